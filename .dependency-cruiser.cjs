@@ -1,0 +1,136 @@
+// The arrows of the house. A folder may import only from itself and from folders before it in this table.
+const CORE_ORDER = [
+  ['length', 'shared-core/length/'],
+  ['document', 'shared-core/document/'],
+  ['schema', 'shared-core/schema/'],
+  ['shop', 'shared-core/shop/'],
+  ['job', 'shared-core/job/'],
+  ['carcass', 'shared-core/carcass/'],
+  ['boring', 'shared-core/boring/'],
+  ['machining', 'shared-core/machining/'],
+  ['tolerance', 'shared-core/tolerance/'],
+  ['sheets', 'shared-core/sheets/'],
+  ['findings', 'shared-core/findings/'],
+  ['drawing', 'shared-core/drawing/'],
+  ['papers', 'shared-core/papers/'],
+  ['engine', 'shared-core/(engine/|engine\\.ts|index\\.ts)'],
+];
+
+// DEPCRUISE_ROOT lets the test of these rules lay a small house of its own somewhere else.
+const ROOT = process.env.DEPCRUISE_ROOT ? `${process.env.DEPCRUISE_ROOT}/` : '';
+const at = (path) => `^${ROOT}${path}`;
+
+const arrows = CORE_ORDER.slice(0, -1).map(([name, path], index) => ({
+  name: `arrow-${name}`,
+  comment: `${name} may import only from the folders to its left: ${
+    CORE_ORDER.slice(0, index)
+      .map(([left]) => left)
+      .join(', ') || 'none'
+  }.`,
+  severity: 'error',
+  from: { path: at(path) },
+  to: { path: CORE_ORDER.slice(index + 1).map(([, right]) => at(right)) },
+}));
+
+module.exports = {
+  forbidden: [
+    ...arrows,
+    {
+      name: 'core-is-pure',
+      comment: 'The core knows no server, client or test, and nothing of Node, the editor or the protocol.',
+      severity: 'error',
+      from: { path: at('shared-core/') },
+      to: { path: [at('(server|client|test)/'), '^vscode', 'node_modules/(@types/)?vscode'] },
+    },
+    {
+      name: 'core-has-no-node',
+      comment: 'The core also runs in a browser worker.',
+      severity: 'error',
+      from: { path: at('shared-core/') },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'core-packages',
+      comment: 'The only package in the core is the YAML reader.',
+      severity: 'error',
+      from: { path: at('shared-core/') },
+      to: { path: 'node_modules/', pathNot: 'node_modules/yaml/' },
+    },
+    {
+      name: 'server-sees-core-only',
+      severity: 'error',
+      from: { path: at('server/') },
+      to: { path: at('(client|test)/') },
+    },
+    {
+      name: 'server-packages',
+      comment: 'The server needs the protocol library, and nothing else at run time.',
+      severity: 'error',
+      from: { path: at('server/') },
+      to: { path: 'node_modules/', pathNot: 'node_modules/(vscode-(languageserver|jsonrpc)|@types/node/)' },
+    },
+    {
+      name: 'server-has-no-editor',
+      severity: 'error',
+      from: { path: at('server/') },
+      to: { path: ['^vscode$', 'node_modules/@types/vscode/'] },
+    },
+    {
+      name: 'client-sees-no-server',
+      comment: 'Client and server talk over the protocol; the types of messages live in the core.',
+      severity: 'error',
+      from: { path: at('client/') },
+      to: { path: at('(server|test)/') },
+    },
+    {
+      name: 'extension-computes-nothing',
+      comment: 'The extension may take types from the core, never its computing code: that runs in the server.',
+      severity: 'error',
+      from: { path: at('client/'), pathNot: at('client/webview/') },
+      to: { path: at('shared-core/'), dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'webview-stands-alone',
+      comment: 'The page in the panel has only the core and itself.',
+      severity: 'error',
+      from: { path: at('client/webview/') },
+      to: { path: [at('client/(?!webview/)'), 'node_modules/', '^vscode'] },
+    },
+    {
+      name: 'webview-has-no-node',
+      severity: 'error',
+      from: { path: at('client/webview/') },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'no-cycles',
+      severity: 'error',
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    {
+      name: 'no-orphans',
+      comment: 'A file that nobody imports and that imports nobody is dead.',
+      severity: 'error',
+      from: { orphan: true, path: at('(shared-core|server|client)/'), pathNot: ['\\.d\\.ts$', '\\.json$', '\\.mjs$'] },
+      to: {},
+    },
+    {
+      name: 'not-resolvable',
+      severity: 'error',
+      from: {},
+      to: { couldNotResolve: true, pathNot: '^vscode$' },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: '(^|/)(dist|test/editor/host|test/editor/out|test/editor/work)/' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default', 'types'],
+      extensions: ['.ts', '.d.ts', '.js', '.mjs', '.json'],
+    },
+  },
+};
