@@ -1,0 +1,52 @@
+import type { Path, Place } from '../document/place.js';
+import type { Micrometres } from '../length/units.js';
+
+export type Surface = 'inside' | 'outside' | 'reference-end' | 'far-end';
+
+export type BorePurpose = 'dowel' | 'clearance' | 'pilot' | 'cam' | 'cam-bolt' | 'cam-stud' | 'row' | 'cup';
+
+/**
+ * A bore in one panel. On a face (inside, outside): `u` from the front edge, `v` from the reference end. On an end: `u` from
+ * the front edge, `v` from the OUTSIDE face across the thickness. Depth runs into the panel, square to the surface.
+ */
+export interface Bore {
+  /** Unique in the carcass and stable while its cause stays: 'left:bottom/left:2', 'left:row-front:14'. */
+  readonly id: string;
+  readonly panel: string;
+  readonly face: Surface;
+  readonly u: Micrometres;
+  readonly v: Micrometres;
+  readonly diameter: Micrometres;
+  readonly depth: Micrometres;
+  /** True where it comes out on the other side; its depth is then the thickness of the panel. */
+  readonly through: boolean;
+  readonly purpose: BorePurpose;
+  /** Id of the joint or the row. */
+  readonly group: string;
+  /** Name of the fitting it is bored for; null for rows. */
+  readonly fitting: string | null;
+  readonly place: Place;
+}
+
+/** Holes in a line on the pitch, in one face: v = offset + k * pitch for k = 0 .. count - 1. */
+export interface Row {
+  /** 'left:row-front' */
+  readonly id: string;
+  readonly panel: string;
+  readonly face: 'inside' | 'outside';
+  readonly line: 'front' | 'rear';
+  readonly u: Micrometres;
+  readonly offset: Micrometres;
+  readonly pitch: Micrometres;
+  readonly count: number;
+  readonly diameter: Micrometres;
+  readonly depth: Micrometres;
+  readonly through: boolean;
+  readonly place: Place;
+  readonly path: Path;
+}
+
+export interface BoreMap {
+  readonly rows: readonly Row[];
+  readonly bores: readonly Bore[];
+}

@@ -1,0 +1,90 @@
+import type { Path, Place } from '../document/place.js';
+import type { Micrometres } from '../length/units.js';
+import type { BackHow, EdgeName } from '../job/model.js';
+import type { Band, Board, Fitting, Hand } from '../shop/model.js';
+
+export type PanelRole =
+  | 'left-side'
+  | 'right-side'
+  | 'bottom'
+  | 'top'
+  | 'rail'
+  | 'divider'
+  | 'fixed-shelf'
+  | 'loose-shelf'
+  | 'back'
+  | 'plinth';
+
+/** An axis of the carcass frame with its direction. x to the right, y to the back, z up. */
+export type Axis = '+x' | '-x' | '+y' | '-y' | '+z' | '-z';
+
+export interface Point3 {
+  readonly x: Micrometres;
+  readonly y: Micrometres;
+  readonly z: Micrometres;
+}
+
+/**
+ * Where a panel stands in the carcass. The panel's solid frame is (u, v, t): u from the front edge to the back edge, v from
+ * the reference end to the far end, t from the OUTSIDE face to the inside face. `origin` is the carcass point of
+ * u = v = t = 0. Exact: axes are signed unit vectors, so no rounding enters.
+ * The frame may be right-handed or left-handed; a right side is the mirror image of a left one.
+ */
+export interface Pose {
+  readonly origin: Point3;
+  readonly u: Axis;
+  readonly v: Axis;
+  readonly t: Axis;
+}
+
+/** A groove or rebate for the back, on the inside face, over the whole length unless `alongEnd`. */
+export interface Groove {
+  /** From the front edge: u in [from, to]. A rebate runs out of the back edge (to = width). */
+  readonly from: Micrometres;
+  readonly to: Micrometres;
+  readonly depth: Micrometres;
+}
+
+export interface Panel {
+  /** Unique in the carcass: left, right, bottom, top, rail-front, rail-back, divider-1, shelf-1[-bay-2], loose-1[-bay-2], back, plinth. */
+  readonly key: string;
+  readonly role: PanelRole;
+  /** Finished size, bands included: length along v, width along u, thickness along t. */
+  readonly length: Micrometres;
+  readonly width: Micrometres;
+  readonly thickness: Micrometres;
+  /** Size to cut, bands taken off. */
+  readonly cutLength: Micrometres;
+  readonly cutWidth: Micrometres;
+  readonly pose: Pose;
+  readonly board: Board;
+  readonly bands: Readonly<Record<EdgeName, Band | null>>;
+  readonly grooves: readonly Groove[];
+  /** The text that makes it: the shelf's line, or the carcass's name. */
+  readonly place: Place;
+  readonly path: Path;
+}
+
+/** Handedness of the panel's (u, v, t) frame as it stands in the carcass: 'right' where u x v = t. */
+export type Handedness = Hand;
+
+/** Two panels that meet: the end of one stands against the face of the other. */
+export interface Joint {
+  /** 'bottom/left': end panel, then face panel. */
+  readonly id: string;
+  readonly facePanel: string;
+  readonly face: 'inside' | 'outside';
+  readonly endPanel: string;
+  readonly end: 'reference-end' | 'far-end';
+  readonly fitting: Fitting;
+  readonly place: Place;
+  readonly path: Path;
+}
+
+export interface Carcass {
+  readonly panels: readonly Panel[];
+  readonly joints: readonly Joint[];
+  /** Clear rectangles between sides and dividers, from the left; x of the carcass frame. */
+  readonly bays: readonly { readonly from: Micrometres; readonly to: Micrometres; readonly left: string; readonly right: string }[];
+  readonly back: BackHow;
+}

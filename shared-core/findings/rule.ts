@@ -1,0 +1,46 @@
+import type { BoreMap } from '../boring/model.js';
+import type { Carcass } from '../carcass/model.js';
+import type { CarcassSpec } from '../job/model.js';
+import type { Unit } from '../length/units.js';
+import type { Shop } from '../shop/model.js';
+import type { Finding, Severity } from './finding.js';
+
+/** What a rule says of itself; the reference page is made from it. */
+export interface About {
+  /** One line: what is wrong. */
+  readonly what: string;
+  /** Why it matters in the shop; sources of figures. */
+  readonly why: string;
+  /** What to do. */
+  readonly remedy: string;
+  /** A few lines of a job file that show it. */
+  readonly example: string;
+}
+
+/** All that a rule may look at for one carcass. `unit` is the job file's: figures in messages are printed in it. */
+export interface CarcassContext {
+  readonly spec: CarcassSpec;
+  readonly carcass: Carcass;
+  readonly boring: BoreMap;
+  readonly shop: Shop;
+  readonly unit: Unit;
+}
+
+/** What a rule's check gives; the registry adds the rule's name and its severity where the check does not say otherwise. */
+export type Found = Omit<Finding, 'rule' | 'severity' | 'related' | 'bores' | 'repairs'> &
+  Partial<Pick<Finding, 'severity' | 'related' | 'bores' | 'repairs'>>;
+
+/** A rule over one carcass. Pure: same context, same findings, in a fixed order. Never throws. */
+export interface CarcassRule {
+  readonly name: string;
+  readonly severity: Severity;
+  readonly about: About;
+  check(context: CarcassContext): readonly Found[];
+}
+
+/** A rule whose findings come from reading the text (syntax, schema, names); it only describes itself. */
+export interface ReadingRule {
+  readonly name: string;
+  readonly severity: Severity;
+  readonly about: About;
+}

@@ -1,0 +1,130 @@
+import type { Infer } from '../schema/schema.js';
+import { choice, count, either, length, list, name, named, optional, record, required, text } from '../schema/schema.js';
+
+export const unitChoice = choice('Unit of every bare number in this file.', {
+  mm: 'Millimetres.',
+  in: 'Inches, decimal or with fractions such as 23 5/8.',
+});
+
+const rowChoice = choice('Which rows of holes are bored.', {
+  none: 'No rows.',
+  front: 'The front row only.',
+  both: 'Front and rear rows.',
+});
+
+const bands = record('bands', 'Edge bands of this panel, edge by edge; `none` leaves an edge bare.', {
+  front: optional(name('band', 'Band on the front edge, the reference of every bore.')),
+  back: optional(name('band', 'Band on the back edge.')),
+  'reference-end': optional(name('band', 'Band on the reference end: the bottom of a side, the left end of a horizontal.')),
+  'far-end': optional(name('band', 'Band on the far end.')),
+});
+
+const shelf = record('shelf', 'One shelf.', {
+  at: required(length('Height of the shelf’s holes above the bottom end of the side: centre line of a fixed shelf, pin holes of a loose one.', 1)),
+  bay: optional(count('The bay it stands in, counted from the left; all bays when left out.', 1, 20)),
+  board: optional(name('board', 'Board of this shelf.')),
+  setback: optional(length('How far its front edge stands back from the front of the carcass.', 0, 500)),
+});
+
+const divider = record('divider', 'One divider.', {
+  at: required(length('Place of its centre line, from the outside of the left side.', 1)),
+  board: optional(name('board', 'Board of this divider.')),
+});
+
+const back = record('back', 'How the back is held.', {
+  how: required(
+    choice('How the back is held.', {
+      grooved: 'In grooves, set in from the back edges.',
+      rebated: 'In rebates of the back edges.',
+      applied: 'On the back edges of the carcass.',
+      none: 'No back.',
+    }),
+  ),
+  board: optional(name('board', 'Board of the back.')),
+  groove: optional(length('Depth of the groove, or width of the rebate, in the sides.', 1, 30)),
+  inset: optional(length('From the back edges of the sides to the groove.', 0, 100)),
+});
+
+const panelChoices = record('panel', 'What is different on one panel of this carcass.', {
+  board: optional(name('board', 'Board of this panel.')),
+  rows: optional(rowChoice),
+  'row-offset': optional(length('First hole of its rows, from its reference end.', 1, 500)),
+  joint: optional(name('fitting', 'Fitting that this panel is bored for.')),
+  dowels: optional(list('Places of its construction bores, from its front edge.', length('From the front edge.', 1, 3000))),
+  'face-depth': optional(length('Depth of its construction bores in the face.', 1, 100)),
+  'end-depth': optional(length('Depth of its construction bores in the ends.', 1, 200)),
+  bands: optional(bands),
+});
+
+const machines = record('machines', 'Machines for this carcass, where not the shop’s usual ones.', {
+  faces: optional(name('machine', 'Vertical head for construction bores in faces.')),
+  ends: optional(name('machine', 'Horizontal head for construction bores in ends.')),
+  rows: optional(name('machine', 'Line drill for rows.')),
+  clamp: optional(name('machine', 'Case clamp that the box is pressed in.')),
+});
+
+const shared = {
+  height: optional(length('Height of the carcass over all, without plinth. By default the row of holes comes out balanced.', 50, 5000)),
+  depth: optional(length('Depth of the carcass over all: front edges to the back of the box, fronts not counted.', 50, 3000)),
+  board: optional(name('board', 'Board of sides, horizontals, dividers and shelves.')),
+  band: optional(name('band', 'Band of all front edges; `none` leaves them bare.')),
+  joint: optional(name('fitting', 'What holds the joints: a dowel, connector screw or cam fitting of the shop.')),
+  top: optional(
+    choice('How the carcass is closed above.', {
+      between: 'A top between the sides.',
+      over: 'A top lying over the sides.',
+      rails: 'A front and a back rail between the sides, instead of a top.',
+    }),
+  ),
+  bottom: optional(
+    choice('How the bottom stands to the sides.', {
+      between: 'A bottom between the sides.',
+      under: 'A bottom that the sides stand on.',
+    }),
+  ),
+  'rail-width': optional(length('Width of the rails that stand in for a top.', 40, 400)),
+  plinth: optional(length('Height of the plinth under the carcass; 0 for none.', 0, 400)),
+  back: optional(either('The back: a word, or a map with more about it.', back.fields.how.schema, back)),
+  rows: optional(rowChoice),
+  'row-offset': optional(length('First hole of the rows, from the reference end of the side.', 1, 500)),
+  'row-setback': optional(length('Front row, from the front edge.', 5, 300)),
+  'rear-row': optional(length('Rear row, from the front edge.', 20, 3000)),
+  dowels: optional(list('Places of the construction bores, from the front edge.', length('From the front edge.', 1, 3000))),
+  machines: optional(machines),
+} as const;
+
+export const carcassSchema = record('carcass', 'One carcass: a box without fronts.', {
+  kind: required(
+    choice('What kind of carcass it is; this chooses the defaults.', {
+      base: 'Stands on the floor, closed by rails under a worktop.',
+      wall: 'Hangs on the wall.',
+      tall: 'Stands on the floor, higher than a worktop.',
+      drawer: 'Stands on the floor and takes drawers: rows, no shelves.',
+      open: 'Without fronts: rows only where a loose shelf needs them.',
+    }),
+  ),
+  width: required(length('Width of the carcass over all.', 50, 5000)),
+  ...shared,
+  dividers: optional(
+    either('How many dividers, evenly spread, or a list of their places.', count('How many.', 0, 12), list('Dividers.', either('A divider.', length('Place of its centre line, from the outside of the left side.', 1), divider))),
+  ),
+  'fixed-shelves': optional(
+    either('How many fixed shelves, or a list of their heights.', count('How many.', 0, 30), list('Fixed shelves.', either('A fixed shelf.', length('Height of its centre line above the bottom end of the side.', 1), shelf))),
+  ),
+  'loose-shelves': optional(
+    either('How many loose shelves, or a list of their heights.', count('How many.', 0, 30), list('Loose shelves.', either('A loose shelf.', length('Height of its pin holes above the bottom end of the side.', 1), shelf))),
+  ),
+  panels: optional(named('panel', 'What is different on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1 …', panelChoices)),
+  note: optional(text('A remark for the shop papers.')),
+});
+
+export const jobSchema = record('job', 'A cabinet job.', {
+  title: optional(text('What the job is called on the shop papers.')),
+  unit: optional(unitChoice),
+  shop: optional(name('shop-file', 'The shop file, beside this one. Without it a neutral built-in shop is used.')),
+  defaults: optional(record('defaults', 'Values for every carcass of this file that does not say otherwise.', shared)),
+  carcasses: required(named('carcass', 'The carcasses, each under its name.', carcassSchema)),
+});
+
+export type JobInput = Infer<typeof jobSchema>;
+export type CarcassInput = Infer<typeof carcassSchema>;

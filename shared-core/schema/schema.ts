@@ -1,0 +1,199 @@
+import type { Located } from '../document/place.js';
+import type { Micrometres } from '../length/units.js';
+
+/**
+ * The schema language. One schema value of this kind is the source of the TypeScript type (`Infer`), the reading and its
+ * messages, completion, hovers, and the published JSON Schema. `about` is the sentence that an owner reads in a hover.
+ */
+export type Schema =
+  | LengthSchema
+  | SpanSchema
+  | CountSchema
+  | NumberSchema
+  | FlagSchema
+  | TextSchema
+  | NameSchema
+  | ChoiceSchema<string>
+  | ListSchema<Schema>
+  | NamedSchema<Schema>
+  | RecordSchema<Fields>
+  | EitherSchema<readonly Schema[]>;
+
+/** What a name refers to, so that completion can list and a rule can look up. */
+export type NameOf = 'board' | 'band' | 'fitting' | 'machine' | 'shop-file' | 'stop' | 'panel';
+
+/** A length in the file's unit; both bounds inclusive. */
+export interface LengthSchema {
+  readonly type: 'length';
+  readonly about: string;
+  readonly min: Micrometres;
+  readonly max: Micrometres;
+}
+/** Two lengths written `20 to 80`; one length alone is a span of no width. Both bounds inclusive. */
+export interface SpanSchema {
+  readonly type: 'span';
+  readonly about: string;
+  readonly min: Micrometres;
+  readonly max: Micrometres;
+}
+/** A whole number. */
+export interface CountSchema {
+  readonly type: 'count';
+  readonly about: string;
+  readonly min: number;
+  readonly max: number;
+}
+/** A plain decimal number (seconds, degrees, a factor). */
+export interface NumberSchema {
+  readonly type: 'number';
+  readonly about: string;
+  readonly min: number;
+  readonly max: number;
+}
+/** `yes` or `no`. */
+export interface FlagSchema {
+  readonly type: 'flag';
+  readonly about: string;
+}
+export interface TextSchema {
+  readonly type: 'text';
+  readonly about: string;
+}
+export interface NameSchema {
+  readonly type: 'name';
+  readonly about: string;
+  readonly of: NameOf;
+}
+/** One word out of a list; each option with its own sentence. */
+export interface ChoiceSchema<K extends string> {
+  readonly type: 'choice';
+  readonly about: string;
+  readonly options: Readonly<Record<K, string>>;
+}
+export interface ListSchema<S extends Schema> {
+  readonly type: 'list';
+  readonly about: string;
+  readonly item: S;
+}
+/** A map from names of the owner's choosing to values of one schema (carcasses, boards, machines). */
+export interface NamedSchema<S extends Schema> {
+  readonly type: 'named';
+  readonly about: string;
+  /** What one entry is called in messages: 'carcass', 'board'. */
+  readonly noun: string;
+  readonly item: S;
+}
+export type Fields = Readonly<Record<string, Field<Schema, boolean>>>;
+export interface Field<S extends Schema, R extends boolean> {
+  readonly schema: S;
+  readonly required: R;
+}
+export interface RecordSchema<F extends Fields> {
+  readonly type: 'record';
+  readonly about: string;
+  readonly noun: string;
+  readonly fields: F;
+}
+/** The first alternative whose shape (scalar, list, map) and form fit is taken; put the commonest first. */
+export interface EitherSchema<A extends readonly Schema[]> {
+  readonly type: 'either';
+  readonly about: string;
+  readonly of: A;
+}
+
+/** A span of lengths, `min` not over `max`. */
+export interface Span {
+  readonly min: Micrometres;
+  readonly max: Micrometres;
+}
+export interface Entry<T> {
+  readonly name: Located<string>;
+  readonly value: T;
+}
+
+/** The value that reading a text by schema S gives. Every level is located. An optional field not written is undefined. */
+export type Infer<S> = S extends LengthSchema
+  ? Located<Micrometres>
+  : S extends SpanSchema
+    ? Located<Span>
+    : S extends CountSchema | NumberSchema
+      ? Located<number>
+      : S extends FlagSchema
+        ? Located<boolean>
+        : S extends TextSchema | NameSchema
+          ? Located<string>
+          : S extends ChoiceSchema<infer K>
+            ? Located<K>
+            : S extends ListSchema<infer I>
+              ? Located<readonly Infer<I>[]>
+              : S extends NamedSchema<infer I>
+                ? Located<readonly Entry<Infer<I>>[]>
+                : S extends RecordSchema<infer F>
+                  ? Located<InferFields<F>>
+                  : S extends EitherSchema<infer A>
+                    ? InferEither<A>
+                    : never;
+
+export type InferFields<F extends Fields> = {
+  readonly [K in keyof F as F[K]['required'] extends true ? K : never]: Infer<F[K]['schema']>;
+} & {
+  readonly [K in keyof F as F[K]['required'] extends true ? never : K]?: Infer<F[K]['schema']>;
+};
+
+/** Which alternative was taken, and its value. */
+export type InferEither<A extends readonly Schema[]> = {
+  readonly [I in keyof A]: A[I] extends { readonly type: infer T extends string }
+    ? { readonly as: T; readonly is: Infer<A[I]> }
+    : never;
+}[number];
+
+// Builders: they exist so that literal types survive into Infer.
+
+const mm = (value: number): Micrometres => Math.round(value * 1000);
+
+/** Bounds in millimetres. */
+export const length = (about: string, minMm = 0, maxMm = 10_000): LengthSchema => ({
+  type: 'length',
+  about,
+  min: mm(minMm),
+  max: mm(maxMm),
+});
+export const span = (about: string, minMm = 0, maxMm = 10_000): SpanSchema => ({
+  type: 'span',
+  about,
+  min: mm(minMm),
+  max: mm(maxMm),
+});
+export const count = (about: string, min = 0, max = 100): CountSchema => ({ type: 'count', about, min, max });
+export const number = (about: string, min = 0, max = 1_000_000): NumberSchema => ({ type: 'number', about, min, max });
+export const flag = (about: string): FlagSchema => ({ type: 'flag', about });
+export const text = (about: string): TextSchema => ({ type: 'text', about });
+export const name = (of: NameOf, about: string): NameSchema => ({ type: 'name', about, of });
+export const choice = <const K extends string>(
+  about: string,
+  options: Readonly<Record<K, string>>,
+): ChoiceSchema<K> => ({
+  type: 'choice',
+  about,
+  options,
+});
+export const list = <S extends Schema>(about: string, item: S): ListSchema<S> => ({ type: 'list', about, item });
+export const named = <S extends Schema>(noun: string, about: string, item: S): NamedSchema<S> => ({
+  type: 'named',
+  about,
+  noun,
+  item,
+});
+export const record = <F extends Fields>(noun: string, about: string, fields: F): RecordSchema<F> => ({
+  type: 'record',
+  about,
+  noun,
+  fields,
+});
+export const either = <const A extends readonly Schema[]>(about: string, ...of: A): EitherSchema<A> => ({
+  type: 'either',
+  about,
+  of,
+});
+export const required = <S extends Schema>(schema: S): Field<S, true> => ({ schema, required: true });
+export const optional = <S extends Schema>(schema: S): Field<S, false> => ({ schema, required: false });
