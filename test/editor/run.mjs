@@ -1,0 +1,141 @@
+// Runs the editor tests: `node test/editor/run.mjs [--pictures] [--only TEXT]`.
+// Builds the suites, lays a workspace for each run, and starts the editor as any user of `@vscode/test-electron` would.
+// BOREWRIGHT_EDITOR names a desktop editor to run them in instead; BOREWRIGHT_EDITOR_VERBOSE shows the editor's own log.
+import {
+  chmodSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { runTests } from '@vscode/test-electron';
+import * as esbuild from 'esbuild';
+import { ensureChromium, ensureHost, ensureNode24 } from './host/ensure.mjs';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const root = join(here, '..', '..');
+const out = join(here, 'out');
+
+const pictures = process.argv.includes('--pictures');
+const onlyAt = process.argv.indexOf('--only');
+const only = onlyAt < 0 ? undefined : process.argv[onlyAt + 1];
+
+/** One start of the editor: which suites, in which workspace, with which further arguments. */
+const RUNS = [
+  { name: 'suite', workspace: 'workspace', title: 'pantry', args: [] },
+  { name: 'restricted', workspace: 'workspace', title: 'pantry', args: ['--restricted'] },
+];
+const PICTURE_RUNS = [{ name: 'pictures', workspace: 'workspace', title: 'pantry', args: [] }];
+
+/** Bundles the suites of one folder into one file that exports `run`, as the extension host asks for. */
+async function bundleSuite(folder) {
+  const files = readdirSync(join(here, folder)).filter((file) => file.endsWith('.suite.ts'));
+  const outfile = join(out, `${folder}.cjs`);
+  const contents = [
+    ...files.sort().map((file) => `import './${folder}/${file}';`),
+    "export { runRegistered as run } from './harness.js';",
+  ];
+  await esbuild.build({
+    stdin: { contents: contents.join('\n'), resolveDir: here, loader: 'ts' },
+    outfile,
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node22',
+    external: ['vscode'],
+    sourcemap: 'inline',
+    logLevel: 'warning',
+  });
+  return outfile;
+}
+
+async function bundleLauncher() {
+  const outfile = join(out, 'launch.mjs');
+  await esbuild.build({
+    entryPoints: [join(here, 'launch.ts')],
+    outfile,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node22',
+    packages: 'external',
+    banner: { js: '#!/usr/bin/env node' },
+    logLevel: 'warning',
+    plugins: [
+      {
+        // It finds the host beside itself, so it stays where it is.
+        name: 'host-stays',
+        setup(build) {
+          build.onResolve({ filter: /host\/ensure\.mjs$/ }, () => ({ path: '../host/ensure.mjs', external: true }));
+        },
+      },
+    ],
+  });
+  chmodSync(outfile, 0o755);
+  return outfile;
+}
+
+/** A fresh copy, outside the repository, so that tests may write and no setting of the project applies. */
+function layWorkspace(run) {
+  const parent = mkdtempSync(join(tmpdir(), `borewright-${run.name}-`));
+  const folder = join(parent, run.title);
+  cpSync(join(here, run.workspace), folder, { recursive: true });
+  return { folder, remove: () => rmSync(parent, { recursive: true, force: true }) };
+}
+
+async function runOnce(run, launcher) {
+  const results = join(out, `${run.name}.json`);
+  rmSync(results, { force: true });
+  const workspace = layWorkspace(run);
+  const shots = pictures ? join(root, 'client', 'media', 'readme') : join(here, 'shots');
+  let code;
+  try {
+    code = await runTests({
+      ...(launcher === undefined ? {} : { vscodeExecutablePath: launcher }),
+      extensionDevelopmentPath: root,
+      extensionTestsPath: await bundleSuite(run.name),
+      launchArgs: [workspace.folder, ...(launcher === undefined ? [] : run.args)],
+      extensionTestsEnv: {
+        BOREWRIGHT_EDITOR_RESULTS: results,
+        BOREWRIGHT_EDITOR_SHOTS: shots,
+        ...(only === undefined ? {} : { BOREWRIGHT_EDITOR_ONLY: only }),
+      },
+    });
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    code = 1;
+  } finally {
+    workspace.remove();
+  }
+  const outcomes = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : [];
+  const failed = outcomes.filter(({ status }) => status === 'failed').length;
+  const passed = outcomes.length - failed;
+  // An editor that ends badly without naming a failed test is a failure of its own.
+  return { passed, failed: code !== 0 && failed === 0 ? 1 : failed };
+}
+
+ensureNode24();
+if (process.env.BOREWRIGHT_EDITOR === undefined) {
+  ensureChromium();
+  ensureHost();
+}
+mkdirSync(out, { recursive: true });
+const launcher = process.env.BOREWRIGHT_EDITOR ?? (await bundleLauncher());
+const total = { passed: 0, failed: 0 };
+for (const run of pictures ? PICTURE_RUNS : RUNS) {
+  if (!existsSync(join(here, run.name))) continue;
+  console.log(`\nEditor run: ${run.name}`);
+  const { passed, failed } = await runOnce(run, launcher);
+  total.passed += passed;
+  total.failed += failed;
+}
+writeFileSync(join(out, 'total.json'), JSON.stringify(total));
+console.log(`\neditor: ${total.passed} passed, ${total.failed} failed`);
+process.exitCode = total.failed > 0 || total.passed === 0 ? 1 : 0;
