@@ -54,7 +54,8 @@ const bundles = [
   },
 ];
 
-if (!watch) rmSync(join(root, 'dist'), { recursive: true, force: true });
+// What ships is only what this build made; a working build leaves other people's running servers alone.
+if (production) rmSync(join(root, 'dist'), { recursive: true, force: true });
 for (const bundle of bundles) {
   const missing = bundle.entryPoints.filter((entry) => !existsSync(join(root, entry)));
   if (missing.length > 0) console.warn(`skipped, not written yet: ${missing.join(', ')}`);

@@ -1,39 +1,45 @@
-// Bundles one TypeScript file and runs it under Node: `node .build/run.mjs FILE.ts [ARGS...]`.
+// Bundles TypeScript files and runs them under Node, one after the other: `node .build/run.mjs FILE.ts... [-- ARGS...]`.
 import { mkdtempSync, rmSync } from 'node:fs';
 import { spawnSync } from 'node:child_process';
 import { basename, dirname, join, resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import * as esbuild from 'esbuild';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
-const [file, ...args] = process.argv.slice(2);
-if (file === undefined) {
-  console.error('usage: node .build/run.mjs FILE.ts [ARGS...]');
+const words = process.argv.slice(2);
+const end = words.includes('--') ? words.indexOf('--') : words.length;
+const files = words.slice(0, end).map((file) => resolve(file));
+if (files.length === 0) {
+  console.error('usage: node .build/run.mjs FILE.ts... [-- ARGS...]');
   process.exit(2);
 }
+
 // Inside the project, so that packages left outside the bundle are found.
 const folder = mkdtempSync(join(root, 'node_modules', '.run-'));
 try {
-  const outfile = join(folder, `${basename(file, '.ts')}.mjs`);
-  await esbuild.build({
-    absWorkingDir: root,
-    entryPoints: [resolve(file)],
-    outfile,
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    target: 'node22',
-    packages: 'external',
-    sourcemap: 'inline',
-    logLevel: 'warning',
-    // Scripts find their data beside their source, not beside the bundle.
-    define: {
-      'import.meta.url': JSON.stringify(`file://${resolve(file)}`),
-      'import.meta.dirname': JSON.stringify(dirname(resolve(file))),
-    },
-  });
-  const { status } = spawnSync(process.execPath, ['--enable-source-maps', outfile, ...args], { stdio: 'inherit' });
-  process.exitCode = status ?? 1;
+  for (const file of files) {
+    const outfile = join(folder, `${basename(file, '.ts')}.mjs`);
+    await esbuild.build({
+      absWorkingDir: root,
+      entryPoints: [file],
+      outfile,
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      target: 'node22',
+      packages: 'external',
+      sourcemap: 'inline',
+      logLevel: 'warning',
+      // A script finds its data beside its source, not beside the bundle.
+      define: {
+        'import.meta.url': JSON.stringify(pathToFileURL(file).href),
+        'import.meta.dirname': JSON.stringify(dirname(file)),
+      },
+    });
+    const args = ['--enable-source-maps', outfile, ...words.slice(end + 1)];
+    const { status } = spawnSync(process.execPath, args, { stdio: 'inherit' });
+    if (status !== 0) process.exitCode = status ?? 1;
+  }
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

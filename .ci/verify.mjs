@@ -1,0 +1,72 @@
+// Everything that must hold, in one go: `npm run verify`. Fetches what is missing, builds, checks, runs all tests, and
+// closes with the total. Written for Node 20, since it is what puts Node 24 in place.
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { delimiter, dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { ensureChromium, ensureHost, ensureNode24, node24Path } from '../test/editor/host/ensure.mjs';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+const outcomes = [];
+
+ensureNode24();
+ensureChromium();
+ensureHost();
+
+const bin = join(root, 'node_modules', '.bin');
+const env = { ...process.env, PATH: [dirname(node24Path()), bin, process.env.PATH].join(delimiter) };
+
+/** Runs one command and resolves with its exit code. */
+function run(command, args) {
+  console.log(`\n> ${command} ${args.join(' ')}`);
+  return new Promise((done) => {
+    const child = spawn(command, args, { cwd: root, env, stdio: ['ignore', 'inherit', 'inherit'] });
+    child.once('error', (error) => {
+      console.error(error.message);
+      done(1);
+    });
+    child.once('exit', (code) => done(code ?? 1));
+  });
+}
+
+/** A check that passes or fails as one. */
+async function check(name, command, args) {
+  const code = await run(command, args);
+  outcomes.push({ name, passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1 });
+}
+
+/** A suite that leaves its counts in a file. One that ends badly without naming a failed test has failed all the same. */
+async function suite(name, file, count, command, args) {
+  rmSync(file, { force: true });
+  const code = await run(command, args);
+  const { passed, failed } = existsSync(file)
+    ? count(JSON.parse(readFileSync(file, 'utf8')))
+    : { passed: 0, failed: 0 };
+  const silent = failed === 0 && (code !== 0 || passed === 0);
+  outcomes.push({ name, passed, failed: silent ? 1 : failed });
+}
+
+const out = join(root, 'test', 'out');
+mkdirSync(out, { recursive: true });
+
+await check('build', 'node', ['.build/bundle.mjs', '--production']);
+await check('types', 'npm', ['run', '--silent', 'typecheck']);
+await check('lint', 'npm', ['run', '--silent', 'lint']);
+const vitest = join(out, 'vitest.json');
+await suite(
+  'core and protocol',
+  vitest,
+  ({ numPassedTests, numFailedTests }) => ({ passed: numPassedTests, failed: numFailedTests }),
+  'vitest',
+  ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${vitest}`],
+);
+await suite('editor', join(root, 'test', 'editor', 'out', 'total.json'), (total) => total, 'node', [
+  'test/editor/run.mjs',
+]);
+
+console.log('');
+for (const { name, passed, failed } of outcomes) console.log(`${name}: ${passed} passed, ${failed} failed`);
+const passed = outcomes.reduce((sum, one) => sum + one.passed, 0);
+const failed = outcomes.reduce((sum, one) => sum + one.failed, 0);
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed > 0 || passed === 0 ? 1 : 0;
