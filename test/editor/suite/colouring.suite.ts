@@ -82,7 +82,17 @@ suite('colouring', () => {
     };
     const length = 'constant.numeric.length.borewright';
     const unit = 'keyword.other.unit.borewright';
-    for (const written of ['600', '600 mm', '37.5', '23 5/8 in', '5/8"', `1' 11 5/8"`, '-20']) {
+    for (const written of [
+      '600',
+      '600 mm',
+      '37.5',
+      '23 5/8 in',
+      '5/8"',
+      `1' 11 5/8"`,
+      '2 ft 3 in',
+      '3-1/2 inches',
+      '-20',
+    ]) {
       assert.deepEqual(pieces(`width: ${written}`, length), [written], written);
       assert.deepEqual(pieces(`width: ${written} # wide`, length), [written], `${written} before a comment`);
       assert.deepEqual(pieces(`- ${written}`, length), [written], `${written} in a list`);
@@ -97,7 +107,14 @@ suite('colouring', () => {
     assert.deepEqual(pieces('kind: base # the usual', 'constant.language.choice'), ['base']);
     assert.deepEqual(pieces('width: 600', 'entity.name.tag.yaml'), ['width']);
     assert.deepEqual(pieces('width: 600 # 700 mm', 'comment'), ['# 700 mm']);
-    for (const none of ['title: "600 mm"', 'title: 600 mm of oak', 'title: room 600', '# width: 600 mm', 'base-2: x']) {
+    for (const none of [
+      'title: "600 mm"',
+      'title: 600 mm of oak',
+      'title: room 600',
+      '# width: 600 mm',
+      'base-2: x',
+      'width: 60 cm',
+    ]) {
       assert.deepEqual(pieces(none, length), [], none);
     }
   });
