@@ -1,6 +1,6 @@
 // Bundles everything that ships into dist/: the extension, the server, the command line and the page in the panel.
 // `node .build/bundle.mjs [--watch] [--production]`
-import { existsSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { chmod } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -14,6 +14,7 @@ const watch = process.argv.includes('--watch');
 const common = {
   absWorkingDir: root,
   bundle: true,
+  metafile: true,
   sourcemap: production ? false : 'linked',
   minify: production,
   keepNames: true,
@@ -54,8 +55,7 @@ const bundles = [
   },
 ];
 
-// What ships is only what this build made; a working build leaves other people's running servers alone.
-if (production) rmSync(join(root, 'dist'), { recursive: true, force: true });
+const written = new Set();
 for (const bundle of bundles) {
   const missing = bundle.entryPoints.filter((entry) => !existsSync(join(root, entry)));
   if (missing.length > 0) console.warn(`skipped, not written yet: ${missing.join(', ')}`);
@@ -66,8 +66,17 @@ for (const bundle of bundles) {
     const context = await esbuild.context(options);
     await context.watch();
   } else {
-    await esbuild.build(options);
+    const { metafile } = await esbuild.build(options);
+    for (const file of Object.keys(metafile.outputs)) written.add(join(root, file));
   }
 }
 const cli = join(root, 'dist/server/cli.js');
 if (existsSync(cli)) await chmod(cli, 0o755);
+
+// What ships is only what this build made.
+if (!watch) {
+  for (const entry of readdirSync(join(root, 'dist'), { recursive: true, withFileTypes: true })) {
+    const path = join(entry.parentPath, entry.name);
+    if (entry.isFile() && !written.has(path)) rmSync(path);
+  }
+}

@@ -1,6 +1,6 @@
 // A program with the command line of a desktop editor that shows the same workbench in a headless browser.
 // `@vscode/test-electron` starts it as `vscodeExecutablePath`, just as it would start a desktop editor.
-import { spawn, type ChildProcess } from 'node:child_process';
+import { execFile, spawn, type ChildProcess } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -83,11 +83,10 @@ async function startServer(
   const places = ['--server-data-dir', join(data, 'server'), '--extensions-dir', join(data, 'extensions')];
   if (options.vsix !== undefined) {
     await new Promise<void>((done, fail) => {
-      const install = spawn(node24Path(), [main, ...places, '--install-extension', options.vsix!], {
-        stdio: 'inherit',
-      });
-      install.once('error', fail);
-      install.once('exit', (code) => (code === 0 ? done() : fail(new Error(`installing the package gave ${code}`))));
+      const install = [main, ...places, '--install-extension', options.vsix!];
+      execFile(node24Path(), install, (error, stdout, stderr) =>
+        error === null ? done() : fail(new Error(`installing the package failed\n${stdout}\n${stderr}`)),
+      );
     });
   }
   const server = spawn(

@@ -1,6 +1,7 @@
-// Runs the editor tests: `node test/editor/run.mjs [--pictures] [--only TEXT]`.
+// Runs the editor tests: `node test/editor/run.mjs [--pictures] [--run NAME] [--only TEXT]`.
 // Builds the suites, lays a workspace for each run, and starts the editor as any user of `@vscode/test-electron` would.
 // BOREWRIGHT_EDITOR names a desktop editor to run them in instead; BOREWRIGHT_EDITOR_VERBOSE shows the editor's own log.
+import { spawnSync } from 'node:child_process';
 import {
   chmodSync,
   cpSync,
@@ -15,6 +16,7 @@ import {
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
 import { runTests } from '@vscode/test-electron';
 import * as esbuild from 'esbuild';
 import { ensureChromium, ensureHost, ensureNode24 } from './host/ensure.mjs';
@@ -23,16 +25,21 @@ const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, '..', '..');
 const out = join(here, 'out');
 
-const pictures = process.argv.includes('--pictures');
-const onlyAt = process.argv.indexOf('--only');
-const only = onlyAt < 0 ? undefined : process.argv[onlyAt + 1];
+const { values } = parseArgs({
+  options: { pictures: { type: 'boolean' }, run: { type: 'string' }, only: { type: 'string' } },
+});
+const { pictures = false, run: runName, only } = values;
 
-/** One start of the editor: which suites, in which workspace, with which further arguments. */
+/**
+ * One start of the editor: a folder of suites, the workspace that is opened and its name there, further arguments, and
+ * whether the extension is the packed one.
+ */
 const RUNS = [
-  { name: 'suite', workspace: 'workspace', title: 'pantry', args: [] },
-  { name: 'restricted', workspace: 'workspace', title: 'pantry', args: ['--restricted'] },
+  { name: 'suite', workspace: 'workspace', title: 'pantry', args: [], packed: false },
+  { name: 'restricted', workspace: 'workspace', title: 'pantry', args: ['--restricted'], packed: false },
+  { name: 'packed', workspace: 'workspace', title: 'pantry', args: [], packed: true },
 ];
-const PICTURE_RUNS = [{ name: 'pictures', workspace: 'workspace', title: 'pantry', args: [] }];
+const PICTURE_RUNS = [{ name: 'pictures', workspace: 'workspace', title: 'pantry', args: [], packed: false }];
 
 /** Bundles the suites of one folder into one file that exports `run`, as the extension host asks for. */
 async function bundleSuite(folder) {
@@ -90,6 +97,15 @@ function layWorkspace(run) {
   return { folder, remove: () => rmSync(parent, { recursive: true, force: true }) };
 }
 
+/** Packs the extension as for its users, and returns the package's path. */
+function pack() {
+  const vsix = join(out, 'borewright.vsix');
+  const options = { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] };
+  const { status } = spawnSync('npm', ['run', '--silent', 'package', '--', '--out', vsix], options);
+  if (status !== 0) throw new Error(`packing the extension gave ${status}`);
+  return vsix;
+}
+
 async function runOnce(run, launcher) {
   const results = join(out, `${run.name}.json`);
   rmSync(results, { force: true });
@@ -98,13 +114,14 @@ async function runOnce(run, launcher) {
   let code;
   try {
     code = await runTests({
-      ...(launcher === undefined ? {} : { vscodeExecutablePath: launcher }),
-      extensionDevelopmentPath: root,
+      vscodeExecutablePath: launcher,
+      extensionDevelopmentPath: run.packed ? join(here, 'packed-host') : root,
       extensionTestsPath: await bundleSuite(run.name),
-      launchArgs: [workspace.folder, ...(launcher === undefined ? [] : run.args)],
+      launchArgs: [workspace.folder, ...run.args, ...(run.packed ? [`--install-vsix=${pack()}`] : [])],
       extensionTestsEnv: {
         BOREWRIGHT_EDITOR_RESULTS: results,
         BOREWRIGHT_EDITOR_SHOTS: shots,
+        BOREWRIGHT_EDITOR_REPOSITORY: root,
         ...(only === undefined ? {} : { BOREWRIGHT_EDITOR_ONLY: only }),
       },
     });
@@ -129,8 +146,11 @@ if (process.env.BOREWRIGHT_EDITOR === undefined) {
 mkdirSync(out, { recursive: true });
 const launcher = process.env.BOREWRIGHT_EDITOR ?? (await bundleLauncher());
 const total = { passed: 0, failed: 0 };
-for (const run of pictures ? PICTURE_RUNS : RUNS) {
-  if (!existsSync(join(here, run.name))) continue;
+// A desktop editor knows nothing of the launcher's own arguments.
+const desktop = process.env.BOREWRIGHT_EDITOR !== undefined;
+const wanted = pictures ? PICTURE_RUNS : RUNS.filter(({ args, packed }) => !desktop || (args.length === 0 && !packed));
+for (const run of wanted) {
+  if (runName !== undefined && run.name !== runName) continue;
   console.log(`\nEditor run: ${run.name}`);
   const { passed, failed } = await runOnce(run, launcher);
   total.passed += passed;
