@@ -3,7 +3,7 @@ import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../job/model.js';
 import type { Unit } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
-import type { Finding, Severity } from './finding.js';
+import type { Change, Finding, Severity } from './finding.js';
 
 /** What a rule says of itself; the reference page is made from it. */
 export interface About {
@@ -24,6 +24,11 @@ export interface CarcassContext {
   readonly boring: BoreMap;
   readonly shop: Shop;
   readonly unit: Unit;
+  /**
+   * What the rules would say of this carcass after these changes of its text (repairs left out); null where the text would
+   * no longer read as cleanly as it does. With it only repairs that work are offered; without it every candidate is.
+   */
+  readonly retry?: (changes: readonly Change[]) => readonly Finding[] | null;
 }
 
 /** What a rule's check gives; the registry adds the rule's name and its severity where the check does not say otherwise. */

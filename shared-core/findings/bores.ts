@@ -1,0 +1,33 @@
+import type { Bore, BorePurpose } from '../boring/model.js';
+import { chosen } from '../carcass/choices.js';
+import type { Located } from '../document/place.js';
+import type { Micrometres } from '../length/units.js';
+import { onFace } from './lookups.js';
+import type { CarcassContext } from './rule.js';
+
+const NOUNS: Readonly<Record<BorePurpose, readonly [string, string]>> = {
+  dowel: ['dowel bore', 'dowel bores'],
+  clearance: ['clearance hole', 'clearance holes'],
+  pilot: ['pilot hole', 'pilot holes'],
+  cam: ['cam bore', 'cam bores'],
+  'cam-bolt': ['bolt bore', 'bolt bores'],
+  'cam-stud': ['stud bore', 'stud bores'],
+  row: ['row hole', 'row holes'],
+  cup: ['cup bore', 'cup bores'],
+};
+
+/** 'The dowel bore', 'The 4 dowel bores'; the purpose is that of the first. */
+export function boresNamed(bores: readonly Bore[]): string {
+  const [one, several] = NOUNS[bores[0]!.purpose];
+  return bores.length === 1 ? `The ${one}` : `The ${bores.length} ${several}`;
+}
+
+/** 'a row hole' */
+export function boreNamed(bore: Bore): string {
+  return `${NOUNS[bore.purpose][0]}`;
+}
+
+/** The panel's own choice that sets the depth of a dowel bore, where it has one. */
+export function depthOf(context: CarcassContext, bore: Bore): Located<Micrometres> | undefined {
+  return bore.purpose === 'row' ? undefined : chosen(context.spec, bore.panel, onFace(bore) ? 'faceDepth' : 'endDepth');
+}

@@ -1,0 +1,92 @@
+import type { Bore, Row } from '../boring/model.js';
+import type { Panel } from '../carcass/model.js';
+import type { ShelfSpec } from '../job/model.js';
+import type { Micrometres } from '../length/units.js';
+import type { CaseClamp, HorizontalHead, LineDrill, MachineKind, VerticalHead } from '../shop/model.js';
+import type { CarcassContext } from './rule.js';
+
+/** What each use of a machine in a job asks for. */
+export const KIND_FOR_USE = { faces: 'vertical', ends: 'horizontal', rows: 'line', clamp: 'clamp' } as const satisfies Record<
+  keyof CarcassContext['spec']['machines'],
+  MachineKind
+>;
+
+interface MachineForUse {
+  faces: VerticalHead;
+  ends: HorizontalHead;
+  rows: LineDrill;
+  clamp: CaseClamp;
+}
+
+/** The machine that the carcass is sent to for a use; null where none is named or the name is wrong (another rule says so). */
+export function machineFor<U extends keyof MachineForUse>(context: CarcassContext, use: U): MachineForUse[U] | null {
+  const name = context.spec.machines[use];
+  const machine = name === null ? undefined : context.shop.machines.get(name.value);
+  return machine?.kind === KIND_FOR_USE[use] ? (machine as MachineForUse[U]) : null;
+}
+
+export function panelOf(context: CarcassContext, key: string): Panel | undefined {
+  return context.carcass.panels.find((panel) => panel.key === key);
+}
+
+/** The panels that one shelf of the job makes: one, or one in every bay. */
+export function panelsOfShelf(context: CarcassContext, shelf: ShelfSpec): readonly Panel[] {
+  return context.carcass.panels.filter((panel) => panel.key === shelf.key || panel.key.startsWith(`${shelf.key}-bay-`));
+}
+
+/** Ids of the bores of some joints or rows, in the order of the bore map. */
+export function boresOfGroups(context: CarcassContext, groups: ReadonlySet<string>): readonly string[] {
+  return context.boring.bores.filter((bore) => groups.has(bore.group)).map((bore) => bore.id);
+}
+
+/** The panels on the left and the right of the bay that a shelf panel stands in. */
+export function bayOf(context: CarcassContext, shelf: Panel): { readonly left: string; readonly right: string } | undefined {
+  const x = shelf.pose.origin.x;
+  return context.carcass.bays.find((bay) => bay.from <= x && x <= bay.to);
+}
+
+/** Rows whose holes open into the bay that lies on that hand of the panel. */
+export function rowsTowards(context: CarcassContext, key: string, bayLies: 'left' | 'right'): readonly Row[] {
+  const panel = panelOf(context, key);
+  if (panel === undefined) return [];
+  const insideLooks = panel.pose.t === '+x' ? 'right' : 'left';
+  return context.boring.rows.filter(
+    (row) => row.panel === key && (row.through || (row.face === 'inside') === (insideLooks === bayLies)),
+  );
+}
+
+/** Height of the first hole of a row above the bottom end of the sides, as `at` of a shelf is counted. */
+export function rowStart(context: CarcassContext, row: Row): Micrometres {
+  const base = panelOf(context, 'left')?.pose.origin.z ?? 0;
+  return (panelOf(context, row.panel)?.pose.origin.z ?? base) - base + row.offset;
+}
+
+/** Things with one key, in the order in which the keys first come. */
+export function grouped<T>(items: readonly T[], key: (item: T) => string): readonly (readonly T[])[] {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const group = groups.get(key(item));
+    if (group === undefined) groups.set(key(item), [item]);
+    else group.push(item);
+  }
+  return [...groups.values()];
+}
+
+/** Each once, in the order in which they first come. */
+export function distinct<T>(items: readonly T[]): readonly T[] {
+  return [...new Set(items)];
+}
+
+/** Remainder in [0, by), for negative figures too. */
+export function remainder(value: Micrometres, by: Micrometres): Micrometres {
+  return ((value % by) + by) % by;
+}
+
+/** Where a value on the pitch may be off by a micrometre because halves are rounded. */
+export function onPitch(distance: Micrometres, pitch: Micrometres): boolean {
+  const rest = remainder(distance, pitch);
+  return rest <= 1 || rest === pitch - 1;
+}
+
+export const isRow = (bore: Bore): boolean => bore.purpose === 'row';
+export const onFace = (bore: Bore): boolean => bore.face === 'inside' || bore.face === 'outside';

@@ -1,0 +1,81 @@
+import type { Finding } from './finding.js';
+import { workingRepairs } from './working-repairs.js';
+import type { CarcassContext, CarcassRule } from './rule.js';
+import { bandMissing } from './rules/band-missing.js';
+import { bandUnknown } from './rules/band-unknown.js';
+import { bitMissing } from './rules/bit-missing.js';
+import { boardUnknown } from './rules/board-unknown.js';
+import { boreInGroove } from './rules/bore-in-groove.js';
+import { boresCollide } from './rules/bores-collide.js';
+import { boringDepthOutOfRange } from './rules/boring-depth-out-of-range.js';
+import { breakThrough } from './rules/break-through.js';
+import { clampTooSmall } from './rules/clamp-too-small.js';
+import { dowelDepths } from './rules/dowel-depths.js';
+import { dowelsUnmatched } from './rules/dowels-unmatched.js';
+import { fittingUnknown } from './rules/fitting-unknown.js';
+import { indexUnbalanced } from './rules/index-unbalanced.js';
+import { looseShelfWithoutRow } from './rules/loose-shelf-without-row.js';
+import { machineUnknown } from './rules/machine-unknown.js';
+import { nearEdge } from './rules/near-edge.js';
+import { panelOutOfRange } from './rules/panel-out-of-range.js';
+import { panelUnknown } from './rules/panel-unknown.js';
+import { rowDistance } from './rules/row-distance.js';
+import { rowPastReach } from './rules/row-past-reach.js';
+import { rowUnbalanced } from './rules/row-unbalanced.js';
+import { shelfOffGrid } from './rules/shelf-off-grid.js';
+import { shelfPastStop } from './rules/shelf-past-stop.js';
+
+/** Every rule over a carcass; findings at one place come in this order. A new rule is added here and nowhere else. */
+export const rules: readonly CarcassRule[] = [
+  boardUnknown,
+  bandUnknown,
+  fittingUnknown,
+  machineUnknown,
+  panelUnknown,
+  rowPastReach,
+  rowDistance,
+  rowUnbalanced,
+  indexUnbalanced,
+  looseShelfWithoutRow,
+  shelfOffGrid,
+  shelfPastStop,
+  dowelsUnmatched,
+  dowelDepths,
+  boresCollide,
+  boreInGroove,
+  breakThrough,
+  nearEdge,
+  boringDepthOutOfRange,
+  bitMissing,
+  panelOutOfRange,
+  bandMissing,
+  clampTooSmall,
+];
+
+/**
+ * All findings of one carcass, by place and then in the order of the rules. Where the context can try changes, only repairs
+ * that make their finding go away and bring no other are kept. Never throws.
+ */
+export function checkCarcass(context: CarcassContext): readonly Finding[] {
+  const found = rules.flatMap((rule) =>
+    rule.check(context).map((one): Finding => ({
+      rule: rule.name,
+      severity: rule.severity,
+      related: [],
+      bores: [],
+      repairs: [],
+      ...one,
+    })),
+  );
+  return workingRepairs(found, context.retry).toSorted(byPlace);
+}
+
+const PARTS = ['head', 'self', 'tail', 'shop'];
+
+function byPlace(a: Finding, b: Finding): number {
+  return (
+    PARTS.indexOf(a.place.part) - PARTS.indexOf(b.place.part) ||
+    a.place.start - b.place.start ||
+    a.place.end - b.place.end
+  );
+}

@@ -1,0 +1,91 @@
+import type { Row } from '../boring/model.js';
+import type { Located, Place } from '../document/place.js';
+import type { Micrometres } from '../length/units.js';
+import type { LineDrill } from '../shop/model.js';
+import { ownText, remove, setLength } from './changes.js';
+import type { Repair } from './finding.js';
+import { distinct, grouped, panelOf } from './lookups.js';
+import type { CarcassContext } from './rule.js';
+import { show } from './words.js';
+
+/** The rows of one carcass that stand on one line for one reason: the same side of the panel, the same setback. */
+export interface RowLine {
+  readonly line: Row['line'];
+  readonly u: Micrometres;
+  readonly rows: readonly Row[];
+  readonly panels: readonly string[];
+  readonly place: Place;
+}
+
+export function rowLines(context: CarcassContext): readonly RowLine[] {
+  return grouped(context.boring.rows, (row) => `${row.line} ${row.u}`).map((rows) => ({
+    line: rows[0]!.line,
+    u: rows[0]!.u,
+    rows,
+    panels: distinct(rows.map((row) => row.panel)),
+    place: blame(context, rows[0]!.line).place,
+  }));
+}
+
+/** The value that puts the line where it is. */
+function blame({ spec }: CarcassContext, line: Row['line']): Located<unknown> {
+  if (line === 'front') return spec.rowSetback;
+  if (spec.rearRow !== null) return spec.rearRow;
+  return spec.depth.written ? spec.depth : spec.rowSetback;
+}
+
+/** Why the drill cannot bore the line, or null where it can: past the throat is another rule's matter. */
+export function outOfHeads(drill: LineDrill, line: RowLine, front: Micrometres | null): 'setback' | 'distance' | 'one-head' | null {
+  const inSetback = line.u >= drill.setback.min && line.u <= drill.setback.max;
+  if (line.line === 'front' || front === null) return inSetback ? null : 'setback';
+  if (drill.heads < 2) return inSetback ? null : 'one-head';
+  const distance = line.u - front;
+  const range = drill.headDistance;
+  return range === null || (distance >= range.min && distance <= range.max) ? null : 'distance';
+}
+
+/** Setback of the front row on the panels of a rear line; null where they have none. */
+export function frontOf(context: CarcassContext, line: RowLine): Micrometres | null {
+  return context.boring.rows.find((row) => row.line === 'front' && line.panels.includes(row.panel))?.u ?? null;
+}
+
+/** Offers to bring a line to places that the drill reaches; the nearest first. */
+export function reachRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): readonly Repair[] {
+  return line.line === 'front' ? frontRepairs(context, drill, line) : rearRepairs(context, drill, line);
+}
+
+function frontRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): readonly Repair[] {
+  const { spec, shop } = context;
+  const least = drill.setback.min;
+  const most = Math.min(drill.setback.max, drill.throat);
+  if (least > most) return [];
+  const nearest = Math.min(Math.max(line.u, least), most);
+  const usual = shop.habits.setback;
+  const places = distinct(usual >= least && usual <= most ? [nearest, usual] : [nearest]);
+  return places.map((u, index) => ({
+    title: `Set the front row back ${show(context, u)} from the front edge${u === usual ? ', as the shop does' : ''}`,
+    changes:
+      u === usual && ownText(spec.rowSetback) ? [remove(spec.rowSetback.path)] : [setLength(context, ['row-setback'], u)],
+    preferred: index === 0,
+  }));
+}
+
+function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): readonly Repair[] {
+  const front = frontOf(context, line);
+  const start = front ?? context.spec.rowSetback.value;
+  const width = Math.min(...line.panels.map((key) => panelOf(context, key)?.width ?? Infinity));
+  const last = Math.min(drill.throat, width - context.shop.habits.rearMargin);
+  const pitch = context.shop.habits.pitch;
+  const places: Micrometres[] = [];
+  for (let u = start + pitch; u <= last; u += pitch) {
+    if (outOfHeads(drill, { ...line, u }, front) === null) places.push(u);
+  }
+  const below = places.filter((u) => u < line.u).at(-1);
+  const above = places.find((u) => u > line.u);
+  const near = [below, above].filter((u) => u !== undefined).sort((a, b) => Math.abs(a - line.u) - Math.abs(b - line.u));
+  return near.map((u, index) => ({
+    title: `Bring the rear row to ${show(context, u)} from the front edge, ${(u - start) / pitch} pitches behind the front row`,
+    changes: [setLength(context, ['rear-row'], u)],
+    preferred: index === 0,
+  }));
+}

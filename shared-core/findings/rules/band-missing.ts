@@ -1,0 +1,60 @@
+import { chosenBand } from '../../carcass/choices.js';
+import type { Panel } from '../../carcass/model.js';
+import type { Located } from '../../document/place.js';
+import { ownText, remove, replaceName } from '../changes.js';
+import type { Repair } from '../finding.js';
+import { grouped } from '../lookups.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import { listed, verb } from '../words.js';
+
+export const bandMissing: CarcassRule = {
+  name: 'band-missing',
+  severity: 'warning',
+  about: {
+    what: 'The front edge of a panel is bare.',
+    why: 'The front edge is what shows when the carcass is closed up, and it is the reference of every bore: a panel banded after boring is a band’s thickness too deep.',
+    remedy: 'Name a band for it, or leave `none` out so that the shop’s usual band is taken.',
+    example: 'kind: base\nwidth: 600\nband: none',
+  },
+  check(context) {
+    const bare = context.carcass.panels.filter((panel) => isSeen(panel) && panel.bands.front === null);
+    const blamed = bare.map((panel) => ({
+      panel,
+      band: chosenBand(context.spec, panel.key, 'front') ?? context.spec.band,
+    }));
+    // A band by a name that the shop has not is another rule's matter.
+    const chosen = blamed.filter(({ band }) => band.value === 'none');
+    return grouped(chosen, ({ band }) => `${band.place.part} ${band.place.start}`).map((same): Found => {
+      const { panel, band } = same[0]!;
+      const panels = same.map((one) => one.panel.key);
+      return {
+        place: band.place,
+        panel: panel.key,
+        message:
+          `The front ${verb(panels.length, 'edge', 'edges')} of ${listed(panels)} ${verb(panels.length, 'has', 'have')} no band. ` +
+          'Name a band of the shop.',
+        repairs: repairs(context, band),
+      };
+    });
+  },
+};
+
+const SEEN = new Set<Panel['role']>(['left-side', 'right-side', 'bottom', 'top', 'divider', 'fixed-shelf', 'loose-shelf']);
+
+const isSeen = (panel: Panel): boolean => SEEN.has(panel.role) || panel.key === 'rail-front';
+
+function repairs({ shop, spec }: CarcassContext, band: Located<string>): readonly Repair[] {
+  const wanted = [spec.band.value, shop.habits.band, ...shop.bands.keys()].find((name) => shop.bands.has(name));
+  const change = wanted === undefined ? null : replaceName(band, wanted);
+  if (wanted === undefined || change === null) return [];
+  const repairs: Repair[] = [
+    {
+      title: `Band the front with ${wanted} (${shop.bands.get(wanted)!.thickness / 1000} mm)`,
+      changes: [change],
+      preferred: true,
+      batch: { key: 'band-missing', title: `Band every bare front edge with ${wanted}` },
+    },
+  ];
+  if (ownText(band)) repairs.push({ title: 'Take `none` out: the usual band is taken', changes: [remove(band.path)], preferred: false });
+  return repairs;
+}

@@ -1,0 +1,18 @@
+import type { CarcassRule } from '../rule.js';
+import { unknownNames } from '../unknown-names.js';
+
+export const bandUnknown: CarcassRule = {
+  name: 'band-unknown',
+  severity: 'error',
+  about: {
+    what: 'An edge band is named that the shop has not.',
+    why: 'The band’s thickness comes off the cut size of the panel; until the name is right the edge counts as bare.',
+    remedy: 'Use a band of the shop file, add this one there, or write `none` for a bare edge.',
+    example: 'kind: base\nwidth: 600\nband: bnad-1',
+  },
+  check({ spec, shop }) {
+    const ofPanels = [...spec.panels.values()].flatMap((panel) => Object.values(panel.bands));
+    const names = [spec.band, ...ofPanels].filter((name) => name.value !== 'none');
+    return unknownNames(names, [...shop.bands.keys()], 'band');
+  },
+};

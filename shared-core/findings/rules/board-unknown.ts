@@ -1,0 +1,18 @@
+import type { CarcassRule } from '../rule.js';
+import { unknownNames } from '../unknown-names.js';
+
+export const boardUnknown: CarcassRule = {
+  name: 'board-unknown',
+  severity: 'error',
+  about: {
+    what: 'A board is named that the shop has not.',
+    why: 'Thickness decides every joint; until the name is right the panels are drawn with the shop’s usual board.',
+    remedy: 'Use a board of the shop file, or add this one there.',
+    example: 'kind: base\nwidth: 600\nboard: bord-16',
+  },
+  check({ spec, shop }) {
+    const parts = [...spec.dividers, ...spec.fixedShelves, ...spec.looseShelves, ...spec.panels.values()];
+    const back = spec.back.how.value === 'none' && !spec.back.board.written ? null : spec.back.board;
+    return unknownNames([spec.board, back, ...parts.map((part) => part.board)], [...shop.boards.keys()], 'board');
+  },
+};

@@ -1,0 +1,17 @@
+import type { CarcassRule } from '../rule.js';
+import { unknownNames } from '../unknown-names.js';
+
+export const fittingUnknown: CarcassRule = {
+  name: 'fitting-unknown',
+  severity: 'error',
+  about: {
+    what: 'A dowel, connector screw or cam fitting is named that the shop has not.',
+    why: 'It decides diameter, depth and place of every construction bore; until the name is right the shop’s usual fitting is bored.',
+    remedy: 'Use a fitting of the shop file, or add this one there.',
+    example: 'kind: base\nwidth: 600\njoint: dowl-8x30',
+  },
+  check({ spec, shop }) {
+    const names = [spec.joint, ...[...spec.panels.values()].map((panel) => panel.joint)];
+    return unknownNames(names, [...shop.fittings.keys()], 'fitting');
+  },
+};

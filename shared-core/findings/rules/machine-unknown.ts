@@ -1,0 +1,44 @@
+import { KIND_FOR_USE } from '../lookups.js';
+import type { CarcassRule } from '../rule.js';
+import { unknownNames } from '../unknown-names.js';
+
+const NOUNS = {
+  faces: 'vertical head',
+  ends: 'horizontal head',
+  rows: 'line drill',
+  clamp: 'case clamp',
+} as const;
+const KINDS = {
+  vertical: 'a vertical head',
+  horizontal: 'a horizontal head',
+  line: 'a line drill',
+  cup: 'a cup borer',
+  saw: 'a panel saw',
+  bander: 'an edge bander',
+  clamp: 'a case clamp',
+} as const;
+
+export const machineUnknown: CarcassRule = {
+  name: 'machine-unknown',
+  severity: 'error',
+  about: {
+    what: 'A machine is named that the shop has not, or one of the wrong kind.',
+    why: 'Ranges, stops and spindles come from the machine; without it nothing can be said about whether the bores can be made.',
+    remedy: 'Use a machine of the right kind from the shop file, or add this one there.',
+    example: 'kind: base\nwidth: 600\nmachines: { rows: row-dril }',
+  },
+  check({ spec, shop }) {
+    return (['faces', 'ends', 'rows', 'clamp'] as const).flatMap((use) => {
+      const known = [...shop.machines.values()].filter((machine) => machine.kind === KIND_FOR_USE[use]);
+      return unknownNames(
+        [spec.machines[use]],
+        known.map((machine) => machine.name),
+        NOUNS[use],
+        (name) => {
+          const other = shop.machines.get(name);
+          return other === undefined ? '' : ` (${name} is ${KINDS[other.kind]})`;
+        },
+      );
+    });
+  },
+};

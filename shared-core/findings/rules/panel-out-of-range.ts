@@ -1,0 +1,118 @@
+import { chosen, chosenBand } from '../../carcass/choices.js';
+import type { Panel } from '../../carcass/model.js';
+import type { Located } from '../../document/place.js';
+import type { EdgeName } from '../../job/model.js';
+import type { Micrometres } from '../../length/units.js';
+import type { EdgeBander } from '../../shop/model.js';
+import { grouped, isRow, machineFor, onFace } from '../lookups.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import { listed, show, showSpan, verb } from '../words.js';
+
+export const panelOutOfRange: CarcassRule = {
+  name: 'panel-out-of-range',
+  severity: 'error',
+  about: {
+    what: 'A panel is too small or too large for a machine that it must go to.',
+    why: 'Below the least size the clamps do not hold the panel and hands come near the bits; a small part that slips under a running bit is thrown. Above the greatest it does not lie on the table. The ranges are the shop file’s; the machine’s manual decides.',
+    remedy: 'Change the size, bore small parts before they are cut apart, or send the carcass to another machine.',
+    example: 'kind: base\nwidth: 130',
+  },
+  check(context) {
+    const misfits = context.carcass.panels.flatMap((panel) => misfitsOf(context, panel).map((misfit) => ({ panel, ...misfit })));
+    return grouped(misfits, (one) => `${one.machine} ${one.what} ${one.size} ${blame(context, one.panel, one.what).place.start}`).map(
+      (same): Found => {
+        const { panel, machine, what, size, range } = same[0]!;
+        const panels = same.map((one) => one.panel.key);
+        const over = size > range.max;
+        const limit = range.max === Infinity ? `${show(context, range.min)} and more` : showSpan(context, range);
+        return {
+          place: blame(context, panel, what).place,
+          panel: panel.key,
+          message:
+            `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${show(context, size)} ${WORDS[what]}; ${machine} takes ${limit}, ` +
+            `so ${verb(panels.length, 'it is', 'they are')} ${show(context, over ? size - range.max : range.min - size)} too ${over ? 'large' : 'small'}. ` +
+            (over ? 'Change the size, or choose another machine.' : 'Do not force it: bore it before it is cut to size, or choose another machine.'),
+        };
+      },
+    );
+  },
+};
+
+type Measure = 'length' | 'width' | 'thickness' | 'edge' | 'across' | 'band';
+const WORDS: Readonly<Record<Measure, string>> = {
+  length: 'long',
+  width: 'wide',
+  thickness: 'thick',
+  edge: 'long at a banded edge',
+  across: 'wide across a banded edge',
+  band: 'in the thickness of its band',
+};
+
+interface Misfit {
+  readonly machine: string;
+  readonly what: Measure;
+  readonly size: Micrometres;
+  readonly range: { readonly min: Micrometres; readonly max: Micrometres };
+}
+
+function misfitsOf(context: CarcassContext, panel: Panel): readonly Misfit[] {
+  const bores = context.boring.bores.filter((bore) => bore.panel === panel.key);
+  const visited = [
+    bores.some(isRow) ? machineFor(context, 'rows') : null,
+    bores.some((bore) => onFace(bore) && !isRow(bore)) ? machineFor(context, 'faces') : null,
+    bores.some((bore) => !onFace(bore)) ? machineFor(context, 'ends') : null,
+  ].filter((machine) => machine !== null);
+  const onBorers = visited.flatMap((machine) =>
+    (['length', 'width', 'thickness'] as const).flatMap((what) =>
+      outside({ machine: machine.name, what, size: panel[what], range: machine.panel[what] }),
+    ),
+  );
+  return [...onBorers, ...onBanders(context, panel)];
+}
+
+/** What keeps the panel from the bander that suits it best; nothing where one bander takes all its edges. */
+function onBanders(context: CarcassContext, panel: Panel): readonly Misfit[] {
+  const edges = (Object.keys(panel.bands) as EdgeName[]).filter((edge) => panel.bands[edge] !== null);
+  if (edges.length === 0) return [];
+  const tries = [...context.shop.machines.values()]
+    .filter((machine) => machine.kind === 'bander')
+    .map((bander) => edges.flatMap((edge) => onBander(bander, panel, edge)));
+  return tries.toSorted((a, b) => a.length - b.length)[0] ?? [];
+}
+
+function onBander(bander: EdgeBander, panel: Panel, edge: EdgeName): readonly Misfit[] {
+  const along = edge === 'front' || edge === 'back';
+  const least = (min: Micrometres | null): Misfit['range'] | null => (min === null ? null : { min, max: Infinity });
+  const sizes: readonly (Omit<Misfit, 'machine' | 'range'> & { readonly range: Misfit['range'] | null })[] = [
+    { what: 'edge', size: along ? panel.length : panel.width, range: least(bander.shortestEdge) },
+    { what: 'across', size: along ? panel.width : panel.length, range: least(bander.narrowestPanel) },
+    { what: 'thickness', size: panel.thickness, range: bander.thickness },
+    { what: 'band', size: panel.bands[edge]!.thickness, range: bander.band },
+  ];
+  return sizes.flatMap((one) => outside({ machine: bander.name, ...one }));
+}
+
+function outside(misfit: Omit<Misfit, 'range'> & { readonly range: Misfit['range'] | null }): readonly Misfit[] {
+  const { range, size } = misfit;
+  return range === null || (size >= range.min && size <= range.max) ? [] : [{ ...misfit, range }];
+}
+
+/** The written value that gives the panel this size; else the panel’s own place. */
+function blame({ spec }: CarcassContext, panel: Panel, what: Measure): Pick<Located<unknown>, 'place'> {
+  const upright = panel.role === 'left-side' || panel.role === 'right-side' || panel.role === 'divider';
+  const alongHorizontal = what === 'length' || what === 'edge';
+  const acrossPanel = what === 'width' || what === 'across';
+  const value: Located<unknown> =
+    what === 'thickness'
+      ? (chosen(spec, panel.key, 'board') ?? spec.board)
+      : what === 'band'
+        ? (chosenBand(spec, panel.key, 'front') ?? spec.band)
+        : panel.role === 'rail' && acrossPanel
+          ? spec.railWidth
+          : alongHorizontal
+            ? upright
+              ? spec.height
+              : spec.width
+            : spec.depth;
+  return value.written ? value : panel;
+}

@@ -1,0 +1,44 @@
+import { boresOfGroups, machineFor } from '../lookups.js';
+import { frontOf, outOfHeads, reachRepairs, rowLines } from '../row-reach.js';
+import type { CarcassRule, Found } from '../rule.js';
+import { listed, show, showSpan } from '../words.js';
+
+export const rowDistance: CarcassRule = {
+  name: 'row-distance',
+  severity: 'error',
+  about: {
+    what: 'A row stands where no head of the line drill can be set.',
+    why: 'The first head is set back from the fence within a range, and the next head stands within a range of distances behind it. A rear row outside that range cannot be bored in the same stroke; where the first head can be set to it, it still costs a second set-up (then this is a warning). The ranges are the shop file’s; the machine’s manual decides.',
+    remedy: 'Change `row-setback` or `rear-row`, on the pitch, so that the heads reach both rows.',
+    example: 'kind: base\nwidth: 600\nrear-row: 101',
+  },
+  check(context) {
+    const drill = machineFor(context, 'rows');
+    if (drill === null) return [];
+    const found: Found[] = [];
+    for (const line of rowLines(context)) {
+      const front = frontOf(context, line);
+      const reason = outOfHeads(drill, line, front);
+      if (reason === null) continue;
+      const where = `The ${line.line} row of ${listed(line.panels)} stands ${show(context, line.u)} from the front edge`;
+      const twice = reason === 'distance' && line.u >= drill.setback.min && line.u <= drill.setback.max;
+      const why = {
+        setback: `the first head of ${drill.name} can be set ${showSpan(context, drill.setback)} from the fence. Change the setback.`,
+        'one-head': `${drill.name} has one head, which can be set ${showSpan(context, drill.setback)} from the fence. Leave the rear row out, or choose a drill with two heads.`,
+        distance:
+          `${show(context, line.u - (front ?? 0))} behind the front row; the heads of ${drill.name} stand ` +
+          `${drill.headDistance === null ? '' : showSpan(context, drill.headDistance)} apart. ` +
+          (twice ? 'It can only be bored in a set-up of its own.' : 'Bring it within that range.'),
+      }[reason];
+      found.push({
+        place: line.place,
+        panel: line.panels[0]!,
+        severity: twice ? 'warning' : 'error',
+        message: reason === 'distance' ? `${where}, ${why}` : `${where}; ${why}`,
+        bores: boresOfGroups(context, new Set(line.rows.map((row) => row.id))),
+        repairs: reachRepairs(context, drill, line),
+      });
+    }
+    return found;
+  },
+};

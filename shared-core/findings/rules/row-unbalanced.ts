@@ -1,0 +1,76 @@
+import { boresOfGroups, distinct, grouped, onPitch, panelOf } from '../lookups.js';
+import { half, type Micrometres } from '../../length/units.js';
+import type { Row } from '../../boring/model.js';
+import { setLength } from '../changes.js';
+import type { Repair } from '../finding.js';
+import { offsetOf, setOffset, shelvesFollow } from '../row-grid.js';
+import type { CarcassContext, CarcassRule } from '../rule.js';
+import { listed, show, verb } from '../words.js';
+
+export const rowUnbalanced: CarcassRule = {
+  name: 'row-unbalanced',
+  severity: 'warning',
+  about: {
+    what: 'The rows of a side do not lie evenly between its ends.',
+    why: 'A balanced row has its first hole as far from one end as its last from the other: (length - 2 x offset) is a whole number of pitches. Then one stop setting serves both ends, and left and right sides alike. With top and bottom of thickness T and the offset T/2 the side is n pitches and one T long: T = 16 mm, n = 22 gives 720 mm; T = 19 mm gives 723 mm (common practice, no source).',
+    remedy: 'Start the rows at another offset, or make the carcass a little lower or higher.',
+    example: 'kind: base\nwidth: 600\nheight: 730',
+  },
+  check(context) {
+    const rows = context.boring.rows.filter((row) => {
+      const panel = panelOf(context, row.panel);
+      return (
+        (panel?.role === 'left-side' || panel?.role === 'right-side') && !onPitch(panel.length - 2 * row.offset, row.pitch)
+      );
+    });
+    return grouped(rows, (row) => `${row.offset} ${panelOf(context, row.panel)!.length}`).map((same) => {
+      const row = same[0]!;
+      const panels = distinct(same.map((one) => one.panel));
+      const length = panelOf(context, row.panel)!.length;
+      const offset = offsetOf(context, row.panel);
+      const height = context.spec.height;
+      const rest = length - row.offset - (row.count - 1) * row.pitch;
+      return {
+        place: !offset.written && height.written ? height.place : offset.place,
+        panel: row.panel,
+        message:
+          `The rows of ${listed(panels)} start ${show(context, row.offset)} from the bottom end and stop ${show(context, rest)} ` +
+          `short of the top end (length ${show(context, length)}, pitch ${show(context, row.pitch)}): not balanced, so the two ends ` +
+          `need two stop settings. Change the row offset or the height.`,
+        bores: boresOfGroups(context, new Set(same.map((one) => one.id))),
+        repairs: repairs(context, row, panels, length),
+      };
+    });
+  },
+};
+
+function repairs(context: CarcassContext, row: Row, panels: readonly string[], length: Micrometres): readonly Repair[] {
+  const pitches = Math.floor((length - 2 * row.offset) / row.pitch);
+  const offsets = [half(length - pitches * row.pitch), half(length - (pitches + 1) * row.pitch)]
+    .filter((offset) => offset > 0)
+    .sort((a, b) => Math.abs(a - row.offset) - Math.abs(b - row.offset));
+  const heights = [pitches, pitches + 1]
+    .map((count) => context.spec.height.value + (count * row.pitch + 2 * row.offset - length))
+    .sort((a, b) => Math.abs(a - context.spec.height.value) - Math.abs(b - context.spec.height.value));
+  const offsetFirst = offsetOf(context, row.panel).written || !context.spec.height.written;
+
+  const byOffset = offsets.map((offset, index): Repair => {
+    const follow = shelvesFollow(context, offset - row.offset);
+    return {
+      title:
+        `Start the rows ${show(context, offset)} from the ends instead of ${show(context, row.offset)}` +
+        (follow.keys.length === 0 ? '' : `; ${listed(follow.keys)} ${verb(follow.keys.length, 'moves', 'move')} with them`),
+      changes: [...setOffset(context, panels, offset), ...follow.changes],
+      preferred: offsetFirst && index === 0,
+    };
+  });
+  const byHeight = heights.map((height, index): Repair => {
+    const by = height - context.spec.height.value;
+    return {
+      title: `Make the carcass ${show(context, height)} high, ${show(context, Math.abs(by))} ${by < 0 ? 'lower' : 'higher'}`,
+      changes: [setLength(context, ['height'], height)],
+      preferred: !offsetFirst && index === 0,
+    };
+  });
+  return offsetFirst ? [...byOffset, ...byHeight] : [...byHeight, ...byOffset];
+}

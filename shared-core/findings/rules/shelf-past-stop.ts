@@ -1,0 +1,79 @@
+import type { Bore } from '../../boring/model.js';
+import { handedness } from '../../carcass/pose.js';
+import type { Micrometres } from '../../length/units.js';
+import { handOfEnd } from '../../machining/plan/orientation.js';
+import type { VerticalHead } from '../../shop/model.js';
+import { distinct, grouped, isRow, machineFor, onFace, panelOf } from '../lookups.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import { listed, show } from '../words.js';
+
+export const shelfPastStop: CarcassRule = {
+  name: 'shelf-past-stop',
+  severity: 'error',
+  about: {
+    what: 'A line of construction bores stands farther from both ends of the panel than any stop can be set.',
+    why: 'The spindle line lies across the table, and the panel’s end lies against a stop to the left or the right of it: the stop’s range, with the extension of the fence, is how far from an end a line can be bored. A line measured by eye along the fence is not repeatable.',
+    remedy: 'Move the shelf or divider nearer to an end, or allow for it in the shop file when the fence has been extended (`extension`, or the range of a stop).',
+    example: 'kind: tall\nwidth: 600\nfixed-shelves: [1480]   # and the stops reach 1200 without an extension',
+  },
+  check(context) {
+    const head = machineFor(context, 'faces');
+    if (head === null) return [];
+    const bores = context.boring.bores.filter((bore) => onFace(bore) && !isRow(bore));
+    const past = grouped(bores, (bore) => `${bore.panel} ${bore.face} ${bore.v}`).flatMap((line) => {
+      const miss = missOf(context, head, line[0]!);
+      return miss === null ? [] : [{ line, ...miss }];
+    });
+    return grouped(past, ({ line, at }) => `${line[0]!.place.part} ${line[0]!.place.start} ${at}`).map((same): Found => {
+      const { line, at, end, far } = same[0]!;
+      const bore = line[0]!;
+      const joint = context.carcass.joints.find((one) => one.id === bore.group);
+      const what = joint === undefined || joint.endPanel === bore.panel ? 'a line of bores' : `the line of ${joint.endPanel}`;
+      const panels = distinct(same.map((one) => one.line[0]!.panel));
+      const reach = farthest(head);
+      return {
+        place: bore.place,
+        panel: bore.panel,
+        message:
+          `On ${listed(panels)} ${what} stands ${show(context, at)} from the ${end} and ${show(context, far)} from the other; ` +
+          `no stop of ${head.name} can be set there` +
+          (reach === null
+            ? ': it has none. '
+            : `: the farthest goes to ${show(context, reach)}, ` +
+              (head.extension === 0 ? 'and it has no extension. ' : `${show(context, reach + head.extension)} with the extension. `)) +
+          (reach !== null && at > reach + head.extension
+            ? `An extension of ${show(context, at - reach)} or a stop that goes to ${show(context, at)} would allow it.`
+            : `A stop with a range that holds ${show(context, at)} would allow it.`),
+        bores: same.flatMap((one) => one.line.map((each) => each.id)),
+      };
+    });
+  },
+};
+
+/** How far the line is from its nearer end, where neither end can lie against a stop; null where one can. */
+function missOf(
+  context: CarcassContext,
+  head: VerticalHead,
+  bore: Bore,
+): { readonly at: Micrometres; readonly far: Micrometres; readonly end: string } | null {
+  const panel = panelOf(context, bore.panel);
+  if (panel === undefined) return null;
+  const worked = bore.face === 'inside' ? 'inside' : 'outside';
+  const other = worked === 'inside' ? 'outside' : 'inside';
+  const down = head.from === 'above' ? other : worked;
+  const ways = (['reference-end', 'far-end'] as const).map((end) => ({
+    at: end === 'reference-end' ? bore.v : panel.length - bore.v,
+    hand: handOfEnd(end, down, handedness(panel.pose), head.fence),
+    end: end === 'reference-end' ? 'reference end' : 'far end',
+  }));
+  const reached = ways.some(({ at, hand }) =>
+    head.stops.some((stop) => stop.side === hand && at >= stop.range.min && at <= stop.range.max + head.extension),
+  );
+  if (reached) return null;
+  const [nearer, farther] = ways.toSorted((a, b) => a.at - b.at);
+  return { at: nearer!.at, far: farther!.at, end: nearer!.end };
+}
+
+function farthest(head: VerticalHead): Micrometres | null {
+  return head.stops.length === 0 ? null : Math.max(...head.stops.map((stop) => stop.range.max));
+}
