@@ -12,8 +12,11 @@ import type { CupBorer, HorizontalHead, LineDrill, VerticalHead } from '../shop/
  * - Line drill: spindle k of every head stands at X = k * pitch; head h stands `heads[h]` from the fence. A left stop's face
  *   is at X = -position, a right stop's at X = (S - 1) * pitch + position.
  * - Horizontal head: the spindle line lies along X at height `height` over the table, spindle k at X = k * pitch, boring
- *   away from the head into the end that is pressed against it; stops as on the line drill, against the FRONT EDGE.
- * - Cup borer: one spindle at X = 0, `fence` from the fence.
+ *   away from the head into the end that is pressed against it; stops as on the line drill, against the FRONT EDGE. The
+ *   head stands at the far side of the table: the operator pushes the end away from himself against its plate.
+ * - Cup borer: one spindle at X = 0, `fence` from a fence at the far side, boring from above.
+ * Every stop of a set-up is set and stands up. A step that covers one with the panel (a stop of the other hand, or its own
+ * after an index move) needs that stop to be one that `lowers`.
  */
 export interface SetUp {
   /** Unique in the job and stable: 'face-borer-3'. */

@@ -1,0 +1,99 @@
+import type { Span } from '../../schema/schema.js';
+import type { Blank, SetUp, Step } from '../setup-sheet.js';
+import { lieOf, type Hole, type Stroke } from './bore.js';
+import { toTable } from './lie.js';
+import { realSolid, type Solid } from './solid.js';
+import { NOTHING } from './stray.js';
+import { stopFace, stopSide } from './table.js';
+import { dot } from './vector.js';
+import { mm, outOfSpan, sideWords, spanWords } from './words.js';
+
+/** What keeps a blank from being taken by the machine at all. */
+export function checkBlank({ machine }: SetUp, blank: Blank): string[] {
+  return (['length', 'width', 'thickness'] as const).flatMap((measure) => {
+    const span: Span | null = machine.panel[measure];
+    return span !== null && outOfSpan(blank[measure], span)
+      ? [`${machine.name} takes a ${measure} of ${spanWords(span)}, the panel has ${mm(blank[measure])}`]
+      : [];
+  });
+}
+
+/** What keeps the spindles from being loaded, or the panel from being moved along, as the step says. */
+export function checkStep(setUp: SetUp, step: Step): string[] {
+  return [...checkSpindles(setUp, step), ...checkMove(setUp, step)];
+}
+
+function checkSpindles({ machine, fence }: SetUp, step: Step): string[] {
+  const spindles = machine.kind === 'cup' ? 1 : machine.spindles;
+  const heads = machine.kind === 'line' ? fence.length : 1;
+  const taken = new Set<string>();
+  const problems = step.spindles.length === 0 ? ['no spindle is loaded'] : [];
+  for (const { head, spindle, diameter } of step.spindles) {
+    const name = heads > 1 ? `spindle ${spindle} of head ${head}` : `spindle ${spindle}`;
+    const place = `${head}/${spindle}`;
+    if (!isBelow(head, heads)) problems.push(`head ${head} is not set: ${machine.name} has ${heads} set`);
+    else if (!isBelow(spindle, spindles))
+      problems.push(`${machine.name} has spindles 0 to ${spindles - 1}, not ${spindle}`);
+    else if (taken.has(place)) problems.push(`${name} carries two bits`);
+    if (!(diameter > 0)) problems.push(`${name} carries a bit of ${mm(diameter)}`);
+    taken.add(place);
+  }
+  return problems;
+}
+
+const isBelow = (index: number, count: number): boolean => Number.isInteger(index) && index >= 0 && index < count;
+
+function checkMove({ machine }: SetUp, step: Step): string[] {
+  if (step.moved === 0) return [];
+  if (machine.kind !== 'line') return [`an index move on ${machine.name}, which is no line drill`];
+  if (machine.indexPins === 'none')
+    return [`an index move of ${mm(step.moved)}, but ${machine.name} has no index pins`];
+  const problems: string[] = [];
+  if (step.moved % machine.pitch !== 0) {
+    problems.push(`an index move of ${mm(step.moved)} is not a whole number of pitches of ${mm(machine.pitch)}`);
+  }
+  if (machine.indexRange !== null && Math.abs(step.moved) > machine.indexRange) {
+    problems.push(`an index move of ${mm(step.moved)} is past the ${mm(machine.indexRange)} of ${machine.name}`);
+  }
+  return problems;
+}
+
+/** What a stroke would do that no bore is: miss the panel, come out where it must not, or run the panel into a stop. */
+export function checkStroke(stroke: Stroke, holes: readonly Hole[]): string[] {
+  const solid = realSolid(stroke.blank, stroke.panel, NOTHING);
+  return [...checkStopsInTheWay(stroke, solid), ...holes.flatMap((hole) => checkHole(stroke.setUp, solid, hole))];
+}
+
+function checkHole(setUp: SetUp, solid: Solid, hole: Hole): string[] {
+  const inFace = hole.face === 'inside' || hole.face === 'outside';
+  const [extent, thick] = inFace ? [solid.length, solid.thickness] : [solid.thickness, solid.length];
+  const where = `the ${mm(hole.diameter)} hole at ${mm(hole.u)}, ${mm(hole.v)} in the ${sideWords(hole.face)}`;
+  if (hole.u <= 0 || hole.u >= solid.width || hole.v <= 0 || hole.v >= extent) {
+    return [`${where} lies outside the panel, which measures ${mm(solid.width)} by ${mm(extent)} there`];
+  }
+  if (setUp.through && !inFace) return [`${where} would have to go through the whole length of the panel`];
+  if (setUp.through && setUp.depth < thick) {
+    return [`${where} is to go through ${mm(thick)}, but the depth stop is at ${mm(setUp.depth)}`];
+  }
+  if (!setUp.through && setUp.depth >= thick) {
+    return [`${where} comes out on the other side: depth ${mm(setUp.depth)} in ${mm(thick)}`];
+  }
+  return [];
+}
+
+/** Every stop that is set stands up while the panel comes against its own; one that the panel covers must lower. */
+function checkStopsInTheWay(stroke: Stroke, solid: Solid): string[] {
+  const { setUp, blank } = stroke;
+  const lie = lieOf(stroke, solid, NOTHING);
+  const corners = [toTable(blank.hand, lie, [0, 0, 0]), toTable(blank.hand, lie, [solid.width, solid.length, 0])];
+  return setUp.stops.flatMap((other) => {
+    const side = stopSide(other);
+    const face = stopFace(setUp, other);
+    const reach = corners.map((corner) => dot(corner, side));
+    const covered = Math.min(...reach) < face && face < Math.max(...reach);
+    const lowers = setUp.machine.stops.some((one) => one.name === other.name && one.lowers);
+    return covered && !lowers
+      ? [`the panel lies over stop ${other.name} at ${mm(other.position)}, which does not lower`]
+      : [];
+  });
+}

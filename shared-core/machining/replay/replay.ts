@@ -1,0 +1,123 @@
+import type { Blank, Run, SetUp, Step } from '../setup-sheet.js';
+import { bore, type Hole, type Stroke } from './bore.js';
+import { checkSetUp } from './check-setup.js';
+import { checkBlank, checkStep, checkStroke } from './check-step.js';
+import { holeKey, holeWords } from './compare.js';
+import { findTurn } from './lie.js';
+import type { Side } from './solid.js';
+import { NOTHING } from './stray.js';
+import { contacts } from './table.js';
+import { sideWords } from './words.js';
+
+/** Why a sheet cannot be carried out, in words with figures. */
+export interface ReplayProblem {
+  readonly setUp: string;
+  /** Counted from 0; null where the set-up itself or the whole run is at fault. */
+  readonly step: number | null;
+  readonly message: string;
+}
+
+/** A hole with the stroke that made it. */
+export interface ReplayedHole extends Hole {
+  readonly setUp: string;
+  readonly step: number;
+  readonly head: number;
+  readonly spindle: number;
+}
+
+/** The holes that the moves of a sheet make in one panel; or, where it cannot be carried out, why. */
+export type Replay =
+  | { readonly ok: true; readonly holes: readonly ReplayedHole[] }
+  | { readonly ok: false; readonly problems: readonly ReplayProblem[] };
+
+/** The strokes of one panel over all set-ups, in order; or why they cannot be made. */
+export type Strokes =
+  | { readonly ok: true; readonly strokes: readonly Stroke[] }
+  | { readonly ok: false; readonly problems: readonly ReplayProblem[] };
+
+type StepFit = { readonly stroke: Stroke } | { readonly messages: readonly string[] };
+
+/** The other one of the two sides of a kind: what comes to the stop when the named one does not. */
+const OPPOSITE: Readonly<Record<Side, Side>> = {
+  front: 'back',
+  back: 'front',
+  'reference-end': 'far-end',
+  'far-end': 'reference-end',
+  inside: 'outside',
+  outside: 'inside',
+};
+
+function layDown(setUp: SetUp, step: Step, index: number, blank: Blank, panel: string): StepFit {
+  const stop = setUp.stops.find((one) => one.name === step.stop);
+  if (stop === undefined) return { messages: [`stop ${step.stop} is not among the stops set`] };
+  const [down, second, third] = contacts(setUp, step, stop, NOTHING);
+  const rotation = findTurn(blank.hand, [down, second, third]);
+  if (rotation !== null) {
+    const name = `${setUp.id} ${panel} step ${index}`;
+    return { stroke: { name, setUp, step, index, stop, blank, panel, rotation } };
+  }
+  // What comes to the stop is decided by the other two contacts.
+  const [held, atStop] = setUp.machine.kind === 'horizontal' ? [third, second] : [second, third];
+  const against = setUp.machine.kind === 'horizontal' ? 'against the head' : 'on the fence';
+  return {
+    messages: [
+      `with the ${sideWords(step.down)} down and the ${sideWords(held.side)} ${against}, it is the ` +
+        `${sideWords(OPPOSITE[atStop.side])} that comes to stop ${stop.name} on the ${stop.side}, not the ${sideWords(atStop.side)}`,
+    ],
+  };
+}
+
+const mayMeetTwice = ({ machine }: SetUp): boolean => machine.kind === 'line' && machine.meetsHolesTwice;
+
+const runsOf = (setUp: SetUp, carcass: string, panel: string): readonly Run[] =>
+  setUp.runs.filter((run) => run.carcass === carcass && run.panel === panel);
+
+/**
+ * Reads the strokes of one panel out of the set-ups and finds how the panel has to be turned for each. Reads nothing but
+ * the sheet and the blank; of a step, not the holes that it claims.
+ */
+export function strokesOf(setUps: readonly SetUp[], carcass: string, panel: string, blank: Blank): Strokes {
+  const strokes: Stroke[] = [];
+  const problems: ReplayProblem[] = [];
+  for (const setUp of setUps) {
+    const runs = runsOf(setUp, carcass, panel);
+    if (runs.length === 0) continue;
+    const settings = [...checkSetUp(setUp), ...checkBlank(setUp, blank)];
+    problems.push(...settings.map((message) => ({ setUp: setUp.id, step: null, message })));
+    runs
+      .flatMap((run) => run.steps)
+      .forEach((step, index) => {
+        const fit = layDown(setUp, step, index, blank, panel);
+        const messages = [...checkStep(setUp, step), ...('messages' in fit ? fit.messages : [])];
+        problems.push(...messages.map((message) => ({ setUp: setUp.id, step: index, message })));
+        if ('stroke' in fit) strokes.push(fit.stroke);
+      });
+  }
+  return problems.length === 0 ? { ok: true, strokes } : { ok: false, problems };
+}
+
+/**
+ * Carries out the sheet on one nominal panel.
+ * @param setUps All set-ups of the job in the order in which they are run.
+ * @param blank Finished size of the panel and which of the two mirror images it is.
+ */
+export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: string, blank: Blank): Replay {
+  const read = strokesOf(setUps, carcass, panel, blank);
+  if (!read.ok) return read;
+  const holes: ReplayedHole[] = [];
+  const problems: ReplayProblem[] = [];
+  const met = new Set<string>();
+  for (const stroke of read.strokes) {
+    const made = bore(stroke, NOTHING);
+    const messages = checkStroke(stroke, made);
+    made.forEach((hole, i) => {
+      const key = holeKey(hole);
+      const { head, spindle } = stroke.step.spindles[i]!;
+      if (!met.has(key)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });
+      else if (!mayMeetTwice(stroke.setUp)) messages.push(`${holeWords(hole)} is bored already`);
+      met.add(key);
+    });
+    problems.push(...messages.map((message) => ({ setUp: stroke.setUp.id, step: stroke.index, message })));
+  }
+  return problems.length === 0 ? { ok: true, holes } : { ok: false, problems };
+}

@@ -1,0 +1,97 @@
+import type { LoadedSpindle, SetStop, SetUp, Step } from '../setup-sheet.js';
+import type { Blank } from '../setup-sheet.js';
+import type { End, Side } from './solid.js';
+import type { Stray } from './stray.js';
+import { along, type Vector } from './vector.js';
+
+/**
+ * The machine as it stands, in the table frame: X to the operator's right, Y away from him, Z up from the table. The fence,
+ * or the plate of a horizontal head, is the plane Y = 0.
+ */
+
+const X: Vector = [1, 0, 0];
+const Y: Vector = [0, 1, 0];
+const Z: Vector = [0, 0, 1];
+const UP = Z;
+const DOWN: Vector = [0, 0, -1];
+const LEFT: Vector = [-1, 0, 0];
+const AWAY = Y;
+const TOWARD_OPERATOR: Vector = [0, -1, 0];
+
+/** A side of the panel pushed against a plane of the machine. */
+export interface Contact {
+  readonly side: Side;
+  /** Which way the panel is pushed, and so which way that side then looks. */
+  readonly push: Vector;
+  /** How far along `push` the plane stands. */
+  readonly at: number;
+  /** The end is stopped where it meets the edge; or its whole width is pressed on, and the corner that stands out touches. */
+  readonly touches: 'all' | 'at-the-edge' | 'where-it-stands-out';
+}
+
+/** A bit at the bottom of its stroke. */
+export interface Bit {
+  readonly tip: Vector;
+  readonly direction: Vector;
+}
+
+/** A cup borer's type says neither: its door lies face down with the edge on a far fence, and the bit comes from above. */
+const fenceSide = (machine: SetUp['machine']): Vector =>
+  machine.kind === 'cup' || (machine.kind !== 'horizontal' && machine.fence === 'far') ? AWAY : TOWARD_OPERATOR;
+
+const boringDirection = (machine: SetUp['machine']): Vector => {
+  if (machine.kind === 'horizontal') return TOWARD_OPERATOR;
+  return machine.kind !== 'cup' && machine.from === 'below' ? UP : DOWN;
+};
+
+export const stopSide = (stop: SetStop): Vector => (stop.side === 'left' ? LEFT : X);
+
+/** How far out a stop's face stands from X = 0, on its own side, when it is set to its position. */
+export function stopFace(setUp: SetUp, stop: SetStop): number {
+  const { machine } = setUp;
+  const lastSpindle =
+    machine.kind === 'line' || machine.kind === 'horizontal' ? (machine.spindles - 1) * machine.pitch : 0;
+  return stop.side === 'left' ? stop.position : lastSpindle + stop.position;
+}
+
+/** The three contacts that fix a panel on the table, in the order in which they are made. */
+export function contacts(setUp: SetUp, step: Step, stop: SetStop, stray: Stray): readonly [Contact, Contact, Contact] {
+  const down: Contact = { side: step.down, push: DOWN, at: 0, touches: 'all' };
+  const stopAt = stopFace(setUp, stop) + stray('stop', `${setUp.id} stop ${stop.name}`);
+  const end: End = step.end;
+  if (setUp.machine.kind === 'horizontal') {
+    return [
+      down,
+      { side: step.edge, push: stopSide(stop), at: stopAt, touches: 'all' },
+      { side: end, push: AWAY, at: 0, touches: 'where-it-stands-out' },
+    ];
+  }
+  return [
+    down,
+    { side: step.edge, push: fenceSide(setUp.machine), at: 0, touches: 'all' },
+    { side: end, push: stopSide(stop), at: stopAt, touches: 'at-the-edge' },
+  ];
+}
+
+/**
+ * A loaded spindle at the bottom of its stroke. A depth stop limits the travel of the head, so from above it leaves the bit
+ * at a level over the table that is right for the blank as drawn.
+ */
+export function bitDown(setUp: SetUp, blank: Blank, loaded: LoadedSpindle, stroke: string, stray: Stray): Bit {
+  const { machine } = setUp;
+  const direction = boringDirection(machine);
+  const spindle = `${stroke} head ${loaded.head} spindle ${loaded.spindle}`;
+  const wanderAcross = stray('drill', `${spindle} across`);
+  const wanderAlong = stray('drill', `${spindle} along`);
+  if (machine.kind === 'horizontal') {
+    const x = loaded.spindle * machine.pitch + wanderAlong;
+    const z = (setUp.height ?? 0) + stray('stop', `${setUp.id} height`) + wanderAcross;
+    return { tip: [x, -setUp.depth, z], direction };
+  }
+  const head = (setUp.fence[loaded.head] ?? 0) + stray('stop', `${setUp.id} fence ${loaded.head}`);
+  const x = machine.kind === 'line' ? loaded.spindle * machine.pitch : 0;
+  const fromFence = machine.kind === 'vertical' ? head + loaded.spindle * machine.pitch : head;
+  const z = direction === UP ? setUp.depth : blank.thickness - setUp.depth;
+  const centre = along(along([0, 0, 0], x + wanderAlong, X), -(fromFence + wanderAcross), fenceSide(machine));
+  return { tip: along(centre, z, Z), direction };
+}
