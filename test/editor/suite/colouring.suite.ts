@@ -26,10 +26,10 @@ interface Oniguruma {
 }
 
 async function loadGrammars(): Promise<(text: string) => Token[][]> {
-  const require = createRequire(join(vscode.env.appRoot, 'node_modules', 'x.js'));
-  const textMate = require('vscode-textmate') as TextMate;
-  const oniguruma = require('vscode-oniguruma') as Oniguruma;
-  const wasm = readFileSync(require.resolve('vscode-oniguruma/release/onig.wasm'));
+  const hostRequire = createRequire(join(vscode.env.appRoot, 'node_modules', 'x.js'));
+  const textMate = hostRequire('vscode-textmate') as TextMate;
+  const oniguruma = hostRequire('vscode-oniguruma') as Oniguruma;
+  const wasm = readFileSync(hostRequire.resolve('vscode-oniguruma/release/onig.wasm'));
   await oniguruma.loadWASM(new Uint8Array(wasm).buffer);
   const files = new Map<string, string>();
   const injections: string[] = [];
