@@ -1,4 +1,4 @@
-import type { Path, Place } from '../document/place.js';
+import type { Located, Path, Place } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 
 export type Surface = 'inside' | 'outside' | 'reference-end' | 'far-end';
@@ -47,6 +47,16 @@ export interface Row {
 }
 
 export interface BoreMap {
+  /** By panel, in the order of the carcass's panels, then front before rear. */
   readonly rows: readonly Row[];
+  /** By panel, in the order of the carcass's panels, then by surface, v, u. */
   readonly bores: readonly Bore[];
+  /** Places that the job lists under `dowels` and that no joint of the panel reaches, so that nothing is bored there. */
+  readonly unused: readonly UnusedPlace[];
+}
+
+export interface UnusedPlace {
+  /** The panel whose list it is; null for the carcass's own list. */
+  readonly panel: string | null;
+  readonly at: Located<Micrometres>;
 }

@@ -37,12 +37,14 @@ export interface Pose {
   readonly t: Axis;
 }
 
-/** A groove or rebate for the back, on the inside face, over the whole length unless `alongEnd`. */
+/** A groove or rebate for the back, on the inside face, over the whole length unless `along` says otherwise. */
 export interface Groove {
   /** From the front edge: u in [from, to]. A rebate runs out of the back edge (to = width). */
   readonly from: Micrometres;
   readonly to: Micrometres;
   readonly depth: Micrometres;
+  /** Stopped groove: v in [from, to]. Left out where it runs through from end to end. */
+  readonly along?: { readonly from: Micrometres; readonly to: Micrometres };
 }
 
 export interface Panel {
@@ -76,7 +78,12 @@ export interface Joint {
   readonly face: 'inside' | 'outside';
   readonly endPanel: string;
   readonly end: 'reference-end' | 'far-end';
+  /** What the end is bored for. */
   readonly fitting: Fitting;
+  /** What the face is bored for; differs from `fitting` only where both panels choose for themselves. */
+  readonly faceFitting: Fitting;
+  /** True where its bores stand beside the usual places, so that two shelves at one height do not meet inside a divider. */
+  readonly stagger: boolean;
   readonly place: Place;
   readonly path: Path;
 }
@@ -85,6 +92,11 @@ export interface Carcass {
   readonly panels: readonly Panel[];
   readonly joints: readonly Joint[];
   /** Clear rectangles between sides and dividers, from the left; x of the carcass frame. */
-  readonly bays: readonly { readonly from: Micrometres; readonly to: Micrometres; readonly left: string; readonly right: string }[];
+  readonly bays: readonly {
+    readonly from: Micrometres;
+    readonly to: Micrometres;
+    readonly left: string;
+    readonly right: string;
+  }[];
   readonly back: BackHow;
 }

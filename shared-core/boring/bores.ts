@@ -1,0 +1,25 @@
+import type { Carcass } from '../carcass/model.js';
+import type { CarcassSpec } from '../job/model.js';
+import type { Shop } from '../shop/model.js';
+import { boreJoints } from './construction.js';
+import type { Bore, BoreMap, Surface } from './model.js';
+import { layRows, rowBores } from './rows.js';
+
+const SURFACES: readonly Surface[] = ['inside', 'outside', 'reference-end', 'far-end'];
+
+/**
+ * Every bore of every panel, in panel frames (see `Bore`), in whole micrometres. The only place where bores are made.
+ * The order is that of the panels, then of surface and place, so it does not depend on the order of items in the job.
+ */
+export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): BoreMap {
+  const rows = layRows(spec, carcass, shop);
+  const joints = boreJoints(spec, carcass, shop);
+  const order = new Map(carcass.panels.map((panel, index) => [panel.key, index]));
+  const byPlace = (a: Bore, b: Bore): number =>
+    order.get(a.panel)! - order.get(b.panel)! ||
+    SURFACES.indexOf(a.face) - SURFACES.indexOf(b.face) ||
+    a.v - b.v ||
+    a.u - b.u ||
+    (a.id < b.id ? -1 : 1);
+  return { rows, bores: [...joints.bores, ...rows.flatMap(rowBores)].sort(byPlace), unused: joints.unused };
+}

@@ -1,0 +1,52 @@
+import { extent, type Interval } from '../carcass/interval.js';
+import type { SpindleLine } from '../carcass/spindle-line.js';
+import type { Micrometres } from '../length/units.js';
+
+export interface PatternWish {
+  /** Where the two panels meet, from the carcass front toward the back. */
+  readonly overlap: Interval;
+  /** The widest bore of the joint; its centre keeps one and a half of it from both ends of the overlap. */
+  readonly diameter: Micrometres;
+  /** Greatest distance between neighbours. */
+  readonly spacing: Micrometres;
+  /** True where the usual places are taken from the other face of the same panel. */
+  readonly stagger: boolean;
+}
+
+/**
+ * Places for construction bores along the depth, from the carcass front, chosen from the spindles that the vertical head
+ * really has: the first and the last that find room, and between them the fewest, evenly spread, that keep neighbours
+ * within the spacing. Empty where not even one finds room.
+ * A panel that starts whole pitches behind the front takes the same spindles as one at the front, counted from its own
+ * front edge. One too narrow for two places takes those in front of the first spindle too: the fence is then set nearer.
+ * Staggered, each place moves to the next free spindle behind it, or in front of it where there is none.
+ */
+export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Micrometres[] {
+  const { first, pitch } = line;
+  const edge = Math.ceil((3 * wish.diameter) / 2);
+  const room = { from: wish.overlap.from + edge, to: wish.overlap.to - edge };
+  if (extent(room) < 0) return [];
+
+  const datum = wish.overlap.from % pitch === 0 ? wish.overlap.from / pitch : 0;
+  const nearest = Math.ceil((room.from - first) / pitch);
+  const last = Math.min(Math.floor((room.to - first) / pitch), line.count - 1);
+  const usual = Math.max(nearest, datum);
+  const start = usual < last ? usual : nearest;
+  if (start > last) return [];
+
+  const steps = last - start;
+  const longest = Math.max(1, Math.floor(wish.spacing / pitch));
+  const gaps = Math.ceil(steps / longest);
+  const chosen = [start];
+  // The i-th of `gaps` equal parts of `steps`, rounded half up in whole numbers.
+  for (let i = 1; i <= gaps; i++) chosen.push(start + Math.floor((2 * i * steps + gaps) / (2 * gaps)));
+  const places = wish.stagger ? staggered(chosen, start, last) : chosen;
+  return places.map((k) => first + k * pitch);
+}
+
+/** Spindles beside the chosen ones; the chosen ones themselves where all are taken (the bores then collide, and a rule says so). */
+function staggered(chosen: readonly number[], start: number, last: number): readonly number[] {
+  const free = (k: number): boolean => start <= k && k <= last && !chosen.includes(k);
+  const beside = chosen.map((k) => [k + 1, k - 1].find(free)).filter((k) => k !== undefined);
+  return beside.length > 0 ? [...new Set(beside)].sort((a, b) => a - b) : chosen;
+}

@@ -1,0 +1,118 @@
+import type { BackHow, CarcassSpec } from '../job/model.js';
+import type { Micrometres } from '../length/units.js';
+import type { Board, Shop } from '../shop/model.js';
+import { backBoardFor, boardFor } from './choices.js';
+import { extent, type Interval } from './interval.js';
+import type { Groove } from './model.js';
+import type { Problems } from './problems.js';
+
+/** The planes that every panel is set out from, in the carcass frame. */
+export interface Box {
+  readonly spec: CarcassSpec;
+  readonly shop: Shop;
+  readonly boards: {
+    readonly left: Board;
+    readonly right: Board;
+    readonly bottom: Board;
+    /** null where rails close the carcass above. */
+    readonly top: Board | null;
+    readonly railFront: Board;
+    readonly railBack: Board;
+  };
+  /** Between the inside faces of the sides. */
+  readonly clearX: Interval;
+  /** Between the inside face of the bottom and that of the top or of the thicker rail. */
+  readonly clearZ: Interval;
+  /** The sides, from end to end. */
+  readonly sideZ: Interval;
+  /** How far back the sides reach. */
+  readonly sideDepth: Micrometres;
+  /** Front of the back; everything inside the box ends here at the latest. */
+  readonly clearDepth: Micrometres;
+  /** How the back is held and with what; null where there is none. */
+  readonly back: { readonly how: Exclude<BackHow, 'none'>; readonly board: Board } | null;
+  /** The groove or rebate that takes the back, as it runs through a panel that starts at the carcass front. */
+  readonly groove: Groove | null;
+}
+
+/** Measures the box. null where a clear size comes to nothing: then no panel could be placed. */
+export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): Box | null {
+  const [width, height, depth] = [spec.width.value, spec.height.value, spec.depth.value];
+  const boards = {
+    left: boardFor(spec, shop, 'left', spec.board),
+    right: boardFor(spec, shop, 'right', spec.board),
+    bottom: boardFor(spec, shop, 'bottom', spec.board),
+    top: spec.top.value === 'rails' ? null : boardFor(spec, shop, 'top', spec.board),
+    railFront: boardFor(spec, shop, 'rail-front', spec.board),
+    railBack: boardFor(spec, shop, 'rail-back', spec.board),
+  };
+  const above = boards.top?.thickness ?? Math.max(boards.railFront.thickness, boards.railBack.thickness);
+  const clearX = { from: boards.left.thickness, to: width - boards.right.thickness };
+  const clearZ = { from: boards.bottom.thickness, to: height - above };
+  const sideZ = {
+    from: spec.bottom.value === 'under' ? boards.bottom.thickness : 0,
+    to: spec.top.value === 'over' ? height - above : height,
+  };
+
+  const how = spec.back.how.value;
+  const board = backBoardFor(spec, shop);
+  const behind = how === 'none' ? 0 : board.thickness + (how === 'grooved' ? spec.back.inset.value : 0);
+  const clearDepth = depth - behind;
+
+  const { show } = problems;
+  if (extent(clearX) <= 0)
+    problems.add(
+      spec.width,
+      `No room between the sides: they are ${show(boards.left.thickness)} and ${show(boards.right.thickness)} thick and the carcass is ${show(width)} wide. Make it wider than ${show(width - extent(clearX))}.`,
+    );
+  if (extent(clearZ) <= 0)
+    problems.add(
+      spec.height,
+      `No room between bottom and top: they are ${show(boards.bottom.thickness)} and ${show(above)} thick and the carcass is ${show(height)} high. Make it higher than ${show(height - extent(clearZ))}.`,
+    );
+  if (clearDepth <= 0)
+    problems.add(
+      spec.depth,
+      `No room in front of the back: it takes ${show(behind)} and the carcass is ${show(depth)} deep. Make it deeper than ${show(behind)}.`,
+    );
+  if (extent(clearX) <= 0 || extent(clearZ) <= 0 || clearDepth <= 0) return null;
+
+  const held = how === 'none' ? null : { how, board };
+  const groove = grooveFor(spec, held, clearDepth);
+  const tooThin =
+    groove === null ? undefined : panelsWithGroove(boards, spec).find(([, { thickness }]) => thickness <= groove.depth);
+  if (tooThin !== undefined)
+    problems.add(
+      spec.back.groove,
+      `The groove for the back is ${show(groove!.depth)} deep and goes through ${tooThin[0]}, which is ${show(tooThin[1].thickness)} thick. Make it shallower.`,
+    );
+  return {
+    spec,
+    shop,
+    boards,
+    clearX,
+    clearZ,
+    sideZ,
+    sideDepth: how === 'applied' ? clearDepth : depth,
+    clearDepth,
+    // A back whose groove cannot be cut is left out; what stands in front of it is still right.
+    back: tooThin === undefined ? held : null,
+    groove: tooThin === undefined ? groove : null,
+  };
+}
+
+function grooveFor(spec: CarcassSpec, back: Box['back'], clearDepth: Micrometres): Groove | null {
+  if (back === null || back.how === 'applied') return null;
+  return { from: clearDepth, to: clearDepth + back.board.thickness, depth: spec.back.groove.value };
+}
+
+function panelsWithGroove(boards: Box['boards'], spec: CarcassSpec): (readonly [string, Board])[] {
+  const grooved = spec.back.how.value === 'grooved';
+  const panels: (readonly [string, Board])[] = [
+    ['left', boards.left],
+    ['right', boards.right],
+  ];
+  if (grooved || spec.bottom.value === 'under') panels.push(['bottom', boards.bottom]);
+  if (boards.top !== null && (grooved || spec.top.value === 'over')) panels.push(['top', boards.top]);
+  return panels;
+}

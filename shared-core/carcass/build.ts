@@ -1,0 +1,62 @@
+import type { CarcassSpec } from '../job/model.js';
+import type { Unit } from '../length/units.js';
+import type { Shop } from '../shop/model.js';
+import { buildBack } from './back.js';
+import { measureBox } from './box.js';
+import { buildDividers } from './dividers.js';
+import { buildBottom, buildTop } from './horizontals.js';
+import { buildJoints } from './joints.js';
+import type { Carcass, Panel } from './model.js';
+import { buildPlinth } from './plinth.js';
+import { Problems, type Problem } from './problems.js';
+import { buildRails } from './rails.js';
+import { buildShelves } from './shelves.js';
+import { buildSides } from './sides.js';
+
+/**
+ * From the job's words to panels that stand in the carcass frame, with sizes, bands, grooves, bays and joints.
+ * Lengths in micrometres, exact. Sizes that cannot be come back as problems, with figures in `unit`; a part that cannot
+ * stand is then left out, and the carcass is null only where there is no box to put anything in. Never throws.
+ */
+export function buildCarcass(
+  spec: CarcassSpec,
+  shop: Shop,
+  unit: Unit = 'mm',
+): { readonly carcass: Carcass | null; readonly problems: readonly Problem[] } {
+  const problems = new Problems(unit);
+  if (shop.boards.size === 0) problems.add(spec.board, 'The shop has no boards. Add one to the shop file.');
+  if (shop.fittings.size === 0)
+    problems.add(
+      spec.joint,
+      'The shop has nothing to join panels with. Add a dowel, connector screw or cam fitting to the shop file.',
+    );
+  if (problems.found.length > 0) return { carcass: null, problems: problems.found };
+
+  const box = measureBox(spec, shop, problems);
+  if (box === null) return { carcass: null, problems: problems.found };
+
+  const { dividers, bays } = buildDividers(box, problems);
+  const panels: readonly Panel[] = [
+    ...buildSides(box),
+    buildBottom(box),
+    buildTop(box),
+    ...buildRails(box, problems),
+    ...dividers,
+    ...buildShelves(box, bays, problems),
+    buildBack(box),
+    buildPlinth(box),
+  ].filter((panel) => panel !== null);
+
+  for (const panel of panels)
+    if (panel.cutWidth <= 0 || panel.cutLength <= 0) {
+      const { show } = problems;
+      problems.add(
+        panel,
+        `${panel.key} is ${show(panel.length)} by ${show(panel.width)}; its bands leave nothing of it to cut. Make it larger or its bands thinner.`,
+      );
+    }
+  return {
+    carcass: { panels, joints: buildJoints(box, panels, bays), bays, back: box.back?.how ?? 'none' },
+    problems: problems.found,
+  };
+}

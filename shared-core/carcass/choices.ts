@@ -1,0 +1,49 @@
+import type { CarcassSpec, EdgeName, PanelChoice } from '../job/model.js';
+import type { Located } from '../document/place.js';
+import type { Band, Board, Fitting, Shop } from '../shop/model.js';
+
+/** 'shelf-1-bay-2' chooses under its own key, and else under 'shelf-1'. */
+function choicesFor(spec: CarcassSpec, key: string): readonly PanelChoice[] {
+  if (spec.panels.size === 0) return [];
+  const own = spec.panels.get(key);
+  const shelf = spec.panels.get(key.replace(/-bay-\d+$/, ''));
+  return [own, shelf].filter((choice) => choice !== undefined);
+}
+
+/** What the job chooses for one panel; undefined where it says nothing. */
+export function chosen<F extends Exclude<keyof PanelChoice, 'key' | 'bands'>>(
+  spec: CarcassSpec,
+  key: string,
+  field: F,
+): PanelChoice[F] | undefined {
+  return choicesFor(spec, key).find((choice) => choice[field] !== undefined)?.[field];
+}
+
+/** The band that the job chooses for one edge of one panel; undefined where it says nothing. */
+export function chosenBand(spec: CarcassSpec, key: string, edge: EdgeName): Located<string> | undefined {
+  return choicesFor(spec, key).find((choice) => choice.bands[edge] !== undefined)?.bands[edge];
+}
+
+/** An unknown name stands for the shop's usual thing, so that one wrong word does not hide the rest; a rule reports it. */
+function known<T>(things: ReadonlyMap<string, T>, name: string, usual: string): T | undefined {
+  return things.get(name) ?? things.get(usual) ?? things.values().next().value;
+}
+
+/** The board of a panel. `buildCarcass` has seen to it that the shop has one. */
+export function boardFor(spec: CarcassSpec, shop: Shop, key: string, written: Located<string>): Board {
+  return known(shop.boards, (chosen(spec, key, 'board') ?? written).value, shop.habits.board)!;
+}
+
+export function backBoardFor(spec: CarcassSpec, shop: Shop): Board {
+  return known(shop.boards, (chosen(spec, 'back', 'board') ?? spec.back.board).value, shop.habits.backBoard)!;
+}
+
+export function fittingNamed(shop: Shop, name: string): Fitting {
+  return known(shop.fittings, name, shop.habits.joint)!;
+}
+
+/** The band of a name; null for `none` and where the shop has no such band and no usual one. */
+export function bandNamed(shop: Shop, name: string): Band | null {
+  if (name === 'none') return null;
+  return shop.bands.get(name) ?? shop.bands.get(shop.habits.band) ?? null;
+}

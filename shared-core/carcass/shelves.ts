@@ -1,0 +1,109 @@
+import type { ShelfSpec } from '../job/model.js';
+import { half, type Micrometres } from '../length/units.js';
+import type { Board } from '../shop/model.js';
+import type { Box } from './box.js';
+import { boardFor } from './choices.js';
+import { extent, overlaps, within, type Interval } from './interval.js';
+import type { Carcass, Panel } from './model.js';
+import { makePanel } from './panel.js';
+import type { Problems } from './problems.js';
+
+type Bay = Carcass['bays'][number];
+
+/** How the two kinds of shelf differ in what `at` means and in the play around them. */
+interface Kind {
+  readonly role: 'fixed-shelf' | 'loose-shelf';
+  /** From the underside up to the height that the job gives as `at`. */
+  readonly below: (board: Board) => Micrometres;
+  /** Play at each end and at the back. */
+  readonly play: Micrometres;
+}
+
+/** Fixed shelves, then loose ones; underside out, each from the bottom up. One that cannot stand is left out. */
+export function buildShelves(box: Box, bays: readonly Bay[], problems: Problems): readonly Panel[] {
+  const { spec, shop } = box;
+  const taken: { readonly key: string; readonly run: Interval }[][] = bays.map(() => []);
+  const fixed: Kind = { role: 'fixed-shelf', below: (board) => half(board.thickness), play: 0 };
+  // A loose shelf lies on its pins: the pin hole's centre is half a hole below its underside.
+  const loose: Kind = { role: 'loose-shelf', below: () => -half(shop.habits.rowDiameter), play: shop.habits.shelfGap };
+  return [...place(spec.fixedShelves, fixed), ...place(spec.looseShelves, loose)];
+
+  function place(shelves: readonly ShelfSpec[], kind: Kind): readonly Panel[] {
+    const inOrder = [...shelves].sort((a, b) => a.at.value - b.at.value || (a.key < b.key ? -1 : 1));
+    return inOrder.flatMap((shelf) => placeShelf(shelf, kind));
+  }
+
+  /** The shelf in its bay, or in every bay; stops at the first bay where it cannot stand and says why once. */
+  function placeShelf(shelf: ShelfSpec, kind: Kind): readonly Panel[] {
+    const panels: Panel[] = [];
+    if (shelf.bay !== null && shelf.bay.value > bays.length) {
+      const has = bays.length === 1 ? 'has no dividers, so only bay 1' : `has ${bays.length} bays`;
+      problems.add(shelf.bay, `${shelf.key} cannot stand in bay ${shelf.bay.value}: this carcass ${has}.`);
+      return panels;
+    }
+    for (const [index, bay] of bays.entries()) {
+      if (shelf.bay !== null && shelf.bay.value !== index + 1) continue;
+      const panel = tryShelf(shelf, kind, bay, index);
+      if (panel === null) break;
+      panels.push(panel);
+    }
+    return panels;
+  }
+
+  function tryShelf(shelf: ShelfSpec, kind: Kind, bay: Bay, index: number): Panel | null {
+    const { show } = problems;
+    const key = bays.length === 1 ? shelf.key : `${shelf.key}-bay-${index + 1}`;
+    const board = boardFor(spec, shop, key, shelf.board);
+    const { at, setback } = shelf;
+    const underside = box.sideZ.from + at.value - kind.below(board);
+    const run = { from: underside, to: underside + board.thickness };
+
+    if (!within(run, box.clearZ)) {
+      const low = at.value + box.clearZ.from - run.from;
+      const high = at.value + box.clearZ.to - run.to;
+      const remedy =
+        low <= high ? `Give a height from ${show(low)} to ${show(high)}.` : 'Leave it out, or make the carcass higher.';
+      problems.add(
+        at,
+        `${key} does not find room at ${show(at.value)} between bottom and ${box.boards.top ? 'top' : 'rails'}. ${remedy}`,
+      );
+      return null;
+    }
+    const other = taken[index]!.find((shelfThere) => overlaps(shelfThere.run, run));
+    if (other !== undefined) {
+      const up = at.value + other.run.to - run.from;
+      const down = at.value + other.run.from - run.to;
+      problems.add(
+        at,
+        `${key} at ${show(at.value)} runs into ${other.key}. Put it no lower than ${show(up)} or no higher than ${show(down)}.`,
+      );
+      return null;
+    }
+    const length = extent(bay) - 2 * kind.play;
+    const width = box.clearDepth - setback.value - kind.play;
+    if (length <= 0) {
+      problems.add(
+        at,
+        `${key} has no length left: the bay is ${show(extent(bay))} wide and the play at its ends takes ${show(2 * kind.play)}.`,
+      );
+      return null;
+    }
+    if (width <= 0) {
+      problems.add(
+        setback,
+        `${key} has no width left: the clear depth is ${show(box.clearDepth)} and its setback ${show(setback.value)}. Make the setback smaller.`,
+      );
+      return null;
+    }
+    taken[index]!.push({ key, run });
+    return makePanel(box, {
+      key,
+      role: kind.role,
+      board,
+      length,
+      width,
+      cause: at,
+      pose: { origin: { x: bay.from + kind.play, y: setback.value, z: underside }, u: '+y', v: '+x', t: '+z' },
+    });
+  }
+}

@@ -1,0 +1,294 @@
+import type { Located, Place } from '../../shared-core/document/place.js';
+import type {
+  BackHow,
+  CarcassSpec,
+  DividerSpec,
+  PanelChoice,
+  RowChoice,
+  ShelfSpec,
+} from '../../shared-core/job/model.js';
+import { half, type Micrometres } from '../../shared-core/length/units.js';
+import type {
+  Band,
+  Board,
+  CamFitting,
+  CarcassKind,
+  ConnectorScrew,
+  Dowel,
+  Fitting,
+  Shop,
+  VerticalHead,
+} from '../../shared-core/shop/model.js';
+
+/** Millimetres to the core's micrometres. */
+export const mm = (length: number): Micrometres => Math.round(length * 1000);
+
+const nowhere: Place = { part: 'self', start: 0, end: 0 };
+
+export function located<T>(value: T, path: Located<T>['path'] = [], written = true): Located<T> {
+  return { value, place: nowhere, path, written };
+}
+
+export function board(name: string, thickness: Micrometres): Board {
+  return { name, place: nowhere, thickness, nominal: thickness, sheetLength: null, sheetWidth: null, grain: 'none' };
+}
+export function band(name: string, thickness: Micrometres): Band {
+  return { name, place: nowhere, thickness, height: null };
+}
+export function dowel(name: string, diameter: Micrometres, length: Micrometres, inFace: Micrometres): Dowel {
+  return { kind: 'dowel', name, place: nowhere, diameter, length, inFace };
+}
+export function screw(name: string, clearance: Micrometres, pilot: Micrometres, length: Micrometres): ConnectorScrew {
+  return { kind: 'screw', name, place: nowhere, clearance, pilot, length };
+}
+export function cam(name: string, sizes: Omit<CamFitting, 'kind' | 'name' | 'place'>): CamFitting {
+  return { kind: 'cam', name, place: nowhere, ...sizes };
+}
+
+export interface ShopWish {
+  readonly boards: readonly Board[];
+  readonly bands: readonly Band[];
+  readonly fittings: readonly Fitting[];
+  readonly spindles: number;
+  readonly habits: Partial<Shop['habits']>;
+}
+
+const byName = <T extends { readonly name: string }>(things: readonly T[]): ReadonlyMap<string, T> =>
+  new Map(things.map((thing) => [thing.name, thing]));
+
+const WISH: ShopWish = {
+  boards: [
+    board('board-16', mm(16)),
+    board('board-18', mm(18)),
+    board('board-19', mm(19)),
+    board('back-3', mm(3)),
+    board('back-8', mm(8)),
+  ],
+  bands: [band('band-04', 400), band('band-1', mm(1)), band('band-2', mm(2))],
+  fittings: [
+    dowel('dowel-8x30', mm(8), mm(30), mm(12)),
+    dowel('dowel-10x40', mm(10), mm(40), mm(12)),
+    screw('screw-7x50', mm(7), mm(5), mm(50)),
+    cam('cam-15', {
+      camDiameter: mm(15),
+      camDepth: mm(12.5),
+      distance: mm(34),
+      boltDiameter: mm(8),
+      studDiameter: mm(5),
+      studDepth: mm(11),
+      guide: 'dowel-8x30',
+    }),
+  ],
+  spindles: 21,
+  habits: {},
+};
+
+/** An invented shop with one vertical head; the parts that geometry looks at can be given. */
+export function shopOf(wish: Partial<ShopWish> = {}): Shop {
+  const { boards, bands, fittings, spindles, habits } = { ...WISH, ...wish };
+  const head: VerticalHead = {
+    kind: 'vertical',
+    name: 'face-head',
+    place: nowhere,
+    body: 'borer',
+    spindles,
+    pitch: habits.pitch ?? mm(32),
+    depth: { min: 0, max: mm(60) },
+    depthStops: null,
+    panel: { length: null, width: null, thickness: null },
+    clamps: [],
+    stops: [],
+    fence: 'far',
+    from: 'above',
+    fenceOffset: { min: mm(20), max: mm(80) },
+    extension: 0,
+  };
+  const size = { height: null, pitches: 22, depth: mm(560) };
+  return {
+    title: 'Test shop',
+    unit: 'mm',
+    neutral: false,
+    boards: byName(boards),
+    bands: byName(bands),
+    fittings: byName(fittings),
+    machines: byName([head]),
+    bits: null,
+    habits: {
+      board: boards[0]!.name,
+      backBoard: 'back-3',
+      band: bands[0]?.name ?? 'none',
+      joint: fittings[0]!.name,
+      sizes: { base: size, wall: size, tall: size, drawer: size, open: size },
+      machines: { faces: head.name, ends: null, rows: null, cups: null, clamp: null },
+      pitch: mm(32),
+      setback: mm(37),
+      rowDiameter: mm(5),
+      rowDepth: mm(13),
+      rowOffset: null,
+      rearMargin: mm(37),
+      firstDowel: mm(53),
+      dowelSpacing: mm(160),
+      glueGap: mm(1),
+      leastWall: mm(3),
+      railWidth: mm(100),
+      grooveDepth: mm(8),
+      backInset: mm(16),
+      shelfGap: mm(1),
+      shelfSetback: mm(5),
+      ...habits,
+    },
+    changeover: { stop: 0, fence: 0, bit: 0, depth: 0, turnHead: 0, extension: 0, machine: 0 },
+    tolerances: {
+      thickness: 0,
+      width: 0,
+      length: 0,
+      squareness: 0,
+      stop: 0,
+      drill: 0,
+      dowelPlay: 0,
+      frontLimit: 0,
+      stepLimit: 0,
+      gapLimit: 0,
+    },
+  };
+}
+
+/** A shelf or divider as the tests write it. */
+export interface Standing {
+  readonly at: Micrometres;
+  readonly bay?: number;
+  readonly setback?: Micrometres;
+  readonly board?: string;
+}
+
+export interface CarcassWish {
+  readonly kind: CarcassKind;
+  readonly width: Micrometres;
+  readonly height: Micrometres;
+  readonly depth: Micrometres;
+  readonly board: string;
+  readonly band: string;
+  readonly joint: string;
+  readonly top: 'between' | 'over' | 'rails';
+  readonly bottom: 'between' | 'under';
+  readonly railWidth: Micrometres;
+  readonly plinth: Micrometres;
+  readonly back: BackHow;
+  readonly backBoard: string;
+  readonly groove: Micrometres;
+  readonly inset: Micrometres;
+  readonly rows: RowChoice;
+  readonly rowOffset: Micrometres | null;
+  readonly rowSetback: Micrometres;
+  readonly rearRow: Micrometres | null;
+  readonly dowels: readonly Micrometres[] | null;
+  readonly dividers: readonly Standing[];
+  readonly fixedShelves: readonly Standing[];
+  readonly looseShelves: readonly Standing[];
+  readonly panels: Readonly<Record<string, ChoiceWish>>;
+}
+
+export interface ChoiceWish {
+  readonly board?: string;
+  readonly rows?: RowChoice;
+  readonly rowOffset?: Micrometres;
+  readonly joint?: string;
+  readonly dowels?: readonly Micrometres[];
+  readonly faceDepth?: Micrometres;
+  readonly endDepth?: Micrometres;
+  readonly bands?: Readonly<Record<string, string>>;
+}
+
+const PLAIN: CarcassWish = {
+  kind: 'base',
+  width: mm(600),
+  height: mm(720),
+  depth: mm(560),
+  board: 'board-16',
+  band: 'band-1',
+  joint: 'dowel-8x30',
+  top: 'between',
+  bottom: 'between',
+  railWidth: mm(100),
+  plinth: 0,
+  back: 'grooved',
+  backBoard: 'back-3',
+  groove: mm(8),
+  inset: mm(16),
+  rows: 'both',
+  rowOffset: null,
+  rowSetback: mm(37),
+  rearRow: null,
+  dowels: null,
+  dividers: [],
+  fixedShelves: [],
+  looseShelves: [],
+  panels: {},
+};
+
+/** A carcass with every default filled in, as the text layer would give it. */
+export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpec {
+  const wish = { ...PLAIN, ...given };
+  const shelf = (stem: string, setback: Micrometres) => {
+    return (standing: Standing, index: number): ShelfSpec => ({
+      key: `${stem}-${index + 1}`,
+      at: located(standing.at, [stem, index, 'at']),
+      bay: standing.bay === undefined ? null : located(standing.bay, [stem, index, 'bay']),
+      board: located(standing.board ?? wish.board),
+      setback: located(standing.setback ?? setback, [stem, index, 'setback']),
+    });
+  };
+  return {
+    name: located('test', ['name']),
+    kind: located(wish.kind),
+    width: located(wish.width, ['width']),
+    height: located(wish.height, ['height']),
+    depth: located(wish.depth, ['depth']),
+    board: located(wish.board),
+    band: located(wish.band),
+    joint: located(wish.joint),
+    top: located(wish.top),
+    bottom: located(wish.bottom),
+    railWidth: located(wish.railWidth, ['rail-width']),
+    plinth: located(wish.plinth),
+    back: {
+      how: located(wish.back),
+      board: located(wish.backBoard),
+      groove: located(wish.groove, ['back', 'groove']),
+      inset: located(wish.inset),
+    },
+    rows: located(wish.rows, ['rows']),
+    rowOffset: located(wish.rowOffset ?? half(shop.boards.get(wish.board)!.thickness)),
+    rowSetback: located(wish.rowSetback),
+    rearRow: wish.rearRow === null ? null : located(wish.rearRow),
+    dowels: wish.dowels === null ? null : located(wish.dowels.map((at, index) => located(at, ['dowels', index]))),
+    machines: { faces: null, ends: null, rows: null, clamp: null },
+    dividers: wish.dividers.map((standing, index): DividerSpec => ({
+      key: `divider-${index + 1}`,
+      at: located(standing.at, ['dividers', index]),
+      board: located(standing.board ?? wish.board),
+    })),
+    fixedShelves: wish.fixedShelves.map(shelf('shelf', 0)),
+    looseShelves: wish.looseShelves.map(shelf('loose', shop.habits.shelfSetback)),
+    panels: new Map(Object.entries(wish.panels).map(([key, choice]) => [key, choiceOf(key, choice)])),
+    note: '',
+  };
+}
+
+function choiceOf(key: string, choice: ChoiceWish): PanelChoice {
+  const path = ['panels', key];
+  const { board, rows, rowOffset, joint, dowels, faceDepth, endDepth, bands } = choice;
+  return {
+    key: located(key, path),
+    ...(board !== undefined && { board: located(board) }),
+    ...(rows !== undefined && { rows: located(rows) }),
+    ...(rowOffset !== undefined && { rowOffset: located(rowOffset) }),
+    ...(joint !== undefined && { joint: located(joint) }),
+    ...(dowels !== undefined && {
+      dowels: located(dowels.map((at, index) => located(at, [...path, 'dowels', index]))),
+    }),
+    ...(faceDepth !== undefined && { faceDepth: located(faceDepth) }),
+    ...(endDepth !== undefined && { endDepth: located(endDepth) }),
+    bands: Object.fromEntries(Object.entries(bands ?? {}).map(([edge, name]) => [edge, located(name)])),
+  };
+}
