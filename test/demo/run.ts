@@ -1,0 +1,171 @@
+// The main job on the demo jobs: `npm run demo`. Speaks to the real server over stdio as an editor would, prints what it
+// finds, and writes the bore map of every panel as SVG with one page to look at them, into demo-out/.
+import { spawn } from 'node:child_process';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
+import type { Diagnostic, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
+import type { DrawingMethod, DrawingParams, DrawingReply } from '../../shared-core/drawing/messages.js';
+import { describe } from '../../shared-core/drawing/hole-table.js';
+import type { Scene } from '../../shared-core/drawing/scene.js';
+import { toSvg } from '../../shared-core/drawing/svg.js';
+
+const root = resolve(import.meta.dirname, '..', '..');
+const out = join(root, 'demo-out');
+const JOBS = ['kitchen.carcass.yaml', 'studio.carcass.yaml', 'every-finding.carcass.yaml'];
+const ANSWER_LIMIT_MS = 60_000;
+const SEVERITIES = ['', 'error', 'warning', 'information', 'hint'];
+
+interface JobReport {
+  readonly file: string;
+  readonly findings: readonly string[];
+  readonly errors: number;
+  readonly carcasses: readonly { readonly name: string; readonly drawings: readonly Drawing[] }[];
+}
+interface Drawing {
+  readonly panel: string;
+  readonly path: string;
+  readonly scene: Scene;
+}
+
+const DRAWING: DrawingMethod = 'borewright/drawing';
+
+/** The language server as a client sees it; `close` lets it end as the protocol asks. */
+async function startServer() {
+  const server = spawn(process.execPath, [join(root, 'dist', 'server', 'server.cjs'), '--stdio'], {
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
+  const connection = createMessageConnection(
+    new StreamMessageReader(server.stdout),
+    new StreamMessageWriter(server.stdin),
+  );
+  const waiting = new Map<string, (diagnostics: Diagnostic[]) => void>();
+  connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
+    waiting.get(params.uri)?.(params.diagnostics);
+  });
+  // The server may ask for settings or register features; the demo has none to give.
+  connection.onRequest((method: string, params: unknown) =>
+    method === 'workspace/configuration' ? (params as { items: unknown[] }).items.map(() => null) : null,
+  );
+  connection.listen();
+  await connection.sendRequest('initialize', {
+    processId: process.pid,
+    rootUri: null,
+    workspaceFolders: null,
+    capabilities: { textDocument: { publishDiagnostics: { relatedInformation: true, versionSupport: true } } },
+  });
+  await connection.sendNotification('initialized', {});
+
+  return {
+    /** Opens a document and resolves with what the server finds in it. */
+    check: (uri: string, languageId: string, text: string): Promise<Diagnostic[]> =>
+      new Promise((done, fail) => {
+        const limit = setTimeout(() => fail(new Error(`no findings for ${uri} in time`)), ANSWER_LIMIT_MS);
+        waiting.set(uri, (diagnostics) => {
+          clearTimeout(limit);
+          done(diagnostics);
+        });
+        connection
+          .sendNotification('textDocument/didOpen', { textDocument: { uri, languageId, version: 1, text } })
+          .catch(fail);
+      }),
+    draw: (params: DrawingParams): Promise<DrawingReply> => connection.sendRequest<DrawingReply>(DRAWING, params),
+    close: async (): Promise<void> => {
+      await connection.sendRequest('shutdown');
+      await connection.sendNotification('exit');
+      connection.dispose();
+    },
+  };
+}
+type Server = Awaited<ReturnType<typeof startServer>>;
+
+async function runJob(server: Server, file: string): Promise<JobReport> {
+  const path = join(root, 'test', 'demo', file);
+  const uri = pathToFileURL(path).href;
+  const diagnostics = await server.check(uri, 'borewright-job', readFileSync(path, 'utf8'));
+  const findings = diagnostics.map(({ range, severity, code, message }) => {
+    const place = `${file}:${range.start.line + 1}:${range.start.character + 1}`;
+    const words = typeof message === 'string' ? message : message.value;
+    return `${place} ${SEVERITIES[severity ?? 1] ?? ''} ${code ?? ''}: ${words}`;
+  });
+  const name = basename(file, '.carcass.yaml');
+  mkdirSync(join(out, name), { recursive: true });
+  const ask = (carcass: string | null, panel: string | null): Promise<DrawingReply> =>
+    server.draw({ uri, view: 'panel', position: null, carcass, panel });
+  const carcasses = [];
+  for (const carcass of (await ask(null, null)).carcasses) {
+    const drawings: Drawing[] = [];
+    for (const panel of carcass.panels) {
+      const reply = await ask(carcass.name, panel);
+      if (reply.kind === 'nothing') throw new Error(`${carcass.name}, ${panel}: ${reply.reason}`);
+      const svg = join(name, `${carcass.name}-${panel}.svg`.replace(/[^\w.-]/g, '_'));
+      writeFileSync(join(out, svg), toSvg(reply.scene));
+      drawings.push({ panel, path: svg, scene: reply.scene });
+    }
+    carcasses.push({ name: carcass.name, drawings });
+  }
+  const errors = diagnostics.filter(({ severity }) => severity === 1).length;
+  return { file, findings, errors, carcasses };
+}
+
+const escape = (text: string): string =>
+  text.replace(/[&<>"]/g, (sign) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[sign] ?? sign);
+
+function page(reports: readonly JobReport[]): string {
+  const jobs = reports.map(({ file, findings, carcasses }) => {
+    const found =
+      findings.length === 0
+        ? '<p>No findings.</p>'
+        : `<ul>${findings.map((finding) => `<li>${escape(finding)}</li>`).join('\n')}</ul>`;
+    const boxes = carcasses.map(({ name, drawings }) => {
+      const figures = drawings.map(
+        ({ panel, path, scene }) =>
+          `<figure><a href="${escape(path)}"><img loading="lazy" src="${escape(path)}" alt="${escape(describe(scene))}"></a><figcaption>${escape(panel)}</figcaption></figure>`,
+      );
+      return `<h3>${escape(name)}</h3>\n<div class="panels">${figures.join('\n')}</div>`;
+    });
+    return `<section><h2>${escape(file)}</h2>\n${found}\n${boxes.join('\n')}</section>`;
+  });
+  return `<!doctype html>
+<html lang="en">
+<meta charset="utf-8">
+<title>Bore maps of the demo jobs</title>
+<style>
+  body { font: 16px/1.5 system-ui, sans-serif; margin: 2rem auto; max-width: 80rem; padding: 0 1rem; color: #1b1b1b; background: #fff; }
+  .panels { display: grid; grid-template-columns: repeat(auto-fill, minmax(20rem, 1fr)); gap: 1rem; }
+  figure { margin: 0; border: 1px solid #bbb; padding: .5rem; }
+  img { width: 100%; height: 20rem; object-fit: contain; }
+  .caution { border: 2px solid #8a5a00; padding: .5rem 1rem; }
+</style>
+<h1>Bore maps of the demo jobs</h1>
+<p class="caution">Before a tool change isolate and lock the machine. Keep hands clear of spindles and clamps, hold small
+parts in a fixture, protect eyes and ears, and draw off the dust. The machine’s manual and local rules decide.</p>
+${jobs.join('\n')}
+</html>
+`;
+}
+
+async function main(): Promise<number> {
+  rmSync(out, { recursive: true, force: true });
+  mkdirSync(out, { recursive: true });
+  const server = await startServer();
+  const reports: JobReport[] = [];
+  for (const file of JOBS) {
+    const report = await runJob(server, file);
+    reports.push(report);
+    const panels = report.carcasses.reduce((sum, { drawings }) => sum + drawings.length, 0);
+    const bores = report.carcasses
+      .flatMap(({ drawings }) => drawings)
+      .reduce((sum, { scene }) => sum + scene.table.reduce((count, line) => count + line.count, 0), 0);
+    console.log(`\n${report.file}: ${report.carcasses.length} carcasses, ${panels} panels, ${bores} bores`);
+    console.log(report.findings.length === 0 ? '  no findings' : report.findings.map((line) => `  ${line}`).join('\n'));
+  }
+  await server.close();
+  writeFileSync(join(out, 'index.html'), page(reports));
+  console.log(`\nBore maps: ${join(out, 'index.html')}`);
+  // The third job shows every finding; the other two must be clean.
+  return reports.slice(0, 2).some(({ errors }) => errors > 0) ? 1 : 0;
+}
+
+process.exitCode = await main();
