@@ -2,10 +2,12 @@ import type { Place } from './place.js';
 
 /** The YAML text as a tree that remembers where everything stands. Aliases are already followed (bounded, no loops). */
 export type TreeNode = ScalarNode | MapNode | ListNode;
+// `alias` is where `*name` stands, on a node that was reached through an alias; `place` is then that of what it names.
 
 export interface ScalarNode {
   readonly kind: 'scalar';
   readonly place: Place;
+  readonly alias?: Place;
   /** The text of the value as written, without quotes; '' for nothing. */
   readonly text: string;
   /** False for a quoted scalar. */
@@ -15,6 +17,7 @@ export interface ScalarNode {
 export interface MapNode {
   readonly kind: 'map';
   readonly place: Place;
+  readonly alias?: Place;
   /** In the order of the text; a key written twice appears twice. */
   readonly entries: readonly MapEntry[];
   readonly flow: boolean;
@@ -32,6 +35,7 @@ export interface MapEntry {
 export interface ListNode {
   readonly kind: 'list';
   readonly place: Place;
+  readonly alias?: Place;
   readonly items: readonly TreeNode[];
   readonly flow: boolean;
 }

@@ -1,5 +1,17 @@
 import type { Infer } from '../schema/schema.js';
-import { choice, count, either, length, list, name, named, optional, record, required, text } from '../schema/schema.js';
+import {
+  choice,
+  count,
+  either,
+  length,
+  list,
+  name,
+  named,
+  optional,
+  record,
+  required,
+  text,
+} from '../schema/schema.js';
 
 export const unitChoice = choice('Unit of every bare number in this file.', {
   mm: 'Millimetres.',
@@ -15,12 +27,19 @@ const rowChoice = choice('Which rows of holes are bored.', {
 const bands = record('bands', 'Edge bands of this panel, edge by edge; `none` leaves an edge bare.', {
   front: optional(name('band', 'Band on the front edge, the reference of every bore.')),
   back: optional(name('band', 'Band on the back edge.')),
-  'reference-end': optional(name('band', 'Band on the reference end: the bottom of a side, the left end of a horizontal.')),
+  'reference-end': optional(
+    name('band', 'Band on the reference end: the bottom of a side, the left end of a horizontal.'),
+  ),
   'far-end': optional(name('band', 'Band on the far end.')),
 });
 
 const shelf = record('shelf', 'One shelf.', {
-  at: required(length('Height of the shelf’s holes above the bottom end of the side: centre line of a fixed shelf, pin holes of a loose one.', 1)),
+  at: required(
+    length(
+      'Height of the shelf’s holes above the bottom end of the side: centre line of a fixed shelf, pin holes of a loose one.',
+      1,
+    ),
+  ),
   bay: optional(count('The bay it stands in, counted from the left; all bays when left out.', 1, 20)),
   board: optional(name('board', 'Board of this shelf.')),
   setback: optional(length('How far its front edge stands back from the front of the carcass.', 0, 500)),
@@ -50,7 +69,9 @@ const panelChoices = record('panel', 'What is different on one panel of this car
   rows: optional(rowChoice),
   'row-offset': optional(length('First hole of its rows, from its reference end.', 1, 500)),
   joint: optional(name('fitting', 'Fitting that this panel is bored for.')),
-  dowels: optional(list('Places of its construction bores, from its front edge.', length('From the front edge.', 1, 3000))),
+  dowels: optional(
+    list('Places of its construction bores, from its front edge.', length('From the front edge.', 1, 3000)),
+  ),
   'face-depth': optional(length('Depth of its construction bores in the face.', 1, 100)),
   'end-depth': optional(length('Depth of its construction bores in the ends.', 1, 200)),
   bands: optional(bands),
@@ -64,8 +85,12 @@ const machines = record('machines', 'Machines for this carcass, where not the sh
 });
 
 const shared = {
-  height: optional(length('Height of the carcass over all, without plinth. By default the row of holes comes out balanced.', 50, 5000)),
-  depth: optional(length('Depth of the carcass over all: front edges to the back of the box, fronts not counted.', 50, 3000)),
+  height: optional(
+    length('Height of the carcass over all, without plinth. By default the row of holes comes out balanced.', 50, 5000),
+  ),
+  depth: optional(
+    length('Depth of the carcass over all: front edges to the back of the box, fronts not counted.', 50, 3000),
+  ),
   board: optional(name('board', 'Board of sides, horizontals, dividers and shelves.')),
   band: optional(name('band', 'Band of all front edges; `none` leaves them bare.')),
   joint: optional(name('fitting', 'What holds the joints: a dowel, connector screw or cam fitting of the shop.')),
@@ -89,7 +114,9 @@ const shared = {
   'row-offset': optional(length('First hole of the rows, from the reference end of the side.', 1, 500)),
   'row-setback': optional(length('Front row, from the front edge.', 5, 300)),
   'rear-row': optional(length('Rear row, from the front edge.', 20, 3000)),
-  dowels: optional(list('Places of the construction bores, from the front edge.', length('From the front edge.', 1, 3000))),
+  dowels: optional(
+    list('Places of the construction bores, from the front edge.', length('From the front edge.', 1, 3000)),
+  ),
   machines: optional(machines),
 } as const;
 
@@ -106,15 +133,42 @@ export const carcassSchema = record('carcass', 'One carcass: a box without front
   width: required(length('Width of the carcass over all.', 50, 5000)),
   ...shared,
   dividers: optional(
-    either('How many dividers, evenly spread, or a list of their places.', count('How many.', 0, 12), list('Dividers.', either('A divider.', length('Place of its centre line, from the outside of the left side.', 1), divider))),
+    either(
+      'How many dividers, evenly spread, or a list of their places.',
+      count('How many.', 0, 12),
+      list(
+        'Dividers.',
+        either('A divider.', length('Place of its centre line, from the outside of the left side.', 1), divider),
+      ),
+    ),
   ),
   'fixed-shelves': optional(
-    either('How many fixed shelves, or a list of their heights.', count('How many.', 0, 30), list('Fixed shelves.', either('A fixed shelf.', length('Height of its centre line above the bottom end of the side.', 1), shelf))),
+    either(
+      'How many fixed shelves, or a list of their heights.',
+      count('How many.', 0, 30),
+      list(
+        'Fixed shelves.',
+        either('A fixed shelf.', length('Height of its centre line above the bottom end of the side.', 1), shelf),
+      ),
+    ),
   ),
   'loose-shelves': optional(
-    either('How many loose shelves, or a list of their heights.', count('How many.', 0, 30), list('Loose shelves.', either('A loose shelf.', length('Height of its pin holes above the bottom end of the side.', 1), shelf))),
+    either(
+      'How many loose shelves, or a list of their heights.',
+      count('How many.', 0, 30),
+      list(
+        'Loose shelves.',
+        either('A loose shelf.', length('Height of its pin holes above the bottom end of the side.', 1), shelf),
+      ),
+    ),
   ),
-  panels: optional(named('panel', 'What is different on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1 …', panelChoices)),
+  panels: optional(
+    named(
+      'panel',
+      'What is different on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1 …',
+      panelChoices,
+    ),
+  ),
   note: optional(text('A remark for the shop papers.')),
 });
 

@@ -1,12 +1,28 @@
 import type { Infer } from '../schema/schema.js';
-import { choice, count, flag, length, list, name, named, number, optional, record, required, span, text } from '../schema/schema.js';
+import {
+  choice,
+  count,
+  flag,
+  length,
+  list,
+  name,
+  named,
+  number,
+  optional,
+  record,
+  required,
+  span,
+  text,
+} from '../schema/schema.js';
 
 const board = record('board', 'A sheet material.', {
   thickness: required(length('Nominal thickness.', 2, 100)),
   measured: optional(length('Thickness as measured on the present batch; bores are set out on this.', 2, 100)),
   'sheet-length': optional(length('Length of a sheet.', 100, 10_000)),
   'sheet-width': optional(length('Width of a sheet.', 100, 10_000)),
-  grain: optional(choice('Direction of the grain.', { none: 'No grain: panels may be turned.', length: 'Along the sheet.' })),
+  grain: optional(
+    choice('Direction of the grain.', { none: 'No grain: panels may be turned.', length: 'Along the sheet.' }),
+  ),
 });
 
 const band = record('band', 'An edge band.', {
@@ -17,7 +33,9 @@ const band = record('band', 'An edge band.', {
 const dowel = record('dowel', 'A dowel.', {
   diameter: required(length('Diameter of the dowel and of its bores.', 3, 30)),
   length: required(length('Length.', 10, 200)),
-  'in-face': required(length('Depth of the bore in the face; the end takes the rest of the dowel and the glue gap.', 2, 60)),
+  'in-face': required(
+    length('Depth of the bore in the face; the end takes the rest of the dowel and the glue gap.', 2, 60),
+  ),
 });
 const screw = record('connector screw', 'A connector screw.', {
   clearance: required(length('Diameter of the clearance hole through the face.', 3, 20)),
@@ -39,7 +57,10 @@ const panelSpans = record('panel range', 'The panels that the machine takes.', {
   width: optional(span('Least to greatest width, away from the fence.')),
   thickness: optional(span('Least to greatest thickness.', 1, 200)),
 });
-const sideChoice = choice('On which hand of the spindles, as the operator stands.', { left: 'To the left.', right: 'To the right.' });
+const sideChoice = choice('On which hand of the spindles, as the operator stands.', {
+  left: 'To the left.',
+  right: 'To the right.',
+});
 const stop = record('stop', 'A stop, under the name that the shop calls it by.', {
   side: required(sideChoice),
   range: required(span('Where it can be set: from the face of the stop to the nearest spindle on its side.')),
@@ -49,7 +70,10 @@ const clamp = record('clamp', 'A holding-down clamp.', {
   along: required(length('Along the fence from the first spindle; to the left is negative.', -5000, 5000)),
   across: required(length('From the fence.', 0, 3000)),
 });
-const fenceChoice = choice('Where the fence lies, as the operator stands.', { far: 'At the far side of the table.', near: 'At the near side.' });
+const fenceChoice = choice('Where the fence lies, as the operator stands.', {
+  far: 'At the far side of the table.',
+  near: 'At the near side.',
+});
 const fromChoice = choice('From where the bits come.', {
   above: 'From above: the face that is bored lies up.',
   below: 'From below: the face that is bored lies down.',
@@ -65,14 +89,18 @@ const headParts = {
   clamps: optional(named('clamp', 'Where the panel is held down.', clamp)),
 };
 
-const verticalHead = record('vertical head', 'A spindle line across the table, square to the fence, for bores in faces.', {
-  ...headParts,
-  fence: required(fenceChoice),
-  from: required(fromChoice),
-  'fence-offset': required(span('From the fence, where the front edge lies, to the first spindle.', 0, 500)),
-  stops: required(named('stop', 'The end stops along the fence.', stop)),
-  extension: optional(length('How far the fence extension sets the stops beyond their range.', 0, 5000)),
-});
+const verticalHead = record(
+  'vertical head',
+  'A spindle line across the table, square to the fence, for bores in faces.',
+  {
+    ...headParts,
+    fence: required(fenceChoice),
+    from: required(fromChoice),
+    'fence-offset': required(span('From the fence, where the front edge lies, to the first spindle.', 0, 500)),
+    stops: required(named('stop', 'The end stops along the fence.', stop)),
+    extension: optional(length('How far the fence extension sets the stops beyond their range.', 0, 5000)),
+  },
+);
 const horizontalHead = record('horizontal head', 'A spindle line turned level, for bores in ends.', {
   ...headParts,
   height: required(span('Spindle centres above the table.', 0, 200)),
@@ -123,7 +151,9 @@ const caseClamp = record('case clamp', 'A clamp that the box is pressed in.', {
 
 const kindSize = record('size', 'Usual size of this kind of carcass.', {
   height: optional(length('Height, without plinth.', 50, 5000)),
-  pitches: optional(count('Pitches in the height: the height is so many pitches and the thicknesses that balance the row.', 2, 200)),
+  pitches: optional(
+    count('Pitches in the height: the height is so many pitches and the thicknesses that balance the row.', 2, 200),
+  ),
   depth: optional(length('Depth.', 50, 3000)),
 });
 
@@ -154,7 +184,9 @@ const habits = record('habits', 'What the shop does unless a job says otherwise.
   setback: optional(length('Front row, from the front edge.', 5, 300)),
   'row-diameter': optional(length('Diameter of row holes.', 2, 15)),
   'row-depth': optional(length('Depth of row holes.', 3, 60)),
-  'row-offset': optional(length('First hole of a row, from the reference end; half the thickness of the board when left out.', 1, 500)),
+  'row-offset': optional(
+    length('First hole of a row, from the reference end; half the thickness of the board when left out.', 1, 500),
+  ),
   'rear-margin': optional(length('Least distance from the back edge to the rear row.', 5, 500)),
   'first-dowel': optional(length('First construction bore, from the front edge.', 8, 500)),
   'dowel-spacing': optional(length('Greatest distance between neighbouring construction bores.', 32, 1000)),
@@ -192,7 +224,12 @@ const tolerances = record('tolerances', 'How far real panels and machines stray,
 
 export const shopSchema = record('shop', 'A workshop: its machines, materials and habits.', {
   title: optional(text('What the shop is called on its papers.')),
-  unit: optional(choice('Unit of every bare number in this file.', { mm: 'Millimetres.', in: 'Inches, decimal or with fractions such as 23 5/8.' })),
+  unit: optional(
+    choice('Unit of every bare number in this file.', {
+      mm: 'Millimetres.',
+      in: 'Inches, decimal or with fractions such as 23 5/8.',
+    }),
+  ),
   boards: optional(named('board', 'Sheet materials.', board)),
   bands: optional(named('band', 'Edge bands.', band)),
   dowels: optional(named('dowel', 'Dowels.', dowel)),

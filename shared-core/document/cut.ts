@@ -1,0 +1,189 @@
+import type { Part, Place } from './place.js';
+import type { ReadTree } from './read.js';
+import { LONGEST_PART, readTree } from './read.js';
+import type { MapEntry, TextProblem, TreeNode } from './tree.js';
+
+/** The key under which a job holds its carcasses. */
+export const CARCASSES_KEY = 'carcasses';
+
+/** A job text cut apart so that an edit inside one carcass leaves the texts of all the others as they are. */
+export interface JobParts {
+  /** All that stands before the first carcass, the line `carcasses:` included; the whole text where `whole`. */
+  readonly head: TextPart;
+  readonly carcasses: readonly CarcassPart[];
+  /** What stands after the carcasses, from the next key at the margin on; empty where nothing does. */
+  readonly tail: TextPart;
+  /**
+   * True where the text could not be cut safely (anchors, flow style, odd layout). Head and carcasses are then all read
+   * from the whole text, and every `origin` is 0.
+   */
+  readonly whole: boolean;
+  /** Faults that stop the text from being read at all; places count from the start of the file. */
+  readonly problems: readonly TextProblem[];
+}
+
+export interface TextPart {
+  /** What `text` covers of the file: [start, end). */
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+export interface CarcassPart {
+  /** Where the carcass stands in the file: [start, end), from its name to the next carcass. The parts never overlap. */
+  readonly start: number;
+  readonly end: number;
+  /** Offset in the file that places of part 'self' are counted from: `start` where the job is cut, 0 where it is not. */
+  readonly origin: number;
+  /** The text that its places are counted in. */
+  readonly text: string;
+  /** Where `text` is the whole job: which of its carcasses this is. Together with `text` it decides all that is read. */
+  readonly entry: number | null;
+}
+
+/** The map entry `name: {...}` of a carcass and the faults of its text. */
+export interface CarcassTree {
+  readonly entry: MapEntry | null;
+  readonly problems: readonly TextProblem[];
+}
+
+/**
+ * Cuts a job text by lines, at the indentation of the first key under `carcasses:`. Only layouts that mean the same
+ * before and after the cut are cut; everything else comes back whole. Linear in the text; never throws.
+ */
+export function cutJob(text: string): JobParts {
+  if (text.length > 5 * LONGEST_PART) {
+    const message = `This file is ${(text.length / 1_000_000).toFixed(1)} million characters long; at most 5 million are read. Split it into several jobs.`;
+    const place: Place = { part: 'head', start: 0, end: Math.min(80, text.search(/[\r\n]|$/)) };
+    return { ...partsOf(text, 0, []), problems: [{ message, place }] };
+  }
+  return cutByLines(text) ?? leaveWhole(text);
+}
+
+/** The entry of one carcass, read from its part. */
+export function readCarcassTree(part: CarcassPart): CarcassTree {
+  const { root, problems } = readTree(part.text, 'self');
+  if (part.entry === null) {
+    const entry = root?.kind === 'map' && root.entries.length === 1 ? root.entries[0]! : null;
+    if (entry === null && problems.length === 0) return { entry: null, problems: [noName(part.text)] };
+    return { entry, problems };
+  }
+  const entry = carcassEntries(root)[part.entry] ?? null;
+  // A fault elsewhere in the text is told once, with the head.
+  const own = problems.filter((problem) => problem.place.start >= part.start && problem.place.start < part.end);
+  return { entry, problems: own };
+}
+
+/** The head's tree, and the tail's. Of an uncut text the faults that lie in carcasses are left to these. */
+export function readHeadTrees(parts: JobParts): { readonly head: ReadTree; readonly tail: ReadTree } {
+  if (parts.problems.length > 0) return { head: { root: null, problems: parts.problems }, tail: NOTHING };
+  const { root, problems } = readTree(parts.head.text, 'head');
+  const tail = parts.tail.text.trim() === '' ? NOTHING : readTree(parts.tail.text, 'tail');
+  if (!parts.whole) return { head: { root, problems }, tail };
+  const outside = problems.filter(
+    ({ place }) => !parts.carcasses.some((part) => place.start >= part.start && place.start < part.end),
+  );
+  return { head: { root, problems: outside }, tail };
+}
+
+const NOTHING: ReadTree = { root: null, problems: [] };
+
+function carcassEntries(root: TreeNode | null): readonly MapEntry[] {
+  if (root?.kind !== 'map') return [];
+  const value = root.entries.find((entry) => entry.key === CARCASSES_KEY)?.value;
+  return value?.kind === 'map' ? value.entries : [];
+}
+
+function noName(text: string): TextProblem {
+  const start = text.search(/\S|$/);
+  const length = /^[^\r\n]*/.exec(text.slice(start))![0].trimEnd().length;
+  const place: Place = { part: 'self', start, end: start + length };
+  return { message: 'A carcass starts with its name and a colon, such as `sink:`. The colon may be missing.', place };
+}
+
+function part(text: string, start: number, end: number): TextPart {
+  return { start, end, text: text.slice(start, end) };
+}
+
+/** Parts for carcasses that start at the given offsets and end at `end`. */
+function partsOf(text: string, end: number, starts: readonly number[]): JobParts {
+  const carcasses = starts.map((start, index): CarcassPart => {
+    const stop = starts[index + 1] ?? end;
+    return { start, end: stop, origin: start, text: text.slice(start, stop), entry: null };
+  });
+  return {
+    head: part(text, 0, starts[0] ?? end),
+    carcasses,
+    tail: part(text, end, text.length),
+    whole: false,
+    problems: [],
+  };
+}
+
+/** A block starts `name:` with at most a comment or one bracketed map behind it, or is a name whose colon is to come. */
+const BLOCK_START =
+  /^ +(?:[\p{L}\p{N}_][^:#'"&*!|>{}[\],]*|"[^"\\]*"|'[^']*')(?::[ \t]*(?:[ \t]#.*|[ \t]\{[^{}[\]#'"]*\}[ \t]*(?:#.*)?)?)?$/u;
+const KEY_LINE = new RegExp(String.raw`^${CARCASSES_KEY}:[ \t]*(?:[ \t]#.*)?$`);
+/** An anchor, an alias, or the mark of another document: the meaning of one line may lie in another. */
+const TIED = /(?:^|[\s[{,:])[&*][^\s,\]}]|^---|^\.\.\.|^%/;
+
+/** Null where cutting is not safe. */
+function cutByLines(text: string): JobParts | null {
+  let inside = false;
+  let indent = 0;
+  let end: number | null = null;
+  let afterHead = text.length;
+  const starts: number[] = [];
+  for (let start = text.startsWith('\uFEFF') ? 1 : 0; start < text.length;) {
+    const newline = text.indexOf('\n', start);
+    const next = newline === -1 ? text.length : newline + 1;
+    const line = text.slice(start, newline === -1 ? text.length : newline).replace(/\r$/, '');
+    const here = start;
+    start = next;
+    const content = line.search(/[^ ]/);
+    if (content === -1 || line[content] === '#') continue;
+    if (TIED.test(line)) return null;
+    if (content === 0 && line[0] !== '\t') {
+      if (KEY_LINE.test(line)) {
+        if (inside || end !== null) return null;
+        inside = true;
+        afterHead = next;
+      } else if (line.startsWith(CARCASSES_KEY) || line.startsWith('-')) return null;
+      else if (inside) {
+        inside = false;
+        end = here;
+      }
+      continue;
+    }
+    if (!inside) continue;
+    if (indent === 0) indent = content;
+    if (content !== indent || line[content] === '\t') {
+      // Wrongly indented lines go with the carcass above them, so that the fault stays with it.
+      if (starts.length === 0) return null;
+      continue;
+    }
+    if (!BLOCK_START.test(line)) return null;
+    starts.push(here);
+  }
+  if (!inside && end === null) return null;
+  const parts = partsOf(text, end ?? text.length, starts);
+  return starts.length > 0
+    ? parts
+    : { ...parts, head: part(text, 0, end ?? afterHead), tail: part(text, end ?? text.length, text.length) };
+}
+
+function leaveWhole(text: string): JobParts {
+  const { root } = readTree(text, 'self' satisfies Part);
+  const entries = carcassEntries(root);
+  const carcasses = entries.map((entry, index): CarcassPart => {
+    const end = entries[index + 1]?.place.start ?? Math.max(entry.place.end, entry.keyPlace.end);
+    return { start: entry.place.start, end, origin: 0, text, entry: index };
+  });
+  return {
+    head: part(text, 0, text.length),
+    carcasses,
+    tail: part(text, text.length, text.length),
+    whole: true,
+    problems: [],
+  };
+}

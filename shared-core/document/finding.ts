@@ -1,0 +1,48 @@
+import type { Part, Path, Place } from './place.js';
+
+export type Severity = 'error' | 'warning' | 'info';
+
+/** Another place that explains a finding, such as the line of the mating panel. */
+export interface RelatedPlace {
+  readonly place: Place;
+  readonly message: string;
+  /** The carcass whose text `place` is counted in, where it is not the finding's own. */
+  readonly carcass?: number;
+}
+
+/** One thing wrong or worth knowing, with its figures in the message. */
+export interface Finding {
+  /** Name of the rule, in plain kebab-case: the finding's stable identity. */
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly place: Place;
+  readonly related: readonly RelatedPlace[];
+  /** Key of the panel concerned, where there is one. */
+  readonly panel?: string;
+  /** Ids of the bores concerned, so that a drawing can mark them. */
+  readonly bores: readonly string[];
+  /** Offers that make the finding go away; computed with it, since they need the same figures. */
+  readonly repairs: readonly Repair[];
+}
+
+/**
+ * A change of the text, by path and not by offset: the document layer turns it into the fewest bytes, keeping comments
+ * and style. `set` writes a scalar (adding the keys of the path that are missing; an index one past the end adds a list
+ * item); a text that starts with `[` or `{` is taken as YAML in flow style. `remove` takes an entry or a list item out, and
+ * what it leaves empty. Every path is that of the text before any of the changes; `path` counts from the root of `part`.
+ */
+export type Change =
+  | { readonly kind: 'set'; readonly part: Part; readonly path: Path; readonly text: string }
+  | { readonly kind: 'rename-key'; readonly part: Part; readonly path: Path; readonly text: string }
+  | { readonly kind: 'remove'; readonly part: Part; readonly path: Path };
+
+export interface Repair {
+  /** What it does, with figures: 'Move shelf-1 down to 328 mm (hole 10)'. */
+  readonly title: string;
+  readonly changes: readonly Change[];
+  /** The one an editor may take without asking. At most one a finding. */
+  readonly preferred: boolean;
+  /** Repairs with the same key in other findings can be taken together: 'all in this carcass', 'all in the file'. */
+  readonly batch?: { readonly key: string; readonly title: string };
+}

@@ -1,0 +1,283 @@
+import type { Alias, ParsedNode, Scalar, YAMLError, YAMLMap, YAMLSeq } from 'yaml';
+import { Composer, CST, isAlias, isMap, isScalar, isSeq, Parser } from 'yaml';
+import type { Part, Place } from './place.js';
+import type { MapEntry, TextProblem, TreeNode } from './tree.js';
+
+/** Text of one part beyond this many UTF-16 code units is not read: a job of thousands of carcasses is still below. */
+export const LONGEST_PART = 1_000_000;
+/** Aliases can make a short text stand for a huge tree; no workshop's file has so many values. */
+const MOST_NODES = 200_000;
+const DEEPEST = 64;
+const MOST_PROBLEMS = 20;
+
+export interface ReadTree {
+  /** null where the text holds nothing, or nothing that could be read. */
+  readonly root: TreeNode | null;
+  /** In the order of the text. Empty exactly when the text is sound. */
+  readonly problems: readonly TextProblem[];
+}
+
+/**
+ * Reads YAML as a located tree. Every value stays text: what `600` or `yes` means is for the schema to say. Aliases are
+ * followed. Never throws; the time is bounded by the length of the text.
+ */
+export function readTree(text: string, part: Part): ReadTree {
+  if (text.length > LONGEST_PART) {
+    const size = (text.length / 1_000_000).toFixed(1);
+    const message = `This text is ${size} million characters long; at most ${LONGEST_PART / 1_000_000} million are read. Split the file.`;
+    return { root: null, problems: [{ message, place: firstLine(text, part) }] };
+  }
+  const reader = new Reader(text, part);
+  const root = reader.read();
+  return { root, problems: reader.problems() };
+}
+
+class Reader {
+  readonly #text: string;
+  readonly #part: Part;
+  readonly #found: TextProblem[] = [];
+  readonly #anchors = new Map<string, { node: TreeNode | null; size: number } | 'open'>();
+  #nodes = 0;
+  #full = false;
+
+  constructor(text: string, part: Part) {
+    this.#text = text;
+    this.#part = part;
+  }
+
+  problems(): readonly TextProblem[] {
+    return this.#found.toSorted((a, b) => a.place.start - b.place.start).slice(0, MOST_PROBLEMS);
+  }
+
+  read(): TreeNode | null {
+    const tokens = [...new Parser().parse(this.#text)];
+    const deep = tooDeep(tokens);
+    if (deep !== null) {
+      this.#say(
+        deep,
+        deep + 1,
+        `Lists and maps stand in each other more than ${DEEPEST} deep here. Take some levels out.`,
+      );
+      return null;
+    }
+    const composer = new Composer({ uniqueKeys: false, schema: 'failsafe', merge: false, logLevel: 'silent' });
+    const [document, second] = [...composer.compose(tokens, true, this.#text.length)];
+    if (document === undefined) return null;
+    this.#sayErrors(document.errors);
+    if (second !== undefined) {
+      const at = second.contents?.range?.[0] ?? second.range[0];
+      this.#say(at, at + 1, 'A second document begins here (after ---). Keep one document in a file.');
+    }
+    return document.contents === null ? null : this.#node(document.contents as ParsedNode);
+  }
+
+  /** The tree of one YAML node; null for a value that is not written. */
+  #node(node: ParsedNode | null): TreeNode | null {
+    if (node === null || this.#full) return null;
+    this.#nodes += 1;
+    if (isAlias(node)) return this.#follow(node as Alias.Parsed);
+    const before = this.#nodes;
+    const anchor = (node as { anchor?: string }).anchor;
+    if (anchor !== undefined) this.#anchors.set(anchor, 'open');
+    const tree = this.#plainNode(node);
+    if (anchor !== undefined) this.#anchors.set(anchor, { node: tree, size: this.#nodes - before + 1 });
+    return tree;
+  }
+
+  #plainNode(node: Exclude<ParsedNode, Alias.Parsed>): TreeNode | null {
+    if (isScalar(node)) return this.#scalar(node as Scalar.Parsed);
+    if (isMap(node)) return this.#map(node as YAMLMap.Parsed);
+    if (isSeq(node)) return this.#list(node as YAMLSeq.Parsed);
+    return null;
+  }
+
+  #scalar(node: Scalar.Parsed): TreeNode | null {
+    const text = typeof node.value === 'string' ? node.value : node.source;
+    const plain = node.type === 'PLAIN' || node.type === undefined;
+    if (plain && text === '') return null;
+    const [start, end] = node.range;
+    // A block scalar runs to the start of the next line; the tree ends it with its last line.
+    const trimmed = this.#text.slice(start, end).replace(/[\r\n]+$/, '').length;
+    return { kind: 'scalar', place: this.#place(start, start + trimmed), text, plain };
+  }
+
+  #map(node: YAMLMap.Parsed): TreeNode {
+    const entries: MapEntry[] = [];
+    for (const pair of node.items) {
+      const entry = this.#entry(pair.key, pair.value);
+      if (entry !== null) entries.push(entry);
+    }
+    const flow = node.flow === true;
+    const place = this.#outer(node.range, flow, entries[0]?.place, entries.at(-1)?.place);
+    return { kind: 'map', place, entries, flow };
+  }
+
+  #entry(keyNode: ParsedNode | null, valueNode: ParsedNode | null): MapEntry | null {
+    if (keyNode === null || !isScalar(keyNode)) {
+      const [start, end] = keyNode?.range ?? valueNode?.range ?? [0, 1];
+      this.#say(
+        start,
+        end,
+        'A key is one word or a few words on one line, without brackets, & or *. Write it like `width: 600`.',
+      );
+      return null;
+    }
+    const range = (keyNode as Scalar.Parsed).range;
+    const key = typeof keyNode.value === 'string' ? keyNode.value : '';
+    const keyPlace = this.#place(range[0], range[1]);
+    if ((keyNode as { anchor?: string }).anchor !== undefined) this.#node(keyNode as Scalar.Parsed);
+    const value = this.#node(valueNode);
+    return { key, keyPlace, place: this.#place(range[0], Math.max(range[1], writtenEnd(value))), value };
+  }
+
+  #list(node: YAMLSeq.Parsed): TreeNode {
+    const items: TreeNode[] = [];
+    for (const item of node.items) {
+      const tree = this.#node(item as ParsedNode);
+      if (tree !== null) items.push(tree);
+      else if (!this.#full && !isAlias(item)) {
+        const [start] = (item as ParsedNode).range;
+        items.push({ kind: 'scalar', place: this.#place(start, start), text: '', plain: true });
+      }
+    }
+    const flow = node.flow === true;
+    return { kind: 'list', place: this.#outer(node.range, flow, node, items.at(-1)), items, flow };
+  }
+
+  /** Place of a map or list: brackets included in flow style, else from its first to its last part. */
+  #outer(
+    range: readonly [number, number, number],
+    flow: boolean,
+    first: object | undefined,
+    last: Place | TreeNode | undefined,
+  ): Place {
+    if (flow || first === undefined || last === undefined) return this.#place(range[0], range[1]);
+    return this.#place(range[0], Math.max(range[0], 'kind' in last ? writtenEnd(last) : last.end));
+  }
+
+  #follow(node: Alias.Parsed): TreeNode | null {
+    const [start, end] = node.range;
+    const target = this.#anchors.get(node.source);
+    if (target === undefined) {
+      this.#say(
+        start,
+        end,
+        `*${node.source} names nothing: write &${node.source} before the value it stands for, above this line.`,
+      );
+      return null;
+    }
+    if (target === 'open') {
+      this.#say(
+        start,
+        end,
+        `*${node.source} stands inside the value that it names, so it would never end. Write the value out.`,
+      );
+      return null;
+    }
+    this.#nodes += target.size;
+    if (this.#nodes > MOST_NODES) {
+      this.#full = true;
+      this.#say(start, end, `With this alias the file stands for more than ${MOST_NODES} values. Use fewer aliases.`);
+      return null;
+    }
+    return target.node === null ? null : { ...target.node, alias: this.#place(start, end) };
+  }
+
+  /** Keeps one error a line, and nothing after a tab, which breaks all that follows it. */
+  #sayErrors(errors: readonly YAMLError[]): void {
+    let lastLine = -1;
+    const ordered = errors.toSorted((a, b) => a.pos[0] - b.pos[0]);
+    for (const error of ordered) {
+      const line = this.#lineStart(error.pos[0]);
+      if (line === lastLine) continue;
+      lastLine = line;
+      const indent = /^[ \t]*/.exec(this.#text.slice(line, line + 1000))![0];
+      if (indent.includes('\t')) {
+        this.#say(line, line + indent.length, 'This line is indented with a tab. Use spaces: two for each step in.');
+        return;
+      }
+      this.#say(error.pos[0], error.pos[1], explain(error));
+      if (this.#found.length >= MOST_PROBLEMS) return;
+    }
+  }
+
+  #lineStart(offset: number): number {
+    return this.#text.lastIndexOf('\n', offset - 1) + 1;
+  }
+
+  #place(start: number, end: number): Place {
+    return { part: this.#part, start, end };
+  }
+
+  /** Records a problem; an empty or overlong place becomes what of its line can be seen. */
+  #say(start: number, end: number, message: string): void {
+    const length = this.#text.length;
+    let from = Math.min(Math.max(0, start), length);
+    const newline = this.#text.indexOf('\n', from);
+    let to = Math.min(end, newline === -1 ? length : newline);
+    if (to <= from) {
+      to = Math.min(from + 1, length);
+      // At the end of a line or of the text there is nothing to underline but what stands before.
+      if (this.#text.slice(from, to).trim() === '') {
+        const before = this.#text.slice(0, from).trimEnd().length;
+        from = Math.max(0, before - 1);
+        to = Math.max(from, before);
+      }
+    }
+    this.#found.push({ message, place: this.#place(from, to) });
+  }
+}
+
+/** Where the written text of a node ends: that of the alias where there is one. */
+export function writtenEnd(node: TreeNode | null): number {
+  return node === null ? 0 : (node.alias ?? node.place).end;
+}
+
+function firstLine(text: string, part: Part): Place {
+  const end = text.indexOf('\n');
+  return { part, start: 0, end: end === -1 ? Math.min(text.length, 80) : Math.min(end, 80) };
+}
+
+/** Offset of a collection that stands too deep for a recursive reader, or null. */
+function tooDeep(tokens: readonly CST.Token[]): number | null {
+  const stack: { token: CST.Token; depth: number }[] = tokens.map((token) => ({ token, depth: 0 }));
+  for (let next = stack.pop(); next !== undefined; next = stack.pop()) {
+    const { token, depth } = next;
+    if (depth > DEEPEST) return token.offset;
+    if (token.type === 'document' && token.value !== undefined) stack.push({ token: token.value, depth });
+    if (!CST.isCollection(token)) continue;
+    for (const item of token.items) {
+      if (item.key) stack.push({ token: item.key, depth: depth + 1 });
+      if (item.value) stack.push({ token: item.value, depth: depth + 1 });
+    }
+  }
+  return null;
+}
+
+const EXPLANATIONS: Readonly<Record<string, string>> = {
+  BAD_ALIAS: 'An alias is a * and a name without spaces. Write the value out, or put it in quotes.',
+  BAD_DIRECTIVE: 'A line that starts with % is an instruction to the YAML reader and is not used here. Take it out.',
+  BAD_DQ_ESCAPE:
+    'A backslash in double quotes starts an escape, and this one is none. Write it twice, or use single quotes.',
+  BAD_INDENT: 'This is not indented far enough, or not like the lines beside it. Lines of one map start in one column.',
+  BAD_SCALAR_START: 'A value cannot start with this character. Put the value in quotes.',
+  BLOCK_AS_IMPLICIT_KEY:
+    'Two colons stand on one line. Put the inner `key: value` on a line of its own, or the value in quotes.',
+  BLOCK_IN_FLOW: 'Inside [ ] or { } a list with - or an indented map cannot stand. Separate the values by commas.',
+  KEY_OVER_1024_CHARS: 'This key is far too long. A closing quote or a colon may be missing.',
+  MISSING_CHAR: 'Something is missing here: a colon, a comma, a space, a closing quote or a bracket.',
+  MULTILINE_IMPLICIT_KEY: 'A key must stand on one line and end with a colon. The colon may be missing: `width: 600`.',
+  MULTIPLE_ANCHORS: 'A value can have one & name only.',
+  MULTIPLE_DOCS: 'A second document begins here (after ---). Keep one document in a file.',
+  MULTIPLE_TAGS: 'A value can have one ! tag only; none is needed here.',
+  TAB_AS_INDENT: 'A tab stands here as indentation. Use spaces.',
+  UNEXPECTED_TOKEN:
+    'This does not belong here. Look at the indentation of this line, and for a missing colon, quote or bracket.',
+};
+
+function explain(error: YAMLError): string {
+  const known = EXPLANATIONS[error.code];
+  if (error.code !== 'MISSING_CHAR' && known !== undefined) return known;
+  const first = error.message.split(/ at line \d+|\n/)[0]!;
+  return `${known ?? 'This is not well-formed YAML.'} (${first})`;
+}

@@ -1,0 +1,28 @@
+import type { Finding } from '../document/finding.js';
+import type { Located } from '../document/place.js';
+import { errorAt, quoted } from '../schema/read.js';
+
+/**
+ * Carcasses with a name that an earlier one has. `names` are in the order of `parts.carcasses`, null where there is none.
+ * The finding belongs to the carcass of the index; its places are counted in that carcass's text, the related one in the first's.
+ */
+export function duplicateCarcasses(
+  names: readonly (Located<string> | null)[],
+): readonly { readonly carcass: number; readonly finding: Finding }[] {
+  const first = new Map<string, number>();
+  const found: { carcass: number; finding: Finding }[] = [];
+  names.forEach((name, carcass) => {
+    if (name === null) return;
+    const earlier = first.get(name.value);
+    if (earlier === undefined) {
+      first.set(name.value, carcass);
+      return;
+    }
+    const related = [
+      { place: names[earlier]!.place, message: `${quoted(name.value)} is first used here.`, carcass: earlier },
+    ];
+    const message = `Two carcasses are named ${quoted(name.value)}; their panels could not be told apart. Give this one another name.`;
+    found.push({ carcass, finding: errorAt('name-duplicate', name.place, message, { related }) });
+  });
+  return found;
+}

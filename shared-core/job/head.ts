@@ -1,0 +1,112 @@
+import type { JobParts } from '../document/cut.js';
+import { CARCASSES_KEY, readHeadTrees } from '../document/cut.js';
+import type { Finding } from '../document/finding.js';
+import type { Part, Place } from '../document/place.js';
+import type { MapEntry, TreeNode } from '../document/tree.js';
+import type { Unit } from '../length/units.js';
+import { errorAt, quoted, readBySchema } from '../schema/read.js';
+import type { Infer } from '../schema/schema.js';
+import { record } from '../schema/schema.js';
+import type { JobHead } from './model.js';
+import { jobSchema } from './schema.js';
+
+/** The job's `defaults`, as read; null where the job has none. */
+export type Defaults = Infer<typeof jobSchema.fields.defaults.schema>['value'] | null;
+
+export interface ReadHead {
+  readonly head: JobHead;
+  readonly defaults: Defaults;
+  /** Findings of the job as a whole; places are in 'head' or 'tail'. */
+  readonly findings: readonly Finding[];
+}
+
+// The carcasses are read one by one elsewhere; their key stays known, so that a misspelt one is recognised.
+const headSchema = record('job', jobSchema.about, {
+  ...jobSchema.fields,
+  carcasses: { schema: jobSchema.fields.carcasses.schema, required: false },
+});
+
+/** Reads all of a job but its carcasses. Never throws. */
+export function readHead(parts: JobParts): ReadHead {
+  const trees = readHeadTrees(parts);
+  const findings: Finding[] = [...trees.head.problems, ...trees.tail.problems].map(({ place, message }) =>
+    errorAt('yaml-syntax', place, message),
+  );
+  const above = entriesOf(trees.head.root);
+  const below = entriesOf(trees.tail.root);
+  const broken = findings.length > 0;
+  const unit = unitOf([...above, ...below]);
+  const first = readPart(trees.head.root, 'head', unit, findings);
+  const second = readPart(trees.tail.root, 'tail', unit, findings);
+  findings.push(...writtenTwice(above, below));
+  const place: Place = above[0]?.keyPlace ?? { part: 'head', start: 0, end: 0 };
+  findings.push(...carcassesMissing(parts, [...above, ...below], place, broken));
+  const head: JobHead = {
+    title: (first.title ?? second.title)?.value ?? '',
+    unit,
+    shopRef: first.shop ?? second.shop ?? null,
+    place,
+  };
+  return { head, defaults: (first.defaults ?? second.defaults)?.value ?? null, findings };
+}
+
+type HeadInput = Infer<typeof headSchema>['value'];
+
+function readPart(root: TreeNode | null, part: Part, unit: Unit, findings: Finding[]): HeadInput {
+  if (root === null) return {};
+  const node =
+    root.kind === 'map' ? { ...root, entries: root.entries.filter(({ key }) => key !== CARCASSES_KEY) } : root;
+  const place: Place = { part, start: root.place.start, end: root.place.start };
+  const read = readBySchema(headSchema, node, { unit, part, path: [], place });
+  findings.push(...read.findings);
+  return read.value?.value ?? {};
+}
+
+function entriesOf(root: TreeNode | null): readonly MapEntry[] {
+  return root?.kind === 'map' ? root.entries : [];
+}
+
+/** The unit is looked up before anything is read: it decides what every bare number means. */
+function unitOf(entries: readonly MapEntry[]): Unit {
+  const value = entries.find(({ key }) => key === 'unit')?.value;
+  return value?.kind === 'scalar' && value.text.trim() === 'in' ? 'in' : 'mm';
+}
+
+/** Keys of the tail that the head has too; within one of them the schema's reading tells it. */
+function writtenTwice(above: readonly MapEntry[], below: readonly MapEntry[]): readonly Finding[] {
+  const twice = (entry: MapEntry, first: MapEntry): Finding =>
+    errorAt(
+      'name-duplicate',
+      entry.keyPlace,
+      `${quoted(entry.key)} is written twice; only the first counts. Take one out.`,
+      {
+        related: [{ place: first.keyPlace, message: `${quoted(entry.key)} is first written here.` }],
+      },
+    );
+  const found: Finding[] = [];
+  for (const entry of below) {
+    const first = above.find(({ key }) => key === entry.key);
+    if (first !== undefined) found.push(twice(entry, first));
+  }
+  for (const part of [above, below]) {
+    const [first, ...more] = part.filter(({ key }) => key === CARCASSES_KEY);
+    if (first !== undefined) found.push(...more.map((entry) => twice(entry, first)));
+  }
+  return found;
+}
+
+function carcassesMissing(
+  parts: JobParts,
+  entries: readonly MapEntry[],
+  place: Place,
+  broken: boolean,
+): readonly Finding[] {
+  if (parts.carcasses.length > 0 || broken) return [];
+  const key = entries.find((entry) => entry.key === CARCASSES_KEY);
+  const how = 'Write `carcasses:`, then under it, two spaces in, a name with a colon, and under that kind and width.';
+  if (key === undefined) return [errorAt('key-missing', place, `The job has no carcasses. ${how}`)];
+  if (key.value === null || (key.value.kind === 'map' && key.value.entries.length === 0)) {
+    return [errorAt('key-missing', key.keyPlace, `There is no carcass in this job yet. ${how}`)];
+  }
+  return [errorAt('value-wrong', key.keyPlace, `Here belong the carcasses, each under its name. ${how}`)];
+}

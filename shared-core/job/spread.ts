@@ -1,0 +1,112 @@
+import type { Micrometres } from '../length/units.js';
+
+/** A clear opening between two horizontals, as heights above the bottom end of the side. */
+export interface Opening {
+  readonly from: Micrometres;
+  readonly to: Micrometres;
+}
+
+/** The grid of the rows: holes stand at offset + k * pitch. */
+export interface Grid {
+  readonly offset: Micrometres;
+  readonly pitch: Micrometres;
+}
+
+/** Where a shelf's reference height lies in the shelf: so much of it is below, so much above. */
+export interface ShelfBody {
+  readonly below: Micrometres;
+  readonly above: Micrometres;
+}
+
+/** The clear openings that are left of one opening when fixed shelves (as spans of height) stand in it. */
+export function openingsBetween(whole: Opening, shelves: readonly Opening[]): readonly Opening[] {
+  const openings: Opening[] = [];
+  let from = whole.from;
+  for (const shelf of shelves.toSorted((a, b) => a.from - b.from)) {
+    if (shelf.from > from) openings.push({ from, to: Math.min(shelf.from, whole.to) });
+    from = Math.max(from, shelf.to);
+  }
+  if (whole.to > from) openings.push({ from, to: whole.to });
+  return openings.filter((opening) => opening.to > opening.from);
+}
+
+/**
+ * Heights for `count` shelves, evenly spread: each goes to the opening whose spaces are the tallest (the lower one of equals),
+ * then every opening's shelves part it evenly and move to the nearest place on the grid (down, of two as near). Lowest
+ * first. Where fewer fit, with their whole thickness clear of each other, only so many come back.
+ */
+export function spreadShelves(
+  count: number,
+  openings: readonly Opening[],
+  body: ShelfBody,
+  grid: Grid,
+): readonly Micrometres[] {
+  const slots = openings.map((opening) => slotsOf(opening, body, grid));
+  const counts = openings.map(() => 0);
+  for (let placed = 0; placed < count; placed += 1) {
+    let best = -1;
+    for (let i = 0; i < openings.length; i += 1) {
+      if (counts[i]! >= slots[i]!.most) continue;
+      if (best === -1 || tallerSpace(openings[i]!, counts[i]!, openings[best]!, counts[best]!)) best = i;
+    }
+    if (best === -1) break;
+    counts[best]! += 1;
+  }
+  return openings
+    .flatMap((opening, i) => placeIn(opening, counts[i]!, slots[i]!, body, grid))
+    .toSorted((a, b) => a - b);
+}
+
+interface Slots {
+  /** First and last usable k of the grid. */
+  readonly first: number;
+  readonly last: number;
+  /** Least difference of k between two shelves. */
+  readonly step: number;
+  readonly most: number;
+}
+
+function slotsOf(opening: Opening, body: ShelfBody, grid: Grid): Slots {
+  const first = Math.ceil((opening.from + body.below - grid.offset) / grid.pitch);
+  const last = Math.floor((opening.to - body.above - grid.offset) / grid.pitch);
+  const step = Math.floor((body.below + body.above) / grid.pitch) + 1;
+  return { first, last, step, most: last < first ? 0 : Math.floor((last - first) / step) + 1 };
+}
+
+/** True where sharing out a's height among its shelves and one more leaves taller spaces than b's; exact. */
+function tallerSpace(a: Opening, countA: number, b: Opening, countB: number): boolean {
+  return (a.to - a.from) * (countB + 1) > (b.to - b.from) * (countA + 1);
+}
+
+function placeIn(opening: Opening, count: number, slots: Slots, body: ShelfBody, grid: Grid): Micrometres[] {
+  const thickness = body.below + body.above;
+  const clear = opening.to - opening.from - count * thickness;
+  const places: number[] = [];
+  for (let i = 1; i <= count; i += 1) {
+    const ideal = opening.from + Math.floor((i * clear) / (count + 1)) + (i - 1) * thickness + body.below;
+    const nearest = Math.ceil((ideal - grid.offset) / grid.pitch - 0.5);
+    const least = i === 1 ? slots.first : places[i - 2]! + slots.step;
+    const most = slots.last - (count - i) * slots.step;
+    places.push(Math.min(Math.max(nearest, least), most));
+  }
+  return places.map((k) => grid.offset + k * grid.pitch);
+}
+
+/**
+ * Centre lines of `count` dividers that part the clear width [from, to] evenly, whole micrometres; null where they leave no
+ * clear bay.
+ */
+export function spreadDividers(
+  count: number,
+  from: Micrometres,
+  to: Micrometres,
+  thickness: Micrometres,
+  halfThickness: Micrometres,
+): readonly Micrometres[] | null {
+  const clear = to - from - count * thickness;
+  if (clear < count + 1) return null;
+  return Array.from(
+    { length: count },
+    (_, i) => from + Math.floor(((i + 1) * clear) / (count + 1)) + i * thickness + halfThickness,
+  );
+}

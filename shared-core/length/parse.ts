@@ -1,0 +1,97 @@
+import type { Micrometres, Unit } from './units.js';
+import { MICROMETRES_PER_INCH, MICROMETRES_PER_MM } from './units.js';
+
+export type ParsedLength =
+  { readonly ok: true; readonly value: Micrometres } | { readonly ok: false; readonly message: string };
+
+/** An exact quotient; `den` is positive. */
+interface Fraction {
+  readonly num: bigint;
+  readonly den: bigint;
+}
+
+/** Nothing that a workshop writes is longer; it also bounds the work of a hostile text. */
+const LONGEST_TEXT = 80;
+/** A kilometre: far beyond every bound of the schema, far below the safe integers. */
+const GREATEST: bigint = 1_000_000_000n;
+
+const NUMBER = String.raw`\d+(?:\s+|-)\d+\/\d+|\d+\/\d+|\d+(?:\.\d*)?|\.\d+`;
+const INCH = String.raw`"|in|inch|inches`;
+const LENGTH = new RegExp(
+  String.raw`^(?<sign>[-+]?)\s*(?:` +
+    String.raw`(?<feet>${NUMBER})\s*(?:'|ft)(?:\s*-?\s*(?<rest>${NUMBER})\s*(?:${INCH})?)?` +
+    String.raw`|(?<number>${NUMBER})\s*(?<unit>mm|${INCH})?)$`,
+  'i',
+);
+
+/** What a length may look like, for messages; the first example is in `unit`. */
+export function lengthForms(unit: Unit): string {
+  return unit === 'mm'
+    ? 'Write it like 600, 600.5 mm, 23 5/8 in or 1\' 11 5/8"'
+    : 'Write it like 23 5/8, 23.625, 1\' 11 5/8" or 600 mm';
+}
+
+/**
+ * Reads one length exactly and rounds it to the nearest micrometre, halves away from zero. `unit` is that of a bare
+ * number. Accepts decimals, fractions, mixed numbers, mm, inches, and feet with inches, each with a sign; nothing else.
+ * Never throws. The message of a failure ends with what is accepted.
+ */
+export function parseLength(text: string, unit: Unit): ParsedLength {
+  const tidy = text
+    .trim()
+    .replace(/[\u2032\u2018\u2019]/g, "'")
+    .replace(/[\u2033\u201c\u201d]|''/g, '"')
+    .replace(/\u2212/g, '-');
+  if (tidy === '') return fail('There is no length here', unit);
+  if (tidy.length > LONGEST_TEXT) return fail(`‘${tidy.slice(0, 20)}…’ is too long for a length`, unit);
+  const groups = LENGTH.exec(tidy)?.groups;
+  if (groups === undefined) return fail(reason(tidy), unit);
+  const magnitude = groups.feet === undefined ? fraction(groups.number!) : addFeet(groups.feet, groups.rest);
+  if (magnitude === null) return fail(`‘${tidy}’ divides by nought`, unit);
+  const scale =
+    groups.feet === undefined && (groups.unit === undefined ? unit === 'mm' : groups.unit.toLowerCase() === 'mm')
+      ? MICROMETRES_PER_MM
+      : MICROMETRES_PER_INCH;
+  const value = roundedQuotient(magnitude.num * BigInt(scale), magnitude.den);
+  if (value > GREATEST) return fail(`‘${tidy}’ is more than a kilometre`, unit);
+  return { ok: true, value: groups.sign === '-' && value !== 0n ? -Number(value) : Number(value) };
+}
+
+function fail(what: string, unit: Unit): ParsedLength {
+  return { ok: false, message: `${what}. ${lengthForms(unit)}.` };
+}
+
+function reason(text: string): string {
+  const comma = /^([-+]?\d+),(\d+)\s*(mm|in|")?$/i.exec(text);
+  if (comma !== null) return `‘${text}’ has a decimal comma; write a point: ${comma[1]!}.${comma[2]!}`;
+  if (/^[-+]?[\d.]+\s*(cm|m|dm)$/i.test(text))
+    return `‘${text}’ has a unit that is not used here; lengths are in mm or in`;
+  if (/^[-+]?[\d.]+e[-+]?\d+$/i.test(text))
+    return `‘${text}’ is not a length: write the number out, without an exponent`;
+  return `‘${text}’ is not a length`;
+}
+
+/** The value of a NUMBER; null where it divides by nought. */
+function fraction(text: string): Fraction | null {
+  const parts = /^(?:(\d+)(?:\s+|-))?(\d+)\/(\d+)$/.exec(text);
+  if (parts !== null) {
+    const den = BigInt(parts[3]!);
+    if (den === 0n) return null;
+    return { num: BigInt(parts[1] ?? '0') * den + BigInt(parts[2]!), den };
+  }
+  const [whole = '', decimals = ''] = text.split('.');
+  return { num: BigInt(`0${whole}${decimals}`), den: 10n ** BigInt(decimals.length) };
+}
+
+/** Feet and inches as inches. */
+function addFeet(feet: string, rest: string | undefined): Fraction | null {
+  const a = fraction(feet);
+  const b = rest === undefined ? { num: 0n, den: 1n } : fraction(rest);
+  if (a === null || b === null) return null;
+  return { num: 12n * a.num * b.den + b.num * a.den, den: a.den * b.den };
+}
+
+/** num / den to the nearest whole number, halves up; both are not negative. */
+function roundedQuotient(num: bigint, den: bigint): bigint {
+  return (2n * num + den) / (2n * den);
+}

@@ -1,0 +1,37 @@
+/**
+ * The candidate that a writer most likely meant by `word`, or null where none is near. Distance: insertions, deletions,
+ * changed letters and swapped neighbours (optimal string alignment), case not counted; a tie goes to the first candidate.
+ */
+export function nearestName(word: string, candidates: Iterable<string>): string | null {
+  if (word.length > 60) return null;
+  const limit = Math.max(1, Math.floor(word.length / 3));
+  let best: string | null = null;
+  let least = limit + 1;
+  for (const candidate of candidates) {
+    if (Math.abs(candidate.length - word.length) >= least) continue;
+    const far = distance(word.toLowerCase(), candidate.toLowerCase());
+    if (far < least) {
+      best = candidate;
+      least = far;
+    }
+  }
+  return best;
+}
+
+/** Optimal string alignment distance, over three rolling rows. */
+export function distance(a: string, b: string): number {
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i += 1) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j += 1) {
+      const changed = last[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
+      let least = Math.min(changed, last[j]! + 1, row[j - 1]! + 1);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) least = Math.min(least, before[j - 2]! + 1);
+      row.push(least);
+    }
+    before = last;
+    last = row;
+  }
+  return last[b.length]!;
+}

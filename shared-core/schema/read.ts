@@ -1,0 +1,474 @@
+import type { Change, Finding, RelatedPlace, Repair } from '../document/finding.js';
+import type { Located, Part, Path, Place } from '../document/place.js';
+import type { MapEntry, MapNode, TreeNode } from '../document/tree.js';
+import { parseLength } from '../length/parse.js';
+import type { Micrometres, Unit } from '../length/units.js';
+import { showLength } from '../length/write.js';
+import { nearestName } from './nearest.js';
+import type {
+  ChoiceSchema,
+  EitherSchema,
+  Entry,
+  Fields,
+  Infer,
+  LengthSchema,
+  RecordSchema,
+  Schema,
+  Span,
+  SpanSchema,
+} from './schema.js';
+
+/** The text that is being read. */
+export interface Reading {
+  readonly unit: Unit;
+  readonly part: Part;
+  /** Path of the node from the root of the part. */
+  readonly path: Path;
+  /** Blamed where the node itself is not written: its key, or the name of what lacks it. */
+  readonly place: Place;
+}
+
+export interface ReadResult<S extends Schema> {
+  /** null where the value itself cannot be had. Optional parts that cannot be had are left out of it. */
+  readonly value: Infer<S> | null;
+  /** True where nothing written had to be left out and nothing required is missing; unknown keys do not count. */
+  readonly sound: boolean;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Reads a node by a schema. Findings (rules key-unknown, key-missing, value-wrong, length-impossible, name-duplicate) carry
+ * the place of exactly what is wrong and, where the meaning is near, a repair. Never throws.
+ */
+export function readBySchema<S extends Schema>(schema: S, node: TreeNode | null, reading: Reading): ReadResult<S> {
+  const reader = new SchemaReader(reading.unit, reading.part);
+  const value = reader.read(schema, node, { path: reading.path, place: reading.place });
+  // The reader walks the schema as data; that its result has the type which the schema infers is what the tests show.
+  return { value: value as Infer<S> | null, sound: reader.sound, findings: reader.findings };
+}
+
+/** An error with no related places and no repairs unless they are given. */
+export function errorAt(
+  rule: string,
+  place: Place,
+  message: string,
+  more: { readonly repairs?: readonly Repair[]; readonly related?: readonly RelatedPlace[] } = {},
+): Finding {
+  return {
+    rule,
+    severity: 'error',
+    message,
+    place,
+    related: more.related ?? [],
+    bores: [],
+    repairs: more.repairs ?? [],
+  };
+}
+
+/** A repair of one change that an editor may take without asking. */
+export function preferred(title: string, change: Change): Repair {
+  return { title, changes: [change], preferred: true };
+}
+
+interface At {
+  readonly path: Path;
+  readonly place: Place;
+}
+type Unlocated = Located<unknown>;
+
+const LONGEST_SHOWN = 40;
+/** A text of an owner for a message: on one line, and not longer than a line can bear. */
+export function quoted(text: string): string {
+  const line = text.replace(/\s+/g, ' ').trim();
+  return `‘${line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line}’`;
+}
+
+const YES = new Set(['yes', 'true', 'on']);
+const NO = new Set(['no', 'false', 'off']);
+
+class SchemaReader {
+  readonly findings: Finding[] = [];
+  sound = true;
+  readonly #unit: Unit;
+  readonly #part: Part;
+
+  constructor(unit: Unit, part: Part) {
+    this.#unit = unit;
+    this.#part = part;
+  }
+
+  read(schema: Schema, node: TreeNode | null, at: At): unknown {
+    if (schema.type === 'either') return this.#either(schema, node, at);
+    if (schema.type === 'record') return this.#record(schema, node, at);
+    if (schema.type === 'named') return this.#named(schema.noun, schema.item, node, at);
+    if (schema.type === 'list') return this.#list(schema.item, node, at);
+    if (node === null || (node.kind === 'scalar' && node.text.trim() === '')) {
+      if (schema.type === 'text') return this.#located('', node?.place ?? at.place, at.path);
+      return this.#wrong(
+        node !== null && node.place.end > node.place.start ? node.place : at.place,
+        `There is no value here. ${expected(schema, this.#unit)}.`,
+      );
+    }
+    if (node.kind !== 'scalar') {
+      const what = node.kind === 'map' ? 'a map of keys' : 'a list';
+      return this.#wrong(
+        firstLineOf(node),
+        `This is ${what}, where one value belongs. ${expected(schema, this.#unit)}.`,
+      );
+    }
+    const value = this.#scalar(schema, node.text.trim(), node.place, at.path);
+    return value === null ? null : this.#located(value, node.place, at.path);
+  }
+
+  #located<T>(value: T, place: Place, path: Path): Located<T> {
+    return { value, place, path, written: true };
+  }
+
+  #fault(finding: Finding): null {
+    this.sound = false;
+    this.findings.push(finding);
+    return null;
+  }
+
+  #wrong(place: Place, message: string, repairs: readonly Repair[] = []): null {
+    return this.#fault(errorAt('value-wrong', place, message, { repairs }));
+  }
+
+  #set(path: Path, text: string): Change {
+    return { kind: 'set', part: this.#part, path, text };
+  }
+
+  #scalar(
+    schema: Exclude<Schema, { type: 'either' | 'record' | 'named' | 'list' }>,
+    text: string,
+    place: Place,
+    path: Path,
+  ): unknown {
+    switch (schema.type) {
+      case 'length':
+        return this.#length(schema, text, place);
+      case 'span':
+        return this.#span(schema, text, place);
+      case 'count':
+      case 'number':
+        return this.#number(schema, text, place);
+      case 'flag':
+        if (YES.has(text.toLowerCase())) return true;
+        if (NO.has(text.toLowerCase())) return false;
+        return this.#wrong(place, `${quoted(text)} is neither yes nor no. ${expected(schema, this.#unit)}.`);
+      case 'choice':
+        return this.#choice(schema, text, place, path);
+      case 'text':
+      case 'name':
+        return text;
+    }
+  }
+
+  #length(schema: LengthSchema, text: string, place: Place): Micrometres | null {
+    const parsed = parseLength(text, this.#unit);
+    if (!parsed.ok) return this.#fault(errorAt('length-impossible', place, parsed.message));
+    return this.#bounded(schema, parsed.value, place) ? parsed.value : null;
+  }
+
+  #bounded(schema: LengthSchema | SpanSchema, value: Micrometres, place: Place): boolean {
+    if (value >= schema.min && value <= schema.max) return true;
+    const side = value < schema.min ? 'less than' : 'more than';
+    const bound =
+      value < schema.min
+        ? `the least, ${showLength(schema.min, this.#unit)}`
+        : `the greatest, ${showLength(schema.max, this.#unit)}`;
+    this.#fault(
+      errorAt(
+        'length-impossible',
+        place,
+        `${showLength(value, this.#unit)} is ${side} ${bound}. ${expected(schema, this.#unit)}.`,
+      ),
+    );
+    return false;
+  }
+
+  #span(schema: SpanSchema, text: string, place: Place): Span | null {
+    const parts = text.split(/\s+to\s+/i);
+    const [first, second] = parts;
+    if (first === undefined || parts.length > 2)
+      return this.#fault(
+        errorAt('length-impossible', place, `${quoted(text)} is not a span. ${expected(schema, this.#unit)}.`),
+      );
+    const last = second ?? first;
+    // In `20 to 80 mm` the unit counts for both.
+    const unit = /mm$/i.test(last) ? 'mm' : /(in|inch|inches|")$/i.test(last) ? 'in' : this.#unit;
+    const min = parseLength(first, unit);
+    const max = parseLength(last, this.#unit);
+    if (!min.ok || !max.ok) {
+      const message = !min.ok ? min.message : !max.ok ? max.message : '';
+      return this.#fault(
+        errorAt('length-impossible', place, `${message} A span is two of them: ${spanExample(schema, this.#unit)}.`),
+      );
+    }
+    if (min.value > max.value) {
+      const message = `The span runs from ${showLength(min.value, this.#unit)} down to ${showLength(max.value, this.#unit)}. Write the smaller length first.`;
+      return this.#fault(errorAt('length-impossible', place, message));
+    }
+    if (!this.#bounded(schema, min.value, place) || !this.#bounded(schema, max.value, place)) return null;
+    return { min: min.value, max: max.value };
+  }
+
+  #number(
+    schema: { type: 'count' | 'number'; about: string; min: number; max: number },
+    text: string,
+    place: Place,
+  ): number | null {
+    const form = schema.type === 'count' ? /^[-+]?\d{1,15}$/ : /^[-+]?(?:\d{1,15}(?:\.\d{0,15})?|\.\d{1,15})$/;
+    const wanted = `${expected(schema as Schema, this.#unit)}.`;
+    if (!form.test(text))
+      return this.#wrong(
+        place,
+        `${quoted(text)} is not a ${schema.type === 'count' ? 'whole number' : 'number'}. ${wanted}`,
+      );
+    const value = Number(text);
+    if (value < schema.min) return this.#wrong(place, `${text} is less than the least, ${schema.min}. ${wanted}`);
+    if (value > schema.max) return this.#wrong(place, `${text} is more than the greatest, ${schema.max}. ${wanted}`);
+    return value === 0 ? 0 : value;
+  }
+
+  #choice(schema: ChoiceSchema<string>, text: string, place: Place, path: Path): string | null {
+    if (Object.hasOwn(schema.options, text)) return text;
+    const words = Object.keys(schema.options);
+    const near = nearestName(text, words);
+    const repairs = near === null ? [] : [preferred(`Write ${near}`, this.#set(path, near))];
+    return this.#wrong(
+      place,
+      `${quoted(text)} is none of the words that can stand here: ${words.join(', ')}.`,
+      repairs,
+    );
+  }
+
+  #record(schema: RecordSchema<Fields>, node: TreeNode | null, at: At): Unlocated | null {
+    if (node !== null && node.kind !== 'map') {
+      if (node.kind !== 'scalar' || node.text.trim() !== '') {
+        return this.#wrong(
+          firstLineOf(node),
+          `Here belong the keys of a ${schema.noun}, each on a line of its own: ${someKeys(schema)}.`,
+        );
+      }
+    }
+    const entries = node?.kind === 'map' ? node.entries : [];
+    const values: Record<string, unknown> = {};
+    const seen = new Map<string, MapEntry>();
+    for (const entry of entries) {
+      if (!Object.hasOwn(schema.fields, entry.key)) {
+        this.#unknownKey(schema, entry, entries, at);
+        continue;
+      }
+      if (this.#isDuplicate(seen, entry)) continue;
+      const field = schema.fields[entry.key]!;
+      const value = this.read(field.schema, entry.value, { path: [...at.path, entry.key], place: entry.keyPlace });
+      if (value !== null) values[entry.key] = value;
+    }
+    let complete = true;
+    for (const [key, field] of Object.entries(schema.fields)) {
+      if (!field.required || seen.has(key)) {
+        if (field.required && values[key] === undefined) complete = false;
+        continue;
+      }
+      complete = false;
+      this.#missing(schema, key, field.schema, at, entries);
+    }
+    if (!complete) return null;
+    return this.#located(values, node?.place ?? at.place, at.path);
+  }
+
+  #missing(schema: RecordSchema<Fields>, key: string, value: Schema, at: At, entries: readonly MapEntry[]): void {
+    const misspelt = entries.some(
+      (entry) => !Object.hasOwn(schema.fields, entry.key) && nearestName(entry.key, Object.keys(schema.fields)) === key,
+    );
+    // The misspelt key is told already, and its repair brings this one.
+    if (misspelt) {
+      this.sound = false;
+      return;
+    }
+    const repairs =
+      value.type === 'choice'
+        ? Object.keys(value.options).map((word): Repair => ({
+            title: `Add ${key}: ${word}`,
+            changes: [this.#set([...at.path, key], word)],
+            preferred: false,
+          }))
+        : [];
+    const message = `The ${schema.noun} has no \`${key}\`. ${value.about} ${expected(value, this.#unit)}.`;
+    this.#fault(errorAt('key-missing', at.place, message, { repairs }));
+  }
+
+  #unknownKey(schema: RecordSchema<Fields>, entry: MapEntry, entries: readonly MapEntry[], at: At): void {
+    const written = new Set(entries.map((other) => other.key));
+    const keys = Object.keys(schema.fields);
+    const near = nearestName(
+      entry.key,
+      keys.filter((key) => !written.has(key)),
+    );
+    const change =
+      near === null
+        ? null
+        : ({ kind: 'rename-key', part: this.#part, path: [...at.path, entry.key], text: near } as const);
+    const guess = near === null ? `A ${schema.noun} has these keys: ${keys.join(', ')}.` : `Did you mean \`${near}\`?`;
+    this.findings.push(
+      errorAt('key-unknown', entry.keyPlace, `${quoted(entry.key)} is not a key of a ${schema.noun}. ${guess}`, {
+        repairs: change === null ? [] : [preferred(`Rename to ${change.text}`, change)],
+      }),
+    );
+  }
+
+  /** Tells a key that is written twice; the first one counts. */
+  #isDuplicate(seen: Map<string, MapEntry>, entry: MapEntry): boolean {
+    const first = seen.get(entry.key);
+    if (first === undefined) {
+      seen.set(entry.key, entry);
+      return false;
+    }
+    const related = [{ place: first.keyPlace, message: `${quoted(entry.key)} is first written here.` }];
+    this.findings.push(
+      errorAt(
+        'name-duplicate',
+        entry.keyPlace,
+        `${quoted(entry.key)} is written twice here; only the first counts. Take one out, or give it another name.`,
+        { related },
+      ),
+    );
+    return true;
+  }
+
+  #named(noun: string, item: Schema, node: TreeNode | null, at: At): Unlocated | null {
+    const map = this.#mapOf(noun, node);
+    if (map === null) return null;
+    const items: Entry<unknown>[] = [];
+    const seen = new Map<string, MapEntry>();
+    for (const entry of map?.entries ?? []) {
+      const path = [...at.path, entry.key];
+      if (entry.key.trim() === '') {
+        this.#wrong(entry.keyPlace, `A ${noun} needs a name before the colon.`);
+        continue;
+      }
+      if (this.#isDuplicate(seen, entry)) continue;
+      const value = this.read(item, entry.value, { path, place: entry.keyPlace });
+      if (value !== null) items.push({ name: this.#located(entry.key, entry.keyPlace, path), value });
+    }
+    return this.#located(items, node?.place ?? at.place, at.path);
+  }
+
+  /** The map of named things; undefined where nothing is written, null where something else is. */
+  #mapOf(noun: string, node: TreeNode | null): MapNode | undefined | null {
+    if (node === null || (node.kind === 'scalar' && node.text.trim() === '')) return undefined;
+    if (node.kind === 'map') return node;
+    return this.#wrong(firstLineOf(node), `Here belong names, each with a colon and the keys of its ${noun} under it.`);
+  }
+
+  #list(item: Schema, node: TreeNode | null, at: At): Unlocated | null {
+    if (node === null || (node.kind === 'scalar' && node.text.trim() === ''))
+      return this.#located([], node?.place ?? at.place, at.path);
+    if (node.kind !== 'list') {
+      return this.#wrong(
+        firstLineOf(node),
+        `Here belongs a list: [ … ] with commas, or one line with - for each. ${expected(item, this.#unit)}.`,
+      );
+    }
+    const items: unknown[] = [];
+    node.items.forEach((one, index) => {
+      const value = this.read(item, one, {
+        path: [...at.path, index],
+        place: one.alias ?? (one.place.end > one.place.start ? one.place : at.place),
+      });
+      if (value !== null) items.push(value);
+    });
+    return this.#located(items, node.place, at.path);
+  }
+
+  /** Takes the first alternative of the node's shape that reads without fault; else tells the faults of the first of that shape. */
+  #either(schema: EitherSchema<readonly Schema[]>, node: TreeNode | null, at: At): unknown {
+    const fitting = schema.of.filter((one) => node !== null && shapeOf(one) === node.kind);
+    for (const one of fitting) {
+      const trial = new SchemaReader(this.#unit, this.#part);
+      const value = trial.read(one, node, at);
+      if (trial.sound && value !== null) {
+        this.findings.push(...trial.findings);
+        return { as: one.type, is: value };
+      }
+    }
+    const first = fitting[0];
+    if (first === undefined) {
+      const place = node === null ? at.place : firstLineOf(node);
+      return this.#wrong(
+        place,
+        `This is not what belongs here. ${schema.about} ${schema.of.map((one) => expected(one, this.#unit)).join('; or: ')}.`,
+      );
+    }
+    const value = this.read(first, node, at);
+    return value === null ? null : { as: first.type, is: value };
+  }
+}
+
+function shapeOf(schema: Schema): TreeNode['kind'] | null {
+  switch (schema.type) {
+    case 'record':
+    case 'named':
+      return 'map';
+    case 'list':
+      return 'list';
+    case 'either':
+      return null;
+    default:
+      return 'scalar';
+  }
+}
+
+/** A collection is blamed by its start, so that a whole block is not underlined. */
+function firstLineOf(node: TreeNode): Place {
+  if (node.alias !== undefined) return node.alias;
+  const first =
+    node.kind === 'map' ? node.entries[0]?.keyPlace : node.kind === 'list' ? node.items[0]?.place : undefined;
+  if (first === undefined || first.end <= first.start) return node.place;
+  return { part: node.place.part, start: node.place.start, end: first.end };
+}
+
+function someKeys(schema: RecordSchema<Fields>): string {
+  const keys = Object.keys(schema.fields);
+  const first = [
+    ...keys.filter((key) => schema.fields[key]!.required),
+    ...keys.filter((key) => !schema.fields[key]!.required),
+  ];
+  return first.length > 6 ? `${first.slice(0, 6).join(', ')} …` : first.join(', ');
+}
+
+/** What belongs at a place, as a sentence without its full stop. */
+export function expected(schema: Schema, unit: Unit): string {
+  switch (schema.type) {
+    case 'length':
+      return `Here belongs a length from ${showLength(schema.min, unit)} to ${showLength(schema.max, unit)}`;
+    case 'span':
+      return `Here belong two lengths, such as ${spanExample(schema, unit)}, from ${showLength(schema.min, unit)} to ${showLength(schema.max, unit)}`;
+    case 'count':
+      return `Here belongs a whole number from ${schema.min} to ${schema.max}`;
+    case 'number':
+      return `Here belongs a number from ${schema.min} to ${schema.max}`;
+    case 'flag':
+      return 'Here belongs yes or no';
+    case 'text':
+      return 'Here belongs a text';
+    case 'name':
+      return `Here belongs the name of a ${schema.of === 'shop-file' ? 'shop file' : schema.of}`;
+    case 'choice':
+      return `Here belongs one of: ${Object.keys(schema.options).join(', ')}`;
+    case 'list':
+      return `Here belongs a list. ${expected(schema.item, unit)}`;
+    case 'named':
+      return `Here belong names, each with the keys of its ${schema.noun}`;
+    case 'record':
+      return `Here belong the keys of a ${schema.noun}: ${someKeys(schema)}`;
+    case 'either':
+      return schema.of.map((one) => expected(one, unit)).join('; or: ');
+  }
+}
+
+function spanExample(schema: SpanSchema, unit: Unit): string {
+  if (unit === 'in') return schema.max < 100_000 ? '1/2 to 1' : '1 to 3 1/8';
+  return schema.max < 20_000 ? '0.4 to 2' : '20 to 80';
+}

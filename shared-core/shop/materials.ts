@@ -1,0 +1,99 @@
+import type { Band, Board, Fitting } from './model.js';
+import type { Names } from './names.js';
+import type { ShopInput } from './schema.js';
+
+type Input = ShopInput['value'];
+
+export function boardsOf(input: Input, names: Names): ReadonlyMap<string, Board> {
+  const boards = new Map<string, Board>();
+  for (const entry of input.boards?.value ?? []) {
+    const board = entry.value.value;
+    names.add(
+      boards,
+      entry,
+      {
+        name: entry.name.value,
+        place: names.place(entry),
+        thickness: (board.measured ?? board.thickness).value,
+        nominal: board.thickness.value,
+        sheetLength: board['sheet-length']?.value ?? null,
+        sheetWidth: board['sheet-width']?.value ?? null,
+        grain: board.grain?.value ?? 'none',
+      },
+      'board',
+    );
+  }
+  return boards;
+}
+
+export function bandsOf(input: Input, names: Names): ReadonlyMap<string, Band> {
+  const bands = new Map<string, Band>();
+  for (const entry of input.bands?.value ?? []) {
+    const { thickness, height } = entry.value.value;
+    const band = {
+      name: entry.name.value,
+      place: names.place(entry),
+      thickness: thickness.value,
+      height: height?.value ?? null,
+    };
+    names.add(bands, entry, band, 'band');
+  }
+  return bands;
+}
+
+export function fittingsOf(input: Input, names: Names): ReadonlyMap<string, Fitting> {
+  const fittings = new Map<string, Fitting>();
+  for (const entry of input.dowels?.value ?? []) {
+    const dowel = entry.value.value;
+    names.add(
+      fittings,
+      entry,
+      {
+        kind: 'dowel',
+        name: entry.name.value,
+        place: names.place(entry),
+        diameter: dowel.diameter.value,
+        length: dowel.length.value,
+        inFace: dowel['in-face'].value,
+      },
+      'fitting',
+    );
+  }
+  for (const entry of input.screws?.value ?? []) {
+    const screw = entry.value.value;
+    names.add(
+      fittings,
+      entry,
+      {
+        kind: 'screw',
+        name: entry.name.value,
+        place: names.place(entry),
+        clearance: screw.clearance.value,
+        pilot: screw.pilot.value,
+        length: screw.length.value,
+      },
+      'fitting',
+    );
+  }
+  for (const entry of input.cams?.value ?? []) {
+    const cam = entry.value.value;
+    names.add(
+      fittings,
+      entry,
+      {
+        kind: 'cam',
+        name: entry.name.value,
+        place: names.place(entry),
+        camDiameter: cam['cam-diameter'].value,
+        camDepth: cam['cam-depth'].value,
+        distance: cam.distance.value,
+        boltDiameter: cam['bolt-diameter'].value,
+        studDiameter: cam['stud-diameter'].value,
+        studDepth: cam['stud-depth'].value,
+        guide: cam.guide?.value ?? null,
+      },
+      'fitting',
+    );
+  }
+  return fittings;
+}
