@@ -1,0 +1,391 @@
+import { describe, expect, it } from 'vitest';
+import { compareHoles } from '../../../../shared-core/machining/replay/compare.js';
+import { replayPanel, type Replay, type ReplayedHole } from '../../../../shared-core/machining/replay/replay.js';
+import type { Blank, SetUp, Step } from '../../../../shared-core/machining/setup-sheet.js';
+import { blank, CUP, HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './sheets.js';
+
+/** 'face u v diameter depth', millimetres. */
+const inWords = (replay: Replay): string[] =>
+  replay.ok
+    ? replay.holes.map(
+        ({ face, u, v, diameter, depth, through }) =>
+          `${face} ${u / 1000} ${v / 1000} ${diameter / 1000} ${through ? 'through' : depth / 1000}`,
+      )
+    : replay.problems.map(({ message }) => `PROBLEM ${message}`);
+
+const replay = (setUps: SetUp | readonly SetUp[], panel: string, of: Blank): string[] =>
+  inWords(replayPanel([setUps].flat(), 'box', panel, of));
+
+const LEFT = blank(720, 560, 16, 'right');
+const RIGHT = blank(720, 560, 16, 'left');
+const BOTTOM = blank(568, 560, 16, 'left');
+
+describe('hand-worked examples', () => {
+  /**
+   * Left side 720 x 560 x 16 on the vertical head, bottom joint. Stand at the table: X right, Y away, Z up; fence at Y = 0
+   * far away, the spindle line along Y at X = 0.
+   * 1. Its frame in the carcass: u to the back, v up, t to the right (inside). Back x up = right, so it is right-handed.
+   * 2. Outside down: t points up (+Z). Front edge on the far fence: u points at the operator (-Y).
+   *    v = t x u = (+Z) x (-Y) = +X: the bottom end lies left, the top end right. So the bottom end goes to a left stop.
+   * 3. The stop stands 8 mm left of the line: the bottom end is at X = -8, the line at v = 8.
+   * 4. Fence offset 53: spindle k bores at u = 53 + 32 k. Spindles 0, 5, 10, 15: u = 53, 213, 373, 533.
+   * 5. From above, the inside face up: the bit enters the inside face, 12 deep.
+   */
+  it('bores the bottom joint of a left side', () => {
+    const sheet = setUp(
+      VERTICAL,
+      { fence: [53], stops: { 'near-left': 8 }, depth: 12 },
+      {
+        left: [step({ down: 'outside', edge: 'front', end: 'reference-end', stop: 'near-left' }, [0, 5, 10, 15], 8)],
+      },
+    );
+    expect(replay(sheet, 'left', LEFT)).toEqual([
+      'inside 53 8 8 12',
+      'inside 213 8 8 12',
+      'inside 373 8 8 12',
+      'inside 533 8 8 12',
+    ]);
+  });
+
+  /** The right side is the mirror image: v = u x t = (-Y) x (+Z) = -X, so its bottom end lies right, at the right stop. */
+  it('needs the mirrored stop for the right side, and refuses the left one', () => {
+    const on = (name: string, end: Step['end']): SetUp =>
+      setUp(
+        VERTICAL,
+        { fence: [53], stops: { 'near-left': 8, 'near-right': 8 }, depth: 12 },
+        {
+          right: [step({ down: 'outside', edge: 'front', end, stop: name }, [0, 15], 8)],
+        },
+      );
+    expect(replay(on('near-right', 'reference-end'), 'right', RIGHT)).toEqual([
+      'inside 53 8 8 12',
+      'inside 533 8 8 12',
+    ]);
+    expect(replay(on('near-left', 'reference-end'), 'right', RIGHT)).toEqual([
+      'PROBLEM with the outside face down and the front edge on the fence, it is the far end that comes to stop near-left on the left, not the reference end',
+    ]);
+    // The top joint stands 8 mm under the far end: v = 720 - 8.
+    expect(replay(on('near-left', 'far-end'), 'right', RIGHT)).toEqual(['inside 53 712 8 12', 'inside 533 712 8 12']);
+  });
+
+  /**
+   * Bottom 568 x 560 x 16 on the horizontal head, whose plate is the plane Y = 0 at the far side, spindle k at X = 32 k.
+   * 1. Frame: u back, v right, t up (outside is the underside). Back x right = down, so u x v = -t: left-handed.
+   * 2. Outside down: t up. Left end against the plate: v points at the operator (-Y). Left-handed: u = -(v x t)
+   *    = -((-Y) x (+Z)) = +X. The front edge looks left, so it lies against the left squaring stop, at X = -53.
+   * 3. Spindle k bores at u = 53 + 32 k. Height 8 over the table: 8 mm from the outside face.
+   * 4. Turned by half a turn on the table: far end to the plate, front edge to the right stop. The stop's face stands 53
+   *    right of the last spindle, number 20: spindle k bores at u = 53 + 32 (20 - k). So spindles 20, 15, 10, 5 make the
+   *    same places as 0, 5, 10, 15 before.
+   */
+  it('bores both ends of a bottom alike by turning it', () => {
+    const sheet = setUp(
+      HORIZONTAL,
+      { height: 8, stops: { 'square-left': 53, 'square-right': 53 }, depth: 19 },
+      {
+        bottom: [
+          step({ down: 'outside', edge: 'front', end: 'reference-end', stop: 'square-left' }, [0, 5, 10, 15], 8),
+          step({ down: 'outside', edge: 'front', end: 'far-end', stop: 'square-right' }, [20, 15, 10, 5], 8),
+        ],
+      },
+    );
+    const places = ['53 8 8 19', '213 8 8 19', '373 8 8 19', '533 8 8 19'];
+    expect(replay(sheet, 'bottom', BOTTOM)).toEqual([
+      ...places.map((place) => `reference-end ${place}`),
+      ...places.map((place) => `far-end ${place}`),
+    ]);
+  });
+
+  it('refuses the same squaring stop for the second end: the panel would have to be flipped', () => {
+    const both = setUp(
+      HORIZONTAL,
+      { height: 8, stops: { 'square-left': 53 }, depth: 19 },
+      {
+        bottom: [step({ down: 'outside', edge: 'front', end: 'far-end', stop: 'square-left' }, [0], 8)],
+      },
+    );
+    expect(replay(both, 'bottom', BOTTOM)).toEqual([
+      'PROBLEM with the outside face down and the far end against the head, it is the back edge that comes to stop square-left on the left, not the front edge',
+    ]);
+  });
+
+  /**
+   * Tall left side 2064 long, rows on the line drill with 21 spindles from X = 0 to 640, two heads 37 and 453 from the
+   * fence. Left stop 8: v = 8 + 32 k. Moved 672 (21 pitches) to the left through its lowered stop: v = 8 + 672 + 32 k.
+   */
+  it('bores rows in two strokes with an index move', () => {
+    const lies = { down: 'outside', edge: 'front', end: 'reference-end', stop: 'end-left' } as const;
+    const heads = (spindles: readonly number[]): Step['spindles'] =>
+      [0, 1].flatMap((head) => spindles.map((spindle) => ({ head, spindle, diameter: mm(5) })));
+    const sheet = setUp(
+      LINE,
+      { fence: [37, 453], stops: { 'end-left': 8 }, depth: 13 },
+      {
+        left: [
+          { ...step(lies, [], 5), spindles: heads([0, 20]) },
+          { ...step(lies, [], 5, mm(-672)), spindles: heads([0]) },
+        ],
+      },
+    );
+    expect(replay(sheet, 'left', blank(2064, 560, 16, 'right'))).toEqual([
+      'inside 37 8 5 13',
+      'inside 37 648 5 13',
+      'inside 453 8 5 13',
+      'inside 453 648 5 13',
+      'inside 37 680 5 13',
+      'inside 453 680 5 13',
+    ]);
+  });
+
+  /** From below with a near fence: the face that lies down is bored. u points away (+Y), t down: v = t x u = (-Z) x Y = +X. */
+  it('bores the face that lies down where the bits come from below', () => {
+    const machine = { ...LINE, from: 'below', fence: 'near' } as const;
+    const sheet = setUp(
+      machine,
+      { fence: [37], stops: { 'end-left': 8 }, depth: 13 },
+      {
+        left: [step({ down: 'inside', edge: 'front', end: 'reference-end', stop: 'end-left' }, [0, 1], 5)],
+      },
+    );
+    expect(replay(sheet, 'left', LEFT)).toEqual(['inside 37 8 5 13', 'inside 37 40 5 13']);
+  });
+
+  /** Clearance holes come in from the outside, so the inside lies down: t down, u at the operator: v = (-Z) x (-Y) = -X. */
+  it('bores through holes from the face that lies up', () => {
+    const sheet = setUp(
+      VERTICAL,
+      { fence: [53], stops: { 'near-right': 8 }, depth: 16, through: true },
+      {
+        left: [step({ down: 'inside', edge: 'front', end: 'reference-end', stop: 'near-right' }, [0], 7)],
+      },
+    );
+    expect(replay(sheet, 'left', LEFT)).toEqual(['outside 53 8 7 through']);
+  });
+
+  it('bores a cup in a door that lies on its face', () => {
+    const door = blank(716, 396, 19, 'right');
+    const sheet = setUp(
+      CUP,
+      { fence: [22.5], stops: { 'door-left': 100 }, depth: 12.5 },
+      {
+        door: [step({ down: 'outside', edge: 'front', end: 'reference-end', stop: 'door-left' }, [0], 35)],
+      },
+    );
+    expect(replay(sheet, 'door', door)).toEqual(['inside 22.5 100 35 12.5']);
+  });
+});
+
+describe('a wrong reference is still bored, and shows where it leads', () => {
+  it('counts from the back edge where that lies on the fence', () => {
+    const sheet = setUp(
+      VERTICAL,
+      { fence: [27], stops: { 'near-right': 8 }, depth: 12 },
+      {
+        left: [step({ down: 'outside', edge: 'back', end: 'reference-end', stop: 'near-right' }, [0], 8)],
+      },
+    );
+    // 560 - 27 = 533 from the front edge.
+    expect(replay(sheet, 'left', LEFT)).toEqual(['inside 533 8 8 12']);
+  });
+
+  it('counts the height from the inside face where that lies down', () => {
+    const sheet = setUp(
+      HORIZONTAL,
+      { height: 7, stops: { 'square-right': 53 }, depth: 19 },
+      {
+        bottom: [step({ down: 'inside', edge: 'front', end: 'reference-end', stop: 'square-right' }, [20], 8)],
+      },
+    );
+    expect(replay(sheet, 'bottom', BOTTOM)).toEqual(['reference-end 53 9 8 19']);
+  });
+});
+
+describe('a sheet that cannot be carried out says why', () => {
+  const lies = { down: 'outside', edge: 'front', end: 'reference-end', stop: 'near-left' } as const;
+  const onVertical = (
+    change: Partial<Parameters<typeof setUp>[1]>,
+    strokes: readonly Step[] = [step(lies, [0], 8)],
+    machine: SetUp['machine'] = VERTICAL,
+  ): string[] =>
+    replay(
+      setUp(machine, { fence: [53], stops: { 'near-left': 8 }, depth: 12, ...change }, { left: strokes }),
+      'left',
+      LEFT,
+    );
+  const rowLies = { ...lies, stop: 'end-left' };
+  const onLine = (change: object, strokes: readonly Step[], machine = LINE): string[] =>
+    replay(
+      setUp(machine, { fence: [37], stops: { 'end-left': 8 }, depth: 13, ...change }, { left: strokes }),
+      'left',
+      LEFT,
+    );
+
+  it.each<[string, () => string[]]>([
+    ['depth 61 mm is not within the 0 mm to 60 mm of upright', () => onVertical({ depth: 61 })],
+    ['fence distance 19 mm is not within the 20 mm to 80 mm of upright', () => onVertical({ fence: [19] })],
+    ['upright takes 1 fence distances, the sheet gives 0', () => onVertical({ fence: [] })],
+    ['upright has no height to set', () => onVertical({ height: 8 })],
+    [
+      'stop near-left at 61 mm is not within the 0 mm to 60 mm of upright',
+      () => onVertical({ stops: { 'near-left': 61 } }),
+    ],
+    [
+      'stop near-left at 1261 mm is not within the 0 mm to 1260 mm of upright with its extension',
+      () => onVertical({ stops: { 'near-left': 1261 }, extension: true }),
+    ],
+    ['upright has no stop middle', () => onVertical({ stops: { 'near-left': 8, middle: 8 } })],
+    [
+      'stop near-right is not among the stops set',
+      () => onVertical({}, [step({ ...lies, stop: 'near-right' }, [0], 8)]),
+    ],
+    ['upright has spindles 0 to 20, not 21', () => onVertical({}, [step(lies, [21], 8)])],
+    ['upright has spindles 0 to 20, not 0.5', () => onVertical({}, [step(lies, [0.5], 8)])],
+    ['spindle 3 carries two bits', () => onVertical({}, [step(lies, [3, 3], 8)])],
+    ['spindle 3 carries a bit of 0 mm', () => onVertical({}, [step(lies, [3], 0)])],
+    ['no spindle is loaded', () => onVertical({}, [step(lies, [], 8)])],
+    ['an index move on upright, which is no line drill', () => onVertical({}, [step(lies, [0], 8, mm(32))])],
+    [
+      'the 8 mm hole at 565 mm, 8 mm in the inside face lies outside the panel, which measures 560 mm by 720 mm there',
+      () => onVertical({}, [step(lies, [16], 8)]),
+    ],
+    [
+      'the 8 mm hole at 53 mm, 0 mm in the inside face lies outside the panel, which measures 560 mm by 720 mm there',
+      () => onVertical({ stops: { 'near-left': 0 } }),
+    ],
+    [
+      'the 8 mm hole at 53 mm, 8 mm in the inside face comes out on the other side: depth 16 mm in 16 mm',
+      () => onVertical({ depth: 16 }),
+    ],
+    [
+      'the 8 mm hole at 53 mm, 8 mm in the inside face is to go through 16 mm, but the depth stop is at 12 mm',
+      () => onVertical({ through: true }),
+    ],
+    [
+      '8 mm x 12 mm at 53 mm, 8 mm in the inside face is bored already',
+      () => onVertical({}, [step(lies, [0], 8), step(lies, [0], 8)]),
+    ],
+    [
+      'upright takes a length of 200 mm to 700 mm, the panel has 720 mm',
+      () =>
+        onVertical({}, undefined, {
+          ...VERTICAL,
+          panel: { ...VERTICAL.panel, length: { min: mm(200), max: mm(700) } },
+        }),
+    ],
+    ['setback 81 mm is not within the 20 mm to 80 mm of liner', () => onLine({ fence: [81] }, [step(rowLies, [0], 5)])],
+    [
+      'heads 95 mm apart: those of liner stand within 96 mm to 640 mm',
+      () => onLine({ fence: [37, 132] }, [step(rowLies, [0], 5)]),
+    ],
+    [
+      'a head 701 mm from the fence is past the 700 mm throat of liner',
+      () => onLine({ fence: [80, 701] }, [step(rowLies, [0], 5)]),
+    ],
+    ['liner has 2 heads, the sheet sets 3', () => onLine({ fence: [37, 200, 400] }, [step(rowLies, [0], 5)])],
+    ['liner has no fence extension', () => onLine({ extension: true }, [step(rowLies, [0], 5)])],
+    [
+      'head 1 is not set: liner has 1 set',
+      () => onLine({}, [{ ...step(rowLies, [], 5), spindles: [{ head: 1, spindle: 0, diameter: mm(5) }] }]),
+    ],
+    [
+      'an index move of 40 mm is not a whole number of pitches of 32 mm',
+      () => onLine({}, [step(rowLies, [10], 5, mm(40))]),
+    ],
+    ['an index move of 2016 mm is past the 2000 mm of liner', () => onLine({}, [step(rowLies, [10], 5, mm(2016))])],
+    [
+      'an index move of 32 mm, but liner has no index pins',
+      () => onLine({}, [step(rowLies, [10], 5, mm(32))], { ...LINE, indexPins: 'none' }),
+    ],
+    [
+      'the panel lies over stop end-left at 8 mm, which does not lower',
+      () =>
+        onLine({}, [step(rowLies, [0], 5, mm(-32))], {
+          ...LINE,
+          stops: LINE.stops.map((one) => ({ ...one, lowers: false })),
+        }),
+    ],
+  ])('%s', (message, run) => {
+    expect(run()).toContain(`PROBLEM ${message}`);
+  });
+
+  it('a horizontal head out of its height, and an end bored through', () => {
+    const run = (height: number | undefined, through: boolean): string[] =>
+      replay(
+        setUp(
+          HORIZONTAL,
+          { ...(height === undefined ? {} : { height }), stops: { 'square-left': 53 }, depth: 19, through },
+          { bottom: [step({ down: 'outside', edge: 'front', end: 'reference-end', stop: 'square-left' }, [0], 8)] },
+        ),
+        'bottom',
+        BOTTOM,
+      );
+    expect(run(41, false)).toEqual(['PROBLEM height 41 mm is not within the 4 mm to 40 mm of level']);
+    expect(run(undefined, false)).toEqual(['PROBLEM the sheet gives no height for level']);
+    expect(run(8, true)).toEqual([
+      'PROBLEM the 8 mm hole at 53 mm, 8 mm in the reference end would have to go through the whole length of the panel',
+    ]);
+    expect(run(16, false)).toEqual([
+      'PROBLEM the 8 mm hole at 53 mm, 16 mm in the reference end lies outside the panel, which measures 560 mm by 16 mm there',
+    ]);
+  });
+
+  it('a stop of the other hand stands in the way unless it lowers', () => {
+    const fixed = { ...VERTICAL, stops: VERTICAL.stops.map((one) => ({ ...one, lowers: false })) };
+    expect(onVertical({ stops: { 'near-left': 8, 'near-right': 8 } })).toEqual(['inside 53 8 8 12']);
+    expect(onVertical({ stops: { 'near-left': 8, 'near-right': 8 } }, undefined, fixed)).toEqual([
+      'PROBLEM the panel lies over stop near-right at 8 mm, which does not lower',
+    ]);
+    // Its end at -8 is clear of a stop further out on the same hand.
+    expect(onVertical({ stops: { 'near-left': 8, 'far-left': 60 } }, undefined, fixed)).toEqual(['inside 53 8 8 12']);
+  });
+
+  it('a hole may be met twice only on a line drill that allows it', () => {
+    const twice = [step(rowLies, [0, 1], 5), step(rowLies, [1, 2], 5)];
+    expect(onLine({}, twice)).toEqual(['PROBLEM 5 mm x 13 mm at 37 mm, 40 mm in the inside face is bored already']);
+    expect(onLine({}, twice, { ...LINE, meetsHolesTwice: true })).toEqual([
+      'inside 37 8 5 13',
+      'inside 37 40 5 13',
+      'inside 37 72 5 13',
+    ]);
+  });
+
+  it('names the set-up and the step', () => {
+    const sheet = setUp(
+      VERTICAL,
+      { fence: [53], stops: { 'near-left': 8 }, depth: 12 },
+      {
+        left: [step(lies, [0], 8), step(lies, [21], 8)],
+      },
+    );
+    expect(replayPanel([sheet], 'box', 'left', LEFT)).toMatchObject({
+      ok: false,
+      problems: [{ setUp: 'upright-1', step: 1 }],
+    });
+    expect(replayPanel([sheet], 'box', 'right', LEFT)).toEqual({ ok: true, holes: [] });
+  });
+});
+
+describe('compareHoles', () => {
+  const hole = (u: number, depth = 12): ReplayedHole => ({
+    ...{ face: 'inside', u: mm(u), v: mm(8), diameter: mm(8), depth: mm(depth), through: false },
+    ...{ setUp: 'a', step: 0, head: 0, spindle: 0 },
+  });
+
+  it('is null where every bore is made once, in whatever order', () => {
+    expect(compareHoles([hole(53), hole(85)], [hole(85), hole(53)])).toBeNull();
+    expect(compareHoles([], [])).toBeNull();
+  });
+
+  it('counts: a hole made once for two bores leaves one missing', () => {
+    const difference = compareHoles([hole(53)], [hole(53), hole(53)]);
+    expect(difference?.missing).toHaveLength(1);
+    expect(difference?.extra).toHaveLength(0);
+  });
+
+  it('says what is missing and what is too much, with figures', () => {
+    expect(compareHoles([hole(53), hole(85, 13)], [hole(53), hole(85)])?.message).toBe(
+      'not bored: 8 mm x 12 mm at 85 mm, 8 mm in the inside face; bored but not wanted: 8 mm x 13 mm at 85 mm, 8 mm in the inside face',
+    );
+    expect(compareHoles([], [hole(1), hole(2), hole(3), hole(4), hole(5)])?.message).toMatch(/ and 2 more$/);
+  });
+});
