@@ -25,6 +25,8 @@ export interface Scene {
   readonly frame: Box;
   /** In the order of painting. Keys are unique in the scene and stay the same while the thing drawn does. */
   readonly shapes: readonly Shape[];
+  /** Heads of the hole table's columns, with the unit of each. */
+  readonly heads: readonly string[];
   readonly table: readonly HoleLine[];
   readonly findings: readonly SceneFinding[];
   /** One sentence each, under the drawing. */

@@ -1,0 +1,139 @@
+import type { Bore, BoreMap, Surface } from '../boring/model.js';
+import type { Carcass, Panel } from '../carcass/model.js';
+import { showLength, writeLength } from '../length/write.js';
+import type { Micrometres, Unit } from '../length/units.js';
+import type { HoleLine, Scene } from './scene.js';
+import { sourceKey } from './source.js';
+import { PURPOSES, endWord, sentence, surfaceWord } from './words.js';
+
+const FACE_ORDER: readonly Surface[] = ['inside', 'outside', 'reference-end', 'far-end'];
+
+/** Bores of one panel that are alike and belong together, in the order of v, then u. */
+export interface HoleGroup {
+  readonly line: HoleLine;
+  readonly bores: readonly Bore[];
+}
+
+/**
+ * The bores of a panel, grouped into the lines of its hole table: by joint or row, face, diameter, depth and purpose.
+ * Independent of the order in which the bore map lists them. Every bore is in exactly one group.
+ */
+export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit: Unit): readonly HoleGroup[] {
+  const groups = new Map<string, Bore[]>();
+  for (const bore of boring.bores) {
+    if (bore.panel !== panel.key) continue;
+    const key = [bore.group, bore.face, bore.diameter, bore.depth, bore.through, bore.purpose].join('|');
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [bore]);
+    else group.push(bore);
+  }
+  const sorted = [...groups.entries()].map(([key, bores]) => ({ key, bores: bores.sort(byPlace) }));
+  sorted.sort((a, b) => compareGroups(a.bores[0]!, b.bores[0]!) || (a.key < b.key ? -1 : 1));
+  return sorted.map(({ bores }, index) => {
+    const first = bores[0]!;
+    const [u, v] = placesOf(bores, unit);
+    return {
+      bores,
+      line: {
+        number: index + 1,
+        panel: panel.key,
+        count: bores.length,
+        face: surfaceWord(panel, first.face),
+        u,
+        v,
+        diameter: writeLength(first.diameter, unit),
+        depth: first.through ? 'through' : writeLength(first.depth, unit),
+        purpose: first.purpose,
+        use: useOf(carcass, boring, panel, first),
+        bores: bores.map(({ id }) => id),
+        source: sourceKey(first.place),
+      },
+    };
+  });
+}
+
+/** Everything about one bore in words, with units: for a reader who points at it or hears it. */
+export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore, unit: Unit): string {
+  const show = (length: Micrometres): string => showLength(length, unit);
+  const onFace = bore.face === 'inside' || bore.face === 'outside';
+  const depth = bore.through ? 'through' : `${show(bore.depth)} deep`;
+  const from = onFace ? endWord(panel, 'reference-end') : 'outside face';
+  const row = boring.rows.find(({ id }) => id === bore.group);
+  const place =
+    row !== undefined && row.pitch > 0 ? `, hole ${Math.round((bore.v - row.offset) / row.pitch) + 1} of ${row.count}` : '';
+  const fitting = bore.fitting === null ? '' : `, ${bore.fitting}`;
+  return (
+    `${sentence(useOf(carcass, boring, panel, bore))}${place}${fitting}: Ø ${show(bore.diameter)}, ${depth}. ` +
+    `${sentence(surfaceWord(panel, bore.face))}, ${show(bore.u)} from the front edge, ${show(bore.v)} from the ${from}.`
+  );
+}
+
+/** 'dowel to bottom', 'front row'. */
+function useOf(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore): string {
+  const row = boring.rows.find(({ id }) => id === bore.group);
+  if (row !== undefined) return `${row.line} row`;
+  const joint = carcass.joints.find(({ id }) => id === bore.group);
+  if (joint === undefined) return PURPOSES[bore.purpose];
+  return `${PURPOSES[bore.purpose]} to ${joint.facePanel === panel.key ? joint.endPanel : joint.facePanel}`;
+}
+
+function byPlace(a: Bore, b: Bore): number {
+  return a.v - b.v || a.u - b.u || (a.id < b.id ? -1 : 1);
+}
+
+/** Joints before rows, face by face, from the reference end. */
+function compareGroups(a: Bore, b: Bore): number {
+  return (
+    Number(a.purpose === 'row') - Number(b.purpose === 'row') ||
+    FACE_ORDER.indexOf(a.face) - FACE_ORDER.indexOf(b.face) ||
+    byPlaceOnly(a, b)
+  );
+}
+function byPlaceOnly(a: Bore, b: Bore): number {
+  return a.v - b.v || a.u - b.u;
+}
+
+/** The u and the v of a group: one figure where all share it, else a list. */
+function placesOf(bores: readonly Bore[], unit: Unit): [string, string] {
+  const us = ascending(bores.map(({ u }) => u));
+  const vs = ascending(bores.map(({ v }) => v));
+  if (us.length * vs.length === bores.length) return [listFigures(us, unit), listFigures(vs, unit)];
+  // Not a full grid: place by place, so that the two lists can be read in pairs.
+  return [bores.map(({ u }) => writeLength(u, unit)).join('; '), bores.map(({ v }) => writeLength(v, unit)).join('; ')];
+}
+
+export function ascending(values: readonly Micrometres[]): Micrometres[] {
+  return [...new Set(values)].sort((a, b) => a - b);
+}
+
+/** '53, 213, 373' or, for four and more at one distance, '8 to 680 by 32'. `values` ascending. */
+export function listFigures(values: readonly Micrometres[], unit: Unit): string {
+  const write = (length: Micrometres): string => writeLength(length, unit);
+  const step = values.length > 3 ? values[1]! - values[0]! : 0;
+  if (step > 0 && values.every((value, index) => value === values[0]! + index * step)) {
+    return `${write(values[0]!)} to ${write(values.at(-1)!)} by ${write(step)}`;
+  }
+  return values.map(write).join(', ');
+}
+
+/** What a reader who cannot see the drawing gets: what it shows, in sentences. The hole table goes with it. */
+export function describe(scene: Scene): string {
+  const bores = scene.table.reduce((sum, { count }) => sum + count, 0);
+  const facts = scene.facts.map(({ word, value }) => `${word}: ${value}.`).join(' ');
+  const found =
+    scene.findings.length === 0 ? 'No findings.' : `Findings: ${scene.findings.map(({ message }) => message).join(' ')}`;
+  return `${scene.title}. ${scene.caption} ${facts} ${bores === 1 ? 'One bore' : `${bores} bores`}. ${found}`;
+}
+
+/**
+ * Heads of the hole table's columns; figures are in the unit named.
+ * @param end the reference end in words
+ * @param ends whether there are bores in ends, where the second figure counts from the outside face
+ */
+export function tableHeads(unit: Unit, end: string, ends: boolean): readonly string[] {
+  const second = ends ? `From ${end} (on ends: outside face), ${unit}` : `From ${end}, ${unit}`;
+  return ['No.', 'Qty', 'Face', `From front edge, ${unit}`, second, `Ø, ${unit}`, `Depth, ${unit}`, 'For'];
+}
+export function tableCells(line: HoleLine): readonly string[] {
+  return [String(line.number), String(line.count), line.face, line.u, line.v, line.diameter, line.depth, line.use];
+}
