@@ -184,6 +184,11 @@ function screwBore(side: Side, screw: ConnectorScrew, place: PlaceOnDepth, index
   return { ...hole, face: boring.joint.face === 'inside' ? 'outside' : 'inside', through: depth === thickness };
 }
 
+/** Id of the bore for a cam, from that of its bolt's hole. */
+export function housingId(bolt: string): string {
+  return `${bolt}:cam`;
+}
+
 /** In the face the hole for the stud; in the end panel the bolt's hole, and the cam where that hole ends. */
 function camBores(side: Side, cam: CamFitting, place: PlaceOnDepth, index: number, boring: Boring): readonly Bore[] {
   if (side === 'face') {
@@ -196,7 +201,7 @@ function camBores(side: Side, cam: CamFitting, place: PlaceOnDepth, index: numbe
   const isSide = end.role === 'left-side' || end.role === 'right-side';
   const housing: Bore = {
     ...bolt,
-    id: `${bolt.id}:cam`,
+    id: housingId(bolt.id),
     // Out of sight: under and over horizontals, but inside the box on a side.
     face: isSide ? 'inside' : 'outside',
     v: joint.end === 'reference-end' ? cam.distance : end.length - cam.distance,

@@ -1,0 +1,108 @@
+import type { Carcass, Groove, Panel } from '../carcass/model.js';
+import type { Micrometres } from '../length/units.js';
+import { cylinderOf, type Cylinder } from './axis.js';
+import { housingId } from './construction.js';
+import type { Bore, BoreMap } from './model.js';
+import { betweenCylinderAndBlock, betweenCylinders, isNearerThan, wallBetween, type Block } from './separation.js';
+
+/** Two bores of one panel with too little between them. */
+export interface BoreCollision {
+  readonly panel: string;
+  readonly bores: readonly [Bore, Bore];
+  /** What stands between them; 0 where they meet. */
+  readonly wall: Micrometres;
+}
+
+/** A bore with too little between it and the groove or rebate of the back. */
+export interface GrooveCollision {
+  readonly panel: string;
+  readonly bore: Bore;
+  readonly groove: Groove;
+  readonly wall: Micrometres;
+}
+
+export interface Collisions {
+  readonly bores: readonly BoreCollision[];
+  readonly grooves: readonly GrooveCollision[];
+}
+
+interface Solid {
+  readonly bore: Bore;
+  readonly cylinder: Cylinder;
+  /** Its run along v. */
+  readonly from: Micrometres;
+  readonly to: Micrometres;
+}
+
+/**
+ * Bores with less than `leastWall` of wood between them, or between them and a groove of their panel. Decided on finite
+ * flat-ended cylinders in the panel's frame; see `isNearerThan` for how exactly. The point of the bit is not counted.
+ * A cam and the hole of its own bolt meet by design. Ordered by panel, then as the bore map is.
+ */
+export function collisions(carcass: Carcass, boreMap: BoreMap, leastWall: Micrometres): Collisions {
+  const byPanel = new Map<string, Bore[]>();
+  for (const bore of boreMap.bores) {
+    const list = byPanel.get(bore.panel);
+    if (list === undefined) byPanel.set(bore.panel, [bore]);
+    else list.push(bore);
+  }
+  const bores: BoreCollision[] = [];
+  const grooves: GrooveCollision[] = [];
+  for (const panel of carcass.panels) {
+    const solids = (byPanel.get(panel.key) ?? []).map((bore) => solidOf(panel, bore));
+    bores.push(...betweenBores(panel, solids, leastWall));
+    grooves.push(...withGrooves(panel, solids, leastWall));
+  }
+  return { bores, grooves };
+}
+
+function solidOf(panel: Panel, bore: Bore): Solid {
+  const cylinder = cylinderOf(panel, bore);
+  const radius = bore.diameter / 2;
+  const { along, across, span } = cylinder;
+  return along === 't'
+    ? { bore, cylinder, from: across - radius, to: across + radius }
+    : { bore, cylinder, from: span.from, to: span.to };
+}
+
+/** Sweeps along v, where rows spread out, and compares each bore with those whose run is not yet passed. */
+function betweenBores(panel: Panel, solids: readonly Solid[], leastWall: Micrometres): readonly BoreCollision[] {
+  const rank = new Map(solids.map((solid, index) => [solid, index]));
+  const found: { readonly collision: BoreCollision; readonly order: readonly [number, number] }[] = [];
+  let near: Solid[] = [];
+  for (const solid of [...solids].sort((a, b) => a.from - b.from)) {
+    near = near.filter((other) => other.to + leastWall >= solid.from);
+    for (const other of near) {
+      if (ofOneCam(solid.bore, other.bore)) continue;
+      const separation = betweenCylinders(solid.cylinder, other.cylinder);
+      if (!isNearerThan(separation, leastWall)) continue;
+      const [first, second] = rank.get(solid)! < rank.get(other)! ? [solid, other] : [other, solid];
+      found.push({
+        collision: { panel: panel.key, bores: [first.bore, second.bore], wall: wallBetween(separation) },
+        order: [rank.get(first)!, rank.get(second)!],
+      });
+    }
+    near.push(solid);
+  }
+  return found.sort((a, b) => a.order[0] - b.order[0] || a.order[1] - b.order[1]).map(({ collision }) => collision);
+}
+
+function withGrooves(panel: Panel, solids: readonly Solid[], leastWall: Micrometres): readonly GrooveCollision[] {
+  return panel.grooves.flatMap((groove) => {
+    const block = blockOf(panel, groove);
+    return solids.flatMap(({ bore, cylinder }) => {
+      const separation = betweenCylinderAndBlock(cylinder, block);
+      if (!isNearerThan(separation, leastWall)) return [];
+      return [{ panel: panel.key, bore, groove, wall: wallBetween(separation) }];
+    });
+  });
+}
+
+/** What a groove takes out of its panel, in the panel's frame. */
+function blockOf({ length, thickness }: Panel, { from, to, depth, along }: Groove): Block {
+  return { u: { from, to }, v: along ?? { from: 0, to: length }, t: { from: thickness - depth, to: thickness } };
+}
+
+function ofOneCam(a: Bore, b: Bore): boolean {
+  return a.id === housingId(b.id) || b.id === housingId(a.id);
+}
