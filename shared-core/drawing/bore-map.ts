@@ -1,6 +1,6 @@
 import type { Bore } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
-import { showLength, writeLength } from '../length/write.js';
+import { figure, figureWithUnit } from './figures.js';
 import type { Micrometres } from '../length/units.js';
 import { around, boxOf, grow } from './boxes.js';
 import { runningDimension, spanDimension, widestRoom, type Feature, type Lane } from './dimensions.js';
@@ -17,7 +17,7 @@ import { edgeWord, endWord, listed, sentence } from './words.js';
 /** Reduction scales of ISO 5455. */
 export const SCALES = [1, 2, 5, 10, 20, 50] as const;
 /** The longest side of a panel on paper, in millimetres; chosen so that a bore map with its dimensions goes on an A4 sheet. */
-const LARGEST = 200;
+const LARGEST = 220;
 const GAP = 9;
 
 /** The scale of ISO 5455 at which `size` millimetres take no more than `room` of paper. */
@@ -39,7 +39,7 @@ export function boreMapScene(drawn: Drawn, panelKey: string): Scene | null {
   const findings = findingsFor(drawn, [panel], sources);
   drawPanel(pen, view, drawn, groups, findings, sources);
   drawEndNames(pen, view, bores);
-  drawEdgeNames(pen, view);
+  drawEdgeNames(pen, view, bores.length > 0);
   drawDimensions(pen, view, drawn, bores);
   placeNumbers(pen, view, groups);
   drawFaceName(pen, view);
@@ -85,12 +85,12 @@ export function shapeBox(shape: Shape, scale: number): Box {
 
 export function sizeText(panel: Panel, drawn: Drawn): string {
   const { unit } = drawn;
-  return `${writeLength(panel.length, unit)} × ${writeLength(panel.width, unit)} × ${showLength(panel.thickness, unit)}`;
+  return `${figure(panel.length, unit)} × ${figure(panel.width, unit)} × ${figureWithUnit(panel.thickness, unit)}`;
 }
 
 function factsOf(panel: Panel, drawn: Drawn): Fact[] {
   const { unit } = drawn;
-  const cut = `${writeLength(panel.cutLength, unit)} × ${showLength(panel.cutWidth, unit)}`;
+  const cut = `${figure(panel.cutLength, unit)} × ${figureWithUnit(panel.cutWidth, unit)}`;
   const banded = bandedEdges(panel);
   return [
     { word: 'Finished', value: sizeText(panel, drawn) },
@@ -111,24 +111,24 @@ export function bandedEdges(panel: Panel): string {
 }
 
 function captionOf(view: PanelView): string {
-  const side = (sign: 1 | -1): string => (view.upright ? (sign > 0 ? 'right' : 'left') : sign > 0 ? 'below' : 'above');
-  const end = endWord(view.panel, 'reference-end');
-  const reference = view.upright ? 'below' : view.referenceward > 0 ? 'right' : 'left';
-  return `${sentence(view.seen)} face up; front edge ${side(view.frontward)}, ${end} ${reference}.`;
+  const side = (sign: 1 | -1): string => (sign > 0 ? 'on the right' : 'on the left');
+  const front = view.upright ? side(view.frontward) : 'toward you';
+  const reference = view.upright ? 'down' : side(view.referenceward);
+  return `${sentence(view.seen)} face up; front edge ${front}, ${endWord(view.panel, 'reference-end')} ${reference}.`;
 }
 
 function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[] {
   const { panel, seen } = view;
   const { unit } = drawn;
-  const show = (length: Micrometres): string => showLength(length, unit);
+  const show = (length: Micrometres): string => figureWithUnit(length, unit);
   const other = seen === 'inside' ? 'outside' : 'inside';
   const notes = panel.grooves.map(({ from, to, depth }) => {
     const kind = to >= panel.width ? 'Rebate' : 'Groove';
-    return `${kind} on the inside face, ${writeLength(from, unit)} to ${show(to)} from the front edge, ${show(depth)} deep.`;
+    return `${kind} on the inside face, ${figure(from, unit)} to ${show(to)} from the front edge, ${show(depth)} deep.`;
   });
   if (bores.some(({ face, through }) => face === other && !through)) notes.push(`Dashed circles are bored from the ${other} face.`);
   if (shownEnds(bores).length > 0) notes.push('Ends are folded out; across them, figures count from the outside face.');
-  notes.push(`Figures in ${unit === 'mm' ? 'millimetres' : 'inches'}, from the front edge and the ${endWord(panel, 'reference-end')}.`);
+  notes.push(`Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${endWord(panel, 'reference-end')}.`);
   if (bores.length > 0) notes.push(CAUTION);
   return notes;
 }
@@ -152,10 +152,11 @@ function drawEndNames(pen: Pen, view: PanelView, bores: readonly Bore[]): void {
   }
 }
 
-/** The front edge is the reference of every bore: it is named, with its band; a mark of reference stands on it. */
-function drawEdgeNames(pen: Pen, view: PanelView): void {
+/** The front edge is the reference of every bore: it is named, with its band, and marked as a datum. */
+function drawEdgeNames(pen: Pen, view: PanelView, bored: boolean): void {
   const { panel } = view;
   const band = panel.bands.front;
+  if (band === null && !bored) return;
   const text = band === null ? 'Front edge, bare' : `Front edge, ${band.name}`;
   const out = view.frontward;
   const near = view.alongU(0) + out * pen.paper(2.9);
@@ -184,7 +185,7 @@ function drawEdgeNames(pen: Pen, view: PanelView): void {
 function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: readonly Bore[]): void {
   const { panel } = view;
   const { unit } = drawn;
-  const write = (length: Micrometres): string => writeLength(length, unit);
+  const write = (length: Micrometres): string => figure(length, unit);
   const name = panel.key;
   const ends = shownEnds(bores);
   const [uAxis, vAxis] = view.upright ? (['x', 'y'] as const) : (['y', 'x'] as const);

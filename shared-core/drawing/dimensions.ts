@@ -1,4 +1,5 @@
 import { textWidth } from './lettering.js';
+import { boxOf } from './boxes.js';
 import type { Pen } from './pen.js';
 import type { Point } from './scene.js';
 import { spread } from './spread.js';
@@ -19,6 +20,12 @@ export interface Lane {
 
 const point = ({ axis }: Lane, along: number, across: number): Point =>
   axis === 'x' ? { x: along, y: across } : { x: across, y: along };
+
+/** A line that lettering keeps off. */
+function ruled(pen: Pen, key: string, points: readonly [Point, Point, ...Point[]]): void {
+  pen.path({ key, class: 'dimension' }, 'thin', points, 'none', false);
+  points.slice(1).forEach((to, index) => pen.take(boxOf([points[index]!, to], pen.paper(0.2))));
+}
 
 /** Narrow filled arrow head (ISO 129-1), `tip` on the line, pointing along the axis in `sign`'s direction. */
 function arrow(pen: Pen, key: string, lane: Lane, tip: number, sign: number): void {
@@ -63,7 +70,7 @@ export function runningDimension(pen: Pen, key: string, lane: Lane, origin: Feat
   const ends = lane.line + lane.out * pen.paper(JOG);
   const sign = features[0]!.at > origin.at ? 1 : -1;
   const last = features.reduce((far, { at }) => (sign * (at - far) > 0 ? at : far), origin.at);
-  pen.line({ key: `${key}:line`, class: 'dimension' }, 'thin', point(lane, origin.at, lane.line), point(lane, last, lane.line));
+  ruled(pen, `${key}:line`, [point(lane, origin.at, lane.line), point(lane, last, lane.line)]);
   pen.add({
     key: `${key}:origin`,
     class: 'dimension',
@@ -85,12 +92,11 @@ export function runningDimension(pen: Pen, key: string, lane: Lane, origin: Feat
   all.forEach((feature, index) => {
     const place = places[index]!;
     const name = `${key}:${feature.text}`;
-    const extension = [
+    ruled(pen, `${name}:extension`, [
       point(lane, feature.at, feature.from),
       point(lane, feature.at, lane.line + lane.out * pen.paper(0.8)),
       point(lane, place, ends - lane.out * pen.paper(0.5)),
-    ];
-    pen.path({ key: `${name}:extension`, class: 'dimension' }, 'thin', extension, 'none', false);
+    ]);
     const half = pen.paper(HEIGHT / 2);
     const label = { key: `${name}:figure`, class: 'dimension' } as const;
     if (lane.axis === 'x') pen.text(label, feature.text, place + half, ends, { turn: -90, anchor: lane.out > 0 ? 'end' : 'start' });
@@ -115,14 +121,12 @@ export function spanDimension(
 ): void {
   const [low, high] = a.at <= b.at ? [a, b] : [b, a];
   for (const { at, from, text: name } of [low, high]) {
-    pen.line(
-      { key: `${key}:${name}:extension`, class: 'dimension' },
-      'thin',
+    ruled(pen, `${key}:${name}:extension`, [
       point(lane, at, from),
       point(lane, at, lane.line + lane.out * pen.paper(1.2)),
-    );
+    ]);
   }
-  pen.line({ key: `${key}:line`, class: 'dimension' }, 'thin', point(lane, low.at, lane.line), point(lane, high.at, lane.line));
+  ruled(pen, `${key}:line`, [point(lane, low.at, lane.line), point(lane, high.at, lane.line)]);
   arrow(pen, `${key}:low`, lane, low.at, -1);
   arrow(pen, `${key}:high`, lane, high.at, 1);
   const place = widestRoom(low.at, high.at, avoid, pen.paper(textWidth(text, HEIGHT, false)));

@@ -1,6 +1,6 @@
 import type { Bore, BoreMap, Surface } from '../boring/model.js';
 import type { Carcass, Panel } from '../carcass/model.js';
-import { showLength, writeLength } from '../length/write.js';
+import { figure, figureWithUnit } from './figures.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { HoleLine, Scene } from './scene.js';
 import { sourceKey } from './source.js';
@@ -41,8 +41,8 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
         face: surfaceWord(panel, first.face),
         u,
         v,
-        diameter: writeLength(first.diameter, unit),
-        depth: first.through ? 'through' : writeLength(first.depth, unit),
+        diameter: figure(first.diameter, unit),
+        depth: first.through ? 'through' : figure(first.depth, unit),
         purpose: first.purpose,
         use: useOf(carcass, boring, panel, first),
         bores: bores.map(({ id }) => id),
@@ -54,7 +54,7 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
 
 /** Everything about one bore in words, with units: for a reader who points at it or hears it. */
 export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore, unit: Unit): string {
-  const show = (length: Micrometres): string => showLength(length, unit);
+  const show = (length: Micrometres): string => figureWithUnit(length, unit);
   const onFace = bore.face === 'inside' || bore.face === 'outside';
   const depth = bore.through ? 'through' : `${show(bore.depth)} deep`;
   const from = onFace ? endWord(panel, 'reference-end') : 'outside face';
@@ -99,7 +99,7 @@ function placesOf(bores: readonly Bore[], unit: Unit): [string, string] {
   const vs = ascending(bores.map(({ v }) => v));
   if (us.length * vs.length === bores.length) return [listFigures(us, unit), listFigures(vs, unit)];
   // Not a full grid: place by place, so that the two lists can be read in pairs.
-  return [bores.map(({ u }) => writeLength(u, unit)).join('; '), bores.map(({ v }) => writeLength(v, unit)).join('; ')];
+  return [bores.map(({ u }) => figure(u, unit)).join('; '), bores.map(({ v }) => figure(v, unit)).join('; ')];
 }
 
 export function ascending(values: readonly Micrometres[]): Micrometres[] {
@@ -108,7 +108,7 @@ export function ascending(values: readonly Micrometres[]): Micrometres[] {
 
 /** '53, 213, 373' or, for four and more at one distance, '8 to 680 by 32'. `values` ascending. */
 export function listFigures(values: readonly Micrometres[], unit: Unit): string {
-  const write = (length: Micrometres): string => writeLength(length, unit);
+  const write = (length: Micrometres): string => figure(length, unit);
   const step = values.length > 3 ? values[1]! - values[0]! : 0;
   if (step > 0 && values.every((value, index) => value === values[0]! + index * step)) {
     return `${write(values[0]!)} to ${write(values.at(-1)!)} by ${write(step)}`;

@@ -176,6 +176,7 @@ function drawMarks(pen: Pen, view: PanelView, bores: readonly Bore[], findings: 
     if (finding === undefined) continue;
     const { x, y } = view.entry(bore);
     const r = mm(bore.diameter) / 2 + pen.paper(1);
+    pen.takeSolid(grow({ x: x - r, y: y - r, width: 2 * r, height: 2 * r }, pen.paper(0.3)));
     pen.add({
       key: `mark:${bore.id}`,
       class: 'finding',

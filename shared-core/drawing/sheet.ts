@@ -7,6 +7,7 @@ import { holeGroups, tableHeads } from './hole-table.js';
 import { drawPanel } from './panel-shapes.js';
 import { Pen } from './pen.js';
 import { PanelView } from './view.js';
+import { isUpright } from './words.js';
 
 /** Room on paper for the panels of one carcass, in millimetres: an A4 sheet less its margins, head and foot. */
 const ROOM = { width: 190, height: 230 };
@@ -19,9 +20,10 @@ interface Cell {
   readonly box: Box;
 }
 
-/** Every panel of the carcass on one sheet and to one scale, row by row in the order of building, each with name and size. */
+/** Every panel of the carcass on one sheet and to one scale, uprights first, row by row, each with name and size. */
 export function sheetScene(drawn: Drawn): Scene {
-  const { panels } = drawn.carcass;
+  // Uprights first: rows of panels that are alike in height waste the least room.
+  const panels = [...drawn.carcass.panels].sort((a, b) => Number(isUpright(b)) - Number(isUpright(a)));
   const sources = new Sources();
   const findings = findingsFor(drawn, panels, sources);
   const groups = panels.map((panel) => holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit));
@@ -81,7 +83,7 @@ function drawName(pen: Pen, view: PanelView, drawn: Drawn): void {
   pen.text({ ...what, key: `${panel.key}:size`, class: 'label' }, sizeText(panel, drawn), middle, base + pen.paper(LINE), style);
 }
 
-/** Rows from the left, as wide as the paper; the feet of a row's panels stand on one line. */
+/** Rows as wide as the paper, each centred; the feet of a row's panels stand on one line. */
 function layOut(cells: readonly Cell[], scale: number): { shapes: Shape[]; fits: boolean } {
   const gap = { x: BETWEEN.x * scale, y: BETWEEN.y * scale };
   const room = ROOM.width * scale;
@@ -98,19 +100,19 @@ function layOut(cells: readonly Cell[], scale: number): { shapes: Shape[]; fits:
   }
   const shapes: Shape[] = [];
   let top = 0;
-  let widest = 0;
-  for (const row of rows) {
+  const widths = rows.map((row) => row.reduce((sum, { box }) => sum + box.width + gap.x, -gap.x));
+  const widest = Math.max(0, ...widths);
+  rows.forEach((row, index) => {
     const height = Math.max(...row.map(({ box }) => box.height));
-    let left = 0;
+    let left = (widest - widths[index]!) / 2;
     for (const { shapes: drawn, box } of row) {
       const dx = left - box.x;
       const dy = top + height - box.height - box.y;
       shapes.push(...drawn.map((shape) => moved(shape, dx, dy)));
       left += box.width + gap.x;
     }
-    widest = Math.max(widest, left - gap.x);
     top += height + gap.y;
-  }
+  });
   return { shapes, fits: widest <= room && top - gap.y <= ROOM.height * scale };
 }
 

@@ -55,7 +55,7 @@ export function toSvg(scene: Scene, options: SvgOptions = { table: true }): stri
     },
     children: [
       { tag: 'title', key: 'title', attributes: {}, children: [], text: scene.title },
-      { tag: 'style', key: 'style', attributes: {}, children: [], text: printStyle(scale) },
+      { tag: 'style', key: 'style', attributes: {}, children: [], text: printStyle(scale, scene.view === 'sheet' ? 0.35 : 0.5) },
       { tag: 'rect', key: 'paper', attributes: { class: 'paper', width: '100%', height: '100%' }, children: [] },
       place('head', MARGIN, MARGIN, head.nodes),
       drawing,
@@ -167,10 +167,10 @@ function wrap(sentence: string, room: number): string[] {
 }
 
 /**
- * Line widths of ISO 128-2 in the group 0.5: wide 0.5, narrow 0.25, dashes and gaps as multiples of the width. Inside the
+ * Line widths of ISO 128-2: wide lines 0.5, on a sheet of small panels 0.35; narrow lines half of that or less, dashes and gaps as multiples of the width. Inside the
  * drawing one unit is a millimetre of panel, so widths are multiplied by the scale.
  */
-function printStyle(scale: number): string {
+function printStyle(scale: number, wide: number): string {
   const w = (width: number): string => coordinate(width * scale);
   const dash = (width: number, ...steps: readonly number[]): string => steps.map((step) => w(step * width)).join(' ');
   const inks: readonly [string, string][] = [
@@ -187,7 +187,7 @@ function printStyle(scale: number): string {
   const rules: readonly [string, string][] = [
     ['.paper', 'fill:#fff'],
     ['path,circle', `fill:none;stroke:#1f1f1f;stroke-width:${w(0.25)};stroke-linejoin:round`],
-    ['.line-outline', `stroke-width:${w(0.5)}`],
+    ['.line-outline', `stroke-width:${w(wide)}`],
     ['.line-fine', `stroke-width:${w(0.3)}`],
     ['.line-thin', `stroke-width:${w(0.18)};stroke:#444`],
     ['.line-hidden', `stroke-dasharray:${dash(0.18, 12, 3)};stroke-width:${w(0.18)}`],
