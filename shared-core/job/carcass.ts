@@ -329,7 +329,7 @@ class Filler {
           ? []
           : [preferred(`Rename to ${near}`, { kind: 'rename-key', part: 'self', path: key.path, text: near })];
       this.findings.push(
-        errorAt('key-unknown', key.place, `This carcass has no panel ${quoted(key.value)}. ${guess}`, { repairs }),
+        errorAt('panel-unknown', key.place, `This carcass has no panel ${quoted(key.value)}. ${guess}`, { repairs }),
       );
     }
   }
