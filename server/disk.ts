@@ -1,0 +1,57 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import type { FileReading, Files } from './files.js';
+import { normalUri } from './files.js';
+
+/** No job or shop file of a workshop comes near this; a greater one is refused unread. */
+const GREATEST_FILE = 20_000_000;
+
+interface Kept {
+  readonly stamp: string;
+  readonly text: string;
+}
+
+/** The files on the disk. A text is kept until its time stamp or size changes. */
+export class Disk implements Files {
+  private readonly kept = new Map<string, Kept>();
+
+  read(uri: string): FileReading {
+    try {
+      const path = fileURLToPath(uri);
+      const stat = statSync(path);
+      if (!stat.isFile()) return { ok: false, message: 'it is not a file' };
+      if (stat.size > GREATEST_FILE) return { ok: false, message: 'it is larger than 20 MB' };
+      const stamp = `${stat.mtimeMs} ${stat.size} ${stat.ino}`;
+      const kept = this.kept.get(uri);
+      if (kept?.stamp === stamp) return { ok: true, text: kept.text };
+      const text = readFileSync(path, 'utf8').replace(/^\uFEFF/, '');
+      this.kept.set(uri, { stamp, text });
+      return { ok: true, text };
+    } catch (error) {
+      this.kept.delete(uri);
+      return { ok: false, message: reason(error) };
+    }
+  }
+
+  beside(uri: string): readonly string[] {
+    try {
+      const folder = dirname(fileURLToPath(uri));
+      return readdirSync(folder)
+        .sort()
+        .map((name) => normalUri(pathToFileURL(join(folder, name)).href));
+    } catch {
+      return [];
+    }
+  }
+}
+
+/** A fault of the file system in plain words. */
+export function reason(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  if (code === 'ENOENT' || code === 'ENOTDIR') return 'there is no such file';
+  if (code === 'EACCES' || code === 'EPERM') return 'it may not be read';
+  if (code === 'EISDIR') return 'it is a folder';
+  if (code === 'ENAMETOOLONG') return 'its name is too long';
+  return error instanceof Error ? error.message : String(error);
+}

@@ -1,0 +1,132 @@
+import type {
+  CodeAction,
+  CodeActionContext,
+  Diagnostic,
+  Range,
+  TextDocumentEdit,
+  TextEdit,
+  WorkspaceEdit,
+} from 'vscode-languageserver';
+import { CodeActionKind } from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { editsFor } from '../../shared-core/document/edit.js';
+import type { TextEdit as CoreEdit } from '../../shared-core/document/pieces.js';
+import type { RepairEdits } from '../../shared-core/engine/repairs.js';
+import { batchEdits, batchesFor, preferredRepairs, repairEdits } from '../../shared-core/engine/repairs.js';
+import type { ClientAbilities } from '../connection.js';
+import { offsetOf, rangeOf } from '../text.js';
+import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
+import { diagnostics } from './diagnostics.js';
+
+/** Takes every repair that may be taken without asking. */
+export const FIX_ALL = `${CodeActionKind.SourceFixAll}.borewright`;
+
+/** The repairs of the findings that the range touches, the batches that they belong to, and, when asked for, all at once. */
+export function codeActions(
+  file: OpenFile,
+  range: Range,
+  context: CodeActionContext,
+  abilities: ClientAbilities,
+): CodeAction[] {
+  const wants = (kind: string): boolean =>
+    context.only === undefined || context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
+  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, abilities) : [];
+  // Offered only where it is asked for: beside every single fault it would be noise.
+  if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities));
+  return actions;
+}
+
+function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): CodeAction[] {
+  const start = offsetOf(file.document, range.start);
+  const end = Math.max(start, offsetOf(file.document, range.end));
+  const touches = ({ range: found }: Diagnostic): boolean =>
+    file.document.offsetAt(found.start) <= end && file.document.offsetAt(found.end) >= start;
+  const shown = diagnostics(file, abilities);
+  if (file.kind === 'shop') {
+    return file.analysis.findings.flatMap((finding, index) => {
+      const diagnostic = shown[index];
+      if (diagnostic === undefined || !touches(diagnostic)) return [];
+      return finding.repairs.flatMap((repair) =>
+        quickFix(repair.title, repair.preferred, diagnostic, shopEdit(file, repair.changes, abilities)),
+      );
+    });
+  }
+  const { analysis } = file;
+  const offered = new Set<string>();
+  return analysis.findings().flatMap((one, index) => {
+    const diagnostic = shown[index];
+    if (diagnostic === undefined || !touches(diagnostic)) return [];
+    const own = one.finding.repairs.flatMap((repair) => {
+      const edits = repairEdits(analysis, { carcass: one.carcass, repair });
+      return edits === null ? [] : quickFix(repair.title, repair.preferred, diagnostic, jobEdit(file, edits, abilities));
+    });
+    const batches = batchesFor(analysis, one)
+      .filter(({ title }) => !offered.has(title))
+      .flatMap(({ title, repairs }) => {
+        offered.add(title);
+        return quickFix(title, false, diagnostic, jobEdit(file, batchEdits(analysis, repairs), abilities));
+      });
+    return [...own, ...batches];
+  });
+}
+
+function quickFix(title: string, preferred: boolean, diagnostic: Diagnostic, edit: WorkspaceEdit | null): CodeAction[] {
+  if (edit === null) return [];
+  return [{ title, kind: CodeActionKind.QuickFix, diagnostics: [diagnostic], ...(preferred && { isPreferred: true }), edit }];
+}
+
+function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
+  const edit =
+    file.kind === 'job'
+      ? jobEdit(file, batchEdits(file.analysis, preferredRepairs(file.analysis)), abilities)
+      : shopEdit(
+          file,
+          file.analysis.findings.flatMap(({ repairs }) => repairs.find(({ preferred }) => preferred)?.changes ?? []),
+          abilities,
+        );
+  return edit === null ? [] : [{ title: 'Take every repair that needs no choice', kind: FIX_ALL, edit }];
+}
+
+function shopEdit(
+  { document, analysis }: OpenShop,
+  changes: Parameters<typeof editsFor>[2],
+  abilities: ClientAbilities,
+): WorkspaceEdit | null {
+  return workspaceEdit([{ document, edits: editsFor(analysis.text, analysis.root, changes) }], abilities);
+}
+
+function jobEdit({ document, analysis }: OpenJob, edits: RepairEdits, abilities: ClientAbilities): WorkspaceEdit | null {
+  const { uri, text } = analysis.used;
+  return workspaceEdit(
+    [
+      { document, edits: edits.job },
+      // The shop file may not be open: it has no version then.
+      ...(uri === null ? [] : [{ document: TextDocument.create(uri, 'borewright-shop', NO_VERSION, text), edits: edits.shop }]),
+    ],
+    abilities,
+  );
+}
+
+const NO_VERSION = -1;
+
+/** Null where there is nothing to change. */
+function workspaceEdit(
+  files: readonly { readonly document: TextDocument; readonly edits: readonly CoreEdit[] }[],
+  { versionedEdits }: ClientAbilities,
+): WorkspaceEdit | null {
+  const changed = files
+    .filter(({ edits }) => edits.length > 0)
+    .map(({ document, edits }) => ({
+      document,
+      edits: edits.map(({ start, end, text }): TextEdit => ({ range: rangeOf(document, start, end), newText: text })),
+    }));
+  if (changed.length === 0) return null;
+  if (!versionedEdits) return { changes: Object.fromEntries(changed.map(({ document, edits }) => [document.uri, edits])) };
+  return {
+    documentChanges: changed.map(({ document: { uri, version }, edits }): TextDocumentEdit => ({
+      textDocument: { uri, version: version === NO_VERSION ? null : version },
+      edits,
+    })),
+  };
+}
+

@@ -1,0 +1,110 @@
+import { boreMapScene } from '../../shared-core/drawing/bore-map.js';
+import type { DrawableCarcass, DrawingParams, DrawingReply, TextRange } from '../../shared-core/drawing/messages.js';
+import type { Scene, SourceKey } from '../../shared-core/drawing/scene.js';
+import { sheetScene } from '../../shared-core/drawing/sheet.js';
+import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
+import { cursorAt, namesPanels, panelsAt } from '../../shared-core/engine/cursor.js';
+import { offsetOf } from '../text.js';
+import type { OpenFile, OpenJob } from '../workspace.js';
+import { JobPlaces } from './diagnostics.js';
+
+/** A carcass that can be drawn. `index` is null where the present text no longer has it. */
+interface Drawable {
+  readonly index: number | null;
+  readonly carcass: CarcassAnalysis;
+  readonly stale: boolean;
+}
+
+/** The drawing that the preview asks for, of the present text or, while that is broken, of the last good one. */
+export function drawing(file: OpenFile, params: DrawingParams): DrawingReply {
+  const { uri, version } = file.document;
+  if (file.kind === 'shop') {
+    return { kind: 'nothing', uri, version, carcasses: [], reason: 'A shop file has no bores of its own. Open a job file (NAME.carcass.yaml).' };
+  }
+  const drawables = drawablesOf(file.analysis);
+  const carcasses = drawables.map(({ carcass }): DrawableCarcass => ({
+    name: carcass.name,
+    panels: carcass.carcass?.panels.map(({ key }) => key) ?? [],
+  }));
+  const chosen = choose(file, drawables, params);
+  if (chosen === null) return { kind: 'nothing', uri, version, carcasses, reason: reasonFor(file.analysis) };
+
+  const { carcass, index, stale } = chosen.drawable;
+  const scene = sceneOf(file.analysis, carcass, params.view, chosen.panel);
+  if (scene === null) return { kind: 'nothing', uri, version, carcasses, reason: reasonFor(file.analysis) };
+  return {
+    kind: 'drawing',
+    uri,
+    version,
+    stale: stale ? staleReason(carcass.name, index) : null,
+    carcasses,
+    carcass: carcass.name,
+    panel: chosen.panel,
+    scene,
+    ranges: rangesOf(file, scene, index),
+  };
+}
+
+function drawablesOf(analysis: JobAnalysis): readonly Drawable[] {
+  const present = analysis.carcasses.flatMap((_, index): Drawable[] => {
+    const drawable = analysis.drawable(index);
+    return drawable === null ? [] : [{ index, ...drawable }];
+  });
+  const names = new Set(analysis.carcasses.map(({ name }) => name));
+  const hidden = [...analysis.lastGood()].filter(([name]) => !names.has(name));
+  return [...present, ...hidden.map(([, carcass]) => ({ index: null, carcass, stale: true }))];
+}
+
+function choose(
+  { document, analysis }: OpenJob,
+  drawables: readonly Drawable[],
+  { position, carcass: name, panel: key, view }: DrawingParams,
+): { readonly drawable: Drawable; readonly panel: string | null } | null {
+  const cursor = position === null ? null : cursorAt(analysis, offsetOf(document, position));
+  const under = cursor?.carcass == null ? undefined : drawables.find(({ index }) => index === cursor.carcass);
+  // A carcass that never was good cannot be drawn; another one in its place would mislead.
+  if (cursor?.carcass != null && under === undefined) return null;
+  const drawable = under ?? drawables.find(({ carcass }) => carcass.name === name) ?? drawables[0];
+  if (drawable === undefined) return null;
+  const { carcass } = drawable;
+  const pointed = cursor !== null && under !== undefined && namesPanels(carcass, cursor.path);
+  if (pointed) return { drawable, panel: panelsAt(carcass, cursor.path)[0]!.key };
+  const asked = under === undefined && carcass.carcass?.panels.some((panel) => panel.key === key) === true ? key : null;
+  return { drawable, panel: asked ?? (view === 'sheet' ? null : (carcass.carcass?.panels[0]?.key ?? null)) };
+}
+
+function sceneOf(analysis: JobAnalysis, carcass: CarcassAnalysis, view: DrawingParams['view'], panel: string | null): Scene | null {
+  if (carcass.carcass === null || carcass.boring === null) return null;
+  const drawn = {
+    name: carcass.name,
+    carcass: carcass.carcass,
+    boring: carcass.boring,
+    findings: carcass.findings,
+    unit: analysis.unit,
+  };
+  if (view === 'sheet') return sheetScene(drawn);
+  return panel === null ? null : boreMapScene(drawn, panel);
+}
+
+function rangesOf({ document, analysis }: OpenJob, scene: Scene, index: number | null): Record<SourceKey, TextRange> {
+  const places = new JobPlaces(document, analysis);
+  const ranges: Record<SourceKey, TextRange> = {};
+  if (index === null) return ranges;
+  for (const [key, place] of Object.entries(scene.sources)) {
+    const location = places.location(place, index);
+    if (location?.uri === document.uri) ranges[key] = location.range;
+  }
+  return ranges;
+}
+
+function staleReason(name: string, index: number | null): string {
+  return index === null
+    ? `The text is broken where ${name} stood; this is its last good drawing.`
+    : `The text of ${name} cannot be worked out as it stands; this is its last good drawing.`;
+}
+
+function reasonFor(analysis: JobAnalysis): string {
+  const first = analysis.findings().find(({ finding }) => finding.severity === 'error');
+  if (first !== undefined) return `Nothing can be drawn yet: ${first.finding.message}`;
+  return 'This job has no carcasses yet. Write one under `carcasses:` with its kind and width.';
+}

@@ -1,0 +1,94 @@
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { JobAnalysis, ShopAnalysis, ShopReading } from '../shared-core/engine.js';
+import { Engine } from '../shared-core/engine.js';
+import type { Files } from './files.js';
+import { baseName, isJob, isShop, normalUri, shopUri } from './files.js';
+
+/** A job or shop file that is open, with what is known of its present text. */
+export interface OpenJob {
+  readonly kind: 'job';
+  readonly document: TextDocument;
+  readonly analysis: JobAnalysis;
+}
+export interface OpenShop {
+  readonly kind: 'shop';
+  readonly document: TextDocument;
+  readonly analysis: ShopAnalysis;
+}
+export type OpenFile = OpenJob | OpenShop;
+
+/**
+ * The open documents and the files around them, joined with the engine. What it gives is always of the present text: the
+ * engine keeps what did not change, so asking again costs next to nothing.
+ */
+export class Workspace {
+  private readonly engine: Engine;
+  private readonly documents = new Map<string, TextDocument>();
+
+  constructor(readonly files: Files) {
+    this.engine = new Engine({ readShop: (jobUri, reference) => this.readShop(jobUri, reference) });
+  }
+
+  open(document: TextDocument): void {
+    this.documents.set(normalUri(document.uri), document);
+  }
+
+  close(uri: string): void {
+    this.documents.delete(normalUri(uri));
+    this.engine.forget(uri);
+  }
+
+  /** Open documents in the order in which they were opened. */
+  all(): readonly TextDocument[] {
+    return [...this.documents.values()];
+  }
+
+  document(uri: string): TextDocument | undefined {
+    return this.documents.get(normalUri(uri));
+  }
+
+  /** Null where the document is not open, or is neither a job nor a shop file. */
+  file(uri: string): OpenFile | null {
+    const document = this.document(uri);
+    if (document === undefined) return null;
+    switch (kindOf(document)) {
+      case 'job':
+        return { kind: 'job', document, analysis: this.engine.analyse(document.uri, document.getText()) };
+      case 'shop':
+        return { kind: 'shop', document, analysis: this.engine.analyseShop(document.uri, document.getText()) };
+      case null:
+        return null;
+    }
+  }
+
+  job(uri: string): OpenJob | null {
+    const file = this.file(uri);
+    return file?.kind === 'job' ? file : null;
+  }
+
+  private readShop(jobUri: string, reference: string): ShopReading {
+    const uri = shopUri(jobUri, reference);
+    if (uri === null) {
+      return {
+        ok: false,
+        message: `‘${reference}’ is no shop file. Write the name of a file beside this one that ends in .shop.yaml.`,
+      };
+    }
+    const open = this.document(uri);
+    if (open !== undefined) return { ok: true, uri: open.uri, text: open.getText() };
+    const reading = this.files.read(uri);
+    if (reading.ok) return { ok: true, uri, text: reading.text };
+    return {
+      ok: false,
+      message: `The shop file ‘${reference}’ cannot be read: ${reading.message}. The built-in shop is used in its place.`,
+    };
+  }
+}
+
+/** By the language that the editor gave it, else by its name. */
+export function kindOf(document: TextDocument): 'job' | 'shop' | null {
+  if (document.languageId === 'borewright-job') return 'job';
+  if (document.languageId === 'borewright-shop') return 'shop';
+  const name = baseName(document.uri);
+  return isJob(name) ? 'job' : isShop(name) ? 'shop' : null;
+}

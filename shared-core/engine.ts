@@ -1,0 +1,141 @@
+import type { CarcassPart, JobParts } from './document/cut.js';
+import { cutJob } from './document/cut.js';
+import { analyseCarcass } from './engine/carcass.js';
+import type { CarcassAnalysis, FileFinding, ShopAnalysis, UsedShop } from './engine/analysis.js';
+import { JobAnalysis } from './engine/analysis.js';
+import type { EngineHost } from './engine/host.js';
+import { brokenShop, duplicates, missingShop, noShop } from './engine/job-findings.js';
+import type { ReadHead } from './job/head.js';
+import { readHead } from './job/head.js';
+import { neutralShop } from './shop/neutral.js';
+import type { ReadShop } from './shop/read.js';
+import { readShop } from './shop/read.js';
+
+export type { CarcassAnalysis, FileFinding, ShopAnalysis, UsedShop, Where } from './engine/analysis.js';
+export { JobAnalysis } from './engine/analysis.js';
+export type { EngineHost, ShopReading } from './engine/host.js';
+
+/** What is kept of a job between two of its texts. */
+interface JobState {
+  readonly analysis: JobAnalysis;
+  readonly head: ReadHead;
+  /** By the text of the carcass; valid for this head and this shop only. */
+  readonly carcasses: ReadonlyMap<string, CarcassAnalysis>;
+}
+
+/** A shop text that was read, and the job-level view of how it was found. */
+interface FoundShop {
+  readonly used: UsedShop;
+  readonly findings: readonly FileFinding[];
+}
+
+/**
+ * The incremental pipeline from a text to its findings. A carcass is worked out anew only when its own text, the head of
+ * its file or its shop has changed. The result is always that of a cold analysis of the same text and shop; only the
+ * memory of last good results, for drawings, depends on what came before. Never throws.
+ */
+export class Engine {
+  /** How many carcasses were worked out since the engine was made. */
+  computed = 0;
+
+  private readonly jobs = new Map<string, JobState>();
+  /** By text: several jobs share a shop, and a job asks again at every key. */
+  private readonly shops = new Map<string, ReadShop>();
+
+  constructor(private readonly host: EngineHost) {}
+
+  /** Analyses a text of the job file at `uri`. */
+  analyse(uri: string, text: string): JobAnalysis {
+    const before = this.jobs.get(uri);
+    const parts = before?.analysis.text === text ? before.analysis.parts : cutJob(text);
+    const head = before !== undefined && sameHead(before.analysis.parts, parts) ? before.head : readHead(parts);
+    const { used, findings: shopSays } = this.shopFor(uri, head);
+    const sameBasis = head === before?.head && used.shop === before.analysis.shop;
+    if (sameBasis && before.analysis.text === text && used.uri === before.analysis.used.uri) return before.analysis;
+
+    const known = sameBasis ? before.carcasses : new Map<string, CarcassAnalysis>();
+    const kept = new Map<string, CarcassAnalysis>();
+    const carcasses = parts.carcasses.map((part) => {
+      const key = `${part.entry}\n${part.text}`;
+      const carcass = kept.get(key) ?? known.get(key) ?? this.compute(part, head, used);
+      kept.set(key, carcass);
+      return carcass;
+    });
+    const findings: FileFinding[] = [
+      ...head.findings.map((finding) => ({ finding, carcass: null })),
+      ...shopSays,
+      ...duplicates(carcasses),
+    ];
+    const remembered = remember(before?.analysis, carcasses, findings);
+    const analysis = new JobAnalysis(uri, text, parts, head.head, used, carcasses, findings, remembered);
+    this.jobs.set(uri, { analysis, head, carcasses: kept });
+    return analysis;
+  }
+
+  /** Analyses a text of the shop file at `uri`. */
+  analyseShop(uri: string, text: string): ShopAnalysis {
+    return { uri, text, ...this.read(text) };
+  }
+
+  /** Drops all that is kept of a job. */
+  forget(uri: string): void {
+    this.jobs.delete(uri);
+  }
+
+  private compute(part: CarcassPart, head: ReadHead, used: UsedShop): CarcassAnalysis {
+    this.computed += 1;
+    return analyseCarcass(part, head, used.shop);
+  }
+
+  private shopFor(jobUri: string, head: ReadHead): FoundShop {
+    const reference = head.head.shopRef;
+    if (reference === null) return builtIn(noShop(head.head));
+    const reading = this.host.readShop(jobUri, reference.value);
+    if (!reading.ok) return builtIn(missingShop(reference, reading.message));
+    const { shop, findings } = this.read(reading.text);
+    return {
+      used: { shop, uri: reading.uri, text: reading.text },
+      findings: brokenShop(reference, findings),
+    };
+  }
+
+  private read(text: string): ReadShop {
+    const known = this.shops.get(text);
+    if (known !== undefined) return known;
+    const read = readShop(text);
+    // A shop file that is typed in has a new text at every key: the oldest is dropped.
+    if (this.shops.size >= SHOPS_KEPT) this.shops.delete(this.shops.keys().next().value!);
+    this.shops.set(text, read);
+    return read;
+  }
+}
+
+const SHOPS_KEPT = 16;
+
+function builtIn(findings: readonly FileFinding[]): FoundShop {
+  return { used: { shop: neutralShop, uri: null, text: '' }, findings };
+}
+
+/** True where reading the heads of both would give the same. An uncut text is all head. */
+function sameHead(a: JobParts, b: JobParts): boolean {
+  if (a === b) return true;
+  const cut = !a.whole && !b.whole && a.problems.length === 0 && b.problems.length === 0;
+  const bothEmpty = (a.carcasses.length === 0) === (b.carcasses.length === 0);
+  return cut && bothEmpty && a.head.text === b.head.text && a.tail.text === b.tail.text;
+}
+
+/** Last good results by name: the present ones, and older ones of carcasses that are broken or hidden by a broken text. */
+function remember(
+  before: JobAnalysis | undefined,
+  carcasses: readonly CarcassAnalysis[],
+  findings: readonly FileFinding[],
+): ReadonlyMap<string, CarcassAnalysis> {
+  const old = before?.lastGood() ?? new Map<string, CarcassAnalysis>();
+  const textBroken = findings.some(({ finding }) => finding.rule === 'yaml-syntax');
+  const present = new Set(carcasses.map(({ name }) => name));
+  const remembered = new Map([...old].filter(([name]) => textBroken || present.has(name)));
+  for (const carcass of carcasses) {
+    if (carcass.carcass !== null && carcass.boring !== null) remembered.set(carcass.name, carcass);
+  }
+  return remembered;
+}

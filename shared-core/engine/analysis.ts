@@ -1,0 +1,146 @@
+import type { BoreMap } from '../boring/model.js';
+import type { Carcass } from '../carcass/model.js';
+import type { JobParts } from '../document/cut.js';
+import type { Located, Place } from '../document/place.js';
+import type { TreeNode } from '../document/tree.js';
+import type { Finding } from '../findings/finding.js';
+import type { CarcassSpec, JobHead } from '../job/model.js';
+import type { Unit } from '../length/units.js';
+import type { Shop } from '../shop/model.js';
+
+/** What one carcass's own text gives with the head and the shop that it was read with. Never changed once made. */
+export interface CarcassAnalysis {
+  /** As written before the colon; '' where the text has no name. */
+  readonly name: string;
+  /** Where the name stands; null where the text is too broken to tell. */
+  readonly nameAt: Located<string> | null;
+  /** Null where a required value is missing or a value is invalid. */
+  readonly spec: CarcassSpec | null;
+  /** Null where no box can be made of the spec. */
+  readonly carcass: Carcass | null;
+  readonly boring: BoreMap | null;
+  /** In the order of their places. */
+  readonly findings: readonly Finding[];
+}
+
+/** A run of UTF-16 code units [start, end) of a whole file. */
+export interface Where {
+  readonly file: 'job' | 'shop';
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A finding of the file, and the carcass in whose text its places are counted; null for the job as a whole. */
+export interface FileFinding {
+  readonly finding: Finding;
+  readonly carcass: number | null;
+}
+
+/** The shop that a job was analysed with. */
+export interface UsedShop {
+  readonly shop: Shop;
+  /** Null for the built-in shop. */
+  readonly uri: string | null;
+  /** '' for the built-in shop. */
+  readonly text: string;
+}
+
+/** All that is known of one text of a job file. Never changed once made. */
+export class JobAnalysis {
+  constructor(
+    readonly uri: string,
+    readonly text: string,
+    readonly parts: JobParts,
+    readonly head: JobHead,
+    readonly used: UsedShop,
+    /** In the order of the text; an object that was there before an edit is the same object while nothing of it changed. */
+    readonly carcasses: readonly CarcassAnalysis[],
+    /** Findings of the job as a whole: its head, its shop, its carcasses' names. */
+    readonly jobFindings: readonly FileFinding[],
+    private readonly remembered: ReadonlyMap<string, CarcassAnalysis>,
+  ) {}
+
+  get unit(): Unit {
+    return this.head.unit;
+  }
+
+  get shop(): Shop {
+    return this.used.shop;
+  }
+
+  /**
+   * Where a place of this analysis stands in its file. `carcass` is the index of the carcass whose text a 'self' place is
+   * counted in. The result lies in the file whatever is asked.
+   */
+  locate(place: Place, carcass: number | null): Where {
+    if (place.part === 'shop') return clamp('shop', place, 0, this.used.text.length);
+    const part = place.part === 'self' && carcass !== null ? this.parts.carcasses[carcass] : undefined;
+    const base = part?.origin ?? (place.part === 'tail' ? this.parts.tail.start : 0);
+    return clamp('job', place, base, this.text.length);
+  }
+
+  /** Every finding: of the job first, then carcass by carcass; one that only repeats another (same rule, words and place in the head) is left out. */
+  findings(): readonly FileFinding[] {
+    const seen = new Set<string>();
+    const all: FileFinding[] = [];
+    const add = (finding: Finding, carcass: number | null): void => {
+      if (finding.place.part !== 'self') {
+        const same = `${finding.rule}\n${finding.place.part}\n${finding.place.start}\n${finding.place.end}\n${finding.message}`;
+        if (seen.has(same)) return;
+        seen.add(same);
+      }
+      all.push({ finding, carcass });
+    };
+    for (const { finding, carcass } of this.jobFindings) add(finding, carcass);
+    this.carcasses.forEach((carcass, index) => {
+      for (const finding of carcass.findings) add(finding, index);
+    });
+    return all;
+  }
+
+  /** The carcass whose text holds the offset (its blank and comment lines included), or null. */
+  carcassAt(offset: number): number | null {
+    const parts = this.parts.carcasses;
+    let low = 0;
+    let high = parts.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (parts[middle]!.start <= offset) low = middle + 1;
+      else high = middle;
+    }
+    const index = low - 1;
+    const part = parts[index];
+    return part !== undefined && (offset < part.end || (offset === part.end && offset === this.text.length)) ? index : null;
+  }
+
+  /**
+   * What a drawing shows for a carcass: its own result, or, while its text is broken, the last good one of that name,
+   * marked stale. Null where there never was one.
+   */
+  drawable(index: number): { readonly carcass: CarcassAnalysis; readonly stale: boolean } | null {
+    const own = this.carcasses[index];
+    if (own === undefined) return null;
+    if (own.carcass !== null && own.boring !== null) return { carcass: own, stale: false };
+    const last = this.remembered.get(own.name);
+    return last === undefined ? null : { carcass: last, stale: true };
+  }
+
+  /** The last good result of every name that was seen since the file was opened; for a file too broken to be cut. */
+  lastGood(): ReadonlyMap<string, CarcassAnalysis> {
+    return this.remembered;
+  }
+}
+
+/** All that is known of one text of a shop file. */
+export interface ShopAnalysis {
+  readonly uri: string;
+  readonly text: string;
+  readonly shop: Shop;
+  readonly root: TreeNode | null;
+  readonly findings: readonly Finding[];
+}
+
+function clamp(file: Where['file'], place: Place, base: number, length: number): Where {
+  const start = Math.min(Math.max(base + place.start, 0), length);
+  return { file, start, end: Math.min(Math.max(base + place.end, start), length) };
+}

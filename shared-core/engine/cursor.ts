@@ -1,0 +1,146 @@
+import type { Row } from '../boring/model.js';
+import type { Panel } from '../carcass/model.js';
+import { readCarcassTree } from '../document/cut.js';
+import type { Part, Path, Place } from '../document/place.js';
+import { readTree } from '../document/read.js';
+import type { MapEntry, ScalarNode, TreeNode } from '../document/tree.js';
+import type { CarcassAnalysis, JobAnalysis } from './analysis.js';
+
+/** What stands at an offset of a job file. */
+export interface Cursor {
+  /** Which text `path` and the places are counted in; `carcass` is the index where it is 'self'. */
+  readonly part: Exclude<Part, 'shop'>;
+  readonly carcass: number | null;
+  /** From the root of the part to the innermost value at the offset, keys and list indexes; of a carcass, [] is its name or itself. */
+  readonly path: Path;
+  /** The key at the offset; null where the offset stands at a value. */
+  readonly key: { readonly name: string; readonly place: Place } | null;
+  /** The scalar at the offset; null where there is none. */
+  readonly scalar: ScalarNode | null;
+}
+
+/**
+ * What stands at an offset, which is put inside the text. In the indentation of a line, or behind its value, the offset
+ * counts as that of the line's content.
+ */
+export function cursorAt(analysis: JobAnalysis, offset: number): Cursor {
+  const carcass = analysis.carcassAt(offset);
+  const inContent = toContent(analysis.text, offset);
+  if (carcass !== null) {
+    const part = analysis.parts.carcasses[carcass]!;
+    const { entry } = readCarcassTree(part);
+    return { ...inEntry(entry, inContent - part.origin), part: 'self', carcass };
+  }
+  const { head, tail } = analysis.parts;
+  const inTail = tail.text !== '' && offset >= tail.start;
+  const { root } = inTail ? readTree(tail.text, 'tail') : readTree(head.text, 'head');
+  const found = descend(root, inContent - (inTail ? tail.start : 0), []);
+  return { ...found, part: inTail ? 'tail' : 'head', carcass: null };
+}
+
+type Found = Pick<Cursor, 'path' | 'key' | 'scalar'>;
+
+/** The value of an entry is the root of a carcass's paths; its key is the carcass's name. */
+function inEntry(entry: MapEntry | null, offset: number): Found {
+  if (entry === null) return { path: [], key: null, scalar: null };
+  const { keyPlace } = entry;
+  if (holds(keyPlace, offset)) return { path: [], key: { name: entry.key, place: keyPlace }, scalar: null };
+  return descend(entry.value, offset, []);
+}
+
+/** What stands at an offset of a tree. */
+export function descend(node: TreeNode | null, offset: number, path: Path): Found {
+  switch (node?.kind) {
+    case 'map': {
+      const entry = node.entries.find(({ place }) => holds(place, offset));
+      if (entry === undefined) return { path, key: null, scalar: null };
+      const here = [...path, entry.key];
+      if (holds(entry.keyPlace, offset)) return { path: here, key: { name: entry.key, place: entry.keyPlace }, scalar: null };
+      return descend(entry.value, offset, here);
+    }
+    case 'list': {
+      const index = node.items.findIndex(({ place }) => holds(place, offset));
+      return index === -1 ? { path, key: null, scalar: null } : descend(node.items[index]!, offset, [...path, index]);
+    }
+    case 'scalar':
+      return { path, key: null, scalar: holds(node.place, offset) ? node : null };
+    case undefined:
+      return { path, key: null, scalar: null };
+  }
+}
+
+/** The end counts: that is where a cursor stands after typing. */
+function holds(place: Place, offset: number): boolean {
+  return place.start <= offset && offset <= place.end;
+}
+
+/** Moves an offset out of its line's indentation, trailing space or comment, onto the text between. */
+function toContent(text: string, offset: number): number {
+  const start = text.lastIndexOf('\n', offset - 1) + 1;
+  const newline = text.indexOf('\n', offset);
+  const line = text.slice(start, newline === -1 ? text.length : newline);
+  const content = line.replace(/\s#.*$/, '').trimEnd();
+  const first = content.search(/[^\s-]/);
+  if (first === -1) return offset;
+  return start + Math.min(Math.max(offset - start, first), content.length);
+}
+
+/**
+ * The panels that the text at a cursor speaks of, in the order of the carcass; all of them where it speaks of the carcass
+ * as a whole.
+ */
+export function panelsAt(carcass: CarcassAnalysis, path: Path): readonly Panel[] {
+  const panels = carcass.carcass?.panels ?? [];
+  const chosen = panels.filter((panel) => speaksOf(path, panel));
+  return chosen.length > 0 ? chosen : panels;
+}
+
+/** True where the path names the panels it speaks of, and does not mean the carcass as a whole. */
+export function namesPanels(carcass: CarcassAnalysis, path: Path): boolean {
+  return (carcass.carcass?.panels ?? []).some((panel) => speaksOf(path, panel));
+}
+
+function speaksOf(path: Path, panel: Panel): boolean {
+  const [first, second] = path;
+  switch (first) {
+    case undefined:
+      return false;
+    case 'panels':
+      return typeof second === 'string' && (panel.key === second || panel.key.startsWith(`${second}-bay-`));
+    case 'fixed-shelves':
+      return panel.role === 'fixed-shelf' && touches(path, panel.path);
+    case 'loose-shelves':
+      return panel.role === 'loose-shelf' && touches(path, panel.path);
+    case 'dividers':
+      return panel.role === 'divider' && touches(path, panel.path);
+    case 'back':
+      return panel.role === 'back';
+    case 'bottom':
+      return panel.role === 'bottom';
+    case 'top':
+      return panel.role === 'top' || panel.role === 'rail';
+    case 'rail-width':
+      return panel.role === 'rail';
+    case 'plinth':
+      return panel.role === 'plinth';
+    case 'rows':
+    case 'row-offset':
+    case 'row-setback':
+    case 'rear-row':
+      return panel.role === 'left-side' || panel.role === 'right-side' || panel.role === 'divider';
+    default:
+      return false;
+  }
+}
+
+/** One leads to the other. */
+function touches(a: Path, b: Path): boolean {
+  const common = Math.min(a.length, b.length);
+  for (let index = 0; index < common; index += 1) if (a[index] !== b[index]) return false;
+  return true;
+}
+
+/** The rows of a panel, front before rear. */
+export function rowsOf(carcass: CarcassAnalysis, panel: string): readonly Row[] {
+  return carcass.boring?.rows.filter((row) => row.panel === panel) ?? [];
+}

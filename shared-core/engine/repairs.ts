@@ -1,0 +1,115 @@
+import { readCarcassTree } from '../document/cut.js';
+import { editsFor } from '../document/edit.js';
+import type { TextEdit } from '../document/pieces.js';
+import { readTree } from '../document/read.js';
+import type { Change, Repair } from '../findings/finding.js';
+import { carcassEdits, headEdits } from '../job/edits.js';
+import type { FileFinding, JobAnalysis } from './analysis.js';
+
+/** Edits of the two files that a repair may touch, in offsets of the whole files; none overlap. */
+export interface RepairEdits {
+  readonly job: readonly TextEdit[];
+  readonly shop: readonly TextEdit[];
+}
+
+/** A repair and the carcass whose text its changes are counted in. */
+export interface PlacedRepair {
+  readonly carcass: number | null;
+  readonly repair: Repair;
+}
+
+/** Repairs of one kind that can be taken together. */
+export interface Batch {
+  readonly title: string;
+  readonly repairs: readonly PlacedRepair[];
+}
+
+/** The edits that carry out a repair; null where the text does not allow it. */
+export function repairEdits(analysis: JobAnalysis, repair: PlacedRepair): RepairEdits | null {
+  const edits = batchEdits(analysis, [repair]);
+  return edits.job.length + edits.shop.length > 0 ? edits : null;
+}
+
+/**
+ * The edits that carry out several repairs at once. Where two want the same place the first is taken; where a text does not
+ * allow its changes, that text is left as it is.
+ */
+export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair[]): RepairEdits {
+  const inCarcass = new Map<number, Change[]>();
+  const inHead: Change[] = [];
+  const inShop: Change[] = [];
+  const taken = new Set<string>();
+  for (const { carcass, repair } of repairs) {
+    const places = repair.changes.map((change) => placeOf(change, carcass));
+    if (places.some((place) => taken.has(place))) continue;
+    for (const place of places) taken.add(place);
+    for (const change of repair.changes) {
+      if (change.part === 'head') inHead.push(change);
+      else if (change.part === 'shop') inShop.push(change);
+      else if (carcass !== null) inCarcass.set(carcass, [...(inCarcass.get(carcass) ?? []), change]);
+    }
+  }
+  const { head } = analysis.parts;
+  const { text: shop, uri } = analysis.used;
+  const job = [
+    ...(inHead.length === 0 ? [] : headEdits(head.text, readTree(head.text, 'head').root, inHead)),
+    ...[...inCarcass].flatMap(([carcass, changes]) => editsInCarcass(analysis, carcass, changes)),
+  ];
+  return {
+    job: withoutOverlaps(job),
+    shop: inShop.length === 0 || uri === null ? [] : editsFor(shop, readTree(shop, 'shop').root, inShop),
+  };
+}
+
+/**
+ * The batches that a finding's repairs belong to: 'all in this carcass' and 'all in this file', each only where it would
+ * do more than the narrower offer.
+ */
+export function batchesFor(analysis: JobAnalysis, { finding, carcass }: FileFinding): readonly Batch[] {
+  const all = analysis.findings();
+  return finding.repairs.flatMap(({ batch }): Batch[] => {
+    if (batch === undefined) return [];
+    const inFile = all.flatMap((one): PlacedRepair[] => {
+      const repair = one.finding.repairs.find((other) => other.batch?.key === batch.key);
+      return repair === undefined ? [] : [{ carcass: one.carcass, repair }];
+    });
+    const here = inFile.filter((one) => one.carcass === carcass);
+    return [
+      ...(here.length > 1 && carcass !== null ? [{ title: `${batch.title} (this carcass)`, repairs: here }] : []),
+      ...(inFile.length > here.length ? [{ title: `${batch.title} (whole file)`, repairs: inFile }] : []),
+    ];
+  });
+}
+
+/** What an editor may take without asking: the preferred repair of every finding that has one. */
+export function preferredRepairs(analysis: JobAnalysis): readonly PlacedRepair[] {
+  return analysis.findings().flatMap(({ finding, carcass }): PlacedRepair[] => {
+    const repair = finding.repairs.find(({ preferred }) => preferred);
+    return repair === undefined ? [] : [{ carcass, repair }];
+  });
+}
+
+function editsInCarcass(analysis: JobAnalysis, carcass: number, changes: readonly Change[]): readonly TextEdit[] {
+  const part = analysis.parts.carcasses[carcass];
+  if (part === undefined) return [];
+  const { entry } = readCarcassTree(part);
+  if (entry === null) return [];
+  return carcassEdits(part.text, entry, changes).map(({ start, end, text }) => ({
+    start: part.origin + start,
+    end: part.origin + end,
+    text,
+  }));
+}
+
+function placeOf({ part, path }: Change, carcass: number | null): string {
+  return JSON.stringify([part, part === 'self' ? carcass : null, ...path]);
+}
+
+/** Of an uncut text, edits of two carcasses may meet in a shared value: the first is kept. */
+function withoutOverlaps(edits: readonly TextEdit[]): readonly TextEdit[] {
+  const ordered = [...edits].sort((a, b) => a.start - b.start || a.end - b.end);
+  return ordered.filter((edit, index) => {
+    const before = ordered[index - 1];
+    return before === undefined || edit.start > before.end || (edit.start === before.end && before.start < before.end);
+  });
+}
