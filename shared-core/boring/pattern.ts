@@ -19,6 +19,7 @@ export interface PatternWish {
  * within the spacing. Empty where not even one finds room.
  * A panel that starts whole pitches behind the front takes the same spindles as one at the front, counted from its own
  * front edge. One too narrow for two places takes those in front of the first spindle too: the fence is then set nearer.
+ * One that lies beyond the last spindle is bored as if the line went on: a rule says that it is past the reach.
  * Staggered, each place moves to the next free spindle behind it, or in front of it where there is none.
  */
 export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Micrometres[] {
@@ -29,10 +30,11 @@ export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Mi
 
   const datum = wish.overlap.from % pitch === 0 ? wish.overlap.from / pitch : 0;
   const nearest = Math.ceil((room.from - first) / pitch);
-  const last = Math.min(Math.floor((room.to - first) / pitch), line.count - 1);
+  const furthest = Math.floor((room.to - first) / pitch);
   const usual = Math.max(nearest, datum);
-  const start = usual < last ? usual : nearest;
-  if (start > last) return [];
+  const start = usual < furthest ? usual : nearest;
+  if (start > furthest) return [];
+  const last = start < line.count ? Math.min(furthest, line.count - 1) : furthest;
 
   const steps = last - start;
   const longest = Math.max(1, Math.floor(wish.spacing / pitch));

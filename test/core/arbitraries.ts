@@ -1,0 +1,181 @@
+import fc from 'fast-check';
+import type { CarcassSpec } from '../../shared-core/job/model.js';
+import type { Micrometres } from '../../shared-core/length/units.js';
+import type { Fitting, Shop } from '../../shared-core/shop/model.js';
+import {
+  band,
+  board,
+  cam,
+  dowel,
+  mm,
+  screw,
+  shopOf,
+  specOf,
+  type CarcassWish,
+  type ChoiceWish,
+  type Standing,
+} from './specs.js';
+
+/** A job that can be built and bored without a problem, in a shop of its own. */
+export interface Job {
+  readonly shop: Shop;
+  /** What the job says, so that a test can say it in another way. */
+  readonly wish: Partial<CarcassWish>;
+  readonly spec: CarcassSpec;
+}
+
+/** Any whole number of micrometres between two lengths in millimetres, odd ones too. */
+const between = (low: number, high: number): fc.Arbitrary<Micrometres> => fc.integer({ min: mm(low), max: mm(high) });
+
+/** Thicknesses as nominal boards and as measured ones. */
+const thickness = fc.oneof(fc.constantFrom(mm(16), mm(18), mm(19), mm(22)), between(15, 25));
+
+/** Fittings that leave enough wood in the thinnest board. */
+function fittingsFor(thinnest: Micrometres): readonly Fitting[] {
+  const inFace = Math.min(mm(12), thinnest - mm(4));
+  return [
+    dowel('dowel-8', mm(8), mm(30), inFace),
+    dowel('dowel-10', mm(10), mm(40), inFace - 1),
+    dowel('dowel-odd', 6351, 31_753, inFace),
+    screw('screw', mm(7), mm(5), mm(50)),
+    cam('cam', {
+      camDiameter: mm(15),
+      camDepth: thinnest - mm(3),
+      distance: mm(34),
+      boltDiameter: mm(8),
+      studDiameter: mm(5),
+      studDepth: Math.min(mm(11), thinnest - mm(4)),
+      guide: 'dowel-8',
+    }),
+  ];
+}
+
+const shopArbitrary: fc.Arbitrary<Shop> = fc
+  .record({
+    thicknesses: fc.tuple(thickness, thickness, thickness),
+    back: between(2.5, 9),
+    pitch: fc.constantFrom(mm(32), mm(32), mm(25), 31_750),
+    setback: between(30, 45),
+    spacing: between(96, 320),
+    glueGap: between(0.5, 2),
+    spindles: fc.integer({ min: 9, max: 25 }),
+    railWidth: between(80, 120),
+    shelfGap: between(0, 2),
+    bandThickness: between(0.3, 2),
+  })
+  .map(({ thicknesses, back, pitch, setback, spacing, glueGap, spindles, railWidth, shelfGap, bandThickness }) =>
+    shopOf({
+      boards: [...thicknesses.map((value, index) => board(`board-${index}`, value)), board('back', back)],
+      bands: [band('band', bandThickness)],
+      fittings: fittingsFor(Math.min(...thicknesses)),
+      spindles,
+      habits: {
+        pitch,
+        setback,
+        backBoard: 'back',
+        // Half a pitch from the rows, so that they never meet.
+        firstDowel: setback + Math.floor(pitch / 2),
+        dowelSpacing: spacing,
+        glueGap,
+        railWidth,
+        shelfGap,
+      },
+    }),
+  );
+
+const aBoard = fc.constantFrom('board-0', 'board-1', 'board-2');
+/** Which of the shelf levels, counted from below, carries what. */
+const level = fc.constantFrom('none', 'none', 'fixed', 'loose');
+
+const shape = fc.record({
+  board: aBoard,
+  other: aBoard,
+  joint: fc.constantFrom('dowel-8', 'dowel-8', 'dowel-10', 'dowel-odd', 'screw', 'cam'),
+  top: fc.constantFrom('between', 'over', 'rails'),
+  bottom: fc.constantFrom('between', 'under'),
+  back: fc.constantFrom('grooved', 'rebated', 'applied', 'none'),
+  groove: between(4, 9),
+  inset: fc.oneof(fc.constant(0), between(8, 25)),
+  depth: between(300, 650),
+  plinth: fc.oneof(fc.constant(0), between(60, 150)),
+  rows: fc.constantFrom('none', 'front', 'both'),
+  bays: fc.array(fc.record({ width: between(180, 600), board: aBoard }), { minLength: 1, maxLength: 4 }),
+  levels: fc.array(fc.record({ kind: level, bay: fc.nat({ max: 4 }), board: aBoard, setback: between(0, 60) }), {
+    maxLength: 5,
+  }),
+  /** Height beyond whole pitches, which unbalances the row. */
+  extra: fc.oneof(fc.constant(0), between(0, 20)),
+  /** Panels that are made of the other board. */
+  swapped: fc.subarray(['left', 'right', 'top', 'bottom', 'plinth']),
+  bared: fc.subarray(['left', 'rail-front', 'bottom']),
+});
+
+/** Pitches from one shelf level to the next; three of the least pitch leave room between boards. */
+const LEVEL = 3;
+
+function wishFor(shop: Shop, drawn: Drawn): Partial<CarcassWish> {
+  const thick = (name: string): Micrometres => shop.boards.get(name)!.thickness;
+  const own = (key: string): string => (drawn.swapped.includes(key) ? drawn.other : drawn.board);
+  const { pitch } = shop.habits;
+
+  const dividers: Standing[] = [];
+  let x = thick(own('left')) + drawn.bays[0]!.width;
+  for (const bay of drawn.bays.slice(1)) {
+    dividers.push({ at: x + Math.floor(thick(bay.board) / 2), board: bay.board });
+    x += thick(bay.board) + bay.width;
+  }
+  const offset = Math.floor(thick(drawn.board) / 2);
+  const standing = (kind: string, setback: boolean): Standing[] =>
+    drawn.levels.flatMap((one, index) =>
+      one.kind !== kind
+        ? []
+        : [
+            {
+              at: offset + (index + 1) * LEVEL * pitch,
+              board: one.board,
+              ...(setback && { setback: one.setback }),
+              ...(one.bay > 0 && { bay: 1 + ((one.bay - 1) % drawn.bays.length) }),
+            },
+          ],
+    );
+  const swapped = drawn.swapped.map((key): [string, ChoiceWish] => [key, { board: drawn.other }]);
+  const bared = drawn.bared.map((key): [string, ChoiceWish] => [key, { bands: { front: 'none', 'far-end': 'band' } }]);
+  const panels: Record<string, ChoiceWish> = {};
+  for (const [key, choice] of [...swapped, ...bared]) panels[key] = { ...panels[key], ...choice };
+
+  return {
+    width: x + thick(own('right')),
+    height:
+      (drawn.levels.length + 2) * LEVEL * pitch +
+      thick(drawn.board) +
+      (drawn.top === 'over' ? thick(own('top')) : 0) +
+      (drawn.bottom === 'under' ? thick(own('bottom')) : 0) +
+      drawn.extra,
+    depth: drawn.depth,
+    board: drawn.board,
+    band: 'band',
+    joint: drawn.joint,
+    top: drawn.top,
+    bottom: drawn.bottom,
+    railWidth: shop.habits.railWidth,
+    plinth: drawn.plinth,
+    back: drawn.back,
+    backBoard: 'back',
+    groove: drawn.groove,
+    inset: drawn.inset,
+    rows: drawn.rows,
+    rowOffset: offset,
+    rowSetback: shop.habits.setback,
+    dividers,
+    fixedShelves: standing('fixed', true),
+    looseShelves: standing('loose', false),
+    panels,
+  };
+}
+type Drawn = typeof shape extends fc.Arbitrary<infer T> ? T : never;
+
+/** Random valid carcasses in random shops: all constructions, odd micrometres, boards and pitches of any size. */
+export const jobArbitrary: fc.Arbitrary<Job> = fc.tuple(shopArbitrary, shape).map(([shop, drawn]) => {
+  const wish = wishFor(shop, drawn);
+  return { shop, wish, spec: specOf(shop, wish) };
+});
