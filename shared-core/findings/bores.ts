@@ -4,6 +4,7 @@ import type { Located } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import { onFace } from './lookups.js';
 import type { CarcassContext } from './rule.js';
+import { show } from './words.js';
 
 const NOUNS: Readonly<Record<BorePurpose, readonly [string, string]>> = {
   dowel: ['dowel bore', 'dowel bores'],
@@ -22,9 +23,10 @@ export function boresNamed(bores: readonly Bore[]): string {
   return bores.length === 1 ? `The ${one}` : `The ${bores.length} ${several}`;
 }
 
-/** 'a row hole' */
-export function boreNamed(bore: Bore): string {
-  return `${NOUNS[bore.purpose][0]}`;
+/** 'the row hole at 37 mm from the front edge and 328 mm from the reference end' */
+export function boreAt(context: CarcassContext, bore: Bore): string {
+  const across = onFace(bore) ? 'the reference end' : 'the outside face';
+  return `the ${NOUNS[bore.purpose][0]} ${show(context, bore.u)} from the front edge and ${show(context, bore.v)} from ${across}`;
 }
 
 /** The panel's own choice that sets the depth of a dowel bore, where it has one. */

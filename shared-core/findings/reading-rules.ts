@@ -61,6 +61,14 @@ export const readingRules: readonly ReadingRule[] = [
     'sink: { kind: base, width: 600 }\nsink: { kind: base, width: 800 }',
   ),
   rule(
+    'panel-unknown',
+    'error',
+    'Something is said about a panel that this carcass has not.',
+    'What is written there has no effect: the panel that was meant is made like all the others.',
+    'Use the name of a panel of this carcass, or take the entry out.',
+    'kind: base\nwidth: 600\npanels:\n  top: { rows: none }   # a base has rails',
+  ),
+  rule(
     'shop-missing',
     'error',
     'The shop file that the job names is not there.',

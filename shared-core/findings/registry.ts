@@ -11,6 +11,7 @@ import { boringDepthOutOfRange } from './rules/boring-depth-out-of-range.js';
 import { breakThrough } from './rules/break-through.js';
 import { clampTooSmall } from './rules/clamp-too-small.js';
 import { dowelDepths } from './rules/dowel-depths.js';
+import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
 import { dowelsUnmatched } from './rules/dowels-unmatched.js';
 import { fittingUnknown } from './rules/fitting-unknown.js';
 import { indexUnbalanced } from './rules/index-unbalanced.js';
@@ -18,7 +19,6 @@ import { looseShelfWithoutRow } from './rules/loose-shelf-without-row.js';
 import { machineUnknown } from './rules/machine-unknown.js';
 import { nearEdge } from './rules/near-edge.js';
 import { panelOutOfRange } from './rules/panel-out-of-range.js';
-import { panelUnknown } from './rules/panel-unknown.js';
 import { rowDistance } from './rules/row-distance.js';
 import { rowPastReach } from './rules/row-past-reach.js';
 import { rowUnbalanced } from './rules/row-unbalanced.js';
@@ -31,7 +31,6 @@ export const rules: readonly CarcassRule[] = [
   bandUnknown,
   fittingUnknown,
   machineUnknown,
-  panelUnknown,
   rowPastReach,
   rowDistance,
   rowUnbalanced,
@@ -41,6 +40,7 @@ export const rules: readonly CarcassRule[] = [
   shelfPastStop,
   dowelsUnmatched,
   dowelDepths,
+  dowelPlaceUnused,
   boresCollide,
   boreInGroove,
   breakThrough,

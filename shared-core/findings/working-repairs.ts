@@ -7,7 +7,8 @@ import type { CarcassContext } from './rule.js';
  */
 export function workingRepairs(found: readonly Finding[], retry: CarcassContext['retry']): readonly Finding[] {
   if (retry === undefined) return found;
-  const before = countByRule(found);
+  if (!found.some(({ repairs }) => repairs.length > 0)) return found;
+  const before = countByRule(retry([]) ?? found);
   return found.map((finding) => {
     const repairs = finding.repairs.filter((repair) => {
       if (repair.changes.some((change) => change.part !== 'self')) return true;

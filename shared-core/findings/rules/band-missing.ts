@@ -1,6 +1,7 @@
 import { chosenBand } from '../../carcass/choices.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Located } from '../../document/place.js';
+import { NO_BAND } from '../../shop/habits.js';
 import { ownText, remove, replaceName } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { grouped } from '../lookups.js';
@@ -23,7 +24,7 @@ export const bandMissing: CarcassRule = {
       band: chosenBand(context.spec, panel.key, 'front') ?? context.spec.band,
     }));
     // A band by a name that the shop has not is another rule's matter.
-    const chosen = blamed.filter(({ band }) => band.value === 'none');
+    const chosen = blamed.filter(({ band }) => band.value === NO_BAND);
     return grouped(chosen, ({ band }) => `${band.place.part} ${band.place.start}`).map((same): Found => {
       const { panel, band } = same[0]!;
       const panels = same.map((one) => one.panel.key);

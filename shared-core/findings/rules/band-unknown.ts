@@ -1,3 +1,4 @@
+import { NO_BAND } from '../../shop/habits.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
 
@@ -12,7 +13,7 @@ export const bandUnknown: CarcassRule = {
   },
   check({ spec, shop }) {
     const ofPanels = [...spec.panels.values()].flatMap((panel) => Object.values(panel.bands));
-    const names = [spec.band, ...ofPanels].filter((name) => name.value !== 'none');
+    const names = [spec.band, ...ofPanels].filter((name) => name.value !== NO_BAND);
     return unknownNames(names, [...shop.bands.keys()], 'band');
   },
 };

@@ -1,9 +1,7 @@
-import type { Bore } from '../../boring/model.js';
-import type { Panel } from '../../carcass/model.js';
-import type { Micrometres } from '../../length/units.js';
+import { wallsAround } from '../../boring/walls.js';
+import { boresNamed, depthOf } from '../bores.js';
 import { ownText, remove } from '../changes.js';
 import { grouped, onFace, panelOf } from '../lookups.js';
-import { boresNamed, depthOf } from '../bores.js';
 import type { CarcassRule, Found } from '../rule.js';
 import { show } from '../words.js';
 
@@ -18,24 +16,28 @@ export const breakThrough: CarcassRule = {
   },
   check(context) {
     const least = context.shop.habits.leastWall;
-    const thin = context.boring.bores.filter((bore) => !bore.through && left(context.carcass.panels, bore) < least);
-    return grouped(thin, (bore) => `${bore.panel} ${bore.group} ${bore.purpose} ${bore.depth}`).map((bores): Found => {
-      const bore = bores[0]!;
-      const panel = panelOf(context, bore.panel)!;
-      const rest = left(context.carcass.panels, bore);
+    const thin = context.boring.bores.flatMap((bore) => {
+      const panel = panelOf(context, bore.panel);
+      const under = panel === undefined ? null : wallsAround(panel, bore).under;
+      return panel === undefined || under === null || under >= least ? [] : [{ bore, panel, under }];
+    });
+    const cause = ({ bore }: (typeof thin)[number]): string =>
+      `${bore.panel} ${depthOf(context, bore) === undefined ? bore.group : 'own'} ${bore.purpose} ${bore.depth}`;
+    return grouped(thin, cause).map((same): Found => {
+      const { bore, panel, under } = same[0]!;
       const own = depthOf(context, bore);
       const size = onFace(bore) ? `${show(context, panel.thickness)} thick` : `${show(context, panel.length)} long`;
       return {
         place: own?.place ?? bore.place,
         panel: panel.key,
-        severity: rest <= 0 ? 'error' : 'warning',
+        severity: under <= 0 ? 'error' : 'warning',
         message:
-          `${boresNamed(bores)} in ${panel.key} ${bores.length === 1 ? 'is' : 'are'} ${show(context, bore.depth)} deep and the panel is ${size}: ` +
-          (rest <= 0
+          `${boresNamed(same.map((one) => one.bore))} in ${panel.key} ${same.length === 1 ? 'is' : 'are'} ${show(context, bore.depth)} deep and the panel is ${size}: ` +
+          (under <= 0
             ? 'the bit comes out on the other side. '
-            : `${show(context, rest)} are left under the bore, less than ${show(context, least)}. `) +
+            : `${show(context, under)} of wood stays under the bore, less than ${show(context, least)}. `) +
           'Bore less deep, or take a thicker board.',
-        bores: bores.map((one) => one.id),
+        bores: same.map((one) => one.bore.id),
         repairs:
           own !== undefined && ownText(own)
             ? [{ title: `Leave the depth in ${panel.key} to the fitting`, changes: [remove(own.path)], preferred: true }]
@@ -44,10 +46,3 @@ export const breakThrough: CarcassRule = {
     });
   },
 };
-
-/** Material between the bottom of a bore and what lies behind it. */
-function left(panels: readonly Panel[], bore: Bore): Micrometres {
-  const panel = panels.find((one) => one.key === bore.panel);
-  if (panel === undefined) return Infinity;
-  return (onFace(bore) ? panel.thickness : panel.length) - bore.depth;
-}

@@ -52,7 +52,8 @@ function missingRows(context: CarcassContext): readonly Found[] {
       panel: panel.key,
       message:
         `${listed(shelves)} ${verb(shelves.length, 'has', 'have')} no ${listed(lines)} ${verb(lines.length, 'row', 'rows')} ` +
-        `on ${listed(sides)} (rows: ${choice.value}). A loose shelf needs pin holes front and rear on both sides. Bore both rows.`,
+        `on ${listed(sides)} (${choice.value === 'both' ? 'there is no room behind the front row' : `rows: ${choice.value}`}). A loose shelf needs pin holes ` +
+        `front and rear on both sides. ${choice.value === 'both' ? 'Make the carcass deeper, or the shelf a fixed one.' : 'Bore both rows.'}`,
       related: choice.written
         ? distinct(same.map((one) => one.shelf)).map((one) => ({
             place: one.at.place,
@@ -64,7 +65,9 @@ function missingRows(context: CarcassContext): readonly Found[] {
   });
 }
 
+/** Nothing to offer where both rows are asked for already and find no room. */
 function giveRows(context: CarcassContext, sides: readonly string[], choice: Located<RowChoice>): readonly Repair[] {
+  if (choice.value === 'both') return [];
   const own = sides.filter((key) => chosen(context.spec, key, 'rows') !== undefined);
   const repairs: Repair[] = [];
   if (own.length === 0) {

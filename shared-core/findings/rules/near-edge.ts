@@ -1,13 +1,9 @@
-import type { Bore } from '../../boring/model.js';
-import { chosen } from '../../carcass/choices.js';
-import type { Panel } from '../../carcass/model.js';
-import type { Located } from '../../document/place.js';
-import type { Micrometres } from '../../length/units.js';
+import { wallsAround, type Border } from '../../boring/walls.js';
+import { half } from '../../length/units.js';
 import { boresNamed } from '../bores.js';
-import { ownText, remove } from '../changes.js';
-import { grouped, isRow, onFace, panelOf } from '../lookups.js';
-import { offsetOf } from '../row-grid.js';
-import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import { backToHabit, causesOf } from '../causes.js';
+import { grouped, onFace, panelOf } from '../lookups.js';
+import type { CarcassRule, Found } from '../rule.js';
 import { show } from '../words.js';
 
 export const nearEdge: CarcassRule = {
@@ -24,54 +20,34 @@ export const nearEdge: CarcassRule = {
     const close = context.boring.bores.flatMap((bore) => {
       const panel = panelOf(context, bore.panel);
       if (panel === undefined) return [];
-      const edge = nearestEdge(panel, bore);
-      return edge.wall < least ? [{ bore, panel, ...edge }] : [];
+      const nearest = wallsAround(panel, bore).beside.reduce((a, b) => (b.wall < a.wall ? b : a));
+      return nearest.wall < least ? [{ bore, panel, ...nearest }] : [];
     });
-    return grouped(close, (one) => `${one.panel.key} ${one.bore.group} ${one.edge} ${one.wall}`).map((same): Found => {
-      const { bore, panel, edge, wall } = same[0]!;
-      const value = blame(context, bore, edge);
+    return grouped(close, (one) => `${one.panel.key} ${one.bore.group} ${one.border} ${one.wall}`).map((same): Found => {
+      const { bore, panel, border, wall } = same[0]!;
+      const causes = causesOf(context, bore, onFace(bore) && border !== 'front' && border !== 'back' ? 'v' : 'u');
+      const rim = bore.diameter - half(bore.diameter);
       return {
-        place: value?.place ?? bore.place,
+        place: causes[0]?.value.place ?? bore.place,
         panel: panel.key,
         severity: wall < 0 ? 'error' : 'warning',
         message:
-          `${boresNamed(same.map((one) => one.bore))} in ${panel.key} ${same.length === 1 ? 'lies' : 'lie'} ` +
-          `${show(context, wall + bore.diameter / 2)} from the ${edge}: with a diameter of ${show(context, bore.diameter)} ` +
-          (wall < 0
-            ? `the edge is opened`
-            : `${show(context, wall)} of wall stay, less than ${show(context, least)}`) +
+          `${boresNamed(same.map((one) => one.bore))} in ${panel.key} ${same.length === 1 ? 'stands' : 'stand'} ` +
+          `${show(context, wall + rim)} from the ${BORDERS[border]} and ${same.length === 1 ? 'is' : 'are'} ${show(context, bore.diameter)} wide: ` +
+          (wall < 0 ? 'the edge is opened' : `${show(context, wall)} of wood stays, less than ${show(context, least)}`) +
           '. Move them further in.',
         bores: same.map((one) => one.bore.id),
-        repairs:
-          value !== undefined && ownText(value)
-            ? [{ title: 'Leave this to the shop’s habit', changes: [remove(value.path)], preferred: false }]
-            : [],
+        repairs: backToHabit(causes),
       };
     });
   },
 };
 
-/** The edge of the surface that a bore comes nearest to, and the material between. */
-function nearestEdge(panel: Panel, bore: Bore): { readonly edge: string; readonly wall: Micrometres } {
-  const across = onFace(bore) ? panel.length : panel.thickness;
-  const [low, high] = onFace(bore) ? ['reference end', 'far end'] : ['outside face', 'inside face'];
-  const edges = [
-    { edge: 'front edge', at: bore.u },
-    { edge: 'back edge', at: panel.width - bore.u },
-    { edge: low!, at: bore.v },
-    { edge: high!, at: across - bore.v },
-  ];
-  const nearest = edges.reduce((least, one) => (one.at < least.at ? one : least));
-  return { edge: nearest.edge, wall: nearest.at - bore.diameter / 2 };
-}
-
-/** The written value that puts the bore there, where there is one. */
-function blame(context: CarcassContext, bore: Bore, edge: string): Located<unknown> | undefined {
-  const { spec } = context;
-  const candidates: readonly (Located<unknown> | null | undefined)[] = isRow(bore)
-    ? edge === 'front edge' || edge === 'back edge'
-      ? [bore.group.endsWith('rear') ? spec.rearRow : null, spec.rowSetback]
-      : [offsetOf(context, bore.panel)]
-    : [chosen(spec, bore.panel, 'dowels'), spec.dowels];
-  return candidates.find((value) => value?.written === true) ?? undefined;
-}
+const BORDERS: Readonly<Record<Border, string>> = {
+  front: 'front edge',
+  back: 'back edge',
+  'reference-end': 'reference end',
+  'far-end': 'far end',
+  outside: 'outside face',
+  inside: 'inside face',
+};

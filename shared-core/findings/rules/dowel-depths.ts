@@ -1,0 +1,155 @@
+import { matings, type Mate, type Mating } from '../../boring/matings.js';
+import { chosen } from '../../carcass/choices.js';
+import type { Located } from '../../document/place.js';
+import type { Micrometres } from '../../length/units.js';
+import type { Dowel } from '../../shop/model.js';
+import { remove, setLength } from '../changes.js';
+import type { Repair } from '../finding.js';
+import { distinct, grouped } from '../lookups.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import { listed, show } from '../words.js';
+
+/** What the two bores may be deeper together than the dowel is long (common practice, no source). */
+const LEAST_GAP: Micrometres = 500;
+const MOST_GAP: Micrometres = 2000;
+
+export const dowelDepths: CarcassRule = {
+  name: 'dowel-depths',
+  severity: 'error',
+  about: {
+    what: 'The two bores of a dowel do not add up to its length and a little for the glue.',
+    why: 'Too shallow, and the joint stays open on the dowel’s end; too deep, and the dowel holds in one panel only. Together the bores are 0.5 to 2 mm deeper than the dowel is long (common practice, no source), or by the shop’s own `glue-gap`.',
+    remedy: 'Change `face-depth` or `end-depth`, or leave both to the fitting.',
+    example: 'kind: wall\nwidth: 600\npanels:\n  bottom: { end-depth: 15 }',
+  },
+  check(context) {
+    const wrong = matings(context.carcass, context.boring).flatMap((mating) =>
+      mating.mates.flatMap((mate) => {
+        const dowel = dowelOf(context, mate);
+        if (dowel === null || mate.faults.length > 0) return [];
+        const gap = mate.depthSum - dowel.length;
+        if ((gap >= LEAST_GAP && gap <= MOST_GAP) || gap === context.shop.habits.glueGap) return [];
+        return [{ mating, mate, dowel, gap, cause: causeOf(context, mating) }];
+      }),
+    );
+    return grouped(wrong, ({ cause, gap, mating }) => `${cause?.value.path.join(' ') ?? mating.joint.id} ${gap}`).map((same) =>
+      found(context, same),
+    );
+  },
+};
+
+interface Cause {
+  readonly panel: string;
+  readonly choice: 'faceDepth' | 'endDepth' | 'joint';
+  readonly value: Located<unknown>;
+}
+interface Wrong {
+  readonly mating: Mating;
+  readonly mate: Mate;
+  readonly dowel: Dowel;
+  readonly gap: Micrometres;
+  readonly cause: Cause | null;
+}
+
+/** The dowel that stands in both bores: the longer one, where the two panels are bored for two of one diameter. */
+function dowelOf({ shop }: CarcassContext, { face, end }: Mate): Dowel | null {
+  if (face.purpose !== 'dowel' || end.purpose !== 'dowel') return null;
+  const dowels = [face.fitting, end.fitting]
+    .map((name) => (name === null ? undefined : shop.fittings.get(name)))
+    .filter((fitting) => fitting?.kind === 'dowel');
+  return dowels.toSorted((a, b) => b.length - a.length)[0] ?? null;
+}
+
+function causeOf({ spec }: CarcassContext, { joint: { facePanel, endPanel } }: Mating): Cause | null {
+  const candidates = [
+    [endPanel, 'endDepth'],
+    [facePanel, 'faceDepth'],
+    [endPanel, 'joint'],
+    [facePanel, 'joint'],
+  ] as const;
+  for (const [panel, choice] of candidates) {
+    const value: Located<unknown> | undefined = chosen(spec, panel, choice);
+    if (value !== undefined) return { panel, choice, value };
+  }
+  return null;
+}
+
+function found(context: CarcassContext, same: readonly Wrong[]): Found {
+  const { mating, mate, dowel, gap, cause } = same[0]!;
+  const { facePanel, endPanel, place } = mating.joint;
+  const habit = context.shop.habits.glueGap;
+  const out =
+    gap < 0
+      ? `the dowel is ${show(context, -gap)} longer than its two bores`
+      : `that leaves ${show(context, gap)}, ${gap < LEAST_GAP ? 'too little' : 'too much'}`;
+  const panel = cause?.panel ?? endPanel;
+  const mates = distinct(same.map((one) => (one.mating.joint.facePanel === panel ? one.mating.joint.endPanel : one.mating.joint.facePanel)));
+  return {
+    place: cause?.value.place ?? place,
+    panel,
+    message:
+      `The bores of ${panel} and ${listed(mates)} do not add up: ${show(context, mate.face.depth)} in the face of ${facePanel} and ` +
+      `${show(context, mate.end.depth)} in the end of ${endPanel} make ${show(context, mate.depthSum)}; ${dowel.name} is ${show(context, dowel.length)} long ` +
+      `and wants ${show(context, habit)} for the glue (${show(context, LEAST_GAP)} to ${show(context, MOST_GAP)}): ${out}. Change one of the depths.`,
+    related: related(context, same, panel, mates),
+    bores: distinct(same.flatMap((one) => [one.mate.face.id, one.mate.end.id])),
+    repairs: cause === null ? [] : repairs(context, same, cause, mates),
+  };
+}
+
+function related(context: CarcassContext, same: readonly Wrong[], panel: string, mates: readonly string[]): Found['related'] {
+  return mates.map((key) => {
+    const { mate } = same.find(({ mating: { joint } }) => joint.facePanel === key || joint.endPanel === key)!;
+    const bore = mate.face.panel === key ? mate.face : mate.end;
+    const choice = chosen(context.spec, key, mate.face.panel === key ? 'faceDepth' : 'endDepth');
+    const place = choice?.place ?? context.carcass.panels.find((one) => one.key === key)!.place;
+    return { place, message: `${key} is bored ${show(context, bore.depth)} deep for ${panel}.` };
+  });
+}
+
+function repairs(
+  context: CarcassContext,
+  same: readonly Wrong[],
+  { panel, choice, value }: Cause,
+  mates: readonly string[],
+): readonly Repair[] {
+  const { mate, dowel } = same[0]!;
+  const total = dowel.length + context.shop.habits.glueGap;
+  const what = choice === 'joint' ? `the fitting of ${panel}` : `the depth of ${panel}`;
+  const offers: Repair[] = [
+    { title: `Take ${what} out, so that both bores follow one fitting`, changes: [remove(value.path)], preferred: true },
+  ];
+  if (choice === 'joint') {
+    const name = value.value as string;
+    offers.push({
+      title: `Hold the whole carcass with ${name}`,
+      changes: [{ kind: 'set', part: 'self', path: ['joint'], text: name }, remove(value.path)],
+      preferred: false,
+    });
+    return offers;
+  }
+  const own = choice === 'endDepth' ? mate.end.depth : mate.face.depth;
+  const theirs = choice === 'endDepth' ? mate.face.depth : mate.end.depth;
+  const fitted = total - theirs;
+  if (fitted > 0 && fitted !== own)
+    offers.push({
+      title: `Bore ${panel} ${show(context, fitted)} deep, which makes ${show(context, total)} with ${listed(mates)}`,
+      changes: [setLength(context, value.path, fitted)],
+      preferred: false,
+    });
+  const mateDepth = total - own;
+  const mateChoice = choice === 'endDepth' ? 'faceDepth' : 'endDepth';
+  if (mateDepth > 0)
+    offers.push({
+      title: `Bore ${listed(mates)} ${show(context, mateDepth)} deep, which makes ${show(context, total)} with ${panel}`,
+      changes: mates.map((key) =>
+        setLength(
+          context,
+          chosen(context.spec, key, mateChoice)?.path ?? ['panels', key, mateChoice === 'faceDepth' ? 'face-depth' : 'end-depth'],
+          mateDepth,
+        ),
+      ),
+      preferred: false,
+    });
+  return offers;
+}
