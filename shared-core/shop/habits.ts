@@ -13,14 +13,15 @@ type MachineUse = keyof Habits['machines'];
 /** Band name that leaves an edge bare. */
 export const NO_BAND = 'none';
 
-const KIND_FOR_USE: Readonly<Record<MachineUse, MachineKind>> = {
+/** The kind of machine that each use asks for. */
+export const KIND_FOR_USE = {
   faces: 'vertical',
   ends: 'horizontal',
   rows: 'line',
   cups: 'cup',
   clamp: 'clamp',
-};
-const KIND_WORDS: Readonly<Record<MachineKind, string>> = {
+} as const satisfies Readonly<Record<MachineUse, MachineKind>>;
+export const KIND_WORDS: Readonly<Record<MachineKind, string>> = {
   vertical: 'vertical head',
   horizontal: 'horizontal head',
   line: 'line drill',
