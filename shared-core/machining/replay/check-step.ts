@@ -2,7 +2,7 @@ import type { Span } from '../../schema/schema.js';
 import type { Blank, SetUp, Step } from '../setup-sheet.js';
 import { lieOf, type Hole, type Stroke } from './bore.js';
 import { toTable } from './lie.js';
-import { realSolid, type Solid } from './solid.js';
+import type { Solid } from './solid.js';
 import { NOTHING } from './stray.js';
 import { stopFace, stopSide } from './table.js';
 import { dot } from './vector.js';
@@ -59,24 +59,56 @@ function checkMove({ machine }: SetUp, step: Step): string[] {
 }
 
 /** What a stroke would do that no bore is: miss the panel, come out where it must not, or run the panel into a stop. */
-export function checkStroke(stroke: Stroke, holes: readonly Hole[]): string[] {
-  const solid = realSolid(stroke.blank, stroke.panel, NOTHING);
-  return [...checkStopsInTheWay(stroke, solid), ...holes.flatMap((hole) => checkHole(stroke.setUp, solid, hole))];
+export function checkStroke(stroke: Stroke, solid: Solid, holes: readonly Hole[]): string[] {
+  return [
+    ...checkStopsInTheWay(stroke, solid),
+    ...(holes.length === 0 ? ['every bit comes down beside the panel'] : []),
+    ...holes.flatMap((hole) => checkHole(stroke.setUp, solid, hole)),
+  ];
+}
+
+/** Extent of the surface that a hole enters, along its v, and the thickness of wood under it. */
+function woodAt(solid: Solid, hole: Hole): readonly [extent: number, thick: number] {
+  const inFace = hole.face === 'inside' || hole.face === 'outside';
+  return inFace ? [solid.length, solid.thickness] : [solid.thickness, solid.length];
+}
+
+/** Whether a bit comes down wholly beside the panel: a loaded spindle past the wood makes no hole. */
+export function missesWood({ blank, panel }: Stroke, hole: Hole): boolean {
+  const solid = realSolid(blank, panel, NOTHING);
+  const [extent] = woodAt(solid, hole);
+  const clear = (at: number, to: number): boolean => 2 * Math.max(-at, at - to) >= hole.diameter;
+  return clear(hole.u, solid.width) || clear(hole.v, extent);
+}
+
+const isInFace = ({ face }: Hole): boolean => face === 'inside' || face === 'outside';
+
+/** How far the surface that a hole is in reaches, along u and v of the hole, and how deep the wood is behind it. */
+function extentOf({ width, length, thickness }: Solid, hole: Hole): Readonly<Record<'u' | 'v' | 'deep', number>> {
+  return isInFace(hole) ? { u: width, v: length, deep: thickness } : { u: width, v: thickness, deep: length };
+}
+
+/** True where the bit comes down wholly beside the panel: a loaded spindle that this panel does not reach bores air. */
+export function isBeside(solid: Solid, hole: Hole): boolean {
+  const extent = extentOf(solid, hole);
+  const off = (place: number, to: number): number => Math.max(0, -place, place - to);
+  return 4 * (off(hole.u, extent.u) ** 2 + off(hole.v, extent.v) ** 2) >= hole.diameter ** 2;
 }
 
 function checkHole(setUp: SetUp, solid: Solid, hole: Hole): string[] {
-  const inFace = hole.face === 'inside' || hole.face === 'outside';
-  const [extent, thick] = inFace ? [solid.length, solid.thickness] : [solid.thickness, solid.length];
+  const extent = extentOf(solid, hole);
   const where = `the ${mm(hole.diameter)} hole at ${mm(hole.u)}, ${mm(hole.v)} in the ${sideWords(hole.face)}`;
-  if (hole.u <= 0 || hole.u >= solid.width || hole.v <= 0 || hole.v >= extent) {
-    return [`${where} lies outside the panel, which measures ${mm(solid.width)} by ${mm(extent)} there`];
+  if (hole.u <= 0 || hole.u >= extent.u || hole.v <= 0 || hole.v >= extent.v) {
+    return [`${where} cuts into the edge of the panel, which measures ${mm(extent.u)} by ${mm(extent.v)} there`];
   }
-  if (setUp.through && !inFace) return [`${where} would have to go through the whole length of the panel`];
-  if (setUp.through && setUp.depth < thick) {
-    return [`${where} is to go through ${mm(thick)}, but the depth stop is at ${mm(setUp.depth)}`];
+  if (setUp.through && !isInFace(hole)) {
+    return [`${where} would have to go through the whole length of the panel`];
   }
-  if (!setUp.through && setUp.depth >= thick) {
-    return [`${where} comes out on the other side: depth ${mm(setUp.depth)} in ${mm(thick)}`];
+  if (setUp.through && setUp.depth < extent.deep) {
+    return [`${where} is to go through ${mm(extent.deep)}, but the depth stop is at ${mm(setUp.depth)}`];
+  }
+  if (!setUp.through && setUp.depth >= extent.deep) {
+    return [`${where} comes out on the other side: depth ${mm(setUp.depth)} in ${mm(extent.deep)}`];
   }
   return [];
 }

@@ -1,10 +1,10 @@
 import type { Blank, Run, SetUp, Step } from '../setup-sheet.js';
 import { bore, type Hole, type Stroke } from './bore.js';
 import { checkSetUp } from './check-setup.js';
-import { checkBlank, checkStep, checkStroke } from './check-step.js';
+import { checkBlank, checkStep, checkStroke, missesWood } from './check-step.js';
 import { holeKey, holeWords } from './compare.js';
 import { findTurn } from './lie.js';
-import type { Side } from './solid.js';
+import { realSolid, type Side } from './solid.js';
 import { NOTHING } from './stray.js';
 import { contacts } from './table.js';
 import { sideWords } from './words.js';
@@ -108,11 +108,14 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
   const problems: ReplayProblem[] = [];
   const met = new Set<string>();
   for (const stroke of read.strokes) {
-    const made = bore(stroke, NOTHING);
-    const messages = checkStroke(stroke, made);
-    made.forEach((hole, i) => {
+    const bored = bore(stroke, NOTHING).map((hole, i) => ({ hole, by: stroke.step.spindles[i]! }));
+    const made = bored.filter(({ hole }) => !missesWood(stroke, hole));
+    const messages = checkStroke(
+      stroke,
+      made.map(({ hole }) => hole),
+    );
+    made.forEach(({ hole, by: { head, spindle } }) => {
       const key = holeKey(hole);
-      const { head, spindle } = stroke.step.spindles[i]!;
       if (!met.has(key)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });
       else if (!mayMeetTwice(stroke.setUp)) messages.push(`${holeWords(hole)} is bored already`);
       met.add(key);

@@ -1,0 +1,93 @@
+import type { Bore } from '../../boring/model.js';
+import type { Panel } from '../../carcass/model.js';
+import type { Micrometres } from '../../length/units.js';
+import type { VerticalHead } from '../../shop/model.js';
+import type { Blank } from '../setup-sheet.js';
+import { loadFor } from './load.js';
+import { groupBy, modulo, offsetsFor, outside, within } from './numbers.js';
+import type { Operation, Unreachable, Way } from './operation.js';
+import { handOfEnd } from './orientation.js';
+
+/** A line this near to the far end belongs to the horizontal that closes the box there and is set out from that end. */
+const BELONGS_TO_END: Micrometres = 64_000;
+
+/**
+ * Construction bores in faces on a vertical head: all bores of one face that stand at one v, one depth and one pitch are one
+ * line under the head, made in one stroke. Diameters may differ from spindle to spindle.
+ * @param preferredOffset the fence offset to take where the places allow several: the shop's usual first bore.
+ */
+export function faceOperations(
+  carcass: string,
+  panel: Panel,
+  blank: Blank,
+  bores: readonly Bore[],
+  head: VerticalHead,
+  preferredOffset: Micrometres,
+): { operations: Operation[]; unreachable: Unreachable[] } {
+  const operations: Operation[] = [];
+  const unreachable: Unreachable[] = [];
+  const lines = groupBy(bores, (b) => `${b.face}|${b.v}|${b.depth}|${b.through}|${modulo(b.u, head.pitch)}`);
+  for (const line of lines.values()) {
+    const first = line[0];
+    if (!first) continue;
+    const cannot = (parameter: string, needed: Micrometres | null, reason: string) =>
+      unreachable.push({ panel: panel.key, bores: line, machine: head.name, parameter, needed, reason });
+    if (!within(first.depth, head.depth)) {
+      cannot('depth', first.depth, 'its depth range does not take this depth');
+      continue;
+    }
+    const offsets = offsetsFor(line.map((b) => b.u), head.pitch, head.spindles, head.fenceOffset);
+    const offset = offsets.includes(preferredOffset) ? preferredOffset : offsets[0];
+    if (offset === undefined) {
+      const reach = head.fenceOffset.max + (head.spindles - 1) * head.pitch;
+      const deepest = Math.max(...line.map((b) => b.u));
+      if (deepest > reach) cannot('spindles', deepest, 'its spindle line does not reach so far from the fence');
+      else cannot('fence-offset', first.u, 'no fence offset puts its spindles over these places');
+      continue;
+    }
+    const wanted = line.map((bore) => ({ head: 0, spindle: (bore.u - offset) / head.pitch, bore }));
+    const load = loadFor(head, wanted, ({ spindle }) => outside(offset + spindle * head.pitch, panel.width));
+    const bored = first.face as 'inside' | 'outside';
+    const opposite = bored === 'inside' ? 'outside' : 'inside';
+    const down = head.from === 'above' ? opposite : bored;
+    const way = (end: Way['end']): Way => ({
+      down,
+      end,
+      side: handOfEnd(end, down, blank.hand, head.fence),
+      position: end === 'reference-end' ? first.v : panel.length - first.v,
+      strokes: [{ moved: 0, wanted }],
+      extent: panel.length,
+      load,
+    });
+    const fromFarEnd = panel.length - first.v < Math.min(first.v, BELONGS_TO_END);
+    const ways = fromFarEnd ? [way('far-end'), way('reference-end')] : [way('reference-end'), way('far-end')];
+    const reachable = firstReachable(ways, head);
+    if (!reachable) {
+      const nearest = Math.min(first.v, panel.length - first.v);
+      cannot('stops', nearest, 'no stop on the hand where the panel comes to lie can be set to this distance');
+      continue;
+    }
+    operations.push({
+      carcass,
+      panel: panel.key,
+      blank,
+      machine: head,
+      fence: [offset],
+      height: null,
+      depth: first.depth,
+      through: first.through,
+      ways: [reachable],
+    });
+  }
+  return { operations, unreachable };
+}
+
+/**
+ * The first way that a stop serves, without the extension if any can do without. Only that one is offered: left and right
+ * panels must be set out from the same end, or a difference in their lengths would set their joints out of level.
+ */
+function firstReachable(ways: readonly Way[], head: VerticalHead): Way | undefined {
+  const served = (way: Way, extension: Micrometres): boolean =>
+    head.stops.some((s) => s.side === way.side && within(way.position, { min: s.range.min, max: s.range.max + extension }));
+  return ways.find((way) => served(way, 0)) ?? ways.find((way) => served(way, head.extension));
+}

@@ -1,0 +1,132 @@
+import type { Micrometres } from '../../length/units.js';
+import type { SetStop } from '../setup-sheet.js';
+import { groupBy } from './numbers.js';
+import { emptyLoad, mergeLoads, type Load } from './load.js';
+import type { BoringMachine, Operation, Way } from './operation.js';
+import { assignStops, demandOf, liesFree, type StopDemand } from './stops.js';
+
+/** An operation with the way that was chosen for it. */
+export interface Chosen {
+  readonly operation: Operation;
+  readonly way: Way;
+}
+
+/** What will become one set-up: operations that can all be run without touching the machine. */
+export interface Batch {
+  readonly machine: BoringMachine;
+  readonly fence: readonly Micrometres[];
+  readonly height: Micrometres | null;
+  readonly depth: Micrometres;
+  readonly through: boolean;
+  readonly stops: readonly SetStop[];
+  readonly extension: boolean;
+  readonly load: Load;
+  readonly chosen: readonly Chosen[];
+}
+
+/**
+ * Sorts operations into as few batches as a first-fit by falling size finds. Operations that share machine, fence, height and
+ * depth may share a batch when their bits go together and the shop has the stops. A way that meets a stop already set is
+ * preferred, so that left and right panels end up on mirrored stops of one set-up.
+ */
+export function groupOperations(operations: readonly Operation[]): Batch[] {
+  const groups = groupBy(
+    operations,
+    (o) => `${o.machine.kind}|${o.machine.name}|${o.fence.join()}|${o.height}|${o.through ? 'through' : o.depth}`,
+  );
+  const batches: Batch[] = [];
+  for (const group of groups.values()) {
+    const size = (o: Operation): number => o.ways[0]?.strokes[0]?.wanted.length ?? 0;
+    const ordered = group.map((operation, index) => ({ operation, index })).sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
+    const open: Batch[] = [];
+    for (const { operation } of ordered) {
+      const placed = best(open, operation);
+      if (placed) open[placed.index] = placed.batch;
+      else {
+        const batch = operation.ways.map((way) => join(emptyBatch(operation), operation, way)).find((b) => b !== null);
+        if (batch) open.push(batch);
+      }
+    }
+    batches.push(...mergeBatches(open));
+  }
+  return batches;
+}
+
+function emptyBatch(operation: Operation): Batch {
+  const { machine, fence, height, depth, through } = operation;
+  return { machine, fence, height, depth, through, stops: [], extension: false, load: emptyLoad(machine), chosen: [] };
+}
+
+/** The open batch, and the way, that takes an operation with the fewest further stops and no extension. */
+function best(open: readonly Batch[], operation: Operation): { index: number; batch: Batch } | null {
+  let found: { index: number; batch: Batch } | null = null;
+  let least = Infinity;
+  for (const [index, batch] of open.entries()) {
+    for (const way of operation.ways) {
+      const joined = join(batch, operation, way);
+      if (!joined) continue;
+      const price =
+        (joined.stops.length - batch.stops.length) * 2 +
+        Number(joined.extension !== batch.extension) * 8 +
+        Number(way !== operation.ways[0]);
+      if (price < least) {
+        least = price;
+        found = { index, batch: joined };
+      }
+    }
+  }
+  return found;
+}
+
+/** The batch with one more operation in it, or null where it does not go. */
+function join(batch: Batch, operation: Operation, way: Way): Batch | null {
+  const load = mergeLoads(batch.load, way.load);
+  if (!load) return null;
+  const chosen = [...batch.chosen, { operation, way }];
+  let stops = batch.stops;
+  let extension = batch.extension;
+  if (!stops.some((stop) => stop.side === way.side && stop.position === way.position)) {
+    const plan = assignStops(batch.machine, demandsOf(chosen));
+    if (!plan) return null;
+    stops = plan.stops;
+    extension = plan.extension;
+    if (!chosen.every((c) => liesFree(batch.machine, c.way, stops))) return null;
+  } else if (!liesFree(batch.machine, way, stops)) return null;
+  const depth = Math.max(batch.depth, operation.depth);
+  return { ...batch, depth, stops, extension, load, chosen };
+}
+
+/** One demand a place; it must lower if any way that lies there needs it to. */
+function demandsOf(chosen: readonly Chosen[]): StopDemand[] {
+  const demands = groupBy(chosen.map(({ way }) => demandOf(way)), ({ side, position }) => `${side}|${position}`);
+  return [...demands.values()].flatMap((same) => {
+    const [first] = same;
+    return first ? [{ ...first, lowers: same.some((demand) => demand.lowers) }] : [];
+  });
+}
+
+/** Whether an operation can be run at all, with no other in its set-up. */
+export const standsAlone = (operation: Operation): boolean =>
+  operation.ways.some((way) => join(emptyBatch(operation), operation, way) !== null);
+
+/** Takes batches together, smallest into largest, as long as any two go together. */
+function mergeBatches(batches: readonly Batch[]): Batch[] {
+  const left = [...batches];
+  for (let from = left.length - 1; from > 0; from--) {
+    for (let into = 0; into < from; into++) {
+      const source = left[from];
+      const target = left[into];
+      if (!source || !target) continue;
+      const merged = source.chosen.reduce<Batch | null>(
+        (sum, { operation, way }) => sum && join(sum, operation, way),
+        target,
+      );
+      if (merged) {
+        left[into] = merged;
+        left.splice(from, 1);
+        break;
+      }
+    }
+  }
+  return left;
+}

@@ -1,0 +1,54 @@
+import type { Micrometres } from '../../length/units.js';
+import type { BoringMachine, SpindlePlace, WantedSpindle } from './operation.js';
+
+/**
+ * The spindles of a machine in one array, head by head. `wanted[i]` is the diameter that must be there, 0 for none;
+ * `limit[i]` is the greatest diameter that may be there though nothing is wanted: twice the distance to the wood, since a
+ * loaded spindle bores wherever there is wood under it.
+ */
+export interface Load {
+  readonly wanted: readonly Micrometres[];
+  readonly limit: readonly Micrometres[];
+}
+
+export const spindlesPerHead = (machine: BoringMachine): number => (machine.kind === 'cup' ? 1 : machine.spindles);
+const heads = (machine: BoringMachine): number => (machine.kind === 'line' ? machine.heads : 1);
+
+export const placeAt = (machine: BoringMachine, index: number): SpindlePlace => ({
+  head: Math.floor(index / spindlesPerHead(machine)),
+  spindle: index % spindlesPerHead(machine),
+});
+
+export function emptyLoad(machine: BoringMachine): Load {
+  const size = heads(machine) * spindlesPerHead(machine);
+  return { wanted: new Array<number>(size).fill(0), limit: new Array<number>(size).fill(Infinity) };
+}
+
+/**
+ * What a stroke asks of the spindles. `clearance` tells how far the centre of a spindle is from wood, 0 where it stands over
+ * wood; for several strokes, the least.
+ */
+export function loadFor(
+  machine: BoringMachine,
+  wanted: readonly WantedSpindle[],
+  clearance: (place: SpindlePlace) => Micrometres,
+): Load {
+  const diameters = [...emptyLoad(machine).wanted];
+  for (const { head, spindle, bore } of wanted) diameters[head * spindlesPerHead(machine) + spindle] = bore.diameter;
+  const limit = diameters.map((diameter, i) => (diameter > 0 ? Infinity : 2 * clearance(placeAt(machine, i))));
+  return { wanted: diameters, limit };
+}
+
+/** The load that serves both, or null where a spindle is wanted with two bits, or where one would bore the other's wood. */
+export function mergeLoads(a: Load, b: Load): Load | null {
+  const wanted: Micrometres[] = [];
+  const limit: Micrometres[] = [];
+  for (let i = 0; i < a.wanted.length; i++) {
+    const [inA = 0, inB = 0, limitA = 0, limitB = 0] = [a.wanted[i], b.wanted[i], a.limit[i], b.limit[i]];
+    if (inA > 0 && inB > 0 && inA !== inB) return null;
+    if (inA > limitB || inB > limitA) return null;
+    wanted.push(Math.max(inA, inB));
+    limit.push(Math.min(limitA, limitB));
+  }
+  return { wanted, limit };
+}

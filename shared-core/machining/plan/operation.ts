@@ -1,0 +1,71 @@
+import type { Bore } from '../../boring/model.js';
+import type { Micrometres } from '../../length/units.js';
+import type { CupBorer, Hand, HorizontalHead, LineDrill, VerticalHead } from '../../shop/model.js';
+import type { Blank } from '../setup-sheet.js';
+import type { Load } from './load.js';
+
+export type BoringMachine = VerticalHead | HorizontalHead | LineDrill | CupBorer;
+
+/** One spindle of one head. */
+export interface SpindlePlace {
+  readonly head: number;
+  readonly spindle: number;
+}
+
+/** A spindle that must carry a bit in a stroke, and the bore that it makes there. */
+export interface WantedSpindle extends SpindlePlace {
+  readonly bore: Bore;
+}
+
+/** One descent of the head. */
+export interface PlannedStroke {
+  /** Along X from contact with the stop; to the right positive. */
+  readonly moved: Micrometres;
+  readonly wanted: readonly WantedSpindle[];
+}
+
+/**
+ * One way to make an operation: how the panel lies, against which hand, and what the spindles do there. All strokes of a way
+ * want the same spindles, so that no bit changes between them.
+ */
+export interface Way {
+  readonly down: 'inside' | 'outside';
+  readonly end: 'reference-end' | 'far-end';
+  /** The hand on which that end (on a horizontal head: the front edge) lies, so the hand of the stop. */
+  readonly side: Hand;
+  /** From the face of the stop to the nearest spindle on its side. */
+  readonly position: Micrometres;
+  readonly strokes: readonly PlannedStroke[];
+  /** What lies along X in contact with the stop: the panel's length, or its width on a horizontal head. */
+  readonly extent: Micrometres;
+  /** What all strokes ask of the spindles. */
+  readonly load: Load;
+}
+
+/**
+ * Bores of one panel that one machine makes in one lay, with the ways to do it, best first. Bores of one operation share
+ * the settings that a set-up fixes: fence, height, depth.
+ */
+export interface Operation {
+  readonly carcass: string;
+  readonly panel: string;
+  readonly blank: Blank;
+  readonly machine: BoringMachine;
+  readonly fence: readonly Micrometres[];
+  readonly height: Micrometres | null;
+  readonly depth: Micrometres;
+  readonly through: boolean;
+  readonly ways: readonly Way[];
+}
+
+/** Bores that no way was found for: what is missing, and the parameter of the shop file that would allow it. */
+export interface Unreachable {
+  readonly panel: string;
+  readonly bores: readonly Bore[];
+  readonly machine: string | null;
+  /** 'fence-offset', 'stops', 'height', 'depth', 'throat' …: the key of the shop file. */
+  readonly parameter: string;
+  /** The length that the parameter would have to allow, where it is one. */
+  readonly needed: Micrometres | null;
+  readonly reason: string;
+}

@@ -1,0 +1,126 @@
+import type { Bore, BoreMap } from '../../boring/model.js';
+import type { Carcass, Panel } from '../../carcass/model.js';
+import { handedness } from '../../carcass/pose.js';
+import type { CarcassSpec } from '../../job/model.js';
+import type { Machine, PanelRange, Shop } from '../../shop/model.js';
+import type { Blank } from '../setup-sheet.js';
+import { cupOperations } from './cup-operations.js';
+import { endOperations } from './end-operations.js';
+import { faceOperations } from './face-operations.js';
+import { standsAlone } from './group.js';
+import { groupBy, within } from './numbers.js';
+import type { BoringMachine, Operation, Unreachable } from './operation.js';
+import { rowOperations } from './row-operations.js';
+
+export interface CarcassOperations {
+  readonly operations: readonly Operation[];
+  readonly unreachable: readonly Unreachable[];
+}
+
+type Task = 'faces' | 'ends' | 'rows' | 'cups';
+const KIND = { faces: 'vertical', ends: 'horizontal', rows: 'line', cups: 'cup' } as const;
+
+/**
+ * All operations of one carcass, in the order of its panels, and the bores that its machines cannot make. It depends on
+ * nothing outside the carcass and the shop, so it is computed anew only for a carcass that changed.
+ */
+export function operationsOf(
+  name: string,
+  spec: CarcassSpec,
+  carcass: Carcass,
+  boring: BoreMap,
+  shop: Shop,
+): CarcassOperations {
+  const operations: Operation[] = [];
+  const unreachable: Unreachable[] = [];
+  const boresOf = groupBy(boring.bores, (bore) => bore.panel);
+  for (const panel of carcass.panels) {
+    const blank = blankOf(panel);
+    const tasks = groupBy(boresOf.get(panel.key) ?? [], taskOf);
+    for (const [task, bores] of tasks) {
+      const machine = machineFor(task, spec, shop);
+      if (!machine) {
+        const reason = `the shop has no ${KIND[task] === 'line' ? 'line drill' : `${KIND[task]} head`} for it`;
+        unreachable.push({ panel: panel.key, bores, machine: null, parameter: 'machines', needed: null, reason });
+        continue;
+      }
+      const misfit = outOfRange(panel, machine.panel);
+      const bits = shop.bits;
+      const noBit = bits && bores.find((bore) => !bits.includes(bore.diameter));
+      if (misfit) {
+        unreachable.push({ panel: panel.key, bores, machine: machine.name, ...misfit });
+        continue;
+      }
+      if (noBit) {
+        const reason = 'the shop has no bit of this diameter';
+        unreachable.push({ panel: panel.key, bores, machine: machine.name, parameter: 'bits', needed: noBit.diameter, reason });
+        continue;
+      }
+      const found = onMachine(name, panel, blank, bores, machine, boring, shop);
+      unreachable.push(...found.unreachable);
+      for (const operation of found.operations) {
+        if (standsAlone(operation)) operations.push(operation);
+        else unreachable.push(heldUp(operation));
+      }
+    }
+  }
+  return { operations, unreachable };
+}
+
+/** The blank as it comes to the machines. */
+export function blankOf({ length, width, thickness, pose }: Panel): Blank {
+  return { length, width, thickness, hand: handedness(pose) };
+}
+
+function taskOf(bore: Bore): Task {
+  if (bore.purpose === 'row') return 'rows';
+  if (bore.purpose === 'cup') return 'cups';
+  return bore.face === 'inside' || bore.face === 'outside' ? 'faces' : 'ends';
+}
+
+/** The machine that the carcass asks for, else the shop's usual one, else the first of its kind. */
+function machineFor(task: Task, spec: CarcassSpec, shop: Shop): BoringMachine | null {
+  const asked = task === 'cups' ? null : spec.machines[task];
+  const named = asked?.value ?? shop.habits.machines[task];
+  const isRight = (machine: Machine | undefined): machine is BoringMachine => machine?.kind === KIND[task];
+  const machine = named === null ? undefined : shop.machines.get(named);
+  return isRight(machine) ? machine : ([...shop.machines.values()].find(isRight) ?? null);
+}
+
+/** An operation whose stop cannot be lowered for the index move that follows. */
+function heldUp({ panel, machine, ways }: Operation): Unreachable {
+  const bores = ways[0]?.strokes.flatMap((stroke) => stroke.wanted.map(({ bore }) => bore)) ?? [];
+  const reason = 'the stop that the panel is set against cannot be lowered for the index move';
+  return { panel, bores, machine: machine.name, parameter: 'lowers', needed: null, reason };
+}
+
+function outOfRange(panel: Panel, range: PanelRange): Pick<Unreachable, 'parameter' | 'needed' | 'reason'> | null {
+  for (const size of ['length', 'width', 'thickness'] as const) {
+    const span = range[size];
+    if (span && !within(panel[size], span)) {
+      return { parameter: 'panel', needed: panel[size], reason: `it does not take panels of this ${size}` };
+    }
+  }
+  return null;
+}
+
+function onMachine(
+  carcass: string,
+  panel: Panel,
+  blank: Blank,
+  bores: readonly Bore[],
+  machine: BoringMachine,
+  boring: BoreMap,
+  shop: Shop,
+): { operations: Operation[]; unreachable: Unreachable[] } {
+  switch (machine.kind) {
+    case 'vertical':
+      return faceOperations(carcass, panel, blank, bores, machine, shop.habits.firstDowel);
+    case 'horizontal':
+      return endOperations(carcass, panel, blank, bores, machine, shop.habits.firstDowel);
+    case 'line':
+      return rowOperations(carcass, panel, blank, bores, boring.rows.filter((row) => row.panel === panel.key), machine, shop.habits.setback);
+    case 'cup':
+      return cupOperations(carcass, panel, blank, bores, machine);
+  }
+}

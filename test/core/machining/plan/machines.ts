@@ -1,0 +1,95 @@
+import fc from 'fast-check';
+import type { Micrometres } from '../../../../shared-core/length/units.js';
+import type { HorizontalHead, LineDrill, Shop, Stop, VerticalHead } from '../../../../shared-core/shop/model.js';
+import { mm } from '../../specs.js';
+
+const nowhere = { part: 'shop', start: 0, end: 0 } as const;
+const anything = { length: null, width: null, thickness: null };
+
+const span = (low: number, high: number): fc.Arbitrary<{ min: Micrometres; max: Micrometres }> =>
+  fc
+    .tuple(fc.integer({ min: mm(low), max: mm(high) }), fc.integer({ min: mm(low), max: mm(high) }))
+    .map(([a, b]) => ({ min: Math.min(a, b), max: Math.max(a, b) }));
+
+/** Stops on both hands, or now and then on one only; some cannot be lowered. */
+const stopsArbitrary = (low: number, high: number): fc.Arbitrary<Stop[]> =>
+  fc.array(
+    fc.record({
+      name: fc.constant(''),
+      place: fc.constant(nowhere),
+      side: fc.constantFrom('left' as const, 'right' as const),
+      range: fc.oneof(fc.constant({ min: mm(low), max: mm(high) }), span(low, high)),
+      lowers: fc.oneof({ weight: 4, arbitrary: fc.constant(true) }, { weight: 1, arbitrary: fc.constant(false) }),
+    }),
+    { minLength: 1, maxLength: 5 },
+  ).map((stops) => stops.map((stop, index) => ({ ...stop, name: `stop-${index}` })));
+
+const depths = { min: 0, max: mm(90) };
+
+/** Machines that a workshop might have, on one pitch: fence far or near, bits from above or below, few or many stops. */
+export const machinesArbitrary = (pitch: Micrometres): fc.Arbitrary<[VerticalHead, HorizontalHead, LineDrill]> =>
+  fc.tuple(
+    fc.record({
+      kind: fc.constant('vertical' as const),
+      name: fc.constant('faces'),
+      place: fc.constant(nowhere),
+      body: fc.constantFrom('one', 'faces'),
+      spindles: fc.integer({ min: 5, max: 30 }),
+      pitch: fc.constant(pitch),
+      depth: fc.constant(depths),
+      depthStops: fc.constant(null),
+      panel: fc.constant(anything),
+      clamps: fc.constant([]),
+      stops: stopsArbitrary(0, 1200),
+      fence: fc.constantFrom('far' as const, 'near' as const),
+      from: fc.constantFrom('above' as const, 'below' as const),
+      fenceOffset: fc.oneof(fc.constant({ min: mm(15), max: mm(80) }), span(15, 80)),
+      extension: fc.constantFrom(0, mm(1000)),
+    }),
+    fc.record({
+      kind: fc.constant('horizontal' as const),
+      name: fc.constant('ends'),
+      place: fc.constant(nowhere),
+      body: fc.constantFrom('one', 'ends'),
+      spindles: fc.integer({ min: 5, max: 30 }),
+      pitch: fc.constant(pitch),
+      depth: fc.constant(depths),
+      depthStops: fc.constant(null),
+      panel: fc.constant(anything),
+      clamps: fc.constant([]),
+      stops: stopsArbitrary(5, 120),
+      height: fc.constant({ min: mm(2), max: mm(40) }),
+    }),
+    fc.record({
+      kind: fc.constant('line' as const),
+      name: fc.constant('rows'),
+      place: fc.constant(nowhere),
+      body: fc.constant('rows'),
+      spindles: fc.integer({ min: 3, max: 30 }),
+      pitch: fc.constant(pitch),
+      depth: fc.constant(depths),
+      depthStops: fc.constant(null),
+      panel: fc.constant(anything),
+      clamps: fc.constant([]),
+      stops: stopsArbitrary(0, 600),
+      fence: fc.constantFrom('far' as const, 'near' as const),
+      from: fc.constantFrom('above' as const, 'below' as const),
+      heads: fc.integer({ min: 1, max: 4 }),
+      setback: fc.oneof(fc.constant({ min: mm(20), max: mm(80) }), span(20, 80)),
+      headDistance: fc.oneof(fc.constant({ min: mm(64), max: mm(640) }), fc.constant(null), span(60, 640)),
+      throat: fc.integer({ min: mm(300), max: mm(900) }),
+      indexPins: fc.constantFrom('row' as const, 'fence' as const, 'none' as const),
+      indexRange: fc.oneof(fc.constant(null), fc.integer({ min: mm(200), max: mm(3000) })),
+      meetsHolesTwice: fc.boolean(),
+    }),
+  );
+
+/** A shop with these machines as its usual ones. */
+export function withMachines(shop: Shop, [faces, ends, rows]: readonly [VerticalHead, HorizontalHead, LineDrill]): Shop {
+  return {
+    ...shop,
+    machines: new Map([faces, ends, rows].map((machine) => [machine.name, machine])),
+    habits: { ...shop.habits, machines: { faces: 'faces', ends: 'ends', rows: 'rows', cups: null, clamp: null } },
+    changeover: { stop: 60, fence: 90, bit: 45, depth: 30, turnHead: 180, extension: 240, machine: 120 },
+  };
+}
