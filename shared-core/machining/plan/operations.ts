@@ -2,6 +2,7 @@ import type { Bore, BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import { handedness } from '../../carcass/pose.js';
 import type { CarcassSpec } from '../../job/model.js';
+import { KIND_FOR_USE, KIND_WORDS } from '../../shop/habits.js';
 import type { Machine, PanelRange, Shop } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
 import { cupOperations } from './cup-operations.js';
@@ -18,7 +19,6 @@ export interface CarcassOperations {
 }
 
 type Task = 'faces' | 'ends' | 'rows' | 'cups';
-const KIND = { faces: 'vertical', ends: 'horizontal', rows: 'line', cups: 'cup' } as const;
 
 /**
  * All operations of one carcass, in the order of its panels, and the bores that its machines cannot make. It depends on
@@ -40,7 +40,7 @@ export function operationsOf(
     for (const [task, bores] of tasks) {
       const machine = machineFor(task, spec, shop);
       if (!machine) {
-        const reason = `the shop has no ${KIND[task] === 'line' ? 'line drill' : `${KIND[task]} head`} for it`;
+        const reason = `the shop has no ${KIND_WORDS[KIND_FOR_USE[task]]}`;
         unreachable.push({ panel: panel.key, bores, machine: null, parameter: 'machines', needed: null, reason });
         continue;
       }
@@ -82,7 +82,7 @@ function taskOf(bore: Bore): Task {
 function machineFor(task: Task, spec: CarcassSpec, shop: Shop): BoringMachine | null {
   const asked = task === 'cups' ? null : spec.machines[task];
   const named = asked?.value ?? shop.habits.machines[task];
-  const isRight = (machine: Machine | undefined): machine is BoringMachine => machine?.kind === KIND[task];
+  const isRight = (machine: Machine | undefined): machine is BoringMachine => machine?.kind === KIND_FOR_USE[task];
   const machine = named === null ? undefined : shop.machines.get(named);
   return isRight(machine) ? machine : ([...shop.machines.values()].find(isRight) ?? null);
 }

@@ -1,0 +1,71 @@
+import type { LoadedSpindle, Run, SetUp, Step } from '../setup-sheet.js';
+import { groupOperations, type Batch, type Chosen } from './group.js';
+import { placeAt } from './load.js';
+import { groupBy } from './numbers.js';
+import type { Operation } from './operation.js';
+import type { CarcassOperations } from './operations.js';
+import { stopOf } from './stops.js';
+
+/** A set-up sheet with the batch that it was written from. */
+export interface Sheet {
+  readonly setUp: SetUp;
+  readonly batch: Batch;
+}
+
+/**
+ * The set-up sheets of a job, not yet in the order to run: named after their machine and counted in the order in which the
+ * carcasses first need them, so that a name stays while its cause stays.
+ */
+export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
+  const operations = carcasses.flatMap((carcass) => carcass.operations);
+  const rank = new Map(operations.map((operation, index) => [operation, index]));
+  const rankOf = (batch: Batch): number => Math.min(...batch.chosen.map((one) => rank.get(one.operation) ?? 0));
+  const counted = new Map<string, number>();
+  return groupOperations(operations)
+    .sort((a, b) => rankOf(a) - rankOf(b))
+    .map((batch) => {
+      const { machine, fence, height, stops, extension, depth, through } = batch;
+      const number = (counted.get(machine.name) ?? 0) + 1;
+      counted.set(machine.name, number);
+      const runs = runsOf(batch, rank);
+      const id = `${machine.name}-${number}`;
+      return { setUp: { id, machine, fence, height, stops, extension, depth, through, runs }, batch };
+    });
+}
+
+/** The panels of a batch in the order of the job, each with its steps. */
+function runsOf(batch: Batch, rank: ReadonlyMap<Operation, number>): Run[] {
+  const loaded: LoadedSpindle[] = [];
+  batch.load.wanted.forEach((diameter, index) => {
+    if (diameter > 0) loaded.push({ ...placeAt(batch.machine, index), diameter });
+  });
+  const inOrder = [...batch.chosen].sort((a, b) => (rank.get(a.operation) ?? 0) - (rank.get(b.operation) ?? 0));
+  const panels = groupBy(inOrder, ({ operation }) => `${operation.carcass}\n${operation.panel}`);
+  return [...panels.values()].flatMap((chosen) => {
+    const [first] = chosen;
+    if (!first) return [];
+    const { carcass, panel } = first.operation;
+    return [{ carcass, panel, steps: chosen.flatMap((one) => stepsOf(batch, one, loaded)) }];
+  });
+}
+
+function stepsOf(batch: Batch, { way }: Chosen, spindles: readonly LoadedSpindle[]): Step[] {
+  const stop = stopOf(batch.stops, way);
+  return way.strokes.map((stroke) => ({
+    down: way.down,
+    edge: 'front',
+    end: way.end,
+    stop: stop?.name ?? '',
+    moved: stroke.moved,
+    spindles,
+    holes: stroke.wanted.map(({ bore }) => ({
+      bore: bore.id,
+      face: bore.face,
+      u: bore.u,
+      v: bore.v,
+      diameter: bore.diameter,
+      depth: bore.depth,
+      through: bore.through,
+    })),
+  }));
+}
