@@ -1,0 +1,128 @@
+import fc from 'fast-check';
+import { afterEach, describe, expect, test } from 'vitest';
+import { boreCarcass } from '../../shared-core/boring/bores.js';
+import type { Bore } from '../../shared-core/boring/model.js';
+import { buildCarcass } from '../../shared-core/carcass/build.js';
+import type { Carcass } from '../../shared-core/carcass/model.js';
+import { jobArbitrary, type Job } from '../core/arbitraries.js';
+import { mm, shopOf, specOf, type CarcassWish } from '../core/specs.js';
+import { assemble, boundsOf, clear, interferences, panelsHolding, volumeInTheOpen } from './solids.js';
+
+afterEach(clear);
+
+function made({ spec, shop }: Pick<Job, 'spec' | 'shop'>): { carcass: Carcass; bores: readonly Bore[] } {
+  const { carcass, problems } = buildCarcass(spec, shop);
+  expect(problems).toEqual([]);
+  return { carcass: carcass!, bores: boreCarcass(spec, carcass!, shop).bores };
+}
+
+/** Throws where the solids do not make a closed box of the size ordered. */
+function expectClosedBox({ spec, shop }: Pick<Job, 'spec' | 'shop'>, carcass: Carcass, bores: readonly Bore[]): void {
+  const assembly = assemble(carcass, bores, shop);
+  expect(interferences(assembly)).toEqual([]);
+
+  const box = boundsOf(assembly.panels.filter(({ name }) => name !== 'plinth'));
+  expect(box).toEqual({ min: [0, 0, 0], max: [spec.width.value, spec.depth.value, spec.height.value] });
+
+  for (const connector of assembly.connectors)
+    expect({ connector: connector.name, holes: panelsHolding(connector, assembly).length }).toEqual({
+      connector: connector.name,
+      holes: connector.kind === 'cam' ? 1 : 2,
+    });
+  expect(volumeInTheOpen(assembly)).toBe(0);
+
+  // No hole is left without its connector: one a pair of bores, and one a cam.
+  const wanted = bores.filter(({ purpose }) => purpose !== 'row' && purpose !== 'cam').length / 2;
+  expect(assembly.connectors.filter(({ kind }) => kind !== 'cam')).toHaveLength(wanted);
+}
+
+describe('the box as solids', () => {
+  // In four tests, so that a slow machine does not meet the time limit of one.
+  test.each([1, 2, 3, 4])('closes without interference, every dowel in two holes (%i of 4)', () => {
+    fc.assert(
+      fc.property(jobArbitrary, (job) => {
+        const { carcass, bores } = made(job);
+        expectClosedBox(job, carcass, bores);
+        clear();
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  const constructions: Partial<CarcassWish>[] = (['dowel-8x30', 'screw-7x50', 'cam-15'] as const).flatMap((joint) =>
+    (['grooved', 'rebated', 'applied', 'none'] as const).map((back, index) => ({
+      joint,
+      back,
+      top: (['between', 'over', 'rails', 'over'] as const)[index]!,
+      bottom: index % 2 === 0 ? ('under' as const) : ('between' as const),
+      dividers: [{ at: mm(300) }],
+      fixedShelves: [{ at: mm(296) }],
+      looseShelves: [{ at: mm(488) }],
+    })),
+  );
+  test.each(constructions)('closes with $joint, back $back, top $top, bottom $bottom', (wish) => {
+    const shop = shopOf();
+    const job = { shop, spec: specOf(shop, wish) };
+    const { carcass, bores } = made(job);
+    expectClosedBox(job, carcass, bores);
+  });
+});
+
+describe('the check itself', () => {
+  const shop = shopOf();
+  const job = { shop, spec: specOf(shop, { fixedShelves: [{ at: mm(296) }], top: 'rails', rows: 'none' }) };
+
+  test.each([
+    ['u', mm(1)],
+    ['v', mm(-0.1)],
+  ] as const)('fails where any one construction bore stands off along %s by %i micrometres', (along, by) => {
+    const { carcass, bores } = made(job);
+    expect(bores.length).toBeGreaterThan(40);
+    for (const moved of bores) {
+      const wrong = bores.map((bore) => (bore === moved ? { ...bore, [along]: bore[along] + by } : bore));
+      expect(() => expectClosedBox(job, carcass, wrong)).toThrow();
+      clear();
+    }
+  });
+
+  test('fails where a bore is too shallow for its dowel, or one is missing', () => {
+    const { carcass, bores } = made(job);
+    const first = bores.find(({ purpose, face }) => purpose === 'dowel' && face === 'inside')!;
+    const shallow = bores.map((bore) => (bore === first ? { ...bore, depth: bore.depth - mm(1) } : bore));
+    expect(() => expectClosedBox(job, carcass, shallow)).toThrow();
+    expect(() =>
+      expectClosedBox(
+        job,
+        carcass,
+        bores.filter((bore) => bore !== first),
+      ),
+    ).toThrow();
+  });
+
+  test('fails where a panel is too long, too short, or off its place', () => {
+    const { carcass, bores } = made(job);
+    const change = (key: string, how: (panel: Carcass['panels'][number]) => Carcass['panels'][number]): Carcass => ({
+      ...carcass,
+      panels: carcass.panels.map((panel) => (panel.key === key ? how(panel) : panel)),
+    });
+    for (const by of [-100, 100]) {
+      expect(() =>
+        expectClosedBox(
+          job,
+          change('bottom', (panel) => ({ ...panel, length: panel.length + by })),
+          bores,
+        ),
+      ).toThrow();
+      expect(() =>
+        expectClosedBox(
+          job,
+          change('shelf-1', (panel) => ({
+            ...panel,
+            pose: { ...panel.pose, origin: { ...panel.pose.origin, z: panel.pose.origin.z + by } },
+          })),
+          bores,
+        ),
+      ).toThrow();
+    }
+  });
+});

@@ -1,0 +1,213 @@
+import manifoldModule, { type Box, type Manifold, type Mat4, type Vec3 } from 'manifold-3d';
+import { cleanup, garbageCollectManifold } from 'manifold-3d/lib/garbage-collector.js';
+import type { Bore } from '../../shared-core/boring/model.js';
+import type { Axis, Carcass, Panel } from '../../shared-core/carcass/model.js';
+import type { Shop } from '../../shared-core/shop/model.js';
+
+/*
+ * An independent check of the geometry by a general-purpose solid modeller (the Manifold library, npm `manifold-3d`).
+ * Nothing here uses the core's transforms, cylinders, matching or formulas: only its data, read as their docstrings say.
+ * Coordinates are micrometres as whole numbers, which the modeller's doubles hold exactly.
+ *
+ * Round solids are prisms of 8 sides with corners on the circle and on both axes of the section. Every pose turns panels
+ * by right angles or mirrors them, which maps such a prism onto itself. So a hole never takes more wood than the round
+ * one, and a pin of the same section, a little slimmer, clears it just where the round pin would clear the round hole.
+ */
+const library = await manifoldModule();
+library.setup();
+const SIDES = 8;
+/** Radius 1, from z = 0 to z = 1; and a block from the origin to (1, 1, 1). Made before `cleanup` watches, so they stay. */
+const prism = library.Manifold.cylinder(1, 1, 1, SIDES);
+const cube = library.Manifold.cube(1);
+const { Manifold: Solid } = garbageCollectManifold(library);
+
+/** How much slimmer than its hole a pin is made; a bore misplaced by more than a twentieth of a millimetre is caught. */
+const SLIMMER = 0.99;
+/** Less than this is the modeller's rounding: a thousandth of a cubic millimetre, in cubic micrometres. */
+const NOTHING = 1e6;
+/** How far a cut starts outside the wood, so that no skin is left. */
+const OUTSIDE = 100;
+
+/** A named solid in the carcass frame, with the box around it. */
+interface Part {
+  readonly name: string;
+  readonly solid: Manifold;
+  readonly box: Box;
+}
+
+/** A dowel, screw, bolt or cam as it sits in the finished box. */
+interface Connector extends Part {
+  readonly kind: 'dowel' | 'screw' | 'bolt' | 'cam';
+}
+
+export interface Assembly {
+  /** Every panel with its bores and grooves. */
+  readonly panels: readonly Part[];
+  /** The same panels before anything is taken out of them. */
+  readonly blanks: readonly Part[];
+  readonly connectors: readonly Connector[];
+}
+
+const VECTOR: Readonly<Record<Axis, Vec3>> = {
+  '+x': [1, 0, 0],
+  '-x': [-1, 0, 0],
+  '+y': [0, 1, 0],
+  '-y': [0, -1, 0],
+  '+z': [0, 0, 1],
+  '-z': [0, 0, -1],
+};
+
+/** From (u, v, t) to the carcass. Column by column: the images of u, v and t, then the origin. */
+function placing({ pose: { origin, u, v, t } }: Panel): Mat4 {
+  return [...VECTOR[u], 0, ...VECTOR[v], 0, ...VECTOR[t], 0, origin.x, origin.y, origin.z, 1];
+}
+
+function block(from: Vec3, to: Vec3): Manifold {
+  return cube.transform([to[0] - from[0], 0, 0, 0, 0, to[1] - from[1], 0, 0, 0, 0, to[2] - from[2], 0, ...from, 1]);
+}
+
+/** A pin on a bore's axis, in the panel's frame, from `from` to `to` counted from the surface into the wood. */
+function pin({ length, thickness }: Panel, bore: Bore, diameter: number, from: number, to: number): Manifold {
+  const [r, h] = [diameter / 2, to - from];
+  const { u, v } = bore;
+  switch (bore.face) {
+    case 'outside':
+      return prism.transform([r, 0, 0, 0, 0, r, 0, 0, 0, 0, h, 0, u, v, from, 1]);
+    case 'inside':
+      return prism.transform([r, 0, 0, 0, 0, -r, 0, 0, 0, 0, -h, 0, u, v, thickness - from, 1]);
+    case 'reference-end':
+      return prism.transform([r, 0, 0, 0, 0, 0, -r, 0, 0, h, 0, 0, u, from, v, 1]);
+    case 'far-end':
+      return prism.transform([r, 0, 0, 0, 0, 0, r, 0, 0, -h, 0, 0, u, length - from, v, 1]);
+  }
+}
+
+function blankOf({ width, length, thickness }: Panel): Manifold {
+  return block([0, 0, 0], [width, length, thickness]);
+}
+
+/** The panel in its own frame with everything taken out of it. */
+function boredPanel(panel: Panel, bores: readonly Bore[]): Manifold {
+  const holes = bores.map((bore) =>
+    pin(panel, bore, bore.diameter, -OUTSIDE, bore.depth + (bore.through ? OUTSIDE : 0)),
+  );
+  const grooves = panel.grooves.map(({ from, to, depth, along }) => {
+    const [start, stop] = along ? [along.from, along.to] : [-OUTSIDE, panel.length + OUTSIDE];
+    const rear = to === panel.width ? to + OUTSIDE : to;
+    return block([from, start, panel.thickness - depth], [rear, stop, panel.thickness + OUTSIDE]);
+  });
+  return Solid.difference([blankOf(panel), ...holes, ...grooves]);
+}
+
+function part(name: string, solid: Manifold): Part {
+  return { name, solid, box: solid.boundingBox() };
+}
+
+/** The finished box as solids. Only one assembly stands at a time: `clear` takes it down. */
+export function assemble(carcass: Carcass, bores: readonly Bore[], shop: Shop): Assembly {
+  const panels = carcass.panels.map((panel) => {
+    const own = bores.filter((bore) => bore.panel === panel.key);
+    return part(panel.key, boredPanel(panel, own).transform(placing(panel)));
+  });
+  const blanks = carcass.panels.map((panel) => part(panel.key, blankOf(panel).transform(placing(panel))));
+  const byKey = new Map(carcass.panels.map((panel) => [panel.key, panel]));
+  const connectors = bores.flatMap((bore) => connectorIn(byKey.get(bore.panel)!, bore, shop));
+  return { panels, blanks, connectors };
+}
+
+/** Gives the modeller's memory back. */
+export function clear(): void {
+  cleanup();
+}
+
+/**
+ * What is put into the box, each set out from ONE panel's bore: dowels and bolts from the end, screws from the face that
+ * they enter. Whether they find their other hole is left to the solids.
+ */
+function connectorIn(panel: Panel, bore: Bore, shop: Shop): readonly Connector[] {
+  const made = (kind: Connector['kind'], diameter: number, from: number, to: number): readonly Connector[] => {
+    const solid = pin(panel, bore, diameter * SLIMMER, from, to).transform(placing(panel));
+    return [{ ...part(bore.id, solid), kind }];
+  };
+  const fitting = bore.fitting === null ? undefined : shop.fittings.get(bore.fitting);
+  const inEnd = bore.face === 'reference-end' || bore.face === 'far-end';
+  if (fitting?.kind === 'dowel' && inEnd) {
+    // The glue gap is shared by both ends of the dowel.
+    const deep = bore.depth - shop.habits.glueGap / 2;
+    return made('dowel', fitting.diameter, deep - fitting.length, deep);
+  }
+  if (fitting?.kind === 'screw' && bore.purpose === 'clearance') return made('screw', fitting.pilot, 0, fitting.length);
+  if (fitting?.kind === 'cam' && bore.purpose === 'cam-bolt')
+    return made('bolt', fitting.studDiameter, -fitting.studDepth * SLIMMER, fitting.distance - fitting.camDiameter / 2);
+  if (bore.purpose === 'cam') return made('cam', bore.diameter, 0, bore.depth * SLIMMER);
+  return [];
+}
+
+/** Two solids that take up the same room, in cubic micrometres. */
+export interface Interference {
+  readonly between: readonly [string, string];
+  readonly volume: number;
+}
+
+/** Every two solids of the finished box that interfere: panels, and what joins them. Empty for a box that closes. */
+export function interferences({ panels, connectors }: Assembly): readonly Interference[] {
+  const found = pairsThatTouch(connectors).map(([a, b]) => overlapOf(a, b));
+  for (const panel of panels) {
+    const near = connectors.filter((connector) => !apart(connector.box, panel.box));
+    // One cut for all of them; only a panel that they do not clear is looked at one by one.
+    if (
+      near.length > 0 &&
+      Solid.union(near.map(({ solid }) => solid))
+        .intersect(panel.solid)
+        .volume() > NOTHING
+    )
+      found.push(...near.map((connector) => overlapOf(panel, connector)));
+  }
+  found.push(...pairsThatTouch(panels).map(([a, b]) => overlapOf(a, b)));
+  return found.filter(({ volume }) => volume > NOTHING);
+}
+
+function overlapOf(a: Part, b: Part): Interference {
+  return { between: [a.name, b.name], volume: a.solid.intersect(b.solid).volume() };
+}
+
+/** Every two whose boxes share room, found by a sweep along x. */
+function pairsThatTouch(parts: readonly Part[]): readonly (readonly [Part, Part])[] {
+  const sorted = [...parts].sort((a, b) => a.box.min[0] - b.box.min[0]);
+  return sorted.flatMap((a, index) => {
+    const pairs: (readonly [Part, Part])[] = [];
+    for (let next = index + 1; next < sorted.length && sorted[next]!.box.min[0] < a.box.max[0]; next++)
+      if (!apart(a.box, sorted[next]!.box)) pairs.push([a, sorted[next]!]);
+    return pairs;
+  });
+}
+
+/** True where two boxes at most touch. */
+function apart(a: Box, b: Box): boolean {
+  return [0, 1, 2].some((axis) => a.max[axis]! <= b.min[axis]! || b.max[axis]! <= a.min[axis]!);
+}
+
+/** The panels whose blanks a connector reaches into; blanks are blocks, so their boxes tell. */
+export function panelsHolding({ box }: Connector, { blanks }: Assembly): readonly string[] {
+  return blanks.filter((blank) => !apart(box, blank.box)).map(({ name }) => name);
+}
+
+/** How much of all connectors is outside every blank: a gap between panels, or an end that sticks out. Cubic micrometres. */
+export function volumeInTheOpen({ blanks, connectors }: Assembly): number {
+  if (connectors.length === 0) return 0;
+  const all = Solid.union(connectors.map(({ solid }) => solid));
+  const open = Solid.difference([all, ...blanks.map(({ solid }) => solid)]).volume();
+  return open > NOTHING ? open : 0;
+}
+
+/** The box around some panels. */
+export function boundsOf(parts: readonly Part[]): Box {
+  const over = (pick: (...of: number[]) => number, end: 'min' | 'max', axis: number): number =>
+    pick(...parts.map(({ box }) => box[end][axis]!));
+  const corner = (pick: (...of: number[]) => number, end: 'min' | 'max'): Vec3 => [
+    over(pick, end, 0),
+    over(pick, end, 1),
+    over(pick, end, 2),
+  ];
+  return { min: corner(Math.min, 'min'), max: corner(Math.max, 'max') };
+}
