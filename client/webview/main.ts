@@ -1,0 +1,113 @@
+import type { DrawingReply, Subject } from '../../shared-core/drawing/messages.js';
+import { Board } from './board.js';
+import { h, say } from './dom.js';
+import { Header, type Choice } from './header.js';
+import { Lists } from './lists.js';
+import { editor } from './editor.js';
+import { isSubject, isToPage } from './guards.js';
+import type { Place } from './viewport.js';
+
+/** What comes back when the editor shows the page again. */
+interface State {
+  readonly subject: Subject;
+  /** Name of the drawing that `place` belongs to. */
+  readonly drawing: string;
+  readonly place: Place | null;
+}
+
+let state: State | null = readState(editor.getState());
+let version = -1;
+let uri = '';
+
+const reveal = (source: string): void => editor.postMessage({ type: 'reveal', source });
+const choose = (choice: Choice): void => editor.postMessage({ type: 'subject', ...choice });
+
+const header = new Header({
+  choose,
+  zoom: (steps) => board.viewport.zoomBy(steps),
+  fit: () => board.viewport.go(null),
+});
+const board: Board = new Board({
+  reveal,
+  openPanel: (panel) => {
+    const carcass = state?.subject.carcass ?? null;
+    choose({ view: 'panel', follow: false, carcass, panel });
+  },
+  moved: (percent) => {
+    header.showPercent(percent);
+    keep();
+  },
+});
+const lists = new Lists({ reveal, point: (bores) => board.point(bores) });
+const empty = h('p', { class: 'empty', role: 'status' });
+const trouble = h('p', { class: 'trouble', role: 'alert' });
+document.body.append(header.element, trouble, empty, board.element, lists.element);
+show(empty, 'Waiting for the drawing.');
+show(trouble, '');
+
+window.addEventListener('message', (event: MessageEvent<unknown>) => {
+  const message = event.data;
+  if (!isToPage(message)) return;
+  switch (message.type) {
+    case 'reply':
+      receive(message.subject, message.reply);
+      return;
+    case 'cursor':
+      board.showCursor(message.sources);
+      return;
+    case 'trouble':
+      show(trouble, message.message);
+      return;
+  }
+});
+editor.postMessage({ type: 'ready' });
+
+/** Shows a reply, unless one of a later text is shown already. */
+function receive(subject: Subject, reply: DrawingReply): void {
+  if (reply.uri === uri && reply.version < version) return;
+  uri = reply.uri;
+  version = reply.version;
+  document.body.dataset.version = String(version);
+  show(trouble, '');
+  header.show(subject, reply);
+  const drawn = reply.kind === 'drawing';
+  document.body.classList.toggle('out-of-date', drawn && reply.stale !== null);
+  board.element.hidden = !drawn;
+  lists.element.hidden = !drawn;
+  show(empty, drawn ? '' : reply.reason);
+  if (!drawn) {
+    board.clear();
+    state = { subject, drawing: '', place: null };
+    editor.setState(state);
+    return;
+  }
+  const drawing = [reply.uri, reply.scene.view, reply.carcass, reply.scene.panel ?? ''].join('\n');
+  const place = state?.drawing === drawing ? state.place : null;
+  state = { subject: { ...subject, carcass: reply.carcass, panel: reply.panel }, drawing, place };
+  lists.show(reply.scene);
+  board.show(reply.scene, place);
+}
+
+function keep(): void {
+  if (state === null) return;
+  state = { ...state, place: board.viewport.place };
+  editor.setState(state);
+}
+
+function show(element: HTMLElement, words: string): void {
+  say(element, words);
+  element.hidden = words === '';
+}
+
+/** What an earlier page kept; anything that does not look like it is dropped. */
+function readState(kept: unknown): State | null {
+  if (typeof kept !== 'object' || kept === null || !('subject' in kept) || !isSubject(kept.subject)) return null;
+  const drawing = 'drawing' in kept && typeof kept.drawing === 'string' ? kept.drawing : '';
+  return { subject: kept.subject, drawing, place: 'place' in kept ? readPlace(kept.place) : null };
+}
+function readPlace(kept: unknown): Place | null {
+  if (typeof kept !== 'object' || kept === null || !('x' in kept) || !('y' in kept) || !('zoom' in kept)) return null;
+  const { x, y, zoom } = kept;
+  const sound = [x, y, zoom].every((value) => typeof value === 'number' && Number.isFinite(value));
+  return sound && typeof x === 'number' && typeof y === 'number' && typeof zoom === 'number' && zoom > 0 ? { x, y, zoom } : null;
+}
