@@ -67,20 +67,6 @@ export function checkStroke(stroke: Stroke, solid: Solid, holes: readonly Hole[]
   ];
 }
 
-/** Extent of the surface that a hole enters, along its v, and the thickness of wood under it. */
-function woodAt(solid: Solid, hole: Hole): readonly [extent: number, thick: number] {
-  const inFace = hole.face === 'inside' || hole.face === 'outside';
-  return inFace ? [solid.length, solid.thickness] : [solid.thickness, solid.length];
-}
-
-/** Whether a bit comes down wholly beside the panel: a loaded spindle past the wood makes no hole. */
-export function missesWood({ blank, panel }: Stroke, hole: Hole): boolean {
-  const solid = realSolid(blank, panel, NOTHING);
-  const [extent] = woodAt(solid, hole);
-  const clear = (at: number, to: number): boolean => 2 * Math.max(-at, at - to) >= hole.diameter;
-  return clear(hole.u, solid.width) || clear(hole.v, extent);
-}
-
 const isInFace = ({ face }: Hole): boolean => face === 'inside' || face === 'outside';
 
 /** How far the surface that a hole is in reaches, along u and v of the hole, and how deep the wood is behind it. */

@@ -1,7 +1,7 @@
 import type { Blank, Run, SetUp, Step } from '../setup-sheet.js';
 import { bore, type Hole, type Stroke } from './bore.js';
 import { checkSetUp } from './check-setup.js';
-import { checkBlank, checkStep, checkStroke, missesWood } from './check-step.js';
+import { checkBlank, checkStep, checkStroke, isBeside } from './check-step.js';
 import { holeKey, holeWords } from './compare.js';
 import { findTurn } from './lie.js';
 import { realSolid, type Side } from './solid.js';
@@ -107,11 +107,13 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
   const holes: ReplayedHole[] = [];
   const problems: ReplayProblem[] = [];
   const met = new Set<string>();
+  const solid = realSolid(blank, panel, NOTHING);
   for (const stroke of read.strokes) {
     const bored = bore(stroke, NOTHING).map((hole, i) => ({ hole, by: stroke.step.spindles[i]! }));
-    const made = bored.filter(({ hole }) => !missesWood(stroke, hole));
+    const made = bored.filter(({ hole }) => !isBeside(solid, hole));
     const messages = checkStroke(
       stroke,
+      solid,
       made.map(({ hole }) => hole),
     );
     made.forEach(({ hole, by: { head, spindle } }) => {

@@ -245,11 +245,12 @@ describe('a sheet that cannot be carried out says why', () => {
     ['no spindle is loaded', () => onVertical({}, [step(lies, [], 8)])],
     ['an index move on upright, which is no line drill', () => onVertical({}, [step(lies, [0], 8, mm(32))])],
     [
-      'the 8 mm hole at 565 mm, 8 mm in the inside face lies outside the panel, which measures 560 mm by 720 mm there',
-      () => onVertical({}, [step(lies, [16], 8)]),
+      'the 12 mm hole at 565 mm, 8 mm in the inside face cuts into the edge of the panel, which measures 560 mm by 720 mm there',
+      () => onVertical({}, [step(lies, [16], 12)]),
     ],
+    ['every bit comes down beside the panel', () => onVertical({}, [step(lies, [16, 17], 8)])],
     [
-      'the 8 mm hole at 53 mm, 0 mm in the inside face lies outside the panel, which measures 560 mm by 720 mm there',
+      'the 8 mm hole at 53 mm, 0 mm in the inside face cuts into the edge of the panel, which measures 560 mm by 720 mm there',
       () => onVertical({ stops: { 'near-left': 0 } }),
     ],
     [
@@ -325,7 +326,7 @@ describe('a sheet that cannot be carried out says why', () => {
       'PROBLEM the 8 mm hole at 53 mm, 8 mm in the reference end would have to go through the whole length of the panel',
     ]);
     expect(run(16, false)).toEqual([
-      'PROBLEM the 8 mm hole at 53 mm, 16 mm in the reference end lies outside the panel, which measures 560 mm by 16 mm there',
+      'PROBLEM the 8 mm hole at 53 mm, 16 mm in the reference end cuts into the edge of the panel, which measures 560 mm by 16 mm there',
     ]);
   });
 
@@ -337,6 +338,10 @@ describe('a sheet that cannot be carried out says why', () => {
     ]);
     // Its end at -8 is clear of a stop further out on the same hand.
     expect(onVertical({ stops: { 'near-left': 8, 'far-left': 60 } }, undefined, fixed)).toEqual(['inside 53 8 8 12']);
+  });
+
+  it('a spindle that the panel does not reach bores air', () => {
+    expect(onVertical({}, [step(lies, [0, 16, 20], 8)])).toEqual(['inside 53 8 8 12']);
   });
 
   it('a hole may be met twice only on a line drill that allows it', () => {
