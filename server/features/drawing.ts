@@ -69,7 +69,9 @@ function choose(
   const { carcass } = drawable;
   const pointed = cursor !== null && under !== undefined && namesPanels(carcass, cursor.path);
   if (pointed) return { drawable, panel: panelsAt(carcass, cursor.path)[0]!.key };
-  const asked = under === undefined && carcass.carcass?.panels.some((panel) => panel.key === key) === true ? key : null;
+  // Text about the carcass as a whole leaves the panel that is shown.
+  const same = under === undefined || carcass.name === name;
+  const asked = same && carcass.carcass?.panels.some((panel) => panel.key === key) === true ? key : null;
   return { drawable, panel: asked ?? (view === 'sheet' ? null : (carcass.carcass?.panels[0]?.key ?? null)) };
 }
 
@@ -82,8 +84,8 @@ function sceneOf(analysis: JobAnalysis, carcass: CarcassAnalysis, view: DrawingP
     findings: carcass.findings,
     unit: analysis.unit,
   };
-  if (view === 'sheet') return sheetScene(drawn);
-  return panel === null ? null : boreMapScene(drawn, panel);
+  if (view === 'sheet') return sheetScene(drawn, 'screen');
+  return panel === null ? null : boreMapScene(drawn, panel, 'screen');
 }
 
 function rangesOf({ document, analysis }: OpenJob, scene: Scene, index: number | null): Record<SourceKey, TextRange> {

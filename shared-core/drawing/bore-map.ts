@@ -25,13 +25,23 @@ export function scaleFor(size: number, room: number): number {
   return SCALES.find((scale) => size / scale <= room) ?? SCALES.at(-1)!;
 }
 
+/** Longest side of a panel, in lettering millimetres, where lettering is to be read in a pane of the editor. */
+const LARGEST_ON_SCREEN = 110;
+
+/**
+ * What a drawing is for. On paper it is true to a scale of ISO 5455; on a screen, which has no scale, the lettering is as
+ * large against the panel as can be read in a pane.
+ */
+export type Medium = 'paper' | 'screen';
+
 /** The bore map of one panel; null where the carcass has no such panel. */
-export function boreMapScene(drawn: Drawn, panelKey: string): Scene | null {
+export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'paper'): Scene | null {
   const panel = drawn.carcass.panels.find(({ key }) => key === panelKey);
   if (panel === undefined) return null;
   const bores = boresOf(drawn, panel);
   const seen = faceToShow(bores);
-  const scale = scaleFor(Math.max(mm(panel.length), mm(panel.width)), LARGEST);
+  const longest = Math.max(mm(panel.length), mm(panel.width));
+  const scale = medium === 'paper' ? scaleFor(longest, LARGEST) : longest / LARGEST_ON_SCREEN;
   const pen = new Pen(panel.key, scale);
   const view = new PanelView(panel, seen, pen.paper(GAP));
   const sources = new Sources();

@@ -21,12 +21,12 @@ export type View = 'panel' | 'sheet';
 export interface DrawingParams {
   readonly uri: string;
   readonly view: View;
-  /**
-   * The cursor: the panel whose text it stands in is drawn (within `carcass`'s default the first panel of the carcass it
-   * stands in). null where no cursor is followed.
-   */
+  /** The cursor: the carcass, and the panel, whose text it stands in is drawn. null where no cursor is followed. */
   readonly position: TextPosition | null;
-  /** What to draw where the cursor is not followed or stands in no carcass; null for the first. Unknown names fall back likewise. */
+  /**
+   * What to draw where the cursor is not followed or stands in no carcass; `panel` also where it stands in `carcass` but
+   * in the text of no panel. null and names that are not there: the first.
+   */
   readonly carcass: string | null;
   readonly panel: string | null;
 }

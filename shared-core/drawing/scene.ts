@@ -19,7 +19,7 @@ export interface Scene {
   /** Which face is seen and how it lies, in words. */
   readonly caption: string;
   readonly unit: Unit;
-  /** Denominator of the scale, one of ISO 5455: 1, 2, 5, 10, 20, 50. */
+  /** Denominator of the scale; for paper one of ISO 5455: 1, 2, 5, 10, 20, 50. */
   readonly scale: number;
   /** Holds every shape and text. */
   readonly frame: Box;

@@ -1,6 +1,6 @@
 import type { Panel } from '../carcass/model.js';
 import type { Box, Scene, Shape } from './scene.js';
-import { CAUTION, SCALES, frameOf, shapeBox, sizeText } from './bore-map.js';
+import { CAUTION, SCALES, type Medium, frameOf, shapeBox, sizeText } from './bore-map.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from './drawn.js';
 import { around, grow } from './boxes.js';
 import { holeGroups, tableHeads } from './hole-table.js';
@@ -11,6 +11,10 @@ import { isUpright } from './words.js';
 
 /** Room on paper for the panels of one carcass, in millimetres: an A4 sheet less its margins, head and foot. */
 const ROOM = { width: 190, height: 230 };
+/** The same for a pane of the editor, in lettering millimetres. */
+const PANE = { width: 200, height: 150 };
+/** Scales tried for a pane, each so much smaller than the one before. */
+const FINER = 1.06;
 const END_GAP = 3;
 const BETWEEN = { x: 9, y: 8 };
 const LINE = 4;
@@ -21,7 +25,7 @@ interface Cell {
 }
 
 /** Every panel of the carcass on one sheet and to one scale, uprights first, row by row, each with name and size. */
-export function sheetScene(drawn: Drawn): Scene {
+export function sheetScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
   // Uprights first: rows of panels that are alike in height waste the least room.
   const panels = [...drawn.carcass.panels].sort((a, b) => Number(isUpright(b)) - Number(isUpright(a)));
   const sources = new Sources();
@@ -31,8 +35,9 @@ export function sheetScene(drawn: Drawn): Scene {
   let number = 0;
   const numbered = groups.map((lines) => lines.map(({ line, bores }) => ({ bores, line: { ...line, number: ++number } })));
   let laid: { shapes: Shape[]; fits: boolean } = { shapes: [], fits: false };
-  let scale: number = SCALES[0];
-  for (scale of SCALES) {
+  const room = medium === 'paper' ? ROOM : PANE;
+  let scale = 1;
+  for (scale of medium === 'paper' ? SCALES : finerScales()) {
     const cells = panels.map((panel, index) => {
       const pen = new Pen(panel.key, scale, 'plain');
       const view = new PanelView(panel, faceToShow(boresOf(drawn, panel)), pen.paper(END_GAP));
@@ -41,7 +46,7 @@ export function sheetScene(drawn: Drawn): Scene {
       const shapes = pen.painted();
       return { shapes, box: frameOf(shapes, scale) };
     });
-    laid = layOut(cells, scale);
+    laid = layOut(cells, scale, room);
     if (laid.fits) break;
   }
   const bores = drawn.boring.bores.length;
@@ -72,6 +77,11 @@ export function sheetScene(drawn: Drawn): Scene {
   };
 }
 
+function finerScales(): number[] {
+  const steps = Math.ceil(Math.log(SCALES.at(-1)!) / Math.log(FINER));
+  return Array.from({ length: steps + 1 }, (_, step) => FINER ** step);
+}
+
 function drawName(pen: Pen, view: PanelView, drawn: Drawn): void {
   const { panel } = view;
   const drawnBox = around(pen.shapes.map((shape) => shapeBox(shape, pen.scale)))!;
@@ -84,9 +94,9 @@ function drawName(pen: Pen, view: PanelView, drawn: Drawn): void {
 }
 
 /** Rows as wide as the paper, each centred; the feet of a row's panels stand on one line. */
-function layOut(cells: readonly Cell[], scale: number): { shapes: Shape[]; fits: boolean } {
+function layOut(cells: readonly Cell[], scale: number, paper: { readonly width: number; readonly height: number }): { shapes: Shape[]; fits: boolean } {
   const gap = { x: BETWEEN.x * scale, y: BETWEEN.y * scale };
-  const room = ROOM.width * scale;
+  const room = paper.width * scale;
   const rows: Cell[][] = [];
   let used = Infinity;
   for (const cell of cells) {
@@ -113,7 +123,7 @@ function layOut(cells: readonly Cell[], scale: number): { shapes: Shape[]; fits:
     }
     top += height + gap.y;
   });
-  return { shapes, fits: widest <= room && top - gap.y <= ROOM.height * scale };
+  return { shapes, fits: widest <= room && top - gap.y <= paper.height * scale };
 }
 
 function moved(shape: Shape, dx: number, dy: number): Shape {

@@ -27,7 +27,10 @@ export function sceneNodes(scene: Scene): readonly SvgNode[] {
 
 function shapeNode(shape: Shape, scale: number): SvgNode {
   const classes = `${shape.class}${'line' in shape && typeof shape.line === 'string' ? ` line-${shape.line}` : ''}`;
-  const data: Record<string, string> = shape.source === undefined ? {} : { 'data-source': shape.source };
+  const data: Record<string, string> = {
+    'data-panel': shape.panel,
+    ...(shape.source === undefined ? {} : { 'data-source': shape.source }),
+  };
   switch (shape.kind) {
     case 'line': {
       const { x1, y1, x2, y2 } = shape;
