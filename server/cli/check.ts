@@ -1,0 +1,79 @@
+import type { Range } from 'vscode-languageserver';
+import type { Place } from '../../shared-core/document/place.js';
+import type { Severity } from '../../shared-core/findings/finding.js';
+import { JobPlaces } from '../features/diagnostics.js';
+import { rangeOf } from '../text.js';
+import type { OpenFile } from '../workspace.js';
+import type { FoundFile } from './files.js';
+import { openAll } from './files.js';
+import type { Outcome } from './run.js';
+import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
+
+/** One finding as the JSON of `check` shows it; positions are zero-based, in UTF-16 code units. */
+interface ShownFinding {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly range: Range;
+  readonly carcass?: string;
+  readonly panel?: string;
+}
+interface ShownFile {
+  readonly file: string;
+  readonly findings: readonly ShownFinding[];
+}
+
+/** `borewright check PATH... [--format text|json]` */
+export function check(args: readonly string[]): Outcome {
+  const { options, rest } = readArguments(args, ['format']);
+  const format = readFormat(options.format);
+  if (rest.length === 0) throw new CouldNotRun('Name a job file or a folder: borewright check PATH...');
+  const files = openAll(rest).map(({ path, file }: FoundFile): ShownFile => ({ file: path, findings: findingsOf(file) }));
+  const all = files.flatMap(({ findings }) => findings);
+  const errors = all.some(({ severity }) => severity === 'error');
+  return { output: format === 'json' ? asJson({ files }) : asText(files), errors: '', code: errors ? 1 : 0 };
+}
+
+export function findingsOf(file: OpenFile): readonly ShownFinding[] {
+  if (file.kind === 'shop') {
+    const range = ({ start, end }: Place): Range => rangeOf(file.document, start, end);
+    return file.analysis.findings.map(({ rule, severity, message, place }) => ({ rule, severity, message, range: range(place) }));
+  }
+  const { analysis } = file;
+  const places = new JobPlaces(file.document, analysis);
+  const found = analysis.findings().map(({ finding, carcass }): ShownFinding => {
+    const name = carcass === null ? undefined : analysis.carcasses[carcass]?.name;
+    return {
+      rule: finding.rule,
+      severity: finding.severity,
+      message: finding.message,
+      range: places.range({ finding, carcass }),
+      ...(name !== undefined && { carcass: name }),
+      ...(finding.panel !== undefined && { panel: finding.panel }),
+    };
+  });
+  return found.sort((a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character);
+}
+
+function asText(files: readonly ShownFile[]): string {
+  const lines = files.flatMap(({ file, findings }) => findings.map((finding) => findingLine(file, finding)));
+  const all = files.flatMap(({ findings }) => findings);
+  const count = (severity: Severity): number => all.filter((finding) => finding.severity === severity).length;
+  const total = [
+    counted(files.length, 'file'),
+    counted(count('error'), 'error'),
+    counted(count('warning'), 'warning'),
+    ...(count('info') > 0 ? [counted(count('info'), 'remark')] : []),
+  ];
+  return [...lines, `${total.join(', ')}.`, ''].join('\n');
+}
+
+/** Lines and columns count from one here, as editors show them. */
+export function findingLine(file: string, { range: { start }, severity, rule, message, carcass, panel }: ShownFinding): string {
+  const where = [carcass, panel].filter((word) => word !== undefined && word !== '').join(', ');
+  return `${file}:${start.line + 1}:${start.character + 1}: ${severity} ${rule}: ${message}${where === '' ? '' : ` (${where})`}`;
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,74 @@
+import { readdirSync, statSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { Disk, reason } from '../disk.js';
+import { isJob, isShop, normalUri } from '../files.js';
+import type { OpenFile, OpenJob } from '../workspace.js';
+import { Workspace } from '../workspace.js';
+import { CouldNotRun } from './run.js';
+
+/** Folders in which nobody keeps jobs. */
+const SKIPPED: ReadonlySet<string> = new Set(['node_modules', '.git']);
+
+/** A file that was asked for, under the path that its owner gave. */
+export interface FoundFile {
+  readonly path: string;
+  readonly file: OpenFile;
+}
+
+/** Opens files, and of folders every job file below them, in the order given and then by name. */
+export function openAll(paths: readonly string[]): readonly FoundFile[] {
+  const workspace = new Workspace(new Disk());
+  const found = [...new Set(paths.flatMap(expand))];
+  return found.map((path) => ({ path, file: open(workspace, path) }));
+}
+
+export function openJob(path: string): OpenJob {
+  if (statOf(path).isDirectory()) throw new CouldNotRun(`${path}: this is a folder; name one job file.`);
+  if (isShop(path)) throw new CouldNotRun(`${path}: this is a shop file; name a job file (NAME.carcass.yaml).`);
+  const file = open(new Workspace(new Disk()), path);
+  if (file.kind !== 'job') throw new CouldNotRun(`${path}: this is no job file.`);
+  return file;
+}
+
+function expand(path: string): readonly string[] {
+  if (!statOf(path).isDirectory()) return [path];
+  const jobs = jobsBelow(path);
+  if (jobs.length === 0) throw new CouldNotRun(`${path}: there is no job file (*.carcass.yaml) in this folder.`);
+  return jobs;
+}
+
+function statOf(path: string) {
+  try {
+    return statSync(path);
+  } catch (error) {
+    throw new CouldNotRun(`${path}: ${reason(error)}.`);
+  }
+}
+
+function jobsBelow(folder: string): readonly string[] {
+  try {
+    const entries = readdirSync(folder, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1));
+    return entries.flatMap((entry) => {
+      const path = join(folder, entry.name);
+      if (entry.isDirectory()) return SKIPPED.has(entry.name) ? [] : jobsBelow(path);
+      // A link to a folder could lead round in a ring; a link to a file is as good as the file.
+      const isFile = entry.isFile() || (entry.isSymbolicLink() && statSync(path, { throwIfNoEntry: false })?.isFile() === true);
+      return isFile && isJob(entry.name) ? [path] : [];
+    });
+  } catch (error) {
+    throw new CouldNotRun(`${folder}: ${reason(error)}.`);
+  }
+}
+
+function open(workspace: Workspace, path: string): OpenFile {
+  const uri = normalUri(pathToFileURL(resolve(path)).href);
+  const reading = workspace.files.read(uri);
+  if (!reading.ok) throw new CouldNotRun(`${path}: ${reading.message}.`);
+  const language = isShop(path) ? 'borewright-shop' : 'borewright-job';
+  workspace.open(TextDocument.create(uri, language, 0, reading.text));
+  const file = workspace.file(uri);
+  if (file === null) throw new CouldNotRun(`${path}: it cannot be opened.`);
+  return file;
+}

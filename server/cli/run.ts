@@ -1,0 +1,44 @@
+import { parseArgs } from 'node:util';
+
+/** What a command leaves: texts for the two streams, and the exit code. */
+export interface Outcome {
+  readonly output: string;
+  readonly errors: string;
+  /** 0: no errors; 1: errors were found. */
+  readonly code: 0 | 1 | 2;
+}
+
+/** The command could not do its work; the message says why and what to do. */
+export class CouldNotRun extends Error {}
+
+export function isBrokenPipe(error: Error): boolean {
+  return 'code' in error && error.code === 'EPIPE';
+}
+
+/** Splits arguments into options with values, of the names given, and the rest. */
+export function readArguments<K extends string>(
+  args: readonly string[],
+  names: readonly K[],
+): { readonly options: Partial<Readonly<Record<K, string>>>; readonly rest: readonly string[] } {
+  try {
+    const options = Object.fromEntries(names.map((name) => [name, { type: 'string' as const }]));
+    const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
+    const given: Partial<Record<K, string>> = {};
+    for (const name of names) if (typeof values[name] === 'string') given[name] = values[name];
+    return { options: given, rest: positionals };
+  } catch (error) {
+    const words = error instanceof Error ? error.message : String(error);
+    throw new CouldNotRun(`${words.replace(/\.?$/, '.')} See borewright --help.`);
+  }
+}
+
+export function readFormat(format: string | undefined): 'text' | 'json' {
+  if (format === undefined || format === 'text') return 'text';
+  if (format === 'json') return 'json';
+  throw new CouldNotRun(`--format is text or json, not ‘${format}’.`);
+}
+
+/** Exactly one value, as JSON that people can read. */
+export function asJson(value: unknown): string {
+  return `${JSON.stringify(value, null, 2)}\n`;
+}

@@ -1,0 +1,19 @@
+import { referencePage } from '../../shared-core/findings/reference-page.js';
+import { jobSchema } from '../../shared-core/job/schema.js';
+const jsonSchema = (schema: unknown): unknown => schema;
+import { shopSchema } from '../../shared-core/shop/schema.js';
+import type { Outcome } from './run.js';
+import { asJson, CouldNotRun } from './run.js';
+
+/** `borewright reference` */
+export function reference(args: readonly string[]): Outcome {
+  if (args.length > 0) throw new CouldNotRun('borewright reference takes no arguments.');
+  return { output: `${referencePage().trimEnd()}\n`, errors: '', code: 0 };
+}
+
+/** `borewright schema job|shop` */
+export function schema(args: readonly string[]): Outcome {
+  const [which, ...more] = args;
+  if (more.length > 0 || (which !== 'job' && which !== 'shop')) throw new CouldNotRun('Say of what: borewright schema job, or borewright schema shop.');
+  return { output: asJson(jsonSchema(which === 'job' ? jobSchema : shopSchema)), errors: '', code: 0 };
+}

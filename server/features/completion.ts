@@ -1,0 +1,201 @@
+import type { CompletionItem, CompletionList, MarkupContent, Position, TextEdit } from 'vscode-languageserver';
+import { CompletionItemKind, InsertTextFormat, InsertTextMode, MarkupKind } from 'vscode-languageserver';
+import type { JobAnalysis } from '../../shared-core/engine.js';
+import { panelKeys } from '../../shared-core/job/carcass.js';
+import { jobSchema } from '../../shared-core/job/schema.js';
+import type { Unit } from '../../shared-core/length/units.js';
+import { writeLength } from '../../shared-core/length/write.js';
+import { schemaAt } from '../../shared-core/schema/at.js';
+import type { NamedSchema, NameSchema, RecordSchema, Fields, Schema } from '../../shared-core/schema/schema.js';
+import type { Shop } from '../../shared-core/shop/model.js';
+import { shopSchema } from '../../shared-core/shop/schema.js';
+import type { ClientAbilities } from '../connection.js';
+import type { Files } from '../files.js';
+import { baseName, isShop } from '../files.js';
+import { code, plain } from '../markdown.js';
+import { offsetOf, rangeOf } from '../text.js';
+import type { OpenFile } from '../workspace.js';
+import type { LineContext } from './line-context.js';
+import { lineContext } from './line-context.js';
+import { formOf, namesOf } from './words.js';
+
+/** An offer before it is placed at the cursor. */
+interface Offer {
+  readonly label: string;
+  readonly kind: CompletionItemKind;
+  readonly detail?: string;
+  readonly documentation?: string;
+  /** What is written, where not the label. `$0` is where the cursor goes, in a client that knows snippets. */
+  readonly text?: string;
+}
+
+interface Asked {
+  readonly file: OpenFile;
+  readonly files: Files;
+  readonly context: LineContext;
+  readonly offset: number;
+  readonly unit: Unit;
+  readonly shop: Shop;
+}
+
+/** Keys, words, names and heights that fit where the cursor stands, also in a line that is not whole yet. */
+export function completion(
+  file: OpenFile,
+  position: Position,
+  files: Files,
+  { snippets }: Pick<ClientAbilities, 'snippets'>,
+): CompletionList | null {
+  const offset = offsetOf(file.document, position);
+  const context = lineContext(file.document.getText(), offset);
+  if (context === null) return null;
+  const { shop } = file.analysis;
+  const unit = file.kind === 'job' ? file.analysis.unit : shop.unit;
+  const asked: Asked = { file, files, context, offset, unit, shop };
+  const spot = schemaAt(file.kind === 'job' ? jobSchema : shopSchema, context.path);
+  if (spot === null) return null;
+  const offers = alternatives(spot.schema).flatMap((schema) => offersFor(schema, asked));
+  const range = rangeOf(file.document, context.start, offset);
+  return { isIncomplete: false, items: distinct(offers).map((offer, index) => item(offer, index, range, snippets)) };
+}
+
+function alternatives(schema: Schema): readonly Schema[] {
+  return schema.type === 'either' ? schema.of.flatMap(alternatives) : [schema];
+}
+
+function offersFor(schema: Schema, asked: Asked): readonly Offer[] {
+  const { what } = asked.context;
+  if (schema.type === 'record') return what === 'value' ? [] : keyOffers(schema, asked);
+  if (schema.type === 'named') return what === 'value' ? [] : entryOffers(schema, asked);
+  if (what === 'key') return [];
+  switch (schema.type) {
+    case 'choice':
+      return Object.entries(schema.options).map(([label, documentation]) => ({
+        label,
+        kind: CompletionItemKind.EnumMember,
+        documentation,
+      }));
+    case 'flag':
+      return ['yes', 'no'].map((label) => ({ label, kind: CompletionItemKind.EnumMember }));
+    case 'name':
+      return nameOffers(schema, asked);
+    case 'length':
+      return heightOffers(asked);
+    default:
+      return [];
+  }
+}
+
+function keyOffers({ fields }: RecordSchema<Fields>, { context, unit }: Asked): readonly Offer[] {
+  const open = Object.entries(fields).filter(([key]) => !context.present.has(key));
+  // What must be there comes first.
+  const ordered = [...open.filter(([, field]) => field.required), ...open.filter(([, field]) => !field.required)];
+  return ordered.map(([label, { schema, required }]) => ({
+    label,
+    kind: CompletionItemKind.Property,
+    detail: required ? 'must be there' : formOf(alternatives(schema)[0]!, unit),
+    documentation: schema.about,
+    text: `${label}${afterKey(schema, context.inFlow)}`,
+  }));
+}
+
+/** What follows a key: its value on the line, or a deeper line. */
+function afterKey(schema: Schema, inFlow: boolean): string {
+  if (schema.type === 'list') return ': [$0]';
+  if (schema.type !== 'record' && schema.type !== 'named') return ': ';
+  return inFlow ? ': { $0 }' : ':\n  ';
+}
+
+/** Keys of a map whose names are the owner's: known panels, or one of his own with what it must have. */
+function entryOffers({ noun, item: schema, about }: NamedSchema<Schema>, { file, context, offset }: Asked): readonly Offer[] {
+  if (noun === 'panel') {
+    return panelNames(file, offset)
+      .filter((label) => !context.present.has(label))
+      .map((label) => ({ label, kind: CompletionItemKind.Field, text: `${label}:\n  `, detail: 'panel' }));
+  }
+  if (schema.type !== 'record' || context.inFlow) return [];
+  const musts = Object.entries(schema.fields).filter(([, { required }]) => required);
+  const [first, ...more] = musts.map(([key, field]) => `${key}${afterKey(field.schema, false)}`.trimEnd());
+  const body = first === undefined ? '' : `\n  ${[`${first} $0`, ...more].join('\n  ')}`;
+  return [{ label: `new ${noun}`, kind: CompletionItemKind.Snippet, documentation: about, text: `${freeName(noun, context.present)}:${body}` }];
+}
+
+function freeName(noun: string, taken: ReadonlySet<string>): string {
+  const stem = noun.replaceAll(' ', '-');
+  let number = 1;
+  while (taken.has(`${stem}-${number}`)) number += 1;
+  return `${stem}-${number}`;
+}
+
+function panelNames(file: OpenFile, offset: number): readonly string[] {
+  if (file.kind !== 'job') return [];
+  const spec = specAt(file.analysis, offset);
+  return spec === null ? [] : panelKeys(spec);
+}
+
+/** The carcass that the offset stands in as it is, or, while it is being typed, as it last was. */
+function specAt(analysis: JobAnalysis, offset: number) {
+  const index = analysis.carcassAt(offset);
+  if (index === null) return null;
+  return analysis.carcasses[index]?.spec ?? analysis.drawable(index)?.carcass.spec ?? null;
+}
+
+function nameOffers({ of }: NameSchema, { file, files, shop, unit }: Asked): readonly Offer[] {
+  if (of === 'shop-file') {
+    return files
+      .beside(file.document.uri)
+      .map(baseName)
+      .filter(isShop)
+      .map((label) => ({ label, kind: CompletionItemKind.File }));
+  }
+  const known = namesOf(shop, of, unit).map(({ name, line }) => ({ label: name, kind: CompletionItemKind.Value, detail: line }));
+  return of === 'band' ? [...known, { label: 'none', kind: CompletionItemKind.Value, detail: 'the edge stays bare' }] : known;
+}
+
+/** Heights of shelves that stand on the pitch grid of the carcass. */
+function heightOffers({ file, context, offset, unit, shop }: Asked): readonly Offer[] {
+  const list = context.path.findLast((step) => typeof step === 'string' && step !== 'at');
+  if (file.kind !== 'job' || (list !== 'fixed-shelves' && list !== 'loose-shelves')) return [];
+  // The count of shelves is asked for, not a height.
+  if (context.what === 'value' && context.path.at(-1) === list) return [];
+  const index = file.analysis.carcassAt(offset);
+  const drawable = index === null ? null : file.analysis.drawable(index);
+  const spec = drawable?.carcass.spec ?? null;
+  const side = drawable?.carcass.carcass?.panels.find(({ key }) => key === 'left');
+  if (spec === null || side === undefined) return [];
+  const row = drawable?.carcass.boring?.rows.find(({ panel }) => panel === 'left');
+  const first = row?.offset ?? spec.rowOffset.value;
+  const pitch = row?.pitch ?? shop.habits.pitch;
+  const count = row?.count ?? Math.floor((side.length - 2 * first) / pitch) + 1;
+  // The first and the last place are those of bottom and top.
+  return Array.from({ length: Math.max(0, count - 2) }, (_, k): Offer => ({
+    label: writeLength(first + (k + 1) * pitch, unit),
+    kind: CompletionItemKind.Value,
+    detail: `hole ${k + 2} of ${count}, on the pitch grid`,
+  }));
+}
+
+function distinct(offers: readonly Offer[]): readonly Offer[] {
+  return [...new Map(offers.map((offer) => [offer.label, offer])).values()];
+}
+
+function item(offer: Offer, index: number, range: TextEdit['range'], snippets: boolean): CompletionItem {
+  const { label, kind, detail, documentation } = offer;
+  const text = offer.text ?? label;
+  const isSnippet = snippets && text.includes('$0');
+  const newText = isSnippet ? text.replace(/[\\}](?!\s*$)|\$(?!0)/g, '\\$&') : text.replace('$0', '');
+  return {
+    label,
+    kind,
+    ...(detail !== undefined && { detail }),
+    ...(documentation !== undefined && { documentation: markdown(documentation) }),
+    sortText: String(index).padStart(4, '0'),
+    filterText: label,
+    insertTextFormat: isSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
+    insertTextMode: InsertTextMode.adjustIndentation,
+    textEdit: { range, newText },
+  };
+}
+
+function markdown(text: string): MarkupContent {
+  return { kind: MarkupKind.Markdown, value: text.split('`').map((part, index) => (index % 2 === 1 ? code(part) : plain(part))).join('') };
+}

@@ -1,0 +1,175 @@
+import type { Hover, Position } from 'vscode-languageserver';
+import { MarkupKind } from 'vscode-languageserver';
+import type { Panel } from '../../shared-core/carcass/model.js';
+import type { Path, Place } from '../../shared-core/document/place.js';
+import type { ScalarNode } from '../../shared-core/document/tree.js';
+import { holeGroups, tableCells, tableHeads } from '../../shared-core/drawing/hole-table.js';
+import { bandedEdges } from '../../shared-core/drawing/bore-map.js';
+import { endWord, listed, sentence } from '../../shared-core/drawing/words.js';
+import type { CarcassAnalysis } from '../../shared-core/engine.js';
+import type { Cursor } from '../../shared-core/engine/cursor.js';
+import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../../shared-core/engine/cursor.js';
+import { parseLength } from '../../shared-core/length/parse.js';
+import type { Micrometres, Unit } from '../../shared-core/length/units.js';
+import { showLength, writeLength } from '../../shared-core/length/write.js';
+import { carcassSchema, jobSchema } from '../../shared-core/job/schema.js';
+import { schemaAt } from '../../shared-core/schema/at.js';
+import type { Schema } from '../../shared-core/schema/schema.js';
+import type { Shop } from '../../shared-core/shop/model.js';
+import { shopSchema } from '../../shared-core/shop/schema.js';
+import { code, paragraphs, plain, table } from '../markdown.js';
+import { offsetOf, rangeOf } from '../text.js';
+import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
+import { formOf, namesOf } from './words.js';
+
+/** More panels than this are told by their sizes alone. */
+const MOST_IN_FULL = 2;
+
+/** What stands under the pointer: the key's meaning, the value's, and the panels, rows and bores that come of it. */
+export function hover(file: OpenFile, position: Position): Hover | null {
+  const offset = offsetOf(file.document, position);
+  return file.kind === 'job' ? jobHover(file, offset) : shopHover(file, offset);
+}
+
+function jobHover(file: OpenJob, offset: number): Hover | null {
+  const { analysis } = file;
+  const { unit, shop } = analysis;
+  const cursor = cursorAt(analysis, offset);
+  const words = meaning(cursor.carcass === null ? jobSchema : carcassSchema, cursor, unit, shop);
+  const carcass = cursor.carcass === null ? undefined : analysis.carcasses[cursor.carcass];
+  const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(carcass, cursor.path, unit);
+  return answer(file, paragraphs(words, things), cursor);
+}
+
+/** A line without key or value, such as a comment: nothing is under the pointer. */
+function isBlank({ key, scalar, path }: Cursor): boolean {
+  return key === null && scalar === null && path.length === 0;
+}
+
+function shopHover(file: OpenShop, offset: number): Hover | null {
+  const { root, shop } = file.analysis;
+  const found = descend(root, offset, []);
+  return answer(file, meaning(shopSchema, found, shop.unit, shop), { ...found, part: 'shop', carcass: null });
+}
+
+function answer(
+  file: OpenFile,
+  value: string,
+  { key, scalar, carcass, part }: Pick<Cursor, 'key' | 'scalar' | 'carcass'> & { readonly part: Place['part'] },
+): Hover | null {
+  if (value === '') return null;
+  const place = key?.place ?? scalar?.place;
+  const contents = { kind: MarkupKind.Markdown, value };
+  if (place === undefined) return { contents };
+  if (file.kind === 'shop') return { contents, range: rangeOf(file.document, place.start, place.end) };
+  const { start, end } = file.analysis.locate({ ...place, part }, carcass);
+  return { contents, range: rangeOf(file.document, start, end) };
+}
+
+/** What the schema says of the place, and what the value is in other words. */
+function meaning(schema: Schema, { path, key, scalar }: Pick<Cursor, 'path' | 'key' | 'scalar'>, unit: Unit, shop: Shop): string {
+  const spot = path.length === 0 ? null : schemaAt(schema, path);
+  if (spot === null || (key === null && scalar === null)) return '';
+  const name = path.findLast((step) => typeof step === 'string');
+  const title = name === undefined ? '' : `**${plain(name)}**: `;
+  const form = key === null ? '' : `${sentence(formOf(spot.schema, unit))}.`;
+  return paragraphs(`${title}${spot.about}`, form, scalar === null ? '' : valueWords(spot.schema, scalar, unit, shop));
+}
+
+function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop): string {
+  const text = scalar.text.trim();
+  switch (schema.type) {
+    case 'either':
+      return schema.of.map((one) => valueWords(one, scalar, unit, shop)).find((words) => words !== '') ?? '';
+    case 'choice': {
+      const about = Object.hasOwn(schema.options, text) ? schema.options[text] : undefined;
+      return about === undefined ? '' : `${code(text)}: ${about}`;
+    }
+    case 'name': {
+      const known = namesOf(shop, schema.of, unit).find(({ name }) => name === text);
+      return known === undefined ? '' : `${code(text)}: ${plain(known.line)}`;
+    }
+    case 'length': {
+      const parsed = parseLength(text, unit);
+      return parsed.ok ? `${showLength(parsed.value, unit)} = ${showLength(parsed.value, unit === 'mm' ? 'in' : 'mm')}` : '';
+    }
+    default:
+      return '';
+  }
+}
+
+function carcassWords(carcass: CarcassAnalysis, path: Path, unit: Unit): string {
+  if (carcass.spec === null || carcass.carcass === null) {
+    return 'The panels of this carcass cannot be worked out while its text has errors.';
+  }
+  const panels = panelsAt(carcass, path);
+  if (!namesPanels(carcass, path)) return paragraphs(boxLine(carcass, unit), sizeTable(panels, unit));
+  if (panels.length <= MOST_IN_FULL) return paragraphs(...panels.map((panel) => panelWords(carcass, panel, unit)));
+  return paragraphs(sizeTable(panels, unit), ...panels.map((panel) => rowWords(carcass, panel, unit)));
+}
+
+/** '**sink**: base carcass, 600 × 720 × 560 mm, plinth 120 mm; 8 panels, 132 bores'. */
+function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): string {
+  if (spec === null || carcass === null) return '';
+  const size = `${writeLength(spec.width.value, unit)} × ${writeLength(spec.height.value, unit)} × ${showLength(spec.depth.value, unit)}`;
+  const plinth = spec.plinth.value > 0 ? `, on a plinth of ${showLength(spec.plinth.value, unit)}` : '';
+  return `**${plain(name)}**: ${spec.kind.value} carcass, ${size} over all${plinth}; ${carcass.panels.length} panels, ${boring?.bores.length ?? 0} bores.`;
+}
+
+function sizeTable(panels: readonly Panel[], unit: Unit): string {
+  return table(
+    [{ title: 'Panel' }, { title: 'Board' }, { title: `Finished, ${unit}`, figures: true }, { title: `To cut, ${unit}`, figures: true }],
+    panels.map((panel) => [panel.key, panel.board.name, finished(panel, unit), toCut(panel, unit)]),
+  );
+}
+
+function finished({ length, width, thickness }: Panel, unit: Unit): string {
+  return [length, width, thickness].map((size) => writeLength(size, unit)).join(' × ');
+}
+function toCut({ cutLength, cutWidth }: Panel, unit: Unit): string {
+  return [cutLength, cutWidth].map((size) => writeLength(size, unit)).join(' × ');
+}
+
+/** Columns of the hole table, its number left out, that stand to the right. */
+const FIGURES: ReadonlySet<number> = new Set([0, 2, 3, 4, 5]);
+
+function panelWords(carcass: CarcassAnalysis, panel: Panel, unit: Unit): string {
+  if (carcass.carcass === null || carcass.boring === null) return '';
+  const banded = bandedEdges(panel);
+  const head =
+    `**${plain(panel.key)}**: ${code(panel.board.name)}, finished ${finished(panel, unit)} ${unit}, ` +
+    `to cut ${toCut(panel, unit)} ${unit}${banded === '' ? ', no edge banded' : `; banded: ${plain(banded)}`}.`;
+  const groups = holeGroups(carcass.carcass, carcass.boring, panel, unit);
+  const holes =
+    groups.length === 0
+      ? 'Nothing is bored in it.'
+      : table(
+          tableHeads(unit, endWord(panel, 'reference-end'), groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end'))))
+            .slice(1)
+            .map((title, column) => ({ title, figures: FIGURES.has(column) })),
+          groups.map(({ line }) => tableCells(line).slice(1)),
+        );
+  return paragraphs(head, jointWords(carcass, panel), rowWords(carcass, panel, unit), holes);
+}
+
+/** 'Joined to bottom and top by dowel-8x30.' */
+function jointWords({ carcass }: CarcassAnalysis, panel: Panel): string {
+  const byFitting = new Map<string, string[]>();
+  for (const { endPanel, facePanel, fitting } of carcass?.joints ?? []) {
+    if (endPanel !== panel.key && facePanel !== panel.key) continue;
+    const other = endPanel === panel.key ? facePanel : endPanel;
+    byFitting.set(fitting.name, [...(byFitting.get(fitting.name) ?? []), other]);
+  }
+  return [...byFitting].map(([fitting, others]) => `Joined to ${plain(listed(others))} by ${code(fitting)}.`).join(' ');
+}
+
+/** Rows alike but for their distance from the front are told together. */
+function rowWords(carcass: CarcassAnalysis, panel: Panel, unit: Unit): string {
+  const show = (length: Micrometres): string => showLength(length, unit);
+  return rowFacts(carcass, panel)
+    .map(({ row, rest, balanced }) => {
+      const ends = `first hole ${show(row.offset)} from the ${endWord(panel, 'reference-end')}, last ${show(rest)} from the ${endWord(panel, 'far-end')}`;
+      return `- ${plain(panel.key)}, ${row.line} row: ${row.count} holes Ø ${show(row.diameter)} each ${show(row.pitch)}, ${show(row.u)} from the front edge; ${ends}: ${balanced ? 'balanced' : 'not balanced'}.`;
+    })
+    .join('\n');
+}

@@ -1,0 +1,102 @@
+import type { Micrometres, Unit } from '../../shared-core/length/units.js';
+import { showLength } from '../../shared-core/length/write.js';
+import type { NameOf, Schema } from '../../shared-core/schema/schema.js';
+import type { Band, Board, Fitting, Machine, Shop } from '../../shared-core/shop/model.js';
+
+// The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's unit.
+
+/** Names of one sort that the shop knows, in its order, each with its line. */
+export function namesOf(shop: Shop, of: NameOf, unit: Unit): readonly { readonly name: string; readonly line: string }[] {
+  switch (of) {
+    case 'board':
+      return [...shop.boards.values()].map((board) => ({ name: board.name, line: boardLine(board, unit) }));
+    case 'band':
+      return [...shop.bands.values()].map((band) => ({ name: band.name, line: bandLine(band, unit) }));
+    case 'fitting':
+      return [...shop.fittings.values()].map((fitting) => ({ name: fitting.name, line: fittingLine(fitting, unit) }));
+    case 'machine':
+      return [...shop.machines.values()].map((machine) => ({ name: machine.name, line: machineLine(machine, unit) }));
+    case 'stop':
+    case 'shop-file':
+    case 'panel':
+      return [];
+  }
+}
+
+export function boardLine(board: Board, unit: Unit): string {
+  const show = (length: Micrometres): string => showLength(length, unit);
+  const measured = board.thickness === board.nominal ? '' : ` measured, ${show(board.nominal)} nominal`;
+  const sheet =
+    board.sheetLength === null || board.sheetWidth === null
+      ? ''
+      : `, sheet ${show(board.sheetLength)} × ${show(board.sheetWidth)}`;
+  return `board, ${show(board.thickness)} thick${measured}${sheet}${board.grain === 'length' ? ', grain along' : ''}`;
+}
+
+export function bandLine(band: Band, unit: Unit): string {
+  const height = band.height === null ? '' : `, ${showLength(band.height, unit)} wide as bought`;
+  return `band, ${showLength(band.thickness, unit)} thick${height}`;
+}
+
+export function fittingLine(fitting: Fitting, unit: Unit): string {
+  const show = (length: Micrometres): string => showLength(length, unit);
+  switch (fitting.kind) {
+    case 'dowel':
+      return `dowel, Ø ${show(fitting.diameter)}, ${show(fitting.length)} long, ${show(fitting.inFace)} in the face`;
+    case 'screw':
+      return `connector screw, ${show(fitting.length)} long, clearance Ø ${show(fitting.clearance)}, pilot Ø ${show(fitting.pilot)}`;
+    case 'cam':
+      return `cam fitting, Ø ${show(fitting.camDiameter)}, ${show(fitting.distance)} from the end${fitting.guide === null ? '' : `, guide ${fitting.guide}`}`;
+  }
+}
+
+export function machineLine(machine: Machine, unit: Unit): string {
+  const show = (length: Micrometres): string => showLength(length, unit);
+  switch (machine.kind) {
+    case 'vertical':
+      return `vertical head, ${machine.spindles} spindles at ${show(machine.pitch)}`;
+    case 'horizontal':
+      return `horizontal head, ${machine.spindles} spindles at ${show(machine.pitch)}`;
+    case 'line':
+      return `line drill, ${machine.heads} heads of ${machine.spindles} spindles at ${show(machine.pitch)}`;
+    case 'cup':
+      return `cup borer, ${show(machine.distance.min)} to ${show(machine.distance.max)} from the edge`;
+    case 'saw':
+      return `panel saw, kerf ${show(machine.kerf)}`;
+    case 'bander':
+      return 'edge bander';
+    case 'clamp':
+      return 'case clamp';
+  }
+}
+
+/** What may be written, in a few words: for hovers of keys. */
+export function formOf(schema: Schema, unit: Unit): string {
+  const show = (length: Micrometres): string => showLength(length, unit);
+  switch (schema.type) {
+    case 'length':
+      return `a length from ${show(schema.min)} to ${show(schema.max)}`;
+    case 'span':
+      return `two lengths, such as ${unit === 'mm' ? '20 to 80' : '3/4 to 3 1/8'}`;
+    case 'count':
+      return `a whole number from ${schema.min} to ${schema.max}`;
+    case 'number':
+      return `a number from ${schema.min} to ${schema.max}`;
+    case 'flag':
+      return 'yes or no';
+    case 'text':
+      return 'a text';
+    case 'name':
+      return schema.of === 'shop-file' ? 'the name of a shop file' : `the name of a ${schema.of}`;
+    case 'choice':
+      return `one of ${Object.keys(schema.options).join(', ')}`;
+    case 'list':
+      return `a list: each ${formOf(schema.item, unit)}`;
+    case 'named':
+      return `names, each with the keys of a ${schema.noun}`;
+    case 'record':
+      return `a map with the keys ${Object.keys(schema.fields).join(', ')}`;
+    case 'either':
+      return schema.of.map((one) => formOf(one, unit)).join('; or ');
+  }
+}

@@ -1,0 +1,4 @@
+import { startServer } from './node.js';
+
+// What the editor's client starts.
+startServer();

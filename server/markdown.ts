@@ -1,0 +1,28 @@
+/** A text of the owner's as Markdown that shows it as it is, on one line. */
+export function plain(text: string): string {
+  return text.replace(/\s+/g, ' ').replace(/[\\`*_{}[\]()#+!|<>~$&-]/g, (sign) => (sign === '-' ? sign : `\\${sign}`));
+}
+
+/** A text in letters of one width. */
+export function code(text: string): string {
+  const line = text.replace(/\s+/g, ' ');
+  const longest = Math.max(0, ...[...line.matchAll(/`+/g)].map(([run]) => run.length));
+  const fence = '`'.repeat(longest + 1);
+  const pad = line.startsWith('`') || line.endsWith('`') ? ' ' : '';
+  return `${fence}${pad}${line}${pad}${fence}`;
+}
+
+/** A table; figures stand to the right. Cells are plain text. */
+export function table(heads: readonly { readonly title: string; readonly figures?: boolean }[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
+  return [
+    line(heads.map(({ title }) => title)),
+    line(heads.map(({ figures }) => (figures === true ? '---:' : ':---'))),
+    ...rows.map((cells) => line(cells.map(plain))),
+  ].join('\n');
+}
+
+/** Paragraphs; empty ones are left out. */
+export function paragraphs(...parts: readonly string[]): string {
+  return parts.filter((part) => part !== '').join('\n\n');
+}

@@ -1,0 +1,16 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { createConnection } from 'vscode-languageserver/node';
+import { version } from '../package.json';
+import { serve } from './connection.js';
+import { Disk } from './disk.js';
+
+/**
+ * Starts the language server on the channel that the command line names: `--stdio`, `--node-ipc`, `--socket=PORT` or
+ * `--pipe=NAME`.
+ */
+export function startServer(): void {
+  // The reference page lies beside the bundles of a packed extension.
+  const page = new URL('../reference.md', import.meta.url);
+  serve(createConnection(), new Disk(), version, existsSync(fileURLToPath(page)) ? page.href : null);
+}
