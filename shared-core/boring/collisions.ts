@@ -73,7 +73,8 @@ function betweenBores(panel: Panel, solids: readonly Solid[], leastWall: Microme
   for (const solid of [...solids].sort((a, b) => a.from - b.from)) {
     near = near.filter((other) => other.to + leastWall >= solid.from);
     for (const other of near) {
-      if (ofOneCam(solid.bore, other.bore)) continue;
+      const beside = Math.abs(solid.bore.u - other.bore.u) - (solid.bore.diameter + other.bore.diameter) / 2;
+      if (beside > leastWall || ofOneCam(solid.bore, other.bore)) continue;
       const separation = betweenCylinders(solid.cylinder, other.cylinder);
       if (!isNearerThan(separation, leastWall)) continue;
       const [first, second] = rank.get(solid)! < rank.get(other)! ? [solid, other] : [other, solid];
