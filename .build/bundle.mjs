@@ -1,7 +1,7 @@
 // Bundles everything that ships into dist/: the extension, the server, the command line and the page in the panel.
 // `node .build/bundle.mjs [--watch] [--production]`
-import { existsSync, readdirSync, rmSync } from 'node:fs';
-import { chmod } from 'node:fs/promises';
+import { execFileSync } from 'node:child_process';
+import { chmodSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as esbuild from 'esbuild';
@@ -36,6 +36,13 @@ const bundles = [
   { entryPoints: ['client/extension.ts'], outfile: 'dist/client/extension.cjs', external: ['vscode'], ...commonJs },
   { entryPoints: ['server/main.ts'], outfile: 'dist/server/server.cjs', ...commonJs },
   {
+    entryPoints: ['server/main-worker.ts'],
+    outfile: 'dist/server/worker.js',
+    platform: 'browser',
+    format: 'iife',
+    target: 'es2022',
+  },
+  {
     entryPoints: ['server/cli.ts'],
     outfile: 'dist/server/cli.js',
     platform: 'node',
@@ -56,25 +63,50 @@ const bundles = [
 ];
 
 const written = new Set();
+const bundled = new Set();
 for (const bundle of bundles) {
-  const missing = bundle.entryPoints.filter((entry) => !existsSync(join(root, entry)));
-  if (missing.length > 0) console.warn(`skipped, not written yet: ${missing.join(', ')}`);
-  const entryPoints = bundle.entryPoints.filter((entry) => !missing.includes(entry));
-  if (entryPoints.length === 0) continue;
-  const options = { ...common, ...bundle, entryPoints };
+  const options = { ...common, ...bundle };
   if (watch) {
     const context = await esbuild.context(options);
     await context.watch();
   } else {
     const { metafile } = await esbuild.build(options);
     for (const file of Object.keys(metafile.outputs)) written.add(join(root, file));
+    for (const file of Object.keys(metafile.inputs)) {
+      const folder = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(file)?.[0];
+      if (folder !== undefined) bundled.add(folder);
+    }
   }
 }
-const cli = join(root, 'dist/server/cli.js');
-if (existsSync(cli)) await chmod(cli, 0o755);
 
-// What ships is only what this build made.
 if (!watch) {
+  const cli = join(root, 'dist', 'server', 'cli.js');
+  chmodSync(cli, 0o755);
+  // Made from the schema and the rules by the program itself, so that what is published is what it does.
+  const made = [
+    ['schema/carcass.schema.json', 'schema', 'job'],
+    ['schema/shop.schema.json', 'schema', 'shop'],
+    ['reference.md', 'reference'],
+  ];
+  for (const [file, ...command] of made) {
+    const path = join(root, 'dist', file);
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, execFileSync(process.execPath, [cli, ...command], { encoding: 'utf8' }));
+    written.add(path);
+  }
+
+  // The packages inside the bundles, with their licences, as these ask for.
+  const notices = [...bundled].sort().map((folder) => {
+    const { name, version, license } = JSON.parse(readFileSync(join(root, folder, 'package.json'), 'utf8'));
+    const file = readdirSync(join(root, folder)).find((entry) => /^licen[cs]e/i.test(entry));
+    const text = file === undefined ? '' : readFileSync(join(root, folder, file), 'utf8').trim();
+    return `${name} ${version} (${license})\n\n${text}\n`;
+  });
+  const licences = join(root, 'dist', 'LICENCES.txt');
+  writeFileSync(licences, notices.join(`\n${'-'.repeat(80)}\n\n`));
+  written.add(licences);
+
+  // What ships is only what this build made.
   for (const entry of readdirSync(join(root, 'dist'), { recursive: true, withFileTypes: true })) {
     const path = join(entry.parentPath, entry.name);
     if (entry.isFile() && !written.has(path)) rmSync(path);

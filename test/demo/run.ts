@@ -7,9 +7,8 @@ import { pathToFileURL } from 'node:url';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
 import type { Diagnostic, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
 import type { DrawingMethod, DrawingParams, DrawingReply } from '../../shared-core/drawing/messages.js';
-import { describe } from '../../shared-core/drawing/hole-table.js';
-import type { Scene } from '../../shared-core/drawing/scene.js';
 import { toSvg } from '../../shared-core/drawing/svg.js';
+import { page, type DrawnJob, type DrawnPanel } from '../../server/cli/page.js';
 
 const root = resolve(import.meta.dirname, '..', '..');
 const out = join(root, 'demo-out');
@@ -17,16 +16,8 @@ const JOBS = ['kitchen.carcass.yaml', 'studio.carcass.yaml', 'every-finding.carc
 const ANSWER_LIMIT_MS = 60_000;
 const SEVERITIES = ['', 'error', 'warning', 'information', 'hint'];
 
-interface JobReport {
-  readonly file: string;
-  readonly findings: readonly string[];
+interface JobReport extends DrawnJob {
   readonly errors: number;
-  readonly carcasses: readonly { readonly name: string; readonly drawings: readonly Drawing[] }[];
-}
-interface Drawing {
-  readonly panel: string;
-  readonly path: string;
-  readonly scene: Scene;
 }
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
@@ -95,55 +86,18 @@ async function runJob(server: Server, file: string): Promise<JobReport> {
     server.draw({ uri, view: 'panel', position: null, carcass, panel });
   const carcasses = [];
   for (const carcass of (await ask(null, null)).carcasses) {
-    const drawings: Drawing[] = [];
+    const panels: DrawnPanel[] = [];
     for (const panel of carcass.panels) {
       const reply = await ask(carcass.name, panel);
       if (reply.kind === 'nothing') throw new Error(`${carcass.name}, ${panel}: ${reply.reason}`);
-      const svg = join(name, `${carcass.name}-${panel}.svg`.replace(/[^\w.-]/g, '_'));
+      const svg = `${name}/${`${carcass.name}-${panel}`.replace(/[^\w-]/g, '_')}.svg`;
       writeFileSync(join(out, svg), toSvg(reply.scene));
-      drawings.push({ panel, path: svg, scene: reply.scene });
+      panels.push({ name: panel, file: svg, scene: reply.scene });
     }
-    carcasses.push({ name: carcass.name, drawings });
+    carcasses.push({ name: carcass.name, panels });
   }
   const errors = diagnostics.filter(({ severity }) => severity === 1).length;
   return { file, findings, errors, carcasses };
-}
-
-const escape = (text: string): string =>
-  text.replace(/[&<>"]/g, (sign) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[sign] ?? sign);
-
-function page(reports: readonly JobReport[]): string {
-  const jobs = reports.map(({ file, findings, carcasses }) => {
-    const found =
-      findings.length === 0
-        ? '<p>No findings.</p>'
-        : `<ul>${findings.map((finding) => `<li>${escape(finding)}</li>`).join('\n')}</ul>`;
-    const boxes = carcasses.map(({ name, drawings }) => {
-      const figures = drawings.map(
-        ({ panel, path, scene }) =>
-          `<figure><a href="${escape(path)}"><img loading="lazy" src="${escape(path)}" alt="${escape(describe(scene))}"></a><figcaption>${escape(panel)}</figcaption></figure>`,
-      );
-      return `<h3>${escape(name)}</h3>\n<div class="panels">${figures.join('\n')}</div>`;
-    });
-    return `<section><h2>${escape(file)}</h2>\n${found}\n${boxes.join('\n')}</section>`;
-  });
-  return `<!doctype html>
-<html lang="en">
-<meta charset="utf-8">
-<title>Bore maps of the demo jobs</title>
-<style>
-  body { font: 16px/1.5 system-ui, sans-serif; margin: 2rem auto; max-width: 80rem; padding: 0 1rem; color: #1b1b1b; background: #fff; }
-  .panels { display: grid; grid-template-columns: repeat(auto-fill, minmax(20rem, 1fr)); gap: 1rem; }
-  figure { margin: 0; border: 1px solid #bbb; padding: .5rem; }
-  img { width: 100%; height: 20rem; object-fit: contain; }
-  .caution { border: 2px solid #8a5a00; padding: .5rem 1rem; }
-</style>
-<h1>Bore maps of the demo jobs</h1>
-<p class="caution">Before a tool change isolate and lock the machine. Keep hands clear of spindles and clamps, hold small
-parts in a fixture, protect eyes and ears, and draw off the dust. The machine’s manual and local rules decide.</p>
-${jobs.join('\n')}
-</html>
-`;
 }
 
 async function main(): Promise<number> {
@@ -154,11 +108,9 @@ async function main(): Promise<number> {
   for (const file of JOBS) {
     const report = await runJob(server, file);
     reports.push(report);
-    const panels = report.carcasses.reduce((sum, { drawings }) => sum + drawings.length, 0);
-    const bores = report.carcasses
-      .flatMap(({ drawings }) => drawings)
-      .reduce((sum, { scene }) => sum + scene.table.reduce((count, line) => count + line.count, 0), 0);
-    console.log(`\n${report.file}: ${report.carcasses.length} carcasses, ${panels} panels, ${bores} bores`);
+    const panels = report.carcasses.flatMap((carcass) => carcass.panels);
+    const bores = panels.flatMap(({ scene }) => scene.table).reduce((sum, { count }) => sum + count, 0);
+    console.log(`\n${report.file}: ${report.carcasses.length} carcasses, ${panels.length} panels, ${bores} bores`);
     console.log(report.findings.length === 0 ? '  no findings' : report.findings.map((line) => `  ${line}`).join('\n'));
   }
   await server.close();
