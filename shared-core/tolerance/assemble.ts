@@ -6,6 +6,7 @@ import { endAt, realSolid, type Solid } from '../machining/replay/solid.js';
 import type { Stray } from '../machining/replay/stray.js';
 import { levelOf, type Datum } from './datum.js';
 import type { BoredBy, JointCase } from './joint-case.js';
+import { bends, spreads } from './needed-play.js';
 
 /**
  * What is measured on a joint that has been put together, in micrometres. Each figure is the greatest of several readings
@@ -111,33 +112,6 @@ const mean = (spots: readonly Spot[]): Spot => ({
   along: sum(spots.map(({ along }) => along)) / spots.length,
   across: sum(spots.map(({ across }) => across)) / spots.length,
 });
-
-/**
- * Play that the dowels need along the joint: half the difference between any two misses, since the panel can be slid to
- * halve it. The greatest of them is the least that will do.
- */
-function spreads(misses: readonly number[]): number[] {
-  return misses.flatMap((miss, i) => misses.slice(0, i).map((other) => (miss - other) / 2));
-}
-
-/**
- * Play that they need across it: half of what any three misses depart from a straight line, since the panel can be slid and
- * turned. The greatest of them is the least that will do (the alternation theorem of Chebyshev for a straight line).
- */
-function bends(stations: readonly number[], misses: readonly number[]): number[] {
-  const order = [...stations.keys()].sort((i, j) => stations[i]! - stations[j]!);
-  const bent: number[] = [];
-  for (let i = 0; i < order.length; i += 1) {
-    for (let k = i + 2; k < order.length; k += 1) {
-      for (let j = i + 1; j < k; j += 1) {
-        const [a, b, c] = [order[i]!, order[j]!, order[k]!];
-        const part = (stations[b]! - stations[a]!) / (stations[c]! - stations[a]!);
-        bent.push((misses[b]! - misses[a]! - part * (misses[c]! - misses[a]!)) / 2);
-      }
-    }
-  }
-  return bent;
-}
 
 /**
  * How far the joint stands open, at the front and the back of the contact. The dowels hold the end panel square to the

@@ -10,11 +10,14 @@ export function deviation(values: readonly number[]): number {
 }
 
 /**
- * The least value that at least the part p of all values do not pass (the inverse of the empirical distribution; type 1 of
- * Hyndman and Fan, "Sample quantiles in statistical packages", The American Statistician 50 (1996)).
- * @param p Over 0, at most 1.
+ * The value that the part p of all values do not pass, between two neighbours in proportion (type 7 of R. J. Hyndman and
+ * Y. Fan, "Sample quantiles in statistical packages", The American Statistician 50 (1996)).
+ * @param p From 0 to 1.
  */
 export function quantile(values: readonly number[], p: number): number {
   const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.max(0, Math.ceil(p * sorted.length) - 1)]!;
+  const place = (sorted.length - 1) * p;
+  const below = sorted[Math.floor(place)]!;
+  const above = sorted[Math.ceil(place)]!;
+  return below + (place - Math.floor(place)) * (above - below);
 }
