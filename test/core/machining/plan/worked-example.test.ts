@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { changeoverTime, changesBetween } from '../../../../shared-core/machining/plan/changeover.js';
+import { orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
+import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
+import { readJob, shed } from './jobs.js';
+
+const page = readFileSync(new URL('../../../../server/reference/set-ups.md', import.meta.url), 'utf8');
+
+/** The rows of the table under a heading, cell by cell. */
+function table(heading: string): string[][] {
+  const [, section = ''] = page.split(`\n## ${heading}\n`);
+  const lines = (section.split('\n## ')[0] ?? '').split('\n').filter((line) => line.startsWith('|'));
+  return lines.slice(2).map((line) => line.split('|').slice(1, -1).map((cell) => cell.trim()));
+}
+
+const mm = (length: number): string => String(length / 1000);
+
+describe('the example worked by hand in the reference', () => {
+  const [, text = ''] = /```yaml\n([\s\S]*?)```/.exec(page) ?? [];
+  const sheets = setUpsOf(readJob(text, shed).map((one) => one.operations));
+  const plan = orderSetUps(sheets, shed.changeover);
+
+  test('every sheet', () => {
+    const rows = sheets.map(({ setUp }) => [
+      setUp.id,
+      setUp.stops.map((stop) => `${stop.name} ${mm(stop.position)}`).join(', '),
+      mm(setUp.depth),
+      (setUp.runs[0]?.steps[0]?.spindles ?? []).filter((s) => s.head === 0).map((s) => s.spindle).join(' '),
+      setUp.runs.map((run) => run.panel).join(', '),
+      String(setUp.runs.reduce((sum, run) => sum + run.steps.length, 0)),
+    ]);
+    const byName = (a: string[], b: string[]): number => (a[0] ?? '').localeCompare(b[0] ?? '');
+    expect(rows.sort(byName)).toEqual(table('The sheets').sort(byName));
+  });
+
+  test('the order, and the time of every changeover', () => {
+    const rows = table('The order');
+    expect(plan.setUps.map((one, index) => [String(index + 1), one.setUp.id, String(one.seconds)])).toEqual(
+      rows.map(([run, id, , seconds]) => [run, id, seconds]),
+    );
+    for (const [, , what = '', seconds = ''] of rows) {
+      const parts = what.split(', ').map((part) => Number(part.split(' ').at(-1)));
+      expect(parts.reduce((sum, part) => sum + part, 0)).toBe(Number(seconds));
+    }
+    expect(page).toContain(`In all ${plan.seconds} seconds.`);
+    expect(plan.proven).toBe(true);
+  });
+
+  test('no other of the 120 orders takes less', () => {
+    const orders = permutations(sheets);
+    expect(orders).toHaveLength(120);
+    const times = orders.map((order) =>
+      order.reduce(
+        (sum, to, index) =>
+          sum + changeoverTime(changesBetween(order[index - 1]?.batch ?? null, to.batch), shed.changeover),
+        0,
+      ),
+    );
+    expect(Math.min(...times)).toBe(plan.seconds);
+  });
+});
+
+function permutations<T>(items: readonly T[]): T[][] {
+  if (items.length === 0) return [[]];
+  return items.flatMap((item, index) => permutations(items.filter((_, i) => i !== index)).map((rest) => [item, ...rest]));
+}
