@@ -23,10 +23,21 @@ export function boresNamed(bores: readonly Bore[]): string {
   return bores.length === 1 ? `The ${one}` : `The ${bores.length} ${several}`;
 }
 
-/** 'the row hole at 37 mm from the front edge and 328 mm from the reference end' */
+/** 'hole 3 of the front row', 'the dowel bore for bottom' */
+export function boreCalled(context: CarcassContext, bore: Bore): string {
+  if (bore.purpose === 'row') {
+    const row = context.boring.rows.find(({ id }) => id === bore.group);
+    if (row !== undefined) return `hole ${(bore.v - row.offset) / row.pitch + 1} of the ${row.line} row`;
+  }
+  const joint = context.carcass.joints.find(({ id }) => id === bore.group);
+  const mate = joint === undefined ? '' : ` for ${joint.endPanel === bore.panel ? joint.facePanel : joint.endPanel}`;
+  return `the ${NOUNS[bore.purpose][0]}${mate}`;
+}
+
+/** '37 mm from the front edge and 328 mm from the reference end' */
 export function boreAt(context: CarcassContext, bore: Bore): string {
   const across = onFace(bore) ? 'the reference end' : 'the outside face';
-  return `the ${NOUNS[bore.purpose][0]} ${show(context, bore.u)} from the front edge and ${show(context, bore.v)} from ${across}`;
+  return `${show(context, bore.u)} from the front edge and ${show(context, bore.v)} from ${across}`;
 }
 
 /** The panel's own choice that sets the depth of a dowel bore, where it has one. */

@@ -2,14 +2,9 @@ import type { Bore, Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import type { ShelfSpec } from '../job/model.js';
 import type { Micrometres } from '../length/units.js';
-import type { CaseClamp, HorizontalHead, LineDrill, MachineKind, VerticalHead } from '../shop/model.js';
+import type { CaseClamp, HorizontalHead, LineDrill, VerticalHead } from '../shop/model.js';
+import { KIND_FOR_USE } from '../shop/habits.js';
 import type { CarcassContext } from './rule.js';
-
-/** What each use of a machine in a job asks for. */
-export const KIND_FOR_USE = { faces: 'vertical', ends: 'horizontal', rows: 'line', clamp: 'clamp' } as const satisfies Record<
-  keyof CarcassContext['spec']['machines'],
-  MachineKind
->;
 
 interface MachineForUse {
   faces: VerticalHead;

@@ -8,7 +8,12 @@ const rule = (
   why: string,
   remedy: string,
   example: string,
-): ReadingRule => ({ name, severity, about: { what, why, remedy, example } });
+  shop?: string,
+): ReadingRule => ({
+  name,
+  severity,
+  about: { what, why, remedy, example, ...(shop === undefined ? {} : { shop }) },
+});
 
 /** The rules that the reading of a text applies: what the text says, before any box is made of it. */
 export const readingRules: readonly ReadingRule[] = [
@@ -18,7 +23,7 @@ export const readingRules: readonly ReadingRule[] = [
     'The text is not well-formed YAML.',
     'What cannot be read cannot be checked. Only the carcass that holds the fault is left out; the others are checked as ever.',
     'Look at the indentation (spaces, no tabs), colons, quotes and brackets of the line.',
-    'sink:\n  kind: base\n\twidth: 600',
+    'kind: base\nwidth: [600',
   ),
   rule(
     'key-unknown',
@@ -26,7 +31,7 @@ export const readingRules: readonly ReadingRule[] = [
     'A key is written that does not belong there.',
     'What is written there has no effect: a misspelt `heigth` leaves the carcass at its usual height.',
     'Use one of the keys that the message lists, or take it out.',
-    'sink:\n  kind: base\n  width: 600\n  heigth: 720',
+    'kind: base\nwidth: 600\nheigth: 720',
   ),
   rule(
     'key-missing',
@@ -34,7 +39,7 @@ export const readingRules: readonly ReadingRule[] = [
     'A key that must be there is missing.',
     'A carcass needs at least its kind and its width; all else has a default.',
     'Add the key.',
-    'sink:\n  kind: base',
+    'kind: base',
   ),
   rule(
     'value-wrong',
@@ -42,7 +47,7 @@ export const readingRules: readonly ReadingRule[] = [
     'A value is not of the kind that belongs there.',
     'A word where a number belongs, or a number that is out of its bounds, cannot be used; nothing is guessed.',
     'Write what the message says.',
-    'sink:\n  kind: bse\n  width: 600',
+    'kind: bse\nwidth: 600',
   ),
   rule(
     'length-impossible',
@@ -50,7 +55,7 @@ export const readingRules: readonly ReadingRule[] = [
     'A length cannot be read, or cannot be: negative, absurdly large, or written the wrong way round.',
     'Lengths are read exactly, as `600`, `600.5 mm`, `23 5/8 in` or `1\' 11 5/8"`; nothing is guessed. The inch is exactly 25.4 mm (international yard and pound agreement, 1959; ISO 80000-3).',
     'Write a length within the bounds that the message gives.',
-    'sink:\n  kind: base\n  width: -600',
+    'kind: base\nwidth: -600',
   ),
   rule(
     'name-duplicate',
@@ -58,7 +63,7 @@ export const readingRules: readonly ReadingRule[] = [
     'A name or a key is written twice.',
     'Two carcasses of one name cannot be told apart on labels and papers; of a key written twice one would silently be lost.',
     'Give one of them another name, or take it out.',
-    'sink: { kind: base, width: 600 }\nsink: { kind: base, width: 800 }',
+    'carcasses:\n  sink: { kind: base, width: 600 }\n  sink: { kind: base, width: 800 }',
   ),
   rule(
     'panel-unknown',
@@ -74,7 +79,7 @@ export const readingRules: readonly ReadingRule[] = [
     'The shop file that the job names is not there.',
     'Machines, boards and habits come from it. Until it is found the built-in neutral shop is used, which is not yours.',
     'Put the shop file beside the job, or correct its name.',
-    'shop: bnech.shop.yaml',
+    'shop: bnech.shop.yaml   # the file is called bench.shop.yaml\ncarcasses:\n  sink: { kind: base, width: 600 }',
   ),
   rule(
     'shop-broken',
@@ -82,7 +87,8 @@ export const readingRules: readonly ReadingRule[] = [
     'The shop file has faults of its own.',
     'What cannot be read in it is taken from the built-in neutral shop, so figures may not be those of your machines.',
     'Open the shop file and put its own findings right first.',
-    'shop: bench.shop.yaml   # in which a machine has no spindles',
+    'shop: bench.shop.yaml\ncarcasses:\n  sink: { kind: base, width: 600 }',
+    'boards:\n  board-16: { thickness: sixteen }',
   ),
   rule(
     'shop-neutral',
@@ -90,7 +96,7 @@ export const readingRules: readonly ReadingRule[] = [
     'The job names no shop file, so the built-in neutral shop is used.',
     'Its machines and boards are invented; its figures are common practice and bind no real machine.',
     'Write a shop file of your own and name it with `shop:`.',
-    'unit: mm\ncarcasses: …   # no shop',
+    'unit: mm\ncarcasses:\n  sink: { kind: base, width: 600 }',
   ),
   rule(
     'size-impossible',
@@ -98,6 +104,6 @@ export const readingRules: readonly ReadingRule[] = [
     'The sizes make no box: a panel would have no length or width, or two would stand in one place.',
     'Every size of a panel follows from the carcass; where one comes out at nothing the carcass cannot be made.',
     'Change the size that the message names.',
-    'sink:\n  kind: base\n  width: 600\n  fixed-shelves: [900]   # higher than the carcass',
+    'kind: base\nwidth: 600\nfixed-shelves: [900]   # higher than the carcass',
   ),
 ];

@@ -39,5 +39,6 @@ function section({ name, severity, about }: ReadingRule): readonly string[] {
     about.example,
     '```',
     '',
+    ...(about.shop === undefined ? [] : ['With this in the shop file:', '', '```yaml', about.shop, '```', '']),
   ];
 }

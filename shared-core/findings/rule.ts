@@ -13,8 +13,10 @@ export interface About {
   readonly why: string;
   /** What to do. */
   readonly remedy: string;
-  /** A few lines of a job file that show it. */
+  /** A few lines of a carcass, or of a whole job file, that show it. */
   readonly example: string;
+  /** Lines of a shop file that the example needs, where the built-in shop does not do. */
+  readonly shop?: string;
 }
 
 /** All that a rule may look at for one carcass. `unit` is the job file's: figures in messages are printed in it. */

@@ -6,7 +6,7 @@ import { ownText, remove, replaceName } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, verb } from '../words.js';
+import { listed, show, verb } from '../words.js';
 
 export const bandMissing: CarcassRule = {
   name: 'band-missing',
@@ -44,13 +44,14 @@ const SEEN = new Set<Panel['role']>(['left-side', 'right-side', 'bottom', 'top',
 
 const isSeen = (panel: Panel): boolean => SEEN.has(panel.role) || panel.key === 'rail-front';
 
-function repairs({ shop, spec }: CarcassContext, band: Located<string>): readonly Repair[] {
+function repairs(context: CarcassContext, band: Located<string>): readonly Repair[] {
+  const { shop, spec } = context;
   const wanted = [spec.band.value, shop.habits.band, ...shop.bands.keys()].find((name) => shop.bands.has(name));
   const change = wanted === undefined ? null : replaceName(band, wanted);
   if (wanted === undefined || change === null) return [];
   const repairs: Repair[] = [
     {
-      title: `Band the front with ${wanted} (${shop.bands.get(wanted)!.thickness / 1000} mm)`,
+      title: `Band the front with ${wanted} (${show(context, shop.bands.get(wanted)!.thickness)})`,
       changes: [change],
       preferred: true,
       batch: { key: 'band-missing', title: `Band every bare front edge with ${wanted}` },

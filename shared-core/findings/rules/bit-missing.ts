@@ -10,7 +10,8 @@ export const bitMissing: CarcassRule = {
     what: 'The shop has no bit of the diameter that a bore needs.',
     why: 'A bore of the next size makes a loose or a split joint.',
     remedy: 'Choose another fitting, or add the diameter to `bits` in the shop file when the bit has been bought.',
-    example: 'kind: base\nwidth: 600\njoint: dowel-10x40   # and the shop file says bits: [5, 8]',
+    example: 'kind: base\nwidth: 600\njoint: dowel-10x40',
+    shop: 'bits: [5, 8]',
   },
   check(context) {
     const { bits } = context.shop;

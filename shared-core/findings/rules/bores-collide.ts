@@ -2,7 +2,7 @@ import { collisions, type BoreCollision } from '../../boring/collisions.js';
 import type { Bore } from '../../boring/model.js';
 import type { Place } from '../../document/place.js';
 import { backToHabit, causesOf } from '../causes.js';
-import { boreAt } from '../bores.js';
+import { boreAt, boreCalled } from '../bores.js';
 import { distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { listed, show } from '../words.js';
@@ -28,13 +28,14 @@ export const boresCollide: CarcassRule = {
         panel,
         severity: same.some((one) => one.wall === 0) ? 'error' : 'warning',
         message:
-          `In ${listed(distinct(same.map((one) => one.panel)))} ${boreAt(context, first.bore)} and ${boreAt(context, second.bore)} ` +
+          `In ${listed(distinct(same.map((one) => one.panel)))} ${boreCalled(context, first.bore)} (${boreAt(context, first.bore)}) and ` +
+          `${boreCalled(context, second.bore)} (${boreAt(context, second.bore)}) ` +
           (wall === 0 ? 'meet' : `leave ${show(context, wall)} of wood between them, less than ${show(context, context.shop.habits.leastWall)}`) +
           (more === 0 ? '' : `, and ${more} more ${more === 1 ? 'pair does' : 'pairs do'} for the same reason`) +
           '. Move one of the two.',
         related: samePlace(first.place, second.place)
           ? []
-          : [{ place: second.place, message: `This is what puts ${boreAt(context, second.bore)} there.` }],
+          : [{ place: second.place, message: `This is what puts ${boreCalled(context, second.bore)} ${boreAt(context, second.bore)}.` }],
         bores: distinct(same.flatMap((one) => one.bores.map((bore) => bore.id))),
         repairs: backToHabit(causes.filter((cause, index) => causes.findIndex((other) => other.value === cause.value) === index)),
       };

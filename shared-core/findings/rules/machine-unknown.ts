@@ -1,22 +1,6 @@
-import { KIND_FOR_USE } from '../lookups.js';
+import { KIND_FOR_USE, KIND_WORDS } from '../../shop/habits.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
-
-const NOUNS = {
-  faces: 'vertical head',
-  ends: 'horizontal head',
-  rows: 'line drill',
-  clamp: 'case clamp',
-} as const;
-const KINDS = {
-  vertical: 'a vertical head',
-  horizontal: 'a horizontal head',
-  line: 'a line drill',
-  cup: 'a cup borer',
-  saw: 'a panel saw',
-  bander: 'an edge bander',
-  clamp: 'a case clamp',
-} as const;
 
 export const machineUnknown: CarcassRule = {
   name: 'machine-unknown',
@@ -33,10 +17,10 @@ export const machineUnknown: CarcassRule = {
       return unknownNames(
         [spec.machines[use]],
         known.map((machine) => machine.name),
-        NOUNS[use],
+        KIND_WORDS[KIND_FOR_USE[use]],
         (name) => {
           const other = shop.machines.get(name);
-          return other === undefined ? '' : ` (${name} is ${KINDS[other.kind]})`;
+          return other === undefined ? '' : ` (what it has of that name is of another kind: ${KIND_WORDS[other.kind]})`;
         },
       );
     });

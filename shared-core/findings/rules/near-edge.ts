@@ -2,9 +2,9 @@ import { wallsAround, type Border } from '../../boring/walls.js';
 import { half } from '../../length/units.js';
 import { boresNamed } from '../bores.js';
 import { backToHabit, causesOf } from '../causes.js';
-import { grouped, onFace, panelOf } from '../lookups.js';
+import { distinct, grouped, onFace, panelOf } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { show } from '../words.js';
+import { listed, show, verb } from '../words.js';
 
 export const nearEdge: CarcassRule = {
   name: 'near-edge',
@@ -21,19 +21,23 @@ export const nearEdge: CarcassRule = {
       const panel = panelOf(context, bore.panel);
       if (panel === undefined) return [];
       const nearest = wallsAround(panel, bore).beside.reduce((a, b) => (b.wall < a.wall ? b : a));
-      return nearest.wall < least ? [{ bore, panel, ...nearest }] : [];
+      if (nearest.wall >= least) return [];
+      const axis = onFace(bore) && nearest.border !== 'front' && nearest.border !== 'back' ? 'v' : 'u';
+      const causes = causesOf(context, bore, axis);
+      return [{ bore, ...nearest, causes, place: causes[0]?.value.place ?? bore.place }];
     });
-    return grouped(close, (one) => `${one.panel.key} ${one.bore.group} ${one.border} ${one.wall}`).map((same): Found => {
-      const { bore, panel, border, wall } = same[0]!;
-      const causes = causesOf(context, bore, onFace(bore) && border !== 'front' && border !== 'back' ? 'v' : 'u');
+    const cause = ({ place, bore, border, wall }: (typeof close)[number]): string =>
+      `${place.part} ${place.start} ${bore.purpose} ${bore.diameter} ${border} ${wall}`;
+    return grouped(close, cause).map((same): Found => {
+      const { bore, border, wall, causes, place } = same[0]!;
       const rim = bore.diameter - half(bore.diameter);
       return {
-        place: causes[0]?.value.place ?? bore.place,
-        panel: panel.key,
+        place,
+        panel: bore.panel,
         severity: wall < 0 ? 'error' : 'warning',
         message:
-          `${boresNamed(same.map((one) => one.bore))} in ${panel.key} ${same.length === 1 ? 'stands' : 'stand'} ` +
-          `${show(context, wall + rim)} from the ${BORDERS[border]} and ${same.length === 1 ? 'is' : 'are'} ${show(context, bore.diameter)} wide: ` +
+          `${boresNamed(same.map((one) => one.bore))} in ${listed(distinct(same.map((one) => one.bore.panel)))} ${verb(same.length, 'stands', 'stand')} ` +
+          `${show(context, wall + rim)} from the ${BORDERS[border]} and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide: ` +
           (wall < 0 ? 'the edge is opened' : `${show(context, wall)} of wood stays, less than ${show(context, least)}`) +
           '. Move them further in.',
         bores: same.map((one) => one.bore.id),

@@ -31,7 +31,7 @@ export const panelOutOfRange: CarcassRule = {
           message:
             `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${show(context, size)} ${WORDS[what]}; ${machine} takes ${limit}, ` +
             `so ${verb(panels.length, 'it is', 'they are')} ${show(context, over ? size - range.max : range.min - size)} too ${over ? 'large' : 'small'}. ` +
-            (over ? 'Change the size, or choose another machine.' : 'Do not force it: bore it before it is cut to size, or choose another machine.'),
+            (over ? 'Change the size, or choose another machine.' : `Do not force it: ${what in ON_BANDER ? 'band' : 'bore'} it before it is cut to size, or choose another machine.`),
         };
       },
     );
@@ -39,6 +39,7 @@ export const panelOutOfRange: CarcassRule = {
 };
 
 type Measure = 'length' | 'width' | 'thickness' | 'edge' | 'across' | 'band';
+const ON_BANDER = { edge: true, across: true, band: true };
 const WORDS: Readonly<Record<Measure, string>> = {
   length: 'long',
   width: 'wide',

@@ -3,7 +3,10 @@ import { handedness } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
 import { handOfEnd } from '../../machining/plan/orientation.js';
 import type { VerticalHead } from '../../shop/model.js';
-import { distinct, grouped, isRow, machineFor, onFace, panelOf } from '../lookups.js';
+import { setLength } from '../changes.js';
+import type { Repair } from '../finding.js';
+import { distinct, grouped, isRow, machineFor, onFace, panelOf, rowStart } from '../lookups.js';
+import { rowsBeside } from '../row-grid.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { listed, show } from '../words.js';
 
@@ -14,7 +17,13 @@ export const shelfPastStop: CarcassRule = {
     what: 'A line of construction bores stands farther from both ends of the panel than any stop can be set.',
     why: 'The spindle line lies across the table, and the panel’s end lies against a stop to the left or the right of it: the stop’s range, with the extension of the fence, is how far from an end a line can be bored. A line measured by eye along the fence is not repeatable.',
     remedy: 'Move the shelf or divider nearer to an end, or allow for it in the shop file when the fence has been extended (`extension`, or the range of a stop).',
-    example: 'kind: tall\nwidth: 600\nfixed-shelves: [1480]   # and the stops reach 1200 without an extension',
+    example: 'kind: tall\nwidth: 600\nfixed-shelves: [1032]',
+    shop: [
+      'vertical-heads:',
+      '  upright:',
+      '    { spindles: 21, pitch: 32, fence: far, from: above, fence-offset: 20 to 80, depth: 2 to 60, stops: {',
+      '      A: { side: left, range: 0 to 900 }, B: { side: right, range: 0 to 900 } } }',
+    ].join('\n'),
   },
   check(context) {
     const head = machineFor(context, 'faces');
@@ -45,6 +54,7 @@ export const shelfPastStop: CarcassRule = {
             ? `An extension of ${show(context, at - reach)} or a stop that goes to ${show(context, at)} would allow it.`
             : `A stop with a range that holds ${show(context, at)} would allow it.`),
         bores: same.flatMap((one) => one.line.map((each) => each.id)),
+        repairs: joint === undefined ? [] : moveShelf(context, head, joint.endPanel),
       };
     });
   },
@@ -72,6 +82,29 @@ function missOf(
   if (reached) return null;
   const [nearer, farther] = ways.toSorted((a, b) => a.at - b.at);
   return { at: nearer!.at, far: farther!.at, end: nearer!.end };
+}
+
+/** Offers to move a fixed shelf to the nearest places of its grid, below and above, whose lines a stop reaches. */
+function moveShelf(context: CarcassContext, head: VerticalHead, panel: string): readonly Repair[] {
+  const shelf = context.spec.fixedShelves.find(({ key }) => panel === key || panel.startsWith(`${key}-bay-`));
+  const row = shelf === undefined ? undefined : rowsBeside(context, shelf)[0];
+  if (shelf === undefined || row === undefined) return [];
+  const { at } = shelf;
+  const lines = context.boring.bores.filter((bore) => onFace(bore) && bore.group.startsWith(`${panel}/`));
+  const start = rowStart(context, row);
+  const places = Array.from({ length: row.count }, (_, hole) => start + hole * row.pitch).filter((place) =>
+    lines.every((bore) => missOf(context, head, { ...bore, v: bore.v + place - at.value }) === null),
+  );
+  const below = places.filter((place) => place < at.value).at(-1);
+  const above = places.find((place) => place > at.value);
+  return [below, above]
+    .filter((place) => place !== undefined)
+    .toSorted((a, b) => Math.abs(a - at.value) - Math.abs(b - at.value))
+    .map((place, index) => ({
+      title: `Move ${shelf.key} ${place < at.value ? 'down' : 'up'} to ${show(context, place)} (hole ${(place - start) / row.pitch + 1}), where a stop reaches`,
+      changes: [setLength(context, at.path, place)],
+      preferred: index === 0,
+    }));
 }
 
 function farthest(head: VerticalHead): Micrometres | null {
