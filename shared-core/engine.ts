@@ -1,5 +1,7 @@
 import type { CarcassPart, JobParts } from './document/cut.js';
 import { cutJob } from './document/cut.js';
+import type { Basis } from './engine/basis.js';
+import { basisOf } from './engine/basis.js';
 import { analyseCarcass } from './engine/carcass.js';
 import type { CarcassAnalysis, FileFinding, ShopAnalysis, UsedShop } from './engine/analysis.js';
 import { JobAnalysis } from './engine/analysis.js';
@@ -19,7 +21,10 @@ export type { EngineHost, ShopReading } from './engine/host.js';
 interface JobState {
   readonly analysis: JobAnalysis;
   readonly head: ReadHead;
-  /** By the text of the carcass; valid for this head and this shop only. */
+  readonly basis: Basis;
+  /** How the shop was found, as text, to tell whether it is found otherwise now. */
+  readonly shopWords: string;
+  /** By the text of the carcass; valid for this basis and this shop only. */
   readonly carcasses: ReadonlyMap<string, CarcassAnalysis>;
 }
 
@@ -30,8 +35,8 @@ interface FoundShop {
 }
 
 /**
- * The incremental pipeline from a text to its findings. A carcass is worked out anew only when its own text, the head of
- * its file or its shop has changed. The result is always that of a cold analysis of the same text and shop; only the
+ * The incremental pipeline from a text to its findings. A carcass is worked out anew only when its own text, the unit or
+ * defaults of its file, or its shop has changed. The result is always that of a cold analysis of the same text and shop; only the
  * memory of last good results, for drawings, depends on what came before. Never throws.
  */
 export class Engine {
@@ -50,14 +55,16 @@ export class Engine {
     const parts = before?.analysis.text === text ? before.analysis.parts : cutJob(text);
     const head = before !== undefined && sameHead(before.analysis.parts, parts) ? before.head : readHead(parts);
     const { used, findings: shopSays } = this.shopFor(uri, head);
-    const sameBasis = head === before?.head && used.shop === before.analysis.shop;
-    if (sameBasis && before.analysis.text === text && used.uri === before.analysis.used.uri) return before.analysis;
+    const sameShop = used.shop === before?.analysis.shop;
+    const shopWords = JSON.stringify([used.uri, shopSays]);
+    if (sameShop && before.analysis.text === text && before.shopWords === shopWords) return before.analysis;
 
-    const known = sameBasis ? before.carcasses : new Map<string, CarcassAnalysis>();
+    const basis = head === before?.head ? before.basis : basisOf(head);
+    const known = sameShop && basis.key === before.basis.key ? before.carcasses : new Map<string, CarcassAnalysis>();
     const kept = new Map<string, CarcassAnalysis>();
     const carcasses = parts.carcasses.map((part) => {
       const key = `${part.entry}\n${part.text}`;
-      const carcass = kept.get(key) ?? known.get(key) ?? this.compute(part, head, used);
+      const carcass = kept.get(key) ?? known.get(key) ?? this.compute(part, basis, used);
       kept.set(key, carcass);
       return carcass;
     });
@@ -67,8 +74,8 @@ export class Engine {
       ...duplicates(carcasses),
     ];
     const remembered = remember(before?.analysis, carcasses, findings);
-    const analysis = new JobAnalysis(uri, text, parts, head.head, used, carcasses, findings, remembered);
-    this.jobs.set(uri, { analysis, head, carcasses: kept });
+    const analysis = new JobAnalysis(uri, text, parts, head.head, used, carcasses, findings, remembered, basis.base);
+    this.jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept });
     return analysis;
   }
 
@@ -82,9 +89,9 @@ export class Engine {
     this.jobs.delete(uri);
   }
 
-  private compute(part: CarcassPart, head: ReadHead, used: UsedShop): CarcassAnalysis {
+  private compute(part: CarcassPart, basis: Basis, used: UsedShop): CarcassAnalysis {
     this.computed += 1;
-    return analyseCarcass(part, head, used.shop);
+    return analyseCarcass(part, basis, used.shop);
   }
 
   private shopFor(jobUri: string, head: ReadHead): FoundShop {

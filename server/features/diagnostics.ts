@@ -98,9 +98,10 @@ export class JobPlaces {
   /** Where a finding stands in the job file; one in the shop file is shown where the job names its shop. */
   range({ finding, carcass }: FileFinding): Range {
     const { analysis, document } = this;
-    const inJob =
-      finding.place.part === 'shop' ? (analysis.head.shopRef?.place ?? analysis.head.place) : finding.place;
-    const { start, end } = analysis.locate(inJob, carcass);
+    const { start, end } =
+      finding.place.part === 'shop'
+        ? analysis.locate(analysis.head.shopRef?.place ?? analysis.head.place, null)
+        : analysis.locate(finding.place, carcass);
     return rangeOf(document, start, end);
   }
 }

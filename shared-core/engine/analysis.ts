@@ -58,6 +58,8 @@ export class JobAnalysis {
     /** Findings of the job as a whole: its head, its shop, its carcasses' names. */
     readonly jobFindings: readonly FileFinding[],
     private readonly remembered: ReadonlyMap<string, CarcassAnalysis>,
+    /** Where the places begin that carcasses have from the job's defaults. */
+    private readonly defaultsBase: number,
   ) {}
 
   get unit(): Unit {
@@ -69,14 +71,22 @@ export class JobAnalysis {
   }
 
   /**
-   * Where a place of this analysis stands in its file. `carcass` is the index of the carcass whose text a 'self' place is
-   * counted in. The result lies in the file whatever is asked.
+   * Where a place of this analysis stands in its file. `carcass` is the index of the carcass that the place comes from, null
+   * where it comes from the job as a whole. The result lies in the file whatever is asked.
    */
   locate(place: Place, carcass: number | null): Where {
-    if (place.part === 'shop') return clamp('shop', place, 0, this.used.text.length);
-    const part = place.part === 'self' && carcass !== null ? this.parts.carcasses[carcass] : undefined;
-    const base = part?.origin ?? (place.part === 'tail' ? this.parts.tail.start : 0);
-    return clamp('job', place, base, this.text.length);
+    const { carcasses, tail } = this.parts;
+    const fromDefaults = carcass === null ? 0 : this.defaultsBase;
+    switch (place.part) {
+      case 'shop':
+        return clamp('shop', place, 0, this.used.text.length);
+      case 'self':
+        return clamp('job', place, carcass === null ? 0 : (carcasses[carcass]?.origin ?? 0), this.text.length);
+      case 'head':
+        return clamp('job', place, fromDefaults, this.text.length);
+      case 'tail':
+        return clamp('job', place, tail.start + fromDefaults, this.text.length);
+    }
   }
 
   /** Every finding: of the job first, then carcass by carcass; one that only repeats another (same rule, words and place in the head) is left out. */
@@ -85,7 +95,8 @@ export class JobAnalysis {
     const all: FileFinding[] = [];
     const add = (finding: Finding, carcass: number | null): void => {
       if (finding.place.part !== 'self') {
-        const same = `${finding.rule}\n${finding.place.part}\n${finding.place.start}\n${finding.place.end}\n${finding.message}`;
+        const { file, start, end } = this.locate(finding.place, carcass);
+        const same = [finding.rule, file, start, end, finding.message].join('\n');
         if (seen.has(same)) return;
         seen.add(same);
       }

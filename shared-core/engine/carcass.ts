@@ -8,15 +8,15 @@ import type { CarcassContext } from '../findings/rule.js';
 import type { ReadCarcass } from '../job/carcass.js';
 import { readCarcass } from '../job/carcass.js';
 import { carcassEdits } from '../job/edits.js';
-import type { ReadHead } from '../job/head.js';
 import type { Shop } from '../shop/model.js';
 import type { CarcassAnalysis } from './analysis.js';
+import type { Basis } from './basis.js';
 
 /** One carcass from its text to its findings. Depends on nothing but what is given; never throws. */
-export function analyseCarcass(part: CarcassPart, head: ReadHead, shop: Shop): CarcassAnalysis {
-  const read = readCarcass(part, head.head, head.defaults, shop);
-  const retry = (changes: readonly Change[]): readonly Finding[] | null => tryChanges(part, read, changes, head, shop);
-  const { carcass, boring, findings } = work(read, head, shop, retry);
+export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop): CarcassAnalysis {
+  const read = readCarcass(part, basis.head, basis.defaults, shop);
+  const retry = (changes: readonly Change[]): readonly Finding[] | null => tryChanges(part, read, changes, basis, shop);
+  const { carcass, boring, findings } = work(read, basis, shop, retry);
   return {
     name: read.name?.value ?? nameIn(part.text),
     nameAt: read.name,
@@ -30,7 +30,7 @@ export function analyseCarcass(part: CarcassPart, head: ReadHead, shop: Shop): C
 /** From the spec on. The findings are those of building and of the rules. */
 function work(
   { spec, name }: ReadCarcass,
-  { head: { unit } }: ReadHead,
+  { head: { unit } }: Basis,
   shop: Shop,
   retry: CarcassContext['retry'],
 ): Pick<CarcassAnalysis, 'carcass' | 'boring' | 'findings'> {
@@ -54,7 +54,7 @@ function tryChanges(
   part: CarcassPart,
   read: ReadCarcass,
   changes: readonly Change[],
-  head: ReadHead,
+  basis: Basis,
   shop: Shop,
 ): readonly Finding[] | null {
   if (read.entry === null || changes.some((change) => change.part !== 'self')) return null;
@@ -62,9 +62,9 @@ function tryChanges(
   if (edits.length === 0) return null;
   const text = applyEdits(part.text, edits);
   const grown = text.length - part.text.length;
-  const after = readCarcass({ ...part, text, end: part.end + grown }, head.head, head.defaults, shop);
+  const after = readCarcass({ ...part, text, end: part.end + grown }, basis.head, basis.defaults, shop);
   if (after.spec === null || after.findings.length > read.findings.length) return null;
-  return work(after, head, shop, undefined).findings;
+  return work(after, basis, shop, undefined).findings;
 }
 
 function error(rule: string, place: Finding['place'], message: string): Finding {
