@@ -1,7 +1,7 @@
 // Bundles everything that ships into dist/: the extension, the server, the command line and the page in the panel.
 // `node .build/bundle.mjs [--watch] [--production]`
 import { execFileSync } from 'node:child_process';
-import { chmodSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as esbuild from 'esbuild';
@@ -82,6 +82,10 @@ for (const bundle of bundles) {
 if (!watch) {
   const cli = join(root, 'dist', 'server', 'cli.js');
   chmodSync(cli, 0o755);
+  // `npx borewright` finds it here. Left to itself npx keeps a link of its own, broken for good if it was made before a build.
+  const link = join(root, 'node_modules', '.bin', 'borewright');
+  rmSync(link, { force: true });
+  if (process.platform !== 'win32') symlinkSync(cli, link);
   // Made from the schema and the rules by the program itself, so that what is published is what it does.
   const made = [
     ['schema/carcass.schema.json', 'schema', 'job'],
