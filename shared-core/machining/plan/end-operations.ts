@@ -45,7 +45,9 @@ export function endOperations(
     for (const stop of head.stops) {
       if (stop.side !== side) continue;
       const offsets = offsetsFor(places, head.pitch, head.spindles, stop.range);
-      for (const offset of offsets.sort((a, b) => Number(b === preferredOffset) - Number(a === preferredOffset) || a - b)) {
+      for (const offset of offsets.sort(
+        (a, b) => Number(b === preferredOffset) - Number(a === preferredOffset) || a - b,
+      )) {
         if (ways.some((way) => way.position === offset)) continue;
         // Counted from the stop: spindle 0 on the left hand, the last spindle on the right.
         const counted = (place: number): number => (side === 'left' ? place : last - place);

@@ -36,7 +36,12 @@ export function faceOperations(
       cannot('depth', first.depth, 'its depth range does not take this depth');
       continue;
     }
-    const offsets = offsetsFor(line.map((b) => b.u), head.pitch, head.spindles, head.fenceOffset);
+    const offsets = offsetsFor(
+      line.map((b) => b.u),
+      head.pitch,
+      head.spindles,
+      head.fenceOffset,
+    );
     const offset = offsets.includes(preferredOffset) ? preferredOffset : offsets[0];
     if (offset === undefined) {
       const reach = head.fenceOffset.max + (head.spindles - 1) * head.pitch;
@@ -88,6 +93,8 @@ export function faceOperations(
  */
 function firstReachable(ways: readonly Way[], head: VerticalHead): Way | undefined {
   const served = (way: Way, extension: Micrometres): boolean =>
-    head.stops.some((s) => s.side === way.side && within(way.position, { min: s.range.min, max: s.range.max + extension }));
+    head.stops.some(
+      (s) => s.side === way.side && within(way.position, { min: s.range.min, max: s.range.max + extension }),
+    );
   return ways.find((way) => served(way, 0)) ?? ways.find((way) => served(way, head.extension));
 }

@@ -37,7 +37,9 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
   const batches: Batch[] = [];
   for (const group of groups.values()) {
     const size = (o: Operation): number => o.ways[0]?.strokes[0]?.wanted.length ?? 0;
-    const ordered = group.map((operation, index) => ({ operation, index })).sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
+    const ordered = group
+      .map((operation, index) => ({ operation, index }))
+      .sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
     const open: Batch[] = [];
     for (const { operation } of ordered) {
       const placed = best(open, operation);
@@ -98,7 +100,10 @@ function join(batch: Batch, operation: Operation, way: Way): Batch | null {
 
 /** One demand a place; it must lower if any way that lies there needs it to. */
 function demandsOf(chosen: readonly Chosen[]): StopDemand[] {
-  const demands = groupBy(chosen.map(({ way }) => demandOf(way)), ({ side, position }) => `${side}|${position}`);
+  const demands = groupBy(
+    chosen.map(({ way }) => demandOf(way)),
+    ({ side, position }) => `${side}|${position}`,
+  );
   return [...demands.values()].flatMap((same) => {
     const [first] = same;
     return first ? [{ ...first, lowers: same.some((demand) => demand.lowers) }] : [];

@@ -25,7 +25,8 @@ export function headsOver(
   if (deepest > drill.throat) return { parameter: 'throat', needed: deepest, reason: 'its throat is not so deep' };
   const distance = drill.headDistance ?? { min: 1, max: drill.throat };
   if (rows.length === 1 && within(front, drill.setback)) return { fence: [front], over: [0] };
-  if (rows.length > 2 || drill.heads < 2) return { parameter: 'heads', needed: null, reason: 'it has too few heads for these rows' };
+  if (rows.length > 2 || drill.heads < 2)
+    return { parameter: 'heads', needed: null, reason: 'it has too few heads for these rows' };
   if (rows.length === 2 && !within(front, drill.setback)) {
     return { parameter: 'setback', needed: front, reason: 'its first head cannot be set to the front row' };
   }

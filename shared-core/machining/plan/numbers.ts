@@ -21,7 +21,11 @@ export function offsetsFor(
   const rest = modulo(first, pitch);
   if (places.some((place) => modulo(place, pitch) !== rest)) return [];
   const offsets: Micrometres[] = [];
-  for (let offset = range.min + modulo(rest - range.min, pitch); offset <= Math.min(range.max, first); offset += pitch) {
+  for (
+    let offset = range.min + modulo(rest - range.min, pitch);
+    offset <= Math.min(range.max, first);
+    offset += pitch
+  ) {
     if ((last - offset) / pitch <= count - 1) offsets.push(offset);
   }
   return offsets;

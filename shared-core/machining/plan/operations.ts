@@ -53,7 +53,14 @@ export function operationsOf(
       }
       if (noBit) {
         const reason = 'the shop has no bit of this diameter';
-        unreachable.push({ panel: panel.key, bores, machine: machine.name, parameter: 'bits', needed: noBit.diameter, reason });
+        unreachable.push({
+          panel: panel.key,
+          bores,
+          machine: machine.name,
+          parameter: 'bits',
+          needed: noBit.diameter,
+          reason,
+        });
         continue;
       }
       const found = onMachine(name, panel, blank, bores, machine, boring, shop);
@@ -119,7 +126,15 @@ function onMachine(
     case 'horizontal':
       return endOperations(carcass, panel, blank, bores, machine, shop.habits.firstDowel);
     case 'line':
-      return rowOperations(carcass, panel, blank, bores, boring.rows.filter((row) => row.panel === panel.key), machine, shop.habits.setback);
+      return rowOperations(
+        carcass,
+        panel,
+        blank,
+        bores,
+        boring.rows.filter((row) => row.panel === panel.key),
+        machine,
+        shop.habits.setback,
+      );
     case 'cup':
       return cupOperations(carcass, panel, blank, bores, machine);
   }

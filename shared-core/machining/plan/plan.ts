@@ -30,7 +30,10 @@ export function orderSetUps(sheets: readonly Sheet[], times: Changeover): Plan {
   const seconds = (from: Sheet | null, to: Sheet): number =>
     from === to ? 0 : changeoverTime(changesBetween(from && from.batch, to.batch), times);
   const start = sheets.map((to) => seconds(null, to));
-  const ordered = inOrder(sheets.map((from) => sheets.map((to) => seconds(from, to))), start);
+  const ordered = inOrder(
+    sheets.map((from) => sheets.map((to) => seconds(from, to))),
+    start,
+  );
   let before: Sheet | null = null;
   const setUps: PlannedSetUp[] = [];
   for (const index of ordered.order) {

@@ -78,7 +78,11 @@ function lanesOf(bores: readonly Bore[], rows: readonly Row[]): Lane[] {
 
 /** All lines of a lane under the heads at once, or, where the heads cannot stand so, line by line. */
 function headsFor(lane: Lane, drill: LineDrill, usualSetback: Micrometres) {
-  const together = headsOver(lane.lines.map((line) => line.u), drill, usualSetback);
+  const together = headsOver(
+    lane.lines.map((line) => line.u),
+    drill,
+    usualSetback,
+  );
   if (!('parameter' in together) || lane.lines.length === 1) return [{ lines: lane.lines, heads: together }];
   return lane.lines.map((line) => ({ lines: [line], heads: headsOver([line.u], drill, usualSetback) }));
 }
@@ -121,7 +125,10 @@ function strokesFrom(setting: Setting): Made {
 }
 
 /** The strokes from one end of the panel, as one way for each run of strokes that carry the same bits. */
-function waysFrom(setting: Setting, end: Way['end']): { ways: Way[] } | Pick<Unreachable, 'parameter' | 'needed' | 'reason'> {
+function waysFrom(
+  setting: Setting,
+  end: Way['end'],
+): { ways: Way[] } | Pick<Unreachable, 'parameter' | 'needed' | 'reason'> {
   const { panel, blank, drill, row, lines, fence, over } = setting;
   const { pitch, spindles } = drill;
   const down = (drill.from === 'above') === (row.face === 'inside') ? 'outside' : 'inside';
@@ -134,7 +141,11 @@ function waysFrom(setting: Setting, end: Way['end']): { ways: Way[] } | Pick<Unr
   const [firstContact] = contact;
   const lastContact = contact.at(-1);
   if (firstContact === undefined || lastContact === undefined) {
-    return { parameter: 'stops', needed: nearest, reason: `no stop on the ${side} puts a spindle over the holes from there` };
+    return {
+      parameter: 'stops',
+      needed: nearest,
+      reason: `no stop on the ${side} puts a spindle over the holes from there`,
+    };
   }
   const travel = drill.indexPins === 'none' ? 0 : Math.floor((drill.indexRange ?? panel.length) / pitch);
   const further = Array.from({ length: travel }, (_, k) => lastContact + k + 1);
@@ -147,16 +158,28 @@ function waysFrom(setting: Setting, end: Way['end']): { ways: Way[] } | Pick<Unr
   });
   if (planned.kind === 'problem') {
     const parameter = drill.indexPins === 'none' ? 'index-pins' : 'index-range';
-    return { parameter, needed: (places.at(-1) ?? 0) - nearest, reason: `its strokes do not reach every hole: ${planned.message}` };
+    return {
+      parameter,
+      needed: (places.at(-1) ?? 0) - nearest,
+      reason: `its strokes do not reach every hole: ${planned.message}`,
+    };
   }
   const starts = planned.strokes.map((stroke) => stroke.start);
   const first = Math.min(...starts);
   if (drill.indexPins !== 'none') {
     if (!contact.includes(first)) {
-      return { parameter: 'stops', needed: nearest + first * pitch, reason: `no stop on the ${side} can be set where the first stroke needs it` };
+      return {
+        parameter: 'stops',
+        needed: nearest + first * pitch,
+        reason: `no stop on the ${side} can be set where the first stroke needs it`,
+      };
     }
     if (drill.indexRange !== null && (Math.max(...starts) - first) * pitch > drill.indexRange) {
-      return { parameter: 'index-range', needed: (Math.max(...starts) - first) * pitch, reason: 'the panel cannot be moved along so far' };
+      return {
+        parameter: 'index-range',
+        needed: (Math.max(...starts) - first) * pitch,
+        reason: 'the panel cannot be moved along so far',
+      };
     }
   }
   const counted = (spindle: number): number => (side === 'left' ? spindle : spindles - 1 - spindle);

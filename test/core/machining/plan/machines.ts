@@ -13,16 +13,18 @@ const span = (low: number, high: number): fc.Arbitrary<{ min: Micrometres; max: 
 
 /** Stops on both hands, or now and then on one only; some cannot be lowered. */
 const stopsArbitrary = (low: number, high: number): fc.Arbitrary<Stop[]> =>
-  fc.array(
-    fc.record({
-      name: fc.constant(''),
-      place: fc.constant(nowhere),
-      side: fc.constantFrom('left' as const, 'right' as const),
-      range: fc.oneof(fc.constant({ min: mm(low), max: mm(high) }), span(low, high)),
-      lowers: fc.oneof({ weight: 4, arbitrary: fc.constant(true) }, { weight: 1, arbitrary: fc.constant(false) }),
-    }),
-    { minLength: 1, maxLength: 5 },
-  ).map((stops) => stops.map((stop, index) => ({ ...stop, name: `stop-${index}` })));
+  fc
+    .array(
+      fc.record({
+        name: fc.constant(''),
+        place: fc.constant(nowhere),
+        side: fc.constantFrom('left' as const, 'right' as const),
+        range: fc.oneof(fc.constant({ min: mm(low), max: mm(high) }), span(low, high)),
+        lowers: fc.oneof({ weight: 4, arbitrary: fc.constant(true) }, { weight: 1, arbitrary: fc.constant(false) }),
+      }),
+      { minLength: 1, maxLength: 5 },
+    )
+    .map((stops) => stops.map((stop, index) => ({ ...stop, name: `stop-${index}` })));
 
 const depths = { min: 0, max: mm(90) };
 
@@ -85,7 +87,10 @@ export const machinesArbitrary = (pitch: Micrometres): fc.Arbitrary<[VerticalHea
   );
 
 /** A shop with these machines as its usual ones. */
-export function withMachines(shop: Shop, [faces, ends, rows]: readonly [VerticalHead, HorizontalHead, LineDrill]): Shop {
+export function withMachines(
+  shop: Shop,
+  [faces, ends, rows]: readonly [VerticalHead, HorizontalHead, LineDrill],
+): Shop {
   return {
     ...shop,
     machines: new Map([faces, ends, rows].map((machine) => [machine.name, machine])),

@@ -50,9 +50,7 @@ describe('carrying the set-up sheets out gives the bore maps', () => {
     let missed = 0;
     fc.assert(
       fc.property(
-        jobArbitrary.chain((job) =>
-          machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines })),
-        ),
+        jobArbitrary.chain((job) => machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines }))),
         ({ job, machines }) => {
           const carcasses = [bored(job.spec, withMachines(job.shop, machines))];
           const { messages, holes } = faults(carcasses, sheetsOf(carcasses));

@@ -11,7 +11,12 @@ const page = readFileSync(new URL('../../../../server/reference/set-ups.md', imp
 function table(heading: string): string[][] {
   const [, section = ''] = page.split(`\n## ${heading}\n`);
   const lines = (section.split('\n## ')[0] ?? '').split('\n').filter((line) => line.startsWith('|'));
-  return lines.slice(2).map((line) => line.split('|').slice(1, -1).map((cell) => cell.trim()));
+  return lines.slice(2).map((line) =>
+    line
+      .split('|')
+      .slice(1, -1)
+      .map((cell) => cell.trim()),
+  );
 }
 
 const mm = (length: number): string => String(length / 1000);
@@ -26,7 +31,10 @@ describe('the example worked by hand in the reference', () => {
       setUp.id,
       setUp.stops.map((stop) => `${stop.name} ${mm(stop.position)}`).join(', '),
       mm(setUp.depth),
-      (setUp.runs[0]?.steps[0]?.spindles ?? []).filter((s) => s.head === 0).map((s) => s.spindle).join(' '),
+      (setUp.runs[0]?.steps[0]?.spindles ?? [])
+        .filter((s) => s.head === 0)
+        .map((s) => s.spindle)
+        .join(' '),
       setUp.runs.map((run) => run.panel).join(', '),
       String(setUp.runs.reduce((sum, run) => sum + run.steps.length, 0)),
     ]);
@@ -63,5 +71,7 @@ describe('the example worked by hand in the reference', () => {
 
 function permutations<T>(items: readonly T[]): T[][] {
   if (items.length === 0) return [[]];
-  return items.flatMap((item, index) => permutations(items.filter((_, i) => i !== index)).map((rest) => [item, ...rest]));
+  return items.flatMap((item, index) =>
+    permutations(items.filter((_, i) => i !== index)).map((rest) => [item, ...rest]),
+  );
 }
