@@ -1,7 +1,11 @@
 import type { Part, Place } from './place.js';
 import type { ReadTree } from './read.js';
-import { LONGEST_PART, readTree } from './read.js';
+import { readTree } from './read.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
+
+/** A job beyond either figure is no workshop's, and would only keep the editor busy. */
+const LONGEST_JOB = 2_000_000;
+const MOST_CARCASSES = 2_000;
 
 /** The key under which a job holds its carcasses. */
 export const CARCASSES_KEY = 'carcasses';
@@ -18,7 +22,7 @@ export interface JobParts {
    * from the whole text, and every `origin` is 0.
    */
   readonly whole: boolean;
-  /** Faults that stop the text from being read at all; places count from the start of the file. */
+  /** Faults of the file as a whole; part 'head', and places count from the start of the file. */
   readonly problems: readonly TextProblem[];
 }
 
@@ -52,17 +56,23 @@ export interface CarcassTree {
  * before and after the cut are cut; everything else comes back whole. Linear in the text; never throws.
  */
 export function cutJob(text: string): JobParts {
-  if (text.length > 5 * LONGEST_PART) {
-    const message = `This file is ${(text.length / 1_000_000).toFixed(1)} million characters long; at most 5 million are read. Split it into several jobs.`;
+  if (text.length > LONGEST_JOB) {
+    const message = `This file is ${(text.length / 1_000_000).toFixed(1)} million characters long; at most ${LONGEST_JOB / 1_000_000} million are read. Split it into several jobs.`;
     const place: Place = { part: 'head', start: 0, end: Math.min(80, text.search(/[\r\n]|$/)) };
-    return { ...partsOf(text, 0, []), problems: [{ message, place }] };
+    const nothing = part(text, 0, 0);
+    return { head: nothing, carcasses: [], tail: nothing, whole: false, problems: [{ message, place }] };
   }
-  return cutByLines(text) ?? leaveWhole(text);
+  const parts = cutByLines(text) ?? leaveWhole(text);
+  const beyond = parts.carcasses[MOST_CARCASSES];
+  if (beyond === undefined) return parts;
+  const message = `The job has ${parts.carcasses.length} carcasses; the first ${MOST_CARCASSES} are read, and those from here on are not. Split the file.`;
+  const place: Place = { part: 'head', start: beyond.start, end: beyond.start + 1 };
+  return { ...parts, carcasses: parts.carcasses.slice(0, MOST_CARCASSES), problems: [{ message, place }] };
 }
 
 /** The entry of one carcass, read from its part. */
 export function readCarcassTree(part: CarcassPart): CarcassTree {
-  const { root, problems } = readTree(part.text, 'self');
+  const { root, problems } = part.entry === null ? readTree(part.text, 'self') : readWhole(part.text, 'self');
   if (part.entry === null) {
     const entry = root?.kind === 'map' && root.entries.length === 1 ? root.entries[0]! : null;
     if (entry === null && problems.length === 0) return { entry: null, problems: [noName(part.text)] };
@@ -76,14 +86,27 @@ export function readCarcassTree(part: CarcassPart): CarcassTree {
 
 /** The head's tree, and the tail's. Of an uncut text the faults that lie in carcasses are left to these. */
 export function readHeadTrees(parts: JobParts): { readonly head: ReadTree; readonly tail: ReadTree } {
-  if (parts.problems.length > 0) return { head: { root: null, problems: parts.problems }, tail: NOTHING };
-  const { root, problems } = readTree(parts.head.text, 'head');
+  const { root, problems: own } = parts.whole ? readWhole(parts.head.text, 'head') : readTree(parts.head.text, 'head');
+  const problems = [...parts.problems, ...own];
   const tail = parts.tail.text.trim() === '' ? NOTHING : readTree(parts.tail.text, 'tail');
   if (!parts.whole) return { head: { root, problems }, tail };
   const outside = problems.filter(
     ({ place }) => !parts.carcasses.some((part) => place.start >= part.start && place.start < part.end),
   );
   return { head: { root, problems: outside }, tail };
+}
+
+const KEPT = 4;
+const kept: { readonly text: string; readonly part: Part; readonly tree: ReadTree }[] = [];
+
+/** The tree of an uncut text, kept for a while: each of its carcasses asks for it. */
+function readWhole(text: string, part: Part): ReadTree {
+  const known = kept.find((one) => one.part === part && one.text === text);
+  if (known !== undefined) return known.tree;
+  const tree = readTree(text, part);
+  kept.unshift({ text, part, tree });
+  kept.length = Math.min(kept.length, KEPT);
+  return tree;
 }
 
 const NOTHING: ReadTree = { root: null, problems: [] };
@@ -173,7 +196,7 @@ function cutByLines(text: string): JobParts | null {
 }
 
 function leaveWhole(text: string): JobParts {
-  const { root } = readTree(text, 'self' satisfies Part);
+  const { root } = readWhole(text, 'self');
   const entries = carcassEntries(root);
   const carcasses = entries.map((entry, index): CarcassPart => {
     const end = entries[index + 1]?.place.start ?? Math.max(entry.place.end, entry.keyPlace.end);

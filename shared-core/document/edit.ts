@@ -222,6 +222,15 @@ class Editor {
   #replace(step: Step, node: TreeNode, value: string, inFlow: boolean): readonly TextEdit[] | null {
     const { start, end } = node.alias ?? node.place;
     if (node.kind === 'scalar' && node.alias === undefined) {
+      const header = /^[|>][-+\d]*/.exec(this.#text.slice(start, end));
+      if (!node.plain && header !== null) {
+        // Of a block text the mark gives way to the value and the lines go; a comment beside the mark stays.
+        const lineEnd = Math.min(this.#lineEnd(start), end);
+        return [
+          { start, end: start + header[0].length, text: this.#valueText(value, inFlow) },
+          { start: lineEnd, end, text: '' },
+        ];
+      }
       return [{ start, end, text: this.#valueText(value, inFlow, node.plain ? '' : this.#quotesAt(start, end)) }];
     }
     const text = this.#valueText(value, inFlow);
@@ -305,7 +314,8 @@ class Editor {
   #addEntry(map: MapNode, at: Path, rest: Path, value: string, inFlow: boolean): readonly TextEdit[] | null {
     const last = map.entries.at(-1);
     if (map.flow || last === undefined) {
-      return this.#addInBrackets(map, last?.place.end, this.#entryText(at, rest, value, 0, true), ' ');
+      const end = last?.value === null ? (this.#colonEnd(last) ?? last.place.end) : last?.place.end;
+      return this.#addInBrackets(map, end, this.#entryText(at, rest, value, 0, true), ' ');
     }
     if (inFlow) return null;
     const column = this.#column(map.entries[0]!.keyPlace.start);
@@ -435,12 +445,17 @@ class Editor {
     return colon === null ? null : entry.keyPlace.end + colon[0].length;
   }
 
-  /** Offset of the dash before an item on the dash's own line, or null. */
+  /** Offset of the dash before an item of a block list, be it on a line above; null where none is found. */
   #dashOf(item: TreeNode): number | null {
-    const { start } = item.alias ?? item.place;
-    const line = this.#lineStart(start);
-    const before = /-[ \t]*(?:[&!]\S*[ \t]+)*$/.exec(this.#text.slice(line, start));
-    return before === null ? null : line + before.index;
+    let end = (item.alias ?? item.place).start;
+    for (;;) {
+      const line = this.#lineStart(end);
+      const before = this.#text.slice(line, end).replace(/(?:^|\s)#[^\n]*$/, '');
+      const dash = /-\s*(?:[&!]\S*\s+)*$/.exec(before);
+      if (dash !== null) return line + dash.index;
+      if (before.trim() !== '' || line <= 1) return null;
+      end = line - 1;
+    }
   }
 
   #quotesAt(start: number, end: number): Quotes {

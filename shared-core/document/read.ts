@@ -1,12 +1,14 @@
-import type { Alias, ParsedNode, Scalar, YAMLError, YAMLMap, YAMLSeq } from 'yaml';
-import { Composer, CST, isAlias, isMap, isScalar, isSeq, Parser } from 'yaml';
+import type { Alias, CST, ParsedNode, Scalar, YAMLError, YAMLMap, YAMLSeq } from 'yaml';
+import { Composer, isAlias, isMap, isScalar, isSeq, Lexer, Parser } from 'yaml';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
 
-/** Text of one part beyond this many UTF-16 code units is not read: a job of thousands of carcasses is still below. */
-export const LONGEST_PART = 1_000_000;
+/** Text of one part beyond this many UTF-16 code units is not read; a thousand carcasses in one part are still below. */
+export const LONGEST_PART = 400_000;
 /** Aliases can make a short text stand for a huge tree; no workshop's file has so many values. */
 const MOST_NODES = 200_000;
+/** Anchors, aliases and tags; each costs the reader more than a value does. */
+const MOST_MARKS = 5_000;
 const DEEPEST = 64;
 const MOST_PROBLEMS = 20;
 
@@ -24,12 +26,18 @@ export interface ReadTree {
 export function readTree(text: string, part: Part): ReadTree {
   if (text.length > LONGEST_PART) {
     const size = (text.length / 1_000_000).toFixed(1);
-    const message = `This text is ${size} million characters long; at most ${LONGEST_PART / 1_000_000} million are read. Split the file.`;
+    const message = `This text is ${size} million characters long; at most ${LONGEST_PART / 1_000_000} million are read at once. Split the file.`;
     return { root: null, problems: [{ message, place: firstLine(text, part) }] };
   }
   const reader = new Reader(text, part);
-  const root = reader.read();
-  return { root, problems: reader.problems() };
+  try {
+    const root = reader.read();
+    return { root, problems: reader.problems() };
+  } catch {
+    // The YAML reader may run out of stack on a text that nobody would write.
+    const message = 'This text could not be read as YAML: it is nested or repeated beyond measure. Write it plainly.';
+    return { root: null, problems: [{ message, place: firstLine(text, part) }] };
+  }
 }
 
 class Reader {
@@ -50,16 +58,8 @@ class Reader {
   }
 
   read(): TreeNode | null {
-    const tokens = [...new Parser().parse(this.#text)];
-    const deep = tooDeep(tokens);
-    if (deep !== null) {
-      this.#say(
-        deep,
-        deep + 1,
-        `Lists and maps stand in each other more than ${DEEPEST} deep here. Take some levels out.`,
-      );
-      return null;
-    }
+    const tokens = this.#tokens();
+    if (tokens === null) return null;
     const composer = new Composer({ uniqueKeys: false, schema: 'failsafe', merge: false, logLevel: 'silent' });
     const [document, second] = [...composer.compose(tokens, true, this.#text.length)];
     if (document === undefined) return null;
@@ -69,6 +69,38 @@ class Reader {
       this.#say(at, at + 1, 'A second document begins here (after ---). Keep one document in a file.');
     }
     return document.contents === null ? null : this.#node(document.contents as ParsedNode);
+  }
+
+  /** The syntax tree; null, with a problem, where reading it on would cost too much. */
+  #tokens(): CST.Token[] | null {
+    const parser = new Parser();
+    const tokens: CST.Token[] = [];
+    let offset = 0;
+    let marks = 0;
+    for (const lexeme of new Lexer().lex(this.#text)) {
+      for (const token of parser.next(lexeme)) tokens.push(token);
+      if (parser.stack.length > DEEPEST) {
+        this.#say(
+          offset,
+          offset + 1,
+          `Lists and maps stand in each other more than ${DEEPEST} deep here. Take some levels out.`,
+        );
+        return null;
+      }
+      if (/^[&*!]/.test(lexeme)) marks += 1;
+      if (marks > MOST_MARKS) {
+        this.#say(
+          offset,
+          offset + 1,
+          `This is the ${MOST_MARKS}th value with & or * or !, more than are read. Write values out, and put texts in quotes.`,
+        );
+        return null;
+      }
+      // The lexer's own marks of structure stand for no text.
+      if (!/^[\x02\x18\x1f]/.test(lexeme)) offset += lexeme.length;
+    }
+    for (const token of parser.end()) tokens.push(token);
+    return tokens;
   }
 
   /** The tree of one YAML node; null for a value that is not written. */
@@ -108,7 +140,11 @@ class Reader {
       if (entry !== null) entries.push(entry);
     }
     const flow = node.flow === true;
-    const place = this.#outer(node.range, flow, entries[0]?.place, entries.at(-1)?.place);
+    const last = node.items.at(-1);
+    // A last key with nothing behind it ends the map with its colon.
+    const end = Math.max(entries.at(-1)?.place.end ?? 0, last?.value?.range[0] ?? 0);
+    const written = node.range[0] + this.#text.slice(node.range[0], end).trimEnd().length;
+    const place = this.#place(node.range[0], flow || entries.length === 0 ? node.range[1] : written);
     return { kind: 'map', place, entries, flow };
   }
 
@@ -141,18 +177,9 @@ class Reader {
       }
     }
     const flow = node.flow === true;
-    return { kind: 'list', place: this.#outer(node.range, flow, node, items.at(-1)), items, flow };
-  }
-
-  /** Place of a map or list: brackets included in flow style, else from its first to its last part. */
-  #outer(
-    range: readonly [number, number, number],
-    flow: boolean,
-    first: object | undefined,
-    last: Place | TreeNode | undefined,
-  ): Place {
-    if (flow || first === undefined || last === undefined) return this.#place(range[0], range[1]);
-    return this.#place(range[0], Math.max(range[0], 'kind' in last ? writtenEnd(last) : last.end));
+    const end = Math.max(node.range[0], writtenEnd(items.at(-1) ?? null));
+    const place = this.#place(node.range[0], flow || items.length === 0 ? node.range[1] : end);
+    return { kind: 'list', place, items, flow };
   }
 
   #follow(node: Alias.Parsed): TreeNode | null {
@@ -236,22 +263,6 @@ export function writtenEnd(node: TreeNode | null): number {
 function firstLine(text: string, part: Part): Place {
   const end = text.indexOf('\n');
   return { part, start: 0, end: end === -1 ? Math.min(text.length, 80) : Math.min(end, 80) };
-}
-
-/** Offset of a collection that stands too deep for a recursive reader, or null. */
-function tooDeep(tokens: readonly CST.Token[]): number | null {
-  const stack: { token: CST.Token; depth: number }[] = tokens.map((token) => ({ token, depth: 0 }));
-  for (let next = stack.pop(); next !== undefined; next = stack.pop()) {
-    const { token, depth } = next;
-    if (depth > DEEPEST) return token.offset;
-    if (token.type === 'document' && token.value !== undefined) stack.push({ token: token.value, depth });
-    if (!CST.isCollection(token)) continue;
-    for (const item of token.items) {
-      if (item.key) stack.push({ token: item.key, depth: depth + 1 });
-      if (item.value) stack.push({ token: item.value, depth: depth + 1 });
-    }
-  }
-  return null;
 }
 
 const EXPLANATIONS: Readonly<Record<string, string>> = {

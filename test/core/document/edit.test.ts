@@ -9,7 +9,11 @@ const set = (path: Path, text: string): Change => ({ kind: 'set', part: 'self', 
 const remove = (path: Path): Change => ({ kind: 'remove', part: 'self', path });
 const rename = (path: Path, text: string): Change => ({ kind: 'rename-key', part: 'self', path, text });
 const shorthand = (path: Path): string | null =>
-  path.at(-1) === 'back' ? 'how' : typeof path.at(-1) === 'number' && String(path.at(-2)).endsWith('shelves') ? 'at' : null;
+  path.at(-1) === 'back'
+    ? 'how'
+    : typeof path.at(-1) === 'number' && String(path.at(-2)).endsWith('shelves')
+      ? 'at'
+      : null;
 
 /** The text after the changes; null where they are refused. */
 function after(text: string, ...changes: Change[]): string | null {
@@ -26,24 +30,64 @@ describe('setting a value', () => {
     ['a list item', 'l:\n  - 300 # one\n  - 400\n', set(['l', 0], '328'), 'l:\n  - 328 # one\n  - 400\n'],
     ['an item in brackets', 'l: [ 300, 400 ]\n', set(['l', 1], '328'), 'l: [ 300, 328 ]\n'],
     ['nothing yet', 'a:  # soon\nb: 1\n', set(['a'], '5'), 'a: 5  # soon\nb: 1\n'],
-    ['a new key at the end', 'a: 1\nb:\n  c: 2 # c\n\n# end\n', set(['d'], '3'), 'a: 1\nb:\n  c: 2 # c\nd: 3\n\n# end\n'],
+    [
+      'a new key at the end',
+      'a: 1\nb:\n  c: 2 # c\n\n# end\n',
+      set(['d'], '3'),
+      'a: 1\nb:\n  c: 2 # c\nd: 3\n\n# end\n',
+    ],
     ['a new key without last newline', 'a: 1', set(['b'], '2'), 'a: 1\nb: 2'],
     ['a new key with CRLF', 'a: 1 # x\r\n', set(['b'], '2'), 'a: 1 # x\r\nb: 2\r\n'],
     ['a new key before an unfinished one', 'x: 1\ncarcasses:\n', set(['unit'], 'in'), 'x: 1\nunit: in\ncarcasses:\n'],
     ['a new key in braces', 'm: { a: 1 } # m\n', set(['m', 'b'], '2'), 'm: { a: 1, b: 2 } # m\n'],
     ['a new key in empty braces', 'm: {}\n', set(['m', 'b'], '2'), 'm: { b: 2 }\n'],
-    ['nested keys', 'kind: base\n', set(['panels', 'left', 'rows'], 'front'), 'kind: base\npanels:\n  left:\n    rows: front\n'],
-    ['nested keys under nothing', 'panels: # none\nk: 1', set(['panels', 'left', 'rows'], 'both'), 'panels: # none\n  left:\n    rows: both\nk: 1'],
+    [
+      'nested keys',
+      'kind: base\n',
+      set(['panels', 'left', 'rows'], 'front'),
+      'kind: base\npanels:\n  left:\n    rows: front\n',
+    ],
+    [
+      'nested keys under nothing',
+      'panels: # none\nk: 1',
+      set(['panels', 'left', 'rows'], 'both'),
+      'panels: # none\n  left:\n    rows: both\nk: 1',
+    ],
     ['nested keys by the indentation in use', 'a:\n    b: 1\n', set(['p', 'q'], '2'), 'a:\n    b: 1\np:\n    q: 2\n'],
-    ['the shorthand itself', 'loose-shelves:\n  - 300 # x\n', set(['loose-shelves', 0, 'at'], '328'), 'loose-shelves:\n  - 328 # x\n'],
-    ['beside a shorthand', 'loose-shelves:\n  - 300 # x\n', set(['loose-shelves', 0, 'bay'], '2'), 'loose-shelves:\n  - { at: 300, bay: 2 } # x\n'],
-    ['beside a word', 'back: rebated # x\n', set(['back', 'board'], 'back-8'), 'back: { how: rebated, board: back-8 } # x\n'],
-    ['a key of a block item', 'l:\n  - at: 3 # x\n  - 4\n', set(['l', 0, 'bay'], '2'), 'l:\n  - at: 3 # x\n    bay: 2\n  - 4\n'],
+    [
+      'the shorthand itself',
+      'loose-shelves:\n  - 300 # x\n',
+      set(['loose-shelves', 0, 'at'], '328'),
+      'loose-shelves:\n  - 328 # x\n',
+    ],
+    [
+      'beside a shorthand',
+      'loose-shelves:\n  - 300 # x\n',
+      set(['loose-shelves', 0, 'bay'], '2'),
+      'loose-shelves:\n  - { at: 300, bay: 2 } # x\n',
+    ],
+    [
+      'beside a word',
+      'back: rebated # x\n',
+      set(['back', 'board'], 'back-8'),
+      'back: { how: rebated, board: back-8 } # x\n',
+    ],
+    [
+      'a key of a block item',
+      'l:\n  - at: 3 # x\n  - 4\n',
+      set(['l', 0, 'bay'], '2'),
+      'l:\n  - at: 3 # x\n    bay: 2\n  - 4\n',
+    ],
     ['one item more', 'l:\n  - 3 # x\n', set(['l', 1], '4'), 'l:\n  - 3 # x\n  - 4\n'],
     ['one item more at the margin', 'l:\n- 3\nk: 1\n', set(['l', 1], '4'), 'l:\n- 3\n- 4\nk: 1\n'],
     ['one item more in brackets', 'l: [3]\n', set(['l', 1], '4'), 'l: [3, 4]\n'],
     ['a list that was a count', 'loose-shelves: 1\n', set(['loose-shelves', 0], '328'), 'loose-shelves: [328]\n'],
-    ['a word over a map', 'back: # b\n  how: grooved\n  inset: 10\nk: 1\n', set(['back'], 'none'), 'back: none # b\nk: 1\n'],
+    [
+      'a word over a map',
+      'back: # b\n  how: grooved\n  inset: 10\nk: 1\n',
+      set(['back'], 'none'),
+      'back: none # b\nk: 1\n',
+    ],
     ['behind a byte order mark', '\uFEFFa: 1\n', set(['b'], '2'), '\uFEFFa: 1\nb: 2\n'],
     ['in an empty text', '', set(['habits', 'pitch'], '32'), 'habits:\n  pitch: 32\n'],
     ['under a comment', '# mine', set(['unit'], 'mm'), '# mine\nunit: mm\n'],
@@ -62,8 +106,15 @@ describe('setting a value', () => {
   });
 
   test('several at once share the keys that they make', () => {
-    const changes = [set(['panels', 'left', 'rows'], 'front'), set(['panels', 'left', 'row-offset'], '40'), set(['dowels', 0], '53'), set(['dowels', 1], '85')];
-    expect(after('kind: base\n', ...changes)).toBe('kind: base\npanels:\n  left:\n    rows: front\n    row-offset: 40\ndowels: [53, 85]\n');
+    const changes = [
+      set(['panels', 'left', 'rows'], 'front'),
+      set(['panels', 'left', 'row-offset'], '40'),
+      set(['dowels', 0], '53'),
+      set(['dowels', 1], '85'),
+    ];
+    expect(after('kind: base\n', ...changes)).toBe(
+      'kind: base\npanels:\n  left:\n    rows: front\n    row-offset: 40\ndowels: [53, 85]\n',
+    );
   });
 
   test.each([
@@ -112,7 +163,7 @@ test('paths start from the value of a carcass, also where nothing is written yet
   const text = '  sink: # new\n';
   const { root } = readTree(text, 'self');
   const under = root!.kind === 'map' ? root!.entries[0]! : undefined;
-  expect(applyEdits(text, editsFor(text, null, [set(['kind'], 'base'), set(['width'], '600')], { under: under! }))).toBe(
-    '  sink: # new\n    kind: base\n    width: 600\n',
-  );
+  expect(
+    applyEdits(text, editsFor(text, null, [set(['kind'], 'base'), set(['width'], '600')], { under: under! })),
+  ).toBe('  sink: # new\n    kind: base\n    width: 600\n');
 });
