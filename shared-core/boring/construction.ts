@@ -54,18 +54,23 @@ export function boreJoints(
       const panel = side === 'face' ? face : end;
       const fitting = side === 'face' ? joint.faceFitting : joint.fitting;
       const depth = chosen(spec, panel.key, side === 'face' ? 'faceDepth' : 'endDepth')?.value ?? null;
-      const places = overlap === null ? [] : placesOf(panel, joint, overlap, widest(fitting, shop));
+      const places = overlap === null ? [] : placesOf(panel, joint, overlap, fitting);
       return boreSide(side, fitting, places, { joint, panel, face, end, depth });
     });
   });
   const unused = [...lists].filter(([at]) => !used.has(at)).map(([at, panel]) => ({ panel, at }));
   return { bores, unused };
 
-  function placesOf(panel: Panel, joint: Joint, overlap: Interval, diameter: Micrometres): readonly PlaceOnDepth[] {
+  function placesOf(panel: Panel, joint: Joint, overlap: Interval, fitting: Fitting): readonly PlaceOnDepth[] {
     const own = chosen(spec, panel.key, 'dowels');
     if (own !== undefined) return listed(own.value, panel.key, panel.pose.origin.y, overlap);
     if (spec.dowels !== null) return listed(spec.dowels.value, null, overlap.from, overlap);
-    const wish = { overlap, diameter, spacing: shop.habits.dowelSpacing, stagger: joint.stagger };
+    const wish = {
+      overlap,
+      edge: edgeDistance(fitting, shop),
+      spacing: shop.habits.dowelSpacing,
+      stagger: joint.stagger,
+    };
     return patternPlaces(line, wish).map((y) => ({ y, place: joint.place }));
   }
 
@@ -96,8 +101,8 @@ export function boreJoints(
       case 'cam':
         return places.flatMap((place, index) => {
           if (index === 0 || index === places.length - 1) return camBores(side, fitting, place, index, boring);
-          const guide = fitting.guide === null ? null : fittingNamed(shop, fitting.guide);
-          return guide?.kind === 'dowel' ? [dowelBore(side, guide, place, index, boring, shop)] : [];
+          const guide = guideOf(fitting, shop);
+          return guide === null ? [] : [dowelBore(side, guide, place, index, boring, shop)];
         });
     }
   }
@@ -112,17 +117,29 @@ function overlapOf(face: Panel, end: Panel): Interval | null {
   return shared(run(face), run(end));
 }
 
-function widest(fitting: Fitting, shop: Shop): Micrometres {
+/**
+ * What the centre of a bore keeps from the ends of a joint: one and a half diameters (common practice, no source), and for
+ * the bore of a cam its rim and the least wall.
+ */
+function edgeDistance(fitting: Fitting, shop: Shop): Micrometres {
+  const beside = (diameter: Micrometres): Micrometres => Math.ceil((3 * diameter) / 2);
   switch (fitting.kind) {
     case 'dowel':
-      return fitting.diameter;
+      return beside(fitting.diameter);
     case 'screw':
-      return Math.max(fitting.clearance, fitting.pilot);
+      return beside(Math.max(fitting.clearance, fitting.pilot));
     case 'cam': {
-      const guide = fitting.guide === null ? null : fittingNamed(shop, fitting.guide);
-      return Math.max(fitting.camDiameter, guide?.kind === 'dowel' ? guide.diameter : 0);
+      const guide = guideOf(fitting, shop);
+      const rim = Math.ceil(fitting.camDiameter / 2);
+      return Math.max(beside(Math.max(fitting.boltDiameter, guide?.diameter ?? 0)), rim + shop.habits.leastWall);
     }
   }
+}
+
+/** The dowel between two cams; null where there is none. */
+function guideOf(cam: CamFitting, shop: Shop): Dowel | null {
+  const guide = cam.guide === null ? null : fittingNamed(shop, cam.guide);
+  return guide?.kind === 'dowel' ? guide : null;
 }
 
 /**

@@ -5,8 +5,8 @@ import type { Micrometres } from '../length/units.js';
 export interface PatternWish {
   /** Where the two panels meet, from the carcass front toward the back. */
   readonly overlap: Interval;
-  /** The widest bore of the joint; its centre keeps one and a half of it from both ends of the overlap. */
-  readonly diameter: Micrometres;
+  /** What a centre keeps from both ends of the overlap. */
+  readonly edge: Micrometres;
   /** Greatest distance between neighbours. */
   readonly spacing: Micrometres;
   /** True where the usual places are taken from the other face of the same panel. */
@@ -24,8 +24,7 @@ export interface PatternWish {
  */
 export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Micrometres[] {
   const { first, pitch } = line;
-  const edge = Math.ceil((3 * wish.diameter) / 2);
-  const room = { from: wish.overlap.from + edge, to: wish.overlap.to - edge };
+  const room = { from: wish.overlap.from + wish.edge, to: wish.overlap.to - wish.edge };
   if (extent(room) < 0) return [];
 
   const datum = wish.overlap.from % pitch === 0 ? wish.overlap.from / pitch : 0;

@@ -47,11 +47,10 @@ export function betweenCylinderAndBlock(bore: Cylinder, block: Block): Separatio
 }
 
 /**
- * True where less than `wall` stands between the two, or they cut into one another. Exact for all but corners; of a corner
- * nearer than half a micrometre beyond the wall it is true as well, so an error is on the safe side.
+ * True where less than `wall` stands between the two, and always where they touch. Exact for all but corners; of a corner
+ * less than half a micrometre beyond the wall it is true as well, so an error is on the safe side.
  */
 export function isNearerThan(separation: Separation, wall: Micrometres): boolean {
-  // A wall of nothing still parts what only touches from what cuts in.
   const least = Math.max(1, 2 * wall);
   if (separation.kind === 'corner') return separation.distance < least + 1;
   const { squared, radius, gap } = separation;
