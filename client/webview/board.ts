@@ -10,7 +10,7 @@ export interface BoardActions {
   /** The reader wants the bore map of one panel of the sheet. */
   readonly openPanel: (panel: string) => void;
   /** Zoom or place have changed. */
-  readonly moved: (percent: number) => void;
+  readonly moved: () => void;
 }
 
 /** How near to a bore, in CSS pixels, the pointer still means it. */
@@ -34,6 +34,7 @@ export class Board {
   private readonly drawing = document.createElementNS('http://www.w3.org/2000/svg', 'g');
   private readonly rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
   private readonly card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
+  private readonly percent = h('button', { type: 'button', class: 'percent', title: 'Show the whole drawing (0)' });
   private readonly keys = h('p', { class: 'keys', 'aria-hidden': 'true' }, 'Tab and arrows: bores', ' · Enter: text', ' · + − 0: zoom');
   private readonly words = h('p', { class: 'unseen', id: 'described' });
   private scene: Scene | null = null;
@@ -51,11 +52,19 @@ export class Board {
     this.drawing.setAttribute('class', 'shapes');
     this.rings.setAttribute('class', 'rings');
     this.svg.append(this.drawing, this.rings);
-    this.element = h('main', { class: 'board' }, this.svg, this.card, this.keys, this.words);
+    const zoom = (words: string, title: string, steps: number): HTMLButtonElement => {
+      const button = h('button', { type: 'button', title, 'aria-label': title }, words);
+      button.addEventListener('click', () => this.viewport.zoomBy(steps));
+      return button;
+    };
+    this.percent.addEventListener('click', () => this.viewport.go(null));
+    const zooms = h('div', { class: 'zoom' }, zoom('−', 'Zoom out (−)', -1), this.percent, zoom('+', 'Zoom in (+)', 1));
+    this.element = h('main', { class: 'board' }, this.svg, this.keys, zooms, this.card, this.words);
     this.viewport = new Viewport(this.svg, () => {
       this.drawRings();
       this.showCard();
-      actions.moved(this.viewport.percent);
+      this.showPercent();
+      actions.moved();
     });
     this.listen();
   }
@@ -108,6 +117,12 @@ export class Board {
   showCursor(sources: readonly SourceKey[]): void {
     this.atCursor = new Set(sources);
     this.drawRings();
+  }
+
+  private showPercent(): void {
+    const { percent } = this.viewport;
+    say(this.percent, `${percent} %`);
+    this.percent.setAttribute('aria-label', `${percent} percent of the whole drawing; show the whole (0)`);
   }
 
   private listen(): void {

@@ -9,8 +9,6 @@ export interface Choice {
 }
 export interface HeaderActions {
   readonly choose: (choice: Choice) => void;
-  readonly zoom: (steps: number) => void;
-  readonly fit: () => void;
 }
 
 /** What is drawn, chosen from lists, and the title block with the panel's sizes. */
@@ -20,7 +18,6 @@ export class Header {
   private readonly carcass = h('select', { 'aria-label': 'Carcass', class: 'carcass' });
   private readonly panel = h('select', { 'aria-label': 'Panel', class: 'panel' });
   private readonly follow = h('input', { type: 'checkbox', id: 'follow' });
-  private readonly percent = h('button', { type: 'button', class: 'percent', title: 'Show the whole drawing (0)' }, '100 %');
   private readonly block = h('div', { class: 'title-block' });
   private readonly state = h('p', { class: 'stale', role: 'status' });
   private shown = '';
@@ -36,12 +33,6 @@ export class Header {
     this.carcass.addEventListener('change', () => this.pick({ carcass: this.carcass.value, panel: null, follow: false }));
     this.panel.addEventListener('change', () => this.pick({ panel: this.panel.value, view: 'panel', follow: false }));
     this.follow.addEventListener('change', () => this.pick({ follow: this.follow.checked }));
-    const button = (words: string, title: string, act: () => void): HTMLButtonElement => {
-      const made = h('button', { type: 'button', title, 'aria-label': title }, words);
-      made.addEventListener('click', act);
-      return made;
-    };
-    this.percent.addEventListener('click', actions.fit);
     this.element = h(
       'header',
       {},
@@ -51,7 +42,6 @@ export class Header {
         h('div', { class: 'switch' }, this.views.panel, this.views.sheet),
         h('div', { class: 'pick' }, this.carcass, this.panel),
         h('label', { class: 'follow', for: 'follow', title: 'Draw the panel that the cursor stands in' }, this.follow, 'Follow cursor'),
-        h('div', { class: 'zoom' }, button('−', 'Zoom out (−)', () => actions.zoom(-1)), this.percent, button('+', 'Zoom in (+)', () => actions.zoom(1))),
       ),
       this.state,
       this.block,
@@ -63,11 +53,6 @@ export class Header {
     this.actions.choose(this.choice);
   }
 
-  showPercent(percent: number): void {
-    say(this.percent, `${percent} %`);
-    this.percent.setAttribute('aria-label', `${percent} percent of the whole drawing; show the whole (0)`);
-  }
-
   show(subject: Subject, reply: DrawingReply): void {
     const carcass = reply.kind === 'drawing' ? reply.carcass : subject.carcass;
     const panel = reply.kind === 'drawing' ? reply.panel : subject.panel;
@@ -75,7 +60,7 @@ export class Header {
     for (const view of ['panel', 'sheet'] as const) this.views[view].setAttribute('aria-pressed', String(subject.view === view));
     this.follow.checked = subject.follow;
     fill(this.carcass, reply.carcasses.map(({ name }) => name), carcass);
-    fill(this.panel, panelsOf(reply.carcasses, carcass), panel);
+    fill(this.panel, panelsOf(reply.carcasses, carcass), subject.view === 'sheet' ? null : panel);
     const stale = reply.kind === 'drawing' ? reply.stale : null;
     say(this.state, stale === null ? '' : `Not up to date. ${stale}`);
     this.state.hidden = stale === null;

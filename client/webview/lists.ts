@@ -67,9 +67,9 @@ export class Lists {
       const row = h(
         'tr',
         { 'data-line': number! },
-        ...(sheet ? [h('td', {}, line.panel)] : []),
+        ...(sheet ? [h('td', { class: 'whole' }, line.panel)] : []),
         h('th', { scope: 'row' }, button),
-        ...cells.map((cell, index) => h('td', { class: index === 0 || (index > 1 && index < 6) ? 'figure' : null }, cell)),
+        ...cells.map((cell, index) => h('td', { class: index === 1 ? 'whole' : null }, cell)),
       );
       this.wire(row, line.bores, line.source);
       return row;

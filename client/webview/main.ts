@@ -18,25 +18,20 @@ interface State {
 let state: State | null = readState(editor.getState());
 let version = -1;
 let uri = '';
+/** Whether the board shows the drawing that `state` names. */
+let drawn = false;
 
 const reveal = (source: string): void => editor.postMessage({ type: 'reveal', source });
 const choose = (choice: Choice): void => editor.postMessage({ type: 'subject', ...choice });
 
-const header = new Header({
-  choose,
-  zoom: (steps) => board.viewport.zoomBy(steps),
-  fit: () => board.viewport.go(null),
-});
+const header = new Header({ choose });
 const board: Board = new Board({
   reveal,
   openPanel: (panel) => {
     const carcass = state?.subject.carcass ?? null;
     choose({ view: 'panel', follow: false, carcass, panel });
   },
-  moved: (percent) => {
-    header.showPercent(percent);
-    keep();
-  },
+  moved: keep,
 });
 const lists = new Lists({ reveal, point: (bores) => board.point(bores) });
 const empty = h('p', { class: 'empty', role: 'status' });
@@ -65,17 +60,16 @@ editor.postMessage({ type: 'ready' });
 /** Shows a reply, unless one of a later text is shown already. */
 function receive(subject: Subject, reply: DrawingReply): void {
   if (reply.uri === uri && reply.version < version) return;
-  uri = reply.uri;
-  version = reply.version;
-  document.body.dataset.version = String(version);
+  document.body.dataset.version = String(reply.version);
   show(trouble, '');
   header.show(subject, reply);
-  const drawn = reply.kind === 'drawing';
-  document.body.classList.toggle('out-of-date', drawn && reply.stale !== null);
-  board.element.hidden = !drawn;
-  lists.element.hidden = !drawn;
-  show(empty, drawn ? '' : reply.reason);
-  if (!drawn) {
+  [uri, version, drawn] = [reply.uri, reply.version, false];
+  const nothing = reply.kind === 'nothing';
+  document.body.classList.toggle('out-of-date', !nothing && reply.stale !== null);
+  board.element.hidden = nothing;
+  lists.element.hidden = nothing;
+  show(empty, nothing ? reply.reason : '');
+  if (nothing) {
     board.clear();
     state = { subject, drawing: '', place: null };
     editor.setState(state);
@@ -86,10 +80,13 @@ function receive(subject: Subject, reply: DrawingReply): void {
   state = { subject: { ...subject, carcass: reply.carcass, panel: reply.panel }, drawing, place };
   lists.show(reply.scene);
   board.show(reply.scene, place);
+  drawn = true;
+  keep();
 }
 
+/** Keeps the place that the reader has moved to; not before there is a drawing, or the kept one would be lost. */
 function keep(): void {
-  if (state === null) return;
+  if (state === null || !drawn) return;
   state = { ...state, place: board.viewport.place };
   editor.setState(state);
 }

@@ -26,7 +26,7 @@ export function scaleFor(size: number, room: number): number {
 }
 
 /** Longest side of a panel, in lettering millimetres, where lettering is to be read in a pane of the editor. */
-const LARGEST_ON_SCREEN = 110;
+const LARGEST_ON_SCREEN = 90;
 
 /**
  * What a drawing is for. On paper it is true to a scale of ISO 5455; on a screen, which has no scale, the lettering is as

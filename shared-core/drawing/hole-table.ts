@@ -4,7 +4,7 @@ import { figure, figureWithUnit } from './figures.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { HoleLine, Scene } from './scene.js';
 import { sourceKey } from './source.js';
-import { PURPOSES, endWord, sentence, surfaceWord } from './words.js';
+import { PURPOSES, endWord, faceWord, sentence, surfaceWord } from './words.js';
 
 const FACE_ORDER: readonly Surface[] = ['inside', 'outside', 'reference-end', 'far-end'];
 
@@ -38,7 +38,7 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
         number: index + 1,
         panel: panel.key,
         count: bores.length,
-        face: surfaceWord(panel, first.face),
+        face: faceWord(panel, first.face),
         u,
         v,
         diameter: figure(first.diameter, unit),

@@ -30,6 +30,11 @@ export function surfaceWord(panel: Panel, surface: Surface): string {
   return surface === 'inside' ? 'inside face' : surface === 'outside' ? 'outside face' : endWord(panel, surface);
 }
 
+/** The same for a column headed 'Face': 'inside', 'left end'. */
+export function faceWord(panel: Panel, surface: Surface): string {
+  return surface === 'inside' || surface === 'outside' ? surface : endWord(panel, surface);
+}
+
 export function edgeWord(panel: Panel, edge: EdgeName): string {
   return edge === 'front' ? 'front edge' : edge === 'back' ? 'back edge' : endWord(panel, edge);
 }

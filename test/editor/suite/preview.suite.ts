@@ -1,0 +1,285 @@
+import assert from 'node:assert/strict';
+import { statSync } from 'node:fs';
+import * as vscode from 'vscode';
+import {
+  clickInWebview,
+  driverAvailable,
+  evaluateInWebview,
+  focusInWebview,
+  hoverInWebview,
+  openFile,
+  pageProblems,
+  pressKey,
+  screenshot,
+  setTheme,
+  until,
+} from '../driver.js';
+import { suite, test } from '../harness.js';
+
+const FILE = 'pantry.carcass.yaml';
+const DRAWING = 'svg.drawing';
+
+/** What the page shows now. */
+interface Shown {
+  readonly title: string;
+  readonly version: number;
+  readonly viewBox: string;
+  readonly figures: readonly string[];
+  readonly bores: number;
+  readonly findings: readonly string[];
+  readonly stale: string;
+  readonly empty: string;
+}
+function lookAtPage(): Shown {
+  const words = (selector: string): string => document.querySelector(selector)?.textContent ?? '';
+  const all = (selector: string): string[] => [...document.querySelectorAll(selector)].map((one) => one.textContent ?? '');
+  return {
+    title: words('h1'),
+    version: Number(document.body.dataset.version),
+    viewBox: document.querySelector('svg.drawing')?.getAttribute('viewBox') ?? '',
+    figures: all('.shapes text.dimension'),
+    bores: document.querySelectorAll('.shapes [data-bore]').length,
+    findings: all('.finding-line .rule'),
+    stale: words('.stale:not([hidden])'),
+    empty: words('.empty:not([hidden])'),
+  };
+}
+const look = (): Promise<Shown> => evaluateInWebview(DRAWING, lookAtPage);
+/** Waits until the page shows what is wanted, and returns all that it shows. */
+const shows = (what: string, wanted: (shown: Shown) => boolean): Promise<Shown> =>
+  until(what, async () => {
+    const shown = await look();
+    return wanted(shown) ? shown : null;
+  });
+
+/** Opens the job with this text and the preview beside it, the cursor on the line that has `at`. */
+async function preview(text: string, at: string, command = 'borewright.showBoreMap'): Promise<vscode.TextEditor> {
+  await closePreview();
+  const editor = await openFile(FILE);
+  await replaceAll(editor, text);
+  setCursor(editor, at);
+  await vscode.commands.executeCommand(command);
+  return editor;
+}
+async function closePreview(): Promise<void> {
+  const tabs = vscode.window.tabGroups.all.flatMap((group) => group.tabs);
+  await vscode.window.tabGroups.close(tabs.filter(({ input }) => input instanceof vscode.TabInputWebview));
+}
+async function replaceAll(editor: vscode.TextEditor, text: string): Promise<void> {
+  const { document } = editor;
+  const whole = new vscode.Range(new vscode.Position(0, 0), document.lineAt(document.lineCount - 1).range.end);
+  assert.ok(await editor.edit((edit) => edit.replace(whole, text)));
+}
+async function replace(editor: vscode.TextEditor, from: string, to: string): Promise<void> {
+  const start = editor.document.getText().indexOf(from);
+  assert.notEqual(start, -1, `the text has ${from}`);
+  const range = new vscode.Range(editor.document.positionAt(start), editor.document.positionAt(start + from.length));
+  assert.ok(await editor.edit((edit) => edit.replace(range, to)));
+}
+function setCursor(editor: vscode.TextEditor, at: string): void {
+  const position = editor.document.positionAt(editor.document.getText().indexOf(at) + 1);
+  editor.selection = new vscode.Selection(position, position);
+}
+const lineOf = (editor: vscode.TextEditor): string => editor.document.lineAt(editor.selection.active.line).text.trim();
+const findingsOf = (editor: vscode.TextEditor): string[] =>
+  vscode.languages.getDiagnostics(editor.document.uri).map(({ code }) => String(typeof code === 'object' ? code.value : code));
+
+const JOB = `title: Pantry
+shop: pantry.shop.yaml
+
+carcasses:
+  left-base:
+    kind: base
+    width: 600
+  right-base:
+    kind: base
+    width: 600
+    fixed-shelves: [297] # jars
+    loose-shelves: 1
+`;
+
+if (driverAvailable) {
+  suite('preview', () => {
+    test('opens beside the text, under a strict content policy', async () => {
+      const before = await pageProblems();
+      await preview(JOB, 'width: 600\n    fixed');
+      const shown = await shows('the bore map', ({ title }) => title === 'right-base, left');
+      assert.ok(shown.bores > 40, `${shown.bores} bores`);
+      const policy = await evaluateInWebview(DRAWING, () => document.querySelector('meta[http-equiv]')?.getAttribute('content') ?? '');
+      assert.match(policy, /^default-src 'none'; script-src 'nonce-[0-9a-f]{32}'; style-src /);
+      assert.doesNotMatch(policy, /unsafe/);
+      assert.deepEqual((await pageProblems()).slice(before.length), []);
+    });
+
+    test('follows the cursor from panel to panel', async () => {
+      const editor = await preview(JOB, 'fixed-shelves');
+      await shows('the shelf', ({ title }) => title === 'right-base, shelf-1');
+      setCursor(editor, 'left-base');
+      await shows('the other carcass', ({ title }) => title.startsWith('left-base, '));
+    });
+
+    test('a fault is found, repaired, and the drawing follows', async () => {
+      const editor = await preview(JOB, 'width: 600\n    fixed');
+      await shows('a clean side', ({ title, figures }) => title === 'right-base, left' && figures.includes('297'));
+      await replace(editor, '[297]', '[300]');
+      await until('the finding', () => findingsOf(editor).includes('shelf-off-grid'));
+      const faulty = await shows('the faulty side', ({ figures }) => figures.includes('300'));
+      assert.ok(!faulty.figures.includes('297'));
+
+      const at = editor.document.positionAt(editor.document.getText().indexOf('300') + 1);
+      const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
+        'vscode.executeCodeActionProvider',
+        editor.document.uri,
+        new vscode.Range(at, at),
+      );
+      const repair = actions.find(({ title }) => title.includes('297'));
+      assert.ok(repair?.edit, `a repair to 297 among: ${actions.map(({ title }) => title).join(' | ')}`);
+      assert.ok(await vscode.workspace.applyEdit(repair.edit));
+      assert.match(editor.document.getText(), /fixed-shelves: \[297\] # jars/);
+      await until('the finding to go', () => !findingsOf(editor).includes('shelf-off-grid'));
+      await shows('the repaired side', ({ figures }) => figures.includes('297') && !figures.includes('300'));
+    });
+
+    test('a click on a bore leads to the line that causes it, and the drawing stays', async () => {
+      const editor = await preview(JOB, 'width: 600\n    fixed');
+      await shows('the side', ({ title }) => title === 'right-base, left');
+      const id = await evaluateInWebview(DRAWING, () =>
+        document.querySelector<SVGElement>('[data-group^="shelf-1"]')?.dataset.bore ?? '',
+      );
+      await clickInWebview(`[data-bore="${id}"]`, true);
+      await until('the cursor on the shelf', () => lineOf(editor).startsWith('fixed-shelves'));
+      await new Promise((done) => setTimeout(done, 300));
+      assert.equal((await look()).title, 'right-base, left');
+      const marked = await evaluateInWebview(DRAWING, () => document.querySelectorAll('.rings .cursor').length);
+      assert.ok(marked > 0, 'what comes from the line is marked');
+    });
+
+    test('the keyboard walks the bores and leads to the text', async () => {
+      const editor = await preview(JOB, 'width: 600\n    fixed');
+      await shows('the side', ({ title }) => title === 'right-base, left');
+      await focusInWebview(DRAWING);
+      const focused = (): Promise<string> =>
+        evaluateInWebview(DRAWING, () => (document.activeElement instanceof SVGElement ? (document.activeElement.dataset.bore ?? '') : ''));
+      await pressKey('Tab');
+      const first = await until('a bore with the focus', focused);
+      await pressKey('ArrowRight');
+      const second = await until('the next bore', async () => {
+        const now = await focused();
+        return now !== first && now;
+      });
+      assert.notEqual(second, '');
+      await pressKey('Tab');
+      await until('the next line of the table', async () => {
+        const now = await focused();
+        return now !== second && now;
+      });
+      const before = (await look()).viewBox;
+      await pressKey('+');
+      await until('to be nearer', async () => (await look()).viewBox !== before);
+      await pressKey('0');
+      await until('the whole', async () => (await look()).viewBox === before);
+      setCursor(editor, 'title');
+      await pressKey('Enter');
+      await until('the cursor in the carcass', () => lineOf(editor) !== 'title: Pantry');
+    });
+
+    test('an edit keeps the zoom and touches only what differs', async () => {
+      const editor = await preview(JOB, 'width: 600\n    fixed');
+      await shows('the side', ({ title }) => title === 'right-base, left');
+      const whole = (await look()).viewBox;
+      for (let step = 0; step < 3; step += 1) await clickInWebview('[aria-label^="Zoom in"]');
+      const near = await until('to be nearer', async () => {
+        const { viewBox } = await look();
+        return viewBox !== whole && viewBox;
+      });
+      await evaluateInWebview(DRAWING, () => {
+        for (const one of document.querySelectorAll('.shapes [data-bore]')) one.setAttribute('data-seen', 'yes');
+      });
+      await replace(editor, '[297]', '[329]');
+      const after = await shows('the moved shelf', ({ figures }) => figures.includes('329'));
+      assert.equal(after.viewBox, near);
+      const kept = await evaluateInWebview(DRAWING, () => document.querySelectorAll('.shapes [data-seen]').length);
+      assert.equal(kept, after.bores, 'the page drew no bore anew');
+    });
+
+    test('zoom and subject survive a reload of the page', async () => {
+      await preview(JOB, 'width: 600\n    fixed');
+      await shows('the side', ({ title }) => title === 'right-base, left');
+      await clickInWebview('[aria-label^="Zoom in"]');
+      const near = (await look()).viewBox;
+      await vscode.commands.executeCommand('workbench.action.webview.reloadWebviewAction');
+      await shows('the same part of the same panel', ({ title, viewBox }) => title === 'right-base, left' && viewBox === near);
+    });
+
+    test('while the text is broken the last good drawing stays, and says so', async () => {
+      const editor = await preview(JOB, 'width: 600\n    fixed');
+      const good = await shows('the side', ({ title, stale }) => title === 'right-base, left' && stale === '');
+      await replace(editor, 'fixed-shelves: [297]', 'fixed-shelves: [297');
+      const broken = await shows('the mark', ({ stale }) => stale !== '');
+      assert.match(broken.stale, /^Not up to date\. /);
+      assert.equal(broken.bores, good.bores);
+      await replace(editor, 'fixed-shelves: [297', 'fixed-shelves: [297]');
+      await shows('the mark to go', ({ stale }) => stale === '');
+    });
+
+    test('a sheet shows every panel, and findings with their bores', async () => {
+      await preview(JOB.replace('[297]', '[300]'), 'kind: base\n    width: 600\n    fixed', 'borewright.showSheet');
+      const shown = await shows('the finding on the sheet', ({ title, findings }) => title === 'right-base' && findings.includes('shelf-off-grid'));
+      const panels = await evaluateInWebview(DRAWING, () =>
+        [...document.querySelectorAll('.shapes text.panel-name')].map((one) => one.textContent ?? ''),
+      );
+      for (const name of ['left', 'right', 'bottom', 'rail-front', 'rail-back', 'shelf-1', 'loose-1', 'back']) {
+        assert.ok(panels.includes(name), `${name} among ${panels.join(', ')}`);
+      }
+      assert.ok(shown.bores > 100);
+    });
+
+    test('an empty job says what to write', async () => {
+      await preview('unit: mm\n', 'unit');
+      const shown = await until('the sentence', async () => {
+        const { empty } = await evaluateInWebview('body[data-version]', lookAtPage);
+        return empty !== '' && empty;
+      });
+      assert.match(shown, /carcasses/);
+    });
+
+    test('the server can be restarted', async () => {
+      const editor = await preview(JOB.replace('[297]', '[300]'), 'fixed');
+      await until('the finding', () => findingsOf(editor).includes('shelf-off-grid'));
+      await vscode.commands.executeCommand('borewright.restartServer');
+      await until('the finding to come again', () => findingsOf(editor).includes('shelf-off-grid'));
+      await replace(editor, '[300]', '[297]');
+      await until('the new server to answer', () => !findingsOf(editor).includes('shelf-off-grid'));
+      await shows('its drawing', ({ title }) => title === 'right-base, shelf-1');
+    });
+
+    test('it can be read in every kind of theme', async () => {
+      await preview(JOB.replace('[297]', '[300]'), 'width: 600\n    fixed');
+      await shows('the side', ({ title }) => title === 'right-base, left');
+      const id = await evaluateInWebview(DRAWING, () => document.querySelector<SVGElement>('.bore-dowel')?.dataset.bore ?? '');
+      for (const theme of ['light', 'dark', 'high-contrast', 'high-contrast-light'] as const) {
+        await setTheme(theme);
+        await hoverInWebview(`[data-bore="${id}"]`);
+        const colours = await evaluateInWebview(DRAWING, () => {
+          const seen = (selector: string): string => getComputedStyle(document.querySelector(selector)!).stroke;
+          return { paper: getComputedStyle(document.body).backgroundColor, ink: seen('.shapes .line-outline'), bore: seen('.shapes .bore-dowel .rim') };
+        });
+        assert.notEqual(colours.ink, colours.paper);
+        assert.notEqual(colours.bore, colours.paper);
+        assert.ok(statSync(await screenshot(`preview-${theme}`)).size > 20_000);
+      }
+      await vscode.commands.executeCommand('borewright.showSheet');
+      await shows('the sheet', ({ title }) => title === 'right-base');
+      await screenshot('preview-sheet');
+      await setTheme('dark');
+    });
+
+    test('no page has reported an error', async () => {
+      const problems = (await pageProblems()).filter((text) => !text.includes('probe-went-wrong'));
+      assert.deepEqual(problems, []);
+      await closePreview();
+      await openFile(FILE);
+      await vscode.commands.executeCommand('workbench.action.files.revert');
+    });
+  });
+}
