@@ -1,9 +1,9 @@
 import { wallsAround } from '../../boring/walls.js';
 import { boresNamed, depthOf } from '../bores.js';
 import { ownText, remove } from '../changes.js';
-import { grouped, onFace, panelOf } from '../lookups.js';
+import { distinct, grouped, onFace, panelOf } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { show } from '../words.js';
+import { listed, show, verb } from '../words.js';
 
 export const breakThrough: CarcassRule = {
   name: 'break-through',
@@ -21,10 +21,13 @@ export const breakThrough: CarcassRule = {
       const under = panel === undefined ? null : wallsAround(panel, bore).under;
       return panel === undefined || under === null || under >= least ? [] : [{ bore, panel, under }];
     });
-    const cause = ({ bore }: (typeof thin)[number]): string =>
-      `${bore.panel} ${depthOf(context, bore) === undefined ? bore.group : 'own'} ${bore.purpose} ${bore.depth}`;
+    const cause = ({ bore, under }: (typeof thin)[number]): string => {
+      const place = depthOf(context, bore)?.place ?? bore.place;
+      return `${place.part} ${place.start} ${bore.purpose} ${bore.depth} ${under}`;
+    };
     return grouped(thin, cause).map((same): Found => {
       const { bore, panel, under } = same[0]!;
+      const panels = distinct(same.map((one) => one.panel.key));
       const own = depthOf(context, bore);
       const size = onFace(bore) ? `${show(context, panel.thickness)} thick` : `${show(context, panel.length)} long`;
       return {
@@ -32,7 +35,7 @@ export const breakThrough: CarcassRule = {
         panel: panel.key,
         severity: under <= 0 ? 'error' : 'warning',
         message:
-          `${boresNamed(same.map((one) => one.bore))} in ${panel.key} ${same.length === 1 ? 'is' : 'are'} ${show(context, bore.depth)} deep and the panel is ${size}: ` +
+          `${boresNamed(same.map((one) => one.bore))} in ${listed(panels)} ${verb(same.length, 'is', 'are')} ${show(context, bore.depth)} deep and the panel is ${size}: ` +
           (under <= 0
             ? 'the bit comes out on the other side. '
             : `${show(context, under)} of wood stays under the bore, less than ${show(context, least)}. `) +

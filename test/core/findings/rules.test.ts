@@ -1,0 +1,462 @@
+import { describe, expect, test } from 'vitest';
+import type { Severity } from '../../../shared-core/findings/finding.js';
+import { analyse } from './jobs.js';
+
+/** One carcass, what must be said of it, and at which words. Figures were worked by hand from the rules of construction. */
+interface Case {
+  readonly rule: string;
+  /** Lines of a carcass called `sink`; the built-in shop unless `shop` says otherwise. */
+  readonly carcass: string;
+  readonly at: string;
+  readonly says: readonly string[];
+  readonly severity?: Severity;
+  readonly panel?: string;
+  readonly unit?: 'mm' | 'in';
+  readonly shop?: string;
+  /** The words of the places that explain it. */
+  readonly related?: readonly string[];
+}
+
+const ONE_HEAD = `line-drills:
+  single: { spindles: 23, pitch: 32, heads: 1, fence: far, from: above, setback: 20 to 80, throat: 700, depth: 0 to 60, stops: {}, index-pins: row }`;
+const THIN = 'boards: { thin: { thickness: 12 }, back-3: { thickness: 3 } }\nhabits: { board: thin, back-board: back-3 }';
+
+const cases: readonly Case[] = [
+  // A base is 560 deep: back groove from 541 to 544, rear row at 37 + 14 x 32 = 485.
+  {
+    rule: 'row-past-reach',
+    carcass: 'kind: base\nwidth: 600\ndepth: 800\nrear-row: 741',
+    at: '741',
+    says: ['rear row of left and right', '741 mm', '41 mm past', '700 mm'],
+    severity: 'error',
+    panel: 'left',
+  },
+  {
+    rule: 'row-past-reach', // 900 deep: clear 881, less the margin of 37: 37 + 25 x 32 = 837
+    carcass: 'kind: base\nwidth: 600\ndepth: 900',
+    at: '900',
+    says: ['837 mm', '137 mm', '700 mm'],
+  },
+  {
+    rule: 'row-past-reach', // 29 in = 736.6 mm
+    carcass: 'kind: base\nwidth: 24\ndepth: 32\nrear-row: 29',
+    unit: 'in',
+    at: '29',
+    says: ['29 in', '27.55906 in'],
+  },
+  {
+    rule: 'row-distance',
+    carcass: 'kind: base\nwidth: 600\nrear-row: 101',
+    at: '101',
+    says: ['101 mm', '64 mm behind', '96 mm to 640 mm'],
+    severity: 'error',
+  },
+  {
+    rule: 'row-distance', // the first head can be set to it, in a second set-up
+    carcass: 'kind: base\nwidth: 600\nrear-row: 78',
+    at: '78',
+    says: ['41 mm behind', 'set-up of its own'],
+    severity: 'warning',
+  },
+  {
+    rule: 'row-distance',
+    carcass: 'kind: base\nwidth: 600\nrow-setback: 90',
+    at: '90',
+    says: ['front row', '90 mm', '20 mm to 80 mm'],
+  },
+  {
+    rule: 'row-distance',
+    carcass: 'kind: base\nwidth: 600',
+    shop: ONE_HEAD,
+    at: 'sink',
+    says: ['485 mm', 'one head', '20 mm to 80 mm'],
+  },
+  {
+    rule: 'row-unbalanced', // last hole 8 + 22 x 32 = 712
+    carcass: 'kind: base\nwidth: 600\nheight: 730',
+    at: '730',
+    says: ['left and right', 'start 8 mm', 'stop 18 mm', '730 mm', '32 mm'],
+    severity: 'warning',
+  },
+  {
+    rule: 'row-unbalanced', // last hole 10 + 21 x 32 = 682
+    carcass: 'kind: base\nwidth: 600\nrow-offset: 10',
+    at: '10',
+    says: ['start 10 mm', 'stop 38 mm', '720 mm'],
+  },
+  {
+    rule: 'row-unbalanced', // a height that balances 16 mm boards does not balance 19 mm ones: last hole 9.5 + 21 x 32
+    carcass: 'kind: base\nwidth: 600\nboard: board-19\nheight: 720',
+    at: '720',
+    says: ['start 9.5 mm', 'stop 38.5 mm'],
+  },
+  {
+    rule: 'index-unbalanced', // 2032 = 63 x 32 + 16
+    carcass: 'kind: tall\nwidth: 600\nheight: 2032',
+    at: '2032',
+    says: ['64 holes, an even count', '3 strokes', '23 spindles', 'odd number'],
+    severity: 'info',
+  },
+  {
+    rule: 'loose-shelf-without-row',
+    carcass: 'kind: base\nwidth: 600\nrows: front\nloose-shelves: 1',
+    at: 'front',
+    says: ['loose-1', 'no rear row on left and right', 'rows: front'],
+    severity: 'error',
+    panel: 'loose-1',
+    related: ['1'],
+  },
+  {
+    rule: 'loose-shelf-without-row',
+    carcass: 'kind: base\nwidth: 600\nloose-shelves: [328, 488]\npanels:\n  right: { rows: none }',
+    at: 'none',
+    says: ['loose-1 and loose-2', 'no front and rear rows on right', 'rows: none'],
+    related: ['328', '488'],
+  },
+  {
+    rule: 'loose-shelf-without-row', // 104 + 19 x 32 = 712
+    carcass: 'kind: base\nwidth: 600\nrow-offset: 104\nloose-shelves: [72]',
+    at: '72',
+    says: ['72 mm', '104 mm to 712 mm'],
+    panel: 'loose-1',
+  },
+  {
+    rule: 'loose-shelf-without-row', // 120 deep: clear 101, so no second row before 64
+    carcass: 'kind: open\nwidth: 600\ndepth: 120\nloose-shelves: [328]',
+    at: '328',
+    says: ['no rear row on left and right', 'no room behind the front row'],
+  },
+  {
+    rule: 'shelf-off-grid', // 8 + 10 x 32 = 328
+    carcass: 'kind: base\nwidth: 600\nloose-shelves: [330]',
+    at: '330',
+    says: ['loose-1', '330 mm', '328 mm and 360 mm', 'first hole 8 mm, pitch 32 mm'],
+    severity: 'warning',
+    panel: 'loose-1',
+  },
+  {
+    rule: 'shelf-off-grid',
+    carcass: 'kind: base\nwidth: 900\nrow-offset: 24\ndividers: 1\nfixed-shelves:\n  - { at: 340, bay: 2 }',
+    at: '340',
+    says: ['shelf-1', '340 mm', '312 mm and 344 mm', 'first hole 24 mm'],
+    panel: 'shelf-1-bay-2',
+    related: ['24'],
+  },
+  {
+    rule: 'shelf-past-stop',
+    carcass: 'kind: tall\nwidth: 600\nfixed-shelves: [1032]',
+    shop: 'faults.shop.yaml',
+    at: '1032',
+    says: ['left and right', 'the line of shelf-1', '1032 mm', '700 mm', '900 mm with the extension', 'extension of 332 mm'],
+    severity: 'error',
+  },
+  {
+    rule: 'shelf-past-stop', // the bottom is 1968 long and starts 16 in
+    carcass: 'kind: base\nwidth: 2000\ndividers: [1000]',
+    shop: 'faults.shop.yaml',
+    at: '1000',
+    says: ['bottom, rail-front and rail-back', 'the line of divider-1', '984 mm', 'extension of 284 mm'],
+  },
+  // A wall carcass is 330 deep: clear 311, dowels at 53, 181 and 277.
+  {
+    rule: 'dowels-unmatched',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { dowels: [53, 117, 245] }',
+    at: '[53, 117, 245]',
+    says: ['left and bottom and top', '117 mm and 245 mm in left', '181 mm and 277 mm in bottom'],
+    severity: 'error',
+    panel: 'left',
+    related: ['sink', 'sink'],
+  },
+  {
+    rule: 'dowels-unmatched',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  bottom: { dowels: [53, 277] }',
+    at: '[53, 277]',
+    says: ['bottom and left and right', 'bottom has 2 bores and left has 3', 'none in bottom and 181 mm in left'],
+  },
+  {
+    rule: 'dowels-unmatched', // counted from the shelf's own front edge, which stands 20 back
+    carcass:
+      'kind: wall\nwidth: 600\nfixed-shelves:\n  - { at: 360, setback: 20 }\npanels:\n  shelf-1: { dowels: [53, 213] }',
+    at: '[53, 213]',
+    says: ['73 mm and 233 mm in shelf-1'],
+    related: ['sink', 'sink'],
+  },
+  {
+    rule: 'dowels-unmatched',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { joint: dowel-10x40 }\n  bottom: { joint: dowel-8x30 }',
+    at: 'dowel-10x40',
+    says: ['face of left are 10 mm', 'end of bottom 8 mm'],
+  },
+  {
+    rule: 'dowels-unmatched',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { joint: screw-7x50 }\n  bottom: { joint: dowel-8x30 }',
+    at: 'screw-7x50',
+    says: ['left is bored for a connector screw', 'bottom for a dowel'],
+  },
+  {
+    rule: 'dowel-depths',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  bottom: { end-depth: 15 }',
+    at: '15',
+    says: ['12 mm in the face of left', '15 mm in the end of bottom', '27 mm', '30 mm long', '3 mm longer'],
+    severity: 'error',
+    panel: 'bottom',
+    related: ['sink', 'sink'],
+  },
+  {
+    rule: 'dowel-depths',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { face-depth: 10 }',
+    at: '10',
+    says: ['10 mm in the face of left', '19 mm in the end of bottom', '29 mm', '1 mm longer'],
+  },
+  {
+    rule: 'dowel-depths', // 12 + 18.4 - 30
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  bottom: { end-depth: 18.4 }',
+    at: '18.4',
+    says: ['leaves 0.4 mm, too little'],
+  },
+  {
+    rule: 'dowel-depths',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  bottom: { end-depth: 20.1 }',
+    at: '20.1',
+    says: ['leaves 2.1 mm, too much'],
+  },
+  {
+    rule: 'dowel-place-unused',
+    carcass: 'kind: wall\nwidth: 600\ndowels: [53, 213, 373]',
+    at: '373',
+    says: ['373 mm', 'nothing is bored there'],
+    severity: 'warning',
+  },
+  {
+    rule: 'bores-collide', // with the front row, which stands 37 back; both at half a thickness from the end
+    carcass: 'kind: base\nwidth: 600\ndowels: [37, 197, 501]',
+    at: '37',
+    says: ['left and right', 'dowel bore for bottom', 'hole 1 of the front row', '37 mm', '8 mm', 'meet'],
+    severity: 'error',
+    panel: 'left',
+    related: ['sink'],
+  },
+  {
+    rule: 'bores-collide', // dowels at 53: 8 apart less radii of 4 and 2.5
+    carcass: 'kind: base\nwidth: 600\nrow-setback: 45',
+    at: '45',
+    says: ['1.5 mm of wood', 'less than 3 mm'],
+    severity: 'warning',
+  },
+  {
+    rule: 'bore-in-groove',
+    carcass: 'kind: base\nwidth: 600\nrear-row: 542',
+    at: '542',
+    says: ['46 row holes in left and right', '542 mm', '541 mm to 544 mm', 'meet'],
+    severity: 'error',
+  },
+  {
+    rule: 'bore-in-groove',
+    carcass: 'kind: base\nwidth: 600\nrear-row: 537\nback: { how: grooved, inset: 16 }',
+    at: '537',
+    says: ['1.5 mm of wood', 'less than 3 mm'],
+    severity: 'warning',
+    related: ['16'],
+  },
+  {
+    rule: 'break-through',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { face-depth: 14 }',
+    at: '14',
+    says: ['6 dowel bores in left', '14 mm deep', '16 mm thick', '2 mm of wood', 'less than 3 mm'],
+    severity: 'warning',
+    panel: 'left',
+  },
+  {
+    rule: 'break-through',
+    carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { face-depth: 16 }',
+    at: '16',
+    says: ['16 mm deep', '16 mm thick', 'comes out on the other side'],
+    severity: 'error',
+  },
+  {
+    rule: 'near-edge',
+    carcass: 'kind: wall\nwidth: 600\nrow-offset: 4',
+    at: '4',
+    says: ['4 row holes in left and right', '4 mm from the reference end', '5 mm wide', '1.5 mm of wood', '3 mm'],
+    severity: 'warning',
+  },
+  {
+    rule: 'near-edge',
+    carcass: 'kind: wall\nwidth: 600\nrow-offset: 2',
+    at: '2',
+    says: ['2 mm from the reference end', 'edge is opened'],
+    severity: 'error',
+  },
+  {
+    rule: 'boring-depth-out-of-range',
+    carcass: 'kind: base\nwidth: 600\npanels:\n  bottom: { end-depth: 90 }',
+    at: '90',
+    says: ['dowel bores in bottom', '90 mm deep', '0 mm to 80 mm'],
+    severity: 'error',
+  },
+  {
+    rule: 'bit-missing',
+    carcass: 'kind: wall\nwidth: 600\njoint: dowel-10x40',
+    shop: 'bits: [5, 8]',
+    at: 'dowel-10x40',
+    says: ['10 mm', '5 mm and 8 mm'],
+    severity: 'error',
+  },
+  {
+    rule: 'panel-out-of-range', // 3000 less two sides of 16
+    carcass: 'kind: open\nwidth: 3000',
+    at: '3000',
+    says: ['bottom and top are 2968 mm long', '150 mm to 2600 mm', '368 mm too large'],
+    severity: 'error',
+    panel: 'bottom',
+  },
+  {
+    rule: 'panel-out-of-range',
+    carcass: 'kind: base\nwidth: 600\nrail-width: 55',
+    at: '55',
+    says: ['rail-front', '55 mm wide across a banded edge', '60 mm and more', '5 mm too small'],
+  },
+  {
+    rule: 'band-missing',
+    carcass: 'kind: open\nwidth: 600\nband: none',
+    at: 'none',
+    says: ['left, right, bottom and top'],
+    severity: 'warning',
+  },
+  {
+    rule: 'band-missing',
+    carcass: 'kind: base\nwidth: 600\npanels:\n  bottom: { bands: { front: none } }',
+    at: 'none',
+    says: ['front edge of bottom has no band'],
+    panel: 'bottom',
+  },
+  {
+    rule: 'clamp-too-small',
+    carcass: 'kind: base\nwidth: 1600',
+    at: '1600',
+    says: ['1600 mm in width', '200 mm to 1500 mm', '100 mm too large'],
+    severity: 'error',
+  },
+  {
+    rule: 'clamp-too-small',
+    carcass: 'kind: open\nwidth: 600\nheight: 176',
+    at: '176',
+    says: ['176 mm in height', '24 mm too small'],
+  },
+  {
+    rule: 'board-unknown',
+    carcass: 'kind: base\nwidth: 600\nloose-shelves:\n  - { at: 328, board: bord-18 }',
+    at: 'bord-18',
+    says: ['bord-18', 'board-16', 'board-18'],
+    severity: 'error',
+  },
+  {
+    rule: 'band-unknown',
+    carcass: 'kind: base\nwidth: 600\npanels:\n  left: { bands: { back: bnad-2 } }',
+    at: 'bnad-2',
+    says: ['bnad-2', 'band-2'],
+    severity: 'error',
+  },
+  {
+    rule: 'fitting-unknown',
+    carcass: 'kind: base\nwidth: 600\njoint: dowl-8x30',
+    at: 'dowl-8x30',
+    says: ['dowl-8x30', 'dowel-8x30', 'cam-15'],
+    severity: 'error',
+  },
+  {
+    rule: 'machine-unknown',
+    carcass: 'kind: base\nwidth: 600\nmachines: { rows: row-dril }',
+    at: 'row-dril',
+    says: ['no line drill', 'row-drill'],
+    severity: 'error',
+  },
+  {
+    rule: 'machine-unknown',
+    carcass: 'kind: base\nwidth: 600\nmachines: { clamp: face-head }',
+    at: 'face-head',
+    says: ['no case clamp', 'vertical head', 'case-clamp'],
+  },
+  {
+    rule: 'panel-unknown',
+    carcass: 'kind: base\nwidth: 600\npanels:\n  botom: { rows: none }',
+    at: 'botom',
+    says: ['botom', 'bottom'],
+    severity: 'error',
+  },
+  {
+    rule: 'size-impossible',
+    carcass: 'kind: base\nwidth: 600\nfixed-shelves: [900]',
+    at: '900',
+    says: ['900 mm', 'shelf-1'],
+    severity: 'error',
+  },
+];
+
+function check({ carcass, unit = 'mm', shop }: Case) {
+  const named = shop?.endsWith('.yaml') === true;
+  const head = shop === undefined ? '' : `shop: ${named ? shop : 'bench.shop.yaml'}\n`;
+  const text = `unit: ${unit}\n${head}carcasses:\n  sink:\n    ${carcass.replaceAll('\n', '\n    ')}\n`;
+  return analyse(text, shop === undefined || named ? {} : { 'bench.shop.yaml': shop });
+}
+
+describe('one fault, one finding, at the words that cause it, with the figures', () => {
+  test.each(cases.map((one) => [one.rule, one.carcass.replaceAll('\n', ' '), one] as const))('%s: %s', (_rule, _body, one) => {
+    const job = check(one);
+    const found = job.findings().filter(({ finding }) => finding.rule === one.rule);
+    const wordsAt = (place: Parameters<typeof job.locate>[0]): string => {
+      const { start, end } = job.locate(place, 0);
+      return job.text.slice(start, end);
+    };
+    expect(found.map(({ finding }) => wordsAt(finding.place))).toEqual([one.at]);
+    const { finding } = found[0]!;
+    for (const words of one.says) expect(finding.message).toContain(words);
+    if (one.severity !== undefined) expect(finding.severity).toBe(one.severity);
+    if (one.panel !== undefined) expect(finding.panel).toBe(one.panel);
+    if (one.related !== undefined) expect(finding.related.map(({ place }) => wordsAt(place))).toEqual(one.related);
+  });
+});
+
+describe('what is right is not found fault with', () => {
+  const sound = [
+    // The balanced side is n pitches and one thickness long: common practice, no source (720 for 16, 723 for 19).
+    'kind: base\nwidth: 600\nheight: 720',
+    'kind: base\nwidth: 600\nboard: board-19\nheight: 723',
+    'kind: base\nwidth: 600\nloose-shelves: 2',
+    'kind: wall\nwidth: 600\nloose-shelves: [328, 488]',
+    'kind: tall\nwidth: 600\nfixed-shelves: 2\nloose-shelves: 4',
+    'kind: drawer\nwidth: 800',
+    'kind: open\nwidth: 800\nfixed-shelves: 2',
+    'kind: wall\nwidth: 600\njoint: cam-15\nloose-shelves: 1',
+    'kind: wall\nwidth: 600\njoint: screw-7x50',
+    'kind: wall\nwidth: 600\njoint: dowel-10x40\nboard: board-19',
+    'kind: base\nwidth: 600\ntop: over\nbottom: under',
+    'kind: base\nwidth: 900\ndividers: 1\nloose-shelves: 1',
+    'kind: base\nwidth: 900\ndividers: 1\nfixed-shelves: 1',
+    'kind: base\nwidth: 600\nback: { how: applied, board: back-8 }',
+    'kind: base\nwidth: 600\nback: rebated',
+    'kind: base\nwidth: 600\nback: none',
+    // 12 + 20 and 12 + 18.5 leave 2 and 0.5 for the glue: the bounds are inside.
+    'kind: wall\nwidth: 600\npanels:\n  bottom: { end-depth: 20 }',
+    'kind: wall\nwidth: 600\npanels:\n  bottom: { end-depth: 18.5 }',
+    // 1500 is the widest that the clamp holds, 37 + 20 x 32 = 677 the deepest row that the heads reach.
+    'kind: base\nwidth: 1500',
+    'kind: base\nwidth: 600\ndepth: 740\nback: none\nrear-row: 677\nmachines: { clamp: case-clamp }\nheight: 720',
+  ];
+  test.each(sound.map((body) => [body.replaceAll('\n', ' '), body] as const))('%s', (_name, carcass) => {
+    const said = check({ rule: '', carcass, at: '', says: [] })
+      .findings()
+      .map(({ finding }) => `${finding.rule}: ${finding.message}`)
+      .filter((line) => !line.startsWith('shop-neutral'));
+    const expected = carcass.includes('depth: 740') ? [expect.stringMatching(/^clamp-too-small: .*740 mm in depth/)] : [];
+    expect(said).toEqual(expected);
+  });
+});
+
+test('a board thinner than the row holes are deep is told once, at the carcass’s name', () => {
+  const job = check({ rule: '', carcass: 'kind: open\nwidth: 600\nloose-shelves: 1', shop: THIN, at: '', says: [] });
+  const found = job.findings().filter(({ finding }) => finding.rule === 'break-through');
+  const messages = found.map(({ finding }) => finding.message).filter((message) => message.includes('row hole'));
+  expect(messages.every((message) => message.includes('13 mm deep') && message.includes('12 mm thick'))).toBe(true);
+  expect(messages).toHaveLength(1);
+});
