@@ -222,16 +222,8 @@ class Editor {
   #replace(step: Step, node: TreeNode, value: string, inFlow: boolean): readonly TextEdit[] | null {
     const { start, end } = node.alias ?? node.place;
     if (node.kind === 'scalar' && node.alias === undefined) {
-      const header = /^[|>][-+\d]*/.exec(this.#text.slice(start, end));
-      if (!node.plain && header !== null) {
-        // Of a block text the mark gives way to the value and the lines go; a comment beside the mark stays.
-        const lineEnd = Math.min(this.#lineEnd(start), end);
-        return [
-          { start, end: start + header[0].length, text: this.#valueText(value, inFlow) },
-          { start: lineEnd, end, text: '' },
-        ];
-      }
-      return [{ start, end, text: this.#valueText(value, inFlow, node.plain ? '' : this.#quotesAt(start, end)) }];
+      const before = node.plain ? '' : this.#quotesAt(start, end);
+      return this.#overScalar(node, this.#valueText(value, inFlow, before));
     }
     const text = this.#valueText(value, inFlow);
     if (node.alias !== undefined || node.kind === 'scalar' || node.flow || !('entry' in step))
@@ -243,6 +235,18 @@ class Editor {
     return [
       { start: colon, end: colon, text: ` ${text}` },
       { start: Math.min(keyLineEnd, end), end, text: '' },
+    ];
+  }
+
+  /** Puts a text in the place of a single value. */
+  #overScalar(node: ScalarNode, text: string): readonly TextEdit[] {
+    const { start, end } = node.alias ?? node.place;
+    const mark = /^[|>][-+\d]*/.exec(this.#text.slice(start, end));
+    if (node.plain || node.alias !== undefined || mark === null) return [{ start, end, text }];
+    // Of a block text the mark gives way and the lines go; a comment beside the mark stays.
+    return [
+      { start, end: start + mark[0].length, text },
+      { start: Math.min(this.#lineEnd(start), end), end, text: '' },
     ];
   }
 
@@ -294,7 +298,7 @@ class Editor {
   ): readonly TextEdit[] | null {
     const short = this.#shorthand(at);
     const { start, end } = node.alias ?? node.place;
-    if (rest[0] === 0) return [{ start, end, text: this.#flowText(at, rest, value) }];
+    if (rest[0] === 0) return this.#overScalar(node, this.#flowText(at, rest, value));
     if (short === null || typeof rest[0] !== 'string') return null;
     if (rest[0] === short) return rest.length === 1 ? this.#replace(step, node, value, inFlow) : null;
     const own = this.#text.slice(start, end);
@@ -308,7 +312,7 @@ class Editor {
           { start, end: start, text: `{ ${short}: ` },
           { start: end, end, text: `, ${added} }` },
         ]
-      : [{ start, end, text: `{ ${short}: ${kept}, ${added} }` }];
+      : this.#overScalar(node, `{ ${short}: ${kept}, ${added} }`);
   }
 
   #addEntry(map: MapNode, at: Path, rest: Path, value: string, inFlow: boolean): readonly TextEdit[] | null {
