@@ -21,11 +21,6 @@ export interface GrooveCollision {
   readonly wall: Micrometres;
 }
 
-export interface Collisions {
-  readonly bores: readonly BoreCollision[];
-  readonly grooves: readonly GrooveCollision[];
-}
-
 interface Solid {
   readonly bore: Bore;
   readonly cylinder: Cylinder;
@@ -35,25 +30,30 @@ interface Solid {
 }
 
 /**
- * Bores with less than `leastWall` of wood between them, or between them and a groove of their panel. Decided on finite
- * flat-ended cylinders in the panel's frame; see `isNearerThan` for how exactly. The point of the bit is not counted.
- * A cam and the hole of its own bolt meet by design. Ordered by panel, then as the bore map is.
+ * Bores of one panel with less than `leastWall` of wood between them. Decided on finite flat-ended cylinders in the panel's
+ * frame; see `isNearerThan` for how exactly. The point of the bit is not counted. A cam and the hole of its own bolt meet
+ * by design. Ordered by panel, then as the bore map is.
  */
-export function collisions(carcass: Carcass, boreMap: BoreMap, leastWall: Micrometres): Collisions {
-  const byPanel = new Map<string, Bore[]>();
+export function boreCollisions(carcass: Carcass, boreMap: BoreMap, leastWall: Micrometres): readonly BoreCollision[] {
+  return solidsByPanel(carcass, boreMap).flatMap(([panel, solids]) => betweenBores(panel, solids, leastWall));
+}
+
+/** Bores with less than `leastWall` between them and a groove or rebate of their panel; else as `boreCollisions`. */
+export function grooveCollisions(
+  carcass: Carcass,
+  boreMap: BoreMap,
+  leastWall: Micrometres,
+): readonly GrooveCollision[] {
+  return solidsByPanel(carcass, boreMap).flatMap(([panel, solids]) => withGrooves(panel, solids, leastWall));
+}
+
+function solidsByPanel(carcass: Carcass, boreMap: BoreMap): readonly (readonly [Panel, readonly Solid[]])[] {
+  const solids = new Map(carcass.panels.map((panel) => [panel.key, { panel, list: [] as Solid[] }]));
   for (const bore of boreMap.bores) {
-    const list = byPanel.get(bore.panel);
-    if (list === undefined) byPanel.set(bore.panel, [bore]);
-    else list.push(bore);
+    const { panel, list } = solids.get(bore.panel)!;
+    list.push(solidOf(panel, bore));
   }
-  const bores: BoreCollision[] = [];
-  const grooves: GrooveCollision[] = [];
-  for (const panel of carcass.panels) {
-    const solids = (byPanel.get(panel.key) ?? []).map((bore) => solidOf(panel, bore));
-    bores.push(...betweenBores(panel, solids, leastWall));
-    grooves.push(...withGrooves(panel, solids, leastWall));
-  }
-  return { bores, grooves };
+  return [...solids.values()].map(({ panel, list }) => [panel, list] as const);
 }
 
 function solidOf(panel: Panel, bore: Bore): Solid {

@@ -138,8 +138,16 @@ function wishFor(shop: Shop, drawn: Drawn): Partial<CarcassWish> {
             },
           ],
     );
-  const swapped = drawn.swapped.map((key): [string, ChoiceWish] => [key, { board: drawn.other }]);
-  const bared = drawn.bared.map((key): [string, ChoiceWish] => [key, { bands: { front: 'none', 'far-end': 'band' } }]);
+  const there = (key: string): boolean =>
+    key === 'top'
+      ? drawn.top !== 'rails'
+      : key === 'rail-front'
+        ? drawn.top === 'rails'
+        : key !== 'plinth' || drawn.plinth > 0;
+  const swapped = drawn.swapped.filter(there).map((key): [string, ChoiceWish] => [key, { board: drawn.other }]);
+  const bared = drawn.bared
+    .filter(there)
+    .map((key): [string, ChoiceWish] => [key, { bands: { front: 'none', 'far-end': 'band' } }]);
   const panels: Record<string, ChoiceWish> = {};
   for (const [key, choice] of [...swapped, ...bared]) panels[key] = { ...panels[key], ...choice };
 

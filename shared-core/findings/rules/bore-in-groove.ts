@@ -1,4 +1,4 @@
-import { collisions } from '../../boring/collisions.js';
+import { grooveCollisions } from '../../boring/collisions.js';
 import { boresNamed } from '../bores.js';
 import { backToHabit, causesOf } from '../causes.js';
 import { distinct, grouped } from '../lookups.js';
@@ -16,7 +16,7 @@ export const boreInGroove: CarcassRule = {
   },
   check(context) {
     const least = context.shop.habits.leastWall;
-    const { grooves } = collisions(context.carcass, context.boring, least);
+    const grooves = grooveCollisions(context.carcass, context.boring, least);
     const withCause = grooves.map((one) => {
       const causes = causesOf(context, one.bore, 'u');
       return { ...one, causes, place: causes[0]?.value.place ?? one.bore.place };

@@ -1,4 +1,4 @@
-import { collisions, type BoreCollision } from '../../boring/collisions.js';
+import { boreCollisions, type BoreCollision } from '../../boring/collisions.js';
 import type { Bore } from '../../boring/model.js';
 import type { Place } from '../../document/place.js';
 import { backToHabit, causesOf } from '../causes.js';
@@ -17,7 +17,7 @@ export const boresCollide: CarcassRule = {
     example: 'kind: base\nwidth: 600\ndowels: [37, 181, 485]   # the first one in the line of the rows',
   },
   check(context) {
-    const { bores } = collisions(context.carcass, context.boring, context.shop.habits.leastWall);
+    const bores = boreCollisions(context.carcass, context.boring, context.shop.habits.leastWall);
     return grouped(bores, (one) => causeKey(context, one)).map((same): Found => {
       const { bores: pair, panel, wall } = worst(same);
       const [first, second] = blamed(context, pair);

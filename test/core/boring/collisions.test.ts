@@ -1,17 +1,27 @@
 import { describe, expect, test } from 'vitest';
 import type { Cylinder } from '../../../shared-core/boring/axis.js';
 import { boreCarcass } from '../../../shared-core/boring/bores.js';
-import { collisions, type Collisions } from '../../../shared-core/boring/collisions.js';
+import {
+  boreCollisions,
+  grooveCollisions,
+  type BoreCollision,
+  type GrooveCollision,
+} from '../../../shared-core/boring/collisions.js';
 import { betweenCylinders, isNearerThan, wallBetween } from '../../../shared-core/boring/separation.js';
 import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import { mm, shopOf, specOf, type CarcassWish } from '../specs.js';
 
 const shop = shopOf();
 
-function collided(wish: Partial<CarcassWish>): Collisions {
+function collided(wish: Partial<CarcassWish>): {
+  readonly bores: readonly BoreCollision[];
+  readonly grooves: readonly GrooveCollision[];
+} {
   const spec = specOf(shop, wish);
   const carcass = buildCarcass(spec, shop).carcass!;
-  return collisions(carcass, boreCarcass(spec, carcass, shop), shop.habits.leastWall);
+  const boreMap = boreCarcass(spec, carcass, shop);
+  const { leastWall } = shop.habits;
+  return { bores: boreCollisions(carcass, boreMap, leastWall), grooves: grooveCollisions(carcass, boreMap, leastWall) };
 }
 
 describe('collisions', () => {

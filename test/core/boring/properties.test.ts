@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boreCarcass } from '../../../shared-core/boring/bores.js';
-import { collisions } from '../../../shared-core/boring/collisions.js';
+import { boreCollisions, grooveCollisions } from '../../../shared-core/boring/collisions.js';
 import { matings } from '../../../shared-core/boring/matings.js';
 import type { Bore } from '../../../shared-core/boring/model.js';
 import { wallsAround } from '../../../shared-core/boring/walls.js';
@@ -44,7 +44,8 @@ describe('bores of any carcass that can be built', () => {
     fc.assert(
       fc.property(jobArbitrary, (job) => {
         const { carcass, boreMap } = made(job);
-        expect(collisions(carcass, boreMap, 1000)).toEqual({ bores: [], grooves: [] });
+        expect(boreCollisions(carcass, boreMap, 1000)).toEqual([]);
+        expect(grooveCollisions(carcass, boreMap, 1000)).toEqual([]);
         const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
         for (const bore of boreMap.bores) {
           const { beside, under } = wallsAround(panels.get(bore.panel)!, bore);
