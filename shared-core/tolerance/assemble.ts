@@ -1,19 +1,19 @@
 import type { Point3 } from '../carcass/model.js';
 import { toCarcass } from '../carcass/pose.js';
-import { blankOf } from '../machining/blank.js';
-import { bore, type Hole } from '../machining/replay/bore.js';
-import { endAt, realSolid, type Solid } from '../machining/replay/solid.js';
+import { endAt } from '../machining/replay/solid.js';
 import type { Stray } from '../machining/replay/stray.js';
 import { levelOf, type Datum } from './datum.js';
-import type { BoredBy, JointCase } from './joint-case.js';
+import { makeReal, type JointCase, type RealHalf } from './joint-case.js';
 import { bends, spreads } from './needed-play.js';
+import { heldOpen } from './rivals.js';
 
 /**
- * What is measured on a joint that has been put together, in micrometres. Each figure is the greatest of several readings
- * (a gauge laid on at several places, in both directions), and every reading is smooth in what strays.
+ * What is measured on a joint that has been put together, in micrometres. Each figure is the greatest of several readings: a
+ * gauge laid on at several places. `either-way` readings count whichever sign they have; of the others, those below 0 do not.
  */
-export const FIGURES = ['front', 'step', 'gap', 'play'] as const;
-export type FigureName = (typeof FIGURES)[number];
+export const FIGURES = { front: 'either-way', step: 'either-way', gap: 'one-way', play: 'either-way' } as const;
+export type FigureName = keyof typeof FIGURES;
+export const FIGURE_NAMES = Object.keys(FIGURES) as readonly FigureName[];
 export type Readings = Readonly<Record<FigureName, readonly number[]>>;
 
 /** A point of the joint's plane: along u of the end panel, across its thickness; on the axes of the carcass. */
@@ -22,70 +22,48 @@ interface Spot {
   readonly across: number;
 }
 
+/** Cuts and bores both panels of a joint, puts them together, and measures. */
+export function measure(joint: JointCase, stray: Stray): Readings {
+  return putTogether(joint, makeReal(joint.face, stray), makeReal(joint.end, stray), stray);
+}
+
 /**
- * Bores both panels of a joint, puts them together, and measures.
+ * Puts two real panels together and measures.
  *
  * The face panel stands in the carcass by its front edge, outside face and reference end, the corner that its frame counts
  * from. Its dowels carry the end panel: turned and moved in the plane of the joint as a least-squares fit of its bores to
  * those of the face, then drawn up until something touches.
  */
-export function measure(joint: JointCase, stray: Stray): Readings {
-  const face = realSolid(blankOf(joint.face), joint.face.key, stray);
-  const end = realSolid(blankOf(joint.end), joint.end.key, stray);
-  const faceHoles = boreAll(
-    joint.ties.map((tie) => tie.face),
-    stray,
-  );
-  const endHoles = boreAll(
-    joint.ties.map((tie) => tie.end),
-    stray,
-  );
-
+export function putTogether(joint: JointCase, face: RealHalf, end: RealHalf, stray: Stray): Readings {
+  const { pose } = joint.end.panel;
   const spotOf = (point: Point3): Spot => ({ along: point[joint.front.axis], across: point[joint.outside.axis] });
-  const cornerOf = (u: number): Point3 => toCarcass(joint.end.pose, { u, v: 0, t: 0 });
-  const held = endHoles.map(({ u, v }) => spotOf(toCarcass(joint.end.pose, { u, v: 0, t: v })));
-  const misses = faceHoles.map(({ u, v }, i): Spot => {
-    const wanted = spotOf(toCarcass(joint.face.pose, { u, v, t: 0 }));
+  const cornerOf = (u: number): Point3 => toCarcass(pose, { u, v: 0, t: 0 });
+  const held = end.holes.map(({ u, v }) => spotOf(toCarcass(pose, { u, v: 0, t: v })));
+  const misses = face.holes.map(({ u, v }, i): Spot => {
+    const wanted = spotOf(toCarcass(joint.face.panel.pose, { u, v, t: 0 }));
     return { along: wanted.along - held[i]!.along, across: wanted.across - held[i]!.across };
   });
   const seat = fit(held, misses, {
-    along: stray('dowelPlay', `${joint.joint.id} along`),
-    across: stray('dowelPlay', `${joint.joint.id} across`),
+    along: stray('dowelPlay', joint.names.along),
+    across: stray('dowelPlay', joint.names.across),
   });
   const offset = (u: number, datum: Datum, way: keyof Spot): number => {
     const corner = cornerOf(u);
-    return seat(spotOf(corner))[way] - levelOf(joint.face, face, datum, corner) - datum.drawn;
+    return seat(spotOf(corner))[way] - levelOf(joint.face.panel, face.solid, datum, corner) - datum.drawn;
   };
   const stations = held.map(({ along }) => along);
   return {
-    front: bothWays([offset(0, joint.front, 'along')]),
-    step: bothWays([offset(0, joint.outside, 'across'), offset(end.width, joint.outside, 'across')]),
-    gap: gaps(joint, end, faceHoles, endHoles),
-    play: bothWays([
+    front: [offset(0, joint.front, 'along')],
+    step: [offset(0, joint.outside, 'across'), offset(end.solid.width, joint.outside, 'across')],
+    gap: gaps(joint, face, end, stray),
+    play: [
       ...spreads(misses.map(({ along }) => along)),
       ...bends(
         stations,
         misses.map(({ across }) => across),
       ),
-    ]),
+    ],
   };
-}
-
-const bothWays = (values: readonly number[]): number[] => values.flatMap((value) => [value, -value]);
-
-/** Bores are asked for one stroke at a time: the panel is laid down once for all its spindles. */
-function boreAll(bits: readonly BoredBy[], stray: Stray): Hole[] {
-  const holes: Hole[] = [];
-  for (const stroke of new Set(bits.map((bit) => bit.stroke))) {
-    const mine = bits.flatMap((bit, i) => (bit.stroke === stroke ? [i] : []));
-    const made = bore(
-      stroke,
-      stray,
-      mine.map((i) => bits[i]!.spindle),
-    );
-    mine.forEach((i, k) => (holes[i] = made[k]!));
-  }
-  return holes;
 }
 
 /**
@@ -96,9 +74,13 @@ function boreAll(bits: readonly BoredBy[], stray: Stray): Hole[] {
 function fit(held: readonly Spot[], misses: readonly Spot[], rest: Spot): (spot: Spot) => Spot {
   const middle = mean(held);
   const shift = mean(misses);
-  const arms = held.map(({ along, across }) => ({ along: along - middle.along, across: across - middle.across }));
-  const moment = sum(arms.map((arm, i) => arm.along * misses[i]!.across - arm.across * misses[i]!.along));
-  const inertia = sum(arms.map((arm) => arm.along ** 2 + arm.across ** 2));
+  let moment = 0;
+  let inertia = 0;
+  held.forEach((spot, i) => {
+    const [along, across] = [spot.along - middle.along, spot.across - middle.across];
+    moment += along * misses[i]!.across - across * misses[i]!.along;
+    inertia += along * along + across * across;
+  });
   // One dowel alone lets the panel turn: it is then held square by hand.
   const turn = inertia < 1 ? 0 : moment / inertia;
   return ({ along, across }) => ({
@@ -107,24 +89,30 @@ function fit(held: readonly Spot[], misses: readonly Spot[], rest: Spot): (spot:
   });
 }
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
-const mean = (spots: readonly Spot[]): Spot => ({
-  along: sum(spots.map(({ along }) => along)) / spots.length,
-  across: sum(spots.map(({ across }) => across)) / spots.length,
-});
+function mean(spots: readonly Spot[]): Spot {
+  let [along, across] = [0, 0];
+  for (const spot of spots) {
+    along += spot.along;
+    across += spot.across;
+  }
+  return { along: along / spots.length, across: across / spots.length };
+}
 
 /**
  * How far the joint stands open, at the front and the back of the contact. The dowels hold the end panel square to the
- * face, and it is drawn up until one corner of its end touches, or a dowel touches bottom.
+ * face. It is drawn up until one corner of its end touches, a dowel touches bottom, or rivals hold the faces apart.
  */
-function gaps(joint: JointCase, end: Solid, faceHoles: readonly Hole[], endHoles: readonly Hole[]): number[] {
-  const out = joint.joint.end === 'far-end' ? 1 : -1;
+function gaps(joint: JointCase, face: RealHalf, end: RealHalf, stray: Stray): number[] {
+  const side = joint.joint.end;
+  const out = side === 'far-end' ? 1 : -1;
   /** How far the end stands out there beyond its corner at the front edge. */
-  const standsOut = (u: number): number => out * (endAt(end, joint.joint.end, u) - endAt(end, joint.joint.end, 0));
-  const corners = [joint.contact.from, joint.contact.to ?? end.width].map(standsOut);
-  const bottoms = joint.ties.flatMap(({ dowelLength }, i) => {
-    if (dowelLength === null) return [];
-    return [dowelLength - faceHoles[i]!.depth - (endHoles[i]!.depth - standsOut(endHoles[i]!.u))];
+  const standsOut = (u: number): number => out * (endAt(end.solid, side, u) - endAt(end.solid, side, 0));
+  const corners = [standsOut(joint.contact.from), standsOut(joint.contact.to ?? end.solid.width)];
+  const touches = [...corners, ...joint.rivals.map((rival) => heldOpen(rival, stray))];
+  joint.ties.forEach(({ dowelLength }, i) => {
+    if (dowelLength === null) return;
+    const inEnd = end.holes[i]!;
+    touches.push(dowelLength - face.holes[i]!.depth - (inEnd.depth - standsOut(inEnd.u)));
   });
-  return [...corners, ...bottoms].flatMap((touches) => corners.map((corner) => touches - corner));
+  return touches.flatMap((touch) => corners.map((corner) => touch - corner));
 }

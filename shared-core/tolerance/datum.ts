@@ -2,7 +2,7 @@ import type { Panel, Point3 } from '../carcass/model.js';
 import { alongAxis, toCarcass, toPanel, type CarcassAxis, type PanelPoint } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
-import { edgeAt, endAt, realSolid, type Solid } from '../machining/replay/solid.js';
+import { edgeAt, endAt, realSolid, solidNames, type Solid } from '../machining/replay/solid.js';
 import { NOTHING } from '../machining/replay/stray.js';
 
 /** What the front edge, or the outside face, of an end panel is to keep its place by. */
@@ -35,7 +35,7 @@ export function levelOf(
  */
 export function datumFor(face: Panel, end: Panel, along: 'u' | 't'): Datum {
   const axis = alongAxis(end.pose[along]);
-  const solid = realSolid(blankOf(face), face.key, NOTHING);
+  const solid = realSolid(blankOf(face), solidNames(face.key), NOTHING);
   const sides: readonly Datum['side'][] =
     alongAxis(face.pose.u) === axis ? ['front', 'back'] : ['reference-end', 'far-end'];
   const datums = sides.map((side): Datum => {

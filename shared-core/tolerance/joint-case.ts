@@ -2,23 +2,44 @@ import type { Mate } from '../boring/matings.js';
 import type { Joint, Panel } from '../carcass/model.js';
 import { toCarcass, toPanel } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
-import { bore, type Stroke } from '../machining/replay/bore.js';
+import { blankOf } from '../machining/blank.js';
+import { bore, type Hole, type Stroke } from '../machining/replay/bore.js';
 import { holeKey } from '../machining/replay/compare.js';
-import { NOTHING } from '../machining/replay/stray.js';
-import type { LoadedSpindle } from '../machining/setup-sheet.js';
+import { realSolid, solidNames, type Solid, type SolidNames } from '../machining/replay/solid.js';
+import { NOTHING, type Stray } from '../machining/replay/stray.js';
+import type { Spindle } from '../machining/replay/table.js';
+import type { Blank } from '../machining/setup-sheet.js';
 import type { Dowel } from '../shop/model.js';
 import { datumFor, type Datum } from './datum.js';
+import type { Rival } from './rivals.js';
 
 /** The spindle that makes a bore, and the stroke in which it does. */
 export interface BoredBy {
   readonly stroke: Stroke;
-  readonly spindle: LoadedSpindle;
+  readonly spindle: Spindle;
 }
 
-/** A dowel, or whatever else holds a joint at one place, with where its two bores come from. */
+/** One of the two panels of a joint, with the strokes that bore it there. */
+export interface Half {
+  readonly panel: Panel;
+  readonly blank: Blank;
+  readonly names: SolidNames;
+  /** By stroke, so that the panel is laid down once for all its spindles; `ties` tells which tie each spindle bores for. */
+  readonly strokes: readonly {
+    readonly stroke: Stroke;
+    readonly spindles: readonly Spindle[];
+    readonly ties: readonly number[];
+  }[];
+}
+
+/** A half as it really comes from the machines: its holes in the order of the ties. */
+export interface RealHalf {
+  readonly solid: Solid;
+  readonly holes: readonly Hole[];
+}
+
+/** A dowel, or whatever else holds a joint at one place. */
 export interface Tie {
-  readonly face: BoredBy;
-  readonly end: BoredBy;
   /** Length of a dowel, which may touch bottom in its bores; null for what cannot. */
   readonly dowelLength: Micrometres | null;
 }
@@ -26,22 +47,25 @@ export interface Tie {
 /** All that is needed to put one joint together out of two real panels. */
 export interface JointCase {
   readonly joint: Joint;
-  readonly face: Panel;
-  readonly end: Panel;
+  readonly face: Half;
+  readonly end: Half;
   readonly ties: readonly Tie[];
   readonly front: Datum;
   readonly outside: Datum;
   /** Where the end stands on the face as drawn, along u of the end panel; null: as far as its back edge. */
   readonly contact: { readonly from: Micrometres; readonly to: Micrometres | null };
+  readonly rivals: readonly Rival[];
+  /** What the joint's play is called among the strays. */
+  readonly names: { readonly along: string; readonly across: string };
 }
 
 /** Which stroke and spindle make each hole of a panel as drawn, by the key of the hole. */
-export function bitsOf(strokes: readonly Stroke[]): ReadonlyMap<string, BoredBy> {
+export function boredBy(strokes: readonly Stroke[]): ReadonlyMap<string, BoredBy> {
   const found = new Map<string, BoredBy>();
   for (const stroke of strokes) {
     bore(stroke, NOTHING).forEach((hole, i) => {
       const key = holeKey(hole);
-      if (!found.has(key)) found.set(key, { stroke, spindle: stroke.step.spindles[i]! });
+      if (!found.has(key)) found.set(key, { stroke, spindle: stroke.spindles[i]! });
     });
   }
   return found;
@@ -50,21 +74,54 @@ export function bitsOf(strokes: readonly Stroke[]): ReadonlyMap<string, BoredBy>
 /** Prepares a joint; null where the strokes make no pair of bores that meet. */
 export function jointCase(
   joint: Joint,
-  face: Panel,
-  end: Panel,
+  panels: Readonly<Record<'face' | 'end', Panel>>,
   mates: readonly Mate[],
-  bits: Readonly<Record<'face' | 'end', ReadonlyMap<string, BoredBy>>>,
+  by: Readonly<Record<'face' | 'end', ReadonlyMap<string, BoredBy>>>,
   dowelNamed: (name: string | null) => Dowel | null,
+  rivals: readonly Rival[],
 ): JointCase | null {
-  const ties = mates.flatMap((mate): Tie[] => {
-    const [inFace, inEnd] = [bits.face.get(holeKey(mate.face)), bits.end.get(holeKey(mate.end))];
-    if (inFace === undefined || inEnd === undefined) return [];
+  const pairs = mates.flatMap((mate) => {
+    const [face, end] = [by.face.get(holeKey(mate.face)), by.end.get(holeKey(mate.end))];
+    if (face === undefined || end === undefined) return [];
     const dowel = mate.end.purpose === 'dowel' ? dowelNamed(mate.end.fitting) : null;
-    return [{ face: inFace, end: inEnd, dowelLength: dowel?.length ?? null }];
+    return [{ face, end, tie: { dowelLength: dowel?.length ?? null } }];
   });
-  if (ties.length === 0) return null;
-  const contact = contactOf(face, end);
-  return { joint, face, end, ties, front: datumFor(face, end, 'u'), outside: datumFor(face, end, 't'), contact };
+  if (pairs.length === 0) return null;
+  const { face, end } = panels;
+  return {
+    joint,
+    face: halfOf(
+      face,
+      pairs.map((pair) => pair.face),
+    ),
+    end: halfOf(
+      end,
+      pairs.map((pair) => pair.end),
+    ),
+    ties: pairs.map(({ tie }) => tie),
+    front: datumFor(face, end, 'u'),
+    outside: datumFor(face, end, 't'),
+    contact: contactOf(face, end),
+    rivals,
+    names: { along: `${joint.id} along`, across: `${joint.id} across` },
+  };
+}
+
+function halfOf(panel: Panel, by: readonly BoredBy[]): Half {
+  const strokes = [...new Set(by.map(({ stroke }) => stroke))].map((stroke) => {
+    const ties = by.flatMap((bored, i) => (bored.stroke === stroke ? [i] : []));
+    return { stroke, spindles: ties.map((i) => by[i]!.spindle), ties };
+  });
+  return { panel, blank: blankOf(panel), names: solidNames(panel.key), strokes };
+}
+
+/** Cuts and bores one half. */
+export function makeReal({ blank, names, strokes }: Half, stray: Stray): RealHalf {
+  const holes: Hole[] = [];
+  for (const { stroke, spindles, ties } of strokes) {
+    bore(stroke, stray, spindles).forEach((hole, i) => (holes[ties[i]!] = hole));
+  }
+  return { solid: realSolid(blank, names, stray), holes };
 }
 
 function contactOf(face: Panel, end: Panel): JointCase['contact'] {

@@ -1,5 +1,5 @@
 import { boundOf, type Stray, type StrayKind } from '../machining/replay/stray.js';
-import { FIGURES, measure, type FigureName } from './assemble.js';
+import { FIGURE_NAMES, FIGURES, measure, type FigureName, type Readings } from './assemble.js';
 import { chance, type Chance } from './random.js';
 import { variablesOf, type Variable } from './spread.js';
 import { deviation, mean, quantile } from './statistics.js';
@@ -64,6 +64,12 @@ export function drawAll(
   return (kind, of) => drawn.get(kind)?.get(of) ?? 0;
 }
 
+/** The figure that readings give. */
+export function figureOf(readings: Readings, name: FigureName): number {
+  const sizes = FIGURES[name] === 'either-way' ? readings[name].map(Math.abs) : readings[name];
+  return Math.max(0, ...sizes);
+}
+
 /**
  * Makes so many real boxes of a carcass, with the same model as the worst case but nothing made linear, and measures each.
  * Joints of one box share what they have in common: a stop, a panel.
@@ -80,7 +86,7 @@ export function sampleTolerance(of: ToleranceCase, { samples, seed, distribution
     let closes = true;
     cases.forEach((joint, i) => {
       const readings = measure(joint, stray);
-      for (const name of FIGURES) taken[i]![name].push(Math.max(0, ...readings[name]));
+      for (const name of FIGURE_NAMES) taken[i]![name].push(figureOf(readings, name));
       closes &&= taken[i]!.play[n]! <= tolerances.dowelPlay;
     });
     if (closes) closed += 1;

@@ -1,4 +1,4 @@
-import type { Stray, StrayKind } from '../machining/replay/stray.js';
+import { NOTHING, type Stray, type StrayKind } from '../machining/replay/stray.js';
 
 /** One thing that can stray. */
 export interface Variable {
@@ -22,14 +22,23 @@ export interface Figure {
   readonly causes: readonly Cause[];
 }
 
-const NO_STRAY = 0;
+/**
+ * A model in parts, of which each is run again only for what it depends on. A figure is the greatest of its readings: by
+ * their size where they count `either-way`.
+ */
+export interface Model<Name extends string, Part> {
+  readonly figures: Readonly<Record<Name, 'one-way' | 'either-way'>>;
+  readonly parts: readonly ((stray: Stray) => Part)[];
+  /** The same number of readings whatever strays. */
+  readonly combine: (parts: readonly Part[], stray: Stray) => Readonly<Record<Name, readonly number[]>>;
+}
 
 /** Finds out what a model depends on, by letting it run and listening to what it asks for. In the order of asking. */
 export function variablesOf(model: (stray: Stray) => unknown): readonly Variable[] {
   const asked = new Map<string, Variable>();
   model((kind, of) => {
     asked.set(`${kind} ${of}`, { kind, of });
-    return NO_STRAY;
+    return 0;
   });
   return [...asked.values()];
 }
@@ -38,37 +47,67 @@ export function variablesOf(model: (stray: Stray) => unknown): readonly Variable
 const alone =
   (variable: Variable, by: number): Stray =>
   (kind, of) =>
-    kind === variable.kind && of === variable.of ? by : NO_STRAY;
+    of === variable.of && kind === variable.kind ? by : 0;
 
 /**
- * How figures spread when every variable strays within its bound. Each figure is the greatest of its readings. The model is
- * run with one variable after the other at both of its bounds, all else nominal: nobody writes a sensitivity by hand.
- * @param model Readings by figure; the same number of them each time.
+ * How figures spread when every variable strays within its bound. The model is run with one variable after the other at
+ * both of its bounds, all else nominal: nobody writes a sensitivity by hand.
  */
-export function spread<Name extends string>(
-  names: readonly Name[],
-  model: (stray: Stray) => Readonly<Record<Name, readonly number[]>>,
+export function spread<Name extends string, Part>(
+  { figures, parts, combine }: Model<Name, Part>,
   boundOf: (kind: StrayKind) => number,
 ): Readonly<Record<Name, Figure>> {
-  const nominal = model(() => NO_STRAY);
-  const runs = variablesOf(model).map((variable) => {
+  const asDrawn = parts.map((part) => part(NOTHING));
+  const nominal = combine(asDrawn, NOTHING);
+  const touched = new Map<string, { readonly variable: Variable; readonly parts: Set<number> }>();
+  const touch = (asked: readonly Variable[], part: number): void => {
+    for (const variable of asked) {
+      const key = `${variable.kind} ${variable.of}`;
+      const known = touched.get(key) ?? { variable, parts: new Set() };
+      touched.set(key, known);
+      known.parts.add(part);
+    }
+  };
+  parts.forEach((part, i) => touch(variablesOf(part), i));
+  touch(
+    variablesOf((stray) => combine(asDrawn, stray)),
+    parts.length,
+  );
+  const runs = [...touched.values()].map(({ variable, parts: own }) => {
+    const run = (by: number): Readonly<Record<Name, readonly number[]>> => {
+      const stray = alone(variable, by);
+      return combine(
+        asDrawn.map((drawn, i) => (own.has(i) ? parts[i]!(stray) : drawn)),
+        stray,
+      );
+    };
     const bound = boundOf(variable.kind);
-    return { variable, up: model(alone(variable, bound)), down: model(alone(variable, -bound)) };
+    return { variable, up: run(bound), down: run(-bound) };
   });
+
   const figureOf = (name: Name): Figure => {
-    let greatest: Figure = { worst: 0, rootSumSquare: 0, causes: [] };
+    /** How far one variable can push a reading up, seen in one way. */
+    const rises = (i: number, way: number): number[] => {
+      const drawn = way * nominal[name][i]!;
+      return runs.map(({ up, down }) => Math.max(0, way * up[name][i]! - drawn, way * down[name][i]! - drawn));
+    };
+    const ways = figures[name] === 'either-way' ? [1, -1] : [1];
+    let greatest: { worst: number; rises: readonly number[] } = { worst: 0, rises: [] };
     let rootSumSquare = 0;
     nominal[name].forEach((drawn, i) => {
-      const causes = runs.flatMap(({ variable, up, down }): Cause[] => {
-        const rise = Math.max(up[name][i]! - drawn, down[name][i]! - drawn);
-        return rise > 0 ? [{ ...variable, rise }] : [];
-      });
-      const worst = drawn + causes.reduce((sum, { rise }) => sum + rise, 0);
-      rootSumSquare = Math.max(rootSumSquare, drawn + Math.sqrt(causes.reduce((sum, { rise }) => sum + rise ** 2, 0)));
-      if (worst > greatest.worst) greatest = { worst, rootSumSquare, causes };
+      for (const way of ways) {
+        const own = rises(i, way);
+        const worst = own.reduce((sum, rise) => sum + rise, way * drawn);
+        rootSumSquare = Math.max(
+          rootSumSquare,
+          way * drawn + Math.sqrt(own.reduce((sum, rise) => sum + rise * rise, 0)),
+        );
+        if (worst > greatest.worst) greatest = { worst, rises: own };
+      }
     });
-    const causes = [...greatest.causes].sort((a, b) => b.rise - a.rise);
-    return { worst: greatest.worst, rootSumSquare, causes };
+    const causes = greatest.rises.flatMap((rise, i) => (rise > 0 ? [{ ...runs[i]!.variable, rise }] : []));
+    return { worst: greatest.worst, rootSumSquare, causes: causes.sort((a, b) => b.rise - a.rise) };
   };
+  const names = Object.keys(figures) as Name[];
   return Object.fromEntries(names.map((name) => [name, figureOf(name)])) as Record<Name, Figure>;
 }

@@ -6,9 +6,10 @@ import { strokesOf, type ReplayProblem } from '../machining/replay/replay.js';
 import { boundOf } from '../machining/replay/stray.js';
 import type { SetUp } from '../machining/setup-sheet.js';
 import type { Dowel, Shop, Tolerances } from '../shop/model.js';
-import { FIGURES, measure, type FigureName } from './assemble.js';
-import { bitsOf, jointCase, type BoredBy, type JointCase } from './joint-case.js';
-import { spread, type Figure } from './spread.js';
+import { FIGURES, putTogether, type FigureName } from './assemble.js';
+import { boredBy, jointCase, makeReal, type BoredBy, type JointCase, type RealHalf } from './joint-case.js';
+import { rivalsOf } from './rivals.js';
+import { spread, type Figure, type Model } from './spread.js';
 
 /** One carcass with the sheet that it is to be bored by. */
 export interface ToleranceCase {
@@ -68,7 +69,7 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
       broken.set(panel.key, read.problems);
       return null;
     }
-    const found = bitsOf(read.strokes);
+    const found = boredBy(read.strokes);
     bits.set(panel.key, found);
     return found;
   };
@@ -77,6 +78,7 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
     return fitting?.kind === 'dowel' ? fitting : null;
   };
 
+  const rivals = rivalsOf(carcass);
   const cases: JointCase[] = [];
   const unknown: UnknownJoint[] = [];
   for (const { joint, mates } of matings(carcass, boring)) {
@@ -88,7 +90,14 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
       unknown.push({ joint: joint.id, reason, problems: broken.get(culprit)! });
       continue;
     }
-    const made = jointCase(joint, face, end, mates, { face: faceBits, end: endBits }, dowelNamed);
+    const made = jointCase(
+      joint,
+      { face, end },
+      mates,
+      { face: faceBits, end: endBits },
+      dowelNamed,
+      rivals.get(end.key) ?? [],
+    );
     if (made === null) unknown.push({ joint: joint.id, reason: 'the set-ups bore no pair of its holes', problems: [] });
     else cases.push(made);
   }
@@ -100,11 +109,7 @@ export function toleranceOf(of: ToleranceCase): CarcassTolerance {
   const { cases, unknown } = jointCases(of);
   const { tolerances } = of.shop;
   const joints = cases.map((joint): JointTolerance => {
-    const figures = spread(
-      FIGURES,
-      (stray) => measure(joint, stray),
-      (kind) => boundOf(tolerances, kind),
-    );
+    const figures = spread(modelOf(joint), (kind) => boundOf(tolerances, kind));
     return {
       joint: joint.joint.id,
       ...figures,
@@ -115,6 +120,12 @@ export function toleranceOf(of: ToleranceCase): CarcassTolerance {
   });
   return { joints, unknown };
 }
+
+const modelOf = (joint: JointCase): Model<FigureName, RealHalf> => ({
+  figures: FIGURES,
+  parts: [(stray) => makeReal(joint.face, stray), (stray) => makeReal(joint.end, stray)],
+  combine: ([face, end], stray) => putTogether(joint, face!, end!, stray),
+});
 
 function closingOf(play: Figure, { dowelPlay }: Tolerances): Closing {
   if (play.worst <= dowelPlay) return 'always';

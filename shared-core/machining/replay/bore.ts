@@ -1,9 +1,9 @@
 import type { Surface } from '../../boring/model.js';
-import type { Blank, LoadedSpindle, SetStop, SetUp, Step } from '../setup-sheet.js';
+import type { Blank, SetStop, SetUp, Step } from '../setup-sheet.js';
 import { directionInPanel, push, toPanel, type Lie } from './lie.js';
-import { endAt, realSolid, surfaceEntered, type Solid } from './solid.js';
+import { endAt, realSolid, surfaceEntered, type Solid, type SolidNames } from './solid.js';
 import type { Stray } from './stray.js';
-import { bitDown, contacts, type Bit } from './table.js';
+import { bitDown, contacts, type Bit, type SettingNames, type Spindle } from './table.js';
 import type { Rotation } from './vector.js';
 
 /** A hole in a panel, in the panel's frame as bores are written: see `Bore`. Whole micrometres where nothing strays. */
@@ -18,8 +18,6 @@ export interface Hole {
 
 /** One stroke that can be carried out, with the turn that its panel makes to lie there. */
 export interface Stroke {
-  /** Names the stroke among the strays and in messages: 'face-borer-3 left step 1'. */
-  readonly name: string;
   readonly setUp: SetUp;
   readonly step: Step;
   readonly stop: SetStop;
@@ -28,6 +26,9 @@ export interface Stroke {
   /** Which of the panel's steps in this set-up, from 0. */
   readonly index: number;
   readonly rotation: Rotation;
+  readonly spindles: readonly Spindle[];
+  /** What is called how among the strays. */
+  readonly names: { readonly solid: SolidNames; readonly setting: SettingNames };
 }
 
 /** A bit's path as it lies in the wood of a real panel. */
@@ -47,8 +48,8 @@ function holeOf(solid: Solid, lie: Lie, bit: Bit, diameter: number, through: boo
 }
 
 /** How a panel lies on the table for a stroke, pushed home and moved along. */
-export function lieOf({ setUp, step, stop, rotation }: Stroke, solid: Solid, stray: Stray): Lie {
-  return push(solid, rotation, contacts(setUp, step, stop, stray), step.edge, step.moved);
+export function lieOf({ setUp, step, stop, rotation, names }: Stroke, solid: Solid, stray: Stray): Lie {
+  return push(solid, rotation, contacts(setUp, step, stop, names.setting, stray), step.edge, step.moved);
 }
 
 /**
@@ -56,11 +57,11 @@ export function lieOf({ setUp, step, stop, rotation }: Stroke, solid: Solid, str
  * everything is then a sum of whole numbers, and exact.
  * @returns One hole a spindle, in the order of `spindles`.
  */
-export function bore(stroke: Stroke, stray: Stray, spindles: readonly LoadedSpindle[] = stroke.step.spindles): Hole[] {
-  const { setUp, blank } = stroke;
-  const solid = realSolid(blank, stroke.panel, stray);
+export function bore(stroke: Stroke, stray: Stray, spindles: readonly Spindle[] = stroke.spindles): Hole[] {
+  const { setUp, blank, names } = stroke;
+  const solid = realSolid(blank, names.solid, stray);
   const lie = lieOf(stroke, solid, stray);
   return spindles.map((loaded) =>
-    holeOf(solid, lie, bitDown(setUp, blank, loaded, stroke.name, stray), loaded.diameter, setUp.through),
+    holeOf(solid, lie, bitDown(setUp, blank, loaded, names.setting, stray), loaded.diameter, setUp.through),
   );
 }

@@ -4,9 +4,9 @@ import { checkSetUp } from './check-setup.js';
 import { checkBlank, checkStep, checkStroke, isBeside } from './check-step.js';
 import { holeKey, holeWords } from './compare.js';
 import { findTurn } from './lie.js';
-import { realSolid, type Side } from './solid.js';
+import { realSolid, solidNames, type Side } from './solid.js';
 import { NOTHING } from './stray.js';
-import { contacts } from './table.js';
+import { contacts, settingNames } from './table.js';
 import { sideWords } from './words.js';
 
 /** Why a sheet cannot be carried out, in words with figures. */
@@ -50,11 +50,15 @@ const OPPOSITE: Readonly<Record<Side, Side>> = {
 function layDown(setUp: SetUp, step: Step, index: number, blank: Blank, panel: string): StepFit {
   const stop = setUp.stops.find((one) => one.name === step.stop);
   if (stop === undefined) return { messages: [`stop ${step.stop} is not among the stops set`] };
-  const [down, second, third] = contacts(setUp, step, stop, NOTHING);
+  const names = { solid: solidNames(panel), setting: settingNames(setUp, stop) };
+  const [down, second, third] = contacts(setUp, step, stop, names.setting, NOTHING);
   const rotation = findTurn(blank.hand, [down, second, third]);
   if (rotation !== null) {
-    const name = `${setUp.id} ${panel} step ${index}`;
-    return { stroke: { name, setUp, step, index, stop, blank, panel, rotation } };
+    const spindles = step.spindles.map((loaded) => {
+      const name = `${setUp.id} ${panel} step ${index} head ${loaded.head} spindle ${loaded.spindle}`;
+      return { ...loaded, across: `${name} across`, along: `${name} along` };
+    });
+    return { stroke: { setUp, step, index, stop, blank, panel, rotation, spindles, names } };
   }
   // What comes to the stop is decided by the other two contacts.
   const [held, atStop] = setUp.machine.kind === 'horizontal' ? [third, second] : [second, third];
@@ -107,7 +111,7 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
   const holes: ReplayedHole[] = [];
   const problems: ReplayProblem[] = [];
   const met = new Set<string>();
-  const solid = realSolid(blank, panel, NOTHING);
+  const solid = realSolid(blank, solidNames(panel), NOTHING);
   for (const stroke of read.strokes) {
     const bored = bore(stroke, NOTHING).map((hole, i) => ({ hole, by: stroke.step.spindles[i]! }));
     const made = bored.filter(({ hole }) => !isBeside(solid, hole));

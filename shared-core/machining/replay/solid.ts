@@ -24,16 +24,25 @@ export interface Solid {
 /** Squareness is bounded over one metre. */
 const METRE = 1_000_000;
 
-/** The panel that the saw really made of a blank. `panel` is its name among the strays. */
-export function realSolid(blank: Blank, panel: string, stray: Stray): Solid {
+/** What a panel and its ends are called among the strays. */
+export type SolidNames = Readonly<Record<'panel' | End, string>>;
+
+export const solidNames = (panel: string): SolidNames => ({
+  panel,
+  'reference-end': `${panel} reference-end`,
+  'far-end': `${panel} far-end`,
+});
+
+/** The panel that the saw really made of a blank. */
+export function realSolid(blank: Blank, names: SolidNames, stray: Stray): Solid {
   return {
     hand: blank.hand,
-    length: blank.length + stray('length', panel),
-    width: blank.width + stray('width', panel),
-    thickness: blank.thickness + stray('thickness', panel),
+    length: blank.length + stray('length', names.panel),
+    width: blank.width + stray('width', names.panel),
+    thickness: blank.thickness + stray('thickness', names.panel),
     slope: {
-      'reference-end': stray('squareness', `${panel} reference-end`) / METRE,
-      'far-end': stray('squareness', `${panel} far-end`) / METRE,
+      'reference-end': stray('squareness', names['reference-end']) / METRE,
+      'far-end': stray('squareness', names['far-end']) / METRE,
     },
   };
 }

@@ -2,7 +2,7 @@ import type { LoadedSpindle, SetStop, SetUp, Step } from '../setup-sheet.js';
 import type { Blank } from '../setup-sheet.js';
 import type { End, Side } from './solid.js';
 import type { Stray } from './stray.js';
-import { along, type Vector } from './vector.js';
+import { dot, type Vector } from './vector.js';
 
 /**
  * The machine as it stands, in the table frame: X to the operator's right, Y away from him, Z up from the table. The fence,
@@ -11,8 +11,7 @@ import { along, type Vector } from './vector.js';
 
 const X: Vector = [1, 0, 0];
 const Y: Vector = [0, 1, 0];
-const Z: Vector = [0, 0, 1];
-const UP = Z;
+const UP: Vector = [0, 0, 1];
 const DOWN: Vector = [0, 0, -1];
 const LEFT: Vector = [-1, 0, 0];
 const AWAY = Y;
@@ -27,6 +26,25 @@ export interface Contact {
   readonly at: number;
   /** The end is stopped where it meets the edge; or its whole width is pressed on, and the corner that stands out touches. */
   readonly touches: 'all' | 'at-the-edge' | 'where-it-stands-out';
+}
+
+/** What the parts of a machine that is set up are called among the strays. */
+export interface SettingNames {
+  readonly stop: string;
+  readonly height: string;
+  readonly heads: readonly string[];
+}
+
+export const settingNames = (setUp: SetUp, stop: SetStop): SettingNames => ({
+  stop: `${setUp.id} stop ${stop.name}`,
+  height: `${setUp.id} height`,
+  heads: setUp.fence.map((_, head) => `${setUp.id} fence ${head}`),
+});
+
+/** A loaded spindle, and what the wander of its bit is called among the strays. */
+export interface Spindle extends LoadedSpindle {
+  readonly across: string;
+  readonly along: string;
 }
 
 /** A bit at the bottom of its stroke. */
@@ -55,9 +73,15 @@ export function stopFace(setUp: SetUp, stop: SetStop): number {
 }
 
 /** The three contacts that fix a panel on the table, in the order in which they are made. */
-export function contacts(setUp: SetUp, step: Step, stop: SetStop, stray: Stray): readonly [Contact, Contact, Contact] {
+export function contacts(
+  setUp: SetUp,
+  step: Step,
+  stop: SetStop,
+  names: SettingNames,
+  stray: Stray,
+): readonly [Contact, Contact, Contact] {
   const down: Contact = { side: step.down, push: DOWN, at: 0, touches: 'all' };
-  const stopAt = stopFace(setUp, stop) + stray('stop', `${setUp.id} stop ${stop.name}`);
+  const stopAt = stopFace(setUp, stop) + stray('stop', names.stop);
   const end: End = step.end;
   if (setUp.machine.kind === 'horizontal') {
     return [
@@ -77,21 +101,20 @@ export function contacts(setUp: SetUp, step: Step, stop: SetStop, stray: Stray):
  * A loaded spindle at the bottom of its stroke. A depth stop limits the travel of the head, so from above it leaves the bit
  * at a level over the table that is right for the blank as drawn.
  */
-export function bitDown(setUp: SetUp, blank: Blank, loaded: LoadedSpindle, stroke: string, stray: Stray): Bit {
+export function bitDown(setUp: SetUp, blank: Blank, loaded: Spindle, names: SettingNames, stray: Stray): Bit {
   const { machine } = setUp;
   const direction = boringDirection(machine);
-  const spindle = `${stroke} head ${loaded.head} spindle ${loaded.spindle}`;
-  const wanderAcross = stray('drill', `${spindle} across`);
-  const wanderAlong = stray('drill', `${spindle} along`);
+  const wanderAcross = stray('drill', loaded.across);
+  const wanderAlong = stray('drill', loaded.along);
   if (machine.kind === 'horizontal') {
     const x = loaded.spindle * machine.pitch + wanderAlong;
-    const z = (setUp.height ?? 0) + stray('stop', `${setUp.id} height`) + wanderAcross;
+    const z = (setUp.height ?? 0) + stray('stop', names.height) + wanderAcross;
     return { tip: [x, -setUp.depth, z], direction };
   }
-  const head = (setUp.fence[loaded.head] ?? 0) + stray('stop', `${setUp.id} fence ${loaded.head}`);
+  const head = (setUp.fence[loaded.head] ?? 0) + stray('stop', names.heads[loaded.head] ?? '');
   const x = machine.kind === 'line' ? loaded.spindle * machine.pitch : 0;
   const fromFence = machine.kind === 'vertical' ? head + loaded.spindle * machine.pitch : head;
   const z = direction === UP ? setUp.depth : blank.thickness - setUp.depth;
-  const centre = along(along([0, 0, 0], x + wanderAlong, X), -(fromFence + wanderAcross), fenceSide(machine));
-  return { tip: along(centre, z, Z), direction };
+  const y = -dot(fenceSide(machine), Y) * (fromFence + wanderAcross);
+  return { tip: [x + wanderAlong, y, z], direction };
 }

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import * as reference from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { NOTHING, boundOf, type StrayKind } from '../../../shared-core/machining/replay/stray.js';
-import { FIGURES, measure } from '../../../shared-core/tolerance/assemble.js';
+import { FIGURE_NAMES, measure } from '../../../shared-core/tolerance/assemble.js';
 import { bends, spreads } from '../../../shared-core/tolerance/needed-play.js';
 import { chance, xoshiro128 } from '../../../shared-core/tolerance/random.js';
-import { draw, drawAll, sampleTolerance, type Distribution } from '../../../shared-core/tolerance/sample.js';
+import { draw, drawAll, figureOf, sampleTolerance, type Distribution } from '../../../shared-core/tolerance/sample.js';
 import { variablesOf } from '../../../shared-core/tolerance/spread.js';
 import { deviation, mean, quantile } from '../../../shared-core/tolerance/statistics.js';
 import { jointCases, toleranceOf } from '../../../shared-core/tolerance/tolerance.js';
@@ -165,7 +165,8 @@ describe('worst case, root-sum-square and sampling are of one mind', () => {
     const sampled = sampleTolerance(made, { samples: 500, seed: 5, distribution: 'even' });
     sampled.joints.forEach((joint, i) => {
       // Products of two strays are not in the linear worst case: micrometres times parts of a thousand.
-      for (const figure of FIGURES) expect(joint[figure].greatest).toBeLessThanOrEqual(joints[i]![figure].worst + 0.5);
+      for (const figure of FIGURE_NAMES)
+        expect(joint[figure].greatest).toBeLessThanOrEqual(joints[i]![figure].worst + 0.5);
     });
     const { front, joint } = joints[0]!;
     const one = cases.find(({ joint: { id } }) => id === joint)!;
@@ -174,7 +175,7 @@ describe('worst case, root-sum-square and sampling are of one mind', () => {
         const alone = measure(one, (k, o) => (k === kind && o === of ? bound(kind) : 0)).front[0]!;
         return sign * Math.sign(alone) * bound(kind);
       };
-      return Math.max(...measure(one, stray).front);
+      return figureOf(measure(one, stray), 'front');
     };
     expect(worse(1)).toBeCloseTo(front.worst, 1);
     expect(worse(-1)).toBeCloseTo(front.worst, 1);
@@ -192,7 +193,7 @@ describe('worst case, root-sum-square and sampling are of one mind', () => {
     const variables = variablesOf((stray) => cases.map((joint) => measure(joint, stray)));
     const gaps = Array.from({ length: 200 }, () => {
       const stray = drawAll(variables, by, 'normal', bound);
-      return Math.max(0, ...measure(cases[0]!, stray).gap);
+      return figureOf(measure(cases[0]!, stray), 'gap');
     });
     expect(sampled[0]!.gap.mean).toBeCloseTo(reference.mean(gaps), 9);
     expect(sampled[0]!.gap.deviation).toBeCloseTo(reference.standardDeviation(gaps), 9);

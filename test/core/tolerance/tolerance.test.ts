@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Surface } from '../../../shared-core/boring/model.js';
 import type { StrayKind } from '../../../shared-core/machining/replay/stray.js';
-import { FIGURES, measure } from '../../../shared-core/tolerance/assemble.js';
+import { FIGURE_NAMES, measure } from '../../../shared-core/tolerance/assemble.js';
 import { overLimits } from '../../../shared-core/tolerance/limits.js';
 import {
   jointCases,
@@ -250,7 +250,7 @@ describe('what cannot be known is said', () => {
 
   it('an exact shop makes exact boxes', () => {
     for (const joint of toleranceOf(box({}, BOXES['with shelves and a divider'])).joints) {
-      for (const figure of FIGURES) expect(joint[figure]).toEqual(NONE);
+      for (const figure of FIGURE_NAMES) expect(joint[figure]).toEqual(NONE);
       expect(joint.closes).toBe('always');
     }
   });
