@@ -24,6 +24,9 @@ const LENGTH = new RegExp(
   'i',
 );
 
+/** The form of a length as a regular expression for other programs: no named groups, lower-case units, straight quotes. */
+export const LENGTH_PATTERN = LENGTH.source.replace(/\?<\w+>/g, '?:');
+
 /** What a length may look like, for messages; the first example is in `unit`. */
 export function lengthForms(unit: Unit): string {
   return unit === 'mm'

@@ -375,7 +375,7 @@ class SchemaReader {
     node.items.forEach((one, index) => {
       const value = this.read(item, one, {
         path: [...at.path, index],
-        place: one.alias ?? (one.place.end > one.place.start ? one.place : at.place),
+        place: one.place.end > one.place.start ? firstLineOf(one) : at.place,
       });
       if (value !== null) items.push(value);
     });
@@ -420,13 +420,13 @@ function shapeOf(schema: Schema): TreeNode['kind'] | null {
   }
 }
 
-/** A collection is blamed by its start, so that a whole block is not underlined. */
+/** An indented block is blamed by its first key or item, so that its lines are not all underlined. */
 function firstLineOf(node: TreeNode): Place {
   if (node.alias !== undefined) return node.alias;
-  const first =
-    node.kind === 'map' ? node.entries[0]?.keyPlace : node.kind === 'list' ? node.items[0]?.place : undefined;
+  if (node.kind === 'scalar' || node.flow) return node.place;
+  const first = node.kind === 'map' ? node.entries[0]?.keyPlace : node.items[0]?.place;
   if (first === undefined || first.end <= first.start) return node.place;
-  return { part: node.place.part, start: node.place.start, end: first.end };
+  return { part: node.place.part, start: node.place.start, end: Math.min(first.end, node.place.end) };
 }
 
 function someKeys(schema: RecordSchema<Fields>): string {

@@ -1,0 +1,70 @@
+import { LENGTH_PATTERN } from '../length/parse.js';
+import type { Micrometres } from '../length/units.js';
+import { MICROMETRES_PER_INCH, MICROMETRES_PER_MM } from '../length/units.js';
+import type { Fields, RecordSchema, Schema } from './schema.js';
+
+export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
+type JsonObject = Readonly<Record<string, Json>>;
+
+/**
+ * A JSON Schema (draft-07) of all that the reading accepts in shape, with the same sentences as descriptions, for editors
+ * that know nothing else of these files. It sees neither the file's unit nor names: bounds are those that hold in both units.
+ */
+export function jsonSchema(schema: Schema, title: string): JsonObject {
+  return { $schema: 'http://json-schema.org/draft-07/schema#', title, ...convert(schema) };
+}
+
+function convert(schema: Schema): JsonObject {
+  return { description: schema.about, ...shape(schema) };
+}
+
+function shape(schema: Schema): JsonObject {
+  switch (schema.type) {
+    case 'length':
+      return { anyOf: [bareNumber(schema.min, schema.max), { type: 'string', pattern: LENGTH_PATTERN }] };
+    case 'span': {
+      const one = LENGTH_PATTERN.slice(1, -1);
+      return {
+        anyOf: [bareNumber(schema.min, schema.max), { type: 'string', pattern: `^${one}(?:\\s+to\\s+${one})?$` }],
+      };
+    }
+    case 'count':
+      return { type: 'integer', minimum: schema.min, maximum: schema.max };
+    case 'number':
+      return { type: 'number', minimum: schema.min, maximum: schema.max };
+    case 'flag':
+      // yes, no, on and off are words to a reader of YAML 1.2 and booleans to one of 1.1.
+      return { enum: [true, false, 'yes', 'no', 'on', 'off'] };
+    case 'text':
+      return { type: ['string', 'number', 'boolean', 'null'] };
+    case 'name':
+      return { type: ['string', 'number', 'boolean'] };
+    case 'choice':
+      return { oneOf: Object.entries(schema.options).map(([word, about]) => ({ const: word, description: about })) };
+    case 'list':
+      return { type: ['array', 'null'], items: convert(schema.item) };
+    case 'named':
+      return { type: ['object', 'null'], additionalProperties: convert(schema.item), propertyNames: { minLength: 1 } };
+    case 'record':
+      return recordShape(schema);
+    case 'either':
+      return { anyOf: schema.of.map(convert) };
+  }
+}
+
+function recordShape(schema: RecordSchema<Fields>): JsonObject {
+  const fields = Object.entries(schema.fields);
+  const required = fields.filter(([, field]) => field.required).map(([key]) => key);
+  return {
+    type: required.length > 0 ? 'object' : ['object', 'null'],
+    properties: Object.fromEntries(fields.map(([key, field]) => [key, convert(field.schema)])),
+    ...(required.length > 0 && { required }),
+    additionalProperties: false,
+  };
+}
+
+/** A bare number may be of either unit: the least in the larger unit and the greatest in the smaller one hold for both. */
+function bareNumber(min: Micrometres, max: Micrometres): JsonObject {
+  const least = min > 0 ? min / MICROMETRES_PER_INCH : min / MICROMETRES_PER_MM;
+  return { type: 'number', minimum: Math.floor(least * 1000) / 1000, maximum: max / MICROMETRES_PER_MM };
+}

@@ -1,0 +1,238 @@
+import { describe, expect, test } from 'vitest';
+import { readTree } from '../../../shared-core/document/read.js';
+import type { Unit } from '../../../shared-core/length/units.js';
+import { readBySchema } from '../../../shared-core/schema/read.js';
+import type { Schema } from '../../../shared-core/schema/schema.js';
+import {
+  choice,
+  count,
+  either,
+  flag,
+  length,
+  list,
+  name,
+  named,
+  number,
+  optional,
+  record,
+  required,
+  span,
+  text,
+} from '../../../shared-core/schema/schema.js';
+
+const shelf = record('shelf', 'One shelf.', {
+  at: required(length('Height.', 1, 3000)),
+  board: optional(name('board', 'Board.')),
+});
+const box = record('box', 'A box.', {
+  kind: required(choice('Kind.', { base: 'Base.', wall: 'Wall.' })),
+  width: required(length('Width over all.', 50, 5000)),
+  range: optional(span('Range.', 0, 500)),
+  turns: optional(count('Turns.', 0, 12)),
+  seconds: optional(number('Seconds.', 0, 60)),
+  lowers: optional(flag('Lowers.')),
+  note: optional(text('Note.')),
+  shelves: optional(
+    either(
+      'Shelves.',
+      count('How many.', 0, 30),
+      list('Heights.', either('A shelf.', length('Height.', 1, 3000), shelf)),
+    ),
+  ),
+  boards: optional(
+    named('board', 'Boards.', record('board', 'A board.', { thickness: required(length('Thickness.', 2, 100)) })),
+  ),
+});
+
+function read<S extends Schema>(schema: S, yaml: string, unit: Unit = 'mm') {
+  const { root, problems } = readTree(yaml, 'self');
+  expect(problems).toEqual([]);
+  const result = readBySchema(schema, root, {
+    unit,
+    part: 'self',
+    path: [],
+    place: { part: 'self', start: 0, end: 0 },
+  });
+  /** Rule, the text that is blamed, and the message. */
+  const told = result.findings.map(
+    (finding) => `${finding.rule} @${yaml.slice(finding.place.start, finding.place.end)}@ ${finding.message}`,
+  );
+  return { ...result, told };
+}
+
+const SOUND = `kind: base
+width: 23 5/8 in
+range: 20 to 80
+turns: 3
+seconds: 2.5
+lowers: Yes
+note: "a remark"
+shelves: [300, { at: 328 mm, board: oak }, 1' ]
+boards:
+  oak: { thickness: 19 }
+  16: { thickness: 5/8" }
+`;
+
+test('a sound text gives values with their places and paths', () => {
+  const { value, sound, findings } = read(box, SOUND);
+  expect(findings).toEqual([]);
+  expect(sound).toBe(true);
+  const v = value!.value;
+  expect(v.kind.value).toBe('base');
+  expect(v.width.value).toBe(600_075);
+  expect(SOUND.slice(v.width.place.start, v.width.place.end)).toBe('23 5/8 in');
+  expect(v.range!.value).toEqual({ min: 20_000, max: 80_000 });
+  expect(v.turns!.value).toBe(3);
+  expect(v.seconds!.value).toBe(2.5);
+  expect(v.lowers!.value).toBe(true);
+  expect(v.note!.value).toBe('a remark');
+  const shelves = v.shelves!;
+  if (shelves.as !== 'list') throw new Error('not read as a list');
+  expect(shelves.is.value.map((one) => (one.as === 'record' ? one.is.value.at.value : one.is.value))).toEqual([
+    300_000, 328_000, 304_800,
+  ]);
+  expect(shelves.is.value[1]!.is.path).toEqual(['shelves', 1]);
+  const second = shelves.is.value[1]!;
+  expect(second.as === 'record' && second.is.value.board!.path).toEqual(['shelves', 1, 'board']);
+  expect(v.boards!.value.map((board) => [board.name.value, board.value.value.thickness.value])).toEqual([
+    ['oak', 19_000],
+    ['16', 15_875],
+  ]);
+  expect(v.boards!.value[1]!.value.value.thickness.path).toEqual(['boards', '16', 'thickness']);
+});
+
+describe('what is wrong is told at its place', () => {
+  test.each([
+    ['kind: base\nwidht: 600', ['key-unknown @widht@ ‘widht’ is not a key of a box. Did you mean `width`?']],
+    [
+      'kind: base\nwidth: 600\ncolour: red',
+      [
+        'key-unknown @colour@ ‘colour’ is not a key of a box. A box has these keys: kind, width, range, turns, seconds, lowers, note, shelves, boards.',
+      ],
+    ],
+    [
+      'kind: base',
+      ['key-missing @@ The box has no `width`. Width over all. Here belongs a length from 50 mm to 5000 mm.'],
+    ],
+    ['kind: bse\nwidth: 600', ['value-wrong @bse@ ‘bse’ is none of the words that can stand here: base, wall.']],
+    [
+      'kind: base\nwidth: -5',
+      ['length-impossible @-5@ -5 mm is less than the least, 50 mm. Here belongs a length from 50 mm to 5000 mm.'],
+    ],
+    [
+      'kind: base\nwidth: 60000',
+      [
+        'length-impossible @60000@ 60000 mm is more than the greatest, 5000 mm. Here belongs a length from 50 mm to 5000 mm.',
+      ],
+    ],
+    [
+      'kind: base\nwidth: NaN',
+      ['length-impossible @NaN@ ‘NaN’ is not a length. Write it like 600, 600.5 mm, 23 5/8 in or 1\' 11 5/8".'],
+    ],
+    [
+      'kind: base\nwidth: 1e999',
+      [
+        'length-impossible @1e999@ ‘1e999’ is not a length: write the number out, without an exponent. Write it like 600, 600.5 mm, 23 5/8 in or 1\' 11 5/8".',
+      ],
+    ],
+    [
+      'kind: base\nwidth:',
+      ['value-wrong @width@ There is no value here. Here belongs a length from 50 mm to 5000 mm.'],
+    ],
+    [
+      'kind: base\nwidth: [1]',
+      ['value-wrong @[1]@ This is a list, where one value belongs. Here belongs a length from 50 mm to 5000 mm.'],
+    ],
+    [
+      'kind: base\nwidth: 600\nrange: 80 to 20',
+      ['length-impossible @80 to 20@ The span runs from 80 mm down to 20 mm. Write the smaller length first.'],
+    ],
+    [
+      'kind: base\nwidth: 600\nrange: 1 to 2 to 3',
+      [
+        'length-impossible @1 to 2 to 3@ ‘1 to 2 to 3’ is not a span. Here belong two lengths, such as 20 to 80, from 0 mm to 500 mm.',
+      ],
+    ],
+    [
+      'kind: base\nwidth: 600\nturns: 1.5',
+      ['value-wrong @1.5@ ‘1.5’ is not a whole number. Here belongs a whole number from 0 to 12.'],
+    ],
+    [
+      'kind: base\nwidth: 600\nturns: 13',
+      ['value-wrong @13@ 13 is more than the greatest, 12. Here belongs a whole number from 0 to 12.'],
+    ],
+    [
+      'kind: base\nwidth: 600\nlowers: perhaps',
+      ['value-wrong @perhaps@ ‘perhaps’ is neither yes nor no. Here belongs yes or no.'],
+    ],
+    [
+      'kind: base\nwidth: 600\nwidth: 700',
+      [
+        'name-duplicate @width@ ‘width’ is written twice here; only the first counts. Take one out, or give it another name.',
+      ],
+    ],
+    [
+      'kind: base\nwidth: 600\nboards:\n  a: {thickness: 16}\n  a: {thickness: 18}',
+      ['name-duplicate @a@ ‘a’ is written twice here; only the first counts. Take one out, or give it another name.'],
+    ],
+    [
+      'kind: base\nwidth: 600\nboards: 16',
+      ['value-wrong @16@ Here belong names, each with a colon and the keys of its board under it.'],
+    ],
+    [
+      'kind: base\nwidth: 600\nshelves: two',
+      ['value-wrong @two@ ‘two’ is not a whole number. Here belongs a whole number from 0 to 30.'],
+    ],
+    [
+      'kind: base\nwidth: 600\nshelves: [{ board: oak }]',
+      ['key-missing @{ board: oak }@ The shelf has no `at`. Height. Here belongs a length from 1 mm to 3000 mm.'],
+    ],
+    [
+      '- 1',
+      [
+        'value-wrong @- 1@ Here belong the keys of a box, each on a line of its own: kind, width, range, turns, seconds, lowers ….',
+      ],
+    ],
+  ])('%s', (yaml, wanted) => {
+    expect(read(box, yaml).told).toEqual(wanted);
+  });
+});
+
+test('repairs rename, replace or add', () => {
+  expect(read(box, 'kind: base\nwidht: 600').findings[0]!.repairs).toEqual([
+    {
+      title: 'Rename to width',
+      changes: [{ kind: 'rename-key', part: 'self', path: ['widht'], text: 'width' }],
+      preferred: true,
+    },
+  ]);
+  expect(read(box, 'kind: bse\nwidth: 600').findings[0]!.repairs).toEqual([
+    { title: 'Write base', changes: [{ kind: 'set', part: 'self', path: ['kind'], text: 'base' }], preferred: true },
+  ]);
+  expect(read(box, 'width: 600').findings[0]!.repairs.map(({ title }) => title)).toEqual([
+    'Add kind: base',
+    'Add kind: wall',
+  ]);
+});
+
+test('what cannot be read is left out, and the rest is there', () => {
+  const { value, sound } = read(
+    box,
+    'kind: base\nwidth: 600\nturns: x\nboards: { a: { thickness: 16 }, b: { thickness: 0 } }',
+  );
+  expect(sound).toBe(false);
+  expect(value!.value.turns).toBeUndefined();
+  expect(value!.value.boards!.value.map((board) => board.name.value)).toEqual(['a']);
+  const unknown = read(box, 'kind: base\nwidth: 600\n__proto__: 1\nconstructor: 2');
+  expect(unknown.sound).toBe(true);
+  expect(unknown.findings.map(({ rule }) => rule)).toEqual(['key-unknown', 'key-unknown']);
+});
+
+test('the unit of the file is that of bare numbers, the bounds are the same', () => {
+  const { value } = read(box, 'kind: base\nwidth: 23 5/8\nrange: 20 to 80 mm', 'in');
+  expect(value!.value.width.value).toBe(600_075);
+  expect(value!.value.range!.value).toEqual({ min: 20_000, max: 80_000 });
+  expect(read(box, 'kind: base\nwidth: 600', 'in').told).toEqual([
+    'length-impossible @600@ 600 in is more than the greatest, 196.8504 in. Here belongs a length from 1.9685 in to 196.8504 in.',
+  ]);
+});
