@@ -8,8 +8,8 @@ export function demoText(name: string): string {
   return readFileSync(join(DEMO, name), 'utf8');
 }
 
-/** Analyses a job text; shop files are taken from `shops` by name, then from the demo folder. */
-export function analyse(text: string, shops: Readonly<Record<string, string>> = {}): JobAnalysis {
+/** Analyses texts of one job, each as an edit of the last; shop files are taken from `shops`, then from the demo folder. */
+export function opened(shops: Readonly<Record<string, string>> = {}): (text: string) => JobAnalysis {
   const engine = new Engine({
     readShop: (_uri, reference) => {
       const given = shops[reference];
@@ -21,5 +21,10 @@ export function analyse(text: string, shops: Readonly<Record<string, string>> = 
       }
     },
   });
-  return engine.analyse('file:///job.carcass.yaml', text);
+  return (text) => engine.analyse('file:///job.carcass.yaml', text);
+}
+
+/** Analyses one text of a job that was never seen before. */
+export function analyse(text: string, shops: Readonly<Record<string, string>> = {}): JobAnalysis {
+  return opened(shops)(text);
 }

@@ -1,0 +1,85 @@
+import { expect } from 'vitest';
+import type { FileFinding, JobAnalysis } from '../../../shared-core/engine.js';
+import { repairEdits } from '../../../shared-core/engine/repairs.js';
+import type { TextEdit } from '../../../shared-core/document/pieces.js';
+import type { Repair } from '../../../shared-core/findings/finding.js';
+
+export function applied(text: string, edits: readonly TextEdit[]): string {
+  return edits
+    .toSorted((a, b) => b.start - a.start)
+    .reduce((now, { start, end, text: put }) => now.slice(0, start) + put + now.slice(end), text);
+}
+
+/** Findings as they are told apart from one text to the next: by carcass and rule; their figures may move. */
+export function countsOf(analysis: JobAnalysis): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { finding, carcass } of analysis.findings()) {
+    const key = `${carcass ?? 'job'} ${finding.rule}`;
+    counts.set(key, (counts.get(key) ?? 0) + 1);
+  }
+  return counts;
+}
+
+export const comments = (text: string): readonly string[] => text.match(/(?:^|\s)#.*$/gm) ?? [];
+
+/**
+ * Takes one repair on the text and checks what every repair promises: its finding is gone, there is no new one, comments
+ * stay, and no line is touched but those that the changes need. Gives the text after it.
+ */
+export function checkRepair(
+  read: (text: string) => JobAnalysis,
+  before: JobAnalysis,
+  { finding, carcass }: FileFinding,
+  repair: Repair,
+): string {
+  const what = `${finding.rule}: ${repair.title}\n${before.text}`;
+  const edits = repairEdits(before, { carcass, repair });
+  expect(edits, what).not.toBeNull();
+  expect(edits!.shop, what).toEqual([]);
+  const text = applied(before.text, edits!.job);
+
+  const after = read(text);
+  const [was, is] = [countsOf(before), countsOf(after)];
+  const key = `${carcass ?? 'job'} ${finding.rule}`;
+  expect(is.get(key) ?? 0, what).toBeLessThan(was.get(key) ?? 0);
+  for (const [name, count] of is) expect(count, `${name} is new after ${what}`).toBeLessThanOrEqual(was.get(name) ?? 0);
+  const words = ({ finding: { place, message } }: FileFinding): string => {
+    const { start, end } = before.locate(place, carcass);
+    return `${before.text.slice(start, end)} ${message}`;
+  };
+  const same = after.findings().filter((one) => one.carcass === carcass && one.finding.rule === finding.rule);
+  expect(
+    same.map((one) => {
+      const { start, end } = after.locate(one.finding.place, one.carcass);
+      return `${after.text.slice(start, end)} ${one.finding.message}`;
+    }),
+    what,
+  ).not.toContain(words({ finding, carcass }));
+
+  // The comment beside a value that is taken out goes with its line; no other does.
+  const gone = goneLines(before.text, text).flatMap(comments);
+  const taken = repair.changes.some(({ kind }) => kind === 'remove') ? gone : [];
+  expect([...comments(text), ...taken].toSorted(), what).toEqual([...comments(before.text)].toSorted());
+  expect(edits!.job.every(({ start, end, text: put }) => before.text.slice(start, end) !== put), what).toBe(true);
+  // A new value changes its line; a value that was not there may add a line for every key on the way to it.
+  const added = repair.changes.reduce((lines, change) => lines + change.path.length, 0);
+  expect(goneLines(before.text, text).length, what).toBeLessThanOrEqual(repair.changes.length + removedLines(repair));
+  expect(goneLines(text, before.text).length, what).toBeLessThanOrEqual(added);
+  return text;
+}
+
+/** What is taken out may leave an empty map, whose key goes too: at most a line for every key on the way. */
+function removedLines({ changes }: Repair): number {
+  return changes.filter(({ kind }) => kind === 'remove').reduce((lines, { path }) => lines + path.length, 0);
+}
+
+/** Lines of `a` that are not in `b`, each as often as it is missing there. */
+function goneLines(a: string, b: string): readonly string[] {
+  const others = new Map<string, number>();
+  for (const line of b.split('\n')) others.set(line, (others.get(line) ?? 0) + 1);
+  return a.split('\n').filter((line) => {
+    const left = others.get(line) ?? 0;
+    others.set(line, left - 1);
+    return left <= 0;
+  });
+}
