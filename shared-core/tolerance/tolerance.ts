@@ -98,7 +98,8 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
       dowelNamed,
       rivals.get(end.key) ?? [],
     );
-    if (made === null) unknown.push({ joint: joint.id, reason: 'the set-ups bore no pair of its holes', problems: [] });
+    if (made === null)
+      unknown.push({ joint: joint.id, reason: 'no set-up bores both halves of any of its places', problems: [] });
     else cases.push(made);
   }
   return { cases, unknown };

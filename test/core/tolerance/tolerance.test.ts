@@ -231,8 +231,8 @@ describe('what cannot be known is said', () => {
     const { joints, unknown } = toleranceOf(spoiled);
     expect(joints).toEqual([]);
     expect(unknown.map(({ joint, reason }) => `${joint}: ${reason}`)).toEqual([
-      'bottom/left: the set-ups bore no pair of its holes',
-      'bottom/right: the set-ups bore no pair of its holes',
+      'bottom/left: no set-up bores both halves of any of its places',
+      'bottom/right: no set-up bores both halves of any of its places',
       'top/left: the sheet for top cannot be carried out',
       'top/right: the sheet for top cannot be carried out',
     ]);

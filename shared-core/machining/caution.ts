@@ -1,0 +1,66 @@
+import type { SetUp } from './setup-sheet.js';
+
+/** A shop caution, in words for a sheet or a view. Common practice, no source; the machine's manual and local rules decide. */
+export interface Caution {
+  /** Stable identity, in plain kebab-case. */
+  readonly name: string;
+  /** When it counts. */
+  readonly when: 'setting' | 'boring' | 'always';
+  readonly text: string;
+}
+
+/** In the order in which an operator meets them. All of them stand on every machine view and every sheet. */
+export const CAUTIONS: readonly Caution[] = [
+  {
+    name: 'isolate-and-lock',
+    when: 'setting',
+    text: 'Before changing bits or reaching into the machine, isolate it from power and air and lock it off.',
+  },
+  {
+    name: 'hands-clear',
+    when: 'boring',
+    text: 'Keep hands clear of spindles and clamps while the head moves; they can trap as well as bore.',
+  },
+  {
+    name: 'small-parts',
+    when: 'boring',
+    text: 'Hold small parts with a fixture, never by hand.',
+  },
+  {
+    name: 'eyes-ears-dust',
+    when: 'boring',
+    text: 'Protect eyes and ears, and draw off the dust.',
+  },
+  {
+    name: 'manual-decides',
+    when: 'always',
+    text: 'The machine’s manual, local rules and trained, licensed practice decide; this sheet does not replace them.',
+  },
+];
+
+/** Cautions that only some set-ups need, after the ones that always stand. */
+const THROUGH: Caution = {
+  name: 'through-bits',
+  when: 'boring',
+  text: 'The bits come out on the other side: have a spoil board under the panel, and nothing else.',
+};
+const MOVING: Caution = {
+  name: 'index-move',
+  when: 'boring',
+  text: 'Move the panel along only with the head up and the spindles at rest.',
+};
+
+/** What the sheet of a set-up has to say, in order. */
+export function cautionsFor(setUp: Pick<SetUp, 'through' | 'runs'>): readonly Caution[] {
+  const moves = setUp.runs.some((run) => run.steps.some((step) => step.moved !== 0));
+  const manual = CAUTIONS.filter(({ when }) => when === 'always');
+  return [
+    ...CAUTIONS.filter(({ when }) => when !== 'always'),
+    ...(setUp.through ? [THROUGH] : []),
+    ...(moves ? [MOVING] : []),
+    ...manual,
+  ];
+}
+
+/** All of the standing cautions as one paragraph, for views that have room for no more. */
+export const CAUTION_TEXT = CAUTIONS.map(({ text }) => text).join(' ');
