@@ -23,6 +23,7 @@ import { hover } from './features/hover.js';
 import { symbols } from './features/symbols.js';
 import type { Files } from './files.js';
 import { Publisher } from './publisher.js';
+import { updated } from './text.js';
 import type { OpenFile } from './workspace.js';
 import { Workspace } from './workspace.js';
 
@@ -40,7 +41,7 @@ export interface ClientAbilities {
 
 /** Wires the features to a connection; it decides nothing itself. */
 export function serve(connection: Connection, files: Files, version: string, reference: string | null): void {
-  const documents = new TextDocuments(TextDocument);
+  const documents = new TextDocuments({ create: TextDocument.create, update: updated });
   const workspace = new Workspace(files);
   let abilities = abilitiesOf(null, reference);
   let canWatch = false;

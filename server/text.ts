@@ -1,9 +1,29 @@
-import type { Position, Range } from 'vscode-languageserver';
-import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Position, Range, TextDocumentContentChangeEvent } from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
 
 /** A position as a client sent it may be anything: made whole, and put inside the document. */
 export function offsetOf(document: TextDocument, position: Position): number {
   return document.offsetAt({ line: whole(position.line), character: whole(position.character) });
+}
+
+/**
+ * The document after changes, each made on the text that the one before left. Ranges are put inside the text first: the
+ * library loses count of the lines where one reaches past the end.
+ */
+export function updated(
+  document: TextDocument,
+  changes: readonly TextDocumentContentChangeEvent[],
+  version: number,
+): TextDocument {
+  let now = document;
+  for (const change of changes) {
+    const inside =
+      'range' in change
+        ? { text: change.text, range: rangeOf(now, offsetOf(now, change.range.start), offsetOf(now, change.range.end)) }
+        : change;
+    now = TextDocument.update(now, [inside], version);
+  }
+  return now;
 }
 
 export function rangeOf(document: TextDocument, start: number, end: number): Range {

@@ -30,7 +30,7 @@ export function drawing(file: OpenFile, params: DrawingParams): DrawingReply {
   if (chosen === null) return { kind: 'nothing', uri, version, carcasses, reason: reasonFor(file.analysis) };
 
   const { carcass, index, stale } = chosen.drawable;
-  const scene = sceneOf(file.analysis, carcass, params.view, chosen.panel);
+  const scene = sceneOf(file.analysis, carcass, chosen.panel, params);
   if (scene === null) return { kind: 'nothing', uri, version, carcasses, reason: reasonFor(file.analysis) };
   return {
     kind: 'drawing',
@@ -75,7 +75,7 @@ function choose(
   return { drawable, panel: asked ?? (view === 'sheet' ? null : (carcass.carcass?.panels[0]?.key ?? null)) };
 }
 
-function sceneOf(analysis: JobAnalysis, carcass: CarcassAnalysis, view: DrawingParams['view'], panel: string | null): Scene | null {
+function sceneOf(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: string | null, { view, nearer }: DrawingParams): Scene | null {
   if (carcass.carcass === null || carcass.boring === null) return null;
   const drawn = {
     name: carcass.name,
@@ -85,7 +85,7 @@ function sceneOf(analysis: JobAnalysis, carcass: CarcassAnalysis, view: DrawingP
     unit: analysis.unit,
   };
   if (view === 'sheet') return sheetScene(drawn, 'screen');
-  return panel === null ? null : boreMapScene(drawn, panel, 'screen');
+  return panel === null ? null : boreMapScene(drawn, panel, 'screen', nearer);
 }
 
 function rangesOf({ document, analysis }: OpenJob, scene: Scene, index: number | null): Record<SourceKey, TextRange> {

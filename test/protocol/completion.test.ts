@@ -1,0 +1,124 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { CompletionItem } from 'vscode-languageserver-protocol';
+import { Client, demo, Folder } from './client.js';
+
+let client: Client;
+let folder: Folder;
+let count = 0;
+beforeAll(async () => {
+  client = await Client.start();
+  folder = new Folder();
+  folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
+  folder.write('other.shop.yaml', '');
+  folder.write('notes.txt', '');
+});
+afterAll(async () => {
+  expect(client.errors).toEqual([]);
+  await client.stop();
+  folder.close();
+});
+
+/** What is offered at the mark `|`, in the order in which an editor shows it. */
+async function offered(marked: string, name = 'carcass', before = ''): Promise<CompletionItem[]> {
+  count += 1;
+  const uri = folder.uri(`at-${count}.${name}.yaml`);
+  if (before !== '') await client.open(uri, before);
+  await client.open(uri, marked.replace('|', ''), name === 'shop' ? 'borewright-shop' : 'borewright-job');
+  const document = marked.slice(0, marked.indexOf('|')).split('\n');
+  const list = await client.completion(uri, { line: document.length - 1, character: document.at(-1)!.length });
+  return (list?.items ?? []).toSorted((a, b) => (a.sortText! < b.sortText! ? -1 : 1));
+}
+const labels = async (marked: string, name?: string, before?: string): Promise<string[]> =>
+  (await offered(marked, name, before)).map(({ label }) => label);
+
+const head = 'unit: mm\nshop: shed.shop.yaml\ncarcasses:\n';
+const box = `${head}  sink:\n    kind: base\n    width: 600\n`;
+
+describe('keys', () => {
+  test('of the job, those that are there already left out', async () => {
+    const found = await labels('unit: mm\n|\ncarcasses:\n  a: { kind: base, width: 600 }\n');
+    expect(found).toEqual(['title', 'shop', 'defaults']);
+  });
+
+  test('of a carcass: what must be there comes first', async () => {
+    const found = await labels(`${head}  sink:\n    |\n`);
+    expect(found.slice(0, 2)).toEqual(['kind', 'width']);
+    expect(found).toContain('loose-shelves');
+    const rest = await labels(`${box}    |\n    height: 720\n`);
+    expect(rest).not.toContain('kind');
+    expect(rest).not.toContain('height');
+    expect(rest).toContain('depth');
+  });
+
+  test('in a line that is not whole yet, with text before and after it', async () => {
+    expect(await labels(`${head}  sink:\n    kind: base\n    wid|\n  next:\n    kind: wall\n    width: 500\n`)).toContain('width');
+  });
+
+  test('of maps within, in block and in bracket style', async () => {
+    expect(await labels(`${box}    back:\n      |\n`)).toEqual(['how', 'board', 'groove', 'inset']);
+    expect(await labels(`${box}    back: { how: grooved, | }\n`)).toEqual(['board', 'groove', 'inset']);
+    expect(await labels(`${box}    loose-shelves:\n      - at: 328\n        |\n`)).toEqual(['bay', 'board', 'setback']);
+    expect(await labels(`${box}    loose-shelves:\n    - at: 328\n      b|\n`)).toEqual(['bay', 'board', 'setback']);
+    expect(await labels(`${box}    machines:\n      |\n`)).toEqual(['faces', 'ends', 'rows', 'clamp']);
+  });
+
+  test('of panels are the panels that the carcass has', async () => {
+    const found = await labels(`${box}    fixed-shelves: 1\n    panels:\n      left: { rows: none }\n      |\n`);
+    expect(found).toContain('rail-front');
+    expect(found).toContain('shelf-1');
+    expect(found).not.toContain('left');
+    expect(found).not.toContain('top');
+  });
+
+  test('of a new carcass: a name with what must be there', async () => {
+    const [item] = await offered(`${box}  |\n`);
+    expect(item).toMatchObject({ label: 'new carcass', insertTextFormat: 2 });
+    expect((item!.textEdit as { newText: string }).newText).toBe('carcass-1:\n  kind: $0\n  width:');
+  });
+
+  test('replace what is typed of the word', async () => {
+    const item = (await offered(`${box}    dep|\n`)).find(({ label }) => label === 'depth')!;
+    expect(item.textEdit).toEqual({ newText: 'depth: ', range: { start: { line: 6, character: 4 }, end: { line: 6, character: 7 } } });
+    expect(item.documentation).toMatchObject({ kind: 'markdown' });
+  });
+});
+
+describe('values', () => {
+  test('words of a choice', async () => {
+    expect(await labels(`${head}  sink:\n    kind: |\n`)).toEqual(['base', 'wall', 'tall', 'drawer', 'open']);
+    expect(await labels(`${head}  sink: { kind: b|, width: 600 }\n`)).toContain('base');
+    expect(await labels('unit: |\n')).toEqual(['mm', 'in']);
+  });
+
+  test('names of the shop', async () => {
+    expect(await labels(`${box}    board: |\n`)).toEqual(['white-16', 'birch-19', 'back-3', 'back-8']);
+    expect(await labels(`${box}    band: |\n`)).toEqual(['white-1', 'birch-2', 'none']);
+    expect(await labels(`${box}    joint: |\n`)).toEqual(['dowel-8x30', 'screw-7x50', 'cam-15']);
+    expect(await labels(`${box}    machines: { rows: | }\n`)).toContain('row-drill');
+  });
+
+  test('shop files beside the job', async () => {
+    expect(await labels('shop: |\n')).toEqual(expect.arrayContaining(['other.shop.yaml', 'shed.shop.yaml']));
+    expect(await labels('shop: |\n')).not.toContain('notes.txt');
+  });
+
+  test('heights on the pitch grid, each with its hole', async () => {
+    const found = await offered(`${box}    loose-shelves: [|]\n`);
+    // First hole at half of 16, then each 32: common practice, no source.
+    expect(found[0]).toMatchObject({ label: '40', detail: 'hole 2 of 23, on the pitch grid' });
+    expect(found.map(({ label }) => label)).toContain('328');
+    // While a line is being typed the carcass cannot be worked out: the heights are those of its last good text.
+    expect(await labels(`${box}    loose-shelves:\n      - { at: | }\n`, 'carcass', box)).toContain('328');
+    expect(await labels(`${box}    fixed-shelves:\n      - |\n`, 'carcass', box)).toContain('328');
+  });
+
+  test('none in a comment, and none for a plain length', async () => {
+    expect(await labels(`${box}    # kind: |\n`)).toEqual([]);
+    expect(await labels(`${box}    depth: |\n`)).toEqual([]);
+  });
+});
+
+test('a shop file has its own keys and names', async () => {
+  expect(await labels('unit: mm\nboards:\n  oak:\n    |\n', 'shop')).toEqual(['thickness', 'measured', 'sheet-length', 'sheet-width', 'grain']);
+  expect(await labels('boards:\n  oak: { thickness: 19 }\nhabits:\n  board: |\n', 'shop')).toEqual(['oak']);
+});

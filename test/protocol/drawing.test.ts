@@ -1,0 +1,91 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { DrawingReply } from '../../shared-core/drawing/messages.js';
+import { Client, covered, demo, Folder } from './client.js';
+
+let client: Client;
+let folder: Folder;
+let uri: string;
+beforeAll(async () => {
+  client = await Client.start();
+  folder = new Folder();
+  folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
+  uri = folder.uri('kitchen.carcass.yaml');
+  await client.open(uri, demo('kitchen.carcass.yaml'));
+});
+afterAll(async () => {
+  expect(client.errors).toEqual([]);
+  await client.stop();
+  folder.close();
+});
+
+function drawn(reply: DrawingReply): Extract<DrawingReply, { kind: 'drawing' }> {
+  if (reply.kind !== 'drawing') throw new Error(reply.reason);
+  return reply;
+}
+
+test('the panel whose text the cursor stands in', async () => {
+  const shelf = drawn(await client.drawing({ uri, position: client.at(uri, '712') }));
+  expect(shelf).toMatchObject({ carcass: 'larder', panel: 'shelf-1', stale: null, version: 1 });
+  expect(shelf.scene.view).toBe('panel');
+  const first = drawn(await client.drawing({ uri, position: client.at(uri, 'glasses') }));
+  expect(first).toMatchObject({ carcass: 'glasses', panel: 'left' });
+  expect(first.carcasses).toHaveLength(14);
+  expect(first.carcasses[0]?.panels).toContain('bottom');
+});
+
+test('a carcass and a panel by name, and the first where the names are unknown', async () => {
+  expect(drawn(await client.drawing({ uri, carcass: 'larder', panel: 'right' }))).toMatchObject({ carcass: 'larder', panel: 'right' });
+  expect(drawn(await client.drawing({ uri, carcass: 'nobody', panel: 'nothing' }))).toMatchObject({ carcass: 'pan-drawers', panel: 'left' });
+  // A cursor in the head follows nothing: what was chosen stays.
+  const head = { line: 1, character: 0 };
+  expect(drawn(await client.drawing({ uri, position: head, carcass: 'sink', panel: 'bottom' }))).toMatchObject({ carcass: 'sink', panel: 'bottom' });
+});
+
+test('a sheet of the whole carcass', async () => {
+  const sheet = drawn(await client.drawing({ uri, view: 'sheet', position: client.at(uri, 'plates') }));
+  expect(sheet.scene.view).toBe('sheet');
+  expect(sheet.panel).toBeNull();
+});
+
+test('every bore leads back to the text that causes it', async () => {
+  const { scene, ranges } = drawn(await client.drawing({ uri, carcass: 'larder', panel: 'left' }));
+  const bores = scene.shapes.filter(({ kind }) => kind === 'bore');
+  expect(bores.length).toBeGreaterThan(100);
+  for (const { source } of bores) expect(ranges[source!], source).toBeDefined();
+  const words = new Set(bores.map(({ source }) => covered(client.text(uri), ranges[source!]!)));
+  expect(words).toContain('712');
+  expect(words).toContain('larder');
+});
+
+test('places of the defaults lead to the head', async () => {
+  const own = folder.uri('defaults.carcass.yaml');
+  await client.open(own, 'title: x\ndefaults:\n  rows: both\n  board: bord\ncarcasses:\n  a:\n    kind: open\n    width: 600\n');
+  const { ranges } = drawn(await client.drawing({ uri: own, carcass: 'a', panel: 'left' }));
+  const words = Object.values(ranges).map((range) => covered(client.text(own), range));
+  expect(words).toContain('both');
+  expect(words).toContain('bord');
+});
+
+test('while the text is broken the last good drawing stays, and says so', async () => {
+  const own = folder.uri('stale.carcass.yaml');
+  const text = 'carcasses:\n  a:\n    kind: base\n    width: 600\n';
+  await client.open(own, text);
+  const good = drawn(await client.drawing({ uri: own, carcass: 'a', panel: 'bottom' }));
+  await client.open(own, text.replace('600', '6oo'));
+  const stale = drawn(await client.drawing({ uri: own, carcass: 'a', panel: 'bottom' }));
+  expect(stale.stale).toContain('last good drawing');
+  expect(stale.version).toBe(2);
+  expect(stale.scene).toEqual(good.scene);
+  await client.open(own, 'carcasses: [');
+  expect(drawn(await client.drawing({ uri: own, carcass: 'a', panel: 'bottom' })).stale).not.toBeNull();
+  await client.open(own, text);
+  expect(drawn(await client.drawing({ uri: own, carcass: 'a', panel: 'bottom' })).stale).toBeNull();
+});
+
+test('where there is nothing to draw it says why', async () => {
+  const own = folder.uri('nothing.carcass.yaml');
+  await client.open(own, 'carcasses:\n  a:\n    kind: base\n');
+  const reply = await client.drawing({ uri: own });
+  expect(reply).toMatchObject({ kind: 'nothing', version: 1 });
+  expect(reply.kind === 'nothing' && reply.reason).toContain('width');
+});

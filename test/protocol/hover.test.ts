@@ -1,0 +1,98 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { Client, demo, Folder } from './client.js';
+
+let client: Client;
+let folder: Folder;
+let kitchen: string;
+let studio: string;
+beforeAll(async () => {
+  client = await Client.start();
+  folder = new Folder();
+  folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
+  kitchen = folder.uri('kitchen.carcass.yaml');
+  studio = folder.uri('studio.carcass.yaml');
+  await client.open(kitchen, demo('kitchen.carcass.yaml'));
+  await client.open(studio, demo('studio.carcass.yaml'));
+});
+afterAll(async () => {
+  expect(client.errors).toEqual([]);
+  await client.stop();
+  folder.close();
+});
+
+const over = async (uri: string, piece: string, on = 0, nth = 0): Promise<string> =>
+  (await client.hover(uri, client.at(uri, piece, on, nth))) ?? '';
+
+describe('a hover over a job', () => {
+  test('a name: the box, and every panel with its sizes', async () => {
+    const words = await over(kitchen, 'corner-base:');
+    expect(words).toContain('**corner-base**: base carcass, 900 × 720 × 560 mm over all, on a plinth of 120 mm');
+    // Sides are 720 long; what lies between them is 900 less two boards of 16; a band of 1 comes off one edge.
+    expect(words).toContain('| left | white-16 | 720 × 560 × 16 | 720 × 559 |');
+    expect(words).toContain('| bottom | white-16 | 868 × 560 × 16 | 868 × 559 |');
+  });
+
+  test('a line of shelves: the panels, and where each is bored', async () => {
+    const words = await over(kitchen, 'loose-shelves: 1');
+    expect(words).toContain('**loose-shelves**: How many loose shelves');
+    expect(words).toContain('**loose-1**: `white-16`, finished');
+    expect(words).toContain('Nothing is bored in it.');
+    const rails = await over(kitchen, 'fixed-shelves: [712]', 17);
+    expect(rails).toContain('712 mm = 28.0315 in');
+    expect(rails).toContain('**shelf-1**');
+    expect(rails).toContain('Joined to left and right by `dowel-8x30`.');
+    expect(rails).toContain('left end');
+  });
+
+  test('a row: setback, first hole, count, balance, in the unit of the file', async () => {
+    const uri = folder.uri('rows.carcass.yaml');
+    await client.open(uri, 'unit: mm\ncarcasses:\n  a:\n    kind: base\n    width: 600\n    rows: both\n    height: 730\n');
+    const words = await over(uri, 'rows: both', 6);
+    expect(words).toContain('`both`: Front and rear rows.');
+    expect(words).toContain('left, front row: 23 holes Ø 5 mm each 32 mm, 37 mm from the front edge; first hole 8 mm from the bottom end, last 18 mm from the top end: not balanced.');
+    await client.open(uri, client.text(uri).replace('730', '720'));
+    expect(await over(uri, 'rows: both', 6)).toContain('last 8 mm from the top end: balanced.');
+  });
+
+  test('inches in a file in inches', async () => {
+    const words = await over(studio, '15 3/4');
+    expect(words).toContain('15 3/4 in = 400.05 mm');
+    expect(words).toContain('× 22 in over all');
+    expect(await over(studio, 'desk-right')).toContain('Finished, in');
+  });
+
+  test('names of the shop say what they name', async () => {
+    expect(await over(kitchen, 'joint: cam-15', 8)).toContain('`cam-15`: cam fitting, Ø 15 mm, 34 mm from the end, guide dowel-8x30');
+    expect(await over(kitchen, 'board: birch-19', 8)).toContain('`birch-19`: board, 19 mm thick, sheet 2500 mm × 1250 mm, grain along');
+  });
+
+  test('keys of the head, and words of a choice', async () => {
+    expect(await over(kitchen, 'unit')).toContain('Unit of every bare number in this file.');
+    expect(await over(kitchen, 'kind: drawer', 7)).toContain('`drawer`: Stands on the floor and takes drawers');
+  });
+
+  test('a comment and a blank line have none', async () => {
+    expect(await client.hover(kitchen, client.at(kitchen, '# A small'))).toBeNull();
+  });
+
+  test('while the text is broken it says so, and still explains the key', async () => {
+    const uri = folder.uri('broken.carcass.yaml');
+    await client.open(uri, 'carcasses:\n  a:\n    kind: base\n    width: 6oo\n');
+    const words = await over(uri, 'width');
+    expect(words).toContain('Width of the carcass over all.');
+    expect(words).toContain('cannot be worked out');
+  });
+
+  test('names that look like Markdown do no harm', async () => {
+    const uri = folder.uri('marks.carcass.yaml');
+    await client.open(uri, 'carcasses:\n  "**a** | <b>":\n    kind: base\n    width: 600\n');
+    expect(await over(uri, '**a**')).toContain('\\*\\*a\\*\\* \\| \\<b\\>');
+  });
+});
+
+test('a hover over a shop explains its keys', async () => {
+  const uri = folder.uri('shed.shop.yaml');
+  await client.open(uri, demo('shed.shop.yaml'), 'borewright-shop');
+  expect(await over(uri, 'throat')).toContain('The deepest row that a head reaches, from the fence.');
+  expect(await over(uri, 'joint: dowel-8x30', 8)).toContain('dowel, Ø 8 mm, 30 mm long');
+});

@@ -1,0 +1,79 @@
+import fc from 'fast-check';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { TextDocumentContentChangeEvent } from 'vscode-languageserver-protocol';
+import { Client, demo, Folder } from './client.js';
+
+let client: Client;
+let folder: Folder;
+beforeAll(async () => {
+  client = await Client.start();
+  folder = new Folder();
+  folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
+});
+afterAll(async () => {
+  expect(client.errors).toEqual([]);
+  expect(await client.stop()).toBe(0);
+  folder.close();
+});
+
+const pieces = fc.constantFrom('', 'x', ' ', '\n', '\r\n', '\r', '    height: 730\n', ':', '  more: { kind: wall, width: 500 }\n', '\u{1F6AA}', '#');
+// Lines and columns past the end as well: what a client sends is not to be trusted.
+const edits = fc.array(
+  fc.record({
+    start: fc.record({ line: fc.nat(130), character: fc.nat(40) }),
+    lines: fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, { weight: 2, arbitrary: fc.nat(3) }, { weight: 1, arbitrary: fc.nat(60) }),
+    characters: fc.nat(20),
+    text: pieces,
+  }),
+  { minLength: 1, maxLength: 12 },
+);
+
+test('after any run of small changes the server has the text that the editor has', async () => {
+  let run = 0;
+  await fc.assert(
+    fc.asyncProperty(edits, async (changes) => {
+      run += 1;
+      const small = folder.uri(`small-${run}.carcass.yaml`);
+      const whole = folder.uri(`whole-${run}.carcass.yaml`);
+      await client.open(small, demo('kitchen.carcass.yaml'));
+      for (const { start, lines, characters, text } of changes) {
+        const end = { line: start.line + lines, character: (lines === 0 ? start.character : 0) + characters };
+        await client.type(small, [{ range: { start, end }, text }] satisfies TextDocumentContentChangeEvent[]);
+      }
+      const found = await client.findings(small);
+      expect(found).toEqual(await client.open(whole, client.text(small)));
+      expect(await client.symbols(small)).toEqual(await client.symbols(whole));
+      await client.close(small);
+      await client.close(whole);
+    }),
+    { numRuns: 15 },
+  );
+});
+
+test('a burst of keys ends with the findings of the last text', async () => {
+  const uri = folder.uri('burst.carcass.yaml');
+  const text = 'carcasses:\n  a:\n    kind: base\n    width: 600\n';
+  await client.open(uri, text);
+  const at = client.at(uri, '600');
+  for (let key = 0; key < 60; key += 1) {
+    await client.type(uri, [{ range: { start: at, end: { line: at.line, character: at.character + 3 } }, text: String(700 + key) }]);
+  }
+  await client.type(uri, [{ range: { start: at, end: { line: at.line, character: at.character + 3 } }, text: '-50' }]);
+  const found = await client.findings(uri);
+  expect(found.map(({ code }) => code)).toContain('length-impossible');
+  expect(found.find(({ code }) => code === 'length-impossible')?.message).toContain('-50');
+});
+
+test('a request about a text that has moved on, or that is cancelled, is refused', async () => {
+  const uri = folder.uri('moving.carcass.yaml');
+  await client.open(uri, 'carcasses:\n  a:\n    kind: base\n    width: 600\n');
+  const hover = client.hover(uri, { line: 3, character: 6 });
+  await client.type(uri, [{ text: 'carcasses:\n  a:\n    kind: wall\n    width: 600\n' }]);
+  const outcome = await hover.then(
+    (value) => value,
+    (error: { code: number }) => error.code,
+  );
+  // ContentModified, or, where the answer was quicker than the change, an answer.
+  expect(outcome === -32801 || typeof outcome === 'string').toBe(true);
+  await client.findings(uri);
+});
