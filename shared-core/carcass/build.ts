@@ -44,7 +44,7 @@ export function buildCarcass(
     ...dividers,
     ...buildShelves(box, bays, problems),
     buildBack(box),
-    buildPlinth(box),
+    buildPlinth(box, problems),
   ].filter((panel) => panel !== null);
 
   for (const panel of panels)

@@ -6,7 +6,16 @@ import { buildCarcass } from '../../shared-core/carcass/build.js';
 import type { Carcass } from '../../shared-core/carcass/model.js';
 import { jobArbitrary, type Job } from '../core/arbitraries.js';
 import { mm, shopOf, specOf, type CarcassWish } from '../core/specs.js';
-import { assemble, boundsOf, clear, interferences, panelsHolding, volumeInTheOpen } from './solids.js';
+import {
+  assemble,
+  boundsOf,
+  clear,
+  interferences,
+  panelsHolding,
+  pinsIn,
+  pinsUnder,
+  volumeInTheOpen,
+} from './solids.js';
 
 afterEach(clear);
 
@@ -47,6 +56,26 @@ describe('the box as solids', () => {
       }),
       { numRuns: 50 },
     );
+  });
+
+  test('carries every loose shelf on four pins in the holes of its rows', () => {
+    let shelves = 0;
+    fc.assert(
+      fc.property(jobArbitrary, ({ shop, wish }) => {
+        const job = { shop, spec: specOf(shop, { ...wish, rows: 'both', fixedShelves: [] }) };
+        const { carcass, bores } = made(job);
+        const loose = carcass.panels.filter(({ role }) => role === 'loose-shelf');
+        if (loose.length === 0) return;
+        const assembly = assemble(carcass, [], shop);
+        const pins = pinsIn(carcass, bores);
+        for (const { key } of loose)
+          expect([key, pinsUnder(key, assembly, pins)]).toEqual([key, expect.objectContaining({ length: 4 })]);
+        shelves += loose.length;
+        clear();
+      }),
+      { numRuns: 60 },
+    );
+    expect(shelves).toBeGreaterThan(20);
   });
 
   const constructions: Partial<CarcassWish>[] = (['dowel-8x30', 'screw-7x50', 'cam-15'] as const).flatMap((joint) =>

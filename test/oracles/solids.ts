@@ -143,6 +143,31 @@ function connectorIn(panel: Panel, bore: Bore, shop: Shop): readonly Connector[]
   return [];
 }
 
+/** How far a shelf pin stands out of its hole. */
+const PIN_OUT = 6000;
+
+/** A pin in every hole of every row; in a through hole it stands out on both sides. */
+export function pinsIn(carcass: Carcass, bores: readonly Bore[]): readonly Part[] {
+  const byKey = new Map(carcass.panels.map((panel) => [panel.key, panel]));
+  return bores
+    .filter(({ purpose }) => purpose === 'row')
+    .map((bore) => {
+      const panel = byKey.get(bore.panel)!;
+      const to = bore.depth + (bore.through ? PIN_OUT : 0);
+      return part(bore.id, pin(panel, bore, bore.diameter * SLIMMER, -PIN_OUT, to).transform(placing(panel)));
+    });
+}
+
+/** The pins that a shelf lies on: under it, with less than a tenth of a millimetre between, and clear of it. */
+export function pinsUnder(shelf: string, { panels }: Assembly, pins: readonly Part[]): readonly Part[] {
+  const { box, solid } = panels.find(({ name }) => name === shelf)!;
+  return pins.filter((one) => {
+    const under = box.min[2] - one.box.max[2];
+    const beneath = [0, 1].every((axis) => one.box.min[axis]! < box.max[axis]! && box.min[axis]! < one.box.max[axis]!);
+    return beneath && under >= 0 && under < 100 && solid.intersect(one.solid).isEmpty();
+  });
+}
+
 /** Two solids that take up the same room, in cubic micrometres. */
 export interface Interference {
   readonly between: readonly [string, string];
