@@ -1,3 +1,4 @@
+import { Heap } from '../heap.js';
 import { ascend, routeOf, wholeBound, type Bound } from './ascent.js';
 import { firstViolation, type Precedence } from './precedence.js';
 import { routeCost, type RoundTrip } from './round-trip.js';
@@ -30,7 +31,7 @@ export function branchAndBound(
   let best = known;
   let left = work;
   let serial = 0;
-  const open: Part[] = [];
+  const open = new Heap<Part>(sooner);
 
   const take = (cost: Float64Array, start: Bound | null, startPrices: Float64Array): void => {
     if (!settleArcs(size, cost, precedence)) return;
@@ -46,13 +47,14 @@ export function branchAndBound(
       return;
     }
     forbidDear(size, cost, bound, scale, best.cost);
-    push(open, { cost, bound, serial });
+    open.push({ cost, bound, serial });
     serial += 1;
   };
 
   take(Float64Array.from(trip.cost), root, root.prices);
-  while (open.length > 0 && left > 0) {
-    const part = pop(open);
+  while (left > 0) {
+    const part = open.pop();
+    if (part === undefined) break;
     if (wholeBound(part.bound.scaled, scale) >= best.cost) continue;
     const arc = branchingArc(size, part, precedence);
     if (arc === null) continue;
@@ -68,7 +70,7 @@ export function branchAndBound(
   }
 
   let lowerBound = best.cost;
-  for (const part of open) lowerBound = Math.min(lowerBound, wholeBound(part.bound.scaled, scale));
+  for (const part of open.values()) lowerBound = Math.min(lowerBound, wholeBound(part.bound.scaled, scale));
   return { ...best, lowerBound };
 }
 
@@ -217,33 +219,4 @@ function only(size: number, holds: (index: number) => boolean): number {
 
 function sooner(a: Part, b: Part): boolean {
   return a.bound.scaled < b.bound.scaled || (a.bound.scaled === b.bound.scaled && a.serial > b.serial);
-}
-
-function push(heap: Part[], part: Part): void {
-  let at = heap.length;
-  heap.push(part);
-  while (at > 0) {
-    const above = (at - 1) >> 1;
-    if (!sooner(part, heap[above]!)) break;
-    heap[at] = heap[above]!;
-    at = above;
-  }
-  heap[at] = part;
-}
-
-function pop(heap: Part[]): Part {
-  const top = heap[0]!;
-  const last = heap.pop()!;
-  if (heap.length === 0) return top;
-  let at = 0;
-  for (;;) {
-    let below = 2 * at + 1;
-    if (below >= heap.length) break;
-    if (below + 1 < heap.length && sooner(heap[below + 1]!, heap[below]!)) below += 1;
-    if (!sooner(heap[below]!, last)) break;
-    heap[at] = heap[below]!;
-    at = below;
-  }
-  heap[at] = last;
-  return top;
 }
