@@ -19,6 +19,9 @@ interface Held {
  */
 export class Preview {
   private reply: DrawingReply | null = null;
+  /** How near the reader has zoomed in, and what the reply was asked for with. */
+  private nearer = 1;
+  private replyNearer = 1;
   private pageReady = false;
   private asking = false;
   private askAgain = false;
@@ -95,7 +98,7 @@ export class Preview {
   }
 
   private async update(): Promise<void> {
-    const { subject } = this;
+    const { subject, nearer } = this;
     try {
       await this.open();
       const reply = await this.ask(this.params());
@@ -103,6 +106,7 @@ export class Preview {
       if (this.disposed || subject !== this.subject || !isReply(reply) || reply.uri !== subject.uri) return;
       if (this.reply?.uri === reply.uri && reply.version < this.reply.version) return;
       this.reply = reply;
+      this.replyNearer = nearer;
       this.panel.title = titleOf(subject, reply);
       this.postReply();
       this.postCursor();
@@ -112,11 +116,12 @@ export class Preview {
   }
 
   private params(): DrawingParams {
+    const { nearer } = this;
     const { uri, view, follow } = this.subject;
     const shown = this.reply?.kind === 'drawing' && this.reply.uri === uri ? this.reply : null;
     const cursor = follow ? this.cursor() : null;
     if (this.held !== null && cursor !== null && cursor.line === this.held.line) {
-      return { uri, view, position: null, carcass: this.held.carcass, panel: this.held.panel };
+      return { uri, view, position: null, carcass: this.held.carcass, panel: this.held.panel, nearer };
     }
     this.held = null;
     return {
@@ -125,6 +130,7 @@ export class Preview {
       position: cursor === null ? null : { line: cursor.line, character: cursor.character },
       carcass: (follow ? shown?.carcass : null) ?? this.subject.carcass,
       panel: (follow ? shown?.panel : null) ?? this.subject.panel,
+      nearer,
     };
   }
 
@@ -164,7 +170,13 @@ export class Preview {
   private async receive(message: FromPage): Promise<void> {
     switch (message.type) {
       case 'ready':
+        // A page that is new sees the whole first.
         this.pageReady = true;
+        this.nearer = 1;
+        if (this.replyNearer !== 1) {
+          void this.refresh();
+          return;
+        }
         this.postReply();
         this.postCursor();
         return;
@@ -173,6 +185,10 @@ export class Preview {
         this.show({ view, follow, carcass, panel });
         return;
       }
+      case 'nearer':
+        this.nearer = message.nearer;
+        void this.refresh();
+        return;
       case 'reveal':
         await this.goTo(message.source);
         return;
@@ -199,8 +215,7 @@ export class Preview {
 
   private postReply(): void {
     if (this.reply === null) return;
-    const fileName = this.reply.uri.slice(this.reply.uri.lastIndexOf('/') + 1);
-    this.post({ type: 'reply', subject: this.subject, fileName, reply: this.reply });
+    this.post({ type: 'reply', subject: this.subject, nearer: this.replyNearer, reply: this.reply });
   }
 
   /** Tells the page which things drawn come from the line of the cursor. */

@@ -69,8 +69,11 @@ export class Board {
     this.listen();
   }
 
-  /** @param place what part of it to show; null for the whole */
-  show(scene: Scene, place: Place | null): void {
+  /**
+   * @param place what part of it to show; null for the whole
+   * @param fitted whether the scene is lettered for the whole drawing, so that its frame is what fits the pane
+   */
+  show(scene: Scene, place: Place | null, fitted: boolean): void {
     this.scene = scene;
     this.bores = scene.shapes.filter((shape): shape is BoreShape => shape.kind === 'bore');
     this.svg.style.setProperty('--paper-mm', String(scene.scale));
@@ -93,7 +96,7 @@ export class Board {
     this.hovered = again(this.hovered);
     this.focused = again(this.focused);
     this.viewport.place = place;
-    this.viewport.show(scene.frame);
+    this.viewport.show(fitted ? scene.frame : null);
   }
 
   clear(): void {
@@ -120,7 +123,7 @@ export class Board {
   }
 
   private showPercent(): void {
-    const { percent } = this.viewport;
+    const percent = Math.round(this.viewport.magnification * 100);
     say(this.percent, `${percent} %`);
     this.percent.setAttribute('aria-label', `${percent} percent of the whole drawing; show the whole (0)`);
   }

@@ -7,6 +7,9 @@ type Fields = Readonly<Record<string, unknown>>;
 const isRecord = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 const isTextOrNull = (value: unknown): value is string | null => value === null || typeof value === 'string';
+/** The steps in which lettering gets smaller. */
+export const NEARER: readonly number[] = [1, 2, 4, 8, 16];
+const isNearer = (value: unknown): value is number => typeof value === 'number' && NEARER.includes(value);
 const isView = (value: unknown): boolean => value === 'panel' || value === 'sheet';
 
 export function isSubject(value: unknown): value is Subject {
@@ -40,7 +43,7 @@ export function isToPage(value: unknown): value is ToPage {
   if (!isRecord(value)) return false;
   switch (value.type) {
     case 'reply':
-      return isSubject(value.subject) && typeof value.fileName === 'string' && isReply(value.reply);
+      return isSubject(value.subject) && isNearer(value.nearer) && isReply(value.reply);
     case 'cursor':
       return Array.isArray(value.sources) && value.sources.every((source) => typeof source === 'string');
     case 'trouble':
@@ -63,6 +66,8 @@ export function isFromPage(value: unknown): value is FromPage {
         isTextOrNull(value.carcass) &&
         isTextOrNull(value.panel)
       );
+    case 'nearer':
+      return isNearer(value.nearer);
     case 'reveal':
       return typeof value.source === 'string';
     default:

@@ -69,7 +69,7 @@ export class Lists {
         { 'data-line': number! },
         ...(sheet ? [h('td', { class: 'whole' }, line.panel)] : []),
         h('th', { scope: 'row' }, button),
-        ...cells.map((cell, index) => h('td', { class: index === 1 ? 'whole' : null }, cell)),
+        ...cells.map((cell, index) => h('td', { class: index === 1 || index === 6 ? 'whole' : null }, cell)),
       );
       this.wire(row, line.bores, line.source);
       return row;

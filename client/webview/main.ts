@@ -4,7 +4,7 @@ import { h, say } from './dom.js';
 import { Header, type Choice } from './header.js';
 import { Lists } from './lists.js';
 import { editor } from './editor.js';
-import { isSubject, isToPage } from './guards.js';
+import { isSubject, isToPage, NEARER } from './guards.js';
 import type { Place } from './viewport.js';
 
 /** What comes back when the editor shows the page again. */
@@ -18,6 +18,12 @@ interface State {
 let state: State | null = readState(editor.getState());
 let version = -1;
 let uri = '';
+/** Whether the board knows what the whole drawing is. */
+let framed = false;
+/** How near the drawing was last asked for. */
+let nearer = 1;
+/** Lettering may grow to this before a nearer drawing is asked for. */
+const ENOUGH = 0.8;
 /** Whether the board shows the drawing that `state` names. */
 let drawn = false;
 
@@ -45,7 +51,7 @@ window.addEventListener('message', (event: MessageEvent<unknown>) => {
   if (!isToPage(message)) return;
   switch (message.type) {
     case 'reply':
-      receive(message.subject, message.reply);
+      receive(message.subject, message.nearer, message.reply);
       return;
     case 'cursor':
       board.showCursor(message.sources);
@@ -58,7 +64,7 @@ window.addEventListener('message', (event: MessageEvent<unknown>) => {
 editor.postMessage({ type: 'ready' });
 
 /** Shows a reply, unless one of a later text is shown already. */
-function receive(subject: Subject, reply: DrawingReply): void {
+function receive(subject: Subject, answered: number, reply: DrawingReply): void {
   if (reply.uri === uri && reply.version < version) return;
   document.body.dataset.version = String(reply.version);
   show(trouble, '');
@@ -76,10 +82,13 @@ function receive(subject: Subject, reply: DrawingReply): void {
     return;
   }
   const drawing = [reply.uri, reply.scene.view, reply.carcass, reply.scene.panel ?? ''].join('\n');
-  const place = state?.drawing === drawing ? state.place : null;
+  const same = state?.drawing === drawing;
+  const place = same ? (state?.place ?? null) : null;
+  const whole = answered === 1 || !same || !framed;
+  framed = true;
   state = { subject: { ...subject, carcass: reply.carcass, panel: reply.panel }, drawing, place };
   lists.show(reply.scene);
-  board.show(reply.scene, place);
+  board.show(reply.scene, place, whole);
   drawn = true;
   keep();
 }
@@ -89,6 +98,15 @@ function keep(): void {
   if (state === null || !drawn) return;
   state = { ...state, place: board.viewport.place };
   editor.setState(state);
+  askNearer();
+}
+
+/** Has the drawing lettered anew where the reader has zoomed so far that its lettering is too large or too small. */
+function askNearer(): void {
+  const wanted = NEARER.findLast((step) => step === 1 || step * ENOUGH <= board.viewport.magnification) ?? 1;
+  if (wanted === nearer) return;
+  nearer = wanted;
+  editor.postMessage({ type: 'nearer', nearer });
 }
 
 function show(element: HTMLElement, words: string): void {

@@ -25,8 +25,9 @@ export class Viewport {
     new ResizeObserver(() => this.apply()).observe(svg);
   }
 
-  show(frame: Box): void {
-    this.frame = frame;
+  /** @param frame what the whole is from now on; null where it stays */
+  show(frame: Box | null): void {
+    if (frame !== null) this.frame = frame;
     this.apply();
   }
 
@@ -44,9 +45,9 @@ export class Viewport {
     return this.place ?? this.fitted;
   }
 
-  /** Percent of the fitted size. */
-  get percent(): number {
-    return Math.round((this.current.zoom / this.fitted.zoom) * 100);
+  /** How many times larger than fitted. */
+  get magnification(): number {
+    return this.current.zoom / this.fitted.zoom;
   }
 
   /** Moves to a place: one that was kept, or null for the whole drawing. */

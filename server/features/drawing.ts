@@ -85,7 +85,8 @@ function sceneOf(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: string 
     unit: analysis.unit,
   };
   if (view === 'sheet') return sheetScene(drawn, 'screen');
-  return panel === null ? null : boreMapScene(drawn, panel, 'screen', nearer);
+  const near = typeof nearer === 'number' && nearer >= 1 && nearer <= 64 ? nearer : 1;
+  return panel === null ? null : boreMapScene(drawn, panel, 'screen', near);
 }
 
 function rangesOf({ document, analysis }: OpenJob, scene: Scene, index: number | null): Record<SourceKey, TextRange> {

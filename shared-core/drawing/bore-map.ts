@@ -34,14 +34,18 @@ const LARGEST_ON_SCREEN = 90;
  */
 export type Medium = 'paper' | 'screen';
 
-/** The bore map of one panel; null where the carcass has no such panel. */
-export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'paper'): Scene | null {
+/**
+ * The bore map of one panel; null where the carcass has no such panel. The panel itself always lies in the same place, its
+ * face's top left corner at (0, 0).
+ * @param nearer on a screen: lettering and all that is measured in it so many times smaller, for a reader who has zoomed in
+ */
+export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'paper', nearer = 1): Scene | null {
   const panel = drawn.carcass.panels.find(({ key }) => key === panelKey);
   if (panel === undefined) return null;
   const bores = boresOf(drawn, panel);
   const seen = faceToShow(bores);
   const longest = Math.max(mm(panel.length), mm(panel.width));
-  const scale = medium === 'paper' ? scaleFor(longest, LARGEST) : longest / LARGEST_ON_SCREEN;
+  const scale = medium === 'paper' ? scaleFor(longest, LARGEST) : longest / LARGEST_ON_SCREEN / nearer;
   const pen = new Pen(panel.key, scale);
   const view = new PanelView(panel, seen, pen.paper(GAP));
   const sources = new Sources();

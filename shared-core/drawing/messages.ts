@@ -29,6 +29,8 @@ export interface DrawingParams {
    */
   readonly carcass: string | null;
   readonly panel: string | null;
+  /** How many times smaller the lettering of a bore map is wanted, because the reader has zoomed in: 1 (the default) to 64. */
+  readonly nearer?: number;
 }
 
 /** What can be drawn of the file, for the lists that choose. */
@@ -74,7 +76,7 @@ export interface Subject {
 
 /** From the extension to the page. */
 export type ToPage =
-  | { readonly type: 'reply'; readonly subject: Subject; readonly fileName: string; readonly reply: DrawingReply }
+  | { readonly type: 'reply'; readonly subject: Subject; readonly nearer: number; readonly reply: DrawingReply }
   /** The cursor stands in the text of these sources. */
   | { readonly type: 'cursor'; readonly sources: readonly SourceKey[] }
   /** Something failed outside the drawing, in words. */
@@ -84,4 +86,5 @@ export type ToPage =
 export type FromPage =
   | { readonly type: 'ready' }
   | { readonly type: 'subject'; readonly view: View; readonly follow: boolean; readonly carcass: string | null; readonly panel: string | null }
+  | { readonly type: 'nearer'; readonly nearer: number }
   | { readonly type: 'reveal'; readonly source: SourceKey };

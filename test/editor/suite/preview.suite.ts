@@ -202,6 +202,19 @@ if (driverAvailable) {
       assert.equal(kept, after.bores, 'the page drew no bore anew');
     });
 
+    test('lettering stays readable however near one goes', async () => {
+      await preview(JOB, 'width: 600\n    fixed');
+      await shows('the side', ({ title }) => title === 'right-base, left');
+      const pixels = (): Promise<number> =>
+        evaluateInWebview(DRAWING, () => document.querySelector('.shapes text.dimension')!.getBoundingClientRect().height);
+      const whole = await pixels();
+      for (let step = 0; step < 9; step += 1) await clickInWebview('[aria-label^="Zoom in"]');
+      await until('smaller letters', async () => (await pixels()) < whole * 2);
+      await screenshot('preview-near');
+      await clickInWebview('.percent');
+      await until('the letters of the whole', async () => Math.abs((await pixels()) - whole) < 1);
+    });
+
     test('zoom and subject survive a reload of the page', async () => {
       await preview(JOB, 'width: 600\n    fixed');
       await shows('the side', ({ title }) => title === 'right-base, left');
