@@ -74,7 +74,7 @@ export function boreJoints(
     return patternPlaces(line, wish).map((y) => ({ y, place: joint.place }));
   }
 
-  /** A list counts from a front edge; it holds for every joint of the panel, and each takes what falls on it. */
+  /** A list counts from a front edge, in any order; it holds for every joint of the panel, and each takes what falls on it. */
   function listed(
     list: readonly Located<Micrometres>[],
     panel: string | null,
@@ -89,7 +89,7 @@ export function boreJoints(
       used.add(at);
       places.push({ y, place: at.place });
     }
-    return places;
+    return places.sort((a, b) => a.y - b.y);
   }
 
   function boreSide(side: Side, fitting: Fitting, places: readonly PlaceOnDepth[], boring: Boring): readonly Bore[] {

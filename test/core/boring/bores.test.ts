@@ -151,6 +151,13 @@ describe('dowels', () => {
     expect(map.unused.map(({ panel, at }) => [panel, at.value])).toEqual([['bottom', mm(570)]]);
   });
 
+  test('a list may be in any order: cams stand at the two ends all the same', () => {
+    const listed = (...dowels: number[]) => bored({ joint: 'cam-15', dowels: dowels.map(mm), rows: 'none' }).bores;
+    expect(listed(300, 480, 60)).toEqual(listed(60, 300, 480));
+    const cams = listed(300, 480, 60).filter(({ panel, purpose }) => panel === 'bottom' && purpose === 'cam');
+    expect(new Set(cams.map(({ u }) => u))).toEqual(new Set([mm(60), mm(480)]));
+  });
+
   test('a list for the whole carcass is used by both sides of every joint', () => {
     const map = bored({ dowels: [mm(60), mm(300)], rows: 'none', top: 'rails' });
     for (const [panel, group] of [
