@@ -1,4 +1,4 @@
-import type { Blank, Run, SetUp, Step } from '../setup-sheet.js';
+import type { Blank, SetUp, Step } from '../setup-sheet.js';
 import { bore, type Hole, type Stroke } from './bore.js';
 import { checkSetUp } from './check-setup.js';
 import { checkBlank, checkStep, checkStroke, isBeside } from './check-step.js';
@@ -73,8 +73,23 @@ function layDown(setUp: SetUp, step: Step, index: number, blank: Blank, panel: s
 
 const mayMeetTwice = ({ machine }: SetUp): boolean => machine.kind === 'line' && machine.meetsHolesTwice;
 
-const runsOf = (setUp: SetUp, carcass: string, panel: string): readonly Run[] =>
-  setUp.runs.filter((run) => run.carcass === carcass && run.panel === panel);
+/** The steps of every panel of a set-up, found once for all panels: jobs hold thousands. */
+const stepsByPanel = new WeakMap<SetUp, ReadonlyMap<string, readonly Step[]>>();
+
+function stepsOf(setUp: SetUp, carcass: string, panel: string): readonly Step[] {
+  const key = (inCarcass: string, ofPanel: string): string => `${inCarcass}\n${ofPanel}`;
+  let steps = stepsByPanel.get(setUp);
+  if (steps === undefined) {
+    const found = new Map<string, Step[]>();
+    for (const run of setUp.runs) {
+      const name = key(run.carcass, run.panel);
+      found.set(name, [...(found.get(name) ?? []), ...run.steps]);
+    }
+    steps = found;
+    stepsByPanel.set(setUp, steps);
+  }
+  return steps.get(key(carcass, panel)) ?? [];
+}
 
 /**
  * Reads the strokes of one panel out of the set-ups and finds how the panel has to be turned for each. Reads nothing but
@@ -84,18 +99,16 @@ export function strokesOf(setUps: readonly SetUp[], carcass: string, panel: stri
   const strokes: Stroke[] = [];
   const problems: ReplayProblem[] = [];
   for (const setUp of setUps) {
-    const runs = runsOf(setUp, carcass, panel);
-    if (runs.length === 0) continue;
+    const steps = stepsOf(setUp, carcass, panel);
+    if (steps.length === 0) continue;
     const settings = [...checkSetUp(setUp), ...checkBlank(setUp, blank)];
     problems.push(...settings.map((message) => ({ setUp: setUp.id, step: null, message })));
-    runs
-      .flatMap((run) => run.steps)
-      .forEach((step, index) => {
-        const fit = layDown(setUp, step, index, blank, panel);
-        const messages = [...checkStep(setUp, step), ...('messages' in fit ? fit.messages : [])];
-        problems.push(...messages.map((message) => ({ setUp: setUp.id, step: index, message })));
-        if ('stroke' in fit) strokes.push(fit.stroke);
-      });
+    steps.forEach((step, index) => {
+      const fit = layDown(setUp, step, index, blank, panel);
+      const messages = [...checkStep(setUp, step), ...('messages' in fit ? fit.messages : [])];
+      problems.push(...messages.map((message) => ({ setUp: setUp.id, step: index, message })));
+      if ('stroke' in fit) strokes.push(fit.stroke);
+    });
   }
   return problems.length === 0 ? { ok: true, strokes } : { ok: false, problems };
 }

@@ -98,23 +98,54 @@ export function contacts(
 }
 
 /**
+ * A point of a spindle's centre line: on the table under it, or on the plate of a horizontal head.
+ * @param set Fence to the spindle's head; on a horizontal head its height over the table.
+ */
+function centreLine({ machine }: SetUp, spindle: number, set: number): Vector {
+  const away = dot(fenceSide(machine), Y);
+  switch (machine.kind) {
+    case 'vertical':
+      return [0, -away * (set + spindle * machine.pitch), 0];
+    case 'line':
+      return [spindle * machine.pitch, -away * set, 0];
+    case 'horizontal':
+      return [spindle * machine.pitch, 0, set];
+    case 'cup':
+      return [0, -away * set, 0];
+  }
+}
+
+/** A spindle of a machine that is set up, loaded or not, and where its centre line meets the table or the plate. */
+export interface StandingSpindle {
+  readonly head: number;
+  readonly spindle: number;
+  readonly at: Vector;
+}
+
+/** All spindles of the heads that are set, head by head. */
+export function standingSpindles(setUp: SetUp): StandingSpindle[] {
+  const { machine } = setUp;
+  const count = machine.kind === 'cup' ? 1 : machine.spindles;
+  const heads = machine.kind === 'horizontal' ? [setUp.height ?? 0] : setUp.fence;
+  return heads.flatMap((set, head) =>
+    Array.from({ length: count }, (_, spindle) => ({ head, spindle, at: centreLine(setUp, spindle, set) })),
+  );
+}
+
+/**
  * A loaded spindle at the bottom of its stroke. A depth stop limits the travel of the head, so from above it leaves the bit
  * at a level over the table that is right for the blank as drawn.
  */
 export function bitDown(setUp: SetUp, blank: Blank, loaded: Spindle, names: SettingNames, stray: Stray): Bit {
-  const { machine } = setUp;
+  const { machine, depth } = setUp;
   const direction = boringDirection(machine);
-  const wanderAcross = stray('drill', loaded.across);
-  const wanderAlong = stray('drill', loaded.along);
-  if (machine.kind === 'horizontal') {
-    const x = loaded.spindle * machine.pitch + wanderAlong;
-    const z = (setUp.height ?? 0) + stray('stop', names.height) + wanderAcross;
-    return { tip: [x, -setUp.depth, z], direction };
-  }
-  const head = (setUp.fence[loaded.head] ?? 0) + stray('stop', names.heads[loaded.head] ?? '');
-  const x = machine.kind === 'line' ? loaded.spindle * machine.pitch : 0;
-  const fromFence = machine.kind === 'vertical' ? head + loaded.spindle * machine.pitch : head;
-  const z = direction === UP ? setUp.depth : blank.thickness - setUp.depth;
-  const y = -dot(fenceSide(machine), Y) * (fromFence + wanderAcross);
-  return { tip: [x + wanderAlong, y, z], direction };
+  const set =
+    machine.kind === 'horizontal'
+      ? (setUp.height ?? 0) + stray('stop', names.height)
+      : (setUp.fence[loaded.head] ?? 0) + stray('stop', names.heads[loaded.head] ?? '');
+  const [x, y, z] = centreLine(setUp, loaded.spindle, set);
+  const along = x + stray('drill', loaded.along);
+  const across = stray('drill', loaded.across);
+  if (machine.kind === 'horizontal') return { tip: [along, -depth, z + across], direction };
+  return { tip: [along, y + across, direction === UP ? depth : blank.thickness - depth], direction };
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Surface } from '../../../shared-core/boring/model.js';
 import type { StrayKind } from '../../../shared-core/machining/replay/stray.js';
 import { FIGURE_NAMES, measure } from '../../../shared-core/tolerance/assemble.js';
-import { overLimits } from '../../../shared-core/tolerance/limits.js';
+import { causesByKind, overLimits } from '../../../shared-core/tolerance/limits.js';
 import {
   jointCases,
   toleranceOf,
@@ -163,6 +163,11 @@ describe('hand-worked figures', () => {
     expect(front.worst).toBeCloseTo(283.2, 6);
     expect(front.rootSumSquare).toBeCloseTo(1000 * Math.sqrt(0.0158016), 6);
     expect(front.causes).toHaveLength(2 + 8 + 8 + 1);
+    expect(causesByKind(front.causes).map(({ kind, rise }) => `${kind} ${rise.toFixed(1)}`)).toEqual([
+      'dowelPlay 100.0',
+      'stop 100.0',
+      'drill 83.2',
+    ]);
   });
 
   /**
