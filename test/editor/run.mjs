@@ -39,7 +39,7 @@ const RUNS = [
   { name: 'restricted', workspace: 'workspace', title: 'pantry', args: ['--restricted'], packed: false },
   { name: 'packed', workspace: 'workspace', title: 'pantry', args: [], packed: true },
 ];
-const PICTURE_RUNS = [{ name: 'pictures', workspace: 'workspace', title: 'pantry', args: [], packed: false }];
+const PICTURE_RUNS = [{ name: 'pictures', workspace: '../demo', title: 'demo', args: [], packed: false }];
 
 /** Bundles the suites of one folder into one file that exports `run`, as the extension host asks for. */
 async function bundleSuite(folder) {

@@ -77,7 +77,8 @@ test('both packages hold what runs, and nothing of the workshop', () => {
     );
     expect(files).toContain(manifest.main.replace('./', ''));
     expect(files).toContain(manifest.bin.borewright);
-    const allowed = /^(dist\/|syntaxes\/|client\/media\/icon\.png$|package\.json$|README\.md$|LICENSE$|CHANGELOG\.md$)/;
+    const allowed =
+      /^(dist\/|syntaxes\/|client\/media\/(icon|readme\/[\w-]+)\.png$|package\.json$|README\.md$|LICENSE$|CHANGELOG\.md$)/;
     expect(files.filter((path) => !allowed.test(path))).toEqual([]);
   }
 });

@@ -9,10 +9,13 @@ suite('restricted window', () => {
     assert.equal(vscode.workspace.isTrusted, false);
   });
 
-  test('the extension is awake all the same', async () => {
-    await openFile('pantry.carcass.yaml');
-    const extension = vscode.extensions.getExtension('borewright.borewright');
-    assert.ok(extension);
-    await until('the extension to be active', () => extension.isActive);
+  test('findings come all the same', async () => {
+    const editor = await openFile('pantry.carcass.yaml');
+    assert.ok(await editor.edit((edit) => edit.insert(new vscode.Position(6, 0), '    widht: 600\n')));
+    const finding = await until('the finding', () =>
+      vscode.languages.getDiagnostics(editor.document.uri).find(({ message }) => message.includes('widht')),
+    );
+    assert.equal(finding.range.start.line, 6);
+    await vscode.commands.executeCommand('workbench.action.files.revert');
   });
 });

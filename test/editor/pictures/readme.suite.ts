@@ -1,0 +1,76 @@
+import * as vscode from 'vscode';
+import {
+  evaluateInWebview,
+  hoverInWorkbench,
+  openFile,
+  pressKey,
+  resizeWindow,
+  screenshot,
+  setTheme,
+  until,
+} from '../driver.js';
+import { suite, test } from '../harness.js';
+
+// The pictures of the README, made anew by `npm run pictures`. The workspace is a copy of the demo jobs.
+
+/** Puts the cursor on the first place that has the text, in the middle of the window. */
+async function cursorAt(file: string, text: string): Promise<vscode.TextEditor> {
+  const editor = await openFile(file);
+  const start = editor.document.getText().indexOf(text);
+  if (start < 0) throw new Error(`${file} has no ‘${text}’`);
+  const position = editor.document.positionAt(start + 1);
+  editor.selection = new vscode.Selection(position, position);
+  editor.revealRange(editor.selection, vscode.TextEditorRevealType.InCenter);
+  return editor;
+}
+
+/** Waits until the page shows a drawing whose title starts so, and a little more for it to come to rest. */
+async function drawn(title: string): Promise<void> {
+  await until(`the drawing of ${title}`, async () => {
+    const shown = await evaluateInWebview('body[data-version]', () => document.querySelector('h1')?.textContent ?? '');
+    return shown.startsWith(title);
+  });
+  await rest(600);
+}
+const rest = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
+
+suite('pictures', () => {
+  test('bore map, light and dark', async () => {
+    await resizeWindow(1440, 860);
+    await vscode.commands.executeCommand('workbench.action.closeSidebar');
+    await cursorAt('kitchen.carcass.yaml', 'corner-base:');
+    await vscode.commands.executeCommand('borewright.showBoreMap');
+    for (const theme of ['dark', 'light'] as const) {
+      await setTheme(theme);
+      await drawn('corner-base');
+      await screenshot(`bore-map-${theme}`);
+    }
+  });
+
+  test('a hover with the figures', async () => {
+    await cursorAt('kitchen.carcass.yaml', 'corner-base:');
+    await vscode.commands.executeCommand('editor.action.showHover');
+    await hoverInWorkbench('.monaco-hover:not(.hidden) .monaco-hover-content');
+    await screenshot('hover');
+    await pressKey('Escape');
+  });
+
+  test('a sheet of every panel', async () => {
+    await cursorAt('kitchen.carcass.yaml', 'bench-drawers:');
+    await vscode.commands.executeCommand('borewright.showSheet');
+    await drawn('bench-drawers');
+    await screenshot('carcass-sheet');
+  });
+
+  test('a finding and its repairs', async () => {
+    const editor = await cursorAt('every-finding.carcass.yaml', '330 # two over');
+    await until('the findings', () => vscode.languages.getDiagnostics(editor.document.uri).length > 0);
+    await vscode.commands.executeCommand('borewright.showBoreMap');
+    await cursorAt('every-finding.carcass.yaml', '330 # two over');
+    await drawn('shelf-off-grid');
+    await vscode.commands.executeCommand('editor.action.quickFix');
+    await rest(1500);
+    await screenshot('finding-and-repairs');
+    await pressKey('Escape');
+  });
+});
