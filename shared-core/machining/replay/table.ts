@@ -1,5 +1,4 @@
-import type { LoadedSpindle, SetStop, SetUp, Step } from '../setup-sheet.js';
-import type { Blank } from '../setup-sheet.js';
+import type { Blank, LoadedSpindle, SetStop, SetUp, Step } from '../setup-sheet.js';
 import type { End, Side } from './solid.js';
 import type { Stray } from './stray.js';
 import { dot, type Vector } from './vector.js';
@@ -9,12 +8,11 @@ import { dot, type Vector } from './vector.js';
  * or the plate of a horizontal head, is the plane Y = 0.
  */
 
-const X: Vector = [1, 0, 0];
-const Y: Vector = [0, 1, 0];
+const RIGHT: Vector = [1, 0, 0];
+const AWAY: Vector = [0, 1, 0];
 const UP: Vector = [0, 0, 1];
 const DOWN: Vector = [0, 0, -1];
 const LEFT: Vector = [-1, 0, 0];
-const AWAY = Y;
 const TOWARD_OPERATOR: Vector = [0, -1, 0];
 
 /** A side of the panel pushed against a plane of the machine. */
@@ -62,7 +60,7 @@ const boringDirection = (machine: SetUp['machine']): Vector => {
   return machine.kind !== 'cup' && machine.from === 'below' ? UP : DOWN;
 };
 
-export const stopSide = (stop: SetStop): Vector => (stop.side === 'left' ? LEFT : X);
+export const stopSide = (stop: SetStop): Vector => (stop.side === 'left' ? LEFT : RIGHT);
 
 /** How far out a stop's face stands from X = 0, on its own side, when it is set to its position. */
 export function stopFace(setUp: SetUp, stop: SetStop): number {
@@ -102,7 +100,7 @@ export function contacts(
  * @param set Fence to the spindle's head; on a horizontal head its height over the table.
  */
 function centreLine({ machine }: SetUp, spindle: number, set: number): Vector {
-  const away = dot(fenceSide(machine), Y);
+  const away = dot(fenceSide(machine), AWAY);
   switch (machine.kind) {
     case 'vertical':
       return [0, -away * (set + spindle * machine.pitch), 0];
