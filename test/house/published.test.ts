@@ -1,0 +1,26 @@
+import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { Ajv } from 'ajv';
+import { expect, test } from 'vitest';
+import { parse } from 'yaml';
+
+// What ships beside the bundles. The schema is tried by a validator of JSON Schema draft-07 that knows nothing of ours.
+const root = resolve(import.meta.dirname, '..', '..');
+const shipped = (name: string): string => readFileSync(join(root, 'dist', name), 'utf8');
+const demo = (name: string): unknown => parse(readFileSync(join(root, 'test', 'demo', name), 'utf8'));
+
+test.each([
+  ['carcass', 'kitchen.carcass.yaml', { carcasses: { a: { kind: 'bse', width: 600 } } }],
+  ['carcass', 'studio.carcass.yaml', { carcasses: { a: { kind: 'base' } } }],
+  ['shop', 'shed.shop.yaml', { boards: { a: { thickness: 'thick' } } }],
+])('the published schema of a %s file takes %s and refuses a faulty one', (name, file, faulty) => {
+  const schema = JSON.parse(shipped(`schema/${name}.schema.json`)) as object;
+  const valid = new Ajv({ allowUnionTypes: true }).compile(schema);
+  expect(valid(demo(file)), JSON.stringify(valid.errors)).toBe(true);
+  expect(valid(faulty)).toBe(false);
+});
+
+test('the reference page and the licences of bundled packages ship', () => {
+  expect(shipped('reference.md')).toContain('row-past-reach');
+  expect(shipped('LICENCES.txt')).toMatch(/^vscode-languageserver \d/m);
+});
