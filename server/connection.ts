@@ -15,7 +15,7 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { DrawingMethod, DrawingParams } from '../shared-core/drawing/messages.js';
-import { codeActions, FIX_ALL } from './features/code-actions.js';
+import { codeActions, FIX_ALL, ownerOf, resolvedAction } from './features/code-actions.js';
 import { completion } from './features/completion.js';
 import { diagnostics } from './features/diagnostics.js';
 import { drawing } from './features/drawing.js';
@@ -29,9 +29,14 @@ import { Workspace } from './workspace.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 
+/** The request is about an older text. */
+class Moved extends Error {}
+
 /** What the client can do, as far as the features ask. */
 export interface ClientAbilities {
   readonly versionedEdits: boolean;
+  /** The edit of a code action may come when it is chosen. */
+  readonly resolvesEdits: boolean;
   readonly snippets: boolean;
   readonly related: boolean;
   readonly codeDescription: boolean;
@@ -74,11 +79,13 @@ export function serve(connection: Connection, files: Files, version: string, ref
     // Lets what the client has sent since (a cancellation, the next key) come in first.
     await new Promise((resume) => setTimeout(resume, 0));
     if (token.isCancellationRequested) return new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
-    if (workspace.document(uri)?.version !== asked) return new ResponseError(LSPErrorCodes.ContentModified, 'the text has changed');
+    const moved = new ResponseError(LSPErrorCodes.ContentModified, 'the text has changed');
+    if (workspace.document(uri)?.version !== asked) return moved;
     try {
       const file = workspace.file(uri);
       return file === null ? nothing : work(file);
     } catch (fault) {
+      if (fault instanceof Moved) return moved;
       log(what, fault);
       return nothing;
     }
@@ -95,7 +102,7 @@ export function serve(connection: Connection, files: Files, version: string, ref
         hoverProvider: true,
         completionProvider: { triggerCharacters: [':', ' ', '-', '{', ','] },
         documentSymbolProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL] },
+        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL], resolveProvider: true },
       },
     };
   });
@@ -131,6 +138,14 @@ export function serve(connection: Connection, files: Files, version: string, ref
   connection.onCodeAction(({ textDocument, range, context }, token) =>
     answer('code actions', textDocument.uri, token, null, (file) => codeActions(file, range, context, abilities)),
   );
+  connection.onCodeActionResolve((action, token) => {
+    const owner = ownerOf(action);
+    if (owner === null) return action;
+    return answer('code action', owner.uri, token, action, (file) => {
+      if (file.document.version !== owner.version) throw new Moved();
+      return resolvedAction(file, action, abilities);
+    });
+  });
   connection.onRequest(DRAWING, (params: DrawingParams, token: CancellationToken) =>
     answer('drawing', params.uri, token, null, (file) => drawing(file, params)),
   );
@@ -147,6 +162,7 @@ function abilitiesOf(params: InitializeParams | null, reference: string | null):
       ? options.reference
       : null;
   return {
+    resolvesEdits: text?.codeAction?.resolveSupport?.properties.includes('edit') === true,
     versionedEdits: params?.capabilities.workspace?.workspaceEdit?.documentChanges === true,
     snippets: text?.completion?.completionItem?.snippetSupport === true,
     related: text?.publishDiagnostics?.relatedInformation === true,

@@ -1,6 +1,6 @@
 import { referencePage } from '../../shared-core/findings/reference-page.js';
 import { jobSchema } from '../../shared-core/job/schema.js';
-const jsonSchema = (schema: unknown): unknown => schema;
+import { jsonSchema } from '../../shared-core/schema/json-schema.js';
 import { shopSchema } from '../../shared-core/shop/schema.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun } from './run.js';
@@ -15,5 +15,6 @@ export function reference(args: readonly string[]): Outcome {
 export function schema(args: readonly string[]): Outcome {
   const [which, ...more] = args;
   if (more.length > 0 || (which !== 'job' && which !== 'shop')) throw new CouldNotRun('Say of what: borewright schema job, or borewright schema shop.');
-  return { output: asJson(jsonSchema(which === 'job' ? jobSchema : shopSchema)), errors: '', code: 0 };
+  const made = which === 'job' ? jsonSchema(jobSchema, 'Carcass job') : jsonSchema(shopSchema, 'Shop');
+  return { output: asJson(made), errors: '', code: 0 };
 }

@@ -12,7 +12,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { editsFor } from '../../shared-core/document/edit.js';
 import type { TextEdit as CoreEdit } from '../../shared-core/document/pieces.js';
 import type { RepairEdits } from '../../shared-core/engine/repairs.js';
-import { batchEdits, batchesFor, preferredRepairs, repairEdits } from '../../shared-core/engine/repairs.js';
+import { batchEdits, batchesFor, preferredRepairs, repairEdits, repairsOf } from '../../shared-core/engine/repairs.js';
 import type { ClientAbilities } from '../connection.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
@@ -62,9 +62,13 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
     });
     const batches = batchesFor(analysis, one)
       .filter(({ title }) => !offered.has(title))
-      .flatMap(({ title, repairs }) => {
+      .flatMap(({ title, key, rule, carcass }): CodeAction[] => {
         offered.add(title);
-        return quickFix(title, false, diagnostic, jobEdit(file, batchEdits(analysis, repairs), abilities));
+        const { uri, version } = file.document;
+        const data: BatchData = { uri, version, key, rule, carcass };
+        const action = { title, kind: CodeActionKind.QuickFix, diagnostics: [diagnostic], data };
+        // To try the repairs of a whole file takes a while: done for the one that is chosen, where the client lets us.
+        return abilities.resolvesEdits ? [action] : withEdit(file, action, abilities);
       });
     return [...own, ...batches];
   });
@@ -73,6 +77,39 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
 function quickFix(title: string, preferred: boolean, diagnostic: Diagnostic, edit: WorkspaceEdit | null): CodeAction[] {
   if (edit === null) return [];
   return [{ title, kind: CodeActionKind.QuickFix, diagnostics: [diagnostic], ...(preferred && { isPreferred: true }), edit }];
+}
+
+/** What a batch's action carries until it is chosen. */
+interface BatchData {
+  readonly uri: string;
+  readonly version: number;
+  readonly key: string;
+  readonly rule: string;
+  readonly carcass: number | null;
+}
+
+function isBatchData(data: unknown): data is BatchData {
+  if (typeof data !== 'object' || data === null) return false;
+  const { uri, version, key, rule, carcass } = data as Partial<Record<keyof BatchData, unknown>>;
+  const isText = [uri, key, rule].every((value) => typeof value === 'string');
+  return isText && typeof version === 'number' && (carcass === null || Number.isInteger(carcass));
+}
+
+/** The document that an action without an edit belongs to; null for one that was never ours. */
+export function ownerOf({ data }: CodeAction): { readonly uri: string; readonly version: number } | null {
+  return isBatchData(data) ? { uri: data.uri, version: data.version } : null;
+}
+
+/** The action with its edit, which it was offered without. */
+export function resolvedAction(file: OpenFile, action: CodeAction, abilities: ClientAbilities): CodeAction {
+  return (file.kind === 'job' ? withEdit(file, action, abilities)[0] : undefined) ?? action;
+}
+
+/** Empty where there is nothing to change. */
+function withEdit(file: OpenJob, action: CodeAction, abilities: ClientAbilities): CodeAction[] {
+  if (!isBatchData(action.data)) return [];
+  const edit = jobEdit(file, batchEdits(file.analysis, repairsOf(file.analysis, action.data)), abilities);
+  return edit === null ? [] : [{ ...action, edit }];
 }
 
 function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {

@@ -67,9 +67,13 @@ export class Client {
     readonly connection: MessageConnection,
   ) {}
 
-  static async start(capabilities: object = CAPABILITIES, initializationOptions?: unknown): Promise<Client> {
+  static async start(
+    capabilities: object = CAPABILITIES,
+    initializationOptions?: unknown,
+    command: readonly string[] = [SERVER, '--stdio'],
+  ): Promise<Client> {
     if (!existsSync(SERVER)) throw new Error(`${SERVER} is missing: npm run build`);
-    const child = spawn(process.execPath, [SERVER, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+    const child = spawn(process.execPath, command, { stdio: ['pipe', 'pipe', 'inherit'] });
     const connection = createMessageConnection(new StreamMessageReader(child.stdout), new StreamMessageWriter(child.stdin));
     const client = new Client(child, connection);
     connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
@@ -186,6 +190,11 @@ export class Client {
     return this.ask('textDocument/codeAction', { textDocument: { uri }, range, context: { diagnostics, ...(only && { only }) } });
   }
 
+  /** A code action with its edit, as an editor asks for it when it is chosen. */
+  async chosen(action: CodeAction): Promise<CodeAction> {
+    return action.edit === undefined ? this.ask('codeAction/resolve', action) : action;
+  }
+
   async drawing(params: Partial<DrawingParams> & { readonly uri: string }): Promise<DrawingReply> {
     return this.ask(DRAWING, { view: 'panel', position: null, carcass: null, panel: null, ...params });
   }
@@ -232,5 +241,6 @@ export const CAPABILITIES = {
   textDocument: {
     publishDiagnostics: { relatedInformation: true, versionSupport: true, codeDescriptionSupport: true, dataSupport: true },
     completion: { completionItem: { snippetSupport: true } },
+    codeAction: { dataSupport: true, resolveSupport: { properties: ['edit'] } },
   },
 };

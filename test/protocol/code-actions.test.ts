@@ -65,13 +65,22 @@ describe('shelves off the pitch grid', () => {
     const { uri } = await opened(shelves);
     const at = client.at(uri, '330');
     const actions = await client.codeActions(uri, { start: at, end: at });
-    const inCarcass = actions.find(({ title }) => title.endsWith('(this carcass)'))!;
+    const inCarcass = await client.chosen(actions.find(({ title }) => title.endsWith('(this carcass)'))!);
     expect(client.applied(uri, inCarcass.edit!)).toBe(shelves.replace('330', '328').replace('490', '488'));
-    const inFile = actions.find(({ title }) => title.endsWith('(whole file)'))!;
+    const inFile = await client.chosen(actions.find(({ title }) => title.endsWith('(whole file)'))!);
     const after = client.applied(uri, inFile.edit!);
     expect(after).toBe(shelves.replace('330', '328').replace('490', '488').replace('300', '296'));
     expect((await client.open(uri, after)).map(({ code }) => code)).not.toContain('shelf-off-grid');
   });
+});
+
+test('a batch that was offered for an older text is refused', async () => {
+  const { uri } = await opened(shelves);
+  const at = client.at(uri, '330');
+  const action = (await client.codeActions(uri, { start: at, end: at })).find(({ title }) => title.endsWith('(whole file)'))!;
+  expect(action.edit).toBeUndefined();
+  await client.change(uri, [{ text: shelves.replace('490', '500') }]);
+  await expect(client.chosen(action)).rejects.toMatchObject({ code: -32801 });
 });
 
 describe('every repair of every finding', () => {
@@ -130,7 +139,8 @@ describe('the edits', () => {
     const uri = folder.uri('plain.carcass.yaml');
     await plain.open(uri, shelves);
     const at = plain.at(uri, '490');
-    const [action] = await plain.codeActions(uri, { start: at, end: at });
+    const [action, ...more] = await plain.codeActions(uri, { start: at, end: at });
+    expect(more.every(({ edit }) => edit !== undefined)).toBe(true);
     expect(action!.edit!.documentChanges).toBeUndefined();
     expect(editsOf(uri, action!.edit!)).toHaveLength(1);
     await plain.stop();

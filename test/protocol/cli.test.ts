@@ -1,0 +1,235 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Ajv } from 'ajv';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { Client, demo, Folder, root } from './client.js';
+
+const CLI = join(root, 'dist', 'server', 'cli.js');
+let folder: Folder;
+beforeAll(() => {
+  folder = new Folder();
+  for (const file of ['shed.shop.yaml', 'faults.shop.yaml', 'kitchen.carcass.yaml', 'every-finding.carcass.yaml']) folder.write(file, demo(file));
+});
+afterAll(() => folder.close());
+
+function run(...args: string[]): { code: number | null; out: string; err: string } {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], { cwd: folder.path, encoding: 'utf8', maxBuffer: 1e8 });
+  return { code: status, out: stdout, err: stderr };
+}
+
+interface Checked {
+  readonly files: readonly {
+    readonly file: string;
+    readonly findings: readonly {
+      readonly rule: string;
+      readonly severity: string;
+      readonly message: string;
+      readonly range: { readonly start: { readonly line: number; readonly character: number } };
+      readonly carcass?: string;
+      readonly panel?: string;
+    }[];
+  }[];
+}
+
+describe('check', () => {
+  test('exit 0 and no errors for a good job', () => {
+    const { code, out, err } = run('check', 'kitchen.carcass.yaml');
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toMatch(/1 file, 0 errors/);
+  });
+
+  test('exit 1 and one line a finding where there are errors', () => {
+    const { code, out } = run('check', 'every-finding.carcass.yaml');
+    expect(code).toBe(1);
+    expect(out).toMatch(/^every-finding\.carcass\.yaml:\d+:\d+: error board-unknown: .*bord-16.* \(board-unknown\)$/m);
+  });
+
+  test('JSON is one object, with what the language server finds, zero-based', async () => {
+    const { code, out, err } = run('check', '--format', 'json', 'every-finding.carcass.yaml', 'kitchen.carcass.yaml');
+    expect({ code, err }).toEqual({ code: 1, err: '' });
+    const { files } = JSON.parse(out) as Checked;
+    expect(files.map(({ file }) => file)).toEqual(['every-finding.carcass.yaml', 'kitchen.carcass.yaml']);
+    const client = await Client.start();
+    const published = await client.open(folder.uri('every-finding.carcass.yaml'), demo('every-finding.carcass.yaml'));
+    await client.stop();
+    const shown = (rule: unknown, message: unknown, range: unknown): string => JSON.stringify([rule, message, range]);
+    expect(files[0]!.findings.map(({ rule, message, range }) => shown(rule, message, range)).sort()).toEqual(
+      published.map(({ code: rule, message, range }) => shown(rule, message, range)).sort(),
+    );
+    const lines = files[0]!.findings.map(({ range }) => range.start.line);
+    expect(lines).toEqual(lines.toSorted((a, b) => a - b));
+    expect(files[0]!.findings.find(({ rule }) => rule === 'row-past-reach')).toMatchObject({ severity: 'error', carcass: 'row-past-reach', panel: 'left' });
+  });
+
+  test('a folder: every job below it, not what is in node_modules', () => {
+    for (const path of ['tree/b/deep', 'tree/node_modules/x', 'tree/a']) mkdirSync(join(folder.path, path), { recursive: true });
+    const job = 'carcasses:\r\n  a: { kind: base, width: 600 }\r\n';
+    for (const path of ['tree/b/deep/two.carcass.yaml', 'tree/a/one.carcass.yml', 'tree/node_modules/x/no.carcass.yaml', 'tree/a/no.yaml']) {
+      writeFileSync(join(folder.path, path), job);
+    }
+    symlinkSync(join(folder.path, 'tree'), join(folder.path, 'tree', 'a', 'ring'));
+    const { code, out } = run('check', 'tree', '--format=json');
+    expect(code).toBe(0);
+    expect((JSON.parse(out) as Checked).files.map(({ file }) => file.replaceAll('\\', '/'))).toEqual(['tree/a/one.carcass.yml', 'tree/b/deep/two.carcass.yaml']);
+  });
+
+  test('a shop file by its name', () => {
+    folder.write('bad.shop.yaml', 'boards:\n  oak: { thickness: -1 }\n');
+    const { code, out } = run('check', 'bad.shop.yaml');
+    expect(code).toBe(1);
+    expect(out).toMatch(/^bad\.shop\.yaml:2:\d+: error length-impossible/);
+  });
+
+  test('a file with a byte order mark is read as one without', () => {
+    folder.write('mark.carcass.yaml', `\uFEFF${demo('kitchen.carcass.yaml')}`);
+    expect(run('check', 'mark.carcass.yaml').code).toBe(run('check', 'kitchen.carcass.yaml').code);
+  });
+
+  test.each([
+    ['no path', ['check'], /Name a job file/],
+    ['a path that is not there', ['check', 'gone.carcass.yaml'], /gone\.carcass\.yaml: there is no such file/],
+    ['one good path and one that is not there', ['check', 'kitchen.carcass.yaml', 'gone'], /gone: there is no such file/],
+    ['a folder without jobs', ['check', 'nothing'], /no job file/],
+    ['an unknown format', ['check', 'kitchen.carcass.yaml', '--format', 'xml'], /text or json/],
+    ['an unknown option', ['check', '--loud', 'kitchen.carcass.yaml'], /--loud/],
+    ['an unknown command', ['chek'], /no command ‘chek’/],
+    ['no command', [], /No command/],
+    ['panels of nothing', ['panels'], /Name one job file/],
+    ['panels of a shop', ['panels', 'shed.shop.yaml'], /shop file/],
+    ['panels of a folder', ['panels', '.'], /folder/],
+    ['a drawing without a folder', ['draw', 'kitchen.carcass.yaml'], /--out/],
+    ['a drawing into a file', ['draw', 'kitchen.carcass.yaml', '--out', 'shed.shop.yaml'], /shed\.shop\.yaml/],
+    ['a schema of nothing', ['schema'], /job/],
+  ])('exit 2, a word on stderr and nothing on stdout for %s', (_, args, words) => {
+    mkdirSync(join(folder.path, 'nothing'), { recursive: true });
+    const { code, out, err } = run(...args);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toMatch(words);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+});
+
+interface Bored {
+  readonly carcasses: readonly {
+    readonly name: string;
+    readonly panels: readonly {
+      readonly name: string;
+      readonly role: string;
+      readonly length: number;
+      readonly width: number;
+      readonly thickness: number;
+      readonly bores: readonly {
+        readonly face: string;
+        readonly u: number;
+        readonly v: number;
+        readonly diameter: number;
+        readonly depth: number;
+        readonly through: boolean;
+        readonly purpose: string;
+        readonly group: string;
+      }[];
+    }[];
+  }[];
+}
+
+describe('panels', () => {
+  test('sizes and bores in millimetres', () => {
+    const { code, out, err } = run('panels', 'kitchen.carcass.yaml', '--format', 'json');
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    const { carcasses } = JSON.parse(out) as Bored;
+    expect(carcasses).toHaveLength(14);
+    const box = carcasses.find(({ name }) => name === 'corner-base')!;
+    // T = 16 and 22 pitches of 32 give 720; half of 16 is 8: common practice, no source.
+    const left = box.panels.find(({ name }) => name === 'left')!;
+    expect(left).toMatchObject({ role: 'left-side', length: 720, width: 560, thickness: 16 });
+    const rows = left.bores.filter(({ purpose }) => purpose === 'row');
+    expect(rows).toHaveLength(46);
+    expect(rows[0]).toMatchObject({ face: 'inside', v: 8, diameter: 5, through: false });
+    const bottom = box.panels.find(({ name }) => name === 'bottom')!;
+    const ends = bottom.bores.filter(({ face }) => face === 'reference-end');
+    // On an end v counts across the thickness, from the outside face.
+    expect(new Set(ends.map(({ v }) => v))).toEqual(new Set([8]));
+    // A dowel of 30 stands 12 in the face; 18 and the glue gap of 1 are left for the end.
+    expect(new Set(ends.map(({ depth }) => depth))).toEqual(new Set([19]));
+    const mates = left.bores.filter(({ group, purpose }) => group === ends[0]!.group && purpose === 'dowel');
+    expect(mates.map(({ u }) => u)).toEqual(ends.map(({ u }) => u));
+  });
+
+  test('the same box written in inches has the same bores', () => {
+    const job = (unit: string, width: string): string => `unit: ${unit}\ncarcasses:\n  a:\n    kind: base\n    width: ${width}\n`;
+    folder.write('mm.carcass.yaml', job('mm', '609.6'));
+    folder.write('in.carcass.yaml', job('in', "2'"));
+    expect(JSON.parse(run('panels', 'in.carcass.yaml', '--format', 'json').out)).toEqual(JSON.parse(run('panels', 'mm.carcass.yaml', '--format', 'json').out));
+  });
+
+  test('text for people', () => {
+    const { out } = run('panels', 'kitchen.carcass.yaml');
+    expect(out).toMatch(/^sink: base, 600 x 720 x 560 mm$/m);
+    expect(out).toMatch(/front row/);
+  });
+
+  test('a carcass that cannot be worked out is left out and told of', () => {
+    folder.write('half.carcass.yaml', 'carcasses:\n  a: { kind: base, width: 600 }\n  b: { kind: base, width: -1 }\n');
+    const { code, out, err } = run('panels', 'half.carcass.yaml', '--format', 'json');
+    expect(code).toBe(1);
+    expect((JSON.parse(out) as Bored).carcasses.map(({ name }) => name)).toEqual(['a']);
+    expect(err).toMatch(/half\.carcass\.yaml:3:\d+: error length-impossible/);
+  });
+});
+
+test('draw writes an SVG for every panel and a page that shows them all', () => {
+  const { code, out } = run('draw', 'kitchen.carcass.yaml', '--out', 'drawn/deep');
+  expect(code).toBe(0);
+  const { carcasses } = JSON.parse(run('panels', 'kitchen.carcass.yaml', '--format', 'json').out) as Bored;
+  const wanted = carcasses.flatMap(({ name, panels }) => panels.map((panel) => `${name}-${panel.name}.svg`));
+  const files = readdirSync(join(folder.path, 'drawn', 'deep'));
+  expect(files.toSorted()).toEqual([...wanted, 'index.html'].toSorted());
+  expect(out).toContain(`${wanted.length} bore maps`);
+  const page = readFileSync(join(folder.path, 'drawn', 'deep', 'index.html'), 'utf8');
+  for (const file of wanted) expect(page).toContain(`src="${file}"`);
+  expect(page).not.toMatch(/<script/);
+  for (const file of files) if (file.endsWith('.svg')) expect(readFileSync(join(folder.path, 'drawn', 'deep', file), 'utf8')).toMatch(/^(<\?xml[^>]*>\s*)?<svg /);
+});
+
+test('schema gives JSON Schema that the demo files obey and bad ones do not', () => {
+  for (const which of ['job', 'shop']) {
+    const { code, out } = run('schema', which);
+    expect(code).toBe(0);
+    const validate = new Ajv({ strict: false }).compile(JSON.parse(out) as object);
+    expect(validate({ carcasses: { a: { kind: 'base', width: 600 } } })).toBe(which === 'job');
+    expect(validate({ boards: { oak: { thickness: 19 } } })).toBe(which === 'shop');
+    expect(validate({ nonsense: 1 })).toBe(false);
+  }
+});
+
+test('reference explains every rule that the fault job shows', () => {
+  const { code, out } = run('reference');
+  expect(code).toBe(0);
+  const { files } = JSON.parse(run('check', 'every-finding.carcass.yaml', '--format', 'json').out) as Checked;
+  for (const { rule } of files[0]!.findings) expect(out).toContain(`### ${rule}\n`);
+});
+
+test('help and version', () => {
+  for (const args of [['--help'], ['check', '--help'], ['help']]) expect(run(...args)).toMatchObject({ code: 0, err: '' });
+  expect(run('--help').out).toContain('borewright check PATH...');
+  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
+  expect(run('--version').out).toBe(`${version}\n`);
+});
+
+test('a reader that stops early is no fault', async () => {
+  const child = spawn(process.execPath, [CLI, 'panels', 'kitchen.carcass.yaml', '--format', 'json'], { cwd: folder.path, stdio: ['ignore', 'pipe', 'pipe'] });
+  let err = '';
+  child.stderr.on('data', (data: Buffer) => (err += data.toString()));
+  child.stdout.once('data', () => child.stdout.destroy());
+  const code = await new Promise<number | null>((done) => child.once('exit', done));
+  expect(err).toBe('');
+  expect(code).toBe(0);
+});
+
+test('server --stdio is the language server', async () => {
+  const client = await Client.start(undefined, undefined, [CLI, 'server', '--stdio']);
+  const found = await client.open(folder.uri('x.carcass.yaml'), 'carcasses:\n  a: { kind: base, width: -1 }\n');
+  expect(found.map(({ code }) => code)).toContain('length-impossible');
+  expect(await client.stop()).toBe(0);
+});
