@@ -143,9 +143,34 @@ function partsOf(text: string, end: number, starts: readonly number[]): JobParts
   };
 }
 
-/** A block starts `name:` with at most a comment or one bracketed map behind it, or is a name whose colon is to come. */
-const BLOCK_START =
-  /^ +(?:[\p{L}\p{N}_][^:#'"&*!|>{}[\],]*|"[^"\\]*"|'[^']*')(?::[ \t]*(?:[ \t]#.*|[ \t]\{[^{}[\]#'"]*\}[ \t]*(?:#.*)?)?)?$/u;
+/** A block starts with a name and its colon; what follows on the line must end on it. */
+const BLOCK_START = /^ +(?:[\p{L}\p{N}_][^:#'"&*!|>{}[\],]*|"[^"\\]*"|'[^']*')(?<rest>:(?:[ \t].*)?)?$/u;
+
+/** True where nothing stands behind a name's colon but a remark, or one bracketed map that closes again. */
+function endsOnLine(rest: string): boolean {
+  let depth = 0;
+  let before = ':';
+  for (let i = 1; i < rest.length; i += 1) {
+    const char = rest[i]!;
+    if (char === ' ' || char === '\t') continue;
+    if (char === '#' && /[ \t]/.test(rest[i - 1]!)) return depth === 0;
+    if (depth === 0 && (char !== '{' || before !== ':')) return false;
+    if ((char === "'" || char === '"') && /[{[,:]/.test(before)) {
+      const close = closingQuote(rest, i);
+      if (close === null) return false;
+      i = close;
+    } else if (char === '{' || char === '[') depth += 1;
+    else if (char === '}' || char === ']') depth -= 1;
+    before = char;
+  }
+  return depth === 0;
+}
+
+function closingQuote(text: string, open: number): number | null {
+  const quoted = text[open] === '"' ? /"(?:[^"\\]|\\.)*"/y : /'(?:[^']|'')*'/y;
+  quoted.lastIndex = open;
+  return quoted.test(text) ? quoted.lastIndex - 1 : null;
+}
 const KEY_LINE = new RegExp(String.raw`^${CARCASSES_KEY}:[ \t]*(?:[ \t]#.*)?$`);
 /** An anchor, an alias, or the mark of another document: the meaning of one line may lie in another. */
 const TIED = /(?:^|[\s[{,:])[&*][^\s,\]}]|^---|^\.\.\.|^%/;
@@ -185,7 +210,8 @@ function cutByLines(text: string): JobParts | null {
       if (starts.length === 0) return null;
       continue;
     }
-    if (!BLOCK_START.test(line)) return null;
+    const block = BLOCK_START.exec(line);
+    if (block === null || !endsOnLine(block.groups?.rest ?? ':')) return null;
     starts.push(here);
   }
   if (!inside && end === null) return null;
@@ -198,8 +224,12 @@ function cutByLines(text: string): JobParts | null {
 function leaveWhole(text: string): JobParts {
   const { root } = readWhole(text, 'self');
   const entries = carcassEntries(root);
+  const after =
+    root?.kind === 'map'
+      ? root.entries.find(({ place }) => place.start > (entries.at(-1)?.place.start ?? 0))
+      : undefined;
   const carcasses = entries.map((entry, index): CarcassPart => {
-    const end = entries[index + 1]?.place.start ?? Math.max(entry.place.end, entry.keyPlace.end);
+    const end = entries[index + 1]?.place.start ?? after?.place.start ?? text.length;
     return { start: entry.place.start, end, origin: 0, text, entry: index };
   });
   return {

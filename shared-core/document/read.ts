@@ -1,5 +1,6 @@
 import type { Alias, CST, ParsedNode, Scalar, YAMLError, YAMLMap, YAMLSeq } from 'yaml';
 import { Composer, isAlias, isMap, isScalar, isSeq, Lexer, Parser } from 'yaml';
+import { explain } from './explain.js';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
 
@@ -263,32 +264,4 @@ export function writtenEnd(node: TreeNode | null): number {
 function firstLine(text: string, part: Part): Place {
   const end = text.indexOf('\n');
   return { part, start: 0, end: end === -1 ? Math.min(text.length, 80) : Math.min(end, 80) };
-}
-
-const EXPLANATIONS: Readonly<Record<string, string>> = {
-  BAD_ALIAS: 'An alias is a * and a name without spaces. Write the value out, or put it in quotes.',
-  BAD_DIRECTIVE: 'A line that starts with % is an instruction to the YAML reader and is not used here. Take it out.',
-  BAD_DQ_ESCAPE:
-    'A backslash in double quotes starts an escape, and this one is none. Write it twice, or use single quotes.',
-  BAD_INDENT: 'This is not indented far enough, or not like the lines beside it. Lines of one map start in one column.',
-  BAD_SCALAR_START: 'A value cannot start with this character. Put the value in quotes.',
-  BLOCK_AS_IMPLICIT_KEY:
-    'Two colons stand on one line. Put the inner `key: value` on a line of its own, or the value in quotes.',
-  BLOCK_IN_FLOW: 'Inside [ ] or { } a list with - or an indented map cannot stand. Separate the values by commas.',
-  KEY_OVER_1024_CHARS: 'This key is far too long. A closing quote or a colon may be missing.',
-  MISSING_CHAR: 'Something is missing here: a colon, a comma, a space, a closing quote or a bracket.',
-  MULTILINE_IMPLICIT_KEY: 'A key must stand on one line and end with a colon. The colon may be missing: `width: 600`.',
-  MULTIPLE_ANCHORS: 'A value can have one & name only.',
-  MULTIPLE_DOCS: 'A second document begins here (after ---). Keep one document in a file.',
-  MULTIPLE_TAGS: 'A value can have one ! tag only; none is needed here.',
-  TAB_AS_INDENT: 'A tab stands here as indentation. Use spaces.',
-  UNEXPECTED_TOKEN:
-    'This does not belong here. Look at the indentation of this line, and for a missing colon, quote or bracket.',
-};
-
-function explain(error: YAMLError): string {
-  const known = EXPLANATIONS[error.code];
-  if (error.code !== 'MISSING_CHAR' && known !== undefined) return known;
-  const first = error.message.split(/ at line \d+|\n/)[0]!;
-  return `${known ?? 'This is not well-formed YAML.'} (${first})`;
 }

@@ -54,8 +54,10 @@ export function readCarcass(part: CarcassPart, head: JobHead, defaults: Defaults
     path: [],
     place: entry.keyPlace,
   });
+  // What a broken text seems to say is not worth telling.
+  if (problems.length > 0) return { spec: null, findings, name, entry };
   findings.push(...read.findings);
-  if (read.value === null || !read.sound || problems.length > 0) return { spec: null, findings, name, entry };
+  if (read.value === null || !read.sound) return { spec: null, findings, name, entry };
   const filler = new Filler(name, read.value.value, defaults, head, shop);
   const spec = filler.spec();
   findings.push(...filler.findings);
@@ -121,7 +123,10 @@ class Filler {
     const grid = { offset: rowOffset.value, pitch: habits.pitch };
     const shelfThickness = this.#thickness(board.value);
     const centred: ShelfBody = { below: half(shelfThickness), above: shelfThickness - half(shelfThickness) };
-    const fixedShelves = this.#shelves('fixed-shelves', board, this.#unwritten(0, []), dividers.length, (count) =>
+    // A loose shelf lies on its pins: its underside is half a hole above their centres.
+    const pin = half(habits.rowDiameter);
+    const onPins: ShelfBody = { below: -pin, above: shelfThickness + pin };
+    const fixedShelves = this.#shelves('fixed-shelves', board, this.#unwritten(0, []), (count) =>
       spreadShelves(count, [opening], centred, grid),
     );
     const taken = fixedShelves.map((shelf): Opening => {
@@ -129,12 +134,8 @@ class Filler {
       const from = shelf.at.value - half(thickness);
       return { from, to: from + thickness };
     });
-    const looseShelves = this.#shelves(
-      'loose-shelves',
-      board,
-      this.#unwritten(habits.shelfSetback, []),
-      dividers.length,
-      (count) => spreadShelves(count, openingsBetween(opening, taken), { below: 0, above: shelfThickness }, grid),
+    const looseShelves = this.#shelves('loose-shelves', board, this.#unwritten(habits.shelfSetback, []), (count) =>
+      spreadShelves(count, openingsBetween(opening, taken), onPins, grid),
     );
     const spec: CarcassSpec = {
       name: this.name,
@@ -170,14 +171,13 @@ class Filler {
     const { habits } = this.shop;
     const own = this.input.back;
     const given = this.defaults?.back;
-    const part = <K extends 'board' | 'groove' | 'inset'>(key: K) =>
+    const part = <K extends 'how' | 'board' | 'groove' | 'inset'>(key: K) =>
       (own?.as === 'record' ? own.is.value[key] : undefined) ??
       (given?.as === 'record' ? given.is.value[key] : undefined);
-    const howOf = (back: NonNullable<Input['back']>): Located<BackHow> =>
-      back.as === 'record' ? back.is.value.how : back.is;
-    const said = own ?? given;
+    const how: Located<BackHow> | undefined =
+      own?.as === 'choice' ? own.is : (part('how') ?? (given?.as === 'choice' ? given.is : undefined));
     return {
-      how: said === undefined ? this.#unwritten<BackHow>('grooved', ['back']) : howOf(said),
+      how: how ?? this.#unwritten<BackHow>('grooved', own === undefined ? ['back'] : ['back', 'how']),
       board: part('board') ?? this.#unwritten(habits.backBoard, ['back', 'board']),
       groove: part('groove') ?? this.#unwritten(habits.grooveDepth, ['back', 'groove']),
       inset: part('inset') ?? this.#unwritten(habits.backInset, ['back', 'inset']),
@@ -232,7 +232,6 @@ class Filler {
     key: 'fixed-shelves' | 'loose-shelves',
     board: Located<string>,
     usualSetback: Located<Micrometres>,
-    dividers: number,
     spread: (count: number) => readonly Micrometres[],
   ): readonly ShelfSpec[] {
     const input: ShelvesInput | undefined = this.input[key];
@@ -243,7 +242,6 @@ class Filler {
         const path = item.is.path;
         const own = item.as === 'record' ? item.is.value : null;
         const at = item.as === 'record' ? item.is.value.at : item.is;
-        if (own?.bay !== undefined) this.#checkBay(own.bay, dividers);
         return {
           key: `${stem}-${i + 1}`,
           at,
@@ -280,15 +278,6 @@ class Filler {
   #fault(place: Place, message: string): void {
     this.sound = false;
     this.findings.push(errorAt('value-wrong', place, message));
-  }
-
-  #checkBay(bay: Located<number>, dividers: number): void {
-    if (bay.value <= dividers + 1) return;
-    const has =
-      dividers === 0
-        ? 'there is only bay 1, since there is no divider'
-        : `${dividers} ${dividers === 1 ? 'divider makes' : 'dividers make'} bays 1 to ${dividers + 1}`;
-    this.#fault(bay.place, `There is no bay ${bay.value}: ${has}.`);
   }
 
   #panels(): ReadonlyMap<string, PanelChoice> {

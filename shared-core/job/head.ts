@@ -29,18 +29,19 @@ const headSchema = record('job', jobSchema.about, {
 /** Reads all of a job but its carcasses. Never throws. */
 export function readHead(parts: JobParts): ReadHead {
   const trees = readHeadTrees(parts);
-  const findings: Finding[] = [...trees.head.problems, ...trees.tail.problems].map(({ place, message }) =>
+  const broken = [...trees.head.problems, ...trees.tail.problems].map(({ place, message }) =>
     errorAt('yaml-syntax', place, message),
   );
   const above = entriesOf(trees.head.root);
   const below = entriesOf(trees.tail.root);
-  const broken = findings.length > 0;
   const unit = unitOf([...above, ...below]);
-  const first = readPart(trees.head.root, 'head', unit, findings);
-  const second = readPart(trees.tail.root, 'tail', unit, findings);
-  findings.push(...writtenTwice(above, below));
+  const said: Finding[] = [];
+  const first = readPart(trees.head.root, 'head', unit, said);
+  const second = readPart(trees.tail.root, 'tail', unit, said);
   const place: Place = above[0]?.keyPlace ?? { part: 'head', start: 0, end: 0 };
-  findings.push(...carcassesMissing(parts, [...above, ...below], place, broken));
+  said.push(...writtenTwice(above, below), ...carcassesMissing(parts, [...above, ...below], place));
+  // What a broken text seems to say is not worth telling.
+  const findings = broken.length > 0 ? broken : said;
   const head: JobHead = {
     title: (first.title ?? second.title)?.value ?? '',
     unit,
@@ -95,13 +96,8 @@ function writtenTwice(above: readonly MapEntry[], below: readonly MapEntry[]): r
   return found;
 }
 
-function carcassesMissing(
-  parts: JobParts,
-  entries: readonly MapEntry[],
-  place: Place,
-  broken: boolean,
-): readonly Finding[] {
-  if (parts.carcasses.length > 0 || broken) return [];
+function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], place: Place): readonly Finding[] {
+  if (parts.carcasses.length > 0) return [];
   const key = entries.find((entry) => entry.key === CARCASSES_KEY);
   const how = 'Write `carcasses:`, then under it, two spaces in, a name with a colon, and under that kind and width.';
   if (key === undefined) return [errorAt('key-missing', place, `The job has no carcasses. ${how}`)];

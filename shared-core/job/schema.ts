@@ -51,7 +51,7 @@ const divider = record('divider', 'One divider.', {
 });
 
 const back = record('back', 'How the back is held.', {
-  how: required(
+  how: optional(
     choice('How the back is held.', {
       grooved: 'In grooves, set in from the back edges.',
       rebated: 'In rebates of the back edges.',

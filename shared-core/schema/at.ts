@@ -43,15 +43,16 @@ function stepInto(schema: Schema, step: string | number): SchemaSpot | null {
 }
 
 /**
- * The key that a single value at the path stands for where a map may stand there too: the first required field of that map
- * ('at' of a shelf, 'how' of a back). Null where a single value is all there can be.
+ * The key that a single value at the path stands for where a map may stand there too: the first required field of that map, or
+ * its first where none is ('at' of a shelf, 'how' of a back). Null where a single value is all there can be.
  */
 export function shorthandAt(schema: Schema, path: Path): string | null {
   const at = schemaAt(schema, path)?.schema;
   if (at?.type !== 'either') return null;
   for (const one of at.of) {
     if (one.type !== 'record') continue;
-    const key = Object.keys(one.fields).find((field) => one.fields[field]!.required);
+    const keys = Object.keys(one.fields);
+    const key = keys.find((field) => one.fields[field]!.required) ?? keys[0];
     const stands = key !== undefined && at.of.some((other) => other.type === one.fields[key]!.schema.type);
     if (stands) return key;
   }

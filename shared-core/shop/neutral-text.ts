@@ -147,7 +147,7 @@ tolerances:
   squareness: 0.3
   stop: 0.05
   drill: 0.05
-  dowel-play: 0.05
+  dowel-play: 0.1
   front-limit: 0.5
   step-limit: 0.5
   gap-limit: 0.5

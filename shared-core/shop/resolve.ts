@@ -21,7 +21,8 @@ export interface ReadShop {
 /** Reads a shop text; `base` fills its gaps, and is null for the built-in shop, whose text has none. */
 export function readOver(text: string, base: Shop | null): ReadShop {
   const { root, problems } = readTree(text, 'shop');
-  const findings: Finding[] = problems.map((problem) => errorAt('yaml-syntax', problem.place, problem.message));
+  const broken = problems.map((problem) => errorAt('yaml-syntax', problem.place, problem.message));
+  const findings: Finding[] = [];
   const place: Place = { part: 'shop', start: 0, end: Math.min(text.length, text.search(/[\r\n]|$/)) };
   // The unit is read first: it decides what every bare number of the file means.
   const unit = unitOf(root);
@@ -43,7 +44,8 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     bits: input.bits?.value.map((bit) => bit.value) ?? base?.bits ?? null,
     ...habitsOf(input, stock, base, habitsPlace(root) ?? place, findings),
   };
-  return { shop, findings, root };
+  // What a broken text seems to say is not worth telling.
+  return { shop, findings: broken.length > 0 ? broken : findings, root };
 }
 
 /** A sort of things comes wholly from the file, or wholly from the base where the file has none of it. */

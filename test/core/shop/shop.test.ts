@@ -1,0 +1,207 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { NEUTRAL_SHOP_TEXT, neutralShop } from '../../../shared-core/shop/neutral.js';
+import { readShop } from '../../../shared-core/shop/read.js';
+
+const told = (text: string): readonly string[] =>
+  readShop(text).findings.map(
+    ({ rule, severity, place, message }) => `${rule} ${severity} @${text.slice(place.start, place.end)}@ ${message}`,
+  );
+
+describe('the built-in shop', () => {
+  test('is a shop file without a fault that says everything', () => {
+    const { shop, findings } = readShop(NEUTRAL_SHOP_TEXT);
+    expect(findings).toEqual([]);
+    expect(shop.neutral).toBe(false);
+    expect({ ...withoutPlaces(shop), neutral: true }).toEqual(withoutPlaces(neutralShop));
+    expect(neutralShop.neutral).toBe(true);
+  });
+
+  test('has the figures of common practice (no source)', () => {
+    const { habits, fittings, boards } = neutralShop;
+    expect([habits.pitch, habits.setback, habits.rowDiameter, habits.rowDepth]).toEqual([
+      32_000, 37_000, 5_000, 13_000,
+    ]);
+    expect(fittings.get(habits.joint)).toMatchObject({
+      kind: 'dowel',
+      diameter: 8_000,
+      length: 30_000,
+      inFace: 12_000,
+    });
+    expect(boards.get(habits.board)?.thickness).toBe(16_000);
+    expect(habits.sizes.base).toEqual({ height: null, pitches: 22, depth: 560_000 });
+    // Half a pitch beside the rows, so that a dowel never meets a row hole.
+    expect((habits.firstDowel - habits.setback) * 2).toBe(habits.pitch);
+  });
+
+  test('names no place, since no file of the owner’s writes it', () => {
+    for (const thing of [...neutralShop.boards.values(), ...neutralShop.machines.values()])
+      expect(thing.place).toEqual({ part: 'shop', start: 0, end: 0 });
+  });
+});
+
+/** A shop without the places of its things. */
+function withoutPlaces(model: unknown): Record<string, unknown> {
+  const strip = (value: unknown): unknown => {
+    if (value instanceof Map) return [...value].map(([key, one]) => [key, strip(one)]);
+    if (Array.isArray(value)) return value.map(strip);
+    if (typeof value !== 'object' || value === null) return value;
+    return Object.fromEntries(
+      Object.entries(value).flatMap(([key, one]) => (key === 'place' ? [] : [[key, strip(one)]])),
+    );
+  };
+  return strip(model) as Record<string, unknown>;
+}
+
+describe('what a shop file does not say', () => {
+  test('is as in the built-in shop', () => {
+    expect(withoutPlaces(readShop('').shop)).toEqual({ ...withoutPlaces(neutralShop), title: '', neutral: false });
+    expect(readShop('habits:\n  setback: 40\n').shop.habits).toEqual({ ...neutralShop.habits, setback: 40_000 });
+  });
+
+  test('but a sort of things that it names is wholly its own', () => {
+    const { shop, findings } = readShop(
+      'boards:\n  birch: { thickness: 18, measured: 17.8 }\n  ply: { thickness: 4 }\nscrews:\n  s: { clearance: 7, pilot: 5, length: 50 }\nhabits: { board: birch, back-board: ply, joint: s }\n',
+    );
+    expect(findings).toEqual([]);
+    expect([...shop.boards.keys()]).toEqual(['birch', 'ply']);
+    expect(shop.boards.get('birch')).toMatchObject({ thickness: 17_800, nominal: 18_000 });
+    expect([...shop.fittings.keys()]).toEqual(['s']);
+    expect(shop.machines).toBe(neutralShop.machines);
+    expect(shop.bands).toBe(neutralShop.bands);
+  });
+
+  test('a number of pitches undoes a usual height, a height does not undo the pitches of other kinds', () => {
+    const sizes = readShop('habits:\n  sizes:\n    base: { pitches: 24 }\n    wall: { height: 700 }\n').shop.habits
+      .sizes;
+    expect(sizes.base).toEqual({ height: null, pitches: 24, depth: 560_000 });
+    expect(sizes.wall).toEqual({ height: 700_000, pitches: 22, depth: 330_000 });
+  });
+});
+
+describe('habits that name nothing', () => {
+  test('are told, and the first of the sort is taken', () => {
+    const { shop, findings } = readShop(
+      'boards: { birch-18: { thickness: 18 }, ply-4: { thickness: 4 } }\nhabits: { board: brich-18, back-board: ply-4 }\n',
+    );
+    expect(findings.map(({ rule, message }) => [rule, message])).toEqual([
+      ['value-wrong', 'There is no board ‘brich-18’ in this shop. It has: birch-18, ply-4.'],
+    ]);
+    expect(findings[0]!.repairs).toEqual([
+      {
+        title: 'Write birch-18',
+        changes: [{ kind: 'set', part: 'shop', path: ['habits', 'board'], text: 'birch-18' }],
+        preferred: true,
+      },
+    ]);
+    expect(shop.habits.board).toBe('birch-18');
+  });
+
+  test('are told where they are not written, as a warning', () => {
+    const text = 'boards: { ply-4: { thickness: 4 }, birch-18: { thickness: 18 } }\n';
+    expect(told(text)).toEqual([
+      'key-missing warning @boards: { ply-4: { thickness: 4 }, birch-18: { thickness: 18 } }@ This shop does not say which board is its usual one (habits: board). ‘birch-18’ is taken.',
+      'key-missing warning @boards: { ply-4: { thickness: 4 }, birch-18: { thickness: 18 } }@ This shop does not say which board is its usual one (habits: back-board). ‘ply-4’ is taken.',
+    ]);
+    expect(readShop(text).shop.habits).toMatchObject({ board: 'birch-18', backBoard: 'ply-4' });
+  });
+
+  test('a machine must be of the kind that its work needs', () => {
+    const text =
+      'line-drills:\n  drill: { spindles: 13, pitch: 32, depth: 0 to 30, fence: near, from: below, heads: 1, setback: 37, throat: 300, stops: { L: { side: left, range: 0 to 100 } }, index-pins: fence }\nhabits:\n  machines: { faces: drill }\n';
+    expect(told(text)).toEqual([
+      'value-wrong error @drill@ There is no vertical head ‘drill’ in this shop. This shop has no vertical head.',
+    ]);
+    expect(readShop(text).shop.habits.machines).toEqual({
+      faces: null,
+      ends: null,
+      rows: 'drill',
+      cups: null,
+      clamp: null,
+    });
+    expect(readShop(text).shop.machines.get('drill')).toMatchObject({
+      kind: 'line',
+      body: 'drill',
+      setback: { min: 37_000, max: 37_000 },
+      stops: [{ name: 'L', lowers: false }],
+      clamps: [],
+    });
+  });
+
+  test('the guide of a cam fitting is a dowel', () => {
+    const text =
+      'cams: { c: { cam-diameter: 15, cam-depth: 12, distance: 34, bolt-diameter: 8, stud-diameter: 5, stud-depth: 11, guide: dowel } }\nhabits: { joint: c }\n';
+    expect(told(text)).toEqual([
+      'value-wrong error @dowel@ There is no dowel ‘dowel’ in this shop. This shop has no dowel.',
+    ]);
+  });
+
+  test('none is a band', () => {
+    expect(told('habits: { band: none }')).toEqual([]);
+    expect(readShop('habits: { band: none }').shop.habits.band).toBe('none');
+  });
+});
+
+test('names are one to a thing over all fittings and over all machines', () => {
+  const text =
+    'dowels: { a: { diameter: 8, length: 30, in-face: 12 } }\nscrews: { a: { clearance: 7, pilot: 5, length: 50 } }\npanel-saws: { m: { kerf: 3 } }\ncase-clamps: { m: {} }\nhabits: { joint: a }\n';
+  const { findings, shop } = readShop(text);
+  expect(
+    findings.map(({ rule, place, related }) => [rule, text.slice(place.start - 9, place.end), related[0]!.place.start]),
+  ).toEqual([
+    ['name-duplicate', 'screws: { a'.slice(-10), text.indexOf('a:')],
+    ['name-duplicate', 'clamps: { m'.slice(-10), text.indexOf('m:')],
+  ]);
+  expect(shop.fittings.get('a')?.kind).toBe('dowel');
+});
+
+test('the unit of the shop is its own', () => {
+  const { shop } = readShop(
+    'unit: in\nboards: { ply: { thickness: 23/32, sheet-length: 96 } }\nhabits: { board: ply, back-board: ply, pitch: 32 mm, setback: 1 7/16 }\n',
+  );
+  expect(shop.unit).toBe('in');
+  expect(shop.boards.get('ply')).toMatchObject({ thickness: 18_256, sheetLength: 2_438_400 });
+  expect([shop.habits.pitch, shop.habits.setback, shop.habits.railWidth]).toEqual([32_000, 36_513, 100_000]);
+});
+
+test('bits are those that the shop names, or any', () => {
+  expect(readShop('bits: [5, 8 mm, 1/2 in]').shop.bits).toEqual([5_000, 8_000, 12_700]);
+  expect(readShop('').shop.bits).toBeNull();
+});
+
+test('a broken file gives a usable shop and one kind of finding', () => {
+  const { shop, findings } = readShop('boards:\n\tbirch: { thickness: 18 }\n');
+  expect(findings.map(({ rule }) => rule)).toEqual(['yaml-syntax']);
+  expect(shop.boards.get(shop.habits.board)).toBeDefined();
+  expect(readShop('- 1').findings.map(({ rule }) => rule)).toEqual(['value-wrong']);
+});
+
+test('whatever happens to the text, the shop is usable and the findings stand in the text', () => {
+  const cut = fc.tuple(
+    fc.nat(NEUTRAL_SHOP_TEXT.length),
+    fc.nat(60),
+    fc.oneof(
+      fc.constantFrom('', '\t', '{', '"', '&a ', '*a', ': ', '\n', '- ', '1e9'),
+      fc.string({ unit: 'binary', maxLength: 4 }),
+    ),
+  );
+  fc.assert(
+    fc.property(fc.array(cut, { minLength: 1, maxLength: 4 }), (cuts) => {
+      const text = cuts.reduce(
+        (all, [at, length, instead]) => all.slice(0, at) + instead + all.slice(at + length),
+        NEUTRAL_SHOP_TEXT,
+      );
+      const { shop, findings } = readShop(text);
+      expect(shop.boards.has(shop.habits.board)).toBe(true);
+      expect(shop.boards.has(shop.habits.backBoard)).toBe(true);
+      expect(shop.fittings.has(shop.habits.joint)).toBe(true);
+      for (const { place, message } of findings) {
+        expect(message).not.toBe('');
+        expect(place.part).toBe('shop');
+        expect(0 <= place.start && place.start <= place.end && place.end <= text.length).toBe(true);
+      }
+      expect(readShop(text)).toEqual({ shop, findings, root: readShop(text).root });
+    }),
+    { numRuns: 150 },
+  );
+});
