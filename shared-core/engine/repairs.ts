@@ -18,10 +18,12 @@ export interface PlacedRepair {
   readonly repair: Repair;
 }
 
-/** Repairs of one kind that can be taken together. */
+/** Repairs of one kind that can be taken together: of one carcass, or (`carcass` null) of the whole file. */
 export interface Batch {
   readonly title: string;
-  readonly repairs: readonly PlacedRepair[];
+  readonly key: string;
+  readonly rule: string;
+  readonly carcass: number | null;
 }
 
 /** The edits that carry out a repair; null where the text does not allow it. */
@@ -62,22 +64,28 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
 }
 
 /**
- * The batches that a finding's repairs belong to: 'all in this carcass' and 'all in this file', each only where it would
- * do more than the narrower offer.
+ * The batches that a finding's repairs belong to: 'all in this carcass' and 'all in the file', each only where there is more
+ * than the narrower offer holds. Repairs of other carcasses are not looked at for it, since each look costs a trial.
  */
 export function batchesFor(analysis: JobAnalysis, { finding, carcass }: FileFinding): readonly Batch[] {
-  const all = analysis.findings();
+  const alike = analysis.findings().filter((one) => one.finding.rule === finding.rule);
+  const here = alike.filter((one) => one.carcass === carcass).length;
   return finding.repairs.flatMap(({ batch }): Batch[] => {
-    if (batch === undefined) return [];
-    const inFile = all.flatMap((one): PlacedRepair[] => {
-      const repair = one.finding.repairs.find((other) => other.batch?.key === batch.key);
-      return repair === undefined ? [] : [{ carcass: one.carcass, repair }];
-    });
-    const here = inFile.filter((one) => one.carcass === carcass);
+    if (batch === undefined || carcass === null) return [];
+    const common = { key: batch.key, rule: finding.rule };
     return [
-      ...(here.length > 1 && carcass !== null ? [{ title: `${batch.title} (this carcass)`, repairs: here }] : []),
-      ...(inFile.length > here.length ? [{ title: `${batch.title} (whole file)`, repairs: inFile }] : []),
+      ...(here > 1 ? [{ ...common, title: `${batch.title} (this carcass)`, carcass }] : []),
+      ...(alike.length > here ? [{ ...common, title: `${batch.title} (whole file)`, carcass: null }] : []),
     ];
+  });
+}
+
+/** The repairs that a batch takes together: of every finding the first that belongs to it. */
+export function repairsOf(analysis: JobAnalysis, batch: Pick<Batch, 'key' | 'rule' | 'carcass'>): readonly PlacedRepair[] {
+  return analysis.findings().flatMap(({ finding, carcass }): PlacedRepair[] => {
+    if (finding.rule !== batch.rule || (batch.carcass !== null && carcass !== batch.carcass)) return [];
+    const repair = finding.repairs.find((one) => one.batch?.key === batch.key);
+    return repair === undefined ? [] : [{ carcass, repair }];
   });
 }
 
