@@ -20,7 +20,13 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
 Exit code: 0 no errors, 1 errors were found, 2 it could not run.
 `;
 
-const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> = { check, panels, draw, reference, schema };
+const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> = {
+  check,
+  panels,
+  draw,
+  reference,
+  schema,
+};
 
 async function main(args: readonly string[]): Promise<void> {
   const [command, ...rest] = args;
@@ -43,7 +49,9 @@ function run(command: string | undefined, args: readonly string[]): Outcome {
     const known = command !== undefined && Object.hasOwn(COMMANDS, command) ? COMMANDS[command] : undefined;
     if (known !== undefined) return known(args);
     const what = command === undefined ? 'No command is given' : `There is no command ‘${command}’`;
-    throw new CouldNotRun(`${what}. It is one of: ${[...Object.keys(COMMANDS), 'server'].join(', ')}; see borewright --help.`);
+    throw new CouldNotRun(
+      `${what}. It is one of: ${[...Object.keys(COMMANDS), 'server'].join(', ')}; see borewright --help.`,
+    );
   } catch (error) {
     if (error instanceof CouldNotRun) return { output: '', errors: `borewright: ${error.message}\n`, code: 2 };
     const words = error instanceof Error ? (error.stack ?? error.message) : String(error);
@@ -53,7 +61,7 @@ function run(command: string | undefined, args: readonly string[]): Outcome {
 
 // A reader that has seen enough (`| head`) closes the pipe: that is no fault.
 for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error) => {
+  stream.on('error', (error: Error) => {
     if (!isBrokenPipe(error)) throw error;
     process.exit(process.exitCode);
   });

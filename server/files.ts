@@ -1,7 +1,6 @@
 /** What came of asking for a file. `message` says why not, for its owner. */
 export type FileReading =
-  | { readonly ok: true; readonly text: string }
-  | { readonly ok: false; readonly message: string };
+  { readonly ok: true; readonly text: string } | { readonly ok: false; readonly message: string };
 
 /**
  * The files around the open documents. The server sees the disk only through this, so that it also runs where there is
@@ -53,7 +52,10 @@ export function normalUri(uri: string): string {
   try {
     const url = new URL(uri);
     if (url.protocol !== 'file:') return url.href;
-    const path = url.pathname.split('/').map((step) => encodeURIComponent(decodeURIComponent(step))).join('/');
+    const path = url.pathname
+      .split('/')
+      .map((step) => encodeURIComponent(decodeURIComponent(step)))
+      .join('/');
     // Windows drive letters come in both cases.
     return `file://${url.host}${path.replace(/^\/([A-Za-z])%3A(?=\/|$)/, (_, drive: string) => `/${drive.toLowerCase()}%3A`)}`;
   } catch {

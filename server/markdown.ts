@@ -13,7 +13,10 @@ export function code(text: string): string {
 }
 
 /** A table; figures stand to the right. Cells are plain text. */
-export function table(heads: readonly { readonly title: string; readonly figures?: boolean }[], rows: readonly (readonly string[])[]): string {
+export function table(
+  heads: readonly { readonly title: string; readonly figures?: boolean }[],
+  rows: readonly (readonly string[])[],
+): string {
   const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
   return [
     line(heads.map(({ title }) => title)),

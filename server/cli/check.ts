@@ -28,7 +28,10 @@ export function check(args: readonly string[]): Outcome {
   const { options, rest } = readArguments(args, ['format']);
   const format = readFormat(options.format);
   if (rest.length === 0) throw new CouldNotRun('Name a job file or a folder: borewright check PATH...');
-  const files = openAll(rest).map(({ path, file }: FoundFile): ShownFile => ({ file: path, findings: findingsOf(file) }));
+  const files = openAll(rest).map(({ path, file }: FoundFile): ShownFile => ({
+    file: path,
+    findings: findingsOf(file),
+  }));
   const all = files.flatMap(({ findings }) => findings);
   const errors = all.some(({ severity }) => severity === 'error');
   return { output: format === 'json' ? asJson({ files }) : asText(files), errors: '', code: errors ? 1 : 0 };
@@ -37,7 +40,12 @@ export function check(args: readonly string[]): Outcome {
 export function findingsOf(file: OpenFile): readonly ShownFinding[] {
   if (file.kind === 'shop') {
     const range = ({ start, end }: Place): Range => rangeOf(file.document, start, end);
-    return file.analysis.findings.map(({ rule, severity, message, place }) => ({ rule, severity, message, range: range(place) }));
+    return file.analysis.findings.map(({ rule, severity, message, place }) => ({
+      rule,
+      severity,
+      message,
+      range: range(place),
+    }));
   }
   const { analysis } = file;
   const places = new JobPlaces(file.document, analysis);
@@ -52,7 +60,9 @@ export function findingsOf(file: OpenFile): readonly ShownFinding[] {
       ...(finding.panel !== undefined && { panel: finding.panel }),
     };
   });
-  return found.sort((a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character);
+  return found.sort(
+    (a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character,
+  );
 }
 
 function asText(files: readonly ShownFile[]): string {
@@ -69,7 +79,10 @@ function asText(files: readonly ShownFile[]): string {
 }
 
 /** Lines and columns count from one here, as editors show them. */
-export function findingLine(file: string, { range: { start }, severity, rule, message, carcass, panel }: ShownFinding): string {
+export function findingLine(
+  file: string,
+  { range: { start }, severity, rule, message, carcass, panel }: ShownFinding,
+): string {
   const where = [carcass, panel].filter((word) => word !== undefined && word !== '').join(', ');
   return `${file}:${start.line + 1}:${start.character + 1}: ${severity} ${rule}: ${message}${where === '' ? '' : ` (${where})`}`;
 }

@@ -54,7 +54,8 @@ function jobsBelow(folder: string): readonly string[] {
       const path = join(folder, entry.name);
       if (entry.isDirectory()) return SKIPPED.has(entry.name) ? [] : jobsBelow(path);
       // A link to a folder could lead round in a ring; a link to a file is as good as the file.
-      const isFile = entry.isFile() || (entry.isSymbolicLink() && statSync(path, { throwIfNoEntry: false })?.isFile() === true);
+      const isFile =
+        entry.isFile() || (entry.isSymbolicLink() && statSync(path, { throwIfNoEntry: false })?.isFile() === true);
       return isFile && isJob(entry.name) ? [path] : [];
     });
   } catch (error) {

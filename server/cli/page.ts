@@ -38,7 +38,9 @@ ${jobs.map(section).join('\n')}
 
 function section({ file, findings, carcasses }: DrawnJob): string {
   const found =
-    findings.length === 0 ? '<p>No findings.</p>' : `<ul>\n${findings.map((line) => `<li>${escaped(line)}</li>`).join('\n')}\n</ul>`;
+    findings.length === 0
+      ? '<p>No findings.</p>'
+      : `<ul>\n${findings.map((line) => `<li>${escaped(line)}</li>`).join('\n')}\n</ul>`;
   return [`<h2>${escaped(file)}</h2>`, found, ...carcasses.map(carcassSection)].join('\n');
 }
 

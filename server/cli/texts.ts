@@ -14,7 +14,8 @@ export function reference(args: readonly string[]): Outcome {
 /** `borewright schema job|shop` */
 export function schema(args: readonly string[]): Outcome {
   const [which, ...more] = args;
-  if (more.length > 0 || (which !== 'job' && which !== 'shop')) throw new CouldNotRun('Say of what: borewright schema job, or borewright schema shop.');
+  if (more.length > 0 || (which !== 'job' && which !== 'shop'))
+    throw new CouldNotRun('Say of what: borewright schema job, or borewright schema shop.');
   const made = which === 'job' ? jsonSchema(jobSchema, 'Carcass job') : jsonSchema(shopSchema, 'Shop');
   return { output: asJson(made), errors: '', code: 0 };
 }

@@ -29,7 +29,8 @@ export function codeActions(
   abilities: ClientAbilities,
 ): CodeAction[] {
   const wants = (kind: string): boolean =>
-    context.only === undefined || context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
+    context.only === undefined ||
+    context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
   const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, abilities) : [];
   // Offered only where it is asked for: beside every single fault it would be noise.
   if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities));
@@ -58,7 +59,9 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
     if (diagnostic === undefined || !touches(diagnostic)) return [];
     const own = one.finding.repairs.flatMap((repair) => {
       const edits = repairEdits(analysis, { carcass: one.carcass, repair });
-      return edits === null ? [] : quickFix(repair.title, repair.preferred, diagnostic, jobEdit(file, edits, abilities));
+      return edits === null
+        ? []
+        : quickFix(repair.title, repair.preferred, diagnostic, jobEdit(file, edits, abilities));
     });
     const batches = batchesFor(analysis, one)
       .filter(({ title }) => !offered.has(title))
@@ -76,7 +79,9 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
 
 function quickFix(title: string, preferred: boolean, diagnostic: Diagnostic, edit: WorkspaceEdit | null): CodeAction[] {
   if (edit === null) return [];
-  return [{ title, kind: CodeActionKind.QuickFix, diagnostics: [diagnostic], ...(preferred && { isPreferred: true }), edit }];
+  return [
+    { title, kind: CodeActionKind.QuickFix, diagnostics: [diagnostic], ...(preferred && { isPreferred: true }), edit },
+  ];
 }
 
 /** What a batch's action carries until it is chosen. */
@@ -132,13 +137,19 @@ function shopEdit(
   return workspaceEdit([{ document, edits: editsFor(analysis.text, analysis.root, changes) }], abilities);
 }
 
-function jobEdit({ document, analysis }: OpenJob, edits: RepairEdits, abilities: ClientAbilities): WorkspaceEdit | null {
+function jobEdit(
+  { document, analysis }: OpenJob,
+  edits: RepairEdits,
+  abilities: ClientAbilities,
+): WorkspaceEdit | null {
   const { uri, text } = analysis.used;
   return workspaceEdit(
     [
       { document, edits: edits.job },
       // The shop file may not be open: it has no version then.
-      ...(uri === null ? [] : [{ document: TextDocument.create(uri, 'borewright-shop', NO_VERSION, text), edits: edits.shop }]),
+      ...(uri === null
+        ? []
+        : [{ document: TextDocument.create(uri, 'borewright-shop', NO_VERSION, text), edits: edits.shop }]),
     ],
     abilities,
   );
@@ -158,7 +169,8 @@ function workspaceEdit(
       edits: edits.map(({ start, end, text }): TextEdit => ({ range: rangeOf(document, start, end), newText: text })),
     }));
   if (changed.length === 0) return null;
-  if (!versionedEdits) return { changes: Object.fromEntries(changed.map(({ document, edits }) => [document.uri, edits])) };
+  if (!versionedEdits)
+    return { changes: Object.fromEntries(changed.map(({ document, edits }) => [document.uri, edits])) };
   return {
     documentChanges: changed.map(({ document: { uri, version }, edits }): TextDocumentEdit => ({
       textDocument: { uri, version: version === NO_VERSION ? null : version },
@@ -166,4 +178,3 @@ function workspaceEdit(
     })),
   };
 }
-

@@ -106,7 +106,10 @@ function afterKey(schema: Schema, inFlow: boolean): string {
 }
 
 /** Keys of a map whose names are the owner's: known panels, or one of his own with what it must have. */
-function entryOffers({ noun, item: schema, about }: NamedSchema<Schema>, { file, context, offset }: Asked): readonly Offer[] {
+function entryOffers(
+  { noun, item: schema, about }: NamedSchema<Schema>,
+  { file, context, offset }: Asked,
+): readonly Offer[] {
   if (noun === 'panel') {
     return panelNames(file, offset)
       .filter((label) => !context.present.has(label))
@@ -116,7 +119,14 @@ function entryOffers({ noun, item: schema, about }: NamedSchema<Schema>, { file,
   const musts = Object.entries(schema.fields).filter(([, { required }]) => required);
   const [first, ...more] = musts.map(([key, field]) => `${key}${afterKey(field.schema, false)}`.trimEnd());
   const body = first === undefined ? '' : `\n  ${[`${first} $0`, ...more].join('\n  ')}`;
-  return [{ label: `new ${noun}`, kind: CompletionItemKind.Snippet, documentation: about, text: `${freeName(noun, context.present)}:${body}` }];
+  return [
+    {
+      label: `new ${noun}`,
+      kind: CompletionItemKind.Snippet,
+      documentation: about,
+      text: `${freeName(noun, context.present)}:${body}`,
+    },
+  ];
 }
 
 function freeName(noun: string, taken: ReadonlySet<string>): string {
@@ -147,8 +157,14 @@ function nameOffers({ of }: NameSchema, { file, files, shop, unit }: Asked): rea
       .filter(isShop)
       .map((label) => ({ label, kind: CompletionItemKind.File }));
   }
-  const known = namesOf(shop, of, unit).map(({ name, line }) => ({ label: name, kind: CompletionItemKind.Value, detail: line }));
-  return of === 'band' ? [...known, { label: 'none', kind: CompletionItemKind.Value, detail: 'the edge stays bare' }] : known;
+  const known = namesOf(shop, of, unit).map(({ name, line }) => ({
+    label: name,
+    kind: CompletionItemKind.Value,
+    detail: line,
+  }));
+  return of === 'band'
+    ? [...known, { label: 'none', kind: CompletionItemKind.Value, detail: 'the edge stays bare' }]
+    : known;
 }
 
 /** Heights of shelves that stand on the pitch grid of the carcass. */
@@ -197,5 +213,11 @@ function item(offer: Offer, index: number, range: TextEdit['range'], snippets: b
 }
 
 function markdown(text: string): MarkupContent {
-  return { kind: MarkupKind.Markdown, value: text.split('`').map((part, index) => (index % 2 === 1 ? code(part) : plain(part))).join('') };
+  return {
+    kind: MarkupKind.Markdown,
+    value: text
+      .split('`')
+      .map((part, index) => (index % 2 === 1 ? code(part) : plain(part)))
+      .join(''),
+  };
 }

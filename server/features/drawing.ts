@@ -19,7 +19,13 @@ interface Drawable {
 export function drawing(file: OpenFile, params: DrawingParams): DrawingReply {
   const { uri, version } = file.document;
   if (file.kind === 'shop') {
-    return { kind: 'nothing', uri, version, carcasses: [], reason: 'A shop file has no bores of its own. Open a job file (NAME.carcass.yaml).' };
+    return {
+      kind: 'nothing',
+      uri,
+      version,
+      carcasses: [],
+      reason: 'A shop file has no bores of its own. Open a job file (NAME.carcass.yaml).',
+    };
   }
   const drawables = drawablesOf(file.analysis);
   const carcasses = drawables.map(({ carcass }): DrawableCarcass => ({
@@ -61,9 +67,10 @@ function choose(
   { position, carcass: name, panel: key, view }: DrawingParams,
 ): { readonly drawable: Drawable; readonly panel: string | null } | null {
   const cursor = position === null ? null : cursorAt(analysis, offsetOf(document, position));
-  const under = cursor?.carcass == null ? undefined : drawables.find(({ index }) => index === cursor.carcass);
+  const pointedAt = cursor?.carcass ?? null;
+  const under = pointedAt === null ? undefined : drawables.find(({ index }) => index === pointedAt);
   // A carcass that never was good cannot be drawn; another one in its place would mislead.
-  if (cursor?.carcass != null && under === undefined) return null;
+  if (pointedAt !== null && under === undefined) return null;
   const drawable = under ?? drawables.find(({ carcass }) => carcass.name === name) ?? drawables[0];
   if (drawable === undefined) return null;
   const { carcass } = drawable;
@@ -75,7 +82,12 @@ function choose(
   return { drawable, panel: asked ?? (view === 'sheet' ? null : (carcass.carcass?.panels[0]?.key ?? null)) };
 }
 
-function sceneOf(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: string | null, { view, nearer }: DrawingParams): Scene | null {
+function sceneOf(
+  analysis: JobAnalysis,
+  carcass: CarcassAnalysis,
+  panel: string | null,
+  { view, nearer }: DrawingParams,
+): Scene | null {
   if (carcass.carcass === null || carcass.boring === null) return null;
   const drawn = {
     name: carcass.name,

@@ -67,7 +67,12 @@ function answer(
 }
 
 /** What the schema says of the place, and what the value is in other words. */
-function meaning(schema: Schema, { path, key, scalar }: Pick<Cursor, 'path' | 'key' | 'scalar'>, unit: Unit, shop: Shop): string {
+function meaning(
+  schema: Schema,
+  { path, key, scalar }: Pick<Cursor, 'path' | 'key' | 'scalar'>,
+  unit: Unit,
+  shop: Shop,
+): string {
   const spot = path.length === 0 ? null : schemaAt(schema, path);
   if (spot === null || (key === null && scalar === null)) return '';
   const name = path.findLast((step) => typeof step === 'string');
@@ -91,7 +96,9 @@ function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop):
     }
     case 'length': {
       const parsed = parseLength(text, unit);
-      return parsed.ok ? `${showLength(parsed.value, unit)} = ${showLength(parsed.value, unit === 'mm' ? 'in' : 'mm')}` : '';
+      return parsed.ok
+        ? `${showLength(parsed.value, unit)} = ${showLength(parsed.value, unit === 'mm' ? 'in' : 'mm')}`
+        : '';
     }
     default:
       return '';
@@ -118,7 +125,12 @@ function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): 
 
 function sizeTable(panels: readonly Panel[], unit: Unit): string {
   return table(
-    [{ title: 'Panel' }, { title: 'Board' }, { title: `Finished, ${unit}`, figures: true }, { title: `To cut, ${unit}`, figures: true }],
+    [
+      { title: 'Panel' },
+      { title: 'Board' },
+      { title: `Finished, ${unit}`, figures: true },
+      { title: `To cut, ${unit}`, figures: true },
+    ],
     panels.map((panel) => [panel.key, panel.board.name, finished(panel, unit), toCut(panel, unit)]),
   );
 }
@@ -144,7 +156,11 @@ function panelWords(carcass: CarcassAnalysis, panel: Panel, unit: Unit): string 
     groups.length === 0
       ? 'Nothing is bored in it.'
       : table(
-          tableHeads(unit, endWord(panel, 'reference-end'), groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end'))))
+          tableHeads(
+            unit,
+            endWord(panel, 'reference-end'),
+            groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end'))),
+          )
             .slice(1)
             .map((title, column) => ({ title, figures: FIGURES.has(column) })),
           groups.map(({ line }) => tableCells(line).slice(1)),

@@ -30,21 +30,32 @@ export function lineContext(text: string, offset: number): LineContext | null {
   if (inComment(before)) return null;
   const line = lineOf(before);
   const flow = scanFlow(line.content);
-  const key = flow.open ? flow.leadKey : (/^("[^"]*"|'[^']*'|[^\s:#][^:#]*?)\s*:(?:\s|$)/.exec(line.content)?.[1] ?? null);
+  const key = flow.open
+    ? flow.leadKey
+    : (/^("[^"]*"|'[^']*'|[^\s:#][^:#]*?)\s*:(?:\s|$)/.exec(line.content)?.[1] ?? null);
   const outer = ancestors(text, lineStart, line);
 
   if (flow.open) {
     const path = [...outer, ...(key === null ? [] : [unquoted(key)]), ...flow.path];
     const start = offset - (line.content.length - flow.start);
     const end = text.indexOf('\n', offset);
-    const present = flow.what === 'key' ? flowKeys(line.content, text.slice(offset, end === -1 ? text.length : end)) : new Set<string>();
+    const present =
+      flow.what === 'key'
+        ? flowKeys(line.content, text.slice(offset, end === -1 ? text.length : end))
+        : new Set<string>();
     return { path, what: flow.what, start, present, inFlow: true };
   }
   if (key !== null) {
     const colon = line.content.indexOf(':', key.length);
     const value = line.content.slice(colon + 1);
     const word = value.trimStart();
-    return { path: [...outer, unquoted(key)], what: 'value', start: offset - word.length, present: new Set(), inFlow: false };
+    return {
+      path: [...outer, unquoted(key)],
+      what: 'value',
+      start: offset - word.length,
+      present: new Set(),
+      inFlow: false,
+    };
   }
   const present = siblings(text, lineStart, line);
   const isItem = line.dashes.length > 0 && present.size === 0;
@@ -208,7 +219,9 @@ function flowKeys(before: string, after: string): Set<string> {
   const inner = before.slice(from + 1);
   const head = inner.slice(0, inner.lastIndexOf(',') + 1);
   const rest = /^[^,}]*(,[^}]*)?/.exec(after)?.[1] ?? '';
-  return new Set([...`${head}${rest}`.matchAll(/(?:^|,)\s*([^\s,:{}[\]]+)\s*:(?=\s|$)/g)].map((match) => unquoted(match[1]!)));
+  return new Set(
+    [...`${head}${rest}`.matchAll(/(?:^|,)\s*([^\s,:{}[\]]+)\s*:(?=\s|$)/g)].map((match) => unquoted(match[1]!)),
+  );
 }
 
 function unquoted(key: string): string {

@@ -64,7 +64,12 @@ function shopSymbols({ document, analysis: { root } }: OpenShop): DocumentSymbol
       kind: depth === 0 ? SymbolKind.Module : SymbolKind.Object,
       range: around(rangeOf(document, place.start, place.end), selectionRange),
       selectionRange,
-      children: depth === 0 ? entries(value).filter(isThing).map((entry) => symbol(entry, 1)) : [],
+      children:
+        depth === 0
+          ? entries(value)
+              .filter(isThing)
+              .map((entry) => symbol(entry, 1))
+          : [],
     };
   };
   return entries(root).map((entry) => symbol(entry, 0));
@@ -77,7 +82,8 @@ function isThing({ value }: MapEntry): boolean {
 
 /** The protocol wants the selection inside the range. */
 function around(range: Range, inner: Range): Range {
-  const before = (a: Range['start'], b: Range['start']): boolean => a.line < b.line || (a.line === b.line && a.character < b.character);
+  const before = (a: Range['start'], b: Range['start']): boolean =>
+    a.line < b.line || (a.line === b.line && a.character < b.character);
   return {
     start: before(inner.start, range.start) ? inner.start : range.start,
     end: before(range.end, inner.end) ? inner.end : range.end,

@@ -6,7 +6,11 @@ import type { Band, Board, Fitting, Machine, Shop } from '../../shared-core/shop
 // The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's unit.
 
 /** Names of one sort that the shop knows, in its order, each with its line. */
-export function namesOf(shop: Shop, of: NameOf, unit: Unit): readonly { readonly name: string; readonly line: string }[] {
+export function namesOf(
+  shop: Shop,
+  of: NameOf,
+  unit: Unit,
+): readonly { readonly name: string; readonly line: string }[] {
   switch (of) {
     case 'board':
       return [...shop.boards.values()].map((board) => ({ name: board.name, line: boardLine(board, unit) }));

@@ -18,7 +18,10 @@ function job(): string {
     'kind: drawer\n    width: 900 # pans',
     'kind: base\n    width: 1000\n    top: between\n    dividers: 1\n    loose-shelves:\n      - { at: 328, bay: 1 }\n      - { at: 330, bay: 2 }',
   ];
-  const blocks = Array.from({ length: CARCASSES }, (_, index) => `  box-${index}:\n    ${bodies[index % bodies.length]!}\n`);
+  const blocks = Array.from(
+    { length: CARCASSES },
+    (_, index) => `  box-${index}:\n    ${bodies[index % bodies.length]!}\n`,
+  );
   return `title: Bench\nunit: mm\n\ncarcasses:\n${blocks.join('\n')}`;
 }
 
@@ -38,7 +41,8 @@ function main(): void {
   const typed = (width: string): string => `${text.slice(0, at)}${width}${text.slice(at + 3)}`;
 
   const cold: number[] = [];
-  for (let run = 0; run < COLD_RUNS; run += 1) cold.push(timed(() => new Engine(host).analyse('file:///bench', text).findings()));
+  for (let run = 0; run < COLD_RUNS; run += 1)
+    cold.push(timed(() => new Engine(host).analyse('file:///bench', text).findings()));
   cold.sort((a, b) => a - b);
 
   const engine = new Engine(host);
@@ -64,7 +68,9 @@ function main(): void {
     const [median, late] = [quantile(times, 0.5), quantile(times, 0.95)];
     return `${name.padEnd(34)} median ${median.toFixed(2).padStart(8)} ms   p95 ${late.toFixed(2).padStart(8)} ms   cold / this ${(coldMedian / median).toFixed(1).padStart(6)}`;
   };
-  console.log(`${CARCASSES} carcasses, ${text.length} characters; ${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}`);
+  console.log(
+    `${CARCASSES} carcasses, ${text.length} characters; ${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}`,
+  );
   console.log(line('cold analysis', cold));
   console.log(line('key in a carcass in the middle', keys));
   console.log(line('key in the title', head));

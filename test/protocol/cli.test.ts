@@ -9,12 +9,17 @@ const CLI = join(root, 'dist', 'server', 'cli.js');
 let folder: Folder;
 beforeAll(() => {
   folder = new Folder();
-  for (const file of ['shed.shop.yaml', 'faults.shop.yaml', 'kitchen.carcass.yaml', 'every-finding.carcass.yaml']) folder.write(file, demo(file));
+  for (const file of ['shed.shop.yaml', 'faults.shop.yaml', 'kitchen.carcass.yaml', 'every-finding.carcass.yaml'])
+    folder.write(file, demo(file));
 });
 afterAll(() => folder.close());
 
 function run(...args: string[]): { code: number | null; out: string; err: string } {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], { cwd: folder.path, encoding: 'utf8', maxBuffer: 1e8 });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
+    cwd: folder.path,
+    encoding: 'utf8',
+    maxBuffer: 1e8,
+  });
   return { code: status, out: stdout, err: stderr };
 }
 
@@ -59,19 +64,32 @@ describe('check', () => {
     );
     const lines = files[0]!.findings.map(({ range }) => range.start.line);
     expect(lines).toEqual(lines.toSorted((a, b) => a - b));
-    expect(files[0]!.findings.find(({ rule }) => rule === 'row-past-reach')).toMatchObject({ severity: 'error', carcass: 'row-past-reach', panel: 'left' });
+    expect(files[0]!.findings.find(({ rule }) => rule === 'row-past-reach')).toMatchObject({
+      severity: 'error',
+      carcass: 'row-past-reach',
+      panel: 'left',
+    });
   });
 
   test('a folder: every job below it, not what is in node_modules', () => {
-    for (const path of ['tree/b/deep', 'tree/node_modules/x', 'tree/a']) mkdirSync(join(folder.path, path), { recursive: true });
+    for (const path of ['tree/b/deep', 'tree/node_modules/x', 'tree/a'])
+      mkdirSync(join(folder.path, path), { recursive: true });
     const job = 'carcasses:\r\n  a: { kind: base, width: 600 }\r\n';
-    for (const path of ['tree/b/deep/two.carcass.yaml', 'tree/a/one.carcass.yml', 'tree/node_modules/x/no.carcass.yaml', 'tree/a/no.yaml']) {
+    for (const path of [
+      'tree/b/deep/two.carcass.yaml',
+      'tree/a/one.carcass.yml',
+      'tree/node_modules/x/no.carcass.yaml',
+      'tree/a/no.yaml',
+    ]) {
       writeFileSync(join(folder.path, path), job);
     }
     symlinkSync(join(folder.path, 'tree'), join(folder.path, 'tree', 'a', 'ring'));
     const { code, out } = run('check', 'tree', '--format=json');
     expect(code).toBe(0);
-    expect((JSON.parse(out) as Checked).files.map(({ file }) => file.replaceAll('\\', '/'))).toEqual(['tree/a/one.carcass.yml', 'tree/b/deep/two.carcass.yaml']);
+    expect((JSON.parse(out) as Checked).files.map(({ file }) => file.replaceAll('\\', '/'))).toEqual([
+      'tree/a/one.carcass.yml',
+      'tree/b/deep/two.carcass.yaml',
+    ]);
   });
 
   test('a shop file by its name', () => {
@@ -89,7 +107,11 @@ describe('check', () => {
   test.each([
     ['no path', ['check'], /Name a job file/],
     ['a path that is not there', ['check', 'gone.carcass.yaml'], /gone\.carcass\.yaml: there is no such file/],
-    ['one good path and one that is not there', ['check', 'kitchen.carcass.yaml', 'gone'], /gone: there is no such file/],
+    [
+      'one good path and one that is not there',
+      ['check', 'kitchen.carcass.yaml', 'gone'],
+      /gone: there is no such file/,
+    ],
     ['a folder without jobs', ['check', 'nothing'], /no job file/],
     ['an unknown format', ['check', 'kitchen.carcass.yaml', '--format', 'xml'], /text or json/],
     ['an unknown option', ['check', '--loud', 'kitchen.carcass.yaml'], /--loud/],
@@ -157,10 +179,13 @@ describe('panels', () => {
   });
 
   test('the same box written in inches has the same bores', () => {
-    const job = (unit: string, width: string): string => `unit: ${unit}\ncarcasses:\n  a:\n    kind: base\n    width: ${width}\n`;
+    const job = (unit: string, width: string): string =>
+      `unit: ${unit}\ncarcasses:\n  a:\n    kind: base\n    width: ${width}\n`;
     folder.write('mm.carcass.yaml', job('mm', '609.6'));
     folder.write('in.carcass.yaml', job('in', "2'"));
-    expect(JSON.parse(run('panels', 'in.carcass.yaml', '--format', 'json').out)).toEqual(JSON.parse(run('panels', 'mm.carcass.yaml', '--format', 'json').out));
+    expect(JSON.parse(run('panels', 'in.carcass.yaml', '--format', 'json').out)).toEqual(
+      JSON.parse(run('panels', 'mm.carcass.yaml', '--format', 'json').out),
+    );
   });
 
   test('text for people', () => {
@@ -189,7 +214,9 @@ test('draw writes an SVG for every panel and a page that shows them all', () => 
   const page = readFileSync(join(folder.path, 'drawn', 'deep', 'index.html'), 'utf8');
   for (const file of wanted) expect(page).toContain(`src="${file}"`);
   expect(page).not.toMatch(/<script/);
-  for (const file of files) if (file.endsWith('.svg')) expect(readFileSync(join(folder.path, 'drawn', 'deep', file), 'utf8')).toMatch(/^(<\?xml[^>]*>\s*)?<svg /);
+  for (const file of files)
+    if (file.endsWith('.svg'))
+      expect(readFileSync(join(folder.path, 'drawn', 'deep', file), 'utf8')).toMatch(/^(<\?xml[^>]*>\s*)?<svg /);
 });
 
 test('schema gives JSON Schema that the demo files obey and bad ones do not', () => {
@@ -211,14 +238,18 @@ test('reference explains every rule that the fault job shows', () => {
 });
 
 test('help and version', () => {
-  for (const args of [['--help'], ['check', '--help'], ['help']]) expect(run(...args)).toMatchObject({ code: 0, err: '' });
+  for (const args of [['--help'], ['check', '--help'], ['help']])
+    expect(run(...args)).toMatchObject({ code: 0, err: '' });
   expect(run('--help').out).toContain('borewright check PATH...');
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
   expect(run('--version').out).toBe(`${version}\n`);
 });
 
 test('a reader that stops early is no fault', async () => {
-  const child = spawn(process.execPath, [CLI, 'panels', 'kitchen.carcass.yaml', '--format', 'json'], { cwd: folder.path, stdio: ['ignore', 'pipe', 'pipe'] });
+  const child = spawn(process.execPath, [CLI, 'panels', 'kitchen.carcass.yaml', '--format', 'json'], {
+    cwd: folder.path,
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
   let err = '';
   child.stderr.on('data', (data: Buffer) => (err += data.toString()));
   child.stdout.once('data', () => child.stdout.destroy());

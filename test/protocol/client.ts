@@ -74,7 +74,10 @@ export class Client {
   ): Promise<Client> {
     if (!existsSync(SERVER)) throw new Error(`${SERVER} is missing: npm run build`);
     const child = spawn(process.execPath, command, { stdio: ['pipe', 'pipe', 'inherit'] });
-    const connection = createMessageConnection(new StreamMessageReader(child.stdout), new StreamMessageWriter(child.stdin));
+    const connection = createMessageConnection(
+      new StreamMessageReader(child.stdout),
+      new StreamMessageWriter(child.stdin),
+    );
     const client = new Client(child, connection);
     connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
       client.diagnostics.set(params.uri, params);
@@ -117,7 +120,9 @@ export class Client {
     const before = this.documents.get(uri);
     if (before !== undefined) return this.change(uri, [{ text }]);
     this.documents.set(uri, TextDocument.create(uri, languageId, 1, text));
-    await this.connection.sendNotification('textDocument/didOpen', { textDocument: { uri, languageId, version: 1, text } });
+    await this.connection.sendNotification('textDocument/didOpen', {
+      textDocument: { uri, languageId, version: 1, text },
+    });
     return this.findings(uri);
   }
 
@@ -137,11 +142,16 @@ export class Client {
       const document = TextDocument.create(uri, languageId, version, text);
       text =
         'range' in change
-          ? text.slice(0, document.offsetAt(change.range.start)) + change.text + text.slice(document.offsetAt(change.range.end))
+          ? text.slice(0, document.offsetAt(change.range.start)) +
+            change.text +
+            text.slice(document.offsetAt(change.range.end))
           : change.text;
     }
     this.documents.set(uri, TextDocument.create(uri, languageId, version, text));
-    await this.connection.sendNotification('textDocument/didChange', { textDocument: { uri, version }, contentChanges });
+    await this.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri, version },
+      contentChanges,
+    });
   }
 
   async close(uri: string): Promise<void> {
@@ -187,7 +197,11 @@ export class Client {
 
   async codeActions(uri: string, range: Range, only?: string[]): Promise<CodeAction[]> {
     const diagnostics = this.diagnostics.get(uri)?.diagnostics ?? [];
-    return this.ask('textDocument/codeAction', { textDocument: { uri }, range, context: { diagnostics, ...(only && { only }) } });
+    return this.ask('textDocument/codeAction', {
+      textDocument: { uri },
+      range,
+      context: { diagnostics, ...(only && { only }) },
+    });
   }
 
   /** A code action with its edit, as an editor asks for it when it is chosen. */
@@ -230,6 +244,11 @@ export function editsOf(uri: string, edit: WorkspaceEdit): TextEdit[] {
   return edit.changes?.[uri] ?? [];
 }
 
+/** The words of a finding. */
+export function wordsOf({ message }: Diagnostic): string {
+  return typeof message === 'string' ? message : message.value;
+}
+
 /** The text that a range covers. */
 export function covered(text: string, range: Range): string {
   return TextDocument.create('file:///x', 'yaml', 0, text).getText(range);
@@ -239,7 +258,12 @@ export function covered(text: string, range: Range): string {
 export const CAPABILITIES = {
   workspace: { workspaceEdit: { documentChanges: true }, didChangeWatchedFiles: { dynamicRegistration: true } },
   textDocument: {
-    publishDiagnostics: { relatedInformation: true, versionSupport: true, codeDescriptionSupport: true, dataSupport: true },
+    publishDiagnostics: {
+      relatedInformation: true,
+      versionSupport: true,
+      codeDescriptionSupport: true,
+      dataSupport: true,
+    },
     completion: { completionItem: { snippetSupport: true } },
     codeAction: { dataSupport: true, resolveSupport: { properties: ['edit'] } },
   },

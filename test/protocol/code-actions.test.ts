@@ -77,7 +77,9 @@ describe('shelves off the pitch grid', () => {
 test('a batch that was offered for an older text is refused', async () => {
   const { uri } = await opened(shelves);
   const at = client.at(uri, '330');
-  const action = (await client.codeActions(uri, { start: at, end: at })).find(({ title }) => title.endsWith('(whole file)'))!;
+  const action = (await client.codeActions(uri, { start: at, end: at })).find(({ title }) =>
+    title.endsWith('(whole file)'),
+  )!;
   expect(action.edit).toBeUndefined();
   await client.change(uri, [{ text: shelves.replace('490', '500') }]);
   await expect(client.chosen(action)).rejects.toMatchObject({ code: -32801 });
@@ -87,7 +89,9 @@ describe('every repair of every finding', () => {
   test('makes its finding go away, brings no other, and touches nothing else', { timeout: 240_000 }, async () => {
     const text = demo('every-finding.carcass.yaml');
     const { uri, found } = await opened(text);
-    const actions = (await client.codeActions(uri, whole)).filter(({ title }) => !/\((this carcass|whole file)\)$/.test(title));
+    const actions = (await client.codeActions(uri, whole)).filter(
+      ({ title }) => !/\((this carcass|whole file)\)$/.test(title),
+    );
     expect(actions.length).toBeGreaterThan(15);
     const before = counted(found);
     for (const { title, diagnostics, edit } of actions) {
@@ -97,8 +101,18 @@ describe('every repair of every finding', () => {
       const rule = String(diagnostic!.code);
       expect(counts.get(rule) ?? 0, `${rule}: ${title}`).toBeLessThan(before.get(rule)!);
       // A carcass that could not be worked out before may show what it hid.
-      const hid = ['key-unknown', 'key-missing', 'value-wrong', 'length-impossible', 'yaml-syntax', 'name-duplicate', 'size-impossible'].includes(rule);
-      if (!hid) for (const [name, number] of counts) expect(number, `${title} brings ${name}`).toBeLessThanOrEqual(before.get(name) ?? 0);
+      const hid = [
+        'key-unknown',
+        'key-missing',
+        'value-wrong',
+        'length-impossible',
+        'yaml-syntax',
+        'name-duplicate',
+        'size-impossible',
+      ].includes(rule);
+      if (!hid)
+        for (const [name, number] of counts)
+          expect(number, `${title} brings ${name}`).toBeLessThanOrEqual(before.get(name) ?? 0);
       await client.open(uri, text);
     }
   });
@@ -147,7 +161,9 @@ describe('the edits', () => {
   });
 
   test('keep Windows line ends', async () => {
-    const { uri } = await opened('carcasses:\r\n  a:\r\n    kind: base\r\n    width: 600\r\n    bord: x\r\n    band: none\r\n');
+    const { uri } = await opened(
+      'carcasses:\r\n  a:\r\n    kind: base\r\n    width: 600\r\n    bord: x\r\n    band: none\r\n',
+    );
     const actions: CodeAction[] = await client.codeActions(uri, whole);
     expect(actions.length).toBeGreaterThan(0);
     for (const { edit } of actions) expect(client.applied(uri, edit!).replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);

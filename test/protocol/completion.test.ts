@@ -51,7 +51,9 @@ describe('keys', () => {
   });
 
   test('in a line that is not whole yet, with text before and after it', async () => {
-    expect(await labels(`${head}  sink:\n    kind: base\n    wid|\n  next:\n    kind: wall\n    width: 500\n`)).toContain('width');
+    expect(
+      await labels(`${head}  sink:\n    kind: base\n    wid|\n  next:\n    kind: wall\n    width: 500\n`),
+    ).toContain('width');
   });
 
   test('of maps within, in block and in bracket style', async () => {
@@ -78,7 +80,10 @@ describe('keys', () => {
 
   test('replace what is typed of the word', async () => {
     const item = (await offered(`${box}    dep|\n`)).find(({ label }) => label === 'depth')!;
-    expect(item.textEdit).toEqual({ newText: 'depth: ', range: { start: { line: 6, character: 4 }, end: { line: 6, character: 7 } } });
+    expect(item.textEdit).toEqual({
+      newText: 'depth: ',
+      range: { start: { line: 6, character: 4 }, end: { line: 6, character: 7 } },
+    });
     expect(item.documentation).toMatchObject({ kind: 'markdown' });
   });
 });
@@ -119,6 +124,12 @@ describe('values', () => {
 });
 
 test('a shop file has its own keys and names', async () => {
-  expect(await labels('unit: mm\nboards:\n  oak:\n    |\n', 'shop')).toEqual(['thickness', 'measured', 'sheet-length', 'sheet-width', 'grain']);
+  expect(await labels('unit: mm\nboards:\n  oak:\n    |\n', 'shop')).toEqual([
+    'thickness',
+    'measured',
+    'sheet-length',
+    'sheet-width',
+    'grain',
+  ]);
   expect(await labels('boards:\n  oak: { thickness: 19 }\nhabits:\n  board: |\n', 'shop')).toEqual(['oak']);
 });

@@ -97,10 +97,14 @@ describe('the shop of a job', () => {
     const missing = found.find(({ code }) => code === 'shop-missing')!;
     expect(covered(client.text(jobUri), missing.range)).toBe('seen.shop.yaml');
     folder.write('seen.shop.yaml', shop);
-    await client.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: shopUri, type: 1 }] });
+    await client.connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: shopUri, type: 1 }],
+    });
     await client.until(() => !codes(jobUri).includes('shop-missing'), 'the shop is found');
     folder.write('seen.shop.yaml', 'boards: [1, 2]\n');
-    await client.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: shopUri, type: 2 }] });
+    await client.connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: shopUri, type: 2 }],
+    });
     await client.until(() => codes(jobUri).includes('shop-broken'), 'the shop is broken');
     const broken = client.diagnostics.get(jobUri)!.diagnostics.find(({ code }) => code === 'shop-broken')!;
     expect(broken.relatedInformation?.[0]?.location.uri).toBe(shopUri);
@@ -116,9 +120,18 @@ describe('the shop of a job', () => {
 
   test('cannot be any file', async () => {
     folder.write('secret.txt', 'boards: {}');
-    for (const reference of ['secret.txt', '/etc/passwd', 'file:///etc/hosts', 'https://example.invalid/a.shop.yaml', 'C:\\a.shop.yaml']) {
+    for (const reference of [
+      'secret.txt',
+      '/etc/passwd',
+      'file:///etc/hosts',
+      'https://example.invalid/a.shop.yaml',
+      'C:\\a.shop.yaml',
+    ]) {
       const uri = folder.uri('reach.carcass.yaml');
-      const found = await client.open(uri, `shop: ${JSON.stringify(reference)}\ncarcasses:\n  a: { kind: base, width: 600 }\n`);
+      const found = await client.open(
+        uri,
+        `shop: ${JSON.stringify(reference)}\ncarcasses:\n  a: { kind: base, width: 600 }\n`,
+      );
       expect(found.map(({ code }) => code)).toContain('shop-missing');
     }
   });

@@ -34,11 +34,20 @@ test('the panel whose text the cursor stands in', async () => {
 });
 
 test('a carcass and a panel by name, and the first where the names are unknown', async () => {
-  expect(drawn(await client.drawing({ uri, carcass: 'larder', panel: 'right' }))).toMatchObject({ carcass: 'larder', panel: 'right' });
-  expect(drawn(await client.drawing({ uri, carcass: 'nobody', panel: 'nothing' }))).toMatchObject({ carcass: 'pan-drawers', panel: 'left' });
+  expect(drawn(await client.drawing({ uri, carcass: 'larder', panel: 'right' }))).toMatchObject({
+    carcass: 'larder',
+    panel: 'right',
+  });
+  expect(drawn(await client.drawing({ uri, carcass: 'nobody', panel: 'nothing' }))).toMatchObject({
+    carcass: 'pan-drawers',
+    panel: 'left',
+  });
   // A cursor in the head follows nothing: what was chosen stays.
   const head = { line: 1, character: 0 };
-  expect(drawn(await client.drawing({ uri, position: head, carcass: 'sink', panel: 'bottom' }))).toMatchObject({ carcass: 'sink', panel: 'bottom' });
+  expect(drawn(await client.drawing({ uri, position: head, carcass: 'sink', panel: 'bottom' }))).toMatchObject({
+    carcass: 'sink',
+    panel: 'bottom',
+  });
 });
 
 test('a sheet of the whole carcass', async () => {
@@ -59,7 +68,10 @@ test('every bore leads back to the text that causes it', async () => {
 
 test('places of the defaults lead to the head', async () => {
   const own = folder.uri('defaults.carcass.yaml');
-  await client.open(own, 'title: x\ndefaults:\n  rows: both\n  board: bord\ncarcasses:\n  a:\n    kind: open\n    width: 600\n');
+  await client.open(
+    own,
+    'title: x\ndefaults:\n  rows: both\n  board: bord\ncarcasses:\n  a:\n    kind: open\n    width: 600\n',
+  );
   const { ranges } = drawn(await client.drawing({ uri: own, carcass: 'a', panel: 'left' }));
   const words = Object.values(ranges).map((range) => covered(client.text(own), range));
   expect(words).toContain('both');

@@ -46,10 +46,15 @@ describe('a hover over a job', () => {
 
   test('a row: setback, first hole, count, balance, in the unit of the file', async () => {
     const uri = folder.uri('rows.carcass.yaml');
-    await client.open(uri, 'unit: mm\ncarcasses:\n  a:\n    kind: base\n    width: 600\n    rows: both\n    height: 730\n');
+    await client.open(
+      uri,
+      'unit: mm\ncarcasses:\n  a:\n    kind: base\n    width: 600\n    rows: both\n    height: 730\n',
+    );
     const words = await over(uri, 'rows: both', 6);
     expect(words).toContain('`both`: Front and rear rows.');
-    expect(words).toContain('left, front row: 23 holes Ø 5 mm each 32 mm, 37 mm from the front edge; first hole 8 mm from the bottom end, last 18 mm from the top end: not balanced.');
+    expect(words).toContain(
+      'left, front row: 23 holes Ø 5 mm each 32 mm, 37 mm from the front edge; first hole 8 mm from the bottom end, last 18 mm from the top end: not balanced.',
+    );
     await client.open(uri, client.text(uri).replace('730', '720'));
     expect(await over(uri, 'rows: both', 6)).toContain('last 8 mm from the top end: balanced.');
   });
@@ -62,8 +67,12 @@ describe('a hover over a job', () => {
   });
 
   test('names of the shop say what they name', async () => {
-    expect(await over(kitchen, 'joint: cam-15', 8)).toContain('`cam-15`: cam fitting, Ø 15 mm, 34 mm from the end, guide dowel-8x30');
-    expect(await over(kitchen, 'board: birch-19', 8)).toContain('`birch-19`: board, 19 mm thick, sheet 2500 mm × 1250 mm, grain along');
+    expect(await over(kitchen, 'joint: cam-15', 8)).toContain(
+      '`cam-15`: cam fitting, Ø 15 mm, 34 mm from the end, guide dowel-8x30',
+    );
+    expect(await over(kitchen, 'board: birch-19', 8)).toContain(
+      '`birch-19`: board, 19 mm thick, sheet 2500 mm × 1250 mm, grain along',
+    );
   });
 
   test('keys of the head, and words of a choice', async () => {

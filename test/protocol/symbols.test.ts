@@ -16,7 +16,8 @@ afterAll(async () => {
 });
 
 function holds(outer: Range, inner: Range): boolean {
-  const before = (a: Range['start'], b: Range['start']): boolean => a.line < b.line || (a.line === b.line && a.character <= b.character);
+  const before = (a: Range['start'], b: Range['start']): boolean =>
+    a.line < b.line || (a.line === b.line && a.character <= b.character);
   return before(outer.start, inner.start) && before(inner.end, outer.end);
 }
 function checkRanges(symbols: readonly DocumentSymbol[]): void {
@@ -32,11 +33,20 @@ test('carcasses with their sizes, and under each its panels', async () => {
   const text = demo('kitchen.carcass.yaml');
   await client.open(uri, text);
   const symbols = await client.symbols(uri);
-  expect(symbols.map(({ name }) => name)).toEqual([...text.matchAll(/^ {2}([a-z-]+):$/gm)].map((match) => match[1]).filter((name) => name !== 'band'));
+  expect(symbols.map(({ name }) => name)).toEqual(
+    [...text.matchAll(/^ {2}([a-z-]+):$/gm)].map((match) => match[1]).filter((name) => name !== 'band'),
+  );
   const sink = symbols.find(({ name }) => name === 'sink')!;
   expect(sink.detail).toBe('base 600 × 720 × 560 mm');
   expect(covered(text, sink.selectionRange)).toBe('sink');
-  expect(sink.children!.map(({ name }) => name)).toEqual(['left', 'right', 'bottom', 'rail-front', 'rail-back', 'plinth']);
+  expect(sink.children!.map(({ name }) => name)).toEqual([
+    'left',
+    'right',
+    'bottom',
+    'rail-front',
+    'rail-back',
+    'plinth',
+  ]);
   const shelf = symbols.find(({ name }) => name === 'larder')!.children!.find(({ name }) => name === 'shelf-1')!;
   expect(covered(text, shelf.range)).toBe('712');
   checkRanges(symbols);

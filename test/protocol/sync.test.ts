@@ -16,12 +16,28 @@ afterAll(async () => {
   folder.close();
 });
 
-const pieces = fc.constantFrom('', 'x', ' ', '\n', '\r\n', '\r', '    height: 730\n', ':', '  more: { kind: wall, width: 500 }\n', '\u{1F6AA}', '#');
+const pieces = fc.constantFrom(
+  '',
+  'x',
+  ' ',
+  '\n',
+  '\r\n',
+  '\r',
+  '    height: 730\n',
+  ':',
+  '  more: { kind: wall, width: 500 }\n',
+  '\u{1F6AA}',
+  '#',
+);
 // Lines and columns past the end as well: what a client sends is not to be trusted.
 const edits = fc.array(
   fc.record({
     start: fc.record({ line: fc.nat(130), character: fc.nat(40) }),
-    lines: fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, { weight: 2, arbitrary: fc.nat(3) }, { weight: 1, arbitrary: fc.nat(60) }),
+    lines: fc.oneof(
+      { weight: 3, arbitrary: fc.constant(0) },
+      { weight: 2, arbitrary: fc.nat(3) },
+      { weight: 1, arbitrary: fc.nat(60) },
+    ),
     characters: fc.nat(20),
     text: pieces,
   }),
@@ -56,7 +72,9 @@ test('a burst of keys ends with the findings of the last text', async () => {
   await client.open(uri, text);
   const at = client.at(uri, '600');
   for (let key = 0; key < 60; key += 1) {
-    await client.type(uri, [{ range: { start: at, end: { line: at.line, character: at.character + 3 } }, text: String(700 + key) }]);
+    await client.type(uri, [
+      { range: { start: at, end: { line: at.line, character: at.character + 3 } }, text: String(700 + key) },
+    ]);
   }
   await client.type(uri, [{ range: { start: at, end: { line: at.line, character: at.character + 3 } }, text: '-50' }]);
   const found = await client.findings(uri);
@@ -71,7 +89,7 @@ test('a request about a text that has moved on, or that is cancelled, is refused
   await client.type(uri, [{ text: 'carcasses:\n  a:\n    kind: wall\n    width: 600\n' }]);
   const outcome = await hover.then(
     (value) => value,
-    (error: { code: number }) => error.code,
+    (error: unknown) => (error as { code: number }).code,
   );
   // ContentModified, or, where the answer was quicker than the change, an answer.
   expect(outcome === -32801 || typeof outcome === 'string').toBe(true);

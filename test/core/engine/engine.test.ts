@@ -8,7 +8,9 @@ import { cursorAt, panelsAt } from '../../../shared-core/engine/cursor.js';
 const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'demo', file), 'utf8');
 const URI = 'file:///jobs/demo.carcass.yaml';
 const noShop: EngineHost = { readShop: () => ({ ok: false, message: 'There is no such file.' }) };
-const demoShop: EngineHost = { readShop: (_, reference) => ({ ok: true, uri: `file:///jobs/${reference}`, text: demo(reference) }) };
+const demoShop: EngineHost = {
+  readShop: (_, reference) => ({ ok: true, uri: `file:///jobs/${reference}`, text: demo(reference) }),
+};
 
 const three = [
   'unit: mm',
@@ -28,7 +30,10 @@ const three = [
 ].join('\n');
 
 function ruleNames(engine: Engine, text: string): string[] {
-  return engine.analyse(URI, text).findings().map(({ finding }) => finding.rule);
+  return engine
+    .analyse(URI, text)
+    .findings()
+    .map(({ finding }) => finding.rule);
 }
 
 describe('what an edit recomputes', () => {
@@ -39,7 +44,9 @@ describe('what an edit recomputes', () => {
     expect(engine.computed).toBe(before.carcasses.length);
     const after = engine.analyse(URI, text.replace('height: 368', 'height: 400'));
     expect(engine.computed).toBe(before.carcasses.length + 1);
-    const changed = after.carcasses.flatMap((carcass, index) => (carcass === before.carcasses[index] ? [] : [carcass.name]));
+    const changed = after.carcasses.flatMap((carcass, index) =>
+      carcass === before.carcasses[index] ? [] : [carcass.name],
+    );
     expect(changed).toEqual(['over-sink']);
     expect(after.carcasses.find(({ name }) => name === 'over-sink')?.spec?.height.value).toBe(400_000);
   });
@@ -181,7 +188,12 @@ describe('what stands under a cursor', () => {
   test('keys, values, names and the head', () => {
     expect(at('unit')).toMatchObject({ part: 'head', carcass: null, path: ['unit'], key: { name: 'unit' } });
     expect(at('plates')).toMatchObject({ part: 'self', carcass: 1, path: [], key: { name: 'plates' } });
-    expect(at('loose-shelves: 2', 15)).toMatchObject({ carcass: 1, path: ['loose-shelves'], key: null, scalar: { text: '2' } });
+    expect(at('loose-shelves: 2', 15)).toMatchObject({
+      carcass: 1,
+      path: ['loose-shelves'],
+      key: null,
+      scalar: { text: '2' },
+    });
     // In the indentation the line counts.
     expect(at('    width: 800')).toMatchObject({ carcass: 1, path: ['width'] });
   });

@@ -31,9 +31,49 @@ interface Edit {
 
 /** Pieces that break, mend and move things: what is typed, pasted and taken out. */
 const pieces = fc.oneof(
-  { weight: 4, arbitrary: fc.constantFrom('', ' ', '\n', '    ', ':', '- ', '#', '0', '12', '1/2 in', '\t', '"', '{', '}', '[', ']', '\r\n') },
-  { weight: 2, arbitrary: fc.constantFrom('\n    loose-shelves: 1', '\n    height: 730', '\n  more:\n    kind: wall\n    width: 500', 'unit: in\n') },
-  { weight: 1, arbitrary: fc.constantFrom('&a ', '*a', '---\n', 'carcasses:\n', 'defaults:\n  depth: 500\n', 'shop: other.shop.yaml\n', '\u{1F6AA}') },
+  {
+    weight: 4,
+    arbitrary: fc.constantFrom(
+      '',
+      ' ',
+      '\n',
+      '    ',
+      ':',
+      '- ',
+      '#',
+      '0',
+      '12',
+      '1/2 in',
+      '\t',
+      '"',
+      '{',
+      '}',
+      '[',
+      ']',
+      '\r\n',
+    ),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.constantFrom(
+      '\n    loose-shelves: 1',
+      '\n    height: 730',
+      '\n  more:\n    kind: wall\n    width: 500',
+      'unit: in\n',
+    ),
+  },
+  {
+    weight: 1,
+    arbitrary: fc.constantFrom(
+      '&a ',
+      '*a',
+      '---\n',
+      'carcasses:\n',
+      'defaults:\n  depth: 500\n',
+      'shop: other.shop.yaml\n',
+      '\u{1F6AA}',
+    ),
+  },
 );
 const edits = fc.array(
   fc.record({ at: fc.nat(5000), length: fc.oneof(fc.constant(0), fc.nat(3), fc.nat(80)), text: pieces }),
@@ -47,7 +87,9 @@ function applied(text: string, { at, length, text: piece }: Edit): string {
 
 const shops: EngineHost = {
   readShop: (_, reference) =>
-    reference === 'shed.shop.yaml' ? { ok: true, uri: 'file:///jobs/shed.shop.yaml', text: demo('shed.shop.yaml') } : { ok: false, message: 'There is no such file.' },
+    reference === 'shed.shop.yaml'
+      ? { ok: true, uri: 'file:///jobs/shed.shop.yaml', text: demo('shed.shop.yaml') }
+      : { ok: false, message: 'There is no such file.' },
 };
 
 // A text full of faults takes longest: each of its repairs is tried.
