@@ -24,6 +24,8 @@ export interface Batch {
   readonly key: string;
   readonly rule: string;
   readonly carcass: number | null;
+  /** What is taken together: of every finding the first repair that belongs to it. Each is tried when this is looked at. */
+  readonly repairs: readonly PlacedRepair[];
 }
 
 /** The edits that carry out a repair; null where the text does not allow it. */
@@ -72,16 +74,27 @@ export function batchesFor(analysis: JobAnalysis, { finding, carcass }: FileFind
   const here = alike.filter((one) => one.carcass === carcass).length;
   return finding.repairs.flatMap(({ batch }): Batch[] => {
     if (batch === undefined || carcass === null) return [];
-    const common = { key: batch.key, rule: finding.rule };
+    const offer = (scope: string, of: number | null): Batch => ({
+      title: `${batch.title} (${scope})`,
+      key: batch.key,
+      rule: finding.rule,
+      carcass: of,
+      get repairs() {
+        return repairsOf(analysis, this);
+      },
+    });
     return [
-      ...(here > 1 ? [{ ...common, title: `${batch.title} (this carcass)`, carcass }] : []),
-      ...(alike.length > here ? [{ ...common, title: `${batch.title} (whole file)`, carcass: null }] : []),
+      ...(here > 1 ? [offer('this carcass', carcass)] : []),
+      ...(alike.length > here ? [offer('whole file', null)] : []),
     ];
   });
 }
 
-/** The repairs that a batch takes together: of every finding the first that belongs to it. */
-export function repairsOf(analysis: JobAnalysis, batch: Pick<Batch, 'key' | 'rule' | 'carcass'>): readonly PlacedRepair[] {
+/** The repairs that a batch takes together. */
+export function repairsOf(
+  analysis: JobAnalysis,
+  batch: Pick<Batch, 'key' | 'rule' | 'carcass'>,
+): readonly PlacedRepair[] {
   return analysis.findings().flatMap(({ finding, carcass }): PlacedRepair[] => {
     if (finding.rule !== batch.rule || (batch.carcass !== null && carcass !== batch.carcass)) return [];
     const repair = finding.repairs.find((one) => one.batch?.key === batch.key);
