@@ -6,10 +6,13 @@ import type { TreeNode } from '../document/tree.js';
 import type { Finding } from '../findings/finding.js';
 import type { CarcassSpec, JobHead } from '../job/model.js';
 import type { Unit } from '../length/units.js';
+import { orderSetUps, type Plan } from '../machining/plan/plan.js';
+import type { CarcassOperations } from '../machining/plan/operations.js';
+import { setUpsOf, type Sheet } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
 
-/** What one carcass's own text gives with the head and the shop that it was read with. Never changed once made. */
-export interface CarcassAnalysis {
+/** What reading, building and boring give for one carcass. */
+export interface CarcassWork {
   /** As written before the colon; '' where the text has no name. */
   readonly name: string;
   /** Where the name stands; null where the text is too broken to tell. */
@@ -19,8 +22,50 @@ export interface CarcassAnalysis {
   /** Null where no box can be made of the spec. */
   readonly carcass: Carcass | null;
   readonly boring: BoreMap | null;
-  /** In the order of their places. */
-  readonly findings: readonly Finding[];
+  /** What its machines have to do, and what they cannot. */
+  readonly operations: CarcassOperations | null;
+}
+
+/**
+ * What one carcass's own text gives with the unit and defaults of its file and the shop that it was read with. Never changed
+ * once made; the findings of slow rules are made at the first asking.
+ */
+export class CarcassAnalysis implements CarcassWork {
+  readonly name: string;
+  readonly nameAt: Located<string> | null;
+  readonly spec: CarcassSpec | null;
+  readonly carcass: Carcass | null;
+  readonly boring: BoreMap | null;
+  readonly operations: CarcassOperations | null;
+  readonly #quick: readonly Finding[];
+  readonly #find: () => readonly Finding[];
+  #all: readonly Finding[] | null = null;
+
+  /** `find` gives every finding; `quick` are those of the rules that take no time. Both in the order of their places. */
+  constructor(work: CarcassWork, quick: readonly Finding[], find: () => readonly Finding[]) {
+    this.name = work.name;
+    this.nameAt = work.nameAt;
+    this.spec = work.spec;
+    this.carcass = work.carcass;
+    this.boring = work.boring;
+    this.operations = work.operations;
+    this.#quick = quick;
+    this.#find = find;
+  }
+
+  /** Every finding, in the order of their places. */
+  get findings(): readonly Finding[] {
+    return (this.#all ??= this.#find());
+  }
+
+  /** What is known without waiting: every finding once they have been asked for, those of the quick rules before. */
+  get known(): readonly Finding[] {
+    return this.#all ?? this.#quick;
+  }
+
+  get isComplete(): boolean {
+    return this.#all !== null;
+  }
 }
 
 /** A run of UTF-16 code units [start, end) of a whole file. */
@@ -45,7 +90,7 @@ export interface UsedShop {
   readonly text: string;
 }
 
-/** All that is known of one text of a job file. Never changed once made. */
+/** All that is known of one text of a job file. Never changed once made; what few ask for is made at the first asking. */
 export class JobAnalysis {
   constructor(
     readonly uri: string,
@@ -61,6 +106,21 @@ export class JobAnalysis {
     /** Where the places begin that carcasses have from the job's defaults. */
     private readonly defaultsBase: number,
   ) {}
+
+  private sheetsMade: readonly Sheet[] | null = null;
+  private planMade: Plan | null = null;
+
+  /** The set-up sheets of the whole job, made when they are first asked for. Carcasses that are broken are not in them. */
+  sheets(): readonly Sheet[] {
+    this.sheetsMade ??= setUpsOf(this.carcasses.flatMap((one) => (one.operations ? [one.operations] : [])));
+    return this.sheetsMade;
+  }
+
+  /** The sheets in the order to run; made when it is first asked for, since a good order of many takes a second. */
+  plan(): Plan {
+    this.planMade ??= orderSetUps(this.sheets(), this.shop.changeover);
+    return this.planMade;
+  }
 
   get unit(): Unit {
     return this.head.unit;
@@ -89,8 +149,27 @@ export class JobAnalysis {
     }
   }
 
-  /** Every finding: of the job first, then carcass by carcass; one that only repeats another (same rule, words and place in the head) is left out. */
+  /** Every finding: of the job first, then carcass by carcass; one that only repeats another (same rule, words and place) is left out. */
   findings(): readonly FileFinding[] {
+    return this.gather((carcass) => carcass.findings);
+  }
+
+  /** The findings that are known without waiting: all of them once `complete` has come to its end. */
+  known(): readonly FileFinding[] {
+    return this.gather((carcass) => carcass.known);
+  }
+
+  /** Works out what the slow rules say, carcass by carcass, until all is known (true) or `enough` says so. */
+  complete(enough: () => boolean = () => false): boolean {
+    for (const carcass of this.carcasses) {
+      if (carcass.isComplete) continue;
+      if (enough()) return false;
+      void carcass.findings;
+    }
+    return true;
+  }
+
+  private gather(of: (carcass: CarcassAnalysis) => readonly Finding[]): readonly FileFinding[] {
     const seen = new Set<string>();
     const all: FileFinding[] = [];
     const add = (finding: Finding, carcass: number | null): void => {
@@ -104,7 +183,7 @@ export class JobAnalysis {
     };
     for (const { finding, carcass } of this.jobFindings) add(finding, carcass);
     this.carcasses.forEach((carcass, index) => {
-      for (const finding of carcass.findings) add(finding, index);
+      for (const finding of of(carcass)) add(finding, index);
     });
     return all;
   }
@@ -121,7 +200,9 @@ export class JobAnalysis {
     }
     const index = low - 1;
     const part = parts[index];
-    return part !== undefined && (offset < part.end || (offset === part.end && offset === this.text.length)) ? index : null;
+    return part !== undefined && (offset < part.end || (offset === part.end && offset === this.text.length))
+      ? index
+      : null;
   }
 
   /**

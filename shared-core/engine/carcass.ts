@@ -3,50 +3,80 @@ import { buildCarcass } from '../carcass/build.js';
 import type { CarcassPart } from '../document/cut.js';
 import { applyEdits } from '../document/pieces.js';
 import type { Change, Finding } from '../findings/finding.js';
+import type { Depth } from '../findings/registry.js';
 import { checkCarcass } from '../findings/registry.js';
 import type { CarcassContext } from '../findings/rule.js';
 import type { ReadCarcass } from '../job/carcass.js';
 import { readCarcass } from '../job/carcass.js';
 import { carcassEdits } from '../job/edits.js';
+import { operationsOf } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
-import type { CarcassAnalysis } from './analysis.js';
+import type { CarcassWork } from './analysis.js';
+import { CarcassAnalysis } from './analysis.js';
 import type { Basis } from './basis.js';
 
 /** One carcass from its text to its findings. Depends on nothing but what is given; never throws. */
 export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop): CarcassAnalysis {
   const read = readCarcass(part, basis.head, basis.defaults, shop);
   const retry = (changes: readonly Change[]): readonly Finding[] | null => tryChanges(part, read, changes, basis, shop);
-  const { carcass, boring, findings } = work(read, basis, shop, retry);
-  return {
-    name: read.name?.value ?? nameIn(part.text),
-    nameAt: read.name,
-    spec: read.spec,
-    carcass,
-    boring,
-    findings: [...read.findings, ...findings].sort(byPlace),
-  };
+  const built = build(read, basis, shop);
+  const find = (depth: Depth): readonly Finding[] =>
+    [...read.findings, ...built.problems, ...rulesSay(read, built, basis, shop, depth, retry)].sort(byPlace);
+  const { carcass, boring, operations } = built;
+  const name = read.name?.value ?? nameIn(part.text);
+  return new CarcassAnalysis(
+    { name, nameAt: read.name, spec: read.spec, carcass, boring, operations },
+    find('quick'),
+    () => find('all'),
+  );
 }
 
-/** From the spec on. The findings are those of building and of the rules. */
-function work(
+type Built = Pick<CarcassWork, 'carcass' | 'boring' | 'operations'> & {
+  /** Sizes that make no box, and faults of ours. */
+  readonly problems: readonly Finding[];
+};
+
+const NOTHING: Built = { carcass: null, boring: null, operations: null, problems: [] };
+
+/** From the spec to the bores and what the machines have to do. */
+function build({ spec, name }: ReadCarcass, { head: { unit } }: Basis, shop: Shop): Built {
+  if (spec === null) return NOTHING;
+  try {
+    const { carcass, problems: found } = buildCarcass(spec, shop, unit);
+    const problems = found.map(({ place, message }) => error('size-impossible', place, message));
+    if (carcass === null) return { ...NOTHING, problems };
+    const boring = boreCarcass(spec, carcass, shop);
+    const operations = operationsOf(spec.name.value, spec, carcass, boring, shop);
+    return { carcass, boring, operations, problems };
+  } catch (fault) {
+    return { ...NOTHING, problems: [faultOfOurs(name!.place, fault)] };
+  }
+}
+
+function rulesSay(
   { spec, name }: ReadCarcass,
+  { carcass, boring, operations }: Built,
   { head: { unit } }: Basis,
   shop: Shop,
+  depth: Depth,
   retry: CarcassContext['retry'],
-): Pick<CarcassAnalysis, 'carcass' | 'boring' | 'findings'> {
-  if (spec === null) return { carcass: null, boring: null, findings: [] };
+): readonly Finding[] {
+  if (spec === null || carcass === null || boring === null || operations === null) return [];
   try {
-    const { carcass, problems } = buildCarcass(spec, shop, unit);
-    const sizes = problems.map(({ place, message }) => error('size-impossible', place, message));
-    if (carcass === null) return { carcass, boring: null, findings: sizes };
-    const boring = boreCarcass(spec, carcass, shop);
-    const context: CarcassContext = { spec, carcass, boring, shop, unit, ...(retry && { retry }) };
-    return { carcass, boring, findings: [...sizes, ...checkCarcass(context)] };
+    return checkCarcass({ spec, carcass, boring, operations, shop, unit, ...(retry && { retry }) }, depth);
   } catch (fault) {
-    // A fault of ours in one carcass must not take the others' findings away, nor pass in silence.
-    const message = `Borewright failed on this carcass: ${fault instanceof Error ? fault.message : String(fault)}. The fault is not yours; nothing else is known of this carcass.`;
-    return { carcass: null, boring: null, findings: [error('internal-fault', name!.place, message)] };
+    return [faultOfOurs(name!.place, fault)];
   }
+}
+
+/** A fault of ours in one carcass must not take the others' findings away, nor pass in silence. */
+function faultOfOurs(place: Finding['place'], fault: unknown): Finding {
+  const words = fault instanceof Error ? fault.message : String(fault);
+  return error(
+    'internal-fault',
+    place,
+    `Borewright failed on this carcass: ${words}. The fault is not yours; not all is known of this carcass.`,
+  );
 }
 
 /** What building and the rules say after some changes of the carcass's own text; null where it reads less cleanly then. */
@@ -57,6 +87,7 @@ function tryChanges(
   basis: Basis,
   shop: Shop,
 ): readonly Finding[] | null {
+  if (changes.length === 0) return allOf(read, basis, shop);
   if (read.entry === null || changes.some((change) => change.part !== 'self')) return null;
   const edits = carcassEdits(part.text, read.entry, changes);
   if (edits.length === 0) return null;
@@ -64,7 +95,12 @@ function tryChanges(
   const grown = text.length - part.text.length;
   const after = readCarcass({ ...part, text, end: part.end + grown }, basis.head, basis.defaults, shop);
   if (after.spec === null || after.findings.length > read.findings.length) return null;
-  return work(after, basis, shop, undefined).findings;
+  return allOf(after, basis, shop);
+}
+
+function allOf(read: ReadCarcass, basis: Basis, shop: Shop): readonly Finding[] {
+  const built = build(read, basis, shop);
+  return [...built.problems, ...rulesSay(read, built, basis, shop, 'all', undefined)];
 }
 
 function error(rule: string, place: Finding['place'], message: string): Finding {
@@ -73,7 +109,8 @@ function error(rule: string, place: Finding['place'], message: string): Finding 
 
 /** The name of a carcass whose text cannot be read as a whole. */
 function nameIn(text: string): string {
-  const [, double, single, plain] = /^\s*(?:"([^"\n]*)"|'([^'\n]*)'|([^\s:#'"][^:#\n]*?))\s*(?::|\n|$)/.exec(text) ?? [];
+  const [, double, single, plain] =
+    /^\s*(?:"([^"\n]*)"|'([^'\n]*)'|([^\s:#'"][^:#\n]*?))\s*(?::|\n|$)/.exec(text) ?? [];
   return double ?? single ?? plain ?? '';
 }
 

@@ -9,6 +9,7 @@ import { boreInGroove } from './rules/bore-in-groove.js';
 import { boresCollide } from './rules/bores-collide.js';
 import { boringDepthOutOfRange } from './rules/boring-depth-out-of-range.js';
 import { breakThrough } from './rules/break-through.js';
+import { cannotBeBored } from './rules/cannot-be-bored.js';
 import { clampTooSmall } from './rules/clamp-too-small.js';
 import { dowelDepths } from './rules/dowel-depths.js';
 import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
@@ -17,8 +18,10 @@ import { fittingUnknown } from './rules/fitting-unknown.js';
 import { indexUnbalanced } from './rules/index-unbalanced.js';
 import { looseShelfWithoutRow } from './rules/loose-shelf-without-row.js';
 import { machineUnknown } from './rules/machine-unknown.js';
+import { misfitPastLimit } from './rules/misfit-past-limit.js';
 import { nearEdge } from './rules/near-edge.js';
 import { panelOutOfRange } from './rules/panel-out-of-range.js';
+import { planReplayDiffers } from './rules/plan-replay-differs.js';
 import { rowDistance } from './rules/row-distance.js';
 import { rowPastReach } from './rules/row-past-reach.js';
 import { rowUnbalanced } from './rules/row-unbalanced.js';
@@ -50,24 +53,32 @@ export const rules: readonly CarcassRule[] = [
   panelOutOfRange,
   bandMissing,
   clampTooSmall,
+  cannotBeBored,
+  planReplayDiffers,
+  misfitPastLimit,
 ];
+
+const HIDING: ReadonlySet<string> = new Set(rules.filter(({ hides }) => hides).map(({ name }) => name));
+
+/** `quick` leaves out the rules that take too long to run at every key. */
+export type Depth = 'quick' | 'all';
 
 /**
  * All findings of one carcass, by place and then in the order of the rules. Where the context can try changes, only repairs
  * that make their finding go away and bring no other are kept. Never throws.
  */
-export function checkCarcass(context: CarcassContext): readonly Finding[] {
-  const found = rules.flatMap((rule) =>
-    rule.check(context).map((one): Finding => ({
-      rule: rule.name,
-      severity: rule.severity,
-      related: [],
-      bores: [],
-      repairs: [],
-      ...one,
-    })),
-  );
-  return workingRepairs(found, context.retry).toSorted(byPlace);
+export function checkCarcass(context: CarcassContext, depth: Depth = 'all'): readonly Finding[] {
+  const found: Finding[] = [];
+  const said = new Set<string>();
+  for (const rule of rules) {
+    if (depth === 'quick' && rule.slow === true) continue;
+    for (const one of rule.check(context, said)) {
+      const finding = { rule: rule.name, severity: rule.severity, related: [], bores: [], repairs: [], ...one };
+      found.push(finding);
+      if (finding.severity === 'error') finding.bores.forEach((bore) => said.add(bore));
+    }
+  }
+  return workingRepairs(found, context.retry, HIDING).toSorted(byPlace);
 }
 
 const PARTS = ['head', 'self', 'tail', 'shop'];

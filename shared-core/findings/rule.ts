@@ -2,6 +2,7 @@ import type { BoreMap } from '../boring/model.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../job/model.js';
 import type { Unit } from '../length/units.js';
+import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
 import type { Change, Finding, Severity } from './finding.js';
 
@@ -24,6 +25,8 @@ export interface CarcassContext {
   readonly spec: CarcassSpec;
   readonly carcass: Carcass;
   readonly boring: BoreMap;
+  /** What the machines have to do for it, and the bores that they cannot make. */
+  readonly operations: CarcassOperations;
   readonly shop: Shop;
   readonly unit: Unit;
   /**
@@ -37,12 +40,19 @@ export interface CarcassContext {
 export type Found = Omit<Finding, 'rule' | 'severity' | 'related' | 'bores' | 'repairs'> &
   Partial<Pick<Finding, 'severity' | 'related' | 'bores' | 'repairs'>>;
 
-/** A rule over one carcass. Pure: same context, same findings, in a fixed order. Never throws. */
+/**
+ * A rule over one carcass. Pure: same context, same findings, in a fixed order. Never throws. `said` holds the bores that
+ * earlier rules of the list have given errors for, so that a general rule need not repeat a precise one.
+ */
 export interface CarcassRule {
   readonly name: string;
   readonly severity: Severity;
+  /** True where its fault hides others (a name taken for the usual one, rows that are not there): a repair may bring them to light. */
+  readonly hides?: boolean;
+  /** True where it takes more than a few milliseconds: an editor then shows what the others say first. */
+  readonly slow?: boolean;
   readonly about: About;
-  check(context: CarcassContext): readonly Found[];
+  check(context: CarcassContext, said: ReadonlySet<string>): readonly Found[];
 }
 
 /** A rule whose findings come from reading the text (syntax, schema, names); it only describes itself. */

@@ -63,8 +63,8 @@ export interface Unreachable {
   readonly panel: string;
   readonly bores: readonly Bore[];
   readonly machine: string | null;
-  /** 'fence-offset', 'stops', 'height', 'depth', 'throat' …: the key of the shop file. */
-  readonly parameter: string;
+  /** 'fence-offset', 'stops', 'height', 'depth', 'throat' …: the key of the shop file; null where no machine could do it. */
+  readonly parameter: string | null;
   /** The length that the parameter would have to allow, where it is one. */
   readonly needed: Micrometres | null;
   readonly reason: string;

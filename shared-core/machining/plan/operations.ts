@@ -1,9 +1,9 @@
 import type { Bore, BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
-import { handedness } from '../../carcass/pose.js';
 import type { CarcassSpec } from '../../job/model.js';
 import { KIND_FOR_USE, KIND_WORDS } from '../../shop/habits.js';
 import type { Machine, PanelRange, Shop } from '../../shop/model.js';
+import { blankOf } from '../blank.js';
 import type { Blank } from '../setup-sheet.js';
 import { cupOperations } from './cup-operations.js';
 import { endOperations } from './end-operations.js';
@@ -36,7 +36,16 @@ export function operationsOf(
   const boresOf = groupBy(boring.bores, (bore) => bore.panel);
   for (const panel of carcass.panels) {
     const blank = blankOf(panel);
-    const tasks = groupBy(boresOf.get(panel.key) ?? [], taskOf);
+    const all = boresOf.get(panel.key) ?? [];
+    const astray = all.filter((bore) => !isInWood(panel, bore));
+    if (astray.length > 0) {
+      const reason = 'a bore must stand within the panel, and a blind one must end in it';
+      unreachable.push({ panel: panel.key, bores: astray, machine: null, parameter: null, needed: null, reason });
+    }
+    const tasks = groupBy(
+      all.filter((bore) => !astray.includes(bore)),
+      taskOf,
+    );
     for (const [task, bores] of tasks) {
       const machine = machineFor(task, spec, shop);
       if (!machine) {
@@ -74,9 +83,11 @@ export function operationsOf(
   return { operations, unreachable };
 }
 
-/** The blank as it comes to the machines. */
-export function blankOf({ length, width, thickness, pose }: Panel): Blank {
-  return { length, width, thickness, hand: handedness(pose) };
+/** Whether a bore's centre stands on the surface that it enters, and its end where it says. */
+function isInWood({ length, width, thickness }: Panel, { face, u, v, depth, through }: Bore): boolean {
+  const inFace = face === 'inside' || face === 'outside';
+  const [extent, deep] = inFace ? [length, thickness] : [thickness, length];
+  return u > 0 && u < width && v > 0 && v < extent && (through ? inFace : depth < deep);
 }
 
 function taskOf(bore: Bore): Task {

@@ -34,7 +34,7 @@ export function rowOperations(
   const unreachable: Unreachable[] = [];
   for (const lane of lanesOf(bores, rows)) {
     const all = lane.lines.flatMap((line) => [...line.bores.values()]);
-    const cannot = (of: readonly Bore[], parameter: string, needed: Micrometres | null, reason: string) =>
+    const cannot = (of: readonly Bore[], parameter: string | null, needed: Micrometres | null, reason: string) =>
       unreachable.push({ panel: panel.key, bores: of, machine: drill.name, parameter, needed, reason });
     if (lane.row.pitch !== drill.pitch) {
       cannot(all, 'pitch', lane.row.pitch, 'its spindles stand on another pitch');

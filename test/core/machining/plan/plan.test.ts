@@ -21,9 +21,9 @@ function shedWith<K extends Machine['kind']>(kind: K, change: Partial<Extract<Ma
   return { ...shed, machines: new Map(machines.map((machine) => [machine.name, machine])) };
 }
 
-const missed = (text: string, shop: Shop): [string, string, number | null][] =>
+const missed = (text: string, shop: Shop): [string, string | null, number | null][] =>
   readJob(text, shop).flatMap(({ operations }) =>
-    operations.unreachable.map((one): [string, string, number | null] => [one.panel, one.parameter, one.needed]),
+    operations.unreachable.map((one): [string, string | null, number | null] => [one.panel, one.parameter, one.needed]),
   );
 
 describe('sides and their mirror images', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { blankOf } from '../../../../shared-core/machining/plan/operations.js';
+import { blankOf } from '../../../../shared-core/machining/blank.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
 import { compareHoles } from '../../../../shared-core/machining/replay/compare.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';

@@ -1,0 +1,46 @@
+import { boresNamed } from '../bores.js';
+import { distinct, grouped } from '../lookups.js';
+import type { CarcassRule, Found } from '../rule.js';
+import { listed, show } from '../words.js';
+
+export const cannotBeBored: CarcassRule = {
+  name: 'cannot-be-bored',
+  severity: 'error',
+  about: {
+    what: 'No set-up of the machine that the carcass is sent to makes these bores.',
+    why: 'A set-up is a fence, stops, a depth and loaded spindles within the ranges of the shop file, with the front edge as the reference. The finding names the parameter that stands in the way. Raise it only where the machine really can: its manual decides.',
+    remedy:
+      'Change the bores, send the carcass to another machine (`machines`), or correct the machine in the shop file.',
+    example: 'kind: base\nwidth: 600',
+    shop: [
+      'horizontal-heads:',
+      '  level:',
+      '    { spindles: 21, pitch: 32, height: 4 to 40, depth: 2 to 60, stops: { E: { side: left, range: 20 to 80 } } }',
+    ].join('\n'),
+  },
+  check(context, said) {
+    const unsaid = context.operations.unreachable.flatMap((one) => {
+      const bores = one.bores.filter((bore) => !said.has(bore.id));
+      return bores.length > 0 ? [{ ...one, bores }] : [];
+    });
+    const causes = grouped(unsaid, ({ machine, parameter, needed, reason, bores }) =>
+      [machine, parameter, needed, reason, bores[0]!.place.part, bores[0]!.place.start].join('\n'),
+    );
+    return causes.map((same): Found => {
+      const { machine, parameter, needed, reason, bores, panel } = same[0]!;
+      const all = same.flatMap((one) => one.bores);
+      const figure = needed === null ? '' : ` (${show(context, needed)} would be needed)`;
+      const where = machine === null ? '' : ` on ${machine}`;
+      return {
+        place: bores[0]!.place,
+        panel,
+        message:
+          `${boresNamed(all)} in ${listed(distinct(same.map((one) => one.panel)))} cannot be bored${where}: ${reason}${figure}. ` +
+          (parameter === null
+            ? 'Change the bores.'
+            : `The shop file’s \`${parameter}\` stands in the way. Change the bores, the machine, or that figure if the machine can do more.`),
+        bores: all.map((bore) => bore.id),
+      };
+    });
+  },
+};

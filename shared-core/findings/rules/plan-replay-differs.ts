@@ -1,0 +1,30 @@
+import { blankOf } from '../../machining/blank.js';
+import { setUpsOf } from '../../machining/plan/set-ups.js';
+import { compareHoles } from '../../machining/replay/compare.js';
+import { replayPanel } from '../../machining/replay/replay.js';
+import type { CarcassRule, Found } from '../rule.js';
+
+export const planReplayDiffers: CarcassRule = {
+  name: 'plan-replay-differs',
+  severity: 'error',
+  slow: true,
+  about: {
+    what: 'Carrying out the set-up sheets would not give the holes of the bore map. This is a fault of Borewright, not of the job.',
+    why: 'No plan is trusted: a separate replay lays each panel against the stops of its sheets, lowers the loaded spindles, and its holes must be those of the bore map. If you ever see this, bore nothing of this carcass from the sheets.',
+    remedy: 'Report it with the job file and the shop file.',
+    example: '# There is no job that shows it: it is never to be seen.',
+  },
+  check({ spec, carcass, boring, operations }) {
+    const name = spec.name.value;
+    const setUps = setUpsOf([operations]).map((sheet) => sheet.setUp);
+    const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
+    return carcass.panels.flatMap((panel): Found[] => {
+      const wanted = boring.bores.filter((bore) => bore.panel === panel.key && !missed.has(bore.id));
+      const replay = replayPanel(setUps, name, panel.key, blankOf(panel));
+      const fault = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
+      if (fault === undefined) return [];
+      const message = `The sheets for ${panel.key} do not make its bore map: ${fault}. The fault is Borewright’s, not yours. Do not bore this panel from the sheets.`;
+      return [{ place: spec.name.place, panel: panel.key, message }];
+    });
+  },
+};
