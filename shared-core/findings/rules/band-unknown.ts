@@ -5,6 +5,7 @@ import { unknownNames } from '../unknown-names.js';
 export const bandUnknown: CarcassRule = {
   name: 'band-unknown',
   severity: 'error',
+  hides: true,
   about: {
     what: 'An edge band is named that the shop has not.',
     why: 'The band’s thickness comes off the cut size of the panel; until the name is right the edge counts as bare.',

@@ -4,6 +4,7 @@ import { unknownNames } from '../unknown-names.js';
 export const boardUnknown: CarcassRule = {
   name: 'board-unknown',
   severity: 'error',
+  hides: true,
   about: {
     what: 'A board is named that the shop has not.',
     why: 'Thickness decides every joint; until the name is right the panels are drawn with the shop’s usual board.',

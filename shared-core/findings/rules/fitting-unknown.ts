@@ -4,6 +4,7 @@ import { unknownNames } from '../unknown-names.js';
 export const fittingUnknown: CarcassRule = {
   name: 'fitting-unknown',
   severity: 'error',
+  hides: true,
   about: {
     what: 'A dowel, connector screw or cam fitting is named that the shop has not.',
     why: 'It decides diameter, depth and place of every construction bore; until the name is right the shop’s usual fitting is bored.',

@@ -12,6 +12,7 @@ import { listed, show, verb } from '../words.js';
 export const looseShelfWithoutRow: CarcassRule = {
   name: 'loose-shelf-without-row',
   severity: 'error',
+  hides: true,
   about: {
     what: 'A loose shelf has no row of pin holes at one of its four corners, or the row does not reach its height.',
     why: 'A loose shelf lies on four pins: front and rear, left and right. Without one of them it tips.',

@@ -5,6 +5,7 @@ import { unknownNames } from '../unknown-names.js';
 export const machineUnknown: CarcassRule = {
   name: 'machine-unknown',
   severity: 'error',
+  hides: true,
   about: {
     what: 'A machine is named that the shop has not, or one of the wrong kind.',
     why: 'Ranges, stops and spindles come from the machine; without it nothing can be said about whether the bores can be made.',

@@ -1,9 +1,12 @@
-import { setLength } from '../changes.js';
+import { chosen } from '../../carcass/choices.js';
+import type { ShelfSpec } from '../../job/model.js';
+import type { Micrometres } from '../../length/units.js';
+import { remove, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
-import { panelsOfShelf, rowStart } from '../lookups.js';
-import { misfit, offsetOf } from '../row-grid.js';
-import type { CarcassRule, Found } from '../rule.js';
-import { show } from '../words.js';
+import { distinct, panelsOfShelf, rowStart } from '../lookups.js';
+import { misfit, offsetOf, rowsBeside } from '../row-grid.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import { listed, show } from '../words.js';
 
 export const shelfOffGrid: CarcassRule = {
   name: 'shelf-off-grid',
@@ -37,18 +40,51 @@ export const shelfOffGrid: CarcassRule = {
         related: offset.written
           ? [{ place: offset.place, message: `The rows start ${show(context, offset.value)} from the reference end.` }]
           : [],
-        repairs: holes.map(
-          (hole, index): Repair => ({
-            title: `Move ${shelf.key} ${hole.at < at ? 'down' : 'up'} to ${show(context, hole.at)} (hole ${hole.number})`,
-            changes: [setLength(context, shelf.at.path, hole.at)],
-            preferred: index === 0,
-            ...(index === 0
-              ? { batch: { key: 'shelf-off-grid', title: 'Move every shelf that is off the pitch grid to the nearest place on it' } }
-              : {}),
-          }),
-        ),
+        repairs: [...(shelf.at.written ? moves(context, shelf, holes) : []), ...alignRows(context, shelf)],
       });
     }
     return found;
   },
 };
+
+interface Hole {
+  readonly number: number;
+  readonly at: Micrometres;
+}
+
+/** Offers to move the shelf to the holes, the nearest first. */
+function moves(context: CarcassContext, shelf: ShelfSpec, holes: readonly Hole[]): readonly Repair[] {
+  const batch = {
+    key: 'shelf-off-grid',
+    title: 'Move every shelf that is off the pitch grid to the nearest place on it',
+  };
+  return holes.map((hole, index) => ({
+    title: `Move ${shelf.key} ${hole.at < shelf.at.value ? 'down' : 'up'} to ${show(context, hole.at)} (hole ${hole.number})`,
+    changes: [setLength(context, shelf.at.path, hole.at)],
+    preferred: index === 0,
+    ...(index === 0 ? { batch } : {}),
+  }));
+}
+
+/** Where the rows on the two hands of the shelf differ, offers to start them all alike, and the shelf on them. */
+function alignRows(context: CarcassContext, shelf: ShelfSpec): readonly Repair[] {
+  const { spec, shop } = context;
+  const panels = distinct(rowsBeside(context, shelf).map((row) => row.panel));
+  const own = panels.filter((key) => chosen(spec, key, 'rowOffset') !== undefined);
+  if (own.length === 0) return [];
+  const { pitch } = shop.habits;
+  const at = spec.rowOffset.value + Math.round((shelf.at.value - spec.rowOffset.value) / pitch) * pitch;
+  const moves = shelf.at.written && at !== shelf.at.value;
+  return [
+    {
+      title:
+        `Start the rows of ${listed(own)} where those of the carcass start` +
+        (moves ? `, and move ${shelf.key} to ${show(context, at)}` : ''),
+      changes: [
+        ...own.map((key) => remove(chosen(spec, key, 'rowOffset')!.path)),
+        ...(moves ? [setLength(context, shelf.at.path, at)] : []),
+      ],
+      preferred: false,
+    },
+  ];
+}

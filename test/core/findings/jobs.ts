@@ -4,6 +4,9 @@ import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 
 export const DEMO = join(import.meta.dirname, '../../demo');
 
+/** Rules about faults of the program itself: no text may ever show one. */
+export const NEVER_SHOWN: ReadonlySet<string> = new Set(['plan-replay-differs', 'internal-fault']);
+
 export function demoText(name: string): string {
   return readFileSync(join(DEMO, name), 'utf8');
 }
