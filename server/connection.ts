@@ -58,9 +58,9 @@ export function serve(connection: Connection, files: Files, version: string, ref
   const publisher = new Publisher(
     workspace,
     (file) => diagnostics(file, abilities),
-    (uri, documentVersion, found) => {
-      void connection.sendDiagnostics({ uri, version: documentVersion, diagnostics: found });
-      void connection.sendNotification('borewright/changed', { uri, version: documentVersion });
+    ({ uri, version: textVersion, found, complete }) => {
+      void connection.sendDiagnostics({ uri, version: textVersion, diagnostics: found });
+      void connection.sendNotification('borewright/changed', { uri, version: textVersion, complete });
     },
     (uri) => void connection.sendDiagnostics({ uri, diagnostics: [] }),
     log,

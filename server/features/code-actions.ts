@@ -54,7 +54,7 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
   }
   const { analysis } = file;
   const offered = new Set<string>();
-  return analysis.findings().flatMap((one, index) => {
+  return analysis.known().flatMap((one, index) => {
     const diagnostic = shown[index];
     if (diagnostic === undefined || !touches(diagnostic)) return [];
     const own = one.finding.repairs.flatMap((repair) => {

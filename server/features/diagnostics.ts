@@ -29,7 +29,7 @@ export interface DiagnosticData {
 
 type Abilities = Pick<ClientAbilities, 'related' | 'codeDescription' | 'reference'>;
 
-/** The findings of a file, each where it stands. */
+/** The findings of a file that are known without waiting, each where it stands. */
 export function diagnostics(file: OpenFile, abilities: Abilities): Diagnostic[] {
   if (file.kind === 'shop') {
     const range = (place: Place): Range => rangeOf(file.document, place.start, place.end);
@@ -44,7 +44,7 @@ export function diagnostics(file: OpenFile, abilities: Abilities): Diagnostic[] 
   const { analysis } = file;
   const places = new JobPlaces(file.document, analysis);
   return analysis
-    .findings()
+    .known()
     .slice(0, MOST)
     .map(({ finding, carcass }) => {
       const related = finding.related.flatMap((one): DiagnosticRelatedInformation[] => {

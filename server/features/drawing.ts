@@ -86,19 +86,19 @@ function sceneOf(
   analysis: JobAnalysis,
   carcass: CarcassAnalysis,
   panel: string | null,
-  { view, nearer }: DrawingParams,
+  { view, medium = 'paper', nearer }: DrawingParams,
 ): Scene | null {
   if (carcass.carcass === null || carcass.boring === null) return null;
   const drawn = {
     name: carcass.name,
     carcass: carcass.carcass,
     boring: carcass.boring,
-    findings: carcass.findings,
+    findings: carcass.known,
     unit: analysis.unit,
   };
-  if (view === 'sheet') return sheetScene(drawn, 'screen');
+  if (view === 'sheet') return sheetScene(drawn, medium);
   const near = typeof nearer === 'number' && nearer >= 1 && nearer <= 64 ? nearer : 1;
-  return panel === null ? null : boreMapScene(drawn, panel, 'screen', near);
+  return panel === null ? null : boreMapScene(drawn, panel, medium, near);
 }
 
 function rangesOf({ document, analysis }: OpenJob, scene: Scene, index: number | null): Record<SourceKey, TextRange> {
@@ -119,7 +119,7 @@ function staleReason(name: string, index: number | null): string {
 }
 
 function reasonFor(analysis: JobAnalysis): string {
-  const first = analysis.findings().find(({ finding }) => finding.severity === 'error');
+  const first = analysis.known().find(({ finding }) => finding.severity === 'error');
   if (first !== undefined) return `Nothing can be drawn yet: ${first.finding.message}`;
   return 'This job has no carcasses yet. Write one under `carcasses:` with its kind and width.';
 }

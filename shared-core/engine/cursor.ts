@@ -57,7 +57,8 @@ export function descend(node: TreeNode | null, offset: number, path: Path): Foun
       const entry = node.entries.find(({ place }) => holds(place, offset));
       if (entry === undefined) return { path, key: null, scalar: null };
       const here = [...path, entry.key];
-      if (holds(entry.keyPlace, offset)) return { path: here, key: { name: entry.key, place: entry.keyPlace }, scalar: null };
+      if (holds(entry.keyPlace, offset))
+        return { path: here, key: { name: entry.key, place: entry.keyPlace }, scalar: null };
       return descend(entry.value, offset, here);
     }
     case 'list': {

@@ -1,7 +1,6 @@
 /** A shop file's text, or why there is none, in a sentence for the owner of the job. */
 export type ShopReading =
-  | { readonly ok: true; readonly uri: string; readonly text: string }
-  | { readonly ok: false; readonly message: string };
+  { readonly ok: true; readonly uri: string; readonly text: string } | { readonly ok: false; readonly message: string };
 
 /** What the engine asks of its surroundings. */
 export interface EngineHost {

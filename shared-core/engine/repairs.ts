@@ -70,7 +70,7 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
  * than the narrower offer holds. Repairs of other carcasses are not looked at for it, since each look costs a trial.
  */
 export function batchesFor(analysis: JobAnalysis, { finding, carcass }: FileFinding): readonly Batch[] {
-  const alike = analysis.findings().filter((one) => one.finding.rule === finding.rule);
+  const alike = analysis.known().filter((one) => one.finding.rule === finding.rule);
   const here = alike.filter((one) => one.carcass === carcass).length;
   return finding.repairs.flatMap(({ batch }): Batch[] => {
     if (batch === undefined || carcass === null) return [];
@@ -95,7 +95,7 @@ export function repairsOf(
   analysis: JobAnalysis,
   batch: Pick<Batch, 'key' | 'rule' | 'carcass'>,
 ): readonly PlacedRepair[] {
-  return analysis.findings().flatMap(({ finding, carcass }): PlacedRepair[] => {
+  return analysis.known().flatMap(({ finding, carcass }): PlacedRepair[] => {
     if (finding.rule !== batch.rule || (batch.carcass !== null && carcass !== batch.carcass)) return [];
     const repair = finding.repairs.find((one) => one.batch?.key === batch.key);
     return repair === undefined ? [] : [{ carcass, repair }];
@@ -104,7 +104,7 @@ export function repairsOf(
 
 /** What an editor may take without asking: the preferred repair of every finding that has one. */
 export function preferredRepairs(analysis: JobAnalysis): readonly PlacedRepair[] {
-  return analysis.findings().flatMap(({ finding, carcass }): PlacedRepair[] => {
+  return analysis.known().flatMap(({ finding, carcass }): PlacedRepair[] => {
     const repair = finding.repairs.find(({ preferred }) => preferred);
     return repair === undefined ? [] : [{ carcass, repair }];
   });

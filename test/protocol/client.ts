@@ -53,10 +53,16 @@ export class Folder {
   }
 }
 
+interface Changed {
+  readonly uri: string;
+  readonly version: number;
+  readonly complete: boolean;
+}
+
 /** An editor in small: the built server on the other end of two pipes, and the documents that it was told of. */
 export class Client {
   readonly diagnostics = new Map<string, PublishDiagnosticsParams>();
-  readonly changed: { readonly uri: string; readonly version: number }[] = [];
+  readonly changed: Changed[] = [];
   readonly errors: string[] = [];
   capabilities: InitializeResult['capabilities'] = {};
   private readonly documents = new Map<string, TextDocument>();
@@ -83,8 +89,9 @@ export class Client {
       client.diagnostics.set(params.uri, params);
       client.wake();
     });
-    connection.onNotification('borewright/changed', (params: { uri: string; version: number }) => {
+    connection.onNotification('borewright/changed', (params: Changed) => {
       client.changed.push(params);
+      client.wake();
     });
     connection.onNotification('window/logMessage', ({ type, message }: { type: number; message: string }) => {
       if (type === 1) client.errors.push(message);
@@ -157,13 +164,17 @@ export class Client {
   async close(uri: string): Promise<void> {
     this.documents.delete(uri);
     this.diagnostics.delete(uri);
+    this.changed.splice(0, this.changed.length, ...this.changed.filter((one) => one.uri !== uri));
     await this.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
   }
 
-  /** The findings of the version that was sent last. */
+  /** All findings of the version that was sent last. */
   async findings(uri: string): Promise<Diagnostic[]> {
     const version = this.documents.get(uri)?.version;
-    await this.until(() => this.diagnostics.get(uri)?.version === version, `findings of version ${version} of ${uri}`);
+    await this.until(
+      () => this.changed.some((one) => one.uri === uri && one.version === version && one.complete),
+      `findings of version ${version} of ${uri}`,
+    );
     return this.diagnostics.get(uri)!.diagnostics;
   }
 
