@@ -35,7 +35,10 @@ export function boresOfGroups(context: CarcassContext, groups: ReadonlySet<strin
 }
 
 /** The panels on the left and the right of the bay that a shelf panel stands in. */
-export function bayOf(context: CarcassContext, shelf: Panel): { readonly left: string; readonly right: string } | undefined {
+export function bayOf(
+  context: CarcassContext,
+  shelf: Panel,
+): { readonly left: string; readonly right: string } | undefined {
   const x = shelf.pose.origin.x;
   return context.carcass.bays.find((bay) => bay.from <= x && x <= bay.to);
 }

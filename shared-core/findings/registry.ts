@@ -16,6 +16,7 @@ import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
 import { dowelsUnmatched } from './rules/dowels-unmatched.js';
 import { fittingUnknown } from './rules/fitting-unknown.js';
 import { indexUnbalanced } from './rules/index-unbalanced.js';
+import { jointNotHeld } from './rules/joint-not-held.js';
 import { looseShelfWithoutRow } from './rules/loose-shelf-without-row.js';
 import { machineUnknown } from './rules/machine-unknown.js';
 import { misfitPastLimit } from './rules/misfit-past-limit.js';
@@ -44,6 +45,7 @@ export const rules: readonly CarcassRule[] = [
   dowelsUnmatched,
   dowelDepths,
   dowelPlaceUnused,
+  jointNotHeld,
   boresCollide,
   boreInGroove,
   breakThrough,

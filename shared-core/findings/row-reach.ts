@@ -35,7 +35,11 @@ function blame({ spec }: CarcassContext, line: Row['line']): Located<unknown> {
 }
 
 /** Why the drill cannot bore the line, or null where it can: past the throat is another rule's matter. */
-export function outOfHeads(drill: LineDrill, line: RowLine, front: Micrometres | null): 'setback' | 'distance' | 'one-head' | null {
+export function outOfHeads(
+  drill: LineDrill,
+  line: RowLine,
+  front: Micrometres | null,
+): 'setback' | 'distance' | 'one-head' | null {
   const inSetback = line.u >= drill.setback.min && line.u <= drill.setback.max;
   if (line.line === 'front' || front === null) return inSetback ? null : 'setback';
   if (drill.heads < 2) return inSetback ? null : 'one-head';
@@ -65,7 +69,9 @@ function frontRepairs(context: CarcassContext, drill: LineDrill, line: RowLine):
   return places.map((u, index) => ({
     title: `Set the front row back ${show(context, u)} from the front edge${u === usual ? ', as the shop does' : ''}`,
     changes:
-      u === usual && ownText(spec.rowSetback) ? [remove(spec.rowSetback.path)] : [setLength(context, ['row-setback'], u)],
+      u === usual && ownText(spec.rowSetback)
+        ? [remove(spec.rowSetback.path)]
+        : [setLength(context, ['row-setback'], u)],
     preferred: index === 0,
   }));
 }
@@ -82,7 +88,9 @@ function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): 
   }
   const below = places.filter((u) => u < line.u).at(-1);
   const above = places.find((u) => u > line.u);
-  const near = [below, above].filter((u) => u !== undefined).sort((a, b) => Math.abs(a - line.u) - Math.abs(b - line.u));
+  const near = [below, above]
+    .filter((u) => u !== undefined)
+    .sort((a, b) => Math.abs(a - line.u) - Math.abs(b - line.u));
   return near.map((u, index) => ({
     title: `Bring the rear row to ${show(context, u)} from the front edge, ${(u - start) / pitch} pitches behind the front row`,
     changes: [setLength(context, ['rear-row'], u)],

@@ -15,7 +15,9 @@ export function unknownNames(
   noun: string,
   also: (name: string) => string = () => '',
 ): readonly Found[] {
-  const wrong = names.filter((name) => name !== null && name !== undefined).filter((name) => !known.includes(name.value));
+  const wrong = names
+    .filter((name) => name !== null && name !== undefined)
+    .filter((name) => !known.includes(name.value));
   return grouped(wrong, (name) => `${name.place.part} ${name.place.start} ${name.value}`).map((same) => {
     const name = same[0]!;
     const nearest = nearestName(name.value, known);

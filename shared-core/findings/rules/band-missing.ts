@@ -40,7 +40,15 @@ export const bandMissing: CarcassRule = {
   },
 };
 
-const SEEN = new Set<Panel['role']>(['left-side', 'right-side', 'bottom', 'top', 'divider', 'fixed-shelf', 'loose-shelf']);
+const SEEN = new Set<Panel['role']>([
+  'left-side',
+  'right-side',
+  'bottom',
+  'top',
+  'divider',
+  'fixed-shelf',
+  'loose-shelf',
+]);
 
 const isSeen = (panel: Panel): boolean => SEEN.has(panel.role) || panel.key === 'rail-front';
 
@@ -57,6 +65,7 @@ function repairs(context: CarcassContext, band: Located<string>): readonly Repai
       batch: { key: 'band-missing', title: `Band every bare front edge with ${wanted}` },
     },
   ];
-  if (ownText(band)) repairs.push({ title: 'Take `none` out: the usual band is taken', changes: [remove(band.path)], preferred: false });
+  if (ownText(band))
+    repairs.push({ title: 'Take `none` out: the usual band is taken', changes: [remove(band.path)], preferred: false });
   return repairs;
 }

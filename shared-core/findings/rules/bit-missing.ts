@@ -20,7 +20,11 @@ export const bitMissing: CarcassRule = {
     return grouped(without, (bore) => `${bore.diameter} ${bore.fitting ?? 'row'}`).map((same): Found => {
       const bore = same[0]!;
       const place =
-        bore.fitting === null ? context.spec.name.place : context.spec.joint.value === bore.fitting ? context.spec.joint.place : bore.place;
+        bore.fitting === null
+          ? context.spec.name.place
+          : context.spec.joint.value === bore.fitting
+            ? context.spec.joint.place
+            : bore.place;
       return {
         place,
         panel: bore.panel,

@@ -21,26 +21,30 @@ export const boreInGroove: CarcassRule = {
       const causes = causesOf(context, one.bore, 'u');
       return { ...one, causes, place: causes[0]?.value.place ?? one.bore.place };
     });
-    return grouped(withCause, ({ place, bore }) => `${place.part} ${place.start} ${bore.purpose}`).map((same): Found => {
-      const { bore, groove, wall, causes, place } = same.reduce((a, b) => (b.wall < a.wall ? b : a));
-      const { inset, groove: depth } = context.spec.back;
-      return {
-        place,
-        panel: bore.panel,
-        severity: wall === 0 ? 'error' : 'warning',
-        message:
-          `${boresNamed(same.map((one) => one.bore))} in ${listed(distinct(same.map((one) => one.bore.panel)))} ${verb(same.length, 'stands', 'stand')} ` +
-          `${show(context, bore.u)} from the front edge and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide; the groove of the back runs from ` +
-          `${show(context, groove.from)} to ${show(context, groove.to)}: ` +
-          (wall === 0 ? 'they meet' : `${show(context, wall)} of wood stays between, less than ${show(context, least)}`) +
-          '. Bring the bores further to the front.',
-        related: [inset, depth]
-          .filter((value) => value.written)
-          .slice(0, 1)
-          .map((value) => ({ place: value.place, message: 'This is what puts the groove there.' })),
-        bores: same.map((one) => one.bore.id),
-        repairs: backToHabit(causes),
-      };
-    });
+    return grouped(withCause, ({ place, bore }) => `${place.part} ${place.start} ${bore.purpose}`).map(
+      (same): Found => {
+        const { bore, groove, wall, causes, place } = same.reduce((a, b) => (b.wall < a.wall ? b : a));
+        const { inset, groove: depth } = context.spec.back;
+        return {
+          place,
+          panel: bore.panel,
+          severity: wall === 0 ? 'error' : 'warning',
+          message:
+            `${boresNamed(same.map((one) => one.bore))} in ${listed(distinct(same.map((one) => one.bore.panel)))} ${verb(same.length, 'stands', 'stand')} ` +
+            `${show(context, bore.u)} from the front edge and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide; the groove of the back runs from ` +
+            `${show(context, groove.from)} to ${show(context, groove.to)}: ` +
+            (wall === 0
+              ? 'they meet'
+              : `${show(context, wall)} of wood stays between, less than ${show(context, least)}`) +
+            '. Bring the bores further to the front.',
+          related: [inset, depth]
+            .filter((value) => value.written)
+            .slice(0, 1)
+            .map((value) => ({ place: value.place, message: 'This is what puts the groove there.' })),
+          bores: same.map((one) => one.bore.id),
+          repairs: backToHabit(causes),
+        };
+      },
+    );
   },
 };

@@ -13,7 +13,8 @@ export const boresCollide: CarcassRule = {
   about: {
     what: 'Two bores in one panel meet, or leave too little wood between them.',
     why: 'A dowel that breaks into a row hole has no glue where it matters, and a bit that runs into a hole wanders. Bores are taken as cylinders in the panel, whatever faces they enter; the shop’s `least-wall` is what must stay between two (3 mm unless the shop says otherwise; common practice, no source).',
-    remedy: 'Move one of the two: the rows (`row-setback`, `row-offset`, `rear-row`), the places of the dowels, or the shelf.',
+    remedy:
+      'Move one of the two: the rows (`row-setback`, `row-offset`, `rear-row`), the places of the dowels, or the shelf.',
     example: 'kind: base\nwidth: 600\ndowels: [37, 181, 485]   # the first one in the line of the rows',
   },
   check(context) {
@@ -30,14 +31,23 @@ export const boresCollide: CarcassRule = {
         message:
           `In ${listed(distinct(same.map((one) => one.panel)))} ${boreCalled(context, first.bore)} (${boreAt(context, first.bore)}) and ` +
           `${boreCalled(context, second.bore)} (${boreAt(context, second.bore)}) ` +
-          (wall === 0 ? 'meet' : `leave ${show(context, wall)} of wood between them, less than ${show(context, context.shop.habits.leastWall)}`) +
+          (wall === 0
+            ? 'meet'
+            : `leave ${show(context, wall)} of wood between them, less than ${show(context, context.shop.habits.leastWall)}`) +
           (more === 0 ? '' : `, and ${more} more ${more === 1 ? 'pair does' : 'pairs do'} for the same reason`) +
           '. Move one of the two.',
         related: samePlace(first.place, second.place)
           ? []
-          : [{ place: second.place, message: `This is what puts ${boreCalled(context, second.bore)} ${boreAt(context, second.bore)}.` }],
+          : [
+              {
+                place: second.place,
+                message: `This is what puts ${boreCalled(context, second.bore)} ${boreAt(context, second.bore)}.`,
+              },
+            ],
         bores: distinct(same.flatMap((one) => one.bores.map((bore) => bore.id))),
-        repairs: backToHabit(causes.filter((cause, index) => causes.findIndex((other) => other.value === cause.value) === index)),
+        repairs: backToHabit(
+          causes.filter((cause, index) => causes.findIndex((other) => other.value === cause.value) === index),
+        ),
       };
     });
   },

@@ -18,18 +18,19 @@ export const boringDepthOutOfRange: CarcassRule = {
       if (machine === null || (bore.depth >= machine.depth.min && bore.depth <= machine.depth.max)) return [];
       return [{ bore, machine }];
     });
-    return grouped(out, ({ bore }) => `${bore.panel} ${depthOf(context, bore)?.place.start ?? bore.group} ${bore.purpose} ${bore.depth}`).map(
-      (same): Found => {
-        const { bore, machine } = same[0]!;
-        return {
-          place: depthOf(context, bore)?.place ?? bore.place,
-          panel: bore.panel,
-          message:
-            `${boresNamed(same.map((one) => one.bore))} in ${bore.panel} ${same.length === 1 ? 'is' : 'are'} ${show(context, bore.depth)} deep; ` +
-            `${machine.name} bores ${showSpan(context, machine.depth)} deep. Choose another depth, fitting or machine.`,
-          bores: same.map((one) => one.bore.id),
-        };
-      },
-    );
+    return grouped(
+      out,
+      ({ bore }) => `${bore.panel} ${depthOf(context, bore)?.place.start ?? bore.group} ${bore.purpose} ${bore.depth}`,
+    ).map((same): Found => {
+      const { bore, machine } = same[0]!;
+      return {
+        place: depthOf(context, bore)?.place ?? bore.place,
+        panel: bore.panel,
+        message:
+          `${boresNamed(same.map((one) => one.bore))} in ${bore.panel} ${same.length === 1 ? 'is' : 'are'} ${show(context, bore.depth)} deep; ` +
+          `${machine.name} bores ${showSpan(context, machine.depth)} deep. Choose another depth, fitting or machine.`,
+        bores: same.map((one) => one.bore.id),
+      };
+    });
   },
 };

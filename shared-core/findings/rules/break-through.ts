@@ -43,7 +43,13 @@ export const breakThrough: CarcassRule = {
         bores: same.map((one) => one.bore.id),
         repairs:
           own !== undefined && ownText(own)
-            ? [{ title: `Leave the depth in ${panel.key} to the fitting`, changes: [remove(own.path)], preferred: true }]
+            ? [
+                {
+                  title: `Leave the depth in ${panel.key} to the fitting`,
+                  changes: [remove(own.path)],
+                  preferred: true,
+                },
+              ]
             : [],
       };
     });

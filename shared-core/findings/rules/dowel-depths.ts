@@ -32,8 +32,8 @@ export const dowelDepths: CarcassRule = {
         return [{ mating, mate, dowel, gap, cause: causeOf(context, mating) }];
       }),
     );
-    return grouped(wrong, ({ cause, gap, mating }) => `${cause?.value.path.join(' ') ?? mating.joint.id} ${gap}`).map((same) =>
-      found(context, same),
+    return grouped(wrong, ({ cause, gap, mating }) => `${cause?.value.path.join(' ') ?? mating.joint.id} ${gap}`).map(
+      (same) => found(context, same),
     );
   },
 };
@@ -83,7 +83,9 @@ function found(context: CarcassContext, same: readonly Wrong[]): Found {
       ? `the dowel is ${show(context, -gap)} longer than its two bores`
       : `that leaves ${show(context, gap)}, ${gap < LEAST_GAP ? 'too little' : 'too much'}`;
   const panel = cause?.panel ?? endPanel;
-  const mates = distinct(same.map((one) => (one.mating.joint.facePanel === panel ? one.mating.joint.endPanel : one.mating.joint.facePanel)));
+  const mates = distinct(
+    same.map((one) => (one.mating.joint.facePanel === panel ? one.mating.joint.endPanel : one.mating.joint.facePanel)),
+  );
   return {
     place: cause?.value.place ?? place,
     panel,
@@ -97,7 +99,12 @@ function found(context: CarcassContext, same: readonly Wrong[]): Found {
   };
 }
 
-function related(context: CarcassContext, same: readonly Wrong[], panel: string, mates: readonly string[]): Found['related'] {
+function related(
+  context: CarcassContext,
+  same: readonly Wrong[],
+  panel: string,
+  mates: readonly string[],
+): Found['related'] {
   return mates.map((key) => {
     const { mate } = same.find(({ mating: { joint } }) => joint.facePanel === key || joint.endPanel === key)!;
     const bore = mate.face.panel === key ? mate.face : mate.end;
@@ -117,7 +124,11 @@ function repairs(
   const total = dowel.length + context.shop.habits.glueGap;
   const what = choice === 'joint' ? `the fitting of ${panel}` : `the depth of ${panel}`;
   const offers: Repair[] = [
-    { title: `Take ${what} out, so that both bores follow one fitting`, changes: [remove(value.path)], preferred: true },
+    {
+      title: `Take ${what} out, so that both bores follow one fitting`,
+      changes: [remove(value.path)],
+      preferred: true,
+    },
   ];
   if (choice === 'joint') {
     const name = value.value as string;
@@ -145,7 +156,11 @@ function repairs(
       changes: mates.map((key) =>
         setLength(
           context,
-          chosen(context.spec, key, mateChoice)?.path ?? ['panels', key, mateChoice === 'faceDepth' ? 'face-depth' : 'end-depth'],
+          chosen(context.spec, key, mateChoice)?.path ?? [
+            'panels',
+            key,
+            mateChoice === 'faceDepth' ? 'face-depth' : 'end-depth',
+          ],
           mateDepth,
         ),
       ),

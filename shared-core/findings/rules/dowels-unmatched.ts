@@ -16,7 +16,8 @@ export const dowelsUnmatched: CarcassRule = {
   about: {
     what: 'The bores in the end of a panel and those in the face that it meets do not match in count, place or diameter.',
     why: 'A dowel stands in two bores on one axis. Whether they meet is decided where the panels stand in the carcass, to the micrometre, not by comparing lists: a panel that is set back has the same places at other distances from its own front edge.',
-    remedy: 'Give both panels the same places and the same fitting; most simply by taking out what only one of them says.',
+    remedy:
+      'Give both panels the same places and the same fitting; most simply by taking out what only one of them says.',
     example: 'kind: wall\nwidth: 600\npanels:\n  left: { dowels: [53, 117, 245] }',
   },
   check(context) {
@@ -62,7 +63,9 @@ function found(context: CarcassContext, same: readonly Fault[]): Found {
   const { mating, cause } = same[0]!;
   const { joint } = mating;
   const panel = cause?.panel ?? joint.endPanel;
-  const mates = distinct(same.map(({ mating: { joint: one } }) => (one.facePanel === panel ? one.endPanel : one.facePanel)));
+  const mates = distinct(
+    same.map(({ mating: { joint: one } }) => (one.facePanel === panel ? one.endPanel : one.facePanel)),
+  );
   const bores = same.flatMap(({ mating: one }) => [
     ...one.unmatchedInFace.map(({ bore }) => bore.id),
     ...one.unmatchedInEnd.map(({ bore }) => bore.id),
@@ -82,7 +85,8 @@ function found(context: CarcassContext, same: readonly Fault[]): Found {
 function reason(context: CarcassContext, { mating, faults }: Fault, panel: string): string {
   const { joint, unmatchedInEnd, unmatchedInFace } = mating;
   const mate = joint.facePanel === panel ? joint.endPanel : joint.facePanel;
-  if (unmatchedInEnd.length + unmatchedInFace.length === 0) return mateReason(context, faults[0]!, joint.facePanel, joint.endPanel);
+  if (unmatchedInEnd.length + unmatchedInFace.length === 0)
+    return mateReason(context, faults[0]!, joint.facePanel, joint.endPanel);
   const [own, others] =
     joint.facePanel === panel ? [unmatchedInFace, unmatchedInEnd] : [unmatchedInEnd, unmatchedInFace];
   const [ownCount, mateCount] = [boresIn(context, mating, panel).length, boresIn(context, mating, mate).length];
@@ -120,7 +124,9 @@ function onDepth(context: CarcassContext, bore: Bore): Micrometres {
 
 /** The bores of a joint that reach from one panel into the other, in one of the two. */
 function boresIn(context: CarcassContext, { joint }: Mating, panel: string): readonly Bore[] {
-  return context.boring.bores.filter((bore) => bore.group === joint.id && bore.panel === panel && bore.purpose !== 'cam');
+  return context.boring.bores.filter(
+    (bore) => bore.group === joint.id && bore.panel === panel && bore.purpose !== 'cam',
+  );
 }
 
 function relatedTo(
@@ -148,7 +154,11 @@ function repairs(
   const { spec } = context;
   const what = choice === 'dowels' ? 'its own list of dowels' : 'its own fitting';
   const offers: Repair[] = [
-    { title: `Take out ${what} of ${panel}, so that it is bored like ${listed(mates)}`, changes: [remove(value.path)], preferred: true },
+    {
+      title: `Take out ${what} of ${panel}, so that it is bored like ${listed(mates)}`,
+      changes: [remove(value.path)],
+      preferred: true,
+    },
   ];
   const set = (title: string, changes: readonly Change[]): void => {
     offers.push({ title, changes, preferred: false });
@@ -156,12 +166,24 @@ function repairs(
   if (choice === 'dowels') {
     const own = chosen(spec, panel, 'dowels')!.value.map((at) => at.value);
     const theirs = placesOfMates(context, same, panel, mates);
-    if (theirs.length > 0) set(`Bore ${panel} at ${shownList(context, theirs)}, like ${listed(mates)}`, [setWord(value.path, textList(context, theirs))]);
-    set(`Bore ${listed(mates)} at ${shownList(context, own)}, like ${panel}`, mates.map((mate) => setWord(choicePath(context, mate, 'dowels'), textList(context, own))));
-    set(`Bore every panel of this carcass at ${shownList(context, own)}`, [setWord(['dowels'], textList(context, own)), remove(value.path)]);
+    if (theirs.length > 0)
+      set(`Bore ${panel} at ${shownList(context, theirs)}, like ${listed(mates)}`, [
+        setWord(value.path, textList(context, theirs)),
+      ]);
+    set(
+      `Bore ${listed(mates)} at ${shownList(context, own)}, like ${panel}`,
+      mates.map((mate) => setWord(choicePath(context, mate, 'dowels'), textList(context, own))),
+    );
+    set(`Bore every panel of this carcass at ${shownList(context, own)}`, [
+      setWord(['dowels'], textList(context, own)),
+      remove(value.path),
+    ]);
   } else {
     const name = chosen(spec, panel, 'joint')!.value;
-    set(`Hold ${listed(mates)} with ${name} too`, mates.map((mate) => setWord(choicePath(context, mate, 'joint'), name)));
+    set(
+      `Hold ${listed(mates)} with ${name} too`,
+      mates.map((mate) => setWord(choicePath(context, mate, 'joint'), name)),
+    );
     set(`Hold the whole carcass with ${name}`, [setWord(['joint'], name), remove(value.path)]);
   }
   return offers;
@@ -172,13 +194,19 @@ function choicePath(context: CarcassContext, panel: string, choice: Choice): rea
 }
 
 /** Where the mates are bored, counted from the panel’s own front edge. */
-function placesOfMates(context: CarcassContext, same: readonly Fault[], panel: string, mates: readonly string[]): readonly Micrometres[] {
+function placesOfMates(
+  context: CarcassContext,
+  same: readonly Fault[],
+  panel: string,
+  mates: readonly string[],
+): readonly Micrometres[] {
   const front = panelOf(context, panel)?.pose.origin.y ?? 0;
   const bores = same.flatMap(({ mating }) => mates.flatMap((mate) => boresIn(context, mating, mate)));
   return distinct(bores.map((bore) => onDepth(context, bore) - front)).toSorted((a, b) => a - b);
 }
 
-const shownList = (context: CarcassContext, places: readonly Micrometres[]): string => listed(places.map((at) => show(context, at)));
+const shownList = (context: CarcassContext, places: readonly Micrometres[]): string =>
+  listed(places.map((at) => show(context, at)));
 
 function textList({ unit }: CarcassContext, places: readonly Micrometres[]): string {
   return `[${places.map((at) => writeLength(at, unit)).join(', ')}]`;

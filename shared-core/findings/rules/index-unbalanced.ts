@@ -11,7 +11,8 @@ export const indexUnbalanced: CarcassRule = {
   about: {
     what: 'A row of several strokes cannot be spread evenly on both sides of the middle of the panel.',
     why: 'A row longer than the head is bored in several strokes, each moved on by whole pitches. With an odd number of spindles the centre spindle stands over a hole on the mid-line, which only an odd count of holes has; with an even number the mid-line falls between two spindles, which only an even count has. Otherwise the strokes to the left and to the right differ.',
-    remedy: 'Start the rows half a pitch further in, or make the carcass one pitch lower or higher; or accept that the strokes differ.',
+    remedy:
+      'Start the rows half a pitch further in, or make the carcass one pitch lower or higher; or accept that the strokes differ.',
     example: 'kind: tall\nwidth: 600\nheight: 2032',
   },
   check(context) {

@@ -16,7 +16,8 @@ export const looseShelfWithoutRow: CarcassRule = {
   about: {
     what: 'A loose shelf has no row of pin holes at one of its four corners, or the row does not reach its height.',
     why: 'A loose shelf lies on four pins: front and rear, left and right. Without one of them it tips.',
-    remedy: 'Have both rows bored (`rows: both`) on both sides of its bay, or move the shelf to a height that the rows reach.',
+    remedy:
+      'Have both rows bored (`rows: both`) on both sides of its bay, or move the shelf to a height that the rows reach.',
     example: 'kind: base\nwidth: 600\nrows: front\nloose-shelves: 1',
   },
   check(context) {

@@ -38,7 +38,9 @@ export const nearEdge: CarcassRule = {
         message:
           `${boresNamed(same.map((one) => one.bore))} in ${listed(distinct(same.map((one) => one.bore.panel)))} ${verb(same.length, 'stands', 'stand')} ` +
           `${show(context, wall + rim)} from the ${BORDERS[border]} and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide: ` +
-          (wall < 0 ? 'the edge is opened' : `${show(context, wall)} of wood stays, less than ${show(context, least)}`) +
+          (wall < 0
+            ? 'the edge is opened'
+            : `${show(context, wall)} of wood stays, less than ${show(context, least)}`) +
           '. Move them further in.',
         bores: same.map((one) => one.bore.id),
         repairs: backToHabit(causes),

@@ -18,23 +18,28 @@ export const panelOutOfRange: CarcassRule = {
     example: 'kind: base\nwidth: 130',
   },
   check(context) {
-    const misfits = context.carcass.panels.flatMap((panel) => misfitsOf(context, panel).map((misfit) => ({ panel, ...misfit })));
-    return grouped(misfits, (one) => `${one.machine} ${one.what} ${one.size} ${blame(context, one.panel, one.what).place.start}`).map(
-      (same): Found => {
-        const { panel, machine, what, size, range } = same[0]!;
-        const panels = same.map((one) => one.panel.key);
-        const over = size > range.max;
-        const limit = range.max === Infinity ? `${show(context, range.min)} and more` : showSpan(context, range);
-        return {
-          place: blame(context, panel, what).place,
-          panel: panel.key,
-          message:
-            `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${show(context, size)} ${WORDS[what]}; ${machine} takes ${limit}, ` +
-            `so ${verb(panels.length, 'it is', 'they are')} ${show(context, over ? size - range.max : range.min - size)} too ${over ? 'large' : 'small'}. ` +
-            (over ? 'Change the size, or choose another machine.' : `Do not force it: ${what in ON_BANDER ? 'band' : 'bore'} it before it is cut to size, or choose another machine.`),
-        };
-      },
+    const misfits = context.carcass.panels.flatMap((panel) =>
+      misfitsOf(context, panel).map((misfit) => ({ panel, ...misfit })),
     );
+    return grouped(
+      misfits,
+      (one) => `${one.machine} ${one.what} ${one.size} ${blame(context, one.panel, one.what).place.start}`,
+    ).map((same): Found => {
+      const { panel, machine, what, size, range } = same[0]!;
+      const panels = same.map((one) => one.panel.key);
+      const over = size > range.max;
+      const limit = range.max === Infinity ? `${show(context, range.min)} and more` : showSpan(context, range);
+      return {
+        place: blame(context, panel, what).place,
+        panel: panel.key,
+        message:
+          `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${show(context, size)} ${WORDS[what]}; ${machine} takes ${limit}, ` +
+          `so ${verb(panels.length, 'it is', 'they are')} ${show(context, over ? size - range.max : range.min - size)} too ${over ? 'large' : 'small'}. ` +
+          (over
+            ? 'Change the size, or choose another machine.'
+            : `Do not force it: ${what in ON_BANDER ? 'band' : 'bore'} it before it is cut to size, or choose another machine.`),
+      };
+    });
   },
 };
 

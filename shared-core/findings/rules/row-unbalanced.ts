@@ -20,7 +20,8 @@ export const rowUnbalanced: CarcassRule = {
     const rows = context.boring.rows.filter((row) => {
       const panel = panelOf(context, row.panel);
       return (
-        (panel?.role === 'left-side' || panel?.role === 'right-side') && !onPitch(panel.length - 2 * row.offset, row.pitch)
+        (panel?.role === 'left-side' || panel?.role === 'right-side') &&
+        !onPitch(panel.length - 2 * row.offset, row.pitch)
       );
     });
     return grouped(rows, (row) => `${row.offset} ${panelOf(context, row.panel)!.length}`).map((same) => {
@@ -59,7 +60,9 @@ function repairs(context: CarcassContext, row: Row, panels: readonly string[], l
     return {
       title:
         `Start the rows ${show(context, offset)} from the ends instead of ${show(context, row.offset)}` +
-        (follow.keys.length === 0 ? '' : `; ${listed(follow.keys)} ${verb(follow.keys.length, 'moves', 'move')} with them`),
+        (follow.keys.length === 0
+          ? ''
+          : `; ${listed(follow.keys)} ${verb(follow.keys.length, 'moves', 'move')} with them`),
       changes: [...setOffset(context, panels, offset), ...follow.changes],
       preferred: offsetFirst && index === 0,
     };

@@ -16,7 +16,8 @@ export const shelfPastStop: CarcassRule = {
   about: {
     what: 'A line of construction bores stands farther from both ends of the panel than any stop can be set.',
     why: 'The spindle line lies across the table, and the panel’s end lies against a stop to the left or the right of it: the stop’s range, with the extension of the fence, is how far from an end a line can be bored. A line measured by eye along the fence is not repeatable.',
-    remedy: 'Move the shelf or divider nearer to an end, or allow for it in the shop file when the fence has been extended (`extension`, or the range of a stop).',
+    remedy:
+      'Move the shelf or divider nearer to an end, or allow for it in the shop file when the fence has been extended (`extension`, or the range of a stop).',
     example: 'kind: tall\nwidth: 600\nfixed-shelves: [1032]',
     shop: [
       'vertical-heads:',
@@ -33,30 +34,35 @@ export const shelfPastStop: CarcassRule = {
       const miss = missOf(context, head, line[0]!);
       return miss === null ? [] : [{ line, ...miss }];
     });
-    return grouped(past, ({ line, at }) => `${line[0]!.place.part} ${line[0]!.place.start} ${at}`).map((same): Found => {
-      const { line, at, end, far } = same[0]!;
-      const bore = line[0]!;
-      const joint = context.carcass.joints.find((one) => one.id === bore.group);
-      const what = joint === undefined || joint.endPanel === bore.panel ? 'a line of bores' : `the line of ${joint.endPanel}`;
-      const panels = distinct(same.map((one) => one.line[0]!.panel));
-      const reach = farthest(head);
-      return {
-        place: bore.place,
-        panel: bore.panel,
-        message:
-          `On ${listed(panels)} ${what} stands ${show(context, at)} from the ${end} and ${show(context, far)} from the other; ` +
-          `no stop of ${head.name} can be set there` +
-          (reach === null
-            ? ': it has none. '
-            : `: the farthest goes to ${show(context, reach)}, ` +
-              (head.extension === 0 ? 'and it has no extension. ' : `${show(context, reach + head.extension)} with the extension. `)) +
-          (reach !== null && at > reach + head.extension
-            ? `An extension of ${show(context, at - reach)} or a stop that goes to ${show(context, at)} would allow it.`
-            : `A stop with a range that holds ${show(context, at)} would allow it.`),
-        bores: same.flatMap((one) => one.line.map((each) => each.id)),
-        repairs: joint === undefined ? [] : moveShelf(context, head, joint.endPanel),
-      };
-    });
+    return grouped(past, ({ line, at }) => `${line[0]!.place.part} ${line[0]!.place.start} ${at}`).map(
+      (same): Found => {
+        const { line, at, end, far } = same[0]!;
+        const bore = line[0]!;
+        const joint = context.carcass.joints.find((one) => one.id === bore.group);
+        const what =
+          joint === undefined || joint.endPanel === bore.panel ? 'a line of bores' : `the line of ${joint.endPanel}`;
+        const panels = distinct(same.map((one) => one.line[0]!.panel));
+        const reach = farthest(head);
+        return {
+          place: bore.place,
+          panel: bore.panel,
+          message:
+            `On ${listed(panels)} ${what} stands ${show(context, at)} from the ${end} and ${show(context, far)} from the other; ` +
+            `no stop of ${head.name} can be set there` +
+            (reach === null
+              ? ': it has none. '
+              : `: the farthest goes to ${show(context, reach)}, ` +
+                (head.extension === 0
+                  ? 'and it has no extension. '
+                  : `${show(context, reach + head.extension)} with the extension. `)) +
+            (reach !== null && at > reach + head.extension
+              ? `An extension of ${show(context, at - reach)} or a stop that goes to ${show(context, at)} would allow it.`
+              : `A stop with a range that holds ${show(context, at)} would allow it.`),
+          bores: same.flatMap((one) => one.line.map((each) => each.id)),
+          repairs: joint === undefined ? [] : moveShelf(context, head, joint.endPanel),
+        };
+      },
+    );
   },
 };
 

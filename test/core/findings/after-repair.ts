@@ -48,7 +48,8 @@ export function checkRepair(
   const key = `${carcass ?? 'job'} ${finding.rule}`;
   expect(is.get(key) ?? 0, what).toBeLessThan(was.get(key) ?? 0);
   const reveals = HIDING.has(finding.rule);
-  for (const [name, count] of reveals ? [] : is) expect(count, `${name} is new after ${what}`).toBeLessThanOrEqual(was.get(name) ?? 0);
+  for (const [name, count] of reveals ? [] : is)
+    expect(count, `${name} is new after ${what}`).toBeLessThanOrEqual(was.get(name) ?? 0);
   const words = ({ finding: { place, message } }: FileFinding): string => {
     const { start, end } = before.locate(place, carcass);
     return `${before.text.slice(start, end)} ${message}`;
@@ -66,7 +67,10 @@ export function checkRepair(
   const gone = goneLines(before.text, text).flatMap(comments);
   const taken = repair.changes.some(({ kind }) => kind === 'remove') ? gone : [];
   expect([...comments(text), ...taken].toSorted(), what).toEqual([...comments(before.text)].toSorted());
-  expect(edits!.job.every(({ start, end, text: put }) => before.text.slice(start, end) !== put), what).toBe(true);
+  expect(
+    edits!.job.every(({ start, end, text: put }) => before.text.slice(start, end) !== put),
+    what,
+  ).toBe(true);
   // A new value changes its line; a value that was not there may add a line for every key on the way to it.
   const added = repair.changes.reduce((lines, change) => lines + change.path.length, 0);
   expect(goneLines(before.text, text).length, what).toBeLessThanOrEqual(repair.changes.length + removedLines(repair));

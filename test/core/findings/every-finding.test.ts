@@ -16,13 +16,17 @@ describe('the job with every fault', () => {
   const names = [...rules, ...readingRules].map(({ name }) => name).filter((name) => !ofTheShop.has(name));
 
   test.each(names)('shows %s in the carcass of that name', (name) => {
-    const shown = findings.filter(({ finding, carcass }) => finding.rule === name && job.carcasses[carcass ?? -1]?.name === name);
+    const shown = findings.filter(
+      ({ finding, carcass }) => finding.rule === name && job.carcasses[carcass ?? -1]?.name === name,
+    );
     expect(shown.length).toBeGreaterThan(0);
   });
 
   test('knows no finding that is not in the reference', () => {
     const known = new Set([...rules, ...readingRules].map(({ name }) => name));
-    const unknown = findings.map(({ finding }) => finding.rule).filter((rule) => !known.has(rule) || NEVER_SHOWN.has(rule));
+    const unknown = findings
+      .map(({ finding }) => finding.rule)
+      .filter((rule) => !known.has(rule) || NEVER_SHOWN.has(rule));
     expect(unknown).toEqual([]);
   });
 
@@ -50,14 +54,18 @@ describe('the job with every fault', () => {
 });
 
 describe('every repair makes its finding go away, and brings no other', () => {
-  const offers = findings.flatMap((found) => found.finding.repairs.map((repair) => [`${found.finding.rule}: ${repair.title}`, found, repair] as const));
+  const offers = findings.flatMap((found) =>
+    found.finding.repairs.map((repair) => [`${found.finding.rule}: ${repair.title}`, found, repair] as const),
+  );
 
   test.each(offers)('%s', (_title, found, repair) => {
     checkRepair(edited, job, found, repair);
   });
 
   test('and there is one for each fault that a change of the job can mend', () => {
-    const mended = new Set(findings.filter(({ finding }) => finding.repairs.length > 0).map(({ finding }) => finding.rule));
+    const mended = new Set(
+      findings.filter(({ finding }) => finding.repairs.length > 0).map(({ finding }) => finding.rule),
+    );
     expect([...mended]).toEqual(
       expect.arrayContaining([
         'row-past-reach',
@@ -119,7 +127,10 @@ carcasses:
   ] as const)('%s %s', (rule, scope, left) => {
     const batch = batchesFor(before, of(rule)[0]!).find(({ title }) => title.endsWith(scope));
     const after = analyse(applied(broken, batchEdits(before, batch!.repairs).job));
-    const still = after.carcasses.map(({ name, findings: found }) => [name, found.filter((one) => one.rule === rule).length]);
+    const still = after.carcasses.map(({ name, findings: found }) => [
+      name,
+      found.filter((one) => one.rule === rule).length,
+    ]);
     expect(Object.fromEntries(still)).toMatchObject(left);
     expect(comments(after.text)).toEqual(comments(broken));
     for (const [key, count] of countsOf(after)) expect(count, key).toBeLessThanOrEqual(countsOf(before).get(key) ?? 0);
@@ -136,7 +147,11 @@ carcasses:
     const batch = batchesFor(before, of('band-missing')[0]!).find(({ title }) => title.endsWith('(whole file)'));
     const text = applied(broken, batchEdits(before, batch!.repairs).job);
     expect(text).toBe(broken.replace('band: none', 'band: band-1').replace('front: none', 'front: band-1'));
-    expect(analyse(text).findings().filter(({ finding }) => finding.rule === 'band-missing')).toEqual([]);
+    expect(
+      analyse(text)
+        .findings()
+        .filter(({ finding }) => finding.rule === 'band-missing'),
+    ).toEqual([]);
   });
 });
 
@@ -147,7 +162,8 @@ describe('a repair is written in the unit of the file', () => {
     ['330 mm', 'Move loose-1 down to 12.97343 in (hole 11)', '12.97343'],
   ])('inches: a shelf at %s', (at, title, written) => {
     const inches = `unit: in\nshop: bench.shop.yaml\ncarcasses:\n  sink:\n    kind: base\n    width: 24\n    loose-shelves: [${at}]\n`;
-    const shop = 'unit: in\nboards: { ply: { thickness: 3/4 }, back: { thickness: 1/8 } }\nhabits: { board: ply, back-board: back }';
+    const shop =
+      'unit: in\nboards: { ply: { thickness: 3/4 }, back: { thickness: 1/8 } }\nhabits: { board: ply, back-board: back }';
     const read = (text: string) => analyse(text, { 'bench.shop.yaml': shop });
     const before = read(inches);
     const found = before.findings().find(({ finding }) => finding.rule === 'shelf-off-grid')!;
@@ -158,6 +174,10 @@ describe('a repair is written in the unit of the file', () => {
     expect(after).toBe(inches.replace(`[${at}]`, `[${written}]`));
     const shelf = read(after).carcasses[0]!.spec!.looseShelves[0]!;
     expect(shelf.at.value).toBe(9525 + 10 * 32000);
-    expect(read(after).findings().filter(({ finding }) => finding.rule === 'shelf-off-grid')).toEqual([]);
+    expect(
+      read(after)
+        .findings()
+        .filter(({ finding }) => finding.rule === 'shelf-off-grid'),
+    ).toEqual([]);
   });
 });

@@ -32,7 +32,10 @@ function panelLines(length: Lengths): fc.Arbitrary<string> {
   const panel = fc.constantFrom('left', 'right', 'bottom', 'shelf-1', 'botom');
   return fc
     .uniqueArray(fc.tuple(panel, choice), { minLength: 1, maxLength: 3, selector: ([key]) => key })
-    .map((entries) => `panels: # what differs\n${entries.map(([key, what]) => `  ${key}: { ${what} } # on ${key}`).join('\n')}`);
+    .map(
+      (entries) =>
+        `panels: # what differs\n${entries.map(([key, what]) => `  ${key}: { ${what} } # on ${key}`).join('\n')}`,
+    );
 }
 
 function carcassLines(length: Lengths): fc.Arbitrary<string> {
@@ -43,7 +46,10 @@ function carcassLines(length: Lengths): fc.Arbitrary<string> {
       fc.integer({ min: 1, max: 3 }).map((count) => `${key}: ${count}`),
       list(length(60, 650), 3).map((at) => `${key}: ${at} # from the plan`),
       blockList(length(60, 650), 2).map((at) => `${key}:${at}`),
-      blockList(length(60, 650).map((at) => `{ at: ${at} }`), 2).map((at) => `${key}:${at}`),
+      blockList(
+        length(60, 650).map((at) => `{ at: ${at} }`),
+        2,
+      ).map((at) => `${key}:${at}`),
     );
   return fc
     .tuple(
@@ -52,14 +58,33 @@ function carcassLines(length: Lengths): fc.Arbitrary<string> {
       maybe(length(400, 2200).map((height) => `height: ${height}`)),
       maybe(length(200, 900).map((depth) => `depth: ${depth}`)),
       maybe(fc.constantFrom('board-16', 'board-19', 'bord-18').map((board) => `board: ${board}`)),
-      maybe(fc.constantFrom('none', 'band-2', 'bnad-1').map((band) => `band: ${band}`), 5),
-      maybe(fc.constantFrom('dowel-8x35', 'dowel-10x40', 'cam-15', 'screw-7x50', 'dowl-8x30').map((joint) => `joint: ${joint}`)),
+      maybe(
+        fc.constantFrom('none', 'band-2', 'bnad-1').map((band) => `band: ${band}`),
+        5,
+      ),
+      maybe(
+        fc
+          .constantFrom('dowel-8x35', 'dowel-10x40', 'cam-15', 'screw-7x50', 'dowl-8x30')
+          .map((joint) => `joint: ${joint}`),
+      ),
       maybe(length(4, 60).map((offset) => `row-offset: ${offset} # hole 1`)),
-      maybe(length(10, 120).map((setback) => `row-setback: ${setback}`), 5),
+      maybe(
+        length(10, 120).map((setback) => `row-setback: ${setback}`),
+        5,
+      ),
       maybe(length(80, 900).map((rear) => `rear-row: ${rear} # second row`)),
-      maybe(list(length(20, 500), 4).map((places) => `dowels: ${places}`), 5),
-      maybe(fc.constantFrom('none', 'front', 'both').map((rows) => `rows: ${rows}`), 4),
-      maybe(fc.integer({ min: 1, max: 2 }).map((count) => `dividers: ${count}`), 4),
+      maybe(
+        list(length(20, 500), 4).map((places) => `dowels: ${places}`),
+        5,
+      ),
+      maybe(
+        fc.constantFrom('none', 'front', 'both').map((rows) => `rows: ${rows}`),
+        4,
+      ),
+      maybe(
+        fc.integer({ min: 1, max: 2 }).map((count) => `dividers: ${count}`),
+        4,
+      ),
       maybe(shelves('fixed-shelves'), 2),
       maybe(shelves('loose-shelves'), 1),
       maybe(fc.constantFrom('machines: { rows: row-dril }', 'machines: { clamp: face-head }'), 8),
@@ -69,9 +94,13 @@ function carcassLines(length: Lengths): fc.Arbitrary<string> {
 }
 
 /** A job of one to three such carcasses, in either unit, with the built-in shop. */
-export const faultyJob: fc.Arbitrary<string> = fc.constantFrom('mm', 'in').chain((unit) =>
-  fc.array(carcassLines(unit === 'mm' ? mm : inches), { minLength: 1, maxLength: 3 }).map(
-    (carcasses) =>
-      `# ${unit}\nunit: ${unit}\ncarcasses:\n${carcasses.map((lines, i) => `  box-${i + 1}: # number ${i + 1}\n    ${lines.replaceAll('\n', '\n    ')}`).join('\n\n')}\n`,
-  ),
-);
+export const faultyJob: fc.Arbitrary<string> = fc
+  .constantFrom('mm', 'in')
+  .chain((unit) =>
+    fc
+      .array(carcassLines(unit === 'mm' ? mm : inches), { minLength: 1, maxLength: 3 })
+      .map(
+        (carcasses) =>
+          `# ${unit}\nunit: ${unit}\ncarcasses:\n${carcasses.map((lines, i) => `  box-${i + 1}: # number ${i + 1}\n    ${lines.replaceAll('\n', '\n    ')}`).join('\n\n')}\n`,
+      ),
+  );

@@ -19,7 +19,8 @@ interface Case {
 
 const ONE_HEAD = `line-drills:
   single: { spindles: 23, pitch: 32, heads: 1, fence: far, from: above, setback: 20 to 80, throat: 700, depth: 0 to 60, stops: {}, index-pins: row }`;
-const THIN = 'boards: { thin: { thickness: 12 }, back-3: { thickness: 3 } }\nhabits: { board: thin, back-board: back-3 }';
+const THIN =
+  'boards: { thin: { thickness: 12 }, back-3: { thickness: 3 } }\nhabits: { board: thin, back-board: back-3 }';
 
 const cases: readonly Case[] = [
   // A base is 560 deep: back groove from 541 to 544, rear row at 37 + 14 x 32 = 485.
@@ -147,7 +148,14 @@ const cases: readonly Case[] = [
     carcass: 'kind: tall\nwidth: 600\nfixed-shelves: [1032]',
     shop: 'faults.shop.yaml',
     at: '1032',
-    says: ['left and right', 'the line of shelf-1', '1032 mm', '700 mm', '900 mm with the extension', 'extension of 332 mm'],
+    says: [
+      'left and right',
+      'the line of shelf-1',
+      '1032 mm',
+      '700 mm',
+      '900 mm with the extension',
+      'extension of 332 mm',
+    ],
     severity: 'error',
   },
   {
@@ -401,20 +409,23 @@ function check({ carcass, unit = 'mm', shop }: Case) {
 }
 
 describe('one fault, one finding, at the words that cause it, with the figures', () => {
-  test.each(cases.map((one) => [one.rule, one.carcass.replaceAll('\n', ' '), one] as const))('%s: %s', (_rule, _body, one) => {
-    const job = check(one);
-    const found = job.findings().filter(({ finding }) => finding.rule === one.rule);
-    const wordsAt = (place: Parameters<typeof job.locate>[0]): string => {
-      const { start, end } = job.locate(place, 0);
-      return job.text.slice(start, end);
-    };
-    expect(found.map(({ finding }) => wordsAt(finding.place))).toEqual([one.at]);
-    const { finding } = found[0]!;
-    for (const words of one.says) expect(finding.message).toContain(words);
-    if (one.severity !== undefined) expect(finding.severity).toBe(one.severity);
-    if (one.panel !== undefined) expect(finding.panel).toBe(one.panel);
-    if (one.related !== undefined) expect(finding.related.map(({ place }) => wordsAt(place))).toEqual(one.related);
-  });
+  test.each(cases.map((one) => [one.rule, one.carcass.replaceAll('\n', ' '), one] as const))(
+    '%s: %s',
+    (_rule, _body, one) => {
+      const job = check(one);
+      const found = job.findings().filter(({ finding }) => finding.rule === one.rule);
+      const wordsAt = (place: Parameters<typeof job.locate>[0]): string => {
+        const { start, end } = job.locate(place, 0);
+        return job.text.slice(start, end);
+      };
+      expect(found.map(({ finding }) => wordsAt(finding.place))).toEqual([one.at]);
+      const { finding } = found[0]!;
+      for (const words of one.says) expect(finding.message).toContain(words);
+      if (one.severity !== undefined) expect(finding.severity).toBe(one.severity);
+      if (one.panel !== undefined) expect(finding.panel).toBe(one.panel);
+      if (one.related !== undefined) expect(finding.related.map(({ place }) => wordsAt(place))).toEqual(one.related);
+    },
+  );
 });
 
 describe('what is right is not found fault with', () => {
@@ -448,7 +459,9 @@ describe('what is right is not found fault with', () => {
       .findings()
       .map(({ finding }) => `${finding.rule}: ${finding.message}`)
       .filter((line) => !line.startsWith('shop-neutral'));
-    const expected = carcass.includes('depth: 740') ? [expect.stringMatching(/^clamp-too-small: .*740 mm in depth/)] : [];
+    const expected = carcass.includes('depth: 740')
+      ? [expect.stringMatching(/^clamp-too-small: .*740 mm in depth/)]
+      : [];
     expect(said).toEqual(expected);
   });
 });
