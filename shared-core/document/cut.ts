@@ -75,10 +75,11 @@ export function readCarcassTree(part: CarcassPart): CarcassTree {
   const { root, problems } = part.entry === null ? readTree(part.text, 'self') : readWhole(part.text, 'self');
   if (part.entry === null) {
     const entry = root?.kind === 'map' && root.entries.length === 1 ? root.entries[0]! : null;
-    if (entry === null && problems.length === 0) return { entry: null, problems: [noName(part.text)] };
+    if (entry === null && problems.length === 0) return { entry: null, problems: [noName(part.text, 0)] };
     return { entry, problems };
   }
   const entry = carcassEntries(root)[part.entry] ?? null;
+  if (entry?.key.trim() === '') return { entry: null, problems: [noName(part.text, part.start)] };
   // A fault elsewhere in the text is told once, with the head.
   const own = problems.filter((problem) => problem.place.start >= part.start && problem.place.start < part.end);
   return { entry, problems: own };
@@ -117,11 +118,15 @@ function carcassEntries(root: TreeNode | null): readonly MapEntry[] {
   return value?.kind === 'map' ? value.entries : [];
 }
 
-function noName(text: string): TextProblem {
-  const start = text.search(/\S|$/);
+/** `from` is where the carcass stands in the text. */
+function noName(text: string, from: number): TextProblem {
+  const start = Math.min(from + text.slice(from).search(/\S|$/), text.length);
   const length = /^[^\r\n]*/.exec(text.slice(start))![0].trimEnd().length;
   const place: Place = { part: 'self', start, end: start + length };
-  return { message: 'A carcass starts with its name and a colon, such as `sink:`. The colon may be missing.', place };
+  return {
+    message: 'A carcass starts with its name and a colon, such as `sink:`. Its name or the colon is missing.',
+    place,
+  };
 }
 
 function part(text: string, start: number, end: number): TextPart {

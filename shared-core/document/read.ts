@@ -69,7 +69,7 @@ class Reader {
       const at = second.contents?.range?.[0] ?? second.range[0];
       this.#say(at, at + 1, 'A second document begins here (after ---). Keep one document in a file.');
     }
-    return document.contents === null ? null : this.#node(document.contents as ParsedNode);
+    return document.contents === null ? null : this.#node(document.contents);
   }
 
   /** The syntax tree; null, with a problem, where reading it on would cost too much. */
@@ -108,7 +108,7 @@ class Reader {
   #node(node: ParsedNode | null): TreeNode | null {
     if (node === null || this.#full) return null;
     this.#nodes += 1;
-    if (isAlias(node)) return this.#follow(node as Alias.Parsed);
+    if (isAlias(node)) return this.#follow(node);
     const before = this.#nodes;
     const anchor = (node as { anchor?: string }).anchor;
     if (anchor !== undefined) this.#anchors.set(anchor, 'open');
@@ -118,9 +118,9 @@ class Reader {
   }
 
   #plainNode(node: Exclude<ParsedNode, Alias.Parsed>): TreeNode | null {
-    if (isScalar(node)) return this.#scalar(node as Scalar.Parsed);
-    if (isMap(node)) return this.#map(node as YAMLMap.Parsed);
-    if (isSeq(node)) return this.#list(node as YAMLSeq.Parsed);
+    if (isScalar(node)) return this.#scalar(node);
+    if (isMap(node)) return this.#map(node);
+    if (isSeq(node)) return this.#list(node);
     return null;
   }
 
@@ -159,10 +159,10 @@ class Reader {
       );
       return null;
     }
-    const range = (keyNode as Scalar.Parsed).range;
+    const range = keyNode.range;
     const key = typeof keyNode.value === 'string' ? keyNode.value : '';
     const keyPlace = this.#place(range[0], range[1]);
-    if ((keyNode as { anchor?: string }).anchor !== undefined) this.#node(keyNode as Scalar.Parsed);
+    if ((keyNode as { anchor?: string }).anchor !== undefined) this.#node(keyNode);
     const value = this.#node(valueNode);
     return { key, keyPlace, place: this.#place(range[0], Math.max(range[1], writtenEnd(value))), value };
   }
@@ -170,7 +170,7 @@ class Reader {
   #list(node: YAMLSeq.Parsed): TreeNode {
     const items: TreeNode[] = [];
     for (const item of node.items) {
-      const tree = this.#node(item as ParsedNode);
+      const tree = this.#node(item);
       if (tree !== null) items.push(tree);
       else if (!this.#full && !isAlias(item)) {
         const [start] = (item as ParsedNode).range;

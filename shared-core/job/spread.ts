@@ -47,7 +47,7 @@ export function spreadShelves(
     let best = -1;
     for (let i = 0; i < openings.length; i += 1) {
       if (counts[i]! >= slots[i]!.most) continue;
-      if (best === -1 || tallerSpace(openings[i]!, counts[i]!, openings[best]!, counts[best]!)) best = i;
+      if (best === -1 || tallerSpace(openings[i]!, counts[i]!, openings[best]!, counts[best]!, body)) best = i;
     }
     if (best === -1) break;
     counts[best]! += 1;
@@ -73,9 +73,11 @@ function slotsOf(opening: Opening, body: ShelfBody, grid: Grid): Slots {
   return { first, last, step, most: last < first ? 0 : Math.floor((last - first) / step) + 1 };
 }
 
-/** True where sharing out a's height among its shelves and one more leaves taller spaces than b's; exact. */
-function tallerSpace(a: Opening, countA: number, b: Opening, countB: number): boolean {
-  return (a.to - a.from) * (countB + 1) > (b.to - b.from) * (countA + 1);
+/** True where the spaces that a's shelves leave are taller than b's; exact. */
+function tallerSpace(a: Opening, countA: number, b: Opening, countB: number, body: ShelfBody): boolean {
+  const thickness = body.below + body.above;
+  const clear = (opening: Opening, count: number): number => opening.to - opening.from - count * thickness;
+  return clear(a, countA) * (countB + 1) > clear(b, countB) * (countA + 1);
 }
 
 function placeIn(opening: Opening, count: number, slots: Slots, body: ShelfBody, grid: Grid): Micrometres[] {

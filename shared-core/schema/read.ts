@@ -219,7 +219,7 @@ class SchemaReader {
     place: Place,
   ): number | null {
     const form = schema.type === 'count' ? /^[-+]?\d{1,15}$/ : /^[-+]?(?:\d{1,15}(?:\.\d{0,15})?|\.\d{1,15})$/;
-    const wanted = `${expected(schema as Schema, this.#unit)}.`;
+    const wanted = `${expected(schema, this.#unit)}.`;
     if (!form.test(text))
       return this.#wrong(
         place,
@@ -248,7 +248,7 @@ class SchemaReader {
       if (node.kind !== 'scalar' || node.text.trim() !== '') {
         return this.#wrong(
           firstLineOf(node),
-          `Here belong the keys of a ${schema.noun}, each on a line of its own: ${someKeys(schema)}.`,
+          `Here belong the keys of ${aNoun(schema.noun)}, each on a line of its own: ${someKeys(schema)}.`,
         );
       }
     }
@@ -310,9 +310,9 @@ class SchemaReader {
       near === null
         ? null
         : ({ kind: 'rename-key', part: this.#part, path: [...at.path, entry.key], text: near } as const);
-    const guess = near === null ? `A ${schema.noun} has these keys: ${keys.join(', ')}.` : `Did you mean \`${near}\`?`;
+    const guess = near === null ? `It has these keys: ${keys.join(', ')}.` : `Did you mean \`${near}\`?`;
     this.findings.push(
-      errorAt('key-unknown', entry.keyPlace, `${quoted(entry.key)} is not a key of a ${schema.noun}. ${guess}`, {
+      errorAt('key-unknown', entry.keyPlace, `${quoted(entry.key)} is not a key of ${aNoun(schema.noun)}. ${guess}`, {
         repairs: change === null ? [] : [preferred(`Rename to ${change.text}`, change)],
       }),
     );
@@ -345,7 +345,7 @@ class SchemaReader {
     for (const entry of map?.entries ?? []) {
       const path = [...at.path, entry.key];
       if (entry.key.trim() === '') {
-        this.#wrong(entry.keyPlace, `A ${noun} needs a name before the colon.`);
+        this.#wrong(entry.keyPlace, `Every ${noun} needs a name before the colon.`);
         continue;
       }
       if (this.#isDuplicate(seen, entry)) continue;
@@ -438,6 +438,11 @@ function someKeys(schema: RecordSchema<Fields>): string {
   return first.length > 6 ? `${first.slice(0, 6).join(', ')} …` : first.join(', ');
 }
 
+/** 'a shelf', 'an edge band', 'the habits': what a record is called in a sentence. */
+function aNoun(noun: string): string {
+  return noun.endsWith('s') ? `the ${noun}` : `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
+}
+
 /** What belongs at a place, as a sentence without its full stop. */
 export function expected(schema: Schema, unit: Unit): string {
   switch (schema.type) {
@@ -462,7 +467,7 @@ export function expected(schema: Schema, unit: Unit): string {
     case 'named':
       return `Here belong names, each with the keys of its ${schema.noun}`;
     case 'record':
-      return `Here belong the keys of a ${schema.noun}: ${someKeys(schema)}`;
+      return `Here belong the keys of ${aNoun(schema.noun)}: ${someKeys(schema)}`;
     case 'either':
       return schema.of.map((one) => expected(one, unit)).join('; or: ');
   }

@@ -5,7 +5,7 @@ import type { Change } from '../../../shared-core/document/finding.js';
 import type { Path } from '../../../shared-core/document/place.js';
 import { applyEdits } from '../../../shared-core/document/pieces.js';
 import { readTree } from '../../../shared-core/document/read.js';
-import type { Choose, Plain, PlainMap } from './yaml-texts.js';
+import type { Choose, Plain } from './yaml-texts.js';
 import { chooser, isList, isMap, job, plain, render } from './yaml-texts.js';
 
 const shorthand = (path: Path): string | null =>
@@ -17,27 +17,29 @@ const shorthand = (path: Path): string | null =>
 
 // The oracle: the same changes, made on plain values.
 
-function setIn(value: Plain, path: Path, at: Path, text: string): Plain | 'refused' {
+const REFUSED = Symbol('refused');
+
+function setIn(value: Plain, path: Path, at: Path, text: string): Plain | typeof REFUSED {
   const [step, ...rest] = path;
   if (step === undefined) return text;
   const here = [...at, step];
   if (value === null) {
     if (step === shorthand(at) && rest.length === 0) return text;
     if (typeof step === 'number') {
-      if (step !== 0) return 'refused';
+      if (step !== 0) return REFUSED;
       const inner = setIn(null, rest, here, text);
-      return inner === 'refused' ? inner : [inner];
+      return inner === REFUSED ? inner : [inner];
     }
     const inner = setIn(null, rest, here, text);
-    return inner === 'refused' ? inner : { entries: [[step, inner]] };
+    return inner === REFUSED ? inner : { entries: [[step, inner]] };
   }
   if (typeof value === 'string') {
     const short = shorthand(at);
     if (step === 0) return setIn(null, path, at, text);
-    if (short === null || typeof step === 'number') return 'refused';
-    if (step === short) return rest.length === 0 ? text : 'refused';
+    if (short === null || typeof step === 'number') return REFUSED;
+    if (step === short) return rest.length === 0 ? text : REFUSED;
     const inner = setIn(null, rest, here, text);
-    return inner === 'refused'
+    return inner === REFUSED
       ? inner
       : {
           entries: [
@@ -47,15 +49,15 @@ function setIn(value: Plain, path: Path, at: Path, text: string): Plain | 'refus
         };
   }
   if (isList(value)) {
-    if (typeof step !== 'number' || step > value.length) return 'refused';
+    if (typeof step !== 'number' || step > value.length) return REFUSED;
     const inner = setIn(value[step] ?? null, rest, here, text);
-    return inner === 'refused' ? inner : [...value.slice(0, step), inner, ...value.slice(step + 1)];
+    return inner === REFUSED ? inner : [...value.slice(0, step), inner, ...value.slice(step + 1)];
   }
-  const map = value as PlainMap;
-  if (typeof step !== 'string') return 'refused';
+  const map = value;
+  if (typeof step !== 'string') return REFUSED;
   const known = map.entries.findIndex(([key]) => key === step);
   const inner = setIn(known === -1 ? null : map.entries[known]![1], rest, here, text);
-  if (inner === 'refused') return inner;
+  if (inner === REFUSED) return inner;
   return known === -1
     ? { entries: [...map.entries, [step, inner]] }
     : { entries: map.entries.map((entry, i) => (i === known ? [step, inner] : entry)) };
@@ -142,14 +144,14 @@ test('a value that is set is the only one that changes, and every comment stays'
         const wanted = setIn(plain(root), path, [], text);
         if (edits.length === 0) {
           // No edit: refused, or the text says so already.
-          if (wanted !== 'refused') expect(sorted(wanted)).toEqual(sorted(plain(root)));
+          if (wanted !== REFUSED) expect(sorted(wanted)).toEqual(sorted(plain(root)));
           return;
         }
         made += 1;
         const after = applyEdits(before, edits);
         const reread = readTree(after, 'self');
         expect(reread.problems).toEqual([]);
-        expect(wanted).not.toBe('refused');
+        expect(wanted).not.toBe(REFUSED);
         expect(sorted(plain(reread.root))).toEqual(sorted(wanted as Plain));
         const replaced = root!.kind === 'map' && isCollection(valueAt(plain(root), path));
         if (!replaced) expect(remarks(after)).toEqual(remarks(before));

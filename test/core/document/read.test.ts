@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readTree } from '../../../shared-core/document/read.js';
-import type { TreeNode } from '../../../shared-core/document/tree.js';
+import type { ListNode, TreeNode } from '../../../shared-core/document/tree.js';
 import { plain } from './yaml-texts.js';
 
 const told = (text: string): readonly string[] =>
@@ -22,7 +22,7 @@ describe('places', () => {
     expect(slice(entry('c').value)).toBe('|\r\n  one\r\n  two');
     expect(slice(entry('d').value)).toBe('{ e: 1, f }');
     expect(text.slice(entry('b').keyPlace.start, entry('b').keyPlace.end)).toBe('b');
-    const item = (entry('b').value as { items: TreeNode[] }).items[1]!;
+    const item = (entry('b').value as ListNode).items[1]!;
     expect(slice(item)).toBe('at: "3"\r\n    k:');
     expect(plain(root)).toEqual({
       entries: [
@@ -115,21 +115,14 @@ describe('faults of the text', () => {
       'width 600\nkind: base\n',
       ['"width 600" A key must stand on one line and end with a colon. The colon may be missing: `width: 600`.'],
     ],
-    [
-      'a: "x\n',
-      [
-        '"x" A closing quote is missing. Write it where the text ends.',
-      ],
-    ],
-    [
-      'a: [1, 2\n',
-      [
-        '"2" A bracket that is opened before this is not closed. Write the ] or } that is missing.',
-      ],
-    ],
+    ['a: "x\n', ['"x" A closing quote is missing. Write it where the text ends.']],
+    ['a: [1, 2\n', ['"2" A bracket that is opened before this is not closed. Write the ] or } that is missing.']],
     ['a: [1 2: 3, 4 {5}]\n', ['"{" A comma or a colon is missing here.']],
     ['a: [1,, 2]\n', ['"," There is a comma too many here.']],
-    ['a: "x"#y\n', ['"#y" A # that starts a remark needs a space before it. Where it belongs to a value, put the value in quotes.']],
+    [
+      'a: "x"#y\n',
+      ['"#y" A # that starts a remark needs a space before it. Where it belongs to a value, put the value in quotes.'],
+    ],
     ['a: 1\nb\n', ['"b" A key must be followed by a colon. The colon may be missing: `width: 600`.']],
     ['a: @x\n', ['"@" A value cannot start with this character. Put the value in quotes.']],
     [

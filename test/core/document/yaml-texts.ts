@@ -80,7 +80,7 @@ export const value: fc.Arbitrary<Plain> = fc.letrec<{ value: Plain; map: PlainMa
     tie('value').map((item) => item ?? '600'),
     { maxLength: 4 },
   ),
-})).value as fc.Arbitrary<Plain>;
+})).value;
 
 export const job: fc.Arbitrary<PlainMap> = fc
   .uniqueArray(fc.tuple(word, value), { selector: ([key]) => key, minLength: 1, maxLength: 6 })

@@ -18,7 +18,7 @@ const map = (
   fields: Record<string, fc.Arbitrary<Writable>>,
   required: readonly string[] = [],
 ): fc.Arbitrary<{ map: Record<string, Writable> }> =>
-  fc.record(fields, { requiredKeys: [...required] }).map((some) => ({ map: some as Record<string, Writable> }));
+  fc.record(fields, { requiredKeys: [...required] }).map((some) => ({ map: some }));
 
 const board = fc.constantFrom('board-16', 'board-18', 'board-19');
 const rows = fc.constantFrom('none', 'front', 'both');

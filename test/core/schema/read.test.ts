@@ -107,7 +107,7 @@ describe('what is wrong is told at its place', () => {
     [
       'kind: base\nwidth: 600\ncolour: red',
       [
-        'key-unknown @colour@ ‘colour’ is not a key of a box. A box has these keys: kind, width, range, turns, seconds, lowers, note, shelves, boards.',
+        'key-unknown @colour@ ‘colour’ is not a key of a box. It has these keys: kind, width, range, turns, seconds, lowers, note, shelves, boards.',
       ],
     ],
     [

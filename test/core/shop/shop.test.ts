@@ -43,8 +43,8 @@ describe('the built-in shop', () => {
 /** A shop without the places of its things. */
 function withoutPlaces(model: unknown): Record<string, unknown> {
   const strip = (value: unknown): unknown => {
-    if (value instanceof Map) return [...value].map(([key, one]) => [key, strip(one)]);
-    if (Array.isArray(value)) return value.map(strip);
+    if (value instanceof Map) return [...(value as Map<string, unknown>)].map(([key, one]) => [key, strip(one)]);
+    if (Array.isArray(value)) return (value as unknown[]).map(strip);
     if (typeof value !== 'object' || value === null) return value;
     return Object.fromEntries(
       Object.entries(value).flatMap(([key, one]) => (key === 'place' ? [] : [[key, strip(one)]])),
