@@ -26,7 +26,8 @@ export function activate(context: vscode.ExtensionContext): void {
   });
   context.subscriptions.push(
     language.onNotification(CHANGED, (said: unknown) => {
-      if (typeof said === 'object' && said !== null && 'uri' in said && typeof said.uri === 'string') previews.changed(said.uri);
+      if (typeof said === 'object' && said !== null && 'uri' in said && typeof said.uri === 'string')
+        previews.changed(said.uri);
     }),
     language.onDidChangeState(({ newState }) => {
       if (newState === State.Running) previews.refresh();
@@ -46,7 +47,11 @@ export function deactivate(): Thenable<void> | undefined {
   return client?.isRunning() === true ? client.stop() : undefined;
 }
 
-const PASSED_BY: ReadonlySet<number> = new Set([LSPErrorCodes.ContentModified, LSPErrorCodes.RequestCancelled, LSPErrorCodes.ServerCancelled]);
+const PASSED_BY: ReadonlySet<number> = new Set([
+  LSPErrorCodes.ContentModified,
+  LSPErrorCodes.RequestCancelled,
+  LSPErrorCodes.ServerCancelled,
+]);
 const STOPPED = 'The language server has stopped. Run the command “Borewright: Restart Language Server”.';
 
 /** Also after the client has given up restarting a server that failed too often. */

@@ -1,5 +1,10 @@
-import * as vscode from 'vscode';
-import { LanguageClient, TransportKind, type LanguageClientOptions, type ServerOptions } from 'vscode-languageclient/node';
+import type * as vscode from 'vscode';
+import {
+  LanguageClient,
+  TransportKind,
+  type LanguageClientOptions,
+  type ServerOptions,
+} from 'vscode-languageclient/node';
 
 /** The client of the language server, not started yet. It speaks over the channel that Node opens to a child process. */
 export function createLanguageClient(context: vscode.ExtensionContext): LanguageClient {

@@ -7,7 +7,12 @@ export function pageRoot(extension: vscode.Uri): vscode.Uri {
 }
 
 export function pageOptions(extension: vscode.Uri): vscode.WebviewOptions {
-  return { enableScripts: true, enableForms: false, enableCommandUris: false, localResourceRoots: [pageRoot(extension)] };
+  return {
+    enableScripts: true,
+    enableForms: false,
+    enableCommandUris: false,
+    localResourceRoots: [pageRoot(extension)],
+  };
 }
 
 /** The page, loaded once for a preview: it runs one script of ours, has no inline style, and reaches nothing outside. */

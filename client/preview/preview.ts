@@ -1,12 +1,19 @@
 import * as vscode from 'vscode';
-import type { DrawingParams, DrawingReply, FromPage, Subject, TextRange, ToPage } from '../../shared-core/drawing/messages.js';
+import type {
+  DrawingParams,
+  DrawingReply,
+  FromPage,
+  Subject,
+  TextRange,
+  ToPage,
+} from '../../shared-core/drawing/messages.js';
 import { isFromPage, isReply } from '../webview/guards.js';
 import { pageHtml, pageOptions } from './page.js';
 
 /** Asks the server for a drawing; undefined where it has none for the present text and will say so again when it has. */
 export type AskForDrawing = (params: DrawingParams) => Promise<unknown>;
 
-/** After a click on a bore the drawing stays as it is while the cursor stays on the line that it was sent to. */
+/** After a click on a bore, or a choice from a list, the drawing stays while the cursor stays on its line. */
 interface Held {
   readonly line: number;
   readonly carcass: string;
@@ -121,7 +128,15 @@ export class Preview {
     const shown = this.reply?.kind === 'drawing' && this.reply.uri === uri ? this.reply : null;
     const cursor = follow ? this.cursor() : null;
     if (this.held !== null && cursor !== null && cursor.line === this.held.line) {
-      return { uri, view, position: null, carcass: this.held.carcass, panel: this.held.panel, nearer };
+      return {
+        uri,
+        view,
+        position: null,
+        medium: 'screen',
+        carcass: this.held.carcass,
+        panel: this.held.panel,
+        nearer,
+      };
     }
     this.held = null;
     return {
@@ -130,6 +145,7 @@ export class Preview {
       position: cursor === null ? null : { line: cursor.line, character: cursor.character },
       carcass: (follow ? shown?.carcass : null) ?? this.subject.carcass,
       panel: (follow ? shown?.panel : null) ?? this.subject.panel,
+      medium: 'screen',
       nearer,
     };
   }
@@ -183,6 +199,9 @@ export class Preview {
       case 'subject': {
         const { view, follow, carcass, panel } = message;
         this.show({ view, follow, carcass, panel });
+        // What was chosen by hand stays until the cursor moves to another line.
+        const cursor = this.cursor();
+        if (follow && cursor !== null && carcass !== null) this.held = { line: cursor.line, carcass, panel };
         return;
       }
       case 'nearer':
@@ -201,7 +220,10 @@ export class Preview {
     if (reply?.kind !== 'drawing') return;
     const range = Object.hasOwn(reply.ranges, source) ? reply.ranges[source] : undefined;
     if (range === undefined) {
-      void vscode.window.setStatusBarMessage('Borewright: this comes from the shop file or from text that is no longer there.', 4000);
+      void vscode.window.setStatusBarMessage(
+        'Borewright: this comes from the shop file or from text that is no longer there.',
+        4000,
+      );
       return;
     }
     const document = await vscode.workspace.openTextDocument(vscode.Uri.parse(reply.uri, true));
@@ -238,5 +260,7 @@ function onLine({ start, end }: TextRange, line: number): boolean {
 
 function titleOf({ view }: Subject, reply: DrawingReply): string {
   if (reply.kind === 'nothing') return 'Bore map';
-  return view === 'sheet' || reply.panel === null ? `Sheet: ${reply.carcass}` : `Bore map: ${reply.carcass}, ${reply.panel}`;
+  return view === 'sheet' || reply.panel === null
+    ? `Sheet: ${reply.carcass}`
+    : `Bore map: ${reply.carcass}, ${reply.panel}`;
 }

@@ -35,7 +35,13 @@ export class Board {
   private readonly rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
   private readonly card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
   private readonly percent = h('button', { type: 'button', class: 'percent', title: 'Show the whole drawing (0)' });
-  private readonly keys = h('p', { class: 'keys', 'aria-hidden': 'true' }, 'Tab and arrows: bores', ' · Enter: text', ' · + − 0: zoom');
+  private readonly keys = h(
+    'p',
+    { class: 'keys', 'aria-hidden': 'true' },
+    'Tab and arrows: bores',
+    ' · Enter: text',
+    ' · + − 0: zoom',
+  );
   private readonly words = h('p', { class: 'unseen', id: 'described' });
   private scene: Scene | null = null;
   private bores: readonly BoreShape[] = [];
@@ -72,8 +78,9 @@ export class Board {
   /**
    * @param place what part of it to show; null for the whole
    * @param fitted whether the scene is lettered for the whole drawing, so that its frame is what fits the pane
+   * @param current the panel of a sheet that is spoken of
    */
-  show(scene: Scene, place: Place | null, fitted: boolean): void {
+  show(scene: Scene, place: Place | null, fitted: boolean, current: string | null): void {
     this.scene = scene;
     this.bores = scene.shapes.filter((shape): shape is BoreShape => shape.kind === 'bore');
     this.svg.style.setProperty('--paper-mm', String(scene.scale));
@@ -82,9 +89,13 @@ export class Board {
     say(this.words, `${describe(scene)} ${KEYS}`);
     const firsts = new Set<number>();
     const abouts = new Map(this.bores.map((bore) => [bore.key, bore]));
+    const names = new Set(scene.shapes.flatMap(({ key, class: kind }) => (kind === 'panel-name' ? [key] : [])));
     const nodes = sceneNodes(scene).map((node): SvgNode => {
       const bore = abouts.get(node.key);
-      if (bore === undefined) return node;
+      if (bore === undefined) {
+        if (names.has(node.key)) return opening(node);
+        return node.key === `${current ?? ''}:face` ? marked(node) : node;
+      }
       // Tab goes from one line of the hole table to the next, the arrows from bore to bore.
       const stop = firsts.has(bore.number) ? '-1' : '0';
       firsts.add(bore.number);
@@ -92,7 +103,8 @@ export class Board {
     });
     const changes = patch(this.drawing, nodes);
     this.svg.dataset.changes = String(changes);
-    const again = (bore: BoreShape | null): BoreShape | null => this.bores.find(({ bore: id }) => id === bore?.bore) ?? null;
+    const again = (bore: BoreShape | null): BoreShape | null =>
+      this.bores.find(({ bore: id }) => id === bore?.bore) ?? null;
     this.hovered = again(this.hovered);
     this.focused = again(this.focused);
     this.viewport.place = place;
@@ -158,10 +170,6 @@ export class Board {
     });
     svg.addEventListener('pointercancel', release);
     svg.addEventListener('pointerleave', () => this.hover(null));
-    svg.addEventListener('dblclick', (event) => {
-      const panel = this.scene?.view === 'sheet' ? attributeAt(event, 'data-panel') : null;
-      if (panel !== null) this.actions.openPanel(panel);
-    });
     svg.addEventListener(
       'wheel',
       (event) => {
@@ -200,6 +208,11 @@ export class Board {
 
   private click(event: MouseEvent): void {
     const bore = this.nearest(this.inPane(event));
+    const named = bore === null ? attributeUnder(event, 'data-opens') : null;
+    if (named !== null) {
+      this.actions.openPanel(named);
+      return;
+    }
     const source = bore?.source ?? attributeUnder(event, 'data-source');
     if (source !== null && source !== undefined) this.actions.reveal(source);
   }
@@ -223,12 +236,14 @@ export class Board {
   private key(event: KeyboardEvent): void {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const arrow = ARROWS[event.key];
+    const named = event.target instanceof SVGElement ? event.target.dataset.opens : undefined;
     if (arrow !== undefined && this.focused !== null) this.step(this.focused, arrow);
     else if (arrow !== undefined) this.viewport.panBy(-arrow.x * 40, -arrow.y * 40);
     else if (event.key === '+' || event.key === '=') this.viewport.zoomBy(1, this.focusPoint());
     else if (event.key === '-') this.viewport.zoomBy(-1, this.focusPoint());
     else if (event.key === '0') this.viewport.go(null);
-    else if ((event.key === 'Enter' || event.key === ' ') && this.focused?.source !== undefined) this.actions.reveal(this.focused.source);
+    else if (isPress(event) && named !== undefined) this.actions.openPanel(named);
+    else if (isPress(event) && this.focused?.source !== undefined) this.actions.reveal(this.focused.source);
     else if (event.key === 'Escape') this.svg.focus();
     else return;
     event.preventDefault();
@@ -270,7 +285,12 @@ export class Board {
       rings.map(({ bore, kind, more }) => ({
         tag: 'circle',
         key: `${kind}:${bore.bore}`,
-        attributes: { class: `ring ${kind}`, cx: String(bore.cx), cy: String(bore.cy), r: String(bore.r + more / zoom) },
+        attributes: {
+          class: `ring ${kind}`,
+          cx: String(bore.cx),
+          cy: String(bore.cy),
+          r: String(bore.r + more / zoom),
+        },
         children: [],
       })),
     );
@@ -299,10 +319,20 @@ export class Board {
   }
 }
 
-function attributeAt(event: Event, name: string): string | null {
-  return event.target instanceof Element ? (event.target.closest(`[${name}]`)?.getAttribute(name) ?? null) : null;
-}
-/** The same for an event whose pointer is captured: what lies under it. */
+/** What lies under the pointer; the event's own target is the drawing, which has captured it. */
 function attributeUnder(event: MouseEvent, name: string): string | null {
   return document.elementFromPoint(event.clientX, event.clientY)?.closest(`[${name}]`)?.getAttribute(name) ?? null;
 }
+
+function marked(node: SvgNode): SvgNode {
+  return { ...node, attributes: { ...node.attributes, class: `${node.attributes.class ?? ''} current` } };
+}
+
+/** The name of a panel on a sheet opens its bore map. */
+function opening(node: SvgNode): SvgNode {
+  const panel = node.attributes['data-panel'] ?? '';
+  const more = { 'data-opens': panel, role: 'button', tabindex: '0', 'aria-label': `${panel}: show its bore map` };
+  return { ...node, attributes: { ...node.attributes, ...more } };
+}
+
+const isPress = ({ key }: KeyboardEvent): boolean => key === 'Enter' || key === ' ';

@@ -29,9 +29,12 @@ export class Header {
       button.addEventListener('click', () => this.pick({ view: name }));
       return button;
     };
-    this.views = { panel: view('panel', 'Bore map', 'One panel with its dimensions'), sheet: view('sheet', 'Sheet', 'Every panel of the carcass') };
-    this.carcass.addEventListener('change', () => this.pick({ carcass: this.carcass.value, panel: null, follow: false }));
-    this.panel.addEventListener('change', () => this.pick({ panel: this.panel.value, view: 'panel', follow: false }));
+    this.views = {
+      panel: view('panel', 'Bore map', 'One panel with its dimensions'),
+      sheet: view('sheet', 'Sheet', 'Every panel of the carcass'),
+    };
+    this.carcass.addEventListener('change', () => this.pick({ carcass: this.carcass.value, panel: null }));
+    this.panel.addEventListener('change', () => this.pick({ panel: this.panel.value, view: 'panel' }));
     this.follow.addEventListener('change', () => this.pick({ follow: this.follow.checked }));
     this.element = h(
       'header',
@@ -41,7 +44,12 @@ export class Header {
         { class: 'tools', role: 'toolbar', 'aria-label': 'Drawing' },
         h('div', { class: 'switch' }, this.views.panel, this.views.sheet),
         h('div', { class: 'pick' }, this.carcass, this.panel),
-        h('label', { class: 'follow', for: 'follow', title: 'Draw the panel that the cursor stands in' }, this.follow, 'Follow cursor'),
+        h(
+          'label',
+          { class: 'follow', for: 'follow', title: 'Draw the panel that the cursor stands in' },
+          this.follow,
+          'Follow cursor',
+        ),
       ),
       this.state,
       this.block,
@@ -57,9 +65,14 @@ export class Header {
     const carcass = reply.kind === 'drawing' ? reply.carcass : subject.carcass;
     const panel = reply.kind === 'drawing' ? reply.panel : subject.panel;
     this.choice = { view: subject.view, follow: subject.follow, carcass, panel };
-    for (const view of ['panel', 'sheet'] as const) this.views[view].setAttribute('aria-pressed', String(subject.view === view));
+    for (const view of ['panel', 'sheet'] as const)
+      this.views[view].setAttribute('aria-pressed', String(subject.view === view));
     this.follow.checked = subject.follow;
-    fill(this.carcass, reply.carcasses.map(({ name }) => name), carcass);
+    fill(
+      this.carcass,
+      reply.carcasses.map(({ name }) => name),
+      carcass,
+    );
     fill(this.panel, panelsOf(reply.carcasses, carcass), subject.view === 'sheet' ? null : panel);
     const stale = reply.kind === 'drawing' ? reply.stale : null;
     say(this.state, stale === null ? '' : `Not up to date. ${stale}`);
@@ -90,7 +103,9 @@ function fill(select: HTMLSelectElement, names: readonly string[], chosen: strin
   const shown = [...select.options].map(({ value }) => value);
   const wanted = chosen === null ? ['', ...names] : names;
   if (shown.length !== wanted.length || shown.some((value, index) => value !== wanted[index])) {
-    select.replaceChildren(...wanted.map((name) => h('option', { value: name }, name === '' ? 'choose a panel' : name)));
+    select.replaceChildren(
+      ...wanted.map((name) => h('option', { value: name }, name === '' ? 'choose a panel' : name)),
+    );
   }
   select.value = chosen ?? '';
   select.disabled = names.length === 0;

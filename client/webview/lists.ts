@@ -29,13 +29,20 @@ export class Lists {
     const parts = [
       { host: this.findings, content: scene.findings, make: () => this.findingList(scene.findings) },
       { host: this.holes, content: [scene.heads, scene.table], make: () => this.holeTable(scene) },
-      { host: this.notes, content: scene.notes, make: () => [h('ul', {}, ...scene.notes.map((note) => h('li', {}, note)))] },
+      {
+        host: this.notes,
+        content: scene.notes,
+        make: () => [h('ul', {}, ...scene.notes.map((note) => h('li', {}, note)))],
+      },
     ];
     parts.forEach(({ host, content, make }, index) => {
       const text = JSON.stringify(content);
       if (this.shown[index] === text) return;
       this.shown[index] = text;
-      const focused = document.activeElement instanceof HTMLElement && host.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
+      const focused =
+        document.activeElement instanceof HTMLElement && host.contains(document.activeElement)
+          ? document.activeElement.dataset.key
+          : undefined;
       host.replaceChildren(...make());
       if (focused !== undefined) host.querySelector<HTMLElement>(`[data-key="${CSS.escape(focused)}"]`)?.focus();
     });
@@ -63,7 +70,12 @@ export class Lists {
     const heads = sheet ? ['Panel', ...scene.heads] : scene.heads;
     const rows = scene.table.map((line) => {
       const [number, ...cells] = tableCells(line);
-      const button = h('button', { type: 'button', 'data-key': `line-${line.number}`, 'aria-label': `Line ${number!}: show in the text` }, signOf(line), h('span', {}, number!));
+      const button = h(
+        'button',
+        { type: 'button', 'data-key': `line-${line.number}`, 'aria-label': `Line ${number!}: show in the text` },
+        signOf(line),
+        h('span', {}, number!),
+      );
       const row = h(
         'tr',
         { 'data-line': number! },
@@ -96,13 +108,23 @@ export class Lists {
 /** The sign by which a bore of this kind is known on the drawing. */
 function signOf(line: HoleLine): SVGSVGElement {
   const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  for (const [name, value] of Object.entries({ viewBox: '-7 -7 14 14', width: '14', height: '14', 'aria-hidden': 'true', class: 'sign' })) svg.setAttribute(name, value);
+  for (const [name, value] of Object.entries({
+    viewBox: '-7 -7 14 14',
+    width: '14',
+    height: '14',
+    'aria-hidden': 'true',
+    class: 'sign',
+  }))
+    svg.setAttribute(name, value);
   patch(svg, [
     {
       tag: 'g',
       key: 'sign',
       attributes: { class: `bore bore-${line.purpose}` },
-      children: [{ tag: 'circle', key: 'rim', attributes: { class: 'rim', r: '6' }, children: [] }, ...patternNodes(line.purpose, 6)],
+      children: [
+        { tag: 'circle', key: 'rim', attributes: { class: 'rim', r: '6' }, children: [] },
+        ...patternNodes(line.purpose, 6),
+      ],
     },
   ]);
   return svg;

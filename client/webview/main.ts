@@ -28,14 +28,14 @@ const ENOUGH = 0.8;
 let drawn = false;
 
 const reveal = (source: string): void => editor.postMessage({ type: 'reveal', source });
-const choose = (choice: Choice): void => editor.postMessage({ type: 'subject', ...choice });
+const choose = ({ view, follow, carcass, panel }: Choice): void =>
+  editor.postMessage({ type: 'subject', view, follow, carcass, panel });
 
 const header = new Header({ choose });
 const board: Board = new Board({
   reveal,
   openPanel: (panel) => {
-    const carcass = state?.subject.carcass ?? null;
-    choose({ view: 'panel', follow: false, carcass, panel });
+    if (state !== null) choose({ ...state.subject, view: 'panel', panel });
   },
   moved: keep,
 });
@@ -88,7 +88,7 @@ function receive(subject: Subject, answered: number, reply: DrawingReply): void 
   framed = true;
   state = { subject: { ...subject, carcass: reply.carcass, panel: reply.panel }, drawing, place };
   lists.show(reply.scene);
-  board.show(reply.scene, place, whole);
+  board.show(reply.scene, place, whole, reply.scene.view === 'sheet' ? reply.panel : null);
   drawn = true;
   keep();
 }
@@ -124,5 +124,7 @@ function readPlace(kept: unknown): Place | null {
   if (typeof kept !== 'object' || kept === null || !('x' in kept) || !('y' in kept) || !('zoom' in kept)) return null;
   const { x, y, zoom } = kept;
   const sound = [x, y, zoom].every((value) => typeof value === 'number' && Number.isFinite(value));
-  return sound && typeof x === 'number' && typeof y === 'number' && typeof zoom === 'number' && zoom > 0 ? { x, y, zoom } : null;
+  return sound && typeof x === 'number' && typeof y === 'number' && typeof zoom === 'number' && zoom > 0
+    ? { x, y, zoom }
+    : null;
 }

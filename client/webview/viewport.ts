@@ -77,7 +77,8 @@ export class Viewport {
     const { x: cx, y: cy, zoom } = this.current;
     const { width, height } = this.size;
     const margin = 24;
-    if (Math.abs(x - cx) * zoom > width / 2 - margin || Math.abs(y - cy) * zoom > height / 2 - margin) this.go({ x, y, zoom });
+    if (Math.abs(x - cx) * zoom > width / 2 - margin || Math.abs(y - cy) * zoom > height / 2 - margin)
+      this.go({ x, y, zoom });
   }
 
   /** A point of the pane in scene millimetres. */

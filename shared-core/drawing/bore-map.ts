@@ -10,7 +10,7 @@ import { textBox, textWidth } from './lettering.js';
 import { placeNumbers } from './numbers.js';
 import { drawPanel, shownEnds } from './panel-shapes.js';
 import { Pen } from './pen.js';
-import type { Box, Fact, Scene, Shape, TextShape } from './scene.js';
+import type { Box, Fact, Medium, Scene, Shape, TextShape } from './scene.js';
 import { mm, PanelView } from './view.js';
 import { edgeWord, endWord, listed, sentence } from './words.js';
 
@@ -27,12 +27,6 @@ export function scaleFor(size: number, room: number): number {
 
 /** Longest side of a panel, in lettering millimetres, where lettering is to be read in a pane of the editor. */
 const LARGEST_ON_SCREEN = 90;
-
-/**
- * What a drawing is for. On paper it is true to a scale of ISO 5455; on a screen, which has no scale, the lettering is as
- * large against the panel as can be read in a pane.
- */
-export type Medium = 'paper' | 'screen';
 
 /**
  * The bore map of one panel; null where the carcass has no such panel. The panel itself always lies in the same place, its
@@ -87,7 +81,13 @@ export function shapeBox(shape: Shape, scale: number): Box {
     case 'text':
       return textBox(shape, scale);
     case 'line':
-      return boxOf([{ x: shape.x1, y: shape.y1 }, { x: shape.x2, y: shape.y2 }], 0);
+      return boxOf(
+        [
+          { x: shape.x1, y: shape.y1 },
+          { x: shape.x2, y: shape.y2 },
+        ],
+        0,
+      );
     case 'path':
       return boxOf(shape.points, 0);
     case 'circle':
@@ -140,9 +140,12 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[
     const kind = to >= panel.width ? 'Rebate' : 'Groove';
     return `${kind} on the inside face, ${figure(from, unit)} to ${show(to)} from the front edge, ${show(depth)} deep.`;
   });
-  if (bores.some(({ face, through }) => face === other && !through)) notes.push(`Dashed circles are bored from the ${other} face.`);
+  if (bores.some(({ face, through }) => face === other && !through))
+    notes.push(`Dashed circles are bored from the ${other} face.`);
   if (shownEnds(bores).length > 0) notes.push('Ends are folded out; across them, figures count from the outside face.');
-  notes.push(`Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${endWord(panel, 'reference-end')}.`);
+  notes.push(
+    `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${endWord(panel, 'reference-end')}.`,
+  );
   if (bores.length > 0) notes.push(CAUTION);
   return notes;
 }
@@ -159,10 +162,20 @@ function drawEndNames(pen: Pen, view: PanelView, bores: readonly Bore[]): void {
     const edge = view.alongV(end === 'reference-end' ? 0 : view.length);
     const along = (middle + edge) / 2;
     const crossing = bores.filter(({ face }) => face === end).map(({ u }) => view.alongU(mm(u)));
-    const room = widestRoom(0, view.width, crossing, pen.paper(textWidth(text, 2.5, false)));
+    const width = pen.paper(textWidth(text, 2.5, false));
+    const places = [
+      widestRoom(0, view.width, crossing, width),
+      ...[0.5, 0.3, 0.7, 0.1, 0.9].map((part) => part * view.width),
+    ];
     const what = { key: `${view.panel.key}:${end}:name`, class: 'label' } as const;
-    if (view.upright) pen.text(what, text, room, along + half, { anchor: 'middle' });
-    else pen.text(what, text, along + half, room, { anchor: 'middle', turn: -90 });
+    const shapes = places.map((place) =>
+      view.upright
+        ? pen.lettering(what, text, place, along + half, { anchor: 'middle' })
+        : pen.lettering(what, text, along + half, place, { anchor: 'middle', turn: -90 }),
+    );
+    // A bore may reach over the end of a panel that is too small for it; then the hole table alone names the end.
+    const shape = shapes.find((candidate) => pen.isFree(textBox(candidate, pen.scale), 0.1));
+    if (shape !== undefined) pen.put(shape);
   }
 }
 
@@ -218,12 +231,22 @@ function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: readonly
     const last = offset + (count - 1) * pitch;
     const lane: Lane = { axis: vAxis, line, out: back };
     const text = `${count - 1} × ${write(pitch)} = ${write((count - 1) * pitch)}`;
-    spanDimension(pen, `${name}:row-${offset}-${pitch}-${count}`, lane, feature(offset), feature(last), text, vs.map((v) => view.alongV(mm(v))));
+    spanDimension(
+      pen,
+      `${name}:row-${offset}-${pitch}-${count}`,
+      lane,
+      feature(offset),
+      feature(last),
+      text,
+      vs.map((v) => view.alongV(mm(v))),
+    );
     line += back * pen.paper(6);
   });
   if (vs.length > 0) {
     const lane: Lane = { axis: vAxis, line, out: back };
-    line += back * runningDimension(pen, `${name}:v`, lane, { at: view.alongV(0), text: '0', from: backEdge }, vs.map(feature));
+    line +=
+      back *
+      runningDimension(pen, `${name}:v`, lane, { at: view.alongV(0), text: '0', from: backEdge }, vs.map(feature));
     line += back * pen.paper(4.5);
   }
   const whole = (at: number, from: number, text: string): Feature => ({ at, from, text });
@@ -273,7 +296,10 @@ function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: readonly
 }
 
 /** The rows of a panel, those with the same places along it once. */
-function distinctRows(drawn: Drawn, panel: Panel): readonly { offset: Micrometres; pitch: Micrometres; count: number }[] {
+function distinctRows(
+  drawn: Drawn,
+  panel: Panel,
+): readonly { offset: Micrometres; pitch: Micrometres; count: number }[] {
   const rows = new Map<string, { offset: Micrometres; pitch: Micrometres; count: number }>();
   for (const { panel: owner, offset, pitch, count } of drawn.boring.rows) {
     if (owner === panel.key) rows.set(`${offset}|${pitch}|${count}`, { offset, pitch, count });
@@ -287,7 +313,9 @@ function drawFaceName(pen: Pen, view: PanelView): void {
   const centre = around([view.face])!;
   const middle = { x: centre.width / 2, y: centre.height / 2 };
   const steps = [0, 1, -1, 2, -2, 3, -3, 4, -4];
-  const places = steps.flatMap((down) => steps.map((right) => ({ x: middle.x + (right * centre.width) / 10, y: middle.y + (down * centre.height) / 10 })));
+  const places = steps.flatMap((down) =>
+    steps.map((right) => ({ x: middle.x + (right * centre.width) / 10, y: middle.y + (down * centre.height) / 10 })),
+  );
   places.sort((a, b) => Math.hypot(a.x - middle.x, a.y - middle.y) - Math.hypot(b.x - middle.x, b.y - middle.y));
   for (const turn of [0, -90] as const) {
     for (const height of [3.5, 2.5]) {
@@ -301,10 +329,10 @@ function drawFaceName(pen: Pen, view: PanelView): void {
           { anchor: 'middle', turn, height },
         );
         const box = textBox(shape, pen.scale);
-        const inside = box.x > 0 && box.y > 0 && box.x + box.width < view.face.width && box.y + box.height < view.face.height;
+        const inside =
+          box.x > 0 && box.y > 0 && box.x + box.width < view.face.width && box.y + box.height < view.face.height;
         if (!inside || !pen.isFree(box, 1)) continue;
-        pen.add(shape);
-        pen.take(box);
+        pen.put(shape);
         return;
       }
     }

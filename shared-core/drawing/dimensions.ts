@@ -60,7 +60,13 @@ export interface Feature {
  * each figure at the end of its extension line. Figures that would touch are moved apart and led back by a bent line.
  * Gives how far the figures reach beyond the lane, in scene units.
  */
-export function runningDimension(pen: Pen, key: string, lane: Lane, origin: Feature, features: readonly Feature[]): number {
+export function runningDimension(
+  pen: Pen,
+  key: string,
+  lane: Lane,
+  origin: Feature,
+  features: readonly Feature[],
+): number {
   if (features.length === 0) return 0;
   const all = [origin, ...features].sort((a, b) => a.at - b.at);
   const places = spread(
@@ -99,7 +105,8 @@ export function runningDimension(pen: Pen, key: string, lane: Lane, origin: Feat
     ]);
     const half = pen.paper(HEIGHT / 2);
     const label = { key: `${name}:figure`, class: 'dimension' } as const;
-    if (lane.axis === 'x') pen.text(label, feature.text, place + half, ends, { turn: -90, anchor: lane.out > 0 ? 'end' : 'start' });
+    if (lane.axis === 'x')
+      pen.text(label, feature.text, place + half, ends, { turn: -90, anchor: lane.out > 0 ? 'end' : 'start' });
     else pen.text(label, feature.text, ends, place + half, { anchor: lane.out > 0 ? 'start' : 'end' });
     reach = Math.max(reach, pen.paper(JOG + textWidth(feature.text, HEIGHT, false)));
   });

@@ -22,7 +22,8 @@ export function boresOf(drawn: Drawn, panel: Panel): readonly Bore[] {
 
 /** The face to show: the one with more blind bores; the inside one where they are even. */
 export function faceToShow(bores: readonly Bore[]): 'inside' | 'outside' {
-  const blind = (face: 'inside' | 'outside'): number => bores.filter((bore) => bore.face === face && !bore.through).length;
+  const blind = (face: 'inside' | 'outside'): number =>
+    bores.filter((bore) => bore.face === face && !bore.through).length;
   return blind('outside') > blind('inside') ? 'outside' : 'inside';
 }
 

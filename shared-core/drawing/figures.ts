@@ -1,4 +1,4 @@
-import type { Micrometres, Unit } from '../length/units.js';
+import { MICROMETRES_PER_INCH, type Micrometres, type Unit } from '../length/units.js';
 import { writeLength } from '../length/write.js';
 
 /** A thousandth of an inch is finer than any stop is set. */
@@ -9,7 +9,7 @@ export function figure(length: Micrometres, unit: Unit): string {
   const exact = writeLength(length, unit);
   const point = exact.indexOf('.');
   if (unit === 'mm' || point < 0 || exact.length - point - 1 <= INCH_DECIMALS) return exact;
-  return Number(exact).toFixed(INCH_DECIMALS).replace(/\.?0+$/, '');
+  return (length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS).replace(/\.?0+$/, '');
 }
 
 /** The same with its unit, for sentences. */

@@ -60,7 +60,9 @@ export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore:
   const from = onFace ? endWord(panel, 'reference-end') : 'outside face';
   const row = boring.rows.find(({ id }) => id === bore.group);
   const place =
-    row !== undefined && row.pitch > 0 ? `, hole ${Math.round((bore.v - row.offset) / row.pitch) + 1} of ${row.count}` : '';
+    row !== undefined && row.pitch > 0
+      ? `, hole ${Math.round((bore.v - row.offset) / row.pitch) + 1} of ${row.count}`
+      : '';
   const fitting = bore.fitting === null ? '' : `, ${bore.fitting}`;
   return (
     `${sentence(useOf(carcass, boring, panel, bore))}${place}${fitting}: Ø ${show(bore.diameter)}, ${depth}. ` +
@@ -121,7 +123,9 @@ export function describe(scene: Scene): string {
   const bores = scene.table.reduce((sum, { count }) => sum + count, 0);
   const facts = scene.facts.map(({ word, value }) => `${word}: ${value}.`).join(' ');
   const found =
-    scene.findings.length === 0 ? 'No findings.' : `Findings: ${scene.findings.map(({ message }) => message).join(' ')}`;
+    scene.findings.length === 0
+      ? 'No findings.'
+      : `Findings: ${scene.findings.map(({ message }) => message).join(' ')}`;
   return `${scene.title}. ${scene.caption} ${facts} ${bores === 1 ? 'One bore' : `${bores} bores`}. ${found}`;
 }
 

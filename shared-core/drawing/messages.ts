@@ -1,4 +1,4 @@
-import type { Scene, SourceKey } from './scene.js';
+import type { Medium, Scene, SourceKey } from './scene.js';
 
 // What the editor's client, the server and the page in the preview say to each other about drawings. Types only.
 
@@ -29,7 +29,9 @@ export interface DrawingParams {
    */
   readonly carcass: string | null;
   readonly panel: string | null;
-  /** How many times smaller the lettering of a bore map is wanted, because the reader has zoomed in: 1 (the default) to 64. */
+  /** What it is for: to scale on paper (the default), or lettered to be read in a pane. */
+  readonly medium?: Medium;
+  /** On a screen, how many times smaller the lettering of a bore map is wanted, because the reader has zoomed in: 1 (the default) to 64. */
   readonly nearer?: number;
 }
 
@@ -85,6 +87,12 @@ export type ToPage =
 /** From the page to the extension. */
 export type FromPage =
   | { readonly type: 'ready' }
-  | { readonly type: 'subject'; readonly view: View; readonly follow: boolean; readonly carcass: string | null; readonly panel: string | null }
+  | {
+      readonly type: 'subject';
+      readonly view: View;
+      readonly follow: boolean;
+      readonly carcass: string | null;
+      readonly panel: string | null;
+    }
   | { readonly type: 'nearer'; readonly nearer: number }
   | { readonly type: 'reveal'; readonly source: SourceKey };

@@ -168,7 +168,8 @@ function drawMarks(pen: Pen, view: PanelView, bores: readonly Bore[], findings: 
   for (const finding of findings) {
     for (const id of finding.bores) {
       const before = gravest.get(id);
-      if (before === undefined || GRAVITY.indexOf(finding.severity) > GRAVITY.indexOf(before.severity)) gravest.set(id, finding);
+      if (before === undefined || GRAVITY.indexOf(finding.severity) > GRAVITY.indexOf(before.severity))
+        gravest.set(id, finding);
     }
   }
   for (const bore of bores) {

@@ -54,7 +54,13 @@ export class Pen {
     this.add({ ...what, kind: 'line', panel: this.panel, line, x1: a.x, y1: a.y, x2: b.x, y2: b.y });
   }
 
-  path(what: What, line: LineType, points: readonly Point[], fill: 'none' | 'paper' | 'board' | 'ink' = 'none', closed = true): void {
+  path(
+    what: What,
+    line: LineType,
+    points: readonly Point[],
+    fill: 'none' | 'paper' | 'board' | 'ink' = 'none',
+    closed = true,
+  ): void {
     this.add({ ...what, kind: 'path', panel: this.panel, line, points, closed, fill });
   }
 
@@ -69,16 +75,45 @@ export class Pen {
     corners.forEach((corner, index) => this.take(boxOf([corner, corners[(index + 1) % 4]!], this.paper(0.6))));
   }
 
-  text(what: What, text: string, x: number, y: number, style: Partial<Pick<TextShape, 'height' | 'anchor' | 'turn' | 'strong'>> = {}): TextShape {
+  text(
+    what: What,
+    text: string,
+    x: number,
+    y: number,
+    style: Partial<Pick<TextShape, 'height' | 'anchor' | 'turn' | 'strong'>> = {},
+  ): TextShape {
     const shape = this.lettering(what, text, x, y, style);
-    this.add(shape);
-    this.takeSolid(textBox(shape, this.scale));
+    this.put(shape);
     return shape;
   }
 
+  /** Puts down a text made by `lettering`. */
+  put(shape: TextShape): void {
+    this.add(shape);
+    this.takeSolid(textBox(shape, this.scale));
+  }
+
   /** A text that is not yet put down. */
-  lettering(what: What, text: string, x: number, y: number, style: Partial<Pick<TextShape, 'height' | 'anchor' | 'turn' | 'strong'>> = {}): TextShape {
-    return { height: 2.5, anchor: 'start', turn: 0, strong: false, ...what, ...style, kind: 'text', panel: this.panel, text, x, y };
+  lettering(
+    what: What,
+    text: string,
+    x: number,
+    y: number,
+    style: Partial<Pick<TextShape, 'height' | 'anchor' | 'turn' | 'strong'>> = {},
+  ): TextShape {
+    return {
+      height: 2.5,
+      anchor: 'start',
+      turn: 0,
+      strong: false,
+      ...what,
+      ...style,
+      kind: 'text',
+      panel: this.panel,
+      text,
+      x,
+      y,
+    };
   }
 
   /** Keeps lettering off a line. */

@@ -35,6 +35,12 @@ export interface Scene {
   readonly sources: Readonly<Record<SourceKey, Place>>;
 }
 
+/**
+ * What a drawing is for. On paper it is true to a scale of ISO 5455; on a screen, which has no scale, the lettering is as
+ * large against the panel as can be read in a pane.
+ */
+export type Medium = 'paper' | 'screen';
+
 export interface Fact {
   readonly word: string;
   readonly value: string;

@@ -1,27 +1,28 @@
 import type { Panel } from '../carcass/model.js';
-import type { Box, Scene, Shape } from './scene.js';
-import { CAUTION, SCALES, type Medium, frameOf, shapeBox, sizeText } from './bore-map.js';
+import type { Box, Medium, Scene, Shape } from './scene.js';
+import { CAUTION, SCALES, frameOf, shapeBox, sizeText } from './bore-map.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from './drawn.js';
 import { around, grow } from './boxes.js';
 import { holeGroups, tableHeads } from './hole-table.js';
-import { drawPanel } from './panel-shapes.js';
+import { textWidth } from './lettering.js';
+import { drawPanel, shownEnds } from './panel-shapes.js';
 import { Pen } from './pen.js';
-import { PanelView } from './view.js';
+import { mm, PanelView } from './view.js';
 import { isUpright } from './words.js';
 
 /** Room on paper for the panels of one carcass, in millimetres: an A4 sheet less its margins, head and foot. */
 const ROOM = { width: 190, height: 230 };
 /** The same for a pane of the editor, in lettering millimetres. */
 const PANE = { width: 200, height: 150 };
-/** Scales tried for a pane, each so much smaller than the one before. */
-const FINER = 1.06;
+/** Scales tried for a pane, each a little smaller than the one before. */
+const FINER_SCALES = Array.from({ length: 70 }, (_, step) => 1.06 ** step);
 const END_GAP = 3;
 const BETWEEN = { x: 9, y: 8 };
 const LINE = 4;
 
-interface Cell {
+/** A panel drawn, and the box that it takes. */
+interface Cell extends Box {
   readonly shapes: readonly Shape[];
-  readonly box: Box;
 }
 
 /** Every panel of the carcass on one sheet and to one scale, uprights first, row by row, each with name and size. */
@@ -33,22 +34,27 @@ export function sheetScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
   const groups = panels.map((panel) => holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit));
   // Lines of the table are numbered through the sheet.
   let number = 0;
-  const numbered = groups.map((lines) => lines.map(({ line, bores }) => ({ bores, line: { ...line, number: ++number } })));
-  let laid: { shapes: Shape[]; fits: boolean } = { shapes: [], fits: false };
+  const numbered = groups.map((lines) =>
+    lines.map(({ line, bores }) => ({ bores, line: { ...line, number: ++number } })),
+  );
+  const faces = panels.map((panel) => faceToShow(boresOf(drawn, panel)));
   const room = medium === 'paper' ? ROOM : PANE;
-  let scale = 1;
-  for (scale of medium === 'paper' ? SCALES : finerScales()) {
-    const cells = panels.map((panel, index) => {
-      const pen = new Pen(panel.key, scale, 'plain');
-      const view = new PanelView(panel, faceToShow(boresOf(drawn, panel)), pen.paper(END_GAP));
-      drawPanel(pen, view, drawn, numbered[index]!, findings, sources);
-      drawName(pen, view, drawn);
-      const shapes = pen.painted();
-      return { shapes, box: frameOf(shapes, scale) };
-    });
-    laid = layOut(cells, scale, room);
-    if (laid.fits) break;
-  }
+  const scales = medium === 'paper' ? SCALES : FINER_SCALES;
+  const fits = (scale: number): boolean => {
+    const sizes = panels.map((panel) => sizeAt(panel, drawn, scale));
+    return rowsOf(sizes, scale, room).fits;
+  };
+  const scale = scales.find(fits) ?? SCALES.at(-1)!;
+  const cells = panels.map((panel, index): Cell => {
+    const pen = new Pen(panel.key, scale, 'plain');
+    const view = new PanelView(panel, faces[index]!, pen.paper(END_GAP));
+    drawPanel(pen, view, drawn, numbered[index]!, findings, sources);
+    drawName(pen, view, drawn);
+    const shapes = pen.painted();
+    const { x, y, width, height } = frameOf(shapes, scale);
+    return { shapes, x, y, width, height };
+  });
+  const shapes = layOut(cells, scale, room);
   const bores = drawn.boring.bores.length;
   return {
     view: 'sheet',
@@ -60,11 +66,12 @@ export function sheetScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
       { word: 'Bores', value: String(bores) },
       { word: 'Boards', value: boards(panels) },
     ],
-    caption: 'Every panel on the face that is bored more; uprights as they stand, horizontals with the front edge toward you.',
+    caption:
+      'Every panel on the face that is bored more; uprights as they stand, horizontals with the front edge toward you.',
     unit: drawn.unit,
     scale,
-    frame: grow(frameOf(laid.shapes, scale), 4 * scale),
-    shapes: laid.shapes,
+    frame: grow(frameOf(shapes, scale), 4 * scale),
+    shapes,
     heads: tableHeads(drawn.unit, 'reference end', true),
     table: numbered.flat().map(({ line }) => line),
     findings,
@@ -77,9 +84,14 @@ export function sheetScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
   };
 }
 
-function finerScales(): number[] {
-  const steps = Math.ceil(Math.log(SCALES.at(-1)!) / Math.log(FINER));
-  return Array.from({ length: steps + 1 }, (_, step) => FINER ** step);
+/** Room that a panel takes on the page at a scale, before it is drawn; a little more than it will take. */
+function sizeAt(panel: Panel, drawn: Drawn, scale: number): Size {
+  const ends = shownEnds(boresOf(drawn, panel)).length;
+  const along = mm(panel.length) + ends * (mm(panel.thickness) + END_GAP * scale) + 4 * scale;
+  const across = mm(panel.width) + 4 * scale;
+  const [width, height] = isUpright(panel) ? [across, along] : [along, across];
+  const label = textWidth(sizeText(panel, drawn), 2.5, false) * scale;
+  return { width: Math.max(width, label), height: height + (4.1 + LINE + 1) * scale };
 }
 
 function drawName(pen: Pen, view: PanelView, drawn: Drawn): void {
@@ -90,40 +102,63 @@ function drawName(pen: Pen, view: PanelView, drawn: Drawn): void {
   const style = { anchor: 'middle' } as const;
   const what = { key: `${panel.key}:name`, class: 'panel-name', source: pen.shapes[0]!.source! } as const;
   pen.text(what, panel.key, middle, base, { ...style, strong: true });
-  pen.text({ ...what, key: `${panel.key}:size`, class: 'label' }, sizeText(panel, drawn), middle, base + pen.paper(LINE), style);
+  pen.text(
+    { ...what, key: `${panel.key}:size`, class: 'label' },
+    sizeText(panel, drawn),
+    middle,
+    base + pen.paper(LINE),
+    style,
+  );
 }
 
-/** Rows as wide as the paper, each centred; the feet of a row's panels stand on one line. */
-function layOut(cells: readonly Cell[], scale: number, paper: { readonly width: number; readonly height: number }): { shapes: Shape[]; fits: boolean } {
-  const gap = { x: BETWEEN.x * scale, y: BETWEEN.y * scale };
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Rows as wide as the paper, and whether they all go on it. */
+function rowsOf<T extends Size>(
+  cells: readonly T[],
+  scale: number,
+  paper: Size,
+): { readonly rows: readonly (readonly T[])[]; readonly fits: boolean } {
   const room = paper.width * scale;
-  const rows: Cell[][] = [];
+  const rows: T[][] = [];
   let used = Infinity;
   for (const cell of cells) {
-    if (used + gap.x + cell.box.width > room) {
-      rows.push([cell]);
-      used = cell.box.width;
-    } else {
-      rows.at(-1)!.push(cell);
-      used += gap.x + cell.box.width;
+    used += BETWEEN.x * scale + cell.width;
+    if (used > room) {
+      rows.push([]);
+      used = cell.width;
     }
+    rows.at(-1)!.push(cell);
   }
+  const height = rows.reduce((sum, row) => sum + highest(row) + BETWEEN.y * scale, -BETWEEN.y * scale);
+  return { rows, fits: height <= paper.height * scale && cells.every(({ width }) => width <= room) };
+}
+
+const highest = (row: readonly Size[]): number => Math.max(...row.map(({ height }) => height));
+
+/** Puts the cells into rows, each centred; the feet of a row's panels stand on one line. */
+function layOut(cells: readonly Cell[], scale: number, paper: Size): Shape[] {
+  const gap = { x: BETWEEN.x * scale, y: BETWEEN.y * scale };
+  const { rows } = rowsOf(cells, scale, paper);
+  const widths = rows.map((row) => row.reduce((sum, { width }) => sum + width + gap.x, -gap.x));
+  const widest = Math.max(0, ...widths);
   const shapes: Shape[] = [];
   let top = 0;
-  const widths = rows.map((row) => row.reduce((sum, { box }) => sum + box.width + gap.x, -gap.x));
-  const widest = Math.max(0, ...widths);
   rows.forEach((row, index) => {
-    const height = Math.max(...row.map(({ box }) => box.height));
+    const height = highest(row);
     let left = (widest - widths[index]!) / 2;
-    for (const { shapes: drawn, box } of row) {
-      const dx = left - box.x;
-      const dy = top + height - box.height - box.y;
-      shapes.push(...drawn.map((shape) => moved(shape, dx, dy)));
-      left += box.width + gap.x;
+    for (const cell of row) {
+      const dx = left - cell.x;
+      const dy = top + height - cell.height - cell.y;
+      shapes.push(...cell.shapes.map((shape) => moved(shape, dx, dy)));
+      left += cell.width + gap.x;
     }
     top += height + gap.y;
   });
-  return { shapes, fits: widest <= room && top - gap.y <= paper.height * scale };
+  return shapes;
 }
 
 function moved(shape: Shape, dx: number, dy: number): Shape {

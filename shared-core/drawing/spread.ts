@@ -15,5 +15,7 @@ export function spread(wanted: readonly number[], gap: number): number[] {
       pools.pop();
     }
   });
-  return pools.flatMap(({ sum, count }) => Array.from({ length: count }, () => sum / count)).map((place, index) => place + index * gap);
+  return pools
+    .flatMap(({ sum, count }) => Array.from({ length: count }, () => sum / count))
+    .map((place, index) => place + index * gap);
 }

@@ -34,10 +34,24 @@ function shapeNode(shape: Shape, scale: number): SvgNode {
   switch (shape.kind) {
     case 'line': {
       const { x1, y1, x2, y2 } = shape;
-      return leaf('path', shape.key, { class: classes, d: pathOf([{ x: x1, y: y1 }, { x: x2, y: y2 }], false), ...data });
+      return leaf('path', shape.key, {
+        class: classes,
+        d: pathOf(
+          [
+            { x: x1, y: y1 },
+            { x: x2, y: y2 },
+          ],
+          false,
+        ),
+        ...data,
+      });
     }
     case 'path':
-      return leaf('path', shape.key, { class: `${classes} fill-${shape.fill}`, d: pathOf(shape.points, shape.closed), ...data });
+      return leaf('path', shape.key, {
+        class: `${classes} fill-${shape.fill}`,
+        d: pathOf(shape.points, shape.closed),
+        ...data,
+      });
     case 'circle':
       return leaf('circle', shape.key, { class: classes, ...round(shape.cx, shape.cy, shape.r), ...data });
     case 'text':
@@ -83,12 +97,27 @@ function markNode(shape: MarkShape, scale: number): SvgNode {
   const at = { x: r * Math.SQRT1_2 + flag * 0.8, y: -(r * Math.SQRT1_2 + flag * 0.8) };
   const corners: readonly Point[] =
     severity === 'error'
-      ? [{ x: 0, y: -1 }, { x: 1, y: 0.8 }, { x: -1, y: 0.8 }]
-      : [{ x: -0.8, y: -0.8 }, { x: 0.8, y: -0.8 }, { x: 0.8, y: 0.8 }, { x: -0.8, y: 0.8 }];
+      ? [
+          { x: 0, y: -1 },
+          { x: 1, y: 0.8 },
+          { x: -1, y: 0.8 },
+        ]
+      : [
+          { x: -0.8, y: -0.8 },
+          { x: 0.8, y: -0.8 },
+          { x: 0.8, y: 0.8 },
+          { x: -0.8, y: 0.8 },
+        ];
   const sign =
     severity === 'info'
       ? leaf('circle', 'flag', { class: 'flag', ...round(at.x, at.y, flag * 0.7) })
-      : leaf('path', 'flag', { class: 'flag', d: pathOf(corners.map(({ x, y }) => ({ x: at.x + x * flag, y: at.y + y * flag })), true) });
+      : leaf('path', 'flag', {
+          class: 'flag',
+          d: pathOf(
+            corners.map(({ x, y }) => ({ x: at.x + x * flag, y: at.y + y * flag })),
+            true,
+          ),
+        });
   return {
     tag: 'g',
     key: shape.key,

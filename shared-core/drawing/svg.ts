@@ -1,3 +1,4 @@
+import { SCALES } from './bore-map.js';
 import { describe, tableCells } from './hole-table.js';
 import { CAP_HEIGHT, fitText, LETTERING, textWidth } from './lettering.js';
 import type { Scene } from './scene.js';
@@ -55,7 +56,13 @@ export function toSvg(scene: Scene, options: SvgOptions = { table: true }): stri
     },
     children: [
       { tag: 'title', key: 'title', attributes: {}, children: [], text: scene.title },
-      { tag: 'style', key: 'style', attributes: {}, children: [], text: printStyle(scale, scene.view === 'sheet' ? 0.35 : 0.5) },
+      {
+        tag: 'style',
+        key: 'style',
+        attributes: {},
+        children: [],
+        text: printStyle(scale, scene.view === 'sheet' ? 0.35 : 0.5),
+      },
       { tag: 'rect', key: 'paper', attributes: { class: 'paper', width: '100%', height: '100%' }, children: [] },
       place('head', MARGIN, MARGIN, head.nodes),
       drawing,
@@ -91,8 +98,13 @@ function text(key: string, x: number, y: number, words: string, height = TEXT, s
   };
 }
 
+/** A scene that is lettered for a screen has no scale that a ruler could use. */
+function scaleText({ scale }: Scene): string {
+  return SCALES.some((one) => one === scale) ? `Scale 1:${scale}` : 'Not to scale';
+}
+
 function headNodes(scene: Scene): Block {
-  const facts = [...scene.facts.map(({ word, value }) => `${word} ${value}`), `Scale 1:${scene.scale}`].join('   ·   ');
+  const facts = [...scene.facts.map(({ word, value }) => `${word} ${value}`), scaleText(scene)].join('   ·   ');
   const lines = [scene.title, facts, scene.caption];
   const nodes = [
     text('title', 0, 3.5, scene.title, 3.5, true),
@@ -106,21 +118,34 @@ function headNodes(scene: Scene): Block {
 function tableNodes(scene: Scene): Block {
   const heads = ['', ...scene.heads];
   const sheet = scene.view === 'sheet';
-  const rows = scene.table.map((line) => ['', ...tableCells(line)].map((cell, index) => (sheet && index === 3 ? `${line.panel}, ${cell}` : cell)));
+  const rows = scene.table.map((line) =>
+    ['', ...tableCells(line)].map((cell, index) => (sheet && index === 3 ? `${line.panel}, ${cell}` : cell)),
+  );
   const columns = heads.map((head, index) =>
     index === 0
       ? 6
-      : 3 + Math.max(textWidth(head, TEXT, true), ...rows.map((row) => Math.min(textWidth(row[index] ?? '', TEXT, false), 70))),
+      : 3 +
+        Math.max(
+          textWidth(head, TEXT, true),
+          ...rows.map((row) => Math.min(textWidth(row[index] ?? '', TEXT, false), 70)),
+        ),
   );
   const starts = columns.map((_, index) => columns.slice(0, index).reduce((sum, width) => sum + width, 0));
   const width = columns.reduce((sum, column) => sum + column, 0);
   const nodes: SvgNode[] = [];
   const rule = (key: string, y: number, line: string): void => {
-    nodes.push({ tag: 'path', key, attributes: { class: `rule ${line}`, d: `M0 ${coordinate(y)}H${coordinate(width)}` }, children: [] });
+    nodes.push({
+      tag: 'path',
+      key,
+      attributes: { class: `rule ${line}`, d: `M0 ${coordinate(y)}H${coordinate(width)}` },
+      children: [],
+    });
   };
   let y = 0;
   if (rows.length > 0) {
-    heads.forEach((head, index) => head !== '' && nodes.push(text(`head-${index}`, starts[index]!, 3.2, head, TEXT, true)));
+    heads.forEach(
+      (head, index) => head !== '' && nodes.push(text(`head-${index}`, starts[index]!, 3.2, head, TEXT, true)),
+    );
     rule('rule-head', 4.8, 'wide');
     y = 4.8;
     rows.forEach((row, at) => {
@@ -138,7 +163,8 @@ function tableNodes(scene: Scene): Block {
         ],
       });
       row.forEach((cell, index) => {
-        if (cell !== '') nodes.push(text(`cell-${at}-${index}`, starts[index]!, y + ROW - 1.6, fitText(cell, TEXT, false, 70)));
+        if (cell !== '')
+          nodes.push(text(`cell-${at}-${index}`, starts[index]!, y + ROW - 1.6, fitText(cell, TEXT, false, 70)));
       });
       y += ROW;
       rule(`rule-${at}`, y, 'narrow');
@@ -146,12 +172,14 @@ function tableNodes(scene: Scene): Block {
     y += 3;
   }
   const noteWidth = Math.max(width, 150);
-  [...scene.findings.map(({ severity, message }) => `${sentence(severity)}: ${message}`), ...scene.notes].forEach((note, index) => {
-    wrap(note, noteWidth).forEach((line, at) => {
-      y += 4.4;
-      nodes.push(text(`note-${index}-${at}`, 0, y, line, TEXT, false, ' note'));
-    });
-  });
+  [...scene.findings.map(({ severity, message }) => `${sentence(severity)}: ${message}`), ...scene.notes].forEach(
+    (note, index) => {
+      wrap(note, noteWidth).forEach((line, at) => {
+        y += 4.4;
+        nodes.push(text(`note-${index}-${at}`, 0, y, line, TEXT, false, ' note'));
+      });
+    },
+  );
   return { nodes, width: Math.max(width, scene.notes.length > 0 ? noteWidth : 0), height: y + 2 };
 }
 
@@ -160,7 +188,8 @@ function wrap(sentence: string, room: number): string[] {
   const lines: string[] = [];
   for (const word of sentence.split(' ')) {
     const last = lines.at(-1);
-    if (last !== undefined && textWidth(`${last} ${word}`, TEXT, false) <= room) lines[lines.length - 1] = `${last} ${word}`;
+    if (last !== undefined && textWidth(`${last} ${word}`, TEXT, false) <= room)
+      lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;
@@ -198,7 +227,10 @@ function printStyle(scale: number, wide: number): string {
     ['.fill-ink', 'fill:#1f1f1f'],
     ['.centre-line.line-thin', 'stroke:#777'],
     ['.text', `font-family:${LETTERING};fill:#1f1f1f;stroke:none`],
-    ['text.dimension,text.label,text.panel-name', `paint-order:stroke;stroke:#fff;stroke-width:${w(0.9)};stroke-linejoin:round`],
+    [
+      'text.dimension,text.label,text.panel-name',
+      `paint-order:stroke;stroke:#fff;stroke-width:${w(0.9)};stroke-linejoin:round`,
+    ],
     ['.note', 'fill:#444'],
     ['.strong', 'font-weight:bold'],
     ['.anchor-middle', 'text-anchor:middle'],
@@ -220,7 +252,15 @@ function printStyle(scale: number, wide: number): string {
     ['.rule.wide', 'stroke-width:0.4'],
     ['.rule.narrow', 'stroke:#bbb'],
   ];
-  return rules.map(([selector, look]) => `${selector.split(',').map((one) => within + one).join(',')}{${look}}`).join('');
+  return rules
+    .map(
+      ([selector, look]) =>
+        `${selector
+          .split(',')
+          .map((one) => within + one)
+          .join(',')}{${look}}`,
+    )
+    .join('');
 }
 
 /** XML text of a tree. */
@@ -237,5 +277,8 @@ const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '
 function escape(words: string): string {
   return words
     .replace(/[&<>"]/g, (letter) => ESCAPES[letter]!)
-    .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g, '');
+    .replace(
+      /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g,
+      '',
+    );
 }

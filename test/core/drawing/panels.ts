@@ -9,7 +9,15 @@ import type { Board, Dowel } from '../../../shared-core/shop/model.js';
 
 export const um = (millimetres: number): number => Math.round(millimetres * 1000);
 const place = { part: 'self', start: 0, end: 4 } as const;
-const board: Board = { name: 'board-16', place, thickness: um(16), nominal: um(16), sheetLength: null, sheetWidth: null, grain: 'none' };
+const board: Board = {
+  name: 'board-16',
+  place,
+  thickness: um(16),
+  nominal: um(16),
+  sheetLength: null,
+  sheetWidth: null,
+  grain: 'none',
+};
 const dowel: Dowel = { name: 'dowel-8x30', place, kind: 'dowel', diameter: um(8), length: um(30), inFace: um(12) };
 
 const POSES: Readonly<Partial<Record<PanelRole, Pose>>> = {
@@ -30,7 +38,12 @@ export function panel(key: string, role: PanelRole, length: number, width: numbe
     cutWidth: um(width - 1),
     pose: POSES[role] ?? POSES.bottom!,
     board,
-    bands: { front: { name: 'band-1', place, thickness: um(1), height: null }, back: null, 'reference-end': null, 'far-end': null },
+    bands: {
+      front: { name: 'band-1', place, thickness: um(1), height: null },
+      back: null,
+      'reference-end': null,
+      'far-end': null,
+    },
     grooves: [],
     place,
     path: [],
@@ -38,13 +51,48 @@ export function panel(key: string, role: PanelRole, length: number, width: numbe
   };
 }
 
-export function bore(id: string, owner: string, face: Surface, u: number, v: number, diameter: number, depth: number, purpose: BorePurpose, group: string, start = 0): Bore {
+export function bore(
+  id: string,
+  owner: string,
+  face: Surface,
+  u: number,
+  v: number,
+  diameter: number,
+  depth: number,
+  purpose: BorePurpose,
+  group: string,
+  start = 0,
+): Bore {
   const at = { part: 'self', start, end: start + 3 } as const;
-  return { id, panel: owner, face, u: um(u), v: um(v), diameter: um(diameter), depth: um(depth), through: false, purpose, group, fitting: purpose === 'row' ? null : 'dowel-8x30', place: at };
+  return {
+    id,
+    panel: owner,
+    face,
+    u: um(u),
+    v: um(v),
+    diameter: um(diameter),
+    depth: um(depth),
+    through: false,
+    purpose,
+    group,
+    fitting: purpose === 'row' ? null : 'dowel-8x30',
+    place: at,
+  };
 }
 
 function joint(endPanel: string, facePanel: string, end: Joint['end']): Joint {
-  return { id: `${endPanel}/${facePanel}`, facePanel, face: 'inside', endPanel, end, fitting: dowel, faceFitting: dowel, stagger: false, place, path: [] };
+  return {
+    id: `${endPanel}/${facePanel}`,
+    facePanel,
+    face: 'inside',
+    endPanel,
+    end,
+    fitting: dowel,
+    faceFitting: dowel,
+    stagger: false,
+    place,
+    path: [],
+  };
 }
 
 const DOWELS = [53, 213, 373, 501];
@@ -88,7 +136,8 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
     })),
   );
   for (const { id, panel: side, u, count } of rows) {
-    for (let k = 0; k < count; k += 1) bores.push(bore(`${id}:${k}`, side, 'inside', u / 1000, 8 + 32 * k, 5, 13, 'row', id, 50));
+    for (let k = 0; k < count; k += 1)
+      bores.push(bore(`${id}:${k}`, side, 'inside', u / 1000, 8 + 32 * k, 5, 13, 'row', id, 50));
   }
   const carcass: Carcass = { panels, joints, bays: [], back: 'grooved' };
   const boring: BoreMap = { rows, bores, unused: [] };

@@ -32,7 +32,8 @@ interface Shown {
 }
 function lookAtPage(): Shown {
   const words = (selector: string): string => document.querySelector(selector)?.textContent ?? '';
-  const all = (selector: string): string[] => [...document.querySelectorAll(selector)].map((one) => one.textContent ?? '');
+  const all = (selector: string): string[] =>
+    [...document.querySelectorAll(selector)].map((one) => one.textContent ?? '');
   return {
     title: words('h1'),
     version: Number(document.body.dataset.version),
@@ -82,7 +83,9 @@ function setCursor(editor: vscode.TextEditor, at: string): void {
 }
 const lineOf = (editor: vscode.TextEditor): string => editor.document.lineAt(editor.selection.active.line).text.trim();
 const findingsOf = (editor: vscode.TextEditor): string[] =>
-  vscode.languages.getDiagnostics(editor.document.uri).map(({ code }) => String(typeof code === 'object' ? code.value : code));
+  vscode.languages
+    .getDiagnostics(editor.document.uri)
+    .map(({ code }) => String(typeof code === 'object' ? code.value : code));
 
 const JOB = `title: Pantry
 shop: pantry.shop.yaml
@@ -105,7 +108,10 @@ if (driverAvailable) {
       await preview(JOB, 'width: 600\n    fixed');
       const shown = await shows('the bore map', ({ title }) => title === 'right-base, left');
       assert.ok(shown.bores > 40, `${shown.bores} bores`);
-      const policy = await evaluateInWebview(DRAWING, () => document.querySelector('meta[http-equiv]')?.getAttribute('content') ?? '');
+      const policy = await evaluateInWebview(
+        DRAWING,
+        () => document.querySelector('meta[http-equiv]')?.getAttribute('content') ?? '',
+      );
       assert.match(policy, /^default-src 'none'; script-src 'nonce-[0-9a-f]{32}'; style-src /);
       assert.doesNotMatch(policy, /unsafe/);
       assert.deepEqual((await pageProblems()).slice(before.length), []);
@@ -143,8 +149,9 @@ if (driverAvailable) {
     test('a click on a bore leads to the line that causes it, and the drawing stays', async () => {
       const editor = await preview(JOB, 'width: 600\n    fixed');
       await shows('the side', ({ title }) => title === 'right-base, left');
-      const id = await evaluateInWebview(DRAWING, () =>
-        document.querySelector<SVGElement>('[data-group^="shelf-1"]')?.dataset.bore ?? '',
+      const id = await evaluateInWebview(
+        DRAWING,
+        () => document.querySelector<SVGElement>('[data-group^="shelf-1"]')?.dataset.bore ?? '',
       );
       await clickInWebview(`[data-bore="${id}"]`, true);
       await until('the cursor on the shelf', () => lineOf(editor).startsWith('fixed-shelves'));
@@ -159,7 +166,9 @@ if (driverAvailable) {
       await shows('the side', ({ title }) => title === 'right-base, left');
       await focusInWebview(DRAWING);
       const focused = (): Promise<string> =>
-        evaluateInWebview(DRAWING, () => (document.activeElement instanceof SVGElement ? (document.activeElement.dataset.bore ?? '') : ''));
+        evaluateInWebview(DRAWING, () =>
+          document.activeElement instanceof SVGElement ? (document.activeElement.dataset.bore ?? '') : '',
+        );
       await pressKey('Tab');
       const first = await until('a bore with the focus', focused);
       await pressKey('ArrowRight');
@@ -206,7 +215,10 @@ if (driverAvailable) {
       await preview(JOB, 'width: 600\n    fixed');
       await shows('the side', ({ title }) => title === 'right-base, left');
       const pixels = (): Promise<number> =>
-        evaluateInWebview(DRAWING, () => document.querySelector('.shapes text.dimension')!.getBoundingClientRect().height);
+        evaluateInWebview(
+          DRAWING,
+          () => document.querySelector('.shapes text.dimension')!.getBoundingClientRect().height,
+        );
       const whole = await pixels();
       for (let step = 0; step < 9; step += 1) await clickInWebview('[aria-label^="Zoom in"]');
       await until('smaller letters', async () => (await pixels()) < whole * 2);
@@ -221,7 +233,10 @@ if (driverAvailable) {
       await clickInWebview('[aria-label^="Zoom in"]');
       const near = (await look()).viewBox;
       await vscode.commands.executeCommand('workbench.action.webview.reloadWebviewAction');
-      await shows('the same part of the same panel', ({ title, viewBox }) => title === 'right-base, left' && viewBox === near);
+      await shows(
+        'the same part of the same panel',
+        ({ title, viewBox }) => title === 'right-base, left' && viewBox === near,
+      );
     });
 
     test('while the text is broken the last good drawing stays, and says so', async () => {
@@ -236,8 +251,15 @@ if (driverAvailable) {
     });
 
     test('a sheet shows every panel, and findings with their bores', async () => {
-      await preview(JOB.replace('[297]', '[300]'), 'kind: base\n    width: 600\n    fixed', 'borewright.showSheet');
-      const shown = await shows('the finding on the sheet', ({ title, findings }) => title === 'right-base' && findings.includes('shelf-off-grid'));
+      const editor = await preview(
+        JOB.replace('[297]', '[300]'),
+        'kind: base\n    width: 600\n    fixed',
+        'borewright.showSheet',
+      );
+      const shown = await shows(
+        'the finding on the sheet',
+        ({ title, findings }) => title === 'right-base' && findings.includes('shelf-off-grid'),
+      );
       const panels = await evaluateInWebview(DRAWING, () =>
         [...document.querySelectorAll('.shapes text.panel-name')].map((one) => one.textContent ?? ''),
       );
@@ -245,6 +267,11 @@ if (driverAvailable) {
         assert.ok(panels.includes(name), `${name} among ${panels.join(', ')}`);
       }
       assert.ok(shown.bores > 100);
+
+      await clickInWebview('[data-opens="bottom"]', true);
+      await shows('the bore map of the panel', ({ title }) => title === 'right-base, bottom');
+      setCursor(editor, 'left-base');
+      await shows('that it follows the cursor again', ({ title }) => title.startsWith('left-base, '));
     });
 
     test('an empty job says what to write', async () => {
@@ -269,13 +296,20 @@ if (driverAvailable) {
     test('it can be read in every kind of theme', async () => {
       await preview(JOB.replace('[297]', '[300]'), 'width: 600\n    fixed');
       await shows('the side', ({ title }) => title === 'right-base, left');
-      const id = await evaluateInWebview(DRAWING, () => document.querySelector<SVGElement>('.bore-dowel')?.dataset.bore ?? '');
+      const id = await evaluateInWebview(
+        DRAWING,
+        () => document.querySelector<SVGElement>('.bore-dowel')?.dataset.bore ?? '',
+      );
       for (const theme of ['light', 'dark', 'high-contrast', 'high-contrast-light'] as const) {
         await setTheme(theme);
         await hoverInWebview(`[data-bore="${id}"]`);
         const colours = await evaluateInWebview(DRAWING, () => {
           const seen = (selector: string): string => getComputedStyle(document.querySelector(selector)!).stroke;
-          return { paper: getComputedStyle(document.body).backgroundColor, ink: seen('.shapes .line-outline'), bore: seen('.shapes .bore-dowel .rim') };
+          return {
+            paper: getComputedStyle(document.body).backgroundColor,
+            ink: seen('.shapes .line-outline'),
+            bore: seen('.shapes .bore-dowel .rim'),
+          };
         });
         assert.notEqual(colours.ink, colours.paper);
         assert.notEqual(colours.bore, colours.paper);

@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { isFromPage, isReply, isSubject, isToPage } from '../../client/webview/guards.js';
+import { boreMapScene } from '../../shared-core/drawing/bore-map.js';
+import type { DrawingReply, FromPage, ToPage } from '../../shared-core/drawing/messages.js';
+import { handMade } from '../core/drawing/panels.js';
+
+const subject = { uri: 'file:///a.carcass.yaml', view: 'panel', follow: true, carcass: null, panel: 'left' } as const;
+const reply: DrawingReply = {
+  kind: 'drawing',
+  uri: subject.uri,
+  version: 3,
+  stale: null,
+  carcasses: [{ name: 'sink', panels: ['left'] }],
+  carcass: 'sink',
+  panel: 'left',
+  scene: boreMapScene(handMade(), 'left')!,
+  ranges: {},
+};
+const toPage: readonly ToPage[] = [
+  { type: 'reply', subject, nearer: 2, reply },
+  { type: 'reply', subject, nearer: 1, reply: { kind: 'nothing', uri: 'u', version: 1, carcasses: [], reason: 'why' } },
+  { type: 'cursor', sources: ['self:0-4'] },
+  { type: 'trouble', message: 'no server' },
+];
+const fromPage: readonly FromPage[] = [
+  { type: 'ready' },
+  { type: 'subject', view: 'sheet', follow: false, carcass: 'sink', panel: null },
+  { type: 'nearer', nearer: 4 },
+  { type: 'reveal', source: 'self:0-4' },
+];
+
+describe('messages between the extension and the page', () => {
+  it('are taken as they are sent, also after the channel has copied them', () => {
+    for (const message of toPage) expect(isToPage(structuredClone(message))).toBe(true);
+    for (const message of fromPage) expect(isFromPage(structuredClone(message))).toBe(true);
+    expect(isReply(structuredClone(reply))).toBe(true);
+  });
+
+  it('are not taken in the wrong direction', () => {
+    for (const message of toPage) expect(isFromPage(message)).toBe(false);
+    for (const message of fromPage) expect(isToPage(message)).toBe(false);
+  });
+
+  it('are not taken with a field missing or of another kind', () => {
+    const good = [
+      ...toPage.map((message) => [isToPage, message] as const),
+      ...fromPage.map((message) => [isFromPage, message] as const),
+    ];
+    for (const [guard, message] of good) {
+      for (const field of Object.keys(message)) {
+        expect(guard({ ...message, [field]: undefined }), `${message.type} without ${field}`).toBe(false);
+        expect(guard({ ...message, [field]: { odd: 1 } }), `${message.type} with an odd ${field}`).toBe(false);
+      }
+    }
+    expect(isFromPage({ type: 'nearer', nearer: Number.NaN })).toBe(false);
+    expect(isSubject({ ...subject, view: 'other' })).toBe(false);
+  });
+
+  it('never throw, whatever comes', () => {
+    fc.assert(
+      fc.property(fc.anything(), (anything) => {
+        for (const guard of [isFromPage, isToPage, isReply, isSubject]) expect(typeof guard(anything)).toBe('boolean');
+      }),
+    );
+  });
+});

@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { widestRoom } from '../../../shared-core/drawing/dimensions.js';
+import { crosses } from '../../../shared-core/drawing/boxes.js';
+import { figure, figureWithUnit } from '../../../shared-core/drawing/figures.js';
+import { listFigures } from '../../../shared-core/drawing/hole-table.js';
+import { fitText, textWidth } from '../../../shared-core/drawing/lettering.js';
+import { scaleFor } from '../../../shared-core/drawing/bore-map.js';
+import { spread } from '../../../shared-core/drawing/spread.js';
+import { um } from './panels.js';
+
+describe('spread', () => {
+  const places = fc
+    .array(fc.integer({ min: 0, max: 1000 }), { minLength: 1, maxLength: 12 })
+    .map((list) => list.sort((a, b) => a - b));
+
+  it('keeps the order and the gap', () => {
+    fc.assert(
+      fc.property(places, fc.integer({ min: 1, max: 80 }), (wanted, gap) => {
+        const found = spread(wanted, gap);
+        expect(found).toHaveLength(wanted.length);
+        for (let index = 1; index < found.length; index += 1)
+          expect(found[index]! - found[index - 1]!).toBeGreaterThan(gap - 1e-6);
+      }),
+    );
+  });
+
+  it('leaves alone what has room', () => {
+    expect(spread([0, 50, 200], 40)).toEqual([0, 50, 200]);
+  });
+
+  it('moves no less than it must: no single step of a group makes it better', () => {
+    const cost = (wanted: readonly number[], found: readonly number[]): number =>
+      wanted.reduce((sum, at, index) => sum + (found[index]! - at) ** 2, 0);
+    fc.assert(
+      fc.property(
+        places,
+        fc.integer({ min: 1, max: 80 }),
+        fc.nat(11),
+        fc.nat(11),
+        fc.constantFrom(-0.5, 0.5),
+        (wanted, gap, a, b, by) => {
+          const found = spread(wanted, gap);
+          const moved = found.map((at, index) => (index >= Math.min(a, b) && index <= Math.max(a, b) ? at + by : at));
+          const lawful = moved.every((at, index) => index === 0 || at - moved[index - 1]! >= gap - 1e-9);
+          if (lawful) expect(cost(wanted, moved)).toBeGreaterThan(cost(wanted, found) - 1e-6);
+        },
+      ),
+    );
+  });
+});
+
+describe('widestRoom', () => {
+  it('takes the room nearest to the middle that is wide enough', () => {
+    expect(widestRoom(0, 100, [], 20)).toBe(50);
+    expect(widestRoom(0, 100, [50], 20)).toBe(39);
+    expect(widestRoom(0, 100, [45, 55], 20)).toBe(34);
+    expect(widestRoom(0, 100, [10, 90], 200)).toBe(50);
+  });
+});
+
+describe('figures', () => {
+  it('round inches once, from the length itself', () => {
+    // 712 mm = 28.031496... in; rounding by way of 28.0315 would give 28.032.
+    expect(figure(um(712), 'in')).toBe('28.031');
+    expect(figure(25_400, 'in')).toBe('1');
+    expect(figure(um(600.075), 'in')).toBe('23 5/8');
+    expect(figureWithUnit(um(12.5), 'mm')).toBe('12.5 mm');
+  });
+
+  it('write long series by their step', () => {
+    expect(listFigures([8, 40, 72, 104].map(um), 'mm')).toBe('8 to 104 by 32');
+    expect(listFigures([8, 40, 72].map(um), 'mm')).toBe('8, 40, 72');
+    expect(listFigures([8, 40, 72, 105].map(um), 'mm')).toBe('8, 40, 72, 105');
+  });
+});
+
+describe('lettering', () => {
+  it('has the widths of the font: 556 thousandths a figure', () => {
+    // Adobe Core 14 font metrics, Helvetica.afm: C 48 ; WX 556 ; N zero; CapHeight 718.
+    expect(textWidth('720', 2.5, false)).toBeCloseTo((3 * 0.556 * 2.5) / 0.718, 9);
+  });
+
+  it('cuts off what has no room', () => {
+    expect(fitText('short', 2.5, false, 100)).toBe('short');
+    const cut = fitText('a very long name of a panel', 2.5, false, 20);
+    expect(cut.endsWith('…')).toBe(true);
+    expect(textWidth(cut, 2.5, false)).toBeLessThanOrEqual(20);
+  });
+});
+
+describe('scales', () => {
+  it('are those of ISO 5455', () => {
+    expect([100, 300, 720, 1064, 2064, 5000, 90_000].map((size) => scaleFor(size, 220))).toEqual([
+      1, 2, 5, 5, 10, 50, 50,
+    ]);
+  });
+});
+
+describe('crosses', () => {
+  const box = { x: 0, y: 0, width: 10, height: 10 };
+  it('tells lines that run through a box from those that pass it', () => {
+    expect(crosses({ x: -5, y: 5 }, { x: 15, y: 5 }, box)).toBe(true);
+    expect(crosses({ x: 5, y: 5 }, { x: 6, y: 6 }, box)).toBe(true);
+    expect(crosses({ x: -5, y: 11 }, { x: 15, y: 11 }, box)).toBe(false);
+    expect(crosses({ x: -5, y: 8 }, { x: 3, y: 16 }, box)).toBe(false);
+    expect(crosses({ x: -5, y: 5 }, { x: -1, y: 5 }, box)).toBe(false);
+  });
+});

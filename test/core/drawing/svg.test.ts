@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest';
+import { boreMapScene } from '../../../shared-core/drawing/bore-map.js';
+import { markOf } from '../../../shared-core/drawing/marks.js';
+import { sheetScene } from '../../../shared-core/drawing/sheet.js';
+import { toSvg } from '../../../shared-core/drawing/svg.js';
+import type { BorePurpose } from '../../../shared-core/boring/model.js';
+import { demoShop, demoText, drawnOf } from './demo.js';
+import { handMade, unmatched } from './panels.js';
+
+interface Element {
+  readonly tag: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly children: Element[];
+  text: string;
+}
+
+/** Reads XML strictly, by the grammar of XML 1.0 as far as these files use it; throws where the text is not well-formed. */
+function readXml(xml: string): Element {
+  const open: Element[] = [{ tag: '', attributes: {}, children: [], text: '' }];
+  const token = /<\?xml[^?]*\?>|<([\w:-]+)((?:\s+[\w:-]+="[^"<]*")*)\s*(\/?)>|<\/([\w:-]+)>|([^<]+)/gy;
+  let at = 0;
+  for (const match of xml.matchAll(token)) {
+    if (match.index !== at) throw new Error(`not XML at ${at}: ${xml.slice(at, at + 40)}`);
+    at += match[0].length;
+    const [, tag, attributes, empty, closed, text] = match;
+    if (tag !== undefined) {
+      const element: Element = { tag, attributes: readAttributes(attributes!), children: [], text: '' };
+      open.at(-1)!.children.push(element);
+      if (empty === '') open.push(element);
+    } else if (closed !== undefined) {
+      if (open.pop()!.tag !== closed) throw new Error(`</${closed}> closes another element`);
+    } else if (text !== undefined) open.at(-1)!.text += readText(text);
+  }
+  if (at !== xml.length || open.length !== 1) throw new Error(`not closed at ${at}`);
+  return open[0]!.children[0]!;
+}
+function readAttributes(text: string): Record<string, string> {
+  const found: Record<string, string> = {};
+  for (const [, name, value] of text.matchAll(/([\w:-]+)="([^"<]*)"/g)) {
+    if (name! in found) throw new Error(`${name!} twice`);
+    found[name!] = readText(value!);
+  }
+  return found;
+}
+function readText(text: string): string {
+  if (/&(?!(amp|lt|gt|quot);)/.test(text)) throw new Error(`a bare & in ${text}`);
+  // The characters that XML 1.0 (Char production) forbids.
+  if (
+    /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/.test(text) ||
+    /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/.test(text)
+  )
+    throw new Error(`a forbidden character in ${JSON.stringify(text)}`);
+  return text.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&quot;', '"').replaceAll('&amp;', '&');
+}
+function* elements(root: Element): Generator<Element> {
+  yield root;
+  for (const child of root.children) yield* elements(child);
+}
+const all = (root: Element, wanted: (element: Element) => boolean): Element[] => [...elements(root)].filter(wanted);
+const hasClass = (element: Element, name: string): boolean =>
+  (element.attributes.class ?? '').split(' ').includes(name);
+
+describe('an SVG file', () => {
+  const scene = boreMapScene(handMade([unmatched]), 'left')!;
+  const root = readXml(toSvg(scene));
+
+  it('is well-formed for every panel and sheet of the demo jobs', () => {
+    const shop = demoShop();
+    let files = 0;
+    for (const one of ['kitchen', 'studio'].flatMap((job) => drawnOf(demoText(`${job}.carcass.yaml`), shop))) {
+      for (const drawing of [sheetScene(one), ...one.carcass.panels.map(({ key }) => boreMapScene(one, key)!)]) {
+        expect(readXml(toSvg(drawing)).tag).toBe('svg');
+        files += 1;
+      }
+    }
+    expect(files).toBeGreaterThan(120);
+  });
+
+  it('has each bore once in the drawing, with its pattern, and each line of the table', () => {
+    const bores = all(root, (element) => element.attributes['data-bore'] !== undefined);
+    expect(bores.map((element) => element.attributes['data-bore']).sort()).toEqual(
+      scene.shapes.flatMap((shape) => (shape.kind === 'bore' ? [shape.bore] : [])).sort(),
+    );
+    expect(bores.every((element) => hasClass(element.children[0]!, 'rim'))).toBe(true);
+    const texts = all(root, ({ tag }) => tag === 'text').map(({ text }) => text);
+    for (const cell of [
+      'dowel to bottom',
+      'rear row',
+      '8 to 712 by 32',
+      'Error: The bore of bottom at 213 mm from the front edge has no mate in left.',
+    ]) {
+      expect(texts).toContain(cell);
+    }
+    expect(all(root, (element) => hasClass(element, 'finding') && hasClass(element, 'error'))).toHaveLength(1);
+  });
+
+  it('is true to the scale that its head states', () => {
+    const { width, viewBox } = root.attributes;
+    // One unit of the view box is a millimetre of paper, and the drawing is scaled by the scale named.
+    expect(width).toBe(`${viewBox!.split(' ')[2]!}mm`);
+    expect(
+      all(root, ({ attributes }) => attributes.transform?.endsWith('scale(0.2)') === true && !('class' in attributes)),
+    ).toHaveLength(1);
+    expect(all(root, ({ text }) => text.endsWith('Scale 1:5'))).toHaveLength(1);
+  });
+
+  it('can be heard: title and description', () => {
+    expect(root.attributes.role).toBe('img');
+    expect(root.attributes['aria-label']).toContain('54 bores');
+    expect(root.children[0]).toMatchObject({ tag: 'title', text: 'sink, left' });
+  });
+
+  it('has no style on its elements and no script, so that a strict page can show it', () => {
+    for (const element of elements(root)) {
+      expect(Object.keys(element.attributes).filter((name) => name === 'style' || name.startsWith('on'))).toEqual([]);
+      expect(element.tag).not.toBe('script');
+    }
+  });
+
+  it('stays well-formed whatever a carcass is called', () => {
+    const name = 'a<b>&"c" ]]> \u0007\uD800 ünïcödé 棚';
+    const hostile = readXml(toSvg(sheetScene({ ...handMade(), name })));
+    expect(hostile.children[0]!.text).toBe('a<b>&"c" ]]>  ünïcödé 棚');
+  });
+
+  it('is the same, byte for byte, each time', () => {
+    expect(toSvg(boreMapScene(handMade([unmatched]), 'left')!)).toBe(toSvg(scene));
+  });
+
+  it('has no table where a page shows its own', () => {
+    const bare = toSvg(scene, { table: false });
+    expect(bare).not.toContain('dowel to bottom<');
+    expect(bare.length).toBeLessThan(toSvg(scene).length);
+  });
+});
+
+describe('the patterns of bores', () => {
+  it('differ from purpose to purpose, so that none is told by its colour alone', () => {
+    const purposes: readonly BorePurpose[] = [
+      'dowel',
+      'clearance',
+      'pilot',
+      'cam',
+      'cam-bolt',
+      'cam-stud',
+      'row',
+      'cup',
+    ];
+    const patterns = purposes.map((purpose) => JSON.stringify(markOf(purpose, 4)));
+    expect(new Set(patterns).size).toBe(purposes.length);
+  });
+
+  it('stay inside the rim', () => {
+    for (const purpose of ['dowel', 'pilot', 'cam', 'cam-bolt', 'cam-stud', 'cup'] as const) {
+      for (const part of markOf(purpose, 4)) {
+        if (part.kind === 'circle') expect(part.r).toBeLessThan(4);
+        else for (const { x, y } of part.points) expect(Math.hypot(x, y)).toBeLessThanOrEqual(4.01);
+      }
+    }
+  });
+});
