@@ -50,19 +50,22 @@ const out = join(root, 'test', 'out');
 mkdirSync(out, { recursive: true });
 
 await check('build', 'node', ['.build/bundle.mjs', '--production']);
-await check('types', 'npm', ['run', '--silent', 'typecheck']);
-await check('lint', 'npm', ['run', '--silent', 'lint']);
-const vitest = join(out, 'vitest.json');
-await suite(
-  'core and protocol',
-  vitest,
-  ({ numPassedTests, numFailedTests }) => ({ passed: numPassedTests, failed: numFailedTests }),
-  'vitest',
-  ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${vitest}`],
-);
-await suite('editor', join(root, 'test', 'editor', 'out', 'total.json'), (total) => total, 'node', [
-  'test/editor/run.mjs',
-]);
+// Without the bundles nothing else means anything.
+if (outcomes[0].failed === 0) {
+  await check('types', 'npm', ['run', '--silent', 'typecheck']);
+  await check('lint', 'npm', ['run', '--silent', 'lint']);
+  const vitest = join(out, 'vitest.json');
+  await suite(
+    'core and protocol',
+    vitest,
+    ({ numPassedTests, numFailedTests }) => ({ passed: numPassedTests, failed: numFailedTests }),
+    'vitest',
+    ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${vitest}`],
+  );
+  await suite('editor', join(root, 'test', 'editor', 'out', 'total.json'), (total) => total, 'node', [
+    'test/editor/run.mjs',
+  ]);
+}
 
 console.log('');
 for (const { name, passed, failed } of outcomes) console.log(`${name}: ${passed} passed, ${failed} failed`);
