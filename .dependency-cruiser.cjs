@@ -36,6 +36,20 @@ module.exports = {
   forbidden: [
     ...arrows,
     {
+      name: 'replay-knows-no-plan',
+      comment: 'The replay proves the plan, so it may share no formula with it.',
+      severity: 'error',
+      from: { path: at('shared-core/machining/replay/') },
+      to: { path: at('shared-core/machining/(plan|order|strokes)/') },
+    },
+    {
+      name: 'plan-knows-no-replay',
+      comment: 'The plan may not borrow from what proves it.',
+      severity: 'error',
+      from: { path: at('shared-core/machining/(plan|order|strokes)/') },
+      to: { path: at('shared-core/machining/replay/') },
+    },
+    {
       name: 'core-is-pure',
       comment: 'The core knows no server, client or test, and nothing of Node, the editor or the protocol.',
       severity: 'error',

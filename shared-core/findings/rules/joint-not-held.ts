@@ -1,8 +1,8 @@
+import { boreAxis } from '../../boring/axis.js';
 import { matings, type Mating } from '../../boring/matings.js';
 import { shared } from '../../carcass/interval.js';
 import { extentsOf } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
-import { boreAxis } from '../../boring/axis.js';
 import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { listed, show } from '../words.js';
@@ -53,8 +53,12 @@ function widestGap(
   const overlap = face && end && shared(extentsOf(face).y, extentsOf(end).y);
   if (!overlap || unmatchedInFace.length + unmatchedInEnd.length > 0) return null;
   if (mates.length === 0) return { none: true, open: overlap.to - overlap.from, from: overlap.from };
+  // Cams draw a joint together from its two ends; what stands between them only guides.
+  if (joint.fitting.kind === 'cam') return null;
   const places = mates.map((mate) => boreAxis(end, mate.end).entry.y).toSorted((a, b) => a - b);
-  const gaps = [...places, overlap.to].slice(1).map((place, index) => ({ from: places[index]!, open: place - places[index]! }));
+  const gaps = [...places, overlap.to]
+    .slice(1)
+    .map((place, index) => ({ from: places[index]!, open: place - places[index]! }));
   const widest = gaps.reduce((a, b) => (b.open > a.open ? b : a));
   // The last bore may stand one spacing from the rear, as from a neighbour.
   return widest.open > context.shop.habits.dowelSpacing ? { none: false, ...widest } : null;
