@@ -49,7 +49,7 @@ export function findingsOf(file: OpenFile): readonly ShownFinding[] {
   }
   const { analysis } = file;
   const places = new JobPlaces(file.document, analysis);
-  const found = analysis.findings().map(({ finding, carcass }): ShownFinding => {
+  return analysis.findings().map(({ finding, carcass }): ShownFinding => {
     const name = carcass === null ? undefined : analysis.carcasses[carcass]?.name;
     return {
       rule: finding.rule,
@@ -60,9 +60,6 @@ export function findingsOf(file: OpenFile): readonly ShownFinding[] {
       ...(finding.panel !== undefined && { panel: finding.panel }),
     };
   });
-  return found.sort(
-    (a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character,
-  );
 }
 
 function asText(files: readonly ShownFile[]): string {

@@ -149,7 +149,7 @@ export class JobAnalysis {
     }
   }
 
-  /** Every finding: of the job first, then carcass by carcass; one that only repeats another (same rule, words and place) is left out. */
+  /** Every finding, in the order of the text; one that only repeats another (same rule, words and place) is left out. */
   findings(): readonly FileFinding[] {
     return this.gather((carcass) => carcass.findings);
   }
@@ -171,21 +171,22 @@ export class JobAnalysis {
 
   private gather(of: (carcass: CarcassAnalysis) => readonly Finding[]): readonly FileFinding[] {
     const seen = new Set<string>();
-    const all: FileFinding[] = [];
+    const all: { readonly one: FileFinding; readonly where: Where }[] = [];
     const add = (finding: Finding, carcass: number | null): void => {
+      const where = this.locate(finding.place, carcass);
       if (finding.place.part !== 'self') {
-        const { file, start, end } = this.locate(finding.place, carcass);
-        const same = [finding.rule, file, start, end, finding.message].join('\n');
+        const same = [finding.rule, where.file, where.start, where.end, finding.message].join('\n');
         if (seen.has(same)) return;
         seen.add(same);
       }
-      all.push({ finding, carcass });
+      all.push({ one: { finding, carcass }, where });
     };
     for (const { finding, carcass } of this.jobFindings) add(finding, carcass);
     this.carcasses.forEach((carcass, index) => {
       for (const finding of of(carcass)) add(finding, index);
     });
-    return all;
+    const order = ({ file, start }: Where): number => (file === 'shop' ? -1 : start);
+    return all.sort((a, b) => order(a.where) - order(b.where)).map(({ one }) => one);
   }
 
   /** The carcass whose text holds the offset (its blank and comment lines included), or null. */

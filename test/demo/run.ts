@@ -32,8 +32,13 @@ async function startServer() {
     new StreamMessageWriter(server.stdin),
   );
   const waiting = new Map<string, (diagnostics: Diagnostic[]) => void>();
+  const found = new Map<string, Diagnostic[]>();
   connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
-    waiting.get(params.uri)?.(params.diagnostics);
+    found.set(params.uri, params.diagnostics);
+  });
+  // What slow rules say comes a little later; then the findings are complete.
+  connection.onNotification('borewright/changed', ({ uri, complete }: { uri: string; complete: boolean }) => {
+    if (complete) waiting.get(uri)?.(found.get(uri) ?? []);
   });
   // The server may ask for settings or register features; the demo has none to give.
   connection.onRequest((method: string, params: unknown) =>
