@@ -59,9 +59,10 @@ export type SourceKey = string;
 /**
  * Line types of ISO 128-2: `outline` continuous wide (01.2), `thin` continuous narrow (01.1) for dimension and extension
  * lines, `hidden` dashed narrow (02.1), `centre` long-dashed dotted narrow (04.1), `band` long-dashed dotted wide (04.2, the
- * type for an edge that is treated), `fine` for what stands back behind the drawing.
+ * type for an edge that is treated), `phantom` long-dashed double-dotted narrow (05.1) for where a thing that moves has been or
+ * may be, `fine` for what stands back behind the drawing.
  */
-export type LineType = 'outline' | 'thin' | 'hidden' | 'centre' | 'band' | 'fine';
+export type LineType = 'outline' | 'thin' | 'hidden' | 'centre' | 'band' | 'phantom' | 'fine';
 
 /** What a shape stands for; renderers and tests tell shapes apart by it. */
 export type ShapeClass =
@@ -77,7 +78,27 @@ export type ShapeClass =
   | 'label'
   | 'number'
   | 'panel-name'
-  | 'finding';
+  | 'finding'
+  | MachineClass;
+
+/** What stands on a machine's table. */
+export type MachineClass =
+  | 'table'
+  | 'zone'
+  | 'fence'
+  | 'head'
+  | 'stop-used'
+  | 'stop-standing'
+  | 'stop-lowered'
+  | 'clamp'
+  | 'hole-made'
+  | 'hole-now'
+  | 'hole-to-come'
+  | 'spindle-loaded'
+  | 'spindle-empty'
+  | 'bit'
+  | 'move'
+  | 'break';
 
 interface Common {
   readonly key: string;
