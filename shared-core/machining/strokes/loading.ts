@@ -12,9 +12,10 @@ import type { Weights } from './weights.js';
  * wants no hole is empty. Whether a spindle changes between two strokes hangs on two choices at most: a `Tables` sum,
  * whose least is the least number of changes.
  *
- * Where holes may be met twice, their number is what all strokes bore together less the wanted holes. The spindles of the
+ * Where holes may be met twice, the number of those that are is what all strokes bore together less the wanted holes. The spindles of the
  * first stroke are charged once for every stroke to come, and a spindle loaded or emptied later is charged or refunded for
- * those that are left: the same sum, but known as soon as the loading settles.
+ * those that are left: the same sum, but known as soon as the loading settles. `unit` is what each is charged; another unit
+ * than the true one makes another account of the same plans.
  *
  * A stage holds the strokes up to one of them, with the choices that nothing later hangs on already taken out.
  */
@@ -35,8 +36,8 @@ const LOADED: SpindleState = -2;
 const FIRST_ONLY = 0;
 const SECOND_ONLY = 1;
 
-/** Costs of a spindle that is empty both times, loaded then, emptied then, loaded both times. */
-type Costs = readonly [number, number, number, number];
+/** A choice with more neighbours than this is taken out only where a bound or the plan needs it. */
+const MOST_NEIGHBOURS = 2;
 
 /** Whether the first (0) or the second (1) of two strokes bores, for a value of a choice; value 2 is both. */
 function bores(value: number, side: number): 0 | 1 {
@@ -45,6 +46,8 @@ function bores(value: number, side: number): 0 | 1 {
 
 export class Loading {
   private readonly domain: number;
+  private readonly known = new Map<string, Prices>();
+  private readonly rough: RoughSum;
   private readonly base: number;
   /** Rank of the wanted hole at each place from `base` on; -1 where none is wanted. */
   private readonly rankAt: Int32Array;
@@ -53,8 +56,10 @@ export class Loading {
     private readonly row: Row,
     private readonly cover: Cover,
     private readonly weights: Weights,
+    private readonly unit: number,
   ) {
     this.domain = row.twice ? 3 : 2;
+    this.rough = new RoughSum(this.domain, row.holes.length);
     const first = row.holes[0]!;
     const last = row.holes[row.holes.length - 1]!;
     this.base = first - row.spindles;
@@ -67,7 +72,7 @@ export class Loading {
   /** Before the first stroke. */
   begin(): Stage {
     const tables = new Tables(this.domain);
-    if (this.row.twice) tables.constant = -this.row.holes.length * this.weights.twice;
+    tables.constant = -this.row.holes.length * this.unit;
     return { starts: [], sure: 0, tables, kept: [] };
   }
 
@@ -93,6 +98,16 @@ export class Loading {
     return Math.min(next, cover.latest[j]!);
   }
 
+  /** What a stroke at `start` makes of the cost at least: quick, and not above what `advance` and `finish` give. */
+  roughly(stage: Stage, start: number): number {
+    const starts = [...stage.starts, start];
+    const { rough } = this;
+    rough.constant = stage.tables.constant;
+    stage.tables.eachSingle((choice, costs) => rough.addOne(choice, costs));
+    this.addStroke(rough, stage, starts, this.sure(starts));
+    return rough.take();
+  }
+
   /**
    * Adds a stroke at `start`, with all costs that then are certain, and leaves the tables as they are. `finish` takes out
    * what it can.
@@ -102,14 +117,8 @@ export class Loading {
     const last = stage.starts.length - 1;
     const starts = [...stage.starts, start];
     const tables = stage.tables.copy();
-    const sure = Math.max(0, Math.min(spindles, this.leastNext(starts) - start));
-    if (last < 0) {
-      this.compareWithLoaded(tables, starts, 0, sure);
-    } else {
-      if (last > 0) this.compare(tables, starts, last - 1, stage.sure, spindles);
-      else this.compareWithLoaded(tables, starts, stage.sure, spindles);
-      this.compare(tables, starts, last, 0, sure);
-    }
+    const sure = this.sure(starts);
+    this.addStroke(tables, stage, starts, sure);
     const kept: number[] = [];
     if (starts.length < this.cover.strokes && last >= 0) {
       // Choices of the stroke before, in columns of the last one that are still to be compared; and those of this one.
@@ -126,17 +135,21 @@ export class Loading {
     const keep = new Set(kept);
     const last = starts.length - 1;
     // A spindle weighs on one later comparison for each bit that is not yet compared with the next stroke's.
-    const weight = this.weights.change + this.cover.strokes * this.weights.twice;
-    stage.tables.reduce((choice, better, worse) => {
-      if (!keep.has(choice)) return null;
-      const hole = holes[choice]!;
-      const own = hole >= starts[last]!;
-      const column = hole - starts[last - 1]!;
-      const first = own && column >= sure && column < spindles ? 1 : 0;
-      let bits = bores(better, 1) === bores(worse, 1) ? 0 : 1;
-      if (first === 1 && bores(better, 0) !== bores(worse, 0)) bits += 1;
-      return bits * weight;
-    }, taken);
+    const weight = this.weights.change + this.cover.strokes * Math.abs(this.unit);
+    stage.tables.reduce(
+      (choice, better, worse) => {
+        if (!keep.has(choice)) return null;
+        const hole = holes[choice]!;
+        const own = hole >= starts[last]!;
+        const column = hole - starts[last - 1]!;
+        const first = own && column >= sure && column < spindles ? 1 : 0;
+        let bits = bores(better, 1) === bores(worse, 1) ? 0 : 1;
+        if (first === 1 && bores(better, 0) !== bores(worse, 0)) bits += 1;
+        return bits * weight;
+      },
+      starts.length === this.cover.strokes ? Infinity : MOST_NEIGHBOURS,
+      taken,
+    );
   }
 
   /**
@@ -149,7 +162,8 @@ export class Loading {
     const last = starts.length - 1;
     if (starts.length === cover.strokes) return stage.tables.least();
     const tables = stage.tables.copy();
-    const weight = weights.change - cover.strokes * weights.twice;
+    const weight = weights.change - cover.strokes * this.unit;
+    const prices = this.prices(0, weight, weight, 0);
     const ownFrom = cover.strokes < 2 ? -Infinity : Math.min(cover.latest[cover.strokes - 2]!, end - 1) + row.spindles;
     for (let column = 0; column < row.spindles; column += 1) {
       const wanted = this.rank(end + column) >= 0;
@@ -158,7 +172,7 @@ export class Loading {
       if (column < sure) state = this.state(starts, last, column);
       else if (last > 0) state = this.state(starts, last - 1, column);
       else continue;
-      this.count(tables, state, wanted ? LOADED : EMPTY, [0, weight, weight, 0]);
+      count(tables, state, wanted ? LOADED : EMPTY, prices);
     }
     return tables.least();
   }
@@ -188,6 +202,11 @@ export class Loading {
     return `${starts.length}|${starts.at(-2) ?? ''}|${starts.at(-1) ?? ''}|${sure}|${kept.join()}|${tables.signature()}`;
   }
 
+  /** Columns of the last stroke that no later stroke can reach. */
+  private sure(starts: readonly number[]): number {
+    return Math.max(0, Math.min(this.row.spindles, this.leastNext(starts) - starts.at(-1)!));
+  }
+
   private rank(place: number): number {
     return this.rankAt[place - this.base] ?? -1;
   }
@@ -210,44 +229,133 @@ export class Loading {
   }
 
   /** Counts the changes between stroke `stroke` and the next one, in the columns [from, to). */
-  private compare(tables: Tables, starts: readonly number[], stroke: number, from: number, to: number): void {
-    const { change, twice } = this.weights;
-    const onward = this.row.twice ? (this.cover.strokes - 1 - stroke) * twice : 0;
-    const costs: Costs = [0, change + onward, change - onward, 0];
+  private compare(sum: Sum, starts: readonly number[], stroke: number, from: number, to: number): void {
+    const { change } = this.weights;
+    const onward = (this.cover.strokes - 1 - stroke) * this.unit;
+    const prices = this.prices(0, change + onward, change - onward, 0);
     for (let column = from; column < to; column += 1) {
-      this.count(tables, this.state(starts, stroke, column), this.state(starts, stroke + 1, column), costs);
+      count(sum, this.state(starts, stroke, column), this.state(starts, stroke + 1, column), prices);
     }
   }
 
   /** Counts what is loaded and emptied before the first stroke, in the columns [from, to). */
-  private compareWithLoaded(tables: Tables, starts: readonly number[], from: number, to: number): void {
-    const { loading, twice } = this.weights;
-    const onward = this.row.twice ? this.cover.strokes * twice : 0;
-    const costs: Costs = [0, loading + onward, loading, onward];
+  private compareWithLoaded(sum: Sum, starts: readonly number[], from: number, to: number): void {
+    const { loading } = this.weights;
+    const onward = this.cover.strokes * this.unit;
+    const prices = this.prices(0, loading + onward, loading, onward);
     for (let column = from; column < to; column += 1) {
-      this.count(tables, this.row.loaded?.[column] === true ? LOADED : EMPTY, this.state(starts, 0, column), costs);
+      count(sum, this.row.loaded?.[column] === true ? LOADED : EMPTY, this.state(starts, 0, column), prices);
     }
   }
 
-  /** Adds what it costs that one spindle is as `a` and then as `b`. */
-  private count(tables: Tables, a: SpindleState, b: SpindleState, costs: Costs): void {
-    const { domain } = this;
-    if (a < 0 && b < 0) {
-      tables.constant += costs[(a === LOADED ? 2 : 0) + (b === LOADED ? 1 : 0)]!;
-    } else if (a < 0 || b < 0) {
-      const own = new Float64Array(domain);
-      for (let value = 0; value < domain; value += 1) {
-        const first = a < 0 ? (a === LOADED ? 1 : 0) : bores(value, a & 1);
-        const second = b < 0 ? (b === LOADED ? 1 : 0) : bores(value, b & 1);
-        own[value] = costs[2 * first + second]!;
-      }
-      tables.addOne((a < 0 ? b : a) >> 1, own);
+  /** All costs that `advance` adds for a stroke at `start`. */
+  private addStroke(sum: Sum, stage: Stage, starts: readonly number[], sure: number): void {
+    const { spindles } = this.row;
+    const last = starts.length - 2;
+    if (last < 0) {
+      this.compareWithLoaded(sum, starts, 0, sure);
     } else {
-      const both = new Float64Array(domain * domain);
-      for (let v = 0; v < domain; v += 1) {
-        for (let w = 0; w < domain; w += 1) both[v * domain + w] = costs[2 * bores(v, a & 1) + bores(w, b & 1)]!;
-      }
-      tables.addTwo(a >> 1, b >> 1, both);
+      if (last > 0) this.compare(sum, starts, last - 1, stage.sure, spindles);
+      else this.compareWithLoaded(sum, starts, stage.sure, spindles);
+      this.compare(sum, starts, last, 0, sure);
     }
+  }
+
+  /** What a spindle costs that is empty both times, loaded then, emptied then, loaded both times. */
+  private prices(none: number, load: number, empty: number, both: number): Prices {
+    const name = `${load} ${empty} ${both}`;
+    let prices = this.known.get(name);
+    if (prices === undefined) {
+      prices = tabulate([none, load, empty, both], this.domain);
+      this.known.set(name, prices);
+    }
+    return prices;
+  }
+}
+
+/** Costs of a pair of spindle states, ready to be added: of two certain ones, of one that is a choice, of two. */
+interface Prices {
+  readonly certain: readonly number[];
+  /** [side of the choice][the other is loaded]: first state a choice, then second state a choice. */
+  readonly firstOpen: readonly (readonly Float64Array[])[];
+  readonly secondOpen: readonly (readonly Float64Array[])[];
+  /** [side of the first][side of the second]. */
+  readonly open: readonly (readonly Float64Array[])[];
+}
+
+function tabulate(costs: readonly number[], domain: number): Prices {
+  const values = Array.from({ length: domain }, (_, value) => value);
+  const table = (cost: (value: number) => number): Float64Array => Float64Array.from(values, cost);
+  return {
+    certain: costs,
+    firstOpen: [0, 1].map((side) => [0, 1].map((other) => table((v) => costs[2 * bores(v, side) + other]!))),
+    secondOpen: [0, 1].map((side) => [0, 1].map((other) => table((v) => costs[2 * other + bores(v, side)]!))),
+    open: [0, 1].map((a) =>
+      [0, 1].map((b) =>
+        Float64Array.from(values.flatMap((v) => values.map((w) => costs[2 * bores(v, a) + bores(w, b)]!))),
+      ),
+    ),
+  };
+}
+
+/** Where costs are added up: the tables, or a rough sum. */
+interface Sum {
+  constant: number;
+  addOne(choice: number, costs: Float64Array): void;
+  addTwo(a: number, b: number, costs: Float64Array): void;
+}
+
+/** Adds what it costs that one spindle is as `a` and then as `b`. */
+function count(sum: Sum, a: SpindleState, b: SpindleState, prices: Prices): void {
+  if (a < 0 && b < 0) sum.constant += prices.certain[(a === LOADED ? 2 : 0) + (b === LOADED ? 1 : 0)]!;
+  else if (b < 0) sum.addOne(a >> 1, prices.firstOpen[a & 1]![b === LOADED ? 1 : 0]!);
+  else if (a < 0) sum.addOne(b >> 1, prices.secondOpen[b & 1]![a === LOADED ? 1 : 0]!);
+  else sum.addTwo(a >> 1, b >> 1, prices.open[a & 1]![b & 1]!);
+}
+
+/** A sum in which each choice is made for itself, as if no two hung together: never above the least sum of the tables. */
+class RoughSum implements Sum {
+  constant = 0;
+  private readonly costs: Float64Array;
+  private readonly touched: number[] = [];
+  private readonly isTouched: Uint8Array;
+
+  constructor(
+    private readonly domain: number,
+    choices: number,
+  ) {
+    this.costs = new Float64Array(choices * domain);
+    this.isTouched = new Uint8Array(choices);
+  }
+
+  addOne(choice: number, costs: Float64Array): void {
+    const { domain } = this;
+    if (this.isTouched[choice] === 0) {
+      this.isTouched[choice] = 1;
+      this.touched.push(choice);
+    }
+    for (let value = 0; value < domain; value += 1) this.costs[choice * domain + value]! += costs[value]!;
+  }
+
+  addTwo(): void {
+    // What hangs on two choices costs nothing at the least.
+  }
+
+  /** The least sum, and everything back to nothing. */
+  take(): number {
+    const { domain, costs } = this;
+    let sum = this.constant;
+    for (const choice of this.touched) {
+      let least = Infinity;
+      for (let at = choice * domain; at < (choice + 1) * domain; at += 1) {
+        least = Math.min(least, costs[at]!);
+        costs[at] = 0;
+      }
+      sum += least;
+      this.isTouched[choice] = 0;
+    }
+    this.touched.length = 0;
+    this.constant = 0;
+    return sum;
   }
 }

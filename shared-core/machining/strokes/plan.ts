@@ -60,7 +60,8 @@ export interface StrokePlan {
  * - 40 holes, 23 spindles: two strokes of 20, the same 20 spindles, one move of 20 pitches, no tool change. All 23 in
  *   the first stroke would leave 17 for the second and cost six changes.
  * - 41 holes, 23 spindles: 41 is odd, so two equal strokes cannot share it: 21 and 20, one change. Where holes may be
- *   met twice, 21 and 21 with one met twice, and no change.
+ *   met twice, no change: 21 and 21 from places 0 and 20, with one met twice; or, where the head can stand anywhere, all
+ *   23 from 0 and 18, since that is less travel, with five met twice.
  * - 63 holes, 23 spindles: three strokes of 21. Spindles 1 to 21 are loaded (0 and 22 empty), so that the centre
  *   spindle 11 of the second stroke stands on the middle hole 31: starts -1, 20, 41, centred.
  * - 24 holes, 23 spindles: every second spindle is loaded and the head moves on by one pitch: 12 and 12, no change, and
@@ -77,7 +78,9 @@ export function planStrokes(request: StrokeRequest): StrokePlan | StrokeProblem 
   let found = search.best();
   const mirror = mirrorOf(row);
   if (mirror !== null && found.proven && !liesEvenly(found.starts, mirror)) {
-    found = search.evenly(mirror, found.cost) ?? found;
+    const even = search.evenly(mirror, found.cost);
+    if (even === 'cut-short') found = { ...found, proven: false };
+    else if (even !== 'none') found = even;
   }
   return describe(found.starts, search.loaded(found.starts), row, found.proven);
 }

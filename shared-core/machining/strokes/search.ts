@@ -5,20 +5,27 @@ import { Loading, type Stage } from './loading.js';
 import type { Row } from './request.js';
 import type { Weights } from './weights.js';
 
-/** Stages looked at before the search settles for a good plan without proof. */
-const MOST_STAGES = 20_000;
+/** Stages looked at before the search settles for a good plan without proof; fewer where each holds many strokes. */
+const MOST_STAGES = 60_000;
+const MOST_WORK = 1_200_000;
 const BEAM = 24;
 
-/** How far the work on a beginning has got: its costs only added up, or made as small as they get. */
-type Progress = 'rough' | 'least';
-
 interface Node {
-  readonly stage: Stage;
+  readonly starts: readonly number[];
+  /** The loading of these strokes, in each account; while the bound is rough, of all but the last. */
+  readonly stages: readonly Stage[];
+  readonly rough: boolean;
   /** Where the last stroke of all stands. */
   readonly end: number;
   /** No plan that begins so and ends there costs less. */
   readonly bound: number;
-  readonly progress: Progress;
+}
+
+/** A beginning whose loading is worked out. */
+interface Refined extends Node {
+  /** Equal for beginnings that differ in nothing that matters later but what they spent. */
+  readonly name: string;
+  readonly spent: number;
 }
 
 export interface Found {
@@ -35,6 +42,8 @@ export interface Found {
  * go first, so the plan found is the first of the best in the order of its starts.
  */
 export class StrokeSearch {
+  /** The true account first; then those that only bound it. */
+  private readonly accounts: readonly Loading[];
   private readonly loading: Loading;
   private readonly toCome: readonly ReadonlyMap<number, number>[];
   /** Changes that no plan escapes: a number of holes that cannot be shared out evenly. */
@@ -45,20 +54,26 @@ export class StrokeSearch {
     private readonly cover: Cover,
     private readonly weights: Weights,
   ) {
-    this.loading = new Loading(row, cover, weights);
+    // Where every hole is bored once, all strokes together bear as many spindles as there are holes: charging more for each,
+    // or less, alters no whole plan, but shows which beginnings bear too many or too few.
+    const spread = row.twice || cover.strokes < 3 ? 0 : Math.floor(weights.change / (cover.strokes - 1));
+    const units = row.twice ? [weights.twice] : spread === 0 ? [0] : [0, spread, -spread];
+    this.accounts = units.map((unit) => new Loading(row, cover, weights, unit));
+    this.loading = this.accounts[0]!;
     this.toCome = changesToCome(row, cover);
     this.unavoidable = !row.twice && row.holes.length % cover.strokes !== 0 ? 1 : 0;
   }
 
   best(): Found {
-    return this.run(null, Infinity) ?? this.beam();
+    const found = this.run(null, Infinity);
+    return typeof found === 'string' ? this.beam() : found;
   }
 
   /**
    * The best of the plans whose starts lie evenly, stroke i and its counterpart from the far end summing to `mirror`, and
-   * that cost at most `limit`. Null where there is none, or where the search was cut short.
+   * that cost at most `limit`: 'none', or 'cut-short' where the search did not come to an end.
    */
-  evenly(mirror: number, limit: number): Found | null {
+  evenly(mirror: number, limit: number): Found | 'none' | 'cut-short' {
     return this.run(mirror, limit);
   }
 
@@ -67,102 +82,121 @@ export class StrokeSearch {
     return this.loading.loaded(starts);
   }
 
-  private run(mirror: number | null, limit: number): Found | null {
+  private run(mirror: number | null, limit: number): Found | 'none' | 'cut-short' {
     const { cover } = this;
-    const open = new Heap<Node>((a, b) => a.bound < b.bound || (a.bound === b.bound && before(a, b)));
-    const met = new Map<string, Node>();
-    for (const end of this.row.starts) {
-      if (end < cover.earliest[cover.strokes - 1]! || end > cover.latest[cover.strokes - 1]!) continue;
-      open.push({ stage: this.loading.begin(), end, bound: 0, progress: 'least' });
-    }
-    for (let stages = 0; ;) {
+    const open = new Heap<Node | Refined>((a, b) => a.bound < b.bound || (a.bound === b.bound && before(a, b)));
+    const met = new Map<string, Refined>();
+    for (const root of this.roots()) open.push(root);
+    for (let looked = 0; looked <= MOST_STAGES;) {
       const node = open.pop();
-      if (node === undefined || stages > MOST_STAGES) return null;
-      const { starts } = node.stage;
-      if (node.progress === 'rough') {
-        const refined = this.refine(node);
+      if (node === undefined) return 'none';
+      const { starts } = node;
+      if (node.rough) {
+        const refined = this.refine(node, mirror);
         if (refined.bound > limit) continue;
-        const name = this.name(refined, mirror);
-        const rival = met.get(name);
+        const rival = met.get(refined.name);
         if (
           rival !== undefined &&
-          (rival.bound < refined.bound || (rival.bound === refined.bound && !before(refined, rival)))
+          (rival.spent < refined.spent || (rival.spent === refined.spent && !before(refined, rival)))
         ) {
           continue;
         }
-        met.set(name, refined);
+        met.set(refined.name, refined);
         open.push(refined);
       } else if (starts.length === cover.strokes) {
         return { starts, cost: node.bound, proven: true };
-      } else if (starts.length === 0 || met.get(this.name(node, mirror)) === node) {
+      } else if (!('name' in node) || met.get(node.name) === node) {
         for (const next of this.after(node, mirror)) {
-          stages += 1;
+          looked += 1;
           if (next.bound <= limit) open.push(next);
         }
       }
     }
+    return 'cut-short';
   }
 
-  /** Stroke by stroke, going on only from the best few beginnings. Always finds a plan. */
-  private beam(): Found {
-    const { cover } = this;
+  private roots(): Node[] {
+    const { row, cover } = this;
     const last = cover.strokes - 1;
-    let nodes: Node[] = this.row.starts
+    return row.starts
       .filter((end) => end >= cover.earliest[last]! && end <= cover.latest[last]!)
-      .map((end) => ({ stage: this.loading.begin(), end, bound: 0, progress: 'least' }));
-    for (let stroke = 0; stroke <= last; stroke += 1) {
+      .map((end) => ({
+        starts: [],
+        stages: this.accounts.map((account) => account.begin()),
+        rough: false,
+        end,
+        bound: 0,
+      }));
+  }
+
+  /** Stroke by stroke, going on only from the best few beginnings; where all of them lead nowhere, the latest strokes. */
+  private beam(): Found {
+    let nodes = this.roots();
+    for (let stroke = 0; stroke < this.cover.strokes; stroke += 1) {
       nodes = nodes
         .flatMap((node) => this.after(node, null))
         .sort(byBound)
         .slice(0, 8 * BEAM)
-        .map((node) => this.refine(node))
+        .map((node) => this.refine(node, null))
         .sort(byBound)
         .slice(0, BEAM);
     }
-    return { starts: nodes[0]!.stage.starts, cost: nodes[0]!.bound, proven: false };
+    const best = nodes[0];
+    return { starts: best?.starts ?? this.cover.latest, cost: best?.bound ?? Infinity, proven: false };
   }
 
   /** Every way to add one more stroke. */
   private after(node: Node, mirror: number | null): Node[] {
     const { row, cover } = this;
-    const { stage, end } = node;
-    const stroke = stage.starts.length;
+    const { starts: past, stages, end } = node;
+    const stroke = past.length;
     const final = stroke === cover.strokes - 1;
-    const least = this.loading.leastNext(stage.starts);
-    const greatest = this.loading.greatestNext(stage.starts);
+    const least = this.loading.leastNext(past);
+    const greatest = this.loading.greatestNext(past);
     const nodes: Node[] = [];
     for (const start of row.starts) {
       if (start < least || start > greatest) continue;
       if (final ? start !== end : start >= end) continue;
       if (!this.toCome[stroke]!.has(start)) continue;
-      if (mirror !== null && !this.liesEvenly(stage.starts, start, end, mirror)) continue;
-      const next = this.loading.advance(stage, start);
-      const bound = Math.max(node.bound, this.bound(next, end, next.tables.roughLeast()));
-      nodes.push({ stage: next, end, bound, progress: 'rough' });
+      if (mirror !== null && !this.liesEvenly(past, start, end, mirror)) continue;
+      const starts = [...past, start];
+      let bound = Math.max(node.bound, this.bound(starts, end, this.loading.roughly(stages[0]!, start)));
+      for (let a = 1; stroke > 0 && a < this.accounts.length; a += 1) {
+        bound = Math.max(bound, this.travelled(starts, end) + this.accounts[a]!.roughly(stages[a]!, start));
+      }
+      nodes.push({ starts, stages, rough: true, end, bound });
     }
     return nodes;
   }
 
-  private refine(node: Node): Node {
-    const { stage, end } = node;
-    this.loading.finish(stage);
-    const bound = Math.max(
-      this.bound(stage, end, stage.tables.least()),
-      this.travelled(stage, end) + this.loading.leastWithEnd(stage, end),
-    );
-    return { stage, end, bound: Math.max(node.bound, bound), progress: 'least' };
+  /** Works out the loading of a beginning. With `mirror`, the starts that fix their counterparts matter later too. */
+  private refine({ starts, stages, end, bound: known }: Node, mirror: number | null): Refined {
+    const travelled = this.travelled(starts, end);
+    let bound = known;
+    const own = this.accounts.map((account, a) => {
+      const stage = account.advance(stages[a]!, starts.at(-1)!);
+      account.finish(stage);
+      const least = stage.tables.least();
+      if (a === 0) bound = Math.max(bound, this.bound(starts, end, least));
+      else if (starts.length > 1) bound = Math.max(bound, travelled + least);
+      return stage;
+    });
+    bound = Math.max(bound, travelled + this.loading.leastWithEnd(own[0]!, end));
+    const past = mirror === null ? '' : starts.slice(0, Math.ceil(this.cover.strokes / 2)).join();
+    const name = `${end}|${past}|${this.loading.name(own[0]!)}`;
+    return { starts, stages: own, rough: false, end, bound, name, spent: travelled + own[0]!.tables.constant };
   }
 
-  private bound(stage: Stage, end: number, own: number): number {
+  private bound(starts: readonly number[], end: number, own: number): number {
     const { cover, weights } = this;
-    const come = this.toCome[stage.starts.length - 1]!.get(stage.starts.at(-1)!)!;
+    const come = this.toCome[starts.length - 1]!.get(starts.at(-1)!)!;
     // A spindle emptied later is refunded for the strokes that are left, so a change to come is weighed less by that.
     const whole = own + come * (weights.change - cover.strokes * weights.twice);
-    return Math.max(whole, this.unavoidable * weights.change) + this.travelled(stage, end);
+    return Math.max(whole, this.unavoidable * weights.change) + this.travelled(starts, end);
   }
 
-  private travelled(stage: Stage, end: number): number {
-    return (end - stage.starts[0]!) * this.weights.travel;
+  private travelled(starts: readonly number[], end: number): number {
+    return (end - starts[0]!) * this.weights.travel;
   }
 
   private liesEvenly(starts: readonly number[], start: number, end: number, mirror: number): boolean {
@@ -172,12 +206,6 @@ export class StrokeSearch {
     const other = counterpart === starts.length ? start : starts[counterpart];
     return other === undefined || other + start === mirror;
   }
-
-  /** Beginnings of one name differ in nothing that matters later but their cost. */
-  private name(node: Node, mirror: number | null): string {
-    const past = mirror === null ? '' : node.stage.starts.slice(0, Math.ceil(this.cover.strokes / 2)).join();
-    return `${node.end}|${past}|${this.loading.name(node.stage)}`;
-  }
 }
 
 function byBound(a: Node, b: Node): number {
@@ -186,8 +214,8 @@ function byBound(a: Node, b: Node): number {
 
 /** Whether the starts of `a` come before those of `b`, place by place. */
 function before(a: Node, b: Node): boolean {
-  const p = a.stage.starts;
-  const q = b.stage.starts;
+  const p = a.starts;
+  const q = b.starts;
   for (let i = 0; i < p.length && i < q.length; i += 1) if (p[i] !== q[i]) return p[i]! < q[i]!;
   return p.length < q.length || (p.length === q.length && a.end < b.end);
 }

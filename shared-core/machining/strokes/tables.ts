@@ -27,7 +27,7 @@ export class Tables {
   }
 
   /** Adds a cost for each value of a choice. */
-  addOne(choice: number, costs: ArrayLike<number>): void {
+  addOne(choice: number, costs: Float64Array): void {
     const own = this.single(choice);
     for (let value = 0; value < this.domain; value += 1) own[value]! += costs[value]!;
   }
@@ -51,9 +51,10 @@ export class Tables {
 
   /**
    * Makes the sum as small as it gets without touching what later tables may be added to: takes out all choices but
-   * those for which `later` gives a number: the most that later tables can lift one value of it over another.
+   * those for which `later` gives a number: the most that later tables can lift one value of it over another. A choice
+   * with more than `most` neighbours stays too: its table would be large, and later some of them may be settled.
    */
-  reduce(later: (choice: number, better: number, worse: number) => number | null, taken?: Taken[]): void {
+  reduce(later: Later, most: number, taken?: Taken[]): void {
     this.strikeOut(later, taken);
     const going = [...this.singles.keys()].filter((choice) => later(choice, 0, 0) === null).sort((a, b) => a - b);
     const degree = (choice: number): number => {
@@ -70,6 +71,7 @@ export class Tables {
         }
       }
       const choice = going[at]!;
+      if (degree(choice) > most) break;
       going[at] = going[going.length - 1]!;
       going.pop();
       const record = this.takeOut(choice);
@@ -85,15 +87,13 @@ export class Tables {
   /** The least sum over all choices. */
   least(): number {
     const rest = this.copy();
-    rest.reduce(() => null);
+    rest.reduce(() => null, Infinity);
     return rest.constant;
   }
 
-  /** A number that the least sum is never below, quick to have: what hangs on pairs is left out. */
-  roughLeast(): number {
-    let sum = this.constant;
-    for (const costs of this.singles.values()) sum += costs.reduce((a, b) => Math.min(a, b));
-    return sum;
+  /** The costs of each choice by itself. */
+  eachSingle(take: (choice: number, costs: Float64Array) => void): void {
+    this.singles.forEach((costs, choice) => take(choice, costs));
   }
 
   /** What is left beside the constant, as a text that is equal for equal tables. */
@@ -135,7 +135,7 @@ export class Tables {
   }
 
   /** Strikes out values and settles choices for as long as that leads on. */
-  private strikeOut(later: (choice: number, better: number, worse: number) => number | null, taken?: Taken[]): void {
+  private strikeOut(later: Later, taken?: Taken[]): void {
     const { domain } = this;
     const queue = [...this.singles.keys()].sort((a, b) => a - b);
     const queued = new Set(queue);
@@ -256,6 +256,9 @@ interface Table {
   readonly over: readonly number[];
   readonly costs: Float64Array;
 }
+
+/** The most that later tables can charge `better` more than `worse`; null for a choice that none will charge. */
+type Later = (choice: number, better: number, worse: number) => number | null;
 
 /** How a choice that was taken out follows from its neighbours. */
 export interface Taken {
