@@ -14,12 +14,15 @@ export const planReplayDiffers: CarcassRule = {
     remedy: 'Report it with the job file and the shop file.',
     example: '# There is no job that shows it: it is never to be seen.',
   },
-  check({ spec, carcass, boring, operations }) {
+  check({ spec, carcass, boring, operations }, said) {
     const name = spec.name.value;
     const setUps = setUpsOf([operations]).map((sheet) => sheet.setUp);
     const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
     return carcass.panels.flatMap((panel): Found[] => {
-      const wanted = boring.bores.filter((bore) => bore.panel === panel.key && !missed.has(bore.id));
+      const bores = boring.bores.filter((bore) => bore.panel === panel.key);
+      // A bore that is wrong in itself (through an edge, or twice in one place) can have no sheet that is right.
+      if (bores.some((bore) => said.has(bore.id))) return [];
+      const wanted = bores.filter((bore) => !missed.has(bore.id));
       const replay = replayPanel(setUps, name, panel.key, blankOf(panel));
       const fault = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
       if (fault === undefined) return [];
