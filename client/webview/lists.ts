@@ -13,6 +13,9 @@ export interface ListActions {
 
 const WORDS = { error: 'Error', warning: 'Warning', info: 'Note' } as const;
 
+/** After the number: count, face, u, v, diameter, depth, use. Lists of places may be broken into lines. */
+const COLUMNS = ['', 'whole', 'places', 'places', '', '', 'whole'];
+
 /** Findings, hole table and notes under the drawing: all that it shows, as text. Rebuilt only where its content differs. */
 export class Lists {
   readonly element: HTMLElement;
@@ -81,7 +84,7 @@ export class Lists {
         { 'data-line': number! },
         ...(sheet ? [h('td', { class: 'whole' }, line.panel)] : []),
         h('th', { scope: 'row' }, button),
-        ...cells.map((cell, index) => h('td', { class: index === 1 || index === 6 ? 'whole' : null }, cell)),
+        ...cells.map((cell, index) => h('td', { class: COLUMNS[index] ?? null }, cell)),
       );
       this.wire(row, line.bores, line.source);
       return row;

@@ -7,6 +7,8 @@ export interface Place {
   readonly zoom: number;
 }
 
+/** Room of the zoom buttons, in CSS pixels. */
+const CORNER = { width: 130, height: 40 };
 const STEP = 1.25;
 /** Against the drawing fitted into its pane. */
 const LEAST = 0.5;
@@ -35,10 +37,18 @@ export class Viewport {
     return { width: Math.max(this.svg.clientWidth, 1), height: Math.max(this.svg.clientHeight, 1) };
   }
 
+  /** The whole, clear of the zoom buttons in the lower right corner. */
   private get fitted(): Place {
     const { x, y, width, height } = this.frame;
     const { width: wide, height: high } = this.size;
-    return { x: x + width / 2, y: y + height / 2, zoom: Math.min(wide / width, high / height) };
+    const within = (room: number): number => Math.min(wide / width, Math.max(room, 1) / height);
+    let zoom = within(high);
+    let lift = 0;
+    if ((wide - width * zoom) / 2 < CORNER.width) {
+      zoom = within(high - CORNER.height);
+      lift = Math.max(0, CORNER.height - (high - height * zoom) / 2);
+    }
+    return { x: x + width / 2, y: y + height / 2 + lift / zoom, zoom };
   }
 
   get current(): Place {

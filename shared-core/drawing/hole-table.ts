@@ -135,7 +135,7 @@ export function describe(scene: Scene): string {
  * @param ends whether there are bores in ends, where the second figure counts from the outside face
  */
 export function tableHeads(unit: Unit, end: string, ends: boolean): readonly string[] {
-  const second = ends ? `From ${end} (on ends: outside face), ${unit}` : `From ${end}, ${unit}`;
+  const second = ends ? `From ${end} or outside, ${unit}` : `From ${end}, ${unit}`;
   return ['No.', 'Qty', 'Face', `From front edge, ${unit}`, second, `Ø, ${unit}`, `Depth, ${unit}`, 'For'];
 }
 export function tableCells(line: HoleLine): readonly string[] {

@@ -13,7 +13,7 @@ import { isUpright } from './words.js';
 /** Room on paper for the panels of one carcass, in millimetres: an A4 sheet less its margins, head and foot. */
 const ROOM = { width: 190, height: 230 };
 /** The same for a pane of the editor, in lettering millimetres. */
-const PANE = { width: 200, height: 150 };
+const PANE = { width: 175, height: 138 };
 /** Scales tried for a pane, each a little smaller than the one before. */
 const FINER_SCALES = Array.from({ length: 70 }, (_, step) => 1.06 ** step);
 const END_GAP = 3;

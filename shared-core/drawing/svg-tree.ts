@@ -21,7 +21,7 @@ export function coordinate(value: number): string {
 }
 
 /** The shapes of a scene, each as one element, in the order of painting. */
-export function sceneNodes(scene: Scene): readonly SvgNode[] {
+export function sceneNodes(scene: Pick<Scene, 'shapes' | 'scale'>): readonly SvgNode[] {
   return scene.shapes.map((shape) => shapeNode(shape, scene.scale));
 }
 
@@ -76,8 +76,20 @@ function boreNode(shape: BoreShape, data: Record<string, string>): SvgNode {
       'data-group': shape.group,
       ...data,
     },
-    children: [leaf('circle', 'rim', { class: 'rim', ...round(0, 0, r) }), ...patternNodes(purpose, r)],
+    children: [rimNode(r, shape.hidden), ...patternNodes(purpose, r)],
   };
+}
+
+/** A hidden rim is eight arcs rather than a dashed line, so that it has as many dashes however small it is. */
+function rimNode(r: number, hidden: boolean): SvgNode {
+  if (!hidden) return leaf('circle', 'rim', { class: 'rim', ...round(0, 0, r) });
+  const at = (angle: number): string => `${coordinate(r * Math.cos(angle))} ${coordinate(r * Math.sin(angle))}`;
+  const arcs = Array.from({ length: 8 }, (_, index) => {
+    const from = ((index + 0.2) * Math.PI) / 4;
+    const to = ((index + 0.8) * Math.PI) / 4;
+    return `M${at(from)}A${coordinate(r)} ${coordinate(r)} 0 0 1 ${at(to)}`;
+  });
+  return leaf('path', 'rim', { class: 'rim', d: arcs.join('') });
 }
 
 /** The pattern inside a bore of radius `r` about (0, 0). */

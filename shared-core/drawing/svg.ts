@@ -241,7 +241,7 @@ function printStyle(scale: number, wide: number): string {
       [`.bore-${purpose} .filled`, `fill:${ink};stroke:none`],
     ]),
     ['.bore .rim', `fill:#fff;stroke-width:${w(0.3)}`],
-    ['.bore.hidden .rim', `stroke-dasharray:${dash(0.25, 3, 1.5)}`],
+    ['.bore.hidden .rim', 'fill:none'],
     ['.finding .ring', `stroke:#c00000;stroke-width:${w(0.5)}`],
     ['.finding .flag', 'fill:#c00000;stroke:none'],
     ['.finding.warning .ring', `stroke:#8a5a00;stroke-dasharray:${dash(0.5, 3, 1.5)}`],
