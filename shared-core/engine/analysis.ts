@@ -55,12 +55,18 @@ export class CarcassAnalysis implements CarcassWork {
 
   /** Every finding, in the order of their places. */
   get findings(): readonly Finding[] {
-    return (this.#all ??= this.#find());
+    this.finish();
+    return this.known;
   }
 
   /** What is known without waiting: every finding once they have been asked for, those of the quick rules before. */
   get known(): readonly Finding[] {
     return this.#all ?? this.#quick;
+  }
+
+  /** Works out what the slow rules say. */
+  finish(): void {
+    this.#all ??= this.#find();
   }
 
   get isComplete(): boolean {
@@ -164,7 +170,7 @@ export class JobAnalysis {
     for (const carcass of this.carcasses) {
       if (carcass.isComplete) continue;
       if (enough()) return false;
-      void carcass.findings;
+      carcass.finish();
     }
     return true;
   }
