@@ -100,12 +100,12 @@ export interface ListedRun {
 
 /** One stroke. */
 export interface ListedStep {
-  /** What is done with the panel since the stroke before: 'Turn it half a turn on the table.' null for the first. */
-  readonly move: string | null;
-  /** 'bottom end at near-left' */
-  readonly lay: string;
+  /** What is done with the panel, to be read after the step before: 'Slide it along: top end at near-right'. */
+  readonly words: string;
   /** Stops that the panel covers, so that they must be down. */
   readonly lowered: readonly string[];
+  /** False where the machine has clamps and none of them comes down on the panel: it is held by a fixture. */
+  readonly held: boolean;
   readonly holes: number;
 }
 

@@ -1,0 +1,113 @@
+import type { Panel } from '../../carcass/model.js';
+import { figureWithUnit } from '../../drawing/figures.js';
+import { edgeWord, endWord, listed } from '../../drawing/words.js';
+import type { Micrometres, Unit } from '../../length/units.js';
+import { blankOf } from '../../machining/blank.js';
+import { layOut, type TableLayout } from '../../machining/replay/layout.js';
+import { strokesOf } from '../../machining/replay/replay.js';
+import type { Run, SetUp, Step } from '../../machining/setup-sheet.js';
+import { sizeWords, type JobWords } from './words.js';
+
+/** One panel of a set-up as its operator handles it. */
+export interface LaidRun {
+  readonly carcass: string;
+  readonly panel: string;
+  /** '720 × 560 × 16 mm' */
+  readonly size: string;
+  readonly steps: readonly LaidStep[];
+}
+
+/** One stroke. */
+export interface LaidStep {
+  /** How the panel comes to lie otherwise than in the stroke before: 'slide it along'; null where it does not. */
+  readonly turn: string | null;
+  /** 'bottom end at near-left' */
+  readonly lay: string;
+  /** The index move from there, or from the stroke before: 'move it along 672 mm to the left, …'; null where there is none. */
+  readonly along: string | null;
+  /** Set stops that the panel covers, so that they must be down. */
+  readonly lowered: readonly string[];
+  /** False where the machine has clamps and none of them comes down on the panel. */
+  readonly held: boolean;
+  readonly holes: number;
+}
+
+/** How each panel of a set-up is laid, stroke by stroke, seen through the replay. */
+export function laidRuns(setUp: SetUp, words: JobWords): readonly LaidRun[] {
+  return setUp.runs.flatMap((run) => {
+    const panel = words.panel(run.carcass, run.panel);
+    return panel === undefined ? [] : [laidRun(setUp, run, panel, words.unit)];
+  });
+}
+
+/** The same for one panel. */
+export function laidRun(setUp: SetUp, run: Run, panel: Panel, unit: Unit): LaidRun {
+  const read = strokesOf([setUp], run.carcass, run.panel, blankOf(panel));
+  const tables = read.ok ? read.strokes.map(layOut) : [];
+  const steps = run.steps.map((step, index): LaidStep => {
+    const table = tables[index];
+    return {
+      turn: turnWords(step, run.steps[index - 1], table, tables[index - 1]),
+      lay: layWords(setUp, step, panel),
+      along: alongWords(setUp, step, run.steps[index - 1], unit),
+      lowered: table?.stops.filter(({ lowered }) => lowered).map(({ name }) => name) ?? [],
+      held: table === undefined || table.clamps.length === 0 || table.clamps.some(({ holds }) => holds),
+      holes: step.holes.length,
+    };
+  });
+  return { carcass: run.carcass, panel: run.panel, size: sizeWords(panel, unit), steps };
+}
+
+/** 'bottom end at near-left'; 'left end to the head, front edge at square-left'. */
+export function layWords({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): string {
+  if (machine.kind === 'horizontal') return `${endWord(panel, end)} to the head, ${edgeWord(panel, edge)} at ${stop}`;
+  return `${endWord(panel, end)} at ${stop}`;
+}
+
+/** How the panel is turned or pushed from one lay to the next; the turn is seen by where its corners come to lie. */
+function turnWords(
+  step: Step,
+  before: Step | undefined,
+  table: TableLayout | undefined,
+  last: TableLayout | undefined,
+): string | null {
+  if (before === undefined || table === undefined || last === undefined) return null;
+  if (table.up !== last.up) return 'turn it over, front edge to the same side again';
+  if (headingOf(table) !== headingOf(last)) return 'turn it half a turn, flat on the table';
+  return isAtSameStop(step, before) ? null : 'slide it along';
+}
+
+function isAtSameStop(step: Step, before: Step): boolean {
+  return before.stop === step.stop && before.end === step.end && before.down === step.down;
+}
+
+/** Which way the panel's length runs on the table, from the reference end. */
+function headingOf({ panel: [reference, far] }: TableLayout): string {
+  const [dx, dy] = [far![0] - reference![0], far![1] - reference![1]];
+  return `${Math.sign(Math.round(dx))} ${Math.sign(Math.round(dy))}`;
+}
+
+/** The index move from the stop, or from where the panel lay in the stroke before. */
+function alongWords({ machine }: SetUp, step: Step, before: Step | undefined, unit: Unit): string | null {
+  const from = before !== undefined && isAtSameStop(step, before) ? before.moved : 0;
+  const by: Micrometres = step.moved - from;
+  if (by === 0 || machine.kind !== 'line') return null;
+  const pitches = Math.round(Math.abs(by) / machine.pitch);
+  const pins = machine.indexPins === 'row' ? 'onto the pins in the row' : 'to the pins in the fence';
+  const counted = `${pitches} ${pitches === 1 ? 'pitch' : 'pitches'}`;
+  return `move it along ${figureWithUnit(Math.abs(by), unit)} to the ${by > 0 ? 'right' : 'left'} (${counted}), ${pins}`;
+}
+
+/** How the panels of a set-up lie, and what is never done with one; one sentence each. */
+export function layRules({ machine, runs }: SetUp): readonly string[] {
+  const steps = runs.flatMap((run) => run.steps);
+  const against = machine.kind === 'horizontal' ? 'the squaring stop' : 'the fence';
+  const downs = [...new Set(steps.map(({ down }) => down))];
+  const edges = [...new Set(steps.map(({ edge }) => edge))];
+  const lies = `${downs.length === 1 ? `with its ${downs[0]!} face down and its` : 'with its'} ${listed(edges)} edge against ${against}`;
+  const turning =
+    machine.kind === 'horizontal'
+      ? `Turn it only flat on the table, never over; its back edge never comes to the stop.`
+      : `Never turn it over${downs.length > 1 ? ' unless the list says so' : ''}; its back edge never comes to the fence.`;
+  return [`Each panel lies ${lies}.`, turning];
+}

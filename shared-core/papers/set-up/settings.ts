@@ -1,0 +1,133 @@
+import { figureWithUnit } from '../../drawing/figures.js';
+import { listed } from '../../drawing/words.js';
+import type { Micrometres, Unit } from '../../length/units.js';
+import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
+import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
+import { bitWords, headName, headsSet, loadedIn } from './spindles.js';
+
+/** One thing that stands on the machine, under the name that its operator has for it. */
+export interface Setting {
+  /** A stop by the shop's own name; else 'fence', 'head', 'front head', 'height', 'fence extension', 'depth' or 'bits'. */
+  readonly name: string;
+  readonly value: string;
+  /** From where to where it is measured, where the name does not say: 'to spindle 1'; else ''. */
+  readonly about: string;
+  /** False where it stands so from the set-up before. */
+  readonly changed: boolean;
+}
+
+/** A set-up in the order to run, with the one that was on the machines before it; null for the first. */
+export interface InOrder {
+  readonly planned: PlannedSetUp;
+  readonly before: SetUp | null;
+}
+
+export function inOrder({ setUps }: Pick<Plan, 'setUps'>): readonly InOrder[] {
+  return setUps.map((planned, index) => ({ planned, before: setUps[index - 1]?.setUp ?? null }));
+}
+
+/** Everything that stands on the machine, in the order in which it is set. */
+export function settingsOf(one: InOrder, unit: Unit): readonly Setting[] {
+  return [...places(one, unit), ...stops(one, unit), depth(one, unit), bits(one, unit)];
+}
+
+/** The fence and all that moves the spindles: extension, heads, height. */
+function places(one: InOrder, unit: Unit): readonly Setting[] {
+  const { setUp, changes } = one.planned;
+  const { machine, fence, height, extension } = setUp;
+  // On another machine, or with the head turned, nothing of what stood before counts.
+  const stood = changes.machine || changes.turnHead ? null : one.before;
+  const heads = headsSet(setUp);
+  const at = (name: string, place: Micrometres, about: string, stands: Micrometres | null | undefined): Setting => ({
+    name,
+    value: figureWithUnit(place, unit),
+    about,
+    changed: stands !== place,
+  });
+  return [
+    ...(extension || changes.extension
+      ? [{ name: 'fence extension', value: extension ? 'on' : 'off', about: '', changed: changes.extension }]
+      : []),
+    ...(height === null ? [] : [at('height', height, 'from the table to the spindles', stood?.height)]),
+    ...fence.map((place, head) => {
+      const stands = stood?.fence[head];
+      if (machine.kind !== 'line')
+        return at('fence', place, machine.kind === 'cup' ? 'to the spindle' : 'to spindle 1', stands);
+      return at(heads === 1 ? 'head' : headName(head, heads), place, 'from the fence', stands);
+    }),
+  ];
+}
+
+function stops({ planned: { setUp, changes } }: InOrder, unit: Unit): readonly Setting[] {
+  return setUp.stops.map(({ name, position }) => ({
+    name,
+    value: figureWithUnit(position, unit),
+    about: '',
+    changed: changes.stops.includes(name),
+  }));
+}
+
+function depth({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
+  const value = figureWithUnit(setUp.depth, unit);
+  return { name: 'depth', value: setUp.through ? `through ${value}` : value, about: '', changed: changes.depth };
+}
+
+function bits({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
+  return { name: 'bits', value: bitWords(loadedIn(setUp), setUp, unit), about: '', changed: changes.bits > 0 };
+}
+
+/** What has to be done to come to a set-up from the one before, one sentence each, in order; none where nothing changes. */
+export function changeSentences(one: InOrder, unit: Unit): readonly string[] {
+  const { setUp, changes } = one.planned;
+  const moved = places(one, unit).filter(({ name, changed }) => changed && name !== 'fence extension');
+  const set = stops(one, unit).filter(({ changed }) => changed);
+  const to = ({ name, value }: Setting): string => `${name} to ${value}`;
+  return [
+    ...comeSentences(one),
+    ...(changes.extension ? [`${setUp.extension ? 'Put on' : 'Take off'} the fence extension.`] : []),
+    ...(moved.length > 0 ? [`Set the ${listed(moved.map(to))}.`] : []),
+    ...(set.length > 0 ? [`Set ${listed(set.map(to))}.`] : []),
+    ...(changes.depth ? [`Set the depth stop to ${depth(one, unit).value.replace('through', 'bore through')}.`] : []),
+    ...bitSentences(one, unit),
+  ];
+}
+
+/** How the operator comes to the machine; none where he stands there. */
+export function comeSentences({ planned: { setUp, changes } }: InOrder): readonly string[] {
+  if (changes.machine) return [`Go to ${setUp.machine.name} and set all of it.`];
+  return changes.turnHead
+    ? [`Turn the head to ${setUp.machine.name} and set it anew; bits that are named stay in.`]
+    : [];
+}
+
+/** The bits to take out and to put in, one sentence each; none where they stay. */
+export function bitSentences(one: InOrder, unit: Unit): readonly string[] {
+  const { setUp, changes } = one.planned;
+  if (changes.bits === 0) return [];
+  const { out, into } = bitChanges(one);
+  // Bits may come out of a head that is not set now.
+  const before = {
+    ...setUp,
+    fence: one.before !== null && one.before.fence.length > setUp.fence.length ? one.before.fence : setUp.fence,
+  };
+  return [
+    ...(out.length > 0 ? [`Take out ${bitWords(out, before, unit, 'from')}.`] : []),
+    ...(into.length > 0 ? [`Put ${bitWords(into, setUp, unit, 'into')}.`] : []),
+  ];
+}
+
+/** The bits to take out and to put in; on a machine that nobody knows the state of, all that are wanted. */
+export function bitChanges({ planned: { setUp, changes }, before }: InOrder): {
+  readonly out: readonly LoadedSpindle[];
+  readonly into: readonly LoadedSpindle[];
+} {
+  const had = changes.machine || before === null ? [] : loadedIn(before);
+  const wanted = loadedIn(setUp);
+  return { out: without(had, wanted), into: without(wanted, had) };
+}
+
+function without(these: readonly LoadedSpindle[], those: readonly LoadedSpindle[]): readonly LoadedSpindle[] {
+  const key = ({ head, spindle, diameter }: LoadedSpindle): string => `${head}/${spindle}/${diameter}`;
+  const taken = new Set(those.map(key));
+  return these.filter((one) => !taken.has(key(one)));
+}
