@@ -4,12 +4,14 @@ import { draw } from './cli/draw.js';
 import { panels } from './cli/panels.js';
 import { CouldNotRun, isBrokenPipe } from './cli/run.js';
 import type { Outcome } from './cli/run.js';
+import { setUps } from './cli/set-ups.js';
 import { reference, schema } from './cli/texts.js';
 
 const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence boring machines, and draws their bore maps.
 
   borewright check PATH... [--format text|json]   findings of job files; of a folder, every *.carcass.yaml below it
   borewright panels FILE [--format text|json]     panels of a job with their sizes and bores
+  borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference                            what every finding means, as Markdown
   borewright schema job|shop                      JSON Schema of job files or shop files
@@ -23,6 +25,7 @@ Exit code: 0 no errors, 1 errors were found, 2 it could not run.
 const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> = {
   check,
   panels,
+  setups: setUps,
   draw,
   reference,
   schema,

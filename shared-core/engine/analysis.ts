@@ -116,9 +116,19 @@ export class JobAnalysis {
   private sheetsMade: readonly Sheet[] | null = null;
   private planMade: Plan | null = null;
 
-  /** The set-up sheets of the whole job, made when they are first asked for. Carcasses that are broken are not in them. */
+  /**
+   * The carcasses that set-ups are made for: those that are not broken. Of several with one name it is the first, since a
+   * sheet could not tell their panels apart.
+   */
+  planned(): readonly CarcassAnalysis[] {
+    const byName = new Map<string, CarcassAnalysis>();
+    for (const one of this.carcasses) if (one.operations && !byName.has(one.name)) byName.set(one.name, one);
+    return [...byName.values()];
+  }
+
+  /** The set-up sheets of all planned carcasses, made when they are first asked for. */
   sheets(): readonly Sheet[] {
-    this.sheetsMade ??= setUpsOf(this.carcasses.flatMap((one) => (one.operations ? [one.operations] : [])));
+    this.sheetsMade ??= setUpsOf(this.planned().flatMap((one) => (one.operations ? [one.operations] : [])));
     return this.sheetsMade;
   }
 

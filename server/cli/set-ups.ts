@@ -1,0 +1,154 @@
+import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
+import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../../shared-core/engine/replay-job.js';
+import type { Micrometres } from '../../shared-core/length/units.js';
+import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
+import { showLength } from '../../shared-core/length/write.js';
+import type { Unreachable } from '../../shared-core/machining/plan/operation.js';
+import type { Plan, PlannedSetUp } from '../../shared-core/machining/plan/plan.js';
+import type { PlannedHole, Run, Step } from '../../shared-core/machining/setup-sheet.js';
+import { sheetsAsText } from '../../shared-core/papers/set-up/sheet.js';
+import { loadedIn } from '../../shared-core/papers/set-up/spindles.js';
+import { totalsWords } from '../../shared-core/papers/set-up/totals.js';
+import { jobWords } from '../features/job-words.js';
+import { findingLine, findingsOf } from './check.js';
+import { openJob } from './files.js';
+import type { Outcome } from './run.js';
+import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
+
+const mm = (length: Micrometres): number => length / MICROMETRES_PER_MM;
+
+/**
+ * `borewright setups FILE [--format text|json]`: the set-ups of a job in the order to run. Before anything is printed the
+ * whole plan is replayed; where a replay differs no sheet is written as text. Errors of the job are told on stderr.
+ */
+export function setUps(args: readonly string[]): Outcome {
+  const { options, rest } = readArguments(args, ['format']);
+  const format = readFormat(options.format);
+  const [path, ...more] = rest;
+  if (path === undefined || more.length > 0) throw new CouldNotRun('Name one job file: borewright setups FILE.');
+  const job = openJob(path);
+  const { analysis } = job;
+  const plan = analysis.plan();
+  const replay = replayJob(
+    analysis,
+    plan.setUps.map(({ setUp }) => setUp),
+  );
+  const errors = findingsOf(job).filter(({ severity }) => severity === 'error');
+  const lines = [
+    ...errors.map((finding) => findingLine(path, finding)),
+    ...differenceLines(path, replay),
+    ...leftOutLines(path, analysis, replay),
+  ];
+  return {
+    output: format === 'json' ? asJson(planJson(analysis, plan, replay)) : asText(analysis, plan, replay),
+    errors: lines.map((line) => `${line}\n`).join(''),
+    code: lines.length > 0 || analysis.carcasses.length === 0 ? 1 : 0,
+  };
+}
+
+function differenceLines(path: string, { differences }: JobReplay): readonly string[] {
+  return differences.map(
+    ({ carcass, panel, message }) =>
+      `${path}: error ${PLAN_REPLAY_DIFFERS}: The set-ups of the job do not make the bore map of ${panel}: ${message}. The fault is Borewright’s, not yours. Do not bore this panel from the sheets. (${carcass}, ${panel})`,
+  );
+}
+
+/** What the sheets are not for, and why. */
+function leftOutLines(path: string, analysis: JobAnalysis, { notReplayed }: JobReplay): readonly string[] {
+  if (analysis.carcasses.length === 0) return [`${path}: there is no carcass in this job.`];
+  const planned = new Set(analysis.planned());
+  const left = analysis.carcasses.filter((one) => !planned.has(one)).map(({ name }) => name || '(no name)');
+  const panels = notReplayed.map(({ carcass, panel }) => `${panel} of ${carcass}`);
+  return [
+    ...(left.length > 0 ? [`${path}: no set-ups for ${left.join(', ')}; put the errors right first.`] : []),
+    ...(panels.length > 0
+      ? [`${path}: do not bore ${panels.join(', ')} from these sheets before the errors are put right.`]
+      : []),
+  ];
+}
+
+function planJson(analysis: JobAnalysis, plan: Plan, replay: JobReplay): object {
+  const { seconds, leastSeconds, proven } = plan;
+  return {
+    setups: plan.setUps.map(setUpJson),
+    unreachable: analysis.planned().flatMap(unreachableJson),
+    changeover: { seconds, least: leastSeconds, proven, gap: seconds - leastSeconds },
+    replay,
+  };
+}
+
+function setUpJson({ setUp, changes, seconds }: PlannedSetUp): object {
+  const { id, machine, fence, height, stops, extension, depth, through, runs } = setUp;
+  return {
+    id,
+    machine: machine.name,
+    kind: machine.kind,
+    fence: fence.map(mm),
+    height: height === null ? null : mm(height),
+    stops: stops.map(({ name, side, position }) => ({ name, side, position: mm(position) })),
+    extension,
+    depth: mm(depth),
+    through,
+    // Heads and spindles count from 0: spindle k stands k pitches on.
+    spindles: loadedIn(setUp).map(spindleJson),
+    changeoverSeconds: seconds,
+    changes,
+    panels: runs.map(runJson),
+  };
+}
+
+function spindleJson({ head, spindle, diameter }: Step['spindles'][number]): object {
+  return { head, spindle, diameter: mm(diameter) };
+}
+
+function runJson({ carcass, panel, steps }: Run): object {
+  return { carcass, panel, steps: steps.map(stepJson) };
+}
+
+function stepJson({ down, edge, end, stop, moved, spindles, holes }: Step): object {
+  return { down, edge, end, stop, moved: mm(moved), spindles: spindles.map(spindleJson), holes: holes.map(holeJson) };
+}
+
+function holeJson({ face, u, v, diameter, depth, through, bore }: PlannedHole): object {
+  return { face, u: mm(u), v: mm(v), diameter: mm(diameter), depth: mm(depth), through, bore };
+}
+
+function unreachableJson({ name, operations }: CarcassAnalysis): readonly object[] {
+  return (operations?.unreachable ?? []).map(({ panel, machine, parameter, needed, reason, bores }: Unreachable) => ({
+    carcass: name,
+    panel,
+    machine,
+    parameter,
+    needed: needed === null ? null : mm(needed),
+    reason,
+    bores: bores.map(({ id }) => id),
+  }));
+}
+
+function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay): string {
+  const title = analysis.head.title === '' ? [] : [analysis.head.title];
+  if (replay.differences.length > 0)
+    return [
+      ...title,
+      'The sheets are withheld: a replay of them does not give the bore maps. Bore nothing from this plan.',
+      '',
+    ].join('\n');
+  return [
+    ...title,
+    totalsWords(plan),
+    `Replayed on the sheets alone: ${replay.panels} panels, ${replay.holes} holes, all as in their bore maps.`,
+    ...unreachableText(analysis),
+    '',
+    sheetsAsText(plan, jobWords(analysis)),
+  ].join('\n');
+}
+
+function unreachableText(analysis: JobAnalysis): readonly string[] {
+  return analysis.planned().flatMap(({ name, operations }) =>
+    (operations?.unreachable ?? []).map(({ panel, machine, needed, reason, bores }) => {
+      const figure = needed === null ? '' : ` (${showLength(needed, analysis.unit)} would be needed)`;
+      const where = machine === null ? '' : ` on ${machine}`;
+      return `NOT BORED${where}: ${bores.length} holes of ${name} ${panel}: ${reason}${figure}.`;
+    }),
+  );
+}

@@ -1,0 +1,13 @@
+import type { Panel } from '../../shared-core/carcass/model.js';
+import type { JobAnalysis } from '../../shared-core/engine.js';
+import type { JobWords } from '../../shared-core/papers/set-up/words.js';
+
+/** The panels of a job by the names that its set-ups have for them. */
+export function jobWords(analysis: JobAnalysis): JobWords {
+  const carcasses = new Map(
+    analysis
+      .planned()
+      .map(({ name, carcass }) => [name, new Map(carcass?.panels.map((panel): [string, Panel] => [panel.key, panel]))]),
+  );
+  return { unit: analysis.unit, panel: (carcass, key) => carcasses.get(carcass)?.get(key) };
+}
