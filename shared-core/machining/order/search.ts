@@ -8,6 +8,7 @@ import { routeCost, type RoundTrip } from './round-trip.js';
 /** Elementary steps spent on the search beyond the exact table: under a second on one slow core. */
 const BOUND_WORK = 1e7;
 const BRANCH_WORK = 1.8e7;
+const MOST_BRANCHES = 12_000;
 const LARGEST_BRANCHED = 150;
 const KICKS_FOR_UPPER = 1500;
 const KICKS_FOR_ROUTE = 20_000;
@@ -38,7 +39,13 @@ export function search(trip: RoundTrip): { route: Int32Array; cost: number; lowe
   const again = improvePriced(trip, bound, scale, best.route, lowerBound);
   if (again.cost < best.cost) best = again;
   if (best.cost <= lowerBound || size > LARGEST_BRANCHED) return { ...best, lowerBound };
-  const branched = branchAndBound(trip, scale, bound, best, Math.floor(BRANCH_WORK / (size * size)));
+  const branched = branchAndBound(
+    trip,
+    scale,
+    bound,
+    best,
+    Math.min(MOST_BRANCHES, Math.floor(BRANCH_WORK / (size * size))),
+  );
   return { ...branched, lowerBound: Math.max(lowerBound, branched.lowerBound) };
 }
 

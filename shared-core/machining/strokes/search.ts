@@ -87,7 +87,8 @@ export class StrokeSearch {
     const open = new Heap<Node | Refined>((a, b) => a.bound < b.bound || (a.bound === b.bound && before(a, b)));
     const met = new Map<string, Refined>();
     for (const root of this.roots()) open.push(root);
-    for (let looked = 0; looked <= MOST_STAGES;) {
+    const most = Math.min(MOST_STAGES, MOST_WORK / cover.strokes);
+    for (let looked = 0; looked <= most;) {
       const node = open.pop();
       if (node === undefined) return 'none';
       const { starts } = node;

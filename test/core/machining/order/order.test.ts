@@ -149,7 +149,7 @@ describe('against trying every order', () => {
 });
 
 test('the search agrees with the exact table on sixteen set-ups, free and ordered', () => {
-  for (let seed = 1; seed <= 12; seed += 1) {
+  for (let seed = 1; seed <= 8; seed += 1) {
     const cost = setUps(16, seed);
     const before: [number, number][] =
       seed % 2 === 0
