@@ -11,7 +11,8 @@ export function kept(stretches: readonly Stretch[], least: number): Stretch[] {
   for (const { from, to } of sorted) {
     const last = merged.at(-1);
     // What is hardly longer than the break that would stand for it stays.
-    if (last !== undefined && from - last.to < least) merged[merged.length - 1] = { ...last, to: Math.max(last.to, to) };
+    if (last !== undefined && from - last.to < least)
+      merged[merged.length - 1] = { ...last, to: Math.max(last.to, to) };
     else merged.push({ from, to });
   }
   return merged;

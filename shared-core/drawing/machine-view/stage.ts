@@ -1,0 +1,161 @@
+import type { Micrometres } from '../../length/units.js';
+import type { TableLayout } from '../../machining/replay/layout.js';
+import { around, boxOf } from '../boxes.js';
+import { Pen } from '../pen.js';
+import type { Box, Point } from '../scene.js';
+import { mm } from '../view.js';
+import { Interrupted, kept, type Stretch } from './interrupted.js';
+import type { Acted } from './strokes.js';
+
+/** Room for the table on the page, in millimetres of lettering, where all of it is to be read in a pane. */
+const ROOM = { x: 118, y: 78 } as const;
+/** Length of a break on the page, in the same. */
+const GAP = { x: 24, y: 14 } as const;
+/** An axis longer than this is interrupted where nothing stands, in millimetres. */
+const LONG = 900;
+const SHORTEST_BREAK = 260;
+/**
+ * How far hands stay from spindles and clamps on the drawing, in millimetres. Common practice, no source; the machine's
+ * manual decides.
+ */
+export const HANDS_CLEAR = 120;
+
+/** Millimetres of lettering from the fence line to the outer side of the fence as it is drawn. */
+export const BAR = 4.5;
+
+/** The page of one stroke: where table coordinates come to lie, and the pen that draws there. */
+export class Stage {
+  readonly pen: Pen;
+  /** Page direction across the fence, away from the table: -1 up the page, for a far fence. */
+  readonly out: 1 | -1;
+  /** Page box of the panel. */
+  readonly panel: Box;
+  /** Millimetres of machine for one of lettering when the whole is seen; signs keep this size when the reader goes nearer. */
+  readonly whole: number;
+  readonly breaks: { readonly x: readonly number[]; readonly y: readonly number[] };
+  private readonly xs: Interrupted;
+  private readonly ys: Interrupted;
+
+  constructor(
+    readonly acted: Acted,
+    nearer: number,
+  ) {
+    const { layout } = acted;
+    this.out = layout.fence === 'far' ? -1 : 1;
+    const needed = neededPlaces(acted);
+    const x = interrupted(needed.x, ROOM.x, GAP.x);
+    const y = interrupted(needed.y, ROOM.y, GAP.y);
+    this.whole = Math.max(x.scale, y.scale);
+    this.xs = new Interrupted(x.stretches, GAP.x * this.whole);
+    this.ys = new Interrupted(y.stretches, GAP.y * this.whole);
+    this.breaks = { x: this.xs.breaks, y: this.ys.breaks };
+    this.pen = new Pen(acted.stroke.panel, this.whole / nearer);
+    this.panel = boxOf(
+      layout.panel.map(([px, py]) => this.at(px, py)),
+      0,
+    );
+  }
+
+  /** Millimetres of lettering, in scene coordinates. */
+  p(length: number): number {
+    return this.pen.paper(length);
+  }
+
+  /** Size of a sign that does not shrink as the reader goes nearer. */
+  sign(length: number): number {
+    return length * this.whole;
+  }
+
+  x(x: Micrometres): number {
+    return this.xs.at(mm(x));
+  }
+
+  /** Page coordinate of the table's Y, which points away from the operator. */
+  y(y: Micrometres): number {
+    return this.ys.at(-mm(y));
+  }
+
+  at(x: Micrometres, y: Micrometres): Point {
+    return { x: this.x(x), y: this.y(y) };
+  }
+
+  /** A point of the panel, in its own frame. */
+  onPanel(u: Micrometres, v: Micrometres): Point {
+    const [x, y] = this.acted.place(u, v, 0);
+    return this.at(x, y);
+  }
+
+  /** A box that is so many millimetres larger than these places, on the page. */
+  boxAbout(places: readonly (readonly [number, number])[], more: number): Box {
+    const corners = places.flatMap(([x, y]) => [
+      this.at(x - more * 1000, y - more * 1000),
+      this.at(x + more * 1000, y + more * 1000),
+    ]);
+    return around(corners.map(({ x, y }) => ({ x, y, width: 0, height: 0 })))!;
+  }
+
+  /** Everything that stands on the table, on the page. */
+  get furniture(): Box {
+    const { stops, clamps, spindles } = this.acted.layout;
+    const upright = this.acted.stroke.setUp.machine.kind !== 'horizontal';
+    return around([
+      this.panel,
+      this.boxAbout(
+        spindles.map(({ at }) => [at[0], at[1]] as const),
+        upright ? 30 : 20,
+      ),
+      ...stops.map(({ x }) => {
+        const { x: face, y } = this.at(x, 0);
+        return { x: face - this.sign(STOP_LONG), y, width: this.sign(2 * STOP_LONG), height: 0 };
+      }),
+      ...clamps.map(({ x, y }) => this.boxAbout([[x, y]], 30)),
+    ])!;
+  }
+}
+
+/** Along X from a stop's face to its other side, in millimetres of lettering. */
+export const STOP_LONG = 3.6;
+
+/** What must be seen on each axis, in millimetres of the page before it is interrupted. */
+function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Stretch[]; y: Stretch[] } {
+  const x: Stretch[] = [];
+  const y: Stretch[] = [];
+  const seen = (px: number, py: number, more: number): void => {
+    x.push({ from: mm(px) - more, to: mm(px) + more });
+    y.push({ from: -mm(py) - more, to: -mm(py) + more });
+  };
+  const lays = [layout, ...(before === null ? [] : [before.layout])];
+  for (const lay of lays) for (const [px, py] of lay.panel) seen(px, py, 30);
+  for (const { at } of layout.spindles)
+    seen(at[0], at[1], stroke.setUp.machine.kind === 'horizontal' ? 40 : HANDS_CLEAR / 2);
+  for (const stop of layout.stops) x.push({ from: mm(stop.x) - 40, to: mm(stop.x) + 40 });
+  for (const clamp of layout.clamps) seen(clamp.x, clamp.y, 40);
+  y.push({ from: -10, to: 10 });
+  const { blank } = stroke;
+  for (const { bore } of holes) {
+    const onFace = bore.face === 'inside' || bore.face === 'outside';
+    const end = bore.face === 'reference-end' ? 0 : blank.length;
+    const floor = bore.face === 'reference-end' ? bore.depth : blank.length - bore.depth;
+    for (const v of onFace ? [bore.v] : [end, floor]) {
+      const [px, py] = place(bore.u, v, 0);
+      seen(px, py, 25);
+    }
+  }
+  return { x, y };
+}
+
+/** The stretches to show, and the scale at which they and their breaks fit the room. */
+function interrupted(needed: readonly Stretch[], room: number, gap: number): { stretches: Stretch[]; scale: number } {
+  const from = Math.min(...needed.map((one) => one.from));
+  const to = Math.max(...needed.map((one) => one.to));
+  const stretches = to - from > LONG ? kept(needed, SHORTEST_BREAK) : [{ from, to }];
+  const scale = Interrupted.seen(stretches) / Math.max(room - gap * (stretches.length - 1), room / 3);
+  return { stretches, scale };
+}
+
+export function layoutBox(stage: Stage, layout: TableLayout): Box {
+  return boxOf(
+    layout.panel.map(([x, y]) => stage.at(x, y)),
+    0,
+  );
+}

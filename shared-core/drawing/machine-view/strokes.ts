@@ -1,0 +1,84 @@
+import type { Bore, BoreMap } from '../../boring/model.js';
+import type { Panel } from '../../carcass/model.js';
+import { blankOf } from '../../machining/blank.js';
+import { bore, lieOf, type Hole, type Stroke } from '../../machining/replay/bore.js';
+import { isBeside } from '../../machining/replay/check-step.js';
+import { holeKey } from '../../machining/replay/compare.js';
+import { layOut, type TableLayout } from '../../machining/replay/layout.js';
+import { toTable } from '../../machining/replay/lie.js';
+import { strokesOf } from '../../machining/replay/replay.js';
+import { realSolid, solidNames, type Solid } from '../../machining/replay/solid.js';
+import { NOTHING } from '../../machining/replay/stray.js';
+import type { Vector } from '../../machining/replay/vector.js';
+import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
+import type { HoleState } from './scene.js';
+
+/** A bore of the panel, and whether it is there when the head comes down. */
+export interface StrokeHole {
+  readonly bore: Bore;
+  readonly state: HoleState;
+}
+
+/** A spindle that comes down in a stroke: the bore that it makes, or null where it comes down beside the panel. */
+export interface Working extends LoadedSpindle {
+  readonly makes: Bore | null;
+}
+
+/** One stroke as the replay carries it out. Nothing here is taken from what the sheet claims to bore. */
+export interface Acted {
+  readonly stroke: Stroke;
+  readonly layout: TableLayout;
+  /** The stroke before it in the same set-up; null for the first. */
+  readonly before: { readonly stroke: Stroke; readonly layout: TableLayout } | null;
+  readonly holes: readonly StrokeHole[];
+  readonly working: readonly Working[];
+  /** Steps of the panel in this set-up. */
+  readonly steps: number;
+  /** Corner of the panel's frame to the table, micrometres: see `Solid`. */
+  readonly place: (u: number, v: number, t: number) => Vector;
+}
+
+/**
+ * Carries out the set-ups of a job on one panel as far as one step.
+ * @param setUps all of the job, in the order to run
+ * @returns null where the panel has no such step, or the replay cannot make it
+ */
+export function act(
+  setUps: readonly SetUp[],
+  setUp: string,
+  carcass: string,
+  panel: Panel,
+  boring: BoreMap,
+  step: number,
+): Acted | null {
+  const blank = blankOf(panel);
+  const read = strokesOf(setUps, carcass, panel.key, blank);
+  if (!read.ok) return null;
+  const at = read.strokes.findIndex((one) => one.setUp.id === setUp && one.index === step);
+  const stroke = read.strokes[at];
+  if (stroke === undefined) return null;
+  const solid = realSolid(blank, solidNames(panel.key), NOTHING);
+  const wanted = new Map(boring.bores.filter((one) => one.panel === panel.key).map((one) => [holeKey(one), one]));
+  const made = new Set(read.strokes.slice(0, at).flatMap((one) => madeBy(one, solid)));
+  const now = new Set(madeBy(stroke, solid));
+  const stateOf = (key: string): HoleState => (now.has(key) ? 'now' : made.has(key) ? 'made' : 'to-come');
+  const previous = step > 0 ? read.strokes[at - 1] : undefined;
+  const lie = lieOf(stroke, solid, NOTHING);
+  return {
+    stroke,
+    layout: layOut(stroke),
+    before: previous === undefined ? null : { stroke: previous, layout: layOut(previous) },
+    holes: [...wanted].map(([key, one]) => ({ bore: one, state: stateOf(key) })),
+    working: bore(stroke, NOTHING).map((hole, index) => ({
+      ...stroke.step.spindles[index]!,
+      makes: isBeside(solid, hole) ? null : (wanted.get(holeKey(hole)) ?? null),
+    })),
+    steps: read.strokes.filter((one) => one.setUp.id === setUp).length,
+    place: (u, v, t) => toTable(blank.hand, lie, [u, v, t]),
+  };
+}
+
+const madeBy = (stroke: Stroke, solid: Solid): string[] =>
+  bore(stroke, NOTHING)
+    .filter((hole: Hole) => !isBeside(solid, hole))
+    .map(holeKey);

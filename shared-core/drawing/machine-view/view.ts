@@ -1,0 +1,184 @@
+import type { Panel } from '../../carcass/model.js';
+import type { SetUp } from '../../machining/setup-sheet.js';
+import { figureWithUnit } from '../figures.js';
+import { frameOf } from '../bore-map.js';
+import { around, grow } from '../boxes.js';
+import type { Drawn } from '../drawn.js';
+import type { Box } from '../scene.js';
+import { listed } from '../words.js';
+import { drawElevation, drawLevelHead } from './elevation.js';
+import { drawMove } from './moves.js';
+import { aboutHoles, drawHoles, drawPanelOnTable, nameEdges, nameFace } from './panel.js';
+import type { MachineScene, Sign, StepWords } from './scene.js';
+import { aboutSpindles, drawHeads, drawSpindleLines, drawTags, spindleTags, tagRoom } from './spindles.js';
+import { Stage } from './stage.js';
+import { drawStopPositions, lanesReach } from './stop-positions.js';
+import { act, type Acted } from './strokes.js';
+import { drawClamps, drawStops, drawTable, drawZone, handsClear, nameClamps, nameZone } from './table.js';
+import { boreWords, lieWords, moveWords, noteWords } from './words.js';
+
+/** Which stroke of the job is looked at. */
+export interface MachineViewOf {
+  /** All set-ups of the job, in the order to run. */
+  readonly setUps: readonly SetUp[];
+  readonly setUp: string;
+  readonly panel: string;
+  /** Which of the panel's steps in the set-up, from 0. */
+  readonly step: number;
+}
+
+/**
+ * One stroke as the operator sees it, drawn from what the replay does with the panel; null where the panel has no such step,
+ * or the replay cannot make it.
+ * @param nearer lettering so many times smaller, for a reader who has zoomed in; the machine and its signs stay as they are
+ */
+export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): MachineScene | null {
+  const panel = drawn.carcass.panels.find(({ key }) => key === of.panel);
+  if (panel === undefined) return null;
+  const acted = act(of.setUps, of.setUp, drawn.name, panel, drawn.boring, of.step);
+  if (acted === null) return null;
+  const stage = new Stage(acted, nearer);
+  const { setUp } = acted.stroke;
+  const title = `${drawn.name}, ${panel.key}`;
+  const level = setUp.machine.kind === 'horizontal';
+  const side = tagSide(acted);
+  const tags = level ? [] : spindleTags(stage, drawn.unit, side);
+  const table = tableBox(stage, side, tagRoom(stage, tags));
+  const reach = lanesReach(stage);
+
+  drawTable(stage, table);
+  drawPanelOnTable(stage, panel);
+  drawStops(stage);
+  drawSpindleLines(stage, reach + (level ? 0 : stage.p(1)));
+  drawHoles(stage, panel);
+  if (level) drawLevelHead(stage);
+  else drawHeads(stage);
+  drawClamps(stage);
+  drawZone(stage);
+  drawStopPositions(stage, drawn.unit);
+  if (level) drawElevation(stage, stage.y(0) - reach - stage.p(5), table, drawn.unit);
+  else drawTags(stage, tags, table, side, drawn.unit);
+  drawMove(stage, table, drawn.unit);
+  nameFace(stage, title);
+  nameEdges(stage, panel);
+  nameClamps(stage);
+  nameZone(stage);
+
+  const { pen } = stage;
+  const shapes = pen.painted();
+  return {
+    view: 'machine',
+    title,
+    unit: drawn.unit,
+    scale: pen.scale,
+    frame: grow(frameOf(shapes, pen.scale), pen.paper(3)),
+    shapes,
+    words: wordsOf(acted, drawn, panel),
+    spindles: aboutSpindles(stage, drawn),
+    holes: aboutHoles(stage, drawn, panel),
+    signs: signsOf(stage, panel),
+  };
+}
+
+/** The hand on which the panel reaches less far, so that the figures stand clear of it. */
+function tagSide({ layout }: Acted): -1 | 1 {
+  const middle = layout.spindles.reduce((sum, { at }) => sum + at[0], 0) / layout.spindles.length;
+  const xs = layout.panel.map(([x]) => x);
+  return Math.max(...xs) - middle < middle - Math.min(...xs) ? 1 : -1;
+}
+
+function tableBox(stage: Stage, side: -1 | 1, tags: number): Box {
+  const { out } = stage;
+  const furniture = stage.furniture;
+  const margin = stage.sign(3);
+  const line = stage.y(0);
+  const zone = around(handsClear(stage))!;
+  const tagged =
+    tags === 0
+      ? furniture
+      : around([furniture, { x: side < 0 ? zone.x - tags : zone.x, y: zone.y, width: zone.width + tags, height: 0 }])!;
+  const inner = out < 0 ? furniture.y + furniture.height : furniture.y;
+  const end = inner - out * stage.sign(5);
+  return {
+    x: tagged.x - margin,
+    width: tagged.width + 2 * margin,
+    y: Math.min(line, end),
+    height: Math.abs(end - line),
+  };
+}
+
+function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
+  const { stroke, before, layout, holes } = acted;
+  const { setUp, step } = stroke;
+  const { unit } = drawn;
+  const show = (length: number): string => figureWithUnit(length, unit);
+  const lie = lieWords(panel, setUp, step);
+  const move =
+    before !== null
+      ? moveWords(panel, before.stroke.step, step, unit)
+      : step.moved === 0
+        ? null
+        : `Push it against ${step.stop}, then an index move of ${show(Math.abs(step.moved))} to the ${step.moved < 0 ? 'left' : 'right'}.`;
+  const bore = boreWords(acted, unit);
+  const notes = noteWords(acted);
+  const stops = layout.stops.map(({ name, used, lowered }) => {
+    const { position, side } = setUp.stops.find((one) => one.name === name)!;
+    const state = [...(used ? ['used'] : []), ...(lowered ? ['lowered'] : [])];
+    return `${name} on the ${side} at ${show(position)}${state.length > 0 ? `, ${state.join(' and ')}` : ''}`;
+  });
+  const fences = setUp.fence.map((place, head) =>
+    setUp.machine.kind === 'line' ? `head ${head + 1} ${show(place)} from the fence` : `first spindle ${show(place)} from the fence`,
+  );
+  const clamps = layout.clamps.map(({ name, holds }) => `${name} ${holds ? 'holds the panel' : 'comes down beside the panel'}`);
+  const made = holes.filter(({ state }) => state === 'made').length;
+  const described = [
+    `${drawn.name}, ${panel.key}, on ${setUp.machine.name}, step ${stroke.index + 1} of ${acted.steps}.`,
+    `${show(panel.length)} by ${show(panel.width)} by ${show(panel.thickness)}.`,
+    ...(move === null ? [] : [move]),
+    lie,
+    `Stops: ${listed(stops)}.`,
+    ...(fences.length > 0 ? [`${listed(fences)}.`] : []),
+    ...(setUp.height === null ? [] : [`Spindles ${show(setUp.height)} over the table.`]),
+    bore,
+    ...(clamps.length > 0 ? [`Clamps: ${listed(clamps)}.`] : []),
+    `${made} of its ${holes.length} holes were made before.`,
+    ...notes,
+    'Keep hands clear of spindles and clamps.',
+  ].join(' ');
+  return { lie, move, bore, notes, described };
+}
+
+const SIGN_WORDS: Readonly<Record<Sign, string>> = {
+  'spindle-loaded': 'spindle with bit',
+  'spindle-empty': 'spindle, empty',
+  'hole-made': 'hole made before',
+  'hole-now': 'hole of this stroke',
+  'hole-to-come': 'hole still to come',
+  'stop-used': 'stop used',
+  'stop-standing': 'stop set',
+  'stop-lowered': 'stop lowered',
+  clamp: 'clamp',
+  'hands-clear': 'hands clear',
+  band: 'banded edge',
+};
+
+function signsOf({ acted }: Stage, panel: Panel): { readonly sign: Sign; readonly words: string }[] {
+  const { layout, holes } = acted;
+  const there: Readonly<Record<Sign, boolean>> = {
+    'spindle-loaded': true,
+    'spindle-empty': layout.spindles.some(({ diameter }) => diameter === null),
+    'hole-made': holes.some(({ state }) => state === 'made'),
+    'hole-now': holes.some(({ state }) => state === 'now'),
+    'hole-to-come': holes.some(({ state }) => state === 'to-come'),
+    'stop-used': layout.stops.some(({ used, lowered }) => used && !lowered),
+    'stop-standing': layout.stops.some(({ used, lowered }) => !used && !lowered),
+    'stop-lowered': layout.stops.some(({ lowered }) => lowered),
+    clamp: layout.clamps.length > 0,
+    'hands-clear': true,
+    band: Object.values(panel.bands).some((band) => band !== null),
+  };
+  return (Object.keys(SIGN_WORDS) as Sign[])
+    .filter((sign) => there[sign])
+    .map((sign) => ({ sign, words: SIGN_WORDS[sign] }));
+}
+

@@ -1,0 +1,103 @@
+import type { Panel } from '../../carcass/model.js';
+import type { Micrometres, Unit } from '../../length/units.js';
+import type { LoadedSpindle, SetUp, Step } from '../../machining/setup-sheet.js';
+import { figureWithUnit } from '../figures.js';
+import { edgeWord, endWord, listed, sentence } from '../words.js';
+import type { Acted, Working } from './strokes.js';
+
+const OTHER = { inside: 'outside', outside: 'inside' } as const;
+
+/** 'Inside face up, front edge at the fence, bottom end against near-left.' */
+export function lieWords(panel: Panel, setUp: SetUp, step: Step): string {
+  const up = `${sentence(OTHER[step.down])} face up`;
+  const edge = edgeWord(panel, step.edge);
+  const end = endWord(panel, step.end);
+  return setUp.machine.kind === 'horizontal'
+    ? `${up}, ${end} pressed against the head, ${edge} against ${step.stop}.`
+    : `${up}, ${edge} at the fence, ${end} against ${step.stop}.`;
+}
+
+/** What is done with the panel between two strokes of one set-up. */
+export function moveWords(panel: Panel, before: Step, after: Step, unit: Unit): string {
+  const by = after.moved - before.moved;
+  const stays = before.down === after.down;
+  if (!stays)
+    return `Turn it over: the ${OTHER[after.down]} face comes up, the ${edgeWord(panel, after.edge)} stays the reference.`;
+  if (before.end !== after.end)
+    return `Turn it by 180 degrees on the table: the ${after.down} face stays down, the ${endWord(panel, after.end)} comes to ${after.stop}.`;
+  if (before.stop !== after.stop) return `Move it along to ${after.stop}.`;
+  if (by !== 0) return `Index move: ${figureWithUnit(Math.abs(by), unit)} to the ${by < 0 ? 'left' : 'right'}.`;
+  return 'Leave it where it is.';
+}
+
+/** Spindles of a set-up are counted from 1: from the fence on an upright head, from the left on the others. */
+export function spindleName(setUp: SetUp, { head, spindle }: Pick<LoadedSpindle, 'head' | 'spindle'>): string {
+  if (setUp.machine.kind === 'cup') return 'the spindle';
+  const heads = setUp.machine.kind === 'line' ? setUp.fence.length : 1;
+  return heads > 1 ? `head ${head + 1}, spindle ${spindle + 1}` : `spindle ${spindle + 1}`;
+}
+
+/** Numbers in a list, three and more in a row as a run: '1, 6 and 10 to 15'. */
+export function runsOfNumbers(numbers: readonly number[]): string {
+  const runs: number[][] = [];
+  for (const number of [...numbers].sort((a, b) => a - b)) {
+    const run = runs.at(-1);
+    if (run?.at(-1) === number - 1) run.push(number);
+    else runs.push([number]);
+  }
+  return listed(
+    runs.flatMap((run) => (run.length > 2 ? [`${run[0]!} to ${run.at(-1)!}`] : run.map((number) => String(number)))),
+  );
+}
+
+/** 'spindles 1 to 23 of head 1 and 1 to 23 of head 2' */
+export function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' | 'spindle'>[]): string {
+  if (setUp.machine.kind === 'cup') return 'the spindle';
+  const heads = [...new Set(spindles.map(({ head }) => head))].sort((a, b) => a - b);
+  const many = setUp.machine.kind === 'line' && setUp.fence.length > 1;
+  const lists = heads.map((head) => {
+    const numbers = spindles.filter((one) => one.head === head).map(({ spindle }) => spindle + 1);
+    return many ? `${runsOfNumbers(numbers)} of head ${head + 1}` : runsOfNumbers(numbers);
+  });
+  return `${spindles.length === 1 ? 'spindle' : 'spindles'} ${many ? lists.join(', ') : listed(lists)}`;
+}
+
+/** 'Spindles 1, 6, 10 and 15 bore 4 holes Ø 8 mm, 12 mm deep.' */
+export function boreWords({ stroke, working }: Acted, unit: Unit): string {
+  const { setUp } = stroke;
+  const show = (length: Micrometres): string => figureWithUnit(length, unit);
+  const depth = setUp.through ? 'through' : `${show(setUp.depth)} deep`;
+  const bores = working.filter(({ makes }) => makes !== null);
+  const parts = diametersOf(bores).map((diameter) => {
+    const those = bores.filter((one) => one.diameter === diameter);
+    const holes = those.length === 1 ? '1 hole' : `${those.length} holes`;
+    return `${spindlesWords(setUp, those)} ${those.length === 1 ? 'bores' : 'bore'} ${holes} Ø ${show(diameter)}`;
+  });
+  return `${sentence(listed(parts))}, ${depth}.`;
+}
+
+/** What else is to be seen to in a stroke. */
+export function noteWords({ stroke, layout, working, holes }: Acted): string[] {
+  const { setUp } = stroke;
+  const lowered = layout.stops.filter((one) => one.lowered).map(({ name }) => name);
+  const beside = working.filter(({ makes }) => makes === null);
+  const open = holes.filter(({ state }) => state === 'to-come').length;
+  return [
+    ...(lowered.length > 0
+      ? [`Lower ${listed(lowered)}: the panel lies over ${lowered.length === 1 ? 'it' : 'them'}.`]
+      : []),
+    ...(beside.length > 0
+      ? [
+          `${sentence(spindlesWords(setUp, beside))} ${beside.length === 1 ? 'is' : 'are'} loaded too, and ${beside.length === 1 ? 'comes' : 'come'} down beside the panel.`,
+        ]
+      : []),
+    ...(setUp.extension ? ['The fence extension is on.'] : []),
+    open === 0
+      ? 'After this stroke the panel has all its holes.'
+      : `${open === 1 ? '1 hole is' : `${open} holes are`} still to come.`,
+  ];
+}
+
+export function diametersOf(working: readonly Pick<Working, 'diameter'>[]): Micrometres[] {
+  return [...new Set(working.map(({ diameter }) => diameter))].sort((a, b) => a - b);
+}
