@@ -172,9 +172,11 @@ function drawMarks(pen: Pen, view: PanelView, bores: readonly Bore[], findings: 
         gravest.set(id, finding);
     }
   }
+  const flagged = new Set<string>();
   for (const bore of bores) {
     const finding = gravest.get(bore.id);
     if (finding === undefined) continue;
+    const line = `${finding.key} ${bore.group}`;
     const { x, y } = view.entry(bore);
     const r = mm(bore.diameter) / 2 + pen.paper(1);
     pen.takeSolid(grow({ x: x - r, y: y - r, width: 2 * r, height: 2 * r }, pen.paper(0.3)));
@@ -185,10 +187,12 @@ function drawMarks(pen: Pen, view: PanelView, bores: readonly Bore[], findings: 
       panel: view.panel.key,
       source: finding.source,
       severity: finding.severity,
+      flagged: !flagged.has(line),
       bore: bore.id,
       cx: x,
       cy: y,
       r,
     });
+    flagged.add(line);
   }
 }

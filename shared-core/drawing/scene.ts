@@ -162,6 +162,8 @@ export interface TextShape extends Common {
 export interface MarkShape extends Common {
   readonly kind: 'mark';
   readonly severity: Severity;
+  /** Whether it carries a flag as well: one bore in a line does, for all that the same findings concern. */
+  readonly flagged: boolean;
   readonly bore: string;
   readonly cx: number;
   readonly cy: number;

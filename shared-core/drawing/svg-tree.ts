@@ -138,7 +138,7 @@ function markNode(shape: MarkShape, scale: number): SvgNode {
       transform: `translate(${coordinate(cx)} ${coordinate(cy)})`,
       'data-mark': shape.bore,
     },
-    children: [leaf('circle', 'ring', { class: 'ring', ...round(0, 0, r) }), sign],
+    children: [leaf('circle', 'ring', { class: 'ring', ...round(0, 0, r) }), ...(shape.flagged ? [sign] : [])],
   };
 }
 

@@ -333,6 +333,16 @@ describe('a bore map', () => {
     expect(sheetScene(handMade([unmatched])).findings).toHaveLength(1);
   });
 
+  it('flags a row that a finding concerns once, and rings all of it', () => {
+    const bores = handMade()
+      .boring.bores.filter(({ group }) => group === 'left:row-front')
+      .map(({ id }) => id);
+    const scene = boreMapScene(handMade([{ ...unmatched, rule: 'row-unbalanced', bores }]), 'left')!;
+    const marks = scene.shapes.filter((shape) => shape.kind === 'mark');
+    expect(marks).toHaveLength(23);
+    expect(marks.filter(({ flagged }) => flagged)).toHaveLength(1);
+  });
+
   it('draws what is bored from the face that lies down dashed, and what goes through whole', () => {
     const base = handMade();
     const below = bore('left:x:0', 'left', 'outside', 300, 300, 8, 12, 'cam', 'x');
