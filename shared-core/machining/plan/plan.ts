@@ -22,18 +22,46 @@ export interface Plan {
   readonly proven: boolean;
 }
 
+/** Seconds of changeover: from a bare machine to each set-up, and from each to each. */
+export interface ChangeoverTable {
+  readonly start: readonly number[];
+  readonly cost: readonly (readonly number[])[];
+}
+
+export function changeoverTable(sheets: readonly Sheet[], times: Changeover): ChangeoverTable {
+  return {
+    start: sheets.map((to) => secondsBetween(null, to, times)),
+    cost: sheets.map((from) => sheets.map((to) => (from === to ? 0 : secondsBetween(from, to, times)))),
+  };
+}
+
+function secondsBetween(from: Sheet | null, to: Sheet, times: Changeover): number {
+  return changeoverTime(changesBetween(from && from.batch, to.batch), times);
+}
+
 /**
- * Puts the set-ups of a job into the order with the least changeover time by the shop's own times, beginning with bare
- * machines: exact for few set-ups, with a proven bound for many. Same sheets, same plan.
+ * The order to run with the least changeover time, beginning with bare machines: exact for few set-ups, with a proven bound
+ * for many. Same table, same order. Takes a second for many.
  */
+export function bestOrder({ start, cost }: ChangeoverTable): SetUpOrder {
+  const ordered = orderByChangeover(cost, { start });
+  if (ordered.kind === 'order') return ordered;
+  // Past the number of set-ups that can be ordered they run as they come, and only the trivial bound holds.
+  const order = start.map((_, index) => index);
+  const seconds = order.reduce((sum, to) => sum + (to === 0 ? (start[0] ?? 0) : (cost[to - 1]?.[to] ?? 0)), 0);
+  return { order, cost: seconds, lowerBound: 0, proven: false };
+}
+
+/** An order of set-ups as indexes of their list, with its seconds and a bound that no order can beat. */
+export type SetUpOrder = Pick<ChangeoverOrder, 'order' | 'cost' | 'lowerBound' | 'proven'>;
+
+/** Puts the set-ups of a job into the best order by the shop's own times. Same sheets, same plan. */
 export function orderSetUps(sheets: readonly Sheet[], times: Changeover): Plan {
-  const seconds = (from: Sheet | null, to: Sheet): number =>
-    from === to ? 0 : changeoverTime(changesBetween(from && from.batch, to.batch), times);
-  const start = sheets.map((to) => seconds(null, to));
-  const ordered = inOrder(
-    sheets.map((from) => sheets.map((to) => seconds(from, to))),
-    start,
-  );
+  return planInOrder(sheets, times, bestOrder(changeoverTable(sheets, times)));
+}
+
+/** The plan that runs the set-ups in an order. */
+export function planInOrder(sheets: readonly Sheet[], times: Changeover, ordered: SetUpOrder): Plan {
   let before: Sheet | null = null;
   const setUps: PlannedSetUp[] = [];
   for (const index of ordered.order) {
@@ -42,19 +70,10 @@ export function orderSetUps(sheets: readonly Sheet[], times: Changeover): Plan {
     setUps.push({
       setUp: sheet.setUp,
       changes: changesBetween(before && before.batch, sheet.batch),
-      seconds: seconds(before, sheet),
+      seconds: secondsBetween(before, sheet, times),
       strokes: sheet.setUp.runs.reduce((sum, run) => sum + run.steps.length, 0),
     });
     before = sheet;
   }
   return { setUps, seconds: ordered.cost, leastSeconds: ordered.lowerBound, proven: ordered.proven };
-}
-
-/** Past the number of set-ups that can be ordered, they run as they come, and only the trivial bound holds. */
-function inOrder(cost: readonly (readonly number[])[], start: readonly number[]): Omit<ChangeoverOrder, 'kind'> {
-  const ordered = orderByChangeover(cost, { start });
-  if (ordered.kind === 'order') return ordered;
-  const order = start.map((_, index) => index);
-  const seconds = order.reduce((sum, to) => sum + (to === 0 ? (start[0] ?? 0) : (cost[to - 1]?.[to] ?? 0)), 0);
-  return { order, cost: seconds, lowerBound: 0, proven: false };
 }

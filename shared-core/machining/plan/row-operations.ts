@@ -3,8 +3,9 @@ import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
-import { planStrokes, type Stroke } from '../strokes/index.js';
+import type { Stroke } from '../strokes/index.js';
 import { headsOver } from './heads.js';
+import { strokesFor } from './known-strokes.js';
 import { loadFor } from './load.js';
 import { groupBy, modulo, outside, within } from './numbers.js';
 import type { Operation, PlannedStroke, Unreachable, Way } from './operation.js';
@@ -150,7 +151,7 @@ function waysFrom(
   const travel = drill.indexPins === 'none' ? 0 : Math.floor((drill.indexRange ?? panel.length) / pitch);
   const further = Array.from({ length: travel }, (_, k) => lastContact + k + 1);
   const between = Array.from({ length: lastContact - firstContact + 1 }, (_, k) => firstContact + k);
-  const planned = planStrokes({
+  const planned = strokesFor({
     holes: places.map((place) => (place - nearest) / pitch),
     spindles,
     starts: drill.indexPins === 'none' ? contact : [...between, ...further],
