@@ -1,8 +1,9 @@
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../../shared-core/engine/replay-job.js';
+import { sentence } from '../../shared-core/drawing/words.js';
+import { counted } from '../../shared-core/findings/words.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
-import { showLength } from '../../shared-core/length/write.js';
 import type { Unreachable } from '../../shared-core/machining/plan/operation.js';
 import type { Plan, PlannedSetUp } from '../../shared-core/machining/plan/plan.js';
 import type { PlannedHole, Run, Step } from '../../shared-core/machining/setup-sheet.js';
@@ -10,6 +11,7 @@ import { sheetsAsText } from '../../shared-core/papers/set-up/sheet.js';
 import { loadedIn } from '../../shared-core/papers/set-up/spindles.js';
 import { totalsWords } from '../../shared-core/papers/set-up/totals.js';
 import { jobWords } from '../features/job-words.js';
+import { unboredHoles } from '../features/set-ups.js';
 import { findingLine, findingsOf } from './check.js';
 import { openJob } from './files.js';
 import type { Outcome } from './run.js';
@@ -144,11 +146,8 @@ function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay): string {
 }
 
 function unreachableText(analysis: JobAnalysis): readonly string[] {
-  return analysis.planned().flatMap(({ name, operations }) =>
-    (operations?.unreachable ?? []).map(({ panel, machine, needed, reason, bores }) => {
-      const figure = needed === null ? '' : ` (${showLength(needed, analysis.unit)} would be needed)`;
-      const where = machine === null ? '' : ` on ${machine}`;
-      return `NOT BORED${where}: ${bores.length} holes of ${name} ${panel}: ${reason}${figure}.`;
-    }),
+  return unboredHoles(analysis).map(
+    ({ carcass, panel, count, reason }) =>
+      `NOT BORED: ${counted(count, 'hole')} of ${carcass} ${panel}. ${sentence(reason)}`,
   );
 }

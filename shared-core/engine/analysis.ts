@@ -6,7 +6,14 @@ import type { TreeNode } from '../document/tree.js';
 import type { Finding } from '../findings/finding.js';
 import type { CarcassSpec, JobHead } from '../job/model.js';
 import type { Unit } from '../length/units.js';
-import { orderSetUps, type Plan } from '../machining/plan/plan.js';
+import {
+  changeoverTable,
+  orderSetUps,
+  planInOrder,
+  type ChangeoverTable,
+  type Plan,
+  type SetUpOrder,
+} from '../machining/plan/plan.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import { setUpsOf, type Sheet } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
@@ -135,6 +142,16 @@ export class JobAnalysis {
   /** The sheets in the order to run; made when it is first asked for, since a good order of many takes a second. */
   plan(): Plan {
     this.planMade ??= orderSetUps(this.sheets(), this.shop.changeover);
+    return this.planMade;
+  }
+
+  /** The same where the order is sought elsewhere meanwhile: with `bestOrder` of the sheets' changeovers. */
+  async planBy(order: (table: ChangeoverTable) => Promise<SetUpOrder>): Promise<Plan> {
+    if (this.planMade === null) {
+      const sheets = this.sheets();
+      const found = await order(changeoverTable(sheets, this.shop.changeover));
+      this.planMade ??= planInOrder(sheets, this.shop.changeover, found);
+    }
     return this.planMade;
   }
 

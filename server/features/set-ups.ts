@@ -1,0 +1,156 @@
+import type {
+  ListedRun,
+  ListedSetUp,
+  SetUpsReply,
+  SetUpTotals,
+  UnboredHoles,
+} from '../../shared-core/drawing/set-up-messages.js';
+import type { TextRange } from '../../shared-core/drawing/messages.js';
+import { listed } from '../../shared-core/drawing/words.js';
+import type { JobAnalysis } from '../../shared-core/engine.js';
+import { showLength } from '../../shared-core/length/write.js';
+import { cautionsFor } from '../../shared-core/machining/caution.js';
+import type { Plan } from '../../shared-core/machining/plan/plan.js';
+import { contentOf } from '../../shared-core/papers/set-up/content.js';
+import { laidRuns, layRules, type LaidRun } from '../../shared-core/papers/set-up/lay.js';
+import { changeSentences, inOrder, settingsOf, type InOrder } from '../../shared-core/papers/set-up/settings.js';
+import { handling } from '../../shared-core/papers/set-up/sheet.js';
+import { loadedIn } from '../../shared-core/papers/set-up/spindles.js';
+import { totalsWords } from '../../shared-core/papers/set-up/totals.js';
+import { timeWords, type JobWords } from '../../shared-core/papers/set-up/words.js';
+import { KIND_WORDS } from '../../shared-core/shop/habits.js';
+import type { OpenFile, OpenJob } from '../workspace.js';
+import { JobPlaces } from './diagnostics.js';
+import { jobWords } from './job-words.js';
+
+/** The set-ups of a job in the order to run, as the client lists them. `plan` is of the file's analysis; null for a shop file. */
+export function setUps(file: OpenFile, plan: Plan | null): SetUpsReply {
+  const { uri, version } = file.document;
+  if (file.kind === 'shop' || plan === null) {
+    const reason = 'A shop file has no set-ups of its own. Open a job file (NAME.carcass.yaml).';
+    return { kind: 'nothing', uri, version, reason };
+  }
+  const { analysis } = file;
+  const words = jobWords(analysis);
+  const ranges = panelRanges(file);
+  const listedSetUps = inOrder(plan).map((one) => listedSetUp(one, words, ranges));
+  const unbored = unboredHoles(analysis);
+  if (listedSetUps.length === 0 && unbored.length === 0) {
+    return { kind: 'nothing', uri, version, reason: reasonFor(analysis) };
+  }
+  const planned = new Set(analysis.planned());
+  return {
+    kind: 'set-ups',
+    uri,
+    version,
+    title: analysis.head.title,
+    unit: analysis.unit,
+    setUps: listedSetUps,
+    totals: totalsOf(plan, listedSetUps),
+    unbored,
+    broken: analysis.carcasses.filter((one) => !planned.has(one)).map(({ name }) => name),
+  };
+}
+
+function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): ListedSetUp {
+  const { setUp, seconds, strokes } = one.planned;
+  const { unit } = words;
+  const runs = laidRuns(setUp, words).map((run) => listedRun(run, ranges));
+  return {
+    id: setUp.id,
+    content: contentOf(setUp),
+    machine: setUp.machine.name,
+    kind: setUp.machine.kind,
+    kindWords: KIND_WORDS[setUp.machine.kind],
+    changes: changeSentences(one, unit),
+    seconds,
+    time: timeWords(seconds),
+    settings: settingsOf(one, unit).map(({ name, value, about, changed }) => ({
+      name,
+      value: about === '' ? value : `${value} ${about}`,
+      changed,
+    })),
+    stops: setUp.stops.map((stop) => ({ ...stop, words: showLength(stop.position, unit) })),
+    fence: setUp.fence,
+    height: setUp.height,
+    extension: setUp.extension,
+    depth: setUp.depth,
+    through: setUp.through,
+    spindles: loadedIn(setUp),
+    runs,
+    strokes,
+    holes: sum(runs.flatMap(({ steps }) => steps.map(({ holes }) => holes))),
+    lay: layRules(setUp),
+    cautions: cautionsFor(setUp).map(({ text }) => text),
+  };
+}
+
+function listedRun({ carcass, panel, size, steps }: LaidRun, ranges: PanelRanges): ListedRun {
+  return {
+    carcass,
+    panel,
+    size,
+    range: ranges(carcass, panel),
+    steps: steps.map((step, index) => ({
+      words: handling(step, steps[index - 1]),
+      lowered: step.lowered,
+      held: step.held,
+      holes: step.holes,
+    })),
+  };
+}
+
+type PanelRanges = (carcass: string, panel: string) => TextRange | null;
+
+/** Where the text of each panel stands in the job file. */
+function panelRanges({ document, analysis }: OpenJob): PanelRanges {
+  const places = new JobPlaces(document, analysis);
+  const planned = new Set(analysis.planned());
+  const known = new Map<string, TextRange>();
+  analysis.carcasses.forEach((one, index) => {
+    if (!planned.delete(one)) return;
+    for (const { key, place } of one.carcass?.panels ?? []) {
+      const location = places.location(place, index);
+      if (location?.uri === document.uri) known.set(`${one.name}\n${key}`, location.range);
+    }
+  });
+  return (carcass, panel) => known.get(`${carcass}\n${panel}`) ?? null;
+}
+
+function totalsOf(plan: Plan, setUps: readonly ListedSetUp[]): SetUpTotals {
+  const panels = new Set(setUps.flatMap(({ runs }) => runs.map(({ carcass, panel }) => `${carcass}\n${panel}`)));
+  return {
+    setUps: setUps.length,
+    strokes: sum(setUps.map(({ strokes }) => strokes)),
+    panels: panels.size,
+    holes: sum(setUps.map(({ holes }) => holes)),
+    seconds: plan.seconds,
+    leastSeconds: plan.leastSeconds,
+    proven: plan.proven,
+    words: totalsWords(plan),
+  };
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, one) => total + one, 0);
+}
+
+/** What no set-up bores, told with what stands in the way. */
+export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
+  return analysis.planned().flatMap(({ name, operations }) =>
+    (operations?.unreachable ?? []).map(({ panel, bores, machine, parameter, needed, reason }): UnboredHoles => {
+      const figure = needed === null ? '' : ` (${showLength(needed, analysis.unit)} would be needed)`;
+      const key = parameter === null ? '' : `; the shop file’s ‘${parameter}’ stands in the way`;
+      const where = machine === null ? '' : `${machine}: `;
+      return { carcass: name, panel, count: bores.length, machine, reason: `${where}${reason}${figure}${key}.` };
+    }),
+  );
+}
+
+function reasonFor(analysis: JobAnalysis): string {
+  const first = analysis.known().find(({ finding }) => finding.severity === 'error');
+  if (first !== undefined) return `Nothing can be planned yet: ${first.finding.message}`;
+  if (analysis.carcasses.length === 0)
+    return 'This job has no carcasses yet. Write one under ‘carcasses:’ with its kind and width.';
+  return `Nothing is bored in ${listed(analysis.carcasses.map(({ name }) => name))}.`;
+}

@@ -1,0 +1,25 @@
+import { bestOrder, type ChangeoverTable, type SetUpOrder } from '../shared-core/machining/plan/plan.js';
+
+/** Finds the order of set-ups: a second's work for many, so where there are threads it is done beside the server. */
+export type Orders = (table: ChangeoverTable) => Promise<SetUpOrder>;
+
+/** Where there are no threads. */
+export const ordersHere: Orders = (table) => Promise.resolve(bestOrder(table));
+
+/** As many tables are remembered: an edit that changes no changeover asks for the same order again. */
+const REMEMBERED = 8;
+
+/** Asks for every table once, and again only where it was not answered. */
+export function remembering(orders: Orders): Orders {
+  const known = new Map<string, Promise<SetUpOrder>>();
+  return (table) => {
+    const key = JSON.stringify(table);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const answer = orders(table);
+    known.set(key, answer);
+    answer.catch(() => known.delete(key));
+    if (known.size > REMEMBERED) known.delete(known.keys().next().value!);
+    return answer;
+  };
+}

@@ -1,0 +1,17 @@
+import type { SetUp } from '../../machining/setup-sheet.js';
+
+/**
+ * A short text that is another one where anything that is set, or bored, in a set-up is another: what was ticked off is then
+ * no longer this set-up. FNV-1a over the sheet's figures, twice 32 bits (the constants are those of its authors' page).
+ */
+export function contentOf({ machine, fence, height, stops, extension, depth, through, runs }: SetUp): string {
+  const steps = runs.map((run) => [run.carcass, run.panel, run.steps]);
+  const text = JSON.stringify([machine.name, fence, height, stops, extension, depth, through, steps]);
+  return hash(text, 0x811c9dc5) + hash(`${text}.`, 0x01000193);
+}
+
+function hash(text: string, start: number): string {
+  let sum = start;
+  for (let index = 0; index < text.length; index += 1) sum = Math.imul(sum ^ text.charCodeAt(index), 0x01000193);
+  return (sum >>> 0).toString(16).padStart(8, '0');
+}
