@@ -1,4 +1,5 @@
 import { chosen, chosenBand } from '../../carcass/choices.js';
+import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Located } from '../../document/place.js';
 import type { EdgeName } from '../../job/model.js';
@@ -25,7 +26,7 @@ export const panelOutOfRange: CarcassRule = {
       misfits,
       (one) => `${one.machine} ${one.what} ${one.size} ${blame(context, one.panel, one.what).place.start}`,
     ).map((same): Found => {
-      const { panel, machine, what, size, range } = same[0]!;
+      const { panel, machine, what, size, range, bores } = same[0]!;
       const panels = same.map((one) => one.panel.key);
       const over = size > range.max;
       const limit = range.max === Infinity ? `${show(context, range.min)} and more` : showSpan(context, range);
@@ -35,16 +36,16 @@ export const panelOutOfRange: CarcassRule = {
         message:
           `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${show(context, size)} ${WORDS[what]}; ${machine} takes ${limit}, ` +
           `so ${verb(panels.length, 'it is', 'they are')} ${show(context, over ? size - range.max : range.min - size)} too ${over ? 'large' : 'small'}. ` +
-          (over
+          (over || what === 'thickness' || what === 'band'
             ? 'Change the size, or choose another machine.'
-            : `Do not force it: ${what in ON_BANDER ? 'band' : 'bore'} it before it is cut to size, or choose another machine.`),
+            : `Do not force it: ${bores.length === 0 ? 'band' : 'bore'} it before it is cut to size, or choose another machine.`),
+        bores: same.flatMap((one) => one.bores.map((bore) => bore.id)),
       };
     });
   },
 };
 
 type Measure = 'length' | 'width' | 'thickness' | 'edge' | 'across' | 'band';
-const ON_BANDER = { edge: true, across: true, band: true };
 const WORDS: Readonly<Record<Measure, string>> = {
   length: 'long',
   width: 'wide',
@@ -55,6 +56,8 @@ const WORDS: Readonly<Record<Measure, string>> = {
 };
 
 interface Misfit {
+  /** What it is to bore in the panel; nothing on a bander. */
+  readonly bores: readonly Bore[];
   readonly machine: string;
   readonly what: Measure;
   readonly size: Micrometres;
@@ -62,18 +65,22 @@ interface Misfit {
 }
 
 function misfitsOf(context: CarcassContext, panel: Panel): readonly Misfit[] {
-  const bores = context.boring.bores.filter((bore) => bore.panel === panel.key);
-  const visited = [
-    bores.some(isRow) ? machineFor(context, 'rows') : null,
-    bores.some((bore) => onFace(bore) && !isRow(bore)) ? machineFor(context, 'faces') : null,
-    bores.some((bore) => !onFace(bore)) ? machineFor(context, 'ends') : null,
-  ].filter((machine) => machine !== null);
-  const onBorers = visited.flatMap((machine) =>
-    (['length', 'width', 'thickness'] as const).flatMap((what) =>
-      outside({ machine: machine.name, what, size: panel[what], range: machine.panel[what] }),
-    ),
+  const visits = (['rows', 'faces', 'ends'] as const).map((use) => ({
+    machine: machineFor(context, use),
+    bores: context.boring.bores.filter((bore) => bore.panel === panel.key && useOf(bore) === use),
+  }));
+  const onBorers = visits.flatMap(({ machine, bores }) =>
+    machine === null || bores.length === 0
+      ? []
+      : (['length', 'width', 'thickness'] as const).flatMap((what) =>
+          outside({ machine: machine.name, what, size: panel[what], range: machine.panel[what], bores }),
+        ),
   );
   return [...onBorers, ...onBanders(context, panel)];
+}
+
+function useOf(bore: Bore): 'rows' | 'faces' | 'ends' {
+  return isRow(bore) ? 'rows' : onFace(bore) ? 'faces' : 'ends';
 }
 
 /** What keeps the panel from the bander that suits it best; nothing where one bander takes all its edges. */
@@ -89,13 +96,13 @@ function onBanders(context: CarcassContext, panel: Panel): readonly Misfit[] {
 function onBander(bander: EdgeBander, panel: Panel, edge: EdgeName): readonly Misfit[] {
   const along = edge === 'front' || edge === 'back';
   const least = (min: Micrometres | null): Misfit['range'] | null => (min === null ? null : { min, max: Infinity });
-  const sizes: readonly (Omit<Misfit, 'machine' | 'range'> & { readonly range: Misfit['range'] | null })[] = [
+  const sizes: readonly (Omit<Misfit, 'machine' | 'bores' | 'range'> & { readonly range: Misfit['range'] | null })[] = [
     { what: 'edge', size: along ? panel.length : panel.width, range: least(bander.shortestEdge) },
     { what: 'across', size: along ? panel.width : panel.length, range: least(bander.narrowestPanel) },
     { what: 'thickness', size: panel.thickness, range: bander.thickness },
     { what: 'band', size: panel.bands[edge]!.thickness, range: bander.band },
   ];
-  return sizes.flatMap((one) => outside({ machine: bander.name, ...one }));
+  return sizes.flatMap((one) => outside({ machine: bander.name, bores: [], ...one }));
 }
 
 function outside(misfit: Omit<Misfit, 'range'> & { readonly range: Misfit['range'] | null }): readonly Misfit[] {
