@@ -4,8 +4,9 @@ import type { Micrometres } from '../../length/units.js';
 import type { VerticalHead } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
 import { loadFor } from './load.js';
-import { groupBy, modulo, offsetsFor, outside, within } from './numbers.js';
-import type { Operation, Unreachable, Way } from './operation.js';
+import { planLines, type Found, type LinePlan, type Obstacle } from './lines.js';
+import { modulo, offsetsFor, outside, within } from './numbers.js';
+import type { Way } from './operation.js';
 import { handOfEnd } from './orientation.js';
 
 /** A line this near to the far end belongs to the horizontal that closes the box there and is set out from that end. */
@@ -23,39 +24,24 @@ export function faceOperations(
   bores: readonly Bore[],
   head: VerticalHead,
   preferredOffset: Micrometres,
-): { operations: Operation[]; unreachable: Unreachable[] } {
-  const operations: Operation[] = [];
-  const unreachable: Unreachable[] = [];
-  const lines = groupBy(bores, (b) => `${b.face}|${b.v}|${b.depth}|${b.through}|${modulo(b.u, head.pitch)}`);
-  for (const line of lines.values()) {
-    const first = line[0];
-    if (!first) continue;
-    const cannot = (parameter: string, needed: Micrometres | null, reason: string) =>
-      unreachable.push({ panel: panel.key, bores: line, machine: head.name, parameter, needed, reason });
-    if (!within(first.depth, head.depth)) {
-      cannot('depth', first.depth, 'its depth range does not take this depth');
-      continue;
-    }
-    const offsets = offsetsFor(
-      line.map((b) => b.u),
-      head.pitch,
-      head.spindles,
-      head.fenceOffset,
-    );
+): Found {
+  const keyOf = (bore: Bore): string => `${bore.v}|${modulo(bore.u, head.pitch)}`;
+  return planLines({ carcass, panel, blank }, head, bores, keyOf, (line, first): LinePlan | Obstacle => {
+    const places = line.map((bore) => bore.u);
+    const offsets = offsetsFor(places, head.pitch, head.spindles, head.fenceOffset);
     const offset = offsets.includes(preferredOffset) ? preferredOffset : offsets[0];
     if (offset === undefined) {
-      const reach = head.fenceOffset.max + (head.spindles - 1) * head.pitch;
-      const deepest = Math.max(...line.map((b) => b.u));
-      if (deepest > reach) cannot('spindles', deepest, 'its spindle line does not reach so far from the fence');
-      else cannot('fence-offset', first.u, 'no fence offset puts its spindles over these places');
-      continue;
+      const deepest = Math.max(...places);
+      return deepest > head.fenceOffset.max + (head.spindles - 1) * head.pitch
+        ? { parameter: 'spindles', needed: deepest, reason: 'its spindle line does not reach so far from the fence' }
+        : { parameter: 'fence-offset', needed: first.u, reason: 'no fence offset puts its spindles over these places' };
     }
     const wanted = line.map((bore) => ({ head: 0, spindle: (bore.u - offset) / head.pitch, bore }));
     const load = loadFor(head, wanted, ({ spindle }) => outside(offset + spindle * head.pitch, panel.width));
     const bored = first.face as 'inside' | 'outside';
     const opposite = bored === 'inside' ? 'outside' : 'inside';
     const down = head.from === 'above' ? opposite : bored;
-    const way = (end: Way['end']): Way => ({
+    const wayFrom = (end: Way['end']): Way => ({
       down,
       end,
       side: handOfEnd(end, down, blank.hand, head.fence),
@@ -65,26 +51,13 @@ export function faceOperations(
       load,
     });
     const fromFarEnd = panel.length - first.v < Math.min(first.v, BELONGS_TO_END);
-    const ways = fromFarEnd ? [way('far-end'), way('reference-end')] : [way('reference-end'), way('far-end')];
-    const reachable = firstReachable(ways, head);
-    if (!reachable) {
-      const nearest = Math.min(first.v, panel.length - first.v);
-      cannot('stops', nearest, 'no stop on the hand where the panel comes to lie can be set to this distance');
-      continue;
-    }
-    operations.push({
-      carcass,
-      panel: panel.key,
-      blank,
-      machine: head,
-      fence: [offset],
-      height: null,
-      depth: first.depth,
-      through: first.through,
-      ways: [reachable],
-    });
-  }
-  return { operations, unreachable };
+    const ends = fromFarEnd ? (['far-end', 'reference-end'] as const) : (['reference-end', 'far-end'] as const);
+    const way = firstReachable(ends.map(wayFrom), head);
+    if (way) return { fence: [offset], height: null, ways: [way] };
+    const nearest = Math.min(first.v, panel.length - first.v);
+    const reason = 'no stop on the hand where the panel comes to lie can be set to this distance';
+    return { parameter: 'stops', needed: nearest, reason };
+  });
 }
 
 /**

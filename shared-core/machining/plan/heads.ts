@@ -1,7 +1,7 @@
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
+import type { Obstacle } from './lines.js';
 import { within } from './numbers.js';
-import type { Unreachable } from './operation.js';
 
 /** Fence to each head that is set, front to rear, and the index of the head that stands over each row. */
 export interface HeadPlaces {
@@ -19,7 +19,7 @@ export function headsOver(
   rows: readonly Micrometres[],
   drill: LineDrill,
   usualSetback: Micrometres,
-): HeadPlaces | Pick<Unreachable, 'parameter' | 'needed' | 'reason'> {
+): HeadPlaces | Obstacle {
   const front = rows[0] ?? 0;
   const deepest = rows.at(-1) ?? front;
   if (deepest > drill.throat) return { parameter: 'throat', needed: deepest, reason: 'its throat is not so deep' };

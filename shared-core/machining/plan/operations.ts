@@ -9,6 +9,7 @@ import { cupOperations } from './cup-operations.js';
 import { endOperations } from './end-operations.js';
 import { faceOperations } from './face-operations.js';
 import { standsAlone } from './group.js';
+import type { Found, Obstacle } from './lines.js';
 import { groupBy, within } from './numbers.js';
 import type { BoringMachine, Operation, Unreachable } from './operation.js';
 import { rowOperations } from './row-operations.js';
@@ -112,7 +113,7 @@ function heldUp({ panel, machine, ways }: Operation): Unreachable {
   return { panel, bores, machine: machine.name, parameter: 'lowers', needed: null, reason };
 }
 
-function outOfRange(panel: Panel, range: PanelRange): Pick<Unreachable, 'parameter' | 'needed' | 'reason'> | null {
+function outOfRange(panel: Panel, range: PanelRange): Obstacle | null {
   for (const size of ['length', 'width', 'thickness'] as const) {
     const span = range[size];
     if (span && !within(panel[size], span)) {
@@ -130,7 +131,7 @@ function onMachine(
   machine: BoringMachine,
   boring: BoreMap,
   shop: Shop,
-): { operations: Operation[]; unreachable: Unreachable[] } {
+): Found {
   switch (machine.kind) {
     case 'vertical':
       return faceOperations(carcass, panel, blank, bores, machine, shop.habits.firstDowel);

@@ -6,6 +6,7 @@ import type { Blank } from '../setup-sheet.js';
 import type { Stroke } from '../strokes/index.js';
 import { headsOver } from './heads.js';
 import { strokesFor } from './known-strokes.js';
+import type { Found, Obstacle } from './lines.js';
 import { loadFor } from './load.js';
 import { groupBy, modulo, outside, within } from './numbers.js';
 import type { Operation, PlannedStroke, Unreachable, Way } from './operation.js';
@@ -30,7 +31,7 @@ export function rowOperations(
   rows: readonly Row[],
   drill: LineDrill,
   usualSetback: Micrometres,
-): { operations: Operation[]; unreachable: Unreachable[] } {
+): Found {
   const operations: Operation[] = [];
   const unreachable: Unreachable[] = [];
   for (const lane of lanesOf(bores, rows)) {
@@ -100,7 +101,7 @@ interface Setting {
   readonly over: readonly number[];
 }
 
-type Made = { readonly operations: Operation[] } | Pick<Unreachable, 'parameter' | 'needed' | 'reason'>;
+type Made = { readonly operations: Operation[] } | Obstacle;
 
 /**
  * The operations of one lane under heads that are set: one where all strokes carry the same bits. They are set out from the
@@ -126,10 +127,7 @@ function strokesFrom(setting: Setting): Made {
 }
 
 /** The strokes from one end of the panel, as one way for each run of strokes that carry the same bits. */
-function waysFrom(
-  setting: Setting,
-  end: Way['end'],
-): { ways: Way[] } | Pick<Unreachable, 'parameter' | 'needed' | 'reason'> {
+function waysFrom(setting: Setting, end: Way['end']): { ways: Way[] } | Obstacle {
   const { panel, blank, drill, row, lines, fence, over } = setting;
   const { pitch, spindles } = drill;
   const down = (drill.from === 'above') === (row.face === 'inside') ? 'outside' : 'inside';
