@@ -55,7 +55,8 @@ export function drawElevation(stage: Stage, level: number, table: Box, unit: Uni
     { at: axis, text: figure(height, unit), from },
     ...(thickness === height ? [] : [{ at: top, text: figure(thickness, unit), from }]),
   ]);
-  pen.text({ key: 'elevation:name', class: 'label' }, 'Over the table', right + stage.p(1), level + stage.p(4.4));
+  const left = table.x - stage.p(1.5);
+  pen.text({ key: 'elevation:name', class: 'label' }, 'Table', left, level + stage.p(1.25), { anchor: 'end' });
 }
 
 /** Bits that come out of the plate into the end, seen from above, and the empty places between them. */

@@ -4,14 +4,13 @@ export interface Stretch {
   readonly to: number;
 }
 
-/** Places that must be seen, merged into stretches with what stands between them left out. Ascending. */
+/** Places that must be seen, merged into stretches where less than `least` lies between them. Ascending. */
 export function kept(stretches: readonly Stretch[], least: number): Stretch[] {
   const sorted = [...stretches].sort((a, b) => a.from - b.from || a.to - b.to);
   const merged: Stretch[] = [];
   for (const { from, to } of sorted) {
     const last = merged.at(-1);
-    // What is hardly longer than the break that would stand for it stays.
-    if (last !== undefined && from - last.to < least)
+    if (last !== undefined && (from <= last.to || from - last.to < least))
       merged[merged.length - 1] = { ...last, to: Math.max(last.to, to) };
     else merged.push({ from, to });
   }
@@ -60,6 +59,11 @@ export class Interrupted {
       }
     }
     return starts[0]! + (place - stretches[0]!.from);
+  }
+
+  leavesOut(place: number): boolean {
+    const { stretches } = this;
+    return place > stretches[0]!.to && place < stretches.at(-1)!.from && !stretches.some(({ from, to }) => from <= place && place <= to);
   }
 
   /** Length on the page of all that is kept, breaks not counted. */

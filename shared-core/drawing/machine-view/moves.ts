@@ -5,18 +5,18 @@ import { boxOf } from '../boxes.js';
 import { figure } from '../figures.js';
 import { textWidth } from '../lettering.js';
 import type { Box, Point } from '../scene.js';
-import type { Stage } from './stage.js';
+import { isSameLay, type Stage } from './stage.js';
 
 /** What was done with the panel before this stroke, drawn on the operator's side of the table. */
 export function drawMove(stage: Stage, table: Box, unit: Unit): void {
   const { stroke, before } = stage.acted;
-  const same = before !== null && before.stroke.step.down === stroke.step.down && before.stroke.step.end === stroke.step.end;
-  if (before !== null && before.stroke.step.down === stroke.step.down && before.stroke.step.end !== stroke.step.end) {
+  const [last, step] = [before?.stroke.step, stroke.step];
+  if (last !== undefined && last.down === step.down && last.end !== step.end) {
     drawTurn(stage, table);
     return;
   }
-  const from = same ? before.stroke : inContact(stroke);
-  if (from.step.moved !== stroke.step.moved) drawIndex(stage, table, from, unit);
+  const from = before !== null && isSameLay(before.stroke.step, step) ? before.stroke : inContact(stroke);
+  if (from.step.moved !== step.moved) drawIndex(stage, table, from, unit);
 }
 
 /** The stroke as it would be with the panel still at its stop. */

@@ -1,10 +1,10 @@
 import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
-import { boxOf, grow } from '../boxes.js';
+import { boxOf, contains, grow } from '../boxes.js';
 import type { Drawn } from '../drawn.js';
 import { aboutBore } from '../hole-table.js';
 import { textBox, textWidth } from '../lettering.js';
-import type { Point, TextShape } from '../scene.js';
+import type { Box, Point, TextShape } from '../scene.js';
 import { mm } from '../view.js';
 import { edgeWord, endWord, sentence } from '../words.js';
 import type { SceneHole } from './scene.js';
@@ -50,7 +50,9 @@ export function drawHoles(stage: Stage, panel: Panel): void {
     const what = { key: holeKeyOf(hole), class: `hole-${state}` } as const;
     const r = mm(bore.diameter) / 2;
     if (bore.face === 'inside' || bore.face === 'outside') {
-      const { x, y } = stage.onPanel(bore.u, bore.v);
+      const [tx, ty] = acted.place(bore.u, bore.v, 0);
+      if (stage.inBreak(tx, ty)) continue;
+      const { x, y } = stage.at(tx, ty);
       const hidden = !bore.through && bore.face !== acted.layout.up;
       pen.add({ ...what, kind: 'circle', panel: pen.panel, line: hidden ? 'hidden' : 'fine', cx: x, cy: y, r });
       pen.takeSolid(grow({ x: x - r, y: y - r, width: 2 * r, height: 2 * r }, stage.p(0.3)));
@@ -80,36 +82,42 @@ export function aboutHoles(stage: Stage, drawn: Drawn, panel: Panel): SceneHole[
   }));
 }
 
-/** Which face is up, and whose panel it is, where the panel has room for it. */
+/** Which face is up, and whose panel it is, where the panel has room for it: across the page, or else up it. */
 export function nameFace(stage: Stage, title: string): void {
   const { pen, panel, acted } = stage;
   const up = `${sentence(acted.layout.up)} face up`;
-  const width = Math.max(stage.p(textWidth(up, 3.5, true)), stage.p(textWidth(title, 2.5, false)));
-  const height = stage.p(8.4);
-  const steps = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6];
-  for (const down of steps) {
-    for (const right of steps) {
-      const x = panel.x + panel.width / 2 + (right * panel.width) / 15;
-      const y = panel.y + panel.height / 2 + (down * panel.height) / 15;
-      const box = { x: x - width / 2, y: y - height / 2, width, height };
-      if (!within(stage, box) || !pen.isFree(box, 0.8)) continue;
-      pen.text({ key: 'panel:face', class: 'panel-name' }, up, x, y - stage.p(0.4), { anchor: 'middle', height: 3.5, strong: true });
-      pen.text({ key: 'panel:name', class: 'label' }, title, x, y + stage.p(3.8), { anchor: 'middle' });
-      return;
+  const long = Math.max(stage.p(textWidth(up, 3.5, true)), stage.p(textWidth(title, 2.5, false)));
+  const high = stage.p(8.4);
+  for (const turn of [0, -90] as const) {
+    const [width, height] = turn === 0 ? [long, high] : [high, long];
+    for (const down of FROM_MIDDLE) {
+      for (const right of FROM_MIDDLE) {
+        const x = panel.x + panel.width / 2 + (right * panel.width) / 15;
+        const y = panel.y + panel.height / 2 + (down * panel.height) / 15;
+        const box = { x: x - width / 2, y: y - height / 2, width, height };
+        if (!contains(panel, box) || !pen.isFree(box, 0.8)) continue;
+        const [upper, lower] = [-stage.p(0.4), stage.p(3.8)];
+        const at = (off: number): [number, number] => (turn === 0 ? [x, y + off] : [x + off, y]);
+        const style = { anchor: 'middle', turn } as const;
+        pen.text({ key: 'panel:face', class: 'panel-name' }, up, ...at(upper), { ...style, height: 3.5, strong: true });
+        pen.text({ key: 'panel:name', class: 'label' }, title, ...at(lower), style);
+        return;
+      }
     }
   }
 }
+const FROM_MIDDLE = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6] as const;
 
 /** The two ends and the front edge by name, inside the outline; the reference end with the mark of a datum (ISO 5459). */
-export function nameEdges(stage: Stage, panel: Panel): void {
+export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
   const { pen } = stage;
   for (const end of ['reference-end', 'far-end'] as const) {
     const words = end === 'reference-end' ? `${sentence(endWord(panel, end))}, reference` : sentence(endWord(panel, end));
-    putAlong(stage, panel, end, `edge:${end}`, words);
+    putAlong(stage, panel, end, `edge:${end}`, words, table);
   }
   const band = panel.bands.front;
   const words = `${sentence(edgeWord(panel, 'front'))}${band === null ? '' : `, ${band.name}`}`;
-  putAlong(stage, panel, 'front', 'edge:front', words);
+  putAlong(stage, panel, 'front', 'edge:front', words, table);
   const [a, b] = edgeLine(stage, panel, 'reference-end', 0);
   const upright = Math.abs(a.x - b.x) < Math.abs(a.y - b.y);
   const { x, y, width, height } = stage.panel;
@@ -129,28 +137,96 @@ export function nameEdges(stage: Stage, panel: Panel): void {
   }
 }
 
-/** A name along an edge, inside the panel, in the first free place from the middle outward. */
-function putAlong(stage: Stage, panel: Panel, edge: EdgeName, key: string, words: string): void {
+/** A name along an edge: inside the panel if there is room, else beside it on the table. */
+function putAlong(
+  stage: Stage,
+  panel: Panel,
+  edge: EdgeName,
+  key: string,
+  words: string,
+  table: Box,
+): void {
   const { pen } = stage;
   const what = { key, class: 'label' } as const;
   const { x, y, width, height } = stage.panel;
-  for (const inward of [2.6, 3.6, 5, 7, 9.5, 12, 15]) {
+  for (const inward of [2.6, 3.6, 5, 7, 9.5, 12, 15, -1.6, -3.2, -5, -7]) {
     const [a, b] = edgeLine(stage, panel, edge, stage.p(inward));
     const upright = Math.abs(a.x - b.x) < Math.abs(a.y - b.y);
-    for (const part of [0.5, 0.58, 0.42, 0.66, 0.34, 0.74, 0.26, 0.82, 0.18, 0.88, 0.12]) {
+    const grows = upright ? a.x > x + width / 2 !== inward < 0 : a.y > y + height / 2 !== inward < 0;
+    const off = grows ? 0 : stage.p(2.5);
+    for (const part of ALONG) {
       const at = { x: a.x + (b.x - a.x) * part, y: a.y + (b.y - a.y) * part };
       const shape: TextShape = upright
-        ? pen.lettering(what, words, at.x + (a.x > x + width / 2 ? 0 : stage.p(2.5)), at.y, { anchor: 'middle', turn: -90 })
-        : pen.lettering(what, words, at.x, at.y + (a.y > y + height / 2 ? 0 : stage.p(2.5)), { anchor: 'middle' });
+        ? pen.lettering(what, words, at.x + off, at.y, { anchor: 'middle', turn: -90 })
+        : pen.lettering(what, words, at.x, at.y + off, { anchor: 'middle' });
       const box = textBox(shape, pen.scale);
-      if (!within(stage, box) || !pen.isFree(box, 0.4)) continue;
+      if (!contains(inward > 0 ? stage.panel : table, box) || !pen.isFree(box, 0.4)) continue;
       pen.put(shape);
+      return;
+    }
+  }
+  if (edge === 'front') nameByLeader(stage, panel, what, words);
+  else nameAtCorner(stage, panel, edge, what, words, table);
+}
+
+/** The name of the front edge beside the panel, with a leader line that ends in an arrow on the outline (ISO 128-22). */
+function nameByLeader(
+  stage: Stage,
+  panel: Panel,
+  what: { readonly key: string; readonly class: 'label' },
+  words: string,
+): void {
+  const { pen } = stage;
+  const [a, b] = edgeLine(stage, panel, 'front', 0);
+  if (Math.abs(a.x - b.x) > Math.abs(a.y - b.y)) return;
+  const right = a.x > stage.panel.x + stage.panel.width / 2;
+  const sign = right ? 1 : -1;
+  for (const off of [7, 10, 14, 19, 25]) {
+    for (const part of [...ALONG, 0.95, 0.05]) {
+      const tip = { x: a.x, y: a.y + (b.y - a.y) * part };
+      const elbow = { x: a.x + sign * stage.p(off), y: tip.y };
+      const shape = pen.lettering(what, words, elbow.x + sign * stage.p(0.8), tip.y + stage.p(1.25), {
+        anchor: right ? 'start' : 'end',
+      });
+      const path = boxOf([{ x: tip.x + sign * stage.p(0.5), y: tip.y }, elbow], stage.p(0.6));
+      if (!pen.isFree(textBox(shape, pen.scale), 0.4) || !pen.isFree(path, 0)) continue;
+      pen.put(shape);
+      pen.line({ key: `${what.key}:leader`, class: 'dimension' }, 'thin', elbow, tip);
+      const back = tip.x + sign * stage.p(2.2);
+      const half = stage.p(0.4);
+      const head = [tip, { x: back, y: tip.y - half }, { x: back, y: tip.y + half }];
+      pen.path({ key: `${what.key}:head`, class: 'dimension' }, 'thin', head, 'ink');
       return;
     }
   }
 }
 
-function within(stage: Stage, box: { x: number; y: number; width: number; height: number }): boolean {
+/** The name of an end across the page, along the free side of the panel, in its corner. */
+function nameAtCorner(
+  stage: Stage,
+  panel: Panel,
+  edge: EdgeName,
+  what: { readonly key: string; readonly class: 'label' },
+  words: string,
+  table: Box,
+): void {
+  const { pen } = stage;
+  const [a, b] = edgeLine(stage, panel, edge, 0);
+  if (Math.abs(a.x - b.x) > Math.abs(a.y - b.y)) return;
   const { x, y, width, height } = stage.panel;
-  return box.x >= x && box.y >= y && box.x + box.width <= x + width && box.y + box.height <= y + height;
+  const right = a.x > x + width / 2;
+  const free = stage.out < 0 ? y + height : y;
+  for (const off of [1.2, 4.6, -4.6, 8, -8]) {
+    for (const along of [0, 3, 6, 10, 15, 20, 26]) {
+      const base = stage.out < 0 ? free + stage.p(off + 2.5) : free - stage.p(off);
+      const shape = pen.lettering(what, words, a.x + (right ? -1 : 1) * stage.p(along), base, {
+        anchor: right ? 'end' : 'start',
+      });
+      const box = textBox(shape, pen.scale);
+      if (!contains(table, box) || !pen.isFree(box, 0.4)) continue;
+      pen.put(shape);
+      return;
+    }
+  }
 }
+const ALONG = [0.5, 0.56, 0.44, 0.62, 0.38, 0.68, 0.32, 0.74, 0.26, 0.8, 0.2, 0.86, 0.14, 0.92, 0.08] as const;

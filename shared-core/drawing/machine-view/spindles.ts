@@ -144,9 +144,10 @@ export function drawTags(stage: Stage, tags: readonly Tag[], table: Box, side: -
   }
   for (const { first, texts } of rows) {
     const x = edge - side * stage.p(1);
-    pen.text({ key: first.key, class: 'label' }, texts.join(', '), x, first.at.y - stage.p(0.7), {
-      anchor: side < 0 ? 'start' : 'end',
-    });
+    // On the line; under it where the fence is too near.
+    const above = stage.out > 0 || Math.abs(first.at.y - stage.y(0)) > stage.p(4);
+    const y = first.at.y + (above ? -stage.p(0.7) : stage.p(3.2));
+    pen.text({ key: first.key, class: 'label' }, texts.join(', '), x, y, { anchor: side < 0 ? 'start' : 'end' });
   }
   const reach = mm(Math.max(0, ...tags.map(({ from }) => from)));
   if (reach === 0) return;

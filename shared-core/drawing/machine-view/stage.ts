@@ -1,5 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
-import type { TableLayout } from '../../machining/replay/layout.js';
+import type { Step } from '../../machining/setup-sheet.js';
 import { around, boxOf } from '../boxes.js';
 import { Pen } from '../pen.js';
 import type { Box, Point } from '../scene.js';
@@ -8,12 +8,11 @@ import { Interrupted, kept, type Stretch } from './interrupted.js';
 import type { Acted } from './strokes.js';
 
 /** Room for the table on the page, in millimetres of lettering, where all of it is to be read in a pane. */
-const ROOM = { x: 118, y: 78 } as const;
+const ROOM = { x: 128, y: 82 } as const;
 /** Length of a break on the page, in the same. */
-const GAP = { x: 24, y: 14 } as const;
-/** An axis longer than this is interrupted where nothing stands, in millimetres. */
-const LONG = 900;
-const SHORTEST_BREAK = 260;
+const GAP = { x: 18, y: 14 } as const;
+/** The fewest breaks are made that come within this factor of the largest scale to be had. */
+const NEARLY = 1.12;
 /**
  * How far hands stay from spindles and clamps on the drawing, in millimetres. Common practice, no source; the machine's
  * manual decides.
@@ -43,8 +42,9 @@ export class Stage {
     const { layout } = acted;
     this.out = layout.fence === 'far' ? -1 : 1;
     const needed = neededPlaces(acted);
-    const x = interrupted(needed.x, ROOM.x, GAP.x);
-    const y = interrupted(needed.y, ROOM.y, GAP.y);
+    const least = Math.min(uncut(needed.x, ROOM.x), uncut(needed.y, ROOM.y));
+    const y = interrupted(needed.y, ROOM.y, GAP.y, least);
+    const x = interrupted(needed.x, ROOM.x, GAP.x, y.scale);
     this.whole = Math.max(x.scale, y.scale);
     this.xs = new Interrupted(x.stretches, GAP.x * this.whole);
     this.ys = new Interrupted(y.stretches, GAP.y * this.whole);
@@ -64,6 +64,11 @@ export class Stage {
   /** Size of a sign that does not shrink as the reader goes nearer. */
   sign(length: number): number {
     return length * this.whole;
+  }
+
+  /** True where a place stands in a break, so that nothing of it can be shown. */
+  inBreak(x: Micrometres, y: Micrometres): boolean {
+    return this.xs.leavesOut(mm(x)) || this.ys.leavesOut(-mm(y));
   }
 
   x(x: Micrometres): number {
@@ -124,15 +129,18 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
     x.push({ from: mm(px) - more, to: mm(px) + more });
     y.push({ from: -mm(py) - more, to: -mm(py) + more });
   };
-  const lays = [layout, ...(before === null ? [] : [before.layout])];
-  for (const lay of lays) for (const [px, py] of lay.panel) seen(px, py, 30);
+  // An index move is drawn from where the panel lay before.
+  const moved = before !== null && isSameLay(before.stroke.step, stroke.step);
+  for (const lay of [layout, ...(moved ? [before.layout] : [])]) for (const [px, py] of lay.panel) seen(px, py, 30);
   for (const { at } of layout.spindles)
     seen(at[0], at[1], stroke.setUp.machine.kind === 'horizontal' ? 40 : HANDS_CLEAR / 2);
   for (const stop of layout.stops) x.push({ from: mm(stop.x) - 40, to: mm(stop.x) + 40 });
   for (const clamp of layout.clamps) seen(clamp.x, clamp.y, 40);
   y.push({ from: -10, to: 10 });
   const { blank } = stroke;
-  for (const { bore } of holes) {
+  // What is bored now is seen whole; rows that go on elsewhere may be interrupted.
+  for (const { bore, state } of holes) {
+    if (state !== 'now') continue;
     const onFace = bore.face === 'inside' || bore.face === 'outside';
     const end = bore.face === 'reference-end' ? 0 : blank.length;
     const floor = bore.face === 'reference-end' ? bore.depth : blank.length - bore.depth;
@@ -144,18 +152,30 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
   return { x, y };
 }
 
-/** The stretches to show, and the scale at which they and their breaks fit the room. */
-function interrupted(needed: readonly Stretch[], room: number, gap: number): { stretches: Stretch[]; scale: number } {
-  const from = Math.min(...needed.map((one) => one.from));
-  const to = Math.max(...needed.map((one) => one.to));
-  const stretches = to - from > LONG ? kept(needed, SHORTEST_BREAK) : [{ from, to }];
-  const scale = Interrupted.seen(stretches) / Math.max(room - gap * (stretches.length - 1), room / 3);
-  return { stretches, scale };
-}
+/** The panel lies as before, but for an index move. */
+export const isSameLay = (a: Step, b: Step): boolean => a.end === b.end && a.down === b.down && a.stop === b.stop;
 
-export function layoutBox(stage: Stage, layout: TableLayout): Box {
-  return boxOf(
-    layout.panel.map(([x, y]) => stage.at(x, y)),
-    0,
-  );
+const uncut = (needed: readonly Stretch[], room: number): number =>
+  (Math.max(...needed.map(({ to }) => to)) - Math.min(...needed.map(({ from }) => from))) / room;
+
+/**
+ * The stretches to show, and the scale at which they and their breaks fit the room: cut at the longest empty places, and no
+ * oftener than is worth it.
+ * @param enough the scale that the other axis asks for anyway
+ */
+function interrupted(
+  needed: readonly Stretch[],
+  room: number,
+  gap: number,
+  enough: number,
+): { stretches: readonly Stretch[]; scale: number } {
+  const merged = kept(needed, 0);
+  const gaps = merged.slice(1).map(({ from }, index) => from - merged[index]!.to);
+  const choices = [Infinity, ...[...gaps].sort((a, b) => b - a)].map((least) => {
+    const stretches = kept(needed, least);
+    const left = Math.max(room - gap * (stretches.length - 1), room / 3);
+    return { stretches, scale: Math.max(Interrupted.seen(stretches) / left, enough) };
+  });
+  const best = Math.min(...choices.map(({ scale }) => scale));
+  return choices.find(({ scale }) => scale <= best * NEARLY)!;
 }

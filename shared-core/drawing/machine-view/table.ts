@@ -9,8 +9,11 @@ const STOP_DEEP = 9;
 /** The same for a squaring stop, which the long side of a panel runs along. */
 const SQUARE_DEEP = 16;
 
-/** The table, its fence or the plate of a level head, and breaks where it is drawn shortened. */
-export function drawTable(stage: Stage, table: Box): void {
+/**
+ * The table, its fence or the plate of a level head, and breaks where it is drawn shortened.
+ * @param side on which the figures stand
+ */
+export function drawTable(stage: Stage, table: Box, side: -1 | 1): void {
   const { pen, out } = stage;
   pen.path({ key: 'table', class: 'table' }, 'fine', corners(table));
   const line = stage.y(0);
@@ -24,12 +27,10 @@ export function drawTable(stage: Stage, table: Box): void {
   hatch(stage, 'fence:hatch', bar);
   pen.takeSolid(bar);
   const name = stage.acted.stroke.setUp.machine.kind === 'horizontal' ? 'Head' : 'Fence';
-  pen.text(
-    { key: 'fence:name', class: 'label' },
-    name,
-    bar.x + bar.width + stage.p(1.5),
-    bar.y + bar.height / 2 + stage.p(1.25),
-  );
+  // On the side where no figures stand.
+  const beside = side < 0 ? bar.x + bar.width + stage.p(1.5) : bar.x - stage.p(1.5);
+  const anchor = side < 0 ? 'start' : 'end';
+  pen.text({ key: 'fence:name', class: 'label' }, name, beside, bar.y + bar.height / 2 + stage.p(1.25), { anchor });
   const whole = around([table, bar])!;
   stage.breaks.x.forEach((at, index) => drawBreak(stage, `break-x-${index}`, 'x', at, whole));
   stage.breaks.y.forEach((at, index) => drawBreak(stage, `break-y-${index}`, 'y', at, whole));
@@ -129,7 +130,6 @@ export function drawZone(stage: Stage): void {
   const boxes = handsClear(stage);
   unionOutline(boxes).forEach((loop, index) => {
     stage.pen.path({ key: `zone-${index}`, class: 'zone' }, 'phantom', loop);
-    loop.forEach((corner, at) => stage.pen.take(boxOf([corner, loop[(at + 1) % loop.length]!], stage.p(0.6))));
   });
 }
 
@@ -173,16 +173,19 @@ export function nameClamps(stage: Stage): void {
     const { x: cx, y: cy } = stage.at(x, y);
     const what = { key: `clamp:${name}:name`, class: 'label' } as const;
     const beside = half + stage.p(1);
-    const shapes = [
-      pen.lettering(what, name, cx, cy + beside + stage.p(2.5), { anchor: 'middle' }),
-      pen.lettering(what, name, cx, cy - beside, { anchor: 'middle' }),
-      pen.lettering(what, name, cx + beside, cy + stage.p(1.25)),
-      pen.lettering(what, name, cx - beside, cy + stage.p(1.25), { anchor: 'end' }),
-      pen.lettering(what, name, cx + half, cy + beside + stage.p(2.5), { anchor: 'end' }),
-      pen.lettering(what, name, cx - half, cy + beside + stage.p(2.5)),
-      pen.lettering(what, name, cx + half, cy - beside, { anchor: 'end' }),
-      pen.lettering(what, name, cx - half, cy - beside),
-    ];
+    const shapes = [0, 2, 4, 7, 10].flatMap((more) => {
+      const off = beside + stage.p(more);
+      return [
+        pen.lettering(what, name, cx, cy + off + stage.p(2.5), { anchor: 'middle' }),
+        pen.lettering(what, name, cx, cy - off, { anchor: 'middle' }),
+        pen.lettering(what, name, cx + off, cy + stage.p(1.25)),
+        pen.lettering(what, name, cx - off, cy + stage.p(1.25), { anchor: 'end' }),
+        pen.lettering(what, name, cx + half, cy + off + stage.p(2.5), { anchor: 'end' }),
+        pen.lettering(what, name, cx - half, cy + off + stage.p(2.5)),
+        pen.lettering(what, name, cx + half, cy - off, { anchor: 'end' }),
+        pen.lettering(what, name, cx - half, cy - off),
+      ];
+    });
     const free = shapes.find((shape) => pen.isFree(textBox(shape, pen.scale), 0.3));
     if (free !== undefined) pen.put(free);
   }

@@ -46,7 +46,7 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   const table = tableBox(stage, side, tagRoom(stage, tags));
   const reach = lanesReach(stage);
 
-  drawTable(stage, table);
+  drawTable(stage, table, level ? 1 : side);
   drawPanelOnTable(stage, panel);
   drawStops(stage);
   drawSpindleLines(stage, reach + (level ? 0 : stage.p(1)));
@@ -56,11 +56,11 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   drawClamps(stage);
   drawZone(stage);
   drawStopPositions(stage, drawn.unit);
-  if (level) drawElevation(stage, stage.y(0) - reach - stage.p(5), table, drawn.unit);
+  if (level) drawElevation(stage, stage.y(0) - reach - stage.p(8), table, drawn.unit);
   else drawTags(stage, tags, table, side, drawn.unit);
   drawMove(stage, table, drawn.unit);
   nameFace(stage, title);
-  nameEdges(stage, panel);
+  nameEdges(stage, panel, table);
   nameClamps(stage);
   nameZone(stage);
 
@@ -96,9 +96,12 @@ function tableBox(stage: Stage, side: -1 | 1, tags: number): Box {
   const tagged =
     tags === 0
       ? furniture
-      : around([furniture, { x: side < 0 ? zone.x - tags : zone.x, y: zone.y, width: zone.width + tags, height: 0 }])!;
+      : around([
+          { ...furniture, x: side < 0 ? furniture.x - tags : furniture.x, width: furniture.width + tags },
+          { x: side < 0 ? zone.x - tags : zone.x, y: zone.y, width: zone.width + tags, height: 0 },
+        ])!;
   const inner = out < 0 ? furniture.y + furniture.height : furniture.y;
-  const end = inner - out * stage.sign(5);
+  const end = inner - out * stage.sign(8);
   return {
     x: tagged.x - margin,
     width: tagged.width + 2 * margin,
