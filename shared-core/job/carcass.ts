@@ -155,7 +155,7 @@ class Filler {
       rowOffset,
       rowSetback: this.#said('row-setback') ?? this.#unwritten(habits.setback, ['row-setback']),
       rearRow: this.#said('rear-row') ?? null,
-      dowels: this.#said('dowels') ?? null,
+      dowels: this.#distinct(this.#said('dowels')) ?? null,
       machines: this.#machines(),
       dividers,
       fixedShelves,
@@ -284,6 +284,7 @@ class Filler {
     const panels = new Map<string, PanelChoice>();
     for (const { name, value } of this.input.panels?.value ?? []) {
       const input = value.value;
+      const dowels = this.#distinct(input.dowels);
       const bands: Partial<Record<EdgeName, Located<string>>> = {};
       for (const edge of ['front', 'back', 'reference-end', 'far-end'] as const) {
         const band = input.bands?.value[edge];
@@ -295,13 +296,26 @@ class Filler {
         ...(input.rows && { rows: input.rows }),
         ...(input['row-offset'] && { rowOffset: input['row-offset'] }),
         ...(input.joint && { joint: input.joint }),
-        ...(input.dowels && { dowels: input.dowels }),
+        ...(dowels && { dowels }),
         ...(input['face-depth'] && { faceDepth: input['face-depth'] }),
         ...(input['end-depth'] && { endDepth: input['end-depth'] }),
         bands,
       });
     }
     return panels;
+  }
+
+  /** A place that is written twice in a list is one bore: the second is told and left out. */
+  #distinct<L extends Located<readonly Located<Micrometres>[]>>(places: L | undefined): L | undefined {
+    if (places === undefined) return undefined;
+    const twice = places.value.filter((one, i) => places.value.findIndex(({ value }) => value === one.value) < i);
+    for (const { value, place, path } of twice) {
+      const length = showLength(value, this.head.unit);
+      const repairs = [preferred(`Take the second ${length} out`, { kind: 'remove', part: place.part, path })];
+      const message = `${length} stands in this list already; one bore is made there. Take it out, or write another place.`;
+      this.findings.push(errorAt('value-wrong', place, message, { repairs }));
+    }
+    return twice.length === 0 ? places : { ...places, value: places.value.filter((one) => !twice.includes(one)) };
   }
 
   #checkPanelKeys(spec: CarcassSpec): void {

@@ -219,6 +219,20 @@ test('panels that the carcass does not have are told, with the nearest', () => {
   ]);
 });
 
+test('a place that is written twice is one bore', () => {
+  const text = carcass('    dowels: [37, 133, 37 mm]\n    panels:\n      left: { dowels: [1/2 in, 12.7] }\n');
+  const { parts, carcasses } = readAll(text);
+  const { spec, findings, entry } = carcasses[0]!;
+  expect(spec!.dowels!.value.map(({ value }) => value)).toEqual([37_000, 133_000]);
+  expect(spec!.panels.get('left')!.dowels!.value).toHaveLength(1);
+  const part = parts.carcasses[0]!;
+  expect(findings.map(({ place }) => part.text.slice(place.start, place.end))).toEqual(['37 mm', '12.7']);
+  const changes = findings.flatMap(({ repairs }) => repairs[0]!.changes);
+  expect(applyEdits(part.text, carcassEdits(part.text, entry!, changes))).toBe(
+    part.text.replace(', 37 mm', '').replace(', 12.7', ''),
+  );
+});
+
 /** Every located value of a spec. */
 function locatedIn(model: unknown): readonly Located<unknown>[] {
   if (model instanceof Map) return [...model.values()].flatMap(locatedIn);
