@@ -6,7 +6,7 @@ import type { ScalarNode } from '../../shared-core/document/tree.js';
 import { holeGroups, tableCells, tableHeads } from '../../shared-core/drawing/hole-table.js';
 import { bandedEdges } from '../../shared-core/drawing/bore-map.js';
 import { endWord, listed, sentence } from '../../shared-core/drawing/words.js';
-import type { CarcassAnalysis } from '../../shared-core/engine.js';
+import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import type { Cursor } from '../../shared-core/engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../../shared-core/engine/cursor.js';
 import { parseLength } from '../../shared-core/length/parse.js';
@@ -20,6 +20,20 @@ import { shopSchema } from '../../shared-core/shop/schema.js';
 import { code, paragraphs, plain, table } from '../markdown.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
+import {
+  boresAt,
+  countWords,
+  isAboutRows,
+  jointsOf,
+  pinHoles,
+  pinWords,
+  rowStrokeWords,
+  setUpTable,
+  stepsBoring,
+  stepsOf,
+  stepTable,
+  toleranceWords,
+} from './machine-words.js';
 import { formOf, namesOf } from './words.js';
 
 /** More panels than this are told by their sizes alone. */
@@ -37,7 +51,7 @@ function jobHover(file: OpenJob, offset: number): Hover | null {
   const cursor = cursorAt(analysis, offset);
   const words = meaning(cursor.carcass === null ? jobSchema : carcassSchema, cursor, unit, shop);
   const carcass = cursor.carcass === null ? undefined : analysis.carcasses[cursor.carcass];
-  const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(carcass, cursor.path, unit);
+  const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(analysis, carcass, cursor.path);
   return answer(file, paragraphs(words, things), cursor);
 }
 
@@ -105,14 +119,67 @@ function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop):
   }
 }
 
-function carcassWords(carcass: CarcassAnalysis, path: Path, unit: Unit): string {
+function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path): string {
   if (carcass.spec === null || carcass.carcass === null) {
     return 'The panels of this carcass cannot be worked out while its text has errors.';
   }
+  const { unit } = analysis;
   const panels = panelsAt(carcass, path);
-  if (!namesPanels(carcass, path)) return paragraphs(boxLine(carcass, unit), sizeTable(panels, unit));
-  if (panels.length <= MOST_IN_FULL) return paragraphs(...panels.map((panel) => panelWords(carcass, panel, unit)));
-  return paragraphs(sizeTable(panels, unit), ...panels.map((panel) => rowWords(carcass, panel, unit)));
+  if (!namesPanels(carcass, path)) {
+    return paragraphs(boxLine(carcass, unit), sizeTable(panels, unit), carcassOnMachines(analysis, carcass));
+  }
+  const rows = panels.map((panel) => rowWords(analysis, carcass, panel)).filter((words) => words !== '');
+  if (isAboutRows(path)) return paragraphs(...rows);
+  const parts =
+    panels.length <= MOST_IN_FULL
+      ? panels.map((panel) => panelWords(analysis, carcass, panel))
+      : [
+          sizeTable(panels, unit),
+          panels
+            .map((panel) => pinLine(carcass, panel))
+            .join('\n')
+            .trim(),
+          ...rows,
+        ];
+  return paragraphs(...parts, panelsOnMachines(analysis, carcass, path, panels));
+}
+
+/** 'Its pins stand in hole 11, counted from the bottom end.' */
+function pinSentence(carcass: CarcassAnalysis, panel: Panel): string {
+  const words = pinWords(pinHoles(carcass, [panel]));
+  return words === '' ? '' : `Its pins stand in ${plain(words)}, counted from the bottom end.`;
+}
+
+function pinLine(carcass: CarcassAnalysis, panel: Panel): string {
+  const words = pinWords(pinHoles(carcass, [panel]));
+  return words === '' ? '' : `- ${plain(panel.key)}: ${plain(words)}, counted from the bottom end.`;
+}
+
+/** The set-ups that the carcass needs, and what its joints come out like. */
+function carcassOnMachines(analysis: JobAnalysis, carcass: CarcassAnalysis): string {
+  const steps = stepsOf(analysis, carcass);
+  if (steps.length === 0) return '';
+  return paragraphs(
+    `**On the machines:** ${countWords(steps)}.`,
+    setUpTable(steps, analysis.unit),
+    toleranceWords(analysis, carcass, null),
+  );
+}
+
+/** The strokes that the text at a path causes, and what the joints of its panels come out like. */
+function panelsOnMachines(
+  analysis: JobAnalysis,
+  carcass: CarcassAnalysis,
+  path: Path,
+  panels: readonly Panel[],
+): string {
+  const steps = stepsBoring(stepsOf(analysis, carcass), boresAt(carcass, path, panels));
+  if (steps.length === 0) return '';
+  return paragraphs(
+    `**On the machines:** ${countWords(steps)}.`,
+    stepTable(carcass, steps, analysis.unit),
+    toleranceWords(analysis, carcass, jointsOf(carcass, panels)),
+  );
 }
 
 /** '**sink**: base carcass, 600 × 720 × 560 mm, plinth 120 mm; 8 panels, 132 bores'. */
@@ -145,7 +212,8 @@ function toCut({ cutLength, cutWidth }: Panel, unit: Unit): string {
 /** Columns of the hole table, its number left out, that stand to the right. */
 const FIGURES: ReadonlySet<number> = new Set([0, 2, 3, 4, 5]);
 
-function panelWords(carcass: CarcassAnalysis, panel: Panel, unit: Unit): string {
+function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
+  const { unit } = analysis;
   if (carcass.carcass === null || carcass.boring === null) return '';
   const banded = bandedEdges(panel);
   const head =
@@ -165,7 +233,13 @@ function panelWords(carcass: CarcassAnalysis, panel: Panel, unit: Unit): string 
             .map((title, column) => ({ title, figures: FIGURES.has(column) })),
           groups.map(({ line }) => tableCells(line).slice(1)),
         );
-  return paragraphs(head, jointWords(carcass, panel), rowWords(carcass, panel, unit), holes);
+  return paragraphs(
+    head,
+    jointWords(carcass, panel),
+    pinSentence(carcass, panel),
+    rowWords(analysis, carcass, panel),
+    holes,
+  );
 }
 
 /** 'Joined to bottom and top by dowel-8x30.' */
@@ -179,13 +253,12 @@ function jointWords({ carcass }: CarcassAnalysis, panel: Panel): string {
   return [...byFitting].map(([fitting, others]) => `Joined to ${plain(listed(others))} by ${code(fitting)}.`).join(' ');
 }
 
-/** Rows alike but for their distance from the front are told together. */
-function rowWords(carcass: CarcassAnalysis, panel: Panel, unit: Unit): string {
-  const show = (length: Micrometres): string => showLength(length, unit);
-  return rowFacts(carcass, panel)
-    .map(({ row, rest, balanced }) => {
-      const ends = `first hole ${show(row.offset)} from the ${endWord(panel, 'reference-end')}, last ${show(rest)} from the ${endWord(panel, 'far-end')}`;
-      return `- ${plain(panel.key)}, ${row.line} row: ${row.count} holes Ø ${show(row.diameter)} each ${show(row.pitch)}, ${show(row.u)} from the front edge; ${ends}: ${balanced ? 'balanced' : 'not balanced'}.`;
-    })
-    .join('\n');
+/** Where each row of a panel stands, and how it is bored. */
+function rowWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
+  const show = (length: Micrometres): string => showLength(length, analysis.unit);
+  const lines = rowFacts(carcass, panel).map(({ row, rest, balanced }) => {
+    const ends = `first hole ${show(row.offset)} from the ${endWord(panel, 'reference-end')}, last ${show(rest)} from the ${endWord(panel, 'far-end')}`;
+    return `- ${plain(panel.key)}, ${row.line} row: ${row.count} holes Ø ${show(row.diameter)} each ${show(row.pitch)}, ${show(row.u)} from the front edge; ${ends}: ${balanced ? 'balanced' : 'not balanced'}.`;
+  });
+  return [...lines, rowStrokeWords(analysis, carcass, panel)].filter((line) => line !== '').join('\n');
 }

@@ -1,0 +1,279 @@
+import type { Row } from '../../shared-core/boring/model.js';
+import type { Carcass, Panel } from '../../shared-core/carcass/model.js';
+import type { Path } from '../../shared-core/document/place.js';
+import { figureWithUnit } from '../../shared-core/drawing/figures.js';
+import { listed } from '../../shared-core/drawing/words.js';
+import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
+import { counted } from '../../shared-core/findings/words.js';
+import { MICROMETRES_PER_INCH, type Micrometres, type Unit } from '../../shared-core/length/units.js';
+import type { SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
+import { layWords } from '../../shared-core/papers/set-up/lay.js';
+import { rowStrokes, type RowStrokes } from '../../shared-core/papers/set-up/row-strokes.js';
+import { bitWords, loadedIn } from '../../shared-core/papers/set-up/spindles.js';
+import type { FigureName } from '../../shared-core/tolerance/assemble.js';
+import type { Figure } from '../../shared-core/tolerance/spread.js';
+import { toleranceOf, type CarcassTolerance, type JointTolerance } from '../../shared-core/tolerance/tolerance.js';
+import { code, plain, table } from '../markdown.js';
+
+// What the machines do, as Markdown for hovers. From the sheets, never from the plan: no order of set-ups is needed here.
+
+/** A stroke with the set-up and the panel that it is of. */
+export interface PanelStep {
+  readonly setUp: SetUp;
+  readonly panel: string;
+  readonly step: Step;
+}
+
+/** All steps of a carcass, set-up by set-up. Empty for one that the sheets are not made for. */
+export function stepsOf(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly PanelStep[] {
+  if (!analysis.planned().includes(carcass)) return [];
+  return analysis
+    .sheets()
+    .flatMap(({ setUp }) =>
+      setUp.runs
+        .filter((run) => run.carcass === carcass.name)
+        .flatMap(({ panel, steps }) => steps.map((step) => ({ setUp, panel, step }))),
+    );
+}
+
+/** '10 strokes in 5 set-ups' */
+export function countWords(steps: readonly PanelStep[]): string {
+  const setUps = new Set(steps.map(({ setUp }) => setUp));
+  return `${counted(steps.length, 'stroke')} in ${counted(setUps.size, 'set-up')}`;
+}
+
+/** The set-ups that a carcass needs, one line each. */
+export function setUpTable(steps: readonly PanelStep[], unit: Unit): string {
+  if (steps.length === 0) return '';
+  const setUps = [...new Set(steps.map(({ setUp }) => setUp))];
+  return table(
+    [
+      { title: 'Set-up' },
+      { title: 'Stops' },
+      { title: 'Depth' },
+      { title: 'Bits' },
+      { title: 'Strokes', figures: true },
+    ],
+    setUps.map((setUp) => {
+      const own = steps.filter((one) => one.setUp === setUp);
+      const used = new Set(own.map(({ step }) => step.stop));
+      const stops = setUp.stops.filter(({ name }) => used.has(name));
+      return [
+        setUp.id,
+        stops.map((stop) => stopWords(stop, unit)).join(', '),
+        depthWords(setUp, unit),
+        bits(setUp, unit),
+        String(own.length),
+      ];
+    }),
+  );
+}
+
+/** The strokes given, panel by panel: where each lies, at which stop, how deep, with which bits. Rows alike are told once. */
+export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[], unit: Unit): string {
+  const panels = new Map(carcass.carcass?.panels.map((panel): [string, Panel] => [panel.key, panel]));
+  const rows = steps.flatMap(({ setUp, panel: key, step }): readonly (readonly string[])[] => {
+    const panel = panels.get(key);
+    const stop = setUp.stops.find(({ name }) => name === step.stop);
+    if (panel === undefined || stop === undefined) return [];
+    const lay = `${layWords(setUp, step, panel)}, ${figureWithUnit(stop.position, unit)}`;
+    return [[key, setUp.id, lay, depthWords(setUp, unit), bits(setUp, unit)]];
+  });
+  const different = [...new Map(rows.map((row) => [row.join('\n'), row])).values()];
+  if (different.length === 0) return '';
+  return table(
+    [{ title: 'Panel' }, { title: 'Set-up' }, { title: 'How it lies' }, { title: 'Depth' }, { title: 'Bits' }],
+    different,
+  );
+}
+
+function stopWords({ name, position }: SetUp['stops'][number], unit: Unit): string {
+  return `${name} ${figureWithUnit(position, unit)}`;
+}
+
+/** '12 mm'; 'through 16 mm'; '19 mm at 8 mm height' */
+function depthWords({ depth, through, height }: SetUp, unit: Unit): string {
+  const show = (length: Micrometres): string => figureWithUnit(length, unit);
+  return `${through ? 'through ' : ''}${show(depth)}${height === null ? '' : ` at ${show(height)} height`}`;
+}
+
+function bits(setUp: SetUp, unit: Unit): string {
+  return bitWords(loadedIn(setUp), setUp, unit);
+}
+
+/** The steps that bore any of the bores named. */
+export function stepsBoring(steps: readonly PanelStep[], bores: ReadonlySet<string>): readonly PanelStep[] {
+  return steps.filter(({ step }) => step.holes.some(({ bore }) => bores.has(bore)));
+}
+
+/** Joints that panels bring with them: those of their ends, and of a top or bottom also those of its faces. */
+export function jointsOf({ carcass }: CarcassAnalysis, panels: readonly Panel[]): ReadonlySet<string> {
+  const ends = new Set(panels.map(({ key }) => key));
+  const faces = new Set(panels.filter(({ role }) => role === 'top' || role === 'bottom').map(({ key }) => key));
+  const own = carcass?.joints.filter(({ endPanel, facePanel }) => ends.has(endPanel) || faces.has(facePanel)) ?? [];
+  return new Set(own.map(({ id }) => id));
+}
+
+const ROW_KEYS: ReadonlySet<unknown> = new Set(['rows', 'row-offset', 'row-setback', 'rear-row']);
+
+/** Whether the text at a path is about rows, not about the panels that have them. */
+export function isAboutRows(path: Path): boolean {
+  return ROW_KEYS.has(path[0]) || (path[0] === 'panels' && ROW_KEYS.has(path[2]));
+}
+
+/** The bores that a line about panels causes: of its rows, of the joints of the panels, or all of a panel chosen by name. */
+export function boresAt(carcass: CarcassAnalysis, path: Path, panels: readonly Panel[]): ReadonlySet<string> {
+  const keys = new Set(panels.map(({ key }) => key));
+  const all = carcass.boring?.bores ?? [];
+  if (isAboutRows(path)) return idsOf(all.filter((bore) => keys.has(bore.panel) && bore.purpose === 'row'));
+  if (path[0] === 'panels') return idsOf(all.filter((bore) => keys.has(bore.panel)));
+  const joints = jointsOf(carcass, panels);
+  return idsOf(all.filter((bore) => joints.has(bore.group)));
+}
+
+function idsOf(bores: readonly { readonly id: string }[]): ReadonlySet<string> {
+  return new Set(bores.map(({ id }) => id));
+}
+
+/** How the rows of a panel are bored; rows that share their strokes are told together. Empty where no set-up makes one. */
+export function rowStrokeWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
+  if (carcass.boring === null || !analysis.planned().includes(carcass)) return '';
+  const { rows, bores } = carcass.boring;
+  const setUps = analysis.sheets().map(({ setUp }) => setUp);
+  const told = new Map<string, { readonly lines: string[]; readonly made: RowStrokes }>();
+  for (const row of rows.filter((one) => one.panel === panel.key)) {
+    const own = idsOf(bores.filter(({ group }) => group === row.id));
+    const made = rowStrokes(setUps, carcass.name, panel, row, own);
+    if (made === null) continue;
+    const key = made.strokes.map(({ setUp, step }) => `${setUp.id} ${step.stop} ${step.moved}`).join();
+    const alike = told.get(key);
+    if (alike === undefined) told.set(key, { lines: [row.line], made });
+    else alike.lines.push(row.line);
+  }
+  return [...told.values()]
+    .map(({ lines, made }) => `- ${plain(panel.key)}, ${rowNames(lines)}: ${strokeWords(made, analysis.unit)}.`)
+    .join('\n');
+}
+
+function rowNames(lines: readonly Row['line'][] | readonly string[]): string {
+  return lines.length === 1 ? `${lines[0]!} row` : `${listed(lines)} rows`;
+}
+
+/** '3 strokes on row-drill, row-left at 8 mm; Ø 5 mm in spindles 1 to 21, then …; 2 index moves, 672 and 704 mm; not centred' */
+function strokeWords({ strokes, moves, centred }: RowStrokes, unit: Unit): string {
+  const setUps = [...new Set(strokes.map(({ setUp }) => setUp))];
+  const machine = setUps[0]!.machine;
+  const stops = new Set(
+    strokes.flatMap(({ setUp, step }) =>
+      setUp.stops
+        .filter(({ name }) => name === step.stop)
+        .map(({ name, position }) => `${code(name)} at ${figureWithUnit(position, unit)}`),
+    ),
+  );
+  const show = (length: Micrometres): string => figureWithUnit(length, unit);
+  const lengths = [...new Set(moves.map(show))];
+  const each = lengths.length < moves.length ? ' each' : '';
+  const moved =
+    moves.length === 0 ? 'no index move' : `${counted(moves.length, 'index move')} of ${listed(lengths)}${each}`;
+  return [
+    `${counted(strokes.length, 'stroke')} on ${code(machine.name)}, ${listed([...stops])}, ${depthWords(setUps[0]!, unit)}${setUps[0]!.through ? '' : ' deep'} (${setUps.map(({ id }) => id).join(', ')})`,
+    setUps.map((setUp) => bits(setUp, unit)).join(', then '),
+    moved,
+    centred ? 'centred' : 'not centred',
+  ].join('; ');
+}
+
+const known = new WeakMap<CarcassAnalysis, { readonly sheets: unknown; readonly tolerance: CarcassTolerance }>();
+
+/** The tolerance of the joints of a carcass by its present sheets, worked out once: it takes some milliseconds. */
+function toleranceFor(analysis: JobAnalysis, one: CarcassAnalysis): CarcassTolerance | null {
+  const { name, carcass, boring } = one;
+  if (carcass === null || boring === null || !analysis.planned().includes(one)) return null;
+  const sheets = analysis.sheets();
+  const before = known.get(one);
+  if (before?.sheets === sheets) return before.tolerance;
+  const setUps = sheets.map(({ setUp }) => setUp);
+  const tolerance = toleranceOf({ name, carcass, boring, setUps, shop: analysis.shop });
+  known.set(one, { sheets, tolerance });
+  return tolerance;
+}
+
+const FIGURES: readonly (readonly [FigureName, string])[] = [
+  ['front', 'front edge'],
+  ['step', 'outside face'],
+  ['gap', 'gap'],
+];
+
+/** What can come out at the joints, the worst of each figure; `joints` null for all of them. Empty where nothing is known. */
+export function toleranceWords(
+  analysis: JobAnalysis,
+  carcass: CarcassAnalysis,
+  joints: ReadonlySet<string> | null,
+): string {
+  const all = toleranceFor(analysis, carcass)?.joints ?? [];
+  const those = all.filter(({ joint }) => joints === null || joints.has(joint));
+  const { unit } = analysis;
+  const parts = FIGURES.flatMap(([name, words]) => {
+    const counts = those.filter((one) => (name === 'front' ? one.frontFlush : name === 'step' ? one.stepFlush : true));
+    const worst = worstOf(counts, name);
+    if (worst === null) return [];
+    return [`${words} ${hundredths(worst.rootSumSquare, unit)} (${hundredths(worst.worst, unit)}) ${unit}`];
+  });
+  if (parts.length === 0) return '';
+  const open = those.filter(({ closes }) => closes === 'not-always').length;
+  const closing = open === 0 ? '' : ` ${counted(open, 'joint')} may not close with the play of the dowels.`;
+  const which = those.length === 1 ? 'the joint comes' : `the ${those.length} joints come`;
+  return `By the shop’s tolerances ${which} out within, as a rule (at worst): ${parts.join(', ')}.${closing}`;
+}
+
+function worstOf(joints: readonly JointTolerance[], name: FigureName): Figure | null {
+  return joints.reduce<Figure | null>(
+    (most, joint) => (most === null || joint[name].worst > most.worst ? joint[name] : most),
+    null,
+  );
+}
+
+/** Hundredths of a millimetre, thousandths of an inch: no rule shows more. */
+function hundredths(length: Micrometres, unit: Unit): string {
+  return unit === 'mm' ? (Math.round(length / 10) / 100).toFixed(2) : (length / MICROMETRES_PER_INCH).toFixed(3);
+}
+
+/** A hole of the rows of one upright, counted from 1 at its bottom end. */
+export interface PinHole {
+  readonly upright: string;
+  readonly number: number;
+}
+
+/** The holes that the pins of loose shelves stand in, one for each upright beside them; none where a shelf is off the grid. */
+export function pinHoles({ carcass, spec, boring }: CarcassAnalysis, panels: readonly Panel[]): readonly PinHole[] {
+  if (spec === null || carcass === null || boring === null) return [];
+  const side = carcass.panels.find(({ role }) => role === 'left-side');
+  const found = panels.flatMap((panel) => {
+    const shelf = spec.looseShelves.find(({ key }) => panel.key === key || panel.key.startsWith(`${key}-bay-`));
+    return carcass.panels.flatMap((upright): PinHole[] => {
+      const row = boring.rows.find((one) => one.panel === upright.key);
+      if (shelf === undefined || side === undefined || row === undefined) return [];
+      if (!isBeside(carcass, panel, upright.key)) return [];
+      // Heights of shelves are counted from the bottom end of the sides; a divider stands higher.
+      const steps = (shelf.at.value - (upright.pose.origin.z - side.pose.origin.z) - row.offset) / row.pitch;
+      return Number.isInteger(steps) && steps >= 0 && steps < row.count
+        ? [{ upright: upright.key, number: steps + 1 }]
+        : [];
+    });
+  });
+  return [...new Map(found.map((one) => [`${one.upright} ${one.number}`, one])).values()];
+}
+
+function isBeside({ bays }: Carcass, { pose, length }: Panel, upright: string): boolean {
+  const [from, to] = [pose.origin.x, pose.origin.x + length];
+  return bays.some((bay) => bay.from <= from && to <= bay.to && (bay.left === upright || bay.right === upright));
+}
+
+/** 'hole 11'; 'hole 11 in left and right, 10 in divider-1'; '' for none. */
+export function pinWords(holes: readonly PinHole[]): string {
+  const byNumber = new Map<number, string[]>();
+  for (const { number, upright } of holes) byNumber.set(number, [...(byNumber.get(number) ?? []), upright]);
+  if (byNumber.size === 1) return `hole ${holes[0]!.number}`;
+  const parts = [...byNumber].map(([number, uprights]) => `${number} in ${listed(uprights)}`);
+  return parts.length === 0 ? '' : `hole ${parts.join(', ')}`;
+}
