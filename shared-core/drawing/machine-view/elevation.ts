@@ -22,8 +22,21 @@ export function drawElevation(stage: Stage, level: number, table: Box, unit: Uni
   if (height === null) return;
   const top = level - mm(thickness);
   const axis = level - mm(height);
-  pen.line({ key: 'elevation:table', class: 'table' }, 'outline', { x: table.x, y: level }, { x: table.x + table.width, y: level });
-  pen.take(boxOf([{ x: table.x, y: level }, { x: table.x + table.width, y: level }], stage.p(0.4)));
+  pen.line(
+    { key: 'elevation:table', class: 'table' },
+    'outline',
+    { x: table.x, y: level },
+    { x: table.x + table.width, y: level },
+  );
+  pen.take(
+    boxOf(
+      [
+        { x: table.x, y: level },
+        { x: table.x + table.width, y: level },
+      ],
+      stage.p(0.4),
+    ),
+  );
   const end: Box = { x: panel.x, y: top, width: panel.width, height: mm(thickness) };
   pen.path({ key: 'elevation:panel', class: 'panel' }, 'outline', corners(end), 'board');
   pen.takeSolid(end);
@@ -46,8 +59,19 @@ export function drawElevation(stage: Stage, level: number, table: Box, unit: Uni
     const r = mm(diameter) / 2;
     pen.add({ key, class: 'bit', kind: 'circle', panel: pen.panel, line: 'thin', cx: x, cy: axis, r });
     pen.takeSolid(grow({ x: x - r, y: axis - r, width: 2 * r, height: 2 * r }, stage.p(0.3)));
-    pen.line({ key: `${key}:line`, class: 'centre-line' }, 'thin', { x, y: axis - r }, { x, y: tagBase + stage.p(0.8) });
-    pen.text({ key: `tag:${spindle}`, class: 'label' }, `${spindle + 1}  Ø ${figure(diameter, unit)}`, x + stage.p(1.25), tagBase, { turn: -90 });
+    pen.line(
+      { key: `${key}:line`, class: 'centre-line' },
+      'thin',
+      { x, y: axis - r },
+      { x, y: tagBase + stage.p(0.8) },
+    );
+    pen.text(
+      { key: `tag:${spindle}`, class: 'label' },
+      `${spindle + 1}  Ø ${figure(diameter, unit)}`,
+      x + stage.p(1.25),
+      tagBase,
+      { turn: -90 },
+    );
   }
   const right = table.x + table.width;
   const from = right + stage.p(1);
@@ -79,17 +103,38 @@ export function drawLevelHead(stage: Stage): void {
     pen.path(
       { key, class: 'spindle-loaded' },
       'outline',
-      corners({ x: x - chuck, y: Math.min(line, line + out * stage.sign(4.5)), width: 2 * chuck, height: stage.sign(4.5) }),
+      corners({
+        x: x - chuck,
+        y: Math.min(line, line + out * stage.sign(4.5)),
+        width: 2 * chuck,
+        height: stage.sign(4.5),
+      }),
       'paper',
     );
     const shoulder = tip + out * r;
-    pen.path({ key: `${key}:bit`, class: 'bit' }, 'thin', [
-      { x: x - r, y: inBar },
-      { x: x - r, y: shoulder },
-      { x, y: tip },
-      { x: x + r, y: shoulder },
-      { x: x + r, y: inBar },
-    ], 'ink');
-    pen.takeSolid(grow(boxOf([{ x: x - r, y: inBar }, { x: x + r, y: tip }], 0), stage.p(0.3)));
+    pen.path(
+      { key: `${key}:bit`, class: 'bit' },
+      'thin',
+      [
+        { x: x - r, y: inBar },
+        { x: x - r, y: shoulder },
+        { x, y: tip },
+        { x: x + r, y: shoulder },
+        { x: x + r, y: inBar },
+      ],
+      'ink',
+    );
+    pen.takeSolid(
+      grow(
+        boxOf(
+          [
+            { x: x - r, y: inBar },
+            { x: x + r, y: tip },
+          ],
+          0,
+        ),
+        stage.p(0.3),
+      ),
+    );
   }
 }

@@ -63,7 +63,11 @@ export class Interrupted {
 
   leavesOut(place: number): boolean {
     const { stretches } = this;
-    return place > stretches[0]!.to && place < stretches.at(-1)!.from && !stretches.some(({ from, to }) => from <= place && place <= to);
+    return (
+      place > stretches[0]!.to &&
+      place < stretches.at(-1)!.from &&
+      !stretches.some(({ from, to }) => from <= place && place <= to)
+    );
   }
 
   /** Length on the page of all that is kept, breaks not counted. */

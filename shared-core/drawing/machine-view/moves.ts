@@ -52,7 +52,16 @@ function drawIndex(stage: Stage, table: Box, from: Stroke, unit: Unit): void {
     pen.path({ key: `move:${part}`, class: 'dimension' }, 'thin', points, 'none', false);
     pen.take(boxOf(points, stage.p(0.2)));
   }
-  pen.path({ key: 'move:line', class: 'move' }, 'outline', [{ x: a, y }, { x: b - sign * stage.p(2.4), y }], 'none', false);
+  pen.path(
+    { key: 'move:line', class: 'move' },
+    'outline',
+    [
+      { x: a, y },
+      { x: b - sign * stage.p(2.4), y },
+    ],
+    'none',
+    false,
+  );
   const half = stage.p(1.1);
   pen.path(
     { key: 'move:head', class: 'move' },
@@ -92,9 +101,15 @@ function drawTurn(stage: Stage, table: Box): void {
   const [start, end] = [Math.PI, 2 * Math.PI - 0.35];
   const arc = Array.from({ length: 25 }, (_, index) => at(start + ((end - start) * index) / 24));
   pen.path({ key: 'move:arc', class: 'move' }, 'outline', arc, 'none', false);
-  pen.path({ key: 'move:head', class: 'move' }, 'thin', [at(2 * Math.PI + 0.25), at(end, r - stage.p(1.2)), at(end, r + stage.p(1.2))], 'ink');
+  pen.path(
+    { key: 'move:head', class: 'move' },
+    'thin',
+    [at(2 * Math.PI + 0.25), at(end, r - stage.p(1.2)), at(end, r + stage.p(1.2))],
+    'ink',
+  );
   pen.takeSolid({ x: centre.x - r, y: centre.y - r, width: 2 * r, height: 2 * r });
-  pen.text({ key: 'move:words', class: 'label' }, words, centre.x + stage.p(6), centre.y + stage.p(0.4), { strong: true });
+  pen.text({ key: 'move:words', class: 'label' }, words, centre.x + stage.p(6), centre.y + stage.p(0.4), {
+    strong: true,
+  });
 }
 const round = (value: number): number => Math.round(value * 1000) / 1000;
-

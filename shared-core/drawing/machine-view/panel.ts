@@ -36,8 +36,14 @@ function edgeLine(stage: Stage, panel: Panel, edge: EdgeName, inward: number): r
   const middle = { x: x + wide / 2, y: y + high / 2 };
   const toward = (from: number, to: number): number => from + Math.sign(to - from) * inward;
   return Math.abs(a.y - b.y) < Math.abs(a.x - b.x)
-    ? [{ x: a.x, y: toward(a.y, middle.y) }, { x: b.x, y: toward(b.y, middle.y) }]
-    : [{ x: toward(a.x, middle.x), y: a.y }, { x: toward(b.x, middle.x), y: b.y }];
+    ? [
+        { x: a.x, y: toward(a.y, middle.y) },
+        { x: b.x, y: toward(b.y, middle.y) },
+      ]
+    : [
+        { x: toward(a.x, middle.x), y: a.y },
+        { x: toward(b.x, middle.x), y: b.y },
+      ];
 }
 
 export const holeKeyOf = ({ bore }: StrokeHole): string => `hole:${bore.id}`;
@@ -58,8 +64,7 @@ export function drawHoles(stage: Stage, panel: Panel): void {
       pen.takeSolid(grow({ x: x - r, y: y - r, width: 2 * r, height: 2 * r }, stage.p(0.3)));
       continue;
     }
-    const [mouth, floor] =
-      bore.face === 'reference-end' ? [0, bore.depth] : [panel.length, panel.length - bore.depth];
+    const [mouth, floor] = bore.face === 'reference-end' ? [0, bore.depth] : [panel.length, panel.length - bore.depth];
     const half = bore.diameter / 2;
     const points = [
       stage.onPanel(bore.u - half, mouth),
@@ -82,151 +87,190 @@ export function aboutHoles(stage: Stage, drawn: Drawn, panel: Panel): SceneHole[
   }));
 }
 
-/** Which face is up, and whose panel it is, where the panel has room for it: across the page, or else up it. */
-export function nameFace(stage: Stage, title: string): void {
+/** Which face is up, and whose panel it is, where the panel has room for it: across the page, or else up it; else beside it. */
+export function nameFace(stage: Stage, title: string, table: Box): void {
   const { pen, panel, acted } = stage;
   const up = `${sentence(acted.layout.up)} face up`;
-  const long = Math.max(stage.p(textWidth(up, 3.5, true)), stage.p(textWidth(title, 2.5, false)));
-  const high = stage.p(8.4);
-  for (const turn of [0, -90] as const) {
-    const [width, height] = turn === 0 ? [long, high] : [high, long];
-    for (const down of FROM_MIDDLE) {
-      for (const right of FROM_MIDDLE) {
-        const x = panel.x + panel.width / 2 + (right * panel.width) / 15;
-        const y = panel.y + panel.height / 2 + (down * panel.height) / 15;
-        const box = { x: x - width / 2, y: y - height / 2, width, height };
-        if (!contains(panel, box) || !pen.isFree(box, 0.8)) continue;
-        const [upper, lower] = [-stage.p(0.4), stage.p(3.8)];
-        const at = (off: number): [number, number] => (turn === 0 ? [x, y + off] : [x + off, y]);
-        const style = { anchor: 'middle', turn } as const;
-        pen.text({ key: 'panel:face', class: 'panel-name' }, up, ...at(upper), { ...style, height: 3.5, strong: true });
-        pen.text({ key: 'panel:name', class: 'label' }, title, ...at(lower), style);
-        return;
-      }
+  const face = { key: 'panel:face', class: 'panel-name' } as const;
+  const put = (x: number, y: number, turn: 0 | -90, named: boolean): void => {
+    const at = (by: number): [number, number] => (turn === 0 ? [x, y + by] : [x + by, y]);
+    const style = { anchor: 'middle', turn } as const;
+    pen.text(face, up, ...at(stage.p(named ? -0.4 : 1.75)), { ...style, height: 3.5, strong: true });
+    if (named) pen.text({ key: 'panel:name', class: 'label' }, title, ...at(stage.p(3.8)), style);
+  };
+  const shortest = stage.p(textWidth(up, 3.5, true));
+  const longest = Math.max(shortest, stage.p(textWidth(title, 2.5, false)));
+  for (const named of [true, false]) {
+    const [long, high] = named ? [longest, stage.p(8.4)] : [shortest, stage.p(4.8)];
+    for (const turn of [0, -90] as const) {
+      const [width, height] = turn === 0 ? [long, high] : [high, long];
+      const place = freePlace(stage, panel, width, height);
+      if (place === null) continue;
+      put(place.x, place.y, turn, named);
+      return;
     }
   }
-}
-const FROM_MIDDLE = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6] as const;
-
-/** The two ends and the front edge by name, inside the outline; the reference end with the mark of a datum (ISO 5459). */
-export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
-  const { pen } = stage;
-  for (const end of ['reference-end', 'far-end'] as const) {
-    const words = end === 'reference-end' ? `${sentence(endWord(panel, end))}, reference` : sentence(endWord(panel, end));
-    putAlong(stage, panel, end, `edge:${end}`, words, table);
-  }
-  const band = panel.bands.front;
-  const words = `${sentence(edgeWord(panel, 'front'))}${band === null ? '' : `, ${band.name}`}`;
-  putAlong(stage, panel, 'front', 'edge:front', words, table);
-  const [a, b] = edgeLine(stage, panel, 'reference-end', 0);
-  const upright = Math.abs(a.x - b.x) < Math.abs(a.y - b.y);
-  const { x, y, width, height } = stage.panel;
-  const out = upright ? Math.sign(a.x - (x + width / 2)) : Math.sign(a.y - (y + height / 2));
-  // Away from the front edge, where stops and fence are.
-  for (const part of [0.72, 0.8, 0.64, 0.88, 0.5, 0.4]) {
-    const tip = { x: a.x + (b.x - a.x) * part, y: a.y + (b.y - a.y) * part };
-    const [deep, half] = [out * stage.p(2.4), stage.p(1.3)];
-    const points = upright
-      ? [tip, { x: tip.x + deep, y: tip.y - half }, { x: tip.x + deep, y: tip.y + half }]
-      : [tip, { x: tip.x - half, y: tip.y + deep }, { x: tip.x + half, y: tip.y + deep }];
-    const box = boxOf(points.map((point) => ({ x: point.x + (upright ? Math.sign(deep) * stage.p(0.9) : 0), y: point.y + (upright ? 0 : Math.sign(deep) * stage.p(0.9)) })), 0);
-    if (!pen.isFree(box, 0)) continue;
-    pen.path({ key: 'datum:reference-end', class: 'datum' }, 'thin', points, 'ink');
-    pen.takeSolid(boxOf(points, 0));
+  const strip = longest + stage.p(10);
+  for (const x of [panel.x - strip, panel.x + panel.width]) {
+    const area = { x, y: panel.y, width: strip, height: panel.height };
+    const place = contains(table, { ...area, height: 0 }) ? freePlace(stage, area, longest, stage.p(8.4)) : null;
+    if (place === null) continue;
+    put(place.x, place.y, 0, true);
     return;
   }
 }
 
-/** A name along an edge: inside the panel if there is room, else beside it on the table. */
-function putAlong(
-  stage: Stage,
-  panel: Panel,
-  edge: EdgeName,
-  key: string,
-  words: string,
-  table: Box,
-): void {
+/** Middle of the free room in an area for a box of this size, from the middle of the area outward. */
+function freePlace(stage: Stage, area: Box, width: number, height: number): Point | null {
+  for (const down of FROM_MIDDLE) {
+    for (const right of FROM_MIDDLE) {
+      const x = area.x + area.width * (0.5 + right);
+      const y = area.y + area.height * (0.5 + down);
+      const box = { x: x - width / 2, y: y - height / 2, width, height };
+      if (contains(area, box) && stage.pen.isFree(box, 0.8)) return { x, y };
+    }
+  }
+  return null;
+}
+const FROM_MIDDLE: readonly number[] = Array.from(
+  { length: 31 },
+  (_, index) => (Math.ceil(index / 2) * (index % 2 === 0 ? 1 : -1)) / 33,
+);
+
+/** The two ends and the front edge by name, inside the outline; the reference end with the mark of a datum (ISO 5459). */
+export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
+  const { front } = panel.bands;
+  const name = sentence(edgeWord(panel, 'front'));
+  markReference(stage, panel);
+  for (const end of ['reference-end', 'far-end'] as const) {
+    const words = sentence(endWord(panel, end));
+    const found =
+      (end === 'reference-end' && besideEdge(stage, panel, end, `${words}, reference`, table)) ||
+      besideEdge(stage, panel, end, words, table) ||
+      inCorner(stage, panel, end, words, table);
+    if (found) stage.pen.put(found);
+  }
+  for (const words of front === null ? [name] : [`${name}, ${front.name}`, name]) {
+    const found = besideEdge(stage, panel, 'front', words, table);
+    if (found) {
+      stage.pen.put(found);
+      return;
+    }
+    if (byLeader(stage, panel, words)) return;
+  }
+}
+
+const isUpright = ([a, b]: readonly [Point, Point]): boolean => Math.abs(a.x - b.x) < Math.abs(a.y - b.y);
+const between = ([a, b]: readonly [Point, Point], part: number): Point => ({
+  x: a.x + (b.x - a.x) * part,
+  y: a.y + (b.y - a.y) * part,
+});
+/** Page direction, across an edge, that leads out of the panel. */
+function outOf({ panel }: Stage, edge: readonly [Point, Point]): 1 | -1 {
+  const { x, y, width, height } = panel;
+  return (isUpright(edge) ? edge[0].x > x + width / 2 : edge[0].y > y + height / 2) ? 1 : -1;
+}
+/** A point so far along and across an edge. */
+const off = (edge: readonly [Point, Point], { x, y }: Point, along: number, across: number): Point =>
+  isUpright(edge) ? { x: x + across, y: y + along } : { x: x + along, y: y + across };
+
+/** Away from the front edge, where stops and fence are. */
+const DATUM_PLACES = [0.72, 0.8, 0.64, 0.88, 0.5, 0.4, 0.95, 0.3] as const;
+
+/** A filled triangle that stands on the reference end: outside it, or inside where the machine is in the way. */
+function markReference(stage: Stage, panel: Panel): void {
   const { pen } = stage;
-  const what = { key, class: 'label' } as const;
-  const { x, y, width, height } = stage.panel;
-  for (const inward of [2.6, 3.6, 5, 7, 9.5, 12, 15, -1.6, -3.2, -5, -7]) {
-    const [a, b] = edgeLine(stage, panel, edge, stage.p(inward));
-    const upright = Math.abs(a.x - b.x) < Math.abs(a.y - b.y);
-    const grows = upright ? a.x > x + width / 2 !== inward < 0 : a.y > y + height / 2 !== inward < 0;
-    const off = grows ? 0 : stage.p(2.5);
-    for (const part of ALONG) {
-      const at = { x: a.x + (b.x - a.x) * part, y: a.y + (b.y - a.y) * part };
-      const shape: TextShape = upright
-        ? pen.lettering(what, words, at.x + off, at.y, { anchor: 'middle', turn: -90 })
-        : pen.lettering(what, words, at.x, at.y + off, { anchor: 'middle' });
-      const box = textBox(shape, pen.scale);
-      if (!contains(inward > 0 ? stage.panel : table, box) || !pen.isFree(box, 0.4)) continue;
-      pen.put(shape);
+  const edge = edgeLine(stage, panel, 'reference-end', 0);
+  const out = outOf(stage, edge);
+  for (const sign of [out, -out]) {
+    for (const part of DATUM_PLACES) {
+      const tip = between(edge, part);
+      const [deep, half] = [sign * stage.p(2.4), stage.p(1.3)];
+      const points = [tip, off(edge, tip, -half, deep), off(edge, tip, half, deep)];
+      const clear = points.map((point) => off(edge, point, 0, sign * stage.p(0.9)));
+      if (!pen.isFree(boxOf(clear, 0), 0)) continue;
+      pen.path({ key: 'datum:reference-end', class: 'datum' }, 'thin', points, 'ink');
+      pen.takeSolid(boxOf(points, 0));
       return;
     }
   }
-  if (edge === 'front') nameByLeader(stage, panel, what, words);
-  else nameAtCorner(stage, panel, edge, what, words, table);
 }
 
-/** The name of the front edge beside the panel, with a leader line that ends in an arrow on the outline (ISO 128-22). */
-function nameByLeader(
-  stage: Stage,
-  panel: Panel,
-  what: { readonly key: string; readonly class: 'label' },
-  words: string,
-): void {
+const ALONG: readonly number[] = FROM_MIDDLE.map((part) => 0.5 + part);
+
+/** A name along an edge: inside the panel if there is room, else beside it on the table; undefined where there is none. */
+function besideEdge(stage: Stage, panel: Panel, edge: EdgeName, words: string, table: Box): TextShape | undefined {
   const { pen } = stage;
-  const [a, b] = edgeLine(stage, panel, 'front', 0);
-  if (Math.abs(a.x - b.x) > Math.abs(a.y - b.y)) return;
-  const right = a.x > stage.panel.x + stage.panel.width / 2;
-  const sign = right ? 1 : -1;
-  for (const off of [7, 10, 14, 19, 25]) {
-    for (const part of [...ALONG, 0.95, 0.05]) {
-      const tip = { x: a.x, y: a.y + (b.y - a.y) * part };
-      const elbow = { x: a.x + sign * stage.p(off), y: tip.y };
-      const shape = pen.lettering(what, words, elbow.x + sign * stage.p(0.8), tip.y + stage.p(1.25), {
-        anchor: right ? 'start' : 'end',
-      });
-      const path = boxOf([{ x: tip.x + sign * stage.p(0.5), y: tip.y }, elbow], stage.p(0.6));
+  for (const inward of [2.6, 3.6, 5, -1.6, -3.2, 7, 9.5, -5, -7, 12, 15]) {
+    const line = edgeLine(stage, panel, edge, stage.p(inward));
+    const upright = isUpright(line);
+    const grows = outOf(stage, line) > 0 !== inward < 0;
+    const base = grows ? 0 : stage.p(2.5);
+    for (const part of ALONG) {
+      const at = off(line, between(line, part), 0, base);
+      const style = { anchor: 'middle', turn: upright ? -90 : 0 } as const;
+      const shape = pen.lettering({ key: `edge:${edge}`, class: 'label' }, words, at.x, at.y, style);
+      const box = textBox(shape, pen.scale);
+      if (contains(inward > 0 ? stage.panel : table, box) && pen.isFree(box, 0.4)) return shape;
+    }
+  }
+  return undefined;
+}
+
+/** The name of an end across the page in a corner of the panel, outside it: along its free side, or beside it at the end's level. */
+function inCorner(stage: Stage, panel: Panel, edge: EdgeName, words: string, table: Box): TextShape | undefined {
+  const { pen } = stage;
+  const line = edgeLine(stage, panel, edge, 0);
+  const what = { key: `edge:${edge}`, class: 'label' } as const;
+  const { x, y, width, height } = stage.panel;
+  const out = outOf(stage, line);
+  const shapes = [1.2, 2.6, 4.6, -4.6, 8, -8].flatMap((away) =>
+    [0, 1.5, 3, 6, 10, 15, 20, 26].flatMap((along): TextShape[] => {
+      if (isUpright(line)) {
+        const base = stage.out < 0 ? y + height + stage.p(away + 2.5) : y - stage.p(away);
+        return [
+          pen.lettering(what, words, line[0].x - out * stage.p(along), base, { anchor: out > 0 ? 'end' : 'start' }),
+        ];
+      }
+      const base = line[0].y + (out < 0 ? stage.p(2.5 + along) : -stage.p(along));
+      return [
+        pen.lettering(what, words, x - stage.p(away), base, { anchor: 'end' }),
+        pen.lettering(what, words, x + width + stage.p(away), base),
+      ];
+    }),
+  );
+  return shapes.find((shape) => {
+    const box = textBox(shape, pen.scale);
+    return contains(table, box) && pen.isFree(box, 0.4);
+  });
+}
+
+/** The name of the front edge with a leader line that ends in an arrow on the outline (ISO 128-22). */
+function byLeader(stage: Stage, panel: Panel, words: string): boolean {
+  const { pen } = stage;
+  const edge = edgeLine(stage, panel, 'front', 0);
+  const upright = isUpright(edge);
+  // Beside the panel where the edge runs up the page; into it where it runs along the fence.
+  const sign = upright ? outOf(stage, edge) : -outOf(stage, edge);
+  const what = { key: 'edge:front', class: 'label' } as const;
+  for (const long of [7, 9, 11, 14, 17, 20, 24]) {
+    for (const part of ALONG) {
+      const tip = between(edge, part);
+      const elbow = off(edge, tip, 0, sign * stage.p(long));
+      const shape = upright
+        ? pen.lettering(what, words, elbow.x + sign * stage.p(0.8), tip.y + stage.p(1.25), {
+            anchor: sign > 0 ? 'start' : 'end',
+          })
+        : pen.lettering(what, words, tip.x, elbow.y + (sign > 0 ? stage.p(3.2) : -stage.p(0.7)), { anchor: 'middle' });
+      const path = boxOf([off(edge, tip, 0, sign * stage.p(2.2)), elbow], stage.p(0.6));
       if (!pen.isFree(textBox(shape, pen.scale), 0.4) || !pen.isFree(path, 0)) continue;
       pen.put(shape);
       pen.line({ key: `${what.key}:leader`, class: 'dimension' }, 'thin', elbow, tip);
-      const back = tip.x + sign * stage.p(2.2);
-      const half = stage.p(0.4);
-      const head = [tip, { x: back, y: tip.y - half }, { x: back, y: tip.y + half }];
+      const [deep, half] = [sign * stage.p(2.2), stage.p(0.4)];
+      const head = [tip, off(edge, tip, -half, deep), off(edge, tip, half, deep)];
       pen.path({ key: `${what.key}:head`, class: 'dimension' }, 'thin', head, 'ink');
-      return;
+      return true;
     }
   }
+  return false;
 }
-
-/** The name of an end across the page, along the free side of the panel, in its corner. */
-function nameAtCorner(
-  stage: Stage,
-  panel: Panel,
-  edge: EdgeName,
-  what: { readonly key: string; readonly class: 'label' },
-  words: string,
-  table: Box,
-): void {
-  const { pen } = stage;
-  const [a, b] = edgeLine(stage, panel, edge, 0);
-  if (Math.abs(a.x - b.x) > Math.abs(a.y - b.y)) return;
-  const { x, y, width, height } = stage.panel;
-  const right = a.x > x + width / 2;
-  const free = stage.out < 0 ? y + height : y;
-  for (const off of [1.2, 4.6, -4.6, 8, -8]) {
-    for (const along of [0, 3, 6, 10, 15, 20, 26]) {
-      const base = stage.out < 0 ? free + stage.p(off + 2.5) : free - stage.p(off);
-      const shape = pen.lettering(what, words, a.x + (right ? -1 : 1) * stage.p(along), base, {
-        anchor: right ? 'end' : 'start',
-      });
-      const box = textBox(shape, pen.scale);
-      if (!contains(table, box) || !pen.isFree(box, 0.4)) continue;
-      pen.put(shape);
-      return;
-    }
-  }
-}
-const ALONG = [0.5, 0.56, 0.44, 0.62, 0.38, 0.68, 0.32, 0.74, 0.26, 0.8, 0.2, 0.86, 0.14, 0.92, 0.08] as const;

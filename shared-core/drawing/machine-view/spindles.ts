@@ -75,14 +75,19 @@ export function drawSpindleLines(stage: Stage, reach: number): void {
     for (const head of heads) {
       const xs = layout.spindles.filter((one) => one.head === head).map(({ at }) => stage.x(at[0]));
       const y = stage.y(layout.spindles.find((one) => one.head === head)!.at[1]);
-      centre(`line:head-${head}`, { x: Math.min(...xs) - HEAD_HALF - over, y }, { x: Math.max(...xs) + HEAD_HALF + over, y });
+      centre(
+        `line:head-${head}`,
+        { x: Math.min(...xs) - HEAD_HALF - over, y },
+        { x: Math.max(...xs) + HEAD_HALF + over, y },
+      );
     }
   }
   // Stops are counted from the first and from the last spindle.
   for (const spindle of new Set([0, last])) {
     const ys = of(spindle).map(({ at }) => stage.y(at[1]));
     const x = stage.x(of(spindle)[0]!.at[0]);
-    const inner = kind === 'line' ? (out < 0 ? Math.max(...ys) : Math.min(...ys)) - out * (HEAD_HALF + over) : stage.y(0);
+    const inner =
+      kind === 'line' ? (out < 0 ? Math.max(...ys) : Math.min(...ys)) - out * (HEAD_HALF + over) : stage.y(0);
     if (stroke.setUp.stops.some(({ side }) => (side === 'left') === (spindle === 0)))
       centre(`line:spindle-${spindle}`, { x, y: beyond }, { x, y: inner });
   }
@@ -105,7 +110,12 @@ export function spindleTags(stage: Stage, unit: Unit, side: -1 | 1): Tag[] {
   const bits = (diameter: Micrometres): string => `Ø ${figure(diameter, unit)}`;
   const { kind } = stroke.setUp.machine;
   if (kind === 'cup') {
-    return loaded.map((one) => ({ key: 'tag', text: bits(one.diameter!), at: stage.at(one.at[0], one.at[1]), from: away(one) }));
+    return loaded.map((one) => ({
+      key: 'tag',
+      text: bits(one.diameter!),
+      at: stage.at(one.at[0], one.at[1]),
+      from: away(one),
+    }));
   }
   if (kind === 'vertical') {
     return loaded.map((one) => ({
@@ -120,9 +130,15 @@ export function spindleTags(stage: Stage, unit: Unit, side: -1 | 1): Tag[] {
     const those = loaded.filter((one) => one.head === head);
     const outer = those.reduce((far, one) => (side * (one.at[0] - far.at[0]) > 0 ? one : far));
     const parts = [...new Set(those.map(({ diameter }) => diameter!))].map(
-      (diameter) => `${runsOfNumbers(those.filter((one) => one.diameter === diameter).map(({ spindle }) => spindle + 1))}  ${bits(diameter)}`,
+      (diameter) =>
+        `${runsOfNumbers(those.filter((one) => one.diameter === diameter).map(({ spindle }) => spindle + 1))}  ${bits(diameter)}`,
     );
-    return { key: `tag:head-${head}`, text: parts.join(', '), at: stage.at(outer.at[0], outer.at[1]), from: away(outer) };
+    return {
+      key: `tag:head-${head}`,
+      text: parts.join(', '),
+      at: stage.at(outer.at[0], outer.at[1]),
+      from: away(outer),
+    };
   });
 }
 

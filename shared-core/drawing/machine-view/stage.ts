@@ -11,6 +11,8 @@ import type { Acted } from './strokes.js';
 const ROOM = { x: 128, y: 82 } as const;
 /** Length of a break on the page, in the same. */
 const GAP = { x: 18, y: 14 } as const;
+/** A panel up to this long, in millimetres, has no break in its length along the fence. */
+const SEEN_WHOLE = 1000;
 /** The fewest breaks are made that come within this factor of the largest scale to be had. */
 const NEARLY = 1.12;
 /**
@@ -132,6 +134,10 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
   // An index move is drawn from where the panel lay before.
   const moved = before !== null && isSameLay(before.stroke.step, stroke.step);
   for (const lay of [layout, ...(moved ? [before.layout] : [])]) for (const [px, py] of lay.panel) seen(px, py, 30);
+  // A panel that is not long is seen whole.
+  const xs = layout.panel.map(([px]) => mm(px));
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  if (right - left <= SEEN_WHOLE) x.push({ from: left, to: right });
   for (const { at } of layout.spindles)
     seen(at[0], at[1], stroke.setUp.machine.kind === 'horizontal' ? 40 : HANDS_CLEAR / 2);
   for (const stop of layout.stops) x.push({ from: mm(stop.x) - 40, to: mm(stop.x) + 40 });

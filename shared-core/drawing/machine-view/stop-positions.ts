@@ -60,16 +60,22 @@ export function drawStopPositions(stage: Stage, unit: Unit): void {
       { x: from, y },
       { x: shelf, y },
     ]);
-    pen.add({ key: `${key}:origin`, class: 'dimension', kind: 'circle', panel: pen.panel, line: 'thin', cx: from, cy: y, r: stage.p(0.7) });
+    pen.add({
+      key: `${key}:origin`,
+      class: 'dimension',
+      kind: 'circle',
+      panel: pen.panel,
+      line: 'thin',
+      cx: from,
+      cy: y,
+      r: stage.p(0.7),
+    });
     if (inside || length > stage.p(4)) arrow(stage, `${key}:head`, { x: face, y }, sign);
     else if (length > stage.p(0.4)) arrow(stage, `${key}:head`, { x: face, y }, -sign);
-    pen.text(
-      { key, class: 'label' },
-      text,
-      inside ? (from + face) / 2 : face + sign * stage.p(3.6),
-      y - stage.p(0.8),
-      { anchor: inside ? 'middle' : sign < 0 ? 'end' : 'start', strong: standing.used },
-    );
+    pen.text({ key, class: 'label' }, text, inside ? (from + face) / 2 : face + sign * stage.p(3.6), y - stage.p(0.8), {
+      anchor: inside ? 'middle' : sign < 0 ? 'end' : 'start',
+      strong: standing.used,
+    });
   }
 }
 
@@ -82,5 +88,10 @@ const isOneLine = (stage: Stage): boolean => {
 export function arrow(stage: Stage, key: string, tip: Point, sign: number): void {
   const back = tip.x - sign * stage.p(2.2);
   const half = stage.p(0.4);
-  stage.pen.path({ key, class: 'dimension' }, 'thin', [tip, { x: back, y: tip.y - half }, { x: back, y: tip.y + half }], 'ink');
+  stage.pen.path(
+    { key, class: 'dimension' },
+    'thin',
+    [tip, { x: back, y: tip.y - half }, { x: back, y: tip.y + half }],
+    'ink',
+  );
 }

@@ -59,7 +59,7 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   if (level) drawElevation(stage, stage.y(0) - reach - stage.p(8), table, drawn.unit);
   else drawTags(stage, tags, table, side, drawn.unit);
   drawMove(stage, table, drawn.unit);
-  nameFace(stage, title);
+  nameFace(stage, title, table);
   nameEdges(stage, panel, table);
   nameClamps(stage);
   nameZone(stage);
@@ -100,8 +100,9 @@ function tableBox(stage: Stage, side: -1 | 1, tags: number): Box {
           { ...furniture, x: side < 0 ? furniture.x - tags : furniture.x, width: furniture.width + tags },
           { x: side < 0 ? zone.x - tags : zone.x, y: zone.y, width: zone.width + tags, height: 0 },
         ])!;
-  const inner = out < 0 ? furniture.y + furniture.height : furniture.y;
-  const end = inner - out * stage.sign(8);
+  const reach = around([furniture, zone])!;
+  const inner = out < 0 ? reach.y + reach.height : reach.y;
+  const end = inner - out * stage.sign(5);
   return {
     x: tagged.x - margin,
     width: tagged.width + 2 * margin,
@@ -130,9 +131,13 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
     return `${name} on the ${side} at ${show(position)}${state.length > 0 ? `, ${state.join(' and ')}` : ''}`;
   });
   const fences = setUp.fence.map((place, head) =>
-    setUp.machine.kind === 'line' ? `head ${head + 1} ${show(place)} from the fence` : `first spindle ${show(place)} from the fence`,
+    setUp.machine.kind === 'line'
+      ? `head ${head + 1} ${show(place)} from the fence`
+      : `first spindle ${show(place)} from the fence`,
   );
-  const clamps = layout.clamps.map(({ name, holds }) => `${name} ${holds ? 'holds the panel' : 'comes down beside the panel'}`);
+  const clamps = layout.clamps.map(
+    ({ name, holds }) => `${name} ${holds ? 'holds the panel' : 'comes down beside the panel'}`,
+  );
   const made = holes.filter(({ state }) => state === 'made').length;
   const described = [
     `${drawn.name}, ${panel.key}, on ${setUp.machine.name}, step ${stroke.index + 1} of ${acted.steps}.`,
@@ -184,4 +189,3 @@ function signsOf({ acted }: Stage, panel: Panel): { readonly sign: Sign; readonl
     .filter((sign) => there[sign])
     .map((sign) => ({ sign, words: SIGN_WORDS[sign] }));
 }
-
