@@ -1,4 +1,4 @@
-import { readCarcassTree } from '../document/cut.js';
+import { readCarcassTree, type JobParts } from '../document/cut.js';
 import { editsFor } from '../document/edit.js';
 import type { TextEdit } from '../document/pieces.js';
 import { readTree } from '../document/read.js';
@@ -41,6 +41,7 @@ export function repairEdits(analysis: JobAnalysis, repair: PlacedRepair): Repair
 export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair[]): RepairEdits {
   const inCarcass = new Map<number, Change[]>();
   const inHead: Change[] = [];
+  const inTail: Change[] = [];
   const inShop: Change[] = [];
   const taken = new Set<string>();
   for (const { carcass, repair } of repairs) {
@@ -49,14 +50,16 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
     for (const place of places) taken.add(place);
     for (const change of repair.changes) {
       if (change.part === 'head') inHead.push(change);
+      else if (change.part === 'tail') inTail.push(change);
       else if (change.part === 'shop') inShop.push(change);
       else if (carcass !== null) inCarcass.set(carcass, [...(inCarcass.get(carcass) ?? []), change]);
     }
   }
-  const { head } = analysis.parts;
+  const { head, tail } = analysis.parts;
   const { text: shop, uri } = analysis.used;
   const job = [
-    ...(inHead.length === 0 ? [] : headEdits(head.text, readTree(head.text, 'head').root, inHead)),
+    ...editsInTop(head, 'head', inHead),
+    ...editsInTop(tail, 'tail', inTail),
     ...[...inCarcass].flatMap(([carcass, changes]) => editsInCarcass(analysis, carcass, changes)),
   ];
   return {
@@ -108,6 +111,16 @@ export function preferredRepairs(analysis: JobAnalysis): readonly PlacedRepair[]
     const repair = finding.repairs.find(({ preferred }) => preferred);
     return repair === undefined ? [] : [{ carcass, repair }];
   });
+}
+
+/** Edits of what stands before or behind the carcasses. */
+function editsInTop({ text, start }: JobParts['tail'], part: 'head' | 'tail', changes: readonly Change[]): TextEdit[] {
+  if (changes.length === 0) return [];
+  return headEdits(text, readTree(text, part).root, changes).map((edit) => ({
+    ...edit,
+    start: start + edit.start,
+    end: start + edit.end,
+  }));
 }
 
 function editsInCarcass(analysis: JobAnalysis, carcass: number, changes: readonly Change[]): readonly TextEdit[] {
