@@ -7,6 +7,8 @@ import type {
 } from 'vscode-languageserver';
 import {
   CodeActionKind,
+  CodeLensRefreshRequest,
+  DidChangeConfigurationNotification,
   DidChangeWatchedFilesNotification,
   LSPErrorCodes,
   ResponseError,
@@ -15,19 +17,28 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { DrawingMethod, DrawingParams } from '../shared-core/drawing/messages.js';
+import type { SetUpsMethod, SetUpsParams } from '../shared-core/drawing/set-up-messages.js';
+import { codeLenses, lensOwner, resolvedLens } from './features/code-lens.js';
 import { codeActions, FIX_ALL, ownerOf, resolvedAction } from './features/code-actions.js';
 import { completion } from './features/completion.js';
 import { diagnostics } from './features/diagnostics.js';
 import { drawing } from './features/drawing.js';
 import { hover } from './features/hover.js';
+import { HINT_CHOICES, inlayHints, type HintChoice } from './features/inlay-hints.js';
+import { setUps } from './features/set-ups.js';
 import { symbols } from './features/symbols.js';
 import type { Files } from './files.js';
+import { ordersHere, remembering, type Orders } from './orders.js';
 import { Publisher } from './publisher.js';
 import { updated } from './text.js';
 import type { OpenFile } from './workspace.js';
-import { Workspace } from './workspace.js';
+import { kindOf, Workspace } from './workspace.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
+const SET_UPS: SetUpsMethod = 'borewright/setUps';
+
+/** A shop that is being typed refreshes its jobs when the keys rest. */
+const REFRESH_MS = 400;
 
 /** The request is about an older text. */
 class Moved extends Error {}
@@ -45,11 +56,18 @@ export interface ClientAbilities {
 }
 
 /** Wires the features to a connection; it decides nothing itself. */
-export function serve(connection: Connection, files: Files, version: string, reference: string | null): void {
+export function serve(
+  connection: Connection,
+  files: Files,
+  version: string,
+  reference: string | null,
+  orders: Orders = remembering(ordersHere),
+): void {
   const documents = new TextDocuments({ create: TextDocument.create, update: updated });
   const workspace = new Workspace(files);
   let abilities = abilitiesOf(null, reference);
-  let canWatch = false;
+  let hints: HintChoice = 'all';
+  const can = { watch: false, configure: false, tellSettings: false, refreshHints: false, refreshLenses: false };
 
   const log = (what: string, fault: unknown): void => {
     const words = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
@@ -72,7 +90,7 @@ export function serve(connection: Connection, files: Files, version: string, ref
     uri: unknown,
     token: CancellationToken,
     nothing: R,
-    work: (file: OpenFile) => R,
+    work: (file: OpenFile) => R | Promise<R>,
   ): Promise<R | ResponseError> => {
     if (typeof uri !== 'string') return nothing;
     const asked = workspace.document(uri)?.version;
@@ -83,7 +101,7 @@ export function serve(connection: Connection, files: Files, version: string, ref
     if (workspace.document(uri)?.version !== asked) return moved;
     try {
       const file = workspace.file(uri);
-      return file === null ? nothing : work(file);
+      return file === null ? nothing : await work(file);
     } catch (fault) {
       if (fault instanceof Moved) return moved;
       log(what, fault);
@@ -93,7 +111,12 @@ export function serve(connection: Connection, files: Files, version: string, ref
 
   connection.onInitialize((params): InitializeResult => {
     abilities = abilitiesOf(params, reference);
-    canWatch = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
+    const { workspace: able } = params.capabilities;
+    can.watch = able?.didChangeWatchedFiles?.dynamicRegistration === true;
+    can.configure = able?.configuration === true;
+    can.tellSettings = can.configure && able?.didChangeConfiguration?.dynamicRegistration === true;
+    can.refreshHints = able?.inlayHint?.refreshSupport === true;
+    can.refreshLenses = able?.codeLens?.refreshSupport === true;
     return {
       serverInfo: { name: 'borewright', version },
       capabilities: {
@@ -102,13 +125,46 @@ export function serve(connection: Connection, files: Files, version: string, ref
         hoverProvider: true,
         completionProvider: { triggerCharacters: [':', ' ', '-', '{', ','] },
         documentSymbolProvider: true,
+        codeLensProvider: { resolveProvider: true },
+        inlayHintProvider: true,
         codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL], resolveProvider: true },
       },
     };
   });
 
+  /** Which inlay hints the reader wants, asked of an editor that keeps settings. */
+  const readSettings = async (): Promise<void> => {
+    const set: unknown = await connection.workspace.getConfiguration('borewright.inlayHints');
+    const choice = HINT_CHOICES.find((one) => one === set) ?? 'all';
+    if (choice === hints) return;
+    hints = choice;
+    if (can.refreshHints) await connection.languages.inlayHint.refresh();
+  };
+  /** What an editor shows of a job and asks for only when that changes: its shop has changed meanwhile. */
+  let refreshing: ReturnType<typeof setTimeout> | undefined;
+  const refreshSoon = (): void => {
+    clearTimeout(refreshing);
+    refreshing = setTimeout(() => {
+      const asked = [
+        ...(can.refreshHints ? [connection.languages.inlayHint.refresh()] : []),
+        ...(can.refreshLenses ? [connection.sendRequest(CodeLensRefreshRequest.type)] : []),
+      ];
+      Promise.all(asked).catch((fault: unknown) => log('refreshing', fault));
+    }, REFRESH_MS);
+  };
+  const settingsMayDiffer = (): void => {
+    if (can.configure) readSettings().catch((fault: unknown) => log('reading settings', fault));
+  };
+  connection.onDidChangeConfiguration(settingsMayDiffer);
+
   connection.onInitialized(() => {
-    if (!canWatch) return;
+    settingsMayDiffer();
+    if (can.tellSettings) {
+      connection.client
+        .register(DidChangeConfigurationNotification.type, { section: 'borewright' })
+        .catch((fault: unknown) => log('watching settings', fault));
+    }
+    if (!can.watch) return;
     const watchers = [{ globPattern: '**/*.shop.{yaml,yml}' }];
     connection.client
       .register(DidChangeWatchedFilesNotification.type, { watchers })
@@ -119,12 +175,16 @@ export function serve(connection: Connection, files: Files, version: string, ref
   documents.onDidChangeContent(({ document }) => {
     workspace.open(document);
     publisher.changed(document);
+    if (kindOf(document) === 'shop') refreshSoon();
   });
   documents.onDidClose(({ document }) => {
     workspace.close(document.uri);
     publisher.closed(document);
   });
-  connection.onDidChangeWatchedFiles((_: DidChangeWatchedFilesParams) => publisher.shopsChanged());
+  connection.onDidChangeWatchedFiles((_: DidChangeWatchedFilesParams) => {
+    publisher.shopsChanged();
+    refreshSoon();
+  });
 
   connection.onHover(({ textDocument, position }, token) =>
     answer('hover', textDocument.uri, token, null, (file) => hover(file, position)),
@@ -146,6 +206,25 @@ export function serve(connection: Connection, files: Files, version: string, ref
       return resolvedAction(file, action, abilities);
     });
   });
+  connection.onCodeLens(({ textDocument }, token) =>
+    answer('lenses', textDocument.uri, token, null, (file) => codeLenses(file)),
+  );
+  connection.onCodeLensResolve((lens, token) => {
+    const owner = lensOwner(lens);
+    if (owner === null) return lens;
+    return answer('lens', owner.uri, token, lens, async (file) => {
+      if (file.kind !== 'job' || file.document.version !== owner.version) throw new Moved();
+      return resolvedLens(lens, owner.uri, await file.analysis.planBy(orders));
+    });
+  });
+  connection.languages.inlayHint.on(({ textDocument, range }, token) =>
+    answer('inlay hints', textDocument.uri, token, null, (file) => inlayHints(file, range, hints)),
+  );
+  connection.onRequest(SET_UPS, (params: SetUpsParams, token: CancellationToken) =>
+    answer('set-ups', params.uri, token, null, async (file) =>
+      setUps(file, file.kind === 'job' ? await file.analysis.planBy(orders) : null),
+    ),
+  );
   connection.onRequest(DRAWING, (params: DrawingParams, token: CancellationToken) =>
     answer('drawing', params.uri, token, null, (file) => drawing(file, params)),
   );

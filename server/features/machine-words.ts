@@ -6,6 +6,7 @@ import { listed } from '../../shared-core/drawing/words.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { counted } from '../../shared-core/findings/words.js';
 import { MICROMETRES_PER_INCH, type Micrometres, type Unit } from '../../shared-core/length/units.js';
+import type { Sheet } from '../../shared-core/machining/plan/set-ups.js';
 import type { SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
 import { layWords } from '../../shared-core/papers/set-up/lay.js';
 import { rowStrokes, type RowStrokes } from '../../shared-core/papers/set-up/row-strokes.js';
@@ -24,16 +25,26 @@ export interface PanelStep {
   readonly step: Step;
 }
 
+const byCarcass = new WeakMap<readonly Sheet[], ReadonlyMap<string, readonly PanelStep[]>>();
+
 /** All steps of a carcass, set-up by set-up. Empty for one that the sheets are not made for. */
 export function stepsOf(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly PanelStep[] {
-  if (!analysis.planned().includes(carcass)) return [];
-  return analysis
-    .sheets()
-    .flatMap(({ setUp }) =>
-      setUp.runs
-        .filter((run) => run.carcass === carcass.name)
-        .flatMap(({ panel, steps }) => steps.map((step) => ({ setUp, panel, step }))),
-    );
+  if (!analysis.isPlanned(carcass)) return [];
+  const sheets = analysis.sheets();
+  let steps = byCarcass.get(sheets);
+  if (steps === undefined) {
+    const found = new Map<string, PanelStep[]>();
+    for (const { setUp } of sheets) {
+      for (const run of setUp.runs) {
+        const own = found.get(run.carcass) ?? [];
+        for (const step of run.steps) own.push({ setUp, panel: run.panel, step });
+        found.set(run.carcass, own);
+      }
+    }
+    byCarcass.set(sheets, found);
+    steps = found;
+  }
+  return steps.get(carcass.name) ?? [];
 }
 
 /** '10 strokes in 5 set-ups' */
@@ -137,7 +148,7 @@ function idsOf(bores: readonly { readonly id: string }[]): ReadonlySet<string> {
 
 /** How the rows of a panel are bored; rows that share their strokes are told together. Empty where no set-up makes one. */
 export function rowStrokeWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
-  if (carcass.boring === null || !analysis.planned().includes(carcass)) return '';
+  if (carcass.boring === null || !analysis.isPlanned(carcass)) return '';
   const { rows, bores } = carcass.boring;
   const setUps = analysis.sheets().map(({ setUp }) => setUp);
   const told = new Map<string, { readonly lines: string[]; readonly made: RowStrokes }>();
@@ -188,7 +199,7 @@ const known = new WeakMap<CarcassAnalysis, { readonly sheets: unknown; readonly 
 /** The tolerance of the joints of a carcass by its present sheets, worked out once: it takes some milliseconds. */
 function toleranceFor(analysis: JobAnalysis, one: CarcassAnalysis): CarcassTolerance | null {
   const { name, carcass, boring } = one;
-  if (carcass === null || boring === null || !analysis.planned().includes(one)) return null;
+  if (carcass === null || boring === null || !analysis.isPlanned(one)) return null;
   const sheets = analysis.sheets();
   const before = known.get(one);
   if (before?.sheets === sheets) return before.tolerance;

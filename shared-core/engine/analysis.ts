@@ -120,6 +120,7 @@ export class JobAnalysis {
     private readonly defaultsBase: number,
   ) {}
 
+  private namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
   private sheetsMade: readonly Sheet[] | null = null;
   private planMade: Plan | null = null;
 
@@ -128,9 +129,20 @@ export class JobAnalysis {
    * sheet could not tell their panels apart.
    */
   planned(): readonly CarcassAnalysis[] {
-    const byName = new Map<string, CarcassAnalysis>();
-    for (const one of this.carcasses) if (one.operations && !byName.has(one.name)) byName.set(one.name, one);
-    return [...byName.values()];
+    return [...this.byName().values()];
+  }
+
+  isPlanned(carcass: CarcassAnalysis): boolean {
+    return this.byName().get(carcass.name) === carcass;
+  }
+
+  private byName(): ReadonlyMap<string, CarcassAnalysis> {
+    if (this.namesMade === null) {
+      const byName = new Map<string, CarcassAnalysis>();
+      for (const one of this.carcasses) if (one.operations && !byName.has(one.name)) byName.set(one.name, one);
+      this.namesMade = byName;
+    }
+    return this.namesMade;
   }
 
   /** The set-up sheets of all planned carcasses, made when they are first asked for. */
