@@ -5,7 +5,7 @@ import { panels } from './cli/panels.js';
 import { CouldNotRun, isBrokenPipe } from './cli/run.js';
 import type { Outcome } from './cli/run.js';
 import { setUps } from './cli/set-ups.js';
-import { reference, schema } from './cli/texts.js';
+import { reference, schema, shop } from './cli/texts.js';
 
 const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence boring machines, and draws their bore maps.
 
@@ -14,6 +14,7 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
   borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference                            what every finding means, as Markdown
+  borewright shop                                 a shop file to begin with: the built-in shop
   borewright schema job|shop                      JSON Schema of job files or shop files
   borewright server --stdio                       language server, for any editor
 
@@ -28,6 +29,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> =
   setups: setUps,
   draw,
   reference,
+  shop,
   schema,
 };
 

@@ -1,6 +1,7 @@
 import { referencePage } from '../../shared-core/findings/reference-page.js';
 import { jobSchema } from '../../shared-core/job/schema.js';
 import { jsonSchema } from '../../shared-core/schema/json-schema.js';
+import { NEUTRAL_SHOP_TEXT } from '../../shared-core/shop/neutral-text.js';
 import { shopSchema } from '../../shared-core/shop/schema.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun } from './run.js';
@@ -9,6 +10,12 @@ import { asJson, CouldNotRun } from './run.js';
 export function reference(args: readonly string[]): Outcome {
   if (args.length > 0) throw new CouldNotRun('borewright reference takes no arguments.');
   return { output: `${referencePage().trimEnd()}\n`, errors: '', code: 0 };
+}
+
+/** `borewright shop` */
+export function shop(args: readonly string[]): Outcome {
+  if (args.length > 0) throw new CouldNotRun('borewright shop takes no arguments; send what it prints to a file.');
+  return { output: NEUTRAL_SHOP_TEXT, errors: '', code: 0 };
 }
 
 /** `borewright schema job|shop` */

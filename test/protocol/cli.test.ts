@@ -230,6 +230,17 @@ test('schema gives JSON Schema that the demo files obey and bad ones do not', ()
   }
 });
 
+test('the shop file to begin with is clean, and makes the same bores as no shop file at all', () => {
+  folder.write('begin.shop.yaml', run('shop').out);
+  const job = 'carcasses:\n  larder: { kind: tall, width: 600, fixed-shelves: [712], loose-shelves: 3 }\n';
+  folder.write('without.carcass.yaml', job);
+  folder.write('with.carcass.yaml', `shop: begin.shop.yaml\n${job}`);
+  const checked = JSON.parse(run('check', 'with.carcass.yaml', '--format', 'json').out) as Checked;
+  expect(checked.files.map((file) => file.findings)).toEqual([[]]);
+  const panelsOf = (file: string): string => run('panels', file, '--format', 'json').out;
+  expect(panelsOf('with.carcass.yaml')).toBe(panelsOf('without.carcass.yaml'));
+});
+
 test('reference explains every rule that the fault job shows', () => {
   const { code, out } = run('reference');
   expect(code).toBe(0);
