@@ -17,6 +17,7 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { DrawingMethod, DrawingParams } from '../shared-core/drawing/messages.js';
+import type { MachineStepMethod, MachineStepParams } from '../shared-core/drawing/machine-view/messages.js';
 import type { SetUpsMethod, SetUpsParams } from '../shared-core/drawing/set-up-messages.js';
 import { codeLenses, lensOwner, resolvedLens } from './features/code-lens.js';
 import { codeActions, FIX_ALL, ownerOf, resolvedAction } from './features/code-actions.js';
@@ -25,9 +26,11 @@ import { diagnostics } from './features/diagnostics.js';
 import { drawing } from './features/drawing.js';
 import { hover } from './features/hover.js';
 import { HINT_CHOICES, inlayHints, type HintChoice } from './features/inlay-hints.js';
+import { machineStep } from './features/machine-view.js';
 import { setUps } from './features/set-ups.js';
 import { symbols } from './features/symbols.js';
 import type { Files } from './files.js';
+import { LastPlans } from './last-plans.js';
 import { ordersHere, remembering, type Orders } from './orders.js';
 import { Publisher } from './publisher.js';
 import { updated } from './text.js';
@@ -36,6 +39,7 @@ import { kindOf, Workspace } from './workspace.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
+const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 
 /** A shop that is being typed refreshes its jobs when the keys rest. */
 const REFRESH_MS = 400;
@@ -65,6 +69,7 @@ export function serve(
 ): void {
   const documents = new TextDocuments({ create: TextDocument.create, update: updated });
   const workspace = new Workspace(files);
+  const lastPlans = new LastPlans();
   let abilities = abilitiesOf(null, reference);
   let hints: HintChoice = 'all';
   const can = { watch: false, configure: false, tellSettings: false, refreshHints: false, refreshLenses: false };
@@ -179,6 +184,7 @@ export function serve(
   });
   documents.onDidClose(({ document }) => {
     workspace.close(document.uri);
+    lastPlans.forget(document.uri);
     publisher.closed(document);
   });
   connection.onDidChangeWatchedFiles((_: DidChangeWatchedFilesParams) => {
@@ -221,9 +227,18 @@ export function serve(
     answer('inlay hints', textDocument.uri, token, null, (file) => inlayHints(file, range, hints)),
   );
   connection.onRequest(SET_UPS, (params: SetUpsParams, token: CancellationToken) =>
-    answer('set-ups', params.uri, token, null, async (file) =>
-      setUps(file, file.kind === 'job' ? await file.analysis.planBy(orders) : null),
-    ),
+    answer('set-ups', params.uri, token, null, async (file) => {
+      if (file.kind === 'shop') return setUps(file, null);
+      const { job, stale } = lastPlans.of(file);
+      return setUps(job, await job.analysis.planBy(orders), stale);
+    }),
+  );
+  connection.onRequest(MACHINE_STEP, (params: MachineStepParams, token: CancellationToken) =>
+    answer('machine view', params.uri, token, null, async (file) => {
+      if (file.kind === 'shop') return null;
+      const plannable = lastPlans.of(file);
+      return machineStep(plannable, await plannable.job.analysis.planBy(orders), params);
+    }),
   );
   connection.onRequest(DRAWING, (params: DrawingParams, token: CancellationToken) =>
     answer('drawing', params.uri, token, null, (file) => drawing(file, params)),

@@ -23,8 +23,11 @@ import type { OpenFile, OpenJob } from '../workspace.js';
 import { JobPlaces } from './diagnostics.js';
 import { jobWords } from './job-words.js';
 
-/** The set-ups of a job in the order to run, as the client lists them. `plan` is of the file's analysis; null for a shop file. */
-export function setUps(file: OpenFile, plan: Plan | null): SetUpsReply {
+/**
+ * The set-ups of a job in the order to run, as the client lists them. `plan` is of the file's analysis; null for a shop file.
+ * @param stale why the file is not of the present text; null where it is
+ */
+export function setUps(file: OpenFile, plan: Plan | null, stale: string | null = null): SetUpsReply {
   const { uri, version } = file.document;
   if (file.kind === 'shop' || plan === null) {
     const reason = 'A shop file has no set-ups of its own. Open a job file (NAME.carcass.yaml).';
@@ -43,6 +46,7 @@ export function setUps(file: OpenFile, plan: Plan | null): SetUpsReply {
     kind: 'set-ups',
     uri,
     version,
+    stale,
     title: analysis.head.title,
     unit: analysis.unit,
     setUps: listedSetUps,
@@ -85,11 +89,12 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
   };
 }
 
-function listedRun({ carcass, panel, size, steps }: LaidRun, ranges: PanelRanges): ListedRun {
+function listedRun({ carcass, panel, size, content, steps }: LaidRun, ranges: PanelRanges): ListedRun {
   return {
     carcass,
     panel,
     size,
+    content,
     range: ranges(carcass, panel),
     steps: steps.map((step, index) => ({
       words: handling(step, steps[index - 1]),

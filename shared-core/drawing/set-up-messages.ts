@@ -14,8 +14,10 @@ export type SetUpsReply =
   | {
       readonly kind: 'set-ups';
       readonly uri: string;
-      /** Version of the document that the set-ups are of. */
+      /** Version of the document that was asked about, also where the set-ups are of an older one. */
       readonly version: number;
+      /** null: the set-ups are of this version. Otherwise a sentence that says why older ones are listed. */
+      readonly stale: string | null;
       /** Title of the job; '' where it has none. */
       readonly title: string;
       readonly unit: Unit;
@@ -93,6 +95,8 @@ export interface ListedRun {
   readonly panel: string;
   /** '720 × 560 × 16 mm' */
   readonly size: string;
+  /** Changes where the panel's size, its machine or a hole that is made in it here changes; not where only stops do. */
+  readonly content: string;
   /** The text that makes the panel; null where it stands in another file. */
   readonly range: TextRange | null;
   readonly steps: readonly ListedStep[];

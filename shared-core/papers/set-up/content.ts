@@ -1,4 +1,4 @@
-import type { SetUp } from '../../machining/setup-sheet.js';
+import type { Blank, Run, SetUp } from '../../machining/setup-sheet.js';
 
 /**
  * A short text that is another one where anything that is set, or bored, in a set-up is another: what was ticked off is then
@@ -6,9 +6,20 @@ import type { SetUp } from '../../machining/setup-sheet.js';
  */
 export function contentOf({ machine, fence, height, stops, extension, depth, through, runs }: SetUp): string {
   const steps = runs.map((run) => [run.carcass, run.panel, run.steps]);
-  const text = JSON.stringify([machine.name, fence, height, stops, extension, depth, through, steps]);
-  return hash(text, 0x811c9dc5) + hash(`${text}.`, 0x01000193);
+  return textKey(JSON.stringify([machine.name, fence, height, stops, extension, depth, through, steps]));
 }
+
+/**
+ * The same for one panel of it: another one where its size, the machine, or a hole that is made is another, but the same
+ * where only stops and fences differ, since the wood that was bored stays bored.
+ */
+export function runContent({ machine }: SetUp, { carcass, panel, steps }: Run, blank: Blank): string {
+  const holes = steps.map((step) => step.holes.map(({ face, u, v, diameter, depth }) => [face, u, v, diameter, depth]));
+  const { length, width, thickness, hand } = blank;
+  return textKey(JSON.stringify([machine.name, carcass, panel, length, width, thickness, hand, holes]));
+}
+
+const textKey = (text: string): string => hash(text, 0x811c9dc5) + hash(`${text}.`, 0x01000193);
 
 function hash(text: string, start: number): string {
   let sum = start;

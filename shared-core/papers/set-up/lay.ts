@@ -6,6 +6,7 @@ import { blankOf } from '../../machining/blank.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
 import { strokesOf } from '../../machining/replay/replay.js';
 import type { Run, SetUp, Step } from '../../machining/setup-sheet.js';
+import { runContent } from './content.js';
 import { sizeWords, type JobWords } from './words.js';
 
 /** One panel of a set-up as its operator handles it. */
@@ -14,6 +15,8 @@ export interface LaidRun {
   readonly panel: string;
   /** '720 × 560 × 16 mm' */
   readonly size: string;
+  /** See `runContent`. */
+  readonly content: string;
   readonly steps: readonly LaidStep[];
 }
 
@@ -55,7 +58,8 @@ export function laidRun(setUp: SetUp, run: Run, panel: Panel, unit: Unit): LaidR
       holes: step.holes.length,
     };
   });
-  return { carcass: run.carcass, panel: run.panel, size: sizeWords(panel, unit), steps };
+  const content = runContent(setUp, run, blankOf(panel));
+  return { carcass: run.carcass, panel: run.panel, size: sizeWords(panel, unit), content, steps };
 }
 
 /** 'bottom end at near-left'; 'left end to the head, front edge at square-left'. */
