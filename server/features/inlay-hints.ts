@@ -1,10 +1,12 @@
 import type { InlayHint, Range } from 'vscode-languageserver';
+import type { Bore } from '../../shared-core/boring/model.js';
+import type { Panel } from '../../shared-core/carcass/model.js';
 import type { Located, Place } from '../../shared-core/document/place.js';
 import { figureWithUnit } from '../../shared-core/drawing/figures.js';
 import { listed } from '../../shared-core/drawing/words.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
-import type { Panel } from '../../shared-core/carcass/model.js';
-import type { Micrometres } from '../../shared-core/length/units.js';
+import type { Micrometres, Unit } from '../../shared-core/length/units.js';
+import { layWords } from '../../shared-core/papers/set-up/lay.js';
 import { offsetOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 import { jointsOf, pinHoles, pinWords, stepsBoring, stepsOf, type PanelStep } from './machine-words.js';
@@ -13,9 +15,18 @@ import { jointsOf, pinHoles, pinWords, stepsBoring, stepsOf, type PanelStep } fr
 export type HintChoice = 'all' | 'stops' | 'holes' | 'none';
 export const HINT_CHOICES: readonly HintChoice[] = ['all', 'stops', 'holes', 'none'];
 
-interface Hint {
-  readonly place: Place;
+interface Words {
   readonly label: string;
+  /** More about it, for a reader who points at the hint; '' for nothing. */
+  readonly about: string;
+}
+interface Hint extends Words {
+  readonly place: Place;
+}
+/** A value of the text, and the panels' key that it makes. */
+interface Cause {
+  readonly key: string;
+  readonly at: Located<Micrometres>;
 }
 
 /** Behind the values that cause them: stop positions by the shop's own stop names, and hole numbers of loose shelves. */
@@ -25,17 +36,23 @@ export function inlayHints(file: OpenFile, range: Range, choice: HintChoice): In
   const [from, to] = [offsetOf(document, range.start), offsetOf(document, range.end)];
   return analysis.carcasses.flatMap((carcass, index) => {
     const { start, end } = analysis.parts.carcasses[index]!;
-    if (end < from || start > to) return [];
+    if (end < from || start > to || carcass.spec === null) return [];
+    const name = carcass.spec.name.place;
     const hints = [
       ...(choice === 'holes' ? [] : stopHints(analysis, carcass)),
       ...(choice === 'stops' ? [] : holeHints(carcass)),
     ];
     return hints
-      .filter(({ place, label }) => place.part === 'self' && label !== '')
-      .map(({ place, label }) => ({ at: analysis.locate(place, index).end, label }))
+      .filter(({ place, label }) => label !== '' && place.part === 'self' && place.start !== name.start)
+      .map(({ place, ...words }) => ({ at: analysis.locate(place, index).end, ...words }))
       .filter(({ at }) => from <= at && at <= to)
       .sort((a, b) => a.at - b.at)
-      .map(({ at, label }): InlayHint => ({ position: document.positionAt(at), label, paddingLeft: true }));
+      .map(({ at, label, about }): InlayHint => ({
+        position: document.positionAt(at),
+        label,
+        paddingLeft: true,
+        ...(about !== '' && { tooltip: about }),
+      }));
   });
 }
 
@@ -44,29 +61,25 @@ function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hi
   const { spec, carcass: box, boring } = carcass;
   if (spec === null || box === null || boring === null) return [];
   const steps = stepsOf(analysis, carcass);
-  const show = (length: Micrometres): string => figureWithUnit(length, analysis.unit);
-  const inFaces = (panels: readonly Panel[]): string => {
-    const joints = jointsOf(carcass, panels);
-    const bores = boring.bores.filter(
-      ({ group, face }) => joints.has(group) && (face === 'inside' || face === 'outside'),
-    );
-    return stopsWords(stepsBoring(steps, new Set(bores.map(({ id }) => id))), show);
+  const stopsBoring = (wanted: (bore: Bore) => boolean): Words =>
+    stopWords(box.panels, stepsBoring(steps, new Set(boring.bores.filter(wanted).map(({ id }) => id))), analysis.unit);
+  const joined = (keys: readonly string[]): Words => {
+    const joints = jointsOf(carcass, panelsOf(box.panels, keys));
+    return stopsBoring(({ group, face }) => joints.has(group) && (face === 'inside' || face === 'outside'));
   };
-  const rowsOf = (keys: readonly string[]): string => {
-    const bores = boring.bores.filter(({ panel, purpose }) => purpose === 'row' && keys.includes(panel));
-    return stopsWords(stepsBoring(steps, new Set(bores.map(({ id }) => id))), show);
-  };
+  const rowsOf = (keys: readonly string[]): Words =>
+    stopsBoring(({ panel, purpose }) => purpose === 'row' && keys.includes(panel));
+
   const sides = box.panels.filter(({ role }) => role === 'left-side' || role === 'right-side').map(({ key }) => key);
-  const rowsAt = spec.rowOffset.place.part === 'self' ? spec.rowOffset : spec.rows;
+  const written = [spec.rowOffset, spec.rows].find(
+    ({ place }) => place.part === 'self' && place.start !== spec.name.place.start,
+  );
   return [
-    ...byPlace(
-      [...spec.fixedShelves, ...spec.dividers].map(({ key, at }) => ({ at, key })),
-      (keys) => inFaces(box.panels.filter((panel) => keys.some((key) => isOf(panel, key)))),
-    ),
-    { place: rowsAt.place, label: rowsOf(sides) },
+    ...byPlace([...spec.fixedShelves, ...spec.dividers], joined),
+    ...(written === undefined ? [] : [{ place: written.place, ...rowsOf(sides) }]),
     ...[...spec.panels.values()].flatMap(({ key, rowOffset, rows }): Hint[] => {
       const at = rowOffset ?? rows;
-      return at === undefined ? [] : [{ place: at.place, label: rowsOf([key.value]) }];
+      return at === undefined ? [] : [{ place: at.place, ...rowsOf([key.value]) }];
     }),
   ];
 }
@@ -75,48 +88,56 @@ function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hi
 function holeHints(carcass: CarcassAnalysis): readonly Hint[] {
   const { spec, carcass: box } = carcass;
   if (spec === null || box === null) return [];
-  const words = (key: string): string =>
-    pinWords(
-      pinHoles(
-        carcass,
-        box.panels.filter((panel) => isOf(panel, key)),
-      ),
-    );
-  return byPlace(spec.looseShelves, (keys) =>
-    keys
-      .map(words)
-      .filter((one) => one !== '')
-      .join('; '),
-  );
+  return byPlace(spec.looseShelves, (keys) => {
+    const words = keys.map((key) => pinWords(pinHoles(carcass, panelsOf(box.panels, [key]))));
+    const numbers = words.map((one) => /^hole (\d+)$/.exec(one)?.[1]);
+    const plain = numbers.filter((number) => number !== undefined);
+    const label =
+      keys.length > 1 && plain.length === keys.length
+        ? `holes ${listed(plain)}`
+        : words.filter((one) => one !== '').join('; ');
+    return { label, about: 'Counted from the bottom end of the panel that has the row.' };
+  });
 }
 
-function isOf(panel: Panel, key: string): boolean {
-  return panel.key === key || panel.key.startsWith(`${key}-bay-`);
+function panelsOf(panels: readonly Panel[], keys: readonly string[]): readonly Panel[] {
+  return panels.filter((panel) => keys.some((key) => panel.key === key || panel.key.startsWith(`${key}-bay-`)));
 }
 
 /** One hint a place: shelves of which only the number is written share theirs. */
-function byPlace(
-  things: readonly { readonly key: string; readonly at: Located<Micrometres> }[],
-  label: (keys: readonly string[]) => string,
-): readonly Hint[] {
+function byPlace(causes: readonly Cause[], words: (keys: readonly string[]) => Words): readonly Hint[] {
   const places = new Map<string, { readonly place: Place; readonly keys: string[] }>();
-  for (const { key, at } of things) {
+  for (const { key, at } of causes) {
     const { part, start, end } = at.place;
     const same = places.get(`${part} ${start} ${end}`);
     if (same === undefined) places.set(`${part} ${start} ${end}`, { place: at.place, keys: [key] });
     else same.keys.push(key);
   }
-  return [...places.values()].map(({ place, keys }) => ({ place, label: label(keys) }));
+  return [...places.values()].map(({ place, keys }) => ({ place, ...words(keys) }));
 }
 
-/** 'long-left and long-right 712 mm'; 'long-left 712 mm, long-right 600 mm'. In the order of the steps. */
-function stopsWords(steps: readonly PanelStep[], show: (length: Micrometres) => string): string {
-  const byPosition = new Map<Micrometres, Set<string>>();
-  for (const { setUp, step } of steps) {
+/** 'long-left and long-right 712 mm'; where they differ 'long-right 360 mm (left), 344 mm (divider-1)'. */
+function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: Unit): Words {
+  const byPosition = new Map<Micrometres, { readonly stops: Set<string>; readonly panels: Set<string> }>();
+  const lines: string[] = [];
+  // In the order in which the shop lists its stops.
+  const ordered = steps
+    .map((one) => ({ ...one, rank: one.setUp.machine.stops.findIndex(({ name }) => name === one.step.stop) }))
+    .sort((a, b) => a.rank - b.rank);
+  for (const { setUp, step, panel: key } of ordered) {
     const stop = setUp.stops.find(({ name }) => name === step.stop);
-    if (stop === undefined) continue;
-    const names = byPosition.get(stop.position) ?? new Set<string>();
-    byPosition.set(stop.position, names.add(stop.name));
+    const panel = panels.find((one) => one.key === key);
+    if (stop === undefined || panel === undefined) continue;
+    const same = byPosition.get(stop.position) ?? { stops: new Set(), panels: new Set() };
+    same.stops.add(stop.name);
+    same.panels.add(key);
+    byPosition.set(stop.position, same);
+    lines.push(`${key}: ${layWords(setUp, step, panel)}, ${figureWithUnit(stop.position, unit)} (${setUp.id})`);
   }
-  return [...byPosition].map(([position, names]) => `${listed([...names])} ${show(position)}`).join(', ');
+  const several = byPosition.size > 1;
+  const parts = [...byPosition].map(
+    ([position, { stops, panels: those }]) =>
+      `${listed([...stops])} ${figureWithUnit(position, unit)}${several ? ` (${listed([...those])})` : ''}`,
+  );
+  return { label: parts.join(', '), about: [...new Set(lines)].join('\n') };
 }
