@@ -137,7 +137,7 @@ function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: 
   const several = byPosition.size > 1;
   const parts = [...byPosition].map(
     ([position, { stops, panels: those }]) =>
-      `${listed([...stops])} ${figureWithUnit(position, unit)}${several ? ` (${listed([...those])})` : ''}`,
+      `${listed([...stops])} ${figureWithUnit(position, unit)}${several ? ` (${listed(panels.filter(({ key }) => those.has(key)).map(({ key }) => key))})` : ''}`,
   );
   return { label: parts.join(', '), about: [...new Set(lines)].join('\n') };
 }

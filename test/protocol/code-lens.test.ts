@@ -1,0 +1,86 @@
+import type { CodeLens } from 'vscode-languageserver-protocol';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { Client, covered, demo, Folder } from './client.js';
+
+let client: Client;
+let folder: Folder;
+let kitchen: string;
+beforeAll(async () => {
+  client = await Client.start();
+  folder = new Folder();
+  folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
+  kitchen = folder.uri('kitchen.carcass.yaml');
+  await client.open(kitchen, demo('kitchen.carcass.yaml'));
+});
+afterAll(async () => {
+  expect(client.errors).toEqual([]);
+  await client.stop();
+  folder.close();
+});
+
+const lenses = (uri: string): Promise<CodeLens[]> => client.ask('textDocument/codeLens', { textDocument: { uri } });
+const resolved = (lens: CodeLens): Promise<CodeLens> => client.ask('codeLens/resolve', lens);
+
+test('over each carcass: panels, bores, strokes and set-ups; it opens the machine view', async () => {
+  const all = await lenses(kitchen);
+  expect(all).toHaveLength(15);
+  const plates = all.find(({ range }) => covered(client.text(kitchen), range) === 'plates')!;
+  expect(plates.command).toEqual({
+    title: '7 panels · 124 bores · 22 strokes · 6 set-ups',
+    command: 'borewright.showMachineView',
+    arguments: [kitchen, 'plates'],
+  });
+});
+
+test('over the file, when it is looked at: set-ups and changeover time; it opens their list', async () => {
+  const [head] = await lenses(kitchen);
+  expect(head!.command).toBeUndefined();
+  expect(client.text(kitchen).split('\n')[head!.range.start.line]).toMatch(/^title:/);
+  const { command } = await resolved(head!);
+  expect(command).toEqual({
+    title: '37 set-ups · changeovers 2 h 50 min 30 s',
+    tooltip: 'No order takes less.',
+    command: 'borewright.showSetupList',
+    arguments: [kitchen],
+  });
+});
+
+test('a lens of an older text is not completed by a newer one', async () => {
+  const uri = folder.uri('moving.carcass.yaml');
+  await client.open(uri, 'carcasses:\n  a: { kind: base, width: 600 }\n');
+  const [head] = await lenses(uri);
+  await client.open(uri, 'carcasses:\n  a: { kind: base, width: 700 }\n');
+  await expect(resolved(head!)).rejects.toMatchObject({ code: -32801 });
+});
+
+test('a search for an order keeps nobody waiting', async () => {
+  const uri = folder.uri('many.carcass.yaml');
+  // Carcasses of many depths, so that few set-ups can be shared.
+  const some = Array.from({ length: 40 }, (_, n) => `  c${n}: { kind: base, width: 600, depth: ${500 + 3 * n} }\n`);
+  await client.open(uri, `unit: mm\nshop: shed.shop.yaml\ncarcasses:\n${some.join('')}`);
+  const [head] = await lenses(uri);
+  let done = false;
+  const order = resolved(head!).then((lens) => {
+    done = true;
+    return lens;
+  });
+  const words = await client.hover(uri, client.at(uri, 'c7:'));
+  expect(words).toContain('c7');
+  const early = done;
+  const { command } = await order;
+  expect(early).toBe(false);
+  expect(command?.title).toMatch(/^\d+ set-ups · changeovers /);
+});
+
+test('none over what cannot be worked out, and none over a second carcass of one name', async () => {
+  const uri = folder.uri('broken.carcass.yaml');
+  await client.open(
+    uri,
+    'carcasses:\n  a: { kind: base, width: 600 }\n  b: { kind: base, width: 6oo }\n  a: { kind: wall, width: 600 }\n',
+  );
+  const own = (await lenses(uri)).filter(({ command }) => command !== undefined);
+  expect(own.map(({ range }) => range.start.line)).toEqual([1]);
+  const empty = folder.uri('empty.carcass.yaml');
+  await client.open(empty, '');
+  expect(await lenses(empty)).toEqual([]);
+});
