@@ -102,7 +102,7 @@ function offsetOnGrid(spec: CarcassSpec, carcass: Carcass, shop: Shop, divider: 
 function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish): readonly Row[] {
   const { panel, lines, offset } = wish;
   const { pitch, rowDiameter, rowDepth, rowOffset } = shop.habits;
-  const margin = Math.min(offset, rowOffset ?? half(panel.thickness));
+  const margin = Math.min(offset, rowOffset ?? half(panel.board.nominal));
   const count = Math.floor((panel.length - margin - offset) / pitch) + 1;
   if (lines === 'none' || count <= 0) return [];
 

@@ -92,6 +92,12 @@ class Filler {
     return (boards.get(board) ?? boards.get(habits.board))?.thickness ?? 0;
   }
 
+  /** What rows and heights are set out on, so that they stay as they are from one batch of boards to the next. */
+  #nominal(board: string): Micrometres {
+    const { boards, habits } = this.shop;
+    return (boards.get(board) ?? boards.get(habits.board))?.nominal ?? 0;
+  }
+
   #panelBoard(key: string, board: string): string {
     const choice = this.input.panels?.value.find((panel) => panel.name.value === key);
     return choice?.value.value.board?.value ?? board;
@@ -104,16 +110,18 @@ class Filler {
     const board = this.#said('board') ?? this.#unwritten(habits.board, ['board']);
     const top = this.#said('top') ?? this.#unwritten(usualTop(kind.value), ['top']);
     const bottom = this.#said('bottom') ?? this.#unwritten<'between' | 'under'>('between', ['bottom']);
-    const sideThickness = this.#thickness(this.#panelBoard('left', board.value));
+    const sideBoard = this.#panelBoard('left', board.value);
+    const sideThickness = this.#thickness(sideBoard);
+    const sideNominal = this.#nominal(sideBoard);
     const topThickness = this.#thickness(this.#panelBoard(top.value === 'rails' ? 'rail-front' : 'top', board.value));
     const bottomThickness = this.#thickness(this.#panelBoard('bottom', board.value));
     const over = top.value === 'over' ? topThickness : 0;
     const under = bottom.value === 'under' ? bottomThickness : 0;
     const size = habits.sizes[kind.value];
-    const balanced = size.pitches * habits.pitch + sideThickness + over + under;
+    const balanced = size.pitches * habits.pitch + sideNominal + over + under;
     const height = this.#said('height') ?? this.#unwritten(size.height ?? balanced, ['height']);
     const rowOffset =
-      this.#said('row-offset') ?? this.#unwritten(habits.rowOffset ?? half(sideThickness), ['row-offset']);
+      this.#said('row-offset') ?? this.#unwritten(habits.rowOffset ?? half(sideNominal), ['row-offset']);
     const dividers = this.#dividers(board, sideThickness);
     const sideLength = height.value - over - under;
     const opening: Opening = {

@@ -57,7 +57,7 @@ export interface CarcassSpec {
     readonly inset: Located<Micrometres>;
   };
   readonly rows: Located<RowChoice>;
-  /** From the reference end of the side; half the thickness of the side's board by default. */
+  /** From the reference end of the side; half the nominal thickness of the side's board by default. */
   readonly rowOffset: Located<Micrometres>;
   readonly rowSetback: Located<Micrometres>;
   /** null: as far back as the pitch from the front row and the shop's rear margin allow. */

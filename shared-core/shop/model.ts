@@ -9,7 +9,7 @@ interface Named {
 }
 
 export interface Board extends Named {
-  /** What panels are set out on: the measured thickness where the shop has one, else the nominal. */
+  /** What panels and joints are set out on: the measured thickness where the shop has one, else the nominal. */
   readonly thickness: Micrometres;
   readonly nominal: Micrometres;
   readonly sheetLength: Micrometres | null;
@@ -149,7 +149,7 @@ export interface Habits {
   readonly setback: Micrometres;
   readonly rowDiameter: Micrometres;
   readonly rowDepth: Micrometres;
-  /** null: half the thickness of the board. */
+  /** null: half the nominal thickness of the board. */
   readonly rowOffset: Micrometres | null;
   readonly rearMargin: Micrometres;
   readonly firstDowel: Micrometres;

@@ -29,6 +29,13 @@ describe('a plain base unit', () => {
     expect(specOf(carcass('    board: board-19\n')).rowOffset.value).toBe(9_500);
   });
 
+  test('keeps its height and its rows where the batch of boards is measured otherwise than it is called', () => {
+    const shop = 'unit: mm\nboards: { white: { thickness: 16, measured: 15.7 } }\nhabits: { board: white }\n';
+    const measured = specOf(carcass('    loose-shelves: [360]\n', 'shop: bench.shop.yaml\n'), shop);
+    expect(measured.height.value).toBe(720_000);
+    expect(measured.rowOffset.value).toBe(8_000);
+  });
+
   test('gets the habits of the shop', () => {
     expect(values(spec)).toMatchObject({
       depth: { value: 560_000 },
