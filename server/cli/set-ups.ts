@@ -141,7 +141,9 @@ function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay): string {
     `Replayed on the sheets alone: ${replay.panels} panels, ${replay.holes} holes, all as in their bore maps.`,
     ...unreachableText(analysis),
     '',
-    sheetsAsText(plan, jobWords(analysis)),
+    sheetsAsText(plan, jobWords(analysis), (carcass, panel) =>
+      replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel),
+    ),
   ].join('\n');
 }
 

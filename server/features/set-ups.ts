@@ -6,9 +6,9 @@ import type {
   UnboredHoles,
 } from '../../shared-core/drawing/set-up-messages.js';
 import type { TextRange } from '../../shared-core/drawing/messages.js';
+import { figureWithUnit } from '../../shared-core/drawing/figures.js';
 import { listed } from '../../shared-core/drawing/words.js';
 import type { JobAnalysis } from '../../shared-core/engine.js';
-import { showLength } from '../../shared-core/length/write.js';
 import { cautionsFor } from '../../shared-core/machining/caution.js';
 import type { Plan } from '../../shared-core/machining/plan/plan.js';
 import { contentOf } from '../../shared-core/papers/set-up/content.js';
@@ -74,7 +74,7 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
       value: about === '' ? value : `${value} ${about}`,
       changed,
     })),
-    stops: setUp.stops.map((stop) => ({ ...stop, words: showLength(stop.position, unit) })),
+    stops: setUp.stops.map((stop) => ({ ...stop, words: figureWithUnit(stop.position, unit) })),
     fence: setUp.fence,
     height: setUp.height,
     extension: setUp.extension,
@@ -144,7 +144,7 @@ function sum(numbers: readonly number[]): number {
 export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
   return analysis.planned().flatMap(({ name, operations }) =>
     (operations?.unreachable ?? []).map(({ panel, bores, machine, parameter, needed, reason }): UnboredHoles => {
-      const figure = needed === null ? '' : ` (${showLength(needed, analysis.unit)} would be needed)`;
+      const figure = needed === null ? '' : ` (${figureWithUnit(needed, analysis.unit)} would be needed)`;
       const key = parameter === null ? '' : `; the shop file’s ‘${parameter}’ stands in the way`;
       const where = machine === null ? '' : `${machine}: `;
       return { carcass: name, panel, count: bores.length, machine, reason: `${where}${reason}${figure}${key}.` };

@@ -10,13 +10,19 @@ import { timeWords, type JobWords } from './words.js';
 
 const WIDTH = 78;
 
-/** The set-up sheets of a job as plain text, in the order to run: what to set, then panel by panel. */
-export function sheetsAsText(plan: Plan, words: JobWords): string {
-  const sheets = inOrder(plan).map((one, index) => sheetAsText(one, index + 1, plan.setUps.length, words));
+/** A panel by the names that a set-up has for it. */
+export type PanelTest = (carcass: string, panel: string) => boolean;
+
+/**
+ * The set-up sheets of a job as plain text, in the order to run: what to set, then panel by panel.
+ * @param isRefused panels that must not be bored as they are; the sheets say so in the place of their strokes
+ */
+export function sheetsAsText(plan: Plan, words: JobWords, isRefused: PanelTest): string {
+  const sheets = inOrder(plan).map((one, index) => sheetAsText(one, index + 1, plan.setUps.length, words, isRefused));
   return sheets.join('\n');
 }
 
-function sheetAsText(one: InOrder, number: number, of: number, words: JobWords): string {
+function sheetAsText(one: InOrder, number: number, of: number, words: JobWords, isRefused: PanelTest): string {
   const { setUp } = one.planned;
   const title = `Set-up ${number} of ${of}: ${setUp.id}`;
   const machine = `${setUp.machine.name}, ${KIND_WORDS[setUp.machine.kind]}`;
@@ -30,7 +36,7 @@ function sheetAsText(one: InOrder, number: number, of: number, words: JobWords):
     '',
     ...settingsText(one, words),
     '',
-    ...runsText(setUp, laid),
+    ...runsText(setUp, laid, isRefused),
     '',
   ].join('\n');
 }
@@ -68,16 +74,17 @@ function restWords({ machine, stops }: SetUp): readonly string[] {
 }
 
 /** Panel by panel, stroke by stroke. */
-function runsText(setUp: SetUp, laid: readonly LaidRun[]): readonly string[] {
+function runsText(setUp: SetUp, laid: readonly LaidRun[], isRefused: PanelTest): readonly string[] {
   const names = laid.map(({ carcass, panel }) => `${carcass} ${panel}`);
   const longest = Math.max(0, ...names.map((name) => name.length));
   const sizes = Math.max(0, ...laid.map(({ size }) => size.length));
-  const lines = laid.flatMap((run, index) =>
-    run.steps.flatMap((step, at) => {
-      const head = at === 0 ? `  ${names[index]!.padEnd(longest)}  ${run.size.padEnd(sizes)}` : '';
-      return `${head.padEnd(longest + sizes + 4)}  ${stepText(step, at, run.steps[at - 1])}`.trimEnd();
-    }),
-  );
+  const lines = laid.flatMap((run, index) => {
+    const head = `  ${names[index]!.padEnd(longest)}  ${run.size.padEnd(sizes)}`;
+    if (isRefused(run.carcass, run.panel)) return [`${head}  DO NOT BORE: its bores have errors`];
+    return run.steps.map((step, at) =>
+      `${(at === 0 ? head : '').padEnd(longest + sizes + 4)}  ${stepText(step, at, run.steps[at - 1])}`.trimEnd(),
+    );
+  });
   return [...layRules(setUp).flatMap((text) => wrapped(text, '')), '', ...lines];
 }
 

@@ -1,0 +1,333 @@
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { demo, Folder, root } from './client.js';
+
+const CLI = join(root, 'dist', 'server', 'cli.js');
+let folder: Folder;
+beforeAll(() => {
+  folder = new Folder();
+  for (const file of ['shed.shop.yaml', 'faults.shop.yaml', 'kitchen.carcass.yaml', 'studio.carcass.yaml'])
+    folder.write(file, demo(file));
+});
+afterAll(() => folder.close());
+
+function run(...args: string[]): { code: number | null; out: string; err: string } {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
+    cwd: folder.path,
+    encoding: 'utf8',
+    maxBuffer: 1e8,
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+type Face = 'inside' | 'outside' | 'reference-end' | 'far-end';
+interface Hole {
+  readonly face: Face;
+  readonly u: number;
+  readonly v: number;
+  readonly diameter: number;
+  readonly depth: number;
+  readonly through: boolean;
+}
+interface Step {
+  readonly down: 'inside' | 'outside';
+  readonly edge: string;
+  readonly end: 'reference-end' | 'far-end';
+  readonly stop: string;
+  readonly moved: number;
+  readonly spindles: readonly { readonly head: number; readonly spindle: number; readonly diameter: number }[];
+  readonly holes: readonly (Hole & { readonly bore: string })[];
+}
+interface SetUp {
+  readonly id: string;
+  readonly machine: string;
+  readonly kind: 'vertical' | 'horizontal' | 'line' | 'cup';
+  readonly fence: readonly number[];
+  readonly height: number | null;
+  readonly stops: readonly { readonly name: string; readonly side: 'left' | 'right'; readonly position: number }[];
+  readonly extension: boolean;
+  readonly depth: number;
+  readonly through: boolean;
+  readonly spindles: Step['spindles'];
+  readonly changeoverSeconds: number;
+  readonly changes: { readonly stops: readonly string[]; readonly bits: number };
+  readonly panels: readonly { readonly carcass: string; readonly panel: string; readonly steps: readonly Step[] }[];
+}
+interface Planned {
+  readonly setups: readonly SetUp[];
+  readonly unreachable: readonly {
+    readonly carcass: string;
+    readonly panel: string;
+    readonly bores: readonly string[];
+  }[];
+  readonly changeover: {
+    readonly seconds: number;
+    readonly least: number;
+    readonly proven: boolean;
+    readonly gap: number;
+  };
+  readonly replay: {
+    readonly panels: number;
+    readonly holes: number;
+    readonly differences: readonly unknown[];
+    readonly notReplayed: readonly unknown[];
+  };
+}
+interface Panel {
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+  readonly bores: readonly (Hole & { readonly id: string })[];
+}
+interface Panels {
+  readonly carcasses: readonly { readonly name: string; readonly panels: readonly Panel[] }[];
+}
+
+const PITCH = 32;
+/** Spindles of a head, of the shed's machines and the built-in shop's alike. */
+const SPINDLES = { vertical: 21, horizontal: 21, line: 23, cup: 1 } as const;
+
+/**
+ * The holes of a stroke, from the settings alone: distances from the stop to each spindle, by the words of the set-up
+ * sheet's frame. All heads of both shops bore from above, with a far fence.
+ */
+function holesOf(setUp: SetUp, step: Step, { length, width, thickness }: Panel): Hole[] {
+  const stop = setUp.stops.find(({ name }) => name === step.stop)!;
+  const last = SPINDLES[setUp.kind] - 1;
+  const way = stop.side === 'left' ? 1 : -1;
+  const from = (spindle: number): number =>
+    stop.position + (stop.side === 'left' ? spindle : last - spindle) * PITCH - way * step.moved;
+  return step.spindles.flatMap(({ head, spindle, diameter }): Hole[] => {
+    if (setUp.kind === 'horizontal') {
+      const u = from(spindle);
+      const v = step.down === 'outside' ? setUp.height! : thickness - setUp.height!;
+      return u > 0 && u < width ? [{ face: step.end, u, v, diameter, depth: setUp.depth, through: false }] : [];
+    }
+    const u = setUp.kind === 'vertical' ? setUp.fence[0]! + spindle * PITCH : setUp.fence[head]!;
+    const along = setUp.kind === 'vertical' ? stop.position : from(spindle);
+    const v = step.end === 'reference-end' ? along : length - along;
+    const face = step.down === 'outside' ? 'inside' : 'outside';
+    const depth = setUp.through ? thickness : setUp.depth;
+    const isOver = u > 0 && u < width && along > 0 && along < length;
+    return isOver ? [{ face, u, v, diameter, depth, through: setUp.through }] : [];
+  });
+}
+
+const key = ({ face, u, v, diameter, depth, through }: Hole): string =>
+  // Micrometres, since sums of millimetres are not exact.
+  [face, ...[u, v, diameter, depth].map((length) => Math.round(length * 1000)), through].join(' ');
+
+describe.each(['kitchen.carcass.yaml', 'studio.carcass.yaml'])('setups %s', (file) => {
+  let planned: Planned;
+  let panels: Map<string, Panel>;
+  beforeAll(() => {
+    const { code, out, err } = run('setups', file, '--format', 'json');
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    planned = JSON.parse(out) as Planned;
+    const { carcasses } = JSON.parse(run('panels', file, '--format', 'json').out) as Panels;
+    panels = new Map(
+      carcasses.flatMap(({ name, panels: own }) => own.map((panel) => [`${name} ${panel.name}`, panel])),
+    );
+  });
+
+  const wanted = (): string[] =>
+    [...panels].flatMap(([name, { bores }]) => bores.map((bore) => `${name}: ${key(bore)}`)).sort();
+  const gathered = (of: (setUp: SetUp, step: Step, panel: Panel) => readonly Hole[]): string[] =>
+    planned.setups
+      .flatMap((setUp) =>
+        setUp.panels.flatMap(({ carcass, panel, steps }) => {
+          const name = `${carcass} ${panel}`;
+          return steps.flatMap((step) => of(setUp, step, panels.get(name)!).map((hole) => `${name}: ${key(hole)}`));
+        }),
+      )
+      .sort();
+
+  test('the holes that its steps list are the bores of the panels, each once', () => {
+    expect(gathered((_, { holes }) => holes)).toEqual(wanted());
+    expect(planned.unreachable).toEqual([]);
+  });
+
+  test('carried out by its figures alone, it gives the bores of the panels', () => {
+    expect(gathered(holesOf)).toEqual(wanted());
+    expect(planned.replay).toMatchObject({
+      holes: wanted().length,
+      panels: panels.size,
+      differences: [],
+      notReplayed: [],
+    });
+  });
+
+  test('every panel keeps its references: front edge, and nothing but the outside face down where it matters', () => {
+    const steps = planned.setups.flatMap(({ panels: runs }) => runs.flatMap((one) => one.steps));
+    expect(new Set(steps.map(({ edge }) => edge))).toEqual(new Set(['front']));
+    const ends = planned.setups.filter(({ kind }) => kind === 'horizontal').flatMap(({ panels: runs }) => runs.flatMap((one) => one.steps)); // prettier-ignore
+    expect(new Set(ends.map(({ down }) => down))).toEqual(new Set(['outside']));
+  });
+
+  test('changeovers add up, and no order takes less', () => {
+    const { seconds, least, proven, gap } = planned.changeover;
+    expect(planned.setups.reduce((sum, one) => sum + one.changeoverSeconds, 0)).toBe(seconds);
+    expect({ least, proven, gap }).toEqual({ least: seconds, proven: true, gap: 0 });
+    expect(new Set(planned.setups.map(({ id }) => id)).size).toBe(planned.setups.length);
+    const [first] = planned.setups;
+    expect(first!.changes.stops).toEqual(first!.stops.map(({ name }) => name));
+  });
+});
+
+test('the shape of a set-up, in millimetres', () => {
+  const { out } = run('setups', 'kitchen.carcass.yaml', '--format', 'json');
+  const { setups } = JSON.parse(out) as Planned;
+  const one = setups.find(({ panels }) =>
+    panels.some(({ carcass, panel }) => carcass === 'larder' && panel === 'left'),
+  );
+  const setUp = setups.find(({ stops }) => stops.some(({ position }) => position === 712))!;
+  expect(one).toBeDefined();
+  expect({ ...setUp, panels: [], changes: null, changeoverSeconds: null }).toEqual({
+    id: 'borer-up-1',
+    machine: 'borer-up',
+    kind: 'vertical',
+    fence: [53],
+    height: null,
+    stops: [
+      { name: 'near-left', side: 'left', position: 8 },
+      { name: 'long-left', side: 'left', position: 712 },
+      { name: 'near-right', side: 'right', position: 8 },
+      { name: 'long-right', side: 'right', position: 712 },
+    ],
+    extension: false,
+    depth: 12,
+    through: false,
+    spindles: [0, 5, 9, 14].map((spindle) => ({ head: 0, spindle, diameter: 8 })),
+    changeoverSeconds: null,
+    changes: null,
+    panels: [],
+  });
+  const shelf = setUp.panels
+    .find(({ carcass, panel }) => carcass === 'larder' && panel === 'left')!
+    .steps.find(({ stop }) => stop === 'long-left')!;
+  expect(shelf).toMatchObject({ down: 'outside', edge: 'front', end: 'reference-end', moved: 0 });
+  expect(shelf.holes[0]).toEqual({
+    face: 'inside',
+    u: 53,
+    v: 712,
+    diameter: 8,
+    depth: 12,
+    through: false,
+    bore: 'left:shelf-1/left:1',
+  });
+});
+
+describe('as text', () => {
+  test('a sheet a set-up: cautions first, then what stands how, then panel by panel', () => {
+    const { code, out, err } = run('setups', 'kitchen.carcass.yaml');
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toMatch(
+      /^Kitchen and back workshop\n37 set-ups, \d+ strokes; changeovers 2 h 50 min 30 s in all; no order takes less\.\nReplayed/,
+    );
+    const sheets = out.split(/^=+\nSet-up /m).slice(1);
+    expect(sheets).toHaveLength(37);
+    for (const sheet of sheets) {
+      expect(sheet.indexOf('isolate it from power')).toBeGreaterThan(0);
+      expect(sheet.indexOf('isolate it from power')).toBeLessThan(sheet.indexOf('depth'));
+    }
+    const shelves = sheets.find((sheet) => sheet.includes(': borer-up-1 '))!;
+    expect(shelves).toContain('* long-left   712 mm');
+    expect(shelves).toContain('    fence       53 mm to spindle 1');
+    expect(shelves).toContain('outside face down and its front edge against the');
+    expect(shelves).toMatch(
+      /larder left +2064 × 560 × 16 mm +1 {2}Bottom end at near-left \(.*near-right.* down\), 4 holes/,
+    );
+    expect(shelves).toMatch(/Bottom end at long-left|bottom end at long-left/);
+  });
+
+  test('half turns, index moves and slides are told where they come', () => {
+    const { out } = run('setups', 'kitchen.carcass.yaml');
+    expect(out).toMatch(
+      /1 {2}Left end to the head, front edge at square-left.*\n +2 {2}Turn it half a turn, flat on the table: right end to the head, front edge at square-right/,
+    );
+    expect(out).toMatch(
+      /Bottom end at row-left, then move it along 672 mm to the left \(21 pitches\), onto the pins in the row/,
+    );
+    expect(out).toMatch(/2 {2}Slide it along: top end at near-right/);
+  });
+
+  test('in inches where the job is', () => {
+    const { out } = run('setups', 'studio.carcass.yaml');
+    expect(out).toContain('2.087 in to spindle 1');
+    expect(out).not.toMatch(/\d mm/);
+  });
+});
+
+describe('exit codes', () => {
+  test('1 with broken carcasses: the others are planned, and it is said which are not', () => {
+    folder.write(
+      'half.carcass.yaml',
+      'unit: mm\nshop: shed.shop.yaml\ncarcasses:\n  good: { kind: wall, width: 600 }\n  bad: { kind: base, width: 6oo }\n',
+    );
+    const { code, out, err } = run('setups', 'half.carcass.yaml', '--format', 'json');
+    expect(code).toBe(1);
+    const { setups, replay } = JSON.parse(out) as Planned;
+    expect(new Set(setups.flatMap(({ panels }) => panels.map(({ carcass }) => carcass)))).toEqual(new Set(['good']));
+    expect(replay.differences).toEqual([]);
+    expect(err).toMatch(/half\.carcass\.yaml:5:\d+: error length-impossible/);
+    expect(err).toContain('no set-ups for bad');
+  });
+
+  test('1 with bores that no machine makes: they are listed, and the rest is planned', () => {
+    folder.write(
+      'far.carcass.yaml',
+      'unit: mm\nshop: faults.shop.yaml\ncarcasses:\n  tall: { kind: tall, width: 600, fixed-shelves: [1032] }\n',
+    );
+    const { code, out, err } = run('setups', 'far.carcass.yaml', '--format', 'json');
+    const { unreachable, setups } = JSON.parse(out) as Planned;
+    expect(code).toBe(1);
+    expect(unreachable.map(({ panel, bores }) => [panel, bores.length])).toEqual([
+      ['left', 4],
+      ['right', 4],
+    ]);
+    expect(setups.length).toBeGreaterThan(0);
+    expect(err).toContain('error shelf-past-stop');
+    expect(run('setups', 'far.carcass.yaml').out).toContain('NOT BORED: 4 holes of tall left. Upright: no stop');
+  });
+
+  test('1 with bores that are wrong in themselves: no sheet says how to bore that panel', () => {
+    folder.write(
+      'twice.carcass.yaml',
+      'unit: mm\nshop: shed.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, dowels: [37, 181, 485] }\n',
+    );
+    const { code, out, err } = run('setups', 'twice.carcass.yaml');
+    expect(code).toBe(1);
+    expect(err).toContain('error bores-collide');
+    expect(err).toContain('do not bore left of a, right of a from these sheets');
+    expect(out).toContain('DO NOT BORE');
+    expect(out).not.toMatch(/a left +720 × 560 × 16 mm +1 /);
+  });
+
+  test('1 where two carcasses have one name: the first is planned', () => {
+    folder.write(
+      'same.carcass.yaml',
+      'unit: mm\nshop: shed.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600 }\n  a: { kind: wall, width: 500 }\n',
+    );
+    const { code, out, err } = run('setups', 'same.carcass.yaml', '--format', 'json');
+    expect(code).toBe(1);
+    expect(err).toContain('error name-duplicate');
+    expect((JSON.parse(out) as Planned).replay).toMatchObject({ differences: [] });
+  });
+
+  test('2 where it could not run', () => {
+    expect(run('setups').code).toBe(2);
+    expect(run('setups', 'nobody.carcass.yaml')).toMatchObject({ code: 2, out: '' });
+    expect(run('setups', 'kitchen.carcass.yaml', '--format', 'csv')).toMatchObject({ code: 2, out: '' });
+    expect(run('setups', 'kitchen.carcass.yaml', 'studio.carcass.yaml').code).toBe(2);
+    expect(run('setups', 'shed.shop.yaml').err).toContain('this is a shop file');
+  });
+
+  test('an empty job says so', () => {
+    folder.write('empty.carcass.yaml', 'unit: mm\n');
+    const { code, out } = run('setups', 'empty.carcass.yaml', '--format', 'json');
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toMatchObject({ setups: [], changeover: { seconds: 0, least: 0, proven: true, gap: 0 } });
+  });
+});
