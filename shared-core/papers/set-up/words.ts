@@ -1,7 +1,7 @@
 import type { Panel } from '../../carcass/model.js';
-import { figure, figureWithUnit } from '../../drawing/figures.js';
+import { figure } from '../../drawing/figures.js';
 import { listed } from '../../drawing/words.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Unit } from '../../length/units.js';
 
 /** The panels that set-ups speak of, and the unit that their owner reads. */
 export interface JobWords {
@@ -31,18 +31,4 @@ export function numberWords(numbers: readonly number[]): string {
     else runs.push([number]);
   }
   return listed(runs.flatMap((run) => (run.length < 3 ? run.map(String) : [`${run[0]!} to ${run.at(-1)!}`])));
-}
-
-/** '53, 213, 341 and 501 mm'; for four and more at one distance '53 to 501 mm each 32 mm'. Ascending. */
-export function placeWords(places: readonly Micrometres[], unit: Unit): string {
-  const [first, second] = places;
-  const last = places.at(-1);
-  if (first === undefined || second === undefined || last === undefined || places.length < 4 || !isEven(places)) {
-    return `${listed(places.map((place) => figure(place, unit)))} ${unit}`;
-  }
-  return `${figure(first, unit)} to ${figureWithUnit(last, unit)} each ${figureWithUnit(second - first, unit)}`;
-}
-
-function isEven(places: readonly Micrometres[]): boolean {
-  return places.every((place, index) => index < 2 || place - places[index - 1]! === places[1]! - places[0]!);
 }

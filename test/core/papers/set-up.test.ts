@@ -1,0 +1,176 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
+import type { LoadedSpindle, SetUp } from '../../../shared-core/machining/setup-sheet.js';
+import { contentOf } from '../../../shared-core/papers/set-up/content.js';
+import { laidRuns, layRules } from '../../../shared-core/papers/set-up/lay.js';
+import { rowStrokes } from '../../../shared-core/papers/set-up/row-strokes.js';
+import { bitChanges, changeSentences, inOrder, settingsOf } from '../../../shared-core/papers/set-up/settings.js';
+import { sheetsAsText } from '../../../shared-core/papers/set-up/sheet.js';
+import { bitWords } from '../../../shared-core/papers/set-up/spindles.js';
+import { totalsWords } from '../../../shared-core/papers/set-up/totals.js';
+import { numberWords, timeWords, type JobWords } from '../../../shared-core/papers/set-up/words.js';
+
+const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'demo', file), 'utf8');
+
+function analyse(text: string): JobAnalysis {
+  const engine = new Engine({
+    readShop: (_, name) => ({ ok: true, uri: `file:///jobs/${name}`, text: demo(name) }),
+  });
+  return engine.analyse('file:///jobs/a.carcass.yaml', text);
+}
+
+const wordsOf = (analysis: JobAnalysis): JobWords => ({
+  unit: analysis.unit,
+  panel: (carcass, key) =>
+    analysis.carcasses.find(({ name }) => name === carcass)?.carcass?.panels.find((panel) => panel.key === key),
+});
+
+const DEMOS = ['kitchen.carcass.yaml', 'studio.carcass.yaml'] as const;
+
+test.each([
+  [0, 'no time'],
+  [45, '45 s'],
+  [450, '7 min 30 s'],
+  [3600, '1 h'],
+  [10_230, '2 h 50 min 30 s'],
+])('%i seconds: %s', (seconds, words) => expect(timeWords(seconds)).toBe(words));
+
+test.each([
+  [[1], '1'],
+  [[1, 2], '1 and 2'],
+  [[1, 6, 10, 15], '1, 6, 10 and 15'],
+  [[1, 2, 3, 9], '1 to 3 and 9'],
+  [[2, 4, 5, 6, 8], '2, 4 to 6 and 8'],
+])('numbers %j: %s', (numbers, words) => expect(numberWords(numbers)).toBe(words));
+
+describe('bits in words, spindles counted from 1', () => {
+  const plan = analyse(demo('kitchen.carcass.yaml')).plan();
+  const machineOf = (kind: SetUp['machine']['kind']): Pick<SetUp, 'machine' | 'fence'> =>
+    plan.setUps.map(({ setUp }) => setUp).find(({ machine }) => machine.kind === kind)!;
+  const load = (head: number, spindles: readonly number[], diameter = 8000): LoadedSpindle[] =>
+    spindles.map((spindle) => ({ head, spindle, diameter }));
+  const all = Array.from({ length: 23 }, (_, spindle) => spindle);
+
+  test.each<[string, SetUp['machine']['kind'], LoadedSpindle[]]>([
+    ['Ø 8 mm in spindles 1, 6, 10 and 15', 'vertical', load(0, [0, 5, 9, 14])],
+    ['Ø 8 mm in spindle 5', 'vertical', load(0, [4])],
+    ['Ø 5 mm in spindles 1 and 9 and Ø 8 mm in spindle 5', 'vertical', [...load(0, [4]), ...load(0, [8, 0], 5000)]],
+    ['Ø 8 mm in all 23 spindles of both heads', 'line', [...load(0, all), ...load(1, all)]],
+    ['Ø 8 mm in all 23 spindles of the rear head', 'line', load(1, all)],
+    ['Ø 8 mm in spindles 1 to 3 of the front head and Ø 8 mm in spindle 1 of the rear head', 'line', [...load(0, [0, 1, 2]), ...load(1, [0])]],
+  ])('%s', (words, kind, spindles) => expect(bitWords(spindles, machineOf(kind), 'mm')).toBe(words)); // prettier-ignore
+});
+
+describe.each(DEMOS)('the plan of %s in words', (file) => {
+  const analysis = analyse(demo(file));
+  const plan = analysis.plan();
+  const words = wordsOf(analysis);
+
+  test('says of every change what the planner counts', () => {
+    for (const one of inOrder(plan)) {
+      const { changes, setUp } = one.planned;
+      const { out, into } = bitChanges(one);
+      expect(out.length + into.length, setUp.id).toBe(changes.bits);
+      const changed = settingsOf(one, analysis.unit).filter((setting) => setting.changed);
+      const names = changed.map(({ name }) => name);
+      expect(names.filter((name) => setUp.stops.some((stop) => stop.name === name))).toEqual(changes.stops);
+      const places = names.filter((name) => /^(fence|height|head( \d+)?|(front|rear) head)$/.test(name));
+      expect(places, setUp.id).toHaveLength(changes.fences);
+      expect(names.includes('depth')).toBe(changes.depth);
+      expect(names.includes('bits')).toBe(changes.bits > 0);
+      const sentences = changeSentences(one, analysis.unit);
+      expect(sentences.some((sentence) => sentence.startsWith('Go to'))).toBe(changes.machine);
+      expect(sentences.some((sentence) => sentence.startsWith('Turn the head'))).toBe(changes.turnHead);
+    }
+  });
+
+  test('lays every panel of every run, and says which stops it covers', () => {
+    for (const { setUp } of plan.setUps) {
+      const laid = laidRuns(setUp, words);
+      expect(laid.map(({ steps }) => steps.length)).toEqual(setUp.runs.map(({ steps }) => steps.length));
+      for (const [index, { steps }] of laid.entries()) {
+        const run = setUp.runs[index]!;
+        steps.forEach((step, at) => {
+          expect(step.lay).toContain(run.steps[at]!.stop);
+          expect(step.holes).toBe(run.steps[at]!.holes.length);
+          // The stop that it lies against stands up, unless it was moved over it.
+          if (run.steps[at]!.moved === 0) expect(step.lowered).not.toContain(run.steps[at]!.stop);
+          for (const name of step.lowered) {
+            expect(setUp.machine.stops.find((stop) => stop.name === name)?.lowers, name).toBe(true);
+          }
+        });
+      }
+      expect(layRules(setUp).join(' ')).toContain('back edge never comes to');
+    }
+  });
+
+  test('gives the same text again', () => {
+    const again = analyse(demo(file));
+    const refused = (): boolean => false;
+    expect(sheetsAsText(again.plan(), wordsOf(again), refused)).toBe(sheetsAsText(plan, words, refused));
+  });
+
+  test('every set-up has a content of its own, which keeps while nothing in it changes', () => {
+    const contents = plan.setUps.map(({ setUp }) => contentOf(setUp));
+    expect(new Set(contents).size).toBe(contents.length);
+    const again = analyse(`# a remark\n${demo(file)}`).plan();
+    expect(again.setUps.map(({ setUp }) => contentOf(setUp))).toEqual(contents);
+    const [first] = plan.setUps;
+    expect(contentOf({ ...first!.setUp, depth: first!.setUp.depth + 1 })).not.toBe(contents[0]);
+  });
+});
+
+test('a gap is told where the order is not proven', () => {
+  const plan = { setUps: [], seconds: 1000, leastSeconds: 950, proven: false };
+  expect(totalsWords(plan)).toBe('Nothing is to be bored.');
+  const [one] = analyse(demo('studio.carcass.yaml')).plan().setUps;
+  expect(totalsWords({ ...plan, setUps: [one!] })).toBe(
+    '1 set-up, 4 strokes; changeovers 16 min 40 s in all; no order takes less than 15 min 50 s: at most 5.0 % could be saved.',
+  );
+});
+
+describe('the strokes of a row, seen through the replay', () => {
+  function frontRow(carcass: string) {
+    const analysis = analyse(
+      `unit: mm\nshop: shed.shop.yaml\ncarcasses:\n  a: { ${carcass}, width: 600, rows: both }\n`,
+    );
+    const [one] = analysis.carcasses;
+    const panel = one!.carcass!.panels[0]!;
+    const row = one!.boring!.rows.find((each) => each.panel === panel.key && each.line === 'front')!;
+    const bores = new Set(one!.boring!.bores.filter(({ group }) => group === row.id).map(({ id }) => id));
+    const setUps = analysis.sheets().map(({ setUp }) => setUp);
+    return { row, made: rowStrokes(setUps, 'a', panel, row, bores)! };
+  }
+
+  test('23 holes: one stroke, its middle spindle on the middle hole', () => {
+    const { row, made } = frontRow('kind: base');
+    expect(row.count).toBe(23);
+    expect({ ...made, strokes: made.strokes.length }).toEqual({ strokes: 1, moves: [], setUps: 1, centred: true });
+  });
+
+  test('22 holes have no middle one', () => {
+    const { row, made } = frontRow('kind: base, height: 688');
+    expect(row.count).toBe(22);
+    expect(made.centred).toBe(false);
+  });
+
+  test('65 holes: three strokes, two index moves, bits that change between', () => {
+    const { row, made } = frontRow('kind: tall');
+    expect(row.count).toBe(65);
+    expect(made.strokes).toHaveLength(3);
+    expect(made.moves).toEqual([672_000, 704_000]);
+    expect(made.setUps).toBe(2);
+  });
+
+  // The stroke planner's own worked example: 63 holes, 23 spindles, strokes at -1, 20 and 41 pitches.
+  test('63 holes, with room for the stop one pitch before the first: three strokes of 21, centred', () => {
+    const { row, made } = frontRow('kind: tall, height: 2048, row-offset: 40');
+    expect(row.count).toBe(63);
+    expect(made.strokes).toHaveLength(3);
+    expect(made.moves).toEqual([672_000, 672_000]);
+    expect(made.setUps).toBe(1);
+    expect(made.centred).toBe(true);
+  });
+});
