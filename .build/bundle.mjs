@@ -55,7 +55,9 @@ const bundles = [
     },
   },
   {
-    entryPoints: ['client/webview/main.ts', 'client/webview/main.css'],
+    entryPoints: ['main', 'machine/machine'].flatMap((page) =>
+      ['ts', 'css'].map((kind) => ({ in: `client/webview/${page}.${kind}`, out: page.split('/').at(-1) })),
+    ),
     outdir: 'dist/webview',
     platform: 'browser',
     format: 'iife',

@@ -1,41 +1,61 @@
 import * as vscode from 'vscode';
 import { LSPErrorCodes, ResponseError, State, type LanguageClient } from 'vscode-languageclient/node';
+import type { MachineStepMethod } from '../shared-core/drawing/machine-view/messages.js';
 import type { DrawingMethod } from '../shared-core/drawing/messages.js';
+import type { SetUpsMethod } from '../shared-core/drawing/set-up-messages.js';
 import { createLanguageClient } from './language.js';
+import { MACHINE_VIEW_TYPE, MachinePanels } from './machine/machine-panels.js';
 import { Previews, VIEW_TYPE } from './preview/previews.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
+const SET_UPS: SetUpsMethod = 'borewright/setUps';
+const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 /** From the server: it has worked out this version of a job file. */
 const CHANGED = 'borewright/changed';
 
 let client: LanguageClient | null = null;
 
-/** Registers commands and the preview, and starts the language server. Sends nothing anywhere but to that server. */
+/** Registers commands and panels, and starts the language server. Sends nothing anywhere but to that server. */
 export function activate(context: vscode.ExtensionContext): void {
   const language = createLanguageClient(context);
   client = language;
-  const previews = new Previews(context.extensionUri, async (params) => {
+  const ask = async (method: string, params: object): Promise<unknown> => {
     await started;
     try {
-      return await language.sendRequest<unknown>(DRAWING, params);
+      return await language.sendRequest<unknown>(method, params);
     } catch (fault) {
       // The text went on meanwhile: the server says when it has worked that out.
       if (fault instanceof ResponseError && PASSED_BY.has(fault.code)) return undefined;
       throw fault;
     }
+  };
+  const previews = new Previews(context.extensionUri, (params) => ask(DRAWING, params));
+  const machines = new MachinePanels(context.extensionUri, context.workspaceState, {
+    setUps: (params) => ask(SET_UPS, params),
+    step: (params) => ask(MACHINE_STEP, params),
   });
+  const panels = [previews, machines];
   context.subscriptions.push(
     language.onNotification(CHANGED, (said: unknown) => {
       if (typeof said === 'object' && said !== null && 'uri' in said && typeof said.uri === 'string')
-        previews.changed(said.uri);
+        for (const one of panels) one.changed(said.uri);
     }),
     language.onDidChangeState(({ newState }) => {
-      if (newState === State.Running) previews.refresh();
-      else if (newState === State.Stopped) previews.trouble(STOPPED);
+      for (const one of panels) {
+        if (newState === State.Running) one.refresh();
+        else if (newState === State.Stopped) one.trouble(STOPPED);
+      }
     }),
     vscode.window.registerWebviewPanelSerializer(VIEW_TYPE, previews),
+    vscode.window.registerWebviewPanelSerializer(MACHINE_VIEW_TYPE, machines),
     vscode.commands.registerCommand('borewright.showBoreMap', () => previews.show('panel')),
     vscode.commands.registerCommand('borewright.showSheet', () => previews.show('sheet')),
+    vscode.commands.registerCommand('borewright.showMachineView', (...named: readonly unknown[]) =>
+      machines.show('machine', ...named),
+    ),
+    vscode.commands.registerCommand('borewright.showSetupList', (...named: readonly unknown[]) =>
+      machines.show('list', ...named),
+    ),
     vscode.commands.registerCommand('borewright.restartServer', () => restart(language)),
   );
   const started = language.start().catch((fault: unknown) => {

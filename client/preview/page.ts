@@ -15,8 +15,14 @@ export function pageOptions(extension: vscode.Uri): vscode.WebviewOptions {
   };
 }
 
-/** The page, loaded once for a preview: it runs one script of ours, has no inline style, and reaches nothing outside. */
-export function pageHtml(webview: vscode.Webview, extension: vscode.Uri): string {
+/** A page: the name of its script and its style, and its title. */
+export interface Page {
+  readonly name: 'main' | 'machine';
+  readonly title: string;
+}
+
+/** The page, loaded once for a panel: it runs one script of ours, has no inline style, and reaches nothing outside. */
+export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, page: Page): string {
   const root = pageRoot(extension);
   const file = (name: string): string => webview.asWebviewUri(vscode.Uri.joinPath(root, name)).toString();
   const nonce = randomBytes(16).toString('hex');
@@ -33,11 +39,11 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri): string
     <meta charset="utf-8">
     <meta http-equiv="Content-Security-Policy" content="${policy}">
     <meta name="viewport" content="width=device-width, initial-scale=1">
-    <title>Bore map</title>
-    <link rel="stylesheet" href="${file('main.css')}">
+    <title>${page.title}</title>
+    <link rel="stylesheet" href="${file(`${page.name}.css`)}">
   </head>
   <body>
-    <script nonce="${nonce}" src="${file('main.js')}"></script>
+    <script nonce="${nonce}" src="${file(`${page.name}.js`)}"></script>
   </body>
 </html>`;
 }

@@ -58,7 +58,7 @@ export class Preview {
       vscode.Disposable.from(...subscriptions).dispose();
       onClosed();
     });
-    webview.html = pageHtml(webview, extension);
+    webview.html = pageHtml(webview, extension, { name: 'main', title: 'Bore map' });
     this.lastCursor = this.editor()?.selection.active ?? null;
     void this.refresh();
   }

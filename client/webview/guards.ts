@@ -4,12 +4,12 @@ import type { DrawingReply, FromPage, Subject, ToPage } from '../../shared-core/
 // editor: both sides check with it.
 
 type Fields = Readonly<Record<string, unknown>>;
-const isRecord = (value: unknown): value is Fields =>
+export const isRecord = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
-const isTextOrNull = (value: unknown): value is string | null => value === null || typeof value === 'string';
+export const isTextOrNull = (value: unknown): value is string | null => value === null || typeof value === 'string';
 /** The steps in which lettering gets smaller. */
 export const NEARER: readonly number[] = [1, 2, 4, 8, 16];
-const isNearer = (value: unknown): value is number => typeof value === 'number' && NEARER.includes(value);
+export const isNearer = (value: unknown): value is number => typeof value === 'number' && NEARER.includes(value);
 const isView = (value: unknown): boolean => value === 'panel' || value === 'sheet';
 
 export function isSubject(value: unknown): value is Subject {

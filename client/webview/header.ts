@@ -98,13 +98,16 @@ function panelsOf(carcasses: readonly DrawableCarcass[], name: string | null): r
   return carcasses.find((carcass) => carcass.name === name)?.panels ?? [];
 }
 
-/** Keeps the list's options where they are the same, so that an open list stays open while one types. */
-function fill(select: HTMLSelectElement, names: readonly string[], chosen: string | null): void {
+/**
+ * Keeps the list's options where they are the same, so that an open list stays open while one types.
+ * @param all words of a choice that chooses none of them, always there; left out, it is there only while none is chosen
+ */
+export function fill(select: HTMLSelectElement, names: readonly string[], chosen: string | null, all?: string): void {
   const shown = [...select.options].map(({ value }) => value);
-  const wanted = chosen === null ? ['', ...names] : names;
+  const wanted = chosen === null || all !== undefined ? ['', ...names] : names;
   if (shown.length !== wanted.length || shown.some((value, index) => value !== wanted[index])) {
     select.replaceChildren(
-      ...wanted.map((name) => h('option', { value: name }, name === '' ? 'choose a panel' : name)),
+      ...wanted.map((name) => h('option', { value: name }, name === '' ? (all ?? 'choose a panel') : name)),
     );
   }
   select.value = chosen ?? '';

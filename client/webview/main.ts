@@ -5,7 +5,7 @@ import { Header, type Choice } from './header.js';
 import { Lists } from './lists.js';
 import { editor } from './editor.js';
 import { isSubject, isToPage, NEARER } from './guards.js';
-import type { Place } from './viewport.js';
+import { readPlace, type Place } from './viewport.js';
 
 /** What comes back when the editor shows the page again. */
 interface State {
@@ -119,12 +119,4 @@ function readState(kept: unknown): State | null {
   if (typeof kept !== 'object' || kept === null || !('subject' in kept) || !isSubject(kept.subject)) return null;
   const drawing = 'drawing' in kept && typeof kept.drawing === 'string' ? kept.drawing : '';
   return { subject: kept.subject, drawing, place: 'place' in kept ? readPlace(kept.place) : null };
-}
-function readPlace(kept: unknown): Place | null {
-  if (typeof kept !== 'object' || kept === null || !('x' in kept) || !('y' in kept) || !('zoom' in kept)) return null;
-  const { x, y, zoom } = kept;
-  const sound = [x, y, zoom].every((value) => typeof value === 'number' && Number.isFinite(value));
-  return sound && typeof x === 'number' && typeof y === 'number' && typeof zoom === 'number' && zoom > 0
-    ? { x, y, zoom }
-    : null;
 }

@@ -9,6 +9,16 @@ export interface Place {
 
 /** Room of the zoom buttons, in CSS pixels. */
 const CORNER = { width: 130, height: 40 };
+/** A place that was kept; null where it does not look like one. */
+export function readPlace(kept: unknown): Place | null {
+  if (typeof kept !== 'object' || kept === null || !('x' in kept) || !('y' in kept) || !('zoom' in kept)) return null;
+  const { x, y, zoom } = kept;
+  const sound = [x, y, zoom].every((value) => typeof value === 'number' && Number.isFinite(value));
+  return sound && typeof x === 'number' && typeof y === 'number' && typeof zoom === 'number' && zoom > 0
+    ? { x, y, zoom }
+    : null;
+}
+
 const STEP = 1.25;
 /** Against the drawing fitted into its pane. */
 const LEAST = 0.5;

@@ -1,0 +1,159 @@
+import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
+import { h, say } from '../dom.js';
+import type { OrderedStep } from './order.js';
+
+export type Go = 'first' | 'set-up-before' | 'before' | 'after' | 'set-up-after' | 'last';
+
+export interface BarActions {
+  readonly go: (where: Go) => void;
+  readonly tick: (content: string, on: boolean) => void;
+  readonly reveal: () => void;
+}
+
+/** Where the reader stands in the job. */
+export interface Standing {
+  readonly step: OrderedStep;
+  /** Its place among the steps that are stepped through, and how many these are. */
+  readonly index: number;
+  readonly count: number;
+  readonly setUps: number;
+}
+
+/** Steps forward and back, ticks, and the words of the step. */
+export class Bar {
+  readonly element: HTMLElement;
+  readonly words: HTMLElement;
+  private readonly buttons: Readonly<Record<Go, HTMLButtonElement>>;
+  private readonly where = h('p', { class: 'where' });
+  private readonly count = h('span', { class: 'count' });
+  private readonly set = h('input', { type: 'checkbox', id: 'tick-set' });
+  private readonly bored = h('input', { type: 'checkbox', id: 'tick-bored' });
+  private readonly title = h('h1', {});
+  private readonly size = h('span', { class: 'size' });
+  private readonly text = h('button', {
+    type: 'button',
+    class: 'to-text',
+    title: 'Go to the line that makes the panel (Enter)',
+  });
+  private readonly move = h('p', { class: 'move' });
+  private readonly lie = h('p', { class: 'lie' });
+  private readonly bore = h('p', { class: 'bores' });
+  private readonly notes = h('p', { class: 'step-notes' });
+  /** Says each new step once to a reader who listens. */
+  private readonly live = h('p', { class: 'unseen', 'aria-live': 'polite' });
+  private standing: Standing | null = null;
+
+  constructor(actions: BarActions) {
+    const button = (where: Go, sign: string, title: string): HTMLButtonElement => {
+      const one = h('button', { type: 'button', class: `go-${where}`, title, 'aria-label': title }, icon(sign));
+      one.addEventListener('click', () => actions.go(where));
+      return one;
+    };
+    this.buttons = {
+      first: button('first', 'M4 3V13M13 3L6 8L13 13Z', 'First step (Home)'),
+      'set-up-before': button('set-up-before', 'M8.5 3L3 8L8.5 13ZM14 3L8.5 8L14 13Z', 'Set-up before (Page Up)'),
+      before: button('before', 'M11 3L4.5 8L11 13Z', 'Step back (Left)'),
+      after: button('after', 'M5 3L11.5 8L5 13Z', 'Step forward (Right)'),
+      'set-up-after': button('set-up-after', 'M7.5 3L13 8L7.5 13ZM2 3L7.5 8L2 13Z', 'Next set-up (Page Down)'),
+      last: button('last', 'M12 3V13M3 3L10 8L3 13Z', 'Last step (End)'),
+    };
+    this.set.addEventListener('change', () => {
+      if (this.standing !== null) actions.tick(this.standing.step.listed.content, this.set.checked);
+    });
+    this.bored.addEventListener('change', () => {
+      if (this.standing !== null) actions.tick(this.standing.step.run.content, this.bored.checked);
+    });
+    this.text.append('Text');
+    this.text.addEventListener('click', () => actions.reveal());
+    const { buttons } = this;
+    this.element = h(
+      'div',
+      { class: 'bar' },
+      h(
+        'div',
+        { class: 'steps', role: 'toolbar', 'aria-label': 'Steps' },
+        buttons.first,
+        buttons['set-up-before'],
+        buttons.before,
+        this.count,
+        buttons.after,
+        buttons['set-up-after'],
+        buttons.last,
+      ),
+      this.where,
+      h(
+        'div',
+        { class: 'tick-boxes' },
+        h('label', { for: 'tick-set', title: 'The machine stands as listed' }, this.set, 'Machine set'),
+        h(
+          'label',
+          { for: 'tick-bored', title: 'This panel is done in this set-up (Space)' },
+          this.bored,
+          'Panel bored',
+        ),
+      ),
+    );
+    this.words = h(
+      'div',
+      { class: 'step-words' },
+      h('div', { class: 'title' }, this.title, this.size, this.text),
+      this.move,
+      this.lie,
+      this.bore,
+      this.notes,
+      this.live,
+    );
+  }
+
+  showStanding(standing: Standing | null, ticks: ReadonlySet<string>): void {
+    this.standing = standing;
+    this.element.hidden = standing === null;
+    if (standing === null) return;
+    const { step, index, count, setUps } = standing;
+    say(this.count, `${index + 1} / ${count}`);
+    this.count.setAttribute('aria-label', `Step ${index + 1} of ${count}`);
+    say(this.where, `Set-up ${step.place + 1} of ${setUps}: ${step.setUp}`);
+    this.set.checked = ticks.has(step.listed.content);
+    this.bored.checked = ticks.has(step.run.content);
+    const off = (where: Go, is: boolean): void => {
+      this.buttons[where].disabled = is;
+    };
+    off('first', index === 0);
+    off('before', index === 0);
+    off('set-up-before', index === 0);
+    off('after', index === count - 1);
+    off('last', index === count - 1);
+    off('set-up-after', index === count - 1);
+  }
+
+  showWords(scene: MachineScene | null, step: OrderedStep | null): void {
+    this.words.hidden = scene === null || step === null;
+    if (scene === null || step === null) return;
+    const { words, title } = scene;
+    const steps = step.run.steps.length;
+    say(this.title, title);
+    say(this.size, `${step.run.size}${steps > 1 ? `, stroke ${step.step + 1} of ${steps} in this set-up` : ''}`);
+    say(this.move, words.move ?? '');
+    this.move.hidden = words.move === null;
+    say(this.lie, words.lie);
+    say(this.bore, words.bore);
+    say(this.notes, words.notes.join(' '));
+    say(this.live, `${title}. ${words.move ?? ''} ${words.lie} ${words.bore} ${words.notes.join(' ')}`);
+  }
+}
+
+function icon(d: string): SVGSVGElement {
+  const namespace = 'http://www.w3.org/2000/svg';
+  const svg = document.createElementNS(namespace, 'svg');
+  for (const [name, value] of Object.entries({
+    viewBox: '0 0 16 16',
+    width: '16',
+    height: '16',
+    'aria-hidden': 'true',
+  }))
+    svg.setAttribute(name, value);
+  const path = document.createElementNS(namespace, 'path');
+  path.setAttribute('d', d);
+  svg.append(path);
+  return svg;
+}

@@ -1,0 +1,254 @@
+import type { ListedRun, ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/set-up-messages.js';
+import { h, say } from '../dom.js';
+
+export interface ListActions {
+  readonly tick: (contents: readonly string[], on: boolean) => void;
+  /** The reader wants to see the steps of a panel in a set-up. */
+  readonly choose: (setUp: ListedSetUp, run: ListedRun) => void;
+  readonly reveal: (carcass: string, panel: string) => void;
+}
+
+type Reply = Extract<SetUpsReply, { kind: 'set-ups' }>;
+
+/** What keeps up to date in one set-up of the list without building it anew. */
+interface Card {
+  readonly setUp: ListedSetUp;
+  readonly element: HTMLDetailsElement;
+  readonly set: HTMLInputElement;
+  readonly progress: HTMLElement;
+  readonly runs: readonly { readonly run: ListedRun; readonly row: HTMLElement; readonly box: HTMLInputElement }[];
+}
+
+/** The whole job in the order to run, machine by machine, with what is ticked off. Rebuilt only where the plan differs. */
+export class SetUpList {
+  readonly element = h('section', { class: 'set-ups', 'aria-label': 'Set-up list' });
+  private readonly totals = h('p', { class: 'totals' });
+  private readonly done = h('p', { class: 'done', role: 'status' });
+  private readonly meter = h('progress', { 'aria-label': 'Panels bored' });
+  private readonly left = h('ul', { class: 'left-out' });
+  private readonly host = h('div', { class: 'machines' });
+  private cards: readonly Card[] = [];
+  private shown = '';
+
+  constructor(private readonly actions: ListActions) {
+    this.element.append(
+      h('div', { class: 'overview' }, this.totals, h('div', { class: 'meter' }, this.meter, this.done), this.left),
+      this.host,
+    );
+  }
+
+  show(reply: Reply): void {
+    say(this.totals, reply.totals.words);
+    this.left.replaceChildren(...leftOut(reply).map((words) => h('li', {}, words)));
+    this.left.hidden = this.left.children.length === 0;
+    const content = JSON.stringify(
+      reply.setUps.map(({ runs, ...rest }) => [rest, runs.map(({ range: _, ...run }) => run)]),
+    );
+    if (content === this.shown) return;
+    this.shown = content;
+    const focused = document.activeElement instanceof HTMLElement ? document.activeElement.dataset.key : undefined;
+    const { scrollTop } = this.element;
+    const cards: Card[] = [];
+    const machines = runsOfMachine(reply.setUps).map(({ machine, kindWords, setUps }) =>
+      h(
+        'section',
+        { class: 'machine-group' },
+        h(
+          'h2',
+          {},
+          machine,
+          h(
+            'span',
+            { class: 'kind' },
+            `${kindWords}, ${setUps.length === 1 ? '1 set-up' : `${setUps.length} set-ups`}`,
+          ),
+        ),
+        ...setUps.map(({ setUp, place }) => {
+          const card = this.card(setUp, place);
+          cards.push(card);
+          return card.element;
+        }),
+      ),
+    );
+    this.cards = cards;
+    this.host.replaceChildren(...machines);
+    this.element.scrollTop = scrollTop;
+    if (focused !== undefined) this.host.querySelector<HTMLElement>(`[data-key="${CSS.escape(focused)}"]`)?.focus();
+  }
+
+  clear(): void {
+    this.shown = '';
+    this.cards = [];
+    this.host.replaceChildren();
+    say(this.totals, '');
+    say(this.done, '');
+    this.left.hidden = true;
+  }
+
+  private card(setUp: ListedSetUp, place: number): Card {
+    const set = h('input', { type: 'checkbox', id: `set-${setUp.id}`, 'data-key': `set-${setUp.id}` });
+    set.addEventListener('change', () => this.actions.tick([setUp.content], set.checked));
+    const progress = h('span', { class: 'progress' });
+    const runs = setUp.runs.map((run, index) => {
+      const id = `run-${setUp.id}-${index}`;
+      const box = h('input', {
+        type: 'checkbox',
+        id,
+        'data-key': id,
+        'aria-label': `${run.carcass}, ${run.panel} bored`,
+      });
+      box.addEventListener('change', () => this.actions.tick([run.content], box.checked));
+      const open = h(
+        'button',
+        { type: 'button', class: 'run-open', 'data-key': `open-${id}`, title: 'Show its steps on the machine' },
+        h('span', { class: 'run-name' }, `${run.carcass}, ${run.panel}`),
+        h('span', { class: 'run-size' }, run.size),
+        h('span', { class: 'run-strokes' }, counted(run.steps.length, 'stroke')),
+      );
+      open.addEventListener('click', () => this.actions.choose(setUp, run));
+      const text = h(
+        'button',
+        {
+          type: 'button',
+          class: 'run-text',
+          'aria-label': `${run.carcass}, ${run.panel}: show in the text`,
+          title: 'Go to the line that makes the panel',
+        },
+        'Text',
+      );
+      text.addEventListener('click', () => this.actions.reveal(run.carcass, run.panel));
+      return { run, box, row: h('li', { 'data-run': `${setUp.id}/${run.carcass}/${run.panel}` }, box, open, text) };
+    });
+    const all = h(
+      'button',
+      { type: 'button', class: 'tick-all', title: 'Tick off every panel of this set-up' },
+      'All bored',
+    );
+    all.addEventListener('click', () =>
+      this.actions.tick(
+        setUp.runs.map(({ content }) => content),
+        true,
+      ),
+    );
+    const body = h(
+      'div',
+      { class: 'card-body' },
+      h(
+        'div',
+        { class: 'to-set' },
+        h(
+          'label',
+          { for: set.id, class: 'set' },
+          set,
+          h('span', {}, setUp.changes.length === 0 ? 'Nothing is to be changed' : 'Machine set'),
+          h('span', { class: 'time' }, setUp.time),
+        ),
+        h('ol', { class: 'changes' }, ...setUp.changes.map((words) => h('li', {}, words))),
+        h(
+          'dl',
+          { class: 'settings' },
+          ...setUp.settings.map(({ name, value, changed }) =>
+            h(
+              'div',
+              { class: changed ? 'changed' : null },
+              h('dt', {}, name),
+              h('dd', {}, value, ...(changed ? [h('span', { class: 'unseen' }, ' (change)')] : [])),
+            ),
+          ),
+        ),
+      ),
+      h('ul', { class: 'lay' }, ...setUp.lay.map((words) => h('li', {}, words))),
+      h(
+        'div',
+        { class: 'runs-head' },
+        h(
+          'span',
+          {},
+          `${counted(setUp.runs.length, 'panel')}, ${counted(setUp.strokes, 'stroke')}, ${counted(setUp.holes, 'hole')}`,
+        ),
+        all,
+      ),
+      h('ul', { class: 'runs' }, ...runs.map(({ row }) => row)),
+    );
+    const element = h(
+      'details',
+      { class: 'card-set-up', open: true, 'data-set-up': setUp.id },
+      h(
+        'summary',
+        { 'data-key': `summary-${setUp.id}` },
+        h('span', { class: 'number' }, String(place + 1)),
+        h('span', { class: 'id' }, setUp.id),
+        progress,
+      ),
+      body,
+    );
+    return { setUp, element, set, progress, runs };
+  }
+
+  /** @param fold whether set-ups that are done are folded away: when the list comes, not under the reader's hands */
+  showTicks(ticks: ReadonlySet<string>, fold: boolean): void {
+    let [bored, all] = [0, 0];
+    for (const { setUp, element, set, progress, runs } of this.cards) {
+      set.checked = ticks.has(setUp.content);
+      let own = 0;
+      for (const { run, box, row } of runs) {
+        box.checked = ticks.has(run.content);
+        row.classList.toggle('bored', box.checked);
+        own += Number(box.checked);
+      }
+      const isDone = own === runs.length;
+      element.classList.toggle('is-done', isDone);
+      if (fold) element.open = !isDone;
+      say(progress, isDone ? 'done' : `${own} of ${counted(runs.length, 'panel')} bored`);
+      bored += own;
+      all += runs.length;
+    }
+    say(this.done, `${bored} of ${all} panel runs ticked off`);
+    this.meter.max = Math.max(all, 1);
+    this.meter.value = bored;
+  }
+
+  /** Marks the panel whose step is shown, and brings it into sight when that is wanted. */
+  showCurrent(setUp: string, carcass: string, panel: string, scroll: boolean): void {
+    const name = `${setUp}/${carcass}/${panel}`;
+    for (const { element, setUp: own, runs } of this.cards) {
+      element.classList.toggle('current', own.id === setUp);
+      for (const { row } of runs) {
+        const is = row.dataset.run === name;
+        row.classList.toggle('current', is);
+        if (is) row.setAttribute('aria-current', 'step');
+        else row.removeAttribute('aria-current');
+        if (is && scroll) {
+          element.open = true;
+          row.scrollIntoView({ block: 'nearest' });
+        }
+      }
+    }
+  }
+}
+
+/** Neighbours in the order that stand on one machine. */
+function runsOfMachine(
+  setUps: readonly ListedSetUp[],
+): { machine: string; kindWords: string; setUps: { setUp: ListedSetUp; place: number }[] }[] {
+  const groups: ReturnType<typeof runsOfMachine> = [];
+  setUps.forEach((setUp, place) => {
+    const last = groups.at(-1);
+    if (last?.machine === setUp.machine) last.setUps.push({ setUp, place });
+    else groups.push({ machine: setUp.machine, kindWords: setUp.kindWords, setUps: [{ setUp, place }] });
+  });
+  return groups;
+}
+
+function leftOut({ broken, unbored }: Reply): string[] {
+  const missing = broken.length === 0 ? [] : [`Not in this list, because the text has errors: ${broken.join(', ')}.`];
+  return [
+    ...missing,
+    ...unbored.map(
+      ({ carcass, panel, count, reason }) =>
+        `${carcass}, ${panel}: ${counted(count, 'hole')} not bored by any set-up. ${reason}`,
+    ),
+  ];
+}
+
+const counted = (count: number, word: string): string => (count === 1 ? `1 ${word}` : `${count} ${word}s`);

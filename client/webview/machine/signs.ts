@@ -1,0 +1,53 @@
+import type { MachineScene, Sign } from '../../../shared-core/drawing/machine-view/scene.js';
+import type { SvgNode } from '../../../shared-core/drawing/svg-tree.js';
+import { h } from '../dom.js';
+import { patch } from '../patch.js';
+
+const circle = (name: string, r: number, line = ''): SvgNode => ({
+  tag: 'circle',
+  key: name,
+  attributes: { class: `${name} ${line}`, cx: '8', cy: '8', r: String(r) },
+  children: [],
+});
+const path = (name: string, d: string, line = ''): SvgNode => ({
+  tag: 'path',
+  key: `${name}${d}`,
+  attributes: { class: `${name} ${line}`, d },
+  children: [],
+});
+
+/** Each sign as the drawing has it, in a box of 16. */
+const SIGNS: Readonly<Record<Sign, readonly SvgNode[]>> = {
+  'spindle-loaded': [circle('spindle-loaded', 6, 'line-outline'), circle('bit', 3)],
+  'spindle-empty': [path('spindle-empty fill-paper', 'M5 5H11V11H5Z')],
+  'hole-made': [circle('hole-made', 4, 'line-fine')],
+  'hole-now': [circle('hole-now', 4, 'line-fine')],
+  'hole-to-come': [circle('hole-to-come', 4, 'line-fine')],
+  'stop-used': [path('stop-used line-outline', 'M5.5 2H10.5V14H5.5Z')],
+  'stop-standing': [path('stop-standing line-outline', 'M5.5 2H10.5V14H5.5Z')],
+  'stop-lowered': [path('stop-lowered line-hidden', 'M5.5 2H10.5V14H5.5Z')],
+  clamp: [path('clamp line-fine', 'M3 3H13V13H3ZM3 3L13 13M13 3L3 13')],
+  'hands-clear': [path('zone line-phantom', 'M1 3H15V13H1Z')],
+  band: [path('band line-band', 'M1 8H15')],
+};
+
+/** What the signs of a scene mean. Rebuilt only where it differs. */
+export class Legend {
+  readonly element = h('ul', { class: 'legend', 'aria-label': 'Signs' });
+  private shown = '';
+
+  show(scene: MachineScene): void {
+    const content = JSON.stringify(scene.signs);
+    if (content === this.shown) return;
+    this.shown = content;
+    this.element.replaceChildren(...scene.signs.map(({ sign, words }) => h('li', {}, iconOf(sign), words)));
+  }
+}
+
+function iconOf(sign: Sign): SVGSVGElement {
+  const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  const attributes = { viewBox: '0 0 16 16', width: '16', height: '16', 'aria-hidden': 'true', class: 'machine' };
+  for (const [name, value] of Object.entries(attributes)) svg.setAttribute(name, value);
+  patch(svg, [{ tag: 'g', key: 'sign', attributes: { class: 'shapes' }, children: SIGNS[sign] }]);
+  return svg;
+}
