@@ -49,7 +49,9 @@ test('stop positions by the shop’s own names, and hole numbers, behind the val
   expect(all).toContain('fixed-shelves: [712 | long-left and long-right 712 mm');
   expect(all).toContain('dividers: 1 | long-left and long-right 234 mm');
   // From the top end: 2064 - 1704 in the side; the divider ends 16 mm lower.
-  expect(all).toContain('fixed-shelves: [1704 | long-left and long-right 360 mm (left and right), 344 mm (divider-1)');
+  expect(all).toContain(
+    'fixed-shelves: [1704 | long-left and long-right 360 mm (left and right), long-left and long-right 344 mm (divider-1)',
+  );
   expect(all).toContain('- { at: 361.5 | hole 12 in left, 11 in divider-1');
   // Two shelves of 720: on the grid at 232 and 456 mm, (232 - 8) / 32 = 7 pitches above the first hole.
   expect(all).toContain('loose-shelves: 2 | holes 8 and 15');

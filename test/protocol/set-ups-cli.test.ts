@@ -12,13 +12,26 @@ beforeAll(() => {
 });
 afterAll(() => folder.close());
 
-function run(...args: string[]): { code: number | null; out: string; err: string } {
+interface Ran {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** The same command is run once. */
+const ran = new Map<string, Ran>();
+
+function run(...args: string[]): Ran {
+  const known = ran.get(args.join(' '));
+  if (known !== undefined) return known;
   const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
     cwd: folder.path,
     encoding: 'utf8',
     maxBuffer: 1e8,
   });
-  return { code: status, out: stdout, err: stderr };
+  const result = { code: status, out: stdout, err: stderr };
+  ran.set(args.join(' '), result);
+  return result;
 }
 
 type Face = 'inside' | 'outside' | 'reference-end' | 'far-end';
