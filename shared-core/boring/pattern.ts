@@ -18,7 +18,8 @@ export interface PatternWish {
  * really has: the first and the last that find room, and between them the fewest, evenly spread, that keep neighbours
  * within the spacing. Empty where not even one finds room.
  * A panel that starts whole pitches behind the front takes the same spindles as one at the front, counted from its own
- * front edge. One too narrow for two places takes those in front of the first spindle too: the fence is then set nearer.
+ * front edge. One too narrow for two places, or left with fewer by the end of the line, takes those in front of its first
+ * spindle too: the fence is then set nearer.
  * One that lies beyond the last spindle is bored as if the line went on: a rule says that it is past the reach.
  * Staggered, each place moves to the next free spindle behind it, or in front of it where there is none.
  */
@@ -30,10 +31,10 @@ export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Mi
   const datum = wish.overlap.from % pitch === 0 ? wish.overlap.from / pitch : 0;
   const nearest = Math.ceil((room.from - first) / pitch);
   const furthest = Math.floor((room.to - first) / pitch);
+  const last = nearest < line.count ? Math.min(furthest, line.count - 1) : furthest;
   const usual = Math.max(nearest, datum);
-  const start = usual < furthest ? usual : nearest;
-  if (start > furthest) return [];
-  const last = start < line.count ? Math.min(furthest, line.count - 1) : furthest;
+  const start = usual < last ? usual : nearest;
+  if (start > last) return [];
 
   const steps = last - start;
   const longest = Math.max(1, Math.floor(wish.spacing / pitch));

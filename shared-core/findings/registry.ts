@@ -6,6 +6,7 @@ import { bandUnknown } from './rules/band-unknown.js';
 import { bitMissing } from './rules/bit-missing.js';
 import { boardUnknown } from './rules/board-unknown.js';
 import { boreInGroove } from './rules/bore-in-groove.js';
+import { boreTooShort } from './rules/bore-too-short.js';
 import { boresCollide } from './rules/bores-collide.js';
 import { boringDepthOutOfRange } from './rules/boring-depth-out-of-range.js';
 import { breakThrough } from './rules/break-through.js';
@@ -44,6 +45,7 @@ export const rules: readonly CarcassRule[] = [
   shelfPastStop,
   dowelsUnmatched,
   dowelDepths,
+  boreTooShort,
   dowelPlaceUnused,
   jointNotHeld,
   boresCollide,

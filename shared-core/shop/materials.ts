@@ -1,3 +1,7 @@
+import type { Finding } from '../document/finding.js';
+import { half, type Unit } from '../length/units.js';
+import { showLength } from '../length/write.js';
+import { errorAt } from '../schema/read.js';
 import type { Band, Board, Fitting } from './model.js';
 import type { Names } from './names.js';
 import type { ShopInput } from './schema.js';
@@ -54,7 +58,8 @@ export function fittingsOf(input: Input, names: Names): ReadonlyMap<string, Fitt
         place: names.place(entry),
         diameter: dowel.diameter.value,
         length: dowel.length.value,
-        inFace: dowel['in-face'].value,
+        // One that leaves nothing for the end is told; half and half then stands in for it.
+        inFace: leavesEnd(dowel) ? dowel['in-face'].value : half(dowel.length.value),
       },
       'fitting',
     );
@@ -96,4 +101,21 @@ export function fittingsOf(input: Input, names: Names): ReadonlyMap<string, Fitt
     );
   }
   return fittings;
+}
+
+type DowelInput = NonNullable<Input['dowels']>['value'][number]['value']['value'];
+
+function leavesEnd(dowel: DowelInput): boolean {
+  return dowel['in-face'].value < dowel.length.value;
+}
+
+/** A dowel must be longer than its bore in the face is deep, or nothing of it stands in the end. */
+export function checkDowels(input: Input, unit: Unit, findings: Finding[]): void {
+  for (const { value } of input.dowels?.value ?? []) {
+    if (leavesEnd(value.value)) continue;
+    const { 'in-face': inFace, length } = value.value;
+    const [deep, long] = [inFace, length].map((one) => showLength(one.value, unit));
+    const message = `The bore in the face is ${deep} deep and the dowel ${long} long: nothing of it is left for the end. Write a smaller \`in-face\`.`;
+    findings.push(errorAt('value-wrong', inFace.place, message));
+  }
 }

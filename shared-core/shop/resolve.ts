@@ -6,7 +6,7 @@ import type { Unit } from '../length/units.js';
 import { errorAt, readBySchema } from '../schema/read.js';
 import { habitsOf } from './habits.js';
 import { machinesOf } from './machines.js';
-import { bandsOf, boardsOf, fittingsOf } from './materials.js';
+import { bandsOf, boardsOf, checkDowels, fittingsOf } from './materials.js';
 import type { Shop } from './model.js';
 import { Names } from './names.js';
 import { shopSchema, type ShopInput } from './schema.js';
@@ -29,6 +29,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const read = readBySchema(shopSchema, root, { unit, part: 'shop', path: [], place });
   findings.push(...read.findings);
   const input: ShopInput['value'] = read.value?.value ?? {};
+  checkDowels(input, unit, findings);
   const names = new Names(findings, base === null);
   const stock = {
     boards: filled(boardsOf(input, names), base?.boards),

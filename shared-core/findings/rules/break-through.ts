@@ -39,7 +39,9 @@ export const breakThrough: CarcassRule = {
           (under <= 0
             ? 'the bit comes out on the other side. '
             : `${show(context, under)} of wood stays under the bore, less than ${show(context, least)}. `) +
-          'Bore less deep, or take a thicker board.',
+          (bore.purpose === 'row'
+            ? 'Give the shop a smaller `row-depth`, or take a thicker board.'
+            : 'Bore less deep, or take a thicker board.'),
         bores: same.map((one) => one.bore.id),
         repairs:
           own !== undefined && ownText(own)

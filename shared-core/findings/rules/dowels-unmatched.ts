@@ -32,7 +32,7 @@ export const dowelsUnmatched: CarcassRule = {
   },
 };
 
-type Choice = 'dowels' | 'joint';
+type Choice = 'dowels' | 'joint' | 'faceDepth';
 
 /** What one panel says for itself and its mates do not. */
 interface Cause {
@@ -49,7 +49,7 @@ interface Fault {
 function faultOf(context: CarcassContext, mating: Mating, faults: readonly MateFault[]): Fault {
   const { facePanel, endPanel } = mating.joint;
   const lonely = mating.unmatchedInEnd.length + mating.unmatchedInFace.length > 0;
-  const order: readonly Choice[] = lonely ? ['dowels', 'joint'] : ['joint', 'dowels'];
+  const order: readonly Choice[] = isBlind(mating) ? ['faceDepth'] : lonely ? ['dowels', 'joint'] : ['joint', 'dowels'];
   const causes = order.flatMap((choice) =>
     [facePanel, endPanel].flatMap((panel): Cause[] => {
       const value: Located<unknown> | undefined = chosen(context.spec, panel, choice);
@@ -57,6 +57,11 @@ function faultOf(context: CarcassContext, mating: Mating, faults: readonly MateF
     }),
   );
   return { mating, faults, cause: causes[0] ?? null };
+}
+
+/** True where the holes for screws do not come out of the face panel, so that no screw gets through. */
+function isBlind({ unmatchedInFace }: Mating): boolean {
+  return unmatchedInFace.some(({ bore }) => bore.purpose === 'clearance' && !bore.through);
 }
 
 function found(context: CarcassContext, same: readonly Fault[]): Found {
@@ -74,7 +79,9 @@ function found(context: CarcassContext, same: readonly Fault[]): Found {
   return {
     place: cause?.value.place ?? joint.place,
     panel,
-    message: `${panel} and ${listed(mates)} do not match: ${reason(context, same[0]!, panel)}. Give both the same places and the same fitting.`,
+    message:
+      `${panel} and ${listed(mates)} do not match: ${reason(context, same[0]!, panel)}. ` +
+      (isBlind(mating) ? 'Leave their depth to the fitting.' : 'Give both the same places and the same fitting.'),
     related: relatedTo(context, same, panel, mates),
     bores: distinct(bores),
     repairs: cause === null ? [] : repairs(context, same, cause, mates),
@@ -85,6 +92,11 @@ function found(context: CarcassContext, same: readonly Fault[]): Found {
 function reason(context: CarcassContext, { mating, faults }: Fault, panel: string): string {
   const { joint, unmatchedInEnd, unmatchedInFace } = mating;
   const mate = joint.facePanel === panel ? joint.endPanel : joint.facePanel;
+  if (isBlind(mating)) {
+    const depth = show(context, unmatchedInFace[0]!.bore.depth);
+    const thickness = show(context, panelOf(context, joint.facePanel)?.thickness ?? 0);
+    return `the holes for the screws are ${depth} deep in ${joint.facePanel}, which is ${thickness} thick, and do not come through`;
+  }
   if (unmatchedInEnd.length + unmatchedInFace.length === 0)
     return mateReason(context, faults[0]!, joint.facePanel, joint.endPanel);
   const [own, others] =
@@ -152,6 +164,8 @@ function repairs(
   mates: readonly string[],
 ): readonly Repair[] {
   const { spec } = context;
+  if (choice === 'faceDepth')
+    return [{ title: `Leave the depth in ${panel} to the fitting`, changes: [remove(value.path)], preferred: true }];
   const what = choice === 'dowels' ? 'its own list of dowels' : 'its own fitting';
   const offers: Repair[] = [
     {

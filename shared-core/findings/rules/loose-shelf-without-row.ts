@@ -1,8 +1,10 @@
 import type { Row } from '../../boring/model.js';
 import { chosen } from '../../carcass/choices.js';
 import type { Panel } from '../../carcass/model.js';
+import { extentsOf } from '../../carcass/pose.js';
 import type { Located } from '../../document/place.js';
 import type { RowChoice, ShelfSpec } from '../../job/model.js';
+import { half } from '../../length/units.js';
 import { ownText, remove, setLength, setWord } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { bayOf, distinct, grouped, panelsOfShelf, rowStart, rowsTowards } from '../lookups.js';
@@ -14,14 +16,14 @@ export const looseShelfWithoutRow: CarcassRule = {
   severity: 'error',
   hides: true,
   about: {
-    what: 'A loose shelf has no row of pin holes at one of its four corners, or the row does not reach its height.',
+    what: 'A loose shelf has no row of pin holes at one of its four corners, the row does not reach its height, or the shelf does not reach over the row.',
     why: 'A loose shelf lies on four pins: front and rear, left and right. Without one of them it tips.',
     remedy:
-      'Have both rows bored (`rows: both`) on both sides of its bay, or move the shelf to a height that the rows reach.',
+      'Have both rows bored (`rows: both`) on both sides of its bay, move the shelf to a height that the rows reach, or let its front and back edges reach over the pins.',
     example: 'kind: base\nwidth: 600\nrows: front\nloose-shelves: 1',
   },
   check(context) {
-    return [...missingRows(context), ...shortRows(context)];
+    return [...missingRows(context), ...shortRows(context), ...bareRows(context)];
   },
 };
 
@@ -121,6 +123,43 @@ function shortRows(context: CarcassContext): readonly Found[] {
     }
   }
   return found;
+}
+
+/** Rows that the shelf, as deep as it is, does not lie over. */
+function bareRows(context: CarcassContext): readonly Found[] {
+  const { spec } = context;
+  return spec.looseShelves.flatMap((shelf): readonly Found[] => {
+    const panel = panelsOfShelf(context, shelf)[0];
+    if (panel === undefined) return [];
+    const { from, to } = extentsOf(panel).y;
+    const bare = besides(context, panel)
+      .flatMap(({ rows }) => rows)
+      .find((row) => row.u - half(row.diameter) < from || row.u + half(row.diameter) > to);
+    if (bare === undefined) return [];
+    const atFront = bare.u - half(bare.diameter) < from;
+    const cause = atFront ? shelf.setback : (spec.rearRow ?? shelf.setback);
+    return [
+      {
+        place: cause.written ? cause.place : shelf.at.place,
+        panel: panel.key,
+        message:
+          `${panel.key} reaches from ${show(context, from)} to ${show(context, to)} behind the front, and the ${bare.line} row of ` +
+          `${bare.panel} stands ${show(context, bare.u)} behind it: the shelf does not lie on its ${bare.line} pins and tips. ` +
+          (atFront ? 'Make its setback smaller.' : 'Bring the rear row further to the front.'),
+        repairs: ownText(cause)
+          ? [
+              {
+                title: atFront
+                  ? `Leave the setback of ${shelf.key} to the shop`
+                  : 'Leave the place of the rear row to the shop',
+                changes: [remove(cause.path)],
+                preferred: true,
+              },
+            ]
+          : [],
+      },
+    ];
+  });
 }
 
 const lastHole = (context: CarcassContext, row: Row): number => rowStart(context, row) + (row.count - 1) * row.pitch;

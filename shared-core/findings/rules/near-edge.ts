@@ -30,16 +30,22 @@ export const nearEdge: CarcassRule = {
       `${place.part} ${place.start} ${bore.purpose} ${bore.diameter} ${border} ${wall}`;
     return grouped(close, cause).map((same): Found => {
       const { bore, border, wall, causes, place } = same[0]!;
-      const rim = bore.diameter - half(bore.diameter);
+      const fromEdge = wall + bore.diameter - half(bore.diameter);
+      const away =
+        fromEdge < 0
+          ? `${show(context, -fromEdge)} beyond the ${BORDERS[border]}`
+          : `${show(context, fromEdge)} from the ${BORDERS[border]}`;
       return {
         place,
         panel: bore.panel,
         severity: wall < 0 ? 'error' : 'warning',
         message:
           `${boresNamed(same.map((one) => one.bore))} in ${listed(distinct(same.map((one) => one.bore.panel)))} ${verb(same.length, 'stands', 'stand')} ` +
-          `${show(context, wall + rim)} from the ${BORDERS[border]} and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide: ` +
+          `${away} and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide: ` +
           (wall < 0
-            ? 'the edge is opened'
+            ? fromEdge < 0
+              ? 'the panel does not reach so far'
+              : 'the edge is opened'
             : `${show(context, wall)} of wood stays, less than ${show(context, least)}`) +
           '. Move them further in.',
         bores: same.map((one) => one.bore.id),

@@ -21,12 +21,13 @@ export const rowDistance: CarcassRule = {
       const reason = outOfHeads(drill, line, front);
       if (reason === null) continue;
       const where = `The ${line.line} row of ${listed(line.panels)} stands ${show(context, line.u)} from the front edge`;
-      const twice = reason === 'distance' && line.u >= drill.setback.min && line.u <= drill.setback.max;
+      const behind = line.u - (front ?? 0);
+      const twice = reason === 'distance' && behind > 0 && line.u >= drill.setback.min && line.u <= drill.setback.max;
       const why = {
         setback: `the first head of ${drill.name} can be set ${showSpan(context, drill.setback)} from the fence. Change the setback.`,
         'one-head': `${drill.name} has one head, which can be set ${showSpan(context, drill.setback)} from the fence. Leave the rear row out, or choose a drill with two heads.`,
         distance:
-          `${show(context, line.u - (front ?? 0))} behind the front row; the heads of ${drill.name} stand ` +
+          `${behind < 0 ? `${show(context, -behind)} in front of` : `${show(context, behind)} behind`} the front row; the heads of ${drill.name} stand ` +
           `${drill.headDistance === null ? '' : showSpan(context, drill.headDistance)} apart. ` +
           (twice ? 'It can only be bored in a set-up of its own.' : 'Bring it within that range.'),
       }[reason];

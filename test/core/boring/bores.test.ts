@@ -182,6 +182,7 @@ describe('the pattern', () => {
     { what: 'keeps its distance from the ends', from: 0, to: 160, gives: [53, 117] },
     { what: 'stops at the last spindle', from: 0, to: 560, count: 4, gives: [53, 149] },
     { what: 'goes on past the last spindle where none reaches', from: 320, to: 420, count: 4, gives: [373, 405] },
+    { what: 'takes two within reach where the usual ones are past the last', from: 640, to: 740, gives: [661, 693] },
     { what: 'starts behind a setback off the pitch, on the spindles', from: 20, to: 200, gives: [53, 181] },
     { what: 'starts behind a setback on the pitch, from there', from: 32, to: 200, gives: [85, 181] },
     { what: 'reaches in front of the first spindle where it is narrow', from: 0, to: 66, gives: [21, 53] },

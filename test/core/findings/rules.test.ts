@@ -236,6 +236,73 @@ const cases: readonly Case[] = [
     severity: 'warning',
   },
   {
+    rule: 'bore-too-short', // 50 less the side of 16
+    carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 33 }',
+    at: '33',
+    says: ['pilot holes in bottom', '33 mm deep', '50 mm long and passes 16 mm of board', '34 mm into the end'],
+    severity: 'error',
+    panel: 'bottom',
+  },
+  {
+    rule: 'bore-too-short', // a bolt of 8 opens into a cam of 15 no deeper than sqrt(7.5^2 - 4^2) = 6.34 before its centre
+    carcass: 'kind: wall\nwidth: 600\njoint: cam-15\npanels:\n  bottom: { end-depth: 27.6 }',
+    at: '27.6',
+    says: ['bolt bores in bottom', '27.6 mm deep', 'stands 34 mm from the end'],
+  },
+  {
+    rule: 'bore-too-short',
+    carcass: 'kind: wall\nwidth: 600\njoint: cam-15\npanels:\n  left: { face-depth: 10.5 }',
+    at: '10.5',
+    says: ['stud bores in left', '10.5 mm deep', 'goes in 11 mm'],
+  },
+  {
+    rule: 'bore-too-short',
+    carcass: 'kind: wall\nwidth: 600',
+    shop: 'boards: { back-3: { thickness: 3 }, heavy: { thickness: 25 } }\nscrews: { stub: { clearance: 5, pilot: 3, length: 25 } }\nhabits: { board: heavy, joint: stub }',
+    at: 'sink',
+    says: ['25 mm long and passes 25 mm', 'does not reach the end', 'longer screw'],
+  },
+  {
+    rule: 'dowels-unmatched',
+    carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  left: { face-depth: 10 }',
+    at: '10',
+    says: ['left and bottom and top', '10 mm deep in left', '16 mm thick', 'do not come through'],
+  },
+  {
+    rule: 'joint-not-held', // 60 of depth takes one spindle of 21, 53, ... with 12 beside it
+    carcass: 'kind: base\nwidth: 600\nrail-width: 60',
+    at: 'sink',
+    says: ['one bore only, 21 mm from the front', '60 mm deep', 'turn about it'],
+    severity: 'warning',
+  },
+  {
+    rule: 'loose-shelf-without-row',
+    carcass: 'kind: base\nwidth: 600\nloose-shelves: [{ at: 360, setback: 40 }]',
+    at: '40',
+    says: ['from 40 mm to 540 mm', 'front row of left stands 37 mm', 'tips', 'setback smaller'],
+    severity: 'error',
+  },
+  {
+    rule: 'loose-shelf-without-row', // 560 less the play of 1; the pin's hole reaches to 559.5
+    carcass: 'kind: base\nwidth: 600\nback: none\nrear-row: 557\nloose-shelves: 1',
+    at: '557',
+    says: ['from 5 mm to 559 mm', 'rear row of left stands 557 mm', 'rear pins', 'further to the front'],
+  },
+  {
+    rule: 'row-distance',
+    carcass: 'kind: base\nwidth: 600\nrear-row: 25',
+    at: '25',
+    says: ['12 mm in front of the front row', '96 mm to 640 mm'],
+    severity: 'error',
+  },
+  {
+    rule: 'near-edge',
+    carcass: 'kind: wall\nwidth: 600\nrear-row: 400',
+    at: '400',
+    says: ['70 mm beyond the back edge', 'does not reach so far'],
+    severity: 'error',
+  },
+  {
     rule: 'bores-collide', // with the front row, which stands 37 back; both at half a thickness from the end
     carcass: 'kind: base\nwidth: 600\ndowels: [37, 197, 501]',
     at: '37',

@@ -53,6 +53,16 @@ function withoutPlaces(model: unknown): Record<string, unknown> {
   return strip(model) as Record<string, unknown>;
 }
 
+test('a dowel that leaves nothing for the end is told, and bored half and half', () => {
+  const text = 'dowels:\n  deep: { diameter: 8, length: 30, in-face: 35 }\nhabits: { joint: deep }\n';
+  const { shop, findings } = readShop(text);
+  expect(findings.map(({ rule, place }) => [rule, text.slice(place.start, place.end)])).toEqual([
+    ['value-wrong', '35'],
+  ]);
+  expect(findings[0]!.message).toMatch(/35 mm deep and the dowel 30 mm long/);
+  expect(shop.fittings.get('deep')).toMatchObject({ inFace: 15_000, length: 30_000 });
+});
+
 describe('what a shop file does not say', () => {
   test('is as in the built-in shop', () => {
     expect(withoutPlaces(readShop('').shop)).toEqual({ ...withoutPlaces(neutralShop), title: '', neutral: false });

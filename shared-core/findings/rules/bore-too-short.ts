@@ -1,0 +1,92 @@
+import { matings, type Mate } from '../../boring/matings.js';
+import type { Bore } from '../../boring/model.js';
+import type { CamFitting, ConnectorScrew } from '../../shop/model.js';
+import type { Micrometres } from '../../length/units.js';
+import { boresNamed, depthOf } from '../bores.js';
+import { ownText, remove } from '../changes.js';
+import { distinct, grouped, panelOf } from '../lookups.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import { listed, show, verb } from '../words.js';
+
+export const boreTooShort: CarcassRule = {
+  name: 'bore-too-short',
+  severity: 'error',
+  about: {
+    what: 'A bore is shorter than the screw, the bolt or the stud that goes into it, or the screw does not reach the end at all.',
+    why: 'A screw that is driven past its pilot hole splits the end of the board. A bolt whose bore stops short of the cam cannot be caught by it, and a stud that is not home holds the joint apart. How far a screw goes into the end is its length less the thickness that it passes.',
+    remedy:
+      'Leave the depth to the fitting, or bore deeper; where a screw is too short for the board, take a longer one.',
+    example: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 10 }',
+  },
+  check(context) {
+    const short = matings(context.carcass, context.boring).flatMap(({ mates }) =>
+      mates.flatMap((mate) => (mate.faults.length > 0 ? [] : shortBores(context, mate))),
+    );
+    return grouped(short, ({ bore, why }) => {
+      const place = depthOf(context, bore)?.place ?? bore.place;
+      return `${place.part} ${place.start} ${why}`;
+    }).map((same) => found(context, same));
+  },
+};
+
+interface Short {
+  readonly bore: Bore;
+  readonly why: string;
+  readonly todo: string;
+}
+
+function shortBores(context: CarcassContext, { face, end }: Mate): readonly Short[] {
+  const fitting = end.fitting === null ? undefined : context.shop.fittings.get(end.fitting);
+  switch (fitting?.kind) {
+    case 'screw':
+      return shortPilot(context, fitting, face, end);
+    case 'cam':
+      return [...shortBolt(context, fitting, end), ...shortStud(context, fitting, face)];
+    default:
+      return [];
+  }
+}
+
+function shortPilot(context: CarcassContext, screw: ConnectorScrew, face: Bore, end: Bore): readonly Short[] {
+  const passed = panelOf(context, face.panel)?.thickness ?? 0;
+  const reach = screw.length - passed;
+  const through = `${screw.name} is ${show(context, screw.length)} long and passes ${show(context, passed)} of board`;
+  if (reach <= 0) return [{ bore: end, why: `${through}: it does not reach the end`, todo: 'Take a longer screw.' }];
+  if (end.depth >= reach) return [];
+  return [{ bore: end, why: `${through}, so it goes ${show(context, reach)} into the end`, todo: DEEPER }];
+}
+
+/** The bolt's bore must open into the cam's with its whole width: where its rim meets the round of the cam. */
+function shortBolt(context: CarcassContext, cam: CamFitting, end: Bore): readonly Short[] {
+  if (end.purpose !== 'cam-bolt') return [];
+  const short: Micrometres = cam.distance - end.depth;
+  if (short <= 0 || 4 * short ** 2 <= cam.camDiameter ** 2 - cam.boltDiameter ** 2) return [];
+  return [
+    { bore: end, why: `the cam of ${cam.name} stands ${show(context, cam.distance)} from the end`, todo: DEEPER },
+  ];
+}
+
+function shortStud(context: CarcassContext, cam: CamFitting, face: Bore): readonly Short[] {
+  if (face.purpose !== 'cam-stud' || face.depth >= cam.studDepth) return [];
+  return [{ bore: face, why: `the stud of ${cam.name} goes in ${show(context, cam.studDepth)}`, todo: DEEPER }];
+}
+
+const DEEPER = 'Bore deeper, or leave the depth to the fitting.';
+
+function found(context: CarcassContext, same: readonly Short[]): Found {
+  const { bore, why, todo } = same[0]!;
+  const own = depthOf(context, bore);
+  const bores = same.map((one) => one.bore);
+  return {
+    place: own?.place ?? bore.place,
+    panel: bore.panel,
+    message:
+      `${boresNamed(bores)} in ${listed(distinct(bores.map((one) => one.panel)))} ${verb(bores.length, 'is', 'are')} ` +
+      `${show(context, bore.depth)} deep, and ${why}. ${todo}`,
+    bores: bores.map(({ id }) => id),
+    repairs:
+      own !== undefined && ownText(own)
+        ? [{ title: `Leave the depth in ${bore.panel} to the fitting`, changes: [remove(own.path)], preferred: true }]
+        : [],
+  };
+}
