@@ -34,7 +34,13 @@ export function moveWords(panel: Panel, before: Step, after: Step, unit: Unit): 
 export function spindleName(setUp: SetUp, { head, spindle }: Pick<LoadedSpindle, 'head' | 'spindle'>): string {
   if (setUp.machine.kind === 'cup') return 'the spindle';
   const heads = setUp.machine.kind === 'line' ? setUp.fence.length : 1;
-  return heads > 1 ? `head ${head + 1}, spindle ${spindle + 1}` : `spindle ${spindle + 1}`;
+  return heads > 1 ? `${headName(head, heads)}, spindle ${spindle + 1}` : `spindle ${spindle + 1}`;
+}
+
+/** A head as its operator calls it: 'front head' and 'rear head' of two, 'head 2' of more, 'head' of one. */
+export function headName(head: number, heads: number): string {
+  if (heads === 2) return head === 0 ? 'front head' : 'rear head';
+  return heads > 2 ? `head ${head + 1}` : 'head';
 }
 
 /** Numbers in a list, three and more in a row as a run: '1, 6 and 10 to 15'. */
@@ -50,14 +56,14 @@ export function runsOfNumbers(numbers: readonly number[]): string {
   );
 }
 
-/** 'spindles 1 to 23 of head 1 and 1 to 23 of head 2' */
+/** 'spindles 1 to 23 of the front head, 1 to 23 of the rear head' */
 export function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' | 'spindle'>[]): string {
   if (setUp.machine.kind === 'cup') return 'the spindle';
   const heads = [...new Set(spindles.map(({ head }) => head))].sort((a, b) => a - b);
   const many = setUp.machine.kind === 'line' && setUp.fence.length > 1;
   const lists = heads.map((head) => {
     const numbers = spindles.filter((one) => one.head === head).map(({ spindle }) => spindle + 1);
-    return many ? `${runsOfNumbers(numbers)} of head ${head + 1}` : runsOfNumbers(numbers);
+    return many ? `${runsOfNumbers(numbers)} of the ${headName(head, setUp.fence.length)}` : runsOfNumbers(numbers);
   });
   return `${spindles.length === 1 ? 'spindle' : 'spindles'} ${many ? lists.join(', ') : listed(lists)}`;
 }
@@ -90,6 +96,9 @@ export function noteWords({ stroke, layout, working, holes }: Acted): string[] {
       ? [
           `${sentence(spindlesWords(setUp, beside))} ${beside.length === 1 ? 'is' : 'are'} loaded too, and ${beside.length === 1 ? 'comes' : 'come'} down beside the panel.`,
         ]
+      : []),
+    ...(layout.clamps.length > 0 && !layout.clamps.some(({ holds }) => holds)
+      ? ['No clamp comes down on the panel: hold it in a fixture.']
       : []),
     ...(setUp.extension ? ['The fence extension is on.'] : []),
     open === 0

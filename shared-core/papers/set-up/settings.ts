@@ -1,9 +1,10 @@
 import { figureWithUnit } from '../../drawing/figures.js';
+import { headName } from '../../drawing/machine-view/words.js';
 import { listed } from '../../drawing/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
 import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
-import { bitWords, headName, headsSet, loadedIn } from './spindles.js';
+import { bitWords, headsSet, loadedIn } from './spindles.js';
 
 /** One thing that stands on the machine, under the name that its operator has for it. */
 export interface Setting {
@@ -53,7 +54,7 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
       const stands = stood?.fence[head];
       if (machine.kind !== 'line')
         return at('fence', place, machine.kind === 'cup' ? 'to the spindle' : 'to spindle 1', stands);
-      return at(heads === 1 ? 'head' : headName(head, heads), place, 'from the fence', stands);
+      return at(headName(head, heads), place, 'from the fence', stands);
     }),
   ];
 }

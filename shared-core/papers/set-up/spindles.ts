@@ -1,20 +1,14 @@
+import { headName, runsOfNumbers } from '../../drawing/machine-view/words.js';
 import { listed } from '../../drawing/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { figureWithUnit } from '../../drawing/figures.js';
 import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
-import { numberWords } from './words.js';
 
 type Machine = SetUp['machine'];
 
 /** The bits that a set-up has in its spindles; every step of it has the same. */
 export function loadedIn({ runs }: SetUp): readonly LoadedSpindle[] {
   return runs[0]?.steps[0]?.spindles ?? [];
-}
-
-/** A head as its operator calls it: 'front head' and 'rear head' of two, 'head 2' of more, 'the head' of one. */
-export function headName(head: number, heads: number): string {
-  if (heads === 2) return head === 0 ? 'front head' : 'rear head';
-  return heads > 2 ? `head ${head + 1}` : 'the head';
 }
 
 /** How many heads of a machine stand in a set-up. */
@@ -66,7 +60,7 @@ function placesOf(spindles: readonly LoadedSpindle[], head: number, diameter: Mi
 
 function spindleWords(places: readonly number[], all: number): string {
   if (places.length === all && all > 1) return `all ${all} spindles`;
-  return `${places.length === 1 ? 'spindle' : 'spindles'} ${numberWords(places)}`;
+  return `${places.length === 1 ? 'spindle' : 'spindles'} ${runsOfNumbers(places)}`;
 }
 
 function headWords(here: readonly number[], heads: number): string {

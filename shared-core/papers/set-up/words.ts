@@ -1,6 +1,5 @@
 import type { Panel } from '../../carcass/model.js';
 import { figure } from '../../drawing/figures.js';
-import { listed } from '../../drawing/words.js';
 import type { Unit } from '../../length/units.js';
 
 /** The panels that set-ups speak of, and the unit that their owner reads. */
@@ -20,15 +19,4 @@ export function timeWords(seconds: number): string {
 /** '720 × 560 × 16 mm' */
 export function sizeWords({ length, width, thickness }: Panel, unit: Unit): string {
   return `${[length, width, thickness].map((size) => figure(size, unit)).join(' × ')} ${unit}`;
-}
-
-/** Whole numbers, ascending: '1, 6, 10 and 15'; three and more that follow each other as '2 to 5'. */
-export function numberWords(numbers: readonly number[]): string {
-  const runs: number[][] = [];
-  for (const number of numbers) {
-    const run = runs.at(-1);
-    if (run?.at(-1) === number - 1) run.push(number);
-    else runs.push([number]);
-  }
-  return listed(runs.flatMap((run) => (run.length < 3 ? run.map(String) : [`${run[0]!} to ${run.at(-1)!}`])));
 }

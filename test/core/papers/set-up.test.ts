@@ -10,7 +10,7 @@ import { bitChanges, changeSentences, inOrder, settingsOf } from '../../../share
 import { sheetsAsText } from '../../../shared-core/papers/set-up/sheet.js';
 import { bitWords } from '../../../shared-core/papers/set-up/spindles.js';
 import { totalsWords } from '../../../shared-core/papers/set-up/totals.js';
-import { numberWords, timeWords, type JobWords } from '../../../shared-core/papers/set-up/words.js';
+import { timeWords, type JobWords } from '../../../shared-core/papers/set-up/words.js';
 
 const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'demo', file), 'utf8');
 
@@ -36,14 +36,6 @@ test.each([
   [3600, '1 h'],
   [10_230, '2 h 50 min 30 s'],
 ])('%i seconds: %s', (seconds, words) => expect(timeWords(seconds)).toBe(words));
-
-test.each([
-  [[1], '1'],
-  [[1, 2], '1 and 2'],
-  [[1, 6, 10, 15], '1, 6, 10 and 15'],
-  [[1, 2, 3, 9], '1 to 3 and 9'],
-  [[2, 4, 5, 6, 8], '2, 4 to 6 and 8'],
-])('numbers %j: %s', (numbers, words) => expect(numberWords(numbers)).toBe(words));
 
 describe('bits in words, spindles counted from 1', () => {
   const plan = analyse(demo('kitchen.carcass.yaml')).plan();
