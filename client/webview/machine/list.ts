@@ -103,7 +103,11 @@ export class SetUpList {
         { type: 'button', class: 'run-open', 'data-key': `open-${id}`, title: 'Show its steps on the machine' },
         h('span', { class: 'run-name' }, `${run.carcass}, ${run.panel}`),
         h('span', { class: 'run-size' }, run.size),
-        h('span', { class: 'run-strokes' }, counted(run.steps.length, 'stroke')),
+        h(
+          'span',
+          { class: `run-strokes${run.steps.length === 1 ? ' once' : ''}` },
+          counted(run.steps.length, 'stroke'),
+        ),
       );
       open.addEventListener('click', () => this.actions.choose(setUp, run));
       const text = h(

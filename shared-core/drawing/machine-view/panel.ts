@@ -1,6 +1,6 @@
 import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
-import { boxOf, contains, grow } from '../boxes.js';
+import { boxOf, contains, grow, overlap } from '../boxes.js';
 import type { Drawn } from '../drawn.js';
 import { aboutBore } from '../hole-table.js';
 import { textBox, textWidth } from '../lettering.js';
@@ -9,6 +9,7 @@ import { mm } from '../view.js';
 import { edgeWord, endWord, sentence } from '../words.js';
 import type { SceneHole } from './scene.js';
 import type { Stage } from './stage.js';
+import { zoneBorders } from './table.js';
 import type { StrokeHole } from './strokes.js';
 
 /** The panel as it lies, its banded edges marked inside the outline, where no fence hides the mark. */
@@ -120,22 +121,31 @@ export function nameFace(stage: Stage, title: string, table: Box): void {
   }
 }
 
-/** Middle of the free room in an area for a box of this size, from the middle of the area outward. */
+/** Middle of the free room in an area for a box of this size, from the middle outward; across no border of the zone if it can be. */
 function freePlace(stage: Stage, area: Box, width: number, height: number): Point | null {
+  return placeIn(stage, area, width, height, zoneBorders(stage)) ?? placeIn(stage, area, width, height, []);
+}
+
+function placeIn(stage: Stage, area: Box, width: number, height: number, avoid: readonly Box[]): Point | null {
   for (const down of FROM_MIDDLE) {
     for (const right of FROM_MIDDLE) {
       const x = area.x + area.width * (0.5 + right);
       const y = area.y + area.height * (0.5 + down);
       const box = { x: x - width / 2, y: y - height / 2, width, height };
-      if (contains(area, box) && stage.pen.isFree(box, 0.8)) return { x, y };
+      if (!contains(area, box) || avoid.some((border) => overlap(border, box))) continue;
+      if (stage.pen.isFree(box, 0.8)) return { x, y };
     }
   }
   return null;
 }
-const FROM_MIDDLE: readonly number[] = Array.from(
-  { length: 31 },
-  (_, index) => (Math.ceil(index / 2) * (index % 2 === 0 ? 1 : -1)) / 33,
-);
+/** Parts of a length from its middle: 0, a step to one side, a step to the other, and so on to both ends. */
+function outward(steps: number): readonly number[] {
+  return Array.from(
+    { length: 2 * steps + 1 },
+    (_, index) => (Math.ceil(index / 2) * (index % 2 === 0 ? 1 : -1)) / (2 * steps + 2),
+  );
+}
+const FROM_MIDDLE = outward(15);
 
 /** The two ends and the front edge by name, inside the outline; the reference end with the mark of a datum (ISO 5459). */
 export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
@@ -149,6 +159,7 @@ export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
       besideEdge(stage, panel, end, words, table) ||
       inCorner(stage, panel, end, words, table);
     if (found) stage.pen.put(found);
+    else byLeader(stage, panel, end, words);
   }
   for (const words of front === null ? [name] : [`${name}, ${front.name}`, name]) {
     const found = besideEdge(stage, panel, 'front', words, table);
@@ -156,7 +167,7 @@ export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
       stage.pen.put(found);
       return;
     }
-    if (byLeader(stage, panel, words)) return;
+    if (byLeader(stage, panel, 'front', words)) return;
   }
 }
 
@@ -196,7 +207,7 @@ function markReference(stage: Stage, panel: Panel): void {
   }
 }
 
-const ALONG: readonly number[] = FROM_MIDDLE.map((part) => 0.5 + part);
+const ALONG: readonly number[] = outward(45).map((part) => 0.5 + part);
 
 /** A name along an edge: inside the panel if there is room, else beside it on the table; undefined where there is none. */
 function besideEdge(stage: Stage, panel: Panel, edge: EdgeName, words: string, table: Box): TextShape | undefined {
@@ -225,7 +236,7 @@ function inCorner(stage: Stage, panel: Panel, edge: EdgeName, words: string, tab
   const { x, y, width, height } = stage.panel;
   const out = outOf(stage, line);
   const shapes = [1.2, 2.6, 4.6, -4.6, 8, -8].flatMap((away) =>
-    [0, 1.5, 3, 6, 10, 15, 20, 26].flatMap((along): TextShape[] => {
+    [0, 1.5, 3, 6, 10].flatMap((along): TextShape[] => {
       if (isUpright(line)) {
         const base = stage.out < 0 ? y + height + stage.p(away + 2.5) : y - stage.p(away);
         return [
@@ -245,14 +256,14 @@ function inCorner(stage: Stage, panel: Panel, edge: EdgeName, words: string, tab
   });
 }
 
-/** The name of the front edge with a leader line that ends in an arrow on the outline (ISO 128-22). */
-function byLeader(stage: Stage, panel: Panel, words: string): boolean {
+/** The name of an edge with a leader line that ends in an arrow on the outline (ISO 128-22). */
+function byLeader(stage: Stage, panel: Panel, name: EdgeName, words: string): boolean {
   const { pen } = stage;
-  const edge = edgeLine(stage, panel, 'front', 0);
+  const edge = edgeLine(stage, panel, name, 0);
   const upright = isUpright(edge);
   // Beside the panel where the edge runs up the page; into it where it runs along the fence.
   const sign = upright ? outOf(stage, edge) : -outOf(stage, edge);
-  const what = { key: 'edge:front', class: 'label' } as const;
+  const what = { key: `edge:${name}`, class: 'label' } as const;
   for (const long of [7, 9, 11, 14, 17, 20, 24]) {
     for (const part of ALONG) {
       const tip = between(edge, part);

@@ -131,9 +131,11 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
     x.push({ from: mm(px) - more, to: mm(px) + more });
     y.push({ from: -mm(py) - more, to: -mm(py) + more });
   };
-  // An index move is drawn from where the panel lay before.
-  const moved = before !== null && isSameLay(before.stroke.step, stroke.step);
-  for (const lay of [layout, ...(moved ? [before.layout] : [])]) for (const [px, py] of lay.panel) seen(px, py, 30);
+  for (const [px, py] of layout.panel) seen(px, py, 30);
+  // An index move is drawn from where the end lay before.
+  const was = before !== null && isSameLay(before.stroke.step, stroke.step) ? before.layout.panel : [];
+  const end = was[stroke.step.end === 'reference-end' ? 0 : 1];
+  if (end !== undefined) seen(end[0], end[1], 20);
   // A panel that is not long is seen whole.
   const xs = layout.panel.map(([px]) => mm(px));
   const [left, right] = [Math.min(...xs), Math.max(...xs)];

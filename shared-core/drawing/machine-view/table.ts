@@ -126,9 +126,15 @@ export function handsClear(stage: Stage): Box[] {
   });
 }
 
+/** The border of the zone, piece by piece, as boxes that lettering had better not cross. */
+export function zoneBorders(stage: Stage): Box[] {
+  return unionOutline(handsClear(stage)).flatMap((loop) =>
+    loop.map((corner, at) => boxOf([corner, loop[(at + 1) % loop.length]!], stage.p(0.6))),
+  );
+}
+
 export function drawZone(stage: Stage): void {
-  const boxes = handsClear(stage);
-  unionOutline(boxes).forEach((loop, index) => {
+  unionOutline(handsClear(stage)).forEach((loop, index) => {
     stage.pen.path({ key: `zone-${index}`, class: 'zone' }, 'phantom', loop);
   });
 }
