@@ -42,13 +42,19 @@ test('a carcass: strokes and set-ups, each with its stops, depth and bits', asyn
 test('a fixed shelf: stop settings by the shop’s own names, depth and spindles, and what its joints come out like', async () => {
   const words = await over(kitchen, 'fixed-shelves: [712]', 17);
   expect(rowsOf(words, 'left')).toEqual([
-    ['left', 'borer-up-1', 'bottom end at long-left, 712 mm', '12 mm', 'Ø 8 mm in spindles 1, 6, 10 and 15'],
+    [
+      'left',
+      'borer-up-1',
+      'outside face down, bottom end at long-left, 712 mm',
+      '12 mm',
+      'Ø 8 mm in spindles 1, 6, 10 and 15',
+    ],
   ]);
-  expect(rowsOf(words, 'right')[0]).toContain('bottom end at long-right, 712 mm');
+  expect(rowsOf(words, 'right')[0]).toContain('outside face down, bottom end at long-right, 712 mm');
   // Half of 16 mm above the table; 30 + 1 - 12 deep.
   expect(rowsOf(words, 'shelf-1').map((row) => [row[2], row[3]])).toEqual([
-    ['left end to the head, front edge at square-left, 53 mm', '19 mm at 8 mm height'],
-    ['right end to the head, front edge at square-right, 53 mm', '19 mm at 8 mm height'],
+    ['outside face down, left end to the head, front edge at square-left, 53 mm', '19 mm at 8 mm height'],
+    ['outside face down, right end to the head, front edge at square-right, 53 mm', '19 mm at 8 mm height'],
   ]);
   expect(words).toContain('the 2 joints come out within');
 });
@@ -114,7 +120,7 @@ test('a panel chosen by name has its machine steps', async () => {
   const lay = rowsOf(words, 'left').map((row) => `${row[1]!} ${row[2]!}`);
   expect(lay.some((one) => one.includes('bottom end at near-left, 8 mm'))).toBe(true);
   expect(lay.some((one) => one.includes('top end at near-right, 8 mm'))).toBe(true);
-  expect(lay.some((one) => one.startsWith('row-drill-1 bottom end at row-left, 8 mm'))).toBe(true);
+  expect(lay.some((one) => one === 'row-drill-1 outside face down, bottom end at row-left, 8 mm')).toBe(true);
 });
 
 test('what the machines cannot do is not shown as if they could', async () => {

@@ -47,11 +47,12 @@ export function laidRuns(setUp: SetUp, words: JobWords): readonly LaidRun[] {
 export function laidRun(setUp: SetUp, run: Run, panel: Panel, unit: Unit): LaidRun {
   const read = strokesOf([setUp], run.carcass, run.panel, blankOf(panel));
   const tables = read.ok ? read.strokes.map(layOut) : [];
+  const mixed = facesDown(setUp).length > 1;
   const steps = run.steps.map((step, index): LaidStep => {
     const table = tables[index];
     return {
       turn: turnWords(step, run.steps[index - 1], table, tables[index - 1]),
-      lay: layWords(setUp, step, panel),
+      lay: mixed ? layWords(setUp, step, panel) : endWords(setUp, step, panel),
       along: alongWords(setUp, step, run.steps[index - 1], unit),
       lowered: table?.stops.filter(({ lowered }) => lowered).map(({ name }) => name) ?? [],
       held: table === undefined || table.clamps.length === 0 || table.clamps.some(({ holds }) => holds),
@@ -62,10 +63,19 @@ export function laidRun(setUp: SetUp, run: Run, panel: Panel, unit: Unit): LaidR
   return { carcass: run.carcass, panel: run.panel, size: sizeWords(panel, unit), content, steps };
 }
 
-/** 'bottom end at near-left'; 'left end to the head, front edge at square-left'. */
-export function layWords({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): string {
+/** 'outside face down, bottom end at near-left'; 'outside face down, left end to the head, front edge at square-left'. */
+export function layWords(setUp: Pick<SetUp, 'machine'>, step: Step, panel: Panel): string {
+  return `${step.down} face down, ${endWords(setUp, step, panel)}`;
+}
+
+function endWords({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): string {
   if (machine.kind === 'horizontal') return `${endWord(panel, end)} to the head, ${edgeWord(panel, edge)} at ${stop}`;
   return `${endWord(panel, end)} at ${stop}`;
+}
+
+/** The faces that lie down in a set-up; where there are two, every step says which. */
+function facesDown({ runs }: SetUp): readonly Step['down'][] {
+  return [...new Set(runs.flatMap(({ steps }) => steps.map(({ down }) => down)))];
 }
 
 /** How the panel is turned or pushed from one lay to the next; the turn is seen by where its corners come to lie. */
@@ -103,15 +113,18 @@ function alongWords({ machine }: SetUp, step: Step, before: Step | undefined, un
 }
 
 /** How the panels of a set-up lie, and what is never done with one; one sentence each. */
-export function layRules({ machine, runs }: SetUp): readonly string[] {
-  const steps = runs.flatMap((run) => run.steps);
-  const against = machine.kind === 'horizontal' ? 'the squaring stop' : 'the fence';
-  const downs = [...new Set(steps.map(({ down }) => down))];
-  const edges = [...new Set(steps.map(({ edge }) => edge))];
-  const lies = `${downs.length === 1 ? `with its ${downs[0]!} face down and its` : 'with its'} ${listed(edges)} edge against ${against}`;
-  const turning =
-    machine.kind === 'horizontal'
-      ? `Turn it only flat on the table, never over; its back edge never comes to the stop.`
-      : `Never turn it over${downs.length > 1 ? ' unless the list says so' : ''}; its back edge never comes to the fence.`;
-  return [`Each panel lies ${lies}.`, turning];
+export function layRules(setUp: SetUp): readonly string[] {
+  const level = setUp.machine.kind === 'horizontal';
+  const against = level ? 'the squaring stop' : 'the fence';
+  const [down, other] = facesDown(setUp);
+  const edges = [...new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ edge }) => edge)))];
+  const edge = `${listed(edges)} edge against ${against}`;
+  const lies =
+    other === undefined && down !== undefined
+      ? `Each panel lies with its ${down} face down and its ${edge}.`
+      : `Each panel lies with its ${edge}. Not all have the same face down: the list says which.`;
+  const turning = level
+    ? 'Turn it only flat on the table, never over; its back edge never comes to the stop.'
+    : `Never turn it over${other === undefined ? '' : ' unless the list says so'}; its back edge never comes to the fence.`;
+  return [lies, turning];
 }

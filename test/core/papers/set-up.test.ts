@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
+import { setUpsOf } from '../../../shared-core/machining/plan/set-ups.js';
 import type { LoadedSpindle, SetUp } from '../../../shared-core/machining/setup-sheet.js';
 import { contentOf } from '../../../shared-core/papers/set-up/content.js';
 import { laidRuns, layRules } from '../../../shared-core/papers/set-up/lay.js';
@@ -11,6 +13,9 @@ import { sheetsAsText } from '../../../shared-core/papers/set-up/sheet.js';
 import { bitWords } from '../../../shared-core/papers/set-up/spindles.js';
 import { totalsWords } from '../../../shared-core/papers/set-up/totals.js';
 import { timeWords, type JobWords } from '../../../shared-core/papers/set-up/words.js';
+import { jobArbitrary } from '../arbitraries.js';
+import { bored } from '../machining/plan/jobs.js';
+import { machinesArbitrary, withMachines } from '../machining/plan/machines.js';
 
 const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'demo', file), 'utf8');
 
@@ -111,6 +116,71 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
     expect(again.setUps.map(({ setUp }) => contentOf(setUp))).toEqual(contents);
     const [first] = plan.setUps;
     expect(contentOf({ ...first!.setUp, depth: first!.setUp.depth + 1 })).not.toBe(contents[0]);
+  });
+});
+
+test('where not all panels of a set-up have the same face down, every stroke says which', () => {
+  const analysis = analyse(demo('kitchen.carcass.yaml'));
+  const mixed = analysis
+    .plan()
+    .setUps.map(({ setUp }) => setUp)
+    .filter(({ runs }) => new Set(runs.flatMap(({ steps }) => steps.map(({ down }) => down))).size > 1);
+  expect(mixed.length).toBeGreaterThan(0);
+  for (const setUp of mixed) {
+    expect(layRules(setUp)[0]).toContain('the list says which');
+    const laid = laidRuns(setUp, wordsOf(analysis));
+    setUp.runs.forEach(({ steps }, run) =>
+      steps.forEach(({ down }, at) => expect(laid[run]!.steps[at]!.lay).toMatch(new RegExp(`^${down} face down, `))),
+    );
+  }
+});
+
+describe('random carcasses in random shops', () => {
+  test('every stroke is told: turned over, turned half a turn, slid or moved on, as the sheet has it', () => {
+    const told = { strokes: 0, over: 0, half: 0, slid: 0, along: 0 };
+    fc.assert(
+      fc.property(
+        jobArbitrary.chain((job) => machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines }))),
+        ({ job, machines }) => {
+          const { spec, carcass, operations } = bored(job.spec, withMachines(job.shop, machines));
+          const words: JobWords = {
+            unit: 'mm',
+            panel: (name, key) =>
+              name === spec.name.value ? carcass.panels.find((panel) => panel.key === key) : undefined,
+          };
+          for (const { setUp } of setUpsOf([operations])) {
+            const laid = laidRuns(setUp, words);
+            const mixed = new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ down }) => down))).size > 1;
+            setUp.runs.forEach(({ steps }, run) =>
+              steps.forEach((step, at) => {
+                const { turn, lay, along, lowered } = laid[run]!.steps[at]!;
+                const before = steps[at - 1];
+                told.strokes += 1;
+                expect(lay).toContain(step.stop);
+                expect(lay.includes('face down')).toBe(mixed);
+                const level = setUp.machine.kind === 'horizontal';
+                const isOver = before !== undefined && before.down !== step.down;
+                const isHalf = level && before !== undefined && !isOver && before.end !== step.end;
+                const isSlid = !level && before !== undefined && !isOver && before.stop !== step.stop;
+                const isAlong = step.moved !== (before !== undefined && !isOver && !isSlid ? before.moved : 0);
+                expect(turn?.startsWith('turn it over') ?? false).toBe(isOver);
+                expect(turn?.startsWith('turn it half a turn') ?? false).toBe(isHalf);
+                expect(turn?.startsWith('slide') ?? false).toBe(isSlid);
+                expect(along !== null).toBe(isAlong);
+                told.over += Number(isOver);
+                told.half += Number(isHalf);
+                told.slid += Number(isSlid);
+                told.along += Number(isAlong);
+                for (const name of lowered)
+                  expect(setUp.machine.stops.find((stop) => stop.name === name)?.lowers).toBe(true);
+              }),
+            );
+          }
+        },
+      ),
+      { numRuns: 300, seed: 3 },
+    );
+    expect(Math.min(...Object.values(told)), JSON.stringify(told)).toBeGreaterThan(0);
   });
 });
 
