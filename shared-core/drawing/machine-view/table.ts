@@ -146,8 +146,12 @@ export function nameZone(stage: Stage): void {
   const { pen } = stage;
   const whole = around(handsClear(stage))!;
   const width = stage.p(textWidth(ZONE_WORDS, 2.5, false));
-  const rows = [whole.y + whole.height - stage.p(1.6), whole.y + whole.height + stage.p(3.6), whole.y + stage.p(4)];
-  const steps = Array.from({ length: 13 }, (_, index) => index / 12);
+  const rows = [
+    whole.y + whole.height - stage.p(1.6),
+    whole.y + whole.height + stage.p(3.6),
+    ...Array.from({ length: 12 }, (_, index) => whole.y + stage.p(4) + (index / 12) * (whole.height - stage.p(6))),
+  ];
+  const steps = Array.from({ length: 41 }, (_, index) => index / 40);
   const places = rows.flatMap((y) =>
     steps.map((part) => ({ x: whole.x + stage.p(1.5) + part * (whole.width - width - stage.p(3)), y })),
   );
@@ -179,7 +183,7 @@ export function nameClamps(stage: Stage): void {
     const { x: cx, y: cy } = stage.at(x, y);
     const what = { key: `clamp:${name}:name`, class: 'label' } as const;
     const beside = half + stage.p(1);
-    const shapes = [0, 2, 4, 7, 10].flatMap((more) => {
+    const shapes = [0, 2, 4, 7, 10, 14, 18].flatMap((more) => {
       const off = beside + stage.p(more);
       return [
         pen.lettering(what, name, cx, cy + off + stage.p(2.5), { anchor: 'middle' }),
