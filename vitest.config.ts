@@ -6,5 +6,7 @@ export default defineConfig({
     exclude: ['**/node_modules/**', 'dist/**', 'test/editor/**'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // Left to itself it keeps one of two cores idle.
+    maxWorkers: '100%',
   },
 });

@@ -91,9 +91,13 @@ function* loadings(
     }
     return list;
   });
+  // All that a stroke and those after it can bore: where that leaves a hole over, there is nothing to look for.
+  const rest = [0];
+  for (const list of [...ways].reverse()) rest.unshift(rest[0]! | list.reduce((sum, { bored }) => sum | bored, 0));
   yield* from(0, 0, []);
 
   function* from(stroke: number, done: number, loads: number[]): Generator<number[]> {
+    if ((done | rest[stroke]!) !== all) return;
     if (stroke === ways.length) {
       if (done === all) yield loads;
       return;
