@@ -16,16 +16,28 @@ ensureHost();
 const bin = join(root, 'node_modules', '.bin');
 const env = { ...process.env, PATH: [dirname(node24Path()), bin, process.env.PATH].join(delimiter) };
 
+/** A step that takes longer than this hangs. */
+const LIMIT_MINUTES = 20;
+
 /** Runs one command and resolves with its exit code. */
 function run(command, args) {
   console.log(`\n> ${command} ${args.join(' ')}`);
   return new Promise((done) => {
-    const child = spawn(command, args, { cwd: root, env, stdio: ['ignore', 'inherit', 'inherit'] });
+    // The leader of its own group, so that one that hangs ends with all that it started.
+    const child = spawn(command, args, { cwd: root, env, stdio: ['ignore', 'inherit', 'inherit'], detached: true });
+    const limit = setTimeout(() => {
+      console.error(`stopped after ${LIMIT_MINUTES} minutes`);
+      process.kill(-child.pid, 'SIGKILL');
+    }, LIMIT_MINUTES * 60_000);
     child.once('error', (error) => {
+      clearTimeout(limit);
       console.error(error.message);
       done(1);
     });
-    child.once('exit', (code) => done(code ?? 1));
+    child.once('exit', (code) => {
+      clearTimeout(limit);
+      done(code ?? 1);
+    });
   });
 }
 
