@@ -19,23 +19,34 @@ const env = { ...process.env, PATH: [dirname(node24Path()), bin, process.env.PAT
 /** A step that takes longer than this hangs. */
 const LIMIT_MINUTES = 20;
 
+let running;
+for (const signal of ['SIGINT', 'SIGTERM']) {
+  process.on(signal, () => {
+    if (running?.pid !== undefined) process.kill(-running.pid, 'SIGKILL');
+    process.exit(1);
+  });
+}
+
 /** Runs one command and resolves with its exit code. */
 function run(command, args) {
   console.log(`\n> ${command} ${args.join(' ')}`);
   return new Promise((done) => {
     // The leader of its own group, so that one that hangs ends with all that it started.
     const child = spawn(command, args, { cwd: root, env, stdio: ['ignore', 'inherit', 'inherit'], detached: true });
+    running = child;
     const limit = setTimeout(() => {
       console.error(`stopped after ${LIMIT_MINUTES} minutes`);
       process.kill(-child.pid, 'SIGKILL');
     }, LIMIT_MINUTES * 60_000);
     child.once('error', (error) => {
       clearTimeout(limit);
+      running = undefined;
       console.error(error.message);
       done(1);
     });
     child.once('exit', (code) => {
       clearTimeout(limit);
+      running = undefined;
       done(code ?? 1);
     });
   });
