@@ -116,6 +116,9 @@ function byPlace(causes: readonly Cause[], words: (keys: readonly string[]) => W
   return [...places.values()].map(({ place, keys }) => ({ place, ...words(keys) }));
 }
 
+/** More positions than this stand in the tooltip only. */
+const MOST_POSITIONS = 3;
+
 /** 'long-left and long-right 712 mm'; where they differ 'long-right 360 mm (left), 344 mm (divider-1)'. */
 function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: Unit): Words {
   const byPosition = new Map<Micrometres, { readonly stops: Set<string>; readonly panels: Set<string> }>();
@@ -139,5 +142,6 @@ function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: 
     ([position, { stops, panels: those }]) =>
       `${listed([...stops])} ${figureWithUnit(position, unit)}${several ? ` (${listed(panels.filter(({ key }) => those.has(key)).map(({ key }) => key))})` : ''}`,
   );
-  return { label: parts.join(', '), about: [...new Set(lines)].join('\n') };
+  const shown = parts.length > MOST_POSITIONS ? [...parts.slice(0, MOST_POSITIONS), '…'] : parts;
+  return { label: shown.join(', '), about: [...new Set(lines)].join('\n') };
 }

@@ -53,11 +53,15 @@ export function countWords(steps: readonly PanelStep[]): string {
   return `${counted(steps.length, 'stroke')} in ${counted(setUps.size, 'set-up')}`;
 }
 
-/** The set-ups that a carcass needs, one line each. */
+/** A hover with more lines than this is read by nobody. */
+const MOST_ROWS = 12;
+
+/** The set-ups that steps are of, one line each. */
 export function setUpTable(steps: readonly PanelStep[], unit: Unit): string {
   if (steps.length === 0) return '';
   const setUps = [...new Set(steps.map(({ setUp }) => setUp))];
-  return table(
+  const shown = setUps.slice(0, MOST_ROWS);
+  const lines = table(
     [
       { title: 'Set-up' },
       { title: 'Stops' },
@@ -65,7 +69,7 @@ export function setUpTable(steps: readonly PanelStep[], unit: Unit): string {
       { title: 'Bits' },
       { title: 'Strokes', figures: true },
     ],
-    setUps.map((setUp) => {
+    shown.map((setUp) => {
       const own = steps.filter((one) => one.setUp === setUp);
       const used = new Set(own.map(({ step }) => step.stop));
       const stops = setUp.stops.filter(({ name }) => used.has(name));
@@ -78,9 +82,11 @@ export function setUpTable(steps: readonly PanelStep[], unit: Unit): string {
       ];
     }),
   );
+  const more = setUps.length - shown.length;
+  return more === 0 ? lines : `${lines}\n\n… and ${more} more.`;
 }
 
-/** The strokes given, panel by panel: where each lies, at which stop, how deep, with which bits. Rows alike are told once. */
+/** The strokes given, panel by panel: where each lies, at which stop, how deep, with which bits. Rows alike are told once, too many by set-up. */
 export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[], unit: Unit): string {
   const panels = new Map(carcass.carcass?.panels.map((panel): [string, Panel] => [panel.key, panel]));
   const rows = steps.flatMap(({ setUp, panel: key, step }): readonly (readonly string[])[] => {
@@ -92,6 +98,7 @@ export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[],
   });
   const different = [...new Map(rows.map((row) => [row.join('\n'), row])).values()];
   if (different.length === 0) return '';
+  if (different.length > MOST_ROWS) return setUpTable(steps, unit);
   return table(
     [{ title: 'Panel' }, { title: 'Set-up' }, { title: 'How it lies' }, { title: 'Depth' }, { title: 'Bits' }],
     different,
@@ -187,7 +194,7 @@ function strokeWords({ strokes, moves, centred }: RowStrokes, unit: Unit): strin
   const moved =
     moves.length === 0 ? 'no index move' : `${counted(moves.length, 'index move')} of ${listed(lengths)}${each}`;
   return [
-    `${counted(strokes.length, 'stroke')} on ${code(machine.name)}, ${listed([...stops])}, ${depthWords(setUps[0]!, unit)}${setUps[0]!.through ? '' : ' deep'} (${setUps.map(({ id }) => id).join(', ')})`,
+    `${counted(strokes.length, 'stroke')} on ${code(machine.name)}, ${listed([...stops])}, ${depthWords(setUps[0]!, unit)}${setUps[0]!.through ? '' : ' deep'} (${setUps.map(({ id }) => plain(id)).join(', ')})`,
     setUps.map((setUp) => bits(setUp, unit)).join(', then '),
     moved,
     centred ? 'centred' : 'not centred',
