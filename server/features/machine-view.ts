@@ -42,11 +42,8 @@ export function machineStep(
 }
 
 /** What a client sent may be anything. */
-function addressOf({ setUp, carcass, panel, step }: MachineStepParams): StepAddress {
-  return {
-    setUp: String(setUp),
-    carcass: String(carcass),
-    panel: String(panel),
-    step: Number.isInteger(step) && step >= 0 ? step : 0,
-  };
+function addressOf({ setUp, carcass, panel, step }: Readonly<Record<keyof StepAddress, unknown>>): StepAddress {
+  const text = (value: unknown): string => (typeof value === 'string' ? value : '');
+  const whole = typeof step === 'number' && Number.isInteger(step) && step >= 0 ? step : 0;
+  return { setUp: text(setUp), carcass: text(carcass), panel: text(panel), step: whole };
 }
