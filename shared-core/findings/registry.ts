@@ -27,6 +27,7 @@ import { planReplayDiffers } from './rules/plan-replay-differs.js';
 import { rowDistance } from './rules/row-distance.js';
 import { rowPastReach } from './rules/row-past-reach.js';
 import { rowUnbalanced } from './rules/row-unbalanced.js';
+import { screwsHidden } from './rules/screws-hidden.js';
 import { shelfOffGrid } from './rules/shelf-off-grid.js';
 import { shelfPastStop } from './rules/shelf-past-stop.js';
 
@@ -48,6 +49,7 @@ export const rules: readonly CarcassRule[] = [
   boreTooShort,
   dowelPlaceUnused,
   jointNotHeld,
+  screwsHidden,
   boresCollide,
   boreInGroove,
   breakThrough,

@@ -236,6 +236,21 @@ const cases: readonly Case[] = [
     severity: 'warning',
   },
   {
+    rule: 'screws-hidden',
+    carcass: 'kind: wall\nwidth: 900\njoint: screw-7x50\ndividers: 1\nfixed-shelves: [360]',
+    at: '360',
+    says: ['screws of shelf-1-bay-1 and shelf-1-bay-2', 'divider-1', 'at 360 mm', 'another fitting'],
+    severity: 'warning',
+    panel: 'shelf-1-bay-2',
+  },
+  {
+    rule: 'break-through', // the groove leaves 2 of 16
+    carcass: 'kind: wall\nwidth: 600\nback: { groove: 14 }',
+    at: '14',
+    says: ['groove', '14 mm deep', 'left, right, bottom and top', '16 mm thick', '2 mm of wood', 'less than 3 mm'],
+    severity: 'warning',
+  },
+  {
     rule: 'bore-too-short', // 50 less the side of 16
     carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 33 }',
     at: '33',
@@ -511,6 +526,9 @@ describe('what is right is not found fault with', () => {
     'kind: base\nwidth: 600\ntop: over\nbottom: under',
     'kind: base\nwidth: 900\ndividers: 1\nloose-shelves: 1',
     'kind: base\nwidth: 900\ndividers: 1\nfixed-shelves: 1',
+    // One pitch apart, and with one of the two on dowels, screws through a divider can be driven.
+    'kind: wall\nwidth: 900\njoint: screw-7x50\ndividers: 1\nfixed-shelves: [{ at: 360, bay: 1 }, { at: 392, bay: 2 }]',
+    'kind: wall\nwidth: 900\njoint: screw-7x50\ndividers: 1\nfixed-shelves: [360]\npanels:\n  shelf-1-bay-2: { joint: dowel-8x30 }',
     'kind: base\nwidth: 600\nback: { how: applied, board: back-8 }',
     'kind: base\nwidth: 600\nback: rebated',
     'kind: base\nwidth: 600\nback: none',

@@ -18,6 +18,8 @@ const soundCarcass = fc
     fc.constantFrom('', 'fixed-shelves: 1', 'fixed-shelves: 2'),
     fc.constantFrom('', 'loose-shelves: 1', 'loose-shelves: 3'),
   )
+  // Screws of shelves back to back on a divider hide each other, and a rule says so.
+  .filter((lines) => !['joint: screw-7x50', 'dividers: 1'].every((line) => lines.includes(line)) || lines[10] === '')
   .map((lines) => lines.filter((line) => line !== '').join('\n    '));
 
 test('a carcass that leaves its figures to the shop has no faults', () => {
