@@ -79,6 +79,7 @@ export function drawElevation(stage: Stage, level: number, table: Box, unit: Uni
     { at: axis, text: figure(height, unit), from },
     ...(thickness === height ? [] : [{ at: top, text: figure(thickness, unit), from }]),
   ]);
+  pen.text({ key: 'over-table:name', class: 'label' }, 'Over the table', right + stage.p(1), axis - stage.p(7.5));
   const left = table.x - stage.p(1.5);
   pen.text({ key: 'elevation:name', class: 'label' }, 'Table', left, level + stage.p(1.25), { anchor: 'end' });
 }

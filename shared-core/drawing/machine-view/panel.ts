@@ -264,7 +264,7 @@ function byLeader(stage: Stage, panel: Panel, name: EdgeName, words: string): bo
   // Beside the panel where the edge runs up the page; into it where it runs along the fence.
   const sign = upright ? outOf(stage, edge) : -outOf(stage, edge);
   const what = { key: `edge:${name}`, class: 'label' } as const;
-  for (const long of [7, 9, 11, 14, 17, 20, 24]) {
+  for (const long of [4.5, 6, 7.5, 9, 11, 14, 17, 20, 24]) {
     for (const part of ALONG) {
       const tip = between(edge, part);
       const elbow = off(edge, tip, 0, sign * stage.p(long));

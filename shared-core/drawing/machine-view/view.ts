@@ -1,7 +1,7 @@
 import type { Panel } from '../../carcass/model.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
 import { figureWithUnit } from '../figures.js';
-import { frameOf } from '../bore-map.js';
+import { frameOf, shapeBox } from '../bore-map.js';
 import { around, grow } from '../boxes.js';
 import type { Drawn } from '../drawn.js';
 import type { Box } from '../scene.js';
@@ -65,6 +65,9 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   nameZone(stage);
 
   const { pen } = stage;
+  const below = around(pen.shapes.map((shape) => shapeBox(shape, pen.scale)))!;
+  const stands = { key: 'operator', class: 'label' } as const;
+  pen.text(stands, 'Operator', table.x + table.width / 2, below.y + below.height + pen.paper(4), { anchor: 'middle' });
   const shapes = pen.painted();
   return {
     view: 'machine',
