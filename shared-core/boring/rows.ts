@@ -3,7 +3,7 @@ import type { Carcass, Panel } from '../carcass/model.js';
 import type { Located, Path, Place } from '../document/place.js';
 import type { CarcassSpec, RowChoice } from '../job/model.js';
 import { half, type Micrometres } from '../length/units.js';
-import type { Shop } from '../shop/model.js';
+import type { Board, Shop } from '../shop/model.js';
 import type { Bore, Row } from './model.js';
 
 /** Which rows a panel carries, on which face, and the text that asks for them. */
@@ -13,6 +13,8 @@ interface RowWish {
   readonly face: Row['face'];
   readonly through: boolean;
   readonly offset: Micrometres;
+  /** Whose thickness says how near to the far end a hole may stand: the thinner side's for both, so that they are bored alike. */
+  readonly board: Board;
   readonly place: Place;
   readonly path: Path;
 }
@@ -20,7 +22,7 @@ interface RowWish {
 /** The rows of sides and dividers. */
 export function layRows(spec: CarcassSpec, carcass: Carcass, shop: Shop): readonly Row[] {
   const wishes = carcass.panels.flatMap((panel) => {
-    if (panel.role === 'left-side' || panel.role === 'right-side') return [sideWish(spec, panel)];
+    if (panel.role === 'left-side' || panel.role === 'right-side') return [sideWish(spec, carcass, panel)];
     if (panel.role === 'divider') return dividerWish(spec, carcass, shop, panel);
     return [];
   });
@@ -45,7 +47,7 @@ export function rowBores(row: Row): readonly Bore[] {
   }));
 }
 
-function sideWish(spec: CarcassSpec, panel: Panel): RowWish {
+function sideWish(spec: CarcassSpec, carcass: Carcass, panel: Panel): RowWish {
   const lines = chosen(spec, panel.key, 'rows') ?? spec.rows;
   const offset = chosen(spec, panel.key, 'rowOffset') ?? spec.rowOffset;
   return {
@@ -54,6 +56,7 @@ function sideWish(spec: CarcassSpec, panel: Panel): RowWish {
     face: 'inside',
     through: false,
     offset: offset.value,
+    board: thinnerSide(carcass),
     place: lines.place,
     path: lines.path,
   };
@@ -84,10 +87,16 @@ function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Pan
       face: oneSide && before !== undefined ? 'outside' : 'inside',
       through: !oneSide,
       offset: chosen(spec, panel.key, 'rowOffset')?.value ?? offsetOnGrid(spec, carcass, shop, panel),
+      board: panel.board,
       place: cause.place,
       path: cause.path,
     },
   ];
+}
+
+function thinnerSide({ panels }: Carcass): Board {
+  const sides = panels.filter(({ role }) => role === 'left-side' || role === 'right-side');
+  return sides.map(({ board }) => board).reduce((a, b) => (b.nominal < a.nominal ? b : a));
 }
 
 /** The lowest hole of the left side's grid that is at least half a thickness above the divider's end. */
@@ -102,7 +111,7 @@ function offsetOnGrid(spec: CarcassSpec, carcass: Carcass, shop: Shop, divider: 
 function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish): readonly Row[] {
   const { panel, lines, offset } = wish;
   const { pitch, rowDiameter, rowDepth, rowOffset } = shop.habits;
-  const margin = Math.min(offset, rowOffset ?? half(panel.board.nominal));
+  const margin = Math.min(offset, rowOffset ?? half(wish.board.nominal));
   const count = Math.floor((panel.length - margin - offset) / pitch) + 1;
   if (lines === 'none' || count <= 0) return [];
 

@@ -50,6 +50,19 @@ describe('rows', () => {
     expect([row!.offset, mm(730) - last]).toEqual([mm(8), mm(18)]);
   });
 
+  test('sides of unlike boards carry the same holes, also where only one has room for the last by itself', () => {
+    // 54 + 21 x 32 = 726, which is 8.5 short of the top end: half of 16 is less, half of 19 more.
+    for (const side of ['left', 'right']) {
+      const { rows } = bored({ height: mm(734.5), rowOffset: mm(54), panels: { [side]: { board: 'board-19' } } });
+      expect(rows.map(({ id, count }) => [id, count])).toEqual([
+        ['left:row-front', 22],
+        ['left:row-rear', 22],
+        ['right:row-front', 22],
+        ['right:row-rear', 22],
+      ]);
+    }
+  });
+
   /* Setback 37, pitch 32, holes of 5 (common practice, no source). */
   test('front row 37 behind the front edge, the rear one whole pitches of 32 behind it', () => {
     const [front, rear] = bored().rows;
