@@ -37,10 +37,13 @@ export class Legend {
   private shown = '';
 
   show(scene: MachineScene): void {
-    const content = JSON.stringify(scene.signs);
+    const content = JSON.stringify([scene.signs, scene.unit]);
     if (content === this.shown) return;
     this.shown = content;
-    this.element.replaceChildren(...scene.signs.map(({ sign, words }) => h('li', {}, iconOf(sign), words)));
+    this.element.replaceChildren(
+      ...scene.signs.map(({ sign, words }) => h('li', {}, iconOf(sign), words)),
+      h('li', { class: 'unit' }, `figures in ${scene.unit === 'mm' ? 'millimetres' : 'inches'}`),
+    );
   }
 }
 

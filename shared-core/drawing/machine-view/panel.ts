@@ -119,6 +119,8 @@ export function nameFace(stage: Stage, title: string, table: Box): void {
     put(place.x, place.y, 0, true);
     return;
   }
+  const place = freePlace(stage, table, longest, stage.p(8.4));
+  if (place !== null) put(place.x, place.y, 0, true);
 }
 
 /** Middle of the free room in an area for a box of this size, from the middle outward; across no border of the zone if it can be. */

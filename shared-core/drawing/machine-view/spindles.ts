@@ -1,5 +1,5 @@
 import type { Micrometres, Unit } from '../../length/units.js';
-import { around, boxOf, grow } from '../boxes.js';
+import { around, boxOf, contains, grow } from '../boxes.js';
 import { runningDimension, type Lane } from '../dimensions.js';
 import { aboutBore } from '../hole-table.js';
 import type { Drawn } from '../drawn.js';
@@ -22,18 +22,30 @@ const EMPTY = 4;
 export const spindleKey = ({ head, spindle }: { readonly head: number; readonly spindle: number }): string =>
   `spindle:${head}:${spindle}`;
 
-/** A loaded spindle: a ring with the bit in it. An empty one: a small open square. */
+/** A loaded spindle: a ring with the bit in it. An empty one: a small open square. Dashed where the panel lies over it. */
 export function drawSpindle(stage: Stage, key: string, { x, y }: Point, diameter: Micrometres | null): void {
-  const { pen } = stage;
+  const { pen, panel, acted } = stage;
+  const { machine } = acted.stroke.setUp;
+  const below = machine.kind !== 'cup' && machine.kind !== 'horizontal' && machine.from === 'below';
+  const under = below && contains(panel, { x, y, width: 0, height: 0 });
   if (diameter === null) {
     const box = { x: x - EMPTY, y: y - EMPTY, width: 2 * EMPTY, height: 2 * EMPTY };
-    pen.path({ key, class: 'spindle-empty' }, 'thin', corners(box), 'paper');
+    pen.path({ key, class: 'spindle-empty' }, under ? 'hidden' : 'thin', corners(box), under ? 'none' : 'paper');
     pen.take(box);
     return;
   }
   const r = mm(diameter) / 2;
   const ring = r + RING;
-  pen.add({ key, class: 'spindle-loaded', kind: 'circle', panel: pen.panel, line: 'outline', cx: x, cy: y, r: ring });
+  pen.add({
+    key,
+    class: 'spindle-loaded',
+    kind: 'circle',
+    panel: pen.panel,
+    line: under ? 'hidden' : 'outline',
+    cx: x,
+    cy: y,
+    r: ring,
+  });
   pen.add({ key: `${key}:bit`, class: 'bit', kind: 'circle', panel: pen.panel, line: 'thin', cx: x, cy: y, r });
   pen.takeSolid(grow({ x: x - ring, y: y - ring, width: 2 * ring, height: 2 * ring }, stage.p(0.2)));
 }

@@ -56,7 +56,7 @@ export function runsOfNumbers(numbers: readonly number[]): string {
   );
 }
 
-/** 'spindles 1 to 23 of the front head, 1 to 23 of the rear head' */
+/** 'spindles 1, 6 and 10'; 'spindles 1 to 23 of both heads'; 'spindles 1 to 9 of the front head, 1 and 2 of the rear head' */
 export function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' | 'spindle'>[]): string {
   if (setUp.machine.kind === 'cup') return 'the spindle';
   const heads = [...new Set(spindles.map(({ head }) => head))].sort((a, b) => a - b);
@@ -65,6 +65,9 @@ export function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindl
     const numbers = spindles.filter((one) => one.head === head).map(({ spindle }) => spindle + 1);
     return many ? `${runsOfNumbers(numbers)} of the ${headName(head, setUp.fence.length)}` : runsOfNumbers(numbers);
   });
+  const numbers = heads.map((head) => spindles.filter((one) => one.head === head).map(({ spindle }) => spindle));
+  if (heads.length === 2 && setUp.fence.length === 2 && String(numbers[0]) === String(numbers[1]))
+    return `spindles ${runsOfNumbers(numbers[0]!.map((spindle) => spindle + 1))} of both heads`;
   return `${spindles.length === 1 ? 'spindle' : 'spindles'} ${many ? lists.join(', ') : listed(lists)}`;
 }
 
@@ -79,7 +82,9 @@ export function boreWords({ stroke, working }: Acted, unit: Unit): string {
     const holes = those.length === 1 ? '1 hole' : `${those.length} holes`;
     return `${spindlesWords(setUp, those)} ${those.length === 1 ? 'bores' : 'bore'} ${holes} Ø ${show(diameter)}`;
   });
-  return `${sentence(listed(parts))}, ${depth}.`;
+  const { machine } = setUp;
+  const below = machine.kind !== 'cup' && machine.kind !== 'horizontal' && machine.from === 'below';
+  return `${sentence(listed(parts))}, ${depth}${below ? ', from below' : ''}.`;
 }
 
 /** What else is to be seen to in a stroke. */
