@@ -2,7 +2,7 @@ import type { Joint, Panel } from '../../carcass/model.js';
 import { within } from '../../carcass/interval.js';
 import { extentsOf } from '../../carcass/pose.js';
 import { boreAxis } from '../../boring/axis.js';
-import { panelOf } from '../lookups.js';
+import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { counted, listed, show } from '../words.js';
 
@@ -25,7 +25,7 @@ export const screwsHidden: CarcassRule = {
         .filter((other) => covers(context, other, one) && covers(context, one, other))
         .map((other) => [one, other] as const),
     );
-    return hidden.map(([one, other]) => found(context, one, other));
+    return grouped(hidden, ([, { place }]) => `${place.part} ${place.start}`).map((same) => found(context, same));
   },
 };
 
@@ -46,17 +46,21 @@ function standsOver(context: CarcassContext, over: Panel, through: Panel, { id }
     );
 }
 
-function found(context: CarcassContext, one: Joint, other: Joint): Found {
-  const groups = new Set([one.id, other.id]);
+type Pair = readonly [one: Joint, other: Joint];
+
+function found(context: CarcassContext, same: readonly Pair[]): Found {
+  const [one, other] = same[0]!;
+  const groups = new Set(same.flat().map(({ id }) => id));
   const holes = context.boring.bores.filter(({ group, purpose }) => groups.has(group) && purpose === 'clearance');
-  const shelf = context.spec.fixedShelves.find(({ at }) => at.place.start === other.place.start);
+  const shelves = distinct(same.flat().map(({ endPanel }) => endPanel));
+  const dividers = distinct(same.map(([{ facePanel }]) => facePanel));
   return {
     place: other.place,
     panel: other.endPanel,
     message:
-      `The ${counted(holes.length, 'screw')} of ${listed([one.endPanel, other.endPanel])} go through ${one.facePanel} from both faces` +
-      `${shelf === undefined ? '' : ` at ${show(context, shelf.at.value)}`}: each shelf covers the holes that the screws of the other are driven into. ` +
-      `Move one of them by a pitch, or hold one with another fitting (\`joint\` of ${other.endPanel} under \`panels\`).`,
+      `The ${counted(holes.length, 'screw')} of ${listed(shelves)} go through ${listed(dividers)} from both faces at one height: ` +
+      'each shelf covers the holes that the screws of the one behind the divider are driven into. ' +
+      `Move one of two by a pitch of ${show(context, context.shop.habits.pitch)}, or hold it with another fitting (\`joint\` of ${other.endPanel} under \`panels\`).`,
     related:
       one.place.start === other.place.start
         ? []

@@ -239,9 +239,15 @@ const cases: readonly Case[] = [
     rule: 'screws-hidden',
     carcass: 'kind: wall\nwidth: 900\njoint: screw-7x50\ndividers: 1\nfixed-shelves: [360]',
     at: '360',
-    says: ['screws of shelf-1-bay-1 and shelf-1-bay-2', 'divider-1', 'at 360 mm', 'another fitting'],
+    says: ['6 screws of shelf-1-bay-1 and shelf-1-bay-2', 'divider-1', 'pitch of 32 mm', 'another fitting'],
     severity: 'warning',
     panel: 'shelf-1-bay-2',
+  },
+  {
+    rule: 'screws-hidden', // one count, one finding
+    carcass: 'kind: tall\nwidth: 1200\ndepth: 330\njoint: screw-7x50\ndividers: 2\nfixed-shelves: 2',
+    at: '2',
+    says: ['24 screws of shelf-1-bay-1', 'shelf-2-bay-3', 'divider-1 and divider-2'],
   },
   {
     rule: 'break-through', // the groove leaves 2 of 16
