@@ -53,7 +53,9 @@ function shapeNode(shape: Shape, scale: number): SvgNode {
         ...data,
       });
     case 'circle':
-      return leaf('circle', shape.key, { class: classes, ...round(shape.cx, shape.cy, shape.r), ...data });
+      return shape.line === 'hidden'
+        ? leaf('path', shape.key, { class: classes, d: dashedRim(shape.cx, shape.cy, shape.r), ...data })
+        : leaf('circle', shape.key, { class: classes, ...round(shape.cx, shape.cy, shape.r), ...data });
     case 'text':
       return textNode(shape, scale, data);
     case 'mark':
@@ -80,16 +82,22 @@ function boreNode(shape: BoreShape, data: Record<string, string>): SvgNode {
   };
 }
 
-/** A hidden rim is eight arcs rather than a dashed line, so that it has as many dashes however small it is. */
 function rimNode(r: number, hidden: boolean): SvgNode {
-  if (!hidden) return leaf('circle', 'rim', { class: 'rim', ...round(0, 0, r) });
-  const at = (angle: number): string => `${coordinate(r * Math.cos(angle))} ${coordinate(r * Math.sin(angle))}`;
+  return hidden
+    ? leaf('path', 'rim', { class: 'rim', d: dashedRim(0, 0, r) })
+    : leaf('circle', 'rim', { class: 'rim', ...round(0, 0, r) });
+}
+
+/** A hidden circle is eight arcs rather than a dashed line, so that it has as many dashes however small it is. */
+function dashedRim(cx: number, cy: number, r: number): string {
+  const at = (angle: number): string =>
+    `${coordinate(cx + r * Math.cos(angle))} ${coordinate(cy + r * Math.sin(angle))}`;
   const arcs = Array.from({ length: 8 }, (_, index) => {
     const from = ((index + 0.2) * Math.PI) / 4;
     const to = ((index + 0.8) * Math.PI) / 4;
     return `M${at(from)}A${coordinate(r)} ${coordinate(r)} 0 0 1 ${at(to)}`;
   });
-  return leaf('path', 'rim', { class: 'rim', d: arcs.join('') });
+  return arcs.join('');
 }
 
 /** The pattern inside a bore of radius `r` about (0, 0). */

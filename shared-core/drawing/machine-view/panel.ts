@@ -171,6 +171,11 @@ export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
     }
     if (byLeader(stage, panel, 'front', words)) return;
   }
+  // No room on a small panel: then under the name of the fence that it lies at.
+  const fence = stage.pen.shapes.find(({ key }) => key === 'fence:name');
+  if (fence?.kind !== 'text') return;
+  const { x, anchor } = fence;
+  stage.pen.text({ key: 'edge:front', class: 'label' }, name, x, fence.y - stage.out * stage.p(4), { anchor });
 }
 
 const isUpright = ([a, b]: readonly [Point, Point]): boolean => Math.abs(a.x - b.x) < Math.abs(a.y - b.y);

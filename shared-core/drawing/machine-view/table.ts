@@ -194,6 +194,13 @@ export function nameClamps(stage: Stage): void {
         pen.lettering(what, name, cx - half, cy + off + stage.p(2.5)),
         pen.lettering(what, name, cx + half, cy - off, { anchor: 'end' }),
         pen.lettering(what, name, cx - half, cy - off),
+        // Far off, a name on its side would seem to belong to something else.
+        ...(more > 4
+          ? []
+          : [
+              pen.lettering(what, name, cx - off, cy, { anchor: 'middle', turn: -90 }),
+              pen.lettering(what, name, cx + off + stage.p(2.5), cy, { anchor: 'middle', turn: -90 }),
+            ]),
       ];
     });
     const free = shapes.find((shape) => pen.isFree(textBox(shape, pen.scale), 0.3));

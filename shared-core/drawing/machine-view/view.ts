@@ -93,7 +93,7 @@ function tagSide({ layout }: Acted): -1 | 1 {
 function tableBox(stage: Stage, side: -1 | 1, tags: number): Box {
   const { out } = stage;
   const furniture = stage.furniture;
-  const margin = stage.sign(3);
+  const margin = stage.sign(6);
   const line = stage.y(0);
   const zone = around(handsClear(stage))!;
   const tagged =
