@@ -1,0 +1,195 @@
+import { describe, expect, it } from 'vitest';
+import { Ticks } from '../../client/machine/ticks.js';
+import { isFromMachinePage, isToMachinePage } from '../../client/webview/machine/guards.js';
+import { findAgain, soundScope, stepsOf, toSetUp, within } from '../../client/webview/machine/order.js';
+import type { ListedRun, ListedSetUp } from '../../shared-core/drawing/set-up-messages.js';
+
+const run = (carcass: string, panel: string, strokes: number, content = `${carcass} ${panel}`): ListedRun => ({
+  carcass,
+  panel,
+  size: '720 × 560 × 16 mm',
+  content,
+  range: null,
+  steps: Array.from({ length: strokes }, () => ({ words: '', lowered: [], held: true, holes: 4 })),
+});
+const setUp = (id: string, ...runs: readonly ListedRun[]): ListedSetUp => ({
+  id,
+  content: id,
+  machine: id.replace(/-\d+$/, ''),
+  kind: 'vertical',
+  kindWords: 'vertical head',
+  changes: [],
+  seconds: 0,
+  time: 'no time',
+  settings: [],
+  stops: [],
+  fence: [],
+  height: null,
+  extension: false,
+  depth: 12_000,
+  through: false,
+  spindles: [],
+  runs,
+  strokes: 0,
+  holes: 0,
+  lay: [],
+  cautions: [],
+});
+
+const job = [
+  setUp('up-1', run('a', 'left', 2), run('a', 'right', 1)),
+  setUp('up-2', run('b', 'left', 1)),
+  setUp('level-1', run('a', 'bottom', 2), run('b', 'left', 1, 'b left, ends')),
+];
+const steps = stepsOf(job);
+const names = (all: readonly { carcass: string; panel: string; step: number }[]): string[] =>
+  all.map(({ carcass, panel, step }) => `${carcass}/${panel}/${step}`);
+
+describe('the steps of a job', () => {
+  it('come set-up by set-up, panel by panel', () => {
+    expect(names(steps)).toEqual([
+      'a/left/0',
+      'a/left/1',
+      'a/right/0',
+      'b/left/0',
+      'a/bottom/0',
+      'a/bottom/1',
+      'b/left/0',
+    ]);
+    expect(steps.map(({ place }) => place)).toEqual([0, 0, 0, 1, 2, 2, 2]);
+  });
+
+  it('are those of a carcass or a panel where that is wanted, of all where it is gone', () => {
+    expect(names(within(steps, { carcass: 'b', panel: 'left' }))).toEqual(['b/left/0', 'b/left/0']);
+    expect(within(steps, { carcass: 'a', panel: null })).toHaveLength(5);
+    expect(soundScope(steps, { carcass: 'a', panel: 'top' })).toEqual({ carcass: 'a', panel: null });
+    expect(soundScope(steps, { carcass: 'c', panel: 'left' })).toEqual({ carcass: null, panel: null });
+  });
+
+  it('lead from set-up to set-up: forward to the next, back to the beginning of this one, then of the one before', () => {
+    expect(toSetUp(steps, 1, 1)).toBe(3);
+    expect(toSetUp(steps, 3, 1)).toBe(4);
+    expect(toSetUp(steps, 5, 1)).toBe(5);
+    expect(toSetUp(steps, 5, -1)).toBe(4);
+    expect(toSetUp(steps, 4, -1)).toBe(3);
+    expect(toSetUp(steps, 3, -1)).toBe(0);
+    expect(toSetUp(steps, 0, -1)).toBe(0);
+    expect(toSetUp([], 0, 1)).toBe(0);
+  });
+
+  it('are found again in a new plan by what they bore, whatever their set-up is called now', () => {
+    const other = stepsOf([
+      setUp('up-1', run('c', 'left', 1)),
+      setUp('up-2', run('a', 'right', 1), run('a', 'left', 2)),
+      setUp('level-1', run('b', 'left', 1, 'b left, longer now')),
+    ]);
+    expect(findAgain(other, steps[1]!)).toBe(3);
+    expect(findAgain(other, steps[6]!)).toBe(4);
+    expect(findAgain(other, steps[4]!)).toBe(1);
+    expect(findAgain(other, null)).toBe(0);
+    expect(findAgain([], steps[0]!)).toBe(0);
+  });
+});
+
+/** The editor's memory, as far as ticks ask. */
+function memory(): ConstructorParameters<typeof Ticks>[0] & { readonly kept: Map<string, unknown> } {
+  const kept = new Map<string, unknown>();
+  return {
+    kept,
+    keys: () => [...kept.keys()],
+    get: (key: string, otherwise?: unknown) => kept.get(key) ?? otherwise,
+    update: (key: string, value: unknown) => {
+      if (value === undefined) kept.delete(key);
+      else kept.set(key, value);
+      return Promise.resolve();
+    },
+  } as ReturnType<typeof memory>;
+}
+
+describe('ticks', () => {
+  it('are kept by job, and gone when they are taken off', async () => {
+    const state = memory();
+    const ticks = new Ticks(state);
+    await ticks.set('file:///one', ['a', 'b'], true, new Set());
+    await ticks.set('file:///two', ['c'], true, new Set());
+    await ticks.set('file:///one', ['a'], false, new Set());
+    expect(new Ticks(state).of('file:///one')).toEqual(['b']);
+    expect(ticks.of('file:///two')).toEqual(['c']);
+    await ticks.set('file:///two', ['c'], false, new Set());
+    expect(state.kept.size).toBe(1);
+  });
+
+  it('of work that the job has are never dropped; of other work the oldest go when there are too many', async () => {
+    const ticks = new Ticks(memory());
+    const old = Array.from({ length: 4000 }, (_, index) => `old-${index}`);
+    await ticks.set('job', old, true, new Set());
+    await ticks.set('job', ['new-1', 'new-2'], true, new Set(['old-0', 'new-1', 'new-2']));
+    const kept = new Set(ticks.of('job'));
+    expect(kept.size).toBe(4000);
+    expect(['old-0', 'new-1', 'new-2', 'old-3', 'old-3999'].map((one) => kept.has(one))).toEqual([
+      true,
+      true,
+      true,
+      true,
+      true,
+    ]);
+    expect(['old-1', 'old-2'].map((one) => kept.has(one))).toEqual([false, false]);
+  });
+
+  it('that do not look like ticks count for nothing', () => {
+    const state = memory();
+    state.kept.set('borewright.ticks:job', ['a', 7, null, { b: 1 }]);
+    state.kept.set('borewright.ticks:other', 'a');
+    expect(new Ticks(state).of('job')).toEqual(['a']);
+    expect(new Ticks(state).of('other')).toEqual([]);
+  });
+});
+
+describe('messages', () => {
+  const address = { setUp: 'up-1', carcass: 'a', panel: 'left', step: 0 };
+  const subject = { uri: 'file:///job', side: 'list', carcass: null, panel: null };
+
+  it('of the page are known by their form', () => {
+    for (const sound of [
+      { type: 'ready', subject: null },
+      { type: 'ready', subject },
+      { type: 'step', address, nearer: 2 },
+      { type: 'tick', ticks: ['a'], on: true },
+      { type: 'reveal', carcass: 'a', panel: 'left' },
+    ])
+      expect(isFromMachinePage(sound), JSON.stringify(sound)).toBe(true);
+    for (const unsound of [
+      null,
+      'ready',
+      { type: 'ready' },
+      { type: 'subject', subject: { ...subject, side: 'back' } },
+      { type: 'step', address: { ...address, step: -1 }, nearer: 2 },
+      { type: 'step', address: { ...address, step: 0.5 }, nearer: 2 },
+      { type: 'step', address, nearer: 3 },
+      { type: 'tick', ticks: [1], on: true },
+      { type: 'reveal', carcass: 'a', panel: null },
+      { type: 'run', command: 'anything' },
+    ])
+      expect(isFromMachinePage(unsound), JSON.stringify(unsound)).toBe(false);
+  });
+
+  it('of the extension are known by their form', () => {
+    const reply = { kind: 'nothing', uri: 'file:///job', version: 1, reason: 'no carcass' };
+    expect(isToMachinePage({ type: 'set-ups', reply })).toBe(true);
+    expect(isToMachinePage({ type: 'step', nearer: 1, reply: { ...reply, address } })).toBe(true);
+    expect(isToMachinePage({ type: 'step', nearer: 1, reply })).toBe(false);
+    expect(isToMachinePage({ type: 'ticks', ticks: 'a' })).toBe(false);
+    const list = {
+      kind: 'set-ups',
+      uri: 'file:///job',
+      version: 1,
+      stale: null,
+      setUps: job,
+      totals: { words: '' },
+      unbored: [],
+      broken: [],
+    };
+    expect(isToMachinePage({ type: 'set-ups', reply: list })).toBe(true);
+    expect(isToMachinePage({ type: 'set-ups', reply: { ...list, setUps: [{ id: 'up-1' }] } })).toBe(false);
+  });
+});
