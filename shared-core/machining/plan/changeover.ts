@@ -15,8 +15,9 @@ export interface Changes {
 }
 
 /**
- * What must be changed to go from one set-up to another (from a bare machine where `before` is null). On another machine
- * everything is set anew, since nobody knows how it was left; on the other head of one body the head is turned first.
+ * What must be changed to go from one set-up to another (from a bare machine where `before` is null). Another machine is
+ * taken to be bare too, so this holds for orders that go to each machine once; on the other head of one body the head is
+ * turned first, and its stops and fence are set anew.
  */
 export function changesBetween(before: Batch | null, after: Batch): Changes {
   const sameMachine = before !== null && before.machine.name === after.machine.name;

@@ -18,6 +18,7 @@ export interface Batch {
   readonly height: Micrometres | null;
   readonly depth: Micrometres;
   readonly through: boolean;
+  readonly stage: number;
   readonly stops: readonly SetStop[];
   readonly extension: boolean;
   readonly load: Load;
@@ -32,7 +33,8 @@ export interface Batch {
 export function groupOperations(operations: readonly Operation[]): Batch[] {
   const groups = groupBy(
     operations,
-    (o) => `${o.machine.kind}|${o.machine.name}|${o.fence.join()}|${o.height}|${o.through ? 'through' : o.depth}`,
+    (o) =>
+      `${o.machine.kind}|${o.machine.name}|${o.fence.join()}|${o.height}|${o.through ? 'through' : o.depth}|${o.stage}`,
   );
   const batches: Batch[] = [];
   for (const group of groups.values()) {
@@ -55,8 +57,19 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
 }
 
 function emptyBatch(operation: Operation): Batch {
-  const { machine, fence, height, depth, through } = operation;
-  return { machine, fence, height, depth, through, stops: [], extension: false, load: emptyLoad(machine), chosen: [] };
+  const { machine, fence, height, depth, through, stage } = operation;
+  return {
+    machine,
+    fence,
+    height,
+    depth,
+    through,
+    stage,
+    stops: [],
+    extension: false,
+    load: emptyLoad(machine),
+    chosen: [],
+  };
 }
 
 /** The open batch, and the way, that takes an operation with the fewest further stops and no extension. */

@@ -39,7 +39,7 @@ export function planLines(
       : { parameter: 'depth', needed: depth, reason: 'its depth range does not take this depth' };
     if ('ways' in made) {
       const { carcass, blank, panel } = where;
-      operations.push({ carcass, panel: panel.key, blank, machine, depth, through, ...made });
+      operations.push({ carcass, panel: panel.key, blank, machine, depth, through, stage: 0, ...made });
     } else unreachable.push({ panel: where.panel.key, bores: line, machine: machine.name, ...made });
   }
   return { operations, unreachable };

@@ -55,6 +55,11 @@ export interface Operation {
   readonly height: Micrometres | null;
   readonly depth: Micrometres;
   readonly through: boolean;
+  /**
+   * How many set-ups the panel must have been through on this machine before: an index pin stands in a hole of the row, so
+   * strokes that begin with an index move come after those that begin at the stop. 0 for all else.
+   */
+  readonly stage: number;
   readonly ways: readonly Way[];
 }
 

@@ -13,8 +13,8 @@ export interface Sheet {
 }
 
 /**
- * The set-up sheets of a job, not yet in the order to run: named after their machine and counted in the order in which the
- * carcasses first need them, so that a name stays while its cause stays.
+ * The set-up sheets of a job, in an order that can be run but is not yet the cheapest: named after their machine and counted
+ * in the order in which the carcasses first need them, so that a name stays while its cause stays.
  */
 export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
   const operations = carcasses.flatMap((carcass) => carcass.operations);
@@ -22,7 +22,7 @@ export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
   const rankOf = (batch: Batch): number => Math.min(...batch.chosen.map((one) => rank.get(one.operation) ?? 0));
   const counted = new Map<string, number>();
   return groupOperations(operations)
-    .sort((a, b) => rankOf(a) - rankOf(b))
+    .sort((a, b) => a.stage - b.stage || rankOf(a) - rankOf(b))
     .map((batch) => {
       const { machine, fence, height, stops, extension, depth, through } = batch;
       const number = (counted.get(machine.name) ?? 0) + 1;

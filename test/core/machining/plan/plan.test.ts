@@ -67,13 +67,14 @@ describe('sides and their mirror images', () => {
   });
 });
 
+const drill = shed.machines.get('row-drill') as LineDrill;
+
 describe('what a machine cannot do, with the parameter that would allow it', () => {
   test('all of it can be done in the demo’s shop', () => {
     expect(missed(cupboard, shed)).toEqual([]);
   });
   test('no stop on one hand', () => {
-    const stops = shed.machines.get('row-drill') as LineDrill;
-    const onlyLeft = shedWith('line', { stops: stops.stops.filter((stop) => stop.side === 'left') });
+    const onlyLeft = shedWith('line', { stops: drill.stops.filter((stop) => stop.side === 'left') });
     // The right side can still be set out from its top end, since that comes to lie left.
     expect(missed(cupboard, onlyLeft)).toEqual([]);
     expect(missed(cupboard, shedWith('line', { stops: [] }))).toEqual([
@@ -100,10 +101,34 @@ describe('what a machine cannot do, with the parameter that would allow it', () 
   test('a row longer than one stroke, and no index pins', () => {
     const tall = cupboard.replace('base', 'tall');
     expect(missed(tall, shed)).toEqual([]);
-    const found = missed(tall, shedWith('line', { indexPins: 'none' }));
-    expect(found.map(([panel, parameter]) => [panel, parameter])).toEqual([
-      ['left', 'index-pins'],
-      ['right', 'index-pins'],
+    // From both ends, with the stops set further out for each stroke, it can still be done.
+    expect(missed(tall, shedWith('line', { indexPins: 'none' }))).toEqual([]);
+    const near = drill.stops.map((stop) => ({ ...stop, range: { min: 0, max: mm(20) } }));
+    expect(missed(tall, shedWith('line', { indexPins: 'none', stops: near }))).toEqual([
+      ['left', 'index-pins', null],
+      ['right', 'index-pins', null],
+    ]);
+  });
+  test('a row longer than the panel can be moved along', () => {
+    // 65 holes by 23 spindles: the third stroke begins at hole 47, 46 pitches on.
+    expect(missed(cupboard.replace('base', 'tall'), shedWith('line', { indexRange: mm(300) }))).toEqual([
+      ['left', 'index-range', mm(46 * 32)],
+      ['right', 'index-range', mm(46 * 32)],
+    ]);
+  });
+  test('balanced rows without index pins are bored from both ends', () => {
+    const short = shedWith('line', {
+      indexPins: 'none',
+      spindles: 13,
+      stops: drill.stops.map((stop) => ({ ...stop, range: { min: 0, max: mm(20) } })),
+    });
+    expect(missed(cupboard, short)).toEqual([]);
+    const runs = setUpsOf(readJob(cupboard, short).map((one) => one.operations))
+      .flatMap(({ setUp }) => (setUp.machine.kind === 'line' ? setUp.runs : []))
+      .filter((run) => run.panel === 'left');
+    expect(runs.flatMap((run) => run.steps.map((step) => [step.end, step.holes.length]))).toEqual([
+      ['reference-end', 24],
+      ['far-end', 22],
     ]);
   });
   test('a bit that the shop has not', () => {
@@ -114,8 +139,36 @@ describe('what a machine cannot do, with the parameter that would allow it', () 
   });
 });
 
+describe('rows longer than the spindle line', () => {
+  const tall = cupboard.replace('base', 'tall');
+  const rowsIn = (shop: Shop) =>
+    setUpsOf(readJob(tall, shop).map((one) => one.operations))
+      .map((sheet) => sheet.setUp)
+      .filter((setUp) => setUp.machine.kind === 'line');
+
+  test('take a full head as it is, its last spindles in the air past the end: one set-up for both sides, no bit changed', () => {
+    const setUps = rowsIn(shed);
+    expect(setUps).toHaveLength(1);
+    const holes = setUps[0]?.runs.map((run) => run.steps.map((step) => step.holes.length));
+    expect(holes).toEqual([
+      [46, 46, 38],
+      [46, 46, 38],
+    ]);
+  });
+
+  test('where bits must change, what moves along on pins comes after what bores the holes for them', () => {
+    // No stop can be set so that every third stroke begins at a stop, and 10 spindles do not divide 65 holes in equal steps.
+    const held = { ...shed, machines: new Map(shed.machines) };
+    held.machines.set('row-drill', { ...drill, spindles: 10, indexRange: mm(2080 - 13 * 32) });
+    const plan = orderSetUps(setUpsOf(readJob(tall, held).map((one) => one.operations)), shed.changeover);
+    const steps = plan.setUps.flatMap(({ setUp }) =>
+      setUp.runs.filter((run) => run.panel === 'left' && setUp.machine.kind === 'line').flatMap((run) => run.steps),
+    );
+    expect(steps[0]?.moved).toBe(0);
+  });
+});
+
 describe('heads over rows', () => {
-  const drill = shed.machines.get('row-drill') as LineDrill;
   const three = { ...drill, heads: 3, headDistance: { min: mm(100), max: mm(200) } };
   test.each([
     ['front and rear in one stroke', [mm(37), mm(485)], drill, { fence: [mm(37), mm(485)], over: [0, 1] }],

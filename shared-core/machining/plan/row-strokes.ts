@@ -1,0 +1,64 @@
+import { planStrokes, type StrokePlan, type StrokeProblem, type StrokeRequest } from '../strokes/index.js';
+
+/** One descent along a row, in pitches on the row's grid. */
+export interface RowStroke {
+  /** Where the first spindle stands. */
+  readonly start: number;
+  readonly loaded: readonly boolean[];
+  /** The places bored, ascending. */
+  readonly bores: readonly number[];
+}
+
+export interface RowRequest {
+  /** Places that want a hole, ascending, the first one 0. */
+  readonly holes: readonly number[];
+  readonly spindles: number;
+  /** Where the first spindle can stand. */
+  readonly starts: readonly number[];
+  readonly meetsHolesTwice: boolean;
+  /** Whether a loaded spindle stands clear of the panel at a place. */
+  readonly isAir: (place: number) => boolean;
+}
+
+/**
+ * The strokes of one row. Where a head with every spindle loaded reaches an unbroken row in equal steps, the spindles of the
+ * last stroke that are past the row standing in the air past the end of the panel, that is taken: no plan has fewer strokes
+ * than holes by spindles, none has fewer changes of bits than none, and the full load is the one that other rows share.
+ * Otherwise the plan with the fewest strokes and changes in which every spindle over no hole is empty.
+ */
+export function rowStrokes(request: RowRequest): readonly RowStroke[] | StrokeProblem {
+  const { holes, spindles, starts, meetsHolesTwice } = request;
+  const full = fullStrokes(request);
+  if (full) return full;
+  const plan = known({ holes, spindles, starts, meetsHolesTwice });
+  return plan.kind === 'problem' ? plan : plan.strokes;
+}
+
+function fullStrokes({ holes, spindles, starts, isAir }: RowRequest): readonly RowStroke[] | null {
+  const count = holes.length;
+  if (count <= spindles || holes.at(-1) !== count - 1) return null;
+  const strokes = Array.from({ length: Math.ceil(count / spindles) }, (_, index) => index * spindles);
+  const last = (strokes.at(-1) ?? 0) + spindles;
+  for (let place = count; place < last; place += 1) if (!isAir(place)) return null;
+  if (strokes.some((start) => !starts.includes(start))) return null;
+  return strokes.map((start) => ({
+    start,
+    loaded: new Array<boolean>(spindles).fill(true),
+    bores: holes.slice(start, start + spindles),
+  }));
+}
+
+const KEPT = 512;
+const plans = new Map<string, StrokePlan | StrokeProblem>();
+
+/** `planStrokes`, remembering its last answers: the panels of a job share few rows, and a long row takes milliseconds. */
+function known(request: StrokeRequest): StrokePlan | StrokeProblem {
+  const key = JSON.stringify(request);
+  const before = plans.get(key);
+  if (before) return before;
+  const plan = planStrokes(request);
+  const oldest = plans.size >= KEPT ? plans.keys().next() : null;
+  if (oldest && !oldest.done) plans.delete(oldest.value);
+  plans.set(key, plan);
+  return plan;
+}
