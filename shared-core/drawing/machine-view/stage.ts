@@ -11,7 +11,7 @@ import type { Acted } from './strokes.js';
 const ROOM = { x: 128, y: 82 } as const;
 /** Length of a break on the page, in the same. */
 const GAP = { x: 18, y: 14 } as const;
-/** A panel up to this long, in millimetres, has no break in its length along the fence. */
+/** A panel up to this long, in millimetres, has no break; on a level head it may be broken behind the end that is bored. */
 const SEEN_WHOLE = 1000;
 /** The fewest breaks are made that come within this factor of the largest scale to be had. */
 const NEARLY = 1.12;
@@ -140,6 +140,9 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
   const xs = layout.panel.map(([px]) => mm(px));
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
   if (right - left <= SEEN_WHOLE) x.push({ from: left, to: right });
+  const ys = layout.panel.map(([, py]) => -mm(py));
+  const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
+  if (stroke.setUp.machine.kind !== 'horizontal' && bottom - top <= SEEN_WHOLE) y.push({ from: top, to: bottom });
   for (const { at } of layout.spindles)
     seen(at[0], at[1], stroke.setUp.machine.kind === 'horizontal' ? 40 : HANDS_CLEAR / 2);
   for (const stop of layout.stops) x.push({ from: mm(stop.x) - 40, to: mm(stop.x) + 40 });
