@@ -113,6 +113,16 @@ export function strokesOf(setUps: readonly SetUp[], carcass: string, panel: stri
   return problems.length === 0 ? { ok: true, strokes } : { ok: false, problems };
 }
 
+/** Pins that register in the row need a hole of it: one bored before, in the same face and line, whole pitches away. */
+function hasHolesForPins(
+  { setUp: { machine }, step }: Stroke,
+  next: Hole | undefined,
+  bored: readonly Hole[],
+): boolean {
+  if (step.moved === 0 || machine.kind !== 'line' || machine.indexPins !== 'row' || next === undefined) return true;
+  return bored.some(({ face, u, v }) => face === next.face && u === next.u && (v - next.v) % machine.pitch === 0);
+}
+
 /**
  * Carries out the sheet on one nominal panel.
  * @param setUps All set-ups of the job in the order in which they are run.
@@ -133,6 +143,9 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
       solid,
       made.map(({ hole }) => hole),
     );
+    if (!hasHolesForPins(stroke, made[0]?.hole, holes)) {
+      messages.push('no hole of the row is bored yet for the index pins to stand in');
+    }
     made.forEach(({ hole, by: { head, spindle } }) => {
       const key = holeKey(hole);
       if (!met.has(key)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });

@@ -161,7 +161,8 @@ describe('properties of the replay', () => {
         const bored = (spindle: number, moved: number): readonly ReplayedHole[] =>
           holes(
             setUp(
-              LINE,
+              // Pins in the fence need no hole of the row to stand in.
+              { ...LINE, indexPins: 'fence' },
               { fence: [37], stops: { 'end-left': 16 }, depth: 12 },
               {
                 p: [step({ ...lies, end }, [spindle], 5, moved)],

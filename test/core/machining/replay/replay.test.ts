@@ -292,6 +292,10 @@ describe('a sheet that cannot be carried out says why', () => {
       'an index move of 40 mm is not a whole number of pitches of 32 mm',
       () => onLine({}, [step(rowLies, [10], 5, mm(40))]),
     ],
+    [
+      'no hole of the row is bored yet for the index pins to stand in',
+      () => onLine({}, [step(rowLies, [10], 5, mm(32))]),
+    ],
     ['an index move of 2016 mm is past the 2000 mm of liner', () => onLine({}, [step(rowLies, [10], 5, mm(2016))])],
     [
       'an index move of 32 mm, but liner has no index pins',
