@@ -5,7 +5,7 @@ import { applyEdits } from '../document/pieces.js';
 import type { Change, Finding } from '../findings/finding.js';
 import type { Depth } from '../findings/registry.js';
 import { checkCarcass } from '../findings/registry.js';
-import type { CarcassContext } from '../findings/rule.js';
+import type { CarcassContext, Trial } from '../findings/rule.js';
 import type { ReadCarcass } from '../job/carcass.js';
 import { readCarcass } from '../job/carcass.js';
 import { carcassEdits } from '../job/edits.js';
@@ -18,7 +18,7 @@ import type { Basis } from './basis.js';
 /** One carcass from its text to its findings. Depends on nothing but what is given; never throws. */
 export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop): CarcassAnalysis {
   const read = readCarcass(part, basis.head, basis.defaults, shop);
-  const retry = (changes: readonly Change[]): readonly Finding[] | null => tryChanges(part, read, changes, basis, shop);
+  const retry = (changes: readonly Change[]): Trial | null => tryChanges(part, read, changes, basis, shop);
   const built = build(read, basis, shop);
   const find = (depth: Depth): readonly Finding[] =>
     [...read.findings, ...built.problems, ...rulesSay(read, built, basis, shop, depth, retry)].sort(byPlace);
@@ -86,8 +86,8 @@ function tryChanges(
   changes: readonly Change[],
   basis: Basis,
   shop: Shop,
-): readonly Finding[] | null {
-  if (changes.length === 0) return allOf(read, basis, shop);
+): Trial | null {
+  if (changes.length === 0) return trialOf(read, basis, shop);
   if (read.entry === null || changes.some((change) => change.part !== 'self')) return null;
   const edits = carcassEdits(part.text, read.entry, changes);
   if (edits.length === 0) return null;
@@ -95,12 +95,16 @@ function tryChanges(
   const grown = text.length - part.text.length;
   const after = readCarcass({ ...part, text, end: part.end + grown }, basis.head, basis.defaults, shop);
   if (after.spec === null || after.findings.length > read.findings.length) return null;
-  return allOf(after, basis, shop);
+  return trialOf(after, basis, shop);
 }
 
-function allOf(read: ReadCarcass, basis: Basis, shop: Shop): readonly Finding[] {
+function trialOf(read: ReadCarcass, basis: Basis, shop: Shop): Trial {
   const built = build(read, basis, shop);
-  return [...built.problems, ...rulesSay(read, built, basis, shop, 'all', undefined)];
+  const say = (depth: Depth): readonly Finding[] => [
+    ...built.problems,
+    ...rulesSay(read, built, basis, shop, depth, undefined),
+  ];
+  return { quick: say('quick'), all: () => say('all') };
 }
 
 function error(rule: string, place: Finding['place'], message: string): Finding {

@@ -29,6 +29,11 @@ export function panelsOfShelf(context: CarcassContext, shelf: ShelfSpec): readon
   return context.carcass.panels.filter((panel) => panel.key === shelf.key || panel.key.startsWith(`${shelf.key}-bay-`));
 }
 
+/** How much of a panel's width lies in front of the groove of the back. */
+export function clearDepth(panel: Panel): Micrometres {
+  return Math.min(panel.width, ...panel.grooves.map((groove) => groove.from));
+}
+
 /** Ids of the bores of some joints or rows, in the order of the bore map. */
 export function boresOfGroups(context: CarcassContext, groups: ReadonlySet<string>): readonly string[] {
   return context.boring.bores.filter((bore) => groups.has(bore.group)).map((bore) => bore.id);
@@ -51,6 +56,19 @@ export function rowsTowards(context: CarcassContext, key: string, bayLies: 'left
   return context.boring.rows.filter(
     (row) => row.panel === key && (row.through || (row.face === 'inside') === (insideLooks === bayLies)),
   );
+}
+
+/** The panels on either hand of a shelf panel, with the rows that open towards it. */
+export function besides(
+  context: CarcassContext,
+  panel: Panel,
+): readonly { readonly side: string; readonly rows: readonly Row[] }[] {
+  const bay = bayOf(context, panel);
+  if (bay === undefined) return [];
+  return [
+    { side: bay.left, rows: rowsTowards(context, bay.left, 'right') },
+    { side: bay.right, rows: rowsTowards(context, bay.right, 'left') },
+  ];
 }
 
 /** Height of the first hole of a row above the bottom end of the sides, as `at` of a shelf is counted. */

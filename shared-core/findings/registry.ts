@@ -30,6 +30,7 @@ import { rowUnbalanced } from './rules/row-unbalanced.js';
 import { screwsHidden } from './rules/screws-hidden.js';
 import { shelfOffGrid } from './rules/shelf-off-grid.js';
 import { shelfPastStop } from './rules/shelf-past-stop.js';
+import { shelfTips } from './rules/shelf-tips.js';
 
 /** Every rule over a carcass; findings at one place come in this order. A new rule is added here and nowhere else. */
 export const rules: readonly CarcassRule[] = [
@@ -44,6 +45,7 @@ export const rules: readonly CarcassRule[] = [
   looseShelfWithoutRow,
   shelfOffGrid,
   shelfPastStop,
+  shelfTips,
   dowelsUnmatched,
   dowelDepths,
   boreTooShort,
@@ -65,6 +67,7 @@ export const rules: readonly CarcassRule[] = [
 ];
 
 const HIDING: ReadonlySet<string> = new Set(rules.filter(({ hides }) => hides).map(({ name }) => name));
+const SLOW: ReadonlySet<string> = new Set(rules.filter(({ slow }) => slow).map(({ name }) => name));
 
 /** `quick` leaves out the rules that take too long to run at every key. */
 export type Depth = 'quick' | 'all';
@@ -84,7 +87,7 @@ export function checkCarcass(context: CarcassContext, depth: Depth = 'all'): rea
       if (finding.severity === 'error') finding.bores.forEach((bore) => said.add(bore));
     }
   }
-  return workingRepairs(found, context.retry, HIDING).toSorted(byPlace);
+  return workingRepairs(found, context, HIDING, SLOW).toSorted(byPlace);
 }
 
 const PARTS = ['head', 'self', 'tail', 'shop'];

@@ -1,12 +1,14 @@
 import type { Row } from '../boring/model.js';
+import { chosen } from '../carcass/choices.js';
 import type { Located, Place } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import type { LineDrill } from '../shop/model.js';
-import { ownText, remove, setLength } from './changes.js';
+import { ownText, remove, setLength, setWord } from './changes.js';
 import type { Repair } from './finding.js';
-import { distinct, grouped, panelOf } from './lookups.js';
+import { half } from '../length/units.js';
+import { clearDepth, distinct, grouped, panelOf } from './lookups.js';
 import type { CarcassContext } from './rule.js';
-import { show } from './words.js';
+import { counted, show } from './words.js';
 
 /** The rows of one carcass that stand on one line for one reason: the same side of the panel, the same setback. */
 export interface RowLine {
@@ -76,24 +78,33 @@ function frontRepairs(context: CarcassContext, drill: LineDrill, line: RowLine):
   }));
 }
 
+/** Never to a place in the front half of the clear depth: a shelf on pins there would tip. */
 function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): readonly Repair[] {
   const front = frontOf(context, line);
   const start = front ?? context.spec.rowSetback.value;
-  const width = Math.min(...line.panels.map((key) => panelOf(context, key)?.width ?? Infinity));
-  const last = Math.min(drill.throat, width - context.shop.habits.rearMargin);
+  const panels = line.panels.map((key) => panelOf(context, key)).filter((panel) => panel !== undefined);
+  const clear = Math.min(...panels.map(clearDepth));
+  const last = Math.min(drill.throat, clear - context.shop.habits.rearMargin);
   const pitch = context.shop.habits.pitch;
   const places: Micrometres[] = [];
   for (let u = start + pitch; u <= last; u += pitch) {
-    if (outOfHeads(drill, { ...line, u }, front) === null) places.push(u);
+    if (u >= half(clear) && outOfHeads(drill, { ...line, u }, front) === null) places.push(u);
   }
   const below = places.filter((u) => u < line.u).at(-1);
   const above = places.find((u) => u > line.u);
   const near = [below, above]
     .filter((u) => u !== undefined)
     .sort((a, b) => Math.abs(a - line.u) - Math.abs(b - line.u));
-  return near.map((u, index) => ({
-    title: `Bring the rear row to ${show(context, u)} from the front edge, ${(u - start) / pitch} pitches behind the front row`,
+  const moved = near.map((u, index) => ({
+    title: `Bring the rear row to ${show(context, u)} from the front edge, ${counted((u - start) / pitch, 'pitch', 'pitches')} behind the front row`,
     changes: [setLength(context, ['rear-row'], u)],
     preferred: index === 0,
   }));
+  return front === null ? moved : [...moved, ...leaveOut(context, line)];
+}
+
+/** Offers to bore the front row only; where a loose shelf needs both, trying it shows that it does not do. */
+function leaveOut({ spec }: CarcassContext, line: RowLine): readonly Repair[] {
+  if (line.panels.some((key) => chosen(spec, key, 'rows') !== undefined)) return [];
+  return [{ title: 'Leave the rear row out', changes: [setWord(['rows'], 'front')], preferred: false }];
 }

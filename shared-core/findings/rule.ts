@@ -33,7 +33,13 @@ export interface CarcassContext {
    * What the rules would say of this carcass after these changes of its text (repairs left out); null where the text would
    * no longer read as cleanly as it does. With it only repairs that work are offered; without it every candidate is.
    */
-  readonly retry?: (changes: readonly Change[]) => readonly Finding[] | null;
+  readonly retry?: (changes: readonly Change[]) => Trial | null;
+}
+
+/** A carcass after some changes, built once: what the quick rules say of it, and what all say when that is asked for. */
+export interface Trial {
+  readonly quick: readonly Finding[];
+  readonly all: () => readonly Finding[];
 }
 
 /** What a rule's check gives; the registry adds the rule's name and its severity where the check does not say otherwise. */

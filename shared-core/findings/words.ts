@@ -20,8 +20,8 @@ export function listed(words: readonly string[], last: 'and' | 'or' = 'and'): st
 }
 
 /** '1 hole', '3 holes'. */
-export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+export function counted(count: number, noun: string, several = `${noun}s`): string {
+  return `${count} ${count === 1 ? noun : several}`;
 }
 
 /** 'stands' for one, 'stand' for several. */

@@ -1,24 +1,30 @@
 import type { Finding, Repair } from './finding.js';
-import type { CarcassContext } from './rule.js';
+import type { CarcassContext, Trial } from './rule.js';
 
 /**
- * Leaves out repairs that do not do what they promise: after one, there must be fewer findings of its rule and no more of
- * any other. `hiding` are the rules whose faults hide others: what they bring to light is not of the repair's making.
- * Without a `retry` every candidate stays, and so does a change outside the carcass's own text. A repair is tried when it is
- * first looked at, so that what nobody asks for costs nothing while one types.
+ * Leaves out repairs that do not do what they promise: after one, there must be fewer findings of its rule, its own must be
+ * gone, and no other rule may have more to say: no more findings, and none about bores that it found nothing wrong with.
+ * `hiding` are the rules whose faults hide others: what they bring to light is not of the repair's making. Without a `retry`
+ * every candidate stays, and so does a change outside the carcass's own text. A repair is tried when it is first looked at,
+ * so that what nobody asks for costs nothing while one types; the slow rules are asked only where the quick ones agree.
  */
 export function workingRepairs(
   found: readonly Finding[],
-  retry: CarcassContext['retry'],
+  { retry, boring }: Pick<CarcassContext, 'retry' | 'boring'>,
   hiding: ReadonlySet<string>,
+  slow: ReadonlySet<string>,
 ): readonly Finding[] {
   if (retry === undefined) return found;
-  let before: Counts | undefined;
-  const works = (rule: string, repair: Repair): boolean => {
+  let start: Trial | undefined;
+  const bored = new Set(boring.bores.map(({ id }) => id));
+  const works = (finding: Finding, repair: Repair): boolean => {
     if (repair.changes.some((change) => change.part !== 'self')) return true;
-    before ??= countByRule(retry([]) ?? found);
+    start ??= once(retry([]) ?? { quick: found, all: () => found });
     const after = retry(repair.changes);
-    return after !== null && improves(before, countByRule(after), rule, hiding.has(rule));
+    if (after === null) return false;
+    const hides = hiding.has(finding.rule);
+    if (!slow.has(finding.rule) && !improves(start.quick, after.quick, finding, hides, bored)) return false;
+    return improves(start.all(), after.all(), finding, hides, bored);
   };
   return found.map((finding) => {
     const { repairs: candidates, ...rest } = finding;
@@ -27,21 +33,54 @@ export function workingRepairs(
     return {
       ...rest,
       get repairs(): readonly Repair[] {
-        return (tried ??= candidates.filter((repair) => works(finding.rule, repair)));
+        return (tried ??= candidates.filter((repair) => works(finding, repair)));
       },
     };
   });
 }
 
-type Counts = ReadonlyMap<string, number>;
-
-function countByRule(findings: readonly Finding[]): Counts {
-  const counts = new Map<string, number>();
-  for (const { rule } of findings) counts.set(rule, (counts.get(rule) ?? 0) + 1);
-  return counts;
+function once({ quick, all }: Trial): Trial {
+  let kept: readonly Finding[] | undefined;
+  return { quick, all: () => (kept ??= all()) };
 }
 
-function improves(before: Counts, after: Counts, rule: string, hides: boolean): boolean {
-  if ((after.get(rule) ?? 0) >= (before.get(rule) ?? 0)) return false;
-  return hides || [...after].every(([name, count]) => count <= (before.get(name) ?? 0));
+function improves(
+  before: readonly Finding[],
+  after: readonly Finding[],
+  finding: Finding,
+  hides: boolean,
+  bored: ReadonlySet<string>,
+): boolean {
+  const [was, is] = [byRule(before), byRule(after)];
+  const count = (rules: ByRule, rule: string): number => rules.get(rule)?.findings ?? 0;
+  if (count(is, finding.rule) >= count(was, finding.rule)) return false;
+  if (timesSaid(after, finding) >= timesSaid(before, finding)) return false;
+  if (hides) return true;
+  // A bore that is new may share a fault that others had before; one that was there and was sound must stay so.
+  const spoilt = (rule: string, bore: string): boolean => bored.has(bore) && was.get(rule)?.bores.has(bore) !== true;
+  return [...is].every(
+    ([rule, told]) => told.findings <= count(was, rule) && ![...told.bores].some((bore) => spoilt(rule, bore)),
+  );
+}
+
+/** Two findings are one where they say the same. */
+function timesSaid(findings: readonly Finding[], { rule, message }: Finding): number {
+  return findings.filter((one) => one.rule === rule && one.message === message).length;
+}
+
+interface Told {
+  findings: number;
+  readonly bores: Set<string>;
+}
+type ByRule = ReadonlyMap<string, Told>;
+
+function byRule(findings: readonly Finding[]): ByRule {
+  const rules = new Map<string, Told>();
+  for (const { rule, bores } of findings) {
+    const told = rules.get(rule) ?? { findings: 0, bores: new Set() };
+    told.findings += 1;
+    bores.forEach((bore) => told.bores.add(bore));
+    rules.set(rule, told);
+  }
+  return rules;
 }

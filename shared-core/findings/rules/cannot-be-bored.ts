@@ -1,7 +1,8 @@
 import { boresNamed } from '../bores.js';
+import { firstStep } from '../first-step.js';
 import { distinct, grouped } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { listed, show } from '../words.js';
+import { listed } from '../words.js';
 
 export const cannotBeBored: CarcassRule = {
   name: 'cannot-be-bored',
@@ -29,16 +30,13 @@ export const cannotBeBored: CarcassRule = {
     return causes.map((same): Found => {
       const { machine, parameter, needed, reason, bores, panel } = same[0]!;
       const all = same.flatMap((one) => one.bores);
-      const figure = needed === null ? '' : ` (${show(context, needed)} would be needed)`;
       const where = machine === null ? '' : ` on ${machine}`;
       return {
         place: bores[0]!.place,
         panel,
         message:
-          `${boresNamed(all)} in ${listed(distinct(same.map((one) => one.panel)))} cannot be bored${where}: ${reason}${figure}. ` +
-          (parameter === null
-            ? 'Change the bores.'
-            : `The shop file’s \`${parameter}\` stands in the way. Change the bores, the machine, or that figure if the machine can do more.`),
+          `${boresNamed(all)} in ${listed(distinct(same.map((one) => one.panel)))} cannot be bored${where}: ${reason}. ` +
+          firstStep(context, machine, parameter, needed),
         bores: all.map((bore) => bore.id),
       };
     });

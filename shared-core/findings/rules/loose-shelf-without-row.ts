@@ -7,7 +7,7 @@ import type { RowChoice, ShelfSpec } from '../../job/model.js';
 import { half } from '../../length/units.js';
 import { ownText, remove, setLength, setWord } from '../changes.js';
 import type { Repair } from '../finding.js';
-import { bayOf, distinct, grouped, panelsOfShelf, rowStart, rowsTowards } from '../lookups.js';
+import { besides, distinct, grouped, panelsOfShelf, rowStart } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { listed, show, verb } from '../words.js';
 
@@ -163,18 +163,6 @@ function bareRows(context: CarcassContext): readonly Found[] {
 }
 
 const lastHole = (context: CarcassContext, row: Row): number => rowStart(context, row) + (row.count - 1) * row.pitch;
-
-function besides(
-  context: CarcassContext,
-  panel: Panel,
-): readonly { readonly side: string; readonly rows: readonly Row[] }[] {
-  const bay = bayOf(context, panel);
-  if (bay === undefined) return [];
-  return [
-    { side: bay.left, rows: rowsTowards(context, bay.left, 'right') },
-    { side: bay.right, rows: rowsTowards(context, bay.right, 'left') },
-  ];
-}
 
 function choiceOf(context: CarcassContext, side: string): Located<RowChoice> {
   return chosen(context.spec, side, 'rows') ?? context.spec.rows;

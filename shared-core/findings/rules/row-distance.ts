@@ -9,7 +9,8 @@ export const rowDistance: CarcassRule = {
   about: {
     what: 'A row stands where no head of the line drill can be set.',
     why: 'The first head is set back from the fence within a range, and the next head stands within a range of distances behind it. A rear row outside that range cannot be bored in the same stroke; where the first head can be set to it, it still costs a second set-up (then this is a warning). The ranges are the shop file’s; the machine’s manual decides.',
-    remedy: 'Change `row-setback` or `rear-row`, on the pitch, so that the heads reach both rows.',
+    remedy:
+      'Change `row-setback` or `rear-row`, on the pitch, so that the heads reach both rows; keep the rear row in the rear half of the depth. On a drill with one head leave the rear row out (`rows: front`).',
     example: 'kind: base\nwidth: 600\nrear-row: 101',
   },
   check(context) {
@@ -24,12 +25,16 @@ export const rowDistance: CarcassRule = {
       const behind = line.u - (front ?? 0);
       const twice = reason === 'distance' && behind > 0 && line.u >= drill.setback.min && line.u <= drill.setback.max;
       const why = {
-        setback: `the first head of ${drill.name} can be set ${showSpan(context, drill.setback)} from the fence. Change the setback.`,
-        'one-head': `${drill.name} has one head, which can be set ${showSpan(context, drill.setback)} from the fence. Leave the rear row out, or choose a drill with two heads.`,
+        setback:
+          `the first head of ${drill.name} can be set ${showSpan(context, drill.setback)} from the fence (\`setback\` in the shop file). ` +
+          'Change the `row-setback` of the carcass.',
+        'one-head':
+          `${drill.name} has one head (\`heads\` in the shop file), which can be set ${showSpan(context, drill.setback)} from the fence (\`setback\`). ` +
+          'Leave the rear row out (`rows: front`), or choose a drill with two heads (`machines: rows`); correct `heads` or `setback` if the drill can do more.',
         distance:
           `${behind < 0 ? `${show(context, -behind)} in front of` : `${show(context, behind)} behind`} the front row; the heads of ${drill.name} stand ` +
-          `${drill.headDistance === null ? '' : showSpan(context, drill.headDistance)} apart. ` +
-          (twice ? 'It can only be bored in a set-up of its own.' : 'Bring it within that range.'),
+          `${drill.headDistance === null ? '' : showSpan(context, drill.headDistance)} apart (\`head-distance\` in the shop file). ` +
+          (twice ? 'It can only be bored in a set-up of its own.' : 'Bring it within that range (`rear-row`).'),
       }[reason];
       found.push({
         place: line.place,

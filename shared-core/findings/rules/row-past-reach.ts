@@ -23,7 +23,7 @@ export const rowPastReach: CarcassRule = {
         panel: line.panels[0]!,
         message:
           `The ${line.line} row of ${listed(line.panels)} stands ${show(context, line.u)} from the front edge, ` +
-          `${show(context, line.u - drill.throat)} past the throat of ${drill.name} (${show(context, drill.throat)}). ` +
+          `${show(context, line.u - drill.throat)} past the throat of ${drill.name} (${show(context, drill.throat)}, \`throat\` in the shop file). ` +
           'Bring it nearer to the front, or choose a drill with a deeper throat.',
         bores: boresOfGroups(context, new Set(line.rows.map((row) => row.id))),
         repairs: reachRepairs(context, drill, line),

@@ -75,6 +75,7 @@ describe('every repair makes its finding go away, and brings no other', () => {
         'loose-shelf-without-row',
         'shelf-off-grid',
         'shelf-past-stop',
+        'shelf-tips',
         'dowels-unmatched',
         'dowel-depths',
         'dowel-place-unused',

@@ -1,7 +1,7 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { repairEdits } from '../../../shared-core/engine/repairs.js';
 import { applied } from './after-repair.js';
-import { analyse } from './jobs.js';
+import { analyse, demoText } from './jobs.js';
 
 /** A job text, the title of one repair of one rule, and the text that must come of it, to the byte. */
 const cases: readonly (readonly [rule: string, title: string, before: string, after: string])[] = [
@@ -87,4 +87,27 @@ test.each(cases)('%s: %s', (rule, title, before, after) => {
   const { carcass, finding } = found.find((one) => one.finding.repairs.some((repair) => repair.title === title))!;
   const repair = finding.repairs.find((one) => one.title === title)!;
   expect(applied(before, repairEdits(job, { carcass, repair })!.job)).toBe(after);
+});
+
+describe('on a drill with one head', () => {
+  const shop = demoText('shed.shop.yaml')
+    .replace('spindles: 23', 'spindles: 13')
+    .replace('heads: 2', 'heads: 1')
+    .replace(/ +head-distance: .*\n/, '')
+    .replace(/index-pins: .*\n +index-range: .*\n/, 'index-pins: none\n');
+  const offers = (lines: string): readonly string[] =>
+    analyse(`shop: bench.shop.yaml\ncarcasses:\n  a:\n    kind: base\n    width: 600\n${lines}`, {
+      'bench.shop.yaml': shop,
+    })
+      .findings()
+      .filter(({ finding }) => finding.rule === 'row-distance')
+      .flatMap(({ finding }) => finding.repairs.map(({ title }) => title));
+
+  test('the rear row is never brought to the front half of the depth', () => {
+    expect(offers('')).toEqual(['Leave the rear row out']);
+  });
+
+  test('nothing is offered where a loose shelf needs both rows', () => {
+    expect(offers('    loose-shelves: 1\n')).toEqual([]);
+  });
 });

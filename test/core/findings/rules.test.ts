@@ -19,6 +19,10 @@ interface Case {
 
 const ONE_HEAD = `line-drills:
   single: { spindles: 23, pitch: 32, heads: 1, fence: far, from: above, setback: 20 to 80, throat: 700, depth: 0 to 60, stops: {}, index-pins: row }`;
+const HIGH_FENCE = `vertical-heads:
+  upright: { spindles: 21, pitch: 32, fence: far, from: above, fence-offset: 60 to 80, depth: 0 to 60, stops: { A: { side: left, range: 0 to 1300 }, B: { side: right, range: 0 to 1300 } } }
+horizontal-heads:
+  level: { spindles: 21, pitch: 32, height: 4 to 40, depth: 0 to 80, stops: { E: { side: left, range: 20 to 80 }, F: { side: right, range: 20 to 80 } } }`;
 const THIN =
   'boards: { thin: { thickness: 12 }, back-3: { thickness: 3 } }\nhabits: { board: thin, back-board: back-3 }';
 
@@ -49,7 +53,7 @@ const cases: readonly Case[] = [
     rule: 'row-distance',
     carcass: 'kind: base\nwidth: 600\nrear-row: 101',
     at: '101',
-    says: ['101 mm', '64 mm behind', '96 mm to 640 mm'],
+    says: ['101 mm', '64 mm behind', '96 mm to 640 mm apart (`head-distance` in the shop file)'],
     severity: 'error',
   },
   {
@@ -70,7 +74,45 @@ const cases: readonly Case[] = [
     carcass: 'kind: base\nwidth: 600',
     shop: ONE_HEAD,
     at: 'sink',
-    says: ['485 mm', 'one head', '20 mm to 80 mm'],
+    says: [
+      '485 mm',
+      'one head (`heads` in the shop file)',
+      '20 mm to 80 mm from the fence (`setback`)',
+      '`rows: front`',
+    ],
+  },
+  {
+    rule: 'row-distance',
+    carcass: 'kind: base\nwidth: 600\nrow-setback: 90\nrows: front',
+    at: '90',
+    says: ['90 mm', '20 mm to 80 mm from the fence (`setback` in the shop file)', '`row-setback`'],
+    severity: 'error',
+  },
+  {
+    // 541 of clear depth less 5 in front and 1 behind; 293 - 37 = 256 is less than half of it.
+    rule: 'shelf-tips',
+    carcass: 'kind: base\nwidth: 600\nrear-row: 293\nloose-shelves: 2',
+    at: '293',
+    says: ['loose-1 and loose-2 are 535 mm deep', '256 mm apart', '37 mm and 293 mm', 'less than half', '`rear-row`'],
+    severity: 'warning',
+    panel: 'loose-1',
+  },
+  {
+    rule: 'shelf-tips', // too shallow for two rows that hold it: 131 clear, so 37 and 69
+    carcass: 'kind: wall\nwidth: 600\ndepth: 150\nloose-shelves: [328]',
+    at: '328',
+    says: ['125 mm deep', '32 mm apart'],
+  },
+  {
+    rule: 'cannot-be-bored',
+    carcass: 'kind: wall\nwidth: 600\ndowels: [53, 213, 277]\nrows: none',
+    shop: HIGH_FENCE,
+    at: '53',
+    says: [
+      'on upright',
+      '`fence-offset` in the shop file: it allows 60 mm to 80 mm',
+      '53 mm is needed. First move the bores',
+    ],
   },
   {
     rule: 'row-unbalanced', // last hole 8 + 22 x 32 = 712
@@ -523,6 +565,8 @@ describe('what is right is not found fault with', () => {
     'kind: base\nwidth: 600\nboard: board-19\nheight: 723',
     'kind: base\nwidth: 600\nloose-shelves: 2',
     'kind: wall\nwidth: 600\nloose-shelves: [328, 488]',
+    // 288 apart under 535 of shelf.
+    'kind: base\nwidth: 600\nrear-row: 325\nloose-shelves: 1',
     'kind: tall\nwidth: 600\nfixed-shelves: 2\nloose-shelves: 4',
     'kind: drawer\nwidth: 800',
     'kind: open\nwidth: 800\nfixed-shelves: 2',

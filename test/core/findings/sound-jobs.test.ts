@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { opened } from './jobs.js';
+import { demoText, opened } from './jobs.js';
 
 /** Carcasses that leave their figures to the shop: whatever is combined, the shop's habits must fit together. */
 const soundCarcass = fc
@@ -32,4 +32,32 @@ test('a carcass that leaves its figures to the shop has no faults', () => {
     }),
     { numRuns: 40 },
   );
+});
+
+const SHED = demoText('shed.shop.yaml').replace('  birch-19:', '  plain-18: { thickness: 18 }\n  birch-19:');
+const shops = [
+  {
+    head: '',
+    boards: ['board-16', 'board-18', 'board-19'],
+    joints: ['dowel-8x30', 'dowel-8x35', 'dowel-10x40', 'cam-15', 'screw-7x50'],
+  },
+  {
+    head: 'shop: thick.shop.yaml\n',
+    boards: ['white-16', 'plain-18', 'birch-19'],
+    joints: ['dowel-8x30', 'cam-15', 'screw-7x50'],
+  },
+];
+const plainUnits = shops.flatMap(({ head, boards, joints }) =>
+  boards.flatMap((board) => joints.map((joint) => [head.trim() || 'built-in shop', board, joint, head] as const)),
+);
+
+test.each(plainUnits)('%s: a plain unit of each kind in %s with %s has no faults', (_shop, board, joint, head) => {
+  const read = opened({ 'thick.shop.yaml': SHED });
+  const units = ['base', 'wall', 'tall', 'drawer', 'open'].map(
+    (kind) => `  ${kind}: { kind: ${kind}, width: 600, board: ${board}, joint: ${joint} }\n`,
+  );
+  const job = read(`${head}carcasses:\n${units.join('')}`);
+  const said = job.findings().filter(({ finding }) => finding.rule !== 'shop-neutral');
+  expect(job.carcasses.map(({ boring }) => boring!.bores.length > 0)).toEqual(units.map(() => true));
+  expect(said.map(({ finding }) => `${finding.rule}: ${finding.message}`)).toEqual([]);
 });
