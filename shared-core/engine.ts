@@ -96,13 +96,15 @@ export class Engine {
 
   private shopFor(jobUri: string, head: ReadHead): FoundShop {
     const reference = head.head.shopRef;
-    if (reference === null) return builtIn(noShop(head.head));
+    // While the head cannot be read, nobody knows whether it names a shop.
+    const broken = head.findings.some(({ rule }) => rule === 'yaml-syntax');
+    if (reference === null) return builtIn(broken ? [] : noShop(head.head));
     const reading = this.host.readShop(jobUri, reference.value);
     if (!reading.ok) return builtIn(missingShop(reference, reading.message));
     const { shop, findings } = this.read(reading.text);
     return {
       used: { shop, uri: reading.uri, text: reading.text },
-      findings: brokenShop(reference, findings),
+      findings: brokenShop(reference, findings, reading.text),
     };
   }
 

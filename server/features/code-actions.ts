@@ -9,10 +9,17 @@ import type {
 } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { editsFor } from '../../shared-core/document/edit.js';
+import type { Repair } from '../../shared-core/document/finding.js';
 import type { TextEdit as CoreEdit } from '../../shared-core/document/pieces.js';
 import type { RepairEdits } from '../../shared-core/engine/repairs.js';
-import { batchEdits, batchesFor, preferredRepairs, repairEdits, repairsOf } from '../../shared-core/engine/repairs.js';
+import {
+  batchEdits,
+  batchesFor,
+  preferredRepairs,
+  repairEdits,
+  repairsOf,
+  shopRepairEdits,
+} from '../../shared-core/engine/repairs.js';
 import type { ClientAbilities } from '../connection.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
@@ -48,7 +55,7 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
       const diagnostic = shown[index];
       if (diagnostic === undefined || !touches(diagnostic)) return [];
       return finding.repairs.flatMap((repair) =>
-        quickFix(repair.title, repair.preferred, diagnostic, shopEdit(file, repair.changes, abilities)),
+        quickFix(repair.title, repair.preferred, diagnostic, shopEdit(file, [repair], abilities)),
       );
     });
   }
@@ -123,7 +130,7 @@ function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
       ? jobEdit(file, batchEdits(file.analysis, preferredRepairs(file.analysis)), abilities)
       : shopEdit(
           file,
-          file.analysis.findings.flatMap(({ repairs }) => repairs.find(({ preferred }) => preferred)?.changes ?? []),
+          file.analysis.findings.flatMap(({ repairs }) => repairs.find(({ preferred }) => preferred) ?? []),
           abilities,
         );
   return edit === null ? [] : [{ title: 'Take every repair that needs no choice', kind: FIX_ALL, edit }];
@@ -131,10 +138,10 @@ function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
 
 function shopEdit(
   { document, analysis }: OpenShop,
-  changes: Parameters<typeof editsFor>[2],
+  repairs: readonly Repair[],
   abilities: ClientAbilities,
 ): WorkspaceEdit | null {
-  return workspaceEdit([{ document, edits: editsFor(analysis.text, analysis.root, changes) }], abilities);
+  return workspaceEdit([{ document, edits: shopRepairEdits(analysis.text, repairs) }], abilities);
 }
 
 function jobEdit(

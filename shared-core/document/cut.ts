@@ -1,3 +1,4 @@
+import type { Repair, Rewrite } from './finding.js';
 import type { Part, Place } from './place.js';
 import type { ReadTree } from './read.js';
 import { readTree } from './read.js';
@@ -82,7 +83,9 @@ export function readCarcassTree(part: CarcassPart): CarcassTree {
   if (entry?.key.trim() === '') return { entry: null, problems: [noName(part.text, part.start)] };
   // A fault elsewhere in the text is told once, with the head.
   const own = problems.filter((problem) => problem.place.start >= part.start && problem.place.start < part.end);
-  return { entry, problems: own };
+  if (entry === null || own.length > 0) return { entry, problems: own };
+  const outside = carcassEntries(root).filter(({ place }) => place.start > entry.place.start && place.start < part.end);
+  return { entry, problems: outside.length === 0 ? own : [notIndented(part.text, entry, outside)] };
 }
 
 /** The head's tree, and the tail's. Of an uncut text the faults that lie in carcasses are left to these. */
@@ -116,6 +119,49 @@ function carcassEntries(root: TreeNode | null): readonly MapEntry[] {
   if (root?.kind !== 'map') return [];
   const value = root.entries.find((entry) => entry.key === CARCASSES_KEY)?.value;
   return value?.kind === 'map' ? value.entries : [];
+}
+
+/** The key by which a map under a carcass's name shows itself to be a carcass. */
+const KIND_KEY = 'kind';
+
+/**
+ * Entries that stand where carcasses do and are keys of the carcass above them: a carcass is never a single value on the
+ * line of its name, and what follows such a key belongs with it until the next carcass.
+ */
+function keysAstray(text: string, entries: readonly MapEntry[]): ReadonlySet<number> {
+  const astray = new Set<number>();
+  entries.forEach(({ keyPlace, value }, index) => {
+    if (index === 0) return;
+    const follows = astray.has(index - 1);
+    const onLine = value?.kind === 'scalar' && !text.slice(keyPlace.end, value.place.end).includes('\n');
+    const isCarcass = value?.kind === 'map' && value.entries.some(({ key }) => key === KIND_KEY);
+    if (onLine || (follows && value !== null && !isCarcass)) astray.add(index);
+  });
+  return astray;
+}
+
+function notIndented(text: string, owner: MapEntry, keys: readonly MapEntry[]): TextProblem {
+  const first = keys[0]!;
+  const column = (offset: number): number => offset - (text.lastIndexOf('\n', offset - 1) + 1);
+  const name = column(owner.keyPlace.start);
+  const own = owner.value?.kind === 'map' && !owner.value.flow ? owner.value.entries[0] : undefined;
+  const wanted = own === undefined ? name + 2 : column(own.keyPlace.start);
+  const rewrites: Rewrite[] = [];
+  const last = Math.max(first.place.end, keys.at(-1)!.place.end);
+  for (let at = first.keyPlace.start - name; at >= 0 && at < last;) {
+    const newline = text.indexOf('\n', at);
+    const next = newline === -1 ? text.length : newline + 1;
+    if (text.slice(at, next).trim() !== '')
+      rewrites.push({ part: 'self', start: at, end: at, text: ' '.repeat(Math.max(0, wanted - name)) });
+    at = next;
+  }
+  const by = wanted - name;
+  const spaces = by === 2 ? 'two' : String(by);
+  const [these, lines] = rewrites.length === 1 ? ['This line', 'it'] : [`These ${rewrites.length} lines`, 'them'];
+  const message = `${these} from \`${first.key}\` on ${rewrites.length === 1 ? 'belongs' : 'belong'} to \`${owner.key}\` but ${rewrites.length === 1 ? 'starts' : 'start'} in its column: indent ${lines} by ${spaces} more.`;
+  const repairs: Repair[] =
+    by > 0 ? [{ title: `Indent ${lines} by ${spaces} more`, changes: [], rewrites, preferred: true }] : [];
+  return { message, place: { part: 'self', start: first.place.start, end: first.place.end }, repairs };
 }
 
 /** `from` is where the carcass stands in the text. */
@@ -233,8 +279,10 @@ function leaveWhole(text: string): JobParts {
     root?.kind === 'map'
       ? root.entries.find(({ place }) => place.start > (entries.at(-1)?.place.start ?? 0))
       : undefined;
-  const carcasses = entries.map((entry, index): CarcassPart => {
-    const end = entries[index + 1]?.place.start ?? after?.place.start ?? text.length;
+  const astray = keysAstray(text, entries);
+  const owners = entries.map((entry, index) => ({ entry, index })).filter(({ index }) => !astray.has(index));
+  const carcasses = owners.map(({ entry, index }, i): CarcassPart => {
+    const end = owners[i + 1]?.entry.place.start ?? after?.place.start ?? text.length;
     return { start: entry.place.start, end, origin: 0, text, entry: index };
   });
   return {

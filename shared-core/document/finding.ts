@@ -37,10 +37,20 @@ export type Change =
   | { readonly kind: 'rename-key'; readonly part: Part; readonly path: Path; readonly text: string }
   | { readonly kind: 'remove'; readonly part: Part; readonly path: Path };
 
+/** Replaces [start, end) of the text of a part, for what no path leads to: a text that does not read as it was meant. */
+export interface Rewrite {
+  readonly part: Part;
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
 export interface Repair {
   /** What it does, with figures: 'Move shelf-1 down to 328 mm (hole 10)'. */
   readonly title: string;
   readonly changes: readonly Change[];
+  /** Made beside the changes; in the same offsets as the place of the finding. */
+  readonly rewrites?: readonly Rewrite[];
   /** The one an editor may take without asking. At most one a finding. */
   readonly preferred: boolean;
   /** Repairs with the same key in other findings can be taken together: 'all in this carcass', 'all in the file'. */

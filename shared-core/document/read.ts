@@ -1,6 +1,8 @@
 import type { Alias, CST, ParsedNode, Scalar, YAMLError, YAMLMap, YAMLSeq } from 'yaml';
 import { Composer, isAlias, isMap, isScalar, isSeq, Lexer, Parser } from 'yaml';
 import { explain } from './explain.js';
+import type { Repair } from './finding.js';
+import { layoutFault } from './layout-fault.js';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
 
@@ -214,17 +216,24 @@ class Reader {
   /** Keeps one error a line, and nothing after a tab, which breaks all that follows it. */
   #sayErrors(errors: readonly YAMLError[]): void {
     let lastLine = -1;
+    /** What stands before it follows from a fault that is told. */
+    let mutedTo = -1;
     const ordered = errors.toSorted((a, b) => a.pos[0] - b.pos[0]);
     for (const error of ordered) {
       const line = this.#lineStart(error.pos[0]);
-      if (line === lastLine) continue;
+      if (line === lastLine || error.pos[0] < mutedTo) continue;
       lastLine = line;
       const indent = /^[ \t]*/.exec(this.#text.slice(line, line + 1000))![0];
       if (indent.includes('\t')) {
         this.#say(line, line + indent.length, 'This line is indented with a tab. Use spaces: two for each step in.');
         return;
       }
-      this.#say(error.pos[0], error.pos[1], explain(error));
+      const fault = layoutFault(this.#text, this.#part, error);
+      if (fault === null) this.#say(error.pos[0], error.pos[1], explain(error));
+      else {
+        this.#say(fault.start, fault.end, fault.message, fault.repairs);
+        mutedTo = fault.muteTo;
+      }
       if (this.#found.length >= MOST_PROBLEMS) return;
     }
   }
@@ -238,7 +247,7 @@ class Reader {
   }
 
   /** Records a problem; an empty or overlong place becomes what of its line can be seen. */
-  #say(start: number, end: number, message: string): void {
+  #say(start: number, end: number, message: string, repairs: readonly Repair[] = []): void {
     const length = this.#text.length;
     let from = Math.min(Math.max(0, start), length);
     const newline = this.#text.indexOf('\n', from);
@@ -252,7 +261,7 @@ class Reader {
         to = Math.max(from, before);
       }
     }
-    this.#found.push({ message, place: this.#place(from, to) });
+    this.#found.push({ message, place: this.#place(from, to), ...(repairs.length > 0 && { repairs }) });
   }
 }
 

@@ -1,3 +1,4 @@
+import type { Repair } from './finding.js';
 import type { Place } from './place.js';
 
 /** The YAML text as a tree that remembers where everything stands. Aliases are already followed (bounded, no loops). */
@@ -44,4 +45,5 @@ export interface ListNode {
 export interface TextProblem {
   readonly message: string;
   readonly place: Place;
+  readonly repairs?: readonly Repair[];
 }

@@ -194,6 +194,12 @@ export class JobAnalysis {
     }
   }
 
+  /** Where the text of a part begins in its file: what offsets of a repair's rewrites are counted from. */
+  offsetIn(part: Place['part'], carcass: number | null): number {
+    if (part === 'tail') return this.parts.tail.start;
+    return part === 'self' && carcass !== null ? (this.parts.carcasses[carcass]?.origin ?? 0) : 0;
+  }
+
   /** Every finding, in the order of the text; one that only repeats another (same rule, words and place) is left out. */
   findings(): readonly FileFinding[] {
     return this.gather((carcass) => carcass.findings);

@@ -24,11 +24,17 @@ export function missingShop(reference: Located<string>, message: string): readon
 }
 
 /** The shop that the job names has faults of its own. */
-export function brokenShop(reference: Located<string>, findings: readonly Finding[]): readonly FileFinding[] {
+export function brokenShop(
+  reference: Located<string>,
+  findings: readonly Finding[],
+  text: string,
+): readonly FileFinding[] {
   const faults = findings.filter(({ severity }) => severity === 'error');
   if (faults.length === 0) return [];
-  const counted = faults.length === 1 ? 'a fault' : `${faults.length} faults`;
-  const message = `The shop file has ${counted}; what cannot be read in it is taken from the built-in shop. Put the shop file right first.`;
+  const first = faults.reduce((a, b) => (b.place.start < a.place.start ? b : a));
+  const line = text.slice(0, first.place.start).split('\n').length;
+  const counted = faults.length === 1 ? 'a fault' : `${faults.length} faults, the first`;
+  const message = `The shop file has ${counted} in line ${line}: ${first.message} Until that is put right, what this job says of the shop may be wrong.`;
   const related = faults.slice(0, MOST_RELATED).map(({ place, message }): RelatedPlace => ({ place, message }));
   return [ofJob('shop-broken', 'warning', reference.place, message, related)];
 }

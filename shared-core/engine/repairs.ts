@@ -43,11 +43,22 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
   const inHead: Change[] = [];
   const inTail: Change[] = [];
   const inShop: Change[] = [];
+  const rewritten: TextEdit[] = [];
+  const shopRewrites: TextEdit[] = [];
   const taken = new Set<string>();
   for (const { carcass, repair } of repairs) {
-    const places = repair.changes.map((change) => placeOf(change, carcass));
+    const rewrites = repair.rewrites ?? [];
+    const places = [
+      ...repair.changes.map((change) => placeOf(change, carcass)),
+      ...rewrites.map(({ part, start }) => JSON.stringify([part, part === 'self' ? carcass : null, `at ${start}`])),
+    ];
     if (places.some((place) => taken.has(place))) continue;
     for (const place of places) taken.add(place);
+    for (const rewrite of rewrites) {
+      const where = analysis.offsetIn(rewrite.part, carcass);
+      const edit = { start: where + rewrite.start, end: where + rewrite.end, text: rewrite.text };
+      (rewrite.part === 'shop' ? shopRewrites : rewritten).push(edit);
+    }
     for (const change of repair.changes) {
       if (change.part === 'head') inHead.push(change);
       else if (change.part === 'tail') inTail.push(change);
@@ -58,13 +69,14 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
   const { head, tail } = analysis.parts;
   const { text: shop, uri } = analysis.used;
   const job = [
+    ...rewritten,
     ...editsInTop(head, 'head', inHead),
     ...editsInTop(tail, 'tail', inTail),
     ...[...inCarcass].flatMap(([carcass, changes]) => editsInCarcass(analysis, carcass, changes)),
   ];
   return {
     job: withoutOverlaps(job),
-    shop: inShop.length === 0 || uri === null ? [] : editsFor(shop, readTree(shop, 'shop').root, inShop),
+    shop: uri === null ? [] : withoutOverlaps([...shopRewrites, ...editsInShop(shop, inShop)]),
   };
 }
 
@@ -111,6 +123,20 @@ export function preferredRepairs(analysis: JobAnalysis): readonly PlacedRepair[]
     const repair = finding.repairs.find(({ preferred }) => preferred);
     return repair === undefined ? [] : [{ carcass, repair }];
   });
+}
+
+function editsInShop(text: string, changes: readonly Change[]): readonly TextEdit[] {
+  return changes.length === 0 ? [] : editsFor(text, readTree(text, 'shop').root, changes);
+}
+
+/** All edits of a shop file that carry out repairs of its own findings, in order; none overlap. */
+export function shopRepairEdits(text: string, repairs: readonly Repair[]): readonly TextEdit[] {
+  const rewrites = repairs.flatMap((repair) => repair.rewrites ?? []);
+  const changes = repairs.flatMap((repair) => repair.changes);
+  return withoutOverlaps([
+    ...rewrites.map(({ start, end, text }) => ({ start, end, text })),
+    ...editsInShop(text, changes),
+  ]);
 }
 
 /** Edits of what stands before or behind the carcasses. */

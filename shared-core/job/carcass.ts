@@ -7,7 +7,7 @@ import type { Micrometres } from '../length/units.js';
 import { half } from '../length/units.js';
 import { showLength } from '../length/write.js';
 import { nearestName } from '../schema/nearest.js';
-import { errorAt, preferred, quoted, readBySchema } from '../schema/read.js';
+import { errorAt, preferred, quoted, readBySchema, syntaxFinding } from '../schema/read.js';
 import type { Infer } from '../schema/schema.js';
 import type { CarcassKind, Shop } from '../shop/model.js';
 import type { Defaults } from './head.js';
@@ -45,7 +45,7 @@ type ShelvesInput = NonNullable<Input['fixed-shelves']>;
  */
 export function readCarcass(part: CarcassPart, head: JobHead, defaults: Defaults, shop: Shop): ReadCarcass {
   const { entry, problems } = readCarcassTree(part);
-  const findings: Finding[] = problems.map(({ place, message }) => errorAt('yaml-syntax', place, message));
+  const findings: Finding[] = problems.map(syntaxFinding);
   if (entry === null) return { spec: null, findings, name: null, entry };
   const name: Located<string> = { value: entry.key, place: entry.keyPlace, path: [], written: true };
   const read = readBySchema(carcassSchema, entry.value, {

@@ -1,10 +1,10 @@
 import type { JobParts } from '../document/cut.js';
 import { CARCASSES_KEY, readHeadTrees } from '../document/cut.js';
 import type { Finding } from '../document/finding.js';
-import type { Part, Place } from '../document/place.js';
+import type { Located, Part, Place } from '../document/place.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
-import { errorAt, quoted, readBySchema } from '../schema/read.js';
+import { errorAt, quoted, readBySchema, syntaxFinding } from '../schema/read.js';
 import type { Infer } from '../schema/schema.js';
 import { record } from '../schema/schema.js';
 import type { JobHead } from './model.js';
@@ -29,9 +29,7 @@ const headSchema = record('job', jobSchema.about, {
 /** Reads all of a job but its carcasses. Never throws. */
 export function readHead(parts: JobParts): ReadHead {
   const trees = readHeadTrees(parts);
-  const broken = [...trees.head.problems, ...trees.tail.problems].map(({ place, message }) =>
-    errorAt('yaml-syntax', place, message),
-  );
+  const broken = [...trees.head.problems, ...trees.tail.problems].map(syntaxFinding);
   const above = entriesOf(trees.head.root);
   const below = entriesOf(trees.tail.root);
   const unit = unitOf([...above, ...below]);
@@ -45,7 +43,7 @@ export function readHead(parts: JobParts): ReadHead {
   const head: JobHead = {
     title: (first.title ?? second.title)?.value ?? '',
     unit,
-    shopRef: first.shop ?? second.shop ?? null,
+    shopRef: first.shop ?? second.shop ?? (broken.length > 0 ? shopLine(parts) : null),
     place,
   };
   return { head, defaults: (first.defaults ?? second.defaults)?.value ?? null, findings };
@@ -65,6 +63,16 @@ function readPart(root: TreeNode | null, part: Part, unit: Unit, findings: Findi
 
 function entriesOf(root: TreeNode | null): readonly MapEntry[] {
   return root?.kind === 'map' ? root.entries : [];
+}
+
+/** The shop that a line at the margin names, in a head that cannot be read for a fault elsewhere. */
+function shopLine({ head }: JobParts): Located<string> | null {
+  const line = /^shop: +([^\s"'#][^\r\n#]*?|"[^"\r\n]+"|'[^'\r\n]+')[ \t]*(?:#.*)?\r?$/m.exec(head.text);
+  if (line === null) return null;
+  const written = line[1]!;
+  const start = line.index + line[0].indexOf(written);
+  const value = written.replace(/^(["'])(.*)\1$/, '$2');
+  return { value, path: ['shop'], written: true, place: { part: 'head', start, end: start + written.length } };
 }
 
 /** The unit is looked up before anything is read: it decides what every bare number means. */

@@ -2,7 +2,9 @@ import type { Micrometres, Unit } from './units.js';
 import { MICROMETRES_PER_INCH, MICROMETRES_PER_MM } from './units.js';
 
 export type ParsedLength =
-  { readonly ok: true; readonly value: Micrometres } | { readonly ok: false; readonly message: string };
+  | { readonly ok: true; readonly value: Micrometres }
+  /** `instead`: what was most likely meant, as a length of the same unit of file; exact. */
+  | { readonly ok: false; readonly message: string; readonly instead?: string };
 
 /** An exact quotient; `den` is positive. */
 interface Fraction {
@@ -48,7 +50,10 @@ export function parseLength(text: string, unit: Unit): ParsedLength {
   if (tidy === '') return fail('There is no length here', unit);
   if (tidy.length > LONGEST_TEXT) return fail(`‘${tidy.slice(0, 20)}…’ is too long for a length`, unit);
   const groups = LENGTH.exec(tidy)?.groups;
-  if (groups === undefined) return fail(reason(tidy), unit);
+  if (groups === undefined) {
+    const instead = meant(tidy, unit);
+    return { ...fail(reason(tidy), unit), ...(instead !== null && { instead }) };
+  }
   const magnitude = groups.feet === undefined ? fraction(groups.number!) : addFeet(groups.feet, groups.rest);
   if (magnitude === null) return fail(`‘${tidy}’ divides by nought`, unit);
   const scale =
@@ -60,7 +65,7 @@ export function parseLength(text: string, unit: Unit): ParsedLength {
   return { ok: true, value: groups.sign === '-' && value !== 0n ? -Number(value) : Number(value) };
 }
 
-function fail(what: string, unit: Unit): ParsedLength {
+function fail(what: string, unit: Unit): { readonly ok: false; readonly message: string } {
   return { ok: false, message: `${what}. ${lengthForms(unit)}.` };
 }
 
@@ -72,6 +77,26 @@ function reason(text: string): string {
   if (/^[-+]?[\d.]+e[-+]?\d+$/i.test(text))
     return `‘${text}’ is not a length: write the number out, without an exponent`;
   return `‘${text}’ is not a length`;
+}
+
+/** Millimetres in the metric units that people write and files do not. */
+const METRIC: Readonly<Record<string, bigint>> = { cm: 10n, dm: 100n, m: 1000n };
+
+/** A length with a decimal comma, or in another metric unit, as it should be written; null for anything else. */
+function meant(text: string, unit: Unit): string | null {
+  const [, sign, whole, decimals = '', suffix = ''] =
+    /^([-+]?)(\d+)(?:[.,](\d+))?\s*(mm|cm|dm|m|inch|inches|in|")?$/i.exec(text) ?? [];
+  if (sign === undefined || whole === undefined) return null;
+  const factor = METRIC[suffix.toLowerCase()];
+  if (factor === undefined) {
+    const space = suffix === '' || suffix === '"' ? '' : ' ';
+    return decimals === '' ? null : `${sign}${whole}.${decimals}${space}${suffix}`;
+  }
+  const digits = String(BigInt(`${whole}${decimals}`) * factor).padStart(decimals.length + 1, '0');
+  const point = digits.length - decimals.length;
+  const rest = digits.slice(point).replace(/0+$/, '');
+  // Millimetres are the exact way to write metric units in a file of inches too.
+  return `${sign}${digits.slice(0, point)}${rest === '' ? '' : `.${rest}`}${unit === 'mm' ? '' : ' mm'}`;
 }
 
 /** The value of a NUMBER; null where it divides by nought. */

@@ -1,3 +1,4 @@
+import { parseLength } from './parse.js';
 import type { Micrometres, Unit } from './units.js';
 import { MICROMETRES_PER_INCH } from './units.js';
 
@@ -32,7 +33,9 @@ function inches(size: Micrometres): string {
   // 1/100000 in is 0.254 micrometres, so five decimals always single out one micrometre.
   for (let decimals = 3; decimals < 5; decimals += 1) {
     const text = (size / MICROMETRES_PER_INCH).toFixed(decimals);
-    if (Math.round(Number(text) * MICROMETRES_PER_INCH) === size) return text;
+    // Read as a file is read: a float product can fall on the other side of a half.
+    const back = parseLength(text, 'in');
+    if (back.ok && back.value === size) return text;
   }
   return (size / MICROMETRES_PER_INCH).toFixed(5);
 }

@@ -1,6 +1,6 @@
 import type { Change, Finding, RelatedPlace, Repair } from '../document/finding.js';
 import type { Located, Part, Path, Place } from '../document/place.js';
-import type { MapEntry, MapNode, TreeNode } from '../document/tree.js';
+import type { ListNode, MapEntry, MapNode, ScalarNode, TextProblem, TreeNode } from '../document/tree.js';
 import { parseLength } from '../length/parse.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import { showLength } from '../length/write.js';
@@ -63,6 +63,11 @@ export function errorAt(
     bores: [],
     repairs: more.repairs ?? [],
   };
+}
+
+/** A fault of the text itself as a finding. */
+export function syntaxFinding({ place, message, repairs }: TextProblem): Finding {
+  return errorAt('yaml-syntax', place, message, repairs === undefined ? {} : { repairs });
 }
 
 /** A repair of one change that an editor may take without asking. */
@@ -146,7 +151,7 @@ class SchemaReader {
   ): unknown {
     switch (schema.type) {
       case 'length':
-        return this.#length(schema, text, place);
+        return this.#length(schema, text, place, path);
       case 'span':
         return this.#span(schema, text, place);
       case 'count':
@@ -164,10 +169,43 @@ class SchemaReader {
     }
   }
 
-  #length(schema: LengthSchema, text: string, place: Place): Micrometres | null {
+  #length(schema: LengthSchema, text: string, place: Place, path: Path): Micrometres | null {
     const parsed = parseLength(text, this.#unit);
-    if (!parsed.ok) return this.#fault(errorAt('length-impossible', place, parsed.message));
+    if (!parsed.ok) {
+      const { message, instead } = parsed;
+      const repairs =
+        instead !== undefined && this.#fits(schema, instead, place)
+          ? [preferred(`Write ${instead}`, this.#set(path, instead))]
+          : [];
+      return this.#fault(errorAt('length-impossible', place, message, { repairs }));
+    }
     return this.#bounded(schema, parsed.value, place) ? parsed.value : null;
+  }
+
+  /** True where the schema would read a text without fault. */
+  #fits(schema: Schema, text: string, place: Place): boolean {
+    const trial = new SchemaReader(this.#unit, this.#part);
+    trial.read(schema, { kind: 'scalar', place, text, plain: true }, { path: [], place });
+    return trial.sound;
+  }
+
+  /** Tells a decimal comma, which in brackets parts one value into two; `more` are further offers. */
+  #decimalComma(first: ScalarNode, rest: Place, restText: string, schema: Schema, more: readonly Repair[]): null {
+    const place: Place = { ...first.place, end: rest.end };
+    const meant = `${first.text}.${restText}`;
+    const comma = { part: this.#part, start: first.place.end, end: rest.start, text: '.' };
+    const repairs: Repair[] = this.#fits(schema, meant, first.place)
+      ? [{ title: `Write ${meant}`, changes: [], rewrites: [comma], preferred: true }]
+      : [];
+    const twoMeant = more.length > 0 ? ' If two values are meant, write a space behind the comma.' : '';
+    return this.#fault(
+      errorAt(
+        'length-impossible',
+        place,
+        `‘${first.text},${restText}’: a decimal comma? In brackets a comma parts two values. Write ${meant}.${twoMeant}`,
+        { repairs: [...repairs, ...more] },
+      ),
+    );
   }
 
   #bounded(schema: LengthSchema | SpanSchema, value: Micrometres, place: Place): boolean {
@@ -246,6 +284,8 @@ class SchemaReader {
   #record(schema: RecordSchema<Fields>, node: TreeNode | null, at: At): Unlocated | null {
     if (node !== null && node.kind !== 'map') {
       if (node.kind !== 'scalar' || node.text.trim() !== '') {
+        const glued = node.kind === 'scalar' && node.plain ? /^([\w-]+):(\S+)$/.exec(node.text) : null;
+        if (glued !== null && Object.hasOwn(schema.fields, glued[1]!)) return this.#noSpace(node, glued[1]!, glued[2]!);
         return this.#wrong(
           firstLineOf(node),
           `Here belong the keys of ${aNoun(schema.noun)}, each on a line of its own: ${someKeys(schema)}.`,
@@ -257,6 +297,7 @@ class SchemaReader {
     const seen = new Map<string, MapEntry>();
     for (const entry of entries) {
       if (!Object.hasOwn(schema.fields, entry.key)) {
+        if (this.#isDecimals(schema, entry, entries)) continue;
         this.#unknownKey(schema, entry, entries, at);
         continue;
       }
@@ -276,6 +317,16 @@ class SchemaReader {
     }
     if (!complete) return null;
     return this.#located(values, node?.place ?? at.place, at.path);
+  }
+
+  /** `kind:base` alone is one word to YAML, and no fault. */
+  #noSpace({ place }: TreeNode, key: string, value: string): null {
+    const at = place.start + key.length + 1;
+    const space = { part: this.#part, start: at, end: at, text: ' ' };
+    const repairs: Repair[] = [
+      { title: 'Put a space behind the colon', changes: [], rewrites: [space], preferred: true },
+    ];
+    return this.#wrong(place, `The space behind the colon is missing: write \`${key}: ${value}\`.`, repairs);
   }
 
   #missing(schema: RecordSchema<Fields>, key: string, value: Schema, at: At, entries: readonly MapEntry[]): void {
@@ -316,6 +367,42 @@ class SchemaReader {
         repairs: change === null ? [] : [preferred(`Rename to ${change.text}`, change)],
       }),
     );
+  }
+
+  /** In `{ at: 360,5, bay: 1 }` the 5 is read as a key: tells it for what it is. */
+  #isDecimals(schema: RecordSchema<Fields>, entry: MapEntry, entries: readonly MapEntry[]): boolean {
+    const before = entries[entries.indexOf(entry) - 1];
+    const value = before?.value;
+    if (entry.value !== null || value?.kind !== 'scalar' || !Object.hasOwn(schema.fields, before!.key)) return false;
+    if (!/^\d+$/.test(entry.key) || !/\d$/.test(value.text) || !touches(value, entry.keyPlace)) return false;
+    this.#decimalComma(value, entry.keyPlace, entry.key, schema.fields[before!.key]!.schema, []);
+    return true;
+  }
+
+  /** Tells every decimal comma of a list in brackets; true where there is one. */
+  #hasDecimals(item: Schema, node: ListNode): boolean {
+    if (!takesLengths(item)) return false;
+    const pairs = node.items.map((one, i) => [one, node.items[i + 1]] as const);
+    const spaced = pairs.some(([one, next]) => next !== undefined && !touches(one, next.place));
+    let found = false;
+    for (const [first, second] of pairs) {
+      if (first.kind !== 'scalar' || second?.kind !== 'scalar' || !touches(first, second.place)) continue;
+      const [, digits] = /^(\d+)(?:\s*(?:mm|in|"))?$/.exec(second.text) ?? [];
+      if (digits === undefined || !/^[-+]?\d+$/.test(first.text)) continue;
+      // A list of places rises: `[53,213,405]` is three of them, `[296,5]` is one.
+      if (Number(digits) > Number(first.text) && !(spaced && digits.length < 3)) continue;
+      found = true;
+      const space = { part: this.#part, start: second.place.start, end: second.place.start, text: ' ' };
+      this.#decimalComma(first, second.place, second.text, item, [
+        {
+          title: `Write ${first.text}, ${second.text}: two values`,
+          changes: [],
+          rewrites: [space],
+          preferred: false,
+        },
+      ]);
+    }
+    return found;
   }
 
   /** Tells a key that is written twice; the first one counts. */
@@ -371,6 +458,7 @@ class SchemaReader {
         `Here belongs a list: [ … ] with commas, or one line with - for each. ${expected(item, this.#unit)}.`,
       );
     }
+    if (node.flow && this.#hasDecimals(item, node)) return null;
     const items: unknown[] = [];
     node.items.forEach((one, index) => {
       const value = this.read(item, one, {
@@ -404,6 +492,15 @@ class SchemaReader {
     const value = this.read(first, node, at);
     return value === null ? null : { as: first.type, is: value };
   }
+}
+
+/** True where a place starts right behind a value and one comma. */
+function touches(value: TreeNode, next: Place): boolean {
+  return value.alias === undefined && next.start === value.place.end + 1;
+}
+
+function takesLengths(schema: Schema): boolean {
+  return schema.type === 'length' || (schema.type === 'either' && schema.of.some(takesLengths));
 }
 
 function shapeOf(schema: Schema): TreeNode['kind'] | null {

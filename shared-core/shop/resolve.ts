@@ -3,7 +3,7 @@ import type { Place } from '../document/place.js';
 import { readTree } from '../document/read.js';
 import type { TreeNode } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
-import { errorAt, readBySchema } from '../schema/read.js';
+import { readBySchema, syntaxFinding } from '../schema/read.js';
 import { habitsOf } from './habits.js';
 import { machinesOf } from './machines.js';
 import { bandsOf, boardsOf, checkDowels, fittingsOf } from './materials.js';
@@ -21,7 +21,7 @@ export interface ReadShop {
 /** Reads a shop text; `base` fills its gaps, and is null for the built-in shop, whose text has none. */
 export function readOver(text: string, base: Shop | null): ReadShop {
   const { root, problems } = readTree(text, 'shop');
-  const broken = problems.map((problem) => errorAt('yaml-syntax', problem.place, problem.message));
+  const broken = problems.map(syntaxFinding);
   const findings: Finding[] = [];
   const place: Place = { part: 'shop', start: 0, end: Math.min(text.length, text.search(/[\r\n]|$/)) };
   // The unit is read first: it decides what every bare number of the file means.

@@ -155,6 +155,10 @@ describe('writing', () => {
     );
   });
 
+  test.each([16_744_505, -16_744_505])('%d, next to a half in decimals of an inch, reads back', (value) => {
+    expect(read(writeLength(value, 'in'), 'in')).toBe(value);
+  });
+
   test('every 64th of an inch is shown as a fraction', () => {
     for (let parts = 0; parts < 64 * 3; parts += 1) {
       const text = writeLength(read(`${parts}/64 in`), 'in');

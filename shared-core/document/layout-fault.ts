@@ -1,0 +1,130 @@
+import type { YAMLError } from 'yaml';
+import type { Repair, Rewrite } from './finding.js';
+import type { Part } from './place.js';
+
+/** What is wrong with the layout of a line, where the reader's own error names only what came of it. */
+export interface LayoutFault {
+  readonly start: number;
+  readonly end: number;
+  readonly message: string;
+  readonly repairs: readonly Repair[];
+  /** Errors before this offset follow from the fault. */
+  readonly muteTo: number;
+}
+
+interface Line {
+  readonly start: number;
+  /** End of what is written, without a remark or blanks behind it. */
+  readonly end: number;
+  readonly next: number;
+  /** Column of the first sign that is no blank and no dash of a list item. */
+  readonly column: number;
+  readonly content: string;
+}
+
+/** What the reader calls a key over several lines, or one without a value. */
+const KEY_ERRORS: ReadonlySet<string> = new Set(['MULTILINE_IMPLICIT_KEY', 'MISSING_CHAR', 'BLOCK_AS_IMPLICIT_KEY']);
+const KEY = String.raw`[\p{L}_][\p{L}\p{N}_-]*`;
+const NO_SPACE = new RegExp(`^(?<key>${KEY}):(?<value>[^\\s:/].*)$`, 'u');
+const NO_COLON = new RegExp(`^(?<key>${KEY})\\s+(?<value>[^\\s:#][^:]*)$`, 'u');
+const KEY_AND_VALUE = new RegExp(`^(?<key>${KEY}): +(?<value>[^\\s"'&*!|>{[].*)$`, 'u');
+const STARTS_WITH_KEY = new RegExp(`^(?:${KEY}|"[^"]*"|'[^']*'):(?:\\s|$)`, 'u');
+const COLON = /:(?=\s|$)/;
+
+/** The fault of layout behind an error of the YAML reader; null where none is plain to see. */
+export function layoutFault(text: string, part: Part, error: YAMLError): LayoutFault | null {
+  if (!KEY_ERRORS.has(error.code)) return null;
+  const line = lineAt(text, error.pos[0]);
+  const start = line.start + line.column;
+  const below = nextLine(text, line);
+
+  const glued = NO_SPACE.exec(line.content)?.groups;
+  if (glued !== undefined && !COLON.test(line.content)) {
+    const { key = '', value = '' } = glued;
+    const at = start + key.length + 1;
+    return {
+      start,
+      end: line.end,
+      message: `The space behind the colon is missing: write \`${key}: ${value}\`.`,
+      repairs: [repair('Put a space behind the colon', [{ part, start: at, end: at, text: ' ' }])],
+      muteTo: below?.next ?? line.next,
+    };
+  }
+
+  const bare = NO_COLON.exec(line.content)?.groups;
+  if (bare !== undefined && error.code !== 'BLOCK_AS_IMPLICIT_KEY') {
+    const { key = '', value = '' } = bare;
+    const at = start + key.length;
+    return {
+      start,
+      end: line.end,
+      message: `The colon behind \`${key}\` is missing: write \`${key}: ${value}\`.`,
+      repairs: [repair('Put a colon behind the key', [{ part, start: at, end: at, text: ':' }])],
+      muteTo: below?.next ?? line.next,
+    };
+  }
+
+  const pair = KEY_AND_VALUE.exec(line.content)?.groups;
+  if (error.code !== 'BLOCK_AS_IMPLICIT_KEY' || pair === undefined) return null;
+  if (COLON.test(pair.value!)) return twoColons(part, line, pair.key!, pair.value!);
+  return below === null ? null : tooFarIn(text, part, line, below);
+}
+
+function twoColons(part: Part, line: Line, key: string, value: string): LayoutFault {
+  const start = line.end - value.length;
+  return {
+    start,
+    end: line.end,
+    message: `Two colons stand on one line. Put the value of \`${key}\` in quotes, or the inner \`key: value\` on a line of its own.`,
+    repairs: [
+      repair('Put the value in quotes', [{ part, start, end: line.end, text: `'${value.replaceAll("'", "''")}'` }]),
+    ],
+    muteTo: line.next,
+  };
+}
+
+/** A key below `key: value` that is indented further, as if it belonged to the value. */
+function tooFarIn(text: string, part: Part, line: Line, below: Line): LayoutFault | null {
+  if (below.column <= line.column || !STARTS_WITH_KEY.test(below.content)) return null;
+  const rewrites: Rewrite[] = [];
+  let last = below;
+  for (let one: Line | null = below; one !== null && one.column >= below.column; one = nextLine(text, one)) {
+    rewrites.push({ part, start: one.start, end: one.start + below.column - line.column, text: '' });
+    last = one;
+  }
+  const more = below.column - line.column;
+  return {
+    start: below.start + below.column,
+    end: below.end,
+    message: `This line is indented further than the line above it, which has a value already. Start it ${more} ${more === 1 ? 'column' : 'columns'} further left, under \`${line.content.split(':')[0]!}\`.`,
+    repairs: [repair('Indent it like the line above', rewrites)],
+    muteTo: last.next,
+  };
+}
+
+function repair(title: string, rewrites: readonly Rewrite[]): Repair {
+  return { title, changes: [], rewrites, preferred: true };
+}
+
+function lineAt(text: string, offset: number): Line {
+  const start = text.lastIndexOf('\n', offset - 1) + 1;
+  const newline = text.indexOf('\n', start);
+  const next = newline === -1 ? text.length : newline + 1;
+  const written = text
+    .slice(start, next)
+    .replace(/(?:^|[ \t])#[^\n]*\n?$/, '')
+    .trimEnd();
+  const column = /^\uFEFF?[ ]*(?:-[ ]+)*/.exec(written)![0].length;
+  return { start, end: start + written.length, next, column, content: written.slice(column) };
+}
+
+/** The next line that holds more than blanks or a remark. */
+function nextLine(text: string, { next }: Line): Line | null {
+  let from = next;
+  while (from < text.length) {
+    const line = lineAt(text, from);
+    if (line.content !== '') return line;
+    from = line.next;
+  }
+  return null;
+}

@@ -1,0 +1,165 @@
+import { describe, expect, test } from 'vitest';
+import { applyEdits } from '../../../shared-core/document/pieces.js';
+import { Engine } from '../../../shared-core/engine.js';
+import { preferredRepairs, repairEdits } from '../../../shared-core/engine/repairs.js';
+
+const SOUND =
+  'unit: mm\ncarcasses:\n  sink:\n    kind: base\n    width: 600\n    depth: 500\n  bar:\n    kind: wall\n    width: 800\n';
+const engine = () => new Engine({ readShop: () => ({ ok: false, message: 'There is no such file.' }) });
+
+/** The errors of a text with the words that they stand on, and the text after the preferred repairs. */
+function look(text: string): { readonly told: readonly string[]; readonly repaired: string } {
+  const analysis = engine().analyse('file:///x.carcass.yaml', text);
+  const told = analysis
+    .findings()
+    .filter(({ finding }) => finding.severity === 'error')
+    .map(({ finding, carcass }) => {
+      const { start, end } = analysis.locate(finding.place, carcass);
+      return `${JSON.stringify(text.slice(start, end))} ${finding.message}`;
+    });
+  const edits = preferredRepairs(analysis).flatMap((one) => repairEdits(analysis, one)?.job ?? []);
+  return { told, repaired: applyEdits(text, edits) };
+}
+
+describe('one fault of layout is told once, where it is, and repaired', () => {
+  const cases: readonly (readonly [string, string, string])[] = [
+    [
+      'a line too far in',
+      SOUND.replace('    width: 600', '      width: 600'),
+      '"width: 600" This line is indented further than the line above it, which has a value already. Start it 2 columns further left, under `kind`.',
+    ],
+    [
+      'several lines too far in',
+      SOUND.replace('    width: 600\n    depth: 500', '     width: 600 # wide\n\n     depth: 500'),
+      '"width: 600" This line is indented further than the line above it, which has a value already. Start it 1 column further left, under `kind`.',
+    ],
+    [
+      'a forgotten colon',
+      SOUND.replace('width: 600', 'width 600'),
+      '"width 600" The colon behind `width` is missing: write `width: 600`.',
+    ],
+    [
+      'a forgotten colon at the end',
+      SOUND.replace('depth: 500', 'depth 500'),
+      '"depth 500" The colon behind `depth` is missing: write `depth: 500`.',
+    ],
+    [
+      'a forgotten colon at the start',
+      SOUND.replace('kind: base', 'kind base'),
+      '"kind base" The colon behind `kind` is missing: write `kind: base`.',
+    ],
+    [
+      'a forgotten space',
+      SOUND.replace('kind: base', 'kind:base'),
+      '"kind:base" The space behind the colon is missing: write `kind: base`.',
+    ],
+    [
+      'a forgotten space at the end',
+      SOUND.replace('depth: 500', 'depth:500'),
+      '"depth:500" The space behind the colon is missing: write `depth: 500`.',
+    ],
+    [
+      'keys in the column of the name',
+      SOUND.replace('    kind: base\n    width: 600\n    depth: 500', '  kind: base\n  width: 600\n  depth: 500'),
+      '"kind: base" These 3 lines from `kind` on belong to `sink` but start in its column: indent them by two more.',
+    ],
+    [
+      'one key in the column of the name',
+      SOUND.replace('    depth: 500', '  depth: 500'),
+      '"depth: 500" This line from `depth` on belongs to `sink` but starts in its column: indent it by two more.',
+    ],
+  ];
+  test.each(cases)('%s', (_, text, wanted) => {
+    const { told, repaired } = look(text);
+    expect(told).toEqual([wanted]);
+    expect(look(repaired).told).toEqual([]);
+    expect(repaired.replace(' # wide\n', '')).toBe(SOUND);
+  });
+
+  test('CRLF lines are repaired alike', () => {
+    const text = SOUND.replace('    width: 600', '      width: 600').replaceAll('\n', '\r\n');
+    expect(look(text).repaired).toBe(SOUND.replaceAll('\n', '\r\n'));
+  });
+
+  test('a list under a key in the wrong column goes with it', () => {
+    const text =
+      'carcasses:\n  sink:\n  kind: base\n  width: 600\n  loose-shelves:\n    - 328\n  back: { how: none }\n  bar: { kind: wall, width: 800 }\n';
+    const { told, repaired } = look(text);
+    expect(told).toHaveLength(1);
+    expect(repaired).toBe(
+      'carcasses:\n  sink:\n    kind: base\n    width: 600\n    loose-shelves:\n      - 328\n    back: { how: none }\n  bar: { kind: wall, width: 800 }\n',
+    );
+    expect(look(repaired).told).toEqual([]);
+  });
+
+  test('a name alone and one word with a colon inside', () => {
+    const text = 'carcasses:\n  sink:\n    kind:base\n';
+    const { told, repaired } = look(text);
+    expect(told).toEqual(['"kind:base" The space behind the colon is missing: write `kind: base`.']);
+    expect(repaired).toBe('carcasses:\n  sink:\n    kind: base\n');
+  });
+});
+
+describe('a title with a colon', () => {
+  const text = `title: Bath: upstairs\nshop: bench.shop.yaml # ours\n${SOUND}`;
+
+  test('does not hide the shop that the head names', () => {
+    const asked: string[] = [];
+    const host = {
+      readShop: (_: string, ref: string) => {
+        asked.push(ref);
+        return { ok: true as const, uri: 'file:///bench.shop.yaml', text: 'title: Bench\n' };
+      },
+    };
+    const analysis = new Engine(host).analyse('file:///x.carcass.yaml', text);
+    expect(asked).toEqual(['bench.shop.yaml']);
+    expect(analysis.shop.title).toBe('Bench');
+    expect(
+      analysis
+        .findings()
+        .filter(({ carcass }) => carcass === null)
+        .map(({ finding }) => finding.rule),
+    ).toEqual(['yaml-syntax']);
+  });
+
+  test('is put in quotes', () => {
+    expect(look(text.replace(/^shop.*\n/m, '')).repaired).toContain("title: 'Bath: upstairs'\n");
+  });
+
+  test('a broken head is not said to name no shop', () => {
+    const analysis = engine().analyse('file:///x.carcass.yaml', text.replace(/^shop.*\n/m, ''));
+    expect(analysis.findings().map(({ finding }) => finding.rule)).toEqual(['yaml-syntax']);
+  });
+});
+
+describe('decimal commas', () => {
+  const job = (line: string): string => `carcasses:\n  sink:\n    kind: base\n    width: 600\n    ${line}\n`;
+
+  test.each([
+    ['dowels: [53,5, 213, 405]', 'dowels: [53.5, 213, 405]', '53,5'],
+    ['loose-shelves: [296,5]', 'loose-shelves: [296.5]', '296,5'],
+    ['loose-shelves: [{ at: 360,5 }]', 'loose-shelves: [{ at: 360.5 }]', '360,5'],
+    ['height: 720,5', 'height: 720.5', '720,5'],
+  ])('%s', (line, wanted, on) => {
+    const { told, repaired } = look(job(line));
+    expect(told).toHaveLength(1);
+    expect(told[0]).toContain(`"${on}"`);
+    expect(told[0]).toContain('decimal comma');
+    expect(repaired).toBe(job(wanted));
+  });
+
+  test.each(['dowels: [53,213,405]', 'dowels: [53, 213, 405]', 'dowels: [53, 213,405]'])('%s is a list', (line) => {
+    expect(look(job(line)).told.filter((words) => words.includes('comma'))).toEqual([]);
+  });
+
+  test.each([
+    ['60cm', 'mm', '600'],
+    ['60 cm', 'mm', '600'],
+    ['60,25 cm', 'mm', '602.5'],
+    ['0.6 m', 'mm', '600'],
+    ['60 cm', 'in', '600 mm'],
+  ])('%s in a file of %s is offered as %s', (written, unit, wanted) => {
+    const text = `unit: ${unit}\ncarcasses:\n  sink:\n    kind: base\n    width: `;
+    expect(look(`${text}${written}\n`).repaired).toBe(`${text}${wanted}\n`);
+  });
+});
