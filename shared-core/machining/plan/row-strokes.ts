@@ -21,17 +21,16 @@ export interface RowRequest {
 }
 
 /**
- * The strokes of one row. Where a head with every spindle loaded reaches an unbroken row in equal steps, the spindles of the
- * last stroke that are past the row standing in the air past the end of the panel, that is taken: no plan has fewer strokes
- * than holes by spindles, none has fewer changes of bits than none, and the full load is the one that other rows share.
- * Otherwise the plan with the fewest strokes and changes in which every spindle over no hole is empty.
+ * The strokes of one row: the plan with the fewest strokes and changes of bits in which every spindle over no hole is empty.
+ * Where that one needs a change, and a head with every spindle loaded reaches the unbroken row in equal steps, the spindles
+ * of the last stroke that are past the row standing in the air past the end of the panel, that is taken instead: it has as
+ * few strokes as holes by spindles allow, and no change.
  */
 export function rowStrokes(request: RowRequest): readonly RowStroke[] | StrokeProblem {
   const { holes, spindles, starts, meetsHolesTwice } = request;
-  const full = fullStrokes(request);
-  if (full) return full;
   const plan = known({ holes, spindles, starts, meetsHolesTwice });
-  return plan.kind === 'problem' ? plan : plan.strokes;
+  if (plan.kind === 'plan' && plan.toolChanges === 0) return plan.strokes;
+  return fullStrokes(request) ?? (plan.kind === 'plan' ? plan.strokes : plan);
 }
 
 function fullStrokes({ holes, spindles, starts, isAir }: RowRequest): readonly RowStroke[] | null {
