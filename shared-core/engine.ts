@@ -101,10 +101,10 @@ export class Engine {
     if (reference === null) return builtIn(broken ? [] : noShop(head.head));
     const reading = this.host.readShop(jobUri, reference.value);
     if (!reading.ok) return builtIn(missingShop(reference, reading.message));
-    const { shop, findings } = this.read(reading.text);
+    const read = this.read(reading.text);
     return {
-      used: { shop, uri: reading.uri, text: reading.text },
-      findings: brokenShop(reference, findings, reading.text),
+      used: { shop: read.shop, uri: reading.uri, text: reading.text },
+      findings: brokenShop(reference, read, reading.text),
     };
   }
 

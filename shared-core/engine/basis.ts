@@ -16,12 +16,12 @@ export interface Basis {
   readonly base: number;
 }
 
-export function basisOf({ head: { unit }, defaults }: ReadHead): Basis {
+export function basisOf({ head: { unit, unitUnknown }, defaults }: ReadHead): Basis {
   const base = firstPlace(defaults) ?? 0;
   const moved = shifted(defaults, -base) as Defaults;
-  // Of the head only the unit bears on a carcass; the rest is withheld so that it cannot.
-  const head: JobHead = { title: '', unit, shopRef: null, place: { part: 'head', start: 0, end: 0 } };
-  return { head, defaults: moved, key: JSON.stringify([unit, moved]), base };
+  // Of the head only its unit bears on a carcass; the rest is withheld so that it cannot.
+  const head: JobHead = { title: '', unit, unitUnknown, shopRef: null, place: { part: 'head', start: 0, end: 0 } };
+  return { head, defaults: moved, key: JSON.stringify([unit, unitUnknown, moved]), base };
 }
 
 function isPlace(value: object): value is Place {

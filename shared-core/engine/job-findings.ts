@@ -2,6 +2,9 @@ import type { Located } from '../document/place.js';
 import type { Finding, RelatedPlace, Severity } from '../findings/finding.js';
 import { duplicateCarcasses } from '../job/duplicates.js';
 import type { JobHead } from '../job/model.js';
+import { KIND_WORDS } from '../shop/habits.js';
+import type { Shop } from '../shop/model.js';
+import type { ReadShop } from '../shop/read.js';
 import type { CarcassAnalysis, FileFinding } from './analysis.js';
 
 const MOST_RELATED = 5;
@@ -26,7 +29,7 @@ export function missingShop(reference: Located<string>, message: string): readon
 /** The shop that the job names has faults of its own. */
 export function brokenShop(
   reference: Located<string>,
-  findings: readonly Finding[],
+  { shop, findings }: ReadShop,
   text: string,
 ): readonly FileFinding[] {
   const faults = findings.filter(({ severity }) => severity === 'error');
@@ -34,9 +37,18 @@ export function brokenShop(
   const first = faults.reduce((a, b) => (b.place.start < a.place.start ? b : a));
   const line = text.slice(0, first.place.start).split('\n').length;
   const counted = faults.length === 1 ? 'a fault' : `${faults.length} faults, the first`;
-  const message = `The shop file has ${counted} in line ${line}: ${first.message} Until that is put right, what this job says of the shop may be wrong.`;
+  const message = `The shop file has ${counted} in line ${line}: ${first.message} ${withoutMachines(shop)}Until that is put right, what is said of this job may be wrong.`;
   const related = faults.slice(0, MOST_RELATED).map(({ place, message }): RelatedPlace => ({ place, message }));
-  return [ofJob('shop-broken', 'warning', reference.place, message, related)];
+  const severity = (shop.unread?.size ?? 0) > 0 ? 'error' : 'warning';
+  return [ofJob('shop-broken', severity, reference.place, message, related)];
+}
+
+/** A job cannot be planned on a machine whose figures are not known. */
+function withoutMachines({ unread }: Shop): string {
+  if (unread === undefined || unread.size === 0) return '';
+  const it = unread.size === 1 ? 'it' : 'them';
+  const names = [...unread].map(([name, kind]) => `the ${KIND_WORDS[kind]} ‘${name}’`).join(' and ');
+  return `So ${names} cannot be read, and nothing is planned on ${it}. `;
 }
 
 function ofJob(

@@ -85,7 +85,7 @@ export const readingRules: readonly ReadingRule[] = [
     'shop-broken',
     'warning',
     'The shop file has faults of its own.',
-    'What cannot be read in it is taken from the built-in neutral shop, so figures may not be those of your machines.',
+    'Habits that cannot be read are those of the built-in shop; a range out of bounds counts as far as the bounds go; nothing is planned on a machine that cannot be read. So figures may not be those of your machines.',
     'Open the shop file and put its own findings right first.',
     'shop: bench.shop.yaml\ncarcasses:\n  sink: { kind: base, width: 600 }',
     'boards:\n  board-16: { thickness: sixteen }',

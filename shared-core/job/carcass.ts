@@ -56,8 +56,9 @@ export function readCarcass(part: CarcassPart, head: JobHead, defaults: Defaults
   });
   // What a broken text seems to say is not worth telling.
   if (problems.length > 0) return { spec: null, findings, name, entry };
-  findings.push(...read.findings);
-  if (read.value === null || !read.sound) return { spec: null, findings, name, entry };
+  // Without a unit no length can be judged, and none be built with.
+  findings.push(...read.findings.filter(({ rule }) => !head.unitUnknown || rule !== 'length-impossible'));
+  if (read.value === null || !read.sound || head.unitUnknown) return { spec: null, findings, name, entry };
   const filler = new Filler(name, read.value.value, defaults, head, shop);
   const spec = filler.spec();
   findings.push(...filler.findings);

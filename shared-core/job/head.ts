@@ -4,6 +4,7 @@ import type { Finding } from '../document/finding.js';
 import type { Located, Part, Place } from '../document/place.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
+import { isUnknownUnit, sayUnit, unitEntry, unitOf } from '../schema/file-unit.js';
 import { errorAt, quoted, readBySchema, syntaxFinding } from '../schema/read.js';
 import type { Infer } from '../schema/schema.js';
 import { record } from '../schema/schema.js';
@@ -32,17 +33,21 @@ export function readHead(parts: JobParts): ReadHead {
   const broken = [...trees.head.problems, ...trees.tail.problems].map(syntaxFinding);
   const above = entriesOf(trees.head.root);
   const below = entriesOf(trees.tail.root);
-  const unit = unitOf([...above, ...below]);
+  const written = unitEntry([...above, ...below]);
+  const unit = unitOf(written);
+  const unitUnknown = isUnknownUnit(written);
   const said: Finding[] = [];
   const first = readPart(trees.head.root, 'head', unit, said);
   const second = readPart(trees.tail.root, 'tail', unit, said);
   const place: Place = above[0]?.keyPlace ?? { part: 'head', start: 0, end: 0 };
   said.push(...writtenTwice(above, below), ...carcassesMissing(parts, [...above, ...below], place));
   // What a broken text seems to say is not worth telling.
-  const findings = broken.length > 0 ? broken : said;
+  const judged = said.filter(({ rule }) => !unitUnknown || rule !== 'length-impossible');
+  const findings = (broken.length > 0 ? broken : judged).map((one) => sayUnit(one, written));
   const head: JobHead = {
     title: (first.title ?? second.title)?.value ?? '',
     unit,
+    unitUnknown,
     shopRef: first.shop ?? second.shop ?? (broken.length > 0 ? shopLine(parts) : null),
     place,
   };
@@ -73,12 +78,6 @@ function shopLine({ head }: JobParts): Located<string> | null {
   const start = line.index + line[0].indexOf(written);
   const value = written.replace(/^(["'])(.*)\1$/, '$2');
   return { value, path: ['shop'], written: true, place: { part: 'head', start, end: start + written.length } };
-}
-
-/** The unit is looked up before anything is read: it decides what every bare number means. */
-function unitOf(entries: readonly MapEntry[]): Unit {
-  const value = entries.find(({ key }) => key === 'unit')?.value;
-  return value?.kind === 'scalar' && value.text.trim() === 'in' ? 'in' : 'mm';
 }
 
 /** Keys of the tail that the head has too; within one of them the schema's reading tells it. */

@@ -75,6 +75,8 @@ export interface CarcassSpec {
 export interface JobHead {
   readonly title: string;
   readonly unit: Unit;
+  /** True where a unit is written that is none; `unit` is a guess then, and no size is worth judging. */
+  readonly unitUnknown: boolean;
   readonly shopRef: Located<string> | null;
   readonly place: Place;
 }

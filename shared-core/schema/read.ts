@@ -26,6 +26,8 @@ export interface Reading {
   readonly path: Path;
   /** Blamed where the node itself is not written: its key, or the name of what lacks it. */
   readonly place: Place;
+  /** A span that runs beyond its bounds, or backwards, is told and then read as what of it can be; else it is left out. */
+  readonly mendSpans?: boolean;
 }
 
 export interface ReadResult<S extends Schema> {
@@ -41,7 +43,7 @@ export interface ReadResult<S extends Schema> {
  * the place of exactly what is wrong and, where the meaning is near, a repair. Never throws.
  */
 export function readBySchema<S extends Schema>(schema: S, node: TreeNode | null, reading: Reading): ReadResult<S> {
-  const reader = new SchemaReader(reading.unit, reading.part);
+  const reader = new SchemaReader(reading.unit, reading.part, reading.mendSpans);
   const value = reader.read(schema, node, { path: reading.path, place: reading.place });
   // The reader walks the schema as data; that its result has the type which the schema infers is what the tests show.
   return { value: value as Infer<S> | null, sound: reader.sound, findings: reader.findings };
@@ -96,10 +98,12 @@ class SchemaReader {
   sound = true;
   readonly #unit: Unit;
   readonly #part: Part;
+  readonly #mendSpans: boolean;
 
-  constructor(unit: Unit, part: Part) {
+  constructor(unit: Unit, part: Part, mendSpans = false) {
     this.#unit = unit;
     this.#part = part;
+    this.#mendSpans = mendSpans;
   }
 
   read(schema: Schema, node: TreeNode | null, at: At): unknown {
@@ -245,10 +249,19 @@ class SchemaReader {
     }
     if (min.value > max.value) {
       const message = `The span runs from ${showLength(min.value, this.#unit)} down to ${showLength(max.value, this.#unit)}. Write the smaller length first.`;
-      return this.#fault(errorAt('length-impossible', place, message));
+      this.#fault(errorAt('length-impossible', place, message));
+      return this.#mended(schema, max.value, min.value);
     }
-    if (!this.#bounded(schema, min.value, place) || !this.#bounded(schema, max.value, place)) return null;
+    if (!this.#bounded(schema, min.value, place) || !this.#bounded(schema, max.value, place))
+      return this.#mended(schema, min.value, max.value);
     return { min: min.value, max: max.value };
+  }
+
+  /** What of a span lies within its bounds, where it is wanted. */
+  #mended(schema: SpanSchema, from: Micrometres, to: Micrometres): Span | null {
+    const min = Math.max(from, schema.min);
+    const max = Math.min(to, schema.max);
+    return this.#mendSpans && min <= max ? { min, max } : null;
   }
 
   #number(

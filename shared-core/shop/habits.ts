@@ -6,7 +6,7 @@ import type { CarcassKind, Changeover, Habits, KindSize, MachineKind, Shop, Tole
 import type { ShopInput } from './schema.js';
 
 type Input = ShopInput['value'];
-type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'machines'>;
+type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'machines' | 'unread'>;
 type Base = Pick<Shop, 'habits' | 'changeover' | 'tolerances'>;
 type MachineUse = keyof Habits['machines'];
 
@@ -182,6 +182,8 @@ function machineFor(
 ): string | null {
   const kind = KIND_FOR_USE[use];
   const fit = [...stock.machines.values()].filter((machine) => machine.kind === kind).map((machine) => machine.name);
+  // A machine that cannot be read is told where it stands; the habit is right.
+  if (written !== undefined && stock.unread?.get(written.value) === kind) return written.value;
   if (written !== undefined && !fit.includes(written.value)) chooser.unknown(KIND_WORDS[kind], written, fit);
   else if (written !== undefined) return written.value;
   return old !== null && fit.includes(old) ? old : (fit[0] ?? null);

@@ -197,6 +197,8 @@ export interface Shop {
   readonly bands: ReadonlyMap<string, Band>;
   readonly fittings: ReadonlyMap<string, Fitting>;
   readonly machines: ReadonlyMap<string, Machine>;
+  /** Machines that the shop has but that cannot be read for a fault of their text, with their kinds. */
+  readonly unread?: ReadonlyMap<string, MachineKind>;
   /** Diameters of the bits that the shop has; null where it does not say (then any diameter can be bored). */
   readonly bits: readonly Micrometres[] | null;
   readonly habits: Habits;

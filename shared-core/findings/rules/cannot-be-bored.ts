@@ -1,7 +1,10 @@
+import type { Bore } from '../../boring/model.js';
+import { taskOf } from '../../machining/plan/operations.js';
+import { KIND_FOR_USE } from '../../shop/habits.js';
 import { boresNamed } from '../bores.js';
 import { firstStep } from '../first-step.js';
 import { distinct, grouped } from '../lookups.js';
-import type { CarcassRule, Found } from '../rule.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { listed } from '../words.js';
 
 export const cannotBeBored: CarcassRule = {
@@ -21,6 +24,8 @@ export const cannotBeBored: CarcassRule = {
   },
   check(context, said) {
     const unsaid = context.operations.unreachable.flatMap((one) => {
+      // The shop has the machine, but its text has a fault: that is told with the shop.
+      if (one.machine === null && one.parameter === 'machines' && waitsForMachine(context, one.bores[0])) return [];
       const bores = one.bores.filter((bore) => !said.has(bore.id));
       return bores.length > 0 ? [{ ...one, bores }] : [];
     });
@@ -42,3 +47,8 @@ export const cannotBeBored: CarcassRule = {
     });
   },
 };
+
+/** True where the shop's only machines for the bore cannot be read. */
+function waitsForMachine({ shop }: CarcassContext, bore: Bore | undefined): boolean {
+  return bore !== undefined && [...(shop.unread?.values() ?? [])].includes(KIND_FOR_USE[taskOf(bore)]);
+}

@@ -91,7 +91,8 @@ function isInWood({ length, width, thickness }: Panel, { face, u, v, depth, thro
   return u > 0 && u < width && v > 0 && v < extent && (through ? inFace : depth < deep);
 }
 
-function taskOf(bore: Bore): Task {
+/** The use of machines that a bore asks for. */
+export function taskOf(bore: Bore): Task {
   if (bore.purpose === 'row') return 'rows';
   if (bore.purpose === 'cup') return 'cups';
   return bore.face === 'inside' || bore.face === 'outside' ? 'faces' : 'ends';

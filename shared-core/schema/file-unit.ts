@@ -1,0 +1,59 @@
+import type { Finding } from '../document/finding.js';
+import type { MapEntry } from '../document/tree.js';
+import type { Unit } from '../length/units.js';
+import { preferred, quoted } from './read.js';
+
+/** Words for the two units of files that are understood and yet not written so. */
+const MEANT: Readonly<Record<string, Unit>> = {
+  millimetre: 'mm',
+  millimetres: 'mm',
+  millimeter: 'mm',
+  millimeters: 'mm',
+  inch: 'in',
+  inches: 'in',
+  '"': 'in',
+};
+/** How many millimetres one of another unit is. */
+const METRIC: Readonly<Record<string, number>> = { cm: 10, dm: 100, m: 1000 };
+
+/** Where a file says its unit; undefined where it does not. */
+export function unitEntry(entries: readonly MapEntry[]): MapEntry | undefined {
+  return entries.find(({ key }) => key === 'unit');
+}
+
+/** The unit is looked up before anything is read: it decides what every bare number means. */
+export function unitOf(entry: MapEntry | undefined): Unit {
+  return word(entry) === 'in' ? 'in' : 'mm';
+}
+
+/** True where something is written for the unit that is neither mm nor in. */
+export function isUnknownUnit(entry: MapEntry | undefined): boolean {
+  const said = word(entry);
+  return said !== null && said !== '' && said !== 'mm' && said !== 'in';
+}
+
+/** A reading's finding, with what to do where it is about the unit of the file. */
+export function sayUnit(finding: Finding, entry: MapEntry | undefined): Finding {
+  const said = word(entry);
+  const value = entry?.value;
+  if (said === null || !isUnknownUnit(entry) || finding.rule !== 'value-wrong') return finding;
+  if (value == null || finding.place.part !== value.place.part || finding.place.start !== value.place.start)
+    return finding;
+  const until = 'Until then no size is checked.';
+  const factor = Object.hasOwn(METRIC, said) ? METRIC[said]! : null;
+  if (factor !== null) {
+    const message = `${quoted(said)} is not a unit of these files. Write \`unit: mm\` and every bare number in millimetres: ${factor} times what it is now. ${until}`;
+    // The unit alone would change every size of the file.
+    return { ...finding, message, repairs: [] };
+  }
+  const unit = Object.hasOwn(MEANT, said.toLowerCase()) ? MEANT[said.toLowerCase()]! : null;
+  const repairs =
+    unit === null
+      ? finding.repairs
+      : [preferred(`Write ${unit}`, { kind: 'set', part: value.place.part, path: ['unit'], text: unit })];
+  return { ...finding, message: `${quoted(said)} is not a unit of these files: write mm or in. ${until}`, repairs };
+}
+
+function word(entry: MapEntry | undefined): string | null {
+  return entry?.value?.kind === 'scalar' ? entry.value.text.trim() : null;
+}
