@@ -28,13 +28,19 @@ export function check(args: readonly string[]): Outcome {
   const { options, rest } = readArguments(args, ['format']);
   const format = readFormat(options.format);
   if (rest.length === 0) throw new CouldNotRun('Name a job file or a folder: borewright check PATH...');
-  const files = openAll(rest).map(({ path, file }: FoundFile): ShownFile => ({
+  const { found, missing } = openAll(rest);
+  if (found.length === 0) throw new CouldNotRun(missing.join('\n'));
+  const files = found.map(({ path, file }: FoundFile): ShownFile => ({
     file: path,
     findings: findingsOf(file),
   }));
   const all = files.flatMap(({ findings }) => findings);
   const errors = all.some(({ severity }) => severity === 'error');
-  return { output: format === 'json' ? asJson({ files }) : asText(files), errors: '', code: errors ? 1 : 0 };
+  return {
+    output: format === 'json' ? asJson({ files }) : asText(files),
+    errors: missing.map((message) => `borewright: ${message}\n`).join(''),
+    code: missing.length > 0 ? 2 : errors ? 1 : 0,
+  };
 }
 
 export function findingsOf(file: OpenFile): readonly ShownFinding[] {

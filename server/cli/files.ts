@@ -17,11 +17,28 @@ export interface FoundFile {
   readonly file: OpenFile;
 }
 
+/** What could be opened, and a message for each thing that could not. */
+export interface OpenedFiles {
+  readonly found: readonly FoundFile[];
+  readonly missing: readonly string[];
+}
+
 /** Opens files, and of folders every job file below them, in the order given and then by name. */
-export function openAll(paths: readonly string[]): readonly FoundFile[] {
+export function openAll(paths: readonly string[]): OpenedFiles {
   const workspace = new Workspace(new Disk());
-  const found = [...new Set(paths.flatMap(expand))];
-  return found.map((path) => ({ path, file: open(workspace, path) }));
+  const missing: string[] = [];
+  const attempt = <T>(work: () => readonly T[]): readonly T[] => {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof CouldNotRun)) throw error;
+      missing.push(error.message);
+      return [];
+    }
+  };
+  const expanded = [...new Set(paths.flatMap((path) => attempt(() => expand(path))))];
+  const found = expanded.flatMap((path) => attempt(() => [{ path, file: open(workspace, path) }]));
+  return { found, missing };
 }
 
 export function openJob(path: string): OpenJob {

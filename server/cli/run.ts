@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 export interface Outcome {
   readonly output: string;
   readonly errors: string;
-  /** 0: no errors; 1: errors were found. */
+  /** 0: no errors; 1: errors were found; 2: something that was asked for could not be done. */
   readonly code: 0 | 1 | 2;
 }
 

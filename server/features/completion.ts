@@ -6,7 +6,8 @@ import { jobSchema } from '../../shared-core/job/schema.js';
 import type { Unit } from '../../shared-core/length/units.js';
 import { writeLength } from '../../shared-core/length/write.js';
 import { schemaAt } from '../../shared-core/schema/at.js';
-import type { NamedSchema, NameSchema, RecordSchema, Fields, Schema } from '../../shared-core/schema/schema.js';
+import type { NamedSchema, NameOf, NameSchema, RecordSchema, Fields, Schema } from '../../shared-core/schema/schema.js';
+import { KIND_FOR_USE } from '../../shared-core/shop/habits.js';
 import type { Shop } from '../../shared-core/shop/model.js';
 import { shopSchema } from '../../shared-core/shop/schema.js';
 import type { ClientAbilities } from '../connection.js';
@@ -55,7 +56,10 @@ export function completion(
   if (spot === null) return null;
   const offers = alternatives(spot.schema).flatMap((schema) => offersFor(schema, asked));
   const range = rangeOf(file.document, context.start, offset);
-  return { isIncomplete: false, items: distinct(offers).map((offer, index) => item(offer, index, range, snippets)) };
+  // Straight behind its colon a value would be glued to the key.
+  const glued = context.what === 'value' && file.document.getText()[context.start - 1] === ':';
+  const spaced = glued ? offers.map((offer) => ({ ...offer, text: ` ${offer.text ?? offer.label}` })) : offers;
+  return { isIncomplete: false, items: distinct(spaced).map((offer, index) => item(offer, index, range, snippets)) };
 }
 
 function alternatives(schema: Schema): readonly Schema[] {
@@ -149,7 +153,14 @@ function specAt(analysis: JobAnalysis, offset: number) {
   return analysis.carcasses[index]?.spec ?? analysis.drawable(index)?.carcass.spec ?? null;
 }
 
-function nameOffers({ of }: NameSchema, { file, files, shop, unit }: Asked): readonly Offer[] {
+/** Of the names of machines those of the kind that the key is for, and of the guides of cams the dowels. */
+function isRightKind(shop: Shop, name: string, of: NameOf, key: string | number | undefined): boolean {
+  if (of === 'machine' && typeof key === 'string' && Object.hasOwn(KIND_FOR_USE, key))
+    return shop.machines.get(name)?.kind === KIND_FOR_USE[key as keyof typeof KIND_FOR_USE];
+  return of !== 'fitting' || key !== 'guide' || shop.fittings.get(name)?.kind === 'dowel';
+}
+
+function nameOffers({ of }: NameSchema, { file, files, context, shop, unit }: Asked): readonly Offer[] {
   if (of === 'shop-file') {
     return files
       .beside(file.document.uri)
@@ -157,11 +168,9 @@ function nameOffers({ of }: NameSchema, { file, files, shop, unit }: Asked): rea
       .filter(isShop)
       .map((label) => ({ label, kind: CompletionItemKind.File }));
   }
-  const known = namesOf(shop, of, unit).map(({ name, line }) => ({
-    label: name,
-    kind: CompletionItemKind.Value,
-    detail: line,
-  }));
+  const known = namesOf(shop, of, unit)
+    .filter(({ name }) => isRightKind(shop, name, of, context.path.at(-1)))
+    .map(({ name, line }) => ({ label: name, kind: CompletionItemKind.Value, detail: line }));
   return of === 'band'
     ? [...known, { label: 'none', kind: CompletionItemKind.Value, detail: 'the edge stays bare' }]
     : known;

@@ -34,6 +34,7 @@ import {
   stepTable,
   toleranceWords,
 } from './machine-words.js';
+import { whenLeftOut } from './when-left-out.js';
 import { formOf, namesOf } from './words.js';
 
 /** More panels than this are told by their sizes alone. */
@@ -49,10 +50,21 @@ function jobHover(file: OpenJob, offset: number): Hover | null {
   const { analysis } = file;
   const { unit, shop } = analysis;
   const cursor = cursorAt(analysis, offset);
-  const words = meaning(cursor.carcass === null ? jobSchema : carcassSchema, cursor, unit, shop);
   const carcass = cursor.carcass === null ? undefined : analysis.carcasses[cursor.carcass];
+  const words = meaning(cursor.carcass === null ? jobSchema : carcassSchema, cursor, unit, shop, leftOut(file, cursor));
   const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(analysis, carcass, cursor.path);
   return answer(file, paragraphs(words, things), cursor);
+}
+
+/** What the key under the pointer is when it is left out. */
+function leftOut({ analysis }: OpenJob, { carcass, key, path }: Cursor): string {
+  const { unit, shop } = analysis;
+  if (key === null) return '';
+  if (carcass !== null) {
+    const kind = analysis.carcasses[carcass]?.spec?.kind.value ?? null;
+    return whenLeftOut(path, kind, unit, shop);
+  }
+  return path[0] === 'defaults' ? whenLeftOut(path.slice(1), null, unit, shop) : '';
 }
 
 /** A line without key or value, such as a comment: nothing is under the pointer. */
@@ -86,13 +98,19 @@ function meaning(
   { path, key, scalar }: Pick<Cursor, 'path' | 'key' | 'scalar'>,
   unit: Unit,
   shop: Shop,
+  without = '',
 ): string {
   const spot = path.length === 0 ? null : schemaAt(schema, path);
   if (spot === null || (key === null && scalar === null)) return '';
   const name = path.findLast((step) => typeof step === 'string');
   const title = name === undefined ? '' : `**${plain(name)}**: `;
   const form = key === null ? '' : `${sentence(formOf(spot.schema, unit))}.`;
-  return paragraphs(`${title}${spot.about}`, form, scalar === null ? '' : valueWords(spot.schema, scalar, unit, shop));
+  return paragraphs(
+    `${title}${spot.about}`,
+    without,
+    form,
+    scalar === null ? '' : valueWords(spot.schema, scalar, unit, shop),
+  );
 }
 
 function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop): string {
@@ -110,7 +128,9 @@ function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop):
     }
     case 'length': {
       const parsed = parseLength(text, unit);
-      return parsed.ok
+      // In a file of millimetres only what is written in inches needs other words.
+      const isPlain = unit === 'mm' && !/[a-z"'′″]/i.test(text.replace(/mm$/i, ''));
+      return parsed.ok && !isPlain
         ? `${showLength(parsed.value, unit)} = ${showLength(parsed.value, unit === 'mm' ? 'in' : 'mm')}`
         : '';
     }
@@ -126,6 +146,8 @@ function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Pat
   const { unit } = analysis;
   const panels = panelsAt(carcass, path);
   if (!namesPanels(carcass, path)) {
+    // All panels and set-ups are told at the carcass's name; at a plain key they would drown what it means.
+    if (path.length > 0) return boxLine(carcass, unit);
     return paragraphs(boxLine(carcass, unit), sizeTable(panels, unit), carcassOnMachines(analysis, carcass));
   }
   const rows = panels.map((panel) => rowWords(analysis, carcass, panel)).filter((words) => words !== '');

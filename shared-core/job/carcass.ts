@@ -368,10 +368,12 @@ export function panelKeys(spec: CarcassSpec): readonly string[] {
 }
 
 /** A worktop closes what stands under it; every other carcass has a top of its own. */
-function usualTop(kind: CarcassKind): 'between' | 'rails' {
+/** How a carcass is closed above where nobody says. */
+export function usualTop(kind: CarcassKind): 'between' | 'rails' {
   return kind === 'base' || kind === 'drawer' ? 'rails' : 'between';
 }
 
-function usualRows(kind: CarcassKind, hasLooseShelves: boolean): RowChoice {
+/** Which rows a carcass has where nobody says. */
+export function usualRows(kind: CarcassKind, hasLooseShelves: boolean): RowChoice {
   return kind !== 'open' || hasLooseShelves ? 'both' : 'none';
 }

@@ -1,6 +1,7 @@
 /**
  * The candidate that a writer most likely meant by `word`, or null where none is near. Distance: insertions, deletions,
  * changed letters and swapped neighbours (optimal string alignment), case not counted; a tie goes to the first candidate.
+ * A word that is only the figures of one candidate, such as `19` or `19 mm` of `board-19`, is taken for it.
  */
 export function nearestName(word: string, candidates: Iterable<string>): string | null {
   if (word.length > 60) return null;
@@ -15,7 +16,23 @@ export function nearestName(word: string, candidates: Iterable<string>): string 
       least = far;
     }
   }
-  return best;
+  return best ?? byFigures(word, candidates);
+}
+
+/** The only candidate with the word as one of its parts; null where the word has no figure, or several candidates have it. */
+function byFigures(word: string, candidates: Iterable<string>): string | null {
+  const figures = word
+    .trim()
+    .toLowerCase()
+    .replace(/\s*mm$/, '');
+  if (!/^\d[\dx./]*$/.test(figures)) return null;
+  const having = [...candidates].filter((candidate) =>
+    candidate
+      .toLowerCase()
+      .split(/[^\p{L}\d.]+/u)
+      .includes(figures),
+  );
+  return having.length === 1 ? having[0]! : null;
 }
 
 /** Optimal string alignment distance, over three rolling rows. */

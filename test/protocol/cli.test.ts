@@ -44,6 +44,13 @@ describe('check', () => {
     expect(out).toMatch(/1 file, 0 errors/);
   });
 
+  test('what is there is checked where something else is missing', () => {
+    const { code, out, err } = run('check', 'every-finding.carcass.yaml', 'gone.carcass.yaml');
+    expect(code).toBe(2);
+    expect(out).toContain('every-finding.carcass.yaml:');
+    expect(err).toMatch(/^borewright: gone\.carcass\.yaml: .*\n$/);
+  });
+
   test('exit 1 and one line a finding where there are errors', () => {
     const { code, out } = run('check', 'every-finding.carcass.yaml');
     expect(code).toBe(1);
@@ -108,7 +115,6 @@ describe('check', () => {
     ['no path', ['check'], /Name a job file/],
     ['a path that is not there', ['check', 'gone.carcass.yaml'], /gone\.carcass\.yaml: there is no such file/],
     [
-      'one good path and one that is not there',
       ['check', 'kitchen.carcass.yaml', 'gone'],
       /gone: there is no such file/,
     ],

@@ -133,3 +133,28 @@ test('a shop file has its own keys and names', async () => {
   ]);
   expect(await labels('boards:\n  oak: { thickness: 19 }\nhabits:\n  board: |\n', 'shop')).toEqual(['oak']);
 });
+
+describe('values straight behind a colon', () => {
+  test.each([`${head}  sink:\n    kind:|\n`, `${head}  sink: { width: 600, kind:| }\n`])(
+    'are written with a space: %j',
+    async (marked) => {
+      const found = await offered(marked);
+      expect(found.map(({ label }) => label)).toContain('base');
+      expect(found.map(({ textEdit }) => textEdit?.newText)).toContain(' base');
+    },
+  );
+
+  test('and without one where it stands already', async () => {
+    const found = await offered(`${head}  sink:\n    kind: |\n`);
+    expect(found.map(({ textEdit }) => textEdit?.newText)).toContain('base');
+  });
+});
+
+test('machines are those of the kind that the key is for', async () => {
+  expect(await labels(`carcasses:\n  sink:\n    kind: base\n    width: 600\n    machines: { rows: | }\n`)).toEqual([
+    'row-drill',
+  ]);
+  expect(await labels(`carcasses:\n  sink:\n    kind: base\n    width: 600\n    machines:\n      ends: |\n`)).toEqual([
+    'end-head',
+  ]);
+});

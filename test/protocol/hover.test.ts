@@ -38,7 +38,7 @@ describe('a hover over a job', () => {
     expect(words).toContain('**loose-1**: `white-16`, finished');
     expect(words).toContain('Nothing is bored in it.');
     const rails = await over(kitchen, 'fixed-shelves: [712]', 17);
-    expect(rails).toContain('712 mm = 28.0315 in');
+    expect(rails).not.toContain('712 mm =');
     expect(rails).toContain('**shelf-1**');
     expect(rails).toContain('Joined to left and right by `dowel-8x30`.');
     expect(rails).toContain('left end');
@@ -57,6 +57,22 @@ describe('a hover over a job', () => {
     );
     await client.open(uri, client.text(uri).replace('730', '720'));
     expect(await over(uri, 'rows: both', 6)).toContain('last 8 mm from the top end: balanced.');
+  });
+
+  test('a plain key: what it means, and what it is when it is left out, without the tables', async () => {
+    const uri = folder.uri('plain.carcass.yaml');
+    await client.open(
+      uri,
+      'unit: mm\ncarcasses:\n  a:\n    kind: base\n    width: 900\n    depth: 500\n    loose-shelves: [{ at: 328, bay: 1 }]\n',
+    );
+    const depth = await over(uri, 'depth: 500');
+    expect(depth.indexOf('**depth**')).toBe(0);
+    expect(depth).toContain('When left out: 560 mm, the shop’s usual depth of a base carcass.');
+    expect(depth).toContain('900 × 720 × 500 mm over all');
+    for (const words of [depth, await over(uri, 'kind: base'), await over(uri, 'width: 900')])
+      expect(words.split('\n').filter((line) => line.startsWith('|'))).toEqual([]);
+    expect(await over(uri, '900')).not.toContain('35.43');
+    expect(await over(uri, 'bay: 1')).toContain('When left out: one in every bay.');
   });
 
   test('inches in a file in inches', async () => {

@@ -48,7 +48,7 @@ describe('one wrong figure of a machine', () => {
     expect(
       analyse(text)
         .sheets()
-        .some(({ setUp }) => setUp.machine === 'row-drill'),
+        .some(({ setUp }) => setUp.machine.name === 'row-drill'),
     ).toBe(false);
   });
 

@@ -36,3 +36,16 @@ test('finds what was meant, and nothing where nothing is near', () => {
   expect(nearestName('', keys)).toBeNull();
   expect(nearestName('x'.repeat(100_000), ['x'.repeat(99_999)])).toBeNull();
 });
+
+test('figures alone stand for the one name that has them', () => {
+  const boards = ['board-16', 'board-18', 'board-19', 'back-3', 'white-18'];
+  expect(['19', '19mm', '19 mm', '3'].map((word) => nearestName(word, boards))).toEqual([
+    'board-19',
+    'board-19',
+    'board-19',
+    'back-3',
+  ]);
+  expect(nearestName('8x30', ['dowel-8x30', 'dowel-8x35'])).toBe('dowel-8x30');
+  // Two have it, or none.
+  expect(['18', '9', '22'].map((word) => nearestName(word, boards))).toEqual([null, null, null]);
+});
