@@ -17,7 +17,13 @@ import {
 
 const board = record('board', 'A sheet material.', {
   thickness: required(length('Nominal thickness.', 2, 100)),
-  measured: optional(length('Thickness as measured on the present batch; panels and their joints are set out on this, rows and heights on the nominal one.', 2, 100)),
+  measured: optional(
+    length(
+      'Thickness as measured on the present batch; panels and their joints are set out on this, rows and heights on the nominal one.',
+      2,
+      100,
+    ),
+  ),
   'sheet-length': optional(length('Length of a sheet.', 100, 10_000)),
   'sheet-width': optional(length('Width of a sheet.', 100, 10_000)),
   grain: optional(
@@ -185,7 +191,11 @@ const habits = record('habits', 'What the shop does unless a job says otherwise.
   'row-diameter': optional(length('Diameter of row holes.', 2, 15)),
   'row-depth': optional(length('Depth of row holes.', 3, 60)),
   'row-offset': optional(
-    length('First hole of a row, from the reference end; half the nominal thickness of the board when left out.', 1, 500),
+    length(
+      'First hole of a row, from the reference end; half the nominal thickness of the board when left out.',
+      1,
+      500,
+    ),
   ),
   'rear-margin': optional(length('Least distance from the back edge to the rear row.', 5, 500)),
   'first-dowel': optional(length('First construction bore, from the front edge.', 8, 500)),

@@ -113,10 +113,7 @@ describe('faults of the text', () => {
         '"b: c" Two colons stand on one line. Put the value of `a` in quotes, or the inner `key: value` on a line of its own.',
       ],
     ],
-    [
-      'width 600\nkind: base\n',
-      ['"width 600" The colon behind `width` is missing: write `width: 600`.'],
-    ],
+    ['width 600\nkind: base\n', ['"width 600" The colon behind `width` is missing: write `width: 600`.']],
     ['a: "x\n', ['"x" A closing quote is missing. Write it where the text ends.']],
     ['a: [1, 2\n', ['"2" A bracket that is opened before this is not closed. Write the ] or } that is missing.']],
     ['a: [1 2: 3, 4 {5}]\n', ['"{" A comma or a colon is missing here.']],

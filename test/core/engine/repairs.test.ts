@@ -4,7 +4,9 @@ import { Engine } from '../../../shared-core/engine.js';
 import { repairEdits } from '../../../shared-core/engine/repairs.js';
 
 test('a key below the carcasses is repaired where it stands', () => {
-  const text = ['carcasses:', '  sink:', '    kind: base', '    width: 600', 'titel: Kitchen # the name', ''].join('\n');
+  const text = ['carcasses:', '  sink:', '    kind: base', '    width: 600', 'titel: Kitchen # the name', ''].join(
+    '\n',
+  );
   const engine = new Engine({ readShop: () => ({ ok: false, message: 'There is no such file.' }) });
   const analysis = engine.analyse('file:///x.carcass.yaml', text);
   const found = analysis.findings().find(({ finding }) => finding.rule === 'key-unknown');
