@@ -37,7 +37,12 @@ export function sayUnit(finding: Finding, entry: MapEntry | undefined): Finding 
   const said = word(entry);
   const value = entry?.value;
   if (said === null || !isUnknownUnit(entry) || finding.rule !== 'value-wrong') return finding;
-  if (value == null || finding.place.part !== value.place.part || finding.place.start !== value.place.start)
+  if (
+    value === null ||
+    value === undefined ||
+    finding.place.part !== value.place.part ||
+    finding.place.start !== value.place.start
+  )
     return finding;
   const until = 'Until then no size is checked.';
   const factor = Object.hasOwn(METRIC, said) ? METRIC[said]! : null;
