@@ -3,9 +3,12 @@
  * thicknesses and dowel sizes are common practice, no source; machines, times and tolerances are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
+# Every figure of a machine here is invented. Measure your own, with the machine switched off and locked, and check it
+# against the machine's manual; where the two differ, write the narrower range.
 title: Neutral workshop
 unit: mm
 
+# thickness: as sold; add 'measured: 15.8' when a batch is otherwise (calliper, away from the edge).
 boards:
   board-16: { thickness: 16, sheet-length: 2800, sheet-width: 2070, grain: none }
   board-18: { thickness: 18, sheet-length: 2800, sheet-width: 2070, grain: none }
@@ -13,19 +16,23 @@ boards:
   back-3: { thickness: 3, sheet-length: 2800, sheet-width: 2070, grain: none }
   back-8: { thickness: 8, sheet-length: 2800, sheet-width: 2070, grain: none }
 
+# thickness: of the tape as glued. height: width of the tape as bought.
 bands:
   band-1: { thickness: 1, height: 23 }
   band-04: { thickness: 0.4, height: 23 }
   band-2: { thickness: 2, height: 23 }
 
+# in-face: how deep the bore in the face of a panel is; the rest of the dowel stands in the end of the other.
 dowels:
   dowel-8x30: { diameter: 8, length: 30, in-face: 12 }
   dowel-8x35: { diameter: 8, length: 35, in-face: 12 }
   dowel-10x40: { diameter: 10, length: 40, in-face: 12 }
 
+# clearance: hole through the face. pilot: hole in the end. length: under the head.
 screws:
   screw-7x50: { clearance: 7, pilot: 5, length: 50 }
 
+# From the fitting's data sheet. distance: from the end of the panel to the centre of the cam.
 cams:
   cam-15:
     cam-diameter: 15
@@ -38,16 +45,27 @@ cams:
 
 vertical-heads:
   face-head:
+    # Heads of one body are one machine whose head is turned.
     body: borer
+    # Count them along the line.
     spindles: 21
+    # From the centre of one spindle to the next.
     pitch: 32
+    # Where the fence lies as you stand at the machine, far or near, and from where the bits come, above or below.
     fence: far
     from: above
+    # From the fence to the centre of the first spindle: least to greatest setting.
     fence-offset: 20 to 80
+    # From the face of the panel to the tip of the bit: least to greatest setting of the depth stop.
     depth: 0 to 60
+    # Places on the depth turret.
     depth-stops: 4
+    # By how much the fence extension sets the stops beyond their range; leave out without one.
     extension: 1200
+    # Smallest to greatest panel that lies safely and is held: length along the fence, width away from it.
     panel: { length: 200 to 2600, width: 50 to 900, thickness: 10 to 50 }
+    # range: from the face of the stop to the nearest spindle on its side, at both ends of its travel.
+    # side: left or right of the spindles as you stand at the machine. lowers: can it be lowered out of the way?
     stops:
       A: { side: left, range: 0 to 60, lowers: yes }
       B: { side: left, range: 60 to 1300, lowers: yes }
@@ -59,46 +77,63 @@ horizontal-heads:
     body: borer
     spindles: 21
     pitch: 32
+    # From the table, where the panel lies, to the centre of the spindles: least to greatest setting.
     height: 4 to 40
+    # From the end of the panel to the tip of the bit.
     depth: 0 to 80
     depth-stops: 4
     panel: { length: 150 to 2600, width: 50 to 900, thickness: 10 to 50 }
+    # range: from the face of the stop, where the front edge lies, to the nearest spindle on its side.
     stops:
       E: { side: left, range: 20 to 80, lowers: yes }
       F: { side: right, range: 20 to 80, lowers: yes }
 
 line-drills:
   row-drill:
+    # Of one head.
     spindles: 23
     pitch: 32
+    # Lines that bore in one stroke: one, or two for the front and the rear row.
     heads: 2
     fence: far
     from: above
+    # From the fence to the centre line of the first head's spindles.
     setback: 20 to 80
+    # Between the centre lines of the two heads.
     head-distance: 96 to 640
+    # From the fence to the deepest row that a head reaches before the frame is in the way.
     throat: 700
     depth: 0 to 60
     depth-stops: 4
     panel: { length: 200 to 2800, width: 100 to 900, thickness: 10 to 50 }
+    # range: from the face of the stop to the nearest spindle on its side.
     stops:
       G: { side: left, range: 0 to 300, lowers: yes }
       H: { side: right, range: 0 to 300, lowers: yes }
+    # What a panel registers on to go on past one stroke: a hole of the row (row), pins in the fence (fence), or none.
     index-pins: row
+    # How far a panel can be moved along in all.
     index-range: 3000
+    # May a spindle enter a hole that is bored already?
     meets-holes-twice: no
 
 cup-borers:
   hinge-borer:
+    # From the fence to the centre of the cup.
     distance: 3 to 10
+    # From the face of the panel to the floor of the cup.
     depth: 0 to 15
     panel: { length: 200 to 2800, width: 150 to 900, thickness: 15 to 30 }
 
+# kerf: width of the cut, measured in a scrap. rip, crosscut: greatest cut along and across the sheet.
 panel-saws:
   bench-saw: { kerf: 3.2, rip: 1300, crosscut: 3200 }
 
+# band: thinnest to thickest tape. shortest-edge, narrowest-panel: the least that its feed holds.
 edge-banders:
   edge-bander: { band: 0.4 to 3, thickness: 8 to 50, shortest-edge: 120, narrowest-panel: 60 }
 
+# Of the box that fits in, outside to outside: closed to fully open.
 case-clamps:
   case-clamp: { width: 200 to 1500, height: 200 to 2400, depth: 100 to 700 }
 
@@ -114,23 +149,32 @@ habits:
     drawer: { pitches: 22, depth: 560 }
     open: { pitches: 22, depth: 330 }
   machines: { faces: face-head, ends: end-head, rows: row-drill, cups: hinge-borer, clamp: case-clamp }
+  # Of the rows: hole to hole.
   pitch: 32
+  # From the front edge to the centre of the front row.
   setback: 37
   row-diameter: 5
   row-depth: 13
+  # Least distance from the back edge to the centre of the rear row.
   rear-margin: 37
   # Half a pitch from the rows, so that dowels never meet row holes.
   first-dowel: 53
+  # Greatest distance between neighbouring dowels.
   dowel-spacing: 160
+  # By how much the two bores together are deeper than the dowel is long.
   glue-gap: 1
+  # Least wood left under a bore, beside it, and between two bores.
   least-wall: 3
   rail-width: 100
   groove-depth: 8
+  # From the back edge to the groove of the back.
   back-inset: 16
+  # Play of a loose shelf at each end.
   shelf-gap: 1
+  # How far a loose shelf stands back from the front edge.
   shelf-setback: 5
 
-# Seconds.
+# Seconds that a change takes: time a few with a watch.
 changeover:
   stop: 30
   fence: 60
@@ -140,6 +184,8 @@ changeover:
   extension: 120
   machine: 60
 
+# Each plus or minus: cut, set or bore ten times, measure, and take half the spread. squareness: over one metre.
+# The limits are the greatest offset, step and gap that you accept in a joint.
 tolerances:
   thickness: 0.2
   width: 0.2

@@ -215,3 +215,17 @@ test('whatever happens to the text, the shop is usable and the findings stand in
     { numRuns: 150 },
   );
 });
+
+test('the shop to start from says, at every range of a machine, what to measure', () => {
+  const lines = NEUTRAL_SHOP_TEXT.split('\n');
+  const machines = lines.slice(lines.indexOf('vertical-heads:'), lines.indexOf('habits:'));
+  const measured = ['fence-offset', 'depth', 'height', 'stops', 'setback', 'head-distance', 'throat', 'index-range'];
+  for (const key of measured) {
+    const at = machines.findIndex((line) => line.startsWith(`    ${key}:`));
+    expect(at, key).toBeGreaterThan(0);
+    expect(
+      machines.slice(Math.max(0, at - 2), at).some((line) => line.trim().startsWith('#')),
+      key,
+    ).toBe(true);
+  }
+});
