@@ -28,10 +28,14 @@ suite('installed package', () => {
     assert.ok(symbols.length > 0);
     editor.selection = new vscode.Selection(new vscode.Position(5, 2), new vscode.Position(5, 2));
     await vscode.commands.executeCommand('borewright.showBoreMap');
-    const bores = await until('the bore map', () =>
-      evaluateInWebview('svg.drawing', () => document.querySelectorAll('.shapes [data-bore]').length),
-    );
-    assert.ok(bores > 10, `${bores} bores are drawn`);
+    // The page draws a moment after its frame is there.
+    await until('a bore map with its bores', async () => {
+      const bores = await evaluateInWebview(
+        'svg.drawing',
+        () => document.querySelectorAll('.shapes [data-bore]').length,
+      );
+      return bores > 10;
+    });
     assert.deepEqual(await pageProblems(), []);
   });
 });
