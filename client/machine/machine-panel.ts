@@ -1,3 +1,4 @@
+import { Latest, wordsOf } from '../preview/latest.js';
 import * as vscode from 'vscode';
 import type {
   FromMachinePage,
@@ -27,8 +28,10 @@ const REST_MS = 250;
 export class MachinePanel {
   private reply: SetUpsReply | null = null;
   private pageReady = false;
-  private asking = false;
-  private askAgain = false;
+  private readonly latest = new Latest(
+    () => this.update(),
+    () => this.disposed,
+  );
   private disposed = false;
   private rest: ReturnType<typeof setTimeout> | null = null;
   /** The last stroke that the page wants; an answer to an earlier wish is dropped. */
@@ -87,21 +90,9 @@ export class MachinePanel {
     this.post({ type: 'trouble', message });
   }
 
-  /** Asks for the set-ups of the present text. While an answer is awaited, further calls make one more request after it. */
-  async refresh(): Promise<void> {
-    if (this.asking) {
-      this.askAgain = true;
-      return;
-    }
-    this.asking = true;
-    try {
-      do {
-        this.askAgain = false;
-        await this.update();
-      } while (this.askAgain && !this.disposed);
-    } finally {
-      this.asking = false;
-    }
+  /** Asks for the set-ups of the present text. */
+  refresh(): Promise<void> {
+    return this.latest.refresh();
   }
 
   private async update(): Promise<void> {
@@ -208,8 +199,4 @@ export class MachinePanel {
   private post(message: ToMachinePage): void {
     if (this.pageReady && !this.disposed) void this.panel.webview.postMessage(message);
   }
-}
-
-function wordsOf(fault: unknown): string {
-  return fault instanceof Error ? fault.message : String(fault);
 }

@@ -1,3 +1,4 @@
+import { Latest, wordsOf } from './latest.js';
 import * as vscode from 'vscode';
 import type {
   DrawingParams,
@@ -30,8 +31,10 @@ export class Preview {
   private nearer = 1;
   private replyNearer = 1;
   private pageReady = false;
-  private asking = false;
-  private askAgain = false;
+  private readonly latest = new Latest(
+    () => this.update(),
+    () => this.disposed,
+  );
   private held: Held | null = null;
   private disposed = false;
   /** Where the cursor last stood in the file, for while no editor shows it. */
@@ -87,21 +90,9 @@ export class Preview {
     this.post({ type: 'trouble', message });
   }
 
-  /** Asks for the drawing of the present text. While an answer is awaited, further calls make one more request after it. */
-  async refresh(): Promise<void> {
-    if (this.asking) {
-      this.askAgain = true;
-      return;
-    }
-    this.asking = true;
-    try {
-      do {
-        this.askAgain = false;
-        await this.update();
-      } while (this.askAgain && !this.disposed);
-    } finally {
-      this.asking = false;
-    }
+  /** Asks for the drawing of the present text. */
+  refresh(): Promise<void> {
+    return this.latest.refresh();
   }
 
   private async update(): Promise<void> {
@@ -118,7 +109,7 @@ export class Preview {
       this.postReply();
       this.postCursor();
     } catch (fault) {
-      this.trouble(`The drawing could not be made: ${fault instanceof Error ? fault.message : String(fault)}`);
+      this.trouble(`The drawing could not be made: ${wordsOf(fault)}`);
     }
   }
 

@@ -1,3 +1,6 @@
+import { placeCard } from './card.js';
+import { inPane, listenToPointer, nearestTo, type Round } from './pointer.js';
+import { ZoomBar } from './zoom-bar.js';
 import { describe } from '../../shared-core/drawing/hole-table.js';
 import type { BoreShape, Point, Scene, SourceKey } from '../../shared-core/drawing/scene.js';
 import { sceneNodes, type SvgNode } from '../../shared-core/drawing/svg-tree.js';
@@ -13,10 +16,6 @@ export interface BoardActions {
   readonly moved: () => void;
 }
 
-/** How near to a bore, in CSS pixels, the pointer still means it. */
-const NEAR = 9;
-/** How far the pointer may stray in a click. */
-const STRAY = 4;
 const KEYS =
   'Tab goes through the lines of the hole table, arrows from bore to bore, Enter to the text; plus and minus zoom, 0 shows the whole.';
 const ARROWS: Readonly<Record<string, Point>> = {
@@ -34,7 +33,7 @@ export class Board {
   private readonly drawing = document.createElementNS('http://www.w3.org/2000/svg', 'g');
   private readonly rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
   private readonly card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
-  private readonly percent = h('button', { type: 'button', class: 'percent', title: 'Show the whole drawing (0)' });
+  private readonly zooms = new ZoomBar(() => this.viewport);
   private readonly keys = h(
     'p',
     { class: 'keys', 'aria-hidden': 'true' },
@@ -58,18 +57,11 @@ export class Board {
     this.drawing.setAttribute('class', 'shapes');
     this.rings.setAttribute('class', 'rings');
     this.svg.append(this.drawing, this.rings);
-    const zoom = (words: string, title: string, steps: number): HTMLButtonElement => {
-      const button = h('button', { type: 'button', title, 'aria-label': title }, words);
-      button.addEventListener('click', () => this.viewport.zoomBy(steps));
-      return button;
-    };
-    this.percent.addEventListener('click', () => this.viewport.go(null));
-    const zooms = h('div', { class: 'zoom' }, zoom('−', 'Zoom out (−)', -1), this.percent, zoom('+', 'Zoom in (+)', 1));
-    this.element = h('main', { class: 'board' }, this.svg, this.keys, zooms, this.card, this.words);
+    this.element = h('main', { class: 'board' }, this.svg, this.keys, this.zooms.element, this.card, this.words);
     this.viewport = new Viewport(this.svg, () => {
       this.drawRings();
       this.showCard();
-      this.showPercent();
+      this.zooms.show();
       actions.moved();
     });
     this.listen();
@@ -134,80 +126,24 @@ export class Board {
     this.drawRings();
   }
 
-  private showPercent(): void {
-    const percent = Math.round(this.viewport.magnification * 100);
-    say(this.percent, `${percent} %`);
-    this.percent.setAttribute('aria-label', `${percent} percent of the whole drawing; show the whole (0)`);
-  }
-
   private listen(): void {
     const { svg } = this;
-    let grip: { x: number; y: number; moved: boolean } | null = null;
-    svg.addEventListener('pointerdown', (event) => {
-      if (event.button !== 0) return;
-      grip = { x: event.clientX, y: event.clientY, moved: false };
-      svg.setPointerCapture(event.pointerId);
+    listenToPointer(svg, this.viewport, {
+      hover: (pane) => this.hover(pane && this.nearest(pane)),
+      click: (event) => this.click(event),
     });
-    svg.addEventListener('pointermove', (event) => {
-      if (grip === null) {
-        this.hover(this.nearest(this.inPane(event)));
-        return;
-      }
-      const [dx, dy] = [event.clientX - grip.x, event.clientY - grip.y];
-      if (!grip.moved && Math.hypot(dx, dy) < STRAY) return;
-      grip = { x: event.clientX, y: event.clientY, moved: true };
-      svg.classList.add('gripped');
-      this.viewport.panBy(dx, dy);
-    });
-    const release = (): void => {
-      grip = null;
-      svg.classList.remove('gripped');
-    };
-    svg.addEventListener('pointerup', (event) => {
-      const clicked = grip !== null && !grip.moved;
-      release();
-      if (clicked) this.click(event);
-    });
-    svg.addEventListener('pointercancel', release);
-    svg.addEventListener('pointerleave', () => this.hover(null));
-    svg.addEventListener(
-      'wheel',
-      (event) => {
-        event.preventDefault();
-        const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 20 : 1;
-        if (event.ctrlKey || event.metaKey) this.viewport.zoomBy((-event.deltaY * lines) / 100, this.inPane(event));
-        else if (event.shiftKey) this.viewport.panBy(-(event.deltaX + event.deltaY) * lines, 0);
-        else this.viewport.panBy(-event.deltaX * lines, -event.deltaY * lines);
-      },
-      { passive: false },
-    );
     svg.addEventListener('keydown', (event) => this.key(event));
     svg.addEventListener('focusin', (event) => this.focus(event.target));
     svg.addEventListener('focusout', () => this.focus(null));
   }
 
-  private inPane(event: MouseEvent): Point {
-    const { left, top } = this.svg.getBoundingClientRect();
-    return { x: event.clientX - left, y: event.clientY - top };
-  }
-
   /** The bore that a point of the pane lies on or next to. */
   private nearest(pane: Point): BoreShape | null {
-    const { x, y } = this.viewport.toScene(pane);
-    const reach = NEAR / this.viewport.current.zoom;
-    let best: BoreShape | null = null;
-    let least = Infinity;
-    for (const bore of this.bores) {
-      const distance = Math.hypot(bore.cx - x, bore.cy - y);
-      if (distance > Math.max(bore.r, reach) || distance >= least) continue;
-      best = bore;
-      least = distance;
-    }
-    return best;
+    return nearestTo(pane, this.viewport, this.bores, roundOf);
   }
 
   private click(event: MouseEvent): void {
-    const bore = this.nearest(this.inPane(event));
+    const bore = this.nearest(inPane(this.svg, event));
     const named = bore === null ? attributeUnder(event, 'data-opens') : null;
     if (named !== null) {
       this.actions.openPanel(named);
@@ -308,16 +244,11 @@ export class Board {
       h('span', {}, bore.about.slice(colon + 2)),
       ...found.map(({ severity, message }) => h('span', { class: `found ${severity}` }, message)),
     );
-    const at = this.viewport.toPane({ x: bore.cx, y: bore.cy });
-    const off = bore.r * this.viewport.current.zoom + 12;
-    const { width, height } = this.card.getBoundingClientRect();
-    const { clientWidth, clientHeight } = this.element;
-    const left = at.x + off + width < clientWidth ? at.x + off : at.x - off - width;
-    const top = at.y + off + height < clientHeight ? at.y + off : at.y - off - height;
-    this.card.style.left = `${Math.round(Math.min(Math.max(left, 4), Math.max(clientWidth - width - 4, 4)))}px`;
-    this.card.style.top = `${Math.round(Math.min(Math.max(top, 4), Math.max(clientHeight - height - 4, 4)))}px`;
+    placeCard(this.card, this.element, this.viewport, roundOf(bore));
   }
 }
+
+const roundOf = ({ cx, cy, r }: BoreShape): Round => ({ x: cx, y: cy, r });
 
 /** What lies under the pointer; the event's own target is the drawing, which has captured it. */
 function attributeUnder(event: MouseEvent, name: string): string | null {

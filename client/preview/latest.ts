@@ -1,0 +1,32 @@
+/**
+ * Keeps one request at a time in the air: calls that come while an answer is awaited make one more request after it, so the
+ * last state is always asked for and none piles up.
+ */
+export class Latest {
+  private asking = false;
+  private again = false;
+
+  /** @param isDone true where nobody wants an answer any more */
+  constructor(
+    private readonly ask: () => Promise<void>,
+    private readonly isDone: () => boolean,
+  ) {}
+
+  async refresh(): Promise<void> {
+    if (this.asking) {
+      this.again = true;
+      return;
+    }
+    this.asking = true;
+    try {
+      do {
+        this.again = false;
+        await this.ask();
+      } while (this.again && !this.isDone());
+    } finally {
+      this.asking = false;
+    }
+  }
+}
+
+export const wordsOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
