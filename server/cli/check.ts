@@ -1,3 +1,4 @@
+import { counted } from '../../shared-core/findings/words.js';
 import type { Range } from 'vscode-languageserver';
 import type { Place } from '../../shared-core/document/place.js';
 import type { Severity } from '../../shared-core/findings/finding.js';
@@ -88,8 +89,4 @@ export function findingLine(
 ): string {
   const where = [carcass, panel].filter((word) => word !== undefined && word !== '').join(', ');
   return `${file}:${start.line + 1}:${start.character + 1}: ${severity} ${rule}: ${message}${where === '' ? '' : ` (${where})`}`;
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }

@@ -1,3 +1,4 @@
+import { listed } from '../../shared-core/findings/words.js';
 import type { Hover, Position } from 'vscode-languageserver';
 import { MarkupKind } from 'vscode-languageserver';
 import type { Panel } from '../../shared-core/carcass/model.js';
@@ -5,7 +6,7 @@ import type { Path, Place } from '../../shared-core/document/place.js';
 import type { ScalarNode } from '../../shared-core/document/tree.js';
 import { holeGroups, tableCells, tableHeads } from '../../shared-core/drawing/hole-table.js';
 import { bandedEdges } from '../../shared-core/drawing/bore-map.js';
-import { endWord, listed, sentence } from '../../shared-core/drawing/words.js';
+import { endWord, sentence } from '../../shared-core/drawing/words.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import type { Cursor } from '../../shared-core/engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../../shared-core/engine/cursor.js';

@@ -1,9 +1,11 @@
+import { listed } from '../../shared-core/findings/words.js';
+import { isFace } from '../../shared-core/boring/surface.js';
 import type { InlayHint, Range } from 'vscode-languageserver';
 import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel } from '../../shared-core/carcass/model.js';
 import type { Located, Place } from '../../shared-core/document/place.js';
 import { figureWithUnit } from '../../shared-core/drawing/figures.js';
-import { listed } from '../../shared-core/drawing/words.js';
+
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
 import { layWords } from '../../shared-core/papers/set-up/lay.js';
@@ -65,7 +67,7 @@ function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hi
     stopWords(box.panels, stepsBoring(steps, new Set(boring.bores.filter(wanted).map(({ id }) => id))), analysis.unit);
   const joined = (keys: readonly string[]): Words => {
     const joints = jointsOf(carcass, panelsOf(box.panels, keys));
-    return stopsBoring(({ group, face }) => joints.has(group) && (face === 'inside' || face === 'outside'));
+    return stopsBoring(({ group, face }) => joints.has(group) && isFace(face));
   };
   const rowsOf = (keys: readonly string[]): Words =>
     stopsBoring(({ panel, purpose }) => purpose === 'row' && keys.includes(panel));

@@ -2,9 +2,9 @@ import type { Row } from '../../shared-core/boring/model.js';
 import type { Carcass, Panel } from '../../shared-core/carcass/model.js';
 import type { Path } from '../../shared-core/document/place.js';
 import { figureWithUnit } from '../../shared-core/drawing/figures.js';
-import { listed } from '../../shared-core/drawing/words.js';
+
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
-import { counted } from '../../shared-core/findings/words.js';
+import { counted, listed } from '../../shared-core/findings/words.js';
 import { MICROMETRES_PER_INCH, type Micrometres, type Unit } from '../../shared-core/length/units.js';
 import type { Sheet } from '../../shared-core/machining/plan/set-ups.js';
 import type { SetUp, Step } from '../../shared-core/machining/setup-sheet.js';

@@ -1,3 +1,4 @@
+import { listed } from '../../shared-core/findings/words.js';
 import type {
   ListedRun,
   ListedSetUp,
@@ -7,7 +8,7 @@ import type {
 } from '../../shared-core/drawing/set-up-messages.js';
 import type { TextRange } from '../../shared-core/drawing/messages.js';
 import { figureWithUnit } from '../../shared-core/drawing/figures.js';
-import { listed } from '../../shared-core/drawing/words.js';
+
 import type { JobAnalysis } from '../../shared-core/engine.js';
 import { cautionsFor } from '../../shared-core/machining/caution.js';
 import type { Plan } from '../../shared-core/machining/plan/plan.js';

@@ -1,3 +1,4 @@
+import { isFace } from './surface.js';
 import type { Interval } from '../carcass/interval.js';
 import type { Axis, Panel, Point3 } from '../carcass/model.js';
 import { opposite, toCarcass, UNIT, type PanelPoint } from '../carcass/pose.js';
@@ -43,7 +44,7 @@ export function mouths(panel: Panel, bore: Bore): readonly Point3[] {
 /** A bore as a solid in its panel's own frame. */
 export function cylinderOf(panel: Panel, bore: Bore): Cylinder {
   const { face, u, v, diameter, depth } = bore;
-  const onFace = face === 'inside' || face === 'outside';
+  const onFace = isFace(face);
   const fromLow = face === 'outside' || face === 'reference-end';
   const size = onFace ? panel.thickness : panel.length;
   const span = fromLow ? { from: 0, to: depth } : { from: size - depth, to: size };

@@ -1,3 +1,4 @@
+import { isFace } from './surface.js';
 import type { Carcass, Joint, Panel, Point3 } from '../carcass/model.js';
 import { alongAxis } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
@@ -89,7 +90,7 @@ export function matings(carcass: Carcass, boreMap: BoreMap): readonly Mating[] {
 }
 
 function isInEnd({ face }: Bore): boolean {
-  return face === 'reference-end' || face === 'far-end';
+  return !isFace(face);
 }
 
 /** The same for two bores exactly where they open at one point along one axis. */

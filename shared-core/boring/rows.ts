@@ -1,3 +1,4 @@
+import { clearDepth } from '../carcass/panel.js';
 import { chosen } from '../carcass/choices.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import type { Located, Path, Place } from '../document/place.js';
@@ -138,7 +139,6 @@ function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish): readonly Row[] {
 function rearSetback(spec: CarcassSpec, panel: Panel, shop: Shop): Micrometres | null {
   if (spec.rearRow !== null) return spec.rearRow.value;
   const { pitch, rearMargin } = shop.habits;
-  const clear = Math.min(panel.width, ...panel.grooves.map((groove) => groove.from));
-  const pitches = Math.floor((clear - rearMargin - spec.rowSetback.value) / pitch);
+  const pitches = Math.floor((clearDepth(panel) - rearMargin - spec.rowSetback.value) / pitch);
   return pitches >= 1 ? spec.rowSetback.value + pitches * pitch : null;
 }

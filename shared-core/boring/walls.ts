@@ -1,3 +1,4 @@
+import { isFace } from './surface.js';
 import type { EdgeName } from '../job/model.js';
 import type { Panel } from '../carcass/model.js';
 import { half, type Micrometres } from '../length/units.js';
@@ -16,7 +17,7 @@ export interface Walls {
 
 export function wallsAround(panel: Panel, bore: Bore): Walls {
   const rim = bore.diameter - half(bore.diameter);
-  const onFace = bore.face === 'inside' || bore.face === 'outside';
+  const onFace = isFace(bore.face);
   const [low, high]: readonly [Border, Border] = onFace ? ['reference-end', 'far-end'] : ['outside', 'inside'];
   const across = onFace ? panel.length : panel.thickness;
   const deep = onFace ? panel.thickness : panel.length;

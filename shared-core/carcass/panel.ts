@@ -63,3 +63,8 @@ export function makePanel({ spec, shop }: Box, outline: Outline): Panel {
     path: cause.path,
   };
 }
+
+/** How much of a panel's width lies in front of the groove of the back. */
+export function clearDepth(panel: Panel): Micrometres {
+  return Math.min(panel.width, ...panel.grooves.map((groove) => groove.from));
+}

@@ -1,3 +1,5 @@
+import { listed } from '../findings/words.js';
+import { isFace } from '../boring/surface.js';
 import type { Bore } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import { figure, figureWithUnit } from './figures.js';
@@ -12,7 +14,7 @@ import { drawPanel, shownEnds } from './panel-shapes.js';
 import { Pen } from './pen.js';
 import type { Box, Fact, Medium, Scene, Shape, TextShape } from './scene.js';
 import { mm, PanelView } from './view.js';
-import { edgeWord, endWord, listed, sentence } from './words.js';
+import { edgeWord, endWord, sentence } from './words.js';
 
 /** Reduction scales of ISO 5455. */
 export const SCALES = [1, 2, 5, 10, 20, 50] as const;
@@ -220,7 +222,7 @@ function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: readonly
 
   // Along the panel, beyond the back edge.
   const backEdge = view.alongU(view.width) + back * pen.paper(1);
-  const onFaces = bores.filter(({ face }) => face === 'inside' || face === 'outside');
+  const onFaces = bores.filter(({ face }) => isFace(face));
   const rows = distinctRows(drawn, panel);
   const rowEnds = rows.flatMap(({ offset, pitch, count }) => [offset, offset + (count - 1) * pitch]);
   const vs = ascending([...onFaces.filter(({ purpose }) => purpose !== 'row').map(({ v }) => v), ...rowEnds]);

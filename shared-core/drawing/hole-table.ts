@@ -1,3 +1,4 @@
+import { isFace } from '../boring/surface.js';
 import type { Bore, BoreMap, Surface } from '../boring/model.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { figure, figureWithUnit } from './figures.js';
@@ -55,7 +56,7 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
 /** Everything about one bore in words, with units: for a reader who points at it or hears it. */
 export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore, unit: Unit): string {
   const show = (length: Micrometres): string => figureWithUnit(length, unit);
-  const onFace = bore.face === 'inside' || bore.face === 'outside';
+  const onFace = isFace(bore.face);
   const depth = bore.through ? 'through' : `${show(bore.depth)} deep`;
   const from = onFace ? endWord(panel, 'reference-end') : 'outside face';
   const row = boring.rows.find(({ id }) => id === bore.group);

@@ -1,3 +1,4 @@
+import { isFace } from '../boring/surface.js';
 import type { Bore } from '../boring/model.js';
 import type { EdgeName } from '../job/model.js';
 import { boxOf, grow } from './boxes.js';
@@ -102,7 +103,7 @@ function drawGroup(pen: Pen, view: PanelView, drawn: Drawn, { bores, line }: Hol
   for (const bore of bores) {
     const { x, y } = view.entry(bore);
     const r = mm(bore.diameter) / 2;
-    const onFace = bore.face === 'inside' || bore.face === 'outside';
+    const onFace = isFace(bore.face);
     pen.add({
       key: `bore:${bore.id}`,
       class: 'bore',
@@ -141,7 +142,7 @@ function drawEndRun(pen: Pen, view: PanelView, bore: Bore): void {
 function drawCentreLines(pen: Pen, view: PanelView, key: string, bores: readonly Bore[]): void {
   const first = bores[0]!;
   const over = (bore: Bore): number => mm(bore.diameter) / 2 + pen.paper(0.9);
-  const alongU = first.face === 'reference-end' || first.face === 'far-end' || first.purpose !== 'row';
+  const alongU = !isFace(first.face) || first.purpose !== 'row';
   // Through all bores at one v (or, for a row, at one u).
   const shared = ascending(bores.map(({ u, v }) => (alongU ? v : u)));
   shared.forEach((common, index) => {

@@ -1,3 +1,4 @@
+import { isFace } from '../boring/surface.js';
 import type { BorePurpose, Surface } from '../boring/model.js';
 import type { Panel, PanelRole } from '../carcass/model.js';
 import type { EdgeName } from '../job/model.js';
@@ -32,7 +33,7 @@ export function surfaceWord(panel: Panel, surface: Surface): string {
 
 /** The same for a column headed 'Face': 'inside', 'left end'. */
 export function faceWord(panel: Panel, surface: Surface): string {
-  return surface === 'inside' || surface === 'outside' ? surface : endWord(panel, surface);
+  return isFace(surface) ? surface : endWord(panel, surface);
 }
 
 export function edgeWord(panel: Panel, edge: EdgeName): string {
@@ -42,9 +43,4 @@ export function edgeWord(panel: Panel, edge: EdgeName): string {
 /** First letter large, the rest as it is. */
 export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** 'a', 'a and b', 'a, b and c'. */
-export function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
 }

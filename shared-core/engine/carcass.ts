@@ -1,3 +1,4 @@
+import { byPlace } from '../findings/by-place.js';
 import { boreCarcass } from '../boring/bores.js';
 import { buildCarcass } from '../carcass/build.js';
 import type { CarcassPart } from '../document/cut.js';
@@ -116,15 +117,4 @@ function nameIn(text: string): string {
   const [, double, single, plain] =
     /^\s*(?:"([^"\n]*)"|'([^'\n]*)'|([^\s:#'"][^:#\n]*?))\s*(?::|\n|$)/.exec(text) ?? [];
   return double ?? single ?? plain ?? '';
-}
-
-const PARTS = ['head', 'self', 'tail', 'shop'];
-
-/** Keeps the order of the rules among findings of one place. */
-function byPlace(a: Finding, b: Finding): number {
-  return (
-    PARTS.indexOf(a.place.part) - PARTS.indexOf(b.place.part) ||
-    a.place.start - b.place.start ||
-    a.place.end - b.place.end
-  );
 }

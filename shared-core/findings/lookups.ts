@@ -1,3 +1,5 @@
+import { isFace } from '../boring/surface.js';
+import { groupBy, modulo } from '../machining/plan/numbers.js';
 import type { Bore, Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import type { ShelfSpec } from '../job/model.js';
@@ -27,11 +29,6 @@ export function panelOf(context: CarcassContext, key: string): Panel | undefined
 /** The panels that one shelf of the job makes: one, or one in every bay. */
 export function panelsOfShelf(context: CarcassContext, shelf: ShelfSpec): readonly Panel[] {
   return context.carcass.panels.filter((panel) => panel.key === shelf.key || panel.key.startsWith(`${shelf.key}-bay-`));
-}
-
-/** How much of a panel's width lies in front of the groove of the back. */
-export function clearDepth(panel: Panel): Micrometres {
-  return Math.min(panel.width, ...panel.grooves.map((groove) => groove.from));
 }
 
 /** Ids of the bores of some joints or rows, in the order of the bore map. */
@@ -79,13 +76,7 @@ export function rowStart(context: CarcassContext, row: Row): Micrometres {
 
 /** Things with one key, in the order in which the keys first come. */
 export function grouped<T>(items: readonly T[], key: (item: T) => string): readonly (readonly T[])[] {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const group = groups.get(key(item));
-    if (group === undefined) groups.set(key(item), [item]);
-    else group.push(item);
-  }
-  return [...groups.values()];
+  return [...groupBy(items, key).values()];
 }
 
 /** Each once, in the order in which they first come. */
@@ -93,16 +84,11 @@ export function distinct<T>(items: readonly T[]): readonly T[] {
   return [...new Set(items)];
 }
 
-/** Remainder in [0, by), for negative figures too. */
-export function remainder(value: Micrometres, by: Micrometres): Micrometres {
-  return ((value % by) + by) % by;
-}
-
 /** Where a value on the pitch may be off by a micrometre because halves are rounded. */
 export function onPitch(distance: Micrometres, pitch: Micrometres): boolean {
-  const rest = remainder(distance, pitch);
+  const rest = modulo(distance, pitch);
   return rest <= 1 || rest === pitch - 1;
 }
 
 export const isRow = (bore: Bore): boolean => bore.purpose === 'row';
-export const onFace = (bore: Bore): boolean => bore.face === 'inside' || bore.face === 'outside';
+export const onFace = (bore: Bore): boolean => isFace(bore.face);

@@ -1,3 +1,4 @@
+import { byPlace } from './by-place.js';
 import type { Finding } from './finding.js';
 import { workingRepairs } from './working-repairs.js';
 import type { CarcassContext, CarcassRule } from './rule.js';
@@ -88,14 +89,4 @@ export function checkCarcass(context: CarcassContext, depth: Depth = 'all'): rea
     }
   }
   return workingRepairs(found, context, HIDING, SLOW).toSorted(byPlace);
-}
-
-const PARTS = ['head', 'self', 'tail', 'shop'];
-
-function byPlace(a: Finding, b: Finding): number {
-  return (
-    PARTS.indexOf(a.place.part) - PARTS.indexOf(b.place.part) ||
-    a.place.start - b.place.start ||
-    a.place.end - b.place.end
-  );
 }

@@ -1,3 +1,4 @@
+import { clearDepth } from '../carcass/panel.js';
 import type { Row } from '../boring/model.js';
 import { chosen } from '../carcass/choices.js';
 import type { Located, Place } from '../document/place.js';
@@ -6,7 +7,7 @@ import type { LineDrill } from '../shop/model.js';
 import { ownText, remove, setLength, setWord } from './changes.js';
 import type { Repair } from './finding.js';
 import { half } from '../length/units.js';
-import { clearDepth, distinct, grouped, panelOf } from './lookups.js';
+import { distinct, grouped, panelOf } from './lookups.js';
 import type { CarcassContext } from './rule.js';
 import { counted, show } from './words.js';
 

@@ -1,3 +1,4 @@
+import { isFace } from '../../boring/surface.js';
 import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
 import { boxOf, contains, grow, overlap } from '../boxes.js';
@@ -56,7 +57,7 @@ export function drawHoles(stage: Stage, panel: Panel): void {
     const { bore, state } = hole;
     const what = { key: holeKeyOf(hole), class: `hole-${state}` } as const;
     const r = mm(bore.diameter) / 2;
-    if (bore.face === 'inside' || bore.face === 'outside') {
+    if (isFace(bore.face)) {
       const [tx, ty] = acted.place(bore.u, bore.v, 0);
       if (stage.inBreak(tx, ty)) continue;
       const { x, y } = stage.at(tx, ty);

@@ -1,3 +1,4 @@
+import { isFace } from '../../boring/surface.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Step } from '../../machining/setup-sheet.js';
 import { around, boxOf } from '../boxes.js';
@@ -152,7 +153,7 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
   // What is bored now is seen whole; rows that go on elsewhere may be interrupted.
   for (const { bore, state } of holes) {
     if (state !== 'now') continue;
-    const onFace = bore.face === 'inside' || bore.face === 'outside';
+    const onFace = isFace(bore.face);
     const end = bore.face === 'reference-end' ? 0 : blank.length;
     const floor = bore.face === 'reference-end' ? bore.depth : blank.length - bore.depth;
     for (const v of onFace ? [bore.v] : [end, floor]) {

@@ -1,3 +1,4 @@
+import { listed } from '../../findings/words.js';
 import type { Panel } from '../../carcass/model.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
 import { figureWithUnit } from '../figures.js';
@@ -5,7 +6,7 @@ import { frameOf, shapeBox } from '../bore-map.js';
 import { around, grow } from '../boxes.js';
 import type { Drawn } from '../drawn.js';
 import type { Box } from '../scene.js';
-import { listed } from '../words.js';
+
 import { drawElevation, drawLevelHead } from './elevation.js';
 import { drawMove } from './moves.js';
 import { aboutHoles, drawHoles, drawPanelOnTable, nameEdges, nameFace } from './panel.js';

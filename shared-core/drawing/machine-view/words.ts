@@ -1,8 +1,9 @@
+import { listed } from '../../findings/words.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/setup-sheet.js';
 import { figureWithUnit } from '../figures.js';
-import { edgeWord, endWord, listed, sentence } from '../words.js';
+import { edgeWord, endWord, sentence } from '../words.js';
 import type { Acted, Working } from './strokes.js';
 
 const OTHER = { inside: 'outside', outside: 'inside' } as const;

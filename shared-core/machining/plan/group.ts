@@ -1,8 +1,7 @@
-import type { Micrometres } from '../../length/units.js';
 import type { SetStop } from '../setup-sheet.js';
 import { groupBy } from './numbers.js';
 import { emptyLoad, mergeLoads, type Load } from './load.js';
-import type { BoringMachine, Operation, Way } from './operation.js';
+import type { Operation, Way } from './operation.js';
 import { assignStops, demandOf, liesFree, type StopDemand } from './stops.js';
 
 /** An operation with the way that was chosen for it. */
@@ -12,13 +11,7 @@ export interface Chosen {
 }
 
 /** What will become one set-up: operations that can all be run without touching the machine. */
-export interface Batch {
-  readonly machine: BoringMachine;
-  readonly fence: readonly Micrometres[];
-  readonly height: Micrometres | null;
-  readonly depth: Micrometres;
-  readonly through: boolean;
-  readonly stage: number;
+export interface Batch extends Pick<Operation, 'machine' | 'fence' | 'height' | 'depth' | 'through' | 'stage'> {
   readonly stops: readonly SetStop[];
   readonly extension: boolean;
   readonly load: Load;

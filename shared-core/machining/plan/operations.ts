@@ -1,3 +1,4 @@
+import { isFace } from '../../boring/surface.js';
 import type { Bore, BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import type { CarcassSpec } from '../../job/model.js';
@@ -86,7 +87,7 @@ export function operationsOf(
 
 /** Whether a bore's centre stands on the surface that it enters, and its end where it says. */
 function isInWood({ length, width, thickness }: Panel, { face, u, v, depth, through }: Bore): boolean {
-  const inFace = face === 'inside' || face === 'outside';
+  const inFace = isFace(face);
   const [extent, deep] = inFace ? [length, thickness] : [thickness, length];
   return u > 0 && u < width && v > 0 && v < extent && (through ? inFace : depth < deep);
 }
@@ -95,7 +96,7 @@ function isInWood({ length, width, thickness }: Panel, { face, u, v, depth, thro
 export function taskOf(bore: Bore): Task {
   if (bore.purpose === 'row') return 'rows';
   if (bore.purpose === 'cup') return 'cups';
-  return bore.face === 'inside' || bore.face === 'outside' ? 'faces' : 'ends';
+  return isFace(bore.face) ? 'faces' : 'ends';
 }
 
 /** The machine that the carcass asks for, else the shop's usual one, else the first of its kind. */

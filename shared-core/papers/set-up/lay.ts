@@ -1,6 +1,7 @@
+import { listed } from '../../findings/words.js';
 import type { Panel } from '../../carcass/model.js';
 import { figureWithUnit } from '../../drawing/figures.js';
-import { edgeWord, endWord, listed } from '../../drawing/words.js';
+import { edgeWord, endWord } from '../../drawing/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { blankOf } from '../../machining/blank.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';

@@ -1,6 +1,7 @@
+import { listed } from '../../findings/words.js';
 import { figureWithUnit } from '../../drawing/figures.js';
 import { headName } from '../../drawing/machine-view/words.js';
-import { listed } from '../../drawing/words.js';
+
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
 import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';

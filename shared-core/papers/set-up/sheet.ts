@@ -1,4 +1,5 @@
-import { listed, sentence } from '../../drawing/words.js';
+import { listed } from '../../findings/words.js';
+import { sentence } from '../../drawing/words.js';
 import { cautionsFor } from '../../machining/caution.js';
 import type { Plan } from '../../machining/plan/plan.js';
 import type { SetUp } from '../../machining/setup-sheet.js';

@@ -1,5 +1,6 @@
+import { listed } from '../../findings/words.js';
 import { headName, runsOfNumbers } from '../../drawing/machine-view/words.js';
-import { listed } from '../../drawing/words.js';
+
 import type { Micrometres, Unit } from '../../length/units.js';
 import { figureWithUnit } from '../../drawing/figures.js';
 import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
