@@ -2,6 +2,7 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    setupFiles: ['test/seed.ts'],
     include: ['test/**/*.test.ts'],
     exclude: ['**/node_modules/**', 'dist/**', 'test/editor/**'],
     testTimeout: 60_000,

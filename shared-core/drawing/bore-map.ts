@@ -48,9 +48,9 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
   const groups = holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit);
   const findings = findingsFor(drawn, [panel], sources);
   drawPanel(pen, view, drawn, groups, findings, sources);
-  drawEndNames(pen, view, bores);
   drawEdgeNames(pen, view, bores.length > 0);
   drawDimensions(pen, view, drawn, bores);
+  drawEndNames(pen, view, bores);
   placeNumbers(pen, view, groups);
   drawFaceName(pen, view);
   const shapes = pen.painted();
