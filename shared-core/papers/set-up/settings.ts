@@ -4,7 +4,7 @@ import { headName } from '../../drawing/machine-view/words.js';
 
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
-import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
+import type { LoadedSpindle, SetStop, SetUp } from '../../machining/setup-sheet.js';
 import { bitWords, headsSet, loadedIn } from './spindles.js';
 
 /** One thing that stands on the machine, under the name that its operator has for it. */
@@ -61,12 +61,25 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
 }
 
 function stops({ planned: { setUp, changes } }: InOrder, unit: Unit): readonly Setting[] {
-  return setUp.stops.map(({ name, position }) => ({
+  return setUp.stops.map(({ name, side, position }) => ({
     name,
     value: figureWithUnit(position, unit),
-    about: '',
+    about: `from its face to ${stopDatum(setUp.machine, side)}`,
     changed: changes.stops.includes(name),
   }));
+}
+
+/** What the figure of a stop is measured to: on a row of spindles that lies along the fence, the one nearest to the stop. */
+function stopDatum(machine: SetUp['machine'], side: SetStop['side']): string {
+  switch (machine.kind) {
+    case 'cup':
+      return 'the spindle';
+    case 'vertical':
+      return 'the line of spindles';
+    case 'line':
+    case 'horizontal':
+      return `spindle ${side === 'left' ? 1 : machine.spindles}`;
+  }
 }
 
 function depth({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {

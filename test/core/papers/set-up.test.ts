@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 import { setUpsOf } from '../../../shared-core/machining/plan/set-ups.js';
+import { standingSpindles, stopFace } from '../../../shared-core/machining/replay/table.js';
 import type { LoadedSpindle, SetUp } from '../../../shared-core/machining/setup-sheet.js';
 import { contentOf } from '../../../shared-core/papers/set-up/content.js';
 import { laidRuns, layRules } from '../../../shared-core/papers/set-up/lay.js';
@@ -64,6 +65,24 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
   const analysis = analyse(demo(file));
   const plan = analysis.plan();
   const words = wordsOf(analysis);
+
+  test('says of every stop from which spindle its figure counts, as the replay places them', () => {
+    let stops = 0;
+    for (const one of inOrder(plan)) {
+      const { setUp } = one.planned;
+      const named = new Map(settingsOf(one, analysis.unit).map(({ name, about }) => [name, about]));
+      for (const stop of setUp.stops) {
+        const about = named.get(stop.name)!;
+        const number = /^from its face to spindle (\d+)$/.exec(about)?.[1];
+        expect(number !== undefined || about === 'from its face to the line of spindles', about).toBe(true);
+        const [x] = standingSpindles(setUp).find(({ spindle }) => spindle === Number(number ?? 1) - 1)!.at;
+        const face = stop.side === 'left' ? -stopFace(setUp, stop) : stopFace(setUp, stop);
+        expect(Math.abs(face - x), setUp.id).toBe(stop.position);
+        stops += 1;
+      }
+    }
+    expect(stops).toBeGreaterThan(10);
+  });
 
   test('says of every change what the planner counts', () => {
     for (const one of inOrder(plan)) {
