@@ -31,9 +31,11 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
   );
   const batches: Batch[] = [];
   for (const group of groups.values()) {
+    // A job repeats itself: operations that ask the same of the machine go together, so one of them is placed for all.
+    const alike = groupBy(group, likeness);
     const size = (o: Operation): number => o.ways[0]?.strokes[0]?.wanted.length ?? 0;
-    const ordered = group
-      .map((operation, index) => ({ operation, index }))
+    const ordered = [...alike.values()]
+      .flatMap(([operation], index) => (operation ? [{ operation, index }] : []))
       .sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
     const open: Batch[] = [];
     for (const { operation } of ordered) {
@@ -44,9 +46,35 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
         if (batch) open.push(batch);
       }
     }
-    batches.push(...mergeBatches(open));
+    batches.push(...mergeBatches(open).map((batch) => withAll(batch, alike)));
   }
   return batches;
+}
+
+const likenesses = new WeakMap<Operation, string>();
+
+/** Equal for operations that ask the same of the machine's settings, stops and spindles in every one of their ways. */
+function likeness(operation: Operation): string {
+  const known = likenesses.get(operation);
+  if (known !== undefined) return known;
+  const made = `${operation.depth}#${operation.ways.map(wayLikeness).join('#')}`;
+  likenesses.set(operation, made);
+  return made;
+}
+
+const wayLikeness = ({ down, end, side, position, extent, load, strokes }: Way): string =>
+  `${down}|${end}|${side}|${position}|${extent}|${load.wanted.join()}|${load.limit.join()}|${strokes.map(({ moved }) => moved).join()}`;
+
+/** A batch of operations, one of each likeness, with all that are like them. */
+function withAll(batch: Batch, alike: ReadonlyMap<string, readonly Operation[]>): Batch {
+  const chosen = batch.chosen.flatMap(({ operation, way }) => {
+    const index = operation.ways.indexOf(way);
+    return (alike.get(likeness(operation)) ?? []).flatMap((like) => {
+      const same = like.ways[index];
+      return same ? [{ operation: like, way: same }] : [];
+    });
+  });
+  return { ...batch, chosen };
 }
 
 function emptyBatch(operation: Operation): Batch {

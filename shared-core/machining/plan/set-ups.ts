@@ -1,8 +1,8 @@
-import type { LoadedSpindle, Run, SetUp, Step } from '../setup-sheet.js';
+import type { LoadedSpindle, PlannedHole, Run, SetUp, Step } from '../setup-sheet.js';
 import { groupOperations, type Batch, type Chosen } from './group.js';
 import { placeAt } from './load.js';
 import { groupBy } from './numbers.js';
-import type { Operation } from './operation.js';
+import type { Operation, PlannedStroke } from './operation.js';
 import type { CarcassOperations } from './operations.js';
 import { stopOf } from './stops.js';
 
@@ -58,14 +58,25 @@ function stepsOf(batch: Batch, { way }: Chosen, spindles: readonly LoadedSpindle
     stop: stop?.name ?? '',
     moved: stroke.moved,
     spindles,
-    holes: stroke.wanted.map(({ bore }) => ({
-      bore: bore.id,
-      face: bore.face,
-      u: bore.u,
-      v: bore.v,
-      diameter: bore.diameter,
-      depth: bore.depth,
-      through: bore.through,
-    })),
+    holes: holesOf(stroke),
   }));
+}
+
+const plannedHoles = new WeakMap<PlannedStroke, readonly PlannedHole[]>();
+
+/** Made once a stroke: strokes outlive the edits of other carcasses, and a job has tens of thousands of holes. */
+function holesOf(stroke: PlannedStroke): readonly PlannedHole[] {
+  const known = plannedHoles.get(stroke);
+  if (known !== undefined) return known;
+  const made = stroke.wanted.map(({ bore: { id, face, u, v, diameter, depth, through } }): PlannedHole => ({
+    bore: id,
+    face,
+    u,
+    v,
+    diameter,
+    depth,
+    through,
+  }));
+  plannedHoles.set(stroke, made);
+  return made;
 }
