@@ -10,6 +10,8 @@ export interface MachineScene {
   readonly view: 'machine';
   readonly title: string;
   readonly unit: Unit;
+  /** The stop that the panel is laid against, by the shop's own name. */
+  readonly stop: string;
   readonly scale: number;
   readonly frame: Box;
   /** In the order of painting. Keys are unique in the scene. */
@@ -31,6 +33,8 @@ export interface StepWords {
   readonly bore: string;
   /** What else is to be seen to: stops to lower, spindles that bore beside the panel, the extension. */
   readonly notes: readonly string[];
+  /** '4 holes are still to come.' */
+  readonly left: string;
   /** All that the drawing shows, for a reader who cannot see it. */
   readonly described: string;
 }

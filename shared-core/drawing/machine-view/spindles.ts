@@ -12,7 +12,7 @@ import type { SceneSpindle } from './scene.js';
 import { BAR, type Stage } from './stage.js';
 import type { Working } from './strokes.js';
 import { corners } from './table.js';
-import { runsOfNumbers, spindleName } from './words.js';
+import { comeWords, runsOfNumbers, spindleName } from './words.js';
 
 /** Radius of the ring that marks a loaded spindle, in millimetres beyond the bit; the pitch leaves room for it. */
 const RING = 6;
@@ -201,7 +201,7 @@ export function aboutSpindles(stage: Stage, drawn: Drawn): SceneSpindle[] {
       diameter === null
         ? 'empty.'
         : bore === null
-          ? `loaded with Ø ${figureWithUnit(diameter, drawn.unit)}; comes down beside the panel.`
+          ? `loaded with Ø ${figureWithUnit(diameter, drawn.unit)}; comes ${comeWords(stroke.setUp)} beside the panel.`
           : `loaded with Ø ${figureWithUnit(diameter, drawn.unit)}. ${aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit)}`;
     return { key, head, spindle, diameter, about: `${name}: ${does}` };
   });

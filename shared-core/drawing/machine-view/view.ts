@@ -16,7 +16,7 @@ import { Stage } from './stage.js';
 import { drawStopPositions, lanesReach } from './stop-positions.js';
 import { act, type Acted } from './strokes.js';
 import { drawClamps, drawStops, drawTable, drawZone, handsClear, nameClamps, nameZone } from './table.js';
-import { boreWords, lieWords, moveWords, noteWords } from './words.js';
+import { boreWords, indexWords, leftWords, lieWords, moveWords, noteWords } from './words.js';
 
 /** Which stroke of the job is looked at. */
 export interface MachineViewOf {
@@ -74,6 +74,7 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
     view: 'machine',
     title,
     unit: drawn.unit,
+    stop: acted.stroke.step.stop,
     scale: pen.scale,
     frame: grow(frameOf(shapes, pen.scale), pen.paper(3)),
     shapes,
@@ -120,15 +121,16 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
   const { setUp, step } = stroke;
   const { unit } = drawn;
   const show = (length: number): string => figureWithUnit(length, unit);
-  const lie = lieWords(panel, setUp, step);
+  const lie = lieWords(panel, setUp, step, unit);
   const move =
     before !== null
-      ? moveWords(panel, before.stroke.step, step, unit)
+      ? moveWords(panel, setUp, before.stroke.step, step, unit)
       : step.moved === 0
         ? null
-        : `Push it against ${step.stop}, then an index move of ${show(Math.abs(step.moved))} to the ${step.moved < 0 ? 'left' : 'right'}.`;
+        : `Push it against ${step.stop}, then an index move: ${indexWords(setUp, step.moved, unit)}.`;
   const bore = boreWords(acted, unit);
   const notes = noteWords(acted);
+  const left = leftWords(acted);
   const stops = layout.stops.map(({ name, used, lowered }) => {
     const { position, side } = setUp.stops.find((one) => one.name === name)!;
     const state = [...(used ? ['used'] : []), ...(lowered ? ['lowered'] : [])];
@@ -155,9 +157,10 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
     ...(clamps.length > 0 ? [`Clamps: ${listed(clamps)}.`] : []),
     `${made} of its ${holes.length} holes were made before.`,
     ...notes,
+    left,
     'Keep hands clear of spindles and clamps.',
   ].join(' ');
-  return { lie, move, bore, notes, described };
+  return { lie, move, bore, notes, left, described };
 }
 
 const SIGN_WORDS: Readonly<Record<Sign, string>> = {

@@ -8,18 +8,41 @@ import type { Acted, Working } from './strokes.js';
 
 const OTHER = { inside: 'outside', outside: 'inside' } as const;
 
-/** 'Inside face up, front edge at the fence, bottom end against near-left.' */
-export function lieWords(panel: Panel, setUp: SetUp, step: Step): string {
+/**
+ * 'Inside face up, front edge at the fence, bottom end against near-left.'; after an index move the end has left the stop:
+ * 'Inside face up, front edge at the fence, bottom end 736 mm past row-left.'
+ */
+export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): string {
   const up = `${sentence(OTHER[step.down])} face up`;
   const edge = edgeWord(panel, step.edge);
   const end = endWord(panel, step.end);
-  return setUp.machine.kind === 'horizontal'
-    ? `${up}, ${end} pressed against the head, ${edge} against ${step.stop}.`
-    : `${up}, ${edge} at the fence, ${end} against ${step.stop}.`;
+  if (setUp.machine.kind === 'horizontal')
+    return `${up}, ${end} pressed against the head, ${edge} against ${step.stop}.`;
+  const place =
+    step.moved === 0
+      ? `against ${step.stop}`
+      : `${figureWithUnit(Math.abs(step.moved), unit)} ${isPast(setUp, step) ? 'past' : 'short of'} ${step.stop}`;
+  return `${up}, ${edge} at the fence, ${end} ${place}.`;
+}
+
+/** Whether an index move has pushed the end over its stop, not away from it. */
+function isPast({ stops }: SetUp, { stop, moved }: Step): boolean {
+  return stops.find(({ name }) => name === stop)?.side === 'right' ? moved > 0 : moved < 0;
+}
+
+/** '736 mm to the left, 23 pitches, onto the pins in the row' */
+export function indexWords({ machine }: SetUp, by: Micrometres, unit: Unit): string {
+  const way = `${figureWithUnit(Math.abs(by), unit)} to the ${by < 0 ? 'left' : 'right'}`;
+  if (machine.kind !== 'line') return way;
+  const pitches = Math.round(Math.abs(by) / machine.pitch);
+  const counted = `${way}, ${pitches} ${pitches === 1 ? 'pitch' : 'pitches'}`;
+  return machine.indexPins === 'none'
+    ? counted
+    : `${counted}, ${machine.indexPins === 'row' ? 'onto the pins in the row' : 'to the pins in the fence'}`;
 }
 
 /** What is done with the panel between two strokes of one set-up. */
-export function moveWords(panel: Panel, before: Step, after: Step, unit: Unit): string {
+export function moveWords(panel: Panel, setUp: SetUp, before: Step, after: Step, unit: Unit): string {
   const by = after.moved - before.moved;
   const stays = before.down === after.down;
   if (!stays)
@@ -27,7 +50,7 @@ export function moveWords(panel: Panel, before: Step, after: Step, unit: Unit): 
   if (before.end !== after.end)
     return `Turn it by 180 degrees on the table: the ${after.down} face stays down, the ${endWord(panel, after.end)} comes to ${after.stop}.`;
   if (before.stop !== after.stop) return `Move it along to ${after.stop}.`;
-  if (by !== 0) return `Index move: ${figureWithUnit(Math.abs(by), unit)} to the ${by < 0 ? 'left' : 'right'}.`;
+  if (by !== 0) return `Index move: ${indexWords(setUp, by, unit)}.`;
   return 'Leave it where it is.';
 }
 
@@ -88,29 +111,39 @@ export function boreWords({ stroke, working }: Acted, unit: Unit): string {
   return `${sentence(listed(parts))}, ${depth}${below ? ', from below' : ''}.`;
 }
 
+/** How the spindles of a machine come to the panel: 'come down', 'come up', 'come out'. */
+export function comeWords({ machine }: SetUp): 'down' | 'up' | 'out' {
+  if (machine.kind === 'horizontal') return 'out';
+  return machine.kind !== 'cup' && machine.from === 'below' ? 'up' : 'down';
+}
+
 /** What else is to be seen to in a stroke. */
-export function noteWords({ stroke, layout, working, holes }: Acted): string[] {
+export function noteWords({ stroke, layout, working }: Acted): string[] {
   const { setUp } = stroke;
   const lowered = layout.stops.filter((one) => one.lowered).map(({ name }) => name);
   const beside = working.filter(({ makes }) => makes === null);
-  const open = holes.filter(({ state }) => state === 'to-come').length;
   return [
     ...(lowered.length > 0
       ? [`Lower ${listed(lowered)}: the panel lies over ${lowered.length === 1 ? 'it' : 'them'}.`]
       : []),
     ...(beside.length > 0
       ? [
-          `${sentence(spindlesWords(setUp, beside))} ${beside.length === 1 ? 'is' : 'are'} loaded too, and ${beside.length === 1 ? 'comes' : 'come'} down beside the panel.`,
+          `${sentence(spindlesWords(setUp, beside))} ${beside.length === 1 ? 'is' : 'are'} loaded too, and ${beside.length === 1 ? 'comes' : 'come'} ${comeWords(setUp)} beside the panel.`,
         ]
       : []),
     ...(layout.clamps.length > 0 && !layout.clamps.some(({ holds }) => holds)
       ? ['No clamp comes down on the panel: hold it in a fixture.']
       : []),
     ...(setUp.extension ? ['The fence extension is on.'] : []),
-    open === 0
-      ? 'After this stroke the panel has all its holes.'
-      : `${open === 1 ? '1 hole is' : `${open} holes are`} still to come.`,
   ];
+}
+
+/** How far the panel is when the stroke is done. */
+export function leftWords({ holes }: Acted): string {
+  const open = holes.filter(({ state }) => state === 'to-come').length;
+  return open === 0
+    ? 'After this stroke the panel has all its holes.'
+    : `${open === 1 ? '1 hole is' : `${open} holes are`} still to come.`;
 }
 
 export function diametersOf(working: readonly Pick<Working, 'diameter'>[]): Micrometres[] {

@@ -208,7 +208,13 @@ describe('a stroke in words', () => {
       ],
     ]);
     expect(strokes[0]!.scene.words.bore).toBe('Spindles 1, 6, 10 and 15 bore 4 holes Ø 8 mm, 12 mm deep.');
-    expect(strokes[0]!.scene.words.notes[0]).toBe('Lower near-right and long-right: the panel lies over them.');
+    expect(strokes[0]!.scene.words.notes).toEqual(['Lower near-right and long-right: the panel lies over them.']);
+    expect(strokes.map(({ scene }) => scene.words.left)).toEqual([
+      '8 holes are still to come.',
+      '4 holes are still to come.',
+      'After this stroke the panel has all its holes.',
+    ]);
+    expect(strokes.map(({ scene }) => scene.stop)).toEqual(['near-left', 'long-left', 'near-right']);
     expect(textOf(strokes[2]!.scene, 'move:words')).toBe('Turned by 180°, outside face still down');
     expect(byKey(strokes[0]!.scene).has('move:arc')).toBe(false);
   });
@@ -220,6 +226,7 @@ describe('a stroke in words', () => {
       ({ setUp, step }) => setUp.machine.kind === 'horizontal' && step.end === 'reference-end',
     );
     expect(scene.words.lie).toBe('Inside face up, left end pressed against the head, front edge against square-left.');
+    for (const note of scene.words.notes) expect(note).not.toContain('come down');
     expect(textOf(scene, 'over-table:8:figure')).toBe('8');
     expect(textOf(scene, 'over-table:16:figure')).toBe('16');
     const end = byKey(scene).get('elevation:panel') as PathShape;
@@ -241,7 +248,10 @@ describe('a stroke in words', () => {
       const by = (step.moved - (same ? before.moved : 0)) / 1000;
       const hand = by < 0 ? 'left' : 'right';
       expect(textOf(scene, 'move:words'), name).toBe(`Index move ${Math.abs(by)} to the ${hand}`);
-      expect(scene.words.move, name).toContain(`${Math.abs(by)} mm to the ${hand}.`);
+      const pitches = Math.abs(by) / 32;
+      expect(scene.words.move, name).toContain(`${Math.abs(by)} mm to the ${hand}, ${pitches} pitches, onto the pins`);
+      // The end is no longer at its stop, and the words do not say that it is.
+      expect(scene.words.lie, name).toMatch(new RegExp(`end ${Math.abs(step.moved) / 1000} mm past ${step.stop}\\.$`));
       expect(scene.words.bore, name).toMatch(/^Spindles .* of both heads bore \d+ holes Ø 5 mm/);
       // The arrow ends at the end of the panel that was pushed against the stop.
       const head = byKey(scene).get('move:head') as PathShape;
