@@ -17,8 +17,11 @@ export interface Found {
 export type LinePlan = Pick<Operation, 'fence' | 'height' | 'ways'>;
 
 /**
- * Sorts bores into lines that one stroke can make (equal `keyOf`; their depth is looked after here) and plans each.
- * @param plan A line, never empty, and its first bore; gives how it is made or what stands in the way.
+ * Sorts bores into lines that one stroke can make (equal `keyOf`; their depth is looked after here) and plans each. A line
+ * that no one setting makes, such as that of a single spindle, is made in as few strokes as there must be, each with a
+ * setting of its own.
+ * @param plan A line, never empty, and its first bore; gives how it is made or what stands in the way. Where it can make a
+ * line it can make any part of it.
  */
 export function planLines(
   where: { readonly carcass: string; readonly panel: Panel; readonly blank: Blank },
@@ -29,18 +32,40 @@ export function planLines(
 ): Found {
   const operations: Operation[] = [];
   const unreachable: Unreachable[] = [];
+  const { carcass, blank, panel } = where;
+  const planned = (line: readonly Bore[]): LinePlan | Obstacle => plan(line, line[0]!);
+  const add = (line: readonly Bore[], made: LinePlan | Obstacle): void => {
+    const { depth, through } = line[0]!;
+    if ('ways' in made)
+      operations.push({ carcass, panel: panel.key, blank, machine, depth, through, stage: 0, ...made });
+    else unreachable.push({ panel: panel.key, bores: line, machine: machine.name, ...made });
+  };
   const lines = groupBy(bores, (bore) => `${bore.face}|${bore.depth}|${bore.through}|${keyOf(bore)}`);
   for (const line of lines.values()) {
     const [first] = line;
     if (!first) continue;
-    const { depth, through } = first;
-    const made = within(depth, machine.depth)
-      ? plan(line, first)
-      : { parameter: 'depth', needed: depth, reason: 'its depth range does not take this depth' };
-    if ('ways' in made) {
-      const { carcass, blank, panel } = where;
-      operations.push({ carcass, panel: panel.key, blank, machine, depth, through, stage: 0, ...made });
-    } else unreachable.push({ panel: where.panel.key, bores: line, machine: machine.name, ...made });
+    if (!within(first.depth, machine.depth)) {
+      const reason = 'its depth range does not take this depth';
+      add(line, { parameter: 'depth', needed: first.depth, reason });
+      continue;
+    }
+    const made = planned(line);
+    const able = 'ways' in made ? line : line.filter((bore) => 'ways' in planned([bore]));
+    const rest = line.filter((bore) => !able.includes(bore));
+    if (rest.length > 0) add(rest, planned(rest));
+    for (const stroke of strokesOf(able, (part) => 'ways' in planned(part))) add(stroke, planned(stroke));
   }
   return { operations, unreachable };
+}
+
+/** The fewest runs of a line, from the front edge on, that can each be made at once. */
+function strokesOf(line: readonly Bore[], goes: (part: readonly Bore[]) => boolean): readonly (readonly Bore[])[] {
+  if (line.length === 0 || goes(line)) return line.length === 0 ? [] : [line];
+  const runs: Bore[][] = [];
+  for (const bore of [...line].sort((a, b) => a.u - b.u)) {
+    const run = runs.at(-1);
+    if (run && goes([...run, bore])) run.push(bore);
+    else runs.push([bore]);
+  }
+  return runs;
 }

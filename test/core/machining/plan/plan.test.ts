@@ -98,6 +98,14 @@ describe('what a machine cannot do, with the parameter that would allow it', () 
     expect(found).toContainEqual(['left', 'spindles', mm(501)]);
     expect(found).toContainEqual(['right', 'spindles', mm(501)]);
   });
+  test('of the places of a joint only those past the reach', () => {
+    const deep = cupboard.replace('base, width: 600', 'wall, width: 600, depth: 560, dowels: [53, 501]');
+    const one = readJob(deep, shedWith('vertical', { spindles: 9 }));
+    const places = one.flatMap(({ operations }) =>
+      operations.unreachable.flatMap(({ bores }) => bores.map(({ u }) => u)),
+    );
+    expect(new Set(places)).toEqual(new Set([mm(501)]));
+  });
   test('a row longer than one stroke, and no index pins', () => {
     const tall = cupboard.replace('base', 'tall');
     expect(missed(tall, shed)).toEqual([]);
@@ -136,6 +144,39 @@ describe('what a machine cannot do, with the parameter that would allow it', () 
       ['left', 'bits', mm(5)],
       ['right', 'bits', mm(5)],
     ]);
+  });
+});
+
+describe('a line longer than the spindle line', () => {
+  test('of one spindle is bored place by place, each with the fence set anew', () => {
+    const job = cupboard.replace('base, width: 600', 'wall, width: 600, dowels: [53, 181, 245]');
+    const vertical = shed.machines.get('borer-up');
+    const machines = new Map(
+      shedWith('vertical', { spindles: 1, fenceOffset: { min: mm(20), max: mm(500) } }).machines,
+    );
+    const level = shed.machines.get('borer-level');
+    if (vertical?.kind !== 'vertical' || level?.kind !== 'horizontal') throw new Error('the demo’s shop has changed');
+    const stops = level.stops.map((stop) => ({ ...stop, range: { min: mm(20), max: mm(500) } }));
+    machines.set(level.name, { ...level, spindles: 1, stops });
+    const shop = { ...shed, machines };
+    expect(missed(job, shop)).toEqual([]);
+    const sheets = setUpsOf(readJob(job, shop).map((one) => one.operations)).map((sheet) => sheet.setUp);
+    const fences = sheets.flatMap(({ machine, fence }) => (machine.kind === 'vertical' ? fence : []));
+    expect([...new Set(fences)].sort((a, b) => a - b)).toEqual([mm(53), mm(181), mm(245)]);
+  });
+  test('is bored in the fewest strokes', () => {
+    // Places 0, 4, 6 and 7 pitches on: five spindles take the first two at once, then the rest.
+    const job = cupboard.replace('base, width: 600', 'wall, width: 600, dowels: [53, 181, 245, 277]');
+    const sheets = setUpsOf(
+      readJob(job, shedWith('vertical', { spindles: 5, fenceOffset: { min: mm(20), max: mm(300) } })).map(
+        (one) => one.operations,
+      ),
+    );
+    const left = sheets.flatMap(({ setUp }) =>
+      setUp.machine.kind === 'vertical' ? setUp.runs.filter((run) => run.panel === 'left') : [],
+    );
+    // Bottom and top, each in two strokes.
+    expect(left.flatMap((run) => run.steps.map((step) => step.holes.length))).toEqual([2, 2, 2, 2]);
   });
 });
 
