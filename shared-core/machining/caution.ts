@@ -44,6 +44,11 @@ const THROUGH: Caution = {
   when: 'boring',
   text: 'The bits come out on the other side: have a spoil board under the panel, and nothing else.',
 };
+const THROUGH_UPWARD: Caution = {
+  name: 'through-bits',
+  when: 'boring',
+  text: 'The bits come up and out of the face that lies up: hold the panel beside them, never over them, and keep hands and face away.',
+};
 const MOVING: Caution = {
   name: 'index-move',
   when: 'boring',
@@ -51,12 +56,14 @@ const MOVING: Caution = {
 };
 
 /** What the sheet of a set-up has to say, in order. */
-export function cautionsFor(setUp: Pick<SetUp, 'through' | 'runs'>): readonly Caution[] {
+export function cautionsFor(setUp: Pick<SetUp, 'machine' | 'through' | 'runs'>): readonly Caution[] {
+  const { machine } = setUp;
+  const upward = (machine.kind === 'vertical' || machine.kind === 'line') && machine.from === 'below';
   const moves = setUp.runs.some((run) => run.steps.some((step) => step.moved !== 0));
   const manual = CAUTIONS.filter(({ when }) => when === 'always');
   return [
     ...CAUTIONS.filter(({ when }) => when !== 'always'),
-    ...(setUp.through ? [THROUGH] : []),
+    ...(setUp.through ? [upward ? THROUGH_UPWARD : THROUGH] : []),
     ...(moves ? [MOVING] : []),
     ...manual,
   ];

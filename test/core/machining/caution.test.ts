@@ -41,6 +41,10 @@ describe('cautions', () => {
       'through-bits',
       'manual-decides',
     ]);
+    const below = cautionsFor({ ...through, machine: { ...VERTICAL, from: 'below' } });
+    const said = below.find(({ name }) => name === 'through-bits')?.text;
+    expect(said).toContain('come up');
+    expect(said).not.toContain('spoil board');
     const moved = setUp(
       LINE,
       { fence: [37], stops: { 'end-left': 8 }, depth: 13 },
