@@ -40,7 +40,8 @@ export function boreAt(context: CarcassContext, bore: Bore): string {
   return `${show(context, bore.u)} from the front edge and ${show(context, bore.v)} from ${across}`;
 }
 
-/** The panel's own choice that sets the depth of a dowel bore, where it has one. */
+/** The panel's own choice that sets the depth of a bore for a joint, where it has one; the bore of a cam is its fitting's. */
 export function depthOf(context: CarcassContext, bore: Bore): Located<Micrometres> | undefined {
-  return bore.purpose === 'row' ? undefined : chosen(context.spec, bore.panel, onFace(bore) ? 'faceDepth' : 'endDepth');
+  if (bore.purpose === 'row' || bore.purpose === 'cam') return undefined;
+  return chosen(context.spec, bore.panel, onFace(bore) ? 'faceDepth' : 'endDepth');
 }

@@ -1,3 +1,4 @@
+import { housingId } from '../../boring/construction.js';
 import { matings, type Mate } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import type { CamFitting, ConnectorScrew } from '../../shop/model.js';
@@ -13,9 +14,9 @@ export const boreTooShort: CarcassRule = {
   severity: 'error',
   about: {
     what: 'A bore is shorter than the screw, the bolt or the stud that goes into it, or the screw does not reach the end at all.',
-    why: 'A screw that is driven past its pilot hole splits the end of the board. A bolt whose bore stops short of the cam cannot be caught by it, and a stud that is not home holds the joint apart. How far a screw goes into the end is its length less the thickness that it passes.',
+    why: 'A screw that is driven past its pilot hole splits the end of the board. A bolt whose bore stops short of the cam cannot be caught by it, nor one that lies deeper in a thick board than the cam goes; and a stud that is not home holds the joint apart. How far a screw goes into the end is its length less the thickness that it passes.',
     remedy:
-      'Leave the depth to the fitting, or bore deeper; where a screw is too short for the board, take a longer one.',
+      'Leave the depth to the fitting, or bore deeper; where a screw or a cam is too short for the board, take a longer one.',
     example: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 10 }',
   },
   check(context) {
@@ -41,7 +42,11 @@ function shortBores(context: CarcassContext, { face, end }: Mate): readonly Shor
     case 'screw':
       return shortPilot(context, fitting, face, end);
     case 'cam':
-      return [...shortBolt(context, fitting, end), ...shortStud(context, fitting, face)];
+      return [
+        ...shortBolt(context, fitting, end),
+        ...shortCam(context, fitting, end),
+        ...shortStud(context, fitting, face),
+      ];
     default:
       return [];
   }
@@ -63,6 +68,22 @@ function shortBolt(context: CarcassContext, cam: CamFitting, end: Bore): readonl
   if (short <= 0 || 4 * short ** 2 <= cam.camDiameter ** 2 - cam.boltDiameter ** 2) return [];
   return [
     { bore: end, why: `the cam of ${cam.name} stands ${show(context, cam.distance)} from the end`, todo: DEEPER },
+  ];
+}
+
+/** The cam must reach past the whole of the bolt, which is at least as thick as its stud and lies in the middle of the board. */
+function shortCam(context: CarcassContext, cam: CamFitting, end: Bore): readonly Short[] {
+  const housing = context.boring.bores.find(({ id }) => id === housingId(end.id));
+  const thickness = panelOf(context, end.panel)?.thickness;
+  if (housing === undefined || thickness === undefined) return [];
+  const under: Micrometres = housing.face === 'outside' ? end.v : thickness - end.v;
+  if (2 * housing.depth >= 2 * under + cam.studDiameter) return [];
+  return [
+    {
+      bore: housing,
+      why: `the bolt of ${cam.name} lies ${show(context, under)} under the face of a board of ${show(context, thickness)}, where the cam does not catch it`,
+      todo: 'Take a fitting that is made for this thickness, or a thinner board.',
+    },
   ];
 }
 

@@ -326,6 +326,14 @@ const cases: readonly Case[] = [
     says: ['25 mm long and passes 25 mm', 'does not reach the end', 'longer screw'],
   },
   {
+    rule: 'bore-too-short', // half of 25 and half of the stud's 5 make 15, and the cam goes 12.5
+    carcass: 'kind: wall\nwidth: 600\njoint: cam-15\nboard: heavy',
+    shop: 'boards: { back-3: { thickness: 3 }, heavy: { thickness: 25 } }\nhabits: { board: heavy }\ncams: { cam-15: { cam-diameter: 15, cam-depth: 12.5, distance: 34, bolt-diameter: 8, stud-diameter: 5, stud-depth: 11 } }',
+    at: 'sink',
+    says: ['8 cam bores in bottom and top', '12.5 mm deep', '12.5 mm under the face', '25 mm', 'does not catch it'],
+    severity: 'error',
+  },
+  {
     rule: 'dowels-unmatched',
     carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  left: { face-depth: 10 }',
     at: '10',
