@@ -12,6 +12,7 @@ import { readHead } from './job/head.js';
 import { neutralShop } from './shop/neutral.js';
 import type { ReadShop } from './shop/read.js';
 import { readShop } from './shop/read.js';
+import type { Shop } from './shop/model.js';
 
 export type { CarcassAnalysis, FileFinding, ShopAnalysis, UsedShop, Where } from './engine/analysis.js';
 export { JobAnalysis } from './engine/analysis.js';
@@ -100,7 +101,7 @@ export class Engine {
     const broken = head.findings.some(({ rule }) => rule === 'yaml-syntax');
     if (reference === null) return builtIn(broken ? [] : noShop(head.head));
     const reading = this.host.readShop(jobUri, reference.value);
-    if (!reading.ok) return builtIn(missingShop(reference, reading.message));
+    if (!reading.ok) return builtIn(missingShop(reference, reading.message), standIn);
     const read = this.read(reading.text);
     return {
       used: { shop: read.shop, uri: reading.uri, text: reading.text },
@@ -121,8 +122,11 @@ export class Engine {
 
 const SHOPS_KEPT = 16;
 
-function builtIn(findings: readonly FileFinding[]): FoundShop {
-  return { used: { shop: neutralShop, uri: null, text: '' }, findings };
+/** The built-in shop in the place of one that cannot be had. */
+const standIn: Shop = { ...neutralShop, standsIn: true };
+
+function builtIn(findings: readonly FileFinding[], shop = neutralShop): FoundShop {
+  return { used: { shop, uri: null, text: '' }, findings };
 }
 
 /** True where reading the heads of both would give the same. An uncut text is all head. */

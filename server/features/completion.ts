@@ -156,8 +156,12 @@ function specAt(analysis: JobAnalysis, offset: number) {
 /** Of the names of machines those of the kind that the key is for, and of the guides of cams the dowels. */
 function isRightKind(shop: Shop, name: string, of: NameOf, key: string | number | undefined): boolean {
   if (of === 'machine' && typeof key === 'string' && Object.hasOwn(KIND_FOR_USE, key))
-    return shop.machines.get(name)?.kind === KIND_FOR_USE[key as keyof typeof KIND_FOR_USE];
-  return of !== 'fitting' || key !== 'guide' || shop.fittings.get(name)?.kind === 'dowel';
+    return (
+      (shop.machines.get(name)?.kind ?? shop.unread?.machines.get(name)) ===
+      KIND_FOR_USE[key as keyof typeof KIND_FOR_USE]
+    );
+  if (of !== 'fitting' || key !== 'guide') return true;
+  return (shop.fittings.get(name)?.kind ?? shop.unread?.fittings.get(name)) === 'dowel';
 }
 
 function nameOffers({ of }: NameSchema, { file, files, context, shop, unit }: Asked): readonly Offer[] {

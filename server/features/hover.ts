@@ -142,7 +142,7 @@ function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop):
 
 function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path): string {
   if (carcass.spec === null || carcass.carcass === null) {
-    return 'The panels of this carcass cannot be worked out while its text has errors.';
+    return 'The panels of this carcass cannot be worked out while its text or its shop file has errors.';
   }
   const { unit } = analysis;
   const panels = panelsAt(carcass, path);

@@ -11,15 +11,30 @@ export function namesOf(
   of: NameOf,
   unit: Unit,
 ): readonly { readonly name: string; readonly line: string }[] {
+  const { boards, bands, fittings, machines, unread } = shop;
+  const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: string }[] =>
+    [...(names ?? [])].map((name) => ({ name, line: `${of} with a fault in the shop file` }));
   switch (of) {
     case 'board':
-      return [...shop.boards.values()].map((board) => ({ name: board.name, line: boardLine(board, unit) }));
+      return [
+        ...[...boards.values()].map((board) => ({ name: board.name, line: boardLine(board, unit) })),
+        ...faulty(unread?.boards),
+      ];
     case 'band':
-      return [...shop.bands.values()].map((band) => ({ name: band.name, line: bandLine(band, unit) }));
+      return [
+        ...[...bands.values()].map((band) => ({ name: band.name, line: bandLine(band, unit) })),
+        ...faulty(unread?.bands),
+      ];
     case 'fitting':
-      return [...shop.fittings.values()].map((fitting) => ({ name: fitting.name, line: fittingLine(fitting, unit) }));
+      return [
+        ...[...fittings.values()].map((fitting) => ({ name: fitting.name, line: fittingLine(fitting, unit) })),
+        ...faulty(unread?.fittings.keys()),
+      ];
     case 'machine':
-      return [...shop.machines.values()].map((machine) => ({ name: machine.name, line: machineLine(machine, unit) }));
+      return [
+        ...[...machines.values()].map((machine) => ({ name: machine.name, line: machineLine(machine, unit) })),
+        ...faulty(unread?.machines.keys()),
+      ];
     case 'stop':
     case 'shop-file':
     case 'panel':

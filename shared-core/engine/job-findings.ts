@@ -3,8 +3,9 @@ import type { Finding, RelatedPlace, Severity } from '../findings/finding.js';
 import { duplicateCarcasses } from '../job/duplicates.js';
 import type { JobHead } from '../job/model.js';
 import { KIND_WORDS } from '../shop/habits.js';
-import type { Shop } from '../shop/model.js';
+import type { Fitting, Shop, Unread } from '../shop/model.js';
 import type { ReadShop } from '../shop/read.js';
+import { listed } from '../findings/words.js';
 import type { CarcassAnalysis, FileFinding } from './analysis.js';
 
 const MOST_RELATED = 5;
@@ -37,18 +38,36 @@ export function brokenShop(
   const first = faults.reduce((a, b) => (b.place.start < a.place.start ? b : a));
   const line = text.slice(0, first.place.start).split('\n').length;
   const counted = faults.length === 1 ? 'a fault' : `${faults.length} faults, the first`;
-  const message = `The shop file has ${counted} in line ${line}: ${first.message} ${withoutMachines(shop)}Until that is put right, what is said of this job may be wrong.`;
+  const message = `The shop file has ${counted} in line ${line}: ${first.message} ${consequence(shop)}`;
   const related = faults.slice(0, MOST_RELATED).map(({ place, message }): RelatedPlace => ({ place, message }));
-  const severity = (shop.unread?.size ?? 0) > 0 ? 'error' : 'warning';
+  const severity = shop.unusable === true || unreadNames(shop.unread).length > 0 ? 'error' : 'warning';
   return [ofJob('shop-broken', severity, reference.place, message, related)];
 }
 
-/** A job cannot be planned on a machine whose figures are not known. */
-function withoutMachines({ unread }: Shop): string {
-  if (unread === undefined || unread.size === 0) return '';
-  const it = unread.size === 1 ? 'it' : 'them';
-  const names = [...unread].map(([name, kind]) => `the ${KIND_WORDS[kind]} ‘${name}’`).join(' and ');
-  return `So ${names} cannot be read, and nothing is planned on ${it}. `;
+/** What a job lacks while the shop's figures are not known. */
+function consequence({ unread, unusable }: Shop): string {
+  if (unusable === true) return 'Until that is put right, nothing is worked out for this job.';
+  const names = unreadNames(unread);
+  const it = names.length === 1 ? 'it' : 'them';
+  const without =
+    names.length === 0 ? '' : `So ${listed(names)} cannot be read, and nothing is worked out or planned with ${it}. `;
+  return `${without}Until that is put right, what is said of this job may be wrong.`;
+}
+
+const FITTING_WORDS: Readonly<Record<Fitting['kind'], string>> = {
+  dowel: 'dowel',
+  screw: 'connector screw',
+  cam: 'cam fitting',
+};
+
+function unreadNames(unread: Unread | undefined): readonly string[] {
+  if (unread === undefined) return [];
+  return [
+    ...[...unread.boards].map((name) => `the board ‘${name}’`),
+    ...[...unread.bands].map((name) => `the band ‘${name}’`),
+    ...[...unread.fittings].map(([name, kind]) => `the ${FITTING_WORDS[kind]} ‘${name}’`),
+    ...[...unread.machines].map(([name, kind]) => `the ${KIND_WORDS[kind]} ‘${name}’`),
+  ];
 }
 
 function ofJob(

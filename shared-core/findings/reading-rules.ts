@@ -83,9 +83,9 @@ export const readingRules: readonly ReadingRule[] = [
   ),
   rule(
     'shop-broken',
-    'warning',
+    'error',
     'The shop file has faults of its own.',
-    'Habits that cannot be read are those of the built-in shop; a range out of bounds counts as far as the bounds go; nothing is planned on a machine that cannot be read. So figures may not be those of your machines.',
+    'Habits that cannot be read are those of the built-in shop; a range out of bounds counts as far as the bounds go; nothing is worked out with a board, band or fitting that cannot be read, nor planned on such a machine; and nothing at all by a file whose unit or whose layout is wrong. So figures may not be those of your shop.',
     'Open the shop file and put its own findings right first.',
     'shop: bench.shop.yaml\ncarcasses:\n  sink: { kind: base, width: 600 }',
     'boards:\n  board-16: { thickness: sixteen }',

@@ -10,6 +10,7 @@ import { nearestName } from '../schema/nearest.js';
 import { errorAt, preferred, quoted, readBySchema, syntaxFinding } from '../schema/read.js';
 import type { Infer } from '../schema/schema.js';
 import type { CarcassKind, Shop } from '../shop/model.js';
+import { hasFigures } from './figures.js';
 import type { Defaults } from './head.js';
 import type {
   BackHow,
@@ -26,7 +27,7 @@ import type { Opening, ShelfBody } from './spread.js';
 import { openingsBetween, spreadDividers, spreadShelves } from './spread.js';
 
 export interface ReadCarcass {
-  /** null where a required value is missing or a written one is invalid. */
+  /** null where a required value is missing, a written one is invalid, or the shop has no figures for what is named. */
   readonly spec: CarcassSpec | null;
   readonly findings: readonly Finding[];
   /** null where the text has none. */
@@ -58,9 +59,12 @@ export function readCarcass(part: CarcassPart, head: JobHead, defaults: Defaults
   if (problems.length > 0) return { spec: null, findings, name, entry };
   // Without a unit no length can be judged, and none be built with.
   findings.push(...read.findings.filter(({ rule }) => !head.unitUnknown || rule !== 'length-impossible'));
-  if (read.value === null || !read.sound || head.unitUnknown) return { spec: null, findings, name, entry };
+  if (read.value === null || !read.sound || head.unitUnknown || shop.unusable === true)
+    return { spec: null, findings, name, entry };
   const filler = new Filler(name, read.value.value, defaults, head, shop);
   const spec = filler.spec();
+  // The shop's fault is told once, where the job names the shop.
+  if (!hasFigures(spec, shop)) return { spec: null, findings, name, entry };
   findings.push(...filler.findings);
   return { spec: filler.sound ? spec : null, findings, name, entry };
 }

@@ -43,6 +43,12 @@ export function habitsOf(input: Input, stock: Stock, base: Base | null, place: P
   const old = base?.habits;
   const chooser = new Chooser(findings, place);
   const boards = [...stock.boards.values()];
+  const { unread } = stock;
+  const names = {
+    boards: [...stock.boards.keys(), ...(unread?.boards ?? [])],
+    bands: [...stock.bands.keys(), ...(unread?.bands ?? [])],
+    fittings: [...stock.fittings.keys(), ...(unread?.fittings.keys() ?? [])],
+  };
   const thinnest = boards
     .filter((board) => board.thickness <= THICKEST_BACK)
     .toSorted((a, b) => a.thickness - b.thickness)[0];
@@ -58,32 +64,32 @@ export function habitsOf(input: Input, stock: Stock, base: Base | null, place: P
       ['habits', 'board'],
       written.board,
       old?.board,
-      stock.boards.keys(),
-      (thickest ?? boards[0])?.name,
+      names.boards,
+      (thickest ?? boards[0])?.name ?? names.boards[0],
     ),
     backBoard: chooser.choose(
       'board',
       ['habits', 'back-board'],
       written['back-board'],
       old?.backBoard,
-      stock.boards.keys(),
-      (thinnest ?? boards[0])?.name,
+      names.boards,
+      (thinnest ?? boards[0])?.name ?? names.boards[0],
     ),
     band: chooser.choose(
       'band',
       ['habits', 'band'],
       written.band,
       old?.band,
-      [...stock.bands.keys(), NO_BAND],
-      stock.bands.keys().next().value,
+      [...names.bands, NO_BAND],
+      names.bands[0],
     ),
     joint: chooser.choose(
       'fitting',
       ['habits', 'joint'],
       written.joint,
       old?.joint,
-      stock.fittings.keys(),
-      (fittings.find(({ kind }) => kind === 'dowel') ?? fittings[0])?.name,
+      names.fittings,
+      (fittings.find(({ kind }) => kind === 'dowel') ?? fittings[0])?.name ?? names.fittings[0],
     ),
     sizes: sizesOf(written.sizes, old?.sizes),
     machines: {
@@ -132,10 +138,9 @@ class Chooser {
     path: Path,
     written: Located<string> | undefined,
     old: string | undefined,
-    known: Iterable<string>,
+    names: readonly string[],
     instead: string | undefined,
   ): string {
-    const names = [...known];
     const name = written?.value ?? old ?? instead ?? '';
     if (names.includes(name)) return name;
     const fallback = instead ?? name;
@@ -183,7 +188,7 @@ function machineFor(
   const kind = KIND_FOR_USE[use];
   const fit = [...stock.machines.values()].filter((machine) => machine.kind === kind).map((machine) => machine.name);
   // A machine that cannot be read is told where it stands; the habit is right.
-  if (written !== undefined && stock.unread?.get(written.value) === kind) return written.value;
+  if (written !== undefined && stock.unread?.machines.get(written.value) === kind) return written.value;
   if (written !== undefined && !fit.includes(written.value)) chooser.unknown(KIND_WORDS[kind], written, fit);
   else if (written !== undefined) return written.value;
   return old !== null && fit.includes(old) ? old : (fit[0] ?? null);
@@ -238,7 +243,9 @@ function tolerancesOf(input: Input, old: Tolerances | undefined): Tolerances {
 
 /** The guide of a cam fitting must be a dowel of the shop. */
 function checkGuides(input: Input, stock: Stock, chooser: Chooser): void {
-  const dowels = [...stock.fittings.values()].filter(({ kind }) => kind === 'dowel').map(({ name }) => name);
+  const read = [...stock.fittings.values()].filter(({ kind }) => kind === 'dowel').map(({ name }) => name);
+  const unread = [...(stock.unread?.fittings ?? [])].filter(([, kind]) => kind === 'dowel').map(([name]) => name);
+  const dowels = [...read, ...unread];
   for (const entry of input.cams?.value ?? []) {
     const guide = entry.value.value.guide;
     if (guide !== undefined && !dowels.includes(guide.value)) chooser.unknown('dowel', guide, dowels);

@@ -188,6 +188,14 @@ export interface Tolerances {
   readonly gapLimit: Micrometres;
 }
 
+/** Names of what the shop has but that cannot be read for a fault of its text: known, without figures. */
+export interface Unread {
+  readonly boards: ReadonlySet<string>;
+  readonly bands: ReadonlySet<string>;
+  readonly fittings: ReadonlyMap<string, Fitting['kind']>;
+  readonly machines: ReadonlyMap<string, MachineKind>;
+}
+
 export interface Shop {
   readonly title: string;
   readonly unit: Unit;
@@ -197,8 +205,11 @@ export interface Shop {
   readonly bands: ReadonlyMap<string, Band>;
   readonly fittings: ReadonlyMap<string, Fitting>;
   readonly machines: ReadonlyMap<string, Machine>;
-  /** Machines that the shop has but that cannot be read for a fault of their text, with their kinds. */
-  readonly unread?: ReadonlyMap<string, MachineKind>;
+  readonly unread?: Unread;
+  /** True where its text does not tell what the shop has (broken, or of no known unit): nothing can be worked out by it. */
+  readonly unusable?: boolean;
+  /** True for the built-in shop in the place of one that cannot be had: a name that it has not may well be right. */
+  readonly standsIn?: boolean;
   /** Diameters of the bits that the shop has; null where it does not say (then any diameter can be bored). */
   readonly bits: readonly Micrometres[] | null;
   readonly habits: Habits;

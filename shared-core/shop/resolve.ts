@@ -7,9 +7,10 @@ import { readBySchema, syntaxFinding } from '../schema/read.js';
 import { habitsOf } from './habits.js';
 import { machinesOf } from './machines.js';
 import { bandsOf, boardsOf, checkDowels, fittingsOf } from './materials.js';
-import type { Machine, MachineKind, Shop } from './model.js';
+import type { Shop } from './model.js';
 import { Names } from './names.js';
 import { shopSchema, type ShopInput } from './schema.js';
+import { hidesNames, unreadOf, writtenNames } from './unread.js';
 
 export interface ReadShop {
   /** Always usable: what could not be read is filled in from the built-in shop. */
@@ -28,24 +29,28 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const unitAt = unitEntry(root?.kind === 'map' ? root.entries : []);
   const unit = unitOf(unitAt);
   const read = readBySchema(shopSchema, root, { unit, part: 'shop', path: [], place, mendSpans: true });
-  const judged = read.findings.filter(({ rule }) => !isUnknownUnit(unitAt) || rule !== 'length-impossible');
+  const unitUnknown = isUnknownUnit(unitAt);
+  const judged = read.findings.filter(({ rule }) => !unitUnknown || rule !== 'length-impossible');
   findings.push(...judged.map((one) => sayUnit(one, unitAt)));
-  const input: ShopInput['value'] = read.value?.value ?? {};
+  const said: ShopInput['value'] = read.value?.value ?? {};
+  const input = unitUnknown ? withoutFigures(said) : said;
   checkDowels(input, unit, findings);
   const names = new Names(findings, base === null);
+  const written = writtenNames(root);
   const stock = {
-    boards: filled(boardsOf(input, names), base?.boards),
-    bands: filled(bandsOf(input, names), base?.bands),
-    fittings: filled(fittingsOf(input, names), base?.fittings),
-    machines: filled(machinesOf(input, names), hasMachines(root) ? undefined : base?.machines),
+    boards: filled(boardsOf(input, names), written.boards, base?.boards),
+    bands: filled(bandsOf(input, names), written.bands, base?.bands),
+    fittings: filled(fittingsOf(input, names), written.fittings, base?.fittings),
+    machines: filled(machinesOf(input, names), written.machines, base?.machines),
   };
-  const unread = unreadMachines(root, stock.machines);
+  const unread = unreadOf(written, stock);
   const shop: Shop = {
     title: input.title?.value ?? '',
     unit,
     neutral: base === null,
     ...stock,
     unread,
+    unusable: broken.length > 0 || unitUnknown || hidesNames(root),
     bits: input.bits?.value.map((bit) => bit.value) ?? base?.bits ?? null,
     ...habitsOf(input, { ...stock, unread }, base, habitsPlace(root) ?? place, findings),
   };
@@ -53,37 +58,27 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   return { shop, findings: broken.length > 0 ? broken : findings, root };
 }
 
-/** A sort of things comes wholly from the file, or wholly from the base where the file has none of it. */
-function filled<T>(own: ReadonlyMap<string, T>, base: ReadonlyMap<string, T> | undefined): ReadonlyMap<string, T> {
-  return own.size > 0 ? own : (base ?? own);
+/** A sort of things comes wholly from the file, or wholly from the base where the file writes none of it. */
+function filled<T>(
+  own: ReadonlyMap<string, T>,
+  { size: written }: { readonly size: number },
+  base: ReadonlyMap<string, T> | undefined,
+): ReadonlyMap<string, T> {
+  return own.size + written > 0 ? own : (base ?? own);
 }
 
-const KIND_OF_SECTION: Readonly<Record<string, MachineKind>> = {
-  'vertical-heads': 'vertical',
-  'horizontal-heads': 'horizontal',
-  'line-drills': 'line',
-  'cup-borers': 'cup',
-  'panel-saws': 'saw',
-  'edge-banders': 'bander',
-  'case-clamps': 'clamp',
-};
-
-/** The names of all machines that a text writes, with their kinds, be they readable or not. */
-function writtenMachines(root: TreeNode | null): ReadonlyMap<string, MachineKind> {
-  const written = new Map<string, MachineKind>();
-  for (const { key, value } of root?.kind === 'map' ? root.entries : []) {
-    if (!Object.hasOwn(KIND_OF_SECTION, key) || value?.kind !== 'map') continue;
-    for (const entry of value.entries) written.set(entry.key, KIND_OF_SECTION[key]!);
-  }
-  return written;
-}
-
-function hasMachines(root: TreeNode | null): boolean {
-  return writtenMachines(root).size > 0;
-}
-
-function unreadMachines(root: TreeNode | null, read: ReadonlyMap<string, Machine>): ReadonlyMap<string, MachineKind> {
-  return new Map([...writtenMachines(root)].filter(([name]) => !read.has(name)));
+/** What a shop says where no figure of it can be trusted: the names of its habits. */
+function withoutFigures({ title, habits }: ShopInput['value']): ShopInput['value'] {
+  if (habits === undefined) return { ...(title && { title }) };
+  const { board, band, joint, machines, 'back-board': back } = habits.value;
+  const value = {
+    ...(board && { board }),
+    ...(back && { 'back-board': back }),
+    ...(band && { band }),
+    ...(joint && { joint }),
+    ...(machines && { machines }),
+  };
+  return { ...(title && { title }), habits: { ...habits, value } };
 }
 
 function habitsPlace(root: TreeNode | null): Place | undefined {

@@ -50,5 +50,5 @@ export const cannotBeBored: CarcassRule = {
 
 /** True where the shop's only machines for the bore cannot be read. */
 function waitsForMachine({ shop }: CarcassContext, bore: Bore | undefined): boolean {
-  return bore !== undefined && [...(shop.unread?.values() ?? [])].includes(KIND_FOR_USE[taskOf(bore)]);
+  return bore !== undefined && [...(shop.unread?.machines.values() ?? [])].includes(KIND_FOR_USE[taskOf(bore)]);
 }

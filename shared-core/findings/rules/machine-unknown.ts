@@ -16,7 +16,7 @@ export const machineUnknown: CarcassRule = {
     return (['faces', 'ends', 'rows', 'clamp'] as const).flatMap((use) => {
       const known = [...shop.machines.values()].filter((machine) => machine.kind === KIND_FOR_USE[use]);
       return unknownNames(
-        [shop.unread?.get(spec.machines[use]?.value ?? '') === KIND_FOR_USE[use] ? null : spec.machines[use]],
+        [shop.unread?.machines.get(spec.machines[use]?.value ?? '') === KIND_FOR_USE[use] ? null : spec.machines[use]],
         known.map((machine) => machine.name),
         KIND_WORDS[KIND_FOR_USE[use]],
         (name) => {

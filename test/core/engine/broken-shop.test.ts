@@ -39,11 +39,13 @@ describe('one wrong figure of a machine', () => {
     const { shop, findings } = readShop(text);
     expect(findings).toHaveLength(1);
     expect(shop.machines.has('row-drill')).toBe(false);
-    expect([...(shop.unread ?? [])]).toEqual([['row-drill', 'line']]);
+    expect([...(shop.unread?.machines ?? [])]).toEqual([['row-drill', 'line']]);
     expect(told(text)).toEqual(['error shop-broken']);
     const { message } = analyse(text).findings()[0]!.finding;
     expect(message).toContain(`in line ${lineOf(text, 'throat: wide')}: ‘wide’ is not a length.`);
-    expect(message).toContain('the line drill ‘row-drill’ cannot be read, and nothing is planned on it');
+    expect(message).toContain(
+      'the line drill ‘row-drill’ cannot be read, and nothing is worked out or planned with it',
+    );
     // No other drill is there to plan the rows on.
     expect(
       analyse(text)
@@ -66,6 +68,88 @@ describe('one wrong figure of a machine', () => {
       .findings()
       .find(({ finding: { rule } }) => rule === 'shop-broken')!;
     expect(finding.finding.message).toContain(`the first in line ${lineOf(text, '-16')}: -16 mm is less than`);
+  });
+});
+
+describe('one wrong figure of a material', () => {
+  const wrong = [
+    ['board', 'board-16', 'thickness: 16', 'thickness: x'],
+    ['band', 'band-1', 'thickness: 1,', 'thickness: -1,'],
+    ['dowel', 'dowel-8x30', 'in-face: 12', 'in-face: 12 cm'],
+  ] as const;
+
+  test.each(wrong)(
+    'of a %s: the name %s stays known, and nothing but the fault itself is told',
+    (sort, name, right, bad) => {
+      const text = NEUTRAL_SHOP_TEXT.replace(right, bad);
+      expect(text).not.toBe(NEUTRAL_SHOP_TEXT);
+      expect(readShop(text).findings).toHaveLength(1);
+      const job = `${JOB}  c: { kind: base, width: 600, board: ${name === 'board-16' ? name : 'board-19'} }\n`;
+      expect(told(text, job)).toEqual(['error shop-broken']);
+      const { message } = analyse(text).findings()[0]!.finding;
+      expect(message).toContain(`the ${sort} ‘${name}’ cannot be read, and nothing is worked out or planned with it`);
+      // A carcass whose sizes would be a guess has none.
+      expect(analyse(text).carcasses.map(({ carcass }) => carcass)).toEqual([null, null]);
+    },
+  );
+
+  test('a carcass that does without it is worked out', () => {
+    const text = NEUTRAL_SHOP_TEXT.replace('thickness: 16', 'thickness: x');
+    const job = `${JOB}  c: { kind: base, width: 600, board: board-19 }\n`;
+    expect(analyse(text, job).carcasses.map(({ carcass }) => carcass !== null)).toEqual([false, false, true]);
+  });
+
+  test('a name that the shop truly has not is told as before', () => {
+    const text = NEUTRAL_SHOP_TEXT.replace('thickness: 19', 'thickness: x');
+    expect(told(text, `${JOB}  c: { kind: base, width: 600, board: oak }\n`)).toEqual([
+      'error shop-broken',
+      'error board-unknown',
+    ]);
+  });
+
+  test('of the only board of a shop: the built-in boards do not stand in for it', () => {
+    const { shop, findings } = readShop('boards: { oak: { thickness: x } }\nhabits: { board: oak, back-board: oak }\n');
+    expect(findings).toHaveLength(1);
+    expect([...shop.boards.keys()]).toEqual([]);
+    expect([...(shop.unread?.boards ?? [])]).toEqual(['oak']);
+  });
+});
+
+describe('a shop that does not tell what it has', () => {
+  const faults = [
+    ['a broken line', (text: string) => text.replace('bands:\n', 'bands\n')],
+    ['a tab', (text: string) => text.replace('  board-19:', '\tboard-19:')],
+    ['a list where names belong', (text: string) => text.replace(/^boards:[^]*?^bands:/m, 'boards: [a, b]\nbands:')],
+    ['a unit that is none', (text: string) => text.replace('unit: mm', 'unit: cm')],
+  ] as const;
+  const job = `${JOB}  c: { kind: base, width: 600, board: board-19, joint: screw-7x50, machines: { rows: row-drill } }\n`;
+
+  test.each(faults)('%s: the job is told that, and nothing that follows from it', (_, spoil) => {
+    const text = spoil(NEUTRAL_SHOP_TEXT);
+    expect(text).not.toBe(NEUTRAL_SHOP_TEXT);
+    expect(told(text, job)).toEqual(['error shop-broken']);
+    expect(analyse(text, job).findings()[0]!.finding.message).toMatch(/nothing is worked out for this job\.$/);
+    expect(analyse(text, job).carcasses.every(({ spec }) => spec === null)).toBe(true);
+  });
+
+  test('no figure of an unknown unit is taken for one of millimetres', () => {
+    const { shop, findings } = readShop(
+      'unit: cm\nboards: { oak: { thickness: 1.9 } }\nhabits: { board: oak, back-board: oak, pitch: 3.2 }\n',
+    );
+    expect(findings.map(({ rule }) => rule)).toEqual(['value-wrong']);
+    expect(shop.boards.has('oak')).toBe(false);
+    expect(shop.habits).toMatchObject({ board: 'oak', pitch: 32_000 });
+  });
+
+  test('one that cannot be had: names that the built-in shop has not are not doubted', () => {
+    const engine = new Engine({ readShop: () => ({ ok: false, message: 'gone' }) });
+    const found = (text: string): readonly string[] =>
+      engine
+        .analyse('file:///x.carcass.yaml', text)
+        .findings()
+        .map(({ finding }) => finding.rule);
+    expect(found(`${JOB}  c: { kind: base, width: 600, board: oak }\n`)).toEqual(['shop-missing']);
+    expect(found(`${JOB}  c: { kind: base, width: 600, machines: { rows: old-drill } }\n`)).toEqual(['shop-missing']);
   });
 });
 
