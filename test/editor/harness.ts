@@ -1,5 +1,5 @@
 // A small test runner for the extension host: suites register tests, `run` runs them in order and writes the results.
-import { writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { SPOKEN } from './driver-protocol.js';
 
 interface Registered {
@@ -64,7 +64,11 @@ export async function runRegistered(): Promise<void> {
     if (outcome.error !== undefined) say(outcome.error.replace(/^/gm, '       '));
   }
   const results = process.env.BOREWRIGHT_EDITOR_RESULTS;
-  if (results !== undefined) writeFileSync(results, JSON.stringify(outcomes, null, 2));
+  if (results !== undefined) {
+    // A window that is opened anew runs its tests after those of the one before.
+    const earlier = existsSync(results) ? (JSON.parse(readFileSync(results, 'utf8')) as Outcome[]) : [];
+    writeFileSync(results, JSON.stringify([...earlier, ...outcomes], null, 2));
+  }
   const failed = outcomes.filter(({ status }) => status === 'failed').length;
   if (outcomes.length === 0) throw new Error('no editor test was found');
   if (failed > 0) throw new Error(`${failed} of ${outcomes.length} editor tests failed`);

@@ -15,6 +15,8 @@ interface Options {
   readonly folder: string;
   readonly extensionDevelopmentPaths: readonly string[];
   readonly extensionTestsPath: string;
+  /** Tests to run after those, once the window has been left and opened anew. */
+  readonly reopenedTestsPath: string | undefined;
   readonly restricted: boolean;
   readonly vsix: string | undefined;
 }
@@ -55,6 +57,7 @@ function readOptions(args: readonly string[]): Options {
     folder: resolve(folder),
     extensionDevelopmentPaths: all('extensionDevelopmentPath'),
     extensionTestsPath,
+    reopenedTestsPath: all('reopenedTestsPath')[0],
     restricted: args.includes('--restricted'),
     vsix: all('install-vsix')[0],
   };
@@ -121,22 +124,31 @@ async function startServer(
 
 /** Opens the workbench; resolves with the exit code that the run in the extension host reports. */
 async function runInBrowser(page: Page, port: number, options: Options, unseen: string[]): Promise<number> {
-  const remote = (path: string): string => `vscode-remote://127.0.0.1:${port}${resolve(path)}`;
-  const payload = [
-    ...options.extensionDevelopmentPaths.map((path) => ['extensionDevelopmentPath', remote(path)]),
-    ['extensionTestsPath', remote(options.extensionTestsPath)],
-  ];
-  const ended = new Promise<number>((done) => {
-    void page.exposeFunction('codeAutomationExit', (code: number) => done(code));
-  });
+  let ended: (code: number) => void = () => undefined;
+  await page.exposeFunction('codeAutomationExit', (code: number) => ended(code));
   await page.exposeFunction('codeAutomationLog', (type: string, args: unknown[]) => {
     const line = args.map((arg) => (typeof arg === 'string' ? arg : JSON.stringify(arg))).join(' ');
     // The rest is the editor talking to itself.
     if (VERBOSE || line.startsWith(SPOKEN)) process.stdout.write(`${line.replaceAll(SPOKEN, '')}\n`);
     else if (!HARMLESS.test(line)) unseen.push(line);
   });
-  const query = `folder=${encodeURIComponent(options.folder)}&payload=${encodeURIComponent(JSON.stringify(payload))}`;
-  await page.goto(`http://127.0.0.1:${port}/?${query}`);
+  const remote = (path: string): string => `vscode-remote://127.0.0.1:${port}${resolve(path)}`;
+  const runTests = async (path: string): Promise<number> => {
+    const code = new Promise<number>((done) => {
+      ended = done;
+    });
+    const payload = [
+      ...options.extensionDevelopmentPaths.map((folder) => ['extensionDevelopmentPath', remote(folder)]),
+      ['extensionTestsPath', remote(path)],
+    ];
+    const query = `folder=${encodeURIComponent(options.folder)}&payload=${encodeURIComponent(JSON.stringify(payload))}`;
+    await page.goto(`http://127.0.0.1:${port}/?${query}`);
+    return code;
+  };
+  const run = async (): Promise<number> => {
+    const code = await runTests(options.extensionTestsPath);
+    return code !== 0 || options.reopenedTestsPath === undefined ? code : runTests(options.reopenedTestsPath);
+  };
   const limit = new Promise<number>((done) => {
     setTimeout(() => {
       process.stderr.write(`the run was stopped after ${RUN_LIMIT_MS / 60_000} minutes\n`);
@@ -144,7 +156,7 @@ async function runInBrowser(page: Page, port: number, options: Options, unseen: 
     }, RUN_LIMIT_MS).unref();
   });
   const closed = new Promise<number>((done) => page.once('crash', () => done(1)));
-  return Promise.race([ended, limit, closed]);
+  return Promise.race([run(), limit, closed]);
 }
 
 async function main(): Promise<number> {

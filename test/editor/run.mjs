@@ -31,13 +31,14 @@ const { values } = parseArgs({
 const { pictures = false, run: runName, only } = values;
 
 /**
- * One start of the editor: a folder of suites, the workspace that is opened and its name there, further arguments, and
- * whether the extension is the packed one.
+ * One start of the editor: a folder of suites, the workspace that is opened and its name there, further arguments, whether
+ * the extension is the packed one, and a folder of suites for the same window opened anew.
  */
 const RUNS = [
   { name: 'suite', workspace: 'workspace', title: 'pantry', args: [], packed: false },
   { name: 'restricted', workspace: 'workspace', title: 'pantry', args: ['--restricted'], packed: false },
   { name: 'packed', workspace: 'workspace', title: 'pantry', args: [], packed: true },
+  { name: 'leaving', workspace: 'workspace', title: 'pantry', args: [], packed: false, reopened: 'reopened' },
 ];
 const PICTURE_RUNS = [{ name: 'pictures', workspace: '../demo', title: 'demo', args: [], packed: false }];
 
@@ -117,7 +118,12 @@ async function runOnce(run, launcher) {
       vscodeExecutablePath: launcher,
       extensionDevelopmentPath: run.packed ? join(here, 'packed-host') : root,
       extensionTestsPath: await bundleSuite(run.name),
-      launchArgs: [workspace.folder, ...run.args, ...(run.packed ? [`--install-vsix=${pack()}`] : [])],
+      launchArgs: [
+        workspace.folder,
+        ...run.args,
+        ...(run.packed ? [`--install-vsix=${pack()}`] : []),
+        ...(run.reopened === undefined ? [] : [`--reopenedTestsPath=${await bundleSuite(run.reopened)}`]),
+      ],
       extensionTestsEnv: {
         BOREWRIGHT_EDITOR_RESULTS: results,
         BOREWRIGHT_EDITOR_SHOTS: shots,
@@ -148,7 +154,9 @@ const launcher = process.env.BOREWRIGHT_EDITOR ?? (await bundleLauncher());
 const total = { passed: 0, failed: 0 };
 // A desktop editor knows nothing of the launcher's own arguments.
 const desktop = process.env.BOREWRIGHT_EDITOR !== undefined;
-const wanted = pictures ? PICTURE_RUNS : RUNS.filter(({ args, packed }) => !desktop || (args.length === 0 && !packed));
+const wanted = pictures
+  ? PICTURE_RUNS
+  : RUNS.filter(({ args, packed, reopened }) => !desktop || (args.length === 0 && !packed && reopened === undefined));
 for (const run of wanted) {
   if (runName !== undefined && run.name !== runName) continue;
   console.log(`\nEditor run: ${run.name}`);
