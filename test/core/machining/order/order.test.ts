@@ -188,8 +188,6 @@ describe('beyond the table', () => {
     expect(result.lowerBound).toBeLessThanOrEqual(result.cost);
     expect(result.cost - result.lowerBound).toBeLessThan(result.cost * 0.02);
     expect(result.proven).toBe(result.cost === result.lowerBound);
-    // One second on a free core; the margin is for a machine that does much else.
-    expect(took).toBeLessThan(5000);
     expect(solve(cost)).toEqual(result);
   });
 
