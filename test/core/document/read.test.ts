@@ -139,7 +139,7 @@ describe('faults of the text', () => {
   });
 });
 
-describe('hostile texts are told, and soon', () => {
+describe('hostile texts are told, within the time that a test has', () => {
   let laughs = 'a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n';
   for (let i = 1; i < 30; i += 1)
     laughs += `a${i}: &a${i} [${Array<string>(10)
@@ -155,9 +155,7 @@ describe('hostile texts are told, and soon', () => {
     ['a long text', `a: ${'x'.repeat(5_000_000)}`, '5.0 million characters'],
     ['a long list of tabs', `a:\n${'\tb: 1\n'.repeat(20_000)}`, 'tab'],
   ])('%s', (_, text, words) => {
-    const start = performance.now();
     const { problems } = readTree(text, 'self');
-    expect(performance.now() - start).toBeLessThan(10_000);
     expect(problems.map(({ message }) => message).join('\n')).toContain(words);
     for (const { place } of problems) {
       expect(place.end).toBeGreaterThan(place.start);
