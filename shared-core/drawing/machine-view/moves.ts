@@ -6,12 +6,13 @@ import { figure } from '../figures.js';
 import { textWidth } from '../lettering.js';
 import type { Box, Point } from '../scene.js';
 import { isSameLay, type Stage } from './stage.js';
+import { turnOf } from './words.js';
 
 /** What was done with the panel before this stroke, drawn on the operator's side of the table. */
 export function drawMove(stage: Stage, table: Box, unit: Unit): void {
-  const { stroke, before } = stage.acted;
-  const [last, step] = [before?.stroke.step, stroke.step];
-  if (last !== undefined && last.down === step.down && last.end !== step.end) {
+  const { stroke, before, layout } = stage.acted;
+  const { step } = stroke;
+  if (before !== null && turnOf(before.layout, layout) === 'half') {
     drawTurn(stage, table);
     return;
   }

@@ -16,7 +16,7 @@ import { Stage } from './stage.js';
 import { drawStopPositions, lanesReach } from './stop-positions.js';
 import { act, type Acted } from './strokes.js';
 import { drawClamps, drawStops, drawTable, drawZone, handsClear, nameClamps, nameZone } from './table.js';
-import { boreWords, indexWords, leftWords, lieWords, moveWords, noteWords } from './words.js';
+import { boreWords, leftWords, lieWords, moveWords, noteWords } from './words.js';
 
 /** Which stroke of the job is looked at. */
 export interface MachineViewOf {
@@ -117,17 +117,12 @@ function tableBox(stage: Stage, side: -1 | 1, tags: number): Box {
 }
 
 function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
-  const { stroke, before, layout, holes } = acted;
+  const { stroke, layout, holes } = acted;
   const { setUp, step } = stroke;
   const { unit } = drawn;
   const show = (length: number): string => figureWithUnit(length, unit);
   const lie = lieWords(panel, setUp, step, unit);
-  const move =
-    before !== null
-      ? moveWords(panel, setUp, before.stroke.step, step, unit)
-      : step.moved === 0
-        ? null
-        : `Push it against ${step.stop}, then an index move: ${indexWords(setUp, step.moved, unit)}.`;
+  const move = moveWords(panel, acted, unit);
   const bore = boreWords(acted, unit);
   const notes = noteWords(acted);
   const left = leftWords(acted);

@@ -1,6 +1,7 @@
 import { listed } from '../../findings/words.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
+import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/setup-sheet.js';
 import { figureWithUnit } from '../figures.js';
 import { edgeWord, endWord, sentence } from '../words.js';
@@ -41,17 +42,43 @@ export function indexWords({ machine }: SetUp, by: Micrometres, unit: Unit): str
     : `${counted}, ${machine.indexPins === 'row' ? 'onto the pins in the row' : 'to the pins in the fence'}`;
 }
 
-/** What is done with the panel between two strokes of one set-up. */
-export function moveWords(panel: Panel, setUp: SetUp, before: Step, after: Step, unit: Unit): string {
-  const by = after.moved - before.moved;
-  const stays = before.down === after.down;
-  if (!stays)
-    return `Turn it over: the ${OTHER[after.down]} face comes up, the ${edgeWord(panel, after.edge)} stays the reference.`;
-  if (before.end !== after.end)
-    return `Turn it by 180 degrees on the table: the ${after.down} face stays down, the ${endWord(panel, after.end)} comes to ${after.stop}.`;
-  if (before.stop !== after.stop) return `Move it along to ${after.stop}.`;
-  if (by !== 0) return `Index move: ${indexWords(setUp, by, unit)}.`;
-  return 'Leave it where it is.';
+/** Which way the panel's length runs on the table, from the reference end. */
+function headingOf({ panel: [reference, far] }: TableLayout): string {
+  const [dx, dy] = [far![0] - reference![0], far![1] - reference![1]];
+  return `${Math.sign(Math.round(dx))} ${Math.sign(Math.round(dy))}`;
+}
+
+/**
+ * How a panel comes from one lay on the table to the next, seen by where its corners come to lie. Another end at a stop is no
+ * turn by itself: a panel that is slid from a left stop to a right one shows the right one its other end.
+ */
+export function turnOf(before: TableLayout, after: TableLayout): 'over' | 'half' | 'none' {
+  if (before.up !== after.up) return 'over';
+  return headingOf(before) === headingOf(after) ? 'none' : 'half';
+}
+
+/** What is done with the panel between two strokes of one set-up; the words of its first where there is none before. */
+export function moveWords(panel: Panel, { stroke, layout, before }: Acted, unit: Unit): string | null {
+  const { setUp, step } = stroke;
+  if (before === null) {
+    return step.moved === 0
+      ? null
+      : `Push it against ${step.stop}, then an index move: ${indexWords(setUp, step.moved, unit)}.`;
+  }
+  const { step: last } = before.stroke;
+  const turn = turnOf(before.layout, layout);
+  if (turn === 'over') {
+    return `Turn it over: the ${OTHER[step.down]} face comes up, the ${edgeWord(panel, step.edge)} stays the reference.`;
+  }
+  const end = endWord(panel, step.end);
+  const to =
+    setUp.machine.kind === 'horizontal'
+      ? `the ${end} comes to the head, the ${edgeWord(panel, step.edge)} to ${step.stop}`
+      : `the ${end} comes to ${step.stop}`;
+  if (turn === 'half') return `Turn it by 180 degrees on the table: the ${step.down} face stays down, ${to}.`;
+  if (last.stop !== step.stop || last.end !== step.end) return `Slide it along, do not turn it: ${to}.`;
+  const by = step.moved - last.moved;
+  return by === 0 ? 'Leave it where it is.' : `Index move: ${indexWords(setUp, by, unit)}.`;
 }
 
 /** Spindles of a set-up are counted from 1: from the fence on an upright head, from the left on the others. */

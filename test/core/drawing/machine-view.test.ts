@@ -5,10 +5,12 @@ import type { Drawn } from '../../../shared-core/drawing/drawn.js';
 import { textBox } from '../../../shared-core/drawing/lettering.js';
 import { Interrupted, kept } from '../../../shared-core/drawing/machine-view/interrupted.js';
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
+import { turnOf } from '../../../shared-core/drawing/machine-view/words.js';
 import { unionOutline } from '../../../shared-core/drawing/machine-view/union.js';
 import { machineScene } from '../../../shared-core/drawing/machine-view/view.js';
 import type { Box, CircleShape, PathShape, Shape, TextShape } from '../../../shared-core/drawing/scene.js';
 import { Engine } from '../../../shared-core/engine.js';
+import type { TableLayout } from '../../../shared-core/machining/replay/layout.js';
 import type { SetUp, Step } from '../../../shared-core/machining/setup-sheet.js';
 import { demoText } from './demo.js';
 
@@ -70,6 +72,16 @@ function middle(shape: Shape | undefined): { x: number; y: number } {
   const { points } = shape as PathShape;
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
   return { x: (Math.min(...xs) + Math.max(...xs)) / 2, y: (Math.min(...ys) + Math.max(...ys)) / 2 };
+}
+
+/** On which side of the panel the mark of the reference end stands, as drawn. */
+function endSide(scene: MachineScene): string {
+  const [mark, panel] = ['datum:reference-end', 'panel'].map((key) => middle(byKey(scene).get(key)));
+  const corner = (byKey(scene).get('panel') as PathShape).points[0]!;
+  const [right, down] = [mark!.x - panel!.x, mark!.y - panel!.y];
+  // Outside the half of the panel's size along one of the axes, or just inside it.
+  const across = Math.abs(right) / Math.abs(corner.x - panel!.x) > Math.abs(down) / Math.abs(corner.y - panel!.y);
+  return across ? (right > 0 ? 'right' : 'left') : down > 0 ? 'near' : 'far';
 }
 
 describe.each(JOBS)('every stroke of %s', (_, all) => {
@@ -178,6 +190,21 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
     }
   });
 
+  it('is turned in the words where the reference end has come to the other side of the drawing, and not else', () => {
+    let slid = 0;
+    for (const [at, { name, index, scene }] of all.entries()) {
+      const before = all[at - 1];
+      if (index === 0 || before === undefined) continue;
+      const [was, is] = [endSide(before.scene), endSide(scene)];
+      const { move } = scene.words;
+      const over = move?.startsWith('Turn it over') ?? false;
+      if (!over) expect(move?.startsWith('Turn it by 180 degrees') ?? false, name).toBe(was !== is);
+      expect(byKey(scene).has('move:arc'), name).toBe(!over && was !== is);
+      slid += Number(move?.startsWith('Slide it along, do not turn it: ') ?? false);
+    }
+    expect(slid).toBeGreaterThan(0);
+  });
+
   it('has no lettering over other lettering, and none outside the frame', () => {
     for (const { name, scene } of all) {
       const boxes = texts(scene).map((shape) => ({ text: shape.text, box: textBox(shape, scene.scale) }));
@@ -195,15 +222,18 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
 });
 
 describe('a stroke in words', () => {
-  it('a side that lies against two stops and is turned for the third', () => {
+  it('a side that is slid along from stop to stop', () => {
     const strokes = kitchen.shown.filter(
       ({ carcass, panel, setUp }) => carcass === 'larder' && panel === 'left' && setUp.machine.kind === 'vertical',
     );
     expect(strokes.map(({ scene }) => [scene.words.move, scene.words.lie])).toEqual([
       [null, 'Inside face up, front edge at the fence, bottom end against near-left.'],
-      ['Move it along to long-left.', 'Inside face up, front edge at the fence, bottom end against long-left.'],
       [
-        'Turn it by 180 degrees on the table: the outside face stays down, the top end comes to near-right.',
+        'Slide it along, do not turn it: the bottom end comes to long-left.',
+        'Inside face up, front edge at the fence, bottom end against long-left.',
+      ],
+      [
+        'Slide it along, do not turn it: the top end comes to near-right.',
         'Inside face up, front edge at the fence, top end against near-right.',
       ],
     ]);
@@ -215,8 +245,7 @@ describe('a stroke in words', () => {
       'After this stroke the panel has all its holes.',
     ]);
     expect(strokes.map(({ scene }) => scene.stop)).toEqual(['near-left', 'long-left', 'near-right']);
-    expect(textOf(strokes[2]!.scene, 'move:words')).toBe('Turned by 180°, outside face still down');
-    expect(byKey(strokes[0]!.scene).has('move:arc')).toBe(false);
+    for (const { scene } of strokes) expect(byKey(scene).has('move:arc')).toBe(false);
   });
 
   it('an end against a level head, with the height over the table', () => {
@@ -272,6 +301,19 @@ describe('a stroke in words', () => {
       'Keep hands clear of spindles and clamps.',
     ])
       expect(scene.words.described).toContain(words);
+  });
+});
+
+describe('a turn', () => {
+  /** A panel 4 by 2 whose reference end stands left or right of its far end, its front edge away from the operator or not. */
+  const lay = (up: 'inside' | 'outside', ...panel: readonly (readonly [number, number])[]) =>
+    ({ up, panel: panel.map(([x, y]) => [x * 1000, y * 1000, 0]) }) as unknown as TableLayout;
+  const left = lay('inside', [0, 0], [4, 0], [4, -2], [0, -2]);
+
+  it('is seen by how the corners lie, not by which end is at the stop', () => {
+    expect(turnOf(left, lay('inside', [-4, 0], [0, 0], [0, -2], [-4, -2]))).toBe('none');
+    expect(turnOf(left, lay('inside', [4, -2], [0, -2], [0, 0], [4, 0]))).toBe('half');
+    expect(turnOf(left, lay('outside', [4, 0], [0, 0], [0, -2], [4, -2]))).toBe('over');
   });
 });
 
