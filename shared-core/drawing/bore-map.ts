@@ -4,7 +4,7 @@ import type { Bore } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import { figure, figureWithUnit } from './figures.js';
 import type { Micrometres } from '../length/units.js';
-import { around, boxOf, grow } from './boxes.js';
+import { around, boxOf, contains, grow } from './boxes.js';
 import { runningDimension, spanDimension, widestRoom, type Feature, type Lane } from './dimensions.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from './drawn.js';
 import { ascending, holeGroups, tableHeads } from './hole-table.js';
@@ -12,7 +12,7 @@ import { textBox, textWidth } from './lettering.js';
 import { placeNumbers } from './numbers.js';
 import { drawPanel, shownEnds } from './panel-shapes.js';
 import { Pen } from './pen.js';
-import type { Box, Fact, Medium, Scene, Shape, TextShape } from './scene.js';
+import type { Box, Fact, Medium, Point, Scene, Shape, TextShape } from './scene.js';
 import { mm, PanelView } from './view.js';
 import { edgeWord, endWord, sentence } from './words.js';
 
@@ -52,6 +52,7 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
   drawDimensions(pen, view, drawn, bores);
   drawEndNames(pen, view, bores);
   placeNumbers(pen, view, groups);
+  if (bores.length > 0) drawReferenceEnd(pen, view, shownEnds(bores).includes('reference-end'));
   drawFaceName(pen, view);
   const shapes = pen.painted();
   return {
@@ -179,6 +180,52 @@ function drawEndNames(pen: Pen, view: PanelView, bores: readonly Bore[]): void {
     const shape = shapes.find((candidate) => pen.isFree(textBox(candidate, pen.scale), 0.1));
     if (shape !== undefined) pen.put(shape);
   }
+}
+
+/** Parts of the reference end, from the middle outward. */
+const ALONG_THE_END = [0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9];
+
+/**
+ * The end from which every other figure counts: marked as a datum by a filled triangle that stands on it (ISO 5459), and named
+ * inside the outline where no view of the end names it. Each is left out where it would stand on something else.
+ */
+function drawReferenceEnd(pen: Pen, view: PanelView, named: boolean): void {
+  const { panel, referenceward: out } = view;
+  const edge = view.alongV(0);
+  const onPage = (along: number, across: number): Point =>
+    view.upright ? { x: across, y: along } : { x: along, y: across };
+  const places = ALONG_THE_END.map((part) => part * view.width);
+  const marks = places.map((across) =>
+    [
+      [0, 0],
+      [2.4, -1.3],
+      [2.4, 1.3],
+    ].map(([deep, aside]) => onPage(edge + out * pen.paper(deep!), across + pen.paper(aside!))),
+  );
+  // Not on the edge itself, which it has to touch.
+  const clear = (points: readonly Point[]): boolean => pen.isFree(boxOf(points.slice(1), 0), 0.3);
+  const mark = marks.find(clear);
+  if (mark !== undefined) {
+    pen.path({ key: `${panel.key}:datum-end`, class: 'datum' }, 'thin', mark, 'ink');
+    pen.takeSolid(boxOf(mark, 0));
+  }
+  if (named) return;
+  const text = sentence(endWord(panel, 'reference-end'));
+  const what = { key: `${panel.key}:reference-end:name`, class: 'label' } as const;
+  const name = [1.6, 2.6, 3.6, 4.6, 6, 8].flatMap((inward) =>
+    places.map((across) => {
+      const near = edge - out * pen.paper(inward);
+      const base = out > 0 ? near : near + pen.paper(2.5);
+      return view.upright
+        ? pen.lettering(what, text, across, base, { anchor: 'middle' })
+        : pen.lettering(what, text, base, across, { anchor: 'middle', turn: -90 });
+    }),
+  );
+  const free = name.find((shape) => {
+    const box = textBox(shape, pen.scale);
+    return contains(view.face, box) && pen.isFree(box, 0.5);
+  });
+  if (free !== undefined) pen.put(free);
 }
 
 /** The front edge is the reference of every bore: it is named, with its band, and marked as a datum. */

@@ -52,6 +52,29 @@ function* everyScene(): Generator<Drawing> {
 }
 
 describe('bore maps of the demo jobs', () => {
+  it('mark both references of a bored panel: triangles that stand on the front edge and on the reference end', () => {
+    let [ends, named, bored] = [0, 0, 0];
+    for (const { what, scene, panel } of scenes()) {
+      if (panel === null || boresIn(scene).length === 0) continue;
+      bored += 1;
+      const paths = new Map(scene.shapes.flatMap((one) => (one.kind === 'path' ? [[one.key, one] as const] : [])));
+      expect(paths.has(`${panel.key}:datum-low`) && paths.has(`${panel.key}:datum-high`), what).toBe(true);
+      const face = paths.get(`${panel.key}:face`)!.points;
+      const mark = paths.get(`${panel.key}:datum-end`);
+      if (mark === undefined) continue;
+      ends += 1;
+      const upright = scene.caption.endsWith('down.');
+      const right = scene.caption.endsWith('on the right.');
+      const [tip] = mark.points;
+      if (upright) expect(tip!.y, what).toBeCloseTo(Math.max(...face.map(({ y }) => y)), 6);
+      else expect(tip!.x, what).toBeCloseTo((right ? Math.max : Math.min)(...face.map(({ x }) => x)), 6);
+      named += Number(textsIn(scene).some(({ key }) => key === `${panel.key}:reference-end:name`));
+    }
+    // A small panel that is full of figures may have no room for it; the caption then names it alone.
+    expect(ends).toBeGreaterThan(bored * 0.9);
+    expect(named).toBeGreaterThan(bored * 0.9);
+  });
+
   it('are many', () => {
     expect(drawn.length).toBeGreaterThan(20);
   });
