@@ -19,7 +19,8 @@ export interface PatternWish {
  * within the spacing. Empty where not even one finds room.
  * A panel that starts whole pitches behind the front takes the same spindles as one at the front, counted from its own
  * front edge. One too narrow for two places, or left with fewer by the end of the line, takes those in front of its first
- * spindle too: the fence is then set nearer.
+ * spindle too: the fence is then set nearer. One that is set back keeps clear of what the head for ends cannot bore so near to
+ * its front edge, while two places remain.
  * One that lies beyond the last spindle is bored as if the line went on: a rule says that it is past the reach.
  * Staggered, each place moves to the next free spindle behind it, or in front of it where there is none.
  */
@@ -32,8 +33,10 @@ export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Mi
   const nearest = Math.ceil((room.from - first) / pitch);
   const furthest = Math.floor((room.to - first) / pitch);
   const last = nearest < line.count ? Math.min(furthest, line.count - 1) : furthest;
-  const usual = Math.max(nearest, datum);
-  const start = usual < last ? usual : nearest;
+  const reached = Math.max(nearest, Math.ceil((wish.overlap.from + line.nearest - first) / pitch));
+  const least = reached < last ? reached : nearest;
+  const usual = Math.max(least, datum);
+  const start = usual < last ? usual : least;
   if (start > last) return [];
 
   const steps = last - start;

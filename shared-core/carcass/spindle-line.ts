@@ -7,6 +7,8 @@ export interface SpindleLine {
   readonly first: Micrometres;
   readonly pitch: Micrometres;
   readonly count: number;
+  /** How near to its own front edge the end of a panel can be bored, whichever end it is; 0 where that is not known. */
+  readonly nearest: Micrometres;
 }
 
 /** The line of the vertical head that bores faces; without such a head the shop's pitch, and no limit. */
@@ -14,7 +16,19 @@ export function spindleLine(spec: CarcassSpec, shop: Shop): SpindleLine {
   const named = spec.machines.faces?.value ?? shop.habits.machines.faces;
   const head = named === null ? undefined : shop.machines.get(named);
   const first = shop.habits.firstDowel;
+  const nearest = nearestInEnds(spec, shop);
   return head?.kind === 'vertical'
-    ? { first, pitch: head.pitch, count: head.spindles }
-    : { first, pitch: shop.habits.pitch, count: Infinity };
+    ? { first, pitch: head.pitch, count: head.spindles, nearest }
+    : { first, pitch: shop.habits.pitch, count: Infinity, nearest };
+}
+
+/** The front edge lies against a stop of either hand, as one end or the other is bored. */
+function nearestInEnds(spec: CarcassSpec, shop: Shop): Micrometres {
+  const named = spec.machines.ends?.value ?? shop.habits.machines.ends;
+  const head = named === null ? undefined : shop.machines.get(named);
+  if (head?.kind !== 'horizontal') return 0;
+  const onHands = (['left', 'right'] as const).map((hand) =>
+    head.stops.filter(({ side }) => side === hand).map(({ range }) => range.min),
+  );
+  return Math.max(0, ...onHands.filter((least) => least.length > 0).map((least) => Math.min(...least)));
 }

@@ -184,7 +184,7 @@ describe('dowels', () => {
 });
 
 describe('the pattern', () => {
-  const line = { first: mm(53), pitch: mm(32), count: 21 };
+  const line = { first: mm(53), pitch: mm(32), count: 21, nearest: 0 };
   const wish = { edge: mm(12), spacing: mm(160), stagger: false };
   const run = (from: number, to: number, other: Partial<typeof wish & typeof line> = {}): number[] =>
     patternPlaces({ ...line, ...other }, { ...wish, ...other, overlap: { from: mm(from), to: mm(to) } }).map(
@@ -201,8 +201,11 @@ describe('the pattern', () => {
     { what: 'reaches in front of the first spindle where it is narrow', from: 0, to: 66, gives: [21, 53] },
     { what: 'finds one place where there is room for one', from: 0, to: 40, gives: [21] },
     { what: 'finds none where there is no room', from: 0, to: 20, gives: [] },
-  ])('$what', ({ from, to, gives, count = 21 }) => {
-    expect(run(from, to, { count })).toEqual(gives);
+    // 53 would be 17 behind the front edge of a panel set back 36, where no stop of the head for ends can be set.
+    { what: 'keeps to what the head for ends reaches', from: 36, to: 200, nearest: 20, gives: [85, 181] },
+    { what: 'does not where it leaves one place only', from: 36, to: 112, nearest: 20, gives: [53, 85] },
+  ])('$what', ({ from, to, gives, count = 21, nearest = 0 }) => {
+    expect(run(from, to, { count, nearest: mm(nearest) })).toEqual(gives);
   });
 
   test('keeps neighbours within the spacing with as few as that takes', () => {
