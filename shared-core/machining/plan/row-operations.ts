@@ -4,6 +4,7 @@ import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
 import { headsOver } from './heads.js';
+import { standsAlone } from './group.js';
 import type { Found, Obstacle } from './lines.js';
 import { groupBy, within } from './numbers.js';
 import type { Operation, Unreachable, Way } from './operation.js';
@@ -84,26 +85,35 @@ type Made = { readonly operations: readonly Operation[] } | Obstacle;
 /**
  * The operations of one lane under heads that are set: one where all strokes carry the same bits. They are set out from the
  * reference end wherever a stop allows, so that the rows of left and right panels stay level whatever their lengths; from
- * both ends only where a row is too long for one stroke and the panel cannot be moved along.
+ * both ends only where a row is too long for one stroke and the panel cannot be moved along, or its stop not be lowered.
  */
 function operationsFor(carcass: string, setting: Setting): Made {
   const reference = waysFrom(setting, 'reference-end');
-  const made = [reference, waysFrom(setting, 'far-end')].find((one) => 'ways' in one) ?? fromBothEnds(setting);
-  if (!made || !('ways' in made)) return 'ways' in reference ? { operations: [] } : reference;
-  return {
-    operations: made.ways.map((way, index) => ({
-      carcass,
-      panel: setting.panel.key,
-      blank: setting.blank,
-      machine: setting.drill,
-      fence: setting.fence,
-      height: null,
-      depth: setting.row.depth,
-      through: setting.row.through,
-      stage: setting.drill.indexPins === 'row' && way.strokes[0]?.moved !== 0 ? index : 0,
-      ways: [way],
-    })),
-  };
+  const found = [reference, waysFrom(setting, 'far-end')].flatMap((one) => ('ways' in one ? [one.ways] : []));
+  const tries = found.map((ways) => operationsOfWays(carcass, setting, ways));
+  const good = tries.find((operations) => operations.every(standsAlone));
+  if (good) return { operations: good };
+  const bothEnds = fromBothEnds(setting);
+  const split = bothEnds && operationsOfWays(carcass, setting, bothEnds.ways);
+  if (split?.every(standsAlone)) return { operations: split };
+  const held = tries[0] ?? split;
+  if (held) return { operations: held };
+  return 'ways' in reference ? { operations: [] } : reference;
+}
+
+function operationsOfWays(carcass: string, setting: Setting, ways: readonly Way[]): readonly Operation[] {
+  return ways.map((way, index) => ({
+    carcass,
+    panel: setting.panel.key,
+    blank: setting.blank,
+    machine: setting.drill,
+    fence: setting.fence,
+    height: null,
+    depth: setting.row.depth,
+    through: setting.row.through,
+    stage: setting.drill.indexPins === 'row' && way.strokes[0]?.moved !== 0 ? index : 0,
+    ways: [way],
+  }));
 }
 
 /** One stroke from each end, each for half of the row; null where that cannot be. */

@@ -139,6 +139,18 @@ describe('what a machine cannot do, with the parameter that would allow it', () 
       ['far-end', 22],
     ]);
   });
+  test('rows whose stop cannot be lowered for an index move are bored from both ends too', () => {
+    const fixed = shedWith('line', {
+      spindles: 13,
+      stops: drill.stops.map((stop) => ({ ...stop, range: { min: 0, max: mm(20) }, lowers: false })),
+    });
+    expect(missed(cupboard, fixed)).toEqual([]);
+    // On one hand only there is no second end to bore from.
+    const oneHand = fixed.machines.get('row-drill') as LineDrill;
+    const stops = oneHand.stops.filter(({ side }) => side === 'left');
+    const machines = new Map(fixed.machines).set('row-drill', { ...oneHand, stops });
+    expect(missed(cupboard, { ...fixed, machines }).map(([, parameter]) => parameter)).toEqual(['lowers', 'lowers']);
+  });
   test('a bit that the shop has not', () => {
     expect(missed(cupboard, { ...shed, bits: [mm(8)] })).toEqual([
       ['left', 'bits', mm(5)],
