@@ -5,7 +5,7 @@ import { extentsOf } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
 import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show } from '../words.js';
+import { counted, listed, show } from '../words.js';
 
 export const jointNotHeld: CarcassRule = {
   name: 'joint-not-held',
@@ -27,7 +27,12 @@ export const jointNotHeld: CarcassRule = {
     }).map((same): Found => {
       const { mating, fault, open, from } = same[0]!;
       const joints = distinct(same.map(({ mating: { joint } }) => `${joint.endPanel} and ${joint.facePanel}`));
-      const between = `Between ${listed(joints.slice(0, 2))}${joints.length > 2 ? ` and in ${joints.length - 2} more joints` : ''}`;
+      const more = joints.length > 2 ? [`in ${counted(joints.length - 2, 'more joint')}`] : [];
+      const between = listed([
+        `Between ${joints[0]!}`,
+        ...joints.slice(1, 2).map((joint) => `between ${joint}`),
+        ...more,
+      ]);
       return {
         place: mating.joint.place,
         panel: mating.joint.endPanel,

@@ -38,11 +38,11 @@ export const nearEdge: CarcassRule = {
       return {
         place,
         panel: bore.panel,
-        severity: wall < 0 ? 'error' : 'warning',
+        severity: wall <= 0 ? 'error' : 'warning',
         message:
           `${boresNamed(same.map((one) => one.bore))} in ${listed(distinct(same.map((one) => one.bore.panel)))} ${verb(same.length, 'stands', 'stand')} ` +
           `${away} and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide: ` +
-          (wall < 0
+          (wall <= 0
             ? fromEdge < 0
               ? 'the panel does not reach so far'
               : 'the edge is opened'

@@ -343,7 +343,11 @@ const cases: readonly Case[] = [
     rule: 'joint-not-held', // 60 of depth takes one spindle of 21, 53, ... with 12 beside it
     carcass: 'kind: base\nwidth: 600\nrail-width: 60',
     at: 'sink',
-    says: ['one bore only, 21 mm from the front', '60 mm deep', 'turn about it'],
+    says: [
+      'Between rail-front and left, between rail-front and right and in 2 more joints there is one bore only, 21 mm from the front',
+      '60 mm deep',
+      'turn about it',
+    ],
     severity: 'warning',
   },
   {
@@ -371,6 +375,13 @@ const cases: readonly Case[] = [
     carcass: 'kind: wall\nwidth: 600\nrear-row: 400',
     at: '400',
     says: ['70 mm beyond the back edge', 'does not reach so far'],
+    severity: 'error',
+  },
+  {
+    rule: 'near-edge', // a hole of 5 whose rim just meets the end
+    carcass: 'kind: base\nwidth: 600\nrow-offset: 2.5',
+    at: '2.5',
+    says: ['2.5 mm from the reference end', '5 mm wide', 'the edge is opened'],
     severity: 'error',
   },
   {
