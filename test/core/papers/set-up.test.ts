@@ -154,9 +154,22 @@ test('where not all panels of a set-up have the same face down, every stroke say
   }
 });
 
+test('a divider with shelves on both hands is turned over, and the list says so', () => {
+  const shelves = 'fixed-shelves: [{ at: 296, bay: 1 }, { at: 424, bay: 2 }]';
+  const analysis = analyse(
+    `shop: shed.shop.yaml\ncarcasses:\n  any: { kind: open, width: 1000, dividers: 1, ${shelves} }\n`,
+  );
+  const turns = analysis.plan().setUps.flatMap(({ setUp }) =>
+    laidRuns(setUp, wordsOf(analysis)).flatMap(({ panel, steps }) => steps.map(({ turn }) => [panel, turn])),
+  );
+  expect(turns.filter(([, turn]) => turn?.startsWith('turn it over'))).toEqual([
+    ['divider-1', 'turn it over, front edge to the same side again'],
+  ]);
+});
+
 describe('random carcasses in random shops', () => {
   test('every stroke is told: turned over, turned half a turn, slid or moved on, as the sheet has it', () => {
-    const told = { strokes: 0, over: 0, half: 0, slid: 0, along: 0 };
+    const told = { strokes: 0, half: 0, slid: 0, along: 0 };
     fc.assert(
       fc.property(
         jobArbitrary.chain((job) => machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines }))),
@@ -186,7 +199,6 @@ describe('random carcasses in random shops', () => {
                 expect(turn?.startsWith('turn it half a turn') ?? false).toBe(isHalf);
                 expect(turn?.startsWith('slide') ?? false).toBe(isSlid);
                 expect(along !== null).toBe(isAlong);
-                told.over += Number(isOver);
                 told.half += Number(isHalf);
                 told.slid += Number(isSlid);
                 told.along += Number(isAlong);
@@ -197,7 +209,7 @@ describe('random carcasses in random shops', () => {
           }
         },
       ),
-      { numRuns: 300, seed: 3 },
+      { numRuns: 300 },
     );
     expect(Math.min(...Object.values(told)), JSON.stringify(told)).toBeGreaterThan(0);
   });
