@@ -159,9 +159,11 @@ test('a divider with shelves on both hands is turned over, and the list says so'
   const analysis = analyse(
     `shop: shed.shop.yaml\ncarcasses:\n  any: { kind: open, width: 1000, dividers: 1, ${shelves} }\n`,
   );
-  const turns = analysis.plan().setUps.flatMap(({ setUp }) =>
-    laidRuns(setUp, wordsOf(analysis)).flatMap(({ panel, steps }) => steps.map(({ turn }) => [panel, turn])),
-  );
+  const turns = analysis
+    .plan()
+    .setUps.flatMap(({ setUp }) =>
+      laidRuns(setUp, wordsOf(analysis)).flatMap(({ panel, steps }) => steps.map(({ turn }) => [panel, turn])),
+    );
   expect(turns.filter(([, turn]) => turn?.startsWith('turn it over'))).toEqual([
     ['divider-1', 'turn it over, front edge to the same side again'],
   ]);

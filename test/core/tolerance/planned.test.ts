@@ -32,7 +32,7 @@ it('sheets of the planner keep the front edges flush for any width and thickness
       for (const { reason } of unknown) expect(reason).toBe('no set-up bores both halves of any of its places');
       joints += known.length;
     }),
-    { numRuns: 150, seed: 4 },
+    { numRuns: 150 },
   );
   expect(joints).toBeGreaterThan(200);
 });
