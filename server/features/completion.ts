@@ -2,17 +2,27 @@ import type { CompletionItem, CompletionList, MarkupContent, Position, TextEdit 
 import { CompletionItemKind, InsertTextFormat, InsertTextMode, MarkupKind } from 'vscode-languageserver';
 import type { JobAnalysis } from '../../shared-core/engine.js';
 import { panelKeys } from '../../shared-core/job/carcass.js';
+import { scalarText } from '../../shared-core/document/scalar-text.js';
 import { jobSchema } from '../../shared-core/job/schema.js';
 import type { Unit } from '../../shared-core/length/units.js';
 import { writeLength } from '../../shared-core/length/write.js';
 import { schemaAt } from '../../shared-core/schema/at.js';
-import type { NamedSchema, NameOf, NameSchema, RecordSchema, Fields, Schema } from '../../shared-core/schema/schema.js';
+import type {
+  ListSchema,
+  NamedSchema,
+  NameOf,
+  NameSchema,
+  RecordSchema,
+  Fields,
+  Schema,
+} from '../../shared-core/schema/schema.js';
 import { KIND_FOR_USE } from '../../shared-core/shop/habits.js';
 import type { Shop } from '../../shared-core/shop/model.js';
 import { shopSchema } from '../../shared-core/shop/schema.js';
 import type { ClientAbilities } from '../connection.js';
 import type { Files } from '../files.js';
-import { baseName, isShop } from '../files.js';
+import { baseName, isShop, shopUri } from '../files.js';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { code, plain } from '../markdown.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
@@ -55,11 +65,47 @@ export function completion(
   const spot = schemaAt(file.kind === 'job' ? jobSchema : shopSchema, context.path);
   if (spot === null) return null;
   const offers = alternatives(spot.schema).flatMap((schema) => offersFor(schema, asked));
-  const range = rangeOf(file.document, context.start, offset);
-  // Straight behind its colon a value would be glued to the key.
-  const glued = context.what === 'value' && file.document.getText()[context.start - 1] === ':';
-  const spaced = glued ? offers.map((offer) => ({ ...offer, text: ` ${offer.text ?? offer.label}` })) : offers;
-  return { isIncomplete: false, items: distinct(spaced).map((offer, index) => item(offer, index, range, snippets)) };
+  const range = rangeOf(file.document, context.start, context.end);
+  // A skeleton takes the place of no word that is there, nor a value that of a key.
+  const room = context.quote === null && context.end === offset;
+  const fitting = offers.filter(({ kind }) =>
+    context.hasColon ? isKeyKind(kind) : room || kind !== CompletionItemKind.Snippet,
+  );
+  const written = distinct(fitting).map((offer) => ({
+    ...offer,
+    text: inPlace(offer, context, file.document.getText()),
+  }));
+  const moved = reindented(file.document, context);
+  return { isIncomplete: false, items: written.map((offer, index) => item(offer, index, range, moved, snippets)) };
+}
+
+function isKeyKind(kind: CompletionItemKind): boolean {
+  return kind === CompletionItemKind.Property || kind === CompletionItemKind.Field;
+}
+
+/** What of an offer is to be written, given what stands around the word: quotes, a colon, no space. */
+function inPlace({ label, kind, text = label }: Offer, context: LineContext, whole: string): string {
+  const { what, quote, hasColon, start, inFlow } = context;
+  const isKey = isKeyKind(kind);
+  if (isKey && hasColon) return label;
+  if (quote !== null) {
+    const inner = isKey ? label : text;
+    const close = quote.closed ? '' : quote.sign;
+    return `${quote.sign === "'" ? inner.replaceAll("'", "''") : JSON.stringify(inner).slice(1, -1)}${close}`;
+  }
+  // Straight behind its colon or dash a value would be glued to it.
+  const glued = !inFlow && what === 'item' ? whole[start - 1] === '-' : what === 'value' && whole[start - 1] === ':';
+  return `${glued ? ' ' : ''}${isKey || text !== label ? text : scalarText(text, inFlow)}`;
+}
+
+/** Puts a line that starts in a wrong column into that of the lines beside it. */
+function reindented(document: TextDocument, { start, shift }: LineContext): readonly TextEdit[] {
+  if (shift === 0) return [];
+  const { line } = document.positionAt(start);
+  const at = { line, character: 0 };
+  return shift > 0
+    ? [{ range: { start: at, end: at }, newText: ' '.repeat(shift) }]
+    : [{ range: { start: at, end: { line, character: -shift } }, newText: '' }];
 }
 
 function alternatives(schema: Schema): readonly Schema[] {
@@ -67,9 +113,13 @@ function alternatives(schema: Schema): readonly Schema[] {
 }
 
 function offersFor(schema: Schema, asked: Asked): readonly Offer[] {
-  const { what } = asked.context;
-  if (schema.type === 'record') return what === 'value' ? [] : keyOffers(schema, asked);
+  const { what, inFlow } = asked.context;
+  if (schema.type === 'record') {
+    if (what === 'value') return [];
+    return what === 'item' && inFlow ? mapOffers(schema, asked) : keyOffers(schema, asked);
+  }
   if (schema.type === 'named') return what === 'value' ? [] : entryOffers(schema, asked);
+  if (schema.type === 'list') return what === 'key' && !inFlow ? dashOffers(schema) : [];
   if (what === 'key') return [];
   switch (schema.type) {
     case 'choice':
@@ -100,6 +150,24 @@ function keyOffers({ fields }: RecordSchema<Fields>, { context, unit }: Asked): 
     documentation: schema.about,
     text: `${label}${afterKey(schema, context.inFlow)}`,
   }));
+}
+
+/** In a bracketed list a map of its own: a bare key would take the rest of the list into it. */
+function mapOffers(schema: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
+  const [first] = keyOffers(schema, asked);
+  return first === undefined
+    ? []
+    : [{ ...first, detail: `a ${schema.noun} with more about it`, text: `{ ${first.label}: $0 }` }];
+}
+
+/** The next item of a list over several lines. */
+function dashOffers({ item: schema }: ListSchema<Schema>): readonly Offer[] {
+  const keys = alternatives(schema).flatMap((one) => (one.type === 'record' ? Object.entries(one.fields) : []));
+  const [key] = keys.find(([, { required }]) => required) ?? keys[0] ?? [];
+  const dash: Offer = { label: '-', kind: CompletionItemKind.Snippet, detail: 'one more in this list', text: '- ' };
+  return key === undefined
+    ? [dash]
+    : [dash, { label: `- ${key}`, kind: CompletionItemKind.Snippet, detail: schema.about, text: `- ${key}: ` }];
 }
 
 /** What follows a key: its value on the line, or a deeper line. */
@@ -164,13 +232,15 @@ function isRightKind(shop: Shop, name: string, of: NameOf, key: string | number 
   return (shop.fittings.get(name)?.kind ?? shop.unread?.fittings.get(name)) === 'dowel';
 }
 
-function nameOffers({ of }: NameSchema, { file, files, context, shop, unit }: Asked): readonly Offer[] {
+function nameOffers({ of }: NameSchema, { file, files, context, offset, shop, unit }: Asked): readonly Offer[] {
   if (of === 'shop-file') {
-    return files
-      .beside(file.document.uri)
+    const typed = file.document.getText().slice(context.start, offset);
+    const folder = typed.slice(0, typed.lastIndexOf('/') + 1);
+    const like = shopUri(file.document.uri, `${folder}x.shop.yaml`);
+    return (like === null ? [] : files.beside(like))
       .map(baseName)
       .filter(isShop)
-      .map((label) => ({ label, kind: CompletionItemKind.File }));
+      .map((name) => ({ label: `${folder}${name}`, kind: CompletionItemKind.File }));
   }
   const known = namesOf(shop, of, unit)
     .filter(({ name }) => isRightKind(shop, name, of, context.path.at(-1)))
@@ -207,7 +277,13 @@ function distinct(offers: readonly Offer[]): readonly Offer[] {
   return [...new Map(offers.map((offer) => [offer.label, offer])).values()];
 }
 
-function item(offer: Offer, index: number, range: TextEdit['range'], snippets: boolean): CompletionItem {
+function item(
+  offer: Offer,
+  index: number,
+  range: TextEdit['range'],
+  moved: readonly TextEdit[],
+  snippets: boolean,
+): CompletionItem {
   const { label, kind, detail, documentation } = offer;
   const text = offer.text ?? label;
   const isSnippet = snippets && text.includes('$0');
@@ -222,6 +298,7 @@ function item(offer: Offer, index: number, range: TextEdit['range'], snippets: b
     insertTextFormat: isSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
     insertTextMode: InsertTextMode.adjustIndentation,
     textEdit: { range, newText },
+    ...(moved.length > 0 && { additionalTextEdits: [...moved] }),
   };
 }
 

@@ -105,6 +105,13 @@ describe('values', () => {
   test('shop files beside the job', async () => {
     expect(await labels('shop: |\n')).toEqual(expect.arrayContaining(['other.shop.yaml', 'shed.shop.yaml']));
     expect(await labels('shop: |\n')).not.toContain('notes.txt');
+    const inside = folder.uri('jobs/x.carcass.yaml');
+    await client.open(inside, 'shop: ../\n');
+    const list = await client.completion(inside, { line: 0, character: 9 });
+    expect(list?.items.map(({ label }) => label)).toEqual(
+      expect.arrayContaining(['../other.shop.yaml', '../shed.shop.yaml']),
+    );
+    expect(await labels('shop: /etc/|\n')).toEqual([]);
   });
 
   test('heights on the pitch grid, each with its hole', async () => {
