@@ -1,5 +1,5 @@
 import { placeCard } from './card.js';
-import { inPane, listenToPointer, nearestTo, type Round } from './pointer.js';
+import { ARROWS, inPane, listenToPointer, nearestTo, type Round } from './pointer.js';
 import { ZoomBar } from './zoom-bar.js';
 import { describe } from '../../shared-core/drawing/hole-table.js';
 import type { BoreShape, Point, Scene, SourceKey } from '../../shared-core/drawing/scene.js';
@@ -18,12 +18,6 @@ export interface BoardActions {
 
 const KEYS =
   'Tab goes through the lines of the hole table, arrows from bore to bore, Enter to the text; plus and minus zoom, 0 shows the whole.';
-const ARROWS: Readonly<Record<string, Point>> = {
-  ArrowLeft: { x: -1, y: 0 },
-  ArrowRight: { x: 1, y: 0 },
-  ArrowUp: { x: 0, y: -1 },
-  ArrowDown: { x: 0, y: 1 },
-};
 
 /** The drawing itself: patched in place, moved and zoomed, its bores pointed at, walked through and followed to the text. */
 export class Board {
@@ -210,8 +204,10 @@ export class Board {
     const { zoom } = this.viewport.current;
     // Text that concerns the whole drawing marks nothing in it.
     const cursor = this.bores.filter(({ source }) => source !== undefined && this.atCursor.has(source));
+    // Rings of a row must not run into each other where the whole of a long panel is seen.
+    const near = Math.min(3.5, Math.max(1, 8 * zoom));
     const rings = [
-      ...(cursor.length < this.bores.length ? cursor : []).map((bore) => ({ bore, kind: 'cursor', more: 3.5 })),
+      ...(cursor.length < this.bores.length ? cursor : []).map((bore) => ({ bore, kind: 'cursor', more: near })),
       ...this.bores.filter(({ bore }) => this.pointed.has(bore)).map((bore) => ({ bore, kind: 'pointed', more: 4 })),
       ...(this.hovered === null ? [] : [{ bore: this.hovered, kind: 'hovered', more: 4 }]),
       ...(this.focused === null ? [] : [{ bore: this.focused, kind: 'focused', more: 6 }]),

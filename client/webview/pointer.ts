@@ -1,5 +1,13 @@
 import type { Point } from '../../shared-core/drawing/scene.js';
-import type { Viewport } from './viewport.js';
+import { STEP, type Viewport } from './viewport.js';
+
+/** Where the arrow keys lead. */
+export const ARROWS: Readonly<Record<string, Point>> = {
+  ArrowLeft: { x: -1, y: 0 },
+  ArrowRight: { x: 1, y: 0 },
+  ArrowUp: { x: 0, y: -1 },
+  ArrowDown: { x: 0, y: 1 },
+};
 
 /** How near to a thing, in CSS pixels, the pointer still means it. */
 const NEAR = 9;
@@ -17,15 +25,26 @@ export function inPane(svg: SVGElement, event: MouseEvent): Point {
   return { x: event.clientX - left, y: event.clientY - top };
 }
 
-/** Drags, scrolls and zooms a drawing; what is no drag is a click. */
+/** Drags, scrolls, pinches and zooms a drawing; what is none of these is a click. */
 export function listenToPointer(svg: SVGElement, viewport: Viewport, { hover, click }: PointerActions): void {
   let grip: { x: number; y: number; moved: boolean } | null = null;
+  /** Fingers that rest on the drawing, by pointer. */
+  const fingers = new Map<number, Point>();
   svg.addEventListener('pointerdown', (event) => {
     if (event.button !== 0) return;
-    grip = { x: event.clientX, y: event.clientY, moved: false };
     svg.setPointerCapture(event.pointerId);
+    fingers.set(event.pointerId, inPane(svg, event));
+    // A second finger makes it a pinch, whatever the first was about to do.
+    grip = { x: event.clientX, y: event.clientY, moved: fingers.size > 1 };
   });
   svg.addEventListener('pointermove', (event) => {
+    const others = [...fingers].filter(([id]) => id !== event.pointerId).map(([, at]) => at);
+    const before = fingers.get(event.pointerId);
+    if (before !== undefined) fingers.set(event.pointerId, inPane(svg, event));
+    if (before !== undefined && others.length > 0) {
+      pinch(viewport, others[0]!, before, inPane(svg, event));
+      return;
+    }
     if (grip === null) {
       hover(inPane(svg, event));
       return;
@@ -36,13 +55,17 @@ export function listenToPointer(svg: SVGElement, viewport: Viewport, { hover, cl
     svg.classList.add('gripped');
     viewport.panBy(dx, dy);
   });
-  const release = (): void => {
-    grip = null;
-    svg.classList.remove('gripped');
+  const release = (event: PointerEvent): void => {
+    fingers.delete(event.pointerId);
+    const [left] = fingers.values();
+    const { left: paneX, top: paneY } = svg.getBoundingClientRect();
+    // The finger that is left goes on dragging from where it is.
+    grip = left === undefined ? null : { x: left.x + paneX, y: left.y + paneY, moved: true };
+    if (grip === null) svg.classList.remove('gripped');
   };
   svg.addEventListener('pointerup', (event) => {
     const clicked = grip !== null && !grip.moved;
-    release();
+    release(event);
     if (clicked) click(event);
   });
   svg.addEventListener('pointercancel', release);
@@ -58,6 +81,13 @@ export function listenToPointer(svg: SVGElement, viewport: Viewport, { hover, cl
     },
     { passive: false },
   );
+}
+
+/** One of two fingers moves: what lies between them stays between them, and grows as they part. */
+function pinch(viewport: Viewport, still: Point, from: Point, to: Point): void {
+  const [was, is] = [from, to].map(({ x, y }) => Math.max(Math.hypot(x - still.x, y - still.y), 1));
+  viewport.panBy((to.x - from.x) / 2, (to.y - from.y) / 2);
+  viewport.zoomBy(Math.log(is! / was!) / Math.log(STEP), { x: (still.x + to.x) / 2, y: (still.y + to.y) / 2 });
 }
 
 /** Something round that is drawn, in the scene. */

@@ -19,7 +19,8 @@ export function readPlace(kept: unknown): Place | null {
     : null;
 }
 
-const STEP = 1.25;
+/** How much larger one step of zoom makes the drawing. */
+export const STEP = 1.25;
 /** Against the drawing fitted into its pane. */
 const LEAST = 0.5;
 const MOST = 40;

@@ -70,11 +70,7 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
     changes: changeSentences(one, unit),
     seconds,
     time: timeWords(seconds),
-    settings: settingsOf(one, unit).map(({ name, value, about, changed }) => ({
-      name,
-      value: about === '' ? value : `${value} ${about}`,
-      changed,
-    })),
+    settings: settingsOf(one, unit),
     stops: setUp.stops.map((stop) => ({ ...stop, words: figureWithUnit(stop.position, unit) })),
     fence: setUp.fence,
     height: setUp.height,

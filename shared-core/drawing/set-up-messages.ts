@@ -77,6 +77,8 @@ export interface SetUpSetting {
   readonly name: string;
   /** '712 mm'; 'Ø 8 mm in spindles 1, 6, 10 and 15' */
   readonly value: string;
+  /** From where to where it is measured: 'to spindle 1', 'from its face to the line of spindles'; '' where the name says it. */
+  readonly about: string;
   /** False where it stands so from the set-up before. */
   readonly changed: boolean;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Ticks } from '../../client/machine/ticks.js';
+import { figuresOf, nextWords } from '../../client/webview/machine/figures.js';
 import { isFromMachinePage, isToMachinePage } from '../../client/webview/machine/guards.js';
 import { findAgain, soundScope, stepsOf, toSetUp, within } from '../../client/webview/machine/order.js';
 import type { ListedRun, ListedSetUp } from '../../shared-core/drawing/set-up-messages.js';
@@ -10,7 +11,12 @@ const run = (carcass: string, panel: string, strokes: number, content = `${carca
   size: '720 × 560 × 16 mm',
   content,
   range: null,
-  steps: Array.from({ length: strokes }, () => ({ words: '', lowered: [], held: true, holes: 4 })),
+  steps: Array.from({ length: strokes }, () => ({
+    words: 'Bottom end at near-left',
+    lowered: [],
+    held: true,
+    holes: 4,
+  })),
 });
 const setUp = (id: string, ...runs: readonly ListedRun[]): ListedSetUp => ({
   id,
@@ -88,6 +94,29 @@ describe('the steps of a job', () => {
     expect(findAgain(other, steps[4]!)).toBe(1);
     expect(findAgain(other, null)).toBe(0);
     expect(findAgain([], steps[0]!)).toBe(0);
+  });
+});
+
+describe('the figures of a step', () => {
+  const setting = (name: string, changed = false) => ({ name, value: `${name} value`, about: '', changed });
+  const stop = (name: string) => ({ name, side: 'left' as const, position: 8000, words: '8 mm' });
+  const settings = ['fence', 'near', 'long', 'depth', 'bits'].map((name) => setting(name));
+
+  it('begin with the stop that it uses, and end with those that it does not', () => {
+    const figures = figuresOf({ settings, stops: [stop('near'), stop('long')] }, 'long');
+    expect(figures.map(({ name }) => name)).toEqual(['long', 'fence', 'depth', 'bits', 'near']);
+    expect(figures.filter(({ aside }) => aside).map(({ name }) => name)).toEqual(['near']);
+    expect(settings.map(({ name }) => name)).toEqual(['fence', 'near', 'long', 'depth', 'bits']);
+  });
+
+  it('say what comes next: the same panel, another one, or another set-up', () => {
+    expect(nextWords(steps, 0)).toBe('Bottom end at near-left.');
+    expect(nextWords(steps, 1)).toBe('a, right. Bottom end at near-left.');
+    expect(nextWords(steps, 2)).toBe('set-up 2 on up, b, left.');
+    expect(nextWords(steps, steps.length - 1)).toBeNull();
+    expect(nextWords([], 0)).toBeNull();
+    // Of one panel alone: the next set-up that has it.
+    expect(nextWords(within(steps, { carcass: 'b', panel: 'left' }), 0)).toBe('set-up 3 on level, b, left.');
   });
 });
 

@@ -1,5 +1,6 @@
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
 import { h, say } from '../dom.js';
+import { figuresOf } from './figures.js';
 import type { OrderedStep } from './order.js';
 
 export type Go = 'first' | 'set-up-before' | 'before' | 'after' | 'set-up-after' | 'last';
@@ -17,6 +18,8 @@ export interface Standing {
   readonly index: number;
   readonly count: number;
   readonly setUps: number;
+  /** What comes after it; null after the last. */
+  readonly next: string | null;
 }
 
 /** Steps forward and back, ticks, and the words of the step. */
@@ -37,8 +40,13 @@ export class Bar {
   });
   private readonly move = h('p', { class: 'move' });
   private readonly lie = h('p', { class: 'lie' });
+  private readonly figures = h('dl', { class: 'figures', 'aria-label': 'Set on the machine' });
   private readonly bore = h('p', { class: 'bores' });
-  private readonly notes = h('p', { class: 'step-notes' });
+  private readonly notes = h('ul', { class: 'step-notes', 'aria-label': 'To be seen to' });
+  private readonly left = h('p', { class: 'left' });
+  private readonly next = h('p', { class: 'next' });
+  /** What the figures and notes are of, so that they are rebuilt only where they differ. */
+  private shown = '';
   /** Says each new step once to a reader who listens. */
   private readonly live = h('p', { class: 'unseen', 'aria-live': 'polite' });
   private standing: Standing | null = null;
@@ -63,7 +71,7 @@ export class Bar {
     this.bored.addEventListener('change', () => {
       if (this.standing !== null) actions.tick(this.standing.step.run.content, this.bored.checked);
     });
-    this.text.append('Text');
+    this.text.append('Go to text');
     this.text.addEventListener('click', () => actions.reveal());
     const { buttons } = this;
     this.element = h(
@@ -99,8 +107,10 @@ export class Bar {
       h('div', { class: 'title' }, this.title, this.size, this.text),
       this.move,
       this.lie,
-      this.bore,
+      this.figures,
+      h('div', { class: 'result' }, this.bore, this.left),
       this.notes,
+      this.next,
       this.live,
     );
   }
@@ -109,10 +119,12 @@ export class Bar {
     this.standing = standing;
     this.element.hidden = standing === null;
     if (standing === null) return;
-    const { step, index, count, setUps } = standing;
+    const { step, index, count, setUps, next } = standing;
     say(this.count, `${index + 1} / ${count}`);
     this.count.setAttribute('aria-label', `Step ${index + 1} of ${count}`);
     say(this.where, `Set-up ${step.place + 1} of ${setUps}: ${step.setUp}`);
+    say(this.next, next === null ? '' : `Next: ${next}`);
+    this.next.hidden = next === null;
     this.set.checked = ticks.has(step.listed.content);
     this.bored.checked = ticks.has(step.run.content);
     const off = (where: Go, is: boolean): void => {
@@ -137,8 +149,26 @@ export class Bar {
     this.move.hidden = words.move === null;
     say(this.lie, words.lie);
     say(this.bore, words.bore);
-    say(this.notes, words.notes.join(' '));
-    say(this.live, `${title}. ${words.move ?? ''} ${words.lie} ${words.bore} ${words.notes.join(' ')}`);
+    say(this.left, words.left);
+    const figures = figuresOf(step.listed, scene.stop);
+    const content = JSON.stringify([figures, words.notes]);
+    if (content !== this.shown) {
+      this.shown = content;
+      this.figures.replaceChildren(
+        ...figures.map(({ name, value, about, aside }) =>
+          h(
+            'div',
+            { class: aside ? 'aside' : name === scene.stop ? 'used' : null },
+            h('dt', {}, name),
+            h('dd', {}, h('span', { class: 'value' }, value), ' ', h('span', { class: 'about' }, about)),
+          ),
+        ),
+      );
+      this.notes.replaceChildren(...words.notes.map((note) => h('li', {}, note)));
+    }
+    this.notes.hidden = words.notes.length === 0;
+    const said = [`${title}.`, words.move ?? '', words.lie, words.bore, ...words.notes, words.left];
+    say(this.live, said.filter((sentence) => sentence !== '').join(' '));
   }
 }
 

@@ -22,6 +22,9 @@ interface Told extends Round {
   readonly about: string;
 }
 
+const KEYS =
+  'Left and right arrow step through the strokes, Page Up and Page Down through the set-ups; Space ticks the panel off, Enter goes to the text; plus and minus zoom, 0 shows the whole, arrows with Shift move the drawing.';
+
 /** The drawing of one stroke: patched in place, moved and zoomed; what the pointer means tells about itself. */
 export class MachineBoard {
   readonly element: HTMLElement;
@@ -57,7 +60,7 @@ export class MachineBoard {
   show(scene: MachineScene, place: Place | null, fitted: boolean): void {
     this.svg.style.setProperty('--paper-mm', String(scene.scale));
     this.svg.setAttribute('aria-label', `${scene.title}. ${scene.words.lie}`);
-    say(this.words, scene.words.described);
+    say(this.words, `${scene.words.described} ${KEYS}`);
     patch(this.drawing, sceneNodes(scene));
     this.told = toldOf(scene);
     this.hovered = this.told.find(({ key }) => key === this.hovered?.key) ?? null;

@@ -1,4 +1,6 @@
-import type { ListedRun, ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/set-up-messages.js';
+import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../shared-core/drawing/set-up-messages.js';
+import { listed } from '../../../shared-core/findings/words.js';
+import { sentence } from '../../../shared-core/drawing/words.js';
 import { h, say } from '../dom.js';
 
 export interface ListActions {
@@ -29,8 +31,16 @@ export class SetUpList {
   private readonly host = h('div', { class: 'machines' });
   private cards: readonly Card[] = [];
   private shown = '';
+  private current: { readonly element: HTMLDetailsElement; readonly row: HTMLElement } | null = null;
 
   constructor(private readonly actions: ListActions) {
+    let wide = 0;
+    // While it is not shown it cannot be scrolled.
+    new ResizeObserver(() => {
+      const before = wide;
+      wide = this.element.clientWidth;
+      if (before === 0 && wide > 0) this.bringIntoSight();
+    }).observe(this.element);
     this.element.append(
       h('div', { class: 'overview' }, this.totals, h('div', { class: 'meter' }, this.meter, this.done), this.left),
       this.host,
@@ -79,6 +89,7 @@ export class SetUpList {
   clear(): void {
     this.shown = '';
     this.cards = [];
+    this.current = null;
     this.host.replaceChildren();
     say(this.totals, '');
     say(this.done, '');
@@ -101,12 +112,14 @@ export class SetUpList {
       const open = h(
         'button',
         { type: 'button', class: 'run-open', 'data-key': `open-${id}`, title: 'Show its steps on the machine' },
-        h('span', { class: 'run-name' }, `${run.carcass}, ${run.panel}`),
-        h('span', { class: 'run-size' }, run.size),
         h(
           'span',
-          { class: `run-strokes${run.steps.length === 1 ? ' once' : ''}` },
-          counted(run.steps.length, 'stroke'),
+          { class: 'run-head' },
+          h('span', { class: 'run-name' }, `${run.carcass}, ${run.panel}`),
+          h('span', { class: 'run-size' }, run.size),
+        ),
+        ...run.steps.map((step, at) =>
+          h('span', { class: 'run-lay' }, `${run.steps.length > 1 ? `${at + 1}. ` : ''}${layWords(step)}`),
         ),
       );
       open.addEventListener('click', () => this.actions.choose(setUp, run));
@@ -151,12 +164,19 @@ export class SetUpList {
         h(
           'dl',
           { class: 'settings' },
-          ...setUp.settings.map(({ name, value, changed }) =>
+          ...setUp.settings.map(({ name, value, about, changed }) =>
             h(
               'div',
               { class: changed ? 'changed' : null },
               h('dt', {}, name),
-              h('dd', {}, value, ...(changed ? [h('span', { class: 'unseen' }, ' (change)')] : [])),
+              h(
+                'dd',
+                {},
+                h('span', { class: 'value' }, value),
+                ' ',
+                h('span', { class: 'about' }, about),
+                ...(changed ? [h('span', { class: 'unseen' }, ' (change)')] : []),
+              ),
             ),
           ),
         ),
@@ -215,6 +235,7 @@ export class SetUpList {
   /** Marks the panel whose step is shown, and brings it into sight when that is wanted. */
   showCurrent(setUp: string, carcass: string, panel: string, scroll: boolean): void {
     const name = `${setUp}/${carcass}/${panel}`;
+    this.current = null;
     for (const { element, setUp: own, runs } of this.cards) {
       element.classList.toggle('current', own.id === setUp);
       for (const { row } of runs) {
@@ -222,13 +243,30 @@ export class SetUpList {
         row.classList.toggle('current', is);
         if (is) row.setAttribute('aria-current', 'step');
         else row.removeAttribute('aria-current');
-        if (is && scroll) {
-          element.open = true;
-          row.scrollIntoView({ block: 'nearest' });
-        }
+        if (!is) continue;
+        this.current = { element, row };
+        if (scroll) this.bringIntoSight();
       }
     }
   }
+
+  /** The panel that is spoken of, with as much of its set-up above it as there is room for. */
+  private bringIntoSight(): void {
+    if (this.current === null) return;
+    const { element, row } = this.current;
+    element.open = true;
+    element.scrollIntoView({ block: 'nearest' });
+    row.scrollIntoView({ block: 'nearest' });
+  }
+}
+
+/** How the panel is laid for a stroke, and what has to be out of its way. */
+function layWords({ words, lowered, held }: ListedStep): string {
+  const more = [
+    ...(lowered.length > 0 ? [`lower ${listed(lowered)}`] : []),
+    ...(held ? [] : ['hold it in a fixture, no clamp reaches it']),
+  ];
+  return sentence([words, ...more].join('; '));
 }
 
 /** Neighbours in the order that stand on one machine. */

@@ -6,11 +6,13 @@ import type {
 import type { ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/set-up-messages.js';
 import { h, say } from '../dom.js';
 import { NEARER } from '../guards.js';
+import { ARROWS } from '../pointer.js';
 import { readPlace, type Place } from '../viewport.js';
 import { Bar, type Go, type Standing } from './bar.js';
 import { MachineBoard } from './board.js';
 import { editor } from './editor.js';
 import { isMachineSubject, isStepAddress, isToMachinePage } from './guards.js';
+import { nextWords } from './figures.js';
 import { SetUpList } from './list.js';
 import { findAgain, isSameStep, soundScope, stepsOf, toSetUp, within, type OrderedStep } from './order.js';
 import { ScopePicker } from './scope.js';
@@ -205,7 +207,9 @@ function askStep({ setUp, carcass, panel, step }: StepAddress): void {
 
 function standing(): Standing | null {
   const step = current();
-  return step === null ? null : { step, index, count: steps.length, setUps: reply?.setUps.length ?? 0 };
+  return step === null
+    ? null
+    : { step, index, count: steps.length, setUps: reply?.setUps.length ?? 0, next: nextWords(steps, index) };
 }
 
 function receiveStep(next: MachineStepReply, answered: number): void {
@@ -258,8 +262,16 @@ const KEYS: Readonly<Record<string, Go>> = {
 
 /** Keys of the machine view; in the list and in fields the keys are the editor's own. */
 function key(event: KeyboardEvent): void {
-  if (event.ctrlKey || event.metaKey || event.altKey || event.shiftKey || machine.offsetParent === null) return;
+  if (event.ctrlKey || event.metaKey || event.altKey || machine.offsetParent === null) return;
   const target = event.target instanceof Element ? event.target : null;
+  const arrow = ARROWS[event.key];
+  if (event.shiftKey && arrow !== undefined && target !== null && board.element.contains(target)) {
+    board.viewport.panBy(-arrow.x * 40, -arrow.y * 40);
+    event.preventDefault();
+    return;
+  }
+  // A plus sign needs the shift key on many keyboards.
+  if (event.shiftKey && event.key !== '+') return;
   if (target !== null && (list.element.contains(target) || target.closest('select') !== null)) return;
   const where = KEYS[event.key];
   const pressed = target?.closest('button, input, summary') ?? null;

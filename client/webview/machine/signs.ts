@@ -31,16 +31,27 @@ const SIGNS: Readonly<Record<Sign, readonly SvgNode[]>> = {
   band: [path('band line-band', 'M1 8H15')],
 };
 
+const KEYS =
+  'Left and right arrow: steps. Page Up and Page Down: set-ups. Space: panel bored. Enter: go to the text. Plus, minus and 0: zoom; arrows with Shift move the drawing.';
+
 /** What the signs of a scene mean. Rebuilt only where it differs. */
 export class Legend {
-  readonly element = h('ul', { class: 'legend', 'aria-label': 'Signs' });
+  private readonly list = h('ul', { class: 'legend' });
+  /** Open from the start where it takes no room from the drawing. */
+  readonly element = h(
+    'details',
+    { class: 'signs', open: window.matchMedia('(min-width: 34rem) and (min-height: 56rem)').matches },
+    h('summary', {}, 'Signs and keys'),
+    this.list,
+    h('p', { class: 'key-words' }, KEYS),
+  );
   private shown = '';
 
   show(scene: MachineScene): void {
     const content = JSON.stringify([scene.signs, scene.unit]);
     if (content === this.shown) return;
     this.shown = content;
-    this.element.replaceChildren(
+    this.list.replaceChildren(
       ...scene.signs.map(({ sign, words }) => h('li', {}, iconOf(sign), words)),
       h('li', { class: 'unit' }, `figures in ${scene.unit === 'mm' ? 'millimetres' : 'inches'}`),
     );

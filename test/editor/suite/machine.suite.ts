@@ -158,9 +158,18 @@ if (driverAvailable) {
         ({ title, step, move }) => title === 'plates, bottom' && step !== '' && move === '',
       );
       await focusInWebview('svg.drawing');
-      await pressKey('ArrowRight');
-      const turned = await shows('the turn', ({ move }) => move !== '');
-      assert.match(turned.move, /180 degrees on the table/);
+      const moves: string[] = [];
+      const all = Number((await look()).count.split(' / ')[1]);
+      for (let index = 2; index <= all; index += 1) {
+        await pressKey('ArrowRight');
+        const { lie, move } = await shows('the next step', ({ count }) => count.startsWith(`${index} / `));
+        moves.push(move);
+        // On the upright head it is slid from stop to stop, its front edge at the fence; on the level one it is turned.
+        if (move !== '')
+          assert.match(move, lie.includes('at the fence') ? /^Slide it along, do not turn it/ : /180 degrees/);
+      }
+      assert.ok(moves.some((move) => move.includes('180 degrees on the table')));
+      assert.ok(moves.some((move) => move.startsWith('Slide it along')));
     });
 
     test('space ticks the panel off, in the workspace and not in the job', async () => {
@@ -194,6 +203,32 @@ if (driverAvailable) {
       await shows('no tick', ({ bored }) => !bored);
     });
 
+    test('has the figures that are set, the stop in use first, and says what comes next', async () => {
+      await openMachine('larder', 'left');
+      await shows('the side', ({ title, step }) => title === 'larder, left' && step !== '');
+      await focusInWebview('svg.drawing');
+      let used: string[] = [];
+      for (let index = 0; index < 3; index += 1) {
+        const seen = await evaluateInWebview(PAGE, () => ({
+          figures: [...document.querySelectorAll('.figures > div')].map((one) => one.textContent ?? ''),
+          used: document.querySelector('.figures .used dt')?.textContent ?? '',
+          next: document.querySelector('.next:not([hidden])')?.textContent ?? '',
+          lie: document.querySelector('.lie')?.textContent ?? '',
+        }));
+        assert.ok(seen.figures[0]!.startsWith(seen.used) && seen.lie.includes(seen.used), JSON.stringify(seen));
+        for (const name of ['depth', 'bits'])
+          assert.ok(
+            seen.figures.some((words) => words.startsWith(name)),
+            name,
+          );
+        assert.match(seen.next, /^Next: ./);
+        used = [...used, seen.used];
+        await pressKey('ArrowRight');
+        await shows('the next step', ({ count }) => count.startsWith(`${index + 2} / `));
+      }
+      assert.equal(used.length, 3);
+    });
+
     test('leads to the line that makes the panel', async () => {
       const editor = await openMachine('larder', 'shelf-1');
       await shows('the shelf', ({ title, step }) => title === 'larder, shelf-1' && step !== '');
@@ -224,6 +259,17 @@ if (driverAvailable) {
       const totals = await evaluateInWebview('.set-ups', () => document.querySelector('.totals')?.textContent ?? '');
       assert.match(totals, /^\d+ set-ups, \d+ strokes; changeovers \d+ h .*no order takes less/);
       assert.ok(shown.cautions.length >= 5);
+      // Every panel says how it is laid, stroke by stroke; where faces differ in a set-up, which one lies down.
+      const lays = await evaluateInWebview('.set-ups', () =>
+        [...document.querySelectorAll('.card-set-up')].map((card) => ({
+          rule: card.querySelector('.lay')?.textContent ?? '',
+          runs: [...card.querySelectorAll('.runs li')].map((row) => row.querySelector('.run-lay')?.textContent ?? ''),
+        })),
+      );
+      assert.ok(lays.some(({ rule }) => rule.includes('the list says which')));
+      for (const { rule, runs } of lays) {
+        for (const words of runs) assert.match(words, rule.includes('the list says which') ? / face down, / : / end /);
+      }
       const run = await evaluateInWebview('.set-ups', () => {
         const rows = [...document.querySelectorAll<HTMLElement>('.runs li')];
         return rows[30]?.dataset.run ?? '';
@@ -274,6 +320,12 @@ if (driverAvailable) {
       await setTheme('light');
       await open('borewright.showSetupList');
       await shows('the list', ({ setUps }) => setUps > 20);
+      const seen = await evaluateInWebview('.set-ups', () => {
+        const box = document.querySelector('.runs li.current')!.getBoundingClientRect();
+        const pane = document.querySelector('.set-ups')!.getBoundingClientRect();
+        return box.top >= pane.top && box.bottom <= pane.bottom;
+      });
+      assert.ok(seen, 'the panel whose step was shown is in sight in the list');
       await screenshot('machine-list-light');
       await setTheme('dark');
       await vscode.commands.executeCommand('workbench.action.toggleMaximizeEditorGroup');

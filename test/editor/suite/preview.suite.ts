@@ -227,6 +227,50 @@ if (driverAvailable) {
       await until('the letters of the whole', async () => Math.abs((await pixels()) - whole) < 1);
     });
 
+    test('two fingers zoom, one drags, and neither is a click', async () => {
+      const editor = await preview(JOB, 'width: 600\n    fixed');
+      await shows('the side', ({ title }) => title === 'right-base, left');
+      const line = editor.selection.active.line;
+      const seen = await evaluateInWebview(DRAWING, () => {
+        const svg = document.querySelector<SVGSVGElement>('svg.drawing')!;
+        // Made-up pointers cannot be captured.
+        svg.setPointerCapture = () => undefined;
+        const { left, top, width, height } = svg.getBoundingClientRect();
+        const [x, y] = [left + width / 2, top + height / 2];
+        const send = (type: string, pointerId: number, dx: number): void => {
+          const more = { bubbles: true, pointerType: 'touch', pointerId, button: 0, clientX: x + dx, clientY: y };
+          svg.dispatchEvent(new PointerEvent(type, more));
+        };
+        const box = (): number[] => svg.getAttribute('viewBox')!.split(' ').map(Number);
+        const middle = ([bx, , w]: number[]): number => bx! + w! / 2;
+        const whole = box();
+        send('pointerdown', 41, -50);
+        send('pointerdown', 42, 50);
+        send('pointermove', 42, 100);
+        send('pointermove', 41, -100);
+        const near = box();
+        send('pointerup', 41, -100);
+        send('pointermove', 42, 160);
+        const dragged = box();
+        send('pointerup', 42, 160);
+        send('pointermove', 42, 0);
+        const left0 = box();
+        document.querySelector<HTMLButtonElement>('.percent')!.click();
+        return {
+          times: whole[2]! / near[2]!,
+          moved: middle(near) - middle(whole),
+          // In pixels: the finger that was left has gone 60 to the right.
+          drag: ((middle(near) - middle(dragged)) * width) / near[2]!,
+          still: JSON.stringify(left0) === JSON.stringify(dragged),
+        };
+      });
+      assert.ok(Math.abs(seen.times - 2) < 0.01, JSON.stringify(seen));
+      assert.ok(Math.abs(seen.moved) < 1, JSON.stringify(seen));
+      assert.ok(Math.abs(seen.drag - 60) < 1, JSON.stringify(seen));
+      assert.ok(seen.still);
+      assert.equal(editor.selection.active.line, line);
+    });
+
     test('zoom and subject survive a reload of the page', async () => {
       await preview(JOB, 'width: 600\n    fixed');
       await shows('the side', ({ title }) => title === 'right-base, left');

@@ -1,0 +1,25 @@
+import type { ListedSetUp, SetUpSetting } from '../../../shared-core/drawing/set-up-messages.js';
+import type { OrderedStep } from './order.js';
+
+/** A setting of the machine as it matters to one stroke. */
+export interface StepFigure extends SetUpSetting {
+  /** Set, but nothing lies against it in this stroke. */
+  readonly aside: boolean;
+}
+
+/** What stands on the machine, for one stroke: the stop that it uses first, stops that it does not use last. */
+export function figuresOf({ settings, stops }: Pick<ListedSetUp, 'settings' | 'stops'>, used: string): StepFigure[] {
+  const stopNames = new Set(stops.map(({ name }) => name));
+  const rank = ({ name }: SetUpSetting): number => (name === used ? 0 : stopNames.has(name) ? 2 : 1);
+  return settings.map((one) => ({ ...one, aside: rank(one) === 2 })).sort((a, b) => rank(a) - rank(b));
+}
+
+/** What comes after a stroke: the same panel again, the next panel, or another set-up; null after the last. */
+export function nextWords(steps: readonly OrderedStep[], index: number): string | null {
+  const [step, next] = [steps[index], steps[index + 1]];
+  if (step === undefined || next === undefined) return null;
+  const words = next.run.steps[next.step]?.words ?? '';
+  if (next.setUp !== step.setUp)
+    return `set-up ${next.place + 1} on ${next.listed.machine}, ${next.carcass}, ${next.panel}.`;
+  return next.run === step.run ? `${words}.` : `${next.carcass}, ${next.panel}. ${words}.`;
+}
