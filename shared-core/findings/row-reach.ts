@@ -3,6 +3,7 @@ import type { Row } from '../boring/model.js';
 import { chosen } from '../carcass/choices.js';
 import type { Located, Place } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
+import { headsOver } from '../machining/plan/heads.js';
 import type { LineDrill } from '../shop/model.js';
 import { ownText, remove, setLength, setWord } from './changes.js';
 import type { Repair } from './finding.js';
@@ -37,18 +38,38 @@ function blame({ spec }: CarcassContext, line: Row['line']): Located<unknown> {
   return spec.depth.written ? spec.depth : spec.rowSetback;
 }
 
-/** Why the drill cannot bore the line, or null where it can: past the throat is another rule's matter. */
+/** Why the heads of a drill do not stand over a line with the others. */
+export interface OutOfHeads {
+  readonly reason: 'setback' | 'distance' | 'one-head';
+  /** True where the line can still be bored in a set-up of its own. */
+  readonly alone: boolean;
+}
+
+/** What keeps the drill from boring the line with the panel's other one; null for nothing, and past the throat: another rule's matter. */
 export function outOfHeads(
+  { boring, shop }: CarcassContext,
   drill: LineDrill,
   line: RowLine,
   front: Micrometres | null,
-): 'setback' | 'distance' | 'one-head' | null {
-  const inSetback = line.u >= drill.setback.min && line.u <= drill.setback.max;
-  if (line.line === 'front' || front === null) return inSetback ? null : 'setback';
-  if (drill.heads < 2) return inSetback ? null : 'one-head';
+): OutOfHeads | null {
+  if (line.u > drill.throat) return null;
+  const alone = !('parameter' in headsOver([line.u], drill, shop.habits.setback));
+  if (line.line === 'front' || front === null) {
+    if (line.u >= drill.setback.min && line.u <= drill.setback.max) return null;
+    const hasRear = boring.rows.some((row) => row.line === 'rear' && line.panels.includes(row.panel));
+    return alone && !hasRear ? null : { reason: 'setback', alone };
+  }
+  if (drill.heads < 2) return alone ? null : { reason: 'one-head', alone };
   const distance = line.u - front;
-  const range = drill.headDistance;
-  return range === null || (distance >= range.min && distance <= range.max) ? null : 'distance';
+  return standApart(drill, distance) ? null : { reason: 'distance', alone: alone && distance > 0 };
+}
+
+/** Whether any two heads, those between left empty, can stand so far apart. */
+function standApart({ heads, headDistance: range }: LineDrill, distance: Micrometres): boolean {
+  if (range === null) return distance > 0;
+  return Array.from({ length: heads - 1 }, (_, k) => k + 1).some(
+    (gaps) => distance >= gaps * range.min && distance <= gaps * range.max,
+  );
 }
 
 /** Setback of the front row on the panels of a rear line; null where they have none. */
@@ -89,7 +110,7 @@ function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): 
   const pitch = context.shop.habits.pitch;
   const places: Micrometres[] = [];
   for (let u = start + pitch; u <= last; u += pitch) {
-    if (u >= half(clear) && outOfHeads(drill, { ...line, u }, front) === null) places.push(u);
+    if (u >= half(clear) && outOfHeads(context, drill, { ...line, u }, front) === null) places.push(u);
   }
   const below = places.filter((u) => u < line.u).at(-1);
   const above = places.find((u) => u > line.u);

@@ -5,6 +5,7 @@ import type { CamFitting, ConnectorScrew } from '../../shop/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { boresNamed, depthOf } from '../bores.js';
 import { ownText, remove } from '../changes.js';
+import type { Severity } from '../finding.js';
 import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { listed, show, verb } from '../words.js';
@@ -13,8 +14,8 @@ export const boreTooShort: CarcassRule = {
   name: 'bore-too-short',
   severity: 'error',
   about: {
-    what: 'A bore is shorter than the screw, the bolt or the stud that goes into it, or the screw does not reach the end at all.',
-    why: 'A screw that is driven past its pilot hole splits the end of the board. A bolt whose bore stops short of the cam cannot be caught by it, nor one that lies deeper in a thick board than the cam goes; and a stud that is not home holds the joint apart. How far a screw goes into the end is its length less the thickness that it passes.',
+    what: 'A bore is shorter than the screw, the bolt or the stud that goes into it, or the screw hardly reaches the end or not at all.',
+    why: 'A screw that is driven past its pilot hole splits the end of the board. A bolt whose bore stops short of the cam cannot be caught by it, nor one that lies deeper in a thick board than the cam goes; and a stud that is not home holds the joint apart. How far a screw goes into the end is its length less the thickness that it passes; less than twice its width holds little (then this is a warning; common practice, no source).',
     remedy:
       'Leave the depth to the fitting, or bore deeper; where a screw or a cam is too short for the board, take a longer one.',
     example: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 10 }',
@@ -34,7 +35,11 @@ interface Short {
   readonly bore: Bore;
   readonly why: string;
   readonly todo: string;
+  readonly severity?: Severity;
 }
+
+/** How many times its width a screw must go into the end to hold (common practice, no source). */
+const LEAST_HOLD = 2;
 
 function shortBores(context: CarcassContext, { face, end }: Mate): readonly Short[] {
   const fitting = end.fitting === null ? undefined : context.shop.fittings.get(end.fitting);
@@ -57,6 +62,10 @@ function shortPilot(context: CarcassContext, screw: ConnectorScrew, face: Bore, 
   const reach = screw.length - passed;
   const through = `${screw.name} is ${show(context, screw.length)} long and passes ${show(context, passed)} of board`;
   if (reach <= 0) return [{ bore: end, why: `${through}: it does not reach the end`, todo: 'Take a longer screw.' }];
+  if (reach < LEAST_HOLD * screw.clearance) {
+    const why = `${through}: it goes only ${show(context, reach)} into the end, less than ${LEAST_HOLD} times its width of ${show(context, screw.clearance)}, and holds little`;
+    return [{ bore: end, why, todo: 'Take a longer screw.', severity: 'warning' }];
+  }
   if (end.depth >= reach) return [];
   return [{ bore: end, why: `${through}, so it goes ${show(context, reach)} into the end`, todo: DEEPER }];
 }
@@ -95,12 +104,13 @@ function shortStud(context: CarcassContext, cam: CamFitting, face: Bore): readon
 const DEEPER = 'Bore deeper, or leave the depth to the fitting.';
 
 function found(context: CarcassContext, same: readonly Short[]): Found {
-  const { bore, why, todo } = same[0]!;
+  const { bore, why, todo, severity = 'error' } = same[0]!;
   const own = depthOf(context, bore);
   const bores = same.map((one) => one.bore);
   return {
     place: own?.place ?? bore.place,
     panel: bore.panel,
+    severity,
     message:
       `${boresNamed(bores)} in ${listed(distinct(bores.map((one) => one.panel)))} ${verb(bores.length, 'is', 'are')} ` +
       `${show(context, bore.depth)} deep, and ${why}. ${todo}`,

@@ -1,7 +1,7 @@
 import { boresNamed, depthOf } from '../bores.js';
-import { grouped, isRow, machineFor, onFace } from '../lookups.js';
+import { distinct, grouped, isRow, machineFor, onFace } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { show, showSpan } from '../words.js';
+import { listed, show, showSpan, verb } from '../words.js';
 
 export const boringDepthOutOfRange: CarcassRule = {
   name: 'boring-depth-out-of-range',
@@ -18,17 +18,22 @@ export const boringDepthOutOfRange: CarcassRule = {
       if (machine === null || (bore.depth >= machine.depth.min && bore.depth <= machine.depth.max)) return [];
       return [{ bore, machine }];
     });
-    return grouped(
-      out,
-      ({ bore }) => `${bore.panel} ${depthOf(context, bore)?.place.start ?? bore.group} ${bore.purpose} ${bore.depth}`,
-    ).map((same): Found => {
+    const cause = ({ bore, machine }: (typeof out)[number]): string => {
+      const place = depthOf(context, bore)?.place ?? bore.place;
+      return `${place.part} ${place.start} ${machine.name} ${bore.purpose} ${bore.depth}`;
+    };
+    return grouped(out, cause).map((same): Found => {
       const { bore, machine } = same[0]!;
+      const panels = distinct(same.map((one) => one.bore.panel));
       return {
         place: depthOf(context, bore)?.place ?? bore.place,
         panel: bore.panel,
         message:
-          `${boresNamed(same.map((one) => one.bore))} in ${bore.panel} ${same.length === 1 ? 'is' : 'are'} ${show(context, bore.depth)} deep; ` +
-          `${machine.name} bores ${showSpan(context, machine.depth)} deep. Choose another depth, fitting or machine.`,
+          `${boresNamed(same.map((one) => one.bore))} in ${listed(panels)} ${verb(same.length, 'is', 'are')} ${show(context, bore.depth)} deep; ` +
+          `${machine.name} bores ${showSpan(context, machine.depth)} deep. ` +
+          (isRow(bore)
+            ? 'Give the shop another `row-depth`, or choose another machine.'
+            : 'Choose another depth, fitting or machine.'),
         bores: same.map((one) => one.bore.id),
       };
     });

@@ -19,6 +19,10 @@ interface Case {
 
 const ONE_HEAD = `line-drills:
   single: { spindles: 23, pitch: 32, heads: 1, fence: far, from: above, setback: 20 to 80, throat: 700, depth: 0 to 60, stops: {}, index-pins: row }`;
+/** Heads in a chain: with the first at 20 to 80 and one left empty between, rows 192 to 480 apart can be bored in one stroke. */
+const HEADS = (heads: number): string => `line-drills:
+  chain: { spindles: 23, pitch: 32, heads: ${heads}, fence: far, from: above, setback: 20 to 80, head-distance: 96 to 240, throat: 700, depth: 0 to 60, index-pins: row,
+    stops: { G: { side: left, range: 0 to 300 }, H: { side: right, range: 0 to 300 } } }`;
 const HIGH_FENCE = `vertical-heads:
   upright: { spindles: 21, pitch: 32, fence: far, from: above, fence-offset: 60 to 80, depth: 0 to 60, stops: { A: { side: left, range: 0 to 1300 }, B: { side: right, range: 0 to 1300 } } }
 horizontal-heads:
@@ -62,6 +66,29 @@ const cases: readonly Case[] = [
     at: '78',
     says: ['41 mm behind', 'set-up of its own'],
     severity: 'warning',
+  },
+  {
+    rule: 'row-distance', // 37 + 448 = 485: two heads reach 80 + 240
+    carcass: 'kind: base\nwidth: 600',
+    shop: HEADS(2),
+    at: 'sink',
+    says: ['448 mm behind the front row; the heads of chain stand 96 mm to 240 mm apart'],
+    severity: 'error',
+  },
+  {
+    rule: 'row-distance', // 300 - 37 is too far apart, but with the first head at 60 and empty the second stands at 300
+    carcass: 'kind: base\nwidth: 600\nrear-row: 300',
+    shop: HEADS(2),
+    at: '300',
+    says: ['263 mm behind', 'set-up of its own'],
+    severity: 'warning',
+  },
+  {
+    rule: 'boring-depth-out-of-range', // front and rear rows of both sides: one cause, one finding
+    carcass: 'kind: base\nwidth: 600',
+    shop: HEADS(3).replace('depth: 0', 'depth: 20'),
+    at: 'sink',
+    says: ['The 92 row holes in left and right are 13 mm deep', '20 mm to 60 mm', '`row-depth`'],
   },
   {
     rule: 'row-distance',
@@ -324,6 +351,14 @@ const cases: readonly Case[] = [
     shop: 'boards: { back-3: { thickness: 3 }, heavy: { thickness: 25 } }\nscrews: { stub: { clearance: 5, pilot: 3, length: 25 } }\nhabits: { board: heavy, joint: stub }',
     at: 'sink',
     says: ['25 mm long and passes 25 mm', 'does not reach the end', 'longer screw'],
+  },
+  {
+    rule: 'bore-too-short', // 50 less 40; twice 7 is 14
+    carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50',
+    shop: 'boards: { back-3: { thickness: 3 }, block: { thickness: 40 } }\nscrews: { screw-7x50: { clearance: 7, pilot: 5, length: 50 } }\nhabits: { board: block, joint: screw-7x50 }',
+    at: 'sink',
+    says: ['passes 40 mm', 'goes only 10 mm into the end', '7 mm, and holds little', 'longer screw'],
+    severity: 'warning',
   },
   {
     rule: 'bore-too-short', // half of 25 and half of the stud's 5 make 15, and the cam goes 12.5
@@ -618,6 +653,16 @@ describe('what is right is not found fault with', () => {
       : [];
     expect(said).toEqual(expected);
   });
+});
+
+test.each([
+  ['front and rear with a head left empty between', 'kind: base\nwidth: 600', 3],
+  ['a front row alone, past the first head', 'kind: base\nwidth: 600\nrows: front\nrow-setback: 180', 2],
+])('rows that later heads of a drill reach are not found fault with: %s', (_what, carcass, heads) => {
+  const job = check({ rule: '', carcass, shop: HEADS(heads), at: '', says: [] });
+  expect(job.findings().filter(({ finding }) => finding.rule === 'row-distance')).toEqual([]);
+  const missed = job.carcasses[0]!.operations!.unreachable.flatMap(({ bores }) => bores);
+  expect(missed.filter(({ purpose }) => purpose === 'row')).toEqual([]);
 });
 
 test('a board thinner than the row holes are deep is told once, at the carcass’s name', () => {
