@@ -68,6 +68,12 @@ export class Workspace {
 
   private readShop(jobUri: string, reference: string): ShopReading {
     const uri = shopUri(jobUri, reference);
+    if (uri === null && /^untitled:/i.test(jobUri) && isShop(reference)) {
+      return {
+        ok: false,
+        message: `The shop file ‘${reference}’ is looked for beside this job, which is not saved yet: save it first. The built-in shop is used meanwhile.`,
+      };
+    }
     if (uri === null) {
       return {
         ok: false,

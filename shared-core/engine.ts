@@ -97,9 +97,7 @@ export class Engine {
 
   private shopFor(jobUri: string, head: ReadHead): FoundShop {
     const reference = head.head.shopRef;
-    // While the head cannot be read, nobody knows whether it names a shop.
-    const broken = head.findings.some(({ rule }) => rule === 'yaml-syntax');
-    if (reference === null) return builtIn(broken ? [] : noShop(head.head));
+    if (reference === null) return head.shopUnread ? builtIn([], standIn) : builtIn(noShop(head.head));
     const reading = this.host.readShop(jobUri, reference.value);
     if (!reading.ok) return builtIn(missingShop(reference, reading.message), standIn);
     const read = this.read(reading.text);

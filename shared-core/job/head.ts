@@ -6,6 +6,7 @@ import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
 import { isUnknownUnit, sayUnit, unitEntry, unitOf } from '../schema/file-unit.js';
 import { errorAt, quoted, readBySchema, syntaxFinding } from '../schema/read.js';
+import { nearestName } from '../schema/nearest.js';
 import type { Infer } from '../schema/schema.js';
 import { record } from '../schema/schema.js';
 import type { JobHead } from './model.js';
@@ -19,6 +20,8 @@ export interface ReadHead {
   readonly defaults: Defaults;
   /** Findings of the job as a whole; places are in 'head' or 'tail'. */
   readonly findings: readonly Finding[];
+  /** True where a shop is named, or may be, in a text that cannot be read or is yet to be written. */
+  readonly shopUnread: boolean;
 }
 
 // The carcasses are read one by one elsewhere; their key stays known, so that a misspelt one is recognised.
@@ -51,7 +54,9 @@ export function readHead(parts: JobParts): ReadHead {
     shopRef: first.shop ?? second.shop ?? (broken.length > 0 ? shopLine(parts) : null),
     place,
   };
-  return { head, defaults: (first.defaults ?? second.defaults)?.value ?? null, findings };
+  const namesShop = [...above, ...below].some(({ key }) => key === 'shop');
+  const shopUnread = head.shopRef === null && (namesShop || broken.length > 0);
+  return { head, defaults: (first.defaults ?? second.defaults)?.value ?? null, findings, shopUnread };
 }
 
 type HeadInput = Infer<typeof headSchema>['value'];
@@ -107,6 +112,8 @@ function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], place: 
   if (parts.carcasses.length > 0) return [];
   const key = entries.find((entry) => entry.key === CARCASSES_KEY);
   const how = 'Write `carcasses:`, then under it, two spaces in, a name with a colon, and under that kind and width.';
+  // A misspelt key is told as that.
+  if (key === undefined && entries.some((entry) => nearestName(entry.key, [CARCASSES_KEY]) !== null)) return [];
   if (key === undefined) return [errorAt('key-missing', place, `The job has no carcasses. ${how}`)];
   if (key.value === null || (key.value.kind === 'map' && key.value.entries.length === 0)) {
     return [errorAt('key-missing', key.keyPlace, `There is no carcass in this job yet. ${how}`)];

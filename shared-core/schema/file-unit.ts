@@ -26,25 +26,22 @@ export function unitOf(entry: MapEntry | undefined): Unit {
   return word(entry) === 'in' ? 'in' : 'mm';
 }
 
-/** True where something is written for the unit that is neither mm nor in. */
+/** True where the unit is neither mm nor in, or is yet to be written: then nobody knows what a bare number means. */
 export function isUnknownUnit(entry: MapEntry | undefined): boolean {
   const said = word(entry);
-  return said !== null && said !== '' && said !== 'mm' && said !== 'in';
+  return entry !== undefined && said !== 'mm' && said !== 'in';
 }
 
 /** A reading's finding, with what to do where it is about the unit of the file. */
 export function sayUnit(finding: Finding, entry: MapEntry | undefined): Finding {
+  if (entry === undefined || !isUnknownUnit(entry) || finding.rule !== 'value-wrong') return finding;
   const said = word(entry);
-  const value = entry?.value;
-  if (said === null || !isUnknownUnit(entry) || finding.rule !== 'value-wrong') return finding;
-  if (
-    value === null ||
-    value === undefined ||
-    finding.place.part !== value.place.part ||
-    finding.place.start !== value.place.start
-  )
-    return finding;
+  const { value } = entry;
+  const { part, start } = value?.place ?? entry.keyPlace;
+  const isOfUnit = [start, entry.keyPlace.start].includes(finding.place.start) && finding.place.part === part;
+  if (!isOfUnit) return finding;
   const until = 'Until then no size is checked.';
+  if (value === null || said === null || said === '') return { ...finding, message: `${finding.message} ${until}` };
   const factor = Object.hasOwn(METRIC, said) ? METRIC[said]! : null;
   if (factor !== null) {
     const message = `${quoted(said)} is not a unit of these files. Write \`unit: mm\` and every bare number in millimetres: ${factor} times what it is now. ${until}`;

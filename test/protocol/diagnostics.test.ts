@@ -136,3 +136,11 @@ describe('the shop of a job', () => {
     }
   });
 });
+
+test('a job that is not saved yet is told to be saved before it can name a shop', async () => {
+  const uri = 'untitled:Untitled-1';
+  const found = await client.open(uri, 'shop: x.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, board: oak }\n');
+  expect(found.map(({ code }) => code)).toEqual(['shop-missing']);
+  expect(found[0]!.message).toContain('save it first');
+  await client.close(uri);
+});

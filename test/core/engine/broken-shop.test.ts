@@ -153,6 +153,31 @@ describe('a shop that does not tell what it has', () => {
   });
 });
 
+describe('what is half typed in the head', () => {
+  const own = NEUTRAL_SHOP_TEXT.replaceAll('board-', 'panel-');
+  const carcass = 'carcasses:\n  a: { kind: base, width: 600, board: panel-19 }\n';
+  test.each(['shop:\n', 'shop: [own.shop.yaml]\n', 'shop: "own\n'])('%j: no name of the shop is doubted', (line) => {
+    const rules = told(own, `${line}${carcass}`);
+    expect(rules).toHaveLength(1);
+    expect(rules[0]).toMatch(/^error (?:value-wrong|yaml-syntax)$/);
+  });
+
+  test.each(['unit:\n', 'unit: [in]\n', 'unit: i\n'])('%j: no size is judged', (line) => {
+    const text = `shop: own.shop.yaml\n${line}carcasses:\n  a: { kind: base, width: 24, height: 28 3/8 }\n`;
+    expect(told(NEUTRAL_SHOP_TEXT, text)).toEqual(['error value-wrong']);
+    expect(analyse(NEUTRAL_SHOP_TEXT, text).findings()[0]!.finding.message).toMatch(/Until then no size is checked\.$/);
+    expect(
+      readShop(`${line}boards: { board-16: { thickness: 0.6 }, back-3: { thickness: 0.2 } }\n`).findings,
+    ).toHaveLength(1);
+  });
+
+  test('a misspelt `carcasses` is told once', () => {
+    expect(told(NEUTRAL_SHOP_TEXT, `shop: own.shop.yaml\n${carcass.replace('carcasses', 'Carcases')}`)).toEqual([
+      'error key-unknown',
+    ]);
+  });
+});
+
 describe('a unit that is none', () => {
   test.each(['cm', 'yards'])('of a job: %s', (unit) => {
     const text = `unit: ${unit}\ndefaults: { height: 7 }\n${JOB.replaceAll('600', '60')}`;

@@ -160,7 +160,7 @@ test.each([
   ['# nothing yet\n', ['key-missing']],
   ['carcasses:\n', ['key-missing']],
   ['carcasses: []\n', ['value-wrong']],
-  ['carcases:\n  a: { kind: base, width: 600 }\n', ['key-unknown', 'key-missing']],
+  ['carcases:\n  a: { kind: base, width: 600 }\n', ['key-unknown']],
   ['unit: cm\ncarcasses:\n  a: { kind: base, width: 600 }\n', ['value-wrong']],
   ['carcasses:\n  a: { kind: base, width: 600 }\nunit: mm\nunit: in\n', ['name-duplicate']],
   ['unit: mm\ncarcasses:\n  a: { kind: base, width: 600 }\nunit: mm\n', ['name-duplicate']],
