@@ -33,8 +33,10 @@ const fits = (stop: Stop, demand: StopDemand, extension: Micrometres): boolean =
   (stop.lowers || !demand.lowers);
 
 /**
- * Gives each demand a stop of its own, by bipartite matching (augmenting paths), stops tried in the shop's order. Only a
- * demand past every plain range takes the fence extension. Null where the shop has not the stops for all of them.
+ * Gives each demand a stop of its own, by bipartite matching (augmenting paths), stops tried in the shop's order. Stops of
+ * one hand slide on one fence and cannot pass each other, so those nearer to the spindles by their range, or else by the
+ * shop's order, stand nearer. Only a demand past every plain range takes the fence extension. Null where the shop has not the
+ * stops for all of them.
  */
 export function assignStops(machine: BoringMachine, demands: readonly StopDemand[]): StopPlan | null {
   const { stops } = machine;
@@ -58,11 +60,37 @@ export function assignStops(machine: BoringMachine, demands: readonly StopDemand
     return false;
   };
   for (let demand = 0; demand < demands.length; demand++) if (!place(demand, new Set())) return null;
+  uncross(taken, stops, demands, serves);
   const set = stops.flatMap((stop) => {
     const demand = demands[taken.get(stop) ?? -1];
     return demand ? [{ name: stop.name, side: stop.side, position: demand.position }] : [];
   });
   return { stops: set, extension: reaches.some((reach) => reach > 0) };
+}
+
+/** Exchanges the places of stops that would have to pass each other, as far as their ranges allow; each exchange leaves fewer. */
+function uncross(
+  taken: Map<Stop, number>,
+  stops: readonly Stop[],
+  demands: readonly StopDemand[],
+  serves: (stop: Stop, demand: number) => boolean,
+): void {
+  const outward = [...taken.keys()].sort(
+    (a, b) => a.range.min - b.range.min || a.range.max - b.range.max || stops.indexOf(a) - stops.indexOf(b),
+  );
+  const placeOf = (stop: Stop): Micrometres => demands[taken.get(stop)!]!.position;
+  for (let changed = true; changed;) {
+    changed = false;
+    for (const [index, inner] of outward.entries()) {
+      for (const outer of outward.slice(index + 1)) {
+        if (inner.side !== outer.side || placeOf(inner) <= placeOf(outer)) continue;
+        const [forInner, forOuter] = [taken.get(inner)!, taken.get(outer)!];
+        if (!serves(inner, forOuter) || !serves(outer, forInner)) continue;
+        taken.set(inner, forOuter).set(outer, forInner);
+        changed = true;
+      }
+    }
+  }
 }
 
 /** The set stop that a way lies against, if it is set. */

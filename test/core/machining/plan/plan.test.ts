@@ -67,6 +67,25 @@ describe('sides and their mirror images', () => {
   });
 });
 
+test('stops of one hand never stand past each other where their ranges let them do otherwise', () => {
+  const job = cupboard.replace('base, width: 600', 'tall, width: 900, dividers: 2, fixed-shelves: [360, 680, 1000]');
+  const borer = shed.machines.get('borer-up');
+  if (borer?.kind !== 'vertical') throw new Error('the demo’s shop has changed');
+  const long = shedWith('vertical', {
+    stops: borer.stops.map((stop) => ({ ...stop, range: { min: 0, max: mm(1300) } })),
+  });
+  const sheets = setUpsOf(readJob(job, long).map((one) => one.operations)).map((sheet) => sheet.setUp);
+  const pairs = sheets.flatMap(({ machine, stops }) =>
+    machine.kind === 'vertical'
+      ? (['left', 'right'] as const).map((side) => stops.filter((stop) => stop.side === side))
+      : [],
+  );
+  expect(pairs.some((pair) => pair.length > 1)).toBe(true);
+  // In the order of the shop file, which is that of their names here: near before long.
+  for (const pair of pairs)
+    expect(pair.map(({ position }) => position)).toEqual(pair.map(({ position }) => position).sort((a, b) => a - b));
+});
+
 const drill = shed.machines.get('row-drill') as LineDrill;
 
 describe('what a machine cannot do, with the parameter that would allow it', () => {
