@@ -184,7 +184,7 @@ function carcassOnMachines(analysis: JobAnalysis, carcass: CarcassAnalysis): str
   if (steps.length === 0) return '';
   return paragraphs(
     `**On the machines:** ${countWords(steps)}.`,
-    setUpTable(steps, analysis.unit),
+    setUpTable(steps, analysis.shop.unit),
     toleranceWords(analysis, carcass, null),
   );
 }
@@ -200,7 +200,7 @@ function panelsOnMachines(
   if (steps.length === 0) return '';
   return paragraphs(
     `**On the machines:** ${countWords(steps)}.`,
-    stepTable(carcass, steps, analysis.unit),
+    stepTable(carcass, steps, analysis.shop.unit),
     toleranceWords(analysis, carcass, jointsOf(carcass, panels)),
   );
 }

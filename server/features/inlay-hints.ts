@@ -64,7 +64,11 @@ function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hi
   if (spec === null || box === null || boring === null) return [];
   const steps = stepsOf(analysis, carcass);
   const stopsBoring = (wanted: (bore: Bore) => boolean): Words =>
-    stopWords(box.panels, stepsBoring(steps, new Set(boring.bores.filter(wanted).map(({ id }) => id))), analysis.unit);
+    stopWords(
+      box.panels,
+      stepsBoring(steps, new Set(boring.bores.filter(wanted).map(({ id }) => id))),
+      analysis.shop.unit,
+    );
   const joined = (keys: readonly string[]): Words => {
     const joints = jointsOf(carcass, panelsOf(box.panels, keys));
     return stopsBoring(({ group, face }) => joints.has(group) && isFace(face));

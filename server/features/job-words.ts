@@ -9,5 +9,9 @@ export function jobWords(analysis: JobAnalysis): JobWords {
       .planned()
       .map(({ name, carcass }) => [name, new Map(carcass?.panels.map((panel): [string, Panel] => [panel.key, panel]))]),
   );
-  return { unit: analysis.unit, panel: (carcass, key) => carcasses.get(carcass)?.get(key) };
+  return {
+    unit: analysis.unit,
+    machineUnit: analysis.shop.unit,
+    panel: (carcass, key) => carcasses.get(carcass)?.get(key),
+  };
 }

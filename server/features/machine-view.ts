@@ -26,7 +26,8 @@ export function machineStep(
     carcass: carcass.carcass,
     boring: carcass.boring,
     findings: [],
-    unit: analysis.unit,
+    // As the scales of the machine show them.
+    unit: analysis.shop.unit,
   };
   const near = typeof params.nearer === 'number' && params.nearer >= 1 && params.nearer <= 64 ? params.nearer : 1;
   const setUps = plan.setUps.map(({ setUp }) => setUp);

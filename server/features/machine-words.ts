@@ -169,7 +169,7 @@ export function rowStrokeWords(analysis: JobAnalysis, carcass: CarcassAnalysis, 
     else alike.lines.push(row.line);
   }
   return [...told.values()]
-    .map(({ lines, made }) => `- ${plain(panel.key)}, ${rowNames(lines)}: ${strokeWords(made, analysis.unit)}.`)
+    .map(({ lines, made }) => `- ${plain(panel.key)}, ${rowNames(lines)}: ${strokeWords(made, analysis.shop.unit)}.`)
     .join('\n');
 }
 

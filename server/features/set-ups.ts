@@ -59,7 +59,7 @@ export function setUps(file: OpenFile, plan: Plan | null, stale: string | null =
 
 function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): ListedSetUp {
   const { setUp, seconds, strokes } = one.planned;
-  const { unit } = words;
+  const { machineUnit: unit } = words;
   const runs = laidRuns(setUp, words).map((run) => listedRun(run, ranges));
   return {
     id: setUp.id,
@@ -81,7 +81,7 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
     runs,
     strokes,
     holes: sum(runs.flatMap(({ steps }) => steps.map(({ holes }) => holes))),
-    lay: layRules(setUp),
+    lay: layRules(setUp, words),
     cautions: cautionsFor(setUp).map(({ text }) => text),
   };
 }

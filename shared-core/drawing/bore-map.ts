@@ -14,7 +14,7 @@ import { drawPanel, shownEnds } from './panel-shapes.js';
 import { Pen } from './pen.js';
 import type { Box, Fact, Medium, Point, Scene, Shape, TextShape } from './scene.js';
 import { mm, PanelView } from './view.js';
-import { edgeWord, endWord, sentence } from './words.js';
+import { edgeWord, endWord, sentence, surfaceWord } from './words.js';
 
 /** Reduction scales of ISO 5455. */
 export const SCALES = [1, 2, 5, 10, 20, 50] as const;
@@ -131,7 +131,7 @@ function captionOf(view: PanelView): string {
   const side = (sign: 1 | -1): string => (sign > 0 ? 'on the right' : 'on the left');
   const front = view.upright ? side(view.frontward) : 'toward you';
   const reference = view.upright ? 'down' : side(view.referenceward);
-  return `${sentence(view.seen)} face up; front edge ${front}, ${endWord(view.panel, 'reference-end')} ${reference}.`;
+  return `${sentence(surfaceWord(view.panel, view.seen))} up; front edge ${front}, ${endWord(view.panel, 'reference-end')} ${reference}.`;
 }
 
 function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[] {
@@ -358,7 +358,7 @@ function distinctRows(
 
 /** 'Inside face up' on the face itself, where it finds room. */
 function drawFaceName(pen: Pen, view: PanelView): void {
-  const text = `${sentence(view.seen)} face up`;
+  const text = `${sentence(surfaceWord(view.panel, view.seen))} up`;
   const centre = around([view.face])!;
   const middle = { x: centre.width / 2, y: centre.height / 2 };
   const steps = [0, 1, -1, 2, -2, 3, -3, 4, -4];

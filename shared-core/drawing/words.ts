@@ -17,27 +17,51 @@ export const PURPOSES: Readonly<Record<BorePurpose, string>> = {
 const UPRIGHT: ReadonlySet<PanelRole> = new Set(['left-side', 'right-side', 'divider', 'back']);
 
 /** Whether it stands on its reference end in the carcass. */
-export function isUpright(panel: Panel): boolean {
+export function isUpright(panel: Pick<Panel, 'role'>): boolean {
   return UPRIGHT.has(panel.role);
 }
 
 /** 'bottom end' of a side, 'left end' of a horizontal. */
-export function endWord(panel: Panel, end: 'reference-end' | 'far-end'): string {
+export function endWord(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): string {
   if (isUpright(panel)) return end === 'reference-end' ? 'bottom end' : 'top end';
   return end === 'reference-end' ? 'left end' : 'right end';
 }
 
-export function surfaceWord(panel: Panel, surface: Surface): string {
-  return surface === 'inside' ? 'inside face' : surface === 'outside' ? 'outside face' : endWord(panel, surface);
+/** Where the faces look of panels that have an inside of the box on both: [outside, inside]. */
+const LOOKS: Readonly<Partial<Record<PanelRole, readonly [string, string]>>> = {
+  divider: ['left', 'right'],
+  'fixed-shelf': ['lower', 'upper'],
+  'loose-shelf': ['lower', 'upper'],
+};
+
+/** 'inside face', 'left end'; of a divider 'inside (right) face'. */
+export function surfaceWord(panel: Pick<Panel, 'role'>, surface: Surface): string {
+  return isFace(surface) ? `${faceWord(panel, surface)} face` : endWord(panel, surface);
 }
 
-/** The same for a column headed 'Face': 'inside', 'left end'. */
-export function faceWord(panel: Panel, surface: Surface): string {
-  return isFace(surface) ? surface : endWord(panel, surface);
+/** The same for a column headed 'Face': 'inside', 'left end'; of a shelf 'outside (lower)'. */
+export function faceWord(panel: Pick<Panel, 'role'>, surface: Surface): string {
+  if (!isFace(surface)) return endWord(panel, surface);
+  const looks = LOOKS[panel.role];
+  return looks === undefined ? surface : `${surface} (${looks[surface === 'outside' ? 0 : 1]})`;
 }
 
-export function edgeWord(panel: Panel, edge: EdgeName): string {
+/** What inside and outside mean of panels that have an inside of the box on both; none where there is none among them. */
+export function facesExplained(roles: ReadonlySet<PanelRole>): string | null {
+  const said = [
+    ...(roles.has('divider') ? ['A divider’s outside face is its left one.'] : []),
+    ...(roles.has('fixed-shelf') || roles.has('loose-shelf') ? ['A shelf’s outside face is its lower one.'] : []),
+  ];
+  return said.length === 0 ? null : said.join(' ');
+}
+
+export function edgeWord(panel: Pick<Panel, 'role'>, edge: EdgeName): string {
   return edge === 'front' ? 'front edge' : edge === 'back' ? 'back edge' : endWord(panel, edge);
+}
+
+/** 'near-left'; a name so short that it would pass for a figure or a letter of the text gets its noun: 'stop 7'. */
+export function stopCalled(name: string): string {
+  return name.length > 2 ? name : `stop ${name}`;
 }
 
 /** First letter large, the rest as it is. */

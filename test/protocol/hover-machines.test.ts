@@ -53,8 +53,8 @@ test('a fixed shelf: stop settings by the shop’s own names, depth and spindles
   expect(rowsOf(words, 'right')[0]).toContain('outside face down, bottom end at long-right, 712 mm');
   // Half of 16 mm above the table; 30 + 1 - 12 deep.
   expect(rowsOf(words, 'shelf-1').map((row) => [row[2], row[3]])).toEqual([
-    ['outside face down, left end to the head, front edge at square-left, 53 mm', '19 mm at 8 mm height'],
-    ['outside face down, right end to the head, front edge at square-right, 53 mm', '19 mm at 8 mm height'],
+    ['outside \\(lower\\) face down, left end to the head, front edge at square-left, 53 mm', '19 mm at 8 mm height'],
+    ['outside \\(lower\\) face down, right end to the head, front edge at square-right, 53 mm', '19 mm at 8 mm height'],
   ]);
   expect(words).toContain('the 2 joints come out within');
 });
@@ -135,11 +135,11 @@ test('what the machines cannot do is not shown as if they could', async () => {
   expect(rowsOf(words, 'shelf-1')).toHaveLength(2);
 });
 
-test('in inches', async () => {
+test('sizes in inches where the job is, machines in millimetres where the shop file is', async () => {
   const uri = folder.uri('studio.carcass.yaml');
   await client.open(uri, demo('studio.carcass.yaml'));
   const words = await over(uri, 'paper:');
   // 19 mm board: half of it is 9.5 mm.
-  expect(words).toContain('A 0.374 in, C 0.374 in');
+  expect(words).toContain('A 9.5 mm, C 9.5 mm');
   expect(words).toMatch(/front edge 0\.\d{3} \(0\.\d{3}\) in/);
 });

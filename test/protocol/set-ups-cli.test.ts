@@ -260,14 +260,16 @@ describe('as text', () => {
     expect(out).toMatch(
       /1 {2}Left end to the head, front edge at square-left.*\n +2 {2}Turn it half a turn, flat on the table: right end to the head, front edge at square-right/,
     );
-    expect(out).toMatch(/2 {2}Move it along 736 mm to the left \(23 pitches\), onto the pins in the row/);
+    expect(out).toMatch(/2 {2}Move it along 736 mm to the left, 23 pitches, onto the pins in the row/);
     expect(out).toMatch(/2 {2}Slide it along: top end at near-right/);
   });
 
-  test('in inches where the job is', () => {
+  test('sizes in inches where the job is, machines in millimetres where the shop file is', () => {
     const { out } = run('setups', 'studio.carcass.yaml');
-    expect(out).toContain('2.087 in to spindle 1');
-    expect(out).not.toMatch(/\d mm/);
+    expect(out).toMatch(/fence +53 mm to spindle 1/);
+    expect(out).toMatch(/stop A +9\.5 mm from its face to the line of spindles/);
+    expect(out).toContain('28.465 × 22 × 0.748 in');
+    expect(out).toMatch(/Bottom end at stop A \(stop C down\)/);
   });
 });
 

@@ -7,7 +7,7 @@ import { aboutBore } from '../hole-table.js';
 import { textBox, textWidth } from '../lettering.js';
 import type { Box, Point, TextShape } from '../scene.js';
 import { mm } from '../view.js';
-import { edgeWord, endWord, sentence } from '../words.js';
+import { edgeWord, endWord, sentence, surfaceWord } from '../words.js';
 import type { SceneHole } from './scene.js';
 import type { Stage } from './stage.js';
 import { zoneBorders } from './table.js';
@@ -90,9 +90,9 @@ export function aboutHoles(stage: Stage, drawn: Drawn, panel: Panel): SceneHole[
 }
 
 /** Which face is up, and whose panel it is, where the panel has room for it: across the page, or else up it; else beside it. */
-export function nameFace(stage: Stage, title: string, table: Box): void {
+export function nameFace(stage: Stage, { role }: Pick<Panel, 'role'>, title: string, table: Box): void {
   const { pen, panel, acted } = stage;
-  const up = `${sentence(acted.layout.up)} face up`;
+  const up = `${sentence(surfaceWord({ role }, acted.layout.up))} up`;
   const face = { key: 'panel:face', class: 'panel-name' } as const;
   const put = (x: number, y: number, turn: 0 | -90, named: boolean): void => {
     const at = (by: number): [number, number] => (turn === 0 ? [x, y + by] : [x + by, y]);

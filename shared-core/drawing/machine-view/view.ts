@@ -60,7 +60,7 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   if (level) drawElevation(stage, stage.y(0) - reach - stage.p(8), table, drawn.unit);
   else drawTags(stage, tags, table, side, drawn.unit);
   drawMove(stage, table, drawn.unit);
-  nameFace(stage, title, table);
+  nameFace(stage, panel, title, table);
   nameEdges(stage, panel, table);
   nameClamps(stage);
   nameZone(stage);

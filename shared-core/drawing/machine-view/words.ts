@@ -4,7 +4,7 @@ import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/setup-sheet.js';
 import { figureWithUnit } from '../figures.js';
-import { edgeWord, endWord, sentence } from '../words.js';
+import { edgeWord, endWord, sentence, stopCalled, surfaceWord } from '../words.js';
 import type { Acted, Working } from './strokes.js';
 
 const OTHER = { inside: 'outside', outside: 'inside' } as const;
@@ -14,16 +14,18 @@ const OTHER = { inside: 'outside', outside: 'inside' } as const;
  * 'Inside face up, front edge at the fence, bottom end 736 mm past row-left.'
  */
 export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): string {
-  const up = `${sentence(OTHER[step.down])} face up`;
+  const up = `${sentence(surfaceWord(panel, OTHER[step.down]))} up`;
   const edge = edgeWord(panel, step.edge);
   const end = endWord(panel, step.end);
   if (setUp.machine.kind === 'horizontal')
-    return `${up}, ${end} pressed against the head, ${edge} against ${step.stop}.`;
-  const place =
-    step.moved === 0
-      ? `against ${step.stop}`
-      : `${figureWithUnit(Math.abs(step.moved), unit)} ${isPast(setUp, step) ? 'past' : 'short of'} ${step.stop}`;
+    return `${up}, ${end} pressed against the head, ${edge} against ${stopCalled(step.stop)}.`;
+  const place = step.moved === 0 ? `against ${stopCalled(step.stop)}` : movedWords(setUp, step, unit);
   return `${up}, ${edge} at the fence, ${end} ${place}.`;
+}
+
+/** Where an index move has brought the end: '736 mm past row-left'. */
+export function movedWords(setUp: SetUp, step: Step, unit: Unit): string {
+  return `${figureWithUnit(Math.abs(step.moved), unit)} ${isPast(setUp, step) ? 'past' : 'short of'} ${stopCalled(step.stop)}`;
 }
 
 /** Whether an index move has pushed the end over its stop, not away from it. */
@@ -63,7 +65,7 @@ export function moveWords(panel: Panel, { stroke, layout, before }: Acted, unit:
   if (before === null) {
     return step.moved === 0
       ? null
-      : `Push it against ${step.stop}, then an index move: ${indexWords(setUp, step.moved, unit)}.`;
+      : `Push it against ${stopCalled(step.stop)}, then an index move: ${indexWords(setUp, step.moved, unit)}.`;
   }
   const { step: last } = before.stroke;
   const turn = turnOf(before.layout, layout);
@@ -73,8 +75,8 @@ export function moveWords(panel: Panel, { stroke, layout, before }: Acted, unit:
   const end = endWord(panel, step.end);
   const to =
     setUp.machine.kind === 'horizontal'
-      ? `the ${end} comes to the head, the ${edgeWord(panel, step.edge)} to ${step.stop}`
-      : `the ${end} comes to ${step.stop}`;
+      ? `the ${end} comes to the head, the ${edgeWord(panel, step.edge)} to ${stopCalled(step.stop)}`
+      : `the ${end} comes to ${stopCalled(step.stop)}`;
   if (turn === 'half') return `Turn it by 180 degrees on the table: the ${step.down} face stays down, ${to}.`;
   if (last.stop !== step.stop || last.end !== step.end) return `Slide it along, do not turn it: ${to}.`;
   const by = step.moved - last.moved;

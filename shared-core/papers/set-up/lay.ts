@@ -1,7 +1,7 @@
 import { listed } from '../../findings/words.js';
 import type { Panel } from '../../carcass/model.js';
-import { figureWithUnit } from '../../drawing/figures.js';
-import { edgeWord, endWord } from '../../drawing/words.js';
+import { indexWords, movedWords, turnOf } from '../../drawing/machine-view/words.js';
+import { edgeWord, endWord, facesExplained, stopCalled, surfaceWord } from '../../drawing/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { blankOf } from '../../machining/blank.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
@@ -27,7 +27,7 @@ export interface LaidStep {
   readonly turn: string | null;
   /** 'bottom end at near-left' */
   readonly lay: string;
-  /** The index move from there, or from the stroke before: 'move it along 672 mm to the left, …'; null where there is none. */
+  /** The index move from there, or from the stroke before: 'move it along 672 mm to the left, 21 pitches, …'; null where there is none. */
   readonly along: string | null;
   /** Set stops that the panel covers, so that they must be down. */
   readonly lowered: readonly string[];
@@ -40,12 +40,12 @@ export interface LaidStep {
 export function laidRuns(setUp: SetUp, words: JobWords): readonly LaidRun[] {
   return setUp.runs.flatMap((run) => {
     const panel = words.panel(run.carcass, run.panel);
-    return panel === undefined ? [] : [laidRun(setUp, run, panel, words.unit)];
+    return panel === undefined ? [] : [laidRun(setUp, run, panel, words)];
   });
 }
 
 /** The same for one panel. */
-export function laidRun(setUp: SetUp, run: Run, panel: Panel, unit: Unit): LaidRun {
+export function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit, machineUnit }: Omit<JobWords, 'panel'>): LaidRun {
   const read = strokesOf([setUp], run.carcass, run.panel, blankOf(panel));
   const tables = read.ok ? read.strokes.map(layOut) : [];
   const mixed = facesDown(setUp).length > 1;
@@ -54,7 +54,7 @@ export function laidRun(setUp: SetUp, run: Run, panel: Panel, unit: Unit): LaidR
     return {
       turn: turnWords(step, run.steps[index - 1], table, tables[index - 1]),
       lay: mixed ? layWords(setUp, step, panel) : endWords(setUp, step, panel),
-      along: alongWords(setUp, step, run.steps[index - 1], unit),
+      along: alongWords(setUp, step, run.steps[index - 1], machineUnit),
       lowered: table?.stops.filter(({ lowered }) => lowered).map(({ name }) => name) ?? [],
       held: table === undefined || table.clamps.length === 0 || table.clamps.some(({ holds }) => holds),
       holes: step.holes.length,
@@ -66,12 +66,13 @@ export function laidRun(setUp: SetUp, run: Run, panel: Panel, unit: Unit): LaidR
 
 /** 'outside face down, bottom end at near-left'; 'outside face down, left end to the head, front edge at square-left'. */
 export function layWords(setUp: Pick<SetUp, 'machine'>, step: Step, panel: Panel): string {
-  return `${step.down} face down, ${endWords(setUp, step, panel)}`;
+  return `${surfaceWord(panel, step.down)} down, ${endWords(setUp, step, panel)}`;
 }
 
 function endWords({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): string {
-  if (machine.kind === 'horizontal') return `${endWord(panel, end)} to the head, ${edgeWord(panel, edge)} at ${stop}`;
-  return `${endWord(panel, end)} at ${stop}`;
+  if (machine.kind === 'horizontal')
+    return `${endWord(panel, end)} to the head, ${edgeWord(panel, edge)} at ${stopCalled(stop)}`;
+  return `${endWord(panel, end)} at ${stopCalled(stop)}`;
 }
 
 /** The faces that lie down in a set-up; where there are two, every step says which. */
@@ -87,34 +88,31 @@ function turnWords(
   last: TableLayout | undefined,
 ): string | null {
   if (before === undefined || table === undefined || last === undefined) return null;
-  if (table.up !== last.up) return 'turn it over, front edge to the same side again';
-  if (headingOf(table) !== headingOf(last)) return 'turn it half a turn, flat on the table';
-  return isAtSameStop(step, before) ? null : 'slide it along';
+  switch (turnOf(last, table)) {
+    case 'over':
+      return 'turn it over, front edge to the same side again';
+    case 'half':
+      return 'turn it half a turn, flat on the table';
+    case 'none':
+      return isAtSameStop(step, before) ? null : 'slide it along';
+  }
 }
 
 function isAtSameStop(step: Step, before: Step): boolean {
   return before.stop === step.stop && before.end === step.end && before.down === step.down;
 }
 
-/** Which way the panel's length runs on the table, from the reference end. */
-function headingOf({ panel: [reference, far] }: TableLayout): string {
-  const [dx, dy] = [far![0] - reference![0], far![1] - reference![1]];
-  return `${Math.sign(Math.round(dx))} ${Math.sign(Math.round(dy))}`;
-}
-
-/** The index move from the stop, or from where the panel lay in the stroke before. */
-function alongWords({ machine }: SetUp, step: Step, before: Step | undefined, unit: Unit): string | null {
+/** The index move from the stop, or from where the panel lay in the stroke before; then also where that brings its end. */
+function alongWords(setUp: SetUp, step: Step, before: Step | undefined, unit: Unit): string | null {
   const from = before !== undefined && isAtSameStop(step, before) ? before.moved : 0;
   const by: Micrometres = step.moved - from;
-  if (by === 0 || machine.kind !== 'line') return null;
-  const pitches = Math.round(Math.abs(by) / machine.pitch);
-  const pins = machine.indexPins === 'row' ? 'onto the pins in the row' : 'to the pins in the fence';
-  const counted = `${pitches} ${pitches === 1 ? 'pitch' : 'pitches'}`;
-  return `move it along ${figureWithUnit(Math.abs(by), unit)} to the ${by > 0 ? 'right' : 'left'} (${counted}), ${pins}`;
+  if (by === 0) return null;
+  const move = `move it along ${indexWords(setUp, by, unit)}`;
+  return from === 0 || step.moved === 0 ? move : `${move}; its end then is ${movedWords(setUp, step, unit)}`;
 }
 
 /** How the panels of a set-up lie, and what is never done with one; one sentence each. */
-export function layRules(setUp: SetUp): readonly string[] {
+export function layRules(setUp: SetUp, words: JobWords): readonly string[] {
   const level = setUp.machine.kind === 'horizontal';
   const against = level ? 'the squaring stop' : 'the fence';
   const [down, other] = facesDown(setUp);
@@ -127,5 +125,7 @@ export function layRules(setUp: SetUp): readonly string[] {
   const turning = level
     ? 'Turn it only flat on the table, never over; its back edge never comes to the stop.'
     : `Never turn it over${other === undefined ? '' : ' unless the list says so'}; its back edge never comes to the fence.`;
-  return [lies, turning];
+  const roles = setUp.runs.flatMap(({ carcass, panel }) => words.panel(carcass, panel)?.role ?? []);
+  const explained = facesExplained(new Set(roles));
+  return [lies, ...(explained === null ? [] : [explained]), turning];
 }

@@ -1,6 +1,7 @@
 import { listed } from '../../findings/words.js';
 import { figureWithUnit } from '../../drawing/figures.js';
 import { headName } from '../../drawing/machine-view/words.js';
+import { stopCalled } from '../../drawing/words.js';
 
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
@@ -9,7 +10,7 @@ import { bitWords, headsSet, loadedIn } from './spindles.js';
 
 /** One thing that stands on the machine, under the name that its operator has for it. */
 export interface Setting {
-  /** A stop by the shop's own name; else 'fence', 'head', 'front head', 'height', 'fence extension', 'depth' or 'bits'. */
+  /** A stop by the shop's own name ('stop 7' where that is short); else 'fence', 'head', 'front head', 'height', 'fence extension', 'depth' or 'bits'. */
   readonly name: string;
   readonly value: string;
   /** From where to where it is measured, where the name does not say: 'to spindle 1'; else ''. */
@@ -62,7 +63,7 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
 
 function stops({ planned: { setUp, changes } }: InOrder, unit: Unit): readonly Setting[] {
   return setUp.stops.map(({ name, side, position }) => ({
-    name,
+    name: stopCalled(name),
     value: figureWithUnit(position, unit),
     about: `from its face to ${stopDatum(setUp.machine, side)}`,
     changed: changes.stops.includes(name),

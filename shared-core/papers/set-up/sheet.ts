@@ -1,5 +1,5 @@
 import { listed } from '../../findings/words.js';
-import { sentence } from '../../drawing/words.js';
+import { sentence, stopCalled } from '../../drawing/words.js';
 import { cautionsFor } from '../../machining/caution.js';
 import type { Plan } from '../../machining/plan/plan.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
@@ -37,7 +37,7 @@ function sheetAsText(one: InOrder, number: number, of: number, words: JobWords, 
     '',
     ...settingsText(one, words),
     '',
-    ...runsText(setUp, laid, isRefused),
+    ...runsText(setUp, laid, words, isRefused),
     '',
   ].join('\n');
 }
@@ -45,7 +45,7 @@ function sheetAsText(one: InOrder, number: number, of: number, words: JobWords, 
 const UNHELD = 'Where the list says ‘no clamp reaches’, hold the panel in a fixture.';
 
 /** All settings, those to be changed marked; what is done with the bits is told in words. */
-function settingsText(one: InOrder, { unit }: JobWords): readonly string[] {
+function settingsText(one: InOrder, { machineUnit: unit }: JobWords): readonly string[] {
   const settings = settingsOf(one, unit);
   const longest = Math.max(...settings.map(({ name }) => name.length));
   const line = (mark: string, name: string, words: string): readonly string[] =>
@@ -70,12 +70,12 @@ function restWords({ machine, stops }: SetUp): readonly string[] {
     ...(machine.kind === 'cup'
       ? []
       : [`Spindles are counted from ${countedFrom(machine)}; one that is not named is empty.`]),
-    ...(others.length > 0 ? [`Not in use, out of the way: ${listed(others)}.`] : []),
+    ...(others.length > 0 ? [`Not in use, out of the way: ${listed(others.map(stopCalled))}.`] : []),
   ];
 }
 
 /** Panel by panel, stroke by stroke. */
-function runsText(setUp: SetUp, laid: readonly LaidRun[], isRefused: PanelTest): readonly string[] {
+function runsText(setUp: SetUp, laid: readonly LaidRun[], words: JobWords, isRefused: PanelTest): readonly string[] {
   const names = laid.map(({ carcass, panel }) => `${carcass} ${panel}`);
   const longest = Math.max(0, ...names.map((name) => name.length));
   const sizes = Math.max(0, ...laid.map(({ size }) => size.length));
@@ -86,7 +86,7 @@ function runsText(setUp: SetUp, laid: readonly LaidRun[], isRefused: PanelTest):
       `${(at === 0 ? head : '').padEnd(longest + sizes + 4)}  ${stepText(step, at, run.steps[at - 1])}`.trimEnd(),
     );
   });
-  return [...layRules(setUp).flatMap((text) => wrapped(text, '')), '', ...lines];
+  return [...layRules(setUp, words).flatMap((text) => wrapped(text, '')), '', ...lines];
 }
 
 function isLoose({ steps }: LaidRun): boolean {
@@ -95,7 +95,10 @@ function isLoose({ steps }: LaidRun): boolean {
 
 function stepText(step: LaidStep, index: number, before: LaidStep | undefined): string {
   const { lowered, held, holes } = step;
-  const notes = [...(lowered.length > 0 ? [`${listed(lowered)} down`] : []), ...(held ? [] : ['no clamp reaches'])];
+  const notes = [
+    ...(lowered.length > 0 ? [`${listed(lowered.map(stopCalled))} down`] : []),
+    ...(held ? [] : ['no clamp reaches']),
+  ];
   const how = sentence(handling(step, before));
   return `${index + 1}  ${how}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}, ${holes === 1 ? '1 hole' : `${holes} holes`}`;
 }

@@ -2,9 +2,12 @@ import type { Panel } from '../../carcass/model.js';
 import { figure } from '../../drawing/figures.js';
 import type { Unit } from '../../length/units.js';
 
-/** The panels that set-ups speak of, and the unit that their owner reads. */
+/** The panels that set-ups speak of, and the units that their owner reads. */
 export interface JobWords {
+  /** Of the job file: sizes of panels. */
   readonly unit: Unit;
+  /** Of the shop file, which has the figures as the scales of the machines show them: stops, depths, bits, moves. */
+  readonly machineUnit: Unit;
   /** A panel by the names in a set-up; undefined where there is none of these names. */
   readonly panel: (carcass: string, key: string) => Panel | undefined;
 }

@@ -179,7 +179,9 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
 
   it('says in words which face is up, and names both ends, the fence or head and where to stand', () => {
     for (const { name, step, scene } of all) {
-      expect(textOf(scene, 'panel:face'), name).toBe(step.down === 'inside' ? 'Outside face up' : 'Inside face up');
+      expect(textOf(scene, 'panel:face'), name).toMatch(
+        step.down === 'inside' ? /^Outside( \((left|lower)\))? face up$/ : /^Inside( \((right|upper)\))? face up$/,
+      );
       expect(textOf(scene, 'edge:reference-end'), name).toMatch(/^(Bottom|Left) end/);
       expect(textOf(scene, 'edge:far-end'), name).toMatch(/^(Top|Right) end/);
       expect(textOf(scene, 'edge:front'), name).toMatch(/^Front edge/);

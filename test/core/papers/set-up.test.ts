@@ -29,6 +29,7 @@ function analyse(text: string): JobAnalysis {
 
 const wordsOf = (analysis: JobAnalysis): JobWords => ({
   unit: analysis.unit,
+  machineUnit: 'mm',
   panel: (carcass, key) =>
     analysis.carcasses.find(({ name }) => name === carcass)?.carcass?.panels.find((panel) => panel.key === key),
 });
@@ -70,7 +71,9 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
     let stops = 0;
     for (const one of inOrder(plan)) {
       const { setUp } = one.planned;
-      const named = new Map(settingsOf(one, analysis.unit).map(({ name, about }) => [name, about]));
+      const named = new Map(
+        settingsOf(one, analysis.unit).map(({ name, about }) => [name.replace(/^stop /, ''), about]),
+      );
       for (const stop of setUp.stops) {
         const about = named.get(stop.name)!;
         const number = /^from its face to spindle (\d+)$/.exec(about)?.[1];
@@ -90,7 +93,7 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
       const { out, into } = bitChanges(one);
       expect(out.length + into.length, setUp.id).toBe(changes.bits);
       const changed = settingsOf(one, analysis.unit).filter((setting) => setting.changed);
-      const names = changed.map(({ name }) => name);
+      const names = changed.map(({ name }) => name.replace(/^stop /, ''));
       expect(names.filter((name) => setUp.stops.some((stop) => stop.name === name))).toEqual(changes.stops);
       const places = names.filter((name) => /^(fence|height|head( \d+)?|(front|rear) head)$/.test(name));
       expect(places, setUp.id).toHaveLength(changes.fences);
@@ -118,7 +121,7 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
           }
         });
       }
-      expect(layRules(setUp).join(' ')).toContain('back edge never comes to');
+      expect(layRules(setUp, words).join(' ')).toContain('back edge never comes to');
     }
   });
 
@@ -146,10 +149,12 @@ test('where not all panels of a set-up have the same face down, every stroke say
     .filter(({ runs }) => new Set(runs.flatMap(({ steps }) => steps.map(({ down }) => down))).size > 1);
   expect(mixed.length).toBeGreaterThan(0);
   for (const setUp of mixed) {
-    expect(layRules(setUp)[0]).toContain('the list says which');
+    expect(layRules(setUp, wordsOf(analysis))[0]).toContain('the list says which');
     const laid = laidRuns(setUp, wordsOf(analysis));
     setUp.runs.forEach(({ steps }, run) =>
-      steps.forEach(({ down }, at) => expect(laid[run]!.steps[at]!.lay).toMatch(new RegExp(`^${down} face down, `))),
+      steps.forEach(({ down }, at) =>
+        expect(laid[run]!.steps[at]!.lay).toMatch(new RegExp(`^${down}( \\(\\w+\\))? face down, `)),
+      ),
     );
   }
 });
@@ -179,6 +184,7 @@ describe('random carcasses in random shops', () => {
           const { spec, carcass, operations } = bored(job.spec, withMachines(job.shop, machines));
           const words: JobWords = {
             unit: 'mm',
+            machineUnit: 'mm',
             panel: (name, key) =>
               name === spec.name.value ? carcass.panels.find((panel) => panel.key === key) : undefined,
           };
