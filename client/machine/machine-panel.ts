@@ -113,8 +113,8 @@ export class MachinePanel {
     switch (message.type) {
       case 'ready':
         this.pageReady = true;
-        if (message.subject?.uri !== this.subject.uri) this.post({ type: 'subject', subject: this.subject });
-        else this.subject = message.subject;
+        // A page that was hidden comes back with what it showed then; a command may have asked for something else since.
+        this.post({ type: 'subject', subject: this.subject });
         this.postTicks();
         if (this.reply !== null) this.post({ type: 'set-ups', reply: this.reply });
         return;
