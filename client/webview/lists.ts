@@ -14,7 +14,7 @@ export interface ListActions {
 const WORDS = { error: 'Error', warning: 'Warning', info: 'Note' } as const;
 
 /** After the number: count, face, u, v, diameter, depth, use. Lists of places may be broken into lines. */
-const COLUMNS = ['', 'whole', 'places', 'places', '', '', 'whole'];
+const COLUMNS = ['', 'whole', 'places across', 'places', '', '', ''];
 
 /** Findings, hole table and notes under the drawing: all that it shows, as text. Rebuilt only where its content differs. */
 export class Lists {
@@ -93,7 +93,7 @@ export class Lists {
       h('h2', {}, 'Holes'),
       h(
         'table',
-        {},
+        { class: sheet ? 'of-sheet' : null },
         h('caption', { class: 'unseen' }, `Holes of ${scene.title}`),
         h('thead', {}, h('tr', {}, ...heads.map((head) => h('th', { scope: 'col' }, head)))),
         h('tbody', {}, ...rows),

@@ -1,4 +1,5 @@
 import type { ListedSetUp, SetUpSetting } from '../../../shared-core/drawing/set-up-messages.js';
+import { sentence } from '../../../shared-core/drawing/words.js';
 import type { OrderedStep } from './order.js';
 
 /** A setting of the machine as it matters to one stroke. */
@@ -21,5 +22,5 @@ export function nextWords(steps: readonly OrderedStep[], index: number): string 
   const words = next.run.steps[next.step]?.words ?? '';
   if (next.setUp !== step.setUp)
     return `set-up ${next.place + 1} on ${next.listed.machine}, ${next.carcass}, ${next.panel}.`;
-  return next.run === step.run ? `${words}.` : `${next.carcass}, ${next.panel}. ${words}.`;
+  return next.run === step.run ? `${words}.` : `${next.carcass}, ${next.panel}. ${sentence(words)}.`;
 }
