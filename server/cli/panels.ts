@@ -5,7 +5,7 @@ import { endWord } from '../../shared-core/drawing/words.js';
 import type { CarcassAnalysis } from '../../shared-core/engine.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
-import { showLength, writeLength } from '../../shared-core/length/write.js';
+import { figure, showLength } from '../../shared-core/length/show.js';
 import type { OpenJob } from '../workspace.js';
 import { findingLine, findingsOf } from './check.js';
 import { openJob } from './files.js';
@@ -83,10 +83,10 @@ function asText({ analysis }: OpenJob): string {
   const { unit } = analysis;
   const lines = analysis.carcasses.flatMap(({ name, spec, carcass, boring }) => {
     if (spec === null || carcass === null || boring === null) return [`${name}: cannot be worked out`, ''];
-    const box = `${writeLength(spec.width.value, unit)} x ${writeLength(spec.height.value, unit)} x ${showLength(spec.depth.value, unit)}`;
+    const box = `${figure(spec.width.value, unit)} x ${figure(spec.height.value, unit)} x ${showLength(spec.depth.value, unit)}`;
     const panelLines = carcass.panels.flatMap((panel) => {
-      const size = `${writeLength(panel.length, unit)} x ${writeLength(panel.width, unit)} x ${showLength(panel.thickness, unit)}`;
-      const cut = `${writeLength(panel.cutLength, unit)} x ${showLength(panel.cutWidth, unit)}`;
+      const size = `${figure(panel.length, unit)} x ${figure(panel.width, unit)} x ${showLength(panel.thickness, unit)}`;
+      const cut = `${figure(panel.cutLength, unit)} x ${showLength(panel.cutWidth, unit)}`;
       const groups = holeGroups(carcass, boring, panel, unit);
       const onEnds = groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end')));
       const heads = tableHeads(unit, endWord(panel, 'reference-end'), onEnds);

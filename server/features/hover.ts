@@ -12,7 +12,7 @@ import type { Cursor } from '../../shared-core/engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../../shared-core/engine/cursor.js';
 import { parseLength } from '../../shared-core/length/parse.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
-import { showLength, writeLength } from '../../shared-core/length/write.js';
+import { figure, showLength } from '../../shared-core/length/show.js';
 import { carcassSchema, jobSchema } from '../../shared-core/job/schema.js';
 import { schemaAt } from '../../shared-core/schema/at.js';
 import type { Schema } from '../../shared-core/schema/schema.js';
@@ -208,7 +208,7 @@ function panelsOnMachines(
 /** '**sink**: base carcass, 600 × 720 × 560 mm, plinth 120 mm; 8 panels, 132 bores'. */
 function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): string {
   if (spec === null || carcass === null) return '';
-  const size = `${writeLength(spec.width.value, unit)} × ${writeLength(spec.height.value, unit)} × ${showLength(spec.depth.value, unit)}`;
+  const size = `${figure(spec.width.value, unit)} × ${figure(spec.height.value, unit)} × ${showLength(spec.depth.value, unit)}`;
   const plinth = spec.plinth.value > 0 ? `, on a plinth of ${showLength(spec.plinth.value, unit)}` : '';
   return `**${plain(name)}**: ${spec.kind.value} carcass, ${size} over all${plinth}; ${carcass.panels.length} panels, ${boring?.bores.length ?? 0} bores.`;
 }
@@ -226,10 +226,10 @@ function sizeTable(panels: readonly Panel[], unit: Unit): string {
 }
 
 function finished({ length, width, thickness }: Panel, unit: Unit): string {
-  return [length, width, thickness].map((size) => writeLength(size, unit)).join(' × ');
+  return [length, width, thickness].map((size) => figure(size, unit)).join(' × ');
 }
 function toCut({ cutLength, cutWidth }: Panel, unit: Unit): string {
-  return [cutLength, cutWidth].map((size) => writeLength(size, unit)).join(' × ');
+  return [cutLength, cutWidth].map((size) => figure(size, unit)).join(' × ');
 }
 
 /** Columns of the hole table, its number left out, that stand to the right. */

@@ -4,7 +4,7 @@ import type { InlayHint, Range } from 'vscode-languageserver';
 import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel } from '../../shared-core/carcass/model.js';
 import type { Located, Place } from '../../shared-core/document/place.js';
-import { figureWithUnit } from '../../shared-core/drawing/figures.js';
+import { showLength } from '../../shared-core/length/show.js';
 
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
@@ -141,12 +141,12 @@ function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: 
     same.stops.add(stop.name);
     same.panels.add(key);
     byPosition.set(stop.position, same);
-    lines.push(`${key}: ${layWords(setUp, step, panel)}, ${figureWithUnit(stop.position, unit)} (${setUp.id})`);
+    lines.push(`${key}: ${layWords(setUp, step, panel)}, ${showLength(stop.position, unit)} (${setUp.id})`);
   }
   const several = byPosition.size > 1;
   const parts = [...byPosition].map(
     ([position, { stops, panels: those }]) =>
-      `${listed([...stops])} ${figureWithUnit(position, unit)}${several ? ` (${listed(panels.filter(({ key }) => those.has(key)).map(({ key }) => key))})` : ''}`,
+      `${listed([...stops])} ${showLength(position, unit)}${several ? ` (${listed(panels.filter(({ key }) => those.has(key)).map(({ key }) => key))})` : ''}`,
   );
   const shown = parts.length > MOST_POSITIONS ? [...parts.slice(0, MOST_POSITIONS), '…'] : parts;
   return { label: shown.join(', '), about: [...new Set(lines)].join('\n') };

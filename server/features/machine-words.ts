@@ -1,7 +1,7 @@
 import type { Row } from '../../shared-core/boring/model.js';
 import type { Carcass, Panel } from '../../shared-core/carcass/model.js';
 import type { Path } from '../../shared-core/document/place.js';
-import { figureWithUnit } from '../../shared-core/drawing/figures.js';
+import { showLength } from '../../shared-core/length/show.js';
 
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { counted, listed } from '../../shared-core/findings/words.js';
@@ -93,7 +93,7 @@ export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[],
     const panel = panels.get(key);
     const stop = setUp.stops.find(({ name }) => name === step.stop);
     if (panel === undefined || stop === undefined) return [];
-    const lay = `${layWords(setUp, step, panel)}, ${figureWithUnit(stop.position, unit)}`;
+    const lay = `${layWords(setUp, step, panel)}, ${showLength(stop.position, unit)}`;
     return [[key, setUp.id, lay, depthWords(setUp, unit), bits(setUp, unit)]];
   });
   const different = [...new Map(rows.map((row) => [row.join('\n'), row])).values()];
@@ -106,12 +106,12 @@ export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[],
 }
 
 function stopWords({ name, position }: SetUp['stops'][number], unit: Unit): string {
-  return `${name} ${figureWithUnit(position, unit)}`;
+  return `${name} ${showLength(position, unit)}`;
 }
 
 /** '12 mm'; 'through 16 mm'; '19 mm at 8 mm height' */
 function depthWords({ depth, through, height }: SetUp, unit: Unit): string {
-  const show = (length: Micrometres): string => figureWithUnit(length, unit);
+  const show = (length: Micrometres): string => showLength(length, unit);
   return `${through ? 'through ' : ''}${show(depth)}${height === null ? '' : ` at ${show(height)} height`}`;
 }
 
@@ -185,10 +185,10 @@ function strokeWords({ strokes, moves, centred }: RowStrokes, unit: Unit): strin
     strokes.flatMap(({ setUp, step }) =>
       setUp.stops
         .filter(({ name }) => name === step.stop)
-        .map(({ name, position }) => `${code(name)} at ${figureWithUnit(position, unit)}`),
+        .map(({ name, position }) => `${code(name)} at ${showLength(position, unit)}`),
     ),
   );
-  const show = (length: Micrometres): string => figureWithUnit(length, unit);
+  const show = (length: Micrometres): string => showLength(length, unit);
   const lengths = [...new Set(moves.map(show))];
   const each = lengths.length < moves.length ? ' each' : '';
   const moved =

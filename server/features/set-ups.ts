@@ -7,7 +7,7 @@ import type {
   UnboredHoles,
 } from '../../shared-core/drawing/set-up-messages.js';
 import type { TextRange } from '../../shared-core/drawing/messages.js';
-import { figureWithUnit } from '../../shared-core/drawing/figures.js';
+import { showLength } from '../../shared-core/length/show.js';
 
 import type { JobAnalysis } from '../../shared-core/engine.js';
 import { cautionsFor } from '../../shared-core/machining/caution.js';
@@ -71,7 +71,7 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
     seconds,
     time: timeWords(seconds),
     settings: settingsOf(one, unit),
-    stops: setUp.stops.map((stop) => ({ ...stop, words: figureWithUnit(stop.position, unit) })),
+    stops: setUp.stops.map((stop) => ({ ...stop, words: showLength(stop.position, unit) })),
     fence: setUp.fence,
     height: setUp.height,
     extension: setUp.extension,
@@ -141,7 +141,7 @@ function sum(numbers: readonly number[]): number {
 export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
   return analysis.planned().flatMap(({ name, operations }) =>
     (operations?.unreachable ?? []).map(({ panel, bores, machine, parameter, needed, reason }): UnboredHoles => {
-      const figure = needed === null ? '' : ` (${figureWithUnit(needed, analysis.unit)} would be needed)`;
+      const figure = needed === null ? '' : ` (${showLength(needed, analysis.unit)} would be needed)`;
       const key = parameter === null ? '' : `; the shop file’s ‘${parameter}’ stands in the way`;
       const where = machine === null ? '' : `${machine}: `;
       return { carcass: name, panel, count: bores.length, machine, reason: `${where}${reason}${figure}${key}.` };

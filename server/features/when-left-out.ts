@@ -1,7 +1,7 @@
 import type { Path } from '../../shared-core/document/place.js';
 import { usualRows, usualTop } from '../../shared-core/job/carcass.js';
 import type { Unit } from '../../shared-core/length/units.js';
-import { showLength } from '../../shared-core/length/write.js';
+import { showLength } from '../../shared-core/length/show.js';
 import { KIND_FOR_USE } from '../../shared-core/shop/habits.js';
 import type { CarcassKind, Shop } from '../../shared-core/shop/model.js';
 import { code } from '../markdown.js';

@@ -1,5 +1,5 @@
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
-import { showLength } from '../../shared-core/length/write.js';
+import { showLength } from '../../shared-core/length/show.js';
 import type { NameOf, Schema } from '../../shared-core/schema/schema.js';
 import type { Band, Board, Fitting, Machine, Shop } from '../../shared-core/shop/model.js';
 

@@ -1,6 +1,6 @@
 import type { Located, Path, Place } from '../document/place.js';
 import type { Micrometres, Unit } from '../length/units.js';
-import { showLength } from '../length/write.js';
+import { showLength } from '../length/show.js';
 
 /** A size that cannot be built: where, and what with its figures and what to do. */
 export interface Problem {

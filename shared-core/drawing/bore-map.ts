@@ -2,7 +2,7 @@ import { listed } from '../findings/words.js';
 import { isFace } from '../boring/surface.js';
 import type { Bore } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
-import { figure, figureWithUnit } from './figures.js';
+import { figure, showLength } from '../length/show.js';
 import type { Micrometres } from '../length/units.js';
 import { around, boxOf, contains, grow } from './boxes.js';
 import { runningDimension, spanDimension, widestRoom, type Feature, type Lane } from './dimensions.js';
@@ -102,12 +102,12 @@ export function shapeBox(shape: Shape, scale: number): Box {
 
 export function sizeText(panel: Panel, drawn: Drawn): string {
   const { unit } = drawn;
-  return `${figure(panel.length, unit)} × ${figure(panel.width, unit)} × ${figureWithUnit(panel.thickness, unit)}`;
+  return `${figure(panel.length, unit)} × ${figure(panel.width, unit)} × ${showLength(panel.thickness, unit)}`;
 }
 
 function factsOf(panel: Panel, drawn: Drawn): Fact[] {
   const { unit } = drawn;
-  const cut = `${figure(panel.cutLength, unit)} × ${figureWithUnit(panel.cutWidth, unit)}`;
+  const cut = `${figure(panel.cutLength, unit)} × ${showLength(panel.cutWidth, unit)}`;
   const banded = bandedEdges(panel);
   return [
     { word: 'Finished', value: sizeText(panel, drawn) },
@@ -137,7 +137,7 @@ function captionOf(view: PanelView): string {
 function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[] {
   const { panel, seen } = view;
   const { unit } = drawn;
-  const show = (length: Micrometres): string => figureWithUnit(length, unit);
+  const show = (length: Micrometres): string => showLength(length, unit);
   const other = seen === 'inside' ? 'outside' : 'inside';
   const notes = panel.grooves.map(({ from, to, depth }) => {
     const kind = to >= panel.width ? 'Rebate' : 'Groove';

@@ -1,7 +1,7 @@
 import { isFace } from '../boring/surface.js';
 import type { Bore, BoreMap, Surface } from '../boring/model.js';
 import type { Carcass, Panel } from '../carcass/model.js';
-import { figure, figureWithUnit } from './figures.js';
+import { figure, showLength } from '../length/show.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { HoleLine, Scene } from './scene.js';
 import { sourceKey } from './source.js';
@@ -55,7 +55,7 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
 
 /** Everything about one bore in words, with units: for a reader who points at it or hears it. */
 export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore, unit: Unit): string {
-  const show = (length: Micrometres): string => figureWithUnit(length, unit);
+  const show = (length: Micrometres): string => showLength(length, unit);
   const onFace = isFace(bore.face);
   const depth = bore.through ? 'through' : `${show(bore.depth)} deep`;
   const from = onFace ? endWord(panel, 'reference-end') : 'outside face';

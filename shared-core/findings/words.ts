@@ -1,4 +1,4 @@
-import { showLength } from '../length/write.js';
+import { showLength } from '../length/show.js';
 import type { Micrometres } from '../length/units.js';
 import type { Span } from '../schema/schema.js';
 import type { CarcassContext } from './rule.js';

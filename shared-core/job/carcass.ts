@@ -5,7 +5,7 @@ import type { Located, Path, Place } from '../document/place.js';
 import type { MapEntry } from '../document/tree.js';
 import type { Micrometres } from '../length/units.js';
 import { half } from '../length/units.js';
-import { showLength } from '../length/write.js';
+import { showLength } from '../length/show.js';
 import { nearestName } from '../schema/nearest.js';
 import { errorAt, preferred, quoted, readBySchema, syntaxFinding } from '../schema/read.js';
 import type { Infer } from '../schema/schema.js';

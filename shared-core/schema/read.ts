@@ -3,7 +3,7 @@ import type { Located, Part, Path, Place } from '../document/place.js';
 import type { ListNode, MapEntry, MapNode, ScalarNode, TextProblem, TreeNode } from '../document/tree.js';
 import { parseLength } from '../length/parse.js';
 import type { Micrometres, Unit } from '../length/units.js';
-import { showLength } from '../length/write.js';
+import { showLength } from '../length/show.js';
 import { nearestName } from './nearest.js';
 import type {
   ChoiceSchema,

@@ -1,6 +1,6 @@
 import type { Finding } from '../document/finding.js';
 import { half, type Unit } from '../length/units.js';
-import { showLength } from '../length/write.js';
+import { showLength } from '../length/show.js';
 import { errorAt } from '../schema/read.js';
 import type { Band, Board, Fitting } from './model.js';
 import type { Names } from './names.js';

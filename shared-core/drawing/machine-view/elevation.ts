@@ -1,7 +1,7 @@
 import type { Unit } from '../../length/units.js';
 import { boxOf, grow } from '../boxes.js';
 import { runningDimension } from '../dimensions.js';
-import { figure } from '../figures.js';
+import { figure } from '../../length/show.js';
 import type { Box } from '../scene.js';
 import { mm } from '../view.js';
 import type { Stage } from './stage.js';

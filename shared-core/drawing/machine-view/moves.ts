@@ -2,7 +2,7 @@ import type { Unit } from '../../length/units.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
 import type { Stroke } from '../../machining/replay/bore.js';
 import { boxOf } from '../boxes.js';
-import { figure } from '../figures.js';
+import { figure } from '../../length/show.js';
 import { textWidth } from '../lettering.js';
 import type { Box, Point } from '../scene.js';
 import { isSameLay, type Stage } from './stage.js';

@@ -3,7 +3,7 @@ import { around, boxOf, contains, grow } from '../boxes.js';
 import { runningDimension, type Lane } from '../dimensions.js';
 import { aboutBore } from '../hole-table.js';
 import type { Drawn } from '../drawn.js';
-import { figure, figureWithUnit } from '../figures.js';
+import { figure, showLength } from '../../length/show.js';
 import { textWidth } from '../lettering.js';
 import type { Box, Point } from '../scene.js';
 import { mm } from '../view.js';
@@ -201,8 +201,8 @@ export function aboutSpindles(stage: Stage, drawn: Drawn): SceneSpindle[] {
       diameter === null
         ? 'empty.'
         : bore === null
-          ? `loaded with Ø ${figureWithUnit(diameter, drawn.unit)}; comes ${comeWords(stroke.setUp)} beside the panel.`
-          : `loaded with Ø ${figureWithUnit(diameter, drawn.unit)}. ${aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit)}`;
+          ? `loaded with Ø ${showLength(diameter, drawn.unit)}; comes ${comeWords(stroke.setUp)} beside the panel.`
+          : `loaded with Ø ${showLength(diameter, drawn.unit)}. ${aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit)}`;
     return { key, head, spindle, diameter, about: `${name}: ${does}` };
   });
 }

@@ -1,6 +1,6 @@
 import type { Unit } from '../../length/units.js';
 import { boxOf } from '../boxes.js';
-import { figure } from '../figures.js';
+import { figure } from '../../length/show.js';
 import { textWidth } from '../lettering.js';
 import type { Point } from '../scene.js';
 import { BAR, type Stage } from './stage.js';

@@ -1,7 +1,7 @@
 import { listed } from '../../findings/words.js';
 import type { Panel } from '../../carcass/model.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
-import { figureWithUnit } from '../figures.js';
+import { showLength } from '../../length/show.js';
 import { frameOf, shapeBox } from '../bore-map.js';
 import { around, grow } from '../boxes.js';
 import type { Drawn } from '../drawn.js';
@@ -120,7 +120,7 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
   const { stroke, layout, holes } = acted;
   const { setUp, step } = stroke;
   const { unit } = drawn;
-  const show = (length: number): string => figureWithUnit(length, unit);
+  const show = (length: number): string => showLength(length, unit);
   const lie = lieWords(panel, setUp, step, unit);
   const move = moveWords(panel, acted, unit);
   const bore = boreWords(acted, unit);

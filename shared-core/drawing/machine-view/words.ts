@@ -3,7 +3,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/setup-sheet.js';
-import { figureWithUnit } from '../figures.js';
+import { showLength } from '../../length/show.js';
 import { edgeWord, endWord, sentence, stopCalled, surfaceWord } from '../words.js';
 import type { Acted, Working } from './strokes.js';
 
@@ -25,7 +25,7 @@ export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): st
 
 /** Where an index move has brought the end: '736 mm past row-left'. */
 export function movedWords(setUp: SetUp, step: Step, unit: Unit): string {
-  return `${figureWithUnit(Math.abs(step.moved), unit)} ${isPast(setUp, step) ? 'past' : 'short of'} ${stopCalled(step.stop)}`;
+  return `${showLength(Math.abs(step.moved), unit)} ${isPast(setUp, step) ? 'past' : 'short of'} ${stopCalled(step.stop)}`;
 }
 
 /** Whether an index move has pushed the end over its stop, not away from it. */
@@ -35,7 +35,7 @@ function isPast({ stops }: SetUp, { stop, moved }: Step): boolean {
 
 /** '736 mm to the left, 23 pitches, onto the pins in the row' */
 export function indexWords({ machine }: SetUp, by: Micrometres, unit: Unit): string {
-  const way = `${figureWithUnit(Math.abs(by), unit)} to the ${by < 0 ? 'left' : 'right'}`;
+  const way = `${showLength(Math.abs(by), unit)} to the ${by < 0 ? 'left' : 'right'}`;
   if (machine.kind !== 'line') return way;
   const pitches = Math.round(Math.abs(by) / machine.pitch);
   const counted = `${way}, ${pitches} ${pitches === 1 ? 'pitch' : 'pitches'}`;
@@ -127,7 +127,7 @@ export function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindl
 /** 'Spindles 1, 6, 10 and 15 bore 4 holes Ø 8 mm, 12 mm deep.' */
 export function boreWords({ stroke, working }: Acted, unit: Unit): string {
   const { setUp } = stroke;
-  const show = (length: Micrometres): string => figureWithUnit(length, unit);
+  const show = (length: Micrometres): string => showLength(length, unit);
   const depth = setUp.through ? 'through' : `${show(setUp.depth)} deep`;
   const bores = working.filter(({ makes }) => makes !== null);
   const parts = diametersOf(bores).map((diameter) => {

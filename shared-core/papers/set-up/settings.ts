@@ -1,5 +1,5 @@
 import { listed } from '../../findings/words.js';
-import { figureWithUnit } from '../../drawing/figures.js';
+import { showLength } from '../../length/show.js';
 import { headName } from '../../drawing/machine-view/words.js';
 import { stopCalled } from '../../drawing/words.js';
 
@@ -43,7 +43,7 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
   const heads = headsSet(setUp);
   const at = (name: string, place: Micrometres, about: string, stands: Micrometres | null | undefined): Setting => ({
     name,
-    value: figureWithUnit(place, unit),
+    value: showLength(place, unit),
     about,
     changed: stands !== place,
   });
@@ -64,7 +64,7 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
 function stops({ planned: { setUp, changes } }: InOrder, unit: Unit): readonly Setting[] {
   return setUp.stops.map(({ name, side, position }) => ({
     name: stopCalled(name),
-    value: figureWithUnit(position, unit),
+    value: showLength(position, unit),
     about: `from its face to ${stopDatum(setUp.machine, side)}`,
     changed: changes.stops.includes(name),
   }));
@@ -84,7 +84,7 @@ function stopDatum(machine: SetUp['machine'], side: SetStop['side']): string {
 }
 
 function depth({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
-  const value = figureWithUnit(setUp.depth, unit);
+  const value = showLength(setUp.depth, unit);
   return { name: 'depth', value: setUp.through ? `through ${value}` : value, about: '', changed: changes.depth };
 }
 

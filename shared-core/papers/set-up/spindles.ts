@@ -2,7 +2,7 @@ import { listed } from '../../findings/words.js';
 import { headName, runsOfNumbers } from '../../drawing/machine-view/words.js';
 
 import type { Micrometres, Unit } from '../../length/units.js';
-import { figureWithUnit } from '../../drawing/figures.js';
+import { showLength } from '../../length/show.js';
 import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
 
 type Machine = SetUp['machine'];
@@ -32,7 +32,7 @@ export function bitWords(
   unit: Unit,
   relation: 'in' | 'into' | 'from' = 'in',
 ): string {
-  if (machine.kind === 'cup') return spindles.map(({ diameter }) => `Ø ${figureWithUnit(diameter, unit)}`).join('');
+  if (machine.kind === 'cup') return spindles.map(({ diameter }) => `Ø ${showLength(diameter, unit)}`).join('');
   const heads = headsSet({ machine, fence });
   const diameters = [...new Set(spindles.map(({ diameter }) => diameter))].sort((a, b) => a - b);
   const parts = diameters.flatMap((diameter) => {
@@ -46,7 +46,7 @@ export function bitWords(
     }
     return [...byHead.values()].map(
       ({ places, heads: here }) =>
-        `Ø ${figureWithUnit(diameter, unit)} ${relation} ${spindleWords(places, machine.spindles)}${headWords(here, heads)}`,
+        `Ø ${showLength(diameter, unit)} ${relation} ${spindleWords(places, machine.spindles)}${headWords(here, heads)}`,
     );
   });
   return listed(parts);

@@ -1,5 +1,5 @@
 import type { Panel } from '../../carcass/model.js';
-import { figure } from '../../drawing/figures.js';
+import { figure } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 
 /** The panels that set-ups speak of, and the units that their owner reads. */

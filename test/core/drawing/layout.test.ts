@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { widestRoom } from '../../../shared-core/drawing/dimensions.js';
 import { crosses } from '../../../shared-core/drawing/boxes.js';
-import { figure, figureWithUnit } from '../../../shared-core/drawing/figures.js';
+import { figure, showLength } from '../../../shared-core/length/show.js';
 import { listFigures } from '../../../shared-core/drawing/hole-table.js';
 import { fitText, textWidth } from '../../../shared-core/drawing/lettering.js';
 import { scaleFor } from '../../../shared-core/drawing/bore-map.js';
@@ -65,7 +65,7 @@ describe('figures', () => {
     expect(figure(um(712), 'in')).toBe('28.031');
     expect(figure(25_400, 'in')).toBe('1');
     expect(figure(um(600.075), 'in')).toBe('23 5/8');
-    expect(figureWithUnit(um(12.5), 'mm')).toBe('12.5 mm');
+    expect(showLength(um(12.5), 'mm')).toBe('12.5 mm');
   });
 
   it('write long series by their step', () => {

@@ -233,6 +233,6 @@ test('the unit of the file is that of bare numbers, the bounds are the same', ()
   expect(value!.value.width.value).toBe(600_075);
   expect(value!.value.range!.value).toEqual({ min: 20_000, max: 80_000 });
   expect(read(box, 'kind: base\nwidth: 600', 'in').told).toEqual([
-    'length-impossible @600@ 600 in is more than the greatest, 196.8504 in. Here belongs a length from 1.9685 in to 196.8504 in.',
+    'length-impossible @600@ 600 in is more than the greatest, 196.85 in. Here belongs a length from 1.969 in to 196.85 in.',
   ]);
 });
