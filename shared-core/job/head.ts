@@ -43,7 +43,12 @@ export function readHead(parts: JobParts): ReadHead {
   const first = readPart(trees.head.root, 'head', unit, said);
   const second = readPart(trees.tail.root, 'tail', unit, said);
   const place: Place = above[0]?.keyPlace ?? { part: 'head', start: 0, end: 0 };
-  said.push(...writtenTwice(above, below), ...carcassesMissing(parts, [...above, ...below], place));
+  said.push(
+    ...writtenTwice(above, below),
+    ...(trees.head.root?.kind === 'list' || trees.head.root?.kind === 'scalar'
+      ? []
+      : carcassesMissing(parts, [...above, ...below], place)),
+  );
   // What a broken text seems to say is not worth telling.
   const judged = said.filter(({ rule }) => !unitUnknown || rule !== 'length-impossible');
   const findings = (broken.length > 0 ? broken : judged).map((one) => sayUnit(one, written));

@@ -21,20 +21,26 @@ function convert(schema: Schema): JsonObject {
 function shape(schema: Schema): JsonObject {
   switch (schema.type) {
     case 'length':
-      return { anyOf: [bareNumber(schema.min, schema.max), { type: 'string', pattern: LENGTH_PATTERN }] };
+      return { anyOf: [bareNumber(schema.min, schema.max), { type: 'string', pattern: anyCase(LENGTH_PATTERN) }] };
     case 'span': {
       const one = LENGTH_PATTERN.slice(1, -1);
       return {
-        anyOf: [bareNumber(schema.min, schema.max), { type: 'string', pattern: `^${one}(?:\\s+to\\s+${one})?$` }],
+        anyOf: [
+          bareNumber(schema.min, schema.max),
+          { type: 'string', pattern: anyCase(`^${one}(?:\\s+to\\s+${one})?$`) },
+        ],
       };
     }
     case 'count':
-      return { type: 'integer', minimum: schema.min, maximum: schema.max };
+      return quotable({ type: 'integer', minimum: schema.min, maximum: schema.max }, '^[-+]?\\d{1,15}$');
     case 'number':
-      return { type: 'number', minimum: schema.min, maximum: schema.max };
+      return quotable(
+        { type: 'number', minimum: schema.min, maximum: schema.max },
+        '^[-+]?(?:\\d{1,15}(?:\\.\\d{0,15})?|\\.\\d{1,15})$',
+      );
     case 'flag':
       // yes, no, on and off are words to a reader of YAML 1.2 and booleans to one of 1.1.
-      return { enum: [true, false, 'yes', 'no', 'on', 'off'] };
+      return { enum: [true, false, ...['yes', 'no', 'on', 'off'].flatMap(casesOf)] };
     case 'text':
       return { type: ['string', 'number', 'boolean', 'null'] };
     case 'name':
@@ -50,6 +56,23 @@ function shape(schema: Schema): JsonObject {
     case 'either':
       return { anyOf: schema.of.map(convert) };
   }
+}
+
+/** A number that may stand in quotes; its bounds are then left to the reading. */
+function quotable(number: JsonObject, pattern: string): JsonObject {
+  return { anyOf: [number, { type: 'string', pattern }] };
+}
+
+/** As people write a word: yes, Yes, YES. */
+function casesOf(word: string): readonly string[] {
+  return [word, `${word[0]!.toUpperCase()}${word.slice(1)}`, word.toUpperCase()];
+}
+
+/** A pattern that takes its units, and `to`, in either case: patterns of JSON Schema have no flags. */
+function anyCase(pattern: string): string {
+  return pattern.replace(/\b(?:mm|inches|inch|in|ft|to)\b/g, (word) =>
+    word.replace(/./g, (letter) => `[${letter}${letter.toUpperCase()}]`),
+  );
 }
 
 function recordShape(schema: RecordSchema<Fields>): JsonObject {

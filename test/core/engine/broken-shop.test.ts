@@ -171,6 +171,11 @@ describe('what is half typed in the head', () => {
     ).toHaveLength(1);
   });
 
+  test('a file that is no map at all is told so, and not what it lacks', () => {
+    const rules = told(NEUTRAL_SHOP_TEXT, '- carcasses\n');
+    expect(rules).toEqual(['error value-wrong', 'info shop-neutral']);
+  });
+
   test('a misspelt `carcasses` is told once', () => {
     expect(told(NEUTRAL_SHOP_TEXT, `shop: own.shop.yaml\n${carcass.replace('carcasses', 'Carcases')}`)).toEqual([
       'error key-unknown',

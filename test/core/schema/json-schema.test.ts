@@ -3,7 +3,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { jobSchema } from '../../../shared-core/job/schema.js';
+import { readTree } from '../../../shared-core/document/read.js';
 import { jsonSchema } from '../../../shared-core/schema/json-schema.js';
+import { readBySchema } from '../../../shared-core/schema/read.js';
 import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral.js';
 import { shopSchema } from '../../../shared-core/shop/schema.js';
 
@@ -67,6 +69,49 @@ describe('what is refused', () => {
     expect(shop(parse('vertical-heads: { a: { spindles: many } }'))).toBe(false);
     expect(shop(parse('bits: [5, 8 mm, x]'))).toBe(false);
     expect(shop(parse('line-drils: {}'))).toBe(false);
+  });
+});
+
+describe('what the reading accepts, the schema accepts', () => {
+  const inCarcass = (key: string): string => `carcasses:\n  a:\n    kind: base\n    width: 600\n    ${key}\n`;
+  const inHead = (key: string): string =>
+    `vertical-heads: { a: { spindles: 5, pitch: 32, depth: 0 to 20, fence: far, from: above, fence-offset: 10, ${key} } }\n`;
+  const stops = (more: string): string => inHead(`stops: { s: { side: left, ${more} } }`);
+  const places: readonly (readonly ['job' | 'shop', string])[] = [
+    ['job', inCarcass('height: @')],
+    ['job', inCarcass('plinth: @')],
+    ['job', inCarcass('fixed-shelves: @')],
+    ['job', inCarcass('fixed-shelves: [@]')],
+    ['job', inCarcass('fixed-shelves: [{ at: 300, bay: @ }]')],
+    ['job', inCarcass('back: @')],
+    ['job', inCarcass('board: @')],
+    ['job', inCarcass('dowels: @')],
+    ['job', `title: @\n${inCarcass('rows: both')}`],
+    ['shop', 'boards: { a: { thickness: @ } }\n'],
+    ['shop', 'bits: [@]\n'],
+    ['shop', 'changeover: { stop: @ }\n'],
+    ['shop', stops('range: @')],
+    ['shop', stops('range: 5, lowers: @')],
+    ['shop', stops('range: 5').replace('spindles: 5', 'spindles: @')],
+  ];
+  const values =
+    `50|"50"|'50'|50.0|+50|50.|5|.5|5.5|"5.5"|yes|Yes|YES|"yes"|true|off|OFF|[50]|[]|50 mm|50MM|50 Mm|4 in|4 IN|4"|4 5/8|50 to 80|50 TO 80|50 to 80 mm|"1' 2"|base|none|x y|{ how: none }|[300, { at: 400 }]|300|2|"2"|[4 IN, 300 MM]|applied|rebated`.split(
+      '|',
+    );
+
+  test.each(places)('%s: %j', (kind, text) => {
+    const [schema, judge] = kind === 'job' ? [jobSchema, job] : [shopSchema, shop];
+    let accepted = 0;
+    for (const value of values) {
+      const written = text.replace('@', value);
+      const { root, problems } = readTree(written, 'shop');
+      const at = { part: 'shop', start: 0, end: 0 } as const;
+      const read = readBySchema(schema, root, { unit: 'mm', part: 'shop', path: [], place: at });
+      if (problems.length + read.findings.length > 0) continue;
+      accepted += 1;
+      expect(judge(parse(written)) ? [] : judge.errors, value).toEqual([]);
+    }
+    expect(accepted).toBeGreaterThan(1);
   });
 });
 
