@@ -29,6 +29,11 @@ export interface SetUp {
   readonly stops: readonly SetStop[];
   readonly extension: boolean;
   readonly depth: Micrometres;
+  /**
+   * Thickness of the panels that the depth stop is set for, where the bits come from above: the head stops at a level over the
+   * table, so another thickness would be bored to another depth. null or left out where any thickness will do.
+   */
+  readonly thickness?: Micrometres | null;
   /** True where the depth stop lets the bit come out on the other side. */
   readonly through: boolean;
   readonly runs: readonly Run[];

@@ -38,7 +38,7 @@ test('over the file, when it is looked at: set-ups and changeover time; it opens
   expect(client.text(kitchen).split('\n')[head!.range.start.line]).toMatch(/^title:/);
   const { command } = await resolved(head!);
   expect(command).toEqual({
-    title: '33 set-ups · changeovers 2 h 46 min 30 s',
+    title: '34 set-ups · changeovers 2 h 48 min',
     tooltip: 'Going to each machine once, no order takes less.',
     command: 'borewright.showSetupList',
     arguments: [kitchen],

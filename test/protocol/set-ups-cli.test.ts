@@ -237,10 +237,10 @@ describe('as text', () => {
     const { code, out, err } = run('setups', 'kitchen.carcass.yaml');
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toMatch(
-      /^Kitchen and back workshop\n33 set-ups, \d+ strokes; changeovers 2 h 46 min 30 s in all; going to each machine once, no order takes less\.\nReplayed/,
+      /^Kitchen and back workshop\n34 set-ups, \d+ strokes; changeovers 2 h 48 min in all; going to each machine once, no order takes less\.\nReplayed/,
     );
     const sheets = out.split(/^=+\nSet-up /m).slice(1);
-    expect(sheets).toHaveLength(33);
+    expect(sheets).toHaveLength(34);
     for (const sheet of sheets) {
       expect(sheet.indexOf('isolate it from power')).toBeGreaterThan(0);
       expect(sheet.indexOf('isolate it from power')).toBeLessThan(sheet.indexOf('depth'));

@@ -42,7 +42,7 @@ export function changesBetween(before: Batch | null, after: Batch): Changes {
     stops,
     fences,
     bits,
-    depth: stood?.depth !== after.depth || stood.through !== after.through,
+    depth: stood?.depth !== after.depth || stood.through !== after.through || stood.thickness !== after.thickness,
     extension: after.extension !== (stood?.extension ?? false),
   };
 }

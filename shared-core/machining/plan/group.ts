@@ -1,3 +1,4 @@
+import type { Micrometres } from '../../length/units.js';
 import type { SetStop } from '../setup-sheet.js';
 import { groupBy } from './numbers.js';
 import { emptyLoad, mergeLoads, type Load } from './load.js';
@@ -12,6 +13,8 @@ export interface Chosen {
 
 /** What will become one set-up: operations that can all be run without touching the machine. */
 export interface Batch extends Pick<Operation, 'machine' | 'fence' | 'height' | 'depth' | 'through' | 'stage'> {
+  /** Thickness of the panels that the depth is set for; null where any will do. */
+  readonly thickness: Micrometres | null;
   readonly stops: readonly SetStop[];
   readonly extension: boolean;
   readonly load: Load;
@@ -19,15 +22,24 @@ export interface Batch extends Pick<Operation, 'machine' | 'fence' | 'height' | 
 }
 
 /**
- * Sorts operations into as few batches as a first-fit by falling size finds. Operations that share machine, fence, height and
- * depth may share a batch when their bits go together and the shop has the stops. A way that meets a stop already set is
+ * A depth stop ends the travel of its head. From above that leaves the bit at a level over the table, which is the right depth
+ * in one thickness only; from below, and in an end, the panel lies against what the depth is counted from.
+ */
+function thicknessFor({ machine, through, blank }: Operation): Micrometres | null {
+  const fromAbove = machine.kind === 'cup' || (machine.kind !== 'horizontal' && machine.from === 'above');
+  return fromAbove && !through ? blank.thickness : null;
+}
+
+/**
+ * Sorts operations into as few batches as a first-fit by falling size finds. Operations that share machine, fence, height,
+ * depth and what it is set for may share a batch when their bits go together and the shop has the stops. A way that meets a stop already set is
  * preferred, so that left and right panels end up on mirrored stops of one set-up.
  */
 export function groupOperations(operations: readonly Operation[]): Batch[] {
   const groups = groupBy(
     operations,
     (o) =>
-      `${o.machine.kind}|${o.machine.name}|${o.fence.join()}|${o.height}|${o.through ? 'through' : o.depth}|${o.stage}`,
+      `${o.machine.kind}|${o.machine.name}|${o.fence.join()}|${o.height}|${o.through ? 'through' : o.depth}|${thicknessFor(o)}|${o.stage}`,
   );
   const batches: Batch[] = [];
   for (const group of groups.values()) {
@@ -86,6 +98,7 @@ function emptyBatch(operation: Operation): Batch {
     depth,
     through,
     stage,
+    thickness: thicknessFor(operation),
     stops: [],
     extension: false,
     load: emptyLoad(machine),

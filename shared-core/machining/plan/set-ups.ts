@@ -24,12 +24,12 @@ export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
   return groupOperations(operations)
     .sort((a, b) => a.stage - b.stage || rankOf(a) - rankOf(b))
     .map((batch) => {
-      const { machine, fence, height, stops, extension, depth, through } = batch;
+      const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
       const number = (counted.get(machine.name) ?? 0) + 1;
       counted.set(machine.name, number);
       const runs = runsOf(batch, rank);
       const id = `${machine.name}-${number}`;
-      return { setUp: { id, machine, fence, height, stops, extension, depth, through, runs }, batch };
+      return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
     });
 }
 

@@ -132,7 +132,7 @@ export function standingSpindles(setUp: SetUp): StandingSpindle[] {
 
 /**
  * A loaded spindle at the bottom of its stroke. A depth stop limits the travel of the head, so from above it leaves the bit
- * at a level over the table that is right for the blank as drawn.
+ * at a level over the table that is right for the thickness it is set for; where the sheet names none, for the blank as drawn.
  */
 export function bitDown(setUp: SetUp, blank: Blank, loaded: Spindle, names: SettingNames, stray: Stray): Bit {
   const { machine, depth } = setUp;
@@ -145,5 +145,8 @@ export function bitDown(setUp: SetUp, blank: Blank, loaded: Spindle, names: Sett
   const along = x + stray('drill', loaded.along);
   const across = stray('drill', loaded.across);
   if (machine.kind === 'horizontal') return { tip: [along, -depth, z + across], direction };
-  return { tip: [along, y + across, direction === UP ? depth : blank.thickness - depth], direction };
+  return {
+    tip: [along, y + across, direction === UP ? depth : (setUp.thickness ?? blank.thickness) - depth],
+    direction,
+  };
 }

@@ -67,6 +67,38 @@ describe('sides and their mirror images', () => {
   });
 });
 
+describe('one depth stop, one thickness', () => {
+  const mixed = `carcasses:
+  thin: { kind: wall, width: 600, joint: dowel-8x30 }
+  thick: { kind: wall, width: 600, joint: dowel-8x30, board: birch-19 }
+`;
+  const thicknessesIn = (shop: Shop): Set<number>[] => {
+    const jobs = readJob(mixed, shop);
+    const thicknessOf = (carcass: string, panel: string): number =>
+      jobs.find(({ spec }) => spec.name.value === carcass)!.carcass.panels.find(({ key }) => key === panel)!.thickness;
+    return setUpsOf(jobs.map((one) => one.operations)).flatMap(({ setUp: { machine, runs } }) =>
+      machine.kind === 'line' ? [new Set(runs.map(({ carcass, panel }) => thicknessOf(carcass, panel)))] : [],
+    );
+  };
+
+  test('where the bits come from above, since the head stops over the table', () => {
+    expect(thicknessesIn(shed).map((found) => [...found])).toEqual([[mm(16)], [mm(19)]]);
+  });
+  test('where they come from below one setting serves both', () => {
+    const rowOffset = { ...shed, habits: { ...shed.habits, rowOffset: mm(8) } };
+    const machines = new Map(rowOffset.machines);
+    const rowDrill = machines.get('row-drill') as LineDrill;
+    machines.set('row-drill', { ...rowDrill, from: 'below' });
+    expect(thicknessesIn({ ...rowOffset, machines }).map((found) => [...found])).toEqual([[mm(16), mm(19)]]);
+  });
+  test('another thickness is another setting of the depth', () => {
+    const sheets = setUpsOf(readJob(mixed, shed).map((one) => one.operations)).filter(
+      ({ setUp }) => setUp.machine.kind === 'line',
+    );
+    expect(changesBetween(sheets[0]!.batch, sheets[1]!.batch).depth).toBe(true);
+  });
+});
+
 test('stops of one hand never stand past each other where their ranges let them do otherwise', () => {
   const job = cupboard.replace('base, width: 600', 'tall, width: 900, dividers: 2, fixed-shelves: [360, 680, 1000]');
   const borer = shed.machines.get('borer-up');

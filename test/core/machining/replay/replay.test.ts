@@ -47,6 +47,24 @@ describe('hand-worked examples', () => {
     ]);
   });
 
+  /** The head stops 16 - 12 = 4 over the table: in a board of 19 the bit is then 15 deep. From below, 12 are 12. */
+  it('bores a thicker panel deeper than the depth stop is set for, but not from below', () => {
+    const sheet = setUp(
+      VERTICAL,
+      { fence: [53], stops: { 'near-left': 8 }, depth: 12 },
+      { left: [step({ down: 'outside', edge: 'front', end: 'reference-end', stop: 'near-left' }, [0], 8)] },
+    );
+    const thick = blank(720, 560, 19, 'right');
+    expect(replay({ ...sheet, thickness: mm(16) }, 'left', LEFT)).toEqual(['inside 53 8 8 12']);
+    expect(replay({ ...sheet, thickness: mm(16) }, 'left', thick)).toEqual(['inside 53 8 8 15']);
+    const below = setUp(
+      { ...VERTICAL, from: 'below' },
+      { fence: [53], stops: { 'near-left': 8 }, depth: 12 },
+      { left: [step({ down: 'inside', edge: 'front', end: 'far-end', stop: 'near-left' }, [0], 8)] },
+    );
+    expect(replay({ ...below, thickness: mm(16) }, 'left', thick)).toEqual(['inside 53 712 8 12']);
+  });
+
   /** The right side is the mirror image: v = u x t = (-Y) x (+Z) = -X, so its bottom end lies right, at the right stop. */
   it('needs the mirrored stop for the right side, and refuses the left one', () => {
     const on = (name: string, end: Step['end']): SetUp =>
