@@ -36,8 +36,8 @@ export const rowUnbalanced: CarcassRule = {
         panel: row.panel,
         message:
           `The rows of ${listed(panels)} start ${show(context, row.offset)} from the bottom end and stop ${show(context, rest)} ` +
-          `short of the top end (length ${show(context, length)}, pitch ${show(context, row.pitch)}): not balanced, so the two ends ` +
-          `need two stop settings. Change the row offset or the height.`,
+          `short of the top end (length ${show(context, length)}, pitch ${show(context, row.pitch)}): not balanced, so one stop ` +
+          `setting does not serve both ends. Change the row offset or the height.`,
         bores: boresOfGroups(context, new Set(same.map((one) => one.id))),
         repairs: repairs(context, row, panels, length),
       };
