@@ -10,7 +10,7 @@ import { bandsOf, boardsOf, checkDowels, fittingsOf } from './materials.js';
 import type { Shop } from './model.js';
 import { Names } from './names.js';
 import { shopSchema, type ShopInput } from './schema.js';
-import { hidesNames, unreadOf, writtenNames } from './unread.js';
+import { hidesNames, unreadOf, withAllStops, writtenNames } from './unread.js';
 
 export interface ReadShop {
   /** Always usable: what could not be read is filled in from the built-in shop. */
@@ -41,7 +41,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     boards: filled(boardsOf(input, names), written.boards, base?.boards),
     bands: filled(bandsOf(input, names), written.bands, base?.bands),
     fittings: filled(fittingsOf(input, names), written.fittings, base?.fittings),
-    machines: filled(machinesOf(input, names), written.machines, base?.machines),
+    machines: filled(withAllStops(machinesOf(input, names), root), written.machines, base?.machines),
   };
   const unread = unreadOf(written, stock);
   const shop: Shop = {

@@ -1,5 +1,5 @@
 import type { MapEntry, TreeNode } from '../document/tree.js';
-import type { Fitting, MachineKind, Shop, Unread } from './model.js';
+import type { Fitting, Machine, MachineKind, Shop, Unread } from './model.js';
 
 type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'machines'>;
 
@@ -32,6 +32,23 @@ export function writtenNames(root: TreeNode | null): Unread {
     fittings: byKind(FITTINGS),
     machines: byKind(MACHINES),
   };
+}
+
+/** The machines of which every stop could be read: without one that it has, a machine would seem to lack reach. */
+export function withAllStops(
+  machines: ReadonlyMap<string, Machine>,
+  root: TreeNode | null,
+): ReadonlyMap<string, Machine> {
+  const sections = entriesOf(root).filter(({ key }) => Object.hasOwn(MACHINES, key));
+  const written = new Map(
+    sections.flatMap(({ value }) => entriesOf(value).map((one) => [one.key, one.value] as const)),
+  );
+  const isWhole = (machine: Machine): boolean => {
+    if (!('stops' in machine)) return true;
+    const stops = entriesOf(entriesOf(written.get(machine.name)).find(({ key }) => key === 'stops')?.value);
+    return stops.every(({ key }) => machine.stops.some(({ name }) => name === key));
+  };
+  return new Map([...machines].filter(([, machine]) => isWhole(machine)));
 }
 
 /** Of the written names those that nothing could be read for. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Engine } from '../../../shared-core/engine.js';
 import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral.js';
+import { shopSchema } from '../../../shared-core/shop/schema.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 
 const JOB =
@@ -19,12 +20,15 @@ const lineOf = (text: string, words: string): number => text.slice(0, text.index
 
 describe('one wrong figure of a machine', () => {
   test('a range out of bounds keeps the machine, with what of the range can be', () => {
-    const text = NEUTRAL_SHOP_TEXT.replace('    setback: 20 to 80', '    setback: 20 to 600');
+    const text = NEUTRAL_SHOP_TEXT.replace('    setback: 20 to 80', '    setback: 20 to 9000');
     const { shop, findings } = readShop(text);
     expect(findings.map(({ rule, place }) => [rule, text.slice(place.start, place.end)])).toEqual([
-      ['length-impossible', '20 to 600'],
+      ['length-impossible', '20 to 9000'],
     ]);
-    expect(shop.machines.get('row-drill')).toMatchObject({ kind: 'line', setback: { min: 20_000, max: 500_000 } });
+    expect(shop.machines.get('row-drill')).toMatchObject({
+      kind: 'line',
+      setback: { min: 20_000, max: shopSchema.fields['line-drills'].schema.item.fields.setback.schema.max },
+    });
     expect(told(text)).toEqual(['warning shop-broken']);
   });
 
@@ -53,6 +57,19 @@ describe('one wrong figure of a machine', () => {
         .some(({ setUp }) => setUp.machine.name === 'row-drill'),
     ).toBe(false);
   });
+
+  test.each(['range: 0 to x', 'range: -5', 'side: lft, range: 0 to 800'])(
+    'a stop with %s: the machine is not judged without it',
+    (bad) => {
+      const text = NEUTRAL_SHOP_TEXT.replace(
+        /(horizontal-heads:[^]*?side: left,) range: [^,}]*/,
+        (_, before: string) => (bad.startsWith('side') ? before.replace(/side: left,$/, bad) : `${before} ${bad}`),
+      );
+      expect(readShop(text).findings).toHaveLength(1);
+      expect(told(text)).toEqual(['error shop-broken']);
+      expect(analyse(text).findings()[0]!.finding.message).toContain('the horizontal head ‘end-head’ cannot be read');
+    },
+  );
 
   test('a shop that truly has no such machine is still told', () => {
     const text = NEUTRAL_SHOP_TEXT.replace(/^line-drills:[^]*?^cup-borers/m, 'cup-borers').replace(
