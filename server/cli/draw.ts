@@ -22,11 +22,14 @@ export function draw(args: readonly string[]): Outcome {
   const folder = options.out;
   const job = openJob(path);
   const { analysis } = job;
-  const carcasses = analysis.carcasses.map(({ name, carcass, boring, findings }) => ({
+  const carcasses = analysis.carcasses.map(({ name, spec, carcass, boring, findings }) => ({
     name,
     panels: (carcass?.panels ?? []).flatMap((panel): DrawnPanel[] => {
       if (carcass === null || boring === null) return [];
-      const scene = boreMapScene({ name, carcass, boring, findings, unit: analysis.unit }, panel.key);
+      const scene = boreMapScene(
+        { name, carcass, boring, findings, note: spec?.note ?? '', unit: analysis.unit },
+        panel.key,
+      );
       if (scene === null) return [];
       return [{ name: panel.key, file: `${fileName(name)}-${fileName(panel.key)}.svg`, scene }];
     }),

@@ -1,5 +1,6 @@
 import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel, Point3 } from '../../shared-core/carcass/model.js';
+import { grooveNotes } from '../../shared-core/drawing/bore-map.js';
 import { holeGroups, tableCells, tableHeads } from '../../shared-core/drawing/hole-table.js';
 import { endWord } from '../../shared-core/drawing/words.js';
 import type { CarcassAnalysis } from '../../shared-core/engine.js';
@@ -46,6 +47,7 @@ function carcassJson({ name, spec, carcass, boring }: CarcassAnalysis): readonly
       width: mm(spec.width.value),
       height: mm(spec.height.value),
       depth: mm(spec.depth.value),
+      ...(spec.note === '' ? {} : { note: spec.note }),
       panels: carcass.panels.map((panel) => panelJson(panel, boring.bores)),
     },
   ];
@@ -91,9 +93,11 @@ function asText({ analysis }: OpenJob): string {
       const onEnds = groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end')));
       const heads = tableHeads(unit, endWord(panel, 'reference-end'), onEnds);
       const holes = groups.length === 0 ? [] : [heads, ...groups.map(({ line }) => tableCells(line))];
-      return [`  ${panel.key}: ${size}, to cut ${cut}, ${panel.board.name}`, ...columns(holes), ''];
+      const grooves = grooveNotes(panel, unit).map((words) => `    ${words}`);
+      return [`  ${panel.key}: ${size}, to cut ${cut}, ${panel.board.name}`, ...grooves, ...columns(holes), ''];
     });
-    return [`${name}: ${spec.kind.value}, ${box}`, '', ...panelLines];
+    const note = spec.note === '' ? [] : [`Note: ${spec.note}`];
+    return [`${name}: ${spec.kind.value}, ${box}`, ...note, '', ...panelLines];
   });
   return lines.join('\n');
 }

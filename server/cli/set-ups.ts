@@ -138,13 +138,27 @@ function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay): string {
   return [
     ...title,
     totalsWords(plan),
-    `Replayed on the sheets alone: ${replay.panels} panels, ${replay.holes} holes, all as in their bore maps.`,
+    replayWords(analysis, replay),
+    ...analysis
+      .planned()
+      .flatMap(({ name, spec }) => (spec === null || spec.note === '' ? [] : [`Note on ${name}: ${spec.note}`])),
     ...unreachableText(analysis),
     '',
     sheetsAsText(plan, jobWords(analysis), (carcass, panel) =>
       replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel),
     ),
   ].join('\n');
+}
+
+/** What the replay has proven, and of how many holes there is nothing to prove. */
+function replayWords(analysis: JobAnalysis, { panels, holes, notReplayed }: JobReplay): string {
+  const unbored = unboredHoles(analysis).reduce((sum, { count }) => sum + count, 0);
+  const left = [
+    ...(unbored > 0 ? [`${counted(unbored, 'hole')} on no sheet`] : []),
+    ...(notReplayed.length > 0 ? [`${counted(notReplayed.length, 'panel')} not to be bored`] : []),
+  ];
+  const rest = left.length === 0 ? '' : `; ${left.join(', ')}, see below`;
+  return `Replayed on the sheets alone: ${panels} panels, ${holes} holes, all as in their bore maps${rest}.`;
 }
 
 function unreachableText(analysis: JobAnalysis): readonly string[] {

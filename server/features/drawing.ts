@@ -94,6 +94,7 @@ function sceneOf(
     carcass: carcass.carcass,
     boring: carcass.boring,
     findings: carcass.known,
+    note: carcass.spec?.note ?? '',
     unit: analysis.unit,
   };
   if (view === 'sheet') return sheetScene(drawn, medium);

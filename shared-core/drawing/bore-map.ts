@@ -3,7 +3,7 @@ import { isFace } from '../boring/surface.js';
 import type { Bore } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import { figure, showLength } from '../length/show.js';
-import type { Micrometres } from '../length/units.js';
+import type { Micrometres, Unit } from '../length/units.js';
 import { around, boxOf, contains, grow } from './boxes.js';
 import { runningDimension, spanDimension, widestRoom, type Feature, type Lane } from './dimensions.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from './drawn.js';
@@ -137,21 +137,30 @@ function captionOf(view: PanelView): string {
 function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[] {
   const { panel, seen } = view;
   const { unit } = drawn;
-  const show = (length: Micrometres): string => showLength(length, unit);
   const other = seen === 'inside' ? 'outside' : 'inside';
-  const notes = panel.grooves.map(({ from, to, depth }) => {
-    const kind = to >= panel.width ? 'Rebate' : 'Groove';
-    return `${kind} on the inside face, ${figure(from, unit)} to ${show(to)} from the front edge, ${show(depth)} deep.`;
-  });
+  const notes = [...ownNote(drawn), ...grooveNotes(panel, unit)];
   if (bores.some(({ face, through }) => face === other && !through))
     notes.push(`Dashed circles are bored from the ${other} face.`);
-  if (shownEnds(bores).length > 0) notes.push('Ends are folded out; across them, figures count from the outside face.');
+  if (shownEnds(bores).length > 0)
+    notes.push(`Ends are folded out; across them, figures count from the ${surfaceWord(panel, 'outside')}.`);
   notes.push(
     `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${endWord(panel, 'reference-end')}.`,
   );
   if (bores.length > 0) notes.push(CAUTION);
   return notes;
 }
+
+/** Where each groove or rebate of a panel runs, one sentence each. */
+export function grooveNotes(panel: Panel, unit: Unit): readonly string[] {
+  return panel.grooves.map(({ from, to, depth }) => {
+    const kind = to >= panel.width ? 'Rebate' : 'Groove';
+    const run = `${figure(from, unit)} to ${showLength(to, unit)} from the front edge`;
+    return `${kind} on the inside face, ${run}, ${showLength(depth, unit)} deep.`;
+  });
+}
+
+/** The remark that the job has for the carcass. */
+export const ownNote = ({ note = '' }: Drawn): readonly string[] => (note === '' ? [] : [`Note: ${note}`]);
 
 export const CAUTION =
   'Boring can injure: isolate the machine before you change bits, keep hands clear of spindles and clamps, hold small parts in a fixture, guard eyes, ears and lungs. The machine’s manual and local rules decide.';

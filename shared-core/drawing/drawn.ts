@@ -12,6 +12,8 @@ export interface Drawn {
   readonly carcass: Carcass;
   readonly boring: BoreMap;
   readonly findings: readonly Finding[];
+  /** What the owner wants every paper of the carcass to say; '' for nothing. */
+  readonly note?: string;
   /** Unit of every figure on the drawing. */
   readonly unit: Unit;
 }

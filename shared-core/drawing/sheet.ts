@@ -1,6 +1,6 @@
 import type { Panel } from '../carcass/model.js';
 import type { Box, Medium, Scene, Shape } from './scene.js';
-import { CAUTION, SCALES, frameOf, shapeBox, sizeText } from './bore-map.js';
+import { CAUTION, SCALES, frameOf, ownNote, shapeBox, sizeText } from './bore-map.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from './drawn.js';
 import { around, grow } from './boxes.js';
 import { holeGroups, tableHeads } from './hole-table.js';
@@ -76,6 +76,7 @@ export function sheetScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
     table: numbered.flat().map(({ line }) => line),
     findings,
     notes: [
+      ...ownNote(drawn),
       'Ends are folded out; across them, figures count from the outside face. Dashed circles are bored from the face that lies down.',
       'The reference end is the bottom of an upright panel and the left end of any other.',
       ...(bores > 0 ? [CAUTION] : []),

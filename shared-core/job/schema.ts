@@ -126,7 +126,7 @@ export const carcassSchema = record('carcass', 'One carcass: a box without front
       base: 'Stands on the floor, closed by rails under a worktop.',
       wall: 'Hangs on the wall.',
       tall: 'Stands on the floor, higher than a worktop.',
-      drawer: 'Stands on the floor and takes drawers: rows, no shelves.',
+      drawer: 'Stands on the floor and takes drawers; made like a base carcass.',
       open: 'Without fronts: rows only where a loose shelf needs them.',
     }),
   ),

@@ -194,6 +194,17 @@ describe('panels', () => {
     const { out } = run('panels', 'kitchen.carcass.yaml');
     expect(out).toMatch(/^sink: base, 600 x 720 x 560 mm$/m);
     expect(out).toMatch(/front row/);
+    expect(out).toMatch(/Groove on the inside face, 541 to 544 mm from the front edge, 8 mm deep\./);
+  });
+
+  test('a note stands on every paper of its carcass', () => {
+    folder.write('noted.carcass.yaml', 'carcasses:\n  a: { kind: base, width: 600, note: Mind the pipe. }\n');
+    expect(run('panels', 'noted.carcass.yaml').out).toMatch(/^Note: Mind the pipe\.$/m);
+    const json = JSON.parse(run('panels', 'noted.carcass.yaml', '--format', 'json').out) as { carcasses: object[] };
+    expect(json.carcasses[0]).toMatchObject({ note: 'Mind the pipe.' });
+    expect(run('setups', 'noted.carcass.yaml').out).toMatch(/^Note on a: Mind the pipe\.$/m);
+    run('draw', 'noted.carcass.yaml', '--out', 'noted');
+    expect(readFileSync(join(folder.path, 'noted', 'a-left.svg'), 'utf8')).toContain('Note: Mind the pipe.');
   });
 
   test('a carcass that cannot be worked out is left out and told of', () => {
