@@ -12,7 +12,7 @@ const run = (carcass: string, panel: string, strokes: number, content = `${carca
   content,
   range: null,
   steps: Array.from({ length: strokes }, () => ({
-    words: 'Bottom end at near-left',
+    words: 'bottom end at near-left',
     lowered: [],
     held: true,
     holes: 4,
@@ -104,13 +104,24 @@ describe('the figures of a step', () => {
 
   it('begin with the stop that it uses, and end with those that it does not', () => {
     const figures = figuresOf({ settings, stops: [stop('near'), stop('long')] }, 'long');
+    expect(figures[0]).toMatchObject({ used: true, aside: false });
     expect(figures.map(({ name }) => name)).toEqual(['long', 'fence', 'depth', 'bits', 'near']);
     expect(figures.filter(({ aside }) => aside).map(({ name }) => name)).toEqual(['near']);
     expect(settings.map(({ name }) => name)).toEqual(['fence', 'near', 'long', 'depth', 'bits']);
   });
 
+  it('know a stop that is shown with its noun', () => {
+    const shown = [setting('depth'), setting('stop A'), setting('stop C')];
+    const figures = figuresOf({ settings: shown, stops: [stop('A'), stop('C')] }, 'C');
+    expect(figures.map(({ name, used, aside }) => [name, used, aside])).toEqual([
+      ['stop C', true, false],
+      ['depth', false, false],
+      ['stop A', false, true],
+    ]);
+  });
+
   it('say what comes next: the same panel, another one, or another set-up', () => {
-    expect(nextWords(steps, 0)).toBe('Bottom end at near-left.');
+    expect(nextWords(steps, 0)).toBe('bottom end at near-left.');
     expect(nextWords(steps, 1)).toBe('a, right. Bottom end at near-left.');
     expect(nextWords(steps, 2)).toBe('set-up 2 on up, b, left.');
     expect(nextWords(steps, steps.length - 1)).toBeNull();

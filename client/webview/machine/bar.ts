@@ -155,10 +155,10 @@ export class Bar {
     if (content !== this.shown) {
       this.shown = content;
       this.figures.replaceChildren(
-        ...figures.map(({ name, value, about, aside }) =>
+        ...figures.map(({ name, value, about, used, aside }) =>
           h(
             'div',
-            { class: aside ? 'aside' : name === scene.stop ? 'used' : null },
+            { class: aside ? 'aside' : used ? 'used' : null },
             h('dt', {}, name),
             h('dd', {}, h('span', { class: 'value' }, value), ' ', h('span', { class: 'about' }, about)),
           ),

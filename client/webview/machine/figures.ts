@@ -1,18 +1,22 @@
 import type { ListedSetUp, SetUpSetting } from '../../../shared-core/drawing/set-up-messages.js';
-import { sentence } from '../../../shared-core/drawing/words.js';
+import { sentence, stopCalled } from '../../../shared-core/drawing/words.js';
 import type { OrderedStep } from './order.js';
 
 /** A setting of the machine as it matters to one stroke. */
 export interface StepFigure extends SetUpSetting {
+  /** The stop that the panel is laid against. */
+  readonly used: boolean;
   /** Set, but nothing lies against it in this stroke. */
   readonly aside: boolean;
 }
 
 /** What stands on the machine, for one stroke: the stop that it uses first, stops that it does not use last. */
 export function figuresOf({ settings, stops }: Pick<ListedSetUp, 'settings' | 'stops'>, used: string): StepFigure[] {
-  const stopNames = new Set(stops.map(({ name }) => name));
-  const rank = ({ name }: SetUpSetting): number => (name === used ? 0 : stopNames.has(name) ? 2 : 1);
-  return settings.map((one) => ({ ...one, aside: rank(one) === 2 })).sort((a, b) => rank(a) - rank(b));
+  const stopNames = new Set(stops.map(({ name }) => stopCalled(name)));
+  const rank = ({ name }: SetUpSetting): number => (name === stopCalled(used) ? 0 : stopNames.has(name) ? 2 : 1);
+  return settings
+    .map((one) => ({ ...one, used: rank(one) === 0, aside: rank(one) === 2 }))
+    .sort((a, b) => rank(a) - rank(b));
 }
 
 /** What comes after a stroke: the same panel again, the next panel, or another set-up; null after the last. */

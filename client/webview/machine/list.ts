@@ -1,6 +1,6 @@
 import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../shared-core/drawing/set-up-messages.js';
 import { listed } from '../../../shared-core/findings/words.js';
-import { sentence } from '../../../shared-core/drawing/words.js';
+import { sentence, stopCalled } from '../../../shared-core/drawing/words.js';
 import { h, say } from '../dom.js';
 
 export interface ListActions {
@@ -263,7 +263,7 @@ export class SetUpList {
 /** How the panel is laid for a stroke, and what has to be out of its way. */
 function layWords({ words, lowered, held }: ListedStep): string {
   const more = [
-    ...(lowered.length > 0 ? [`lower ${listed(lowered)}`] : []),
+    ...(lowered.length > 0 ? [`lower ${listed(lowered.map(stopCalled))}`] : []),
     ...(held ? [] : ['hold it in a fixture, no clamp reaches it']),
   ];
   return sentence([words, ...more].join('; '));

@@ -1,4 +1,4 @@
-import { around, boxOf, grow } from '../boxes.js';
+import { around, boxOf, grow, overlap } from '../boxes.js';
 import { textBox, textWidth } from '../lettering.js';
 import type { Box, Point } from '../scene.js';
 import { BAR, HANDS_CLEAR, STOP_LONG, type Stage } from './stage.js';
@@ -156,8 +156,10 @@ export function nameZone(stage: Stage): void {
     steps.map((part) => ({ x: whole.x + stage.p(1.5) + part * (whole.width - width - stage.p(3)), y })),
   );
   const shapes = places.map(({ x, y }) => pen.lettering({ key: 'zone:name', class: 'label' }, ZONE_WORDS, x, y));
-  const free = shapes.find((shape) => pen.isFree(textBox(shape, pen.scale), 0.5));
-  if (free !== undefined) pen.put(free);
+  const free = shapes.filter((shape) => pen.isFree(textBox(shape, pen.scale), 0.5));
+  const borders = zoneBorders(stage);
+  const clear = free.find((shape) => !borders.some((border) => overlap(border, textBox(shape, pen.scale)))) ?? free[0];
+  if (clear !== undefined) pen.put(clear);
 }
 
 /** A clamp from above: a square foot with its diagonals; dashed where it comes down beside the panel. */

@@ -149,7 +149,7 @@ export function comeWords({ machine }: SetUp): 'down' | 'up' | 'out' {
 /** What else is to be seen to in a stroke. */
 export function noteWords({ stroke, layout, working }: Acted): string[] {
   const { setUp } = stroke;
-  const lowered = layout.stops.filter((one) => one.lowered).map(({ name }) => name);
+  const lowered = layout.stops.filter((one) => one.lowered).map(({ name }) => stopCalled(name));
   const beside = working.filter(({ makes }) => makes === null);
   return [
     ...(lowered.length > 0
