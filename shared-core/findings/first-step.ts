@@ -58,8 +58,13 @@ function allowed(context: CarcassContext, machine: Machine, parameter: string): 
   if (parameter === 'fence-offset' && 'fenceOffset' in machine) return showSpan(context, machine.fenceOffset);
   if (parameter === 'height' && machine.kind === 'horizontal') return showSpan(context, machine.height);
   if (parameter === 'depth' && 'depth' in machine && machine.kind !== 'clamp') return showSpan(context, machine.depth);
-  if (parameter === 'spindles' && machine.kind === 'vertical')
-    return `${show(context, machine.fenceOffset.max + (machine.spindles - 1) * machine.pitch)} with ${counted(machine.spindles, 'spindle')}`;
+  if (parameter === 'spindles' && (machine.kind === 'vertical' || machine.kind === 'horizontal')) {
+    const first =
+      machine.kind === 'vertical'
+        ? machine.fenceOffset.max
+        : Math.max(0, ...machine.stops.map(({ range }) => range.max));
+    return `${show(context, first + (machine.spindles - 1) * machine.pitch)} with ${counted(machine.spindles, 'spindle')}`;
+  }
   if (parameter === 'spindles' && 'spindles' in machine) return counted(machine.spindles, 'spindle');
   if (parameter === 'pitch' && 'pitch' in machine) return show(context, machine.pitch);
   if (parameter === 'distance' && machine.kind === 'cup') return showSpan(context, machine.distance);

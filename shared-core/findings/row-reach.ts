@@ -45,14 +45,19 @@ export interface OutOfHeads {
   readonly alone: boolean;
 }
 
-/** What keeps the drill from boring the line with the panel's other one; null for nothing, and past the throat: another rule's matter. */
+/**
+ * What keeps the drill from boring the line with the panel's other one; null for nothing, and past the throat or the panel's
+ * back edge: another rule's matter.
+ */
 export function outOfHeads(
-  { boring, shop }: CarcassContext,
+  context: CarcassContext,
   drill: LineDrill,
   line: RowLine,
   front: Micrometres | null,
 ): OutOfHeads | null {
-  if (line.u > drill.throat) return null;
+  const { boring, shop } = context;
+  const isInWood = line.panels.some((key) => line.u < (panelOf(context, key)?.width ?? 0));
+  if (line.u > drill.throat || !isInWood) return null;
   const alone = !('parameter' in headsOver([line.u], drill, shop.habits.setback));
   if (line.line === 'front' || front === null) {
     if (line.u >= drill.setback.min && line.u <= drill.setback.max) return null;

@@ -55,6 +55,11 @@ export function endOperations(
         };
       });
     if (ways.length > 0) return { fence: [], height: first.v, ways };
+    const deepest = Math.max(...places);
+    if (deepest > Math.max(...stops.map(({ range }) => range.max)) + last * head.pitch) {
+      const reason = 'its spindle line does not reach so far from the squaring stop';
+      return { parameter: 'spindles', needed: deepest, reason };
+    }
     const reason = `no squaring stop on the ${side} puts its spindles over these places`;
     return { parameter: 'stops', needed: first.u, reason };
   });

@@ -131,6 +131,16 @@ const cases: readonly Case[] = [
     says: ['125 mm deep', '32 mm apart'],
   },
   {
+    rule: 'cannot-be-bored', // 80 and 20 pitches of 32 are 720; the upright head is long enough
+    carcass: 'kind: wall\nwidth: 600\ndepth: 800\nrows: none\nback: none\ndowels: [53, 181, 309, 437, 565, 725]',
+    shop: HIGH_FENCE.replace('spindles: 21', 'spindles: 30').replace('60 to 80', '20 to 80'),
+    at: '725',
+    says: [
+      'The 4 dowel bores in bottom and top cannot be bored on level: its spindle line does not reach so far from the squaring stop',
+      '720 mm with 21 spindles, 725 mm is needed',
+    ],
+  },
+  {
     rule: 'cannot-be-bored',
     carcass: 'kind: wall\nwidth: 600\ndowels: [53, 213, 277]\nrows: none',
     shop: HIGH_FENCE,
@@ -653,6 +663,13 @@ describe('what is right is not found fault with', () => {
       : [];
     expect(said).toEqual(expected);
   });
+});
+
+test('a row beyond the back edge is not said to be one that can be bored', () => {
+  const job = check({ rule: '', carcass: 'kind: wall\nwidth: 600\nrear-row: 690', at: '', says: [] });
+  const rules = job.findings().map(({ finding }) => finding.rule);
+  expect(rules).toContain('near-edge');
+  expect(rules).not.toContain('row-distance');
 });
 
 test.each([
