@@ -1,6 +1,7 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { JobAnalysis, ShopAnalysis, ShopReading } from '../shared-core/engine.js';
 import { Engine } from '../shared-core/engine.js';
+import { nearestName } from '../shared-core/schema/nearest.js';
 import type { Files } from './files.js';
 import { baseName, isJob, isShop, normalUri, shopUri } from './files.js';
 
@@ -74,10 +75,16 @@ export class Workspace {
         message: `The shop file ‘${reference}’ is looked for beside this job, which is not saved yet: save it first. The built-in shop is used meanwhile.`,
       };
     }
+    const meant = (): { readonly instead?: string } => {
+      const beside = this.files.beside(jobUri).map(baseName).filter(isShop);
+      const near = nearestName(reference, beside) ?? nearestName(`${reference}.shop.yaml`, beside);
+      return near === null ? {} : { instead: near };
+    };
     if (uri === null) {
       return {
         ok: false,
         message: `‘${reference}’ is no shop file. Write the name of a file beside this one that ends in .shop.yaml.`,
+        ...meant(),
       };
     }
     const open = this.document(uri);
@@ -87,6 +94,7 @@ export class Workspace {
     return {
       ok: false,
       message: `The shop file ‘${reference}’ cannot be read: ${reading.message}. The built-in shop is used in its place.`,
+      ...meant(),
     };
   }
 }

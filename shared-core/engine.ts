@@ -99,7 +99,7 @@ export class Engine {
     const reference = head.head.shopRef;
     if (reference === null) return head.shopUnread ? builtIn([], standIn) : builtIn(noShop(head.head));
     const reading = this.host.readShop(jobUri, reference.value);
-    if (!reading.ok) return builtIn(missingShop(reference, reading.message), standIn);
+    if (!reading.ok) return builtIn(missingShop(reference, reading.message, reading.instead), standIn);
     const read = this.read(reading.text);
     return {
       used: { shop: read.shop, uri: reading.uri, text: reading.text },

@@ -4,6 +4,7 @@ import { duplicateCarcasses } from '../job/duplicates.js';
 import type { JobHead } from '../job/model.js';
 import { KIND_WORDS } from '../shop/habits.js';
 import type { Fitting, Shop, Unread } from '../shop/model.js';
+import { preferred } from '../schema/read.js';
 import type { ReadShop } from '../shop/read.js';
 import { listed } from '../findings/words.js';
 import type { CarcassAnalysis, FileFinding } from './analysis.js';
@@ -23,8 +24,12 @@ export function noShop(head: JobHead): readonly FileFinding[] {
 }
 
 /** The shop that the job names cannot be had. */
-export function missingShop(reference: Located<string>, message: string): readonly FileFinding[] {
-  return [ofJob('shop-missing', 'error', reference.place, message)];
+export function missingShop(reference: Located<string>, message: string, instead?: string): readonly FileFinding[] {
+  const one = ofJob('shop-missing', 'error', reference.place, message);
+  if (instead === undefined) return [one];
+  const { path, place } = reference;
+  const repairs = [preferred(`Use ${instead}`, { kind: 'set', part: place.part, path, text: instead })];
+  return [{ ...one, finding: { ...one.finding, repairs } }];
 }
 
 /** The shop that the job names has faults of its own. */

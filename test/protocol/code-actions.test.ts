@@ -176,3 +176,17 @@ describe('the edits', () => {
     expect(client.applied(uri, action!.edit!)).toBe('boards:\n  oak: { thickness: 19 }\n');
   });
 });
+
+test.each([
+  ['shd.shop.yaml', 'a slip of the finger'],
+  ['shed', 'a name without its ending'],
+])('a shop named %s, %s, is replaced by the file beside the job', async (written) => {
+  const text = `shop: ${written} # ours\ncarcasses:\n  a: { kind: base, width: 600, board: white-16 }\n`;
+  const { uri, found } = await opened(text);
+  expect(found.map(({ code }) => code)).toEqual(['shop-missing']);
+  const [action] = await client.codeActions(uri, whole);
+  expect(action).toMatchObject({ title: 'Use shed.shop.yaml', isPreferred: true });
+  const after = client.applied(uri, action!.edit!);
+  expect(after).toBe(text.replace(written, 'shed.shop.yaml'));
+  expect(await client.open(uri, after)).toEqual([]);
+});
