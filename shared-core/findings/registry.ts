@@ -24,6 +24,7 @@ import { machineUnknown } from './rules/machine-unknown.js';
 import { misfitPastLimit } from './rules/misfit-past-limit.js';
 import { nearEdge } from './rules/near-edge.js';
 import { panelOutOfRange } from './rules/panel-out-of-range.js';
+import { panelPastSheet } from './rules/panel-past-sheet.js';
 import { planReplayDiffers } from './rules/plan-replay-differs.js';
 import { rowDistance } from './rules/row-distance.js';
 import { rowPastReach } from './rules/row-past-reach.js';
@@ -60,6 +61,7 @@ export const rules: readonly CarcassRule[] = [
   boringDepthOutOfRange,
   bitMissing,
   panelOutOfRange,
+  panelPastSheet,
   bandMissing,
   clampTooSmall,
   cannotBeBored,

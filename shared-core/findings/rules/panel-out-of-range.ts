@@ -1,12 +1,11 @@
-import { chosen, chosenBand } from '../../carcass/choices.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
-import type { Located } from '../../document/place.js';
 import type { EdgeName } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { EdgeBander } from '../../shop/model.js';
 import { grouped, isRow, machineFor, onFace } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import { sizeCause, type PanelSide } from '../size-cause.js';
 import { listed, show, showSpan, verb } from '../words.js';
 
 export const panelOutOfRange: CarcassRule = {
@@ -24,14 +23,14 @@ export const panelOutOfRange: CarcassRule = {
     );
     return grouped(
       misfits,
-      (one) => `${one.machine} ${one.what} ${one.size} ${blame(context, one.panel, one.what).place.start}`,
+      (one) => `${one.machine} ${one.what} ${one.size} ${sizeCause(context, one.panel, SIDES[one.what]).place.start}`,
     ).map((same): Found => {
       const { panel, machine, what, size, range, bores } = same[0]!;
       const panels = same.map((one) => one.panel.key);
       const over = size > range.max;
       const limit = range.max === Infinity ? `${show(context, range.min)} and more` : showSpan(context, range);
       return {
-        place: blame(context, panel, what).place,
+        place: sizeCause(context, panel, SIDES[what]).place,
         panel: panel.key,
         message:
           `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${show(context, size)} ${WORDS[what]}; ${machine} takes ${limit}, ` +
@@ -53,6 +52,15 @@ const WORDS: Readonly<Record<Measure, string>> = {
   edge: 'long at a banded edge',
   across: 'wide across a banded edge',
   band: 'in the thickness of its band',
+};
+
+const SIDES: Readonly<Record<Measure, PanelSide>> = {
+  length: 'length',
+  width: 'width',
+  thickness: 'thickness',
+  edge: 'length',
+  across: 'width',
+  band: 'band',
 };
 
 interface Misfit {
@@ -108,24 +116,4 @@ function onBander(bander: EdgeBander, panel: Panel, edge: EdgeName): readonly Mi
 function outside(misfit: Omit<Misfit, 'range'> & { readonly range: Misfit['range'] | null }): readonly Misfit[] {
   const { range, size } = misfit;
   return range === null || (size >= range.min && size <= range.max) ? [] : [{ ...misfit, range }];
-}
-
-/** The written value that gives the panel this size; else the panel’s own place. */
-function blame({ spec }: CarcassContext, panel: Panel, what: Measure): Pick<Located<unknown>, 'place'> {
-  const upright = panel.role === 'left-side' || panel.role === 'right-side' || panel.role === 'divider';
-  const alongHorizontal = what === 'length' || what === 'edge';
-  const acrossPanel = what === 'width' || what === 'across';
-  const value: Located<unknown> =
-    what === 'thickness'
-      ? (chosen(spec, panel.key, 'board') ?? spec.board)
-      : what === 'band'
-        ? (chosenBand(spec, panel.key, 'front') ?? spec.band)
-        : panel.role === 'rail' && acrossPanel
-          ? spec.railWidth
-          : alongHorizontal
-            ? upright
-              ? spec.height
-              : spec.width
-            : spec.depth;
-  return value.written ? value : panel;
 }

@@ -505,6 +505,24 @@ const cases: readonly Case[] = [
     severity: 'error',
   },
   {
+    rule: 'panel-past-sheet', // banding takes 1 mm off the width to cut
+    carcass: 'kind: tall\nwidth: 600\nheight: 2512\nback: none',
+    shop: 'boards: { board-16: { thickness: 16, sheet-length: 2440, sheet-width: 1220 } }',
+    at: '2512',
+    says: ['left and right are to be cut 2512 x 559 mm', 'a sheet of board-16 is 2440 x 1220 mm', 'not come out of it'],
+    severity: 'error',
+    panel: 'left',
+  },
+  {
+    rule: 'panel-past-sheet', // along the grain only
+    carcass: 'kind: wall\nwidth: 1100\nheight: 592',
+    shop: 'boards: { board-16: { thickness: 16, sheet-length: 800, sheet-width: 1200, grain: length } }',
+    at: '1100',
+    says: ['bottom and top are to be cut 1068 x 329 mm', '800 x 1200 mm, its grain along the first'],
+    severity: 'error',
+    panel: 'bottom',
+  },
+  {
     rule: 'panel-out-of-range', // 3000 less two sides of 16
     carcass: 'kind: open\nwidth: 3000',
     at: '3000',

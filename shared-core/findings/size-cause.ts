@@ -1,0 +1,29 @@
+import { chosen, chosenBand } from '../carcass/choices.js';
+import type { Panel } from '../carcass/model.js';
+import type { Located } from '../document/place.js';
+import type { CarcassContext } from './rule.js';
+
+/** What of a panel the text decides. */
+export type PanelSide = 'length' | 'width' | 'thickness' | 'band';
+
+/** The written value that gives the panel this size; else the panel’s own place. */
+export function sizeCause({ spec }: CarcassContext, panel: Panel, side: PanelSide): Pick<Located<unknown>, 'place'> {
+  const value = sizeValue(spec, panel, side);
+  return value.written ? value : panel;
+}
+
+function sizeValue(spec: CarcassContext['spec'], panel: Panel, side: PanelSide): Located<unknown> {
+  const upright = panel.role === 'left-side' || panel.role === 'right-side' || panel.role === 'divider';
+  switch (side) {
+    case 'thickness':
+      return chosen(spec, panel.key, 'board') ?? spec.board;
+    case 'band':
+      return chosenBand(spec, panel.key, 'front') ?? spec.band;
+    case 'length':
+      return upright || panel.role === 'back' ? spec.height : spec.width;
+    case 'width':
+      if (panel.role === 'rail') return spec.railWidth;
+      if (panel.role === 'plinth') return spec.plinth;
+      return panel.role === 'back' ? spec.width : spec.depth;
+  }
+}
