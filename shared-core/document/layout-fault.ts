@@ -33,6 +33,7 @@ const COLON = /:(?=\s|$)/;
 
 /** The fault of layout behind an error of the YAML reader; null where none is plain to see. */
 export function layoutFault(text: string, part: Part, error: YAMLError): LayoutFault | null {
+  if (error.code === 'BAD_INDENT') return betweenColumns(text, part, error.pos[0]);
   if (!KEY_ERRORS.has(error.code)) return null;
   const line = lineAt(text, error.pos[0]);
   const start = line.start + line.column;
@@ -100,6 +101,59 @@ function tooFarIn(text: string, part: Part, line: Line, below: Line): LayoutFaul
     repairs: [repair('Indent it like the line above', rewrites)],
     muteTo: last.next,
   };
+}
+
+/** A key that starts further left than those above it, and further right than what holds them. */
+function betweenColumns(text: string, part: Part, offset: number): LayoutFault | null {
+  const at = lineAt(text, offset);
+  const line = at.content === '' ? nextLine(text, at) : at;
+  if (line === null || !STARTS_WITH_KEY.test(line.content)) return null;
+  let beside: Line | null = null;
+  let holder: Line | null = null;
+  for (let from = line.start; from > 0 && holder === null;) {
+    const above = lineAt(text, from - 1);
+    from = above.start;
+    if (above.content === '') continue;
+    if (above.column <= line.column) holder = above;
+    else if (beside === null || above.column <= beside.column) beside = above;
+  }
+  if (beside === null || holder === null || beside.column === line.column || holder.column === line.column) return null;
+  const nameOf = ({ content }: Line): string => content.split(':')[0]!;
+  const own = KEY_AND_VALUE.test(line.content) ? [line] : withBelow(text, line, line.column);
+  const move = (by: number): readonly Rewrite[] =>
+    own.map(({ start }) =>
+      by > 0 ? { part, start, end: start, text: ' '.repeat(by) } : { part, start, end: start - by, text: '' },
+    );
+  const more = beside.column - line.column;
+  const [deeper, outer] = [nameOf(beside), nameOf(holder)];
+  const indent = {
+    title: `Indent it like \`${deeper}\``,
+    changes: [],
+    rewrites: move(more),
+    preferred: own[0] === line && own.length === 1,
+  };
+  const outdent = {
+    title: `Indent it like \`${outer}\``,
+    changes: [],
+    rewrites: move(holder.column - line.column),
+    preferred: false,
+  };
+  const columns = more === 1 ? '1 column' : `${more} columns`;
+  return {
+    start: line.start + line.column,
+    end: line.end,
+    message: `This line starts ${columns} left of \`${deeper}\` and right of \`${outer}\`, so that it belongs to neither. Start it under \`${deeper}\`, or, if it is a thing of its own, under \`${outer}\`.`,
+    repairs: indent.preferred ? [indent] : [indent, outdent],
+    // The lines beside it are wrong to the reader only because this one is not.
+    muteTo: withBelow(text, line, holder.column).at(-1)!.next,
+  };
+}
+
+/** A line and those below it that are further in than a column. */
+function withBelow(text: string, line: Line, column: number): readonly Line[] {
+  const lines = [line];
+  for (let one = nextLine(text, line); one !== null && one.column > column; one = nextLine(text, one)) lines.push(one);
+  return lines;
 }
 
 function repair(title: string, rewrites: readonly Rewrite[]): Repair {

@@ -34,6 +34,11 @@ describe('one fault of layout is told once, where it is, and repaired', () => {
       '"width: 600" This line is indented further than the line above it, which has a value already. Start it 1 column further left, under `kind`.',
     ],
     [
+      'a line not far enough in',
+      SOUND.replace('    width: 600', '   width: 600'),
+      '"width: 600" This line starts 1 column left of `kind` and right of `sink`, so that it belongs to neither. Start it under `kind`, or, if it is a thing of its own, under `sink`.',
+    ],
+    [
       'a forgotten colon',
       SOUND.replace('width: 600', 'width 600'),
       '"width 600" The colon behind `width` is missing: write `width: 600`.',
@@ -162,4 +167,16 @@ describe('decimal commas', () => {
     const text = `unit: ${unit}\ncarcasses:\n  sink:\n    kind: base\n    width: `;
     expect(look(`${text}${written}\n`).repaired).toBe(`${text}${wanted}\n`);
   });
+});
+
+test('a name between two columns is left to its owner: both are offered', () => {
+  const text = SOUND.replace('  bar:\n    kind: wall\n    width: 800', '   bar:\n     kind: wall\n     width: 800');
+  const analysis = engine().analyse('file:///x.carcass.yaml', text);
+  const found = analysis.findings().filter(({ finding }) => finding.severity === 'error');
+  expect(found.map(({ finding }) => finding.repairs.map(({ title }) => title))).toEqual([
+    ['Indent it like `kind`', 'Indent it like `sink`'],
+  ]);
+  const [one] = found;
+  const edits = repairEdits(analysis, { carcass: one!.carcass, repair: one!.finding.repairs[1]! })!.job;
+  expect(applyEdits(text, edits)).toBe(SOUND);
 });
