@@ -11,7 +11,8 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
 
   borewright check PATH... [--format text|json]   findings of job files; of a folder, every *.carcass.yaml below it
   borewright panels FILE [--format text|json]     panels of a job with their sizes and bores
-  borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed
+  borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed;
+      [--machine NAME]                            only those of one machine
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference                            what every finding means, as Markdown
   borewright shop                                 a shop file to begin with: the built-in shop

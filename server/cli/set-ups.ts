@@ -1,7 +1,7 @@
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../../shared-core/engine/replay-job.js';
 import { sentence } from '../../shared-core/drawing/words.js';
-import { counted } from '../../shared-core/findings/words.js';
+import { counted, listed } from '../../shared-core/findings/words.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
 import type { Unreachable } from '../../shared-core/machining/plan/operation.js';
@@ -20,17 +20,24 @@ import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
 const mm = (length: Micrometres): number => length / MICROMETRES_PER_MM;
 
 /**
- * `borewright setups FILE [--format text|json]`: the set-ups of a job in the order to run. Before anything is printed the
+ * `borewright setups FILE [--format text|json] [--machine NAME]`: the set-ups of a job in the order to run, or those of one
+ * machine of it, which keep their numbers in the whole order. Before anything is printed the
  * whole plan is replayed; where a replay differs no sheet is written as text. Errors of the job are told on stderr.
  */
 export function setUps(args: readonly string[]): Outcome {
-  const { options, rest } = readArguments(args, ['format']);
+  const { options, rest } = readArguments(args, ['format', 'machine']);
   const format = readFormat(options.format);
   const [path, ...more] = rest;
   if (path === undefined || more.length > 0) throw new CouldNotRun('Name one job file: borewright setups FILE.');
   const job = openJob(path);
   const { analysis } = job;
   const plan = analysis.plan();
+  const { machine } = options;
+  const machines = [...new Set(plan.setUps.map(({ setUp }) => setUp.machine.name))];
+  if (machine !== undefined && !machines.includes(machine)) {
+    const has = machines.length === 0 ? 'no machine' : listed(machines);
+    throw new CouldNotRun(`No set-up of ${path} is on a machine called ${machine}; they are on ${has}.`);
+  }
   const replay = replayJob(
     analysis,
     plan.setUps.map(({ setUp }) => setUp),
@@ -42,7 +49,8 @@ export function setUps(args: readonly string[]): Outcome {
     ...leftOutLines(path, analysis, replay),
   ];
   return {
-    output: format === 'json' ? asJson(planJson(analysis, plan, replay)) : asText(analysis, plan, replay),
+    output:
+      format === 'json' ? asJson(planJson(analysis, plan, replay, machine)) : asText(analysis, plan, replay, machine),
     errors: lines.map((line) => `${line}\n`).join(''),
     code: lines.length > 0 || analysis.carcasses.length === 0 ? 1 : 0,
   };
@@ -69,10 +77,10 @@ function leftOutLines(path: string, analysis: JobAnalysis, { notReplayed }: JobR
   ];
 }
 
-function planJson(analysis: JobAnalysis, plan: Plan, replay: JobReplay): object {
+function planJson(analysis: JobAnalysis, plan: Plan, replay: JobReplay, machine: string | undefined): object {
   const { seconds, leastSeconds, proven } = plan;
   return {
-    setups: plan.setUps.map(setUpJson),
+    setups: plan.setUps.filter(({ setUp }) => machine === undefined || setUp.machine.name === machine).map(setUpJson),
     unreachable: analysis.planned().flatMap(unreachableJson),
     changeover: { seconds, least: leastSeconds, proven, gap: seconds - leastSeconds },
     replay,
@@ -127,7 +135,7 @@ function unreachableJson({ name, operations }: CarcassAnalysis): readonly object
   }));
 }
 
-function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay): string {
+function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay, machine: string | undefined): string {
   const title = analysis.head.title === '' ? [] : [analysis.head.title];
   if (replay.differences.length > 0)
     return [
@@ -144,8 +152,11 @@ function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay): string {
       .flatMap(({ name, spec }) => (spec === null || spec.note === '' ? [] : [`Note on ${name}: ${spec.note}`])),
     ...unreachableText(analysis),
     '',
-    sheetsAsText(plan, jobWords(analysis), (carcass, panel) =>
-      replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel),
+    sheetsAsText(
+      plan,
+      jobWords(analysis),
+      (carcass, panel) => replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel),
+      machine,
     ),
   ].join('\n');
 }

@@ -93,7 +93,9 @@ describe('a hover over a job', () => {
 
   test('keys of the head, and words of a choice', async () => {
     expect(await over(kitchen, 'unit')).toContain('Unit of every bare number in this file.');
-    expect(await over(kitchen, 'kind: drawer', 7)).toContain('`drawer`: Stands on the floor and takes drawers; made like a base carcass');
+    expect(await over(kitchen, 'kind: drawer', 7)).toContain(
+      '`drawer`: Stands on the floor and takes drawers; made like a base carcass',
+    );
   });
 
   test('a comment and a blank line have none', async () => {

@@ -264,6 +264,23 @@ describe('as text', () => {
     expect(out).toMatch(/2 {2}Slide it along: top end at near-right/);
   });
 
+  test('the sheets of one machine keep their numbers in the whole order', () => {
+    const whole = run('setups', 'kitchen.carcass.yaml').out;
+    const { code, out } = run('setups', 'kitchen.carcass.yaml', '--machine', 'borer-level');
+    expect(code).toBe(0);
+    const titles = (text: string): string[] => text.split('\n').filter((line) => /^Set-up \d+ of \d+/.test(line));
+    expect(titles(out)).toEqual(titles(whole).filter((title) => title.includes('borer-level')));
+    expect(titles(out).length).toBeGreaterThan(1);
+    expect(titles(out).length).toBeLessThan(titles(whole).length);
+    const { setups } = JSON.parse(
+      run('setups', 'kitchen.carcass.yaml', '--machine', 'borer-level', '--format', 'json').out,
+    ) as Planned;
+    expect(setups).toHaveLength(titles(out).length);
+    const none = run('setups', 'kitchen.carcass.yaml', '--machine', 'lathe');
+    expect(none).toMatchObject({ code: 2, out: '' });
+    expect(none.err).toContain('row-drill');
+  });
+
   test('sizes in inches where the job is, machines in millimetres where the shop file is', () => {
     const { out } = run('setups', 'studio.carcass.yaml');
     expect(out).toMatch(/fence +53 mm to spindle 1/);

@@ -43,9 +43,7 @@ test('the set-ups of the demo job in the order to run, with totals', async () =>
   expect(setUps.reduce((sum, one) => sum + one.seconds, 0)).toBe(totals.seconds);
   expect(setUps.reduce((sum, one) => sum + one.holes, 0)).toBe(totals.holes);
   expect(setUps.reduce((sum, one) => sum + one.strokes, 0)).toBe(totals.strokes);
-  expect(totals.words).toContain(
-    'changeovers 2 h 48 min in all; going to each machine once, no order takes less.',
-  );
+  expect(totals.words).toContain('changeovers 2 h 48 min in all; going to each machine once, no order takes less.');
 });
 
 test('one set-up: what is changed, what stands, how the panels lie', async () => {
