@@ -119,7 +119,9 @@ function betweenColumns(text: string, part: Part, offset: number): LayoutFault |
   }
   if (beside === null || holder === null || beside.column === line.column || holder.column === line.column) return null;
   const nameOf = ({ content }: Line): string => content.split(':')[0]!;
-  const own = KEY_AND_VALUE.test(line.content) ? [line] : withBelow(text, line, line.column);
+  // A name alone may be the next thing of the outer map; a key with its value is none.
+  const isValue = KEY_AND_VALUE.test(line.content);
+  const own = isValue ? [line] : withBelow(text, line, line.column);
   const move = (by: number): readonly Rewrite[] =>
     own.map(({ start }) =>
       by > 0 ? { part, start, end: start, text: ' '.repeat(by) } : { part, start, end: start - by, text: '' },
@@ -130,7 +132,7 @@ function betweenColumns(text: string, part: Part, offset: number): LayoutFault |
     title: `Indent it like \`${deeper}\``,
     changes: [],
     rewrites: move(more),
-    preferred: own[0] === line && own.length === 1,
+    preferred: isValue,
   };
   const outdent = {
     title: `Indent it like \`${outer}\``,
@@ -143,7 +145,7 @@ function betweenColumns(text: string, part: Part, offset: number): LayoutFault |
     start: line.start + line.column,
     end: line.end,
     message: `This line starts ${columns} left of \`${deeper}\` and right of \`${outer}\`, so that it belongs to neither. Start it under \`${deeper}\`, or, if it is a thing of its own, under \`${outer}\`.`,
-    repairs: indent.preferred ? [indent] : [indent, outdent],
+    repairs: isValue ? [indent] : [indent, outdent],
     // The lines beside it are wrong to the reader only because this one is not.
     muteTo: withBelow(text, line, holder.column).at(-1)!.next,
   };
