@@ -205,9 +205,12 @@ export class Board {
     // Text that concerns the whole drawing marks nothing in it.
     const cursor = this.bores.filter(({ source }) => source !== undefined && this.atCursor.has(source));
     // Rings of a row must not run into each other where the whole of a long panel is seen.
+    const apart = ({ purpose }: BoreShape): boolean => purpose !== 'row' || zoom > 0.1;
     const near = Math.min(3.5, Math.max(1, 8 * zoom));
     const rings = [
-      ...(cursor.length < this.bores.length ? cursor : []).map((bore) => ({ bore, kind: 'cursor', more: near })),
+      ...(cursor.length < this.bores.length ? cursor : [])
+        .filter(apart)
+        .map((bore) => ({ bore, kind: 'cursor', more: near })),
       ...this.bores.filter(({ bore }) => this.pointed.has(bore)).map((bore) => ({ bore, kind: 'pointed', more: 4 })),
       ...(this.hovered === null ? [] : [{ bore: this.hovered, kind: 'hovered', more: 4 }]),
       ...(this.focused === null ? [] : [{ bore: this.focused, kind: 'focused', more: 6 }]),

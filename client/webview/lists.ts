@@ -14,7 +14,7 @@ export interface ListActions {
 const WORDS = { error: 'Error', warning: 'Warning', info: 'Note' } as const;
 
 /** After the number: count, face, u, v, diameter, depth, use. Lists of places may be broken into lines. */
-const COLUMNS = ['', 'whole', 'places across', 'places', '', '', ''];
+const COLUMNS = ['', 'whole', 'places across', 'places', '', '', 'use'];
 
 /** Findings, hole table and notes under the drawing: all that it shows, as text. Rebuilt only where its content differs. */
 export class Lists {

@@ -161,6 +161,7 @@ function receiveSetUps(next: SetUpsReply): void {
     steps = [];
     list.clear();
     board.clear();
+    scope.show(subject, []);
     return;
   }
   list.show(next);

@@ -162,16 +162,17 @@ export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
       besideEdge(stage, panel, end, words, table) ||
       inCorner(stage, panel, end, words, table);
     if (found) stage.pen.put(found);
-    else byLeader(stage, panel, end, words);
+    else byLeader(stage, panel, end, words, table);
   }
-  for (const words of front === null ? [name] : [`${name}, ${front.name}`, name]) {
+  const names = front === null ? [name] : [`${name}, ${front.name}`, name];
+  for (const words of names) {
     const found = besideEdge(stage, panel, 'front', words, table);
-    if (found) {
-      stage.pen.put(found);
-      return;
-    }
-    if (byLeader(stage, panel, 'front', words)) return;
+    if (found === undefined) continue;
+    stage.pen.put(found);
+    return;
   }
+  if (names.some((words) => byLeader(stage, panel, 'front', words, table))) return;
+  if (stage.acted.stroke.setUp.machine.kind === 'horizontal') return;
   // No room on a small panel: then under the name of the fence that it lies at.
   const fence = stage.pen.shapes.find(({ key }) => key === 'fence:name');
   if (fence?.kind !== 'text') return;
@@ -264,8 +265,16 @@ function inCorner(stage: Stage, panel: Panel, edge: EdgeName, words: string, tab
   });
 }
 
-/** The name of an edge with a leader line that ends in an arrow on the outline (ISO 128-22). */
-function byLeader(stage: Stage, panel: Panel, name: EdgeName, words: string): boolean {
+/**
+ * The name of an edge with a leader line that ends in an arrow on the outline (ISO 128-22); across the edge of the table only
+ * where there is no other room.
+ */
+function byLeader(stage: Stage, panel: Panel, name: EdgeName, words: string, table: Box): boolean {
+  return [false, true].some((across) => leaderTo(stage, panel, name, words, across ? null : table));
+}
+
+/** @param table whose edge the name keeps clear of */
+function leaderTo(stage: Stage, panel: Panel, name: EdgeName, words: string, table: Box | null): boolean {
   const { pen } = stage;
   const edge = edgeLine(stage, panel, name, 0);
   const upright = isUpright(edge);
@@ -282,7 +291,9 @@ function byLeader(stage: Stage, panel: Panel, name: EdgeName, words: string): bo
           })
         : pen.lettering(what, words, tip.x, elbow.y + (sign > 0 ? stage.p(3.2) : -stage.p(0.7)), { anchor: 'middle' });
       const path = boxOf([off(edge, tip, 0, sign * stage.p(2.2)), elbow], stage.p(0.6));
-      if (!pen.isFree(textBox(shape, pen.scale), 0.4) || !pen.isFree(path, 0)) continue;
+      const box = textBox(shape, pen.scale);
+      if (table !== null && overlap(table, box) && !contains(table, box)) continue;
+      if (!pen.isFree(box, 0.4) || !pen.isFree(path, 0)) continue;
       pen.put(shape);
       pen.line({ key: `${what.key}:leader`, class: 'dimension' }, 'thin', elbow, tip);
       const [deep, half] = [sign * stage.p(2.2), stage.p(0.4)];

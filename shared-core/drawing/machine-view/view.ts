@@ -3,7 +3,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
 import { showLength } from '../../length/show.js';
 import { frameOf, shapeBox } from '../bore-map.js';
-import { around, boxOf, grow } from '../boxes.js';
+import { around, grow } from '../boxes.js';
 import type { Drawn } from '../drawn.js';
 import type { Box } from '../scene.js';
 
@@ -15,7 +15,7 @@ import { aboutSpindles, drawHeads, drawSpindleLines, drawTags, spindleTags, tagR
 import { Stage } from './stage.js';
 import { drawStopPositions, lanesReach } from './stop-positions.js';
 import { act, type Acted } from './strokes.js';
-import { corners, drawClamps, drawStops, drawTable, drawZone, handsClear, nameClamps, nameZone } from './table.js';
+import { drawClamps, drawStops, drawTable, drawZone, handsClear, nameClamps, nameZone } from './table.js';
 import { boreWords, leftWords, lieWords, moveWords, noteWords } from './words.js';
 
 /** Which stroke of the job is looked at. */
@@ -60,7 +60,6 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   if (level) drawElevation(stage, stage.y(0) - reach - stage.p(8), table, drawn.unit);
   else drawTags(stage, tags, table, side, drawn.unit);
   drawMove(stage, table, drawn.unit);
-  keepOffTable(stage, table);
   nameFace(stage, panel, title, table);
   nameEdges(stage, panel, table);
   nameClamps(stage);
@@ -84,12 +83,6 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
     holes: aboutHoles(stage, drawn, panel),
     signs: signsOf(stage, panel),
   };
-}
-
-/** Names stand on the table or beside it, not across its edge. */
-function keepOffTable({ pen }: Stage, table: Box): void {
-  const outline = corners(table);
-  outline.forEach((corner, at) => pen.take(boxOf([corner, outline[(at + 1) % 4]!], pen.paper(0.2))));
 }
 
 /** The hand on which the panel reaches less far, so that the figures stand clear of it. */

@@ -178,13 +178,24 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
   });
 
   it('says in words which face is up, and names both ends, the fence or head and where to stand', () => {
-    for (const { name, step, scene } of all) {
+    for (const { name, setUp, step, scene } of all) {
       expect(textOf(scene, 'panel:face'), name).toMatch(
         step.down === 'inside' ? /^Outside( \((left|lower)\))? face up$/ : /^Inside( \((right|upper)\))? face up$/,
       );
       expect(textOf(scene, 'edge:reference-end'), name).toMatch(/^(Bottom|Left) end/);
       expect(textOf(scene, 'edge:far-end'), name).toMatch(/^(Top|Right) end/);
       expect(textOf(scene, 'edge:front'), name).toMatch(/^Front edge/);
+      if (setUp.machine.kind === 'horizontal') {
+        // On the side where that edge lies, at its stop; not at the head.
+        const label = textBox(
+          texts(scene).find(({ key }) => key === 'edge:front')!,
+          scene.scale,
+        );
+        const xs = (byKey(scene).get('panel') as PathShape).points.map(({ x }) => x);
+        const panelAt = (Math.min(...xs) + Math.max(...xs)) / 2;
+        const isRight = middle(byKey(scene).get(`stop:${step.stop}`)).x > panelAt;
+        expect(label.x + label.width / 2 > panelAt, name).toBe(isRight);
+      }
       expect(textOf(scene, 'fence:name'), name).toMatch(/^(Fence|Head)$/);
       expect(textOf(scene, 'operator'), name).toBe('Operator');
       expect(byKey(scene).has('datum:reference-end'), name).toBe(true);
