@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Ticks } from '../../client/machine/ticks.js';
-import { figuresOf, nextWords } from '../../client/webview/machine/figures.js';
+import { figuresOf, measuredAlike, nextWords } from '../../client/webview/machine/figures.js';
 import { isFromMachinePage, isToMachinePage } from '../../client/webview/machine/guards.js';
 import { findAgain, soundScope, stepsOf, toSetUp, within } from '../../client/webview/machine/order.js';
 import type { ListedRun, ListedSetUp } from '../../shared-core/drawing/set-up-messages.js';
@@ -118,6 +118,17 @@ describe('the figures of a step', () => {
       ['depth', false, false],
       ['stop A', false, true],
     ]);
+  });
+
+  it('say once what every stop is measured to', () => {
+    const measured = (name: string, about: string) => ({ ...setting(name), about });
+    const stops = [stop('near'), stop('long')];
+    const to = 'from its face to the line of spindles';
+    const alike = [measured('fence', 'to spindle 1'), measured('near', to), measured('long', to)];
+    expect(measuredAlike({ settings: alike, stops })).toBe(to);
+    expect(measuredAlike({ settings: alike.slice(0, 2), stops })).toBeNull();
+    expect(measuredAlike({ settings: [...alike.slice(0, 2), measured('long', 'to spindle 23')], stops })).toBeNull();
+    expect(measuredAlike({ settings, stops })).toBeNull();
   });
 
   it('say what comes next: the same panel, another one, or another set-up', () => {

@@ -19,6 +19,16 @@ export function figuresOf({ settings, stops }: Pick<ListedSetUp, 'settings' | 's
     .sort((a, b) => rank(a) - rank(b));
 }
 
+/** From where to where every stop of a set-up is measured, to be said once; null where there is one stop, or they differ. */
+export function measuredAlike({ settings, stops }: Pick<ListedSetUp, 'settings' | 'stops'>): string | null {
+  const stopNames = new Set(stops.map(({ name }) => stopCalled(name)));
+  const abouts = settings.filter(({ name }) => stopNames.has(name)).map(({ about }) => about);
+  const [first] = abouts;
+  return first !== undefined && first !== '' && abouts.length > 1 && abouts.every((one) => one === first)
+    ? first
+    : null;
+}
+
 /** What comes after a stroke: the same panel again, the next panel, or another set-up; null after the last. */
 export function nextWords(steps: readonly OrderedStep[], index: number): string | null {
   const [step, next] = [steps[index], steps[index + 1]];

@@ -2,6 +2,7 @@ import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../s
 import { listed } from '../../../shared-core/findings/words.js';
 import { sentence, stopCalled } from '../../../shared-core/drawing/words.js';
 import { h, say } from '../dom.js';
+import { measuredAlike } from './figures.js';
 
 export interface ListActions {
   readonly tick: (contents: readonly string[], on: boolean) => void;
@@ -147,6 +148,7 @@ export class SetUpList {
         true,
       ),
     );
+    const measured = measuredAlike(setUp);
     const body = h(
       'div',
       { class: 'card-body' },
@@ -174,12 +176,13 @@ export class SetUpList {
                 {},
                 h('span', { class: 'value' }, value),
                 ' ',
-                h('span', { class: 'about' }, about),
+                ...(about === measured ? [] : [h('span', { class: 'about' }, about)]),
                 ...(changed ? [h('span', { class: 'unseen' }, ' (change)')] : []),
               ),
             ),
           ),
         ),
+        ...(measured === null ? [] : [h('p', { class: 'measured about' }, `Each stop: ${measured}.`)]),
       ),
       h('ul', { class: 'lay' }, ...setUp.lay.map((words) => h('li', {}, words))),
       h(
