@@ -32,8 +32,9 @@ function thicknessFor({ machine, through, blank }: Operation): Micrometres | nul
 
 /**
  * Sorts operations into as few batches as a first-fit by falling size finds. Operations that share machine, fence, height,
- * depth and what it is set for may share a batch when their bits go together and the shop has the stops. A way that meets a stop already set is
- * preferred, so that left and right panels end up on mirrored stops of one set-up.
+ * depth and what it is set for may share a batch when their bits go together and the shop has the stops. A way that meets a
+ * stop already set is preferred, so that left and right panels end up on mirrored stops of one set-up. A batch begins with the
+ * best way of its first operation, or, where fewer batches come of that, with the last.
  */
 export function groupOperations(operations: readonly Operation[]): Batch[] {
   const groups = groupBy(
@@ -49,18 +50,26 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
     const ordered = [...alike.values()]
       .flatMap(([operation], index) => (operation ? [{ operation, index }] : []))
       .sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
-    const open: Batch[] = [];
-    for (const { operation } of ordered) {
-      const placed = best(open, operation);
-      if (placed) open[placed.index] = placed.batch;
-      else {
-        const batch = operation.ways.map((way) => join(emptyBatch(operation), operation, way)).find((b) => b !== null);
-        if (batch) open.push(batch);
-      }
-    }
-    batches.push(...mergeBatches(open).map((batch) => withAll(batch, alike)));
+    const representatives = ordered.map(({ operation }) => operation);
+    const [usual, other] = [firstFit(representatives, 'best'), firstFit(representatives, 'last')];
+    batches.push(...(other.length < usual.length ? other : usual).map((batch) => withAll(batch, alike)));
   }
   return batches;
+}
+
+/** @param beginning with which of an operation's ways a new batch begins */
+function firstFit(operations: readonly Operation[], beginning: 'best' | 'last'): Batch[] {
+  const open: Batch[] = [];
+  for (const operation of operations) {
+    const placed = best(open, operation);
+    if (placed) open[placed.index] = placed.batch;
+    else {
+      const ways = beginning === 'best' ? operation.ways : operation.ways.toReversed();
+      const batch = ways.map((way) => join(emptyBatch(operation), operation, way)).find((b) => b !== null);
+      if (batch) open.push(batch);
+    }
+  }
+  return mergeBatches(open);
 }
 
 const likenesses = new WeakMap<Operation, string>();

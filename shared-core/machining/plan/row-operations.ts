@@ -7,8 +7,8 @@ import { headsOver } from './heads.js';
 import { standsAlone } from './group.js';
 import type { Found, Obstacle } from './lines.js';
 import { groupBy, within } from './numbers.js';
-import type { Operation, Unreachable, Way } from './operation.js';
-import { waysFrom, type Lane, type Setting } from './row-ways.js';
+import type { Operation, Unreachable } from './operation.js';
+import { waysFrom, type Lane, type RowWays, type Setting } from './row-ways.js';
 
 /**
  * Rows on a line drill. Front and rear rows that share their places along the panel are bored in one stroke where the heads
@@ -89,19 +89,19 @@ type Made = { readonly operations: readonly Operation[] } | Obstacle;
  */
 function operationsFor(carcass: string, setting: Setting): Made {
   const reference = waysFrom(setting, 'reference-end');
-  const found = [reference, waysFrom(setting, 'far-end')].flatMap((one) => ('ways' in one ? [one.ways] : []));
-  const tries = found.map((ways) => operationsOfWays(carcass, setting, ways));
+  const found = [reference, waysFrom(setting, 'far-end')].flatMap((one) => ('ways' in one ? [one] : []));
+  const tries = found.map((ways) => operationsOf(carcass, setting, ways));
   const good = tries.find((operations) => operations.every(standsAlone));
   if (good) return { operations: good };
   const bothEnds = fromBothEnds(setting);
-  const split = bothEnds && operationsOfWays(carcass, setting, bothEnds.ways);
+  const split = bothEnds && operationsOf(carcass, setting, bothEnds);
   if (split?.every(standsAlone)) return { operations: split };
   const held = tries[0] ?? split;
   if (held) return { operations: held };
   return 'ways' in reference ? { operations: [] } : reference;
 }
 
-function operationsOfWays(carcass: string, setting: Setting, ways: readonly Way[]): readonly Operation[] {
+function operationsOf(carcass: string, setting: Setting, { ways, other }: RowWays): readonly Operation[] {
   return ways.map((way, index) => ({
     carcass,
     panel: setting.panel.key,
@@ -112,12 +112,12 @@ function operationsOfWays(carcass: string, setting: Setting, ways: readonly Way[
     depth: setting.row.depth,
     through: setting.row.through,
     stage: setting.drill.indexPins === 'row' && way.strokes[0]?.moved !== 0 ? index : 0,
-    ways: [way],
+    ways: other === null ? [way] : [way, other],
   }));
 }
 
 /** One stroke from each end, each for half of the row; null where that cannot be. */
-function fromBothEnds(setting: Setting): { readonly ways: readonly Way[] } | null {
+function fromBothEnds(setting: Setting): RowWays | null {
   const places = [...(setting.lines[0]?.bores.keys() ?? [])].sort((a, b) => a - b);
   const half = Math.ceil(places.length / 2);
   const only = (kept: readonly Micrometres[]): Setting => ({
@@ -129,5 +129,5 @@ function fromBothEnds(setting: Setting): { readonly ways: readonly Way[] } | nul
   });
   const near = waysFrom(only(places.slice(0, half)), 'reference-end');
   const far = waysFrom(only(places.slice(half)), 'far-end');
-  return 'ways' in near && 'ways' in far ? { ways: [...near.ways, ...far.ways] } : null;
+  return 'ways' in near && 'ways' in far ? { ways: [...near.ways, ...far.ways], other: null } : null;
 }

@@ -31,8 +31,17 @@ export interface Setting extends HeadPlaces {
   readonly lines: readonly Line[];
 }
 
-/** The strokes from one end of the panel, as one way for each run of strokes that carry the same bits. */
-export function waysFrom(setting: Setting, end: Way['end']): { readonly ways: readonly Way[] } | Obstacle {
+/**
+ * A row from one end of the panel: one way for each run of strokes that carry the same bits. Where one run makes all of it,
+ * `other` may be another way to make it all, with other bits.
+ */
+export interface RowWays {
+  readonly ways: readonly Way[];
+  readonly other: Way | null;
+}
+
+/** The strokes from one end of the panel. */
+export function waysFrom(setting: Setting, end: Way['end']): RowWays | Obstacle {
   const { panel, blank, drill, row, lines, fence, over } = setting;
   const { pitch, spindles, indexPins, indexRange } = drill;
   const down = (drill.from === 'above') === (row.face === 'inside') ? 'outside' : 'inside';
@@ -54,24 +63,27 @@ export function waysFrom(setting: Setting, end: Way['end']): { readonly ways: re
   }
   const travel = Math.floor((indexRange ?? panel.length) / pitch);
   const moved = Array.from({ length: last + travel }, (_, k) => leastStart + k);
-  const strokes = rowStrokes({
+  const found = rowStrokes({
     holes,
     spindles,
     starts: indexPins === 'none' ? contact : moved,
     meetsHolesTwice: drill.meetsHolesTwice,
     isAir: (place) => 2 * beside(place) >= diameter,
   });
-  const first = 'kind' in strokes ? 0 : Math.min(...strokes.map((stroke) => stroke.start));
-  const greatest = 'kind' in strokes ? last - spindles + 1 : Math.max(...strokes.map((stroke) => stroke.start));
-  if (indexPins === 'none' && 'kind' in strokes) {
+  const tooFar = (pitches: number): Obstacle => ({
+    parameter: 'index-range',
+    needed: pitches * pitch,
+    reason: `${holes.length} holes take more than one stroke of its ${spindles} spindles, and the panel cannot be moved along so far`,
+  });
+  if ('kind' in found) {
+    if (indexPins !== 'none') return tooFar(last - spindles + 1);
     const reason = `${holes.length} holes are more than its ${spindles} spindles bore from the stops, and it has no index pins to go on from there`;
     return { parameter: 'index-pins', needed: null, reason };
   }
-  if (indexPins !== 'none' && ('kind' in strokes || (greatest - first) * pitch > (indexRange ?? Infinity))) {
-    const reason = `${holes.length} holes take more than one stroke of its ${spindles} spindles, and the panel cannot be moved along so far`;
-    return { parameter: 'index-range', needed: (greatest - first) * pitch, reason };
-  }
-  if ('kind' in strokes) return { parameter: 'spindles', needed: null, reason: strokes.message };
+  const [strokes = [], others = null] = found;
+  const first = Math.min(...strokes.map((stroke) => stroke.start));
+  const greatest = Math.max(...strokes.map((stroke) => stroke.start));
+  if (indexPins !== 'none' && (greatest - first) * pitch > (indexRange ?? Infinity)) return tooFar(greatest - first);
   if (indexPins !== 'none' && !contact.includes(first)) {
     const reason = `no stop on the ${side} can be set where the first stroke needs it`;
     return { parameter: 'stops', needed: nearest + first * pitch, reason };
@@ -110,8 +122,13 @@ export function waysFrom(setting: Setting, end: Way['end']): { readonly ways: re
       ),
     };
   };
-  if (indexPins === 'none') return { ways: strokes.map((stroke) => wayOf([stroke], stroke.start)) };
-  return { ways: runsOfEqualLoad(strokes).map((run) => wayOf(run, first)) };
+  if (indexPins === 'none') return { ways: strokes.map((stroke) => wayOf([stroke], stroke.start)), other: null };
+  const ways = runsOfEqualLoad(strokes).map((run) => wayOf(run, first));
+  // The other begins and ends at the row's own ends, which may lie further apart than the panel can be moved.
+  const start = others?.[0]?.start ?? 0;
+  const travelled = ((others?.at(-1)?.start ?? start) - start) * pitch;
+  const goes = ways.length === 1 && contact.includes(start) && travelled <= (indexRange ?? Infinity);
+  return { ways, other: others !== null && goes ? wayOf(others, start) : null };
 }
 
 /** Starts, in pitches from the nearest hole, at which the panel can lie in contact with a stop of this side. */

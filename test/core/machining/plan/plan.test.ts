@@ -260,6 +260,23 @@ describe('rows longer than the spindle line', () => {
     ]);
   });
 
+  test('where half a head twice would do, still take the full head where left and right then share their bits', () => {
+    // 24 holes of 8 mm from both ends of 752 mm; 13 spindles: 12 twice are other bits from the left than from the right.
+    const thirteen = shedWith('line', { spindles: 13 });
+    const sheets = setUpsOf(
+      readJob('carcasses:\n  a: { kind: wall, width: 600, height: 752, loose-shelves: 1 }\n', thirteen).map(
+        ({ operations }) => operations,
+      ),
+    ).filter(({ setUp }) => setUp.machine.kind === 'line');
+    expect(sheets).toHaveLength(1);
+    const { runs } = sheets[0]!.setUp;
+    expect(runs.map(({ panel }) => panel)).toEqual(['left', 'right']);
+    for (const { steps } of runs) {
+      expect(steps.map(({ holes }) => holes.length)).toEqual([26, 22]);
+      expect(new Set(steps[0]!.spindles.map(({ spindle }) => spindle)).size).toBe(13);
+    }
+  });
+
   test('where bits must change, what moves along on pins comes after what bores the holes for them', () => {
     // No stop can be set so that every third stroke begins at a stop, and 10 spindles do not divide 65 holes in equal steps.
     const held = { ...shed, machines: new Map(shed.machines) };
