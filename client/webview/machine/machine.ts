@@ -247,6 +247,8 @@ function go(where: Go): void {
   if (to === index || to < 0) return;
   index = to;
   nearer = 1;
+  // What is to be done with the panel now stands at the top, and is read before the drawing.
+  machine.scrollTop = 0;
   stand(true);
 }
 
