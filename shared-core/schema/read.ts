@@ -183,7 +183,16 @@ class SchemaReader {
           : [];
       return this.#fault(errorAt('length-impossible', place, message, { repairs }));
     }
-    return this.#bounded(schema, parsed.value, place) ? parsed.value : null;
+    return this.#bounded(schema, parsed.value, place, this.#otherUnit(schema, text, place, path)) ? parsed.value : null;
+  }
+
+  /** What a bare number out of bounds says in the other unit, where it fits; null for any other text. */
+  #otherUnit(schema: LengthSchema, text: string, place: Place, path: Path): Meant | null {
+    const [other, name] = this.#unit === 'mm' ? (['in', 'inches'] as const) : (['mm', 'millimetres'] as const);
+    const written = `${text} ${other}`;
+    if (!/[\d.]$/.test(text) || !this.#fits(schema, written, place)) return null;
+    const repair = { title: `Write ${written}`, changes: [this.#set(path, written)], preferred: false };
+    return { words: `If ${name} are meant, write ${written}.`, repairs: [repair] };
   }
 
   /** True where the schema would read a text without fault. */
@@ -212,7 +221,7 @@ class SchemaReader {
     );
   }
 
-  #bounded(schema: LengthSchema | SpanSchema, value: Micrometres, place: Place): boolean {
+  #bounded(schema: LengthSchema | SpanSchema, value: Micrometres, place: Place, meant: Meant | null = null): boolean {
     if (value >= schema.min && value <= schema.max) return true;
     const side = value < schema.min ? 'less than' : 'more than';
     const bound =
@@ -223,7 +232,8 @@ class SchemaReader {
       errorAt(
         'length-impossible',
         place,
-        `${showLength(value, this.#unit)} is ${side} ${bound}. ${expected(schema, this.#unit)}.`,
+        `${showLength(value, this.#unit)} is ${side} ${bound}. ${expected(schema, this.#unit)}.${meant === null ? '' : ` ${meant.words}`}`,
+        { repairs: meant?.repairs ?? [] },
       ),
     );
     return false;
@@ -455,6 +465,13 @@ class SchemaReader {
     return this.#located(items, node?.place ?? at.place, at.path);
   }
 
+  /** Offers to put a value that stands alone into a list, where the list would take it. */
+  #asList(item: Schema, node: TreeNode | null, path: Path): readonly Repair[] {
+    if (node?.kind !== 'scalar' || !this.#fits(item, node.text, node.place)) return [];
+    const list = `[${node.text.trim()}]`;
+    return [preferred(`Write ${list}`, this.#set(path, list))];
+  }
+
   /** The map of named things; undefined where nothing is written, null where something else is. */
   #mapOf(noun: string, node: TreeNode | null): MapNode | undefined | null {
     if (node === null || (node.kind === 'scalar' && node.text.trim() === '')) return undefined;
@@ -469,6 +486,7 @@ class SchemaReader {
       return this.#wrong(
         firstLineOf(node),
         `Here belongs a list: [ … ] with commas, or one line with - for each. ${expected(item, this.#unit)}.`,
+        this.#asList(item, node, at.path),
       );
     }
     if (node.flow && this.#hasDecimals(item, node)) return null;
@@ -502,9 +520,22 @@ class SchemaReader {
         `This is not what belongs here. ${schema.about} ${schema.of.map((one) => expected(one, this.#unit)).join('; or: ')}.`,
       );
     }
+    const list = schema.of.find((one) => one.type === 'list');
+    const asList = list === undefined ? [] : this.#asList(list.item, node, at.path);
+    if (node?.kind === 'scalar' && asList.length > 0) {
+      const text = node.text.trim();
+      const words = `${expected(first, this.#unit)}; for a list with this one in it, write [${text}].`;
+      return this.#wrong(node.place, `${quoted(text)} stands alone. ${words}`, asList);
+    }
     const value = this.read(first, node, at);
     return value === null ? null : { as: first.type, is: value };
   }
+}
+
+/** What was most likely meant, in words and as repairs. */
+interface Meant {
+  readonly words: string;
+  readonly repairs: readonly Repair[];
 }
 
 /** True where a place starts right behind a value and one comma. */

@@ -198,6 +198,25 @@ describe('what is wrong is told at its place', () => {
   });
 });
 
+test('a value that stands alone, and one that would fit in the other unit, are told with what to write', () => {
+  const alone = read(box, 'kind: base\nwidth: 600\nshelves: 361');
+  expect(alone.told).toEqual([
+    'value-wrong @361@ ‘361’ stands alone. Here belongs a whole number from 0 to 30; for a list with this one in it, write [361].',
+  ]);
+  expect(alone.findings[0]!.repairs).toMatchObject([
+    { title: 'Write [361]', changes: [{ kind: 'set', path: ['shelves'], text: '[361]' }] },
+  ]);
+  expect(read(box, 'kind: base\nwidth: 600\nshelves: 3001').findings[0]!.repairs).toEqual([]);
+  const small = read(box, 'kind: base\nwidth: 23 5/8');
+  expect(small.told[0]).toMatch(/ If inches are meant, write 23 5\/8 in\.$/);
+  expect(small.findings[0]!.repairs).toMatchObject([
+    { title: 'Write 23 5/8 in', changes: [{ kind: 'set', path: ['width'], text: '23 5/8 in' }] },
+  ]);
+  // A unit that is written is meant; neither does another unit help.
+  expect(read(box, 'kind: base\nwidth: 24 mm').findings[0]!.repairs).toEqual([]);
+  expect(read(box, 'kind: base\nwidth: -3').findings[0]!.repairs).toEqual([]);
+});
+
 test('repairs rename, replace or add', () => {
   expect(read(box, 'kind: base\nwidht: 600').findings[0]!.repairs).toEqual([
     {
@@ -233,6 +252,6 @@ test('the unit of the file is that of bare numbers, the bounds are the same', ()
   expect(value!.value.width.value).toBe(600_075);
   expect(value!.value.range!.value).toEqual({ min: 20_000, max: 80_000 });
   expect(read(box, 'kind: base\nwidth: 600', 'in').told).toEqual([
-    'length-impossible @600@ 600 in is more than the greatest, 196.85 in. Here belongs a length from 1.969 in to 196.85 in.',
+    'length-impossible @600@ 600 in is more than the greatest, 196.85 in. Here belongs a length from 1.969 in to 196.85 in. If millimetres are meant, write 600 mm.',
   ]);
 });
