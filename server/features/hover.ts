@@ -279,7 +279,7 @@ function jointWords({ carcass }: CarcassAnalysis, panel: Panel): string {
 /** Where each row of a panel stands, and how it is bored. */
 function rowWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
   const show = (length: Micrometres): string => showLength(length, analysis.unit);
-  const lines = rowFacts(carcass, panel).map(({ row, rest, balanced }) => {
+  const lines = rowFacts(carcass, panel, analysis.shop).map(({ row, rest, balanced }) => {
     const ends = `first hole ${show(row.offset)} from the ${endWord(panel, 'reference-end')}, last ${show(rest)} from the ${endWord(panel, 'far-end')}`;
     return `- ${plain(panel.key)}, ${row.line} row: ${row.count} holes Ø ${show(row.diameter)} each ${show(row.pitch)}, ${show(row.u)} from the front edge; ${ends}: ${balanced ? 'balanced' : 'not balanced'}.`;
   });

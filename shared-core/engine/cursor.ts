@@ -4,7 +4,8 @@ import { readCarcassTree } from '../document/cut.js';
 import type { Part, Path, Place } from '../document/place.js';
 import { readTree } from '../document/read.js';
 import type { MapEntry, ScalarNode, TreeNode } from '../document/tree.js';
-import { onPitch } from '../findings/lookups.js';
+import { isBalanced } from '../findings/lookups.js';
+import type { Shop } from '../shop/model.js';
 import type { Micrometres } from '../length/units.js';
 import type { CarcassAnalysis, JobAnalysis } from './analysis.js';
 
@@ -148,16 +149,16 @@ export interface RowFacts {
   readonly row: Row;
   /** From the last hole to the far end. */
   readonly rest: Micrometres;
-  /** The same stop setting serves both ends: (length - 2 x offset) is a whole number of pitches. */
+  /** See `isBalanced`. */
   readonly balanced: boolean;
 }
 
 /** The rows of a panel, front before rear. */
-export function rowFacts(carcass: CarcassAnalysis, panel: Panel): readonly RowFacts[] {
+export function rowFacts(carcass: CarcassAnalysis, panel: Panel, shop: Shop): readonly RowFacts[] {
   const rows = carcass.boring?.rows.filter((row) => row.panel === panel.key) ?? [];
   return rows.map((row) => ({
     row,
     rest: panel.length - row.offset - (row.count - 1) * row.pitch,
-    balanced: onPitch(panel.length - 2 * row.offset, row.pitch),
+    balanced: isBalanced(panel, row, shop),
   }));
 }

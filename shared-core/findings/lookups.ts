@@ -4,7 +4,7 @@ import type { Bore, Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import type { ShelfSpec } from '../job/model.js';
 import type { Micrometres } from '../length/units.js';
-import type { CaseClamp, HorizontalHead, LineDrill, VerticalHead } from '../shop/model.js';
+import type { CaseClamp, HorizontalHead, LineDrill, Shop, VerticalHead } from '../shop/model.js';
 import { KIND_FOR_USE } from '../shop/habits.js';
 import type { CarcassContext } from './rule.js';
 
@@ -82,6 +82,16 @@ export function grouped<T>(items: readonly T[], key: (item: T) => string): reado
 /** Each once, in the order in which they first come. */
 export function distinct<T>(items: readonly T[]): readonly T[] {
   return [...new Set(items)];
+}
+
+/**
+ * Whether a row lies evenly between the ends of its panel, so that one stop setting serves both: (length - 2 x offset) is a
+ * whole number of pitches, as nearly as a stop of the shop is set.
+ */
+export function isBalanced({ length }: Panel, { offset, pitch }: Row, { tolerances }: Shop): boolean {
+  const between = length - 2 * offset;
+  // A little too short, and the row ends a whole pitch sooner.
+  return onPitch(between, pitch) || modulo(between, pitch) <= tolerances.stop;
 }
 
 /** Where a value on the pitch may be off by a micrometre because halves are rounded. */

@@ -1,4 +1,4 @@
-import { boresOfGroups, distinct, grouped, onPitch, panelOf } from '../lookups.js';
+import { boresOfGroups, distinct, grouped, isBalanced, panelOf } from '../lookups.js';
 import { half, type Micrometres } from '../../length/units.js';
 import type { Row } from '../../boring/model.js';
 import { setLength } from '../changes.js';
@@ -12,7 +12,7 @@ export const rowUnbalanced: CarcassRule = {
   severity: 'warning',
   about: {
     what: 'The rows of a side do not lie evenly between its ends.',
-    why: 'A balanced row has its first hole as far from one end as its last from the other: (length - 2 x offset) is a whole number of pitches. Then one stop setting serves both ends, and left and right sides alike. With top and bottom of thickness T and the offset T/2 the side is n pitches and one T long: T = 16 mm, n = 22 gives 720 mm; T = 19 mm gives 723 mm (common practice, no source).',
+    why: 'A balanced row has its first hole as far from one end as its last from the other: (length - 2 x offset) is a whole number of pitches, as nearly as the shop’s stops are set (`tolerances: stop`). Then one stop setting serves both ends, and left and right sides alike. With top and bottom of thickness T and the offset T/2 the side is n pitches and one T long: T = 16 mm, n = 22 gives 720 mm; T = 19 mm gives 723 mm (common practice, no source).',
     remedy: 'Start the rows at another offset, or make the carcass a little lower or higher.',
     example: 'kind: base\nwidth: 600\nheight: 730',
   },
@@ -21,7 +21,7 @@ export const rowUnbalanced: CarcassRule = {
       const panel = panelOf(context, row.panel);
       return (
         (panel?.role === 'left-side' || panel?.role === 'right-side') &&
-        !onPitch(panel.length - 2 * row.offset, row.pitch)
+        !isBalanced(panel, row, context.shop)
       );
     });
     return grouped(rows, (row) => `${row.offset} ${panelOf(context, row.panel)!.length}`).map((same) => {

@@ -159,6 +159,12 @@ const cases: readonly Case[] = [
     severity: 'warning',
   },
   {
+    rule: 'row-unbalanced', // by more than the 0.05 mm that a stop is set to
+    carcass: 'kind: base\nwidth: 600\nheight: 720.051',
+    at: '720.051',
+    says: ['stop 8.051 mm', '720.051 mm'],
+  },
+  {
     rule: 'row-unbalanced', // last hole 10 + 21 x 32 = 682
     carcass: 'kind: base\nwidth: 600\nrow-offset: 10',
     at: '10',
@@ -642,6 +648,7 @@ describe('one fault, one finding, at the words that cause it, with the figures',
 
 describe('what is right is not found fault with', () => {
   const sound = [
+    'kind: base\nwidth: 600\nheight: 720.05', // balanced as nearly as a stop is set
     // The balanced side is n pitches and one thickness long: common practice, no source (720 for 16, 723 for 19).
     'kind: base\nwidth: 600\nheight: 720',
     'kind: base\nwidth: 600\nboard: board-19\nheight: 723',
