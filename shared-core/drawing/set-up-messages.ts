@@ -39,7 +39,7 @@ export type SetUpsReply =
 
 /** One set-up in its place in the order to run. */
 export interface ListedSetUp {
-  /** Unique in the job: 'borer-up-3'. */
+  /** Unique in the job: 'borer-up-C'. */
   readonly id: string;
   /** Changes where anything that is set, or that is bored in it, changes: what was ticked off before is then another set-up. */
   readonly content: string;

@@ -19,7 +19,7 @@ import type { CupBorer, HorizontalHead, LineDrill, VerticalHead } from '../shop/
  * after an index move) needs that stop to be one that `lowers`.
  */
 export interface SetUp {
-  /** Unique in the job and stable: 'face-borer-3'. */
+  /** Unique in the job and stable: 'face-borer-C'. */
   readonly id: string;
   readonly machine: VerticalHead | HorizontalHead | LineDrill | CupBorer;
   /** Vertical: fence to first spindle. Line drill: fence to each head, front to rear. Cup: fence to spindle. Horizontal: empty. */

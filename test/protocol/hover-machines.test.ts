@@ -30,7 +30,7 @@ test('a carcass: strokes and set-ups, each with its stops, depth and bits', asyn
   const words = await over(kitchen, 'over-sink:');
   // 5 panels of which 4 are bored: sides 2 lines each and rows, top and bottom 2 ends each: 2 x 2 + 2 + 2 x 2 = 10 strokes.
   expect(words).toContain('**On the machines:** 10 strokes in 3 set-ups.');
-  const [, stops, depth, bits, strokes] = rowsOf(words, 'row-drill-3')[0]!;
+  const [, stops, depth, bits, strokes] = rowsOf(words, 'row-drill-C')[0]!;
   expect([stops, depth, strokes]).toEqual(['row-left 8 mm, row-right 8 mm', '13 mm', '2']);
   // 11 pitches: 12 holes, but the set-up is shared with sides of 22 pitches, which want all 23.
   expect(bits).toMatch(/^Ø 5 mm in /);
@@ -44,7 +44,7 @@ test('a fixed shelf: stop settings by the shop’s own names, depth and spindles
   expect(rowsOf(words, 'left')).toEqual([
     [
       'left',
-      'borer-up-1',
+      'borer-up-A',
       'outside face down, bottom end at long-left, 712 mm',
       '12 mm',
       'Ø 8 mm in spindles 1, 6, 10 and 15',
@@ -75,7 +75,7 @@ describe('a row', () => {
     await client.open(uri, job(''));
     const words = await over(uri, 'rows: both', 6);
     expect(words).toContain(
-      '- left, front and rear rows: 1 stroke on `row-drill`, `row-left` at 8 mm, 13 mm deep (row-drill-1); Ø 5 mm in all 23 spindles of both heads; no index move; centred.',
+      '- left, front and rear rows: 1 stroke on `row-drill`, `row-left` at 8 mm, 13 mm deep (row-drill-A); Ø 5 mm in all 23 spindles of both heads; no index move; centred.',
     );
     expect(words).toContain('- right, front and rear rows: 1 stroke on `row-drill`, `row-right` at 8 mm');
   });
@@ -119,7 +119,7 @@ test('a panel chosen by name has its machine steps', async () => {
   const lay = rowsOf(words, 'left').map((row) => `${row[1]!} ${row[2]!}`);
   expect(lay.some((one) => one.includes('bottom end at near-left, 8 mm'))).toBe(true);
   expect(lay.some((one) => one.includes('top end at near-right, 8 mm'))).toBe(true);
-  expect(lay.some((one) => one === 'row-drill-1 outside face down, bottom end at row-left, 8 mm')).toBe(true);
+  expect(lay.some((one) => one === 'row-drill-A outside face down, bottom end at row-left, 8 mm')).toBe(true);
 });
 
 test('what the machines cannot do is not shown as if they could', async () => {

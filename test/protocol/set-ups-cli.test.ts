@@ -198,7 +198,7 @@ test('the shape of a set-up, in millimetres', () => {
   const setUp = setups.find(({ stops }) => stops.some(({ position }) => position === 712))!;
   expect(one).toBeDefined();
   expect({ ...setUp, panels: [], changes: null, changeoverSeconds: null }).toEqual({
-    id: 'borer-up-1',
+    id: 'borer-up-A',
     machine: 'borer-up',
     kind: 'vertical',
     fence: [53],
@@ -245,7 +245,7 @@ describe('as text', () => {
       expect(sheet.indexOf('isolate it from power')).toBeGreaterThan(0);
       expect(sheet.indexOf('isolate it from power')).toBeLessThan(sheet.indexOf('depth'));
     }
-    const shelves = sheets.find((sheet) => sheet.includes(': borer-up-1 '))!;
+    const shelves = sheets.find((sheet) => sheet.includes(': borer-up-A '))!;
     expect(shelves).toContain('* long-left   712 mm');
     expect(shelves).toContain('    fence       53 mm to spindle 1');
     expect(shelves).toContain('outside face down and its front edge against the');

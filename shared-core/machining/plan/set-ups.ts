@@ -13,7 +13,7 @@ export interface Sheet {
 }
 
 /**
- * The set-up sheets of a job, in an order that can be run but is not yet the cheapest: named after their machine and counted
+ * The set-up sheets of a job, in an order that can be run but is not yet the cheapest: named after their machine and lettered
  * in the order in which the carcasses first need them, so that a name stays while its cause stays.
  */
 export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
@@ -28,9 +28,15 @@ export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
       const number = (counted.get(machine.name) ?? 0) + 1;
       counted.set(machine.name, number);
       const runs = runsOf(batch, rank);
-      const id = `${machine.name}-${number}`;
+      const id = `${machine.name}-${letters(number)}`;
       return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
     });
+}
+
+/** A, B … Z, AA, AB …: the order to run has the numbers. */
+function letters(number: number): string {
+  const last = String.fromCharCode(65 + ((number - 1) % 26));
+  return number > 26 ? `${letters(Math.floor((number - 1) / 26))}${last}` : last;
 }
 
 /** The panels of a batch in the order of the job, each with its steps. */
