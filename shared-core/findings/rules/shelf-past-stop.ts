@@ -2,13 +2,13 @@ import type { Bore } from '../../boring/model.js';
 import { handedness } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
 import { handOfEnd } from '../../machining/plan/orientation.js';
-import type { VerticalHead } from '../../shop/model.js';
+import type { Hand, Stop, VerticalHead } from '../../shop/model.js';
 import { setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { distinct, grouped, isRow, machineFor, onFace, panelOf, rowStart } from '../lookups.js';
 import { rowsBeside } from '../row-grid.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show } from '../words.js';
+import { listed, show, verb } from '../words.js';
 
 export const shelfPastStop: CarcassRule = {
   name: 'shelf-past-stop',
@@ -34,30 +34,22 @@ export const shelfPastStop: CarcassRule = {
       const miss = missOf(context, head, line[0]!);
       return miss === null ? [] : [{ line, ...miss }];
     });
-    return grouped(past, ({ line, at }) => `${line[0]!.place.part} ${line[0]!.place.start} ${at}`).map(
+    return grouped(past, ({ line, ways }) => `${line[0]!.place.part} ${line[0]!.place.start} ${ways[0].at}`).map(
       (same): Found => {
-        const { line, at, end, far } = same[0]!;
+        const { line, ways } = same[0]!;
+        const [near, far] = ways;
         const bore = line[0]!;
         const joint = context.carcass.joints.find((one) => one.id === bore.group);
         const what =
           joint === undefined || joint.endPanel === bore.panel ? 'a line of bores' : `the line of ${joint.endPanel}`;
         const panels = distinct(same.map((one) => one.line[0]!.panel));
-        const reach = farthest(head);
         return {
           place: bore.place,
           panel: bore.panel,
           message:
-            `On ${listed(panels)} ${what} stands ${show(context, at)} from the ${end} and ${show(context, far)} from the other; ` +
-            `no stop of ${head.name} can be set there` +
-            (reach === null
-              ? ': it has none. '
-              : `: the farthest goes to ${show(context, reach)}, ` +
-                (head.extension === 0
-                  ? 'and it has no extension. '
-                  : `${show(context, reach + head.extension)} with the extension. `)) +
-            (reach !== null && at > reach + head.extension
-              ? `An extension of ${show(context, at - reach)} or a stop that goes to ${show(context, at)} would allow it.`
-              : `A stop with a range that holds ${show(context, at)} would allow it.`),
+            `On ${listed(panels)} ${what} stands ${show(context, near.at)} from the ${near.end} and ${show(context, far.at)} from the other; ` +
+            `no stop of ${head.name} can be set there: ${hasWords(context, head, near)}; ${hasWords(context, head, far)}. ` +
+            remedyWords(context, head, near),
           bores: same.flatMap((one) => one.line.map((each) => each.id)),
           repairs: joint === undefined ? [] : moveShelf(context, head, joint.endPanel),
         };
@@ -66,12 +58,38 @@ export const shelfPastStop: CarcassRule = {
   },
 };
 
-/** How far the line is from its nearer end, where neither end can lie against a stop; null where one can. */
+/** A line of bores from one end of its panel, which lies against a stop on that hand. */
+interface EndWay {
+  readonly at: Micrometres;
+  readonly hand: Hand;
+  readonly end: string;
+}
+
+const stopsOn = (head: VerticalHead, hand: Hand): readonly Stop[] => head.stops.filter(({ side }) => side === hand);
+
+/** 'its stops on the left go to 900 mm, 1500 mm with the extension' */
+function hasWords(context: CarcassContext, head: VerticalHead, { hand }: EndWay): string {
+  const stops = stopsOn(head, hand);
+  if (stops.length === 0) return `it has none on the ${hand}`;
+  const reach = Math.max(...stops.map(({ range }) => range.max));
+  const longer = head.extension === 0 ? '' : `, ${show(context, reach + head.extension)} with the extension`;
+  return `${stops.length === 1 ? 'its stop' : 'its stops'} on the ${hand} ${verb(stops.length, 'goes', 'go')} to ${show(context, reach)}${longer}`;
+}
+
+function remedyWords(context: CarcassContext, head: VerticalHead, { at, hand }: EndWay): string {
+  const reaches = stopsOn(head, hand).map(({ range }) => range.max);
+  const past = reaches.length > 0 ? at - Math.max(...reaches) : 0;
+  return past > head.extension
+    ? `An extension of ${show(context, past)} or a stop that goes to ${show(context, at)} would allow it.`
+    : `A stop on the ${hand} with a range that holds ${show(context, at)} would allow it.`;
+}
+
+/** The ways from the nearer and the farther end, where neither can lie against a stop; null where one can. */
 function missOf(
   context: CarcassContext,
   head: VerticalHead,
   bore: Bore,
-): { readonly at: Micrometres; readonly far: Micrometres; readonly end: string } | null {
+): { readonly ways: readonly [EndWay, EndWay] } | null {
   const panel = panelOf(context, bore.panel);
   if (panel === undefined) return null;
   const worked = bore.face === 'inside' ? 'inside' : 'outside';
@@ -87,7 +105,7 @@ function missOf(
   );
   if (reached) return null;
   const [nearer, farther] = ways.toSorted((a, b) => a.at - b.at);
-  return { at: nearer!.at, far: farther!.at, end: nearer!.end };
+  return { ways: [nearer!, farther!] };
 }
 
 /** Offers to move a fixed shelf to the nearest places of its grid, below and above, whose lines a stop reaches. */
@@ -111,8 +129,4 @@ function moveShelf(context: CarcassContext, head: VerticalHead, panel: string): 
       changes: [setLength(context, at.path, place)],
       preferred: index === 0,
     }));
-}
-
-function farthest(head: VerticalHead): Micrometres | null {
-  return head.stops.length === 0 ? null : Math.max(...head.stops.map((stop) => stop.range.max));
 }
