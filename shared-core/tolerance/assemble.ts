@@ -3,9 +3,9 @@ import { toCarcass } from '../carcass/pose.js';
 import { endAt } from '../machining/replay/solid.js';
 import type { Stray } from '../machining/replay/stray.js';
 import { levelOf, type Datum } from './datum.js';
-import { makeReal, type JointCase, type RealHalf } from './joint-case.js';
+import { makeReal, type JointCase, type LoneJoint, type RealHalf } from './joint-case.js';
 import { bends, spreads } from './needed-play.js';
-import { heldOpen } from './rivals.js';
+import { heldOpen, type Stand } from './rivals.js';
 
 /**
  * What is measured on a joint that has been put together, in micrometres. Each figure is the greatest of several readings: a
@@ -22,9 +22,20 @@ interface Spot {
   readonly across: number;
 }
 
-/** Cuts and bores both panels of a joint, puts them together, and measures. */
+/** Cuts and bores both panels of a joint and those that it stands among, puts them together, and measures. */
 export function measure(joint: JointCase, stray: Stray): Readings {
-  return putTogether(joint, makeReal(joint.face, stray), makeReal(joint.end, stray), stray);
+  const real = ({ face, end }: LoneJoint): readonly [RealHalf, RealHalf] => [
+    makeReal(face, stray),
+    makeReal(end, stray),
+  ];
+  const stands = new Map([...joint.standing].map(([id, other]) => [id, standOf(other, ...real(other), stray)]));
+  return besideOthers(joint, putTogether(joint, ...real(joint), stray), stands, stray);
+}
+
+/** What is measured on a joint, and how far the end stands out at the corners of its contact, beyond its corner at the front edge. */
+export interface Assembled {
+  readonly readings: Readings;
+  readonly standsOut: readonly [front: number, back: number];
 }
 
 /**
@@ -34,36 +45,84 @@ export function measure(joint: JointCase, stray: Stray): Readings {
  * from. Its dowels carry the end panel: turned and moved in the plane of the joint as a least-squares fit of its bores to
  * those of the face, then drawn up until something touches.
  */
-export function putTogether(joint: JointCase, face: RealHalf, end: RealHalf, stray: Stray): Readings {
+export function putTogether(joint: LoneJoint, face: RealHalf, end: RealHalf, stray: Stray): Assembled {
   const { pose } = joint.end.panel;
-  const spotOf = (point: Point3): Spot => ({ along: point[joint.front.axis], across: point[joint.outside.axis] });
+  const spotOf = spotsOf(joint);
   const cornerOf = (u: number): Point3 => toCarcass(pose, { u, v: 0, t: 0 });
-  const held = end.holes.map(({ u, v }) => spotOf(toCarcass(pose, { u, v: 0, t: v })));
-  const misses = face.holes.map(({ u, v }, i): Spot => {
-    const wanted = spotOf(toCarcass(joint.face.panel.pose, { u, v, t: 0 }));
-    return { along: wanted.along - held[i]!.along, across: wanted.across - held[i]!.across };
-  });
-  const seat = fit(held, misses, {
-    along: stray('dowelPlay', joint.names.along),
-    across: stray('dowelPlay', joint.names.across),
-  });
+  const { held, misses } = missesOf(joint, face, end);
+  const seat = seatOf(joint, held, misses, stray);
   const offset = (u: number, datum: Datum, way: keyof Spot): number => {
     const corner = cornerOf(u);
     return seat(spotOf(corner))[way] - levelOf(joint.face.panel, face.solid, datum, corner) - datum.drawn;
   };
   const stations = held.map(({ along }) => along);
+  const { gap, standsOut } = gaps(joint, face, end);
   return {
-    front: [offset(0, joint.front, 'along')],
-    step: [offset(0, joint.outside, 'across'), offset(end.solid.width, joint.outside, 'across')],
-    gap: gaps(joint, face, end, stray),
-    play: [
-      ...spreads(misses.map(({ along }) => along)),
-      ...bends(
-        stations,
-        misses.map(({ across }) => across),
-      ),
-    ],
+    readings: {
+      front: [offset(0, joint.front, 'along')],
+      step: [offset(0, joint.outside, 'across'), offset(end.solid.width, joint.outside, 'across')],
+      gap,
+      play: [
+        ...spreads(misses.map(({ along }) => along)),
+        ...bends(
+          stations,
+          misses.map(({ across }) => across),
+        ),
+      ],
+    },
+    standsOut,
   };
+}
+
+/** Where the outside face of the end panel really stands on a face panel that is counted from its reference end. */
+export function standOf(joint: LoneJoint, face: RealHalf, end: RealHalf, stray: Stray): Stand {
+  const { held, misses } = missesOf(joint, face, end);
+  const seat = seatOf(joint, held, misses, stray);
+  const across = joint.end.panel.pose.origin[joint.outside.axis];
+  return (along) => seat({ along, across }).across - across;
+}
+
+/** The gap of a joint as its rivals have it, beside what it would be by itself. */
+export function besideOthers(
+  { rivals }: JointCase,
+  { readings, standsOut }: Assembled,
+  stands: ReadonlyMap<string, Stand>,
+  stray: Stray,
+): Readings {
+  if (rivals.length === 0) return readings;
+  const held = rivals.map((rival) => {
+    const touch = rival.touching === null ? 0 : standsOut[rival.touching];
+    return touch + heldOpen(rival, stray, stands) - standsOut[rival.corner];
+  });
+  return { ...readings, gap: [...readings.gap, ...held] };
+}
+
+function spotsOf({ front, outside }: LoneJoint): (point: Point3) => Spot {
+  return (point) => ({ along: point[front.axis], across: point[outside.axis] });
+}
+
+/** Where the bores of the end panel are as it stands in its place as drawn, and how far those of the face are from them. */
+function missesOf(
+  joint: LoneJoint,
+  face: RealHalf,
+  end: RealHalf,
+): { readonly held: readonly Spot[]; readonly misses: readonly Spot[] } {
+  const spotOf = spotsOf(joint);
+  const held = end.holes.map(({ u, v }) => spotOf(toCarcass(joint.end.panel.pose, { u, v: 0, t: v })));
+  const misses = face.holes.map(({ u, v }, i): Spot => {
+    const wanted = spotOf(toCarcass(joint.face.panel.pose, { u, v, t: 0 }));
+    return { along: wanted.along - held[i]!.along, across: wanted.across - held[i]!.across };
+  });
+  return { held, misses };
+}
+
+function seatOf(
+  { names }: LoneJoint,
+  held: readonly Spot[],
+  misses: readonly Spot[],
+  stray: Stray,
+): (spot: Spot) => Spot {
+  return fit(held, misses, { along: stray('dowelPlay', names.along), across: stray('dowelPlay', names.across) });
 }
 
 /**
@@ -99,20 +158,24 @@ function mean(spots: readonly Spot[]): Spot {
 }
 
 /**
- * How far the joint stands open, at the front and the back of the contact. The dowels hold the end panel square to the
- * face. It is drawn up until one corner of its end touches, a dowel touches bottom, or rivals hold the faces apart.
+ * How far the joint stands open by itself, at the front and the back of the contact. The dowels hold the end panel square to
+ * the face. It is drawn up until one corner of its end touches, or a dowel touches bottom.
  */
-function gaps(joint: JointCase, face: RealHalf, end: RealHalf, stray: Stray): number[] {
+function gaps(
+  joint: LoneJoint,
+  face: RealHalf,
+  end: RealHalf,
+): { readonly gap: readonly number[] } & Pick<Assembled, 'standsOut'> {
   const side = joint.joint.end;
   const out = side === 'far-end' ? 1 : -1;
   /** How far the end stands out there beyond its corner at the front edge. */
-  const standsOut = (u: number): number => out * (endAt(end.solid, side, u) - endAt(end.solid, side, 0));
-  const corners = [standsOut(joint.contact.from), standsOut(joint.contact.to ?? end.solid.width)];
-  const touches = [...corners, ...joint.rivals.map((rival) => heldOpen(rival, stray))];
+  const outAt = (u: number): number => out * (endAt(end.solid, side, u) - endAt(end.solid, side, 0));
+  const standsOut = [outAt(joint.contact.from), outAt(joint.contact.to ?? end.solid.width)] as const;
+  const touches: number[] = [...standsOut];
   joint.ties.forEach(({ dowelLength }, i) => {
     if (dowelLength === null) return;
     const inEnd = end.holes[i]!;
-    touches.push(dowelLength - face.holes[i]!.depth - (inEnd.depth - standsOut(inEnd.u)));
+    touches.push(dowelLength - face.holes[i]!.depth - (inEnd.depth - outAt(inEnd.u)));
   });
-  return touches.flatMap((touch) => corners.map((corner) => touch - corner));
+  return { gap: touches.flatMap((touch) => standsOut.map((corner) => touch - corner)), standsOut };
 }

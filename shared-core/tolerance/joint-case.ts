@@ -1,6 +1,5 @@
 import type { Mate } from '../boring/matings.js';
 import type { Joint, Panel } from '../carcass/model.js';
-import { toCarcass, toPanel } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
 import { bore, type Hole, type Stroke } from '../machining/replay/bore.js';
@@ -10,6 +9,7 @@ import { NOTHING, type Stray } from '../machining/replay/stray.js';
 import type { Spindle } from '../machining/replay/table.js';
 import type { Blank } from '../machining/setup-sheet.js';
 import type { Dowel } from '../shop/model.js';
+import { contactOf, type Contact } from './contact.js';
 import { datumFor, type Datum } from './datum.js';
 import type { Rival } from './rivals.js';
 
@@ -44,19 +44,24 @@ export interface Tie {
   readonly dowelLength: Micrometres | null;
 }
 
-/** All that is needed to put one joint together out of two real panels. */
-export interface JointCase {
+/** All that is needed to put one joint together out of two real panels, whatever stands beside them. */
+export interface LoneJoint {
   readonly joint: Joint;
   readonly face: Half;
   readonly end: Half;
   readonly ties: readonly Tie[];
   readonly front: Datum;
   readonly outside: Datum;
-  /** Where the end stands on the face as drawn, along u of the end panel; null: as far as its back edge. */
-  readonly contact: { readonly from: Micrometres; readonly to: Micrometres | null };
-  readonly rivals: readonly Rival[];
+  readonly contact: Contact;
   /** What the joint's play is called among the strays. */
   readonly names: { readonly along: string; readonly across: string };
+}
+
+/** A joint among the others of its carcass. */
+export interface JointCase extends LoneJoint {
+  readonly rivals: readonly Rival[];
+  /** The joints whose stands the rivals ask for, by id. */
+  readonly standing: ReadonlyMap<string, LoneJoint>;
 }
 
 /** Which stroke and spindle make each hole of a panel as drawn, by the key of the hole. */
@@ -71,15 +76,14 @@ export function boredBy(strokes: readonly Stroke[]): ReadonlyMap<string, BoredBy
   return found;
 }
 
-/** Prepares a joint; null where the strokes make no pair of bores that meet. */
-export function jointCase(
+/** Prepares a joint by itself; null where the strokes make no pair of bores that meet. */
+export function loneJoint(
   joint: Joint,
   panels: Readonly<Record<'face' | 'end', Panel>>,
   mates: readonly Mate[],
   by: Readonly<Record<'face' | 'end', ReadonlyMap<string, BoredBy>>>,
   dowelNamed: (name: string | null) => Dowel | null,
-  rivals: readonly Rival[],
-): JointCase | null {
+): LoneJoint | null {
   const pairs = mates.flatMap((mate) => {
     const [face, end] = [by.face.get(holeKey(mate.face)), by.end.get(holeKey(mate.end))];
     if (face === undefined || end === undefined) return [];
@@ -102,7 +106,6 @@ export function jointCase(
     front: datumFor(face, end, 'u'),
     outside: datumFor(face, end, 't'),
     contact: contactOf(face, end),
-    rivals,
     names: { along: `${joint.id} along`, across: `${joint.id} across` },
   };
 }
@@ -124,11 +127,16 @@ export function makeReal({ blank, names, strokes }: Half, stray: Stray): RealHal
   return { solid: realSolid(blank, names, stray), holes };
 }
 
-function contactOf(face: Panel, end: Panel): JointCase['contact'] {
-  const corners = [
-    { u: 0, v: 0, t: 0 },
-    { u: face.width, v: face.length, t: face.thickness },
-  ].map((corner) => toPanel(end.pose, toCarcass(face.pose, corner)).u);
-  const to = Math.max(...corners);
-  return { from: Math.max(0, Math.min(...corners)), to: to < end.width ? to : null };
+/** Puts a joint among the others of its carcass. */
+export function amongOthers(
+  joint: LoneJoint,
+  rivals: readonly Rival[],
+  others: ReadonlyMap<string, LoneJoint>,
+): JointCase {
+  const asked = rivals.flatMap(({ shares }) => shares.flatMap(({ kind, of }) => (kind === 'stand' ? [of] : [])));
+  const standing = [...new Set(asked)].flatMap((id): [string, LoneJoint][] => {
+    const other = others.get(id);
+    return other === undefined ? [] : [[id, other]];
+  });
+  return { ...joint, rivals, standing: new Map(standing) };
 }

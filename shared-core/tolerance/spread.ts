@@ -1,4 +1,4 @@
-import { NOTHING, type Stray, type StrayKind } from '../machining/replay/stray.js';
+import type { Stray, StrayKind } from '../machining/replay/stray.js';
 
 /** One thing that can stray. */
 export interface Variable {
@@ -22,91 +22,131 @@ export interface Figure {
   readonly causes: readonly Cause[];
 }
 
-/**
- * A model in parts, of which each is run again only for what it depends on. A figure is the greatest of its readings: by
- * their size where they count `either-way`.
- */
-export interface Model<Name extends string, Part> {
-  readonly figures: Readonly<Record<Name, 'one-way' | 'either-way'>>;
-  readonly parts: readonly ((stray: Stray) => Part)[];
-  /** The same number of readings whatever strays. */
-  readonly combine: (parts: readonly Part[], stray: Stray) => Readonly<Record<Name, readonly number[]>>;
-}
+const keyOf = ({ kind, of }: Variable): string => `${kind} ${of}`;
+
+/** Nothing strays, and what is asked for is noted, by key and in the order of asking. */
+const listening =
+  (asked: Map<string, Variable>): Stray =>
+  (kind, of) => {
+    const variable = { kind, of };
+    asked.set(keyOf(variable), variable);
+    return 0;
+  };
 
 /** Finds out what a model depends on, by letting it run and listening to what it asks for. In the order of asking. */
 export function variablesOf(model: (stray: Stray) => unknown): readonly Variable[] {
   const asked = new Map<string, Variable>();
-  model((kind, of) => {
-    asked.set(`${kind} ${of}`, { kind, of });
-    return 0;
-  });
+  model(listening(asked));
   return [...asked.values()];
 }
 
-/** Only one thing strays. */
-const alone =
-  (variable: Variable, by: number): Stray =>
-  (kind, of) =>
-    of === variable.of && kind === variable.kind ? by : 0;
+/** A variable at both of its bounds, with all else as drawn. */
+export interface Bounded extends Variable {
+  readonly up: Stray;
+  readonly down: Stray;
+}
+
+/** Something that is worked out with one variable at a bound, and only for variables that it depends on. */
+export interface Probe<Value> {
+  readonly asDrawn: Value;
+  /** What it depends on, in the order of asking. */
+  readonly variables: ReadonlySet<Bounded>;
+  /** Worked out once, whoever asks. */
+  readonly at: (variable: Bounded, bound: 'up' | 'down') => Value;
+}
+
+/** Makes a probe of something that is made out of others. */
+export type Probing = <Parts extends readonly unknown[], Value>(
+  parts: { readonly [I in keyof Parts]: Probe<Parts[I]> },
+  make: (stray: Stray, ...parts: Parts) => Value,
+) => Probe<Value>;
+
+/** Probes that know their common variables by their identity; those that cannot stray are left out. */
+export function probing(boundOf: (kind: StrayKind) => number): Probing {
+  const all = new Map<string, Bounded>();
+  const bounded = ({ kind, of }: Variable): Bounded => {
+    const key = keyOf({ kind, of });
+    const known = all.get(key);
+    if (known !== undefined) return known;
+    const at =
+      (by: number): Stray =>
+      (askedKind, askedOf) =>
+        askedOf === of && askedKind === kind ? by : 0;
+    const made = { kind, of, up: at(boundOf(kind)), down: at(-boundOf(kind)) };
+    all.set(key, made);
+    return made;
+  };
+  return <Parts extends readonly unknown[], Value>(
+    parts: { readonly [I in keyof Parts]: Probe<Parts[I]> },
+    make: (stray: Stray, ...parts: Parts) => Value,
+  ): Probe<Value> => {
+    const gather = (valueOf: (part: Probe<unknown>) => unknown): Parts => parts.map(valueOf) as unknown as Parts;
+    const asked = new Map<string, Variable>();
+    const asDrawn = make(listening(asked), ...gather((part) => part.asDrawn));
+    const variables = new Set(parts.flatMap((part) => [...part.variables]));
+    for (const variable of asked.values()) if (boundOf(variable.kind) !== 0) variables.add(bounded(variable));
+    const known = new Map<Stray, Value>();
+    return {
+      asDrawn,
+      variables,
+      at: (variable, bound) => {
+        if (!variables.has(variable)) return asDrawn;
+        const stray = variable[bound];
+        const before = known.get(stray);
+        if (before !== undefined) return before;
+        const value = make(stray, ...gather((part) => part.at(variable, bound)));
+        known.set(stray, value);
+        return value;
+      },
+    };
+  };
+}
 
 /**
  * How figures spread when every variable strays within its bound. The model is run with one variable after the other at
  * both of its bounds, all else nominal: nobody writes a sensitivity by hand. What two variables do only together (a product
- * of two strays) is left out; in a box that is under a micrometre.
+ * of two strays) is left out; in a box that is under a micrometre. A figure is the greatest of its readings: by their size
+ * where they count `either-way`.
+ * @param model The same number of readings whatever strays.
  */
-export function spread<Name extends string, Part>(
-  { figures, parts, combine }: Model<Name, Part>,
-  boundOf: (kind: StrayKind) => number,
+export function spread<Name extends string>(
+  figures: Readonly<Record<Name, 'one-way' | 'either-way'>>,
+  model: Probe<Readonly<Record<Name, readonly number[]>>>,
 ): Readonly<Record<Name, Figure>> {
-  const asDrawn = parts.map((part) => part(NOTHING));
-  const nominal = combine(asDrawn, NOTHING);
-  const touched = new Map<string, { readonly variable: Variable; readonly parts: Set<number> }>();
-  const touch = (asked: readonly Variable[], part: number): void => {
-    for (const variable of asked) {
-      const key = `${variable.kind} ${variable.of}`;
-      const known = touched.get(key) ?? { variable, parts: new Set() };
-      touched.set(key, known);
-      known.parts.add(part);
-    }
-  };
-  parts.forEach((part, i) => touch(variablesOf(part), i));
-  touch(
-    variablesOf((stray) => combine(asDrawn, stray)),
-    parts.length,
-  );
-  const runs = [...touched.values()].map(({ variable, parts: own }) => {
-    const run = (by: number): Readonly<Record<Name, readonly number[]>> => {
-      const stray = alone(variable, by);
-      return combine(
-        asDrawn.map((drawn, i) => (own.has(i) ? parts[i]!(stray) : drawn)),
-        stray,
-      );
-    };
-    const bound = boundOf(variable.kind);
-    return { variable, up: run(bound), down: run(-bound) };
-  });
+  const all = [...model.variables].map((variable) => ({
+    variable,
+    up: model.at(variable, 'up'),
+    down: model.at(variable, 'down'),
+  }));
 
   const figureOf = (name: Name): Figure => {
+    const nominal = model.asDrawn[name];
+    // What a variable has no part in is the very same as with nothing straying.
+    const runs = all
+      .map(({ variable, up, down }) => ({ variable, up: up[name], down: down[name] }))
+      .filter(({ up, down }) => up !== nominal || down !== nominal);
     /** How far one variable can push a reading up, seen in one way. */
-    const rises = (i: number, way: number): number[] => {
-      const drawn = way * nominal[name][i]!;
-      return runs.map(({ up, down }) => Math.max(0, way * up[name][i]! - drawn, way * down[name][i]! - drawn));
-    };
-    const ways = figures[name] === 'either-way' ? [1, -1] : [1];
-    let greatest: { worst: number; rises: readonly number[] } = { worst: 0, rises: [] };
+    const rise = ({ up, down }: (typeof runs)[number], i: number, way: number): number =>
+      Math.max(0, way * (up[i]! - nominal[i]!), way * (down[i]! - nominal[i]!));
+    let greatest = { worst: 0, i: 0, way: 0 };
     let rootSumSquare = 0;
-    nominal[name].forEach((drawn, i) => {
-      for (const way of ways) {
-        const own = rises(i, way);
-        const worst = own.reduce((sum, rise) => sum + rise, way * drawn);
-        rootSumSquare = Math.max(
-          rootSumSquare,
-          way * drawn + Math.sqrt(own.reduce((sum, rise) => sum + rise * rise, 0)),
-        );
-        if (worst > greatest.worst) greatest = { worst, rises: own };
+    for (const way of figures[name] === 'either-way' ? [1, -1] : [1]) {
+      for (let i = 0; i < nominal.length; i += 1) {
+        let [sum, squares] = [0, 0];
+        for (const run of runs) {
+          const own = rise(run, i, way);
+          sum += own;
+          squares += own * own;
+        }
+        const drawn = way * nominal[i]!;
+        rootSumSquare = Math.max(rootSumSquare, drawn + Math.sqrt(squares));
+        if (drawn + sum > greatest.worst) greatest = { worst: drawn + sum, i, way };
       }
+    }
+    const causes = runs.flatMap((run): Cause[] => {
+      const own = rise(run, greatest.i, greatest.way);
+      return own > 0 ? [{ kind: run.variable.kind, of: run.variable.of, rise: own }] : [];
     });
-    const causes = greatest.rises.flatMap((rise, i) => (rise > 0 ? [{ ...runs[i]!.variable, rise }] : []));
     return { worst: greatest.worst, rootSumSquare, causes: causes.sort((a, b) => b.rise - a.rise) };
   };
   const names = Object.keys(figures) as Name[];

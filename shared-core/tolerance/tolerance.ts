@@ -6,10 +6,20 @@ import { strokesOf, type ReplayProblem } from '../machining/replay/replay.js';
 import { boundOf } from '../machining/replay/stray.js';
 import type { SetUp } from '../machining/setup-sheet.js';
 import type { Dowel, Shop, Tolerances } from '../shop/model.js';
-import { FIGURES, putTogether, type FigureName } from './assemble.js';
-import { boredBy, jointCase, makeReal, type BoredBy, type JointCase, type RealHalf } from './joint-case.js';
-import { rivalsOf } from './rivals.js';
-import { spread, type Figure, type Model } from './spread.js';
+import { besideOthers, FIGURES, putTogether, standOf, type Readings } from './assemble.js';
+import type { FigureName } from './assemble.js';
+import {
+  amongOthers,
+  boredBy,
+  loneJoint,
+  makeReal,
+  type BoredBy,
+  type JointCase,
+  type LoneJoint,
+  type RealHalf,
+} from './joint-case.js';
+import { rivalsOf, type Stand } from './rivals.js';
+import { probing, spread, type Figure, type Probe, type Probing } from './spread.js';
 
 /** One carcass with the sheet that it is to be bored by. */
 export interface ToleranceCase {
@@ -78,8 +88,7 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
     return fitting?.kind === 'dowel' ? fitting : null;
   };
 
-  const rivals = rivalsOf(carcass);
-  const cases: JointCase[] = [];
+  const known = new Map<string, LoneJoint>();
   const unknown: UnknownJoint[] = [];
   for (const { joint, mates } of matings(carcass, boring)) {
     const [face, end] = [panels.get(joint.facePanel)!, panels.get(joint.endPanel)!];
@@ -90,18 +99,13 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
       unknown.push({ joint: joint.id, reason, problems: broken.get(culprit)! });
       continue;
     }
-    const made = jointCase(
-      joint,
-      { face, end },
-      mates,
-      { face: faceBits, end: endBits },
-      dowelNamed,
-      rivals.get(end.key) ?? [],
-    );
+    const made = loneJoint(joint, { face, end }, mates, { face: faceBits, end: endBits }, dowelNamed);
     if (made === null)
       unknown.push({ joint: joint.id, reason: 'no set-up bores both halves of any of its places', problems: [] });
-    else cases.push(made);
+    else known.set(joint.id, made);
   }
+  const rivals = rivalsOf(carcass);
+  const cases = [...known].map(([id, joint]) => amongOthers(joint, rivals.get(id) ?? [], known));
   return { cases, unknown };
 }
 
@@ -109,8 +113,9 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
 export function toleranceOf(of: ToleranceCase): CarcassTolerance {
   const { cases, unknown } = jointCases(of);
   const { tolerances } = of.shop;
+  const modelOf = models(probing((kind) => boundOf(tolerances, kind)));
   const joints = cases.map((joint): JointTolerance => {
-    const figures = spread(modelOf(joint), (kind) => boundOf(tolerances, kind));
+    const figures = spread(FIGURES, modelOf(joint));
     return {
       joint: joint.joint.id,
       ...figures,
@@ -122,11 +127,39 @@ export function toleranceOf(of: ToleranceCase): CarcassTolerance {
   return { joints, unknown };
 }
 
-const modelOf = (joint: JointCase): Model<FigureName, RealHalf> => ({
-  figures: FIGURES,
-  parts: [(stray) => makeReal(joint.face, stray), (stray) => makeReal(joint.end, stray)],
-  combine: ([face, end], stray) => putTogether(joint, face!, end!, stray),
-});
+/** Models of joints; what several of them ask for is made once. */
+function models(probe: Probing): (joint: JointCase) => Probe<Readings> {
+  const halves = new Map<string, Readonly<Record<'face' | 'end', Probe<RealHalf>>>>();
+  const halvesOf = ({ joint: { id }, face, end }: LoneJoint): Readonly<Record<'face' | 'end', Probe<RealHalf>>> => {
+    const known = halves.get(id);
+    if (known !== undefined) return known;
+    const made = {
+      face: probe([], (stray) => makeReal(face, stray)),
+      end: probe([], (stray) => makeReal(end, stray)),
+    };
+    halves.set(id, made);
+    return made;
+  };
+  const stands = new Map<string, Probe<Stand>>();
+  const standing = (joint: LoneJoint): Probe<Stand> => {
+    const known = stands.get(joint.joint.id);
+    if (known !== undefined) return known;
+    const { face, end } = halvesOf(joint);
+    const made = probe([face, end], (stray, ...real: [RealHalf, RealHalf]) => standOf(joint, ...real, stray));
+    stands.set(joint.joint.id, made);
+    return made;
+  };
+  return (joint) => {
+    const { face, end } = halvesOf(joint);
+    const lone = probe([face, end], (stray, ...real: [RealHalf, RealHalf]) => putTogether(joint, ...real, stray));
+    const ids = [...joint.standing.keys()];
+    const others = probe<Stand[], ReadonlyMap<string, Stand>>(
+      [...joint.standing.values()].map(standing),
+      (_, ...made) => new Map(ids.map((id, i) => [id, made[i]!])),
+    );
+    return probe([lone, others], (stray, own, beside) => besideOthers(joint, own, beside, stray));
+  };
+}
 
 function closingOf(play: Figure, { dowelPlay }: Tolerances): Closing {
   if (play.worst <= dowelPlay) return 'always';

@@ -34,19 +34,34 @@ describe('panels between the same two faces', () => {
         'top 80',
       ]);
     }
-    const [rival] = rivalsOf(made.carcass).get('shelf-1')!;
+    const rivals = rivalsOf(made.carcass);
     const short = (kind: string, panel: string): number => (kind === 'length' && panel === 'shelf-1' ? -300 : 0);
-    expect(heldOpen(rival!, short)).toBe(300);
-    expect(heldOpen(rivalsOf(made.carcass).get('top')![0]!, short)).toBe(-300);
+    const open = (joint: string): number[] => rivals.get(joint)!.map((rival) => heldOpen(rival, short, new Map()));
+    expect(open('shelf-1/left')).toEqual([300, 300]);
+    expect(open('top/right')).toEqual([-300, -300]);
+  });
+
+  /**
+   * Shelves at 0.25 and 0.5 of the way; the sides are held off by the one that is too long, and the other one stands off by
+   * what it is too short besides. All may stray by 0.2: between the shelves the sides stand 0.25 of the bottom's and of the
+   * top's error closer or wider; worst 0.2 * (1 + 1 + 0.25 + 0.25) = 0.5.
+   */
+  it('a shelf that is too long holds the sides off a shorter one', () => {
+    const made = box({ length: 200 }, { fixedShelves: [{ at: mm(180 + 8) }, { at: mm(360 + 8) }] });
+    for (const joint of ['shelf-1/left', 'shelf-2/right']) {
+      const { gap } = of(made, joint);
+      expect(gap.worst).toBeCloseTo(500, 9);
+      expect(gap.rootSumSquare).toBeCloseTo(200 * Math.sqrt(2 + 2 / 16), 9);
+    }
   });
 
   it('two rails at one height are at odds with each other', () => {
     const { carcass } = box({}, { top: 'rails' });
     const rivals = rivalsOf(carcass);
     const longer = (panel: string) => (kind: string, of: string) => (kind === 'length' && of === panel ? 500 : 0);
-    const open = (panel: string, by: string): number =>
-      Math.max(...rivals.get(panel)!.map((rival) => heldOpen(rival, longer(by))));
-    expect(open('rail-front', 'rail-back')).toBe(500);
-    expect(open('rail-back', 'rail-front')).toBe(500);
+    const open = (joint: string, by: string): number =>
+      Math.max(...rivals.get(joint)!.map((rival) => heldOpen(rival, longer(by), new Map())));
+    expect(open('rail-front/left', 'rail-back')).toBe(500);
+    expect(open('rail-back/right', 'rail-front')).toBe(500);
   });
 });
