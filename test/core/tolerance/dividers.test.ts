@@ -214,3 +214,13 @@ describe('all that strays at once', () => {
     expect(gapWith((kind, thing) => worse.get(`${kind} ${thing}`) ?? 0)).toBeCloseTo(gap.worst, 6);
   });
 });
+
+describe('where a divider stands on a panel that is not bored', () => {
+  /** The sheets leave the bottom out: where the divider stands on it is unknown, and said to be; 0.4 of the top's stop and height is left. */
+  it('what is known still counts', () => {
+    const good = box({ stop: 50 }, DIVIDED);
+    const made = { ...good, setUps: good.setUps.filter(({ runs }) => runs[0]!.panel !== 'bottom') };
+    expect(toleranceOf(made).unknown.map(({ joint }) => joint)).toContain('divider-1/bottom');
+    expect(of(made, 'shelf-1-bay-1/left').gap.worst).toBeCloseTo(2 * 50 * 0.4, 9);
+  });
+});

@@ -36,6 +36,13 @@ const BOXES: Readonly<Record<string, Partial<CarcassWish>>> = {
       { at: mm(428), bay: 2 },
     ],
   },
+  'over and under, with dividers': {
+    width: mm(1200),
+    top: 'over',
+    bottom: 'under',
+    dividers: [{ at: mm(400) }, { at: mm(800) }],
+    fixedShelves: [{ at: mm(300), bay: 2 }],
+  },
   'with screws': { joint: 'screw-7x50' },
   'with cams': { joint: 'cam-15' },
   'of thick board': { board: 'board-19' },
