@@ -19,10 +19,7 @@ export const rowUnbalanced: CarcassRule = {
   check(context) {
     const rows = context.boring.rows.filter((row) => {
       const panel = panelOf(context, row.panel);
-      return (
-        (panel?.role === 'left-side' || panel?.role === 'right-side') &&
-        !isBalanced(panel, row, context.shop)
-      );
+      return (panel?.role === 'left-side' || panel?.role === 'right-side') && !isBalanced(panel, row, context.shop);
     });
     return grouped(rows, (row) => `${row.offset} ${panelOf(context, row.panel)!.length}`).map((same) => {
       const row = same[0]!;
