@@ -13,10 +13,7 @@ export type DriverRequest =
   | { readonly action: 'evaluate-in-workbench'; readonly source: string; readonly argument?: unknown }
   | { readonly action: 'click-in-webview'; readonly selector: string; readonly force?: boolean }
   | { readonly action: 'hover-in-webview'; readonly selector: string }
-  | { readonly action: 'wheel-in-webview'; readonly selector: string; readonly deltaY: number; readonly key?: string }
-  | { readonly action: 'drag-in-webview'; readonly selector: string; readonly deltaX: number; readonly deltaY: number }
   | { readonly action: 'focus-webview'; readonly selector: string }
-  | { readonly action: 'click-in-workbench'; readonly selector: string }
   | { readonly action: 'hover-in-workbench'; readonly selector: string }
   | { readonly action: 'press-key'; readonly key: string }
   | { readonly action: 'type-text'; readonly text: string; readonly delayMs?: number }

@@ -58,33 +58,11 @@ async function act(page: Page, request: DriverRequest, problems: readonly string
       await frame.locator(request.selector).first().hover({ timeout: WAIT_MS });
       return null;
     }
-    case 'wheel-in-webview': {
-      const frame = await webviewWith(page, request.selector);
-      await frame.locator(request.selector).first().hover({ timeout: WAIT_MS, force: true });
-      if (request.key !== undefined) await page.keyboard.down(request.key);
-      await page.mouse.wheel(0, request.deltaY);
-      if (request.key !== undefined) await page.keyboard.up(request.key);
-      return null;
-    }
-    case 'drag-in-webview': {
-      const frame = await webviewWith(page, request.selector);
-      const box = await frame.locator(request.selector).first().boundingBox();
-      if (box === null) throw new Error(`${request.selector} is not on the screen`);
-      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-      await page.mouse.move(x, y);
-      await page.mouse.down();
-      await page.mouse.move(x + request.deltaX, y + request.deltaY, { steps: 8 });
-      await page.mouse.up();
-      return null;
-    }
     case 'focus-webview': {
       const frame = await webviewWith(page, request.selector);
       await frame.locator(request.selector).first().focus({ timeout: WAIT_MS });
       return null;
     }
-    case 'click-in-workbench':
-      await page.locator(request.selector).first().click({ timeout: WAIT_MS });
-      return null;
     case 'hover-in-workbench':
       await page.locator(request.selector).first().hover({ timeout: WAIT_MS });
       return null;

@@ -43,19 +43,8 @@ export async function clickInWebview(selector: string, force = false): Promise<v
 export async function hoverInWebview(selector: string): Promise<void> {
   await ask({ action: 'hover-in-webview', selector });
 }
-/** Turns the wheel over an element, by `deltaY` CSS pixels, with a key (such as `Control`) held where given. */
-export async function wheelInWebview(selector: string, deltaY: number, key?: string): Promise<void> {
-  await ask({ action: 'wheel-in-webview', selector, deltaY, ...(key === undefined ? {} : { key }) });
-}
-/** Drags from the middle of an element, by CSS pixels. */
-export async function dragInWebview(selector: string, deltaX: number, deltaY: number): Promise<void> {
-  await ask({ action: 'drag-in-webview', selector, deltaX, deltaY });
-}
 export async function focusInWebview(selector: string): Promise<void> {
   await ask({ action: 'focus-webview', selector });
-}
-export async function clickInWorkbench(selector: string): Promise<void> {
-  await ask({ action: 'click-in-workbench', selector });
 }
 export async function hoverInWorkbench(selector: string): Promise<void> {
   await ask({ action: 'hover-in-workbench', selector });

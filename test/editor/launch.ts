@@ -126,7 +126,7 @@ async function startServer(
 async function runInBrowser(page: Page, port: number, options: Options, unseen: string[]): Promise<number> {
   let ended: (code: number) => void = () => undefined;
   await page.exposeFunction('codeAutomationExit', (code: number) => ended(code));
-  await page.exposeFunction('codeAutomationLog', (type: string, args: unknown[]) => {
+  await page.exposeFunction('codeAutomationLog', (_type: string, args: unknown[]) => {
     const line = args.map((arg) => (typeof arg === 'string' ? arg : JSON.stringify(arg))).join(' ');
     // The rest is the editor talking to itself.
     if (VERBOSE || line.startsWith(SPOKEN)) process.stdout.write(`${line.replaceAll(SPOKEN, '')}\n`);
