@@ -1,4 +1,3 @@
-import type { Infer } from '../schema/schema.js';
 import {
   choice,
   count,
@@ -13,7 +12,7 @@ import {
   text,
 } from '../schema/schema.js';
 
-export const unitChoice = choice('Unit of every bare number in this file.', {
+const unitChoice = choice('Unit of every bare number in this file.', {
   mm: 'Millimetres.',
   in: 'Inches, decimal or with fractions such as 23 5/8.',
 });
@@ -179,6 +178,3 @@ export const jobSchema = record('job', 'A cabinet job.', {
   defaults: optional(record('defaults', 'Values for every carcass of this file that does not say otherwise.', shared)),
   carcasses: required(named('carcass', 'The carcasses, each under its name.', carcassSchema)),
 });
-
-export type JobInput = Infer<typeof jobSchema>;
-export type CarcassInput = Infer<typeof carcassSchema>;

@@ -68,6 +68,3 @@ export function cautionsFor(setUp: Pick<SetUp, 'machine' | 'through' | 'runs'>):
     ...manual,
   ];
 }
-
-/** All of the standing cautions as one paragraph, for views that have room for no more. */
-export const CAUTION_TEXT = CAUTIONS.map(({ text }) => text).join(' ');

@@ -36,10 +36,3 @@ export function overLimits(tolerance: JointTolerance, tolerances: Tolerances): r
     return [{ joint: tolerance.joint, figure, limit, ...figures, asARule: rootSumSquare > limit, causes }];
   });
 }
-
-/** What a figure comes from, kind by kind, the greatest first: 'squareness 168, stop 100, drill 64'. */
-export function causesByKind(causes: readonly Cause[]): readonly Pick<Cause, 'kind' | 'rise'>[] {
-  const sums = new Map<Cause['kind'], number>();
-  for (const { kind, rise } of causes) sums.set(kind, (sums.get(kind) ?? 0) + rise);
-  return [...sums].map(([kind, rise]) => ({ kind, rise })).sort((a, b) => b.rise - a.rise);
-}

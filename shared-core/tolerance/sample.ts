@@ -14,9 +14,6 @@ export interface Sampling {
   readonly distribution: Distribution;
 }
 
-/** The sampling that the shop is shown: always the same, so that the same job gives the same figures. */
-export const USUAL_SAMPLING: Sampling = { samples: 1000, seed: 1, distribution: 'normal' };
-
 /** One figure over all boxes drawn, in micrometres. */
 export interface SampledFigure {
   readonly mean: number;

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Surface } from '../../../shared-core/boring/model.js';
 import type { StrayKind } from '../../../shared-core/machining/replay/stray.js';
 import { FIGURE_NAMES, measure } from '../../../shared-core/tolerance/assemble.js';
-import { causesByKind, overLimits } from '../../../shared-core/tolerance/limits.js';
+import { overLimits } from '../../../shared-core/tolerance/limits.js';
+import type { Cause } from '../../../shared-core/tolerance/spread.js';
 import {
   jointCases,
   toleranceOf,
@@ -14,6 +15,13 @@ import type { CarcassWish } from '../specs.js';
 import { mm } from '../specs.js';
 import { box, EXACT } from './boxes.js';
 import type { Reference } from './sheets-for.js';
+
+/** What a figure comes from, kind by kind, the greatest first. */
+function causesByKind(causes: readonly Cause[]): readonly Pick<Cause, 'kind' | 'rise'>[] {
+  const sums = new Map<StrayKind, number>();
+  for (const { kind, rise } of causes) sums.set(kind, (sums.get(kind) ?? 0) + rise);
+  return [...sums].map(([kind, rise]) => ({ kind, rise })).sort((a, b) => b.rise - a.rise);
+}
 
 const of = (tolerance: ToleranceCase, joint: string): JointTolerance => {
   const found = toleranceOf(tolerance).joints.find((one) => one.joint === joint);
