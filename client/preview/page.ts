@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import * as vscode from 'vscode';
 
 /** Where the page's script and style lie; nothing else may be loaded. */
-export function pageRoot(extension: vscode.Uri): vscode.Uri {
+function pageRoot(extension: vscode.Uri): vscode.Uri {
   return vscode.Uri.joinPath(extension, 'dist', 'webview');
 }
 

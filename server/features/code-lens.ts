@@ -10,9 +10,9 @@ import type { OpenFile } from '../workspace.js';
 import { stepsOf } from './machine-words.js';
 
 /** Opens the machine view of a carcass: arguments are the URI of the job and the name of the carcass. */
-export const SHOW_MACHINE_VIEW = 'borewright.showMachineView';
+const SHOW_MACHINE_VIEW = 'borewright.showMachineView';
 /** Opens the list of the job's set-ups: the argument is its URI. */
-export const SHOW_SET_UPS = 'borewright.showSetupList';
+const SHOW_SET_UPS = 'borewright.showSetupList';
 
 /** What a client hands back to have a lens completed. */
 interface LensData {

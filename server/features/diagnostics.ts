@@ -17,7 +17,7 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
 /** More than this many findings help nobody, and an editor chokes on them. */
 const MOST = 1000;
 
-export const SOURCE = 'borewright';
+const SOURCE = 'borewright';
 
 /** What a client hands back with a finding's diagnostic. */
 export interface DiagnosticData {

@@ -42,7 +42,7 @@ export function namesOf(
   }
 }
 
-export function boardLine(board: Board, unit: Unit): string {
+function boardLine(board: Board, unit: Unit): string {
   const show = (length: Micrometres): string => showLength(length, unit);
   const measured = board.thickness === board.nominal ? '' : ` measured, ${show(board.nominal)} nominal`;
   const sheet =
@@ -52,12 +52,12 @@ export function boardLine(board: Board, unit: Unit): string {
   return `board, ${show(board.thickness)} thick${measured}${sheet}${board.grain === 'length' ? ', grain along' : ''}`;
 }
 
-export function bandLine(band: Band, unit: Unit): string {
+function bandLine(band: Band, unit: Unit): string {
   const height = band.height === null ? '' : `, ${showLength(band.height, unit)} wide as bought`;
   return `band, ${showLength(band.thickness, unit)} thick${height}`;
 }
 
-export function fittingLine(fitting: Fitting, unit: Unit): string {
+function fittingLine(fitting: Fitting, unit: Unit): string {
   const show = (length: Micrometres): string => showLength(length, unit);
   switch (fitting.kind) {
     case 'dowel':
@@ -69,7 +69,7 @@ export function fittingLine(fitting: Fitting, unit: Unit): string {
   }
 }
 
-export function machineLine(machine: Machine, unit: Unit): string {
+function machineLine(machine: Machine, unit: Unit): string {
   const show = (length: Micrometres): string => showLength(length, unit);
   switch (machine.kind) {
     case 'vertical':

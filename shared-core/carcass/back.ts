@@ -5,7 +5,7 @@ import type { Panel } from './model.js';
 import { makePanel } from './panel.js';
 
 /** What a back in grooves lacks of their full extent, so that it slides in (common practice, no source). */
-export const BACK_PLAY: Micrometres = 1000;
+const BACK_PLAY: Micrometres = 1000;
 
 /** The back, rear face out, reference end down, u from its left edge; null where there is none. */
 export function buildBack(box: Box): Panel | null {

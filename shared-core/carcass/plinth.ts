@@ -6,7 +6,7 @@ import { makePanel } from './panel.js';
 import type { Problems } from './problems.js';
 
 /** How far a plinth stands back from the front, for the feet (common practice, no source). */
-export const PLINTH_SETBACK: Micrometres = 50_000;
+const PLINTH_SETBACK: Micrometres = 50_000;
 
 /** The strip under the box, front face out, u from its upper edge down, reference end left; null where there is none or no room. */
 export function buildPlinth(box: Box, problems: Problems): Panel | null {

@@ -7,7 +7,7 @@ import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
 
 /** Text of one part beyond this many UTF-16 code units is not read; a thousand carcasses in one part are still below. */
-export const LONGEST_PART = 400_000;
+const LONGEST_PART = 400_000;
 /** Aliases can make a short text stand for a huge tree; no workshop's file has so many values. */
 const MOST_NODES = 200_000;
 /** Anchors, aliases and tags; each costs the reader more than a value does. */

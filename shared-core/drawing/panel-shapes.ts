@@ -94,7 +94,7 @@ function drawBands(pen: Pen, view: PanelView): void {
   }
 }
 /** Millimetres of paper from an edge to its band mark. */
-export const BAND_OFFSET = 1;
+const BAND_OFFSET = 1;
 
 function drawGroup(pen: Pen, view: PanelView, drawn: Drawn, { bores, line }: HoleGroup, sources: Sources): void {
   const { panel } = view;

@@ -177,7 +177,7 @@ const round = (cx: number, cy: number, r: number): Record<string, string> => ({
   r: coordinate(r),
 });
 
-export function pathOf(points: readonly Point[], closed: boolean): string {
+function pathOf(points: readonly Point[], closed: boolean): string {
   const steps = points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${coordinate(x)} ${coordinate(y)}`);
   return `${steps.join('')}${closed ? 'Z' : ''}`;
 }

@@ -264,7 +264,7 @@ function printStyle(scale: number, wide: number): string {
 }
 
 /** XML text of a tree. */
-export function writeNode(node: SvgNode): string {
+function writeNode(node: SvgNode): string {
   const attributes = Object.entries(node.attributes)
     .map(([name, value]) => ` ${name}="${escape(value)}"`)
     .join('');

@@ -15,7 +15,7 @@ const AXES: Readonly<Record<Axis, Vector>> = {
 };
 
 /** u x v . t: +1 where the panel's solid frame is right-handed, -1 where it is left-handed. */
-export function handOf({ u, v, t }: Pose): 1 | -1 {
+function handOf({ u, v, t }: Pose): 1 | -1 {
   const [a, b, c] = [AXES[u], AXES[v], AXES[t]];
   const along =
     (a[1] * b[2] - a[2] * b[1]) * c[0] + (a[2] * b[0] - a[0] * b[2]) * c[1] + (a[0] * b[1] - a[1] * b[0]) * c[2];

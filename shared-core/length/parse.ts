@@ -30,7 +30,7 @@ const LENGTH = new RegExp(
 export const LENGTH_PATTERN = LENGTH.source.replace(/\?<\w+>/g, '?:');
 
 /** What a length may look like, for messages; the first example is in `unit`. */
-export function lengthForms(unit: Unit): string {
+function lengthForms(unit: Unit): string {
   return unit === 'mm'
     ? 'Write it like 600, 600.5 mm, 23 5/8 in or 1\' 11 5/8"'
     : 'Write it like 23 5/8, 23.625, 1\' 11 5/8" or 600 mm';

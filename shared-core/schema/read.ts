@@ -585,7 +585,7 @@ function aNoun(noun: string): string {
 }
 
 /** What belongs at a place, as a sentence without its full stop. */
-export function expected(schema: Schema, unit: Unit): string {
+function expected(schema: Schema, unit: Unit): string {
   switch (schema.type) {
     case 'length':
       return `Here belongs a length from ${showLength(schema.min, unit)} to ${showLength(schema.max, unit)}`;

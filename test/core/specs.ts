@@ -25,7 +25,7 @@ export const mm = (length: number): Micrometres => Math.round(length * 1000);
 
 const nowhere: Place = { part: 'self', start: 0, end: 0 };
 
-export function located<T>(value: T, path: Located<T>['path'] = [], written = true): Located<T> {
+function located<T>(value: T, path: Located<T>['path'] = [], written = true): Located<T> {
   return { value, place: nowhere, path, written };
 }
 

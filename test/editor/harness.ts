@@ -31,7 +31,7 @@ export function test(name: string, body: () => Promise<void> | void): void {
 }
 
 /** Says something to whoever watches the run; a plain console.log is lost in the editor's own log. */
-export function say(text: string): void {
+function say(text: string): void {
   console.log(text.replace(/^/gm, SPOKEN));
 }
 

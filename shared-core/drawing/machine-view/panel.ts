@@ -48,7 +48,7 @@ function edgeLine(stage: Stage, panel: Panel, edge: EdgeName, inward: number): r
       ];
 }
 
-export const holeKeyOf = ({ bore }: StrokeHole): string => `hole:${bore.id}`;
+const holeKeyOf = ({ bore }: StrokeHole): string => `hole:${bore.id}`;
 
 /** Every bore of the panel: made, made in this stroke, still to come; dashed where it is not seen from above. */
 export function drawHoles(stage: Stage, panel: Panel): void {

@@ -19,11 +19,11 @@ const RING = 6;
 /** Half a side of the square that marks an empty one. */
 const EMPTY = 4;
 
-export const spindleKey = ({ head, spindle }: { readonly head: number; readonly spindle: number }): string =>
+const spindleKey = ({ head, spindle }: { readonly head: number; readonly spindle: number }): string =>
   `spindle:${head}:${spindle}`;
 
 /** A loaded spindle: a ring with the bit in it. An empty one: a small open square. Dashed where the panel lies over it. */
-export function drawSpindle(stage: Stage, key: string, { x, y }: Point, diameter: Micrometres | null): void {
+function drawSpindle(stage: Stage, key: string, { x, y }: Point, diameter: Micrometres | null): void {
   const { pen, panel, acted } = stage;
   const { machine } = acted.stroke.setUp;
   const below = machine.kind !== 'cup' && machine.kind !== 'horizontal' && machine.from === 'below';

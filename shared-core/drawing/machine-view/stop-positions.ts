@@ -85,7 +85,7 @@ const isOneLine = (stage: Stage): boolean => {
 };
 
 /** Narrow filled arrow head (ISO 129-1) along X, its tip at the point. */
-export function arrow(stage: Stage, key: string, tip: Point, sign: number): void {
+function arrow(stage: Stage, key: string, tip: Point, sign: number): void {
   const back = tip.x - sign * stage.p(2.2);
   const half = stage.p(0.4);
   stage.pen.path(

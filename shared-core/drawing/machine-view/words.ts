@@ -110,7 +110,7 @@ export function runsOfNumbers(numbers: readonly number[]): string {
 }
 
 /** 'spindles 1, 6 and 10'; 'spindles 1 to 23 of both heads'; 'spindles 1 to 9 of the front head, 1 and 2 of the rear head' */
-export function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' | 'spindle'>[]): string {
+function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' | 'spindle'>[]): string {
   if (setUp.machine.kind === 'cup') return 'the spindle';
   const heads = [...new Set(spindles.map(({ head }) => head))].sort((a, b) => a - b);
   const many = setUp.machine.kind === 'line' && setUp.fence.length > 1;
@@ -175,6 +175,6 @@ export function leftWords({ holes }: Acted): string {
     : `${open === 1 ? '1 hole is' : `${open} holes are`} still to come.`;
 }
 
-export function diametersOf(working: readonly Pick<Working, 'diameter'>[]): Micrometres[] {
+function diametersOf(working: readonly Pick<Working, 'diameter'>[]): Micrometres[] {
   return [...new Set(working.map(({ diameter }) => diameter))].sort((a, b) => a - b);
 }

@@ -11,7 +11,7 @@ export interface Load {
   readonly limit: readonly Micrometres[];
 }
 
-export const spindlesPerHead = (machine: BoringMachine): number => (machine.kind === 'cup' ? 1 : machine.spindles);
+const spindlesPerHead = (machine: BoringMachine): number => (machine.kind === 'cup' ? 1 : machine.spindles);
 const heads = (machine: BoringMachine): number => (machine.kind === 'line' ? machine.heads : 1);
 
 export const placeAt = (machine: BoringMachine, index: number): SpindlePlace => ({

@@ -24,7 +24,7 @@ export interface StopPlan {
 }
 
 /** Whether a stop of the machine can be set so without the extension. */
-export const isPlain = (machine: BoringMachine, demand: StopDemand): boolean =>
+const isPlain = (machine: BoringMachine, demand: StopDemand): boolean =>
   machine.stops.some((stop) => fits(stop, demand, 0));
 
 const fits = (stop: Stop, demand: StopDemand, extension: Micrometres): boolean =>

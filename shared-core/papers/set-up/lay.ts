@@ -45,7 +45,7 @@ export function laidRuns(setUp: SetUp, words: JobWords): readonly LaidRun[] {
 }
 
 /** The same for one panel. */
-export function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit, machineUnit }: Omit<JobWords, 'panel'>): LaidRun {
+function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit, machineUnit }: Omit<JobWords, 'panel'>): LaidRun {
   const read = strokesOf([setUp], run.carcass, run.panel, blankOf(panel));
   const tables = read.ok ? read.strokes.map(layOut) : [];
   const mixed = facesDown(setUp).length > 1;

@@ -65,7 +65,7 @@ const scalar = fc.constantFrom(
 );
 
 /** A random value with its rendering choices left to `seed`s drawn beside it. */
-export const value: fc.Arbitrary<Plain> = fc.letrec<{ value: Plain; map: PlainMap; list: readonly Plain[] }>((tie) => ({
+const value: fc.Arbitrary<Plain> = fc.letrec<{ value: Plain; map: PlainMap; list: readonly Plain[] }>((tie) => ({
   value: fc.oneof(
     { maxDepth: 3, depthSize: 'small' },
     { arbitrary: scalar, weight: 4 },

@@ -27,7 +27,7 @@ const POSES: Readonly<Partial<Record<PanelRole, Pose>>> = {
   top: { origin: { x: um(16), y: 0, z: um(720) }, u: '+y', v: '+x', t: '-z' },
 };
 
-export function panel(key: string, role: PanelRole, length: number, width: number, more: Partial<Panel> = {}): Panel {
+function panel(key: string, role: PanelRole, length: number, width: number, more: Partial<Panel> = {}): Panel {
   return {
     key,
     role,

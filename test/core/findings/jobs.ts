@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 
-export const DEMO = join(import.meta.dirname, '../../demo');
+const DEMO = join(import.meta.dirname, '../../demo');
 
 /** Rules about faults of the program itself: no text may ever show one. */
 export const NEVER_SHOWN: ReadonlySet<string> = new Set(['plan-replay-differs', 'internal-fault']);

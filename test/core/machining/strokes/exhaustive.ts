@@ -25,7 +25,7 @@ export function bestScore(request: StrokeRequest & { starts: readonly number[] }
   return null;
 }
 
-export function compare(a: Score, b: Score): number {
+function compare(a: Score, b: Score): number {
   for (let i = 0; i < Math.max(a.length, b.length); i += 1) if (a[i] !== b[i]) return (a[i] ?? 0) - (b[i] ?? 0);
   return 0;
 }
