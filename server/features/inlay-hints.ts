@@ -3,9 +3,9 @@ import { isFace } from '../../shared-core/boring/surface.js';
 import type { InlayHint, Range } from 'vscode-languageserver';
 import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel } from '../../shared-core/carcass/model.js';
+import { isSide } from '../../shared-core/carcass/roles.js';
 import type { Located, Place } from '../../shared-core/document/place.js';
 import { showLength } from '../../shared-core/length/show.js';
-
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
 import { layWords } from '../../shared-core/papers/set-up/lay.js';
@@ -76,7 +76,7 @@ function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hi
   const rowsOf = (keys: readonly string[]): Words =>
     stopsBoring(({ panel, purpose }) => purpose === 'row' && keys.includes(panel));
 
-  const sides = box.panels.filter(({ role }) => role === 'left-side' || role === 'right-side').map(({ key }) => key);
+  const sides = box.panels.filter(isSide).map(({ key }) => key);
   const written = [spec.rowOffset, spec.rows].find(
     ({ place }) => place.part === 'self' && place.start !== spec.name.place.start,
   );

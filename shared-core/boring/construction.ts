@@ -3,6 +3,7 @@ import { shared, type Interval } from '../carcass/interval.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
 import { toCarcass, toPanel } from '../carcass/pose.js';
 import { spindleLine } from '../carcass/spindle-line.js';
+import { isSide } from '../carcass/roles.js';
 import type { Located, Place } from '../document/place.js';
 import type { CarcassSpec } from '../job/model.js';
 import { half, type Micrometres } from '../length/units.js';
@@ -215,12 +216,11 @@ function camBores(side: Side, cam: CamFitting, place: PlaceOnDepth, index: numbe
   const { joint, end } = boring;
   const depth = boring.depth ?? cam.distance;
   const bolt = bore(side, place, index, boring, cam, { purpose: 'cam-bolt', diameter: cam.boltDiameter, depth });
-  const isSide = end.role === 'left-side' || end.role === 'right-side';
   const housing: Bore = {
     ...bolt,
     id: housingId(bolt.id),
     // Out of sight: under and over horizontals, but inside the box on a side.
-    face: isSide ? 'inside' : 'outside',
+    face: isSide(end) ? 'inside' : 'outside',
     v: joint.end === 'reference-end' ? cam.distance : end.length - cam.distance,
     diameter: cam.camDiameter,
     depth: cam.camDepth,

@@ -1,6 +1,7 @@
 import { clearDepth } from '../carcass/panel.js';
 import { chosen } from '../carcass/choices.js';
 import type { Carcass, Panel } from '../carcass/model.js';
+import { isSide } from '../carcass/roles.js';
 import type { Located, Path, Place } from '../document/place.js';
 import type { CarcassSpec, RowChoice } from '../job/model.js';
 import { half, type Micrometres } from '../length/units.js';
@@ -23,7 +24,7 @@ interface RowWish {
 /** The rows of sides and dividers. */
 export function layRows(spec: CarcassSpec, carcass: Carcass, shop: Shop): readonly Row[] {
   const wishes = carcass.panels.flatMap((panel) => {
-    if (panel.role === 'left-side' || panel.role === 'right-side') return [sideWish(spec, carcass, panel)];
+    if (isSide(panel)) return [sideWish(spec, carcass, panel)];
     if (panel.role === 'divider') return dividerWish(spec, carcass, shop, panel);
     return [];
   });
@@ -96,7 +97,7 @@ function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Pan
 }
 
 function thinnerSide({ panels }: Carcass): Board {
-  const sides = panels.filter(({ role }) => role === 'left-side' || role === 'right-side');
+  const sides = panels.filter(isSide);
   return sides.map(({ board }) => board).reduce((a, b) => (b.nominal < a.nominal ? b : a));
 }
 

@@ -5,6 +5,7 @@ import type { Band, Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { bandNamed, chosenBand } from './choices.js';
 import type { Groove, Panel, PanelRole, Pose } from './model.js';
+import { isFrontSeen } from './roles.js';
 
 /** A panel before its bands are known. */
 export interface Outline {
@@ -19,24 +20,13 @@ export interface Outline {
   readonly cause: Pick<Located<unknown>, 'place' | 'path'>;
 }
 
-/** Roles whose front edge is seen and carries the carcass's band unless the job says otherwise. */
-const BANDED: ReadonlySet<PanelRole> = new Set([
-  'left-side',
-  'right-side',
-  'bottom',
-  'top',
-  'divider',
-  'fixed-shelf',
-  'loose-shelf',
-]);
-
 /** Fills in bands and cut size: the finished size less the bands on the edges across. */
 export function makePanel({ spec, shop }: Box, outline: Outline): Panel {
   const { key, role, pose, length, width, board, cause } = outline;
   const band = (edge: EdgeName): Band | null => {
     const choice = chosenBand(spec, key, edge);
     if (choice !== undefined) return bandNamed(shop, choice.value);
-    const seen = edge === 'front' && (BANDED.has(role) || key === 'rail-front');
+    const seen = edge === 'front' && isFrontSeen(outline);
     return seen ? bandNamed(shop, spec.band.value) : null;
   };
   const bands = {

@@ -1,4 +1,5 @@
 import type { Panel } from '../carcass/model.js';
+import { isUpright } from '../carcass/roles.js';
 import type { Box, Medium, Scene, Shape } from './scene.js';
 import { CAUTION, SCALES, frameOf, ownNote, shapeBox, sizeText } from './bore-map.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from './drawn.js';
@@ -8,7 +9,6 @@ import { textWidth } from './lettering.js';
 import { drawPanel, shownEnds } from './panel-shapes.js';
 import { Pen } from './pen.js';
 import { mm, PanelView } from './view.js';
-import { isUpright } from './words.js';
 
 /** Room on paper for the panels of one carcass, in millimetres: an A4 sheet less its margins, head and foot. */
 const ROOM = { width: 190, height: 230 };

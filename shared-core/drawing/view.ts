@@ -2,7 +2,7 @@ import type { Axis, Panel, Pose } from '../carcass/model.js';
 import type { Surface } from '../boring/model.js';
 import { MICROMETRES_PER_MM, type Micrometres } from '../length/units.js';
 import type { Box, Point } from './scene.js';
-import { isUpright } from './words.js';
+import { isUpright } from '../carcass/roles.js';
 
 type Vector = readonly [number, number, number];
 const AXES: Readonly<Record<Axis, Vector>> = {

@@ -1,6 +1,7 @@
 import { isFace } from '../boring/surface.js';
 import type { BorePurpose, Surface } from '../boring/model.js';
 import type { Panel, PanelRole } from '../carcass/model.js';
+import { isUpright } from '../carcass/roles.js';
 import type { EdgeName } from '../job/model.js';
 
 export const PURPOSES: Readonly<Record<BorePurpose, string>> = {
@@ -13,13 +14,6 @@ export const PURPOSES: Readonly<Record<BorePurpose, string>> = {
   row: 'row',
   cup: 'hinge cup',
 };
-
-const UPRIGHT: ReadonlySet<PanelRole> = new Set(['left-side', 'right-side', 'divider', 'back']);
-
-/** Whether it stands on its reference end in the carcass. */
-export function isUpright(panel: Pick<Panel, 'role'>): boolean {
-  return UPRIGHT.has(panel.role);
-}
 
 /** 'bottom end' of a side, 'left end' of a horizontal. */
 export function endWord(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): string {

@@ -1,5 +1,6 @@
 import type { Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
+import { isSide } from '../carcass/roles.js';
 import { readCarcassTree } from '../document/cut.js';
 import type { Part, Path, Place } from '../document/place.js';
 import { readTree } from '../document/read.js';
@@ -131,7 +132,7 @@ function speaksOf(path: Path, panel: Panel): boolean {
     case 'row-offset':
     case 'row-setback':
     case 'rear-row':
-      return panel.role === 'left-side' || panel.role === 'right-side' || panel.role === 'divider';
+      return isSide(panel) || panel.role === 'divider';
     default:
       return false;
   }

@@ -1,5 +1,6 @@
 import { chosen, chosenBand } from '../carcass/choices.js';
 import type { Panel } from '../carcass/model.js';
+import { isUpright } from '../carcass/roles.js';
 import type { Located } from '../document/place.js';
 import type { CarcassContext } from './rule.js';
 
@@ -13,14 +14,13 @@ export function sizeCause({ spec }: CarcassContext, panel: Panel, side: PanelSid
 }
 
 function sizeValue(spec: CarcassContext['spec'], panel: Panel, side: PanelSide): Located<unknown> {
-  const upright = panel.role === 'left-side' || panel.role === 'right-side' || panel.role === 'divider';
   switch (side) {
     case 'thickness':
       return chosen(spec, panel.key, 'board') ?? spec.board;
     case 'band':
       return chosenBand(spec, panel.key, 'front') ?? spec.band;
     case 'length':
-      return upright || panel.role === 'back' ? spec.height : spec.width;
+      return isUpright(panel) ? spec.height : spec.width;
     case 'width':
       if (panel.role === 'rail') return spec.railWidth;
       if (panel.role === 'plinth') return spec.plinth;

@@ -1,5 +1,5 @@
 import { chosenBand } from '../../carcass/choices.js';
-import type { Panel } from '../../carcass/model.js';
+import { isFrontSeen } from '../../carcass/roles.js';
 import type { Located } from '../../document/place.js';
 import { NO_BAND } from '../../shop/habits.js';
 import { ownText, remove, replaceName } from '../changes.js';
@@ -18,7 +18,7 @@ export const bandMissing: CarcassRule = {
     example: 'kind: base\nwidth: 600\nband: none',
   },
   check(context) {
-    const bare = context.carcass.panels.filter((panel) => isSeen(panel) && panel.bands.front === null);
+    const bare = context.carcass.panels.filter((panel) => isFrontSeen(panel) && panel.bands.front === null);
     const blamed = bare.map((panel) => ({
       panel,
       band: chosenBand(context.spec, panel.key, 'front') ?? context.spec.band,
@@ -39,18 +39,6 @@ export const bandMissing: CarcassRule = {
     });
   },
 };
-
-const SEEN = new Set<Panel['role']>([
-  'left-side',
-  'right-side',
-  'bottom',
-  'top',
-  'divider',
-  'fixed-shelf',
-  'loose-shelf',
-]);
-
-const isSeen = (panel: Panel): boolean => SEEN.has(panel.role) || panel.key === 'rail-front';
 
 function repairs(context: CarcassContext, band: Located<string>): readonly Repair[] {
   const { shop, spec } = context;

@@ -1,4 +1,5 @@
-import { boresOfGroups, distinct, grouped, machineFor, panelOf } from '../lookups.js';
+import { isSide } from '../../carcass/roles.js';
+import { boresOfGroups, distinct, grouped, machineFor } from '../lookups.js';
 import { half } from '../../length/units.js';
 import { setLength } from '../changes.js';
 import { offsetOf, setOffset, shelvesFollow } from '../row-grid.js';
@@ -18,11 +19,9 @@ export const indexUnbalanced: CarcassRule = {
   check(context) {
     const drill = machineFor(context, 'rows');
     if (drill === null) return [];
+    const sides = new Set(context.carcass.panels.filter(isSide).map(({ key }) => key));
     const rows = context.boring.rows.filter(
-      (row) =>
-        row.count > drill.spindles &&
-        row.count % 2 !== drill.spindles % 2 &&
-        ['left-side', 'right-side'].includes(panelOf(context, row.panel)?.role ?? ''),
+      (row) => row.count > drill.spindles && row.count % 2 !== drill.spindles % 2 && sides.has(row.panel),
     );
     return grouped(rows, (row) => `${row.count} ${row.offset}`).map((same) => {
       const row = same[0]!;
