@@ -2,8 +2,8 @@ import type { Located } from '../document/place.js';
 import type { Finding, RelatedPlace, Severity } from '../findings/finding.js';
 import { duplicateCarcasses } from '../job/duplicates.js';
 import type { JobHead } from '../job/model.js';
-import { KIND_WORDS } from '../shop/habits.js';
-import type { Fitting, Shop, Unread } from '../shop/model.js';
+import { FITTING_WORDS, KIND_WORDS } from '../shop/habits.js';
+import type { Shop, Unread } from '../shop/model.js';
 import { preferred } from '../schema/read.js';
 import type { ReadShop } from '../shop/read.js';
 import { listed } from '../findings/words.js';
@@ -58,12 +58,6 @@ function consequence({ unread, unusable }: Shop): string {
     names.length === 0 ? '' : `So ${listed(names)} cannot be read, and nothing is worked out or planned with ${it}. `;
   return `${without}Until that is put right, what is said of this job may be wrong.`;
 }
-
-const FITTING_WORDS: Readonly<Record<Fitting['kind'], string>> = {
-  dowel: 'dowel',
-  screw: 'connector screw',
-  cam: 'cam fitting',
-};
 
 function unreadNames(unread: Unread | undefined): readonly string[] {
   if (unread === undefined) return [];

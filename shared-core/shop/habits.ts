@@ -2,7 +2,7 @@ import type { Finding, Repair } from '../document/finding.js';
 import type { Located, Path, Place } from '../document/place.js';
 import { nearestName } from '../schema/nearest.js';
 import { errorAt, quoted } from '../schema/read.js';
-import type { CarcassKind, Changeover, Habits, KindSize, MachineKind, Shop, Tolerances } from './model.js';
+import type { CarcassKind, Changeover, Fitting, Habits, KindSize, MachineKind, Shop, Tolerances } from './model.js';
 import type { ShopInput } from './schema.js';
 
 type Input = ShopInput['value'];
@@ -21,6 +21,8 @@ export const KIND_FOR_USE = {
   cups: 'cup',
   clamp: 'clamp',
 } as const satisfies Readonly<Record<MachineUse, MachineKind>>;
+
+/** What each kind of machine is called in a sentence. */
 export const KIND_WORDS: Readonly<Record<MachineKind, string>> = {
   vertical: 'vertical head',
   horizontal: 'horizontal head',
@@ -30,6 +32,14 @@ export const KIND_WORDS: Readonly<Record<MachineKind, string>> = {
   bander: 'edge bander',
   clamp: 'case clamp',
 };
+
+/** What each kind of fitting is called in a sentence. */
+export const FITTING_WORDS: Readonly<Record<Fitting['kind'], string>> = {
+  dowel: 'dowel',
+  screw: 'connector screw',
+  cam: 'cam fitting',
+};
+
 const CARCASS_KINDS: readonly CarcassKind[] = ['base', 'wall', 'tall', 'drawer', 'open'];
 /** A board up to this thick is taken for one of backs where the shop does not say (common practice, no source). */
 const THICKEST_BACK = 10_000;

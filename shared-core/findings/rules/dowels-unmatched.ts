@@ -1,3 +1,4 @@
+import { FITTING_WORDS } from '../../shop/habits.js';
 import { matings, type MateFault, type Mating } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import { chosen } from '../../carcass/choices.js';
@@ -122,11 +123,11 @@ function mateReason(context: CarcassContext, fault: MateFault, face: string, end
 }
 
 const KINDS: Partial<Record<Bore['purpose'], string>> = {
-  dowel: 'dowel',
-  clearance: 'connector screw',
-  pilot: 'connector screw',
-  'cam-bolt': 'cam fitting',
-  'cam-stud': 'cam fitting',
+  dowel: FITTING_WORDS.dowel,
+  clearance: FITTING_WORDS.screw,
+  pilot: FITTING_WORDS.screw,
+  'cam-bolt': FITTING_WORDS.cam,
+  'cam-stud': FITTING_WORDS.cam,
 };
 
 /** Distance of a bore from the front of the carcass: the one figure that both panels share. */
