@@ -2,7 +2,6 @@ import type { Row } from '../../shared-core/boring/model.js';
 import type { Carcass, Panel } from '../../shared-core/carcass/model.js';
 import type { Path } from '../../shared-core/document/place.js';
 import { showLength } from '../../shared-core/length/show.js';
-
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { counted, listed } from '../../shared-core/findings/words.js';
 import { MICROMETRES_PER_INCH, type Micrometres, type Unit } from '../../shared-core/length/units.js';

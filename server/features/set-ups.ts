@@ -8,7 +8,6 @@ import type {
 } from '../../shared-core/drawing/set-up-messages.js';
 import type { TextRange } from '../../shared-core/drawing/messages.js';
 import { showLength } from '../../shared-core/length/show.js';
-
 import type { JobAnalysis } from '../../shared-core/engine.js';
 import { cautionsFor } from '../../shared-core/machining/caution.js';
 import type { Plan } from '../../shared-core/machining/plan/plan.js';

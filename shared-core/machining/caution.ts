@@ -1,4 +1,5 @@
 import type { SetUp } from './setup-sheet.js';
+import { boresUpward } from './upward.js';
 
 /** A shop caution, in words for a sheet or a view. Common practice, no source; the machine's manual and local rules decide. */
 export interface Caution {
@@ -58,12 +59,11 @@ const MOVING: Caution = {
 /** What the sheet of a set-up has to say, in order. */
 export function cautionsFor(setUp: Pick<SetUp, 'machine' | 'through' | 'runs'>): readonly Caution[] {
   const { machine } = setUp;
-  const upward = (machine.kind === 'vertical' || machine.kind === 'line') && machine.from === 'below';
   const moves = setUp.runs.some((run) => run.steps.some((step) => step.moved !== 0));
   const manual = CAUTIONS.filter(({ when }) => when === 'always');
   return [
     ...CAUTIONS.filter(({ when }) => when !== 'always'),
-    ...(setUp.through ? [upward ? THROUGH_UPWARD : THROUGH] : []),
+    ...(setUp.through ? [boresUpward(machine) ? THROUGH_UPWARD : THROUGH] : []),
     ...(moves ? [MOVING] : []),
     ...manual,
   ];

@@ -4,6 +4,7 @@ import { runningDimension, type Lane } from '../dimensions.js';
 import { aboutBore } from '../hole-table.js';
 import type { Drawn } from '../drawn.js';
 import { figure, showLength } from '../../length/show.js';
+import { boresUpward } from '../../machining/upward.js';
 import { textWidth } from '../lettering.js';
 import type { Box, Point } from '../scene.js';
 import { mm } from '../view.js';
@@ -25,9 +26,7 @@ const spindleKey = ({ head, spindle }: { readonly head: number; readonly spindle
 /** A loaded spindle: a ring with the bit in it. An empty one: a small open square. Dashed where the panel lies over it. */
 function drawSpindle(stage: Stage, key: string, { x, y }: Point, diameter: Micrometres | null): void {
   const { pen, panel, acted } = stage;
-  const { machine } = acted.stroke.setUp;
-  const below = machine.kind !== 'cup' && machine.kind !== 'horizontal' && machine.from === 'below';
-  const under = below && contains(panel, { x, y, width: 0, height: 0 });
+  const under = boresUpward(acted.stroke.setUp.machine) && contains(panel, { x, y, width: 0, height: 0 });
   if (diameter === null) {
     const box = { x: x - EMPTY, y: y - EMPTY, width: 2 * EMPTY, height: 2 * EMPTY };
     pen.path({ key, class: 'spindle-empty' }, under ? 'hidden' : 'thin', corners(box), under ? 'none' : 'paper');

@@ -6,7 +6,6 @@ import { frameOf, shapeBox } from '../bore-map.js';
 import { around, grow } from '../boxes.js';
 import type { Drawn } from '../drawn.js';
 import type { Box } from '../scene.js';
-
 import { drawElevation, drawLevelHead } from './elevation.js';
 import { drawMove } from './moves.js';
 import { aboutHoles, drawHoles, drawPanelOnTable, nameEdges, nameFace } from './panel.js';

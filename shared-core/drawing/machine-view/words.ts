@@ -3,6 +3,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/setup-sheet.js';
+import { boresUpward } from '../../machining/upward.js';
 import { showLength } from '../../length/show.js';
 import { edgeWord, endWord, sentence, stopCalled, surfaceWord } from '../words.js';
 import type { Acted, Working } from './strokes.js';
@@ -135,15 +136,13 @@ export function boreWords({ stroke, working }: Acted, unit: Unit): string {
     const holes = those.length === 1 ? '1 hole' : `${those.length} holes`;
     return `${spindlesWords(setUp, those)} ${those.length === 1 ? 'bores' : 'bore'} ${holes} Ø ${show(diameter)}`;
   });
-  const { machine } = setUp;
-  const below = machine.kind !== 'cup' && machine.kind !== 'horizontal' && machine.from === 'below';
-  return `${sentence(listed(parts))}, ${depth}${below ? ', from below' : ''}.`;
+  return `${sentence(listed(parts))}, ${depth}${boresUpward(setUp.machine) ? ', from below' : ''}.`;
 }
 
 /** How the spindles of a machine come to the panel: 'come down', 'come up', 'come out'. */
 export function comeWords({ machine }: SetUp): 'down' | 'up' | 'out' {
   if (machine.kind === 'horizontal') return 'out';
-  return machine.kind !== 'cup' && machine.from === 'below' ? 'up' : 'down';
+  return boresUpward(machine) ? 'up' : 'down';
 }
 
 /** What else is to be seen to in a stroke. */

@@ -2,7 +2,6 @@ import { listed } from '../../findings/words.js';
 import { showLength } from '../../length/show.js';
 import { headName } from '../../drawing/machine-view/words.js';
 import { stopCalled } from '../../drawing/words.js';
-
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
 import type { LoadedSpindle, SetStop, SetUp } from '../../machining/setup-sheet.js';

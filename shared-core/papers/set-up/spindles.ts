@@ -1,6 +1,5 @@
 import { listed } from '../../findings/words.js';
 import { headName, runsOfNumbers } from '../../drawing/machine-view/words.js';
-
 import type { Micrometres, Unit } from '../../length/units.js';
 import { showLength } from '../../length/show.js';
 import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
