@@ -42,97 +42,141 @@ export interface RowWays {
 
 /** The strokes from one end of the panel. */
 export function waysFrom(setting: Setting, end: Way['end']): RowWays | Obstacle {
-  const { panel, blank, drill, row, lines, fence, over } = setting;
-  const { pitch, spindles, indexPins, indexRange } = drill;
-  const down = (drill.from === 'above') === (row.face === 'inside') ? 'outside' : 'inside';
-  const side = handOfEnd(end, down, blank.hand, drill.fence);
-  // Distances from the end at the stop; the grid of holes is counted from the nearest one.
-  const fromStop = (v: Micrometres): Micrometres => (end === 'reference-end' ? v : panel.length - v);
-  const places = [...(lines[0]?.bores.keys() ?? [])].map(fromStop).sort((a, b) => a - b);
-  const nearest = places[0] ?? 0;
-  const holes = places.map((place) => (place - nearest) / pitch);
-  const last = holes.at(-1) ?? 0;
-  const diameter = row.diameter;
-  const beside = (place: number): Micrometres => outside(nearest + place * pitch, panel.length);
-
-  const contact = contactStarts(drill, side, nearest, last);
+  const approach = approachFrom(setting, end);
+  const { side, nearest } = approach;
+  const contact = contactStarts(approach);
   const [leastStart = Infinity] = contact;
   if (leastStart > 0) {
     const reason = `no stop on the ${side} puts a spindle over the first hole from there`;
     return { parameter: 'stops', needed: nearest, reason };
   }
-  const travel = Math.floor((indexRange ?? panel.length) / pitch);
-  const moved = Array.from({ length: last + travel }, (_, k) => leastStart + k);
-  const found = rowStrokes({
-    holes,
-    spindles,
-    starts: indexPins === 'none' ? contact : moved,
-    meetsHolesTwice: drill.meetsHolesTwice,
-    isAir: (place) => 2 * beside(place) >= diameter,
-  });
+  return setting.drill.indexPins === 'none' ? fromStops(approach, contact) : alongPins(approach, contact);
+}
+
+/** A lane as it lies with one end at a stop. */
+interface Approach {
+  readonly setting: Setting;
+  readonly end: Way['end'];
+  readonly down: Way['down'];
+  /** The hand on which the end lies. */
+  readonly side: Way['side'];
+  /** From that end to the hole nearest to it. */
+  readonly nearest: Micrometres;
+  /** The holes in pitches from there, ascending. */
+  readonly holes: readonly number[];
+}
+
+function approachFrom(setting: Setting, end: Way['end']): Approach {
+  const { panel, blank, drill, row, lines } = setting;
+  const down = (drill.from === 'above') === (row.face === 'inside') ? 'outside' : 'inside';
+  const places = [...(lines[0]?.bores.keys() ?? [])].map((v) => fromEnd(panel, end, v)).sort((a, b) => a - b);
+  const nearest = places[0] ?? 0;
+  const holes = places.map((place) => (place - nearest) / drill.pitch);
+  return { setting, end, down, side: handOfEnd(end, down, blank.hand, drill.fence), nearest, holes };
+}
+
+/** From a distance along v to the distance from an end, and back. */
+function fromEnd(panel: Panel, end: Way['end'], v: Micrometres): Micrometres {
+  return end === 'reference-end' ? v : panel.length - v;
+}
+
+/** How far a place, in pitches from the nearest hole, lies beyond the ends of the panel; 0 over it. */
+function beside({ setting: { panel, drill }, nearest }: Approach, place: number): Micrometres {
+  return outside(nearest + place * drill.pitch, panel.length);
+}
+
+/** Each stroke from a stop of its own. */
+function fromStops(approach: Approach, contact: readonly number[]): RowWays | Obstacle {
+  const found = strokesAt(approach, contact);
+  if ('kind' in found) {
+    const reason = `${approach.holes.length} holes are more than its ${approach.setting.drill.spindles} spindles bore from the stops, and it has no index pins to go on from there`;
+    return { parameter: 'index-pins', needed: null, reason };
+  }
+  const [strokes = []] = found;
+  return { ways: strokes.map((stroke) => wayOf(approach, [stroke], stroke.start)), other: null };
+}
+
+/** The first stroke at a stop, the others after index moves. */
+function alongPins(approach: Approach, contact: readonly number[]): RowWays | Obstacle {
+  const { setting, side, nearest, holes } = approach;
+  const { pitch, spindles, indexRange } = setting.drill;
+  const last = holes.at(-1) ?? 0;
   const tooFar = (pitches: number): Obstacle => ({
     parameter: 'index-range',
     needed: pitches * pitch,
     reason: `${holes.length} holes take more than one stroke of its ${spindles} spindles, and the panel cannot be moved along so far`,
   });
-  if ('kind' in found) {
-    if (indexPins !== 'none') return tooFar(last - spindles + 1);
-    const reason = `${holes.length} holes are more than its ${spindles} spindles bore from the stops, and it has no index pins to go on from there`;
-    return { parameter: 'index-pins', needed: null, reason };
-  }
+  const canMove = (pitches: number): boolean => pitches * pitch <= (indexRange ?? Infinity);
+
+  const travel = Math.floor((indexRange ?? setting.panel.length) / pitch);
+  const found = strokesAt(
+    approach,
+    Array.from({ length: last + travel }, (_, k) => contact[0]! + k),
+  );
+  if ('kind' in found) return tooFar(last - spindles + 1);
   const [strokes = [], others = null] = found;
-  const first = Math.min(...strokes.map((stroke) => stroke.start));
-  const greatest = Math.max(...strokes.map((stroke) => stroke.start));
-  if (indexPins !== 'none' && (greatest - first) * pitch > (indexRange ?? Infinity)) return tooFar(greatest - first);
-  if (indexPins !== 'none' && !contact.includes(first)) {
+  const starts = strokes.map(({ start }) => start);
+  const first = Math.min(...starts);
+  const travelled = Math.max(...starts) - first;
+  if (!canMove(travelled)) return tooFar(travelled);
+  if (!contact.includes(first)) {
     const reason = `no stop on the ${side} can be set where the first stroke needs it`;
     return { parameter: 'stops', needed: nearest + first * pitch, reason };
   }
-
-  const counted = (spindle: number): number => (side === 'left' ? spindle : spindles - 1 - spindle);
-  const strokeOf = (stroke: RowStroke, contactStart: number): PlannedStroke => {
-    const along = (stroke.start - contactStart) * pitch;
-    return {
-      moved: along === 0 ? 0 : side === 'left' ? -along : along,
-      wanted: lines.flatMap((line, index) =>
-        stroke.bores.flatMap((place) => {
-          const bore = line.bores.get(fromStop(nearest + place * pitch));
-          return bore ? [{ head: over[index] ?? 0, spindle: counted(place - stroke.start), bore }] : [];
-        }),
-      ),
-    };
-  };
-  const wayOf = (run: readonly RowStroke[], contactStart: number): Way => {
-    const planned = run.map((stroke) => strokeOf(stroke, contactStart));
-    return {
-      down,
-      end,
-      side,
-      position: nearest + contactStart * pitch,
-      strokes: planned,
-      extent: panel.length,
-      load: loadFor(
-        drill,
-        planned.flatMap((stroke) => stroke.wanted),
-        ({ head, spindle }) =>
-          Math.max(
-            outside(fence[head] ?? Infinity, panel.width),
-            Math.min(...run.map(({ start }) => beside(start + counted(spindle)))),
-          ),
-      ),
-    };
-  };
-  if (indexPins === 'none') return { ways: strokes.map((stroke) => wayOf([stroke], stroke.start)), other: null };
-  const ways = runsOfEqualLoad(strokes).map((run) => wayOf(run, first));
+  const ways = runsOfEqualLoad(strokes).map((run) => wayOf(approach, run, first));
   // The other begins and ends at the row's own ends, which may lie further apart than the panel can be moved.
   const start = others?.[0]?.start ?? 0;
-  const travelled = ((others?.at(-1)?.start ?? start) - start) * pitch;
-  const goes = ways.length === 1 && contact.includes(start) && travelled <= (indexRange ?? Infinity);
-  return { ways, other: others !== null && goes ? wayOf(others, start) : null };
+  const goes = ways.length === 1 && contact.includes(start) && canMove((others?.at(-1)?.start ?? start) - start);
+  return { ways, other: others !== null && goes ? wayOf(approach, others, start) : null };
+}
+
+function strokesAt(approach: Approach, starts: readonly number[]): ReturnType<typeof rowStrokes> {
+  const { setting, holes } = approach;
+  const { spindles, meetsHolesTwice } = setting.drill;
+  const isAir = (place: number): boolean => 2 * beside(approach, place) >= setting.row.diameter;
+  return rowStrokes({ holes, spindles, starts, meetsHolesTwice, isAir });
+}
+
+/** Strokes with one load, as one way: the panel lies against its stop as for a stroke at `contactStart`. */
+function wayOf(approach: Approach, run: readonly RowStroke[], contactStart: number): Way {
+  const { setting, end, down, side, nearest } = approach;
+  const { panel, drill, fence } = setting;
+  const strokes = run.map((stroke) => plannedStroke(approach, stroke, contactStart));
+  const load = loadFor(
+    drill,
+    strokes.flatMap(({ wanted }) => wanted),
+    ({ head, spindle }) =>
+      Math.max(
+        outside(fence[head] ?? Infinity, panel.width),
+        Math.min(...run.map(({ start }) => beside(approach, start + fromStop(approach, spindle)))),
+      ),
+  );
+  return { down, end, side, position: nearest + contactStart * drill.pitch, strokes, extent: panel.length, load };
+}
+
+function plannedStroke(approach: Approach, { start, bores }: RowStroke, contactStart: number): PlannedStroke {
+  const { setting, end, side, nearest } = approach;
+  const { panel, drill, lines, over } = setting;
+  const along = (start - contactStart) * drill.pitch;
+  return {
+    moved: along === 0 ? 0 : side === 'left' ? -along : along,
+    wanted: lines.flatMap((line, index) =>
+      bores.flatMap((place) => {
+        const bore = line.bores.get(fromEnd(panel, end, nearest + place * drill.pitch));
+        return bore ? [{ head: over[index] ?? 0, spindle: fromStop(approach, place - start), bore }] : [];
+      }),
+    ),
+  };
+}
+
+/** Spindles are counted from the left: that number to the number from the stop, and back. */
+function fromStop({ side, setting }: Approach, spindle: number): number {
+  return side === 'left' ? spindle : setting.drill.spindles - 1 - spindle;
 }
 
 /** Starts, in pitches from the nearest hole, at which the panel can lie in contact with a stop of this side. */
-function contactStarts(drill: LineDrill, side: 'left' | 'right', nearest: Micrometres, last: number): number[] {
+function contactStarts({ setting: { drill }, side, nearest, holes }: Approach): number[] {
+  const last = holes.at(-1) ?? 0;
   const starts = new Set<number>();
   for (const stop of drill.stops) {
     if (stop.side !== side) continue;
