@@ -45,6 +45,11 @@ export function alongAxis(axis: Axis): CarcassAxis {
   return axis[1] as CarcassAxis;
 }
 
+/** Whether a direction runs along its axis of the carcass frame or against it. */
+export function signOf(axis: Axis): 1 | -1 {
+  return axis.startsWith('+') ? 1 : -1;
+}
+
 function dot(a: Point3, b: Point3): number {
   return a.x * b.x + a.y * b.y + a.z * b.z;
 }

@@ -5,7 +5,8 @@ import type { Stray } from '../machining/replay/stray.js';
 import { levelOf, type Datum } from './datum.js';
 import { makeReal, type JointCase, type LoneJoint, type RealHalf } from './joint-case.js';
 import { bends, spreads } from './needed-play.js';
-import { heldOpen, type Stand } from './rivals.js';
+import { heldOpen } from './rivals.js';
+import type { Stand } from './shares.js';
 
 /**
  * What is measured on a joint that has been put together, in micrometres. Each figure is the greatest of several readings: a

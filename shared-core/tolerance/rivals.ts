@@ -1,7 +1,8 @@
-import type { Axis, Carcass, Joint, Panel } from '../carcass/model.js';
-import { alongAxis } from '../carcass/pose.js';
+import type { Carcass } from '../carcass/model.js';
 import type { Stray } from '../machining/replay/stray.js';
-import { contactOf } from './contact.js';
+import { excessBetween } from './excess.js';
+import { facesOf, meet, type Met } from './meeting.js';
+import { amountOf, total, type Stand, type Sum } from './shares.js';
 
 /**
  * Panels with their ends on the same two faces must share one clear width, and the faces are where other panels hold them.
@@ -18,34 +19,12 @@ export interface Rival {
   /** The corner of the same end that touches meanwhile; null where it is not this panel that holds the faces. */
   readonly touching: 0 | 1 | null;
   /** What holds open counts up. */
-  readonly shares: readonly Share[];
+  readonly shares: Sum;
 }
-
-/** How much of something counts. */
-export type Share = {
-  /** A panel; of `stand` the id of a joint. */
-  readonly of: string;
-  readonly share: number;
-} & (
-  | { readonly kind: 'length' | 'thickness' }
-  /** How far the end panel of a joint stands from its place as drawn, at a place on the front-to-back axis of the carcass. */
-  | { readonly kind: 'stand'; readonly along: number }
-);
-
-/** How far the outside face of an end panel really stands from its place as drawn, along the axis of its thickness. */
-export type Stand = (along: number) => number;
-
-/** A joint that is not known leaves its panel where it is drawn. */
-const AS_DRAWN: Stand = () => 0;
 
 /** How far a rival holds a joint open at least, in micrometres; negative where it leaves it room. */
 export function heldOpen({ shares }: Rival, stray: Stray, stands: ReadonlyMap<string, Stand>): number {
-  let open = 0;
-  for (const one of shares) {
-    const size = one.kind === 'stand' ? (stands.get(one.of) ?? AS_DRAWN)(one.along) : stray(one.kind, one.of);
-    open += one.share * size;
-  }
-  return open;
+  return amountOf(shares, stray, stands);
 }
 
 /** The rivals at every joint that has any, by the joint's id. */
@@ -73,18 +52,21 @@ export function rivalsOf({ joints, panels }: Carcass): ReadonlyMap<string, reado
   return rivals;
 }
 
-type Sum = readonly Share[];
 /** By how much a panel is too long for its place, at both corners of its end. */
 type Excess = readonly [front: Sum, back: Sum];
-const CORNERS = [0, 1] as const;
+
+/** Each corner with the other one. */
+const CORNERS = [
+  [0, 1],
+  [1, 0],
+] as const;
 
 /** What opens the ends of a panel while another one holds the faces; with itself: while the faces are where they are held. */
 function rivalsBetween(excess: Excess, holding: Excess, itself: boolean): Rival[] {
   const sameAtBoth = holding.every((sum) => sum.every(({ kind }) => kind !== 'stand'));
-  return CORNERS.flatMap((corner): Rival[] => {
+  return CORNERS.flatMap(([corner, touching]): Rival[] => {
     const own = excess[corner];
     if (itself) {
-      const touching = (1 - corner) as 0 | 1;
       return [
         { corner, touching: null, shares: total([own, -1]) },
         { corner, touching, shares: total([excess[touching], 1], [own, -1]) },
@@ -95,180 +77,3 @@ function rivalsBetween(excess: Excess, holding: Excess, itself: boolean): Rival[
     );
   }).filter(({ shares }) => shares.length > 0);
 }
-
-/** Two faces that look at each other, with a panel between them. */
-interface Faces {
-  readonly near: Side;
-  readonly far: Side;
-  /** From the near one to the far one. */
-  readonly way: 1 | -1;
-  /** The axis of the carcass along which panels lie beside each other between them. */
-  readonly beside: Axis;
-}
-
-interface Side {
-  readonly panel: Panel;
-  readonly face: Joint['face'];
-}
-
-function facesOf(joints: readonly Joint[], panels: ReadonlyMap<string, Panel>): Iterable<Faces> {
-  const found = new Map<string, Faces>();
-  for (const near of joints) {
-    if (near.end !== 'reference-end') continue;
-    for (const far of joints) {
-      if (far.endPanel !== near.endPanel || far.end !== 'far-end') continue;
-      const key = `${near.facePanel} ${near.face} ${far.facePanel} ${far.face}`;
-      if (found.has(key)) continue;
-      const { pose } = panels.get(near.endPanel)!;
-      found.set(key, {
-        near: { panel: panels.get(near.facePanel)!, face: near.face },
-        far: { panel: panels.get(far.facePanel)!, face: far.face },
-        way: signOf(pose.v),
-        beside: pose.t,
-      });
-    }
-  }
-  return found.values();
-}
-
-/** Where a face stands in the frame of a panel that it meets. */
-type Meeting = { readonly id: string } & (
-  | { readonly how: 'against-end'; readonly at: Sum }
-  /** Placed by the bores of its own panel, and by how much its outside face is not the face that counts. */
-  | { readonly how: 'by-bores'; readonly middle: number; readonly beyond: Sum }
-);
-
-/** A panel that both faces meet. */
-interface Met {
-  readonly panel: Panel;
-  /** Where it holds them, on the axis along which panels lie beside each other. */
-  readonly at: number;
-  readonly near: Meeting;
-  readonly far: Meeting;
-  /** Front and back of what its own ends stand on, on the front-to-back axis; null where none of them does. */
-  readonly corners: readonly [number, number] | null;
-}
-
-function meet(panel: Panel, { near, far, beside }: Faces, joints: ReadonlyMap<string, Joint>): Met | null {
-  const { origin, t } = panel.pose;
-  const contacts: (readonly [number, number])[] = [];
-  let stoodOn = false;
-  const meeting = (side: Side): Meeting | null => {
-    const against = joints.get(`${panel.key}/${side.panel.key}`);
-    if (against?.face === side.face) {
-      contacts.push(runAlong(side.panel, panel));
-      const length: Share = { kind: 'length', of: panel.key, share: signOf(panel.pose.v) };
-      return { id: against.id, how: 'against-end', at: against.end === 'far-end' ? [length] : [] };
-    }
-    const standing = joints.get(`${side.panel.key}/${panel.key}`);
-    if (standing === undefined) return null;
-    stoodOn ||= standing.face === 'inside';
-    const [front, back] = runAlong(panel, side.panel);
-    const thickness: Share = { kind: 'thickness', of: side.panel.key, share: signOf(side.panel.pose.t) };
-    const beyond = side.face === 'inside' ? [thickness] : [];
-    return { id: standing.id, how: 'by-bores', middle: (front + back) / 2, beyond };
-  };
-  const [first, second] = [meeting(near), meeting(far)];
-  if (first === null || second === null) return null;
-  const corners = [
-    Math.max(...contacts.map(([front]) => front)),
-    Math.min(...contacts.map(([, back]) => back)),
-  ] as const;
-  return {
-    panel,
-    at: origin[alongAxis(beside)] + (stoodOn ? signOf(t) * panel.thickness : 0),
-    near: first,
-    far: second,
-    corners: contacts.length === 0 ? null : corners,
-  };
-}
-
-/** Front and back of an end on a face, on the front-to-back axis of the carcass. */
-function runAlong(face: Panel, end: Panel): readonly [number, number] {
-  const { from, to } = contactOf(face, end);
-  const { origin, u } = end.pose;
-  const alongAt = (at: number): number => origin[alongAxis(u)] + signOf(u) * at;
-  return [alongAt(from), alongAt(to ?? end.width)];
-}
-
-/**
- * By how much one of the panels that two faces meet holds them further apart, at a place on the front-to-back axis, than the
- * outermost ones leave them there; null where what they meet leaves them free to lean.
- */
-function excessBetween(met: readonly Met[], way: 1 | -1): ((one: Met, along: number) => Sum) | null {
-  const [low, high] = [Math.min(...met.map(({ at }) => at)), Math.max(...met.map(({ at }) => at))];
-  if (low >= high) return null;
-  const levels = [low, high].map((end) => met.filter(({ at }) => at === end));
-  const width = (near: Sum, far: Sum): Sum => total([far, way], [near, -way]);
-  const widthOf = (ones: readonly Met[], along: number): Sum =>
-    width(
-      placeAt(
-        ones.map(({ near }) => near),
-        along,
-      ),
-      placeAt(
-        ones.map(({ far }) => far),
-        along,
-      ),
-    );
-  return (one, along) => {
-    const level = levels.find((ones) => ones.includes(one));
-    if (level !== undefined) {
-      // An outermost one is at odds only with others at its height, and only about where its own ends are.
-      const odds = (meetings: readonly Meeting[], own: Meeting): Sum =>
-        own.how === 'by-bores' ? [] : total([own.at, 1], [placeAt(meetings, along), -1]);
-      return width(
-        odds(
-          level.map(({ near }) => near),
-          one.near,
-        ),
-        odds(
-          level.map(({ far }) => far),
-          one.far,
-        ),
-      );
-    }
-    const part = (one.at - low) / (high - low);
-    return total(
-      [widthOf([one], along), 1],
-      [widthOf(levels[0]!, along), part - 1],
-      [widthOf(levels[1]!, along), -part],
-    );
-  };
-}
-
-/**
- * Where a face stands at one height. Against several ends it is square to them, at their mean. The bores of several joints
- * put it on the straight line that fits best through the middles of them.
- */
-function placeAt(meetings: readonly Meeting[], along: number): Sum {
-  const bored = meetings.flatMap((one) => (one.how === 'by-bores' ? [one] : []));
-  const ends = meetings.flatMap((one) => (one.how === 'against-end' ? [one.at] : []));
-  if (ends.length > 0) return total(...ends.map((at): [Sum, number] => [at, 1 / ends.length]));
-  if (bored.length === 1) return [{ kind: 'stand', of: bored[0]!.id, along, share: 1 }, ...bored[0]!.beyond];
-  const mean = bored.reduce((sum, { middle }) => sum + middle, 0) / bored.length;
-  const spread = bored.reduce((sum, { middle }) => sum + (middle - mean) ** 2, 0);
-  return total(
-    ...bored.map(({ id, middle, beyond }): [Sum, number] => {
-      const turn = spread < 1 ? 0 : ((along - mean) * (middle - mean)) / spread;
-      return [[{ kind: 'stand', of: id, along: middle, share: 1 }, ...beyond], 1 / bored.length + turn];
-    }),
-  );
-}
-
-/** Shares below this are what is left of others that cancel. */
-const LEAST_SHARE = 1e-9;
-
-/** Adds up sums, each taken so many times. */
-function total(...sums: readonly (readonly [sum: Sum, times: number])[]): Sum {
-  const shares = new Map<string, Share>();
-  for (const [sum, times] of sums) {
-    for (const one of sum) {
-      const key = one.kind === 'stand' ? `${one.kind} ${one.of} ${one.along}` : `${one.kind} ${one.of}`;
-      shares.set(key, { ...one, share: (shares.get(key)?.share ?? 0) + times * one.share });
-    }
-  }
-  return [...shares.values()].filter(({ share }) => Math.abs(share) > LEAST_SHARE);
-}
-
-const signOf = (axis: Axis): 1 | -1 => (axis.startsWith('+') ? 1 : -1);

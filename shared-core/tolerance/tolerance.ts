@@ -18,7 +18,8 @@ import {
   type LoneJoint,
   type RealHalf,
 } from './joint-case.js';
-import { rivalsOf, type Stand } from './rivals.js';
+import { rivalsOf } from './rivals.js';
+import type { Stand } from './shares.js';
 import { probing, spread, type Figure, type Probe, type Probing } from './spread.js';
 
 /** One carcass with the sheet that it is to be bored by. */
