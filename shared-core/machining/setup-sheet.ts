@@ -4,6 +4,12 @@ import type { Micrometres } from '../length/units.js';
 import type { CupBorer, HorizontalHead, LineDrill, VerticalHead } from '../shop/model.js';
 
 /**
+ * Room that a panel which lies against one stop must have to any other that stands up: one that is a little longer than drawn
+ * would else be held off its own stop (common practice, no source).
+ */
+export const STOP_ROOM: Micrometres = 2000;
+
+/**
  * The set-up sheet: all that an operator (or the replay) needs, and nothing of how it was found.
  *
  * Table frame of every machine, as the operator stands: X to the right, Y away from him, Z up.
@@ -16,7 +22,7 @@ import type { CupBorer, HorizontalHead, LineDrill, VerticalHead } from '../shop/
  *   head stands at the far side of the table: the operator pushes the end away from himself against its plate.
  * - Cup borer: one spindle at X = 0, `fence` from a fence at the far side, boring from above.
  * Every stop of a set-up is set and stands up. A step that covers one with the panel (a stop of the other hand, or its own
- * after an index move) needs that stop to be one that `lowers`.
+ * after an index move), or brings the panel's other end nearer to one than STOP_ROOM, needs that stop to be one that `lowers`.
  */
 export interface SetUp {
   /** Unique in the job and stable: 'face-borer-C'. */

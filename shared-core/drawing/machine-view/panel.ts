@@ -79,6 +79,7 @@ export function drawHoles(stage: Stage, panel: Panel): void {
   }
 }
 
+/** Every hole of the panel in words, with how far it is. */
 export function aboutHoles(stage: Stage, drawn: Drawn, panel: Panel): SceneHole[] {
   const words = { made: 'made', now: 'made in this stroke', 'to-come': 'still to come' } as const;
   return stage.acted.holes.map((hole) => ({

@@ -153,6 +153,7 @@ export function spindleTags(stage: Stage, unit: Unit, side: -1 | 1): Tag[] {
   });
 }
 
+/** How wide the column of tags is, in millimetres of the drawing. */
 export const tagRoom = (stage: Stage, tags: readonly Tag[]): number =>
   Math.max(0, ...tags.map(({ text }) => stage.p(textWidth(text, 2.5, false)))) + stage.p(3);
 

@@ -133,6 +133,7 @@ export function zoneBorders(stage: Stage): Box[] {
   );
 }
 
+/** The zone in which hands get hurt, as one outline where its parts meet. */
 export function drawZone(stage: Stage): void {
   unionOutline(handsClear(stage)).forEach((loop, index) => {
     stage.pen.path({ key: `zone-${index}`, class: 'zone' }, 'phantom', loop);
@@ -178,6 +179,7 @@ export function drawClamps(stage: Stage): void {
   }
 }
 
+/** Names beside the clamps, where they find room. */
 export function nameClamps(stage: Stage): void {
   const { pen } = stage;
   const half = stage.sign(2.2);
@@ -210,6 +212,7 @@ export function nameClamps(stage: Stage): void {
   }
 }
 
+/** The corners of a box, in the order of an outline. */
 export function corners({ x, y, width, height }: Box): [Point, Point, Point, Point] {
   return [
     { x, y },

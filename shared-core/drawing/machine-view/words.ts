@@ -152,7 +152,7 @@ export function noteWords({ stroke, layout, working }: Acted): string[] {
   const beside = working.filter(({ makes }) => makes === null);
   return [
     ...(lowered.length > 0
-      ? [`Lower ${listed(lowered)}: the panel lies over ${lowered.length === 1 ? 'it' : 'them'}.`]
+      ? [`Lower ${listed(lowered)}, out of the panel’s way.`]
       : []),
     ...(beside.length > 0
       ? [

@@ -17,6 +17,7 @@ export interface OrderProblem {
   readonly message: string;
 }
 
+/** More set-ups than this cannot be put in order at once. */
 export const MOST_SET_UPS = 400;
 /** In milliseconds this is over three weeks; sums over any table then stay exact. */
 export const LARGEST_COST = 2 ** 31 - 1;

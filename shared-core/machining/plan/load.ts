@@ -14,11 +14,13 @@ export interface Load {
 const spindlesPerHead = (machine: BoringMachine): number => (machine.kind === 'cup' ? 1 : machine.spindles);
 const heads = (machine: BoringMachine): number => (machine.kind === 'line' ? machine.heads : 1);
 
+/** Head and spindle of an index into a load. */
 export const placeAt = (machine: BoringMachine, index: number): SpindlePlace => ({
   head: Math.floor(index / spindlesPerHead(machine)),
   spindle: index % spindlesPerHead(machine),
 });
 
+/** Nothing wanted, and anything allowed. */
 export function emptyLoad(machine: BoringMachine): Load {
   const size = heads(machine) * spindlesPerHead(machine);
   return { wanted: new Array<number>(size).fill(0), limit: new Array<number>(size).fill(Infinity) };

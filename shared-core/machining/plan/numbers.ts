@@ -4,6 +4,7 @@ import type { Span } from '../../schema/schema.js';
 /** The remainder in [0, b), for a of any sign. */
 export const modulo = (a: number, b: number): number => ((a % b) + b) % b;
 
+/** Whether a value lies in a span, ends included. */
 export const within = (value: Micrometres, span: Span): boolean => value >= span.min && value <= span.max;
 
 /**

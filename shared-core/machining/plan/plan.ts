@@ -37,6 +37,7 @@ export interface ChangeoverTable {
   readonly before: readonly (readonly [number, number])[];
 }
 
+/** What it costs, in seconds, to go from each set-up to each other. */
 export function changeoverTable(sheets: readonly Sheet[], times: Changeover): ChangeoverTable {
   return {
     start: sheets.map((to) => secondsBetween(null, to, times)),

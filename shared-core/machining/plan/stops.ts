@@ -1,6 +1,6 @@
 import type { Micrometres } from '../../length/units.js';
 import type { Hand, Stop } from '../../shop/model.js';
-import type { SetStop } from '../setup-sheet.js';
+import { STOP_ROOM, type SetStop } from '../setup-sheet.js';
 import { within } from './numbers.js';
 import type { BoringMachine, Way } from './operation.js';
 
@@ -98,8 +98,9 @@ export const stopOf = (stops: readonly SetStop[], way: Way): SetStop | undefined
   stops.find((stop) => stop.side === way.side && stop.position === way.position);
 
 /**
- * Whether a panel can lie in this way while the other stops are set: one that stands where the panel lies must be one that
- * can be lowered. Distances run from the panel's contact stop across its extent, over every index move.
+ * Whether a panel can lie in this way while the other stops are set: one that stands where the panel lies, or too near to its
+ * other end, must be one that can be lowered. Distances run from the panel's contact stop across its extent, over every index
+ * move.
  */
 export function liesFree(machine: BoringMachine, way: Way, stops: readonly SetStop[]): boolean {
   const line = machine.kind === 'vertical' || machine.kind === 'cup' ? 0 : (machine.spindles - 1) * machine.pitch;
@@ -111,6 +112,6 @@ export function liesFree(machine: BoringMachine, way: Way, stops: readonly SetSt
   return stops.every((stop) => {
     if (stop.side === way.side && stop.position === way.position) return least === 0 || lowers(stop);
     const at = stop.side === way.side ? way.position - stop.position : way.position + line + stop.position;
-    return at <= least || at >= greatest || lowers(stop);
+    return at <= least || at >= greatest + STOP_ROOM || lowers(stop);
   });
 }

@@ -1,11 +1,10 @@
 import type { Span } from '../../schema/schema.js';
 import type { Blank, SetUp, Step } from '../setup-sheet.js';
 import { lieOf, type Hole, type Stroke } from './bore.js';
+import { isInTheWay } from './in-the-way.js';
 import { toTable } from './lie.js';
 import type { Solid } from './solid.js';
 import { NOTHING } from './stray.js';
-import { stopFace, stopSide } from './table.js';
-import { dot } from './vector.js';
 import { mm, outOfSpan, sideWords, spanWords } from './words.js';
 
 /** What keeps a blank from being taken by the machine at all. */
@@ -99,19 +98,15 @@ function checkHole(setUp: SetUp, solid: Solid, hole: Hole): string[] {
   return [];
 }
 
-/** Every stop that is set stands up while the panel comes against its own; one that the panel covers must lower. */
+/** Every stop that is set stands up while the panel comes against its own; one that is in the panel's way must lower. */
 function checkStopsInTheWay(stroke: Stroke, solid: Solid): string[] {
   const { setUp, blank } = stroke;
   const lie = lieOf(stroke, solid, NOTHING);
   const corners = [toTable(blank.hand, lie, [0, 0, 0]), toTable(blank.hand, lie, [solid.width, solid.length, 0])];
   return setUp.stops.flatMap((other) => {
-    const side = stopSide(other);
-    const face = stopFace(setUp, other);
-    const reach = corners.map((corner) => dot(corner, side));
-    const covered = Math.min(...reach) < face && face < Math.max(...reach);
     const lowers = setUp.machine.stops.some((one) => one.name === other.name && one.lowers);
-    return covered && !lowers
-      ? [`the panel lies over stop ${other.name} at ${mm(other.position)}, which does not lower`]
+    return isInTheWay(stroke, other, corners) && !lowers
+      ? [`the panel lies over stop ${other.name} at ${mm(other.position)}, or ends at it, and it does not lower`]
       : [];
   });
 }

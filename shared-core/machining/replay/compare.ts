@@ -15,6 +15,7 @@ export interface Difference<B extends Hole> {
 export const holeKey = ({ face, u, v, diameter, depth, through }: Hole): string =>
   `${face} ${u} ${v} ${diameter} ${through ? 'through' : depth}`;
 
+/** A hole in words, for a difference. */
 export const holeWords = ({ face, u, v, diameter, depth, through }: Hole): string =>
   `${mm(diameter)} ${through ? 'through' : `x ${mm(depth)}`} at ${mm(u)}, ${mm(v)} in the ${sideWords(face)}`;
 

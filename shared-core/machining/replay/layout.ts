@@ -1,4 +1,5 @@
 import { lieOf, type Stroke } from './bore.js';
+import { isInTheWay } from './in-the-way.js';
 import { toTable } from './lie.js';
 import { edgeAt, endAt, realSolid, type End } from './solid.js';
 import { NOTHING } from './stray.js';
@@ -23,7 +24,7 @@ export interface StandingStop {
   readonly x: number;
   /** The panel was pushed against this one. */
   readonly used: boolean;
-  /** The panel lies over it, so it is down. */
+  /** It is in the panel's way, so it is down. */
   readonly lowered: boolean;
 }
 export interface LaidSpindle extends StandingSpindle {
@@ -65,7 +66,8 @@ export function layOut(stroke: Stroke): TableLayout {
     fence: nearSide ? 'near' : 'far',
     stops: setUp.stops.map((one) => {
       const at = dot(stopSide(one), [1, 0, 0]) * stopFace(setUp, one);
-      return { name: one.name, side: one.side, x: at, used: one.name === stop.name, lowered: over(at, x) };
+      const lowered = isInTheWay(stroke, one, corners);
+      return { name: one.name, side: one.side, x: at, used: one.name === stop.name, lowered };
     }),
     spindles: standingSpindles(setUp).map((place) => {
       const loaded = step.spindles.find((one) => one.head === place.head && one.spindle === place.spindle);

@@ -27,6 +27,7 @@ const METRE = 1_000_000;
 /** What a panel and its ends are called among the strays. */
 export type SolidNames = Readonly<Record<'panel' | End, string>>;
 
+/** The names of a panel of one key. */
 export const solidNames = (panel: string): SolidNames => ({
   panel,
   'reference-end': `${panel} reference-end`,

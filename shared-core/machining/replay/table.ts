@@ -33,6 +33,7 @@ export interface SettingNames {
   readonly heads: readonly string[];
 }
 
+/** The names of the parts that one stop and one set-up bring into play. */
 export const settingNames = (setUp: SetUp, stop: SetStop): SettingNames => ({
   stop: `${setUp.id} stop ${stop.name}`,
   height: `${setUp.id} height`,
@@ -60,6 +61,7 @@ const boringDirection = (machine: SetUp['machine']): Vector => {
   return machine.kind !== 'cup' && machine.from === 'below' ? UP : DOWN;
 };
 
+/** Which way from the spindles a stop stands. */
 export const stopSide = (stop: SetStop): Vector => (stop.side === 'left' ? LEFT : RIGHT);
 
 /** How far out a stop's face stands from X = 0, on its own side, when it is set to its position. */

@@ -35,6 +35,7 @@ export interface Row {
   readonly loaded: readonly boolean[] | null;
 }
 
+/** Bounds of what is searched: far more than any machine or panel has. */
 export const MOST_SPINDLES = 200;
 export const MOST_HOLES = 2000;
 export const LONGEST_ROW = 10_000;

@@ -15,6 +15,7 @@ export interface Weights {
   readonly twice: number;
 }
 
+/** The weights for one row, as small as they can be. */
 export function weigh(row: Row): Weights {
   const twice = 1;
   const travel = twice * (row.holes.length + 1);

@@ -320,7 +320,7 @@ describe('a sheet that cannot be carried out says why', () => {
       () => onLine({}, [step(rowLies, [10], 5, mm(32))], { ...LINE, indexPins: 'none' }),
     ],
     [
-      'the panel lies over stop end-left at 8 mm, which does not lower',
+      'the panel lies over stop end-left at 8 mm, or ends at it, and it does not lower',
       () =>
         onLine({}, [step(rowLies, [0], 5, mm(-32))], {
           ...LINE,
@@ -353,11 +353,28 @@ describe('a sheet that cannot be carried out says why', () => {
   });
 
   it('a stop of the other hand stands in the way unless it lowers', () => {
-    const fixed = { ...VERTICAL, stops: VERTICAL.stops.map((one) => ({ ...one, lowers: false })) };
+    const fixed = {
+      ...VERTICAL,
+      stops: VERTICAL.stops.flatMap((one) => {
+        const long = { ...one, lowers: false, range: { min: mm(0), max: mm(800) } };
+        return one.name === 'near-right'
+          ? [
+              { ...one, lowers: false },
+              { ...long, name: 'far-right' },
+            ]
+          : [{ ...one, lowers: false }];
+      }),
+    };
     expect(onVertical({ stops: { 'near-left': 8, 'near-right': 8 } })).toEqual(['inside 53 8 8 12']);
     expect(onVertical({ stops: { 'near-left': 8, 'near-right': 8 } }, undefined, fixed)).toEqual([
-      'PROBLEM the panel lies over stop near-right at 8 mm, which does not lower',
+      'PROBLEM the panel lies over stop near-right at 8 mm, or ends at it, and it does not lower',
     ]);
+    // 720 long from 8 on the left: its other end comes to 712 on the right, where a stop must leave 2 mm.
+    const onRight = (long: number): string[] =>
+      onVertical({ stops: { 'near-left': 8, 'far-right': long } }, undefined, fixed);
+    expect(onRight(712)).toHaveLength(1);
+    expect(onRight(713.999)[0]).toMatch(/^PROBLEM the panel lies over stop far-right at 713\.999 mm, or ends at it/);
+    expect(onRight(714)).toEqual(['inside 53 8 8 12']);
     // Its end at -8 is clear of a stop further out on the same hand.
     expect(onVertical({ stops: { 'near-left': 8, 'far-left': 60 } }, undefined, fixed)).toEqual(['inside 53 8 8 12']);
   });
