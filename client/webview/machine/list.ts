@@ -101,100 +101,13 @@ export class SetUpList {
     const set = h('input', { type: 'checkbox', id: `set-${setUp.id}`, 'data-key': `set-${setUp.id}` });
     set.addEventListener('change', () => this.actions.tick([setUp.content], set.checked));
     const progress = h('span', { class: 'progress' });
-    const runs = setUp.runs.map((run, index) => {
-      const id = `run-${setUp.id}-${index}`;
-      const box = h('input', {
-        type: 'checkbox',
-        id,
-        'data-key': id,
-        'aria-label': `${run.carcass}, ${run.panel} bored`,
-      });
-      box.addEventListener('change', () => this.actions.tick([run.content], box.checked));
-      const open = h(
-        'button',
-        { type: 'button', class: 'run-open', 'data-key': `open-${id}`, title: 'Show its steps on the machine' },
-        h(
-          'span',
-          { class: 'run-head' },
-          h('span', { class: 'run-name' }, `${run.carcass}, ${run.panel}`),
-          h('span', { class: 'run-size' }, run.size),
-        ),
-        ...run.steps.map((step, at) =>
-          h('span', { class: 'run-lay' }, `${run.steps.length > 1 ? `${at + 1}. ` : ''}${layWords(step)}`),
-        ),
-      );
-      open.addEventListener('click', () => this.actions.choose(setUp, run));
-      const text = h(
-        'button',
-        {
-          type: 'button',
-          class: 'run-text',
-          'aria-label': `${run.carcass}, ${run.panel}: show in the text`,
-          title: 'Go to the line that makes the panel',
-        },
-        'Text',
-      );
-      text.addEventListener('click', () => this.actions.reveal(run.carcass, run.panel));
-      return { run, box, row: h('li', { 'data-run': `${setUp.id}/${run.carcass}/${run.panel}` }, box, open, text) };
-    });
-    const all = h(
-      'button',
-      { type: 'button', class: 'tick-all', title: 'Tick off every panel of this set-up' },
-      'All bored',
-    );
-    all.addEventListener('click', () =>
-      this.actions.tick(
-        setUp.runs.map(({ content }) => content),
-        true,
-      ),
-    );
-    const measured = measuredAlike(setUp);
+    const runs = setUp.runs.map((run, index) => this.runRow(setUp, run, index));
     const body = h(
       'div',
       { class: 'card-body' },
-      h(
-        'div',
-        { class: 'to-set' },
-        h(
-          'label',
-          { for: set.id, class: 'set' },
-          set,
-          h('span', {}, setUp.changes.length === 0 ? 'Nothing is to be changed' : 'Machine set'),
-          h('span', { class: 'time' }, setUp.time),
-        ),
-        h('ol', { class: 'changes' }, ...setUp.changes.map((words) => h('li', {}, words))),
-        h(
-          'dl',
-          { class: 'settings' },
-          ...setUp.settings.map(({ name, value, about, changed }) =>
-            h(
-              'div',
-              { class: changed ? 'changed' : null },
-              h('dt', {}, name),
-              h(
-                'dd',
-                {},
-                h('span', { class: 'value' }, value),
-                ' ',
-                ...(about === measured ? [] : [h('span', { class: 'about' }, about)]),
-                ...(changed ? [h('span', { class: 'unseen' }, ' (change)')] : []),
-              ),
-            ),
-          ),
-        ),
-        ...(measured === null ? [] : [h('p', { class: 'measured about' }, `Each stop: ${measured}.`)]),
-      ),
+      toSet(setUp, set),
       h('ul', { class: 'lay' }, ...setUp.lay.map((words) => h('li', {}, words))),
-      h(
-        'div',
-        { class: 'runs-head' },
-        h(
-          'span',
-          {},
-          `${counted(setUp.runs.length, 'panel')}, ${counted(setUp.strokes, 'stroke')}, ${counted(setUp.holes, 'hole')}`,
-        ),
-        all,
-      ),
+      this.runsHead(setUp),
       h('ul', { class: 'runs' }, ...runs.map(({ row }) => row)),
     );
     const element = h(
@@ -210,6 +123,61 @@ export class SetUpList {
       body,
     );
     return { setUp, element, set, progress, runs };
+  }
+
+  /** One panel of a set-up: its tick, how it is laid for each stroke, and the way to the text. */
+  private runRow(setUp: ListedSetUp, run: ListedRun, index: number): Card['runs'][number] {
+    const id = `run-${setUp.id}-${index}`;
+    const box = h('input', {
+      type: 'checkbox',
+      id,
+      'data-key': id,
+      'aria-label': `${run.carcass}, ${run.panel} bored`,
+    });
+    box.addEventListener('change', () => this.actions.tick([run.content], box.checked));
+    const open = h(
+      'button',
+      { type: 'button', class: 'run-open', 'data-key': `open-${id}`, title: 'Show its steps on the machine' },
+      h(
+        'span',
+        { class: 'run-head' },
+        h('span', { class: 'run-name' }, `${run.carcass}, ${run.panel}`),
+        h('span', { class: 'run-size' }, run.size),
+      ),
+      ...run.steps.map((step, at) =>
+        h('span', { class: 'run-lay' }, `${run.steps.length > 1 ? `${at + 1}. ` : ''}${layWords(step)}`),
+      ),
+    );
+    open.addEventListener('click', () => this.actions.choose(setUp, run));
+    const text = h(
+      'button',
+      {
+        type: 'button',
+        class: 'run-text',
+        'aria-label': `${run.carcass}, ${run.panel}: show in the text`,
+        title: 'Go to the line that makes the panel',
+      },
+      'Text',
+    );
+    text.addEventListener('click', () => this.actions.reveal(run.carcass, run.panel));
+    return { run, box, row: h('li', { 'data-run': `${setUp.id}/${run.carcass}/${run.panel}` }, box, open, text) };
+  }
+
+  /** How much there is to bore in a set-up, and one button to tick it all off. */
+  private runsHead({ runs, strokes, holes }: ListedSetUp): HTMLElement {
+    const all = h(
+      'button',
+      { type: 'button', class: 'tick-all', title: 'Tick off every panel of this set-up' },
+      'All bored',
+    );
+    all.addEventListener('click', () =>
+      this.actions.tick(
+        runs.map(({ content }) => content),
+        true,
+      ),
+    );
+    const words = `${counted(runs.length, 'panel')}, ${counted(strokes, 'stroke')}, ${counted(holes, 'hole')}`;
+    return h('div', { class: 'runs-head' }, h('span', {}, words), all);
   }
 
   /** @param fold whether set-ups that are done are folded away: when the list comes, not under the reader's hands */
@@ -261,6 +229,43 @@ export class SetUpList {
     element.scrollIntoView({ block: 'nearest' });
     row.scrollIntoView({ block: 'nearest' });
   }
+}
+
+/** What is changed for a set-up, and all that then stands on the machine. */
+function toSet(setUp: ListedSetUp, set: HTMLInputElement): HTMLElement {
+  const measured = measuredAlike(setUp);
+  return h(
+    'div',
+    { class: 'to-set' },
+    h(
+      'label',
+      { for: set.id, class: 'set' },
+      set,
+      h('span', {}, setUp.changes.length === 0 ? 'Nothing is to be changed' : 'Machine set'),
+      h('span', { class: 'time' }, setUp.time),
+    ),
+    h('ol', { class: 'changes' }, ...setUp.changes.map((words) => h('li', {}, words))),
+    h(
+      'dl',
+      { class: 'settings' },
+      ...setUp.settings.map(({ name, value, about, changed }) =>
+        h(
+          'div',
+          { class: changed ? 'changed' : null },
+          h('dt', {}, name),
+          h(
+            'dd',
+            {},
+            h('span', { class: 'value' }, value),
+            ' ',
+            ...(about === measured ? [] : [h('span', { class: 'about' }, about)]),
+            ...(changed ? [h('span', { class: 'unseen' }, ' (change)')] : []),
+          ),
+        ),
+      ),
+    ),
+    ...(measured === null ? [] : [h('p', { class: 'measured about' }, `Each stop: ${measured}.`)]),
+  );
 }
 
 /** How the panel is laid for a stroke, and what has to be out of its way. */
