@@ -191,12 +191,12 @@ const wishes = fc
   .map(({ width, top, bottom, dividers, heights, setback }): Partial<CarcassWish> => {
     const places = [...new Set(dividers.map((part) => Math.round((width * part) / 100)))].sort((a, b) => a - b);
     const apart = places.filter((at, i) => i === 0 || at - places[i - 1]! > mm(150));
-    const standing = new Map(
-      heights.map(([bay, step]) => [`${bay} ${step}`, { bay: 1 + (bay % (apart.length + 1)), step }]),
-    );
-    const shelves = new Map([...standing.values()].map(({ bay, step }) => [`${bay} ${step}`, { bay, step }]));
+    const inBays = heights.map(([bay, step]) => ({ bay: 1 + (bay % (apart.length + 1)), step }));
+    const shelves = new Map(inBays.map((shelf) => [`${shelf.bay} ${shelf.step}`, shelf]));
     return {
-      ...{ width, top, bottom },
+      width,
+      top,
+      bottom,
       dividers: apart.map((at) => ({ at })),
       // No two shelves of neighbouring bays at one height, which would be staggered.
       fixedShelves: [...shelves.values()].map(({ bay, step }) => ({ bay, at: mm(100 * step + 25 * bay), setback })),
