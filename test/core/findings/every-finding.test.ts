@@ -158,7 +158,7 @@ carcasses:
 
 describe('a repair is written in the unit of the file', () => {
   test.each([
-    // The grid of a 3/4 in board starts at 9.525 mm and goes on by 32 mm: hole 11 stands at 329.525 mm , which no fraction of an inch is.
+    // The grid of a 3/4 in board starts at 9.525 mm and goes on by 32 mm: hole 11 stands at 329.525 mm, which no fraction of an inch is.
     ['13', 'Move loose-1 down to 12.973 in (hole 11)', '329.525 mm'],
     ['330 mm', 'Move loose-1 down to 12.973 in (hole 11)', '329.525 mm'],
   ])('inches: a shelf at %s', (at, title, written) => {
