@@ -63,6 +63,7 @@ export function activate(context: vscode.ExtensionContext): void {
   });
 }
 
+/** Stops the server with the window. */
 export function deactivate(): Thenable<void> | undefined {
   return client?.isRunning() === true ? client.stop() : undefined;
 }

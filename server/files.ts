@@ -19,7 +19,10 @@ export const noFiles: Files = {
   beside: () => [],
 };
 
+/** By its name. */
 export const isJob = (name: string): boolean => /\.carcass\.ya?ml$/i.test(name);
+
+/** By its name. */
 export const isShop = (name: string): boolean => /\.shop\.ya?ml$/i.test(name);
 
 /** The last step of a URI or path, decoded. */

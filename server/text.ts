@@ -26,6 +26,7 @@ export function updated(
   return now;
 }
 
+/** Offsets of a text as lines and columns of the protocol. */
 export function rangeOf(document: TextDocument, start: number, end: number): Range {
   return { start: document.positionAt(start), end: document.positionAt(end) };
 }

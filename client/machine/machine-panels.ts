@@ -5,6 +5,7 @@ import { isMachineSubject } from '../webview/machine/guards.js';
 import { MachinePanel, type AskForSetUps } from './machine-panel.js';
 import { Ticks } from './ticks.js';
 
+/** By this name the editor knows the panel when it opens a window anew. */
 export const MACHINE_VIEW_TYPE = 'borewright.machine';
 
 /** Opens the machine view and the set-up list, one panel for the window, and brings it back after a restart. */

@@ -29,4 +29,5 @@ export class Latest {
   }
 }
 
+/** What a fault says, for the reader. */
 export const wordsOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));

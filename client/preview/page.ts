@@ -6,6 +6,7 @@ function pageRoot(extension: vscode.Uri): vscode.Uri {
   return vscode.Uri.joinPath(extension, 'dist', 'webview');
 }
 
+/** What a page may do: run its script, and load nothing but its own files. */
 export function pageOptions(extension: vscode.Uri): vscode.WebviewOptions {
   return {
     enableScripts: true,

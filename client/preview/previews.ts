@@ -4,6 +4,7 @@ import { isSubject } from '../webview/guards.js';
 import { pageOptions } from './page.js';
 import { Preview, type AskForDrawing } from './preview.js';
 
+/** By this name the editor knows the panel when it opens a window anew. */
 export const VIEW_TYPE = 'borewright.preview';
 
 /** Opens the preview, one for the window, and brings it back after a restart of the editor. */

@@ -4,6 +4,8 @@ import type { DrawingReply, FromPage, Subject, ToPage } from '../../shared-core/
 // editor: both sides check with it.
 
 type Fields = Readonly<Record<string, unknown>>;
+
+/** True for a map of fields, of which each is yet to be checked. */
 export const isRecord = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 export const isTextOrNull = (value: unknown): value is string | null => value === null || typeof value === 'string';

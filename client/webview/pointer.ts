@@ -20,6 +20,7 @@ export interface PointerActions {
   readonly click: (event: MouseEvent) => void;
 }
 
+/** Where a pointer is, in CSS pixels from the corner of the drawing. */
 export function inPane(svg: SVGElement, event: MouseEvent): Point {
   const { left, top } = svg.getBoundingClientRect();
   return { x: event.clientX - left, y: event.clientY - top };

@@ -44,6 +44,7 @@ export function check(args: readonly string[]): Outcome {
   };
 }
 
+/** The findings of a file, with their places in lines and columns. */
 export function findingsOf(file: OpenFile): readonly ShownFinding[] {
   if (file.kind === 'shop') {
     const range = ({ start, end }: Place): Range => rangeOf(file.document, start, end);

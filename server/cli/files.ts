@@ -41,6 +41,7 @@ export function openAll(paths: readonly string[]): OpenedFiles {
   return { found, missing };
 }
 
+/** Opens one job file from disk. Throws `CouldNotRun` where there is none. */
 export function openJob(path: string): OpenJob {
   if (statOf(path).isDirectory()) throw new CouldNotRun(`${path}: this is a folder; name one job file.`);
   if (isShop(path)) throw new CouldNotRun(`${path}: this is a shop file; name a job file (NAME.carcass.yaml).`);

@@ -11,6 +11,7 @@ export interface Outcome {
 /** The command could not do its work; the message says why and what to do. */
 export class CouldNotRun extends Error {}
 
+/** Whether whoever read the output has gone, as `head` does: no fault of ours. */
 export function isBrokenPipe(error: Error): boolean {
   return 'code' in error && error.code === 'EPIPE';
 }
@@ -32,6 +33,7 @@ export function readArguments<K extends string>(
   }
 }
 
+/** The value of `--format`; text where it is not given. Throws `CouldNotRun` for any other. */
 export function readFormat(format: string | undefined): 'text' | 'json' {
   if (format === undefined || format === 'text') return 'text';
   if (format === 'json') return 'json';

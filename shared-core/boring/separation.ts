@@ -20,6 +20,7 @@ export interface Block {
 
 const round = (squared: number, radius: number, gap: number): Separation => ({ kind: 'round', squared, radius, gap });
 
+/** How far two bores of one panel stand apart. */
 export function betweenCylinders(a: Cylinder, b: Cylinder): Separation {
   if (a.along === b.along) {
     const [du, across] = [2 * (a.u - b.u), 2 * (a.across - b.across)];
@@ -39,6 +40,7 @@ export function betweenCylinders(a: Cylinder, b: Cylinder): Separation {
   };
 }
 
+/** How far a bore stands from a groove of the same panel. */
 export function betweenCylinderAndBlock(bore: Cylinder, block: Block): Separation {
   const [across, along] = bore.along === 't' ? [block.v, block.t] : [block.t, block.v];
   const du = 2 * gapBetween(point(bore.u), block.u);

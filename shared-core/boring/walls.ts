@@ -15,6 +15,7 @@ export interface Walls {
   readonly under: Micrometres | null;
 }
 
+/** The wood between a bore and all that bounds it, in micrometres of the panel's frame. */
 export function wallsAround(panel: Panel, bore: Bore): Walls {
   const rim = bore.diameter - half(bore.diameter);
   const onFace = isFace(bore.face);

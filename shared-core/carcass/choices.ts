@@ -1,5 +1,6 @@
 import type { CarcassSpec, EdgeName, PanelChoice } from '../job/model.js';
 import type { Located } from '../document/place.js';
+import { NO_BAND } from '../shop/habits.js';
 import type { Band, Board, Fitting, Shop } from '../shop/model.js';
 
 /** 'shelf-1-bay-2' chooses under its own key, and else under 'shelf-1'. */
@@ -34,16 +35,18 @@ export function boardFor(spec: CarcassSpec, shop: Shop, key: string, written: Lo
   return known(shop.boards, (chosen(spec, key, 'board') ?? written).value, shop.habits.board)!;
 }
 
+/** The board of the back. `buildCarcass` has seen to it that the shop has one. */
 export function backBoardFor(spec: CarcassSpec, shop: Shop): Board {
   return known(shop.boards, (chosen(spec, 'back', 'board') ?? spec.back.board).value, shop.habits.backBoard)!;
 }
 
+/** The fitting of a name. `buildCarcass` has seen to it that the shop has one. */
 export function fittingNamed(shop: Shop, name: string): Fitting {
   return known(shop.fittings, name, shop.habits.joint)!;
 }
 
 /** The band of a name; null for `none` and where the shop has no such band and no usual one. */
 export function bandNamed(shop: Shop, name: string): Band | null {
-  if (name === 'none') return null;
+  if (name === NO_BAND) return null;
   return shop.bands.get(name) ?? shop.bands.get(shop.habits.band) ?? null;
 }

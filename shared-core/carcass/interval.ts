@@ -6,6 +6,7 @@ export interface Interval {
   readonly to: Micrometres;
 }
 
+/** How long it is. */
 export function extent({ from, to }: Interval): Micrometres {
   return to - from;
 }

@@ -18,6 +18,7 @@ export interface Extents {
 
 export type CarcassAxis = keyof Point3;
 
+/** The axes as vectors of the carcass frame. */
 export const UNIT: Readonly<Record<Axis, Point3>> = {
   '+x': { x: 1, y: 0, z: 0 },
   '-x': { x: -1, y: 0, z: 0 },
@@ -36,6 +37,7 @@ const OPPOSITE: Readonly<Record<Axis, Axis>> = {
   '-z': '+z',
 };
 
+/** The same axis the other way. */
 export function opposite(axis: Axis): Axis {
   return OPPOSITE[axis];
 }

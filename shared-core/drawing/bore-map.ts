@@ -79,6 +79,7 @@ export function frameOf(shapes: readonly Shape[], scale: number): Box {
   return around(shapes.map((shape) => shapeBox(shape, scale))) ?? { x: 0, y: 0, width: 1, height: 1 };
 }
 
+/** What a shape covers, its lettering included, in millimetres of the drawing. */
 export function shapeBox(shape: Shape, scale: number): Box {
   switch (shape.kind) {
     case 'text':
@@ -100,6 +101,7 @@ export function shapeBox(shape: Shape, scale: number): Box {
   }
 }
 
+/** '720 × 560 × 16 mm': finished length, width and thickness. */
 export function sizeText(panel: Panel, drawn: Drawn): string {
   const { unit } = drawn;
   return `${figure(panel.length, unit)} × ${figure(panel.width, unit)} × ${showLength(panel.thickness, unit)}`;
@@ -162,6 +164,7 @@ export function grooveNotes(panel: Panel, unit: Unit): readonly string[] {
 /** The remark that the job has for the carcass. */
 export const ownNote = ({ note = '' }: Drawn): readonly string[] => (note === '' ? [] : [`Note: ${note}`]);
 
+/** The usual cautions on one line (common practice, no source). */
 export const CAUTION =
   'Boring can injure: isolate the machine before you change bits, keep hands clear of spindles and clamps, hold small parts in a fixture, guard eyes, ears and lungs. The machine’s manual and local rules decide.';
 

@@ -15,6 +15,7 @@ export function contains(outer: Box, inner: Box): boolean {
   );
 }
 
+/** A box with so much more on every side. */
 export function grow(box: Box, by: number): Box {
   return { x: box.x - by, y: box.y - by, width: box.width + 2 * by, height: box.height + 2 * by };
 }

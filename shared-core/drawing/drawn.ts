@@ -12,12 +12,13 @@ export interface Drawn {
   readonly carcass: Carcass;
   readonly boring: BoreMap;
   readonly findings: readonly Finding[];
-  /** What the owner wants every paper of the carcass to say; '' for nothing. */
+  /** What the owner wants every paper of the carcass to say; left out or '' for nothing. */
   readonly note?: string;
   /** Unit of every figure on the drawing. */
   readonly unit: Unit;
 }
 
+/** The bores of one panel. */
 export function boresOf(drawn: Drawn, panel: Panel): readonly Bore[] {
   return drawn.boring.bores.filter((bore) => bore.panel === panel.key);
 }

@@ -105,6 +105,7 @@ function placesOf(bores: readonly Bore[], unit: Unit): [string, string] {
   return [bores.map(({ u }) => figure(u, unit)).join('; '), bores.map(({ v }) => figure(v, unit)).join('; ')];
 }
 
+/** Each value once. */
 export function ascending(values: readonly Micrometres[]): Micrometres[] {
   return [...new Set(values)].sort((a, b) => a - b);
 }
@@ -139,6 +140,8 @@ export function tableHeads(unit: Unit, end: string, ends: boolean): readonly str
   const second = ends ? `From ${end} or outside, ${unit}` : `From ${end}, ${unit}`;
   return ['No.', 'Qty', 'Face', `From front edge, ${unit}`, second, `Ø, ${unit}`, `Depth, ${unit}`, 'For'];
 }
+
+/** A line of the hole table, column by column as in `tableHeads`. */
 export function tableCells(line: HoleLine): readonly string[] {
   return [String(line.number), String(line.count), line.face, line.u, line.v, line.diameter, line.depth, line.use];
 }

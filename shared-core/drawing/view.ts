@@ -22,6 +22,7 @@ function handOf({ u, v, t }: Pose): 1 | -1 {
   return along > 0 ? 1 : -1;
 }
 
+/** Drawings are in millimetres. */
 export const mm = (length: Micrometres): number => length / MICROMETRES_PER_MM;
 
 /**

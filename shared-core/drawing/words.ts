@@ -4,6 +4,7 @@ import type { Panel, PanelRole } from '../carcass/model.js';
 import { isUpright } from '../carcass/roles.js';
 import type { EdgeName } from '../job/model.js';
 
+/** What a bore is for, in the hole table. */
 export const PURPOSES: Readonly<Record<BorePurpose, string>> = {
   dowel: 'dowel',
   clearance: 'screw clearance',
@@ -49,6 +50,7 @@ export function facesExplained(roles: ReadonlySet<PanelRole>): string | null {
   return said.length === 0 ? null : said.join(' ');
 }
 
+/** 'front edge', 'back edge', or an end as `endWord` has it. */
 export function edgeWord(panel: Pick<Panel, 'role'>, edge: EdgeName): string {
   return edge === 'front' ? 'front edge' : edge === 'back' ? 'back edge' : endWord(panel, edge);
 }

@@ -16,6 +16,7 @@ export interface Basis {
   readonly base: number;
 }
 
+/** What of a head bears on the carcasses under it. */
 export function basisOf({ head: { unit, unitUnknown }, defaults }: ReadHead): Basis {
   const base = firstPlace(defaults) ?? 0;
   const moved = shifted(defaults, -base) as Defaults;

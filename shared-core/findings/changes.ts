@@ -9,10 +9,12 @@ export function setLength(context: CarcassContext, path: Path, length: Micrometr
   return { kind: 'set', part: 'self', path, text: writeLength(length, context.unit) };
 }
 
+/** Writes a word at a path. */
 export function setWord(path: Path, text: string): Change {
   return { kind: 'set', part: 'self', path, text };
 }
 
+/** Takes out what stands at a path. */
 export function remove(path: Path): Change {
   return { kind: 'remove', part: 'self', path };
 }

@@ -22,6 +22,7 @@ export function machineFor<U extends keyof MachineForUse>(context: CarcassContex
   return machine?.kind === KIND_FOR_USE[use] ? (machine as MachineForUse[U]) : null;
 }
 
+/** The panel of a key. */
 export function panelOf(context: CarcassContext, key: string): Panel | undefined {
   return context.carcass.panels.find((panel) => panel.key === key);
 }

@@ -21,6 +21,7 @@ export interface RowLine {
   readonly place: Place;
 }
 
+/** The rows of a carcass, line by line. */
 export function rowLines(context: CarcassContext): readonly RowLine[] {
   return grouped(context.boring.rows, (row) => `${row.line} ${row.u}`).map((rows) => ({
     line: rows[0]!.line,

@@ -14,6 +14,7 @@ type StopsInput =
   EntriesOf<'vertical-heads'> extends Entry<infer R> ? (R extends { value: { stops: infer S } } ? S : never) : never;
 type HeadInput = EntriesOf<'vertical-heads' | 'horizontal-heads' | 'line-drills'>;
 
+/** The machines of a shop file by name; a name that is taken is told, and the first one counts. */
 export function machinesOf(input: Input, names: Names): ReadonlyMap<string, Machine> {
   const machines = new Map<string, Machine>();
   const add = (entry: Entry<unknown>, machine: Machine): void => names.add(machines, entry, machine, 'machine');

@@ -8,6 +8,7 @@ import type { ShopInput } from './schema.js';
 
 type Input = ShopInput['value'];
 
+/** The boards of a shop file by name; a name that is taken is told, and the first one counts. */
 export function boardsOf(input: Input, names: Names): ReadonlyMap<string, Board> {
   const boards = new Map<string, Board>();
   for (const entry of input.boards?.value ?? []) {
@@ -30,6 +31,7 @@ export function boardsOf(input: Input, names: Names): ReadonlyMap<string, Board>
   return boards;
 }
 
+/** The bands of a shop file by name, likewise. */
 export function bandsOf(input: Input, names: Names): ReadonlyMap<string, Band> {
   const bands = new Map<string, Band>();
   for (const entry of input.bands?.value ?? []) {
@@ -45,6 +47,7 @@ export function bandsOf(input: Input, names: Names): ReadonlyMap<string, Band> {
   return bands;
 }
 
+/** Dowels, screws and cams of a shop file by name, likewise. */
 export function fittingsOf(input: Input, names: Names): ReadonlyMap<string, Fitting> {
   const fittings = new Map<string, Fitting>();
   for (const entry of input.dowels?.value ?? []) {

@@ -8,6 +8,7 @@ export interface Contact {
   readonly to: Micrometres | null;
 }
 
+/** Where the end of one panel stands on a face of another, both as drawn. */
 export function contactOf(face: Panel, end: Panel): Contact {
   const corners = [
     { u: 0, v: 0, t: 0 },

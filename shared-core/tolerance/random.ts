@@ -38,6 +38,7 @@ function stateOf(seed: number): [number, number, number, number] {
   return [next(), next(), next(), next()];
 }
 
+/** A stream of chance; the same seed gives the same stream. */
 export function chance(seed: number): Chance {
   const word = xoshiro128(stateOf(seed));
   const even = (): number => (word() + 0.5) / 2 ** 32;

@@ -32,6 +32,7 @@ export interface Scope {
   readonly panel: string | null;
 }
 
+/** The steps of one carcass or panel, in their order. */
 export function within(steps: readonly OrderedStep[], { carcass, panel }: Scope): readonly OrderedStep[] {
   return steps.filter(
     (one) => (carcass === null || one.carcass === carcass) && (panel === null || one.panel === panel),
@@ -65,6 +66,7 @@ export function findAgain(steps: readonly OrderedStep[], was: OrderedStep | null
   return 0;
 }
 
+/** Whether two addresses lead to one stroke. */
 export function isSameStep(a: StepAddress, b: StepAddress): boolean {
   return a.setUp === b.setUp && a.carcass === b.carcass && a.panel === b.panel && a.step === b.step;
 }

@@ -67,8 +67,6 @@ function unheld(context: CarcassContext, { joint, mates, unmatchedInFace, unmatc
   const places = mates.map((mate) => boreAxis(end, mate.end).entry.y).toSorted((a, b) => a - b);
   if (places.length === 0) return { fault: 'none', open: depth, from: overlap.from };
   if (places.length === 1) return { fault: 'one', open: depth, from: places[0]! };
-  // Cams draw a joint together from its two ends; what stands between them only guides.
-  if (joint.fitting.kind === 'cam') return null;
   const gaps = [...places, overlap.to]
     .slice(1)
     .map((place, index) => ({ from: places[index]!, open: place - places[index]! }));

@@ -24,6 +24,7 @@ export interface InOrder {
   readonly before: SetUp | null;
 }
 
+/** The set-ups of a plan, each with the one before it. */
 export function inOrder({ setUps }: Pick<Plan, 'setUps'>): readonly InOrder[] {
   return setUps.map((planned, index) => ({ planned, before: setUps[index - 1]?.setUp ?? null }));
 }
