@@ -5,6 +5,7 @@ import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel } from '../../shared-core/carcass/model.js';
 import { isSide } from '../../shared-core/carcass/roles.js';
 import type { Located, Place } from '../../shared-core/document/place.js';
+import { stopCalled } from '../../shared-core/drawing/words.js';
 import { showLength } from '../../shared-core/length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
@@ -138,7 +139,7 @@ function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: 
     const panel = panels.find((one) => one.key === key);
     if (stop === undefined || panel === undefined) continue;
     const same = byPosition.get(stop.position) ?? { stops: new Set(), panels: new Set() };
-    same.stops.add(stop.name);
+    same.stops.add(stopCalled(stop.name));
     same.panels.add(key);
     byPosition.set(stop.position, same);
     lines.push(`${key}: ${layWords(setUp, step, panel)}, ${showLength(stop.position, unit)} (${setUp.id})`);

@@ -94,9 +94,12 @@ function placeIn(opening: Opening, count: number, slots: Slots, body: ShelfBody,
   return places.map((k) => grid.offset + k * grid.pitch);
 }
 
+/** A tenth of a millimetre: no stop is set more finely. */
+const STEP = 100;
+
 /**
- * Centre lines of `count` dividers that part the clear width [from, to] evenly, whole micrometres; null where they leave no
- * clear bay.
+ * Centre lines of `count` dividers that part the clear width [from, to] evenly, their faces a whole number of tenths of a
+ * millimetre from it, whole micrometres; null where they leave no clear bay.
  */
 export function spreadDividers(
   count: number,
@@ -106,9 +109,9 @@ export function spreadDividers(
   halfThickness: Micrometres,
 ): readonly Micrometres[] | null {
   const clear = to - from - count * thickness;
-  if (clear < count + 1) return null;
+  if (clear < (count + 1) * STEP) return null;
   return Array.from(
     { length: count },
-    (_, i) => from + Math.floor(((i + 1) * clear) / (count + 1)) + i * thickness + halfThickness,
+    (_, i) => from + Math.round(((i + 1) * clear) / (count + 1) / STEP) * STEP + i * thickness + halfThickness,
   );
 }

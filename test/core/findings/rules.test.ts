@@ -391,6 +391,13 @@ const cases: readonly Case[] = [
     says: ['left and bottom and top', '10 mm deep in left', '16 mm thick', 'do not come through'],
   },
   {
+    rule: 'joint-not-held', // 560 deep, the second cam at 373: 187 bare behind it, with 160 allowed
+    carcass: 'kind: wall\nwidth: 600\ndepth: 560\njoint: cam-15\ndowels: [53, 213, 373]',
+    at: 'sink',
+    says: ['nothing holds the joint for 187 mm behind 373 mm from the front', '`dowel-spacing` is 160 mm'],
+    severity: 'warning',
+  },
+  {
     rule: 'joint-not-held', // 60 of depth takes one spindle of 21, 53, ... with 12 beside it
     carcass: 'kind: base\nwidth: 600\nrail-width: 60',
     at: 'sink',

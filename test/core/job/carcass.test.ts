@@ -194,10 +194,10 @@ describe('counted shelves', () => {
 describe('dividers', () => {
   test('part the clear width evenly', () => {
     const spec = specOf(carcass('    dividers: 2\n'));
-    // Clear 568, two of 16: bays of 178 2/3.
+    // Clear 568, two of 16: bays of 178 2/3, set out to a tenth of a millimetre.
     expect(spec.dividers.map(({ at }) => at.value)).toEqual([
-      16_000 + 178_666 + 8_000,
-      16_000 + 357_333 + 16_000 + 8_000,
+      16_000 + 178_700 + 8_000,
+      16_000 + 357_300 + 16_000 + 8_000,
     ]);
     expect(specOf(carcass('    dividers: 1\n')).dividers[0]).toMatchObject({
       key: 'divider-1',
