@@ -20,7 +20,7 @@ import {
   repairsOf,
   shopRepairEdits,
 } from '../../shared-core/engine/repairs.js';
-import type { ClientAbilities } from '../connection.js';
+import type { ClientAbilities } from '../abilities.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
 import { diagnostics } from './diagnostics.js';

@@ -19,7 +19,7 @@ import type {
 import { KIND_FOR_USE } from '../../shared-core/shop/habits.js';
 import type { Shop } from '../../shared-core/shop/model.js';
 import { shopSchema } from '../../shared-core/shop/schema.js';
-import type { ClientAbilities } from '../connection.js';
+import type { ClientAbilities } from '../abilities.js';
 import type { Files } from '../files.js';
 import { baseName, isShop, shopUri } from '../files.js';
 import type { TextDocument } from 'vscode-languageserver-textdocument';

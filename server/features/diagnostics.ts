@@ -4,7 +4,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { FileFinding, JobAnalysis } from '../../shared-core/engine.js';
 import type { Place } from '../../shared-core/document/place.js';
 import type { Finding, Severity } from '../../shared-core/findings/finding.js';
-import type { ClientAbilities } from '../connection.js';
+import type { ClientAbilities } from '../abilities.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 

@@ -1,0 +1,34 @@
+import type { InitializeParams } from 'vscode-languageserver';
+
+/** What the client can do, as far as the features ask. */
+export interface ClientAbilities {
+  readonly versionedEdits: boolean;
+  /** The edit of a code action may come when it is chosen. */
+  readonly resolvesEdits: boolean;
+  readonly snippets: boolean;
+  readonly related: boolean;
+  readonly codeDescription: boolean;
+  /** Where the reference page of the findings can be opened; null where the client did not say. */
+  readonly reference: string | null;
+}
+
+/**
+ * What a client says of itself; of one that has not yet said anything, nothing.
+ * @param reference where the reference page is, unless the client says otherwise
+ */
+export function abilitiesOf(params: InitializeParams | null, reference: string | null): ClientAbilities {
+  const text = params?.capabilities.textDocument;
+  const options: unknown = params?.initializationOptions;
+  const said =
+    typeof options === 'object' && options !== null && 'reference' in options && typeof options.reference === 'string'
+      ? options.reference
+      : null;
+  return {
+    resolvesEdits: text?.codeAction?.resolveSupport?.properties.includes('edit') === true,
+    versionedEdits: params?.capabilities.workspace?.workspaceEdit?.documentChanges === true,
+    snippets: text?.completion?.completionItem?.snippetSupport === true,
+    related: text?.publishDiagnostics?.relatedInformation === true,
+    codeDescription: text?.publishDiagnostics?.codeDescriptionSupport === true,
+    reference: said ?? reference,
+  };
+}
