@@ -15,6 +15,8 @@ interface Kind {
   readonly role: 'fixed-shelf' | 'loose-shelf';
   /** From the underside up to the height that the job gives as `at`. */
   readonly below: (board: Board) => Micrometres;
+  /** How far below its underside the holes of its pins reach. */
+  readonly pins: Micrometres;
   /** Play at each end and at the back. */
   readonly play: Micrometres;
 }
@@ -23,9 +25,10 @@ interface Kind {
 export function buildShelves(box: Box, bays: readonly Bay[], problems: Problems): readonly Panel[] {
   const { spec, shop } = box;
   const taken: { readonly key: string; readonly run: Interval }[][] = bays.map(() => []);
-  const fixed: Kind = { role: 'fixed-shelf', below: (board) => half(board.thickness), play: 0 };
+  const fixed: Kind = { role: 'fixed-shelf', below: (board) => half(board.thickness), pins: 0, play: 0 };
   // A loose shelf lies on its pins: the pin hole's centre is half a hole below its underside.
-  const loose: Kind = { role: 'loose-shelf', below: () => -half(shop.habits.rowDiameter), play: shop.habits.shelfGap };
+  const { rowDiameter, shelfGap } = shop.habits;
+  const loose: Kind = { role: 'loose-shelf', below: () => -half(rowDiameter), pins: rowDiameter, play: shelfGap };
   return [...place(spec.fixedShelves, fixed), ...place(spec.looseShelves, loose)];
 
   function place(shelves: readonly ShelfSpec[], kind: Kind): readonly Panel[] {
@@ -56,7 +59,7 @@ export function buildShelves(box: Box, bays: readonly Bay[], problems: Problems)
     const board = boardFor(spec, shop, key, shelf.board);
     const { at, setback } = shelf;
     const underside = box.sideZ.from + at.value - kind.below(board);
-    const run = { from: underside, to: underside + board.thickness };
+    const run = { from: underside - kind.pins, to: underside + board.thickness };
 
     if (!within(run, box.clearZ)) {
       const low = at.value + box.clearZ.from - run.from;

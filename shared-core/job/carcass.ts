@@ -135,10 +135,11 @@ class Filler {
     };
     const grid = { offset: rowOffset.value, pitch: habits.pitch };
     const shelfThickness = this.#thickness(board.value);
-    const centred: ShelfBody = { below: half(shelfThickness), above: shelfThickness - half(shelfThickness) };
+    const lower = half(shelfThickness);
+    const centred: ShelfBody = { below: lower, reach: lower, above: shelfThickness - lower };
     // A loose shelf lies on its pins: its underside is half a hole above their centres.
     const pin = half(habits.rowDiameter);
-    const onPins: ShelfBody = { below: -pin, above: shelfThickness + pin };
+    const onPins: ShelfBody = { below: -pin, reach: pin, above: shelfThickness + pin };
     const fixedShelves = this.#shelves('fixed-shelves', board, this.#unwritten(0, []), (count) =>
       spreadShelves(count, [opening], centred, grid),
     );

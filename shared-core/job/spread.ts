@@ -15,6 +15,8 @@ export interface Grid {
 /** Where a shelf's reference height lies in the shelf: so much of it is below, so much above. */
 export interface ShelfBody {
   readonly below: Micrometres;
+  /** How far down from there anything of it reaches: its underside, or the holes of its pins. */
+  readonly reach: Micrometres;
   readonly above: Micrometres;
 }
 
@@ -67,9 +69,9 @@ interface Slots {
 }
 
 function slotsOf(opening: Opening, body: ShelfBody, grid: Grid): Slots {
-  const first = Math.ceil((opening.from + body.below - grid.offset) / grid.pitch);
+  const first = Math.ceil((opening.from + body.reach - grid.offset) / grid.pitch);
   const last = Math.floor((opening.to - body.above - grid.offset) / grid.pitch);
-  const step = Math.floor((body.below + body.above) / grid.pitch) + 1;
+  const step = Math.floor((body.reach + body.above) / grid.pitch) + 1;
   return { first, last, step, most: last < first ? 0 : Math.floor((last - first) / step) + 1 };
 }
 
