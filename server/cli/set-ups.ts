@@ -6,10 +6,11 @@ import type { Micrometres } from '../../shared-core/length/units.js';
 import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
 import type { Unreachable } from '../../shared-core/machining/plan/operation.js';
 import type { Plan, PlannedSetUp } from '../../shared-core/machining/plan/plan.js';
-import type { PlannedHole, Run, Step } from '../../shared-core/machining/setup-sheet.js';
+import type { PlannedHole, Run, SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
 import { sheetsAsText } from '../../shared-core/papers/set-up/sheet.js';
 import { loadedIn } from '../../shared-core/papers/set-up/spindles.js';
 import { totalsWords } from '../../shared-core/papers/set-up/totals.js';
+import { timeWords } from '../../shared-core/papers/set-up/words.js';
 import { jobWords } from '../features/job-words.js';
 import { unboredHoles } from '../features/set-ups.js';
 import { findingLine, findingsOf } from './check.js';
@@ -32,12 +33,7 @@ export function setUps(args: readonly string[]): Outcome {
   const job = openJob(path);
   const { analysis } = job;
   const plan = analysis.plan();
-  const { machine } = options;
-  const machines = [...new Set(plan.setUps.map(({ setUp }) => setUp.machine.name))];
-  if (machine !== undefined && !machines.includes(machine)) {
-    const has = machines.length === 0 ? 'no machine' : listed(machines);
-    throw new CouldNotRun(`No set-up of ${path} is on a machine called ${machine}; they are on ${has}.`);
-  }
+  const isWanted = wantedBy(options.machine, path, plan);
   const replay = replayJob(
     analysis,
     plan.setUps.map(({ setUp }) => setUp),
@@ -50,7 +46,7 @@ export function setUps(args: readonly string[]): Outcome {
   ];
   return {
     output:
-      format === 'json' ? asJson(planJson(analysis, plan, replay, machine)) : asText(analysis, plan, replay, machine),
+      format === 'json' ? asJson(planJson(analysis, plan, replay, isWanted)) : asText(analysis, plan, replay, isWanted),
     errors: lines.map((line) => `${line}\n`).join(''),
     code: lines.length > 0 || analysis.carcasses.length === 0 ? 1 : 0,
   };
@@ -66,8 +62,7 @@ function differenceLines(path: string, { differences }: JobReplay): readonly str
 /** What the sheets are not for, and why. */
 function leftOutLines(path: string, analysis: JobAnalysis, { notReplayed }: JobReplay): readonly string[] {
   if (analysis.carcasses.length === 0) return [`${path}: there is no carcass in this job.`];
-  const planned = new Set(analysis.planned());
-  const left = analysis.carcasses.filter((one) => !planned.has(one)).map(({ name }) => name || '(no name)');
+  const left = leftOut(analysis);
   const panels = notReplayed.map(({ carcass, panel }) => `${panel} of ${carcass}`);
   return [
     ...(left.length > 0 ? [`${path}: no set-ups for ${left.join(', ')}; put the errors right first.`] : []),
@@ -77,10 +72,28 @@ function leftOutLines(path: string, analysis: JobAnalysis, { notReplayed }: JobR
   ];
 }
 
-function planJson(analysis: JobAnalysis, plan: Plan, replay: JobReplay, machine: string | undefined): object {
+/** The carcasses that no set-ups are made for. */
+function leftOut(analysis: JobAnalysis): readonly string[] {
+  const planned = new Set(analysis.planned());
+  return analysis.carcasses.filter((one) => !planned.has(one)).map(({ name }) => name || '(no name)');
+}
+
+type SetUpTest = (setUp: SetUp) => boolean;
+
+/** The set-ups on a machine, or on all heads of one body; all where none is named. */
+function wantedBy(name: string | undefined, path: string, { setUps }: Plan): SetUpTest {
+  if (name === undefined) return () => true;
+  const isWanted: SetUpTest = ({ machine }) => machine.name === name || machine.body === name;
+  if (setUps.some(({ setUp }) => isWanted(setUp))) return isWanted;
+  const machines = [...new Set(setUps.map(({ setUp }) => setUp.machine.name))];
+  const has = machines.length === 0 ? 'no machine' : listed(machines);
+  throw new CouldNotRun(`No set-up of ${path} is on a machine called ${name}; they are on ${has}.`);
+}
+
+function planJson(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): object {
   const { seconds, leastSeconds, proven } = plan;
   return {
-    setups: plan.setUps.filter(({ setUp }) => machine === undefined || setUp.machine.name === machine).map(setUpJson),
+    setups: plan.setUps.filter(({ setUp }) => isWanted(setUp)).map(setUpJson),
     unreachable: analysis.planned().flatMap(unreachableJson),
     changeover: { seconds, least: leastSeconds, proven, gap: seconds - leastSeconds },
     replay,
@@ -88,7 +101,7 @@ function planJson(analysis: JobAnalysis, plan: Plan, replay: JobReplay, machine:
 }
 
 function setUpJson({ setUp, changes, seconds }: PlannedSetUp): object {
-  const { id, machine, fence, height, stops, extension, depth, through, runs } = setUp;
+  const { id, machine, fence, height, stops, extension, depth, thickness, through, runs } = setUp;
   return {
     id,
     machine: machine.name,
@@ -98,6 +111,8 @@ function setUpJson({ setUp, changes, seconds }: PlannedSetUp): object {
     stops: stops.map(({ name, side, position }) => ({ name, side, position: mm(position) })),
     extension,
     depth: mm(depth),
+    // What the depth is set for, where the head's travel ends over the table.
+    ...(typeof thickness === 'number' ? { thickness: mm(thickness) } : {}),
     through,
     // Heads and spindles count from 0: spindle k stands k pitches on.
     spindles: loadedIn(setUp).map(spindleJson),
@@ -135,7 +150,7 @@ function unreachableJson({ name, operations }: CarcassAnalysis): readonly object
   }));
 }
 
-function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay, machine: string | undefined): string {
+function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): string {
   const title = analysis.head.title === '' ? [] : [analysis.head.title];
   if (replay.differences.length > 0)
     return [
@@ -146,19 +161,32 @@ function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay, machine: s
   return [
     ...title,
     totalsWords(plan),
+    ...shareWords(plan, isWanted),
     replayWords(analysis, replay),
     ...analysis
       .planned()
       .flatMap(({ name, spec }) => (spec === null || spec.note === '' ? [] : [`Note on ${name}: ${spec.note}`])),
+    ...leftOut(analysis).map((name) => `LEFT OUT: ${name}. Put its errors right first.`),
     ...unreachableText(analysis),
     '',
     sheetsAsText(
       plan,
       jobWords(analysis),
       (carcass, panel) => replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel),
-      machine,
+      isWanted,
     ),
   ].join('\n');
+}
+
+/** How much of the whole the wanted set-ups are, where they are not all. */
+function shareWords({ setUps }: Plan, isWanted: SetUpTest): readonly string[] {
+  const own = setUps.filter(({ setUp }) => isWanted(setUp));
+  if (own.length === setUps.length) return [];
+  const strokes = own.reduce((sum, one) => sum + one.strokes, 0);
+  const seconds = own.reduce((sum, one) => sum + one.seconds, 0);
+  return [
+    `Of these here: ${counted(own.length, 'set-up')}, ${counted(strokes, 'stroke')}; changeovers ${timeWords(seconds)}.`,
+  ];
 }
 
 /** What the replay has proven, and of how many holes there is nothing to prove. */

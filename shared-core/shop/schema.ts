@@ -70,7 +70,7 @@ const sideChoice = choice('On which hand of the spindles, as the operator stands
 const stop = record('stop', 'A stop, under the name that the shop calls it by.', {
   side: required(sideChoice),
   range: required(span('Where it can be set: from the face of the stop to the nearest spindle on its side.')),
-  lowers: optional(flag('It can be lowered out of the way.')),
+  lowers: optional(flag('It can be lowered out of the way; not, unless it is said.')),
 });
 const clamp = record('clamp', 'A holding-down clamp.', {
   along: required(length('Along the fence from the first spindle; to the left is negative.', -5000, 5000)),

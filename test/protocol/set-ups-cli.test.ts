@@ -211,6 +211,7 @@ test('the shape of a set-up, in millimetres', () => {
     ],
     extension: false,
     depth: 12,
+    thickness: 16,
     through: false,
     spindles: [0, 5, 9, 14].map((spindle) => ({ head: 0, spindle, diameter: 8 })),
     changeoverSeconds: null,
@@ -276,6 +277,10 @@ describe('as text', () => {
       run('setups', 'kitchen.carcass.yaml', '--machine', 'borer-level', '--format', 'json').out,
     ) as Planned;
     expect(setups).toHaveLength(titles(out).length);
+    expect(out).toContain(`Of these here: ${titles(out).length} set-ups, `);
+    // Both heads of one body.
+    const both = titles(run('setups', 'kitchen.carcass.yaml', '--machine', 'borer').out);
+    expect(both).toEqual(titles(whole).filter((title) => /borer-(up|level)/.test(title)));
     const none = run('setups', 'kitchen.carcass.yaml', '--machine', 'lathe');
     expect(none).toMatchObject({ code: 2, out: '' });
     expect(none.err).toContain('row-drill');
@@ -303,6 +308,7 @@ describe('exit codes', () => {
     expect(replay.differences).toEqual([]);
     expect(err).toMatch(/half\.carcass\.yaml:5:\d+: error length-impossible/);
     expect(err).toContain('no set-ups for bad');
+    expect(run('setups', 'half.carcass.yaml').out).toMatch(/^LEFT OUT: bad\. /m);
   });
 
   test('1 with bores that no machine makes: they are listed, and the rest is planned', () => {

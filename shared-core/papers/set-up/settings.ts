@@ -85,7 +85,13 @@ function stopDatum(machine: SetUp['machine'], side: SetStop['side']): string {
 
 function depth({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
   const value = showLength(setUp.depth, unit);
-  return { name: 'depth', value: setUp.through ? `through ${value}` : value, about: '', changed: changes.depth };
+  const { thickness = null } = setUp;
+  return {
+    name: 'depth',
+    value: setUp.through ? `through ${value}` : value,
+    about: thickness === null ? '' : `in boards of ${showLength(thickness, unit)}`,
+    changed: changes.depth,
+  };
 }
 
 function bits({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {

@@ -17,13 +17,16 @@ export type PanelTest = (carcass: string, panel: string) => boolean;
 /**
  * The set-up sheets of a job as plain text, in the order to run: what to set, then panel by panel.
  * @param isRefused panels that must not be bored as they are; the sheets say so in the place of their strokes
- * @param machine only the sheets of this machine, with their numbers in the whole order
+ * @param isWanted which set-ups; they keep their numbers in the whole order
  */
-export function sheetsAsText(plan: Plan, words: JobWords, isRefused: PanelTest, machine?: string): string {
+export function sheetsAsText(
+  plan: Plan,
+  words: JobWords,
+  isRefused: PanelTest,
+  isWanted: (setUp: SetUp) => boolean = () => true,
+): string {
   const sheets = inOrder(plan).flatMap((one, index) =>
-    machine === undefined || one.planned.setUp.machine.name === machine
-      ? [sheetAsText(one, index + 1, plan.setUps.length, words, isRefused)]
-      : [],
+    isWanted(one.planned.setUp) ? [sheetAsText(one, index + 1, plan.setUps.length, words, isRefused)] : [],
   );
   return sheets.join('\n');
 }
