@@ -7,7 +7,7 @@ import { counted, show, showSpan } from './words.js';
 const FIRST: Readonly<Record<string, string>> = {
   'fence-offset': 'move the bores to places under the spindles (`dowels`)',
   spindles:
-    'move the bores nearer to the front or the stop, or send the carcass to a head with more spindles (`machines`)',
+    'look whether the fence (for ends, a squaring stop) can be set farther off than the shop file says; if not, move the bores nearer to the front (`dowels`), or send the carcass to a head with more spindles (`machines`)',
   stops: 'look whether the machine has a stop there that the shop file does not list; if not, move the bores',
   height: 'take a board of another thickness, or send the carcass to another head (`machines: ends`)',
   depth:
@@ -28,7 +28,17 @@ const FIRST: Readonly<Record<string, string>> = {
 };
 
 /** What is there or is not, so no figure to be raised. */
-const NO_FIGURE: ReadonlySet<string> = new Set(['index-pins', 'lowers', 'machines', 'pitch', 'bits', 'stops', 'panel']);
+const NO_FIGURE: ReadonlySet<string> = new Set([
+  'index-pins',
+  'lowers',
+  'machines',
+  'pitch',
+  'bits',
+  'stops',
+  'panel',
+  'spindles',
+  'heads',
+]);
 
 /**
  * What to do about bores that a machine cannot make: what the shop file says now and what it would have to allow, what to
