@@ -8,6 +8,7 @@ import { sceneNodes } from '../../../shared-core/drawing/svg-tree.js';
 import { h, say } from '../dom.js';
 import { patch } from '../patch.js';
 import { Viewport, type Place } from '../viewport.js';
+import { KEY_WORDS } from './signs.js';
 
 export interface MachineBoardActions {
   /** The reader wants the text that makes the panel. */
@@ -21,9 +22,6 @@ interface Told extends Round {
   readonly key: string;
   readonly about: string;
 }
-
-const KEYS =
-  'Left and right arrow step through the strokes, Page Up and Page Down through the set-ups; Space ticks the panel off, Enter goes to the text; plus and minus zoom, 0 shows the whole, arrows with Shift move the drawing.';
 
 /** The drawing of one stroke: patched in place, moved and zoomed; what the pointer means tells about itself. */
 export class MachineBoard {
@@ -60,7 +58,7 @@ export class MachineBoard {
   show(scene: MachineScene, place: Place | null, fitted: boolean): void {
     this.svg.style.setProperty('--paper-mm', String(scene.scale));
     this.svg.setAttribute('aria-label', `${scene.title}. ${scene.words.lie}`);
-    say(this.words, `${scene.words.described} ${KEYS}`);
+    say(this.words, `${scene.words.described} ${KEY_WORDS}`);
     patch(this.drawing, sceneNodes(scene));
     this.told = toldOf(scene);
     this.hovered = this.told.find(({ key }) => key === this.hovered?.key) ?? null;

@@ -31,7 +31,8 @@ const SIGNS: Readonly<Record<Sign, readonly SvgNode[]>> = {
   band: [path('band line-band', 'M1 8H15')],
 };
 
-const KEYS =
+/** What the keys do, for those who see the legend and those who hear the drawing. */
+export const KEY_WORDS =
   'Left and right arrow: steps. Page Up and Page Down: set-ups. Space: panel bored. Enter: go to the text. Plus, minus and 0: zoom; arrows with Shift move the drawing.';
 
 /** What the signs of a scene mean. Rebuilt only where it differs. */
@@ -43,7 +44,7 @@ export class Legend {
     { class: 'signs', open: window.matchMedia('(min-width: 34rem) and (min-height: 56rem)').matches },
     h('summary', {}, 'Signs and keys'),
     this.list,
-    h('p', { class: 'key-words' }, KEYS),
+    h('p', { class: 'key-words' }, KEY_WORDS),
   );
   private shown = '';
 
