@@ -4,7 +4,7 @@ import { duplicateCarcasses } from '../job/duplicates.js';
 import type { JobHead } from '../job/model.js';
 import { FITTING_WORDS, KIND_WORDS } from '../shop/habits.js';
 import type { Shop, Unread } from '../shop/model.js';
-import { preferred } from '../schema/read.js';
+import { preferred } from '../schema/tell.js';
 import type { ReadShop } from '../shop/read.js';
 import { listed } from '../findings/words.js';
 import type { CarcassAnalysis, FileFinding } from './analysis.js';

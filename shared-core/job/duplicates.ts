@@ -1,6 +1,6 @@
 import type { Finding } from '../document/finding.js';
 import type { Located } from '../document/place.js';
-import { errorAt, quoted } from '../schema/read.js';
+import { errorAt, quoted } from '../schema/tell.js';
 
 /**
  * Carcasses with a name that an earlier one has. `names` are in the order of `parts.carcasses`, null where there is none.

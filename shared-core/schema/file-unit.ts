@@ -1,7 +1,7 @@
 import type { Finding } from '../document/finding.js';
 import type { MapEntry } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
-import { preferred, quoted } from './read.js';
+import { preferred, quoted } from './tell.js';
 
 /** Words for the two units of files that are understood and yet not written so. */
 const MEANT: Readonly<Record<string, Unit>> = {

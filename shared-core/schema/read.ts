@@ -1,9 +1,10 @@
-import type { Change, Finding, RelatedPlace, Repair } from '../document/finding.js';
+import type { Change, Finding, Repair } from '../document/finding.js';
 import type { Located, Part, Path, Place } from '../document/place.js';
-import type { ListNode, MapEntry, MapNode, ScalarNode, TextProblem, TreeNode } from '../document/tree.js';
+import type { ListNode, MapEntry, MapNode, ScalarNode, TreeNode } from '../document/tree.js';
 import { parseLength } from '../length/parse.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import { showLength } from '../length/show.js';
+import { aNoun, expected, someKeys, spanExample } from './expected.js';
 import { nearestName } from './nearest.js';
 import type {
   ChoiceSchema,
@@ -17,6 +18,7 @@ import type {
   Span,
   SpanSchema,
 } from './schema.js';
+import { errorAt, preferred, quoted } from './tell.js';
 
 /** The text that is being read. */
 export interface Reading {
@@ -49,46 +51,11 @@ export function readBySchema<S extends Schema>(schema: S, node: TreeNode | null,
   return { value: value as Infer<S> | null, sound: reader.sound, findings: reader.findings };
 }
 
-/** An error with no related places and no repairs unless they are given. */
-export function errorAt(
-  rule: string,
-  place: Place,
-  message: string,
-  more: { readonly repairs?: readonly Repair[]; readonly related?: readonly RelatedPlace[] } = {},
-): Finding {
-  return {
-    rule,
-    severity: 'error',
-    message,
-    place,
-    related: more.related ?? [],
-    bores: [],
-    repairs: more.repairs ?? [],
-  };
-}
-
-/** A fault of the text itself as a finding. */
-export function syntaxFinding({ place, message, repairs }: TextProblem): Finding {
-  return errorAt('yaml-syntax', place, message, repairs === undefined ? {} : { repairs });
-}
-
-/** A repair of one change that an editor may take without asking. */
-export function preferred(title: string, change: Change): Repair {
-  return { title, changes: [change], preferred: true };
-}
-
 interface At {
   readonly path: Path;
   readonly place: Place;
 }
 type Unlocated = Located<unknown>;
-
-const LONGEST_SHOWN = 40;
-/** A text of an owner for a message: on one line, and not longer than a line can bear. */
-export function quoted(text: string): string {
-  const line = text.replace(/\s+/g, ' ').trim();
-  return `‘${line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line}’`;
-}
 
 const YES = new Set(['yes', 'true', 'on']);
 const NO = new Set(['no', 'false', 'off']);
@@ -568,53 +535,4 @@ function firstLineOf(node: TreeNode): Place {
   const first = node.kind === 'map' ? node.entries[0]?.keyPlace : node.items[0]?.place;
   if (first === undefined || first.end <= first.start) return node.place;
   return { part: node.place.part, start: node.place.start, end: Math.min(first.end, node.place.end) };
-}
-
-function someKeys(schema: RecordSchema<Fields>): string {
-  const keys = Object.keys(schema.fields);
-  const first = [
-    ...keys.filter((key) => schema.fields[key]!.required),
-    ...keys.filter((key) => !schema.fields[key]!.required),
-  ];
-  return first.length > 6 ? `${first.slice(0, 6).join(', ')} …` : first.join(', ');
-}
-
-/** 'a shelf', 'an edge band', 'the habits': what a record is called in a sentence. */
-function aNoun(noun: string): string {
-  return noun.endsWith('s') ? `the ${noun}` : `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
-}
-
-/** What belongs at a place, as a sentence without its full stop. */
-function expected(schema: Schema, unit: Unit): string {
-  switch (schema.type) {
-    case 'length':
-      return `Here belongs a length from ${showLength(schema.min, unit)} to ${showLength(schema.max, unit)}`;
-    case 'span':
-      return `Here belong two lengths, such as ${spanExample(schema, unit)}, from ${showLength(schema.min, unit)} to ${showLength(schema.max, unit)}`;
-    case 'count':
-      return `Here belongs a whole number from ${schema.min} to ${schema.max}`;
-    case 'number':
-      return `Here belongs a number from ${schema.min} to ${schema.max}`;
-    case 'flag':
-      return 'Here belongs yes or no';
-    case 'text':
-      return 'Here belongs a text';
-    case 'name':
-      return `Here belongs the name of a ${schema.of === 'shop-file' ? 'shop file' : schema.of}`;
-    case 'choice':
-      return `Here belongs one of: ${Object.keys(schema.options).join(', ')}`;
-    case 'list':
-      return `Here belongs a list. ${expected(schema.item, unit)}`;
-    case 'named':
-      return `Here belong names, each with the keys of its ${schema.noun}`;
-    case 'record':
-      return `Here belong the keys of ${aNoun(schema.noun)}: ${someKeys(schema)}`;
-    case 'either':
-      return schema.of.map((one) => expected(one, unit)).join('; or: ');
-  }
-}
-
-function spanExample(schema: SpanSchema, unit: Unit): string {
-  if (unit === 'in') return schema.max < 100_000 ? '1/2 to 1' : '1 to 3 1/8';
-  return schema.max < 20_000 ? '0.4 to 2' : '20 to 80';
 }

@@ -1,7 +1,7 @@
 import type { Finding, Repair } from '../document/finding.js';
 import type { Located, Path, Place } from '../document/place.js';
 import { nearestName } from '../schema/nearest.js';
-import { errorAt, quoted } from '../schema/read.js';
+import { errorAt, quoted } from '../schema/tell.js';
 import type { CarcassKind, Changeover, Fitting, Habits, KindSize, MachineKind, Shop, Tolerances } from './model.js';
 import type { ShopInput } from './schema.js';
 

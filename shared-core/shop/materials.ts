@@ -1,7 +1,7 @@
 import type { Finding } from '../document/finding.js';
 import { half, type Unit } from '../length/units.js';
 import { showLength } from '../length/show.js';
-import { errorAt } from '../schema/read.js';
+import { errorAt } from '../schema/tell.js';
 import type { Band, Board, Fitting } from './model.js';
 import type { Names } from './names.js';
 import type { ShopInput } from './schema.js';

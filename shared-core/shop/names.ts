@@ -1,7 +1,7 @@
 import type { Finding } from '../document/finding.js';
 import type { Place } from '../document/place.js';
 import type { Entry } from '../schema/schema.js';
-import { errorAt, quoted } from '../schema/read.js';
+import { errorAt, quoted } from '../schema/tell.js';
 
 const NOWHERE: Place = { part: 'shop', start: 0, end: 0 };
 

@@ -1,0 +1,39 @@
+import type { Change, Finding, RelatedPlace, Repair } from '../document/finding.js';
+import type { Place } from '../document/place.js';
+import type { TextProblem } from '../document/tree.js';
+
+/** An error with no related places and no repairs unless they are given. */
+export function errorAt(
+  rule: string,
+  place: Place,
+  message: string,
+  more: { readonly repairs?: readonly Repair[]; readonly related?: readonly RelatedPlace[] } = {},
+): Finding {
+  return {
+    rule,
+    severity: 'error',
+    message,
+    place,
+    related: more.related ?? [],
+    bores: [],
+    repairs: more.repairs ?? [],
+  };
+}
+
+/** A fault of the text itself as a finding. */
+export function syntaxFinding({ place, message, repairs }: TextProblem): Finding {
+  return errorAt('yaml-syntax', place, message, repairs === undefined ? {} : { repairs });
+}
+
+/** A repair of one change that an editor may take without asking. */
+export function preferred(title: string, change: Change): Repair {
+  return { title, changes: [change], preferred: true };
+}
+
+const LONGEST_SHOWN = 40;
+
+/** A text of an owner for a message: on one line, and not longer than a line can bear. */
+export function quoted(text: string): string {
+  const line = text.replace(/\s+/g, ' ').trim();
+  return `‘${line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line}’`;
+}
