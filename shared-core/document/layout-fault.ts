@@ -38,6 +38,8 @@ export function layoutFault(text: string, part: Part, error: YAMLError): LayoutF
   const line = lineAt(text, error.pos[0]);
   const start = line.start + line.column;
   const below = nextLine(text, line);
+  const dash = dashAmongKeys(text, line);
+  if (dash !== null) return dash;
 
   const glued = NO_SPACE.exec(line.content)?.groups;
   if (glued !== undefined && !COLON.test(line.content)) {
@@ -82,6 +84,43 @@ function twoColons(part: Part, line: Line, key: string, value: string): LayoutFa
     ],
     muteTo: line.next,
   };
+}
+
+/** A list item where keys stand: the line above that is no further in is a key with things of its own. */
+function dashAmongKeys(text: string, line: Line): LayoutFault | null {
+  const dash = dashOf(text, line);
+  if (dash === null) return null;
+  let above = lineAbove(text, line);
+  const isFirst = above?.content.endsWith(':') === true && dashOf(text, above) === null;
+  while (above !== null && indentOf(text, above) > dash) above = lineAbove(text, above);
+  if (isFirst || above === null || indentOf(text, above) < dash || dashOf(text, above) !== null) return null;
+  const key = above.content.split(':')[0]!;
+  return {
+    start: line.start + dash,
+    end: line.end,
+    message: `A dash begins an item of a list, and this line stands beside the key \`${key}\`. Write a name or a key with a colon in its place, such as \`name:\`.`,
+    repairs: [],
+    muteTo: withBelow(text, line, dash).at(-1)!.next,
+  };
+}
+
+/** Column of the dash that a line begins with; null where it begins with none. */
+function dashOf(text: string, { start, end }: Line): number | null {
+  return /^[ ]*(?=-(?:[ ]|$))/.exec(text.slice(start, end))?.[0].length ?? null;
+}
+
+function indentOf(text: string, { start, end }: Line): number {
+  return /^[ ]*/.exec(text.slice(start, end))![0].length;
+}
+
+/** The next line above that holds more than blanks or a remark. */
+function lineAbove(text: string, { start }: Line): Line | null {
+  for (let from = start; from > 0;) {
+    const line = lineAt(text, from - 1);
+    from = line.start;
+    if (line.content !== '') return line;
+  }
+  return null;
 }
 
 /** A key below `key: value` that is indented further, as if it belonged to the value. */

@@ -2,7 +2,7 @@ import type { Alias, CST, ParsedNode, Scalar, YAMLError, YAMLMap, YAMLSeq } from
 import { Composer, isAlias, isMap, isScalar, isSeq, Lexer, Parser } from 'yaml';
 import { explain } from './explain.js';
 import type { Repair } from './finding.js';
-import { layoutFault } from './layout-fault.js';
+import { layoutFault, type LayoutFault } from './layout-fault.js';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
 
@@ -47,6 +47,8 @@ class Reader {
   readonly #text: string;
   readonly #part: Part;
   readonly #found: TextProblem[] = [];
+  /** Faults of layout that are told: what stands oddly in them follows from them. */
+  readonly #faulty: LayoutFault[] = [];
   readonly #anchors = new Map<string, { node: TreeNode | null; size: number } | 'open'>();
   #nodes = 0;
   #full = false;
@@ -154,11 +156,11 @@ class Reader {
   #entry(keyNode: ParsedNode | null, valueNode: ParsedNode | null): MapEntry | null {
     if (keyNode === null || !isScalar(keyNode)) {
       const [start, end] = keyNode?.range ?? valueNode?.range ?? [0, 1];
-      this.#say(
-        start,
-        end,
-        'A key is one word or a few words on one line, without brackets, & or *. Write it like `width: 600`.',
-      );
+      const isTold = this.#faulty.some((fault) => fault.start <= start && start < fault.muteTo);
+      if (!isTold) {
+        const message = 'A key is one word or a few words on one line, without brackets, & or *.';
+        this.#say(start, end, `${message} Write it like \`width: 600\`.`);
+      }
       return null;
     }
     const range = keyNode.range;
@@ -233,6 +235,7 @@ class Reader {
       else {
         this.#say(fault.start, fault.end, fault.message, fault.repairs);
         mutedTo = fault.muteTo;
+        this.#faulty.push(fault);
       }
       if (this.#found.length >= MOST_PROBLEMS) return;
     }

@@ -169,6 +169,16 @@ describe('decimal commas', () => {
   });
 });
 
+test.each([
+  ['  bar:\n    kind: wall\n', '  - kind: wall\n', '- kind: wall', 'sink'],
+  ['    depth: 500', '    - 500', '- 500', 'width'],
+])('a dash among keys is told once: %j, %j', (from, to, on, beside) => {
+  const { told } = look(SOUND.replace(from, to));
+  expect(told).toEqual([
+    `"${on}" A dash begins an item of a list, and this line stands beside the key \`${beside}\`. Write a name or a key with a colon in its place, such as \`name:\`.`,
+  ]);
+});
+
 test('a name between two columns is left to its owner: both are offered', () => {
   const text = SOUND.replace('  bar:\n    kind: wall\n    width: 800', '   bar:\n     kind: wall\n     width: 800');
   const analysis = engine().analyse('file:///x.carcass.yaml', text);
