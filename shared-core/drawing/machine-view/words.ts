@@ -151,9 +151,7 @@ export function noteWords({ stroke, layout, working }: Acted): string[] {
   const lowered = layout.stops.filter((one) => one.lowered).map(({ name }) => stopCalled(name));
   const beside = working.filter(({ makes }) => makes === null);
   return [
-    ...(lowered.length > 0
-      ? [`Lower ${listed(lowered)}, out of the panel’s way.`]
-      : []),
+    ...(lowered.length > 0 ? [`Lower ${listed(lowered)}, out of the panel’s way.`] : []),
     ...(beside.length > 0
       ? [
           `${sentence(spindlesWords(setUp, beside))} ${beside.length === 1 ? 'is' : 'are'} loaded too, and ${beside.length === 1 ? 'comes' : 'come'} ${comeWords(setUp)} beside the panel.`,
