@@ -37,9 +37,9 @@ export interface SetUp {
   readonly depth: Micrometres;
   /**
    * Thickness of the panels that the depth stop is set for, where the bits come from above: the head stops at a level over the
-   * table, so another thickness would be bored to another depth. null or left out where any thickness will do.
+   * table, so another thickness would be bored to another depth. null where any thickness will do.
    */
-  readonly thickness?: Micrometres | null;
+  readonly thickness: Micrometres | null;
   /** True where the depth stop lets the bit come out on the other side. */
   readonly through: boolean;
   readonly runs: readonly Run[];

@@ -46,7 +46,7 @@ function sheet(id: string, panel: Panel, bores: readonly Bore[], reference: Refe
       }),
     };
     return {
-      ...{ id, machine: inEnd ? level : upright, extension: false, depth, through },
+      ...{ id, machine: inEnd ? level : upright, extension: false, depth, thickness: null, through },
       fence: inEnd ? [] : [first],
       height: inEnd ? (down === 'outside' ? v : panel.thickness - v) : null,
       stops: [{ name: side, side, position: inEnd ? first : fromEnd }],

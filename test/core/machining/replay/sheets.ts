@@ -125,6 +125,7 @@ export function setUp(
     })),
     extension: setting.extension ?? false,
     depth: mm(setting.depth),
+    thickness: null,
     through: setting.through ?? false,
     runs: Object.entries(panels).map(([panel, steps]) => ({ carcass: 'box', panel, steps })),
   };
