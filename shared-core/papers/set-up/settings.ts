@@ -85,7 +85,7 @@ function stopDatum(machine: SetUp['machine'], side: SetStop['side']): string {
 
 function depth({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
   const value = showLength(setUp.depth, unit);
-  const { thickness = null } = setUp;
+  const { thickness } = setUp;
   return {
     name: 'depth',
     value: setUp.through ? `through ${value}` : value,
