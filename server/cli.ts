@@ -1,6 +1,7 @@
 import { version } from '../package.json';
 import { check } from './cli/check.js';
 import { draw } from './cli/draw.js';
+import { joints } from './cli/joints.js';
 import { panels } from './cli/panels.js';
 import { CouldNotRun, isBrokenPipe } from './cli/run.js';
 import type { Outcome } from './cli/run.js';
@@ -13,6 +14,7 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
   borewright panels FILE [--format text|json]     panels of a job with their sizes and bores
   borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed;
       [--machine NAME]                            only those of one machine
+  borewright joints FILE [--format text|json]     what every joint can come out like by the shop’s tolerances
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference                            what every finding means, as Markdown
   borewright shop                                 a shop file to begin with: the built-in shop
@@ -28,6 +30,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> =
   check,
   panels,
   setups: setUps,
+  joints,
   draw,
   reference,
   shop,

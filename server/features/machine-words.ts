@@ -1,10 +1,10 @@
 import type { Row } from '../../shared-core/boring/model.js';
 import type { Carcass, Panel } from '../../shared-core/carcass/model.js';
 import type { Path } from '../../shared-core/document/place.js';
-import { showLength } from '../../shared-core/length/show.js';
+import { fine, showLength } from '../../shared-core/length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { counted, listed } from '../../shared-core/findings/words.js';
-import { MICROMETRES_PER_INCH, type Micrometres, type Unit } from '../../shared-core/length/units.js';
+import type { Micrometres, Unit } from '../../shared-core/length/units.js';
 import type { Sheet } from '../../shared-core/machining/plan/set-ups.js';
 import type { SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
 import { layWords } from '../../shared-core/papers/set-up/lay.js';
@@ -234,7 +234,7 @@ export function toleranceWords(
     const counts = those.filter((one) => (name === 'front' ? one.frontFlush : name === 'step' ? one.stepFlush : true));
     const worst = worstOf(counts, name);
     if (worst === null) return [];
-    return [`${words} ${hundredths(worst.rootSumSquare, unit)} (${hundredths(worst.worst, unit)}) ${unit}`];
+    return [`${words} ${fine(worst.rootSumSquare, unit)} (${fine(worst.worst, unit)}) ${unit}`];
   });
   if (parts.length === 0) return '';
   const open = those.filter(({ closes }) => closes === 'not-always').length;
@@ -248,11 +248,6 @@ function worstOf(joints: readonly JointTolerance[], name: FigureName): Figure | 
     (most, joint) => (most === null || joint[name].worst > most.worst ? joint[name] : most),
     null,
   );
-}
-
-/** Hundredths of a millimetre, thousandths of an inch: no rule shows more. */
-function hundredths(length: Micrometres, unit: Unit): string {
-  return unit === 'mm' ? (Math.round(length / 10) / 100).toFixed(2) : (length / MICROMETRES_PER_INCH).toFixed(3);
 }
 
 /** A hole of the rows of one upright, counted from 1 at its bottom end. */

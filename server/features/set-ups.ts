@@ -140,7 +140,7 @@ function sum(numbers: readonly number[]): number {
 export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
   return analysis.planned().flatMap(({ name, operations }) =>
     (operations?.unreachable ?? []).map(({ panel, bores, machine, parameter, needed, reason }): UnboredHoles => {
-      const figure = needed === null ? '' : ` (${showLength(needed, analysis.unit)} would be needed)`;
+      const figure = needed === null ? '' : ` (${showLength(needed, analysis.shop.unit)} would be needed)`;
       const key = parameter === null ? '' : `; the shop file’s ‘${parameter}’ stands in the way`;
       const where = machine === null ? '' : `${machine}: `;
       return { carcass: name, panel, count: bores.length, machine, reason: `${where}${reason}${figure}${key}.` };

@@ -16,3 +16,10 @@ export function figure(length: Micrometres, unit: Unit): string {
 export function showLength(length: Micrometres, unit: Unit): string {
   return `${figure(length, unit)} ${unit}`;
 }
+
+/** What strays, without its unit: hundredths of a millimetre, thousandths of an inch; no rule shows more. */
+export function fine(length: number, unit: Unit): string {
+  return unit === 'mm'
+    ? (Math.round(length / 10) / 100).toFixed(2)
+    : (length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS);
+}

@@ -125,6 +125,7 @@ describe('check', () => {
     ['a drawing without a folder', ['draw', 'kitchen.carcass.yaml'], /--out/],
     ['a drawing into a file', ['draw', 'kitchen.carcass.yaml', '--out', 'shed.shop.yaml'], /shed\.shop\.yaml/],
     ['a schema of nothing', ['schema'], /job/],
+    ['joints of nothing', ['joints'], /Name one job file/],
   ])('exit 2, a word on stderr and nothing on stdout for %s', (_, args, words) => {
     mkdirSync(join(folder.path, 'nothing'), { recursive: true });
     const { code, out, err } = run(...args);
@@ -214,6 +215,43 @@ describe('panels', () => {
     expect((JSON.parse(out) as Bored).carcasses.map(({ name }) => name)).toEqual(['a']);
     expect(err).toMatch(/half\.carcass\.yaml:3:\d+: error length-impossible/);
   });
+});
+
+interface Spread {
+  readonly worst: number;
+  readonly rootSumSquare: number;
+  readonly p95: number;
+}
+interface Jointed {
+  readonly carcasses: readonly {
+    readonly name: string;
+    readonly boxesClose: number;
+    readonly joints: readonly ({ readonly joint: string; readonly closed: number } & Readonly<
+      Record<'front' | 'step' | 'gap' | 'play', Spread>
+    >)[];
+  }[];
+}
+
+test('joints gives what can come out at each, never past the worst case, the same each time', () => {
+  const args = ['joints', 'kitchen.carcass.yaml', '--format', 'json'] as const;
+  const { code, out, err } = run(...args);
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  const { carcasses } = JSON.parse(out) as Jointed;
+  expect(carcasses).toHaveLength(14);
+  const all = carcasses.flatMap(({ joints }) => joints);
+  expect(all.length).toBeGreaterThan(60);
+  for (const one of all) {
+    for (const { worst, rootSumSquare, p95 } of [one.front, one.step, one.gap, one.play]) {
+      // To the micrometre that the figures are rounded to, and what bending adds to a model made linear.
+      expect(p95).toBeLessThanOrEqual(worst + 0.002);
+      expect(rootSumSquare).toBeLessThanOrEqual(worst + 0.001);
+    }
+    expect(one.closed).toBeGreaterThan(0.95);
+  }
+  expect(run(...args).out).toBe(out);
+  const text = run('joints', 'kitchen.carcass.yaml').out;
+  expect(text).toMatch(/^larder: \d+ joints; \d+\.\d % of 1000 boxes close$/m);
+  expect(text).toMatch(/^ {4}shelf-1\/left +0\.\d\d \/ 0\.\d\d \/ 0\.\d\d /m);
 });
 
 test('draw writes an SVG for every panel and a page that shows them all', () => {
