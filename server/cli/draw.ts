@@ -22,6 +22,7 @@ export function draw(args: readonly string[]): Outcome {
   const folder = options.out;
   const job = openJob(path);
   const { analysis } = job;
+  const taken = new Set<string>();
   const carcasses = analysis.carcasses.map(({ name, spec, carcass, boring, findings }) => ({
     name,
     panels: (carcass?.panels ?? []).flatMap((panel): DrawnPanel[] => {
@@ -31,7 +32,7 @@ export function draw(args: readonly string[]): Outcome {
         panel.key,
       );
       if (scene === null) return [];
-      return [{ name: panel.key, file: `${fileName(name)}-${fileName(panel.key)}.svg`, scene }];
+      return [{ name: panel.key, file: `${freeName(`${fileName(name)}-${fileName(panel.key)}`, taken)}.svg`, scene }];
     }),
   }));
   const file = baseName(analysis.uri);
@@ -46,6 +47,14 @@ export function draw(args: readonly string[]): Outcome {
   }
   const output = `${drawings.length} bore maps in ${folder}; look at ${join(folder, 'index.html')}\n`;
   return { output, ...troubles(path, job) };
+}
+
+/** The name, with a number behind it where it is taken: `a` and `A` are one file on some disks. */
+function freeName(name: string, taken: Set<string>): string {
+  let free = name;
+  for (let n = 2; taken.has(free.toLowerCase()); n += 1) free = `${name}-${n}`;
+  taken.add(free.toLowerCase());
+  return free;
 }
 
 /** A name as part of a file name on every system. */

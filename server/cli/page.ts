@@ -1,4 +1,4 @@
-import { CAUTION } from '../../shared-core/drawing/bore-map.js';
+import { IN_SHORT } from '../../shared-core/machining/caution.js';
 import { describe } from '../../shared-core/drawing/hole-table.js';
 import type { Scene } from '../../shared-core/drawing/scene.js';
 
@@ -30,7 +30,7 @@ export function page(jobs: readonly DrawnJob[]): string {
   .caution { border: 2px solid #8a5a00; padding: .5rem 1rem; }
 </style>
 <h1>Bore maps</h1>
-<p class="caution">${escaped(CAUTION)}</p>
+<p class="caution">${escaped(IN_SHORT)}</p>
 ${jobs.map(section).join('\n')}
 </html>
 `;

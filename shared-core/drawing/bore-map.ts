@@ -1,3 +1,4 @@
+import { IN_SHORT } from '../machining/caution.js';
 import { listed } from '../findings/words.js';
 import type { Bore } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
@@ -149,7 +150,7 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[
   notes.push(
     `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${endWord(panel, 'reference-end')}.`,
   );
-  if (bores.length > 0) notes.push(CAUTION);
+  if (bores.length > 0) notes.push(IN_SHORT);
   return notes;
 }
 
@@ -164,7 +165,3 @@ export function grooveNotes(panel: Panel, unit: Unit): readonly string[] {
 
 /** The remark that the job has for the carcass. */
 export const ownNote = ({ note = '' }: Drawn): readonly string[] => (note === '' ? [] : [`Note: ${note}`]);
-
-/** The usual cautions on one line (common practice, no source). */
-export const CAUTION =
-  'Boring can injure: isolate the machine before you change bits, keep hands clear of spindles and clamps, hold small parts in a fixture, guard eyes, ears and lungs. The machine’s manual and local rules decide.';

@@ -1,7 +1,8 @@
+import { IN_SHORT } from '../machining/caution.js';
 import type { Panel } from '../carcass/model.js';
 import { isUpright } from '../carcass/roles.js';
 import type { Box, Medium, Scene, Shape } from './scene.js';
-import { CAUTION, SCALES, frameOf, ownNote, shapeBox, sizeText } from './bore-map.js';
+import { SCALES, frameOf, ownNote, shapeBox, sizeText } from './bore-map.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from './drawn.js';
 import { around, grow } from './boxes.js';
 import { holeGroups, tableHeads } from './hole-table.js';
@@ -79,7 +80,7 @@ export function sheetScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
       ...ownNote(drawn),
       'Ends are folded out; across them, figures count from the outside face. Dashed circles are bored from the face that lies down.',
       'The reference end is the bottom of an upright panel and the left end of any other.',
-      ...(bores > 0 ? [CAUTION] : []),
+      ...(bores > 0 ? [IN_SHORT] : []),
     ],
     sources: sources.record(),
   };

@@ -39,6 +39,10 @@ export const CAUTIONS: readonly Caution[] = [
   },
 ];
 
+/** The same on one line, for papers that no machine is set by: a bore map, a page of them. */
+export const IN_SHORT =
+  'Boring can injure: isolate the machine before you change bits, keep hands clear of spindles and clamps, hold small parts in a fixture, guard eyes, ears and lungs. The machine’s manual and local rules decide.';
+
 /** Cautions that only some set-ups need, after the ones that always stand. */
 const THROUGH: Caution = {
   name: 'through-bits',
@@ -53,7 +57,7 @@ const THROUGH_UPWARD: Caution = {
 const MOVING: Caution = {
   name: 'index-move',
   when: 'boring',
-  text: 'Move the panel along only with the head up and the spindles at rest.',
+  text: 'Move the panel along only with the bits clear of it and the spindles at rest.',
 };
 
 /** What the sheet of a set-up has to say, in order. */

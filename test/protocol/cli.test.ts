@@ -254,6 +254,14 @@ test('joints gives what can come out at each, never past the worst case, the sam
   expect(text).toMatch(/^ {4}shelf-1\/left +0\.\d\d \/ 0\.\d\d \/ 0\.\d\d /m);
 });
 
+test('draw gives every panel a file of its own, also on a disk that does not tell `a` from `A`', () => {
+  folder.write('twins.carcass.yaml', 'carcasses:\n  a: { kind: wall, width: 600 }\n  A: { kind: wall, width: 700 }\n');
+  run('draw', 'twins.carcass.yaml', '--out', 'twins');
+  const files = readdirSync(join(folder.path, 'twins')).filter((file) => file.endsWith('.svg'));
+  expect(files).toHaveLength(10);
+  expect(new Set(files.map((file) => file.toLowerCase())).size).toBe(10);
+});
+
 test('draw writes an SVG for every panel and a page that shows them all', () => {
   const { code, out } = run('draw', 'kitchen.carcass.yaml', '--out', 'drawn/deep');
   expect(code).toBe(0);
