@@ -3,7 +3,8 @@ import type { CarcassContext, Trial } from './rule.js';
 
 /**
  * Leaves out repairs that do not do what they promise: after one, there must be fewer findings of its rule, its own must be
- * gone, and no other rule may have more to say: no more findings, and none about bores that it found nothing wrong with.
+ * gone, and no other rule may have more to say: no more findings, none about bores that it found nothing wrong with, and,
+ * of what is about no bore, nothing that it did not say before.
  * `hiding` are the rules whose faults hide others: what they bring to light is not of the repair's making. Without a `retry`
  * every candidate stays, and so does a change outside the carcass's own text. A repair is tried when it is first looked at,
  * so that what nobody asks for costs nothing while one types; the slow rules are asked only where the quick ones agree.
@@ -58,8 +59,15 @@ function improves(
   if (hides) return true;
   // A bore that is new may share a fault that others had before; one that was there and was sound must stay so.
   const spoilt = (rule: string, bore: string): boolean => bored.has(bore) && was.get(rule)?.bores.has(bore) !== true;
-  return [...is].every(
-    ([rule, told]) => told.findings <= count(was, rule) && ![...told.bores].some((bore) => spoilt(rule, bore)),
+  // Faults of one cause are told in one finding: that another joint has lost its bores shows in its words alone.
+  const said = new Set(before.map(({ rule, message }) => `${rule} ${message}`));
+  const isNews = ({ rule, message, bores }: Finding): boolean =>
+    rule !== finding.rule && bores.length === 0 && !said.has(`${rule} ${message}`);
+  return (
+    !after.some(isNews) &&
+    [...is].every(
+      ([rule, told]) => told.findings <= count(was, rule) && ![...told.bores].some((bore) => spoilt(rule, bore)),
+    )
   );
 }
 

@@ -51,6 +51,15 @@ function tried(before: readonly Finding[], after: readonly Finding[], slowAfter:
 
 const rows = finding('row-distance', ['a'], [repair]);
 
+test('a repair that makes a finding about no bore say more is left out', () => {
+  // One finding before and after, but a joint more in it.
+  const held = (words: string): Finding => finding('joint-not-held', [], [], words);
+  const before = [rows, held('Between shelf-1 and left there is no bore.')];
+  const after = held('Between shelf-1 and left and in 2 more joints there is no bore.');
+  expect(tried(before, [after]).left).toBe(0);
+  expect(tried(before, [held('Between shelf-1 and left there is no bore.')]).left).toBe(1);
+});
+
 test('a repair that hands its bores to another finding is left out', () => {
   // As many findings of the other rule as before, but one of them now holds the bore that the first one held.
   const before = [rows, finding('cannot-be-bored', ['b'])];
