@@ -6,8 +6,9 @@ import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
 import { FIGURE_NAMES, type FigureName } from '../../shared-core/tolerance/assemble.js';
 import { sampleTolerance, type SampledJoint, type Sampling } from '../../shared-core/tolerance/sample.js';
 import { toleranceOf, type Closing, type JointTolerance } from '../../shared-core/tolerance/tolerance.js';
+import { columns } from './columns.js';
 import { openJob } from './files.js';
-import { columns, troubles } from './panels.js';
+import { troubles } from './panels.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
 

@@ -9,6 +9,7 @@ import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
 import { figure, showLength } from '../../shared-core/length/show.js';
 import type { OpenJob } from '../workspace.js';
 import { findingLine, findingsOf } from './check.js';
+import { columns } from './columns.js';
 import { openJob } from './files.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
@@ -100,12 +101,4 @@ function asText({ analysis }: OpenJob): string {
     return [`${name}: ${spec.kind.value}, ${box}`, ...note, '', ...panelLines];
   });
   return lines.join('\n');
-}
-
-/** Cells under each other. */
-export function columns(rows: readonly (readonly string[])[]): readonly string[] {
-  const widths = rows[0]?.map((_, column) => Math.max(...rows.map((cells) => (cells[column] ?? '').length))) ?? [];
-  return rows.map((cells) =>
-    `    ${cells.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  ')}`.trimEnd(),
-  );
 }

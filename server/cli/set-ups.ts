@@ -9,7 +9,7 @@ import type { Plan, PlannedSetUp } from '../../shared-core/machining/plan/plan.j
 import type { PlannedHole, Run, SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
 import { sheetsAsText } from '../../shared-core/papers/set-up/sheet.js';
 import { loadedIn } from '../../shared-core/papers/set-up/spindles.js';
-import { totalsWords } from '../../shared-core/papers/set-up/totals.js';
+import { countWords, totalsWords } from '../../shared-core/papers/set-up/totals.js';
 import { timeWords } from '../../shared-core/papers/set-up/words.js';
 import { jobWords } from '../features/job-words.js';
 import { unboredHoles } from '../features/set-ups.js';
@@ -74,8 +74,7 @@ function leftOutLines(path: string, analysis: JobAnalysis, { notReplayed }: JobR
 
 /** The carcasses that no set-ups are made for. */
 function leftOut(analysis: JobAnalysis): readonly string[] {
-  const planned = new Set(analysis.planned());
-  return analysis.carcasses.filter((one) => !planned.has(one)).map(({ name }) => name || '(no name)');
+  return analysis.carcasses.filter((one) => !analysis.isPlanned(one)).map(({ name }) => name || '(no name)');
 }
 
 type SetUpTest = (setUp: SetUp) => boolean;
@@ -112,7 +111,7 @@ function setUpJson({ setUp, changes, seconds }: PlannedSetUp): object {
     extension,
     depth: mm(depth),
     // What the depth is set for, where the head's travel ends over the table.
-    ...(typeof thickness === 'number' ? { thickness: mm(thickness) } : {}),
+    ...(thickness === null ? {} : { thickness: mm(thickness) }),
     through,
     // Heads and spindles count from 0: spindle k stands k pitches on.
     spindles: loadedIn(setUp).map(spindleJson),
@@ -182,11 +181,8 @@ function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: 
 function shareWords({ setUps }: Plan, isWanted: SetUpTest): readonly string[] {
   const own = setUps.filter(({ setUp }) => isWanted(setUp));
   if (own.length === setUps.length) return [];
-  const strokes = own.reduce((sum, one) => sum + one.strokes, 0);
   const seconds = own.reduce((sum, one) => sum + one.seconds, 0);
-  return [
-    `Of these here: ${counted(own.length, 'set-up')}, ${counted(strokes, 'stroke')}; changeovers ${timeWords(seconds)}.`,
-  ];
+  return [`Of these here: ${countWords(own)}; changeovers ${timeWords(seconds)}.`];
 }
 
 /** What the replay has proven, and of how many holes there is nothing to prove. */

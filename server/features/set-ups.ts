@@ -41,7 +41,6 @@ export function setUps(file: OpenFile, plan: Plan | null, stale: string | null =
   if (listedSetUps.length === 0 && unbored.length === 0) {
     return { kind: 'nothing', uri, version, reason: reasonFor(analysis) };
   }
-  const planned = new Set(analysis.planned());
   return {
     kind: 'set-ups',
     uri,
@@ -52,7 +51,7 @@ export function setUps(file: OpenFile, plan: Plan | null, stale: string | null =
     setUps: listedSetUps,
     totals: totalsOf(plan, listedSetUps),
     unbored,
-    broken: analysis.carcasses.filter((one) => !planned.has(one)).map(({ name }) => name),
+    broken: analysis.carcasses.filter((one) => !analysis.isPlanned(one)).map(({ name }) => name),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { CarcassSpec } from '../job/model.js';
 import type { Micrometres } from '../length/units.js';
-import type { Shop } from '../shop/model.js';
+import type { Machine, Shop } from '../shop/model.js';
 
 /** Places for construction bores, counted from the carcass front: first + k * pitch for k = 0 .. count - 1. */
 export interface SpindleLine {
@@ -13,8 +13,7 @@ export interface SpindleLine {
 
 /** The line of the vertical head that bores faces; without such a head the shop's pitch, and no limit. */
 export function spindleLine(spec: CarcassSpec, shop: Shop): SpindleLine {
-  const named = spec.machines.faces?.value ?? shop.habits.machines.faces;
-  const head = named === null ? undefined : shop.machines.get(named);
+  const head = machineFor('faces', spec, shop);
   const first = shop.habits.firstDowel;
   const nearest = nearestInEnds(spec, shop);
   return head?.kind === 'vertical'
@@ -24,11 +23,15 @@ export function spindleLine(spec: CarcassSpec, shop: Shop): SpindleLine {
 
 /** The front edge lies against a stop of either hand, as one end or the other is bored. */
 function nearestInEnds(spec: CarcassSpec, shop: Shop): Micrometres {
-  const named = spec.machines.ends?.value ?? shop.habits.machines.ends;
-  const head = named === null ? undefined : shop.machines.get(named);
+  const head = machineFor('ends', spec, shop);
   if (head?.kind !== 'horizontal') return 0;
   const onHands = (['left', 'right'] as const).map((hand) =>
     head.stops.filter(({ side }) => side === hand).map(({ range }) => range.min),
   );
   return Math.max(0, ...onHands.filter((least) => least.length > 0).map((least) => Math.min(...least)));
+}
+
+function machineFor(use: 'faces' | 'ends', spec: CarcassSpec, shop: Shop): Machine | undefined {
+  const named = spec.machines[use]?.value ?? shop.habits.machines[use];
+  return named === null ? undefined : shop.machines.get(named);
 }

@@ -1,14 +1,18 @@
-import type { Plan } from '../../machining/plan/plan.js';
+import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
 import { counted } from '../../findings/words.js';
 import { timeWords } from './words.js';
 
 /** '37 set-ups, 178 strokes; changeovers 2 h 50 min 30 s in all; going to each machine once, no order takes less.' */
 export function totalsWords(plan: Plan): string {
-  const strokes = plan.setUps.reduce((sum, one) => sum + one.strokes, 0);
-  const what = `${counted(plan.setUps.length, 'set-up')}, ${counted(strokes, 'stroke')}`;
   return plan.setUps.length === 0
     ? 'Nothing is to be bored.'
-    : `${what}; changeovers ${timeWords(plan.seconds)} in all; ${boundWords(plan)}.`;
+    : `${countWords(plan.setUps)}; changeovers ${timeWords(plan.seconds)} in all; ${boundWords(plan)}.`;
+}
+
+/** '37 set-ups, 178 strokes' */
+export function countWords(setUps: readonly PlannedSetUp[]): string {
+  const strokes = setUps.reduce((sum, one) => sum + one.strokes, 0);
+  return `${counted(setUps.length, 'set-up')}, ${counted(strokes, 'stroke')}`;
 }
 
 /** How good the order is known to be. */
