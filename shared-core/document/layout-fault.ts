@@ -149,10 +149,7 @@ function betweenColumns(text: string, part: Part, offset: number): LayoutFault |
   if (line === null || !STARTS_WITH_KEY.test(line.content)) return null;
   let beside: Line | null = null;
   let holder: Line | null = null;
-  for (let from = line.start; from > 0 && holder === null;) {
-    const above = lineAt(text, from - 1);
-    from = above.start;
-    if (above.content === '') continue;
+  for (let above = lineAbove(text, line); above !== null && holder === null; above = lineAbove(text, above)) {
     if (above.column <= line.column) holder = above;
     else if (beside === null || above.column <= beside.column) beside = above;
   }

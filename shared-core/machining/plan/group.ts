@@ -51,7 +51,9 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
       .flatMap(([operation], index) => (operation ? [{ operation, index }] : []))
       .sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
     const representatives = ordered.map(({ operation }) => operation);
-    const [usual, other] = [firstFit(representatives, 'best'), firstFit(representatives, 'last')];
+    const usual = firstFit(representatives, 'best');
+    // One batch cannot become fewer.
+    const other = usual.length > 1 ? firstFit(representatives, 'last') : usual;
     batches.push(...(other.length < usual.length ? other : usual).map((batch) => withAll(batch, alike)));
   }
   return batches;
