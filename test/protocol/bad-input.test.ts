@@ -1,17 +1,12 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { Client, covered, Folder, wordsOf } from './client.js';
+import { describe, expect, test } from 'vitest';
+import { type Client, covered, type Folder, wordsOf } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
 let count = 0;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  expect(await client.stop()).toBe(0);
-  folder.close();
+session((one) => {
+  ({ client, folder } = one);
 });
 
 const body = '    kind: base\n    width: 600\n';

@@ -1,20 +1,15 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { CodeAction, Diagnostic } from 'vscode-languageserver-protocol';
-import { Client, demo, editsOf, Folder } from './client.js';
+import { Client, demo, editsOf, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
 let count = 0;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session((one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
   folder.write('faults.shop.yaml', demo('faults.shop.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
 });
 
 async function opened(text: string): Promise<{ uri: string; found: Diagnostic[] }> {

@@ -1,21 +1,16 @@
 import type { CodeLens } from 'vscode-languageserver-protocol';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { Client, covered, demo, Folder } from './client.js';
+import { expect, test } from 'vitest';
+import { type Client, covered, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
 let kitchen: string;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session(async (one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
   kitchen = folder.uri('kitchen.carcass.yaml');
   await client.open(kitchen, demo('kitchen.carcass.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
 });
 
 const lenses = (uri: string): Promise<CodeLens[]> => client.ask('textDocument/codeLens', { textDocument: { uri } });

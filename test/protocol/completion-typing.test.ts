@@ -1,21 +1,16 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { CompletionItem, TextEdit } from 'vscode-languageserver-protocol';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { readTree } from '../../shared-core/document/read.js';
-import { Client, demo, Folder } from './client.js';
+import { type Client, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
 let count = 0;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session((one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
 });
 
 const job = `shop: shed.shop.yaml

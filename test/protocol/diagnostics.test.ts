@@ -1,17 +1,15 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { Client, covered, demo, Folder } from './client.js';
+import { describe, expect, test } from 'vitest';
+import { Client, covered, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
-beforeAll(async () => {
-  client = await Client.start(undefined, { reference: 'https://example.invalid/findings' });
-  folder = new Folder();
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  expect(await client.stop()).toBe(0);
-  folder.close();
-});
+session(
+  (one) => {
+    ({ client, folder } = one);
+  },
+  () => Client.start(undefined, { reference: 'https://example.invalid/findings' }),
+);
 
 describe('findings of a job', () => {
   test('each stands on the words that it is about, with rule, figures and reference', async () => {

@@ -1,21 +1,16 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { DrawingReply } from '../../shared-core/drawing/messages.js';
-import { Client, covered, demo, Folder } from './client.js';
+import { type Client, covered, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
 let uri: string;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session(async (one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
   uri = folder.uri('kitchen.carcass.yaml');
   await client.open(uri, demo('kitchen.carcass.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
 });
 
 function drawn(reply: DrawingReply): Extract<DrawingReply, { kind: 'drawing' }> {

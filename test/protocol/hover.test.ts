@@ -1,23 +1,18 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { Client, demo, Folder } from './client.js';
+import { describe, expect, test } from 'vitest';
+import { type Client, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
 let kitchen: string;
 let studio: string;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session(async (one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
   kitchen = folder.uri('kitchen.carcass.yaml');
   studio = folder.uri('studio.carcass.yaml');
   await client.open(kitchen, demo('kitchen.carcass.yaml'));
   await client.open(studio, demo('studio.carcass.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
 });
 
 const over = async (uri: string, piece: string, on = 0, nth = 0): Promise<string> =>

@@ -1,35 +1,36 @@
 import type { InlayHint } from 'vscode-languageserver-protocol';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { CAPABILITIES, Client, demo, Folder } from './client.js';
+import { expect, test } from 'vitest';
+import { CAPABILITIES, Client, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
 /** What the editor answers when it is asked for the setting. */
 let setting: unknown = 'all';
 let refreshed = 0;
-beforeAll(async () => {
-  const workspace = {
-    ...CAPABILITIES.workspace,
-    configuration: true,
-    didChangeConfiguration: { dynamicRegistration: true },
-    inlayHint: { refreshSupport: true },
-  };
-  client = await Client.start({ ...CAPABILITIES, workspace });
-  client.connection.onRequest('workspace/configuration', ({ items }: { items: readonly { section: string }[] }) =>
-    items.map(({ section }) => (section === 'borewright.inlayHints' ? setting : null)),
-  );
-  client.connection.onRequest('workspace/inlayHint/refresh', () => {
-    refreshed += 1;
-    return null;
-  });
-  folder = new Folder();
-  folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
-});
+const workspace = {
+  ...CAPABILITIES.workspace,
+  configuration: true,
+  didChangeConfiguration: { dynamicRegistration: true },
+  inlayHint: { refreshSupport: true },
+};
+session(
+  (one) => {
+    ({ client, folder } = one);
+    folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
+  },
+  async () => {
+    const started = await Client.start({ ...CAPABILITIES, workspace });
+    started.connection.onRequest('workspace/configuration', ({ items }: { items: readonly { section: string }[] }) =>
+      items.map(({ section }) => (section === 'borewright.inlayHints' ? setting : null)),
+    );
+    started.connection.onRequest('workspace/inlayHint/refresh', () => {
+      refreshed += 1;
+      return null;
+    });
+    return started;
+  },
+);
 
 const EVERYWHERE = { start: { line: 0, character: 0 }, end: { line: 10_000, character: 0 } };
 

@@ -1,11 +1,12 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type {
   MachineStepMethod,
   MachineStepParams,
   MachineStepReply,
 } from '../../shared-core/drawing/machine-view/messages.js';
 import type { SetUpsMethod, SetUpsReply } from '../../shared-core/drawing/set-up-messages.js';
-import { Client, covered, demo, Folder } from './client.js';
+import { type Client, covered, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
@@ -26,17 +27,11 @@ carcasses:
 let client: Client;
 let folder: Folder;
 let uri: string;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session(async (one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
   uri = folder.uri('pots.carcass.yaml');
   await client.open(uri, JOB);
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
 });
 
 const step = (params: object): Promise<MachineStepReply | null> =>

@@ -1,22 +1,17 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { ListedSetUp, SetUpsMethod, SetUpsReply } from '../../shared-core/drawing/set-up-messages.js';
-import { Client, covered, demo, Folder } from './client.js';
+import { type Client, covered, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 let client: Client;
 let folder: Folder;
 let kitchen: string;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session(async (one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
   kitchen = folder.uri('kitchen.carcass.yaml');
   await client.open(kitchen, demo('kitchen.carcass.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
 });
 
 type Listed = Extract<SetUpsReply, { kind: 'set-ups' }>;

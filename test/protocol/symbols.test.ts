@@ -1,18 +1,13 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { DocumentSymbol, Range } from 'vscode-languageserver-protocol';
-import { Client, covered, demo, Folder } from './client.js';
+import { type Client, covered, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session((one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  await client.stop();
-  folder.close();
 });
 
 function holds(outer: Range, inner: Range): boolean {

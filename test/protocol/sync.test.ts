@@ -1,21 +1,16 @@
 import fc from 'fast-check';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver-protocol';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { updated } from '../../server/text.js';
-import { Client, demo, Folder } from './client.js';
+import { type Client, demo, type Folder } from './client.js';
+import { session } from './session.js';
 
 let client: Client;
 let folder: Folder;
-beforeAll(async () => {
-  client = await Client.start();
-  folder = new Folder();
+session((one) => {
+  ({ client, folder } = one);
   folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
-});
-afterAll(async () => {
-  expect(client.errors).toEqual([]);
-  expect(await client.stop()).toBe(0);
-  folder.close();
 });
 
 const pieces = fc.constantFrom(
