@@ -1,0 +1,38 @@
+import type { Repair } from '../../document/finding.js';
+import type { Path } from '../../document/place.js';
+import type { TreeNode } from '../../document/tree.js';
+import { expected } from '../expected.js';
+import type { ListSchema, Schema } from '../schema.js';
+import { preferred } from '../tell.js';
+import { located, type At, type Context } from './context.js';
+import { hasDecimals } from './decimal-comma.js';
+import { firstLineOf, isNothing } from './shape.js';
+
+/** A list; items that cannot be read are left out. */
+export function readList(context: Context, { item }: ListSchema<Schema>, node: TreeNode | null, at: At): unknown {
+  if (node === null || isNothing(node)) return located([], node?.place ?? at.place, at.path);
+  if (node.kind !== 'list') {
+    return context.wrong(
+      firstLineOf(node),
+      `Here belongs a list: [ … ] with commas, or one line with - for each. ${expected(item, context.unit)}.`,
+      offersOfList(context, item, node, at.path),
+    );
+  }
+  if (node.flow && hasDecimals(context, item, node)) return null;
+  const items: unknown[] = [];
+  node.items.forEach((one, index) => {
+    const value = context.read(item, one, {
+      path: [...at.path, index],
+      place: one.place.end > one.place.start ? firstLineOf(one) : at.place,
+    });
+    if (value !== null) items.push(value);
+  });
+  return located(items, node.place, at.path);
+}
+
+/** Offers to put a value that stands alone into a list, where the list would take it. */
+export function offersOfList(context: Context, item: Schema, node: TreeNode | null, path: Path): readonly Repair[] {
+  if (node?.kind !== 'scalar' || !context.fits(item, node.text, node.place)) return [];
+  const list = `[${node.text.trim()}]`;
+  return [preferred(`Write ${list}`, context.set(path, list))];
+}

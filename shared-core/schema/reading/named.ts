@@ -1,0 +1,33 @@
+import type { MapEntry, TreeNode } from '../../document/tree.js';
+import type { Entry, NamedSchema, Schema } from '../schema.js';
+import { located, type At, type Context } from './context.js';
+import { isDuplicate } from './duplicate.js';
+import { firstLineOf, isNothing } from './shape.js';
+
+/** A map from names of the owner's choosing; what cannot be read of it is left out. */
+export function readNamed(
+  context: Context,
+  { noun, item }: NamedSchema<Schema>,
+  node: TreeNode | null,
+  at: At,
+): unknown {
+  if (node !== null && node.kind !== 'map' && !isNothing(node)) {
+    return context.wrong(
+      firstLineOf(node),
+      `Here belong names, each with a colon and the keys of its ${noun} under it.`,
+    );
+  }
+  const items: Entry<unknown>[] = [];
+  const seen = new Map<string, MapEntry>();
+  for (const entry of node?.kind === 'map' ? node.entries : []) {
+    const path = [...at.path, entry.key];
+    if (entry.key.trim() === '') {
+      context.wrong(entry.keyPlace, `Every ${noun} needs a name before the colon.`);
+      continue;
+    }
+    if (isDuplicate(context, seen, entry)) continue;
+    const value = context.read(item, entry.value, { path, place: entry.keyPlace });
+    if (value !== null) items.push({ name: located(entry.key, entry.keyPlace, path), value });
+  }
+  return located(items, node?.place ?? at.place, at.path);
+}

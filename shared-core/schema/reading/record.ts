@@ -1,0 +1,99 @@
+import type { Repair } from '../../document/finding.js';
+import type { MapEntry, TreeNode } from '../../document/tree.js';
+import { aNoun, expected, someKeys } from '../expected.js';
+import { nearestName } from '../nearest.js';
+import type { Fields, RecordSchema, Schema } from '../schema.js';
+import { errorAt, preferred, quoted } from '../tell.js';
+import { located, type At, type Context } from './context.js';
+import { isDecimals } from './decimal-comma.js';
+import { isDuplicate } from './duplicate.js';
+import { firstLineOf, isNothing } from './shape.js';
+
+type AnyRecord = RecordSchema<Fields>;
+
+/** A map with the keys of the schema; what cannot be read of it is left out, and null where something required is. */
+export function readRecord(context: Context, schema: AnyRecord, node: TreeNode | null, at: At): unknown {
+  if (node !== null && node.kind !== 'map' && !isNothing(node)) return noMap(context, schema, node);
+  const entries = node?.kind === 'map' ? node.entries : [];
+  const values: Record<string, unknown> = {};
+  const seen = new Map<string, MapEntry>();
+  for (const entry of entries) {
+    if (!Object.hasOwn(schema.fields, entry.key)) {
+      if (!isDecimals(context, schema, entry, entries)) unknownKey(context, schema, entry, entries, at);
+      continue;
+    }
+    if (isDuplicate(context, seen, entry)) continue;
+    const field = schema.fields[entry.key]!;
+    const value = context.read(field.schema, entry.value, { path: [...at.path, entry.key], place: entry.keyPlace });
+    if (value !== null) values[entry.key] = value;
+  }
+  const required = Object.entries(schema.fields).filter(([, field]) => field.required);
+  for (const [key, field] of required) if (!seen.has(key)) missing(context, schema, key, field.schema, at, entries);
+  return required.some(([key]) => values[key] === undefined) ? null : located(values, node?.place ?? at.place, at.path);
+}
+
+function noMap(context: Context, schema: AnyRecord, node: Exclude<TreeNode, { kind: 'map' }>): null {
+  const glued = node.kind === 'scalar' && node.plain ? /^([\w-]+):(\S+)$/.exec(node.text) : null;
+  if (glued !== null && Object.hasOwn(schema.fields, glued[1]!)) return noSpace(context, node, glued[1]!, glued[2]!);
+  return context.wrong(
+    firstLineOf(node),
+    `Here belong the keys of ${aNoun(schema.noun)}, each on a line of its own: ${someKeys(schema)}.`,
+  );
+}
+
+/** `kind:base` alone is one word to YAML, and no fault. */
+function noSpace(context: Context, { place }: TreeNode, key: string, value: string): null {
+  const at = place.start + key.length + 1;
+  const space = { part: context.part, start: at, end: at, text: ' ' };
+  const repairs: Repair[] = [
+    { title: 'Put a space behind the colon', changes: [], rewrites: [space], preferred: true },
+  ];
+  return context.wrong(place, `The space behind the colon is missing: write \`${key}: ${value}\`.`, repairs);
+}
+
+function missing(
+  context: Context,
+  schema: AnyRecord,
+  key: string,
+  value: Schema,
+  at: At,
+  entries: readonly MapEntry[],
+): void {
+  const misspelt = entries.some(
+    (entry) => !Object.hasOwn(schema.fields, entry.key) && nearestName(entry.key, Object.keys(schema.fields)) === key,
+  );
+  // The misspelt key is told already, and its repair brings this one.
+  if (misspelt) {
+    context.spoil();
+    return;
+  }
+  const repairs =
+    value.type === 'choice'
+      ? Object.keys(value.options).map((word): Repair => ({
+          title: `Add ${key}: ${word}`,
+          changes: [context.set([...at.path, key], word)],
+          preferred: false,
+        }))
+      : [];
+  const message = `The ${schema.noun} has no \`${key}\`. ${value.about} ${expected(value, context.unit)}.`;
+  context.fault(errorAt('key-missing', at.place, message, { repairs }));
+}
+
+function unknownKey(context: Context, schema: AnyRecord, entry: MapEntry, entries: readonly MapEntry[], at: At): void {
+  const written = new Set(entries.map((other) => other.key));
+  const keys = Object.keys(schema.fields);
+  const near = nearestName(
+    entry.key,
+    keys.filter((key) => !written.has(key)),
+  );
+  const change =
+    near === null
+      ? null
+      : ({ kind: 'rename-key', part: context.part, path: [...at.path, entry.key], text: near } as const);
+  const guess = near === null ? `It has these keys: ${keys.join(', ')}.` : `Did you mean \`${near}\`?`;
+  context.tell(
+    errorAt('key-unknown', entry.keyPlace, `${quoted(entry.key)} is not a key of ${aNoun(schema.noun)}. ${guess}`, {
+      repairs: change === null ? [] : [preferred(`Rename to ${change.text}`, change)],
+    }),
+  );
+}
