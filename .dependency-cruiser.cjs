@@ -1,6 +1,7 @@
 // The arrows of the house. A folder may import only from itself and from folders before it in this table.
 const CORE_ORDER = [
   ['length', 'shared-core/length/'],
+  ['words', 'shared-core/words/'],
   ['document', 'shared-core/document/'],
   ['schema', 'shared-core/schema/'],
   ['shop', 'shared-core/shop/'],

@@ -9,6 +9,7 @@ import type { FoundFile } from './files.js';
 import { openAll } from './files.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
+import { tell } from '../../shared-core/words/message.js';
 
 /** One finding as the JSON of `check` shows it; positions are zero-based, in UTF-16 code units. */
 interface ShownFinding {
@@ -51,7 +52,7 @@ export function findingsOf(file: OpenFile): readonly ShownFinding[] {
     return file.analysis.findings.map(({ rule, severity, message, place }) => ({
       rule,
       severity,
-      message,
+      message: tell(message, file.analysis.shop.unit),
       range: range(place),
     }));
   }
@@ -62,7 +63,7 @@ export function findingsOf(file: OpenFile): readonly ShownFinding[] {
     return {
       rule: finding.rule,
       severity: finding.severity,
-      message: finding.message,
+      message: tell(finding.message, analysis.unit),
       range: places.range({ finding, carcass }),
       ...(name !== undefined && { carcass: name }),
       ...(finding.panel !== undefined && { panel: finding.panel }),

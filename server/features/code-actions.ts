@@ -24,6 +24,7 @@ import type { ClientAbilities } from '../abilities.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
 import { diagnostics } from './diagnostics.js';
+import { tell } from '../../shared-core/words/message.js';
 
 /** Takes every repair that may be taken without asking. */
 export const FIX_ALL = `${CodeActionKind.SourceFixAll}.borewright`;
@@ -55,7 +56,12 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
       const diagnostic = shown[index];
       if (diagnostic === undefined || !touches(diagnostic)) return [];
       return finding.repairs.flatMap((repair) =>
-        quickFix(repair.title, repair.preferred, diagnostic, shopEdit(file, [repair], abilities)),
+        quickFix(
+          tell(repair.title, file.analysis.shop.unit),
+          repair.preferred,
+          diagnostic,
+          shopEdit(file, [repair], abilities),
+        ),
       );
     });
   }
@@ -68,9 +74,10 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
       const edits = repairEdits(analysis, { carcass: one.carcass, repair });
       return edits === null
         ? []
-        : quickFix(repair.title, repair.preferred, diagnostic, jobEdit(file, edits, abilities));
+        : quickFix(tell(repair.title, analysis.unit), repair.preferred, diagnostic, jobEdit(file, edits, abilities));
     });
     const batches = batchesFor(analysis, one)
+      .map(({ title, key, rule, carcass: of }) => ({ title: tell(title, analysis.unit), key, rule, carcass: of }))
       .filter(({ title }) => !offered.has(title))
       .flatMap(({ title, key, rule, carcass }): CodeAction[] => {
         offered.add(title);

@@ -7,6 +7,8 @@ import type { Finding, Severity } from '../../shared-core/findings/finding.js';
 import type { ClientAbilities } from '../abilities.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
+import type { Unit } from '../../shared-core/length/units.js';
+import { tell } from '../../shared-core/words/message.js';
 
 const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
   error: DiagnosticSeverity.Error,
@@ -33,12 +35,13 @@ type Abilities = Pick<ClientAbilities, 'related' | 'codeDescription' | 'referenc
 export function diagnostics(file: OpenFile, abilities: Abilities): Diagnostic[] {
   if (file.kind === 'shop') {
     const range = (place: Place): Range => rangeOf(file.document, place.start, place.end);
+    const { unit } = file.analysis.shop;
     return file.analysis.findings.slice(0, MOST).map((finding) => {
       const related = finding.related.map(({ place, message }) => ({
         location: { uri: file.document.uri, range: range(place) },
-        message,
+        message: tell(message, unit),
       }));
-      return diagnostic(finding, null, range(finding.place), related, abilities);
+      return diagnostic(finding, unit, null, range(finding.place), related, abilities);
     });
   }
   const { analysis } = file;
@@ -49,15 +52,16 @@ export function diagnostics(file: OpenFile, abilities: Abilities): Diagnostic[] 
     .map(({ finding, carcass }) => {
       const related = finding.related.flatMap((one): DiagnosticRelatedInformation[] => {
         const location = places.location(one.place, one.carcass ?? carcass);
-        return location === null ? [] : [{ location, message: one.message }];
+        return location === null ? [] : [{ location, message: tell(one.message, analysis.unit) }];
       });
       const name = carcass === null ? null : (analysis.carcasses[carcass]?.name ?? null);
-      return diagnostic(finding, name, places.range({ finding, carcass }), related, abilities);
+      return diagnostic(finding, analysis.unit, name, places.range({ finding, carcass }), related, abilities);
     });
 }
 
 function diagnostic(
   finding: Finding,
+  unit: Unit,
   carcass: string | null,
   range: Range,
   related: DiagnosticRelatedInformation[],
@@ -70,7 +74,7 @@ function diagnostic(
     source: SOURCE,
     code: finding.rule,
     ...(codeDescription && reference !== null && { codeDescription: { href: `${reference}#${finding.rule}` } }),
-    message: finding.message,
+    message: tell(finding.message, unit),
     ...(showsRelated && related.length > 0 && { relatedInformation: related }),
     data,
   };

@@ -7,6 +7,7 @@ import { cursorAt, namesPanels, panelsAt } from '../../shared-core/engine/cursor
 import { offsetOf } from '../text.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { JobPlaces } from './diagnostics.js';
+import { tell } from '../../shared-core/words/message.js';
 
 /** A carcass that can be drawn. `index` is null where the present text no longer has it. */
 interface Drawable {
@@ -121,6 +122,6 @@ function staleReason(name: string, index: number | null): string {
 
 function reasonFor(analysis: JobAnalysis): string {
   const first = analysis.known().find(({ finding }) => finding.severity === 'error');
-  if (first !== undefined) return `Nothing can be drawn yet: ${first.finding.message}`;
+  if (first !== undefined) return `Nothing can be drawn yet: ${tell(first.finding.message, analysis.unit)}`;
   return 'This job has no carcasses yet. Write one under `carcasses:` with its kind and width.';
 }

@@ -22,6 +22,7 @@ import { KIND_WORDS } from '../../shared-core/shop/habits.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { JobPlaces } from './diagnostics.js';
 import { jobWords } from './job-words.js';
+import { tell } from '../../shared-core/words/message.js';
 
 /**
  * The set-ups of a job in the order to run, as the client lists them. `plan` is of the file's analysis; null for a shop file.
@@ -149,7 +150,7 @@ export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
 
 function reasonFor(analysis: JobAnalysis): string {
   const first = analysis.known().find(({ finding }) => finding.severity === 'error');
-  if (first !== undefined) return `Nothing can be planned yet: ${first.finding.message}`;
+  if (first !== undefined) return `Nothing can be planned yet: ${tell(first.finding.message, analysis.unit)}`;
   if (analysis.carcasses.length === 0)
     return 'This job has no carcasses yet. Write one under ‘carcasses:’ with its kind and width.';
   return `Nothing is bored in ${listed(analysis.carcasses.map(({ name }) => name))}.`;

@@ -1,12 +1,13 @@
 import type { Located, Path, Place } from '../document/place.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import { showLength } from '../length/show.js';
+import type { Words } from '../words/message.js';
 
 /** A size that cannot be built: where, and what with its figures and what to do. */
 export interface Problem {
   readonly place: Place;
   readonly path: Path;
-  readonly message: string;
+  readonly message: Words;
 }
 
 /** Gathers problems in the order in which the box is built; figures are shown in the file's unit. */
@@ -17,7 +18,7 @@ export class Problems {
 
   readonly show = (length: Micrometres): string => showLength(length, this.unit);
 
-  add({ place, path }: Pick<Located<unknown>, 'place' | 'path'>, message: string): void {
+  add({ place, path }: Pick<Located<unknown>, 'place' | 'path'>, message: Words): void {
     this.found.push({ place, path, message });
   }
 }

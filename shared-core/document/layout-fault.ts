@@ -1,4 +1,5 @@
 import type { YAMLError } from 'yaml';
+import type { Words } from '../words/message.js';
 import type { Repair, Rewrite } from './finding.js';
 import type { Part } from './place.js';
 
@@ -6,7 +7,7 @@ import type { Part } from './place.js';
 export interface LayoutFault {
   readonly start: number;
   readonly end: number;
-  readonly message: string;
+  readonly message: Words;
   readonly repairs: readonly Repair[];
   /** Errors before this offset follow from the fault. */
   readonly muteTo: number;
@@ -194,7 +195,7 @@ function withBelow(text: string, line: Line, column: number): readonly Line[] {
   return lines;
 }
 
-function repair(title: string, rewrites: readonly Rewrite[]): Repair {
+function repair(title: Words, rewrites: readonly Rewrite[]): Repair {
   return { title, changes: [], rewrites, preferred: true };
 }
 

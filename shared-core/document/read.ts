@@ -5,6 +5,7 @@ import type { Repair } from './finding.js';
 import { layoutFault, type LayoutFault } from './layout-fault.js';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
+import type { Words } from '../words/message.js';
 
 /** Text of one part beyond this many UTF-16 code units is not read; a thousand carcasses in one part are still below. */
 const LONGEST_PART = 400_000;
@@ -250,7 +251,7 @@ class Reader {
   }
 
   /** Records a problem; an empty or overlong place becomes what of its line can be seen. */
-  #say(start: number, end: number, message: string, repairs: readonly Repair[] = []): void {
+  #say(start: number, end: number, message: Words, repairs: readonly Repair[] = []): void {
     const length = this.#text.length;
     let from = Math.min(Math.max(0, start), length);
     const newline = this.#text.indexOf('\n', from);

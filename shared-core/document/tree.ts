@@ -1,3 +1,4 @@
+import type { Words } from '../words/message.js';
 import type { Repair } from './finding.js';
 import type { Place } from './place.js';
 
@@ -43,7 +44,7 @@ export interface ListNode {
 
 /** A fault of the text itself (syntax, a tab, a loop of aliases, too large): what is wrong and what to do. */
 export interface TextProblem {
-  readonly message: string;
+  readonly message: Words;
   readonly place: Place;
   readonly repairs?: readonly Repair[];
 }

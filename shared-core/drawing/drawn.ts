@@ -5,6 +5,7 @@ import type { Finding } from '../findings/finding.js';
 import type { Unit } from '../length/units.js';
 import type { SceneFinding, SourceKey } from './scene.js';
 import { sourceKey } from './source.js';
+import { tell } from '../words/message.js';
 
 /** What a drawing is made of: one carcass with its bores and what was found in it. */
 export interface Drawn {
@@ -61,7 +62,7 @@ export function findingsFor(drawn: Drawn, panels: readonly Panel[], sources: Sou
         key: `${finding.rule}#${count}`,
         rule: finding.rule,
         severity: finding.severity,
-        message: finding.message,
+        message: tell(finding.message, drawn.unit),
         panel: finding.panel ?? null,
         bores,
         source: sources.key(finding.place),

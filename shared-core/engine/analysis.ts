@@ -17,6 +17,7 @@ import {
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import { setUpsOf, type Sheet } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
+import { identityOf } from '../words/message.js';
 
 /** What reading, building and boring give for one carcass. */
 export interface CarcassWork {
@@ -226,7 +227,7 @@ export class JobAnalysis {
     const add = (finding: Finding, carcass: number | null): void => {
       const where = this.locate(finding.place, carcass);
       if (finding.place.part !== 'self') {
-        const same = [finding.rule, where.file, where.start, where.end, finding.message].join('\n');
+        const same = [finding.rule, where.file, where.start, where.end, identityOf(finding.message)].join('\n');
         if (seen.has(same)) return;
         seen.add(same);
       }

@@ -15,6 +15,8 @@ import type { Shop } from '../shop/model.js';
 import type { CarcassWork } from './analysis.js';
 import { CarcassAnalysis } from './analysis.js';
 import type { Basis } from './basis.js';
+import { jobMessages } from './messages.js';
+import type { Words } from '../words/message.js';
 
 /** One carcass from its text to its findings. Depends on nothing but what is given; never throws. */
 export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop): CarcassAnalysis {
@@ -73,11 +75,7 @@ function rulesSay(
 /** A fault of ours in one carcass must not take the others' findings away, nor pass in silence. */
 function faultOfOurs(place: Finding['place'], fault: unknown): Finding {
   const words = fault instanceof Error ? fault.message : String(fault);
-  return error(
-    'internal-fault',
-    place,
-    `Borewright failed on this carcass: ${words}. The fault is not yours; not all is known of this carcass.`,
-  );
+  return error('internal-fault', place, jobMessages.internalFault({ words }));
 }
 
 /** What building and the rules say after some changes of the carcass's own text; null where it reads less cleanly then. */
@@ -108,7 +106,7 @@ function trialOf(read: ReadCarcass, basis: Basis, shop: Shop): Trial {
   return { quick: say('quick'), all: () => say('all') };
 }
 
-function error(rule: string, place: Finding['place'], message: string): Finding {
+function error(rule: string, place: Finding['place'], message: Words): Finding {
   return { rule, severity: 'error', place, message, related: [], bores: [], repairs: [] };
 }
 

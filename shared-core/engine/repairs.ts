@@ -4,7 +4,9 @@ import type { TextEdit } from '../document/pieces.js';
 import { readTree } from '../document/read.js';
 import type { Change, Repair } from '../findings/finding.js';
 import { carcassEdits, headEdits } from '../job/edits.js';
+import type { Words } from '../words/message.js';
 import type { FileFinding, JobAnalysis } from './analysis.js';
+import { jobMessages } from './messages.js';
 
 /** Edits of the two files that a repair may touch, in offsets of the whole files; none overlap. */
 export interface RepairEdits {
@@ -20,7 +22,7 @@ export interface PlacedRepair {
 
 /** Repairs of one kind that can be taken together: of one carcass, or (`carcass` null) of the whole file. */
 export interface Batch {
-  readonly title: string;
+  readonly title: Words;
   readonly key: string;
   readonly rule: string;
   readonly carcass: number | null;
@@ -89,8 +91,8 @@ export function batchesFor(analysis: JobAnalysis, { finding, carcass }: FileFind
   const here = alike.filter((one) => one.carcass === carcass).length;
   return finding.repairs.flatMap(({ batch }): Batch[] => {
     if (batch === undefined || carcass === null) return [];
-    const offer = (scope: string, of: number | null): Batch => ({
-      title: `${batch.title} (${scope})`,
+    const offer = (title: Words, of: number | null): Batch => ({
+      title,
       key: batch.key,
       rule: finding.rule,
       carcass: of,
@@ -99,8 +101,8 @@ export function batchesFor(analysis: JobAnalysis, { finding, carcass }: FileFind
       },
     });
     return [
-      ...(here > 1 ? [offer('this carcass', carcass)] : []),
-      ...(alike.length > here ? [offer('whole file', null)] : []),
+      ...(here > 1 ? [offer(jobMessages.batchInCarcass({ title: batch.title }), carcass)] : []),
+      ...(alike.length > here ? [offer(jobMessages.batchInFile({ title: batch.title }), null)] : []),
     ];
   });
 }

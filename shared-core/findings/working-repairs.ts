@@ -1,5 +1,6 @@
 import type { Finding, Repair } from './finding.js';
 import type { CarcassContext, Trial } from './rule.js';
+import { identityOf } from '../words/message.js';
 
 /**
  * Leaves out repairs that do not do what they promise: after one, there must be fewer findings of its rule, its own must be
@@ -60,9 +61,9 @@ function improves(
   // A bore that is new may share a fault that others had before; one that was there and was sound must stay so.
   const spoilt = (rule: string, bore: string): boolean => bored.has(bore) && was.get(rule)?.bores.has(bore) !== true;
   // Faults of one cause are told in one finding: that another joint has lost its bores shows in its words alone.
-  const said = new Set(before.map(({ rule, message }) => `${rule} ${message}`));
+  const said = new Set(before.map(({ rule, message }) => `${rule} ${identityOf(message)}`));
   const isNews = ({ rule, message, bores }: Finding): boolean =>
-    rule !== finding.rule && bores.length === 0 && !said.has(`${rule} ${message}`);
+    rule !== finding.rule && bores.length === 0 && !said.has(`${rule} ${identityOf(message)}`);
   return (
     !after.some(isNews) &&
     [...is].every(
@@ -73,7 +74,8 @@ function improves(
 
 /** Two findings are one where they say the same. */
 function timesSaid(findings: readonly Finding[], { rule, message }: Finding): number {
-  return findings.filter((one) => one.rule === rule && one.message === message).length;
+  const said = identityOf(message);
+  return findings.filter((one) => one.rule === rule && identityOf(one.message) === said).length;
 }
 
 interface Told {

@@ -24,6 +24,7 @@ const IN_ORDER: Readonly<Record<string, string>> = {
 /** What is wrong, the rule that says so, the file that is wrong, and what it imports. */
 const FAULTS: readonly (readonly [string, string, string, string])[] = [
   ['an arrow to the right', 'arrow-length', 'shared-core/length/a.ts', '../boring/good.js'],
+  ['words that see a carcass', 'arrow-words', 'shared-core/words/a.ts', '../boring/good.js'],
   ['a rule that sees the engine', 'arrow-findings', 'shared-core/findings/a.ts', '../engine.js'],
   ['a core that sees the server', 'core-is-pure', 'shared-core/job/a.ts', '../../server/good.js'],
   ['a core that sees the protocol', 'core-is-pure', 'shared-core/job/b.ts', 'vscode-languageserver-types'],

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { applyEdits } from '../../../shared-core/document/pieces.js';
 import { Engine } from '../../../shared-core/engine.js';
 import { preferredRepairs, repairEdits } from '../../../shared-core/engine/repairs.js';
+import { inWords } from '../../in-words.js';
 
 const SOUND =
   'unit: mm\ncarcasses:\n  sink:\n    kind: base\n    width: 600\n    depth: 500\n  bar:\n    kind: wall\n    width: 800\n';
@@ -15,7 +16,7 @@ function look(text: string): { readonly told: readonly string[]; readonly repair
     .filter(({ finding }) => finding.severity === 'error')
     .map(({ finding, carcass }) => {
       const { start, end } = analysis.locate(finding.place, carcass);
-      return `${JSON.stringify(text.slice(start, end))} ${finding.message}`;
+      return `${JSON.stringify(text.slice(start, end))} ${inWords(finding.message)}`;
     });
   const edits = preferredRepairs(analysis).flatMap((one) => repairEdits(analysis, one)?.job ?? []);
   return { told, repaired: applyEdits(text, edits) };
@@ -183,7 +184,7 @@ test('a name between two columns is left to its owner: both are offered', () => 
   const text = SOUND.replace('  bar:\n    kind: wall\n    width: 800', '   bar:\n     kind: wall\n     width: 800');
   const analysis = engine().analyse('file:///x.carcass.yaml', text);
   const found = analysis.findings().filter(({ finding }) => finding.severity === 'error');
-  expect(found.map(({ finding }) => finding.repairs.map(({ title }) => title))).toEqual([
+  expect(found.map(({ finding }) => finding.repairs.map(({ title }) => inWords(title)))).toEqual([
     ['Indent it like `kind`', 'Indent it like `sink`'],
   ]);
   const [one] = found;

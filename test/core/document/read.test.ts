@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { readTree } from '../../../shared-core/document/read.js';
 import type { ListNode, TreeNode } from '../../../shared-core/document/tree.js';
 import { plain } from './yaml-texts.js';
+import { inWords } from '../../in-words.js';
 
 const told = (text: string): readonly string[] =>
   readTree(text, 'self').problems.map(
-    ({ message, place }) => `${JSON.stringify(text.slice(place.start, place.end))} ${message}`,
+    ({ message, place }) => `${JSON.stringify(text.slice(place.start, place.end))} ${inWords(message)}`,
   );
 
 describe('places', () => {
@@ -156,7 +157,7 @@ describe('hostile texts are told, within the time that a test has', () => {
     ['a long list of tabs', `a:\n${'\tb: 1\n'.repeat(20_000)}`, 'tab'],
   ])('%s', (_, text, words) => {
     const { problems } = readTree(text, 'self');
-    expect(problems.map(({ message }) => message).join('\n')).toContain(words);
+    expect(problems.map(({ message }) => inWords(message)).join('\n')).toContain(words);
     for (const { place } of problems) {
       expect(place.end).toBeGreaterThan(place.start);
       expect(place.end).toBeLessThanOrEqual(text.length);

@@ -3,6 +3,7 @@ import { Engine } from '../../../shared-core/engine.js';
 import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral.js';
 import { shopSchema } from '../../../shared-core/shop/schema.js';
 import { readShop } from '../../../shared-core/shop/read.js';
+import { inWords } from '../../in-words.js';
 
 const JOB =
   'shop: own.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, loose-shelves: 1 }\n  b: { kind: wall, width: 600 }\n';
@@ -45,10 +46,10 @@ describe('one wrong figure of a machine', () => {
     expect(shop.machines.has('row-drill')).toBe(false);
     expect([...(shop.unread?.machines ?? [])]).toEqual([['row-drill', 'line']]);
     expect(told(text)).toEqual(['error shop-broken']);
-    const { message } = analyse(text).findings()[0]!.finding;
-    expect(message).toContain(`in line ${lineOf(text, 'throat: wide')}: ‘wide’ is not a length.`);
+    const message = inWords(analyse(text).findings()[0]!.finding.message);
+    expect(message).toContain(`in line ${lineOf(text, 'throat: wide')}. ‘wide’ is not a length.`);
     expect(message).toContain(
-      'the line drill ‘row-drill’ cannot be read, and nothing is worked out or planned with it',
+      'Nothing is worked out or planned with the line drill ‘row-drill’ until the shop file is corrected.',
     );
     // No other drill is there to plan the rows on.
     expect(
@@ -67,7 +68,9 @@ describe('one wrong figure of a machine', () => {
       );
       expect(readShop(text).findings).toHaveLength(1);
       expect(told(text)).toEqual(['error shop-broken']);
-      expect(analyse(text).findings()[0]!.finding.message).toContain('the horizontal head ‘end-head’ cannot be read');
+      expect(inWords(analyse(text).findings()[0]!.finding.message)).toContain(
+        'with the horizontal head ‘end-head’ until the shop file is corrected.',
+      );
     },
   );
 
@@ -84,7 +87,7 @@ describe('one wrong figure of a machine', () => {
     const finding = analyse(text)
       .findings()
       .find(({ finding: { rule } }) => rule === 'shop-broken')!;
-    expect(finding.finding.message).toContain(`the first in line ${lineOf(text, '-16')}: -16 mm is less than`);
+    expect(inWords(finding.finding.message)).toContain(`the first in line ${lineOf(text, '-16')}. -16 mm is less than`);
   });
 });
 
@@ -103,8 +106,8 @@ describe('one wrong figure of a material', () => {
       expect(readShop(text).findings).toHaveLength(1);
       const job = `${JOB}  c: { kind: base, width: 600, board: ${name === 'board-16' ? name : 'board-19'} }\n`;
       expect(told(text, job)).toEqual(['error shop-broken']);
-      const { message } = analyse(text).findings()[0]!.finding;
-      expect(message).toContain(`the ${sort} ‘${name}’ cannot be read, and nothing is worked out or planned with it`);
+      const message = inWords(analyse(text).findings()[0]!.finding.message);
+      expect(message).toContain(`with the ${sort} ‘${name}’ until the shop file is corrected.`);
       // A carcass whose sizes would be a guess has none.
       expect(analyse(text).carcasses.map(({ carcass }) => carcass)).toEqual([null, null]);
     },
@@ -145,7 +148,9 @@ describe('a shop that does not tell what it has', () => {
     const text = spoil(NEUTRAL_SHOP_TEXT);
     expect(text).not.toBe(NEUTRAL_SHOP_TEXT);
     expect(told(text, job)).toEqual(['error shop-broken']);
-    expect(analyse(text, job).findings()[0]!.finding.message).toMatch(/nothing is worked out for this job\.$/);
+    expect(inWords(analyse(text, job).findings()[0]!.finding.message)).toMatch(
+      /Nothing is worked out for this job until the shop file is corrected\.$/,
+    );
     expect(analyse(text, job).carcasses.every(({ spec }) => spec === null)).toBe(true);
   });
 
@@ -182,7 +187,9 @@ describe('what is half typed in the head', () => {
   test.each(['unit:\n', 'unit: [in]\n', 'unit: i\n'])('%j: no size is judged', (line) => {
     const text = `shop: own.shop.yaml\n${line}carcasses:\n  a: { kind: base, width: 24, height: 28 3/8 }\n`;
     expect(told(NEUTRAL_SHOP_TEXT, text)).toEqual(['error value-wrong']);
-    expect(analyse(NEUTRAL_SHOP_TEXT, text).findings()[0]!.finding.message).toMatch(/Until then no size is checked\.$/);
+    expect(inWords(analyse(NEUTRAL_SHOP_TEXT, text).findings()[0]!.finding.message)).toMatch(
+      /Until then no size is checked\.$/,
+    );
     expect(
       readShop(`${line}boards: { board-16: { thickness: 0.6 }, back-3: { thickness: 0.2 } }\n`).findings,
     ).toHaveLength(1);
@@ -216,7 +223,7 @@ describe('a unit that is none', () => {
 
   test('centimetres are not taken for millimetres by a repair', () => {
     const [one] = analyse(NEUTRAL_SHOP_TEXT, `unit: cm\n${JOB}`).findings();
-    expect(one!.finding.message).toContain('10 times what it is now');
+    expect(inWords(one!.finding.message)).toContain('10 times what it is now');
     expect(one!.finding.repairs).toEqual([]);
   });
 });

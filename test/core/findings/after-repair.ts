@@ -5,6 +5,7 @@ import type { TextEdit } from '../../../shared-core/document/pieces.js';
 import { readingRules } from '../../../shared-core/findings/reading-rules.js';
 import { rules } from '../../../shared-core/findings/registry.js';
 import type { Repair } from '../../../shared-core/findings/finding.js';
+import { inWords } from '../../in-words.js';
 
 export function applied(text: string, edits: readonly TextEdit[]): string {
   return edits
@@ -37,7 +38,7 @@ export function checkRepair(
   { finding, carcass }: FileFinding,
   repair: Repair,
 ): string {
-  const what = `${finding.rule}: ${repair.title}\n${before.text}`;
+  const what = `${finding.rule}: ${inWords(repair.title)}\n${before.text}`;
   const edits = repairEdits(before, { carcass, repair });
   expect(edits, what).not.toBeNull();
   expect(edits!.shop, what).toEqual([]);
@@ -50,7 +51,9 @@ export function checkRepair(
   for (const [name, count] of HIDING.has(finding.rule) ? [] : is)
     expect(count, `${name} is new after ${what}`).toBeLessThanOrEqual(was.get(name) ?? 0);
   const sameAs = (analysis: JobAnalysis): number =>
-    analysis.findings().filter((one) => one.carcass === carcass && one.finding.message === finding.message).length;
+    analysis
+      .findings()
+      .filter((one) => one.carcass === carcass && inWords(one.finding.message) === inWords(finding.message)).length;
   expect(sameAs(after), what).toBeLessThan(sameAs(before));
 
   const [oldLines, newLines] = [before.text.split('\n'), text.split('\n')];

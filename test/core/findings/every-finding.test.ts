@@ -4,6 +4,7 @@ import { readingRules } from '../../../shared-core/findings/reading-rules.js';
 import { rules } from '../../../shared-core/findings/registry.js';
 import { applied, checkRepair, comments, countsOf } from './after-repair.js';
 import { analyse, demoText, NEVER_SHOWN, opened } from './jobs.js';
+import { inWords } from '../../in-words.js';
 
 const text = demoText('every-finding.carcass.yaml');
 const edited = opened();
@@ -38,13 +39,13 @@ describe('the job with every fault', () => {
     for (const { finding, carcass } of findings) {
       const { start, end, file } = job.locate(finding.place, carcass);
       expect(file).toBe('job');
-      expect(text.slice(start, end).trim(), finding.message).not.toBe('');
+      expect(text.slice(start, end).trim(), inWords(finding.message)).not.toBe('');
       const { carcass: box, boring } = job.carcasses[carcass!]!;
       if (finding.panel !== undefined) expect(box?.panels.map(({ key }) => key)).toContain(finding.panel);
       const ids = new Set(boring?.bores.map(({ id }) => id));
       expect(finding.bores.filter((id) => !ids.has(id))).toEqual([]);
       expect(finding.repairs.filter(({ preferred }) => preferred).length).toBeLessThanOrEqual(1);
-      expect(finding.message).toMatch(/^\S.*[.?]$/s);
+      expect(inWords(finding.message)).toMatch(/^\S.*[.?]$/s);
     }
   });
 
@@ -55,7 +56,7 @@ describe('the job with every fault', () => {
 
 describe('every repair makes its finding go away, and brings no other', () => {
   const offers = findings.flatMap((found) =>
-    found.finding.repairs.map((repair) => [`${found.finding.rule}: ${repair.title}`, found, repair] as const),
+    found.finding.repairs.map((repair) => [`${found.finding.rule}: ${inWords(repair.title)}`, found, repair] as const),
   );
 
   test.each(offers)('%s', (_title, found, repair) => {
@@ -126,7 +127,7 @@ carcasses:
     ['shelf-off-grid', '(this carcass)', { 'left-one': 0, 'right-one': 2 }],
     ['shelf-off-grid', '(whole file)', { 'left-one': 0, 'right-one': 0 }],
   ] as const)('%s %s', (rule, scope, left) => {
-    const batch = batchesFor(before, of(rule)[0]!).find(({ title }) => title.endsWith(scope));
+    const batch = batchesFor(before, of(rule)[0]!).find(({ title }) => inWords(title).endsWith(scope));
     const after = analyse(applied(broken, batchEdits(before, batch!.repairs).job));
     const still = after.carcasses.map(({ name, findings: found }) => [
       name,
@@ -138,14 +139,18 @@ carcasses:
   });
 
   test('the shelves come to the nearest holes, and nothing else is touched', () => {
-    const batch = batchesFor(before, of('shelf-off-grid')[0]!).find(({ title }) => title.endsWith('(whole file)'));
+    const batch = batchesFor(before, of('shelf-off-grid')[0]!).find(({ title }) =>
+      inWords(title).endsWith('(whole file)'),
+    );
     expect(applied(broken, batchEdits(before, batch!.repairs).job)).toBe(
       broken.replace('[330, 490]', '[328, 488]').replace('- 341', '- 328').replace('at: 500', 'at: 488'),
     );
   });
 
   test('every bare front edge in the file is banded', () => {
-    const batch = batchesFor(before, of('band-missing')[0]!).find(({ title }) => title.endsWith('(whole file)'));
+    const batch = batchesFor(before, of('band-missing')[0]!).find(({ title }) =>
+      inWords(title).endsWith('(whole file)'),
+    );
     const text = applied(broken, batchEdits(before, batch!.repairs).job);
     expect(text).toBe(broken.replace('band: none', 'band: band-1').replace('front: none', 'front: band-1'));
     expect(
@@ -169,7 +174,7 @@ describe('a repair is written in the unit of the file', () => {
     const before = read(inches);
     const found = before.findings().find(({ finding }) => finding.rule === 'shelf-off-grid')!;
     const repair = found.finding.repairs[0]!;
-    expect(repair.title).toBe(title);
+    expect(inWords(repair.title)).toBe(title);
     const batch = batchEdits(before, [{ carcass: found.carcass, repair }]);
     const after = applied(inches, batch.job);
     expect(after).toBe(inches.replace(`[${at}]`, `[${written}]`));

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { repairEdits } from '../../../shared-core/engine/repairs.js';
 import { applied } from './after-repair.js';
 import { analyse, demoText } from './jobs.js';
+import { inWords } from '../../in-words.js';
 
 /** A job text, the title of one repair of one rule, and the text that must come of it, to the byte. */
 const cases: readonly (readonly [rule: string, title: string, before: string, after: string])[] = [
@@ -82,10 +83,12 @@ const cases: readonly (readonly [rule: string, title: string, before: string, af
 test.each(cases)('%s: %s', (rule, title, before, after) => {
   const job = analyse(before);
   const found = job.findings().filter(({ finding }) => finding.rule === rule);
-  const titles = found.flatMap(({ finding }) => finding.repairs.map((repair) => repair.title));
+  const titles = found.flatMap(({ finding }) => finding.repairs.map((repair) => inWords(repair.title)));
   expect(titles).toContain(title);
-  const { carcass, finding } = found.find((one) => one.finding.repairs.some((repair) => repair.title === title))!;
-  const repair = finding.repairs.find((one) => one.title === title)!;
+  const { carcass, finding } = found.find((one) =>
+    one.finding.repairs.some((repair) => inWords(repair.title) === title),
+  )!;
+  const repair = finding.repairs.find((one) => inWords(one.title) === title)!;
   expect(applied(before, repairEdits(job, { carcass, repair })!.job)).toBe(after);
 });
 
@@ -101,7 +104,7 @@ describe('on a drill with one head', () => {
     })
       .findings()
       .filter(({ finding }) => finding.rule === 'row-distance')
-      .flatMap(({ finding }) => finding.repairs.map(({ title }) => title));
+      .flatMap(({ finding }) => finding.repairs.map(({ title }) => inWords(title)));
 
   test('the rear row is never brought to the front half of the depth', () => {
     expect(offers('')).toEqual(['Leave the rear row out']);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Severity } from '../../../shared-core/findings/finding.js';
 import { analyse } from './jobs.js';
+import { inWords } from '../../in-words.js';
 
 /** One carcass, what must be said of it, and at which words. Figures were worked by hand from the rules of construction. */
 interface Case {
@@ -645,7 +646,7 @@ describe('one fault, one finding, at the words that cause it, with the figures',
       };
       expect(found.map(({ finding }) => wordsAt(finding.place))).toEqual([one.at]);
       const { finding } = found[0]!;
-      for (const words of one.says) expect(finding.message).toContain(words);
+      for (const words of one.says) expect(inWords(finding.message)).toContain(words);
       if (one.severity !== undefined) expect(finding.severity).toBe(one.severity);
       if (one.panel !== undefined) expect(finding.panel).toBe(one.panel);
       if (one.related !== undefined) expect(finding.related.map(({ place }) => wordsAt(place))).toEqual(one.related);
@@ -688,7 +689,7 @@ describe('what is right is not found fault with', () => {
   test.each(sound.map((body) => [body.replaceAll('\n', ' '), body] as const))('%s', (_name, carcass) => {
     const said = check({ rule: '', carcass, at: '', says: [] })
       .findings()
-      .map(({ finding }) => `${finding.rule}: ${finding.message}`)
+      .map(({ finding }) => `${finding.rule}: ${inWords(finding.message)}`)
       .filter((line) => !line.startsWith('shop-neutral'));
     const expected = carcass.includes('depth: 740')
       ? [expect.stringMatching(/^clamp-too-small: .*740 mm in depth/)]
@@ -717,7 +718,9 @@ test.each([
 test('a board thinner than the row holes are deep is told once, at the carcass’s name', () => {
   const job = check({ rule: '', carcass: 'kind: open\nwidth: 600\nloose-shelves: 1', shop: THIN, at: '', says: [] });
   const found = job.findings().filter(({ finding }) => finding.rule === 'break-through');
-  const messages = found.map(({ finding }) => finding.message).filter((message) => message.includes('row hole'));
+  const messages = found
+    .map(({ finding }) => inWords(finding.message))
+    .filter((message) => message.includes('row hole'));
   expect(messages.every((message) => message.includes('13 mm deep') && message.includes('12 mm thick'))).toBe(true);
   expect(messages).toHaveLength(1);
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { demoText, opened } from './jobs.js';
+import { inWords } from '../../in-words.js';
 
 /** Carcasses that leave their figures to the shop: whatever is combined, the shop's habits must fit together. */
 const soundCarcass = fc
@@ -28,7 +29,7 @@ test('a carcass that leaves its figures to the shop has no faults', () => {
     fc.property(soundCarcass, (lines) => {
       const job = read(`carcasses:\n  sink:\n    ${lines}\n`);
       const said = job.findings().filter(({ finding }) => finding.rule !== 'shop-neutral');
-      expect(said.map(({ finding }) => `${finding.rule}: ${finding.message}`)).toEqual([]);
+      expect(said.map(({ finding }) => `${finding.rule}: ${inWords(finding.message)}`)).toEqual([]);
     }),
     { numRuns: 40 },
   );
@@ -59,5 +60,5 @@ test.each(plainUnits)('%s: a plain unit of each kind in %s with %s has no faults
   const job = read(`${head}carcasses:\n${units.join('')}`);
   const said = job.findings().filter(({ finding }) => finding.rule !== 'shop-neutral');
   expect(job.carcasses.map(({ boring }) => boring!.bores.length > 0)).toEqual(units.map(() => true));
-  expect(said.map(({ finding }) => `${finding.rule}: ${finding.message}`)).toEqual([]);
+  expect(said.map(({ finding }) => `${finding.rule}: ${inWords(finding.message)}`)).toEqual([]);
 });

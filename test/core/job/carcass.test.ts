@@ -10,6 +10,7 @@ import { writeLength } from '../../../shared-core/length/write.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import { job, writeJob } from './job-texts.js';
 import { readAll, values } from './read-all.js';
+import { inWords } from '../../in-words.js';
 
 function specOf(text: string, shopText?: string): CarcassSpec {
   const { carcasses, findings } = readAll(text, shopText === undefined ? undefined : readShop(shopText).shop);
@@ -144,7 +145,7 @@ describe('counted shelves', () => {
   test('that do not fit are told with figures', () => {
     const { carcasses } = readAll(carcass('    height: 150\n    loose-shelves: 9\n'));
     expect(carcasses[0]!.spec).toBeNull();
-    expect(carcasses[0]!.findings.map(({ rule, message }) => [rule, message])).toEqual([
+    expect(carcasses[0]!.findings.map(({ rule, message }) => [rule, inWords(message)])).toEqual([
       [
         'value-wrong',
         '9 loose shelves do not fit here on the pitch of 32 mm: at most 3 do. Write fewer, or a greater height.',
@@ -207,7 +208,7 @@ describe('dividers', () => {
 
   test('that leave no bay are told', () => {
     const { carcasses } = readAll('carcasses:\n  a:\n    kind: wall\n    width: 150\n    dividers: 12\n');
-    expect(carcasses[0]!.findings[0]!.message).toBe(
+    expect(inWords(carcasses[0]!.findings[0]!.message)).toBe(
       '12 dividers of 16 mm leave no clear bay in a clear width of 118 mm. Write fewer, or a greater width.',
     );
   });

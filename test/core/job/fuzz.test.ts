@@ -5,6 +5,8 @@ import { carcassEdits, headEdits } from '../../../shared-core/job/edits.js';
 import { cutJob, readHeadTrees } from '../../../shared-core/document/cut.js';
 import { readTree } from '../../../shared-core/document/read.js';
 import { readAll } from './read-all.js';
+import { inWords } from '../../in-words.js';
+import { identityOf, type Words } from '../../../shared-core/words/message.js';
 
 const SAMPLE = `# A job for damage.
 title: Sample
@@ -88,7 +90,7 @@ test('whatever happens to a job, it is read to the end, with findings that stand
       const inBounds = (place: { start: number; end: number }, limit: number): boolean =>
         0 <= place.start && place.start <= place.end && place.end <= limit;
       for (const { place, message, repairs } of head.findings) {
-        expect(message).not.toBe('');
+        expect(inWords(message)).not.toBe('');
         expect(inBounds(place, place.part === 'tail' ? parts.tail.text.length : text.length)).toBe(true);
         expect(repairs.filter(({ preferred }) => preferred).length).toBeLessThanOrEqual(1);
       }
@@ -134,8 +136,8 @@ test('every repair of a reading makes its finding go away and brings no other of
       const text = `${head}carcasses:\n  a:\n    ${body}\n    note: n\n`;
       const { parts, head: read, carcasses } = readAll(text);
       const part = parts.carcasses[0]!;
-      const counted = (job: ReturnType<typeof readAll>, message: string): number =>
-        job.findings.filter((one) => one.message === message).length;
+      const counted = (job: ReturnType<typeof readAll>, message: Words): number =>
+        job.findings.filter((one) => identityOf(one.message) === identityOf(message)).length;
       for (const { message, repairs } of carcasses[0]!.findings) {
         for (const { changes } of repairs) {
           const edits = carcassEdits(part.text, carcasses[0]!.entry!, changes);

@@ -19,6 +19,7 @@ import {
   span,
   text,
 } from '../../../shared-core/schema/schema.js';
+import { inWords } from '../../in-words.js';
 
 const shelf = record('shelf', 'One shelf.', {
   at: required(length('Height.', 1, 3000)),
@@ -55,7 +56,7 @@ function read<S extends Schema>(schema: S, yaml: string, unit: Unit = 'mm') {
   });
   /** Rule, the text that is blamed, and the message. */
   const told = result.findings.map(
-    (finding) => `${finding.rule} @${yaml.slice(finding.place.start, finding.place.end)}@ ${finding.message}`,
+    (finding) => `${finding.rule} @${yaml.slice(finding.place.start, finding.place.end)}@ ${inWords(finding.message)}`,
   );
   return { ...result, told };
 }
@@ -228,7 +229,7 @@ test('repairs rename, replace or add', () => {
   expect(read(box, 'kind: bse\nwidth: 600').findings[0]!.repairs).toEqual([
     { title: 'Write base', changes: [{ kind: 'set', part: 'self', path: ['kind'], text: 'base' }], preferred: true },
   ]);
-  expect(read(box, 'width: 600').findings[0]!.repairs.map(({ title }) => title)).toEqual([
+  expect(read(box, 'width: 600').findings[0]!.repairs.map(({ title }) => inWords(title))).toEqual([
     'Add kind: base',
     'Add kind: wall',
   ]);

@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { NEUTRAL_SHOP_TEXT, neutralShop } from '../../../shared-core/shop/neutral.js';
 import { readShop } from '../../../shared-core/shop/read.js';
+import { inWords } from '../../in-words.js';
 
 const told = (text: string): readonly string[] =>
   readShop(text).findings.map(
-    ({ rule, severity, place, message }) => `${rule} ${severity} @${text.slice(place.start, place.end)}@ ${message}`,
+    ({ rule, severity, place, message }) =>
+      `${rule} ${severity} @${text.slice(place.start, place.end)}@ ${inWords(message)}`,
   );
 
 describe('the built-in shop', () => {
@@ -59,7 +61,7 @@ test('a dowel that leaves nothing for the end is told, and bored half and half',
   expect(findings.map(({ rule, place }) => [rule, text.slice(place.start, place.end)])).toEqual([
     ['value-wrong', '35'],
   ]);
-  expect(findings[0]!.message).toMatch(/35 mm deep and the dowel 30 mm long/);
+  expect(inWords(findings[0]!.message)).toMatch(/35 mm deep and the dowel 30 mm long/);
   expect(shop.fittings.get('deep')).toMatchObject({ inFace: 15_000, length: 30_000 });
 });
 
@@ -94,7 +96,7 @@ describe('habits that name nothing', () => {
     const { shop, findings } = readShop(
       'boards: { birch-18: { thickness: 18 }, ply-4: { thickness: 4 } }\nhabits: { board: brich-18, back-board: ply-4 }\n',
     );
-    expect(findings.map(({ rule, message }) => [rule, message])).toEqual([
+    expect(findings.map(({ rule, message }) => [rule, inWords(message)])).toEqual([
       ['value-wrong', 'There is no board ‘brich-18’ in this shop. It has: birch-18, ply-4.'],
     ]);
     expect(findings[0]!.repairs).toEqual([
@@ -207,7 +209,7 @@ test('whatever happens to the text, the shop is usable and the findings stand in
         expect(shop.boards.has(board) || unread?.boards.has(board)).toBe(true);
       expect(shop.fittings.has(habits.joint) || unread?.fittings.has(habits.joint)).toBe(true);
       for (const { place, message } of findings) {
-        expect(message).not.toBe('');
+        expect(inWords(message)).not.toBe('');
         expect(place.part).toBe('shop');
         expect(0 <= place.start && place.start <= place.end && place.end <= text.length).toBe(true);
       }

@@ -1,0 +1,52 @@
+import { FITTING_WORDS, KIND_WORDS } from '../shop/habits.js';
+import type { Fitting, MachineKind } from '../shop/model.js';
+import { counted, listed, quoted } from '../words/english.js';
+import { messages, type Words } from '../words/message.js';
+
+/** Something of a shop file that could not be read. */
+export type UnreadName =
+  | { readonly sort: 'board' | 'band'; readonly name: string }
+  | { readonly sort: 'fitting'; readonly kind: Fitting['kind']; readonly name: string }
+  | { readonly sort: 'machine'; readonly kind: MachineKind; readonly name: string };
+
+interface BrokenShop {
+  readonly errors: number;
+  readonly line: number;
+  /** The first of them, in the shop file's own words. */
+  readonly first: Words;
+}
+
+/** What the job as a whole has to be told, and faults of the program. */
+export const jobMessages = messages('job', {
+  neutralShop: () =>
+    'The built-in shop is used because the job names no shop file. Its machines are invented: name your own shop with `shop: NAME.shop.yaml`.',
+  brokenShop: ({ errors, line, first }: BrokenShop, show) =>
+    `${faulty(errors, line)} ${show.tell(first)} What is said of this job may be wrong until the shop file is corrected.`,
+  brokenShopNames: ({ errors, line, first, names }: BrokenShop & { readonly names: readonly UnreadName[] }, show) =>
+    `${faulty(errors, line)} ${show.tell(first)} Nothing is worked out or planned with ${listed(names.map(named))} until the shop file is corrected.`,
+  unusableShop: ({ errors, line, first }: BrokenShop, show) =>
+    `${faulty(errors, line)} ${show.tell(first)} Nothing is worked out for this job until the shop file is corrected.`,
+  useShop: ({ file }: { readonly file: string }) => `Use ${quoted(file)}`,
+  internalFault: ({ words }: { readonly words: string }) =>
+    `Borewright failed on this carcass and does not know all of it: ${words}. The fault is not yours: report it with the job file and the shop file.`,
+  batchInCarcass: ({ title }: { readonly title: Words }, show) => `${show.tell(title)} (this carcass)`,
+  batchInFile: ({ title }: { readonly title: Words }, show) => `${show.tell(title)} (whole file)`,
+});
+
+function faulty(errors: number, line: number): string {
+  return errors === 1
+    ? `The shop file has an error in line ${line}.`
+    : `The shop file has ${counted(errors, 'error')}, the first in line ${line}.`;
+}
+
+function named(unread: UnreadName): string {
+  switch (unread.sort) {
+    case 'board':
+    case 'band':
+      return `the ${unread.sort} ${quoted(unread.name)}`;
+    case 'fitting':
+      return `the ${FITTING_WORDS[unread.kind]} ${quoted(unread.name)}`;
+    case 'machine':
+      return `the ${KIND_WORDS[unread.kind]} ${quoted(unread.name)}`;
+  }
+}

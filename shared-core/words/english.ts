@@ -1,0 +1,33 @@
+/** 'a', 'a and b', 'a, b and c'. */
+export function listed(words: readonly string[], last: 'and' | 'or' = 'and'): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)!}`;
+}
+
+/** '1 hole', '3 holes'. */
+export function counted(count: number, noun: string, several = `${noun}s`): string {
+  return `${count} ${count === 1 ? noun : several}`;
+}
+
+/** The first for one, the second for any other number: 'stands' or 'stand', 'row' or 'rows'. */
+export function verb(count: number, one: string, several: string): string {
+  return count === 1 ? one : several;
+}
+
+/** First letter large, the rest as it is. */
+export function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** 'a shelf', 'an edge band', 'the habits': what something is called at its first mention. */
+export function aNoun(noun: string): string {
+  return noun.endsWith('s') ? `the ${noun}` : `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
+}
+
+const LONGEST_SHOWN = 40;
+
+/** A text of an owner for a message: in quotes, on one line, and not longer than a line can bear. */
+export function quoted(text: string): string {
+  const line = text.replace(/\s+/g, ' ').trim();
+  return `‘${line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line}’`;
+}

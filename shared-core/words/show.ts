@@ -1,0 +1,34 @@
+import { figure, showLength } from '../length/show.js';
+import type { Micrometres, Unit } from '../length/units.js';
+import type { Words } from './message.js';
+
+/** How a template shows what is not a word: lengths, in the unit of its reader, and messages inside messages. */
+export interface Show {
+  readonly unit: Unit;
+  /** A length to read, with its unit: hundredths of a millimetre or whole fractions and thousandths of an inch at most. */
+  readonly length: (length: Micrometres) => string;
+  /** A length to write, or one that a micrometre matters to, with its unit. */
+  readonly exact: (length: Micrometres) => string;
+  /** '20 mm to 80 mm'. */
+  readonly span: (span: { readonly min: Micrometres; readonly max: Micrometres }) => string;
+  /** A message that stands as whole sentences inside another one. */
+  readonly tell: (words: Words) => string;
+}
+
+export function showIn(unit: Unit, tell: (words: Words, unit: Unit) => string): Show {
+  const length = (value: Micrometres): string => `${readable(value, unit)} ${unit}`;
+  return {
+    unit,
+    length,
+    exact: (value) => showLength(value, unit),
+    span: ({ min, max }) => `${length(min)} to ${length(max)}`,
+    tell: (words) => tell(words, unit),
+  };
+}
+
+/** What hundredths would make nothing of is shown in full. */
+function readable(value: Micrometres, unit: Unit): string {
+  if (unit === 'in') return figure(value, unit);
+  const hundredths = Math.round(value / 10) * 10;
+  return figure(hundredths === 0 ? value : hundredths, unit);
+}
