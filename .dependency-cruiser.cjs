@@ -51,6 +51,20 @@ module.exports = {
       to: { path: at('shared-core/machining/replay/') },
     },
     {
+      name: 'scene-knows-no-view',
+      comment: 'The scene and its pen serve every drawing, so they know none.',
+      severity: 'error',
+      from: { path: at('shared-core/drawing/scene/') },
+      to: { path: at('shared-core/drawing/(bore-map|machine-view|render|messages)/') },
+    },
+    {
+      name: 'bore-map-and-machine-view-are-strangers',
+      comment: 'What both need belongs to the scene or to the words.',
+      severity: 'error',
+      from: { path: at('shared-core/drawing/(bore-map|machine-view)/') },
+      to: { path: at('shared-core/drawing/(bore-map|machine-view|render)/'), pathNot: at('shared-core/drawing/$1/') },
+    },
+    {
       name: 'core-is-pure',
       comment: 'The core knows no server, client or test, and nothing of Node, the editor or the protocol.',
       severity: 'error',

@@ -55,8 +55,8 @@ const bundles = [
     },
   },
   {
-    entryPoints: ['main', 'machine/machine'].flatMap((page) =>
-      ['ts', 'css'].map((kind) => ({ in: `client/webview/${page}.${kind}`, out: page.split('/').at(-1) })),
+    entryPoints: ['preview', 'machine'].flatMap((page) =>
+      ['ts', 'css'].map((kind) => ({ in: `client/webview/${page}/${page}.${kind}`, out: page })),
     ),
     outdir: 'dist/webview',
     platform: 'browser',

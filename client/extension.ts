@@ -1,11 +1,11 @@
 import * as vscode from 'vscode';
 import { LSPErrorCodes, ResponseError, State, type LanguageClient } from 'vscode-languageclient/node';
-import type { MachineStepMethod } from '../shared-core/drawing/machine-view/messages.js';
-import type { DrawingMethod } from '../shared-core/drawing/messages.js';
-import type { SetUpsMethod } from '../shared-core/drawing/set-up-messages.js';
+import type { MachineStepMethod } from '../shared-core/drawing/messages/machine-view.js';
+import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
+import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { createLanguageClient } from './language.js';
-import { MACHINE_VIEW_TYPE, MachinePanels } from './machine/machine-panels.js';
-import { Previews, VIEW_TYPE } from './preview/previews.js';
+import { MACHINE_VIEW_TYPE, MachinePanels } from './panels/machine/machine-panels.js';
+import { Previews, VIEW_TYPE } from './panels/preview/previews.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
@@ -49,7 +49,7 @@ export function activate(context: vscode.ExtensionContext): void {
     vscode.window.registerWebviewPanelSerializer(VIEW_TYPE, previews),
     vscode.window.registerWebviewPanelSerializer(MACHINE_VIEW_TYPE, machines),
     vscode.commands.registerCommand('borewright.showBoreMap', () => previews.show('panel')),
-    vscode.commands.registerCommand('borewright.showSheet', () => previews.show('sheet')),
+    vscode.commands.registerCommand('borewright.showAllPanels', () => previews.show('all-panels')),
     vscode.commands.registerCommand('borewright.showMachineView', (...named: readonly unknown[]) =>
       machines.show('machine', ...named),
     ),

@@ -1,9 +1,9 @@
 import type { CancellationToken, Connection, InitializeResult } from 'vscode-languageserver';
 import { CodeActionKind, TextDocuments, TextDocumentSyncKind } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { DrawingMethod, DrawingParams } from '../shared-core/drawing/messages.js';
-import type { MachineStepMethod, MachineStepParams } from '../shared-core/drawing/machine-view/messages.js';
-import type { SetUpsMethod, SetUpsParams } from '../shared-core/drawing/set-up-messages.js';
+import type { DrawingMethod, DrawingParams } from '../shared-core/drawing/messages/drawing.js';
+import type { MachineStepMethod, MachineStepParams } from '../shared-core/drawing/messages/machine-view.js';
+import type { SetUpsMethod, SetUpsParams } from '../shared-core/drawing/messages/set-ups.js';
 import { abilitiesOf } from './abilities.js';
 import { answering, Moved, type Log } from './answers.js';
 import { ClientSide } from './client-side.js';

@@ -1,4 +1,4 @@
-import type { DrawingReply, FromPage, Subject, ToPage } from '../../shared-core/drawing/messages.js';
+import type { DrawingReply, FromPage, Subject, ToPage } from '../../shared-core/drawing/messages/drawing.js';
 
 // What comes over a message channel or out of a kept state is not trusted to be what its type says. Knows no page and no
 // editor: both sides check with it.
@@ -12,7 +12,7 @@ export const isTextOrNull = (value: unknown): value is string | null => value ==
 /** The steps in which lettering gets smaller. */
 export const NEARER: readonly number[] = [1, 2, 4, 8, 16];
 export const isNearer = (value: unknown): value is number => typeof value === 'number' && NEARER.includes(value);
-const isView = (value: unknown): boolean => value === 'panel' || value === 'sheet';
+const isView = (value: unknown): boolean => value === 'panel' || value === 'all-panels';
 
 export function isSubject(value: unknown): value is Subject {
   return (

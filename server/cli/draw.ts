@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { boreMapScene } from '../../shared-core/drawing/bore-map.js';
-import { toSvg } from '../../shared-core/drawing/svg.js';
+import { boreMapScene } from '../../shared-core/drawing/bore-map/bore-map.js';
+import { toSvg } from '../../shared-core/drawing/render/svg.js';
 import { reason } from '../disk.js';
 import { baseName } from '../files.js';
 import { findingLine, findingsOf } from './check.js';

@@ -1,6 +1,6 @@
 import { IN_SHORT } from '../../shared-core/machining/caution.js';
-import { describe } from '../../shared-core/drawing/hole-table.js';
-import type { Scene } from '../../shared-core/drawing/scene.js';
+import { describe } from '../../shared-core/drawing/bore-map/hole-table.js';
+import type { Scene } from '../../shared-core/drawing/scene/scene.js';
 
 /** A drawing and the file that it was written to, from the page's folder. */
 export interface DrawnPanel {

@@ -1,7 +1,7 @@
 import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel, Point3 } from '../../shared-core/carcass/model.js';
-import { grooveNotes } from '../../shared-core/drawing/bore-map.js';
-import { holeGroups, tableCells, tableHeads } from '../../shared-core/drawing/hole-table.js';
+import { grooveNotes } from '../../shared-core/drawing/bore-map/bore-map.js';
+import { holeGroups, tableCells, tableHeads } from '../../shared-core/drawing/bore-map/hole-table.js';
 import { endWord } from '../../shared-core/drawing/words.js';
 import type { CarcassAnalysis } from '../../shared-core/engine.js';
 import type { Micrometres } from '../../shared-core/length/units.js';

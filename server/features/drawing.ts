@@ -1,7 +1,12 @@
-import { boreMapScene } from '../../shared-core/drawing/bore-map.js';
-import type { DrawableCarcass, DrawingParams, DrawingReply, TextRange } from '../../shared-core/drawing/messages.js';
-import type { Scene, SourceKey } from '../../shared-core/drawing/scene.js';
-import { sheetScene } from '../../shared-core/drawing/sheet.js';
+import { boreMapScene } from '../../shared-core/drawing/bore-map/bore-map.js';
+import type {
+  DrawableCarcass,
+  DrawingParams,
+  DrawingReply,
+  TextRange,
+} from '../../shared-core/drawing/messages/drawing.js';
+import type { Scene, SourceKey } from '../../shared-core/drawing/scene/scene.js';
+import { allPanelsScene } from '../../shared-core/drawing/bore-map/all-panels.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { cursorAt, namesPanels, panelsAt } from '../../shared-core/engine/cursor.js';
 import { offsetOf } from '../text.js';
@@ -80,7 +85,7 @@ function choose(
   // Text about the carcass as a whole leaves the panel that is shown.
   const same = under === undefined || carcass.name === name;
   const asked = same && carcass.carcass?.panels.some((panel) => panel.key === key) === true ? key : null;
-  return { drawable, panel: asked ?? (view === 'sheet' ? null : (carcass.carcass?.panels[0]?.key ?? null)) };
+  return { drawable, panel: asked ?? (view === 'all-panels' ? null : (carcass.carcass?.panels[0]?.key ?? null)) };
 }
 
 function sceneOf(
@@ -98,7 +103,7 @@ function sceneOf(
     note: carcass.spec?.note ?? '',
     unit: analysis.unit,
   };
-  if (view === 'sheet') return sheetScene(drawn, medium);
+  if (view === 'all-panels') return allPanelsScene(drawn, medium);
   const near = typeof nearer === 'number' && nearer >= 1 && nearer <= 64 ? nearer : 1;
   return panel === null ? null : boreMapScene(drawn, panel, medium, near);
 }

@@ -2,7 +2,7 @@ import type {
   MachineStepParams,
   MachineStepReply,
   StepAddress,
-} from '../../shared-core/drawing/machine-view/messages.js';
+} from '../../shared-core/drawing/messages/machine-view.js';
 import { machineScene } from '../../shared-core/drawing/machine-view/view.js';
 import type { Plan } from '../../shared-core/machining/plan/plan.js';
 import type { Plannable } from '../last-plans.js';

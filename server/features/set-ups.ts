@@ -5,8 +5,8 @@ import type {
   SetUpsReply,
   SetUpTotals,
   UnboredHoles,
-} from '../../shared-core/drawing/set-up-messages.js';
-import type { TextRange } from '../../shared-core/drawing/messages.js';
+} from '../../shared-core/drawing/messages/set-ups.js';
+import type { TextRange } from '../../shared-core/drawing/messages/drawing.js';
 import { showLength } from '../../shared-core/length/show.js';
 import type { JobAnalysis } from '../../shared-core/engine.js';
 import { cautionsFor } from '../../shared-core/machining/caution.js';

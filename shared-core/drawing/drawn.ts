@@ -3,8 +3,8 @@ import type { Carcass, Panel } from '../carcass/model.js';
 import type { Place } from '../document/place.js';
 import type { Finding } from '../findings/finding.js';
 import type { Unit } from '../length/units.js';
-import type { SceneFinding, SourceKey } from './scene.js';
-import { sourceKey } from './source.js';
+import type { SceneFinding, SourceKey } from './scene/scene.js';
+import { sourceKey } from './scene/source.js';
 import { tell } from '../words/message.js';
 
 /** What a drawing is made of: one carcass with its bores and what was found in it. */

@@ -1,5 +1,5 @@
 import type { BorePurpose } from '../boring/model.js';
-import type { Point } from './scene.js';
+import type { Point } from './scene/scene.js';
 
 /** What is drawn inside the rim of a bore: each purpose has a pattern of its own, so that none is told by colour alone. */
 export type MarkPart =

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isFromPage, isReply, isSubject, isToPage } from '../../client/webview/guards.js';
-import { boreMapScene } from '../../shared-core/drawing/bore-map.js';
-import type { DrawingReply, FromPage, ToPage } from '../../shared-core/drawing/messages.js';
+import { boreMapScene } from '../../shared-core/drawing/bore-map/bore-map.js';
+import type { DrawingReply, FromPage, ToPage } from '../../shared-core/drawing/messages/drawing.js';
 import { handMade } from '../core/drawing/panels.js';
 
 const subject = { uri: 'file:///a.carcass.yaml', view: 'panel', follow: true, carcass: null, panel: 'left' } as const;
@@ -25,7 +25,7 @@ const toPage: readonly ToPage[] = [
 ];
 const fromPage: readonly FromPage[] = [
   { type: 'ready' },
-  { type: 'subject', view: 'sheet', follow: false, carcass: 'sink', panel: null },
+  { type: 'subject', view: 'all-panels', follow: false, carcass: 'sink', panel: null },
   { type: 'nearer', nearer: 4 },
   { type: 'reveal', source: 'self:0-4' },
 ];

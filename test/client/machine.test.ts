@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { Ticks } from '../../client/machine/ticks.js';
+import { Ticks } from '../../client/panels/machine/ticks.js';
 import { figuresOf, measuredAlike, nextWords } from '../../client/webview/machine/figures.js';
 import { isFromMachinePage, isToMachinePage } from '../../client/webview/machine/guards.js';
 import { findAgain, soundScope, stepsOf, toSetUp, within } from '../../client/webview/machine/order.js';
-import type { ListedRun, ListedSetUp } from '../../shared-core/drawing/set-up-messages.js';
+import type { ListedRun, ListedSetUp } from '../../shared-core/drawing/messages/set-ups.js';
 
 const run = (carcass: string, panel: string, strokes: number, content = `${carcass} ${panel}`): ListedRun => ({
   carcass,

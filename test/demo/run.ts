@@ -6,8 +6,8 @@ import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
 import type { Diagnostic, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
-import type { DrawingMethod, DrawingParams, DrawingReply } from '../../shared-core/drawing/messages.js';
-import { toSvg } from '../../shared-core/drawing/svg.js';
+import type { DrawingMethod, DrawingParams, DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
+import { toSvg } from '../../shared-core/drawing/render/svg.js';
 import { page, type DrawnJob, type DrawnPanel } from '../../server/cli/page.js';
 
 const root = resolve(import.meta.dirname, '..', '..');

@@ -17,6 +17,7 @@ const IN_ORDER: Readonly<Record<string, string>> = {
   'server/good.ts': `${importing('../shared-core/length/good.js')}export * from 'vscode-languageserver/node';\n`,
   'client/good.ts': `import type { good } from '../shared-core/length/good.js';\nexport type Good = typeof good;\n`,
   'client/webview/good.ts': importing('../../shared-core/length/good.js'),
+  'shared-core/drawing/bore-map/good.ts': importing('../../length/good.js'),
   'shared-core/machining/plan/good.ts': importing('../../boring/good.js'),
   'shared-core/machining/replay/good.ts': importing('../../boring/good.js'),
 };
@@ -32,6 +33,13 @@ const FAULTS: readonly (readonly [string, string, string, string])[] = [
   ['a core with a package', 'core-packages', 'shared-core/document/b.ts', 'fast-check'],
   ['a replay that sees the plan', 'replay-knows-no-plan', 'shared-core/machining/replay/a.ts', '../plan/good.js'],
   ['a plan that sees the replay', 'plan-knows-no-replay', 'shared-core/machining/strokes/a.ts', '../replay/good.js'],
+  ['a scene that sees a view', 'scene-knows-no-view', 'shared-core/drawing/scene/a.ts', '../bore-map/good.js'],
+  [
+    'a machine view that sees a bore map',
+    'bore-map-and-machine-view-are-strangers',
+    'shared-core/drawing/machine-view/a.ts',
+    '../bore-map/good.js',
+  ],
   ['a server that sees the client', 'server-sees-core-only', 'server/a.ts', '../client/good.js'],
   ['a server with a package', 'server-packages', 'server/b.ts', 'fast-check'],
   ['a client that sees the server', 'client-sees-no-server', 'client/a.ts', '../server/good.js'],

@@ -22,7 +22,7 @@ import type {
   WorkspaceEdit,
 } from 'vscode-languageserver-protocol';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { DrawingMethod, DrawingParams, DrawingReply } from '../../shared-core/drawing/messages.js';
+import type { DrawingMethod, DrawingParams, DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
 
 export const root = resolve(import.meta.dirname, '..', '..');
 const SERVER = join(root, 'dist', 'server', 'server.cjs');

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { DrawingReply } from '../../shared-core/drawing/messages.js';
+import type { DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
 import { type Client, covered, demo, type Folder } from './client.js';
 import { session } from './session.js';
 
@@ -45,10 +45,10 @@ test('a carcass and a panel by name, and the first where the names are unknown',
   });
 });
 
-test('a sheet of the whole carcass', async () => {
-  const sheet = drawn(await client.drawing({ uri, view: 'sheet', position: client.at(uri, 'plates') }));
-  expect(sheet.scene.view).toBe('sheet');
-  expect(sheet.panel).toBeNull();
+test('all panels of a carcass', async () => {
+  const all = drawn(await client.drawing({ uri, view: 'all-panels', position: client.at(uri, 'plates') }));
+  expect(all.scene.view).toBe('all-panels');
+  expect(all.panel).toBeNull();
 });
 
 test('every bore leads back to the text that causes it', async () => {

@@ -3,8 +3,8 @@ import type {
   MachineStepMethod,
   MachineStepParams,
   MachineStepReply,
-} from '../../shared-core/drawing/machine-view/messages.js';
-import type { SetUpsMethod, SetUpsReply } from '../../shared-core/drawing/set-up-messages.js';
+} from '../../shared-core/drawing/messages/machine-view.js';
+import type { SetUpsMethod, SetUpsReply } from '../../shared-core/drawing/messages/set-ups.js';
 import { type Client, covered, demo, type Folder } from './client.js';
 import { session } from './session.js';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { ListedSetUp, SetUpsMethod, SetUpsReply } from '../../shared-core/drawing/set-up-messages.js';
+import type { ListedSetUp, SetUpsMethod, SetUpsReply } from '../../shared-core/drawing/messages/set-ups.js';
 import { type Client, covered, demo, type Folder } from './client.js';
 import { session } from './session.js';
 

@@ -1,5 +1,5 @@
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
-import { h, say } from '../dom.js';
+import { h, say } from '../page/dom.js';
 import { figuresOf } from './figures.js';
 import type { OrderedStep } from './order.js';
 

@@ -1,13 +1,13 @@
-import { placeCard } from '../card.js';
-import { listenToPointer, nearestTo, type Round } from '../pointer.js';
-import { ZoomBar } from '../zoom-bar.js';
+import { placeCard } from '../page/card.js';
+import { listenToPointer, nearestTo, type Round } from '../page/pointer.js';
+import { ZoomBar } from '../page/zoom-bar.js';
 import { sentence } from '../../../shared-core/drawing/words.js';
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
-import type { Point } from '../../../shared-core/drawing/scene.js';
-import { sceneNodes } from '../../../shared-core/drawing/svg-tree.js';
-import { h, say } from '../dom.js';
-import { patch } from '../patch.js';
-import { Viewport, type Place } from '../viewport.js';
+import type { Point } from '../../../shared-core/drawing/scene/scene.js';
+import { sceneNodes } from '../../../shared-core/drawing/render/svg-tree.js';
+import { h, say } from '../page/dom.js';
+import { patch } from '../page/patch.js';
+import { Viewport, type Place } from '../page/viewport.js';
 import { KEY_WORDS } from './signs.js';
 
 export interface MachineBoardActions {

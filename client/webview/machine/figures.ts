@@ -1,4 +1,4 @@
-import type { ListedSetUp, SetUpSetting } from '../../../shared-core/drawing/set-up-messages.js';
+import type { ListedSetUp, SetUpSetting } from '../../../shared-core/drawing/messages/set-ups.js';
 import { sentence, stopCalled } from '../../../shared-core/drawing/words.js';
 import type { OrderedStep } from './order.js';
 

@@ -4,8 +4,8 @@ import type {
   MachineSubject,
   StepAddress,
   ToMachinePage,
-} from '../../../shared-core/drawing/machine-view/messages.js';
-import type { SetUpsReply } from '../../../shared-core/drawing/set-up-messages.js';
+} from '../../../shared-core/drawing/messages/machine-view.js';
+import type { SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
 import { isNearer, isRecord, isTextOrNull } from '../guards.js';
 
 // As in the preview: what comes over a channel or out of a kept state is not trusted to be what its type says.

@@ -1,7 +1,7 @@
-import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../shared-core/drawing/set-up-messages.js';
+import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
 import { listed } from '../../../shared-core/findings/words.js';
 import { sentence, stopCalled } from '../../../shared-core/drawing/words.js';
-import { h, say } from '../dom.js';
+import { h, say } from '../page/dom.js';
 import { measuredAlike } from './figures.js';
 
 export interface ListActions {

@@ -1,22 +1,25 @@
 import type {
+  FromMachinePage,
   MachineStepReply,
   MachineSubject,
   StepAddress,
-} from '../../../shared-core/drawing/machine-view/messages.js';
-import type { ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/set-up-messages.js';
-import { h, say } from '../dom.js';
+} from '../../../shared-core/drawing/messages/machine-view.js';
+import type { ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
+import { h, say } from '../page/dom.js';
 import { NEARER } from '../guards.js';
-import { ARROWS } from '../pointer.js';
-import { readPlace, type Place } from '../viewport.js';
+import { ARROWS } from '../page/pointer.js';
+import { readPlace, type Place } from '../page/viewport.js';
 import { Bar, type Go, type Standing } from './bar.js';
 import { MachineBoard } from './board.js';
-import { editor } from './editor.js';
+import { editorSide } from '../page/editor.js';
 import { isMachineSubject, isStepAddress, isToMachinePage } from './guards.js';
 import { nextWords } from './figures.js';
 import { SetUpList } from './list.js';
 import { findAgain, isSameStep, soundScope, stepsOf, toSetUp, within, type OrderedStep } from './order.js';
 import { ScopePicker } from './scope.js';
 import { Legend } from './signs.js';
+
+const editor = editorSide<FromMachinePage>();
 
 /** What comes back when the editor shows the page again. */
 interface State {

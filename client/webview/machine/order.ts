@@ -1,5 +1,5 @@
-import type { StepAddress } from '../../../shared-core/drawing/machine-view/messages.js';
-import type { ListedRun, ListedSetUp } from '../../../shared-core/drawing/set-up-messages.js';
+import type { StepAddress } from '../../../shared-core/drawing/messages/machine-view.js';
+import type { ListedRun, ListedSetUp } from '../../../shared-core/drawing/messages/set-ups.js';
 
 /** One stroke in the order of the job. */
 export interface OrderedStep extends StepAddress {

@@ -1,7 +1,7 @@
 import type { MachineScene, Sign } from '../../../shared-core/drawing/machine-view/scene.js';
-import type { SvgNode } from '../../../shared-core/drawing/svg-tree.js';
-import { h } from '../dom.js';
-import { patch } from '../patch.js';
+import type { SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
+import { h } from '../page/dom.js';
+import { patch } from '../page/patch.js';
 
 const circle = (name: string, r: number, line = ''): SvgNode => ({
   tag: 'circle',

@@ -1,9 +1,9 @@
 import type { Unit } from '../../length/units.js';
-import { boxOf, grow } from '../boxes.js';
-import { runningDimension } from '../dimensions.js';
+import { boxOf, grow } from '../scene/boxes.js';
+import { runningDimension } from '../scene/dimensions.js';
 import { figure } from '../../length/show.js';
-import type { Box } from '../scene.js';
-import { mm } from '../view.js';
+import type { Box } from '../scene/scene.js';
+import { mm } from '../scene/scale.js';
 import type { Stage } from './stage.js';
 import { corners } from './table.js';
 

@@ -1,10 +1,10 @@
 import type { Unit } from '../../length/units.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
 import type { Stroke } from '../../machining/replay/bore.js';
-import { boxOf } from '../boxes.js';
+import { boxOf } from '../scene/boxes.js';
 import { figure } from '../../length/show.js';
-import { textWidth } from '../lettering.js';
-import type { Box, Point } from '../scene.js';
+import { textWidth } from '../scene/lettering.js';
+import type { Box, Point } from '../scene/scene.js';
 import { isSameLay, type Stage } from './stage.js';
 import { turnOf } from './words.js';
 

@@ -1,12 +1,12 @@
 import { isFace } from '../../boring/surface.js';
 import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
-import { boxOf, contains, grow, overlap } from '../boxes.js';
+import { boxOf, contains, grow, overlap } from '../scene/boxes.js';
 import type { Drawn } from '../drawn.js';
-import { aboutBore } from '../hole-table.js';
-import { textBox, textWidth } from '../lettering.js';
-import type { Box, Point, TextShape } from '../scene.js';
-import { mm } from '../view.js';
+import { aboutBore } from '../about-bore.js';
+import { textBox, textWidth } from '../scene/lettering.js';
+import type { Box, Point, TextShape } from '../scene/scene.js';
+import { mm } from '../scene/scale.js';
 import { edgeWord, endWord, sentence, surfaceWord } from '../words.js';
 import type { SceneHole } from './scene.js';
 import type { Stage } from './stage.js';

@@ -1,5 +1,5 @@
 import type { Unit } from '../../length/units.js';
-import type { Box, Shape } from '../scene.js';
+import type { Box, Shape } from '../scene/scene.js';
 
 /**
  * One stroke as the operator sees it: the table from above, he stands at the lower edge of the page. Coordinates are

@@ -1,10 +1,10 @@
 import { isFace } from '../../boring/surface.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Step } from '../../machining/setup-sheet.js';
-import { around, boxOf } from '../boxes.js';
-import { Pen } from '../pen.js';
-import type { Box, Point } from '../scene.js';
-import { mm } from '../view.js';
+import { around, boxOf } from '../scene/boxes.js';
+import { Pen } from '../scene/pen.js';
+import type { Box, Point } from '../scene/scene.js';
+import { mm } from '../scene/scale.js';
 import { Interrupted, kept, type Stretch } from './interrupted.js';
 import type { Acted } from './strokes.js';
 

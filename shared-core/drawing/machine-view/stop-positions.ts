@@ -1,8 +1,8 @@
 import type { Unit } from '../../length/units.js';
-import { boxOf } from '../boxes.js';
+import { boxOf } from '../scene/boxes.js';
 import { figure } from '../../length/show.js';
-import { textWidth } from '../lettering.js';
-import type { Point } from '../scene.js';
+import { textWidth } from '../scene/lettering.js';
+import type { Point } from '../scene/scene.js';
 import { BAR, type Stage } from './stage.js';
 
 const FIRST = 6;

@@ -1,6 +1,6 @@
-import { around, boxOf, grow, overlap } from '../boxes.js';
-import { textBox, textWidth } from '../lettering.js';
-import type { Box, Point } from '../scene.js';
+import { around, boxOf, grow, overlap } from '../scene/boxes.js';
+import { textBox, textWidth } from '../scene/lettering.js';
+import type { Box, Point } from '../scene/scene.js';
 import { BAR, HANDS_CLEAR, STOP_LONG, type Stage } from './stage.js';
 import { unionOutline } from './union.js';
 

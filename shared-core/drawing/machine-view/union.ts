@@ -1,4 +1,4 @@
-import type { Box, Point } from '../scene.js';
+import type { Box, Point } from '../scene/scene.js';
 
 /** Outline of the union of boxes, as closed loops of square corners; holes in it are loops of their own. */
 export function unionOutline(boxes: readonly Box[]): Point[][] {

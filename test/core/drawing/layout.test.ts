@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { widestRoom } from '../../../shared-core/drawing/dimensions.js';
-import { crosses } from '../../../shared-core/drawing/boxes.js';
+import { widestRoom } from '../../../shared-core/drawing/scene/dimensions.js';
+import { crosses } from '../../../shared-core/drawing/scene/boxes.js';
 import { figure, showLength } from '../../../shared-core/length/show.js';
-import { listFigures } from '../../../shared-core/drawing/hole-table.js';
-import { fitText, textWidth } from '../../../shared-core/drawing/lettering.js';
-import { scaleFor } from '../../../shared-core/drawing/bore-map.js';
-import { spread } from '../../../shared-core/drawing/spread.js';
+import { listFigures } from '../../../shared-core/drawing/bore-map/hole-table.js';
+import { fitText, textWidth } from '../../../shared-core/drawing/scene/lettering.js';
+import { scaleFor } from '../../../shared-core/drawing/scene/scale.js';
+import { spread } from '../../../shared-core/drawing/scene/spread.js';
 import { um } from './panels.js';
 
 describe('spread', () => {

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { contains, overlap } from '../../../shared-core/drawing/boxes.js';
+import { contains, overlap } from '../../../shared-core/drawing/scene/boxes.js';
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';
-import { textBox } from '../../../shared-core/drawing/lettering.js';
+import { textBox } from '../../../shared-core/drawing/scene/lettering.js';
 import { Interrupted, kept } from '../../../shared-core/drawing/machine-view/interrupted.js';
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
 import { turnOf } from '../../../shared-core/drawing/machine-view/words.js';
 import { unionOutline } from '../../../shared-core/drawing/machine-view/union.js';
 import { machineScene } from '../../../shared-core/drawing/machine-view/view.js';
-import type { Box, CircleShape, PathShape, Shape, TextShape } from '../../../shared-core/drawing/scene.js';
+import type { Box, CircleShape, PathShape, Shape, TextShape } from '../../../shared-core/drawing/scene/scene.js';
 import { Engine } from '../../../shared-core/engine.js';
 import type { TableLayout } from '../../../shared-core/machining/replay/layout.js';
 import type { SetUp, Step } from '../../../shared-core/machining/setup-sheet.js';
@@ -125,7 +125,7 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
   it('has the hole of each bit under that bit, and no other hole as made now', () => {
     for (const { name, setUp, step, scene } of all) {
       const now = scene.holes.filter(({ state }) => state === 'now');
-      // What the sheet claims is what the replay drew.
+      // What the set-up sheet claims is what the replay drew.
       expect(now.map(({ bore }) => bore).sort(), name).toEqual(step.holes.map(({ bore }) => bore).sort());
       if (setUp.machine.kind === 'horizontal') continue;
       const shapes = byKey(scene);

@@ -2,14 +2,15 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Bore } from '../../../shared-core/boring/model.js';
 import type { Axis, Panel } from '../../../shared-core/carcass/model.js';
-import { boreMapScene, shapeBox } from '../../../shared-core/drawing/bore-map.js';
-import { contains, grow, overlap } from '../../../shared-core/drawing/boxes.js';
+import { boreMapScene } from '../../../shared-core/drawing/bore-map/bore-map.js';
+import { shapeBox } from '../../../shared-core/drawing/scene/extent.js';
+import { contains, grow, overlap } from '../../../shared-core/drawing/scene/boxes.js';
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';
-import { describe as inWords } from '../../../shared-core/drawing/hole-table.js';
-import { textBox } from '../../../shared-core/drawing/lettering.js';
-import type { BoreShape, Box, CircleShape, Scene, TextShape } from '../../../shared-core/drawing/scene.js';
-import { sheetScene } from '../../../shared-core/drawing/sheet.js';
-import { toSvg } from '../../../shared-core/drawing/svg.js';
+import { describe as inWords } from '../../../shared-core/drawing/bore-map/hole-table.js';
+import { textBox } from '../../../shared-core/drawing/scene/lettering.js';
+import type { BoreShape, Box, CircleShape, Scene, TextShape } from '../../../shared-core/drawing/scene/scene.js';
+import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
+import { toSvg } from '../../../shared-core/drawing/render/svg.js';
 import { demoShop, demoText, drawnOf } from './demo.js';
 import { bore, handMade, um, unmatched } from './panels.js';
 
@@ -34,11 +35,11 @@ interface Drawing {
 let all: readonly Drawing[] = [];
 const scenes = (): readonly Drawing[] => all;
 
-/** Every bore map and sheet of the demo jobs, on paper and on the screen. */
+/** Every bore map of the demo jobs and the drawings of all panels, on paper and on the screen. */
 function* everyScene(): Generator<Drawing> {
   for (const one of drawn) {
     for (const medium of ['paper', 'screen'] as const) {
-      yield { what: `${one.name}, ${medium}`, scene: sheetScene(one, medium), one, panel: null };
+      yield { what: `${one.name}, ${medium}`, scene: allPanelsScene(one, medium), one, panel: null };
       for (const panel of one.carcass.panels) {
         yield {
           what: `${one.name}, ${panel.key}, ${medium}`,
@@ -183,7 +184,7 @@ describe('bore maps of the demo jobs', () => {
     let circles = 0;
     let lines = 0;
     for (const { what, scene } of scenes()) {
-      if (scene.view === 'sheet') continue;
+      if (scene.view === 'all-panels') continue;
       lines += scene.table.length;
       const rings = scene.shapes.filter(
         (shape): shape is CircleShape => shape.kind === 'circle' && shape.class === 'number',
@@ -244,7 +245,7 @@ describe('bore maps of the demo jobs', () => {
         .map((side) => side / scene.scale)
         .sort((a, b) => b - a);
       expect(long, what).toBeLessThan(297);
-      if (scene.view === 'sheet') expect(short, what).toBeLessThan(210);
+      if (scene.view === 'all-panels') expect(short, what).toBeLessThan(210);
     }
   });
 });
@@ -353,7 +354,7 @@ describe('a bore map', () => {
     ]);
     const right = boreMapScene(handMade([unmatched]), 'right')!;
     expect(right.findings).toEqual([]);
-    expect(sheetScene(handMade([unmatched])).findings).toHaveLength(1);
+    expect(allPanelsScene(handMade([unmatched])).findings).toHaveLength(1);
   });
 
   it('flags a row that a finding concerns once, and rings all of it', () => {
@@ -442,7 +443,7 @@ describe('a bore map of any carcass', () => {
         if (c.height !== null) lines.push(`    height: ${c.height} mm`);
         lines.push(`    fixed-shelves: ${c.fixed}`, `    loose-shelves: ${c.loose}`, `    dividers: ${c.dividers}`);
         for (const one of drawnOf(lines.join('\n'), shop)) {
-          const scene = sheetScene(one, 'screen');
+          const scene = allPanelsScene(one, 'screen');
           expect(
             boresIn(scene)
               .map(({ bore: id }) => id)
@@ -462,11 +463,11 @@ describe('a bore map of any carcass', () => {
   });
 });
 
-describe('a sheet', () => {
+describe('all panels of a carcass', () => {
   it('shows every panel once, to one scale, none over another', () => {
     for (const one of drawn) {
       for (const medium of ['paper', 'screen'] as const) {
-        const scene = sheetScene(one, medium);
+        const scene = allPanelsScene(one, medium);
         const cells = new Map<string, Box>();
         for (const shape of scene.shapes) {
           const box = shapeBox(shape, scene.scale);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { boreMapScene } from '../../../shared-core/drawing/bore-map.js';
+import { boreMapScene } from '../../../shared-core/drawing/bore-map/bore-map.js';
 import { markOf } from '../../../shared-core/drawing/marks.js';
-import { sheetScene } from '../../../shared-core/drawing/sheet.js';
-import { toSvg } from '../../../shared-core/drawing/svg.js';
+import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
+import { toSvg } from '../../../shared-core/drawing/render/svg.js';
 import type { BorePurpose } from '../../../shared-core/boring/model.js';
 import { demoShop, demoText, drawnOf } from './demo.js';
 import { handMade, unmatched } from './panels.js';
@@ -64,11 +64,11 @@ describe('an SVG file', () => {
   const scene = boreMapScene(handMade([unmatched]), 'left')!;
   const root = readXml(toSvg(scene));
 
-  it('is well-formed for every panel and sheet of the demo jobs', () => {
+  it('is well-formed for every panel and carcass of the demo jobs', () => {
     const shop = demoShop();
     let files = 0;
     for (const one of ['kitchen', 'studio'].flatMap((job) => drawnOf(demoText(`${job}.carcass.yaml`), shop))) {
-      for (const drawing of [sheetScene(one), ...one.carcass.panels.map(({ key }) => boreMapScene(one, key)!)]) {
+      for (const drawing of [allPanelsScene(one), ...one.carcass.panels.map(({ key }) => boreMapScene(one, key)!)]) {
         expect(readXml(toSvg(drawing)).tag).toBe('svg');
         files += 1;
       }
@@ -119,7 +119,7 @@ describe('an SVG file', () => {
 
   it('stays well-formed whatever a carcass is called', () => {
     const name = 'a<b>&"c" ]]> \u0007\uD800 ünïcödé 棚';
-    const hostile = readXml(toSvg(sheetScene({ ...handMade(), name })));
+    const hostile = readXml(toSvg(allPanelsScene({ ...handMade(), name })));
     expect(hostile.children[0]!.text).toBe('a<b>&"c" ]]>  ünïcödé 棚');
   });
 

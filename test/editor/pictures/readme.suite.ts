@@ -55,11 +55,11 @@ suite('pictures', () => {
     await pressKey('Escape');
   });
 
-  test('a sheet of every panel', async () => {
+  test('every panel of a carcass', async () => {
     await cursorAt('kitchen.carcass.yaml', 'bench-drawers:');
-    await vscode.commands.executeCommand('borewright.showSheet');
+    await vscode.commands.executeCommand('borewright.showAllPanels');
     await drawn('bench-drawers');
-    await screenshot('carcass-sheet');
+    await screenshot('all-panels');
   });
 
   test('a finding and its repairs', async () => {

@@ -294,14 +294,14 @@ if (driverAvailable) {
       await shows('the mark to go', ({ stale }) => stale === '');
     });
 
-    test('a sheet shows every panel, and findings with their bores', async () => {
+    test('all panels of a carcass are shown, and findings with their bores', async () => {
       const editor = await preview(
         JOB.replace('[297]', '[300]'),
         'kind: base\n    width: 600\n    fixed',
-        'borewright.showSheet',
+        'borewright.showAllPanels',
       );
       const shown = await shows(
-        'the finding on the sheet',
+        'the finding beside all panels',
         ({ title, findings }) => title === 'right-base' && findings.includes('shelf-off-grid'),
       );
       const panels = await evaluateInWebview(DRAWING, () =>
@@ -359,9 +359,9 @@ if (driverAvailable) {
         assert.notEqual(colours.bore, colours.paper);
         assert.ok(statSync(await screenshot(`preview-${theme}`)).size > 20_000);
       }
-      await vscode.commands.executeCommand('borewright.showSheet');
-      await shows('the sheet', ({ title }) => title === 'right-base');
-      await screenshot('preview-sheet');
+      await vscode.commands.executeCommand('borewright.showAllPanels');
+      await shows('all panels', ({ title }) => title === 'right-base');
+      await screenshot('preview-all-panels');
       await setTheme('dark');
     });
 

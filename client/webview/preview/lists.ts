@@ -1,0 +1,134 @@
+import { tableCells } from '../../../shared-core/drawing/bore-map/hole-table.js';
+import type { HoleLine, Scene, SceneFinding, SourceKey } from '../../../shared-core/drawing/scene/scene.js';
+import { patternNodes } from '../../../shared-core/drawing/render/svg-tree.js';
+import { h } from '../page/dom.js';
+import { patch } from '../page/patch.js';
+
+export interface ListActions {
+  /** The reader wants to see the text that a line comes from. */
+  readonly reveal: (source: SourceKey) => void;
+  /** The reader points at a line: its bores are to be shown; none where he points away. */
+  readonly point: (bores: readonly string[]) => void;
+}
+
+const WORDS = { error: 'Error', warning: 'Warning', info: 'Note' } as const;
+
+/** After the number: count, face, u, v, diameter, depth, use. Lists of places may be broken into lines. */
+const COLUMNS = ['', 'whole', 'places across', 'places', '', '', 'use'];
+
+/** Findings, hole table and notes under the drawing: all that it shows, as text. Rebuilt only where its content differs. */
+export class Lists {
+  readonly element: HTMLElement;
+  private readonly findings = h('section', { class: 'findings', 'aria-label': 'Findings' });
+  private readonly holes = h('section', { class: 'holes', 'aria-label': 'Hole table' });
+  private readonly notes = h('section', { class: 'notes', 'aria-label': 'Notes' });
+  private shown = ['', '', ''];
+
+  constructor(private readonly actions: ListActions) {
+    this.element = h('div', { class: 'lists' }, this.findings, this.holes, this.notes);
+  }
+
+  show(scene: Scene): void {
+    const parts = [
+      { host: this.findings, content: scene.findings, make: () => this.findingList(scene.findings) },
+      { host: this.holes, content: [scene.heads, scene.table], make: () => this.holeTable(scene) },
+      {
+        host: this.notes,
+        content: scene.notes,
+        make: () => [h('ul', {}, ...scene.notes.map((note) => h('li', {}, note)))],
+      },
+    ];
+    parts.forEach(({ host, content, make }, index) => {
+      const text = JSON.stringify(content);
+      if (this.shown[index] === text) return;
+      this.shown[index] = text;
+      const focused =
+        document.activeElement instanceof HTMLElement && host.contains(document.activeElement)
+          ? document.activeElement.dataset.key
+          : undefined;
+      host.replaceChildren(...make());
+      if (focused !== undefined) host.querySelector<HTMLElement>(`[data-key="${CSS.escape(focused)}"]`)?.focus();
+    });
+  }
+
+  private findingList(findings: readonly SceneFinding[]): Node[] {
+    if (findings.length === 0) return [h('p', { class: 'clean' }, 'No findings here.')];
+    const items = findings.map((finding) => {
+      const button = h(
+        'button',
+        { type: 'button', class: 'finding-line', 'data-key': finding.key },
+        h('span', { class: `gravity ${finding.severity}` }, WORDS[finding.severity]),
+        h('span', { class: 'message' }, finding.message),
+        h('span', { class: 'rule' }, finding.rule),
+      );
+      this.wire(button, finding.bores, finding.source);
+      return h('li', {}, button);
+    });
+    return [h('h2', {}, findings.length === 1 ? '1 finding' : `${findings.length} findings`), h('ul', {}, ...items)];
+  }
+
+  private holeTable(scene: Scene): Node[] {
+    if (scene.table.length === 0) return [h('p', { class: 'clean' }, 'No bores in this panel.')];
+    const ofAll = scene.view === 'all-panels';
+    const heads = ofAll ? ['Panel', ...scene.heads] : scene.heads;
+    const rows = scene.table.map((line) => {
+      const [number, ...cells] = tableCells(line);
+      const button = h(
+        'button',
+        { type: 'button', 'data-key': `line-${line.number}`, 'aria-label': `Line ${number!}: show in the text` },
+        signOf(line),
+        h('span', {}, number!),
+      );
+      const row = h(
+        'tr',
+        { 'data-line': number! },
+        ...(ofAll ? [h('td', { class: 'whole' }, line.panel)] : []),
+        h('th', { scope: 'row' }, button),
+        ...cells.map((cell, index) => h('td', { class: COLUMNS[index] ?? null }, cell)),
+      );
+      this.wire(row, line.bores, line.source);
+      return row;
+    });
+    return [
+      h('h2', {}, 'Holes'),
+      h(
+        'table',
+        { class: ofAll ? 'of-all-panels' : null },
+        h('caption', { class: 'unseen' }, `Holes of ${scene.title}`),
+        h('thead', {}, h('tr', {}, ...heads.map((head) => h('th', { scope: 'col' }, head)))),
+        h('tbody', {}, ...rows),
+      ),
+    ];
+  }
+
+  private wire(element: HTMLElement, bores: readonly string[], source: SourceKey): void {
+    element.addEventListener('click', () => this.actions.reveal(source));
+    for (const event of ['mouseenter', 'focusin']) element.addEventListener(event, () => this.actions.point(bores));
+    for (const event of ['mouseleave', 'focusout']) element.addEventListener(event, () => this.actions.point([]));
+  }
+}
+
+/** The sign by which a bore of this kind is known on the drawing. */
+function signOf(line: HoleLine): SVGSVGElement {
+  const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  for (const [name, value] of Object.entries({
+    viewBox: '-7 -7 14 14',
+    width: '14',
+    height: '14',
+    'aria-hidden': 'true',
+    class: 'sign',
+  }))
+    svg.setAttribute(name, value);
+  patch(svg, [
+    {
+      tag: 'g',
+      key: 'sign',
+      attributes: { class: `bore bore-${line.purpose}` },
+      children: [
+        { tag: 'circle', key: 'rim', attributes: { class: 'rim', r: '6' }, children: [] },
+        ...patternNodes(line.purpose, 6),
+      ],
+    },
+  ]);
+  return svg;
+}

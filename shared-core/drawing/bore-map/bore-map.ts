@@ -1,0 +1,134 @@
+import { IN_SHORT } from '../../machining/caution.js';
+import { listed } from '../../findings/words.js';
+import type { Bore } from '../../boring/model.js';
+import type { Panel } from '../../carcass/model.js';
+import { figure, showLength } from '../../length/show.js';
+import type { Unit } from '../../length/units.js';
+import { grow } from '../scene/boxes.js';
+import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from '../drawn.js';
+import { holeGroups, tableHeads } from './hole-table.js';
+import { placeNumbers } from './numbers.js';
+import { drawDimensions } from './panel-dimensions.js';
+import { drawEdgeNames, drawEndNames, drawFaceName, drawReferenceEnd } from './panel-names.js';
+import { drawPanel, shownEnds } from './panel-shapes.js';
+import { Pen } from '../scene/pen.js';
+import type { Fact, Medium, Scene } from '../scene/scene.js';
+import { frameOf } from '../scene/extent.js';
+import { mm, scaleFor } from '../scene/scale.js';
+import { PanelView } from './panel-view.js';
+import { edgeWord, endWord, sentence, surfaceWord } from '../words.js';
+
+/** The longest side of a panel on paper, in millimetres; chosen so that a bore map with its dimensions goes on an A4 page. */
+const LARGEST = 220;
+/** Room between a panel and the views of its ends, in millimetres of paper. */
+const GAP = 9;
+
+/** Longest side of a panel, in lettering millimetres, where lettering is to be read in a pane of the editor. */
+const LARGEST_ON_SCREEN = 90;
+
+/**
+ * The bore map of one panel; null where the carcass has no such panel. The panel itself always lies in the same place, its
+ * face's top left corner at (0, 0).
+ * @param nearer on a screen: lettering and all that is measured in it so many times smaller, for a reader who has zoomed in
+ */
+export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'paper', nearer = 1): Scene | null {
+  const panel = drawn.carcass.panels.find(({ key }) => key === panelKey);
+  if (panel === undefined) return null;
+  const bores = boresOf(drawn, panel);
+  const seen = faceToShow(bores);
+  const longest = Math.max(mm(panel.length), mm(panel.width));
+  const scale = medium === 'paper' ? scaleFor(longest, LARGEST) : longest / LARGEST_ON_SCREEN / nearer;
+  const pen = new Pen(panel.key, scale);
+  const view = new PanelView(panel, seen, pen.paper(GAP));
+  const sources = new Sources();
+  const groups = holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit);
+  const findings = findingsFor(drawn, [panel], sources);
+  drawPanel(pen, view, drawn, groups, findings, sources);
+  drawEdgeNames(pen, view, bores.length > 0);
+  drawDimensions(pen, view, drawn, bores);
+  drawEndNames(pen, view, bores);
+  placeNumbers(pen, view, groups);
+  if (bores.length > 0) drawReferenceEnd(pen, view, shownEnds(bores).includes('reference-end'));
+  drawFaceName(pen, view);
+  const shapes = pen.painted();
+  return {
+    view: 'panel',
+    carcass: drawn.name,
+    panel: panel.key,
+    title: `${drawn.name}, ${panel.key}`,
+    facts: factsOf(panel, drawn),
+    caption: captionOf(view),
+    unit: drawn.unit,
+    scale,
+    frame: grow(frameOf(shapes, scale), pen.paper(4)),
+    shapes,
+    heads: tableHeads(drawn.unit, endWord(panel, 'reference-end'), shownEnds(bores).length > 0),
+    table: groups.map(({ line }) => line),
+    findings,
+    notes: notesOf(view, drawn, bores),
+    sources: sources.record(),
+  };
+}
+
+/** '720 × 560 × 16 mm': finished length, width and thickness. */
+export function sizeText(panel: Panel, drawn: Drawn): string {
+  const { unit } = drawn;
+  return `${figure(panel.length, unit)} × ${figure(panel.width, unit)} × ${showLength(panel.thickness, unit)}`;
+}
+
+function factsOf(panel: Panel, drawn: Drawn): Fact[] {
+  const { unit } = drawn;
+  const cut = `${figure(panel.cutLength, unit)} × ${showLength(panel.cutWidth, unit)}`;
+  const banded = bandedEdges(panel);
+  return [
+    { word: 'Finished', value: sizeText(panel, drawn) },
+    { word: 'Cut', value: cut },
+    { word: 'Board', value: panel.board.name },
+    { word: 'Banded', value: banded === '' ? 'no edge' : banded },
+  ];
+}
+
+/** 'front edge with band-1', edges of one band together. */
+export function bandedEdges(panel: Panel): string {
+  const byBand = new Map<string, string[]>();
+  for (const edge of ['front', 'back', 'reference-end', 'far-end'] as const) {
+    const band = panel.bands[edge];
+    if (band !== null) byBand.set(band.name, [...(byBand.get(band.name) ?? []), edgeWord(panel, edge)]);
+  }
+  return [...byBand].map(([band, edges]) => `${listed(edges)} with ${band}`).join('; ');
+}
+
+function captionOf(view: PanelView): string {
+  const side = (sign: 1 | -1): string => (sign > 0 ? 'on the right' : 'on the left');
+  const front = view.upright ? side(view.frontward) : 'toward you';
+  const reference = view.upright ? 'down' : side(view.referenceward);
+  return `${sentence(surfaceWord(view.panel, view.seen))} up; front edge ${front}, ${endWord(view.panel, 'reference-end')} ${reference}.`;
+}
+
+function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[] {
+  const { panel, seen } = view;
+  const { unit } = drawn;
+  const other = seen === 'inside' ? 'outside' : 'inside';
+  const notes = [...ownNote(drawn), ...grooveNotes(panel, unit)];
+  if (bores.some(({ face, through }) => face === other && !through))
+    notes.push(`Dashed circles are bored from the ${other} face.`);
+  if (shownEnds(bores).length > 0)
+    notes.push(`Ends are folded out; across them, figures count from the ${surfaceWord(panel, 'outside')}.`);
+  notes.push(
+    `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${endWord(panel, 'reference-end')}.`,
+  );
+  if (bores.length > 0) notes.push(IN_SHORT);
+  return notes;
+}
+
+/** Where each groove or rebate of a panel runs, one sentence each. */
+export function grooveNotes(panel: Panel, unit: Unit): readonly string[] {
+  return panel.grooves.map(({ from, to, depth }) => {
+    const kind = to >= panel.width ? 'Rebate' : 'Groove';
+    const run = `${figure(from, unit)} to ${showLength(to, unit)} from the front edge`;
+    return `${kind} on the inside face, ${run}, ${showLength(depth, unit)} deep.`;
+  });
+}
+
+/** The remark that the job has for the carcass. */
+export const ownNote = ({ note = '' }: Drawn): readonly string[] => (note === '' ? [] : [`Note: ${note}`]);

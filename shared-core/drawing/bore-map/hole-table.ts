@@ -1,0 +1,120 @@
+import type { Bore, BoreMap, Surface } from '../../boring/model.js';
+import type { Carcass, Panel } from '../../carcass/model.js';
+import { figure } from '../../length/show.js';
+import type { Micrometres, Unit } from '../../length/units.js';
+import type { HoleLine, Scene } from '../scene/scene.js';
+import { sourceKey } from '../scene/source.js';
+import { useOf } from '../about-bore.js';
+import { faceWord } from '../words.js';
+
+const FACE_ORDER: readonly Surface[] = ['inside', 'outside', 'reference-end', 'far-end'];
+
+/** Bores of one panel that are alike and belong together, in the order of v, then u. */
+export interface HoleGroup {
+  readonly line: HoleLine;
+  readonly bores: readonly Bore[];
+}
+
+/**
+ * The bores of a panel, grouped into the lines of its hole table: by joint or row, face, diameter, depth and purpose.
+ * Independent of the order in which the bore map lists them. Every bore is in exactly one group.
+ */
+export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit: Unit): readonly HoleGroup[] {
+  const groups = new Map<string, Bore[]>();
+  for (const bore of boring.bores) {
+    if (bore.panel !== panel.key) continue;
+    const key = [bore.group, bore.face, bore.diameter, bore.depth, bore.through, bore.purpose].join('|');
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [bore]);
+    else group.push(bore);
+  }
+  const sorted = [...groups.entries()].map(([key, bores]) => ({ key, bores: bores.sort(byPlace) }));
+  sorted.sort((a, b) => compareGroups(a.bores[0]!, b.bores[0]!) || (a.key < b.key ? -1 : 1));
+  return sorted.map(({ bores }, index) => {
+    const first = bores[0]!;
+    const [u, v] = placesOf(bores, unit);
+    return {
+      bores,
+      line: {
+        number: index + 1,
+        panel: panel.key,
+        count: bores.length,
+        face: faceWord(panel, first.face),
+        u,
+        v,
+        diameter: figure(first.diameter, unit),
+        depth: first.through ? 'through' : figure(first.depth, unit),
+        purpose: first.purpose,
+        use: useOf(carcass, boring, panel, first),
+        bores: bores.map(({ id }) => id),
+        source: sourceKey(first.place),
+      },
+    };
+  });
+}
+
+function byPlace(a: Bore, b: Bore): number {
+  return a.v - b.v || a.u - b.u || (a.id < b.id ? -1 : 1);
+}
+
+/** Joints before rows, face by face, from the reference end. */
+function compareGroups(a: Bore, b: Bore): number {
+  return (
+    Number(a.purpose === 'row') - Number(b.purpose === 'row') ||
+    FACE_ORDER.indexOf(a.face) - FACE_ORDER.indexOf(b.face) ||
+    byPlaceOnly(a, b)
+  );
+}
+function byPlaceOnly(a: Bore, b: Bore): number {
+  return a.v - b.v || a.u - b.u;
+}
+
+/** The u and the v of a group: one figure where all share it, else a list. */
+function placesOf(bores: readonly Bore[], unit: Unit): [string, string] {
+  const us = ascending(bores.map(({ u }) => u));
+  const vs = ascending(bores.map(({ v }) => v));
+  if (us.length * vs.length === bores.length) return [listFigures(us, unit), listFigures(vs, unit)];
+  // Not a full grid: place by place, so that the two lists can be read in pairs.
+  return [bores.map(({ u }) => figure(u, unit)).join('; '), bores.map(({ v }) => figure(v, unit)).join('; ')];
+}
+
+/** Each value once. */
+export function ascending(values: readonly Micrometres[]): Micrometres[] {
+  return [...new Set(values)].sort((a, b) => a - b);
+}
+
+/** '53, 213, 373' or, for four and more at one distance, '8 to 680 by 32'. `values` ascending. */
+export function listFigures(values: readonly Micrometres[], unit: Unit): string {
+  const write = (length: Micrometres): string => figure(length, unit);
+  const step = values.length > 3 ? values[1]! - values[0]! : 0;
+  if (step > 0 && values.every((value, index) => value === values[0]! + index * step)) {
+    return `${write(values[0]!)} to ${write(values.at(-1)!)} by ${write(step)}`;
+  }
+  return values.map(write).join(', ');
+}
+
+/** What a reader who cannot see the drawing gets: what it shows, in sentences. The hole table goes with it. */
+export function describe(scene: Scene): string {
+  const bores = scene.table.reduce((sum, { count }) => sum + count, 0);
+  const facts = scene.facts.map(({ word, value }) => `${word}: ${value}.`).join(' ');
+  const found =
+    scene.findings.length === 0
+      ? 'No findings.'
+      : `Findings: ${scene.findings.map(({ message }) => message).join(' ')}`;
+  return `${scene.title}. ${scene.caption} ${facts} ${bores === 1 ? 'One bore' : `${bores} bores`}. ${found}`;
+}
+
+/**
+ * Heads of the hole table's columns; figures are in the unit named.
+ * @param end the reference end in words
+ * @param ends whether there are bores in ends, where the second figure counts from the outside face
+ */
+export function tableHeads(unit: Unit, end: string, ends: boolean): readonly string[] {
+  const second = ends ? `From ${end} or outside, ${unit}` : `From ${end}, ${unit}`;
+  return ['No.', 'Qty', 'Face', `From front edge, ${unit}`, second, `Ø, ${unit}`, `Depth, ${unit}`, 'For'];
+}
+
+/** A line of the hole table, column by column as in `tableHeads`. */
+export function tableCells(line: HoleLine): readonly string[] {
+  return [String(line.number), String(line.count), line.face, line.u, line.v, line.diameter, line.depth, line.use];
+}

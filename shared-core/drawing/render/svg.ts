@@ -1,0 +1,284 @@
+import { SCALES } from '../scene/scale.js';
+import { describe, tableCells } from '../bore-map/hole-table.js';
+import { CAP_HEIGHT, fitText, LETTERING, textWidth } from '../scene/lettering.js';
+import type { Scene } from '../scene/scene.js';
+import { sentence } from '../words.js';
+import { coordinate, patternNodes, sceneNodes, type SvgNode } from './svg-tree.js';
+
+/** What stands about the drawing in a file: its head, and the hole table with the notes. */
+export interface SvgOptions {
+  /** Draws the hole table and the notes under the drawing; left out where a page shows them itself. */
+  readonly table: boolean;
+}
+
+const MARGIN = 6;
+const ROW = 5.2;
+const TEXT = 2.5;
+
+/**
+ * A file of its own: ink on light paper, sizes in millimetres of paper, so that a print at 100 % is true to the scale that
+ * its head states. Same scene, same bytes.
+ */
+export function toSvg(scene: Scene, options: SvgOptions = { table: true }): string {
+  const { scale, frame } = scene;
+  const paper = (length: number): number => length / scale;
+  const head = headNodes(scene);
+  const table = options.table ? tableNodes(scene) : { nodes: [], width: 0, height: 0 };
+  const width = Math.max(paper(frame.width), table.width, head.width) + 2 * MARGIN;
+  const top = MARGIN + head.height;
+  const drawn = paper(frame.height);
+  const height = top + drawn + (options.table ? 4 + table.height : 0) + MARGIN;
+  const shift = MARGIN + (width - 2 * MARGIN - paper(frame.width)) / 2;
+  const place = (key: string, x: number, y: number, children: readonly SvgNode[], more = ''): SvgNode => ({
+    tag: 'g',
+    key,
+    attributes: { transform: `translate(${coordinate(x)} ${coordinate(y)})${more}` },
+    children,
+  });
+  const drawing = place(
+    'drawing',
+    shift - paper(frame.x),
+    top - paper(frame.y),
+    sceneNodes(scene),
+    ` scale(${coordinate6(1 / scale)})`,
+  );
+  const root: SvgNode = {
+    tag: 'svg',
+    key: 'root',
+    attributes: {
+      xmlns: 'http://www.w3.org/2000/svg',
+      class: 'borewright-drawing',
+      width: `${coordinate(width)}mm`,
+      height: `${coordinate(height)}mm`,
+      viewBox: `0 0 ${coordinate(width)} ${coordinate(height)}`,
+      role: 'img',
+      'aria-label': describe(scene),
+    },
+    children: [
+      { tag: 'title', key: 'title', attributes: {}, children: [], text: scene.title },
+      {
+        tag: 'style',
+        key: 'style',
+        attributes: {},
+        children: [],
+        text: printStyle(scale, scene.view === 'all-panels' ? 0.35 : 0.5),
+      },
+      { tag: 'rect', key: 'paper', attributes: { class: 'paper', width: '100%', height: '100%' }, children: [] },
+      place('head', MARGIN, MARGIN, head.nodes),
+      drawing,
+      ...(options.table ? [place('table', MARGIN, top + drawn + 4, table.nodes)] : []),
+    ],
+  };
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${writeNode(root)}\n`;
+}
+
+/** Six decimals: a scale of 1:20 is 0.05, of 1:3 would need more than a coordinate has. */
+function coordinate6(value: number): string {
+  return String(Math.round(value * 1e6) / 1e6);
+}
+
+interface Block {
+  readonly nodes: readonly SvgNode[];
+  readonly width: number;
+  readonly height: number;
+}
+
+function text(key: string, x: number, y: number, words: string, height = TEXT, strong = false, more = ''): SvgNode {
+  return {
+    tag: 'text',
+    key,
+    attributes: {
+      class: `text plain anchor-start${strong ? ' strong' : ''}${more}`,
+      'font-size': coordinate(height / CAP_HEIGHT),
+      x: coordinate(x),
+      y: coordinate(y),
+    },
+    children: [],
+    text: words,
+  };
+}
+
+/** A scene that is lettered for a screen has no scale that a ruler could use. */
+function scaleText({ scale }: Scene): string {
+  return SCALES.some((one) => one === scale) ? `Scale 1:${scale}` : 'Not to scale';
+}
+
+function headNodes(scene: Scene): Block {
+  const facts = [...scene.facts.map(({ word, value }) => `${word} ${value}`), scaleText(scene)].join('   ·   ');
+  const lines = [scene.title, facts, scene.caption];
+  const nodes = [
+    text('title', 0, 3.5, scene.title, 3.5, true),
+    text('facts', 0, 9.3, facts),
+    text('caption', 0, 14.3, scene.caption),
+  ];
+  const width = Math.max(...lines.map((line, index) => textWidth(line, index === 0 ? 3.5 : TEXT, index === 0)));
+  return { nodes, width, height: 19 };
+}
+
+function tableNodes(scene: Scene): Block {
+  const heads = ['', ...scene.heads];
+  const ofAll = scene.view === 'all-panels';
+  const rows = scene.table.map((line) =>
+    ['', ...tableCells(line)].map((cell, index) => (ofAll && index === 3 ? `${line.panel}, ${cell}` : cell)),
+  );
+  const columns = heads.map((head, index) =>
+    index === 0
+      ? 6
+      : 3 +
+        Math.max(
+          textWidth(head, TEXT, true),
+          ...rows.map((row) => Math.min(textWidth(row[index] ?? '', TEXT, false), 70)),
+        ),
+  );
+  const starts = columns.map((_, index) => columns.slice(0, index).reduce((sum, width) => sum + width, 0));
+  const width = columns.reduce((sum, column) => sum + column, 0);
+  const nodes: SvgNode[] = [];
+  const rule = (key: string, y: number, line: string): void => {
+    nodes.push({
+      tag: 'path',
+      key,
+      attributes: { class: `rule ${line}`, d: `M0 ${coordinate(y)}H${coordinate(width)}` },
+      children: [],
+    });
+  };
+  let y = 0;
+  if (rows.length > 0) {
+    heads.forEach(
+      (head, index) => head !== '' && nodes.push(text(`head-${index}`, starts[index]!, 3.2, head, TEXT, true)),
+    );
+    rule('rule-head', 4.8, 'wide');
+    y = 4.8;
+    rows.forEach((row, at) => {
+      const line = scene.table[at]!;
+      nodes.push({
+        tag: 'g',
+        key: `sign-${at}`,
+        attributes: {
+          class: `bore bore-${line.purpose}`,
+          transform: `translate(2.2 ${coordinate(y + ROW / 2)}) scale(${coordinate6(1 / scene.scale)})`,
+        },
+        children: [
+          { tag: 'circle', key: 'rim', attributes: { class: 'rim', r: coordinate(1.6 * scene.scale) }, children: [] },
+          ...patternNodes(line.purpose, 1.6 * scene.scale),
+        ],
+      });
+      row.forEach((cell, index) => {
+        if (cell !== '')
+          nodes.push(text(`cell-${at}-${index}`, starts[index]!, y + ROW - 1.6, fitText(cell, TEXT, false, 70)));
+      });
+      y += ROW;
+      rule(`rule-${at}`, y, 'narrow');
+    });
+    y += 3;
+  }
+  const noteWidth = Math.max(width, 150);
+  [...scene.findings.map(({ severity, message }) => `${sentence(severity)}: ${message}`), ...scene.notes].forEach(
+    (note, index) => {
+      wrap(note, noteWidth).forEach((line, at) => {
+        y += 4.4;
+        nodes.push(text(`note-${index}-${at}`, 0, y, line, TEXT, false, ' note'));
+      });
+    },
+  );
+  return { nodes, width: Math.max(width, scene.notes.length > 0 ? noteWidth : 0), height: y + 2 };
+}
+
+/** Breaks a sentence into lines of no more than `room` millimetres. */
+function wrap(sentence: string, room: number): string[] {
+  const lines: string[] = [];
+  for (const word of sentence.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && textWidth(`${last} ${word}`, TEXT, false) <= room)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+/**
+ * Line widths of ISO 128-2: wide lines 0.5, where all panels of a carcass are shown 0.35; narrow lines half of that or less, dashes and gaps as multiples of the width. Inside the
+ * drawing one unit is a millimetre of panel, so widths are multiplied by the scale.
+ */
+function printStyle(scale: number, wide: number): string {
+  const w = (width: number): string => coordinate(width * scale);
+  const dash = (width: number, ...steps: readonly number[]): string => steps.map((step) => w(step * width)).join(' ');
+  const inks: readonly [string, string][] = [
+    ['dowel', '#7a3e00'],
+    ['clearance', '#005a8c'],
+    ['pilot', '#005a8c'],
+    ['cam', '#6b2c91'],
+    ['cam-bolt', '#6b2c91'],
+    ['cam-stud', '#6b2c91'],
+    ['row', '#1f1f1f'],
+    ['cup', '#00695c'],
+  ];
+  const within = '.borewright-drawing ';
+  const rules: readonly [string, string][] = [
+    ['.paper', 'fill:#fff'],
+    ['path,circle', `fill:none;stroke:#1f1f1f;stroke-width:${w(0.25)};stroke-linejoin:round`],
+    ['.line-outline', `stroke-width:${w(wide)}`],
+    ['.line-fine', `stroke-width:${w(0.3)}`],
+    ['.line-thin', `stroke-width:${w(0.18)};stroke:#444`],
+    ['.line-hidden', `stroke-dasharray:${dash(0.18, 12, 3)};stroke-width:${w(0.18)}`],
+    ['.line-centre', `stroke-dasharray:${dash(0.18, 24, 3, 1, 3)};stroke-width:${w(0.18)};stroke:#777`],
+    ['.line-band', `stroke-dasharray:${dash(0.7, 12, 3, 1, 3)};stroke-width:${w(0.7)};stroke:#b3470a`],
+    ['.fill-board', 'fill:#fbf7ef'],
+    ['.fill-paper', 'fill:#fff'],
+    ['.fill-ink', 'fill:#1f1f1f'],
+    ['.centre-line.line-thin', 'stroke:#777'],
+    ['.text', `font-family:${LETTERING};fill:#1f1f1f;stroke:none`],
+    [
+      'text.dimension,text.label,text.panel-name',
+      `paint-order:stroke;stroke:#fff;stroke-width:${w(0.9)};stroke-linejoin:round`,
+    ],
+    ['.note', 'fill:#444'],
+    ['.strong', 'font-weight:bold'],
+    ['.anchor-middle', 'text-anchor:middle'],
+    ['.anchor-end', 'text-anchor:end'],
+    ['circle.number', 'fill:#fff'],
+    ...inks.flatMap(([purpose, ink]): [string, string][] => [
+      [`.bore-${purpose} path,.bore-${purpose} circle`, `stroke:${ink}`],
+      [`.bore-${purpose} .filled`, `fill:${ink};stroke:none`],
+    ]),
+    ['.bore .rim', `fill:#fff;stroke-width:${w(0.3)}`],
+    ['.bore.hidden .rim', 'fill:none'],
+    ['.finding .ring', `stroke:#c00000;stroke-width:${w(0.5)}`],
+    ['.finding .flag', 'fill:#c00000;stroke:none'],
+    ['.finding.warning .ring', `stroke:#8a5a00;stroke-dasharray:${dash(0.5, 3, 1.5)}`],
+    ['.finding.warning .flag', 'fill:#8a5a00'],
+    ['.finding.info .ring', `stroke:#005a8c;stroke-dasharray:${dash(0.5, 1, 1)}`],
+    ['.finding.info .flag', 'fill:#005a8c'],
+    ['.rule', 'stroke-width:0.18'],
+    ['.rule.wide', 'stroke-width:0.4'],
+    ['.rule.narrow', 'stroke:#bbb'],
+  ];
+  return rules
+    .map(
+      ([selector, look]) =>
+        `${selector
+          .split(',')
+          .map((one) => within + one)
+          .join(',')}{${look}}`,
+    )
+    .join('');
+}
+
+/** XML text of a tree. */
+function writeNode(node: SvgNode): string {
+  const attributes = Object.entries(node.attributes)
+    .map(([name, value]) => ` ${name}="${escape(value)}"`)
+    .join('');
+  const inner = (node.text === undefined ? '' : escape(node.text)) + node.children.map(writeNode).join('');
+  return inner === '' ? `<${node.tag}${attributes}/>` : `<${node.tag}${attributes}>${inner}</${node.tag}>`;
+}
+
+const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+/** Also drops what XML 1.0 cannot hold at all: control characters and halves of surrogate pairs. */
+function escape(words: string): string {
+  return words
+    .replace(/[&<>"]/g, (letter) => ESCAPES[letter]!)
+    .replace(
+      /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g,
+      '',
+    );
+}
