@@ -9,6 +9,7 @@ import { readBySchema } from '../schema/read.js';
 import { errorAt, quoted, syntaxFinding } from '../schema/tell.js';
 import { nearestName } from '../schema/nearest.js';
 import type { Infer } from '../schema/schema.js';
+import { optional } from '../schema/fields.js';
 import { record } from '../schema/schema.js';
 import type { JobHead } from './model.js';
 import { jobSchema } from './schema.js';
@@ -28,7 +29,7 @@ export interface ReadHead {
 // The carcasses are read one by one elsewhere; their key stays known, so that a misspelt one is recognised.
 const headSchema = record('job', jobSchema.about, {
   ...jobSchema.fields,
-  carcasses: { schema: jobSchema.fields.carcasses.schema, required: false },
+  carcasses: optional(jobSchema.fields.carcasses.schema),
 });
 
 /** Reads all of a job but its carcasses. Never throws. */

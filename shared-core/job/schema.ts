@@ -1,16 +1,5 @@
-import {
-  choice,
-  count,
-  either,
-  length,
-  list,
-  name,
-  named,
-  optional,
-  record,
-  required,
-  text,
-} from '../schema/schema.js';
+import { optional, required } from '../schema/fields.js';
+import { choice, count, either, length, list, name, named, record, text } from '../schema/schema.js';
 
 const unitChoice = choice('Unit of every bare number in this file.', {
   mm: 'Millimetres.',

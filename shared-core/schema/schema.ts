@@ -76,18 +76,37 @@ export interface ListSchema<S extends Schema> {
   readonly item: S;
 }
 /** A map from names of the owner's choosing to values of one schema (carcasses, boards, machines). */
-export interface NamedSchema<S extends Schema> {
+export interface NamedSchema<S extends Schema, T extends Sort | null = Sort | null> {
   readonly type: 'named';
   readonly about: string;
   /** What one entry is called in messages: 'carcass', 'board'. */
   readonly noun: string;
   readonly item: S;
+  /** Where the names of several maps are one room: which room that is, and what kind of thing is in this map. */
+  readonly sort: T;
 }
-export type Fields = Readonly<Record<string, Field<Schema, boolean>>>;
-export interface Field<S extends Schema, R extends boolean> {
+/** 'fitting' and 'dowel', 'machine' and 'vertical'; `kind` is null where all things of the sort are of one kind. */
+export interface Sort {
+  readonly of: string;
+  readonly kind: string | null;
+}
+export type Fields = Readonly<Record<string, Field<Schema, boolean, LeftOut>>>;
+export interface Field<S extends Schema, R extends boolean, L extends LeftOut> {
   readonly schema: S;
   readonly required: R;
+  readonly leftOut: L;
 }
+/** What the model holds where the key is left out. */
+export type LeftOut =
+  /** null. */
+  | { readonly as: 'nothing' }
+  | { readonly as: 'value'; readonly value: unknown }
+  /** What it would be with nothing written under it. */
+  | { readonly as: 'empty' }
+  /** The name of the thing that it is a key of. */
+  | { readonly as: 'own-name' }
+  /** What the model that is read over says. */
+  | { readonly as: 'before' };
 export interface RecordSchema<F extends Fields> {
   readonly type: 'record';
   readonly about: string;
@@ -178,11 +197,26 @@ export const choice = <const K extends string>(
   options,
 });
 export const list = <S extends Schema>(about: string, item: S): ListSchema<S> => ({ type: 'list', about, item });
-export const named = <S extends Schema>(noun: string, about: string, item: S): NamedSchema<S> => ({
+export const named = <S extends Schema>(noun: string, about: string, item: S): NamedSchema<S, null> => ({
   type: 'named',
   about,
   noun,
   item,
+  sort: null,
+});
+/** Things whose names are one room with those of other maps of the sort; the kind becomes a part of each thing's model. */
+export const things = <S extends Schema, const O extends string, const K extends string | null>(
+  sort: O,
+  kind: K,
+  noun: string,
+  about: string,
+  item: S,
+): NamedSchema<S, { readonly of: O; readonly kind: K }> => ({
+  type: 'named',
+  about,
+  noun,
+  item,
+  sort: { of: sort, kind },
 });
 export const record = <F extends Fields>(noun: string, about: string, fields: F): RecordSchema<F> => ({
   type: 'record',
@@ -195,5 +229,3 @@ export const either = <const A extends readonly Schema[]>(about: string, ...of: 
   about,
   of,
 });
-export const required = <S extends Schema>(schema: S): Field<S, true> => ({ schema, required: true });
-export const optional = <S extends Schema>(schema: S): Field<S, false> => ({ schema, required: false });

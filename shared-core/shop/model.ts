@@ -1,192 +1,67 @@
-import type { Place } from '../document/place.js';
 import type { Micrometres, Unit } from '../length/units.js';
-import type { Span } from '../schema/schema.js';
+import type { Model, Named } from '../schema/model.js';
+import type * as habitSchemas from './habit-schemas.js';
+import type * as machines from './machine-schemas.js';
+import type * as materials from './material-schemas.js';
 
-/** Every named thing of a shop: its name and where the shop file (or nothing, for the built-in shop) writes it. */
-interface Named {
-  readonly name: string;
-  readonly place: Place;
-}
+// Everything of a shop is as its schema says, under names in camel case, with what is left out filled in; here stands only
+// what the schema does not say.
 
-export interface Board extends Named {
+export interface Board extends Named, Omit<Model<typeof materials.board>, 'measured'> {
   /** What panels and joints are set out on: the measured thickness where the shop has one, else the nominal. */
   readonly thickness: Micrometres;
   readonly nominal: Micrometres;
-  readonly sheetLength: Micrometres | null;
-  readonly sheetWidth: Micrometres | null;
-  readonly grain: 'none' | 'length';
 }
-export interface Band extends Named {
-  readonly thickness: Micrometres;
-  readonly height: Micrometres | null;
-}
+export interface Band extends Named, Model<typeof materials.band> {}
 
-export interface Dowel extends Named {
+export interface Dowel extends Named, Model<typeof materials.dowel> {
   readonly kind: 'dowel';
-  readonly diameter: Micrometres;
-  readonly length: Micrometres;
-  readonly inFace: Micrometres;
 }
-export interface ConnectorScrew extends Named {
+export interface ConnectorScrew extends Named, Model<typeof materials.screw> {
   readonly kind: 'screw';
-  readonly clearance: Micrometres;
-  readonly pilot: Micrometres;
-  readonly length: Micrometres;
 }
-export interface CamFitting extends Named {
+export interface CamFitting extends Named, Model<typeof materials.cam> {
   readonly kind: 'cam';
-  readonly camDiameter: Micrometres;
-  readonly camDepth: Micrometres;
-  readonly distance: Micrometres;
-  readonly boltDiameter: Micrometres;
-  readonly studDiameter: Micrometres;
-  readonly studDepth: Micrometres;
-  /** Name of the dowel at the places between the cams. */
-  readonly guide: string | null;
 }
 export type Fitting = Dowel | ConnectorScrew | CamFitting;
 
-export type Hand = 'left' | 'right';
-
-export interface PanelRange {
-  readonly length: Span | null;
-  readonly width: Span | null;
-  readonly thickness: Span | null;
-}
-/** Range and positions run from the face of the stop to the nearest spindle on its side. */
-export interface Stop extends Named {
-  readonly side: Hand;
-  readonly range: Span;
-  readonly lowers: boolean;
-}
-export interface HoldingClamp extends Named {
-  readonly along: Micrometres;
-  readonly across: Micrometres;
-}
-interface Head extends Named {
-  /** Heads with the same body are one machine; a head with none is a body of its own. */
-  readonly body: string;
-  readonly spindles: number;
-  readonly pitch: Micrometres;
-  readonly depth: Span;
-  readonly depthStops: number | null;
-  readonly panel: PanelRange;
-  readonly clamps: readonly HoldingClamp[];
-  readonly stops: readonly Stop[];
-}
-export interface VerticalHead extends Head {
+export type PanelRange = Model<typeof machines.panelSpans>;
+export interface Stop extends Named, Model<typeof machines.stop> {}
+export type Hand = Stop['side'];
+export interface HoldingClamp extends Named, Model<typeof machines.clamp> {}
+export interface VerticalHead extends Named, Model<typeof machines.verticalHead> {
   readonly kind: 'vertical';
-  readonly fence: 'far' | 'near';
-  readonly from: 'above' | 'below';
-  readonly fenceOffset: Span;
-  /** How far the extension sets stops beyond their range; 0 for none. */
-  readonly extension: Micrometres;
 }
-export interface HorizontalHead extends Head {
+export interface HorizontalHead extends Named, Model<typeof machines.horizontalHead> {
   readonly kind: 'horizontal';
-  readonly height: Span;
 }
-export interface LineDrill extends Head {
+export interface LineDrill extends Named, Model<typeof machines.lineDrill> {
   readonly kind: 'line';
-  readonly fence: 'far' | 'near';
-  readonly from: 'above' | 'below';
-  readonly heads: number;
-  readonly setback: Span;
-  readonly headDistance: Span | null;
-  readonly throat: Micrometres;
-  readonly indexPins: 'row' | 'fence' | 'none';
-  readonly indexRange: Micrometres | null;
-  readonly meetsHolesTwice: boolean;
 }
-export interface CupBorer extends Named {
+export interface CupBorer extends Named, Model<typeof machines.cupBorer> {
   readonly kind: 'cup';
-  readonly body: string;
-  readonly distance: Span;
-  readonly depth: Span;
-  readonly stops: readonly Stop[];
-  readonly panel: PanelRange;
 }
-export interface PanelSaw extends Named {
+export interface PanelSaw extends Named, Model<typeof machines.saw> {
   readonly kind: 'saw';
-  readonly kerf: Micrometres;
-  readonly rip: Micrometres | null;
-  readonly crosscut: Micrometres | null;
 }
-export interface EdgeBander extends Named {
+export interface EdgeBander extends Named, Model<typeof machines.bander> {
   readonly kind: 'bander';
-  readonly band: Span | null;
-  readonly thickness: Span | null;
-  readonly shortestEdge: Micrometres | null;
-  readonly narrowestPanel: Micrometres | null;
 }
-export interface CaseClamp extends Named {
+export interface CaseClamp extends Named, Model<typeof machines.caseClamp> {
   readonly kind: 'clamp';
-  readonly width: Span | null;
-  readonly height: Span | null;
-  readonly depth: Span | null;
 }
 export type Machine = VerticalHead | HorizontalHead | LineDrill | CupBorer | PanelSaw | EdgeBander | CaseClamp;
 export type MachineKind = Machine['kind'];
 
-export type CarcassKind = 'base' | 'wall' | 'tall' | 'drawer' | 'open';
-
-export interface KindSize {
-  /** A fixed height, or null: then so many pitches and the thicknesses that balance the row. */
-  readonly height: Micrometres | null;
-  readonly pitches: number;
-  readonly depth: Micrometres;
-}
-
 /** The shop's habits, every one filled in: what the shop file does not say comes from the built-in shop. */
-export interface Habits {
-  readonly board: string;
-  readonly backBoard: string;
-  readonly band: string;
-  readonly joint: string;
-  readonly sizes: Readonly<Record<CarcassKind, KindSize>>;
-  readonly machines: Readonly<Record<'faces' | 'ends' | 'rows' | 'cups' | 'clamp', string | null>>;
-  readonly pitch: Micrometres;
-  readonly setback: Micrometres;
-  readonly rowDiameter: Micrometres;
-  readonly rowDepth: Micrometres;
-  /** null: half the nominal thickness of the board. */
-  readonly rowOffset: Micrometres | null;
-  readonly rearMargin: Micrometres;
-  readonly firstDowel: Micrometres;
-  readonly dowelSpacing: Micrometres;
-  readonly glueGap: Micrometres;
-  readonly leastWall: Micrometres;
-  readonly railWidth: Micrometres;
-  readonly grooveDepth: Micrometres;
-  readonly backInset: Micrometres;
-  readonly shelfGap: Micrometres;
-  readonly shelfSetback: Micrometres;
-}
-
+export type Habits = Model<typeof habitSchemas.habits>;
+/** `height` null: so many pitches and the thicknesses that balance the row. */
+export type KindSize = Model<typeof habitSchemas.kindSize>;
+export type CarcassKind = keyof Habits['sizes'];
 /** Seconds. */
-export interface Changeover {
-  readonly stop: number;
-  readonly fence: number;
-  readonly bit: number;
-  readonly depth: number;
-  readonly turnHead: number;
-  readonly extension: number;
-  readonly machine: number;
-}
-
+export type Changeover = Model<typeof habitSchemas.changeover>;
 /** Each a plus-or-minus bound; squareness over one metre of length. */
-export interface Tolerances {
-  readonly thickness: Micrometres;
-  readonly width: Micrometres;
-  readonly length: Micrometres;
-  readonly squareness: Micrometres;
-  readonly stop: Micrometres;
-  readonly drill: Micrometres;
-  readonly dowelPlay: Micrometres;
-  readonly frontLimit: Micrometres;
-  readonly stepLimit: Micrometres;
-  readonly gapLimit: Micrometres;
-}
+export type Tolerances = Model<typeof habitSchemas.tolerances>;
 
 /** Names of what the shop has but that cannot be read for a fault of its text: known, without figures. */
 export interface Unread {

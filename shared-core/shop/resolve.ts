@@ -4,14 +4,18 @@ import { readTree } from '../document/read.js';
 import type { TreeNode } from '../document/tree.js';
 import { isUnknownUnit, sayUnit, unitEntry, unitOf } from '../schema/file-unit.js';
 import { readBySchema } from '../schema/read.js';
+import type { Fields } from '../schema/schema.js';
 import { syntaxFinding } from '../schema/tell.js';
-import { habitsOf } from './habits.js';
-import { machinesOf } from './machines.js';
-import { bandsOf, boardsOf, checkDowels, fittingsOf } from './materials.js';
+import { modelOf } from '../schema/model.js';
+import { withEnds } from './dowels.js';
+import { habits as habitSchema } from './habit-schemas.js';
+import { checkGuides, namedHabits } from './habits.js';
 import type { Shop } from './model.js';
-import { Names } from './names.js';
 import { shopSchema, type ShopInput } from './schema.js';
+import { stockOf } from './stock.js';
 import { hidesNames, unreadOf, withAllStops, writtenNames } from './unread.js';
+
+const NOWHERE: Place = { part: 'shop', start: 0, end: 0 };
 
 export interface ReadShop {
   /** Always usable: what could not be read is filled in from the built-in shop. */
@@ -34,27 +38,31 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const judged = read.findings.filter(({ rule }) => !unitUnknown || rule !== 'length-impossible');
   findings.push(...judged.map((one) => sayUnit(one, unitAt)));
   const said: ShopInput['value'] = read.value?.value ?? {};
-  const input = unitUnknown ? withoutFigures(said) : said;
-  checkDowels(input, unit, findings);
-  const names = new Names(findings, base === null);
+  const input = withEnds(unitUnknown ? withoutFigures(said) : said, unit, findings);
+  const before = base && { habits: base.habits, changeover: base.changeover, tolerances: base.tolerances };
+  const model = modelOf(
+    shopSchema,
+    { value: input, place, path: [], written: true },
+    // The built-in shop's things have no place: the owner has no file that writes them.
+    { place: ({ name }) => (base === null ? NOWHERE : name.place), before },
+  );
   const written = writtenNames(root);
+  const own = stockOf(model, findings);
   const stock = {
-    boards: filled(boardsOf(input, names), written.boards, base?.boards),
-    bands: filled(bandsOf(input, names), written.bands, base?.bands),
-    fittings: filled(fittingsOf(input, names), written.fittings, base?.fittings),
-    machines: filled(withAllStops(machinesOf(input, names), root), written.machines, base?.machines),
+    boards: filled(own.boards, written.boards, base?.boards),
+    bands: filled(own.bands, written.bands, base?.bands),
+    fittings: filled(own.fittings, written.fittings, base?.fittings),
+    machines: filled(withAllStops(own.machines, root), written.machines, base?.machines),
   };
   const unread = unreadOf(written, stock);
-  const shop: Shop = {
-    title: input.title?.value ?? '',
-    unit,
-    neutral: base === null,
-    ...stock,
-    unread,
-    unusable: broken.length > 0 || unitUnknown || hidesNames(root),
-    bits: input.bits?.value.map((bit) => bit.value) ?? base?.bits ?? null,
-    ...habitsOf(input, { ...stock, unread }, base, habitsPlace(root) ?? place, findings),
-  };
+  const known = { ...stock, unread };
+  const blamed = habitsPlace(root) ?? place;
+  const usual = base?.habits.machines ?? null;
+  const habits = namedHabits(model.habits, input.habits?.value ?? {}, usual, known, blamed, findings);
+  checkGuides(input, known, blamed, findings);
+  const { title, bits, changeover, tolerances } = model;
+  const unusable = broken.length > 0 || unitUnknown || hidesNames(root);
+  const shop: Shop = { title, unit, neutral: base === null, ...known, unusable, bits, habits, changeover, tolerances };
   // What a broken text seems to say is not worth telling.
   return { shop, findings: broken.length > 0 ? broken : findings, root };
 }
@@ -68,18 +76,20 @@ function filled<T>(
   return own.size + written > 0 ? own : (base ?? own);
 }
 
-/** What a shop says where no figure of it can be trusted: the names of its habits. */
+/** What a shop says where no figure of it can be trusted: its title and the names of its habits. */
 function withoutFigures({ title, habits }: ShopInput['value']): ShopInput['value'] {
-  if (habits === undefined) return { ...(title && { title }) };
-  const { board, band, joint, machines, 'back-board': back } = habits.value;
-  const value = {
-    ...(board && { board }),
-    ...(back && { 'back-board': back }),
-    ...(band && { band }),
-    ...(joint && { joint }),
-    ...(machines && { machines }),
+  const names = Object.entries(habits?.value ?? {}).filter(([key]) => !holdsFigures(habitSchema.fields, key));
+  return {
+    ...(title && { title }),
+    ...(habits && { habits: { ...habits, value: Object.fromEntries(names) } }),
   };
-  return { ...(title && { title }), habits: { ...habits, value } };
+}
+
+function holdsFigures(fields: Fields, key: string): boolean {
+  const schema = fields[key]!.schema;
+  return schema.type === 'record'
+    ? Object.keys(schema.fields).some((inner) => holdsFigures(schema.fields, inner))
+    : schema.type !== 'name';
 }
 
 function habitsPlace(root: TreeNode | null): Place | undefined {

@@ -1,19 +1,16 @@
 import type { MapEntry, TreeNode } from '../document/tree.js';
-import type { Fitting, Machine, MachineKind, Shop, Unread } from './model.js';
+import type { Fitting, Machine, MachineKind, Unread } from './model.js';
+import { shopSchema } from './schema.js';
+import type { Stock } from './stock.js';
 
-type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'machines'>;
-
-const FITTINGS: Readonly<Record<string, Fitting['kind']>> = { dowels: 'dowel', screws: 'screw', cams: 'cam' };
-const MACHINES: Readonly<Record<string, MachineKind>> = {
-  'vertical-heads': 'vertical',
-  'horizontal-heads': 'horizontal',
-  'line-drills': 'line',
-  'cup-borers': 'cup',
-  'panel-saws': 'saw',
-  'edge-banders': 'bander',
-  'case-clamps': 'clamp',
-};
-const SECTIONS = ['boards', 'bands', ...Object.keys(FITTINGS), ...Object.keys(MACHINES)];
+/** The sections of a shop file that hold things of one sort, and what kind of thing each holds. */
+const sections = (sort: 'fitting' | 'machine'): readonly (readonly [section: string, kind: string])[] =>
+  Object.entries(shopSchema.fields).flatMap(([section, { schema }]) =>
+    schema.type === 'named' && schema.sort.of === sort ? [[section, schema.sort.kind ?? ''] as const] : [],
+  );
+const FITTINGS = sections('fitting') as readonly (readonly [string, Fitting['kind']])[];
+const MACHINES = sections('machine') as readonly (readonly [string, MachineKind])[];
+const SECTIONS = ['boards', 'bands', ...[...FITTINGS, ...MACHINES].map(([section]) => section)];
 
 const entriesOf = (node: TreeNode | null | undefined): readonly MapEntry[] =>
   node?.kind === 'map' ? node.entries : [];
@@ -24,8 +21,8 @@ const isNothing = (node: TreeNode | null): boolean =>
 export function writtenNames(root: TreeNode | null): Unread {
   const names = (section: string): readonly string[] =>
     entriesOf(entriesOf(root).find(({ key }) => key === section)?.value).map(({ key }) => key);
-  const byKind = <K>(kinds: Readonly<Record<string, K>>): ReadonlyMap<string, K> =>
-    new Map(Object.entries(kinds).flatMap(([section, kind]) => names(section).map((name) => [name, kind] as const)));
+  const byKind = <K>(kinds: readonly (readonly [string, K])[]): ReadonlyMap<string, K> =>
+    new Map(kinds.flatMap(([section, kind]) => names(section).map((name) => [name, kind] as const)));
   return {
     boards: new Set(names('boards')),
     bands: new Set(names('bands')),
@@ -39,7 +36,7 @@ export function withAllStops(
   machines: ReadonlyMap<string, Machine>,
   root: TreeNode | null,
 ): ReadonlyMap<string, Machine> {
-  const sections = entriesOf(root).filter(({ key }) => Object.hasOwn(MACHINES, key));
+  const sections = entriesOf(root).filter(({ key }) => MACHINES.some(([section]) => section === key));
   const written = new Map(
     sections.flatMap(({ value }) => entriesOf(value).map((one) => [one.key, one.value] as const)),
   );

@@ -3,6 +3,7 @@ import { readTree } from '../../../shared-core/document/read.js';
 import type { Unit } from '../../../shared-core/length/units.js';
 import { readBySchema } from '../../../shared-core/schema/read.js';
 import type { Schema } from '../../../shared-core/schema/schema.js';
+import { optional, required } from '../../../shared-core/schema/fields.js';
 import {
   choice,
   count,
@@ -13,9 +14,7 @@ import {
   name,
   named,
   number,
-  optional,
   record,
-  required,
   span,
   text,
 } from '../../../shared-core/schema/schema.js';

@@ -1,0 +1,79 @@
+import { optional, orBefore, orEmpty } from '../schema/fields.js';
+import { count, length, name, number, record } from '../schema/schema.js';
+
+export const kindSize = record('size', 'Usual size of this kind of carcass.', {
+  height: optional(length('Height, without plinth.', 50, 5000)),
+  pitches: orBefore(
+    count('Pitches in the height: the height is so many pitches and the thicknesses that balance the row.', 2, 200),
+  ),
+  depth: orBefore(length('Depth.', 50, 3000)),
+});
+
+export const habits = record('habits', 'What the shop does unless a job says otherwise.', {
+  board: orBefore(name('board', 'Usual board.')),
+  'back-board': orBefore(name('board', 'Usual board of backs.')),
+  band: orBefore(name('band', 'Usual band of front edges.')),
+  joint: orBefore(name('fitting', 'Usual fitting of joints.')),
+  sizes: orEmpty(
+    record('sizes', 'Usual sizes by kind.', {
+      base: orEmpty(kindSize),
+      wall: orEmpty(kindSize),
+      tall: orEmpty(kindSize),
+      drawer: orEmpty(kindSize),
+      open: orEmpty(kindSize),
+    }),
+  ),
+  machines: orEmpty(
+    record('machines', 'Usual machines.', {
+      faces: optional(name('machine', 'Vertical head for construction bores in faces.')),
+      ends: optional(name('machine', 'Horizontal head for construction bores in ends.')),
+      rows: optional(name('machine', 'Line drill for rows.')),
+      cups: optional(name('machine', 'Cup borer.')),
+      clamp: optional(name('machine', 'Case clamp.')),
+    }),
+  ),
+  pitch: orBefore(length('Pitch of rows.', 10, 100)),
+  setback: orBefore(length('Front row, from the front edge.', 5, 300)),
+  'row-diameter': orBefore(length('Diameter of row holes.', 2, 15)),
+  'row-depth': orBefore(length('Depth of row holes.', 3, 60)),
+  'row-offset': optional(
+    length(
+      'First hole of a row, from the reference end; half the nominal thickness of the board when left out.',
+      1,
+      500,
+    ),
+  ),
+  'rear-margin': orBefore(length('Least distance from the back edge to the rear row.', 5, 500)),
+  'first-dowel': orBefore(length('First construction bore, from the front edge.', 8, 500)),
+  'dowel-spacing': orBefore(length('Greatest distance between neighbouring construction bores.', 32, 1000)),
+  'glue-gap': orBefore(length('By how much the two bores of a dowel are deeper than the dowel is long.', 0, 5)),
+  'least-wall': orBefore(length('Least material left under a bore, beside it, and between two bores.', 0.5, 20)),
+  'rail-width': orBefore(length('Usual width of rails.', 40, 400)),
+  'groove-depth': orBefore(length('Depth of the groove of a back.', 1, 30)),
+  'back-inset': orBefore(length('From the back edges to the groove of a back.', 0, 100)),
+  'shelf-gap': orBefore(length('Play of a loose shelf at each end.', 0, 10)),
+  'shelf-setback': orBefore(length('How far a loose shelf stands back from the front.', 0, 100)),
+});
+
+export const changeover = record('changeover', 'What a change costs, in seconds.', {
+  stop: orBefore(number('To set one stop.', 0, 3600)),
+  fence: orBefore(number('To set a fence, a head or its height.', 0, 3600)),
+  bit: orBefore(number('To put in or take out one bit.', 0, 3600)),
+  depth: orBefore(number('To change the depth stop.', 0, 3600)),
+  'turn-head': orBefore(number('To turn a head level or upright.', 0, 3600)),
+  extension: orBefore(number('To put on or take off the fence extension.', 0, 3600)),
+  machine: orBefore(number('To go to another machine.', 0, 3600)),
+});
+
+export const tolerances = record('tolerances', 'How far real panels and machines stray, each plus or minus.', {
+  thickness: orBefore(length('Thickness of a board.', 0, 5)),
+  width: orBefore(length('Width of a cut panel.', 0, 5)),
+  length: orBefore(length('Length of a cut panel.', 0, 5)),
+  squareness: orBefore(length('Out of square, over one metre.', 0, 10)),
+  stop: orBefore(length('Repeatability of a stop or fence.', 0, 5)),
+  drill: orBefore(length('Wander of a bit from its spindle’s centre.', 0, 5)),
+  'dowel-play': orBefore(length('Play of a dowel in its bores.', 0, 5)),
+  'front-limit': orBefore(length('Greatest offset allowed at a front edge.', 0, 10)),
+  'step-limit': orBefore(length('Greatest step allowed at an outside face.', 0, 10)),
+  'gap-limit': orBefore(length('Greatest gap allowed in a joint.', 0, 10)),
+});

@@ -1,0 +1,37 @@
+import type { Finding } from '../document/finding.js';
+import { thingsOf, type Model, type Named } from '../schema/model.js';
+import { errorAt, quoted } from '../schema/tell.js';
+import type { Board, Shop } from './model.js';
+import { shopSchema } from './schema.js';
+
+type ShopModel = Model<typeof shopSchema>;
+export type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'machines'>;
+
+/** The named things of a shop, each sort by name; a name that is taken is told, and the first thing keeps it. */
+export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
+  return {
+    boards: byName(shop.boards.map(boardOf), 'board', findings),
+    bands: byName(shop.bands, 'band', findings),
+    fittings: byName(thingsOf(shopSchema, shop, 'fitting'), 'fitting', findings),
+    machines: byName(thingsOf(shopSchema, shop, 'machine'), 'machine', findings),
+  };
+}
+
+function boardOf({ measured, thickness, ...board }: ShopModel['boards'][number]): Board {
+  return { ...board, thickness: measured ?? thickness, nominal: thickness };
+}
+
+function byName<T extends Named>(things: readonly T[], sort: string, findings: Finding[]): ReadonlyMap<string, T> {
+  const map = new Map<string, T>();
+  for (const thing of things) {
+    const taken = map.get(thing.name);
+    if (taken === undefined) {
+      map.set(thing.name, thing);
+      continue;
+    }
+    const related = [{ place: taken.place, message: `${quoted(thing.name)} is first used here.` }];
+    const message = `There is another ${sort} named ${quoted(thing.name)}; a job could not tell them apart. Give this one another name.`;
+    findings.push(errorAt('name-duplicate', thing.place, message, { related }));
+  }
+  return map;
+}
