@@ -1,5 +1,5 @@
 import type { Changeover } from '../../shop/model.js';
-import type { Batch } from './group.js';
+import type { Batch } from './batch.js';
 
 /** What is changed on the machines between two set-ups. */
 export interface Changes {

@@ -1,46 +1,19 @@
-import type { Micrometres } from '../../length/units.js';
-import type { SetStop } from '../setup-sheet.js';
+import { emptyBatch, join, thicknessFor, type Batch } from './batch.js';
 import { groupBy } from './numbers.js';
-import { emptyLoad, mergeLoads, type Load } from './load.js';
 import type { Operation, Way } from './operation.js';
-import { assignStops, demandOf, liesFree, type StopDemand } from './stops.js';
-
-/** An operation with the way that was chosen for it. */
-export interface Chosen {
-  readonly operation: Operation;
-  readonly way: Way;
-}
-
-/** What will become one set-up: operations that can all be run without touching the machine. */
-export interface Batch extends Pick<Operation, 'machine' | 'fence' | 'height' | 'depth' | 'through' | 'stage'> {
-  /** Thickness of the panels that the depth is set for; null where any will do. */
-  readonly thickness: Micrometres | null;
-  readonly stops: readonly SetStop[];
-  readonly extension: boolean;
-  readonly load: Load;
-  readonly chosen: readonly Chosen[];
-}
-
-/**
- * A depth stop ends the travel of its head. From above that leaves the bit at a level over the table, which is the right depth
- * in one thickness only; from below, and in an end, the panel lies against what the depth is counted from.
- */
-function thicknessFor({ machine, through, blank }: Operation): Micrometres | null {
-  const fromAbove = machine.kind === 'cup' || (machine.kind !== 'horizontal' && machine.from === 'above');
-  return fromAbove && !through ? blank.thickness : null;
-}
+import { canRun, precedentsOf, type Precedents } from './pins.js';
 
 /**
  * Sorts operations into as few batches as a first-fit by falling size finds. Operations that share machine, fence, height,
  * depth and what it is set for may share a batch when their bits go together and the shop has the stops. A way that meets a
  * stop already set is preferred, so that left and right panels end up on mirrored stops of one set-up. A batch begins with the
- * best way of its first operation, or, where fewer batches come of that, with the last.
+ * best way of its first operation, or, where fewer batches come of that, with the last. No batches wait for each other's holes.
  */
 export function groupOperations(operations: readonly Operation[]): Batch[] {
   const groups = groupBy(
     operations,
     (o) =>
-      `${o.machine.kind}|${o.machine.name}|${o.fence.join()}|${o.height}|${o.through ? 'through' : o.depth}|${thicknessFor(o)}|${o.stage}`,
+      `${o.machine.kind}|${o.machine.name}|${o.fence.join()}|${o.height}|${o.through ? 'through' : o.depth}|${thicknessFor(o)}`,
   );
   const batches: Batch[] = [];
   for (const group of groups.values()) {
@@ -51,19 +24,20 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
       .flatMap(([operation], index) => (operation ? [{ operation, index }] : []))
       .sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
     const representatives = ordered.map(({ operation }) => operation);
-    const usual = firstFit(representatives, 'best');
+    const precedents = precedentsOf(group, (operation) => alike.get(likeness(operation))?.[0] ?? operation);
+    const usual = firstFit(representatives, 'best', precedents);
     // One batch cannot become fewer.
-    const other = usual.length > 1 ? firstFit(representatives, 'last') : usual;
+    const other = usual.length > 1 ? firstFit(representatives, 'last', precedents) : usual;
     batches.push(...(other.length < usual.length ? other : usual).map((batch) => withAll(batch, alike)));
   }
   return batches;
 }
 
 /** @param beginning with which of an operation's ways a new batch begins */
-function firstFit(operations: readonly Operation[], beginning: 'best' | 'last'): Batch[] {
+function firstFit(operations: readonly Operation[], beginning: 'best' | 'last', precedents: Precedents): Batch[] {
   const open: Batch[] = [];
   for (const operation of operations) {
-    const placed = best(open, operation);
+    const placed = best(open, operation, precedents);
     if (placed) open[placed.index] = placed.batch;
     else {
       const ways = beginning === 'best' ? operation.ways : operation.ways.toReversed();
@@ -71,7 +45,7 @@ function firstFit(operations: readonly Operation[], beginning: 'best' | 'last'):
       if (batch) open.push(batch);
     }
   }
-  return mergeBatches(open);
+  return mergeBatches(open, precedents);
 }
 
 const likenesses = new WeakMap<Operation, string>();
@@ -100,25 +74,12 @@ function withAll(batch: Batch, alike: ReadonlyMap<string, readonly Operation[]>)
   return { ...batch, chosen };
 }
 
-function emptyBatch(operation: Operation): Batch {
-  const { machine, fence, height, depth, through, stage } = operation;
-  return {
-    machine,
-    fence,
-    height,
-    depth,
-    through,
-    stage,
-    thickness: thicknessFor(operation),
-    stops: [],
-    extension: false,
-    load: emptyLoad(machine),
-    chosen: [],
-  };
-}
-
 /** The open batch, and the way, that takes an operation with the fewest further stops and no extension. */
-function best(open: readonly Batch[], operation: Operation): { index: number; batch: Batch } | null {
+function best(
+  open: readonly Batch[],
+  operation: Operation,
+  precedents: Precedents,
+): { index: number; batch: Batch } | null {
   let found: { index: number; batch: Batch } | null = null;
   let least = Infinity;
   for (const [index, batch] of open.entries()) {
@@ -129,7 +90,7 @@ function best(open: readonly Batch[], operation: Operation): { index: number; ba
         (joined.stops.length - batch.stops.length) * 2 +
         Number(joined.extension !== batch.extension) * 8 +
         Number(way !== operation.ways[0]);
-      if (price < least) {
+      if (price < least && canRun(open.with(index, joined), precedents)) {
         least = price;
         found = { index, batch: joined };
       }
@@ -138,42 +99,8 @@ function best(open: readonly Batch[], operation: Operation): { index: number; ba
   return found;
 }
 
-/** The batch with one more operation in it, or null where it does not go. */
-function join(batch: Batch, operation: Operation, way: Way): Batch | null {
-  const load = mergeLoads(batch.load, way.load);
-  if (!load) return null;
-  const chosen = [...batch.chosen, { operation, way }];
-  let stops = batch.stops;
-  let extension = batch.extension;
-  if (!stops.some((stop) => stop.side === way.side && stop.position === way.position)) {
-    const plan = assignStops(batch.machine, demandsOf(chosen));
-    if (!plan) return null;
-    stops = plan.stops;
-    extension = plan.extension;
-    if (!chosen.every((c) => liesFree(batch.machine, c.way, stops))) return null;
-  } else if (!liesFree(batch.machine, way, stops)) return null;
-  const depth = Math.max(batch.depth, operation.depth);
-  return { ...batch, depth, stops, extension, load, chosen };
-}
-
-/** One demand a place; it must lower if any way that lies there needs it to. */
-function demandsOf(chosen: readonly Chosen[]): StopDemand[] {
-  const demands = groupBy(
-    chosen.map(({ way }) => demandOf(way)),
-    ({ side, position }) => `${side}|${position}`,
-  );
-  return [...demands.values()].flatMap((same) => {
-    const [first] = same;
-    return first ? [{ ...first, lowers: same.some((demand) => demand.lowers) }] : [];
-  });
-}
-
-/** Whether an operation can be run at all, with no other in its set-up. */
-export const standsAlone = (operation: Operation): boolean =>
-  operation.ways.some((way) => join(emptyBatch(operation), operation, way) !== null);
-
 /** Takes batches together, smallest into largest, as long as any two go together. */
-function mergeBatches(batches: readonly Batch[]): Batch[] {
+function mergeBatches(batches: readonly Batch[], precedents: Precedents): Batch[] {
   const left = [...batches];
   for (let from = left.length - 1; from > 0; from--) {
     for (let into = 0; into < from; into++) {
@@ -184,7 +111,7 @@ function mergeBatches(batches: readonly Batch[]): Batch[] {
         (sum, { operation, way }) => sum && join(sum, operation, way),
         target,
       );
-      if (merged) {
+      if (merged && canRun(left.with(into, merged).toSpliced(from, 1), precedents)) {
         left[into] = merged;
         left.splice(from, 1);
         break;

@@ -37,7 +37,7 @@ export function planLines(
   const add = (line: readonly Bore[], made: LinePlan | Obstacle): void => {
     const { depth, through } = line[0]!;
     if ('ways' in made)
-      operations.push({ carcass, panel: panel.key, blank, machine, depth, through, stage: 0, ...made });
+      operations.push({ carcass, panel: panel.key, blank, machine, depth, through, pinsIn: null, ...made });
     else unreachable.push({ panel: panel.key, bores: line, machine: machine.name, ...made });
   };
   const lines = groupBy(bores, (bore) => `${bore.face}|${bore.depth}|${bore.through}|${keyOf(bore)}`);

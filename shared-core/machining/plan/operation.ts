@@ -56,10 +56,11 @@ export interface Operation {
   readonly depth: Micrometres;
   readonly through: boolean;
   /**
-   * How many set-ups the panel must have been through on this machine before: an index pin stands in a hole of the row, so
-   * strokes that begin with an index move come after those that begin at the stop. 0 for all else.
+   * The operation that bores the holes which the index pins stand in, where it begins with an index move on pins in the row:
+   * it comes first. The holes must have been bored from the same stop: those from the panel's other end stand where its
+   * length puts them.
    */
-  readonly stage: number;
+  readonly pinsIn: Operation | null;
   readonly ways: readonly Way[];
 }
 

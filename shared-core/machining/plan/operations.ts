@@ -9,7 +9,7 @@ import type { Blank } from '../setup-sheet.js';
 import { cupOperations } from './cup-operations.js';
 import { endOperations } from './end-operations.js';
 import { faceOperations } from './face-operations.js';
-import { standsAlone } from './group.js';
+import { standsAlone } from './batch.js';
 import type { Found, Obstacle } from './lines.js';
 import { groupBy, within } from './numbers.js';
 import type { BoringMachine, Operation, Unreachable } from './operation.js';

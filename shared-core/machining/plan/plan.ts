@@ -3,7 +3,7 @@ import { orderByChangeover, type ChangeoverOrder } from '../order/index.js';
 import type { SetUp } from '../setup-sheet.js';
 import { changeoverTime, changesBetween, type Changes } from './changeover.js';
 import { groupBy } from './numbers.js';
-import type { Sheet } from './set-ups.js';
+import { batchesBefore, type Sheet } from './set-ups.js';
 
 /** A set-up in its place in the order to run, with what is changed to come to it. */
 export interface PlannedSetUp {
@@ -43,24 +43,12 @@ export function changeoverTable(sheets: readonly Sheet[], times: Changeover): Ch
     start: sheets.map((to) => secondsBetween(null, to, times)),
     cost: sheets.map((from) => sheets.map((to) => (from === to ? 0 : secondsBetween(from, to, times)))),
     machine: sheets.map((sheet) => sheet.batch.machine.body),
-    before: stagesOf(sheets),
+    before: batchesBefore(sheets.map(({ batch }) => batch)),
   };
 }
 
 function secondsBetween(from: Sheet | null, to: Sheet, times: Changeover): number {
   return changeoverTime(changesBetween(from && from.batch, to.batch), times);
-}
-
-function stagesOf(sheets: readonly Sheet[]): [number, number][] {
-  const panelsOf = ({ setUp }: Sheet): string[] => setUp.runs.map((run) => `${run.carcass}\n${run.panel}`);
-  return sheets.flatMap((later, j) => {
-    if (later.batch.stage === 0) return [];
-    const panels = new Set(panelsOf(later));
-    return sheets.flatMap((earlier, i): [number, number][] => {
-      const comesFirst = earlier.batch.stage < later.batch.stage && earlier.batch.machine === later.batch.machine;
-      return comesFirst && panelsOf(earlier).some((panel) => panels.has(panel)) ? [[i, j]] : [];
-    });
-  });
 }
 
 /**

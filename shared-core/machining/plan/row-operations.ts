@@ -4,7 +4,7 @@ import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
 import { headsOver } from './heads.js';
-import { standsAlone } from './group.js';
+import { standsAlone } from './batch.js';
 import type { Found, Obstacle } from './lines.js';
 import { groupBy, within } from './numbers.js';
 import type { Operation, Unreachable } from './operation.js';
@@ -102,18 +102,25 @@ function operationsFor(carcass: string, setting: Setting): Made {
 }
 
 function operationsOf(carcass: string, setting: Setting, { ways, other }: RowWays): readonly Operation[] {
-  return ways.map((way, index) => ({
-    carcass,
-    panel: setting.panel.key,
-    blank: setting.blank,
-    machine: setting.drill,
-    fence: setting.fence,
-    height: null,
-    depth: setting.row.depth,
-    through: setting.row.through,
-    stage: setting.drill.indexPins === 'row' && way.strokes[0]?.moved !== 0 ? index : 0,
-    ways: other === null ? [way] : [way, other],
-  }));
+  const operations: Operation[] = [];
+  for (const way of ways) {
+    // A run that begins at the stop bores holes for the pins of those after it that lie as it does.
+    const first = operations.find(({ ways: [earlier] }) => earlier?.end === way.end);
+    const onPins = setting.drill.indexPins === 'row' && way.strokes[0]?.moved !== 0;
+    operations.push({
+      carcass,
+      panel: setting.panel.key,
+      blank: setting.blank,
+      machine: setting.drill,
+      fence: setting.fence,
+      height: null,
+      depth: setting.row.depth,
+      through: setting.row.through,
+      pinsIn: onPins ? (first ?? null) : null,
+      ways: other === null ? [way] : [way, other],
+    });
+  }
+  return operations;
 }
 
 /** One stroke from each end, each for half of the row; null where that cannot be. */

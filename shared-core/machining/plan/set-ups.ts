@@ -1,9 +1,11 @@
 import type { LoadedSpindle, PlannedHole, Run, SetUp, Step } from '../setup-sheet.js';
-import { groupOperations, type Batch, type Chosen } from './group.js';
+import type { Batch, Chosen } from './batch.js';
+import { groupOperations } from './group.js';
 import { placeAt } from './load.js';
 import { groupBy } from './numbers.js';
 import type { Operation, PlannedStroke } from './operation.js';
 import type { CarcassOperations } from './operations.js';
+import { groupsBefore, orderByPairs, precedentsOf } from './pins.js';
 import { stopOf } from './stops.js';
 
 /** A set-up sheet with the batch that it was written from. */
@@ -21,8 +23,9 @@ export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
   const rank = new Map(operations.map((operation, index) => [operation, index]));
   const rankOf = (batch: Batch): number => Math.min(...batch.chosen.map((one) => rank.get(one.operation) ?? 0));
   const counted = new Map<string, number>();
-  return groupOperations(operations)
-    .sort((a, b) => a.stage - b.stage || rankOf(a) - rankOf(b))
+  const batches = groupOperations(operations).sort((a, b) => rankOf(a) - rankOf(b));
+  return orderByPairs(batches.length, batchesBefore(batches))
+    .flatMap((index) => batches[index] ?? [])
     .map((batch) => {
       const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
       const number = (counted.get(machine.name) ?? 0) + 1;
@@ -31,6 +34,15 @@ export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
       const id = `${machine.name}-${letters(number)}`;
       return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
     });
+}
+
+/** Pairs of batches, by their indexes, in which the second moves a panel along on holes that the first bores. */
+export function batchesBefore(batches: readonly Batch[]): [number, number][] {
+  const operations = batches.flatMap(({ chosen }) => chosen.map(({ operation }) => operation));
+  return groupsBefore(
+    batches,
+    precedentsOf(operations, (operation) => operation),
+  );
 }
 
 /** A, B … Z, AA, AB …: the order to run has the numbers. */

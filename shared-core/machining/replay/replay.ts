@@ -113,14 +113,25 @@ export function strokesOf(setUps: readonly SetUp[], carcass: string, panel: stri
   return problems.length === 0 ? { ok: true, strokes } : { ok: false, problems };
 }
 
-/** Pins that register in the row need a hole of it: one bored before, in the same face and line, whole pitches away. */
+/** How a panel lies against its stop: holes bored while it lay otherwise stand where its length and width put them. */
+const layOf = ({ step, stop }: Stroke): string => `${step.down} ${step.edge} ${step.end} ${stop.side}`;
+
+/**
+ * Pins that register in the row need a hole of it: one bored before, in the same face and line, whole pitches away, while the
+ * panel lay the same way against a stop of the same hand.
+ */
 function hasHolesForPins(
-  { setUp: { machine }, step }: Stroke,
+  stroke: Stroke,
   next: Hole | undefined,
-  bored: readonly Hole[],
+  bored: readonly { readonly hole: Hole; readonly lay: string }[],
 ): boolean {
-  if (step.moved === 0 || machine.kind !== 'line' || machine.indexPins !== 'row' || next === undefined) return true;
-  return bored.some(({ face, u, v }) => face === next.face && u === next.u && (v - next.v) % machine.pitch === 0);
+  const { machine } = stroke.setUp;
+  if (stroke.step.moved === 0 || machine.kind !== 'line' || machine.indexPins !== 'row' || next === undefined)
+    return true;
+  return bored.some(
+    ({ hole: { face, u, v }, lay }) =>
+      lay === layOf(stroke) && face === next.face && u === next.u && (v - next.v) % machine.pitch === 0,
+  );
 }
 
 /**
@@ -132,6 +143,7 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
   const read = strokesOf(setUps, carcass, panel, blank);
   if (!read.ok) return read;
   const holes: ReplayedHole[] = [];
+  const boredSo: { hole: Hole; lay: string }[] = [];
   const problems: ReplayProblem[] = [];
   const met = new Set<string>();
   const solid = realSolid(blank, solidNames(panel), NOTHING);
@@ -143,7 +155,7 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
       solid,
       made.map(({ hole }) => hole),
     );
-    if (!hasHolesForPins(stroke, made[0]?.hole, holes)) {
+    if (!hasHolesForPins(stroke, made[0]?.hole, boredSo)) {
       messages.push('no hole of the row is bored yet for the index pins to stand in');
     }
     made.forEach(({ hole, by: { head, spindle } }) => {
@@ -151,6 +163,7 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
       if (!met.has(key)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });
       else if (!mayMeetTwice(stroke.setUp)) messages.push(`${holeWords(hole)} is bored already`);
       met.add(key);
+      boredSo.push({ hole, lay: layOf(stroke) });
     });
     problems.push(...messages.map((message) => ({ setUp: stroke.setUp.id, step: stroke.index, message })));
   }

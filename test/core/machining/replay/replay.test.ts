@@ -393,6 +393,20 @@ describe('a sheet that cannot be carried out says why', () => {
     ]);
   });
 
+  it('index pins stand in holes that were bored from the same stop, not from the panel’s other end', () => {
+    const stops = { 'end-left': 8, 'end-right': 8 };
+    const fromFarEnd = step({ ...rowLies, end: 'far-end', stop: 'end-right' }, [20], 5);
+    const movedAlong = step(rowLies, [10], 5, mm(-32));
+    expect(onLine({ stops }, [fromFarEnd, movedAlong])).toEqual([
+      'PROBLEM no hole of the row is bored yet for the index pins to stand in',
+    ]);
+    expect(onLine({ stops }, [step(rowLies, [0], 5), fromFarEnd, movedAlong])).toEqual([
+      'inside 37 8 5 13',
+      'inside 37 712 5 13',
+      'inside 37 360 5 13',
+    ]);
+  });
+
   it('names the set-up and the step', () => {
     const sheet = setUp(
       VERTICAL,
