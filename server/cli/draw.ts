@@ -2,12 +2,12 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { boreMapScene } from '../../shared-core/drawing/bore-map/bore-map.js';
 import { toSvg } from '../../shared-core/drawing/render/svg.js';
+import { boreMapsPaper, type DrawnPanel } from '../../shared-core/papers/bore-maps/paper.js';
+import { asHtml } from '../../shared-core/papers/render/html.js';
 import { reason } from '../disk.js';
 import { baseName } from '../files.js';
 import { findingLine, findingsOf } from './check.js';
 import { openJob } from './files.js';
-import type { DrawnPanel } from './page.js';
-import { page } from './page.js';
 import { troubles } from './panels.js';
 import type { Outcome } from './run.js';
 import { CouldNotRun, readArguments } from './run.js';
@@ -41,7 +41,7 @@ export function draw(args: readonly string[]): Outcome {
   try {
     mkdirSync(folder, { recursive: true });
     for (const { file: svg, scene } of drawings) writeFileSync(join(folder, svg), toSvg(scene));
-    writeFileSync(join(folder, 'index.html'), page([{ file, findings, carcasses }]));
+    writeFileSync(join(folder, 'index.html'), asHtml(boreMapsPaper([{ file, findings, carcasses }])));
   } catch (error) {
     throw new CouldNotRun(`${folder}: ${reason(error)}.`);
   }

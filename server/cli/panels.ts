@@ -1,15 +1,12 @@
 import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel, Point3 } from '../../shared-core/carcass/model.js';
-import { grooveNotes } from '../../shared-core/drawing/bore-map/bore-map.js';
-import { holeGroups, tableCells, tableHeads } from '../../shared-core/drawing/bore-map/hole-table.js';
-import { endWord } from '../../shared-core/drawing/words.js';
 import type { CarcassAnalysis } from '../../shared-core/engine.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
-import { figure, showLength } from '../../shared-core/length/show.js';
+import { panelList } from '../../shared-core/papers/panel-list/paper.js';
+import { asText } from '../../shared-core/papers/render/text.js';
 import type { OpenJob } from '../workspace.js';
 import { findingLine, findingsOf } from './check.js';
-import { columns } from './columns.js';
 import { openJob } from './files.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
@@ -23,7 +20,10 @@ export function panels(args: readonly string[]): Outcome {
   const [path, ...more] = rest;
   if (path === undefined || more.length > 0) throw new CouldNotRun('Name one job file: borewright panels FILE.');
   const job = openJob(path);
-  const output = format === 'json' ? asJson({ carcasses: job.analysis.carcasses.flatMap(carcassJson) }) : asText(job);
+  const output =
+    format === 'json'
+      ? asJson({ carcasses: job.analysis.carcasses.flatMap(carcassJson) })
+      : asText(panelList(job.analysis.carcasses, job.analysis.unit));
   return { output, ...troubles(path, job) };
 }
 
@@ -80,25 +80,4 @@ function pointJson({ x, y, z }: Point3): object {
 
 function boreJson({ id, face, u, v, diameter, depth, through, purpose, group, fitting }: Bore): object {
   return { id, face, u: mm(u), v: mm(v), diameter: mm(diameter), depth: mm(depth), through, purpose, group, fitting };
-}
-
-function asText({ analysis }: OpenJob): string {
-  const { unit } = analysis;
-  const lines = analysis.carcasses.flatMap(({ name, spec, carcass, boring }) => {
-    if (spec === null || carcass === null || boring === null) return [`${name}: cannot be worked out`, ''];
-    const box = `${figure(spec.width.value, unit)} x ${figure(spec.height.value, unit)} x ${showLength(spec.depth.value, unit)}`;
-    const panelLines = carcass.panels.flatMap((panel) => {
-      const size = `${figure(panel.length, unit)} x ${figure(panel.width, unit)} x ${showLength(panel.thickness, unit)}`;
-      const cut = `${figure(panel.cutLength, unit)} x ${showLength(panel.cutWidth, unit)}`;
-      const groups = holeGroups(carcass, boring, panel, unit);
-      const onEnds = groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end')));
-      const heads = tableHeads(unit, endWord(panel, 'reference-end'), onEnds);
-      const holes = groups.length === 0 ? [] : [heads, ...groups.map(({ line }) => tableCells(line))];
-      const grooves = grooveNotes(panel, unit).map((words) => `    ${words}`);
-      return [`  ${panel.key}: ${size}, to cut ${cut}, ${panel.board.name}`, ...grooves, ...columns(holes), ''];
-    });
-    const note = spec.note === '' ? [] : [`Note: ${spec.note}`];
-    return [`${name}: ${spec.kind.value}, ${box}`, ...note, '', ...panelLines];
-  });
-  return lines.join('\n');
 }

@@ -7,7 +7,9 @@ import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
 import type { Unreachable } from '../../shared-core/machining/plan/operation.js';
 import type { Plan, PlannedSetUp } from '../../shared-core/machining/plan/plan.js';
 import type { PlannedHole, Run, SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
-import { sheetsAsText } from '../../shared-core/papers/set-up/sheet.js';
+import { list, type Paper } from '../../shared-core/papers/paper.js';
+import { asText } from '../../shared-core/papers/render/text.js';
+import { setUpSheets } from '../../shared-core/papers/set-up/paper.js';
 import { loadedIn } from '../../shared-core/papers/set-up/spindles.js';
 import { countWords, totalsWords } from '../../shared-core/papers/set-up/totals.js';
 import { timeWords } from '../../shared-core/papers/set-up/words.js';
@@ -23,7 +25,7 @@ const mm = (length: Micrometres): number => length / MICROMETRES_PER_MM;
 /**
  * `borewright setups FILE [--format text|json] [--machine NAME]`: the set-ups of a job in the order to run, or those of one
  * machine of it, which keep their numbers in the whole order. Before anything is printed the
- * whole plan is replayed; where a replay differs no sheet is written as text. Errors of the job are told on stderr.
+ * whole plan is replayed; where a replay differs no set-up is written as text. Errors of the job are told on stderr.
  */
 export function setUps(args: readonly string[]): Outcome {
   const { options, rest } = readArguments(args, ['format', 'machine']);
@@ -46,7 +48,9 @@ export function setUps(args: readonly string[]): Outcome {
   ];
   return {
     output:
-      format === 'json' ? asJson(planJson(analysis, plan, replay, isWanted)) : asText(analysis, plan, replay, isWanted),
+      format === 'json'
+        ? asJson(planJson(analysis, plan, replay, isWanted))
+        : asText(paper(analysis, plan, replay, isWanted)),
     errors: lines.map((line) => `${line}\n`).join(''),
     code: lines.length > 0 || analysis.carcasses.length === 0 ? 1 : 0,
   };
@@ -55,11 +59,11 @@ export function setUps(args: readonly string[]): Outcome {
 function differenceLines(path: string, { differences }: JobReplay): readonly string[] {
   return differences.map(
     ({ carcass, panel, message }) =>
-      `${path}: error ${PLAN_REPLAY_DIFFERS}: The set-ups of the job do not make the bore map of ${panel}: ${message}. The fault is Borewright’s, not yours. Do not bore this panel from the sheets. (${carcass}, ${panel})`,
+      `${path}: error ${PLAN_REPLAY_DIFFERS}: The set-ups of the job do not make the bore map of ${panel}: ${message}. The fault is Borewright’s, not yours. Do not bore this panel from these set-ups. (${carcass}, ${panel})`,
   );
 }
 
-/** What the sheets are not for, and why. */
+/** What the set-ups are not for, and why. */
 function leftOutLines(path: string, analysis: JobAnalysis, { notReplayed }: JobReplay): readonly string[] {
   if (analysis.carcasses.length === 0) return [`${path}: there is no carcass in this job.`];
   const left = leftOut(analysis);
@@ -67,7 +71,7 @@ function leftOutLines(path: string, analysis: JobAnalysis, { notReplayed }: JobR
   return [
     ...(left.length > 0 ? [`${path}: no set-ups for ${left.join(', ')}; put the errors right first.`] : []),
     ...(panels.length > 0
-      ? [`${path}: do not bore ${panels.join(', ')} from these sheets before the errors are put right.`]
+      ? [`${path}: do not bore ${panels.join(', ')} from these set-ups before the errors are put right.`]
       : []),
   ];
 }
@@ -149,16 +153,15 @@ function unreachableJson({ name, operations }: CarcassAnalysis): readonly object
   }));
 }
 
-function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): string {
-  const title = analysis.head.title === '' ? [] : [analysis.head.title];
-  if (replay.differences.length > 0)
-    return [
-      ...title,
-      'The sheets are withheld: a replay of them does not give the bore maps. Bore nothing from this plan.',
-      '',
-    ].join('\n');
-  return [
-    ...title,
+/** The set-up sheets, with what is to be known before them. */
+function paper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): Paper {
+  const { title } = analysis.head;
+  if (replay.differences.length > 0) {
+    const withheld =
+      'The set-ups are withheld: a replay of them does not give the bore maps. Bore nothing from this plan.';
+    return { title, blocks: list([withheld]) };
+  }
+  const lines = [
     totalsWords(plan),
     ...shareWords(plan, isWanted),
     replayWords(analysis, replay),
@@ -167,14 +170,10 @@ function asText(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: 
       .flatMap(({ name, spec }) => (spec === null || spec.note === '' ? [] : [`Note on ${name}: ${spec.note}`])),
     ...leftOut(analysis).map((name) => `LEFT OUT: ${name}. Put its errors right first.`),
     ...unreachableText(analysis),
-    '',
-    sheetsAsText(
-      plan,
-      jobWords(analysis),
-      (carcass, panel) => replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel),
-      isWanted,
-    ),
-  ].join('\n');
+  ];
+  const isRefused = (carcass: string, panel: string): boolean =>
+    replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel);
+  return { title, blocks: [...list(lines), ...setUpSheets(plan, jobWords(analysis), isRefused, isWanted)] };
 }
 
 /** How much of the whole the wanted set-ups are, where they are not all. */
@@ -189,11 +188,11 @@ function shareWords({ setUps }: Plan, isWanted: SetUpTest): readonly string[] {
 function replayWords(analysis: JobAnalysis, { panels, holes, notReplayed }: JobReplay): string {
   const unbored = unboredHoles(analysis).reduce((sum, { count }) => sum + count, 0);
   const left = [
-    ...(unbored > 0 ? [`${counted(unbored, 'hole')} on no sheet`] : []),
+    ...(unbored > 0 ? [`${counted(unbored, 'hole')} in no set-up`] : []),
     ...(notReplayed.length > 0 ? [`${counted(notReplayed.length, 'panel')} not to be bored`] : []),
   ];
   const rest = left.length === 0 ? '' : `; ${left.join(', ')}, see below`;
-  return `Replayed on the sheets alone: ${panels} panels, ${holes} holes, all as in their bore maps${rest}.`;
+  return `Replayed from the set-ups alone: ${panels} panels, ${holes} holes, all as in their bore maps${rest}.`;
 }
 
 function unreachableText(analysis: JobAnalysis): readonly string[] {

@@ -8,7 +8,8 @@ import { createMessageConnection, StreamMessageReader, StreamMessageWriter } fro
 import type { Diagnostic, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
 import type { DrawingMethod, DrawingParams, DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
 import { toSvg } from '../../shared-core/drawing/render/svg.js';
-import { page, type DrawnJob, type DrawnPanel } from '../../server/cli/page.js';
+import { boreMapsPaper, type DrawnJob, type DrawnPanel } from '../../shared-core/papers/bore-maps/paper.js';
+import { asHtml } from '../../shared-core/papers/render/html.js';
 
 const root = resolve(import.meta.dirname, '..', '..');
 const out = join(root, 'demo-out');
@@ -130,7 +131,7 @@ async function main(): Promise<number> {
     console.log(report.findings.length === 0 ? '  no findings' : report.findings.map((line) => `  ${line}`).join('\n'));
   }
   await server.close();
-  writeFileSync(join(out, 'index.html'), page(reports));
+  writeFileSync(join(out, 'index.html'), asHtml(boreMapsPaper(reports)));
   const sound = reports.filter(({ file }) => file !== FAULTY);
   console.log('\nIn short');
   for (const report of reports) console.log(`  ${inShort(report)}`);

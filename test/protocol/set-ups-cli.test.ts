@@ -336,7 +336,7 @@ describe('exit codes', () => {
     const { code, out, err } = run('setups', 'twice.carcass.yaml');
     expect(code).toBe(1);
     expect(err).toContain('error bores-collide');
-    expect(err).toContain('do not bore left of a, right of a from these sheets');
+    expect(err).toContain('do not bore left of a, right of a from these set-ups');
     expect(out).toContain('DO NOT BORE');
     expect(out).not.toMatch(/a left +720 × 560 × 16 mm +1 /);
   });

@@ -129,3 +129,10 @@ export function layRules(setUp: SetUp, words: JobWords): readonly string[] {
   const explained = facesExplained(new Set(roles));
   return [lies, ...(explained === null ? [] : [explained]), turning];
 }
+
+/** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …'; 'move it along …'. */
+export function handling({ turn, lay, along }: LaidStep, before: LaidStep | undefined): string {
+  if (along !== null && turn === null && before?.lay === lay) return along;
+  const comes = turn === null ? lay : `${turn}: ${lay}`;
+  return along === null ? comes : `${comes}, then ${along}`;
+}

@@ -10,7 +10,7 @@ import { contentOf } from '../../../shared-core/papers/set-up/content.js';
 import { laidRuns, layRules } from '../../../shared-core/papers/set-up/lay.js';
 import { rowStrokes } from '../../../shared-core/papers/set-up/row-strokes.js';
 import { bitChanges, changeSentences, inOrder, settingsOf } from '../../../shared-core/papers/set-up/settings.js';
-import { sheetsAsText } from '../../../shared-core/papers/set-up/sheet.js';
+import { setUpSheets } from '../../../shared-core/papers/set-up/paper.js';
 import { bitWords } from '../../../shared-core/papers/set-up/spindles.js';
 import { totalsWords } from '../../../shared-core/papers/set-up/totals.js';
 import { timeWords, type JobWords } from '../../../shared-core/papers/set-up/words.js';
@@ -125,10 +125,10 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
     }
   });
 
-  test('gives the same text again', () => {
+  test('gives the same paper again', () => {
     const again = analyse(demo(file));
     const refused = (): boolean => false;
-    expect(sheetsAsText(again.plan(), wordsOf(again), refused)).toBe(sheetsAsText(plan, words, refused));
+    expect(setUpSheets(again.plan(), wordsOf(again), refused)).toEqual(setUpSheets(plan, words, refused));
   });
 
   test('every set-up has a content of its own, which keeps while nothing in it changes', () => {

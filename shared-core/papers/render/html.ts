@@ -1,0 +1,121 @@
+import { toSvg } from '../../drawing/render/svg.js';
+import type { Block, Figures, Heading, Paper, Picture, Table } from '../paper.js';
+import { PAGE_STYLE } from './html-style.js';
+
+/**
+ * A paper as one HTML page: a plain file without scripts, that reaches nothing but the pictures beside it. With more than one
+ * part of its own it begins with a list of its contents.
+ */
+export function asHtml({ title, blocks }: Paper): string {
+  return `<!doctype html>
+<html lang="en">
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width">
+<title>${escaped(title)}</title>
+<style>
+${PAGE_STYLE}</style>
+<h1>${escaped(title)}</h1>
+${[...contents(blocks), ...bodies(blocks)].join('\n')}
+</html>
+`;
+}
+
+/** Where a heading is linked to; by its place, since two headings may say the same. */
+const anchorOf = (index: number): string => `part-${index + 1}`;
+
+function contents(blocks: readonly Block[]): readonly string[] {
+  const heads = blocks.flatMap((block, index) =>
+    block.kind === 'heading' && block.level < 3 ? [{ block, anchor: anchorOf(index) }] : [],
+  );
+  if (heads.length < 2) return [];
+  const items = heads.map(
+    ({ block: { level, text }, anchor }) => `<li class="level-${level}"><a href="#${anchor}">${escaped(text)}</a></li>`,
+  );
+  return [`<nav aria-label="Contents">\n<ul>\n${items.join('\n')}\n</ul>\n</nav>`];
+}
+
+/** Pictures that follow each other stand side by side. */
+function bodies(blocks: readonly Block[]): readonly string[] {
+  const isPicture = (block: Block | undefined): boolean => block?.kind === 'picture';
+  return blocks.map((block, index) => {
+    const opens = isPicture(block) && !isPicture(blocks[index - 1]) ? '<div class="pictures">\n' : '';
+    const closes = isPicture(block) && !isPicture(blocks[index + 1]) ? '\n</div>' : '';
+    return `${opens}${body(block, index)}${closes}`;
+  });
+}
+
+function body(block: Block, index: number): string {
+  switch (block.kind) {
+    case 'heading':
+      return headingHtml(block, anchorOf(index));
+    case 'paragraph':
+      return `<p>${escaped(block.text)}</p>`;
+    case 'list':
+      return listHtml('list', block.items);
+    case 'cautions':
+      return listHtml('cautions', block.items);
+    case 'figures':
+      return figuresHtml(block);
+    case 'table':
+      return tableHtml(block);
+    case 'picture':
+      return pictureHtml(block);
+  }
+}
+
+function headingHtml({ level, text, aside }: Heading, anchor: string): string {
+  const tag = `h${level + 1}`;
+  const more = aside === '' ? '' : ` <span class="aside">${escaped(aside)}</span>`;
+  return `<${tag} id="${anchor}">${escaped(text)}${more}</${tag}>`;
+}
+
+function listHtml(name: string, items: readonly string[]): string {
+  return `<ul class="${name}">\n${items.map((item) => `<li>${escaped(item)}</li>`).join('\n')}\n</ul>`;
+}
+
+function figuresHtml({ figures, note }: Figures): string {
+  const lines = figures.map(({ name, value, about, marked, doing }) => {
+    const more = about === '' ? '' : ` <span class="about">${escaped(about)}</span>`;
+    const done = doing.map((sentence) => `<dd class="doing">${escaped(sentence)}</dd>`).join('');
+    // Not by its look alone.
+    const mark = marked ? '<span class="mark" title="to be changed">* </span>' : '';
+    return `<div${marked ? ' class="marked"' : ''}><dt>${mark}${escaped(name)}</dt><dd><span class="value">${escaped(value)}</span>${more}</dd>${done}</div>`;
+  });
+  return `<dl class="figures">\n${lines.join('\n')}\n</dl>${note === '' ? '' : `\n<p class="note">${escaped(note)}</p>`}`;
+}
+
+/** A cell that is not said again is one with the cell above. */
+function tableHtml({ columns, rows }: Table): string {
+  const classOf = (index: number): string => (columns[index]?.figures === true ? ' class="figure"' : '');
+  const heads = columns.map(({ head }, index) => `<th scope="col"${classOf(index)}>${escaped(head)}</th>`);
+  const lines = rows.map((cells, row) => {
+    const filled = cells.map((cell, index) => {
+      if (cell === null) return '';
+      const under = rows.slice(row + 1).findIndex((below) => below[index] !== null);
+      const height = under < 0 ? rows.length - row : under + 1;
+      return `<td${classOf(index)}${height > 1 ? ` rowspan="${height}"` : ''}>${escaped(cell)}</td>`;
+    });
+    return `<tr>${filled.join('')}</tr>`;
+  });
+  return `<table>\n<thead><tr>${heads.join('')}</tr></thead>\n<tbody>\n${lines.join('\n')}\n</tbody>\n</table>`;
+}
+
+function pictureHtml({ name, about, scene, file }: Picture): string {
+  return `<figure>${file === null ? drawnHere(scene) : linked(file, about)}<figcaption>${escaped(name)}</figcaption></figure>`;
+}
+
+function linked(file: string, about: string): string {
+  const link = escaped(file.split('/').map(encodeURIComponent).join('/'));
+  return `<a href="${link}"><img loading="lazy" src="${link}" alt="${escaped(about)}"></a>`;
+}
+
+/** Without the first line of a file of its own; it names itself for those who cannot see it. */
+function drawnHere(scene: Picture['scene']): string {
+  return toSvg(scene).replace(/^<\?xml[^>]*>\s*/, '');
+}
+
+const SIGNS: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+
+function escaped(text: string): string {
+  return text.replace(/[&<>"]/g, (sign) => SIGNS[sign]!);
+}

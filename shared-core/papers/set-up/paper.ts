@@ -1,0 +1,123 @@
+import { sentence, stopCalled } from '../../drawing/words.js';
+import { listed } from '../../findings/words.js';
+import { cautionsFor } from '../../machining/caution.js';
+import type { Plan } from '../../machining/plan/plan.js';
+import type { SetUp } from '../../machining/setup-sheet.js';
+import { KIND_WORDS } from '../../shop/habits.js';
+import {
+  column,
+  figuresColumn,
+  heading,
+  paragraph,
+  type Block,
+  type Cautions,
+  type Figures,
+  type Table,
+} from '../paper.js';
+import { handling, laidRuns, layRules, type LaidRun, type LaidStep } from './lay.js';
+import { bitSentences, comeSentences, inOrder, settingsOf, type InOrder } from './settings.js';
+import { countedFrom } from './spindles.js';
+import { timeWords, type JobWords } from './words.js';
+
+/** A panel by the names that a set-up has for it. */
+export type PanelTest = (carcass: string, panel: string) => boolean;
+
+/**
+ * The set-up sheets of a job, in the order to run: what to set, then panel by panel.
+ * @param isRefused panels that must not be bored as they are; the sheets say so in the place of their strokes
+ * @param isWanted which set-ups; they keep their numbers in the whole order
+ */
+export function setUpSheets(
+  plan: Plan,
+  words: JobWords,
+  isRefused: PanelTest,
+  isWanted: (setUp: SetUp) => boolean = () => true,
+): readonly Block[] {
+  return inOrder(plan).flatMap((one, index) =>
+    isWanted(one.planned.setUp) ? setUpSheet(one, index + 1, plan.setUps.length, words, isRefused) : [],
+  );
+}
+
+function setUpSheet(one: InOrder, number: number, of: number, words: JobWords, isRefused: PanelTest): readonly Block[] {
+  const { setUp, seconds } = one.planned;
+  const { machineUnit: unit } = words;
+  const laid = laidRuns(setUp, words);
+  const settings = settingsOf(one, unit);
+  return [
+    heading(1, `Set-up ${number} of ${of}: ${setUp.id}`, `${setUp.machine.name}, ${KIND_WORDS[setUp.machine.kind]}`),
+    cautions(setUp, laid),
+    ...comeSentences(one).map(paragraph),
+    paragraph(
+      settings.some(({ changed }) => changed)
+        ? `Change what is marked *, ${timeWords(seconds)}:`
+        : 'Nothing is to be changed:',
+    ),
+    figures(one, words),
+    ...layRules(setUp, words).map(paragraph),
+    runs(laid, isRefused),
+  ];
+}
+
+const UNHELD = 'Where the list says ‘no clamp reaches’, hold the panel in a fixture.';
+
+function cautions(setUp: SetUp, laid: readonly LaidRun[]): Cautions {
+  const isLoose = laid.some(({ steps }) => steps.some(({ held }) => !held));
+  return { kind: 'cautions', items: [...cautionsFor(setUp).map(({ text }) => text), ...(isLoose ? [UNHELD] : [])] };
+}
+
+/** All settings, those to be changed marked; what is done with the bits is told in words. */
+function figures(one: InOrder, { machineUnit: unit }: JobWords): Figures {
+  const { setUp, changes } = one.planned;
+  const doing = changes.machine ? [] : bitSentences(one, unit);
+  const settings = settingsOf(one, unit);
+  return {
+    kind: 'figures',
+    figures: settings.map(({ name, value, about, changed }, index) => ({
+      name,
+      value,
+      about,
+      marked: changed,
+      // The bits come last.
+      doing: index === settings.length - 1 ? doing : [],
+    })),
+    note: restWords(setUp).join(' '),
+  };
+}
+
+/** What must not stand in the way: the stops that are not set, and the spindles without a bit. */
+function restWords({ machine, stops }: SetUp): readonly string[] {
+  const others = machine.stops.map(({ name }) => name).filter((name) => !stops.some((set) => set.name === name));
+  return [
+    ...(machine.kind === 'cup'
+      ? []
+      : [`Spindles are counted from ${countedFrom(machine)}; one that is not named is empty.`]),
+    ...(others.length > 0 ? [`Not in use, out of the way: ${listed(others.map(stopCalled))}.`] : []),
+  ];
+}
+
+/** Panel by panel, stroke by stroke. */
+function runs(laid: readonly LaidRun[], isRefused: PanelTest): Table {
+  return {
+    kind: 'table',
+    columns: [column('Panel'), column('Size'), figuresColumn('Stroke'), column('What to do')],
+    rows: laid.flatMap(({ carcass, panel, size, steps }): (string | null)[][] => {
+      const head = [`${carcass} ${panel}`, size];
+      if (isRefused(carcass, panel)) return [[...head, '', 'DO NOT BORE: its bores have errors']];
+      return steps.map((step, at) => [
+        ...(at === 0 ? head : [null, null]),
+        String(at + 1),
+        strokeWords(step, steps[at - 1]),
+      ]);
+    }),
+  };
+}
+
+function strokeWords(step: LaidStep, before: LaidStep | undefined): string {
+  const { lowered, held, holes } = step;
+  const notes = [
+    ...(lowered.length > 0 ? [`${listed(lowered.map(stopCalled))} down`] : []),
+    ...(held ? [] : ['no clamp reaches']),
+  ];
+  const how = sentence(handling(step, before));
+  return `${how}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}, ${holes === 1 ? '1 hole' : `${holes} holes`}`;
+}
