@@ -1,9 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isFromPage, isReply, isSubject, isToPage } from '../../client/webview/guards.js';
 import { boreMapScene } from '../../shared-core/drawing/bore-map/bore-map.js';
-import type { DrawingReply, FromPage, ToPage } from '../../shared-core/drawing/messages/drawing.js';
+import type { DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
 import { handMade } from '../core/drawing/panels.js';
+import {
+  isFromPage,
+  isReply,
+  isSubject,
+  isToPage,
+  type FromPage,
+  type ToPage,
+} from '../../client/webview/messages/preview.js';
 
 const subject = { uri: 'file:///a.carcass.yaml', view: 'panel', follow: true, carcass: null, panel: 'left' } as const;
 const reply: DrawingReply = {

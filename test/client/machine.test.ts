@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { Ticks } from '../../client/panels/machine/ticks.js';
 import { figuresOf, measuredAlike, nextWords } from '../../client/webview/machine/figures.js';
-import { isFromMachinePage, isToMachinePage } from '../../client/webview/machine/guards.js';
 import { findAgain, soundScope, stepsOf, toSetUp, within } from '../../client/webview/machine/order.js';
-import type { ListedRun, ListedSetUp } from '../../shared-core/drawing/messages/set-ups.js';
+import type { ListedRun, ListedSetUp, SetUpsReply } from '../../shared-core/drawing/messages/set-ups.js';
+import { isFromMachinePage, isToMachinePage } from '../../client/webview/messages/machine.js';
 
 const run = (carcass: string, panel: string, strokes: number, content = `${carcass} ${panel}`): ListedRun => ({
   carcass,
@@ -230,17 +230,23 @@ describe('messages', () => {
     expect(isToMachinePage({ type: 'step', nearer: 1, reply: { ...reply, address } })).toBe(true);
     expect(isToMachinePage({ type: 'step', nearer: 1, reply })).toBe(false);
     expect(isToMachinePage({ type: 'ticks', ticks: 'a' })).toBe(false);
-    const list = {
+    const list: SetUpsReply = {
       kind: 'set-ups',
       uri: 'file:///job',
       version: 1,
       stale: null,
+      title: '',
+      unit: 'mm',
       setUps: job,
-      totals: { words: '' },
+      totals: { setUps: 3, strokes: 6, panels: 4, holes: 0, seconds: 0, leastSeconds: 0, proven: true, words: '' },
       unbored: [],
       broken: [],
     };
-    expect(isToMachinePage({ type: 'set-ups', reply: list })).toBe(true);
-    expect(isToMachinePage({ type: 'set-ups', reply: { ...list, setUps: [{ id: 'up-1' }] } })).toBe(false);
+    const passes = (reply: unknown): boolean => isToMachinePage({ type: 'set-ups', reply });
+    expect(passes(list)).toBe(true);
+    for (const key of Object.keys(list)) expect(passes({ ...list, [key]: undefined }), key).toBe(false);
+    const [first] = job;
+    for (const key of Object.keys(first!))
+      expect(passes({ ...list, setUps: [{ ...first!, [key]: undefined }] }), `${key} of a set-up`).toBe(false);
   });
 });

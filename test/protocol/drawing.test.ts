@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { isReply } from '../../client/webview/messages/preview.js';
 import type { DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
 import { type Client, covered, demo, type Folder } from './client.js';
 import { session } from './session.js';
@@ -15,6 +16,7 @@ session(async (one) => {
 
 function drawn(reply: DrawingReply): Extract<DrawingReply, { kind: 'drawing' }> {
   if (reply.kind !== 'drawing') throw new Error(reply.reason);
+  expect(isReply(reply), 'what the client lets pass').toBe(true);
   return reply;
 }
 

@@ -5,6 +5,7 @@ import type {
   MachineStepReply,
 } from '../../shared-core/drawing/messages/machine-view.js';
 import type { SetUpsMethod, SetUpsReply } from '../../shared-core/drawing/messages/set-ups.js';
+import { isStepReply } from '../../client/webview/messages/machine.js';
 import { type Client, covered, demo, type Folder } from './client.js';
 import { session } from './session.js';
 
@@ -43,6 +44,7 @@ const list = async (): Promise<Extract<SetUpsReply, { kind: 'set-ups' }>> => {
 };
 async function shown(params: object): Promise<Extract<MachineStepReply, { kind: 'step' }>> {
   const reply = await step(params);
+  expect(isStepReply(reply), 'what the client lets pass').toBe(true);
   if (reply?.kind !== 'step') throw new Error(reply?.reason ?? 'no reply');
   return reply;
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { ListedSetUp, SetUpsMethod, SetUpsReply } from '../../shared-core/drawing/messages/set-ups.js';
+import { isSetUpsReply } from '../../client/webview/messages/set-ups.js';
 import { type Client, covered, demo, type Folder } from './client.js';
 import { session } from './session.js';
 
@@ -18,6 +19,7 @@ type Listed = Extract<SetUpsReply, { kind: 'set-ups' }>;
 async function list(uri: string): Promise<Listed> {
   const reply = await client.ask<SetUpsReply>(SET_UPS, { uri });
   if (reply.kind !== 'set-ups') throw new Error(reply.reason);
+  expect(isSetUpsReply(reply), 'what the client lets pass').toBe(true);
   return reply;
 }
 const named = ({ setUps }: Listed, id: string): ListedSetUp => setUps.find((one) => one.id === id)!;

@@ -1,16 +1,18 @@
 import { Latest, wordsOf } from '../latest.js';
 import * as vscode from 'vscode';
-import type {
-  FromMachinePage,
-  MachineStepParams,
-  MachineSubject,
-  StepAddress,
-  ToMachinePage,
-} from '../../../shared-core/drawing/messages/machine-view.js';
+import type { MachineStepParams, StepAddress } from '../../../shared-core/drawing/messages/machine-view.js';
 import type { SetUpsParams, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
 import { pageHtml, pageOptions } from '../page.js';
-import { isFromMachinePage, isSetUpsReply, isStepReply } from '../../webview/machine/guards.js';
 import type { Ticks } from './ticks.js';
+import {
+  type FromMachinePage,
+  type MachineSubject,
+  type ToMachinePage,
+  isFromMachinePage,
+  isStepReply,
+} from '../../webview/messages/machine.js';
+import { isSetUpsReply } from '../../webview/messages/set-ups.js';
+import type { Nearer } from '../../webview/messages/common.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
 export interface AskForSetUps {
@@ -35,7 +37,7 @@ export class MachinePanel {
   private disposed = false;
   private rest: ReturnType<typeof setTimeout> | null = null;
   /** The last stroke that the page wants; an answer to an earlier wish is dropped. */
-  private wanted: { readonly address: StepAddress; readonly nearer: number } | null = null;
+  private wanted: { readonly address: StepAddress; readonly nearer: Nearer } | null = null;
   private asksStep = false;
 
   constructor(

@@ -1,9 +1,8 @@
 import * as vscode from 'vscode';
-import type { MachineSide, MachineSubject } from '../../../shared-core/drawing/messages/machine-view.js';
 import { pageOptions } from '../page.js';
-import { isMachineSubject } from '../../webview/machine/guards.js';
 import { MachinePanel, type AskForSetUps } from './machine-panel.js';
 import { Ticks } from './ticks.js';
+import { type MachineSide, type MachineSubject, isMachineSubject } from '../../webview/messages/machine.js';
 
 /** By this name the editor knows the panel when it opens a window anew. */
 export const MACHINE_VIEW_TYPE = 'borewright.machine';

@@ -1,15 +1,9 @@
 import { Latest, wordsOf } from '../latest.js';
 import * as vscode from 'vscode';
-import type {
-  DrawingParams,
-  DrawingReply,
-  FromPage,
-  Subject,
-  TextRange,
-  ToPage,
-} from '../../../shared-core/drawing/messages/drawing.js';
-import { isFromPage, isReply } from '../../webview/guards.js';
+import type { DrawingParams, DrawingReply, TextRange } from '../../../shared-core/drawing/messages/drawing.js';
 import { pageHtml, pageOptions } from '../page.js';
+import { type FromPage, type Subject, type ToPage, isFromPage, isReply } from '../../webview/messages/preview.js';
+import type { Nearer } from '../../webview/messages/common.js';
 
 /** Asks the server for a drawing; undefined where it has none for the present text and will say so again when it has. */
 export type AskForDrawing = (params: DrawingParams) => Promise<unknown>;
@@ -28,8 +22,8 @@ interface Held {
 export class Preview {
   private reply: DrawingReply | null = null;
   /** How near the reader has zoomed in, and what the reply was asked for with. */
-  private nearer = 1;
-  private replyNearer = 1;
+  private nearer: Nearer = 1;
+  private replyNearer: Nearer = 1;
   private pageReady = false;
   private readonly latest = new Latest(
     () => this.update(),

@@ -1,8 +1,8 @@
 import * as vscode from 'vscode';
-import type { Subject, View } from '../../../shared-core/drawing/messages/drawing.js';
-import { isSubject } from '../../webview/guards.js';
+import type { View } from '../../../shared-core/drawing/messages/drawing.js';
 import { pageOptions } from '../page.js';
 import { Preview, type AskForDrawing } from './preview.js';
+import { type Subject, isSubject } from '../../webview/messages/preview.js';
 
 /** By this name the editor knows the panel when it opens a window anew. */
 export const VIEW_TYPE = 'borewright.preview';

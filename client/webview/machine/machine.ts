@@ -1,23 +1,24 @@
-import type {
-  FromMachinePage,
-  MachineStepReply,
-  MachineSubject,
-  StepAddress,
-} from '../../../shared-core/drawing/messages/machine-view.js';
+import type { MachineStepReply, StepAddress } from '../../../shared-core/drawing/messages/machine-view.js';
 import type { ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
 import { h, say } from '../page/dom.js';
-import { NEARER } from '../guards.js';
 import { ARROWS } from '../page/pointer.js';
 import { readPlace, type Place } from '../page/viewport.js';
 import { Bar, type Go, type Standing } from './bar.js';
 import { MachineBoard } from './board.js';
 import { editorSide } from '../page/editor.js';
-import { isMachineSubject, isStepAddress, isToMachinePage } from './guards.js';
 import { nextWords } from './figures.js';
 import { SetUpList } from './list.js';
 import { findAgain, isSameStep, soundScope, stepsOf, toSetUp, within, type OrderedStep } from './order.js';
 import { ScopePicker } from './scope.js';
 import { Legend } from './signs.js';
+import { NEARER, type Nearer } from '../messages/common.js';
+import {
+  type FromMachinePage,
+  type MachineSubject,
+  isMachineSubject,
+  isStepAddress,
+  isToMachinePage,
+} from '../messages/machine.js';
 
 const editor = editorSide<FromMachinePage>();
 
@@ -38,7 +39,7 @@ let index = 0;
 let ticks: ReadonlySet<string> = new Set();
 let ticksKnown = false;
 /** How near the drawing was last asked for, and whether the board shows the step that is stood on. */
-let nearer = 1;
+let nearer: Nearer = 1;
 let drawn: StepAddress | null = null;
 const ENOUGH = 0.8;
 

@@ -1,7 +1,7 @@
-import type { MachineSide, MachineSubject } from '../../../shared-core/drawing/messages/machine-view.js';
 import type { ListedSetUp } from '../../../shared-core/drawing/messages/set-ups.js';
 import { fill } from '../preview/header.js';
 import { h } from '../page/dom.js';
+import type { MachineSide, MachineSubject } from '../messages/machine.js';
 
 export interface ScopeActions {
   readonly side: (side: MachineSide) => void;

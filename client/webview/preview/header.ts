@@ -1,5 +1,6 @@
-import type { DrawableCarcass, DrawingReply, Subject, View } from '../../../shared-core/drawing/messages/drawing.js';
+import type { DrawableCarcass, DrawingReply, View } from '../../../shared-core/drawing/messages/drawing.js';
 import { h, say } from '../page/dom.js';
+import type { Subject } from '../messages/preview.js';
 
 export interface Choice {
   readonly view: View;

@@ -1,11 +1,12 @@
-import type { DrawingReply, FromPage, Subject } from '../../../shared-core/drawing/messages/drawing.js';
+import type { DrawingReply } from '../../../shared-core/drawing/messages/drawing.js';
 import { Board } from './board.js';
 import { h, say } from '../page/dom.js';
 import { Header, type Choice } from './header.js';
 import { Lists } from './lists.js';
 import { editorSide } from '../page/editor.js';
-import { isSubject, isToPage, NEARER } from '../guards.js';
 import { readPlace, type Place } from '../page/viewport.js';
+import { NEARER, type Nearer } from '../messages/common.js';
+import { type FromPage, type Subject, isSubject, isToPage } from '../messages/preview.js';
 
 const editor = editorSide<FromPage>();
 
@@ -23,7 +24,7 @@ let uri = '';
 /** Whether the board knows what the whole drawing is. */
 let framed = false;
 /** How near the drawing was last asked for. */
-let nearer = 1;
+let nearer: Nearer = 1;
 /** Lettering may grow to this before a nearer drawing is asked for. */
 const ENOUGH = 0.8;
 /** Whether the board shows the drawing that `state` names. */

@@ -1,6 +1,6 @@
 import type { Medium, Scene, SourceKey } from '../scene/scene.js';
 
-// What the editor's client, the server and the page in the preview say to each other about drawings. Types only.
+// What the client and the server say to each other about drawings. Types only; `client/webview/messages` guards what comes.
 
 /** Method of the request from the client to the server: `DrawingParams` -> `DrawingReply`. */
 export type DrawingMethod = 'borewright/drawing';
@@ -65,34 +65,3 @@ export type DrawingReply =
       /** Why there is nothing to draw, and what to do. */
       readonly reason: string;
     };
-
-/** What the preview shows, kept by the page so that it comes back after a restart of the editor. */
-export interface Subject {
-  readonly uri: string;
-  readonly view: View;
-  /** True: the drawing follows the cursor. False: it stays on `carcass` and `panel`. */
-  readonly follow: boolean;
-  readonly carcass: string | null;
-  readonly panel: string | null;
-}
-
-/** From the extension to the page. */
-export type ToPage =
-  | { readonly type: 'reply'; readonly subject: Subject; readonly nearer: number; readonly reply: DrawingReply }
-  /** The cursor stands in the text of these sources. */
-  | { readonly type: 'cursor'; readonly sources: readonly SourceKey[] }
-  /** Something failed outside the drawing, in words. */
-  | { readonly type: 'trouble'; readonly message: string };
-
-/** From the page to the extension. */
-export type FromPage =
-  | { readonly type: 'ready' }
-  | {
-      readonly type: 'subject';
-      readonly view: View;
-      readonly follow: boolean;
-      readonly carcass: string | null;
-      readonly panel: string | null;
-    }
-  | { readonly type: 'nearer'; readonly nearer: number }
-  | { readonly type: 'reveal'; readonly source: SourceKey };

@@ -1,8 +1,7 @@
 import type { TextRange } from './drawing.js';
-import type { SetUpsReply } from './set-ups.js';
 import type { MachineScene } from '../machine-view/scene.js';
 
-// What the client, the server and the page of the machine view say to each other about one stroke. Types only.
+// What the client and the server say to each other about one stroke. Types only; `client/webview/messages` guards what comes.
 
 /** Method of the request from the client to the server: `MachineStepParams` -> `MachineStepReply`. */
 export type MachineStepMethod = 'borewright/machineStep';
@@ -44,35 +43,3 @@ export type MachineStepReply =
       /** Why it cannot be shown, and what to do. */
       readonly reason: string;
     };
-
-/** What the panel shows: the machine, stroke by stroke, or the list of set-ups. Where there is room it shows both. */
-export type MachineSide = 'machine' | 'list';
-
-/** What the page is to show, kept by it so that it comes back after a restart of the editor. */
-export interface MachineSubject {
-  readonly uri: string;
-  readonly side: MachineSide;
-  /** Only the steps of this carcass, and of this panel of it; null for all. */
-  readonly carcass: string | null;
-  readonly panel: string | null;
-}
-
-/** From the extension to the page. */
-export type ToMachinePage =
-  /** A command asks for something else than what is shown: the page leaves where it was. */
-  | { readonly type: 'subject'; readonly subject: MachineSubject }
-  | { readonly type: 'set-ups'; readonly reply: SetUpsReply }
-  | { readonly type: 'step'; readonly nearer: number; readonly reply: MachineStepReply }
-  /** All that is ticked off, by content. */
-  | { readonly type: 'ticks'; readonly ticks: readonly string[] }
-  /** Something failed outside the drawing, in words. */
-  | { readonly type: 'trouble'; readonly message: string };
-
-/** From the page to the extension. */
-export type FromMachinePage =
-  | { readonly type: 'ready'; readonly subject: MachineSubject | null }
-  | { readonly type: 'subject'; readonly subject: MachineSubject }
-  | { readonly type: 'step'; readonly address: StepAddress; readonly nearer: number }
-  | { readonly type: 'tick'; readonly ticks: readonly string[]; readonly on: boolean }
-  /** Lead to the text that makes a panel. */
-  | { readonly type: 'reveal'; readonly carcass: string; readonly panel: string };

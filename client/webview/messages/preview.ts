@@ -1,0 +1,69 @@
+import type { DrawingReply, View } from '../../../shared-core/drawing/messages/drawing.js';
+import type { Scene } from '../../../shared-core/drawing/scene/scene.js';
+import {
+  dictionary,
+  flag,
+  list,
+  number,
+  object,
+  oneOf,
+  orNull,
+  outline,
+  text,
+  variants,
+  type Of,
+  type Shape,
+} from '../shape.js';
+import { isNearer, isRange } from './common.js';
+
+// What the extension and the page of the preview say to each other.
+
+const isView: Shape<View> = oneOf('panel', 'all-panels');
+/** What is shown of a file. */
+const shown = {
+  view: isView,
+  /** True: the drawing follows the cursor. False: it stays on `carcass` and `panel`. */
+  follow: flag,
+  carcass: orNull(text),
+  panel: orNull(text),
+};
+
+/** What the preview shows, kept by the page so that it comes back after a restart of the editor. */
+export const isSubject = object({ uri: text, ...shown });
+export type Subject = Of<typeof isSubject>;
+
+const carcasses = list(object({ name: text, panels: list(text) }));
+
+/** What the server answers. */
+export const isReply: Shape<DrawingReply> = variants('kind', {
+  drawing: {
+    uri: text,
+    version: number,
+    stale: orNull(text),
+    carcasses,
+    carcass: text,
+    panel: orNull(text),
+    scene: outline<Scene>(['shapes', 'table', 'findings']),
+    ranges: dictionary(isRange),
+  },
+  nothing: { uri: text, version: number, carcasses, reason: text },
+});
+
+/** From the extension to the page. */
+export const isToPage = variants('type', {
+  reply: { subject: isSubject, nearer: isNearer, reply: isReply },
+  /** The cursor stands in the text of these sources. */
+  cursor: { sources: list(text) },
+  /** Something failed outside the drawing, in words. */
+  trouble: { message: text },
+});
+export type ToPage = Of<typeof isToPage>;
+
+/** From the page to the extension. */
+export const isFromPage = variants('type', {
+  ready: {},
+  subject: shown,
+  nearer: { nearer: isNearer },
+  reveal: { source: text },
+});
+export type FromPage = Of<typeof isFromPage>;
