@@ -1,9 +1,11 @@
 import type { CompletionItem, CompletionList, MarkupContent, Position, TextEdit } from 'vscode-languageserver';
 import { CompletionItemKind, InsertTextFormat, InsertTextMode, MarkupKind } from 'vscode-languageserver';
+import { gridOfSides } from '../../shared-core/boring/rows.js';
 import type { JobAnalysis } from '../../shared-core/engine.js';
 import { panelKeys } from '../../shared-core/job/carcass.js';
 import { scalarText } from '../../shared-core/document/scalar-text.js';
 import { jobSchema } from '../../shared-core/job/schema.js';
+import { placesOf } from '../../shared-core/length/grid.js';
 import type { Unit } from '../../shared-core/length/units.js';
 import { writeLength } from '../../shared-core/length/write.js';
 import { schemaAt } from '../../shared-core/schema/at.js';
@@ -259,18 +261,17 @@ function heightOffers({ file, context, offset, unit, shop }: Asked): readonly Of
   const index = file.analysis.carcassAt(offset);
   const drawable = index === null ? null : file.analysis.drawable(index);
   const spec = drawable?.carcass.spec ?? null;
-  const side = drawable?.carcass.carcass?.panels.find(({ key }) => key === 'left');
-  if (spec === null || side === undefined) return [];
-  const row = drawable?.carcass.boring?.rows.find(({ panel }) => panel === 'left');
-  const first = row?.offset ?? spec.rowOffset.value;
-  const pitch = row?.pitch ?? shop.habits.pitch;
-  const count = row?.count ?? Math.floor((side.length - 2 * first) / pitch) + 1;
+  const carcass = drawable?.carcass.carcass ?? null;
+  if (spec === null || carcass === null) return [];
+  const grid = gridOfSides(spec, carcass, shop);
   // The first and the last place are those of bottom and top.
-  return Array.from({ length: Math.max(0, count - 2) }, (_, k): Offer => ({
-    label: writeLength(first + (k + 1) * pitch, unit),
-    kind: CompletionItemKind.Value,
-    detail: `hole ${k + 2} of ${count}, on the pitch grid`,
-  }));
+  return placesOf(grid)
+    .slice(1, -1)
+    .map((height, k): Offer => ({
+      label: writeLength(height, unit),
+      kind: CompletionItemKind.Value,
+      detail: `hole ${k + 2} of ${grid.count}, on the pitch grid`,
+    }));
 }
 
 function distinct(offers: readonly Offer[]): readonly Offer[] {

@@ -3,12 +3,13 @@ import { isFace } from '../../shared-core/boring/surface.js';
 import type { InlayHint, Range } from 'vscode-languageserver';
 import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel } from '../../shared-core/carcass/model.js';
-import { isSide } from '../../shared-core/carcass/roles.js';
+import { setsGrid } from '../../shared-core/carcass/roles.js';
 import type { Located, Place } from '../../shared-core/document/place.js';
 import { stopCalled } from '../../shared-core/drawing/words.js';
 import { showLength } from '../../shared-core/length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
+import { means } from '../../shared-core/job/panel-key.js';
 import { layWords } from '../../shared-core/papers/set-up/lay.js';
 import { offsetOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
@@ -77,7 +78,7 @@ function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hi
   const rowsOf = (keys: readonly string[]): Words =>
     stopsBoring(({ panel, purpose }) => purpose === 'row' && keys.includes(panel));
 
-  const sides = box.panels.filter(isSide).map(({ key }) => key);
+  const sides = box.panels.filter(setsGrid).map(({ key }) => key);
   const written = [spec.rowOffset, spec.rows].find(
     ({ place }) => place.part === 'self' && place.start !== spec.name.place.start,
   );
@@ -108,7 +109,7 @@ function holeHints(carcass: CarcassAnalysis): readonly Hint[] {
 }
 
 function panelsOf(panels: readonly Panel[], keys: readonly string[]): readonly Panel[] {
-  return panels.filter((panel) => keys.some((key) => panel.key === key || panel.key.startsWith(`${key}-bay-`)));
+  return panels.filter((panel) => keys.some((key) => means(key, panel.key)));
 }
 
 /** One hint a place: shelves of which only the number is written share theirs. */

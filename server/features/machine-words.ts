@@ -4,6 +4,8 @@ import type { Path } from '../../shared-core/document/place.js';
 import { fine, showLength } from '../../shared-core/length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { counted, listed } from '../../shared-core/findings/words.js';
+import { means } from '../../shared-core/job/panel-key.js';
+import { stepsTo } from '../../shared-core/length/grid.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
 import type { Sheet } from '../../shared-core/machining/plan/set-ups.js';
 import type { SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
@@ -261,13 +263,13 @@ export function pinHoles({ carcass, spec, boring }: CarcassAnalysis, panels: rea
   if (spec === null || carcass === null || boring === null) return [];
   const side = carcass.panels.find(({ role }) => role === 'left-side');
   const found = panels.flatMap((panel) => {
-    const shelf = spec.looseShelves.find(({ key }) => panel.key === key || panel.key.startsWith(`${key}-bay-`));
+    const shelf = spec.looseShelves.find(({ key }) => means(key, panel.key));
     return carcass.panels.flatMap((upright): PinHole[] => {
       const row = boring.rows.find((one) => one.panel === upright.key);
       if (shelf === undefined || side === undefined || row === undefined) return [];
       if (!isBeside(carcass, panel, upright.key)) return [];
       // Heights of shelves are counted from the bottom end of the sides; a divider stands higher.
-      const steps = (shelf.at.value - (upright.pose.origin.z - side.pose.origin.z) - row.offset) / row.pitch;
+      const steps = stepsTo(row, shelf.at.value - (upright.pose.origin.z - side.pose.origin.z));
       return Number.isInteger(steps) && steps >= 0 && steps < row.count
         ? [{ upright: upright.key, number: steps + 1 }]
         : [];

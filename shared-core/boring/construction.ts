@@ -1,9 +1,10 @@
 import { chosen, fittingNamed } from '../carcass/choices.js';
-import { shared, type Interval } from '../carcass/interval.js';
+import type { Interval } from '../carcass/interval.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
+import { sharedDepth } from '../carcass/panel.js';
 import { toCarcass, toPanel } from '../carcass/pose.js';
 import { spindleLine } from '../carcass/spindle-line.js';
-import { isSide } from '../carcass/roles.js';
+import { roleOf } from '../carcass/roles.js';
 import type { Located, Place } from '../document/place.js';
 import type { CarcassSpec } from '../job/model.js';
 import { half, type Micrometres } from '../length/units.js';
@@ -50,7 +51,7 @@ export function boreJoints(
   const bores = carcass.joints.flatMap((joint) => {
     const face = panels.get(joint.facePanel)!;
     const end = panels.get(joint.endPanel)!;
-    const overlap = overlapOf(face, end);
+    const overlap = sharedDepth(face, end);
     return (['face', 'end'] as const).flatMap((side) => {
       const panel = side === 'face' ? face : end;
       const fitting = side === 'face' ? joint.faceFitting : joint.fitting;
@@ -107,15 +108,6 @@ export function boreJoints(
         });
     }
   }
-}
-
-/** Where face and end meet along the depth, in front of the groove of either. */
-function overlapOf(face: Panel, end: Panel): Interval | null {
-  const run = ({ pose, width, grooves }: Panel): Interval => ({
-    from: pose.origin.y,
-    to: pose.origin.y + Math.min(width, ...grooves.map((groove) => groove.from)),
-  });
-  return shared(run(face), run(end));
 }
 
 /**
@@ -219,8 +211,7 @@ function camBores(side: Side, cam: CamFitting, place: PlaceOnDepth, index: numbe
   const housing: Bore = {
     ...bolt,
     id: housingId(bolt.id),
-    // Out of sight: under and over horizontals, but inside the box on a side.
-    face: isSide(end) ? 'inside' : 'outside',
+    face: roleOf(end).hiddenFace,
     v: joint.end === 'reference-end' ? cam.distance : end.length - cam.distance,
     diameter: cam.camDiameter,
     depth: cam.camDepth,

@@ -1,9 +1,11 @@
 import { clearDepth } from '../carcass/panel.js';
 import { chosen } from '../carcass/choices.js';
 import type { Carcass, Panel } from '../carcass/model.js';
-import { isSide } from '../carcass/roles.js';
+import { setsGrid, roleOf } from '../carcass/roles.js';
+import type { Role } from '../carcass/role.js';
 import type { Located, Path, Place } from '../document/place.js';
 import type { CarcassSpec, RowChoice } from '../job/model.js';
+import { lineTo, placesOf, type GridLine } from '../length/grid.js';
 import { half, type Micrometres } from '../length/units.js';
 import type { Board, Shop } from '../shop/model.js';
 import type { Bore, Row } from './model.js';
@@ -21,24 +23,40 @@ interface RowWish {
   readonly path: Path;
 }
 
+type Wishes = (spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Panel) => readonly RowWish[];
+
+const WISHES: Readonly<Record<Role['rows'], Wishes>> = {
+  'set-grid': (spec, carcass, _, panel) => [sideWish(spec, carcass, panel)],
+  'keep-to-grid': dividerWish,
+  none: () => [],
+};
+
 /** The rows of sides and dividers. */
 export function layRows(spec: CarcassSpec, carcass: Carcass, shop: Shop): readonly Row[] {
-  const wishes = carcass.panels.flatMap((panel) => {
-    if (isSide(panel)) return [sideWish(spec, carcass, panel)];
-    if (panel.role === 'divider') return dividerWish(spec, carcass, shop, panel);
-    return [];
-  });
-  return wishes.flatMap((wish) => rowsFor(spec, shop, wish));
+  const wishes = carcass.panels.flatMap((panel) => WISHES[roleOf(panel).rows](spec, carcass, shop, panel));
+  // The rear rows of all stand at one depth, so that they face each other.
+  const rear = rearSetback(
+    spec,
+    wishes.map(({ panel }) => panel),
+    shop,
+  );
+  return wishes.flatMap((wish) => rowsFor(spec, shop, wish, rear));
+}
+
+/** Heights of the holes that a row of the left side has or would have, from the bottom end of the sides. */
+export function gridOfSides(spec: CarcassSpec, carcass: Carcass, shop: Shop): GridLine {
+  const side = leftSide(carcass);
+  return lineIn(side.length, offsetOfSide(spec, side.key), thinnerSide(carcass), shop);
 }
 
 /** Every hole of a row, the first one at its offset. */
 export function rowBores(row: Row): readonly Bore[] {
-  return Array.from({ length: row.count }, (_, k) => ({
+  return placesOf(row).map((v, k) => ({
     id: `${row.id}:${k + 1}`,
     panel: row.panel,
     face: row.face,
     u: row.u,
-    v: row.offset + k * row.pitch,
+    v,
     diameter: row.diameter,
     depth: row.depth,
     through: row.through,
@@ -51,13 +69,12 @@ export function rowBores(row: Row): readonly Bore[] {
 
 function sideWish(spec: CarcassSpec, carcass: Carcass, panel: Panel): RowWish {
   const lines = chosen(spec, panel.key, 'rows') ?? spec.rows;
-  const offset = chosen(spec, panel.key, 'rowOffset') ?? spec.rowOffset;
   return {
     panel,
     lines: lines.value,
     face: 'inside',
     through: false,
-    offset: offset.value,
+    offset: offsetOfSide(spec, panel.key),
     board: thinnerSide(carcass),
     place: lines.place,
     path: lines.path,
@@ -96,26 +113,39 @@ function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Pan
   ];
 }
 
+function offsetOfSide(spec: CarcassSpec, key: string): Micrometres {
+  return (chosen(spec, key, 'rowOffset') ?? spec.rowOffset).value;
+}
+
+function leftSide({ panels }: Carcass): Panel {
+  return panels.find(({ role }) => role === 'left-side')!;
+}
+
 function thinnerSide({ panels }: Carcass): Board {
-  const sides = panels.filter(isSide);
+  const sides = panels.filter(setsGrid);
   return sides.map(({ board }) => board).reduce((a, b) => (b.nominal < a.nominal ? b : a));
 }
 
 /** The lowest hole of the left side's grid that is at least half a thickness above the divider's end. */
 function offsetOnGrid(spec: CarcassSpec, carcass: Carcass, shop: Shop, divider: Panel): Micrometres {
-  const side = carcass.panels.find(({ key }) => key === 'left')!;
+  const side = leftSide(carcass);
   const { pitch } = shop.habits;
-  const grid = side.pose.origin.z + (chosen(spec, 'left', 'rowOffset') ?? spec.rowOffset).value - divider.pose.origin.z;
+  const grid = side.pose.origin.z + offsetOfSide(spec, side.key) - divider.pose.origin.z;
   const least = half(divider.thickness);
   return grid + Math.ceil((least - grid) / pitch) * pitch;
 }
 
-function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish): readonly Row[] {
-  const { panel, lines, offset } = wish;
-  const { pitch, rowDiameter, rowDepth, rowOffset } = shop.habits;
-  const margin = Math.min(offset, rowOffset ?? half(wish.board.nominal));
-  const count = Math.floor((panel.length - margin - offset) / pitch) + 1;
-  if (lines === 'none' || count <= 0) return [];
+/** The holes that find room in a length: the last keeps from the far end what the first keeps, or what is usual, if less. */
+function lineIn(length: Micrometres, offset: Micrometres, board: Board, { habits }: Shop): GridLine {
+  const margin = Math.min(offset, habits.rowOffset ?? half(board.nominal));
+  return lineTo({ offset, pitch: habits.pitch }, length - margin);
+}
+
+function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish, rear: Micrometres | null): readonly Row[] {
+  const { panel, lines } = wish;
+  const { rowDiameter, rowDepth } = shop.habits;
+  const { offset, pitch, count } = lineIn(panel.length, wish.offset, wish.board, shop);
+  if (lines === 'none' || count === 0) return [];
 
   const row = (line: Row['line'], u: Micrometres): Row => ({
     id: `${panel.key}:row-${line}`,
@@ -132,14 +162,18 @@ function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish): readonly Row[] {
     place: wish.place,
     path: wish.path,
   });
-  const rear = lines === 'both' ? rearSetback(spec, panel, shop) : null;
-  return [row('front', spec.rowSetback.value), ...(rear === null ? [] : [row('rear', rear)])];
+  const front = row('front', spec.rowSetback.value);
+  return lines === 'both' && rear !== null ? [front, row('rear', rear)] : [front];
 }
 
-/** As far back as whole pitches from the front row and the rear margin allow, in front of a groove; null where there is no room. */
-function rearSetback(spec: CarcassSpec, panel: Panel, shop: Shop): Micrometres | null {
+/**
+ * As far back as whole pitches from the front row and the rear margin allow in all of the panels, in front of a groove; null
+ * where there is no room.
+ */
+function rearSetback(spec: CarcassSpec, panels: readonly Panel[], shop: Shop): Micrometres | null {
   if (spec.rearRow !== null) return spec.rearRow.value;
   const { pitch, rearMargin } = shop.habits;
-  const pitches = Math.floor((clearDepth(panel) - rearMargin - spec.rowSetback.value) / pitch);
+  const clear = Math.min(...panels.map(clearDepth));
+  const pitches = Math.floor((clear - rearMargin - spec.rowSetback.value) / pitch);
   return pitches >= 1 ? spec.rowSetback.value + pitches * pitch : null;
 }

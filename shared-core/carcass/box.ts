@@ -103,7 +103,8 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
 
 function grooveFor(spec: CarcassSpec, back: Box['back'], clearDepth: Micrometres): Groove | null {
   if (back === null || back.how === 'applied') return null;
-  return { from: clearDepth, to: clearDepth + back.board.thickness, depth: spec.back.groove.value };
+  const kind = back.how === 'rebated' ? 'rebate' : 'groove';
+  return { kind, from: clearDepth, to: clearDepth + back.board.thickness, depth: spec.back.groove.value };
 }
 
 function panelsWithGroove(boards: Box['boards'], spec: CarcassSpec): (readonly [string, Board])[] {

@@ -1,17 +1,14 @@
 import type { CarcassSpec } from '../job/model.js';
 import type { Unit } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
-import { buildBack } from './back.js';
 import { measureBox } from './box.js';
-import { buildDividers } from './dividers.js';
-import { buildBottom, buildTop } from './horizontals.js';
 import { buildJoints } from './joints.js';
-import type { Carcass, Panel } from './model.js';
-import { buildPlinth } from './plinth.js';
+import { layOut } from './layout.js';
+import type { Carcass } from './model.js';
+import { makePanel } from './panel.js';
 import { Problems, type Problem } from './problems.js';
-import { buildRails } from './rails.js';
-import { buildShelves } from './shelves.js';
-import { buildSides } from './sides.js';
+import { ROLES, type PanelRole } from './roles.js';
+import { Standing } from './standing.js';
 
 /**
  * From the job's words to panels that stand in the carcass frame, with sizes, bands, grooves, bays and joints.
@@ -35,17 +32,10 @@ export function buildCarcass(
   const box = measureBox(spec, shop, problems);
   if (box === null) return { carcass: null, problems: problems.found };
 
-  const { dividers, bays } = buildDividers(box, problems);
-  const panels: readonly Panel[] = [
-    ...buildSides(box),
-    buildBottom(box),
-    buildTop(box),
-    ...buildRails(box, problems),
-    ...dividers,
-    ...buildShelves(box, bays, problems),
-    buildBack(box),
-    buildPlinth(box, problems),
-  ].filter((panel) => panel !== null);
+  const layout = layOut(box, problems);
+  const panels = (Object.keys(ROLES) as PanelRole[]).flatMap((role) =>
+    ROLES[role].outlines(layout).map((outline) => makePanel(box, role, outline)),
+  );
 
   for (const panel of panels)
     if (panel.cutWidth <= 0 || panel.cutLength <= 0) {
@@ -55,8 +45,7 @@ export function buildCarcass(
         `${panel.key} is ${show(panel.length)} by ${show(panel.width)}; its bands leave nothing of it to cut. Make it larger or its bands thinner.`,
       );
     }
-  return {
-    carcass: { panels, joints: buildJoints(box, panels, bays), bays, back: box.back?.how ?? 'none' },
-    problems: problems.found,
-  };
+  const { bays } = layout;
+  const joints = buildJoints(new Standing(spec, panels, bays), shop);
+  return { carcass: { panels, joints, bays, back: box.back?.how ?? 'none' }, problems: problems.found };
 }

@@ -1,5 +1,6 @@
 import type { CarcassSpec, EdgeName, PanelChoice } from '../job/model.js';
 import type { Located } from '../document/place.js';
+import { wholeOf } from '../job/panel-key.js';
 import { NO_BAND } from '../shop/habits.js';
 import type { Band, Board, Fitting, Shop } from '../shop/model.js';
 
@@ -7,7 +8,7 @@ import type { Band, Board, Fitting, Shop } from '../shop/model.js';
 function choicesFor(spec: CarcassSpec, key: string): readonly PanelChoice[] {
   if (spec.panels.size === 0) return [];
   const own = spec.panels.get(key);
-  const shelf = spec.panels.get(key.replace(/-bay-\d+$/, ''));
+  const shelf = spec.panels.get(wholeOf(key));
   return [own, shelf].filter((choice) => choice !== undefined);
 }
 

@@ -2,18 +2,9 @@ import type { Path, Place } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import type { BackHow, EdgeName } from '../job/model.js';
 import type { Band, Board, Fitting, Hand } from '../shop/model.js';
+import type { PanelRole } from './roles.js';
 
-export type PanelRole =
-  | 'left-side'
-  | 'right-side'
-  | 'bottom'
-  | 'top'
-  | 'rail'
-  | 'divider'
-  | 'fixed-shelf'
-  | 'loose-shelf'
-  | 'back'
-  | 'plinth';
+export type { PanelRole } from './roles.js';
 
 /** An axis of the carcass frame with its direction. x to the right, y to the back, z up. */
 export type Axis = '+x' | '-x' | '+y' | '-y' | '+z' | '-z';
@@ -39,7 +30,9 @@ export interface Pose {
 
 /** A groove or rebate for the back, on the inside face, over the whole length unless `along` says otherwise. */
 export interface Groove {
-  /** From the front edge: u in [from, to]. A rebate runs out of the back edge (to = width). */
+  /** A rebate runs out of the back edge. */
+  readonly kind: 'groove' | 'rebate';
+  /** From the front edge: u in [from, to]. */
   readonly from: Micrometres;
   readonly to: Micrometres;
   readonly depth: Micrometres;
@@ -61,6 +54,8 @@ export interface Panel {
   readonly pose: Pose;
   readonly board: Board;
   readonly bands: Readonly<Record<EdgeName, Band | null>>;
+  /** Edges that are seen, and carry the carcass's band unless the job says otherwise. */
+  readonly seen: readonly EdgeName[];
   readonly grooves: readonly Groove[];
   /** The text that makes it: the shelf's line, or the carcass's name. */
   readonly place: Place;
@@ -88,15 +83,18 @@ export interface Joint {
   readonly path: Path;
 }
 
+/** A clear rectangle between two uprights: its run in x of the carcass frame, and the keys of the two. */
+export interface Bay {
+  readonly from: Micrometres;
+  readonly to: Micrometres;
+  readonly left: string;
+  readonly right: string;
+}
+
 export interface Carcass {
   readonly panels: readonly Panel[];
   readonly joints: readonly Joint[];
-  /** Clear rectangles between sides and dividers, from the left; x of the carcass frame. */
-  readonly bays: readonly {
-    readonly from: Micrometres;
-    readonly to: Micrometres;
-    readonly left: string;
-    readonly right: string;
-  }[];
+  /** From the left. */
+  readonly bays: readonly Bay[];
   readonly back: BackHow;
 }

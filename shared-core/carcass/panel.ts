@@ -4,30 +4,31 @@ import type { Micrometres } from '../length/units.js';
 import type { Band, Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { bandNamed, chosenBand } from './choices.js';
-import type { Groove, Panel, PanelRole, Pose } from './model.js';
-import { isFrontSeen } from './roles.js';
+import { shared, type Interval } from './interval.js';
+import type { Groove, Panel, Pose } from './model.js';
+import type { PanelRole } from './roles.js';
 
 /** A panel before its bands are known. */
 export interface Outline {
   readonly key: string;
-  readonly role: PanelRole;
   readonly pose: Pose;
   readonly length: Micrometres;
   readonly width: Micrometres;
   readonly board: Board;
-  readonly grooves?: readonly Groove[];
+  /** Edges that are seen: they carry the carcass's band unless the job says otherwise. */
+  readonly seen: readonly EdgeName[];
+  readonly grooves: readonly Groove[];
   /** The text that makes it. */
   readonly cause: Pick<Located<unknown>, 'place' | 'path'>;
 }
 
-/** Fills in bands and cut size: the finished size less the bands on the edges across. */
-export function makePanel({ spec, shop }: Box, outline: Outline): Panel {
-  const { key, role, pose, length, width, board, cause } = outline;
+/** Fills in bands and cut size: the finished size less the bands on the edges across. A rebate runs out of the back edge. */
+export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline): Panel {
+  const { key, pose, length, width, board, seen, grooves, cause } = outline;
   const band = (edge: EdgeName): Band | null => {
     const choice = chosenBand(spec, key, edge);
     if (choice !== undefined) return bandNamed(shop, choice.value);
-    const seen = edge === 'front' && isFrontSeen(outline);
-    return seen ? bandNamed(shop, spec.band.value) : null;
+    return seen.includes(edge) ? bandNamed(shop, spec.band.value) : null;
   };
   const bands = {
     front: band('front'),
@@ -48,7 +49,8 @@ export function makePanel({ spec, shop }: Box, outline: Outline): Panel {
     pose,
     board,
     bands,
-    grooves: outline.grooves ?? [],
+    seen,
+    grooves: grooves.map((groove) => (groove.kind === 'rebate' ? { ...groove, to: width } : groove)),
     place: cause.place,
     path: cause.path,
   };
@@ -57,4 +59,13 @@ export function makePanel({ spec, shop }: Box, outline: Outline): Panel {
 /** How much of a panel's width lies in front of the groove of the back. */
 export function clearDepth(panel: Panel): Micrometres {
   return Math.min(panel.width, ...panel.grooves.map((groove) => groove.from));
+}
+
+/** Where two panels stand side by side along the depth of the carcass, in front of the groove of either; null: nowhere. */
+export function sharedDepth(a: Panel, b: Panel): Interval | null {
+  const run = (panel: Panel): Interval => ({
+    from: panel.pose.origin.y,
+    to: panel.pose.origin.y + clearDepth(panel),
+  });
+  return shared(run(a), run(b));
 }

@@ -1,30 +1,43 @@
-import type { Panel, PanelRole } from './model.js';
+import type { Panel } from './model.js';
+import type { Role } from './role.js';
+import { back } from './roles/back.js';
+import { divider } from './roles/divider.js';
+import { bottom, top } from './roles/horizontals.js';
+import { plinth } from './roles/plinth.js';
+import { rail } from './roles/rail.js';
+import { fixedShelf, looseShelf } from './roles/shelves.js';
+import { leftSide, rightSide } from './roles/sides.js';
 
-type Role = Pick<Panel, 'role'>;
+/**
+ * Every part that a panel can play, in the order in which the panels of a carcass are listed. A new one is a file of its own
+ * and a line here; the compiler then asks for nothing more, since all that is known of a role is in its file.
+ */
+export const ROLES = {
+  'left-side': leftSide,
+  'right-side': rightSide,
+  bottom,
+  top,
+  rail,
+  divider,
+  'fixed-shelf': fixedShelf,
+  'loose-shelf': looseShelf,
+  back,
+  plinth,
+} satisfies Readonly<Record<string, Role>>;
 
-const UPRIGHT: ReadonlySet<PanelRole> = new Set(['left-side', 'right-side', 'divider', 'back']);
+export type PanelRole = keyof typeof ROLES;
 
-const SEEN: ReadonlySet<PanelRole> = new Set([
-  'left-side',
-  'right-side',
-  'bottom',
-  'top',
-  'divider',
-  'fixed-shelf',
-  'loose-shelf',
-]);
-
-/** Whether a panel is one of the two outer uprights. */
-export function isSide({ role }: Role): boolean {
-  return role === 'left-side' || role === 'right-side';
+/** What is known of the part that a panel plays. */
+export function roleOf({ role }: Pick<Panel, 'role'>): Role {
+  return ROLES[role];
 }
 
 /** Whether it stands on its reference end in the carcass, so that its length is a height. */
-export function isUpright({ role }: Role): boolean {
-  return UPRIGHT.has(role);
+export function isUpright(panel: Pick<Panel, 'role'>): boolean {
+  return roleOf(panel).stands === 'upright';
 }
 
-/** Whether its front edge is seen, and carries the carcass's band unless the job says otherwise. */
-export function isFrontSeen({ key, role }: Pick<Panel, 'key' | 'role'>): boolean {
-  return SEEN.has(role) || key === 'rail-front';
+/** Whether it is one of the two outer uprights, whose rows set the pitch grid. */
+export function setsGrid(panel: Pick<Panel, 'role'>): boolean {
+  return roleOf(panel).rows === 'set-grid';
 }

@@ -1,18 +1,28 @@
+import type { Located } from '../document/place.js';
 import type { ShelfSpec } from '../job/model.js';
+import { keyInBay } from '../job/panel-key.js';
 import { half, type Micrometres } from '../length/units.js';
 import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
 import { extent, overlaps, within, type Interval } from './interval.js';
-import type { Carcass, Panel } from './model.js';
-import { makePanel } from './panel.js';
+import type { Bay, Point3 } from './model.js';
 import type { Problems } from './problems.js';
 
-type Bay = Carcass['bays'][number];
+/** One panel of a shelf, in its bay. */
+export interface PlacedShelf {
+  readonly key: string;
+  readonly board: Board;
+  /** The text that gives its height. */
+  readonly cause: Located<Micrometres>;
+  readonly length: Micrometres;
+  readonly width: Micrometres;
+  /** Its left, front, lower corner. */
+  readonly origin: Point3;
+}
 
 /** How the two kinds of shelf differ in what `at` means and in the play around them. */
 interface Kind {
-  readonly role: 'fixed-shelf' | 'loose-shelf';
   /** From the underside up to the height that the job gives as `at`. */
   readonly below: (board: Board) => Micrometres;
   /** How far below its underside the holes of its pins reach. */
@@ -21,24 +31,28 @@ interface Kind {
   readonly play: Micrometres;
 }
 
-/** Fixed shelves, then loose ones; underside out, each from the bottom up. One that cannot stand is left out. */
-export function buildShelves(box: Box, bays: readonly Bay[], problems: Problems): readonly Panel[] {
+/** Fixed shelves, then loose ones among them, each from the bottom up. One that cannot stand is left out. */
+export function placeShelves(
+  box: Box,
+  bays: readonly Bay[],
+  problems: Problems,
+): { readonly fixed: readonly PlacedShelf[]; readonly loose: readonly PlacedShelf[] } {
   const { spec, shop } = box;
   const taken: { readonly key: string; readonly run: Interval }[][] = bays.map(() => []);
-  const fixed: Kind = { role: 'fixed-shelf', below: (board) => half(board.thickness), pins: 0, play: 0 };
+  const fixed: Kind = { below: (board) => half(board.thickness), pins: 0, play: 0 };
   // A loose shelf lies on its pins: the pin hole's centre is half a hole below its underside.
   const { rowDiameter, shelfGap } = shop.habits;
-  const loose: Kind = { role: 'loose-shelf', below: () => -half(rowDiameter), pins: rowDiameter, play: shelfGap };
-  return [...place(spec.fixedShelves, fixed), ...place(spec.looseShelves, loose)];
+  const loose: Kind = { below: () => -half(rowDiameter), pins: rowDiameter, play: shelfGap };
+  return { fixed: place(spec.fixedShelves, fixed), loose: place(spec.looseShelves, loose) };
 
-  function place(shelves: readonly ShelfSpec[], kind: Kind): readonly Panel[] {
+  function place(shelves: readonly ShelfSpec[], kind: Kind): readonly PlacedShelf[] {
     const inOrder = [...shelves].sort((a, b) => a.at.value - b.at.value || (a.key < b.key ? -1 : 1));
     return inOrder.flatMap((shelf) => placeShelf(shelf, kind));
   }
 
   /** The shelf in its bay, or in every bay; stops at the first bay where it cannot stand and says why once. */
-  function placeShelf(shelf: ShelfSpec, kind: Kind): readonly Panel[] {
-    const panels: Panel[] = [];
+  function placeShelf(shelf: ShelfSpec, kind: Kind): readonly PlacedShelf[] {
+    const panels: PlacedShelf[] = [];
     if (shelf.bay !== null && shelf.bay.value > bays.length) {
       const has = bays.length === 1 ? 'has no dividers, so only bay 1' : `has ${bays.length} bays`;
       problems.add(shelf.bay, `${shelf.key} cannot stand in bay ${shelf.bay.value}: this carcass ${has}.`);
@@ -53,9 +67,9 @@ export function buildShelves(box: Box, bays: readonly Bay[], problems: Problems)
     return panels;
   }
 
-  function tryShelf(shelf: ShelfSpec, kind: Kind, bay: Bay, index: number): Panel | null {
+  function tryShelf(shelf: ShelfSpec, kind: Kind, bay: Bay, index: number): PlacedShelf | null {
     const { show } = problems;
-    const key = bays.length === 1 ? shelf.key : `${shelf.key}-bay-${index + 1}`;
+    const key = bays.length === 1 ? shelf.key : keyInBay(shelf.key, index + 1);
     const board = boardFor(spec, shop, key, shelf.board);
     const { at, setback } = shelf;
     const underside = box.sideZ.from + at.value - kind.below(board);
@@ -99,14 +113,7 @@ export function buildShelves(box: Box, bays: readonly Bay[], problems: Problems)
       return null;
     }
     taken[index]!.push({ key, run });
-    return makePanel(box, {
-      key,
-      role: kind.role,
-      board,
-      length,
-      width,
-      cause: at,
-      pose: { origin: { x: bay.from + kind.play, y: setback.value, z: underside }, u: '+y', v: '+x', t: '+z' },
-    });
+    const origin = { x: bay.from + kind.play, y: setback.value, z: underside };
+    return { key, board, cause: at, length, width, origin };
   }
 }

@@ -1,7 +1,7 @@
 import { isFace } from '../boring/surface.js';
 import type { BorePurpose, Surface } from '../boring/model.js';
-import type { Panel, PanelRole } from '../carcass/model.js';
-import { isUpright } from '../carcass/roles.js';
+import type { Panel } from '../carcass/model.js';
+import { isUpright, roleOf, ROLES } from '../carcass/roles.js';
 import type { EdgeName } from '../job/model.js';
 
 /** What a bore is for, in the hole table. */
@@ -22,13 +22,6 @@ export function endWord(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-
   return end === 'reference-end' ? 'left end' : 'right end';
 }
 
-/** Where the faces look of panels that have an inside of the box on both: [outside, inside]. */
-const LOOKS: Readonly<Partial<Record<PanelRole, readonly [string, string]>>> = {
-  divider: ['left', 'right'],
-  'fixed-shelf': ['lower', 'upper'],
-  'loose-shelf': ['lower', 'upper'],
-};
-
 /** 'inside face', 'left end'; of a divider 'inside (right) face'. */
 export function surfaceWord(panel: Pick<Panel, 'role'>, surface: Surface): string {
   return isFace(surface) ? `${faceWord(panel, surface)} face` : endWord(panel, surface);
@@ -37,17 +30,17 @@ export function surfaceWord(panel: Pick<Panel, 'role'>, surface: Surface): strin
 /** The same for a column headed 'Face': 'inside', 'left end'; of a shelf 'outside (lower)'. */
 export function faceWord(panel: Pick<Panel, 'role'>, surface: Surface): string {
   if (!isFace(surface)) return endWord(panel, surface);
-  const looks = LOOKS[panel.role];
-  return looks === undefined ? surface : `${surface} (${looks[surface === 'outside' ? 0 : 1]})`;
+  const { looks } = roleOf(panel);
+  return looks === null ? surface : `${surface} (${looks[surface]})`;
 }
 
 /** What inside and outside mean of panels that have an inside of the box on both; none where there is none among them. */
-export function facesExplained(roles: ReadonlySet<PanelRole>): string | null {
-  const said = [
-    ...(roles.has('divider') ? ['A divider’s outside face is its left one.'] : []),
-    ...(roles.has('fixed-shelf') || roles.has('loose-shelf') ? ['A shelf’s outside face is its lower one.'] : []),
-  ];
-  return said.length === 0 ? null : said.join(' ');
+export function facesExplained(panels: readonly Pick<Panel, 'role'>[]): string | null {
+  const here = new Set(panels.map(roleOf));
+  const said = Object.values(ROLES).flatMap((role) =>
+    role.looks !== null && here.has(role) ? [role.looks.explained] : [],
+  );
+  return said.length === 0 ? null : [...new Set(said)].join(' ');
 }
 
 /** 'front edge', 'back edge', or an end as `endWord` has it. */

@@ -1,12 +1,14 @@
 import type { Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
-import { isSide } from '../carcass/roles.js';
+import { roleOf } from '../carcass/roles.js';
 import { readCarcassTree } from '../document/cut.js';
 import type { Part, Path, Place } from '../document/place.js';
 import { readTree } from '../document/read.js';
 import type { MapEntry, ScalarNode, TreeNode } from '../document/tree.js';
 import { isBalanced } from '../findings/lookups.js';
+import { means } from '../job/panel-key.js';
 import type { Shop } from '../shop/model.js';
+import { lastPlace } from '../length/grid.js';
 import type { Micrometres } from '../length/units.js';
 import type { CarcassAnalysis, JobAnalysis } from './analysis.js';
 
@@ -107,35 +109,10 @@ export function namesPanels(carcass: CarcassAnalysis, path: Path): boolean {
 
 function speaksOf(path: Path, panel: Panel): boolean {
   const [first, second] = path;
-  switch (first) {
-    case undefined:
-      return false;
-    case 'panels':
-      return typeof second === 'string' && (panel.key === second || panel.key.startsWith(`${second}-bay-`));
-    case 'fixed-shelves':
-      return panel.role === 'fixed-shelf' && touches(path, panel.path);
-    case 'loose-shelves':
-      return panel.role === 'loose-shelf' && touches(path, panel.path);
-    case 'dividers':
-      return panel.role === 'divider' && touches(path, panel.path);
-    case 'back':
-      return panel.role === 'back';
-    case 'bottom':
-      return panel.role === 'bottom';
-    case 'top':
-      return panel.role === 'top' || panel.role === 'rail';
-    case 'rail-width':
-      return panel.role === 'rail';
-    case 'plinth':
-      return panel.role === 'plinth';
-    case 'rows':
-    case 'row-offset':
-    case 'row-setback':
-    case 'rear-row':
-      return isSide(panel) || panel.role === 'divider';
-    default:
-      return false;
-  }
+  if (first === 'panels') return typeof second === 'string' && means(second, panel.key);
+  const keys: Readonly<Record<string, 'all' | 'each'>> = roleOf(panel).keys;
+  const which = typeof first === 'string' && Object.hasOwn(keys, first) ? keys[first] : undefined;
+  return which === 'all' || (which === 'each' && touches(path, panel.path));
 }
 
 /** One leads to the other. */
@@ -159,7 +136,7 @@ export function rowFacts(carcass: CarcassAnalysis, panel: Panel, shop: Shop): re
   const rows = carcass.boring?.rows.filter((row) => row.panel === panel.key) ?? [];
   return rows.map((row) => ({
     row,
-    rest: panel.length - row.offset - (row.count - 1) * row.pitch,
+    rest: panel.length - lastPlace(row),
     balanced: isBalanced(panel, row, shop),
   }));
 }

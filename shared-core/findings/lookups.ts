@@ -3,6 +3,7 @@ import { groupBy, modulo } from '../machining/plan/numbers.js';
 import type { Bore, Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import type { ShelfSpec } from '../job/model.js';
+import { means } from '../job/panel-key.js';
 import type { Micrometres } from '../length/units.js';
 import type { CaseClamp, HorizontalHead, LineDrill, Shop, VerticalHead } from '../shop/model.js';
 import { KIND_FOR_USE } from '../shop/habits.js';
@@ -29,7 +30,7 @@ export function panelOf(context: CarcassContext, key: string): Panel | undefined
 
 /** The panels that one shelf of the job makes: one, or one in every bay. */
 export function panelsOfShelf(context: CarcassContext, shelf: ShelfSpec): readonly Panel[] {
-  return context.carcass.panels.filter((panel) => panel.key === shelf.key || panel.key.startsWith(`${shelf.key}-bay-`));
+  return context.carcass.panels.filter((panel) => means(shelf.key, panel.key));
 }
 
 /** Ids of the bores of some joints or rows, in the order of the bore map. */

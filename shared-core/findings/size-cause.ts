@@ -1,6 +1,6 @@
 import { chosen, chosenBand } from '../carcass/choices.js';
 import type { Panel } from '../carcass/model.js';
-import { isUpright } from '../carcass/roles.js';
+import { roleOf } from '../carcass/roles.js';
 import type { Located } from '../document/place.js';
 import type { CarcassContext } from './rule.js';
 
@@ -20,10 +20,7 @@ function sizeValue(spec: CarcassContext['spec'], panel: Panel, side: PanelSide):
     case 'band':
       return chosenBand(spec, panel.key, 'front') ?? spec.band;
     case 'length':
-      return isUpright(panel) ? spec.height : spec.width;
     case 'width':
-      if (panel.role === 'rail') return spec.railWidth;
-      if (panel.role === 'plinth') return spec.plinth;
-      return panel.role === 'back' ? spec.width : spec.depth;
+      return roleOf(panel).sizes[side](spec);
   }
 }

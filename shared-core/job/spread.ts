@@ -1,15 +1,10 @@
+import { placeAt, type Grid } from '../length/grid.js';
 import type { Micrometres } from '../length/units.js';
 
 /** A clear opening between two horizontals, as heights above the bottom end of the side. */
 export interface Opening {
   readonly from: Micrometres;
   readonly to: Micrometres;
-}
-
-/** The grid of the rows: holes stand at offset + k * pitch. */
-export interface Grid {
-  readonly offset: Micrometres;
-  readonly pitch: Micrometres;
 }
 
 /** Where a shelf's reference height lies in the shelf: so much of it is below, so much above. */
@@ -93,7 +88,7 @@ function placeIn(opening: Opening, count: number, slots: Slots, body: ShelfBody,
     const most = slots.last - (count - i) * slots.step;
     places.push(Math.min(Math.max(nearest, least), most));
   }
-  return places.map((k) => grid.offset + k * grid.pitch);
+  return places.map((k) => placeAt(grid, k));
 }
 
 /** A tenth of a millimetre: no stop is set more finely. */

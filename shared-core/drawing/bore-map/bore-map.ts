@@ -123,10 +123,9 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[
 
 /** Where each groove or rebate of a panel runs, one sentence each. */
 export function grooveNotes(panel: Panel, unit: Unit): readonly string[] {
-  return panel.grooves.map(({ from, to, depth }) => {
-    const kind = to >= panel.width ? 'Rebate' : 'Groove';
+  return panel.grooves.map(({ kind, from, to, depth }) => {
     const run = `${figure(from, unit)} to ${showLength(to, unit)} from the front edge`;
-    return `${kind} on the inside face, ${run}, ${showLength(depth, unit)} deep.`;
+    return `${sentence(kind)} on the inside face, ${run}, ${showLength(depth, unit)} deep.`;
   });
 }
 

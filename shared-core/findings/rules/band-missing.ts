@@ -1,5 +1,4 @@
 import { chosenBand } from '../../carcass/choices.js';
-import { isFrontSeen } from '../../carcass/roles.js';
 import type { Located } from '../../document/place.js';
 import { NO_BAND } from '../../shop/habits.js';
 import { ownText, remove, replaceName } from '../changes.js';
@@ -18,7 +17,7 @@ export const bandMissing: CarcassRule = {
     example: 'kind: base\nwidth: 600\nband: none',
   },
   check(context) {
-    const bare = context.carcass.panels.filter((panel) => isFrontSeen(panel) && panel.bands.front === null);
+    const bare = context.carcass.panels.filter((panel) => panel.seen.includes('front') && panel.bands.front === null);
     const blamed = bare.map((panel) => ({
       panel,
       band: chosenBand(context.spec, panel.key, 'front') ?? context.spec.band,

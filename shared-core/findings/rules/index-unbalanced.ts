@@ -1,4 +1,4 @@
-import { isSide } from '../../carcass/roles.js';
+import { setsGrid } from '../../carcass/roles.js';
 import { boresOfGroups, distinct, grouped, machineFor } from '../lookups.js';
 import { half } from '../../length/units.js';
 import { setLength } from '../changes.js';
@@ -19,7 +19,7 @@ export const indexUnbalanced: CarcassRule = {
   check(context) {
     const drill = machineFor(context, 'rows');
     if (drill === null) return [];
-    const sides = new Set(context.carcass.panels.filter(isSide).map(({ key }) => key));
+    const sides = new Set(context.carcass.panels.filter(setsGrid).map(({ key }) => key));
     const rows = context.boring.rows.filter(
       (row) => row.count > drill.spindles && row.count % 2 !== drill.spindles % 2 && sides.has(row.panel),
     );

@@ -6,7 +6,7 @@ import type { Repair } from '../finding.js';
 import { offsetOf, setOffset, shelvesFollow } from '../row-grid.js';
 import type { CarcassContext, CarcassRule } from '../rule.js';
 import { listed, show, verb } from '../words.js';
-import { isSide } from '../../carcass/roles.js';
+import { setsGrid } from '../../carcass/roles.js';
 
 export const rowUnbalanced: CarcassRule = {
   name: 'row-unbalanced',
@@ -20,7 +20,7 @@ export const rowUnbalanced: CarcassRule = {
   check(context) {
     const rows = context.boring.rows.filter((row) => {
       const panel = panelOf(context, row.panel);
-      return panel !== undefined && isSide(panel) && !isBalanced(panel, row, context.shop);
+      return panel !== undefined && setsGrid(panel) && !isBalanced(panel, row, context.shop);
     });
     return grouped(rows, (row) => `${row.offset} ${panelOf(context, row.panel)!.length}`).map((same) => {
       const row = same[0]!;

@@ -1,5 +1,6 @@
 import type { Bore } from '../../boring/model.js';
 import { handedness } from '../../carcass/pose.js';
+import { means } from '../../job/panel-key.js';
 import type { Micrometres } from '../../length/units.js';
 import { handOfEnd } from '../../machining/plan/orientation.js';
 import type { Hand, Stop, VerticalHead } from '../../shop/model.js';
@@ -110,7 +111,7 @@ function missOf(
 
 /** Offers to move a fixed shelf to the nearest places of its grid, below and above, whose lines a stop reaches. */
 function moveShelf(context: CarcassContext, head: VerticalHead, panel: string): readonly Repair[] {
-  const shelf = context.spec.fixedShelves.find(({ key }) => panel === key || panel.startsWith(`${key}-bay-`));
+  const shelf = context.spec.fixedShelves.find(({ key }) => means(key, panel));
   const row = shelf === undefined ? undefined : rowsBeside(context, shelf)[0];
   if (shelf === undefined || row === undefined) return [];
   const { at } = shelf;

@@ -125,8 +125,7 @@ export function layRules(setUp: SetUp, words: JobWords): readonly string[] {
   const turning = level
     ? 'Turn it only flat on the table, never over; its back edge never comes to the stop.'
     : `Never turn it over${other === undefined ? '' : ' unless the list says so'}; its back edge never comes to the fence.`;
-  const roles = setUp.runs.flatMap(({ carcass, panel }) => words.panel(carcass, panel)?.role ?? []);
-  const explained = facesExplained(new Set(roles));
+  const explained = facesExplained(setUp.runs.flatMap(({ carcass, panel }) => words.panel(carcass, panel) ?? []));
   return [lies, ...(explained === null ? [] : [explained]), turning];
 }
 

@@ -44,6 +44,7 @@ function panel(key: string, role: PanelRole, length: number, width: number, more
       'reference-end': null,
       'far-end': null,
     },
+    seen: ['front'],
     grooves: [],
     place,
     path: [],
@@ -99,7 +100,7 @@ const DOWELS = [53, 213, 373, 501];
 
 /** A base unit 600 x 720 x 560 of two sides, a bottom and a top, with rows in the sides. */
 export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 'mm'): Drawn {
-  const grooves = [{ from: um(541), to: um(544), depth: um(8) }];
+  const grooves = [{ kind: 'groove', from: um(541), to: um(544), depth: um(8) }] as const;
   const panels = [
     panel('left', 'left-side', 720, 560, { grooves }),
     panel('right', 'right-side', 720, 560, { grooves }),

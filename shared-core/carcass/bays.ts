@@ -1,19 +1,24 @@
+import type { DividerSpec } from '../job/model.js';
 import { half } from '../length/units.js';
+import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
-import { extent, type Interval } from './interval.js';
-import type { Carcass, Panel } from './model.js';
-import { makePanel } from './panel.js';
+import type { Interval } from './interval.js';
+import type { Bay } from './model.js';
 import type { Problems } from './problems.js';
 
-type Bays = Carcass['bays'];
+/** A divider with its board and where its wood runs from left to right. */
+export interface PlacedDivider extends Omit<DividerSpec, 'board'> {
+  readonly board: Board;
+  readonly run: Interval;
+}
 
-/** Dividers from left to right, left faces out, and the bays that they leave. One that cannot stand is left out. */
-export function buildDividers(
+/** Dividers from left to right, and the bays that they leave. One that cannot stand is left out. */
+export function layBays(
   box: Box,
   problems: Problems,
-): { readonly dividers: readonly Panel[]; readonly bays: Bays } {
-  const { spec, shop, clearX, clearZ, clearDepth, boards } = box;
+): { readonly dividers: readonly PlacedDivider[]; readonly bays: readonly Bay[] } {
+  const { spec, shop, clearX, boards } = box;
   const { show } = problems;
   if (spec.dividers.length > 0 && boards.top === null && boards.railFront.thickness !== boards.railBack.thickness)
     problems.add(
@@ -22,17 +27,18 @@ export function buildDividers(
     );
 
   const wanted = spec.dividers
-    .map((divider) => {
+    .map((divider): PlacedDivider => {
       const board = boardFor(spec, shop, divider.key, divider.board);
       const from = divider.at.value - half(board.thickness);
       return { ...divider, board, run: { from, to: from + board.thickness } };
     })
     .sort((a, b) => a.run.from - b.run.from);
 
-  const dividers: Panel[] = [];
-  const bays: Bays[number][] = [];
+  const dividers: PlacedDivider[] = [];
+  const bays: Bay[] = [];
   let open = { from: clearX.from, left: 'left' };
-  for (const { key, at, board, run } of wanted) {
+  for (const divider of wanted) {
+    const { key, at, run } = divider;
     const room: Interval = { from: open.from, to: clearX.to };
     if (run.from <= room.from || run.to >= room.to) {
       problems.add(
@@ -41,17 +47,7 @@ export function buildDividers(
       );
       continue;
     }
-    dividers.push(
-      makePanel(box, {
-        key,
-        role: 'divider',
-        board,
-        length: extent(clearZ),
-        width: clearDepth,
-        cause: at,
-        pose: { origin: { x: run.from, y: 0, z: clearZ.from }, u: '+y', v: '+z', t: '+x' },
-      }),
-    );
+    dividers.push(divider);
     bays.push({ from: open.from, to: run.from, left: open.left, right: key });
     open = { from: run.to, left: key };
   }

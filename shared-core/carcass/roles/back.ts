@@ -1,34 +1,46 @@
-import { half, type Micrometres } from '../length/units.js';
-import type { Box } from './box.js';
-import { extent, type Interval } from './interval.js';
-import type { Panel } from './model.js';
-import { makePanel } from './panel.js';
+import { half, type Micrometres } from '../../length/units.js';
+import type { Box } from '../box.js';
+import { extent, type Interval } from '../interval.js';
+import type { Role } from '../role.js';
 
 /** What a back in grooves lacks of their full extent, so that it slides in (common practice, no source). */
 const BACK_PLAY: Micrometres = 1000;
 
-/** The back, rear face out, reference end down, u from its left edge; null where there is none. */
-export function buildBack(box: Box): Panel | null {
-  if (box.back === null) return null;
-  const { board } = box.back;
-  const { x, z } = backExtents(box, box.back.how);
-  return makePanel(box, {
-    key: 'back',
-    role: 'back',
-    board,
-    length: extent(z),
-    width: extent(x),
-    cause: box.spec.back.how,
-    pose: { origin: { x: x.from, y: box.clearDepth + board.thickness, z: z.from }, u: '+x', v: '+z', t: '-y' },
-  });
-}
+/** The back, rear face out, reference end down, u from its left edge; none where the job wants none. */
+export const back: Role = {
+  called: 'back',
+  stands: 'upright',
+  rows: 'none',
+  hiddenFace: 'outside',
+  looks: null,
+  keys: { back: 'all' },
+  sizes: { length: ({ height }) => height, width: ({ width }) => width },
+  outlines({ box }) {
+    if (box.back === null) return [];
+    const { board, how } = box.back;
+    const { x, z } = backExtents(box, how);
+    return [
+      {
+        key: 'back',
+        board,
+        length: extent(z),
+        width: extent(x),
+        seen: [],
+        grooves: [],
+        cause: box.spec.back.how,
+        pose: { origin: { x: x.from, y: box.clearDepth + board.thickness, z: z.from }, u: '+x', v: '+z', t: '-y' },
+      },
+    ];
+  },
+  meetings: () => [],
+};
 
 /**
  * Applied: over the whole box. Rebated: into the rebates of the sides and of a horizontal across them, over the rear edge
  * of one between them. Grooved: to the floor of every groove less the play; it stands in the lower one and leaves the play
  * above. Under rails it runs up to the top edge of the sides.
  */
-function backExtents(box: Box, how: 'grooved' | 'rebated' | 'applied'): { x: Interval; z: Interval } {
+function backExtents(box: Box, how: NonNullable<Box['back']>['how']): { x: Interval; z: Interval } {
   const { spec, clearX, clearZ } = box;
   const [width, height] = [spec.width.value, spec.height.value];
   if (how === 'applied') return { x: { from: 0, to: width }, z: { from: 0, to: height } };

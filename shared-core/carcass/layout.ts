@@ -1,0 +1,23 @@
+import { layBays, type PlacedDivider } from './bays.js';
+import type { Box } from './box.js';
+import type { Bay } from './model.js';
+import type { Problems } from './problems.js';
+import { placeShelves, type PlacedShelf } from './shelves.js';
+
+/** The box and what stands in it, each thing in its place; the panels are made from it. */
+export interface Layout {
+  readonly box: Box;
+  /** From left to right. */
+  readonly dividers: readonly PlacedDivider[];
+  readonly bays: readonly Bay[];
+  /** From the bottom up. */
+  readonly shelves: { readonly fixed: readonly PlacedShelf[]; readonly loose: readonly PlacedShelf[] };
+  /** For what does not find its place. */
+  readonly problems: Problems;
+}
+
+/** Finds a place for everything in the box; what has none is left out and told. */
+export function layOut(box: Box, problems: Problems): Layout {
+  const { dividers, bays } = layBays(box, problems);
+  return { box, dividers, bays, shelves: placeShelves(box, bays, problems), problems };
+}

@@ -1,0 +1,49 @@
+import type { CarcassSpec } from '../job/model.js';
+import type { Located } from '../document/place.js';
+import type { carcassSchema } from '../job/schema.js';
+import type { Layout } from './layout.js';
+import type { Joint, Panel } from './model.js';
+import type { Outline } from './panel.js';
+import type { Standing } from './standing.js';
+
+/** All that the core has to know of one part that a panel can play in a carcass. */
+export interface Role {
+  /** What it is called in a sentence: 'left side', 'loose shelf'. */
+  readonly called: string;
+  /** Upright on its reference end, so that its length is a height; or level, its length then runs across. */
+  readonly stands: 'upright' | 'level';
+  /**
+   * The rows of sides set the pitch grid of the carcass. Those of a divider keep to it, and are there where a loose shelf
+   * stands beside it or the job asks for them.
+   */
+  readonly rows: 'set-grid' | 'keep-to-grid' | 'none';
+  /** The face that a fitting is put in from, so that it does not show. */
+  readonly hiddenFace: 'inside' | 'outside';
+  /** Which way its faces look, for a panel that has an inside of the box on both; null where inside and outside say it. */
+  readonly looks: Looks | null;
+  /** The keys of a carcass that speak of such panels: of all of them, or each item of the key's list of its own. */
+  readonly keys: Readonly<Partial<Record<keyof typeof carcassSchema.fields, 'all' | 'each'>>>;
+  /** The values of the job that its length and its width follow from first. */
+  readonly sizes: Readonly<Record<'length' | 'width', (spec: CarcassSpec) => Located<unknown>>>;
+  /** The panels of this role that a carcass has. One that cannot stand is left out, and the problem told. */
+  readonly outlines: (layout: Layout) => readonly Outline[];
+  /** Where ends meet faces on account of one such panel: of every two roles that meet, one tells it. */
+  readonly meetings: (panel: Panel, standing: Standing) => readonly Meeting[];
+}
+
+export interface Looks {
+  readonly outside: string;
+  readonly inside: string;
+  /** A sentence for who reads 'outside' of such a panel. */
+  readonly explained: string;
+}
+
+/** The end of one panel that stands against the face of another. */
+export interface Meeting {
+  readonly end: Panel;
+  readonly at: Joint['end'];
+  readonly face: Panel;
+  readonly on: Joint['face'];
+  /** See `Joint`. */
+  readonly stagger: boolean;
+}

@@ -1,0 +1,65 @@
+import type { Board } from '../../shop/model.js';
+import type { Box } from '../box.js';
+import { extent } from '../interval.js';
+import type { Groove } from '../model.js';
+import type { Outline } from '../panel.js';
+import type { Role } from '../role.js';
+
+const horizontal = {
+  stands: 'level',
+  rows: 'none',
+  hiddenFace: 'outside',
+  looks: null,
+  sizes: { length: ({ width }) => width, width: ({ depth }) => depth },
+} satisfies Partial<Role>;
+
+/** The bottom, underside out: between the sides, or under them over the whole width. */
+export const bottom: Role = {
+  ...horizontal,
+  called: 'bottom',
+  keys: { bottom: 'all' },
+  outlines: ({ box }) => [outline(box, 'bottom', box.boards.bottom, box.spec.bottom.value === 'under')],
+  meetings: (panel, standing) =>
+    standing.spec.bottom.value === 'under'
+      ? standing.acrossSides(panel, 'reference-end')
+      : standing.betweenSides(panel),
+};
+
+/** The top, upper face out: between the sides, or lying over them; none where rails stand in for it. */
+export const top: Role = {
+  ...horizontal,
+  called: 'top',
+  keys: { top: 'all' },
+  outlines: ({ box }) =>
+    box.boards.top === null ? [] : [outline(box, 'top', box.boards.top, box.spec.top.value === 'over')],
+  meetings: (panel, standing) =>
+    standing.spec.top.value === 'over' ? standing.acrossSides(panel, 'far-end') : standing.betweenSides(panel),
+};
+
+function outline(box: Box, key: 'bottom' | 'top', board: Board, across: boolean): Outline {
+  const { spec, clearX } = box;
+  const run = across ? { from: 0, to: spec.width.value } : clearX;
+  return {
+    key,
+    board,
+    length: extent(run),
+    // A rebated back covers the rear edge of what stands between the sides; all else is as deep as the sides.
+    width: box.back?.how === 'rebated' && !across ? box.clearDepth : box.sideDepth,
+    seen: ['front'],
+    grooves: grooveAcross(box, across),
+    cause: spec.name,
+    pose: {
+      origin: { x: run.from, y: 0, z: key === 'bottom' ? 0 : spec.height.value },
+      u: '+y',
+      v: '+x',
+      t: key === 'bottom' ? '+z' : '-z',
+    },
+  };
+}
+
+/** Between the sides the groove runs through; across them it stops where theirs do, so that no end shows it. */
+function grooveAcross({ groove, clearX }: Box, across: boolean): readonly Groove[] {
+  if (groove === null) return [];
+  if (across) return [{ ...groove, along: { from: clearX.from - groove.depth, to: clearX.to + groove.depth } }];
+  return groove.kind === 'groove' ? [groove] : [];
+}

@@ -1,0 +1,79 @@
+import { overlaps } from '../interval.js';
+import type { Outline } from '../panel.js';
+import type { Panel } from '../model.js';
+import { extentsOf } from '../pose.js';
+import type { Looks, Role } from '../role.js';
+import type { PlacedShelf } from '../shelves.js';
+import type { Standing } from '../standing.js';
+
+const looks: Looks = { outside: 'lower', inside: 'upper', explained: 'A shelf’s outside face is its lower one.' };
+
+const shelf = {
+  stands: 'level',
+  rows: 'none',
+  hiddenFace: 'outside',
+  looks,
+  sizes: { length: ({ width }) => width, width: ({ depth }) => depth },
+} satisfies Partial<Role>;
+
+/** Joined to the uprights on both hands, its underside out. */
+export const fixedShelf: Role = {
+  ...shelf,
+  called: 'fixed shelf',
+  keys: { 'fixed-shelves': 'each' },
+  outlines: ({ shelves }) => shelves.fixed.map(outline),
+  meetings(panel, standing) {
+    const index = bayOf(panel, standing);
+    const bay = standing.bays[index]!;
+    const rightOf = standing.panel(bay.right);
+    const stagger = isStaggered(panel, index, standing);
+    return [
+      { ...standing.meeting(panel, 'reference-end', standing.panel(bay.left)), stagger },
+      {
+        ...standing.meeting(panel, 'far-end', rightOf),
+        on: rightOf.role === 'divider' ? 'outside' : 'inside',
+        stagger,
+      },
+    ];
+  },
+};
+
+/** Lies on pins in the rows of the uprights, its underside out. */
+export const looseShelf: Role = {
+  ...shelf,
+  called: 'loose shelf',
+  keys: { 'loose-shelves': 'each' },
+  outlines: ({ shelves }) => shelves.loose.map(outline),
+  meetings: () => [],
+};
+
+function outline({ key, cause, board, length, width, origin }: PlacedShelf): Outline {
+  return {
+    key,
+    board,
+    length,
+    width,
+    seen: ['front'],
+    grooves: [],
+    cause,
+    pose: { origin, u: '+y', v: '+x', t: '+z' },
+  };
+}
+
+function bayOf(panel: Panel, { bays }: Standing): number {
+  return bays.findIndex(({ from }) => from === panel.pose.origin.x);
+}
+
+/**
+ * Two shelves at one height would bore a divider from both faces at the same places, and the bores would meet inside it.
+ * So the shelves of every second bay are staggered where a neighbour stands at their height.
+ */
+function isStaggered(panel: Panel, bay: number, { bays, ...standing }: Standing): boolean {
+  if (bay % 2 === 0) return false;
+  const height = extentsOf(panel).z;
+  const beside = [bays[bay - 1]?.from, bays[bay + 1]?.from];
+  return standing.panels.some(
+    (other) =>
+      other.role === 'fixed-shelf' && beside.includes(other.pose.origin.x) && overlaps(extentsOf(other).z, height),
+  );
+}
