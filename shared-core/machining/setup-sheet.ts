@@ -23,6 +23,9 @@ export const STOP_ROOM: Micrometres = 2000;
  * - Cup borer: one spindle at X = 0, `fence` from a fence at the far side, boring from above.
  * Every stop of a set-up is set and stands up. A step that covers one with the panel (a stop of the other hand, or its own
  * after an index move), or brings the panel's other end nearer to one than STOP_ROOM, needs that stop to be one that `lowers`.
+ * Stops of one hand slide on one fence and cannot pass each other: from the spindles outward they stand in the order of the
+ * least positions of their ranges, then of the greatest, then as the shop lists them. With the extension on, the stop of each
+ * hand that reaches furthest (of several the outermost) can be set beyond its range, so far as the extension is long.
  */
 export interface SetUp {
   /** Unique in the job and stable: 'face-borer-C'. */

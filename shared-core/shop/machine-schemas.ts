@@ -12,7 +12,11 @@ const sideChoice = choice('On which hand of the spindles, as the operator stands
 });
 export const stop = record('stop', 'A stop, under the name that the shop calls it by.', {
   side: required(sideChoice),
-  range: required(span('Where it can be set: from the face of the stop to the nearest spindle on its side.')),
+  range: required(
+    span(
+      'Where it can be set: from the face of the stop to the nearest spindle on its side. Stops of one hand cannot pass each other.',
+    ),
+  ),
   lowers: usually(flag('It can be lowered out of the way; not, unless it is said.'), false),
 });
 export const clamp = record('clamp', 'A holding-down clamp.', {
@@ -47,7 +51,14 @@ export const verticalHead = record(
     from: required(fromChoice),
     'fence-offset': required(span('From the fence, where the front edge lies, to the first spindle.', 0, 500)),
     stops: required(named('stop', 'The end stops along the fence.', stop)),
-    extension: usually(length('How far the fence extension sets the stops beyond their range.', 0, 5000), 0),
+    extension: usually(
+      length(
+        'How far the fence extension widens, outward, the range of the stop that reaches furthest on each hand; the others keep theirs.',
+        0,
+        5000,
+      ),
+      0,
+    ),
   },
 );
 export const horizontalHead = record('horizontal head', 'A spindle line turned level, for bores in ends.', {

@@ -60,7 +60,7 @@ vertical-heads:
     depth: 0 to 60
     # Places on the depth turret.
     depth-stops: 4
-    # By how much the fence extension sets the stops beyond their range; leave out without one.
+    # By how much the fence extension widens the range of the furthest stop of each hand; leave out without one.
     extension: 1200
     # Smallest to greatest panel that lies safely and is held: length along the fence, width away from it.
     panel: { length: 200 to 2600, width: 50 to 900, thickness: 10 to 50 }

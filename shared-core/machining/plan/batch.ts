@@ -1,9 +1,8 @@
 import type { Micrometres } from '../../length/units.js';
 import type { SetStop } from '../setup-sheet.js';
-import { groupBy } from './numbers.js';
 import { emptyLoad, mergeLoads, type Load } from './load.js';
 import type { Operation, Way } from './operation.js';
-import { assignStops, demandOf, liesFree, type StopDemand } from './stops.js';
+import { assignStops, liesOver, type StopPlace } from './stops.js';
 
 /** An operation with the way that was chosen for it. */
 export interface Chosen {
@@ -15,6 +14,8 @@ export interface Chosen {
 export interface Batch extends Pick<Operation, 'machine' | 'fence' | 'height' | 'depth' | 'through'> {
   /** Thickness of the panels that the depth is set for; null where any will do. */
   readonly thickness: Micrometres | null;
+  /** Where stops must stand, and which of them must lower. */
+  readonly places: readonly StopPlace[];
   readonly stops: readonly SetStop[];
   readonly extension: boolean;
   readonly load: Load;
@@ -39,6 +40,7 @@ export function emptyBatch(operation: Operation): Batch {
     depth,
     through,
     thickness: thicknessFor(operation),
+    places: [],
     stops: [],
     extension: false,
     load: emptyLoad(machine),
@@ -51,29 +53,23 @@ export function join(batch: Batch, operation: Operation, way: Way): Batch | null
   const load = mergeLoads(batch.load, way.load);
   if (!load) return null;
   const chosen = [...batch.chosen, { operation, way }];
-  let stops = batch.stops;
-  let extension = batch.extension;
-  if (!stops.some((stop) => stop.side === way.side && stop.position === way.position)) {
-    const plan = assignStops(batch.machine, demandsOf(chosen));
-    if (!plan) return null;
-    stops = plan.stops;
-    extension = plan.extension;
-    if (!chosen.every((c) => liesFree(batch.machine, c.way, stops))) return null;
-  } else if (!liesFree(batch.machine, way, stops)) return null;
   const depth = Math.max(batch.depth, operation.depth);
-  return { ...batch, depth, stops, extension, load, chosen };
+  const places = placesWith(batch, way);
+  if (places === batch.places) return { ...batch, depth, load, chosen };
+  const plan = assignStops(batch.machine, places);
+  return plan && { ...batch, depth, load, chosen, places, ...plan };
 }
 
-/** One demand a place; it must lower if any way that lies there needs it to. */
-function demandsOf(chosen: readonly Chosen[]): StopDemand[] {
-  const demands = groupBy(
-    chosen.map(({ way }) => demandOf(way)),
-    ({ side, position }) => `${side}|${position}`,
-  );
-  return [...demands.values()].flatMap((same) => {
-    const [first] = same;
-    return first ? [{ ...first, lowers: same.some((demand) => demand.lowers) }] : [];
-  });
+/** The places of a batch's stops with one more way lying among them; the same object where nothing changes. */
+function placesWith({ machine, places, chosen }: Batch, way: Way): readonly StopPlace[] {
+  const own = places.find(({ side, position }) => side === way.side && position === way.position);
+  const changes = own === undefined || places.some((place) => !place.lowers && liesOver(machine, way, place));
+  if (!changes) return places;
+  const lain = places.map((place) => ({ ...place, lowers: place.lowers || liesOver(machine, way, place) }));
+  if (own !== undefined) return lain;
+  const { side, position } = way;
+  const lowers = [...chosen.map((one) => one.way), way].some((one) => liesOver(machine, one, { side, position }));
+  return [...lain, { side, position, lowers }];
 }
 
 /** Whether an operation can be run at all, with no other in its set-up. */

@@ -4,93 +4,87 @@ import { STOP_ROOM, type SetStop } from '../setup-sheet.js';
 import { within } from './numbers.js';
 import type { BoringMachine, Way } from './operation.js';
 
-/** A stop that must stand somewhere: on one hand, at one position; and be one that lowers, where panels then move over it. */
-export interface StopDemand {
+/** A place where a stop must stand: on one hand, at one position; it must lower where a panel comes to lie over it. */
+export interface StopPlace {
   readonly side: Hand;
   readonly position: Micrometres;
   readonly lowers: boolean;
 }
-
-/** What a way asks of its stop: to get out of the way when an index move takes the panel over it. */
-export const demandOf = ({ side, position, strokes }: Way): StopDemand => ({
-  side,
-  position,
-  lowers: strokes.some(({ moved }) => (side === 'left' ? moved < 0 : moved > 0)),
-});
 
 export interface StopPlan {
   readonly stops: readonly SetStop[];
   readonly extension: boolean;
 }
 
-/** Whether a stop of the machine can be set so without the extension. */
-const isPlain = (machine: BoringMachine, demand: StopDemand): boolean =>
-  machine.stops.some((stop) => fits(stop, demand, 0));
-
-const fits = (stop: Stop, demand: StopDemand, extension: Micrometres): boolean =>
-  stop.side === demand.side &&
-  within(demand.position, { min: stop.range.min, max: stop.range.max + extension }) &&
-  (stop.lowers || !demand.lowers);
-
 /**
- * Gives each demand a stop of its own, by bipartite matching (augmenting paths), stops tried in the shop's order. Stops of
- * one hand slide on one fence and cannot pass each other, so those nearer to the spindles by their range, or else by the
- * shop's order, stand nearer. Only a demand past every plain range takes the fence extension. Null where the shop has not the
- * stops for all of them.
+ * Gives each place a stop of its own, without the extension if that can be; null where the shop has not the stops for all of
+ * them. Stops of one hand slide on one fence and keep their order on it.
  */
-export function assignStops(machine: BoringMachine, demands: readonly StopDemand[]): StopPlan | null {
-  const { stops } = machine;
+export function assignStops(machine: BoringMachine, places: readonly StopPlace[]): StopPlan | null {
   const extension = machine.kind === 'vertical' ? machine.extension : 0;
-  const reaches = demands.map((demand) => (isPlain(machine, demand) ? 0 : extension));
-  const serves = (stop: Stop, index: number): boolean => {
-    const demand = demands[index];
-    return demand !== undefined && fits(stop, demand, reaches[index] ?? 0);
-  };
-  const taken = new Map<Stop, number>();
-  const place = (demand: number, tried: Set<Stop>): boolean => {
-    for (const stop of stops) {
-      if (tried.has(stop) || !serves(stop, demand)) continue;
-      tried.add(stop);
-      const held = taken.get(stop);
-      if (held === undefined || place(held, tried)) {
-        taken.set(stop, demand);
-        return true;
-      }
-    }
-    return false;
-  };
-  for (let demand = 0; demand < demands.length; demand++) if (!place(demand, new Set())) return null;
-  uncross(taken, stops, demands, serves);
-  const set = stops.flatMap((stop) => {
-    const demand = demands[taken.get(stop) ?? -1];
-    return demand ? [{ name: stop.name, side: stop.side, position: demand.position }] : [];
-  });
-  return { stops: set, extension: reaches.some((reach) => reach > 0) };
+  for (const beyond of extension > 0 ? [0, extension] : [0]) {
+    const left = assignHand(machine, 'left', places, beyond);
+    const right = left && assignHand(machine, 'right', places, beyond);
+    if (!left || !right) continue;
+    const set = new Map([...left, ...right]);
+    const stops = machine.stops.flatMap((stop) => {
+      const position = set.get(stop);
+      return position === undefined ? [] : [{ name: stop.name, side: stop.side, position }];
+    });
+    return { stops, extension: beyond > 0 };
+  }
+  return null;
 }
 
-/** Exchanges the places of stops that would have to pass each other, as far as their ranges allow; each exchange leaves fewer. */
-function uncross(
-  taken: Map<Stop, number>,
-  stops: readonly Stop[],
-  demands: readonly StopDemand[],
-  serves: (stop: Stop, demand: number) => boolean,
-): void {
-  const outward = [...taken.keys()].sort(
-    (a, b) => a.range.min - b.range.min || a.range.max - b.range.max || stops.indexOf(a) - stops.indexOf(b),
-  );
-  const placeOf = (stop: Stop): Micrometres => demands[taken.get(stop)!]!.position;
-  for (let changed = true; changed;) {
-    changed = false;
-    for (const [index, inner] of outward.entries()) {
-      for (const outer of outward.slice(index + 1)) {
-        if (inner.side !== outer.side || placeOf(inner) <= placeOf(outer)) continue;
-        const [forInner, forOuter] = [taken.get(inner)!, taken.get(outer)!];
-        if (!serves(inner, forOuter) || !serves(outer, forInner)) continue;
-        taken.set(inner, forOuter).set(outer, forInner);
-        changed = true;
-      }
+/** The stops of a hand as they stand on its fence, from the spindles outward: by their ranges, else as the shop lists them. */
+function outward(machine: BoringMachine, side: Hand): Stop[] {
+  return machine.stops
+    .filter((stop) => stop.side === side)
+    .sort((a, b) => a.range.min - b.range.min || a.range.max - b.range.max);
+}
+
+/** From what a stop costs that stands beyond its plain range: it is taken only where no other can be. */
+const BEYOND = 1;
+
+/**
+ * Places of one hand and stops of that hand, both from the spindles outward, paired so that no two cross: of all such
+ * pairings one with the fewest stops beyond their plain range, and of these the one with the stops nearest to the spindles.
+ */
+function assignHand(
+  machine: BoringMachine,
+  side: Hand,
+  all: readonly StopPlace[],
+  extension: Micrometres,
+): Map<Stop, Micrometres> | null {
+  const places = all.filter((place) => place.side === side).sort((a, b) => a.position - b.position);
+  const stops = outward(machine, side);
+  const furthest = stops.reduce((a, b) => (b.range.max >= a.range.max ? b : a), stops[0]!);
+  const priceOf = (stop: Stop, { position, lowers }: StopPlace): number => {
+    if (lowers && !stop.lowers) return Infinity;
+    if (within(position, stop.range)) return 0;
+    const beyond = stop === furthest && position > stop.range.max && position <= stop.range.max + extension;
+    return beyond ? BEYOND : Infinity;
+  };
+  // least[s][p]: the least price of the places from p on with the stops from s on.
+  const least = Array.from({ length: stops.length + 1 }, () => new Array<number>(places.length + 1).fill(Infinity));
+  for (let s = stops.length; s >= 0; s -= 1) {
+    least[s]![places.length] = 0;
+    if (s === stops.length) continue;
+    for (let p = 0; p < places.length; p += 1) {
+      const taken = priceOf(stops[s]!, places[p]!) + least[s + 1]![p + 1]!;
+      least[s]![p] = Math.min(taken, least[s + 1]![p]!);
     }
   }
+  if (least[0]![0] === Infinity) return null;
+  const set = new Map<Stop, Micrometres>();
+  let p = 0;
+  for (const [s, stop] of stops.entries()) {
+    if (p === places.length) break;
+    if (priceOf(stop, places[p]!) + least[s + 1]![p + 1]! > least[s]![p]!) continue;
+    set.set(stop, places[p]!.position);
+    p += 1;
+  }
+  return set;
 }
 
 /** The set stop that a way lies against, if it is set. */
@@ -98,20 +92,21 @@ export const stopOf = (stops: readonly SetStop[], way: Way): SetStop | undefined
   stops.find((stop) => stop.side === way.side && stop.position === way.position);
 
 /**
- * Whether a panel can lie in this way while the other stops are set: one that stands where the panel lies, or too near to its
- * other end, must be one that can be lowered. Distances run from the panel's contact stop across its extent, over every index
+ * Whether a panel that lies in this way would come to lie over a stop at a place, over its own too after an index move, or too
+ * near to another with its other end. Distances run from the face of the panel's own stop across its extent, over every index
  * move.
  */
-export function liesFree(machine: BoringMachine, way: Way, stops: readonly SetStop[]): boolean {
+export function liesOver(
+  machine: BoringMachine,
+  way: Way,
+  { side, position }: Pick<StopPlace, 'side' | 'position'>,
+): boolean {
   const line = machine.kind === 'vertical' || machine.kind === 'cup' ? 0 : (machine.spindles - 1) * machine.pitch;
-  const lowers = (stop: SetStop): boolean => machine.stops.find((s) => s.name === stop.name)?.lowers ?? false;
   const moves = way.strokes.map((stroke) => (way.side === 'left' ? stroke.moved : -stroke.moved));
-  // Distances from the contact stop's face toward the panel: the panel covers [0, extent], shifted by the index moves.
+  // The panel covers [0, extent], shifted by the index moves.
   const least = Math.min(0, ...moves);
   const greatest = way.extent + Math.max(0, ...moves);
-  return stops.every((stop) => {
-    if (stop.side === way.side && stop.position === way.position) return least === 0 || lowers(stop);
-    const at = stop.side === way.side ? way.position - stop.position : way.position + line + stop.position;
-    return at <= least || at >= greatest + STOP_ROOM || lowers(stop);
-  });
+  if (side === way.side && position === way.position) return least < 0;
+  const at = side === way.side ? way.position - position : way.position + line + position;
+  return at > least && at < greatest + STOP_ROOM;
 }

@@ -1,5 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
-import type { LineDrill } from '../../shop/model.js';
+import type { LineDrill, Stop } from '../../shop/model.js';
 import type { SetStop, SetUp } from '../setup-sheet.js';
 import { mm, outOfSpan, spanWords } from './words.js';
 
@@ -14,6 +14,7 @@ export function checkSetUp(setUp: SetUp): string[] {
     problems.push(`${machine.name} has no fence extension`);
   }
   problems.push(...checkHeight(setUp), ...checkFence(setUp), ...setUp.stops.flatMap((stop) => checkStop(setUp, stop)));
+  problems.push(...checkOrderOfStops(setUp));
   return problems;
 }
 
@@ -59,14 +60,52 @@ function checkHeads(machine: LineDrill, fence: readonly Micrometres[]): string[]
   return problems;
 }
 
-function checkStop({ machine, extension }: SetUp, set: SetStop): string[] {
+function checkStop(setUp: SetUp, set: SetStop): string[] {
+  const { machine, extension } = setUp;
   const stop = machine.stops.find((one) => one.name === set.name);
   if (stop === undefined) return [`${machine.name} has no stop ${set.name}`];
   if (stop.side !== set.side)
     return [`stop ${set.name} of ${machine.name} is on the ${stop.side}, not on the ${set.side}`];
-  const beyond = extension && machine.kind === 'vertical' ? machine.extension : 0;
+  const beyond = extension && machine.kind === 'vertical' && isOnExtension(setUp, stop) ? machine.extension : 0;
   const span = { min: stop.range.min, max: stop.range.max + beyond };
   if (!outOfSpan(set.position, span)) return [];
   const how = beyond > 0 ? ' with its extension' : '';
   return [`stop ${set.name} at ${mm(set.position)} is not within the ${spanWords(span)} of ${machine.name}${how}`];
+}
+
+/** The extension lengthens the fence at its end, so it is the stop that reaches furthest which goes on along it. */
+function isOnExtension(setUp: SetUp, stop: Stop): boolean {
+  return setUp.machine.stops
+    .filter((other) => other !== stop && other.side === stop.side)
+    .every(
+      (other) =>
+        other.range.max < stop.range.max ||
+        (other.range.max === stop.range.max && isInside(setUp, other.name, stop.name)),
+    );
+}
+
+/** Whether the first of two stops of one hand stands nearer to the spindles on the fence. */
+function isInside({ machine }: SetUp, one: string, other: string): boolean {
+  const rank = (name: string): readonly number[] => {
+    const index = machine.stops.findIndex((stop) => stop.name === name);
+    const range = machine.stops[index]?.range;
+    return [range?.min ?? 0, range?.max ?? 0, index];
+  };
+  const [a, b] = [rank(one), rank(other)];
+  const differ = a.findIndex((value, at) => value !== b[at]);
+  return differ >= 0 && a[differ]! < b[differ]!;
+}
+
+/** Stops of one hand slide on one fence: none can be set past another that stands further out. */
+function checkOrderOfStops(setUp: SetUp): string[] {
+  const { stops } = setUp;
+  return stops.flatMap((inner) =>
+    stops
+      .filter(({ side, position }) => side === inner.side && position <= inner.position)
+      .filter((outer) => isInside(setUp, inner.name, outer.name))
+      .map(
+        (outer) =>
+          `stop ${inner.name} at ${mm(inner.position)} would have to pass ${outer.name} at ${mm(outer.position)}, which stands further out on the same fence`,
+      ),
+  );
 }

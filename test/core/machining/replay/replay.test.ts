@@ -248,8 +248,12 @@ describe('a sheet that cannot be carried out says why', () => {
       () => onVertical({ stops: { 'near-left': 61 } }),
     ],
     [
-      'stop near-left at 1261 mm is not within the 0 mm to 1260 mm of upright with its extension',
-      () => onVertical({ stops: { 'near-left': 1261 }, extension: true }),
+      'stop far-left at 2001 mm is not within the 60 mm to 2000 mm of upright with its extension',
+      () => onVertical({ stops: { 'near-left': 8, 'far-left': 2001 }, extension: true }),
+    ],
+    [
+      'stop near-left at 61 mm is not within the 0 mm to 60 mm of upright',
+      () => onVertical({ stops: { 'near-left': 61 }, extension: true }),
     ],
     ['upright has no stop middle', () => onVertical({ stops: { 'near-left': 8, middle: 8 } })],
     [
@@ -290,6 +294,10 @@ describe('a sheet that cannot be carried out says why', () => {
           ...VERTICAL,
           panel: { ...VERTICAL.panel, length: { min: mm(200), max: mm(700) } },
         }),
+    ],
+    [
+      'stop near-left at 60 mm would have to pass far-left at 60 mm, which stands further out on the same fence',
+      () => onVertical({ stops: { 'near-left': 60, 'far-left': 60 } }),
     ],
     ['setback 81 mm is not within the 20 mm to 80 mm of liner', () => onLine({ fence: [81] }, [step(rowLies, [0], 5)])],
     [
