@@ -1,3 +1,4 @@
+import type { EndName } from '../words/names.js';
 import type { Panel } from './model.js';
 import type { Role } from './role.js';
 import { back } from './roles/back.js';
@@ -40,4 +41,10 @@ export function isUpright(panel: Pick<Panel, 'role'>): boolean {
 /** Whether it is one of the two outer uprights, whose rows set the pitch grid. */
 export function setsGrid(panel: Pick<Panel, 'role'>): boolean {
   return roleOf(panel).rows === 'set-grid';
+}
+
+/** What an end is called by how the panel stands. */
+export function endNamed(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): EndName {
+  if (isUpright(panel)) return end === 'reference-end' ? 'bottom end' : 'top end';
+  return end === 'reference-end' ? 'left end' : 'right end';
 }

@@ -1,10 +1,13 @@
 import type { Bore, BorePurpose } from '../boring/model.js';
 import { chosen } from '../carcass/choices.js';
+import { endNamed } from '../carcass/roles.js';
 import type { Located } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
-import { onFace } from './lookups.js';
+import { listed } from '../words/english.js';
+import type { SideName } from '../words/names.js';
+import type { Show } from '../words/show.js';
+import { distinct, onFace, panelOf } from './lookups.js';
 import type { CarcassContext } from './rule.js';
-import { show } from './words.js';
 
 const NOUNS: Readonly<Record<BorePurpose, readonly [string, string]>> = {
   dowel: ['dowel bore', 'dowel bores'],
@@ -17,27 +20,66 @@ const NOUNS: Readonly<Record<BorePurpose, readonly [string, string]>> = {
   cup: ['cup bore', 'cup bores'],
 };
 
-/** 'The dowel bore', 'The 4 dowel bores'; the purpose is that of the first. */
-export function boresNamed(bores: readonly Bore[]): string {
-  const [one, several] = NOUNS[bores[0]!.purpose];
-  return bores.length === 1 ? `The ${one}` : `The ${bores.length} ${several}`;
+/** Bores of one purpose, for a message. */
+export interface BoresTold {
+  readonly purpose: BorePurpose;
+  readonly count: number;
+  readonly panels: readonly string[];
+}
+
+/** The purpose is that of the first. */
+export function boresTold(bores: readonly Bore[]): BoresTold {
+  return {
+    purpose: bores[0]!.purpose,
+    count: bores.length,
+    panels: distinct(bores.map(({ panel }) => panel)),
+  };
+}
+
+/** 'The dowel bore in bottom', 'The 4 dowel bores in bottom and top'. */
+export function theBores({ purpose, count, panels }: BoresTold): string {
+  const [one, several] = NOUNS[purpose];
+  return `The ${count === 1 ? one : `${count} ${several}`} in ${listed(panels)}`;
+}
+
+/** One bore by what it belongs to and where it stands, for a message. */
+export interface BoreTold {
+  readonly purpose: BorePurpose;
+  /** The number of a row hole from the first, and its line. */
+  readonly hole: number | null;
+  readonly line: 'front' | 'rear' | null;
+  /** The panel that a bore of a joint is for. */
+  readonly mate: string | null;
+  readonly fromFront: Micrometres;
+  /** The other figure, and what it is counted from. */
+  readonly across: Micrometres;
+  readonly from: SideName;
+}
+
+export function boreTold(context: CarcassContext, bore: Bore): BoreTold {
+  const row = bore.purpose === 'row' ? context.boring.rows.find(({ id }) => id === bore.group) : undefined;
+  const joint = context.carcass.joints.find(({ id }) => id === bore.group);
+  const panel = panelOf(context, bore.panel);
+  return {
+    purpose: bore.purpose,
+    hole: row === undefined ? null : (bore.v - row.offset) / row.pitch + 1,
+    line: row?.line ?? null,
+    mate: joint === undefined ? null : joint.endPanel === bore.panel ? joint.facePanel : joint.endPanel,
+    fromFront: bore.u,
+    across: bore.v,
+    from: onFace(bore) && panel !== undefined ? endNamed(panel, 'reference-end') : 'outside face',
+  };
 }
 
 /** 'hole 3 of the front row', 'the dowel bore for bottom' */
-export function boreCalled(context: CarcassContext, bore: Bore): string {
-  if (bore.purpose === 'row') {
-    const row = context.boring.rows.find(({ id }) => id === bore.group);
-    if (row !== undefined) return `hole ${(bore.v - row.offset) / row.pitch + 1} of the ${row.line} row`;
-  }
-  const joint = context.carcass.joints.find(({ id }) => id === bore.group);
-  const mate = joint === undefined ? '' : ` for ${joint.endPanel === bore.panel ? joint.facePanel : joint.endPanel}`;
-  return `the ${NOUNS[bore.purpose][0]}${mate}`;
+export function theBore({ purpose, hole, line, mate }: BoreTold): string {
+  if (hole !== null) return `hole ${hole} of the ${line} row`;
+  return `the ${NOUNS[purpose][0]}${mate === null ? '' : ` for ${mate}`}`;
 }
 
-/** '37 mm from the front edge and 328 mm from the reference end' */
-export function boreAt(context: CarcassContext, bore: Bore): string {
-  const across = onFace(bore) ? 'the reference end' : 'the outside face';
-  return `${show(context, bore.u)} from the front edge and ${show(context, bore.v)} from ${across}`;
+/** '37 mm from the front edge and 328 mm from the bottom end' */
+export function boreAt({ fromFront, across, from }: BoreTold, show: Show): string {
+  return `${show.length(fromFront)} from the front edge and ${show.length(across)} from the ${from}`;
 }
 
 /** The panel's own choice that sets the depth of a bore for a joint, where it has one; the bore of a cam is its fitting's. */

@@ -1,49 +1,74 @@
 import type { Bore } from '../boring/model.js';
 import { chosen } from '../carcass/choices.js';
 import type { Located } from '../document/place.js';
+import { messages, type Message } from '../words/message.js';
 import { ownText, remove } from './changes.js';
 import type { Repair } from './finding.js';
 import { onFace } from './lookups.js';
 import { offsetOf } from './row-grid.js';
 import type { CarcassContext } from './rule.js';
 
-/** A value that puts a bore where it is, and what it is called. */
+/** A written value that puts a bore where it is. */
 export interface Cause {
   readonly value: Located<unknown>;
-  readonly what: string;
+  readonly what: CauseName;
+  /** The panel whose own list of dowels it is. */
+  readonly panel?: string;
+}
+
+type CauseName = 'row-offset' | 'rear-row' | 'row-setback' | 'dowels';
+
+export const causeMessages = messages('causes', {
+  removeRowOffset: () => 'Remove `row-offset` and use the usual row offset',
+  removeRearRow: () => 'Remove `rear-row` and use the usual place of the rear row',
+  removeRowSetback: () => 'Remove `row-setback` and use the usual row setback',
+  removeDowels: () => 'Remove `dowels` and use the usual places',
+  removeDowelsOf: ({ panel }: { readonly panel: string }) =>
+    `Remove \`dowels\` of ${panel} and use those of the carcass`,
+});
+
+function removal({ what, panel }: Cause): Message {
+  switch (what) {
+    case 'row-offset':
+      return causeMessages.removeRowOffset();
+    case 'rear-row':
+      return causeMessages.removeRearRow();
+    case 'row-setback':
+      return causeMessages.removeRowSetback();
+    case 'dowels':
+      return panel === undefined ? causeMessages.removeDowels() : causeMessages.removeDowelsOf({ panel });
+  }
 }
 
 /** The written values that put a bore where it is along `axis` ('u' or 'v' of its panel); the nearest cause first. */
 export function causesOf(context: CarcassContext, bore: Bore, axis: 'u' | 'v'): readonly Cause[] {
   const { spec } = context;
-  const causes: (Cause | null)[] =
+  const causes: readonly (Cause | null)[] =
     bore.purpose === 'row'
       ? axis === 'v'
-        ? [{ value: offsetOf(context, bore.panel), what: 'row offset' }]
+        ? [{ value: offsetOf(context, bore.panel), what: 'row-offset' }]
         : [
-            bore.group.endsWith('row-rear') && spec.rearRow !== null ? { value: spec.rearRow, what: 'rear row' } : null,
-            { value: spec.rowSetback, what: 'row setback' },
+            bore.group.endsWith('row-rear') && spec.rearRow !== null ? { value: spec.rearRow, what: 'rear-row' } : null,
+            { value: spec.rowSetback, what: 'row-setback' },
           ]
       : axis === 'u' || !onFace(bore)
-        ? [
-            optional(chosen(spec, bore.panel, 'dowels'), `list of dowels of ${bore.panel}`),
-            optional(spec.dowels, 'list of dowels'),
-          ]
+        ? [optional(chosen(spec, bore.panel, 'dowels'), bore.panel), optional(spec.dowels)]
         : [];
   return causes.filter((cause) => cause !== null).filter((cause) => cause.value.written);
 }
 
-function optional(value: Located<unknown> | null | undefined, what: string): Cause | null {
-  return value === null || value === undefined ? null : { value, what };
+function optional(value: Located<unknown> | null | undefined, panel?: string): Cause | null {
+  if (value === null || value === undefined) return null;
+  return { value, what: 'dowels', ...(panel !== undefined && { panel }) };
 }
 
 /** Offers to take a written value out, so that the shop's habit comes back. */
 export function backToHabit(causes: readonly Cause[]): readonly Repair[] {
   return causes
     .filter(({ value }) => ownText(value))
-    .map(({ value, what }) => ({
-      title: `Take the ${what} out, so that the shop’s habit holds`,
-      changes: [remove(value.path)],
+    .map((cause) => ({
+      title: removal(cause),
+      changes: [remove(cause.value.path)],
       preferred: false,
     }));
 }

@@ -2,6 +2,7 @@ import { chosen } from '../carcass/choices.js';
 import type { Located } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import type { ShelfSpec } from '../job/model.js';
+import { listed, verb } from '../words/english.js';
 import { setLength } from './changes.js';
 import type { Change } from './finding.js';
 import { bayOf, grouped, onPitch, panelsOfShelf, rowStart, rowsTowards } from './lookups.js';
@@ -35,6 +36,11 @@ export function shelvesFollow(
     changes: shelves.map((shelf) => setLength(context, shelf.at.path, shelf.at.value + by)),
     keys: shelves.map((shelf) => shelf.key),
   };
+}
+
+/** '; loose-1 and loose-2 move with them': the end of a title that moves shelves with their rows; '' for none. */
+export function withThem(shelves: readonly string[]): string {
+  return shelves.length === 0 ? '' : `; ${listed(shelves)} ${verb(shelves.length, 'moves', 'move')} with them`;
 }
 
 /** The offset that the rows of a panel start at: its own, or the carcass's. */

@@ -5,12 +5,22 @@ import type { Located, Place } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import { headsOver } from '../machining/plan/heads.js';
 import type { LineDrill } from '../shop/model.js';
+import { counted } from '../words/english.js';
+import { messages } from '../words/message.js';
 import { ownText, remove, setLength, setWord } from './changes.js';
 import type { Repair } from './finding.js';
 import { half } from '../length/units.js';
 import { distinct, grouped, panelOf } from './lookups.js';
 import type { CarcassContext } from './rule.js';
-import { counted, show } from './words.js';
+
+export const rowReachMessages = messages('row-reach', {
+  set: ({ at }: { readonly at: Micrometres }, show) => `Set the front row ${show.exact(at)} from the front edge`,
+  setUsual: ({ at }: { readonly at: Micrometres }, show) =>
+    `Set the front row ${show.exact(at)} from the front edge, the usual row setback`,
+  moveRear: ({ at, pitches }: { readonly at: Micrometres; readonly pitches: number }, show) =>
+    `Move the rear row to ${show.exact(at)} from the front edge, ${counted(pitches, 'pitch', 'pitches')} behind the front row`,
+  leaveOut: () => 'Leave the rear row out',
+});
 
 /** The rows of one carcass that stand on one line for one reason: the same side of the panel, the same setback. */
 export interface RowLine {
@@ -97,7 +107,7 @@ function frontRepairs(context: CarcassContext, drill: LineDrill, line: RowLine):
   const usual = shop.habits.setback;
   const places = distinct(usual >= least && usual <= most ? [nearest, usual] : [nearest]);
   return places.map((u, index) => ({
-    title: `Set the front row back ${show(context, u)} from the front edge${u === usual ? ', as the shop does' : ''}`,
+    title: (u === usual ? rowReachMessages.setUsual : rowReachMessages.set)({ at: u }),
     changes:
       u === usual && ownText(spec.rowSetback)
         ? [remove(spec.rowSetback.path)]
@@ -124,7 +134,7 @@ function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): 
     .filter((u) => u !== undefined)
     .sort((a, b) => Math.abs(a - line.u) - Math.abs(b - line.u));
   const moved = near.map((u, index) => ({
-    title: `Bring the rear row to ${show(context, u)} from the front edge, ${counted((u - start) / pitch, 'pitch', 'pitches')} behind the front row`,
+    title: rowReachMessages.moveRear({ at: u, pitches: (u - start) / pitch }),
     changes: [setLength(context, ['rear-row'], u)],
     preferred: index === 0,
   }));
@@ -134,5 +144,5 @@ function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): 
 /** Offers to bore the front row only; where a loose shelf needs both, trying it shows that it does not do. */
 function leaveOut({ spec }: CarcassContext, line: RowLine): readonly Repair[] {
   if (line.panels.some((key) => chosen(spec, key, 'rows') !== undefined)) return [];
-  return [{ title: 'Leave the rear row out', changes: [setWord(['rows'], 'front')], preferred: false }];
+  return [{ title: rowReachMessages.leaveOut(), changes: [setWord(['rows'], 'front')], preferred: false }];
 }

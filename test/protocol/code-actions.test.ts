@@ -180,7 +180,7 @@ test.each([
   const { uri, found } = await opened(text);
   expect(found.map(({ code }) => code)).toEqual(['shop-missing']);
   const [action] = await client.codeActions(uri, whole);
-  expect(action).toMatchObject({ title: 'Use shed.shop.yaml', isPreferred: true });
+  expect(action).toMatchObject({ title: 'Use ‘shed.shop.yaml’', isPreferred: true });
   const after = client.applied(uri, action!.edit!);
   expect(after).toBe(text.replace(written, 'shed.shop.yaml'));
   expect(await client.open(uri, after)).toEqual([]);

@@ -5,7 +5,18 @@ import { ownText, remove, replaceName } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+import { listed, quoted, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Micrometres } from '../../length/units.js';
+
+const say = messages('band-missing', {
+  bare: ({ panels }: { readonly panels: readonly string[] }) =>
+    `The front ${verb(panels.length, 'edge', 'edges')} of ${listed(panels)} ${verb(panels.length, 'has', 'have')} no band. Name one with \`band\`.`,
+  bandFront: ({ band, thickness }: { readonly band: string; readonly thickness: Micrometres }, show) =>
+    `Band the front edge with ${quoted(band)} (${show.length(thickness)})`,
+  bandEvery: ({ band }: { readonly band: string }) => `Band every bare front edge with ${quoted(band)}`,
+  removeNone: () => 'Remove `none` and use the usual band',
+});
 
 export const bandMissing: CarcassRule = {
   name: 'band-missing',
@@ -30,9 +41,7 @@ export const bandMissing: CarcassRule = {
       return {
         place: band.place,
         panel: panel.key,
-        message:
-          `The front ${verb(panels.length, 'edge', 'edges')} of ${listed(panels)} ${verb(panels.length, 'has', 'have')} no band. ` +
-          'Name a band of the shop.',
+        message: say.bare({ panels }),
         repairs: repairs(context, band),
       };
     });
@@ -46,13 +55,12 @@ function repairs(context: CarcassContext, band: Located<string>): readonly Repai
   if (wanted === undefined || change === null) return [];
   const repairs: Repair[] = [
     {
-      title: `Band the front with ${wanted} (${show(context, shop.bands.get(wanted)!.thickness)})`,
+      title: say.bandFront({ band: wanted, thickness: shop.bands.get(wanted)!.thickness }),
       changes: [change],
       preferred: true,
-      batch: { key: 'band-missing', title: `Band every bare front edge with ${wanted}` },
+      batch: { key: 'band-missing', title: say.bandEvery({ band: wanted }) },
     },
   ];
-  if (ownText(band))
-    repairs.push({ title: 'Take `none` out: the usual band is taken', changes: [remove(band.path)], preferred: false });
+  if (ownText(band)) repairs.push({ title: say.removeNone(), changes: [remove(band.path)], preferred: false });
   return repairs;
 }

@@ -1,7 +1,25 @@
-import { boresNamed } from '../bores.js';
-import { distinct, grouped } from '../lookups.js';
+import type { Micrometres } from '../../length/units.js';
+import { listed } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
+import { boresTold, theBores, type BoresTold } from '../bores.js';
+import { grouped } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { listed, show } from '../words.js';
+
+interface Missing extends BoresTold {
+  readonly bit: Micrometres;
+  readonly bits: readonly Micrometres[];
+}
+
+const say = messages('bit-missing', {
+  ofFitting: (missing: Missing, show) =>
+    `${without(missing, show)} Choose another fitting, or add the bit to \`bits\`.`,
+  ofRows: (missing: Missing, show) =>
+    `${without(missing, show)} Choose another \`row-diameter\`, or add the bit to \`bits\`.`,
+});
+
+const without = ({ bit, bits, ...bores }: Missing, show: Show): string =>
+  `${theBores(bores)} ${bores.count === 1 ? 'needs' : 'need'} a bit of ${show.exact(bit)}, which is not among the shop’s bits of ${listed(bits.map(show.exact))}.`;
 
 export const bitMissing: CarcassRule = {
   name: 'bit-missing',
@@ -28,9 +46,7 @@ export const bitMissing: CarcassRule = {
       return {
         place,
         panel: bore.panel,
-        message:
-          `${boresNamed(same)} in ${listed(distinct(same.map((one) => one.panel)))} need a bit of ${show(context, bore.diameter)}; ` +
-          `the shop has ${listed(bits.map((bit) => show(context, bit)))}. Choose another fitting, or get the bit.`,
+        message: (bore.fitting === null ? say.ofRows : say.ofFitting)({ ...boresTold(same), bit: bore.diameter, bits }),
         bores: same.map((one) => one.id),
       };
     });

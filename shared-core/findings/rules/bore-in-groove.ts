@@ -1,9 +1,27 @@
 import { grooveCollisions } from '../../boring/collisions.js';
-import { boresNamed } from '../bores.js';
+import type { Micrometres } from '../../length/units.js';
+import type { Span } from '../../schema/schema.js';
+import { verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import { boresTold, theBores, type BoresTold } from '../bores.js';
 import { backToHabit, causesOf } from '../causes.js';
-import { distinct, grouped } from '../lookups.js';
+import { grouped } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+
+interface InGroove extends BoresTold {
+  readonly at: Micrometres;
+  readonly groove: Span;
+  readonly wall: Micrometres;
+  readonly least: Micrometres;
+}
+
+const say = messages('bore-in-groove', {
+  meet: ({ at, groove, ...bores }: InGroove, show) =>
+    `${theBores(bores)}, ${show.length(at)} from the front edge, ${verb(bores.count, 'meets', 'meet')} the groove of the back, which runs from ${show.span(groove)}. Move the ${verb(bores.count, 'bore', 'bores')} toward the front.`,
+  thin: ({ at, groove, wall, least, ...bores }: InGroove, show) =>
+    `${theBores(bores)}, ${show.length(at)} from the front edge, ${verb(bores.count, 'leaves', 'leave')} ${show.length(wall)} of wood before the groove of the back, which runs from ${show.span(groove)}; the minimum is ${show.length(least)} (\`least-wall\`). Move the ${verb(bores.count, 'bore', 'bores')} toward the front.`,
+  grooveHere: () => 'The place of the groove is set here.',
+});
 
 export const boreInGroove: CarcassRule = {
   name: 'bore-in-groove',
@@ -29,18 +47,17 @@ export const boreInGroove: CarcassRule = {
           place,
           panel: bore.panel,
           severity: wall === 0 ? 'error' : 'warning',
-          message:
-            `${boresNamed(same.map((one) => one.bore))} in ${listed(distinct(same.map((one) => one.bore.panel)))} ${verb(same.length, 'stands', 'stand')} ` +
-            `${show(context, bore.u)} from the front edge and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide; the groove of the back runs from ` +
-            `${show(context, groove.from)} to ${show(context, groove.to)}: ` +
-            (wall === 0
-              ? 'they meet'
-              : `${show(context, wall)} of wood stays between, less than ${show(context, least)}`) +
-            '. Bring the bores further to the front.',
+          message: (wall === 0 ? say.meet : say.thin)({
+            ...boresTold(same.map((one) => one.bore)),
+            at: bore.u,
+            groove: { min: groove.from, max: groove.to },
+            wall,
+            least,
+          }),
           related: [inset, depth]
             .filter((value) => value.written)
             .slice(0, 1)
-            .map((value) => ({ place: value.place, message: 'This is what puts the groove there.' })),
+            .map((value) => ({ place: value.place, message: say.grooveHere() })),
           bores: same.map((one) => one.bore.id),
           repairs: backToHabit(causes),
         };

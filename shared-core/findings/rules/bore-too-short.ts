@@ -3,12 +3,12 @@ import { matings, type Mate } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import type { CamFitting, ConnectorScrew } from '../../shop/model.js';
 import type { Micrometres } from '../../length/units.js';
-import { boresNamed, depthOf } from '../bores.js';
+import { boresTold, depthOf, theBores } from '../bores.js';
 import { ownText, remove } from '../changes.js';
 import type { Severity } from '../finding.js';
-import { distinct, grouped, panelOf } from '../lookups.js';
+import { grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+import { show, verb } from '../words.js';
 
 export const boreTooShort: CarcassRule = {
   name: 'bore-too-short',
@@ -112,7 +112,7 @@ function found(context: CarcassContext, same: readonly Short[]): Found {
     panel: bore.panel,
     severity,
     message:
-      `${boresNamed(bores)} in ${listed(distinct(bores.map((one) => one.panel)))} ${verb(bores.length, 'is', 'are')} ` +
+      `${theBores(boresTold(bores))} ${verb(bores.length, 'is', 'are')} ` +
       `${show(context, bore.depth)} deep, and ${why}. ${todo}`,
     bores: bores.map(({ id }) => id),
     repairs:

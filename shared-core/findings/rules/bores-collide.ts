@@ -2,10 +2,37 @@ import { boreCollisions, type BoreCollision } from '../../boring/collisions.js';
 import type { Bore } from '../../boring/model.js';
 import type { Place } from '../../document/place.js';
 import { backToHabit, causesOf } from '../causes.js';
-import { boreAt, boreCalled } from '../bores.js';
+import type { Micrometres } from '../../length/units.js';
+import { counted, listed, sentence } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
+import { boreAt, boreTold, theBore, type BoreTold } from '../bores.js';
 import { distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show } from '../words.js';
+
+interface Collision {
+  readonly panels: readonly string[];
+  readonly first: BoreTold;
+  readonly second: BoreTold;
+  /** Pairs that do the same for the same reason. */
+  readonly more: number;
+  readonly wall: Micrometres;
+  readonly least: Micrometres;
+}
+
+const say = messages('bores-collide', {
+  meet: (pair: Collision, show) =>
+    `${both(pair, show)} meet in ${listed(pair.panels)}. ${others(pair)}Move one of the two.`,
+  thin: (pair: Collision, show) =>
+    `${both(pair, show)} leave ${show.length(pair.wall)} of wood between them in ${listed(pair.panels)}; the minimum is ${show.length(pair.least)} (\`least-wall\`). ${others(pair)}Move one of the two.`,
+  setHere: (bore: BoreTold, show) => `${sentence(theBore(bore))} stands ${boreAt(bore, show)} because of this.`,
+});
+
+const both = ({ first, second }: Collision, show: Show): string =>
+  `${sentence(theBore(first))} (${boreAt(first, show)}) and ${theBore(second)} (${boreAt(second, show)})`;
+
+const others = ({ more }: Collision): string =>
+  more === 0 ? '' : `So ${more === 1 ? 'does' : 'do'} ${counted(more, 'more pair')} for the same reason. `;
 
 export const boresCollide: CarcassRule = {
   name: 'bores-collide',
@@ -23,25 +50,24 @@ export const boresCollide: CarcassRule = {
       const { bores: pair, panel, wall } = worst(same);
       const [first, second] = blamed(context, pair);
       const causes = pair.flatMap((bore) => [...causesOf(context, bore, 'u'), ...causesOf(context, bore, 'v')]);
-      const more = same.length - 1;
       return {
         place: first.place,
         panel,
         severity: same.some((one) => one.wall === 0) ? 'error' : 'warning',
-        message:
-          `In ${listed(distinct(same.map((one) => one.panel)))} ${boreCalled(context, first.bore)} (${boreAt(context, first.bore)}) and ` +
-          `${boreCalled(context, second.bore)} (${boreAt(context, second.bore)}) ` +
-          (wall === 0
-            ? 'meet'
-            : `leave ${show(context, wall)} of wood between them, less than ${show(context, context.shop.habits.leastWall)}`) +
-          (more === 0 ? '' : `, and ${more} more ${more === 1 ? 'pair does' : 'pairs do'} for the same reason`) +
-          '. Move one of the two.',
+        message: (wall === 0 ? say.meet : say.thin)({
+          panels: distinct(same.map((one) => one.panel)),
+          first: boreTold(context, first.bore),
+          second: boreTold(context, second.bore),
+          more: same.length - 1,
+          wall,
+          least: context.shop.habits.leastWall,
+        }),
         related: samePlace(first.place, second.place)
           ? []
           : [
               {
                 place: second.place,
-                message: `This is what puts ${boreCalled(context, second.bore)} ${boreAt(context, second.bore)}.`,
+                message: say.setHere(boreTold(context, second.bore)),
               },
             ],
         bores: distinct(same.flatMap((one) => one.bores.map((bore) => bore.id))),

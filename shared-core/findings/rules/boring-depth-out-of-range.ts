@@ -1,7 +1,25 @@
-import { boresNamed, depthOf } from '../bores.js';
-import { distinct, grouped, isRow, machineFor, onFace } from '../lookups.js';
+import type { Micrometres } from '../../length/units.js';
+import type { Span } from '../../schema/schema.js';
+import { quoted, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
+import { boresTold, depthOf, theBores, type BoresTold } from '../bores.js';
+import { grouped, isRow, machineFor, onFace } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { listed, show, showSpan, verb } from '../words.js';
+
+interface OutOfRange extends BoresTold {
+  readonly depth: Micrometres;
+  readonly machine: string;
+  readonly range: Span;
+}
+
+const say = messages('boring-depth-out-of-range', {
+  ofRows: (out: OutOfRange, show) => `${outOfRange(out, show)} Change \`row-depth\`, or choose another machine.`,
+  ofJoint: (out: OutOfRange, show) => `${outOfRange(out, show)} Choose another depth, fitting or machine.`,
+});
+
+const outOfRange = ({ depth, machine, range, ...bores }: OutOfRange, show: Show): string =>
+  `${theBores(bores)} ${verb(bores.count, 'is', 'are')} ${show.length(depth)} deep; ${quoted(machine)} bores between ${show.length(range.min)} and ${show.length(range.max)} deep.`;
 
 export const boringDepthOutOfRange: CarcassRule = {
   name: 'boring-depth-out-of-range',
@@ -24,16 +42,15 @@ export const boringDepthOutOfRange: CarcassRule = {
     };
     return grouped(out, cause).map((same): Found => {
       const { bore, machine } = same[0]!;
-      const panels = distinct(same.map((one) => one.bore.panel));
       return {
         place: depthOf(context, bore)?.place ?? bore.place,
         panel: bore.panel,
-        message:
-          `${boresNamed(same.map((one) => one.bore))} in ${listed(panels)} ${verb(same.length, 'is', 'are')} ${show(context, bore.depth)} deep; ` +
-          `${machine.name} bores ${showSpan(context, machine.depth)} deep. ` +
-          (isRow(bore)
-            ? 'Give the shop another `row-depth`, or choose another machine.'
-            : 'Choose another depth, fitting or machine.'),
+        message: (isRow(bore) ? say.ofRows : say.ofJoint)({
+          ...boresTold(same.map((one) => one.bore)),
+          depth: bore.depth,
+          machine: machine.name,
+          range: machine.depth,
+        }),
         bores: same.map((one) => one.bore.id),
       };
     });

@@ -1,9 +1,40 @@
 import { wallsAround } from '../../boring/walls.js';
-import { boresNamed, depthOf } from '../bores.js';
+import type { Micrometres } from '../../length/units.js';
+import { listed, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import { boresTold, depthOf, theBores, type BoresTold } from '../bores.js';
 import { ownText, remove } from '../changes.js';
-import { distinct, grouped, onFace, panelOf } from '../lookups.js';
+import { grouped, onFace, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+
+interface Thin extends BoresTold {
+  readonly depth: Micrometres;
+  /** What the panel measures in the direction of the bores. */
+  readonly size: Micrometres;
+  readonly into: 'face' | 'end';
+  readonly under: Micrometres;
+  readonly least: Micrometres;
+}
+interface ThinUnderGroove {
+  readonly depth: Micrometres;
+  readonly panels: readonly string[];
+  readonly thickness: Micrometres;
+  readonly least: Micrometres;
+}
+
+const shallower = ({ purpose }: BoresTold): string =>
+  purpose === 'row' ? 'Choose a smaller `row-depth` in the shop file' : 'Bore less deep';
+
+const say = messages('break-through', {
+  through: ({ depth, size, into, ...bores }: Thin, show) =>
+    `${theBores(bores)}, ${show.length(depth)} deep in a panel ${show.length(size)} ${into === 'face' ? 'thick' : 'long'}, ${verb(bores.count, 'comes', 'come')} out on the other side. ${shallower(bores)}, or use a thicker board.`,
+  thin: ({ depth, size, into, under, least, ...bores }: Thin, show) =>
+    `${theBores(bores)}, ${show.length(depth)} deep in a panel ${show.length(size)} ${into === 'face' ? 'thick' : 'long'}, ${verb(bores.count, 'leaves', 'leave')} ${show.length(under)} of wood; the minimum is ${show.length(least)} (\`least-wall\`). ${shallower(bores)}, or use a thicker board.`,
+  groove: ({ depth, panels, thickness, least }: ThinUnderGroove, show) =>
+    `The groove of the back, ${show.length(depth)} deep, leaves ${show.length(thickness - depth)} of wood in ${listed(panels)}, ${show.length(thickness)} thick; the minimum is ${show.length(least)} (\`least-wall\`). Make the groove shallower.`,
+  leaveDepth: ({ panel }: { readonly panel: string }) => `Leave the depth in ${panel} to the fitting`,
+  leaveGroove: () => 'Leave the depth of the groove to the shop',
+});
 
 export const breakThrough: CarcassRule = {
   name: 'break-through',
@@ -27,27 +58,25 @@ export const breakThrough: CarcassRule = {
     };
     const bores = grouped(thin, cause).map((same): Found => {
       const { bore, panel, under } = same[0]!;
-      const panels = distinct(same.map((one) => one.panel.key));
       const own = depthOf(context, bore);
-      const size = onFace(bore) ? `${show(context, panel.thickness)} thick` : `${show(context, panel.length)} long`;
       return {
         place: own?.place ?? bore.place,
         panel: panel.key,
         severity: under <= 0 ? 'error' : 'warning',
-        message:
-          `${boresNamed(same.map((one) => one.bore))} in ${listed(panels)} ${verb(same.length, 'is', 'are')} ${show(context, bore.depth)} deep and the panel is ${size}: ` +
-          (under <= 0
-            ? 'the bit comes out on the other side. '
-            : `${show(context, under)} of wood stays under the bore, less than ${show(context, least)}. `) +
-          (bore.purpose === 'row'
-            ? 'Give the shop a smaller `row-depth`, or take a thicker board.'
-            : 'Bore less deep, or take a thicker board.'),
+        message: (under <= 0 ? say.through : say.thin)({
+          ...boresTold(same.map((one) => one.bore)),
+          depth: bore.depth,
+          size: onFace(bore) ? panel.thickness : panel.length,
+          into: onFace(bore) ? 'face' : 'end',
+          under,
+          least,
+        }),
         bores: same.map((one) => one.bore.id),
         repairs:
           own !== undefined && ownText(own)
             ? [
                 {
-                  title: `Leave the depth in ${panel.key} to the fitting`,
+                  title: say.leaveDepth({ panel: panel.key }),
                   changes: [remove(own.path)],
                   preferred: true,
                 },
@@ -73,12 +102,8 @@ function thinUnderGrooves(context: CarcassContext): readonly Found[] {
       place: groove.place,
       panel: same[0]!.key,
       severity: 'warning',
-      message:
-        `The groove for the back is ${show(context, groove.value)} deep in ${listed(same.map(({ key }) => key))}, ${show(context, thickness)} thick: ` +
-        `${show(context, thickness - groove.value)} of wood stays under it, less than ${show(context, least)}. Make it shallower.`,
-      repairs: ownText(groove)
-        ? [{ title: 'Leave the depth of the groove to the shop', changes: [remove(groove.path)], preferred: true }]
-        : [],
+      message: say.groove({ depth: groove.value, panels: same.map(({ key }) => key), thickness, least }),
+      repairs: ownText(groove) ? [{ title: say.leaveGroove(), changes: [remove(groove.path)], preferred: true }] : [],
     };
   });
 }

@@ -1,11 +1,10 @@
 import type { Bore } from '../../boring/model.js';
 import { taskOf } from '../../machining/plan/operations.js';
 import { KIND_FOR_USE } from '../../shop/habits.js';
-import { boresNamed } from '../bores.js';
+import { boresTold, theBores } from '../bores.js';
 import { firstStep } from '../first-step.js';
-import { distinct, grouped } from '../lookups.js';
+import { grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed } from '../words.js';
 
 export const cannotBeBored: CarcassRule = {
   name: 'cannot-be-bored',
@@ -40,7 +39,7 @@ export const cannotBeBored: CarcassRule = {
         place: bores[0]!.place,
         panel,
         message:
-          `${boresNamed(all)} in ${listed(distinct(same.map((one) => one.panel)))} cannot be bored${where}: ${reason}. ` +
+          `${theBores(boresTold(all))} cannot be bored${where}: ${reason}. ` +
           firstStep(context, machine, parameter, needed),
         bores: all.map((bore) => bore.id),
       };

@@ -2,7 +2,21 @@ import type { Located } from '../../document/place.js';
 import type { Micrometres } from '../../length/units.js';
 import { machineFor } from '../lookups.js';
 import type { CarcassRule } from '../rule.js';
-import { show, showSpan } from '../words.js';
+import type { Span } from '../../schema/schema.js';
+import { quoted } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+
+interface OutOfRange {
+  readonly side: 'width' | 'height' | 'depth';
+  readonly size: Micrometres;
+  readonly clamp: string;
+  readonly range: Span;
+}
+
+const say = messages('clamp-too-small', {
+  outOfRange: ({ side, size, clamp, range }: OutOfRange, show) =>
+    `The box is ${show.length(size)} ${{ width: 'wide', height: 'high', depth: 'deep' }[side]}; ${quoted(clamp)} holds between ${show.length(range.min)} and ${show.length(range.max)}. Change \`${side}\`, or choose another clamp (\`machines: clamp\`).`,
+});
 
 export const clampTooSmall: CarcassRule = {
   name: 'clamp-too-small',
@@ -22,14 +36,10 @@ export const clampTooSmall: CarcassRule = {
       const size: Located<Micrometres> = spec[side];
       const range = clamp[side];
       if (range === null || (size.value >= range.min && size.value <= range.max)) return [];
-      const over = size.value > range.max;
       return [
         {
           place: size.place,
-          message:
-            `The box is ${show(context, size.value)} in ${side}; ${clamp.name} holds ${showSpan(context, range)}, ` +
-            `so it is ${show(context, over ? size.value - range.max : range.min - size.value)} too ${over ? 'large' : 'small'}. ` +
-            'Choose another clamp, or change the size.',
+          message: say.outOfRange({ side, size: size.value, clamp: clamp.name, range }),
         },
       ];
     });

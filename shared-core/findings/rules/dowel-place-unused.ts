@@ -1,6 +1,15 @@
 import { remove } from '../changes.js';
 import type { CarcassRule } from '../rule.js';
-import { show } from '../words.js';
+import type { Micrometres } from '../../length/units.js';
+import { messages } from '../../words/message.js';
+
+const say = messages('dowel-place-unused', {
+  nowhere: ({ at }: { readonly at: Micrometres }, show) =>
+    `The place ${show.length(at)} from the front edge is not bored because no two panels meet there. Move it, or remove it from the list.`,
+  notOnPanel: ({ at, panel }: { readonly at: Micrometres; readonly panel: string }, show) =>
+    `The place ${show.length(at)} from the front edge of ${panel} is not bored because no other panel meets it there. Move it, or remove it from the list.`,
+  remove: ({ at }: { readonly at: Micrometres }, show) => `Remove ${show.exact(at)} from the list`,
+});
 
 export const dowelPlaceUnused: CarcassRule = {
   name: 'dowel-place-unused',
@@ -15,10 +24,10 @@ export const dowelPlaceUnused: CarcassRule = {
     return context.boring.unused.map(({ panel, at }) => ({
       place: at.place,
       ...(panel === null ? {} : { panel }),
-      message: `${show(context, at.value)} from the front edge ${panel === null ? 'no two panels meet' : `${panel} meets no other panel`}: nothing is bored there. Move it, or take it out.`,
+      message: panel === null ? say.nowhere({ at: at.value }) : say.notOnPanel({ at: at.value, panel }),
       repairs:
         at.place.part === 'self'
-          ? [{ title: `Take ${show(context, at.value)} out of the list`, changes: [remove(at.path)], preferred: true }]
+          ? [{ title: say.remove({ at: at.value }), changes: [remove(at.path)], preferred: true }]
           : [],
     }));
   },

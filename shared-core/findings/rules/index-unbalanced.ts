@@ -2,9 +2,43 @@ import { setsGrid } from '../../carcass/roles.js';
 import { boresOfGroups, distinct, grouped, machineFor } from '../lookups.js';
 import { half } from '../../length/units.js';
 import { setLength } from '../changes.js';
-import { offsetOf, setOffset, shelvesFollow } from '../row-grid.js';
+import { offsetOf, setOffset, shelvesFollow, withThem } from '../row-grid.js';
 import type { CarcassRule } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+import type { Micrometres } from '../../length/units.js';
+import { counted, listed, quoted } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+
+interface Uneven {
+  readonly panels: readonly string[];
+  readonly holes: number;
+  readonly strokes: number;
+  readonly machine: string;
+  readonly spindles: number;
+}
+interface NewHeight {
+  readonly height: Micrometres;
+  readonly holes: number;
+}
+
+const parity = (count: number): string => (count % 2 === 0 ? 'even' : 'odd');
+
+const say = messages('index-unbalanced', {
+  uneven: ({ panels, holes, strokes, machine, spindles }: Uneven) =>
+    `The rows of ${listed(panels)} cannot be centred in ${strokes} strokes: they have an ${parity(holes)} count of ${counted(holes, 'hole')}, and ${quoted(machine)} has an ${parity(spindles)} count of ${counted(spindles, 'spindle')}. Give them one hole more or less, or accept uneven strokes.`,
+  startFurtherIn: (
+    {
+      offset,
+      holes,
+      shelves,
+    }: { readonly offset: Micrometres; readonly holes: number; readonly shelves: readonly string[] },
+    show,
+  ) =>
+    `Start the rows half a pitch further in, ${show.exact(offset)} from the ends (${counted(holes, 'hole')})${withThem(shelves)}`,
+  makeLower: ({ height, holes }: NewHeight, show) =>
+    `Make the carcass ${show.exact(height)} high, one pitch lower (${counted(holes, 'hole')})`,
+  makeHigher: ({ height, holes }: NewHeight, show) =>
+    `Make the carcass ${show.exact(height)} high, one pitch higher (${counted(holes, 'hole')})`,
+});
 
 export const indexUnbalanced: CarcassRule = {
   name: 'index-unbalanced',
@@ -33,24 +67,25 @@ export const indexUnbalanced: CarcassRule = {
       return {
         place: height.written ? height.place : offset.place,
         panel: row.panel,
-        message:
-          `The rows of ${listed(panels)} have ${row.count} holes, an ${row.count % 2 === 0 ? 'even' : 'odd'} count, and need ` +
-          `${Math.ceil(row.count / drill.spindles)} strokes of the ${drill.spindles} spindles of ${drill.name}, an ` +
-          `${drill.spindles % 2 === 0 ? 'even' : 'odd'} number: the strokes cannot be centred on the panel. ` +
-          'A count of one more or one less can.',
+        message: say.uneven({
+          panels,
+          holes: row.count,
+          strokes: Math.ceil(row.count / drill.spindles),
+          machine: drill.name,
+          spindles: drill.spindles,
+        }),
         bores: boresOfGroups(context, new Set(same.map((one) => one.id))),
         repairs: [
           {
-            title:
-              `Start the rows half a pitch further in, ${show(context, further)} from the ends (${row.count - 1} holes)` +
-              (follow.keys.length === 0
-                ? ''
-                : `; ${listed(follow.keys)} ${verb(follow.keys.length, 'moves', 'move')} with them`),
+            title: say.startFurtherIn({ offset: further, holes: row.count - 1, shelves: follow.keys }),
             changes: [...setOffset(context, panels, further), ...follow.changes],
             preferred: false,
           },
           ...[-1, 1].map((step) => ({
-            title: `Make the carcass ${show(context, height.value + step * row.pitch)} high, one pitch ${step < 0 ? 'lower' : 'higher'} (${row.count + step} holes)`,
+            title: (step < 0 ? say.makeLower : say.makeHigher)({
+              height: height.value + step * row.pitch,
+              holes: row.count + step,
+            }),
             changes: [setLength(context, ['height'], height.value + step * row.pitch)],
             preferred: false,
           })),

@@ -3,9 +3,27 @@ import { matings, type Mating } from '../../boring/matings.js';
 import { shared } from '../../carcass/interval.js';
 import { extentsOf } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
-import { distinct, grouped, panelOf } from '../lookups.js';
+import { jointsTold, type JointPanels } from '../../words/names.js';
+import { verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import { grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { counted, listed, show } from '../words.js';
+
+interface NotHeld {
+  readonly joints: readonly JointPanels[];
+  readonly open: Micrometres;
+  readonly from: Micrometres;
+  readonly limit: Micrometres;
+}
+
+const say = messages('joint-not-held', {
+  none: ({ joints, open }: NotHeld, show) =>
+    `${jointsTold(joints)}, ${show.length(open)} deep, ${verb(joints.length, 'has', 'have')} no bore. Add places with \`dowels\`, or make the panel wider.`,
+  one: ({ joints, open, from }: NotHeld, show) =>
+    `${jointsTold(joints)}, ${show.length(open)} deep, ${verb(joints.length, 'has', 'have')} one bore only, at ${show.length(from)}, and the panel can turn about it. Give two places with \`dowels\`, or make the panel wider.`,
+  gap: ({ joints, open, from, limit }: NotHeld, show) =>
+    `${jointsTold(joints)} ${verb(joints.length, 'has', 'have')} no bore for ${show.length(open)} behind the one at ${show.length(from)} (limit ${show.length(limit)}, \`dowel-spacing\`). Add places with \`dowels\`, or choose a head with more spindles.`,
+});
 
 export const jointNotHeld: CarcassRule = {
   name: 'joint-not-held',
@@ -26,22 +44,16 @@ export const jointNotHeld: CarcassRule = {
       return `${place.part} ${place.start} ${fault} ${open}`;
     }).map((same): Found => {
       const { mating, fault, open, from } = same[0]!;
-      const joints = distinct(same.map(({ mating: { joint } }) => `${joint.endPanel} and ${joint.facePanel}`));
-      const more = joints.length > 2 ? [`in ${counted(joints.length - 2, 'more joint')}`] : [];
-      const between = listed([
-        `Between ${joints[0]!}`,
-        ...joints.slice(1, 2).map((joint) => `between ${joint}`),
-        ...more,
-      ]);
       return {
         place: mating.joint.place,
         panel: mating.joint.endPanel,
         severity: fault === 'none' ? 'error' : 'warning',
-        message: {
-          none: `${between} there is no bore: nothing holds the joint, which is ${show(context, open)} deep. Give places with \`dowels\`, or make the panel wider.`,
-          one: `${between} there is one bore only, ${show(context, from)} from the front, in a joint ${show(context, open)} deep: the panel can turn about it. Give two places with \`dowels\`, or make the panel wider.`,
-          gap: `${between} nothing holds the joint for ${show(context, open)} behind ${show(context, from)} from the front; the shop’s \`dowel-spacing\` is ${show(context, context.shop.habits.dowelSpacing)}. Give places with \`dowels\`, or choose a head with more spindles.`,
-        }[fault],
+        message: say[fault]({
+          joints: same.map(({ mating: { joint } }) => [joint.endPanel, joint.facePanel]),
+          open,
+          from,
+          limit: context.shop.habits.dowelSpacing,
+        }),
         bores: same.flatMap((one) => one.mating.mates.flatMap(({ face, end }) => [face.id, end.id])),
       };
     });

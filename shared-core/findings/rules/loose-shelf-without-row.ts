@@ -4,12 +4,62 @@ import type { Panel } from '../../carcass/model.js';
 import { extentsOf } from '../../carcass/pose.js';
 import type { Located } from '../../document/place.js';
 import type { RowChoice, ShelfSpec } from '../../job/model.js';
-import { half } from '../../length/units.js';
+import { half, type Micrometres } from '../../length/units.js';
+import type { Span } from '../../schema/schema.js';
+import { listed, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
 import { ownText, remove, setLength, setWord } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { besides, distinct, grouped, panelsOfShelf, rowStart } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+
+interface NoRow {
+  readonly shelves: readonly string[];
+  readonly lines: readonly Row['line'][];
+  readonly sides: readonly string[];
+}
+interface OffPins {
+  readonly shelf: string;
+  readonly reach: Span;
+  readonly line: Row['line'];
+  readonly side: string;
+  readonly at: Micrometres;
+}
+interface MovedShelf {
+  readonly shelf: string;
+  readonly at: Micrometres;
+}
+
+const lacks = ({ shelves, lines, sides }: NoRow): string =>
+  `${listed(shelves)} ${verb(shelves.length, 'has', 'have')} no ${listed(lines)} ${verb(lines.length, 'row', 'rows')} of pin holes on ${listed(sides)}`;
+
+const say = messages('loose-shelf-without-row', {
+  noRow: ({ choice, ...lack }: NoRow & { readonly choice: RowChoice }) =>
+    `${lacks(lack)} (\`rows: ${choice}\`). Bore both rows with \`rows: both\`.`,
+  noRoom: (lack: NoRow) =>
+    `${lacks(lack)}, because there is no room behind the front row. Make the carcass deeper, or the shelf a fixed one.`,
+  standsAt: ({ shelf, at }: MovedShelf, show) => `${shelf} stands at ${show.length(at)}.`,
+  boreBoth: () => 'Bore both rows on this carcass',
+  boreBothOn: ({ panels }: { readonly panels: readonly string[] }) => `Bore both rows on ${listed(panels)}`,
+  removeOwn: ({ panels }: { readonly panels: readonly string[] }) =>
+    `Remove \`rows\` of ${listed(panels)} and use those of the carcass (both)`,
+  pastRow: (
+    { shelf, at, line, side, holes }: MovedShelf & Pick<OffPins, 'line' | 'side'> & { readonly holes: Span },
+    show,
+  ) =>
+    `${shelf} stands at ${show.length(at)}, and the ${line} row of ${side} has holes only from ${show.span(holes)}. Move the shelf to a height between them.`,
+  moveToFirst: ({ shelf, at }: MovedShelf, show) => `Move ${shelf} up to ${show.exact(at)} (the first hole)`,
+  moveToLast: ({ shelf, at }: MovedShelf, show) => `Move ${shelf} down to ${show.exact(at)} (the last hole)`,
+  offFrontPins: (off: OffPins, show) => `${offPins(off, show)} Make the setback of the shelf smaller.`,
+  offRearPins: (off: OffPins, show) => `${offPins(off, show)} Move the rear row toward the front.`,
+  leaveSetback: ({ shelf }: { readonly shelf: string }) => `Leave the setback of ${shelf} to the shop`,
+  leaveRearRow: () => 'Leave the place of the rear row to the shop',
+});
+
+function offPins({ shelf, reach, line, side, at }: OffPins, show: Show): string {
+  return `${shelf} reaches from ${show.span(reach)} behind the front and does not lie on its ${line} pins, which stand at ${show.length(at)} in ${side}.`;
+}
 
 export const looseShelfWithoutRow: CarcassRule = {
   name: 'loose-shelf-without-row',
@@ -55,13 +105,13 @@ function missingRows(context: CarcassContext): readonly Found[] {
       place: choice.written ? choice.place : shelf.at.place,
       panel: panel.key,
       message:
-        `${listed(shelves)} ${verb(shelves.length, 'has', 'have')} no ${listed(lines)} ${verb(lines.length, 'row', 'rows')} ` +
-        `on ${listed(sides)} (${choice.value === 'both' ? 'there is no room behind the front row' : `rows: ${choice.value}`}). A loose shelf needs pin holes ` +
-        `front and rear on both sides. ${choice.value === 'both' ? 'Make the carcass deeper, or the shelf a fixed one.' : 'Bore both rows.'}`,
+        choice.value === 'both'
+          ? say.noRoom({ shelves, lines, sides })
+          : say.noRow({ shelves, lines, sides, choice: choice.value }),
       related: choice.written
         ? distinct(same.map((one) => one.shelf)).map((one) => ({
             place: one.at.place,
-            message: `${one.key} stands at ${show(context, one.at.value)}.`,
+            message: say.standsAt({ shelf: one.key, at: one.at.value }),
           }))
         : [],
       repairs: giveRows(context, sides, choice),
@@ -75,16 +125,16 @@ function giveRows(context: CarcassContext, sides: readonly string[], choice: Loc
   const own = sides.filter((key) => chosen(context.spec, key, 'rows') !== undefined);
   const repairs: Repair[] = [];
   if (own.length === 0) {
-    repairs.push({ title: 'Bore both rows on this carcass', changes: [setWord(['rows'], 'both')], preferred: true });
+    repairs.push({ title: say.boreBoth(), changes: [setWord(['rows'], 'both')], preferred: true });
   } else {
     repairs.push({
-      title: `Bore both rows on ${listed(own)}`,
+      title: say.boreBothOn({ panels: own }),
       changes: own.map((key) => setWord(chosen(context.spec, key, 'rows')!.path, 'both')),
       preferred: true,
     });
     if (context.spec.rows.value === 'both' && ownText(choice)) {
       repairs.push({
-        title: `Let ${listed(own)} have the rows of the carcass (both)`,
+        title: say.removeOwn({ panels: own }),
         changes: own.map((key) => remove(chosen(context.spec, key, 'rows')!.path)),
         preferred: false,
       });
@@ -108,12 +158,16 @@ function shortRows(context: CarcassContext): readonly Found[] {
       found.push({
         place: shelf.at.place,
         panel: panel.key,
-        message:
-          `${panel.key} stands at ${show(context, at)}, but the ${short.line} row of ${short.panel} has holes from ` +
-          `${show(context, first)} to ${show(context, last)} only. Move the shelf to a height in between.`,
+        message: say.pastRow({
+          shelf: panel.key,
+          at,
+          line: short.line,
+          side: short.panel,
+          holes: { min: first, max: last },
+        }),
         repairs: [
           {
-            title: `Move ${shelf.key} ${nearest < at ? 'down' : 'up'} to ${show(context, nearest)} (the ${nearest === first ? 'first' : 'last'} hole)`,
+            title: (nearest === first ? say.moveToFirst : say.moveToLast)({ shelf: shelf.key, at: nearest }),
             changes: [setLength(context, shelf.at.path, nearest)],
             preferred: true,
           },
@@ -142,16 +196,17 @@ function bareRows(context: CarcassContext): readonly Found[] {
       {
         place: cause.written ? cause.place : shelf.at.place,
         panel: panel.key,
-        message:
-          `${panel.key} reaches from ${show(context, from)} to ${show(context, to)} behind the front, and the ${bare.line} row of ` +
-          `${bare.panel} stands ${show(context, bare.u)} behind it: the shelf does not lie on its ${bare.line} pins and tips. ` +
-          (atFront ? 'Make its setback smaller.' : 'Bring the rear row further to the front.'),
+        message: (atFront ? say.offFrontPins : say.offRearPins)({
+          shelf: panel.key,
+          reach: { min: from, max: to },
+          line: bare.line,
+          side: bare.panel,
+          at: bare.u,
+        }),
         repairs: ownText(cause)
           ? [
               {
-                title: atFront
-                  ? `Leave the setback of ${shelf.key} to the shop`
-                  : 'Leave the place of the rear row to the shop',
+                title: atFront ? say.leaveSetback({ shelf: shelf.key }) : say.leaveRearRow(),
                 changes: [remove(cause.path)],
                 preferred: true,
               },

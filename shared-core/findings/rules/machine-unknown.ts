@@ -1,4 +1,4 @@
-import { KIND_FOR_USE, KIND_WORDS } from '../../shop/habits.js';
+import { KIND_FOR_USE } from '../../shop/habits.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
 
@@ -18,11 +18,8 @@ export const machineUnknown: CarcassRule = {
       return unknownNames(
         [shop.unread?.machines.get(spec.machines[use]?.value ?? '') === KIND_FOR_USE[use] ? null : spec.machines[use]],
         known.map((machine) => machine.name),
-        KIND_WORDS[KIND_FOR_USE[use]],
-        (name) => {
-          const other = shop.machines.get(name);
-          return other === undefined ? '' : ` (what it has of that name is of another kind: ${KIND_WORDS[other.kind]})`;
-        },
+        KIND_FOR_USE[use],
+        (name) => shop.machines.get(name)?.kind,
       );
     });
   },

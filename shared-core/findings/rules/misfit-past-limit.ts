@@ -1,16 +1,54 @@
 import { setUpsOf } from '../../machining/plan/set-ups.js';
 import { overLimits, type OverLimit } from '../../tolerance/limits.js';
 import { toleranceOf } from '../../tolerance/tolerance.js';
+import type { StrayKind } from '../../machining/replay/stray.js';
+import type { Micrometres } from '../../length/units.js';
+import { counted, listed, verb } from '../../words/english.js';
+import { messages, type Template } from '../../words/message.js';
+import type { JointPanels } from '../../words/names.js';
+import type { Show } from '../../words/show.js';
 import { boresOfGroups, distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show } from '../words.js';
 
-const LIMITS: Readonly<Record<OverLimit['figure'], readonly [words: string, key: string]>> = {
-  front: ['offset at the front edge', 'front-limit'],
-  step: ['step at the outside face', 'step-limit'],
-  gap: ['gap in the joint', 'gap-limit'],
-  play: ['mismatch of the dowel places', 'dowel-play'],
+interface Misfit {
+  /** The worst first. */
+  readonly joints: readonly JointPanels[];
+  readonly likely: Micrometres;
+  readonly worst: Micrometres;
+  readonly limit: Micrometres;
+  /** The greatest first. */
+  readonly causes: readonly StrayKind[];
+}
+
+const CAUSES: Readonly<Record<StrayKind, string>> = {
+  thickness: 'board thickness',
+  width: 'panel width',
+  length: 'panel length',
+  squareness: 'squareness',
+  stop: 'stop setting',
+  drill: 'drill wander',
+  dowelPlay: 'dowel play',
 };
+
+const say = messages('misfit-past-limit', {
+  front: (misfit: Misfit, show) => `The offset at the front edge ${likely(misfit, 'front-limit', show)}`,
+  step: (misfit: Misfit, show) => `The step at the outside face ${likely(misfit, 'step-limit', show)}`,
+  gap: (misfit: Misfit, show) => `The gap ${likely(misfit, 'gap-limit', show)}`,
+  play: (misfit: Misfit, show) => `The mismatch of the dowel places ${likely(misfit, 'dowel-play', show)}`,
+} satisfies Readonly<Record<OverLimit['figure'], Template<Misfit>>>);
+
+const likely = ({ joints, likely, worst, limit, causes }: Misfit, key: string, show: Show): string =>
+  `${inJoints(joints)} is likely to reach ${show.length(likely)} (worst case ${show.length(worst)}); the shop’s limit is ${show.length(limit)} (\`${key}\`). Main ${verb(causes.length, 'cause', 'causes')}: ${listed(causes.map((cause) => CAUSES[cause]))}.`;
+
+function inJoints([first, ...others]: readonly JointPanels[]): string {
+  const joint = `in the joint of ${listed(first ?? [])}`;
+  return others.length === 0 ? joint : `${joint} and ${counted(others.length, 'more joint')}`;
+}
+
+function jointPanels({ carcass }: CarcassContext, id: string): JointPanels {
+  const joint = carcass.joints.find((one) => one.id === id)!;
+  return [joint.endPanel, joint.facePanel];
+}
 
 export const misfitPastLimit: CarcassRule = {
   name: 'misfit-past-limit',
@@ -34,15 +72,16 @@ export const misfitPastLimit: CarcassRule = {
 
 function found(context: CarcassContext, same: readonly OverLimit[]): Found {
   const worst = same.reduce((a, b) => (b.rootSumSquare > a.rootSumSquare ? b : a));
-  const [words, key] = LIMITS[worst.figure];
   const joints = distinct(same.map((one) => one.joint));
-  const more = joints.length > 1 ? ` and ${joints.length - 1} more ${joints.length > 2 ? 'joints' : 'joint'}` : '';
-  const causes = distinct(worst.causes.map((cause) => cause.kind)).slice(0, 2);
   return {
     place: context.spec.name.place,
-    message:
-      `The ${words} at ${worst.joint}${more} comes to ${show(context, worst.rootSumSquare)} as a rule (worst case ${show(context, worst.worst)}); ` +
-      `the shop allows ${show(context, worst.limit)} (\`${key}\`). Most of it comes from ${listed(causes)}.`,
+    message: say[worst.figure]({
+      joints: [worst.joint, ...joints.filter((id) => id !== worst.joint)].map((id) => jointPanels(context, id)),
+      likely: worst.rootSumSquare,
+      worst: worst.worst,
+      limit: worst.limit,
+      causes: distinct(worst.causes.map((cause) => cause.kind)).slice(0, 2),
+    }),
     bores: boresOfGroups(context, new Set(joints)),
   };
 }

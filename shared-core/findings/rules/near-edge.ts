@@ -1,10 +1,32 @@
 import { wallsAround, type Border } from '../../boring/walls.js';
 import { half } from '../../length/units.js';
-import { boresNamed } from '../bores.js';
+import type { Panel } from '../../carcass/model.js';
+import { endNamed } from '../../carcass/roles.js';
+import { verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { SideName } from '../../words/names.js';
+import type { Micrometres } from '../../length/units.js';
+import { boresTold, theBores, type BoresTold } from '../bores.js';
 import { backToHabit, causesOf } from '../causes.js';
-import { distinct, grouped, onFace, panelOf } from '../lookups.js';
+import { grouped, onFace, panelOf } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+
+interface NearEdge extends BoresTold {
+  readonly border: SideName;
+  readonly fromEdge: Micrometres;
+  readonly diameter: Micrometres;
+  readonly wall: Micrometres;
+  readonly least: Micrometres;
+}
+
+const say = messages('near-edge', {
+  beyond: ({ border, fromEdge, ...bores }: NearEdge, show) =>
+    `${theBores(bores)} ${verb(bores.count, 'stands', 'stand')} ${show.length(fromEdge)} beyond the ${border}, where there is no panel. Move ${verb(bores.count, 'it', 'them')} further in.`,
+  opens: ({ border, fromEdge, diameter, ...bores }: NearEdge, show) =>
+    `${theBores(bores)} ${verb(bores.count, 'opens', 'open')} the ${border}: ${verb(bores.count, 'it stands', 'they stand')} ${show.length(fromEdge)} from it and ${verb(bores.count, 'is', 'are')} ${show.length(diameter)} wide. Move ${verb(bores.count, 'it', 'them')} further in.`,
+  thin: ({ border, fromEdge, diameter, wall, least, ...bores }: NearEdge, show) =>
+    `${theBores(bores)}, ${show.length(fromEdge)} from the ${border} and ${show.length(diameter)} wide, ${verb(bores.count, 'leaves', 'leave')} ${show.length(wall)} of wood; the minimum is ${show.length(least)} (\`least-wall\`). Move ${verb(bores.count, 'it', 'them')} further in.`,
+});
 
 export const nearEdge: CarcassRule = {
   name: 'near-edge',
@@ -24,30 +46,25 @@ export const nearEdge: CarcassRule = {
       if (nearest.wall >= least) return [];
       const axis = onFace(bore) && nearest.border !== 'front' && nearest.border !== 'back' ? 'v' : 'u';
       const causes = causesOf(context, bore, axis);
-      return [{ bore, ...nearest, causes, place: causes[0]?.value.place ?? bore.place }];
+      return [{ panel, bore, ...nearest, causes, place: causes[0]?.value.place ?? bore.place }];
     });
     const cause = ({ place, bore, border, wall }: (typeof close)[number]): string =>
       `${place.part} ${place.start} ${bore.purpose} ${bore.diameter} ${border} ${wall}`;
     return grouped(close, cause).map((same): Found => {
-      const { bore, border, wall, causes, place } = same[0]!;
+      const { panel, bore, border, wall, causes, place } = same[0]!;
       const fromEdge = wall + bore.diameter - half(bore.diameter);
-      const away =
-        fromEdge < 0
-          ? `${show(context, -fromEdge)} beyond the ${BORDERS[border]}`
-          : `${show(context, fromEdge)} from the ${BORDERS[border]}`;
       return {
         place,
         panel: bore.panel,
         severity: wall <= 0 ? 'error' : 'warning',
-        message:
-          `${boresNamed(same.map((one) => one.bore))} in ${listed(distinct(same.map((one) => one.bore.panel)))} ${verb(same.length, 'stands', 'stand')} ` +
-          `${away} and ${verb(same.length, 'is', 'are')} ${show(context, bore.diameter)} wide: ` +
-          (wall <= 0
-            ? fromEdge < 0
-              ? 'the panel does not reach so far'
-              : 'the edge is opened'
-            : `${show(context, wall)} of wood stays, less than ${show(context, least)}`) +
-          '. Move them further in.',
+        message: (fromEdge < 0 ? say.beyond : wall <= 0 ? say.opens : say.thin)({
+          ...boresTold(same.map((one) => one.bore)),
+          border: borderOf(panel, border),
+          fromEdge: Math.abs(fromEdge),
+          diameter: bore.diameter,
+          wall,
+          least,
+        }),
         bores: same.map((one) => one.bore.id),
         repairs: backToHabit(causes),
       };
@@ -55,11 +72,16 @@ export const nearEdge: CarcassRule = {
   },
 };
 
-const BORDERS: Readonly<Record<Border, string>> = {
-  front: 'front edge',
-  back: 'back edge',
-  'reference-end': 'reference end',
-  'far-end': 'far end',
-  outside: 'outside face',
-  inside: 'inside face',
-};
+function borderOf(panel: Panel, border: Border): SideName {
+  switch (border) {
+    case 'front':
+    case 'back':
+      return `${border} edge`;
+    case 'inside':
+    case 'outside':
+      return `${border} face`;
+    case 'reference-end':
+    case 'far-end':
+      return endNamed(panel, border);
+  }
+}

@@ -3,10 +3,12 @@ import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { EdgeBander } from '../../shop/model.js';
+import { listed, quoted, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
 import { grouped, isRow, machineFor, onFace } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { sizeCause, type PanelSide } from '../size-cause.js';
-import { listed, show, showSpan, verb } from '../words.js';
 
 export const panelOutOfRange: CarcassRule = {
   name: 'panel-out-of-range',
@@ -27,17 +29,14 @@ export const panelOutOfRange: CarcassRule = {
     ).map((same): Found => {
       const { panel, machine, what, size, range, bores } = same[0]!;
       const panels = same.map((one) => one.panel.key);
-      const over = size > range.max;
-      const limit = range.max === Infinity ? `${show(context, range.min)} and more` : showSpan(context, range);
+      const figures = { panels, size, machine, range };
       return {
         place: sizeCause(context, panel, SIDES[what]).place,
         panel: panel.key,
         message:
-          `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${show(context, size)} ${WORDS[what]}; ${machine} takes ${limit}, ` +
-          `so ${verb(panels.length, 'it is', 'they are')} ${show(context, over ? size - range.max : range.min - size)} too ${over ? 'large' : 'small'}. ` +
-          (over || what === 'thickness' || what === 'band'
-            ? 'Change the size, or choose another machine.'
-            : `Do not force it: ${bores.length === 0 ? 'band' : 'bore'} it before it is cut to size, or choose another machine.`),
+          size > range.max || what === 'thickness' || what === 'band'
+            ? say.outOfRange({ ...figures, what })
+            : (bores.length === 0 ? say.tooSmallToBand : say.tooSmallToBore)({ ...figures, what }),
         bores: same.flatMap((one) => one.bores.map((bore) => bore.id)),
       };
     });
@@ -45,14 +44,39 @@ export const panelOutOfRange: CarcassRule = {
 };
 
 type Measure = 'length' | 'width' | 'thickness' | 'edge' | 'across' | 'band';
-const WORDS: Readonly<Record<Measure, string>> = {
-  length: 'long',
-  width: 'wide',
-  thickness: 'thick',
-  edge: 'long at a banded edge',
-  across: 'wide across a banded edge',
-  band: 'in the thickness of its band',
+const WORDS: Readonly<Record<Measure, readonly [before: string, after: string]>> = {
+  length: ['', ' long'],
+  width: ['', ' wide'],
+  thickness: ['', ' thick'],
+  edge: ['', ' long at a banded edge'],
+  across: ['', ' wide across a banded edge'],
+  band: ['banded with a band of ', ''],
 };
+
+interface OutOfRange {
+  readonly panels: readonly string[];
+  readonly size: Micrometres;
+  readonly what: Measure;
+  readonly machine: string;
+  readonly range: Misfit['range'];
+}
+
+const say = messages('panel-out-of-range', {
+  outOfRange: (out: OutOfRange, show) => `${outOfRange(out, show)} Change the size, or choose another machine.`,
+  tooSmallToBore: (out: OutOfRange, show) =>
+    `${outOfRange(out, show)} Do not force it: bore before cutting to size, or choose another machine.`,
+  tooSmallToBand: (out: OutOfRange, show) =>
+    `${outOfRange(out, show)} Do not force it: band before cutting to size, or choose another machine.`,
+});
+
+function outOfRange({ panels, size, what, machine, range }: OutOfRange, show: Show): string {
+  const [before, after] = WORDS[what];
+  const takes =
+    range.max === Infinity
+      ? `at least ${show.length(range.min)}`
+      : `between ${show.length(range.min)} and ${show.length(range.max)}`;
+  return `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${before}${show.length(size)}${after}; ${quoted(machine)} takes ${takes}.`;
+}
 
 const SIDES: Readonly<Record<Measure, PanelSide>> = {
   length: 'length',

@@ -1,11 +1,33 @@
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Board } from '../../shop/model.js';
-import { figure } from '../../length/show.js';
+import { listed, quoted, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
 import { grouped } from '../lookups.js';
-import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import type { CarcassRule, Found } from '../rule.js';
 import { sizeCause, type PanelSide } from '../size-cause.js';
-import { listed, show, verb } from '../words.js';
+
+interface PastSheet {
+  readonly panels: readonly string[];
+  readonly cut: readonly [length: Micrometres, width: Micrometres];
+  readonly board: string;
+  /** null where the shop does not say. */
+  readonly sheet: readonly [length: Micrometres | null, width: Micrometres | null];
+  readonly grainAlong: boolean;
+}
+
+const say = messages('panel-past-sheet', {
+  pastSheet: ({ panels, cut, board, sheet, grainAlong }: PastSheet, show) =>
+    `${listed(panels)} ${verb(panels.length, 'is', 'are')} cut to ${by(cut, show)}, and a sheet of ${quoted(board)} measures ${by(sheet, show)}${grainAlong ? ' with the grain along its length' : ''}. Change the size, or choose another board.`,
+});
+
+/** '2512 mm × 559 mm'; one figure where the other is not known. */
+const by = (size: PastSheet['sheet'], show: Show): string =>
+  size
+    .filter((side) => side !== null)
+    .map((side) => show.length(side))
+    .join(' × ');
 
 export const panelPastSheet: CarcassRule = {
   name: 'panel-past-sheet',
@@ -24,7 +46,7 @@ export const panelPastSheet: CarcassRule = {
     return grouped(
       excesses,
       ({ panel, side, place }) => `${panel.board.name} ${panel.cutLength} ${panel.cutWidth} ${side} ${place.start}`,
-    ).map((same) => found(context, same));
+    ).map(found);
   },
 };
 
@@ -34,23 +56,20 @@ interface Excess {
   readonly place: Found['place'];
 }
 
-function found(context: CarcassContext, same: readonly Excess[]): Found {
+function found(same: readonly Excess[]): Found {
   const { panel, place } = same[0]!;
   const { board, cutLength, cutWidth } = panel;
   const names = same.map((one) => one.panel.key);
-  const size = (length: Micrometres, width: Micrometres): string =>
-    `${figure(length, context.unit)} x ${show(context, width)}`;
-  const sheet =
-    board.sheetLength !== null && board.sheetWidth !== null
-      ? size(board.sheetLength, board.sheetWidth)
-      : show(context, (board.sheetLength ?? board.sheetWidth)!);
   return {
     place,
     panel: panel.key,
-    message:
-      `${listed(names)} ${verb(names.length, 'is', 'are')} to be cut ${size(cutLength, cutWidth)}, and a sheet of ${board.name} is ` +
-      `${sheet}${board.grain === 'length' ? ', its grain along the first' : ''}: ${verb(names.length, 'it does', 'they do')} not come out of it. ` +
-      'Change the size, or choose another board.',
+    message: say.pastSheet({
+      panels: names,
+      cut: [cutLength, cutWidth],
+      board: board.name,
+      sheet: [board.sheetLength, board.sheetWidth],
+      grainAlong: board.grain === 'length',
+    }),
   };
 }
 

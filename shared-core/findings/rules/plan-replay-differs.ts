@@ -2,7 +2,13 @@ import { blankOf } from '../../machining/blank.js';
 import { setUpsOf } from '../../machining/plan/set-ups.js';
 import { compareHoles } from '../../machining/replay/compare.js';
 import { replayPanel } from '../../machining/replay/replay.js';
+import { messages } from '../../words/message.js';
 import type { CarcassRule, Found } from '../rule.js';
+
+export const planReplayMessages = messages('plan-replay-differs', {
+  differs: ({ panel, fault }: { readonly panel: string; readonly fault: string }) =>
+    `The set-up sheets do not make the bore map of ${panel}: ${fault}. The fault is Borewright’s, not yours: do not bore this panel from the sheets.`,
+});
 
 export const planReplayDiffers: CarcassRule = {
   name: 'plan-replay-differs',
@@ -26,7 +32,7 @@ export const planReplayDiffers: CarcassRule = {
       const replay = replayPanel(setUps, name, panel.key, blankOf(panel));
       const fault = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
       if (fault === undefined) return [];
-      const message = `The sheets for ${panel.key} do not make its bore map: ${fault}. The fault is Borewright’s, not yours. Do not bore this panel from the sheets.`;
+      const message = planReplayMessages.differs({ panel: panel.key, fault });
       return [{ place: spec.name.place, panel: panel.key, message }];
     });
   },

@@ -1,7 +1,40 @@
+import type { Micrometres } from '../../length/units.js';
+import type { Span } from '../../schema/schema.js';
+import { listed, quoted } from '../../words/english.js';
+import { messages, type Template } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
 import { boresOfGroups, machineFor } from '../lookups.js';
-import { frontOf, outOfHeads, reachRepairs, rowLines } from '../row-reach.js';
+import { frontOf, outOfHeads, reachRepairs, rowLines, type OutOfHeads } from '../row-reach.js';
 import type { CarcassRule, Found } from '../rule.js';
-import { listed, show, showSpan } from '../words.js';
+
+interface Distance {
+  readonly line: 'front' | 'rear';
+  readonly panels: readonly string[];
+  readonly at: Micrometres;
+  readonly machine: string;
+  /** True where it can still be bored, in a set-up of its own. */
+  readonly alone: boolean;
+  /** From the fence to the first head. */
+  readonly setback: Span;
+  /** Behind the front row; in front of it where negative. */
+  readonly behind: Micrometres;
+  readonly heads: number;
+  readonly apart: Span | null;
+}
+
+const say = messages('row-distance', {
+  setback: ({ machine, alone, setback, ...row }: Distance, show) =>
+    `${theRow(row, show)}; the first head of ${quoted(machine)} stands between ${show.length(setback.min)} and ${show.length(setback.max)} from the fence (\`setback\`). ${alone ? OWN_SET_UP : 'Change `row-setback` of the carcass.'}`,
+  'one-head': ({ machine, setback, ...row }: Distance, show) =>
+    `${theRow(row, show)}; ${quoted(machine)} has one head (\`heads\`), which stands between ${show.length(setback.min)} and ${show.length(setback.max)} from the fence (\`setback\`). Leave the rear row out (\`rows: front\`), or choose a drill with two heads (\`machines: rows\`).`,
+  distance: ({ machine, alone, behind, heads, apart, ...row }: Distance, show) =>
+    `${theRow(row, show)}, ${show.length(Math.abs(behind))} ${behind < 0 ? 'in front of' : 'behind'} the front row; the ${heads > 2 ? `${heads} heads` : 'heads'} of ${quoted(machine)} stand ${apart === null ? 'one behind the other' : `between ${show.length(apart.min)} and ${show.length(apart.max)} apart`} (\`head-distance\`). ${alone ? OWN_SET_UP : 'Move the row within that range (`rear-row`).'}`,
+} satisfies Readonly<Record<OutOfHeads['reason'], Template<Distance>>>);
+
+const OWN_SET_UP = 'The row can be bored only in a set-up of its own.';
+
+const theRow = ({ line, panels, at }: Pick<Distance, 'line' | 'panels' | 'at'>, show: Show): string =>
+  `The ${line} row of ${listed(panels)} stands ${show.length(at)} from the front edge`;
 
 export const rowDistance: CarcassRule = {
   name: 'row-distance',
@@ -22,27 +55,22 @@ export const rowDistance: CarcassRule = {
       const out = outOfHeads(context, drill, line, front);
       if (out === null) continue;
       const { reason, alone } = out;
-      const where = `The ${line.line} row of ${listed(line.panels)} stands ${show(context, line.u)} from the front edge`;
-      const behind = line.u - (front ?? 0);
-      const own = 'It can only be bored in a set-up of its own.';
-      const heads = drill.heads > 2 ? `${drill.heads} heads` : 'heads';
-      const why = {
-        setback:
-          `the first head of ${drill.name} can be set ${showSpan(context, drill.setback)} from the fence (\`setback\` in the shop file). ` +
-          (alone ? own : 'Change the `row-setback` of the carcass.'),
-        'one-head':
-          `${drill.name} has one head (\`heads\` in the shop file), which can be set ${showSpan(context, drill.setback)} from the fence (\`setback\`). ` +
-          'Leave the rear row out (`rows: front`), or choose a drill with two heads (`machines: rows`); correct `heads` or `setback` if the drill can do more.',
-        distance:
-          `${behind < 0 ? `${show(context, -behind)} in front of` : `${show(context, behind)} behind`} the front row; the ${heads} of ${drill.name} stand ` +
-          `${drill.headDistance === null ? 'one behind the other' : `${showSpan(context, drill.headDistance)} apart`} (\`head-distance\` in the shop file). ` +
-          (alone ? own : 'Bring it within that range (`rear-row`).'),
-      }[reason];
+      const figures = {
+        line: line.line,
+        panels: line.panels,
+        at: line.u,
+        machine: drill.name,
+        alone,
+        setback: drill.setback,
+        behind: line.u - (front ?? 0),
+        heads: drill.heads,
+        apart: drill.headDistance,
+      };
       found.push({
         place: line.place,
         panel: line.panels[0]!,
         severity: alone ? 'warning' : 'error',
-        message: reason === 'distance' ? `${where}, ${why}` : `${where}; ${why}`,
+        message: say[reason](figures),
         bores: boresOfGroups(context, new Set(line.rows.map((row) => row.id))),
         repairs: reachRepairs(context, drill, line),
       });

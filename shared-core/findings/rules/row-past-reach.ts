@@ -1,7 +1,22 @@
+import type { Micrometres } from '../../length/units.js';
+import { listed, quoted } from '../../words/english.js';
+import { messages } from '../../words/message.js';
 import { boresOfGroups, machineFor } from '../lookups.js';
 import { reachRepairs, rowLines } from '../row-reach.js';
 import type { CarcassRule } from '../rule.js';
-import { listed, show } from '../words.js';
+
+interface TooDeep {
+  readonly line: 'front' | 'rear';
+  readonly panels: readonly string[];
+  readonly at: Micrometres;
+  readonly machine: string;
+  readonly throat: Micrometres;
+}
+
+const say = messages('row-past-reach', {
+  tooDeep: ({ line, panels, at, machine, throat }: TooDeep, show) =>
+    `The ${line} row of ${listed(panels)} stands ${show.length(at)} from the front edge; the maximum of ${quoted(machine)} is ${show.length(throat)} (\`throat\`). Move the row toward the front, or choose a drill with a deeper throat.`,
+});
 
 export const rowPastReach: CarcassRule = {
   name: 'row-past-reach',
@@ -21,10 +36,13 @@ export const rowPastReach: CarcassRule = {
       .map((line) => ({
         place: line.place,
         panel: line.panels[0]!,
-        message:
-          `The ${line.line} row of ${listed(line.panels)} stands ${show(context, line.u)} from the front edge, ` +
-          `${show(context, line.u - drill.throat)} past the throat of ${drill.name} (${show(context, drill.throat)}, \`throat\` in the shop file). ` +
-          'Bring it nearer to the front, or choose a drill with a deeper throat.',
+        message: say.tooDeep({
+          line: line.line,
+          panels: line.panels,
+          at: line.u,
+          machine: drill.name,
+          throat: drill.throat,
+        }),
         bores: boresOfGroups(context, new Set(line.rows.map((row) => row.id))),
         repairs: reachRepairs(context, drill, line),
       }));

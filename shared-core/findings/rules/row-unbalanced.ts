@@ -3,10 +3,40 @@ import { half, type Micrometres } from '../../length/units.js';
 import type { Row } from '../../boring/model.js';
 import { setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
-import { offsetOf, setOffset, shelvesFollow } from '../row-grid.js';
+import { offsetOf, setOffset, shelvesFollow, withThem } from '../row-grid.js';
 import type { CarcassContext, CarcassRule } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+import { listed } from '../../words/english.js';
+import { messages } from '../../words/message.js';
 import { setsGrid } from '../../carcass/roles.js';
+
+interface Unbalanced {
+  readonly panels: readonly string[];
+  readonly offset: Micrometres;
+  /** From the last hole to the top end. */
+  readonly rest: Micrometres;
+  readonly length: Micrometres;
+  readonly pitch: Micrometres;
+}
+interface NewOffset {
+  readonly offset: Micrometres;
+  readonly instead: Micrometres;
+  readonly shelves: readonly string[];
+}
+interface NewHeight {
+  readonly height: Micrometres;
+  readonly by: Micrometres;
+}
+
+const say = messages('row-unbalanced', {
+  unbalanced: ({ panels, offset, rest, length, pitch }: Unbalanced, show) =>
+    `The rows of ${listed(panels)} start ${show.exact(offset)} from the bottom end and stop ${show.exact(rest)} from the top end (length ${show.exact(length)}, pitch ${show.length(pitch)}), so one stop setting does not serve both ends. Change \`row-offset\` or \`height\`.`,
+  startAt: ({ offset, instead, shelves }: NewOffset, show) =>
+    `Start the rows ${show.exact(offset)} from the ends instead of ${show.exact(instead)}${withThem(shelves)}`,
+  makeLower: ({ height, by }: NewHeight, show) =>
+    `Make the carcass ${show.exact(height)} high, ${show.exact(by)} lower`,
+  makeHigher: ({ height, by }: NewHeight, show) =>
+    `Make the carcass ${show.exact(height)} high, ${show.exact(by)} higher`,
+});
 
 export const rowUnbalanced: CarcassRule = {
   name: 'row-unbalanced',
@@ -32,10 +62,7 @@ export const rowUnbalanced: CarcassRule = {
       return {
         place: !offset.written && height.written ? height.place : offset.place,
         panel: row.panel,
-        message:
-          `The rows of ${listed(panels)} start ${show(context, row.offset)} from the bottom end and stop ${show(context, rest)} ` +
-          `short of the top end (length ${show(context, length)}, pitch ${show(context, row.pitch)}): not balanced, so one stop ` +
-          `setting does not serve both ends. Change the row offset or the height.`,
+        message: say.unbalanced({ panels, offset: row.offset, rest, length, pitch: row.pitch }),
         bores: boresOfGroups(context, new Set(same.map((one) => one.id))),
         repairs: repairs(context, row, panels, length),
       };
@@ -56,11 +83,7 @@ function repairs(context: CarcassContext, row: Row, panels: readonly string[], l
   const byOffset = offsets.map((offset, index): Repair => {
     const follow = shelvesFollow(context, offset - row.offset);
     return {
-      title:
-        `Start the rows ${show(context, offset)} from the ends instead of ${show(context, row.offset)}` +
-        (follow.keys.length === 0
-          ? ''
-          : `; ${listed(follow.keys)} ${verb(follow.keys.length, 'moves', 'move')} with them`),
+      title: say.startAt({ offset, instead: row.offset, shelves: follow.keys }),
       changes: [...setOffset(context, panels, offset), ...follow.changes],
       preferred: offsetFirst && index === 0,
     };
@@ -68,7 +91,7 @@ function repairs(context: CarcassContext, row: Row, panels: readonly string[], l
   const byHeight = heights.map((height, index): Repair => {
     const by = height - context.spec.height.value;
     return {
-      title: `Make the carcass ${show(context, height)} high, ${show(context, Math.abs(by))} ${by < 0 ? 'lower' : 'higher'}`,
+      title: (by < 0 ? say.makeLower : say.makeHigher)({ height, by: Math.abs(by) }),
       changes: [setLength(context, ['height'], height)],
       preferred: !offsetFirst && index === 0,
     };

@@ -2,9 +2,27 @@ import type { Joint, Panel } from '../../carcass/model.js';
 import { within } from '../../carcass/interval.js';
 import { extentsOf } from '../../carcass/pose.js';
 import { boreAxis } from '../../boring/axis.js';
+import type { Micrometres } from '../../length/units.js';
+import { counted, listed } from '../../words/english.js';
+import { messages } from '../../words/message.js';
 import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { counted, listed, show } from '../words.js';
+
+interface Hidden {
+  readonly screws: number;
+  readonly shelves: readonly string[];
+  readonly dividers: readonly string[];
+  readonly pitch: Micrometres;
+  /** The one to be held with something else. */
+  readonly panel: string;
+}
+
+const say = messages('screws-hidden', {
+  hidden: ({ screws, shelves, dividers, pitch, panel }: Hidden, show) =>
+    `The ${counted(screws, 'screw')} of ${listed(shelves)} go through ${listed(dividers)} from both faces at the same height, so each shelf covers the screws of the one behind it. Move one of the two by a pitch of ${show.length(pitch)}, or hold it with another fitting (\`joint\` of ${panel}).`,
+  otherFace: ({ shelf, divider }: { readonly shelf: string; readonly divider: string }) =>
+    `${shelf} stands on the other face of ${divider}.`,
+});
 
 export const screwsHidden: CarcassRule = {
   name: 'screws-hidden',
@@ -57,14 +75,17 @@ function found(context: CarcassContext, same: readonly Pair[]): Found {
   return {
     place: other.place,
     panel: other.endPanel,
-    message:
-      `The ${counted(holes.length, 'screw')} of ${listed(shelves)} go through ${listed(dividers)} from both faces at one height: ` +
-      'each shelf covers the holes that the screws of the one behind the divider are driven into. ' +
-      `Move one of two by a pitch of ${show(context, context.shop.habits.pitch)}, or hold it with another fitting (\`joint\` of ${other.endPanel} under \`panels\`).`,
+    message: say.hidden({
+      screws: holes.length,
+      shelves,
+      dividers,
+      pitch: context.shop.habits.pitch,
+      panel: other.endPanel,
+    }),
     related:
       one.place.start === other.place.start
         ? []
-        : [{ place: one.place, message: `${one.endPanel} stands on the other face of ${one.facePanel}.` }],
+        : [{ place: one.place, message: say.otherFace({ shelf: one.endPanel, divider: one.facePanel }) }],
     bores: holes.map(({ id }) => id),
   };
 }

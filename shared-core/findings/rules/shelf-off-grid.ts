@@ -6,7 +6,39 @@ import type { Repair } from '../finding.js';
 import { distinct, panelsOfShelf, rowStart } from '../lookups.js';
 import { misfit, offsetOf, rowsBeside } from '../row-grid.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show } from '../words.js';
+import { listed } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+
+interface OffGrid {
+  readonly shelf: string;
+  readonly at: Micrometres;
+  readonly panel: string;
+  readonly below: Micrometres;
+  readonly above: Micrometres;
+  readonly first: Micrometres;
+  readonly pitch: Micrometres;
+}
+interface Moved {
+  readonly shelf: string;
+  readonly at: Micrometres;
+  readonly hole: number;
+}
+
+const say = messages('shelf-off-grid', {
+  offGrid: ({ shelf, at, panel, below, above, first, pitch }: OffGrid, show) =>
+    `${shelf} stands at ${show.exact(at)}, between the holes of ${panel} at ${show.exact(below)} and ${show.exact(above)} (first hole ${show.exact(first)}, pitch ${show.length(pitch)}). Move the shelf to one of them.`,
+  rowsStart: ({ offset }: { readonly offset: Micrometres }, show) =>
+    `The rows start ${show.exact(offset)} from the bottom end.`,
+  moveDown: ({ shelf, at, hole }: Moved, show) => `Move ${shelf} down to ${show.exact(at)} (hole ${hole})`,
+  moveUp: ({ shelf, at, hole }: Moved, show) => `Move ${shelf} up to ${show.exact(at)} (hole ${hole})`,
+  moveEvery: () => 'Move every shelf that is off the pitch grid to its nearest hole',
+  align: ({ panels }: { readonly panels: readonly string[] }) =>
+    `Start the rows of ${listed(panels)} where those of the carcass start`,
+  alignAndMove: (
+    { panels, shelf, at }: { readonly panels: readonly string[]; readonly shelf: string; readonly at: Micrometres },
+    show,
+  ) => `Start the rows of ${listed(panels)} where those of the carcass start, and move ${shelf} to ${show.exact(at)}`,
+});
 
 export const shelfOffGrid: CarcassRule = {
   name: 'shelf-off-grid',
@@ -33,13 +65,16 @@ export const shelfOffGrid: CarcassRule = {
       found.push({
         place: shelf.at.place,
         panel: panelsOfShelf(context, shelf)[0]!.key,
-        message:
-          `${shelf.key} stands at ${show(context, at)}, off the pitch grid of ${row.panel}: its holes stand at ` +
-          `${show(context, start + below * row.pitch)} and ${show(context, start + (below + 1) * row.pitch)} ` +
-          `(first hole ${show(context, start)}, pitch ${show(context, row.pitch)}). Move the shelf to one of them.`,
-        related: offset.written
-          ? [{ place: offset.place, message: `The rows start ${show(context, offset.value)} from the reference end.` }]
-          : [],
+        message: say.offGrid({
+          shelf: shelf.key,
+          at,
+          panel: row.panel,
+          below: start + below * row.pitch,
+          above: start + (below + 1) * row.pitch,
+          first: start,
+          pitch: row.pitch,
+        }),
+        related: offset.written ? [{ place: offset.place, message: say.rowsStart({ offset: offset.value }) }] : [],
         repairs: [...(shelf.at.written ? moves(context, shelf, holes) : []), ...alignRows(context, shelf)],
       });
     }
@@ -56,10 +91,10 @@ interface Hole {
 function moves(context: CarcassContext, shelf: ShelfSpec, holes: readonly Hole[]): readonly Repair[] {
   const batch = {
     key: 'shelf-off-grid',
-    title: 'Move every shelf that is off the pitch grid to the nearest place on it',
+    title: say.moveEvery(),
   };
   return holes.map((hole, index) => ({
-    title: `Move ${shelf.key} ${hole.at < shelf.at.value ? 'down' : 'up'} to ${show(context, hole.at)} (hole ${hole.number})`,
+    title: (hole.at < shelf.at.value ? say.moveDown : say.moveUp)({ shelf: shelf.key, at: hole.at, hole: hole.number }),
     changes: [setLength(context, shelf.at.path, hole.at)],
     preferred: index === 0,
     ...(index === 0 ? { batch } : {}),
@@ -77,9 +112,7 @@ function alignRows(context: CarcassContext, shelf: ShelfSpec): readonly Repair[]
   const moves = shelf.at.written && at !== shelf.at.value;
   return [
     {
-      title:
-        `Start the rows of ${listed(own)} where those of the carcass start` +
-        (moves ? `, and move ${shelf.key} to ${show(context, at)}` : ''),
+      title: moves ? say.alignAndMove({ panels: own, shelf: shelf.key, at }) : say.align({ panels: own }),
       changes: [
         ...own.map((key) => remove(chosen(spec, key, 'rowOffset')!.path)),
         ...(moves ? [setLength(context, shelf.at.path, at)] : []),

@@ -9,7 +9,57 @@ import type { Repair } from '../finding.js';
 import { distinct, grouped, isRow, machineFor, onFace, panelOf, rowStart } from '../lookups.js';
 import { rowsBeside } from '../row-grid.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+import { counted, listed, quoted, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { EndName } from '../../words/names.js';
+import type { Show } from '../../words/show.js';
+import { endNamed } from '../../carcass/roles.js';
+
+/** A line from one end of its panel, and how far the stops reach that this end would lie against. */
+interface WayTold {
+  readonly at: Micrometres;
+  readonly end: EndName;
+  readonly hand: Hand;
+  readonly stops: number;
+  /** null for no stop. */
+  readonly reach: Micrometres | null;
+}
+interface PastStop {
+  /** The panel that the line is for; null for one of the panel's own. */
+  readonly line: string | null;
+  readonly panels: readonly string[];
+  readonly ways: readonly [near: WayTold, far: WayTold];
+  readonly machine: string;
+  readonly extension: Micrometres;
+}
+interface Moved {
+  readonly shelf: string;
+  readonly at: Micrometres;
+  readonly hole: number;
+}
+
+const say = messages('shelf-past-stop', {
+  pastStop: ({ line, panels, ways: [near, far], machine, extension }: PastStop, show) =>
+    `${line === null ? 'A line of bores' : `The line of ${line}`} in ${listed(panels)} stands ${show.length(near.at)} from the ${near.end} and ${show.length(far.at)} from the ${far.end}, where ${quoted(machine)} has no stop: ${reaches(near, extension, show)}, and ${reaches(far, extension, show)}. ${remedy(near, extension, show)}`,
+  moveDown: ({ shelf, at, hole }: Moved, show) =>
+    `Move ${shelf} down to ${show.exact(at)} (hole ${hole}), where a stop reaches`,
+  moveUp: ({ shelf, at, hole }: Moved, show) =>
+    `Move ${shelf} up to ${show.exact(at)} (hole ${hole}), where a stop reaches`,
+});
+
+/** '2 stops on the left reach 700 mm (900 mm with the extension)' */
+function reaches({ hand, stops, reach }: WayTold, extension: Micrometres, show: Show): string {
+  if (reach === null) return `there is none on the ${hand}`;
+  const longer = extension === 0 ? '' : ` (${show.length(reach + extension)} with the extension)`;
+  return `${stops === 1 ? 'the stop' : `the ${counted(stops, 'stop')}`} on the ${hand} ${verb(stops, 'reaches', 'reach')} ${show.length(reach)}${longer}`;
+}
+
+function remedy({ at, hand, reach }: WayTold, extension: Micrometres, show: Show): string {
+  const past = reach === null ? 0 : at - reach;
+  return past > extension
+    ? `An extension of ${show.length(past)}, or a stop that reaches ${show.length(at)}, would allow it.`
+    : `A stop on the ${hand} with a range that holds ${show.length(at)} would allow it.`;
+}
 
 export const shelfPastStop: CarcassRule = {
   name: 'shelf-past-stop',
@@ -41,16 +91,16 @@ export const shelfPastStop: CarcassRule = {
         const [near, far] = ways;
         const bore = line[0]!;
         const joint = context.carcass.joints.find((one) => one.id === bore.group);
-        const what =
-          joint === undefined || joint.endPanel === bore.panel ? 'a line of bores' : `the line of ${joint.endPanel}`;
-        const panels = distinct(same.map((one) => one.line[0]!.panel));
         return {
           place: bore.place,
           panel: bore.panel,
-          message:
-            `On ${listed(panels)} ${what} stands ${show(context, near.at)} from the ${near.end} and ${show(context, far.at)} from the other; ` +
-            `no stop of ${head.name} can be set there: ${hasWords(context, head, near)}; ${hasWords(context, head, far)}. ` +
-            remedyWords(context, head, near),
+          message: say.pastStop({
+            line: joint === undefined || joint.endPanel === bore.panel ? null : joint.endPanel,
+            panels: distinct(same.map((one) => one.line[0]!.panel)),
+            ways: [wayTold(head, near), wayTold(head, far)],
+            machine: head.name,
+            extension: head.extension,
+          }),
           bores: same.flatMap((one) => one.line.map((each) => each.id)),
           repairs: joint === undefined ? [] : moveShelf(context, head, joint.endPanel),
         };
@@ -63,26 +113,15 @@ export const shelfPastStop: CarcassRule = {
 interface EndWay {
   readonly at: Micrometres;
   readonly hand: Hand;
-  readonly end: string;
+  readonly end: EndName;
 }
 
 const stopsOn = (head: VerticalHead, hand: Hand): readonly Stop[] => head.stops.filter(({ side }) => side === hand);
 
-/** 'its stops on the left go to 900 mm, 1500 mm with the extension' */
-function hasWords(context: CarcassContext, head: VerticalHead, { hand }: EndWay): string {
+function wayTold(head: VerticalHead, { at, hand, end }: EndWay): WayTold {
   const stops = stopsOn(head, hand);
-  if (stops.length === 0) return `it has none on the ${hand}`;
-  const reach = Math.max(...stops.map(({ range }) => range.max));
-  const longer = head.extension === 0 ? '' : `, ${show(context, reach + head.extension)} with the extension`;
-  return `${stops.length === 1 ? 'its stop' : 'its stops'} on the ${hand} ${verb(stops.length, 'goes', 'go')} to ${show(context, reach)}${longer}`;
-}
-
-function remedyWords(context: CarcassContext, head: VerticalHead, { at, hand }: EndWay): string {
-  const reaches = stopsOn(head, hand).map(({ range }) => range.max);
-  const past = reaches.length > 0 ? at - Math.max(...reaches) : 0;
-  return past > head.extension
-    ? `An extension of ${show(context, past)} or a stop that goes to ${show(context, at)} would allow it.`
-    : `A stop on the ${hand} with a range that holds ${show(context, at)} would allow it.`;
+  const reach = stops.length === 0 ? null : Math.max(...stops.map(({ range }) => range.max));
+  return { at, end, hand, stops: stops.length, reach };
 }
 
 /** The ways from the nearer and the farther end, where neither can lie against a stop; null where one can. */
@@ -99,7 +138,7 @@ function missOf(
   const ways = (['reference-end', 'far-end'] as const).map((end) => ({
     at: end === 'reference-end' ? bore.v : panel.length - bore.v,
     hand: handOfEnd(end, down, handedness(panel.pose), head.fence),
-    end: end === 'reference-end' ? 'reference end' : 'far end',
+    end: endNamed(panel, end),
   }));
   const reached = ways.some(({ at, hand }) =>
     head.stops.some((stop) => stop.side === hand && at >= stop.range.min && at <= stop.range.max + head.extension),
@@ -126,7 +165,11 @@ function moveShelf(context: CarcassContext, head: VerticalHead, panel: string): 
     .filter((place) => place !== undefined)
     .toSorted((a, b) => Math.abs(a - at.value) - Math.abs(b - at.value))
     .map((place, index) => ({
-      title: `Move ${shelf.key} ${place < at.value ? 'down' : 'up'} to ${show(context, place)} (hole ${(place - start) / row.pitch + 1}), where a stop reaches`,
+      title: (place < at.value ? say.moveDown : say.moveUp)({
+        shelf: shelf.key,
+        at: place,
+        hole: (place - start) / row.pitch + 1,
+      }),
       changes: [setLength(context, at.path, place)],
       preferred: index === 0,
     }));

@@ -8,7 +8,21 @@ import { half } from '../../length/units.js';
 import { backToHabit } from '../causes.js';
 import { besides, boresOfGroups, distinct, grouped, panelsOfShelf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show, verb } from '../words.js';
+import { listed, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+
+interface Tips {
+  readonly shelves: readonly string[];
+  readonly deep: Micrometres;
+  readonly apart: Micrometres;
+  readonly front: Micrometres;
+  readonly rear: Micrometres;
+}
+
+const say = messages('shelf-tips', {
+  tips: ({ shelves, deep, apart, front, rear }: Tips, show) =>
+    `${listed(shelves)} ${verb(shelves.length, 'tips', 'tip')}: the pins, ${show.length(front)} and ${show.length(rear)} from the front edge, stand ${show.length(apart)} apart, and the minimum is half the depth of ${show.length(deep)}. Move the rear row toward the back (\`rear-row\`), or make the shelf a fixed one.`,
+});
 
 export const shelfTips: CarcassRule = {
   name: 'shelf-tips',
@@ -68,11 +82,8 @@ function found(context: CarcassContext, same: readonly Tipping[]): Found {
   return {
     place: placeOf(context, shelf),
     panel: panel.key,
-    message:
-      `${listed(shelves)} ${verb(shelves.length, 'is', 'are')} ${show(context, deep)} deep, and the pins stand only ${show(context, apart)} apart ` +
-      `(${show(context, front!.u)} and ${show(context, rear!.u)} from the front edge), less than half of that: the shelf tips. ` +
-      'Bring the rear row further back (`rear-row`), or make the shelf a fixed one.',
+    message: say.tips({ shelves, deep, apart, front: front!.u, rear: rear!.u }),
     bores: boresOfGroups(context, new Set(same.flatMap((one) => one.rows.map(({ id }) => id)))),
-    repairs: rearRow === null ? [] : backToHabit([{ value: rearRow, what: 'place of the rear row' }]),
+    repairs: rearRow === null ? [] : backToHabit([{ value: rearRow, what: 'rear-row' }]),
   };
 }

@@ -174,7 +174,7 @@ describe('a repair is written in the unit of the file', () => {
     const before = read(inches);
     const found = before.findings().find(({ finding }) => finding.rule === 'shelf-off-grid')!;
     const repair = found.finding.repairs[0]!;
-    expect(inWords(repair.title)).toBe(title);
+    expect(inWords(repair.title, 'in')).toBe(title);
     const batch = batchEdits(before, [{ carcass: found.carcass, repair }]);
     const after = applied(inches, batch.job);
     expect(after).toBe(inches.replace(`[${at}]`, `[${written}]`));

@@ -1,0 +1,19 @@
+import { listed } from './english.js';
+
+/**
+ * What the sides of a panel are called, by how it stands in the carcass: an upright has a bottom and a top end, all else a left
+ * and a right one. In files the two are `reference-end` and `far-end`.
+ */
+export type EndName = 'bottom end' | 'top end' | 'left end' | 'right end';
+export type SideName = 'front edge' | 'back edge' | 'inside face' | 'outside face' | EndName;
+
+/** The end panel of a joint and the face panel that it meets. */
+export type JointPanels = readonly [end: string, face: string];
+
+/** 'The joint of bottom and left'; 'The joints of bottom and left, and of bottom and right'; two are named, the others counted. */
+export function jointsTold(joints: readonly JointPanels[]): string {
+  const [first, second] = joints.map((panels) => listed(panels));
+  if (second === undefined) return `The joint of ${first ?? ''}`;
+  if (joints.length === 2) return `The joints of ${first!} and of ${second}`;
+  return `The joints of ${first!}, of ${second} and ${joints.length - 2} more`;
+}

@@ -1,0 +1,44 @@
+import { rule } from './rule-tests.js';
+
+rule('bores-collide', {
+  tells: [
+    {
+      // with the front row, which stands 37 back; both at half a thickness from the end
+      carcass: 'kind: base\nwidth: 600\ndowels: [«37», 197, 501]',
+      says: 'The dowel bore for bottom (37 mm from the front edge and 8 mm from the bottom end) and hole 1 of the front row (37 mm from the front edge and 8 mm from the bottom end) meet in left and right. So do 3 more pairs for the same reason. Move one of the two.',
+      severity: 'error',
+      panel: 'left',
+      related: [
+        [
+          'sink',
+          'Hole 1 of the front row stands 37 mm from the front edge and 8 mm from the bottom end because of this.',
+        ],
+      ],
+    },
+    {
+      // dowels at 53: 8 apart less radii of 4 and 2.5
+      carcass: 'kind: base\nwidth: 600\nrow-setback: «45»',
+      says: 'Hole 1 of the front row (45 mm from the front edge and 8 mm from the bottom end) and the dowel bore for bottom (53 mm from the front edge and 8 mm from the bottom end) leave 1.5 mm of wood between them in left and right; the minimum is 3 mm (`least-wall`). So do 7 more pairs for the same reason. Move one of the two.',
+      severity: 'warning',
+      panel: 'left',
+      related: [
+        [
+          'sink',
+          'The dowel bore for bottom stands 53 mm from the front edge and 8 mm from the bottom end because of this.',
+        ],
+      ],
+    },
+  ],
+  sound: [
+    // 53 less 43.5, less the radii of 4 and 2.5, is 3.
+    { carcass: 'kind: base\nwidth: 600\nrow-setback: 43.5' },
+    { carcass: 'kind: base\nwidth: 600\nback: { how: applied, board: back-8 }' },
+  ],
+  repairs: [
+    [
+      'Remove `dowels` and use the usual places',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n    dowels: [37, 197, 501]\n',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n',
+    ],
+  ],
+});

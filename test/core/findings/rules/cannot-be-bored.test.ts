@@ -1,0 +1,33 @@
+import { rule } from './rule-tests.js';
+
+const HIGH_FENCE = `vertical-heads:
+  upright: { spindles: 21, pitch: 32, fence: far, from: above, fence-offset: 60 to 80, depth: 0 to 60, stops: { A: { side: left, range: 0 to 1300 }, B: { side: right, range: 0 to 1300 } } }
+horizontal-heads:
+  level: { spindles: 21, pitch: 32, height: 4 to 40, depth: 0 to 80, stops: { E: { side: left, range: 20 to 80 }, F: { side: right, range: 20 to 80 } } }`;
+
+rule('cannot-be-bored', {
+  tells: [
+    {
+      // 80 and 20 pitches of 32 are 720; the upright head is long enough
+      carcass: 'kind: wall\nwidth: 600\ndepth: 800\nrows: none\nback: none\ndowels: [53, 181, 309, 437, 565, «725»]',
+      shop: HIGH_FENCE.replace('spindles: 21', 'spindles: 30').replace('60 to 80', '20 to 80'),
+      says: 'The 4 dowel bores in bottom and top cannot be bored on level: its spindle line does not reach so far from the squaring stop. What stands in the way is `spindles` in the shop file: it allows 720 mm with 21 spindles, 725 mm is needed. First look whether the fence (for ends, a squaring stop) can be set farther off than the shop file says; if not, move the bores nearer to the front (`dowels`), or send the carcass to a head with more spindles (`machines`).',
+      severity: 'error',
+      panel: 'bottom',
+    },
+    {
+      carcass: 'kind: wall\nwidth: 600\ndowels: [«53», 213, 277]\nrows: none',
+      shop: HIGH_FENCE,
+      says: 'The 12 dowel bores in left and right cannot be bored on upright: no fence offset puts its spindles over these places. What stands in the way is `fence-offset` in the shop file: it allows 60 mm to 80 mm, 53 mm is needed. First move the bores to places under the spindles (`dowels`). Change `fence-offset` only if the machine’s manual allows it.',
+      severity: 'error',
+      panel: 'left',
+    },
+  ],
+  sound: [
+    // 720 is the last place under 21 spindles
+    {
+      carcass: 'kind: wall\nwidth: 600\ndepth: 800\nrows: none\nback: none\ndowels: [80, 208, 336, 464, 592, 720]',
+      shop: HIGH_FENCE.replace('spindles: 21', 'spindles: 30').replace('60 to 80', '20 to 80'),
+    },
+  ],
+});

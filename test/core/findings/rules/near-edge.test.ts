@@ -1,0 +1,42 @@
+import { rule } from './rule-tests.js';
+
+rule('near-edge', {
+  tells: [
+    {
+      carcass: 'kind: wall\nwidth: 600\nrear-row: «400»',
+      says: 'The 46 row holes in left and right stand 70 mm beyond the back edge, where there is no panel. Move them further in.',
+      severity: 'error',
+      panel: 'left',
+    },
+    {
+      // a hole of 5 whose rim just meets the end
+      carcass: 'kind: base\nwidth: 600\nrow-offset: «2.5»',
+      says: 'The 4 row holes in left and right open the bottom end: they stand 2.5 mm from it and are 5 mm wide. Move them further in.',
+      severity: 'error',
+      panel: 'left',
+    },
+    {
+      carcass: 'kind: wall\nwidth: 600\nrow-offset: «4»',
+      says: 'The 4 row holes in left and right, 4 mm from the bottom end and 5 mm wide, leave 1.5 mm of wood; the minimum is 3 mm (`least-wall`). Move them further in.',
+      severity: 'warning',
+      panel: 'left',
+    },
+    {
+      carcass: 'kind: wall\nwidth: 600\nrow-offset: «2»',
+      says: 'The 4 row holes in left and right open the bottom end: they stand 2 mm from it and are 5 mm wide. Move them further in.',
+      severity: 'error',
+      panel: 'left',
+    },
+  ],
+  sound: [
+    // 5.5 less half of 5 is 3.
+    { carcass: 'kind: wall\nwidth: 600\nrow-offset: 5.5', besides: ['row-unbalanced'] },
+  ],
+  repairs: [
+    [
+      'Remove `row-offset` and use the usual row offset',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n    row-offset: 2.5\n',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n',
+    ],
+  ],
+});

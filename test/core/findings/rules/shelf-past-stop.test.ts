@@ -1,0 +1,32 @@
+import { rule } from './rule-tests.js';
+
+rule('shelf-past-stop', {
+  tells: [
+    {
+      carcass: 'kind: tall\nwidth: 600\nfixed-shelves: [«1032»]',
+      shop: 'faults.shop.yaml',
+      says: 'The line of shelf-1 in left and right stands 1032 mm from the bottom end and 1032 mm from the top end, where ‘upright’ has no stop: the 2 stops on the left reach 700 mm (900 mm with the extension), and the 2 stops on the right reach 700 mm (900 mm with the extension). An extension of 332 mm, or a stop that reaches 1032 mm, would allow it.',
+      severity: 'error',
+      panel: 'left',
+    },
+    {
+      // the bottom is 1968 long and starts 16 in
+      carcass: 'kind: base\nwidth: 2000\ndividers: [«1000»]',
+      shop: 'faults.shop.yaml',
+      says: 'The line of divider-1 in bottom, rail-front and rail-back stands 984 mm from the left end and 984 mm from the right end, where ‘upright’ has no stop: the 2 stops on the right reach 700 mm (900 mm with the extension), and the 2 stops on the left reach 700 mm (900 mm with the extension). An extension of 284 mm, or a stop that reaches 984 mm, would allow it.',
+      severity: 'error',
+      panel: 'bottom',
+    },
+  ],
+  sound: [
+    // Hole 28 stands 872 from the bottom end: less than the 900 of stop and extension.
+    { carcass: 'kind: tall\nwidth: 600\nfixed-shelves: [872]', shop: 'faults.shop.yaml' },
+  ],
+  repairs: [
+    [
+      'Move shelf-1 down to 872 mm (hole 28), where a stop reaches',
+      'shop: faults.shop.yaml\ncarcasses:\n  a:\n    kind: tall\n    width: 600\n    fixed-shelves: [1032]\n',
+      'shop: faults.shop.yaml\ncarcasses:\n  a:\n    kind: tall\n    width: 600\n    fixed-shelves: [872]\n',
+    ],
+  ],
+});
