@@ -4,8 +4,8 @@ import type { MachineStepMethod } from '../shared-core/drawing/messages/machine-
 import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { createLanguageClient } from './language.js';
-import { MACHINE_VIEW_TYPE, MachinePanels } from './panels/machine/machine-panels.js';
-import { Previews, VIEW_TYPE } from './panels/preview/previews.js';
+import { machinePanel, showMachines } from './panels/machine/show.js';
+import { previewPanel, showPreview } from './panels/preview/show.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
@@ -29,12 +29,12 @@ export function activate(context: vscode.ExtensionContext): void {
       throw fault;
     }
   };
-  const previews = new Previews(context.extensionUri, (params) => ask(DRAWING, params));
-  const machines = new MachinePanels(context.extensionUri, context.workspaceState, {
+  const preview = previewPanel(context.extensionUri, (params) => ask(DRAWING, params));
+  const machines = machinePanel(context.extensionUri, context.workspaceState, {
     setUps: (params) => ask(SET_UPS, params),
     step: (params) => ask(MACHINE_STEP, params),
   });
-  const panels = [previews, machines];
+  const panels = [preview, machines];
   context.subscriptions.push(
     language.onNotification(CHANGED, (said: unknown) => {
       if (typeof said === 'object' && said !== null && 'uri' in said && typeof said.uri === 'string')
@@ -46,15 +46,14 @@ export function activate(context: vscode.ExtensionContext): void {
         else if (newState === State.Stopped) one.trouble(STOPPED);
       }
     }),
-    vscode.window.registerWebviewPanelSerializer(VIEW_TYPE, previews),
-    vscode.window.registerWebviewPanelSerializer(MACHINE_VIEW_TYPE, machines),
-    vscode.commands.registerCommand('borewright.showBoreMap', () => previews.show('panel')),
-    vscode.commands.registerCommand('borewright.showAllPanels', () => previews.show('all-panels')),
+    ...panels.map((one) => vscode.window.registerWebviewPanelSerializer(one.type, one)),
+    vscode.commands.registerCommand('borewright.showBoreMap', () => showPreview(preview, 'panel')),
+    vscode.commands.registerCommand('borewright.showAllPanels', () => showPreview(preview, 'all-panels')),
     vscode.commands.registerCommand('borewright.showMachineView', (...named: readonly unknown[]) =>
-      machines.show('machine', ...named),
+      showMachines(machines, 'machine', named),
     ),
     vscode.commands.registerCommand('borewright.showSetupList', (...named: readonly unknown[]) =>
-      machines.show('list', ...named),
+      showMachines(machines, 'list', named),
     ),
     vscode.commands.registerCommand('borewright.restartServer', () => restart(language)),
   );

@@ -3,28 +3,30 @@
  * last state is always asked for and none piles up.
  */
 export class Latest {
-  private asking = false;
-  private again = false;
+  readonly #ask: () => Promise<void>;
+  readonly #isDone: () => boolean;
+  #asking = false;
+  #again = false;
 
   /** @param isDone true where nobody wants an answer any more */
-  constructor(
-    private readonly ask: () => Promise<void>,
-    private readonly isDone: () => boolean,
-  ) {}
+  constructor(ask: () => Promise<void>, isDone: () => boolean) {
+    this.#ask = ask;
+    this.#isDone = isDone;
+  }
 
   async refresh(): Promise<void> {
-    if (this.asking) {
-      this.again = true;
+    if (this.#asking) {
+      this.#again = true;
       return;
     }
-    this.asking = true;
+    this.#asking = true;
     try {
       do {
-        this.again = false;
-        await this.ask();
-      } while (this.again && !this.isDone());
+        this.#again = false;
+        await this.#ask();
+      } while (this.#again && !this.#isDone());
     } finally {
-      this.asking = false;
+      this.#asking = false;
     }
   }
 }

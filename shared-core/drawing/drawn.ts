@@ -33,16 +33,16 @@ export function faceToShow(bores: readonly Bore[]): 'inside' | 'outside' {
 
 /** Collects the places that a scene refers to. */
 export class Sources {
-  private readonly places = new Map<SourceKey, Place>();
+  readonly #places = new Map<SourceKey, Place>();
 
   key(place: Place): SourceKey {
     const key = sourceKey(place);
-    this.places.set(key, place);
+    this.#places.set(key, place);
     return key;
   }
 
   record(): Record<SourceKey, Place> {
-    return Object.fromEntries(this.places);
+    return Object.fromEntries(this.#places);
   }
 }
 

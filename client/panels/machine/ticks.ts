@@ -8,10 +8,14 @@ const MOST = 4000;
  * the job counts for nothing but is kept for a while, so that an edit that is undone brings its ticks back.
  */
 export class Ticks {
-  constructor(private readonly state: vscode.Memento) {}
+  readonly #state: vscode.Memento;
+
+  constructor(state: vscode.Memento) {
+    this.#state = state;
+  }
 
   of(uri: string): readonly string[] {
-    const kept: unknown = this.state.get(keyOf(uri));
+    const kept: unknown = this.#state.get(keyOf(uri));
     return Array.isArray(kept) ? kept.filter((one): one is string => typeof one === 'string') : [];
   }
 
@@ -22,7 +26,7 @@ export class Ticks {
     const all = on ? [...others, ...changed] : others;
     let surplus = all.length - MOST;
     const kept = all.filter((one) => surplus <= 0 || present.has(one) || (surplus -= 1) < 0);
-    await this.state.update(keyOf(uri), kept.length === 0 ? undefined : kept);
+    await this.#state.update(keyOf(uri), kept.length === 0 ? undefined : kept);
   }
 }
 

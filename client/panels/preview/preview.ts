@@ -1,9 +1,10 @@
-import { Latest, wordsOf } from '../latest.js';
 import * as vscode from 'vscode';
 import type { DrawingParams, DrawingReply, TextRange } from '../../../shared-core/drawing/messages/drawing.js';
-import { pageHtml, pageOptions } from '../page.js';
-import { type FromPage, type Subject, type ToPage, isFromPage, isReply } from '../../webview/messages/preview.js';
 import type { Nearer } from '../../webview/messages/common.js';
+import { isFromPage, isReply, type FromPage, type Subject, type ToPage } from '../../webview/messages/preview.js';
+import type { Shown } from '../one-panel.js';
+import { Panel } from '../panel.js';
+import { editorOf, fileName, goTo, openText } from '../text.js';
 
 /** Asks the server for a drawing; undefined where it has none for the present text and will say so again when it has. */
 export type AskForDrawing = (params: DrawingParams) => Promise<unknown>;
@@ -19,189 +20,166 @@ interface Held {
  * One preview: keeps the drawing in step with the text and the cursor, and leads clicks back to the text. It computes
  * nothing: drawings come from the server, the page shows them.
  */
-export class Preview {
-  private reply: DrawingReply | null = null;
+export class Preview implements Shown<Subject> {
+  readonly #panel: Panel<FromPage, ToPage>;
+  readonly #ask: AskForDrawing;
+  #subject: Subject;
+  #reply: DrawingReply | null = null;
   /** How near the reader has zoomed in, and what the reply was asked for with. */
-  private nearer: Nearer = 1;
-  private replyNearer: Nearer = 1;
-  private pageReady = false;
-  private readonly latest = new Latest(
-    () => this.update(),
-    () => this.disposed,
-  );
-  private held: Held | null = null;
-  private disposed = false;
+  #nearer: Nearer = 1;
+  #replyNearer: Nearer = 1;
+  #held: Held | null = null;
   /** Where the cursor last stood in the file, for while no editor shows it. */
-  private lastCursor: vscode.Position | null = null;
+  #lastCursor: vscode.Position | null;
 
   constructor(
-    private readonly panel: vscode.WebviewPanel,
+    panel: vscode.WebviewPanel,
     extension: vscode.Uri,
-    private readonly ask: AskForDrawing,
-    private subject: Subject,
+    ask: AskForDrawing,
+    subject: Subject,
     onClosed: () => void,
   ) {
-    const { webview } = panel;
-    webview.options = pageOptions(extension);
+    this.#ask = ask;
+    this.#subject = subject;
     const subscriptions = [
-      webview.onDidReceiveMessage((message: unknown) => {
-        if (isFromPage(message)) void this.receive(message);
-      }),
-      vscode.window.onDidChangeActiveTextEditor((editor) => this.editorChanged(editor)),
-      vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.cursorMoved(textEditor)),
+      vscode.window.onDidChangeActiveTextEditor((editor) => this.#editorChanged(editor)),
+      vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.#cursorMoved(textEditor)),
     ];
-    panel.onDidDispose(() => {
-      this.disposed = true;
-      vscode.Disposable.from(...subscriptions).dispose();
-      onClosed();
+    this.#panel = new Panel(panel, extension, {
+      page: { name: 'preview', title: 'Bore map' },
+      isFromPage,
+      receive: (message) => this.#receive(message),
+      update: () => this.#update(),
+      failure: 'The drawing could not be made',
+      onClosed: () => {
+        vscode.Disposable.from(...subscriptions).dispose();
+        onClosed();
+      },
     });
-    webview.html = pageHtml(webview, extension, { name: 'preview', title: 'Bore map' });
-    this.lastCursor = this.editor()?.selection.active ?? null;
+    this.#entitle();
+    this.#lastCursor = editorOf(subject.uri)?.selection.active ?? null;
     void this.refresh();
   }
 
   get uri(): string {
-    return this.subject.uri;
+    return this.#subject.uri;
   }
 
-  /** Shows another subject, or the same in another view. */
-  show(change: Partial<Subject>): void {
-    this.held = null;
-    this.subject = { ...this.subject, ...change };
-    void this.refresh();
+  show(subject: Subject): void {
+    this.#change(subject);
   }
 
   reveal(): void {
-    this.panel.reveal(undefined, true);
+    this.#panel.reveal(false);
   }
 
-  /** The server has worked out a new text of the file, or another shop file for it. */
   changed(uri: string): void {
-    if (uri === this.subject.uri) void this.refresh();
+    if (uri === this.#subject.uri) void this.refresh();
   }
 
   trouble(message: string): void {
-    this.post({ type: 'trouble', message });
+    this.#panel.trouble(message);
   }
 
-  /** Asks for the drawing of the present text. */
   refresh(): Promise<void> {
-    return this.latest.refresh();
+    return this.#panel.refresh();
   }
 
-  private async update(): Promise<void> {
-    const { subject, nearer } = this;
-    try {
-      await this.open();
-      const reply = await this.ask(this.params());
-      // A newer subject or text has its own request behind this one.
-      if (this.disposed || subject !== this.subject || !isReply(reply) || reply.uri !== subject.uri) return;
-      if (this.reply?.uri === reply.uri && reply.version < this.reply.version) return;
-      this.reply = reply;
-      this.replyNearer = nearer;
-      this.panel.title = titleOf(subject, reply);
-      this.postReply();
-      this.postCursor();
-    } catch (fault) {
-      this.trouble(`The drawing could not be made: ${wordsOf(fault)}`);
-    }
+  /** Shows another subject, or the same in another view. */
+  #change(by: Partial<Subject>): void {
+    this.#held = null;
+    this.#subject = { ...this.#subject, ...by };
+    this.#entitle();
+    void this.refresh();
   }
 
-  private params(): DrawingParams {
-    const { nearer } = this;
-    const { uri, view, follow } = this.subject;
-    const shown = this.reply?.kind === 'drawing' && this.reply.uri === uri ? this.reply : null;
-    const cursor = follow ? this.cursor() : null;
-    if (this.held !== null && cursor !== null && cursor.line === this.held.line) {
-      return {
-        uri,
-        view,
-        position: null,
-        medium: 'screen',
-        carcass: this.held.carcass,
-        panel: this.held.panel,
-        nearer,
-      };
+  async #update(): Promise<void> {
+    const subject = this.#subject;
+    const nearer = this.#nearer;
+    await openText(subject.uri);
+    const reply = await this.#ask(this.#params());
+    // A newer subject or text has its own request behind this one.
+    if (this.#panel.isClosed || subject !== this.#subject || !isReply(reply) || reply.uri !== subject.uri) return;
+    if (this.#reply?.uri === reply.uri && reply.version < this.#reply.version) return;
+    this.#reply = reply;
+    this.#replyNearer = nearer;
+    this.#postReply();
+    this.#postCursor();
+  }
+
+  #params(): DrawingParams {
+    const nearer = this.#nearer;
+    const { uri, view, follow } = this.#subject;
+    const shown = this.#reply?.kind === 'drawing' && this.#reply.uri === uri ? this.#reply : null;
+    const cursor = follow ? this.#cursor() : null;
+    if (this.#held !== null && cursor !== null && cursor.line === this.#held.line) {
+      const { carcass, panel } = this.#held;
+      return { uri, view, position: null, medium: 'screen', carcass, panel, nearer };
     }
-    this.held = null;
+    this.#held = null;
     return {
       uri,
       view,
       position: cursor === null ? null : { line: cursor.line, character: cursor.character },
-      carcass: (follow ? shown?.carcass : null) ?? this.subject.carcass,
-      panel: (follow ? shown?.panel : null) ?? this.subject.panel,
+      carcass: (follow ? shown?.carcass : null) ?? this.#subject.carcass,
+      panel: (follow ? shown?.panel : null) ?? this.#subject.panel,
       medium: 'screen',
       nearer,
     };
   }
 
-  /** The server answers only for open files; after a restart of the editor nothing may have opened this one yet. */
-  private async open(): Promise<void> {
-    const { uri } = this.subject;
-    if (vscode.workspace.textDocuments.some((document) => document.uri.toString() === uri)) return;
-    await vscode.workspace.openTextDocument(vscode.Uri.parse(uri, true));
+  #cursor(): vscode.Position | null {
+    return editorOf(this.#subject.uri)?.selection.active ?? this.#lastCursor;
   }
 
-  private editor(): vscode.TextEditor | undefined {
-    const { uri } = this.subject;
-    const shows = (editor: vscode.TextEditor | undefined): boolean => editor?.document.uri.toString() === uri;
-    const { activeTextEditor, visibleTextEditors } = vscode.window;
-    return shows(activeTextEditor) ? activeTextEditor : visibleTextEditors.find(shows);
-  }
-
-  private cursor(): vscode.Position | null {
-    return this.editor()?.selection.active ?? this.lastCursor;
-  }
-
-  private editorChanged(editor: vscode.TextEditor | undefined): void {
-    if (!this.subject.follow || editor?.document.languageId !== 'borewright-job') return;
+  #editorChanged(editor: vscode.TextEditor | undefined): void {
+    if (!this.#subject.follow || editor?.document.languageId !== 'borewright-job') return;
     const uri = editor.document.uri.toString();
-    this.lastCursor = editor.selection.active;
-    if (uri !== this.subject.uri) this.show({ uri, carcass: null, panel: null });
+    this.#lastCursor = editor.selection.active;
+    if (uri !== this.#subject.uri) this.#change({ uri, carcass: null, panel: null });
   }
 
-  private cursorMoved(editor: vscode.TextEditor): void {
-    if (editor.document.uri.toString() !== this.subject.uri) return;
-    this.lastCursor = editor.selection.active;
-    if (this.held !== null && this.held.line !== editor.selection.active.line) this.held = null;
-    if (this.subject.follow && this.held === null) void this.refresh();
-    this.postCursor();
+  #cursorMoved(editor: vscode.TextEditor): void {
+    if (editor.document.uri.toString() !== this.#subject.uri) return;
+    this.#lastCursor = editor.selection.active;
+    if (this.#held !== null && this.#held.line !== editor.selection.active.line) this.#held = null;
+    if (this.#subject.follow && this.#held === null) void this.refresh();
+    this.#postCursor();
   }
 
-  private async receive(message: FromPage): Promise<void> {
+  async #receive(message: FromPage): Promise<void> {
     switch (message.type) {
       case 'ready':
         // A page that is new sees the whole first.
-        this.pageReady = true;
-        this.nearer = 1;
-        if (this.replyNearer !== 1) {
+        this.#nearer = 1;
+        if (this.#replyNearer !== 1) {
           void this.refresh();
           return;
         }
-        this.postReply();
-        this.postCursor();
+        this.#postReply();
+        this.#postCursor();
         return;
       case 'subject': {
         const { view, follow, carcass, panel } = message;
-        this.show({ view, follow, carcass, panel });
+        this.#change({ view, follow, carcass, panel });
         // What was chosen by hand stays until the cursor moves to another line.
-        const cursor = this.cursor();
-        if (follow && cursor !== null && carcass !== null) this.held = { line: cursor.line, carcass, panel };
+        const cursor = this.#cursor();
+        if (follow && cursor !== null && carcass !== null) this.#held = { line: cursor.line, carcass, panel };
         return;
       }
       case 'nearer':
-        this.nearer = message.nearer;
+        this.#nearer = message.nearer;
         void this.refresh();
         return;
       case 'reveal':
-        await this.goTo(message.source);
+        await this.#goTo(message.source);
         return;
     }
   }
 
   /** Puts the cursor where the thing drawn comes from. */
-  private async goTo(source: string): Promise<void> {
-    const { reply } = this;
+  async #goTo(source: string): Promise<void> {
+    const reply = this.#reply;
     if (reply?.kind !== 'drawing') return;
     const range = Object.hasOwn(reply.ranges, source) ? reply.ranges[source] : undefined;
     if (range === undefined) {
@@ -211,41 +189,30 @@ export class Preview {
       );
       return;
     }
-    const document = await vscode.workspace.openTextDocument(vscode.Uri.parse(reply.uri, true));
-    const start = document.validatePosition(new vscode.Position(range.start.line, range.start.character));
-    this.held = { line: start.line, carcass: reply.carcass, panel: reply.panel };
-    const viewColumn = this.editor()?.viewColumn ?? vscode.ViewColumn.One;
-    const editor = await vscode.window.showTextDocument(document, { viewColumn, preserveFocus: false });
-    editor.selection = new vscode.Selection(start, start);
-    editor.revealRange(new vscode.Range(start, start), vscode.TextEditorRevealType.InCenterIfOutsideViewport);
+    this.#held = { line: range.start.line, carcass: reply.carcass, panel: reply.panel };
+    await goTo(reply.uri, range.start);
   }
 
-  private postReply(): void {
-    if (this.reply === null) return;
-    this.post({ type: 'reply', subject: this.subject, nearer: this.replyNearer, reply: this.reply });
+  #entitle(): void {
+    const { view, uri } = this.#subject;
+    this.#panel.entitle(`${view === 'all-panels' ? 'All panels' : 'Bore map'} ${fileName(uri)}`);
+  }
+
+  #postReply(): void {
+    if (this.#reply === null) return;
+    this.#panel.post({ type: 'reply', subject: this.#subject, nearer: this.#replyNearer, reply: this.#reply });
   }
 
   /** Tells the page which things drawn come from the line of the cursor. */
-  private postCursor(): void {
-    const { reply } = this;
-    const cursor = this.cursor();
+  #postCursor(): void {
+    const reply = this.#reply;
+    const cursor = this.#cursor();
     if (reply?.kind !== 'drawing' || cursor === null) return;
     const sources = Object.entries(reply.ranges).flatMap(([key, range]) => (onLine(range, cursor.line) ? [key] : []));
-    this.post({ type: 'cursor', sources });
-  }
-
-  private post(message: ToPage): void {
-    if (this.pageReady && !this.disposed) void this.panel.webview.postMessage(message);
+    this.#panel.post({ type: 'cursor', sources });
   }
 }
 
 function onLine({ start, end }: TextRange, line: number): boolean {
   return start.line <= line && line <= end.line;
-}
-
-function titleOf({ view }: Subject, reply: DrawingReply): string {
-  if (reply.kind === 'nothing') return 'Bore map';
-  return view === 'all-panels' || reply.panel === null
-    ? `All panels: ${reply.carcass}`
-    : `Bore map: ${reply.carcass}, ${reply.panel}`;
 }

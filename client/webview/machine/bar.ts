@@ -26,30 +26,30 @@ export interface Standing {
 export class Bar {
   readonly element: HTMLElement;
   readonly words: HTMLElement;
-  private readonly buttons: Readonly<Record<Go, HTMLButtonElement>>;
-  private readonly where = h('p', { class: 'where' });
-  private readonly count = h('span', { class: 'count' });
-  private readonly set = h('input', { type: 'checkbox', id: 'tick-set' });
-  private readonly bored = h('input', { type: 'checkbox', id: 'tick-bored' });
-  private readonly title = h('h1', {});
-  private readonly size = h('span', { class: 'size' });
-  private readonly text = h('button', {
+  readonly #buttons: Readonly<Record<Go, HTMLButtonElement>>;
+  readonly #where = h('p', { class: 'where' });
+  readonly #count = h('span', { class: 'count' });
+  readonly #set = h('input', { type: 'checkbox', id: 'tick-set' });
+  readonly #bored = h('input', { type: 'checkbox', id: 'tick-bored' });
+  readonly #title = h('h1', {});
+  readonly #size = h('span', { class: 'size' });
+  readonly #text = h('button', {
     type: 'button',
     class: 'to-text',
     title: 'Go to the line that makes the panel (Enter)',
   });
-  private readonly move = h('p', { class: 'move' });
-  private readonly lie = h('p', { class: 'lie' });
-  private readonly figures = h('dl', { class: 'figures', 'aria-label': 'Set on the machine' });
-  private readonly bore = h('p', { class: 'bores' });
-  private readonly notes = h('ul', { class: 'step-notes', 'aria-label': 'To be seen to' });
-  private readonly left = h('p', { class: 'left' });
-  private readonly next = h('p', { class: 'next' });
+  readonly #move = h('p', { class: 'move' });
+  readonly #lie = h('p', { class: 'lie' });
+  readonly #figures = h('dl', { class: 'figures', 'aria-label': 'Set on the machine' });
+  readonly #bore = h('p', { class: 'bores' });
+  readonly #notes = h('ul', { class: 'step-notes', 'aria-label': 'To be seen to' });
+  readonly #left = h('p', { class: 'left' });
+  readonly #next = h('p', { class: 'next' });
   /** What the figures and notes are of, so that they are rebuilt only where they differ. */
-  private shown = '';
+  #shown = '';
   /** Says each new step once to a reader who listens. */
-  private readonly live = h('p', { class: 'unseen', 'aria-live': 'polite' });
-  private standing: Standing | null = null;
+  readonly #live = h('p', { class: 'unseen', 'aria-live': 'polite' });
+  #standing: Standing | null = null;
 
   constructor(actions: BarActions) {
     const button = (where: Go, sign: string, title: string): HTMLButtonElement => {
@@ -57,7 +57,7 @@ export class Bar {
       one.addEventListener('click', () => actions.go(where));
       return one;
     };
-    this.buttons = {
+    this.#buttons = {
       first: button('first', 'M4 3V13M13 3L6 8L13 13Z', 'First step (Home)'),
       'set-up-before': button('set-up-before', 'M8.5 3L3 8L8.5 13ZM14 3L8.5 8L14 13Z', 'Set-up before (Page Up)'),
       before: button('before', 'M11 3L4.5 8L11 13Z', 'Step back (Left)'),
@@ -65,15 +65,15 @@ export class Bar {
       'set-up-after': button('set-up-after', 'M7.5 3L13 8L7.5 13ZM2 3L7.5 8L2 13Z', 'Next set-up (Page Down)'),
       last: button('last', 'M12 3V13M3 3L10 8L3 13Z', 'Last step (End)'),
     };
-    this.set.addEventListener('change', () => {
-      if (this.standing !== null) actions.tick(this.standing.step.listed.content, this.set.checked);
+    this.#set.addEventListener('change', () => {
+      if (this.#standing !== null) actions.tick(this.#standing.step.listed.content, this.#set.checked);
     });
-    this.bored.addEventListener('change', () => {
-      if (this.standing !== null) actions.tick(this.standing.step.run.content, this.bored.checked);
+    this.#bored.addEventListener('change', () => {
+      if (this.#standing !== null) actions.tick(this.#standing.step.run.content, this.#bored.checked);
     });
-    this.text.append('Go to text');
-    this.text.addEventListener('click', () => actions.reveal());
-    const { buttons } = this;
+    this.#text.append('Go to text');
+    this.#text.addEventListener('click', () => actions.reveal());
+    const buttons = this.#buttons;
     this.element = h(
       'div',
       { class: 'bar' },
@@ -83,20 +83,20 @@ export class Bar {
         buttons.first,
         buttons['set-up-before'],
         buttons.before,
-        this.count,
+        this.#count,
         buttons.after,
         buttons['set-up-after'],
         buttons.last,
       ),
-      this.where,
+      this.#where,
       h(
         'div',
         { class: 'tick-boxes' },
-        h('label', { for: 'tick-set', title: 'The machine stands as listed' }, this.set, 'Machine set'),
+        h('label', { for: 'tick-set', title: 'The machine stands as listed' }, this.#set, 'Machine set'),
         h(
           'label',
           { for: 'tick-bored', title: 'This panel is done in this set-up (Space)' },
-          this.bored,
+          this.#bored,
           'Panel bored',
         ),
       ),
@@ -104,31 +104,31 @@ export class Bar {
     this.words = h(
       'div',
       { class: 'step-words' },
-      h('div', { class: 'title' }, this.title, this.size, this.text),
-      this.move,
-      this.lie,
-      this.figures,
-      h('div', { class: 'result' }, this.bore, this.left),
-      this.notes,
-      this.next,
-      this.live,
+      h('div', { class: 'title' }, this.#title, this.#size, this.#text),
+      this.#move,
+      this.#lie,
+      this.#figures,
+      h('div', { class: 'result' }, this.#bore, this.#left),
+      this.#notes,
+      this.#next,
+      this.#live,
     );
   }
 
   showStanding(standing: Standing | null, ticks: ReadonlySet<string>): void {
-    this.standing = standing;
+    this.#standing = standing;
     this.element.hidden = standing === null;
     if (standing === null) return;
     const { step, index, count, setUps, next } = standing;
-    say(this.count, `${index + 1} / ${count}`);
-    this.count.setAttribute('aria-label', `Step ${index + 1} of ${count}`);
-    say(this.where, `Set-up ${step.place + 1} of ${setUps}: ${step.setUp}`);
-    say(this.next, next === null ? '' : `Next: ${next}`);
-    this.next.hidden = next === null;
-    this.set.checked = ticks.has(step.listed.content);
-    this.bored.checked = ticks.has(step.run.content);
+    say(this.#count, `${index + 1} / ${count}`);
+    this.#count.setAttribute('aria-label', `Step ${index + 1} of ${count}`);
+    say(this.#where, `Set-up ${step.place + 1} of ${setUps}: ${step.setUp}`);
+    say(this.#next, next === null ? '' : `Next: ${next}`);
+    this.#next.hidden = next === null;
+    this.#set.checked = ticks.has(step.listed.content);
+    this.#bored.checked = ticks.has(step.run.content);
     const off = (where: Go, is: boolean): void => {
-      this.buttons[where].disabled = is;
+      this.#buttons[where].disabled = is;
     };
     off('first', index === 0);
     off('before', index === 0);
@@ -143,18 +143,18 @@ export class Bar {
     if (scene === null || step === null) return;
     const { words, title } = scene;
     const steps = step.run.steps.length;
-    say(this.title, title);
-    say(this.size, `${step.run.size}${steps > 1 ? `, stroke ${step.step + 1} of ${steps} in this set-up` : ''}`);
-    say(this.move, words.move ?? '');
-    this.move.hidden = words.move === null;
-    say(this.lie, words.lie);
-    say(this.bore, words.bore);
-    say(this.left, words.left);
+    say(this.#title, title);
+    say(this.#size, `${step.run.size}${steps > 1 ? `, stroke ${step.step + 1} of ${steps} in this set-up` : ''}`);
+    say(this.#move, words.move ?? '');
+    this.#move.hidden = words.move === null;
+    say(this.#lie, words.lie);
+    say(this.#bore, words.bore);
+    say(this.#left, words.left);
     const figures = figuresOf(step.listed, scene.stop);
     const content = JSON.stringify([figures, words.notes]);
-    if (content !== this.shown) {
-      this.shown = content;
-      this.figures.replaceChildren(
+    if (content !== this.#shown) {
+      this.#shown = content;
+      this.#figures.replaceChildren(
         ...figures.map(({ name, value, about, used, aside }) =>
           h(
             'div',
@@ -164,11 +164,11 @@ export class Bar {
           ),
         ),
       );
-      this.notes.replaceChildren(...words.notes.map((note) => h('li', {}, note)));
+      this.#notes.replaceChildren(...words.notes.map((note) => h('li', {}, note)));
     }
-    this.notes.hidden = words.notes.length === 0;
+    this.#notes.hidden = words.notes.length === 0;
     const said = [`${title}.`, words.move ?? '', words.lie, words.bore, ...words.notes, words.left];
-    say(this.live, said.filter((sentence) => sentence !== '').join(' '));
+    say(this.#live, said.filter((sentence) => sentence !== '').join(' '));
   }
 }
 

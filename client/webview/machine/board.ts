@@ -25,79 +25,83 @@ interface Told extends Round {
 
 /** The drawing of one stroke: patched in place, moved and zoomed; what the pointer means tells about itself. */
 export class MachineBoard {
+  readonly #actions: MachineBoardActions;
+
   readonly element: HTMLElement;
   readonly viewport: Viewport;
-  private readonly svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  private readonly drawing = document.createElementNS('http://www.w3.org/2000/svg', 'g');
-  private readonly rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
-  private readonly card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
-  private readonly zooms = new ZoomBar(() => this.viewport);
-  private readonly words = h('p', { class: 'unseen', id: 'described' });
-  private told: readonly Told[] = [];
-  private hovered: Told | null = null;
+  readonly #svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  readonly #drawing = document.createElementNS('http://www.w3.org/2000/svg', 'g');
+  readonly #rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
+  readonly #card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
+  readonly #zooms = new ZoomBar(() => this.viewport);
+  readonly #words = h('p', { class: 'unseen', id: 'described' });
+  #told: readonly Told[] = [];
+  #hovered: Told | null = null;
 
-  constructor(private readonly actions: MachineBoardActions) {
-    this.svg.setAttribute('class', 'drawing');
-    this.svg.setAttribute('role', 'img');
-    this.svg.setAttribute('tabindex', '0');
-    this.svg.setAttribute('aria-describedby', 'described');
-    this.drawing.setAttribute('class', 'shapes');
-    this.rings.setAttribute('class', 'rings');
-    this.svg.append(this.drawing, this.rings);
-    this.element = h('div', { class: 'board machine' }, this.svg, this.zooms.element, this.card, this.words);
-    this.viewport = new Viewport(this.svg, () => {
-      this.drawRing();
-      this.showCard();
-      this.zooms.show();
+  constructor(actions: MachineBoardActions) {
+    this.#actions = actions;
+
+    this.#svg.setAttribute('class', 'drawing');
+    this.#svg.setAttribute('role', 'img');
+    this.#svg.setAttribute('tabindex', '0');
+    this.#svg.setAttribute('aria-describedby', 'described');
+    this.#drawing.setAttribute('class', 'shapes');
+    this.#rings.setAttribute('class', 'rings');
+    this.#svg.append(this.#drawing, this.#rings);
+    this.element = h('div', { class: 'board machine' }, this.#svg, this.#zooms.element, this.#card, this.#words);
+    this.viewport = new Viewport(this.#svg, () => {
+      this.#drawRing();
+      this.#showCard();
+      this.#zooms.show();
       actions.moved();
     });
-    this.listen();
+    this.#listen();
   }
 
   /** @param fitted whether the scene is lettered for the whole drawing, so that its frame is what fits the pane */
   show(scene: MachineScene, place: Place | null, fitted: boolean): void {
-    this.svg.style.setProperty('--paper-mm', String(scene.scale));
-    this.svg.setAttribute('aria-label', `${scene.title}. ${scene.words.lie}`);
-    say(this.words, `${scene.words.described} ${KEY_WORDS}`);
-    patch(this.drawing, sceneNodes(scene));
-    this.told = toldOf(scene);
-    this.hovered = this.told.find(({ key }) => key === this.hovered?.key) ?? null;
+    this.#svg.style.setProperty('--paper-mm', String(scene.scale));
+    this.#svg.setAttribute('aria-label', `${scene.title}. ${scene.words.lie}`);
+    say(this.#words, `${scene.words.described} ${KEY_WORDS}`);
+    patch(this.#drawing, sceneNodes(scene));
+    this.#told = toldOf(scene);
+    this.#hovered = this.#told.find(({ key }) => key === this.#hovered?.key) ?? null;
     this.viewport.place = place;
     this.viewport.show(fitted ? scene.frame : null);
   }
 
   clear(): void {
-    this.told = [];
-    this.hovered = null;
-    say(this.words, '');
-    patch(this.drawing, []);
-    this.drawRing();
-    this.showCard();
+    this.#told = [];
+    this.#hovered = null;
+    say(this.#words, '');
+    patch(this.#drawing, []);
+    this.#drawRing();
+    this.#showCard();
   }
 
-  private listen(): void {
-    listenToPointer(this.svg, this.viewport, {
-      hover: (pane) => this.hover(pane && this.nearest(pane)),
+  #listen(): void {
+    listenToPointer(this.#svg, this.viewport, {
+      hover: (pane) => this.#hover(pane && this.#nearest(pane)),
       click: (event) => {
-        if (isOnPanel(event)) this.actions.reveal();
+        if (isOnPanel(event)) this.#actions.reveal();
       },
     });
   }
 
-  private nearest(pane: Point): Told | null {
-    return nearestTo(pane, this.viewport, this.told, (one) => one);
+  #nearest(pane: Point): Told | null {
+    return nearestTo(pane, this.viewport, this.#told, (one) => one);
   }
 
-  private hover(one: Told | null): void {
-    if (one === this.hovered) return;
-    this.hovered = one;
-    this.drawRing();
-    this.showCard();
+  #hover(one: Told | null): void {
+    if (one === this.#hovered) return;
+    this.#hovered = one;
+    this.#drawRing();
+    this.#showCard();
   }
 
-  private drawRing(): void {
+  #drawRing(): void {
     const { zoom } = this.viewport.current;
-    const one = this.hovered;
+    const one = this.#hovered;
     const nodes =
       one === null
         ? []
@@ -114,20 +118,20 @@ export class MachineBoard {
               children: [],
             },
           ];
-    patch(this.rings, nodes);
+    patch(this.#rings, nodes);
   }
 
   /** What is known of the thing that the pointer means, beside it. */
-  private showCard(): void {
-    const one = this.hovered;
-    this.card.hidden = one === null;
+  #showCard(): void {
+    const one = this.#hovered;
+    this.#card.hidden = one === null;
     if (one === null) return;
     const colon = one.about.indexOf(': ');
-    this.card.replaceChildren(
+    this.#card.replaceChildren(
       h('strong', {}, one.about.slice(0, colon)),
       h('span', {}, sentence(one.about.slice(colon + 2))),
     );
-    placeCard(this.card, this.element, this.viewport, one);
+    placeCard(this.#card, this.element, this.viewport, one);
   }
 }
 

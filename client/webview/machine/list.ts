@@ -24,39 +24,43 @@ interface Card {
 
 /** The whole job in the order to run, machine by machine, with what is ticked off. Rebuilt only where the plan differs. */
 export class SetUpList {
-  readonly element = h('section', { class: 'set-ups', 'aria-label': 'Set-up list' });
-  private readonly totals = h('p', { class: 'totals' });
-  private readonly done = h('p', { class: 'done', role: 'status' });
-  private readonly meter = h('progress', { 'aria-label': 'Panels bored' });
-  private readonly left = h('ul', { class: 'left-out' });
-  private readonly host = h('div', { class: 'machines' });
-  private cards: readonly Card[] = [];
-  private shown = '';
-  private current: { readonly element: HTMLDetailsElement; readonly row: HTMLElement } | null = null;
+  readonly #actions: ListActions;
 
-  constructor(private readonly actions: ListActions) {
+  readonly element = h('section', { class: 'set-ups', 'aria-label': 'Set-up list' });
+  readonly #totals = h('p', { class: 'totals' });
+  readonly #done = h('p', { class: 'done', role: 'status' });
+  readonly #meter = h('progress', { 'aria-label': 'Panels bored' });
+  readonly #left = h('ul', { class: 'left-out' });
+  readonly #host = h('div', { class: 'machines' });
+  #cards: readonly Card[] = [];
+  #shown = '';
+  #current: { readonly element: HTMLDetailsElement; readonly row: HTMLElement } | null = null;
+
+  constructor(actions: ListActions) {
+    this.#actions = actions;
+
     let wide = 0;
     // While it is not shown it cannot be scrolled.
     new ResizeObserver(() => {
       const before = wide;
       wide = this.element.clientWidth;
-      if (before === 0 && wide > 0) this.bringIntoSight();
+      if (before === 0 && wide > 0) this.#bringIntoSight();
     }).observe(this.element);
     this.element.append(
-      h('div', { class: 'overview' }, this.totals, h('div', { class: 'meter' }, this.meter, this.done), this.left),
-      this.host,
+      h('div', { class: 'overview' }, this.#totals, h('div', { class: 'meter' }, this.#meter, this.#done), this.#left),
+      this.#host,
     );
   }
 
   show(reply: Reply): void {
-    say(this.totals, reply.totals.words);
-    this.left.replaceChildren(...leftOut(reply).map((words) => h('li', {}, words)));
-    this.left.hidden = this.left.children.length === 0;
+    say(this.#totals, reply.totals.words);
+    this.#left.replaceChildren(...leftOut(reply).map((words) => h('li', {}, words)));
+    this.#left.hidden = this.#left.children.length === 0;
     const content = JSON.stringify(
       reply.setUps.map(({ runs, ...rest }) => [rest, runs.map(({ range: _, ...run }) => run)]),
     );
-    if (content === this.shown) return;
-    this.shown = content;
+    if (content === this.#shown) return;
+    this.#shown = content;
     const focused = document.activeElement instanceof HTMLElement ? document.activeElement.dataset.key : undefined;
     const { scrollTop } = this.element;
     const cards: Card[] = [];
@@ -75,39 +79,39 @@ export class SetUpList {
           ),
         ),
         ...setUps.map(({ setUp, place }) => {
-          const card = this.card(setUp, place);
+          const card = this.#card(setUp, place);
           cards.push(card);
           return card.element;
         }),
       ),
     );
-    this.cards = cards;
-    this.host.replaceChildren(...machines);
+    this.#cards = cards;
+    this.#host.replaceChildren(...machines);
     this.element.scrollTop = scrollTop;
-    if (focused !== undefined) this.host.querySelector<HTMLElement>(`[data-key="${CSS.escape(focused)}"]`)?.focus();
+    if (focused !== undefined) this.#host.querySelector<HTMLElement>(`[data-key="${CSS.escape(focused)}"]`)?.focus();
   }
 
   clear(): void {
-    this.shown = '';
-    this.cards = [];
-    this.current = null;
-    this.host.replaceChildren();
-    say(this.totals, '');
-    say(this.done, '');
-    this.left.hidden = true;
+    this.#shown = '';
+    this.#cards = [];
+    this.#current = null;
+    this.#host.replaceChildren();
+    say(this.#totals, '');
+    say(this.#done, '');
+    this.#left.hidden = true;
   }
 
-  private card(setUp: ListedSetUp, place: number): Card {
+  #card(setUp: ListedSetUp, place: number): Card {
     const set = h('input', { type: 'checkbox', id: `set-${setUp.id}`, 'data-key': `set-${setUp.id}` });
-    set.addEventListener('change', () => this.actions.tick([setUp.content], set.checked));
+    set.addEventListener('change', () => this.#actions.tick([setUp.content], set.checked));
     const progress = h('span', { class: 'progress' });
-    const runs = setUp.runs.map((run, index) => this.runRow(setUp, run, index));
+    const runs = setUp.runs.map((run, index) => this.#runRow(setUp, run, index));
     const body = h(
       'div',
       { class: 'card-body' },
       toSet(setUp, set),
       h('ul', { class: 'lay' }, ...setUp.lay.map((words) => h('li', {}, words))),
-      this.runsHead(setUp),
+      this.#runsHead(setUp),
       h('ul', { class: 'runs' }, ...runs.map(({ row }) => row)),
     );
     const element = h(
@@ -126,7 +130,7 @@ export class SetUpList {
   }
 
   /** One panel of a set-up: its tick, how it is laid for each stroke, and the way to the text. */
-  private runRow(setUp: ListedSetUp, run: ListedRun, index: number): Card['runs'][number] {
+  #runRow(setUp: ListedSetUp, run: ListedRun, index: number): Card['runs'][number] {
     const id = `run-${setUp.id}-${index}`;
     const box = h('input', {
       type: 'checkbox',
@@ -134,7 +138,7 @@ export class SetUpList {
       'data-key': id,
       'aria-label': `${run.carcass}, ${run.panel} bored`,
     });
-    box.addEventListener('change', () => this.actions.tick([run.content], box.checked));
+    box.addEventListener('change', () => this.#actions.tick([run.content], box.checked));
     const open = h(
       'button',
       { type: 'button', class: 'run-open', 'data-key': `open-${id}`, title: 'Show its steps on the machine' },
@@ -148,7 +152,7 @@ export class SetUpList {
         h('span', { class: 'run-lay' }, `${run.steps.length > 1 ? `${at + 1}. ` : ''}${layWords(step)}`),
       ),
     );
-    open.addEventListener('click', () => this.actions.choose(setUp, run));
+    open.addEventListener('click', () => this.#actions.choose(setUp, run));
     const text = h(
       'button',
       {
@@ -159,19 +163,19 @@ export class SetUpList {
       },
       'Text',
     );
-    text.addEventListener('click', () => this.actions.reveal(run.carcass, run.panel));
+    text.addEventListener('click', () => this.#actions.reveal(run.carcass, run.panel));
     return { run, box, row: h('li', { 'data-run': `${setUp.id}/${run.carcass}/${run.panel}` }, box, open, text) };
   }
 
   /** How much there is to bore in a set-up, and one button to tick it all off. */
-  private runsHead({ runs, strokes, holes }: ListedSetUp): HTMLElement {
+  #runsHead({ runs, strokes, holes }: ListedSetUp): HTMLElement {
     const all = h(
       'button',
       { type: 'button', class: 'tick-all', title: 'Tick off every panel of this set-up' },
       'All bored',
     );
     all.addEventListener('click', () =>
-      this.actions.tick(
+      this.#actions.tick(
         runs.map(({ content }) => content),
         true,
       ),
@@ -183,7 +187,7 @@ export class SetUpList {
   /** @param fold whether set-ups that are done are folded away: when the list comes, not under the reader's hands */
   showTicks(ticks: ReadonlySet<string>, fold: boolean): void {
     let [bored, all] = [0, 0];
-    for (const { setUp, element, set, progress, runs } of this.cards) {
+    for (const { setUp, element, set, progress, runs } of this.#cards) {
       set.checked = ticks.has(setUp.content);
       let own = 0;
       for (const { run, box, row } of runs) {
@@ -198,16 +202,16 @@ export class SetUpList {
       bored += own;
       all += runs.length;
     }
-    say(this.done, `${bored} of ${all} panel runs ticked off`);
-    this.meter.max = Math.max(all, 1);
-    this.meter.value = bored;
+    say(this.#done, `${bored} of ${all} panel runs ticked off`);
+    this.#meter.max = Math.max(all, 1);
+    this.#meter.value = bored;
   }
 
   /** Marks the panel whose step is shown, and brings it into sight when that is wanted. */
   showCurrent(setUp: string, carcass: string, panel: string, scroll: boolean): void {
     const name = `${setUp}/${carcass}/${panel}`;
-    this.current = null;
-    for (const { element, setUp: own, runs } of this.cards) {
+    this.#current = null;
+    for (const { element, setUp: own, runs } of this.#cards) {
       element.classList.toggle('current', own.id === setUp);
       for (const { row } of runs) {
         const is = row.dataset.run === name;
@@ -215,16 +219,16 @@ export class SetUpList {
         if (is) row.setAttribute('aria-current', 'step');
         else row.removeAttribute('aria-current');
         if (!is) continue;
-        this.current = { element, row };
-        if (scroll) this.bringIntoSight();
+        this.#current = { element, row };
+        if (scroll) this.#bringIntoSight();
       }
     }
   }
 
   /** The panel that is spoken of, with as much of its set-up above it as there is room for. */
-  private bringIntoSight(): void {
-    if (this.current === null) return;
-    const { element, row } = this.current;
+  #bringIntoSight(): void {
+    if (this.#current === null) return;
+    const { element, row } = this.#current;
     element.open = true;
     element.scrollIntoView({ block: 'nearest' });
     row.scrollIntoView({ block: 'nearest' });

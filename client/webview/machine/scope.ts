@@ -11,9 +11,9 @@ export interface ScopeActions {
 /** Which side of the panel is seen where there is no room for both, and what is stepped through. */
 export class ScopePicker {
   readonly element: HTMLElement;
-  private readonly sides: Readonly<Record<MachineSide, HTMLButtonElement>>;
-  private readonly carcass = h('select', { 'aria-label': 'Steps of which carcass', class: 'carcass' });
-  private readonly panel = h('select', { 'aria-label': 'Steps of which panel', class: 'panel' });
+  readonly #sides: Readonly<Record<MachineSide, HTMLButtonElement>>;
+  readonly #carcass = h('select', { 'aria-label': 'Steps of which carcass', class: 'carcass' });
+  readonly #panel = h('select', { 'aria-label': 'Steps of which panel', class: 'panel' });
 
   constructor(actions: ScopeActions) {
     const side = (name: MachineSide, words: string, title: string): HTMLButtonElement => {
@@ -21,26 +21,26 @@ export class ScopePicker {
       button.addEventListener('click', () => actions.side(name));
       return button;
     };
-    this.sides = {
+    this.#sides = {
       machine: side('machine', 'Machine view', 'One stroke after the other, as the operator sees it'),
       list: side('list', 'Set-up list', 'The whole job in the order to run'),
     };
     const valueOf = ({ value }: HTMLSelectElement): string | null => (value === '' ? null : value);
-    this.carcass.addEventListener('change', () => actions.choose(valueOf(this.carcass), null));
-    this.panel.addEventListener('change', () => actions.choose(valueOf(this.carcass), valueOf(this.panel)));
+    this.#carcass.addEventListener('change', () => actions.choose(valueOf(this.#carcass), null));
+    this.#panel.addEventListener('change', () => actions.choose(valueOf(this.#carcass), valueOf(this.#panel)));
     this.element = h(
       'header',
       {},
       h(
         'div',
         { class: 'tools', role: 'toolbar', 'aria-label': 'Machines' },
-        h('div', { class: 'switch' }, this.sides.machine, this.sides.list),
+        h('div', { class: 'switch' }, this.#sides.machine, this.#sides.list),
         h(
           'div',
           { class: 'pick' },
           h('span', { class: 'steps-of', 'aria-hidden': 'true' }, 'Steps of'),
-          this.carcass,
-          this.panel,
+          this.#carcass,
+          this.#panel,
         ),
       ),
     );
@@ -48,12 +48,12 @@ export class ScopePicker {
 
   show({ side, carcass, panel }: MachineSubject, setUps: readonly ListedSetUp[]): void {
     for (const name of ['machine', 'list'] as const)
-      this.sides[name].setAttribute('aria-pressed', String(side === name));
+      this.#sides[name].setAttribute('aria-pressed', String(side === name));
     const runs = setUps.flatMap((one) => one.runs);
     const carcasses = [...new Set(runs.map((run) => run.carcass))].sort();
     const panels = [...new Set(runs.filter((run) => run.carcass === carcass).map((run) => run.panel))].sort();
-    fill(this.carcass, carcasses, carcass, 'the whole job');
-    fill(this.panel, panels, panel, 'all its panels');
-    this.panel.hidden = carcass === null;
+    fill(this.#carcass, carcasses, carcass, 'the whole job');
+    fill(this.#panel, panels, panel, 'all its panels');
+    this.#panel.hidden = carcass === null;
   }
 }

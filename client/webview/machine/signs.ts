@@ -37,22 +37,22 @@ export const KEY_WORDS =
 
 /** What the signs of a scene mean. Rebuilt only where it differs. */
 export class Legend {
-  private readonly list = h('ul', { class: 'legend' });
+  readonly #list = h('ul', { class: 'legend' });
   /** Open from the start where it takes no room from the drawing. */
   readonly element = h(
     'details',
     { class: 'signs', open: window.matchMedia('(min-width: 34rem) and (min-height: 56rem)').matches },
     h('summary', {}, 'Signs and keys'),
-    this.list,
+    this.#list,
     h('p', { class: 'key-words' }, KEY_WORDS),
   );
-  private shown = '';
+  #shown = '';
 
   show(scene: MachineScene): void {
     const content = JSON.stringify([scene.signs, scene.unit]);
-    if (content === this.shown) return;
-    this.shown = content;
-    this.list.replaceChildren(
+    if (content === this.#shown) return;
+    this.#shown = content;
+    this.#list.replaceChildren(
       ...scene.signs.map(({ sign, words }) => h('li', {}, iconOf(sign), words)),
       h('li', { class: 'unit' }, `figures in ${scene.unit === 'mm' ? 'millimetres' : 'inches'}`),
     );

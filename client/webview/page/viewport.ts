@@ -27,31 +27,34 @@ const MOST = 40;
 
 /** What part of the scene is seen. Until the reader zooms or moves, the whole of it, whatever the size of the pane. */
 export class Viewport {
+  readonly #svg: SVGSVGElement;
+  readonly #changed: () => void;
+
   /** null: fitted. */
   place: Place | null = null;
-  private frame: Box = { x: 0, y: 0, width: 1, height: 1 };
+  #frame: Box = { x: 0, y: 0, width: 1, height: 1 };
 
-  constructor(
-    private readonly svg: SVGSVGElement,
-    private readonly changed: () => void,
-  ) {
-    new ResizeObserver(() => this.apply()).observe(svg);
+  constructor(svg: SVGSVGElement, changed: () => void) {
+    this.#svg = svg;
+    this.#changed = changed;
+
+    new ResizeObserver(() => this.#apply()).observe(svg);
   }
 
   /** @param frame what the whole is from now on; null where it stays */
   show(frame: Box | null): void {
-    if (frame !== null) this.frame = frame;
-    this.apply();
+    if (frame !== null) this.#frame = frame;
+    this.#apply();
   }
 
-  private get size(): { width: number; height: number } {
-    return { width: Math.max(this.svg.clientWidth, 1), height: Math.max(this.svg.clientHeight, 1) };
+  get #size(): { width: number; height: number } {
+    return { width: Math.max(this.#svg.clientWidth, 1), height: Math.max(this.#svg.clientHeight, 1) };
   }
 
   /** The whole, clear of the zoom buttons in the lower right corner. */
-  private get fitted(): Place {
-    const { x, y, width, height } = this.frame;
-    const { width: wide, height: high } = this.size;
+  get #fitted(): Place {
+    const { x, y, width, height } = this.#frame;
+    const { width: wide, height: high } = this.#size;
     const within = (room: number): number => Math.min(wide / width, Math.max(room, 1) / height);
     let zoom = within(high);
     let lift = 0;
@@ -63,26 +66,26 @@ export class Viewport {
   }
 
   get current(): Place {
-    return this.place ?? this.fitted;
+    return this.place ?? this.#fitted;
   }
 
   /** How many times larger than fitted. */
   get magnification(): number {
-    return this.current.zoom / this.fitted.zoom;
+    return this.current.zoom / this.#fitted.zoom;
   }
 
   /** Moves to a place: one that was kept, or null for the whole drawing. */
   go(place: Place | null): void {
     this.place = place;
-    this.apply();
+    this.#apply();
   }
 
   /** Zooms by so many steps, in where positive, holding the given point of the pane (its middle by default) where it is. */
   zoomBy(steps: number, at?: Point): void {
     const { x, y, zoom } = this.current;
-    const least = this.fitted.zoom;
+    const least = this.#fitted.zoom;
     const wanted = Math.min(Math.max(zoom * STEP ** steps, least * LEAST), least * MOST);
-    const { width, height } = this.size;
+    const { width, height } = this.#size;
     const off = at === undefined ? { x: 0, y: 0 } : { x: at.x - width / 2, y: at.y - height / 2 };
     this.go({ x: x + off.x / zoom - off.x / wanted, y: y + off.y / zoom - off.y / wanted, zoom: wanted });
   }
@@ -96,7 +99,7 @@ export class Viewport {
   /** Brings a point into the pane if it is not there. */
   reveal({ x, y }: Point): void {
     const { x: cx, y: cy, zoom } = this.current;
-    const { width, height } = this.size;
+    const { width, height } = this.#size;
     const margin = 24;
     if (Math.abs(x - cx) * zoom > width / 2 - margin || Math.abs(y - cy) * zoom > height / 2 - margin)
       this.go({ x, y, zoom });
@@ -105,21 +108,21 @@ export class Viewport {
   /** A point of the pane in scene millimetres. */
   toScene({ x, y }: Point): Point {
     const { x: cx, y: cy, zoom } = this.current;
-    const { width, height } = this.size;
+    const { width, height } = this.#size;
     return { x: cx + (x - width / 2) / zoom, y: cy + (y - height / 2) / zoom };
   }
 
   toPane({ x, y }: Point): Point {
     const { x: cx, y: cy, zoom } = this.current;
-    const { width, height } = this.size;
+    const { width, height } = this.#size;
     return { x: (x - cx) * zoom + width / 2, y: (y - cy) * zoom + height / 2 };
   }
 
-  private apply(): void {
+  #apply(): void {
     const { x, y, zoom } = this.current;
-    const { width, height } = this.size;
+    const { width, height } = this.#size;
     const [w, h] = [width / zoom, height / zoom];
-    this.svg.setAttribute('viewBox', [x - w / 2, y - h / 2, w, h].map((value) => value.toFixed(3)).join(' '));
-    this.changed();
+    this.#svg.setAttribute('viewBox', [x - w / 2, y - h / 2, w, h].map((value) => value.toFixed(3)).join(' '));
+    this.#changed();
   }
 }

@@ -21,44 +21,48 @@ const KEYS =
 
 /** The drawing itself: patched in place, moved and zoomed, its bores pointed at, walked through and followed to the text. */
 export class Board {
+  readonly #actions: BoardActions;
+
   readonly element: HTMLElement;
   readonly viewport: Viewport;
-  private readonly svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  private readonly drawing = document.createElementNS('http://www.w3.org/2000/svg', 'g');
-  private readonly rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
-  private readonly card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
-  private readonly zooms = new ZoomBar(() => this.viewport);
-  private readonly keys = h(
+  readonly #svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  readonly #drawing = document.createElementNS('http://www.w3.org/2000/svg', 'g');
+  readonly #rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
+  readonly #card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
+  readonly #zooms = new ZoomBar(() => this.viewport);
+  readonly #keys = h(
     'p',
     { class: 'keys', 'aria-hidden': 'true' },
     'Tab and arrows: bores',
     ' · Enter: text',
     ' · + − 0: zoom',
   );
-  private readonly words = h('p', { class: 'unseen', id: 'described' });
-  private scene: Scene | null = null;
-  private bores: readonly BoreShape[] = [];
-  private hovered: BoreShape | null = null;
-  private focused: BoreShape | null = null;
-  private pointed: ReadonlySet<string> = new Set();
-  private atCursor: ReadonlySet<SourceKey> = new Set();
+  readonly #words = h('p', { class: 'unseen', id: 'described' });
+  #scene: Scene | null = null;
+  #bores: readonly BoreShape[] = [];
+  #hovered: BoreShape | null = null;
+  #focused: BoreShape | null = null;
+  #pointed: ReadonlySet<string> = new Set();
+  #atCursor: ReadonlySet<SourceKey> = new Set();
 
-  constructor(private readonly actions: BoardActions) {
-    this.svg.setAttribute('class', 'drawing');
-    this.svg.setAttribute('role', 'group');
-    this.svg.setAttribute('tabindex', '0');
-    this.svg.setAttribute('aria-describedby', 'described');
-    this.drawing.setAttribute('class', 'shapes');
-    this.rings.setAttribute('class', 'rings');
-    this.svg.append(this.drawing, this.rings);
-    this.element = h('main', { class: 'board' }, this.svg, this.keys, this.zooms.element, this.card, this.words);
-    this.viewport = new Viewport(this.svg, () => {
-      this.drawRings();
-      this.showCard();
-      this.zooms.show();
+  constructor(actions: BoardActions) {
+    this.#actions = actions;
+
+    this.#svg.setAttribute('class', 'drawing');
+    this.#svg.setAttribute('role', 'group');
+    this.#svg.setAttribute('tabindex', '0');
+    this.#svg.setAttribute('aria-describedby', 'described');
+    this.#drawing.setAttribute('class', 'shapes');
+    this.#rings.setAttribute('class', 'rings');
+    this.#svg.append(this.#drawing, this.#rings);
+    this.element = h('main', { class: 'board' }, this.#svg, this.#keys, this.#zooms.element, this.#card, this.#words);
+    this.viewport = new Viewport(this.#svg, () => {
+      this.#drawRings();
+      this.#showCard();
+      this.#zooms.show();
       actions.moved();
     });
-    this.listen();
+    this.#listen();
   }
 
   /**
@@ -67,14 +71,14 @@ export class Board {
    * @param current the panel that is spoken of where all are shown
    */
   show(scene: Scene, place: Place | null, fitted: boolean, current: string | null): void {
-    this.scene = scene;
-    this.bores = scene.shapes.filter((shape): shape is BoreShape => shape.kind === 'bore');
-    this.svg.style.setProperty('--paper-mm', String(scene.scale));
-    this.svg.setAttribute('aria-label', `${scene.title}. ${scene.caption}`);
-    this.svg.dataset.view = scene.view;
-    say(this.words, `${describe(scene)} ${KEYS}`);
+    this.#scene = scene;
+    this.#bores = scene.shapes.filter((shape): shape is BoreShape => shape.kind === 'bore');
+    this.#svg.style.setProperty('--paper-mm', String(scene.scale));
+    this.#svg.setAttribute('aria-label', `${scene.title}. ${scene.caption}`);
+    this.#svg.dataset.view = scene.view;
+    say(this.#words, `${describe(scene)} ${KEYS}`);
     const firsts = new Set<number>();
-    const abouts = new Map(this.bores.map((bore) => [bore.key, bore]));
+    const abouts = new Map(this.#bores.map((bore) => [bore.key, bore]));
     const names = new Set(scene.shapes.flatMap(({ key, class: kind }) => (kind === 'panel-name' ? [key] : [])));
     const nodes = sceneNodes(scene).map((node): SvgNode => {
       const bore = abouts.get(node.key);
@@ -87,107 +91,107 @@ export class Board {
       firsts.add(bore.number);
       return { ...node, attributes: { ...node.attributes, role: 'button', 'aria-label': bore.about, tabindex: stop } };
     });
-    const changes = patch(this.drawing, nodes);
-    this.svg.dataset.changes = String(changes);
+    const changes = patch(this.#drawing, nodes);
+    this.#svg.dataset.changes = String(changes);
     const again = (bore: BoreShape | null): BoreShape | null =>
-      this.bores.find(({ bore: id }) => id === bore?.bore) ?? null;
-    this.hovered = again(this.hovered);
-    this.focused = again(this.focused);
+      this.#bores.find(({ bore: id }) => id === bore?.bore) ?? null;
+    this.#hovered = again(this.#hovered);
+    this.#focused = again(this.#focused);
     this.viewport.place = place;
     this.viewport.show(fitted ? scene.frame : null);
   }
 
   clear(): void {
-    this.scene = null;
-    this.bores = [];
-    this.hovered = null;
-    this.focused = null;
-    say(this.words, '');
-    patch(this.drawing, []);
-    this.drawRings();
-    this.showCard();
+    this.#scene = null;
+    this.#bores = [];
+    this.#hovered = null;
+    this.#focused = null;
+    say(this.#words, '');
+    patch(this.#drawing, []);
+    this.#drawRings();
+    this.#showCard();
   }
 
   /** Shows these bores, for a reader who points at their line in a list. */
   point(bores: readonly string[]): void {
-    this.pointed = new Set(bores);
-    this.drawRings();
+    this.#pointed = new Set(bores);
+    this.#drawRings();
   }
 
   /** Shows what comes from the text that the cursor stands in. */
   showCursor(sources: readonly SourceKey[]): void {
-    this.atCursor = new Set(sources);
-    this.drawRings();
+    this.#atCursor = new Set(sources);
+    this.#drawRings();
   }
 
-  private listen(): void {
-    const { svg } = this;
+  #listen(): void {
+    const svg = this.#svg;
     listenToPointer(svg, this.viewport, {
-      hover: (pane) => this.hover(pane && this.nearest(pane)),
-      click: (event) => this.click(event),
+      hover: (pane) => this.#hover(pane && this.#nearest(pane)),
+      click: (event) => this.#click(event),
     });
-    svg.addEventListener('keydown', (event) => this.key(event));
-    svg.addEventListener('focusin', (event) => this.focus(event.target));
-    svg.addEventListener('focusout', () => this.focus(null));
+    svg.addEventListener('keydown', (event) => this.#key(event));
+    svg.addEventListener('focusin', (event) => this.#focus(event.target));
+    svg.addEventListener('focusout', () => this.#focus(null));
   }
 
   /** The bore that a point of the pane lies on or next to. */
-  private nearest(pane: Point): BoreShape | null {
-    return nearestTo(pane, this.viewport, this.bores, roundOf);
+  #nearest(pane: Point): BoreShape | null {
+    return nearestTo(pane, this.viewport, this.#bores, roundOf);
   }
 
-  private click(event: MouseEvent): void {
-    const bore = this.nearest(inPane(this.svg, event));
+  #click(event: MouseEvent): void {
+    const bore = this.#nearest(inPane(this.#svg, event));
     const named = bore === null ? attributeUnder(event, 'data-opens') : null;
     if (named !== null) {
-      this.actions.openPanel(named);
+      this.#actions.openPanel(named);
       return;
     }
     const source = bore?.source ?? attributeUnder(event, 'data-source');
-    if (source !== null && source !== undefined) this.actions.reveal(source);
+    if (source !== null && source !== undefined) this.#actions.reveal(source);
   }
 
-  private hover(bore: BoreShape | null): void {
-    if (bore === this.hovered) return;
-    this.hovered = bore;
-    this.svg.classList.toggle('on-bore', bore !== null);
-    this.drawRings();
-    this.showCard();
+  #hover(bore: BoreShape | null): void {
+    if (bore === this.#hovered) return;
+    this.#hovered = bore;
+    this.#svg.classList.toggle('on-bore', bore !== null);
+    this.#drawRings();
+    this.#showCard();
   }
 
-  private focus(target: EventTarget | null): void {
+  #focus(target: EventTarget | null): void {
     const id = target instanceof SVGElement ? target.dataset.bore : undefined;
-    this.focused = this.bores.find(({ bore }) => bore === id) ?? null;
-    if (this.focused !== null) this.viewport.reveal({ x: this.focused.cx, y: this.focused.cy });
-    this.drawRings();
-    this.showCard();
+    this.#focused = this.#bores.find(({ bore }) => bore === id) ?? null;
+    if (this.#focused !== null) this.viewport.reveal({ x: this.#focused.cx, y: this.#focused.cy });
+    this.#drawRings();
+    this.#showCard();
   }
 
-  private key(event: KeyboardEvent): void {
+  #key(event: KeyboardEvent): void {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const arrow = ARROWS[event.key];
     const named = event.target instanceof SVGElement ? event.target.dataset.opens : undefined;
-    if (arrow !== undefined && this.focused !== null) this.step(this.focused, arrow);
+    if (arrow !== undefined && this.#focused !== null) this.#step(this.#focused, arrow);
     else if (arrow !== undefined) this.viewport.panBy(-arrow.x * 40, -arrow.y * 40);
-    else if (event.key === '+' || event.key === '=') this.viewport.zoomBy(1, this.focusPoint());
-    else if (event.key === '-') this.viewport.zoomBy(-1, this.focusPoint());
+    else if (event.key === '+' || event.key === '=') this.viewport.zoomBy(1, this.#focusPoint());
+    else if (event.key === '-') this.viewport.zoomBy(-1, this.#focusPoint());
     else if (event.key === '0') this.viewport.go(null);
-    else if (isPress(event) && named !== undefined) this.actions.openPanel(named);
-    else if (isPress(event) && this.focused?.source !== undefined) this.actions.reveal(this.focused.source);
-    else if (event.key === 'Escape') this.svg.focus();
+    else if (isPress(event) && named !== undefined) this.#actions.openPanel(named);
+    else if (isPress(event) && this.#focused?.source !== undefined) this.#actions.reveal(this.#focused.source);
+    else if (event.key === 'Escape') this.#svg.focus();
     else return;
     event.preventDefault();
   }
 
-  private focusPoint(): Point | undefined {
-    return this.focused === null ? undefined : this.viewport.toPane({ x: this.focused.cx, y: this.focused.cy });
+  #focusPoint(): Point | undefined {
+    return this.#focused === null ? undefined : this.viewport.toPane({ x: this.#focused.cx, y: this.#focused.cy });
   }
 
   /** Moves the focus to the nearest bore that lies in the arrow's direction; what lies straight ahead counts as nearer. */
-  private step(from: BoreShape, arrow: Point): void {
+  #step(from: BoreShape, arrow: Point): void {
     let best: BoreShape | null = null;
     let least = Infinity;
-    for (const bore of this.bores) {
+    for (const bore of this.#bores) {
       const ahead = (bore.cx - from.cx) * arrow.x + (bore.cy - from.cy) * arrow.y;
       const aside = Math.abs((bore.cx - from.cx) * arrow.y) + Math.abs((bore.cy - from.cy) * arrow.x);
       if (ahead <= 0.001 || aside > ahead * 2) continue;
@@ -196,27 +200,27 @@ export class Board {
       best = bore;
       least = cost;
     }
-    if (best !== null) this.drawing.querySelector<SVGElement>(`[data-bore="${CSS.escape(best.bore)}"]`)?.focus();
+    if (best !== null) this.#drawing.querySelector<SVGElement>(`[data-bore="${CSS.escape(best.bore)}"]`)?.focus();
   }
 
   /** Rings over the drawing, of a width that does not grow with it: hovered, focused, pointed at, at the cursor. */
-  private drawRings(): void {
+  #drawRings(): void {
     const { zoom } = this.viewport.current;
     // Text that concerns the whole drawing marks nothing in it.
-    const cursor = this.bores.filter(({ source }) => source !== undefined && this.atCursor.has(source));
+    const cursor = this.#bores.filter(({ source }) => source !== undefined && this.#atCursor.has(source));
     // Rings of a row must not run into each other where the whole of a long panel is seen.
     const apart = ({ purpose }: BoreShape): boolean => purpose !== 'row' || zoom > 0.1;
     const near = Math.min(3.5, Math.max(1, 8 * zoom));
     const rings = [
-      ...(cursor.length < this.bores.length ? cursor : [])
+      ...(cursor.length < this.#bores.length ? cursor : [])
         .filter(apart)
         .map((bore) => ({ bore, kind: 'cursor', more: near })),
-      ...this.bores.filter(({ bore }) => this.pointed.has(bore)).map((bore) => ({ bore, kind: 'pointed', more: 4 })),
-      ...(this.hovered === null ? [] : [{ bore: this.hovered, kind: 'hovered', more: 4 }]),
-      ...(this.focused === null ? [] : [{ bore: this.focused, kind: 'focused', more: 6 }]),
+      ...this.#bores.filter(({ bore }) => this.#pointed.has(bore)).map((bore) => ({ bore, kind: 'pointed', more: 4 })),
+      ...(this.#hovered === null ? [] : [{ bore: this.#hovered, kind: 'hovered', more: 4 }]),
+      ...(this.#focused === null ? [] : [{ bore: this.#focused, kind: 'focused', more: 6 }]),
     ];
     patch(
-      this.rings,
+      this.#rings,
       rings.map(({ bore, kind, more }) => ({
         tag: 'circle',
         key: `${kind}:${bore.bore}`,
@@ -232,18 +236,18 @@ export class Board {
   }
 
   /** What is known of the bore that is hovered or focused, beside it. */
-  private showCard(): void {
-    const bore = this.hovered ?? this.focused;
-    this.card.hidden = bore === null;
-    if (bore === null || this.scene === null) return;
+  #showCard(): void {
+    const bore = this.#hovered ?? this.#focused;
+    this.#card.hidden = bore === null;
+    if (bore === null || this.#scene === null) return;
     const colon = bore.about.indexOf(': ');
-    const found = this.scene.findings.filter(({ bores }) => bores.includes(bore.bore));
-    this.card.replaceChildren(
+    const found = this.#scene.findings.filter(({ bores }) => bores.includes(bore.bore));
+    this.#card.replaceChildren(
       h('strong', {}, bore.about.slice(0, colon)),
       h('span', {}, bore.about.slice(colon + 2)),
       ...found.map(({ severity, message }) => h('span', { class: `found ${severity}` }, message)),
     );
-    placeCard(this.card, this.element, this.viewport, roundOf(bore));
+    placeCard(this.#card, this.element, this.viewport, roundOf(bore));
   }
 }
 

@@ -14,81 +14,85 @@ export interface HeaderActions {
 
 /** What is drawn, chosen from lists, and the title block with the panel's sizes. */
 export class Header {
-  readonly element: HTMLElement;
-  private readonly views: Readonly<Record<View, HTMLButtonElement>>;
-  private readonly carcass = h('select', { 'aria-label': 'Carcass', class: 'carcass' });
-  private readonly panel = h('select', { 'aria-label': 'Panel', class: 'panel' });
-  private readonly follow = h('input', { type: 'checkbox', id: 'follow' });
-  private readonly block = h('div', { class: 'title-block' });
-  private readonly state = h('p', { class: 'stale', role: 'status' });
-  private shown = '';
-  private choice: Choice = { view: 'panel', follow: true, carcass: null, panel: null };
+  readonly #actions: HeaderActions;
 
-  constructor(private readonly actions: HeaderActions) {
+  readonly element: HTMLElement;
+  readonly #views: Readonly<Record<View, HTMLButtonElement>>;
+  readonly #carcass = h('select', { 'aria-label': 'Carcass', class: 'carcass' });
+  readonly #panel = h('select', { 'aria-label': 'Panel', class: 'panel' });
+  readonly #follow = h('input', { type: 'checkbox', id: 'follow' });
+  readonly #block = h('div', { class: 'title-block' });
+  readonly #state = h('p', { class: 'stale', role: 'status' });
+  #shown = '';
+  #choice: Choice = { view: 'panel', follow: true, carcass: null, panel: null };
+
+  constructor(actions: HeaderActions) {
+    this.#actions = actions;
+
     const view = (name: View, words: string, title: string): HTMLButtonElement => {
       const button = h('button', { type: 'button', class: `view-${name}`, title }, words);
-      button.addEventListener('click', () => this.pick({ view: name }));
+      button.addEventListener('click', () => this.#pick({ view: name }));
       return button;
     };
-    this.views = {
+    this.#views = {
       panel: view('panel', 'Bore map', 'One panel with its dimensions'),
       'all-panels': view('all-panels', 'All panels', 'Every panel of the carcass'),
     };
-    this.carcass.addEventListener('change', () => this.pick({ carcass: this.carcass.value, panel: null }));
-    this.panel.addEventListener('change', () => this.pick({ panel: this.panel.value, view: 'panel' }));
-    this.follow.addEventListener('change', () => this.pick({ follow: this.follow.checked }));
+    this.#carcass.addEventListener('change', () => this.#pick({ carcass: this.#carcass.value, panel: null }));
+    this.#panel.addEventListener('change', () => this.#pick({ panel: this.#panel.value, view: 'panel' }));
+    this.#follow.addEventListener('change', () => this.#pick({ follow: this.#follow.checked }));
     this.element = h(
       'header',
       {},
       h(
         'div',
         { class: 'tools', role: 'toolbar', 'aria-label': 'Drawing' },
-        h('div', { class: 'switch' }, this.views.panel, this.views['all-panels']),
-        h('div', { class: 'pick' }, this.carcass, this.panel),
+        h('div', { class: 'switch' }, this.#views.panel, this.#views['all-panels']),
+        h('div', { class: 'pick' }, this.#carcass, this.#panel),
         h(
           'label',
           { class: 'follow', for: 'follow', title: 'Draw the panel that the cursor stands in' },
-          this.follow,
+          this.#follow,
           'Follow cursor',
         ),
       ),
-      this.state,
-      this.block,
+      this.#state,
+      this.#block,
     );
   }
 
-  private pick(change: Partial<Choice>): void {
-    this.choice = { ...this.choice, ...change };
-    this.actions.choose(this.choice);
+  #pick(change: Partial<Choice>): void {
+    this.#choice = { ...this.#choice, ...change };
+    this.#actions.choose(this.#choice);
   }
 
   show(subject: Subject, reply: DrawingReply): void {
     const carcass = reply.kind === 'drawing' ? reply.carcass : subject.carcass;
     const panel = reply.kind === 'drawing' ? reply.panel : subject.panel;
-    this.choice = { view: subject.view, follow: subject.follow, carcass, panel };
+    this.#choice = { view: subject.view, follow: subject.follow, carcass, panel };
     for (const view of ['panel', 'all-panels'] as const)
-      this.views[view].setAttribute('aria-pressed', String(subject.view === view));
-    this.follow.checked = subject.follow;
+      this.#views[view].setAttribute('aria-pressed', String(subject.view === view));
+    this.#follow.checked = subject.follow;
     fill(
-      this.carcass,
+      this.#carcass,
       reply.carcasses.map(({ name }) => name),
       carcass,
     );
-    fill(this.panel, panelsOf(reply.carcasses, carcass), subject.view === 'all-panels' ? null : panel);
+    fill(this.#panel, panelsOf(reply.carcasses, carcass), subject.view === 'all-panels' ? null : panel);
     const stale = reply.kind === 'drawing' ? reply.stale : null;
-    say(this.state, stale === null ? '' : `Not up to date. ${stale}`);
-    this.state.hidden = stale === null;
-    this.showBlock(reply);
+    say(this.#state, stale === null ? '' : `Not up to date. ${stale}`);
+    this.#state.hidden = stale === null;
+    this.#showBlock(reply);
   }
 
-  private showBlock(reply: DrawingReply): void {
-    this.block.hidden = reply.kind === 'nothing';
+  #showBlock(reply: DrawingReply): void {
+    this.#block.hidden = reply.kind === 'nothing';
     if (reply.kind === 'nothing') return;
     const { title, facts, caption } = reply.scene;
     const text = JSON.stringify([title, facts, caption]);
-    if (text === this.shown) return;
-    this.shown = text;
-    this.block.replaceChildren(
+    if (text === this.#shown) return;
+    this.#shown = text;
+    this.#block.replaceChildren(
       h('div', { class: 'title' }, h('h1', {}, title), h('p', {}, caption)),
       h('dl', {}, ...facts.map(({ word, value }) => h('div', {}, h('dt', {}, word), h('dd', {}, value)))),
     );

@@ -18,30 +18,34 @@ const COLUMNS = ['', 'whole', 'places across', 'places', '', '', 'use'];
 
 /** Findings, hole table and notes under the drawing: all that it shows, as text. Rebuilt only where its content differs. */
 export class Lists {
-  readonly element: HTMLElement;
-  private readonly findings = h('section', { class: 'findings', 'aria-label': 'Findings' });
-  private readonly holes = h('section', { class: 'holes', 'aria-label': 'Hole table' });
-  private readonly notes = h('section', { class: 'notes', 'aria-label': 'Notes' });
-  private shown = ['', '', ''];
+  readonly #actions: ListActions;
 
-  constructor(private readonly actions: ListActions) {
-    this.element = h('div', { class: 'lists' }, this.findings, this.holes, this.notes);
+  readonly element: HTMLElement;
+  readonly #findings = h('section', { class: 'findings', 'aria-label': 'Findings' });
+  readonly #holes = h('section', { class: 'holes', 'aria-label': 'Hole table' });
+  readonly #notes = h('section', { class: 'notes', 'aria-label': 'Notes' });
+  #shown = ['', '', ''];
+
+  constructor(actions: ListActions) {
+    this.#actions = actions;
+
+    this.element = h('div', { class: 'lists' }, this.#findings, this.#holes, this.#notes);
   }
 
   show(scene: Scene): void {
     const parts = [
-      { host: this.findings, content: scene.findings, make: () => this.findingList(scene.findings) },
-      { host: this.holes, content: [scene.heads, scene.table], make: () => this.holeTable(scene) },
+      { host: this.#findings, content: scene.findings, make: () => this.#findingList(scene.findings) },
+      { host: this.#holes, content: [scene.heads, scene.table], make: () => this.#holeTable(scene) },
       {
-        host: this.notes,
+        host: this.#notes,
         content: scene.notes,
         make: () => [h('ul', {}, ...scene.notes.map((note) => h('li', {}, note)))],
       },
     ];
     parts.forEach(({ host, content, make }, index) => {
       const text = JSON.stringify(content);
-      if (this.shown[index] === text) return;
-      this.shown[index] = text;
+      if (this.#shown[index] === text) return;
+      this.#shown[index] = text;
       const focused =
         document.activeElement instanceof HTMLElement && host.contains(document.activeElement)
           ? document.activeElement.dataset.key
@@ -51,7 +55,7 @@ export class Lists {
     });
   }
 
-  private findingList(findings: readonly SceneFinding[]): Node[] {
+  #findingList(findings: readonly SceneFinding[]): Node[] {
     if (findings.length === 0) return [h('p', { class: 'clean' }, 'No findings here.')];
     const items = findings.map((finding) => {
       const button = h(
@@ -61,13 +65,13 @@ export class Lists {
         h('span', { class: 'message' }, finding.message),
         h('span', { class: 'rule' }, finding.rule),
       );
-      this.wire(button, finding.bores, finding.source);
+      this.#wire(button, finding.bores, finding.source);
       return h('li', {}, button);
     });
     return [h('h2', {}, findings.length === 1 ? '1 finding' : `${findings.length} findings`), h('ul', {}, ...items)];
   }
 
-  private holeTable(scene: Scene): Node[] {
+  #holeTable(scene: Scene): Node[] {
     if (scene.table.length === 0) return [h('p', { class: 'clean' }, 'No bores in this panel.')];
     const ofAll = scene.view === 'all-panels';
     const heads = ofAll ? ['Panel', ...scene.heads] : scene.heads;
@@ -86,7 +90,7 @@ export class Lists {
         h('th', { scope: 'row' }, button),
         ...cells.map((cell, index) => h('td', { class: COLUMNS[index] ?? null }, cell)),
       );
-      this.wire(row, line.bores, line.source);
+      this.#wire(row, line.bores, line.source);
       return row;
     });
     return [
@@ -101,10 +105,10 @@ export class Lists {
     ];
   }
 
-  private wire(element: HTMLElement, bores: readonly string[], source: SourceKey): void {
-    element.addEventListener('click', () => this.actions.reveal(source));
-    for (const event of ['mouseenter', 'focusin']) element.addEventListener(event, () => this.actions.point(bores));
-    for (const event of ['mouseleave', 'focusout']) element.addEventListener(event, () => this.actions.point([]));
+  #wire(element: HTMLElement, bores: readonly string[], source: SourceKey): void {
+    element.addEventListener('click', () => this.#actions.reveal(source));
+    for (const event of ['mouseenter', 'focusin']) element.addEventListener(event, () => this.#actions.point(bores));
+    for (const event of ['mouseleave', 'focusout']) element.addEventListener(event, () => this.#actions.point([]));
   }
 }
 

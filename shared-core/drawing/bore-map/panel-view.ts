@@ -31,8 +31,8 @@ function handOf({ u, v, t }: Pose): 1 | -1 {
 export class PanelView {
   readonly upright: boolean;
   /** True: v runs up (upright) or to the right; u to the right (upright) or up. */
-  private readonly uForward: boolean;
-  private readonly vForward: boolean;
+  readonly #uForward: boolean;
+  readonly #vForward: boolean;
   readonly width: number;
   readonly length: number;
   readonly thickness: number;
@@ -49,8 +49,8 @@ export class PanelView {
     this.thickness = mm(panel.thickness);
     // Right x up must point at the reader. Upright: up = v, right = +-u. Lying: up = u, right = +-v.
     const toReader = handOf(panel.pose) * (seen === 'inside' ? 1 : -1);
-    this.uForward = this.upright ? toReader > 0 : true;
-    this.vForward = this.upright ? true : toReader < 0;
+    this.#uForward = this.upright ? toReader > 0 : true;
+    this.#vForward = this.upright ? true : toReader < 0;
     this.face = this.upright
       ? { x: 0, y: 0, width: this.width, height: this.length }
       : { x: 0, y: 0, width: this.length, height: this.width };
@@ -58,12 +58,12 @@ export class PanelView {
 
   /** Page coordinate of u: x of an upright panel, y of a lying one. */
   alongU(u: number): number {
-    return this.upright ? (this.uForward ? u : this.width - u) : this.width - u;
+    return this.upright ? (this.#uForward ? u : this.width - u) : this.width - u;
   }
 
   /** Page coordinate of v: y of an upright panel, x of a lying one. */
   alongV(v: number): number {
-    return this.upright ? this.length - v : this.vForward ? v : this.length - v;
+    return this.upright ? this.length - v : this.#vForward ? v : this.length - v;
   }
 
   /** A point of the face; u and v in millimetres. */

@@ -22,15 +22,18 @@ export function kept(stretches: readonly Stretch[], least: number): Stretch[] {
  * to `gap`. Rises with its argument, so that order and contact stay what they are.
  */
 export class Interrupted {
+  readonly #stretches: readonly Stretch[];
+  readonly #gap: number;
+
   /** Where the page is broken, as page coordinates of the middle of each gap, ascending. */
   readonly breaks: readonly number[];
-  private readonly starts: readonly number[];
+  readonly #starts: readonly number[];
 
   /** @param stretches ascending, apart from each other, at least one */
-  constructor(
-    private readonly stretches: readonly Stretch[],
-    private readonly gap: number,
-  ) {
+  constructor(stretches: readonly Stretch[], gap: number) {
+    this.#stretches = stretches;
+    this.#gap = gap;
+
     const starts: number[] = [];
     const breaks: number[] = [];
     let page = stretches[0]!.from;
@@ -42,27 +45,28 @@ export class Interrupted {
       starts.push(page);
       page += to - from;
     }
-    this.starts = starts;
+    this.#starts = starts;
     this.breaks = breaks;
   }
 
   /** Page coordinate of a place; beyond the first and the last stretch true to scale again. */
   at(place: number): number {
-    const { stretches, starts } = this;
+    const stretches = this.#stretches;
+    const starts = this.#starts;
     for (let index = stretches.length - 1; index > 0; index -= 1) {
       const { from } = stretches[index]!;
       if (place >= from) return starts[index]! + (place - from);
       const before = stretches[index - 1]!;
       if (place > before.to) {
         const part = (place - before.to) / (from - before.to);
-        return starts[index]! - this.gap + part * this.gap;
+        return starts[index]! - this.#gap + part * this.#gap;
       }
     }
     return starts[0]! + (place - stretches[0]!.from);
   }
 
   leavesOut(place: number): boolean {
-    const { stretches } = this;
+    const stretches = this.#stretches;
     return (
       place > stretches[0]!.to &&
       place < stretches.at(-1)!.from &&

@@ -35,8 +35,8 @@ export class Stage {
   /** Millimetres of machine for one of lettering when the whole is seen; signs keep this size when the reader goes nearer. */
   readonly whole: number;
   readonly breaks: { readonly x: readonly number[]; readonly y: readonly number[] };
-  private readonly xs: Interrupted;
-  private readonly ys: Interrupted;
+  readonly #xs: Interrupted;
+  readonly #ys: Interrupted;
 
   constructor(
     readonly acted: Acted,
@@ -49,9 +49,9 @@ export class Stage {
     const y = interrupted(needed.y, ROOM.y, GAP.y, least);
     const x = interrupted(needed.x, ROOM.x, GAP.x, y.scale);
     this.whole = Math.max(x.scale, y.scale);
-    this.xs = new Interrupted(x.stretches, GAP.x * this.whole);
-    this.ys = new Interrupted(y.stretches, GAP.y * this.whole);
-    this.breaks = { x: this.xs.breaks, y: this.ys.breaks };
+    this.#xs = new Interrupted(x.stretches, GAP.x * this.whole);
+    this.#ys = new Interrupted(y.stretches, GAP.y * this.whole);
+    this.breaks = { x: this.#xs.breaks, y: this.#ys.breaks };
     this.pen = new Pen(acted.stroke.panel, this.whole / nearer);
     this.panel = boxOf(
       layout.panel.map(([px, py]) => this.at(px, py)),
@@ -71,16 +71,16 @@ export class Stage {
 
   /** True where a place stands in a break, so that nothing of it can be shown. */
   inBreak(x: Micrometres, y: Micrometres): boolean {
-    return this.xs.leavesOut(mm(x)) || this.ys.leavesOut(-mm(y));
+    return this.#xs.leavesOut(mm(x)) || this.#ys.leavesOut(-mm(y));
   }
 
   x(x: Micrometres): number {
-    return this.xs.at(mm(x));
+    return this.#xs.at(mm(x));
   }
 
   /** Page coordinate of the table's Y, which points away from the operator. */
   y(y: Micrometres): number {
-    return this.ys.at(-mm(y));
+    return this.#ys.at(-mm(y));
   }
 
   at(x: Micrometres, y: Micrometres): Point {

@@ -45,9 +45,9 @@ interface What {
 export class Pen {
   readonly shapes: Shape[] = [];
   /** Room that lettering must keep clear of. */
-  private readonly taken: Box[] = [];
+  readonly #taken: Box[] = [];
   /** Of that, what a leader line must not run through either: bores and lettering, but no lines. */
-  private readonly solid: Box[] = [];
+  readonly #solid: Box[] = [];
 
   constructor(
     readonly panel: string,
@@ -134,25 +134,25 @@ export class Pen {
 
   /** Keeps lettering off a line. */
   take(box: Box): void {
-    this.taken.push(box);
+    this.#taken.push(box);
   }
 
   /** Keeps lettering and leader lines off a bore or a text. */
   takeSolid(box: Box): void {
-    this.taken.push(box);
-    this.solid.push(box);
+    this.#taken.push(box);
+    this.#solid.push(box);
   }
 
   /** True where nothing stands in the box, nor nearer to it than `clear` millimetres of paper. */
   isFree(box: Box, clear = 0.4): boolean {
     const wide = grow(box, this.paper(clear));
-    return !this.taken.some((other) => overlap(wide, other));
+    return !this.#taken.some((other) => overlap(wide, other));
   }
 
   /** True where the straight line from a to b runs through no bore or text, those that hold a or b left out. */
   isOpen(a: Point, b: Point): boolean {
     const holds = (box: Box, { x, y }: Point): boolean => contains(box, { x, y, width: 0, height: 0 });
-    return !this.solid.some((box) => !holds(box, a) && !holds(box, b) && crosses(a, b, box));
+    return !this.#solid.some((box) => !holds(box, a) && !holds(box, b) && crosses(a, b, box));
   }
 
   /** The shapes in the order of painting. */

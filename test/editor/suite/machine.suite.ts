@@ -239,7 +239,7 @@ if (driverAvailable) {
       await vscode.commands.executeCommand('borewright.showBoreMap', editor.document.uri.toString());
       await until('the machine view hidden', () => {
         const tabs = vscode.window.tabGroups.all.flatMap((group) => group.tabs);
-        return tabs.some(({ label, isActive }) => label === 'Machine view' && !isActive);
+        return tabs.some(({ label, isActive }) => label.startsWith('Machine view') && !isActive);
       });
       await vscode.commands.executeCommand(
         'borewright.showMachineView',
