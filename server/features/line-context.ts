@@ -1,3 +1,5 @@
+import { lineEnd, lineStart as startOfLine } from '../../shared-core/document/lines.js';
+
 /** Where a cursor stands in a text that need not be whole: read off the indentation and the line alone. */
 export interface LineContext {
   /** From the root to what is being written: keys, and 0 for any item of a list. For a value its own key is the last step. */
@@ -37,11 +39,10 @@ const keyOf = (content: string): string | null => KEY.exec(content)?.[1] ?? null
 /** Null where nothing can be offered: in a comment, in brackets over several lines, before text or behind a value. */
 export function lineContext(text: string, offset: number): LineContext | null {
   const first = text.startsWith('\uFEFF') ? 1 : 0;
-  const lineStart = Math.max(text.lastIndexOf('\n', offset - 1) + 1, first);
+  const lineStart = Math.max(startOfLine(text, offset), first);
   const before = text.slice(lineStart, Math.max(offset, lineStart));
   if (inComment(before)) return null;
-  const newline = text.indexOf('\n', offset);
-  const rest = text.slice(Math.max(offset, lineStart), newline === -1 ? text.length : newline).replace(/\r$/, '');
+  const rest = text.slice(Math.max(offset, lineStart), lineEnd(text, offset)).replace(/\r$/, '');
   const line = lineOf(before);
   const flow = scanFlow(line.content);
   const key = flow.open ? flow.leadKey : keyOf(line.content);
@@ -176,7 +177,7 @@ function ancestors(text: string, lineStart: number, line: Line, isBlank: boolean
   outOf(line.dashes, column + 1);
   let end = lineStart - 1;
   for (let count = 0; end >= 0 && column > 0 && count < MOST_LINES; count += 1) {
-    const start = text.lastIndexOf('\n', end - 1) + 1;
+    const start = startOfLine(text, end);
     const raw = text.slice(start, end).replace(/^\uFEFF|\r$/g, '');
     end = start - 1;
     if (raw.trim() === '' || raw.trimStart().startsWith('#')) continue;
@@ -244,7 +245,7 @@ function siblings(text: string, lineStart: number, line: Line): Set<string> {
   if (line.dashes.length === 0) {
     let end = lineStart - 1;
     for (let count = 0; end >= 0 && count < MOST_LINES; count += 1) {
-      const start = text.lastIndexOf('\n', end - 1) + 1;
+      const start = startOfLine(text, end);
       if (!take(text.slice(start, end))) break;
       end = start - 1;
     }

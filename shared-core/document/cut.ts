@@ -1,4 +1,5 @@
 import type { Repair, Rewrite } from './finding.js';
+import { columnOf, lineEnd, nextLineStart } from './lines.js';
 import type { Part, Place } from './place.js';
 import type { ReadTree } from './read.js';
 import { readTree } from './read.js';
@@ -142,15 +143,13 @@ function keysAstray(text: string, entries: readonly MapEntry[]): ReadonlySet<num
 
 function notIndented(text: string, owner: MapEntry, keys: readonly MapEntry[]): TextProblem {
   const first = keys[0]!;
-  const column = (offset: number): number => offset - (text.lastIndexOf('\n', offset - 1) + 1);
-  const name = column(owner.keyPlace.start);
+  const name = columnOf(text, owner.keyPlace.start);
   const own = owner.value?.kind === 'map' && !owner.value.flow ? owner.value.entries[0] : undefined;
-  const wanted = own === undefined ? name + 2 : column(own.keyPlace.start);
+  const wanted = own === undefined ? name + 2 : columnOf(text, own.keyPlace.start);
   const rewrites: Rewrite[] = [];
   const last = Math.max(first.place.end, keys.at(-1)!.place.end);
   for (let at = first.keyPlace.start - name; at >= 0 && at < last;) {
-    const newline = text.indexOf('\n', at);
-    const next = newline === -1 ? text.length : newline + 1;
+    const next = nextLineStart(text, at);
     if (text.slice(at, next).trim() !== '')
       rewrites.push({ part: 'self', start: at, end: at, text: ' '.repeat(Math.max(0, wanted - name)) });
     at = next;
@@ -234,9 +233,8 @@ function cutByLines(text: string): JobParts | null {
   let afterHead = text.length;
   const starts: number[] = [];
   for (let start = text.startsWith('\uFEFF') ? 1 : 0; start < text.length;) {
-    const newline = text.indexOf('\n', start);
-    const next = newline === -1 ? text.length : newline + 1;
-    const line = text.slice(start, newline === -1 ? text.length : newline).replace(/\r$/, '');
+    const next = nextLineStart(text, start);
+    const line = text.slice(start, lineEnd(text, start)).replace(/\r$/, '');
     const here = start;
     start = next;
     const content = line.search(/[^ ]/);

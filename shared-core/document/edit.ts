@@ -1,4 +1,5 @@
 import type { Change } from './finding.js';
+import { lineEnd, lineStart } from './lines.js';
 import type { Path } from './place.js';
 import type { TextEdit } from './pieces.js';
 import { Pieces } from './pieces.js';
@@ -428,15 +429,14 @@ class Editor {
 
   /** Start of the line; behind a byte order mark. */
   #lineStart(offset: number): number {
-    const start = this.#text.lastIndexOf('\n', offset - 1) + 1;
+    const start = lineStart(this.#text, offset);
     return start === 0 && this.#text.startsWith('\uFEFF') ? 1 : start;
   }
 
   /** End of the line, before its line break. */
   #lineEnd(offset: number): number {
-    const newline = this.#text.indexOf('\n', offset);
-    if (newline === -1) return this.#text.length;
-    return newline > offset && this.#text[newline - 1] === '\r' ? newline - 1 : newline;
+    const end = lineEnd(this.#text, offset);
+    return end > offset && end < this.#text.length && this.#text[end - 1] === '\r' ? end - 1 : end;
   }
 
   #column(offset: number): number {

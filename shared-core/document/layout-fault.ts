@@ -1,6 +1,7 @@
 import type { YAMLError } from 'yaml';
 import type { Words } from '../words/message.js';
 import type { Repair, Rewrite } from './finding.js';
+import { lineStart, nextLineStart } from './lines.js';
 import type { Part } from './place.js';
 
 /** What is wrong with the layout of a line, where the reader's own error names only what came of it. */
@@ -200,9 +201,8 @@ function repair(title: Words, rewrites: readonly Rewrite[]): Repair {
 }
 
 function lineAt(text: string, offset: number): Line {
-  const start = text.lastIndexOf('\n', offset - 1) + 1;
-  const newline = text.indexOf('\n', start);
-  const next = newline === -1 ? text.length : newline + 1;
+  const start = lineStart(text, offset);
+  const next = nextLineStart(text, start);
   const written = text
     .slice(start, next)
     .replace(/(?:^|[ \t])#[^\n]*\n?$/, '')

@@ -3,6 +3,7 @@ import { Composer, isAlias, isMap, isScalar, isSeq, Lexer, Parser } from 'yaml';
 import { explain } from './explain.js';
 import type { Repair } from './finding.js';
 import { layoutFault, type LayoutFault } from './layout-fault.js';
+import { lineEnd, lineStart } from './lines.js';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
 import type { Words } from '../words/message.js';
@@ -67,7 +68,7 @@ class Reader {
     const tokens = this.#tokens();
     if (tokens === null) return null;
     const composer = new Composer({ uniqueKeys: false, schema: 'failsafe', merge: false, logLevel: 'silent' });
-    const [document, second] = [...composer.compose(tokens, true, this.#text.length)];
+    const [document, second] = withoutStacks(() => [...composer.compose(tokens, true, this.#text.length)]);
     if (document === undefined) return null;
     this.#sayErrors(document.errors);
     if (second !== undefined) {
@@ -218,14 +219,13 @@ class Reader {
 
   /** Keeps one error a line, and nothing after a tab, which breaks all that follows it. */
   #sayErrors(errors: readonly YAMLError[]): void {
-    let lastLine = -1;
-    /** What stands before it follows from a fault that is told. */
-    let mutedTo = -1;
+    /** What stands before it follows from what is told, or is on a line of it. */
+    let toldTo = -1;
     const ordered = errors.toSorted((a, b) => a.pos[0] - b.pos[0]);
     for (const error of ordered) {
-      const line = this.#lineStart(error.pos[0]);
-      if (line === lastLine || error.pos[0] < mutedTo) continue;
-      lastLine = line;
+      if (error.pos[0] < toldTo) continue;
+      const line = lineStart(this.#text, error.pos[0]);
+      toldTo = lineEnd(this.#text, line) + 1;
       const indent = /^[ \t]*/.exec(this.#text.slice(line, line + 1000))![0];
       if (indent.includes('\t')) {
         this.#say(line, line + indent.length, 'This line is indented with a tab. Use spaces: two for each step in.');
@@ -235,15 +235,11 @@ class Reader {
       if (fault === null) this.#say(error.pos[0], error.pos[1], explain(error));
       else {
         this.#say(fault.start, fault.end, fault.message, fault.repairs);
-        mutedTo = fault.muteTo;
+        toldTo = Math.max(toldTo, fault.muteTo);
         this.#faulty.push(fault);
       }
       if (this.#found.length >= MOST_PROBLEMS) return;
     }
-  }
-
-  #lineStart(offset: number): number {
-    return this.#text.lastIndexOf('\n', offset - 1) + 1;
   }
 
   #place(start: number, end: number): Place {
@@ -254,8 +250,7 @@ class Reader {
   #say(start: number, end: number, message: Words, repairs: readonly Repair[] = []): void {
     const length = this.#text.length;
     let from = Math.min(Math.max(0, start), length);
-    const newline = this.#text.indexOf('\n', from);
-    let to = Math.min(end, newline === -1 ? length : newline);
+    let to = Math.min(end, lineEnd(this.#text, from));
     if (to <= from) {
       to = Math.min(from + 1, length);
       // At the end of a line or of the text there is nothing to underline but what stands before.
@@ -269,12 +264,27 @@ class Reader {
   }
 }
 
+/**
+ * The YAML reader makes an error object for every fault, a hundred thousand of them in a text of quotes alone. Nobody throws
+ * them, and without their stacks they cost next to nothing.
+ */
+function withoutStacks<T>(work: () => T): T {
+  const errors = Error as { stackTraceLimit?: number };
+  const before = errors.stackTraceLimit;
+  errors.stackTraceLimit = 0;
+  try {
+    return work();
+  } finally {
+    if (before === undefined) delete errors.stackTraceLimit;
+    else errors.stackTraceLimit = before;
+  }
+}
+
 /** Where the written text of a node ends: that of the alias where there is one. */
 export function writtenEnd(node: TreeNode | null): number {
   return node === null ? 0 : (node.alias ?? node.place).end;
 }
 
 function firstLine(text: string, part: Part): Place {
-  const end = text.indexOf('\n');
-  return { part, start: 0, end: end === -1 ? Math.min(text.length, 80) : Math.min(end, 80) };
+  return { part, start: 0, end: Math.min(lineEnd(text, 0), 80) };
 }

@@ -2,6 +2,7 @@ import type { Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import { roleOf } from '../carcass/roles.js';
 import { readCarcassTree } from '../document/cut.js';
+import { lineEnd, lineStart } from '../document/lines.js';
 import type { Part, Path, Place } from '../document/place.js';
 import { readTree } from '../document/read.js';
 import type { MapEntry, ScalarNode, TreeNode } from '../document/tree.js';
@@ -83,9 +84,8 @@ function holds(place: Place, offset: number): boolean {
 
 /** Moves an offset out of its line's indentation, trailing space or comment, onto the text between. */
 function toContent(text: string, offset: number): number {
-  const start = text.lastIndexOf('\n', offset - 1) + 1;
-  const newline = text.indexOf('\n', offset);
-  const line = text.slice(start, newline === -1 ? text.length : newline);
+  const start = lineStart(text, offset);
+  const line = text.slice(start, lineEnd(text, offset));
   const content = line.replace(/\s#.*$/, '').trimEnd();
   const first = content.search(/[^\s-]/);
   if (first === -1) return offset;

@@ -1,0 +1,24 @@
+// Lines of a text. Offsets are UTF-16 code units from 0 to the length of the text; a line ends behind its line feed.
+
+/** Where the line that an offset is in begins. */
+export function lineStart(text: string, offset: number): number {
+  // Asked from -1 on, `lastIndexOf` looks at 0 all the same, and would take a line feed there for one above.
+  return offset <= 0 ? 0 : text.lastIndexOf('\n', offset - 1) + 1;
+}
+
+/** Where the line below begins; the end of the text where there is none. */
+export function nextLineStart(text: string, offset: number): number {
+  const newline = text.indexOf('\n', offset);
+  return newline === -1 ? text.length : newline + 1;
+}
+
+/** Where the line that an offset is in ends, before its line feed. */
+export function lineEnd(text: string, offset: number): number {
+  const newline = text.indexOf('\n', offset);
+  return newline === -1 ? text.length : newline;
+}
+
+/** How far an offset stands from the beginning of its line. */
+export function columnOf(text: string, offset: number): number {
+  return offset - lineStart(text, offset);
+}
