@@ -127,6 +127,8 @@ export const carcassSchema = record('carcass', 'One carcass: a box without front
       list(
         'Dividers.',
         either('A divider.', length('Place of its centre line, from the outside of the left side.', 1), divider),
+        // As many as part the bays that a shelf can name.
+        19,
       ),
     ),
   ),

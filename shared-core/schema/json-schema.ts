@@ -48,7 +48,7 @@ function shape(schema: Schema): JsonObject {
     case 'choice':
       return { oneOf: Object.entries(schema.options).map(([word, about]) => ({ const: word, description: about })) };
     case 'list':
-      return { type: ['array', 'null'], items: convert(schema.item) };
+      return { type: ['array', 'null'], items: convert(schema.item), maxItems: schema.most };
     case 'named':
       return { type: ['object', 'null'], additionalProperties: convert(schema.item), propertyNames: { minLength: 1 } };
     case 'record':

@@ -74,6 +74,8 @@ export interface ListSchema<S extends Schema> {
   readonly type: 'list';
   readonly about: string;
   readonly item: S;
+  /** How many items are read at most; a longer list is nobody's, and would only keep the editor busy. */
+  readonly most: number;
 }
 /** A map from names of the owner's choosing to values of one schema (carcasses, boards, machines). */
 export interface NamedSchema<S extends Schema, T extends Sort | null = Sort | null> {
@@ -196,7 +198,12 @@ export const choice = <const K extends string>(
   about,
   options,
 });
-export const list = <S extends Schema>(about: string, item: S): ListSchema<S> => ({ type: 'list', about, item });
+export const list = <S extends Schema>(about: string, item: S, most = 100): ListSchema<S> => ({
+  type: 'list',
+  about,
+  item,
+  most,
+});
 export const named = <S extends Schema>(noun: string, about: string, item: S): NamedSchema<S, null> => ({
   type: 'named',
   about,

@@ -22,8 +22,10 @@ export interface Context {
   attempt(schema: Schema, node: TreeNode | null, at: At): Attempt;
   /** True where the schema would read a text without fault. */
   fits(schema: Schema, text: string, place: Place): boolean;
+  /** True where so much is wrong that nothing more is told. */
+  readonly isFull: boolean;
   /** Tells what costs no value. */
-  tell(...findings: readonly Finding[]): void;
+  tell(findings: readonly Finding[]): void;
   /** Tells what costs a value, which is then null. */
   fault(finding: Finding): null;
   /** The same of rule value-wrong. */

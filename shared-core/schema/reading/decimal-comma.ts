@@ -7,14 +7,13 @@ import type { Context } from './context.js';
 
 // In brackets a comma parts values, so that a decimal comma makes two of one.
 
-/** In `{ at: 360,5, bay: 1 }` the 5 is read as a key: tells it for what it is. */
+/** In `{ at: 360,5, bay: 1 }` the 5 is read as a key: tells it for what it is. `before` is the entry before it. */
 export function isDecimals(
   context: Context,
   schema: RecordSchema<Fields>,
   entry: MapEntry,
-  entries: readonly MapEntry[],
+  before: MapEntry | undefined,
 ): boolean {
-  const before = entries[entries.indexOf(entry) - 1];
   const value = before?.value;
   if (entry.value !== null || value?.kind !== 'scalar' || !Object.hasOwn(schema.fields, before!.key)) return false;
   if (!/^\d+$/.test(entry.key) || !/\d$/.test(value.text) || !touches(value, entry.keyPlace)) return false;

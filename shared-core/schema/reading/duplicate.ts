@@ -10,13 +10,7 @@ export function isDuplicate(context: Context, seen: Map<string, MapEntry>, entry
     return false;
   }
   const related = [{ place: first.keyPlace, message: `${quoted(entry.key)} is first written here.` }];
-  context.tell(
-    errorAt(
-      'name-duplicate',
-      entry.keyPlace,
-      `${quoted(entry.key)} is written twice here; only the first counts. Take one out, or give it another name.`,
-      { related },
-    ),
-  );
+  const message = `${quoted(entry.key)} is written twice here; only the first counts. Take one out, or give it another name.`;
+  context.tell([errorAt('name-duplicate', entry.keyPlace, message, { related })]);
   return true;
 }

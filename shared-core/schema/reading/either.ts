@@ -18,7 +18,7 @@ export function readEither(
   for (const one of fitting) {
     const { value, sound, findings } = context.attempt(one, node, at);
     if (sound && value !== null) {
-      context.tell(...findings);
+      context.tell(findings);
       return { as: one.type, is: value };
     }
   }

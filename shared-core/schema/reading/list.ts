@@ -9,13 +9,20 @@ import { hasDecimals } from './decimal-comma.js';
 import { firstLineOf, isNothing } from './shape.js';
 
 /** A list; items that cannot be read are left out. */
-export function readList(context: Context, { item }: ListSchema<Schema>, node: TreeNode | null, at: At): unknown {
+export function readList(context: Context, { item, most }: ListSchema<Schema>, node: TreeNode | null, at: At): unknown {
   if (node === null || isNothing(node)) return located([], node?.place ?? at.place, at.path);
   if (node.kind !== 'list') {
     return context.wrong(
       firstLineOf(node),
       `Here belongs a list: [ … ] with commas, or one line with - for each. ${expected(item, context.unit)}.`,
       offersOfList(context, item, node, at.path),
+    );
+  }
+  const beyond = node.items[most];
+  if (beyond !== undefined) {
+    return context.wrong(
+      firstLineOf(beyond),
+      `This list has ${node.items.length} items; the maximum is ${most}. Take out those from here on.`,
     );
   }
   if (node.flow && hasDecimals(context, item, node)) return null;

@@ -11,6 +11,9 @@ import { readNamed } from './named.js';
 import { readRecord } from './record.js';
 import { readScalar } from './scalar.js';
 
+/** More faults than this in one text help nobody, and an editor chokes on them. */
+const MOST_FINDINGS = 1000;
+
 /** Reads one text by schemas and keeps what it tells. */
 export class Reader implements Context {
   readonly findings: Finding[] = [];
@@ -48,13 +51,17 @@ export class Reader implements Context {
     return this.attempt(schema, { kind: 'scalar', place, text, plain: true }, { path: [], place }).sound;
   }
 
-  tell(...findings: readonly Finding[]): void {
-    this.findings.push(...findings);
+  get isFull(): boolean {
+    return this.findings.length >= MOST_FINDINGS;
+  }
+
+  tell(findings: readonly Finding[]): void {
+    for (const one of findings) if (!this.isFull) this.findings.push(one);
   }
 
   fault(finding: Finding): null {
     this.sound = false;
-    this.findings.push(finding);
+    this.tell([finding]);
     return null;
   }
 

@@ -17,9 +17,11 @@ export function readRecord(context: Context, schema: AnyRecord, node: TreeNode |
   const entries = node?.kind === 'map' ? node.entries : [];
   const values: Record<string, unknown> = {};
   const seen = new Map<string, MapEntry>();
-  for (const entry of entries) {
+  const written = new Set(entries.map(({ key }) => key));
+  const free = Object.keys(schema.fields).filter((key) => !written.has(key));
+  for (const [index, entry] of entries.entries()) {
     if (!Object.hasOwn(schema.fields, entry.key)) {
-      if (!isDecimals(context, schema, entry, entries)) unknownKey(context, schema, entry, entries, at);
+      if (!isDecimals(context, schema, entry, entries[index - 1])) unknownKey(context, schema, entry, free, at);
       continue;
     }
     if (isDuplicate(context, seen, entry)) continue;
@@ -79,21 +81,17 @@ function missing(
   context.fault(errorAt('key-missing', at.place, message, { repairs }));
 }
 
-function unknownKey(context: Context, schema: AnyRecord, entry: MapEntry, entries: readonly MapEntry[], at: At): void {
-  const written = new Set(entries.map((other) => other.key));
-  const keys = Object.keys(schema.fields);
-  const near = nearestName(
-    entry.key,
-    keys.filter((key) => !written.has(key)),
-  );
+/** `free` are the keys that are not written yet. */
+function unknownKey(context: Context, schema: AnyRecord, entry: MapEntry, free: readonly string[], at: At): void {
+  if (context.isFull) return;
+  const near = nearestName(entry.key, free);
   const change =
     near === null
       ? null
       : ({ kind: 'rename-key', part: context.part, path: [...at.path, entry.key], text: near } as const);
-  const guess = near === null ? `It has these keys: ${keys.join(', ')}.` : `Did you mean \`${near}\`?`;
-  context.tell(
-    errorAt('key-unknown', entry.keyPlace, `${quoted(entry.key)} is not a key of ${aNoun(schema.noun)}. ${guess}`, {
-      repairs: change === null ? [] : [preferred(`Rename to ${change.text}`, change)],
-    }),
-  );
+  const guess =
+    near === null ? `It has these keys: ${Object.keys(schema.fields).join(', ')}.` : `Did you mean \`${near}\`?`;
+  const message = `${quoted(entry.key)} is not a key of ${aNoun(schema.noun)}. ${guess}`;
+  const repairs = change === null ? [] : [preferred(`Rename to ${change.text}`, change)];
+  context.tell([errorAt('key-unknown', entry.keyPlace, message, { repairs })]);
 }
