@@ -2,20 +2,36 @@ import type { Point3 } from '../carcass/model.js';
 import { toCarcass } from '../carcass/pose.js';
 import { endAt } from '../machining/replay/solid.js';
 import type { Stray } from '../machining/replay/stray.js';
-import { levelOf, type Datum } from './datum.js';
-import { makeReal, type JointCase, type LoneJoint, type RealHalf } from './joint-case.js';
-import { bends, spreads } from './needed-play.js';
-import { heldOpen } from './rivals.js';
-import type { Stand } from './shares.js';
+import type { Stand } from './faces.js';
+import { levelOf, makeReal, type Datum, type LoneJoint, type RealHalf } from './joint.js';
+import { PLAY, type Misses } from './play.js';
+import { heldOpen, type JointCase } from './rivals.js';
+import { listGauge, type Gauge } from './spread.js';
 
-/**
- * What is measured on a joint that has been put together, in micrometres. Each figure is the greatest of several readings: a
- * gauge laid on at several places. `either-way` readings count whichever sign they have; of the others, those below 0 do not.
- */
-export const FIGURES = { front: 'either-way', step: 'either-way', gap: 'one-way', play: 'either-way' } as const;
-export type FigureName = keyof typeof FIGURES;
-export const FIGURE_NAMES = Object.keys(FIGURES) as readonly FigureName[];
-export type Readings = Readonly<Record<FigureName, readonly number[]>>;
+/** What is measured on a joint that has been put together, in micrometres: a gauge laid on at several places. */
+export interface Readings {
+  readonly front: readonly number[];
+  readonly step: readonly number[];
+  readonly gap: readonly number[];
+  /** What the play is needed for. */
+  readonly play: Misses;
+}
+export type FigureName = keyof Readings;
+
+/** How the figures of a joint are read. */
+export const GAUGES: { readonly [Name in FigureName]: Gauge<Readings[Name]> } = {
+  front: listGauge(true),
+  step: listGauge(true),
+  gap: listGauge(false),
+  play: PLAY,
+};
+export const FIGURE_NAMES = Object.keys(GAUGES) as readonly FigureName[];
+
+/** The figure that readings give, never below 0. */
+export function figureIn(readings: Readings, name: FigureName): number {
+  const figure = <Name extends FigureName>(one: Name): number => GAUGES[one].greatest(readings[one]);
+  return figure(name);
+}
 
 /** A point of the joint's plane: along u of the end panel, across its thickness; on the axes of the carcass. */
 interface Spot {
@@ -56,20 +72,17 @@ export function putTogether(joint: LoneJoint, face: RealHalf, end: RealHalf, str
     const corner = cornerOf(u);
     return seat(spotOf(corner))[way] - levelOf(joint.face.panel, face.solid, datum, corner) - datum.drawn;
   };
-  const stations = held.map(({ along }) => along);
   const { gap, standsOut } = gaps(joint, face, end);
   return {
     readings: {
       front: [offset(0, joint.front, 'along')],
       step: [offset(0, joint.outside, 'across'), offset(end.solid.width, joint.outside, 'across')],
       gap,
-      play: [
-        ...spreads(misses.map(({ along }) => along)),
-        ...bends(
-          stations,
-          misses.map(({ across }) => across),
-        ),
-      ],
+      play: {
+        stations: held.map(({ along }) => along),
+        along: misses.map(({ along }) => along),
+        across: misses.map(({ across }) => across),
+      },
     },
     standsOut,
   };

@@ -1,8 +1,14 @@
 import type { Carcass } from '../carcass/model.js';
 import type { Stray } from '../machining/replay/stray.js';
-import { excessBetween } from './excess.js';
-import { facesOf, meet, type Met } from './meeting.js';
-import { amountOf, total, type Stand, type Sum } from './shares.js';
+import { amountOf, excessBetween, facesOf, meet, total, type Met, type Stand, type Sum } from './faces.js';
+import type { LoneJoint } from './joint.js';
+
+/** A joint among the others of its carcass. */
+export interface JointCase extends LoneJoint {
+  readonly rivals: readonly Rival[];
+  /** The joints whose stands the rivals ask for, by id. */
+  readonly standing: ReadonlyMap<string, LoneJoint>;
+}
 
 /**
  * Panels with their ends on the same two faces must share one clear width, and the faces are where other panels hold them.
@@ -76,4 +82,18 @@ function rivalsBetween(excess: Excess, holding: Excess, itself: boolean): Rival[
       sum.length === 0 ? [] : [{ corner, touching: null, shares: total([sum, 1], [own, -1]) }],
     );
   }).filter(({ shares }) => shares.length > 0);
+}
+
+/** Puts a joint among the others of its carcass. */
+export function amongOthers(
+  joint: LoneJoint,
+  rivals: readonly Rival[],
+  others: ReadonlyMap<string, LoneJoint>,
+): JointCase {
+  const asked = rivals.flatMap(({ shares }) => shares.flatMap(({ kind, of }) => (kind === 'stand' ? [of] : [])));
+  const standing = [...new Set(asked)].flatMap((id): [string, LoneJoint][] => {
+    const other = others.get(id);
+    return other === undefined ? [] : [[id, other]];
+  });
+  return { ...joint, rivals, standing: new Map(standing) };
 }

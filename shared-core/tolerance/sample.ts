@@ -1,8 +1,6 @@
 import { boundOf, type Stray, type StrayKind } from '../machining/replay/stray.js';
-import { FIGURE_NAMES, FIGURES, measure, type FigureName, type Readings } from './assemble.js';
-import { chance, type Chance } from './random.js';
+import { FIGURE_NAMES, figureIn, measure, type FigureName } from './assemble.js';
 import { variablesOf, type Variable } from './spread.js';
-import { deviation, mean, quantile } from './statistics.js';
 import { jointCases, type ToleranceCase, type UnknownJoint } from './tolerance.js';
 
 /** How things stray within their bounds: evenly, or normally with the bound at three standard deviations (cut off there). */
@@ -61,12 +59,6 @@ export function drawAll(
   return (kind, of) => drawn.get(kind)?.get(of) ?? 0;
 }
 
-/** The figure that readings give. */
-export function figureOf(readings: Readings, name: FigureName): number {
-  const sizes = FIGURES[name] === 'either-way' ? readings[name].map(Math.abs) : readings[name];
-  return Math.max(0, ...sizes);
-}
-
 /**
  * Makes so many real boxes of a carcass, with the same model as the worst case but nothing made linear, and measures each.
  * Joints of one box share what they have in common: a stop, a panel.
@@ -83,7 +75,7 @@ export function sampleTolerance(of: ToleranceCase, { samples, seed, distribution
     let closes = true;
     cases.forEach((joint, i) => {
       const readings = measure(joint, stray);
-      for (const name of FIGURE_NAMES) taken[i]![name].push(figureOf(readings, name));
+      for (const name of FIGURE_NAMES) taken[i]![name].push(figureIn(readings, name));
       closes &&= taken[i]!.play[n]! <= tolerances.dowelPlay;
     });
     if (closes) closed += 1;
@@ -108,3 +100,95 @@ const summary = (values: readonly number[]): SampledFigure => ({
   p95: quantile(values, 0.95),
   greatest: Math.max(...values),
 });
+
+// Chance
+
+/** A source of chance that gives the same sequence for the same seed on every machine. */
+export interface Chance {
+  /** A whole number from 0 to 2^32 - 1, each as likely. */
+  word(): number;
+  /** Even over (0, 1). */
+  even(): number;
+  /** Standard normal. */
+  normal(): number;
+}
+
+const rotate = (x: number, k: number): number => ((x << k) | (x >>> (32 - k))) >>> 0;
+
+/** xoshiro128** (D. Blackman, S. Vigna, "Scrambled linear pseudorandom number generators", 2018), by its four words of state. */
+export function xoshiro128(state: readonly [number, number, number, number]): () => number {
+  let [a, b, c, d] = state;
+  return () => {
+    const result = Math.imul(rotate(Math.imul(b, 5), 7), 9) >>> 0;
+    const shifted = b << 9;
+    c ^= a;
+    d ^= b;
+    b ^= c;
+    a ^= d;
+    c ^= shifted;
+    d = rotate(d, 11);
+    return result;
+  };
+}
+
+/** Spreads one seed over the four words of state (the mixing of MurmurHash3, A. Appleby, public domain). */
+function stateOf(seed: number): [number, number, number, number] {
+  let x = seed | 0;
+  const next = (): number => {
+    x = (x + 0x9e3779b9) | 0;
+    let z = Math.imul(x ^ (x >>> 16), 0x85ebca6b);
+    z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
+    return z ^ (z >>> 16);
+  };
+  return [next(), next(), next(), next()];
+}
+
+/** A stream of chance; the same seed gives the same stream. */
+export function chance(seed: number): Chance {
+  const word = xoshiro128(stateOf(seed));
+  const even = (): number => (word() + 0.5) / 2 ** 32;
+  let spare: number | null = null;
+  /** The polar method: G. Marsaglia, T. A. Bray, "A convenient method for generating normal variables", SIAM Review 6 (1964). */
+  const normal = (): number => {
+    if (spare !== null) {
+      const kept = spare;
+      spare = null;
+      return kept;
+    }
+    for (;;) {
+      const [x, y] = [2 * even() - 1, 2 * even() - 1];
+      const square = x * x + y * y;
+      if (square >= 1 || square === 0) continue;
+      const factor = Math.sqrt((-2 * Math.log(square)) / square);
+      spare = y * factor;
+      return x * factor;
+    }
+  };
+  return { word, even, normal };
+}
+
+// Statistics
+
+/** Of a list with at least one value. */
+export function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+/** Standard deviation of the values themselves: the mean square is taken over all of them. */
+export function deviation(values: readonly number[]): number {
+  const middle = mean(values);
+  return Math.sqrt(mean(values.map((value) => (value - middle) ** 2)));
+}
+
+/**
+ * The value that the part p of all values do not pass, between two neighbours in proportion (type 7 of R. J. Hyndman and
+ * Y. Fan, "Sample quantiles in statistical packages", The American Statistician 50 (1996)).
+ * @param p From 0 to 1.
+ */
+export function quantile(values: readonly number[], p: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const place = (sorted.length - 1) * p;
+  const below = sorted[Math.floor(place)]!;
+  const above = sorted[Math.ceil(place)]!;
+  return below + (place - Math.floor(place)) * (above - below);
+}

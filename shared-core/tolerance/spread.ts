@@ -102,53 +102,142 @@ export function probing(boundOf: (kind: StrayKind) => number): Probing {
   };
 }
 
+/** One of several readings that are taken of a measured value. */
+export interface Reading<Value> {
+  /** What of the value it depends on: see `Gauge.changed`. */
+  readonly parts: readonly number[];
+  readonly read: (value: Value) => number;
+}
+
+/** How a figure is read off a measured value: it is the greatest of several readings. */
+export interface Gauge<Value> {
+  /** Readings count whichever sign they have; else those below 0 do not. */
+  readonly isEitherWay: boolean;
+  /** The figure of one value by itself, never below 0. */
+  readonly greatest: (value: Value) => number;
+  readonly readings: (value: Value) => Iterable<Reading<Value>>;
+  /** The parts, numbered from 0, in which two values differ. */
+  readonly changed: (a: Value, b: Value) => readonly number[];
+}
+
+/** The gauge of a value that is a list of readings, each a part of its own. */
+export function listGauge(isEitherWay: boolean): Gauge<readonly number[]> {
+  return {
+    isEitherWay,
+    greatest: (list) => list.reduce((most, one) => Math.max(most, isEitherWay ? Math.abs(one) : one), 0),
+    readings: (list) => list.map((_, i) => ({ parts: [i], read: (of) => of[i]! })),
+    changed: (a, b) => [...a.keys()].filter((i) => a[i] !== b[i]),
+  };
+}
+
+/** The model run with one variable at its bounds. */
+interface Run<Value> {
+  readonly variable: Variable;
+  readonly up: Value;
+  readonly down: Value;
+}
+
 /**
  * How figures spread when every variable strays within its bound. The model is run with one variable after the other at
  * both of its bounds, all else nominal: nobody writes a sensitivity by hand. What two variables do only together (a product
- * of two strays) is left out; in a box that is under a micrometre. A figure is the greatest of its readings: by their size
- * where they count `either-way`.
+ * of two strays) is left out; in a box that is under a micrometre.
  * @param model The same number of readings whatever strays.
  */
-export function spread<Name extends string>(
-  figures: Readonly<Record<Name, 'one-way' | 'either-way'>>,
-  model: Probe<Readonly<Record<Name, readonly number[]>>>,
-): Readonly<Record<Name, Figure>> {
+export function spread<Values extends object>(
+  gauges: { readonly [Name in keyof Values]: Gauge<Values[Name]> },
+  model: Probe<Values>,
+): { readonly [Name in keyof Values]: Figure } {
   const all = [...model.variables].map((variable) => ({
     variable,
     up: model.at(variable, 'up'),
     down: model.at(variable, 'down'),
   }));
+  const figure = <Name extends keyof Values>(name: Name): Figure =>
+    figureOf(
+      gauges[name],
+      model.asDrawn[name],
+      all.map(({ variable, up, down }) => ({ variable, up: up[name], down: down[name] })),
+    );
+  const names = Object.keys(gauges) as (keyof Values)[];
+  return Object.fromEntries(names.map((name) => [name, figure(name)])) as Record<keyof Values, Figure>;
+}
 
-  const figureOf = (name: Name): Figure => {
-    const nominal = model.asDrawn[name];
-    // What a variable has no part in is the very same as with nothing straying.
-    const runs = all
-      .map(({ variable, up, down }) => ({ variable, up: up[name], down: down[name] }))
-      .filter(({ up, down }) => up !== nominal || down !== nominal);
-    /** How far one variable can push a reading up, seen in one way. */
-    const rise = ({ up, down }: (typeof runs)[number], i: number, way: number): number =>
-      Math.max(0, way * (up[i]! - nominal[i]!), way * (down[i]! - nominal[i]!));
-    let greatest = { worst: 0, i: 0, way: 0 };
-    let rootSumSquare = 0;
-    for (const way of figures[name] === 'either-way' ? [1, -1] : [1]) {
-      for (let i = 0; i < nominal.length; i += 1) {
-        let [sum, squares] = [0, 0];
-        for (const run of runs) {
-          const own = rise(run, i, way);
-          sum += own;
-          squares += own * own;
-        }
-        const drawn = way * nominal[i]!;
-        rootSumSquare = Math.max(rootSumSquare, drawn + Math.sqrt(squares));
-        if (drawn + sum > greatest.worst) greatest = { worst: drawn + sum, i, way };
-      }
-    }
-    const causes = runs.flatMap((run): Cause[] => {
-      const own = rise(run, greatest.i, greatest.way);
-      return own > 0 ? [{ kind: run.variable.kind, of: run.variable.of, rise: own }] : [];
-    });
-    return { worst: greatest.worst, rootSumSquare, causes: causes.sort((a, b) => b.rise - a.rise) };
+/**
+ * Most variables (the wander of a bit) change one part of a value only, so that a reading has to be tried with those of its
+ * own parts and the few that change several: to try all of them at every reading would take a minute for 50 dowels.
+ */
+function figureOf<Value>(gauge: Gauge<Value>, nominal: Value, all: readonly Run<Value>[]): Figure {
+  const common: Run<Value>[] = [];
+  const own = new Map<number, Run<Value>[]>();
+  for (const run of all) {
+    const parts = new Set([...gauge.changed(nominal, run.up), ...gauge.changed(nominal, run.down)]);
+    const [part] = parts;
+    if (part === undefined) continue;
+    if (parts.size > 1) common.push(run);
+    else own.set(part, [...(own.get(part) ?? []), run]);
+  }
+  const ways = (gauge.isEitherWay ? [1, -1] : [1]).map((way) => new Greatest<Value>(way));
+  for (const reading of gauge.readings(nominal)) {
+    const asDrawn = reading.read(nominal);
+    for (const one of ways) one.begin(asDrawn);
+    const add = ({ up, down }: Run<Value>): void => {
+      const [raised, lowered] = [reading.read(up) - asDrawn, reading.read(down) - asDrawn];
+      for (const one of ways) one.add(raised, lowered);
+    };
+    common.forEach(add);
+    for (const part of reading.parts) own.get(part)?.forEach(add);
+    for (const one of ways) one.end(reading);
+  }
+  const greatest = ways.reduce((a, b) => (b.worst > a.worst ? b : a));
+  const causes = all.flatMap((run): Cause[] => {
+    const rise = greatest.riseOf(run, nominal);
+    return rise > 0 ? [{ kind: run.variable.kind, of: run.variable.of, rise }] : [];
+  });
+  return {
+    worst: greatest.worst,
+    rootSumSquare: Math.max(...ways.map((one) => one.rootSumSquare)),
+    causes: causes.sort((a, b) => b.rise - a.rise),
   };
-  const names = Object.keys(figures) as Name[];
-  return Object.fromEntries(names.map((name) => [name, figureOf(name)])) as Record<Name, Figure>;
+}
+
+/** The greatest of the readings that is met, seen in one way: how far all variables together can push it up. */
+class Greatest<Value> {
+  worst = 0;
+  rootSumSquare = 0;
+  readonly #way: number;
+  #reading: Reading<Value> | null = null;
+  #drawn = 0;
+  #sum = 0;
+  #squares = 0;
+
+  constructor(way: number) {
+    this.#way = way;
+  }
+
+  begin(asDrawn: number): void {
+    this.#drawn = this.#way * asDrawn;
+    this.#sum = 0;
+    this.#squares = 0;
+  }
+
+  /** By how much one variable changes the reading at its bounds. */
+  add(raised: number, lowered: number): void {
+    const rise = Math.max(0, this.#way * raised, this.#way * lowered);
+    this.#sum += rise;
+    this.#squares += rise * rise;
+  }
+
+  end(reading: Reading<Value>): void {
+    this.rootSumSquare = Math.max(this.rootSumSquare, this.#drawn + Math.sqrt(this.#squares));
+    if (this.#drawn + this.#sum <= this.worst) return;
+    this.worst = this.#drawn + this.#sum;
+    this.#reading = reading;
+  }
+
+  /** How far one variable can push the greatest reading up. */
+  riseOf({ up, down }: Run<Value>, nominal: Value): number {
+    if (this.#reading === null) return 0;
+    const { read } = this.#reading;
+    return Math.max(0, this.#way * (read(up) - read(nominal)), this.#way * (read(down) - read(nominal)));
+  }
 }

@@ -6,21 +6,12 @@ import { strokesOf, type ReplayProblem } from '../machining/replay/replay.js';
 import { boundOf } from '../machining/replay/stray.js';
 import type { SetUp } from '../machining/setup-sheet.js';
 import type { Dowel, Shop, Tolerances } from '../shop/model.js';
-import { besideOthers, FIGURES, putTogether, standOf, type Readings } from './assemble.js';
-import type { FigureName } from './assemble.js';
-import {
-  amongOthers,
-  boredBy,
-  loneJoint,
-  makeReal,
-  type BoredBy,
-  type JointCase,
-  type LoneJoint,
-  type RealHalf,
-} from './joint-case.js';
-import { rivalsOf } from './rivals.js';
-import type { Stand } from './shares.js';
-import { probing, spread, type Figure, type Probe, type Probing } from './spread.js';
+import type { Micrometres } from '../length/units.js';
+import { besideOthers, GAUGES, putTogether, standOf, type FigureName, type Readings } from './assemble.js';
+import type { Stand } from './faces.js';
+import { boredBy, loneJoint, makeReal, type BoredBy, type LoneJoint, type RealHalf } from './joint.js';
+import { amongOthers, rivalsOf, type JointCase } from './rivals.js';
+import { probing, spread, type Cause, type Figure, type Probe, type Probing } from './spread.js';
 
 /** One carcass with the sheet that it is to be bored by. */
 export interface ToleranceCase {
@@ -116,7 +107,7 @@ export function toleranceOf(of: ToleranceCase): CarcassTolerance {
   const { tolerances } = of.shop;
   const modelOf = models(probing((kind) => boundOf(tolerances, kind)));
   const joints = cases.map((joint): JointTolerance => {
-    const figures = spread(FIGURES, modelOf(joint));
+    const figures = spread(GAUGES, modelOf(joint));
     return {
       joint: joint.joint.id,
       ...figures,
@@ -165,4 +156,37 @@ function models(probe: Probing): (joint: JointCase) => Probe<Readings> {
 function closingOf(play: Figure, { dowelPlay }: Tolerances): Closing {
   if (play.worst <= dowelPlay) return 'always';
   return play.rootSumSquare <= dowelPlay ? 'as-a-rule' : 'not-always';
+}
+
+/** A figure that can pass what the shop allows. */
+export interface OverLimit {
+  readonly joint: string;
+  readonly figure: FigureName;
+  readonly limit: Micrometres;
+  /** Whole micrometres. */
+  readonly worst: Micrometres;
+  readonly rootSumSquare: Micrometres;
+  /** True where it is passed even by independent errors as they combine; else only where all fall the same way at once. */
+  readonly asARule: boolean;
+  /** What it comes from, the greatest first. */
+  readonly causes: readonly Cause[];
+}
+
+/**
+ * Which figures of a joint can pass the shop's limits. Offsets and steps count only where the panels are flush as drawn: a
+ * shelf has no outside face that anything must be level with.
+ */
+export function overLimits(tolerance: JointTolerance, tolerances: Tolerances): readonly OverLimit[] {
+  const limits: readonly (readonly [FigureName, Micrometres, boolean])[] = [
+    ['front', tolerances.frontLimit, tolerance.frontFlush],
+    ['step', tolerances.stepLimit, tolerance.stepFlush],
+    ['gap', tolerances.gapLimit, true],
+    ['play', tolerances.dowelPlay, true],
+  ];
+  return limits.flatMap(([figure, limit, counts]): OverLimit[] => {
+    const { worst, rootSumSquare, causes } = tolerance[figure];
+    if (!counts || worst <= limit) return [];
+    const figures = { worst: Math.round(worst), rootSumSquare: Math.round(rootSumSquare) };
+    return [{ joint: tolerance.joint, figure, limit, ...figures, asARule: rootSumSquare > limit, causes }];
+  });
 }

@@ -1,6 +1,5 @@
 import { setUpsOf } from '../../machining/plan/set-ups.js';
-import { overLimits, type OverLimit } from '../../tolerance/limits.js';
-import { toleranceOf } from '../../tolerance/tolerance.js';
+import { overLimits, toleranceOf, type OverLimit } from '../../tolerance/tolerance.js';
 import type { StrayKind } from '../../machining/replay/stray.js';
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed, verb } from '../../words/english.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { measure } from '../../../shared-core/tolerance/assemble.js';
-import { figureOf, sampleTolerance } from '../../../shared-core/tolerance/sample.js';
+import { figureIn, measure } from '../../../shared-core/tolerance/assemble.js';
+import { sampleTolerance } from '../../../shared-core/tolerance/sample.js';
 import {
   jointCases,
   toleranceOf,
@@ -204,7 +204,7 @@ describe('all that strays at once', () => {
     const made = box(bounds, { ...DIVIDED, ...ACROSS });
     const { gap } = of(made, 'shelf-2-bay-2/right');
     const one = jointCases(made).cases.find(({ joint }) => joint.id === 'shelf-2-bay-2/right')!;
-    const gapWith = (stray: (kind: string, thing: string) => number): number => figureOf(measure(one, stray), 'gap');
+    const gapWith = (stray: (kind: string, thing: string) => number): number => figureIn(measure(one, stray), 'gap');
     const worse = new Map(
       gap.causes.map(({ kind, of: thing }) => {
         const alone = gapWith((k, o) => (k === kind && o === thing ? bounds[kind]! : 0));

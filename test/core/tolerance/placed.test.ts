@@ -6,8 +6,7 @@ import { blankOf } from '../../../shared-core/machining/blank.js';
 import { bore, type Hole } from '../../../shared-core/machining/replay/bore.js';
 import { strokesOf } from '../../../shared-core/machining/replay/replay.js';
 import { boundOf, NOTHING, type Stray } from '../../../shared-core/machining/replay/stray.js';
-import { measure } from '../../../shared-core/tolerance/assemble.js';
-import { figureOf } from '../../../shared-core/tolerance/sample.js';
+import { figureIn, measure } from '../../../shared-core/tolerance/assemble.js';
 import { jointCases, toleranceOf, type ToleranceCase } from '../../../shared-core/tolerance/tolerance.js';
 import { mm, type CarcassWish } from '../specs.js';
 import { box, EXACT } from './boxes.js';
@@ -234,7 +233,7 @@ it('gaps are what boxes put up panel by panel have, and no worse than the worst 
       const worst = new Map(toleranceOf(made).joints.map(({ joint, gap }) => [joint, gap.worst]));
       for (const one of cases) {
         const { id } = one.joint;
-        const gap = figureOf(measure(one, stray), 'gap');
+        const gap = figureIn(measure(one, stray), 'gap');
         const standing = gaps.get(id);
         if (standing !== undefined) expect([id, gap, Math.abs(gap - standing) < PRODUCTS]).toEqual([id, gap, true]);
         expect([id, gap <= worst.get(id)! + PRODUCTS]).toEqual([id, true]);

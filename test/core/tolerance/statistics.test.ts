@@ -2,12 +2,20 @@ import fc from 'fast-check';
 import * as reference from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { NOTHING, boundOf, type StrayKind } from '../../../shared-core/machining/replay/stray.js';
-import { FIGURE_NAMES, measure } from '../../../shared-core/tolerance/assemble.js';
-import { bends, spreads } from '../../../shared-core/tolerance/needed-play.js';
-import { chance, xoshiro128 } from '../../../shared-core/tolerance/random.js';
-import { draw, drawAll, figureOf, sampleTolerance, type Distribution } from '../../../shared-core/tolerance/sample.js';
+import { FIGURE_NAMES, figureIn, measure } from '../../../shared-core/tolerance/assemble.js';
+import { PLAY, type Misses } from '../../../shared-core/tolerance/play.js';
+import {
+  chance,
+  deviation,
+  draw,
+  drawAll,
+  mean,
+  quantile,
+  sampleTolerance,
+  xoshiro128,
+  type Distribution,
+} from '../../../shared-core/tolerance/sample.js';
 import { variablesOf } from '../../../shared-core/tolerance/spread.js';
-import { deviation, mean, quantile } from '../../../shared-core/tolerance/statistics.js';
 import { jointCases, toleranceOf } from '../../../shared-core/tolerance/tolerance.js';
 import { box } from './boxes.js';
 
@@ -117,9 +125,10 @@ describe('play that dowels need', () => {
     }
     return at((low + high) / 2);
   }
-  const greatest = (readings: readonly number[]): number => Math.max(0, ...readings.map(Math.abs));
+  const greatestReading = (misses: Misses): number =>
+    Math.max(0, ...[...PLAY.readings(misses)].map(({ read }) => Math.abs(read(misses))));
 
-  it('is the least that any slide and any turn leave', () => {
+  it('is the least that any slide and any turn leave, and the greatest of its readings', () => {
     const dowels = fc
       .uniqueArray(fc.integer({ min: 0, max: 20 }), { minLength: 1, maxLength: 7 })
       .chain((places) =>
@@ -130,10 +139,19 @@ describe('play that dowels need', () => {
       );
     fc.assert(
       fc.property(dowels, ([stations, misses]) => {
-        expect(greatest(spreads(misses))).toBeCloseTo(leastGreatest(stations, misses, false), 6);
-        expect(greatest(bends(stations, misses))).toBeCloseTo(leastGreatest(stations, misses, true), 4);
+        const none = misses.map(() => 0);
+        for (const turns of [false, true]) {
+          const both = { stations, along: turns ? none : misses, across: turns ? misses : none };
+          expect(PLAY.greatest(both)).toBeCloseTo(leastGreatest(stations, misses, turns), 4);
+          expect(greatestReading(both)).toBeCloseTo(PLAY.greatest(both), 9);
+        }
       }),
     );
+  });
+
+  it('of two dowels in one place is half of what they differ by', () => {
+    expect(PLAY.greatest({ stations: [37, 37, 37], along: [0, 0, 0], across: [10, -20, 0] })).toBe(15);
+    expect(greatestReading({ stations: [37, 37, 37], along: [0, 0, 0], across: [-20, 0, 10] })).toBe(15);
   });
 });
 
@@ -175,7 +193,7 @@ describe('worst case, root-sum-square and sampling are of one mind', () => {
         const alone = measure(one, (k, o) => (k === kind && o === of ? bound(kind) : 0)).front[0]!;
         return sign * Math.sign(alone) * bound(kind);
       };
-      return figureOf(measure(one, stray), 'front');
+      return figureIn(measure(one, stray), 'front');
     };
     expect(worse(1)).toBeCloseTo(front.worst, 1);
     expect(worse(-1)).toBeCloseTo(front.worst, 1);
@@ -193,7 +211,7 @@ describe('worst case, root-sum-square and sampling are of one mind', () => {
     const variables = variablesOf((stray) => cases.map((joint) => measure(joint, stray)));
     const gaps = Array.from({ length: 200 }, () => {
       const stray = drawAll(variables, by, 'normal', bound);
-      return figureOf(measure(cases[0]!, stray), 'gap');
+      return figureIn(measure(cases[0]!, stray), 'gap');
     });
     expect(sampled[0]!.gap.mean).toBeCloseTo(reference.mean(gaps), 9);
     expect(sampled[0]!.gap.deviation).toBeCloseTo(reference.standardDeviation(gaps), 9);
@@ -204,7 +222,8 @@ describe('worst case, root-sum-square and sampling are of one mind', () => {
   it('nominal readings are exact', () => {
     for (const joint of cases) {
       const { front, step, play } = measure(joint, NOTHING);
-      for (const reading of [...front, ...step, ...play]) expect(reading === 0).toBe(true);
+      const readings = [...front, ...step, ...play.along, ...play.across];
+      for (const reading of readings) expect(reading === 0).toBe(true);
     }
   });
 });

@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Surface } from '../../../shared-core/boring/model.js';
 import type { StrayKind } from '../../../shared-core/machining/replay/stray.js';
 import { FIGURE_NAMES, measure } from '../../../shared-core/tolerance/assemble.js';
-import { overLimits } from '../../../shared-core/tolerance/limits.js';
 import type { Cause } from '../../../shared-core/tolerance/spread.js';
 import {
   jointCases,
+  overLimits,
   toleranceOf,
   type JointTolerance,
   type ToleranceCase,

@@ -1,17 +1,15 @@
 import type { Mate } from '../boring/matings.js';
-import type { Joint, Panel } from '../carcass/model.js';
+import type { Joint, Panel, Point3 } from '../carcass/model.js';
+import { alongAxis, toCarcass, toPanel, type CarcassAxis, type PanelPoint } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
 import { bore, type Hole, type Stroke } from '../machining/replay/bore.js';
 import { holeKey } from '../machining/replay/compare.js';
-import { realSolid, solidNames, type Solid, type SolidNames } from '../machining/replay/solid.js';
+import { edgeAt, endAt, realSolid, solidNames, type Solid, type SolidNames } from '../machining/replay/solid.js';
 import { NOTHING, type Stray } from '../machining/replay/stray.js';
 import type { Spindle } from '../machining/replay/table.js';
 import type { Blank } from '../machining/setup-sheet.js';
 import type { Dowel } from '../shop/model.js';
-import { contactOf, type Contact } from './contact.js';
-import { datumFor, type Datum } from './datum.js';
-import type { Rival } from './rivals.js';
 
 /** The spindle that makes a bore, and the stroke in which it does. */
 export interface BoredBy {
@@ -55,13 +53,6 @@ export interface LoneJoint {
   readonly contact: Contact;
   /** What the joint's play is called among the strays. */
   readonly names: { readonly along: string; readonly across: string };
-}
-
-/** A joint among the others of its carcass. */
-export interface JointCase extends LoneJoint {
-  readonly rivals: readonly Rival[];
-  /** The joints whose stands the rivals ask for, by id. */
-  readonly standing: ReadonlyMap<string, LoneJoint>;
 }
 
 /** Which stroke and spindle make each hole of a panel as drawn, by the key of the hole. */
@@ -127,16 +118,58 @@ export function makeReal({ blank, names, strokes }: Half, stray: Stray): RealHal
   return { solid: realSolid(blank, names, stray), holes };
 }
 
-/** Puts a joint among the others of its carcass. */
-export function amongOthers(
-  joint: LoneJoint,
-  rivals: readonly Rival[],
-  others: ReadonlyMap<string, LoneJoint>,
-): JointCase {
-  const asked = rivals.flatMap(({ shares }) => shares.flatMap(({ kind, of }) => (kind === 'stand' ? [of] : [])));
-  const standing = [...new Set(asked)].flatMap((id): [string, LoneJoint][] => {
-    const other = others.get(id);
-    return other === undefined ? [] : [[id, other]];
+/** Where an end stands on a face as drawn, along u of the end panel; `to` null: as far as its back edge. */
+export interface Contact {
+  readonly from: Micrometres;
+  readonly to: Micrometres | null;
+}
+
+/** Where the end of one panel stands on a face of another, both as drawn. */
+export function contactOf(face: Panel, end: Panel): Contact {
+  const corners = [
+    { u: 0, v: 0, t: 0 },
+    { u: face.width, v: face.length, t: face.thickness },
+  ].map((corner) => toPanel(end.pose, toCarcass(face.pose, corner)).u);
+  const to = Math.max(...corners);
+  return { from: Math.max(0, Math.min(...corners)), to: to < end.width ? to : null };
+}
+
+/** What the front edge, or the outside face, of an end panel is to keep its place by. */
+export interface Datum {
+  /** The side of the face panel. */
+  readonly side: 'front' | 'back' | 'reference-end' | 'far-end';
+  /** The axis of the carcass in which a misfit shows. */
+  readonly axis: CarcassAxis;
+  /** How far from that side it lies as drawn, on that axis. 0: the two are flush, so that a misfit is seen and felt. */
+  readonly drawn: Micrometres;
+}
+
+/** Where a side of a real face panel stands on an axis of the carcass, beside a point of the carcass. */
+export function levelOf(
+  face: Panel,
+  solid: Solid,
+  { side, axis }: Pick<Datum, 'side' | 'axis'>,
+  beside: Point3,
+): number {
+  const point: PanelPoint =
+    side === 'front' || side === 'back'
+      ? { u: edgeAt(solid, side), v: 0, t: 0 }
+      : { u: 0, v: endAt(solid, side, toPanel(face.pose, beside).u), t: 0 };
+  return toCarcass(face.pose, point)[axis];
+}
+
+/**
+ * The side of the face panel in whose plane the end panel's front edge and outside face begin as drawn (along u and t of
+ * the end panel); where there is none, the side that bores are counted from.
+ */
+export function datumFor(face: Panel, end: Panel, along: 'u' | 't'): Datum {
+  const axis = alongAxis(end.pose[along]);
+  const solid = realSolid(blankOf(face), solidNames(face.key), NOTHING);
+  const sides: readonly Datum['side'][] =
+    alongAxis(face.pose.u) === axis ? ['front', 'back'] : ['reference-end', 'far-end'];
+  const datums = sides.map((side): Datum => {
+    const level = levelOf(face, solid, { side, axis }, end.pose.origin);
+    return { side, axis, drawn: end.pose.origin[axis] - level };
   });
-  return { ...joint, rivals, standing: new Map(standing) };
+  return datums.find(({ drawn }) => drawn === 0) ?? datums[0]!;
 }
