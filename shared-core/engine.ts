@@ -61,10 +61,13 @@ export class Engine {
     if (sameShop && before.analysis.text === text && before.shopWords === shopWords) return before.analysis;
 
     const basis = head === before?.head ? before.basis : basisOf(head);
-    const known = sameShop && basis.key === before.basis.key ? before.carcasses : new Map<string, CarcassAnalysis>();
+    // All of an uncut text bears on each of its carcasses.
+    const sameText = parts.whole === null || before?.analysis.text === text;
+    const known =
+      sameShop && sameText && basis.key === before.basis.key ? before.carcasses : new Map<string, CarcassAnalysis>();
     const kept = new Map<string, CarcassAnalysis>();
     const carcasses = parts.carcasses.map((part) => {
-      const key = `${part.entry}\n${part.text}`;
+      const key = part.whole === null ? part.text : String(part.whole.index);
       const carcass = kept.get(key) ?? known.get(key) ?? this.compute(part, basis, used);
       kept.set(key, carcass);
       return carcass;
@@ -130,7 +133,7 @@ function builtIn(findings: readonly FileFinding[], shop = neutralShop): FoundSho
 /** True where reading the heads of both would give the same. An uncut text is all head. */
 function sameHead(a: JobParts, b: JobParts): boolean {
   if (a === b) return true;
-  const cut = !a.whole && !b.whole && a.problems.length === 0 && b.problems.length === 0;
+  const cut = a.whole === null && b.whole === null && a.problems.length === 0 && b.problems.length === 0;
   const bothEmpty = (a.carcasses.length === 0) === (b.carcasses.length === 0);
   return cut && bothEmpty && a.head.text === b.head.text && a.tail.text === b.tail.text;
 }

@@ -1,16 +1,12 @@
-import type { Repair, Rewrite } from './finding.js';
-import { columnOf, lineEnd, nextLineStart } from './lines.js';
-import type { Part, Place } from './place.js';
-import type { ReadTree } from './read.js';
-import { readTree } from './read.js';
+import { lineEnd, nextLineStart } from './lines.js';
+import { CARCASSES_KEY, KIND_KEY } from './outline.js';
+import type { Place } from './place.js';
+import { readTree, writtenEnd, type ReadTree } from './read.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
 
 /** A job beyond either figure is no workshop's, and would only keep the editor busy. */
 const LONGEST_JOB = 2_000_000;
 const MOST_CARCASSES = 2_000;
-
-/** The key under which a job holds its carcasses. */
-export const CARCASSES_KEY = 'carcasses';
 
 /** A job text cut apart so that an edit inside one carcass leaves the texts of all the others as they are. */
 export interface JobParts {
@@ -20,10 +16,10 @@ export interface JobParts {
   /** What stands after the carcasses, from the next key at the margin on; empty where nothing does. */
   readonly tail: TextPart;
   /**
-   * True where the text could not be cut safely (anchors, flow style, odd layout). Head and carcasses are then all read
-   * from the whole text, and every `origin` is 0.
+   * The tree of the whole text (places are of part 'self') where it could not be cut safely: anchors, flow style, odd
+   * layout. Head and carcasses are then all read from it, and every `origin` is 0. Null where the job is cut.
    */
-  readonly whole: boolean;
+  readonly whole: ReadTree | null;
   /** Faults of the file as a whole; part 'head', and places count from the start of the file. */
   readonly problems: readonly TextProblem[];
 }
@@ -43,14 +39,19 @@ export interface CarcassPart {
   readonly origin: number;
   /** The text that its places are counted in. */
   readonly text: string;
-  /** Where `text` is the whole job: which of its carcasses this is. Together with `text` it decides all that is read. */
-  readonly entry: number | null;
+  /** Where `text` is the whole job: its tree, and what of it is this carcass; null where the job is cut. */
+  readonly whole: WholePart | null;
 }
 
-/** The map entry `name: {...}` of a carcass and the faults of its text. */
-export interface CarcassTree {
+/** A carcass in the tree of its whole job. */
+export interface WholePart {
+  readonly tree: ReadTree;
+  /** Which of the entries under `carcasses:` it is. */
+  readonly index: number;
+  /** Null where an edit has taken it away. */
   readonly entry: MapEntry | null;
-  readonly problems: readonly TextProblem[];
+  /** Keys of the carcass that stand in the column of its name, so that YAML takes them for carcasses. */
+  readonly astray: readonly MapEntry[];
 }
 
 /**
@@ -62,7 +63,7 @@ export function cutJob(text: string): JobParts {
     const message = `This file is ${(text.length / 1_000_000).toFixed(1)} million characters long; at most ${LONGEST_JOB / 1_000_000} million are read. Split it into several jobs.`;
     const place: Place = { part: 'head', start: 0, end: Math.min(80, text.search(/[\r\n]|$/)) };
     const nothing = part(text, 0, 0);
-    return { head: nothing, carcasses: [], tail: nothing, whole: false, problems: [{ message, place }] };
+    return { head: nothing, carcasses: [], tail: nothing, whole: null, problems: [{ message, place }] };
   }
   const parts = cutByLines(text) ?? leaveWhole(text);
   const beyond = parts.carcasses[MOST_CARCASSES];
@@ -72,106 +73,34 @@ export function cutJob(text: string): JobParts {
   return { ...parts, carcasses: parts.carcasses.slice(0, MOST_CARCASSES), problems: [{ message, place }] };
 }
 
-/** The entry of one carcass, read from its part. */
-export function readCarcassTree(part: CarcassPart): CarcassTree {
-  const { root, problems } = part.entry === null ? readTree(part.text, 'self') : readWhole(part.text, 'self');
-  if (part.entry === null) {
-    const entry = root?.kind === 'map' && root.entries.length === 1 ? root.entries[0]! : null;
-    if (entry === null && problems.length === 0) return { entry: null, problems: [noName(part.text, 0)] };
-    return { entry, problems };
-  }
-  const entry = carcassEntries(root)[part.entry] ?? null;
-  if (entry?.key.trim() === '') return { entry: null, problems: [noName(part.text, part.start)] };
-  // A fault elsewhere in the text is told once, with the head.
-  const own = problems.filter((problem) => problem.place.start >= part.start && problem.place.start < part.end);
-  if (entry === null || own.length > 0) return { entry, problems: own };
-  const outside = carcassEntries(root).filter(({ place }) => place.start > entry.place.start && place.start < part.end);
-  return { entry, problems: outside.length === 0 ? own : [notIndented(part.text, entry, outside)] };
+/** An entry among the carcasses that has its value on its line, as a carcass never has: a key that stands in their column. */
+export function isOnLine(text: string, { keyPlace, value }: MapEntry): boolean {
+  return value?.kind === 'scalar' && !text.slice(keyPlace.end, writtenEnd(value)).includes('\n');
 }
-
-/** The head's tree, and the tail's. Of an uncut text the faults that lie in carcasses are left to these. */
-export function readHeadTrees(parts: JobParts): { readonly head: ReadTree; readonly tail: ReadTree } {
-  const { root, problems: own } = parts.whole ? readWhole(parts.head.text, 'head') : readTree(parts.head.text, 'head');
-  const problems = [...parts.problems, ...own];
-  const tail = parts.tail.text.trim() === '' ? NOTHING : readTree(parts.tail.text, 'tail');
-  if (!parts.whole) return { head: { root, problems }, tail };
-  const outside = problems.filter(
-    ({ place }) => !parts.carcasses.some((part) => place.start >= part.start && place.start < part.end),
-  );
-  return { head: { root, problems: outside }, tail };
-}
-
-const KEPT = 4;
-const kept: { readonly text: string; readonly part: Part; readonly tree: ReadTree }[] = [];
-
-/** The tree of an uncut text, kept for a while: each of its carcasses asks for it. */
-function readWhole(text: string, part: Part): ReadTree {
-  const known = kept.find((one) => one.part === part && one.text === text);
-  if (known !== undefined) return known.tree;
-  const tree = readTree(text, part);
-  kept.unshift({ text, part, tree });
-  kept.length = Math.min(kept.length, KEPT);
-  return tree;
-}
-
-const NOTHING: ReadTree = { root: null, problems: [] };
-
-function carcassEntries(root: TreeNode | null): readonly MapEntry[] {
-  if (root?.kind !== 'map') return [];
-  const value = root.entries.find((entry) => entry.key === CARCASSES_KEY)?.value;
-  return value?.kind === 'map' ? value.entries : [];
-}
-
-/** The key by which a map under a carcass's name shows itself to be a carcass. */
-const KIND_KEY = 'kind';
 
 /**
- * Entries that stand where carcasses do and are keys of the carcass above them: a carcass is never a single value on the
- * line of its name, and what follows such a key belongs with it until the next carcass.
+ * Entries that stand where carcasses do, by the carcass above them that they are keys of: those with a value on their line,
+ * and what follows such a key up to the next carcass. A second `kind` is of a carcass whose name was forgotten.
  */
-function keysAstray(text: string, entries: readonly MapEntry[]): ReadonlySet<number> {
-  const astray = new Set<number>();
-  entries.forEach(({ keyPlace, value }, index) => {
-    if (index === 0) return;
-    const follows = astray.has(index - 1);
-    const onLine = value?.kind === 'scalar' && !text.slice(keyPlace.end, value.place.end).includes('\n');
-    const isCarcass = value?.kind === 'map' && value.entries.some(({ key }) => key === KIND_KEY);
-    if (onLine || (follows && value !== null && !isCarcass)) astray.add(index);
+function ownersOf(text: string, entries: readonly MapEntry[]): readonly Owner[] {
+  const owners: { readonly entry: number; readonly astray: number[]; hasKind: boolean }[] = [];
+  entries.forEach((entry, index) => {
+    const owner = owners.at(-1);
+    const { key, value } = entry;
+    const isKind = key === KIND_KEY && isOnLine(text, entry);
+    const hasKind = value?.kind === 'map' && value.entries.some((inner) => inner.key === KIND_KEY);
+    const follows = owner !== undefined && owner.astray.length > 0 && value !== null && !hasKind;
+    if (owner !== undefined && (isOnLine(text, entry) || follows) && !(isKind && owner.hasKind)) {
+      owner.astray.push(index);
+      owner.hasKind ||= isKind;
+    } else owners.push({ entry: index, astray: [], hasKind: hasKind || isKind });
   });
-  return astray;
+  return owners;
 }
 
-function notIndented(text: string, owner: MapEntry, keys: readonly MapEntry[]): TextProblem {
-  const first = keys[0]!;
-  const name = columnOf(text, owner.keyPlace.start);
-  const own = owner.value?.kind === 'map' && !owner.value.flow ? owner.value.entries[0] : undefined;
-  const wanted = own === undefined ? name + 2 : columnOf(text, own.keyPlace.start);
-  const rewrites: Rewrite[] = [];
-  const last = Math.max(first.place.end, keys.at(-1)!.place.end);
-  for (let at = first.keyPlace.start - name; at >= 0 && at < last;) {
-    const next = nextLineStart(text, at);
-    if (text.slice(at, next).trim() !== '')
-      rewrites.push({ part: 'self', start: at, end: at, text: ' '.repeat(Math.max(0, wanted - name)) });
-    at = next;
-  }
-  const by = wanted - name;
-  const spaces = by === 2 ? 'two' : String(by);
-  const [these, lines] = rewrites.length === 1 ? ['This line', 'it'] : [`These ${rewrites.length} lines`, 'them'];
-  const message = `${these} from \`${first.key}\` on ${rewrites.length === 1 ? 'belongs' : 'belong'} to \`${owner.key}\` but ${rewrites.length === 1 ? 'starts' : 'start'} in its column: indent ${lines} by ${spaces} more.`;
-  const repairs: Repair[] =
-    by > 0 ? [{ title: `Indent ${lines} by ${spaces} more`, changes: [], rewrites, preferred: true }] : [];
-  return { message, place: { part: 'self', start: first.place.start, end: first.place.end }, repairs };
-}
-
-/** `from` is where the carcass stands in the text. */
-function noName(text: string, from: number): TextProblem {
-  const start = Math.min(from + text.slice(from).search(/\S|$/), text.length);
-  const length = /^[^\r\n]*/.exec(text.slice(start))![0].trimEnd().length;
-  const place: Place = { part: 'self', start, end: start + length };
-  return {
-    message: 'A carcass starts with its name and a colon, such as `sink:`. Its name or the colon is missing.',
-    place,
-  };
+interface Owner {
+  readonly entry: number;
+  readonly astray: readonly number[];
 }
 
 function part(text: string, start: number, end: number): TextPart {
@@ -182,13 +111,13 @@ function part(text: string, start: number, end: number): TextPart {
 function partsOf(text: string, end: number, starts: readonly number[]): JobParts {
   const carcasses = starts.map((start, index): CarcassPart => {
     const stop = starts[index + 1] ?? end;
-    return { start, end: stop, origin: start, text: text.slice(start, stop), entry: null };
+    return { start, end: stop, origin: start, text: text.slice(start, stop), whole: null };
   });
   return {
     head: part(text, 0, starts[0] ?? end),
     carcasses,
     tail: part(text, end, text.length),
-    whole: false,
+    whole: null,
     problems: [],
   };
 }
@@ -271,23 +200,45 @@ function cutByLines(text: string): JobParts | null {
 }
 
 function leaveWhole(text: string): JobParts {
-  const { root } = readWhole(text, 'self');
+  const tree = readTree(text, 'self');
+  const { root } = tree;
   const entries = carcassEntries(root);
   const after =
     root?.kind === 'map'
       ? root.entries.find(({ place }) => place.start > (entries.at(-1)?.place.start ?? 0))
       : undefined;
-  const astray = keysAstray(text, entries);
-  const owners = entries.map((entry, index) => ({ entry, index })).filter(({ index }) => !astray.has(index));
-  const carcasses = owners.map(({ entry, index }, i): CarcassPart => {
-    const end = owners[i + 1]?.entry.place.start ?? after?.place.start ?? text.length;
-    return { start: entry.place.start, end, origin: 0, text, entry: index };
+  const owners = ownersOf(text, entries);
+  const carcasses = owners.map(({ entry: index, astray }, i): CarcassPart => {
+    const entry = entries[index]!;
+    const next = owners[i + 1];
+    const end = next === undefined ? (after?.place.start ?? text.length) : entries[next.entry]!.place.start;
+    const whole = { tree, index, entry, astray: astray.map((one) => entries[one]!) };
+    return { start: entry.place.start, end, origin: 0, text, whole };
   });
   return {
     head: part(text, 0, text.length),
     carcasses,
     tail: part(text, text.length, text.length),
-    whole: true,
+    whole: tree,
     problems: [],
   };
+}
+
+/** The entries of the carcasses, in a tree of a whole job. */
+function carcassEntries(root: TreeNode | null): readonly MapEntry[] {
+  if (root?.kind !== 'map') return [];
+  const value = root.entries.find((entry) => entry.key === CARCASSES_KEY)?.value;
+  return value?.kind === 'map' ? value.entries : [];
+}
+
+/** The same carcass after an edit inside it: `text` takes the place of the part's own. */
+export function withText(part: CarcassPart, text: string): CarcassPart {
+  const end = part.end + text.length - part.text.length;
+  if (part.whole === null) return { ...part, text, end };
+  const tree = readTree(text, 'self');
+  const entries = carcassEntries(tree.root);
+  const { index } = part.whole;
+  const astray = ownersOf(text, entries).find((owner) => owner.entry === index)?.astray ?? [];
+  const whole = { tree, index, entry: entries[index] ?? null, astray: astray.map((one) => entries[one]!) };
+  return { ...part, text, end, whole };
 }

@@ -2,6 +2,7 @@ import type { YAMLError } from 'yaml';
 import type { Words } from '../words/message.js';
 import type { Repair, Rewrite } from './finding.js';
 import { lineStart, nextLineStart } from './lines.js';
+import { CARCASSES_KEY, KIND_KEY } from './outline.js';
 import type { Part } from './place.js';
 
 /** What is wrong with the layout of a line, where the reader's own error names only what came of it. */
@@ -135,13 +136,38 @@ function tooFarIn(text: string, part: Part, line: Line, below: Line): LayoutFaul
     last = one;
   }
   const more = below.column - line.column;
-  return {
-    start: below.start + below.column,
-    end: below.end,
-    message: `This line is indented further than the line above it, which has a value already. Start it ${more} ${more === 1 ? 'column' : 'columns'} further left, under \`${line.content.split(':')[0]!}\`.`,
-    repairs: [repair('Indent it like the line above', rewrites)],
-    muteTo: last.next,
+  const left = `${more} ${more === 1 ? 'column' : 'columns'} further left`;
+  const place = { start: below.start + below.column, end: below.end, muteTo: last.next };
+  const { key = '', value = '' } = KEY_AND_VALUE.exec(line.content)?.groups ?? {};
+  if (!isUnderCarcasses(text, line)) {
+    const message = `This line is indented further than the line above it, which has a value already. Start it ${left}, under \`${key}\`.`;
+    return { ...place, message, repairs: [repair('Indent it like the line above', rewrites)] };
+  }
+  // The value may be meant as one of the keys below; whoever would move these under the name again would go in a circle.
+  const start = line.start + line.column + key.length;
+  const lower: Rewrite = {
+    part,
+    start,
+    end: line.end,
+    text: `:${/\r?\n/.exec(text)![0]}${' '.repeat(below.column)}${KIND_KEY}: ${value}`,
   };
+  return {
+    ...place,
+    message: `\`${key}\` has the value ‘${value}’ on its line, so that nothing can stand below it. If it is a carcass of that kind, write \`${KIND_KEY}: ${value}\` on a line below the name; if not, start this line ${left}.`,
+    repairs: [
+      ...(/^\p{L}+$/u.test(value)
+        ? [{ ...repair(`Write ${KIND_KEY}: ${value} below ${key}`, [lower]), preferred: false }]
+        : []),
+      { ...repair('Indent it like the line above', rewrites), preferred: false },
+    ],
+  };
+}
+
+/** True for a line in the column where the names of carcasses stand. */
+function isUnderCarcasses(text: string, line: Line): boolean {
+  let above = lineAbove(text, line);
+  while (above !== null && above.column >= line.column) above = lineAbove(text, above);
+  return above?.column === 0 && above.content === `${CARCASSES_KEY}:`;
 }
 
 /** A key that starts further left than those above it, and further right than what holds them. */

@@ -1,7 +1,7 @@
 import { byPlace } from '../findings/by-place.js';
 import { boreCarcass } from '../boring/bores.js';
 import { buildCarcass } from '../carcass/build.js';
-import type { CarcassPart } from '../document/cut.js';
+import { withText, type CarcassPart } from '../document/cut.js';
 import { applyEdits } from '../document/pieces.js';
 import type { Change, Finding } from '../findings/finding.js';
 import type { Depth } from '../findings/registry.js';
@@ -26,7 +26,7 @@ export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop): Car
   const find = (depth: Depth): readonly Finding[] =>
     [...read.findings, ...built.problems, ...rulesSay(read, built, basis, shop, depth, retry)].sort(byPlace);
   const { carcass, boring, operations } = built;
-  const name = read.name?.value ?? nameIn(part.text);
+  const name = read.name?.value ?? (part.whole === null ? nameIn(part.text) : '');
   return new CarcassAnalysis(
     { name, nameAt: read.name, spec: read.spec, carcass, boring, operations },
     find('quick'),
@@ -91,8 +91,7 @@ function tryChanges(
   const edits = carcassEdits(part.text, read.entry, changes);
   if (edits.length === 0) return null;
   const text = applyEdits(part.text, edits);
-  const grown = text.length - part.text.length;
-  const after = readCarcass({ ...part, text, end: part.end + grown }, basis.head, basis.defaults, shop);
+  const after = readCarcass(withText(part, text), basis.head, basis.defaults, shop);
   if (after.spec === null || after.findings.length > read.findings.length) return null;
   return trialOf(after, basis, shop);
 }

@@ -1,8 +1,8 @@
 import type { Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import { roleOf } from '../carcass/roles.js';
-import { readCarcassTree } from '../document/cut.js';
 import { lineEnd, lineStart } from '../document/lines.js';
+import { readCarcassTree } from '../document/parts.js';
 import type { Part, Path, Place } from '../document/place.js';
 import { readTree } from '../document/read.js';
 import type { MapEntry, ScalarNode, TreeNode } from '../document/tree.js';

@@ -1,5 +1,6 @@
-import { readCarcassTree, type JobParts } from '../document/cut.js';
+import type { JobParts } from '../document/cut.js';
 import { editsFor } from '../document/edit.js';
+import { readCarcassTree } from '../document/parts.js';
 import type { TextEdit } from '../document/pieces.js';
 import { readTree } from '../document/read.js';
 import type { Change, Repair } from '../findings/finding.js';

@@ -1,5 +1,5 @@
 import type { CarcassPart } from '../document/cut.js';
-import { readCarcassTree } from '../document/cut.js';
+import { readCarcassTree } from '../document/parts.js';
 import type { Finding } from '../document/finding.js';
 import type { Located, Path, Place } from '../document/place.js';
 import type { MapEntry } from '../document/tree.js';
@@ -11,6 +11,7 @@ import { readBySchema } from '../schema/read.js';
 import { errorAt, preferred, quoted, syntaxFinding } from '../schema/tell.js';
 import type { Infer } from '../schema/schema.js';
 import type { CarcassKind, Shop } from '../shop/model.js';
+import { astrayKeys } from './astray.js';
 import { hasFigures } from './figures.js';
 import type { Defaults } from './head.js';
 import type {
@@ -46,9 +47,11 @@ type ShelvesInput = NonNullable<Input['fixed-shelves']>;
  * path under which the carcass itself would write it. So `path` always counts from the root of `place.part`. Never throws.
  */
 export function readCarcass(part: CarcassPart, head: JobHead, defaults: Defaults, shop: Shop): ReadCarcass {
-  const { entry, problems } = readCarcassTree(part);
+  const { entry, problems: broken, astray } = readCarcassTree(part);
+  const layout = entry === null || broken.length > 0 ? null : astrayKeys(part.text, entry, astray);
+  const problems = layout === null ? broken : [layout.problem];
   const findings: Finding[] = problems.map(syntaxFinding);
-  if (entry === null) return { spec: null, findings, name: null, entry };
+  if (entry === null || layout?.isNameless === true) return { spec: null, findings, name: null, entry };
   const name: Located<string> = { value: entry.key, place: entry.keyPlace, path: [], written: true };
   const read = readBySchema(carcassSchema, entry.value, {
     unit: head.unit,

@@ -1,6 +1,7 @@
 import type { JobParts } from '../document/cut.js';
-import { CARCASSES_KEY, readHeadTrees } from '../document/cut.js';
 import type { Finding } from '../document/finding.js';
+import { CARCASSES_KEY } from '../document/outline.js';
+import { readHeadTrees } from '../document/parts.js';
 import type { Located, Part, Place } from '../document/place.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { Unit } from '../length/units.js';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cutJob, readCarcassTree, readHeadTrees } from '../../../shared-core/document/cut.js';
+import { cutJob } from '../../../shared-core/document/cut.js';
+import { readCarcassTree, readHeadTrees } from '../../../shared-core/document/parts.js';
 import { readTree } from '../../../shared-core/document/read.js';
 import { job, writeJob } from '../job/job-texts.js';
 import { readAll, values } from '../job/read-all.js';
@@ -23,7 +24,7 @@ title: after
 
 test('head, carcasses and tail are the text', () => {
   const { head, carcasses, tail, whole } = cutJob(TWO);
-  expect(whole).toBe(false);
+  expect(whole).toBeNull();
   expect(head.text + carcasses.map(({ text }) => text).join('') + tail.text).toBe(TWO);
   expect(head.text.endsWith('# the first\n')).toBe(true);
   expect(carcasses.map(({ text }) => text.split('\n')[0])).toEqual([
@@ -53,7 +54,7 @@ describe('layouts that are cut', () => {
     ['none yet, and a tail', 'carcasses:\n# soon\nunit: mm\n', 0],
   ])('%s', (_, text, many) => {
     const { head, carcasses, tail, whole } = cutJob(text);
-    expect(whole).toBe(false);
+    expect(whole).toBeNull();
     expect(carcasses).toHaveLength(many);
     expect(head.text + carcasses.map((part) => part.text).join('') + tail.text).toBe(text);
   });
@@ -75,7 +76,7 @@ describe('layouts that are left whole', () => {
     ['another file', 'Dear customer,\nthank you.', 0],
   ])('%s', (_, text, many) => {
     const { head, carcasses, whole } = cutJob(text);
-    expect(whole).toBe(true);
+    expect(whole).not.toBeNull();
     expect(head.text).toBe(text);
     expect(carcasses).toHaveLength(many);
     for (const part of carcasses) expect([part.origin, part.text]).toEqual([0, text]);
@@ -88,7 +89,7 @@ test('a cut job reads as the same job left whole', () => {
       const text = writeJob(some, 'mm', flow);
       const tied = text.replace('unit: mm', 'unit: &unit mm');
       const [cut, whole] = [readAll(text), readAll(tied)];
-      expect([cut.parts.whole, whole.parts.whole]).toEqual([false, true]);
+      expect([cut.parts.whole, whole.parts.whole === null]).toEqual([null, false]);
       expect(values(cut.carcasses.map(({ spec }) => spec))).toEqual(values(whole.carcasses.map(({ spec }) => spec)));
       const shift = tied.length - text.length;
       const places = (read: typeof cut) =>

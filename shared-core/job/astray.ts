@@ -1,0 +1,126 @@
+import { isOnLine } from '../document/cut.js';
+import type { Rewrite } from '../document/finding.js';
+import { columnOf, lineStart, nextLineStart } from '../document/lines.js';
+import type { MapEntry, TextProblem } from '../document/tree.js';
+import { nearestName } from '../schema/nearest.js';
+import { quoted } from '../schema/tell.js';
+import { carcassSchema } from './schema.js';
+
+const KEYS = Object.keys(carcassSchema.fields);
+const KINDS = Object.keys(carcassSchema.fields.kind.schema.options);
+
+/** What comes of keys in the column where the names of carcasses stand. */
+export interface Astray {
+  /** True where the first of them stands in the place of a name that was forgotten: the carcass has none. */
+  readonly isNameless: boolean;
+  readonly problem: TextProblem;
+}
+
+/**
+ * What is wrong where keys of a carcass stand in the column of its name, or where its name was forgotten, so that YAML takes
+ * them for carcasses; null where nothing is. Lines are never to be indented under a name that has a value on its line: YAML
+ * cannot read them there, and the next repair would take it back.
+ */
+export function astrayKeys(text: string, owner: MapEntry, astray: readonly MapEntry[]): Astray | null {
+  const isNameless = isOnLine(text, owner) && isKey(owner);
+  if (!isNameless && astray.length === 0) return null;
+  const tell = isNameless ? noNameAbove : isOnLine(text, owner) ? besideValue : notIndented;
+  return { isNameless, problem: tell(text, owner, astray) };
+}
+
+/** A key of a carcass with its value; one that is misspelt a little may as well be a name, where a kind stands behind it. */
+function isKey({ key, value }: MapEntry): boolean {
+  if (KEYS.includes(key)) return true;
+  return nearestName(key, KEYS) !== null && !(value?.kind === 'scalar' && KINDS.includes(value.text));
+}
+
+function notIndented(text: string, owner: MapEntry, astray: readonly MapEntry[]): TextProblem {
+  const first = astray[0]!;
+  const place = first.place;
+  const { value } = owner;
+  if (value !== null && (value.kind !== 'map' || value.flow || value.alias !== undefined)) {
+    const message = `\`${first.key}\` starts in the column of \`${owner.key}\`, where the names of carcasses stand. Write it inside \`${owner.key}\`.`;
+    return { message, place };
+  }
+  const own = value?.entries[0];
+  const by = own === undefined ? 2 : columnOf(text, own.keyPlace.start) - columnOf(text, owner.keyPlace.start);
+  const lines = linesOf(text, astray);
+  const more = `${by === 2 ? 'two' : by} more`;
+  const [those, them] =
+    lines.length === 1
+      ? [`This line from \`${first.key}\` on belongs to \`${owner.key}\` but starts`, 'it']
+      : [`These ${lines.length} lines from \`${first.key}\` on belong to \`${owner.key}\` but start`, 'them'];
+  const rewrites = indented(lines, by);
+  return {
+    message: `${those} in its column: indent ${them} by ${more}.`,
+    place,
+    repairs: by > 0 ? [{ title: `Indent ${them} by ${more}`, changes: [], rewrites, preferred: true }] : [],
+  };
+}
+
+/** `kind: base` in the place of a name. */
+function noNameAbove(text: string, first: MapEntry, astray: readonly MapEntry[]): TextProblem {
+  const name = freeName(text);
+  const [start = 0, ...more] = linesOf(text, [first, ...astray]);
+  const indent = ' '.repeat(columnOf(text, first.keyPlace.start));
+  const above: Rewrite = { part: 'self', start, end: start, text: `${indent}${name}:${lineFeedOf(text)}  ` };
+  return {
+    message: `\`${first.key}\` stands where the name of a carcass belongs. Write a name with a colon, such as \`${name}:\`, on a line above it, and indent the keys of the carcass by two.`,
+    place: first.place,
+    repairs: [{ title: `Name it ${name}`, changes: [], rewrites: [above, ...indented(more, 2)], preferred: false }],
+  };
+}
+
+/** `sink: base` with more keys in the same column. */
+function besideValue(text: string, owner: MapEntry, astray: readonly MapEntry[]): TextProblem {
+  const { key, keyPlace, value } = owner;
+  const written = value?.kind === 'scalar' ? value.text : '';
+  const lines = linesOf(text, astray);
+  const indent = ' '.repeat(columnOf(text, keyPlace.start) + 2);
+  const isKind = KINDS.includes(written) && !astray.some((one) => one.key === 'kind');
+  const end = value === null ? keyPlace.end : (value.alias ?? value.place).end;
+  const instead = isKind ? `:${lineFeedOf(text)}${indent}kind: ${written}` : ':';
+  const below: Rewrite = { part: 'self', start: keyPlace.end, end, text: instead };
+  const rewrites = [below, ...indented(lines, 2)];
+  const [its, them] = lines.length === 1 ? ['its key', 'that line'] : ['its keys', `those ${lines.length} lines`];
+  const what = `\`${key}\` has the value ${quoted(written)} on its line and ${its} in its own column.`;
+  return isKind
+    ? {
+        message: `${what} Write \`kind: ${written}\` on a line below the name, and indent it and ${them} by two.`,
+        place: owner.place,
+        repairs: [{ title: `Write kind: ${written} below ${key}`, changes: [], rewrites, preferred: true }],
+      }
+    : {
+        message: `${what} Take the value out, and indent ${them} by two.`,
+        place: owner.place,
+        repairs: [{ title: `Take ${written} out and indent ${them}`, changes: [], rewrites, preferred: false }],
+      };
+}
+
+/** Where the lines that entries take up begin, blank ones left out. */
+function linesOf(text: string, entries: readonly MapEntry[]): readonly number[] {
+  const lines: number[] = [];
+  const last = Math.max(entries[0]!.place.end, entries.at(-1)!.place.end);
+  for (let at = lineStart(text, entries[0]!.keyPlace.start); at < last;) {
+    const next = nextLineStart(text, at);
+    if (text.slice(at, next).trim() !== '') lines.push(at);
+    at = next;
+  }
+  return lines;
+}
+
+function indented(lines: readonly number[], by: number): readonly Rewrite[] {
+  return lines.map((at) => ({ part: 'self', start: at, end: at, text: ' '.repeat(Math.max(0, by)) }));
+}
+
+/** A name that no carcass has yet. */
+function freeName(text: string): string {
+  const taken = new Set(text.match(/carcass-\d+/g));
+  let number = 1;
+  while (taken.has(`carcass-${number}`)) number += 1;
+  return `carcass-${number}`;
+}
+
+function lineFeedOf(text: string): string {
+  return /\r?\n/.exec(text)?.[0] ?? '\n';
+}
