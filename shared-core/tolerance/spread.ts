@@ -152,7 +152,7 @@ export function spread<Values extends object>(
     up: model.at(variable, 'up'),
     down: model.at(variable, 'down'),
   }));
-  const figure = <Name extends keyof Values>(name: Name): Figure =>
+  const figure = (name: keyof Values): Figure =>
     figureOf(
       gauges[name],
       model.asDrawn[name],

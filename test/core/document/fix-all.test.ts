@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { applyEdits } from '../../../shared-core/document/pieces.js';
 import { Engine } from '../../../shared-core/engine.js';
 import { batchEdits, preferredRepairs, repairEdits } from '../../../shared-core/engine/repairs.js';
+import { inWords } from '../../in-words.js';
 
 const analyse = (text: string) =>
   new Engine({ readShop: () => ({ ok: false, message: 'There is no such file.' }) }).analyse('file:///x', text);
@@ -18,7 +19,7 @@ function errors(text: string): readonly string[] {
   const found = analysis.findings().filter(({ finding }) => finding.severity === 'error');
   return found.map(({ finding: { message, place }, carcass }) => {
     const { start, end } = analysis.locate(place, carcass);
-    return `${JSON.stringify(text.slice(start, end))} ${message}`;
+    return `${JSON.stringify(text.slice(start, end))} ${inWords(message)}`;
   });
 }
 
@@ -29,7 +30,7 @@ function offers(text: string): readonly (readonly [string, string])[] {
   expect(more).toEqual([]);
   return one!.finding.repairs.map((repair) => {
     const edits = repairEdits(analysis, { carcass: one!.carcass, repair })!.job;
-    return [`${repair.preferred ? '* ' : ''}${repair.title}`, applyEdits(text, edits)];
+    return [`${repair.preferred ? '* ' : ''}${inWords(repair.title)}`, applyEdits(text, edits)];
   });
 }
 
