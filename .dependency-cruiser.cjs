@@ -4,6 +4,7 @@ const CORE_ORDER = [
   ['words', 'shared-core/words/'],
   ['document', 'shared-core/document/'],
   ['schema', 'shared-core/schema/'],
+  ['fittings', 'shared-core/fittings/'],
   ['shop', 'shared-core/shop/'],
   ['job', 'shared-core/job/'],
   ['carcass', 'shared-core/carcass/'],

@@ -1,7 +1,9 @@
 import type { CompletionItem, CompletionList, MarkupContent, Position, TextEdit } from 'vscode-languageserver';
 import { CompletionItemKind, InsertTextFormat, InsertTextMode, MarkupKind } from 'vscode-languageserver';
 import { gridOfSides } from '../../shared-core/boring/rows.js';
+import type { Path } from '../../shared-core/document/place.js';
 import type { JobAnalysis } from '../../shared-core/engine.js';
+import { companionKindAt } from '../../shared-core/fittings/read.js';
 import { panelKeys } from '../../shared-core/job/carcass.js';
 import { scalarText } from '../../shared-core/document/scalar-text.js';
 import { jobSchema } from '../../shared-core/job/schema.js';
@@ -223,15 +225,16 @@ function specAt(analysis: JobAnalysis, offset: number) {
   return analysis.carcasses[index]?.spec ?? analysis.drawable(index)?.carcass.spec ?? null;
 }
 
-/** Of the names of machines those of the kind that the key is for, and of the guides of cams the dowels. */
-function isRightKind(shop: Shop, name: string, of: NameOf, key: string | number | undefined): boolean {
+/** Of the names of machines and fittings those of the kind that the key is for. */
+function isRightKind(shop: Shop, name: string, of: NameOf, path: Path): boolean {
+  const key = path.at(-1);
   if (of === 'machine' && typeof key === 'string' && Object.hasOwn(KIND_FOR_USE, key))
     return (
       (shop.machines.get(name)?.kind ?? shop.unread?.machines.get(name)) ===
       KIND_FOR_USE[key as keyof typeof KIND_FOR_USE]
     );
-  if (of !== 'fitting' || key !== 'guide') return true;
-  return (shop.fittings.get(name)?.kind ?? shop.unread?.fittings.get(name)) === 'dowel';
+  const wanted = of === 'fitting' ? companionKindAt(path) : null;
+  return wanted === null || (shop.fittings.get(name)?.kind ?? shop.unread?.fittings.get(name)) === wanted;
 }
 
 function nameOffers({ of }: NameSchema, { file, files, context, offset, shop, unit }: Asked): readonly Offer[] {
@@ -245,7 +248,7 @@ function nameOffers({ of }: NameSchema, { file, files, context, offset, shop, un
       .map((name) => ({ label: `${folder}${name}`, kind: CompletionItemKind.File }));
   }
   const known = namesOf(shop, of, unit)
-    .filter(({ name }) => isRightKind(shop, name, of, context.path.at(-1)))
+    .filter(({ name }) => isRightKind(shop, name, of, context.path))
     .map(({ name, line }) => ({ label: name, kind: CompletionItemKind.Value, detail: line }));
   return of === 'band'
     ? [...known, { label: 'none', kind: CompletionItemKind.Value, detail: 'the edge stays bare' }]

@@ -1,5 +1,6 @@
 import { listed } from '../../shared-core/findings/words.js';
 import { isFace } from '../../shared-core/boring/surface.js';
+import { isRow } from '../../shared-core/fittings/purposes.js';
 import type { InlayHint, Range } from 'vscode-languageserver';
 import type { Bore } from '../../shared-core/boring/model.js';
 import type { Panel } from '../../shared-core/carcass/model.js';
@@ -75,8 +76,7 @@ function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hi
     const joints = jointsOf(carcass, panelsOf(box.panels, keys));
     return stopsBoring(({ group, face }) => joints.has(group) && isFace(face));
   };
-  const rowsOf = (keys: readonly string[]): Words =>
-    stopsBoring(({ panel, purpose }) => purpose === 'row' && keys.includes(panel));
+  const rowsOf = (keys: readonly string[]): Words => stopsBoring((bore) => isRow(bore) && keys.includes(bore.panel));
 
   const sides = box.panels.filter(setsGrid).map(({ key }) => key);
   const written = [spec.rowOffset, spec.rows].find(

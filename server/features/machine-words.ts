@@ -1,3 +1,4 @@
+import { isRow } from '../../shared-core/fittings/purposes.js';
 import type { Row } from '../../shared-core/boring/model.js';
 import type { Carcass, Panel } from '../../shared-core/carcass/model.js';
 import type { Path } from '../../shared-core/document/place.js';
@@ -144,7 +145,7 @@ export function isAboutRows(path: Path): boolean {
 export function boresAt(carcass: CarcassAnalysis, path: Path, panels: readonly Panel[]): ReadonlySet<string> {
   const keys = new Set(panels.map(({ key }) => key));
   const all = carcass.boring?.bores ?? [];
-  if (isAboutRows(path)) return idsOf(all.filter((bore) => keys.has(bore.panel) && bore.purpose === 'row'));
+  if (isAboutRows(path)) return idsOf(all.filter((bore) => keys.has(bore.panel) && isRow(bore)));
   if (path[0] === 'panels') return idsOf(all.filter((bore) => keys.has(bore.panel)));
   const joints = jointsOf(carcass, panels);
   return idsOf(all.filter((bore) => joints.has(bore.group)));

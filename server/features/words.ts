@@ -1,7 +1,8 @@
+import { kindOf } from '../../shared-core/fittings/kinds.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
 import { showLength } from '../../shared-core/length/show.js';
 import type { NameOf, Schema } from '../../shared-core/schema/schema.js';
-import type { Band, Board, Fitting, Machine, Shop } from '../../shared-core/shop/model.js';
+import type { Band, Board, Machine, Shop } from '../../shared-core/shop/model.js';
 
 // The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's unit.
 
@@ -27,7 +28,10 @@ export function namesOf(
       ];
     case 'fitting':
       return [
-        ...[...fittings.values()].map((fitting) => ({ name: fitting.name, line: fittingLine(fitting, unit) })),
+        ...[...fittings.values()].map((fitting) => ({
+          name: fitting.name,
+          line: kindOf(fitting).described(fitting, (length) => showLength(length, unit)),
+        })),
         ...faulty(unread?.fittings.keys()),
       ];
     case 'machine':
@@ -55,18 +59,6 @@ function boardLine(board: Board, unit: Unit): string {
 function bandLine(band: Band, unit: Unit): string {
   const height = band.height === null ? '' : `, ${showLength(band.height, unit)} wide as bought`;
   return `band, ${showLength(band.thickness, unit)} thick${height}`;
-}
-
-function fittingLine(fitting: Fitting, unit: Unit): string {
-  const show = (length: Micrometres): string => showLength(length, unit);
-  switch (fitting.kind) {
-    case 'dowel':
-      return `dowel, Ø ${show(fitting.diameter)}, ${show(fitting.length)} long, ${show(fitting.inFace)} in the face`;
-    case 'screw':
-      return `connector screw, ${show(fitting.length)} long, clearance Ø ${show(fitting.clearance)}, pilot Ø ${show(fitting.pilot)}`;
-    case 'cam':
-      return `cam fitting, Ø ${show(fitting.camDiameter)}, ${show(fitting.distance)} from the end${fitting.guide === null ? '' : `, guide ${fitting.guide}`}`;
-  }
 }
 
 function machineLine(machine: Machine, unit: Unit): string {

@@ -1,7 +1,6 @@
 import type { Carcass, Groove, Panel } from '../carcass/model.js';
 import type { Micrometres } from '../length/units.js';
 import { cylinderOf, type Cylinder } from './axis.js';
-import { housingId } from './construction.js';
 import type { Bore, BoreMap } from './model.js';
 import { betweenCylinderAndBlock, betweenCylinders, isNearerThan, wallBetween, type Block } from './separation.js';
 
@@ -74,7 +73,7 @@ function betweenBores(panel: Panel, solids: readonly Solid[], leastWall: Microme
     near = near.filter((other) => other.to + leastWall >= solid.from);
     for (const other of near) {
       const beside = Math.abs(solid.bore.u - other.bore.u) - (solid.bore.diameter + other.bore.diameter) / 2;
-      if (beside > leastWall || ofOneCam(solid.bore, other.bore)) continue;
+      if (beside > leastWall || meetByDesign(solid.bore, other.bore)) continue;
       const separation = betweenCylinders(solid.cylinder, other.cylinder);
       if (!isNearerThan(separation, leastWall)) continue;
       const [first, second] = rank.get(solid)! < rank.get(other)! ? [solid, other] : [other, solid];
@@ -104,6 +103,6 @@ function blockOf({ length, thickness }: Panel, { from, to, depth, along }: Groov
   return { u: { from, to }, v: along ?? { from: 0, to: length }, t: { from: thickness - depth, to: thickness } };
 }
 
-function ofOneCam(a: Bore, b: Bore): boolean {
-  return a.id === housingId(b.id) || b.id === housingId(a.id);
+function meetByDesign(a: Bore, b: Bore): boolean {
+  return a.meets === b.id || b.meets === a.id;
 }

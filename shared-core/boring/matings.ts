@@ -3,15 +3,16 @@ import type { Carcass, Joint, Panel, Point3 } from '../carcass/model.js';
 import { alongAxis } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import { boreAxis, mouths } from './axis.js';
-import type { Bore, BoreMap, BorePurpose } from './model.js';
+import { purposeOf, reaches, type BorePurpose } from '../fittings/purposes.js';
+import type { Bore, BoreMap } from './model.js';
 
 /** What is wrong with two bores that do stand on one axis. */
 export type MateFault =
-  /** A dowel's bore against a screw's, or the like. */
+  /** A bore of one kind against one of another. */
   | { readonly kind: 'purpose'; readonly face: BorePurpose; readonly end: BorePurpose }
   /** Two sizes of one kind of fitting. */
   | { readonly kind: 'fitting'; readonly face: string | null; readonly end: string | null }
-  /** The two bores of a dowel differ in width. */
+  /** Two bores that need only be equally wide are not. */
   | { readonly kind: 'diameter'; readonly face: Micrometres; readonly end: Micrometres };
 
 /** A bore in the face and one in the end that open into each other. */
@@ -37,9 +38,6 @@ export interface Mating {
   readonly unmatchedInEnd: readonly Unmatched[];
 }
 
-/** What reaches from one panel into the other; rows do not, nor do the bores for cams beside their bolts. */
-const REACHING: ReadonlySet<BorePurpose> = new Set(['dowel', 'clearance', 'pilot', 'cam-bolt', 'cam-stud']);
-
 /** A bore with where it opens in the carcass. */
 interface Opening {
   readonly bore: Bore;
@@ -53,7 +51,7 @@ interface Opening {
  */
 export function matings(carcass: Carcass, boreMap: BoreMap): readonly Mating[] {
   const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
-  const reaching = boreMap.bores.filter((bore) => REACHING.has(bore.purpose));
+  const reaching = boreMap.bores.filter(reaches);
   const inFaces = new Map<string, Opening[]>();
   const ends: Opening[] = [];
   for (const bore of reaching) {
@@ -107,15 +105,10 @@ function mate(face: Bore, end: Bore): Mate {
   return { face, end, depthSum: face.depth + end.depth, faults: faultsOf(face, end) };
 }
 
-const PARTNER: Partial<Record<BorePurpose, BorePurpose>> = {
-  dowel: 'dowel',
-  clearance: 'pilot',
-  'cam-stud': 'cam-bolt',
-};
-
 function faultsOf(face: Bore, end: Bore): readonly MateFault[] {
-  if (PARTNER[face.purpose] !== end.purpose) return [{ kind: 'purpose', face: face.purpose, end: end.purpose }];
-  if (face.purpose !== 'dowel')
+  const wanted = purposeOf(face).mate;
+  if (wanted?.purpose !== end.purpose) return [{ kind: 'purpose', face: face.purpose, end: end.purpose }];
+  if (wanted.alike === 'fitting')
     return face.fitting === end.fitting ? [] : [{ kind: 'fitting', face: face.fitting, end: end.fitting }];
   return face.diameter === end.diameter ? [] : [{ kind: 'diameter', face: face.diameter, end: end.diameter }];
 }

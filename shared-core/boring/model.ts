@@ -1,9 +1,8 @@
 import type { Located, Path, Place } from '../document/place.js';
+import type { BorePurpose } from '../fittings/purposes.js';
 import type { Micrometres } from '../length/units.js';
 
 export type Surface = 'inside' | 'outside' | 'reference-end' | 'far-end';
-
-export type BorePurpose = 'dowel' | 'clearance' | 'pilot' | 'cam' | 'cam-bolt' | 'cam-stud' | 'row' | 'cup';
 
 /**
  * A bore in one panel. On a face (inside, outside): `u` from the front edge, `v` from the reference end. On an end: `u` from
@@ -25,6 +24,8 @@ export interface Bore {
   readonly group: string;
   /** Name of the fitting it is bored for; null for rows. */
   readonly fitting: string | null;
+  /** Id of the main bore of the same fitting that it meets by design, as the bore for a cam meets that of its bolt. */
+  readonly meets?: string;
   readonly place: Place;
 }
 

@@ -60,7 +60,7 @@ export function rowBores(row: Row): readonly Bore[] {
     diameter: row.diameter,
     depth: row.depth,
     through: row.through,
-    purpose: 'row' as const,
+    purpose: 'row',
     group: row.id,
     fitting: null,
     place: row.place,

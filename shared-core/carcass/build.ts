@@ -1,3 +1,4 @@
+import { SORTS_OF_FITTING } from '../fittings/kinds.js';
 import type { CarcassSpec } from '../job/model.js';
 import type { Unit } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
@@ -23,10 +24,7 @@ export function buildCarcass(
   const problems = new Problems(unit);
   if (shop.boards.size === 0) problems.add(spec.board, 'The shop has no boards. Add one to the shop file.');
   if (shop.fittings.size === 0)
-    problems.add(
-      spec.joint,
-      'The shop has nothing to join panels with. Add a dowel, connector screw or cam fitting to the shop file.',
-    );
+    problems.add(spec.joint, `The shop has nothing to join panels with. Add a ${SORTS_OF_FITTING} to the shop file.`);
   if (problems.found.length > 0) return { carcass: null, problems: problems.found };
 
   const box = measureBox(spec, shop, problems);

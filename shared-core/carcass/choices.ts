@@ -2,7 +2,8 @@ import type { CarcassSpec, EdgeName, PanelChoice } from '../job/model.js';
 import type { Located } from '../document/place.js';
 import { wholeOf } from '../job/panel-key.js';
 import { NO_BAND } from '../shop/habits.js';
-import type { Band, Board, Fitting, Shop } from '../shop/model.js';
+import type { Fitting } from '../fittings/kinds.js';
+import type { Band, Board, Shop } from '../shop/model.js';
 
 /** 'shelf-1-bay-2' chooses under its own key, and else under 'shelf-1'. */
 function choicesFor(spec: CarcassSpec, key: string): readonly PanelChoice[] {

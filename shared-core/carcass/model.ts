@@ -1,7 +1,8 @@
 import type { Path, Place } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import type { BackHow, EdgeName } from '../job/model.js';
-import type { Band, Board, Fitting, Hand } from '../shop/model.js';
+import type { Fitting } from '../fittings/kinds.js';
+import type { Band, Board, Hand } from '../shop/model.js';
 import type { PanelRole } from './roles.js';
 
 export type { PanelRole } from './roles.js';

@@ -3,7 +3,8 @@ import { isFace } from '../boring/surface.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { showLength } from '../length/show.js';
 import type { Micrometres, Unit } from '../length/units.js';
-import { PURPOSES, endWord, sentence, surfaceWord } from './words.js';
+import { purposeOf } from '../fittings/purposes.js';
+import { endWord, sentence, surfaceWord } from './words.js';
 
 /** Everything about one bore in words, with units: for a reader who points at it or hears it. */
 export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore, unit: Unit): string {
@@ -28,6 +29,6 @@ export function useOf(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bor
   const row = boring.rows.find(({ id }) => id === bore.group);
   if (row !== undefined) return `${row.line} row`;
   const joint = carcass.joints.find(({ id }) => id === bore.group);
-  if (joint === undefined) return PURPOSES[bore.purpose];
-  return `${PURPOSES[bore.purpose]} to ${joint.facePanel === panel.key ? joint.endPanel : joint.facePanel}`;
+  if (joint === undefined) return purposeOf(bore).use;
+  return `${purposeOf(bore).use} to ${joint.facePanel === panel.key ? joint.endPanel : joint.facePanel}`;
 }

@@ -1,20 +1,8 @@
 import { isFace } from '../boring/surface.js';
-import type { BorePurpose, Surface } from '../boring/model.js';
+import type { Surface } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
 import { isUpright, roleOf, ROLES } from '../carcass/roles.js';
 import type { EdgeName } from '../job/model.js';
-
-/** What a bore is for, in the hole table. */
-export const PURPOSES: Readonly<Record<BorePurpose, string>> = {
-  dowel: 'dowel',
-  clearance: 'screw clearance',
-  pilot: 'screw pilot',
-  cam: 'cam',
-  'cam-bolt': 'cam bolt',
-  'cam-stud': 'cam stud',
-  row: 'row',
-  cup: 'hinge cup',
-};
 
 /** 'bottom end' of a side, 'left end' of a horizontal. */
 export function endWord(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): string {

@@ -1,12 +1,13 @@
-import { FITTING_WORDS, KIND_WORDS } from '../shop/habits.js';
-import type { Fitting, MachineKind } from '../shop/model.js';
+import { kindOf, type FittingKind } from '../fittings/kinds.js';
+import { KIND_WORDS } from '../shop/habits.js';
+import type { MachineKind } from '../shop/model.js';
 import { counted, listed, quoted } from '../words/english.js';
 import { messages, type Words } from '../words/message.js';
 
 /** Something of a shop file that could not be read. */
 export type UnreadName =
   | { readonly sort: 'board' | 'band'; readonly name: string }
-  | { readonly sort: 'fitting'; readonly kind: Fitting['kind']; readonly name: string }
+  | { readonly sort: 'fitting'; readonly kind: FittingKind; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: MachineKind; readonly name: string };
 
 interface BrokenShop {
@@ -45,7 +46,7 @@ function named(unread: UnreadName): string {
     case 'band':
       return `the ${unread.sort} ${quoted(unread.name)}`;
     case 'fitting':
-      return `the ${FITTING_WORDS[unread.kind]} ${quoted(unread.name)}`;
+      return `the ${kindOf(unread).item.noun} ${quoted(unread.name)}`;
     case 'machine':
       return `the ${KIND_WORDS[unread.kind]} ${quoted(unread.name)}`;
   }

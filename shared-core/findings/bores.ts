@@ -1,24 +1,14 @@
-import type { Bore, BorePurpose } from '../boring/model.js';
+import type { Bore } from '../boring/model.js';
 import { chosen } from '../carcass/choices.js';
 import { endNamed } from '../carcass/roles.js';
 import type { Located } from '../document/place.js';
+import { isRow, purposeOf, PURPOSES, type BorePurpose } from '../fittings/purposes.js';
 import type { Micrometres } from '../length/units.js';
 import { listed } from '../words/english.js';
 import type { SideName } from '../words/names.js';
 import type { Show } from '../words/show.js';
 import { distinct, onFace, panelOf } from './lookups.js';
 import type { CarcassContext } from './rule.js';
-
-const NOUNS: Readonly<Record<BorePurpose, readonly [string, string]>> = {
-  dowel: ['dowel bore', 'dowel bores'],
-  clearance: ['clearance hole', 'clearance holes'],
-  pilot: ['pilot hole', 'pilot holes'],
-  cam: ['cam bore', 'cam bores'],
-  'cam-bolt': ['bolt bore', 'bolt bores'],
-  'cam-stud': ['stud bore', 'stud bores'],
-  row: ['row hole', 'row holes'],
-  cup: ['cup bore', 'cup bores'],
-};
 
 /** Bores of one purpose, for a message. */
 export interface BoresTold {
@@ -38,7 +28,7 @@ export function boresTold(bores: readonly Bore[]): BoresTold {
 
 /** 'The dowel bore in bottom', 'The 4 dowel bores in bottom and top'. */
 export function theBores({ purpose, count, panels }: BoresTold): string {
-  const [one, several] = NOUNS[purpose];
+  const [one, several] = PURPOSES[purpose].nouns;
   return `The ${count === 1 ? one : `${count} ${several}`} in ${listed(panels)}`;
 }
 
@@ -57,7 +47,7 @@ export interface BoreTold {
 }
 
 export function boreTold(context: CarcassContext, bore: Bore): BoreTold {
-  const row = bore.purpose === 'row' ? context.boring.rows.find(({ id }) => id === bore.group) : undefined;
+  const row = isRow(bore) ? context.boring.rows.find(({ id }) => id === bore.group) : undefined;
   const joint = context.carcass.joints.find(({ id }) => id === bore.group);
   const panel = panelOf(context, bore.panel);
   return {
@@ -74,7 +64,7 @@ export function boreTold(context: CarcassContext, bore: Bore): BoreTold {
 /** 'hole 3 of the front row', 'the dowel bore for bottom' */
 export function theBore({ purpose, hole, line, mate }: BoreTold): string {
   if (hole !== null) return `hole ${hole} of the ${line} row`;
-  return `the ${NOUNS[purpose][0]}${mate === null ? '' : ` for ${mate}`}`;
+  return `the ${PURPOSES[purpose].nouns[0]}${mate === null ? '' : ` for ${mate}`}`;
 }
 
 /** '37 mm from the front edge and 328 mm from the bottom end' */
@@ -82,8 +72,8 @@ export function boreAt({ fromFront, across, from }: BoreTold, show: Show): strin
   return `${show.length(fromFront)} from the front edge and ${show.length(across)} from the ${from}`;
 }
 
-/** The panel's own choice that sets the depth of a bore for a joint, where it has one; the bore of a cam is its fitting's. */
+/** The panel's own choice that sets the depth of a bore for a joint, where it has one; all others are their fitting's or the shop's. */
 export function depthOf(context: CarcassContext, bore: Bore): Located<Micrometres> | undefined {
-  if (bore.purpose === 'row' || bore.purpose === 'cam') return undefined;
+  if (!purposeOf(bore).depthChosen) return undefined;
   return chosen(context.spec, bore.panel, onFace(bore) ? 'faceDepth' : 'endDepth');
 }

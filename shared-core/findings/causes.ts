@@ -1,6 +1,7 @@
 import type { Bore } from '../boring/model.js';
 import { chosen } from '../carcass/choices.js';
 import type { Located } from '../document/place.js';
+import { isRow } from '../fittings/purposes.js';
 import { messages, type Message } from '../words/message.js';
 import { ownText, remove } from './changes.js';
 import type { Repair } from './finding.js';
@@ -43,17 +44,16 @@ function removal({ what, panel }: Cause): Message {
 /** The written values that put a bore where it is along `axis` ('u' or 'v' of its panel); the nearest cause first. */
 export function causesOf(context: CarcassContext, bore: Bore, axis: 'u' | 'v'): readonly Cause[] {
   const { spec } = context;
-  const causes: readonly (Cause | null)[] =
-    bore.purpose === 'row'
-      ? axis === 'v'
-        ? [{ value: offsetOf(context, bore.panel), what: 'row-offset' }]
-        : [
-            bore.group.endsWith('row-rear') && spec.rearRow !== null ? { value: spec.rearRow, what: 'rear-row' } : null,
-            { value: spec.rowSetback, what: 'row-setback' },
-          ]
-      : axis === 'u' || !onFace(bore)
-        ? [optional(chosen(spec, bore.panel, 'dowels'), bore.panel), optional(spec.dowels)]
-        : [];
+  const causes: readonly (Cause | null)[] = isRow(bore)
+    ? axis === 'v'
+      ? [{ value: offsetOf(context, bore.panel), what: 'row-offset' }]
+      : [
+          bore.group.endsWith('row-rear') && spec.rearRow !== null ? { value: spec.rearRow, what: 'rear-row' } : null,
+          { value: spec.rowSetback, what: 'row-setback' },
+        ]
+    : axis === 'u' || !onFace(bore)
+      ? [optional(chosen(spec, bore.panel, 'dowels'), bore.panel), optional(spec.dowels)]
+      : [];
   return causes.filter((cause) => cause !== null).filter((cause) => cause.value.written);
 }
 

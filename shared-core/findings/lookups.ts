@@ -102,5 +102,4 @@ export function onPitch(distance: Micrometres, pitch: Micrometres): boolean {
   return rest <= 1 || rest === pitch - 1;
 }
 
-export const isRow = (bore: Bore): boolean => bore.purpose === 'row';
 export const onFace = (bore: Bore): boolean => isFace(bore.face);

@@ -1,3 +1,4 @@
+import { companionsOf } from '../fittings/read.js';
 import { NO_BAND } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
 import type { CarcassSpec } from './model.js';
@@ -14,9 +15,9 @@ export function hasFigures(spec: CarcassSpec, shop: Shop): boolean {
   const backs = spec.back.how.value === 'none' ? [] : [spec.back.board.value];
   const bands = [spec.band, ...panels.flatMap((panel) => Object.values(panel.bands))].map(({ value }) => value);
   const fittings = [spec.joint, ...panels.map(({ joint }) => joint)].map((one) => one?.value ?? spec.joint.value);
-  const guides = fittings.flatMap((name) => {
+  const companions = fittings.flatMap((name) => {
     const fitting = shop.fittings.get(name);
-    return fitting?.kind === 'cam' && fitting.guide !== null ? [fitting.guide] : [];
+    return fitting === undefined ? [] : companionsOf(fitting);
   });
   const have =
     (known: ReadonlyMap<string, unknown>, waiting: { has(name: string): boolean } | undefined, usual: string) =>
@@ -28,6 +29,6 @@ export function hasFigures(spec: CarcassSpec, shop: Shop): boolean {
     boards.every(have(shop.boards, unread?.boards, habits.board)) &&
     backs.every(have(shop.boards, unread?.boards, habits.backBoard)) &&
     bands.filter((name) => name !== NO_BAND).every(have(shop.bands, unread?.bands, habits.band)) &&
-    [...fittings, ...guides].every(have(shop.fittings, unread?.fittings, habits.joint))
+    [...fittings, ...companions].every(have(shop.fittings, unread?.fittings, habits.joint))
   );
 }

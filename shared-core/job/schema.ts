@@ -1,3 +1,4 @@
+import { SORTS_OF_FITTING } from '../fittings/kinds.js';
 import { optional, required } from '../schema/fields.js';
 import { choice, count, either, length, list, name, named, record, text } from '../schema/schema.js';
 
@@ -81,7 +82,7 @@ const shared = {
   ),
   board: optional(name('board', 'Board of sides, horizontals, dividers and shelves.')),
   band: optional(name('band', 'Band of all front edges; `none` leaves them bare.')),
-  joint: optional(name('fitting', 'What holds the joints: a dowel, connector screw or cam fitting of the shop.')),
+  joint: optional(name('fitting', `What holds the joints: a ${SORTS_OF_FITTING} of the shop.`)),
   top: optional(
     choice('How the carcass is closed above.', {
       between: 'A top between the sides.',

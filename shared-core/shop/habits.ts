@@ -1,8 +1,10 @@
 import type { Finding, Repair } from '../document/finding.js';
 import type { Located, Place } from '../document/place.js';
+import { kindOf } from '../fittings/kinds.js';
+import { companionsSaid } from '../fittings/read.js';
 import { nearestName } from '../schema/nearest.js';
 import { errorAt, quoted } from '../schema/tell.js';
-import type { Fitting, Habits, MachineKind, Shop } from './model.js';
+import type { Habits, MachineKind, Shop } from './model.js';
 import type { ShopInput } from './schema.js';
 import type { Stock } from './stock.js';
 
@@ -32,13 +34,6 @@ export const KIND_WORDS: Readonly<Record<MachineKind, string>> = {
   saw: 'panel saw',
   bander: 'edge bander',
   clamp: 'case clamp',
-};
-
-/** What each kind of fitting is called in a sentence. */
-export const FITTING_WORDS: Readonly<Record<Fitting['kind'], string>> = {
-  dowel: 'dowel',
-  screw: 'connector screw',
-  cam: 'cam fitting',
 };
 
 /** A board up to this thick is taken for one of backs where the shop does not say (common practice, no source). */
@@ -72,7 +67,7 @@ export function namedHabits(
   const first = {
     board: (thickest ?? boards[0])?.name ?? names.boards[0],
     backBoard: (thinnest ?? boards[0])?.name ?? names.boards[0],
-    joint: (fittings.find(({ kind }) => kind === 'dowel') ?? fittings[0])?.name ?? names.fittings[0],
+    joint: fittings[0]?.name ?? names.fittings[0],
   };
   const bands = [...names.bands, NO_BAND];
   const machine = (use: MachineUse): string | null =>
@@ -171,14 +166,13 @@ function machineFor(
   return old !== null && fit.includes(old) ? old : (fit[0] ?? null);
 }
 
-/** The guide of a cam fitting must be a dowel of the shop. */
-export function checkGuides(input: Input, stock: Known, place: Place, findings: Finding[]): void {
+/** What a fitting names as its companion must be a fitting of the kind that it asks for. */
+export function checkCompanions(input: Input, stock: Known, place: Place, findings: Finding[]): void {
   const chooser = new Chooser(findings, place);
-  const read = [...stock.fittings.values()].filter(({ kind }) => kind === 'dowel').map(({ name }) => name);
-  const unread = [...(stock.unread?.fittings ?? [])].filter(([, kind]) => kind === 'dowel').map(([name]) => name);
-  const dowels = [...read, ...unread];
-  for (const entry of input.cams?.value ?? []) {
-    const guide = entry.value.value.guide;
-    if (guide !== undefined && !dowels.includes(guide.value)) chooser.unknown('dowel', guide, dowels);
+  for (const { name, kind } of companionsSaid(input)) {
+    const read = [...stock.fittings.values()].filter((one) => one.kind === kind).map((one) => one.name);
+    const unread = [...(stock.unread?.fittings ?? [])].filter(([, one]) => one === kind).map(([one]) => one);
+    const known = [...read, ...unread];
+    if (!known.includes(name.value)) chooser.unknown(kindOf({ kind }).item.noun, name, known);
   }
 }

@@ -1,3 +1,4 @@
+import type { Fitting, FittingKind } from '../fittings/kinds.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { Model, Named } from '../schema/model.js';
 import type * as habitSchemas from './habit-schemas.js';
@@ -13,17 +14,6 @@ export interface Board extends Named, Omit<Model<typeof materials.board>, 'measu
   readonly nominal: Micrometres;
 }
 export interface Band extends Named, Model<typeof materials.band> {}
-
-export interface Dowel extends Named, Model<typeof materials.dowel> {
-  readonly kind: 'dowel';
-}
-export interface ConnectorScrew extends Named, Model<typeof materials.screw> {
-  readonly kind: 'screw';
-}
-export interface CamFitting extends Named, Model<typeof materials.cam> {
-  readonly kind: 'cam';
-}
-export type Fitting = Dowel | ConnectorScrew | CamFitting;
 
 export type PanelRange = Model<typeof machines.panelSpans>;
 export interface Stop extends Named, Model<typeof machines.stop> {}
@@ -67,7 +57,7 @@ export type Tolerances = Model<typeof habitSchemas.tolerances>;
 export interface Unread {
   readonly boards: ReadonlySet<string>;
   readonly bands: ReadonlySet<string>;
-  readonly fittings: ReadonlyMap<string, Fitting['kind']>;
+  readonly fittings: ReadonlyMap<string, FittingKind>;
   readonly machines: ReadonlyMap<string, MachineKind>;
 }
 

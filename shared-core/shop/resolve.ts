@@ -2,14 +2,14 @@ import type { Finding } from '../document/finding.js';
 import type { Place } from '../document/place.js';
 import { readTree } from '../document/read.js';
 import type { TreeNode } from '../document/tree.js';
+import { judgedFittings } from '../fittings/read.js';
 import { isUnknownUnit, sayUnit, unitEntry, unitOf } from '../schema/file-unit.js';
 import { readBySchema } from '../schema/read.js';
 import type { Fields } from '../schema/schema.js';
 import { syntaxFinding } from '../schema/tell.js';
 import { modelOf } from '../schema/model.js';
-import { withEnds } from './dowels.js';
 import { habits as habitSchema } from './habit-schemas.js';
-import { checkGuides, namedHabits } from './habits.js';
+import { checkCompanions, namedHabits } from './habits.js';
 import type { Shop } from './model.js';
 import { shopSchema, type ShopInput } from './schema.js';
 import { stockOf } from './stock.js';
@@ -38,7 +38,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const judged = read.findings.filter(({ rule }) => !unitUnknown || rule !== 'length-impossible');
   findings.push(...judged.map((one) => sayUnit(one, unitAt)));
   const said: ShopInput['value'] = read.value?.value ?? {};
-  const input = withEnds(unitUnknown ? withoutFigures(said) : said, unit, findings);
+  const input = judgedFittings(unitUnknown ? withoutFigures(said) : said, findings);
   const before = base && { habits: base.habits, changeover: base.changeover, tolerances: base.tolerances };
   const model = modelOf(
     shopSchema,
@@ -59,7 +59,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const blamed = habitsPlace(root) ?? place;
   const usual = base?.habits.machines ?? null;
   const habits = namedHabits(model.habits, input.habits?.value ?? {}, usual, known, blamed, findings);
-  checkGuides(input, known, blamed, findings);
+  checkCompanions(input, known, blamed, findings);
   const { title, bits, changeover, tolerances } = model;
   const unusable = broken.length > 0 || unitUnknown || hidesNames(root);
   const shop: Shop = { title, unit, neutral: base === null, ...known, unusable, bits, habits, changeover, tolerances };

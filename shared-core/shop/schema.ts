@@ -1,9 +1,10 @@
+import { fittingSections } from '../fittings/read.js';
 import type { Infer } from '../schema/schema.js';
 import { optional, orEmpty, usually } from '../schema/fields.js';
 import { choice, length, list, record, text, things } from '../schema/schema.js';
 import { changeover, habits, tolerances } from './habit-schemas.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
-import { band, board, cam, dowel, screw } from './material-schemas.js';
+import { band, board } from './material-schemas.js';
 
 export const shopSchema = record('shop', 'A workshop: its machines, materials and habits.', {
   title: usually(text('What the shop is called on its papers.'), ''),
@@ -16,9 +17,7 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   ),
   boards: orEmpty(things('board', null, 'board', 'Sheet materials.', board)),
   bands: orEmpty(things('band', null, 'band', 'Edge bands.', band)),
-  dowels: orEmpty(things('fitting', 'dowel', 'dowel', 'Dowels.', dowel)),
-  screws: orEmpty(things('fitting', 'screw', 'connector screw', 'Connector screws.', screw)),
-  cams: orEmpty(things('fitting', 'cam', 'cam fitting', 'Cam fittings.', cam)),
+  ...fittingSections,
   bits: optional(list('Diameters of the bits that the shop has.', length('Diameter.', 1, 60))),
   'vertical-heads': orEmpty(things('machine', 'vertical', 'vertical head', 'Heads for bores in faces.', verticalHead)),
   'horizontal-heads': orEmpty(

@@ -1,5 +1,6 @@
+import type { FittingKind } from '../fittings/kinds.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
-import type { Fitting, Machine, MachineKind, Unread } from './model.js';
+import type { Machine, MachineKind, Unread } from './model.js';
 import { shopSchema } from './schema.js';
 import type { Stock } from './stock.js';
 
@@ -8,7 +9,7 @@ const sections = (sort: 'fitting' | 'machine'): readonly (readonly [section: str
   Object.entries(shopSchema.fields).flatMap(([section, { schema }]) =>
     schema.type === 'named' && schema.sort.of === sort ? [[section, schema.sort.kind ?? ''] as const] : [],
   );
-const FITTINGS = sections('fitting') as readonly (readonly [string, Fitting['kind']])[];
+const FITTINGS = sections('fitting') as readonly (readonly [string, FittingKind])[];
 const MACHINES = sections('machine') as readonly (readonly [string, MachineKind])[];
 const SECTIONS = ['boards', 'bands', ...[...FITTINGS, ...MACHINES].map(([section]) => section)];
 

@@ -9,7 +9,6 @@ import { edgeAt, endAt, realSolid, solidNames, type Solid, type SolidNames } fro
 import { NOTHING, type Stray } from '../machining/replay/stray.js';
 import type { Spindle } from '../machining/replay/table.js';
 import type { Blank } from '../machining/setup-sheet.js';
-import type { Dowel } from '../shop/model.js';
 
 /** The spindle that makes a bore, and the stroke in which it does. */
 export interface BoredBy {
@@ -73,13 +72,12 @@ export function loneJoint(
   panels: Readonly<Record<'face' | 'end', Panel>>,
   mates: readonly Mate[],
   by: Readonly<Record<'face' | 'end', ReadonlyMap<string, BoredBy>>>,
-  dowelNamed: (name: string | null) => Dowel | null,
+  lengthInBoth: (fitting: string | null) => Micrometres | null,
 ): LoneJoint | null {
   const pairs = mates.flatMap((mate) => {
     const [face, end] = [by.face.get(holeKey(mate.face)), by.end.get(holeKey(mate.end))];
     if (face === undefined || end === undefined) return [];
-    const dowel = mate.end.purpose === 'dowel' ? dowelNamed(mate.end.fitting) : null;
-    return [{ face, end, tie: { dowelLength: dowel?.length ?? null } }];
+    return [{ face, end, tie: { dowelLength: lengthInBoth(mate.end.fitting) } }];
   });
   if (pairs.length === 0) return null;
   const { face, end } = panels;

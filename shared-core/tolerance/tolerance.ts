@@ -1,11 +1,12 @@
 import type { BoreMap } from '../boring/model.js';
 import { matings } from '../boring/matings.js';
 import type { Carcass, Panel } from '../carcass/model.js';
+import { kindOf } from '../fittings/kinds.js';
 import { blankOf } from '../machining/blank.js';
 import { strokesOf, type ReplayProblem } from '../machining/replay/replay.js';
 import { boundOf } from '../machining/replay/stray.js';
 import type { SetUp } from '../machining/setup-sheet.js';
-import type { Dowel, Shop, Tolerances } from '../shop/model.js';
+import type { Shop, Tolerances } from '../shop/model.js';
 import type { Micrometres } from '../length/units.js';
 import { besideOthers, GAUGES, putTogether, standOf, type FigureName, type Readings } from './assemble.js';
 import type { Stand } from './faces.js';
@@ -75,9 +76,9 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
     bits.set(panel.key, found);
     return found;
   };
-  const dowelNamed = (wanted: string | null): Dowel | null => {
+  const lengthInBoth = (wanted: string | null): Micrometres | null => {
     const fitting = wanted === null ? undefined : shop.fittings.get(wanted);
-    return fitting?.kind === 'dowel' ? fitting : null;
+    return fitting === undefined ? null : kindOf(fitting).joint.lengthInBoth(fitting);
   };
 
   const known = new Map<string, LoneJoint>();
@@ -91,7 +92,7 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
       unknown.push({ joint: joint.id, reason, problems: broken.get(culprit)! });
       continue;
     }
-    const made = loneJoint(joint, { face, end }, mates, { face: faceBits, end: endBits }, dowelNamed);
+    const made = loneJoint(joint, { face, end }, mates, { face: faceBits, end: endBits }, lengthInBoth);
     if (made === null)
       unknown.push({ joint: joint.id, reason: 'no set-up bores both halves of any of its places', problems: [] });
     else known.set(joint.id, made);

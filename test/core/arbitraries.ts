@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import type { CarcassSpec } from '../../shared-core/job/model.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
-import type { Fitting, Shop } from '../../shared-core/shop/model.js';
+import type { Fitting } from '../../shared-core/fittings/kinds.js';
+import type { Shop } from '../../shared-core/shop/model.js';
 import {
   band,
   board,

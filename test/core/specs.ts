@@ -8,17 +8,11 @@ import type {
   ShelfSpec,
 } from '../../shared-core/job/model.js';
 import { half, type Micrometres } from '../../shared-core/length/units.js';
-import type {
-  Band,
-  Board,
-  CamFitting,
-  CarcassKind,
-  ConnectorScrew,
-  Dowel,
-  Fitting,
-  Shop,
-  VerticalHead,
-} from '../../shared-core/shop/model.js';
+import type { CamFitting } from '../../shared-core/fittings/kinds/cam.js';
+import type { Dowel } from '../../shared-core/fittings/kinds/dowel.js';
+import type { ConnectorScrew } from '../../shared-core/fittings/kinds/screw.js';
+import type { Fitting } from '../../shared-core/fittings/kinds.js';
+import type { Band, Board, CarcassKind, Shop, VerticalHead } from '../../shared-core/shop/model.js';
 
 /** Millimetres to the core's micrometres. */
 export const mm = (length: number): Micrometres => Math.round(length * 1000);

@@ -3,6 +3,7 @@ import { ARROWS, inPane, listenToPointer, nearestTo, type Round } from '../page/
 import { ZoomBar } from '../page/zoom-bar.js';
 import { describe } from '../../../shared-core/drawing/bore-map/hole-table.js';
 import type { BoreShape, Point, Scene, SourceKey } from '../../../shared-core/drawing/scene/scene.js';
+import { isRow } from '../../../shared-core/fittings/purposes.js';
 import { sceneNodes, type SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, say } from '../page/dom.js';
 import { patch } from '../page/patch.js';
@@ -209,7 +210,7 @@ export class Board {
     // Text that concerns the whole drawing marks nothing in it.
     const cursor = this.#bores.filter(({ source }) => source !== undefined && this.#atCursor.has(source));
     // Rings of a row must not run into each other where the whole of a long panel is seen.
-    const apart = ({ purpose }: BoreShape): boolean => purpose !== 'row' || zoom > 0.1;
+    const apart = (bore: BoreShape): boolean => !isRow(bore) || zoom > 0.1;
     const near = Math.min(3.5, Math.max(1, 8 * zoom));
     const rings = [
       ...(cursor.length < this.#bores.length ? cursor : [])

@@ -1,6 +1,6 @@
 import { tableCells } from '../../../shared-core/drawing/bore-map/hole-table.js';
 import type { HoleLine, Scene, SceneFinding, SourceKey } from '../../../shared-core/drawing/scene/scene.js';
-import { patternNodes } from '../../../shared-core/drawing/render/svg-tree.js';
+import { boreClass, patternNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h } from '../page/dom.js';
 import { patch } from '../page/patch.js';
 
@@ -127,7 +127,7 @@ function signOf(line: HoleLine): SVGSVGElement {
     {
       tag: 'g',
       key: 'sign',
-      attributes: { class: `bore bore-${line.purpose}` },
+      attributes: { class: boreClass(line.purpose) },
       children: [
         { tag: 'circle', key: 'rim', attributes: { class: 'rim', r: '6' }, children: [] },
         ...patternNodes(line.purpose, 6),

@@ -1,5 +1,6 @@
 import type { Bore, BoreMap, Surface } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
+import { isRow } from '../../fittings/purposes.js';
 import { figure } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { HoleLine, Scene } from '../scene/scene.js';
@@ -60,9 +61,7 @@ function byPlace(a: Bore, b: Bore): number {
 /** Joints before rows, face by face, from the reference end. */
 function compareGroups(a: Bore, b: Bore): number {
   return (
-    Number(a.purpose === 'row') - Number(b.purpose === 'row') ||
-    FACE_ORDER.indexOf(a.face) - FACE_ORDER.indexOf(b.face) ||
-    byPlaceOnly(a, b)
+    Number(isRow(a)) - Number(isRow(b)) || FACE_ORDER.indexOf(a.face) - FACE_ORDER.indexOf(b.face) || byPlaceOnly(a, b)
   );
 }
 function byPlaceOnly(a: Bore, b: Bore): number {

@@ -1,4 +1,5 @@
 import { isFace } from '../../boring/surface.js';
+import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { figure } from '../../length/show.js';
@@ -45,7 +46,7 @@ function alongPanel({ pen, view, bores, write, vAxis }: Work, rows: readonly Row
   const backEdge = view.alongU(view.width) + back * pen.paper(1);
   const onFaces = bores.filter(({ face }) => isFace(face));
   const rowEnds = rows.flatMap(({ offset, pitch, count }) => [offset, offset + (count - 1) * pitch]);
-  const vs = ascending([...onFaces.filter(({ purpose }) => purpose !== 'row').map(({ v }) => v), ...rowEnds]);
+  const vs = ascending([...onFaces.filter((bore) => !isRow(bore)).map(({ v }) => v), ...rowEnds]);
   const feature = (v: Micrometres): Feature => ({ at: view.alongV(mm(v)), text: write(v), from: backEdge });
   let line = backEdge + back * pen.paper(6);
   rows.forEach(({ offset, pitch, count }) => {

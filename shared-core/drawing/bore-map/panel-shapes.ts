@@ -1,4 +1,5 @@
 import { isFace } from '../../boring/surface.js';
+import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import type { EdgeName } from '../../job/model.js';
 import { boxOf, grow } from '../scene/boxes.js';
@@ -144,7 +145,7 @@ function drawEndRun(pen: Pen, view: PanelView, bore: Bore): void {
 function drawCentreLines(pen: Pen, view: PanelView, key: string, bores: readonly Bore[]): void {
   const first = bores[0]!;
   const over = (bore: Bore): number => mm(bore.diameter) / 2 + pen.paper(0.9);
-  const alongU = !isFace(first.face) || first.purpose !== 'row';
+  const alongU = !isFace(first.face) || !isRow(first);
   // Through all bores at one v (or, for a row, at one u).
   const shared = ascending(bores.map(({ u, v }) => (alongU ? v : u)));
   shared.forEach((common, index) => {
@@ -155,7 +156,7 @@ function drawCentreLines(pen: Pen, view: PanelView, key: string, bores: readonly
     const entry = (along: number): Point =>
       view.entry(alongU ? { face: first.face, u: along, v: common } : { face: first.face, u: common, v: along });
     pen.line({ key: `${key}:centre-${index}`, class: 'centre-line' }, 'centre', entry(from), entry(to));
-    if (pen.detail === 'plain' && first.purpose === 'row') return;
+    if (pen.detail === 'plain' && isRow(first)) return;
     for (const bore of line) {
       const short = Math.round(over(bore) * 1000);
       const across = (by: number): Point =>

@@ -1,6 +1,6 @@
 import { CAP_HEIGHT } from '../scene/lettering.js';
 import { markOf } from '../marks.js';
-import type { BorePurpose } from '../../boring/model.js';
+import { PURPOSES, type BorePurpose } from '../../fittings/purposes.js';
 import type { BoreShape, MarkShape, Point, Scene, Shape, TextShape } from '../scene/scene.js';
 
 /**
@@ -72,7 +72,7 @@ function boreNode(shape: BoreShape, data: Record<string, string>): SvgNode {
     tag: 'g',
     key: shape.key,
     attributes: {
-      class: `bore bore-${purpose}${hidden}`,
+      class: `${boreClass(purpose)}${hidden}`,
       transform: `translate(${coordinate(cx)} ${coordinate(cy)})`,
       'data-bore': shape.bore,
       'data-group': shape.group,
@@ -98,6 +98,11 @@ function dashedRim(cx: number, cy: number, r: number): string {
     return `M${at(from)}A${coordinate(r)} ${coordinate(r)} 0 0 1 ${at(to)}`;
   });
   return arcs.join('');
+}
+
+/** The classes of a bore: what it is for, and the colour that goes with it. */
+export function boreClass(purpose: BorePurpose): string {
+  return `bore bore-${purpose} ink-${PURPOSES[purpose].ink}`;
 }
 
 /** The pattern inside a bore of radius `r` about (0, 0). */

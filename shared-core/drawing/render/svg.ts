@@ -3,7 +3,8 @@ import { describe, tableCells } from '../bore-map/hole-table.js';
 import { CAP_HEIGHT, fitText, LETTERING, textWidth } from '../scene/lettering.js';
 import type { Scene } from '../scene/scene.js';
 import { sentence } from '../words.js';
-import { coordinate, patternNodes, sceneNodes, type SvgNode } from './svg-tree.js';
+import type { Ink } from '../../fittings/mark.js';
+import { boreClass, coordinate, patternNodes, sceneNodes, type SvgNode } from './svg-tree.js';
 
 /** What stands about the drawing in a file: its head, and the hole table with the notes. */
 export interface SvgOptions {
@@ -154,7 +155,7 @@ function tableNodes(scene: Scene): Block {
         tag: 'g',
         key: `sign-${at}`,
         attributes: {
-          class: `bore bore-${line.purpose}`,
+          class: boreClass(line.purpose),
           transform: `translate(2.2 ${coordinate(y + ROW / 2)}) scale(${coordinate6(1 / scene.scale)})`,
         },
         children: [
@@ -195,6 +196,15 @@ function wrap(sentence: string, room: number): string[] {
   return lines;
 }
 
+/** The colours of bores on paper: dark enough to be told from white in print. */
+const PRINTED: Readonly<Record<Ink, string>> = {
+  black: '#1f1f1f',
+  brown: '#7a3e00',
+  blue: '#005a8c',
+  violet: '#6b2c91',
+  green: '#00695c',
+};
+
 /**
  * Line widths of ISO 128-2: wide lines 0.5, where all panels of a carcass are shown 0.35; narrow lines half of that or less, dashes and gaps as multiples of the width. Inside the
  * drawing one unit is a millimetre of panel, so widths are multiplied by the scale.
@@ -202,16 +212,6 @@ function wrap(sentence: string, room: number): string[] {
 function printStyle(scale: number, wide: number): string {
   const w = (width: number): string => coordinate(width * scale);
   const dash = (width: number, ...steps: readonly number[]): string => steps.map((step) => w(step * width)).join(' ');
-  const inks: readonly [string, string][] = [
-    ['dowel', '#7a3e00'],
-    ['clearance', '#005a8c'],
-    ['pilot', '#005a8c'],
-    ['cam', '#6b2c91'],
-    ['cam-bolt', '#6b2c91'],
-    ['cam-stud', '#6b2c91'],
-    ['row', '#1f1f1f'],
-    ['cup', '#00695c'],
-  ];
   const within = '.borewright-drawing ';
   const rules: readonly [string, string][] = [
     ['.paper', 'fill:#fff'],
@@ -236,9 +236,9 @@ function printStyle(scale: number, wide: number): string {
     ['.anchor-middle', 'text-anchor:middle'],
     ['.anchor-end', 'text-anchor:end'],
     ['circle.number', 'fill:#fff'],
-    ...inks.flatMap(([purpose, ink]): [string, string][] => [
-      [`.bore-${purpose} path,.bore-${purpose} circle`, `stroke:${ink}`],
-      [`.bore-${purpose} .filled`, `fill:${ink};stroke:none`],
+    ...Object.entries(PRINTED).flatMap(([ink, colour]): [string, string][] => [
+      [`.ink-${ink} path,.ink-${ink} circle`, `stroke:${colour}`],
+      [`.ink-${ink} .filled`, `fill:${colour};stroke:none`],
     ]),
     ['.bore .rim', `fill:#fff;stroke-width:${w(0.3)}`],
     ['.bore.hidden .rim', 'fill:none'],

@@ -1,6 +1,7 @@
 import { boreCollisions, type BoreCollision } from '../../boring/collisions.js';
 import type { Bore } from '../../boring/model.js';
 import type { Place } from '../../document/place.js';
+import { isRow } from '../../fittings/purposes.js';
 import { backToHabit, causesOf } from '../causes.js';
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed, sentence } from '../../words/english.js';
@@ -97,7 +98,7 @@ function blamed(context: CarcassContext, [a, b]: BoreCollision['bores']): readon
 }
 
 function placeOf(context: CarcassContext, bore: Bore): Place {
-  if (bore.purpose !== 'row') return bore.place;
+  if (!isRow(bore)) return bore.place;
   return [...causesOf(context, bore, 'u'), ...causesOf(context, bore, 'v')][0]?.value.place ?? bore.place;
 }
 

@@ -1,4 +1,5 @@
 import { wallsAround } from '../../boring/walls.js';
+import { isRow } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
 import { listed, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
@@ -22,8 +23,8 @@ interface ThinUnderGroove {
   readonly least: Micrometres;
 }
 
-const shallower = ({ purpose }: BoresTold): string =>
-  purpose === 'row' ? 'Choose a smaller `row-depth` in the shop file' : 'Bore less deep';
+const shallower = (bores: BoresTold): string =>
+  isRow(bores) ? 'Choose a smaller `row-depth` in the shop file' : 'Bore less deep';
 
 const say = messages('break-through', {
   through: ({ depth, size, into, ...bores }: Thin, show) =>

@@ -1,8 +1,8 @@
 import { matings, type Mate, type Mating } from '../../boring/matings.js';
 import { chosen } from '../../carcass/choices.js';
+import { kindOf } from '../../fittings/kinds.js';
 import type { Located } from '../../document/place.js';
 import type { Micrometres } from '../../length/units.js';
-import type { Dowel } from '../../shop/model.js';
 import { remove, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { distinct, grouped } from '../lookups.js';
@@ -25,8 +25,8 @@ export const dowelDepths: CarcassRule = {
   check(context) {
     const wrong = matings(context.carcass, context.boring).flatMap((mating) =>
       mating.mates.flatMap((mate) => {
-        const dowel = dowelOf(context, mate);
-        if (dowel === null || mate.faults.length > 0) return [];
+        const dowel = mate.faults.length > 0 ? null : pinOf(context, mate);
+        if (dowel === null) return [];
         const gap = mate.depthSum - dowel.length;
         if ((gap >= LEAST_GAP && gap <= MOST_GAP) || gap === context.shop.habits.glueGap) return [];
         return [{ mating, mate, dowel, gap, cause: causeOf(context, mating) }];
@@ -43,21 +43,29 @@ interface Cause {
   readonly choice: 'faceDepth' | 'endDepth' | 'joint';
   readonly value: Located<unknown>;
 }
+interface Pin {
+  readonly name: string;
+  readonly noun: string;
+  readonly length: Micrometres;
+}
 interface Wrong {
   readonly mating: Mating;
   readonly mate: Mate;
-  readonly dowel: Dowel;
+  readonly dowel: Pin;
   readonly gap: Micrometres;
   readonly cause: Cause | null;
 }
 
-/** The dowel that stands in both bores: the longer one, where the two panels are bored for two of one diameter. */
-function dowelOf({ shop }: CarcassContext, { face, end }: Mate): Dowel | null {
-  if (face.purpose !== 'dowel' || end.purpose !== 'dowel') return null;
-  const dowels = [face.fitting, end.fitting]
-    .map((name) => (name === null ? undefined : shop.fittings.get(name)))
-    .filter((fitting) => fitting?.kind === 'dowel');
-  return dowels.toSorted((a, b) => b.length - a.length)[0] ?? null;
+/** What stands in both bores: the longer one, where the two panels are bored for two of one diameter. */
+function pinOf({ shop }: CarcassContext, { face, end }: Mate): Pin | null {
+  const pins = [face.fitting, end.fitting].flatMap((name): Pin[] => {
+    const fitting = name === null ? undefined : shop.fittings.get(name);
+    const length = fitting === undefined ? null : kindOf(fitting).joint.lengthInBoth(fitting);
+    return fitting === undefined || length === null
+      ? []
+      : [{ name: fitting.name, noun: kindOf(fitting).item.noun, length }];
+  });
+  return pins.toSorted((a, b) => b.length - a.length)[0] ?? null;
 }
 
 function causeOf({ spec }: CarcassContext, { joint: { facePanel, endPanel } }: Mating): Cause | null {
@@ -80,7 +88,7 @@ function found(context: CarcassContext, same: readonly Wrong[]): Found {
   const habit = context.shop.habits.glueGap;
   const out =
     gap < 0
-      ? `the dowel is ${show(context, -gap)} longer than its two bores`
+      ? `the ${dowel.noun} is ${show(context, -gap)} longer than its two bores`
       : `that leaves ${show(context, gap)}, ${gap < LEAST_GAP ? 'too little' : 'too much'}`;
   const panel = cause?.panel ?? endPanel;
   const mates = distinct(

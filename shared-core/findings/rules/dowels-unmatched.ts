@@ -1,6 +1,6 @@
-import { FITTING_WORDS } from '../../shop/habits.js';
 import { matings, type MateFault, type Mating } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
+import { boredFor, purposeOf, reaches } from '../../fittings/purposes.js';
 import { chosen } from '../../carcass/choices.js';
 import { writeLength } from '../../length/write.js';
 import type { Located } from '../../document/place.js';
@@ -60,9 +60,9 @@ function faultOf(context: CarcassContext, mating: Mating, faults: readonly MateF
   return { mating, faults, cause: causes[0] ?? null };
 }
 
-/** True where the holes for screws do not come out of the face panel, so that no screw gets through. */
+/** True where holes that something is driven through do not come out of the face panel. */
 function isBlind({ unmatchedInFace }: Mating): boolean {
-  return unmatchedInFace.some(({ bore }) => bore.purpose === 'clearance' && !bore.through);
+  return unmatchedInFace.some(({ bore }) => purposeOf(bore).driven !== null && !bore.through);
 }
 
 function found(context: CarcassContext, same: readonly Fault[]): Found {
@@ -94,9 +94,10 @@ function reason(context: CarcassContext, { mating, faults }: Fault, panel: strin
   const { joint, unmatchedInEnd, unmatchedInFace } = mating;
   const mate = joint.facePanel === panel ? joint.endPanel : joint.facePanel;
   if (isBlind(mating)) {
-    const depth = show(context, unmatchedInFace[0]!.bore.depth);
+    const { bore } = unmatchedInFace[0]!;
+    const depth = show(context, bore.depth);
     const thickness = show(context, panelOf(context, joint.facePanel)?.thickness ?? 0);
-    return `the holes for the screws are ${depth} deep in ${joint.facePanel}, which is ${thickness} thick, and do not come through`;
+    return `the holes for the ${purposeOf(bore).driven!}s are ${depth} deep in ${joint.facePanel}, which is ${thickness} thick, and do not come through`;
   }
   if (unmatchedInEnd.length + unmatchedInFace.length === 0)
     return mateReason(context, faults[0]!, joint.facePanel, joint.endPanel);
@@ -118,17 +119,9 @@ function mateReason(context: CarcassContext, fault: MateFault, face: string, end
     case 'fitting':
       return `${face} is bored for ${fault.face ?? 'nothing'} and ${end} for ${fault.end ?? 'nothing'}`;
     case 'purpose':
-      return `${face} is bored for a ${KINDS[fault.face] ?? fault.face} and ${end} for a ${KINDS[fault.end] ?? fault.end}`;
+      return `${face} is bored for a ${boredFor(fault.face)} and ${end} for a ${boredFor(fault.end)}`;
   }
 }
-
-const KINDS: Partial<Record<Bore['purpose'], string>> = {
-  dowel: FITTING_WORDS.dowel,
-  clearance: FITTING_WORDS.screw,
-  pilot: FITTING_WORDS.screw,
-  'cam-bolt': FITTING_WORDS.cam,
-  'cam-stud': FITTING_WORDS.cam,
-};
 
 /** Distance of a bore from the front of the carcass: the one figure that both panels share. */
 function onDepth(context: CarcassContext, bore: Bore): Micrometres {
@@ -137,9 +130,7 @@ function onDepth(context: CarcassContext, bore: Bore): Micrometres {
 
 /** The bores of a joint that reach from one panel into the other, in one of the two. */
 function boresIn(context: CarcassContext, { joint }: Mating, panel: string): readonly Bore[] {
-  return context.boring.bores.filter(
-    (bore) => bore.group === joint.id && bore.panel === panel && bore.purpose !== 'cam',
-  );
+  return context.boring.bores.filter((bore) => bore.group === joint.id && bore.panel === panel && reaches(bore));
 }
 
 function relatedTo(

@@ -1,3 +1,4 @@
+import { SORTS_OF_FITTING } from '../../fittings/kinds.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
 
@@ -6,7 +7,7 @@ export const fittingUnknown: CarcassRule = {
   severity: 'error',
   hides: true,
   about: {
-    what: 'A dowel, connector screw or cam fitting is named that the shop has not.',
+    what: `A ${SORTS_OF_FITTING} is named that the shop has not.`,
     why: 'It decides diameter, depth and place of every construction bore; until the name is right the shop’s usual fitting is bored.',
     remedy: 'Use a fitting of the shop file, or add this one there.',
     example: 'kind: base\nwidth: 600\njoint: dowl-8x30',

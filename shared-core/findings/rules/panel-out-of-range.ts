@@ -1,3 +1,4 @@
+import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
@@ -6,7 +7,7 @@ import type { EdgeBander } from '../../shop/model.js';
 import { listed, quoted, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
-import { grouped, isRow, machineFor, onFace } from '../lookups.js';
+import { grouped, machineFor, onFace } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { sizeCause, type PanelSide } from '../size-cause.js';
 

@@ -2,6 +2,7 @@ import type { Joint, Panel } from '../../carcass/model.js';
 import { within } from '../../carcass/interval.js';
 import { extentsOf } from '../../carcass/pose.js';
 import { boreAxis } from '../../boring/axis.js';
+import { purposeOf } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed } from '../../words/english.js';
 import { messages } from '../../words/message.js';
@@ -9,7 +10,9 @@ import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
 interface Hidden {
-  readonly screws: number;
+  readonly count: number;
+  /** What is driven in: 'screw'. */
+  readonly driven: string;
   readonly shelves: readonly string[];
   readonly dividers: readonly string[];
   readonly pitch: Micrometres;
@@ -18,8 +21,8 @@ interface Hidden {
 }
 
 const say = messages('screws-hidden', {
-  hidden: ({ screws, shelves, dividers, pitch, panel }: Hidden, show) =>
-    `The ${counted(screws, 'screw')} of ${listed(shelves)} go through ${listed(dividers)} from both faces at the same height, so each shelf covers the screws of the one behind it. Move one of the two by a pitch of ${show.length(pitch)}, or hold it with another fitting (\`joint\` of ${panel}).`,
+  hidden: ({ count, driven, shelves, dividers, pitch, panel }: Hidden, show) =>
+    `The ${counted(count, driven)} of ${listed(shelves)} go through ${listed(dividers)} from both faces at the same height, so each shelf covers the ${driven}s of the one behind it. Move one of the two by a pitch of ${show.length(pitch)}, or hold it with another fitting (\`joint\` of ${panel}).`,
   otherFace: ({ shelf, divider }: { readonly shelf: string; readonly divider: string }) =>
     `${shelf} stands on the other face of ${divider}.`,
 });
@@ -34,11 +37,9 @@ export const screwsHidden: CarcassRule = {
     example: 'kind: wall\nwidth: 900\njoint: screw-7x50\ndividers: 1\nfixed-shelves: 1',
   },
   check(context) {
-    const screwed = context.carcass.joints.filter(
-      ({ fitting, faceFitting }) => fitting.kind === 'screw' && faceFitting.kind === 'screw',
-    );
-    const hidden = screwed.flatMap((one, index) =>
-      screwed
+    const alike = context.carcass.joints.filter(({ fitting, faceFitting }) => fitting.kind === faceFitting.kind);
+    const hidden = alike.flatMap((one, index) =>
+      alike
         .slice(index + 1)
         .filter((other) => covers(context, other, one) && covers(context, one, other))
         .map((other) => [one, other] as const),
@@ -57,7 +58,7 @@ function covers(context: CarcassContext, { facePanel, face, endPanel }: Joint, o
 function standsOver(context: CarcassContext, over: Panel, through: Panel, { id }: Joint): boolean {
   const { x, y, z } = extentsOf(over);
   return context.boring.bores
-    .filter(({ group, panel, purpose }) => group === id && panel === through.key && purpose === 'clearance')
+    .filter((bore) => bore.group === id && bore.panel === through.key && purposeOf(bore).driven !== null)
     .map((bore) => boreAxis(through, bore).entry)
     .some((at) =>
       [[at.x, x] as const, [at.y, y] as const, [at.z, z] as const].every(([p, run]) => within({ from: p, to: p }, run)),
@@ -69,14 +70,15 @@ type Pair = readonly [one: Joint, other: Joint];
 function found(context: CarcassContext, same: readonly Pair[]): Found {
   const [one, other] = same[0]!;
   const groups = new Set(same.flat().map(({ id }) => id));
-  const holes = context.boring.bores.filter(({ group, purpose }) => groups.has(group) && purpose === 'clearance');
+  const holes = context.boring.bores.filter((bore) => groups.has(bore.group) && purposeOf(bore).driven !== null);
   const shelves = distinct(same.flat().map(({ endPanel }) => endPanel));
   const dividers = distinct(same.map(([{ facePanel }]) => facePanel));
   return {
     place: other.place,
     panel: other.endPanel,
     message: say.hidden({
-      screws: holes.length,
+      count: holes.length,
+      driven: purposeOf(holes[0]!).driven!,
       shelves,
       dividers,
       pitch: context.shop.habits.pitch,

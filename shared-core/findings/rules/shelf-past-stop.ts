@@ -1,3 +1,4 @@
+import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import { handedness } from '../../carcass/pose.js';
 import { means } from '../../job/panel-key.js';
@@ -6,7 +7,7 @@ import { handOfEnd } from '../../machining/plan/orientation.js';
 import type { Hand, Stop, VerticalHead } from '../../shop/model.js';
 import { setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
-import { distinct, grouped, isRow, machineFor, onFace, panelOf, rowStart } from '../lookups.js';
+import { distinct, grouped, machineFor, onFace, panelOf, rowStart } from '../lookups.js';
 import { rowsBeside } from '../row-grid.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { counted, listed, quoted, verb } from '../../words/english.js';

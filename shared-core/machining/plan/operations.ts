@@ -1,6 +1,7 @@
 import { isFace } from '../../boring/surface.js';
 import type { Bore, BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
+import { purposeOf } from '../../fittings/purposes.js';
 import type { CarcassSpec } from '../../job/model.js';
 import { KIND_FOR_USE, KIND_WORDS } from '../../shop/habits.js';
 import type { Machine, PanelRange, Shop } from '../../shop/model.js';
@@ -94,9 +95,7 @@ function isInWood({ length, width, thickness }: Panel, { face, u, v, depth, thro
 
 /** The use of machines that a bore asks for. */
 export function taskOf(bore: Bore): Task {
-  if (bore.purpose === 'row') return 'rows';
-  if (bore.purpose === 'cup') return 'cups';
-  return isFace(bore.face) ? 'faces' : 'ends';
+  return purposeOf(bore).machine ?? (isFace(bore.face) ? 'faces' : 'ends');
 }
 
 /** The machine that the carcass asks for, else the shop's usual one, else the first of its kind. */

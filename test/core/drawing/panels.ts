@@ -1,9 +1,11 @@
-import type { Bore, BoreMap, BorePurpose, Row, Surface } from '../../../shared-core/boring/model.js';
+import type { BorePurpose } from '../../../shared-core/fittings/purposes.js';
+import type { Bore, BoreMap, Row, Surface } from '../../../shared-core/boring/model.js';
 import type { Carcass, Joint, Panel, PanelRole, Pose } from '../../../shared-core/carcass/model.js';
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';
 import type { Finding } from '../../../shared-core/findings/finding.js';
 import { half } from '../../../shared-core/length/units.js';
-import type { Board, Dowel } from '../../../shared-core/shop/model.js';
+import type { Dowel } from '../../../shared-core/fittings/kinds/dowel.js';
+import type { Board } from '../../../shared-core/shop/model.js';
 
 // Panels set out by hand, without the code that builds carcasses: invented data.
 

@@ -3,7 +3,7 @@ import { boreMapScene } from '../../../shared-core/drawing/bore-map/bore-map.js'
 import { markOf } from '../../../shared-core/drawing/marks.js';
 import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
 import { toSvg } from '../../../shared-core/drawing/render/svg.js';
-import type { BorePurpose } from '../../../shared-core/boring/model.js';
+import { PURPOSES, type BorePurpose } from '../../../shared-core/fittings/purposes.js';
 import { demoShop, demoText, drawnOf } from './demo.js';
 import { handMade, unmatched } from './panels.js';
 
@@ -135,23 +135,15 @@ describe('an SVG file', () => {
 });
 
 describe('the patterns of bores', () => {
+  const purposes = Object.keys(PURPOSES) as readonly BorePurpose[];
+
   it('differ from purpose to purpose, so that none is told by its colour alone', () => {
-    const purposes: readonly BorePurpose[] = [
-      'dowel',
-      'clearance',
-      'pilot',
-      'cam',
-      'cam-bolt',
-      'cam-stud',
-      'row',
-      'cup',
-    ];
     const patterns = purposes.map((purpose) => JSON.stringify(markOf(purpose, 4)));
     expect(new Set(patterns).size).toBe(purposes.length);
   });
 
   it('stay inside the rim', () => {
-    for (const purpose of ['dowel', 'pilot', 'cam', 'cam-bolt', 'cam-stud', 'cup'] as const) {
+    for (const purpose of purposes) {
       for (const part of markOf(purpose, 4)) {
         if (part.kind === 'circle') expect(part.r).toBeLessThan(4);
         else for (const { x, y } of part.points) expect(Math.hypot(x, y)).toBeLessThanOrEqual(4.01);

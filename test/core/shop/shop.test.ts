@@ -61,7 +61,7 @@ test('a dowel that leaves nothing for the end is told, and bored half and half',
   expect(findings.map(({ rule, place }) => [rule, text.slice(place.start, place.end)])).toEqual([
     ['value-wrong', '35'],
   ]);
-  expect(inWords(findings[0]!.message)).toMatch(/35 mm deep and the dowel 30 mm long/);
+  expect(inWords(findings[0]!.message)).toMatch(/35 mm deep in the face leaves nothing of a dowel 30 mm long/);
   expect(shop.fittings.get('deep')).toMatchObject({ inFace: 15_000, length: 30_000 });
 });
 

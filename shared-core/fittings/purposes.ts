@@ -1,0 +1,62 @@
+import type { Definition, FittingKind, ListedFittings } from './kinds.js';
+import { fittingKinds } from './kinds.js';
+import type { Purpose } from './fitting.js';
+import { circle, line } from './mark.js';
+
+/** What bores are for that belong to no fitting of a joint. */
+const OTHERS = {
+  row: {
+    nouns: ['row hole', 'row holes'],
+    use: 'row',
+    mark: [],
+    ink: 'black',
+    mate: null,
+    depthChosen: false,
+    driven: null,
+    machine: 'rows',
+  },
+  cup: {
+    nouns: ['cup bore', 'cup bores'],
+    use: 'hinge cup',
+    mark: [circle(0.75, false), line([-1, 0], [1, 0]), line([0, -1], [0, 1])],
+    ink: 'green',
+    mate: null,
+    depthChosen: true,
+    driven: null,
+    machine: 'cups',
+  },
+} as const satisfies Readonly<Record<string, Purpose>>;
+
+type FittingPurpose = { [D in ListedFittings as D['kind']]: keyof D['purposes'] }[FittingKind];
+
+/** What a bore is for. */
+export type BorePurpose = FittingPurpose | keyof typeof OTHERS;
+
+const OF_FITTINGS = fittingKinds.flatMap((kind) =>
+  Object.entries(kind.purposes).map(([purpose, about]) => [purpose, { kind, about }] as const),
+);
+
+/** All that is known of each purpose. */
+export const PURPOSES = Object.fromEntries<Purpose>([
+  ...OF_FITTINGS.map(([purpose, { about }]) => [purpose, about] as const),
+  ...Object.entries(OTHERS),
+]) as Readonly<Record<BorePurpose, Purpose>>;
+
+const KIND_OF: ReadonlyMap<string, Definition> = new Map(OF_FITTINGS.map(([purpose, { kind }]) => [purpose, kind]));
+
+interface HasPurpose {
+  readonly purpose: BorePurpose;
+}
+
+export const purposeOf = ({ purpose }: HasPurpose): Purpose => PURPOSES[purpose];
+
+/** What a bore is for, as a sentence calls it: the fitting where it is for one, else the bore itself. */
+export function boredFor(purpose: BorePurpose): string {
+  return KIND_OF.get(purpose)?.item.noun ?? PURPOSES[purpose].nouns[0];
+}
+
+/** Whether a bore is a hole of a row on the pitch grid. */
+export const isRow = ({ purpose }: HasPurpose): boolean => purpose === 'row';
+
+/** Whether a bore reaches from one panel into the other, so that it must find a mate. */
+export const reaches = (bore: HasPurpose): boolean => purposeOf(bore).mate !== null;
