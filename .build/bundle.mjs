@@ -1,7 +1,7 @@
 // Bundles everything that ships into dist/: the extension, the server, the command line and the page in the panel.
 // `node .build/bundle.mjs [--watch] [--production]`
 import { execFileSync } from 'node:child_process';
-import { chmodSync, mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { chmodSync, copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as esbuild from 'esbuild';
@@ -66,6 +66,11 @@ const bundles = [
 ];
 
 const written = new Set();
+// The library finds its compiled code beside the bundle that it is in.
+const wasm = join(root, 'dist', 'server', 'highs.wasm');
+mkdirSync(dirname(wasm), { recursive: true });
+copyFileSync(join(root, 'node_modules', 'highs', 'build', 'highs.wasm'), wasm);
+written.add(wasm);
 const bundled = new Set();
 for (const bundle of bundles) {
   const options = { ...common, ...bundle };

@@ -2,6 +2,7 @@ import { version } from '../package.json';
 import { check } from './cli/check.js';
 import { draw } from './cli/draw.js';
 import { joints } from './cli/joints.js';
+import { layouts } from './cli/layouts.js';
 import { panels } from './cli/panels.js';
 import { CouldNotRun, isBrokenPipe } from './cli/run.js';
 import type { Outcome } from './cli/run.js';
@@ -15,6 +16,7 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
   borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed;
       [--machine NAME]                            only those of one machine
   borewright joints FILE [--format text|json]     what every joint can come out like by the shop’s tolerances
+  borewright layouts FILE [--format text|json]    cut list of a job, and how its panels are cut from sheets
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference                            what every finding means, as Markdown
   borewright shop                                 a shop file to begin with: the built-in shop
@@ -26,11 +28,12 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
 Exit code: 0 no errors, 1 errors were found, 2 it could not run.
 `;
 
-const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> = {
+const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome | Promise<Outcome>>> = {
   check,
   panels,
   setups: setUps,
   joints,
+  layouts,
   draw,
   reference,
   shop,
@@ -44,19 +47,19 @@ async function main(args: readonly string[]): Promise<void> {
     startServer();
     return;
   }
-  const { output, errors, code } = run(command, rest);
+  const { output, errors, code } = await run(command, rest);
   if (errors !== '') process.stderr.write(errors);
   process.exitCode = code;
   process.stdout.write(output);
 }
 
-function run(command: string | undefined, args: readonly string[]): Outcome {
+async function run(command: string | undefined, args: readonly string[]): Promise<Outcome> {
   const asksHelp = command === '--help' || command === '-h' || command === 'help' || args.includes('--help');
   if (asksHelp) return { output: HELP, errors: '', code: 0 };
   if (command === '--version' || command === '-v') return { output: `${version}\n`, errors: '', code: 0 };
   try {
     const known = command !== undefined && Object.hasOwn(COMMANDS, command) ? COMMANDS[command] : undefined;
-    if (known !== undefined) return known(args);
+    if (known !== undefined) return await known(args);
     const what = command === undefined ? 'No command is given' : `There is no command ‘${command}’`;
     throw new CouldNotRun(
       `${what}. It is one of: ${[...Object.keys(COMMANDS), 'server'].join(', ')}; see borewright --help.`,

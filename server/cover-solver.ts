@@ -1,4 +1,4 @@
-import loadHighs, { type HighsSolution } from 'highs';
+import type { HighsSolution } from 'highs';
 import type { CoverProgram, CoverSolver } from '../shared-core/sheets/plan/cover.js';
 
 /** Branches after which the best whole solution so far is taken. */
@@ -6,6 +6,7 @@ const MOST_NODES = 2000;
 
 /** The covering programs of sheet layouts, solved by HiGHS (an open linear programming library). Loaded when first asked for. */
 export async function coverSolver(): Promise<CoverSolver> {
+  const { default: loadHighs } = await import('highs');
   const highs = await loadHighs();
   return {
     relaxed(program) {

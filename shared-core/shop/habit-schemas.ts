@@ -30,6 +30,7 @@ export const habits = record('habits', 'What the shop does unless a job says oth
       rows: optional(name('machine', 'Line drill for rows.')),
       cups: optional(name('machine', 'Cup borer.')),
       clamp: optional(name('machine', 'Case clamp.')),
+      saw: optional(name('machine', 'Panel saw.')),
     }),
   ),
   pitch: orBefore(length('Pitch of rows.', 10, 100)),
@@ -51,6 +52,8 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'rail-width': orBefore(length('Usual width of rails.', 40, 400)),
   'groove-depth': orBefore(length('Depth of the groove of a back.', 1, 30)),
   'back-inset': orBefore(length('From the back edges to the groove of a back.', 0, 100)),
+  'offcut-length': orBefore(length('Least length of an offcut that is kept.', 0, 5000)),
+  'offcut-width': orBefore(length('Least width of an offcut that is kept.', 0, 5000)),
   'shelf-gap': orBefore(length('Play of a loose shelf at each end.', 0, 10)),
   'shelf-setback': orBefore(length('How far a loose shelf stands back from the front.', 0, 100)),
 });

@@ -23,6 +23,7 @@ export const KIND_FOR_USE = {
   rows: 'line',
   cups: 'cup',
   clamp: 'clamp',
+  saw: 'saw',
 } as const satisfies Readonly<Record<MachineUse, MachineKind>>;
 
 /** What each kind of machine is called in a sentence. */
@@ -91,6 +92,7 @@ export function namedHabits(
       rows: machine('rows'),
       cups: machine('cups'),
       clamp: machine('clamp'),
+      saw: machine('saw'),
     },
   };
 }

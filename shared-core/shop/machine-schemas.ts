@@ -94,8 +94,21 @@ export const cupBorer = record('cup borer', 'A borer for hinge cups.', {
 });
 export const saw = record('panel saw', 'A panel saw.', {
   kerf: required(length('Width of the cut.', 0.5, 10)),
-  rip: optional(length('Greatest rip cut.', 100, 10_000)),
-  crosscut: optional(length('Greatest cross-cut.', 100, 10_000)),
+  rip: optional(length('Greatest width of a strip, between fence and blade.', 100, 10_000)),
+  crosscut: optional(length('Greatest length that is cut off a strip, between stop and blade.', 100, 10_000)),
+  trim: usually(length('What is taken off each edge of a sheet before anything else.', 0, 100), 0),
+  stages: usually(
+    count('2: strips, and pieces as wide as the strip. 3: what is cut off a strip may be cut once more.', 2, 3),
+    3,
+  ),
+  first: usually(
+    choice('Which way the first cuts run.', {
+      along: 'Along the sheet.',
+      across: 'Across the sheet.',
+      either: 'As it comes out cheaper.',
+    }),
+    'either',
+  ),
 });
 export const bander = record('edge bander', 'An edge bander.', {
   band: optional(span('Least to greatest band thickness.', 0, 10)),

@@ -1,5 +1,12 @@
-import { optional, required, usually } from '../schema/fields.js';
-import { choice, length, record } from '../schema/schema.js';
+import { optional, orEmpty, required, usually } from '../schema/fields.js';
+import { choice, count, length, named, number, record } from '../schema/schema.js';
+
+const sheet = record('sheet', 'A size of sheet, bought or left over from another job.', {
+  length: required(length('Length, along the grain where there is one.', 100, 10_000)),
+  width: required(length('Width.', 100, 10_000)),
+  price: optional(number('Price of one sheet, in the shop’s own money; by its area when left out.', 0.01, 1_000_000)),
+  count: optional(count('How many there are; any number when left out.', 0, 10_000)),
+});
 
 export const board = record('board', 'A sheet material.', {
   thickness: required(length('Nominal thickness.', 2, 100)),
@@ -12,6 +19,8 @@ export const board = record('board', 'A sheet material.', {
   ),
   'sheet-length': optional(length('Length of a sheet.', 100, 10_000)),
   'sheet-width': optional(length('Width of a sheet.', 100, 10_000)),
+  price: optional(number('Price of one sheet, in the shop’s own money.', 0.01, 1_000_000)),
+  sheets: orEmpty(named('sheet', 'Further sizes of sheet, and offcuts in stock, each under its name.', sheet)),
   grain: usually(
     choice('Direction of the grain.', { none: 'No grain: panels may be turned.', length: 'Along the sheet.' }),
     'none',

@@ -125,9 +125,11 @@ cup-borers:
     depth: 0 to 15
     panel: { length: 200 to 2800, width: 150 to 900, thickness: 15 to 30 }
 
-# kerf: width of the cut, measured in a scrap. rip, crosscut: greatest cut along and across the sheet.
+# kerf: width of the cut, measured in a scrap.
+# rip: widest strip. crosscut: longest part cut off it. trim: taken off each edge of a sheet first.
+# stages: 3 where what is cut off a strip may be cut once more.
 panel-saws:
-  bench-saw: { kerf: 3.2, rip: 1300, crosscut: 3200 }
+  bench-saw: { kerf: 3.2, rip: 1300, crosscut: 3200, trim: 8, stages: 3 }
 
 # band: thinnest to thickest tape. shortest-edge, narrowest-panel: the least that its feed holds.
 edge-banders:
@@ -148,7 +150,7 @@ habits:
     tall: { pitches: 64, depth: 560 }
     drawer: { pitches: 22, depth: 560 }
     open: { pitches: 22, depth: 330 }
-  machines: { faces: face-head, ends: end-head, rows: row-drill, cups: hinge-borer, clamp: case-clamp }
+  machines: { faces: face-head, ends: end-head, rows: row-drill, cups: hinge-borer, clamp: case-clamp, saw: bench-saw }
   # Of the rows: hole to hole.
   pitch: 32
   # From the front edge to the centre of the front row.
@@ -169,6 +171,9 @@ habits:
   groove-depth: 8
   # From the back edge to the groove of the back.
   back-inset: 16
+  # The least offcut that is kept.
+  offcut-length: 600
+  offcut-width: 200
   # Play of a loose shelf at each end.
   shelf-gap: 1
   # How far a loose shelf stands back from the front edge.

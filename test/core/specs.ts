@@ -24,7 +24,7 @@ function located<T>(value: T, path: Located<T>['path'] = [], written = true): Lo
 }
 
 export function board(name: string, thickness: Micrometres): Board {
-  return { name, place: nowhere, thickness, nominal: thickness, sheetLength: null, sheetWidth: null, grain: 'none' };
+  return { name, place: nowhere, thickness, nominal: thickness, sheetLength: null, sheetWidth: null, price: null, sheets: [], grain: 'none' };
 }
 export function band(name: string, thickness: Micrometres): Band {
   return { name, place: nowhere, thickness, height: null };
@@ -113,7 +113,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       band: bands[0]?.name ?? 'none',
       joint: fittings[0]!.name,
       sizes: { base: size, wall: size, tall: size, drawer: size, open: size },
-      machines: { faces: head.name, ends: null, rows: null, cups: null, clamp: null },
+      machines: { faces: head.name, ends: null, rows: null, cups: null, clamp: null, saw: null },
       pitch: mm(32),
       setback: mm(37),
       rowDiameter: mm(5),
@@ -127,6 +127,8 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       railWidth: mm(100),
       grooveDepth: mm(8),
       backInset: mm(16),
+      offcutLength: 600_000,
+      offcutWidth: 200_000,
       shelfGap: mm(1),
       shelfSetback: mm(5),
       ...habits,

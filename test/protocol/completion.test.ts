@@ -131,6 +131,8 @@ test('a shop file has its own keys and names', async () => {
     'measured',
     'sheet-length',
     'sheet-width',
+    'price',
+    'sheets',
     'grain',
   ]);
   expect(await labels('boards:\n  oak: { thickness: 19 }\nhabits:\n  board: |\n', 'shop')).toEqual(['oak']);

@@ -16,9 +16,7 @@ export interface CoverProgram {
 /** A linear programming library, which the core does not bring along. */
 export interface CoverSolver {
   /** The optimum with fractions allowed: its amounts, the worth of one more of each need, and what a scarce thing saves (not positive). */
-  relaxed(
-    program: CoverProgram,
-  ): {
+  relaxed(program: CoverProgram): {
     readonly amounts: readonly number[];
     readonly prices: readonly number[];
     readonly scarcity: readonly number[];

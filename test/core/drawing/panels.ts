@@ -18,6 +18,8 @@ const board: Board = {
   nominal: um(16),
   sheetLength: null,
   sheetWidth: null,
+  price: null,
+  sheets: [],
   grain: 'none',
 };
 const dowel: Dowel = { name: 'dowel-8x30', place, kind: 'dowel', diameter: um(8), length: um(30), inFace: um(12) };

@@ -130,6 +130,7 @@ describe('habits that name nothing', () => {
       rows: 'drill',
       cups: null,
       clamp: null,
+      saw: null,
     });
     expect(readShop(text).shop.machines.get('drill')).toMatchObject({
       kind: 'line',

@@ -1,0 +1,66 @@
+import type { Board, PanelSaw, Shop } from '../shop/model.js';
+import type { CutSize } from './cut-list.js';
+import type { CuttingProblem, Stock } from './model.js';
+
+/** Smallest coins in one of the shop's money: prices are whole numbers in the search. */
+export const COINS = 100;
+/** Price of a square metre, in coins, where the shop says no price: then least cost is least area. */
+const COINS_PER_SQUARE_METRE = 100;
+
+/** The saw that the shop cuts its panels with: the usual one, else the first; null where it has none. */
+export function sawOf({ habits, machines }: Shop): PanelSaw | null {
+  const saws = [...machines.values()].filter((machine) => machine.kind === 'saw');
+  return saws.find(({ name }) => name === habits.machines.saw) ?? saws[0] ?? null;
+}
+
+/** The cutting of all pieces of one board; null where no size of sheet is known. The id of a piece is its place in the list. */
+export function boardProblem(
+  board: Board,
+  sizes: readonly CutSize[],
+  saw: PanelSaw,
+  shop: Shop,
+): CuttingProblem | null {
+  const stocks = stocksOf(board).filter(
+    ({ length, width, count }) => count !== 0 && length > 2 * saw.trim && width > 2 * saw.trim,
+  );
+  if (stocks.length === 0) return null;
+  return {
+    pieces: sizes.map(({ length, width, panels }, i) => ({
+      id: String(i),
+      length,
+      width,
+      count: panels.length,
+      turns: board.grain === 'none',
+    })),
+    stocks,
+    saw: {
+      kerf: saw.kerf,
+      trim: saw.trim,
+      stages: saw.stages === 2 ? 2 : 3,
+      rip: saw.rip,
+      crosscut: saw.crosscut,
+      first: saw.first,
+    },
+    offcut: { length: shop.habits.offcutLength, width: shop.habits.offcutWidth },
+  };
+}
+
+/** Every size in which the board is had. A size with no price costs as much as its area does at the price of the usual sheet. */
+function stocksOf(board: Board): readonly Stock[] {
+  const { sheetLength, sheetWidth, price } = board;
+  const usual = sheetLength !== null && sheetWidth !== null ? { length: sheetLength, width: sheetWidth } : null;
+  const area = ({ length, width }: { length: number; width: number }): number => (length / 1e6) * (width / 1e6);
+  const perSquareMetre = usual !== null && price !== null ? (price * COINS) / area(usual) : COINS_PER_SQUARE_METRE;
+  const coins = (size: { length: number; width: number }, said: number | null): number =>
+    Math.max(1, Math.round(said === null ? area(size) * perSquareMetre : said * COINS));
+  return [
+    ...(usual === null ? [] : [{ name: board.name, ...usual, price: coins(usual, price), count: null }]),
+    ...board.sheets.map(({ name, length, width, price: said, count }) => ({
+      name,
+      length,
+      width,
+      price: coins({ length, width }, said),
+      count,
+    })),
+  ];
+}

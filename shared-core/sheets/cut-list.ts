@@ -1,0 +1,45 @@
+import type { Carcass, Panel } from '../carcass/model.js';
+import type { Micrometres } from '../length/units.js';
+import type { Board } from '../shop/model.js';
+
+/** Panels of one board that are cut alike. */
+export interface CutSize {
+  readonly board: Board;
+  /** Bands taken off; the length runs along the grain where the board has one. */
+  readonly length: Micrometres;
+  readonly width: Micrometres;
+  readonly finishedLength: Micrometres;
+  readonly finishedWidth: Micrometres;
+  /** In the order of the job. */
+  readonly panels: readonly { readonly carcass: string; readonly panel: string }[];
+}
+
+/** The panels of a job by board and size, boards in the order of the job, the longest pieces first and the widest of these. */
+export function cutList(
+  carcasses: readonly { readonly name: string; readonly carcass: Carcass }[],
+): ReadonlyMap<Board, readonly CutSize[]> {
+  const sizes = new Map<string, CutSize & { panels: { carcass: string; panel: string }[] }>();
+  for (const { name, carcass } of carcasses)
+    for (const panel of carcass.panels) {
+      if (panel.cutLength <= 0 || panel.cutWidth <= 0) continue;
+      const key = [panel.board.name, panel.cutLength, panel.cutWidth, panel.length, panel.width].join('|');
+      const same = sizes.get(key) ?? sizeOf(panel);
+      sizes.set(key, same);
+      same.panels.push({ carcass: name, panel: panel.key });
+    }
+  const boards = new Map<Board, CutSize[]>();
+  for (const size of sizes.values()) boards.set(size.board, [...(boards.get(size.board) ?? []), size]);
+  for (const list of boards.values()) list.sort((a, b) => b.length - a.length || b.width - a.width);
+  return boards;
+}
+
+function sizeOf(panel: Panel): CutSize & { panels: { carcass: string; panel: string }[] } {
+  return {
+    board: panel.board,
+    length: panel.cutLength,
+    width: panel.cutWidth,
+    finishedLength: panel.length,
+    finishedWidth: panel.width,
+    panels: [],
+  };
+}
