@@ -24,7 +24,17 @@ function located<T>(value: T, path: Located<T>['path'] = [], written = true): Lo
 }
 
 export function board(name: string, thickness: Micrometres): Board {
-  return { name, place: nowhere, thickness, nominal: thickness, sheetLength: null, sheetWidth: null, price: null, sheets: [], grain: 'none' };
+  return {
+    name,
+    place: nowhere,
+    thickness,
+    nominal: thickness,
+    sheetLength: null,
+    sheetWidth: null,
+    price: null,
+    sheets: [],
+    grain: 'none',
+  };
 }
 export function band(name: string, thickness: Micrometres): Band {
   return { name, place: nowhere, thickness, height: null };

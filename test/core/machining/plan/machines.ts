@@ -94,7 +94,10 @@ export function withMachines(
   return {
     ...shop,
     machines: new Map([faces, ends, rows].map((machine) => [machine.name, machine])),
-    habits: { ...shop.habits, machines: { faces: 'faces', ends: 'ends', rows: 'rows', cups: null, clamp: null, saw: null } },
+    habits: {
+      ...shop.habits,
+      machines: { faces: 'faces', ends: 'ends', rows: 'rows', cups: null, clamp: null, saw: null },
+    },
     changeover: { stop: 60, fence: 90, bit: 45, depth: 30, turnHead: 180, extension: 240, machine: 120 },
   };
 }
