@@ -2,20 +2,13 @@ import type { Bore } from '../boring/model.js';
 import { chosen } from '../carcass/choices.js';
 import { endNamed } from '../carcass/roles.js';
 import type { Located } from '../document/place.js';
+import type { BoresTold } from '../fittings/fitting.js';
 import { isRow, purposeOf, PURPOSES, type BorePurpose } from '../fittings/purposes.js';
 import type { Micrometres } from '../length/units.js';
-import { listed } from '../words/english.js';
 import type { SideName } from '../words/names.js';
 import type { Show } from '../words/show.js';
 import { distinct, onFace, panelOf } from './lookups.js';
 import type { CarcassContext } from './rule.js';
-
-/** Bores of one purpose, for a message. */
-export interface BoresTold {
-  readonly purpose: BorePurpose;
-  readonly count: number;
-  readonly panels: readonly string[];
-}
 
 /** The purpose is that of the first. */
 export function boresTold(bores: readonly Bore[]): BoresTold {
@@ -24,12 +17,6 @@ export function boresTold(bores: readonly Bore[]): BoresTold {
     count: bores.length,
     panels: distinct(bores.map(({ panel }) => panel)),
   };
-}
-
-/** 'The dowel bore in bottom', 'The 4 dowel bores in bottom and top'. */
-export function theBores({ purpose, count, panels }: BoresTold): string {
-  const [one, several] = PURPOSES[purpose].nouns;
-  return `The ${count === 1 ? one : `${count} ${several}`} in ${listed(panels)}`;
 }
 
 /** One bore by what it belongs to and where it stands, for a message. */

@@ -2,6 +2,7 @@ import type { Located } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import type { ModelFields, Named } from '../schema/model.js';
 import type { Fields, InferFields, RecordSchema } from '../schema/schema.js';
+import { listed } from '../words/english.js';
 import type { Message } from '../words/message.js';
 import type { FittingKind } from './kinds.js';
 import type { Ink, MarkPart } from './mark.js';
@@ -90,7 +91,9 @@ export interface JointUse<T extends AnyFitting> {
   /** What lies in both of two mated bores, which with the glue gap must be as deep together; null where nothing does. */
   lengthInBoth(fitting: T): Micrometres | null;
   /** Bores of two mates that are too short for what goes into them; `fitting` is the one that the end is bored for. */
-  tooShort<B extends BoredHole>(fitting: T, mates: MatedBores<B>, show: ShowLength): readonly TooShort<B>[];
+  tooShort<B extends BoredHole>(fitting: T, mates: MatedBores<B>): readonly TooShort<B>[];
+  /** What happens where they are, for the reference page; null where the fitting has no such bores. */
+  readonly whyDeepEnough: string | null;
 }
 
 /** What a fitting may ask of the shop. */
@@ -154,10 +157,9 @@ export interface MatedBores<B extends BoredHole> {
 
 export interface TooShort<B> {
   readonly bore: B;
-  /** Why it is, with the figures, and what to do. */
-  readonly why: string;
-  readonly todo: string;
   readonly severity: 'error' | 'warning';
+  /** What is told of it and of all others that are too short for the same reason. */
+  readonly told: (bores: BoresTold) => Message;
 }
 
 /** What the centre of a bore keeps from an edge: one and a half diameters (common practice, no source). */
@@ -165,5 +167,14 @@ export function besideEdge(diameter: Micrometres): Micrometres {
   return Math.ceil((3 * diameter) / 2);
 }
 
-/** What to do about a bore that the job makes too shallow. */
-export const BORE_DEEPER = 'Bore deeper, or leave the depth to the fitting.';
+/** Bores of one purpose, for a message. */
+export interface BoresTold {
+  readonly purpose: BorePurpose;
+  readonly count: number;
+  readonly panels: readonly string[];
+}
+
+/** 'The dowel bore in bottom', 'The 4 dowel bores in bottom and top'. */
+export function boresOf({ nouns: [one, several] }: Purpose, { count, panels }: Omit<BoresTold, 'purpose'>): string {
+  return `The ${count === 1 ? one : `${count} ${several}`} in ${listed(panels)}`;
+}

@@ -1,6 +1,6 @@
 import type { Definition, FittingKind, ListedFittings } from './kinds.js';
 import { fittingKinds } from './kinds.js';
-import type { Purpose } from './fitting.js';
+import { boresOf, type BoresTold, type Purpose } from './fitting.js';
 import { circle, line } from './mark.js';
 
 /** What bores are for that belong to no fitting of a joint. */
@@ -60,3 +60,6 @@ export const isRow = ({ purpose }: HasPurpose): boolean => purpose === 'row';
 
 /** Whether a bore reaches from one panel into the other, so that it must find a mate. */
 export const reaches = (bore: HasPurpose): boolean => purposeOf(bore).mate !== null;
+
+/** 'The dowel bore in bottom', 'The 4 dowel bores in bottom and top'. */
+export const theBores = (bores: BoresTold): string => boresOf(PURPOSES[bores.purpose], bores);

@@ -1,8 +1,10 @@
+import type { BoresTold } from '../../fittings/fitting.js';
+import { theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
 import { listed } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
-import { boresTold, theBores, type BoresTold } from '../bores.js';
+import { boresTold } from '../bores.js';
 import { grouped } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
 

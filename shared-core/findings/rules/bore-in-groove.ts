@@ -1,9 +1,11 @@
 import { grooveCollisions } from '../../boring/collisions.js';
+import type { BoresTold } from '../../fittings/fitting.js';
+import { theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Span } from '../../schema/schema.js';
 import { verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
-import { boresTold, theBores, type BoresTold } from '../bores.js';
+import { boresTold } from '../bores.js';
 import { backToHabit, causesOf } from '../causes.js';
 import { grouped } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';

@@ -1,19 +1,23 @@
 import { matings, type Mate } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import type { TooShort } from '../../fittings/fitting.js';
-import { kindOf } from '../../fittings/kinds.js';
-import { boresTold, depthOf, theBores } from '../bores.js';
+import { fittingKinds, kindOf } from '../../fittings/kinds.js';
+import { identityOf, messages } from '../../words/message.js';
+import { boresTold, depthOf } from '../bores.js';
 import { ownText, remove } from '../changes.js';
 import { grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { show, verb } from '../words.js';
+
+const say = messages('bore-too-short', {
+  leaveDepth: ({ panel }: { readonly panel: string }) => `Leave the depth in ${panel} to the fitting`,
+});
 
 export const boreTooShort: CarcassRule = {
   name: 'bore-too-short',
   severity: 'error',
   about: {
     what: 'A bore is shorter than the screw, the bolt or the stud that goes into it, or the screw hardly reaches the end or not at all.',
-    why: 'A screw that is driven past its pilot hole splits the end of the board. A bolt whose bore stops short of the cam cannot be caught by it, nor one that lies deeper in a thick board than the cam goes; and a stud that is not home holds the joint apart. How far a screw goes into the end is its length less the thickness that it passes; less than twice its width holds little (then this is a warning; common practice, no source).',
+    why: fittingKinds.flatMap(({ joint }) => joint.whyDeepEnough ?? []).join(' '),
     remedy:
       'Leave the depth to the fitting, or bore deeper; where a screw or a cam is too short for the board, take a longer one.',
     example: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 10 }',
@@ -22,9 +26,9 @@ export const boreTooShort: CarcassRule = {
     const short = matings(context.carcass, context.boring).flatMap(({ mates }) =>
       mates.flatMap((mate) => (mate.faults.length > 0 ? [] : shortBores(context, mate))),
     );
-    return grouped(short, ({ bore, why }) => {
+    return grouped(short, ({ bore, told }) => {
       const place = depthOf(context, bore)?.place ?? bore.place;
-      return `${place.part} ${place.start} ${why}`;
+      return `${place.part} ${place.start} ${identityOf(told({ purpose: bore.purpose, count: 1, panels: [] }))}`;
     }).map((same) => found(context, same));
   },
 };
@@ -37,24 +41,22 @@ function shortBores(context: CarcassContext, { face, end }: Mate): readonly TooS
     .filter(({ meets }) => meets === end.id)
     .map((bore) => ({ bore, under: bore.face === 'outside' ? end.v : endPanel.thickness - end.v }));
   const mates = { face, end, faceThickness: facePanel.thickness, endThickness: endPanel.thickness, crossing };
-  return kindOf(fitting).joint.tooShort(fitting, mates, (length) => show(context, length));
+  return kindOf(fitting).joint.tooShort(fitting, mates);
 }
 
 function found(context: CarcassContext, same: readonly TooShort<Bore>[]): Found {
-  const { bore, why, todo, severity } = same[0]!;
+  const { bore, told, severity } = same[0]!;
   const own = depthOf(context, bore);
   const bores = same.map((one) => one.bore);
   return {
     place: own?.place ?? bore.place,
     panel: bore.panel,
     severity,
-    message:
-      `${theBores(boresTold(bores))} ${verb(bores.length, 'is', 'are')} ` +
-      `${show(context, bore.depth)} deep, and ${why}. ${todo}`,
+    message: told(boresTold(bores)),
     bores: bores.map(({ id }) => id),
     repairs:
       own !== undefined && ownText(own)
-        ? [{ title: `Leave the depth in ${bore.panel} to the fitting`, changes: [remove(own.path)], preferred: true }]
+        ? [{ title: say.leaveDepth({ panel: bore.panel }), changes: [remove(own.path)], preferred: true }]
         : [],
   };
 }

@@ -1,10 +1,11 @@
-import { isRow } from '../../fittings/purposes.js';
+import type { BoresTold } from '../../fittings/fitting.js';
+import { isRow, theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Span } from '../../schema/schema.js';
 import { quoted, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
-import { boresTold, depthOf, theBores, type BoresTold } from '../bores.js';
+import { boresTold, depthOf } from '../bores.js';
 import { grouped, machineFor, onFace } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
 

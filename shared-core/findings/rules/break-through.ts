@@ -1,9 +1,10 @@
 import { wallsAround } from '../../boring/walls.js';
-import { isRow } from '../../fittings/purposes.js';
+import type { BoresTold } from '../../fittings/fitting.js';
+import { isRow, theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
 import { listed, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
-import { boresTold, depthOf, theBores, type BoresTold } from '../bores.js';
+import { boresTold, depthOf } from '../bores.js';
 import { ownText, remove } from '../changes.js';
 import { grouped, onFace, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';

@@ -1,7 +1,8 @@
 import type { Bore } from '../../boring/model.js';
+import { theBores } from '../../fittings/purposes.js';
 import { taskOf } from '../../machining/plan/operations.js';
 import { KIND_FOR_USE } from '../../shop/habits.js';
-import { boresTold, theBores } from '../bores.js';
+import { boresTold } from '../bores.js';
 import { firstStep } from '../first-step.js';
 import { grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';

@@ -1,16 +1,21 @@
+import type { Micrometres } from '../../length/units.js';
 import { optional, required } from '../../schema/fields.js';
 import { length, name, record } from '../../schema/schema.js';
+import { quoted, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
 import { dowel, isDowel, type Dowel } from './dowel.js';
 import {
   asWritten,
   besideEdge,
-  BORE_DEEPER,
+  boresOf,
   type BoredHole,
+  type BoresTold,
   type FittingDefinition,
   type FittingOf,
   type Hole,
   type MatedBores,
-  type ShowLength,
+  type Purpose,
   type Surroundings,
   type TooShort,
 } from '../fitting.js';
@@ -28,6 +33,67 @@ const item = record('cam fitting', 'A cam fitting.', {
 
 export type CamFitting = FittingOf<'cam', typeof item.fields>;
 
+const CAM: Purpose = {
+  nouns: ['cam bore', 'cam bores'],
+  use: 'cam',
+  mark: [sector(0, 2)],
+  ink: 'violet',
+  mate: null,
+  depthChosen: false,
+  driven: null,
+  machine: null,
+};
+
+const BOLT: Purpose = {
+  nouns: ['bolt bore', 'bolt bores'],
+  use: 'cam bolt',
+  mark: [line([-0.45, -0.89], [-0.45, 0.89]), line([0.45, -0.89], [0.45, 0.89])],
+  ink: 'violet',
+  mate: { purpose: 'cam-stud', alike: 'fitting' },
+  depthChosen: true,
+  driven: null,
+  machine: null,
+};
+
+const STUD: Purpose = {
+  nouns: ['stud bore', 'stud bores'],
+  use: 'cam stud',
+  mark: [circle(0.45, true)],
+  ink: 'violet',
+  mate: { purpose: 'cam-bolt', alike: 'fitting' },
+  depthChosen: true,
+  driven: null,
+  machine: null,
+};
+
+interface TooShallow extends BoresTold {
+  readonly name: string;
+  readonly depth: Micrometres;
+  readonly least: Micrometres;
+}
+
+const say = messages('cam', {
+  shortBolt: ({ name, depth, least, distance, ...bolts }: TooShallow & { readonly distance: Micrometres }, show) =>
+    `${shallow(BOLT, depth, least, bolts, show)}, to open into the cam of ${quoted(name)} ${show.length(distance)} from the end. Bore deeper, or leave the depth to the fitting.`,
+  shortCam: (
+    {
+      name,
+      depth,
+      least,
+      under,
+      board,
+      ...cams
+    }: TooShallow & { readonly under: Micrometres; readonly board: Micrometres },
+    show,
+  ) =>
+    `${shallow(CAM, depth, least, cams, show)} in a board ${show.length(board)} thick, where the bolt of ${quoted(name)} lies ${show.length(under)} under the face. Use a fitting made for this thickness, or a thinner board.`,
+  shortStud: ({ name, depth, least, ...studs }: TooShallow, show) =>
+    `${shallow(STUD, depth, least, studs, show)}, the depth that the stud of ${quoted(name)} goes in. Bore deeper, or leave the depth to the fitting.`,
+});
+
+const shallow = (purpose: Purpose, depth: Micrometres, least: Micrometres, bores: BoresTold, show: Show): string =>
+  `${boresOf(purpose, bores)} ${verb(bores.count, 'is', 'are')} ${show.exact(depth)} deep; the minimum is ${show.exact(least)}`;
+
 /** A bolt that is turned into the face, goes into the end, and is drawn home by a cam in the face of the end panel. */
 export const cam: FittingDefinition<CamFitting, typeof item.fields, 'cams', 'cam' | 'cam-bolt' | 'cam-stud'> = {
   kind: 'cam',
@@ -38,38 +104,7 @@ export const cam: FittingDefinition<CamFitting, typeof item.fields, 'cams', 'cam
   judged: asWritten,
   described: ({ camDiameter, distance, guide }, show) =>
     `cam fitting, Ø ${show(camDiameter)}, ${show(distance)} from the end${guide === null ? '' : `, guide ${guide}`}`,
-  purposes: {
-    cam: {
-      nouns: ['cam bore', 'cam bores'],
-      use: 'cam',
-      mark: [sector(0, 2)],
-      ink: 'violet',
-      mate: null,
-      depthChosen: false,
-      driven: null,
-      machine: null,
-    },
-    'cam-bolt': {
-      nouns: ['bolt bore', 'bolt bores'],
-      use: 'cam bolt',
-      mark: [line([-0.45, -0.89], [-0.45, 0.89]), line([0.45, -0.89], [0.45, 0.89])],
-      ink: 'violet',
-      mate: { purpose: 'cam-stud', alike: 'fitting' },
-      depthChosen: true,
-      driven: null,
-      machine: null,
-    },
-    'cam-stud': {
-      nouns: ['stud bore', 'stud bores'],
-      use: 'cam stud',
-      mark: [circle(0.45, true)],
-      ink: 'violet',
-      mate: { purpose: 'cam-bolt', alike: 'fitting' },
-      depthChosen: true,
-      driven: null,
-      machine: null,
-    },
-  },
+  purposes: { cam: CAM, 'cam-bolt': BOLT, 'cam-stud': STUD },
   joint: {
     /** Of the bore for the cam its rim and the least wall. */
     edgeDistance(one, around) {
@@ -103,11 +138,9 @@ export const cam: FittingDefinition<CamFitting, typeof item.fields, 'cams', 'cam
       return [bolt, housing];
     },
     lengthInBoth: () => null,
-    tooShort: (one, mates, show) => [
-      ...shortBolt(one, mates, show),
-      ...shortCam(one, mates, show),
-      ...shortStud(one, mates, show),
-    ],
+    tooShort: (one, mates) => [...shortBolt(one, mates), ...shortCam(one, mates), ...shortStud(one, mates)],
+    whyDeepEnough:
+      'A bolt whose bore stops short of the cam cannot be caught by it, nor one that lies deeper in a thick board than the cam goes; and a stud that is not home holds the joint apart.',
   },
 };
 
@@ -118,39 +151,35 @@ function guideOf({ guide }: CamFitting, around: Surroundings): Dowel | null {
 }
 
 /** The bolt's bore must open into the cam's with its whole width: where its rim meets the round of the cam. */
-function shortBolt<B extends BoredHole>(
-  one: CamFitting,
-  { end }: MatedBores<B>,
-  show: ShowLength,
-): readonly TooShort<B>[] {
-  const short = one.distance - end.depth;
-  if (short <= 0 || 4 * short ** 2 <= one.camDiameter ** 2 - one.boltDiameter ** 2) return [];
-  const why = `the cam of ${one.name} stands ${show(one.distance)} from the end`;
-  return [{ bore: end, why, todo: BORE_DEEPER, severity: 'error' }];
+function shortBolt<B extends BoredHole>(one: CamFitting, { end }: MatedBores<B>): readonly TooShort<B>[] {
+  const { name, distance, camDiameter, boltDiameter } = one;
+  // By Pythagoras in half micrometres, rounded so that the least depth is the shallowest that does.
+  const least = distance - Math.floor(Math.sqrt(Math.max(0, camDiameter ** 2 - boltDiameter ** 2)) / 2);
+  if (end.depth >= least) return [];
+  const { depth } = end;
+  return [{ bore: end, severity: 'error', told: (bores) => say.shortBolt({ ...bores, name, depth, least, distance }) }];
 }
 
 /** The cam must reach past the whole of the bolt, which is at least as thick as its stud and lies in the middle of the board. */
 function shortCam<B extends BoredHole>(
-  one: CamFitting,
-  { crossing, endThickness }: MatedBores<B>,
-  show: ShowLength,
+  { name, studDiameter }: CamFitting,
+  { crossing, endThickness: board }: MatedBores<B>,
 ): readonly TooShort<B>[] {
-  return crossing
-    .filter(({ bore, under }) => 2 * bore.depth < 2 * under + one.studDiameter)
-    .map(({ bore, under }) => ({
-      bore,
-      why: `the bolt of ${one.name} lies ${show(under)} under the face of a board of ${show(endThickness)}, where the cam does not catch it`,
-      todo: 'Take a fitting that is made for this thickness, or a thinner board.',
-      severity: 'error',
-    }));
+  return crossing.flatMap(({ bore, under }) => {
+    const { depth } = bore;
+    const least = under + Math.ceil(studDiameter / 2);
+    if (depth >= least) return [];
+    return [{ bore, severity: 'error', told: (bores) => say.shortCam({ ...bores, name, depth, least, under, board }) }];
+  });
 }
 
 function shortStud<B extends BoredHole>(
-  one: CamFitting,
+  { name, studDepth }: CamFitting,
   { face }: MatedBores<B>,
-  show: ShowLength,
 ): readonly TooShort<B>[] {
-  if (face.depth >= one.studDepth) return [];
-  const why = `the stud of ${one.name} goes in ${show(one.studDepth)}`;
-  return [{ bore: face, why, todo: BORE_DEEPER, severity: 'error' }];
+  const { depth } = face;
+  if (depth >= studDepth) return [];
+  return [
+    { bore: face, severity: 'error', told: (bores) => say.shortStud({ ...bores, name, depth, least: studDepth }) },
+  ];
 }

@@ -70,5 +70,6 @@ export const dowel: FittingDefinition<Dowel, typeof item.fields, 'dowels', 'dowe
     lengthInBoth: (one) => one.length,
     // The two depths are judged by their sum.
     tooShort: () => [],
+    whyDeepEnough: null,
   },
 };

@@ -1,7 +1,17 @@
 import type { Micrometres } from '../../length/units.js';
 import { required } from '../../schema/fields.js';
 import { length, record } from '../../schema/schema.js';
-import { asWritten, besideEdge, BORE_DEEPER, type FittingDefinition, type FittingOf } from '../fitting.js';
+import { quoted, verb } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import {
+  asWritten,
+  besideEdge,
+  boresOf,
+  type BoresTold,
+  type FittingDefinition,
+  type FittingOf,
+  type Purpose,
+} from '../fitting.js';
 import { circle, DIAGONAL, line } from '../mark.js';
 
 const item = record('connector screw', 'A connector screw.', {
@@ -16,6 +26,53 @@ export type ConnectorScrew = FittingOf<'screw', typeof item.fields>;
 const PILOT_CLEARANCE: Micrometres = 2000;
 /** How many times its width a screw must go into the end to hold (common practice, no source). */
 const LEAST_HOLD = 2;
+
+const PILOT: Purpose = {
+  nouns: ['pilot hole', 'pilot holes'],
+  use: 'screw pilot',
+  mark: [line([-DIAGONAL, -DIAGONAL], [DIAGONAL, DIAGONAL]), line([-DIAGONAL, DIAGONAL], [DIAGONAL, -DIAGONAL])],
+  ink: 'blue',
+  mate: { purpose: 'clearance', alike: 'fitting' },
+  depthChosen: true,
+  driven: null,
+  machine: null,
+};
+
+interface InPilots extends BoresTold {
+  readonly name: string;
+  readonly long: Micrometres;
+  /** The board that the screw goes through first. */
+  readonly passed: Micrometres;
+}
+
+const say = messages('screw', {
+  outOfReach: ({ name, long, passed, ...pilots }: InPilots, show) =>
+    `${boresOf(PILOT, pilots)} ${verb(pilots.count, 'is', 'are')} out of reach: ${quoted(name)} is ${show.length(long)} long and passes ${show.length(passed)} of board. Use a longer screw.`,
+  holdsLittle: (
+    {
+      name,
+      long,
+      passed,
+      reach,
+      hold,
+      ...pilots
+    }: InPilots & { readonly reach: Micrometres; readonly hold: Micrometres },
+    show,
+  ) =>
+    `${boresOf(PILOT, pilots)} ${verb(pilots.count, 'takes', 'take')} only ${show.length(reach)} of ${quoted(name)}, which is ${show.length(long)} long and passes ${show.length(passed)} of board; the minimum is ${show.length(hold)}, twice its width. Use a longer screw.`,
+  shallow: (
+    {
+      name,
+      long,
+      passed,
+      depth,
+      reach,
+      ...pilots
+    }: InPilots & { readonly depth: Micrometres; readonly reach: Micrometres },
+    show,
+  ) =>
+    `${boresOf(PILOT, pilots)} ${verb(pilots.count, 'is', 'are')} ${show.exact(depth)} deep; the minimum is ${show.exact(reach)}, since ${quoted(name)} is ${show.length(long)} long and passes ${show.length(passed)} of board. Bore deeper, or leave the depth to the fitting.`,
+});
 
 /** A screw that is driven through the face panel, from its other face, into the end. */
 export const screw: FittingDefinition<ConnectorScrew, typeof item.fields, 'screws', 'clearance' | 'pilot'> = {
@@ -38,16 +95,7 @@ export const screw: FittingDefinition<ConnectorScrew, typeof item.fields, 'screw
       driven: 'screw',
       machine: null,
     },
-    pilot: {
-      nouns: ['pilot hole', 'pilot holes'],
-      use: 'screw pilot',
-      mark: [line([-DIAGONAL, -DIAGONAL], [DIAGONAL, DIAGONAL]), line([-DIAGONAL, DIAGONAL], [DIAGONAL, -DIAGONAL])],
-      ink: 'blue',
-      mate: { purpose: 'clearance', alike: 'fitting' },
-      depthChosen: true,
-      driven: null,
-      machine: null,
-    },
+    pilot: PILOT,
   },
   joint: {
     edgeDistance: ({ clearance, pilot }) => besideEdge(Math.max(clearance, pilot)),
@@ -72,20 +120,21 @@ export const screw: FittingDefinition<ConnectorScrew, typeof item.fields, 'screw
       return [{ ...common, purpose: 'clearance', diameter: clearance, depth: deep, through, enters: { at: 'behind' } }];
     },
     lengthInBoth: () => null,
-    tooShort({ name, length: long, clearance }, { end, faceThickness }, show) {
+    tooShort({ name, length: long, clearance }, { end, faceThickness }) {
+      const screw = { name, long, passed: faceThickness };
       const reach = long - faceThickness;
-      const through = `${name} is ${show(long)} long and passes ${show(faceThickness)} of board`;
-      if (reach <= 0) {
-        const why = `${through}: it does not reach the end`;
-        return [{ bore: end, why, todo: 'Take a longer screw.', severity: 'error' }];
-      }
-      if (reach < LEAST_HOLD * clearance) {
-        const why = `${through}: it goes only ${show(reach)} into the end, less than ${LEAST_HOLD} times its width of ${show(clearance)}, and holds little`;
-        return [{ bore: end, why, todo: 'Take a longer screw.', severity: 'warning' }];
-      }
+      if (reach <= 0)
+        return [{ bore: end, severity: 'error', told: (bores) => say.outOfReach({ ...bores, ...screw }) }];
+      const hold = LEAST_HOLD * clearance;
+      if (reach < hold)
+        return [
+          { bore: end, severity: 'warning', told: (bores) => say.holdsLittle({ ...bores, ...screw, reach, hold }) },
+        ];
       if (end.depth >= reach) return [];
-      const why = `${through}, so it goes ${show(reach)} into the end`;
-      return [{ bore: end, why, todo: BORE_DEEPER, severity: 'error' }];
+      const { depth } = end;
+      return [{ bore: end, severity: 'error', told: (bores) => say.shallow({ ...bores, ...screw, depth, reach }) }];
     },
+    whyDeepEnough:
+      'A screw that is driven past its pilot hole splits the end of the board. How far it goes into the end is its length less the thickness that it passes; less than twice its width holds little (then this is a warning; common practice, no source).',
   },
 };

@@ -5,27 +5,27 @@ rule('bore-too-short', {
     {
       // 50 less the side of 16
       carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: «33» }',
-      says: 'The 6 pilot holes in bottom are 33 mm deep, and screw-7x50 is 50 mm long and passes 16 mm of board, so it goes 34 mm into the end. Bore deeper, or leave the depth to the fitting.',
+      says: 'The 6 pilot holes in bottom are 33 mm deep; the minimum is 34 mm, since ‘screw-7x50’ is 50 mm long and passes 16 mm of board. Bore deeper, or leave the depth to the fitting.',
       severity: 'error',
       panel: 'bottom',
     },
     {
       // a bolt of 8 opens into a cam of 15 no deeper than sqrt(7.5^2 - 4^2) = 6.34 before its centre
       carcass: 'kind: wall\nwidth: 600\njoint: cam-15\npanels:\n  bottom: { end-depth: «27.6» }',
-      says: 'The 4 bolt bores in bottom are 27.6 mm deep, and the cam of cam-15 stands 34 mm from the end. Bore deeper, or leave the depth to the fitting.',
+      says: 'The 4 bolt bores in bottom are 27.6 mm deep; the minimum is 27.656 mm, to open into the cam of ‘cam-15’ 34 mm from the end. Bore deeper, or leave the depth to the fitting.',
       severity: 'error',
       panel: 'bottom',
     },
     {
       carcass: 'kind: wall\nwidth: 600\njoint: cam-15\npanels:\n  left: { face-depth: «10.5» }',
-      says: 'The 4 stud bores in left are 10.5 mm deep, and the stud of cam-15 goes in 11 mm. Bore deeper, or leave the depth to the fitting.',
+      says: 'The 4 stud bores in left are 10.5 mm deep; the minimum is 11 mm, the depth that the stud of ‘cam-15’ goes in. Bore deeper, or leave the depth to the fitting.',
       severity: 'error',
       panel: 'left',
     },
     {
       carcass: 'kind: wall\nwidth: 600',
       shop: 'boards: { back-3: { thickness: 3 }, heavy: { thickness: 25 } }\nscrews: { stub: { clearance: 5, pilot: 3, length: 25 } }\nhabits: { board: heavy, joint: stub }',
-      says: 'The 12 pilot holes in bottom and top are 2 mm deep, and stub is 25 mm long and passes 25 mm of board: it does not reach the end. Take a longer screw.',
+      says: 'The 12 pilot holes in bottom and top are out of reach: ‘stub’ is 25 mm long and passes 25 mm of board. Use a longer screw.',
       severity: 'error',
       panel: 'bottom',
     },
@@ -33,7 +33,7 @@ rule('bore-too-short', {
       // 50 less 40; twice 7 is 14
       carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50',
       shop: 'boards: { back-3: { thickness: 3 }, block: { thickness: 40 } }\nscrews: { screw-7x50: { clearance: 7, pilot: 5, length: 50 } }\nhabits: { board: block, joint: screw-7x50 }',
-      says: 'The 12 pilot holes in bottom and top are 12 mm deep, and screw-7x50 is 50 mm long and passes 40 mm of board: it goes only 10 mm into the end, less than 2 times its width of 7 mm, and holds little. Take a longer screw.',
+      says: 'The 12 pilot holes in bottom and top take only 10 mm of ‘screw-7x50’, which is 50 mm long and passes 40 mm of board; the minimum is 14 mm, twice its width. Use a longer screw.',
       severity: 'warning',
       panel: 'bottom',
     },
@@ -41,7 +41,7 @@ rule('bore-too-short', {
       // half of 25 and half of the stud's 5 make 15, and the cam goes 12.5
       carcass: 'kind: wall\nwidth: 600\njoint: cam-15\nboard: heavy',
       shop: 'boards: { back-3: { thickness: 3 }, heavy: { thickness: 25 } }\nhabits: { board: heavy }\ncams: { cam-15: { cam-diameter: 15, cam-depth: 12.5, distance: 34, bolt-diameter: 8, stud-diameter: 5, stud-depth: 11 } }',
-      says: 'The 8 cam bores in bottom and top are 12.5 mm deep, and the bolt of cam-15 lies 12.5 mm under the face of a board of 25 mm, where the cam does not catch it. Take a fitting that is made for this thickness, or a thinner board.',
+      says: 'The 8 cam bores in bottom and top are 12.5 mm deep; the minimum is 15 mm in a board 25 mm thick, where the bolt of ‘cam-15’ lies 12.5 mm under the face. Use a fitting made for this thickness, or a thinner board.',
       severity: 'error',
       panel: 'bottom',
     },
