@@ -1,7 +1,7 @@
-import type { Unit } from '../../length/units.js';
+import { figure } from '../../length/show.js';
+import type { Micrometres, Unit } from '../../length/units.js';
 import { boxOf, grow } from '../scene/boxes.js';
 import { runningDimension } from '../scene/dimensions.js';
-import { figure } from '../../length/show.js';
 import type { Box } from '../scene/scene.js';
 import { mm } from '../scene/scale.js';
 import type { Stage } from './stage.js';
@@ -15,40 +15,44 @@ const EMPTY = 3;
  * @param level page coordinate of the table's surface
  */
 export function drawElevation(stage: Stage, level: number, table: Box, unit: Unit): void {
-  const { pen, acted, panel } = stage;
-  const { layout, stroke } = acted;
-  const { height } = stroke.setUp;
-  const { thickness } = stroke.blank;
+  const { height } = stage.acted.stroke.setUp;
   if (height === null) return;
+  const { thickness } = stage.acted.stroke.blank;
   const top = level - mm(thickness);
   const axis = level - mm(height);
-  pen.line(
-    { key: 'elevation:table', class: 'table' },
-    'outline',
+  drawTableAndEnd(stage, level, top, table);
+  drawPlate(stage, axis, Math.min(top, axis) - stage.p(3.4), unit);
+  nameHeights(stage, level, height, table.x + table.width, unit);
+  const left = table.x - stage.p(1.5);
+  const named = { key: 'elevation:name', class: 'label' } as const;
+  stage.pen.text(named, 'Table', left, level + stage.p(1.25), { anchor: 'end' });
+}
+
+/** The table's surface from the side, and on it the end of the panel. */
+function drawTableAndEnd({ pen, panel }: Stage, level: number, top: number, table: Box): void {
+  const [a, b] = [
     { x: table.x, y: level },
     { x: table.x + table.width, y: level },
-  );
-  pen.take(
-    boxOf(
-      [
-        { x: table.x, y: level },
-        { x: table.x + table.width, y: level },
-      ],
-      stage.p(0.4),
-    ),
-  );
-  const end: Box = { x: panel.x, y: top, width: panel.width, height: mm(thickness) };
+  ];
+  pen.line({ key: 'elevation:table', class: 'table' }, 'outline', a, b);
+  pen.take(boxOf([a, b], pen.paper(0.4)));
+  const end: Box = { x: panel.x, y: top, width: panel.width, height: level - top };
   pen.path({ key: 'elevation:panel', class: 'panel' }, 'outline', corners(end), 'board');
   pen.takeSolid(end);
-  const xs = layout.spindles.map(({ at }) => stage.x(at[0]));
+}
+
+/** The spindles of the plate on their axis, each loaded one with its number and its bit. */
+function drawPlate(stage: Stage, axis: number, tagBase: number, unit: Unit): void {
+  const { pen, acted } = stage;
+  const { spindles } = acted.layout;
+  const xs = spindles.map(({ at }) => stage.x(at[0]));
   pen.line(
     { key: 'elevation:axis', class: 'centre-line' },
     'centre',
     { x: Math.min(...xs) - stage.p(3), y: axis },
     { x: Math.max(...xs) + stage.p(3), y: axis },
   );
-  const tagBase = Math.min(top, axis) - stage.p(3.4);
-  for (const { spindle, diameter, at } of layout.spindles) {
+  for (const { spindle, diameter, at } of spindles) {
     const x = stage.x(at[0]);
     const key = `elevation:spindle-${spindle}`;
     if (diameter === null) {
@@ -59,83 +63,26 @@ export function drawElevation(stage: Stage, level: number, table: Box, unit: Uni
     const r = mm(diameter) / 2;
     pen.add({ key, class: 'bit', kind: 'circle', panel: pen.panel, line: 'thin', cx: x, cy: axis, r });
     pen.takeSolid(grow({ x: x - r, y: axis - r, width: 2 * r, height: 2 * r }, stage.p(0.3)));
-    pen.line(
-      { key: `${key}:line`, class: 'centre-line' },
-      'thin',
-      { x, y: axis - r },
-      { x, y: tagBase + stage.p(0.8) },
-    );
-    pen.text(
-      { key: `tag:${spindle}`, class: 'label' },
-      `${spindle + 1}  Ø ${figure(diameter, unit)}`,
-      x + stage.p(1.25),
-      tagBase,
-      { turn: -90 },
-    );
+    const line = { key: `${key}:line`, class: 'centre-line' } as const;
+    pen.line(line, 'thin', { x, y: axis - r }, { x, y: tagBase + stage.p(0.8) });
+    const words = `${spindle + 1}  Ø ${figure(diameter, unit)}`;
+    pen.text({ key: `tag:${spindle}`, class: 'label' }, words, x + stage.p(1.25), tagBase, { turn: -90 });
   }
-  const right = table.x + table.width;
-  const from = right + stage.p(1);
-  runningDimension(pen, 'over-table', { axis: 'y', line: right + stage.p(4), out: 1 }, { at: level, text: '0', from }, [
-    { at: axis, text: figure(height, unit), from },
-    ...(thickness === height ? [] : [{ at: top, text: figure(thickness, unit), from }]),
-  ]);
-  pen.text({ key: 'over-table:name', class: 'label' }, 'Over the table', right + stage.p(1), axis - stage.p(7.5));
-  const left = table.x - stage.p(1.5);
-  pen.text({ key: 'elevation:name', class: 'label' }, 'Table', left, level + stage.p(1.25), { anchor: 'end' });
 }
 
-/** Bits that come out of the plate into the end, seen from above, and the empty places between them. */
-export function drawLevelHead(stage: Stage): void {
-  const { pen, acted, out } = stage;
-  const { layout, stroke } = acted;
-  const line = stage.y(0);
-  for (const { head, spindle, diameter, at } of layout.spindles) {
-    const x = stage.x(at[0]);
-    const key = `spindle:${head}:${spindle}`;
-    const inBar = line + (out * stage.sign(4.5)) / 2;
-    if (diameter === null) {
-      const box = { x: x - 4, y: inBar - 4, width: 8, height: 8 };
-      pen.path({ key, class: 'spindle-empty' }, 'thin', corners(box), 'paper');
-      continue;
-    }
-    const r = mm(diameter) / 2;
-    const chuck = r + 4;
-    const tip = line - out * mm(stroke.setUp.depth);
-    pen.path(
-      { key, class: 'spindle-loaded' },
-      'outline',
-      corners({
-        x: x - chuck,
-        y: Math.min(line, line + out * stage.sign(4.5)),
-        width: 2 * chuck,
-        height: stage.sign(4.5),
-      }),
-      'paper',
-    );
-    const shoulder = tip + out * r;
-    pen.path(
-      { key: `${key}:bit`, class: 'bit' },
-      'thin',
-      [
-        { x: x - r, y: inBar },
-        { x: x - r, y: shoulder },
-        { x, y: tip },
-        { x: x + r, y: shoulder },
-        { x: x + r, y: inBar },
-      ],
-      'ink',
-    );
-    pen.takeSolid(
-      grow(
-        boxOf(
-          [
-            { x: x - r, y: inBar },
-            { x: x + r, y: tip },
-          ],
-          0,
-        ),
-        stage.p(0.3),
-      ),
-    );
-  }
+/** How high the spindles and the panel's upper face stand over the table, at its right end. */
+function nameHeights(stage: Stage, level: number, height: Micrometres, right: number, unit: Unit): void {
+  const { thickness } = stage.acted.stroke.blank;
+  const from = right + stage.p(1);
+  const lane = { axis: 'y', line: right + stage.p(4), out: 1 } as const;
+  const over = thickness === height ? [height] : [height, thickness];
+  runningDimension(
+    stage.pen,
+    'over-table',
+    lane,
+    { at: level, text: '0', from },
+    over.map((up) => ({ at: level - mm(up), text: figure(up, unit), from })),
+  );
+  const named = { key: 'over-table:name', class: 'label' } as const;
+  stage.pen.text(named, 'Over the table', from, level - mm(height) - stage.p(7.5));
 }
