@@ -5,7 +5,7 @@ import type {
   DrawingReply,
   TextRange,
 } from '../../shared-core/drawing/messages/drawing.js';
-import type { Scene, SourceKey } from '../../shared-core/drawing/scene/scene.js';
+import { SCREEN, type Medium, type Pane, type Scene, type SourceKey } from '../../shared-core/drawing/scene/scene.js';
 import { allPanelsScene } from '../../shared-core/drawing/bore-map/all-panels.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { cursorAt, namesPanels, panelsAt } from '../../shared-core/engine/cursor.js';
@@ -92,7 +92,7 @@ function sceneOf(
   analysis: JobAnalysis,
   carcass: CarcassAnalysis,
   panel: string | null,
-  { view, medium = 'paper', nearer }: DrawingParams,
+  params: DrawingParams,
 ): Scene | null {
   if (carcass.carcass === null || carcass.boring === null) return null;
   const drawn = {
@@ -103,9 +103,24 @@ function sceneOf(
     note: carcass.spec?.note ?? '',
     unit: analysis.unit,
   };
-  if (view === 'all-panels') return allPanelsScene(drawn, medium);
-  const near = typeof nearer === 'number' && nearer >= 1 && nearer <= 64 ? nearer : 1;
-  return panel === null ? null : boreMapScene(drawn, panel, medium, near);
+  const medium = mediumOf(params);
+  if (params.view === 'all-panels') return allPanelsScene(drawn, medium);
+  return panel === null ? null : boreMapScene(drawn, panel, medium);
+}
+
+/** What the client says of its pane is not trusted. */
+function mediumOf({ medium = 'paper', pane, nearer }: DrawingParams): Medium {
+  if (medium === 'paper') return 'paper';
+  return { pane: soundPane(pane) ?? SCREEN.pane, nearer: isBetween(nearer, 1, 64) ? nearer : SCREEN.nearer };
+}
+
+/** A pane that a person could look at; null where it is none. */
+export function soundPane(pane: Pane | undefined): Pane | null {
+  return isBetween(pane?.width, 20, 4000) && isBetween(pane?.height, 20, 4000) ? pane : null;
+}
+
+function isBetween(value: unknown, least: number, most: number): value is number {
+  return typeof value === 'number' && value >= least && value <= most;
 }
 
 function rangesOf({ document, analysis }: OpenJob, scene: Scene, index: number | null): Record<SourceKey, TextRange> {

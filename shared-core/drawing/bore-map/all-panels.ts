@@ -1,7 +1,7 @@
 import { IN_SHORT } from '../../machining/caution.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';
-import type { Box, Medium, Scene, Shape } from '../scene/scene.js';
+import type { Box, Medium, Pane, Scene, Shape } from '../scene/scene.js';
 import { frameOf, shapeBox } from '../scene/extent.js';
 import { ownNote, sizeText } from './bore-map.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from '../drawn.js';
@@ -15,13 +15,13 @@ import { PanelView } from './panel-view.js';
 
 /** Room on paper for the panels of one carcass, in millimetres: an A4 page less its margins, head and foot. */
 const ROOM = { width: 190, height: 230 };
-/** The same for a pane of the editor, in lettering millimetres. */
-const PANE = { width: 175, height: 138 };
 /** Scales tried for a pane, each a little smaller than the one before. */
 const FINER_SCALES = Array.from({ length: 70 }, (_, step) => 1.06 ** step);
 const END_GAP = 3;
 const BETWEEN = { x: 9, y: 8 };
 const LINE = 4;
+/** Between the panels and the borders of a pane. */
+const MARGIN = 4;
 
 /** A panel drawn, and the box that it takes. */
 interface Cell extends Box {
@@ -41,7 +41,7 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
     lines.map(({ line, bores }) => ({ bores, line: { ...line, number: ++number } })),
   );
   const faces = panels.map((panel) => faceToShow(boresOf(drawn, panel)));
-  const room = medium === 'paper' ? ROOM : PANE;
+  const room = medium === 'paper' ? ROOM : inner(medium.pane);
   const scales = medium === 'paper' ? SCALES : FINER_SCALES;
   const fits = (scale: number): boolean => {
     const sizes = panels.map((panel) => sizeAt(panel, drawn, scale));
@@ -73,7 +73,7 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
       'Every panel on the face that is bored more; uprights as they stand, horizontals with the front edge toward you.',
     unit: drawn.unit,
     scale,
-    frame: grow(frameOf(shapes, scale), 4 * scale),
+    frame: grow(frameOf(shapes, scale), MARGIN * scale),
     shapes,
     heads: tableHeads(drawn.unit, 'reference end', true),
     table: numbered.flat().map(({ line }) => line),
@@ -87,6 +87,9 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
     sources: sources.record(),
   };
 }
+
+/** A pane less its margins. */
+const inner = ({ width, height }: Pane): Pane => ({ width: width - 2 * MARGIN, height: height - 2 * MARGIN });
 
 /** Room that a panel takes on the page at a scale, before it is drawn; a little more than it will take. */
 function sizeAt(panel: Panel, drawn: Drawn, scale: number): Size {

@@ -2,18 +2,20 @@ import { IN_SHORT } from '../../machining/caution.js';
 import { listed } from '../../findings/words.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
+import { isUpright } from '../../carcass/roles.js';
 import { figure, showLength } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 import { grow } from '../scene/boxes.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from '../drawn.js';
-import { holeGroups, tableHeads } from './hole-table.js';
+import { holeGroups, tableHeads, type HoleGroup } from './hole-table.js';
+import { liesInPane, scaleInPane, type Draft } from './pane.js';
 import { placeNumbers } from './numbers.js';
 import { drawDimensions } from './panel-dimensions.js';
 import { drawEdgeNames, drawEndNames, drawFaceName, drawReferenceEnd } from './panel-names.js';
 import { drawPanel, shownEnds } from './panel-shapes.js';
 import { Pen } from '../scene/pen.js';
-import type { Fact, Medium, Scene } from '../scene/scene.js';
-import { frameOf } from '../scene/extent.js';
+import type { Fact, Medium, Scene, SceneFinding } from '../scene/scene.js';
+import { frameOf, isLegible } from '../scene/extent.js';
 import { mm, scaleFor } from '../scene/scale.js';
 import { PanelView } from './panel-view.js';
 import { edgeWord, endWord, sentence, surfaceWord } from '../words.js';
@@ -23,34 +25,17 @@ const LARGEST = 220;
 /** Room between a panel and the views of its ends, in millimetres of paper. */
 const GAP = 9;
 
-/** Longest side of a panel, in lettering millimetres, where lettering is to be read in a pane of the editor. */
-const LARGEST_ON_SCREEN = 90;
-
 /**
  * The bore map of one panel; null where the carcass has no such panel. The panel itself always lies in the same place, its
  * face's top left corner at (0, 0).
- * @param nearer on a screen: lettering and all that is measured in it so many times smaller, for a reader who has zoomed in
  */
-export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'paper', nearer = 1): Scene | null {
+export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'paper'): Scene | null {
   const panel = drawn.carcass.panels.find(({ key }) => key === panelKey);
   if (panel === undefined) return null;
-  const bores = boresOf(drawn, panel);
-  const seen = faceToShow(bores);
-  const longest = Math.max(mm(panel.length), mm(panel.width));
-  const scale = medium === 'paper' ? scaleFor(longest, LARGEST) : longest / LARGEST_ON_SCREEN / nearer;
-  const pen = new Pen(panel.key, scale);
-  const view = new PanelView(panel, seen, pen.paper(GAP));
-  const sources = new Sources();
-  const groups = holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit);
-  const findings = findingsFor(drawn, [panel], sources);
-  drawPanel(pen, view, drawn, groups, findings, sources);
-  drawEdgeNames(pen, view, bores.length > 0);
-  drawDimensions(pen, view, drawn, bores);
-  drawEndNames(pen, view, bores);
-  placeNumbers(pen, view, groups);
-  if (bores.length > 0) drawReferenceEnd(pen, view, shownEnds(bores).includes('reference-end'));
-  drawFaceName(pen, view);
-  const shapes = pen.painted();
+  const content = contentOf(drawn, panel);
+  const { bores, groups, findings, sources } = content;
+  const { scale, standing } = laidFor(content, medium);
+  const { view, shapes, frame } = drawAt(content, scale, standing);
   return {
     view: 'panel',
     carcass: drawn.name,
@@ -60,7 +45,7 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
     caption: captionOf(view),
     unit: drawn.unit,
     scale,
-    frame: grow(frameOf(shapes, scale), pen.paper(4)),
+    frame,
     shapes,
     heads: tableHeads(drawn.unit, endWord(panel, 'reference-end'), shownEnds(bores).length > 0),
     table: groups.map(({ line }) => line),
@@ -68,6 +53,58 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
     notes: notesOf(view, drawn, bores),
     sources: sources.record(),
   };
+}
+
+/** What a bore map shows, at whatever scale. */
+interface Content {
+  readonly drawn: Drawn;
+  readonly panel: Panel;
+  readonly bores: readonly Bore[];
+  readonly groups: readonly HoleGroup[];
+  readonly findings: readonly SceneFinding[];
+  readonly sources: Sources;
+}
+
+function contentOf(drawn: Drawn, panel: Panel): Content {
+  const sources = new Sources();
+  return {
+    drawn,
+    panel,
+    bores: boresOf(drawn, panel),
+    groups: holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit),
+    findings: findingsFor(drawn, [panel], sources),
+    sources,
+  };
+}
+
+/** How a panel is laid out for a medium: its scale, and whether it stands on its reference end. */
+function laidFor(content: Content, medium: Medium): { readonly scale: number; readonly standing: boolean } {
+  const [length, width] = [mm(content.panel.length), mm(content.panel.width)];
+  const upright = isUpright(content.panel);
+  if (medium === 'paper') return { scale: scaleFor(Math.max(length, width), LARGEST), standing: upright };
+  const { pane, nearer } = medium;
+  const standing = upright && !liesInPane(length, width, pane);
+  const size = standing ? { width, height: length } : { width: length, height: width };
+  const draftAt = (scale: number): Draft => {
+    const { frame, shapes } = drawAt(content, scale, standing);
+    return { frame, isLegible: isLegible(shapes, scale) };
+  };
+  return { scale: scaleInPane(draftAt, size, pane) / nearer, standing };
+}
+
+/** @param scale millimetres of panel for one of lettering */
+function drawAt({ drawn, panel, bores, groups, findings, sources }: Content, scale: number, standing: boolean) {
+  const pen = new Pen(panel.key, scale);
+  const view = new PanelView(panel, faceToShow(bores), pen.paper(GAP), standing);
+  drawPanel(pen, view, drawn, groups, findings, sources);
+  drawDimensions(pen, view, drawn, bores);
+  drawEdgeNames(pen, view, bores.length > 0);
+  drawEndNames(pen, view, bores);
+  placeNumbers(pen, view, groups);
+  if (bores.length > 0) drawReferenceEnd(pen, view, shownEnds(bores).includes('reference-end'));
+  drawFaceName(pen, view);
+  const shapes = pen.painted();
+  return { view, shapes, frame: grow(frameOf(shapes, scale), pen.paper(4)) };
 }
 
 /** '720 × 560 × 16 mm': finished length, width and thickness. */
@@ -100,8 +137,8 @@ export function bandedEdges(panel: Panel): string {
 
 function captionOf(view: PanelView): string {
   const side = (sign: 1 | -1): string => (sign > 0 ? 'on the right' : 'on the left');
-  const front = view.upright ? side(view.frontward) : 'toward you';
-  const reference = view.upright ? 'down' : side(view.referenceward);
+  const front = view.standing ? side(view.frontward) : 'toward you';
+  const reference = view.standing ? 'down' : side(view.referenceward);
   return `${sentence(surfaceWord(view.panel, view.seen))} up; front edge ${front}, ${endWord(view.panel, 'reference-end')} ${reference}.`;
 }
 

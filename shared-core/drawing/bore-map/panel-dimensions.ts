@@ -29,7 +29,7 @@ interface Work {
  */
 export function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: readonly Bore[]): void {
   const write = (length: Micrometres): string => figure(length, drawn.unit);
-  const [uAxis, vAxis] = view.upright ? (['x', 'y'] as const) : (['y', 'x'] as const);
+  const [uAxis, vAxis] = view.standing ? (['x', 'y'] as const) : (['y', 'x'] as const);
   const work: Work = { pen, view, bores, write, uAxis, vAxis };
   alongPanel(work, distinctRows(drawn, view.panel));
   acrossPanel(work);

@@ -25,7 +25,7 @@ export function drawEndNames(pen: Pen, view: PanelView, bores: readonly Bore[]):
     ];
     const what = { key: `${view.panel.key}:${end}:name`, class: 'label' } as const;
     const shapes = places.map((place) =>
-      view.upright
+      view.standing
         ? pen.lettering(what, text, place, along + half, { anchor: 'middle' })
         : pen.lettering(what, text, along + half, place, { anchor: 'middle', turn: -90 }),
     );
@@ -46,7 +46,7 @@ export function drawReferenceEnd(pen: Pen, view: PanelView, named: boolean): voi
   const { panel, referenceward: out } = view;
   const edge = view.alongV(0);
   const onPage = (along: number, across: number): Point =>
-    view.upright ? { x: across, y: along } : { x: along, y: across };
+    view.standing ? { x: across, y: along } : { x: along, y: across };
   const places = ALONG_THE_END.map((part) => part * view.width);
   const marks = places.map((across) =>
     [
@@ -69,7 +69,7 @@ export function drawReferenceEnd(pen: Pen, view: PanelView, named: boolean): voi
     places.map((across) => {
       const near = edge - out * pen.paper(inward);
       const base = out > 0 ? near : near + pen.paper(2.5);
-      return view.upright
+      return view.standing
         ? pen.lettering(what, text, across, base, { anchor: 'middle' })
         : pen.lettering(what, text, base, across, { anchor: 'middle', turn: -90 });
     }),
@@ -81,30 +81,45 @@ export function drawReferenceEnd(pen: Pen, view: PanelView, named: boolean): voi
   if (free !== undefined) pen.put(free);
 }
 
-/** The front edge is the reference of every bore: it is named, with its band, and marked as a datum. */
+/** How far out from the front edge its name may stand, the nearest first. */
+const FROM_THE_EDGE = [2.9, 6.5, 10, 14, 20, 28] as const;
+
+/** The front edge is the reference of every bore: it is named, with its band where there is room, and marked as a datum. */
 export function drawEdgeNames(pen: Pen, view: PanelView, bored: boolean): void {
   const { panel } = view;
   const band = panel.bands.front;
   if (band === null && !bored) return;
-  const text = band === null ? 'Front edge, bare' : `Front edge, ${band.name}`;
-  const out = view.frontward;
-  const near = view.alongU(0) + out * pen.paper(2.9);
   const middle = view.length / 2;
-  const what = { key: `${panel.key}:front:name`, class: 'label' } as const;
+  const texts = band === null ? ['Front edge, bare'] : [`Front edge, ${band.name}`, 'Front edge'];
+  const shapes = texts.flatMap((text) => FROM_THE_EDGE.map((away) => edgeName(pen, view, text, away)));
+  const shape = shapes.find((one) => pen.isFree(textBox(one, pen.scale), 0.1));
+  if (shape !== undefined) pen.put(shape);
+  const half = pen.paper(textWidth(shape?.text ?? '', 2.5, false) / 2 + 3);
+  // On either hand of the name; where that is longer than the edge, between the two.
+  const off = half + pen.paper(1.3) < middle ? half : middle / 2;
+  for (const at of [middle - off, middle + off]) drawEdgeDatum(pen, view, at);
+}
+
+function edgeName(pen: Pen, view: PanelView, text: string, away: number): TextShape {
+  const out = view.frontward;
+  const near = view.alongU(0) + out * pen.paper(away);
   const base = out > 0 ? near + pen.paper(2.5) : near;
-  const width = pen.paper(textWidth(text, 2.5, false));
-  if (view.upright) pen.text(what, text, base, middle, { anchor: 'middle', turn: -90 });
-  else pen.text(what, text, middle, base, { anchor: 'middle' });
-  // Filled triangles that stand on the edge, as datum features are marked (ISO 5459).
-  for (const at of [middle - width / 2 - pen.paper(3), middle + width / 2 + pen.paper(3)]) {
-    const [tip, back, side] = [view.alongU(0), view.alongU(0) + out * pen.paper(2.4), pen.paper(1.3)];
-    const corners = [
-      { along: at, across: tip },
-      { along: at - side, across: back },
-      { along: at + side, across: back },
-    ].map(({ along, across }) => (view.upright ? { x: across, y: along } : { x: along, y: across }));
-    pen.path({ key: `${panel.key}:datum-${at < middle ? 'low' : 'high'}`, class: 'datum' }, 'thin', corners, 'ink');
-  }
+  const what = { key: `${view.panel.key}:front:name`, class: 'label' } as const;
+  return view.standing
+    ? pen.lettering(what, text, base, view.length / 2, { anchor: 'middle', turn: -90 })
+    : pen.lettering(what, text, view.length / 2, base, { anchor: 'middle' });
+}
+
+/** A filled triangle that stands on the front edge, as datum features are marked (ISO 5459). */
+function drawEdgeDatum(pen: Pen, view: PanelView, at: number): void {
+  const [tip, back, side] = [view.alongU(0), view.alongU(0) + view.frontward * pen.paper(2.4), pen.paper(1.3)];
+  const corners = [
+    { along: at, across: tip },
+    { along: at - side, across: back },
+    { along: at + side, across: back },
+  ].map(({ along, across }) => (view.standing ? { x: across, y: along } : { x: along, y: across }));
+  const key = `${view.panel.key}:datum-${at < view.length / 2 ? 'low' : 'high'}`;
+  pen.path({ key, class: 'datum' }, 'thin', corners, 'ink');
 }
 
 /** 'Inside face up' on the face itself, where it finds room. */

@@ -24,13 +24,12 @@ function handOf({ u, v, t }: Pose): 1 | -1 {
 }
 
 /**
- * How one panel lies on the page: a true view of one of its faces, never a mirror image. An upright panel stands on its
- * reference end; any other lies with its front edge toward the reader. The end views are folded out about the edges that they
+ * How one panel lies on the page: a true view of one of its faces, never a mirror image. It stands on its reference end, as
+ * an upright panel does in the carcass, or lies with its front edge toward the reader. The end views are folded out about the edges that they
  * share with the face, `gap` millimetres off. Page coordinates in millimetres, y down; the face's top left corner is (0, 0).
  */
 export class PanelView {
-  readonly upright: boolean;
-  /** True: v runs up (upright) or to the right; u to the right (upright) or up. */
+  /** True: v runs up (standing) or to the right; u to the right (standing) or up. */
   readonly #uForward: boolean;
   readonly #vForward: boolean;
   readonly width: number;
@@ -42,33 +41,33 @@ export class PanelView {
     readonly panel: Panel,
     readonly seen: 'inside' | 'outside',
     readonly gap: number,
+    readonly standing = isUpright(panel),
   ) {
-    this.upright = isUpright(panel);
     this.width = mm(panel.width);
     this.length = mm(panel.length);
     this.thickness = mm(panel.thickness);
-    // Right x up must point at the reader. Upright: up = v, right = +-u. Lying: up = u, right = +-v.
+    // Right x up must point at the reader. Standing: up = v, right = +-u. Lying: up = u, right = +-v.
     const toReader = handOf(panel.pose) * (seen === 'inside' ? 1 : -1);
-    this.#uForward = this.upright ? toReader > 0 : true;
-    this.#vForward = this.upright ? true : toReader < 0;
-    this.face = this.upright
+    this.#uForward = this.standing ? toReader > 0 : true;
+    this.#vForward = this.standing ? true : toReader < 0;
+    this.face = this.standing
       ? { x: 0, y: 0, width: this.width, height: this.length }
       : { x: 0, y: 0, width: this.length, height: this.width };
   }
 
-  /** Page coordinate of u: x of an upright panel, y of a lying one. */
+  /** Page coordinate of u: x of a standing panel, y of a lying one. */
   alongU(u: number): number {
-    return this.upright ? (this.#uForward ? u : this.width - u) : this.width - u;
+    return this.standing ? (this.#uForward ? u : this.width - u) : this.width - u;
   }
 
-  /** Page coordinate of v: y of an upright panel, x of a lying one. */
+  /** Page coordinate of v: y of a standing panel, x of a lying one. */
   alongV(v: number): number {
-    return this.upright ? this.length - v : this.#vForward ? v : this.length - v;
+    return this.standing ? this.length - v : this.#vForward ? v : this.length - v;
   }
 
   /** A point of the face; u and v in millimetres. */
   at(u: number, v: number): Point {
-    return this.upright ? { x: this.alongU(u), y: this.alongV(v) } : { x: this.alongV(v), y: this.alongU(u) };
+    return this.standing ? { x: this.alongU(u), y: this.alongV(v) } : { x: this.alongV(v), y: this.alongU(u) };
   }
 
   /** Page coordinate, along v, of what lies `across` millimetres from the outside face in the view of an end. */
@@ -80,7 +79,7 @@ export class PanelView {
   /** A point of an end's view: u from the front edge, `across` from the outside face. */
   onEnd(end: 'reference-end' | 'far-end', u: number, across: number): Point {
     const along = this.alongEnd(end, across);
-    return this.upright ? { x: this.alongU(u), y: along } : { x: along, y: this.alongU(u) };
+    return this.standing ? { x: this.alongU(u), y: along } : { x: along, y: this.alongU(u) };
   }
 
   endBox(end: 'reference-end' | 'far-end'): Box {

@@ -1,4 +1,4 @@
-import type { Medium, Scene, SourceKey } from '../scene/scene.js';
+import type { Pane, Scene, SourceKey } from '../scene/scene.js';
 
 // What the client and the server say to each other about drawings. Types only; `client/webview/messages` guards what comes.
 
@@ -30,7 +30,9 @@ export interface DrawingParams {
   readonly carcass: string | null;
   readonly panel: string | null;
   /** What it is for: to scale on paper (the default), or lettered to be read in a pane. */
-  readonly medium?: Medium;
+  readonly medium?: 'paper' | 'screen';
+  /** On a screen, the pane; left out for half a window. */
+  readonly pane?: Pane;
   /** On a screen, how many times smaller the lettering of a bore map is wanted, because the reader has zoomed in: 1 (the default) to 64. */
   readonly nearer?: number;
 }

@@ -1,4 +1,4 @@
-import { around, boxOf } from './boxes.js';
+import { around, boxOf, overlap } from './boxes.js';
 import { textBox } from './lettering.js';
 import type { Box, Shape } from './scene.js';
 
@@ -27,4 +27,10 @@ export function shapeBox(shape: Shape, scale: number): Box {
     case 'mark':
       return { x: shape.cx - shape.r, y: shape.cy - shape.r, width: 2 * shape.r, height: 2 * shape.r };
   }
+}
+
+/** Whether no lettering stands over other lettering. */
+export function isLegible(shapes: readonly Shape[], scale: number): boolean {
+  const boxes = shapes.flatMap((shape) => (shape.kind === 'text' ? [textBox(shape, scale)] : []));
+  return boxes.every((box, index) => !boxes.slice(index + 1).some((other) => overlap(box, other)));
 }

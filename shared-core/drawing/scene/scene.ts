@@ -37,10 +37,26 @@ export interface Scene {
 }
 
 /**
- * What a drawing is for. On paper it is true to a scale of ISO 5455; on a screen, which has no scale, the lettering is as
- * large against the panel as can be read in a pane.
+ * What a drawing is for. On paper it is true to a scale of ISO 5455; on a screen, which has no scale, it fills a pane with
+ * lettering of one size.
  */
-export type Medium = 'paper' | 'screen';
+export type Medium = 'paper' | Screen;
+
+/** A pane that a drawing is to fill. */
+export interface Screen {
+  readonly pane: Pane;
+  /** Lettering and all that is measured in it so many times smaller, for a reader who has zoomed in; 1 for the whole. */
+  readonly nearer: number;
+}
+
+/** Room for a drawing, in millimetres of lettering: whoever knows the pane's pixels knows how many of them one is to have. */
+export interface Pane {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Half a window beside the text, for whoever does not know the pane. */
+export const SCREEN: Screen = { pane: { width: 175, height: 138 }, nearer: 1 };
 
 export interface Fact {
   readonly word: string;

@@ -8,7 +8,15 @@ import { contains, grow, overlap } from '../../../shared-core/drawing/scene/boxe
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';
 import { describe as inWords } from '../../../shared-core/drawing/bore-map/hole-table.js';
 import { textBox } from '../../../shared-core/drawing/scene/lettering.js';
-import type { BoreShape, Box, CircleShape, Scene, TextShape } from '../../../shared-core/drawing/scene/scene.js';
+import {
+  SCREEN,
+  type BoreShape,
+  type Box,
+  type CircleShape,
+  type Medium,
+  type Scene,
+  type TextShape,
+} from '../../../shared-core/drawing/scene/scene.js';
 import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
 import { toSvg } from '../../../shared-core/drawing/render/svg.js';
 import { demoShop, demoText, drawnOf } from './demo.js';
@@ -35,14 +43,24 @@ interface Drawing {
 let all: readonly Drawing[] = [];
 const scenes = (): readonly Drawing[] => all;
 
+/** Paper, half a window, a narrow pane of 350 pixels and a wide one that is not high. */
+const MEDIA: readonly Medium[] = [
+  'paper',
+  SCREEN,
+  { pane: { width: 97, height: 130 }, nearer: 1 },
+  { pane: { width: 320, height: 90 }, nearer: 1 },
+];
+const nameOf = (medium: Medium): string =>
+  medium === 'paper' ? 'paper' : `a pane of ${medium.pane.width} by ${medium.pane.height}`;
+
 /** Every bore map of the demo jobs and the drawings of all panels, on paper and on the screen. */
 function* everyScene(): Generator<Drawing> {
   for (const one of drawn) {
-    for (const medium of ['paper', 'screen'] as const) {
-      yield { what: `${one.name}, ${medium}`, scene: allPanelsScene(one, medium), one, panel: null };
+    for (const medium of MEDIA) {
+      yield { what: `${one.name}, ${nameOf(medium)}`, scene: allPanelsScene(one, medium), one, panel: null };
       for (const panel of one.carcass.panels) {
         yield {
-          what: `${one.name}, ${panel.key}, ${medium}`,
+          what: `${one.name}, ${panel.key}, ${nameOf(medium)}`,
           scene: boreMapScene(one, panel.key, medium)!,
           one,
           panel,
@@ -401,10 +419,10 @@ describe('a bore map', () => {
 
   it('keeps the panel where it is, however near the reader goes', () => {
     const places = (nearer: number): unknown =>
-      boresIn(boreMapScene(handMade(), 'bottom', 'screen', nearer)!).map(({ bore: id, cx, cy }) => [id, cx, cy]);
+      boresIn(boreMapScene(handMade(), 'bottom', { ...SCREEN, nearer })!).map(({ bore: id, cx, cy }) => [id, cx, cy]);
     // End views stand nearer with smaller lettering; faces do not move.
     const faces = (nearer: number): unknown =>
-      boresIn(boreMapScene(handMade(), 'left', 'screen', nearer)!).map(({ bore: id, cx, cy }) => [id, cx, cy]);
+      boresIn(boreMapScene(handMade(), 'left', { ...SCREEN, nearer })!).map(({ bore: id, cx, cy }) => [id, cx, cy]);
     expect(faces(8)).toEqual(faces(1));
     expect(places(8)).not.toEqual(places(1));
   });
@@ -443,7 +461,7 @@ describe('a bore map of any carcass', () => {
         if (c.height !== null) lines.push(`    height: ${c.height} mm`);
         lines.push(`    fixed-shelves: ${c.fixed}`, `    loose-shelves: ${c.loose}`, `    dividers: ${c.dividers}`);
         for (const one of drawnOf(lines.join('\n'), shop)) {
-          const scene = allPanelsScene(one, 'screen');
+          const scene = allPanelsScene(one, SCREEN);
           expect(
             boresIn(scene)
               .map(({ bore: id }) => id)
@@ -451,8 +469,8 @@ describe('a bore map of any carcass', () => {
           ).toEqual(one.boring.bores.map(({ id }) => id).sort());
           expect(clashes(scene)).toEqual([]);
           for (const { key } of one.carcass.panels) {
-            for (const medium of ['paper', 'screen'] as const)
-              expect(clashes(boreMapScene(one, key, medium)!), `${key} on ${medium}`).toEqual([]);
+            for (const medium of MEDIA)
+              expect(clashes(boreMapScene(one, key, medium)!), `${key} on ${nameOf(medium)}`).toEqual([]);
             maps += 1;
           }
         }
@@ -463,10 +481,70 @@ describe('a bore map of any carcass', () => {
   });
 });
 
+describe('a pane', () => {
+  const inPane = (one: Drawn, key: string, width: number, height: number): Scene =>
+    boreMapScene(one, key, { pane: { width, height }, nearer: 1 })!;
+
+  it('is filled, with lettering of one size', () => {
+    for (const one of drawn) {
+      for (const { key } of one.carcass.panels) {
+        for (const [width, height] of [
+          [175, 138],
+          [110, 130],
+          [330, 150],
+        ] as const) {
+          const { frame, scale } = inPane(one, key, width, height);
+          const part = Math.max(frame.width / scale / width, frame.height / scale / height);
+          // A panel has its part of the pane, so lettering that needs more than the rest makes the frame larger.
+          expect(part, `${one.name}, ${key} in ${width} by ${height}`).toBeLessThan(1.12);
+          expect(part, `${one.name}, ${key} in ${width} by ${height}`).toBeGreaterThan(0.8);
+        }
+      }
+    }
+  });
+
+  it('lays a tall panel on its side where that makes it larger by half, its front edge toward the reader', () => {
+    const larder = drawn.find(({ name }) => name === 'larder')!;
+    const lies = (key: string, width: number, height: number): boolean => {
+      const { width: x, height: y } = boxOfKey(inPane(larder, key, width, height), `${key}:face`);
+      return x > y;
+    };
+    expect(lies('left', 320, 120)).toBe(true);
+    expect(lies('left', 120, 160)).toBe(false);
+    expect(boxOfKey(boreMapScene(larder, 'left')!, 'left:face').height).toBe(2064);
+    for (const key of ['left', 'right']) {
+      const scene = inPane(larder, key, 320, 120);
+      expect(scene.caption).toMatch(/^Inside face up; front edge toward you, bottom end on the (left|right)\.$/);
+      const side = larder.carcass.panels.find((panel) => panel.key === key)!;
+      for (const bore of boresIn(scene)) {
+        const { u, v, face } = larder.boring.bores.find(({ id }) => id === bore.bore)!;
+        if (face !== 'inside') continue;
+        expect(bore.cy).toBeCloseTo((side.width - u) / 1000, 6);
+        // Seen from inside, the left side has its front edge on the left: turned down, its bottom end comes to the left.
+        const bottomOnLeft = scene.caption.endsWith('left.');
+        expect(bore.cx).toBeCloseTo((bottomOnLeft ? v : side.length - v) / 1000, 6);
+      }
+    }
+    // A true view, not a mirror image: the two sides of a carcass lie the other way about.
+    expect(inPane(larder, 'left', 320, 120).caption).not.toBe(inPane(larder, 'right', 320, 120).caption);
+  });
+
+  it('leaves the scale while an edit moves the lettering only a little', () => {
+    const at = (height: number): number =>
+      inPane(
+        drawnOf(`carcasses:\n  a: { kind: base, width: 600, fixed-shelves: [${height}] }\n`, demoShop())[0]!,
+        'left',
+        175,
+        138,
+      ).scale;
+    expect(new Set([297, 300, 329, 361].map(at)).size).toBe(1);
+  });
+});
+
 describe('all panels of a carcass', () => {
   it('shows every panel once, to one scale, none over another', () => {
     for (const one of drawn) {
-      for (const medium of ['paper', 'screen'] as const) {
+      for (const medium of MEDIA) {
         const scene = allPanelsScene(one, medium);
         const cells = new Map<string, Box>();
         for (const shape of scene.shapes) {
