@@ -12,6 +12,14 @@ export function code(text: string): string {
   return `${fence}${pad}${line}${pad}${fence}`;
 }
 
+/** A text of ours with words of the files in backticks. */
+export function withCode(text: string): string {
+  return text
+    .split('`')
+    .map((part, index) => (index % 2 === 1 ? code(part) : plain(part)))
+    .join('');
+}
+
 /** A table; figures stand to the right. Cells are plain text. */
 export function table(
   heads: readonly { readonly title: string; readonly figures?: boolean }[],

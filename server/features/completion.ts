@@ -4,7 +4,7 @@ import { gridOfSides } from '../../shared-core/boring/rows.js';
 import type { Path } from '../../shared-core/document/place.js';
 import type { JobAnalysis } from '../../shared-core/engine.js';
 import { companionKindAt } from '../../shared-core/fittings/read.js';
-import { panelKeys } from '../../shared-core/job/carcass.js';
+import { panelKeys } from '../../shared-core/carcass/roles.js';
 import { scalarText } from '../../shared-core/document/scalar-text.js';
 import { jobSchema } from '../../shared-core/job/schema.js';
 import { placesOf } from '../../shared-core/length/grid.js';
@@ -27,7 +27,7 @@ import type { ClientAbilities } from '../abilities.js';
 import type { Files } from '../files.js';
 import { baseName, isShop, shopUri } from '../files.js';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { code, plain } from '../markdown.js';
+import { withCode } from '../markdown.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 import type { LineContext } from './line-context.js';
@@ -307,11 +307,5 @@ function item(
 }
 
 function markdown(text: string): MarkupContent {
-  return {
-    kind: MarkupKind.Markdown,
-    value: text
-      .split('`')
-      .map((part, index) => (index % 2 === 1 ? code(part) : plain(part)))
-      .join(''),
-  };
+  return { kind: MarkupKind.Markdown, value: withCode(text) };
 }

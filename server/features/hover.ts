@@ -13,12 +13,14 @@ import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../../shared
 import { parseLength } from '../../shared-core/length/parse.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
 import { figure, showLength } from '../../shared-core/length/show.js';
+import { whenLeftOut } from '../../shared-core/job/when-left-out.js';
 import { carcassSchema, jobSchema } from '../../shared-core/job/schema.js';
 import { schemaAt } from '../../shared-core/schema/at.js';
 import type { Schema } from '../../shared-core/schema/schema.js';
 import type { Shop } from '../../shared-core/shop/model.js';
 import { shopSchema } from '../../shared-core/shop/schema.js';
-import { code, paragraphs, plain, table } from '../markdown.js';
+import { tell, type Message } from '../../shared-core/words/message.js';
+import { code, paragraphs, plain, table, withCode } from '../markdown.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
 import {
@@ -35,7 +37,6 @@ import {
   stepTable,
   toleranceWords,
 } from './machine-words.js';
-import { whenLeftOut } from './when-left-out.js';
 import { formOf, namesOf } from './words.js';
 
 /** More panels than this are told by their sizes alone. */
@@ -61,11 +62,12 @@ function jobHover(file: OpenJob, offset: number): Hover | null {
 function leftOut({ analysis }: OpenJob, { carcass, key, path }: Cursor): string {
   const { unit, shop } = analysis;
   if (key === null) return '';
+  const said = (words: Message | null): string => (words === null ? '' : withCode(tell(words, unit)));
   if (carcass !== null) {
     const kind = analysis.carcasses[carcass]?.spec?.kind.value ?? null;
-    return whenLeftOut(path, kind, unit, shop);
+    return said(whenLeftOut(path, kind, shop.habits));
   }
-  return path[0] === 'defaults' ? whenLeftOut(path.slice(1), null, unit, shop) : '';
+  return path[0] === 'defaults' ? said(whenLeftOut(path.slice(1), null, shop.habits)) : '';
 }
 
 /** A line without key or value, such as a comment: nothing is under the pointer. */

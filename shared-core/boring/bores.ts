@@ -1,5 +1,5 @@
 import type { Carcass } from '../carcass/model.js';
-import type { CarcassSpec } from '../job/model.js';
+import type { CarcassSpec } from '../carcass/spec.js';
 import type { Shop } from '../shop/model.js';
 import { boreJoints } from './construction.js';
 import type { Bore, BoreMap, Surface } from './model.js';

@@ -6,7 +6,7 @@ import { toCarcass, toPanel } from '../carcass/pose.js';
 import { spindleLine } from '../carcass/spindle-line.js';
 import { roleOf } from '../carcass/roles.js';
 import type { Located, Place } from '../document/place.js';
-import type { CarcassSpec } from '../job/model.js';
+import type { CarcassSpec } from '../carcass/spec.js';
 import type { HoleEntry, PlaceInJoint, Surroundings } from '../fittings/fitting.js';
 import { kindOf, type Fitting } from '../fittings/kinds.js';
 import { half, type Micrometres } from '../length/units.js';

@@ -1,4 +1,4 @@
-import type { DividerSpec } from '../job/model.js';
+import type { DividerSpec } from './spec.js';
 import { half } from '../length/units.js';
 import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';

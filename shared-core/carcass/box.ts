@@ -1,4 +1,5 @@
-import type { BackHow, CarcassSpec } from '../job/model.js';
+import type { CarcassSpec } from './spec.js';
+import type { BackHow } from '../job/model.js';
 import type { Micrometres } from '../length/units.js';
 import type { Board, Shop } from '../shop/model.js';
 import { backBoardFor, boardFor } from './choices.js';

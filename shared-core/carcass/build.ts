@@ -1,5 +1,5 @@
 import { SORTS_OF_FITTING } from '../fittings/kinds.js';
-import type { CarcassSpec } from '../job/model.js';
+import type { CarcassSpec } from './spec.js';
 import type { Unit } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
 import { measureBox } from './box.js';

@@ -1,4 +1,5 @@
-import type { CarcassSpec, EdgeName, PanelChoice } from '../job/model.js';
+import type { CarcassSpec } from './spec.js';
+import type { EdgeName, PanelChoice } from '../job/model.js';
 import type { Located } from '../document/place.js';
 import { wholeOf } from '../job/panel-key.js';
 import { NO_BAND } from '../shop/habits.js';
@@ -24,7 +25,7 @@ export function chosen<F extends Exclude<keyof PanelChoice, 'key' | 'bands'>>(
 
 /** The band that the job chooses for one edge of one panel; undefined where it says nothing. */
 export function chosenBand(spec: CarcassSpec, key: string, edge: EdgeName): Located<string> | undefined {
-  return choicesFor(spec, key).find((choice) => choice.bands[edge] !== undefined)?.bands[edge];
+  return choicesFor(spec, key).find(({ bands }) => bands?.value[edge] !== undefined)?.bands?.value[edge];
 }
 
 /** An unknown name stands for the shop's usual thing, so that one wrong word does not hide the rest; a rule reports it. */
@@ -32,9 +33,14 @@ function known<T>(things: ReadonlyMap<string, T>, name: string, usual: string): 
   return things.get(name) ?? things.get(usual) ?? things.values().next().value;
 }
 
+/** The board of a name. `buildCarcass` has seen to it that the shop has one. */
+export function boardNamed(shop: Shop, name: string): Board {
+  return known(shop.boards, name, shop.habits.board)!;
+}
+
 /** The board of a panel. `buildCarcass` has seen to it that the shop has one. */
 export function boardFor(spec: CarcassSpec, shop: Shop, key: string, written: Located<string>): Board {
-  return known(shop.boards, (chosen(spec, key, 'board') ?? written).value, shop.habits.board)!;
+  return boardNamed(shop, (chosen(spec, key, 'board') ?? written).value);
 }
 
 /** The board of the back. `buildCarcass` has seen to it that the shop has one. */

@@ -1,9 +1,9 @@
-import type { CarcassSpec } from '../job/model.js';
 import type { Located } from '../document/place.js';
 import type { carcassSchema } from '../job/schema.js';
 import type { Layout } from './layout.js';
 import type { Joint, Panel } from './model.js';
 import type { Outline } from './panel.js';
+import type { CarcassSpec } from './spec.js';
 import type { Standing } from './standing.js';
 
 /** All that the core has to know of one part that a panel can play in a carcass. */
@@ -21,6 +21,8 @@ export interface Role {
   readonly hiddenFace: 'inside' | 'outside';
   /** Which way its faces look, for a panel that has an inside of the box on both; null where inside and outside say it. */
   readonly looks: Looks | null;
+  /** The keys that such panels of a carcass may have under `panels`; see `job/panel-key.ts`. */
+  readonly names: (spec: CarcassSpec) => readonly string[];
   /** The keys of a carcass that speak of such panels: of all of them, or each item of the key's list of its own. */
   readonly keys: Readonly<Partial<Record<keyof typeof carcassSchema.fields, 'all' | 'each'>>>;
   /** The values of the job that its length and its width follow from first. */

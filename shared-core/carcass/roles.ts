@@ -8,6 +8,7 @@ import { plinth } from './roles/plinth.js';
 import { rail } from './roles/rail.js';
 import { fixedShelf, looseShelf } from './roles/shelves.js';
 import { leftSide, rightSide } from './roles/sides.js';
+import type { CarcassSpec } from './spec.js';
 
 /**
  * Every part that a panel can play, in the order in which the panels of a carcass are listed. A new one is a file of its own
@@ -47,4 +48,9 @@ export function setsGrid(panel: Pick<Panel, 'role'>): boolean {
 export function endNamed(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): EndName {
   if (isUpright(panel)) return end === 'reference-end' ? 'bottom end' : 'top end';
   return end === 'reference-end' ? 'left end' : 'right end';
+}
+
+/** The keys that `panels` of a carcass may have, in the order of its panels. */
+export function panelKeys(spec: CarcassSpec): readonly string[] {
+  return Object.values<Role>(ROLES).flatMap(({ names }) => names(spec));
 }

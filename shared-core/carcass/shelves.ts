@@ -1,13 +1,14 @@
 import type { Located } from '../document/place.js';
-import type { ShelfSpec } from '../job/model.js';
 import { keyInBay } from '../job/panel-key.js';
-import { half, type Micrometres } from '../length/units.js';
+import type { Micrometres } from '../length/units.js';
 import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
 import { extent, overlaps, within, type Interval } from './interval.js';
 import type { Bay, Point3 } from './model.js';
 import type { Problems } from './problems.js';
+import { FIXED, looseOn, type ShelfKind } from './shelf-kinds.js';
+import type { ShelfSpec } from './spec.js';
 
 /** One panel of a shelf, in its bay. */
 export interface PlacedShelf {
@@ -21,16 +22,6 @@ export interface PlacedShelf {
   readonly origin: Point3;
 }
 
-/** How the two kinds of shelf differ in what `at` means and in the play around them. */
-interface Kind {
-  /** From the underside up to the height that the job gives as `at`. */
-  readonly below: (board: Board) => Micrometres;
-  /** How far below its underside the holes of its pins reach. */
-  readonly pins: Micrometres;
-  /** Play at each end and at the back. */
-  readonly play: Micrometres;
-}
-
 /** Fixed shelves, then loose ones among them, each from the bottom up. One that cannot stand is left out. */
 export function placeShelves(
   box: Box,
@@ -39,19 +30,18 @@ export function placeShelves(
 ): { readonly fixed: readonly PlacedShelf[]; readonly loose: readonly PlacedShelf[] } {
   const { spec, shop } = box;
   const taken: { readonly key: string; readonly run: Interval }[][] = bays.map(() => []);
-  const fixed: Kind = { below: (board) => half(board.thickness), pins: 0, play: 0 };
-  // A loose shelf lies on its pins: the pin hole's centre is half a hole below its underside.
-  const { rowDiameter, shelfGap } = shop.habits;
-  const loose: Kind = { below: () => -half(rowDiameter), pins: rowDiameter, play: shelfGap };
-  return { fixed: place(spec.fixedShelves, fixed), loose: place(spec.looseShelves, loose) };
+  return {
+    fixed: place(spec.fixedShelves, FIXED),
+    loose: place(spec.looseShelves, looseOn(shop.habits)),
+  };
 
-  function place(shelves: readonly ShelfSpec[], kind: Kind): readonly PlacedShelf[] {
+  function place(shelves: readonly ShelfSpec[], kind: ShelfKind): readonly PlacedShelf[] {
     const inOrder = [...shelves].sort((a, b) => a.at.value - b.at.value || (a.key < b.key ? -1 : 1));
     return inOrder.flatMap((shelf) => placeShelf(shelf, kind));
   }
 
   /** The shelf in its bay, or in every bay; stops at the first bay where it cannot stand and says why once. */
-  function placeShelf(shelf: ShelfSpec, kind: Kind): readonly PlacedShelf[] {
+  function placeShelf(shelf: ShelfSpec, kind: ShelfKind): readonly PlacedShelf[] {
     const panels: PlacedShelf[] = [];
     if (shelf.bay !== null && shelf.bay.value > bays.length) {
       const has = bays.length === 1 ? 'has no dividers, so only bay 1' : `has ${bays.length} bays`;
@@ -67,12 +57,12 @@ export function placeShelves(
     return panels;
   }
 
-  function tryShelf(shelf: ShelfSpec, kind: Kind, bay: Bay, index: number): PlacedShelf | null {
+  function tryShelf(shelf: ShelfSpec, kind: ShelfKind, bay: Bay, index: number): PlacedShelf | null {
     const { show } = problems;
     const key = bays.length === 1 ? shelf.key : keyInBay(shelf.key, index + 1);
     const board = boardFor(spec, shop, key, shelf.board);
     const { at, setback } = shelf;
-    const underside = box.sideZ.from + at.value - kind.below(board);
+    const underside = box.sideZ.from + at.value - kind.below(board.thickness);
     const run = { from: underside - kind.pins, to: underside + board.thickness };
 
     if (!within(run, box.clearZ)) {

@@ -1,4 +1,4 @@
-import type { CarcassSpec } from '../job/model.js';
+import type { CarcassSpec } from './spec.js';
 import type { Micrometres } from '../length/units.js';
 import type { Machine, Shop } from '../shop/model.js';
 

@@ -1,6 +1,6 @@
 import type { Meeting } from './role.js';
 import type { Bay, Joint, Panel, PanelRole } from './model.js';
-import type { CarcassSpec } from '../job/model.js';
+import type { CarcassSpec } from './spec.js';
 
 /** The panels of a carcass where they stand, before they are joined. */
 export class Standing {

@@ -4,7 +4,8 @@ import type { JobParts } from '../document/cut.js';
 import type { Located, Place } from '../document/place.js';
 import type { TreeNode } from '../document/tree.js';
 import type { Finding } from '../findings/finding.js';
-import type { CarcassSpec, JobHead } from '../job/model.js';
+import type { CarcassSpec } from '../carcass/spec.js';
+import type { JobHead } from '../job/model.js';
 import type { Unit } from '../length/units.js';
 import {
   changeoverTable,

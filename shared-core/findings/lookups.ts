@@ -2,7 +2,7 @@ import { isFace } from '../boring/surface.js';
 import { groupBy, modulo } from '../machining/plan/numbers.js';
 import type { Bore, Row } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
-import type { ShelfSpec } from '../job/model.js';
+import type { ShelfSpec } from '../carcass/spec.js';
 import { means } from '../job/panel-key.js';
 import type { Micrometres } from '../length/units.js';
 import type { CaseClamp, HorizontalHead, LineDrill, Shop, VerticalHead } from '../shop/model.js';

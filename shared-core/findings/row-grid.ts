@@ -1,7 +1,7 @@
 import { chosen } from '../carcass/choices.js';
 import type { Located } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
-import type { ShelfSpec } from '../job/model.js';
+import type { ShelfSpec } from '../carcass/spec.js';
 import { listed, verb } from '../words/english.js';
 import { setLength } from './changes.js';
 import type { Change } from './finding.js';

@@ -1,6 +1,6 @@
 import type { BoreMap } from '../boring/model.js';
 import type { Carcass } from '../carcass/model.js';
-import type { CarcassSpec } from '../job/model.js';
+import type { CarcassSpec } from '../carcass/spec.js';
 import type { Unit } from '../length/units.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';

@@ -1,20 +1,25 @@
 import { companionsOf } from '../fittings/read.js';
 import { NO_BAND } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
-import type { CarcassSpec } from './model.js';
+import type { JobCarcass } from './model.js';
 
 /**
  * True where the shop has all that a carcass names, with figures. False where something is known by its name alone, since then
  * every size that follows would be a guess. A name that the shop truly has not is no such thing: a usual one stands in for it.
  */
-export function hasFigures(spec: CarcassSpec, shop: Shop): boolean {
+export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
   const { habits, unread } = shop;
-  const panels = [...spec.panels.values()];
-  const parts = [...spec.dividers, ...spec.fixedShelves, ...spec.looseShelves, ...panels];
-  const boards = [spec.board, ...parts.map(({ board }) => board)].map((one) => one?.value ?? spec.board.value);
-  const backs = spec.back.how.value === 'none' ? [] : [spec.back.board.value];
-  const bands = [spec.band, ...panels.flatMap((panel) => Object.values(panel.bands))].map(({ value }) => value);
-  const fittings = [spec.joint, ...panels.map(({ joint }) => joint)].map((one) => one?.value ?? spec.joint.value);
+  const panels = [...carcass.panels.values()];
+  const listed = [carcass.dividers, carcass.fixedShelves, carcass.looseShelves].flatMap((some) =>
+    some?.as === 'list' ? some.items.map(({ value }) => value) : [],
+  );
+  const parts = [...listed, ...panels];
+  const boards = [carcass.board, ...parts.map(({ board }) => board)].map((one) => one?.value ?? carcass.board.value);
+  const backs = carcass.back.how.value === 'none' ? [] : [carcass.back.board.value];
+  const bands = [carcass.band, ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {}))].map(
+    ({ value }) => value,
+  );
+  const fittings = [carcass.joint, ...panels.map(({ joint }) => joint)].map((one) => one?.value ?? carcass.joint.value);
   const companions = fittings.flatMap((name) => {
     const fitting = shop.fittings.get(name);
     return fitting === undefined ? [] : companionsOf(fitting);
@@ -23,7 +28,7 @@ export function hasFigures(spec: CarcassSpec, shop: Shop): boolean {
     (known: ReadonlyMap<string, unknown>, waiting: { has(name: string): boolean } | undefined, usual: string) =>
     (name: string): boolean =>
       known.has(name) || (waiting?.has(name) !== true && shop.standsIn !== true && waiting?.has(usual) !== true);
-  const machines = Object.values(spec.machines).flatMap((name) => (name === null ? [] : [name.value]));
+  const machines = Object.values(carcass.machines).flatMap((name) => (name === null ? [] : [name.value]));
   if (shop.standsIn === true && !machines.every((name) => shop.machines.has(name))) return false;
   return (
     boards.every(have(shop.boards, unread?.boards, habits.board)) &&

@@ -1,5 +1,5 @@
 import type { Path } from '../document/place.js';
-import type { Schema } from './schema.js';
+import type { EitherSchema, Schema } from './schema.js';
 
 /** What the schema says of a place in a text. */
 export interface SchemaSpot {
@@ -42,18 +42,22 @@ function stepInto(schema: Schema, step: string | number): SchemaSpot | null {
   }
 }
 
-/**
- * The key that a single value at the path stands for where a map may stand there too: the first required field of that map, or
- * its first where none is ('at' of a shelf, 'how' of a back). Null where a single value is all there can be.
- */
+/** The key that a single value at the path stands for where a map may stand there too; see `shorthandOf`. */
 export function shorthandAt(schema: Schema, path: Path): string | null {
   const at = schemaAt(schema, path)?.schema;
-  if (at?.type !== 'either') return null;
-  for (const one of at.of) {
+  return at?.type === 'either' ? shorthandOf(at) : null;
+}
+
+/**
+ * The key that a single value stands for where a map may stand too: the first required field of that map, or its first where
+ * none is ('at' of a shelf, 'how' of a back). Null where a single value is all there can be.
+ */
+export function shorthandOf({ of }: EitherSchema<readonly Schema[]>): string | null {
+  for (const one of of) {
     if (one.type !== 'record') continue;
     const keys = Object.keys(one.fields);
     const key = keys.find((field) => one.fields[field]!.required) ?? keys[0];
-    const stands = key !== undefined && at.of.some((other) => other.type === one.fields[key]!.schema.type);
+    const stands = key !== undefined && of.some((other) => other.type === one.fields[key]!.schema.type);
     if (stands) return key;
   }
   return null;

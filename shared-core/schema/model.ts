@@ -166,6 +166,6 @@ function leftOut({ schema, leftOut: instead }: Fields[string], what: string, aro
   }
 }
 
-function camel(key: string): string {
+export function camel(key: string): string {
   return key.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 }

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { CarcassSpec } from '../../shared-core/job/model.js';
+import type { CarcassSpec } from '../../shared-core/carcass/spec.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import type { Fitting } from '../../shared-core/fittings/kinds.js';
 import type { Shop } from '../../shared-core/shop/model.js';

@@ -1,12 +1,6 @@
 import type { Located, Place } from '../../shared-core/document/place.js';
-import type {
-  BackHow,
-  CarcassSpec,
-  DividerSpec,
-  PanelChoice,
-  RowChoice,
-  ShelfSpec,
-} from '../../shared-core/job/model.js';
+import type { CarcassSpec, DividerSpec, ShelfSpec } from '../../shared-core/carcass/spec.js';
+import type { BackHow, PanelChoice, RowChoice } from '../../shared-core/job/model.js';
 import { half, type Micrometres } from '../../shared-core/length/units.js';
 import type { CamFitting } from '../../shared-core/fittings/kinds/cam.js';
 import type { Dowel } from '../../shared-core/fittings/kinds/dowel.js';
@@ -295,6 +289,8 @@ function choiceOf(key: string, choice: ChoiceWish): PanelChoice {
     }),
     ...(faceDepth !== undefined && { faceDepth: located(faceDepth) }),
     ...(endDepth !== undefined && { endDepth: located(endDepth) }),
-    bands: Object.fromEntries(Object.entries(bands ?? {}).map(([edge, name]) => [edge, located(name)])),
+    ...(bands && {
+      bands: located(Object.fromEntries(Object.entries(bands).map(([edge, name]) => [edge, located(name)]))),
+    }),
   };
 }

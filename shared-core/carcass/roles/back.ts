@@ -13,6 +13,7 @@ export const back: Role = {
   rows: 'none',
   hiddenFace: 'outside',
   looks: null,
+  names: (spec) => (spec.back.how.value === 'none' ? [] : ['back']),
   keys: { back: 'all' },
   sizes: { length: ({ height }) => height, width: ({ width }) => width },
   outlines({ box }) {

@@ -8,6 +8,7 @@ export const divider: Role = {
   rows: 'keep-to-grid',
   hiddenFace: 'outside',
   looks: { outside: 'left', inside: 'right', explained: 'A divider’s outside face is its left one.' },
+  names: ({ dividers }) => dividers.map(({ key }) => key),
   keys: { dividers: 'each', rows: 'all', 'row-offset': 'all', 'row-setback': 'all', 'rear-row': 'all' },
   sizes: { length: ({ height }) => height, width: ({ depth }) => depth },
   outlines: ({ box, dividers }) =>

@@ -17,6 +17,7 @@ const horizontal = {
 export const bottom: Role = {
   ...horizontal,
   called: 'bottom',
+  names: () => ['bottom'],
   keys: { bottom: 'all' },
   outlines: ({ box }) => [outline(box, 'bottom', box.boards.bottom, box.spec.bottom.value === 'under')],
   meetings: (panel, standing) =>
@@ -29,6 +30,7 @@ export const bottom: Role = {
 export const top: Role = {
   ...horizontal,
   called: 'top',
+  names: (spec) => (spec.top.value === 'rails' ? [] : ['top']),
   keys: { top: 'all' },
   outlines: ({ box }) =>
     box.boards.top === null ? [] : [outline(box, 'top', box.boards.top, box.spec.top.value === 'over')],

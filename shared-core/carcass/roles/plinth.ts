@@ -12,6 +12,7 @@ export const plinth: Role = {
   rows: 'none',
   hiddenFace: 'outside',
   looks: null,
+  names: (spec) => (spec.plinth.value > 0 ? ['plinth'] : []),
   keys: { plinth: 'all' },
   sizes: { length: ({ width }) => width, width: ({ plinth: height }) => height },
   outlines({ box, problems }) {

@@ -16,6 +16,7 @@ export const rail: Role = {
   rows: 'none',
   hiddenFace: 'outside',
   looks: null,
+  names: (spec) => (spec.top.value === 'rails' ? ['rail-front', 'rail-back'] : []),
   keys: { top: 'all', 'rail-width': 'all' },
   sizes: { length: ({ width }) => width, width: ({ railWidth }) => railWidth },
   outlines({ box, problems }) {

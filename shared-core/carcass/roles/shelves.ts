@@ -1,9 +1,11 @@
+import { keyInBay } from '../../job/panel-key.js';
 import { overlaps } from '../interval.js';
 import type { Outline } from '../panel.js';
 import type { Panel } from '../model.js';
 import { extentsOf } from '../pose.js';
 import type { Looks, Role } from '../role.js';
 import type { PlacedShelf } from '../shelves.js';
+import type { CarcassSpec, ShelfSpec } from '../spec.js';
 import type { Standing } from '../standing.js';
 
 const looks: Looks = { outside: 'lower', inside: 'upper', explained: 'A shelf’s outside face is its lower one.' };
@@ -20,6 +22,7 @@ const shelf = {
 export const fixedShelf: Role = {
   ...shelf,
   called: 'fixed shelf',
+  names: (spec) => namesOf(spec, spec.fixedShelves),
   keys: { 'fixed-shelves': 'each' },
   outlines: ({ shelves }) => shelves.fixed.map(outline),
   meetings(panel, standing) {
@@ -42,10 +45,20 @@ export const fixedShelf: Role = {
 export const looseShelf: Role = {
   ...shelf,
   called: 'loose shelf',
+  names: (spec) => namesOf(spec, spec.looseShelves),
   keys: { 'loose-shelves': 'each' },
   outlines: ({ shelves }) => shelves.loose.map(outline),
   meetings: () => [],
 };
+
+/** Where there are bays, a shelf's key alone means it in every bay. */
+function namesOf({ dividers }: CarcassSpec, shelves: readonly ShelfSpec[]): readonly string[] {
+  const bays = dividers.length === 0 ? [] : Array.from({ length: dividers.length + 1 }, (_, i) => i + 1);
+  return shelves.flatMap(({ key, bay }) => [
+    key,
+    ...bays.filter((number) => bay === null || bay.value === number).map((number) => keyInBay(key, number)),
+  ]);
+}
 
 function outline({ key, cause, board, length, width, origin }: PlacedShelf): Outline {
   return {

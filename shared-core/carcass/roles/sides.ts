@@ -20,12 +20,14 @@ const side = {
 export const leftSide: Role = {
   ...side,
   called: 'left side',
+  names: () => ['left'],
   outlines: ({ box }) => [outline(box, 'left', box.boards.left, 0, '+x')],
 };
 
 export const rightSide: Role = {
   ...side,
   called: 'right side',
+  names: () => ['right'],
   outlines: ({ box }) => [outline(box, 'right', box.boards.right, box.spec.width.value, '-x')],
 };
 

@@ -13,7 +13,7 @@ export const bandUnknown: CarcassRule = {
     example: 'kind: base\nwidth: 600\nband: bnad-1',
   },
   check({ spec, shop }) {
-    const ofPanels = [...spec.panels.values()].flatMap((panel) => Object.values(panel.bands));
+    const ofPanels = [...spec.panels.values()].flatMap((panel) => Object.values(panel.bands?.value ?? {}));
     const names = [spec.band, ...ofPanels].filter((name) => name.value !== NO_BAND);
     return unknownNames(names, [...shop.bands.keys()], 'band');
   },

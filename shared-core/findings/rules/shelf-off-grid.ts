@@ -1,5 +1,5 @@
 import { chosen } from '../../carcass/choices.js';
-import type { ShelfSpec } from '../../job/model.js';
+import type { ShelfSpec } from '../../carcass/spec.js';
 import type { Micrometres } from '../../length/units.js';
 import { remove, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';

@@ -2,7 +2,7 @@ import type { Row } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { extentsOf } from '../../carcass/pose.js';
 import type { Place } from '../../document/place.js';
-import type { ShelfSpec } from '../../job/model.js';
+import type { ShelfSpec } from '../../carcass/spec.js';
 import type { Micrometres } from '../../length/units.js';
 import { half } from '../../length/units.js';
 import { backToHabit } from '../causes.js';

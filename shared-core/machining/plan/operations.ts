@@ -2,7 +2,7 @@ import { isFace } from '../../boring/surface.js';
 import type { Bore, BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import { purposeOf } from '../../fittings/purposes.js';
-import type { CarcassSpec } from '../../job/model.js';
+import type { CarcassSpec } from '../../carcass/spec.js';
 import { KIND_FOR_USE, KIND_WORDS } from '../../shop/habits.js';
 import type { Machine, PanelRange, Shop } from '../../shop/model.js';
 import { blankOf } from '../blank.js';

@@ -3,7 +3,7 @@ import type { Carcass, Panel } from '../../carcass/model.js';
 import { grooveNotes } from '../../drawing/bore-map/bore-map.js';
 import { holeGroups, tableCells, tableHeads } from '../../drawing/bore-map/hole-table.js';
 import { endWord } from '../../drawing/words.js';
-import type { CarcassSpec } from '../../job/model.js';
+import type { CarcassSpec } from '../../carcass/spec.js';
 import { figure, showLength } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { heading, list, paragraph, type Block, type Paper, type Table } from '../paper.js';

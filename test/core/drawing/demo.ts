@@ -4,7 +4,7 @@ import { boreCarcass } from '../../../shared-core/boring/bores.js';
 import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import { cutJob } from '../../../shared-core/document/cut.js';
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';
-import { readCarcass } from '../../../shared-core/job/carcass.js';
+import { readCarcass } from '../../../shared-core/carcass/read.js';
 import { readHead } from '../../../shared-core/job/head.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import type { Shop } from '../../../shared-core/shop/model.js';

@@ -4,7 +4,7 @@ import { applyEdits } from '../../../shared-core/document/pieces.js';
 import type { Located } from '../../../shared-core/document/place.js';
 import type { TreeNode } from '../../../shared-core/document/tree.js';
 import { carcassEdits } from '../../../shared-core/job/edits.js';
-import type { CarcassSpec } from '../../../shared-core/job/model.js';
+import type { CarcassSpec } from '../../../shared-core/carcass/spec.js';
 import { half } from '../../../shared-core/length/units.js';
 import { writeLength } from '../../../shared-core/length/write.js';
 import { readShop } from '../../../shared-core/shop/read.js';

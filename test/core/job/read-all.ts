@@ -1,7 +1,7 @@
 import { cutJob, type JobParts } from '../../../shared-core/document/cut.js';
 import type { Finding } from '../../../shared-core/document/finding.js';
-import type { ReadCarcass } from '../../../shared-core/job/carcass.js';
-import { readCarcass } from '../../../shared-core/job/carcass.js';
+import type { ReadCarcass } from '../../../shared-core/carcass/read.js';
+import { readCarcass } from '../../../shared-core/carcass/read.js';
 import type { ReadHead } from '../../../shared-core/job/head.js';
 import { readHead } from '../../../shared-core/job/head.js';
 import type { Shop } from '../../../shared-core/shop/model.js';

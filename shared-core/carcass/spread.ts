@@ -1,23 +1,11 @@
 import { placeAt, type Grid } from '../length/grid.js';
 import type { Micrometres } from '../length/units.js';
-
-/** A clear opening between two horizontals, as heights above the bottom end of the side. */
-export interface Opening {
-  readonly from: Micrometres;
-  readonly to: Micrometres;
-}
-
-/** Where a shelf's reference height lies in the shelf: so much of it is below, so much above. */
-export interface ShelfBody {
-  readonly below: Micrometres;
-  /** How far down from there anything of it reaches: its underside, or the holes of its pins. */
-  readonly reach: Micrometres;
-  readonly above: Micrometres;
-}
+import type { Interval } from './interval.js';
+import type { ShelfBody } from './shelf-kinds.js';
 
 /** The clear openings that are left of one opening when fixed shelves (as spans of height) stand in it. */
-export function openingsBetween(whole: Opening, shelves: readonly Opening[]): readonly Opening[] {
-  const openings: Opening[] = [];
+export function openingsBetween(whole: Interval, shelves: readonly Interval[]): readonly Interval[] {
+  const openings: Interval[] = [];
   let from = whole.from;
   for (const shelf of shelves.toSorted((a, b) => a.from - b.from)) {
     if (shelf.from > from) openings.push({ from, to: Math.min(shelf.from, whole.to) });
@@ -34,7 +22,7 @@ export function openingsBetween(whole: Opening, shelves: readonly Opening[]): re
  */
 export function spreadShelves(
   count: number,
-  openings: readonly Opening[],
+  openings: readonly Interval[],
   body: ShelfBody,
   grid: Grid,
 ): readonly Micrometres[] {
@@ -63,7 +51,7 @@ interface Slots {
   readonly most: number;
 }
 
-function slotsOf(opening: Opening, body: ShelfBody, grid: Grid): Slots {
+function slotsOf(opening: Interval, body: ShelfBody, grid: Grid): Slots {
   const first = Math.ceil((opening.from + body.reach - grid.offset) / grid.pitch);
   const last = Math.floor((opening.to - body.above - grid.offset) / grid.pitch);
   const step = Math.floor((body.reach + body.above) / grid.pitch) + 1;
@@ -71,13 +59,13 @@ function slotsOf(opening: Opening, body: ShelfBody, grid: Grid): Slots {
 }
 
 /** True where the spaces that a's shelves leave are taller than b's; exact. */
-function tallerSpace(a: Opening, countA: number, b: Opening, countB: number, body: ShelfBody): boolean {
+function tallerSpace(a: Interval, countA: number, b: Interval, countB: number, body: ShelfBody): boolean {
   const thickness = body.below + body.above;
-  const clear = (opening: Opening, count: number): number => opening.to - opening.from - count * thickness;
+  const clear = (opening: Interval, count: number): number => opening.to - opening.from - count * thickness;
   return clear(a, countA) * (countB + 1) > clear(b, countB) * (countA + 1);
 }
 
-function placeIn(opening: Opening, count: number, slots: Slots, body: ShelfBody, grid: Grid): Micrometres[] {
+function placeIn(opening: Interval, count: number, slots: Slots, body: ShelfBody, grid: Grid): Micrometres[] {
   const thickness = body.below + body.above;
   const clear = opening.to - opening.from - count * thickness;
   const places: number[] = [];

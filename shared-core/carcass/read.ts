@@ -1,0 +1,49 @@
+import type { CarcassPart } from '../document/cut.js';
+import type { Finding } from '../document/finding.js';
+import type { Defaults } from '../job/head.js';
+import { readJobCarcass, type ReadJobCarcass } from '../job/carcass.js';
+import type { JobHead } from '../job/model.js';
+import { nearestName } from '../schema/nearest.js';
+import { errorAt, preferred, quoted } from '../schema/tell.js';
+import type { Shop } from '../shop/model.js';
+import { panelKeys } from './roles.js';
+import { settle } from './settle.js';
+import type { CarcassSpec } from './spec.js';
+
+/** See `ReadJobCarcass`. */
+export interface ReadCarcass extends Omit<ReadJobCarcass, 'carcass'> {
+  /** null also where a number of shelves or dividers does not find room. */
+  readonly spec: CarcassSpec | null;
+}
+
+/** Reads one carcass and settles all that its panels are made from. Never throws. */
+export function readCarcass(part: CarcassPart, head: JobHead, defaults: Defaults, shop: Shop): ReadCarcass {
+  const { carcass, findings, name, entry } = readJobCarcass(part, head, defaults, shop);
+  if (carcass === null) return { spec: null, findings, name, entry };
+  const { spec, problems, isWhole } = settle(carcass, shop, head.unit);
+  const without = problems.map(({ place, message }) => errorAt('value-wrong', place, message));
+  return {
+    spec: problems.length === 0 ? spec : null,
+    findings: [...findings, ...without, ...(isWhole ? unknownPanels(spec) : [])],
+    name,
+    entry,
+  };
+}
+
+/** Keys under `panels` that mean no panel of the carcass. */
+function unknownPanels(spec: CarcassSpec): readonly Finding[] {
+  const keys = panelKeys(spec);
+  const free = keys.filter((key) => !spec.panels.has(key));
+  return [...spec.panels.values()].flatMap(({ key }) => {
+    if (keys.includes(key.value)) return [];
+    const near = nearestName(key.value, free);
+    const guess = near === null ? `It has: ${keys.join(', ')}.` : `Did you mean \`${near}\`?`;
+    const repairs =
+      near === null
+        ? []
+        : [preferred(`Rename to ${near}`, { kind: 'rename-key', part: 'self', path: key.path, text: near })];
+    return [
+      errorAt('panel-unknown', key.place, `This carcass has no panel ${quoted(key.value)}. ${guess}`, { repairs }),
+    ];
+  });
+}

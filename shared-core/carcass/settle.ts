@@ -1,0 +1,157 @@
+import type { Located, Path } from '../document/place.js';
+import type { Counted } from '../job/fill.js';
+import type { JobCarcass } from '../job/model.js';
+import { keyOf } from '../job/panel-key.js';
+import { half, type Micrometres, type Unit } from '../length/units.js';
+import type { Shop } from '../shop/model.js';
+import { measureBox, type Box } from './box.js';
+import { boardFor, boardNamed } from './choices.js';
+import { extent, type Interval } from './interval.js';
+import { Problems, type Problem } from './problems.js';
+import { bodyOf, FIXED, looseOn, type ShelfKind } from './shelf-kinds.js';
+import type { CarcassSpec, DividerSpec, ShelfSpec } from './spec.js';
+import { openingsBetween, spreadDividers, spreadShelves } from './spread.js';
+
+export interface Settled {
+  readonly spec: CarcassSpec;
+  /** Numbers of shelves or dividers that do not find room. */
+  readonly problems: readonly Problem[];
+  /** False where something of which only the number is given has no places, so that it is missing in the spec. */
+  readonly isWhole: boolean;
+}
+
+/**
+ * What a carcass is to be once all that follows from sizes is settled: its height, its rows, and the places of shelves and
+ * dividers of which only the number is given. Where there is no box to find places in, building it says so. Never throws.
+ */
+export function settle(job: JobCarcass, shop: Shop, unit: Unit): Settled {
+  const problems = new Problems(unit);
+  const bare = withSizes(job, shop);
+  const box = shop.boards.size === 0 ? null : measureBox(bare, shop, new Problems(unit));
+  const dividers = listed('divider', job.dividers, bare) ?? countedDividers(job.dividers, box, problems);
+  const opening = box && { from: box.clearZ.from - box.sideZ.from, to: box.clearZ.to - box.sideZ.from };
+  const shelves = (
+    thing: 'shelf' | 'loose',
+    asked: JobCarcass['fixedShelves'],
+    kind: ShelfKind,
+    openings: readonly Interval[],
+  ): readonly ShelfSpec[] | null =>
+    listed(thing, asked, bare) ?? countedShelves(thing, asked, kind, openings, box, problems);
+  const fixed = shelves('shelf', job.fixedShelves, FIXED, opening === null ? [] : [opening]);
+  const taken = box === null ? [] : (fixed ?? []).map((shelf) => runOf(shelf, box));
+  const left = opening === null ? [] : openingsBetween(opening, taken);
+  const loose = shelves('loose', job.looseShelves, looseOn(shop.habits), left);
+  return {
+    spec: { ...bare, dividers: dividers ?? [], fixedShelves: fixed ?? [], looseShelves: loose ?? [] },
+    problems: problems.found,
+    isWhole: dividers !== null && fixed !== null && loose !== null,
+  };
+}
+
+/** Height and rows as they are given, or balanced: a whole number of pitches between the ends' halves of the side's board. */
+function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
+  const { habits } = shop;
+  const unwritten = (value: Micrometres, key: string): Located<Micrometres> => ({
+    value,
+    place: job.name.place,
+    path: [key],
+    written: false,
+  });
+  const sized = (height: Micrometres, rowOffset: Micrometres): CarcassSpec => ({
+    ...job,
+    height: job.height ?? unwritten(height, 'height'),
+    rowOffset: job.rowOffset ?? unwritten(rowOffset, 'row-offset'),
+    dividers: [],
+    fixedShelves: [],
+    looseShelves: [],
+    note: job.note?.value ?? '',
+  });
+  const spec = sized(0, 0);
+  // Building says that there are none.
+  if (shop.boards.size === 0) return spec;
+  const side = boardFor(spec, shop, 'left', spec.board).nominal;
+  const over = spec.top.value === 'over' ? boardFor(spec, shop, 'top', spec.board).thickness : 0;
+  const under = spec.bottom.value === 'under' ? boardFor(spec, shop, 'bottom', spec.board).thickness : 0;
+  const { pitches } = habits.sizes[spec.kind.value];
+  return sized(pitches * habits.pitch + side + over + under, half(side));
+}
+
+/** The things of a list, with the board of the carcass where they have none of their own; null for a number. */
+function listed<T extends { readonly board: Located<string> | null }>(
+  thing: 'divider' | 'shelf' | 'loose',
+  asked: Counted<T> | null,
+  { board }: CarcassSpec,
+): readonly (T & { readonly key: string; readonly board: Located<string> })[] | null {
+  if (asked === null) return [];
+  if (asked.as === 'count') return null;
+  // What nobody wrote would be written in the item.
+  const usual = (path: Path): Located<string> => (board.written ? board : { ...board, path: [...path, 'board'] });
+  return asked.items.map(({ value, path }, index) => ({
+    ...value,
+    key: keyOf(thing, index + 1),
+    board: value.board ?? usual(path),
+  }));
+}
+
+function countedDividers(
+  asked: JobCarcass['dividers'],
+  box: Box | null,
+  problems: Problems,
+): readonly DividerSpec[] | null {
+  if (box === null || asked?.as !== 'count') return null;
+  const { spec, shop, clearX } = box;
+  const count = asked.count.value;
+  const { thickness } = boardNamed(shop, spec.board.value);
+  const places = spreadDividers(count, clearX.from, clearX.to, thickness, half(thickness));
+  if (places === null) {
+    const { show } = problems;
+    problems.add(
+      asked.count,
+      `${count} dividers of ${show(thickness)} leave no clear bay in a clear width of ${show(extent(clearX))}. Write fewer, or a greater width.`,
+    );
+    return null;
+  }
+  return places.map((place, index) => {
+    const at = counted(place, asked.count, index);
+    return { ...asked.each(at), key: keyOf('divider', index + 1), board: spec.board };
+  });
+}
+
+function countedShelves(
+  thing: 'shelf' | 'loose',
+  asked: JobCarcass['fixedShelves'],
+  kind: ShelfKind,
+  openings: readonly Interval[],
+  box: Box | null,
+  problems: Problems,
+): readonly ShelfSpec[] | null {
+  if (box === null || asked?.as !== 'count') return null;
+  const { spec, shop } = box;
+  const { pitch } = shop.habits;
+  const count = asked.count.value;
+  const body = bodyOf(kind, boardNamed(shop, spec.board.value).thickness);
+  const places = spreadShelves(count, openings, body, { offset: spec.rowOffset.value, pitch });
+  if (places.length < count) {
+    const most = places.length === 0 ? 'none does' : `at most ${places.length} ${places.length === 1 ? 'does' : 'do'}`;
+    problems.add(
+      asked.count,
+      `${count} ${thing === 'shelf' ? 'fixed' : 'loose'} shelves do not fit here on the pitch of ${problems.show(pitch)}: ${most}. Write fewer, or a greater height.`,
+    );
+  }
+  return places.map((place, index) => {
+    const at = counted(place, asked.count, index);
+    return { ...asked.each(at), key: keyOf(thing, index + 1), board: spec.board };
+  });
+}
+
+/** A place that follows from a count: blamed on the count, written as an item of the list that could stand there. */
+function counted(at: Micrometres, count: Located<number>, index: number): Located<Micrometres> {
+  return { value: at, place: count.place, path: [...count.path, index], written: false };
+}
+
+/** What a fixed shelf takes up of the height between bottom and top, from the bottom end of the sides. */
+function runOf({ key, at, board }: ShelfSpec, { spec, shop }: Box): Interval {
+  const { thickness } = boardFor(spec, shop, key, board);
+  const from = at.value - FIXED.below(thickness);
+  return { from, to: from + thickness };
+}

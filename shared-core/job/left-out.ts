@@ -1,0 +1,246 @@
+import type { Micrometres } from '../length/units.js';
+import type { LongForm, Unfolded } from '../schema/unfold.js';
+import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
+import type { CarcassKind, Habits } from '../shop/model.js';
+import { quoted } from '../words/english.js';
+import { messages, type Message } from '../words/message.js';
+import type { BackHow, BottomHow, RowChoice, TopHow } from './model.js';
+import type { carcassSchema } from './schema.js';
+
+// What a carcass has where nobody writes a key: the one table that the reading fills in from and that hovers tell.
+
+/** What a default may depend on besides the key. */
+export interface Usage {
+  readonly habits: Habits;
+  readonly kind: CarcassKind;
+  readonly hasLooseShelves: boolean;
+}
+
+/** Puts a default into words; null where there is nothing to say. */
+type Told<T> = (value: T, usage: Usage) => Message | null;
+
+interface Must {
+  readonly as: 'must';
+}
+interface Usual<T> {
+  readonly as: 'usual';
+  readonly value: (usage: Usage) => T;
+  readonly told: Told<T>;
+}
+/** null, at least for some shops: it is then not there at all. */
+interface Maybe<T> {
+  readonly as: 'maybe';
+  readonly value: (usage: Usage) => T | null;
+  readonly told: Told<T | null>;
+}
+/** Where it is null, the building of the carcass works it out. */
+interface WorkedOut<T> {
+  readonly as: 'worked-out';
+  readonly value: (usage: Usage) => T | null;
+  readonly told: Told<T | null>;
+}
+/** A map, key by key; `told` is what they come to together. */
+export interface Each<F> {
+  readonly as: 'each';
+  readonly fields: F;
+  readonly told: (usage: Usage) => Message | null;
+}
+/** How many there are, or a list of them; none where it is left out. */
+export interface Items<F> {
+  readonly as: 'items';
+  readonly item: F;
+}
+/** A map from names to what is different on each. */
+export interface Parts {
+  readonly as: 'parts';
+}
+
+type LeftOutOf<S> =
+  S extends RecordSchema<infer F>
+    ? Each<LeftOutFields<F>>
+    : S extends NamedSchema<Schema>
+      ? Parts
+      : S extends EitherSchema<infer A>
+        ? [LongForm<A>] extends [never]
+          ? Items<ItemFields<Extract<A[number], ListSchema<Schema>>>>
+          : LeftOutOf<LongForm<A>>
+        : Usual<ValueOf<S>> | Maybe<ValueOf<S>> | WorkedOut<ValueOf<S>>;
+
+type ItemFields<L> =
+  L extends ListSchema<EitherSchema<infer A>>
+    ? LongForm<A> extends RecordSchema<infer F>
+      ? LeftOutFields<F>
+      : never
+    : never;
+
+type ValueOf<S> = Unfolded<S> extends { readonly value: infer T } ? T : never;
+
+/** For every key of a map what stands for it where it is left out. */
+export type LeftOutFields<F extends Fields> = {
+  readonly [K in keyof F]: F[K]['required'] extends true ? Must : LeftOutOf<F[K]['schema']>;
+};
+
+/** The same without the types of the values, for walking the table as data. */
+export type LeftOut =
+  | Must
+  | Parts
+  | {
+      readonly as: 'usual' | 'maybe' | 'worked-out';
+      readonly value: (usage: Usage) => unknown;
+      readonly told: Told<never>;
+    }
+  | Each<LeftOutTable>
+  | Items<LeftOutTable>;
+
+export type LeftOutTable = Readonly<Record<string, LeftOut>>;
+
+const must: Must = { as: 'must' };
+const usual = <T>(value: (usage: Usage) => T, told: Told<T>): Usual<T> => ({ as: 'usual', value, told });
+const maybe = <T>(value: (usage: Usage) => T | null, told: Told<T | null>): Maybe<T> => ({ as: 'maybe', value, told });
+const workedOut = <T>(value: (usage: Usage) => T | null, told: Told<T | null>): WorkedOut<T> => ({
+  as: 'worked-out',
+  value,
+  told,
+});
+/** Not there, with what happens then. */
+const nothing = (told: () => Message | null) => ({ as: 'maybe', value: () => null, told }) as const;
+
+interface Size {
+  readonly length: Micrometres;
+  readonly kind: CarcassKind;
+}
+
+export const leftOutMessages = messages('left-out', {
+  byKind: () => 'When left out: what suits the kind.',
+  byLooseShelves: ({ some, none }: { readonly some: RowChoice; readonly none: RowChoice }) =>
+    `When left out: \`${some}\` with loose shelves, else \`${none}\`.`,
+  length: ({ length }: { readonly length: Micrometres }, show) => `When left out: ${show.exact(length)}.`,
+  word: ({ word }: { readonly word: string }) => `When left out: \`${word}\`.`,
+  none: () => 'When left out: none.',
+  usualHeight: ({ length, kind }: Size, show) =>
+    `When left out: ${show.exact(length)}, the shop’s usual height of a ${kind} carcass.`,
+  balancedHeight: ({ pitches, pitch }: { readonly pitches: number; readonly pitch: Micrometres }, show) =>
+    `When left out: ${pitches} pitches of ${show.exact(pitch)} and the thickness of the side, so that rows come out balanced.`,
+  usualDepth: ({ length, kind }: Size, show) =>
+    `When left out: ${show.exact(length)}, the shop’s usual depth of a ${kind} carcass.`,
+  usualBoard: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual board.`,
+  usualBackBoard: ({ name }: { readonly name: string }) =>
+    `When left out: ${quoted(name)}, the shop’s usual board of backs.`,
+  usualBand: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual band.`,
+  usualFitting: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual fitting.`,
+  usualMachine: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual one.`,
+  usualMachines: () => 'When left out: the shop’s usual machines.',
+  halfSide: () => 'When left out: half the nominal thickness of the side.',
+  asFarBack: () => 'When left out: as far back as the pitch and the shop’s rear margin allow.',
+  bySpindles: () => 'When left out: the places that the spindles of the shop’s vertical head give.',
+  everyBay: () => 'When left out: one in every bay.',
+  boardOfCarcass: () => 'When left out: the board of the carcass.',
+  asCarcass: () => 'When left out: as in the rest of the carcass.',
+});
+const say = leftOutMessages;
+
+const length = (value: (usage: Usage) => Micrometres): Usual<Micrometres> =>
+  usual(value, (one) => say.length({ length: one }));
+const machine = (use: keyof Habits['machines']): Maybe<string> =>
+  maybe(
+    ({ habits }) => habits.machines[use],
+    (name) => (name === null ? null : say.usualMachine({ name })),
+  );
+const boardOfCarcass = workedOut(
+  (): string | null => null,
+  () => say.boardOfCarcass(),
+);
+const shelf = (setback: (usage: Usage) => Micrometres) =>
+  ({
+    at: must,
+    bay: nothing(() => say.everyBay()),
+    board: boardOfCarcass,
+    setback: length(setback),
+  }) as const;
+
+/** A worktop closes what stands under it; every other carcass has a top of its own. */
+const usualTop = ({ kind }: Usage): TopHow => (kind === 'base' || kind === 'drawer' ? 'rails' : 'between');
+
+/** In an open carcass rows would show. */
+const usualRows = ({ kind, hasLooseShelves }: Usage): RowChoice =>
+  kind !== 'open' || hasLooseShelves ? 'both' : 'none';
+
+const tellRows = (_: RowChoice, usage: Usage): Message => {
+  const [some, none] = [true, false].map((hasLooseShelves) => usualRows({ ...usage, hasLooseShelves }));
+  return some === none ? say.word({ word: some! }) : say.byLooseShelves({ some: some!, none: none! });
+};
+
+const backHow = usual(
+  (): BackHow => 'grooved',
+  (word) => say.word({ word }),
+);
+
+/** What stands for each key of a carcass that is left out. A key that the schema has and this has not does not compile. */
+export const LEFT_OUT = {
+  kind: must,
+  width: must,
+  height: workedOut(
+    ({ habits, kind }) => habits.sizes[kind].height,
+    (height, { habits, kind }) =>
+      height === null
+        ? say.balancedHeight({ pitches: habits.sizes[kind].pitches, pitch: habits.pitch })
+        : say.usualHeight({ length: height, kind }),
+  ),
+  depth: usual(
+    ({ habits, kind }) => habits.sizes[kind].depth,
+    (depth, { kind }) => say.usualDepth({ length: depth, kind }),
+  ),
+  board: usual(
+    ({ habits }) => habits.board,
+    (name) => say.usualBoard({ name }),
+  ),
+  band: usual(
+    ({ habits }) => habits.band,
+    (name) => say.usualBand({ name }),
+  ),
+  joint: usual(
+    ({ habits }) => habits.joint,
+    (name) => say.usualFitting({ name }),
+  ),
+  top: usual(usualTop, (word) => say.word({ word })),
+  bottom: usual(
+    (): BottomHow => 'between',
+    (word) => say.word({ word }),
+  ),
+  'rail-width': length(({ habits }) => habits.railWidth),
+  plinth: usual(
+    () => 0,
+    () => say.none(),
+  ),
+  back: {
+    as: 'each',
+    fields: {
+      how: backHow,
+      board: usual(
+        ({ habits }) => habits.backBoard,
+        (name) => say.usualBackBoard({ name }),
+      ),
+      groove: length(({ habits }) => habits.grooveDepth),
+      inset: length(({ habits }) => habits.backInset),
+    },
+    told: (usage) => backHow.told(backHow.value(usage), usage),
+  },
+  rows: usual(usualRows, tellRows),
+  'row-offset': workedOut(
+    ({ habits }) => habits.rowOffset,
+    (offset) => (offset === null ? say.halfSide() : say.length({ length: offset })),
+  ),
+  'row-setback': length(({ habits }) => habits.setback),
+  'rear-row': nothing(() => say.asFarBack()),
+  dowels: nothing(() => say.bySpindles()),
+  machines: {
+    as: 'each',
+    fields: { faces: machine('faces'), ends: machine('ends'), rows: machine('rows'), clamp: machine('clamp') },
+    told: () => say.usualMachines(),
+  },
+  dividers: { as: 'items', item: { at: must, board: boardOfCarcass } },
+  'fixed-shelves': { as: 'items', item: shelf(() => 0) },
+  'loose-shelves': { as: 'items', item: shelf(({ habits }) => habits.shelfSetback) },
+  panels: { as: 'parts' },
+  note: nothing(() => null),
+} as const satisfies LeftOutFields<typeof carcassSchema.fields>;
