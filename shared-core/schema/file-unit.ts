@@ -1,6 +1,7 @@
 import type { Finding } from '../document/finding.js';
 import type { MapEntry } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
+import { messages, type Words } from '../words/message.js';
 import { preferred, quoted } from './tell.js';
 
 /** Words for the two units of files that are understood and yet not written so. */
@@ -15,6 +16,12 @@ const MEANT: Readonly<Record<string, Unit>> = {
 };
 /** How many millimetres one of another unit is. */
 const METRIC: Readonly<Record<string, number>> = { cm: 10, dm: 100, m: 1000 };
+
+const UNTIL = 'Until then no size is checked.';
+
+const told = messages('file-unit', {
+  missing: ({ reading }: { readonly reading: Words }, show) => `${show.tell(reading)} ${UNTIL}`,
+});
 
 /** Where a file says its unit; undefined where it does not. */
 export function unitEntry(entries: readonly MapEntry[]): MapEntry | undefined {
@@ -40,11 +47,11 @@ export function sayUnit(finding: Finding, entry: MapEntry | undefined): Finding 
   const { part, start } = value?.place ?? entry.keyPlace;
   const isOfUnit = [start, entry.keyPlace.start].includes(finding.place.start) && finding.place.part === part;
   if (!isOfUnit) return finding;
-  const until = 'Until then no size is checked.';
-  if (value === null || said === null || said === '') return { ...finding, message: `${finding.message} ${until}` };
+  if (value === null || said === null || said === '')
+    return { ...finding, message: told.missing({ reading: finding.message }) };
   const factor = Object.hasOwn(METRIC, said) ? METRIC[said]! : null;
   if (factor !== null) {
-    const message = `${quoted(said)} is not a unit of these files. Write \`unit: mm\` and every bare number in millimetres: ${factor} times what it is now. ${until}`;
+    const message = `${quoted(said)} is not a unit of these files. Write \`unit: mm\` and every bare number in millimetres: ${factor} times what it is now. ${UNTIL}`;
     // The unit alone would change every size of the file.
     return { ...finding, message, repairs: [] };
   }
@@ -53,7 +60,7 @@ export function sayUnit(finding: Finding, entry: MapEntry | undefined): Finding 
     unit === null
       ? finding.repairs
       : [preferred(`Write ${unit}`, { kind: 'set', part: value.place.part, path: ['unit'], text: unit })];
-  return { ...finding, message: `${quoted(said)} is not a unit of these files: write mm or in. ${until}`, repairs };
+  return { ...finding, message: `${quoted(said)} is not a unit of these files: write mm or in. ${UNTIL}`, repairs };
 }
 
 function word(entry: MapEntry | undefined): string | null {
