@@ -1,4 +1,4 @@
-import { counted } from '../../shared-core/findings/words.js';
+import { counted } from '../../shared-core/words/english.js';
 import type { Range } from 'vscode-languageserver';
 import type { Place } from '../../shared-core/document/place.js';
 import type { Severity } from '../../shared-core/findings/finding.js';

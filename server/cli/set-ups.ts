@@ -1,7 +1,7 @@
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
 import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../../shared-core/engine/replay-job.js';
 import { sentence } from '../../shared-core/drawing/words.js';
-import { counted, listed } from '../../shared-core/findings/words.js';
+import { counted, listed } from '../../shared-core/words/english.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
 import type { Unreachable } from '../../shared-core/machining/plan/operation.js';

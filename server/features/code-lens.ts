@@ -1,7 +1,7 @@
 import type { CodeLens } from 'vscode-languageserver';
 import { sentence } from '../../shared-core/drawing/words.js';
 import type { JobAnalysis } from '../../shared-core/engine.js';
-import { counted } from '../../shared-core/findings/words.js';
+import { counted } from '../../shared-core/words/english.js';
 import type { Plan } from '../../shared-core/machining/plan/plan.js';
 import { boundWords } from '../../shared-core/papers/set-up/totals.js';
 import { timeWords } from '../../shared-core/papers/set-up/words.js';

@@ -1,4 +1,4 @@
-import { listed } from '../../shared-core/findings/words.js';
+import { listed } from '../../shared-core/words/english.js';
 import type { Hover, Position } from 'vscode-languageserver';
 import { MarkupKind } from 'vscode-languageserver';
 import type { Panel } from '../../shared-core/carcass/model.js';

@@ -1,4 +1,4 @@
-import { listed } from '../../shared-core/findings/words.js';
+import { listed } from '../../shared-core/words/english.js';
 import { isFace } from '../../shared-core/boring/surface.js';
 import { isRow } from '../../shared-core/fittings/purposes.js';
 import type { InlayHint, Range } from 'vscode-languageserver';

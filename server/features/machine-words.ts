@@ -4,7 +4,7 @@ import type { Carcass, Panel } from '../../shared-core/carcass/model.js';
 import type { Path } from '../../shared-core/document/place.js';
 import { fine, showLength } from '../../shared-core/length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
-import { counted, listed } from '../../shared-core/findings/words.js';
+import { counted, listed } from '../../shared-core/words/english.js';
 import { means } from '../../shared-core/job/panel-key.js';
 import { stepsTo } from '../../shared-core/length/grid.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';

@@ -1,4 +1,4 @@
-import { listed } from '../../shared-core/findings/words.js';
+import { listed } from '../../shared-core/words/english.js';
 import type {
   ListedRun,
   ListedSetUp,

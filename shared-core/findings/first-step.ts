@@ -1,7 +1,8 @@
 import type { Micrometres } from '../length/units.js';
 import type { Machine } from '../shop/model.js';
 import type { CarcassContext } from './rule.js';
-import { counted, show, showSpan } from './words.js';
+import { show, showSpan } from './words.js';
+import { counted } from '../words/english.js';
 
 /** What to try first in the job, by the key of the shop file that stands in the way. */
 const FIRST: Readonly<Record<string, string>> = {

@@ -12,19 +12,3 @@ export function show(context: CarcassContext, length: Micrometres): string {
 export function showSpan(context: CarcassContext, span: Span): string {
   return `${show(context, span.min)} to ${show(context, span.max)}`;
 }
-
-/** 'a', 'a and b', 'a, b and c'. */
-export function listed(words: readonly string[], last: 'and' | 'or' = 'and'): string {
-  if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)!}`;
-}
-
-/** '1 hole', '3 holes'. */
-export function counted(count: number, noun: string, several = `${noun}s`): string {
-  return `${count} ${count === 1 ? noun : several}`;
-}
-
-/** 'stands' for one, 'stand' for several. */
-export function verb(count: number, one: string, several: string): string {
-  return count === 1 ? one : several;
-}

@@ -1,5 +1,5 @@
 import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
-import { listed } from '../../../shared-core/findings/words.js';
+import { listed } from '../../../shared-core/words/english.js';
 import { sentence, stopCalled } from '../../../shared-core/drawing/words.js';
 import { h, say } from '../page/dom.js';
 import { measuredAlike } from './figures.js';

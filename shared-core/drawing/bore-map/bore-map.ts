@@ -1,5 +1,5 @@
 import { IN_SHORT } from '../../machining/caution.js';
-import { listed } from '../../findings/words.js';
+import { listed } from '../../words/english.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';

@@ -1,4 +1,4 @@
-import { listed } from '../../findings/words.js';
+import { listed } from '../../words/english.js';
 import type { Panel } from '../../carcass/model.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
 import { showLength } from '../../length/show.js';

@@ -1,4 +1,4 @@
-import { listed } from '../../findings/words.js';
+import { listed } from '../../words/english.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';

@@ -7,7 +7,8 @@ import { remove, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed, show } from '../words.js';
+import { show } from '../words.js';
+import { listed } from '../../words/english.js';
 
 /** What the two bores may be deeper together than the dowel is long (common practice, no source). */
 const LEAST_GAP: Micrometres = 500;

@@ -9,7 +9,8 @@ import { remove, setWord } from '../changes.js';
 import type { Change, RelatedPlace, Repair } from '../finding.js';
 import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { counted, listed, show } from '../words.js';
+import { show } from '../words.js';
+import { counted, listed } from '../../words/english.js';
 
 export const dowelsUnmatched: CarcassRule = {
   name: 'dowels-unmatched',

@@ -1,4 +1,4 @@
-import { counted } from '../../findings/words.js';
+import { counted } from '../../words/english.js';
 import { fine } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 import type { FigureName } from '../../tolerance/assemble.js';

@@ -1,4 +1,4 @@
-import { listed } from '../../findings/words.js';
+import { listed } from '../../words/english.js';
 import type { Panel } from '../../carcass/model.js';
 import { indexWords, movedWords, turnOf } from '../../drawing/machine-view/words.js';
 import { edgeWord, endWord, facesExplained, stopCalled, surfaceWord } from '../../drawing/words.js';

@@ -1,5 +1,5 @@
 import { sentence, stopCalled } from '../../drawing/words.js';
-import { listed } from '../../findings/words.js';
+import { listed } from '../../words/english.js';
 import { cautionsFor } from '../../machining/caution.js';
 import type { Plan } from '../../machining/plan/plan.js';
 import type { SetUp } from '../../machining/setup-sheet.js';

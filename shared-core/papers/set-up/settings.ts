@@ -1,4 +1,4 @@
-import { listed } from '../../findings/words.js';
+import { listed } from '../../words/english.js';
 import { showLength } from '../../length/show.js';
 import { headName } from '../../drawing/machine-view/words.js';
 import { stopCalled } from '../../drawing/words.js';

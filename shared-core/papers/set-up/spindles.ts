@@ -1,4 +1,4 @@
-import { listed } from '../../findings/words.js';
+import { listed } from '../../words/english.js';
 import { headName, runsOfNumbers } from '../../drawing/machine-view/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { showLength } from '../../length/show.js';

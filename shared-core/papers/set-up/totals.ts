@@ -1,5 +1,5 @@
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
-import { counted } from '../../findings/words.js';
+import { counted } from '../../words/english.js';
 import { timeWords } from './words.js';
 
 /** '37 set-ups, 178 strokes; changeovers 2 h 50 min 30 s in all; going to each machine once, no order takes less.' */

@@ -4,6 +4,7 @@ import { COINS } from '../../sheets/board-problem.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { CuttingPlan, Part, SheetLayout } from '../../sheets/model.js';
 import type { Board, PanelSaw } from '../../shop/model.js';
+import { counted } from '../../words/english.js';
 import { column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 
 /** All pieces of one board. */
@@ -64,7 +65,7 @@ function boardBlocks({ board, sizes, plan }: BoardLayouts, unit: Unit): readonly
 }
 
 function costWords({ cost, bound, sheets }: CuttingPlan): string {
-  const count = `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'}, cost ${cost / COINS}`;
+  const count = `${counted(sheets.length, 'sheet')}, cost ${cost / COINS}`;
   return cost === bound ? `${count}: no layout costs less` : `${count}; no layout costs under ${bound / COINS}`;
 }
 
