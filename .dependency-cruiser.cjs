@@ -7,6 +7,7 @@ const CORE_ORDER = [
   ['fittings', 'shared-core/fittings/'],
   ['shop', 'shared-core/shop/'],
   ['job', 'shared-core/job/'],
+  ['mentions', 'shared-core/mentions/'],
   ['carcass', 'shared-core/carcass/'],
   ['boring', 'shared-core/boring/'],
   ['machining', 'shared-core/machining/'],

@@ -15,6 +15,8 @@ const REFRESH_MS = 400;
 export class ClientSide {
   /** Which inlay hints the reader wants. */
   hints: HintChoice = 'all';
+  /** Tells of folders that come and go. */
+  tellsFolders = false;
   private can = { watch: false, configure: false, tellSettings: false, refreshHints: false, refreshLenses: false };
   private refreshing: ReturnType<typeof setTimeout> | undefined;
 
@@ -25,6 +27,7 @@ export class ClientSide {
 
   /** Learns what the client can do. */
   meet({ capabilities: { workspace } }: InitializeParams): void {
+    this.tellsFolders = workspace?.workspaceFolders === true;
     const configure = workspace?.configuration === true;
     this.can = {
       watch: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,

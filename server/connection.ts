@@ -1,5 +1,5 @@
 import type { CancellationToken, Connection, InitializeResult } from 'vscode-languageserver';
-import { CodeActionKind, TextDocuments, TextDocumentSyncKind } from 'vscode-languageserver';
+import { CodeActionKind, FileOperationPatternKind, TextDocuments, TextDocumentSyncKind } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { DrawingMethod, DrawingParams } from '../shared-core/drawing/messages/drawing.js';
 import type { MachineStepMethod, MachineStepParams } from '../shared-core/drawing/messages/machine-view.js';
@@ -10,15 +10,25 @@ import { ClientSide } from './client-side.js';
 import { codeLenses, lensOwner, resolvedLens } from './features/code-lens.js';
 import { codeActions, FIX_ALL, ownerOf, resolvedAction } from './features/code-actions.js';
 import { completion } from './features/completion.js';
+import { definition } from './features/definition.js';
 import { diagnostics } from './features/diagnostics.js';
+import { documentLinks } from './features/document-links.js';
 import { drawing } from './features/drawing.js';
+import { fileRenames } from './features/file-renames.js';
+import { folding } from './features/folding.js';
+import { highlights } from './features/highlights.js';
 import { hover } from './features/hover.js';
 import { inlayHints } from './features/inlay-hints.js';
 import { machineStep } from './features/machine-view.js';
+import { references } from './features/references.js';
+import { prepareRename, rename } from './features/rename.js';
+import { selectionRanges } from './features/selection-ranges.js';
 import { setUps } from './features/set-ups.js';
 import { symbols } from './features/symbols.js';
+import { workspaceSymbols } from './features/workspace-symbols.js';
 import type { Files } from './files.js';
 import { LastPlans } from './last-plans.js';
+import { Names } from './names.js';
 import { ordersHere, remembering, type Orders } from './orders.js';
 import { Publisher } from './publisher.js';
 import { updated } from './text.js';
@@ -27,6 +37,12 @@ import { kindOf, Workspace } from './workspace.js';
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
+
+/** What a job's `shop:` has to follow. */
+const MOVED_FILES = [
+  { scheme: 'file', pattern: { glob: '**/*.{shop,carcass}.{yaml,yml}', matches: FileOperationPatternKind.file } },
+  { scheme: 'file', pattern: { glob: '**', matches: FileOperationPatternKind.folder } },
+];
 
 /** Wires the features to a connection; it decides nothing itself. */
 export function serve(
@@ -39,6 +55,7 @@ export function serve(
   const documents = new TextDocuments({ create: TextDocument.create, update: updated });
   const workspace = new Workspace(files);
   const lastPlans = new LastPlans();
+  const names = new Names(workspace);
   let abilities = abilitiesOf(null, reference);
   const log: Log = (what, fault) => {
     const words = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
@@ -56,11 +73,21 @@ export function serve(
   );
 
   const answer = answering(workspace, log);
+  /** For what is asked of no one document. */
+  const guarded = <R>(what: string, nothing: R, work: () => R): R => {
+    try {
+      return work();
+    } catch (fault) {
+      log(what, fault);
+      return nothing;
+    }
+  };
   const client = new ClientSide(connection, log);
 
   connection.onInitialize((params): InitializeResult => {
     abilities = abilitiesOf(params, reference);
     client.meet(params);
+    names.folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
     return {
       serverInfo: { name: 'borewright', version },
       capabilities: {
@@ -69,6 +96,18 @@ export function serve(
         hoverProvider: true,
         completionProvider: { triggerCharacters: [':', ' ', '-', '{', ','] },
         documentSymbolProvider: true,
+        workspaceSymbolProvider: true,
+        definitionProvider: true,
+        referencesProvider: true,
+        documentHighlightProvider: true,
+        renameProvider: { prepareProvider: true },
+        documentLinkProvider: {},
+        foldingRangeProvider: true,
+        selectionRangeProvider: true,
+        workspace: {
+          workspaceFolders: { supported: true, changeNotifications: true },
+          fileOperations: { willRename: { filters: MOVED_FILES } },
+        },
         codeLensProvider: { resolveProvider: true },
         inlayHintProvider: true,
         codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL], resolveProvider: true },
@@ -79,6 +118,12 @@ export function serve(
   connection.onInitialized(() => {
     client.settingsMayDiffer();
     client.subscribe();
+    if (client.tellsFolders) {
+      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+        const gone = new Set(removed.map(({ uri }) => uri));
+        names.folders = [...names.folders.filter((uri) => !gone.has(uri)), ...added.map(({ uri }) => uri)];
+      });
+    }
   });
   connection.onDidChangeConfiguration(() => client.settingsMayDiffer());
 
@@ -91,6 +136,7 @@ export function serve(
   documents.onDidClose(({ document }) => {
     workspace.close(document.uri);
     lastPlans.forget(document.uri);
+    names.forget(document.uri);
     publisher.closed(document);
   });
   connection.onDidChangeWatchedFiles(() => {
@@ -106,6 +152,36 @@ export function serve(
   );
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer('symbols', textDocument.uri, token, null, (file) => symbols(file)),
+  );
+  connection.onWorkspaceSymbol(({ query }) => guarded('workspace symbols', [], () => workspaceSymbols(query, names)));
+  connection.onDefinition(({ textDocument, position }, token) =>
+    answer('definition', textDocument.uri, token, null, (file) => definition(file, position, names)),
+  );
+  connection.onReferences(({ textDocument, position, context }, token) =>
+    answer('references', textDocument.uri, token, null, (file) =>
+      references(file, position, context.includeDeclaration, names),
+    ),
+  );
+  connection.onDocumentHighlight(({ textDocument, position }, token) =>
+    answer('highlights', textDocument.uri, token, null, (file) => highlights(file, position, names)),
+  );
+  connection.onPrepareRename(({ textDocument, position }, token) =>
+    answer('rename', textDocument.uri, token, null, (file) => prepareRename(file, position, names)),
+  );
+  connection.onRenameRequest(({ textDocument, position, newName }, token) =>
+    answer('rename', textDocument.uri, token, null, (file) =>
+      rename(file, position, newName, names, abilities.versionedEdits),
+    ),
+  );
+  connection.onDocumentLinks(({ textDocument }, token) =>
+    answer('links', textDocument.uri, token, null, (file) => documentLinks(file, names)),
+  );
+  connection.onFoldingRanges(({ textDocument }, token) => answer('folding', textDocument.uri, token, null, folding));
+  connection.onSelectionRanges(({ textDocument, positions }, token) =>
+    answer('selection', textDocument.uri, token, null, (file) => selectionRanges(file, positions)),
+  );
+  connection.workspace.onWillRenameFiles(({ files: renames }) =>
+    guarded('file renames', null, () => fileRenames(renames, names, abilities.versionedEdits)),
   );
   connection.onCodeAction(({ textDocument, range, context }, token) =>
     answer('code actions', textDocument.uri, token, null, (file) => codeActions(file, range, context, abilities)),

@@ -11,12 +11,15 @@ export interface Files {
   read(uri: string): FileReading;
   /** URIs of the files in the folder of `uri`, in the order of their names. */
   beside(uri: string): readonly string[];
+  /** URIs of the job and shop files in a folder and the folders in it, links left aside, in the order of their paths. */
+  within(folder: string): readonly string[];
 }
 
 /** Where there is no disk: only open documents exist. */
 export const noFiles: Files = {
   read: () => ({ ok: false, message: 'there is no disk here; open the file in the editor' }),
   beside: () => [],
+  within: () => [],
 };
 
 /** By its name. */

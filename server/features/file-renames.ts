@@ -1,0 +1,45 @@
+import type { FileRename, TextEdit, WorkspaceEdit } from 'vscode-languageserver';
+import { scalarText, type Quotes } from '../../shared-core/document/scalar-text.js';
+import { normalUri, shopUri } from '../files.js';
+import type { NamedFile, Names } from '../names.js';
+import { rangeOf } from '../text.js';
+import { workspaceEdit } from './rename.js';
+
+/** What files asked to be renamed or moved must change in jobs, so that each `shop:` still means the same file. */
+export function fileRenames(renames: readonly FileRename[], names: Names, versioned: boolean): WorkspaceEdit | null {
+  const moves = renames.map(({ oldUri, newUri }) => ({ from: normalUri(oldUri), to: normalUri(newUri) }));
+  const afterwards = (uri: string): string => {
+    for (const { from, to } of moves) {
+      if (uri === from) return to;
+      // A folder takes with it what is in it.
+      if (uri.startsWith(`${from}/`)) return to + uri.slice(from.length);
+    }
+    return uri;
+  };
+  const edits = new Map<NamedFile, TextEdit[]>();
+  for (const file of names.files()) {
+    if (file.kind !== 'job') continue;
+    const said = names.in(file).find(({ of }) => of === 'shop-file');
+    const shop = said === undefined ? null : shopUri(file.uri, said.name);
+    if (said === undefined || shop === null) continue;
+    const job = afterwards(file.uri);
+    const wanted = wayTo(job, afterwards(shop));
+    if (wanted === null || shopUri(job, said.name) === afterwards(shop)) continue;
+    const before = file.document.getText().charAt(said.start);
+    const quotes: Quotes = before === '"' || before === "'" ? before : '';
+    const range = rangeOf(file.document, said.start, said.end);
+    edits.set(file, [{ range, newText: scalarText(wanted, said.inFlow, quotes) }]);
+  }
+  return edits.size === 0 ? null : workspaceEdit(edits, versioned);
+}
+
+/** The way from a job to a shop file, as `shop:` writes it. Null where no relative way leads there. */
+function wayTo(jobUri: string, shopFile: string): string | null {
+  const from = jobUri.split('/').slice(0, -1);
+  const to = shopFile.split('/');
+  if (from.slice(0, 3).join('/') !== to.slice(0, 3).join('/')) return null;
+  let shared = 0;
+  while (shared < from.length && shared < to.length - 1 && from[shared] === to[shared]) shared += 1;
+  const up = from.slice(shared).map(() => '..');
+  return [...up, ...to.slice(shared).map(decodeURIComponent)].join('/');
+}
