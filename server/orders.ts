@@ -1,22 +1,22 @@
-import { bestOrder, type ChangeoverTable, type SetUpOrder } from '../shared-core/machining/plan/plan.js';
+import { bestOrder, type OrderTask, type SetUpOrder } from '../shared-core/machining/plan/plan.js';
 
 /** Finds the order of set-ups: a second's work for many, so where there are threads it is done beside the server. */
-export type Orders = (table: ChangeoverTable) => Promise<SetUpOrder>;
+export type Orders = (task: OrderTask) => Promise<SetUpOrder>;
 
 /** Where there are no threads. */
-export const ordersHere: Orders = (table) => Promise.resolve(bestOrder(table));
+export const ordersHere: Orders = (task) => Promise.resolve(bestOrder(task));
 
-/** As many tables are remembered: an edit that changes no changeover asks for the same order again. */
+/** As many tasks are remembered: an edit that changes no changeover asks for the same order again. */
 const REMEMBERED = 8;
 
-/** Asks for every table once, and again only where it was not answered. */
+/** Asks for every task once, and again only where it was not answered. */
 export function remembering(orders: Orders): Orders {
   const known = new Map<string, Promise<SetUpOrder>>();
-  return (table) => {
-    const key = JSON.stringify(table);
+  return (task) => {
+    const key = JSON.stringify(task);
     const before = known.get(key);
     if (before !== undefined) return before;
-    const answer = orders(table);
+    const answer = orders(task);
     known.set(key, answer);
     answer.catch(() => known.delete(key));
     if (known.size > REMEMBERED) known.delete(known.keys().next().value!);

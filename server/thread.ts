@@ -26,12 +26,12 @@ export function ordersInThread(file: URL): Orders {
     });
     return worker;
   };
-  return remembering((table) =>
+  return remembering((task) =>
     new Promise<SetUpOrder>((resolve, reject) => {
       const number = (asked += 1);
       waiting.set(number, { resolve, reject });
       thread ??= start();
-      thread.postMessage({ number, table });
-    }).catch(() => ordersHere(table)),
+      thread.postMessage({ number, task });
+    }).catch(() => ordersHere(task)),
   );
 }

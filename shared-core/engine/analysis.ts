@@ -8,10 +8,10 @@ import type { CarcassSpec } from '../carcass/spec.js';
 import type { JobHead } from '../job/model.js';
 import type { Unit } from '../length/units.js';
 import {
-  changeoverTable,
+  orderTask,
   orderSetUps,
   planInOrder,
-  type ChangeoverTable,
+  type OrderTask,
   type Plan,
   type SetUpOrder,
 } from '../machining/plan/plan.js';
@@ -159,11 +159,11 @@ export class JobAnalysis {
     return this.planMade;
   }
 
-  /** The same where the order is sought elsewhere meanwhile: with `bestOrder` of the sheets' changeovers. */
-  async planBy(order: (table: ChangeoverTable) => Promise<SetUpOrder>): Promise<Plan> {
+  /** The same where the order is sought elsewhere meanwhile: with `bestOrder` of the task that it is given. */
+  async planBy(order: (task: OrderTask) => Promise<SetUpOrder>): Promise<Plan> {
     if (this.planMade === null) {
       const sheets = this.sheets();
-      const found = await order(changeoverTable(sheets, this.shop.changeover));
+      const found = await order(orderTask(sheets, this.shop.changeover));
       this.planMade ??= planInOrder(sheets, this.shop.changeover, found);
     }
     return this.planMade;

@@ -23,12 +23,13 @@ export function cheapestArborescence(size: number, cost: Float64Array): Arboresc
   const into = new Float64Array(size * size);
   const tail = new Int32Array(size * size);
   const head = new Int32Array(size * size);
-  for (let i = 0; i < size; i += 1) {
-    for (let j = 0; j < size; j += 1) {
-      into[j * size + i] = i === j ? Infinity : cost[i * size + j]!;
-      tail[j * size + i] = i;
-      head[j * size + i] = j;
+  for (let j = 0; j < size; j += 1) {
+    const row = j * size;
+    for (let i = 0; i < size; i += 1) {
+      into[row + i] = i === j ? Infinity : cost[i * size + j]!;
+      tail[row + i] = i;
     }
+    head.fill(j, row, row + size);
   }
   const most = Math.max(1, 2 * size);
   const parent = new Int32Array(most).fill(-1);
@@ -38,7 +39,9 @@ export function cheapestArborescence(size: number, cost: Float64Array): Arboresc
   const members: number[][] = [];
   let groups = size;
   const groupIn = Int32Array.from({ length: size }, (_, slot) => slot);
-  const active = Array.from({ length: size }, (_, slot) => slot);
+  // The slots of groups that are not melted away: the first `slots` of these.
+  const active = Int32Array.from({ length: size }, (_, slot) => slot);
+  let slots = size;
   const state = new Uint8Array(size); // 0 untouched, 1 on the path, 2 joined to the root
   state[0] = 2;
 
@@ -51,17 +54,21 @@ export function cheapestArborescence(size: number, cost: Float64Array): Arboresc
       const top = path[path.length - 1]!;
       const row = top * size;
       let source = -1;
-      for (const slot of active) {
-        if (slot !== top && (source < 0 || into[row + slot]! < into[row + source]!)) source = slot;
+      let paid = Infinity;
+      for (let at = 0; at < slots; at += 1) {
+        const slot = active[at]!;
+        if (into[row + slot]! < paid && slot !== top) {
+          source = slot;
+          paid = into[row + slot]!;
+        }
       }
-      if (source < 0 || into[row + source] === Infinity) return null;
-      const paid = into[row + source]!;
+      if (source < 0) return null;
       const group = groupIn[top]!;
       price[group] = paid;
       total += paid;
       arcTail[group] = tail[row + source]!;
       arcHead[group] = head[row + source]!;
-      for (const slot of active) into[row + slot]! -= paid;
+      if (paid !== 0) for (let at = 0; at < slots; at += 1) into[row + active[at]!]! -= paid;
 
       if (state[source] === 2) {
         for (const slot of path) state[slot] = 2;
@@ -84,8 +91,11 @@ export function cheapestArborescence(size: number, cost: Float64Array): Arboresc
     for (const slot of circle) parent[groupIn[slot]!] = made;
     for (let c = 1; c < circle.length; c += 1) {
       const gone = circle[c]!;
-      active.splice(active.indexOf(gone), 1);
-      for (const slot of active) {
+      const where = active.indexOf(gone);
+      active.copyWithin(where, where + 1, slots);
+      slots -= 1;
+      for (let at = 0; at < slots; at += 1) {
+        const slot = active[at]!;
         const a = keep * size + slot;
         const b = gone * size + slot;
         if (into[b]! < into[a]!) {

@@ -51,11 +51,13 @@ export function ascend(
   rounds: number,
 ): Bound | null {
   const prices = Float64Array.from(start);
-  const before = new Float64Array(size);
+  const direction = new Float64Array(size);
   const leaves = new Int32Array(size);
   let best: Bound | null = null;
   let stride = 1;
   let stale = 0;
+  // Few rounds must come to small steps sooner.
+  const patience = Math.min(10, Math.max(3, Math.floor(rounds / 8)));
 
   for (let round = 0; ; round += 1) {
     const priced = new Float64Array(size * size);
@@ -78,7 +80,7 @@ export function ascend(
       stale = 0;
     } else {
       stale += 1;
-      if (stale >= 10) {
+      if (stale >= patience) {
         stride /= 2;
         stale = 0;
       }
@@ -88,15 +90,16 @@ export function ascend(
     leaves.fill(-1);
     for (let j = 1; j < size; j += 1) leaves[tree.from[j]!]! += 1;
     leaves[lastNode]! += 1;
+    // Every node is left once: the arborescence is a round trip.
+    if (leaves.every((excess) => excess === 0)) return best;
     let length = 0;
-    for (const excess of leaves) length += excess * excess;
-    if (length === 0) return best; // Every node is left once: the arborescence is a round trip.
-    const step = (stride * (upper * scale - scaled)) / length;
     for (let i = 0; i < size; i += 1) {
-      const direction = 0.7 * leaves[i]! + 0.3 * before[i]!;
-      prices[i]! += Math.round(step * direction);
-      before[i] = leaves[i]!;
+      direction[i] = round === 0 ? leaves[i]! : 0.7 * leaves[i]! + 0.3 * direction[i]!;
+      length += direction[i]! * direction[i]!;
     }
+    if (length === 0) return best;
+    const step = (stride * (upper * scale - scaled)) / length;
+    for (let i = 0; i < size; i += 1) prices[i]! += Math.round(step * direction[i]!);
   }
 }
 

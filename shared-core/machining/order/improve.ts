@@ -31,7 +31,7 @@ export class Improver {
     this.place = new Int32Array(trip.size);
     this.spare = new Int32Array(trip.size);
     this.queued = new Uint8Array(trip.size);
-    this.near = nearLists(trip);
+    this.near = nearTo(trip);
     this.cost = 0;
     this.restore(route);
   }
@@ -59,7 +59,6 @@ export class Improver {
     const k = j + 1 + draw(Math.min(reach, size - 1 - j));
     if (precedence !== null && !mayExchange(precedence, this.route, i, j, k)) return false;
     this.exchange(i, j, k);
-    this.cost = routeCost(this.trip, this.route);
     this.work();
     return true;
   }
@@ -110,7 +109,6 @@ export class Improver {
         const [i, j, k] = [place[a]!, place[c]!, place[e]!].sort((x, y) => x - y) as [number, number, number];
         if (precedence !== null && !mayExchange(precedence, route, i, j, k)) continue;
         this.exchange(i, j, k);
-        this.cost = routeCost(this.trip, route);
         for (const node of [a, b, c, d, e, f]) this.wake(node);
         return true;
       }
@@ -121,12 +119,14 @@ export class Improver {
   /** Swap the segments (i, j] and (j, k]. Home at place 0 never moves. */
   private exchange(i: number, j: number, k: number): void {
     const { route, place, spare } = this;
+    const { size, cost } = this.trip;
+    const arc = (from: number, to: number): number => cost[route[from]! * size + route[to === size ? 0 : to]!]!;
+    this.cost += arc(i, j + 1) + arc(k, i + 1) + arc(j, k + 1) - arc(i, i + 1) - arc(j, j + 1) - arc(k, k + 1);
     const length = j - i;
     spare.set(route.subarray(i + 1, j + 1));
     route.copyWithin(i + 1, j + 1, k + 1);
     route.set(spare.subarray(0, length), k + 1 - length);
     for (let p = i + 1; p <= k; p += 1) place[route[p]!] = p;
-    const { size } = this.trip;
     for (const p of [i, i + 1, k - length, k + 1 - length, k, (k + 1) % size]) this.wake(route[p]!);
   }
 }
@@ -141,15 +141,21 @@ function mayExchange(precedence: Precedence, route: Int32Array, i: number, j: nu
   return true;
 }
 
-/** For each node the nodes that are cheapest to go to, cheapest first, ties by index. */
-function nearLists(trip: RoundTrip): Int32Array[] {
+const nearLists = new WeakMap<RoundTrip, readonly Int32Array[]>();
+
+/** For each node the nodes that are cheapest to go to, cheapest first, ties by index. Made once a trip. */
+function nearTo(trip: RoundTrip): readonly Int32Array[] {
+  const known = nearLists.get(trip);
+  if (known !== undefined) return known;
   const { size, cost } = trip;
   const wanted = size <= 60 ? size : NEIGHBOURS;
-  return Array.from({ length: size }, (_, i) => {
+  const made = Array.from({ length: size }, (_, i) => {
     const others = Array.from({ length: size }, (_, j) => j).filter((j) => cost[i * size + j] !== Infinity);
     others.sort((x, y) => cost[i * size + x]! - cost[i * size + y]! || x - y);
     return Int32Array.from(others.slice(0, wanted));
   });
+  nearLists.set(trip, made);
+  return made;
 }
 
 /**

@@ -1,2 +1,3 @@
 export { orderByChangeover, type ChangeoverOrder } from './order-by-changeover.js';
-export { LARGEST_COST, MOST_SET_UPS, type OrderOptions, type OrderProblem } from './request.js';
+export { LARGEST_COST, type OrderOptions, type OrderProblem } from './request.js';
+export { LARGEST_TABLE, orderInWindows } from './windows.js';

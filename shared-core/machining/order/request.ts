@@ -13,12 +13,10 @@ export interface OrderOptions {
 /** Why a request cannot be answered. */
 export interface OrderProblem {
   readonly kind: 'problem';
-  readonly reason: 'too-many' | 'not-square' | 'not-a-cost' | 'start-row' | 'no-such-set-up' | 'order-in-a-circle';
+  readonly reason: 'not-square' | 'not-a-cost' | 'start-row' | 'no-such-set-up' | 'order-in-a-circle';
   readonly message: string;
 }
 
-/** More set-ups than this cannot be put in order at once. */
-export const MOST_SET_UPS = 400;
 /** In milliseconds this is over three weeks; sums over any table then stay exact. */
 export const LARGEST_COST = 2 ** 31 - 1;
 
@@ -28,7 +26,6 @@ export function readRequest(
   options: OrderOptions,
 ): { readonly kind: 'trip'; readonly trip: RoundTrip } | OrderProblem {
   const n = cost.length;
-  if (n > MOST_SET_UPS) return problem('too-many', `${n} set-ups; at most ${MOST_SET_UPS} can be ordered at once`);
   for (let i = 0; i < n; i += 1) {
     const row = cost[i]!;
     if (row.length !== n) {

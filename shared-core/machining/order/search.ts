@@ -5,13 +5,17 @@ import { nearestNext, patchedCircles } from './construct.js';
 import { iterate } from './improve.js';
 import { routeCost, type RoundTrip } from './round-trip.js';
 
-/** Elementary steps spent on the search beyond the exact table: under a second on one slow core. */
-const BOUND_WORK = 1e7;
+/** What is spent on the search beyond the exact table: a second or two for hundreds, some seconds for a thousand. */
+const START_WORK = 1.6e7;
+const LEAST_STARTS = 8;
+const ROUNDS_TIMES_NODES = 100_000;
+const MOST_ROUNDS = 500;
 const BRANCH_WORK = 1.8e7;
 const MOST_BRANCHES = 12_000;
 const LARGEST_BRANCHED = 150;
+const LARGEST_PATCHED = 1000;
 const KICKS_FOR_UPPER = 1500;
-const KICKS_FOR_ROUTE = 20_000;
+const KICKS_FOR_ROUTE = 150_000;
 const KICKS_PER_NODE = 250;
 
 /**
@@ -27,11 +31,8 @@ export function search(trip: RoundTrip): { route: Int32Array; cost: number; lowe
   if (best.cost <= lowerBound) return { ...best, lowerBound };
 
   const scale = fractions(size, cost);
-  // The row prices of the assignment make the first bound at least as good as the assignment's own.
-  const prices = new Float64Array(size);
-  if (assignment !== null) for (let i = 0; i < size; i += 1) prices[i] = -assignment.rowPrice[i]! * scale;
-  const rounds = Math.min(500, Math.max(20, Math.floor(BOUND_WORK / (size * size))));
-  const bound = ascend(size, cost, scale, prices, best.cost, rounds);
+  const rounds = Math.min(MOST_ROUNDS, Math.ceil(ROUNDS_TIMES_NODES / size));
+  const bound = ascend(size, cost, scale, firstPrices(trip, scale, assignment), best.cost, rounds);
   if (bound === null) return { ...best, lowerBound };
   lowerBound = Math.max(lowerBound, wholeBound(bound.scaled, scale));
   if (best.cost <= lowerBound) return { ...best, lowerBound };
@@ -49,14 +50,30 @@ export function search(trip: RoundTrip): { route: Int32Array; cost: number; lowe
   return { ...branched, lowerBound: Math.max(lowerBound, branched.lowerBound) };
 }
 
+/**
+ * Prices to begin with: none, or the row prices of the assignment, with which the first bound is at least as good as the
+ * assignment's own; whichever bounds better.
+ */
+function firstPrices(trip: RoundTrip, scale: number, assignment: ReturnType<typeof assign>): Float64Array {
+  const { size, cost } = trip;
+  const none = new Float64Array(size);
+  if (assignment === null) return none;
+  const rows = assignment.rowPrice.map((price) => (price === 0 ? 0 : -price * scale));
+  const bare = ascend(size, cost, scale, none, Infinity, 0);
+  const priced = ascend(size, cost, scale, rows, Infinity, 0);
+  return bare !== null && priced !== null && bare.scaled > priced.scaled ? none : rows;
+}
+
 /** The best of several constructions, each improved, and the best of them improved further. */
 function firstRoute(trip: RoundTrip, enough: number): { route: Int32Array; cost: number } {
   const starts: { route: Int32Array; cost: number }[] = [];
   const add = (route: Int32Array | null): void => {
     if (route !== null) starts.push({ route, cost: routeCost(trip, route) });
   };
-  add(patchedCircles(trip));
-  for (let first = 0; first < trip.size; first += 1) add(nearestNext(trip, first));
+  const { size } = trip;
+  if (size <= LARGEST_PATCHED) add(patchedCircles(trip));
+  const asked = Math.min(size, Math.max(LEAST_STARTS, Math.floor(START_WORK / (size * size))));
+  for (let nth = 0; nth < asked; nth += 1) add(nearestNext(trip, Math.floor((nth * size) / asked)));
   starts.sort((a, b) => a.cost - b.cost);
   const improved = starts.slice(0, 8).map(({ route }) => iterate(trip, route, 0, enough));
   improved.sort((a, b) => a.cost - b.cost);

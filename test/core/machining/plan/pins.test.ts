@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { blankOf } from '../../../../shared-core/machining/blank.js';
-import { changeoverTime, changesBetween } from '../../../../shared-core/machining/plan/changeover.js';
-import { changeoverTable, orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
+import { changeoverTime, changesBetween, settingsOf } from '../../../../shared-core/machining/plan/changeover.js';
+import { orderTask, orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf, type Sheet } from '../../../../shared-core/machining/plan/set-ups.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
 import type { LineDrill, Shop } from '../../../../shared-core/shop/model.js';
@@ -40,13 +40,17 @@ const replays = (carcasses: readonly Bored[], order: readonly Sheet[]): boolean 
 const secondsOf = (order: readonly Sheet[], shop: Shop): number =>
   order.reduce(
     (sum, to, index) =>
-      sum + changeoverTime(changesBetween(order[index - 1]?.batch ?? null, to.batch), shop.changeover),
+      sum +
+      changeoverTime(
+        changesBetween(index === 0 ? null : settingsOf(order[index - 1]!.batch), settingsOf(to.batch)),
+        shop.changeover,
+      ),
     0,
   );
 
 /** Every order of some set-ups, with whether the planner allows it and whether the replay carries it out. */
 function everyOrder(carcasses: readonly Bored[], sheets: readonly Sheet[], shop: Shop) {
-  const { before } = changeoverTable(sheets, shop.changeover);
+  const { before } = orderTask(sheets, shop.changeover);
   return Array.from(permutations(sheets.length), (indexes) => {
     const order = indexes.map((index) => sheets[index]!);
     return { order, allowed: obeys(indexes, before), replayed: replays(carcasses, order) };

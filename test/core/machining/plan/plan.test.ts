@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { changeoverTime, changesBetween } from '../../../../shared-core/machining/plan/changeover.js';
+import { changeoverTime, changesBetween, settingsOf } from '../../../../shared-core/machining/plan/changeover.js';
 import { headsOver } from '../../../../shared-core/machining/plan/heads.js';
 import { handOfEnd, handOfFrontEdge } from '../../../../shared-core/machining/plan/orientation.js';
 import { orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
@@ -95,7 +95,7 @@ describe('one depth stop, one thickness', () => {
     const sheets = setUpsOf(readJob(mixed, shed).map((one) => one.operations)).filter(
       ({ setUp }) => setUp.machine.kind === 'line',
     );
-    expect(changesBetween(sheets[0]!.batch, sheets[1]!.batch).depth).toBe(true);
+    expect(changesBetween(settingsOf(sheets[0]!.batch), settingsOf(sheets[1]!.batch)).depth).toBe(true);
   });
 });
 
@@ -324,7 +324,11 @@ describe('the order of the set-ups', () => {
   test('beats running the set-ups as they come', () => {
     const asTheyCome = sheets.reduce(
       (sum, to, index) =>
-        sum + changeoverTime(changesBetween(sheets[index - 1]?.batch ?? null, to.batch), shed.changeover),
+        sum +
+        changeoverTime(
+          changesBetween(index === 0 ? null : settingsOf(sheets[index - 1]!.batch), settingsOf(to.batch)),
+          shed.changeover,
+        ),
       0,
     );
     expect(plan.seconds).toBeLessThan(asTheyCome);

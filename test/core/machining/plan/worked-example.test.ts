@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { changeoverTime, changesBetween } from '../../../../shared-core/machining/plan/changeover.js';
+import { changeoverTime, changesBetween, settingsOf } from '../../../../shared-core/machining/plan/changeover.js';
 import { orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
 import { readJob, shed } from './jobs.js';
@@ -61,7 +61,11 @@ describe('the example worked by hand in the reference', () => {
     const times = orders.map((order) =>
       order.reduce(
         (sum, to, index) =>
-          sum + changeoverTime(changesBetween(order[index - 1]?.batch ?? null, to.batch), shed.changeover),
+          sum +
+          changeoverTime(
+            changesBetween(index === 0 ? null : settingsOf(order[index - 1]!.batch), settingsOf(to.batch)),
+            shed.changeover,
+          ),
         0,
       ),
     );
