@@ -12,7 +12,7 @@ import type { Cursor } from '../../shared-core/engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../../shared-core/engine/cursor.js';
 import { parseLength } from '../../shared-core/length/parse.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
-import { figure, showLength } from '../../shared-core/length/show.js';
+import { inOneNotation, nominal, showLength, showSizes } from '../../shared-core/length/show.js';
 import { whenLeftOut } from '../../shared-core/job/when-left-out.js';
 import { carcassSchema, jobSchema } from '../../shared-core/job/schema.js';
 import { schemaAt } from '../../shared-core/schema/at.js';
@@ -210,12 +210,17 @@ function panelsOnMachines(
 /** '**sink**: base carcass, 600 × 720 × 560 mm, plinth 120 mm; 8 panels, 132 bores'. */
 function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): string {
   if (spec === null || carcass === null) return '';
-  const size = `${figure(spec.width.value, unit)} × ${figure(spec.height.value, unit)} × ${showLength(spec.depth.value, unit)}`;
+  const size = showSizes([spec.width.value, spec.height.value, spec.depth.value], unit);
   const plinth = spec.plinth.value > 0 ? `, on a plinth of ${showLength(spec.plinth.value, unit)}` : '';
   return `**${plain(name)}**: ${spec.kind.value} carcass, ${size} over all${plinth}; ${carcass.panels.length} panels, ${boring?.bores.length ?? 0} bores.`;
 }
 
 function sizeTable(panels: readonly Panel[], unit: Unit): string {
+  const write = inOneNotation(
+    panels.flatMap((panel) => [...finished(panel), ...toCut(panel)]),
+    unit,
+  );
+  const sizes = (lengths: readonly number[]): string => lengths.map(write).join(' × ');
   return table(
     [
       { title: 'Panel' },
@@ -223,16 +228,12 @@ function sizeTable(panels: readonly Panel[], unit: Unit): string {
       { title: `Finished, ${unit}`, figures: true },
       { title: `To cut, ${unit}`, figures: true },
     ],
-    panels.map((panel) => [panel.key, panel.board.name, finished(panel, unit), toCut(panel, unit)]),
+    panels.map((panel) => [panel.key, panel.board.name, sizes(finished(panel)), sizes(toCut(panel))]),
   );
 }
 
-function finished({ length, width, thickness }: Panel, unit: Unit): string {
-  return [length, width, thickness].map((size) => figure(size, unit)).join(' × ');
-}
-function toCut({ cutLength, cutWidth }: Panel, unit: Unit): string {
-  return [cutLength, cutWidth].map((size) => figure(size, unit)).join(' × ');
-}
+const finished = ({ length, width, thickness }: Panel): readonly number[] => [length, width, thickness];
+const toCut = ({ cutLength, cutWidth }: Panel): readonly number[] => [cutLength, cutWidth];
 
 /** Columns of the hole table, its number left out, that stand to the right. */
 const FIGURES: ReadonlySet<number> = new Set([0, 2, 3, 4, 5]);
@@ -242,8 +243,8 @@ function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Pane
   if (carcass.carcass === null || carcass.boring === null) return '';
   const banded = bandedEdges(panel);
   const head =
-    `**${plain(panel.key)}**: ${code(panel.board.name)}, finished ${finished(panel, unit)} ${unit}, ` +
-    `to cut ${toCut(panel, unit)} ${unit}${banded === '' ? ', no edge banded' : `; banded: ${plain(banded)}`}.`;
+    `**${plain(panel.key)}**: ${code(panel.board.name)}, finished ${showSizes(finished(panel), unit)}, ` +
+    `to cut ${showSizes(toCut(panel), unit)}${banded === '' ? ', no edge banded' : `; banded: ${plain(banded)}`}.`;
   const groups = holeGroups(carcass.carcass, carcass.boring, panel, unit);
   const holes =
     groups.length === 0
@@ -283,7 +284,7 @@ function rowWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel)
   const show = (length: Micrometres): string => showLength(length, analysis.unit);
   const lines = rowFacts(carcass, panel, analysis.shop).map(({ row, rest, balanced }) => {
     const ends = `first hole ${show(row.offset)} from the ${endWord(panel, 'reference-end')}, last ${show(rest)} from the ${endWord(panel, 'far-end')}`;
-    return `- ${plain(panel.key)}, ${row.line} row: ${row.count} holes Ø ${show(row.diameter)} each ${show(row.pitch)}, ${show(row.u)} from the front edge; ${ends}: ${balanced ? 'balanced' : 'not balanced'}.`;
+    return `- ${plain(panel.key)}, ${row.line} row: ${row.count} holes Ø ${nominal(row.diameter, analysis.unit)} each ${nominal(row.pitch, analysis.unit)}, ${show(row.u)} from the front edge; ${ends}: ${balanced ? 'balanced' : 'not balanced'}.`;
   });
   return [...lines, rowStrokeWords(analysis, carcass, panel)].filter((line) => line !== '').join('\n');
 }

@@ -3,7 +3,7 @@ import { SymbolKind } from 'vscode-languageserver';
 import type { Panel } from '../../shared-core/carcass/model.js';
 import type { MapEntry, TreeNode } from '../../shared-core/document/tree.js';
 import type { CarcassAnalysis } from '../../shared-core/engine.js';
-import { figure, showLength } from '../../shared-core/length/show.js';
+import { showSizes } from '../../shared-core/length/show.js';
 import type { Unit } from '../../shared-core/length/units.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
@@ -47,12 +47,11 @@ function jobSymbols({ document, analysis }: OpenJob): DocumentSymbol[] {
 
 function detailOf({ spec }: CarcassAnalysis, unit: Unit): string {
   if (spec === null) return '';
-  const [width, height] = [spec.width, spec.height].map(({ value }) => figure(value, unit));
-  return `${spec.kind.value} ${width} × ${height} × ${showLength(spec.depth.value, unit)}`;
+  return `${spec.kind.value} ${showSizes([spec.width.value, spec.height.value, spec.depth.value], unit)}`;
 }
 
 function sizeOf(panel: Panel, unit: Unit): string {
-  return `${figure(panel.length, unit)} × ${figure(panel.width, unit)} × ${showLength(panel.thickness, unit)}`;
+  return showSizes([panel.length, panel.width, panel.thickness], unit);
 }
 
 function shopSymbols({ document, analysis: { root } }: OpenShop): DocumentSymbol[] {

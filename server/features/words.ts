@@ -1,6 +1,6 @@
 import { kindOf } from '../../shared-core/fittings/kinds.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
-import { showLength } from '../../shared-core/length/show.js';
+import { nominal, showLength } from '../../shared-core/length/show.js';
 import type { NameOf, Schema } from '../../shared-core/schema/schema.js';
 import type { Band, Board, Machine, Shop } from '../../shared-core/shop/model.js';
 
@@ -65,11 +65,11 @@ function machineLine(machine: Machine, unit: Unit): string {
   const show = (length: Micrometres): string => showLength(length, unit);
   switch (machine.kind) {
     case 'vertical':
-      return `vertical head, ${machine.spindles} spindles at ${show(machine.pitch)}`;
+      return `vertical head, ${machine.spindles} spindles at ${nominal(machine.pitch, unit)}`;
     case 'horizontal':
-      return `horizontal head, ${machine.spindles} spindles at ${show(machine.pitch)}`;
+      return `horizontal head, ${machine.spindles} spindles at ${nominal(machine.pitch, unit)}`;
     case 'line':
-      return `line drill, ${machine.heads} heads of ${machine.spindles} spindles at ${show(machine.pitch)}`;
+      return `line drill, ${machine.heads} heads of ${machine.spindles} spindles at ${nominal(machine.pitch, unit)}`;
     case 'cup':
       return `cup borer, ${show(machine.distance.min)} to ${show(machine.distance.max)} from the edge`;
     case 'saw':

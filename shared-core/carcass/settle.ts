@@ -4,6 +4,7 @@ import type { JobCarcass } from '../job/model.js';
 import { keyOf } from '../job/panel-key.js';
 import { half, type Micrometres, type Unit } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
+import { sizeOfKind } from '../shop/habits.js';
 import { measureBox, type Box } from './box.js';
 import { boardFor, boardNamed } from './choices.js';
 import { extent, type Interval } from './interval.js';
@@ -72,7 +73,7 @@ function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
   const side = boardFor(spec, shop, 'left', spec.board).nominal;
   const over = spec.top.value === 'over' ? boardFor(spec, shop, 'top', spec.board).thickness : 0;
   const under = spec.bottom.value === 'under' ? boardFor(spec, shop, 'bottom', spec.board).thickness : 0;
-  const { pitches } = habits.sizes[spec.kind.value];
+  const { pitches } = sizeOfKind(habits, spec.kind.value);
   return sized(pitches * habits.pitch + side + over + under, half(side));
 }
 

@@ -1,7 +1,7 @@
 import type { Bore, BoreMap } from '../boring/model.js';
 import { isFace } from '../boring/surface.js';
 import type { Carcass, Panel } from '../carcass/model.js';
-import { showLength } from '../length/show.js';
+import { nominal, showLength } from '../length/show.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import { purposeOf } from '../fittings/purposes.js';
 import { endWord, sentence, surfaceWord } from './words.js';
@@ -19,7 +19,7 @@ export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore:
       : '';
   const fitting = bore.fitting === null ? '' : `, ${bore.fitting}`;
   return (
-    `${sentence(useOf(carcass, boring, panel, bore))}${place}${fitting}: Ø ${show(bore.diameter)}, ${depth}. ` +
+    `${sentence(useOf(carcass, boring, panel, bore))}${place}${fitting}: Ø ${nominal(bore.diameter, unit)}, ${depth}. ` +
     `${sentence(surfaceWord(panel, bore.face))}, ${show(bore.u)} from the front edge, ${show(bore.v)} from the ${from}.`
   );
 }

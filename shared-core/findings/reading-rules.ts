@@ -50,6 +50,14 @@ export const readingRules: readonly ReadingRule[] = [
     'kind: bse\nwidth: 600',
   ),
   rule(
+    'word-replaced',
+    'warning',
+    'A word of an earlier version is written.',
+    'It is read as what stands in its place today, so nothing is lost; but no completion offers it, and a later version may no longer know it. `kind: drawer` became `for-drawers`, because the carcass is made for drawers and the drawers themselves are not.',
+    'Take the repair.',
+    'kind: drawer\nwidth: 600',
+  ),
+  rule(
     'length-impossible',
     'error',
     'A length cannot be read, or cannot be: negative, absurdly large, or written the wrong way round.',

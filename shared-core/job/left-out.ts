@@ -2,6 +2,7 @@ import type { Micrometres } from '../length/units.js';
 import type { LongForm, Unfolded } from '../schema/unfold.js';
 import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
 import type { CarcassKind, Habits } from '../shop/model.js';
+import { sizeOfKind } from '../shop/habits.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import type { BackHow, BottomHow, RowChoice, TopHow } from './model.js';
@@ -118,11 +119,11 @@ export const leftOutMessages = messages('left-out', {
   word: ({ word }: { readonly word: string }) => `When left out: \`${word}\`.`,
   none: () => 'When left out: none.',
   usualHeight: ({ length, kind }: Size, show) =>
-    `When left out: ${show.exact(length)}, the shop’s usual height of a ${kind} carcass.`,
+    `When left out: ${show.exact(length)}, the shop’s usual height for \`kind: ${kind}\`.`,
   balancedHeight: ({ pitches, pitch }: { readonly pitches: number; readonly pitch: Micrometres }, show) =>
-    `When left out: ${pitches} pitches of ${show.exact(pitch)} and the thickness of the side, so that rows come out balanced.`,
+    `When left out: ${pitches} pitches of ${show.nominal(pitch)} and the thickness of the side, so that rows come out balanced.`,
   usualDepth: ({ length, kind }: Size, show) =>
-    `When left out: ${show.exact(length)}, the shop’s usual depth of a ${kind} carcass.`,
+    `When left out: ${show.exact(length)}, the shop’s usual depth for \`kind: ${kind}\`.`,
   usualBoard: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual board.`,
   usualBackBoard: ({ name }: { readonly name: string }) =>
     `When left out: ${quoted(name)}, the shop’s usual board of backs.`,
@@ -159,7 +160,7 @@ const shelf = (setback: (usage: Usage) => Micrometres) =>
   }) as const;
 
 /** A worktop closes what stands under it; every other carcass has a top of its own. */
-const usualTop = ({ kind }: Usage): TopHow => (kind === 'base' || kind === 'drawer' ? 'rails' : 'between');
+const usualTop = ({ kind }: Usage): TopHow => (kind === 'base' || kind === 'for-drawers' ? 'rails' : 'between');
 
 /** In an open carcass rows would show. */
 const usualRows = ({ kind, hasLooseShelves }: Usage): RowChoice =>
@@ -180,14 +181,14 @@ export const LEFT_OUT = {
   kind: must,
   width: must,
   height: workedOut(
-    ({ habits, kind }) => habits.sizes[kind].height,
+    ({ habits, kind }) => sizeOfKind(habits, kind).height,
     (height, { habits, kind }) =>
       height === null
-        ? say.balancedHeight({ pitches: habits.sizes[kind].pitches, pitch: habits.pitch })
+        ? say.balancedHeight({ pitches: sizeOfKind(habits, kind).pitches, pitch: habits.pitch })
         : say.usualHeight({ length: height, kind }),
   ),
   depth: usual(
-    ({ habits, kind }) => habits.sizes[kind].depth,
+    ({ habits, kind }) => sizeOfKind(habits, kind).depth,
     (depth, { kind }) => say.usualDepth({ length: depth, kind }),
   ),
   board: usual(

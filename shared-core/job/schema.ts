@@ -111,13 +111,17 @@ const shared = {
 
 export const carcassSchema = record('carcass', 'One carcass: a box without fronts.', {
   kind: required(
-    choice('What kind of carcass it is; this chooses the defaults.', {
-      base: 'Stands on the floor, closed by rails under a worktop.',
-      wall: 'Hangs on the wall.',
-      tall: 'Stands on the floor, higher than a worktop.',
-      drawer: 'Stands on the floor and takes drawers; made like a base carcass.',
-      open: 'Without fronts: rows only where a loose shelf needs them.',
-    }),
+    choice(
+      'What kind of carcass it is; this chooses the defaults.',
+      {
+        base: 'Stands on the floor, closed by rails under a worktop.',
+        wall: 'Hangs on the wall.',
+        tall: 'Stands on the floor, higher than a worktop.',
+        'for-drawers': 'A base carcass that drawers go into; the drawers themselves are not made here.',
+        open: 'Without fronts: rows only where a loose shelf needs them.',
+      },
+      { drawer: 'for-drawers' },
+    ),
   ),
   width: required(length('Width of the carcass over all.', 50, 5000)),
   ...shared,

@@ -5,11 +5,50 @@ import { fraction, thousandths } from './write.js';
 /** A thousandth of an inch is finer than any stop is set. */
 const INCH_DECIMALS = 3;
 
+const TENTH = 100;
+
 /** A length to be read, without its unit: whole fractions of an inch as such, all else to a micrometre or a thousandth of an inch. */
 export function figure(length: Micrometres, unit: Unit): string {
   if (unit === 'mm') return thousandths(length);
-  const decimal = (length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS);
-  return fraction(length) ?? decimal.replace(/\.?0+$/, '');
+  return fraction(length) ?? decimalInches(length);
+}
+
+function decimalInches(length: Micrometres): string {
+  return (length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS).replace(/\.?0+$/, '');
+}
+
+/**
+ * How lengths that are read side by side are written (a column, the sizes of a panel): in one notation, inches as fractions only
+ * where each of them is one, else all as decimals.
+ */
+export function inOneNotation(lengths: readonly Micrometres[], unit: Unit): (length: Micrometres) => string {
+  const mixed = unit === 'in' && lengths.some((length) => fraction(length) === null);
+  return mixed ? decimalInches : (length) => figure(length, unit);
+}
+
+/** Sizes side by side with their unit: '720 × 560 × 16 mm', '28.346 × 22.047 × 0.63 in'. */
+export function showSizes(lengths: readonly Micrometres[], unit: Unit): string {
+  return `${lengths.map(inOneNotation(lengths, unit)).join(' × ')} ${unit}`;
+}
+
+/**
+ * The size that a bit, a pitch or a dowel is sold by, with its unit: '5 mm', '32 mm', '1/4 in'. Where it is a round one only in
+ * the other unit (tenths of a millimetre, whole fractions of an inch), it is shown in that one: 5 mm are no size in inches.
+ */
+export function nominal(length: Micrometres, unit: Unit): string {
+  return showLength(length, nominalUnit(length, unit));
+}
+
+/** The same for a place that says the unit: it stands here only where it is the other one. */
+export function nominalFigure(length: Micrometres, unit: Unit): string {
+  return nominalUnit(length, unit) === unit ? figure(length, unit) : nominal(length, unit);
+}
+
+function nominalUnit(length: Micrometres, unit: Unit): Unit {
+  const isMetric = length % TENTH === 0;
+  const isInches = fraction(length) !== null;
+  if (isMetric === isInches) return unit;
+  return isMetric ? 'mm' : 'in';
 }
 
 /** The same with its unit: '600 mm', '23 5/8 in'. */

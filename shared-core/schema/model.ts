@@ -166,6 +166,7 @@ function leftOut({ schema, leftOut: instead }: Fields[string], what: string, aro
   }
 }
 
-export function camel(key: string): string {
-  return key.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+export function camel<K extends string>(key: K): Camel<K> {
+  // A type of template literals cannot be worked out at run time; the pattern does what it says.
+  return key.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase()) as Camel<K>;
 }

@@ -69,6 +69,8 @@ export interface ChoiceSchema<K extends string> {
   readonly type: 'choice';
   readonly about: string;
   readonly options: Readonly<Record<K, string>>;
+  /** Words of earlier versions, and what is written now in their place: they are still read, and told. */
+  readonly formerly?: Readonly<Record<string, K>>;
 }
 export interface ListSchema<S extends Schema> {
   readonly type: 'list';
@@ -114,6 +116,8 @@ export interface RecordSchema<F extends Fields> {
   readonly about: string;
   readonly noun: string;
   readonly fields: F;
+  /** Keys of earlier versions, and what is written now in their place: they are still read, and told. */
+  readonly formerly?: Readonly<Record<string, keyof F & string>>;
 }
 /** The first alternative whose shape (scalar, list, map) and form fit is taken; put the commonest first. */
 export interface EitherSchema<A extends readonly Schema[]> {
@@ -193,10 +197,12 @@ export const name = (of: NameOf, about: string): NameSchema => ({ type: 'name', 
 export const choice = <const K extends string>(
   about: string,
   options: Readonly<Record<K, string>>,
+  formerly: Readonly<Record<string, NoInfer<K>>> = {},
 ): ChoiceSchema<K> => ({
   type: 'choice',
   about,
   options,
+  formerly,
 });
 export const list = <S extends Schema>(about: string, item: S, most = 100): ListSchema<S> => ({
   type: 'list',
@@ -225,11 +231,17 @@ export const things = <S extends Schema, const O extends string, const K extends
   item,
   sort: { of: sort, kind },
 });
-export const record = <F extends Fields>(noun: string, about: string, fields: F): RecordSchema<F> => ({
+export const record = <F extends Fields>(
+  noun: string,
+  about: string,
+  fields: F,
+  formerly: Readonly<Record<string, keyof F & string>> = {},
+): RecordSchema<F> => ({
   type: 'record',
   about,
   noun,
   fields,
+  formerly,
 });
 export const either = <const A extends readonly Schema[]>(about: string, ...of: A): EitherSchema<A> => ({
   type: 'either',

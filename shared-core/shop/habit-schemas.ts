@@ -9,20 +9,20 @@ export const kindSize = record('size', 'Usual size of this kind of carcass.', {
   depth: orBefore(length('Depth.', 50, 3000)),
 });
 
+const sizesByKind = {
+  base: orEmpty(kindSize),
+  wall: orEmpty(kindSize),
+  tall: orEmpty(kindSize),
+  'for-drawers': orEmpty(kindSize),
+  open: orEmpty(kindSize),
+};
+
 export const habits = record('habits', 'What the shop does unless a job says otherwise.', {
   board: orBefore(name('board', 'Usual board.')),
   'back-board': orBefore(name('board', 'Usual board of backs.')),
   band: orBefore(name('band', 'Usual band of front edges.')),
   joint: orBefore(name('fitting', 'Usual fitting of joints.')),
-  sizes: orEmpty(
-    record('sizes', 'Usual sizes by kind.', {
-      base: orEmpty(kindSize),
-      wall: orEmpty(kindSize),
-      tall: orEmpty(kindSize),
-      drawer: orEmpty(kindSize),
-      open: orEmpty(kindSize),
-    }),
-  ),
+  sizes: orEmpty(record('sizes', 'Usual sizes by kind.', sizesByKind, { drawer: 'for-drawers' })),
   machines: orEmpty(
     record('machines', 'Usual machines.', {
       faces: optional(name('machine', 'Vertical head for construction bores in faces.')),

@@ -2,9 +2,10 @@ import type { Finding, Repair } from '../document/finding.js';
 import type { Located, Place } from '../document/place.js';
 import { kindOf } from '../fittings/kinds.js';
 import { companionsSaid } from '../fittings/read.js';
+import { camel } from '../schema/model.js';
 import { nearestName } from '../schema/nearest.js';
 import { errorAt, quoted } from '../schema/tell.js';
-import type { Habits, MachineKind, Shop } from './model.js';
+import type { CarcassKind, Habits, KindSize, MachineKind, Shop } from './model.js';
 import type { ShopInput } from './schema.js';
 import type { Stock } from './stock.js';
 
@@ -12,6 +13,9 @@ type Input = ShopInput['value'];
 type HabitsInput = NonNullable<Input['habits']>['value'];
 type Known = Stock & Pick<Shop, 'unread'>;
 type MachineUse = keyof Habits['machines'];
+
+/** The usual size of a kind of carcass. */
+export const sizeOfKind = ({ sizes }: Pick<Habits, 'sizes'>, kind: CarcassKind): KindSize => sizes[camel(kind)];
 
 /** Band name that leaves an edge bare. */
 export const NO_BAND = 'none';

@@ -47,7 +47,7 @@ export type MachineKind = Machine['kind'];
 export type Habits = Model<typeof habitSchemas.habits>;
 /** `height` null: so many pitches and the thicknesses that balance the row. */
 export type KindSize = Model<typeof habitSchemas.kindSize>;
-export type CarcassKind = keyof Habits['sizes'];
+export type CarcassKind = keyof typeof habitSchemas.habits.fields.sizes.schema.fields;
 /** Seconds. */
 export type Changeover = Model<typeof habitSchemas.changeover>;
 /** Each a plus-or-minus bound; squareness over one metre of length. */

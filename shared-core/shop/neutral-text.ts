@@ -148,7 +148,7 @@ habits:
     base: { pitches: 22, depth: 560 }
     wall: { pitches: 22, depth: 330 }
     tall: { pitches: 64, depth: 560 }
-    drawer: { pitches: 22, depth: 560 }
+    for-drawers: { pitches: 22, depth: 560 }
     open: { pitches: 22, depth: 330 }
   machines: { faces: face-head, ends: end-head, rows: row-drill, cups: hinge-borer, clamp: case-clamp, saw: bench-saw }
   # Of the rows: hole to hole.

@@ -1,4 +1,4 @@
-import { figure, showLength } from '../length/show.js';
+import { figure, nominal, showLength } from '../length/show.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { Words } from './message.js';
 
@@ -9,6 +9,8 @@ export interface Show {
   readonly length: (length: Micrometres) => string;
   /** A length to write, or one that a micrometre matters to, with its unit. */
   readonly exact: (length: Micrometres) => string;
+  /** The size that a bit or a pitch is sold by: '5 mm' also to a reader of inches. */
+  readonly nominal: (length: Micrometres) => string;
   /** '20 mm to 80 mm'. */
   readonly span: (span: { readonly min: Micrometres; readonly max: Micrometres }) => string;
   /** A message that stands as whole sentences inside another one. */
@@ -21,6 +23,7 @@ export function showIn(unit: Unit, tell: (words: Words, unit: Unit) => string): 
     unit,
     length,
     exact: (value) => showLength(value, unit),
+    nominal: (value) => nominal(value, unit),
     span: ({ min, max }) => `${length(min)} to ${length(max)}`,
     tell: (words) => tell(words, unit),
   };

@@ -16,7 +16,7 @@ function job(): string {
     'kind: base\n    width: 600\n    plinth: 120\n    loose-shelves: 1',
     'kind: wall\n    width: 800\n    loose-shelves: 2\n    joint: cam-15',
     'kind: tall\n    width: 600\n    fixed-shelves: [712]\n    loose-shelves: 4',
-    'kind: drawer\n    width: 900 # pans',
+    'kind: for-drawers\n    width: 900 # pans',
     'kind: base\n    width: 1000\n    top: between\n    dividers: 1\n    loose-shelves:\n      - { at: 328, bay: 1 }\n      - { at: 330, bay: 2 }',
   ];
   const blocks = Array.from(

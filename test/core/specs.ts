@@ -116,7 +116,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       backBoard: 'back-3',
       band: bands[0]?.name ?? 'none',
       joint: fittings[0]!.name,
-      sizes: { base: size, wall: size, tall: size, drawer: size, open: size },
+      sizes: { base: size, wall: size, tall: size, forDrawers: size, open: size },
       machines: { faces: head.name, ends: null, rows: null, cups: null, clamp: null, saw: null },
       pitch: mm(32),
       setback: mm(37),

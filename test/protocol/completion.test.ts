@@ -85,7 +85,7 @@ describe('keys', () => {
 
 describe('values', () => {
   test('words of a choice', async () => {
-    expect(await labels(`${head}  sink:\n    kind: |\n`)).toEqual(['base', 'wall', 'tall', 'drawer', 'open']);
+    expect(await labels(`${head}  sink:\n    kind: |\n`)).toEqual(['base', 'wall', 'tall', 'for-drawers', 'open']);
     expect(await labels(`${head}  sink: { kind: b|, width: 600 }\n`)).toContain('base');
     expect(await labels('unit: |\n')).toEqual(['mm', 'in']);
   });

@@ -62,7 +62,7 @@ describe('a hover over a job', () => {
     );
     const depth = await over(uri, 'depth: 500');
     expect(depth.indexOf('**depth**')).toBe(0);
-    expect(depth).toContain('When left out: 560 mm, the shop’s usual depth of a base carcass.');
+    expect(depth).toContain('When left out: 560 mm, the shop’s usual depth for `kind: base`.');
     expect(depth).toContain('900 × 720 × 500 mm over all');
     for (const words of [depth, await over(uri, 'kind: base'), await over(uri, 'width: 900')])
       expect(words.split('\n').filter((line) => line.startsWith('|'))).toEqual([]);
@@ -88,8 +88,8 @@ describe('a hover over a job', () => {
 
   test('keys of the head, and words of a choice', async () => {
     expect(await over(kitchen, 'unit')).toContain('Unit of every bare number in this file.');
-    expect(await over(kitchen, 'kind: drawer', 7)).toContain(
-      '`drawer`: Stands on the floor and takes drawers; made like a base carcass',
+    expect(await over(kitchen, 'kind: for-drawers', 7)).toContain(
+      '`for-drawers`: A base carcass that drawers go into; the drawers themselves are not made here',
     );
   });
 

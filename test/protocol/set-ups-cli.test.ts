@@ -249,7 +249,7 @@ describe('as text', () => {
     const shelves = sheets.find((sheet) => sheet.includes(': borer-up-A '))!;
     expect(shelves).toContain('* long-left   712 mm');
     expect(shelves).toContain('    fence       53 mm to spindle 1');
-    expect(shelves).toContain('outside face down and its front edge against the');
+    expect(shelves).toContain('Same face down in every stroke: the outside face');
     expect(shelves).toMatch(
       /larder left +2064 × 560 × 16 mm +1 {2}Bottom end at near-left \(.*near-right.* down\), 4 holes/,
     );

@@ -3,7 +3,7 @@ import { listed } from '../../words/english.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';
-import { figure, showLength } from '../../length/show.js';
+import { inOneNotation, showLength, showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 import { grow } from '../scene/boxes.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from '../drawn.js';
@@ -110,12 +110,12 @@ function drawAt({ drawn, panel, bores, groups, findings, sources }: Content, sca
 /** '720 × 560 × 16 mm': finished length, width and thickness. */
 export function sizeText(panel: Panel, drawn: Drawn): string {
   const { unit } = drawn;
-  return `${figure(panel.length, unit)} × ${figure(panel.width, unit)} × ${showLength(panel.thickness, unit)}`;
+  return showSizes([panel.length, panel.width, panel.thickness], unit);
 }
 
 function factsOf(panel: Panel, drawn: Drawn): Fact[] {
   const { unit } = drawn;
-  const cut = `${figure(panel.cutLength, unit)} × ${showLength(panel.cutWidth, unit)}`;
+  const cut = showSizes([panel.cutLength, panel.cutWidth], unit);
   const banded = bandedEdges(panel);
   return [
     { word: 'Finished', value: sizeText(panel, drawn) },
@@ -161,7 +161,7 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[
 /** Where each groove or rebate of a panel runs, one sentence each. */
 export function grooveNotes(panel: Panel, unit: Unit): readonly string[] {
   return panel.grooves.map(({ kind, from, to, depth }) => {
-    const run = `${figure(from, unit)} to ${showLength(to, unit)} from the front edge`;
+    const run = `${[from, to].map(inOneNotation([from, to], unit)).join(' to ')} ${unit} from the front edge`;
     return `${sentence(kind)} on the inside face, ${run}, ${showLength(depth, unit)} deep.`;
   });
 }

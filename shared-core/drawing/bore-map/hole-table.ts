@@ -1,7 +1,7 @@
 import type { Bore, BoreMap, Surface } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import { isRow } from '../../fittings/purposes.js';
-import { figure } from '../../length/show.js';
+import { inOneNotation, nominalFigure } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { HoleLine, Scene } from '../scene/scene.js';
 import { sourceKey } from '../scene/source.js';
@@ -9,6 +9,16 @@ import { useOf } from '../about-bore.js';
 import { faceWord } from '../words.js';
 
 const FACE_ORDER: readonly Surface[] = ['inside', 'outside', 'reference-end', 'far-end'];
+
+type Write = (length: Micrometres) => string;
+
+/** How the figures of each column are written. */
+interface Columns {
+  readonly unit: Unit;
+  readonly u: Write;
+  readonly v: Write;
+  readonly depth: Write;
+}
 
 /** Bores of one panel that are alike and belong together, in the order of v, then u. */
 export interface HoleGroup {
@@ -31,9 +41,25 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
   }
   const sorted = [...groups.entries()].map(([key, bores]) => ({ key, bores: bores.sort(byPlace) }));
   sorted.sort((a, b) => compareGroups(a.bores[0]!, b.bores[0]!) || (a.key < b.key ? -1 : 1));
+  const all = sorted.flatMap(({ bores }) => bores);
+  const columns: Columns = {
+    unit,
+    u: inOneNotation(
+      all.map(({ u }) => u),
+      unit,
+    ),
+    v: inOneNotation(
+      all.map(({ v }) => v),
+      unit,
+    ),
+    depth: inOneNotation(
+      all.filter(({ through }) => !through).map(({ depth }) => depth),
+      unit,
+    ),
+  };
   return sorted.map(({ bores }, index) => {
     const first = bores[0]!;
-    const [u, v] = placesOf(bores, unit);
+    const [u, v] = placesOf(bores, columns);
     return {
       bores,
       line: {
@@ -43,8 +69,8 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
         face: faceWord(panel, first.face),
         u,
         v,
-        diameter: figure(first.diameter, unit),
-        depth: first.through ? 'through' : figure(first.depth, unit),
+        diameter: nominalFigure(first.diameter, unit),
+        depth: first.through ? 'through' : columns.depth(first.depth),
         purpose: first.purpose,
         use: useOf(carcass, boring, panel, first),
         bores: bores.map(({ id }) => id),
@@ -69,12 +95,13 @@ function byPlaceOnly(a: Bore, b: Bore): number {
 }
 
 /** The u and the v of a group: one figure where all share it, else a list. */
-function placesOf(bores: readonly Bore[], unit: Unit): [string, string] {
+function placesOf(bores: readonly Bore[], columns: Columns): [string, string] {
   const us = ascending(bores.map(({ u }) => u));
   const vs = ascending(bores.map(({ v }) => v));
-  if (us.length * vs.length === bores.length) return [listFigures(us, unit), listFigures(vs, unit)];
+  if (us.length * vs.length === bores.length)
+    return [listFigures(us, columns.unit, columns.u), listFigures(vs, columns.unit, columns.v)];
   // Not a full grid: place by place, so that the two lists can be read in pairs.
-  return [bores.map(({ u }) => figure(u, unit)).join('; '), bores.map(({ v }) => figure(v, unit)).join('; ')];
+  return [bores.map(({ u }) => columns.u(u)).join('; '), bores.map(({ v }) => columns.v(v)).join('; ')];
 }
 
 /** Each value once. */
@@ -83,11 +110,14 @@ export function ascending(values: readonly Micrometres[]): Micrometres[] {
 }
 
 /** '53, 213, 373' or, for four and more at one distance, '8 to 680 by 32'. `values` ascending. */
-export function listFigures(values: readonly Micrometres[], unit: Unit): string {
-  const write = (length: Micrometres): string => figure(length, unit);
+export function listFigures(
+  values: readonly Micrometres[],
+  unit: Unit,
+  write: Write = inOneNotation(values, unit),
+): string {
   const step = values.length > 3 ? values[1]! - values[0]! : 0;
   if (step > 0 && values.every((value, index) => value === values[0]! + index * step)) {
-    return `${write(values[0]!)} to ${write(values.at(-1)!)} by ${write(step)}`;
+    return `${write(values[0]!)} to ${write(values.at(-1)!)} by ${nominalFigure(step, unit)}`;
   }
   return values.map(write).join(', ');
 }

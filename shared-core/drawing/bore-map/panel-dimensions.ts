@@ -2,8 +2,8 @@ import { isFace } from '../../boring/surface.js';
 import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
-import { figure } from '../../length/show.js';
-import type { Micrometres } from '../../length/units.js';
+import { inOneNotation, nominalFigure } from '../../length/show.js';
+import type { Micrometres, Unit } from '../../length/units.js';
 import { runningDimension, spanDimension, type Feature, type Lane } from '../scene/dimensions.js';
 import type { Drawn } from '../drawn.js';
 import { ascending } from './hole-table.js';
@@ -17,6 +17,7 @@ interface Work {
   readonly pen: Pen;
   readonly view: PanelView;
   readonly bores: readonly Bore[];
+  readonly unit: Unit;
   readonly write: (length: Micrometres) => string;
   /** The axes of the page along which u and v run. */
   readonly uAxis: Lane['axis'];
@@ -28,9 +29,11 @@ interface Work {
  * places across the thickness beside the end views. Rows by their pitch; overall sizes outermost.
  */
 export function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: readonly Bore[]): void {
-  const write = (length: Micrometres): string => figure(length, drawn.unit);
+  const { unit } = drawn;
+  const sizes = [view.panel.length, view.panel.width, ...bores.flatMap(({ u, v }) => [u, v])];
+  const write = inOneNotation(sizes, unit);
   const [uAxis, vAxis] = view.standing ? (['x', 'y'] as const) : (['y', 'x'] as const);
-  const work: Work = { pen, view, bores, write, uAxis, vAxis };
+  const work: Work = { pen, view, bores, unit, write, uAxis, vAxis };
   alongPanel(work, distinctRows(drawn, view.panel));
   acrossPanel(work);
   acrossThickness(work);
@@ -39,7 +42,7 @@ export function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: r
 const whole = (at: number, from: number, text: string): Feature => ({ at, from, text });
 
 /** Beyond the back edge. */
-function alongPanel({ pen, view, bores, write, vAxis }: Work, rows: readonly RowRun[]): void {
+function alongPanel({ pen, view, bores, unit, write, vAxis }: Work, rows: readonly RowRun[]): void {
   const { panel } = view;
   const name = panel.key;
   const back = -view.frontward as 1 | -1;
@@ -53,7 +56,7 @@ function alongPanel({ pen, view, bores, write, vAxis }: Work, rows: readonly Row
     if (count < 2) return;
     const last = offset + (count - 1) * pitch;
     const lane: Lane = { axis: vAxis, line, out: back };
-    const text = `${count - 1} × ${write(pitch)} = ${write((count - 1) * pitch)}`;
+    const text = `${count - 1} × ${nominalFigure(pitch, unit)} = ${write((count - 1) * pitch)}`;
     spanDimension(
       pen,
       `${name}:row-${offset}-${pitch}-${count}`,

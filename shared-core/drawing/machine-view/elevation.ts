@@ -1,4 +1,4 @@
-import { figure } from '../../length/show.js';
+import { figure, nominalFigure } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { boxOf, grow } from '../scene/boxes.js';
 import { runningDimension } from '../scene/dimensions.js';
@@ -65,7 +65,7 @@ function drawPlate(stage: Stage, axis: number, tagBase: number, unit: Unit): voi
     pen.takeSolid(grow({ x: x - r, y: axis - r, width: 2 * r, height: 2 * r }, stage.p(0.3)));
     const line = { key: `${key}:line`, class: 'centre-line' } as const;
     pen.line(line, 'thin', { x, y: axis - r }, { x, y: tagBase + stage.p(0.8) });
-    const words = `${spindle + 1}  Ø ${figure(diameter, unit)}`;
+    const words = `${spindle + 1}  Ø ${nominalFigure(diameter, unit)}`;
     pen.text({ key: `tag:${spindle}`, class: 'label' }, words, x + stage.p(1.25), tagBase, { turn: -90 });
   }
 }

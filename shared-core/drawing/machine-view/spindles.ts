@@ -3,7 +3,7 @@ import { around, boxOf, contains, grow } from '../scene/boxes.js';
 import { runningDimension, type Lane } from '../scene/dimensions.js';
 import { aboutBore } from '../about-bore.js';
 import type { Drawn } from '../drawn.js';
-import { figure, showLength } from '../../length/show.js';
+import { figure, nominal, nominalFigure } from '../../length/show.js';
 import { boresUpward } from '../../machining/upward.js';
 import { textWidth } from '../scene/lettering.js';
 import type { Box, Point } from '../scene/scene.js';
@@ -118,7 +118,7 @@ export function spindleTags(stage: Stage, unit: Unit, side: -1 | 1): Tag[] {
   const { layout, stroke } = stage.acted;
   const loaded = layout.spindles.filter(({ diameter }) => diameter !== null);
   const away = ({ at }: { readonly at: readonly number[] }): Micrometres => Math.abs(at[1]!);
-  const bits = (diameter: Micrometres): string => `Ø ${figure(diameter, unit)}`;
+  const bits = (diameter: Micrometres): string => `Ø ${nominalFigure(diameter, unit)}`;
   const { kind } = stroke.setUp.machine;
   if (kind === 'cup') {
     return loaded.map((one) => ({
@@ -201,8 +201,8 @@ export function aboutSpindles(stage: Stage, drawn: Drawn): SceneSpindle[] {
       diameter === null
         ? 'empty.'
         : bore === null
-          ? `loaded with Ø ${showLength(diameter, drawn.unit)}; comes ${comeWords(stroke.setUp)} beside the panel.`
-          : `loaded with Ø ${showLength(diameter, drawn.unit)}. ${aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit)}`;
+          ? `loaded with Ø ${nominal(diameter, drawn.unit)}; comes ${comeWords(stroke.setUp)} beside the panel.`
+          : `loaded with Ø ${nominal(diameter, drawn.unit)}. ${aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit)}`;
     return { key, head, spindle, diameter, about: `${name}: ${does}` };
   });
 }

@@ -4,7 +4,7 @@ import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/setup-sheet.js';
 import { boresUpward } from '../../machining/upward.js';
-import { showLength } from '../../length/show.js';
+import { nominal, showLength } from '../../length/show.js';
 import { edgeWord, endWord, sentence, stopCalled, surfaceWord } from '../words.js';
 import type { Acted, Working } from './strokes.js';
 
@@ -134,7 +134,7 @@ export function boreWords({ stroke, working }: Acted, unit: Unit): string {
   const parts = diametersOf(bores).map((diameter) => {
     const those = bores.filter((one) => one.diameter === diameter);
     const holes = those.length === 1 ? '1 hole' : `${those.length} holes`;
-    return `${spindlesWords(setUp, those)} ${those.length === 1 ? 'bores' : 'bore'} ${holes} Ø ${show(diameter)}`;
+    return `${spindlesWords(setUp, those)} ${those.length === 1 ? 'bores' : 'bore'} ${holes} Ø ${nominal(diameter, unit)}`;
   });
   return `${sentence(listed(parts))}, ${depth}${boresUpward(setUp.machine) ? ', from below' : ''}.`;
 }

@@ -29,7 +29,7 @@ interface NewHeight {
 
 const say = messages('row-unbalanced', {
   unbalanced: ({ panels, offset, rest, length, pitch }: Unbalanced, show) =>
-    `The rows of ${listed(panels)} start ${show.exact(offset)} from the bottom end and stop ${show.exact(rest)} from the top end (length ${show.exact(length)}, pitch ${show.length(pitch)}), so one stop setting does not serve both ends. Change \`row-offset\` or \`height\`.`,
+    `The rows of ${listed(panels)} start ${show.exact(offset)} from the bottom end and stop ${show.exact(rest)} from the top end (length ${show.exact(length)}, pitch ${show.nominal(pitch)}), so one stop setting does not serve both ends. Change \`row-offset\` or \`height\`.`,
   startAt: ({ offset, instead, shelves }: NewOffset, show) =>
     `Start the rows ${show.exact(offset)} from the ends instead of ${show.exact(instead)}${withThem(shelves)}`,
   makeLower: ({ height, by }: NewHeight, show) =>

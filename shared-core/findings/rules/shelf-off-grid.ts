@@ -26,7 +26,7 @@ interface Moved {
 
 const say = messages('shelf-off-grid', {
   offGrid: ({ shelf, at, panel, below, above, first, pitch }: OffGrid, show) =>
-    `${shelf} stands at ${show.exact(at)}, between the holes of ${panel} at ${show.exact(below)} and ${show.exact(above)} (first hole ${show.exact(first)}, pitch ${show.length(pitch)}). Move the shelf to one of them.`,
+    `${shelf} stands at ${show.exact(at)}, between the holes of ${panel} at ${show.exact(below)} and ${show.exact(above)} (first hole ${show.exact(first)}, pitch ${show.nominal(pitch)}). Move the shelf to one of them.`,
   rowsStart: ({ offset }: { readonly offset: Micrometres }, show) =>
     `The rows start ${show.exact(offset)} from the bottom end.`,
   moveDown: ({ shelf, at, hole }: Moved, show) => `Move ${shelf} down to ${show.exact(at)} (hole ${hole})`,

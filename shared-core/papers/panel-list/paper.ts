@@ -4,8 +4,8 @@ import { grooveNotes } from '../../drawing/bore-map/bore-map.js';
 import { holeGroups, tableCells, tableHeads } from '../../drawing/bore-map/hole-table.js';
 import { endWord } from '../../drawing/words.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
-import { figure, showLength } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import { showSizes } from '../../length/show.js';
+import type { Unit } from '../../length/units.js';
 import { heading, list, paragraph, type Block, type Paper, type Table } from '../paper.js';
 
 /** A carcass of the list; what cannot be worked out is null. */
@@ -23,7 +23,7 @@ export function panelList(carcasses: readonly ListedCarcass[], unit: Unit): Pape
 
 function carcassBlocks({ name, spec, carcass, boring }: ListedCarcass, unit: Unit): readonly Block[] {
   if (spec === null || carcass === null || boring === null) return [heading(2, `${name}: cannot be worked out`)];
-  const box = sizes([spec.width.value, spec.height.value, spec.depth.value], unit);
+  const box = showSizes([spec.width.value, spec.height.value, spec.depth.value], unit);
   return [
     heading(2, `${name}: ${spec.kind.value}, ${box}`),
     ...(spec.note === '' ? [] : [paragraph(`Note: ${spec.note}`)]),
@@ -32,8 +32,8 @@ function carcassBlocks({ name, spec, carcass, boring }: ListedCarcass, unit: Uni
 }
 
 function panelBlocks(panel: Panel, carcass: Carcass, boring: BoreMap, unit: Unit): readonly Block[] {
-  const size = sizes([panel.length, panel.width, panel.thickness], unit);
-  const cut = sizes([panel.cutLength, panel.cutWidth], unit);
+  const size = showSizes([panel.length, panel.width, panel.thickness], unit);
+  const cut = showSizes([panel.cutLength, panel.cutWidth], unit);
   return [
     heading(3, `${panel.key}: ${size}, to cut ${cut}, ${panel.board.name}`),
     ...list(grooveNotes(panel, unit)),
@@ -54,10 +54,4 @@ function holeTable(panel: Panel, carcass: Carcass, boring: BoreMap, unit: Unit):
       rows: groups.map(({ line }) => tableCells(line)),
     },
   ];
-}
-
-/** '720 × 560 × 16 mm' */
-function sizes(lengths: readonly Micrometres[], unit: Unit): string {
-  const last = lengths.length - 1;
-  return lengths.map((length, index) => (index < last ? figure(length, unit) : showLength(length, unit))).join(' × ');
 }

@@ -111,22 +111,19 @@ function alongWords(setUp: SetUp, step: Step, before: Step | undefined, unit: Un
   return from === 0 || step.moved === 0 ? move : `${move}; its end then is ${movedWords(setUp, step, unit)}`;
 }
 
-/** How the panels of a set-up lie, and what is never done with one; one sentence each. */
+/** How the panels of a set-up lie; one sentence each. */
 export function layRules(setUp: SetUp, words: JobWords): readonly string[] {
   const level = setUp.machine.kind === 'horizontal';
   const against = level ? 'the squaring stop' : 'the fence';
   const [down, other] = facesDown(setUp);
   const edges = [...new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ edge }) => edge)))];
-  const edge = `${listed(edges)} edge against ${against}`;
+  const touches = `Only the ${listed(edges)} edge touches ${against}.`;
   const lies =
     other === undefined && down !== undefined
-      ? `Each panel lies with its ${down} face down and its ${edge}.`
-      : `Each panel lies with its ${edge}. Not all have the same face down: the list says which.`;
-  const turning = level
-    ? 'Turn it only flat on the table, never over; its back edge never comes to the stop.'
-    : `Never turn it over${other === undefined ? '' : ' unless the list says so'}; its back edge never comes to the fence.`;
+      ? `Same face down in every stroke: the ${down} face. ${touches}`
+      : `Not the same face down in every stroke: the list says which. ${touches}`;
   const explained = facesExplained(setUp.runs.flatMap(({ carcass, panel }) => words.panel(carcass, panel) ?? []));
-  return [lies, ...(explained === null ? [] : [explained]), turning];
+  return [lies, ...(explained === null ? [] : [explained])];
 }
 
 /** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …'; 'move it along …'. */

@@ -1,7 +1,7 @@
 import { listed } from '../../words/english.js';
 import { headName, runsOfNumbers } from '../../drawing/machine-view/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
-import { showLength } from '../../length/show.js';
+import { nominal } from '../../length/show.js';
 import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
 
 type Machine = SetUp['machine'];
@@ -31,7 +31,7 @@ export function bitWords(
   unit: Unit,
   relation: 'in' | 'into' | 'from' = 'in',
 ): string {
-  if (machine.kind === 'cup') return spindles.map(({ diameter }) => `Ø ${showLength(diameter, unit)}`).join('');
+  if (machine.kind === 'cup') return spindles.map(({ diameter }) => `Ø ${nominal(diameter, unit)}`).join('');
   const heads = headsSet({ machine, fence });
   const diameters = [...new Set(spindles.map(({ diameter }) => diameter))].sort((a, b) => a - b);
   const parts = diameters.flatMap((diameter) => {
@@ -45,7 +45,7 @@ export function bitWords(
     }
     return [...byHead.values()].map(
       ({ places, heads: here }) =>
-        `Ø ${showLength(diameter, unit)} ${relation} ${spindleWords(places, machine.spindles)}${headWords(here, heads)}`,
+        `Ø ${nominal(diameter, unit)} ${relation} ${spindleWords(places, machine.spindles)}${headWords(here, heads)}`,
     );
   });
   return listed(parts);

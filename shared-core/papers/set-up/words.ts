@@ -1,5 +1,5 @@
 import type { Panel } from '../../carcass/model.js';
-import { figure } from '../../length/show.js';
+import { showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 
 /** The panels that set-ups speak of, and the units that their owner reads. */
@@ -21,5 +21,5 @@ export function timeWords(seconds: number): string {
 
 /** '720 × 560 × 16 mm' */
 export function sizeWords({ length, width, thickness }: Panel, unit: Unit): string {
-  return `${[length, width, thickness].map((size) => figure(size, unit)).join(' × ')} ${unit}`;
+  return showSizes([length, width, thickness], unit);
 }

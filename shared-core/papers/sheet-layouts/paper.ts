@@ -1,4 +1,4 @@
-import { figure } from '../../length/show.js';
+import { figure, inOneNotation } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { COINS } from '../../sheets/board-problem.js';
 import type { CutSize } from '../../sheets/cut-list.js';
@@ -36,7 +36,9 @@ export function layoutsPaper(boards: readonly BoardLayouts[], saw: PanelSaw, uni
 }
 
 function boardBlocks({ board, sizes, plan }: BoardLayouts, unit: Unit): readonly Block[] {
-  const size = (length: Micrometres, width: Micrometres): string => `${figure(length, unit)} x ${figure(width, unit)}`;
+  const figures = sizes.flatMap((one) => [one.length, one.width, one.finishedLength, one.finishedWidth]);
+  const write = inOneNotation(figures, unit);
+  const size = (length: Micrometres, width: Micrometres): string => `${write(length)} x ${write(width)}`;
   const list: Block = {
     kind: 'table',
     columns: [column(''), column('Cut'), column('Finished'), figuresColumn('Pieces'), column('Panels')],

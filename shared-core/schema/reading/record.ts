@@ -7,6 +7,7 @@ import { errorAt, preferred, quoted } from '../tell.js';
 import { located, type At, type Context } from './context.js';
 import { isDecimals } from './decimal-comma.js';
 import { isDuplicate } from './duplicate.js';
+import { replacedBy } from './formerly.js';
 import { firstLineOf, isNothing } from './shape.js';
 
 type AnyRecord = RecordSchema<Fields>;
@@ -19,19 +20,32 @@ export function readRecord(context: Context, schema: AnyRecord, node: TreeNode |
   const seen = new Map<string, MapEntry>();
   const written = new Set(entries.map(({ key }) => key));
   const free = Object.keys(schema.fields).filter((key) => !written.has(key));
-  for (const [index, entry] of entries.entries()) {
+  for (const [index, written] of entries.entries()) {
+    const entry = underNewKey(context, schema, written, at);
     if (!Object.hasOwn(schema.fields, entry.key)) {
       if (!isDecimals(context, schema, entry, entries[index - 1])) unknownKey(context, schema, entry, free, at);
       continue;
     }
     if (isDuplicate(context, seen, entry)) continue;
     const field = schema.fields[entry.key]!;
-    const value = context.read(field.schema, entry.value, { path: [...at.path, entry.key], place: entry.keyPlace });
+    const value = context.read(field.schema, entry.value, { path: [...at.path, written.key], place: entry.keyPlace });
     if (value !== null) values[entry.key] = value;
   }
   const required = Object.entries(schema.fields).filter(([, field]) => field.required);
   for (const [key, field] of required) if (!seen.has(key)) missing(context, schema, key, field.schema, at, entries);
   return required.some(([key]) => values[key] === undefined) ? null : located(values, node?.place ?? at.place, at.path);
+}
+
+/** An entry with a key of an earlier version as one with the key of today. */
+function underNewKey(context: Context, { fields, formerly }: AnyRecord, entry: MapEntry, at: At): MapEntry {
+  if (Object.hasOwn(fields, entry.key)) return entry;
+  const now = replacedBy(context, formerly, entry.key, entry.keyPlace, (text) => ({
+    kind: 'rename-key',
+    part: context.part,
+    path: [...at.path, entry.key],
+    text,
+  }));
+  return now === null ? entry : { ...entry, key: now };
 }
 
 function noMap(context: Context, schema: AnyRecord, node: Exclude<TreeNode, { kind: 'map' }>): null {

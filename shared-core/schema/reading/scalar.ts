@@ -5,6 +5,7 @@ import { nearestName } from '../nearest.js';
 import type { ChoiceSchema, CountSchema, NumberSchema, Schema } from '../schema.js';
 import { preferred, quoted } from '../tell.js';
 import { located, type At, type Context } from './context.js';
+import { replacedBy } from './formerly.js';
 import { readLength } from './length.js';
 import { firstLineOf, isNothing } from './shape.js';
 import { readSpan } from './span.js';
@@ -77,6 +78,8 @@ function readChoice(
   path: Path,
 ): string | null {
   if (Object.hasOwn(schema.options, text)) return text;
+  const now = replacedBy(context, schema.formerly, text, place, (word) => context.set(path, word));
+  if (now !== null) return now;
   const words = Object.keys(schema.options);
   const near = nearestName(text, words);
   const repairs = near === null ? [] : [preferred(`Write ${near}`, context.set(path, near))];

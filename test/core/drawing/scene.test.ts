@@ -344,7 +344,7 @@ describe('a bore map', () => {
   it('counts in inches to a thousandth', () => {
     const scene = boreMapScene(handMade([], 'in'), 'left')!;
     expect(scene.facts[0]?.value).toBe('28.346 × 22.047 × 0.63 in');
-    expect(scene.table[2]).toMatchObject({ u: '1.457', v: '0.315 to 28.031 by 1.26', diameter: '0.197' });
+    expect(scene.table[2]).toMatchObject({ u: '1.457', v: '0.315 to 28.031 by 32 mm', diameter: '5 mm' });
     expect(scene.heads).toContain('Ø, in');
   });
 
@@ -431,7 +431,7 @@ describe('a bore map', () => {
 describe('a bore map of any carcass', () => {
   it('draws every bore once and lets no lettering clash', () => {
     const shop = demoShop();
-    const kind = fc.constantFrom('base', 'wall', 'tall', 'drawer', 'open');
+    const kind = fc.constantFrom('base', 'wall', 'tall', 'for-drawers', 'open');
     const joint = fc.constantFrom('dowel-8x30', 'screw-7x50', 'cam-15');
     const carcass = fc.record({
       kind,

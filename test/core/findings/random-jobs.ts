@@ -53,7 +53,7 @@ function carcassLines(length: Lengths): fc.Arbitrary<string> {
     );
   return fc
     .tuple(
-      fc.constantFrom('base', 'wall', 'tall', 'drawer', 'open').map((kind) => `kind: ${kind}`),
+      fc.constantFrom('base', 'wall', 'tall', 'for-drawers', 'open').map((kind) => `kind: ${kind}`),
       length(300, 1600).map((width) => `width: ${width} # over all`),
       maybe(length(400, 2200).map((height) => `height: ${height}`)),
       maybe(length(200, 900).map((depth) => `depth: ${depth}`)),

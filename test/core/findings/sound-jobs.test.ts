@@ -6,7 +6,7 @@ import { inWords } from '../../in-words.js';
 /** Carcasses that leave their figures to the shop: whatever is combined, the shop's habits must fit together. */
 const soundCarcass = fc
   .tuple(
-    fc.constantFrom('base', 'wall', 'tall', 'drawer', 'open').map((kind) => `kind: ${kind}`),
+    fc.constantFrom('base', 'wall', 'tall', 'for-drawers', 'open').map((kind) => `kind: ${kind}`),
     fc.integer({ min: 460, max: 1200 }).map((width) => `width: ${width}`),
     fc.constantFrom('', 'board: board-18', 'board: board-19'),
     fc.constantFrom('', 'joint: dowel-8x35', 'joint: cam-15', 'joint: screw-7x50'),
@@ -54,7 +54,7 @@ const plainUnits = shops.flatMap(({ head, boards, joints }) =>
 
 test.each(plainUnits)('%s: a plain unit of each kind in %s with %s has no faults', (_shop, board, joint, head) => {
   const read = opened({ 'thick.shop.yaml': SHED });
-  const units = ['base', 'wall', 'tall', 'drawer', 'open'].map(
+  const units = ['base', 'wall', 'tall', 'for-drawers', 'open'].map(
     (kind) => `  ${kind}: { kind: ${kind}, width: 600, board: ${board}, joint: ${joint} }\n`,
   );
   const job = read(`${head}carcasses:\n${units.join('')}`);

@@ -96,14 +96,14 @@ test('the carcass’s own text goes before the job’s defaults, and these befor
 
 test('what kind it is chooses top and rows', () => {
   const of = (kind: string, more = '') => specOf(`carcasses: \n  a:\n    kind: ${kind}\n    width: 500\n${more}`);
-  expect(['base', 'drawer', 'wall', 'tall', 'open'].map((kind) => of(kind).top.value)).toEqual([
+  expect(['base', 'for-drawers', 'wall', 'tall', 'open'].map((kind) => of(kind).top.value)).toEqual([
     'rails',
     'rails',
     'between',
     'between',
     'between',
   ]);
-  expect(['base', 'drawer', 'wall', 'tall', 'open'].map((kind) => of(kind).rows.value)).toEqual([
+  expect(['base', 'for-drawers', 'wall', 'tall', 'open'].map((kind) => of(kind).rows.value)).toEqual([
     'both',
     'both',
     'both',

@@ -52,7 +52,7 @@ const shelves = (limit: number): fc.Arbitrary<Writable> =>
 
 const carcass = map(
   {
-    kind: fc.constantFrom('base', 'wall', 'tall', 'drawer', 'open'),
+    kind: fc.constantFrom('base', 'wall', 'tall', 'for-drawers', 'open'),
     width: mm(200, 1500),
     ...shared,
     dividers: fc.oneof(count(2), fc.array(mm(80, 180), { maxLength: 1 })),

@@ -8,7 +8,7 @@ import { inWords } from '../../in-words.js';
 import { readAll } from './read-all.js';
 
 const { habits } = neutralShop;
-const KINDS = ['base', 'wall', 'tall', 'drawer', 'open'] as const;
+const KINDS = ['base', 'wall', 'tall', 'for-drawers', 'open'] as const;
 
 /** Paths of all keys that may be left out, with what the table has for each. */
 function keys(table: LeftOutTable, path: readonly string[] = []): readonly (readonly string[])[] {

@@ -121,7 +121,7 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
           }
         });
       }
-      expect(layRules(setUp, words).join(' ')).toContain('back edge never comes to');
+      expect(layRules(setUp, words).join(' ')).toContain('Only the front edge touches the');
     }
   });
 

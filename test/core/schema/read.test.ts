@@ -255,3 +255,21 @@ test('the unit of the file is that of bare numbers, the bounds are the same', ()
     'length-impossible @600@ 600 in is more than the greatest, 196.85 in. Here belongs a length from 1.969 in to 196.85 in. If millimetres are meant, write 600 mm.',
   ]);
 });
+
+test('words and keys of earlier versions are read as what stands in their place, and told', () => {
+  const schema = record(
+    'thing',
+    'A thing.',
+    { how: required(choice('How.', { new: 'So.' }, { old: 'new' })) },
+    { hwo: 'how' },
+  );
+  const { root } = readTree('hwo: old\n', 'self');
+  const place = { part: 'self', start: 0, end: 0 } as const;
+  const read = readBySchema(schema, root, { unit: 'mm', part: 'self', path: [], place });
+  expect(read.sound).toBe(true);
+  expect(read.value?.value.how).toMatchObject({ value: 'new', path: ['hwo'] });
+  expect(read.findings.map(({ rule, severity, repairs }) => [rule, severity, repairs[0]?.changes[0]])).toEqual([
+    ['word-replaced', 'warning', { kind: 'rename-key', part: 'self', path: ['hwo'], text: 'how' }],
+    ['word-replaced', 'warning', { kind: 'set', part: 'self', path: ['hwo'], text: 'new' }],
+  ]);
+});

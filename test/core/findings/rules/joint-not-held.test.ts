@@ -19,6 +19,6 @@ rule('joint-not-held', {
   ],
   sound: [
     { carcass: 'kind: wall\nwidth: 600\njoint: dowel-10x40\nboard: board-19' },
-    { carcass: 'kind: drawer\nwidth: 800' },
+    { carcass: 'kind: for-drawers\nwidth: 800' },
   ],
 });
