@@ -121,6 +121,7 @@ function totalsOf(plan: Plan, setUps: readonly ListedSetUp[]): SetUpTotals {
   const panels = new Set(setUps.flatMap(({ runs }) => runs.map(({ carcass, panel }) => `${carcass}\n${panel}`)));
   return {
     setUps: setUps.length,
+    leastSetUps: plan.leastSetUps,
     strokes: sum(setUps.map(({ strokes }) => strokes)),
     panels: panels.size,
     holes: sum(setUps.map(({ holes }) => holes)),

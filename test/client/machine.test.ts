@@ -238,7 +238,17 @@ describe('messages', () => {
       title: '',
       unit: 'mm',
       setUps: job,
-      totals: { setUps: 3, strokes: 6, panels: 4, holes: 0, seconds: 0, leastSeconds: 0, proven: true, words: '' },
+      totals: {
+        setUps: 3,
+        leastSetUps: 3,
+        strokes: 6,
+        panels: 4,
+        holes: 0,
+        seconds: 0,
+        leastSeconds: 0,
+        proven: true,
+        words: '',
+      },
       unbored: [],
       broken: [],
     };

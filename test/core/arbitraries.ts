@@ -188,3 +188,12 @@ export const jobArbitrary: fc.Arbitrary<Job> = fc.tuple(shopArbitrary, shape).ma
   const wish = wishFor(shop, drawn);
   return { shop, wish, spec: specOf(shop, wish) };
 });
+
+/** The same, several in one shop. */
+export const jobsArbitrary = (
+  most: number,
+): fc.Arbitrary<{ readonly shop: Shop; readonly specs: readonly CarcassSpec[] }> =>
+  fc.tuple(shopArbitrary, fc.array(shape, { minLength: 1, maxLength: most })).map(([shop, drawn]) => ({
+    shop,
+    specs: drawn.map((one) => specOf(shop, wishFor(shop, one))),
+  }));

@@ -52,6 +52,7 @@ const isSetUp: Shape<ListedSetUp> = object({
 
 const isTotals: Shape<SetUpTotals> = object({
   setUps: number,
+  leastSetUps: number,
   strokes: number,
   panels: number,
   holes: number,

@@ -117,6 +117,8 @@ export interface ListedStep {
 
 export interface SetUpTotals {
   readonly setUps: number;
+  /** These strokes cannot be made in fewer set-ups. */
+  readonly leastSetUps: number;
   readonly strokes: number;
   readonly panels: number;
   readonly holes: number;
@@ -126,7 +128,7 @@ export interface SetUpTotals {
   readonly leastSeconds: number;
   /** True where `seconds` is known to be the least. */
   readonly proven: boolean;
-  /** '37 set-ups, 218 strokes; changeovers 2 h 50 min 30 s, the least possible.' */
+  /** '37 set-ups, 218 strokes; no fewer set-ups make these strokes; changeovers 2 h 50 min 30 s in all; …' */
   readonly words: string;
 }
 

@@ -20,6 +20,8 @@ export interface Batch extends Pick<Operation, 'machine' | 'fence' | 'height' | 
   readonly extension: boolean;
   readonly load: Load;
   readonly chosen: readonly Chosen[];
+  /** What is known of the batches that could hold the same work: no way to sort it needs fewer. One object for all of them. */
+  readonly among: { readonly least: number };
 }
 
 /**
@@ -45,6 +47,7 @@ export function emptyBatch(operation: Operation): Batch {
     extension: false,
     load: emptyLoad(machine),
     chosen: [],
+    among: { least: 1 },
   };
 }
 

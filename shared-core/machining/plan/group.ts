@@ -1,13 +1,16 @@
+import type { Stop } from '../../shop/model.js';
+import { fewest } from './fewest.js';
 import { emptyBatch, join, thicknessFor, type Batch } from './batch.js';
 import { groupBy } from './numbers.js';
 import type { Operation, Way } from './operation.js';
 import { canRun, precedentsOf, type Precedents } from './pins.js';
 
 /**
- * Sorts operations into as few batches as a first-fit by falling size finds. Operations that share machine, fence, height,
- * depth and what it is set for may share a batch when their bits go together and the shop has the stops. A way that meets a
- * stop already set is preferred, so that left and right panels end up on mirrored stops of one set-up. A batch begins with the
- * best way of its first operation, or, where fewer batches come of that, with the last. No batches wait for each other's holes.
+ * Sorts operations into few batches. Operations that share machine, fence, height, depth and what it is set for may share a
+ * batch when their bits go together and the shop has the stops. First-fit by falling size, a way that meets a stop already set
+ * preferred, so that left and right panels end up on mirrored stops of one set-up; a batch begins with the best way of its
+ * first operation, or, where fewer batches come of that, with the last. Where a bound leaves room for fewer, they are searched
+ * for, to the end where there are few operations. No batches wait for each other's holes.
  */
 export function groupOperations(operations: readonly Operation[]): Batch[] {
   const groups = groupBy(
@@ -25,13 +28,77 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
       .sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
     const representatives = ordered.map(({ operation }) => operation);
     const precedents = precedentsOf(group, (operation) => alike.get(likeness(operation))?.[0] ?? operation);
-    const usual = firstFit(representatives, 'best', precedents);
-    // One batch cannot become fewer.
-    const other = usual.length > 1 ? firstFit(representatives, 'last', precedents) : usual;
-    batches.push(...(other.length < usual.length ? other : usual).map((batch) => withAll(batch, alike)));
+    const sorted = sortedBefore(representatives, precedents);
+    const among = { least: sorted.least };
+    batches.push(...sorted.batches.map((batch) => withAll({ ...batch, among }, alike)));
   }
   return batches;
 }
+
+/** How few set-ups the work of these batches needs, by the bounds of the groups that they are sorted from. */
+export function leastBatches(batches: readonly Batch[]): number {
+  return [...new Set(batches.map(({ among }) => among))].reduce((sum, { least }) => sum + least, 0);
+}
+
+interface Sorted {
+  readonly batches: readonly Batch[];
+  readonly least: number;
+}
+
+function sorted(operations: readonly Operation[], precedents: Precedents): Sorted {
+  const usual = firstFit(operations, 'best', precedents);
+  // One batch cannot become fewer.
+  if (usual.length === 1) return { batches: usual, least: 1 };
+  const other = firstFit(operations, 'last', precedents);
+  const known = other.length < usual.length ? other : usual;
+  const few = fewest(operations, known, (batches) => canRun(batches, precedents));
+  return { batches: few.batches ?? known, least: few.least };
+}
+
+/** How operations were sorted, by their places in the list and those of their ways. */
+interface Remembered {
+  readonly batches: readonly (readonly (readonly [operation: number, way: number])[])[];
+  readonly least: number;
+}
+const remembered = new Map<string, Remembered>();
+const MOST_REMEMBERED = 200;
+
+/** The same, done once for operations that ask the same of machines with the same stops: an edit changes few groups of a job. */
+function sortedBefore(operations: readonly Operation[], precedents: Precedents): Sorted {
+  const key = questionOf(operations, precedents);
+  const known = remembered.get(key);
+  if (known !== undefined) {
+    const batches = known.batches.map((chosen) =>
+      chosen.reduce<Batch | null>((batch, [index, nth]) => {
+        const operation = operations[index];
+        const way = operation?.ways[nth];
+        return operation && way ? join(batch ?? emptyBatch(operation), operation, way) : batch;
+      }, null),
+    );
+    return { batches: batches.filter((batch) => batch !== null), least: known.least };
+  }
+  const made = sorted(operations, precedents);
+  const places = new Map(operations.map((operation, index) => [operation, index]));
+  const batches = made.batches.map(({ chosen }) =>
+    chosen.map(({ operation, way }) => [places.get(operation) ?? 0, operation.ways.indexOf(way)] as const),
+  );
+  remembered.set(key, { batches, least: made.least });
+  if (remembered.size > MOST_REMEMBERED) remembered.delete(remembered.keys().next().value!);
+  return made;
+}
+
+/** Equal where the answer is: what the operations ask, what must wait for what, and what the machine has to give. */
+function questionOf(operations: readonly Operation[], precedents: Precedents): string {
+  const machine = operations[0]?.machine;
+  const places = new Map(operations.map((operation, index) => [operation, index]));
+  return JSON.stringify([
+    machine && { ...machine, name: '', place: null, body: '', stops: machine.stops.map(stopLikeness), clamps: [] },
+    operations.map((operation) => [thicknessFor(operation), likeness(operation)]),
+    [...precedents].map(([later, earlier]) => [places.get(later), [...earlier].map((one) => places.get(one))]),
+  ]);
+}
+
+const stopLikeness = ({ side, range, lowers }: Stop): readonly unknown[] => [side, range.min, range.max, lowers];
 
 /** @param beginning with which of an operation's ways a new batch begins */
 function firstFit(operations: readonly Operation[], beginning: 'best' | 'last', precedents: Precedents): Batch[] {

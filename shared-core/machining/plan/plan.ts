@@ -2,6 +2,7 @@ import type { Changeover } from '../../shop/model.js';
 import { LARGEST_TABLE, orderByChangeover, orderInWindows, type ChangeoverOrder } from '../order/index.js';
 import type { SetUp } from '../setup-sheet.js';
 import { changeoverTime, changesBetween, settingsOf, type Changes, type Settings } from './changeover.js';
+import { leastBatches } from './group.js';
 import { groupBy } from './numbers.js';
 import { batchesBefore, type Sheet } from './set-ups.js';
 
@@ -17,6 +18,8 @@ export interface PlannedSetUp {
 /** The whole job on the machines. */
 export interface Plan {
   readonly setUps: readonly PlannedSetUp[];
+  /** A bound on their number: the strokes as they are split, under the fences that they are split for, need at least so many. */
+  readonly leastSetUps: number;
   /**
    * Seconds of changeover in all, and a bound that no order of these set-ups can beat that goes to each machine once;
    * `proven` where they are equal.
@@ -115,5 +118,11 @@ export function planInOrder(sheets: readonly Sheet[], times: Changeover, ordered
     });
     before = settings;
   }
-  return { setUps, seconds: ordered.cost, leastSeconds: ordered.lowerBound, proven: ordered.proven };
+  return {
+    setUps,
+    leastSetUps: leastBatches(sheets.map(({ batch }) => batch)),
+    seconds: ordered.cost,
+    leastSeconds: ordered.lowerBound,
+    proven: ordered.proven,
+  };
 }
