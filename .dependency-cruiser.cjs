@@ -82,10 +82,17 @@ module.exports = {
     },
     {
       name: 'core-packages',
-      comment: 'The only package in the core is the YAML reader.',
+      comment: 'The only packages in the core are the YAML reader and, in its own folder, the writer of PDF.',
       severity: 'error',
-      from: { path: at('shared-core/') },
+      from: { path: at('shared-core/'), pathNot: at('shared-core/papers/render/pdf/') },
       to: { path: 'node_modules/', pathNot: 'node_modules/yaml/' },
+    },
+    {
+      name: 'pdf-packages',
+      comment: 'The writer of PDF needs the library of that name and one that reads fonts.',
+      severity: 'error',
+      from: { path: at('shared-core/papers/render/pdf/') },
+      to: { path: 'node_modules/', pathNot: 'node_modules/(@cantoo/pdf-lib|(@types/)?fontkit)/' },
     },
     {
       name: 'server-sees-core-only',

@@ -54,7 +54,10 @@ const bundles = [
   },
   {
     entryPoints: ['server/cli.ts'],
-    outfile: 'dist/server/cli.js',
+    outdir: 'dist/server',
+    // What only some commands need is a file of its own, read when it is asked for.
+    splitting: true,
+    chunkNames: 'cli-[name]-[hash]',
     platform: 'node',
     format: 'esm',
     target: 'node20',
@@ -80,6 +83,13 @@ const wasm = join(root, 'dist', 'server', 'highs.wasm');
 mkdirSync(dirname(wasm), { recursive: true });
 copyFileSync(join(root, 'node_modules', 'highs', 'build', 'highs.wasm'), wasm);
 written.add(wasm);
+// Its widths are those of the faces that drawings are laid out for.
+for (const name of ['LiberationSans-Regular.ttf', 'LiberationSans-Bold.ttf', 'LICENSE_LIBERATION']) {
+  const font = join(root, 'dist', 'server', 'fonts', name);
+  mkdirSync(dirname(font), { recursive: true });
+  copyFileSync(join(root, 'node_modules', 'pdfjs-dist', 'standard_fonts', name), font);
+  written.add(font);
+}
 const bundled = new Set();
 for (const bundle of bundles) {
   const options = { ...common, ...bundle };

@@ -3,6 +3,7 @@ import { check } from './cli/check.js';
 import { draw } from './cli/draw.js';
 import { joints } from './cli/joints.js';
 import { layouts } from './cli/layouts.js';
+import { papers } from './cli/papers.js';
 import { panels } from './cli/panels.js';
 import { CouldNotRun, isBrokenPipe } from './cli/run.js';
 import type { Outcome } from './cli/run.js';
@@ -17,6 +18,9 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
       [--machine NAME]                            only those of one machine
   borewright joints FILE [--format text|json]     what every joint can come out like by the shop’s tolerances
   borewright layouts FILE [--format text|json]    cut list of a job, and how its panels are cut from sheets
+  borewright papers FILE --out DIR                shop papers to print: cut list, sheet layouts, banding list, set-up sheets,
+      [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking sheets; as pdf, html, csv
+      [--page a4|letter]                          or text
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference                            what every finding means, as Markdown
   borewright shop                                 a shop file to begin with: the built-in shop
@@ -34,6 +38,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome | P
   setups: setUps,
   joints,
   layouts,
+  papers,
   draw,
   reference,
   shop,

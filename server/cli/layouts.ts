@@ -1,3 +1,5 @@
+import type { JobAnalysis } from '../../shared-core/engine.js';
+import type { PanelSaw } from '../../shared-core/shop/model.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
 import { asText } from '../../shared-core/papers/render/text.js';
@@ -27,15 +29,20 @@ export async function layouts(args: readonly string[]): Promise<Outcome> {
   const saw = sawOf(shop);
   if (saw === null)
     throw new CouldNotRun('The shop has no panel saw, so nothing can be laid out. Add one under `panel-saws`.');
-  const built = job.analysis.carcasses.flatMap(({ name, carcass }) => (carcass === null ? [] : [{ name, carcass }]));
+  const cuts = await layoutsOf(job.analysis, saw);
+  const output = format === 'json' ? asJson({ boards: cuts.map(cutJson) }) : asText(layoutsPaper(cuts, saw, unit));
+  return { output, ...troubles(path, job) };
+}
+
+/** Every board of a job with its pieces and their sheets; always the same for the same job. */
+export async function layoutsOf({ carcasses, shop }: JobAnalysis, saw: PanelSaw): Promise<readonly BoardLayouts[]> {
+  const built = carcasses.flatMap(({ name, carcass }) => (carcass === null ? [] : [{ name, carcass }]));
   const solver = await coverSolver();
-  const cuts = [...cutList(built)].map(([board, sizes]): BoardLayouts => {
+  return [...cutList(built)].map(([board, sizes]): BoardLayouts => {
     const problem = boardProblem(board, sizes, saw, shop);
     const effort = { rounds: ROUNDS, mayGoOn: () => true };
     return { board, sizes, plan: problem === null ? null : planCutting(problem, solver, SEED, effort) };
   });
-  const output = format === 'json' ? asJson({ boards: cuts.map(cutJson) }) : asText(layoutsPaper(cuts, saw, unit));
-  return { output, ...troubles(path, job) };
 }
 
 const mm = (length: Micrometres): number => length / MICROMETRES_PER_MM;

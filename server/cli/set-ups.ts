@@ -50,7 +50,7 @@ export function setUps(args: readonly string[]): Outcome {
     output:
       format === 'json'
         ? asJson(planJson(analysis, plan, replay, isWanted))
-        : asText(paper(analysis, plan, replay, isWanted)),
+        : asText(setUpsPaper(analysis, plan, replay, isWanted)),
     errors: lines.map((line) => `${line}\n`).join(''),
     code: lines.length > 0 || analysis.carcasses.length === 0 ? 1 : 0,
   };
@@ -155,7 +155,7 @@ function unreachableJson({ name, operations }: CarcassAnalysis): readonly object
 }
 
 /** The set-up sheets, with what is to be known before them. */
-function paper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): Paper {
+export function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): Paper {
   const { title } = analysis.head;
   if (replay.differences.length > 0) {
     const withheld =

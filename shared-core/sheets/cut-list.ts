@@ -2,7 +2,7 @@ import type { Carcass, Panel } from '../carcass/model.js';
 import type { Micrometres } from '../length/units.js';
 import type { Board } from '../shop/model.js';
 
-/** Panels of one board that are cut alike. */
+/** Panels of one board that are cut and banded alike. */
 export interface CutSize {
   readonly board: Board;
   /** Bands taken off; the length runs along the grain where the board has one. */
@@ -10,6 +10,7 @@ export interface CutSize {
   readonly width: Micrometres;
   readonly finishedLength: Micrometres;
   readonly finishedWidth: Micrometres;
+  readonly bands: Panel['bands'];
   /** In the order of the job. */
   readonly panels: readonly { readonly carcass: string; readonly panel: string }[];
 }
@@ -22,7 +23,8 @@ export function cutList(
   for (const { name, carcass } of carcasses)
     for (const panel of carcass.panels) {
       if (panel.cutLength <= 0 || panel.cutWidth <= 0) continue;
-      const key = [panel.board.name, panel.cutLength, panel.cutWidth, panel.length, panel.width].join('|');
+      const bands = Object.values(panel.bands).map((band) => band?.name ?? '');
+      const key = [panel.board.name, panel.cutLength, panel.cutWidth, panel.length, panel.width, ...bands].join('|');
       const same = sizes.get(key) ?? sizeOf(panel);
       sizes.set(key, same);
       same.panels.push({ carcass: name, panel: panel.key });
@@ -40,6 +42,7 @@ function sizeOf(panel: Panel): CutSize & { panels: { carcass: string; panel: str
     width: panel.cutWidth,
     finishedLength: panel.length,
     finishedWidth: panel.width,
+    bands: panel.bands,
     panels: [],
   };
 }

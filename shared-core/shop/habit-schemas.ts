@@ -54,6 +54,9 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'back-inset': orBefore(length('From the back edges to the groove of a back.', 0, 100)),
   'offcut-length': orBefore(length('Least length of an offcut that is kept.', 0, 5000)),
   'offcut-width': orBefore(length('Least width of an offcut that is kept.', 0, 5000)),
+  'band-allowance': orBefore(
+    length('What is reckoned beyond the length of each banded edge: it hangs over at both ends.', 0, 500),
+  ),
   'shelf-gap': orBefore(length('Play of a loose shelf at each end.', 0, 10)),
   'shelf-setback': orBefore(length('How far a loose shelf stands back from the front.', 0, 100)),
 });

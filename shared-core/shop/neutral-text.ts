@@ -174,6 +174,8 @@ habits:
   # The least offcut that is kept.
   offcut-length: 600
   offcut-width: 200
+  # What a band hangs over its edge, both ends together, before it is trimmed.
+  band-allowance: 50
   # Play of a loose shelf at each end.
   shelf-gap: 1
   # How far a loose shelf stands back from the front edge.

@@ -133,6 +133,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       backInset: mm(16),
       offcutLength: 600_000,
       offcutWidth: 200_000,
+      bandAllowance: mm(50),
       shelfGap: mm(1),
       shelfSetback: mm(5),
       ...habits,

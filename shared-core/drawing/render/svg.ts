@@ -3,7 +3,7 @@ import { describe, tableCells } from '../bore-map/hole-table.js';
 import { CAP_HEIGHT, fitText, LETTERING, textWidth } from '../scene/lettering.js';
 import type { Scene } from '../scene/scene.js';
 import { sentence } from '../words.js';
-import type { Ink } from '../../fittings/mark.js';
+import { PRINTED, PRINTED_FINDINGS, PRINTED_INK, printedLines, WIDE_LINE } from './print-look.js';
 import { boreClass, coordinate, patternNodes, sceneNodes, type SvgNode } from './svg-tree.js';
 
 /** What stands about the drawing in a file: its head, and the hole table with the notes. */
@@ -62,7 +62,7 @@ export function toSvg(scene: Scene, options: SvgOptions = { table: true }): stri
         key: 'style',
         attributes: {},
         children: [],
-        text: printStyle(scale, scene.view === 'all-panels' ? 0.35 : 0.5),
+        text: printStyle(scale, WIDE_LINE[scene.view]),
       },
       { tag: 'rect', key: 'paper', attributes: { class: 'paper', width: '100%', height: '100%' }, children: [] },
       place('head', MARGIN, MARGIN, head.nodes),
@@ -196,32 +196,18 @@ function wrap(sentence: string, room: number): string[] {
   return lines;
 }
 
-/** The colours of bores on paper: dark enough to be told from white in print. */
-const PRINTED: Readonly<Record<Ink, string>> = {
-  black: '#1f1f1f',
-  brown: '#7a3e00',
-  blue: '#005a8c',
-  violet: '#6b2c91',
-  green: '#00695c',
-};
-
-/**
- * Line widths of ISO 128-2: wide lines 0.5, where all panels of a carcass are shown 0.35; narrow lines half of that or less, dashes and gaps as multiples of the width. Inside the
- * drawing one unit is a millimetre of panel, so widths are multiplied by the scale.
- */
+/** Inside the drawing one unit is a millimetre of panel, so widths are multiplied by the scale. */
 function printStyle(scale: number, wide: number): string {
   const w = (width: number): string => coordinate(width * scale);
   const dash = (width: number, ...steps: readonly number[]): string => steps.map((step) => w(step * width)).join(' ');
   const within = '.borewright-drawing ';
   const rules: readonly [string, string][] = [
     ['.paper', 'fill:#fff'],
-    ['path,circle', `fill:none;stroke:#1f1f1f;stroke-width:${w(0.25)};stroke-linejoin:round`],
-    ['.line-outline', `stroke-width:${w(wide)}`],
-    ['.line-fine', `stroke-width:${w(0.3)}`],
-    ['.line-thin', `stroke-width:${w(0.18)};stroke:#444`],
-    ['.line-hidden', `stroke-dasharray:${dash(0.18, 12, 3)};stroke-width:${w(0.18)}`],
-    ['.line-centre', `stroke-dasharray:${dash(0.18, 24, 3, 1, 3)};stroke-width:${w(0.18)};stroke:#777`],
-    ['.line-band', `stroke-dasharray:${dash(0.7, 12, 3, 1, 3)};stroke-width:${w(0.7)};stroke:#b3470a`],
+    ['path,circle', `fill:none;stroke:${PRINTED_INK};stroke-width:${w(0.25)};stroke-linejoin:round`],
+    ...Object.entries(printedLines(wide)).map(([line, { width, colour, dash: steps }]): [string, string] => [
+      `.line-${line}`,
+      `stroke-width:${w(width)};stroke:${colour}${steps.length > 0 ? `;stroke-dasharray:${dash(width, ...steps)}` : ''}`,
+    ]),
     ['.fill-board', 'fill:#fbf7ef'],
     ['.fill-paper', 'fill:#fff'],
     ['.fill-ink', 'fill:#1f1f1f'],
@@ -242,12 +228,12 @@ function printStyle(scale: number, wide: number): string {
     ]),
     ['.bore .rim', `fill:#fff;stroke-width:${w(0.3)}`],
     ['.bore.hidden .rim', 'fill:none'],
-    ['.finding .ring', `stroke:#c00000;stroke-width:${w(0.5)}`],
-    ['.finding .flag', 'fill:#c00000;stroke:none'],
-    ['.finding.warning .ring', `stroke:#8a5a00;stroke-dasharray:${dash(0.5, 3, 1.5)}`],
-    ['.finding.warning .flag', 'fill:#8a5a00'],
-    ['.finding.info .ring', `stroke:#005a8c;stroke-dasharray:${dash(0.5, 1, 1)}`],
-    ['.finding.info .flag', 'fill:#005a8c'],
+    ['.finding .ring', `stroke:${PRINTED_FINDINGS.error};stroke-width:${w(0.5)}`],
+    ['.finding .flag', `fill:${PRINTED_FINDINGS.error};stroke:none`],
+    ['.finding.warning .ring', `stroke:${PRINTED_FINDINGS.warning};stroke-dasharray:${dash(0.5, 3, 1.5)}`],
+    ['.finding.warning .flag', `fill:${PRINTED_FINDINGS.warning}`],
+    ['.finding.info .ring', `stroke:${PRINTED_FINDINGS.info};stroke-dasharray:${dash(0.5, 1, 1)}`],
+    ['.finding.info .flag', `fill:${PRINTED_FINDINGS.info}`],
     ['.rule', 'stroke-width:0.18'],
     ['.rule.wide', 'stroke-width:0.4'],
     ['.rule.narrow', 'stroke:#bbb'],

@@ -5,6 +5,8 @@ import type { CutSize } from '../../sheets/cut-list.js';
 import type { CuttingPlan, Part, SheetLayout } from '../../sheets/model.js';
 import type { Board, PanelSaw } from '../../shop/model.js';
 import { counted } from '../../words/english.js';
+import { letters } from '../letters.js';
+import { sheetScene } from './scene.js';
 import { column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 
 /** All pieces of one board. */
@@ -56,11 +58,18 @@ function boardBlocks({ board, sizes, plan }: BoardLayouts, unit: Unit): readonly
     heading(2, board.name, costWords(plan)),
     list,
     ...plan.misfits.map((id) => paragraph(`${letters(Number(id))} comes out of no sheet on this saw.`)),
-    ...alike(plan.sheets).flatMap(({ sheet, copies }) => [
+    ...alike(plan.sheets).flatMap(({ sheet, copies }): readonly Block[] => [
       heading(
         3,
         `${copies} of ${sheet.stock}, first cuts ${sheet.part.kind === 'cut' ? sheet.part.cuts : 'along'} the sheet`,
       ),
+      {
+        kind: 'picture',
+        name: `${copies} of ${sheet.stock}`,
+        about: `${sheet.stock} with its pieces; the table under it tells them in the order of the cuts.`,
+        scene: sheetScene(sheet, sizes, unit),
+        file: null,
+      },
       cutsTable(sheet.part, size),
     ]),
   ];
@@ -101,10 +110,4 @@ function cutsTable(part: Part, size: (length: Micrometres, width: Micrometres) =
   };
   if (part.kind === 'cut') part.parts.forEach((each, i) => tell(each, String(i + 1)));
   return { kind: 'table', columns: [column('Cut'), column('Gives'), column('Along x across'), column('')], rows };
-}
-
-/** A, B, … Z, AA, AB, …: names of sizes that can be chalked on a piece. */
-function letters(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : letters(Math.floor(index / 26) - 1) + last;
 }

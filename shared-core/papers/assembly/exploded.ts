@@ -1,0 +1,179 @@
+import { ROLES } from '../../carcass/roles.js';
+import type { Panel, Point3 } from '../../carcass/model.js';
+import { extentsOf, type Extents } from '../../carcass/pose.js';
+import type { Unit } from '../../length/units.js';
+import { frameOf } from '../../drawing/scene/extent.js';
+import { grow } from '../../drawing/scene/boxes.js';
+import { scaleFor } from '../../drawing/scene/scale.js';
+import type { PathShape, Point, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
+
+/** Room of the drawing on paper, in millimetres. */
+const ROOM = { width: 160, height: 120 };
+/** How far panels are drawn apart: so many times their distance from the middle of the box. */
+const APART = 0.35;
+const COS_30 = Math.cos(Math.PI / 6);
+const SIN_30 = 0.5;
+
+/**
+ * The panels drawn apart, in isometric projection (ISO 5456-3) from the front, the right and above: each panel's three
+ * faces that are seen, those behind first. Numbers are those of the order of assembly.
+ */
+export function explodedScene(
+  name: string,
+  panels: readonly Panel[],
+  numbers: ReadonlyMap<string, number>,
+  unit: Unit,
+): Scene {
+  const placed = apart(panels);
+  const box = placed.map(({ at }) => corners(at)).flat();
+  const xs = box.map(({ x }) => x);
+  const ys = box.map(({ y }) => y);
+  const scale = Math.max(
+    scaleFor(Math.max(...xs) - Math.min(...xs), ROOM.width),
+    scaleFor(Math.max(...ys) - Math.min(...ys), ROOM.height),
+  );
+  const shapes: Shape[] = behindFirst(placed).flatMap(({ panel, at }) => facesOf(panel, at));
+  for (const { panel, at } of placed) {
+    const number = numbers.get(panel.key);
+    if (number !== undefined) shapes.push(...numberOf(panel, at, String(number), scale));
+  }
+  return {
+    view: 'panel',
+    carcass: name,
+    panel: null,
+    title: name,
+    facts: [],
+    caption: '',
+    unit,
+    scale,
+    frame: grow(frameOf(shapes, scale), 2 * scale),
+    shapes,
+    heads: [],
+    table: [],
+    findings: [],
+    notes: [],
+    sources: {},
+  };
+}
+
+interface Placed {
+  readonly panel: Panel;
+  /** Millimetres of the carcass frame. */
+  readonly at: Extents;
+}
+
+const mm = (length: number): number => length / 1000;
+
+function apart(panels: readonly Panel[]): readonly Placed[] {
+  const all = panels.map((panel) => ({ panel, box: extentsOf(panel) }));
+  const middle = (axis: keyof Extents): number => {
+    const from = Math.min(...all.map(({ box }) => box[axis].from));
+    const to = Math.max(...all.map(({ box }) => box[axis].to));
+    return (from + to) / 2;
+  };
+  const centre: Point3 = { x: middle('x'), y: middle('y'), z: middle('z') };
+  return all.map(({ panel, box }) => {
+    const moved = (axis: keyof Extents): { from: number; to: number } => {
+      const { from, to } = box[axis];
+      const by = ((from + to) / 2 - centre[axis]) * APART;
+      return { from: mm(from + by), to: mm(to + by) };
+    };
+    return { panel, at: { x: moved('x'), y: moved('y'), z: moved('z') } };
+  });
+}
+
+/** Right and down the page for x, right and up for y, up for z. */
+function project(x: number, y: number, z: number): Point {
+  return { x: (x + y) * COS_30, y: (x - y) * SIN_30 - z };
+}
+
+function corners({ x, y, z }: Extents): readonly Point[] {
+  return [x.from, x.to].flatMap((a) => [y.from, y.to].flatMap((b) => [z.from, z.to].map((c) => project(a, b, c))));
+}
+
+/** Front, right and upper face: all that is seen of a box from there. */
+function facesOf({ key }: Panel, { x, y, z }: Extents): readonly PathShape[] {
+  const face = (name: string, points: readonly (readonly [number, number, number])[]): PathShape => ({
+    kind: 'path',
+    key: `${key}:${name}`,
+    class: 'panel',
+    panel: key,
+    line: 'fine',
+    points: points.map(([a, b, c]) => project(a, b, c)),
+    closed: true,
+    fill: name === 'front' ? 'paper' : 'board',
+  });
+  return [
+    face('top', [
+      [x.from, y.from, z.to],
+      [x.to, y.from, z.to],
+      [x.to, y.to, z.to],
+      [x.from, y.to, z.to],
+    ]),
+    face('right', [
+      [x.to, y.from, z.from],
+      [x.to, y.to, z.from],
+      [x.to, y.to, z.to],
+      [x.to, y.from, z.to],
+    ]),
+    face('front', [
+      [x.from, y.from, z.from],
+      [x.to, y.from, z.from],
+      [x.to, y.from, z.to],
+      [x.from, y.from, z.to],
+    ]),
+  ];
+}
+
+/** Each before all that stand to its right, in front of it or above it. */
+function behindFirst(placed: readonly Placed[]): readonly Placed[] {
+  const isBehind = (a: Placed, b: Placed): boolean =>
+    a.at.x.to <= b.at.x.from || a.at.y.from >= b.at.y.to || a.at.z.to <= b.at.z.from;
+  const left = [...placed];
+  const order: Placed[] = [];
+  while (left.length > 0) {
+    const free = left.findIndex((one) =>
+      left.every((other) => other === one || isBehind(one, other) || !isBehind(other, one)),
+    );
+    order.push(...left.splice(Math.max(0, free), 1));
+  }
+  return order;
+}
+
+/** In a ring on the largest face that is seen. */
+function numberOf({ key, role }: Panel, at: Extents, words: string, scale: number): readonly Shape[] {
+  const middle = ({ from, to }: { from: number; to: number }): number => (from + to) / 2;
+  const upright = ROLES[role].stands === 'upright';
+  const seen = upright && at.x.to - at.x.from < at.y.to - at.y.from;
+  const centre = project(
+    seen ? at.x.to : middle(at.x),
+    seen ? middle(at.y) : upright ? at.y.from : middle(at.y),
+    upright ? middle(at.z) : at.z.to,
+  );
+  const text: TextShape = {
+    kind: 'text',
+    key: `${key}:number`,
+    class: 'number',
+    panel: key,
+    text: words,
+    x: centre.x,
+    y: centre.y + 1.25 * scale,
+    height: 2.5,
+    anchor: 'middle',
+    turn: 0,
+    strong: true,
+  };
+  return [
+    {
+      kind: 'circle',
+      key: `${key}:ring`,
+      class: 'number',
+      panel: key,
+      line: 'thin',
+      cx: centre.x,
+      cy: centre.y,
+      r: 2.6 * scale,
+    },
+    text,
+  ];
+}

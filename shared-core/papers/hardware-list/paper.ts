@@ -1,0 +1,69 @@
+import { matings } from '../../boring/matings.js';
+import { kindOf } from '../../fittings/kinds.js';
+import type { Unit } from '../../length/units.js';
+import { showLength } from '../../length/show.js';
+import type { Shop } from '../../shop/model.js';
+import type { BuiltCarcass } from '../built.js';
+import { column, figuresColumn, type Paper } from '../paper.js';
+
+/** A loose shelf lies on two pins at each end; common practice, no source. */
+const PINS_OF_A_SHELF = 4;
+
+/** A thing to have ready, and how many of it each carcass takes. */
+export interface Needed {
+  readonly name: string;
+  readonly about: string;
+  readonly each: ReadonlyMap<string, number>;
+}
+
+/** What is to be bought or taken from the shelf so that the boxes can be put together. Screws of backs are not counted. */
+export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, unit: Unit): readonly Needed[] {
+  const counts = new Map<string, Map<string, number>>();
+  const add = (thing: string, carcass: string, count: number): void => {
+    const each = counts.get(thing) ?? new Map<string, number>();
+    counts.set(thing, each.set(carcass, (each.get(carcass) ?? 0) + count));
+  };
+  for (const one of carcasses) {
+    for (const [fitting, count] of fittingsIn(one)) add(fitting, one.name, count);
+    const pins = one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length * PINS_OF_A_SHELF;
+    if (pins > 0) add(PINS, one.name, pins);
+  }
+  return [...counts].map(([name, each]) => ({ name, about: aboutOf(name, shop, unit), each }));
+}
+
+const PINS = 'shelf pins';
+
+function aboutOf(name: string, shop: Shop, unit: Unit): string {
+  if (name === PINS) return `for holes of ${showLength(shop.habits.rowDiameter, unit)}`;
+  const fitting = shop.fittings.get(name);
+  return fitting === undefined ? '' : kindOf(fitting).described(fitting, (length) => showLength(length, unit));
+}
+
+/** Fittings by name: one for each two bores that open into each other. */
+export function fittingsIn({ carcass, boring }: Pick<BuiltCarcass, 'carcass' | 'boring'>): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { mates } of matings(carcass, boring)) {
+    for (const { end } of mates) {
+      if (end.fitting !== null) counts.set(end.fitting, (counts.get(end.fitting) ?? 0) + 1);
+    }
+  }
+  return counts;
+}
+
+export function hardwarePaper(needed: readonly Needed[], title: string): Paper {
+  return {
+    title,
+    blocks: [
+      {
+        kind: 'table',
+        columns: [figuresColumn('Count'), column('What'), column(''), column('For')],
+        rows: needed.map(({ name, about, each }) => [
+          String([...each.values()].reduce((sum, count) => sum + count, 0)),
+          name,
+          about,
+          [...each].map(([carcass, count]) => `${carcass} ${count}`).join(', '),
+        ]),
+      },
+    ],
+  };
+}

@@ -1,0 +1,31 @@
+import { SCALES } from '../../../drawing/scene/scale.js';
+import type { Picture } from '../../paper.js';
+import type { Flow, Piece } from './flow.js';
+import type { Fonts } from './fonts.js';
+import { hex } from './pen.js';
+import { drawScene } from './scene.js';
+import { TEXT } from './text-pieces.js';
+
+/** A drawing at its own scale where it goes on the page, else so much smaller; its name and scale stand under it. */
+export function picturePiece({ name, scene }: Picture, fonts: Fonts, room: Pick<Flow, 'width' | 'height'>): Piece {
+  const { frame, scale } = scene;
+  const under = TEXT * 2.2;
+  const shrink = Math.min(1, room.width / (frame.width / scale), (room.height - under - 30) / (frame.height / scale));
+  const height = (frame.height / scale) * shrink;
+  const left = (room.width - (frame.width / scale) * shrink) / 2;
+  const words = `${name} – ${shrink === 1 && SCALES.some((one) => one === scale) ? `scale 1:${scale}` : 'not to scale'}`;
+  return {
+    height: height + under,
+    above: 3,
+    leads: false,
+    draw(pen, x, y) {
+      drawScene(pen, scene, x + left, y, shrink);
+      const line = fonts.wrapped(words, TEXT, false, room.width)[0]!;
+      pen.text(line, x + room.width / 2, y + height + TEXT * 1.5, {
+        size: TEXT,
+        anchor: 'middle',
+        colour: hex('#555555'),
+      });
+    },
+  };
+}

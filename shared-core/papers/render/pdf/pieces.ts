@@ -1,0 +1,18 @@
+import { textPieces } from './text-pieces.js';
+import { tablePieces } from './table-pieces.js';
+import { picturePiece } from './picture-piece.js';
+import type { Block } from '../../paper.js';
+import type { Flow, Piece } from './flow.js';
+import type { Fonts } from './fonts.js';
+
+/** The pieces of one block, in the order to read. `width` and `height` are the room of a page, in millimetres. */
+export function piecesOf(block: Block, fonts: Fonts, room: Pick<Flow, 'width' | 'height'>): readonly Piece[] {
+  switch (block.kind) {
+    case 'table':
+      return tablePieces(block, fonts, room.width);
+    case 'picture':
+      return [picturePiece(block, fonts, room)];
+    default:
+      return textPieces(block, fonts, room.width);
+  }
+}

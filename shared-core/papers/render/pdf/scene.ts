@@ -1,0 +1,154 @@
+import { PURPOSES } from '../../../fittings/purposes.js';
+import { markOf } from '../../../drawing/marks.js';
+import {
+  PRINTED,
+  PRINTED_FINDINGS,
+  PRINTED_INK,
+  printedLines,
+  WIDE_LINE,
+  type PrintedLine,
+} from '../../../drawing/render/print-look.js';
+import { CAP_HEIGHT } from '../../../drawing/scene/lettering.js';
+import type { BoreShape, LineType, MarkShape, Point, Scene, Shape } from '../../../drawing/scene/scene.js';
+import { hex, type Look, type Pen, type Stroke } from './pen.js';
+
+const FILLS = { paper: '#ffffff', board: '#fbf7ef', ink: PRINTED_INK } as const;
+
+/**
+ * Draws a scene with the top left corner of its frame at (x, y) of the page.
+ * @param shrink 1 for the scale that the scene is lettered for; smaller where it would not go on the page
+ */
+export function drawScene(
+  pen: Pen,
+  scene: Pick<Scene, 'shapes' | 'frame' | 'scale' | 'view'>,
+  x: number,
+  y: number,
+  shrink: number,
+): void {
+  const { frame, scale } = scene;
+  const drawer = new Drawer(
+    pen,
+    { x: x - (frame.x / scale) * shrink, y: y - (frame.y / scale) * shrink },
+    scale,
+    shrink,
+    printedLines(WIDE_LINE[scene.view]),
+  );
+  for (const shape of scene.shapes) drawer.draw(shape);
+}
+
+class Drawer {
+  constructor(
+    private readonly pen: Pen,
+    private readonly origin: Point,
+    private readonly scale: number,
+    private readonly shrink: number,
+    private readonly lines: Readonly<Record<LineType, PrintedLine>>,
+  ) {}
+
+  draw(shape: Shape): void {
+    switch (shape.kind) {
+      case 'line':
+        this.pen.line(
+          this.#x(shape.x1),
+          this.#y(shape.y1),
+          this.#x(shape.x2),
+          this.#y(shape.y2),
+          this.#stroke(shape.line),
+        );
+        return;
+      case 'path':
+        this.pen.path(this.#path(shape.points, shape.closed), {
+          stroke: this.#stroke(shape.line),
+          ...(shape.fill !== 'none' && { fill: hex(FILLS[shape.fill]) }),
+        });
+        return;
+      case 'circle':
+        this.pen.circle(this.#x(shape.cx), this.#y(shape.cy), this.#size(shape.r), {
+          stroke: this.#stroke(shape.line),
+          ...(shape.class === 'number' && { fill: hex('#ffffff') }),
+        });
+        return;
+      case 'text':
+        this.pen.text(shape.text, this.#x(shape.x), this.#y(shape.y), {
+          size: (shape.height / CAP_HEIGHT) * this.shrink,
+          strong: shape.strong,
+          anchor: shape.anchor,
+          turn: shape.turn,
+        });
+        return;
+      case 'bore':
+        this.#bore(shape);
+        return;
+      case 'mark':
+        this.#mark(shape);
+    }
+  }
+
+  #bore({ cx, cy, r, hidden, purpose }: BoreShape): void {
+    const colour = hex(PRINTED[PURPOSES[purpose].ink]);
+    const stroke: Stroke = { width: 0.25 * this.shrink, colour };
+    const rim: Look = {
+      stroke: { ...stroke, width: 0.3 * this.shrink, ...(hidden && { dash: this.#eighths(r) }) },
+      ...(!hidden && { fill: hex('#ffffff') }),
+    };
+    this.pen.circle(this.#x(cx), this.#y(cy), this.#size(r), rim);
+    for (const part of markOf(purpose, r)) {
+      const look: Look = part.filled ? { fill: colour } : { stroke };
+      if (part.kind === 'circle') this.pen.circle(this.#x(cx), this.#y(cy), this.#size(part.r), look);
+      else {
+        const points = part.points.map((point) => ({ x: cx + point.x, y: cy + point.y }));
+        this.pen.path(this.#path(points, part.closed), look);
+      }
+    }
+  }
+
+  #mark({ cx, cy, r, severity, flagged }: MarkShape): void {
+    const colour = hex(PRINTED_FINDINGS[severity]);
+    this.pen.circle(this.#x(cx), this.#y(cy), this.#size(r), { stroke: { width: 0.5 * this.shrink, colour } });
+    if (!flagged) return;
+    const flag = 1.1 * this.shrink;
+    const x = this.#x(cx) + this.#size(r) * Math.SQRT1_2 + flag * 0.8;
+    const y = this.#y(cy) - this.#size(r) * Math.SQRT1_2 - flag * 0.8;
+    // The form tells the gravity as well as the colour.
+    if (severity === 'error')
+      this.pen.path(`M${x} ${y - flag}L${x + flag} ${y + flag * 0.8}L${x - flag} ${y + flag * 0.8}Z`, { fill: colour });
+    else if (severity === 'warning')
+      this.pen.rectangle(x - flag * 0.8, y - flag * 0.8, flag * 1.6, flag * 1.6, { fill: colour });
+    else this.pen.circle(x, y, flag * 0.7, { fill: colour });
+  }
+
+  #stroke(line: LineType): Stroke {
+    const { width, colour, dash } = this.lines[line];
+    return {
+      width: width * this.shrink,
+      colour: hex(colour),
+      ...(dash.length > 0 && { dash: dash.map((step) => step * width * this.shrink) }),
+    };
+  }
+
+  /** Eight dashes about a circle, however small. */
+  #eighths(r: number): readonly number[] {
+    const around = (2 * Math.PI * this.#size(r)) / 8;
+    return [around * 0.6, around * 0.4];
+  }
+
+  #path(points: readonly Point[], closed: boolean): string {
+    const steps = points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${rounded(this.#x(x))} ${rounded(this.#y(y))}`);
+    return `${steps.join('')}${closed ? 'Z' : ''}`;
+  }
+
+  #x(x: number): number {
+    return this.origin.x + this.#size(x);
+  }
+  #y(y: number): number {
+    return this.origin.y + this.#size(y);
+  }
+  #size(length: number): number {
+    return (length / this.scale) * this.shrink;
+  }
+}
+
+/** To a micrometre of paper; the reader of paths takes no exponents. */
+function rounded(value: number): number {
+  return Math.round(value * 1000) / 1000 + 0;
+}

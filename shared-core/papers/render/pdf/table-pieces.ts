@@ -1,0 +1,87 @@
+import type { Table } from '../../paper.js';
+import type { Piece } from './flow.js';
+import type { Fonts } from './fonts.js';
+import { hex } from './pen.js';
+import { TEXT } from './text-pieces.js';
+
+const SIZE = TEXT * 0.94;
+const LINE = SIZE * 1.32;
+const GAP = 3;
+const RULE = { width: 0.15, colour: hex('#aaaaaa') };
+const HEAD_RULE = { width: 0.4, colour: hex('#1f1f1f') };
+
+/** The head, which comes again on every page, and a piece for each row. */
+export function tablePieces({ columns, rows }: Table, fonts: Fonts, width: number): readonly Piece[] {
+  const heads = columns.map(({ head }) => head);
+  const isFigures = columns.map(({ figures }) => figures);
+  const said = rows.map((cells) => cells.map((cell) => cell ?? ''));
+  const widths = columnWidths([heads, ...said], fonts, width);
+  const line = (cells: readonly string[], strong: boolean): Piece =>
+    rowPiece(cells, widths, isFigures, strong, fonts, width);
+  const head: Piece = { ...line(heads, true), above: 2.5, leads: true };
+  return [head, ...said.map((cells): Piece => ({ ...line(cells, false), again: head }))];
+}
+
+function rowPiece(
+  cells: readonly string[],
+  widths: readonly number[],
+  isFigures: readonly boolean[],
+  strong: boolean,
+  fonts: Fonts,
+  width: number,
+): Piece {
+  const lines = cells.map((cell, i) => fonts.wrapped(cell, SIZE, strong, widths[i]! + 0.01));
+  const height = Math.max(1, ...lines.map((one) => one.length)) * LINE + 1.4;
+  return {
+    height,
+    above: 0,
+    leads: false,
+    draw(pen, x, y) {
+      let left = x;
+      lines.forEach((words, i) => {
+        const right = isFigures[i] === true;
+        words.forEach((text, at) => {
+          const base = y + 0.4 + (at + 0.82) * LINE;
+          pen.text(text, right ? left + widths[i]! : left, base, {
+            size: SIZE,
+            strong,
+            anchor: right ? 'end' : 'start',
+          });
+        });
+        left += widths[i]! + GAP;
+      });
+      pen.line(x, y + height, x + width, y + height, strong ? HEAD_RULE : RULE);
+    },
+  };
+}
+
+/** As wide as the widest cell where all go on the page; else the widest give way, down to their longest word. */
+function columnWidths(rows: readonly (readonly string[])[], fonts: Fonts, width: number): readonly number[] {
+  const count = rows[0]?.length ?? 0;
+  const room = width - GAP * Math.max(0, count - 1);
+  const widest = (index: number, of: (cell: string) => readonly string[]): number =>
+    Math.max(
+      0,
+      ...rows.flatMap((cells, row) => of(cells[index] ?? '').map((part) => fonts.width(part, SIZE, row === 0))),
+    );
+  const full = Array.from({ length: count }, (_, i) => widest(i, (cell) => [cell]));
+  const least = Array.from({ length: count }, (_, i) =>
+    Math.min(
+      widest(i, (cell) => cell.split(/\s+/)),
+      room / count,
+    ),
+  );
+  const widths = [...full];
+  for (let over = sum(widths) - room; over > 1e-6; over = sum(widths) - room) {
+    const give = widths.map((one, i) => one - least[i]!);
+    const most = Math.max(...give);
+    if (most < 1e-6) return widths.map((one) => (one * room) / sum(widths));
+    const index = give.indexOf(most);
+    // Down to the next widest, so that no one column pays for all.
+    const next = Math.max(0, ...give.filter((one) => one < most - 1e-6));
+    widths[index]! -= Math.min(over, Math.max(most - next, most / 8));
+  }
+  return widths;
+}
+
+const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);

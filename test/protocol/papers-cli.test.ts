@@ -1,0 +1,160 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'csv-parse/sync';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { demo, Folder, root } from './client.js';
+
+const CLI = join(root, 'dist', 'server', 'cli.js');
+let folder: Folder;
+beforeAll(() => {
+  folder = new Folder();
+  for (const file of ['shed.shop.yaml', 'kitchen.carcass.yaml']) folder.write(file, demo(file));
+});
+afterAll(() => folder.close());
+
+function run(...args: string[]): { code: number | null; out: string; err: string } {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
+    cwd: folder.path,
+    encoding: 'utf8',
+    maxBuffer: 1e8,
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+const inside = (...path: string[]): string => join(folder.path, ...path);
+const rowsOf = (file: string): Record<string, string>[] =>
+  parse<Record<string, string>>(readFileSync(inside(file), 'utf8'), { columns: true, relax_column_count: false });
+
+interface Panels {
+  readonly carcasses: readonly {
+    readonly name: string;
+    readonly panels: readonly {
+      readonly name: string;
+      readonly cutLength?: number;
+      readonly length: number;
+      readonly width: number;
+    }[];
+  }[];
+}
+
+describe('papers', () => {
+  test('writes every paper that is asked for in every form, and says which', () => {
+    const { code, out, err } = run('papers', 'kitchen.carcass.yaml', '--out', 'all', '--as', 'pdf,html,text');
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    const written = readdirSync(inside('all')).filter((name) => !name.startsWith('.'));
+    const papers = [
+      'assembly',
+      'banding-list',
+      'bore-maps',
+      'checking',
+      'cut-list',
+      'hardware-list',
+      'set-ups',
+      'sheet-layouts',
+    ];
+    expect(written.sort()).toEqual(
+      papers.flatMap((name) => ['html', 'pdf', 'txt'].map((end) => `kitchen-${name}.${end}`)),
+    );
+    for (const name of written) expect(out).toContain(name);
+    for (const name of papers) {
+      expect(
+        readFileSync(inside('all', `kitchen-${name}.pdf`))
+          .subarray(0, 5)
+          .toString(),
+      ).toBe('%PDF-');
+      const html = readFileSync(inside('all', `kitchen-${name}.html`), 'utf8');
+      expect(html).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
+    }
+  });
+
+  test('the cut list holds every panel once, and its areas add up to those of the panels', () => {
+    expect(
+      run('papers', 'kitchen.carcass.yaml', '--out', 'csv', '--only', 'cut-list,banding-list', '--as', 'csv').code,
+    ).toBe(0);
+    const rows = rowsOf('csv/kitchen-cut-list.csv');
+    const named = rows.flatMap(({ Panels: panels }) => panels!.split(', '));
+    const { carcasses } = JSON.parse(run('panels', 'kitchen.carcass.yaml', '--format', 'json').out) as Panels;
+    const all = carcasses.flatMap(({ name, panels }) =>
+      panels.map((panel) => ({ ...panel, full: `${name} ${panel.name}` })),
+    );
+    expect(named.toSorted()).toEqual(all.map(({ full }) => full).sort());
+    const listed = rows.reduce(
+      (sum, row) => sum + Number(row['Finished length']) * Number(row['Finished width']) * Number(row.Pieces),
+      0,
+    );
+    expect(listed).toBeCloseTo(
+      all.reduce((sum, { length, width }) => sum + length * width, 0),
+      3,
+    );
+    for (const { Pieces: pieces, Panels: panels } of rows) expect(panels!.split(', ')).toHaveLength(Number(pieces));
+    // A banded edge makes the piece to be cut smaller by its band, and nothing else does.
+    for (const row of rows) {
+      const bands = [...row.Bands!.matchAll(/\b(front|back|reference end|far end)\b/g)].length;
+      const lost =
+        Number(row['Finished length']) -
+        Number(row['Cut length']) +
+        Number(row['Finished width']) -
+        Number(row['Cut width']);
+      expect(lost > 0).toBe(bands > 0);
+    }
+  });
+
+  test('the banding list has every banded edge of the cut list', () => {
+    const cut = rowsOf('csv/kitchen-cut-list.csv').reduce(
+      (sum, { Bands: bands, Pieces: pieces }) =>
+        sum + [...bands!.matchAll(/\b(?:front|back|reference end|far end)\b/g)].length * Number(pieces),
+      0,
+    );
+    const banded = rowsOf('csv/kitchen-banding-list.csv').reduce((sum, { Edges: edges }) => sum + Number(edges), 0);
+    expect(banded).toBe(cut);
+    expect(banded).toBeGreaterThan(40);
+  });
+
+  test('what it wrote itself it writes again; what it did not write, or what was changed since, it leaves', () => {
+    const ask = (): ReturnType<typeof run> =>
+      run('papers', 'kitchen.carcass.yaml', '--out', 'own', '--only', 'hardware-list', '--as', 'text');
+    const file = inside('own', 'kitchen-hardware-list.txt');
+    expect(ask().code).toBe(0);
+    const first = readFileSync(file, 'utf8');
+    expect(ask().code).toBe(0);
+    expect(readFileSync(file, 'utf8')).toBe(first);
+    writeFileSync(file, `${first}and a remark of mine\n`);
+    const { code, err } = ask();
+    expect(code).toBe(2);
+    expect(err).toContain(
+      'was not written by Borewright, or has been changed since. Move it away or name another folder.',
+    );
+    expect(readFileSync(file, 'utf8')).toContain('a remark of mine');
+  });
+
+  test('it does not write through a link', () => {
+    mkdirSync(inside('linked'));
+    symlinkSync(inside('kitchen.carcass.yaml'), inside('linked', 'kitchen-hardware-list.txt'));
+    const { code } = run(
+      'papers',
+      'kitchen.carcass.yaml',
+      '--out',
+      'linked',
+      '--only',
+      'hardware-list',
+      '--as',
+      'text',
+    );
+    expect(code).toBe(2);
+    expect(readFileSync(inside('kitchen.carcass.yaml'), 'utf8')).toBe(demo('kitchen.carcass.yaml'));
+    expect(readdirSync(inside('linked'))).toEqual(['kitchen-hardware-list.txt']);
+  });
+
+  test.each([
+    [['papers', 'kitchen.carcass.yaml'], 'Name one job file and a folder'],
+    [['papers', 'kitchen.carcass.yaml', '--out', 'x', '--only', 'cut-lst'], 'not ‘cut-lst’'],
+    [['papers', 'kitchen.carcass.yaml', '--out', 'x', '--as', 'doc'], 'not ‘doc’'],
+    [['papers', 'kitchen.carcass.yaml', '--out', 'x', '--page', 'a3'], '--page is a4 or letter, not ‘a3’.'],
+    [['papers', 'kitchen.carcass.yaml', '--out', 'kitchen.carcass.yaml'], 'kitchen.carcass.yaml: '],
+  ])('%s is refused with the reason', (args, words) => {
+    const { code, err } = run(...args);
+    expect(code).toBe(2);
+    expect(err).toContain(words);
+    expect(existsSync(inside('x'))).toBe(false);
+  });
+});
