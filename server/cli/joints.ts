@@ -29,7 +29,13 @@ export function joints(args: readonly string[]): Outcome {
   const output =
     format === 'json'
       ? asJson({ carcasses: boxes.map(boxJson) })
-      : asText(jointsPaper(boxes, SAMPLING.samples, job.analysis.unit));
+      : asText(
+          jointsPaper(boxes, {
+            samples: SAMPLING.samples,
+            tolerances: job.analysis.shop.tolerances,
+            unit: job.analysis.unit,
+          }),
+        );
   return { output, ...troubles(path, job) };
 }
 
@@ -50,6 +56,7 @@ function boxesOf(analysis: JobAnalysis): readonly SpreadBox<Joint>[] {
         }),
         unknown: unknown.map(({ joint, reason }) => ({ joint, reason })),
         boxesClose: sampled.boxesClose,
+        boxesFit: sampled.boxesFit,
       },
     ];
   });
@@ -66,6 +73,7 @@ function jointOf(known: JointTolerance, drawn: SampledJoint): Joint {
     joint,
     closes,
     closed: drawn.closes,
+    fits: drawn.fits,
     front: spread('front'),
     step: spread('step'),
     gap: spread('gap'),
@@ -82,10 +90,11 @@ function boxJson({ joints: all, ...box }: SpreadBox<Joint>): object {
   });
   return {
     ...box,
-    joints: all.map(({ joint, closes, closed, ...figures }) => ({
+    joints: all.map(({ joint, closes, closed, fits, ...figures }) => ({
       joint,
       closes,
       closed,
+      fits,
       ...Object.fromEntries(FIGURE_NAMES.map((name) => [name, spreadJson(figures[name])])),
     })),
   };

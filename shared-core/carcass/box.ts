@@ -79,7 +79,7 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
   if (extent(clearX) <= 0 || extent(clearZ) <= 0 || clearDepth <= 0) return null;
 
   const held = how === 'none' ? null : { how, board };
-  const groove = grooveFor(spec, held, clearDepth);
+  const groove = grooveFor(spec, held, clearDepth, shop.habits.groovePlay);
   const tooThin =
     groove === null ? undefined : panelsWithGroove(boards, spec).find(([, { thickness }]) => thickness <= groove.depth);
   if (tooThin !== undefined)
@@ -102,10 +102,14 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
   };
 }
 
-function grooveFor(spec: CarcassSpec, back: Box['back'], clearDepth: Micrometres): Groove | null {
+/** A groove has its play behind the back, so that its front side keeps its place; a rebate is open there. */
+function grooveFor(spec: CarcassSpec, back: Box['back'], clearDepth: Micrometres, play: Micrometres): Groove | null {
   if (back === null || back.how === 'applied') return null;
-  const kind = back.how === 'rebated' ? 'rebate' : 'groove';
-  return { kind, from: clearDepth, to: clearDepth + back.board.thickness, depth: spec.back.groove.value };
+  const depth = spec.back.groove.value;
+  const to = clearDepth + back.board.thickness;
+  return back.how === 'rebated'
+    ? { kind: 'rebate', from: clearDepth, to, depth }
+    : { kind: 'groove', from: clearDepth, to: to + Math.min(play, spec.back.inset.value), depth };
 }
 
 function panelsWithGroove(boards: Box['boards'], spec: CarcassSpec): (readonly [string, Board])[] {

@@ -51,6 +51,14 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'least-wall': orBefore(length('Least material left under a bore, beside it, and between two bores.', 0.5, 20)),
   'rail-width': orBefore(length('Usual width of rails.', 40, 400)),
   'groove-depth': orBefore(length('Depth of the groove of a back.', 1, 30)),
+  'groove-play': orBefore(length('By how much the groove of a back is wider than the back is thick.', 0, 2)),
+  'back-play': orBefore(
+    length(
+      'What a back in grooves or rebates lacks of the room that they give it, in its length and its width.',
+      0,
+      10,
+    ),
+  ),
   'back-inset': orBefore(length('From the back edges to the groove of a back.', 0, 100)),
   'offcut-length': orBefore(length('Least length of an offcut that is kept.', 0, 5000)),
   'offcut-width': orBefore(length('Least width of an offcut that is kept.', 0, 5000)),

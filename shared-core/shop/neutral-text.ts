@@ -1,6 +1,7 @@
 /**
  * The shop that stands in where a job names none, as the file that its owner could write. Pitch, setback, row holes, board
- * thicknesses and dowel sizes are common practice, no source; machines, times and tolerances are invented.
+ * thicknesses, dowel sizes, play of backs and limits of joints are common practice, no source; machines, times and tolerances
+ * are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
 # Every figure of a machine here is invented. Measure your own, with the machine switched off and locked, and check it
@@ -29,8 +30,9 @@ dowels:
   dowel-10x40: { diameter: 10, length: 40, in-face: 12 }
 
 # clearance: hole through the face. pilot: hole in the end. length: under the head.
+# head, recess: diameter and depth of the hole that the head goes into; leave both out for a head that stays proud.
 screws:
-  screw-7x50: { clearance: 7, pilot: 5, length: 50 }
+  screw-7x50: { clearance: 7, pilot: 5, length: 50, head: 10, recess: 4 }
 
 # From the fitting's data sheet. distance: from the end of the panel to the centre of the cam.
 cams:
@@ -169,6 +171,10 @@ habits:
   least-wall: 3
   rail-width: 100
   groove-depth: 8
+  # By how much the groove is wider than the back is thick, so that the back slides in: try it with your own boards.
+  groove-play: 0.2
+  # By how much the back is shorter and narrower than its grooves or rebates would let it be.
+  back-play: 1
   # From the back edge to the groove of the back.
   back-inset: 16
   # The least offcut that is kept.
@@ -192,16 +198,18 @@ changeover:
   machine: 60
 
 # Each plus or minus: cut, set or bore ten times, measure, and take half the spread. squareness: over one metre.
-# The limits are the greatest offset, step and gap that you accept in a joint.
+# The limits are the greatest offset, step and gap that you accept in a joint: what a finger feels at a banded edge, and an
+# eye sees at a joint, begins at about 0.3 mm (common practice, no source).
 tolerances:
-  thickness: 0.2
+  # Within one delivery; a delivery as a whole is told by the board's 'measured'.
+  thickness: 0.1
   width: 0.2
-  length: 0.2
-  squareness: 0.3
+  length: 0.1
+  squareness: 0.2
   stop: 0.05
   drill: 0.05
   dowel-play: 0.1
-  front-limit: 0.5
-  step-limit: 0.5
-  gap-limit: 0.5
+  front-limit: 0.3
+  step-limit: 0.3
+  gap-limit: 0.3
 `;

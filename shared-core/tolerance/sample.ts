@@ -1,7 +1,7 @@
 import { boundOf, type Stray, type StrayKind } from '../machining/replay/stray.js';
 import { FIGURE_NAMES, figureIn, measure, type FigureName } from './assemble.js';
 import { variablesOf, type Variable } from './spread.js';
-import { jointCases, type ToleranceCase, type UnknownJoint } from './tolerance.js';
+import { flushOf, jointCases, limitsOf, type ToleranceCase, type UnknownJoint } from './tolerance.js';
 
 /** How things stray within their bounds: evenly, or normally with the bound at three standard deviations (cut off there). */
 export type Distribution = 'normal' | 'even';
@@ -25,6 +25,8 @@ export interface SampledJoint extends Readonly<Record<FigureName, SampledFigure>
   readonly joint: string;
   /** Part of the boxes whose joint goes together with the play that its dowels have, 0 to 1. */
   readonly closes: number;
+  /** Part of the boxes in which its offset, step and gap are within the shop's limits too, 0 to 1. */
+  readonly fits: number;
 }
 
 export interface SampledTolerance {
@@ -32,6 +34,8 @@ export interface SampledTolerance {
   readonly unknown: readonly UnknownJoint[];
   /** Part of the boxes of which every joint goes together. */
   readonly boxesClose: number;
+  /** Part of the boxes of which every joint is within the shop's limits too. */
+  readonly boxesFit: number;
 }
 
 /** One value within the bound. */
@@ -69,17 +73,27 @@ export function sampleTolerance(of: ToleranceCase, { samples, seed, distribution
   const by = chance(seed);
   const variables = variablesOf((stray) => cases.map((joint) => measure(joint, stray)));
   const taken = cases.map((): Record<FigureName, number[]> => ({ front: [], step: [], gap: [], play: [] }));
+  const limits = cases.map((one) => limitsOf(flushOf(one), tolerances));
+  const goods = cases.map(() => 0);
   let closed = 0;
+  let fitting = 0;
   for (let n = 0; n < samples; n += 1) {
     const stray = drawAll(variables, by, distribution, (kind) => boundOf(tolerances, kind));
     let closes = true;
+    let fits = true;
     cases.forEach((joint, i) => {
       const readings = measure(joint, stray);
       for (const name of FIGURE_NAMES) taken[i]![name].push(figureIn(readings, name));
-      closes &&= taken[i]!.play[n]! <= tolerances.dowelPlay;
+      const isClosed = taken[i]!.play[n]! <= tolerances.dowelPlay;
+      const isGood = isClosed && limits[i]!.every(({ figure, limit }) => taken[i]![figure][n]! <= limit);
+      closes &&= isClosed;
+      fits &&= isGood;
+      if (isGood) goods[i]! += 1;
     });
     if (closes) closed += 1;
+    if (fits) fitting += 1;
   }
+  const part = (count: number): number => (samples === 0 ? 1 : count / samples);
   const joints = cases.map(({ joint }, i): SampledJoint => {
     const { front, step, gap, play } = taken[i]!;
     return {
@@ -89,9 +103,10 @@ export function sampleTolerance(of: ToleranceCase, { samples, seed, distribution
       gap: summary(gap),
       play: summary(play),
       closes: mean(play.map((needed) => (needed <= tolerances.dowelPlay ? 1 : 0))),
+      fits: part(goods[i]!),
     };
   });
-  return { joints, unknown, boxesClose: samples === 0 ? 1 : closed / samples };
+  return { joints, unknown, boxesClose: part(closed), boxesFit: part(fitting) };
 }
 
 const summary = (values: readonly number[]): SampledFigure => ({

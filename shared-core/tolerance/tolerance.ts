@@ -112,8 +112,7 @@ export function toleranceOf(of: ToleranceCase): CarcassTolerance {
     return {
       joint: joint.joint.id,
       ...figures,
-      frontFlush: joint.front.drawn === 0,
-      stepFlush: joint.outside.drawn === 0,
+      ...flushOf(joint),
       closes: closingOf(figures.play, tolerances),
     };
   });
@@ -178,16 +177,28 @@ export interface OverLimit {
  * shelf has no outside face that anything must be level with.
  */
 export function overLimits(tolerance: JointTolerance, tolerances: Tolerances): readonly OverLimit[] {
-  const limits: readonly (readonly [FigureName, Micrometres, boolean])[] = [
-    ['front', tolerances.frontLimit, tolerance.frontFlush],
-    ['step', tolerances.stepLimit, tolerance.stepFlush],
-    ['gap', tolerances.gapLimit, true],
-    ['play', tolerances.dowelPlay, true],
-  ];
-  return limits.flatMap(([figure, limit, counts]): OverLimit[] => {
+  return limitsOf(tolerance, tolerances).flatMap(({ figure, limit }): OverLimit[] => {
     const { worst, rootSumSquare, causes } = tolerance[figure];
-    if (!counts || worst <= limit) return [];
+    if (worst <= limit) return [];
     const figures = { worst: Math.round(worst), rootSumSquare: Math.round(rootSumSquare) };
     return [{ joint: tolerance.joint, figure, limit, ...figures, asARule: rootSumSquare > limit, causes }];
   });
+}
+
+/** Where the panels of a joint are flush as drawn. */
+export function flushOf({ front, outside }: JointCase): Pick<JointTolerance, 'frontFlush' | 'stepFlush'> {
+  return { frontFlush: front.drawn === 0, stepFlush: outside.drawn === 0 };
+}
+
+/** The limits that count for a joint; see `overLimits`. */
+export function limitsOf(
+  { frontFlush, stepFlush }: Pick<JointTolerance, 'frontFlush' | 'stepFlush'>,
+  { frontLimit, stepLimit, gapLimit, dowelPlay }: Tolerances,
+): readonly { readonly figure: FigureName; readonly limit: Micrometres }[] {
+  return [
+    ...(frontFlush ? [{ figure: 'front', limit: frontLimit } as const] : []),
+    ...(stepFlush ? [{ figure: 'step', limit: stepLimit } as const] : []),
+    { figure: 'gap', limit: gapLimit },
+    { figure: 'play', limit: dowelPlay },
+  ];
 }

@@ -36,8 +36,14 @@ export function band(name: string, thickness: Micrometres): Band {
 export function dowel(name: string, diameter: Micrometres, length: Micrometres, inFace: Micrometres): Dowel {
   return { kind: 'dowel', name, place: nowhere, diameter, length, inFace };
 }
-export function screw(name: string, clearance: Micrometres, pilot: Micrometres, length: Micrometres): ConnectorScrew {
-  return { kind: 'screw', name, place: nowhere, clearance, pilot, length };
+export function screw(
+  name: string,
+  clearance: Micrometres,
+  pilot: Micrometres,
+  length: Micrometres,
+  sunk: Pick<ConnectorScrew, 'head' | 'recess'> = { head: null, recess: null },
+): ConnectorScrew {
+  return { kind: 'screw', name, place: nowhere, clearance, pilot, length, ...sunk };
 }
 export function cam(name: string, sizes: Omit<CamFitting, 'kind' | 'name' | 'place'>): CamFitting {
   return { kind: 'cam', name, place: nowhere, ...sizes };
@@ -67,6 +73,7 @@ const WISH: ShopWish = {
     dowel('dowel-8x30', mm(8), mm(30), mm(12)),
     dowel('dowel-10x40', mm(10), mm(40), mm(12)),
     screw('screw-7x50', mm(7), mm(5), mm(50)),
+    screw('screw-sunk', mm(7), mm(5), mm(50), { head: mm(10), recess: mm(4) }),
     cam('cam-15', {
       camDiameter: mm(15),
       camDepth: mm(12.5),
@@ -130,6 +137,8 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       leastWall: mm(3),
       railWidth: mm(100),
       grooveDepth: mm(8),
+      groovePlay: mm(0.2),
+      backPlay: mm(1),
       backInset: mm(16),
       offcutLength: 600_000,
       offcutWidth: 200_000,

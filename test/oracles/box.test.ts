@@ -36,13 +36,14 @@ function expectClosedBox({ spec, shop }: Pick<Job, 'spec' | 'shop'>, carcass: Ca
   for (const connector of assembly.connectors)
     expect({ connector: connector.name, holes: panelsHolding(connector, assembly).length }).toEqual({
       connector: connector.name,
-      holes: connector.kind === 'cam' ? 1 : 2,
+      holes: connector.kind === 'cam' || connector.kind === 'head' ? 1 : 2,
     });
   expect(volumeInTheOpen(assembly)).toBe(0);
 
-  // No hole is left without its connector: one a pair of bores, and one a cam.
-  const wanted = bores.filter(({ purpose }) => purpose !== 'row' && purpose !== 'cam').length / 2;
-  expect(assembly.connectors.filter(({ kind }) => kind !== 'cam')).toHaveLength(wanted);
+  // No hole is left without its connector: one a pair of bores, one a cam, and one a head.
+  const alone = new Set(['row', 'cam', 'recess']);
+  const wanted = bores.filter(({ purpose }) => !alone.has(purpose)).length / 2;
+  expect(assembly.connectors.filter(({ kind }) => kind !== 'cam' && kind !== 'head')).toHaveLength(wanted);
 }
 
 describe('the box as solids', () => {
@@ -78,16 +79,17 @@ describe('the box as solids', () => {
     expect(shelves).toBeGreaterThan(20);
   });
 
-  const constructions: Partial<CarcassWish>[] = (['dowel-8x30', 'screw-7x50', 'cam-15'] as const).flatMap((joint) =>
-    (['grooved', 'rebated', 'applied', 'none'] as const).map((back, index) => ({
-      joint,
-      back,
-      top: (['between', 'over', 'rails', 'over'] as const)[index]!,
-      bottom: index % 2 === 0 ? ('under' as const) : ('between' as const),
-      dividers: [{ at: mm(300) }],
-      fixedShelves: [{ at: mm(296) }],
-      looseShelves: [{ at: mm(488) }],
-    })),
+  const constructions: Partial<CarcassWish>[] = (['dowel-8x30', 'screw-7x50', 'screw-sunk', 'cam-15'] as const).flatMap(
+    (joint) =>
+      (['grooved', 'rebated', 'applied', 'none'] as const).map((back, index) => ({
+        joint,
+        back,
+        top: (['between', 'over', 'rails', 'over'] as const)[index]!,
+        bottom: index % 2 === 0 ? ('under' as const) : ('between' as const),
+        dividers: [{ at: mm(300) }],
+        fixedShelves: [{ at: mm(296) }],
+        looseShelves: [{ at: mm(488) }],
+      })),
   );
   test.each(constructions)('closes with $joint, back $back, top $top, bottom $bottom', (wish) => {
     const shop = shopOf();

@@ -37,7 +37,7 @@ interface Part {
 
 /** A dowel, screw, bolt or cam as it sits in the finished box. */
 interface Connector extends Part {
-  readonly kind: 'dowel' | 'screw' | 'bolt' | 'cam';
+  readonly kind: 'dowel' | 'screw' | 'head' | 'bolt' | 'cam';
 }
 
 export interface Assembly {
@@ -136,7 +136,12 @@ function connectorIn(panel: Panel, bore: Bore, shop: Shop): readonly Connector[]
     const deep = bore.depth - shop.habits.glueGap / 2;
     return made('dowel', fitting.diameter, deep - fitting.length, deep);
   }
-  if (fitting?.kind === 'screw' && bore.purpose === 'clearance') return made('screw', fitting.pilot, 0, fitting.length);
+  if (fitting?.kind === 'screw' && bore.purpose === 'clearance') {
+    const under = fitting.recess ?? 0;
+    return made('screw', fitting.pilot, under, under + fitting.length);
+  }
+  if (fitting?.kind === 'screw' && bore.purpose === 'recess')
+    return made('head', fitting.head!, 0, fitting.recess! * SLIMMER);
   if (fitting?.kind === 'cam' && bore.purpose === 'cam-bolt')
     return made('bolt', fitting.studDiameter, -fitting.studDepth * SLIMMER, fitting.distance - fitting.camDiameter / 2);
   if (bore.purpose === 'cam') return made('cam', bore.diameter, 0, bore.depth * SLIMMER);

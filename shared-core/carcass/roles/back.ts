@@ -1,10 +1,7 @@
-import { half, type Micrometres } from '../../length/units.js';
+import { half } from '../../length/units.js';
 import type { Box } from '../box.js';
 import { extent, type Interval } from '../interval.js';
 import type { Role } from '../role.js';
-
-/** What a back in grooves lacks of their full extent, so that it slides in (common practice, no source). */
-const BACK_PLAY: Micrometres = 1000;
 
 /** The back, rear face out, reference end down, u from its left edge; none where the job wants none. */
 export const back: Role = {
@@ -38,25 +35,21 @@ export const back: Role = {
 
 /**
  * Applied: over the whole box. Rebated: into the rebates of the sides and of a horizontal across them, over the rear edge
- * of one between them. Grooved: to the floor of every groove less the play; it stands in the lower one and leaves the play
- * above. Under rails it runs up to the top edge of the sides.
+ * of one between them. Grooved: to the floor of every groove. In grooves and rebates it lacks the play: half of it on either
+ * hand, and above all of it, since it stands below. Under rails it runs up to the top edge of the sides.
  */
 function backExtents(box: Box, how: NonNullable<Box['back']>['how']): { x: Interval; z: Interval } {
-  const { spec, clearX, clearZ } = box;
+  const { spec, shop, clearX, clearZ } = box;
   const [width, height] = [spec.width.value, spec.height.value];
   if (how === 'applied') return { x: { from: 0, to: width }, z: { from: 0, to: height } };
   const into = box.groove?.depth ?? 0;
-  if (how === 'rebated')
-    return {
-      x: { from: clearX.from - into, to: clearX.to + into },
-      z: {
-        from: spec.bottom.value === 'under' ? clearZ.from - into : 0,
-        to: spec.top.value === 'over' ? clearZ.to + into : height,
-      },
-    };
-  const left = half(BACK_PLAY);
+  const play = shop.habits.backPlay;
+  const left = half(play);
+  const x = { from: clearX.from - into + left, to: clearX.to + into - (play - left) };
+  const isHeldAbove = how === 'rebated' ? spec.top.value === 'over' : box.boards.top !== null;
+  const isHeldBelow = how === 'grooved' || spec.bottom.value === 'under';
   return {
-    x: { from: clearX.from - into + left, to: clearX.to + into - (BACK_PLAY - left) },
-    z: { from: clearZ.from - into, to: box.boards.top === null ? height : clearZ.to + into - BACK_PLAY },
+    x,
+    z: { from: isHeldBelow ? clearZ.from - into : 0, to: isHeldAbove ? clearZ.to + into - play : height },
   };
 }

@@ -247,6 +247,25 @@ describe('screws and cams', () => {
     expect(pilot).toMatchObject({ face: 'reference-end', diameter: mm(5), depth: mm(36), purpose: 'pilot' });
   });
 
+  test('a screw with a sunk head: the recess over the clearance hole, and the pilot as much deeper', () => {
+    const map = bored({ joint: 'screw-sunk', rows: 'none' });
+    const left = inGroup(map, 'left', 'bottom/left');
+    const clearance = left.find(({ purpose }) => purpose === 'clearance');
+    const recess = left.find(({ meets }) => meets === clearance!.id);
+    expect(recess).toMatchObject({
+      face: 'outside',
+      u: clearance!.u,
+      v: clearance!.v,
+      diameter: mm(10),
+      depth: mm(4),
+      through: false,
+      purpose: 'recess',
+      meets: clearance!.id,
+    });
+    // 50 less the 12 under the head, and 2 more.
+    expect(inGroup(map, 'bottom', 'bottom/left')[0]).toMatchObject({ purpose: 'pilot', depth: mm(40) });
+  });
+
   test('a cam: stud, bolt and cam on one axis, a dowel between', () => {
     const map = bored({ joint: 'cam-15', rows: 'none' });
     const bottom = inGroup(map, 'bottom', 'bottom/right');

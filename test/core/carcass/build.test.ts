@@ -63,13 +63,13 @@ describe('panels', () => {
 
   test('backs', () => {
     const grooved = built({});
-    expect(panel(grooved, 'left').grooves).toEqual([{ kind: 'groove', from: mm(541), to: mm(544), depth: mm(8) }]);
+    expect(panel(grooved, 'left').grooves).toEqual([{ kind: 'groove', from: mm(541), to: mm(544.2), depth: mm(8) }]);
     // Clear 568 x 688, 8 into each groove, 1 of play.
     expect(size(panel(grooved, 'back'))).toEqual([703, 583, 3]);
     const rebated = built({ back: 'rebated' });
     expect(panel(rebated, 'left').grooves).toEqual([{ kind: 'rebate', from: mm(557), to: mm(560), depth: mm(8) }]);
     expect(size(panel(rebated, 'bottom'))).toEqual([568, 557, 16]);
-    expect(size(panel(rebated, 'back'))).toEqual([720, 584, 3]);
+    expect(size(panel(rebated, 'back'))).toEqual([720, 583, 3]);
     const applied = built({ back: 'applied', backBoard: 'back-8' });
     expect(size(panel(applied, 'left'))).toEqual([720, 552, 16]);
     expect(size(panel(applied, 'back'))).toEqual([720, 600, 8]);

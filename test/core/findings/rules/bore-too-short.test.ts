@@ -3,9 +3,9 @@ import { rule } from './rule-tests.js';
 rule('bore-too-short', {
   tells: [
     {
-      // 50 less the side of 16
-      carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: «33» }',
-      says: 'The 6 pilot holes in bottom are 33 mm deep; the minimum is 34 mm, since ‘screw-7x50’ is 50 mm long and passes 16 mm of board. Bore deeper, or leave the depth to the fitting.',
+      // 50 less the 12 that the side has under the head
+      carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: «37» }',
+      says: 'The 6 pilot holes in bottom are 37 mm deep; the minimum is 38 mm, since ‘screw-7x50’ is 50 mm long and passes 12 mm of board. Bore deeper, or leave the depth to the fitting.',
       severity: 'error',
       panel: 'bottom',
     },
@@ -48,12 +48,12 @@ rule('bore-too-short', {
   ],
   sound: [
     { carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50' },
-    { carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 34 }' },
+    { carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 38 }' },
   ],
   repairs: [
     [
       'Leave the depth in bottom to the fitting',
-      'carcasses:\n  a:\n    kind: wall\n    width: 600\n    joint: screw-7x50\n    panels:\n      bottom: { end-depth: 33 }\n',
+      'carcasses:\n  a:\n    kind: wall\n    width: 600\n    joint: screw-7x50\n    panels:\n      bottom: { end-depth: 37 }\n',
       'carcasses:\n  a:\n    kind: wall\n    width: 600\n    joint: screw-7x50\n',
     ],
   ],
