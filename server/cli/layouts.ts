@@ -51,12 +51,13 @@ function cutJson({ board, sizes, plan }: BoardLayouts): object {
   return {
     board: board.name,
     thickness: mm(board.thickness),
-    pieces: sizes.map(({ length, width, finishedLength, finishedWidth, panels }, i) => ({
+    pieces: sizes.map(({ length, width, finishedLength, finishedWidth, pieces, panels }, i) => ({
       id: String(i),
       length: mm(length),
       width: mm(width),
       finishedLength: mm(finishedLength),
       finishedWidth: mm(finishedWidth),
+      count: pieces,
       panels,
     })),
     ...(plan !== null && {

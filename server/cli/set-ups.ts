@@ -130,8 +130,8 @@ function spindleJson({ head, spindle, diameter }: Step['spindles'][number]): obj
   return { head, spindle, diameter: mm(diameter) };
 }
 
-function runJson({ carcass, panel, steps }: Run): object {
-  return { carcass, panel, steps: steps.map(stepJson) };
+function runJson({ carcass, panel, pieces, steps }: Run): object {
+  return { carcass, panel, pieces, steps: steps.map(stepJson) };
 }
 
 function stepJson({ down, edge, end, stop, moved, spindles, holes }: Step): object {

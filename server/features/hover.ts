@@ -212,7 +212,8 @@ function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): 
   if (spec === null || carcass === null) return '';
   const size = showSizes([spec.width.value, spec.height.value, spec.depth.value], unit);
   const plinth = spec.plinth.value > 0 ? `, on a plinth of ${showLength(spec.plinth.value, unit)}` : '';
-  return `**${plain(name)}**: ${spec.kind.value} carcass, ${size} over all${plinth}; ${carcass.panels.length} panels, ${boring?.bores.length ?? 0} bores.`;
+  const many = carcass.count === 1 ? '' : `${carcass.count} equal ones of it; `;
+  return `**${plain(name)}**: ${many}${spec.kind.value} carcass, ${size} over all${plinth}; ${carcass.panels.length} panels, ${boring?.bores.length ?? 0} bores.`;
 }
 
 function sizeTable(panels: readonly Panel[], unit: Unit): string {

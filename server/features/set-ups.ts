@@ -78,16 +78,17 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
     spindles: loadedIn(setUp),
     runs,
     strokes,
-    holes: sum(runs.flatMap(({ steps }) => steps.map(({ holes }) => holes))),
+    holes: sum(runs.flatMap(({ pieces, steps }) => steps.map(({ holes }) => pieces * holes))),
     lay: layRules(setUp, words),
     cautions: cautionsFor(setUp).map(({ text }) => text),
   };
 }
 
-function listedRun({ carcass, panel, size, content, steps }: LaidRun, ranges: PanelRanges): ListedRun {
+function listedRun({ carcass, panel, pieces, size, content, steps }: LaidRun, ranges: PanelRanges): ListedRun {
   return {
     carcass,
     panel,
+    pieces,
     size,
     content,
     range: ranges(carcass, panel),
@@ -118,12 +119,14 @@ function panelRanges({ document, analysis }: OpenJob): PanelRanges {
 }
 
 function totalsOf(plan: Plan, setUps: readonly ListedSetUp[]): SetUpTotals {
-  const panels = new Set(setUps.flatMap(({ runs }) => runs.map(({ carcass, panel }) => `${carcass}\n${panel}`)));
+  const panels = new Map(
+    setUps.flatMap(({ runs }) => runs.map(({ carcass, panel, pieces }) => [`${carcass}\n${panel}`, pieces] as const)),
+  );
   return {
     setUps: setUps.length,
     leastSetUps: plan.leastSetUps,
     strokes: sum(setUps.map(({ strokes }) => strokes)),
-    panels: panels.size,
+    panels: sum([...panels.values()]),
     holes: sum(setUps.map(({ holes }) => holes)),
     seconds: plan.seconds,
     leastSeconds: plan.leastSeconds,

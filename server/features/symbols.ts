@@ -47,7 +47,7 @@ function jobSymbols({ document, analysis }: OpenJob): DocumentSymbol[] {
 
 function detailOf({ spec }: CarcassAnalysis, unit: Unit): string {
   if (spec === null) return '';
-  return `${spec.kind.value} ${showSizes([spec.width.value, spec.height.value, spec.depth.value], unit)}`;
+  return `${spec.count.value === 1 ? '' : `${spec.count.value} of `}${spec.kind.value} ${showSizes([spec.width.value, spec.height.value, spec.depth.value], unit)}`;
 }
 
 function sizeOf(panel: Panel, unit: Unit): string {

@@ -45,5 +45,8 @@ export function buildCarcass(
     }
   const { bays } = layout;
   const joints = buildJoints(new Standing(spec, panels, bays), shop);
-  return { carcass: { panels, joints, bays, back: box.back?.how ?? 'none' }, problems: problems.found };
+  return {
+    carcass: { count: spec.count.value, panels, joints, bays, back: box.back?.how ?? 'none' },
+    problems: problems.found,
+  };
 }

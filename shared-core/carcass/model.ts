@@ -93,6 +93,8 @@ export interface Bay {
 }
 
 export interface Carcass {
+  /** How many equal ones are made. */
+  readonly count: number;
   readonly panels: readonly Panel[];
   readonly joints: readonly Joint[];
   /** From the left. */

@@ -118,6 +118,7 @@ export const leftOutMessages = messages('left-out', {
   length: ({ length }: { readonly length: Micrometres }, show) => `When left out: ${show.exact(length)}.`,
   word: ({ word }: { readonly word: string }) => `When left out: \`${word}\`.`,
   none: () => 'When left out: none.',
+  one: () => 'When left out: one.',
   usualHeight: ({ length, kind }: Size, show) =>
     `When left out: ${show.exact(length)}, the shop’s usual height for \`kind: ${kind}\`.`,
   balancedHeight: ({ pitches, pitch }: { readonly pitches: number; readonly pitch: Micrometres }, show) =>
@@ -180,6 +181,10 @@ const backHow = usual(
 export const LEFT_OUT = {
   kind: must,
   width: must,
+  count: usual(
+    () => 1,
+    () => say.one(),
+  ),
   height: workedOut(
     ({ habits, kind }) => sizeOfKind(habits, kind).height,
     (height, { habits, kind }) =>

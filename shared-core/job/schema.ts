@@ -124,6 +124,9 @@ export const carcassSchema = record('carcass', 'One carcass: a box without front
     ),
   ),
   width: required(length('Width of the carcass over all.', 50, 5000)),
+  count: optional(
+    count('How many equal ones are made: cut, banded and bored as so many; drawn, and told of, once.', 1, 500),
+  ),
   ...shared,
   dividers: optional(
     either(

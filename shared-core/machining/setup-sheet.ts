@@ -66,6 +66,8 @@ export interface LoadedSpindle {
 export interface Run {
   readonly carcass: string;
   readonly panel: string;
+  /** How many equal panels are bored so, one after the other. */
+  readonly pieces: number;
   readonly steps: readonly Step[];
 }
 

@@ -25,11 +25,11 @@ export function boardProblem(
   );
   if (stocks.length === 0) return null;
   return {
-    pieces: sizes.map(({ length, width, panels }, i) => ({
+    pieces: sizes.map(({ length, width, pieces }, i) => ({
       id: String(i),
       length,
       width,
-      count: panels.length,
+      count: pieces,
       turns: board.grain === 'none',
     })),
     stocks,

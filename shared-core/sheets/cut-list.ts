@@ -11,15 +11,28 @@ export interface CutSize {
   readonly finishedLength: Micrometres;
   readonly finishedWidth: Micrometres;
   readonly bands: Panel['bands'];
-  /** In the order of the job. */
-  readonly panels: readonly { readonly carcass: string; readonly panel: string }[];
+  /** How many pieces there are in all. */
+  readonly pieces: number;
+  /** In the order of the job, each with how many equal ones there are of it. */
+  readonly panels: readonly CutPanel[];
+}
+
+export interface CutPanel {
+  readonly carcass: string;
+  readonly panel: string;
+  readonly pieces: number;
+}
+
+interface Growing extends CutSize {
+  pieces: number;
+  readonly panels: CutPanel[];
 }
 
 /** The panels of a job by board and size, boards in the order of the job, the longest pieces first and the widest of these. */
 export function cutList(
   carcasses: readonly { readonly name: string; readonly carcass: Carcass }[],
 ): ReadonlyMap<Board, readonly CutSize[]> {
-  const sizes = new Map<string, CutSize & { panels: { carcass: string; panel: string }[] }>();
+  const sizes = new Map<string, Growing>();
   for (const { name, carcass } of carcasses)
     for (const panel of carcass.panels) {
       if (panel.cutLength <= 0 || panel.cutWidth <= 0) continue;
@@ -27,7 +40,8 @@ export function cutList(
       const key = [panel.board.name, panel.cutLength, panel.cutWidth, panel.length, panel.width, ...bands].join('|');
       const same = sizes.get(key) ?? sizeOf(panel);
       sizes.set(key, same);
-      same.panels.push({ carcass: name, panel: panel.key });
+      same.panels.push({ carcass: name, panel: panel.key, pieces: carcass.count });
+      same.pieces += carcass.count;
     }
   const boards = new Map<Board, CutSize[]>();
   for (const size of sizes.values()) boards.set(size.board, [...(boards.get(size.board) ?? []), size]);
@@ -35,7 +49,7 @@ export function cutList(
   return boards;
 }
 
-function sizeOf(panel: Panel): CutSize & { panels: { carcass: string; panel: string }[] } {
+function sizeOf(panel: Panel): Growing {
   return {
     board: panel.board,
     length: panel.cutLength,
@@ -43,6 +57,7 @@ function sizeOf(panel: Panel): CutSize & { panels: { carcass: string; panel: str
     finishedLength: panel.length,
     finishedWidth: panel.width,
     bands: panel.bands,
+    pieces: 0,
     panels: [],
   };
 }

@@ -8,6 +8,7 @@ import { isFromMachinePage, isToMachinePage } from '../../client/webview/message
 const run = (carcass: string, panel: string, strokes: number, content = `${carcass} ${panel}`): ListedRun => ({
   carcass,
   panel,
+  pieces: 1,
   size: '720 × 560 × 16 mm',
   content,
   range: null,

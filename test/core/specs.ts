@@ -252,6 +252,7 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     name: located('test', ['name']),
     kind: located(wish.kind),
     width: located(wish.width, ['width']),
+    count: located(1, ['count']),
     height: located(wish.height, ['height']),
     depth: located(wish.depth, ['depth']),
     board: located(wish.board),

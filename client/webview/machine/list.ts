@@ -145,7 +145,7 @@ export class SetUpList {
       h(
         'span',
         { class: 'run-head' },
-        h('span', { class: 'run-name' }, `${run.carcass}, ${run.panel}`),
+        h('span', { class: 'run-name' }, `${run.pieces > 1 ? `${run.pieces} of ` : ''}${run.carcass}, ${run.panel}`),
         h('span', { class: 'run-size' }, run.size),
       ),
       ...run.steps.map((step, at) =>
@@ -180,7 +180,8 @@ export class SetUpList {
         true,
       ),
     );
-    const words = `${counted(runs.length, 'panel')}, ${counted(strokes, 'stroke')}, ${counted(holes, 'hole')}`;
+    const panels = runs.reduce((all, { pieces }) => all + pieces, 0);
+    const words = `${counted(panels, 'panel')}, ${counted(strokes, 'stroke')}, ${counted(holes, 'hole')}`;
     return h('div', { class: 'runs-head' }, h('span', {}, words), all);
   }
 

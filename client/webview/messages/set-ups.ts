@@ -20,6 +20,7 @@ const isStep: Shape<ListedStep> = object({ words: text, lowered: list(text), hel
 const isRun: Shape<ListedRun> = object({
   carcass: text,
   panel: text,
+  pieces: number,
   size: text,
   content: text,
   range: orNull(isRange),

@@ -117,7 +117,9 @@ function factsOf(panel: Panel, drawn: Drawn): Fact[] {
   const { unit } = drawn;
   const cut = showSizes([panel.cutLength, panel.cutWidth], unit);
   const banded = bandedEdges(panel);
+  const { count } = drawn.carcass;
   return [
+    ...(count === 1 ? [] : [{ word: 'Pieces', value: String(count) }]),
     { word: 'Finished', value: sizeText(panel, drawn) },
     { word: 'Cut', value: cut },
     { word: 'Board', value: panel.board.name },

@@ -95,6 +95,8 @@ export interface ListedStop {
 export interface ListedRun {
   readonly carcass: string;
   readonly panel: string;
+  /** How many equal ones are bored so. */
+  readonly pieces: number;
   /** '720 × 560 × 16 mm' */
   readonly size: string;
   /** Changes where the panel's size, its machine or a hole that is made in it here changes; not where only stops do. */

@@ -19,6 +19,8 @@ import { rowOperations } from './row-operations.js';
 export interface CarcassOperations {
   readonly operations: readonly Operation[];
   readonly unreachable: readonly Unreachable[];
+  /** How many equal carcasses are made. */
+  readonly count: number;
 }
 
 type Task = 'faces' | 'ends' | 'rows' | 'cups';
@@ -83,7 +85,7 @@ export function operationsOf(
       }
     }
   }
-  return { operations, unreachable };
+  return { operations, unreachable, count: carcass.count };
 }
 
 /** Whether a bore's centre stands on the surface that it enters, and its end where it says. */

@@ -114,7 +114,7 @@ export function planInOrder(sheets: readonly Sheet[], times: Changeover, ordered
       setUp: sheet.setUp,
       changes,
       seconds: changeoverTime(changes, times),
-      strokes: sheet.setUp.runs.reduce((sum, run) => sum + run.steps.length, 0),
+      strokes: sheet.setUp.runs.reduce((sum, run) => sum + run.pieces * run.steps.length, 0),
     });
     before = settings;
   }

@@ -21,6 +21,7 @@ export interface Sheet {
 export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
   const operations = carcasses.flatMap((carcass) => carcass.operations);
   const rank = new Map(operations.map((operation, index) => [operation, index]));
+  const pieces = new Map(carcasses.flatMap((carcass) => carcass.operations.map((one) => [one, carcass.count])));
   const rankOf = (batch: Batch): number => Math.min(...batch.chosen.map((one) => rank.get(one.operation) ?? 0));
   const counted = new Map<string, number>();
   const batches = groupOperations(operations).sort((a, b) => rankOf(a) - rankOf(b));
@@ -30,7 +31,7 @@ export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
       const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
       const number = (counted.get(machine.name) ?? 0) + 1;
       counted.set(machine.name, number);
-      const runs = runsOf(batch, rank);
+      const runs = runsOf(batch, rank, pieces);
       const id = `${machine.name}-${letters(number)}`;
       return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
     });
@@ -52,7 +53,7 @@ function letters(number: number): string {
 }
 
 /** The panels of a batch in the order of the job, each with its steps. */
-function runsOf(batch: Batch, rank: ReadonlyMap<Operation, number>): Run[] {
+function runsOf(batch: Batch, rank: ReadonlyMap<Operation, number>, pieces: ReadonlyMap<Operation, number>): Run[] {
   const loaded: LoadedSpindle[] = [];
   batch.load.wanted.forEach((diameter, index) => {
     if (diameter > 0) loaded.push({ ...placeAt(batch.machine, index), diameter });
@@ -63,7 +64,14 @@ function runsOf(batch: Batch, rank: ReadonlyMap<Operation, number>): Run[] {
     const [first] = chosen;
     if (!first) return [];
     const { carcass, panel } = first.operation;
-    return [{ carcass, panel, steps: chosen.flatMap((one) => stepsOf(batch, one, loaded)) }];
+    return [
+      {
+        carcass,
+        panel,
+        pieces: pieces.get(first.operation) ?? 1,
+        steps: chosen.flatMap((one) => stepsOf(batch, one, loaded)),
+      },
+    ];
   });
 }
 

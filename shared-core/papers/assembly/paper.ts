@@ -7,6 +7,7 @@ import { counted, listed, sentence } from '../../words/english.js';
 import type { BuiltCarcass } from '../built.js';
 import { outside } from '../checking/paper.js';
 import { heading, paragraph, type Block, type Paper } from '../paper.js';
+import { manyWords } from '../pieces.js';
 import { explodedScene } from './exploded.js';
 import { assemblyOrder, type AssemblyStep } from './order.js';
 
@@ -27,7 +28,11 @@ function carcassBlocks(one: BuiltCarcass, shop: Shop, unit: Unit): readonly Bloc
   const numbers = new Map(steps.flatMap(({ panels }, i) => panels.map(({ key }) => [key, i + 1] as const)));
   const size = outside(carcass.panels);
   return [
-    heading(1, name, size.map((length) => figure(length, unit)).join(' × ') + ` ${unit}`),
+    heading(
+      1,
+      `${name}${manyWords(carcass.count)}`,
+      size.map((length) => figure(length, unit)).join(' × ') + ` ${unit}`,
+    ),
     paragraph('Dry-fit first: every joint closes by hand before any glue is opened.'),
     {
       kind: 'picture',

@@ -7,12 +7,14 @@ import type { Micrometres, Unit } from '../../length/units.js';
 import type { Band } from '../../shop/model.js';
 import { counted } from '../../words/english.js';
 import type { BuiltCarcass } from '../built.js';
+import { panelsNamed, piecesIn } from '../pieces.js';
 import { column, figuresColumn, heading, list, paragraph, type Block, type Paper } from '../paper.js';
 
 /** An edge to be banded. */
 interface BandedEdge {
   readonly carcass: string;
   readonly panel: Panel;
+  readonly pieces: number;
   readonly edge: EdgeName;
   readonly length: Micrometres;
 }
@@ -38,7 +40,10 @@ export function bandingPaper(
       for (const edge of ORDER) {
         const band = panel.bands[edge];
         if (band === null) continue;
-        edges.set(band, [...(edges.get(band) ?? []), { carcass: name, panel, edge, length: lengthOf(panel, edge) }]);
+        edges.set(band, [
+          ...(edges.get(band) ?? []),
+          { carcass: name, panel, pieces: carcass.count, edge, length: lengthOf(panel, edge) },
+        ]);
       }
     }
   }
@@ -58,21 +63,21 @@ const CAUTION =
   'Hot glue, rollers and trimming knives burn, draw in and cut: keep hands and sleeves away from the feed, and let no piece through that is shorter or narrower than the bander takes. The machine’s manual and local rules decide.';
 
 function bandBlocks(band: Band, edges: readonly BandedEdge[], allowance: Micrometres, unit: Unit): readonly Block[] {
-  const total = edges.reduce((sum, { length }) => sum + length + allowance, 0);
+  const total = edges.reduce((sum, { length, pieces }) => sum + pieces * (length + allowance), 0);
   return [
     heading(
       2,
       `${band.name}, ${showLength(band.thickness, unit)} thick`,
-      `${counted(edges.length, 'edge')}, ${metres(total)} with ${showLength(allowance, unit)} over on each`,
+      `${counted(piecesIn(edges), 'edge')}, ${metres(total)} with ${showLength(allowance, unit)} over on each`,
     ),
     {
       kind: 'table',
       columns: [figuresColumn('Edges'), figuresColumn('Length'), column('Edge'), column('Panels')],
       rows: alike(edges).map((same) => [
-        String(same.length),
+        String(piecesIn(same)),
         figure(same[0]!.length, unit),
         wordOf(same[0]!),
-        same.map(({ carcass, panel }) => `${carcass} ${panel.key}`).join(', '),
+        panelsNamed(same.map((one) => ({ ...one, panel: one.panel.key }))),
       ]),
     },
   ];

@@ -7,6 +7,7 @@ import type { Micrometres, Unit } from '../../length/units.js';
 import type { Tolerances } from '../../shop/model.js';
 import { surfaceWord } from '../../drawing/words.js';
 import type { BuiltCarcass } from '../built.js';
+import { manyWords } from '../pieces.js';
 import { column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 
 /** The limits of one measure, and room to write what it came to. */
@@ -38,7 +39,7 @@ export function checkingPaper(
 
 function carcassBlocks(one: BuiltCarcass, tolerances: Tolerances, unit: Unit): readonly Block[] {
   return [
-    heading(2, one.name),
+    heading(2, `${one.name}${manyWords(one.carcass.count)}`),
     heading(3, 'Panels, when bored'),
     table(
       one.carcass.panels.flatMap((panel) => panelRows(panel, one, tolerances, unit)),

@@ -5,6 +5,7 @@ import type { CutSize } from '../../sheets/cut-list.js';
 import type { Board } from '../../shop/model.js';
 import { counted } from '../../words/english.js';
 import { letters } from '../letters.js';
+import { panelsNamed } from '../pieces.js';
 import { column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 
 /**
@@ -24,11 +25,8 @@ export function cutListPaper(boards: ReadonlyMap<Board, readonly CutSize[]>, tit
 }
 
 function boardBlocks(board: Board, sizes: readonly CutSize[], unit: Unit): readonly Block[] {
-  const pieces = sizes.reduce((sum, { panels }) => sum + panels.length, 0);
-  const square = sizes.reduce(
-    (sum, { length, width, panels }) => sum + (length / 1e6) * (width / 1e6) * panels.length,
-    0,
-  );
+  const pieces = sizes.reduce((sum, one) => sum + one.pieces, 0);
+  const square = sizes.reduce((sum, one) => sum + (one.length / 1e6) * (one.width / 1e6) * one.pieces, 0);
   const grain = board.grain === 'none' ? 'no grain' : 'with grain';
   return [
     heading(
@@ -50,13 +48,13 @@ function boardBlocks(board: Board, sizes: readonly CutSize[], unit: Unit): reado
       ],
       rows: sizes.map((size, i) => [
         letters(i),
-        String(size.panels.length),
+        String(size.pieces),
         figure(size.length, unit),
         figure(size.width, unit),
         figure(size.finishedLength, unit),
         figure(size.finishedWidth, unit),
         bandWords(size),
-        size.panels.map(({ carcass, panel }) => `${carcass} ${panel}`).join(', '),
+        panelsNamed(size.panels),
       ]),
     },
   ];

@@ -24,8 +24,9 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, u
     counts.set(thing, each.set(carcass, (each.get(carcass) ?? 0) + count));
   };
   for (const one of carcasses) {
-    for (const [fitting, count] of fittingsIn(one)) add(fitting, one.name, count);
-    const pins = one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length * PINS_OF_A_SHELF;
+    for (const [fitting, count] of fittingsIn(one)) add(fitting, one.name, count * one.carcass.count);
+    const pins =
+      one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length * PINS_OF_A_SHELF * one.carcass.count;
     if (pins > 0) add(PINS, one.name, pins);
   }
   return [...counts].map(([name, each]) => ({ name, about: aboutOf(name, shop, unit), each }));

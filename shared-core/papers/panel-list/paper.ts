@@ -6,6 +6,7 @@ import { endWord } from '../../drawing/words.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
 import { showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
+import { manyWords } from '../pieces.js';
 import { heading, list, paragraph, type Block, type Paper, type Table } from '../paper.js';
 
 /** A carcass of the list; what cannot be worked out is null. */
@@ -25,7 +26,7 @@ function carcassBlocks({ name, spec, carcass, boring }: ListedCarcass, unit: Uni
   if (spec === null || carcass === null || boring === null) return [heading(2, `${name}: cannot be worked out`)];
   const box = showSizes([spec.width.value, spec.height.value, spec.depth.value], unit);
   return [
-    heading(2, `${name}: ${spec.kind.value}, ${box}`),
+    heading(2, `${name}${manyWords(carcass.count)}: ${spec.kind.value}, ${box}`),
     ...(spec.note === '' ? [] : [paragraph(`Note: ${spec.note}`)]),
     ...carcass.panels.flatMap((panel) => panelBlocks(panel, carcass, boring, unit)),
   ];

@@ -14,6 +14,8 @@ import { sizeWords, type JobWords } from './words.js';
 export interface LaidRun {
   readonly carcass: string;
   readonly panel: string;
+  /** How many equal ones are bored so. */
+  readonly pieces: number;
   /** '720 × 560 × 16 mm' */
   readonly size: string;
   /** See `runContent`. */
@@ -61,7 +63,7 @@ function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit, machineUnit }: Om
     };
   });
   const content = runContent(setUp, run, blankOf(panel));
-  return { carcass: run.carcass, panel: run.panel, size: sizeWords(panel, unit), content, steps };
+  return { carcass: run.carcass, panel: run.panel, pieces: run.pieces, size: sizeWords(panel, unit), content, steps };
 }
 
 /** 'outside face down, bottom end at near-left'; 'outside face down, left end to the head, front edge at square-left'. */

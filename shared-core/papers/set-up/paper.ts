@@ -3,6 +3,7 @@ import { listed } from '../../words/english.js';
 import { cautionsFor } from '../../machining/caution.js';
 import type { Plan } from '../../machining/plan/plan.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
+import { grouped } from '../../findings/lookups.js';
 import { KIND_WORDS } from '../../shop/habits.js';
 import {
   column,
@@ -14,6 +15,7 @@ import {
   type Figures,
   type Table,
 } from '../paper.js';
+import { panelsNamed, piecesIn } from '../pieces.js';
 import { handling, laidRuns, layRules, type LaidRun, type LaidStep } from './lay.js';
 import { bitSentences, comeSentences, inOrder, settingsOf, type InOrder } from './settings.js';
 import { countedFrom } from './spindles.js';
@@ -95,16 +97,21 @@ function restWords({ machine, stops }: SetUp): readonly string[] {
   ];
 }
 
-/** Panel by panel, stroke by stroke. */
+/** Stroke by stroke; panels that are equal, and are laid and bored alike, are one line with their number. */
 function runs(laid: readonly LaidRun[], isRefused: PanelTest): Table {
+  const isOut = ({ carcass, panel }: LaidRun): boolean => isRefused(carcass, panel);
+  const alike = grouped(laid, (run) => JSON.stringify([isOut(run), run.size, run.steps]));
   return {
     kind: 'table',
-    columns: [column('Panel'), column('Size'), figuresColumn('Stroke'), column('What to do')],
-    rows: laid.flatMap(({ carcass, panel, size, steps }): (string | null)[][] => {
-      const head = [`${carcass} ${panel}`, size];
-      if (isRefused(carcass, panel)) return [[...head, '', 'DO NOT BORE: its bores have errors']];
+    columns: [figuresColumn('Pieces'), column('Panel'), column('Size'), figuresColumn('Stroke'), column('What to do')],
+    rows: alike.flatMap((same): (string | null)[][] => {
+      const [first] = same;
+      if (first === undefined) return [];
+      const { size, steps } = first;
+      const head = [`${piecesIn(same)} of`, panelsNamed(same), size];
+      if (isOut(first)) return [[...head, '', 'DO NOT BORE: its bores have errors']];
       return steps.map((step, at) => [
-        ...(at === 0 ? head : [null, null]),
+        ...(at === 0 ? head : [null, null, null]),
         String(at + 1),
         strokeWords(step, steps[at - 1]),
       ]);

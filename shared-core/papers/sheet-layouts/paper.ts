@@ -7,6 +7,7 @@ import type { Board, PanelSaw } from '../../shop/model.js';
 import { counted } from '../../words/english.js';
 import { letters } from '../letters.js';
 import { sheetScene } from './scene.js';
+import { panelsNamed } from '../pieces.js';
 import { column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 
 /** All pieces of one board. */
@@ -44,12 +45,12 @@ function boardBlocks({ board, sizes, plan }: BoardLayouts, unit: Unit): readonly
   const list: Block = {
     kind: 'table',
     columns: [column(''), column('Cut'), column('Finished'), figuresColumn('Pieces'), column('Panels')],
-    rows: sizes.map(({ length, width, finishedLength, finishedWidth, panels }, i) => [
+    rows: sizes.map(({ length, width, finishedLength, finishedWidth, pieces, panels }, i) => [
       letters(i),
       size(length, width),
       size(finishedLength, finishedWidth),
-      String(panels.length),
-      panels.map(({ carcass, panel }) => `${carcass} ${panel}`).join(', '),
+      String(pieces),
+      panelsNamed(panels),
     ]),
   };
   if (plan === null)

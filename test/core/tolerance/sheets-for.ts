@@ -50,7 +50,7 @@ function sheet(id: string, panel: Panel, bores: readonly Bore[], reference: Refe
       fence: inEnd ? [] : [first],
       height: inEnd ? (down === 'outside' ? v : panel.thickness - v) : null,
       stops: [{ name: side, side, position: inEnd ? first : fromEnd }],
-      runs: [{ carcass: 'box', panel: panel.key, steps: [step] }],
+      runs: [{ carcass: 'box', panel: panel.key, pieces: 1, steps: [step] }],
     };
   });
   return candidates.find((one) => replayPanel([one], 'box', panel.key, blankOf(panel)).ok)!;

@@ -64,7 +64,7 @@ function* trials(operations: readonly Operation[], ways: readonly Way[]): Genera
           spindles: [...spindles.values()],
           holes: [],
         }));
-        return { carcass, panel, steps };
+        return { carcass, panel, pieces: 1, steps };
       });
       yield {
         id: 'trial',

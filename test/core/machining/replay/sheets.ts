@@ -127,6 +127,6 @@ export function setUp(
     depth: mm(setting.depth),
     thickness: null,
     through: setting.through ?? false,
-    runs: Object.entries(panels).map(([panel, steps]) => ({ carcass: 'box', panel, steps })),
+    runs: Object.entries(panels).map(([panel, steps]) => ({ carcass: 'box', panel, pieces: 1, steps })),
   };
 }
