@@ -6,7 +6,7 @@ import { analyseCarcass } from './engine/carcass.js';
 import type { CarcassAnalysis, FileFinding, ShopAnalysis, UsedShop } from './engine/analysis.js';
 import { JobAnalysis } from './engine/analysis.js';
 import type { EngineHost } from './engine/host.js';
-import { brokenShop, duplicates, missingShop, noShop } from './engine/job-findings.js';
+import { brokenShop, duplicates, missingShop, noShop, unusedDefaults } from './engine/job-findings.js';
 import type { ReadHead } from './job/head.js';
 import { readHead } from './job/head.js';
 import { neutralShop } from './shop/neutral.js';
@@ -76,6 +76,7 @@ export class Engine {
       ...head.findings.map((finding) => ({ finding, carcass: null })),
       ...shopSays,
       ...duplicates(carcasses),
+      ...unusedDefaults(head.conditional, carcasses),
     ];
     const remembered = remember(before?.analysis, carcasses, findings);
     const analysis = new JobAnalysis(uri, text, parts, head.head, used, carcasses, findings, remembered, basis.base);

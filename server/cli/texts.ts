@@ -1,7 +1,9 @@
 import { referencePage } from '../../shared-core/findings/reference-page.js';
+import { reachInJob } from '../../shared-core/job/reach.js';
 import { jobSchema } from '../../shared-core/job/schema.js';
 import { jsonSchema } from '../../shared-core/schema/json-schema.js';
 import { NEUTRAL_SHOP_TEXT } from '../../shared-core/shop/neutral-text.js';
+import { unusedWords } from '../../shared-core/shop/unused.js';
 import { shopSchema } from '../../shared-core/shop/schema.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun } from './run.js';
@@ -23,6 +25,7 @@ export function schema(args: readonly string[]): Outcome {
   const [which, ...more] = args;
   if (more.length > 0 || (which !== 'job' && which !== 'shop'))
     throw new CouldNotRun('Say of what: borewright schema job, or borewright schema shop.');
-  const made = which === 'job' ? jsonSchema(jobSchema, 'Carcass job') : jsonSchema(shopSchema, 'Shop');
+  const made =
+    which === 'job' ? jsonSchema(jobSchema, 'Carcass job', reachInJob) : jsonSchema(shopSchema, 'Shop', unusedWords);
   return { output: asJson(made), errors: '', code: 0 };
 }

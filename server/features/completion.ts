@@ -10,6 +10,7 @@ import { jobSchema } from '../../shared-core/job/schema.js';
 import { placesOf } from '../../shared-core/length/grid.js';
 import type { Unit } from '../../shared-core/length/units.js';
 import { writeLength } from '../../shared-core/length/write.js';
+import { wouldCount, type Made } from '../../shared-core/findings/circumstances.js';
 import { schemaAt } from '../../shared-core/schema/at.js';
 import type {
   ListSchema,
@@ -143,8 +144,10 @@ function offersFor(schema: Schema, asked: Asked): readonly Offer[] {
   }
 }
 
-function keyOffers({ fields }: RecordSchema<Fields>, { context, unit }: Asked): readonly Offer[] {
-  const open = Object.entries(fields).filter(([key]) => !context.present.has(key));
+function keyOffers({ fields }: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
+  const { context, unit } = asked;
+  const counts = countingAt(asked);
+  const open = Object.entries(fields).filter(([key]) => !context.present.has(key) && counts(key));
   // What must be there comes first.
   const ordered = [...open.filter(([, field]) => field.required), ...open.filter(([, field]) => !field.required)];
   return ordered.map(([label, { schema, required }]) => ({
@@ -155,6 +158,23 @@ function keyOffers({ fields }: RecordSchema<Fields>, { context, unit }: Asked): 
     text: `${label}${afterKey(schema, context.inFlow)}`,
   }));
 }
+
+/** Which keys would do something where the cursor stands, as the carcass is or, while it is being typed, last was. */
+function countingAt({ file, context: { path }, offset }: Asked): (key: string) => boolean {
+  if (file.kind === 'shop') return () => true;
+  const { analysis } = file;
+  const [first] = path;
+  const index = first === 'defaults' ? null : analysis.carcassAt(offset);
+  const meant = first === 'defaults' ? analysis.carcasses.map((_, i) => i) : index === null ? [] : [index];
+  const made = meant.flatMap((one): Made[] => {
+    const { spec, carcass, boring } = analysis.drawable(one)?.carcass ?? NOT_MADE;
+    return spec === null || carcass === null || boring === null ? [] : [{ spec, carcass, boring }];
+  });
+  const own = first === 'defaults' ? path.slice(1) : path.slice(2);
+  return (key) => wouldCount([...own, key], made);
+}
+
+const NOT_MADE = { spec: null, carcass: null, boring: null } as const;
 
 /** In a bracketed list a map of its own: a bare key would take the rest of the list into it. */
 function mapOffers(schema: RecordSchema<Fields>, asked: Asked): readonly Offer[] {

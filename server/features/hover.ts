@@ -13,6 +13,9 @@ import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../../shared
 import { parseLength } from '../../shared-core/length/parse.js';
 import type { Micrometres, Unit } from '../../shared-core/length/units.js';
 import { inOneNotation, nominal, showLength, showSizes } from '../../shared-core/length/show.js';
+import { reachWords } from '../../shared-core/job/reach.js';
+import type { CarcassKind } from '../../shared-core/shop/model.js';
+import { unusedWords } from '../../shared-core/shop/unused.js';
 import { whenLeftOut } from '../../shared-core/job/when-left-out.js';
 import { carcassSchema, jobSchema } from '../../shared-core/job/schema.js';
 import { schemaAt } from '../../shared-core/schema/at.js';
@@ -58,16 +61,16 @@ function jobHover(file: OpenJob, offset: number): Hover | null {
   return answer(file, paragraphs(words, things), cursor);
 }
 
-/** What the key under the pointer is when it is left out. */
+/** Where the key under the pointer counts, and what stands for it where it is left out. */
 function leftOut({ analysis }: OpenJob, { carcass, key, path }: Cursor): string {
   const { unit, shop } = analysis;
   if (key === null) return '';
-  const said = (words: Message | null): string => (words === null ? '' : withCode(tell(words, unit)));
-  if (carcass !== null) {
-    const kind = analysis.carcasses[carcass]?.spec?.kind.value ?? null;
-    return said(whenLeftOut(path, kind, shop.habits));
-  }
-  return path[0] === 'defaults' ? said(whenLeftOut(path.slice(1), null, shop.habits)) : '';
+  const said = (own: Path, kind: CarcassKind | null): string => {
+    const words: Message | null = whenLeftOut(own, kind, shop.habits);
+    return paragraphs(withCode(reachWords(own) ?? ''), words === null ? '' : withCode(tell(words, unit)));
+  };
+  if (carcass !== null) return said(path, analysis.carcasses[carcass]?.spec?.kind.value ?? null);
+  return path[0] === 'defaults' ? said(path.slice(1), null) : '';
 }
 
 /** A line without key or value, such as a comment: nothing is under the pointer. */
@@ -78,7 +81,11 @@ function isBlank({ key, scalar, path }: Cursor): boolean {
 function shopHover(file: OpenShop, offset: number): Hover | null {
   const { root, shop } = file.analysis;
   const found = descend(root, offset, []);
-  return answer(file, meaning(shopSchema, found, shop.unit, shop), { ...found, part: 'shop', carcass: null });
+  return answer(file, meaning(shopSchema, found, shop.unit, shop, withCode(unusedWords(found.path) ?? '')), {
+    ...found,
+    part: 'shop',
+    carcass: null,
+  });
 }
 
 function answer(

@@ -9,6 +9,7 @@ import { checkCarcass } from '../findings/registry.js';
 import type { CarcassContext, Trial } from '../findings/rule.js';
 import type { ReadCarcass } from '../carcass/read.js';
 import { readCarcass } from '../carcass/read.js';
+import { conditionalValues } from '../job/reach.js';
 import { carcassEdits } from '../job/edits.js';
 import { operationsOf } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
@@ -57,7 +58,7 @@ function build({ spec, name }: ReadCarcass, { head: { unit } }: Basis, shop: Sho
 }
 
 function rulesSay(
-  { spec, name }: ReadCarcass,
+  { spec, name, entry }: ReadCarcass,
   { carcass, boring, operations }: Built,
   { head: { unit } }: Basis,
   shop: Shop,
@@ -66,7 +67,8 @@ function rulesSay(
 ): readonly Finding[] {
   if (spec === null || carcass === null || boring === null || operations === null) return [];
   try {
-    return checkCarcass({ spec, carcass, boring, operations, shop, unit, ...(retry && { retry }) }, depth);
+    const written = conditionalValues(entry?.value ?? null);
+    return checkCarcass({ spec, carcass, boring, operations, shop, unit, written, ...(retry && { retry }) }, depth);
   } catch (fault) {
     return [faultOfOurs(name!.place, fault)];
   }

@@ -1,7 +1,10 @@
 import type { Located } from '../document/place.js';
+import { holds, type Made } from '../findings/circumstances.js';
 import type { Finding, RelatedPlace, Severity } from '../findings/finding.js';
+import { valueUnusedMessages } from '../findings/rules/value-unused.js';
 import { duplicateCarcasses } from '../job/duplicates.js';
 import type { JobHead } from '../job/model.js';
+import type { ConditionalValue } from '../job/reach.js';
 import type { Unread } from '../shop/model.js';
 import { preferred } from '../schema/tell.js';
 import type { ReadShop } from '../shop/read.js';
@@ -14,6 +17,26 @@ const MOST_RELATED = 5;
 /** Carcasses with a name that an earlier one has. */
 export function duplicates(carcasses: readonly CarcassAnalysis[]): readonly FileFinding[] {
   return duplicateCarcasses(carcasses.map(({ nameAt }) => nameAt));
+}
+
+/** Defaults that count in none of the carcasses; nothing is said of a job in which nothing can be built. */
+export function unusedDefaults(
+  conditional: readonly ConditionalValue[],
+  carcasses: readonly CarcassAnalysis[],
+): readonly FileFinding[] {
+  if (conditional.length === 0) return [];
+  const made = carcasses.flatMap(({ spec, carcass, boring }): Made[] =>
+    spec === null || carcass === null || boring === null ? [] : [{ spec, carcass, boring }],
+  );
+  if (made.length === 0 || made.length < carcasses.length) return [];
+  return conditional.flatMap(({ path, place, circumstance }) => {
+    if (made.some((one) => holds(circumstance, one, null))) return [];
+    const key = String(path.at(-1));
+    const one = ofJob('value-unused', 'warning', place, valueUnusedMessages.inDefaults({ key, circumstance }));
+    const change = { kind: 'remove', part: place.part, path: ['defaults', ...path] } as const;
+    const repairs = [preferred(valueUnusedMessages.remove({ key }), change)];
+    return [{ ...one, finding: { ...one.finding, repairs } }];
+  });
 }
 
 /** The job names no shop. */

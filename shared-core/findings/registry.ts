@@ -32,6 +32,7 @@ import { rowUnbalanced } from './rules/row-unbalanced.js';
 import { screwsHidden } from './rules/screws-hidden.js';
 import { shelfOffGrid } from './rules/shelf-off-grid.js';
 import { shelfPastStop } from './rules/shelf-past-stop.js';
+import { valueUnused } from './rules/value-unused.js';
 import { shelfTips } from './rules/shelf-tips.js';
 
 /** Every rule over a carcass; findings at one place come in this order. A new rule is added here and nowhere else. */
@@ -67,6 +68,7 @@ export const rules: readonly CarcassRule[] = [
   cannotBeBored,
   planReplayDiffers,
   misfitPastLimit,
+  valueUnused,
 ];
 
 const HIDING: ReadonlySet<string> = new Set(rules.filter(({ hides }) => hides).map(({ name }) => name));

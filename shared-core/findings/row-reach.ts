@@ -144,5 +144,8 @@ function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): 
 /** Offers to bore the front row only; where a loose shelf needs both, trying it shows that it does not do. */
 function leaveOut({ spec }: CarcassContext, line: RowLine): readonly Repair[] {
   if (line.panels.some((key) => chosen(spec, key, 'rows') !== undefined)) return [];
-  return [{ title: rowReachMessages.leaveOut(), changes: [setWord(['rows'], 'front')], preferred: false }];
+  const { rearRow } = spec;
+  // Its place says nothing of a row that is not there.
+  const place = rearRow !== null && ownText(rearRow) ? [remove(rearRow.path)] : [];
+  return [{ title: rowReachMessages.leaveOut(), changes: [setWord(['rows'], 'front'), ...place], preferred: false }];
 }

@@ -1,6 +1,7 @@
 import type { BoreMap } from '../boring/model.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
+import type { ConditionalValue } from '../job/reach.js';
 import type { Unit } from '../length/units.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
@@ -29,6 +30,8 @@ export interface CarcassContext {
   readonly operations: CarcassOperations;
   readonly shop: Shop;
   readonly unit: Unit;
+  /** What its text says that counts only in some circumstance. */
+  readonly written: readonly ConditionalValue[];
   /**
    * What the rules would say of this carcass after these changes of its text (repairs left out); null where the text would
    * no longer read as cleanly as it does. With it only repairs that work are offered; without it every candidate is.

@@ -13,6 +13,7 @@ import type { Infer } from '../schema/schema.js';
 import { optional } from '../schema/fields.js';
 import { record } from '../schema/schema.js';
 import type { JobHead } from './model.js';
+import { conditionalValues, type ConditionalValue } from './reach.js';
 import { jobSchema } from './schema.js';
 
 /** The job's `defaults`, as read; null where the job has none. */
@@ -21,6 +22,8 @@ export type Defaults = Infer<typeof jobSchema.fields.defaults.schema>['value'] |
 export interface ReadHead {
   readonly head: JobHead;
   readonly defaults: Defaults;
+  /** What the defaults say that counts only in some circumstance; paths count from them. */
+  readonly conditional: readonly ConditionalValue[];
   /** Findings of the job as a whole; places are in 'head' or 'tail'. */
   readonly findings: readonly Finding[];
   /** True where a shop is named, or may be, in a text that cannot be read or is yet to be written. */
@@ -64,7 +67,14 @@ export function readHead(parts: JobParts): ReadHead {
   };
   const namesShop = [...above, ...below].some(({ key }) => key === 'shop');
   const shopUnread = head.shopRef === null && (namesShop || broken.length > 0);
-  return { head, defaults: (first.defaults ?? second.defaults)?.value ?? null, findings, shopUnread };
+  const defaults = [...above, ...below].find(({ key }) => key === 'defaults')?.value ?? null;
+  return {
+    head,
+    defaults: (first.defaults ?? second.defaults)?.value ?? null,
+    conditional: conditionalValues(defaults),
+    findings,
+    shopUnread,
+  };
 }
 
 type HeadInput = Infer<typeof headSchema>['value'];

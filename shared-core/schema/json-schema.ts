@@ -1,4 +1,5 @@
 import { LENGTH_PATTERN } from '../length/parse.js';
+import type { Path } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import { MICROMETRES_PER_INCH, MICROMETRES_PER_MM } from '../length/units.js';
 import type { Fields, RecordSchema, Schema } from './schema.js';
@@ -10,15 +11,22 @@ type JsonObject = Readonly<Record<string, Json>>;
  * A JSON Schema (draft-07) of all that the reading accepts in shape, with the same sentences as descriptions, for editors
  * that know nothing else of these files. It sees neither the file's unit nor names: bounds are those that hold in both units.
  */
-export function jsonSchema(schema: Schema, title: string): JsonObject {
-  return { $schema: 'http://json-schema.org/draft-07/schema#', title, ...convert(schema) };
+export function jsonSchema(schema: Schema, title: string, more: More = () => null): JsonObject {
+  return { $schema: 'http://json-schema.org/draft-07/schema#', title, ...convert(schema, [], more) };
 }
 
-function convert(schema: Schema): JsonObject {
-  return { description: schema.about, ...shape(schema) };
+/**
+ * What else the description of a key says. In the path a name of the owner's choosing is '*', and the place in a list 0; null
+ * where there is nothing to add.
+ */
+type More = (path: Path) => string | null;
+
+function convert(schema: Schema, path: Path, more: More): JsonObject {
+  const words = more(path);
+  return { description: words === null ? schema.about : `${schema.about} ${words}`, ...shape(schema, path, more) };
 }
 
-function shape(schema: Schema): JsonObject {
+function shape(schema: Schema, path: Path, more: More): JsonObject {
   switch (schema.type) {
     case 'length':
       return { anyOf: [bareNumber(schema.min, schema.max), { type: 'string', pattern: anyCase(LENGTH_PATTERN) }] };
@@ -48,13 +56,17 @@ function shape(schema: Schema): JsonObject {
     case 'choice':
       return { oneOf: Object.entries(schema.options).map(([word, about]) => ({ const: word, description: about })) };
     case 'list':
-      return { type: ['array', 'null'], items: convert(schema.item), maxItems: schema.most };
+      return { type: ['array', 'null'], items: convert(schema.item, [...path, 0], more), maxItems: schema.most };
     case 'named':
-      return { type: ['object', 'null'], additionalProperties: convert(schema.item), propertyNames: { minLength: 1 } };
+      return {
+        type: ['object', 'null'],
+        additionalProperties: convert(schema.item, [...path, '*'], more),
+        propertyNames: { minLength: 1 },
+      };
     case 'record':
-      return recordShape(schema);
+      return recordShape(schema, path, more);
     case 'either':
-      return { anyOf: schema.of.map(convert) };
+      return { anyOf: schema.of.map((one) => convert(one, path, more)) };
   }
 }
 
@@ -75,12 +87,12 @@ function anyCase(pattern: string): string {
   );
 }
 
-function recordShape(schema: RecordSchema<Fields>): JsonObject {
+function recordShape(schema: RecordSchema<Fields>, path: Path, more: More): JsonObject {
   const fields = Object.entries(schema.fields);
   const required = fields.filter(([, field]) => field.required).map(([key]) => key);
   return {
     type: required.length > 0 ? 'object' : ['object', 'null'],
-    properties: Object.fromEntries(fields.map(([key, field]) => [key, convert(field.schema)])),
+    properties: Object.fromEntries(fields.map(([key, field]) => [key, convert(field.schema, [...path, key], more)])),
     ...(required.length > 0 && { required }),
     additionalProperties: false,
   };

@@ -60,8 +60,6 @@ vertical-heads:
     fence-offset: 20 to 80
     # From the face of the panel to the tip of the bit: least to greatest setting of the depth stop.
     depth: 0 to 60
-    # Places on the depth turret.
-    depth-stops: 4
     # By how much the fence extension widens the range of the furthest stop of each hand; leave out without one.
     extension: 1200
     # Smallest to greatest panel that lies safely and is held: length along the fence, width away from it.
@@ -83,7 +81,6 @@ horizontal-heads:
     height: 4 to 40
     # From the end of the panel to the tip of the bit.
     depth: 0 to 80
-    depth-stops: 4
     panel: { length: 150 to 2600, width: 50 to 900, thickness: 10 to 50 }
     # range: from the face of the stop, where the front edge lies, to the nearest spindle on its side.
     stops:
@@ -106,7 +103,6 @@ line-drills:
     # From the fence to the deepest row that a head reaches before the frame is in the way.
     throat: 700
     depth: 0 to 60
-    depth-stops: 4
     panel: { length: 200 to 2800, width: 100 to 900, thickness: 10 to 50 }
     # range: from the face of the stop to the nearest spindle on its side.
     stops:

@@ -13,6 +13,7 @@ import { checkCompanions, namedHabits } from './habits.js';
 import type { Shop } from './model.js';
 import { shopSchema, type ShopInput } from './schema.js';
 import { stockOf } from './stock.js';
+import { unusedValues } from './unused.js';
 import { hidesNames, unreadOf, withAllStops, writtenNames } from './unread.js';
 
 const NOWHERE: Place = { part: 'shop', start: 0, end: 0 };
@@ -61,6 +62,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const habits = namedHabits(model.habits, input.habits?.value ?? {}, usual, known, blamed, findings);
   checkCompanions(input, known, blamed, findings);
   const { title, bits, changeover, tolerances } = model;
+  findings.push(...unusedValues(root));
   const unusable = broken.length > 0 || unitUnknown || hidesNames(root);
   const shop: Shop = { title, unit, neutral: base === null, ...known, unusable, bits, habits, changeover, tolerances };
   // What a broken text seems to say is not worth telling.

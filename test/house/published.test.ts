@@ -24,3 +24,16 @@ test('the reference page and the licences of bundled packages ship', () => {
   expect(shipped('reference.md')).toContain('row-past-reach');
   expect(shipped('LICENCES.txt')).toMatch(/^vscode-languageserver \d/m);
 });
+
+test('the published schema says where a key counts, in carcasses and in defaults', () => {
+  const { properties } = JSON.parse(shipped('schema/carcass.schema.json')) as {
+    properties: {
+      defaults: { properties: Record<string, { description: string }> };
+      carcasses: { additionalProperties: { properties: Record<string, { description: string }> } };
+    };
+  };
+  for (const keys of [properties.defaults.properties, properties.carcasses.additionalProperties.properties]) {
+    expect(keys['rail-width']!.description).toContain('It counts only with `top: rails`.');
+    expect(keys.width?.description ?? '').not.toContain('It counts only');
+  }
+});

@@ -51,11 +51,28 @@ describe('keys', () => {
     ).toContain('width');
   });
 
+  test('of what does something where it stands, and of nothing else', async () => {
+    const panel = (key: string): Promise<string[]> => labels(`${box}    panels:\n      ${key}:\n        |\n`);
+    expect(await panel('bottom')).not.toContain('rows');
+    expect(await panel('left')).toContain('rows');
+    expect(await panel('back')).toEqual(['board', 'bands']);
+    expect(await labels(`${box}    top: over\n    |\n`)).not.toContain('rail-width');
+    expect(await labels(`${box}    top: rails\n    |\n`)).toContain('rail-width');
+    expect(await labels(`${box}    back: { how: none, | }\n`)).toEqual([]);
+  });
+
   test('of maps within, in block and in bracket style', async () => {
     expect(await labels(`${box}    back:\n      |\n`)).toEqual(['how', 'board', 'groove', 'inset']);
     expect(await labels(`${box}    back: { how: grooved, | }\n`)).toEqual(['board', 'groove', 'inset']);
-    expect(await labels(`${box}    loose-shelves:\n      - at: 328\n        |\n`)).toEqual(['bay', 'board', 'setback']);
+    // Without dividers there are no bays to choose from.
+    expect(await labels(`${box}    loose-shelves:\n      - at: 328\n        |\n`)).toEqual(['board', 'setback']);
+    // Of a text that never could be read nothing is known: all is offered.
     expect(await labels(`${box}    loose-shelves:\n    - at: 328\n      b|\n`)).toEqual(['bay', 'board', 'setback']);
+    expect(await labels(`${box}    dividers: 1\n    loose-shelves:\n      - at: 328\n        |\n`)).toEqual([
+      'bay',
+      'board',
+      'setback',
+    ]);
     expect(await labels(`${box}    machines:\n      |\n`)).toEqual(['faces', 'ends', 'rows', 'clamp']);
   });
 

@@ -68,6 +68,7 @@ describe('a hover over a job', () => {
       expect(words.split('\n').filter((line) => line.startsWith('|'))).toEqual([]);
     expect(await over(uri, '900')).not.toContain('35.43');
     expect(await over(uri, 'bay: 1')).toContain('When left out: one in every bay.');
+    expect(await over(uri, 'bay: 1')).toContain('It counts only where dividers part the carcass into bays.');
   });
 
   test('inches in a file in inches', async () => {

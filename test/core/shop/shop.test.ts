@@ -13,7 +13,8 @@ const told = (text: string): readonly string[] =>
 describe('the built-in shop', () => {
   test('is a shop file without a fault that says everything', () => {
     const { shop, findings } = readShop(NEUTRAL_SHOP_TEXT);
-    expect(findings).toEqual([]);
+    // Its cup borer is there for the day when jobs have hinges, and says so.
+    expect(findings.filter(({ rule }) => rule !== 'value-unused')).toEqual([]);
     expect(shop.neutral).toBe(false);
     expect({ ...withoutPlaces(shop), neutral: true }).toEqual(withoutPlaces(neutralShop));
     expect(neutralShop.neutral).toBe(true);

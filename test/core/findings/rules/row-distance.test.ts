@@ -89,7 +89,7 @@ rule('row-distance', {
     [
       'Leave the rear row out',
       'carcasses:\n  a:\n    kind: base\n    width: 600\n    rear-row: 101\n',
-      'carcasses:\n  a:\n    kind: base\n    width: 600\n    rear-row: 101\n    rows: front\n',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n    rows: front\n',
     ],
   ],
 });

@@ -1,0 +1,49 @@
+import { isFace } from '../boring/surface.js';
+import { isRow, purposeOf } from '../fittings/purposes.js';
+import type { Path } from '../document/place.js';
+import { reachAt, type Circumstance } from '../job/reach.js';
+import { means } from '../job/panel-key.js';
+import { roleOf } from '../carcass/roles.js';
+import type { CarcassContext } from './rule.js';
+
+/** What of a carcass a circumstance is read off. */
+export type Made = Pick<CarcassContext, 'spec' | 'carcass' | 'boring'>;
+
+/** `isMeant`: the panels that the value is written for. A circumstance without its test does not compile. */
+const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string) => boolean) => boolean>> = {
+  rails: ({ spec }) => spec.top.value === 'rails',
+  back: ({ spec }) => spec.back.how.value !== 'none',
+  recess: ({ spec }) => spec.back.how.value === 'grooved' || spec.back.how.value === 'rebated',
+  groove: ({ spec }) => spec.back.how.value === 'grooved',
+  bays: ({ spec }) => spec.dividers.length > 0,
+  rows: ({ boring }, isMeant) => boring.rows.some(({ panel }) => isMeant(panel)),
+  grid: ({ boring, spec: { fixedShelves, looseShelves } }) =>
+    boring.rows.length > 0 || [...fixedShelves, ...looseShelves].some(({ at }) => !at.written),
+  'rear-rows': ({ boring }, isMeant) => boring.rows.some(({ panel, line }) => line === 'rear' && isMeant(panel)),
+  upright: ({ carcass }, isMeant) =>
+    carcass.panels.some((panel) => isMeant(panel.key) && roleOf(panel).rows !== 'none'),
+  joined: ({ carcass }, isMeant) =>
+    carcass.joints.some(({ facePanel, endPanel }) => isMeant(facePanel) || isMeant(endPanel)),
+  'deep-in-face': ({ boring }, isMeant) =>
+    boring.bores.some((bore) => isMeant(bore.panel) && isFace(bore.face) && hasDepth(bore)),
+  'deep-in-end': ({ boring }, isMeant) =>
+    boring.bores.some((bore) => isMeant(bore.panel) && !isFace(bore.face) && hasDepth(bore)),
+};
+
+const hasDepth = (bore: Parameters<typeof purposeOf>[0]): boolean => !isRow(bore) && purposeOf(bore).depthChosen;
+
+/** Whether a value counts in a carcass. `panel`: the key under `panels` that it is written for; null for the carcass as a whole. */
+export function holds(circumstance: Circumstance, made: Made, panel: string | null): boolean {
+  return HOLDS[circumstance](made, (key) => panel === null || means(panel, key));
+}
+
+/**
+ * Whether a key at a path of a carcass would count in any of these; true where there are none to ask. The path is that of the
+ * key from the carcass's root.
+ */
+export function wouldCount(path: Path, made: readonly Made[]): boolean {
+  const reach = reachAt(path);
+  if (reach === 'always' || made.length === 0) return true;
+  const panel = path[0] === 'panels' && typeof path[1] === 'string' ? path[1] : null;
+  return made.some((one) => holds(reach, one, panel));
+}

@@ -1,0 +1,186 @@
+import { CARCASSES_KEY } from '../document/outline.js';
+import type { Path, Place } from '../document/place.js';
+import type { MapEntry, TreeNode } from '../document/tree.js';
+import type { LongForm } from '../schema/unfold.js';
+import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
+import type { carcassSchema, jobSchema } from './schema.js';
+
+// Where a value does something: the one table that the finding, completion, hovers and the JSON Schema read.
+
+/** What must be so for a value to do anything, as it stands behind 'It counts only'. */
+export const CIRCUMSTANCES = {
+  rails: 'with `top: rails`',
+  back: 'where the carcass has a back',
+  recess: 'with a back that is grooved or rebated',
+  groove: 'with a grooved back',
+  bays: 'where dividers part the carcass into bays',
+  rows: 'where rows are bored',
+  grid: 'where rows are bored or shelves are spread by their number',
+  'rear-rows': 'where rear rows are bored (`rows: both`)',
+  upright: 'on a side or a divider',
+  joined: 'on a panel that is joined to another one',
+  'deep-in-face': 'on a panel with dowel bores in its face',
+  'deep-in-end': 'on a panel with dowel bores in its ends',
+} as const;
+
+export type Circumstance = keyof typeof CIRCUMSTANCES;
+
+/** `always`: it does something wherever it may be written. */
+export type Reach = 'always' | Circumstance;
+
+/** A key that holds keys of its own. */
+interface Nest<F extends Fields> {
+  readonly own: Reach;
+  readonly inside: ReachTable<F>;
+}
+
+type ReachTable<F extends Fields> = { readonly [K in keyof F]: ReachOf<F[K]['schema']> };
+
+type ReachOf<S> =
+  S extends RecordSchema<infer F>
+    ? Nest<F>
+    : S extends NamedSchema<infer I>
+      ? I extends RecordSchema<infer F>
+        ? Nest<F>
+        : Reach
+      : S extends EitherSchema<infer A>
+        ? [LongForm<A>] extends [never]
+          ? ReachOfItems<Extract<A[number], ListSchema<Schema>>>
+          : ReachOf<LongForm<A>>
+        : Reach;
+
+type ReachOfItems<L> =
+  L extends ListSchema<EitherSchema<infer A>> ? (LongForm<A> extends RecordSchema<infer F> ? Nest<F> : Reach) : Reach;
+
+/** The same without the types of the schema, for walking the table as data. */
+type AnyTable = Readonly<Record<string, Reach | AnyNest>>;
+interface AnyNest {
+  readonly own: Reach;
+  readonly inside: AnyTable;
+}
+
+const always = 'always';
+const bands = {
+  own: always,
+  inside: { front: always, back: always, 'reference-end': always, 'far-end': always },
+} as const;
+const shelf = { own: always, inside: { at: always, bay: 'bays', board: always, setback: always } } as const;
+
+type SharedFields = (typeof jobSchema.fields.defaults)['schema']['fields'];
+
+const SHARED: ReachTable<SharedFields> = {
+  height: always,
+  depth: always,
+  board: always,
+  band: always,
+  joint: always,
+  top: always,
+  bottom: always,
+  'rail-width': 'rails',
+  plinth: always,
+  back: { own: always, inside: { how: always, board: 'back', groove: 'recess', inset: 'groove' } },
+  rows: always,
+  'row-offset': 'grid',
+  'row-setback': 'rows',
+  'rear-row': 'rear-rows',
+  dowels: always,
+  machines: { own: always, inside: { faces: always, ends: always, rows: 'rows', clamp: always } },
+};
+
+/** Where each key of a carcass does something. A key that the schema has and this has not does not compile. */
+export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
+  ...SHARED,
+  kind: always,
+  count: always,
+  width: always,
+  dividers: { own: always, inside: { at: always, board: always } },
+  'fixed-shelves': shelf,
+  'loose-shelves': shelf,
+  panels: {
+    own: always,
+    inside: {
+      board: always,
+      rows: 'upright',
+      'row-offset': 'rows',
+      joint: 'joined',
+      dowels: 'joined',
+      'face-depth': 'deep-in-face',
+      'end-depth': 'deep-in-end',
+      bands,
+    },
+  },
+  note: always,
+};
+
+/** A written value that counts only in some circumstance. */
+export interface ConditionalValue {
+  readonly path: Path;
+  /** Of its key. */
+  readonly place: Place;
+  readonly circumstance: Circumstance;
+  /** The panel that it is written for, by its key under `panels`; null where it is of the carcass as a whole. */
+  readonly panel: string | null;
+}
+
+/** The values under a carcass, or under `defaults`, that count only in some circumstance; in the order of the text. */
+export function conditionalValues(node: TreeNode | null): readonly ConditionalValue[] {
+  return node?.kind === 'map' ? inMap(node.entries, REACH, [], null) : [];
+}
+
+function inMap(
+  entries: readonly MapEntry[],
+  table: AnyTable,
+  path: Path,
+  panel: string | null,
+): readonly ConditionalValue[] {
+  return entries.flatMap(({ key, keyPlace, value }) => {
+    const reach = Object.hasOwn(table, key) ? table[key]! : always;
+    const here = [...path, key];
+    const own = typeof reach === 'string' ? reach : reach.own;
+    if (own !== always) return [{ path: here, place: keyPlace, circumstance: own, panel }];
+    return typeof reach === 'string' || value === null ? [] : inside(value, reach.inside, here, panel);
+  });
+}
+
+function inside(node: TreeNode, table: AnyTable, path: Path, panel: string | null): readonly ConditionalValue[] {
+  if (node.alias !== undefined) return [];
+  if (node.kind === 'list')
+    return node.items.flatMap((item, i) =>
+      item.kind === 'map' ? inMap(item.entries, table, [...path, i], panel) : [],
+    );
+  if (node.kind !== 'map') return [];
+  if (!arePanels(path)) return inMap(node.entries, table, path, panel);
+  return node.entries.flatMap(({ key, value }) =>
+    value?.kind === 'map' && value.alias === undefined ? inMap(value.entries, table, [...path, key], key) : [],
+  );
+}
+
+/** The circumstance in which the value at a path of a carcass counts; `always`, also for a path that leads nowhere. */
+export function reachAt(path: Path): Reach {
+  let table: AnyTable = REACH;
+  let reach: Reach = always;
+  path.forEach((step, i) => {
+    // Numbers of items and names of panels are the owner's.
+    if (typeof step === 'number' || arePanels(path.slice(0, i))) return;
+    const found: Reach | AnyNest = Object.hasOwn(table, step) ? table[step]! : always;
+    reach = typeof found === 'string' ? found : found.own;
+    table = typeof found === 'string' ? {} : found.inside;
+  });
+  return reach;
+}
+
+function arePanels(path: Path): boolean {
+  return path.length === 1 && path[0] === 'panels';
+}
+
+/** 'It counts only with `top: rails`.' Null where it counts wherever it may be written. */
+export function reachWords(path: Path): string | null {
+  const reach = reachAt(path);
+  return reach === always ? null : `It counts only ${CIRCUMSTANCES[reach]}.`;
+}
+
+/** The same for a path from the root of a job file. */
+export function reachInJob([first, ...rest]: Path): string | null {
+  if (first === 'defaults') return reachWords(rest);
+  return first === CARCASSES_KEY ? reachWords(rest.slice(1)) : null;
+}
