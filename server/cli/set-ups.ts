@@ -5,10 +5,12 @@ import { counted, listed } from '../../shared-core/words/english.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import { MICROMETRES_PER_MM } from '../../shared-core/length/units.js';
 import type { Unreachable } from '../../shared-core/machining/plan/operation.js';
+import { costOf } from '../../shared-core/machining/plan/cost.js';
 import type { Plan, PlannedSetUp } from '../../shared-core/machining/plan/plan.js';
 import type { PlannedHole, Run, SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
 import { list, type Paper } from '../../shared-core/papers/paper.js';
 import { asText } from '../../shared-core/papers/render/text.js';
+import { costSentences } from '../../shared-core/papers/set-up/cost.js';
 import { setUpSheets } from '../../shared-core/papers/set-up/paper.js';
 import { loadedIn } from '../../shared-core/papers/set-up/spindles.js';
 import { countWords, totalsWords } from '../../shared-core/papers/set-up/totals.js';
@@ -100,6 +102,7 @@ function planJson(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted
     unreachable: analysis.planned().flatMap(unreachableJson),
     fewest: { setups: plan.setUps.length, least: leastSetUps, gap: plan.setUps.length - leastSetUps },
     changeover: { seconds, least: leastSeconds, proven, gap: seconds - leastSeconds },
+    cost: costOf(plan, analysis.shop),
     replay,
   };
 }
@@ -164,6 +167,7 @@ export function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay
   }
   const lines = [
     totalsWords(plan),
+    ...costSentences(costOf(plan, analysis.shop)),
     ...shareWords(plan, isWanted),
     replayWords(analysis, replay),
     ...analysis

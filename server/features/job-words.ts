@@ -12,6 +12,7 @@ export function jobWords(analysis: JobAnalysis): JobWords {
   return {
     unit: analysis.unit,
     machineUnit: analysis.shop.unit,
+    handling: analysis.shop.handling,
     panel: (carcass, key) => carcasses.get(carcass)?.get(key),
   };
 }

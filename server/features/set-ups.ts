@@ -10,13 +10,16 @@ import type { TextRange } from '../../shared-core/drawing/messages/drawing.js';
 import { showLength } from '../../shared-core/length/show.js';
 import type { JobAnalysis } from '../../shared-core/engine.js';
 import { cautionsFor } from '../../shared-core/machining/caution.js';
+import { costOf } from '../../shared-core/machining/plan/cost.js';
 import type { Plan } from '../../shared-core/machining/plan/plan.js';
+import { wholeSentence } from '../../shared-core/papers/set-up/cost.js';
 import { contentOf } from '../../shared-core/papers/set-up/content.js';
 import { handling, laidRuns, layRules, type LaidRun } from '../../shared-core/papers/set-up/lay.js';
 import { changeSentences, inOrder, settingsOf, type InOrder } from '../../shared-core/papers/set-up/settings.js';
 import { loadedIn } from '../../shared-core/papers/set-up/spindles.js';
 import { totalsWords } from '../../shared-core/papers/set-up/totals.js';
 import { timeWords, type JobWords } from '../../shared-core/papers/set-up/words.js';
+import type { Shop } from '../../shared-core/shop/model.js';
 import { KIND_WORDS } from '../../shared-core/shop/habits.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { JobPlaces } from './diagnostics.js';
@@ -49,7 +52,7 @@ export function setUps(file: OpenFile, plan: Plan | null, stale: string | null =
     title: analysis.head.title,
     unit: analysis.unit,
     setUps: listedSetUps,
-    totals: totalsOf(plan, listedSetUps),
+    totals: totalsOf(plan, listedSetUps, analysis.shop),
     unbored,
     broken: analysis.carcasses.filter((one) => !analysis.isPlanned(one)).map(({ name }) => name),
   };
@@ -118,7 +121,7 @@ function panelRanges({ document, analysis }: OpenJob): PanelRanges {
   return (carcass, panel) => known.get(`${carcass}\n${panel}`) ?? null;
 }
 
-function totalsOf(plan: Plan, setUps: readonly ListedSetUp[]): SetUpTotals {
+function totalsOf(plan: Plan, setUps: readonly ListedSetUp[], shop: Shop): SetUpTotals {
   const panels = new Map(
     setUps.flatMap(({ runs }) => runs.map(({ carcass, panel, pieces }) => [`${carcass}\n${panel}`, pieces] as const)),
   );
@@ -131,7 +134,7 @@ function totalsOf(plan: Plan, setUps: readonly ListedSetUp[]): SetUpTotals {
     seconds: plan.seconds,
     leastSeconds: plan.leastSeconds,
     proven: plan.proven,
-    words: totalsWords(plan),
+    words: setUps.length === 0 ? totalsWords(plan) : `${totalsWords(plan)} ${wholeSentence(costOf(plan, shop))}`,
   };
 }
 

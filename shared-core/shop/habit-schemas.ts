@@ -79,6 +79,13 @@ export const changeover = record('changeover', 'What a change costs, in seconds.
   machine: orBefore(number('To go to another machine.', 0, 3600)),
 });
 
+export const handling = record('handling', 'What the boring of panels takes, in seconds.', {
+  panel: orBefore(number('To take up a panel, lay it against the stop for the first time, and put it away.', 0, 3600)),
+  lay: orBefore(number('To lay it anew: turned, or slid to another stop.', 0, 3600)),
+  stroke: orBefore(number('For one stroke, clamping counted.', 0, 3600)),
+  'index-move': orBefore(number('To move a panel along by an index move.', 0, 3600)),
+});
+
 export const tolerances = record('tolerances', 'How far real panels and machines stray, each plus or minus.', {
   thickness: orBefore(length('Thickness of a board.', 0, 5)),
   width: orBefore(length('Width of a cut panel.', 0, 5)),

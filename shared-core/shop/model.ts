@@ -50,6 +50,8 @@ export type KindSize = Model<typeof habitSchemas.kindSize>;
 export type CarcassKind = keyof typeof habitSchemas.habits.fields.sizes.schema.fields;
 /** Seconds. */
 export type Changeover = Model<typeof habitSchemas.changeover>;
+/** Seconds. */
+export type Handling = Model<typeof habitSchemas.handling>;
 /** Each a plus-or-minus bound; squareness over one metre of length. */
 export type Tolerances = Model<typeof habitSchemas.tolerances>;
 
@@ -79,5 +81,6 @@ export interface Shop {
   readonly bits: readonly Micrometres[] | null;
   readonly habits: Habits;
   readonly changeover: Changeover;
+  readonly handling: Handling;
   readonly tolerances: Tolerances;
 }

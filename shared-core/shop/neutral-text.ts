@@ -193,6 +193,16 @@ changeover:
   extension: 120
   machine: 60
 
+# Seconds that the boring of a panel takes: time ten panels with a watch.
+handling:
+  # To take one up, lay it against the stop, and put it away.
+  panel: 15
+  # To turn it, or to slide it to another stop.
+  lay: 8
+  # One stroke, clamping counted.
+  stroke: 6
+  index-move: 8
+
 # Each plus or minus: cut, set or bore ten times, measure, and take half the spread. squareness: over one metre.
 # The limits are the greatest offset, step and gap that you accept in a joint: what a finger feels at a banded edge, and an
 # eye sees at a joint, begins at about 0.3 mm (common practice, no source).

@@ -40,7 +40,12 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   findings.push(...judged.map((one) => sayUnit(one, unitAt)));
   const said: ShopInput['value'] = read.value?.value ?? {};
   const input = judgedFittings(unitUnknown ? withoutFigures(said) : said, findings);
-  const before = base && { habits: base.habits, changeover: base.changeover, tolerances: base.tolerances };
+  const before = base && {
+    habits: base.habits,
+    changeover: base.changeover,
+    handling: base.handling,
+    tolerances: base.tolerances,
+  };
   const model = modelOf(
     shopSchema,
     { value: input, place, path: [], written: true },
@@ -61,10 +66,21 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const usual = base?.habits.machines ?? null;
   const habits = namedHabits(model.habits, input.habits?.value ?? {}, usual, known, blamed, findings);
   checkCompanions(input, known, blamed, findings);
-  const { title, bits, changeover, tolerances } = model;
+  const { title, bits, changeover, handling, tolerances } = model;
   findings.push(...unusedValues(root));
   const unusable = broken.length > 0 || unitUnknown || hidesNames(root);
-  const shop: Shop = { title, unit, neutral: base === null, ...known, unusable, bits, habits, changeover, tolerances };
+  const shop: Shop = {
+    title,
+    unit,
+    neutral: base === null,
+    ...known,
+    unusable,
+    bits,
+    habits,
+    changeover,
+    handling,
+    tolerances,
+  };
   // What a broken text seems to say is not worth telling.
   return { shop, findings: broken.length > 0 ? broken : findings, root };
 }

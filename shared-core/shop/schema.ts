@@ -2,7 +2,7 @@ import { fittingSections } from '../fittings/read.js';
 import type { Infer } from '../schema/schema.js';
 import { optional, orEmpty, usually } from '../schema/fields.js';
 import { choice, length, list, record, text, things } from '../schema/schema.js';
-import { changeover, habits, tolerances } from './habit-schemas.js';
+import { changeover, habits, handling, tolerances } from './habit-schemas.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
 import { band, board } from './material-schemas.js';
 
@@ -30,6 +30,7 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   'case-clamps': orEmpty(things('machine', 'clamp', 'case clamp', 'Case clamps.', caseClamp)),
   habits: orEmpty(habits),
   changeover: orEmpty(changeover),
+  handling: orEmpty(handling),
   tolerances: orEmpty(tolerances),
 });
 

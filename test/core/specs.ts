@@ -148,6 +148,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       ...habits,
     },
     changeover: { stop: 0, fence: 0, bit: 0, depth: 0, turnHead: 0, extension: 0, machine: 0 },
+    handling: { panel: 0, lay: 0, stroke: 0, indexMove: 0 },
     tolerances: {
       thickness: 0,
       width: 0,

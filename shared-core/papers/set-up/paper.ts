@@ -1,6 +1,7 @@
 import { sentence, stopCalled } from '../../drawing/words.js';
 import { listed } from '../../words/english.js';
 import { cautionsFor } from '../../machining/caution.js';
+import { secondsOf, workOf } from '../../machining/plan/cost.js';
 import type { Plan } from '../../machining/plan/plan.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
 import { grouped } from '../../findings/lookups.js';
@@ -16,6 +17,7 @@ import {
   type Table,
 } from '../paper.js';
 import { panelsNamed, piecesIn } from '../pieces.js';
+import { workWords } from './cost.js';
 import { handling, laidRuns, layRules, type LaidRun, type LaidStep } from './lay.js';
 import { bitSentences, comeSentences, inOrder, settingsOf, type InOrder } from './settings.js';
 import { countedFrom } from './spindles.js';
@@ -45,6 +47,7 @@ function setUpSheet(one: InOrder, number: number, of: number, words: JobWords, i
   const { machineUnit: unit } = words;
   const laid = laidRuns(setUp, words);
   const settings = settingsOf(one, unit);
+  const work = workOf(setUp);
   return [
     heading(1, `Set-up ${number} of ${of}: ${setUp.id}`, `${setUp.machine.name}, ${KIND_WORDS[setUp.machine.kind]}`),
     cautions(setUp, laid),
@@ -55,6 +58,7 @@ function setUpSheet(one: InOrder, number: number, of: number, words: JobWords, i
         : 'Nothing is to be changed:',
     ),
     figures(one, words),
+    paragraph(`Then ${workWords(work)}: ${timeWords(secondsOf(work, words.handling))}.`),
     ...layRules(setUp, words).map(paragraph),
     runs(laid, isRefused),
   ];

@@ -1,4 +1,5 @@
 import type { Panel } from '../../carcass/model.js';
+import type { Handling } from '../../shop/model.js';
 import { showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 
@@ -8,6 +9,8 @@ export interface JobWords {
   readonly unit: Unit;
   /** Of the shop file, which has the figures as the scales of the machines show them: stops, depths, bits, moves. */
   readonly machineUnit: Unit;
+  /** Seconds that the boring of a panel takes in this shop. */
+  readonly handling: Handling;
   /** A panel by the names in a set-up; undefined where there is none of these names. */
   readonly panel: (carcass: string, key: string) => Panel | undefined;
 }

@@ -41,7 +41,11 @@ test('equal panels are one line of a set-up sheet, whichever way they are writte
   const sheets = (analysis: JobAnalysis): string => {
     const panel = (carcass: string, key: string) =>
       analysis.carcasses.find(({ name }) => name === carcass)?.carcass?.panels.find((one) => one.key === key);
-    const blocks = setUpSheets(analysis.plan(), { unit: 'mm', machineUnit: 'mm', panel }, () => false);
+    const blocks = setUpSheets(
+      analysis.plan(),
+      { unit: 'mm', machineUnit: 'mm', handling: analysis.shop.handling, panel },
+      () => false,
+    );
     return asText({ title: '', blocks });
   };
   expect(sheets(four)).toMatch(/^ *4 of {2}a left \(4\) +720 × 560 × 16 mm /m);

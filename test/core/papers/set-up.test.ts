@@ -30,6 +30,7 @@ function analyse(text: string): JobAnalysis {
 const wordsOf = (analysis: JobAnalysis): JobWords => ({
   unit: analysis.unit,
   machineUnit: 'mm',
+  handling: analysis.shop.handling,
   panel: (carcass, key) =>
     analysis.carcasses.find(({ name }) => name === carcass)?.carcass?.panels.find((panel) => panel.key === key),
 });
@@ -185,6 +186,7 @@ describe('random carcasses in random shops', () => {
           const words: JobWords = {
             unit: 'mm',
             machineUnit: 'mm',
+            handling: job.shop.handling,
             panel: (name, key) =>
               name === spec.name.value ? carcass.panels.find((panel) => panel.key === key) : undefined,
           };
