@@ -96,12 +96,12 @@ function wantedBy(name: string | undefined, path: string, { setUps }: Plan): Set
 }
 
 function planJson(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): object {
-  const { leastSetUps, seconds, leastSeconds, proven } = plan;
+  const { leastSetUps, seconds, leastSeconds, proven, provenOnce } = plan;
   return {
     setups: plan.setUps.filter(({ setUp }) => isWanted(setUp)).map(setUpJson),
     unreachable: analysis.planned().flatMap(unreachableJson),
     fewest: { setups: plan.setUps.length, least: leastSetUps, gap: plan.setUps.length - leastSetUps },
-    changeover: { seconds, least: leastSeconds, proven, gap: seconds - leastSeconds },
+    changeover: { seconds, least: leastSeconds, proven, provenOnce, gap: seconds - leastSeconds },
     cost: costOf(plan, analysis.shop),
     replay,
   };

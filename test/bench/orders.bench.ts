@@ -8,6 +8,12 @@ import { bestOrder } from '../../shared-core/machining/plan/plan.js';
 const COUNTS = [400, 1000, 2000, 3000];
 const TIMES = { stop: 60, fence: 90, bit: 45, depth: 30, turnHead: 180, extension: 240, machine: 120 };
 const SPINDLES = 21;
+const RAIL = (['left', 'right'] as const).map((side) => ({
+  name: `stop-${side}`,
+  side,
+  lowers: true,
+  furthest: 1_300_000,
+}));
 
 /** Set-ups of one borer: two or three bits at one of some places, two mirrored stops, three depths, now and then a level head. */
 function drawn(count: number): Settings[] {
@@ -29,6 +35,9 @@ function drawn(count: number): Settings[] {
       thickness: level ? null : [16_000, 19_000][draw(2)]!,
       through: false,
       bits,
+      rail: RAIL,
+      covered: { left: [], right: [] },
+      headDistance: null,
     };
   });
 }

@@ -78,6 +78,7 @@ interface Planned {
     readonly seconds: number;
     readonly least: number;
     readonly proven: boolean;
+    readonly provenOnce: boolean;
     readonly gap: number;
   };
   readonly replay: {
@@ -179,10 +180,11 @@ describe.each(['kitchen.carcass.yaml', 'studio.carcass.yaml'])('setups %s', (fil
     expect(new Set(ends.map(({ down }) => down))).toEqual(new Set(['outside']));
   });
 
-  test('changeovers add up, and no order takes less', () => {
-    const { seconds, least, proven, gap } = planned.changeover;
+  test('changeovers add up, and no order that turns the head once takes less', () => {
+    const { seconds, least, proven, provenOnce, gap } = planned.changeover;
     expect(planned.setups.reduce((sum, one) => sum + one.changeoverSeconds, 0)).toBe(seconds);
-    expect({ least, proven, gap }).toEqual({ least: seconds, proven: true, gap: 0 });
+    expect({ proven, provenOnce, gap }).toEqual({ proven: least === seconds, provenOnce: true, gap: seconds - least });
+    expect(gap).toBeLessThan(seconds * 0.03);
     expect(new Set(planned.setups.map(({ id }) => id)).size).toBe(planned.setups.length);
     const [first] = planned.setups;
     expect(first!.changes.stops).toEqual(first!.stops.map(({ name }) => name));
@@ -238,7 +240,7 @@ describe('as text', () => {
     const { code, out, err } = run('setups', 'kitchen.carcass.yaml');
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toMatch(
-      /^Kitchen and back workshop\n34 set-ups, \d+ strokes; no fewer set-ups make these strokes; changeovers 2 h 48 min in all; going to each machine once, no order takes less\.\nIn all 3 h 51 min 28 s at the boring machines: changeovers 2 h 48 min, boring 1 h 3 min 28 s \(150 panel runs, 197 strokes, 8 index moves\)\.\nOf the 2 h 48 min of changeovers: bits 1 h 45 min, .+\nWhat costs most: jigs: .+\nReplayed/,
+      /^Kitchen and back workshop\n34 set-ups, \d+ strokes; no fewer set-ups make these strokes; changeovers 2 h 46 min in all; going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than 2 h 42 min\.\nIn all 3 h 49 min 28 s at the boring machines: changeovers 2 h 46 min, boring 1 h 3 min 28 s \(150 panel runs, 197 strokes, 8 index moves\)\.\nOf the 2 h 46 min of changeovers: bits 1 h 46 min 30 s, .+\nWhat costs most: jigs: .+\nReplayed/,
     );
     const sheets = out.split(/^=+\nSet-up /m).slice(1);
     expect(sheets).toHaveLength(34);

@@ -36,11 +36,13 @@ test('the set-ups of the demo job in the order to run, with totals', async () =>
   });
   const { totals, setUps } = reply;
   expect(setUps).toHaveLength(34);
-  expect(totals).toMatchObject({ setUps: 34, leastSetUps: 34, seconds: 10080, leastSeconds: 10080, proven: true });
+  expect(totals).toMatchObject({ setUps: 34, leastSetUps: 34, seconds: 9960, leastSeconds: 9720, proven: false });
   expect(setUps.reduce((sum, one) => sum + one.seconds, 0)).toBe(totals.seconds);
   expect(setUps.reduce((sum, one) => sum + one.holes, 0)).toBe(totals.holes);
   expect(setUps.reduce((sum, one) => sum + one.strokes, 0)).toBe(totals.strokes);
-  expect(totals.words).toContain('changeovers 2 h 48 min in all; going to each machine once, no order takes less.');
+  expect(totals.words).toContain(
+    'changeovers 2 h 46 min in all; going to each machine and each of its heads once, no order takes less;',
+  );
 });
 
 test('one set-up: what is changed, what stands, how the panels lie', async () => {

@@ -4,17 +4,22 @@ import { routeCost, type RoundTrip } from './round-trip.js';
 const MOST_SETS = 1 << 17;
 const MOST_NODES = 24;
 
+/** For sets of nodes done (node i is bit i - 1): what may come next, and what finishing the round trip costs at least. */
+export interface Completions {
+  /** The nodes but home. */
+  readonly nodes: number;
+  /** Whether a node that is not in the set may come next after it. */
+  mayCome(set: number, node: number): boolean;
+  /** Least cost of finishing once `set` is done and the machine stands at `last`, which is in it. */
+  rest(set: number, last: number): number;
+}
+
 /**
- * Exact by dynamic programming over sets (Bellman 1962; Held and Karp 1962): `best[set][last]` is the least cost of
- * finishing the round trip once `set` is done and the machine stands at `last`. Only sets that obey the order asked for
- * are kept, so a strongly ordered problem may be larger than a free one.
- *
- * The table is filled from the whole set backwards, so the route can be read forwards taking the smallest index at each
- * tie: among all cheapest routes this returns the first in the order of the dictionary.
- *
- * Null where the table would be too large, which is decided before any of it is filled.
+ * The table of dynamic programming over sets (Bellman 1962; Held and Karp 1962), filled from the whole set backwards. Only sets
+ * that obey the order asked for are kept, so a strongly ordered problem may be larger than a free one. Null where the table
+ * would be too large, which is decided before any of it is filled.
  */
-export function heldKarp(trip: RoundTrip): { route: Int32Array; cost: number } | null {
+export function completions(trip: RoundTrip): Completions | null {
   const { size, cost } = trip;
   const nodes = size - 1;
   if (nodes > MOST_NODES) return null;
@@ -22,6 +27,8 @@ export function heldKarp(trip: RoundTrip): { route: Int32Array; cost: number } |
   const sets = feasibleSets(nodes, needs);
   if (sets === null) return null;
   const { rank, count } = sets;
+  const mayCome = (set: number, node: number): boolean =>
+    (set & (1 << (node - 1))) === 0 && (needs[node - 1]! & ~set) === 0;
 
   const all = 2 ** nodes - 1;
   const best = new Float64Array(count * nodes).fill(Infinity);
@@ -42,23 +49,32 @@ export function heldKarp(trip: RoundTrip): { route: Int32Array; cost: number } |
       best[row * nodes + last] = least;
     }
   }
+  return { nodes, mayCome, rest: (set, last) => best[rank[set]! * nodes + last - 1]! };
+}
 
+/**
+ * Exact by the table: read forwards taking the smallest index at each tie, so that among all cheapest routes this is the first
+ * in the order of the dictionary. Null where the table would be too large.
+ */
+export function heldKarp(trip: RoundTrip): { route: Int32Array; cost: number } | null {
+  const table = completions(trip);
+  if (table === null) return null;
+  const { size, cost } = trip;
   const route = new Int32Array(size);
   let set = 0;
   for (let p = 1; p < size; p += 1) {
     let chosen = -1;
     let least = Infinity;
-    for (let next = 0; next < nodes; next += 1) {
-      const bit = 1 << next;
-      if ((set & bit) !== 0 || (needs[next]! & ~set) !== 0) continue;
-      const total = cost[route[p - 1]! * size + next + 1]! + best[rank[set | bit]! * nodes + next]!;
+    for (let next = 1; next < size; next += 1) {
+      if (!table.mayCome(set, next)) continue;
+      const total = cost[route[p - 1]! * size + next]! + table.rest(set | (1 << (next - 1)), next);
       if (chosen < 0 || total < least) {
         least = total;
         chosen = next;
       }
     }
-    route[p] = chosen + 1;
-    set |= 1 << chosen;
+    route[p] = chosen;
+    set |= 1 << (chosen - 1);
   }
   return { route, cost: routeCost(trip, route) };
 }

@@ -28,7 +28,7 @@ export function orderInWindows(sequence: LongSequence): { order: number[]; cost:
   for (let at = 0; at < order.length; at += WINDOW / 2) improveWindow(sequence, order, at);
   let cost = 0;
   for (let p = 0; p < order.length; p += 1) cost += arc(sequence, order[p - 1], order[p]!);
-  return { order, cost, lowerBound: entries(sequence) };
+  return { order, cost, lowerBound: leastEntries(sequence) };
 }
 
 /** From a set-up, or from the machine as it was left, to another. */
@@ -93,7 +93,7 @@ function improveWindow(sequence: LongSequence, order: number[], at: number): voi
 }
 
 /** Every set-up is come to once, from one of the others or from the machine as it was left. */
-function entries(sequence: LongSequence): number {
+export function leastEntries(sequence: LongSequence): number {
   let sum = 0;
   for (let to = 0; to < sequence.size; to += 1) {
     let least = sequence.start(to);

@@ -1,9 +1,11 @@
 import type { Micrometres } from '../../length/units.js';
-import type { Changeover } from '../../shop/model.js';
-import type { SetUp } from '../setup-sheet.js';
+import type { Span } from '../../schema/schema.js';
+import type { Changeover, Hand } from '../../shop/model.js';
+import type { SetStop, SetUp } from '../setup-sheet.js';
 import type { Batch } from './batch.js';
+import { coveredBy, outward } from './stops.js';
 
-/** All that is set on a machine for a set-up, and nothing of what is run on it; plain data. */
+/** All that is set on a machine for a set-up, and of what is run on it only where a stop would be in the way; plain data. */
 export interface Settings extends Pick<
   SetUp,
   'fence' | 'height' | 'stops' | 'extension' | 'depth' | 'thickness' | 'through'
@@ -13,22 +15,99 @@ export interface Settings extends Pick<
   readonly body: string;
   /** The diameter in every spindle, head by head; 0 where there is no bit. */
   readonly bits: readonly Micrometres[];
+  /** The stops of the machine, those of each hand from the spindles outward. */
+  readonly rail: readonly RailStop[];
+  /** Where panels come to lie: a stop of the hand that stands between two such positions and does not lower is in the way. */
+  readonly covered: Readonly<Record<Hand, readonly (readonly [Micrometres, Micrometres])[]>>;
+  /** From head to head on the fence; null where there is one. */
+  readonly headDistance: Span | null;
 }
 
+/** A stop of a machine, on its rail. */
+export interface RailStop {
+  readonly name: string;
+  readonly side: Hand;
+  readonly lowers: boolean;
+  /** As far out as it can be set without the extension. */
+  readonly furthest: Micrometres;
+}
+
+const HANDS = ['left', 'right'] as const;
+
 /** What a batch sets. */
-export function settingsOf({
-  machine,
-  load,
-  fence,
-  height,
-  stops,
-  extension,
-  depth,
-  thickness,
-  through,
-}: Batch): Settings {
-  const { name, body } = machine;
-  return { machine: name, body, bits: load.wanted, fence, height, stops, extension, depth, thickness, through };
+export function settingsOf(batch: Batch): Settings {
+  const { machine, load, fence, height, stops, extension, depth, thickness, through, chosen } = batch;
+  const rail = HANDS.flatMap((side) => outward(machine, side)).map(({ name, side, lowers, range }) => ({
+    name,
+    side,
+    lowers,
+    furthest: range.max,
+  }));
+  const inTheWay = (side: Hand): [Micrometres, Micrometres][] =>
+    rail.some((stop) => stop.side === side && !stop.lowers)
+      ? joined(chosen.map(({ way }) => coveredBy(machine, way, side)))
+      : [];
+  return {
+    machine: machine.name,
+    body: machine.body,
+    bits: load.wanted,
+    fence,
+    height,
+    stops,
+    extension,
+    depth,
+    thickness,
+    through,
+    rail,
+    covered: { left: inTheWay('left'), right: inTheWay('right') },
+    headDistance: machine.kind === 'line' ? (machine.headDistance ?? ANY_DISTANCE) : null,
+  };
+}
+
+const ANY_DISTANCE: Span = { min: 1, max: Infinity };
+
+/** Open spans with those that overlap made one, ascending. */
+function joined(spans: readonly (readonly [Micrometres, Micrometres])[]): [Micrometres, Micrometres][] {
+  const made: [Micrometres, Micrometres][] = [];
+  for (const [from, to] of [...spans].sort((a, b) => a[0] - b[0])) {
+    const last = made.at(-1);
+    if (last && from < last[1]) last[1] = Math.max(last[1], to);
+    else made.push([from, to]);
+  }
+  return made;
+}
+
+/**
+ * How a machine stands when a set-up has been run: as the set-up has it, and besides, as it stood before, the stops that it
+ * does not name and the heads that it does not set. A stop leaves its place when one of its hand has to pass it, when the
+ * extension that it stands on is taken off, and when it stands in the way of a panel and does not lower; a head, when there is
+ * no room for it beside those that are set. Turning the head undoes all of it: the stops of the other head stand in their place.
+ */
+export function left(before: Settings | null, after: Settings): Settings {
+  if (before === null || before.machine !== after.machine) return after;
+  const stay = before.stops.filter((stop) => stays(stop, after));
+  const fence = [...after.fence];
+  const { headDistance } = after;
+  for (const place of headDistance === null ? [] : before.fence.slice(fence.length)) {
+    const apart = place - fence.at(-1)!;
+    if (apart < headDistance!.min || apart > headDistance!.max) break;
+    fence.push(place);
+  }
+  return stay.length === 0 && fence.length === after.fence.length
+    ? after
+    : { ...after, stops: [...after.stops, ...stay], fence };
+}
+
+/** Whether a stop that stood before stands there still, neither named nor moved aside. */
+function stays({ name, side, position }: SetStop, { stops, extension, rail, covered }: Settings): boolean {
+  const own = rail.findIndex((stop) => stop.name === name);
+  const stop = rail[own];
+  if (stop === undefined || stops.some((set) => set.name === name)) return false;
+  if (position > stop.furthest && !extension) return false;
+  const isPassed = stops.some(
+    (set) => set.side === side && own > rail.findIndex((one) => one.name === set.name) !== position > set.position,
+  );
+  return !isPassed && (stop.lowers || !covered[side].some(([from, to]) => position > from && position < to));
 }
 
 /** What is changed on the machines between two set-ups. */
@@ -37,7 +116,9 @@ export interface Changes {
   readonly turnHead: boolean;
   /** Names of stops to set. */
   readonly stops: readonly string[];
-  readonly fences: number;
+  /** Heads whose distance from the fence is set; 0 where a machine has one. */
+  readonly fences: readonly number[];
+  readonly height: boolean;
   /** Bits to take out and to put in. */
   readonly bits: number;
   readonly depth: boolean;
@@ -45,9 +126,9 @@ export interface Changes {
 }
 
 /**
- * What must be changed to go from one set-up to another (from a bare machine where `before` is null). Another machine is
- * taken to be bare too, so this holds for orders that go to each machine once; on the other head of one body the head is
- * turned first, and its stops and fence are set anew.
+ * What must be changed to come to a set-up from a machine as it stands (bare where `before` is null; after one set-up alone,
+ * as that has it). Another machine is taken to be bare too, so this holds for orders that go to each machine once; on the
+ * other head of one body the head is turned first, and its stops and fence are set anew.
  */
 export function changesBetween(before: Settings | null, after: Settings): Changes {
   const sameMachine = before !== null && before.machine === after.machine;
@@ -56,9 +137,7 @@ export function changesBetween(before: Settings | null, after: Settings): Change
   const stops = after.stops
     .filter((stop) => !stood?.stops.some((s) => s.name === stop.name && s.position === stop.position))
     .map((stop) => stop.name);
-  const fences =
-    after.fence.filter((place, head) => stood?.fence[head] !== place).length +
-    Number(after.height !== null && stood?.height !== after.height);
+  const fences = after.fence.flatMap((place, head) => (stood?.fence[head] === place ? [] : [head]));
   // A level head carries the same spindles as the upright one, so bits stay in it when it turns.
   const loaded = sameMachine || turnHead ? before.bits : [];
   let bits = 0;
@@ -71,6 +150,7 @@ export function changesBetween(before: Settings | null, after: Settings): Change
     turnHead,
     stops,
     fences,
+    height: after.height !== null && stood?.height !== after.height,
     bits,
     depth: stood?.depth !== after.depth || stood.through !== after.through || stood.thickness !== after.thickness,
     extension: after.extension !== (stood?.extension ?? false),
@@ -83,7 +163,7 @@ export function changeoverTime(changes: Changes, times: Changeover): number {
     Number(changes.machine) * times.machine +
       Number(changes.turnHead) * times.turnHead +
       changes.stops.length * times.stop +
-      changes.fences * times.fence +
+      (changes.fences.length + Number(changes.height)) * times.fence +
       changes.bits * times.bit +
       Number(changes.depth) * times.depth +
       Number(changes.extension) * times.extension,

@@ -1,7 +1,7 @@
 import type { Changeover } from '../../shop/model.js';
-import { LARGEST_TABLE, orderByChangeover, orderInWindows, type ChangeoverOrder } from '../order/index.js';
-import type { SetUp } from '../setup-sheet.js';
-import { changeoverTime, changesBetween, settingsOf, type Changes, type Settings } from './changeover.js';
+import { orderWithState, type ChangeoverOrder, type StatefulOrder } from '../order/index.js';
+import type { SetStop, SetUp } from '../setup-sheet.js';
+import { changeoverTime, changesBetween, left, settingsOf, type Changes, type Settings } from './changeover.js';
 import { leastBatches } from './group.js';
 import { groupBy } from './numbers.js';
 import { batchesBefore, type Sheet } from './set-ups.js';
@@ -21,12 +21,14 @@ export interface Plan {
   /** A bound on their number: the strokes as they are split, under the fences that they are split for, need at least so many. */
   readonly leastSetUps: number;
   /**
-   * Seconds of changeover in all, and a bound that no order of these set-ups can beat that goes to each machine once;
-   * `proven` where they are equal.
+   * Seconds of changeover in all, of what a hand has to do: what stands right from any set-up before is not set again. And a
+   * bound that no order of these set-ups can beat that goes to each machine once; `proven` where they are equal.
    */
   readonly seconds: number;
   readonly leastSeconds: number;
   readonly proven: boolean;
+  /** True where no order that goes to each head of each machine once takes less. */
+  readonly provenOnce: boolean;
 }
 
 /** What the order of set-ups hangs on; plain data. */
@@ -53,6 +55,7 @@ export function bestOrder({ setUps, times, before }: OrderTask): SetUpOrder {
   const order: number[] = [];
   let seconds = 0;
   let lowerBound = 0;
+  let provenOnce = true;
   for (const group of groupBy(setUps.keys(), (index) => setUps[index]?.body).values()) {
     const place = new Map(group.map((index, inGroup) => [index, inGroup]));
     const found = orderOnOne({
@@ -65,36 +68,142 @@ export function bestOrder({ setUps, times, before }: OrderTask): SetUpOrder {
     });
     seconds += found.cost;
     lowerBound += found.lowerBound;
+    provenOnce &&= found.bestInStages;
     order.push(...found.order.map((inGroup) => group[inGroup] ?? 0));
   }
-  return { order, cost: seconds, lowerBound, proven: seconds === lowerBound };
+  return { order, cost: seconds, lowerBound, proven: seconds === lowerBound, provenOnce };
 }
 
 /** The order of the set-ups on one machine. */
-function orderOnOne({ setUps, times, before }: OrderTask): Pick<SetUpOrder, 'order' | 'cost' | 'lowerBound'> {
+function orderOnOne({ setUps, times, before }: OrderTask): StatefulOrder {
   const seconds = (from: Settings | null, to: Settings): number => changeoverTime(changesBetween(from, to), times);
-  const size = setUps.length;
-  const start = (first: number): number => seconds(null, setUps[first]!);
-  const cost = (from: number, to: number): number => (from === to ? 0 : seconds(setUps[from]!, setUps[to]!));
-  const found =
-    size > LARGEST_TABLE
-      ? orderInWindows({ size, start, cost, before })
-      : orderByChangeover(
-          setUps.map((_, from) => setUps.map((_to, to) => cost(from, to))),
-          { start: setUps.map((_, first) => start(first)), before },
-        );
-  if (found !== null && 'order' in found) return found;
+  const shared = sharedPlaces(setUps);
+  const step = (state: Settings | null, to: number): { cost: number; state: Settings } => ({
+    cost: seconds(state, setUps[to]!),
+    state: left(state, setUps[to]!),
+  });
+  const found = orderWithState<Settings>({
+    size: setUps.length,
+    step,
+    key: ({ machine, stops, fence }) =>
+      `${machine} ${fence.join()} ${stops
+        .map(({ name, position }) => `${name}:${position}`)
+        .sort()
+        .join()}`,
+    least: remembering((from, to) => {
+      const changes = changesBetween(
+        from === null ? null : hopedBetween(setUps[from]!, setUps[to]!, shared),
+        setUps[to]!,
+      );
+      return { cost: changeoverTime(changes, times), dues: duesIn(changes, setUps[to]!, shared) };
+    }),
+    most: (from, to) => seconds(setUps[from]!, setUps[to]!),
+    dues: [...shared.values()].map(({ kind, members }) => ({ cost: Math.floor(times[kind]), members })),
+    stage: (index) => setUps[index]!.machine,
+    before,
+  });
+  if (found !== null) return found;
   // Times that nothing can be summed with: the set-ups as they come, of which nothing is claimed.
-  const order = [...setUps.keys()];
-  return {
-    order,
-    cost: order.reduce((sum, to) => sum + (to === 0 ? start(to) : cost(to - 1, to)), 0),
-    lowerBound: 0,
+  let state: Settings | null = null;
+  let cost = 0;
+  for (const to of setUps.keys()) {
+    const next = step(state, to);
+    cost += next.cost;
+    state = next.state;
+  }
+  return { order: [...setUps.keys()], cost, lowerBound: 0, bestInStages: false };
+}
+
+/**
+ * A place of a stop or a head that several set-ups on one head want, and that a set-up which leaves that stop or head alone may
+ * keep from one to the next.
+ */
+interface SharedPlace {
+  readonly index: number;
+  readonly kind: 'stop' | 'fence';
+  readonly members: readonly number[];
+}
+
+const stopKey = ({ machine }: Settings, { name, position }: SetStop): string => `stop|${machine}|${name}|${position}`;
+const headKey = ({ machine, fence }: Settings, head: number): string => `fence|${machine}|${head}|${fence[head]}`;
+
+function sharedPlaces(setUps: readonly Settings[]): ReadonlyMap<string, SharedPlace> {
+  const onHead = new Map<string, number>();
+  const wanted = new Map<string, { kind: SharedPlace['kind']; thing: string; machine: string; members: number[] }>();
+  const things = new Map<string, number>();
+  const count = (key: string, counts: Map<string, number>): void => void counts.set(key, (counts.get(key) ?? 0) + 1);
+  setUps.forEach((setUp, index) => {
+    const { machine } = setUp;
+    count(machine, onHead);
+    const want = (kind: SharedPlace['kind'], key: string, name: string | number): void => {
+      const thing = `${kind}|${machine}|${name}`;
+      count(thing, things);
+      const known = wanted.get(key);
+      if (known) known.members.push(index);
+      else wanted.set(key, { kind, thing, machine, members: [index] });
+    };
+    for (const stop of setUp.stops) want('stop', stopKey(setUp, stop), stop.name);
+    for (const head of setUp.fence.keys()) want('fence', headKey(setUp, head), head);
+  });
+  const several = [...wanted].filter(
+    ([, { thing, machine, members }]) => members.length > 1 && things.get(thing)! < onHead.get(machine)!,
+  );
+  return new Map(several.map(([key, { kind, members }], index) => [key, { index, kind, members }]));
+}
+
+/**
+ * The best that can stand after one set-up where another comes next: besides what the one sets, all that the other wants and
+ * that some third set-up may have left.
+ */
+function hopedBetween(one: Settings, other: Settings, shared: ReadonlyMap<string, SharedPlace>): Settings {
+  if (one.machine !== other.machine) return one;
+  const leftAlone = other.stops.filter(
+    (stop) => shared.has(stopKey(other, stop)) && one.stops.every(({ name }) => name !== stop.name),
+  );
+  const hoped = leftAlone.length === 0 ? one : left({ ...one, stops: leftAlone }, one);
+  // Heads beyond those that are set may stand anywhere, whatever room there is: that can only make it cheaper.
+  const fence = other.fence.map(
+    (place, head) => one.fence[head] ?? (shared.has(headKey(other, head)) ? place : NOWHERE),
+  );
+  return { ...hoped, fence };
+}
+
+/** The shared places that some changes set. */
+function duesIn(changes: Changes, setUp: Settings, shared: ReadonlyMap<string, SharedPlace>): number[] {
+  const keys = [
+    ...setUp.stops.flatMap((stop) => (changes.stops.includes(stop.name) ? [stopKey(setUp, stop)] : [])),
+    ...changes.fences.map((head) => headKey(setUp, head)),
+  ];
+  return keys.flatMap((key) => shared.get(key)?.index ?? []);
+}
+
+/** As many steps are remembered: the search asks for those between a few set-ups over and over. */
+const MOST_REMEMBERED = 200;
+
+function remembering<T>(
+  ask: (from: number | null, to: number) => T,
+  size = MOST_REMEMBERED,
+): (from: number | null, to: number) => T {
+  const known = new Map<number, T>();
+  return (from, to) => {
+    if (to >= size || (from ?? 0) >= size) return ask(from, to);
+    const key = ((from ?? -1) + 1) * size + to;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const answer = ask(from, to);
+    known.set(key, answer);
+    return answer;
   };
 }
 
+/** The place of a head that nobody has set. */
+const NOWHERE = -1;
+
 /** An order of set-ups as indexes of their list, with its seconds and a bound that no order can beat. */
-export type SetUpOrder = Omit<ChangeoverOrder, 'kind'>;
+export interface SetUpOrder extends Omit<ChangeoverOrder, 'kind'> {
+  /** True where no order that goes to each head once, too, costs less. */
+  readonly provenOnce: boolean;
+}
 
 /** Puts the set-ups of a job into the best order by the shop's own times. Same sheets, same plan. */
 export function orderSetUps(sheets: readonly Sheet[], times: Changeover): Plan {
@@ -103,20 +212,20 @@ export function orderSetUps(sheets: readonly Sheet[], times: Changeover): Plan {
 
 /** The plan that runs the set-ups in an order. */
 export function planInOrder(sheets: readonly Sheet[], times: Changeover, ordered: SetUpOrder): Plan {
-  let before: Settings | null = null;
+  let stands: Settings | null = null;
   const setUps: PlannedSetUp[] = [];
   for (const index of ordered.order) {
     const sheet = sheets[index];
     if (!sheet) continue;
     const settings = settingsOf(sheet.batch);
-    const changes = changesBetween(before, settings);
+    const changes = changesBetween(stands, settings);
     setUps.push({
       setUp: sheet.setUp,
       changes,
       seconds: changeoverTime(changes, times),
       strokes: sheet.setUp.runs.reduce((sum, run) => sum + run.pieces * run.steps.length, 0),
     });
-    before = settings;
+    stands = left(stands, settings);
   }
   return {
     setUps,
@@ -124,5 +233,6 @@ export function planInOrder(sheets: readonly Sheet[], times: Changeover, ordered
     seconds: ordered.cost,
     leastSeconds: ordered.lowerBound,
     proven: ordered.proven,
+    provenOnce: ordered.provenOnce,
   };
 }

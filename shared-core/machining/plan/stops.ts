@@ -37,7 +37,7 @@ export function assignStops(machine: BoringMachine, places: readonly StopPlace[]
 }
 
 /** The stops of a hand as they stand on its fence, from the spindles outward: by their ranges, else as the shop lists them. */
-function outward(machine: BoringMachine, side: Hand): Stop[] {
+export function outward(machine: BoringMachine, side: Hand): Stop[] {
   return machine.stops
     .filter((stop) => stop.side === side)
     .sort((a, b) => a.range.min - b.range.min || a.range.max - b.range.max);
@@ -92,21 +92,27 @@ export const stopOf = (stops: readonly SetStop[], way: Way): SetStop | undefined
   stops.find((stop) => stop.side === way.side && stop.position === way.position);
 
 /**
- * Whether a panel that lies in this way would come to lie over a stop at a place, over its own too after an index move, or too
- * near to another with its other end. Distances run from the face of the panel's own stop across its extent, over every index
- * move.
+ * The positions, between two and neither of them, at which a stop of a hand would stand where a panel that lies in this way
+ * comes to lie, or too near to its other end: distances from the face of the panel's own stop across its extent, over every
+ * index move, as positions of that hand.
  */
+export function coveredBy(machine: BoringMachine, way: Way, side: Hand): readonly [Micrometres, Micrometres] {
+  const line = machine.kind === 'vertical' || machine.kind === 'cup' ? 0 : (machine.spindles - 1) * machine.pitch;
+  const moves = way.strokes.map((stroke) => (way.side === 'left' ? stroke.moved : -stroke.moved));
+  // The panel covers [0, extent], shifted by the index moves.
+  const least = Math.min(0, ...moves);
+  const greatest = way.extent + Math.max(0, ...moves) + STOP_ROOM;
+  return side === way.side
+    ? [way.position - greatest, way.position - least]
+    : [least - way.position - line, greatest - way.position - line];
+}
+
+/** Whether a panel that lies in this way would come to lie over a stop at a place, over its own too after an index move. */
 export function liesOver(
   machine: BoringMachine,
   way: Way,
   { side, position }: Pick<StopPlace, 'side' | 'position'>,
 ): boolean {
-  const line = machine.kind === 'vertical' || machine.kind === 'cup' ? 0 : (machine.spindles - 1) * machine.pitch;
-  const moves = way.strokes.map((stroke) => (way.side === 'left' ? stroke.moved : -stroke.moved));
-  // The panel covers [0, extent], shifted by the index moves.
-  const least = Math.min(0, ...moves);
-  const greatest = way.extent + Math.max(0, ...moves);
-  if (side === way.side && position === way.position) return least < 0;
-  const at = side === way.side ? way.position - position : way.position + line + position;
-  return at > least && at < greatest + STOP_ROOM;
+  const [from, to] = coveredBy(machine, way, side);
+  return position > from && position < to;
 }

@@ -38,25 +38,23 @@ export function settingsOf(one: InOrder, unit: Unit): readonly Setting[] {
 function places(one: InOrder, unit: Unit): readonly Setting[] {
   const { setUp, changes } = one.planned;
   const { machine, fence, height, extension } = setUp;
-  // On another machine, or with the head turned, nothing of what stood before counts.
-  const stood = changes.machine || changes.turnHead ? null : one.before;
   const heads = headsSet(setUp);
-  const at = (name: string, place: Micrometres, about: string, stands: Micrometres | null | undefined): Setting => ({
+  const at = (name: string, place: Micrometres, about: string, changed: boolean): Setting => ({
     name,
     value: showLength(place, unit),
     about,
-    changed: stands !== place,
+    changed,
   });
   return [
     ...(extension || changes.extension
       ? [{ name: 'fence extension', value: extension ? 'on' : 'off', about: '', changed: changes.extension }]
       : []),
-    ...(height === null ? [] : [at('height', height, 'from the table to the spindles', stood?.height)]),
+    ...(height === null ? [] : [at('height', height, 'from the table to the spindles', changes.height)]),
     ...fence.map((place, head) => {
-      const stands = stood?.fence[head];
+      const changed = changes.fences.includes(head);
       if (machine.kind !== 'line')
-        return at('fence', place, machine.kind === 'cup' ? 'to the spindle' : 'to spindle 1', stands);
-      return at(headName(head, heads), place, 'from the fence', stands);
+        return at('fence', place, machine.kind === 'cup' ? 'to the spindle' : 'to spindle 1', changed);
+      return at(headName(head, heads), place, 'from the fence', changed);
     }),
   ];
 }

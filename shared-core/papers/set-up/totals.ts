@@ -25,8 +25,11 @@ export function fewestWords({ setUps, leastSetUps }: Plan): string {
 }
 
 /** How good the order is known to be. */
-export function boundWords({ seconds, leastSeconds, proven }: Plan): string {
+export function boundWords({ seconds, leastSeconds, proven, provenOnce }: Plan): string {
   if (proven) return 'going to each machine once, no order takes less';
+  if (provenOnce) {
+    return `going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than ${timeWords(leastSeconds)}`;
+  }
   const gap = seconds > 0 ? ((100 * (seconds - leastSeconds)) / seconds).toFixed(1) : '0';
   return `going to each machine once, no order takes less than ${timeWords(leastSeconds)}: at most ${gap} % could be saved`;
 }

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { blankOf } from '../../../../shared-core/machining/blank.js';
-import { changeoverTime, changesBetween, settingsOf } from '../../../../shared-core/machining/plan/changeover.js';
 import { orderTask, orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf, type Sheet } from '../../../../shared-core/machining/plan/set-ups.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
@@ -9,7 +8,7 @@ import type { LineDrill, Shop } from '../../../../shared-core/shop/model.js';
 import { jobArbitrary } from '../../arbitraries.js';
 import { mm } from '../../specs.js';
 import { obeys, permutations } from '../order/brute-force.js';
-import { bored, readJob, shed, type Bored } from './jobs.js';
+import { bored, readJob, secondsOf, shed, type Bored } from './jobs.js';
 import { machinesArbitrary, withMachines } from './machines.js';
 
 const rowDrill = shed.machines.get('row-drill') as LineDrill;
@@ -35,17 +34,6 @@ const replays = (carcasses: readonly Bored[], order: readonly Sheet[]): boolean 
           blankOf(panel),
         ).ok,
     ),
-  );
-
-const secondsOf = (order: readonly Sheet[], shop: Shop): number =>
-  order.reduce(
-    (sum, to, index) =>
-      sum +
-      changeoverTime(
-        changesBetween(index === 0 ? null : settingsOf(order[index - 1]!.batch), settingsOf(to.batch)),
-        shop.changeover,
-      ),
-    0,
   );
 
 /** Every order of some set-ups, with whether the planner allows it and whether the replay carries it out. */

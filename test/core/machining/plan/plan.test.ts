@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { changeoverTime, changesBetween, settingsOf } from '../../../../shared-core/machining/plan/changeover.js';
+import { changesBetween, settingsOf } from '../../../../shared-core/machining/plan/changeover.js';
 import { headsOver } from '../../../../shared-core/machining/plan/heads.js';
 import { handOfEnd, handOfFrontEdge } from '../../../../shared-core/machining/plan/orientation.js';
 import { orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
 import type { LineDrill, Machine, Shop } from '../../../../shared-core/shop/model.js';
 import { mm } from '../../specs.js';
-import { demoJob, readJob, shed } from './jobs.js';
+import { demoJob, readJob, secondsOf, shed } from './jobs.js';
 
 const cupboard = `unit: mm
 carcasses:
@@ -318,20 +318,12 @@ describe('the order of the set-ups', () => {
   test('costs what its changeovers cost, and no less than the bound', () => {
     expect(plan.setUps.reduce((sum, one) => sum + one.seconds, 0)).toBe(plan.seconds);
     expect(plan.leastSeconds).toBeLessThanOrEqual(plan.seconds);
-    // The gap of this job, which the set-up list prints: within one hundredth.
-    expect((plan.seconds - plan.leastSeconds) / plan.seconds).toBeLessThan(0.01);
+    // The gap of this job, which the set-up list prints; of orders that turn the borer's head once, none takes less.
+    expect((plan.seconds - plan.leastSeconds) / plan.seconds).toBeLessThan(0.03);
+    expect(plan.provenOnce).toBe(true);
   });
   test('beats running the set-ups as they come', () => {
-    const asTheyCome = sheets.reduce(
-      (sum, to, index) =>
-        sum +
-        changeoverTime(
-          changesBetween(index === 0 ? null : settingsOf(sheets[index - 1]!.batch), settingsOf(to.batch)),
-          shed.changeover,
-        ),
-      0,
-    );
-    expect(plan.seconds).toBeLessThan(asTheyCome);
+    expect(plan.seconds).toBeLessThan(secondsOf(sheets, shed));
   });
   test('does not depend on chance', () => {
     expect(orderSetUps(sheets, shed.changeover)).toEqual(plan);
