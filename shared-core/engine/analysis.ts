@@ -16,6 +16,7 @@ import {
   type SetUpOrder,
 } from '../machining/plan/plan.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
+import { findSetUpsForOne } from './set-ups-for-one.js';
 import { setUpsOf, type Sheet } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
 import { identityOf } from '../words/message.js';
@@ -125,6 +126,7 @@ export class JobAnalysis {
   private namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
   private sheetsMade: readonly Sheet[] | null = null;
   private planMade: Plan | null = null;
+  private forOneMade: readonly FileFinding[] | null = null;
 
   /**
    * The carcasses that set-ups are made for: those that are not broken. Of several with one name it is the first, since a
@@ -204,12 +206,17 @@ export class JobAnalysis {
 
   /** Every finding, in the order of the text; one that only repeats another (same rule, words and place) is left out. */
   findings(): readonly FileFinding[] {
-    return this.gather((carcass) => carcass.findings);
+    return this.gather((carcass) => carcass.findings, this.forOne());
   }
 
   /** The findings that are known without waiting: all of them once `complete` has come to its end. */
   known(): readonly FileFinding[] {
-    return this.gather((carcass) => carcass.known);
+    return this.gather((carcass) => carcass.known, this.forOneMade ?? []);
+  }
+
+  private forOne(): readonly FileFinding[] {
+    this.forOneMade ??= findSetUpsForOne(this);
+    return this.forOneMade;
   }
 
   /** Works out what the slow rules say, carcass by carcass, until all is known (true) or `enough` says so. */
@@ -219,10 +226,15 @@ export class JobAnalysis {
       if (enough()) return false;
       carcass.finish();
     }
+    if (this.forOneMade === null && enough()) return false;
+    this.forOne();
     return true;
   }
 
-  private gather(of: (carcass: CarcassAnalysis) => readonly Finding[]): readonly FileFinding[] {
+  private gather(
+    of: (carcass: CarcassAnalysis) => readonly Finding[],
+    ofSetUps: readonly FileFinding[],
+  ): readonly FileFinding[] {
     const seen = new Set<string>();
     const all: { readonly one: FileFinding; readonly where: Where }[] = [];
     const add = (finding: Finding, carcass: number | null): void => {
@@ -234,7 +246,7 @@ export class JobAnalysis {
       }
       all.push({ one: { finding, carcass }, where });
     };
-    for (const { finding, carcass } of this.jobFindings) add(finding, carcass);
+    for (const { finding, carcass } of [...this.jobFindings, ...ofSetUps]) add(finding, carcass);
     this.carcasses.forEach((carcass, index) => {
       for (const finding of of(carcass)) add(finding, index);
     });

@@ -107,6 +107,14 @@ export const readingRules: readonly ReadingRule[] = [
     'unit: mm\ncarcasses:\n  sink: { kind: base, width: 600 }',
   ),
   rule(
+    'set-up-for-one',
+    'info',
+    'A set-up serves a single panel, and one value would save it.',
+    'Coming to a set-up takes minutes, boring a panel seconds. Told where another set-up on the same head, for another carcass, has the bits and the stops for the panel and differs in one setting only. Not told of jobs with more than 300 carcasses, nor of panels that are bored together with others.',
+    'Write the value that the message names, if the panel bears it; else leave it.',
+    'carcasses:\n  sink: { kind: wall, width: 600 }\n  tools:\n    kind: wall\n    width: 600\n    panels:\n      left: { face-depth: 11.5 }   # the others are 12 deep',
+  ),
+  rule(
     'size-impossible',
     'error',
     'The sizes make no box: a panel would have no length or width, or two would stand in one place.',

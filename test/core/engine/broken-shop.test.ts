@@ -19,10 +19,16 @@ function told(shop: string, job = JOB): readonly string[] {
 }
 const lineOf = (text: string, words: string): number => text.slice(0, text.indexOf(words)).split('\n').length;
 
+/** A shop as it is read, without what is told of keys that do nothing yet: the built-in shop has some. */
+function faultsIn(text: string): ReturnType<typeof readShop> {
+  const read = readShop(text);
+  return { ...read, findings: read.findings.filter(({ rule }) => rule !== 'value-unused') };
+}
+
 describe('one wrong figure of a machine', () => {
   test('a range out of bounds keeps the machine, with what of the range can be', () => {
     const text = NEUTRAL_SHOP_TEXT.replace('    setback: 20 to 80', '    setback: 20 to 9000');
-    const { shop, findings } = readShop(text);
+    const { shop, findings } = faultsIn(text);
     expect(findings.map(({ rule, place }) => [rule, text.slice(place.start, place.end)])).toEqual([
       ['length-impossible', '20 to 9000'],
     ]);
@@ -41,7 +47,7 @@ describe('one wrong figure of a machine', () => {
 
   test('a figure that cannot be read leaves the machine out, and that is told once', () => {
     const text = NEUTRAL_SHOP_TEXT.replace('    throat: 700', '    throat: wide');
-    const { shop, findings } = readShop(text);
+    const { shop, findings } = faultsIn(text);
     expect(findings).toHaveLength(1);
     expect(shop.machines.has('row-drill')).toBe(false);
     expect([...(shop.unread?.machines ?? [])]).toEqual([['row-drill', 'line']]);
@@ -66,7 +72,7 @@ describe('one wrong figure of a machine', () => {
         /(horizontal-heads:[^]*?side: left,) range: [^,}]*/,
         (_, before: string) => (bad.startsWith('side') ? before.replace(/side: left,$/, bad) : `${before} ${bad}`),
       );
-      expect(readShop(text).findings).toHaveLength(1);
+      expect(faultsIn(text).findings).toHaveLength(1);
       expect(told(text)).toEqual(['error shop-broken']);
       expect(inWords(analyse(text).findings()[0]!.finding.message)).toContain(
         'with the horizontal head ‘end-head’ until the shop file is corrected.',
@@ -103,7 +109,7 @@ describe('one wrong figure of a material', () => {
     (sort, name, right, bad) => {
       const text = NEUTRAL_SHOP_TEXT.replace(right, bad);
       expect(text).not.toBe(NEUTRAL_SHOP_TEXT);
-      expect(readShop(text).findings).toHaveLength(1);
+      expect(faultsIn(text).findings).toHaveLength(1);
       const job = `${JOB}  c: { kind: base, width: 600, board: ${name === 'board-16' ? name : 'board-19'} }\n`;
       expect(told(text, job)).toEqual(['error shop-broken']);
       const message = inWords(analyse(text).findings()[0]!.finding.message);

@@ -1,0 +1,111 @@
+import type { Place } from '../document/place.js';
+import { setUpsForOne, type Difference, type SetUpForOne } from '../machining/plan/for-one.js';
+import { timeWords } from '../papers/set-up/words.js';
+import { messages } from '../words/message.js';
+import type { Show } from '../words/show.js';
+import type { CarcassAnalysis, FileFinding, JobAnalysis } from './analysis.js';
+
+/** Of larger jobs nothing is told: every edit would weigh all of their set-ups. */
+const MOST_CARCASSES = 300;
+
+interface ForOne {
+  readonly panel: string;
+  readonly setUp: string;
+  readonly other: string;
+  readonly seconds: number;
+  readonly difference: Difference;
+  /** Whether its bores are rows. */
+  readonly isRows: boolean;
+}
+
+const say = messages('set-up-for-one', {
+  saved: (one: ForOne, show) =>
+    `Set-up ${one.setUp} serves ${one.panel} alone, and takes ${timeWords(one.seconds)} more than ${one.other}. ${differs(one, show)} With ${remedy(one, show)} the panel could be bored in ${one.other}.`,
+});
+
+function differs({ difference }: ForOne, show: Show): string {
+  const { is, instead } = difference;
+  const what = {
+    fence: 'distance from the fence',
+    height: 'height of the spindles',
+    depth: 'depth',
+    thickness: 'thickness of the board',
+  }[difference.in];
+  return `Only its ${what} is another: ${show.exact(is)} instead of ${show.exact(instead)}.`;
+}
+
+function remedy({ difference, isRows }: ForOne, show: Show): string {
+  const { is, instead } = difference;
+  switch (difference.in) {
+    case 'fence': {
+      if (!isRows)
+        return `bores ${show.exact(Math.abs(instead - is))} ${instead > is ? 'further back' : 'further to the front'} (\`dowels\`)`;
+      return difference.head === 0
+        ? `the front row ${show.exact(instead)} from the front edge (\`row-setback\`)`
+        : `the rear row ${show.exact(instead)} from the front edge (\`rear-row\`)`;
+    }
+    case 'height':
+      return 'a board as thick as the others have (`board`)';
+    case 'depth':
+      return `bores ${show.exact(instead)} deep`;
+    case 'thickness':
+      return `a board ${show.exact(instead)} thick (\`board\`)`;
+  }
+}
+
+/** Set-ups of a job that serve a single panel, each with the value that would save it. */
+export function findSetUpsForOne(analysis: JobAnalysis): readonly FileFinding[] {
+  const { carcasses, shop } = analysis;
+  if (carcasses.length > MOST_CARCASSES || analysis.planned().length < 2) return [];
+  return setUpsForOne(analysis.sheets(), shop.changeover, shop.habits.rearMargin).flatMap((one) =>
+    found(analysis, one),
+  );
+}
+
+function found(
+  { carcasses, shop }: JobAnalysis,
+  { sheet, other, difference, seconds }: SetUpForOne,
+): readonly FileFinding[] {
+  const [run] = sheet.setUp.runs;
+  const index = carcasses.findIndex(({ name, operations }) => name === run?.carcass && operations !== null);
+  const carcass = carcasses[index];
+  if (run === undefined || carcass === undefined || carcass.nameAt === null) return [];
+  const isRows = sheet.setUp.machine.kind === 'line';
+  const message = say.saved({
+    panel: run.panel,
+    setUp: sheet.setUp.id,
+    other: other.setUp.id,
+    seconds,
+    difference,
+    isRows,
+  });
+  return [
+    {
+      finding: {
+        rule: 'set-up-for-one',
+        severity: 'info',
+        place: placeOf(carcass, run.panel, difference, isRows) ?? carcass.nameAt.place,
+        // The figures are those of the machine's scales.
+        message: message.in(shop.unit),
+        panel: run.panel,
+        related: [],
+        bores: [...new Set(run.steps.flatMap(({ holes }) => holes.map(({ bore }) => bore)))],
+        repairs: [],
+      },
+      carcass: index,
+    },
+  ];
+}
+
+/** Where the value stands that makes the difference, if the carcass writes it itself. */
+function placeOf({ spec }: CarcassAnalysis, panel: string, difference: Difference, isRows: boolean): Place | null {
+  const own = spec?.panels.get(panel);
+  const candidates = {
+    fence: isRows ? [difference.in === 'fence' && difference.head > 0 ? spec?.rearRow : spec?.rowSetback] : [],
+    height: [own?.board, spec?.board],
+    depth: [own?.faceDepth, own?.endDepth],
+    thickness: [own?.board, spec?.board],
+  }[difference.in];
+  const written = candidates.find((value) => value?.written === true && value.place.part === 'self');
+  return written?.place ?? null;
+}

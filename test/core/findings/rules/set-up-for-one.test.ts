@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import { inWords } from '../../../in-words.js';
+import { analyse, demoText } from '../jobs.js';
+
+const job = (tools: string): string =>
+  `shop: shed.shop.yaml\ncarcasses:\n  sink: { kind: wall, width: 600 }\n  tools:\n    kind: wall\n    width: 700\n${tools}`;
+const read = (text: string): ReturnType<typeof analyse> =>
+  analyse(text, { 'shed.shop.yaml': demoText('shed.shop.yaml') });
+
+function told(text: string): readonly (readonly [at: string, words: string])[] {
+  const analysis = read(text);
+  return analysis
+    .findings()
+    .filter(({ finding }) => finding.rule === 'set-up-for-one')
+    .map(({ finding, carcass }) => {
+      const { start, end } = analysis.locate(finding.place, carcass);
+      return [text.slice(start, end), inWords(finding.message)] as const;
+    });
+}
+
+test('a depth that one panel alone has: with that of the others there is one set-up less', () => {
+  const alone = job('    panels: { left: { face-depth: 11.5 } }\n');
+  expect(told(alone)).toEqual([
+    [
+      '11.5',
+      'Set-up borer-up-B serves left alone, and takes 30 s more than borer-up-A. Only its depth is another: 11.5 mm instead of 12 mm. With bores 12 mm deep the panel could be bored in borer-up-A.',
+    ],
+  ]);
+  const like = job('    panels: { left: { face-depth: 12 } }\n');
+  expect(told(like)).toEqual([]);
+  expect(read(like).sheets()).toHaveLength(read(alone).sheets().length - 1);
+});
+
+test('a row that one panel alone has elsewhere: told in the words of the machine', () => {
+  const alone = job('    panels: { right: { rows: none } }\n    rear-row: 229\n');
+  const like = job('    panels: { right: { rows: none } }\n    rear-row: 261\n');
+  expect(told(alone)).toEqual([
+    [
+      '229',
+      'Set-up row-drill-B serves left alone, and takes 1 min 30 s more than row-drill-A. Only its distance from the fence is another: 229 mm instead of 261 mm. With the rear row 261 mm from the front edge (`rear-row`) the panel could be bored in row-drill-A.',
+    ],
+  ]);
+  expect(told(like)).toEqual([]);
+  expect(read(like).sheets()).toHaveLength(read(alone).sheets().length - 1);
+});
+
+test.each([
+  [
+    'a job of one carcass',
+    'shop: shed.shop.yaml\ncarcasses:\n  a: { kind: wall, width: 600, panels: { left: { face-depth: 11.5 } } }\n',
+  ],
+  ['several equal ones', job('    count: 2\n    panels: { left: { face-depth: 11.5 } }\n')],
+])('nothing is told of %s', (_, text) => {
+  expect(told(text)).toEqual([]);
+});
