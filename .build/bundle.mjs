@@ -44,6 +44,7 @@ const commonJs = {
 const bundles = [
   { entryPoints: ['client/extension.ts'], outfile: 'dist/client/extension.cjs', external: ['vscode'], ...commonJs },
   { entryPoints: ['server/main.ts'], outfile: 'dist/server/server.cjs', ...commonJs },
+  { entryPoints: ['server/server-thread.ts'], outfile: 'dist/server/server-thread.cjs', ...commonJs },
   { entryPoints: ['server/orders-thread.ts'], outfile: 'dist/server/orders-thread.cjs', ...commonJs },
   {
     entryPoints: ['server/main-worker.ts'],

@@ -44,16 +44,20 @@ const MOVED_FILES = [
   { scheme: 'file', pattern: { glob: '**', matches: FileOperationPatternKind.folder } },
 ];
 
-/** Wires the features to a connection; it decides nothing itself. */
+/**
+ * Wires the features to a connection; it decides nothing itself.
+ * @param begins is told of each document before it is worked on
+ */
 export function serve(
   connection: Connection,
   files: Files,
   version: string,
   reference: string | null,
   orders: Orders = remembering(ordersHere),
+  begins: (uri: string) => void = () => undefined,
 ): void {
   const documents = new TextDocuments({ create: TextDocument.create, update: updated });
-  const workspace = new Workspace(files);
+  const workspace = new Workspace(files, begins);
   const lastPlans = new LastPlans();
   const names = new Names(workspace);
   let abilities = abilitiesOf(null, reference);

@@ -1,18 +1,22 @@
-import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { createConnection } from 'vscode-languageserver/node';
-import { version } from '../package.json';
-import { serve } from './connection.js';
-import { Disk } from './disk.js';
-import { ordersInThread } from './thread.js';
+import { Worker } from 'node:worker_threads';
+import { Supervisor } from './watched/supervisor.js';
+import { transportOf } from './watched/transport.js';
+
+/** A file that is not worked out by then never will be; the slowest sound job takes a tenth of it. */
+const PATIENCE = { stuck: 20_000, shutdown: 2000 };
 
 /**
- * Starts the language server on the channel that the command line names: `--stdio`, `--node-ipc`, `--socket=PORT` or
- * `--pipe=NAME`.
+ * Starts the language server in a thread of its own, watched from here, on the channel that the command line names: `--stdio`,
+ * `--node-ipc`, `--socket=PORT` or `--pipe=NAME`.
  */
 export function startServer(): void {
-  // The reference page lies beside the bundles of a packed extension.
-  const page = new URL('../reference.md', import.meta.url);
-  const orders = ordersInThread(new URL('./orders-thread.cjs', import.meta.url));
-  serve(createConnection(), new Disk(), version, existsSync(fileURLToPath(page)) ? page.href : null, orders);
+  const { reader, writer } = transportOf(process.argv);
+  const thread = new URL('./server-thread.cjs', import.meta.url);
+  new Supervisor(
+    reader,
+    writer,
+    () => new Worker(thread),
+    PATIENCE,
+    (code) => process.exit(code),
+  );
 }

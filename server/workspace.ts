@@ -26,7 +26,11 @@ export class Workspace {
   private readonly engine: Engine;
   private readonly documents = new Map<string, TextDocument>();
 
-  constructor(readonly files: Files) {
+  /** @param begins is told of a document before it is worked on */
+  constructor(
+    readonly files: Files,
+    private readonly begins: (uri: string) => void = () => undefined,
+  ) {
     this.engine = new Engine({ readShop: (jobUri, reference) => this.readShop(jobUri, reference) });
   }
 
@@ -52,6 +56,7 @@ export class Workspace {
   file(uri: string): OpenFile | null {
     const document = this.document(uri);
     if (document === undefined) return null;
+    this.begins(document.uri);
     switch (kindOf(document)) {
       case 'job':
         return { kind: 'job', document, analysis: this.engine.analyse(document.uri, document.getText()) };

@@ -26,6 +26,14 @@ export const readingRules: readonly ReadingRule[] = [
     'kind: base\nwidth: [600',
   ),
   rule(
+    'analysis-stopped',
+    'error',
+    'The file could not be worked out in time, so nothing is checked in it.',
+    'One file must not keep the editor from checking the others. What takes so long is a fault of Borewright’s, not yours.',
+    'Take out what was written last. The file is tried again at the next change.',
+    'kind: base\nwidth: 600',
+  ),
+  rule(
     'key-unknown',
     'error',
     'A key is written that does not belong there.',

@@ -1,0 +1,223 @@
+import type { Worker } from 'node:worker_threads';
+import {
+  DiagnosticSeverity,
+  ErrorCodes,
+  LSPErrorCodes,
+  type Message,
+  type MessageReader,
+  type MessageWriter,
+  type NotificationMessage,
+  type PublishDiagnosticsParams,
+  type RequestMessage,
+  type ResponseMessage,
+} from 'vscode-languageserver/node';
+import { opening, OpenTexts } from './open-texts.js';
+import { isReport } from './report.js';
+
+/** How long is waited, in milliseconds. */
+export interface Patience {
+  /** For a sign of life of the thread, before it is ended and another takes its place. */
+  readonly stuck: number;
+  /** For the thread's answer to `shutdown`, before the client gets one all the same. */
+  readonly shutdown: number;
+}
+
+/** So many threads in a row that end by themselves are a fault that another thread does not mend. */
+const MOST_ENDS = 5;
+
+type Id = RequestMessage['id'];
+type Role = 'serving' | 'ending';
+
+/**
+ * Stands between a client and the language server, which works in a thread: passes messages on, and where the thread gives no
+ * sign of life puts another in its place. The document that it was at work on is set aside with a finding until it is edited;
+ * all others go on. So one text can never keep the server from answering, nor from ending.
+ */
+export class Supervisor {
+  readonly #texts = new OpenTexts();
+  /** Documents that no thread is told of. */
+  readonly #aside = new Set<string>();
+  /** Requests of the client that a thread has not answered yet. */
+  readonly #asked = new Map<Id, string>();
+  #thread: Worker;
+  #generation = 0;
+  #ends = 0;
+  #heard = performance.now();
+  #atWork: string | null = null;
+  #initialize: RequestMessage | null = null;
+  #isInitialized = false;
+  #role: Role = 'serving';
+  readonly #watch: ReturnType<typeof setInterval>;
+
+  /** @param end leaves the process */
+  constructor(
+    reader: MessageReader,
+    private readonly writer: MessageWriter,
+    private readonly start: () => Worker,
+    private readonly patience: Patience,
+    private readonly end: (code: number) => void,
+  ) {
+    this.#thread = this.#started();
+    reader.listen((message) => this.#fromClient(message));
+    reader.onClose(() => this.#leave(this.#role === 'ending' ? 0 : 1));
+    this.#watch = setInterval(() => this.#look(), Math.max(20, patience.stuck / 8));
+  }
+
+  #started(): Worker {
+    const thread = this.start();
+    this.#heard = performance.now();
+    this.#atWork = null;
+    thread.on('message', (message: unknown) => {
+      if (thread === this.#thread) this.#fromThread(message);
+    });
+    thread.on('error', () => undefined);
+    thread.on('exit', () => {
+      if (thread === this.#thread) this.#lost();
+    });
+    return thread;
+  }
+
+  #fromClient(message: Message): void {
+    if (isRequest(message)) {
+      if (message.method === 'initialize') this.#initialize = message;
+      if (message.method === 'shutdown') {
+        this.#role = 'ending';
+        setTimeout(() => this.#answerFor(message.id), this.patience.shutdown);
+      }
+      this.#asked.set(message.id, message.method);
+    } else if (isNotification(message)) {
+      if (message.method === 'exit') {
+        this.#leave(this.#role === 'ending' ? 0 : 1);
+        return;
+      }
+      if (message.method === 'initialized') this.#isInitialized = true;
+      const uri = this.#texts.heard(message);
+      if (uri !== null && this.#aside.has(uri)) {
+        this.#takeBack(uri);
+        return;
+      }
+    } else if (isResponse(message)) {
+      const own = ownId(message.id, this.#generation);
+      // An answer that a thread asked for which is gone.
+      if (own === null) return;
+      this.#thread.postMessage({ ...message, id: own });
+      return;
+    }
+    this.#thread.postMessage(message);
+  }
+
+  /** The document has another text, which may do; a closed one is told of no more. */
+  #takeBack(uri: string): void {
+    this.#aside.delete(uri);
+    const document = this.#texts.get(uri);
+    if (document === undefined) void this.writer.write(diagnosticsOf(uri, undefined, []));
+    else this.#thread.postMessage(opening(document));
+  }
+
+  #fromThread(message: unknown): void {
+    this.#heard = performance.now();
+    if (isReport(message)) {
+      this.#atWork = message.watch === 'begins' ? message.uri : null;
+      return;
+    }
+    const spoken = message as Message;
+    if (isResponse(spoken)) {
+      // The answer to an `initialize` that was said again, or to what was answered in its place.
+      if (spoken.id === null || !this.#asked.delete(spoken.id)) return;
+      this.#ends = 0;
+      void this.writer.write(spoken);
+    } else if (isRequest(spoken)) {
+      void this.writer.write({ ...spoken, id: `${this.#generation}:${String(spoken.id)}` } as RequestMessage);
+    } else void this.writer.write(spoken);
+  }
+
+  #look(): void {
+    if (performance.now() - this.#heard < this.patience.stuck) return;
+    const blamed = this.#atWork;
+    this.#replace(blamed);
+  }
+
+  /** The thread has ended by itself: out of memory, or by a fault of ours. */
+  #lost(): void {
+    this.#ends += 1;
+    if (this.#role === 'ending') return;
+    if (this.#ends > MOST_ENDS) this.#leave(1);
+    else this.#replace(this.#atWork);
+  }
+
+  #replace(blamed: string | null): void {
+    const old = this.#thread;
+    this.#generation += 1;
+    this.#thread = this.#started();
+    void old.terminate();
+    for (const [id, method] of this.#asked) {
+      if (method !== 'shutdown') this.#refuse(id);
+    }
+    if (this.#initialize !== null) this.#thread.postMessage(this.#initialize);
+    if (this.#isInitialized) this.#thread.postMessage({ jsonrpc: '2.0', method: 'initialized', params: {} });
+    const document = blamed === null ? undefined : this.#texts.get(blamed);
+    if (document !== undefined) {
+      this.#aside.add(document.uri);
+      void this.writer.write(stopped(document.uri, document.version, this.patience.stuck));
+    }
+    for (const one of this.#texts.all()) if (!this.#aside.has(one.uri)) this.#thread.postMessage(opening(one));
+  }
+
+  #refuse(id: Id): void {
+    this.#asked.delete(id);
+    const isFirst = id !== null && this.#initialize?.id === id;
+    const code = isFirst ? ErrorCodes.InternalError : LSPErrorCodes.ServerCancelled;
+    const message = 'The server was started anew, since one file kept it from answering.';
+    void this.writer.write({ jsonrpc: '2.0', id, error: { code, message } } as ResponseMessage);
+  }
+
+  /** The client asked to shut down: it gets its answer, whatever the thread does. */
+  #answerFor(id: Id): void {
+    if (!this.#asked.delete(id)) return;
+    void this.writer.write({ jsonrpc: '2.0', id, result: null } as ResponseMessage);
+  }
+
+  #leave(code: number): void {
+    clearInterval(this.#watch);
+    this.#role = 'ending';
+    void this.#thread.terminate();
+    this.end(code);
+  }
+}
+
+/** The finding in the place of all others of a document that was set aside. */
+function stopped(uri: string, version: number, milliseconds: number): NotificationMessage {
+  const seconds = Math.max(1, Math.round(milliseconds / 1000));
+  return diagnosticsOf(uri, version, [
+    {
+      range: { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } },
+      severity: DiagnosticSeverity.Error,
+      source: 'borewright',
+      code: ANALYSIS_STOPPED,
+      message: `This file could not be worked out within ${seconds} s, so nothing is checked in it. Take out what was written last; it is tried again at the next change.`,
+    },
+  ]);
+}
+
+/** See the rule of this name in `findings/reading-rules.ts`. */
+const ANALYSIS_STOPPED = 'analysis-stopped';
+
+function diagnosticsOf(
+  uri: string,
+  version: number | undefined,
+  diagnostics: PublishDiagnosticsParams['diagnostics'],
+): NotificationMessage {
+  const params: PublishDiagnosticsParams = { uri, diagnostics, ...(version !== undefined && { version }) };
+  return { jsonrpc: '2.0', method: 'textDocument/publishDiagnostics', params };
+}
+
+/** The id that the thread knows a request of its own by; null where another thread asked. */
+function ownId(id: ResponseMessage['id'], generation: number): number | string | null {
+  const [, asker, own] = /^(\d+):(.*)$/s.exec(String(id)) ?? [];
+  if (own === undefined || Number(asker) !== generation) return null;
+  return /^\d+$/.test(own) ? Number(own) : own;
+}
+
+const isRequest = (message: Message): message is RequestMessage => 'method' in message && 'id' in message;
+const isNotification = (message: Message): message is NotificationMessage => 'method' in message && !('id' in message);
+const isResponse = (message: Message): message is ResponseMessage => !('method' in message) && 'id' in message;

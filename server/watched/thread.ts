@@ -1,0 +1,23 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { parentPort } from 'node:worker_threads';
+import { createConnection, PortMessageReader, PortMessageWriter } from 'vscode-languageserver/node';
+import { version } from '../../package.json';
+import { serve } from '../connection.js';
+import type { Files } from '../files.js';
+import { ordersInThread } from '../thread.js';
+import { BEAT_MS, type Report } from './report.js';
+
+/** Serves on the channel to the thread that watches this one, and gives it signs of life. */
+export function serveInThread(files: Files): void {
+  const port = parentPort;
+  if (port === null) throw new Error('This is the thread of the language server; start main instead.');
+  const report = (what: Report): void => port.postMessage(what);
+  setInterval(() => report({ watch: 'beat' }), BEAT_MS);
+  // The reference page lies beside the bundles of a packed extension.
+  const page = new URL('../reference.md', import.meta.url);
+  const reference = existsSync(fileURLToPath(page)) ? page.href : null;
+  const orders = ordersInThread(new URL('./orders-thread.cjs', import.meta.url));
+  const connection = createConnection(new PortMessageReader(port), new PortMessageWriter(port));
+  serve(connection, files, version, reference, orders, (uri) => report({ watch: 'begins', uri }));
+}

@@ -1,0 +1,95 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { Client, Folder, root, wordsOf } from '../client.js';
+
+// The real supervisor over a server whose disk never comes back from one shop file, as a text would that never ends.
+let bundles: string;
+let folder: Folder;
+let client: Client;
+
+beforeAll(async () => {
+  bundles = mkdtempSync(join(tmpdir(), 'borewright-watched-'));
+  for (const entry of ['main', 'thread']) {
+    await build({
+      absWorkingDir: root,
+      entryPoints: [`test/protocol/watched/${entry}.ts`],
+      outfile: join(bundles, `${entry}.cjs`),
+      bundle: true,
+      platform: 'node',
+      format: 'cjs',
+      target: 'node20',
+      define: { 'import.meta.url': '__moduleUrl' },
+      banner: { js: "const __moduleUrl = require('node:url').pathToFileURL(__filename).href;" },
+      logLevel: 'error',
+    });
+  }
+  folder = new Folder();
+});
+afterAll(() => {
+  rmSync(bundles, { recursive: true, force: true });
+  folder.close();
+});
+beforeEach(async () => {
+  client = await Client.start(undefined, undefined, [join(bundles, 'main.cjs'), '--stdio']);
+});
+afterEach(() => {
+  client.process.kill('SIGKILL');
+});
+
+const job = (shop: string): string =>
+  `${shop === '' ? '' : `shop: ${shop}\n`}carcasses:\n  a:\n    kind: base\n    width: 600\n`;
+const stopped = (uri: string): boolean =>
+  client.diagnostics.get(uri)?.diagnostics.some(({ code }) => code === 'analysis-stopped') === true;
+
+/** Opens without waiting for findings, which may never come. */
+async function opens(name: string, shop: string): Promise<string> {
+  const uri = folder.uri(name);
+  await client.connection.sendNotification('textDocument/didOpen', {
+    textDocument: { uri, languageId: 'borewright-job', version: 1, text: job(shop) },
+  });
+  return uri;
+}
+
+describe.each(['endless', 'deadly'])('a file that is %s', (kind) => {
+  test('is set aside with a finding; the others are checked, and it is tried again when it changes', async () => {
+    const good = folder.uri('good.carcass.yaml');
+    await client.open(good, job(''));
+    const bad = await opens('bad.carcass.yaml', `${kind}.shop.yaml`);
+    await client.until(() => stopped(bad), 'the finding of the file that was set aside');
+    expect(wordsOf(client.diagnostics.get(bad)!.diagnostics[0]!)).toBe(
+      'This file could not be worked out within 2 s, so nothing is checked in it. Take out what was written last; it is tried again at the next change.',
+    );
+    // The other file is answered for again, by the text that it has by now.
+    const found = await client.change(good, [{ text: `${job('')}    hight: 700\n` }]);
+    expect(found.map(({ code }) => code)).toContain('key-unknown');
+    expect(await client.hover(good, client.at(good, 'width', 1))).toContain('width');
+    await client.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri: bad, version: 2 },
+      contentChanges: [{ text: job('') }],
+    });
+    await client.until(
+      () => client.diagnostics.get(bad)?.version === 2 && !stopped(bad),
+      'findings of the mended text',
+    );
+    expect(await client.stop()).toBe(0);
+  });
+
+  test('does not keep the server from shutting down', async () => {
+    await opens('bad.carcass.yaml', `${kind}.shop.yaml`);
+    expect(await client.stop()).toBe(0);
+  });
+});
+
+test('a request that the stuck thread never answers is refused, so that the client need not wait for ever', async () => {
+  const bad = await opens('bad.carcass.yaml', 'endless.shop.yaml');
+  await expect(client.hover(bad, { line: 2, character: 3 })).rejects.toThrow(/started anew/);
+});
+
+test('a server that nobody asked to shut down ends with 1', async () => {
+  const gone = new Promise<number | null>((done) => client.process.once('exit', done));
+  await client.connection.sendNotification('exit');
+  expect(await gone).toBe(1);
+});
