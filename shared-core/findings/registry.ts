@@ -32,6 +32,8 @@ import { rowUnbalanced } from './rules/row-unbalanced.js';
 import { screwsHidden } from './rules/screws-hidden.js';
 import { shelfOffGrid } from './rules/shelf-off-grid.js';
 import { shelfPastStop } from './rules/shelf-past-stop.js';
+import { boreWithoutMate } from './rules/bore-without-mate.js';
+import { rowsNotOpposite } from './rules/rows-not-opposite.js';
 import { valueUnused } from './rules/value-unused.js';
 import { shelfTips } from './rules/shelf-tips.js';
 
@@ -66,6 +68,8 @@ export const rules: readonly CarcassRule[] = [
   bandMissing,
   clampTooSmall,
   cannotBeBored,
+  boreWithoutMate,
+  rowsNotOpposite,
   planReplayDiffers,
   misfitPastLimit,
   valueUnused,

@@ -5,7 +5,13 @@ import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 const DEMO = join(import.meta.dirname, '../../demo');
 
 /** Rules about faults of the program itself: no text may ever show one. */
-export const NEVER_SHOWN: ReadonlySet<string> = new Set(['plan-replay-differs', 'internal-fault', 'analysis-stopped']);
+export const NEVER_SHOWN: ReadonlySet<string> = new Set([
+  'plan-replay-differs',
+  'internal-fault',
+  'analysis-stopped',
+  'bore-without-mate',
+  'rows-not-opposite',
+]);
 
 export function demoText(name: string): string {
   return readFileSync(join(DEMO, name), 'utf8');
