@@ -12,6 +12,7 @@ import { boresCollide } from './rules/bores-collide.js';
 import { boringDepthOutOfRange } from './rules/boring-depth-out-of-range.js';
 import { breakThrough } from './rules/break-through.js';
 import { cannotBeBored } from './rules/cannot-be-bored.js';
+import { clampMissesPanel } from './rules/clamp-misses-panel.js';
 import { clampTooSmall } from './rules/clamp-too-small.js';
 import { dowelDepths } from './rules/dowel-depths.js';
 import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
@@ -67,6 +68,7 @@ export const rules: readonly CarcassRule[] = [
   panelPastSheet,
   bandMissing,
   clampTooSmall,
+  clampMissesPanel,
   cannotBeBored,
   boreWithoutMate,
   rowsNotOpposite,

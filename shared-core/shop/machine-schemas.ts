@@ -21,7 +21,9 @@ export const stop = record('stop', 'A stop, under the name that the shop calls i
 });
 export const clamp = record('clamp', 'A holding-down clamp.', {
   along: required(length('Along the fence from the first spindle; to the left is negative.', -5000, 5000)),
-  across: required(length('From the fence.', 0, 3000)),
+  across: required(length('From the fence, or from the plate of a horizontal head.', 0, 3000)),
+  // A pad of this size is common practice, no source.
+  pad: usually(length('Diameter of its pad: a panel that lies under a part of it only is not held.', 0, 500), 40_000),
 });
 const fenceChoice = choice('Where the fence lies, as the operator stands.', {
   far: 'At the far side of the table.',

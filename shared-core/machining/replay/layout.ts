@@ -35,7 +35,7 @@ export interface LaidClamp {
   readonly name: string;
   readonly x: number;
   readonly y: number;
-  /** True where it comes down on the panel. */
+  /** True where it comes down on the panel with its whole pad. */
   readonly holds: boolean;
 }
 
@@ -57,7 +57,8 @@ export function layOut(stroke: Stroke): TableLayout {
     return toTable(blank.hand, lie, [u, endAt(solid, end, u), 0]);
   });
   const [x, y] = [corners.map((corner) => corner[0]), corners.map((corner) => corner[1])];
-  const over = (at: number, places: readonly number[]): boolean => Math.min(...places) < at && at < Math.max(...places);
+  const over = (at: number, pad: number, places: readonly number[]): boolean =>
+    Math.min(...places) <= at - pad / 2 && at + pad / 2 <= Math.max(...places);
   const nearSide = Math.max(...y) > 0;
   const clamps = machine.kind === 'cup' ? [] : machine.clamps;
   return {
@@ -73,9 +74,9 @@ export function layOut(stroke: Stroke): TableLayout {
       const loaded = step.spindles.find((one) => one.head === place.head && one.spindle === place.spindle);
       return { ...place, diameter: loaded?.diameter ?? null };
     }),
-    clamps: clamps.map(({ name, along, across }) => {
+    clamps: clamps.map(({ name, along, across, pad }) => {
       const at = nearSide ? across : -across;
-      return { name, x: along, y: at, holds: over(along, x) && over(at, y) };
+      return { name, x: along, y: at, holds: over(along, pad, x) && over(at, pad, y) };
     }),
   };
 }

@@ -18,8 +18,11 @@ describe('the table as the operator sees it', () => {
     const machine = {
       ...VERTICAL,
       clamps: [
-        { name: 'on', along: mm(100), across: mm(300), place: VERTICAL.place },
-        { name: 'off', along: mm(-100), across: mm(300), place: VERTICAL.place },
+        { name: 'on', along: mm(100), across: mm(300), pad: mm(40), place: VERTICAL.place },
+        // The front edge lies at the fence, so that half of its pad hangs over it.
+        { name: 'half', along: mm(100), across: 0, pad: mm(40), place: VERTICAL.place },
+        { name: 'just', along: mm(12), across: mm(20), pad: mm(40), place: VERTICAL.place },
+        { name: 'off', along: mm(-100), across: mm(300), pad: mm(40), place: VERTICAL.place },
       ],
     };
     const layout = layoutOf(
@@ -53,6 +56,8 @@ describe('the table as the operator sees it', () => {
     ]);
     expect(layout.clamps.map(({ name, x, y, holds }) => [name, x / 1000, y / 1000, holds])).toEqual([
       ['on', 100, -300, true],
+      ['half', 100, -0, false],
+      ['just', 12, -20, true],
       ['off', -100, -300, false],
     ]);
   });
