@@ -1,5 +1,5 @@
 import { optional, orEmpty, orOwnName, required, usually } from '../schema/fields.js';
-import { choice, count, flag, length, named, record, span, text } from '../schema/schema.js';
+import { choice, count, flag, length, list, named, record, span, text } from '../schema/schema.js';
 
 export const panelSpans = record('panel range', 'The panels that the machine takes.', {
   length: optional(span('Least to greatest length, along the fence.')),
@@ -18,7 +18,19 @@ export const stop = record('stop', 'A stop, under the name that the shop calls i
     ),
   ),
   lowers: usually(flag('It can be lowered out of the way; not, unless it is said.'), false),
+  stands: optional(length('Where it stands when a job begins, where it is left there.')),
 });
+const standing = record('standing', 'What stays in the machine between jobs, so that only what differs is changed.', {
+  bit: optional(length('Diameter of the bits that stay in its spindles.', 1, 60)),
+  spindles: optional(
+    list('Which spindles carry them, counted from 1, on every head; all when left out.', count('A spindle.', 1, 100)),
+  ),
+  fence: optional(list('From the fence to the first spindle, or to each head.', length('From the fence.', 0, 3000), 6)),
+  height: optional(length('Spindle centres above the table.', 0, 200)),
+  depth: optional(length('What the depth stop is set to.', 0, 200)),
+  thickness: optional(length('Thickness of the boards that it is set for, where the bits come from above.', 1, 200)),
+});
+const stands = optional(standing);
 export const clamp = record('clamp', 'A holding-down clamp.', {
   along: required(length('Along the fence from the first spindle; to the left is negative.', -5000, 5000)),
   across: required(length('From the fence, or from the plate of a horizontal head.', 0, 3000)),
@@ -42,6 +54,7 @@ const headParts = {
   'depth-stops': optional(count('Number of places on the depth turret.', 1, 24)),
   panel: orEmpty(panelSpans),
   clamps: orEmpty(named('clamp', 'Where the panel is held down.', clamp)),
+  stands,
 };
 
 export const verticalHead = record(
@@ -93,6 +106,7 @@ export const cupBorer = record('cup borer', 'A borer for hinge cups.', {
   depth: required(span('Least to greatest boring depth.', 0, 50)),
   stops: orEmpty(named('stop', 'The end stops along the fence.', stop)),
   panel: orEmpty(panelSpans),
+  stands,
 });
 export const saw = record('panel saw', 'A panel saw.', {
   kerf: required(length('Width of the cut.', 0.5, 10)),

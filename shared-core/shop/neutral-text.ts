@@ -66,6 +66,7 @@ vertical-heads:
     panel: { length: 200 to 2600, width: 50 to 900, thickness: 10 to 50 }
     # range: from the face of the stop to the nearest spindle on its side, at both ends of its travel.
     # side: left or right of the spindles as you stand at the machine. lowers: can it be lowered out of the way?
+    # stands: where it stands when a job begins, if it is left there.
     stops:
       A: { side: left, range: 0 to 60, lowers: yes }
       B: { side: left, range: 60 to 1300, lowers: yes }

@@ -31,6 +31,7 @@ function drawn(count: number): Settings[] {
       height: level ? [8000, 9500][draw(2)]! : null,
       stops: (['left', 'right'] as const).map((side) => ({ name: `stop-${side}`, side, position })),
       extension: false,
+      stands: null,
       depth: [12_000, 19_000, 11_000][draw(3)]!,
       thickness: level ? null : [16_000, 19_000][draw(2)]!,
       through: false,

@@ -102,6 +102,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     depthStops: null,
     panel: { length: null, width: null, thickness: null },
     clamps: [],
+    stands: null,
     stops: [],
     fence: 'far',
     from: 'above',

@@ -3,6 +3,8 @@ import type { Span } from '../../schema/schema.js';
 import type { Changeover, Hand } from '../../shop/model.js';
 import type { SetStop, SetUp } from '../setup-sheet.js';
 import type { Batch } from './batch.js';
+import { emptyLoad, placeAt } from './load.js';
+import type { BoringMachine } from './operation.js';
 import { coveredBy, outward } from './stops.js';
 
 /** All that is set on a machine for a set-up, and of what is run on it only where a stop would be in the way; plain data. */
@@ -21,6 +23,8 @@ export interface Settings extends Pick<
   readonly covered: Readonly<Record<Hand, readonly (readonly [Micrometres, Micrometres])[]>>;
   /** From head to head on the fence; null where there is one. */
   readonly headDistance: Span | null;
+  /** How the machine stands when a job begins; null where nobody says, and it is taken to be bare. */
+  readonly stands: Settings | null;
 }
 
 /** A stop of a machine, on its rail. */
@@ -61,7 +65,44 @@ export function settingsOf(batch: Batch): Settings {
     rail,
     covered: { left: inTheWay('left'), right: inTheWay('right') },
     headDistance: machine.kind === 'line' ? (machine.headDistance ?? ANY_DISTANCE) : null,
+    stands: standingOf(machine, rail),
   };
+}
+
+/** What is not known to be set: no setting of a set-up is this. */
+const UNSET = -1;
+
+/** How a machine stands by the shop file when a job begins; null where that says nothing of it. */
+function standingOf(machine: BoringMachine, rail: readonly RailStop[]): Settings | null {
+  const { name, body, stands } = machine;
+  const stops = machine.stops.flatMap(({ name: stop, side, stands: position }): SetStop[] =>
+    position === null ? [] : [{ name: stop, side, position }],
+  );
+  if (stands === null && stops.length === 0) return null;
+  const { bit = null, spindles = null, fence = null, height = null, depth = null, thickness = null } = stands ?? {};
+  const isLoaded = (index: number): boolean =>
+    spindles === null || spindles.length === 0 || spindles.includes(placeAt(machine, index).spindle + 1);
+  return {
+    machine: name,
+    body,
+    bits: emptyLoad(machine).wanted.map((_, index) => (bit !== null && isLoaded(index) ? bit : 0)),
+    fence: fence ?? [],
+    height: height ?? UNSET,
+    stops,
+    extension: false,
+    depth: depth ?? UNSET,
+    thickness,
+    through: false,
+    rail,
+    covered: { left: [], right: [] },
+    headDistance: null,
+    stands: null,
+  };
+}
+
+/** How the machine of a set-up stands as one comes to it: as it was left, or as it stands when a job begins; null where it is bare. */
+export function foundBy(before: Settings | null, after: Settings): Settings | null {
+  return before !== null && before.body === after.body ? before : after.stands;
 }
 
 const ANY_DISTANCE: Span = { min: 1, max: Infinity };
@@ -84,11 +125,12 @@ function joined(spans: readonly (readonly [Micrometres, Micrometres])[]): [Micro
  * no room for it beside those that are set. Turning the head undoes all of it: the stops of the other head stand in their place.
  */
 export function left(before: Settings | null, after: Settings): Settings {
-  if (before === null || before.machine !== after.machine) return after;
-  const stay = before.stops.filter((stop) => stays(stop, after));
+  const found = foundBy(before, after);
+  if (found === null || found.machine !== after.machine) return after;
+  const stay = found.stops.filter((stop) => stays(stop, after));
   const fence = [...after.fence];
   const { headDistance } = after;
-  for (const place of headDistance === null ? [] : before.fence.slice(fence.length)) {
+  for (const place of headDistance === null ? [] : found.fence.slice(fence.length)) {
     const apart = place - fence.at(-1)!;
     if (apart < headDistance!.min || apart > headDistance!.max) break;
     fence.push(place);
@@ -126,27 +168,28 @@ export interface Changes {
 }
 
 /**
- * What must be changed to come to a set-up from a machine as it stands (bare where `before` is null; after one set-up alone,
- * as that has it). Another machine is taken to be bare too, so this holds for orders that go to each machine once; on the
- * other head of one body the head is turned first, and its stops and fence are set anew.
+ * What must be changed to come to a set-up from a machine as it stands (where `before` is null, as it stands when a job begins;
+ * after one set-up alone, as that has it). So is another machine taken to stand, so this holds for orders that go to each
+ * machine once; on the other head of one body the head is turned first, and its stops and fence are set anew.
  */
 export function changesBetween(before: Settings | null, after: Settings): Changes {
-  const sameMachine = before !== null && before.machine === after.machine;
-  const turnHead = before !== null && !sameMachine && before.body === after.body;
-  const stood = sameMachine ? before : null;
+  const isThere = before !== null && before.body === after.body;
+  const found = foundBy(before, after);
+  const stood = found?.machine === after.machine ? found : null;
+  const turnHead = isThere && stood === null;
   const stops = after.stops
     .filter((stop) => !stood?.stops.some((s) => s.name === stop.name && s.position === stop.position))
     .map((stop) => stop.name);
   const fences = after.fence.flatMap((place, head) => (stood?.fence[head] === place ? [] : [head]));
   // A level head carries the same spindles as the upright one, so bits stay in it when it turns.
-  const loaded = sameMachine || turnHead ? before.bits : [];
+  const loaded = found?.bits ?? [];
   let bits = 0;
   after.bits.forEach((diameter, place) => {
     const had = loaded[place] ?? 0;
     if (had !== diameter) bits += Number(had > 0) + Number(diameter > 0);
   });
   return {
-    machine: !sameMachine && !turnHead,
+    machine: !isThere,
     turnHead,
     stops,
     fences,

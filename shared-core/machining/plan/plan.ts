@@ -1,7 +1,15 @@
 import type { Changeover } from '../../shop/model.js';
 import { orderWithState, type ChangeoverOrder, type StatefulOrder } from '../order/index.js';
 import type { SetStop, SetUp } from '../setup-sheet.js';
-import { changeoverTime, changesBetween, left, settingsOf, type Changes, type Settings } from './changeover.js';
+import {
+  changeoverTime,
+  changesBetween,
+  foundBy,
+  left,
+  settingsOf,
+  type Changes,
+  type Settings,
+} from './changeover.js';
 import { leastBatches } from './group.js';
 import { groupBy } from './numbers.js';
 import { batchesBefore, type Sheet } from './set-ups.js';
@@ -10,6 +18,8 @@ import { batchesBefore, type Sheet } from './set-ups.js';
 export interface PlannedSetUp {
   readonly setUp: SetUp;
   readonly changes: Changes;
+  /** How its machine stands as one comes to it, on whichever head; null where it is bare, or nobody knows. */
+  readonly found: Settings | null;
   /** Seconds to come to it. */
   readonly seconds: number;
   readonly strokes: number;
@@ -46,7 +56,7 @@ export function orderTask(sheets: readonly Sheet[], times: Changeover): OrderTas
 }
 
 /**
- * The order to run with the least changeover time among those that go to each machine once, bare at first, and run all its
+ * The order to run with the least changeover time among those that go to each machine once, as it stands when the job begins, and run all its
  * set-ups before the next. What it costs to come to another machine then depends only on the set-up that is run first there,
  * so each machine's order is a problem of its own: exact for few set-ups, with a proven bound for many. Same task, same
  * order. Takes a second or two for hundreds on one machine.
@@ -77,7 +87,9 @@ export function bestOrder({ setUps, times, before }: OrderTask): SetUpOrder {
 /** The order of the set-ups on one machine. */
 function orderOnOne({ setUps, times, before }: OrderTask): StatefulOrder {
   const seconds = (from: Settings | null, to: Settings): number => changeoverTime(changesBetween(from, to), times);
-  const shared = sharedPlaces(setUps);
+  const standing = standingPlaces(setUps);
+  const shared = sharedPlaces(setUps, standing);
+  const mayStand = (key: string): boolean => shared.has(key) || standing.has(key);
   const step = (state: Settings | null, to: number): { cost: number; state: Settings } => ({
     cost: seconds(state, setUps[to]!),
     state: left(state, setUps[to]!),
@@ -92,7 +104,7 @@ function orderOnOne({ setUps, times, before }: OrderTask): StatefulOrder {
         .join()}`,
     least: remembering((from, to) => {
       const changes = changesBetween(
-        from === null ? null : hopedBetween(setUps[from]!, setUps[to]!, shared),
+        from === null ? null : hopedBetween(setUps[from]!, setUps[to]!, mayStand),
         setUps[to]!,
       );
       return { cost: changeoverTime(changes, times), dues: duesIn(changes, setUps[to]!, shared) };
@@ -127,7 +139,21 @@ interface SharedPlace {
 const stopKey = ({ machine }: Settings, { name, position }: SetStop): string => `stop|${machine}|${name}|${position}`;
 const headKey = ({ machine, fence }: Settings, head: number): string => `fence|${machine}|${head}|${fence[head]}`;
 
-function sharedPlaces(setUps: readonly Settings[]): ReadonlyMap<string, SharedPlace> {
+/** The places that stops and heads have when the job begins: any set-up may find them so, and nobody pays for them. */
+function standingPlaces(setUps: readonly Settings[]): ReadonlySet<string> {
+  return new Set(
+    setUps.flatMap(({ stands }) =>
+      stands === null
+        ? []
+        : [
+            ...stands.stops.map((stop) => stopKey(stands, stop)),
+            ...[...stands.fence.keys()].map((head) => headKey(stands, head)),
+          ],
+    ),
+  );
+}
+
+function sharedPlaces(setUps: readonly Settings[], standing: ReadonlySet<string>): ReadonlyMap<string, SharedPlace> {
   const onHead = new Map<string, number>();
   const wanted = new Map<string, { kind: SharedPlace['kind']; thing: string; machine: string; members: number[] }>();
   const things = new Map<string, number>();
@@ -146,7 +172,8 @@ function sharedPlaces(setUps: readonly Settings[]): ReadonlyMap<string, SharedPl
     for (const head of setUp.fence.keys()) want('fence', headKey(setUp, head), head);
   });
   const several = [...wanted].filter(
-    ([, { thing, machine, members }]) => members.length > 1 && things.get(thing)! < onHead.get(machine)!,
+    ([key, { thing, machine, members }]) =>
+      members.length > 1 && things.get(thing)! < onHead.get(machine)! && !standing.has(key),
   );
   return new Map(several.map(([key, { kind, members }], index) => [key, { index, kind, members }]));
 }
@@ -155,16 +182,14 @@ function sharedPlaces(setUps: readonly Settings[]): ReadonlyMap<string, SharedPl
  * The best that can stand after one set-up where another comes next: besides what the one sets, all that the other wants and
  * that some third set-up may have left.
  */
-function hopedBetween(one: Settings, other: Settings, shared: ReadonlyMap<string, SharedPlace>): Settings {
+function hopedBetween(one: Settings, other: Settings, mayStand: (key: string) => boolean): Settings {
   if (one.machine !== other.machine) return one;
   const leftAlone = other.stops.filter(
-    (stop) => shared.has(stopKey(other, stop)) && one.stops.every(({ name }) => name !== stop.name),
+    (stop) => mayStand(stopKey(other, stop)) && one.stops.every(({ name }) => name !== stop.name),
   );
   const hoped = leftAlone.length === 0 ? one : left({ ...one, stops: leftAlone }, one);
   // Heads beyond those that are set may stand anywhere, whatever room there is: that can only make it cheaper.
-  const fence = other.fence.map(
-    (place, head) => one.fence[head] ?? (shared.has(headKey(other, head)) ? place : NOWHERE),
-  );
+  const fence = other.fence.map((place, head) => one.fence[head] ?? (mayStand(headKey(other, head)) ? place : NOWHERE));
   return { ...hoped, fence };
 }
 
@@ -222,6 +247,7 @@ export function planInOrder(sheets: readonly Sheet[], times: Changeover, ordered
     setUps.push({
       setUp: sheet.setUp,
       changes,
+      found: foundBy(stands, settings),
       seconds: changeoverTime(changes, times),
       strokes: sheet.setUp.runs.reduce((sum, run) => sum + run.pieces * run.steps.length, 0),
     });

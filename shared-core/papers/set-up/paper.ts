@@ -73,8 +73,8 @@ function cautions(setUp: SetUp, laid: readonly LaidRun[]): Cautions {
 
 /** All settings, those to be changed marked; what is done with the bits is told in words. */
 function figures(one: InOrder, { machineUnit: unit }: JobWords): Figures {
-  const { setUp, changes } = one.planned;
-  const doing = changes.machine ? [] : bitSentences(one, unit);
+  const { setUp, changes, found } = one.planned;
+  const doing = changes.machine && found === null ? [] : bitSentences(one, unit);
   const settings = settingsOf(one, unit);
   return {
     kind: 'figures',

@@ -113,7 +113,8 @@ export function changeSentences(one: InOrder, unit: Unit): readonly string[] {
 }
 
 /** How the operator comes to the machine; none where he stands there. */
-export function comeSentences({ planned: { setUp, changes } }: InOrder): readonly string[] {
+export function comeSentences({ planned: { setUp, changes, found } }: InOrder): readonly string[] {
+  if (changes.machine && found !== null) return [`Go to ${setUp.machine.name}, which stands as the shop file says.`];
   if (changes.machine) return [`Go to ${setUp.machine.name} and set all of it.`];
   return changes.turnHead
     ? [`Turn the head to ${setUp.machine.name} and set it anew; bits that are named stay in.`]
@@ -122,26 +123,28 @@ export function comeSentences({ planned: { setUp, changes } }: InOrder): readonl
 
 /** The bits to take out and to put in, one sentence each; none where they stay. */
 export function bitSentences(one: InOrder, unit: Unit): readonly string[] {
-  const { setUp, changes } = one.planned;
+  const { setUp, changes, found } = one.planned;
   if (changes.bits === 0) return [];
   const { out, into } = bitChanges(one);
   // Bits may come out of a head that is not set now.
-  const before = {
-    ...setUp,
-    fence: one.before !== null && one.before.fence.length > setUp.fence.length ? one.before.fence : setUp.fence,
-  };
+  const heads = 1 + Math.max(...[...out, ...into].map(({ head }) => head));
+  const fence = found !== null && heads > setUp.fence.length ? Array<number>(heads).fill(0) : setUp.fence;
   return [
-    ...(out.length > 0 ? [`Take out ${bitWords(out, before, unit, 'from')}.`] : []),
+    ...(out.length > 0 ? [`Take out ${bitWords(out, { ...setUp, fence }, unit, 'from')}.`] : []),
     ...(into.length > 0 ? [`Put ${bitWords(into, setUp, unit, 'into')}.`] : []),
   ];
 }
 
 /** The bits to take out and to put in; on a machine that nobody knows the state of, all that are wanted. */
-export function bitChanges({ planned: { setUp, changes }, before }: InOrder): {
+export function bitChanges({ planned: { setUp, found } }: Pick<InOrder, 'planned'>): {
   readonly out: readonly LoadedSpindle[];
   readonly into: readonly LoadedSpindle[];
 } {
-  const had = changes.machine || before === null ? [] : loadedIn(before);
+  const { machine } = setUp;
+  const onEach = machine.kind === 'cup' ? 1 : machine.spindles;
+  const had = (found?.bits ?? []).flatMap((diameter, index): LoadedSpindle[] =>
+    diameter === 0 ? [] : [{ head: Math.floor(index / onEach), spindle: index % onEach, diameter }],
+  );
   const wanted = loadedIn(setUp);
   return { out: without(had, wanted), into: without(wanted, had) };
 }

@@ -18,6 +18,7 @@ const stops = (['left', 'right'] as const).map((side) => ({
   side,
   range: { min: mm(50), max: mm(700) },
   lowers: true,
+  stands: null,
 }));
 
 /** The demo's first side stands in for a door: all that counts is its size and handedness. */

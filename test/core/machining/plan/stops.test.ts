@@ -13,6 +13,7 @@ const stop = (name: string, side: Stop['side'], min: number, max: number, lowers
   side,
   range: { min: mm(min), max: mm(max) },
   lowers,
+  stands: null,
 });
 const place = (position: number, lowers = false): StopPlace => ({ side: 'left', position: mm(position), lowers });
 const withStops = (stops: readonly Stop[], extension: number): VerticalHead => ({
@@ -67,6 +68,7 @@ test('stops are found for places wherever some pairing of them has none past its
     side: fc.constantFrom('left' as const, 'right' as const),
     range: fc.tuple(fc.nat(8), fc.nat(8)).map(([a, b]) => ({ min: Math.min(a, b), max: Math.max(a, b) + 3 })),
     lowers: fc.boolean(),
+    stands: fc.constant<number | null>(null),
   });
   const somePlace = fc.record({
     side: fc.constantFrom('left' as const, 'right' as const),

@@ -20,6 +20,7 @@ const stop = (name: string, side: 'left' | 'right', from: number, to: number): S
   side,
   range: { min: mm(from), max: mm(to) },
   lowers: true,
+  stands: null,
   place: nowhere,
 });
 
@@ -31,6 +32,7 @@ const HEAD = {
   depthStops: null,
   panel: ANY,
   clamps: [],
+  stands: null,
   place: nowhere,
 };
 
@@ -74,6 +76,7 @@ export const CUP: CupBorer = {
   depth: { min: 0, max: mm(15) },
   stops: [stop('door-left', 'left', 50, 300), stop('door-right', 'right', 50, 300)],
   panel: ANY,
+  stands: null,
   place: nowhere,
 };
 
