@@ -1,5 +1,5 @@
 import type { JobParts } from '../document/cut.js';
-import { editsFor } from '../document/edit.js';
+import { editsFor } from '../document/edit/edits-for.js';
 import { readCarcassTree } from '../document/parts.js';
 import type { TextEdit } from '../document/pieces.js';
 import { readTree } from '../document/read.js';

@@ -1,5 +1,5 @@
 import type { Change } from '../document/finding.js';
-import { editsFor } from '../document/edit.js';
+import { editsFor } from '../document/edit/edits-for.js';
 import type { TextEdit } from '../document/pieces.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import { shorthandAt } from '../schema/at.js';

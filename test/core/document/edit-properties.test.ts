@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { editsFor } from '../../../shared-core/document/edit.js';
+import { editsFor } from '../../../shared-core/document/edit/edits-for.js';
 import type { Change } from '../../../shared-core/document/finding.js';
 import type { Path } from '../../../shared-core/document/place.js';
 import { applyEdits } from '../../../shared-core/document/pieces.js';
