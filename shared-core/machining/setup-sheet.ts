@@ -37,6 +37,7 @@ export interface SetUp {
   readonly height: Micrometres | null;
   readonly stops: readonly SetStop[];
   readonly extension: boolean;
+  /** Where the depth stop ends the travel: of a set-up that bores through, beyond the thickness. */
   readonly depth: Micrometres;
   /**
    * Thickness of the panels that the depth stop is set for, where the bits come from above: the head stops at a level over the

@@ -49,6 +49,9 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'dowel-spacing': orBefore(length('Greatest distance between neighbouring construction bores.', 32, 1000)),
   'glue-gap': orBefore(length('By how much the two bores of a dowel are deeper than the dowel is long.', 0, 5)),
   'least-wall': orBefore(length('Least material left under a bore, beside it, and between two bores.', 0.5, 20)),
+  'through-allowance': orBefore(
+    length('How far a bit goes on beyond a bore that goes through, into the board under the panel.', 0, 20),
+  ),
   'rail-width': orBefore(length('Usual width of rails.', 40, 400)),
   'groove-depth': orBefore(length('Depth of the groove of a back.', 1, 30)),
   'groove-play': orBefore(length('By how much the groove of a back is wider than the back is thick.', 0, 2)),

@@ -166,6 +166,8 @@ habits:
   glue-gap: 1
   # Least wood left under a bore, beside it, and between two bores.
   least-wall: 3
+  # How far bits go on under a bore that goes through: their points, and boards that are a little thick.
+  through-allowance: 2
   rail-width: 100
   groove-depth: 8
   # By how much the groove is wider than the back is thick, so that the back slides in: try it with your own boards.

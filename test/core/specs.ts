@@ -135,6 +135,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       firstDowel: mm(53),
       dowelSpacing: mm(160),
       glueGap: mm(1),
+      throughAllowance: mm(2),
       leastWall: mm(3),
       railWidth: mm(100),
       grooveDepth: mm(8),

@@ -1,6 +1,7 @@
 import type { BoresTold } from '../../fittings/fitting.js';
 import { isRow, theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
+import { travelFor } from '../../machining/plan/lines.js';
 import type { Span } from '../../schema/schema.js';
 import { quoted, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
@@ -10,7 +11,9 @@ import { grouped, machineFor, onFace } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
 
 interface OutOfRange extends BoresTold {
+  /** How deep the bit has to go; of a through bore, with the shop's allowance. */
   readonly depth: Micrometres;
+  readonly through: boolean;
   readonly machine: string;
   readonly range: Span;
 }
@@ -20,8 +23,8 @@ const say = messages('boring-depth-out-of-range', {
   ofJoint: (out: OutOfRange, show) => `${outOfRange(out, show)} Choose another depth, fitting or machine.`,
 });
 
-const outOfRange = ({ depth, machine, range, ...bores }: OutOfRange, show: Show): string =>
-  `${theBores(bores)} ${verb(bores.count, 'is', 'are')} ${show.length(depth)} deep; ${quoted(machine)} bores between ${show.length(range.min)} and ${show.length(range.max)} deep.`;
+const outOfRange = ({ depth, through, machine, range, ...bores }: OutOfRange, show: Show): string =>
+  `${theBores(bores)} ${verb(bores.count, 'is', 'are')} ${through ? `through, for which the bits go ${show.length(depth)}` : show.length(depth)} deep; ${quoted(machine)} bores between ${show.length(range.min)} and ${show.length(range.max)} deep.`;
 
 export const boringDepthOutOfRange: CarcassRule = {
   name: 'boring-depth-out-of-range',
@@ -35,21 +38,23 @@ export const boringDepthOutOfRange: CarcassRule = {
   check(context) {
     const out = context.boring.bores.flatMap((bore) => {
       const machine = machineFor(context, isRow(bore) ? 'rows' : onFace(bore) ? 'faces' : 'ends');
-      if (machine === null || (bore.depth >= machine.depth.min && bore.depth <= machine.depth.max)) return [];
-      return [{ bore, machine }];
+      if (machine === null) return [];
+      const travel = travelFor(bore, context.shop.habits.throughAllowance);
+      return travel >= machine.depth.min && travel <= machine.depth.max ? [] : [{ bore, machine, travel }];
     });
     const cause = ({ bore, machine }: (typeof out)[number]): string => {
       const place = depthOf(context, bore)?.place ?? bore.place;
       return `${place.part} ${place.start} ${machine.name} ${bore.purpose} ${bore.depth}`;
     };
     return grouped(out, cause).map((same): Found => {
-      const { bore, machine } = same[0]!;
+      const { bore, machine, travel } = same[0]!;
       return {
         place: depthOf(context, bore)?.place ?? bore.place,
         panel: bore.panel,
         message: (isRow(bore) ? say.ofRows : say.ofJoint)({
           ...boresTold(same.map((one) => one.bore)),
-          depth: bore.depth,
+          depth: travel,
+          through: bore.through,
           machine: machine.name,
           range: machine.depth,
         }),

@@ -17,7 +17,7 @@ export function cupOperations(
   borer: CupBorer,
 ): Found {
   return planLines(
-    { carcass, panel, blank },
+    { carcass, panel, blank, allowance: 0 },
     borer,
     bores,
     (bore) => bore.id,

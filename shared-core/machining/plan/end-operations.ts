@@ -24,7 +24,7 @@ export function endOperations(
 ): Found {
   const last = head.spindles - 1;
   const keyOf = (bore: Bore): string => `${bore.v}|${modulo(bore.u, head.pitch)}`;
-  return planLines({ carcass, panel, blank }, head, bores, keyOf, (line, first): LinePlan | Obstacle => {
+  return planLines({ carcass, panel, blank, allowance: 0 }, head, bores, keyOf, (line, first): LinePlan | Obstacle => {
     if (!within(first.v, head.height)) {
       const reason = 'its spindles cannot be set to this height above the table';
       return { parameter: 'height', needed: first.v, reason };

@@ -15,6 +15,7 @@ const BELONGS_TO_END: Micrometres = 64_000;
 /**
  * Construction bores in faces on a vertical head: all bores of one face that stand at one v, one depth and one pitch are one
  * line under the head, made in one stroke. Diameters may differ from spindle to spindle.
+ * @param allowance how far a bit goes on beyond a bore that goes through
  * @param preferredOffset the fence offset to take where the places allow several: the shop's usual first bore.
  */
 export function faceOperations(
@@ -24,9 +25,10 @@ export function faceOperations(
   bores: readonly Bore[],
   head: VerticalHead,
   preferredOffset: Micrometres,
+  allowance: Micrometres,
 ): Found {
   const keyOf = (bore: Bore): string => `${bore.v}|${modulo(bore.u, head.pitch)}`;
-  return planLines({ carcass, panel, blank }, head, bores, keyOf, (line, first): LinePlan | Obstacle => {
+  return planLines({ carcass, panel, blank, allowance }, head, bores, keyOf, (line, first): LinePlan | Obstacle => {
     const places = line.map((bore) => bore.u);
     const offsets = offsetsFor(places, head.pitch, head.spindles, head.fenceOffset);
     const offset = offsets.includes(preferredOffset) ? preferredOffset : offsets[0];

@@ -1,5 +1,6 @@
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
+import type { Micrometres } from '../../length/units.js';
 import type { Blank } from '../setup-sheet.js';
 import { groupBy, within } from './numbers.js';
 import type { BoringMachine, Operation, Unreachable } from './operation.js';
@@ -20,11 +21,12 @@ export type LinePlan = Pick<Operation, 'fence' | 'height' | 'ways'>;
  * Sorts bores into lines that one stroke can make (equal `keyOf`; their depth is looked after here) and plans each. A line
  * that no one setting makes, such as that of a single spindle, is made in as few strokes as there must be, each with a
  * setting of its own.
+ * @param where with how far a bit goes on beyond a bore that goes through
  * @param plan A line, never empty, and its first bore; gives how it is made or what stands in the way. Where it can make a
  * line it can make any part of it.
  */
 export function planLines(
-  where: { readonly carcass: string; readonly panel: Panel; readonly blank: Blank },
+  where: { readonly carcass: string; readonly panel: Panel; readonly blank: Blank; readonly allowance: Micrometres },
   machine: BoringMachine,
   bores: readonly Bore[],
   keyOf: (bore: Bore) => string | number,
@@ -32,10 +34,11 @@ export function planLines(
 ): Found {
   const operations: Operation[] = [];
   const unreachable: Unreachable[] = [];
-  const { carcass, blank, panel } = where;
+  const { carcass, blank, panel, allowance } = where;
   const planned = (line: readonly Bore[]): LinePlan | Obstacle => plan(line, line[0]!);
   const add = (line: readonly Bore[], made: LinePlan | Obstacle): void => {
-    const { depth, through } = line[0]!;
+    const { through } = line[0]!;
+    const depth = travelFor(line[0]!, allowance);
     if ('ways' in made)
       operations.push({ carcass, panel: panel.key, blank, machine, depth, through, pinsIn: null, ...made });
     else unreachable.push({ panel: panel.key, bores: line, machine: machine.name, ...made });
@@ -44,9 +47,9 @@ export function planLines(
   for (const line of lines.values()) {
     const [first] = line;
     if (!first) continue;
-    if (!within(first.depth, machine.depth)) {
+    if (!within(travelFor(first, allowance), machine.depth)) {
       const reason = 'its depth range does not take this depth';
-      add(line, { parameter: 'depth', needed: first.depth, reason });
+      add(line, { parameter: 'depth', needed: travelFor(first, allowance), reason });
       continue;
     }
     const made = planned(line);
@@ -57,6 +60,12 @@ export function planLines(
   }
   return { operations, unreachable };
 }
+
+/** How deep the depth stop lets the bit go: beyond a bore that goes through, so that it comes out cleanly in any board. */
+export const travelFor = (
+  { depth, through }: { readonly depth: Micrometres; readonly through: boolean },
+  allowance: Micrometres,
+): Micrometres => depth + (through ? allowance : 0);
 
 /** The fewest runs of a line, from the front edge on, that can each be made at once. */
 function strokesOf(line: readonly Bore[], goes: (part: readonly Bore[]) => boolean): readonly (readonly Bore[])[] {

@@ -137,7 +137,15 @@ function onMachine(
 ): Found {
   switch (machine.kind) {
     case 'vertical':
-      return faceOperations(carcass, panel, blank, bores, machine, shop.habits.firstDowel);
+      return faceOperations(
+        carcass,
+        panel,
+        blank,
+        bores,
+        machine,
+        shop.habits.firstDowel,
+        shop.habits.throughAllowance,
+      );
     case 'horizontal':
       return endOperations(carcass, panel, blank, bores, machine, shop.habits.firstDowel);
     case 'line':
@@ -149,6 +157,7 @@ function onMachine(
         boring.rows.filter((row) => row.panel === panel.key),
         machine,
         shop.habits.setback,
+        shop.habits.throughAllowance,
       );
     case 'cup':
       return cupOperations(carcass, panel, blank, bores, machine);

@@ -5,7 +5,7 @@ import type { LineDrill } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
 import { headsOver } from './heads.js';
 import { standsAlone } from './batch.js';
-import type { Found, Obstacle } from './lines.js';
+import { travelFor, type Found, type Obstacle } from './lines.js';
 import { groupBy, within } from './numbers.js';
 import type { Operation, Unreachable } from './operation.js';
 import { waysFrom, type Lane, type RowWays, type Setting } from './row-ways.js';
@@ -23,6 +23,7 @@ export function rowOperations(
   rows: readonly Row[],
   drill: LineDrill,
   usualSetback: Micrometres,
+  allowance: Micrometres,
 ): Found {
   const operations: Operation[] = [];
   const unreachable: Unreachable[] = [];
@@ -34,8 +35,9 @@ export function rowOperations(
       cannot(all, 'pitch', lane.row.pitch, 'its spindles stand on another pitch');
       continue;
     }
-    if (!within(lane.row.depth, drill.depth)) {
-      cannot(all, 'depth', lane.row.depth, 'its depth range does not take this depth');
+    const depth = travelFor(lane.row, allowance);
+    if (!within(depth, drill.depth)) {
+      cannot(all, 'depth', depth, 'its depth range does not take this depth');
       continue;
     }
     for (const { lines, heads } of headsFor(lane, drill, usualSetback)) {
@@ -44,7 +46,7 @@ export function rowOperations(
         cannot(boresHere, heads.parameter, heads.needed, heads.reason);
         continue;
       }
-      const made = operationsFor(carcass, { panel, blank, drill, row: lane.row, lines, ...heads });
+      const made = operationsFor(carcass, { panel, blank, drill, row: lane.row, depth, lines, ...heads });
       if ('parameter' in made) cannot(boresHere, made.parameter, made.needed, made.reason);
       else operations.push(...made.operations);
     }
@@ -114,7 +116,7 @@ function operationsOf(carcass: string, setting: Setting, { ways, other }: RowWay
       machine: setting.drill,
       fence: setting.fence,
       height: null,
-      depth: setting.row.depth,
+      depth: setting.depth,
       through: setting.row.through,
       pinsIn: onPins ? (first ?? null) : null,
       ways: other === null ? [way] : [way, other],

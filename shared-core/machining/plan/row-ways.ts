@@ -28,6 +28,8 @@ export interface Setting extends HeadPlaces {
   readonly blank: Blank;
   readonly drill: LineDrill;
   readonly row: Row;
+  /** How deep the depth stop lets the bits go. */
+  readonly depth: Micrometres;
   readonly lines: readonly Line[];
 }
 

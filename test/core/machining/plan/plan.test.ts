@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { blankOf } from '../../../../shared-core/machining/blank.js';
 import { changesBetween, settingsOf } from '../../../../shared-core/machining/plan/changeover.js';
 import { headsOver } from '../../../../shared-core/machining/plan/heads.js';
 import { handOfEnd, handOfFrontEdge } from '../../../../shared-core/machining/plan/orientation.js';
 import { orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
+import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
 import type { LineDrill, Machine, Shop } from '../../../../shared-core/shop/model.js';
 import { mm } from '../../specs.js';
 import { demoJob, readJob, secondsOf, shed } from './jobs.js';
@@ -286,6 +288,54 @@ describe('rows longer than the spindle line', () => {
       setUp.runs.filter((run) => run.panel === 'left' && setUp.machine.kind === 'line').flatMap((run) => run.steps),
     );
     expect(steps[0]?.moved).toBe(0);
+  });
+});
+
+describe('bores that go through', () => {
+  const screwed = cupboard.replace('width: 600', 'width: 600, joint: screw-7x50');
+  const through = (shop: Shop) => {
+    const carcasses = readJob(screwed, shop);
+    const setUps = setUpsOf(carcasses.map((one) => one.operations)).map(({ setUp }) => setUp);
+    return { carcasses, setUps, found: setUps.filter((setUp) => setUp.through) };
+  };
+
+  test('have the depth stop beyond the thickness by the shop’s allowance, and a depth of the thickness in the bore map', () => {
+    const { found } = through(shed);
+    expect(found.length).toBeGreaterThan(0);
+    for (const { depth, runs } of found) {
+      expect(depth).toBe(mm(16) + shed.habits.throughAllowance);
+      for (const { depth: bored, through: out } of runs.flatMap(({ steps }) => steps.flatMap(({ holes }) => holes))) {
+        expect([bored, out]).toEqual([mm(16), true]);
+      }
+    }
+  });
+  test('so go through a board that is a little thick, where a stop at the thickness would not let them', () => {
+    const thick = (shop: Shop): boolean[] => {
+      const { carcasses, setUps, found } = through(shop);
+      const panels = new Set(found.flatMap(({ runs }) => runs.map(({ panel }) => panel)));
+      return carcasses.flatMap(({ spec, carcass }) =>
+        carcass.panels
+          .filter(({ key }) => panels.has(key))
+          .map((panel) => {
+            const blank = { ...blankOf(panel), thickness: panel.thickness + shed.tolerances.thickness };
+            return replayPanel(
+              setUps.filter((setUp) => setUp.through),
+              spec.name.value,
+              panel.key,
+              blank,
+            ).ok;
+          }),
+      );
+    };
+    expect(new Set(thick(shed))).toEqual(new Set([true]));
+    expect(new Set(thick({ ...shed, habits: { ...shed.habits, throughAllowance: 0 } }))).toEqual(new Set([false]));
+  });
+  test('cannot be made where the machine does not go so deep', () => {
+    expect(missed(screwed, shedWith('vertical', { depth: { min: mm(2), max: mm(17) } }))).toContainEqual([
+      'left',
+      'depth',
+      mm(16) + shed.habits.throughAllowance,
+    ]);
   });
 });
 
