@@ -29,7 +29,7 @@ export function activate(context: vscode.ExtensionContext): void {
       throw fault;
     }
   };
-  const preview = previewPanel(context.extensionUri, (params) => ask(DRAWING, params));
+  const preview = previewPanel(context.extensionUri, context.globalState, (params) => ask(DRAWING, params));
   const machines = machinePanel(context.extensionUri, context.workspaceState, {
     setUps: (params) => ask(SET_UPS, params),
     step: (params) => ask(MACHINE_STEP, params),

@@ -27,6 +27,7 @@ import { setUps } from './features/set-ups.js';
 import { symbols } from './features/symbols.js';
 import { workspaceSymbols } from './features/workspace-symbols.js';
 import type { Files } from './files.js';
+import { LastLenses } from './last-lenses.js';
 import { LastPlans } from './last-plans.js';
 import { Names } from './names.js';
 import { ordersHere, remembering, type Orders } from './orders.js';
@@ -59,6 +60,7 @@ export function serve(
   const documents = new TextDocuments({ create: TextDocument.create, update: updated });
   const workspace = new Workspace(files, begins);
   const lastPlans = new LastPlans();
+  const lastLenses = new LastLenses();
   const names = new Names(workspace);
   let abilities = abilitiesOf(null, reference);
   const log: Log = (what, fault) => {
@@ -140,6 +142,7 @@ export function serve(
   documents.onDidClose(({ document }) => {
     workspace.close(document.uri);
     lastPlans.forget(document.uri);
+    lastLenses.forget(document.uri);
     names.forget(document.uri);
     publisher.closed(document);
   });
@@ -199,14 +202,14 @@ export function serve(
     });
   });
   connection.onCodeLens(({ textDocument }, token) =>
-    answer('lenses', textDocument.uri, token, null, (file) => codeLenses(file)),
+    answer('lenses', textDocument.uri, token, null, (file) => lastLenses.of(file.document, codeLenses(file))),
   );
   connection.onCodeLensResolve((lens, token) => {
     const owner = lensOwner(lens);
     if (owner === null) return lens;
     return answer('lens', owner.uri, token, lens, async (file) => {
       if (file.kind !== 'job' || file.document.version !== owner.version) throw new Moved();
-      return resolvedLens(lens, owner.uri, await file.analysis.planBy(orders));
+      return resolvedLens(lens, owner.uri, await lastPlans.of(file).job.analysis.planBy(orders));
     });
   });
   connection.languages.inlayHint.on(({ textDocument, range }, token) =>

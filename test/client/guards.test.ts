@@ -13,6 +13,7 @@ import {
 } from '../../client/webview/messages/preview.js';
 
 const subject = { uri: 'file:///a.carcass.yaml', view: 'panel', follow: true, carcass: null, panel: 'left' } as const;
+const pane = { width: 120, height: 90 };
 const reply: DrawingReply = {
   kind: 'drawing',
   uri: subject.uri,
@@ -25,15 +26,24 @@ const reply: DrawingReply = {
   ranges: {},
 };
 const toPage: readonly ToPage[] = [
-  { type: 'reply', subject, nearer: 2, reply },
-  { type: 'reply', subject, nearer: 1, reply: { kind: 'nothing', uri: 'u', version: 1, carcasses: [], reason: 'why' } },
+  { type: 'reply', subject, nearer: 2, pane, reply },
+  {
+    type: 'reply',
+    subject,
+    nearer: 1,
+    pane,
+    reply: { kind: 'nothing', uri: 'u', version: 1, carcasses: [], reason: 'why' },
+  },
   { type: 'cursor', sources: ['self:0-4'] },
+  { type: 'lists', share: 30 },
   { type: 'trouble', message: 'no server' },
 ];
 const fromPage: readonly FromPage[] = [
-  { type: 'ready' },
+  { type: 'ready', pane },
   { type: 'subject', view: 'all-panels', follow: false, carcass: 'sink', panel: null },
   { type: 'nearer', nearer: 4 },
+  { type: 'pane', pane },
+  { type: 'share', share: 30 },
   { type: 'reveal', source: 'self:0-4' },
 ];
 

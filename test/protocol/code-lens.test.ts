@@ -41,6 +41,32 @@ test('over the file, when it is looked at: set-ups and changeover time; it opens
   });
 });
 
+test('while a carcass is typed at its last lens stays over it, and so does the one over the file', async () => {
+  const uri = folder.uri('typed.carcass.yaml');
+  const text = 'carcasses:\n  ash:\n    kind: base\n    width: 600\n  birch: { kind: base, width: 500 }\n';
+  const seen = async (now: string): Promise<string[]> => {
+    await client.open(uri, now);
+    return (await lenses(uri)).map(
+      ({ range, command }) =>
+        `${range.start.line} ${String(command?.arguments?.[1] ?? 'file')} ${command?.title ?? ''}`,
+    );
+  };
+  const good = await seen(text);
+  expect(good).toHaveLength(3);
+  for (const [from, to] of [
+    ['width: 600', 'width: '],
+    ['width: 600', 'width: [600'],
+    ['  ash:', '  ash'],
+    ['  ash:', '  ashes: {'],
+  ] as const) {
+    expect((await seen(text.replace(from, to))).sort(), to).toEqual(good);
+    expect(await seen(text)).toEqual(good);
+  }
+  // A line above moves it, and a carcass that is gone takes it along.
+  expect(await seen(`# note\n${text.replace('600', '')}`)).toContain(good[1]!.replace('1', '2'));
+  expect(await seen('carcasses:\n  birch: { kind: base, width: 500 }\n')).toHaveLength(2);
+});
+
 test('a lens of an older text is not completed by a newer one', async () => {
   const uri = folder.uri('moving.carcass.yaml');
   await client.open(uri, 'carcasses:\n  a: { kind: base, width: 600 }\n');

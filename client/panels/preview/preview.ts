@@ -1,13 +1,21 @@
 import * as vscode from 'vscode';
 import type { DrawingParams, DrawingReply, TextRange } from '../../../shared-core/drawing/messages/drawing.js';
+import type { Pane } from '../../../shared-core/drawing/scene/scene.js';
 import type { Nearer } from '../../webview/messages/common.js';
 import { isFromPage, isReply, type FromPage, type Subject, type ToPage } from '../../webview/messages/preview.js';
 import type { Shown } from '../one-panel.js';
 import { Panel } from '../panel.js';
+import type { ListShare } from './list-share.js';
 import { editorOf, fileName, goTo, openText } from '../text.js';
 
 /** Asks the server for a drawing; undefined where it has none for the present text and will say so again when it has. */
 export type AskForDrawing = (params: DrawingParams) => Promise<unknown>;
+
+/** What the page is like. */
+interface Screen {
+  readonly nearer: Nearer;
+  readonly pane: Pane;
+}
 
 /** After a click on a bore, or a choice from a list, the drawing stays while the cursor stays on its line. */
 interface Held {
@@ -23,11 +31,12 @@ interface Held {
 export class Preview implements Shown<Subject> {
   readonly #panel: Panel<FromPage, ToPage>;
   readonly #ask: AskForDrawing;
+  readonly #share: ListShare;
   #subject: Subject;
   #reply: DrawingReply | null = null;
-  /** How near the reader has zoomed in, and what the reply was asked for with. */
-  #nearer: Nearer = 1;
-  #replyNearer: Nearer = 1;
+  /** How near the reader has zoomed in, the room that the page has, and what the reply was asked for with. */
+  #screen: Screen | null = null;
+  #replyScreen: Screen | null = null;
   #held: Held | null = null;
   /** Where the cursor last stood in the file, for while no editor shows it. */
   #lastCursor: vscode.Position | null;
@@ -36,10 +45,12 @@ export class Preview implements Shown<Subject> {
     panel: vscode.WebviewPanel,
     extension: vscode.Uri,
     ask: AskForDrawing,
+    share: ListShare,
     subject: Subject,
     onClosed: () => void,
   ) {
     this.#ask = ask;
+    this.#share = share;
     this.#subject = subject;
     const subscriptions = [
       vscode.window.onDidChangeActiveTextEditor((editor) => this.#editorChanged(editor)),
@@ -95,26 +106,27 @@ export class Preview implements Shown<Subject> {
 
   async #update(): Promise<void> {
     const subject = this.#subject;
-    const nearer = this.#nearer;
+    const screen = this.#screen;
+    // The page is asked first how much room it has.
+    if (screen === null) return;
     await openText(subject.uri);
-    const reply = await this.#ask(this.#params());
+    const reply = await this.#ask(this.#params(screen));
     // A newer subject or text has its own request behind this one.
     if (this.#panel.isClosed || subject !== this.#subject || !isReply(reply) || reply.uri !== subject.uri) return;
     if (this.#reply?.uri === reply.uri && reply.version < this.#reply.version) return;
     this.#reply = reply;
-    this.#replyNearer = nearer;
+    this.#replyScreen = screen;
     this.#postReply();
     this.#postCursor();
   }
 
-  #params(): DrawingParams {
-    const nearer = this.#nearer;
+  #params({ nearer, pane }: Screen): DrawingParams {
     const { uri, view, follow } = this.#subject;
     const shown = this.#reply?.kind === 'drawing' && this.#reply.uri === uri ? this.#reply : null;
     const cursor = follow ? this.#cursor() : null;
     if (this.#held !== null && cursor !== null && cursor.line === this.#held.line) {
       const { carcass, panel } = this.#held;
-      return { uri, view, position: null, medium: 'screen', carcass, panel, nearer };
+      return { uri, view, position: null, medium: 'screen', carcass, panel, nearer, pane };
     }
     this.#held = null;
     return {
@@ -125,6 +137,7 @@ export class Preview implements Shown<Subject> {
       panel: (follow ? shown?.panel : null) ?? this.#subject.panel,
       medium: 'screen',
       nearer,
+      pane,
     };
   }
 
@@ -150,14 +163,13 @@ export class Preview implements Shown<Subject> {
   async #receive(message: FromPage): Promise<void> {
     switch (message.type) {
       case 'ready':
+        this.#panel.post({ type: 'lists', share: this.#share.get() });
         // A page that is new sees the whole first.
-        this.#nearer = 1;
-        if (this.#replyNearer !== 1) {
-          void this.refresh();
-          return;
-        }
-        this.#postReply();
-        this.#postCursor();
+        this.#screen = { nearer: 1, pane: message.pane };
+        if (isSameScreen(this.#screen, this.#replyScreen)) {
+          this.#postReply();
+          this.#postCursor();
+        } else void this.refresh();
         return;
       case 'subject': {
         const { view, follow, carcass, panel } = message;
@@ -168,8 +180,15 @@ export class Preview implements Shown<Subject> {
         return;
       }
       case 'nearer':
-        this.#nearer = message.nearer;
+        if (this.#screen !== null) this.#screen = { ...this.#screen, nearer: message.nearer };
         void this.refresh();
+        return;
+      case 'pane':
+        if (this.#screen !== null) this.#screen = { ...this.#screen, pane: message.pane };
+        void this.refresh();
+        return;
+      case 'share':
+        this.#share.set(message.share);
         return;
       case 'reveal':
         await this.#goTo(message.source);
@@ -199,8 +218,8 @@ export class Preview implements Shown<Subject> {
   }
 
   #postReply(): void {
-    if (this.#reply === null) return;
-    this.#panel.post({ type: 'reply', subject: this.#subject, nearer: this.#replyNearer, reply: this.#reply });
+    if (this.#reply === null || this.#replyScreen === null) return;
+    this.#panel.post({ type: 'reply', subject: this.#subject, ...this.#replyScreen, reply: this.#reply });
   }
 
   /** Tells the page which things drawn come from the line of the cursor. */
@@ -211,6 +230,10 @@ export class Preview implements Shown<Subject> {
     const sources = Object.entries(reply.ranges).flatMap(([key, range]) => (onLine(range, cursor.line) ? [key] : []));
     this.#panel.post({ type: 'cursor', sources });
   }
+}
+
+function isSameScreen(a: Screen, b: Screen | null): boolean {
+  return b !== null && a.nearer === b.nearer && a.pane.width === b.pane.width && a.pane.height === b.pane.height;
 }
 
 function onLine({ start, end }: TextRange, line: number): boolean {

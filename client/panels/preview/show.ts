@@ -2,18 +2,20 @@ import * as vscode from 'vscode';
 import type { View } from '../../../shared-core/drawing/messages/drawing.js';
 import { isSubject, type Subject } from '../../webview/messages/preview.js';
 import { OnePanel } from '../one-panel.js';
+import { ListShare } from './list-share.js';
 import { Preview, type AskForDrawing } from './preview.js';
 
 export type OnePreview = OnePanel<Subject, Preview>;
 
 /** The panel of the bore maps. */
-export function previewPanel(extension: vscode.Uri, ask: AskForDrawing): OnePreview {
+export function previewPanel(extension: vscode.Uri, state: vscode.Memento, ask: AskForDrawing): OnePreview {
+  const share = new ListShare(state);
   return new OnePanel(extension, {
     type: 'borewright.preview',
     title: 'Bore map',
     takesFocus: false,
     isSubject,
-    make: (panel, subject, onClosed) => new Preview(panel, extension, ask, subject, onClosed),
+    make: (panel, subject, onClosed) => new Preview(panel, extension, ask, share, subject, onClosed),
   });
 }
 

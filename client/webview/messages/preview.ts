@@ -1,5 +1,5 @@
 import type { DrawingReply, View } from '../../../shared-core/drawing/messages/drawing.js';
-import type { Scene } from '../../../shared-core/drawing/scene/scene.js';
+import type { Pane, Scene } from '../../../shared-core/drawing/scene/scene.js';
 import {
   dictionary,
   flag,
@@ -32,6 +32,9 @@ const shown = {
 export const isSubject = object({ uri: text, ...shown });
 export type Subject = Of<typeof isSubject>;
 
+/** Room for the drawing, in millimetres of lettering. */
+const isPane: Shape<Pane> = object({ width: number, height: number });
+
 const carcasses = list(object({ name: text, panels: list(text) }));
 
 /** What the server answers. */
@@ -51,9 +54,11 @@ export const isReply: Shape<DrawingReply> = variants('kind', {
 
 /** From the extension to the page. */
 export const isToPage = variants('type', {
-  reply: { subject: isSubject, nearer: isNearer, reply: isReply },
+  reply: { subject: isSubject, nearer: isNearer, pane: isPane, reply: isReply },
   /** The cursor stands in the text of these sources. */
   cursor: { sources: list(text) },
+  /** What part of the page the lists were given last, in percent. */
+  lists: { share: number },
   /** Something failed outside the drawing, in words. */
   trouble: { message: text },
 });
@@ -61,9 +66,12 @@ export type ToPage = Of<typeof isToPage>;
 
 /** From the page to the extension. */
 export const isFromPage = variants('type', {
-  ready: {},
+  ready: { pane: isPane },
   subject: shown,
   nearer: { nearer: isNearer },
+  pane: { pane: isPane },
+  /** The reader gives the lists this part of the page, in percent. */
+  share: { share: number },
   reveal: { source: text },
 });
 export type FromPage = Of<typeof isFromPage>;

@@ -18,6 +18,8 @@ export interface PointerActions {
   /** The pointer rests here, in the pane; null where it has left. */
   readonly hover: (pane: Point | null) => void;
   readonly click: (event: MouseEvent) => void;
+  /** The wheel is turned over a drawing that is seen whole, by CSS pixels; left out where the page itself scrolls. */
+  readonly scroll?: (by: number) => void;
 }
 
 /** Where a pointer is, in CSS pixels from the corner of the drawing. */
@@ -27,7 +29,7 @@ export function inPane(svg: SVGElement, event: MouseEvent): Point {
 }
 
 /** Drags, scrolls, pinches and zooms a drawing; what is none of these is a click. */
-export function listenToPointer(svg: SVGElement, viewport: Viewport, { hover, click }: PointerActions): void {
+export function listenToPointer(svg: SVGElement, viewport: Viewport, { hover, click, scroll }: PointerActions): void {
   let grip: { x: number; y: number; moved: boolean } | null = null;
   /** Fingers that rest on the drawing, by pointer. */
   const fingers = new Map<number, Point>();
@@ -74,9 +76,14 @@ export function listenToPointer(svg: SVGElement, viewport: Viewport, { hover, cl
   svg.addEventListener(
     'wheel',
     (event) => {
-      event.preventDefault();
+      const zooms = event.ctrlKey || event.metaKey;
       const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 20 : 1;
-      if (event.ctrlKey || event.metaKey) viewport.zoomBy((-event.deltaY * lines) / 100, inPane(svg, event));
+      if (viewport.isWhole && !zooms) {
+        scroll?.(event.deltaY * lines);
+        return;
+      }
+      event.preventDefault();
+      if (zooms) viewport.zoomBy((-event.deltaY * lines) / 100, inPane(svg, event));
       else if (event.shiftKey) viewport.panBy(-(event.deltaX + event.deltaY) * lines, 0);
       else viewport.panBy(-event.deltaX * lines, -event.deltaY * lines);
     },
@@ -87,8 +94,8 @@ export function listenToPointer(svg: SVGElement, viewport: Viewport, { hover, cl
 /** One of two fingers moves: what lies between them stays between them, and grows as they part. */
 function pinch(viewport: Viewport, still: Point, from: Point, to: Point): void {
   const [was, is] = [from, to].map(({ x, y }) => Math.max(Math.hypot(x - still.x, y - still.y), 1));
+  viewport.zoomBy(Math.log(is! / was!) / Math.log(STEP), { x: (still.x + from.x) / 2, y: (still.y + from.y) / 2 });
   viewport.panBy((to.x - from.x) / 2, (to.y - from.y) / 2);
-  viewport.zoomBy(Math.log(is! / was!) / Math.log(STEP), { x: (still.x + to.x) / 2, y: (still.y + to.y) / 2 });
 }
 
 /** Something round that is drawn, in the scene. */

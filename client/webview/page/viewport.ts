@@ -1,4 +1,4 @@
-import type { Box, Point } from '../../../shared-core/drawing/scene/scene.js';
+import type { Box, Pane, Point } from '../../../shared-core/drawing/scene/scene.js';
 
 /** Where the reader has moved to: centre in scene millimetres, CSS pixels for one of them. */
 export interface Place {
@@ -7,6 +7,8 @@ export interface Place {
   readonly zoom: number;
 }
 
+/** CSS pixels for a millimetre of lettering: capitals of 2.5 mm are 9 pixels high, as those of the editor's own text are. */
+const PIXELS_PER_MM = 3.6;
 /** Room of the zoom buttons, in CSS pixels. */
 const CORNER = { width: 130, height: 40 };
 /** A place that was kept; null where it does not look like one. */
@@ -19,6 +21,8 @@ export function readPlace(kept: unknown): Place | null {
     : null;
 }
 
+/** So much of the pane may be empty beside the drawing: else it could not be moved freely while it grows past its pane. */
+const SLACK = 0.25;
 /** How much larger one step of zoom makes the drawing. */
 export const STEP = 1.25;
 /** Against the drawing fitted into its pane. */
@@ -66,7 +70,36 @@ export class Viewport {
   }
 
   get current(): Place {
-    return this.place ?? this.#fitted;
+    return this.place === null ? this.#fitted : this.#within(this.place);
+  }
+
+  /** Room for a drawing, in whole millimetres of lettering. */
+  get pane(): Pane {
+    const { width, height } = this.#size;
+    return { width: Math.round(width / PIXELS_PER_MM), height: Math.round(height / PIXELS_PER_MM) };
+  }
+
+  /** Whether all of the drawing is seen, so that there is nowhere to move it to. */
+  get isWhole(): boolean {
+    return this.place === null || this.place.zoom <= this.#fitted.zoom * 1.001;
+  }
+
+  /** The nearest place that does not leave the drawing: a part of it fills the pane, or all of it is in the pane, but for a little. */
+  #within({ x, y, zoom }: Place): Place {
+    const fitted = this.#fitted;
+    const { width, height } = this.#size;
+    const { x: left, y: top, width: wide, height: high } = this.#frame;
+    const inside = (centre: number, low: number, span: number, room: number, home: number): number => {
+      const [a, b] = [low + room / 2, low + span - room / 2];
+      // The whole lies a little higher than the middle where the buttons are in its way.
+      const slack = room * SLACK;
+      return Math.min(Math.max(centre, Math.min(a, b, home) - slack), Math.max(a, b, home) + slack);
+    };
+    return {
+      x: inside(x, left, wide, width / zoom, fitted.x),
+      y: inside(y, top, high, height / zoom, fitted.y),
+      zoom,
+    };
   }
 
   /** How many times larger than fitted. */
@@ -76,7 +109,7 @@ export class Viewport {
 
   /** Moves to a place: one that was kept, or null for the whole drawing. */
   go(place: Place | null): void {
-    this.place = place;
+    this.place = place === null ? null : this.#within(place);
     this.#apply();
   }
 
@@ -90,8 +123,9 @@ export class Viewport {
     this.go({ x: x + off.x / zoom - off.x / wanted, y: y + off.y / zoom - off.y / wanted, zoom: wanted });
   }
 
-  /** Moves the drawing by CSS pixels. */
+  /** Moves the drawing by CSS pixels; the whole drawing stays where it is. */
   panBy(dx: number, dy: number): void {
+    if (this.isWhole) return;
     const { x, y, zoom } = this.current;
     this.go({ x: x - dx / zoom, y: y - dy / zoom, zoom });
   }
@@ -123,6 +157,7 @@ export class Viewport {
     const { width, height } = this.#size;
     const [w, h] = [width / zoom, height / zoom];
     this.#svg.setAttribute('viewBox', [x - w / 2, y - h / 2, w, h].map((value) => value.toFixed(3)).join(' '));
+    this.#svg.classList.toggle('is-whole', this.isWhole);
     this.#changed();
   }
 }

@@ -15,6 +15,8 @@ export interface BoardActions {
   readonly openPanel: (panel: string) => void;
   /** Zoom or place have changed. */
   readonly moved: () => void;
+  /** The wheel is turned over the whole drawing. */
+  readonly scroll: (by: number) => void;
 }
 
 const KEYS =
@@ -130,6 +132,7 @@ export class Board {
     listenToPointer(svg, this.viewport, {
       hover: (pane) => this.#hover(pane && this.#nearest(pane)),
       click: (event) => this.#click(event),
+      scroll: (by) => this.#actions.scroll(by),
     });
     svg.addEventListener('keydown', (event) => this.#key(event));
     svg.addEventListener('focusin', (event) => this.#focus(event.target));

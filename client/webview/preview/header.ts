@@ -22,7 +22,8 @@ export class Header {
   readonly #panel = h('select', { 'aria-label': 'Panel', class: 'panel' });
   readonly #follow = h('input', { type: 'checkbox', id: 'follow' });
   readonly #block = h('div', { class: 'title-block' });
-  readonly #state = h('p', { class: 'stale', role: 'status' });
+  /** Lies over the drawing, so that nothing moves where it comes and goes. */
+  readonly state = h('p', { class: 'stale', role: 'status', hidden: true });
   #shown = '';
   #choice: Choice = { view: 'panel', follow: true, carcass: null, panel: null };
 
@@ -56,7 +57,6 @@ export class Header {
           'Follow cursor',
         ),
       ),
-      this.#state,
       this.#block,
     );
   }
@@ -80,8 +80,8 @@ export class Header {
     );
     fill(this.#panel, panelsOf(reply.carcasses, carcass), subject.view === 'all-panels' ? null : panel);
     const stale = reply.kind === 'drawing' ? reply.stale : null;
-    say(this.#state, stale === null ? '' : `Not up to date. ${stale}`);
-    this.#state.hidden = stale === null;
+    say(this.state, stale === null ? '' : `Not up to date. ${stale}`);
+    this.state.hidden = stale === null;
     this.#showBlock(reply);
   }
 
@@ -93,8 +93,14 @@ export class Header {
     if (text === this.#shown) return;
     this.#shown = text;
     this.#block.replaceChildren(
-      h('div', { class: 'title' }, h('h1', {}, title), h('p', {}, caption)),
-      h('dl', {}, ...facts.map(({ word, value }) => h('div', {}, h('dt', {}, word), h('dd', {}, value)))),
+      h('div', { class: 'title' }, h('h1', { title }, title), h('p', { title: caption }, caption)),
+      h(
+        'dl',
+        {},
+        ...facts.map(({ word, value }) =>
+          h('div', { title: `${word}: ${value}` }, h('dt', {}, word), h('dd', {}, value)),
+        ),
+      ),
     );
   }
 }

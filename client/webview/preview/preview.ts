@@ -1,14 +1,16 @@
-import type { DrawingReply } from '../../../shared-core/drawing/messages/drawing.js';
 import { Board } from './board.js';
 import { h, say } from '../page/dom.js';
 import { Header, type Choice } from './header.js';
 import { Lists } from './lists.js';
+import { Splitter } from '../page/splitter.js';
 import { editorSide } from '../page/editor.js';
 import { readPlace, type Place } from '../page/viewport.js';
 import { NEARER, type Nearer } from '../messages/common.js';
-import { type FromPage, type Subject, isSubject, isToPage } from '../messages/preview.js';
+import { type FromPage, type Subject, type ToPage, isSubject, isToPage } from '../messages/preview.js';
 
 const editor = editorSide<FromPage>();
+
+type Answer = Extract<ToPage, { type: 'reply' }>;
 
 /** What comes back when the editor shows the page again. */
 interface State {
@@ -21,12 +23,15 @@ interface State {
 let state: State | null = readState(editor.getState());
 let version = -1;
 let uri = '';
-/** Whether the board knows what the whole drawing is. */
-let framed = false;
+/** The pane that the board's frame of the whole drawing is laid out for; null where it has none. */
+let framedFor: string | null = null;
+/** How the panel lies that is drawn, in words. */
+let lies: string | null = null;
 /** How near the drawing was last asked for. */
 let nearer: Nearer = 1;
 /** Lettering may grow to this before a nearer drawing is asked for. */
 const ENOUGH = 0.8;
+let resting: ReturnType<typeof setTimeout> | undefined;
 /** Whether the board shows the drawing that `state` names. */
 let drawn = false;
 
@@ -40,12 +45,28 @@ const board: Board = new Board({
   openPanel: (panel) => {
     if (state !== null) choose({ ...state.subject, view: 'panel', panel });
   },
-  moved: keep,
+  moved: () => {
+    keep();
+    askForPane();
+  },
+  scroll: (by) => {
+    // A page that is higher than its window scrolls itself.
+    const { scrollHeight, clientHeight } = document.documentElement;
+    if (scrollHeight <= clientHeight) lists.element.scrollBy(0, by);
+  },
 });
 const lists = new Lists({ reveal, point: (bores) => board.point(bores) });
 const empty = h('p', { class: 'empty', role: 'status' });
 const trouble = h('p', { class: 'trouble', role: 'alert' });
-document.body.append(header.element, trouble, empty, board.element, lists.element);
+const splitter = new Splitter(
+  'Drawing and lists',
+  32,
+  (share) => document.body.style.setProperty('--lists', `${share}%`),
+  (share) => editor.postMessage({ type: 'share', share }),
+);
+const bands = h('div', { class: 'bands' }, trouble, header.state);
+const stage = h('div', { class: 'stage' }, empty, board.element, bands);
+document.body.append(header.element, stage, splitter.element, lists.element);
 show(empty, 'Waiting for the drawing.');
 show(trouble, '');
 
@@ -54,7 +75,10 @@ window.addEventListener('message', (event: MessageEvent<unknown>) => {
   if (!isToPage(message)) return;
   switch (message.type) {
     case 'reply':
-      receive(message.subject, message.nearer, message.reply);
+      receive(message);
+      return;
+    case 'lists':
+      splitter.show(message.share);
       return;
     case 'cursor':
       board.showCursor(message.sources);
@@ -64,10 +88,11 @@ window.addEventListener('message', (event: MessageEvent<unknown>) => {
       return;
   }
 });
-editor.postMessage({ type: 'ready' });
+let pane = board.viewport.pane;
+editor.postMessage({ type: 'ready', pane });
 
 /** Shows a reply, unless one of a later text is shown already. */
-function receive(subject: Subject, answered: number, reply: DrawingReply): void {
+function receive({ subject, nearer: answered, pane: laidFor, reply }: Answer): void {
   if (reply.uri === uri && reply.version < version) return;
   document.body.dataset.version = String(reply.version);
   show(trouble, '');
@@ -75,8 +100,7 @@ function receive(subject: Subject, answered: number, reply: DrawingReply): void 
   [uri, version, drawn] = [reply.uri, reply.version, false];
   const nothing = reply.kind === 'nothing';
   document.body.classList.toggle('out-of-date', !nothing && reply.stale !== null);
-  board.element.hidden = nothing;
-  lists.element.hidden = nothing;
+  for (const one of [board.element, splitter.element, lists.element]) one.hidden = nothing;
   show(empty, nothing ? reply.reason : '');
   if (nothing) {
     board.clear();
@@ -85,10 +109,12 @@ function receive(subject: Subject, answered: number, reply: DrawingReply): void 
     return;
   }
   const drawing = [reply.uri, reply.scene.view, reply.carcass, reply.scene.panel ?? ''].join('\n');
-  const same = state?.drawing === drawing;
+  // A panel that is turned to fit another pane lies elsewhere on the page.
+  const same = state?.drawing === drawing && (lies === null || lies === reply.scene.caption);
   const place = same ? (state?.place ?? null) : null;
-  const whole = answered === 1 || !same || !framed;
-  framed = true;
+  const whole = answered === 1 || !same || framedFor !== JSON.stringify(laidFor);
+  framedFor = JSON.stringify(laidFor);
+  lies = reply.scene.caption;
   state = { subject: { ...subject, carcass: reply.carcass, panel: reply.panel }, drawing, place };
   lists.show(reply.scene);
   board.show(reply.scene, place, whole, reply.scene.view === 'all-panels' ? reply.panel : null);
@@ -102,6 +128,17 @@ function keep(): void {
   state = { ...state, place: board.viewport.place };
   editor.setState(state);
   askNearer();
+}
+
+/** Has the drawing laid out anew where its pane has become another, once that has come to rest. */
+function askForPane(): void {
+  clearTimeout(resting);
+  resting = setTimeout(() => {
+    const now = board.viewport.pane;
+    if (board.element.hidden || (now.width === pane.width && now.height === pane.height)) return;
+    pane = now;
+    editor.postMessage({ type: 'pane', pane });
+  }, 80);
 }
 
 /** Has the drawing lettered anew where the reader has zoomed so far that its lettering is too large or too small. */

@@ -1,7 +1,7 @@
 import { IN_SHORT } from '../../machining/caution.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';
-import type { Box, Medium, Pane, Scene, Shape } from '../scene/scene.js';
+import type { Box, Medium, Pane, Point, Scene, Shape } from '../scene/scene.js';
 import { frameOf, shapeBox } from '../scene/extent.js';
 import { ownNote, sizeText } from './bore-map.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from '../drawn.js';
@@ -169,11 +169,14 @@ function layOut(cells: readonly Cell[], scale: number, paper: Size): Shape[] {
 }
 
 function moved(shape: Shape, dx: number, dy: number): Shape {
+  const by = ({ x, y }: Point): Point => ({ x: x + dx, y: y + dy });
   switch (shape.kind) {
     case 'line':
       return { ...shape, x1: shape.x1 + dx, y1: shape.y1 + dy, x2: shape.x2 + dx, y2: shape.y2 + dy };
     case 'path':
-      return { ...shape, points: shape.points.map(({ x, y }) => ({ x: x + dx, y: y + dy })) };
+      return { ...shape, points: shape.points.map(by) };
+    case 'bracket':
+      return { ...shape, points: shape.points.map(by), flag: by(shape.flag) };
     case 'text':
       return { ...shape, x: shape.x + dx, y: shape.y + dy };
     case 'circle':

@@ -6,14 +6,13 @@ import { boxOf, grow } from '../scene/boxes.js';
 import { boresOf, type Drawn, type Sources } from '../drawn.js';
 import { aboutBore } from '../about-bore.js';
 import { ascending, type HoleGroup } from './hole-table.js';
+import { drawMarks } from './finding-marks.js';
 import type { Pen } from '../scene/pen.js';
-import type { Severity } from '../../findings/finding.js';
 import type { Point, SceneFinding } from '../scene/scene.js';
 import { mm } from '../scene/scale.js';
 import type { PanelView } from './panel-view.js';
 
 const ENDS = ['reference-end', 'far-end'] as const;
-const GRAVITY: readonly Severity[] = ['info', 'warning', 'error'];
 
 /** Outline, grooves, end views, band marks, bores with their centre lines, and finding marks: all but lettering. */
 export function drawPanel(
@@ -164,39 +163,4 @@ function drawCentreLines(pen: Pen, view: PanelView, key: string, bores: readonly
       pen.line({ key: `cross:${bore.id}`, class: 'centre-line' }, 'thin', across(-short), across(short));
     }
   });
-}
-
-/** A ring about each bore that a finding concerns; where several do, the gravest shows. */
-function drawMarks(pen: Pen, view: PanelView, bores: readonly Bore[], findings: readonly SceneFinding[]): void {
-  const gravest = new Map<string, SceneFinding>();
-  for (const finding of findings) {
-    for (const id of finding.bores) {
-      const before = gravest.get(id);
-      if (before === undefined || GRAVITY.indexOf(finding.severity) > GRAVITY.indexOf(before.severity))
-        gravest.set(id, finding);
-    }
-  }
-  const flagged = new Set<string>();
-  for (const bore of bores) {
-    const finding = gravest.get(bore.id);
-    if (finding === undefined) continue;
-    const line = `${finding.key} ${bore.group}`;
-    const { x, y } = view.entry(bore);
-    const r = mm(bore.diameter) / 2 + pen.paper(1);
-    pen.takeSolid(grow({ x: x - r, y: y - r, width: 2 * r, height: 2 * r }, pen.paper(0.3)));
-    pen.add({
-      key: `mark:${bore.id}`,
-      class: 'finding',
-      kind: 'mark',
-      panel: view.panel.key,
-      source: finding.source,
-      severity: finding.severity,
-      flagged: !flagged.has(line),
-      bore: bore.id,
-      cx: x,
-      cy: y,
-      r,
-    });
-    flagged.add(line);
-  }
 }

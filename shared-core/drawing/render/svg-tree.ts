@@ -1,7 +1,8 @@
 import { CAP_HEIGHT } from '../scene/lettering.js';
 import { markOf } from '../marks.js';
 import { PURPOSES, type BorePurpose } from '../../fittings/purposes.js';
-import type { BoreShape, MarkShape, Point, Scene, Shape, TextShape } from '../scene/scene.js';
+import type { Severity } from '../../findings/finding.js';
+import type { BoreShape, BracketShape, MarkShape, Point, Scene, Shape, TextShape } from '../scene/scene.js';
 
 /**
  * An SVG element as data: what is written to a file and what a page keeps up to date are the same tree. Looks are left to
@@ -60,6 +61,8 @@ function shapeNode(shape: Shape, scale: number): SvgNode {
       return textNode(shape, scale, data);
     case 'mark':
       return markNode(shape, scale);
+    case 'bracket':
+      return bracketNode(shape, scale);
     case 'bore':
       return boreNode(shape, data);
   }
@@ -115,11 +118,44 @@ export function patternNodes(purpose: BorePurpose, r: number): SvgNode[] {
   });
 }
 
-/** A ring about the bore, with a flag whose form tells the gravity: triangle, square, dot. */
+/** A ring about the bore, with its flag at the upper right. */
 function markNode(shape: MarkShape, scale: number): SvgNode {
   const { cx, cy, r, severity } = shape;
-  const flag = 1.1 * scale;
-  const at = { x: r * Math.SQRT1_2 + flag * 0.8, y: -(r * Math.SQRT1_2 + flag * 0.8) };
+  const size = FLAG * scale;
+  const at = { x: r * Math.SQRT1_2 + size * 0.8, y: -(r * Math.SQRT1_2 + size * 0.8) };
+  return {
+    tag: 'g',
+    key: shape.key,
+    attributes: {
+      class: `finding ${severity}`,
+      transform: `translate(${coordinate(cx)} ${coordinate(cy)})`,
+      'data-mark': shape.bore,
+    },
+    children: [
+      leaf('circle', 'ring', { class: 'ring', ...round(0, 0, r) }),
+      ...(shape.flagged ? [flagNode(severity, at, size)] : []),
+    ],
+  };
+}
+
+function bracketNode(shape: BracketShape, scale: number): SvgNode {
+  return {
+    tag: 'g',
+    key: shape.key,
+    attributes: { class: `finding ${shape.severity}` },
+    children: [
+      leaf('path', 'ring', { class: 'ring', d: pathOf(shape.points, false) }),
+      flagNode(shape.severity, shape.flag, FLAG * scale),
+    ],
+  };
+}
+
+/** Half the size of a flag, in millimetres of paper. */
+const FLAG = 1.1;
+
+/** The form tells the gravity: triangle, square, dot. */
+function flagNode(severity: Severity, at: Point, size: number): SvgNode {
+  if (severity === 'info') return leaf('circle', 'flag', { class: 'flag', ...round(at.x, at.y, size * 0.7) });
   const corners: readonly Point[] =
     severity === 'error'
       ? [
@@ -133,26 +169,8 @@ function markNode(shape: MarkShape, scale: number): SvgNode {
           { x: 0.8, y: 0.8 },
           { x: -0.8, y: 0.8 },
         ];
-  const sign =
-    severity === 'info'
-      ? leaf('circle', 'flag', { class: 'flag', ...round(at.x, at.y, flag * 0.7) })
-      : leaf('path', 'flag', {
-          class: 'flag',
-          d: pathOf(
-            corners.map(({ x, y }) => ({ x: at.x + x * flag, y: at.y + y * flag })),
-            true,
-          ),
-        });
-  return {
-    tag: 'g',
-    key: shape.key,
-    attributes: {
-      class: `finding ${severity}`,
-      transform: `translate(${coordinate(cx)} ${coordinate(cy)})`,
-      'data-mark': shape.bore,
-    },
-    children: [leaf('circle', 'ring', { class: 'ring', ...round(0, 0, r) }), ...(shape.flagged ? [sign] : [])],
-  };
+  const points = corners.map(({ x, y }) => ({ x: at.x + x * size, y: at.y + y * size }));
+  return leaf('path', 'flag', { class: 'flag', d: pathOf(points, true) });
 }
 
 function textNode(shape: TextShape, scale: number, data: Record<string, string>): SvgNode {

@@ -21,6 +21,7 @@ export function shapeBox(shape: Shape, scale: number): Box {
         0,
       );
     case 'path':
+    case 'bracket':
       return boxOf(shape.points, 0);
     case 'circle':
     case 'bore':

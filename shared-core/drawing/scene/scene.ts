@@ -186,7 +186,16 @@ export interface MarkShape extends Common {
   readonly cy: number;
   readonly r: number;
 }
-export type Shape = LineShape | PathShape | CircleShape | BoreShape | TextShape | MarkShape;
+/** A bracket along neighbours of a row that one finding concerns, with a flag. */
+export interface BracketShape extends Common {
+  readonly kind: 'bracket';
+  readonly severity: Severity;
+  readonly bores: readonly string[];
+  /** End of an arm, spine from end to end, end of the other arm. */
+  readonly points: readonly Point[];
+  readonly flag: Point;
+}
+export type Shape = LineShape | PathShape | CircleShape | BoreShape | TextShape | MarkShape | BracketShape;
 
 export interface Point {
   readonly x: number;

@@ -12,7 +12,9 @@ import {
   SCREEN,
   type BoreShape,
   type Box,
+  type BracketShape,
   type CircleShape,
+  type MarkShape,
   type Medium,
   type Scene,
   type TextShape,
@@ -50,6 +52,10 @@ const MEDIA: readonly Medium[] = [
   { pane: { width: 97, height: 130 }, nearer: 1 },
   { pane: { width: 320, height: 90 }, nearer: 1 },
 ];
+const marksOf = ({ shapes }: Scene): { brackets: readonly BracketShape[]; rings: readonly MarkShape[] } => ({
+  brackets: shapes.filter((shape): shape is BracketShape => shape.kind === 'bracket'),
+  rings: shapes.filter((shape): shape is MarkShape => shape.kind === 'mark'),
+});
 const nameOf = (medium: Medium): string =>
   medium === 'paper' ? 'paper' : `a pane of ${medium.pane.width} by ${medium.pane.height}`;
 
@@ -375,14 +381,34 @@ describe('a bore map', () => {
     expect(allPanelsScene(handMade([unmatched])).findings).toHaveLength(1);
   });
 
-  it('flags a row that a finding concerns once, and rings all of it', () => {
-    const bores = handMade()
-      .boring.bores.filter(({ group }) => group === 'left:row-front')
-      .map(({ id }) => id);
+  it('marks a row that a finding concerns with one bracket, clear of the row and on its inner side', () => {
+    const row = handMade().boring.bores.filter(({ group }) => group === 'left:row-front');
+    const bores = row.map(({ id }) => id);
     const scene = boreMapScene(handMade([{ ...unmatched, rule: 'row-unbalanced', bores }]), 'left')!;
-    const marks = scene.shapes.filter((shape) => shape.kind === 'mark');
-    expect(marks).toHaveLength(23);
-    expect(marks.filter(({ flagged }) => flagged)).toHaveLength(1);
+    const { brackets, rings } = marksOf(scene);
+    expect(rings).toEqual([]);
+    expect(brackets.map((one) => one.bores)).toEqual([bores]);
+    const own = boresIn(scene).filter(({ bore: id }) => bores.includes(id));
+    const [bracket] = brackets;
+    const ys = bracket!.points.map(({ y }) => y);
+    expect(Math.min(...ys)).toBeLessThan(Math.min(...own.map(({ cy, r }) => cy - r)));
+    expect(Math.max(...ys)).toBeGreaterThan(Math.max(...own.map(({ cy, r }) => cy + r)));
+    for (const { x } of bracket!.points) {
+      for (const { cx, r } of own) expect(Math.abs(x - cx)).toBeGreaterThan(r);
+      expect(Math.abs(x - 280)).toBeLessThan(Math.abs(own[0]!.cx - 280));
+    }
+  });
+
+  it('breaks the bracket where bores of the row are sound, and rings what stands alone', () => {
+    const row = handMade()
+      .boring.bores.filter(({ group }) => group === 'left:row-front')
+      .sort((a, b) => a.v - b.v)
+      .map(({ id }) => id);
+    const bores = [...row.slice(0, 4), row[6]!, ...row.slice(8, 12)];
+    const scene = boreMapScene(handMade([{ ...unmatched, rule: 'row-unbalanced', bores }]), 'left')!;
+    const { brackets, rings } = marksOf(scene);
+    expect(brackets.map((one) => one.bores)).toEqual([row.slice(0, 4), row.slice(8, 12)]);
+    expect(rings.map((one) => one.bore)).toEqual([row[6]]);
   });
 
   it('draws what is bored from the face that lies down dashed, and what goes through whole', () => {
