@@ -104,7 +104,7 @@ export const cupBorer = record('cup borer', 'A borer for hinge cups.', {
   body: orOwnName(text('Heads with the same body are one machine.')),
   distance: required(span('From the fence to the centre of the cup.', 0, 200)),
   depth: required(span('Least to greatest boring depth.', 0, 50)),
-  stops: orEmpty(named('stop', 'The end stops along the fence.', stop)),
+  stops: orEmpty(named('stop', 'The end stops along the fence: without one no cup can be set out.', stop)),
   panel: orEmpty(panelSpans),
   stands,
 });

@@ -118,10 +118,14 @@ line-drills:
 
 cup-borers:
   hinge-borer:
-    # From the fence to the centre of the cup.
-    distance: 3 to 10
+    # From the fence, where the edge of the door lies, to the centre of the cup: about 20 to 25 for cups of 35.
+    distance: 20 to 25
     # From the face of the panel to the floor of the cup.
     depth: 0 to 15
+    # From the end of the door to the centre of the cup.
+    stops:
+      cup-left: { side: left, range: 50 to 1200, lowers: yes }
+      cup-right: { side: right, range: 50 to 1200, lowers: yes }
     panel: { length: 200 to 2800, width: 150 to 900, thickness: 15 to 30 }
 
 # kerf: width of the cut, measured in a scrap.

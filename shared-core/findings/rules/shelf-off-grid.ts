@@ -44,14 +44,14 @@ export const shelfOffGrid: CarcassRule = {
   name: 'shelf-off-grid',
   severity: 'warning',
   about: {
-    what: 'A shelf stands between two places of the pitch grid.',
-    why: 'Pins of a loose shelf need a hole at its height. A fixed shelf on the grid keeps its bores between the rows, can be set by the same stops as its neighbours, and leaves the rows above it usable.',
+    what: 'A loose shelf stands between two places of the pitch grid.',
+    why: 'Its pins need a hole at its height. A fixed shelf has bores of its own and may stand anywhere: where they come too near to the rows, that is told as `bores-collide`.',
     remedy: 'Move the shelf to the place below or above: (height - row offset) is a whole number of pitches.',
     example: 'kind: base\nwidth: 600\nloose-shelves: [330]',
   },
   check(context) {
     const found: Found[] = [];
-    for (const shelf of [...context.spec.fixedShelves, ...context.spec.looseShelves]) {
+    for (const shelf of context.spec.looseShelves) {
       const row = misfit(context, shelf);
       if (row === undefined) continue;
       const at = shelf.at.value;

@@ -39,7 +39,10 @@ export function cupOperations(
         }))
         .filter((way) => borer.stops.some((stop) => stop.side === way.side && within(way.position, stop.range)));
       if (ways.length > 0) return { fence: [bore.u], height: null, ways };
-      const reason = 'no stop on the hand where the panel comes to lie can be set to this distance';
+      const reason =
+        borer.stops.length === 0
+          ? 'the shop file gives it no stops, and nothing else says where along the edge a cup comes'
+          : 'no stop on the hand where the panel comes to lie can be set to this distance';
       return { parameter: 'stops', needed: bore.v, reason };
     },
   );

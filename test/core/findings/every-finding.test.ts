@@ -106,9 +106,8 @@ carcasses:
   right-one:
     kind: base
     width: 600
-    fixed-shelves:
-      - 341 # off as well
     loose-shelves:
+      - 341 # off as well
       - { at: 500 }
   bare:
     kind: open

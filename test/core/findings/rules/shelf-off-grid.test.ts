@@ -10,16 +10,18 @@ rule('shelf-off-grid', {
       panel: 'loose-1',
     },
     {
-      carcass: 'kind: base\nwidth: 900\nrow-offset: 24\ndividers: 1\nfixed-shelves:\n  - { at: «340», bay: 2 }',
-      says: 'shelf-1 stands at 340 mm, between the holes of right at 312 mm and 344 mm (first hole 24 mm, pitch 32 mm). Move the shelf to one of them.',
+      carcass: 'kind: base\nwidth: 900\nrow-offset: 24\ndividers: 1\nloose-shelves:\n  - { at: «340», bay: 2 }',
+      says: 'loose-1 stands at 340 mm, between the holes of divider-1 at 312 mm and 344 mm (first hole 24 mm, pitch 32 mm). Move the shelf to one of them.',
       severity: 'warning',
-      panel: 'shelf-1-bay-2',
+      panel: 'loose-1-bay-2',
       related: [['24', 'The rows start 24 mm from the bottom end.']],
     },
   ],
   sound: [
     { carcass: 'kind: wall\nwidth: 600\nloose-shelves: [328, 488]' },
     { carcass: 'kind: base\nwidth: 900\ndividers: 1\nfixed-shelves: 1' },
+    // A fixed shelf has bores of its own: here half way between two holes of the rows.
+    { carcass: 'kind: base\nwidth: 600\nfixed-shelves: [344]' },
   ],
   repairs: [
     [

@@ -6,6 +6,7 @@ import { cupOperations } from '../../../../shared-core/machining/plan/cup-operat
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
 import { compareHoles } from '../../../../shared-core/machining/replay/compare.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
+import { neutralShop } from '../../../../shared-core/shop/neutral.js';
 import type { CupBorer } from '../../../../shared-core/shop/model.js';
 import { mm } from '../../specs.js';
 import { demoJob, shed } from './jobs.js';
@@ -46,6 +47,15 @@ const cup = (v: number, change: Partial<Bore> = {}): Bore => ({
 });
 
 describe('hinge cups', () => {
+  test.each([
+    ['built-in shop', neutralShop],
+    ['demo’s shop', shed],
+  ])('of 35 mm can be bored in the %s as it stands', (_, shop) => {
+    const borer = [...shop.machines.values()].find((machine) => machine.kind === 'cup')!;
+    const { unreachable } = cupOperations('door', door(), blankOf(door()), [cup(96)], borer);
+    expect(unreachable).toEqual([]);
+  });
+
   test('are bored one by one against the stops, and the replay makes them', () => {
     const panel = door();
     const bores = [cup(96), cup(panel.length / 1000 - 96)];
@@ -57,7 +67,13 @@ describe('hinge cups', () => {
   });
 
   test.each([
-    ['no stops', cup(96), press, 'stops'],
+    ['no stops', cup(96), { ...press, stops: [] }, 'stops'],
+    [
+      'no stop so far out',
+      cup(96),
+      { ...press, stops: stops.map((stop) => ({ ...stop, range: { min: 0, max: mm(80) } })) },
+      'stops',
+    ],
     ['too far from the edge', cup(96, { u: mm(60) }), { ...press, stops }, 'distance'],
     ['too deep', cup(96, { depth: mm(25) }), { ...press, stops }, 'depth'],
   ] as const)('%s: says which parameter stands in the way', (_, bore, borer, parameter) => {
