@@ -13,7 +13,7 @@ import { asHtml } from '../../shared-core/papers/render/html.js';
 
 const root = resolve(import.meta.dirname, '..', '..');
 const out = join(root, 'demo-out');
-const FAULTY = 'every-finding.carcass.yaml';
+const FAULTY = join('..', 'fixtures', 'every-finding.carcass.yaml');
 const JOBS = ['kitchen.carcass.yaml', 'studio.carcass.yaml', FAULTY];
 const ANSWER_LIMIT_MS = 60_000;
 const SEVERITIES = ['', 'error', 'warning', 'information', 'hint'];
@@ -83,7 +83,7 @@ async function runJob(server: Server, file: string): Promise<JobReport> {
   const uri = pathToFileURL(path).href;
   const diagnostics = await server.check(uri, 'borewright-job', readFileSync(path, 'utf8'));
   const findings = diagnostics.map(({ range, severity, code, message }) => {
-    const place = `${file}:${range.start.line + 1}:${range.start.character + 1}`;
+    const place = `${basename(file)}:${range.start.line + 1}:${range.start.character + 1}`;
     const words = typeof message === 'string' ? message : message.value;
     return `${place} ${SEVERITIES[severity ?? 1] ?? ''} ${code ?? ''}: ${words}`;
   });
@@ -110,7 +110,7 @@ async function runJob(server: Server, file: string): Promise<JobReport> {
 /** How a job stands, in plain words. */
 function inShort({ file, findings, errors }: JobReport): string {
   const count = findings.length === 1 ? '1 finding' : `${findings.length} findings`;
-  if (file === FAULTY) return `${file}: ${count}, all on purpose.`;
+  if (file === FAULTY) return `${basename(file)}: ${count}, all on purpose.`;
   if (errors > 0) return `${file}: not to be bored yet: ${count}, of which ${errors} must be put right first.`;
   return findings.length === 0 ? `${file}: clean.` : `${file}: clean of errors; ${count} worth knowing.`;
 }

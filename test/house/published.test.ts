@@ -12,7 +12,7 @@ const demo = (name: string): unknown => parse(readFileSync(join(root, 'test', 'd
 test.each([
   ['carcass', 'kitchen.carcass.yaml', { carcasses: { a: { kind: 'bse', width: 600 } } }],
   ['carcass', 'studio.carcass.yaml', { carcasses: { a: { kind: 'base' } } }],
-  ['shop', 'shed.shop.yaml', { boards: { a: { thickness: 'thick' } } }],
+  ['shop', 'yard.shop.yaml', { boards: { a: { thickness: 'thick' } } }],
 ])('the published schema of a %s file takes %s and refuses a faulty one', (name, file, faulty) => {
   const schema = JSON.parse(shipped(`schema/${name}.schema.json`)) as object;
   const valid = new Ajv({ allowUnionTypes: true }).compile(schema);

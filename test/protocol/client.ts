@@ -29,7 +29,7 @@ const SERVER = join(root, 'dist', 'server', 'server.cjs');
 const ANSWER_LIMIT_MS = 30_000;
 const DRAWING: DrawingMethod = 'borewright/drawing';
 
-export const demo = (file: string): string => readFileSync(join(root, 'test', 'demo', file), 'utf8');
+export const demo = (file: string): string => readFileSync(join(root, 'test', 'fixtures', file), 'utf8');
 
 /** A folder of files that the server can read, taken away at the end. */
 export class Folder {

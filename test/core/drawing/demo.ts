@@ -10,7 +10,7 @@ import { readShop } from '../../../shared-core/shop/read.js';
 import type { Shop } from '../../../shared-core/shop/model.js';
 
 /** Tests run in the root of the repository. */
-const folder = join(process.cwd(), 'test', 'demo');
+const folder = join(process.cwd(), 'test', 'fixtures');
 export const demoText = (name: string): string => readFileSync(join(folder, name), 'utf8');
 export const demoShop = (): Shop => readShop(demoText('shed.shop.yaml')).shop;
 

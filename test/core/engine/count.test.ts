@@ -6,7 +6,7 @@ import { asText } from '../../../shared-core/papers/render/text.js';
 import { setUpSheets } from '../../../shared-core/papers/set-up/paper.js';
 import { cutList } from '../../../shared-core/sheets/cut-list.js';
 
-const shop = readFileSync(join(import.meta.dirname, '..', '..', 'demo', 'shed.shop.yaml'), 'utf8');
+const shop = readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', 'shed.shop.yaml'), 'utf8');
 
 function analysed(carcasses: string): JobAnalysis {
   const engine = new Engine({ readShop: (_, name) => ({ ok: true, uri: `file:///${name}`, text: shop }) });

@@ -5,7 +5,7 @@ import type { EngineHost, ShopReading } from '../../../shared-core/engine.js';
 import { Engine } from '../../../shared-core/engine.js';
 import { cursorAt, panelsAt } from '../../../shared-core/engine/cursor.js';
 
-const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'demo', file), 'utf8');
+const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', file), 'utf8');
 const URI = 'file:///jobs/demo.carcass.yaml';
 const noShop: EngineHost = { readShop: () => ({ ok: false, message: 'There is no such file.' }) };
 const demoShop: EngineHost = {

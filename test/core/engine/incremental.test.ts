@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import type { EngineHost, JobAnalysis } from '../../../shared-core/engine.js';
 import { Engine } from '../../../shared-core/engine.js';
 
-const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'demo', file), 'utf8');
+const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', file), 'utf8');
 const URI = 'file:///jobs/demo.carcass.yaml';
 
 /** Everything that a reader of an analysis can see, with the places in the whole file. */

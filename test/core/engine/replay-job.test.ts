@@ -5,7 +5,7 @@ import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 import { replayJob } from '../../../shared-core/engine/replay-job.js';
 import type { SetUp } from '../../../shared-core/machining/setup-sheet.js';
 
-const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'demo', file), 'utf8');
+const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', file), 'utf8');
 
 function analyse(text: string): JobAnalysis {
   const engine = new Engine({

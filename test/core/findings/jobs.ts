@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 
-const DEMO = join(import.meta.dirname, '../../demo');
+const DEMO = join(import.meta.dirname, '../../fixtures');
 
 /** Rules about faults of the program itself: no text may ever show one. */
 export const NEVER_SHOWN: ReadonlySet<string> = new Set([
@@ -17,7 +17,7 @@ export function demoText(name: string): string {
   return readFileSync(join(DEMO, name), 'utf8');
 }
 
-/** Analyses texts of one job, each as an edit of the last; shop files are taken from `shops`, then from the demo folder. */
+/** Analyses texts of one job, each as an edit of the last; shop files are taken from `shops`, then from the fixtures. */
 export function opened(shops: Readonly<Record<string, string>> = {}): (text: string) => JobAnalysis {
   const engine = new Engine({
     readShop: (_uri, reference) => {

@@ -18,7 +18,7 @@ import { jobArbitrary } from '../arbitraries.js';
 import { bored } from '../machining/plan/jobs.js';
 import { machinesArbitrary, withMachines } from '../machining/plan/machines.js';
 
-const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'demo', file), 'utf8');
+const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', file), 'utf8');
 
 function analyse(text: string): JobAnalysis {
   const engine = new Engine({

@@ -81,7 +81,7 @@ async function openKitchen(): Promise<vscode.TextEditor> {
   const repository = process.env.BOREWRIGHT_EDITOR_REPOSITORY;
   assert.ok(folder && repository);
   for (const name of [FILE, 'shed.shop.yaml']) {
-    const bytes = readFileSync(join(repository, 'test', 'demo', name));
+    const bytes = readFileSync(join(repository, 'test', 'fixtures', name));
     await vscode.workspace.fs.writeFile(vscode.Uri.joinPath(folder.uri, name), bytes);
   }
   return openFile(FILE);

@@ -6,7 +6,7 @@ import { costOf, secondsOf, workOf } from '../../../../shared-core/machining/pla
 import type { Run, Step } from '../../../../shared-core/machining/setup-sheet.js';
 import { costSentences } from '../../../../shared-core/papers/set-up/cost.js';
 
-const folder = join(import.meta.dirname, '..', '..', '..', 'demo');
+const folder = join(import.meta.dirname, '..', '..', '..', 'fixtures');
 const shop = readFileSync(join(folder, 'shed.shop.yaml'), 'utf8');
 
 function analysed(carcasses: string): JobAnalysis {

@@ -13,7 +13,7 @@ import type { Sheet } from '../../../../shared-core/machining/plan/set-ups.js';
 import type { Shop } from '../../../../shared-core/shop/model.js';
 import { readShop } from '../../../../shared-core/shop/read.js';
 
-const demoText = (file: string): string => readFileSync(new URL(`../../../demo/${file}`, import.meta.url), 'utf8');
+const demoText = (file: string): string => readFileSync(new URL(`../../../fixtures/${file}`, import.meta.url), 'utf8');
 
 /** The shop of the demo. */
 export const shed: Shop = readShop(demoText('shed.shop.yaml')).shop;
