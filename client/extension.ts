@@ -3,6 +3,7 @@ import { LSPErrorCodes, ResponseError, State, type LanguageClient } from 'vscode
 import type { MachineStepMethod } from '../shared-core/drawing/messages/machine-view.js';
 import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
+import { tellsCursor } from './cursor.js';
 import { createLanguageClient } from './language.js';
 import { machinePanel, showMachines } from './panels/machine/show.js';
 import { previewPanel, showPreview } from './panels/preview/show.js';
@@ -36,6 +37,7 @@ export function activate(context: vscode.ExtensionContext): void {
   });
   const panels = [preview, machines];
   context.subscriptions.push(
+    tellsCursor(language),
     language.onNotification(CHANGED, (said: unknown) => {
       if (typeof said === 'object' && said !== null && 'uri' in said && typeof said.uri === 'string')
         for (const one of panels) one.changed(said.uri);

@@ -1,4 +1,9 @@
-import type { CancellationToken, Connection, InitializeResult } from 'vscode-languageserver';
+import type {
+  CancellationToken,
+  Connection,
+  InitializeResult,
+  TextDocumentContentChangeEvent,
+} from 'vscode-languageserver';
 import { CodeActionKind, FileOperationPatternKind, TextDocuments, TextDocumentSyncKind } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { DrawingMethod, DrawingParams } from '../shared-core/drawing/messages/drawing.js';
@@ -31,13 +36,16 @@ import { LastLenses } from './last-lenses.js';
 import { LastPlans } from './last-plans.js';
 import { Names } from './names.js';
 import { ordersHere, remembering, type Orders } from './orders.js';
-import { Publisher } from './publisher.js';
+import { Publisher, type CursorParams } from './publisher.js';
 import { updated } from './text.js';
 import { kindOf, Workspace } from './workspace.js';
+import { writtenLines } from './writing.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
+
+const CURSOR = 'borewright/cursor';
 
 /** What a job's `shop:` has to follow. */
 const MOVED_FILES = [
@@ -57,7 +65,13 @@ export function serve(
   orders: Orders = remembering(ordersHere),
   begins: (uri: string) => void = () => undefined,
 ): void {
-  const documents = new TextDocuments({ create: TextDocument.create, update: updated });
+  const documents = new TextDocuments({
+    create: TextDocument.create,
+    update: (document: TextDocument, changes: TextDocumentContentChangeEvent[], textVersion: number) => {
+      publisher.edited(document.uri, writtenLines(changes));
+      return updated(document, changes, textVersion);
+    },
+  });
   const workspace = new Workspace(files, begins);
   const lastPlans = new LastPlans();
   const lastLenses = new LastLenses();
@@ -149,6 +163,10 @@ export function serve(
   connection.onDidChangeWatchedFiles(() => {
     publisher.shopsChanged();
     client.refreshSoon();
+  });
+
+  connection.onNotification(CURSOR, ({ uri, line }: CursorParams) => {
+    if (typeof uri === 'string' && typeof line === 'number') publisher.cursorAt({ uri, line });
   });
 
   connection.onHover(({ textDocument, position }, token) =>

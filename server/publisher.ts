@@ -3,6 +3,7 @@ import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { JobAnalysis } from '../shared-core/engine.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
+import { identityOf, withoutUnfinished, type Lines } from './writing.js';
 
 /** Findings come this long after the last key, so that a burst of keys is analysed once... */
 const QUIET_MS = 25;
@@ -14,6 +15,19 @@ const FIRST_MS = 80;
 const SLICE_MS = 30;
 /** The slices begin when the keys have rested. */
 const REST_MS = 120;
+/** What the line under the cursor says comes out when the cursor leaves it, or typing has rested so long. */
+const UNFINISHED_MS = 1000;
+
+/** What a client may tell: the cursor has come to this line, of this document. */
+export interface CursorParams {
+  readonly uri: string;
+  readonly line: number;
+}
+
+interface Writing {
+  readonly lines: Lines;
+  readonly timer: ReturnType<typeof setTimeout>;
+}
 
 interface Waiting {
   readonly timer: ReturnType<typeof setTimeout>;
@@ -24,13 +38,20 @@ export interface Sent {
   readonly uri: string;
   readonly version: number;
   readonly found: Diagnostic[];
-  /** False where slow rules have not said all yet: the findings of this version are sent again then. */
+  /**
+   * False where slow rules have not said all yet, or what is being written is held back: the findings of this version are sent
+   * again then.
+   */
   readonly complete: boolean;
 }
 
 /** Sends the findings of open files: soon after a change, of the text of that moment, never of an older one. */
 export class Publisher {
   private readonly waiting = new Map<string, Waiting>();
+  /** The lines in the making of documents that are being typed in. */
+  private readonly writing = new Map<string, Writing>();
+  /** The findings sent last, and whether some were held back. */
+  private readonly shown = new Map<string, { readonly found: ReadonlySet<string>; readonly heldBack: boolean }>();
 
   constructor(
     private readonly workspace: Workspace,
@@ -39,6 +60,30 @@ export class Publisher {
     private readonly clear: (uri: string) => void,
     private readonly log: (what: string, fault: unknown) => void,
   ) {}
+
+  /** A document is being changed, in these lines; null for a change that nobody types. */
+  edited(uri: string, lines: Lines | null): void {
+    this.finished(uri);
+    if (lines === null) return;
+    const timer = setTimeout(() => this.release(uri), UNFINISHED_MS);
+    this.writing.set(uri, { lines, timer });
+  }
+
+  /** The cursor has moved: whatever it has left is finished. */
+  cursorAt({ uri, line }: CursorParams): void {
+    for (const [of, { lines }] of this.writing)
+      if (of !== uri || line < lines.first || line > lines.last) this.release(of);
+  }
+
+  private release(uri: string): void {
+    this.finished(uri);
+    if (this.shown.get(uri)?.heldBack === true) this.soon(uri);
+  }
+
+  private finished(uri: string): void {
+    clearTimeout(this.writing.get(uri)?.timer);
+    this.writing.delete(uri);
+  }
 
   /** A document was opened or its text has changed. */
   changed(document: TextDocument): void {
@@ -53,6 +98,8 @@ export class Publisher {
 
   closed(document: TextDocument): void {
     this.stop(document.uri);
+    this.finished(document.uri);
+    this.shown.delete(document.uri);
     this.clear(document.uri);
     // What an open shop file said counts no more; what is on the disk does.
     if (kindOf(document) === 'shop') this.shopsChanged();
@@ -87,7 +134,7 @@ export class Publisher {
     const file = this.workspace.file(uri);
     if (file === null) return;
     const complete = file.kind === 'shop' || within(file.analysis, FIRST_MS);
-    this.send({ uri: file.document.uri, version: file.document.version, found: this.find(file), complete });
+    this.show(file, complete);
     if (!complete) this.goOn(uri, REST_MS);
   }
 
@@ -100,9 +147,19 @@ export class Publisher {
         this.goOn(uri, 0);
         return;
       }
-      const { uri: own, version } = file.document;
-      this.send({ uri: own, version, found: this.find(file), complete: true });
+      this.show(file, true);
     });
+  }
+
+  private show(file: OpenFile, isAll: boolean): void {
+    const { uri, version } = file.document;
+    const found = this.find(file);
+    const lines = this.writing.get(uri)?.lines;
+    const before = this.shown.get(uri)?.found ?? new Set();
+    const shown = lines === undefined ? found : withoutUnfinished(found, lines, file.document, before);
+    const heldBack = shown.length < found.length;
+    this.shown.set(uri, { found: new Set(shown.map(identityOf)), heldBack });
+    this.send({ uri, version, found: shown, complete: isAll && !heldBack });
   }
 }
 

@@ -6,6 +6,7 @@ import type { JobAnalysis } from '../../shared-core/engine.js';
 import { companionKindAt } from '../../shared-core/fittings/read.js';
 import { panelKeys } from '../../shared-core/carcass/roles.js';
 import { scalarText } from '../../shared-core/document/scalar-text.js';
+import { carcassSkeletons, newJob } from '../../shared-core/job/skeletons.js';
 import { jobSchema } from '../../shared-core/job/schema.js';
 import { placesOf } from '../../shared-core/length/grid.js';
 import type { Unit } from '../../shared-core/length/units.js';
@@ -21,8 +22,10 @@ import type {
   Fields,
   Schema,
 } from '../../shared-core/schema/schema.js';
+import { filledIn, type Skeleton } from '../../shared-core/schema/skeleton.js';
 import { KIND_FOR_USE } from '../../shared-core/shop/habits.js';
 import type { Shop } from '../../shared-core/shop/model.js';
+import { newShop } from '../../shared-core/shop/skeletons.js';
 import { shopSchema } from '../../shared-core/shop/schema.js';
 import type { ClientAbilities } from '../abilities.js';
 import type { Files } from '../files.js';
@@ -43,6 +46,8 @@ interface Offer {
   readonly documentation?: string;
   /** What is written, where not the label. `$0` is where the cursor goes, in a client that knows snippets. */
   readonly text?: string;
+  /** What is written in a client that knows snippets, with places to be filled in; `text` is then for the others. */
+  readonly snippet?: string;
 }
 
 interface Asked {
@@ -121,7 +126,8 @@ function offersFor(schema: Schema, asked: Asked): readonly Offer[] {
   const { what, inFlow } = asked.context;
   if (schema.type === 'record') {
     if (what === 'value') return [];
-    return what === 'item' && inFlow ? mapOffers(schema, asked) : keyOffers(schema, asked);
+    if (what === 'item' && inFlow) return mapOffers(schema, asked);
+    return [...keyOffers(schema, asked), ...fileOffers(asked)];
   }
   if (schema.type === 'named') return what === 'value' ? [] : entryOffers(schema, asked);
   if (schema.type === 'list') return what === 'key' && !inFlow ? dashOffers(schema) : [];
@@ -142,6 +148,19 @@ function offersFor(schema: Schema, asked: Asked): readonly Offer[] {
     default:
       return [];
   }
+}
+
+/** A whole file, where nothing is written yet but the word at the cursor. */
+function fileOffers({ file, context: { path, start, end } }: Asked): readonly Offer[] {
+  const text = file.document.getText();
+  if (path.length > 0 || `${text.slice(0, start)}${text.slice(end)}`.replace(/^\uFEFF/, '').trim() !== '') return [];
+  const whole = file.kind === 'job' ? newJob : newShop;
+  return (['mm', 'in'] as const).map((unit) => skeletonOffer(whole(unit)));
+}
+
+function skeletonOffer({ label, about, text }: Skeleton): Offer {
+  const kind = CompletionItemKind.Snippet;
+  return { label, kind, documentation: about, text: filledIn(text), snippet: text };
 }
 
 function keyOffers({ fields }: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
@@ -204,7 +223,7 @@ function afterKey(schema: Schema, inFlow: boolean): string {
 /** Keys of a map whose names are the owner's: known panels, or one of his own with what it must have. */
 function entryOffers(
   { noun, item: schema, about }: NamedSchema<Schema>,
-  { file, context, offset }: Asked,
+  { file, context, offset, unit }: Asked,
 ): readonly Offer[] {
   if (noun === 'panel') {
     return panelNames(file, offset)
@@ -222,6 +241,7 @@ function entryOffers(
       documentation: about,
       text: `${freeName(noun, context.present)}:${body}`,
     },
+    ...(noun === 'carcass' ? carcassSkeletons(unit, context.present).map(skeletonOffer) : []),
   ];
 }
 
@@ -310,8 +330,13 @@ function item(
 ): CompletionItem {
   const { label, kind, detail, documentation } = offer;
   const text = offer.text ?? label;
-  const isSnippet = snippets && text.includes('$0');
-  const newText = isSnippet ? text.replace(/[\\}](?!\s*$)|\$(?!0)/g, '\\$&') : text.replace('$0', '');
+  const isSnippet = snippets && (offer.snippet !== undefined || text.includes('$0'));
+  const newText =
+    isSnippet && offer.snippet !== undefined
+      ? offer.snippet
+      : isSnippet
+        ? text.replace(/[\\}](?!\s*$)|\$(?!0)/g, '\\$&')
+        : text.replace('$0', '');
   return {
     label,
     kind,

@@ -50,6 +50,14 @@ export const readingRules: readonly ReadingRule[] = [
     'kind: base',
   ),
   rule(
+    'nothing-yet',
+    'info',
+    'A file has nothing in it yet, or a job no carcass.',
+    'There is nothing to bore. In a shop file it means that everything comes from the built-in shop.',
+    'Write a carcass, or take one of the templates that are offered.',
+    'unit: mm\ntitle: Kitchen',
+  ),
+  rule(
     'value-wrong',
     'error',
     'A value is not of the kind that belongs there.',

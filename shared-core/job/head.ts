@@ -12,6 +12,7 @@ import { nearestName } from '../schema/nearest.js';
 import type { Infer } from '../schema/schema.js';
 import { optional } from '../schema/fields.js';
 import { record } from '../schema/schema.js';
+import { emptyJob, withoutCarcasses } from './empty.js';
 import type { JobHead } from './model.js';
 import { conditionalValues, type ConditionalValue } from './reach.js';
 import { jobSchema } from './schema.js';
@@ -53,7 +54,7 @@ export function readHead(parts: JobParts): ReadHead {
     ...writtenTwice(above, below),
     ...(trees.head.root?.kind === 'list' || trees.head.root?.kind === 'scalar'
       ? []
-      : carcassesMissing(parts, [...above, ...below], place)),
+      : carcassesMissing(parts, [...above, ...below], unit, place)),
   );
   // What a broken text seems to say is not worth telling.
   const judged = said.filter(({ rule }) => !unitUnknown || rule !== 'length-impossible');
@@ -126,15 +127,17 @@ function writtenTwice(above: readonly MapEntry[], below: readonly MapEntry[]): r
   return found;
 }
 
-function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], place: Place): readonly Finding[] {
+function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], unit: Unit, place: Place): readonly Finding[] {
   if (parts.carcasses.length > 0) return [];
   const key = entries.find((entry) => entry.key === CARCASSES_KEY);
-  const how = 'Write `carcasses:`, then under it, two spaces in, a name with a colon, and under that kind and width.';
+  const { text } = parts.head;
+  // Below a tail nothing can be added to the head.
+  const whole = parts.tail.text === '' ? text : null;
   // A misspelt key is told as that.
   if (key === undefined && entries.some((entry) => nearestName(entry.key, [CARCASSES_KEY]) !== null)) return [];
-  if (key === undefined) return [errorAt('key-missing', place, `The job has no carcasses. ${how}`)];
-  if (key.value === null || (key.value.kind === 'map' && key.value.entries.length === 0)) {
-    return [errorAt('key-missing', key.keyPlace, `There is no carcass in this job yet. ${how}`)];
-  }
+  if (key === undefined && entries.length === 0) return [emptyJob(text, place)];
+  if (key === undefined || key.value === null || (key.value.kind === 'map' && key.value.entries.length === 0))
+    return [withoutCarcasses(whole, unit, place, key?.keyPlace ?? null)];
+  const how = 'Write `carcasses:`, then under it, two spaces in, a name with a colon, and under that kind and width.';
   return [errorAt('value-wrong', key.keyPlace, `Here belong the carcasses, each under its name. ${how}`)];
 }

@@ -8,6 +8,7 @@ import { readBySchema } from '../schema/read.js';
 import type { Fields } from '../schema/schema.js';
 import { syntaxFinding } from '../schema/tell.js';
 import { modelOf } from '../schema/model.js';
+import { emptyShop } from './empty.js';
 import { habits as habitSchema } from './habit-schemas.js';
 import { checkCompanions, namedHabits } from './habits.js';
 import type { Shop } from './model.js';
@@ -68,6 +69,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   checkCompanions(input, known, blamed, findings);
   const { title, bits, changeover, handling, tolerances } = model;
   findings.push(...unusedValues(root));
+  if (root === null && base !== null) findings.push(emptyShop(text, place));
   const unusable = broken.length > 0 || unitUnknown || hidesNames(root);
   const shop: Shop = {
     title,

@@ -13,7 +13,6 @@ interface Manifest {
   readonly contributes: {
     readonly languages: readonly { readonly id: string; readonly configuration: string }[];
     readonly grammars: readonly { readonly scopeName: string; readonly path: string; readonly language?: string }[];
-    readonly snippets: readonly { readonly language: string; readonly path: string }[];
     readonly commands: readonly { readonly command: string; readonly title: string }[];
     readonly menus: Readonly<Record<string, readonly { readonly command: string }[]>>;
     readonly keybindings: readonly { readonly command: string }[];
@@ -28,14 +27,12 @@ test('every file that the manifest names under the repository is there', () => {
     manifest.icon,
     ...contributes.languages.map(({ configuration }) => configuration),
     ...contributes.grammars.map(({ path }) => path),
-    ...contributes.snippets.map(({ path }) => path),
   ];
   expect(named.filter((path) => !existsSync(join(root, path)))).toEqual([]);
 });
 
-test('grammars and snippets serve languages that exist, under their own scope names', () => {
+test('grammars serve languages that exist, under their own scope names', () => {
   const ids = contributes.languages.map(({ id }) => id);
-  for (const { language } of contributes.snippets) expect(ids).toContain(language);
   for (const { language, path, scopeName } of contributes.grammars) {
     if (language !== undefined) expect(ids).toContain(language);
     expect((JSON.parse(readFileSync(join(root, path), 'utf8')) as { scopeName: string }).scopeName).toBe(scopeName);

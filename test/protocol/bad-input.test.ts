@@ -21,9 +21,9 @@ interface BadInput {
 }
 
 const bad: readonly BadInput[] = [
-  { name: 'an empty file', text: '', rule: 'key-missing' },
-  { name: 'only a comment', text: '# nothing\n', rule: 'key-missing' },
-  { name: 'no carcasses yet', text: 'carcasses:\n', rule: 'key-missing', on: 'carcasses' },
+  { name: 'an empty file', text: '', rule: 'nothing-yet' },
+  { name: 'only a comment', text: '# nothing\n', rule: 'nothing-yet' },
+  { name: 'no carcasses yet', text: 'carcasses:\n', rule: 'nothing-yet', on: 'carcasses' },
   { name: 'a list in the place of a job', text: '- a\n- b\n', rule: 'value-wrong' },
   { name: 'a word in the place of a job', text: 'hello\n', rule: 'value-wrong' },
   { name: 'tabs', text: job('  sink:\n\tkind: base\n\twidth: 600\n'), rule: 'yaml-syntax', on: /^\t/ },

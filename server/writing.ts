@@ -1,0 +1,73 @@
+import type { Diagnostic, TextDocumentContentChangeEvent } from 'vscode-languageserver';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+
+/** Lines of a text, both counted. */
+export interface Lines {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** An edit of more lines than this was not typed: what it brings is not in the making. */
+const MOST_LINES = 8;
+
+/**
+ * The lines that an edit leaves in the making: those that its text stands in, or the new line where it only made one. Null
+ * for what nobody types.
+ */
+export function writtenLines(changes: readonly TextDocumentContentChangeEvent[]): Lines | null {
+  let lines: Lines | null = null;
+  for (const change of changes) {
+    if (!('range' in change)) return null;
+    const { start, end } = change.range;
+    const last = start.line + newlines(change.text);
+    if (last - start.line > MOST_LINES || end.line - start.line > MOST_LINES) return null;
+    const written = change.text.search(/\S/);
+    const first = written === -1 ? last : start.line + newlines(change.text.slice(0, written));
+    // Beside what is typed an editor clears up the lines around it: the lowest change is the one with the cursor.
+    if (lines === null || last > lines.last) lines = { first, last };
+  }
+  return lines;
+}
+
+/** How findings are told apart from one text to the next. */
+export const identityOf = ({ code, message }: Diagnostic): string => `${String(code)}|${JSON.stringify(message)}`;
+
+/**
+ * The findings without those that the lines in the making bring: what touches these lines, or the lines of the keys that they
+ * stand under, and was not shown before.
+ */
+export function withoutUnfinished(
+  found: readonly Diagnostic[],
+  lines: Lines,
+  document: TextDocument,
+  shown: ReadonlySet<string>,
+): Diagnostic[] {
+  const owners = ownersOf(document, lines.first);
+  return found.filter((one) => {
+    const { start, end } = one.range;
+    const touches =
+      (start.line <= lines.last && end.line >= lines.first) || (start.line === end.line && owners.has(start.line));
+    return !touches || shown.has(identityOf(one));
+  });
+}
+
+/** The lines of the keys that a line stands under. A blank line stands where its own blanks say. */
+function ownersOf(document: TextDocument, line: number): ReadonlySet<number> {
+  const owners = new Set<number>();
+  const lines = document
+    .getText({ start: { line: 0, character: 0 }, end: { line: line + 1, character: 0 } })
+    .split('\n');
+  let column = (lines[line] ?? '').search(/[^\s-]|$/);
+  for (let above = Math.min(line, lines.length) - 1; above >= 0 && column > 0; above -= 1) {
+    const text = lines[above]!;
+    const own = text.search(/[^\s-]/);
+    if (own === -1 || own >= column || text[own] === '#') continue;
+    owners.add(above);
+    column = own;
+  }
+  return owners;
+}
+
+function newlines(text: string): number {
+  return text.split('\n').length - 1;
+}

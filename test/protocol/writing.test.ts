@@ -1,0 +1,119 @@
+import { expect, test } from 'vitest';
+import { type Client, type Folder, wordsOf } from './client.js';
+import { session } from './session.js';
+
+let client: Client;
+let folder: Folder;
+let count = 0;
+session((one) => {
+  ({ client, folder } = one);
+});
+
+const job = `unit: mm
+carcasses:
+  sink:
+    kind: base
+    width: 600
+  hob:
+    kind: base
+    width: 600
+`;
+
+async function opened(text: string): Promise<string> {
+  count += 1;
+  const uri = folder.uri(`writing-${count}.carcass.yaml`);
+  await client.open(uri, text);
+  return uri;
+}
+/** Rules of what is shown of errors now. */
+const errors = (uri: string): string[] =>
+  client.diagnostics.get(uri)!.diagnostics.flatMap(({ code, severity }) => (severity === 1 ? [String(code)] : []));
+/** Types before the first time that `before` stands in the text, and waits until something of that text was sent. */
+async function typed(uri: string, before: string, text: string): Promise<void> {
+  const at = client.at(uri, before);
+  const sent = client.changed.length;
+  await client.type(uri, [{ range: { start: at, end: at }, text }]);
+  await client.until(() => client.changed.length > sent, 'the findings of a key');
+}
+const line = (uri: string, piece: string): number => client.at(uri, piece).line;
+
+test('what the line in the making says comes when typing rests, and no sooner', async () => {
+  const uri = await opened(job.replace('width: 600\n  hob', 'width: \n  hob'));
+  await typed(uri, '\n  hob', '8');
+  expect(errors(uri)).toEqual([]);
+  expect(client.changed.at(-1)!.complete).toBe(false);
+  expect((await client.findings(uri)).some(({ severity }) => severity === 1)).toBe(true);
+});
+
+test('it comes at once where the cursor leaves the line', async () => {
+  const uri = await opened(job);
+  await typed(uri, 'base\n    width: 600\n  hob', 'x');
+  expect(errors(uri)).toEqual([]);
+  await client.connection.sendNotification('borewright/cursor', { uri, line: line(uri, 'kind') });
+  await client.connection.sendNotification('borewright/cursor', { uri, line: line(uri, 'unit') });
+  await client.until(() => errors(uri).length > 0, 'the finding of the line that was left');
+  expect(errors(uri)).toEqual(['value-wrong']);
+});
+
+test('what is said elsewhere is not held back', async () => {
+  const uri = await opened(`${job}defaults:\n  height: \n`);
+  const at = client.at(uri, 'kind: base');
+  await client.type(uri, [{ range: { start: at, end: at }, text: 'board: nothing\n    ' }]);
+  await client.findings(uri);
+  // A height in the defaults that no carcass can have is told at the carcasses, too.
+  const shown = client.diagnostics.get(uri)!.diagnostics.filter(({ code }) => code === 'name-unknown');
+  await typed(uri, '  hob:', '# a remark\n');
+  expect(client.diagnostics.get(uri)!.diagnostics.filter(({ code }) => code === 'name-unknown')).toHaveLength(
+    shown.length,
+  );
+});
+
+test('what was shown of a line stays while one goes on in it', async () => {
+  const uri = await opened(job.replace('kind: base', 'kind: bose'));
+  expect(errors(uri)).toEqual(['value-wrong']);
+  await typed(uri, '\n    width: 600\n  hob', ' # as it is');
+  expect(errors(uri)).toEqual(['value-wrong']);
+});
+
+test('a text that is put in as a whole is judged as a whole', async () => {
+  const uri = await opened('');
+  const sent = client.changed.length;
+  await client.type(uri, [{ text: job.replaceAll('kind: base', 'kind: bse') }]);
+  await client.until(() => client.changed.length > sent, 'its findings');
+  expect(errors(uri)).toEqual(['value-wrong', 'value-wrong']);
+});
+
+test.each([
+  ['', ['Begin with a job in millimetres', 'Begin with a job in inches']],
+  ['title: Kitchen\n', ['Begin with a base carcass']],
+  ['# mine\ncarcasses:\n', ['Begin with a base carcass']],
+  ['carcasses: # those of the window\r\n', ['Begin with a base carcass']],
+])('a job of which nothing is there yet (%j) offers a beginning without a fault', async (text, titles) => {
+  const uri = await opened(text);
+  expect((await client.findings(uri)).map(({ code, severity }) => [code, severity])).toContainEqual(['nothing-yet', 3]);
+  const end = client.at(uri, text === '' ? '' : text.trimEnd().split('\n').at(-1)!);
+  const actions = await client.codeActions(uri, { start: end, end });
+  expect(actions.map(({ title }) => title)).toEqual(expect.arrayContaining(titles));
+  for (const { title, edit } of actions.filter((one) => titles.includes(one.title))) {
+    const after = client.applied(uri, edit!);
+    expect(after.startsWith(text), title).toBe(true);
+    if (text.includes('\r\n')) expect(after.replaceAll('\r\n', '')).not.toContain('\n');
+    expect(
+      (await client.open(await opened(after), after)).filter(({ severity }) => severity === 1).map(wordsOf),
+    ).toEqual([]);
+  }
+});
+
+test('an empty shop file offers a beginning without a fault', async () => {
+  const uri = folder.uri('empty.shop.yaml');
+  const [greeting] = await client.open(uri, '', 'borewright-shop');
+  expect(greeting).toMatchObject({ code: 'nothing-yet', severity: 3 });
+  const start = { line: 0, character: 0 };
+  const actions = await client.codeActions(uri, { start, end: start });
+  expect(actions).toHaveLength(3);
+  for (const [index, { edit }] of actions.entries()) {
+    const begun = folder.uri(`begun-${index}.shop.yaml`);
+    const found = await client.open(begun, client.applied(uri, edit!), 'borewright-shop');
+    expect(found.filter(({ severity }) => severity !== 3).map(wordsOf)).toEqual([]);
+  }
+});
