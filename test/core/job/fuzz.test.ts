@@ -159,9 +159,9 @@ test('every repair of a reading makes its finding go away and brings no other of
 });
 
 test.each([
-  ['', ['key-missing']],
-  ['# nothing yet\n', ['key-missing']],
-  ['carcasses:\n', ['key-missing']],
+  ['', ['nothing-yet']],
+  ['# nothing yet\n', ['nothing-yet']],
+  ['carcasses:\n', ['nothing-yet']],
   ['carcasses: []\n', ['value-wrong']],
   ['carcases:\n  a: { kind: base, width: 600 }\n', ['key-unknown']],
   ['unit: cm\ncarcasses:\n  a: { kind: base, width: 600 }\n', ['value-wrong']],
