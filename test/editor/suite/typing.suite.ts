@@ -33,7 +33,10 @@ async function emptyFile(name: string): Promise<{ editor: vscode.TextEditor; err
     for (const { severity, message, range } of said())
       if (severity === vscode.DiagnosticSeverity.Error) errors.push(`line ${range.start.line + 1}: ${message}`);
   });
-  return { editor, errors, end: () => listener.dispose() };
+  const end = (): void => {
+    listener.dispose();
+  };
+  return { editor, errors, end };
 }
 
 /**
