@@ -82,9 +82,10 @@ module.exports = {
     },
     {
       name: 'core-packages',
-      comment: 'The only packages in the core are the YAML reader and, in its own folder, the writer of PDF.',
+      comment:
+        'The only packages in the core are the YAML reader and, in folders of their own, the writers of PDF and DXF.',
       severity: 'error',
-      from: { path: at('shared-core/'), pathNot: at('shared-core/papers/render/pdf/') },
+      from: { path: at('shared-core/'), pathNot: at('shared-core/papers/render/(pdf|dxf)/') },
       to: { path: 'node_modules/', pathNot: 'node_modules/yaml/' },
     },
     {
@@ -93,6 +94,13 @@ module.exports = {
       severity: 'error',
       from: { path: at('shared-core/papers/render/pdf/') },
       to: { path: 'node_modules/', pathNot: 'node_modules/(@cantoo/pdf-lib|(@types/)?fontkit)/' },
+    },
+    {
+      name: 'dxf-packages',
+      comment: 'The writer of DXF needs the library of that name.',
+      severity: 'error',
+      from: { path: at('shared-core/papers/render/dxf/') },
+      to: { path: 'node_modules/', pathNot: 'node_modules/@tarikjabiri/dxf/' },
     },
     {
       name: 'server-sees-core-only',

@@ -7,6 +7,7 @@ import { asHtml } from '../../shared-core/papers/render/html.js';
 import { reason } from '../disk.js';
 import { baseName } from '../files.js';
 import { findingLine, findingsOf } from './check.js';
+import { fileName, freeName } from './file-names.js';
 import { openJob } from './files.js';
 import { troubles } from './panels.js';
 import type { Outcome } from './run.js';
@@ -47,17 +48,4 @@ export function draw(args: readonly string[]): Outcome {
   }
   const output = `${drawings.length} bore maps in ${folder}; look at ${join(folder, 'index.html')}\n`;
   return { output, ...troubles(path, job) };
-}
-
-/** The name, with a number behind it where it is taken: `a` and `A` are one file on some disks. */
-function freeName(name: string, taken: Set<string>): string {
-  let free = name;
-  for (let n = 2; taken.has(free.toLowerCase()); n += 1) free = `${name}-${n}`;
-  taken.add(free.toLowerCase());
-  return free;
-}
-
-/** A name as part of a file name on every system. */
-function fileName(name: string): string {
-  return name.replace(/[^\p{L}\p{N}_-]+/gu, '_') || '_';
 }

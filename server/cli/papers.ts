@@ -18,7 +18,9 @@ import { asText } from '../../shared-core/papers/render/text.js';
 import { layoutsPaper } from '../../shared-core/papers/sheet-layouts/paper.js';
 import { sawOf } from '../../shared-core/sheets/board-problem.js';
 import { cutList } from '../../shared-core/sheets/cut-list.js';
+import { toSvg } from '../../shared-core/drawing/render/svg.js';
 import type { OpenJob } from '../workspace.js';
+import { fileName, freeName } from './file-names.js';
 import { findingLine, findingsOf } from './check.js';
 import { openJob } from './files.js';
 import { layoutsOf } from './layouts.js';
@@ -40,9 +42,16 @@ const PAPERS = {
 } as const;
 type PaperName = keyof typeof PAPERS;
 
-const FORMS = ['pdf', 'html', 'csv', 'text'] as const;
+const FORMS = ['pdf', 'html', 'csv', 'text', 'svg', 'dxf'] as const;
 type Form = (typeof FORMS)[number];
-const ENDINGS: Readonly<Record<Form, string>> = { pdf: '.pdf', html: '.html', csv: '.csv', text: '.txt' };
+const ENDINGS: Readonly<Record<Form, string>> = {
+  pdf: '.pdf',
+  html: '.html',
+  csv: '.csv',
+  text: '.txt',
+  svg: '.svg',
+  dxf: '.dxf',
+};
 
 /**
  * `borewright papers FILE --out DIR [--only LIST] [--as LIST] [--page a4|letter]`: the shop papers of a job. A file in the
@@ -63,6 +72,10 @@ export async function papers(args: readonly string[]): Promise<Outcome> {
   const files: NamedText[] = [];
   for (const { name, paper } of made) {
     for (const form of forms) {
+      if (form === 'svg' || form === 'dxf') {
+        if (name === 'bore-maps') files.push(...(await panelFiles(job.analysis, stem, form)));
+        continue;
+      }
       const content = await written(paper, form, page);
       if (content !== null) files.push({ name: `${stem}-${name}${ENDINGS[form]}`, content });
     }
@@ -145,8 +158,28 @@ function boreMapsOf(analysis: JobAnalysis): Parameters<typeof printedBoreMaps>[0
   });
 }
 
+/** A file for every panel. */
+async function panelFiles(analysis: JobAnalysis, stem: string, form: 'svg' | 'dxf'): Promise<readonly NamedText[]> {
+  const taken = new Set<string>();
+  const named = (carcass: string, panel: string): string =>
+    `${freeName(`${stem}-${fileName(carcass)}-${fileName(panel)}`, taken)}${ENDINGS[form]}`;
+  if (form === 'svg') {
+    return boreMapsOf(analysis).flatMap(({ scenes }) =>
+      scenes.map((scene) => ({ name: named(scene.carcass, scene.panel ?? ''), content: toSvg(scene) })),
+    );
+  }
+  const { panelDxf } = await import('../../shared-core/papers/render/dxf/panel-dxf.js');
+  return builtOf(analysis).flatMap(({ name, carcass, boring }) =>
+    carcass.panels.map((panel) => ({ name: named(name, panel.key), content: panelDxf(panel, boring.bores) })),
+  );
+}
+
 /** Null where the form has nothing of the paper: CSV is of tables. */
-async function written(paper: Paper, form: Form, page: PageName): Promise<string | Uint8Array | null> {
+async function written(
+  paper: Paper,
+  form: Exclude<Form, 'svg' | 'dxf'>,
+  page: PageName,
+): Promise<string | Uint8Array | null> {
   switch (form) {
     case 'html':
       return asHtml(paper);

@@ -31,6 +31,7 @@ const FAULTS: readonly (readonly [string, string, string, string])[] = [
   ['a core that sees the protocol', 'core-is-pure', 'shared-core/job/b.ts', 'vscode-languageserver-types'],
   ['a core that sees Node', 'core-has-no-node', 'shared-core/document/a.ts', 'node:fs'],
   ['a core with a package', 'core-packages', 'shared-core/document/b.ts', 'fast-check'],
+  ['a writer of DXF with another package', 'dxf-packages', 'shared-core/papers/render/dxf/a.ts', 'fast-check'],
   ['a writer of PDF with another package', 'pdf-packages', 'shared-core/papers/render/pdf/a.ts', 'fast-check'],
   ['a replay that sees the plan', 'replay-knows-no-plan', 'shared-core/machining/replay/a.ts', '../plan/good.js'],
   ['a plan that sees the replay', 'plan-knows-no-replay', 'shared-core/machining/strokes/a.ts', '../replay/good.js'],

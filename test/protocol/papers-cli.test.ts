@@ -127,6 +127,17 @@ describe('papers', () => {
     expect(readFileSync(file, 'utf8')).toContain('a remark of mine');
   });
 
+  test('bore maps have a file for each panel as svg and as dxf', () => {
+    expect(
+      run('papers', 'kitchen.carcass.yaml', '--out', 'each', '--only', 'bore-maps,cut-list', '--as', 'svg,dxf').code,
+    ).toBe(0);
+    const written = readdirSync(inside('each')).filter((name) => !name.startsWith('.'));
+    const { carcasses } = JSON.parse(run('panels', 'kitchen.carcass.yaml', '--format', 'json').out) as Panels;
+    const panels = carcasses.flatMap(({ name, panels: own }) => own.map((panel) => `kitchen-${name}-${panel.name}`));
+    expect(written.sort()).toEqual(panels.flatMap((name) => [`${name}.dxf`, `${name}.svg`]).sort());
+    expect(readFileSync(inside('each', `${panels[0]!}.dxf`), 'utf8')).toContain('inside dowel bore 8 deep 12');
+  });
+
   test('it does not write through a link', () => {
     mkdirSync(inside('linked'));
     symlinkSync(inside('kitchen.carcass.yaml'), inside('linked', 'kitchen-hardware-list.txt'));
