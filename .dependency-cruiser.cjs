@@ -16,7 +16,8 @@ const CORE_ORDER = [
   ['findings', 'shared-core/findings/'],
   ['drawing', 'shared-core/drawing/'],
   ['papers', 'shared-core/papers/'],
-  ['engine', 'shared-core/(engine/|engine\\.ts|index\\.ts)'],
+  ['engine', 'shared-core/engine(/|\\.ts)'],
+  ['service', 'shared-core/service(/|\\.ts)'],
 ];
 
 // DEPCRUISE_ROOT lets the test of these rules lay a small house of its own somewhere else.
@@ -107,6 +108,17 @@ module.exports = {
       severity: 'error',
       from: { path: at('server/') },
       to: { path: at('(client|test)/') },
+    },
+    {
+      name: 'server-asks-the-service',
+      comment:
+        'The language server knows of the core what shared-core/service.ts gives, and the messages of the panels. Completion is on its way there.',
+      severity: 'error',
+      from: {
+        path: at('server/'),
+        pathNot: at('server/(cli/|features/(completion|line-context)\\.ts|publisher\\.ts)'),
+      },
+      to: { path: at('shared-core/'), pathNot: at('shared-core/(service\\.ts|drawing/messages/)') },
     },
     {
       name: 'server-packages',

@@ -6,7 +6,7 @@ import {
   type InitializeParams,
 } from 'vscode-languageserver';
 import type { Log } from './answers.js';
-import { HINT_CHOICES, type HintChoice } from './features/inlay-hints.js';
+import { HINT_CHOICES, type HintChoice } from '../shared-core/service.js';
 
 /** A shop that is being typed refreshes its jobs when the keys rest. */
 const REFRESH_MS = 400;

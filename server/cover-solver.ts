@@ -1,5 +1,5 @@
 import type { HighsSolution } from 'highs';
-import type { CoverProgram, CoverSolver } from '../shared-core/sheets/plan/cover.js';
+import type { CoverProgram, CoverSolver } from '../shared-core/service.js';
 
 /** Branches after which the best whole solution so far is taken. */
 const MOST_NODES = 2000;

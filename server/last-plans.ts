@@ -1,5 +1,5 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { JobAnalysis } from '../shared-core/engine.js';
+import type { JobAnalysis } from '../shared-core/service.js';
 import { normalUri } from './files.js';
 import type { OpenJob } from './workspace.js';
 

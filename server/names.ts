@@ -1,8 +1,14 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Location, Position } from 'vscode-languageserver';
-import { cutJob, type CarcassPart, type JobParts } from '../shared-core/document/cut.js';
-import { mentionsInCarcass, mentionsInHead, mentionsInShop, moved } from '../shared-core/mentions/files.js';
-import { isLocal, sameThing, type Mention } from '../shared-core/mentions/mention.js';
+import {
+  isLocal,
+  namesAround,
+  namesOfText,
+  sameThing,
+  shopNamed,
+  type Mention,
+  type NamesOfText,
+} from '../shared-core/service.js';
 import { baseName, isJob, isShop, normalUri, shopUri } from './files.js';
 import { offsetOf, rangeOf } from './text.js';
 import { kindOf, type OpenFile, type Workspace } from './workspace.js';
@@ -20,16 +26,9 @@ export interface Stand {
   readonly mention: Mention;
 }
 
-interface Kept {
-  readonly text: string;
-  readonly mentions: readonly Mention[];
-  /** By the text of the carcass; an edit leaves those of all others as they are. */
-  readonly carcasses: ReadonlyMap<string, readonly Mention[]>;
-}
-
 /** The names in all job and shop files of the workspace, and which of them mean one thing. Nothing here throws. */
 export class Names {
-  readonly #kept = new Map<string, Kept>();
+  readonly #kept = new Map<string, NamesOfText>();
   /** Folders that the editor has open, as URIs. */
   folders: readonly string[] = [];
 
@@ -38,7 +37,7 @@ export class Names {
   /** The name at a position, both its ends included. Null where none stands. */
   at(file: OpenFile, position: Position): Mention | null {
     const offset = offsetOf(file.document, position);
-    const near = file.kind === 'job' ? this.#around(file.analysis.parts, offset) : this.in(named(file));
+    const near = file.kind === 'job' ? namesAround(file.analysis, offset) : this.in(named(file));
     return near.find(({ start, end }) => start <= offset && offset <= end) ?? null;
   }
 
@@ -62,12 +61,9 @@ export class Names {
 
   /** The names in one file, in the order of the text. */
   in({ uri, kind, document }: NamedFile): readonly Mention[] {
-    const text = document.getText();
-    const before = this.#kept.get(uri);
-    if (before?.text === text) return before.mentions;
-    const kept = kind === 'shop' ? keptOfShop(text) : keptOfJob(text, before);
-    this.#kept.set(uri, kept);
-    return kept.mentions;
+    const names = namesOfText(kind, document.getText(), this.#kept.get(uri));
+    this.#kept.set(uri, names);
+    return names.mentions;
   }
 
   /** The file that a job's `shop:` means; null where it names none that can be read. */
@@ -78,8 +74,8 @@ export class Names {
 
   /** What a job's `shop:` means, whether there is such a file or not. */
   shopUriOf(job: NamedFile): string | null {
-    const said = mentionsInHead(cutJob(job.document.getText())).find(({ of }) => of === 'shop-file');
-    return said === undefined ? null : shopUri(job.uri, said.name);
+    const said = shopNamed(job.document.getText());
+    return said === null ? null : shopUri(job.uri, said.name);
   }
 
   /** Jobs that name the shop file. */
@@ -116,12 +112,6 @@ export class Names {
     this.#kept.delete(normalUri(uri));
   }
 
-  #around(parts: JobParts, offset: number): readonly Mention[] {
-    const part = parts.carcasses.find(({ start, end }) => start <= offset && offset < end);
-    const found = part === undefined ? [] : inFile(part, mentionsInCarcass(part));
-    return [...found, ...mentionsInHead(parts)];
-  }
-
   /** The own file, then the others whose text may name the same thing. */
   #sharing(own: NamedFile, mention: Mention): readonly NamedFile[] {
     if (isLocal(mention)) return [own];
@@ -147,25 +137,4 @@ export function named({ document, kind }: OpenFile): NamedFile {
 /** Where a name stands, as the protocol says it. */
 export function locationOf({ file: { document }, mention: { start, end } }: Stand): Location {
   return { uri: document.uri, range: rangeOf(document, start, end) };
-}
-
-function keptOfShop(text: string): Kept {
-  return { text, mentions: mentionsInShop(text), carcasses: new Map() };
-}
-
-function keptOfJob(text: string, before: Kept | undefined): Kept {
-  const parts = cutJob(text);
-  const carcasses = new Map<string, readonly Mention[]>();
-  const found = parts.carcasses.flatMap((part) => {
-    if (part.whole !== null) return mentionsInCarcass(part);
-    const mentions = carcasses.get(part.text) ?? before?.carcasses.get(part.text) ?? mentionsInCarcass(part);
-    carcasses.set(part.text, mentions);
-    return inFile(part, mentions);
-  });
-  const mentions = [...mentionsInHead(parts), ...found].toSorted((a, b) => a.start - b.start);
-  return { text, mentions, carcasses };
-}
-
-function inFile({ origin }: CarcassPart, mentions: readonly Mention[]): readonly Mention[] {
-  return mentions.map((mention) => moved(mention, origin));
 }

@@ -1,4 +1,4 @@
-import { bestOrder, type OrderTask, type SetUpOrder } from '../shared-core/machining/plan/plan.js';
+import { bestOrder, type OrderTask, type SetUpOrder } from '../shared-core/service.js';
 
 /** Finds the order of set-ups: a second's work for many, so where there are threads it is done beside the server. */
 export type Orders = (task: OrderTask) => Promise<SetUpOrder>;

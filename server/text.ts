@@ -1,5 +1,6 @@
 import type { Position, Range, TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { DrawnDocument } from '../shared-core/service.js';
 
 /** A position as a client sent it may be anything: made whole, and put inside the document. */
 export function offsetOf(document: TextDocument, position: Position): number {
@@ -29,6 +30,12 @@ export function updated(
 /** Offsets of a text as lines and columns of the protocol. */
 export function rangeOf(document: TextDocument, start: number, end: number): Range {
   return { start: document.positionAt(start), end: document.positionAt(end) };
+}
+
+/** A document as drawings and lists name it. */
+export function shownIn(document: TextDocument): DrawnDocument {
+  const { uri, version } = document;
+  return { uri, version, toRange: (start, end) => rangeOf(document, start, end) };
 }
 
 function whole(value: unknown): number {

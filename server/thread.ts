@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
-import type { SetUpOrder } from '../shared-core/machining/plan/plan.js';
+import type { SetUpOrder } from '../shared-core/service.js';
 import { ordersHere, remembering, type Orders } from './orders.js';
 
 /** Finds orders in a thread of its own, which starts at the first asking; where it cannot be had, or fails, here. */

@@ -1,7 +1,5 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import type { JobAnalysis, ShopAnalysis, ShopReading } from '../shared-core/engine.js';
-import { Engine } from '../shared-core/engine.js';
-import { nearestName } from '../shared-core/schema/nearest.js';
+import { Engine, nearestName, type JobAnalysis, type ShopAnalysis, type ShopReading } from '../shared-core/service.js';
 import type { Files } from './files.js';
 import { baseName, isJob, isShop, normalUri, shopUri } from './files.js';
 

@@ -1,15 +1,12 @@
 import { counted } from '../../shared-core/words/english.js';
 import type { Range } from 'vscode-languageserver';
-import type { Place } from '../../shared-core/document/place.js';
-import type { Severity } from '../../shared-core/findings/finding.js';
-import { JobPlaces } from '../features/diagnostics.js';
+import { allFindings, type Severity } from '../../shared-core/service.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 import type { FoundFile } from './files.js';
 import { openAll } from './files.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
-import { tell } from '../../shared-core/words/message.js';
 
 /** One finding as the JSON of `check` shows it; positions are zero-based, in UTF-16 code units. */
 interface ShownFinding {
@@ -47,28 +44,14 @@ export function check(args: readonly string[]): Outcome {
 
 /** The findings of a file, with their places in lines and columns. */
 export function findingsOf(file: OpenFile): readonly ShownFinding[] {
-  if (file.kind === 'shop') {
-    const range = ({ start, end }: Place): Range => rangeOf(file.document, start, end);
-    return file.analysis.findings.map(({ rule, severity, message, place }) => ({
-      rule,
-      severity,
-      message: tell(message, file.analysis.shop.unit),
-      range: range(place),
-    }));
-  }
-  const { analysis } = file;
-  const places = new JobPlaces(file.document, analysis);
-  return analysis.findings().map(({ finding, carcass }): ShownFinding => {
-    const name = carcass === null ? undefined : analysis.carcasses[carcass]?.name;
-    return {
-      rule: finding.rule,
-      severity: finding.severity,
-      message: tell(finding.message, analysis.unit),
-      range: places.range({ finding, carcass }),
-      ...(name !== undefined && { carcass: name }),
-      ...(finding.panel !== undefined && { panel: finding.panel }),
-    };
-  });
+  return allFindings(file).map(({ rule, severity, message, at, carcass, panel }): ShownFinding => ({
+    rule,
+    severity,
+    message,
+    range: rangeOf(file.document, at.start, at.end),
+    ...(carcass !== null && { carcass }),
+    ...(panel !== null && { panel }),
+  }));
 }
 
 function asText(files: readonly ShownFile[]): string {

@@ -9,22 +9,17 @@ import type {
 } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { Repair } from '../../shared-core/document/finding.js';
-import type { TextEdit as CoreEdit } from '../../shared-core/document/pieces.js';
-import type { RepairEdits } from '../../shared-core/engine/repairs.js';
 import {
-  batchEdits,
-  batchesFor,
-  preferredRepairs,
-  repairEdits,
-  repairsOf,
-  shopRepairEdits,
-} from '../../shared-core/engine/repairs.js';
+  editsOfBatch,
+  editsWithoutChoice,
+  repairsFor,
+  type BatchKey,
+  type RepairEdits,
+} from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
 import { offsetOf, rangeOf } from '../text.js';
-import type { OpenFile, OpenJob, OpenShop } from '../workspace.js';
+import type { OpenFile, OpenJob } from '../workspace.js';
 import { diagnostics } from './diagnostics.js';
-import { tell } from '../../shared-core/words/message.js';
 
 /** Takes every repair that may be taken without asking. */
 export const FIX_ALL = `${CodeActionKind.SourceFixAll}.borewright`;
@@ -51,60 +46,27 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
   const touches = ({ range: found }: Diagnostic): boolean =>
     file.document.offsetAt(found.start) <= end && file.document.offsetAt(found.end) >= start;
   const shown = diagnostics(file, abilities);
-  if (file.kind === 'shop') {
-    return file.analysis.findings.flatMap((finding, index) => {
-      const diagnostic = shown[index];
-      if (diagnostic === undefined || !touches(diagnostic)) return [];
-      return finding.repairs.flatMap((repair) =>
-        quickFix(
-          tell(repair.title, file.analysis.shop.unit),
-          repair.preferred,
-          diagnostic,
-          shopEdit(file, [repair], abilities),
-        ),
-      );
-    });
-  }
-  const { analysis } = file;
-  const offered = new Set<string>();
-  return analysis.known().flatMap((one, index) => {
-    const diagnostic = shown[index];
-    if (diagnostic === undefined || !touches(diagnostic)) return [];
-    const own = one.finding.repairs.flatMap((repair) => {
-      const edits = repairEdits(analysis, { carcass: one.carcass, repair });
-      return edits === null
-        ? []
-        : quickFix(tell(repair.title, analysis.unit), repair.preferred, diagnostic, jobEdit(file, edits, abilities));
-    });
-    const batches = batchesFor(analysis, one)
-      .map(({ title, key, rule, carcass: of }) => ({ title: tell(title, analysis.unit), key, rule, carcass: of }))
-      .filter(({ title }) => !offered.has(title))
-      .flatMap(({ title, key, rule, carcass }): CodeAction[] => {
-        offered.add(title);
-        const { uri, version } = file.document;
-        const data: BatchData = { uri, version, key, rule, carcass };
-        const action = { title, kind: CodeActionKind.QuickFix, diagnostics: [diagnostic], data };
-        // To try the repairs of a whole file takes a while: done for the one that is chosen, where the client lets us.
-        return abilities.resolvesEdits ? [action] : withEdit(file, action, abilities);
-      });
-    return [...own, ...batches];
-  });
-}
-
-function quickFix(title: string, preferred: boolean, diagnostic: Diagnostic, edit: WorkspaceEdit | null): CodeAction[] {
-  if (edit === null) return [];
-  return [
-    { title, kind: CodeActionKind.QuickFix, diagnostics: [diagnostic], ...(preferred && { isPreferred: true }), edit },
-  ];
+  const isTouched = (index: number): boolean => shown[index] !== undefined && touches(shown[index]);
+  return repairsFor(file, isTouched).flatMap(({ finding, repairs }) =>
+    repairs.flatMap((repair): CodeAction[] => {
+      const action = { title: repair.title, kind: CodeActionKind.QuickFix, diagnostics: [shown[finding]!] };
+      if ('edits' in repair) {
+        const edit = editOf(file, repair.edits, abilities);
+        return edit === null ? [] : [{ ...action, ...(repair.preferred && { isPreferred: true }), edit }];
+      }
+      const { uri, version } = file.document;
+      const data: BatchData = { uri, version, ...repair.batch };
+      // To try the repairs of a whole file takes a while: done for the one that is chosen, where the client lets us.
+      if (abilities.resolvesEdits) return [{ ...action, data }];
+      return file.kind === 'job' ? withEdit(file, { ...action, data }, abilities) : [];
+    }),
+  );
 }
 
 /** What a batch's action carries until it is chosen. */
-interface BatchData {
+interface BatchData extends BatchKey {
   readonly uri: string;
   readonly version: number;
-  readonly key: string;
-  readonly rule: string;
-  readonly carcass: number | null;
 }
 
 function isBatchData(data: unknown): data is BatchData {
@@ -127,36 +89,19 @@ export function resolvedAction(file: OpenFile, action: CodeAction, abilities: Cl
 /** Empty where there is nothing to change. */
 function withEdit(file: OpenJob, action: CodeAction, abilities: ClientAbilities): CodeAction[] {
   if (!isBatchData(action.data)) return [];
-  const edit = jobEdit(file, batchEdits(file.analysis, repairsOf(file.analysis, action.data)), abilities);
+  const edit = editOf(file, editsOfBatch(file.analysis, action.data), abilities);
   return edit === null ? [] : [{ ...action, edit }];
 }
 
 function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
-  const edit =
-    file.kind === 'job'
-      ? jobEdit(file, batchEdits(file.analysis, preferredRepairs(file.analysis)), abilities)
-      : shopEdit(
-          file,
-          file.analysis.findings.flatMap(({ repairs }) => repairs.find(({ preferred }) => preferred) ?? []),
-          abilities,
-        );
+  const edit = editOf(file, editsWithoutChoice(file), abilities);
   return edit === null ? [] : [{ title: 'Take every repair that needs no choice', kind: FIX_ALL, edit }];
 }
 
-function shopEdit(
-  { document, analysis }: OpenShop,
-  repairs: readonly Repair[],
-  abilities: ClientAbilities,
-): WorkspaceEdit | null {
-  return workspaceEdit([{ document, edits: shopRepairEdits(analysis.text, repairs) }], abilities);
-}
-
-function jobEdit(
-  { document, analysis }: OpenJob,
-  edits: RepairEdits,
-  abilities: ClientAbilities,
-): WorkspaceEdit | null {
-  const { uri, text } = analysis.used;
+function editOf(file: OpenFile, edits: RepairEdits, abilities: ClientAbilities): WorkspaceEdit | null {
+  const { document } = file;
+  if (file.kind === 'shop') return workspaceEdit([{ document, edits: edits.shop }], abilities);
+  const { uri, text } = file.analysis.used;
   return workspaceEdit(
     [
       { document, edits: edits.job },
@@ -173,7 +118,7 @@ const NO_VERSION = -1;
 
 /** Null where there is nothing to change. */
 function workspaceEdit(
-  files: readonly { readonly document: TextDocument; readonly edits: readonly CoreEdit[] }[],
+  files: readonly { readonly document: TextDocument; readonly edits: RepairEdits['job'] }[],
   { versionedEdits }: ClientAbilities,
 ): WorkspaceEdit | null {
   const changed = files

@@ -1,13 +1,7 @@
 import type { CodeLens } from 'vscode-languageserver';
-import { sentence } from '../../shared-core/drawing/words.js';
-import type { JobAnalysis } from '../../shared-core/engine.js';
-import { counted } from '../../shared-core/words/english.js';
-import type { Plan } from '../../shared-core/machining/plan/plan.js';
-import { boundWords } from '../../shared-core/papers/set-up/totals.js';
-import { timeWords } from '../../shared-core/papers/set-up/words.js';
+import { carcassTotals, firstWords, planTotals, type Plan } from '../../shared-core/service.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
-import { stepsOf } from './machine-words.js';
 
 /** Opens the machine view of a carcass: arguments are the URI of the job and the name of the carcass. */
 const SHOW_MACHINE_VIEW = 'borewright.showMachineView';
@@ -27,35 +21,14 @@ interface LensData {
 export function codeLenses(file: OpenFile): CodeLens[] {
   if (file.kind === 'shop') return [];
   const { analysis, document } = file;
-  const planned = new Set(analysis.planned());
-  const own = analysis.carcasses.flatMap((one, index): CodeLens[] => {
-    if (one.carcass === null || one.boring === null || one.nameAt === null) return [];
-    if (!planned.delete(one)) return [];
-    const { start, end } = analysis.locate(one.nameAt.place, index);
-    const steps = stepsOf(analysis, one);
-    const title = [
-      counted(one.carcass.panels.length, 'panel'),
-      counted(one.boring.bores.length, 'bore'),
-      counted(steps.length, 'stroke'),
-      counted(new Set(steps.map(({ setUp }) => setUp)).size, 'set-up'),
-    ].join(' · ');
-    return [
-      {
-        range: rangeOf(document, start, end),
-        command: { title, command: SHOW_MACHINE_VIEW, arguments: [document.uri, one.name] },
-      },
-    ];
-  });
+  const own = carcassTotals(analysis).map(({ carcass, at, words }): CodeLens => ({
+    range: rangeOf(document, at.start, at.end),
+    command: { title: words, command: SHOW_MACHINE_VIEW, arguments: [document.uri, carcass] },
+  }));
   if (own.length === 0) return [];
-  const first = headStart(analysis);
+  const first = firstWords(analysis.text);
   const data: LensData = { uri: document.uri, version: document.version };
   return [{ range: rangeOf(document, first, first), data }, ...own];
-}
-
-/** The first line that says something. */
-function headStart({ text }: JobAnalysis): number {
-  const line = /^(?!\s*(?:#.*)?$).*\S/m.exec(text);
-  return line?.index ?? 0;
 }
 
 /** The document and the version that a lens was made for; null where it needs nothing more, or is none of ours. */
@@ -69,7 +42,6 @@ export function lensOwner({ data, command }: CodeLens): LensData | null {
 
 /** The lens over the file, completed: '37 set-ups · changeovers 2 h 50 min 30 s'. */
 export function resolvedLens(lens: CodeLens, uri: string, plan: Plan): CodeLens {
-  const title = `${counted(plan.setUps.length, 'set-up')} · changeovers ${timeWords(plan.seconds)}`;
-  const tooltip = `${sentence(boundWords(plan))}.`;
-  return { ...lens, command: { title, tooltip, command: SHOW_SET_UPS, arguments: [uri] } };
+  const { words, about } = planTotals(plan);
+  return { ...lens, command: { title: words, tooltip: about, command: SHOW_SET_UPS, arguments: [uri] } };
 }

@@ -31,12 +31,12 @@ import type { ClientAbilities } from '../abilities.js';
 import type { Files } from '../files.js';
 import { baseName, isShop, shopUri } from '../files.js';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { withCode } from '../markdown.js';
+import { withCode } from '../../shared-core/service/markdown.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 import type { LineContext } from './line-context.js';
 import { lineContext } from './line-context.js';
-import { formOf, namesOf } from './words.js';
+import { formOf, namesOf } from '../../shared-core/service/words.js';
 
 /** An offer before it is placed at the cursor. */
 interface Offer {

@@ -1,5 +1,5 @@
 import type { FileRename, TextEdit, WorkspaceEdit } from 'vscode-languageserver';
-import { scalarText, type Quotes } from '../../shared-core/document/scalar-text.js';
+import { writtenInPlace } from '../../shared-core/service.js';
 import { normalUri, shopUri } from '../files.js';
 import type { NamedFile, Names } from '../names.js';
 import { rangeOf } from '../text.js';
@@ -25,10 +25,8 @@ export function fileRenames(renames: readonly FileRename[], names: Names, versio
     const job = afterwards(file.uri);
     const wanted = wayTo(job, afterwards(shop));
     if (wanted === null || shopUri(job, said.name) === afterwards(shop)) continue;
-    const before = file.document.getText().charAt(said.start);
-    const quotes: Quotes = before === '"' || before === "'" ? before : '';
     const range = rangeOf(file.document, said.start, said.end);
-    edits.set(file, [{ range, newText: scalarText(wanted, said.inFlow, quotes) }]);
+    edits.set(file, [{ range, newText: writtenInPlace(wanted, said, file.document.getText()) }]);
   }
   return edits.size === 0 ? null : workspaceEdit(edits, versioned);
 }

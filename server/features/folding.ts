@@ -1,5 +1,5 @@
 import { FoldingRangeKind, type FoldingRange } from 'vscode-languageserver';
-import { foldsOf } from '../../shared-core/document/folds.js';
+import { foldsOf } from '../../shared-core/service.js';
 import type { OpenFile } from '../workspace.js';
 
 /** What can be folded: blocks, items, and remarks of several lines. */

@@ -1,5 +1,5 @@
 import { DocumentHighlightKind, type DocumentHighlight, type Position } from 'vscode-languageserver';
-import { sameThing } from '../../shared-core/mentions/mention.js';
+import { sameThing } from '../../shared-core/service.js';
 import { named, type Names } from '../names.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';

@@ -1,155 +1,17 @@
-import { listed } from '../../shared-core/words/english.js';
-import { isFace } from '../../shared-core/boring/surface.js';
-import { isRow } from '../../shared-core/fittings/purposes.js';
 import type { InlayHint, Range } from 'vscode-languageserver';
-import type { Bore } from '../../shared-core/boring/model.js';
-import type { Panel } from '../../shared-core/carcass/model.js';
-import { setsGrid } from '../../shared-core/carcass/roles.js';
-import type { Located, Place } from '../../shared-core/document/place.js';
-import { stopCalled } from '../../shared-core/drawing/words.js';
-import { showLength } from '../../shared-core/length/show.js';
-import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
-import type { Micrometres, Unit } from '../../shared-core/length/units.js';
-import { means } from '../../shared-core/job/panel-key.js';
-import { layWords } from '../../shared-core/papers/set-up/lay.js';
+import { hintsIn, type HintChoice } from '../../shared-core/service.js';
 import { offsetOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
-import { jointsOf, pinHoles, pinWords, stepsBoring, stepsOf, type PanelStep } from './machine-words.js';
-
-/** Which hints the reader wants: the setting `borewright.inlayHints`. */
-export type HintChoice = 'all' | 'stops' | 'holes' | 'none';
-export const HINT_CHOICES: readonly HintChoice[] = ['all', 'stops', 'holes', 'none'];
-
-interface Words {
-  readonly label: string;
-  /** More about it, for a reader who points at the hint; '' for nothing. */
-  readonly about: string;
-}
-interface Hint extends Words {
-  readonly place: Place;
-}
-/** A value of the text, and the panels' key that it makes. */
-interface Cause {
-  readonly key: string;
-  readonly at: Located<Micrometres>;
-}
 
 /** Behind the values that cause them: stop positions by the shop's own stop names, and hole numbers of loose shelves. */
 export function inlayHints(file: OpenFile, range: Range, choice: HintChoice): InlayHint[] {
-  if (file.kind === 'shop' || choice === 'none') return [];
-  const { analysis, document } = file;
-  const [from, to] = [offsetOf(document, range.start), offsetOf(document, range.end)];
-  return analysis.carcasses.flatMap((carcass, index) => {
-    const { start, end } = analysis.parts.carcasses[index]!;
-    if (end < from || start > to || carcass.spec === null) return [];
-    const name = carcass.spec.name.place;
-    const hints = [
-      ...(choice === 'holes' ? [] : stopHints(analysis, carcass)),
-      ...(choice === 'stops' ? [] : holeHints(carcass)),
-    ];
-    return hints
-      .filter(({ place, label }) => label !== '' && place.part === 'self' && place.start !== name.start)
-      .map(({ place, ...words }) => ({ at: analysis.locate(place, index).end, ...words }))
-      .filter(({ at }) => from <= at && at <= to)
-      .sort((a, b) => a.at - b.at)
-      .map(({ at, label, about }): InlayHint => ({
-        position: document.positionAt(at),
-        label,
-        paddingLeft: true,
-        ...(about !== '' && { tooltip: about }),
-      }));
-  });
-}
-
-/** Of fixed shelves and dividers, the stops of the lines that they are joined by; of the row offset, those of the rows. */
-function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hint[] {
-  const { spec, carcass: box, boring } = carcass;
-  if (spec === null || box === null || boring === null) return [];
-  const steps = stepsOf(analysis, carcass);
-  const stopsBoring = (wanted: (bore: Bore) => boolean): Words =>
-    stopWords(
-      box.panels,
-      stepsBoring(steps, new Set(boring.bores.filter(wanted).map(({ id }) => id))),
-      analysis.shop.unit,
-    );
-  const joined = (keys: readonly string[]): Words => {
-    const joints = jointsOf(carcass, panelsOf(box.panels, keys));
-    return stopsBoring(({ group, face }) => joints.has(group) && isFace(face));
-  };
-  const rowsOf = (keys: readonly string[]): Words => stopsBoring((bore) => isRow(bore) && keys.includes(bore.panel));
-
-  const sides = box.panels.filter(setsGrid).map(({ key }) => key);
-  const written = [spec.rowOffset, spec.rows].find(
-    ({ place }) => place.part === 'self' && place.start !== spec.name.place.start,
-  );
-  return [
-    ...byPlace([...spec.fixedShelves, ...spec.dividers], joined),
-    ...(written === undefined ? [] : [{ place: written.place, ...rowsOf(sides) }]),
-    ...[...spec.panels.values()].flatMap(({ key, rowOffset, rows }): Hint[] => {
-      const at = rowOffset ?? rows;
-      return at === undefined ? [] : [{ place: at.place, ...rowsOf([key.value]) }];
+  const { document } = file;
+  return hintsIn(file, offsetOf(document, range.start), offsetOf(document, range.end), choice).map(
+    ({ at, label, about }): InlayHint => ({
+      position: document.positionAt(at),
+      label,
+      paddingLeft: true,
+      ...(about !== '' && { tooltip: about }),
     }),
-  ];
-}
-
-/** Of loose shelves, the holes that their pins stand in. */
-function holeHints(carcass: CarcassAnalysis): readonly Hint[] {
-  const { spec, carcass: box } = carcass;
-  if (spec === null || box === null) return [];
-  return byPlace(spec.looseShelves, (keys) => {
-    const words = keys.map((key) => pinWords(pinHoles(carcass, panelsOf(box.panels, [key]))));
-    const numbers = words.map((one) => /^hole (\d+)$/.exec(one)?.[1]);
-    const plain = numbers.filter((number) => number !== undefined);
-    const label =
-      keys.length > 1 && plain.length === keys.length
-        ? `holes ${listed(plain)}`
-        : words.filter((one) => one !== '').join('; ');
-    return { label, about: 'Counted from the bottom end of the panel that has the row.' };
-  });
-}
-
-function panelsOf(panels: readonly Panel[], keys: readonly string[]): readonly Panel[] {
-  return panels.filter((panel) => keys.some((key) => means(key, panel.key)));
-}
-
-/** One hint a place: shelves of which only the number is written share theirs. */
-function byPlace(causes: readonly Cause[], words: (keys: readonly string[]) => Words): readonly Hint[] {
-  const places = new Map<string, { readonly place: Place; readonly keys: string[] }>();
-  for (const { key, at } of causes) {
-    const { part, start, end } = at.place;
-    const same = places.get(`${part} ${start} ${end}`);
-    if (same === undefined) places.set(`${part} ${start} ${end}`, { place: at.place, keys: [key] });
-    else same.keys.push(key);
-  }
-  return [...places.values()].map(({ place, keys }) => ({ place, ...words(keys) }));
-}
-
-/** More positions than this stand in the tooltip only. */
-const MOST_POSITIONS = 3;
-
-/** 'long-left and long-right 712 mm'; where they differ 'long-right 360 mm (left), 344 mm (divider-1)'. */
-function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: Unit): Words {
-  const byPosition = new Map<Micrometres, { readonly stops: Set<string>; readonly panels: Set<string> }>();
-  const lines: string[] = [];
-  // In the order in which the shop lists its stops.
-  const ordered = steps
-    .map((one) => ({ ...one, rank: one.setUp.machine.stops.findIndex(({ name }) => name === one.step.stop) }))
-    .sort((a, b) => a.rank - b.rank);
-  for (const { setUp, step, panel: key } of ordered) {
-    const stop = setUp.stops.find(({ name }) => name === step.stop);
-    const panel = panels.find((one) => one.key === key);
-    if (stop === undefined || panel === undefined) continue;
-    const same = byPosition.get(stop.position) ?? { stops: new Set(), panels: new Set() };
-    same.stops.add(stopCalled(stop.name));
-    same.panels.add(key);
-    byPosition.set(stop.position, same);
-    lines.push(`${key}: ${layWords(setUp, step, panel)}, ${showLength(stop.position, unit)} (${setUp.id})`);
-  }
-  const several = byPosition.size > 1;
-  const parts = [...byPosition].map(
-    ([position, { stops, panels: those }]) =>
-      `${listed([...stops])} ${showLength(position, unit)}${several ? ` (${listed(panels.filter(({ key }) => those.has(key)).map(({ key }) => key))})` : ''}`,
   );
-  const shown = parts.length > MOST_POSITIONS ? [...parts.slice(0, MOST_POSITIONS), '…'] : parts;
-  return { label: shown.join(', '), about: [...new Set(lines)].join('\n') };
 }

@@ -1,7 +1,6 @@
 import { LSPErrorCodes, ResponseError, type Position, type Range, type WorkspaceEdit } from 'vscode-languageserver';
 import type { TextDocumentEdit, TextEdit } from 'vscode-languageserver';
-import { scalarText, type Quotes } from '../../shared-core/document/scalar-text.js';
-import { isFixed, type Mention } from '../../shared-core/mentions/mention.js';
+import { isFixed, writtenInPlace, type Mention } from '../../shared-core/service.js';
 import { named, type NamedFile, type Names, type Stand } from '../names.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
@@ -66,11 +65,9 @@ function editsByFile(stands: readonly Stand[], name: string): ReadonlyMap<NamedF
   const edits = new Map<NamedFile, TextEdit[]>();
   for (const { file, mention } of stands) {
     const { document } = file;
-    const before = document.getText().charAt(mention.start);
-    const quotes: Quotes = before === '"' || before === "'" ? before : '';
     const edit = {
       range: rangeOf(document, mention.start, mention.end),
-      newText: scalarText(name, mention.inFlow, quotes),
+      newText: writtenInPlace(name, mention, document.getText()),
     };
     const kept = [...edits.keys()].find(({ uri }) => uri === file.uri) ?? file;
     edits.set(kept, [...(edits.get(kept) ?? []), edit]);

@@ -16,6 +16,7 @@ import {
   type SetUpOrder,
 } from '../machining/plan/plan.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
+import { Derived } from './derived.js';
 import { findSetUpsForOne } from './set-ups-for-one.js';
 import { setUpsOf, type Sheet } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
@@ -123,6 +124,8 @@ export class JobAnalysis {
     private readonly defaultsBase: number,
   ) {}
 
+  /** What is worked out of this analysis for those who show it. */
+  readonly derived = new Derived();
   private namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
   private sheetsMade: readonly Sheet[] | null = null;
   private planMade: Plan | null = null;

@@ -1,6 +1,6 @@
-import type { Panel } from '../../shared-core/carcass/model.js';
-import type { JobAnalysis } from '../../shared-core/engine.js';
-import type { JobWords } from '../../shared-core/papers/set-up/words.js';
+import type { Panel } from '../carcass/model.js';
+import type { JobAnalysis } from '../engine.js';
+import type { JobWords } from '../papers/set-up/words.js';
 
 /** The panels of a job by the names that its set-ups have for them. */
 export function jobWords(analysis: JobAnalysis): JobWords {

@@ -1,22 +1,21 @@
-import { isRow } from '../../shared-core/fittings/purposes.js';
-import type { Row } from '../../shared-core/boring/model.js';
-import type { Carcass, Panel } from '../../shared-core/carcass/model.js';
-import type { Path } from '../../shared-core/document/place.js';
-import { fine, showLength } from '../../shared-core/length/show.js';
-import type { CarcassAnalysis, JobAnalysis } from '../../shared-core/engine.js';
-import { counted, listed } from '../../shared-core/words/english.js';
-import { means } from '../../shared-core/job/panel-key.js';
-import { stepsTo } from '../../shared-core/length/grid.js';
-import type { Micrometres, Unit } from '../../shared-core/length/units.js';
-import type { Sheet } from '../../shared-core/machining/plan/set-ups.js';
-import type { SetUp, Step } from '../../shared-core/machining/setup-sheet.js';
-import { layWords } from '../../shared-core/papers/set-up/lay.js';
-import { rowStrokes, type RowStrokes } from '../../shared-core/papers/set-up/row-strokes.js';
-import { bitWords, loadedIn } from '../../shared-core/papers/set-up/spindles.js';
-import type { FigureName } from '../../shared-core/tolerance/assemble.js';
-import type { Figure } from '../../shared-core/tolerance/spread.js';
-import { toleranceOf, type CarcassTolerance, type JointTolerance } from '../../shared-core/tolerance/tolerance.js';
-import { code, plain, table } from '../markdown.js';
+import { isRow } from '../fittings/purposes.js';
+import type { Row } from '../boring/model.js';
+import type { Carcass, Panel } from '../carcass/model.js';
+import type { Path } from '../document/place.js';
+import { fine, showLength } from '../length/show.js';
+import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
+import { counted, listed } from '../words/english.js';
+import { means } from '../job/panel-key.js';
+import { stepsTo } from '../length/grid.js';
+import type { Micrometres, Unit } from '../length/units.js';
+import type { SetUp, Step } from '../machining/setup-sheet.js';
+import { layWords } from '../papers/set-up/lay.js';
+import { rowStrokes, type RowStrokes } from '../papers/set-up/row-strokes.js';
+import { bitWords, loadedIn } from '../papers/set-up/spindles.js';
+import type { FigureName } from '../tolerance/assemble.js';
+import type { Figure } from '../tolerance/spread.js';
+import { toleranceOf, type CarcassTolerance, type JointTolerance } from '../tolerance/tolerance.js';
+import { code, plain, table } from './markdown.js';
 
 // What the machines do, as Markdown for hovers. From the sheets, never from the plan: no order of set-ups is needed here.
 
@@ -27,26 +26,22 @@ export interface PanelStep {
   readonly step: Step;
 }
 
-const byCarcass = new WeakMap<readonly Sheet[], ReadonlyMap<string, readonly PanelStep[]>>();
-
-/** All steps of a carcass, set-up by set-up. Empty for one that the sheets are not made for. */
+/** All steps of a carcass, set-up by set-up. Empty for one that no set-ups are made for. */
 export function stepsOf(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly PanelStep[] {
   if (!analysis.isPlanned(carcass)) return [];
-  const sheets = analysis.sheets();
-  let steps = byCarcass.get(sheets);
-  if (steps === undefined) {
-    const found = new Map<string, PanelStep[]>();
-    for (const { setUp } of sheets) {
-      for (const run of setUp.runs) {
-        const own = found.get(run.carcass) ?? [];
-        for (const step of run.steps) own.push({ setUp, panel: run.panel, step });
-        found.set(run.carcass, own);
-      }
+  return analysis.derived.get(stepsByCarcass, analysis).get(carcass.name) ?? [];
+}
+
+function stepsByCarcass(analysis: JobAnalysis): ReadonlyMap<string, readonly PanelStep[]> {
+  const found = new Map<string, PanelStep[]>();
+  for (const { setUp } of analysis.sheets()) {
+    for (const run of setUp.runs) {
+      const own = found.get(run.carcass) ?? [];
+      for (const step of run.steps) own.push({ setUp, panel: run.panel, step });
+      found.set(run.carcass, own);
     }
-    byCarcass.set(sheets, found);
-    steps = found;
   }
-  return steps.get(carcass.name) ?? [];
+  return found;
 }
 
 /** '10 strokes in 5 set-ups' */
@@ -203,19 +198,17 @@ function strokeWords({ strokes, moves, centred }: RowStrokes, unit: Unit): strin
   ].join('; ');
 }
 
-const known = new WeakMap<CarcassAnalysis, { readonly sheets: unknown; readonly tolerance: CarcassTolerance }>();
-
-/** The tolerance of the joints of a carcass by its present sheets, worked out once: it takes some milliseconds. */
+/** The tolerance of the joints of a carcass by its present set-ups, worked out once: it takes some milliseconds. */
 function toleranceFor(analysis: JobAnalysis, one: CarcassAnalysis): CarcassTolerance | null {
-  const { name, carcass, boring } = one;
-  if (carcass === null || boring === null || !analysis.isPlanned(one)) return null;
-  const sheets = analysis.sheets();
-  const before = known.get(one);
-  if (before?.sheets === sheets) return before.tolerance;
-  const setUps = sheets.map(({ setUp }) => setUp);
-  const tolerance = toleranceOf({ name, carcass, boring, setUps, shop: analysis.shop });
-  known.set(one, { sheets, tolerance });
-  return tolerance;
+  if (!analysis.isPlanned(one)) return null;
+  return analysis.derived.get(tolerances, analysis)(one);
+}
+
+function tolerances(analysis: JobAnalysis): (one: CarcassAnalysis) => CarcassTolerance | null {
+  const setUps = analysis.sheets().map(({ setUp }) => setUp);
+  const work = ({ name, carcass, boring }: CarcassAnalysis): CarcassTolerance | null =>
+    carcass === null || boring === null ? null : toleranceOf({ name, carcass, boring, setUps, shop: analysis.shop });
+  return (one) => analysis.derived.get(work, one);
 }
 
 const FIGURES: readonly (readonly [FigureName, string])[] = [

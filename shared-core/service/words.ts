@@ -1,8 +1,8 @@
-import { kindOf } from '../../shared-core/fittings/kinds.js';
-import type { Micrometres, Unit } from '../../shared-core/length/units.js';
-import { nominal, showLength } from '../../shared-core/length/show.js';
-import type { NameOf, Schema } from '../../shared-core/schema/schema.js';
-import type { Band, Board, Machine, Shop } from '../../shared-core/shop/model.js';
+import { kindOf } from '../fittings/kinds.js';
+import type { Micrometres, Unit } from '../length/units.js';
+import { nominal, showLength } from '../length/show.js';
+import type { NameOf, Schema } from '../schema/schema.js';
+import type { Band, Board, Machine, Shop } from '../shop/model.js';
 
 // The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's unit.
 

@@ -1,0 +1,35 @@
+// All that the language server may know of the core: questions about a file, answered as plain data with offsets in its text.
+
+export { Engine } from './engine.js';
+export type { JobAnalysis, ShopAnalysis, ShopReading } from './engine.js';
+
+// What stands at a place, and what is said of it.
+export { explain } from './service/hover.js';
+export { hintsIn, HINT_CHOICES, type HintChoice } from './service/hints.js';
+export { outlineOf, type Outlined } from './service/outline.js';
+export { spansAt } from './service/spans.js';
+export { foldsOf } from './document/folds.js';
+
+// Findings and repairs.
+export { knownFindings, allFindings, type Told } from './service/findings.js';
+export type { Severity } from './findings/finding.js';
+export { editsOfBatch, editsWithoutChoice, repairsFor, type BatchKey } from './service/repairs.js';
+export type { RepairEdits } from './engine/repairs.js';
+
+// Names, and where they are given and asked for.
+export { namesAround, namesOfText, shopNamed, writtenInPlace, type NamesOfText } from './service/names.js';
+export { isFixed, isLocal, sameThing, type Mention } from './mentions/mention.js';
+export { nearestName } from './schema/nearest.js';
+
+// Drawings, set-ups and their order.
+export { drawingOf, type DrawnDocument } from './service/drawing.js';
+export { drawStep } from './service/machine-step.js';
+export { listSetUps } from './service/set-ups.js';
+export { carcassTotals, firstWords, planTotals } from './service/totals.js';
+export { bestOrder, type OrderTask, type Plan, type SetUpOrder } from './machining/plan/plan.js';
+export type { CoverProgram, CoverSolver } from './sheets/plan/cover.js';
+
+// What client and server say to each other about drawings.
+export type { DrawingParams, DrawingReply } from './drawing/messages/drawing.js';
+export type { MachineStepParams, MachineStepReply } from './drawing/messages/machine-view.js';
+export type { SetUpsReply } from './drawing/messages/set-ups.js';

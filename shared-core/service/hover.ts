@@ -1,0 +1,301 @@
+import { listed } from '../words/english.js';
+import type { Panel } from '../carcass/model.js';
+import type { Path, Place } from '../document/place.js';
+import type { ScalarNode } from '../document/tree.js';
+import { holeGroups, tableCells, tableHeads } from '../drawing/bore-map/hole-table.js';
+import { bandedEdges } from '../drawing/bore-map/bore-map.js';
+import { endWord, sentence } from '../drawing/words.js';
+import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
+import type { Cursor } from '../engine/cursor.js';
+import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../engine/cursor.js';
+import { parseLength } from '../length/parse.js';
+import type { Micrometres, Unit } from '../length/units.js';
+import { inOneNotation, nominal, showLength, showSizes } from '../length/show.js';
+import { reachWords } from '../job/reach.js';
+import type { CarcassKind } from '../shop/model.js';
+import { unusedWords } from '../shop/unused.js';
+import { whenLeftOut } from '../job/when-left-out.js';
+import { carcassSchema, jobSchema } from '../job/schema.js';
+import { schemaAt } from '../schema/at.js';
+import type { Schema } from '../schema/schema.js';
+import type { Shop } from '../shop/model.js';
+import { shopSchema } from '../shop/schema.js';
+import { tell, type Message } from '../words/message.js';
+import { code, paragraphs, plain, table, withCode } from './markdown.js';
+import type { Span } from '../document/structure.js';
+import type { AnalysedFile, JobFile, ShopFile } from './file.js';
+import {
+  boresAt,
+  countWords,
+  isAboutRows,
+  jointsOf,
+  pinHoles,
+  pinWords,
+  rowStrokeWords,
+  setUpTable,
+  stepsBoring,
+  stepsOf,
+  stepTable,
+  toleranceWords,
+} from './machine-words.js';
+import { formOf, namesOf } from './words.js';
+
+/** More panels than this are told by their sizes alone. */
+const MOST_IN_FULL = 2;
+
+/** What is said of a place of a file. */
+export interface Explained {
+  /** Markdown, with the owner's texts shown as they are. */
+  readonly words: string;
+  /** The key or value that it is about; null for no one in particular. */
+  readonly about: Span | null;
+}
+
+/** What stands at an offset: the key's meaning, the value's, and the panels, rows and bores that come of it. */
+export function explain(file: AnalysedFile, offset: number): Explained | null {
+  return file.kind === 'job' ? jobHover(file, offset) : shopHover(file, offset);
+}
+
+function jobHover(file: JobFile, offset: number): Explained | null {
+  const { analysis } = file;
+  const { unit, shop } = analysis;
+  const cursor = cursorAt(analysis, offset);
+  const carcass = cursor.carcass === null ? undefined : analysis.carcasses[cursor.carcass];
+  const words = meaning(cursor.carcass === null ? jobSchema : carcassSchema, cursor, unit, shop, leftOut(file, cursor));
+  const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(analysis, carcass, cursor.path);
+  return answer(file, paragraphs(words, things), cursor);
+}
+
+/** Where the key under the pointer counts, and what stands for it where it is left out. */
+function leftOut({ analysis }: JobFile, { carcass, key, path }: Cursor): string {
+  const { unit, shop } = analysis;
+  if (key === null) return '';
+  const said = (own: Path, kind: CarcassKind | null): string => {
+    const words: Message | null = whenLeftOut(own, kind, shop.habits);
+    return paragraphs(withCode(reachWords(own) ?? ''), words === null ? '' : withCode(tell(words, unit)));
+  };
+  if (carcass !== null) return said(path, analysis.carcasses[carcass]?.spec?.kind.value ?? null);
+  return path[0] === 'defaults' ? said(path.slice(1), null) : '';
+}
+
+/** A line without key or value, such as a comment: nothing is under the pointer. */
+function isBlank({ key, scalar, path }: Cursor): boolean {
+  return key === null && scalar === null && path.length === 0;
+}
+
+function shopHover(file: ShopFile, offset: number): Explained | null {
+  const { root, shop } = file.analysis;
+  const found = descend(root, offset, []);
+  return answer(file, meaning(shopSchema, found, shop.unit, shop, withCode(unusedWords(found.path) ?? '')), {
+    ...found,
+    part: 'shop',
+    carcass: null,
+  });
+}
+
+function answer(
+  file: AnalysedFile,
+  value: string,
+  { key, scalar, carcass, part }: Pick<Cursor, 'key' | 'scalar' | 'carcass'> & { readonly part: Place['part'] },
+): Explained | null {
+  if (value === '') return null;
+  const place = key?.place ?? scalar?.place;
+  if (place === undefined) return { words: value, about: null };
+  const { start, end } = file.kind === 'shop' ? place : file.analysis.locate({ ...place, part }, carcass);
+  return { words: value, about: { start, end } };
+}
+
+/** What the schema says of the place, and what the value is in other words. */
+function meaning(
+  schema: Schema,
+  { path, key, scalar }: Pick<Cursor, 'path' | 'key' | 'scalar'>,
+  unit: Unit,
+  shop: Shop,
+  without = '',
+): string {
+  const spot = path.length === 0 ? null : schemaAt(schema, path);
+  if (spot === null || (key === null && scalar === null)) return '';
+  const name = path.findLast((step) => typeof step === 'string');
+  const title = name === undefined ? '' : `**${plain(name)}**: `;
+  const form = key === null ? '' : `${sentence(formOf(spot.schema, unit))}.`;
+  return paragraphs(
+    `${title}${spot.about}`,
+    without,
+    form,
+    scalar === null ? '' : valueWords(spot.schema, scalar, unit, shop),
+  );
+}
+
+function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop): string {
+  const text = scalar.text.trim();
+  switch (schema.type) {
+    case 'either':
+      return schema.of.map((one) => valueWords(one, scalar, unit, shop)).find((words) => words !== '') ?? '';
+    case 'choice': {
+      const about = Object.hasOwn(schema.options, text) ? schema.options[text] : undefined;
+      return about === undefined ? '' : `${code(text)}: ${about}`;
+    }
+    case 'name': {
+      const known = namesOf(shop, schema.of, unit).find(({ name }) => name === text);
+      return known === undefined ? '' : `${code(text)}: ${plain(known.line)}`;
+    }
+    case 'length': {
+      const parsed = parseLength(text, unit);
+      // In a file of millimetres only what is written in inches needs other words.
+      const isPlain = unit === 'mm' && !/[a-z"'′″]/i.test(text.replace(/mm$/i, ''));
+      return parsed.ok && !isPlain
+        ? `${showLength(parsed.value, unit)} = ${showLength(parsed.value, unit === 'mm' ? 'in' : 'mm')}`
+        : '';
+    }
+    default:
+      return '';
+  }
+}
+
+function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path): string {
+  if (carcass.spec === null || carcass.carcass === null) {
+    return 'The panels of this carcass cannot be worked out while its text or its shop file has errors.';
+  }
+  const { unit } = analysis;
+  const panels = panelsAt(carcass, path);
+  if (!namesPanels(carcass, path)) {
+    // All panels and set-ups are told at the carcass's name; at a plain key they would drown what it means.
+    if (path.length > 0) return boxLine(carcass, unit);
+    return paragraphs(boxLine(carcass, unit), sizeTable(panels, unit), carcassOnMachines(analysis, carcass));
+  }
+  const rows = panels.map((panel) => rowWords(analysis, carcass, panel)).filter((words) => words !== '');
+  if (isAboutRows(path)) return paragraphs(...rows);
+  const parts =
+    panels.length <= MOST_IN_FULL
+      ? panels.map((panel) => panelWords(analysis, carcass, panel))
+      : [
+          sizeTable(panels, unit),
+          panels
+            .map((panel) => pinLine(carcass, panel))
+            .join('\n')
+            .trim(),
+          ...rows,
+        ];
+  return paragraphs(...parts, panelsOnMachines(analysis, carcass, path, panels));
+}
+
+/** 'Its pins stand in hole 11, counted from the bottom end.' */
+function pinSentence(carcass: CarcassAnalysis, panel: Panel): string {
+  const words = pinWords(pinHoles(carcass, [panel]));
+  return words === '' ? '' : `Its pins stand in ${plain(words)}, counted from the bottom end.`;
+}
+
+function pinLine(carcass: CarcassAnalysis, panel: Panel): string {
+  const words = pinWords(pinHoles(carcass, [panel]));
+  return words === '' ? '' : `- ${plain(panel.key)}: ${plain(words)}, counted from the bottom end.`;
+}
+
+/** The set-ups that the carcass needs, and what its joints come out like. */
+function carcassOnMachines(analysis: JobAnalysis, carcass: CarcassAnalysis): string {
+  const steps = stepsOf(analysis, carcass);
+  if (steps.length === 0) return '';
+  return paragraphs(
+    `**On the machines:** ${countWords(steps)}.`,
+    setUpTable(steps, analysis.shop.unit),
+    toleranceWords(analysis, carcass, null),
+  );
+}
+
+/** The strokes that the text at a path causes, and what the joints of its panels come out like. */
+function panelsOnMachines(
+  analysis: JobAnalysis,
+  carcass: CarcassAnalysis,
+  path: Path,
+  panels: readonly Panel[],
+): string {
+  const steps = stepsBoring(stepsOf(analysis, carcass), boresAt(carcass, path, panels));
+  if (steps.length === 0) return '';
+  return paragraphs(
+    `**On the machines:** ${countWords(steps)}.`,
+    stepTable(carcass, steps, analysis.shop.unit),
+    toleranceWords(analysis, carcass, jointsOf(carcass, panels)),
+  );
+}
+
+/** '**sink**: base carcass, 600 × 720 × 560 mm, plinth 120 mm; 8 panels, 132 bores'. */
+function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): string {
+  if (spec === null || carcass === null) return '';
+  const size = showSizes([spec.width.value, spec.height.value, spec.depth.value], unit);
+  const plinth = spec.plinth.value > 0 ? `, on a plinth of ${showLength(spec.plinth.value, unit)}` : '';
+  const many = carcass.count === 1 ? '' : `${carcass.count} equal ones of it; `;
+  return `**${plain(name)}**: ${many}${spec.kind.value} carcass, ${size} over all${plinth}; ${carcass.panels.length} panels, ${boring?.bores.length ?? 0} bores.`;
+}
+
+function sizeTable(panels: readonly Panel[], unit: Unit): string {
+  const write = inOneNotation(
+    panels.flatMap((panel) => [...finished(panel), ...toCut(panel)]),
+    unit,
+  );
+  const sizes = (lengths: readonly number[]): string => lengths.map(write).join(' × ');
+  return table(
+    [
+      { title: 'Panel' },
+      { title: 'Board' },
+      { title: `Finished, ${unit}`, figures: true },
+      { title: `To cut, ${unit}`, figures: true },
+    ],
+    panels.map((panel) => [panel.key, panel.board.name, sizes(finished(panel)), sizes(toCut(panel))]),
+  );
+}
+
+const finished = ({ length, width, thickness }: Panel): readonly number[] => [length, width, thickness];
+const toCut = ({ cutLength, cutWidth }: Panel): readonly number[] => [cutLength, cutWidth];
+
+/** Columns of the hole table, its number left out, that stand to the right. */
+const FIGURES: ReadonlySet<number> = new Set([0, 2, 3, 4, 5]);
+
+function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
+  const { unit } = analysis;
+  if (carcass.carcass === null || carcass.boring === null) return '';
+  const banded = bandedEdges(panel);
+  const head =
+    `**${plain(panel.key)}**: ${code(panel.board.name)}, finished ${showSizes(finished(panel), unit)}, ` +
+    `to cut ${showSizes(toCut(panel), unit)}${banded === '' ? ', no edge banded' : `; banded: ${plain(banded)}`}.`;
+  const groups = holeGroups(carcass.carcass, carcass.boring, panel, unit);
+  const holes =
+    groups.length === 0
+      ? 'Nothing is bored in it.'
+      : table(
+          tableHeads(
+            unit,
+            endWord(panel, 'reference-end'),
+            groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end'))),
+          )
+            .slice(1)
+            .map((title, column) => ({ title, figures: FIGURES.has(column) })),
+          groups.map(({ line }) => tableCells(line).slice(1)),
+        );
+  return paragraphs(
+    head,
+    jointWords(carcass, panel),
+    pinSentence(carcass, panel),
+    rowWords(analysis, carcass, panel),
+    holes,
+  );
+}
+
+/** 'Joined to bottom and top by dowel-8x30.' */
+function jointWords({ carcass }: CarcassAnalysis, panel: Panel): string {
+  const byFitting = new Map<string, string[]>();
+  for (const { endPanel, facePanel, fitting } of carcass?.joints ?? []) {
+    if (endPanel !== panel.key && facePanel !== panel.key) continue;
+    const other = endPanel === panel.key ? facePanel : endPanel;
+    byFitting.set(fitting.name, [...(byFitting.get(fitting.name) ?? []), other]);
+  }
+  return [...byFitting].map(([fitting, others]) => `Joined to ${plain(listed(others))} by ${code(fitting)}.`).join(' ');
+}
+
+/** Where each row of a panel stands, and how it is bored. */
+function rowWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
+  const show = (length: Micrometres): string => showLength(length, analysis.unit);
+  const lines = rowFacts(carcass, panel, analysis.shop).map(({ row, rest, balanced }) => {
+    const ends = `first hole ${show(row.offset)} from the ${endWord(panel, 'reference-end')}, last ${show(rest)} from the ${endWord(panel, 'far-end')}`;
+    return `- ${plain(panel.key)}, ${row.line} row: ${row.count} holes Ø ${nominal(row.diameter, analysis.unit)} each ${nominal(row.pitch, analysis.unit)}, ${show(row.u)} from the front edge; ${ends}: ${balanced ? 'balanced' : 'not balanced'}.`;
+  });
+  return [...lines, rowStrokeWords(analysis, carcass, panel)].filter((line) => line !== '').join('\n');
+}

@@ -1,0 +1,160 @@
+import { listed } from '../words/english.js';
+import type { ListedRun, ListedSetUp, SetUpsReply, SetUpTotals, UnboredHoles } from '../drawing/messages/set-ups.js';
+import type { TextRange } from '../drawing/messages/drawing.js';
+import { showLength } from '../length/show.js';
+import type { JobAnalysis } from '../engine.js';
+import { cautionsFor } from '../machining/caution.js';
+import { costOf } from '../machining/plan/cost.js';
+import type { Plan } from '../machining/plan/plan.js';
+import { wholeSentence } from '../papers/set-up/cost.js';
+import { contentOf } from '../papers/set-up/content.js';
+import { handling, laidRuns, layRules, type LaidRun } from '../papers/set-up/lay.js';
+import { changeSentences, inOrder, settingsOf, type InOrder } from '../papers/set-up/settings.js';
+import { loadedIn } from '../papers/set-up/spindles.js';
+import { totalsWords } from '../papers/set-up/totals.js';
+import { timeWords, type JobWords } from '../papers/set-up/words.js';
+import type { Shop } from '../shop/model.js';
+import { KIND_WORDS } from '../shop/habits.js';
+import { inJob, type AnalysedFile, type JobFile, type ToRange } from './file.js';
+import type { DrawnDocument } from './drawing.js';
+import { jobWords } from './job-words.js';
+import { tell } from '../words/message.js';
+
+/**
+ * The set-ups of a job in the order to run, as the client lists them. `plan` is of the file's analysis; null for a shop file.
+ * @param stale why the file is not of the present text; null where it is
+ */
+export function listSetUps(
+  file: AnalysedFile,
+  { uri, version, toRange }: DrawnDocument,
+  plan: Plan | null,
+  stale: string | null,
+): SetUpsReply {
+  if (file.kind === 'shop' || plan === null) {
+    const reason = 'A shop file has no set-ups of its own. Open a job file (NAME.carcass.yaml).';
+    return { kind: 'nothing', uri, version, reason };
+  }
+  const { analysis } = file;
+  const words = jobWords(analysis);
+  const ranges = panelRanges(file, toRange);
+  const listedSetUps = inOrder(plan).map((one) => listedSetUp(one, words, ranges));
+  const unbored = unboredHoles(analysis);
+  if (listedSetUps.length === 0 && unbored.length === 0) {
+    return { kind: 'nothing', uri, version, reason: reasonFor(analysis) };
+  }
+  return {
+    kind: 'set-ups',
+    uri,
+    version,
+    stale,
+    title: analysis.head.title,
+    unit: analysis.unit,
+    setUps: listedSetUps,
+    totals: totalsOf(plan, listedSetUps, analysis.shop),
+    unbored,
+    broken: analysis.carcasses.filter((one) => !analysis.isPlanned(one)).map(({ name }) => name),
+  };
+}
+
+function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): ListedSetUp {
+  const { setUp, seconds, strokes } = one.planned;
+  const { machineUnit: unit } = words;
+  const runs = laidRuns(setUp, words).map((run) => listedRun(run, ranges));
+  return {
+    id: setUp.id,
+    content: contentOf(setUp),
+    machine: setUp.machine.name,
+    kind: setUp.machine.kind,
+    kindWords: KIND_WORDS[setUp.machine.kind],
+    changes: changeSentences(one, unit),
+    seconds,
+    time: timeWords(seconds),
+    settings: settingsOf(one, unit),
+    stops: setUp.stops.map((stop) => ({ ...stop, words: showLength(stop.position, unit) })),
+    fence: setUp.fence,
+    height: setUp.height,
+    extension: setUp.extension,
+    depth: setUp.depth,
+    through: setUp.through,
+    spindles: loadedIn(setUp),
+    runs,
+    strokes,
+    holes: sum(runs.flatMap(({ pieces, steps }) => steps.map(({ holes }) => pieces * holes))),
+    lay: layRules(setUp, words),
+    cautions: cautionsFor(setUp).map(({ text }) => text),
+  };
+}
+
+function listedRun({ carcass, panel, pieces, size, content, steps }: LaidRun, ranges: PanelRanges): ListedRun {
+  return {
+    carcass,
+    panel,
+    pieces,
+    size,
+    content,
+    range: ranges(carcass, panel),
+    steps: steps.map((step, index) => ({
+      words: handling(step, steps[index - 1]),
+      lowered: step.lowered,
+      held: step.held,
+      holes: step.holes,
+    })),
+  };
+}
+
+type PanelRanges = (carcass: string, panel: string) => TextRange | null;
+
+/** Where the text of each panel stands in the job file. */
+function panelRanges({ analysis }: JobFile, toRange: ToRange): PanelRanges {
+  const planned = new Set(analysis.planned());
+  const known = new Map<string, TextRange>();
+  analysis.carcasses.forEach((one, index) => {
+    if (!planned.delete(one)) return;
+    for (const { key, place } of one.carcass?.panels ?? []) {
+      const span = inJob(analysis, place, index);
+      if (span !== null) known.set(`${one.name}\n${key}`, toRange(span.start, span.end));
+    }
+  });
+  return (carcass, panel) => known.get(`${carcass}\n${panel}`) ?? null;
+}
+
+function totalsOf(plan: Plan, setUps: readonly ListedSetUp[], shop: Shop): SetUpTotals {
+  const panels = new Map(
+    setUps.flatMap(({ runs }) => runs.map(({ carcass, panel, pieces }) => [`${carcass}\n${panel}`, pieces] as const)),
+  );
+  return {
+    setUps: setUps.length,
+    leastSetUps: plan.leastSetUps,
+    strokes: sum(setUps.map(({ strokes }) => strokes)),
+    panels: sum([...panels.values()]),
+    holes: sum(setUps.map(({ holes }) => holes)),
+    seconds: plan.seconds,
+    leastSeconds: plan.leastSeconds,
+    proven: plan.proven,
+    words: setUps.length === 0 ? totalsWords(plan) : `${totalsWords(plan)} ${wholeSentence(costOf(plan, shop))}`,
+  };
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, one) => total + one, 0);
+}
+
+/** What no set-up bores, told with what stands in the way. */
+export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
+  return analysis.planned().flatMap(({ name, operations }) =>
+    (operations?.unreachable ?? []).map(({ panel, bores, machine, parameter, needed, reason }): UnboredHoles => {
+      const figure = needed === null ? '' : ` (${showLength(needed, analysis.shop.unit)} would be needed)`;
+      const key = parameter === null ? '' : `; the shop file’s ‘${parameter}’ stands in the way`;
+      const where = machine === null ? '' : `${machine}: `;
+      return { carcass: name, panel, count: bores.length, machine, reason: `${where}${reason}${figure}${key}.` };
+    }),
+  );
+}
+
+function reasonFor(analysis: JobAnalysis): string {
+  const first = analysis.known().find(({ finding }) => finding.severity === 'error');
+  if (first !== undefined) return `Nothing can be planned yet: ${tell(first.finding.message, analysis.unit)}`;
+  if (analysis.carcasses.length === 0)
+    return 'This job has no carcasses yet. Write one under ‘carcasses:’ with its kind and width.';
+  return `Nothing is bored in ${listed(analysis.carcasses.map(({ name }) => name))}.`;
+}

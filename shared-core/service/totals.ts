@@ -1,0 +1,46 @@
+import type { Span } from '../document/structure.js';
+import { sentence } from '../drawing/words.js';
+import type { JobAnalysis } from '../engine.js';
+import type { Plan } from '../machining/plan/plan.js';
+import { boundWords } from '../papers/set-up/totals.js';
+import { timeWords } from '../papers/set-up/words.js';
+import { counted } from '../words/english.js';
+import { stepsOf } from './machine-words.js';
+
+/** What a carcass takes, in a line over its name. */
+export interface CarcassTotals {
+  readonly carcass: string;
+  readonly at: Span;
+  readonly words: string;
+}
+
+/** '8 panels · 132 bores · 20 strokes · 5 set-ups' of each carcass that set-ups are made for. */
+export function carcassTotals(analysis: JobAnalysis): readonly CarcassTotals[] {
+  const planned = new Set(analysis.planned());
+  return analysis.carcasses.flatMap((one, index): CarcassTotals[] => {
+    if (one.carcass === null || one.boring === null || one.nameAt === null) return [];
+    if (!planned.delete(one)) return [];
+    const { start, end } = analysis.locate(one.nameAt.place, index);
+    const steps = stepsOf(analysis, one);
+    const words = [
+      counted(one.carcass.panels.length, 'panel'),
+      counted(one.boring.bores.length, 'bore'),
+      counted(steps.length, 'stroke'),
+      counted(new Set(steps.map(({ setUp }) => setUp)).size, 'set-up'),
+    ].join(' · ');
+    return [{ carcass: one.name, at: { start, end }, words }];
+  });
+}
+
+/** Where the first line that says something begins. */
+export function firstWords(text: string): number {
+  return /^(?!\s*(?:#.*)?$).*\S/m.exec(text)?.index ?? 0;
+}
+
+/** What the whole job takes: '37 set-ups · changeovers 2 h 50 min 30 s', and how near that is to the least. */
+export function planTotals(plan: Plan): { readonly words: string; readonly about: string } {
+  return {
+    words: `${counted(plan.setUps.length, 'set-up')} · changeovers ${timeWords(plan.seconds)}`,
+    about: `${sentence(boundWords(plan))}.`,
+  };
+}
