@@ -19,7 +19,7 @@ export function symbols(file: OpenFile): DocumentSymbol[] {
     kind: KINDS[sort],
     range: rangeOf(file.document, whole.start, whole.end),
     selectionRange: rangeOf(file.document, own.start, own.end),
-    children: within.map(symbol),
+    ...(sort !== 'panel' && { children: within.map(symbol) }),
   });
   return outlineOf(file).map(symbol);
 }

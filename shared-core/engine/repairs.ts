@@ -3,7 +3,7 @@ import { editsFor } from '../document/edit/edits-for.js';
 import { readCarcassTree } from '../document/parts.js';
 import type { TextEdit } from '../document/pieces.js';
 import { readTree } from '../document/read.js';
-import type { Change, Repair } from '../findings/finding.js';
+import type { Change, Finding, Repair } from '../findings/finding.js';
 import { carcassEdits, headEdits } from '../job/edits.js';
 import type { Words } from '../words/message.js';
 import type { FileFinding, JobAnalysis } from './analysis.js';
@@ -108,23 +108,51 @@ export function batchesFor(analysis: JobAnalysis, { finding, carcass }: FileFind
   });
 }
 
+/** So many UTF-16 code units are read anew for the repairs of one go. */
+const MOST_READ = 500_000;
+
+/**
+ * Of findings the repairs, as long as they can be made in one go: each is tried on its whole text. Of a file with more faults the
+ * rest has its turn when these are mended.
+ * @param lengthOf how long the text is that a finding's repairs are made in
+ */
+export function inOneGo<F extends { readonly finding: Pick<Finding, 'repairs'> }>(
+  lengthOf: (one: F) => number,
+): (one: F) => readonly Repair[] {
+  let left = MOST_READ;
+  return (one) => {
+    if (left <= 0) return [];
+    const { repairs } = one.finding;
+    if (repairs.length > 0) left -= lengthOf(one);
+    return repairs;
+  };
+}
+
+/** How long the text is that the repairs of a finding are made in. */
+export function lengthOfText({ parts }: JobAnalysis): (one: FileFinding) => number {
+  return ({ carcass }) => (carcass === null ? parts.head : (parts.carcasses[carcass] ?? parts.head)).text.length;
+}
+
 /** The repairs that a batch takes together. */
 export function repairsOf(
   analysis: JobAnalysis,
   batch: Pick<Batch, 'key' | 'rule' | 'carcass'>,
 ): readonly PlacedRepair[] {
-  return analysis.known().flatMap(({ finding, carcass }): PlacedRepair[] => {
+  const look = inOneGo(lengthOfText(analysis));
+  return analysis.known().flatMap((found): PlacedRepair[] => {
+    const { finding, carcass } = found;
     if (finding.rule !== batch.rule || (batch.carcass !== null && carcass !== batch.carcass)) return [];
-    const repair = finding.repairs.find((one) => one.batch?.key === batch.key);
+    const repair = look(found).find((one) => one.batch?.key === batch.key);
     return repair === undefined ? [] : [{ carcass, repair }];
   });
 }
 
 /** What an editor may take without asking: the preferred repair of every finding that has one. */
 export function preferredRepairs(analysis: JobAnalysis): readonly PlacedRepair[] {
-  return analysis.known().flatMap(({ finding, carcass }): PlacedRepair[] => {
-    const repair = finding.repairs.find(({ preferred }) => preferred);
-    return repair === undefined ? [] : [{ carcass, repair }];
+  const look = inOneGo(lengthOfText(analysis));
+  return analysis.known().flatMap((found): PlacedRepair[] => {
+    const repair = look(found).find(({ preferred }) => preferred);
+    return repair === undefined ? [] : [{ carcass: found.carcass, repair }];
   });
 }
 

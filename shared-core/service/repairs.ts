@@ -2,6 +2,8 @@ import type { RepairEdits } from '../engine/repairs.js';
 import {
   batchEdits,
   batchesFor,
+  inOneGo,
+  lengthOfText,
   preferredRepairs,
   repairEdits,
   repairsOf,
@@ -24,7 +26,8 @@ export type OfferedRepair =
   | { readonly title: string; readonly batch: BatchKey };
 
 /**
- * The repairs of the findings chosen by their index in `knownFindings`, finding by finding; a batch only with the first.
+ * The repairs of the findings chosen by their index in `knownFindings`, finding by finding; a batch only with the first. Of very
+ * many no more than can be tried in one go.
  * @param isAsked chooses
  */
 export function repairsFor(
@@ -33,9 +36,10 @@ export function repairsFor(
 ): readonly { readonly finding: number; readonly repairs: readonly OfferedRepair[] }[] {
   if (file.kind === 'shop') {
     const { text, findings, shop } = file.analysis;
-    return findings.flatMap(({ repairs }, finding) => {
+    const look = inOneGo(() => text.length);
+    return findings.flatMap((one, finding) => {
       if (!isAsked(finding)) return [];
-      const offered = repairs.map((repair): OfferedRepair => ({
+      const offered = look({ finding: one }).map((repair): OfferedRepair => ({
         title: tell(repair.title, shop.unit),
         preferred: repair.preferred,
         edits: { job: [], shop: shopRepairEdits(text, [repair]) },
@@ -45,9 +49,12 @@ export function repairsFor(
   }
   const { analysis } = file;
   const offered = new Set<string>();
+  const look = inOneGo(lengthOfText(analysis));
   return analysis.known().flatMap((one, finding) => {
     if (!isAsked(finding)) return [];
-    const own = one.finding.repairs.flatMap((repair): OfferedRepair[] => {
+    const repairs = look(one);
+    if (repairs.length === 0) return [];
+    const own = repairs.flatMap((repair): OfferedRepair[] => {
       const edits = repairEdits(analysis, { carcass: one.carcass, repair });
       return edits === null ? [] : [{ title: tell(repair.title, analysis.unit), preferred: repair.preferred, edits }];
     });
@@ -70,6 +77,7 @@ export function editsOfBatch(analysis: JobAnalysis, batch: BatchKey): RepairEdit
 export function editsWithoutChoice(file: AnalysedFile): RepairEdits {
   if (file.kind === 'job') return batchEdits(file.analysis, preferredRepairs(file.analysis));
   const { text, findings } = file.analysis;
-  const repairs = findings.flatMap((finding) => finding.repairs.find(({ preferred }) => preferred) ?? []);
+  const look = inOneGo(() => text.length);
+  const repairs = findings.flatMap((finding) => look({ finding }).find(({ preferred }) => preferred) ?? []);
   return { job: [], shop: shopRepairEdits(text, repairs) };
 }
