@@ -20,6 +20,7 @@ import { diagnostics } from './features/diagnostics.js';
 import { documentLinks } from './features/document-links.js';
 import { drawing } from './features/drawing.js';
 import { fileRenames } from './features/file-renames.js';
+import { formatting, rangeFormatting, typedFormatting } from './features/formatting.js';
 import { folding } from './features/folding.js';
 import { highlights } from './features/highlights.js';
 import { hover } from './features/hover.js';
@@ -122,6 +123,9 @@ export function serve(
         documentHighlightProvider: true,
         renameProvider: { prepareProvider: true },
         documentLinkProvider: {},
+        documentFormattingProvider: true,
+        documentRangeFormattingProvider: true,
+        documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n', moreTriggerCharacter: ['}', ']'] },
         foldingRangeProvider: true,
         selectionRangeProvider: true,
         workspace: {
@@ -200,6 +204,15 @@ export function serve(
   );
   connection.onDocumentLinks(({ textDocument }, token) =>
     answer('links', textDocument.uri, token, null, (file) => documentLinks(file, names)),
+  );
+  connection.onDocumentFormatting(({ textDocument }, token) =>
+    answer('formatting', textDocument.uri, token, [], formatting),
+  );
+  connection.onDocumentRangeFormatting(({ textDocument, range }, token) =>
+    answer('formatting', textDocument.uri, token, [], (file) => rangeFormatting(file, range)),
+  );
+  connection.onDocumentOnTypeFormatting(({ textDocument, position, ch }, token) =>
+    answer('formatting', textDocument.uri, token, [], (file) => typedFormatting(file, position, ch)),
   );
   connection.onFoldingRanges(({ textDocument }, token) => answer('folding', textDocument.uri, token, null, folding));
   connection.onSelectionRanges(({ textDocument, positions }, token) =>

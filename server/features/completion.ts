@@ -48,6 +48,8 @@ interface Offer {
   readonly text?: string;
   /** What is written in a client that knows snippets, with places to be filled in; `text` is then for the others. */
   readonly snippet?: string;
+  /** Other words that it is found by. */
+  readonly tried?: readonly string[];
 }
 
 interface Asked {
@@ -163,7 +165,7 @@ function skeletonOffer({ label, about, text }: Skeleton): Offer {
   return { label, kind, documentation: about, text: filledIn(text), snippet: text };
 }
 
-function keyOffers({ fields }: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
+function keyOffers({ fields, tried = {} }: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
   const { context, unit } = asked;
   const counts = countingAt(asked);
   const open = Object.entries(fields).filter(([key]) => !context.present.has(key) && counts(key));
@@ -175,6 +177,9 @@ function keyOffers({ fields }: RecordSchema<Fields>, asked: Asked): readonly Off
     detail: required ? 'must be there' : formOf(alternatives(schema)[0]!, unit),
     documentation: schema.about,
     text: `${label}${afterKey(schema, context.inFlow)}`,
+    tried: Object.entries(tried).flatMap(([word, meant]) =>
+      'keys' in meant && meant.keys.includes(label) ? [word] : [],
+    ),
   }));
 }
 
@@ -343,7 +348,7 @@ function item(
     ...(detail !== undefined && { detail }),
     ...(documentation !== undefined && { documentation: markdown(documentation) }),
     sortText: String(index).padStart(4, '0'),
-    filterText: label,
+    filterText: [label, ...(offer.tried ?? [])].join(' '),
     insertTextFormat: isSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
     insertTextMode: InsertTextMode.adjustIndentation,
     textEdit: { range, newText },

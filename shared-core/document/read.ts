@@ -228,7 +228,8 @@ class Reader {
       toldTo = lineEnd(this.#text, line) + 1;
       const indent = /^[ \t]*/.exec(this.#text.slice(line, line + 1000))![0];
       if (indent.includes('\t')) {
-        this.#say(line, line + indent.length, 'This line is indented with a tab. Use spaces: two for each step in.');
+        const message = 'This line is indented with a tab. Use spaces: two for each step in.';
+        this.#say(line, line + indent.length, message, [this.#withoutTabs()]);
         return;
       }
       const fault = layoutFault(this.#text, this.#part, error);
@@ -240,6 +241,17 @@ class Reader {
       }
       if (this.#found.length >= MOST_PROBLEMS) return;
     }
+  }
+
+  /** Every tab that a line is indented with becomes two spaces. */
+  #withoutTabs(): Repair {
+    const rewrites = [...this.#text.matchAll(/^ *\t[ \t]*/gm)].map(({ index, 0: blanks }) => ({
+      part: this.#part,
+      start: index,
+      end: index + blanks.length,
+      text: blanks.replaceAll('\t', '  '),
+    }));
+    return { title: 'Indent with spaces, two for each tab', changes: [], rewrites, preferred: true };
   }
 
   #place(start: number, end: number): Place {

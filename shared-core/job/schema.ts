@@ -1,6 +1,7 @@
 import { SORTS_OF_FITTING } from '../fittings/kinds.js';
 import { optional, required } from '../schema/fields.js';
 import { choice, count, either, length, list, name, named, record, text } from '../schema/schema.js';
+import { TRIED_OF_CARCASS, TRIED_OF_JOB } from './tried-words.js';
 
 const unitChoice = choice('Unit of every bare number in this file.', {
   mm: 'Millimetres.',
@@ -109,71 +110,85 @@ const shared = {
   machines: optional(machines),
 } as const;
 
-export const carcassSchema = record('carcass', 'One carcass: a box without fronts.', {
-  kind: required(
-    choice(
-      'What kind of carcass it is; this chooses the defaults.',
-      {
-        base: 'Stands on the floor, closed by rails under a worktop.',
-        wall: 'Hangs on the wall.',
-        tall: 'Stands on the floor, higher than a worktop.',
-        'for-drawers': 'A base carcass that drawers go into; the drawers themselves are not made here.',
-        open: 'Without fronts: rows only where a loose shelf needs them.',
-      },
-      { drawer: 'for-drawers' },
-    ),
-  ),
-  width: required(length('Width of the carcass over all.', 50, 5000)),
-  count: optional(
-    count('How many equal ones are made: cut, banded and bored as so many; drawn, and told of, once.', 1, 500),
-  ),
-  ...shared,
-  dividers: optional(
-    either(
-      'How many dividers, evenly spread, or a list of their places.',
-      count('How many.', 0, 12),
-      list(
-        'Dividers.',
-        either('A divider.', length('Place of its centre line, from the outside of the left side.', 1), divider),
-        // As many as part the bays that a shelf can name.
-        19,
+export const carcassSchema = record(
+  'carcass',
+  'One carcass: a box without fronts.',
+  {
+    kind: required(
+      choice(
+        'What kind of carcass it is; this chooses the defaults.',
+        {
+          base: 'Stands on the floor, closed by rails under a worktop.',
+          wall: 'Hangs on the wall.',
+          tall: 'Stands on the floor, higher than a worktop.',
+          'for-drawers': 'A base carcass that drawers go into; the drawers themselves are not made here.',
+          open: 'Without fronts: rows only where a loose shelf needs them.',
+        },
+        { drawer: 'for-drawers' },
       ),
     ),
-  ),
-  'fixed-shelves': optional(
-    either(
-      'How many fixed shelves, or a list of their heights.',
-      count('How many.', 0, 30),
-      list(
-        'Fixed shelves.',
-        either('A fixed shelf.', length('Height of its centre line above the bottom end of the side.', 1), shelf),
+    width: required(length('Width of the carcass over all.', 50, 5000)),
+    count: optional(
+      count('How many equal ones are made: cut, banded and bored as so many; drawn, and told of, once.', 1, 500),
+    ),
+    ...shared,
+    dividers: optional(
+      either(
+        'How many dividers, evenly spread, or a list of their places.',
+        count('How many.', 0, 12),
+        list(
+          'Dividers.',
+          either('A divider.', length('Place of its centre line, from the outside of the left side.', 1), divider),
+          // As many as part the bays that a shelf can name.
+          19,
+        ),
       ),
     ),
-  ),
-  'loose-shelves': optional(
-    either(
-      'How many loose shelves, or a list of their heights.',
-      count('How many.', 0, 30),
-      list(
-        'Loose shelves.',
-        either('A loose shelf.', length('Height of its pin holes above the bottom end of the side.', 1), shelf),
+    'fixed-shelves': optional(
+      either(
+        'How many fixed shelves, or a list of their heights.',
+        count('How many.', 0, 30),
+        list(
+          'Fixed shelves.',
+          either('A fixed shelf.', length('Height of its centre line above the bottom end of the side.', 1), shelf),
+        ),
       ),
     ),
-  ),
-  panels: optional(
-    named(
-      'panel',
-      'What is different on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1 …',
-      panelChoices,
+    'loose-shelves': optional(
+      either(
+        'How many loose shelves, or a list of their heights.',
+        count('How many.', 0, 30),
+        list(
+          'Loose shelves.',
+          either('A loose shelf.', length('Height of its pin holes above the bottom end of the side.', 1), shelf),
+        ),
+      ),
     ),
-  ),
-  note: optional(text('A remark for the shop papers.')),
-});
+    panels: optional(
+      named(
+        'panel',
+        'What is different on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1 …',
+        panelChoices,
+      ),
+    ),
+    note: optional(text('A remark for the shop papers.')),
+  },
+  {},
+  TRIED_OF_CARCASS,
+);
 
-export const jobSchema = record('job', 'A cabinet job.', {
-  title: optional(text('What the job is called on the shop papers.')),
-  unit: optional(unitChoice),
-  shop: optional(name('shop-file', 'The shop file, beside this one. Without it a neutral built-in shop is used.')),
-  defaults: optional(record('defaults', 'Values for every carcass of this file that does not say otherwise.', shared)),
-  carcasses: required(named('carcass', 'The carcasses, each under its name.', carcassSchema)),
-});
+export const jobSchema = record(
+  'job',
+  'A cabinet job.',
+  {
+    title: optional(text('What the job is called on the shop papers.')),
+    unit: optional(unitChoice),
+    shop: optional(name('shop-file', 'The shop file, beside this one. Without it a neutral built-in shop is used.')),
+    defaults: optional(
+      record('defaults', 'Values for every carcass of this file that does not say otherwise.', shared),
+    ),
+    carcasses: required(named('carcass', 'The carcasses, each under its name.', carcassSchema)),
+  },
+  {},
+  TRIED_OF_JOB,
+);

@@ -118,7 +118,11 @@ export interface RecordSchema<F extends Fields> {
   readonly fields: F;
   /** Keys of earlier versions, and what is written now in their place: they are still read, and told. */
   readonly formerly?: Readonly<Record<string, keyof F & string>>;
+  /** Words that a newcomer tries for a key, or for what no key is for. */
+  readonly tried?: Readonly<Record<string, Tried<keyof F & string>>>;
 }
+/** What a word that is no key was most likely meant to be: one of some keys, or something that cannot be written. */
+export type Tried<K extends string> = { readonly keys: readonly K[] } | { readonly instead: string };
 /** The first alternative whose shape (scalar, list, map) and form fit is taken; put the commonest first. */
 export interface EitherSchema<A extends readonly Schema[]> {
   readonly type: 'either';
@@ -236,12 +240,14 @@ export const record = <F extends Fields>(
   about: string,
   fields: F,
   formerly: Readonly<Record<string, keyof F & string>> = {},
+  tried: Readonly<Record<string, Tried<keyof F & string>>> = {},
 ): RecordSchema<F> => ({
   type: 'record',
   about,
   noun,
   fields,
   formerly,
+  tried,
 });
 export const either = <const A extends readonly Schema[]>(about: string, ...of: A): EitherSchema<A> => ({
   type: 'either',

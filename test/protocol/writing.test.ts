@@ -117,3 +117,47 @@ test('an empty shop file offers a beginning without a fault', async () => {
     expect(found.filter(({ severity }) => severity !== 3).map(wordsOf)).toEqual([]);
   }
 });
+
+const box = 'carcasses:\n  sink:\n    kind: base\n    width: 600\n';
+test.each([
+  ['shelves: 2', ['Rename to loose-shelves', 'Rename to fixed-shelves']],
+  ['shelf: 1', ['Rename to loose-shelves', 'Rename to fixed-shelves']],
+  ['hight: 720', ['Rename to height']],
+  ['material: board-18', ['Rename to board']],
+  ['doors: 2', ['Take ‘doors’ out']],
+])('the word %s leads to what is meant', async (written, titles) => {
+  const uri = await opened(`${box}    ${written}\n`);
+  const [found] = (await client.findings(uri)).filter(({ code }) => code === 'key-unknown');
+  expect(wordsOf(found!)).not.toContain('It has these keys');
+  const actions = await client.codeActions(uri, found!.range);
+  expect(actions.map(({ title }) => title)).toEqual(titles);
+  for (const { edit } of actions) {
+    const after = await client.open(await opened(''), client.applied(uri, edit!));
+    expect(after.filter(({ severity }) => severity === 1).map(wordsOf)).toEqual([]);
+  }
+});
+
+test('a word that newcomers try finds its key in completion', async () => {
+  const uri = await opened(`${box}    she\n`);
+  const list = await client.completion(uri, client.at(uri, 'she', 3));
+  const found = (list?.items ?? []).filter(({ filterText }) => filterText?.split(' ').includes('shelf'));
+  expect(found.map(({ label }) => label)).toEqual(['fixed-shelves', 'loose-shelves']);
+});
+
+test('skeletons of carcasses are offered where a carcass stands, and nowhere else', async () => {
+  const labels = async (text: string, piece: string): Promise<string[]> => {
+    const uri = await opened(text);
+    const list = await client.completion(uri, client.at(uri, piece, piece.length));
+    return (list?.items ?? []).map(({ label }) => label);
+  };
+  expect(await labels(`${box}  dra\n`, 'dra')).toContain('drawer carcass');
+  expect((await labels(`${box}    d\n`, '    d')).filter((label) => / carcass$/.test(label))).toEqual([]);
+  expect(await labels('j', 'j')).toEqual(expect.arrayContaining(['new job in millimetres', 'new job in inches']));
+});
+
+test('lines that are indented with tabs get spaces', async () => {
+  const uri = await opened('carcasses:\n\tsink:\n\t\tkind: base\n\t\twidth: 600\n');
+  const [found] = await client.findings(uri);
+  const [action] = await client.codeActions(uri, found!.range);
+  expect(client.applied(uri, action!.edit!)).toBe(box);
+});

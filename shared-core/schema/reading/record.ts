@@ -3,7 +3,7 @@ import type { MapEntry, TreeNode } from '../../document/tree.js';
 import { aNoun, expected, someKeys } from '../expected.js';
 import { nearestName } from '../nearest.js';
 import type { Fields, RecordSchema, Schema } from '../schema.js';
-import { errorAt, preferred, quoted } from '../tell.js';
+import { errorAt, quoted } from '../tell.js';
 import { located, type At, type Context } from './context.js';
 import { isDecimals } from './decimal-comma.js';
 import { isDuplicate } from './duplicate.js';
@@ -76,7 +76,9 @@ function missing(
   entries: readonly MapEntry[],
 ): void {
   const misspelt = entries.some(
-    (entry) => !Object.hasOwn(schema.fields, entry.key) && nearestName(entry.key, Object.keys(schema.fields)) === key,
+    (entry) =>
+      !Object.hasOwn(schema.fields, entry.key) &&
+      meantBy(schema, entry.key, Object.keys(schema.fields)).keys[0] === key,
   );
   // The misspelt key is told already, and its repair brings this one.
   if (misspelt) {
@@ -95,17 +97,41 @@ function missing(
   context.fault(errorAt('key-missing', at.place, message, { repairs }));
 }
 
+/** The keys that a word most likely stands for, of those that are `free`, and what there is to say where none is. */
+function meantBy(
+  schema: AnyRecord,
+  word: string,
+  free: readonly string[],
+): { readonly keys: readonly string[]; readonly instead: string | null } {
+  const tried = schema.tried !== undefined && Object.hasOwn(schema.tried, word) ? schema.tried[word]! : null;
+  if (tried !== null && 'instead' in tried) return { keys: [], instead: tried.instead };
+  const known = tried?.keys.filter((key) => free.includes(key)) ?? [];
+  if (known.length > 0) return { keys: known, instead: null };
+  const near = nearestName(word, free);
+  return { keys: near === null ? [] : [near], instead: null };
+}
+
 /** `free` are the keys that are not written yet. */
 function unknownKey(context: Context, schema: AnyRecord, entry: MapEntry, free: readonly string[], at: At): void {
   if (context.isFull) return;
-  const near = nearestName(entry.key, free);
-  const change =
-    near === null
-      ? null
-      : ({ kind: 'rename-key', part: context.part, path: [...at.path, entry.key], text: near } as const);
+  const { keys, instead } = meantBy(schema, entry.key, free);
+  const path = [...at.path, entry.key];
+  const renamed = (text: string): Repair => ({
+    title: `Rename to ${text}`,
+    changes: [{ kind: 'rename-key', part: context.part, path, text }],
+    preferred: keys.length === 1,
+  });
+  const takenOut: Repair = {
+    title: `Take ${quoted(entry.key)} out`,
+    changes: [{ kind: 'remove', part: context.part, path }],
+    preferred: false,
+  };
   const guess =
-    near === null ? `It has these keys: ${Object.keys(schema.fields).join(', ')}.` : `Did you mean \`${near}\`?`;
+    instead ??
+    (keys.length === 0
+      ? `It has these keys: ${Object.keys(schema.fields).join(', ')}.`
+      : `Did you mean ${keys.map((key) => `\`${key}\``).join(' or ')}?`);
   const message = `${quoted(entry.key)} is not a key of ${aNoun(schema.noun)}. ${guess}`;
-  const repairs = change === null ? [] : [preferred(`Rename to ${change.text}`, change)];
+  const repairs = instead === null ? keys.map(renamed) : [takenOut];
   context.tell([errorAt('key-unknown', entry.keyPlace, message, { repairs })]);
 }

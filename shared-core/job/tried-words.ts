@@ -1,0 +1,39 @@
+// Words that newcomers try for the keys of a job. They are no keys; each leads to the one that is.
+
+const NO_FRONTS = 'Doors and fronts are not made here: a carcass is bored without them. Take the line out.';
+const NO_DRAWERS =
+  'Drawers are not made here; a carcass that they go into is one of `kind: for-drawers`. Take the line out.';
+
+export const TRIED_OF_CARCASS = {
+  shelves: { keys: ['loose-shelves', 'fixed-shelves'] },
+  shelf: { keys: ['loose-shelves', 'fixed-shelves'] },
+  'adjustable-shelves': { keys: ['loose-shelves'] },
+  adjustable: { keys: ['loose-shelves'] },
+  partition: { keys: ['dividers'] },
+  partitions: { keys: ['dividers'] },
+  type: { keys: ['kind'] },
+  material: { keys: ['board'] },
+  edge: { keys: ['band'] },
+  edging: { keys: ['band'] },
+  quantity: { keys: ['count'] },
+  pieces: { keys: ['count'] },
+  w: { keys: ['width'] },
+  h: { keys: ['height'] },
+  d: { keys: ['depth'] },
+  feet: { keys: ['plinth'] },
+  legs: { keys: ['plinth'] },
+  door: { instead: NO_FRONTS },
+  doors: { instead: NO_FRONTS },
+  front: { instead: NO_FRONTS },
+  fronts: { instead: NO_FRONTS },
+  drawer: { instead: NO_DRAWERS },
+  drawers: { instead: NO_DRAWERS },
+} as const;
+
+export const TRIED_OF_JOB = {
+  cabinet: { keys: ['carcasses'] },
+  cabinets: { keys: ['carcasses'] },
+  cupboards: { keys: ['carcasses'] },
+  boxes: { keys: ['carcasses'] },
+  name: { keys: ['title'] },
+} as const;
