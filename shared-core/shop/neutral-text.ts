@@ -47,36 +47,34 @@ cams:
 
 vertical-heads:
   face-head:
-    # Heads of one body are one machine whose head is turned.
-    body: borer
+    # Where one machine turns its head level, give both heads the same 'body: NAME'; these are two machines.
     # Count them along the line.
-    spindles: 21
+    spindles: 24
     # From the centre of one spindle to the next.
     pitch: 32
     # Where the fence lies as you stand at the machine, far or near, and from where the bits come, above or below.
     fence: far
     from: above
     # From the fence to the centre of the first spindle: least to greatest setting.
-    fence-offset: 20 to 80
+    fence-offset: 18 to 96
     # From the face of the panel to the tip of the bit: least to greatest setting of the depth stop.
-    depth: 0 to 60
+    depth: 0 to 65
     # By how much the fence extension widens the range of the furthest stop of each hand; leave out without one.
-    extension: 1200
+    extension: 1150
     # Smallest to greatest panel that lies safely and is held: length along the fence, width away from it.
     panel: { length: 200 to 2600, width: 50 to 900, thickness: 10 to 50 }
     # range: from the face of the stop to the nearest spindle on its side, at both ends of its travel.
     # side: left or right of the spindles as you stand at the machine. lowers: can it be lowered out of the way?
     # stands: where it stands when a job begins, if it is left there.
     stops:
-      A: { side: left, range: 0 to 60, lowers: yes }
-      B: { side: left, range: 60 to 1300, lowers: yes }
-      C: { side: right, range: 0 to 60, lowers: yes }
-      D: { side: right, range: 60 to 1300, lowers: yes }
+      A: { side: left, range: 0 to 75, lowers: yes }
+      B: { side: left, range: 75 to 1250, lowers: yes }
+      C: { side: right, range: 0 to 75, lowers: yes }
+      D: { side: right, range: 75 to 1250, lowers: yes }
 
 horizontal-heads:
   end-head:
-    body: borer
-    spindles: 21
+    spindles: 22
     pitch: 32
     # From the table, where the panel lies, to the centre of the spindles: least to greatest setting.
     height: 4 to 40
@@ -85,13 +83,13 @@ horizontal-heads:
     panel: { length: 150 to 2600, width: 50 to 900, thickness: 10 to 50 }
     # range: from the face of the stop, where the front edge lies, to the nearest spindle on its side.
     stops:
-      E: { side: left, range: 20 to 80, lowers: yes }
-      F: { side: right, range: 20 to 80, lowers: yes }
+      E: { side: left, range: 14 to 100, lowers: yes }
+      F: { side: right, range: 14 to 100, lowers: yes }
 
 line-drills:
   row-drill:
     # Of one head.
-    spindles: 23
+    spindles: 27
     pitch: 32
     # Lines that bore in one stroke: one, or two for the front and the rear row.
     heads: 2
@@ -107,14 +105,16 @@ line-drills:
     panel: { length: 200 to 2800, width: 100 to 900, thickness: 10 to 50 }
     # range: from the face of the stop to the nearest spindle on its side.
     stops:
-      G: { side: left, range: 0 to 300, lowers: yes }
-      H: { side: right, range: 0 to 300, lowers: yes }
+      G: { side: left, range: 0 to 280, lowers: yes }
+      H: { side: right, range: 0 to 280, lowers: yes }
     # What a panel registers on to go on past one stroke: a hole of the row (row), pins in the fence (fence), or none.
     index-pins: row
     # How far a panel can be moved along in all.
-    index-range: 3000
+    index-range: 2600
     # May a spindle enter a hole that is bored already?
     meets-holes-twice: no
+    # What stays in it between jobs, so that it is not set anew: the bit in its spindles, also fence, depth and thickness.
+    stands: { bit: 5 }
 
 cup-borers:
   hinge-borer:

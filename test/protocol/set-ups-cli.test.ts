@@ -100,16 +100,18 @@ interface Panels {
 }
 
 const PITCH = 32;
-/** Spindles of a head, of the shed's machines and the built-in shop's alike. */
-const SPINDLES = { vertical: 21, horizontal: 21, line: 23, cup: 1 } as const;
+/** Spindles of a head: of the shed's machines, and of the built-in shop's. */
+const SHED = { vertical: 21, horizontal: 21, line: 23, cup: 1 } as const;
+const BUILT_IN = { vertical: 24, horizontal: 22, line: 27, cup: 1 } as const;
+type Spindles = Readonly<Record<keyof typeof SHED, number>>;
 
 /**
  * The holes of a stroke, from the settings alone: distances from the stop to each spindle, by the words of the set-up
  * sheet's frame. All heads of both shops bore from above, with a far fence.
  */
-function holesOf(setUp: SetUp, step: Step, { length, width, thickness }: Panel): Hole[] {
+function holesOf(spindles: Spindles, setUp: SetUp, step: Step, { length, width, thickness }: Panel): Hole[] {
   const stop = setUp.stops.find(({ name }) => name === step.stop)!;
-  const last = SPINDLES[setUp.kind] - 1;
+  const last = spindles[setUp.kind] - 1;
   const way = stop.side === 'left' ? 1 : -1;
   const from = (spindle: number): number =>
     stop.position + (stop.side === 'left' ? spindle : last - spindle) * PITCH - way * step.moved;
@@ -133,7 +135,10 @@ const key = ({ face, u, v, diameter, depth, through }: Hole): string =>
   // Micrometres, since sums of millimetres are not exact.
   [face, ...[u, v, diameter, depth].map((length) => Math.round(length * 1000)), through].join(' ');
 
-describe.each(['kitchen.carcass.yaml', 'studio.carcass.yaml'])('setups %s', (file) => {
+describe.each([
+  ['kitchen.carcass.yaml', SHED],
+  ['studio.carcass.yaml', BUILT_IN],
+] as const)('setups %s', (file, spindles) => {
   let planned: Planned;
   let panels: Map<string, Panel>;
   beforeAll(() => {
@@ -164,7 +169,7 @@ describe.each(['kitchen.carcass.yaml', 'studio.carcass.yaml'])('setups %s', (fil
   });
 
   test('carried out by its figures alone, it gives the bores of the panels', () => {
-    expect(gathered(holesOf)).toEqual(wanted());
+    expect(gathered((...of) => holesOf(spindles, ...of))).toEqual(wanted());
     expect(planned.replay).toMatchObject({
       holes: wanted().length,
       panels: panels.size,

@@ -19,7 +19,7 @@ export const cannotBeBored: CarcassRule = {
     shop: [
       'horizontal-heads:',
       '  level:',
-      '    { spindles: 21, pitch: 32, height: 4 to 40, depth: 2 to 60, stops: { E: { side: left, range: 20 to 80 } } }',
+      '    { spindles: 24, pitch: 32, height: 4 to 40, depth: 2 to 60, stops: { E: { side: left, range: 20 to 80 } } }',
     ].join('\n'),
   },
   check(context, said) {

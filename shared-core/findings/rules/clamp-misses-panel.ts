@@ -18,7 +18,7 @@ export const clampMissesPanel: CarcassRule = {
     shop: [
       'vertical-heads:',
       '  upright:',
-      '    spindles: 21',
+      '    spindles: 24',
       '    pitch: 32',
       '    fence: far',
       '    from: above',

@@ -74,7 +74,7 @@ export const shelfPastStop: CarcassRule = {
     shop: [
       'vertical-heads:',
       '  upright:',
-      '    { spindles: 21, pitch: 32, fence: far, from: above, fence-offset: 20 to 80, depth: 2 to 60, stops: {',
+      '    { spindles: 24, pitch: 32, fence: far, from: above, fence-offset: 20 to 80, depth: 2 to 60, stops: {',
       '      A: { side: left, range: 0 to 900 }, B: { side: right, range: 0 to 900 } } }',
     ].join('\n'),
   },

@@ -5,7 +5,7 @@ rule('index-unbalanced', {
     {
       // 2032 = 63 x 32 + 16
       carcass: 'kind: tall\nwidth: 600\nheight: «2032»',
-      says: 'The rows of left and right cannot be centred in 3 strokes: they have an even count of 64 holes, and ‘row-drill’ has an odd count of 23 spindles. Give them one hole more or less, or accept uneven strokes.',
+      says: 'The rows of left and right cannot be centred in 3 strokes: they have an even count of 64 holes, and ‘row-drill’ has an odd count of 27 spindles. Give them one hole more or less, or accept uneven strokes.',
       severity: 'info',
       panel: 'left',
     },
