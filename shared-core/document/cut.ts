@@ -1,4 +1,5 @@
 import { lineEnd, nextLineStart } from './lines.js';
+import { say } from './messages.js';
 import { CARCASSES_KEY, KIND_KEY } from './outline.js';
 import type { Place } from './place.js';
 import { readTree, writtenEnd, type ReadTree } from './read.js';
@@ -60,7 +61,7 @@ export interface WholePart {
  */
 export function cutJob(text: string): JobParts {
   if (text.length > LONGEST_JOB) {
-    const message = `This file is ${(text.length / 1_000_000).toFixed(1)} million characters long; at most ${LONGEST_JOB / 1_000_000} million are read. Split it into several jobs.`;
+    const message = say.fileTooLong({ length: text.length, most: LONGEST_JOB });
     const place: Place = { part: 'head', start: 0, end: Math.min(80, text.search(/[\r\n]|$/)) };
     const nothing = part(text, 0, 0);
     return { head: nothing, carcasses: [], tail: nothing, whole: null, problems: [{ message, place }] };
@@ -68,7 +69,7 @@ export function cutJob(text: string): JobParts {
   const parts = cutByLines(text) ?? leaveWhole(text);
   const beyond = parts.carcasses[MOST_CARCASSES];
   if (beyond === undefined) return parts;
-  const message = `The job has ${parts.carcasses.length} carcasses; the first ${MOST_CARCASSES} are read, and those from here on are not. Split the file.`;
+  const message = say.tooManyCarcasses({ carcasses: parts.carcasses.length, most: MOST_CARCASSES });
   const place: Place = { part: 'head', start: beyond.start, end: beyond.start + 1 };
   return { ...parts, carcasses: parts.carcasses.slice(0, MOST_CARCASSES), problems: [{ message, place }] };
 }

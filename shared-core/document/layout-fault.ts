@@ -1,7 +1,8 @@
 import type { YAMLError } from 'yaml';
-import type { Words } from '../words/message.js';
+import type { Message } from '../words/message.js';
 import type { Repair, Rewrite } from './finding.js';
 import { lineStart, nextLineStart } from './lines.js';
+import { say } from './messages.js';
 import { CARCASSES_KEY, KIND_KEY } from './outline.js';
 import type { Part } from './place.js';
 
@@ -9,7 +10,7 @@ import type { Part } from './place.js';
 export interface LayoutFault {
   readonly start: number;
   readonly end: number;
-  readonly message: Words;
+  readonly message: Message;
   readonly repairs: readonly Repair[];
   /** Errors before this offset follow from the fault. */
   readonly muteTo: number;
@@ -51,8 +52,8 @@ export function layoutFault(text: string, part: Part, error: YAMLError): LayoutF
     return {
       start,
       end: line.end,
-      message: `The space behind the colon is missing: write \`${key}: ${value}\`.`,
-      repairs: [repair('Put a space behind the colon', [{ part, start: at, end: at, text: ' ' }])],
+      message: say.spaceMissing({ key, value }),
+      repairs: [repair(say.addSpace(), [{ part, start: at, end: at, text: ' ' }])],
       muteTo: below?.next ?? line.next,
     };
   }
@@ -64,8 +65,8 @@ export function layoutFault(text: string, part: Part, error: YAMLError): LayoutF
     return {
       start,
       end: line.end,
-      message: `The colon behind \`${key}\` is missing: write \`${key}: ${value}\`.`,
-      repairs: [repair('Put a colon behind the key', [{ part, start: at, end: at, text: ':' }])],
+      message: say.colonMissing({ key, value }),
+      repairs: [repair(say.addColon(), [{ part, start: at, end: at, text: ':' }])],
       muteTo: below?.next ?? line.next,
     };
   }
@@ -81,10 +82,8 @@ function twoColons(part: Part, line: Line, key: string, value: string): LayoutFa
   return {
     start,
     end: line.end,
-    message: `Two colons stand on one line. Put the value of \`${key}\` in quotes, or the inner \`key: value\` on a line of its own.`,
-    repairs: [
-      repair('Put the value in quotes', [{ part, start, end: line.end, text: `'${value.replaceAll("'", "''")}'` }]),
-    ],
+    message: say.twoColons({ key }),
+    repairs: [repair(say.addQuotes(), [{ part, start, end: line.end, text: `'${value.replaceAll("'", "''")}'` }])],
     muteTo: line.next,
   };
 }
@@ -101,7 +100,7 @@ function dashAmongKeys(text: string, line: Line): LayoutFault | null {
   return {
     start: line.start + dash,
     end: line.end,
-    message: `A dash begins an item of a list, and this line stands beside the key \`${key}\`. Write a name or a key with a colon in its place, such as \`name:\`.`,
+    message: say.dashAmongKeys({ key }),
     repairs: [],
     muteTo: withBelow(text, line, dash).at(-1)!.next,
   };
@@ -136,12 +135,11 @@ function tooFarIn(text: string, part: Part, line: Line, below: Line): LayoutFaul
     last = one;
   }
   const more = below.column - line.column;
-  const left = `${more} ${more === 1 ? 'column' : 'columns'} further left`;
   const place = { start: below.start + below.column, end: below.end, muteTo: last.next };
   const { key = '', value = '' } = KEY_AND_VALUE.exec(line.content)?.groups ?? {};
   if (!isUnderCarcasses(text, line)) {
-    const message = `This line is indented further than the line above it, which has a value already. Start it ${left}, under \`${key}\`.`;
-    return { ...place, message, repairs: [repair('Indent it like the line above', rewrites)] };
+    const message = say.tooFarIn({ columns: more, key });
+    return { ...place, message, repairs: [repair(say.indentLikeAbove(), rewrites)] };
   }
   // The value may be meant as one of the keys below; whoever would move these under the name again would go in a circle.
   const start = line.start + line.column + key.length;
@@ -153,12 +151,12 @@ function tooFarIn(text: string, part: Part, line: Line, below: Line): LayoutFaul
   };
   return {
     ...place,
-    message: `\`${key}\` has the value ‘${value}’ on its line, so that nothing can stand below it. If it is a carcass of that kind, write \`${KIND_KEY}: ${value}\` on a line below the name; if not, start this line ${left}.`,
+    message: say.belowValue({ columns: more, key, value, kindKey: KIND_KEY }),
     repairs: [
       ...(/^\p{L}+$/u.test(value)
-        ? [{ ...repair(`Write ${KIND_KEY}: ${value} below ${key}`, [lower]), preferred: false }]
+        ? [{ ...repair(say.writeBelow({ text: `${KIND_KEY}: ${value}`, key }), [lower]), preferred: false }]
         : []),
-      { ...repair('Indent it like the line above', rewrites), preferred: false },
+      { ...repair(say.indentLikeAbove(), rewrites), preferred: false },
     ],
   };
 }
@@ -193,22 +191,21 @@ function betweenColumns(text: string, part: Part, offset: number): LayoutFault |
   const more = beside.column - line.column;
   const [deeper, outer] = [nameOf(beside), nameOf(holder)];
   const indent = {
-    title: `Indent it like \`${deeper}\``,
+    title: say.indentLike({ key: deeper }),
     changes: [],
     rewrites: move(more),
     preferred: isValue,
   };
   const outdent = {
-    title: `Indent it like \`${outer}\``,
+    title: say.indentLike({ key: outer }),
     changes: [],
     rewrites: move(holder.column - line.column),
     preferred: false,
   };
-  const columns = more === 1 ? '1 column' : `${more} columns`;
   return {
     start: line.start + line.column,
     end: line.end,
-    message: `This line starts ${columns} left of \`${deeper}\` and right of \`${outer}\`, so that it belongs to neither. Start it under \`${deeper}\`, or, if it is a thing of its own, under \`${outer}\`.`,
+    message: say.betweenColumns({ columns: more, deeper, outer }),
     repairs: isValue ? [indent] : [indent, outdent],
     // The lines beside it are wrong to the reader only because this one is not.
     muteTo: withBelow(text, line, holder.column).at(-1)!.next,
@@ -222,7 +219,7 @@ function withBelow(text: string, line: Line, column: number): readonly Line[] {
   return lines;
 }
 
-function repair(title: Words, rewrites: readonly Rewrite[]): Repair {
+function repair(title: Message, rewrites: readonly Rewrite[]): Repair {
   return { title, changes: [], rewrites, preferred: true };
 }
 

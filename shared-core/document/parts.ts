@@ -1,4 +1,5 @@
 import type { CarcassPart, JobParts } from './cut.js';
+import { say } from './messages.js';
 import { readTree, type ReadTree } from './read.js';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
@@ -51,7 +52,7 @@ function noName(text: string, from: number): TextProblem {
   const length = /^[^\r\n]*/.exec(text.slice(start))![0].trimEnd().length;
   const place: Place = { part: 'self', start, end: start + length };
   return {
-    message: 'A carcass starts with its name and a colon, such as `sink:`. Its name or the colon is missing.',
+    message: say.carcassNameless(),
     place,
   };
 }

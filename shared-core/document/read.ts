@@ -4,9 +4,10 @@ import { explain } from './explain.js';
 import type { Repair } from './finding.js';
 import { layoutFault, type LayoutFault } from './layout-fault.js';
 import { lineEnd, lineStart } from './lines.js';
+import { say } from './messages.js';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
-import type { Words } from '../words/message.js';
+import type { Message } from '../words/message.js';
 
 /** Text of one part beyond this many UTF-16 code units is not read; a thousand carcasses in one part are still below. */
 const LONGEST_PART = 400_000;
@@ -30,8 +31,7 @@ export interface ReadTree {
  */
 export function readTree(text: string, part: Part): ReadTree {
   if (text.length > LONGEST_PART) {
-    const size = (text.length / 1_000_000).toFixed(1);
-    const message = `This text is ${size} million characters long; at most ${LONGEST_PART / 1_000_000} million are read at once. Split the file.`;
+    const message = say.partTooLong({ length: text.length, most: LONGEST_PART });
     return { root: null, problems: [{ message, place: firstLine(text, part) }] };
   }
   const reader = new Reader(text, part);
@@ -40,8 +40,7 @@ export function readTree(text: string, part: Part): ReadTree {
     return { root, problems: reader.problems() };
   } catch {
     // The YAML reader may run out of stack on a text that nobody would write.
-    const message = 'This text could not be read as YAML: it is nested or repeated beyond measure. Write it plainly.';
-    return { root: null, problems: [{ message, place: firstLine(text, part) }] };
+    return { root: null, problems: [{ message: say.beyondMeasure(), place: firstLine(text, part) }] };
   }
 }
 
@@ -73,7 +72,7 @@ class Reader {
     this.#sayErrors(document.errors);
     if (second !== undefined) {
       const at = second.contents?.range?.[0] ?? second.range[0];
-      this.#say(at, at + 1, 'A second document begins here (after ---). Keep one document in a file.');
+      this.#say(at, at + 1, say.twoDocuments());
     }
     return document.contents === null ? null : this.#node(document.contents);
   }
@@ -87,20 +86,12 @@ class Reader {
     for (const lexeme of new Lexer().lex(this.#text)) {
       for (const token of parser.next(lexeme)) tokens.push(token);
       if (parser.stack.length > DEEPEST) {
-        this.#say(
-          offset,
-          offset + 1,
-          `Lists and maps stand in each other more than ${DEEPEST} deep here. Take some levels out.`,
-        );
+        this.#say(offset, offset + 1, say.tooDeep({ most: DEEPEST }));
         return null;
       }
       if (/^[&*!]/.test(lexeme)) marks += 1;
       if (marks > MOST_MARKS) {
-        this.#say(
-          offset,
-          offset + 1,
-          `This is the ${MOST_MARKS}th value with & or * or !, more than are read. Write values out, and put texts in quotes.`,
-        );
+        this.#say(offset, offset + 1, say.tooManyMarks({ most: MOST_MARKS }));
         return null;
       }
       // The lexer's own marks of structure stand for no text.
@@ -159,10 +150,7 @@ class Reader {
     if (keyNode === null || !isScalar(keyNode)) {
       const [start, end] = keyNode?.range ?? valueNode?.range ?? [0, 1];
       const isTold = this.#faulty.some((fault) => fault.start <= start && start < fault.muteTo);
-      if (!isTold) {
-        const message = 'A key is one word or a few words on one line, without brackets, & or *.';
-        this.#say(start, end, `${message} Write it like \`width: 600\`.`);
-      }
+      if (!isTold) this.#say(start, end, say.keyNotPlain());
       return null;
     }
     const range = keyNode.range;
@@ -193,25 +181,17 @@ class Reader {
     const [start, end] = node.range;
     const target = this.#anchors.get(node.source);
     if (target === undefined) {
-      this.#say(
-        start,
-        end,
-        `*${node.source} names nothing: write &${node.source} before the value it stands for, above this line.`,
-      );
+      this.#say(start, end, say.aliasUnknown({ name: node.source }));
       return null;
     }
     if (target === 'open') {
-      this.#say(
-        start,
-        end,
-        `*${node.source} stands inside the value that it names, so it would never end. Write the value out.`,
-      );
+      this.#say(start, end, say.aliasInItself({ name: node.source }));
       return null;
     }
     this.#nodes += target.size;
     if (this.#nodes > MOST_NODES) {
       this.#full = true;
-      this.#say(start, end, `With this alias the file stands for more than ${MOST_NODES} values. Use fewer aliases.`);
+      this.#say(start, end, say.tooManyAliases({ most: MOST_NODES }));
       return null;
     }
     return target.node === null ? null : { ...target.node, alias: this.#place(start, end) };
@@ -228,8 +208,7 @@ class Reader {
       toldTo = lineEnd(this.#text, line) + 1;
       const indent = /^[ \t]*/.exec(this.#text.slice(line, line + 1000))![0];
       if (indent.includes('\t')) {
-        const message = 'This line is indented with a tab. Use spaces: two for each step in.';
-        this.#say(line, line + indent.length, message, [this.#withoutTabs()]);
+        this.#say(line, line + indent.length, say.tabIndent(), [this.#withoutTabs()]);
         return;
       }
       const fault = layoutFault(this.#text, this.#part, error);
@@ -251,7 +230,7 @@ class Reader {
       end: index + blanks.length,
       text: blanks.replaceAll('\t', '  '),
     }));
-    return { title: 'Indent with spaces, two for each tab', changes: [], rewrites, preferred: true };
+    return { title: say.withoutTabs(), changes: [], rewrites, preferred: true };
   }
 
   #place(start: number, end: number): Place {
@@ -259,7 +238,7 @@ class Reader {
   }
 
   /** Records a problem; an empty or overlong place becomes what of its line can be seen. */
-  #say(start: number, end: number, message: Words, repairs: readonly Repair[] = []): void {
+  #say(start: number, end: number, message: Message, repairs: readonly Repair[] = []): void {
     const length = this.#text.length;
     let from = Math.min(Math.max(0, start), length);
     let to = Math.min(end, lineEnd(this.#text, from));

@@ -1,4 +1,4 @@
-import type { Words } from '../words/message.js';
+import type { Message } from '../words/message.js';
 import type { Repair } from './finding.js';
 import type { Place } from './place.js';
 
@@ -44,7 +44,7 @@ export interface ListNode {
 
 /** A fault of the text itself (syntax, a tab, a loop of aliases, too large): what is wrong and what to do. */
 export interface TextProblem {
-  readonly message: Words;
+  readonly message: Message;
   readonly place: Place;
   readonly repairs?: readonly Repair[];
 }

@@ -3,7 +3,7 @@ import type { Rewrite } from '../document/finding.js';
 import { columnOf, lineStart, nextLineStart } from '../document/lines.js';
 import type { MapEntry, TextProblem } from '../document/tree.js';
 import { nearestName } from '../schema/nearest.js';
-import { quoted } from '../schema/tell.js';
+import { say } from './messages.js';
 import { carcassSchema } from './schema.js';
 
 const KEYS = Object.keys(carcassSchema.fields);
@@ -39,22 +39,16 @@ function notIndented(text: string, owner: MapEntry, astray: readonly MapEntry[])
   const place = first.place;
   const { value } = owner;
   if (value !== null && (value.kind !== 'map' || value.flow || value.alias !== undefined)) {
-    const message = `\`${first.key}\` starts in the column of \`${owner.key}\`, where the names of carcasses stand. Write it inside \`${owner.key}\`.`;
-    return { message, place };
+    return { message: say.outsideOwner({ key: first.key, owner: owner.key }), place };
   }
   const own = value?.entries[0];
   const by = own === undefined ? 2 : columnOf(text, own.keyPlace.start) - columnOf(text, owner.keyPlace.start);
   const lines = linesOf(text, astray);
-  const more = `${by === 2 ? 'two' : by} more`;
-  const [those, them] =
-    lines.length === 1
-      ? [`This line from \`${first.key}\` on belongs to \`${owner.key}\` but starts`, 'it']
-      : [`These ${lines.length} lines from \`${first.key}\` on belong to \`${owner.key}\` but start`, 'them'];
   const rewrites = indented(lines, by);
   return {
-    message: `${those} in its column: indent ${them} by ${more}.`,
+    message: say.notIndented({ key: first.key, owner: owner.key, lines: lines.length, by }),
     place,
-    repairs: by > 0 ? [{ title: `Indent ${them} by ${more}`, changes: [], rewrites, preferred: true }] : [],
+    repairs: by > 0 ? [{ title: say.indent({ lines: lines.length, by }), changes: [], rewrites, preferred: true }] : [],
   };
 }
 
@@ -65,9 +59,9 @@ function noNameAbove(text: string, first: MapEntry, astray: readonly MapEntry[])
   const indent = ' '.repeat(columnOf(text, first.keyPlace.start));
   const above: Rewrite = { part: 'self', start, end: start, text: `${indent}${name}:${lineFeedOf(text)}  ` };
   return {
-    message: `\`${first.key}\` stands where the name of a carcass belongs. Write a name with a colon, such as \`${name}:\`, on a line above it, and indent the keys of the carcass by two.`,
+    message: say.noNameAbove({ key: first.key, name }),
     place: first.place,
-    repairs: [{ title: `Name it ${name}`, changes: [], rewrites: [above, ...indented(more, 2)], preferred: false }],
+    repairs: [{ title: say.nameIt({ name }), changes: [], rewrites: [above, ...indented(more, 2)], preferred: false }],
   };
 }
 
@@ -82,18 +76,17 @@ function besideValue(text: string, owner: MapEntry, astray: readonly MapEntry[])
   const instead = isKind ? `:${lineFeedOf(text)}${indent}kind: ${written}` : ':';
   const below: Rewrite = { part: 'self', start: keyPlace.end, end, text: instead };
   const rewrites = [below, ...indented(lines, 2)];
-  const [its, them] = lines.length === 1 ? ['its key', 'that line'] : ['its keys', `those ${lines.length} lines`];
-  const what = `\`${key}\` has the value ${quoted(written)} on its line and ${its} in its own column.`;
+  const figures = { key, value: written, lines: lines.length };
   return isKind
     ? {
-        message: `${what} Write \`kind: ${written}\` on a line below the name, and indent it and ${them} by two.`,
+        message: say.kindBesideName(figures),
         place: owner.place,
-        repairs: [{ title: `Write kind: ${written} below ${key}`, changes: [], rewrites, preferred: true }],
+        repairs: [{ title: say.kindBelow(figures), changes: [], rewrites, preferred: true }],
       }
     : {
-        message: `${what} Take the value out, and indent ${them} by two.`,
+        message: say.valueBesideName(figures),
         place: owner.place,
-        repairs: [{ title: `Take ${written} out and indent ${them}`, changes: [], rewrites, preferred: false }],
+        repairs: [{ title: say.removeValue(figures), changes: [], rewrites, preferred: false }],
       };
 }
 

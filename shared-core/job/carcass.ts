@@ -3,7 +3,6 @@ import { readCarcassTree } from '../document/parts.js';
 import type { Finding } from '../document/finding.js';
 import type { Located } from '../document/place.js';
 import type { MapEntry } from '../document/tree.js';
-import type { Unit } from '../length/units.js';
 import { readBySchema } from '../schema/read.js';
 import type { Infer } from '../schema/schema.js';
 import { syntaxFinding } from '../schema/tell.js';
@@ -53,7 +52,7 @@ export function readJobCarcass(part: CarcassPart, head: JobHead, defaults: Defau
   // Without a unit no length can be judged, and none be built with.
   findings.push(...read.findings.filter(({ rule }) => !head.unitUnknown || rule !== 'length-impossible'));
   if (read.value === null || !read.sound || head.unitUnknown || shop.unusable === true) return nothing;
-  const { carcass, twice } = fill(name, read.value, defaults, head.unit, shop);
+  const { carcass, twice } = fill(name, read.value, defaults, shop);
   // The shop's fault is told once, where the job names the shop.
   if (!hasFigures(carcass, shop)) return nothing;
   return { ...nothing, carcass, findings: [...findings, ...twice] };
@@ -63,7 +62,6 @@ function fill(
   name: Located<string>,
   own: Infer<typeof carcassSchema>,
   defaults: Defaults,
-  unit: Unit,
   shop: Shop,
 ): { readonly carcass: JobCarcass; readonly twice: readonly Finding[] } {
   const given = unfold(jobSchema.fields.defaults.schema, defaults ?? {});
@@ -75,7 +73,7 @@ function fill(
     hasLooseShelves: loose !== undefined && (loose.as === 'list' ? loose.is.value.length : loose.is.value) > 0,
   };
   const filled = fillIn(said, usage, name.place);
-  const lists = [filled, ...filled.panels.values()].map(({ dowels }) => distinctPlaces(dowels ?? null, unit));
+  const lists = [filled, ...filled.panels.values()].map(({ dowels }) => distinctPlaces(dowels ?? null));
   const [dowels = null, ...ofPanels] = lists.map(({ places }) => places);
   const panels = [...filled.panels].map(([key, choice], i): [string, PanelChoice] => {
     const places = ofPanels[i];

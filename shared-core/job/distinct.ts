@@ -1,16 +1,16 @@
 import type { Finding } from '../document/finding.js';
 import type { Located } from '../document/place.js';
-import { showLength } from '../length/show.js';
-import type { Micrometres, Unit } from '../length/units.js';
+import type { Micrometres } from '../length/units.js';
 import { errorAt, preferred } from '../schema/tell.js';
+import { say } from './messages.js';
 
 type Places = Located<readonly Located<Micrometres>[]>;
 
 /** A place that is written twice in a list is one bore: the second is told and left out. */
-export function distinctPlaces(
-  places: Places | null,
-  unit: Unit,
-): { readonly places: Places | null; readonly findings: readonly Finding[] } {
+export function distinctPlaces(places: Places | null): {
+  readonly places: Places | null;
+  readonly findings: readonly Finding[];
+} {
   if (places === null) return { places, findings: [] };
   const seen = new Set<Micrometres>();
   const once: Located<Micrometres>[] = [];
@@ -22,10 +22,8 @@ export function distinctPlaces(
       once.push(one);
       continue;
     }
-    const length = showLength(value, unit);
-    const repairs = [preferred(`Take the second ${length} out`, { kind: 'remove', part: place.part, path })];
-    const message = `${length} stands in this list already; one bore is made there. Take it out, or write another place.`;
-    findings.push(errorAt('value-wrong', place, message, { repairs }));
+    const repairs = [preferred(say.removeSecond({ place: value }), { kind: 'remove', part: place.part, path })];
+    findings.push(errorAt('value-wrong', place, say.placeTwice({ place: value }), { repairs }));
   }
   return { places: findings.length === 0 ? places : { ...places, value: once }, findings };
 }

@@ -1,6 +1,7 @@
 import type { Finding } from '../document/finding.js';
 import type { Located } from '../document/place.js';
-import { errorAt, quoted } from '../schema/tell.js';
+import { errorAt } from '../schema/tell.js';
+import { say } from './messages.js';
 
 /**
  * Carcasses with a name that an earlier one has. `names` are in the order of `parts.carcasses`, null where there is none.
@@ -18,10 +19,8 @@ export function duplicateCarcasses(
       first.set(name.value, carcass);
       return;
     }
-    const related = [
-      { place: names[earlier]!.place, message: `${quoted(name.value)} is first used here.`, carcass: earlier },
-    ];
-    const message = `Two carcasses are named ${quoted(name.value)}; their panels could not be told apart. Give this one another name.`;
+    const related = [{ place: names[earlier]!.place, message: say.nameFirst({ name: name.value }), carcass: earlier }];
+    const message = say.nameTwice({ name: name.value });
     found.push({ carcass, finding: errorAt('name-duplicate', name.place, message, { related }) });
   });
   return found;

@@ -7,12 +7,13 @@ import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
 import { isUnknownUnit, sayUnit, unitEntry, unitOf } from '../schema/file-unit.js';
 import { readBySchema } from '../schema/read.js';
-import { errorAt, quoted, syntaxFinding } from '../schema/tell.js';
+import { errorAt, syntaxFinding } from '../schema/tell.js';
 import { nearestName } from '../schema/nearest.js';
 import type { Infer } from '../schema/schema.js';
 import { optional } from '../schema/fields.js';
 import { record } from '../schema/schema.js';
 import { emptyJob, withoutCarcasses } from './empty.js';
+import { say } from './messages.js';
 import type { JobHead } from './model.js';
 import { conditionalValues, type ConditionalValue } from './reach.js';
 import { jobSchema } from './schema.js';
@@ -107,14 +108,9 @@ function shopLine({ head }: JobParts): Located<string> | null {
 /** Keys of the tail that the head has too; within one of them the schema's reading tells it. */
 function writtenTwice(above: readonly MapEntry[], below: readonly MapEntry[]): readonly Finding[] {
   const twice = (entry: MapEntry, first: MapEntry): Finding =>
-    errorAt(
-      'name-duplicate',
-      entry.keyPlace,
-      `${quoted(entry.key)} is written twice; only the first counts. Take one out.`,
-      {
-        related: [{ place: first.keyPlace, message: `${quoted(entry.key)} is first written here.` }],
-      },
-    );
+    errorAt('name-duplicate', entry.keyPlace, say.keyTwice({ key: entry.key }), {
+      related: [{ place: first.keyPlace, message: say.keyFirst({ key: entry.key }) }],
+    });
   const found: Finding[] = [];
   for (const entry of below) {
     const first = above.find(({ key }) => key === entry.key);
@@ -138,6 +134,5 @@ function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], unit: U
   if (key === undefined && entries.length === 0) return [emptyJob(text, place)];
   if (key === undefined || key.value === null || (key.value.kind === 'map' && key.value.entries.length === 0))
     return [withoutCarcasses(whole, unit, place, key?.keyPlace ?? null)];
-  const how = 'Write `carcasses:`, then under it, two spaces in, a name with a colon, and under that kind and width.';
-  return [errorAt('value-wrong', key.keyPlace, `Here belong the carcasses, each under its name. ${how}`)];
+  return [errorAt('value-wrong', key.keyPlace, say.carcassesNotNamed())];
 }

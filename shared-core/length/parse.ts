@@ -1,10 +1,17 @@
 import type { Micrometres, Unit } from './units.js';
 import { MICROMETRES_PER_INCH, MICROMETRES_PER_MM } from './units.js';
 
+/** Why a text is not a length. */
+export interface LengthFault {
+  readonly as: 'empty' | 'too-long' | 'by-nought' | 'too-great' | 'comma' | 'unit' | 'exponent' | 'other';
+  /** As it stands, with plain quotes and signs. */
+  readonly text: string;
+  /** What was most likely meant, as a length of the same unit of file; exact. */
+  readonly instead: string | null;
+}
+
 export type ParsedLength =
-  | { readonly ok: true; readonly value: Micrometres }
-  /** `instead`: what was most likely meant, as a length of the same unit of file; exact. */
-  | { readonly ok: false; readonly message: string; readonly instead?: string };
+  { readonly ok: true; readonly value: Micrometres } | { readonly ok: false; readonly fault: LengthFault };
 
 /** An exact quotient; `den` is positive. */
 interface Fraction {
@@ -29,17 +36,10 @@ const LENGTH = new RegExp(
 /** The form of a length as a regular expression for other programs: no named groups, lower-case units, straight quotes. */
 export const LENGTH_PATTERN = LENGTH.source.replace(/\?<\w+>/g, '?:');
 
-/** What a length may look like, for messages; the first example is in `unit`. */
-function lengthForms(unit: Unit): string {
-  return unit === 'mm'
-    ? 'Write it like 600, 600.5 mm, 23 5/8 in or 1\' 11 5/8"'
-    : 'Write it like 23 5/8, 23.625, 1\' 11 5/8" or 600 mm';
-}
-
 /**
  * Reads one length exactly and rounds it to the nearest micrometre, halves away from zero. `unit` is that of a bare
  * number. Accepts decimals, fractions, mixed numbers, mm, inches, and feet with inches, each with a sign; nothing else.
- * Never throws. The message of a failure ends with what is accepted.
+ * Never throws.
  */
 export function parseLength(text: string, unit: Unit): ParsedLength {
   const tidy = text
@@ -47,36 +47,30 @@ export function parseLength(text: string, unit: Unit): ParsedLength {
     .replace(/[\u2032\u2018\u2019]/g, "'")
     .replace(/[\u2033\u201c\u201d]|''/g, '"')
     .replace(/\u2212/g, '-');
-  if (tidy === '') return fail('There is no length here', unit);
-  if (tidy.length > LONGEST_TEXT) return fail(`‘${tidy.slice(0, 20)}…’ is too long for a length`, unit);
+  if (tidy === '') return fail('empty', tidy);
+  if (tidy.length > LONGEST_TEXT) return fail('too-long', tidy);
   const groups = LENGTH.exec(tidy)?.groups;
-  if (groups === undefined) {
-    const instead = meant(tidy, unit);
-    return { ...fail(reason(tidy), unit), ...(instead !== null && { instead }) };
-  }
+  if (groups === undefined) return fail(reason(tidy), tidy, meant(tidy, unit));
   const magnitude = groups.feet === undefined ? fraction(groups.number!) : addFeet(groups.feet, groups.rest);
-  if (magnitude === null) return fail(`‘${tidy}’ divides by nought`, unit);
+  if (magnitude === null) return fail('by-nought', tidy);
   const scale =
     groups.feet === undefined && (groups.unit === undefined ? unit === 'mm' : groups.unit.toLowerCase() === 'mm')
       ? MICROMETRES_PER_MM
       : MICROMETRES_PER_INCH;
   const value = roundedQuotient(magnitude.num * BigInt(scale), magnitude.den);
-  if (value > GREATEST) return fail(`‘${tidy}’ is more than a kilometre`, unit);
+  if (value > GREATEST) return fail('too-great', tidy);
   return { ok: true, value: groups.sign === '-' && value !== 0n ? -Number(value) : Number(value) };
 }
 
-function fail(what: string, unit: Unit): { readonly ok: false; readonly message: string } {
-  return { ok: false, message: `${what}. ${lengthForms(unit)}.` };
+function fail(as: LengthFault['as'], text: string, instead: string | null = null): ParsedLength {
+  return { ok: false, fault: { as, text, instead } };
 }
 
-function reason(text: string): string {
-  const comma = /^([-+]?\d+),(\d+)\s*(mm|in|")?$/i.exec(text);
-  if (comma !== null) return `‘${text}’ has a decimal comma; write a point: ${comma[1]!}.${comma[2]!}`;
-  if (/^[-+]?[\d.]+\s*(cm|m|dm)$/i.test(text))
-    return `‘${text}’ has a unit that is not used here; lengths are in mm or in`;
-  if (/^[-+]?[\d.]+e[-+]?\d+$/i.test(text))
-    return `‘${text}’ is not a length: write the number out, without an exponent`;
-  return `‘${text}’ is not a length`;
+function reason(text: string): LengthFault['as'] {
+  if (/^[-+]?\d+,\d+\s*(mm|in|")?$/i.test(text)) return 'comma';
+  if (/^[-+]?[\d.]+\s*(cm|m|dm)$/i.test(text)) return 'unit';
+  if (/^[-+]?[\d.]+e[-+]?\d+$/i.test(text)) return 'exponent';
+  return 'other';
 }
 
 /** Millimetres in the metric units that people write and files do not. */

@@ -1,8 +1,10 @@
 import type { Finding } from '../document/finding.js';
 import type { MapEntry } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
+import { quoted } from '../words/english.js';
 import { messages, type Words } from '../words/message.js';
-import { preferred, quoted } from './tell.js';
+import { say } from './messages.js';
+import { preferred } from './tell.js';
 
 /** Words for the two units of files that are understood and yet not written so. */
 const MEANT: Readonly<Record<string, Unit>> = {
@@ -17,10 +19,14 @@ const MEANT: Readonly<Record<string, Unit>> = {
 /** How many millimetres one of another unit is. */
 const METRIC: Readonly<Record<string, number>> = { cm: 10, dm: 100, m: 1000 };
 
-const UNTIL = 'Until then no size is checked.';
+const UNTIL = 'No size is checked until then.';
 
 const told = messages('file-unit', {
   missing: ({ reading }: { readonly reading: Words }, show) => `${show.tell(reading)} ${UNTIL}`,
+  unknown: ({ word }: { readonly word: string }) =>
+    `${quoted(word)} is not a unit of these files. Use mm or in. ${UNTIL}`,
+  metric: ({ word, factor }: { readonly word: string; readonly factor: number }) =>
+    `${quoted(word)} is not a unit of these files. Write \`unit: mm\` and multiply every bare number by ${factor}. ${UNTIL}`,
 });
 
 /** Where a file says its unit; undefined where it does not. */
@@ -51,16 +57,15 @@ export function sayUnit(finding: Finding, entry: MapEntry | undefined): Finding 
     return { ...finding, message: told.missing({ reading: finding.message }) };
   const factor = Object.hasOwn(METRIC, said) ? METRIC[said]! : null;
   if (factor !== null) {
-    const message = `${quoted(said)} is not a unit of these files. Write \`unit: mm\` and every bare number in millimetres: ${factor} times what it is now. ${UNTIL}`;
     // The unit alone would change every size of the file.
-    return { ...finding, message, repairs: [] };
+    return { ...finding, message: told.metric({ word: said, factor }), repairs: [] };
   }
   const unit = Object.hasOwn(MEANT, said.toLowerCase()) ? MEANT[said.toLowerCase()]! : null;
   const repairs =
     unit === null
       ? finding.repairs
-      : [preferred(`Write ${unit}`, { kind: 'set', part: value.place.part, path: ['unit'], text: unit })];
-  return { ...finding, message: `${quoted(said)} is not a unit of these files: write mm or in. ${UNTIL}`, repairs };
+      : [preferred(say.write({ text: unit }), { kind: 'set', part: value.place.part, path: ['unit'], text: unit })];
+  return { ...finding, message: told.unknown({ word: said }), repairs };
 }
 
 function word(entry: MapEntry | undefined): string | null {

@@ -30,11 +30,3 @@ export function syntaxFinding({ place, message, repairs }: TextProblem): Finding
 export function preferred(title: Words, change: Change): Repair {
   return { title, changes: [change], preferred: true };
 }
-
-const LONGEST_SHOWN = 40;
-
-/** A text of an owner for a message: on one line, and not longer than a line can bear. */
-export function quoted(text: string): string {
-  const line = text.replace(/\s+/g, ' ').trim();
-  return `‘${line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line}’`;
-}

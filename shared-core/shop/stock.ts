@@ -1,6 +1,7 @@
 import type { Finding } from '../document/finding.js';
 import { thingsOf, type Model, type Named } from '../schema/model.js';
-import { errorAt, quoted } from '../schema/tell.js';
+import { errorAt } from '../schema/tell.js';
+import { quoted } from '../words/english.js';
 import type { Board, Shop } from './model.js';
 import { shopSchema } from './schema.js';
 

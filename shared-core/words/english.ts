@@ -21,7 +21,7 @@ export function sentence(text: string): string {
 
 /** 'a shelf', 'an edge band', 'the habits': what something is called at its first mention. */
 export function aNoun(noun: string): string {
-  return noun.endsWith('s') ? `the ${noun}` : `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
+  return /[^s]s$/.test(noun) ? `the ${noun}` : `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
 }
 
 const LONGEST_SHOWN = 40;

@@ -1,32 +1,30 @@
 import type { Repair } from '../../document/finding.js';
-import type { Place } from '../../document/place.js';
-import { showLength } from '../../length/show.js';
+import type { Path, Place } from '../../document/place.js';
 import type { Micrometres } from '../../length/units.js';
-import { expected } from '../expected.js';
+import { say } from '../messages.js';
 import type { LengthSchema, SpanSchema } from '../schema.js';
+import { subjectAt } from '../subject.js';
 import { errorAt } from '../tell.js';
 import type { Context } from './context.js';
 
-/** What was most likely meant, in words and as repairs. */
+/** What was most likely meant, and how to write it. */
 export interface Meant {
-  readonly words: string;
+  readonly text: string;
   readonly repairs: readonly Repair[];
 }
 
 /** True where a length lies within the bounds of its schema; else that is told. */
 export function isBounded(
   context: Context,
-  schema: LengthSchema | SpanSchema,
+  { min, max }: LengthSchema | SpanSchema,
   value: Micrometres,
   place: Place,
+  path: Path,
   meant: Meant | null = null,
 ): boolean {
-  if (value >= schema.min && value <= schema.max) return true;
-  const { unit } = context;
-  const side = value < schema.min ? 'less than' : 'more than';
-  const bound =
-    value < schema.min ? `the least, ${showLength(schema.min, unit)}` : `the greatest, ${showLength(schema.max, unit)}`;
-  const message = `${showLength(value, unit)} is ${side} ${bound}. ${expected(schema, unit)}.${meant === null ? '' : ` ${meant.words}`}`;
+  if (value >= min && value <= max) return true;
+  const figures = { subject: subjectAt(path), value, min, max, meant: meant?.text ?? null };
+  const message = value < min ? say.lengthBelow(figures) : say.lengthAbove(figures);
   context.fault(errorAt('length-impossible', place, message, { repairs: meant?.repairs ?? [] }));
   return false;
 }

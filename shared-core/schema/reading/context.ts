@@ -2,6 +2,7 @@ import type { Change, Finding, Repair } from '../../document/finding.js';
 import type { Located, Part, Path, Place } from '../../document/place.js';
 import type { TreeNode } from '../../document/tree.js';
 import type { Unit } from '../../length/units.js';
+import type { Message } from '../../words/message.js';
 import type { Schema } from '../schema.js';
 
 /** Where a value stands: its path from the root of the part, and what is blamed where the value itself is not written. */
@@ -29,7 +30,7 @@ export interface Context {
   /** Tells what costs a value, which is then null. */
   fault(finding: Finding): null;
   /** The same of rule value-wrong. */
-  wrong(place: Place, message: string, repairs?: readonly Repair[]): null;
+  wrong(place: Place, message: Message, repairs?: readonly Repair[]): null;
   /** Marks the reading as unsound for something that is told elsewhere. */
   spoil(): void;
   /** The change that writes a text at a path. */

@@ -1,6 +1,7 @@
 import type { Repair } from '../../document/finding.js';
 import type { Place } from '../../document/place.js';
 import type { ListNode, MapEntry, ScalarNode, TreeNode } from '../../document/tree.js';
+import { say } from '../messages.js';
 import type { Fields, RecordSchema, Schema } from '../schema.js';
 import { errorAt } from '../tell.js';
 import type { Context } from './context.js';
@@ -37,7 +38,7 @@ export function hasDecimals(context: Context, item: Schema, node: ListNode): boo
     const space = { part: context.part, start: second.place.start, end: second.place.start, text: ' ' };
     tellComma(context, first, second.place, second.text, item, [
       {
-        title: `Write ${first.text}, ${second.text}: two values`,
+        title: say.writeTwo({ first: first.text, second: second.text }),
         changes: [],
         rewrites: [space],
         preferred: false,
@@ -60,17 +61,11 @@ function tellComma(
   const meant = `${first.text}.${restText}`;
   const comma = { part: context.part, start: first.place.end, end: rest.start, text: '.' };
   const repairs: Repair[] = context.fits(schema, meant, first.place)
-    ? [{ title: `Write ${meant}`, changes: [], rewrites: [comma], preferred: true }]
+    ? [{ title: say.write({ text: meant }), changes: [], rewrites: [comma], preferred: true }]
     : [];
-  const twoMeant = more.length > 0 ? ' If two values are meant, write a space behind the comma.' : '';
-  context.fault(
-    errorAt(
-      'length-impossible',
-      place,
-      `‘${first.text},${restText}’: a decimal comma? In brackets a comma parts two values. Write ${meant}.${twoMeant}`,
-      { repairs: [...repairs, ...more] },
-    ),
-  );
+  const figures = { written: `${first.text},${restText}`, meant };
+  const message = more.length > 0 ? say.decimalCommaOrTwo(figures) : say.decimalComma(figures);
+  context.fault(errorAt('length-impossible', place, message, { repairs: [...repairs, ...more] }));
 }
 
 /** True where a place starts right behind a value and one comma. */

@@ -1,5 +1,6 @@
 import type { MapEntry } from '../../document/tree.js';
-import { errorAt, quoted } from '../tell.js';
+import { say } from '../messages.js';
+import { errorAt } from '../tell.js';
 import type { Context } from './context.js';
 
 /** Tells a key that is written twice; the first one counts. `seen` holds the keys met so far. */
@@ -9,8 +10,8 @@ export function isDuplicate(context: Context, seen: Map<string, MapEntry>, entry
     seen.set(entry.key, entry);
     return false;
   }
-  const related = [{ place: first.keyPlace, message: `${quoted(entry.key)} is first written here.` }];
-  const message = `${quoted(entry.key)} is written twice here; only the first counts. Take one out, or give it another name.`;
+  const related = [{ place: first.keyPlace, message: say.firstWritten({ key: entry.key }) }];
+  const message = say.writtenTwice({ key: entry.key });
   context.tell([errorAt('name-duplicate', entry.keyPlace, message, { related })]);
   return true;
 }

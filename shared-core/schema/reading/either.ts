@@ -1,10 +1,13 @@
 import type { TreeNode } from '../../document/tree.js';
-import { expected } from '../expected.js';
+import { say } from '../messages.js';
 import type { EitherSchema, Schema } from '../schema.js';
-import { quoted } from '../tell.js';
+import { subjectAt } from '../subject.js';
+import { wantedOf } from '../wanted.js';
 import type { At, Context } from './context.js';
 import { offersOfList } from './list.js';
-import { firstLineOf, shapeOf } from './shape.js';
+import { firstLineOf, isNothing, shapeOf } from './shape.js';
+
+const NOT_TAKEN = { map: say.mapNotTaken, list: say.listNotTaken, scalar: say.valueNotTaken } as const;
 
 /** Takes the first alternative of the node's shape that reads without fault; else tells the faults of the first of that shape. */
 export function readEither(
@@ -13,7 +16,6 @@ export function readEither(
   node: TreeNode | null,
   at: At,
 ): unknown {
-  const { unit } = context;
   const fitting = schema.of.filter((one) => node !== null && shapeOf(one) === node.kind);
   for (const one of fitting) {
     const { value, sound, findings } = context.attempt(one, node, at);
@@ -25,17 +27,15 @@ export function readEither(
   const first = fitting[0];
   if (first === undefined) {
     const place = node === null ? at.place : firstLineOf(node);
-    return context.wrong(
-      place,
-      `This is not what belongs here. ${schema.about} ${schema.of.map((one) => expected(one, unit)).join('; or: ')}.`,
-    );
+    const asked = { subject: subjectAt(at.path), wanted: wantedOf(schema) };
+    return context.wrong(place, node === null || isNothing(node) ? say.noValue(asked) : NOT_TAKEN[node.kind](asked));
   }
   const list = schema.of.find((one) => one.type === 'list');
   const asList = list === undefined ? [] : offersOfList(context, list.item, node, at.path);
   if (node?.kind === 'scalar' && asList.length > 0) {
     const text = node.text.trim();
-    const words = `${expected(first, unit)}; for a list with this one in it, write [${text}].`;
-    return context.wrong(node.place, `${quoted(text)} stands alone. ${words}`, asList);
+    const message = say.standsAlone({ subject: subjectAt(at.path), text, wanted: wantedOf(first) });
+    return context.wrong(node.place, message, asList);
   }
   const value = context.read(first, node, at);
   return value === null ? null : { as: first.type, is: value };

@@ -1,9 +1,11 @@
 import type { Repair } from '../../document/finding.js';
 import type { Path } from '../../document/place.js';
 import type { TreeNode } from '../../document/tree.js';
-import { expected } from '../expected.js';
+import { say } from '../messages.js';
 import type { ListSchema, Schema } from '../schema.js';
+import { subjectAt } from '../subject.js';
 import { preferred } from '../tell.js';
+import { wantedOf } from '../wanted.js';
 import { located, type At, type Context } from './context.js';
 import { hasDecimals } from './decimal-comma.js';
 import { firstLineOf, isNothing } from './shape.js';
@@ -14,16 +16,13 @@ export function readList(context: Context, { item, most }: ListSchema<Schema>, n
   if (node.kind !== 'list') {
     return context.wrong(
       firstLineOf(node),
-      `Here belongs a list: [ … ] with commas, or one line with - for each. ${expected(item, context.unit)}.`,
+      say.notAList({ subject: subjectAt(at.path), item: wantedOf(item) }),
       offersOfList(context, item, node, at.path),
     );
   }
   const beyond = node.items[most];
   if (beyond !== undefined) {
-    return context.wrong(
-      firstLineOf(beyond),
-      `This list has ${node.items.length} items; the maximum is ${most}. Take out those from here on.`,
-    );
+    return context.wrong(firstLineOf(beyond), say.listTooLong({ items: node.items.length, most }));
   }
   if (node.flow && hasDecimals(context, item, node)) return null;
   const items: unknown[] = [];
@@ -40,6 +39,6 @@ export function readList(context: Context, { item, most }: ListSchema<Schema>, n
 /** Offers to put a value that stands alone into a list, where the list would take it. */
 export function offersOfList(context: Context, item: Schema, node: TreeNode | null, path: Path): readonly Repair[] {
   if (node?.kind !== 'scalar' || !context.fits(item, node.text, node.place)) return [];
-  const list = `[${node.text.trim()}]`;
-  return [preferred(`Write ${list}`, context.set(path, list))];
+  const text = `[${node.text.trim()}]`;
+  return [preferred(say.write({ text }), context.set(path, text))];
 }

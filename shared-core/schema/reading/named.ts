@@ -1,4 +1,5 @@
 import type { MapEntry, TreeNode } from '../../document/tree.js';
+import { say } from '../messages.js';
 import type { Entry, NamedSchema, Schema } from '../schema.js';
 import { located, type At, type Context } from './context.js';
 import { isDuplicate } from './duplicate.js';
@@ -12,17 +13,14 @@ export function readNamed(
   at: At,
 ): unknown {
   if (node !== null && node.kind !== 'map' && !isNothing(node)) {
-    return context.wrong(
-      firstLineOf(node),
-      `Here belong names, each with a colon and the keys of its ${noun} under it.`,
-    );
+    return context.wrong(firstLineOf(node), say.notNamed({ noun }));
   }
   const items: Entry<unknown>[] = [];
   const seen = new Map<string, MapEntry>();
   for (const entry of node?.kind === 'map' ? node.entries : []) {
     const path = [...at.path, entry.key];
     if (entry.key.trim() === '') {
-      context.wrong(entry.keyPlace, `Every ${noun} needs a name before the colon.`);
+      context.wrong(entry.keyPlace, say.nameless({ noun }));
       continue;
     }
     if (isDuplicate(context, seen, entry)) continue;

@@ -2,6 +2,7 @@ import type { Change, Finding, Repair } from '../../document/finding.js';
 import type { Part, Path, Place } from '../../document/place.js';
 import type { TreeNode } from '../../document/tree.js';
 import type { Unit } from '../../length/units.js';
+import type { Message } from '../../words/message.js';
 import type { Schema } from '../schema.js';
 import { errorAt } from '../tell.js';
 import type { At, Attempt, Context } from './context.js';
@@ -65,7 +66,7 @@ export class Reader implements Context {
     return null;
   }
 
-  wrong(place: Place, message: string, repairs: readonly Repair[] = []): null {
+  wrong(place: Place, message: Message, repairs: readonly Repair[] = []): null {
     return this.fault(errorAt('value-wrong', place, message, { repairs }));
   }
 

@@ -1,9 +1,10 @@
 import type { Repair } from '../../document/finding.js';
 import type { MapEntry, TreeNode } from '../../document/tree.js';
-import { aNoun, expected, someKeys } from '../expected.js';
+import { say } from '../messages.js';
 import { nearestName } from '../nearest.js';
 import type { Fields, RecordSchema, Schema } from '../schema.js';
-import { errorAt, quoted } from '../tell.js';
+import { errorAt } from '../tell.js';
+import { keysOf, wantedOf } from '../wanted.js';
 import { located, type At, type Context } from './context.js';
 import { isDecimals } from './decimal-comma.js';
 import { isDuplicate } from './duplicate.js';
@@ -51,20 +52,15 @@ function underNewKey(context: Context, { fields, formerly }: AnyRecord, entry: M
 function noMap(context: Context, schema: AnyRecord, node: Exclude<TreeNode, { kind: 'map' }>): null {
   const glued = node.kind === 'scalar' && node.plain ? /^([\w-]+):(\S+)$/.exec(node.text) : null;
   if (glued !== null && Object.hasOwn(schema.fields, glued[1]!)) return noSpace(context, node, glued[1]!, glued[2]!);
-  return context.wrong(
-    firstLineOf(node),
-    `Here belong the keys of ${aNoun(schema.noun)}, each on a line of its own: ${someKeys(schema)}.`,
-  );
+  return context.wrong(firstLineOf(node), say.notKeys({ noun: schema.noun, keys: keysOf(schema) }));
 }
 
 /** `kind:base` alone is one word to YAML, and no fault. */
 function noSpace(context: Context, { place }: TreeNode, key: string, value: string): null {
   const at = place.start + key.length + 1;
   const space = { part: context.part, start: at, end: at, text: ' ' };
-  const repairs: Repair[] = [
-    { title: 'Put a space behind the colon', changes: [], rewrites: [space], preferred: true },
-  ];
-  return context.wrong(place, `The space behind the colon is missing: write \`${key}: ${value}\`.`, repairs);
+  const repairs: Repair[] = [{ title: say.addSpace(), changes: [], rewrites: [space], preferred: true }];
+  return context.wrong(place, say.spaceMissing({ key, value }), repairs);
 }
 
 function missing(
@@ -88,12 +84,12 @@ function missing(
   const repairs =
     value.type === 'choice'
       ? Object.keys(value.options).map((word): Repair => ({
-          title: `Add ${key}: ${word}`,
+          title: say.add({ path: [key], text: word }),
           changes: [context.set([...at.path, key], word)],
           preferred: false,
         }))
       : [];
-  const message = `The ${schema.noun} has no \`${key}\`. ${value.about} ${expected(value, context.unit)}.`;
+  const message = say.keyMissing({ noun: schema.noun, key, wanted: wantedOf(value) });
   context.fault(errorAt('key-missing', at.place, message, { repairs }));
 }
 
@@ -114,24 +110,26 @@ function meantBy(
 /** `free` are the keys that are not written yet. */
 function unknownKey(context: Context, schema: AnyRecord, entry: MapEntry, free: readonly string[], at: At): void {
   if (context.isFull) return;
-  const { keys, instead } = meantBy(schema, entry.key, free);
-  const path = [...at.path, entry.key];
+  const { key } = entry;
+  const { noun } = schema;
+  const { keys, instead } = meantBy(schema, key, free);
+  const path = [...at.path, key];
   const renamed = (text: string): Repair => ({
-    title: `Rename to ${text}`,
+    title: say.rename({ text }),
     changes: [{ kind: 'rename-key', part: context.part, path, text }],
     preferred: keys.length === 1,
   });
   const takenOut: Repair = {
-    title: `Take ${quoted(entry.key)} out`,
+    title: say.remove({ key }),
     changes: [{ kind: 'remove', part: context.part, path }],
     preferred: false,
   };
-  const guess =
-    instead ??
-    (keys.length === 0
-      ? `It has these keys: ${Object.keys(schema.fields).join(', ')}.`
-      : `Did you mean ${keys.map((key) => `\`${key}\``).join(' or ')}?`);
-  const message = `${quoted(entry.key)} is not a key of ${aNoun(schema.noun)}. ${guess}`;
+  const message =
+    instead !== null
+      ? say.keyTried({ key, noun, instead })
+      : keys.length === 0
+        ? say.keyUnknown({ key, noun, keys: keysOf(schema) })
+        : say.keyMisspelt({ key, noun, near: keys });
   const repairs = instead === null ? keys.map(renamed) : [takenOut];
   context.tell([errorAt('key-unknown', entry.keyPlace, message, { repairs })]);
 }

@@ -1,9 +1,11 @@
 import type { Path, Place } from '../../document/place.js';
 import type { TreeNode } from '../../document/tree.js';
-import { expected } from '../expected.js';
+import { say } from '../messages.js';
 import { nearestName } from '../nearest.js';
 import type { ChoiceSchema, CountSchema, NumberSchema, Schema } from '../schema.js';
-import { preferred, quoted } from '../tell.js';
+import { subjectAt } from '../subject.js';
+import { preferred } from '../tell.js';
+import { wantedOf } from '../wanted.js';
 import { located, type At, type Context } from './context.js';
 import { replacedBy } from './formerly.js';
 import { readLength } from './length.js';
@@ -21,15 +23,12 @@ export function readScalar(context: Context, schema: ScalarSchema, node: TreeNod
     if (schema.type === 'text') return located('', node?.place ?? at.place, at.path);
     return context.wrong(
       node !== null && node.place.end > node.place.start ? node.place : at.place,
-      `There is no value here. ${expected(schema, context.unit)}.`,
+      say.noValue({ subject: subjectAt(at.path), wanted: wantedOf(schema) }),
     );
   }
   if (node.kind !== 'scalar') {
-    const what = node.kind === 'map' ? 'a map of keys' : 'a list';
-    return context.wrong(
-      firstLineOf(node),
-      `This is ${what}, where one value belongs. ${expected(schema, context.unit)}.`,
-    );
+    const asked = { subject: subjectAt(at.path), wanted: wantedOf(schema) };
+    return context.wrong(firstLineOf(node), node.kind === 'map' ? say.mapForValue(asked) : say.listForValue(asked));
   }
   const value = valueOf(context, schema, node.text.trim(), node.place, at.path);
   return value === null ? null : located(value, node.place, at.path);
@@ -40,14 +39,14 @@ function valueOf(context: Context, schema: ScalarSchema, text: string, place: Pl
     case 'length':
       return readLength(context, schema, text, place, path);
     case 'span':
-      return readSpan(context, schema, text, place);
+      return readSpan(context, schema, text, place, path);
     case 'count':
     case 'number':
-      return readNumber(context, schema, text, place);
+      return readNumber(context, schema, text, place, path);
     case 'flag':
       if (YES.has(text.toLowerCase())) return true;
       if (NO.has(text.toLowerCase())) return false;
-      return context.wrong(place, `${quoted(text)} is neither yes nor no. ${expected(schema, context.unit)}.`);
+      return context.wrong(place, say.notValid({ subject: subjectAt(path), text, wanted: wantedOf(schema) }));
     case 'choice':
       return readChoice(context, schema, text, place, path);
     case 'text':
@@ -56,17 +55,23 @@ function valueOf(context: Context, schema: ScalarSchema, text: string, place: Pl
   }
 }
 
-function readNumber(context: Context, schema: CountSchema | NumberSchema, text: string, place: Place): number | null {
+function readNumber(
+  context: Context,
+  schema: CountSchema | NumberSchema,
+  text: string,
+  place: Place,
+  path: Path,
+): number | null {
   const form = schema.type === 'count' ? /^[-+]?\d{1,15}$/ : /^[-+]?(?:\d{1,15}(?:\.\d{0,15})?|\.\d{1,15})$/;
-  const wanted = `${expected(schema, context.unit)}.`;
-  if (!form.test(text))
-    return context.wrong(
-      place,
-      `${quoted(text)} is not a ${schema.type === 'count' ? 'whole number' : 'number'}. ${wanted}`,
-    );
+  const { type, min, max } = schema;
+  const subject = subjectAt(path);
+  if (!form.test(text)) {
+    const figures = { subject, text, wanted: wantedOf(schema) };
+    return context.wrong(place, type === 'count' ? say.notAWholeNumber(figures) : say.notANumber(figures));
+  }
   const value = Number(text);
-  if (value < schema.min) return context.wrong(place, `${text} is less than the least, ${schema.min}. ${wanted}`);
-  if (value > schema.max) return context.wrong(place, `${text} is more than the greatest, ${schema.max}. ${wanted}`);
+  if (value < min) return context.wrong(place, say.numberBelow({ subject, text, min, max }));
+  if (value > max) return context.wrong(place, say.numberAbove({ subject, text, min, max }));
   return value === 0 ? 0 : value;
 }
 
@@ -82,10 +87,6 @@ function readChoice(
   if (now !== null) return now;
   const words = Object.keys(schema.options);
   const near = nearestName(text, words);
-  const repairs = near === null ? [] : [preferred(`Write ${near}`, context.set(path, near))];
-  return context.wrong(
-    place,
-    `${quoted(text)} is none of the words that can stand here: ${words.join(', ')}.`,
-    repairs,
-  );
+  const repairs = near === null ? [] : [preferred(say.write({ text: near }), context.set(path, near))];
+  return context.wrong(place, say.notValid({ subject: subjectAt(path), text, wanted: wantedOf(schema) }), repairs);
 }

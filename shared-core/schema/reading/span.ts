@@ -1,37 +1,35 @@
-import type { Place } from '../../document/place.js';
+import type { Path, Place } from '../../document/place.js';
 import { parseLength } from '../../length/parse.js';
-import { showLength } from '../../length/show.js';
 import type { Micrometres } from '../../length/units.js';
-import { expected, spanExample } from '../expected.js';
+import type { Message } from '../../words/message.js';
+import { say } from '../messages.js';
 import type { Span, SpanSchema } from '../schema.js';
-import { errorAt, quoted } from '../tell.js';
+import { subjectAt } from '../subject.js';
+import { errorAt } from '../tell.js';
+import { wantedOf } from '../wanted.js';
 import { isBounded } from './bounds.js';
 import type { Context } from './context.js';
 
 /** Two lengths, `20 to 80`; one alone is a span of no width. */
-export function readSpan(context: Context, schema: SpanSchema, text: string, place: Place): Span | null {
+export function readSpan(context: Context, schema: SpanSchema, text: string, place: Place, path: Path): Span | null {
   const { unit } = context;
-  const fault = (message: string): null => context.fault(errorAt('length-impossible', place, message));
+  const fault = (message: Message): null => context.fault(errorAt('length-impossible', place, message));
   const parts = text.split(/\s+to\s+/i);
   const [first, second] = parts;
   if (first === undefined || parts.length > 2)
-    return fault(`${quoted(text)} is not a span. ${expected(schema, unit)}.`);
+    return fault(say.notASpan({ subject: subjectAt(path), text, wanted: wantedOf(schema) }));
   const last = second ?? first;
   // In `20 to 80 mm` the unit counts for both.
   const unitOfBoth = /mm$/i.test(last) ? 'mm' : /(in|inch|inches|")$/i.test(last) ? 'in' : unit;
   const min = parseLength(first, unitOfBoth);
   const max = parseLength(last, unit);
-  if (!min.ok || !max.ok) {
-    const message = !min.ok ? min.message : !max.ok ? max.message : '';
-    return fault(`${message} A span is two of them: ${spanExample(schema, unit)}.`);
-  }
+  if (!min.ok) return fault(say.spanOfNoLengths({ fault: min.fault, unit, max: schema.max }));
+  if (!max.ok) return fault(say.spanOfNoLengths({ fault: max.fault, unit, max: schema.max }));
   if (min.value > max.value) {
-    fault(
-      `The span runs from ${showLength(min.value, unit)} down to ${showLength(max.value, unit)}. Write the smaller length first.`,
-    );
+    fault(say.spanBackwards({ from: min.value, to: max.value }));
     return mended(context, schema, max.value, min.value);
   }
-  if (!isBounded(context, schema, min.value, place) || !isBounded(context, schema, max.value, place))
+  if (!isBounded(context, schema, min.value, place, path) || !isBounded(context, schema, max.value, place, path))
     return mended(context, schema, min.value, max.value);
   return { min: min.value, max: max.value };
 }

@@ -93,7 +93,7 @@ describe('a name with a value on its line', () => {
   test('above keys that are indented: a choice of two', () => {
     const text = 'carcasses:\n  sink: base\n    width: 600\n';
     expect(errors(text)).toEqual([
-      '"width: 600" `sink` has the value ‘base’ on its line, so that nothing can stand below it. If it is a carcass of that kind, write `kind: base` on a line below the name; if not, start this line 2 columns further left.',
+      '"width: 600" `sink` already has the value ‘base’ on its line, so no key can stand below it. Write `kind: base` on a line below if `sink` is a carcass, or start this line 2 columns further left.',
     ]);
     expect(offers(text)).toEqual([
       ['Write kind: base below sink', 'carcasses:\n  sink:\n    kind: base\n    width: 600\n'],
@@ -104,7 +104,7 @@ describe('a name with a value on its line', () => {
   test('above keys in its own column', () => {
     const text = 'carcasses:\r\n  sink: base # left\r\n  width: 600\r\n  depth: 500\r\n';
     expect(errors(text)).toEqual([
-      '"sink: base" `sink` has the value ‘base’ on its line and its keys in its own column. Write `kind: base` on a line below the name, and indent it and those 2 lines by two.',
+      '"sink: base" `sink` has the value ‘base’ on its line and its keys in the same column. Write `kind: base` below the name, and indent it and the 2 lines below by two columns.',
     ]);
     expect(offers(text)).toEqual([
       [
@@ -118,10 +118,10 @@ describe('a name with a value on its line', () => {
   test('that is no kind', () => {
     const text = 'carcasses:\n  sink: 600\n  kind: base\n  width: 600\n';
     expect(errors(text)).toEqual([
-      '"sink: 600" `sink` has the value ‘600’ on its line and its keys in its own column. Take the value out, and indent those 2 lines by two.',
+      '"sink: 600" `sink` has the value ‘600’ on its line and its keys in the same column. Remove the value, and indent the 2 lines below by two columns.',
     ]);
     expect(offers(text)).toEqual([
-      ['Take 600 out and indent those 2 lines', 'carcasses:\n  sink:\n    kind: base\n    width: 600\n'],
+      ['Remove 600 and indent the 2 lines below', 'carcasses:\n  sink:\n    kind: base\n    width: 600\n'],
     ]);
   });
 });
@@ -130,7 +130,7 @@ describe('a forgotten name', () => {
   test('of the first carcass', () => {
     const text = 'carcasses:\n  kind: base\n  width: 600\n  bar:\n    kind: wall\n    width: 800\n';
     expect(errors(text)).toEqual([
-      '"kind: base" `kind` stands where the name of a carcass belongs. Write a name with a colon, such as `carcass-1:`, on a line above it, and indent the keys of the carcass by two.',
+      '"kind: base" `kind` stands where the name of a carcass belongs. Write a name and a colon, such as `carcass-1:`, on a line above it, and indent the keys of the carcass by two columns.',
     ]);
     expect(offers(text)).toEqual([
       [
@@ -166,7 +166,7 @@ describe('a forgotten name', () => {
 test('keys below a map in brackets are not indented under it', () => {
   const text = 'carcasses:\n  bar: { kind: wall, width: 800 }\n  depth: 300\n';
   expect(errors(text)).toEqual([
-    '"depth: 300" `depth` starts in the column of `bar`, where the names of carcasses stand. Write it inside `bar`.',
+    '"depth: 300" `depth` starts in the same column as `bar`, where the names of carcasses stand. Write it inside `bar`.',
   ]);
   expect(offers(text)).toEqual([]);
 });

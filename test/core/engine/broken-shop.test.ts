@@ -93,7 +93,7 @@ describe('one wrong figure of a machine', () => {
     const finding = analyse(text)
       .findings()
       .find(({ finding: { rule } }) => rule === 'shop-broken')!;
-    expect(inWords(finding.finding.message)).toContain(`the first in line ${lineOf(text, '-16')}. -16 mm is less than`);
+    expect(inWords(finding.finding.message)).toContain(`the first in line ${lineOf(text, '-16')}. -16 mm is below`);
   });
 });
 
@@ -194,7 +194,7 @@ describe('what is half typed in the head', () => {
     const text = `shop: own.shop.yaml\n${line}carcasses:\n  a: { kind: base, width: 24, height: 28 3/8 }\n`;
     expect(told(NEUTRAL_SHOP_TEXT, text)).toEqual(['error value-wrong']);
     expect(inWords(analyse(NEUTRAL_SHOP_TEXT, text).findings()[0]!.finding.message)).toMatch(
-      /Until then no size is checked\.$/,
+      /No size is checked until then\.$/,
     );
     expect(
       readShop(`${line}boards: { board-16: { thickness: 0.6 }, back-3: { thickness: 0.2 } }\n`).findings,
@@ -222,14 +222,18 @@ describe('a unit that is none', () => {
 
   test('is repaired where it means one that is', () => {
     const [one] = analyse(NEUTRAL_SHOP_TEXT, `unit: inches\n${JOB}`).findings();
-    expect(one!.finding.repairs).toEqual([
-      { title: 'Write in', changes: [{ kind: 'set', part: 'head', path: ['unit'], text: 'in' }], preferred: true },
+    expect(one!.finding.repairs).toMatchObject([
+      {
+        title: { id: 'reading.write', figures: { text: 'in' } },
+        changes: [{ kind: 'set', part: 'head', path: ['unit'], text: 'in' }],
+        preferred: true,
+      },
     ]);
   });
 
   test('centimetres are not taken for millimetres by a repair', () => {
     const [one] = analyse(NEUTRAL_SHOP_TEXT, `unit: cm\n${JOB}`).findings();
-    expect(inWords(one!.finding.message)).toContain('10 times what it is now');
+    expect(inWords(one!.finding.message)).toContain('multiply every bare number by 10');
     expect(one!.finding.repairs).toEqual([]);
   });
 });

@@ -55,7 +55,8 @@ function read<S extends Schema>(schema: S, yaml: string, unit: Unit = 'mm') {
   });
   /** Rule, the text that is blamed, and the message. */
   const told = result.findings.map(
-    (finding) => `${finding.rule} @${yaml.slice(finding.place.start, finding.place.end)}@ ${inWords(finding.message)}`,
+    (finding) =>
+      `${finding.rule} @${yaml.slice(finding.place.start, finding.place.end)}@ ${inWords(finding.message, unit)}`,
   );
   return { ...result, told };
 }
@@ -107,41 +108,28 @@ describe('what is wrong is told at its place', () => {
     [
       'kind: base\nwidth: 600\ncolour: red',
       [
-        'key-unknown @colour@ ‘colour’ is not a key of a box. It has these keys: kind, width, range, turns, seconds, lowers, note, shelves, boards.',
+        'key-unknown @colour@ ‘colour’ is not a key of a box. Use kind, width, range, turns, seconds, lowers, note, shelves or boards.',
       ],
     ],
-    [
-      'kind: base',
-      ['key-missing @@ The box has no `width`. Width over all. Here belongs a length from 50 mm to 5000 mm.'],
-    ],
-    ['kind: bse\nwidth: 600', ['value-wrong @bse@ ‘bse’ is none of the words that can stand here: base, wall.']],
+    ['kind: base', ['key-missing @@ The box has no `width`. Write a length between 50 mm and 5000 mm.']],
+    ['kind: bse\nwidth: 600', ['value-wrong @bse@ ‘bse’ is not a valid `kind`. Use base or wall.']],
     [
       'kind: base\nwidth: -5',
-      ['length-impossible @-5@ -5 mm is less than the least, 50 mm. Here belongs a length from 50 mm to 5000 mm.'],
+      ['length-impossible @-5@ -5 mm is below the minimum. `width` must be between 50 mm and 5000 mm.'],
     ],
     [
       'kind: base\nwidth: 60000',
-      [
-        'length-impossible @60000@ 60000 mm is more than the greatest, 5000 mm. Here belongs a length from 50 mm to 5000 mm.',
-      ],
+      ['length-impossible @60000@ 60000 mm is above the maximum. `width` must be between 50 mm and 5000 mm.'],
     ],
     [
       'kind: base\nwidth: NaN',
       ['length-impossible @NaN@ ‘NaN’ is not a length. Write it like 600, 600.5 mm, 23 5/8 in or 1\' 11 5/8".'],
     ],
-    [
-      'kind: base\nwidth: 1e999',
-      [
-        'length-impossible @1e999@ ‘1e999’ is not a length: write the number out, without an exponent. Write it like 600, 600.5 mm, 23 5/8 in or 1\' 11 5/8".',
-      ],
-    ],
-    [
-      'kind: base\nwidth:',
-      ['value-wrong @width@ There is no value here. Here belongs a length from 50 mm to 5000 mm.'],
-    ],
+    ['kind: base\nwidth: 1e999', ['length-impossible @1e999@ ‘1e999’ has an exponent. Write the number in full.']],
+    ['kind: base\nwidth:', ['value-wrong @width@ `width` has no value. Write a length between 50 mm and 5000 mm.']],
     [
       'kind: base\nwidth: [1]',
-      ['value-wrong @[1]@ This is a list, where one value belongs. Here belongs a length from 50 mm to 5000 mm.'],
+      ['value-wrong @[1]@ `width` takes one value, not a list. Write a length between 50 mm and 5000 mm.'],
     ],
     [
       'kind: base\nwidth: 600\nrange: 80 to 20',
@@ -150,47 +138,47 @@ describe('what is wrong is told at its place', () => {
     [
       'kind: base\nwidth: 600\nrange: 1 to 2 to 3',
       [
-        'length-impossible @1 to 2 to 3@ ‘1 to 2 to 3’ is not a span. Here belong two lengths, such as 20 to 80, from 0 mm to 500 mm.',
+        'length-impossible @1 to 2 to 3@ ‘1 to 2 to 3’ is not a span. Write two lengths between 0 mm and 500 mm, such as 20 to 80.',
       ],
     ],
     [
       'kind: base\nwidth: 600\nturns: 1.5',
-      ['value-wrong @1.5@ ‘1.5’ is not a whole number. Here belongs a whole number from 0 to 12.'],
+      ['value-wrong @1.5@ ‘1.5’ is not a whole number. Write a whole number between 0 and 12.'],
     ],
     [
       'kind: base\nwidth: 600\nturns: 13',
-      ['value-wrong @13@ 13 is more than the greatest, 12. Here belongs a whole number from 0 to 12.'],
+      ['value-wrong @13@ 13 is above the maximum. `turns` must be between 0 and 12.'],
     ],
     [
       'kind: base\nwidth: 600\nlowers: perhaps',
-      ['value-wrong @perhaps@ ‘perhaps’ is neither yes nor no. Here belongs yes or no.'],
+      ['value-wrong @perhaps@ ‘perhaps’ is not a valid `lowers`. Write yes or no.'],
     ],
     [
       'kind: base\nwidth: 600\nwidth: 700',
       [
-        'name-duplicate @width@ ‘width’ is written twice here; only the first counts. Take one out, or give it another name.',
+        'name-duplicate @width@ ‘width’ is written twice; only the first counts. Remove this one, or give it another name.',
       ],
     ],
     [
       'kind: base\nwidth: 600\nboards:\n  a: {thickness: 16}\n  a: {thickness: 18}',
-      ['name-duplicate @a@ ‘a’ is written twice here; only the first counts. Take one out, or give it another name.'],
+      ['name-duplicate @a@ ‘a’ is written twice; only the first counts. Remove this one, or give it another name.'],
     ],
     [
       'kind: base\nwidth: 600\nboards: 16',
-      ['value-wrong @16@ Here belong names, each with a colon and the keys of its board under it.'],
+      ['value-wrong @16@ Each board needs a name and a colon, with its keys indented below.'],
     ],
     [
       'kind: base\nwidth: 600\nshelves: two',
-      ['value-wrong @two@ ‘two’ is not a whole number. Here belongs a whole number from 0 to 30.'],
+      ['value-wrong @two@ ‘two’ is not a whole number. Write a whole number between 0 and 30.'],
     ],
     [
       'kind: base\nwidth: 600\nshelves: [{ board: oak }]',
-      ['key-missing @{ board: oak }@ The shelf has no `at`. Height. Here belongs a length from 1 mm to 3000 mm.'],
+      ['key-missing @{ board: oak }@ The shelf has no `at`. Write a length between 1 mm and 3000 mm.'],
     ],
     [
       '- 1',
       [
-        'value-wrong @- 1@ Here belong the keys of a box, each on a line of its own: kind, width, range, turns, seconds, lowers ….',
+        'value-wrong @- 1@ The keys of a box are missing here. Write each on a line of its own: kind, width, range, turns, seconds, lowers and 3 more.',
       ],
     ],
   ])('%s', (yaml, wanted) => {
@@ -201,16 +189,22 @@ describe('what is wrong is told at its place', () => {
 test('a value that stands alone, and one that would fit in the other unit, are told with what to write', () => {
   const alone = read(box, 'kind: base\nwidth: 600\nshelves: 361');
   expect(alone.told).toEqual([
-    'value-wrong @361@ ‘361’ stands alone. Here belongs a whole number from 0 to 30; for a list with this one in it, write [361].',
+    'value-wrong @361@ ‘361’ is not a valid `shelves`. Write a whole number between 0 and 30, or [361] for a list with one item.',
   ]);
   expect(alone.findings[0]!.repairs).toMatchObject([
-    { title: 'Write [361]', changes: [{ kind: 'set', path: ['shelves'], text: '[361]' }] },
+    {
+      title: { id: 'reading.write', figures: { text: '[361]' } },
+      changes: [{ kind: 'set', path: ['shelves'], text: '[361]' }],
+    },
   ]);
   expect(read(box, 'kind: base\nwidth: 600\nshelves: 3001').findings[0]!.repairs).toEqual([]);
   const small = read(box, 'kind: base\nwidth: 23 5/8');
-  expect(small.told[0]).toMatch(/ If inches are meant, write 23 5\/8 in\.$/);
+  expect(small.told[0]).toMatch(/; did you mean 23 5\/8 in\?$/);
   expect(small.findings[0]!.repairs).toMatchObject([
-    { title: 'Write 23 5/8 in', changes: [{ kind: 'set', path: ['width'], text: '23 5/8 in' }] },
+    {
+      title: { id: 'reading.write', figures: { text: '23 5/8 in' } },
+      changes: [{ kind: 'set', path: ['width'], text: '23 5/8 in' }],
+    },
   ]);
   // A unit that is written is meant; neither does another unit help.
   expect(read(box, 'kind: base\nwidth: 24 mm').findings[0]!.repairs).toEqual([]);
@@ -218,15 +212,19 @@ test('a value that stands alone, and one that would fit in the other unit, are t
 });
 
 test('repairs rename, replace or add', () => {
-  expect(read(box, 'kind: base\nwidht: 600').findings[0]!.repairs).toEqual([
+  expect(read(box, 'kind: base\nwidht: 600').findings[0]!.repairs).toMatchObject([
     {
-      title: 'Rename to width',
+      title: { id: 'reading.rename', figures: { text: 'width' } },
       changes: [{ kind: 'rename-key', part: 'self', path: ['widht'], text: 'width' }],
       preferred: true,
     },
   ]);
-  expect(read(box, 'kind: bse\nwidth: 600').findings[0]!.repairs).toEqual([
-    { title: 'Write base', changes: [{ kind: 'set', part: 'self', path: ['kind'], text: 'base' }], preferred: true },
+  expect(read(box, 'kind: bse\nwidth: 600').findings[0]!.repairs).toMatchObject([
+    {
+      title: { id: 'reading.write', figures: { text: 'base' } },
+      changes: [{ kind: 'set', part: 'self', path: ['kind'], text: 'base' }],
+      preferred: true,
+    },
   ]);
   expect(read(box, 'width: 600').findings[0]!.repairs.map(({ title }) => inWords(title))).toEqual([
     'Add kind: base',
@@ -252,7 +250,7 @@ test('the unit of the file is that of bare numbers, the bounds are the same', ()
   expect(value!.value.width.value).toBe(600_075);
   expect(value!.value.range!.value).toEqual({ min: 20_000, max: 80_000 });
   expect(read(box, 'kind: base\nwidth: 600', 'in').told).toEqual([
-    'length-impossible @600@ 600 in is more than the greatest, 196.85 in. Here belongs a length from 1.969 in to 196.85 in. If millimetres are meant, write 600 mm.',
+    'length-impossible @600@ 600 in is above the maximum. `width` must be between 1.969 in and 196.85 in; did you mean 600 mm?',
   ]);
 });
 

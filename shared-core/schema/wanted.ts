@@ -1,0 +1,46 @@
+import type { Micrometres } from '../length/units.js';
+import type { Fields, NameOf, RecordSchema, Schema } from './schema.js';
+
+/** What a schema takes, as figures of a message: no more of it than the message needs. */
+export type Wanted =
+  | { readonly type: 'length' | 'span'; readonly min: Micrometres; readonly max: Micrometres }
+  | { readonly type: 'count' | 'number'; readonly min: number; readonly max: number }
+  | { readonly type: 'flag' | 'text' }
+  | { readonly type: 'name'; readonly of: NameOf }
+  | { readonly type: 'choice'; readonly words: readonly string[] }
+  | { readonly type: 'list'; readonly item: Wanted }
+  | { readonly type: 'named'; readonly noun: string }
+  | { readonly type: 'record'; readonly noun: string; readonly keys: readonly string[] }
+  | { readonly type: 'either'; readonly of: readonly Wanted[] };
+
+export function wantedOf(schema: Schema): Wanted {
+  switch (schema.type) {
+    case 'length':
+    case 'span':
+      return { type: schema.type, min: schema.min, max: schema.max };
+    case 'count':
+    case 'number':
+      return { type: schema.type, min: schema.min, max: schema.max };
+    case 'flag':
+    case 'text':
+      return { type: schema.type };
+    case 'name':
+      return { type: 'name', of: schema.of };
+    case 'choice':
+      return { type: 'choice', words: Object.keys(schema.options) };
+    case 'list':
+      return { type: 'list', item: wantedOf(schema.item) };
+    case 'named':
+      return { type: 'named', noun: schema.noun };
+    case 'record':
+      return { type: 'record', noun: schema.noun, keys: keysOf(schema) };
+    case 'either':
+      return { type: 'either', of: schema.of.map(wantedOf) };
+  }
+}
+
+/** The keys of a record, those that it needs first. */
+export function keysOf({ fields }: RecordSchema<Fields>): readonly string[] {
+  const keys = Object.keys(fields);
+  return [...keys.filter((key) => fields[key]!.required), ...keys.filter((key) => !fields[key]!.required)];
+}
