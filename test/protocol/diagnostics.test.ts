@@ -14,7 +14,7 @@ session(
 describe('findings of a job', () => {
   test('each stands on the words that it is about, with rule, figures and reference', async () => {
     const uri = folder.uri('plain.carcass.yaml');
-    const text = 'unit: mm\ncarcasses:\n  sink:\n    kind: base\n    width: 600\n    height: 730\n    board: bord-16\n';
+    const text = 'unit: mm\ncarcasses:\n  sink:\n    kind: base\n    width: 600\n    height: 711\n    board: bord-16\n';
     const found = await client.open(uri, text);
     const board = found.find(({ code }) => code === 'board-unknown')!;
     expect(covered(text, board.range)).toBe('bord-16');

@@ -3,6 +3,8 @@ import type { Handling } from '../../shop/model.js';
 import { showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 
+export { timeWords } from '../../words/time.js';
+
 /** The panels that set-ups speak of, and the units that their owner reads. */
 export interface JobWords {
   /** Of the job file: sizes of panels. */
@@ -13,13 +15,6 @@ export interface JobWords {
   readonly handling: Handling;
   /** A panel by the names in a set-up; undefined where there is none of these names. */
   readonly panel: (carcass: string, key: string) => Panel | undefined;
-}
-
-/** '7 min 30 s'; '2 h 50 min'; 'no time' for 0. Whole seconds. */
-export function timeWords(seconds: number): string {
-  const [hours, minutes, rest] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60];
-  const parts = [hours > 0 ? `${hours} h` : '', minutes > 0 ? `${minutes} min` : '', rest > 0 ? `${rest} s` : ''];
-  return parts.filter((part) => part !== '').join(' ') || 'no time';
 }
 
 /** '720 × 560 × 16 mm' */

@@ -30,7 +30,7 @@ rule('near-edge', {
   ],
   sound: [
     // 5.5 less half of 5 is 3.
-    { carcass: 'kind: wall\nwidth: 600\nrow-offset: 5.5', besides: ['row-unbalanced'] },
+    { carcass: 'kind: wall\nwidth: 600\nrow-offset: 5.5' },
   ],
   repairs: [
     [
