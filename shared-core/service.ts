@@ -9,6 +9,8 @@ export { hintsIn, HINT_CHOICES, type HintChoice } from './service/hints.js';
 export { outlineOf, type Outlined } from './service/outline.js';
 export { spansAt } from './service/spans.js';
 export { foldsOf } from './document/folds.js';
+export { formatEdits, someOf, type Blanks } from './document/format.js';
+export { lineEnd, lineStart } from './document/lines.js';
 
 // Findings and repairs.
 export { knownFindings, allFindings, type Told } from './service/findings.js';

@@ -1,6 +1,5 @@
 import type { Position, Range, TextEdit } from 'vscode-languageserver';
-import { formatEdits, someOf, type Blanks } from '../../shared-core/document/format.js';
-import { lineEnd, lineStart } from '../../shared-core/document/lines.js';
+import { formatEdits, lineEnd, lineStart, someOf, type Blanks } from '../../shared-core/service.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
