@@ -5,6 +5,7 @@ import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { tellsCursor } from './cursor.js';
 import { createLanguageClient } from './language.js';
+import { newFile } from './new-file.js';
 import { machinePanel, showMachines } from './panels/machine/show.js';
 import { previewPanel, showPreview } from './panels/preview/show.js';
 
@@ -57,6 +58,8 @@ export function activate(context: vscode.ExtensionContext): void {
     vscode.commands.registerCommand('borewright.showSetupList', (...named: readonly unknown[]) =>
       showMachines(machines, 'list', named),
     ),
+    vscode.commands.registerCommand('borewright.newJob', () => newFile('job', ask)),
+    vscode.commands.registerCommand('borewright.newShop', () => newFile('shop', ask)),
     vscode.commands.registerCommand('borewright.restartServer', () => restart(language)),
   );
   const started = language.start().catch((fault: unknown) => {

@@ -31,6 +31,7 @@ import { prepareRename, rename } from './features/rename.js';
 import { selectionRanges } from './features/selection-ranges.js';
 import { setUps } from './features/set-ups.js';
 import { symbols } from './features/symbols.js';
+import { template } from './features/template.js';
 import { workspaceSymbols } from './features/workspace-symbols.js';
 import type { Files } from './files.js';
 import { LastLenses } from './last-lenses.js';
@@ -47,6 +48,7 @@ const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 
 const CURSOR = 'borewright/cursor';
+const TEMPLATE = 'borewright/template';
 
 /** What a job's `shop:` has to follow. */
 const MOVED_FILES = [
@@ -134,7 +136,10 @@ export function serve(
         },
         codeLensProvider: { resolveProvider: true },
         inlayHintProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL], resolveProvider: true },
+        codeActionProvider: {
+          codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, FIX_ALL],
+          resolveProvider: true,
+        },
       },
     };
   });
@@ -246,6 +251,7 @@ export function serve(
   connection.languages.inlayHint.on(({ textDocument, range }, token) =>
     answer('inlay hints', textDocument.uri, token, null, (file) => inlayHints(file, range, client.hints)),
   );
+  connection.onRequest(TEMPLATE, template);
   connection.onRequest(SET_UPS, (params: SetUpsParams, token: CancellationToken) =>
     answer('set-ups', params.uri, token, null, async (file) => {
       if (file.kind === 'shop') return setUps(file, null);

@@ -16,7 +16,10 @@ export { lineEnd, lineStart } from './document/lines.js';
 export { knownFindings, allFindings, type Told } from './service/findings.js';
 export type { Severity } from './findings/finding.js';
 export { editsOfBatch, editsWithoutChoice, repairsFor, type BatchKey } from './service/repairs.js';
+export { refactorsIn } from './service/refactors.js';
 export type { RepairEdits } from './engine/repairs.js';
+
+export { templateOf } from './service/templates.js';
 
 // Names, and where they are given and asked for.
 export { namesAround, namesOfText, shopNamed, writtenInPlace, type NamesOfText } from './service/names.js';

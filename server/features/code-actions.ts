@@ -12,6 +12,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import {
   editsOfBatch,
   editsWithoutChoice,
+  refactorsIn,
   repairsFor,
   type BatchKey,
   type RepairEdits,
@@ -35,6 +36,7 @@ export function codeActions(
     context.only === undefined ||
     context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
   const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, abilities) : [];
+  if (wants(CodeActionKind.RefactorRewrite) && file.kind === 'job') actions.push(...refactors(file, range, abilities));
   // Offered only where it is asked for: beside every single fault it would be noise.
   if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities));
   return actions;
@@ -91,6 +93,13 @@ function withEdit(file: OpenJob, action: CodeAction, abilities: ClientAbilities)
   if (!isBatchData(action.data)) return [];
   const edit = editOf(file, editsOfBatch(file.analysis, action.data), abilities);
   return edit === null ? [] : [{ ...action, edit }];
+}
+
+function refactors(file: OpenJob, range: Range, abilities: ClientAbilities): CodeAction[] {
+  return refactorsIn(file.analysis, offsetOf(file.document, range.start)).flatMap(({ title, edits }): CodeAction[] => {
+    const edit = editOf(file, { job: edits, shop: [] }, abilities);
+    return edit === null ? [] : [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
+  });
 }
 
 function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {

@@ -1,0 +1,74 @@
+import { expect, test } from 'vitest';
+import { type Client, type Folder } from './client.js';
+import { session } from './session.js';
+
+let client: Client;
+let folder: Folder;
+let count = 0;
+session((one) => {
+  ({ client, folder } = one);
+});
+
+/** Title and outcome of every refactor at a piece of a text. */
+async function outcomes(text: string, piece: string): Promise<[string, string][]> {
+  count += 1;
+  const uri = folder.uri(`refactor-${count}.carcass.yaml`);
+  await client.open(uri, text);
+  const at = client.at(uri, piece, 1);
+  const actions = await client.codeActions(uri, { start: at, end: at }, ['refactor']);
+  return actions.map(({ title, edit }) => [title, client.applied(uri, edit!)]);
+}
+
+const job = `carcasses:
+  sink:
+    kind: base # under the window
+    width: 609.6
+    loose-shelves: [328, 424]
+  # the next one
+  hob:
+    kind: base
+    width: 600
+    loose-shelves:
+      - 328 # low
+`;
+
+test('a carcass is duplicated below itself under a free name, its remarks with it', async () => {
+  const lines = `    kind: base # under the window\n    width: 609.6\n    loose-shelves: [328, 424]\n`;
+  expect(await outcomes(job, 'sink')).toEqual([
+    ['Duplicate sink as sink-2', job.replace(lines, `${lines}  sink-2:\n${lines}`)],
+  ]);
+  const [[title] = []] = await outcomes(job.replace('hob:', 'sink-2:'), 'sink');
+  expect(title).toBe('Duplicate sink as sink-3');
+  const windows = job.replaceAll('\n', '\r\n');
+  const after = (await outcomes(windows, 'hob'))[0]?.[1] ?? '';
+  expect(after.replaceAll('\r\n', '')).not.toContain('\n');
+  expect(after.endsWith('      - 328 # low\r\n')).toBe(true);
+});
+
+test('a length is written in the other unit, and back', async () => {
+  const inInches = job.replace('609.6', '24 in');
+  expect(await outcomes(job, '609.6')).toEqual([['Write it as 24 in', inInches]]);
+  expect(await outcomes(inInches, '24 in')).toEqual([['Write it as 609.6 mm', job]]);
+  const whole = `unit: in\n${job.replaceAll(/328|424|600|609\.6/g, '24')}`;
+  expect(await outcomes(whole, '24')).toEqual([['Write it as 609.6 mm', whole.replace('24', '609.6 mm')]]);
+  const [[title] = []] = await outcomes(job, '600');
+  expect(title).toBe('Write it as 23.62205 in');
+});
+
+test('shelves are spread evenly where nothing else is said of them', async () => {
+  const found = await outcomes(job, 'loose-shelves: [');
+  expect(found).toEqual([['Spread the 2 shelves evenly', job.replace('[328, 424]', '2')]]);
+  const one = await outcomes(job, 'loose-shelves:\n');
+  expect(one.map(([, after]) => after)).toEqual([
+    job.replace('loose-shelves:\n      - 328 # low', 'loose-shelves: 1 # low'),
+  ]);
+  // A remark between two of them would be lost.
+  expect(await outcomes(`${job}      - 392\n`, 'loose-shelves:\n')).toEqual([]);
+});
+
+test('templates of new files are snippets', async () => {
+  const template = await client.ask<string>('borewright/template', { kind: 'shop', unit: 'in' });
+  expect(template).toContain('unit: in');
+  expect(template).toContain('${1:');
+  expect(await client.ask<string>('borewright/template', { kind: 'job', unit: 'mm' })).toContain('  ${2:base-1}:');
+});
