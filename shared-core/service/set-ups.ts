@@ -7,7 +7,9 @@ import { cautionsFor } from '../machining/caution.js';
 import { costOf } from '../machining/plan/cost.js';
 import type { Plan } from '../machining/plan/plan.js';
 import { wholeSentence } from '../papers/set-up/cost.js';
+import type { SetUp } from '../machining/setup-sheet.js';
 import { contentOf } from '../papers/set-up/content.js';
+import { firstPiece } from '../papers/set-up/first-piece.js';
 import { handling, laidRuns, layRules, type LaidRun } from '../papers/set-up/lay.js';
 import { changeSentences, inOrder, settingsOf, type InOrder } from '../papers/set-up/settings.js';
 import { loadedIn } from '../papers/set-up/spindles.js';
@@ -78,11 +80,18 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
     through: setUp.through,
     spindles: loadedIn(setUp),
     runs,
+    firstPiece: firstPieceOf(setUp, words),
     strokes,
     holes: sum(runs.flatMap(({ pieces, steps }) => steps.map(({ holes }) => pieces * holes))),
     lay: layRules(setUp, words),
     cautions: cautionsFor(setUp).map(({ text }) => text),
   };
+}
+
+/** In the job's unit, as its bore maps are. */
+function firstPieceOf({ runs: [run] }: SetUp, words: JobWords): ListedSetUp['firstPiece'] {
+  const panel = run === undefined ? undefined : words.panel(run.carcass, run.panel);
+  return run === undefined || panel === undefined ? [] : firstPiece(run, panel, words.unit);
 }
 
 function listedRun({ carcass, panel, pieces, size, content, steps }: LaidRun, ranges: PanelRanges): ListedRun {

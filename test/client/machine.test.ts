@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Ticks } from '../../client/panels/machine/ticks.js';
+import { floorStepAt, floorSteps, whereToGoOn } from '../../client/webview/machine/floor-steps.js';
 import { figuresOf, measuredAlike, nextWords } from '../../client/webview/machine/figures.js';
 import { findAgain, soundScope, stepsOf, toSetUp, within } from '../../client/webview/machine/order.js';
 import type { ListedRun, ListedSetUp, SetUpsReply } from '../../shared-core/drawing/messages/set-ups.js';
@@ -37,6 +38,7 @@ const setUp = (id: string, ...runs: readonly ListedRun[]): ListedSetUp => ({
   through: false,
   spindles: [],
   runs,
+  firstPiece: [{ name: 'from front edge', value: '37 mm' }],
   strokes: 0,
   holes: 0,
   lay: [],
@@ -259,5 +261,52 @@ describe('messages', () => {
     const [first] = job;
     for (const key of Object.keys(first!))
       expect(passes({ ...list, setUps: [{ ...first!, [key]: undefined }] }), `${key} of a set-up`).toBe(false);
+  });
+});
+
+describe('at the machine', () => {
+  const floors = floorSteps(steps);
+  const told = floors.map(({ kind, at, content }) => `${kind} ${at} ${content ?? '-'}`);
+
+  it('the machine is set, the first panel bored and checked, then the others', () => {
+    expect(told).toEqual([
+      'set 0 up-1',
+      'stroke 0 -',
+      'stroke 1 a left',
+      'check 1 up-1 first piece',
+      'stroke 2 a right',
+      'set 3 up-2',
+      'stroke 3 b left',
+      'check 3 up-2 first piece',
+      'set 4 level-1',
+      'stroke 4 -',
+      'stroke 5 a bottom',
+      'check 5 level-1 first piece',
+      'stroke 6 b left, ends',
+    ]);
+    expect(floors.filter((one) => one.isFirstOfMachine).map(({ at }) => at)).toEqual([0, 4]);
+  });
+
+  it('work goes on at the first thing that is not ticked off, a panel from its first stroke', () => {
+    const after = (...ticks: readonly string[]): string => told[whereToGoOn(floors, new Set(ticks))]!;
+    expect(after()).toBe('set 0 up-1');
+    expect(after('up-1')).toBe('stroke 0 -');
+    expect(after('up-1', 'a left')).toBe('check 1 up-1 first piece');
+    expect(
+      after('up-1', 'a left', 'up-1 first piece', 'a right', 'up-2', 'b left', 'up-2 first piece', 'level-1'),
+    ).toBe('stroke 4 -');
+    const all = floors.flatMap(({ content }) => (content === null ? [] : [content]));
+    expect(after(...all)).toBe('stroke 6 b left, ends');
+    expect(whereToGoOn([], new Set())).toBe(0);
+  });
+
+  it('a first piece is checked only where it is bored: not in the steps of another panel', () => {
+    const own = floorSteps(within(steps, { carcass: 'a', panel: 'right' }));
+    expect(own.map(({ kind }) => kind)).toEqual(['set', 'stroke']);
+  });
+
+  it('a thing is found again by its kind and stroke', () => {
+    expect(told[floorStepAt(floors, 'check', 3)]).toBe('check 3 up-2 first piece');
+    expect(told[floorStepAt(floors, 'set', 2)]).toBe('stroke 2 a right');
   });
 });

@@ -127,6 +127,9 @@ export class MachinePanel implements Shown<MachineSubject> {
         await this.#ticks.set(this.#subject.uri, message.ticks, message.on, this.#contents());
         this.#postTicks();
         return;
+      case 'floor':
+        await this.#giveRoom(message.on);
+        return;
       case 'reveal':
         await this.#goTo(message.carcass, message.panel);
         return;
@@ -151,6 +154,13 @@ export class MachinePanel implements Shown<MachineSubject> {
     } finally {
       this.#asksStep = false;
     }
+  }
+
+  /** At the machine nothing else is looked at: the view gets all the room that the editor has. */
+  async #giveRoom(all: boolean): Promise<void> {
+    this.#panel.reveal(true);
+    if (all) await vscode.commands.executeCommand('workbench.action.maximizeEditorHideSidebar');
+    else await vscode.commands.executeCommand('workbench.action.evenEditorWidths');
   }
 
   /** Puts the cursor where the panel comes from. */

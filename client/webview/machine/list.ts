@@ -295,14 +295,22 @@ function runsOfMachine(
   return groups;
 }
 
+/** Panels that one thing stands in the way of, together. */
+function byReason(unbored: Reply['unbored']): ReadonlyMap<string, Reply['unbored']> {
+  const groups = new Map<string, Reply['unbored'][number][]>();
+  for (const one of unbored) groups.set(one.reason, [...(groups.get(one.reason) ?? []), one]);
+  return groups;
+}
+
 function leftOut({ broken, unbored }: Reply): string[] {
   const missing = broken.length === 0 ? [] : [`Not in this list, because the text has errors: ${broken.join(', ')}.`];
   return [
     ...missing,
-    ...unbored.map(
-      ({ carcass, panel, count, reason }) =>
-        `${carcass}, ${panel}: ${counted(count, 'hole')} not bored by any set-up. ${reason}`,
-    ),
+    ...[...byReason(unbored)].map(([reason, panels]) => {
+      const holes = panels.reduce((sum, { count }) => sum + count, 0);
+      const names = listed(panels.map(({ carcass, panel }) => `${carcass}, ${panel}`));
+      return `${counted(holes, 'hole')} not bored by any set-up. ${reason} ${counted(panels.length, 'panel')}: ${names}.`;
+    }),
   ];
 }
 

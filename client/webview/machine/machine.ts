@@ -1,11 +1,14 @@
 import type { MachineStepReply, StepAddress } from '../../../shared-core/drawing/messages/machine-view.js';
 import type { ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
+import { IN_SHORT } from '../../../shared-core/machining/caution.js';
 import { h, say } from '../page/dom.js';
 import { ARROWS } from '../page/pointer.js';
 import { readPlace, type Place } from '../page/viewport.js';
 import { Bar, type Go, type Standing } from './bar.js';
 import { MachineBoard } from './board.js';
 import { editorSide } from '../page/editor.js';
+import { Floor, type FloorTask } from './floor.js';
+import { floorStepAt, floorSteps, isFloorKind, whereToGoOn, type FloorStep } from './floor-steps.js';
 import { nextWords } from './figures.js';
 import { SetUpList } from './list.js';
 import { findAgain, isSameStep, soundScope, stepsOf, toSetUp, within, type OrderedStep } from './order.js';
@@ -27,6 +30,8 @@ interface State {
   readonly subject: MachineSubject;
   readonly address: StepAddress | null;
   readonly place: Place | null;
+  /** What is being done at the machine; null where the reader is not there. */
+  readonly floor: FloorStep['kind'] | null;
 }
 
 const kept = readState(editor.getState());
@@ -38,6 +43,12 @@ let steps: readonly OrderedStep[] = [];
 let index = 0;
 let ticks: ReadonlySet<string> = new Set();
 let ticksKnown = false;
+/** At the machine: all that is to be done, and which of it is stood at; null where the reader is not there. */
+let floorIndex: number | null = null;
+let floors: readonly FloorStep[] = [];
+let floorKept = kept?.floor ?? null;
+/** The list opens at its head; only where the reader left it at a step, there. */
+let opened = wanted !== null;
 /** How near the drawing was last asked for, and whether the board shows the step that is stood on. */
 let nearer: Nearer = 1;
 let drawn: StepAddress | null = null;
@@ -73,13 +84,25 @@ const list = new SetUpList({
 const scope = new ScopePicker({
   side: (side) => change({ side }),
   choose: (carcass, panel) => change({ carcass, panel }),
+  toMachine: () => toMachine(whereToGoOn(floorSteps(steps), ticks)),
+});
+const floor = new Floor({
+  back: () => goOnFloor(-1),
+  next: () => goOnFloor(1),
+  done,
+  leave: leaveMachine,
 });
 const stale = h('p', { class: 'stale', role: 'status' });
 const trouble = h('p', { class: 'trouble', role: 'alert' });
 const empty = h('p', { class: 'empty', role: 'status' });
 const nothing = h('p', { class: 'empty', role: 'status' });
 const cautions = h('ul', {});
-const caution = h('aside', { class: 'cautions', 'aria-label': 'Cautions' }, warningSign(), cautions);
+const caution = h(
+  'details',
+  { class: 'cautions', open: true },
+  h('summary', {}, warningSign(), h('strong', {}, 'Cautions'), h('span', { class: 'in-short' }, IN_SHORT)),
+  cautions,
+);
 const machine = h(
   'main',
   { class: 'machine-side', 'aria-label': 'Machine view' },
@@ -90,7 +113,7 @@ const machine = h(
   legend.element,
 );
 const both = h('div', { class: 'both' }, list.element, machine);
-document.body.append(scope.element, trouble, stale, empty, both, caution);
+document.body.append(scope.element, trouble, stale, empty, both, caution, floor.element);
 show(empty, 'Waiting for the set-ups.');
 for (const one of [trouble, stale, nothing]) show(one, '');
 both.hidden = true;
@@ -114,6 +137,7 @@ window.addEventListener('message', (event: MessageEvent<unknown>) => {
       list.showTicks(ticks, !ticksKnown);
       ticksKnown = true;
       bar.showStanding(standing(), ticks);
+      showFloor();
       return;
     case 'trouble':
       show(trouble, message.message);
@@ -163,6 +187,7 @@ function receiveSetUps(next: SetUpsReply): void {
   document.body.classList.toggle('out-of-date', old !== null);
   if (isNothing) {
     steps = [];
+    leaveMachine();
     list.clear();
     board.clear();
     scope.show(subject, []);
@@ -170,8 +195,11 @@ function receiveSetUps(next: SetUpsReply): void {
   }
   list.show(next);
   list.showTicks(ticks, false);
-  restep(true);
+  restep(opened);
+  opened = true;
   showSide();
+  // A page that comes back comes back to the machine.
+  if (floorKept !== null && floors.length > 0) toMachine(floorStepAt(floors, floorKept, index));
 }
 
 /** Finds the step anew in the steps of the plan and the scope, and asks for its drawing. */
@@ -188,6 +216,9 @@ function restep(scroll: boolean): void {
     wanted === null ? -1 : steps.findIndex((one) => one.carcass === wanted!.carcass && one.panel === wanted!.panel);
   index = asked >= 0 ? asked : was !== null ? findAgain(steps, was) : Math.max(half, 0);
   wanted = null;
+  const kind = floorIndex === null ? null : (floors[floorIndex]?.kind ?? 'stroke');
+  floors = floorSteps(steps);
+  if (kind !== null) floorIndex = floorStepAt(floors, kind, index);
   stand(scroll);
 }
 
@@ -201,7 +232,11 @@ function stand(scroll: boolean): void {
     return;
   }
   list.showCurrent(step.setUp, step.carcass, step.panel, scroll);
-  showCautions(step.listed);
+  showCautions(
+    step.listed,
+    floors.some(({ at, isFirstOfMachine }) => at === index && isFirstOfMachine),
+  );
+  showFloor();
   askStep(step);
   keep();
 }
@@ -233,6 +268,8 @@ function receiveStep(next: MachineStepReply, answered: number): void {
   board.show(next.scene, place, answered === 1 || !same);
   drawn = next.address;
   legend.show(next.scene);
+  const task = floorTask();
+  if (task !== null) floor.showScene(next.scene, task);
   document.body.dataset.step = [step.setUp, step.carcass, step.panel, step.step].join('/');
   // Only now may the board say where the reader has moved to.
   keepPlace();
@@ -256,6 +293,73 @@ function go(where: Go): void {
   stand(true);
 }
 
+/** What is done now at the machine; null where the reader is not there. */
+function floorTask(): FloorTask | null {
+  const [one, step] = [floorIndex === null ? undefined : floors[floorIndex], current()];
+  if (floorIndex === null || one === undefined || step === null) return null;
+  const isDone = one.content !== null && ticks.has(one.content);
+  return { floor: one, step, index: floorIndex, count: floors.length, setUps: reply?.setUps.length ?? 0, isDone };
+}
+
+function showFloor(): void {
+  const task = floorTask();
+  if (task !== null) floor.show(task);
+}
+
+function toMachine(at: number): void {
+  if (floors.length === 0) return;
+  floorKept = null;
+  document.body.dataset.floor = 'on';
+  floor.slot.append(board.element);
+  floor.open();
+  editor.postMessage({ type: 'floor', on: true });
+  standOnFloor(at);
+}
+
+function standOnFloor(at: number): void {
+  floorIndex = at;
+  index = floors[at]!.at;
+  nearer = 1;
+  place = null;
+  stand(true);
+}
+
+function goOnFloor(by: 1 | -1): void {
+  const to = (floorIndex ?? 0) + by;
+  if (to >= 0 && to < floors.length) standOnFloor(to);
+}
+
+/** Ticks off what is stood at, and goes on; what is ticked off already stays so. */
+function done(): void {
+  const task = floorTask();
+  if (task === null) return;
+  const { content } = task.floor;
+  if (content !== null && !task.isDone) tick([content], true);
+  goOnFloor(1);
+}
+
+function leaveMachine(): void {
+  if (floorIndex === null) return;
+  floorIndex = null;
+  delete document.body.dataset.floor;
+  legend.element.before(board.element);
+  floor.close();
+  editor.postMessage({ type: 'floor', on: false });
+  keep();
+  scope.element.querySelector<HTMLElement>('.floor-open')?.focus();
+}
+
+/** Keys at the machine: to and fro, done, and out. */
+function keyOnFloor(event: KeyboardEvent): void {
+  const pressed = event.target instanceof Element && event.target.closest('button') !== null;
+  if (event.key === 'ArrowRight' || event.key === 'PageDown') goOnFloor(1);
+  else if (event.key === 'ArrowLeft' || event.key === 'PageUp') goOnFloor(-1);
+  else if (event.key === ' ' || (event.key === 'Enter' && !pressed)) done();
+  else if (event.key === 'Escape') leaveMachine();
+  else return;
+  event.preventDefault();
+}
+
 const KEYS: Readonly<Record<string, Go>> = {
   ArrowLeft: 'before',
   ArrowRight: 'after',
@@ -269,7 +373,12 @@ const KEYS: Readonly<Record<string, Go>> = {
 
 /** Keys of the machine view; in the list and in fields the keys are the editor's own. */
 function key(event: KeyboardEvent): void {
-  if (event.ctrlKey || event.metaKey || event.altKey || machine.offsetParent === null) return;
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  if (floorIndex !== null) {
+    keyOnFloor(event);
+    return;
+  }
+  if (machine.offsetParent === null) return;
   const target = event.target instanceof Element ? event.target : null;
   const arrow = ARROWS[event.key];
   if (event.shiftKey && arrow !== undefined && target !== null && board.element.contains(target)) {
@@ -287,7 +396,7 @@ function key(event: KeyboardEvent): void {
   else if (event.key === '+' || event.key === '=') board.viewport.zoomBy(1);
   else if (event.key === '-') board.viewport.zoomBy(-1);
   else if (event.key === '0') board.viewport.go(null);
-  else if (event.key === ' ' && pressed === null && step !== null)
+  else if (event.key === ' ' && pressed?.matches('input, summary') !== true && step !== null)
     tick([step.run.content], !ticks.has(step.run.content));
   else if (event.key === 'Enter' && pressed === null) revealCurrent();
   else return;
@@ -299,10 +408,12 @@ function showSide(): void {
   document.body.dataset.side = subject.side;
 }
 
-function showCautions({ cautions: sentences }: ListedSetUp): void {
-  const text = sentences.join('\n');
+/** In full where a machine is begun; after that on a line, which opens. */
+function showCautions({ cautions: sentences }: ListedSetUp, inFull: boolean): void {
+  const text = [String(inFull), ...sentences].join('\n');
   if (cautions.dataset.text === text) return;
   cautions.dataset.text = text;
+  caution.open = inFull;
   cautions.replaceChildren(...sentences.map((sentence) => h('li', {}, sentence)));
 }
 
@@ -323,7 +434,8 @@ function keep(): void {
   const step = current();
   const address =
     step === null ? wanted : { setUp: step.setUp, carcass: step.carcass, panel: step.panel, step: step.step };
-  editor.setState({ subject, address, place } satisfies State);
+  const kind = floorIndex === null ? floorKept : (floors[floorIndex]?.kind ?? null);
+  editor.setState({ subject, address, place, floor: kind } satisfies State);
 }
 
 function show(element: HTMLElement, words: string): void {
@@ -336,7 +448,8 @@ function readState(state: unknown): State | null {
   if (typeof state !== 'object' || state === null || !('subject' in state) || !isMachineSubject(state.subject))
     return null;
   const address = 'address' in state && isStepAddress(state.address) ? state.address : null;
-  return { subject: state.subject, address, place: 'place' in state ? readPlace(state.place) : null };
+  const doing = 'floor' in state && isFloorKind(state.floor) ? state.floor : null;
+  return { subject: state.subject, address, place: 'place' in state ? readPlace(state.place) : null, floor: doing };
 }
 
 /** A triangle with an exclamation mark, as shop signs have it (ISO 7010, general warning). */

@@ -6,6 +6,8 @@ import type { MachineSide, MachineSubject } from '../messages/machine.js';
 export interface ScopeActions {
   readonly side: (side: MachineSide) => void;
   readonly choose: (carcass: string | null, panel: string | null) => void;
+  /** The reader goes to the machine. */
+  readonly toMachine: () => void;
 }
 
 /** Which side of the panel is seen where there is no room for both, and what is stepped through. */
@@ -28,6 +30,12 @@ export class ScopePicker {
     const valueOf = ({ value }: HTMLSelectElement): string | null => (value === '' ? null : value);
     this.#carcass.addEventListener('change', () => actions.choose(valueOf(this.#carcass), null));
     this.#panel.addEventListener('change', () => actions.choose(valueOf(this.#carcass), valueOf(this.#panel)));
+    const floor = h(
+      'button',
+      { type: 'button', class: 'floor-open', title: 'One thing at a time, large, to work by at the machine' },
+      'At the machine',
+    );
+    floor.addEventListener('click', () => actions.toMachine());
     this.element = h(
       'header',
       {},
@@ -42,6 +50,7 @@ export class ScopePicker {
           this.#carcass,
           this.#panel,
         ),
+        floor,
       ),
     );
   }

@@ -67,6 +67,8 @@ export const isFromMachinePage = variants('type', {
   subject: { subject: isMachineSubject },
   step: { address: isStepAddress, nearer: isNearer },
   tick: { ticks: list(text), on: flag },
+  /** The reader goes to the machine, or leaves it. */
+  floor: { on: flag },
   /** Lead to the text that makes a panel. */
   reveal: { carcass: text, panel: text },
 });

@@ -45,6 +45,7 @@ const isSetUp: Shape<ListedSetUp> = object({
   through: flag,
   spindles: list(object({ head: number, spindle: number, diameter: number })),
   runs: list(isRun),
+  firstPiece: list(object({ name: text, value: text })),
   strokes: number,
   holes: number,
   lay: list(text),

@@ -64,6 +64,8 @@ export interface ListedSetUp {
   /** Heads and spindles are counted from 0 here, from 1 in all words. */
   readonly spindles: readonly { readonly head: number; readonly spindle: number; readonly diameter: Micrometres }[];
   readonly runs: readonly ListedRun[];
+  /** What is measured on the first panel when it is bored: 'from front edge', '37, 485 mm'. */
+  readonly firstPiece: readonly { readonly name: string; readonly value: string }[];
   readonly strokes: number;
   readonly holes: number;
   /** How every panel of the set-up lies, and what is never done with one; one sentence each. */
