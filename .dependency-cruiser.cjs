@@ -6,6 +6,7 @@ const CORE_ORDER = [
   ['schema', 'shared-core/schema/'],
   ['fittings', 'shared-core/fittings/'],
   ['shop', 'shared-core/shop/'],
+  ['book', 'shared-core/book/'],
   ['job', 'shared-core/job/'],
   ['mentions', 'shared-core/mentions/'],
   ['carcass', 'shared-core/carcass/'],

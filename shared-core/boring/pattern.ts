@@ -22,6 +22,7 @@ export interface PatternWish {
  * spindle too: the fence is then set nearer. One that is set back keeps clear of what the head for ends cannot bore so near to
  * its front edge, while two places remain.
  * One that lies beyond the last spindle is bored as if the line went on: a rule says that it is past the reach.
+ * Where the shop shares one load among all depths, the joint takes what that load bores in its wood, unless that holds it badly.
  * Staggered, each place moves to the next free spindle behind it, or in front of it where there is none.
  */
 export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Micrometres[] {
@@ -39,14 +40,36 @@ export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Mi
   const start = usual < last ? usual : least;
   if (start > last) return [];
 
-  const steps = last - start;
   const longest = Math.max(1, Math.floor(wish.spacing / pitch));
+  const chosen = sharedPlaces(line, wish, datum, start, last, longest) ?? evenPlaces(start, last, longest);
+  const places = wish.stagger ? staggered(chosen, start, last) : chosen;
+  return places.map((k) => first + k * pitch);
+}
+
+/** What the shared load bores between two spindles; null where that leaves the front, the rear or a stretch between unheld. */
+function sharedPlaces(
+  { shared, first, pitch }: SpindleLine,
+  { overlap, spacing }: PatternWish,
+  datum: number,
+  start: number,
+  last: number,
+  longest: number,
+): readonly number[] | null {
+  const bored = shared?.map((k) => k + datum).filter((k) => start <= k && k <= last) ?? [];
+  const end = bored.at(-1);
+  if (end === undefined || bored[0] !== start || (bored.length < 2 && start < last)) return null;
+  if (overlap.to - (first + end * pitch) > spacing) return null;
+  return bored.some((k, index) => index > 0 && k - bored[index - 1]! > longest) ? null : bored;
+}
+
+/** The first, the last, and between them the fewest, evenly spread, that keep neighbours within the longest gap. */
+function evenPlaces(start: number, last: number, longest: number): readonly number[] {
+  const steps = last - start;
   const gaps = Math.ceil(steps / longest);
   const chosen = [start];
   // The i-th of `gaps` equal parts of `steps`, rounded half up in whole numbers.
   for (let i = 1; i <= gaps; i++) chosen.push(start + Math.floor((2 * i * steps + gaps) / (2 * gaps)));
-  const places = wish.stagger ? staggered(chosen, start, last) : chosen;
-  return places.map((k) => first + k * pitch);
+  return chosen;
 }
 
 /** Spindles beside the chosen ones; the chosen ones themselves where all are taken (the bores then collide, and a rule says so). */

@@ -1,3 +1,4 @@
+import { usualClearDepth } from '../book/book.js';
 import { clearDepth } from '../carcass/panel.js';
 import { chosen } from '../carcass/choices.js';
 import type { Carcass, Panel } from '../carcass/model.js';
@@ -169,12 +170,14 @@ function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish, rear: Micrometres
 
 /**
  * As far back as whole pitches from the front row and the rear margin allow in all of the panels, in front of a groove; null
- * where there is no room.
+ * where there is no room. Where the shop shares places, a carcass without a groove is taken as if it had the usual back, so that
+ * the rear head stays.
  */
 function rearSetback(spec: CarcassSpec, panels: readonly Panel[], shop: Shop): Micrometres | null {
   if (spec.rearRow !== null) return spec.rearRow.value;
-  const { pitch, rearMargin } = shop.habits;
-  const clear = Math.min(...panels.map(clearDepth));
+  const { pitch, rearMargin, sharePlaces } = shop.habits;
+  const usual = sharePlaces ? [usualClearDepth(spec.depth.value, shop)] : [];
+  const clear = Math.min(...panels.map(clearDepth), ...usual);
   const pitches = Math.floor((clear - rearMargin - spec.rowSetback.value) / pitch);
   return pitches >= 1 ? spec.rowSetback.value + pitches * pitch : null;
 }

@@ -1,3 +1,4 @@
+import { sharedLoad } from '../book/book.js';
 import type { CarcassSpec } from './spec.js';
 import type { Micrometres } from '../length/units.js';
 import type { Machine, Shop } from '../shop/model.js';
@@ -9,6 +10,8 @@ export interface SpindleLine {
   readonly count: number;
   /** How near to its own front edge the end of a panel can be bored, whichever end it is; 0 where that is not known. */
   readonly nearest: Micrometres;
+  /** The spindles that joints of all depths share, counted from a front edge; null where each joint takes its own. */
+  readonly shared: readonly number[] | null;
 }
 
 /** The line of the vertical head that bores faces; without such a head the shop's pitch, and no limit. */
@@ -16,9 +19,10 @@ export function spindleLine(spec: CarcassSpec, shop: Shop): SpindleLine {
   const head = machineFor('faces', spec, shop);
   const first = shop.habits.firstDowel;
   const nearest = nearestInEnds(spec, shop);
-  return head?.kind === 'vertical'
-    ? { first, pitch: head.pitch, count: head.spindles, nearest }
-    : { first, pitch: shop.habits.pitch, count: Infinity, nearest };
+  if (head?.kind !== 'vertical') return { first, pitch: shop.habits.pitch, count: Infinity, nearest, shared: null };
+  const ends = machineFor('ends', spec, shop);
+  const shared = shop.habits.sharePlaces ? sharedLoad(head, ends?.kind === 'horizontal' ? ends : null, shop) : null;
+  return { first, pitch: head.pitch, count: head.spindles, nearest, shared };
 }
 
 /** The front edge lies against a stop of either hand, as one end or the other is bored. */

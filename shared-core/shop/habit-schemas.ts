@@ -1,5 +1,5 @@
 import { optional, orBefore, orEmpty } from '../schema/fields.js';
-import { count, length, name, number, record } from '../schema/schema.js';
+import { count, flag, length, name, number, record } from '../schema/schema.js';
 
 export const kindSize = record('size', 'Usual size of this kind of carcass.', {
   height: optional(length('Height, without plinth.', 50, 5000)),
@@ -47,6 +47,11 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'rear-margin': orBefore(length('Least distance from the back edge to the rear row.', 5, 500)),
   'first-dowel': orBefore(length('First construction bore, from the front edge.', 8, 500)),
   'dowel-spacing': orBefore(length('Greatest distance between neighbouring construction bores.', 32, 1000)),
+  'share-places': orBefore(
+    flag(
+      'Joints of all depths take their construction bores from one load of bits that reads the same from both ends of the heads, so that fewer set-ups serve them, at the price of a few more dowels; rear rows stand as with the usual back.',
+    ),
+  ),
   'glue-gap': orBefore(length('By how much the two bores of a dowel are deeper than the dowel is long.', 0, 5)),
   'least-wall': orBefore(length('Least material left under a bore, beside it, and between two bores.', 0.5, 20)),
   'through-allowance': orBefore(

@@ -166,6 +166,8 @@ habits:
   first-dowel: 53
   # Greatest distance between neighbouring dowels.
   dowel-spacing: 160
+  # Whether joints of all depths share one load of bits: fewer set-ups, a few more dowels.
+  share-places: no
   # By how much the two bores together are deeper than the dowel is long.
   glue-gap: 1
   # Least wood left under a bore, beside it, and between two bores.

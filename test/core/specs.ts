@@ -134,6 +134,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       rearMargin: mm(37),
       firstDowel: mm(53),
       dowelSpacing: mm(160),
+      sharePlaces: false,
       glueGap: mm(1),
       throughAllowance: mm(2),
       leastWall: mm(3),

@@ -184,7 +184,7 @@ describe('dowels', () => {
 });
 
 describe('the pattern', () => {
-  const line = { first: mm(53), pitch: mm(32), count: 21, nearest: 0 };
+  const line = { first: mm(53), pitch: mm(32), count: 21, nearest: 0, shared: null };
   const wish = { edge: mm(12), spacing: mm(160), stagger: false };
   const run = (from: number, to: number, other: Partial<typeof wish & typeof line> = {}): number[] =>
     patternPlaces({ ...line, ...other }, { ...wish, ...other, overlap: { from: mm(from), to: mm(to) } }).map(
