@@ -1,3 +1,4 @@
+import type { Severity } from '../../../findings/finding.js';
 import { PURPOSES } from '../../../fittings/purposes.js';
 import { markOf } from '../../../drawing/marks.js';
 import {
@@ -9,8 +10,19 @@ import {
   type PrintedLine,
 } from '../../../drawing/render/print-look.js';
 import { CAP_HEIGHT } from '../../../drawing/scene/lettering.js';
-import type { BoreShape, LineType, MarkShape, Point, Scene, Shape } from '../../../drawing/scene/scene.js';
+import type {
+  BoreShape,
+  BracketShape,
+  LineType,
+  MarkShape,
+  Point,
+  Scene,
+  Shape,
+} from '../../../drawing/scene/scene.js';
 import { hex, type Look, type Pen, type Stroke } from './pen.js';
+
+/** Half the size of a flag, in millimetres of paper. */
+const FLAG = 1.1;
 
 const FILLS = { paper: '#ffffff', board: '#fbf7ef', ink: PRINTED_INK } as const;
 
@@ -81,6 +93,9 @@ class Drawer {
         return;
       case 'mark':
         this.#mark(shape);
+        return;
+      case 'bracket':
+        this.#bracket(shape);
     }
   }
 
@@ -103,18 +118,28 @@ class Drawer {
   }
 
   #mark({ cx, cy, r, severity, flagged }: MarkShape): void {
-    const colour = hex(PRINTED_FINDINGS[severity]);
-    this.pen.circle(this.#x(cx), this.#y(cy), this.#size(r), { stroke: { width: 0.5 * this.shrink, colour } });
-    if (!flagged) return;
-    const flag = 1.1 * this.shrink;
-    const x = this.#x(cx) + this.#size(r) * Math.SQRT1_2 + flag * 0.8;
-    const y = this.#y(cy) - this.#size(r) * Math.SQRT1_2 - flag * 0.8;
-    // The form tells the gravity as well as the colour.
+    const stroke = { width: 0.5 * this.shrink, colour: hex(PRINTED_FINDINGS[severity]) };
+    this.pen.circle(this.#x(cx), this.#y(cy), this.#size(r), { stroke });
+    const flag = FLAG * this.shrink;
+    const off = this.#size(r) * Math.SQRT1_2 + flag * 0.8;
+    if (flagged) this.#flag(severity, this.#x(cx) + off, this.#y(cy) - off);
+  }
+
+  #bracket({ severity, points, flag }: BracketShape): void {
+    const stroke = { width: 0.5 * this.shrink, colour: hex(PRINTED_FINDINGS[severity]) };
+    this.pen.path(this.#path(points, false), { stroke });
+    this.#flag(severity, this.#x(flag.x), this.#y(flag.y));
+  }
+
+  /** The form tells the gravity as well as the colour. */
+  #flag(severity: Severity, x: number, y: number): void {
+    const size = FLAG * this.shrink;
+    const fill = hex(PRINTED_FINDINGS[severity]);
     if (severity === 'error')
-      this.pen.path(`M${x} ${y - flag}L${x + flag} ${y + flag * 0.8}L${x - flag} ${y + flag * 0.8}Z`, { fill: colour });
+      this.pen.path(`M${x} ${y - size}L${x + size} ${y + size * 0.8}L${x - size} ${y + size * 0.8}Z`, { fill });
     else if (severity === 'warning')
-      this.pen.rectangle(x - flag * 0.8, y - flag * 0.8, flag * 1.6, flag * 1.6, { fill: colour });
-    else this.pen.circle(x, y, flag * 0.7, { fill: colour });
+      this.pen.rectangle(x - size * 0.8, y - size * 0.8, size * 1.6, size * 1.6, { fill });
+    else this.pen.circle(x, y, size * 0.7, { fill });
   }
 
   #stroke(line: LineType): Stroke {
