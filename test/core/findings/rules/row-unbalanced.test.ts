@@ -5,14 +5,14 @@ rule('row-unbalanced', {
     {
       // last hole 10 + 21 x 32 = 682
       carcass: 'kind: base\nwidth: 600\nrow-offset: «10»',
-      says: 'The rows of left and right start 10 mm from the bottom end and stop 38 mm from the top end (length 720 mm, pitch 32 mm), so one stop setting does not serve both ends: on ‘row-drill’ that takes 1 set-up and 1 min 30 s more than even rows. Change `row-offset` or `height`.',
+      says: 'The rows of left and right start 10 mm from the bottom end and stop 38 mm from the top end (length 720 mm, pitch 32 mm), so one stop setting does not serve both ends: on ‘row-drill’ that takes 1 set-up and 22 min 30 s more than even rows. Change `row-offset` or `height`.',
       severity: 'warning',
       panel: 'left',
     },
     {
       // a height that balances 16 mm boards does not balance 19 mm ones: last hole 9.5 + 21 x 32
       carcass: 'kind: base\nwidth: 600\nboard: board-19\nheight: «720»',
-      says: 'The rows of left and right start 9.5 mm from the bottom end and stop 38.5 mm from the top end (length 720 mm, pitch 32 mm), so one stop setting does not serve both ends: on ‘row-drill’ that takes 1 set-up and 1 min 30 s more than even rows. Change `row-offset` or `height`.',
+      says: 'The rows of left and right start 9.5 mm from the bottom end and stop 38.5 mm from the top end (length 720 mm, pitch 32 mm), so one stop setting does not serve both ends: on ‘row-drill’ that takes 1 set-up and 22 min 30 s more than even rows. Change `row-offset` or `height`.',
       severity: 'warning',
       panel: 'left',
     },
