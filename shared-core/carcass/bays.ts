@@ -4,6 +4,7 @@ import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
 import type { Interval } from './interval.js';
+import { say } from './messages.js';
 import type { Bay } from './model.js';
 import type { Problems } from './problems.js';
 
@@ -19,11 +20,10 @@ export function layBays(
   problems: Problems,
 ): { readonly dividers: readonly PlacedDivider[]; readonly bays: readonly Bay[] } {
   const { spec, shop, clearX, boards } = box;
-  const { show } = problems;
   if (spec.dividers.length > 0 && boards.top === null && boards.railFront.thickness !== boards.railBack.thickness)
     problems.add(
       spec.dividers[0]!.at,
-      `A divider cannot end under both rails: the front one is ${show(boards.railFront.thickness)} thick and the rear one ${show(boards.railBack.thickness)}. Give both the same board.`,
+      say.dividerUnderRails({ thick: [boards.railFront.thickness, boards.railBack.thickness] }),
     );
 
   const wanted = spec.dividers
@@ -43,7 +43,7 @@ export function layBays(
     if (run.from <= room.from || run.to >= room.to) {
       problems.add(
         at,
-        `${key} would stand from ${show(run.from)} to ${show(run.to)}, but the clear space beside ${open.left} runs from ${show(room.from)} to ${show(room.to)}. Move it, or leave it out.`,
+        say.dividerOutside({ divider: key, run: [run.from, run.to], beside: open.left, room: [room.from, room.to] }),
       );
       continue;
     }

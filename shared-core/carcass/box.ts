@@ -4,6 +4,7 @@ import type { Micrometres } from '../length/units.js';
 import type { Board, Shop } from '../shop/model.js';
 import { backBoardFor, boardFor } from './choices.js';
 import { extent, type Interval } from './interval.js';
+import { say } from './messages.js';
 import type { Groove } from './model.js';
 import type { Problems } from './problems.js';
 
@@ -60,22 +61,21 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
   const behind = how === 'none' ? 0 : board.thickness + (how === 'grooved' ? spec.back.inset.value : 0);
   const clearDepth = depth - behind;
 
-  const { show } = problems;
   if (extent(clearX) <= 0)
     problems.add(
       spec.width,
-      `No room between the sides: they are ${show(boards.left.thickness)} and ${show(boards.right.thickness)} thick and the carcass is ${show(width)} wide. Make it wider than ${show(width - extent(clearX))}.`,
+      say.noWidth({
+        thick: [boards.left.thickness, boards.right.thickness],
+        size: width,
+        least: width - extent(clearX),
+      }),
     );
   if (extent(clearZ) <= 0)
     problems.add(
       spec.height,
-      `No room between bottom and top: they are ${show(boards.bottom.thickness)} and ${show(above)} thick and the carcass is ${show(height)} high. Make it higher than ${show(height - extent(clearZ))}.`,
+      say.noHeight({ thick: [boards.bottom.thickness, above], size: height, least: height - extent(clearZ) }),
     );
-  if (clearDepth <= 0)
-    problems.add(
-      spec.depth,
-      `No room in front of the back: it takes ${show(behind)} and the carcass is ${show(depth)} deep. Make it deeper than ${show(behind)}.`,
-    );
+  if (clearDepth <= 0) problems.add(spec.depth, say.noDepth({ behind, size: depth }));
   if (extent(clearX) <= 0 || extent(clearZ) <= 0 || clearDepth <= 0) return null;
 
   const held = how === 'none' ? null : { how, board };
@@ -85,7 +85,7 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
   if (tooThin !== undefined)
     problems.add(
       spec.back.groove,
-      `The groove for the back is ${show(groove!.depth)} deep and goes through ${tooThin[0]}, which is ${show(tooThin[1].thickness)} thick. Make it shallower.`,
+      say.grooveThrough({ panel: tooThin[0], groove: groove!.depth, thickness: tooThin[1].thickness }),
     );
   return {
     spec,

@@ -5,8 +5,8 @@ import { readJobCarcass, type ReadJobCarcass } from '../job/carcass.js';
 import type { JobHead } from '../job/model.js';
 import { nearestName } from '../schema/nearest.js';
 import { errorAt, preferred } from '../schema/tell.js';
-import { quoted } from '../words/english.js';
 import type { Shop } from '../shop/model.js';
+import { say } from './messages.js';
 import { panelKeys } from './roles.js';
 import { settle } from './settle.js';
 import type { CarcassSpec } from './spec.js';
@@ -21,7 +21,7 @@ export interface ReadCarcass extends Omit<ReadJobCarcass, 'carcass'> {
 export function readCarcass(part: CarcassPart, head: JobHead, defaults: Defaults, shop: Shop): ReadCarcass {
   const { carcass, findings, name, entry } = readJobCarcass(part, head, defaults, shop);
   if (carcass === null) return { spec: null, findings, name, entry };
-  const { spec, problems, isWhole } = settle(carcass, shop, head.unit);
+  const { spec, problems, isWhole } = settle(carcass, shop);
   const without = problems.map(({ place, message }) => errorAt('value-wrong', place, message));
   return {
     spec: problems.length === 0 ? spec : null,
@@ -38,13 +38,14 @@ function unknownPanels(spec: CarcassSpec): readonly Finding[] {
   return [...spec.panels.values()].flatMap(({ key }) => {
     if (keys.includes(key.value)) return [];
     const near = nearestName(key.value, free);
-    const guess = near === null ? `It has: ${keys.join(', ')}.` : `Did you mean \`${near}\`?`;
     const repairs =
       near === null
         ? []
-        : [preferred(`Rename to ${near}`, { kind: 'rename-key', part: 'self', path: key.path, text: near })];
-    return [
-      errorAt('panel-unknown', key.place, `This carcass has no panel ${quoted(key.value)}. ${guess}`, { repairs }),
-    ];
+        : [preferred(say.rename({ panel: near }), { kind: 'rename-key', part: 'self', path: key.path, text: near })];
+    const message =
+      near === null
+        ? say.panelUnknown({ panel: key.value, panels: keys })
+        : say.panelMisspelt({ panel: key.value, near });
+    return [errorAt('panel-unknown', key.place, message, { repairs })];
   });
 }

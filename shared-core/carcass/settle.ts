@@ -2,12 +2,13 @@ import type { Located, Path } from '../document/place.js';
 import type { Counted } from '../job/fill.js';
 import type { JobCarcass } from '../job/model.js';
 import { keyOf } from '../job/panel-key.js';
-import { half, type Micrometres, type Unit } from '../length/units.js';
+import { half, type Micrometres } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
 import { sizeOfKind } from '../shop/habits.js';
 import { measureBox, type Box } from './box.js';
 import { boardFor, boardNamed } from './choices.js';
 import { extent, type Interval } from './interval.js';
+import { say } from './messages.js';
 import { Problems, type Problem } from './problems.js';
 import { bodyOf, FIXED, looseOn, type ShelfKind } from './shelf-kinds.js';
 import type { CarcassSpec, DividerSpec, ShelfSpec } from './spec.js';
@@ -25,10 +26,10 @@ export interface Settled {
  * What a carcass is to be once all that follows from sizes is settled: its height, its rows, and the places of shelves and
  * dividers of which only the number is given. Where there is no box to find places in, building it says so. Never throws.
  */
-export function settle(job: JobCarcass, shop: Shop, unit: Unit): Settled {
-  const problems = new Problems(unit);
+export function settle(job: JobCarcass, shop: Shop): Settled {
+  const problems = new Problems();
   const bare = withSizes(job, shop);
-  const box = shop.boards.size === 0 ? null : measureBox(bare, shop, new Problems(unit));
+  const box = shop.boards.size === 0 ? null : measureBox(bare, shop, new Problems());
   const dividers = listed('divider', job.dividers, bare) ?? countedDividers(job.dividers, box, problems);
   const opening = box && { from: box.clearZ.from - box.sideZ.from, to: box.clearZ.to - box.sideZ.from };
   const shelves = (
@@ -105,11 +106,7 @@ function countedDividers(
   const { thickness } = boardNamed(shop, spec.board.value);
   const places = spreadDividers(count, clearX.from, clearX.to, thickness, half(thickness));
   if (places === null) {
-    const { show } = problems;
-    problems.add(
-      asked.count,
-      `${count} dividers of ${show(thickness)} leave no clear bay in a clear width of ${show(extent(clearX))}. Write fewer, or a greater width.`,
-    );
+    problems.add(asked.count, say.dividersNoBay({ count, thickness, clear: extent(clearX) }));
     return null;
   }
   return places.map((place, index) => {
@@ -133,11 +130,8 @@ function countedShelves(
   const body = bodyOf(kind, boardNamed(shop, spec.board.value).thickness);
   const places = spreadShelves(count, openings, body, { offset: spec.rowOffset.value, pitch });
   if (places.length < count) {
-    const most = places.length === 0 ? 'none does' : `at most ${places.length} ${places.length === 1 ? 'does' : 'do'}`;
-    problems.add(
-      asked.count,
-      `${count} ${thing === 'shelf' ? 'fixed' : 'loose'} shelves do not fit here on the pitch of ${problems.show(pitch)}: ${most}. Write fewer, or a greater height.`,
-    );
+    const of = thing === 'shelf' ? 'fixed' : 'loose';
+    problems.add(asked.count, say.shelvesTooMany({ count, kind: of, pitch, most: places.length }));
   }
   return places.map((place, index) => {
     const at = counted(place, asked.count, index);

@@ -5,6 +5,7 @@ import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
 import { extent, overlaps, within, type Interval } from './interval.js';
+import { say } from './messages.js';
 import type { Bay, Point3 } from './model.js';
 import type { Problems } from './problems.js';
 import { FIXED, looseOn, type ShelfKind } from './shelf-kinds.js';
@@ -44,8 +45,7 @@ export function placeShelves(
   function placeShelf(shelf: ShelfSpec, kind: ShelfKind): readonly PlacedShelf[] {
     const panels: PlacedShelf[] = [];
     if (shelf.bay !== null && shelf.bay.value > bays.length) {
-      const has = bays.length === 1 ? 'has no dividers, so only bay 1' : `has ${bays.length} bays`;
-      problems.add(shelf.bay, `${shelf.key} cannot stand in bay ${shelf.bay.value}: this carcass ${has}.`);
+      problems.add(shelf.bay, say.bayMissing({ shelf: shelf.key, bay: shelf.bay.value, bays: bays.length }));
       return panels;
     }
     for (const [index, bay] of bays.entries()) {
@@ -58,7 +58,6 @@ export function placeShelves(
   }
 
   function tryShelf(shelf: ShelfSpec, kind: ShelfKind, bay: Bay, index: number): PlacedShelf | null {
-    const { show } = problems;
     const key = bays.length === 1 ? shelf.key : keyInBay(shelf.key, index + 1);
     const board = boardFor(spec, shop, key, shelf.board);
     const { at, setback } = shelf;
@@ -68,38 +67,25 @@ export function placeShelves(
     if (!within(run, box.clearZ)) {
       const low = at.value + box.clearZ.from - run.from;
       const high = at.value + box.clearZ.to - run.to;
-      const remedy =
-        low <= high ? `Give a height from ${show(low)} to ${show(high)}.` : 'Leave it out, or make the carcass higher.';
-      problems.add(
-        at,
-        `${key} does not find room at ${show(at.value)} between bottom and ${box.boards.top ? 'top' : 'rails'}. ${remedy}`,
-      );
+      const figures = { shelf: key, at: at.value, above: box.boards.top ? 'top' : 'rails' } as const;
+      problems.add(at, low <= high ? say.shelfOutside({ ...figures, room: [low, high] }) : say.shelfNowhere(figures));
       return null;
     }
     const other = taken[index]!.find((shelfThere) => overlaps(shelfThere.run, run));
     if (other !== undefined) {
       const up = at.value + other.run.to - run.from;
       const down = at.value + other.run.from - run.to;
-      problems.add(
-        at,
-        `${key} at ${show(at.value)} runs into ${other.key}. Put it no lower than ${show(up)} or no higher than ${show(down)}.`,
-      );
+      problems.add(at, say.shelfRunsInto({ shelf: key, at: at.value, other: other.key, free: [down, up] }));
       return null;
     }
     const length = extent(bay) - 2 * kind.play;
     const width = box.clearDepth - setback.value - kind.play;
     if (length <= 0) {
-      problems.add(
-        at,
-        `${key} has no length left: the bay is ${show(extent(bay))} wide and the play at its ends takes ${show(2 * kind.play)}.`,
-      );
+      problems.add(at, say.shelfNoLength({ shelf: key, bay: extent(bay), play: 2 * kind.play }));
       return null;
     }
     if (width <= 0) {
-      problems.add(
-        setback,
-        `${key} has no width left: the clear depth is ${show(box.clearDepth)} and its setback ${show(setback.value)}. Make the setback smaller.`,
-      );
+      problems.add(setback, say.shelfNoWidth({ shelf: key, clear: box.clearDepth, setback: setback.value }));
       return null;
     }
     taken[index]!.push({ key, run });

@@ -23,7 +23,7 @@ import type { Words } from '../words/message.js';
 export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop): CarcassAnalysis {
   const read = readCarcass(part, basis.head, basis.defaults, shop);
   const retry = (changes: readonly Change[]): Trial | null => tryChanges(part, read, changes, basis, shop);
-  const built = build(read, basis, shop);
+  const built = build(read, shop);
   const find = (depth: Depth): readonly Finding[] =>
     [...read.findings, ...built.problems, ...rulesSay(read, built, basis, shop, depth, retry)].sort(byPlace);
   const { carcass, boring, operations } = built;
@@ -43,10 +43,10 @@ type Built = Pick<CarcassWork, 'carcass' | 'boring' | 'operations'> & {
 const NOTHING: Built = { carcass: null, boring: null, operations: null, problems: [] };
 
 /** From the spec to the bores and what the machines have to do. */
-function build({ spec, name }: ReadCarcass, { head: { unit } }: Basis, shop: Shop): Built {
+function build({ spec, name }: ReadCarcass, shop: Shop): Built {
   if (spec === null) return NOTHING;
   try {
-    const { carcass, problems: found } = buildCarcass(spec, shop, unit);
+    const { carcass, problems: found } = buildCarcass(spec, shop);
     const problems = found.map(({ place, message }) => error('size-impossible', place, message));
     if (carcass === null) return { ...NOTHING, problems };
     const boring = boreCarcass(spec, carcass, shop);
@@ -99,7 +99,7 @@ function tryChanges(
 }
 
 function trialOf(read: ReadCarcass, basis: Basis, shop: Shop): Trial {
-  const built = build(read, basis, shop);
+  const built = build(read, shop);
   const say = (depth: Depth): readonly Finding[] => [
     ...built.problems,
     ...rulesSay(read, built, basis, shop, depth, undefined),

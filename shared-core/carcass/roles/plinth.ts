@@ -1,4 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
+import { say } from '../messages.js';
 import { boardFor } from '../choices.js';
 import type { Role } from '../role.js';
 
@@ -21,11 +22,7 @@ export const plinth: Role = {
     if (height <= 0) return [];
     const board = boardFor(spec, shop, 'plinth', spec.board);
     if (board.thickness > clearDepth) {
-      const { show } = problems;
-      problems.add(
-        spec.plinth,
-        `The plinth is ${show(board.thickness)} thick and does not find room under a clear depth of ${show(clearDepth)}. Give it a thinner board.`,
-      );
+      problems.add(spec.plinth, say.plinthTooThick({ thickness: board.thickness, clear: clearDepth }));
       return [];
     }
     const y = Math.min(PLINTH_SETBACK, clearDepth - board.thickness);

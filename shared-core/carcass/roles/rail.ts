@@ -1,4 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
+import { say } from '../messages.js';
 import type { Board } from '../../shop/model.js';
 import type { Box } from '../box.js';
 import { extent } from '../interval.js';
@@ -26,11 +27,7 @@ export const rail: Role = {
     const { pitch } = spindleLine(spec, shop);
     const rearFront = Math.floor((clearDepth - width) / pitch) * pitch;
     if (rearFront < width) {
-      const { show } = problems;
-      problems.add(
-        spec.railWidth,
-        `Two rails ${show(width)} wide do not find room in the clear depth of ${show(clearDepth)} with the rear one on the pitch of ${show(pitch)}. Make them narrower or the carcass deeper.`,
-      );
+      problems.add(spec.railWidth, say.railsTooWide({ width, clear: clearDepth, pitch }));
       return [];
     }
     return [

@@ -7,8 +7,9 @@ import { remove, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { show } from '../words.js';
 import { listed } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
 
 /** What the two bores may be deeper together than the dowel is long (common practice, no source). */
 const LEAST_GAP: Micrometres = 500;
@@ -38,6 +39,53 @@ export const dowelDepths: CarcassRule = {
     );
   },
 };
+
+interface Sum {
+  readonly panel: string;
+  readonly mates: readonly string[];
+  /** Panel and depth of the bore in the face, and of the one in the end. */
+  readonly face: readonly [panel: string, depth: Micrometres];
+  readonly end: readonly [panel: string, depth: Micrometres];
+  readonly dowel: Pin;
+  /** What the two bores are deeper together than the dowel is long; below zero, what it is longer. */
+  readonly gap: Micrometres;
+  readonly habit: Micrometres;
+}
+
+interface Depth {
+  readonly panels: readonly string[];
+  readonly depth: Micrometres;
+  readonly total: Micrometres;
+  readonly mates: readonly string[];
+}
+
+const say = messages('dowel-depths', {
+  tooShallow: (sum: Sum, show) =>
+    `${added(sum, show)}, but ${sum.dowel.name} is ${show.length(-sum.gap)} longer. ${rule(sum, show)}`,
+  tooLittle: (sum: Sum, show) =>
+    `${added(sum, show)}, which leaves only ${show.length(sum.gap)} for the glue of ${sum.dowel.name}. ${rule(sum, show)}`,
+  tooMuch: (sum: Sum, show) =>
+    `${added(sum, show)}, which leaves ${show.length(sum.gap)} for the glue of ${sum.dowel.name}. ${rule(sum, show)}`,
+  boredDeep: (
+    { mate, depth, panel }: { readonly mate: string; readonly depth: Micrometres; readonly panel: string },
+    show,
+  ) => `${mate} is bored ${show.length(depth)} deep for ${panel}.`,
+  removeFitting: ({ panel }: { readonly panel: string }) =>
+    `Remove the fitting of ${panel}, so that both bores follow one fitting`,
+  removeDepth: ({ panel }: { readonly panel: string }) =>
+    `Remove the depth of ${panel}, so that both bores follow one fitting`,
+  holdWhole: ({ fitting }: { readonly fitting: string }) => `Hold the whole carcass with ${fitting}`,
+  bore: ({ panels, depth, total, mates }: Depth, show) =>
+    `Bore ${listed(panels)} ${show.exact(depth)} deep, which makes ${show.exact(total)} with ${listed(mates)}`,
+});
+
+function added({ panel, mates, face, end }: Sum, show: Show): string {
+  return `The bores of ${listed([panel, ...mates])} add up to ${show.length(face[1] + end[1])} (${show.length(face[1])} in the face of ${face[0]}, ${show.length(end[1])} in the end of ${end[0]})`;
+}
+
+function rule({ dowel, habit }: Sum, show: Show): string {
+  return `Change a depth so that both together are ${show.length(dowel.length + habit)}: ${show.length(dowel.length)} for the ${dowel.noun} and ${show.length(habit)} for the glue (between ${show.length(LEAST_GAP)} and ${show.length(MOST_GAP)}).`;
+}
 
 interface Cause {
   readonly panel: string;
@@ -86,22 +134,23 @@ function causeOf({ spec }: CarcassContext, { joint: { facePanel, endPanel } }: M
 function found(context: CarcassContext, same: readonly Wrong[]): Found {
   const { mating, mate, dowel, gap, cause } = same[0]!;
   const { facePanel, endPanel, place } = mating.joint;
-  const habit = context.shop.habits.glueGap;
-  const out =
-    gap < 0
-      ? `the ${dowel.noun} is ${show(context, -gap)} longer than its two bores`
-      : `that leaves ${show(context, gap)}, ${gap < LEAST_GAP ? 'too little' : 'too much'}`;
   const panel = cause?.panel ?? endPanel;
   const mates = distinct(
     same.map((one) => (one.mating.joint.facePanel === panel ? one.mating.joint.endPanel : one.mating.joint.facePanel)),
   );
+  const sum = {
+    panel,
+    mates,
+    face: [facePanel, mate.face.depth],
+    end: [endPanel, mate.end.depth],
+    dowel,
+    gap,
+    habit: context.shop.habits.glueGap,
+  } as const;
   return {
     place: cause?.value.place ?? place,
     panel,
-    message:
-      `The bores of ${panel} and ${listed(mates)} do not add up: ${show(context, mate.face.depth)} in the face of ${facePanel} and ` +
-      `${show(context, mate.end.depth)} in the end of ${endPanel} make ${show(context, mate.depthSum)}; ${dowel.name} is ${show(context, dowel.length)} long ` +
-      `and wants ${show(context, habit)} for the glue (${show(context, LEAST_GAP)} to ${show(context, MOST_GAP)}): ${out}. Change one of the depths.`,
+    message: gap < 0 ? say.tooShallow(sum) : gap < LEAST_GAP ? say.tooLittle(sum) : say.tooMuch(sum),
     related: related(context, same, panel, mates),
     bores: distinct(same.flatMap((one) => [one.mate.face.id, one.mate.end.id])),
     repairs: cause === null ? [] : repairs(context, same, cause, mates),
@@ -119,7 +168,7 @@ function related(
     const bore = mate.face.panel === key ? mate.face : mate.end;
     const choice = chosen(context.spec, key, mate.face.panel === key ? 'faceDepth' : 'endDepth');
     const place = choice?.place ?? context.carcass.panels.find((one) => one.key === key)!.place;
-    return { place, message: `${key} is bored ${show(context, bore.depth)} deep for ${panel}.` };
+    return { place, message: say.boredDeep({ mate: key, depth: bore.depth, panel }) };
   });
 }
 
@@ -131,10 +180,9 @@ function repairs(
 ): readonly Repair[] {
   const { mate, dowel } = same[0]!;
   const total = dowel.length + context.shop.habits.glueGap;
-  const what = choice === 'joint' ? `the fitting of ${panel}` : `the depth of ${panel}`;
   const offers: Repair[] = [
     {
-      title: `Take ${what} out, so that both bores follow one fitting`,
+      title: choice === 'joint' ? say.removeFitting({ panel }) : say.removeDepth({ panel }),
       changes: [remove(value.path)],
       preferred: true,
     },
@@ -142,7 +190,7 @@ function repairs(
   if (choice === 'joint') {
     const name = value.value as string;
     offers.push({
-      title: `Hold the whole carcass with ${name}`,
+      title: say.holdWhole({ fitting: name }),
       changes: [{ kind: 'set', part: 'self', path: ['joint'], text: name }, remove(value.path)],
       preferred: false,
     });
@@ -153,7 +201,7 @@ function repairs(
   const fitted = total - theirs;
   if (fitted > 0 && fitted !== own)
     offers.push({
-      title: `Bore ${panel} ${show(context, fitted)} deep, which makes ${show(context, total)} with ${listed(mates)}`,
+      title: say.bore({ panels: [panel], depth: fitted, total, mates }),
       changes: [setLength(context, value.path, fitted)],
       preferred: false,
     });
@@ -161,7 +209,7 @@ function repairs(
   const mateChoice = choice === 'endDepth' ? 'faceDepth' : 'endDepth';
   if (mateDepth > 0)
     offers.push({
-      title: `Bore ${listed(mates)} ${show(context, mateDepth)} deep, which makes ${show(context, total)} with ${panel}`,
+      title: say.bore({ panels: mates, depth: mateDepth, total, mates: [panel] }),
       changes: mates.map((key) =>
         setLength(
           context,

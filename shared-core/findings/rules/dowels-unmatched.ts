@@ -9,8 +9,9 @@ import { remove, setWord } from '../changes.js';
 import type { Change, RelatedPlace, Repair } from '../finding.js';
 import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { show } from '../words.js';
-import { counted, listed } from '../../words/english.js';
+import { aNoun, counted, listed } from '../../words/english.js';
+import { messages, type Message } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
 
 export const dowelsUnmatched: CarcassRule = {
   name: 'dowels-unmatched',
@@ -33,6 +34,88 @@ export const dowelsUnmatched: CarcassRule = {
     );
   },
 };
+
+interface Lonely {
+  readonly panel: string;
+  readonly mates: readonly string[];
+  /** The mate that the figures are of. */
+  readonly mate: string;
+  readonly counts: readonly [own: number, mates: number];
+  /** Places without a mate, from the front of the carcass. */
+  readonly own: readonly Micrometres[];
+  readonly others: readonly Micrometres[];
+}
+
+interface Pair {
+  readonly panel: string;
+  readonly mates: readonly string[];
+  readonly face: string;
+  readonly end: string;
+}
+
+interface Places {
+  readonly panels: readonly string[];
+  readonly places: readonly Micrometres[];
+  readonly like: readonly string[];
+}
+
+const SAME = 'Give both the same places and the same fitting.';
+
+const say = messages('dowels-unmatched', {
+  blind: (
+    {
+      panel,
+      mates,
+      driven,
+      depth,
+      face,
+      thickness,
+    }: Omit<Pair, 'end'> & { readonly driven: string; readonly depth: Micrometres; readonly thickness: Micrometres },
+    show,
+  ) =>
+    `The bores of ${listed([panel, ...mates])} do not match: the ${driven} holes are only ${show.length(depth)} deep in ${face}, which is ${show.length(thickness)} thick, and do not come through. Leave their depth to the fitting.`,
+  lonely: ({ panel, mates, mate, counts: [own, others], ...places }: Lonely, show) =>
+    `The bores of ${listed([panel, ...mates])} do not match. At ${mate}, ${panel} has ${counted(own, 'bore')} and ${mate} has ${others}; without a mate are ${at(panel, places.own, show)} and ${at(mate, places.others, show)}, counted from the carcass front. ${SAME}`,
+  diameters: (
+    { panel, mates, face, end, wide }: Pair & { readonly wide: readonly [face: Micrometres, end: Micrometres] },
+    show,
+  ) =>
+    `The bores of ${listed([panel, ...mates])} do not match: those in the face of ${face} are ${show.length(wide[0])} wide and those in the end of ${end} ${show.length(wide[1])}. ${SAME}`,
+  fittings: ({
+    panel,
+    mates,
+    face,
+    end,
+    fittings,
+  }: Pair & { readonly fittings: readonly [string | null, string | null] }) =>
+    `The bores of ${listed([panel, ...mates])} do not match: ${face} is bored for ${fittings[0] ?? 'nothing'} and ${end} for ${fittings[1] ?? 'nothing'}. ${SAME}`,
+  purposes: ({ panel, mates, face, end, boredFor }: Pair & { readonly boredFor: readonly [string, string] }) =>
+    `The bores of ${listed([panel, ...mates])} do not match: ${face} is bored for ${aNoun(boredFor[0])} and ${end} for ${aNoun(boredFor[1])}. ${SAME}`,
+  boredAt: (
+    { mate, panel, places }: { readonly mate: string; readonly panel: string; readonly places: readonly Micrometres[] },
+    show,
+  ) =>
+    `${mate} is bored for ${panel} at ${places.length === 0 ? 'no place' : lengths(places, show)} from the carcass front.`,
+  leaveDepth: ({ panel }: { readonly panel: string }) => `Leave the depth in ${panel} to the fitting`,
+  removeDowels: ({ panel, mates }: { readonly panel: string; readonly mates: readonly string[] }) =>
+    `Remove \`dowels\` of ${panel}, so that it is bored like ${listed(mates)}`,
+  removeFitting: ({ panel, mates }: { readonly panel: string; readonly mates: readonly string[] }) =>
+    `Remove the fitting of ${panel}, so that it is bored like ${listed(mates)}`,
+  boreLike: ({ panels, places, like }: Places, show) =>
+    `Bore ${listed(panels)} at ${lengths(places, show)}, like ${listed(like)}`,
+  boreAll: ({ places }: Pick<Places, 'places'>, show) => `Bore every panel of this carcass at ${lengths(places, show)}`,
+  holdToo: ({ panels, fitting }: { readonly panels: readonly string[]; readonly fitting: string }) =>
+    `Hold ${listed(panels)} with ${fitting} too`,
+  holdWhole: ({ fitting }: { readonly fitting: string }) => `Hold the whole carcass with ${fitting}`,
+});
+
+function at(panel: string, places: readonly Micrometres[], show: Show): string {
+  return places.length === 0 ? `none in ${panel}` : `${lengths(places, show)} in ${panel}`;
+}
+
+function lengths(places: readonly Micrometres[], show: Show): string {
+  return listed(places.map(show.length));
+}
 
 type Choice = 'dowels' | 'joint' | 'faceDepth';
 
@@ -81,9 +164,7 @@ function found(context: CarcassContext, same: readonly Fault[]): Found {
   return {
     place: cause?.value.place ?? joint.place,
     panel,
-    message:
-      `${panel} and ${listed(mates)} do not match: ${reason(context, same[0]!, panel)}. ` +
-      (isBlind(mating) ? 'Leave their depth to the fitting.' : 'Give both the same places and the same fitting.'),
+    message: reason(context, same[0]!, panel, mates),
     related: relatedTo(context, same, panel, mates),
     bores: distinct(bores),
     repairs: cause === null ? [] : repairs(context, same, cause, mates),
@@ -91,36 +172,36 @@ function found(context: CarcassContext, same: readonly Fault[]): Found {
 }
 
 /** The figures, for the first of the joints that fail for one reason. */
-function reason(context: CarcassContext, { mating, faults }: Fault, panel: string): string {
+function reason(context: CarcassContext, { mating, faults }: Fault, panel: string, mates: readonly string[]): Message {
   const { joint, unmatchedInEnd, unmatchedInFace } = mating;
-  const mate = joint.facePanel === panel ? joint.endPanel : joint.facePanel;
+  const { facePanel: face, endPanel: end } = joint;
+  const mate = face === panel ? end : face;
   if (isBlind(mating)) {
     const { bore } = unmatchedInFace[0]!;
-    const depth = show(context, bore.depth);
-    const thickness = show(context, panelOf(context, joint.facePanel)?.thickness ?? 0);
-    return `the holes for the ${purposeOf(bore).driven!}s are ${depth} deep in ${joint.facePanel}, which is ${thickness} thick, and do not come through`;
+    const thickness = panelOf(context, face)?.thickness ?? 0;
+    return say.blind({ panel, mates, driven: purposeOf(bore).driven!, depth: bore.depth, face, thickness });
   }
-  if (unmatchedInEnd.length + unmatchedInFace.length === 0)
-    return mateReason(context, faults[0]!, joint.facePanel, joint.endPanel);
-  const [own, others] =
-    joint.facePanel === panel ? [unmatchedInFace, unmatchedInEnd] : [unmatchedInEnd, unmatchedInFace];
-  const [ownCount, mateCount] = [boresIn(context, mating, panel).length, boresIn(context, mating, mate).length];
-  const places = (bores: readonly { readonly bore: Bore }[]): string =>
-    bores.length === 0 ? 'none' : listed(bores.map(({ bore }) => show(context, onDepth(context, bore))));
-  return (
-    `at ${mate}, ${panel} has ${counted(ownCount, 'bore')} and ${mate} has ${mateCount}; counted from the carcass front, ` +
-    `without a mate are ${places(own)} in ${panel} and ${places(others)} in ${mate}`
-  );
+  if (unmatchedInEnd.length + unmatchedInFace.length === 0) return mateReason(faults[0]!, { panel, mates, face, end });
+  const [own, others] = face === panel ? [unmatchedInFace, unmatchedInEnd] : [unmatchedInEnd, unmatchedInFace];
+  const places = (bores: typeof own): readonly Micrometres[] => bores.map(({ bore }) => onDepth(context, bore));
+  return say.lonely({
+    panel,
+    mates,
+    mate,
+    counts: [boresIn(context, mating, panel).length, boresIn(context, mating, mate).length],
+    own: places(own),
+    others: places(others),
+  });
 }
 
-function mateReason(context: CarcassContext, fault: MateFault, face: string, end: string): string {
+function mateReason(fault: MateFault, pair: Pair): Message {
   switch (fault.kind) {
     case 'diameter':
-      return `the bores in the face of ${face} are ${show(context, fault.face)} wide and those in the end of ${end} ${show(context, fault.end)}`;
+      return say.diameters({ ...pair, wide: [fault.face, fault.end] });
     case 'fitting':
-      return `${face} is bored for ${fault.face ?? 'nothing'} and ${end} for ${fault.end ?? 'nothing'}`;
+      return say.fittings({ ...pair, fittings: [fault.face, fault.end] });
     case 'purpose':
-      return `${face} is bored for a ${boredFor(fault.face)} and ${end} for a ${boredFor(fault.end)}`;
+      return say.purposes({ ...pair, boredFor: [boredFor(fault.face), boredFor(fault.end)] });
   }
 }
 
@@ -142,10 +223,10 @@ function relatedTo(
 ): readonly RelatedPlace[] {
   return mates.map((mate) => {
     const { mating } = same.find(({ mating: { joint } }) => joint.facePanel === mate || joint.endPanel === mate)!;
-    const places = boresIn(context, mating, mate).map((bore) => show(context, onDepth(context, bore)));
+    const places = boresIn(context, mating, mate).map((bore) => onDepth(context, bore));
     return {
       place: chosen(context.spec, mate, 'dowels')?.place ?? panelOf(context, mate)!.place,
-      message: `${mate} is bored for ${panel} at ${places.length === 0 ? 'no place' : listed(places)} from the carcass front.`,
+      message: say.boredAt({ mate, panel, places }),
     };
   });
 }
@@ -158,40 +239,36 @@ function repairs(
 ): readonly Repair[] {
   const { spec } = context;
   if (choice === 'faceDepth')
-    return [{ title: `Leave the depth in ${panel} to the fitting`, changes: [remove(value.path)], preferred: true }];
-  const what = choice === 'dowels' ? 'its own list of dowels' : 'its own fitting';
+    return [{ title: say.leaveDepth({ panel }), changes: [remove(value.path)], preferred: true }];
   const offers: Repair[] = [
     {
-      title: `Take out ${what} of ${panel}, so that it is bored like ${listed(mates)}`,
+      title: choice === 'dowels' ? say.removeDowels({ panel, mates }) : say.removeFitting({ panel, mates }),
       changes: [remove(value.path)],
       preferred: true,
     },
   ];
-  const set = (title: string, changes: readonly Change[]): void => {
+  const set = (title: Message, changes: readonly Change[]): void => {
     offers.push({ title, changes, preferred: false });
   };
   if (choice === 'dowels') {
     const own = chosen(spec, panel, 'dowels')!.value.map((at) => at.value);
     const theirs = placesOfMates(context, same, panel, mates);
     if (theirs.length > 0)
-      set(`Bore ${panel} at ${shownList(context, theirs)}, like ${listed(mates)}`, [
+      set(say.boreLike({ panels: [panel], places: theirs, like: mates }), [
         setWord(value.path, textList(context, theirs)),
       ]);
     set(
-      `Bore ${listed(mates)} at ${shownList(context, own)}, like ${panel}`,
+      say.boreLike({ panels: mates, places: own, like: [panel] }),
       mates.map((mate) => setWord(choicePath(context, mate, 'dowels'), textList(context, own))),
     );
-    set(`Bore every panel of this carcass at ${shownList(context, own)}`, [
-      setWord(['dowels'], textList(context, own)),
-      remove(value.path),
-    ]);
+    set(say.boreAll({ places: own }), [setWord(['dowels'], textList(context, own)), remove(value.path)]);
   } else {
     const name = chosen(spec, panel, 'joint')!.value;
     set(
-      `Hold ${listed(mates)} with ${name} too`,
+      say.holdToo({ panels: mates, fitting: name }),
       mates.map((mate) => setWord(choicePath(context, mate, 'joint'), name)),
     );
-    set(`Hold the whole carcass with ${name}`, [setWord(['joint'], name), remove(value.path)]);
+    set(say.holdWhole({ fitting: name }), [setWord(['joint'], name), remove(value.path)]);
   }
   return offers;
 }
@@ -211,9 +288,6 @@ function placesOfMates(
   const bores = same.flatMap(({ mating }) => mates.flatMap((mate) => boresIn(context, mating, mate)));
   return distinct(bores.map((bore) => onDepth(context, bore) - front)).toSorted((a, b) => a - b);
 }
-
-const shownList = (context: CarcassContext, places: readonly Micrometres[]): string =>
-  listed(places.map((at) => show(context, at)));
 
 function textList({ unit }: CarcassContext, places: readonly Micrometres[]): string {
   return `[${places.map((at) => writeLength(at, unit)).join(', ')}]`;

@@ -272,8 +272,8 @@ describe('sizes that cannot be', () => {
   });
 
   test('figures come in the unit of the file', () => {
-    const { problems } = buildCarcass(specOf(shop, { width: mm(25.4) }), shop, 'in');
-    expect(inWords(problems[0]!.message)).toContain('1 in wide');
+    const { problems } = buildCarcass(specOf(shop, { width: mm(25.4) }), shop);
+    expect(inWords(problems[0]!.message, 'in')).toContain('1 in wide');
   });
 
   test('bands that leave nothing to cut', () => {

@@ -148,7 +148,7 @@ describe('counted shelves', () => {
     expect(carcasses[0]!.findings.map(({ rule, message }) => [rule, inWords(message)])).toEqual([
       [
         'value-wrong',
-        '9 loose shelves do not fit here on the pitch of 32 mm: at most 3 do. Write fewer, or a greater height.',
+        '9 loose shelves do not fit on the pitch of 32 mm; the maximum is 3. Use fewer shelves, or make the carcass higher.',
       ],
     ]);
   });
@@ -209,7 +209,7 @@ describe('dividers', () => {
   test('that leave no bay are told', () => {
     const { carcasses } = readAll('carcasses:\n  a:\n    kind: wall\n    width: 150\n    dividers: 12\n');
     expect(inWords(carcasses[0]!.findings[0]!.message)).toBe(
-      '12 dividers of 16 mm leave no clear bay in a clear width of 118 mm. Write fewer, or a greater width.',
+      '12 dividers of 16 mm leave no clear bay in a clear width of 118 mm. Use fewer dividers, or make the carcass wider.',
     );
   });
 });

@@ -4,7 +4,7 @@ rule('panel-unknown', {
   tells: [
     {
       carcass: 'kind: base\nwidth: 600\npanels:\n  «botom»: { rows: none }',
-      says: 'This carcass has no panel ‘botom’. Did you mean `bottom`?',
+      says: 'The carcass has no panel ‘botom’. Did you mean `bottom`?',
       severity: 'error',
     },
   ],

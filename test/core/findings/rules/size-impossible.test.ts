@@ -4,7 +4,7 @@ rule('size-impossible', {
   tells: [
     {
       carcass: 'kind: base\nwidth: 600\nfixed-shelves: [«900»]',
-      says: 'shelf-1 does not find room at 900 mm between bottom and rails. Give a height from 24 mm to 696 mm.',
+      says: 'shelf-1 at 900 mm does not fit between bottom and rails. Put it between 24 mm and 696 mm.',
       severity: 'error',
     },
   ],

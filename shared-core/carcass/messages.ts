@@ -1,0 +1,121 @@
+import type { Micrometres } from '../length/units.js';
+import { listed, quoted, verb } from '../words/english.js';
+import { messages } from '../words/message.js';
+
+interface Side {
+  readonly thick: readonly [Micrometres, Micrometres];
+  /** The size of the carcass, and what it must be more than. */
+  readonly size: Micrometres;
+  readonly least: Micrometres;
+}
+
+type Run = readonly [from: Micrometres, to: Micrometres];
+
+/** What cannot be built, with the sizes that stand in each other's way. */
+export const say = messages('size', {
+  noBoards: () => 'The shop has no boards. Add one to the shop file.',
+  noFittings: ({ sorts }: { readonly sorts: string }) =>
+    `The shop has nothing to join panels with. Add a ${sorts} to the shop file.`,
+  noWidth: ({ thick: [left, right], size, least }: Side, show) =>
+    `The sides, ${show.length(left)} and ${show.length(right)} thick, leave no room in a carcass ${show.length(size)} wide. Make it wider than ${show.length(least)}.`,
+  noHeight: ({ thick: [bottom, top], size, least }: Side, show) =>
+    `Bottom and top, ${show.length(bottom)} and ${show.length(top)} thick, leave no room in a carcass ${show.length(size)} high. Make it higher than ${show.length(least)}.`,
+  noDepth: ({ behind, size }: { readonly behind: Micrometres; readonly size: Micrometres }, show) =>
+    `The back takes ${show.length(behind)} and leaves no room in a carcass ${show.length(size)} deep. Make it deeper than ${show.length(behind)}.`,
+  grooveThrough: (
+    {
+      panel,
+      groove,
+      thickness,
+    }: { readonly panel: string; readonly groove: Micrometres; readonly thickness: Micrometres },
+    show,
+  ) =>
+    `The groove for the back is ${show.length(groove)} deep and goes through ${panel}, which is ${show.length(thickness)} thick. Make it shallower.`,
+  dividersNoBay: (
+    {
+      count,
+      thickness,
+      clear,
+    }: { readonly count: number; readonly thickness: Micrometres; readonly clear: Micrometres },
+    show,
+  ) =>
+    `${count} dividers of ${show.length(thickness)} leave no clear bay in a clear width of ${show.length(clear)}. Use fewer dividers, or make the carcass wider.`,
+  shelvesTooMany: (
+    {
+      count,
+      kind,
+      pitch,
+      most,
+    }: { readonly count: number; readonly kind: 'fixed' | 'loose'; readonly pitch: Micrometres; readonly most: number },
+    show,
+  ) =>
+    `${count} ${kind} shelves do not fit on the pitch of ${show.nominal(pitch)}; ${most === 0 ? 'not even one does' : `the maximum is ${most}`}. Use fewer shelves, or make the carcass higher.`,
+  bayMissing: ({ shelf, bay, bays }: { readonly shelf: string; readonly bay: number; readonly bays: number }) =>
+    bays === 1
+      ? `${shelf} cannot stand in bay ${bay}, because the carcass has no dividers. Use bay 1, or add a divider.`
+      : `${shelf} cannot stand in bay ${bay}, because the carcass has ${bays} bays. Use a bay between 1 and ${bays}.`,
+  shelfOutside: (
+    {
+      shelf,
+      at,
+      above,
+      room,
+    }: { readonly shelf: string; readonly at: Micrometres; readonly above: 'top' | 'rails'; readonly room: Run },
+    show,
+  ) =>
+    `${shelf} at ${show.length(at)} does not fit between bottom and ${above}. Put it between ${show.length(room[0])} and ${show.length(room[1])}.`,
+  shelfNowhere: (
+    { shelf, at, above }: { readonly shelf: string; readonly at: Micrometres; readonly above: 'top' | 'rails' },
+    show,
+  ) =>
+    `${shelf} at ${show.length(at)} does not fit between bottom and ${above}. Remove it, or make the carcass higher.`,
+  shelfRunsInto: (
+    {
+      shelf,
+      at,
+      other,
+      free: [down, up],
+    }: { readonly shelf: string; readonly at: Micrometres; readonly other: string; readonly free: Run },
+    show,
+  ) =>
+    `${shelf} at ${show.length(at)} runs into ${other}. Put it at ${show.length(down)} or lower, or at ${show.length(up)} or higher.`,
+  shelfNoLength: (
+    { shelf, bay, play }: { readonly shelf: string; readonly bay: Micrometres; readonly play: Micrometres },
+    show,
+  ) =>
+    `${shelf} has no length left: the bay is ${show.length(bay)} wide, and the play at both ends takes ${show.length(play)}. Make the bay wider.`,
+  shelfNoWidth: (
+    { shelf, clear, setback }: { readonly shelf: string; readonly clear: Micrometres; readonly setback: Micrometres },
+    show,
+  ) =>
+    `${shelf} has no width left: the clear depth is ${show.length(clear)}, and the setback of the shelf takes ${show.length(setback)}. Make the setback smaller.`,
+  dividerUnderRails: ({ thick: [front, back] }: Pick<Side, 'thick'>, show) =>
+    `A divider cannot end under both rails, because the front one is ${show.length(front)} thick and the rear one ${show.length(back)}. Give both the same board.`,
+  dividerOutside: (
+    {
+      divider,
+      run,
+      beside,
+      room,
+    }: { readonly divider: string; readonly run: Run; readonly beside: string; readonly room: Run },
+    show,
+  ) =>
+    `${divider} would stand from ${show.length(run[0])} to ${show.length(run[1])}, but the clear space beside ${beside} runs from ${show.length(room[0])} to ${show.length(room[1])}. Move it, or remove it.`,
+  plinthTooThick: ({ thickness, clear }: { readonly thickness: Micrometres; readonly clear: Micrometres }, show) =>
+    `The plinth is ${show.length(thickness)} thick and does not fit under a clear depth of ${show.length(clear)}. Give it a thinner board.`,
+  railsTooWide: (
+    { width, clear, pitch }: { readonly width: Micrometres; readonly clear: Micrometres; readonly pitch: Micrometres },
+    show,
+  ) =>
+    `Two rails ${show.length(width)} wide do not fit in a clear depth of ${show.length(clear)} with the rear one on the pitch of ${show.nominal(pitch)}. Make them narrower, or the carcass deeper.`,
+  nothingToCut: (
+    { panel, length, width }: { readonly panel: string; readonly length: Micrometres; readonly width: Micrometres },
+    show,
+  ) =>
+    `The bands of ${panel} leave nothing to cut of its ${show.length(length)} × ${show.length(width)}. Make it larger, or its bands thinner.`,
+  panelMisspelt: ({ panel, near }: { readonly panel: string; readonly near: string }) =>
+    `The carcass has no panel ${quoted(panel)}. Did you mean \`${near}\`?`,
+  panelUnknown: ({ panel, panels }: { readonly panel: string; readonly panels: readonly string[] }) =>
+    `The carcass has no panel ${quoted(panel)}. Its ${verb(panels.length, 'panel is', 'panels are')} ${listed(panels)}.`,
+  rename: ({ panel }: { readonly panel: string }) => `Rename to ${panel}`,
+});
