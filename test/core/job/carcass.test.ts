@@ -221,7 +221,7 @@ test('panels that the carcass does not have are told, with the nearest', () => {
     ),
   );
   expect(carcasses[0]!.spec).not.toBeNull();
-  expect(carcasses[0]!.findings.map(({ rule, repairs }) => [rule, repairs[0]?.title])).toEqual([
+  expect(carcasses[0]!.findings.map(({ rule, repairs }) => [rule, repairs[0] && inWords(repairs[0].title)])).toEqual([
     ['panel-unknown', 'Rename to left'],
     ['panel-unknown', undefined],
   ]);
