@@ -52,10 +52,20 @@ function samples(schema: Schema, key: string): readonly string[] {
       return ['[61, 180]'];
     case 'text':
       return ['x'];
+    case 'number':
+      return ['1', '2'];
+    case 'flag':
+      return ['yes', 'no'];
+    case 'span':
+      return ['20 to 40', '30 to 60'];
     case 'either':
       return schema.of.flatMap((one) => samples(one, key));
-    default:
-      return [];
+    case 'record':
+      return Object.entries(schema.fields).flatMap(([inner, field]) =>
+        samples(field.schema, inner).map((value) => `{ ${inner}: ${value} }`),
+      );
+    case 'named':
+      throw new Error(`write a sample of ${key}`);
   }
 }
 const inBounds =
@@ -144,7 +154,7 @@ describe.each(BASES.map((lines) => [lines.join(', '), lines] as const))('%s', (_
     if (wouldCount(path, [made])) {
       expect(told.length).toBeLessThan(Math.max(1, read.length));
       // A rails' width and the like: some value must show.
-      if (lines.length > 0 && path.at(-1) !== 'bands') expect(outcomes.some(({ changes }) => changes)).toBe(true);
+      expect(outcomes.some(({ changes }) => changes)).toBe(true);
     } else {
       expect(reachAt(path)).not.toBe('always');
       expect(read.length).toBeGreaterThan(0);
