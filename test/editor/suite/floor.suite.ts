@@ -59,7 +59,7 @@ const sees = (what: string, wanted: (seen: Seen) => boolean): Promise<Seen> =>
 if (driverAvailable) {
   suite('at the machine', () => {
     test('one thing after the other, large, ticked off with Space, and gone on with where it was left', async () => {
-      const demo = join(process.env.BOREWRIGHT_EDITOR_REPOSITORY!, 'test', 'demo');
+      const demo = join(process.env.BOREWRIGHT_EDITOR_REPOSITORY!, 'test', 'fixtures');
       const folder = vscode.workspace.workspaceFolders![0]!.uri;
       // A job of its own, so that other suites find no ticks.
       for (const [name, from] of [

@@ -148,7 +148,7 @@ if (driverAvailable) {
 
     test('the page can be read at 350, 720 and 1,200 pixels', async () => {
       const editor = await preview(
-        JOB.replace('[297]', '[300]').replace('kind: base', 'kind: base\n    row-offset: 9'),
+        JOB.replace('loose-shelves: 1', 'loose-shelves: [300]').replace('kind: base', 'kind: base\n    row-offset: 9'),
         'width: 600\n    fixed',
       );
       await shows('the side', ({ title }) => title === 'right-base, left');

@@ -89,8 +89,8 @@ if (driverAvailable) {
     test('the long job of the README, key by key', async () => {
       const repository = process.env.BOREWRIGHT_EDITOR_REPOSITORY!;
       const folder = vscode.workspace.workspaceFolders![0]!.uri;
-      const shop = readFileSync(join(repository, 'test', 'demo', 'shed.shop.yaml'));
-      await vscode.workspace.fs.writeFile(vscode.Uri.joinPath(folder, 'shed.shop.yaml'), shop);
+      const shop = readFileSync(join(repository, 'test', 'demo', 'yard.shop.yaml'));
+      await vscode.workspace.fs.writeFile(vscode.Uri.joinPath(folder, 'yard.shop.yaml'), shop);
       const { editor, errors, end } = await emptyFile('long.carcass.yaml');
       const text = readmeJob(repository, 1);
       await typeAsAPerson(editor, text);
