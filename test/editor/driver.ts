@@ -20,7 +20,10 @@ async function ask(request: DriverRequest): Promise<unknown> {
  * @param element CSS selector inside a webview
  */
 export async function screenshot(name: string, element?: string): Promise<string> {
-  return String(await ask({ action: 'screenshot', name, ...(element === undefined ? {} : { webview: element }) }));
+  const taken = (): Promise<unknown> =>
+    ask({ action: 'screenshot', name, ...(element === undefined ? {} : { webview: element }) });
+  // A page that is laid out anew is another frame for a moment.
+  return String(await taken().catch(() => new Promise((done) => setTimeout(done, 1000)).then(taken)));
 }
 
 /**

@@ -31,7 +31,7 @@ import {
 } from '../preview-page.js';
 
 /** A loose shelf between two holes. */
-const OFF_GRID = JOB.replace('loose-shelves: 1', 'loose-shelves: [300]');
+const OFF_GRID = JOB.replace('loose-shelves: 1', 'loose-shelves: [516]');
 
 if (driverAvailable) {
   suite('preview', () => {
@@ -57,21 +57,21 @@ if (driverAvailable) {
     });
 
     test('a fault is found, repaired, and the page follows', async () => {
-      const editor = await preview(OFF_GRID.replace('[300]', '[296]'), 'width: 600\n    fixed');
+      const editor = await preview(OFF_GRID.replace('[516]', '[521]'), 'width: 600\n    fixed');
       await shows('a clean side', ({ title }) => title === 'right-base, left');
-      await replace(editor, '[296]', '[300]');
+      await replace(editor, '[521]', '[516]');
       await until('the finding', () => findingsOf(editor).includes('shelf-off-grid'));
 
-      const at = editor.document.positionAt(editor.document.getText().indexOf('300') + 1);
+      const at = editor.document.positionAt(editor.document.getText().indexOf('516') + 1);
       const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
         'vscode.executeCodeActionProvider',
         editor.document.uri,
         new vscode.Range(at, at),
       );
-      const repair = actions.find(({ title }) => title.includes('296'));
-      assert.ok(repair?.edit, `a repair to 296 among: ${actions.map(({ title }) => title).join(' | ')}`);
+      const repair = actions.find(({ title }) => title.includes('521'));
+      assert.ok(repair?.edit, `a repair to 521 among: ${actions.map(({ title }) => title).join(' | ')}`);
       assert.ok(await vscode.workspace.applyEdit(repair.edit));
-      assert.match(editor.document.getText(), /loose-shelves: \[296\]/);
+      assert.match(editor.document.getText(), /loose-shelves: \[521\]/);
       await until('the finding to go', () => !findingsOf(editor).includes('shelf-off-grid'));
     });
 
@@ -259,7 +259,7 @@ if (driverAvailable) {
       await until('the finding', () => findingsOf(editor).includes('shelf-off-grid'));
       await vscode.commands.executeCommand('borewright.restartServer');
       await until('the finding to come again', () => findingsOf(editor).includes('shelf-off-grid'));
-      await replace(editor, '[300]', '[296]');
+      await replace(editor, '[516]', '[521]');
       await until('the new server to answer', () => !findingsOf(editor).includes('shelf-off-grid'));
       await shows('its drawing', ({ title }) => title === 'right-base, shelf-1');
     });
