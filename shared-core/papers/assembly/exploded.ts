@@ -2,10 +2,9 @@ import { ROLES } from '../../carcass/roles.js';
 import type { Panel, Point3 } from '../../carcass/model.js';
 import { extentsOf, type Extents } from '../../carcass/pose.js';
 import type { Unit } from '../../length/units.js';
-import { frameOf } from '../../drawing/scene/extent.js';
-import { grow } from '../../drawing/scene/boxes.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
 import type { PathShape, Point, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
+import { pictureScene } from '../picture-scene.js';
 
 /** Room of the drawing on paper, in millimetres. */
 const ROOM = { width: 160, height: 120 };
@@ -37,23 +36,7 @@ export function explodedScene(
     const number = numbers.get(panel.key);
     if (number !== undefined) shapes.push(...numberOf(panel, at, String(number), scale));
   }
-  return {
-    view: 'panel',
-    carcass: name,
-    panel: null,
-    title: name,
-    facts: [],
-    caption: '',
-    unit,
-    scale,
-    frame: grow(frameOf(shapes, scale), 2 * scale),
-    shapes,
-    heads: [],
-    table: [],
-    findings: [],
-    notes: [],
-    sources: {},
-  };
+  return pictureScene(name, shapes, scale, 2, unit);
 }
 
 interface Placed {

@@ -1,4 +1,4 @@
-import { matings } from '../../boring/matings.js';
+import { matings, type Mating } from '../../boring/matings.js';
 import type { Joint } from '../../carcass/model.js';
 import { figure, showLength } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
@@ -6,6 +6,7 @@ import type { CaseClamp, Shop } from '../../shop/model.js';
 import { counted, listed, sentence } from '../../words/english.js';
 import type { BuiltCarcass } from '../built.js';
 import { outside } from '../checking/paper.js';
+import { fittingsOf } from '../hardware-list/paper.js';
 import { heading, paragraph, type Block, type Paper } from '../paper.js';
 import { manyWords } from '../pieces.js';
 import { explodedScene } from './exploded.js';
@@ -23,8 +24,9 @@ export function assemblyPaper(carcasses: readonly BuiltCarcass[], shop: Shop, ti
 }
 
 function carcassBlocks(one: BuiltCarcass, shop: Shop, unit: Unit): readonly Block[] {
-  const { name, carcass } = one;
+  const { name, carcass, boring } = one;
   const steps = assemblyOrder(carcass);
+  const joined = matings(carcass, boring);
   const numbers = new Map(steps.flatMap(({ panels }, i) => panels.map(({ key }) => [key, i + 1] as const)));
   const size = outside(carcass.panels);
   return [
@@ -48,7 +50,7 @@ function carcassBlocks(one: BuiltCarcass, shop: Shop, unit: Unit): readonly Bloc
         String(i + 1),
         putOn(step, i),
         step.joints.map(({ id }) => id.replace('/', ' to ')).join(', '),
-        fittingWords(step.joints, one),
+        fittingWords(step.joints, joined),
       ]),
     },
     ...[...afterwards(one), clampWords(one, shop, unit), diagonalWords(one, unit)].map(paragraph),
@@ -62,13 +64,9 @@ function putOn({ panels, straight }: AssemblyStep, index: number): string {
 }
 
 /** '4 dowel-8x30' */
-function fittingWords(joints: readonly Joint[], { carcass, boring }: BuiltCarcass): string {
+function fittingWords(joints: readonly Joint[], joined: readonly Mating[]): string {
   const ids = new Set(joints.map(({ id }) => id));
-  const counts = new Map<string, number>();
-  for (const { joint, mates } of matings(carcass, boring)) {
-    if (!ids.has(joint.id)) continue;
-    for (const { end } of mates) if (end.fitting !== null) counts.set(end.fitting, (counts.get(end.fitting) ?? 0) + 1);
-  }
+  const counts = fittingsOf(joined.filter(({ joint }) => ids.has(joint.id)));
   return [...counts].map(([name, count]) => `${count} ${name}`).join(', ');
 }
 

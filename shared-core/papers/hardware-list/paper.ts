@@ -1,4 +1,4 @@
-import { matings } from '../../boring/matings.js';
+import { matings, type Mating } from '../../boring/matings.js';
 import { kindOf } from '../../fittings/kinds.js';
 import type { Unit } from '../../length/units.js';
 import { showLength } from '../../length/show.js';
@@ -42,8 +42,13 @@ function aboutOf(name: string, shop: Shop, unit: Unit): string {
 
 /** Fittings by name: one for each two bores that open into each other. */
 export function fittingsIn({ carcass, boring }: Pick<BuiltCarcass, 'carcass' | 'boring'>): ReadonlyMap<string, number> {
+  return fittingsOf(matings(carcass, boring));
+}
+
+/** The same of some joints alone. */
+export function fittingsOf(joined: readonly Mating[]): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
-  for (const { mates } of matings(carcass, boring)) {
+  for (const { mates } of joined) {
     for (const { end } of mates) {
       if (end.fitting !== null) counts.set(end.fitting, (counts.get(end.fitting) ?? 0) + 1);
     }

@@ -1,13 +1,12 @@
 import { figure } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
-import { grow } from '../../drawing/scene/boxes.js';
-import { frameOf } from '../../drawing/scene/extent.js';
 import { fitText, textWidth } from '../../drawing/scene/lettering.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
 import type { LineType, PathShape, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { Part, SheetLayout } from '../../sheets/model.js';
 import { letters } from '../letters.js';
+import { pictureScene } from '../picture-scene.js';
 
 /** Room of a sheet on paper, in millimetres. */
 const ROOM = { width: 170, height: 110 };
@@ -19,23 +18,7 @@ export function sheetScene({ stock, part }: SheetLayout, sizes: readonly CutSize
   const scale = Math.max(scaleFor(length / 1000, ROOM.width), scaleFor(width / 1000, ROOM.height));
   const shapes: Shape[] = [];
   draw(part, '', shapes, { sizes, unit, scale, height: width });
-  return {
-    view: 'panel',
-    carcass: stock,
-    panel: null,
-    title: stock,
-    facts: [],
-    caption: '',
-    unit,
-    scale,
-    frame: grow(frameOf(shapes, scale), scale),
-    shapes,
-    heads: [],
-    table: [],
-    findings: [],
-    notes: [],
-    sources: {},
-  };
+  return pictureScene(stock, shapes, scale, 1, unit);
 }
 
 interface Drawing {
