@@ -168,6 +168,14 @@ module.exports = {
       to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
     },
     {
+      name: 'no-cycles-of-types',
+      comment:
+        'Types that need each other stand in one file. The carcass, the fittings and the job are not untied yet.',
+      severity: 'error',
+      from: { path: at('(shared-core|server|client)/'), pathNot: at('shared-core/(carcass|fittings|job)/') },
+      to: { circular: true },
+    },
+    {
       name: 'no-orphans',
       comment: 'A file that nobody imports and that imports nobody is dead.',
       severity: 'error',

@@ -3,7 +3,8 @@ import { cutJob } from './document/cut.js';
 import type { Basis } from './engine/basis.js';
 import { basisOf } from './engine/basis.js';
 import { analyseCarcass } from './engine/carcass.js';
-import type { CarcassAnalysis, FileFinding, ShopAnalysis, UsedShop } from './engine/analysis.js';
+import type { ShopAnalysis, UsedShop } from './engine/analysis.js';
+import type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
 import { JobAnalysis } from './engine/analysis.js';
 import type { EngineHost } from './engine/host.js';
 import { brokenShop, duplicates, missingShop, noShop, unusedDefaults } from './engine/job-findings.js';
@@ -14,7 +15,8 @@ import type { ReadShop } from './shop/read.js';
 import { readShop } from './shop/read.js';
 import type { Shop } from './shop/model.js';
 
-export type { CarcassAnalysis, FileFinding, ShopAnalysis, UsedShop, Where } from './engine/analysis.js';
+export type { ShopAnalysis, UsedShop, Where } from './engine/analysis.js';
+export type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
 export { JobAnalysis } from './engine/analysis.js';
 export type { EngineHost, ShopReading } from './engine/host.js';
 

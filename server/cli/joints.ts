@@ -40,7 +40,7 @@ export function joints(args: readonly string[]): Outcome {
 }
 
 function boxesOf(analysis: JobAnalysis): readonly SpreadBox<Joint>[] {
-  const setUps = analysis.sheets().map(({ setUp }) => setUp);
+  const setUps = analysis.setUps().map(({ setUp }) => setUp);
   return analysis.planned().flatMap(({ name, carcass, boring }) => {
     if (carcass === null || boring === null) return [];
     const of = { name, carcass, boring, setUps, shop: analysis.shop };

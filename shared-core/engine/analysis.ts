@@ -1,10 +1,7 @@
-import type { BoreMap } from '../boring/model.js';
-import type { Carcass } from '../carcass/model.js';
 import type { JobParts } from '../document/cut.js';
-import type { Located, Place } from '../document/place.js';
+import type { Place } from '../document/place.js';
 import type { TreeNode } from '../document/tree.js';
 import type { Finding } from '../findings/finding.js';
-import type { CarcassSpec } from '../carcass/spec.js';
 import type { JobHead } from '../job/model.js';
 import type { Unit } from '../length/units.js';
 import {
@@ -15,87 +12,18 @@ import {
   type Plan,
   type SetUpOrder,
 } from '../machining/plan/plan.js';
-import type { CarcassOperations } from '../machining/plan/operations.js';
+import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import { Derived } from './derived.js';
 import { findSetUpsForOne } from './set-ups-for-one.js';
-import { setUpsOf, type Sheet } from '../machining/plan/set-ups.js';
+import { setUpsOf, type BatchedSetUp } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
 import { identityOf } from '../words/message.js';
-
-/** What reading, building and boring give for one carcass. */
-export interface CarcassWork {
-  /** As written before the colon; '' where the text has no name. */
-  readonly name: string;
-  /** Where the name stands; null where the text is too broken to tell. */
-  readonly nameAt: Located<string> | null;
-  /** Null where a required value is missing or a value is invalid. */
-  readonly spec: CarcassSpec | null;
-  /** Null where no box can be made of the spec. */
-  readonly carcass: Carcass | null;
-  readonly boring: BoreMap | null;
-  /** What its machines have to do, and what they cannot. */
-  readonly operations: CarcassOperations | null;
-}
-
-/**
- * What one carcass's own text gives with the unit and defaults of its file and the shop that it was read with. Never changed
- * once made; the findings of slow rules are made at the first asking.
- */
-export class CarcassAnalysis implements CarcassWork {
-  readonly name: string;
-  readonly nameAt: Located<string> | null;
-  readonly spec: CarcassSpec | null;
-  readonly carcass: Carcass | null;
-  readonly boring: BoreMap | null;
-  readonly operations: CarcassOperations | null;
-  readonly #quick: readonly Finding[];
-  readonly #find: () => readonly Finding[];
-  #all: readonly Finding[] | null = null;
-
-  /** `find` gives every finding; `quick` are those of the rules that take no time. Both in the order of their places. */
-  constructor(work: CarcassWork, quick: readonly Finding[], find: () => readonly Finding[]) {
-    this.name = work.name;
-    this.nameAt = work.nameAt;
-    this.spec = work.spec;
-    this.carcass = work.carcass;
-    this.boring = work.boring;
-    this.operations = work.operations;
-    this.#quick = quick;
-    this.#find = find;
-  }
-
-  /** Every finding, in the order of their places. */
-  get findings(): readonly Finding[] {
-    this.finish();
-    return this.known;
-  }
-
-  /** What is known without waiting: every finding once they have been asked for, those of the quick rules before. */
-  get known(): readonly Finding[] {
-    return this.#all ?? this.#quick;
-  }
-
-  /** Works out what the slow rules say. */
-  finish(): void {
-    this.#all ??= this.#find();
-  }
-
-  get isComplete(): boolean {
-    return this.#all !== null;
-  }
-}
 
 /** A run of UTF-16 code units [start, end) of a whole file. */
 export interface Where {
   readonly file: 'job' | 'shop';
   readonly start: number;
   readonly end: number;
-}
-
-/** A finding of the file, and the carcass in whose text its places are counted; null for the job as a whole. */
-export interface FileFinding {
-  readonly finding: Finding;
-  readonly carcass: number | null;
 }
 
 /** The shop that a job was analysed with. */
@@ -127,7 +55,7 @@ export class JobAnalysis {
   /** What is worked out of this analysis for those who show it. */
   readonly derived = new Derived();
   private namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
-  private sheetsMade: readonly Sheet[] | null = null;
+  private setUpsMade: readonly BatchedSetUp[] | null = null;
   private planMade: Plan | null = null;
   private forOneMade: readonly FileFinding[] | null = null;
 
@@ -152,24 +80,24 @@ export class JobAnalysis {
     return this.namesMade;
   }
 
-  /** The set-up sheets of all planned carcasses, made when they are first asked for. */
-  sheets(): readonly Sheet[] {
-    this.sheetsMade ??= setUpsOf(this.planned().flatMap((one) => (one.operations ? [one.operations] : [])));
-    return this.sheetsMade;
+  /** The set-ups of all planned carcasses, made when they are first asked for; the order to run is another matter. */
+  setUps(): readonly BatchedSetUp[] {
+    this.setUpsMade ??= setUpsOf(this.planned().flatMap((one) => (one.operations ? [one.operations] : [])));
+    return this.setUpsMade;
   }
 
-  /** The sheets in the order to run; made when it is first asked for, since a good order of many takes a second. */
+  /** The set-ups in the order to run; made when it is first asked for, since a good order of many takes a second. */
   plan(): Plan {
-    this.planMade ??= orderSetUps(this.sheets(), this.shop.changeover);
+    this.planMade ??= orderSetUps(this.setUps(), this.shop.changeover);
     return this.planMade;
   }
 
   /** The same where the order is sought elsewhere meanwhile: with `bestOrder` of the task that it is given. */
   async planBy(order: (task: OrderTask) => Promise<SetUpOrder>): Promise<Plan> {
     if (this.planMade === null) {
-      const sheets = this.sheets();
-      const found = await order(orderTask(sheets, this.shop.changeover));
-      this.planMade ??= planInOrder(sheets, this.shop.changeover, found);
+      const batched = this.setUps();
+      const found = await order(orderTask(batched, this.shop.changeover));
+      this.planMade ??= planInOrder(batched, this.shop.changeover, found);
     }
     return this.planMade;
   }

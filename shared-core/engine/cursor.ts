@@ -11,7 +11,8 @@ import { means } from '../job/panel-key.js';
 import type { Shop } from '../shop/model.js';
 import { lastPlace } from '../length/grid.js';
 import type { Micrometres } from '../length/units.js';
-import type { CarcassAnalysis, JobAnalysis } from './analysis.js';
+import type { JobAnalysis } from './analysis.js';
+import type { CarcassAnalysis } from './carcass-analysis.js';
 
 /** What stands at an offset of a job file. */
 export interface Cursor {

@@ -8,7 +8,7 @@ import type { ConditionalValue } from '../job/reach.js';
 import type { Unread } from '../shop/model.js';
 import { preferred } from '../schema/tell.js';
 import type { ReadShop } from '../shop/read.js';
-import type { CarcassAnalysis, FileFinding } from './analysis.js';
+import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import { jobMessages, type UnreadName } from './messages.js';
 import type { Words } from '../words/message.js';
 

@@ -6,7 +6,8 @@ import { readTree } from '../document/read.js';
 import type { Change, Finding, Repair } from '../findings/finding.js';
 import { carcassEdits, headEdits } from '../job/edits.js';
 import type { Words } from '../words/message.js';
-import type { FileFinding, JobAnalysis } from './analysis.js';
+import type { JobAnalysis } from './analysis.js';
+import type { FileFinding } from './carcass-analysis.js';
 import { jobMessages } from './messages.js';
 
 /** Edits of the two files that a repair may touch, in offsets of the whole files; none overlap. */

@@ -2,7 +2,8 @@ import { blankOf } from '../machining/blank.js';
 import { compareHoles } from '../machining/replay/compare.js';
 import { replayPanel } from '../machining/replay/replay.js';
 import type { SetUp } from '../machining/setup-sheet.js';
-import type { CarcassAnalysis, JobAnalysis } from './analysis.js';
+import type { JobAnalysis } from './analysis.js';
+import type { CarcassAnalysis } from './carcass-analysis.js';
 
 /** Name of the finding that a difference is. It is a fault of ours. */
 export const PLAN_REPLAY_DIFFERS = 'plan-replay-differs';

@@ -3,7 +3,9 @@ import { setUpsForOne, type Difference, type SetUpForOne } from '../machining/pl
 import { timeWords } from '../papers/set-up/words.js';
 import { messages } from '../words/message.js';
 import type { Show } from '../words/show.js';
-import type { CarcassAnalysis, FileFinding, JobAnalysis } from './analysis.js';
+import type { BatchedSetUp } from '../machining/plan/set-ups.js';
+import type { Shop } from '../shop/model.js';
+import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 
 /** Of larger jobs nothing is told: every edit would weigh all of their set-ups. */
 const MOST_CARCASSES = 300;
@@ -53,27 +55,35 @@ function remedy({ difference, isRows }: ForOne, show: Show): string {
   }
 }
 
+/** Of a job what its set-ups are weighed by. */
+interface PlannedJob {
+  readonly carcasses: readonly CarcassAnalysis[];
+  readonly shop: Shop;
+  planned(): readonly CarcassAnalysis[];
+  setUps(): readonly BatchedSetUp[];
+}
+
 /** Set-ups of a job that serve a single panel, each with the value that would save it. */
-export function findSetUpsForOne(analysis: JobAnalysis): readonly FileFinding[] {
+export function findSetUpsForOne(analysis: PlannedJob): readonly FileFinding[] {
   const { carcasses, shop } = analysis;
   if (carcasses.length > MOST_CARCASSES || analysis.planned().length < 2) return [];
-  return setUpsForOne(analysis.sheets(), shop.changeover, shop.habits.rearMargin).flatMap((one) =>
+  return setUpsForOne(analysis.setUps(), shop.changeover, shop.habits.rearMargin).flatMap((one) =>
     found(analysis, one),
   );
 }
 
 function found(
-  { carcasses, shop }: JobAnalysis,
-  { sheet, other, difference, seconds }: SetUpForOne,
+  { carcasses, shop }: PlannedJob,
+  { own, other, difference, seconds }: SetUpForOne,
 ): readonly FileFinding[] {
-  const [run] = sheet.setUp.runs;
+  const [run] = own.setUp.runs;
   const index = carcasses.findIndex(({ name, operations }) => name === run?.carcass && operations !== null);
   const carcass = carcasses[index];
   if (run === undefined || carcass === undefined || carcass.nameAt === null) return [];
-  const isRows = sheet.setUp.machine.kind === 'line';
+  const isRows = own.setUp.machine.kind === 'line';
   const message = say.saved({
     panel: run.panel,
-    setUp: sheet.setUp.id,
+    setUp: own.setUp.id,
     other: other.setUp.id,
     seconds,
     difference,

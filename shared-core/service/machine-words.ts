@@ -34,7 +34,7 @@ export function stepsOf(analysis: JobAnalysis, carcass: CarcassAnalysis): readon
 
 function stepsByCarcass(analysis: JobAnalysis): ReadonlyMap<string, readonly PanelStep[]> {
   const found = new Map<string, PanelStep[]>();
-  for (const { setUp } of analysis.sheets()) {
+  for (const { setUp } of analysis.setUps()) {
     for (const run of setUp.runs) {
       const own = found.get(run.carcass) ?? [];
       for (const step of run.steps) own.push({ setUp, panel: run.panel, step });
@@ -154,7 +154,7 @@ function idsOf(bores: readonly { readonly id: string }[]): ReadonlySet<string> {
 export function rowStrokeWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
   if (carcass.boring === null || !analysis.isPlanned(carcass)) return '';
   const { rows, bores } = carcass.boring;
-  const setUps = analysis.sheets().map(({ setUp }) => setUp);
+  const setUps = analysis.setUps().map(({ setUp }) => setUp);
   const told = new Map<string, { readonly lines: string[]; readonly made: RowStrokes }>();
   for (const row of rows.filter((one) => one.panel === panel.key)) {
     const own = idsOf(bores.filter(({ group }) => group === row.id));
@@ -205,7 +205,7 @@ function toleranceFor(analysis: JobAnalysis, one: CarcassAnalysis): CarcassToler
 }
 
 function tolerances(analysis: JobAnalysis): (one: CarcassAnalysis) => CarcassTolerance | null {
-  const setUps = analysis.sheets().map(({ setUp }) => setUp);
+  const setUps = analysis.setUps().map(({ setUp }) => setUp);
   const work = ({ name, carcass, boring }: CarcassAnalysis): CarcassTolerance | null =>
     carcass === null || boring === null ? null : toleranceOf({ name, carcass, boring, setUps, shop: analysis.shop });
   return (one) => analysis.derived.get(work, one);

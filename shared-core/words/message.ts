@@ -1,5 +1,5 @@
 import type { Unit } from '../length/units.js';
-import { showIn, type Show } from './show.js';
+import { showIn, type Show, type Tellable } from './show.js';
 
 /** Words one message in one language from its figures: lengths as micrometres, names as the owner wrote them. */
 export type Template<F> = (figures: F, show: Show) => string;
@@ -21,7 +21,7 @@ export type Table<T extends Templates> = { readonly [K in keyof T]: Teller<T[K]>
  * What is to be told, as data: the name of a template and its figures. It is put into words only where a person reads it
  * (`tell`), so nothing that computes knows a language or a unit to show.
  */
-export class Message {
+export class Message implements Tellable {
   readonly #english: (show: Show) => string;
 
   constructor(
@@ -64,7 +64,7 @@ export function messages<const T extends Templates>(group: string, templates: T)
 }
 
 /** Puts a message into words for a reader with this unit. */
-export function tell(words: Words, unit: Unit): string {
+export function tell(words: Tellable | string, unit: Unit): string {
   if (typeof words === 'string') return words;
   return words.inEnglish(showIn(words.unit ?? unit, tell));
 }

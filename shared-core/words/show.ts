@@ -1,6 +1,11 @@
 import { figure, nominal, showLength } from '../length/show.js';
 import type { Micrometres, Unit } from '../length/units.js';
-import type { Words } from './message.js';
+
+/** What can be put into words: see `Message`. */
+export interface Tellable {
+  readonly unit: Unit | null;
+  inEnglish(show: Show): string;
+}
 
 /** How a template shows what is not a word: lengths, in the unit of its reader, and messages inside messages. */
 export interface Show {
@@ -14,10 +19,10 @@ export interface Show {
   /** '20 mm to 80 mm'. */
   readonly span: (span: { readonly min: Micrometres; readonly max: Micrometres }) => string;
   /** A message that stands as whole sentences inside another one. */
-  readonly tell: (words: Words) => string;
+  readonly tell: (words: Tellable | string) => string;
 }
 
-export function showIn(unit: Unit, tell: (words: Words, unit: Unit) => string): Show {
+export function showIn(unit: Unit, tell: (words: Tellable | string, unit: Unit) => string): Show {
   const length = (value: Micrometres): string => `${readable(value, unit)} ${unit}`;
   return {
     unit,

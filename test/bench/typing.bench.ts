@@ -49,7 +49,7 @@ function main(): void {
     engine = new Engine(host);
     quickCold.push(timed(() => engine.analyse(URI, text).known()));
     allCold.push(quickCold.at(-1)! + timed(() => engine.analyse(URI, text).findings()));
-    sheetsCold.push(timed(() => engine.analyse(URI, text).sheets()));
+    sheetsCold.push(timed(() => engine.analyse(URI, text).setUps()));
   }
 
   const quickKeys: number[] = [];
@@ -60,7 +60,7 @@ function main(): void {
     const next = typed(String(500 + key));
     quickKeys.push(timed(() => engine.analyse(URI, next).known()));
     allKeys.push(quickKeys.at(-1)! + timed(() => engine.analyse(URI, next).findings()));
-    sheetsKeys.push(timed(() => engine.analyse(URI, next).sheets()));
+    sheetsKeys.push(timed(() => engine.analyse(URI, next).setUps()));
   }
   const computed = engine.computed - computedBefore;
 

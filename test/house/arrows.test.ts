@@ -56,6 +56,7 @@ const FAULTS: readonly (readonly [string, string, string, string])[] = [
   ['a page that sees the extension', 'webview-stands-alone', 'client/webview/a.ts', '../good.js'],
   ['a page that sees Node', 'webview-has-no-node', 'client/webview/b.ts', 'node:path'],
   ['a cycle', 'no-cycles', 'shared-core/carcass/a.ts', './b.js'],
+  ['a cycle of types', 'no-cycles-of-types', 'shared-core/tolerance/a.ts', './b.js'],
   ['an import of nothing', 'not-resolvable', 'shared-core/shop/a.ts', './missing.js'],
 ];
 const ORPHAN = 'shared-core/tolerance/orphan.ts';
@@ -78,6 +79,7 @@ beforeAll(() => {
     ...Object.fromEntries(FAULTS.map(([, , file, specifier]) => [file, importing(specifier)])),
     // A cycle is told once, so its other half is no case of its own.
     'shared-core/carcass/b.ts': importing('./a.js'),
+    'shared-core/tolerance/b.ts': "import type { all } from './a.js';\nexport type All = typeof all;\n",
     [ORPHAN]: 'export const lonely = 1;\n',
   };
   for (const [path, text] of Object.entries(files)) {

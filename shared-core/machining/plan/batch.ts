@@ -1,7 +1,7 @@
 import type { Micrometres } from '../../length/units.js';
 import type { SetStop } from '../setup-sheet.js';
-import { emptyLoad, mergeLoads, type Load } from './load.js';
-import type { Operation, Way } from './operation.js';
+import { emptyLoad, mergeLoads } from './load.js';
+import type { Load, Operation, Way } from './operation.js';
 import { assignStops, liesOver, type StopPlace } from './stops.js';
 
 /** An operation with the way that was chosen for it. */

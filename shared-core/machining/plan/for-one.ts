@@ -3,7 +3,7 @@ import type { Micrometres } from '../../length/units.js';
 import { join, type Batch } from './batch.js';
 import { changeoverTime, changesBetween, settingsOf } from './changeover.js';
 import type { Operation } from './operation.js';
-import type { Sheet } from './set-ups.js';
+import type { BatchedSetUp } from './set-ups.js';
 
 /** What a set-up that serves one panel differs in from one that would else take that panel too. */
 export type Difference =
@@ -11,9 +11,9 @@ export type Difference =
   | { readonly in: 'height' | 'depth' | 'thickness'; readonly is: Micrometres; readonly instead: Micrometres };
 
 export interface SetUpForOne {
-  readonly sheet: Sheet;
+  readonly own: BatchedSetUp;
   /** The set-up on the same head that would take the panel. */
-  readonly other: Sheet;
+  readonly other: BatchedSetUp;
   readonly difference: Difference;
   /** From that set-up to this one. */
   readonly seconds: number;
@@ -24,22 +24,26 @@ export interface SetUpForOne {
  * the stops for it and differs in one setting: the smallest difference is given.
  * @param margin what bores that move toward the back edge must keep from it
  */
-export function setUpsForOne(sheets: readonly Sheet[], times: Changeover, margin: Micrometres): readonly SetUpForOne[] {
-  return sheets.flatMap((sheet): SetUpForOne[] => {
-    const { machine, runs } = sheet.setUp;
+export function setUpsForOne(
+  batched: readonly BatchedSetUp[],
+  times: Changeover,
+  margin: Micrometres,
+): readonly SetUpForOne[] {
+  return batched.flatMap((own): SetUpForOne[] => {
+    const { machine, runs } = own.setUp;
     const [run, ...others] = runs;
     if (run === undefined || others.length > 0 || run.pieces > 1) return [];
-    let best: { readonly other: Sheet; readonly difference: Difference } | null = null;
-    for (const other of sheets) {
-      if (other === sheet || other.setUp.machine.name !== machine.name) continue;
+    let best: { readonly other: BatchedSetUp; readonly difference: Difference } | null = null;
+    for (const other of batched) {
+      if (other === own || other.setUp.machine.name !== machine.name) continue;
       if (!other.setUp.runs.some(({ carcass }) => carcass !== run.carcass)) continue;
-      const difference = onlyDifference(sheet.batch, other.batch);
+      const difference = onlyDifference(own.batch, other.batch);
       if (difference === null || (best !== null && size(difference) >= size(best.difference))) continue;
-      if (takes(other.batch, sheet.batch, difference, margin)) best = { other, difference };
+      if (takes(other.batch, own.batch, difference, margin)) best = { other, difference };
     }
     if (best === null) return [];
-    const changes = changesBetween(settingsOf(best.other.batch), settingsOf(sheet.batch));
-    return [{ sheet, ...best, seconds: changeoverTime(changes, times) }];
+    const changes = changesBetween(settingsOf(best.other.batch), settingsOf(own.batch));
+    return [{ own, ...best, seconds: changeoverTime(changes, times) }];
   });
 }
 

@@ -1,15 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
-import type { BoringMachine, SpindlePlace, WantedSpindle } from './operation.js';
-
-/**
- * The spindles of a machine in one array, head by head. `wanted[i]` is the diameter that must be there, 0 for none;
- * `limit[i]` is the greatest diameter that may be there though nothing is wanted: twice the distance to the wood, since a
- * loaded spindle bores wherever there is wood under it.
- */
-export interface Load {
-  readonly wanted: readonly Micrometres[];
-  readonly limit: readonly Micrometres[];
-}
+import type { BoringMachine, Load, SpindlePlace, WantedSpindle } from './operation.js';
 
 const spindlesPerHead = (machine: BoringMachine): number => (machine.kind === 'cup' ? 1 : machine.spindles);
 const heads = (machine: BoringMachine): number => (machine.kind === 'line' ? machine.heads : 1);

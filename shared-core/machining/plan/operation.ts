@@ -2,7 +2,6 @@ import type { Bore } from '../../boring/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { CupBorer, Hand, HorizontalHead, LineDrill, VerticalHead } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
-import type { Load } from './load.js';
 
 export type BoringMachine = VerticalHead | HorizontalHead | LineDrill | CupBorer;
 
@@ -15,6 +14,16 @@ export interface SpindlePlace {
 /** A spindle that must carry a bit in a stroke, and the bore that it makes there. */
 export interface WantedSpindle extends SpindlePlace {
   readonly bore: Bore;
+}
+
+/**
+ * The spindles of a machine in one array, head by head. `wanted[i]` is the diameter that must be there, 0 for none;
+ * `limit[i]` is the greatest diameter that may be there though nothing is wanted: twice the distance to the wood, since a
+ * loaded spindle bores wherever there is wood under it.
+ */
+export interface Load {
+  readonly wanted: readonly Micrometres[];
+  readonly limit: readonly Micrometres[];
 }
 
 /** One descent of the head. */

@@ -12,7 +12,7 @@ import {
 } from './changeover.js';
 import { leastBatches } from './group.js';
 import { groupBy } from './numbers.js';
-import { batchesBefore, type Sheet } from './set-ups.js';
+import { batchesBefore, type BatchedSetUp } from './set-ups.js';
 
 /** A set-up in its place in the order to run, with what is changed to come to it. */
 export interface PlannedSetUp {
@@ -50,8 +50,8 @@ export interface OrderTask {
 }
 
 /** What has to be known to put the set-ups of a job in order. */
-export function orderTask(sheets: readonly Sheet[], times: Changeover): OrderTask {
-  const batches = sheets.map(({ batch }) => batch);
+export function orderTask(batched: readonly BatchedSetUp[], times: Changeover): OrderTask {
+  const batches = batched.map(({ batch }) => batch);
   return { setUps: batches.map(settingsOf), times, before: batchesBefore(batches) };
 }
 
@@ -230,32 +230,32 @@ export interface SetUpOrder extends Omit<ChangeoverOrder, 'kind'> {
   readonly provenOnce: boolean;
 }
 
-/** Puts the set-ups of a job into the best order by the shop's own times. Same sheets, same plan. */
-export function orderSetUps(sheets: readonly Sheet[], times: Changeover): Plan {
-  return planInOrder(sheets, times, bestOrder(orderTask(sheets, times)));
+/** Puts the set-ups of a job into the best order by the shop's own times. Same set-ups, same plan. */
+export function orderSetUps(batched: readonly BatchedSetUp[], times: Changeover): Plan {
+  return planInOrder(batched, times, bestOrder(orderTask(batched, times)));
 }
 
 /** The plan that runs the set-ups in an order. */
-export function planInOrder(sheets: readonly Sheet[], times: Changeover, ordered: SetUpOrder): Plan {
+export function planInOrder(batched: readonly BatchedSetUp[], times: Changeover, ordered: SetUpOrder): Plan {
   let stands: Settings | null = null;
   const setUps: PlannedSetUp[] = [];
   for (const index of ordered.order) {
-    const sheet = sheets[index];
-    if (!sheet) continue;
-    const settings = settingsOf(sheet.batch);
+    const own = batched[index];
+    if (!own) continue;
+    const settings = settingsOf(own.batch);
     const changes = changesBetween(stands, settings);
     setUps.push({
-      setUp: sheet.setUp,
+      setUp: own.setUp,
       changes,
       found: foundBy(stands, settings),
       seconds: changeoverTime(changes, times),
-      strokes: sheet.setUp.runs.reduce((sum, run) => sum + run.pieces * run.steps.length, 0),
+      strokes: own.setUp.runs.reduce((sum, run) => sum + run.pieces * run.steps.length, 0),
     });
     stands = left(stands, settings);
   }
   return {
     setUps,
-    leastSetUps: leastBatches(sheets.map(({ batch }) => batch)),
+    leastSetUps: leastBatches(batched.map(({ batch }) => batch)),
     seconds: ordered.cost,
     leastSeconds: ordered.lowerBound,
     proven: ordered.proven,

@@ -8,8 +8,8 @@ import type { CarcassOperations } from './operations.js';
 import { groupsBefore, orderByPairs, precedentsOf } from './pins.js';
 import { stopOf } from './stops.js';
 
-/** A set-up sheet with the batch that it was written from. */
-export interface Sheet {
+/** A set-up with the batch that it was made of. */
+export interface BatchedSetUp {
   readonly setUp: SetUp;
   readonly batch: Batch;
 }
@@ -18,7 +18,7 @@ export interface Sheet {
  * The set-up sheets of a job, in an order that can be run but is not yet the cheapest: named after their machine and lettered
  * in the order in which the carcasses first need them, so that a name stays while its cause stays.
  */
-export function setUpsOf(carcasses: readonly CarcassOperations[]): Sheet[] {
+export function setUpsOf(carcasses: readonly CarcassOperations[]): BatchedSetUp[] {
   const operations = carcasses.flatMap((carcass) => carcass.operations);
   const rank = new Map(operations.map((operation, index) => [operation, index]));
   const pieces = new Map(carcasses.flatMap((carcass) => carcass.operations.map((one) => [one, carcass.count])));

@@ -30,7 +30,7 @@ interface Shown {
 function jobOf(file: string, shop: string) {
   const engine = new Engine({ readShop: () => ({ ok: true, uri: 'shop', text: shop }) });
   const analysis = engine.analyse('job', demoText(file));
-  const setUps = analysis.sheets().map(({ setUp }) => setUp);
+  const setUps = analysis.setUps().map(({ setUp }) => setUp);
   const drawnOf = (name: string): Drawn => {
     const { carcass, boring } = analysis.carcasses.find((one) => one.name === name)!;
     return { name, carcass: carcass!, boring: boring!, findings: [], unit: analysis.unit };

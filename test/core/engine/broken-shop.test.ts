@@ -60,7 +60,7 @@ describe('one wrong figure of a machine', () => {
     // No other drill is there to plan the rows on.
     expect(
       analyse(text)
-        .sheets()
+        .setUps()
         .some(({ setUp }) => setUp.machine.name === 'row-drill'),
     ).toBe(false);
   });

@@ -25,7 +25,7 @@ test('a sunk head is bored as a step: two bits one after the other at the same p
   const analysis = analysed(SHOP);
   expect(told(analysis)).toEqual([]);
   const steps = analysis
-    .sheets()
+    .setUps()
     .flatMap(({ setUp }) => setUp.runs.map((run) => ({ setUp, run })))
     .filter(({ run }) => run.panel === 'left');
   const bored = (diameter: number): readonly (readonly [number, number, number])[] =>

@@ -253,7 +253,7 @@ describe('the strokes of a row, seen through the replay', () => {
     const panel = one!.carcass!.panels[0]!;
     const row = one!.boring!.rows.find((each) => each.panel === panel.key && each.line === 'front')!;
     const bores = new Set(one!.boring!.bores.filter(({ group }) => group === row.id).map(({ id }) => id));
-    const setUps = analysis.sheets().map(({ setUp }) => setUp);
+    const setUps = analysis.setUps().map(({ setUp }) => setUp);
     return { row, made: rowStrokes(setUps, 'a', panel, row, bores)! };
   }
 

@@ -28,7 +28,7 @@ test('a depth that one panel alone has: with that of the others there is one set
   ]);
   const like = job('    panels: { left: { face-depth: 12 } }\n');
   expect(told(like)).toEqual([]);
-  expect(read(like).sheets()).toHaveLength(read(alone).sheets().length - 1);
+  expect(read(like).setUps()).toHaveLength(read(alone).setUps().length - 1);
 });
 
 test('a row that one panel alone has elsewhere: told in the words of the machine', () => {
@@ -41,7 +41,7 @@ test('a row that one panel alone has elsewhere: told in the words of the machine
     ],
   ]);
   expect(told(like)).toEqual([]);
-  expect(read(like).sheets()).toHaveLength(read(alone).sheets().length - 1);
+  expect(read(like).setUps()).toHaveLength(read(alone).setUps().length - 1);
 });
 
 test.each([

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { orderSetUps, orderTask, planInOrder, type Plan } from '../../../../shared-core/machining/plan/plan.js';
-import { setUpsOf, type Sheet } from '../../../../shared-core/machining/plan/set-ups.js';
+import { setUpsOf, type BatchedSetUp } from '../../../../shared-core/machining/plan/set-ups.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
 import type { Blank, SetStop, SetUp } from '../../../../shared-core/machining/setup-sheet.js';
 import { blankOf } from '../../../../shared-core/machining/blank.js';
@@ -11,7 +11,8 @@ import { obeys, permutations } from '../order/brute-force.js';
 import { bored, demoJob, readJob, shed, type Bored } from './jobs.js';
 import { machinesArbitrary, withMachines } from './machines.js';
 
-const sheetsOf = (carcasses: readonly Bored[]): Sheet[] => setUpsOf(carcasses.map(({ operations }) => operations));
+const sheetsOf = (carcasses: readonly Bored[]): BatchedSetUp[] =>
+  setUpsOf(carcasses.map(({ operations }) => operations));
 
 /** What a hand does on one machine, simulated stop by stop; what may stay is asked of the replay, and of nothing else. */
 class Hand {
@@ -126,7 +127,7 @@ function bitsIn(machine: SetUp['machine']): Map<string, number> {
 }
 
 /** The shop with each machine standing as one of its set-ups, or less of it, leaves it. */
-function standing(shop: Shop, sheets: readonly Sheet[], picked: number): Shop {
+function standing(shop: Shop, sheets: readonly BatchedSetUp[], picked: number): Shop {
   const machines = [...shop.machines].map(([name, machine], index) => {
     const own = sheets.filter(({ setUp }) => setUp.machine.name === name);
     const setUp = own[picked % Math.max(1, own.length)]?.setUp;

@@ -9,7 +9,7 @@ import { readHead } from '../../../../shared-core/job/head.js';
 import type { CarcassSpec } from '../../../../shared-core/carcass/spec.js';
 import { operationsOf, type CarcassOperations } from '../../../../shared-core/machining/plan/operations.js';
 import { planInOrder } from '../../../../shared-core/machining/plan/plan.js';
-import type { Sheet } from '../../../../shared-core/machining/plan/set-ups.js';
+import type { BatchedSetUp } from '../../../../shared-core/machining/plan/set-ups.js';
 import type { Shop } from '../../../../shared-core/shop/model.js';
 import { readShop } from '../../../../shared-core/shop/read.js';
 
@@ -46,7 +46,7 @@ export function readJob(text: string, shop: Shop): Bored[] {
 export const demoJob = (file: string, shop: Shop): Bored[] => readJob(demoText(file), shop);
 
 /** What it takes to run set-ups in this order, as it is told; `carried.test.ts` has it against a hand that does it. */
-export function secondsOf(order: readonly Sheet[], shop: Shop): number {
+export function secondsOf(order: readonly BatchedSetUp[], shop: Shop): number {
   const claims = { order: [...order.keys()], cost: 0, lowerBound: 0, proven: false, provenOnce: false };
   return planInOrder(order, shop.changeover, claims).setUps.reduce((sum, { seconds }) => sum + seconds, 0);
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { blankOf } from '../../../../shared-core/machining/blank.js';
 import { orderTask, orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
-import { setUpsOf, type Sheet } from '../../../../shared-core/machining/plan/set-ups.js';
+import { setUpsOf, type BatchedSetUp } from '../../../../shared-core/machining/plan/set-ups.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
 import type { LineDrill, Shop } from '../../../../shared-core/shop/model.js';
 import { jobArbitrary } from '../../arbitraries.js';
@@ -19,11 +19,13 @@ function shedWithDrill(change: Partial<LineDrill>): Shop {
   return { ...shed, machines: new Map(shed.machines).set(drill.name, drill) };
 }
 
-const sheetsOf = (carcasses: readonly Bored[]): Sheet[] => setUpsOf(carcasses.map(({ operations }) => operations));
-const onDrill = (sheets: readonly Sheet[]): Sheet[] => sheets.filter(({ setUp }) => setUp.machine.kind === 'line');
+const sheetsOf = (carcasses: readonly Bored[]): BatchedSetUp[] =>
+  setUpsOf(carcasses.map(({ operations }) => operations));
+const onDrill = (sheets: readonly BatchedSetUp[]): BatchedSetUp[] =>
+  sheets.filter(({ setUp }) => setUp.machine.kind === 'line');
 
 /** Whether the replay carries these set-ups out, in this order, on every panel. */
-const replays = (carcasses: readonly Bored[], order: readonly Sheet[]): boolean =>
+const replays = (carcasses: readonly Bored[], order: readonly BatchedSetUp[]): boolean =>
   carcasses.every(({ spec, carcass }) =>
     carcass.panels.every(
       (panel) =>
@@ -37,7 +39,7 @@ const replays = (carcasses: readonly Bored[], order: readonly Sheet[]): boolean 
   );
 
 /** Every order of some set-ups, with whether the planner allows it and whether the replay carries it out. */
-function everyOrder(carcasses: readonly Bored[], sheets: readonly Sheet[], shop: Shop) {
+function everyOrder(carcasses: readonly Bored[], sheets: readonly BatchedSetUp[], shop: Shop) {
   const { before } = orderTask(sheets, shop.changeover);
   return Array.from(permutations(sheets.length), (indexes) => {
     const order = indexes.map((index) => sheets[index]!);

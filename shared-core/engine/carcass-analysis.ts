@@ -1,0 +1,75 @@
+import type { BoreMap } from '../boring/model.js';
+import type { Carcass } from '../carcass/model.js';
+import type { CarcassSpec } from '../carcass/spec.js';
+import type { Located } from '../document/place.js';
+import type { Finding } from '../findings/finding.js';
+import type { CarcassOperations } from '../machining/plan/operations.js';
+
+/** What reading, building and boring give for one carcass. */
+export interface CarcassWork {
+  /** As written before the colon; '' where the text has no name. */
+  readonly name: string;
+  /** Where the name stands; null where the text is too broken to tell. */
+  readonly nameAt: Located<string> | null;
+  /** Null where a required value is missing or a value is invalid. */
+  readonly spec: CarcassSpec | null;
+  /** Null where no box can be made of the spec. */
+  readonly carcass: Carcass | null;
+  readonly boring: BoreMap | null;
+  /** What its machines have to do, and what they cannot. */
+  readonly operations: CarcassOperations | null;
+}
+
+/**
+ * What one carcass's own text gives with the unit and defaults of its file and the shop that it was read with. Never changed
+ * once made; the findings of slow rules are made at the first asking.
+ */
+export class CarcassAnalysis implements CarcassWork {
+  readonly name: string;
+  readonly nameAt: Located<string> | null;
+  readonly spec: CarcassSpec | null;
+  readonly carcass: Carcass | null;
+  readonly boring: BoreMap | null;
+  readonly operations: CarcassOperations | null;
+  readonly #quick: readonly Finding[];
+  readonly #find: () => readonly Finding[];
+  #all: readonly Finding[] | null = null;
+
+  /** `find` gives every finding; `quick` are those of the rules that take no time. Both in the order of their places. */
+  constructor(work: CarcassWork, quick: readonly Finding[], find: () => readonly Finding[]) {
+    this.name = work.name;
+    this.nameAt = work.nameAt;
+    this.spec = work.spec;
+    this.carcass = work.carcass;
+    this.boring = work.boring;
+    this.operations = work.operations;
+    this.#quick = quick;
+    this.#find = find;
+  }
+
+  /** Every finding, in the order of their places. */
+  get findings(): readonly Finding[] {
+    this.finish();
+    return this.known;
+  }
+
+  /** What is known without waiting: every finding once they have been asked for, those of the quick rules before. */
+  get known(): readonly Finding[] {
+    return this.#all ?? this.#quick;
+  }
+
+  /** Works out what the slow rules say. */
+  finish(): void {
+    this.#all ??= this.#find();
+  }
+
+  get isComplete(): boolean {
+    return this.#all !== null;
+  }
+}
+
+/** A finding of the file, and the carcass in whose text its places are counted; null for the job as a whole. */
+export interface FileFinding {
+  readonly finding: Finding;
+  readonly carcass: number | null;
+}
