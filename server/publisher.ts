@@ -1,6 +1,6 @@
 import type { Diagnostic } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import type { JobAnalysis } from '../shared-core/engine.js';
+import type { JobAnalysis } from '../shared-core/service.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
 import { identityOf, withoutUnfinished, type Lines } from './writing.js';

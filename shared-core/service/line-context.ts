@@ -1,4 +1,4 @@
-import { lineEnd, lineStart as startOfLine } from '../../shared-core/document/lines.js';
+import { lineEnd, lineStart as startOfLine } from '../document/lines.js';
 
 /** Where a cursor stands in a text that need not be whole: read off the indentation and the line alone. */
 export interface LineContext {
