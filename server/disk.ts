@@ -19,7 +19,7 @@ interface Kept {
 
 /** The files on the disk. A text is kept until its time stamp or size changes. */
 export class Disk implements Files {
-  private readonly kept = new Map<string, Kept>();
+  readonly #kept = new Map<string, Kept>();
 
   read(uri: string): FileReading {
     try {
@@ -28,13 +28,13 @@ export class Disk implements Files {
       if (!stat.isFile()) return { ok: false, message: 'it is not a file' };
       if (stat.size > GREATEST_FILE) return { ok: false, message: 'it is larger than 20 MB' };
       const stamp = `${stat.mtimeMs} ${stat.size} ${stat.ino}`;
-      const kept = this.kept.get(uri);
+      const kept = this.#kept.get(uri);
       if (kept?.stamp === stamp) return { ok: true, text: kept.text };
       const text = readFileSync(path, 'utf8').replace(/^\uFEFF/, '');
-      this.kept.set(uri, { stamp, text });
+      this.#kept.set(uri, { stamp, text });
       return { ok: true, text };
     } catch (error) {
-      this.kept.delete(uri);
+      this.#kept.delete(uri);
       return { ok: false, message: reason(error) };
     }
   }

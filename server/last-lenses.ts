@@ -14,7 +14,7 @@ interface Kept {
  * went, all text under it would move up by a line and down again.
  */
 export class LastLenses {
-  private readonly known = new Map<string, readonly Kept[]>();
+  readonly #known = new Map<string, readonly Kept[]>();
 
   /**
    * The lenses of the present text, and for each line that had one and has none now, its last.
@@ -29,7 +29,7 @@ export class LastLenses {
     });
     const taken = new Set(fresh.map(({ line }) => line));
     const subjects = new Set(fresh.map(({ lens }) => subjectOf(lens)));
-    const old = (this.known.get(key) ?? []).flatMap((one): Kept[] => {
+    const old = (this.#known.get(key) ?? []).flatMap((one): Kept[] => {
       if (subjects.has(subjectOf(one.lens))) return [];
       const line = lineNow(one, lines);
       if (line === null || taken.has(line)) return [];
@@ -39,12 +39,12 @@ export class LastLenses {
       const data = one.lens.command === undefined ? { data: { uri: document.uri, version: document.version } } : {};
       return [{ ...one, line, lens: { ...one.lens, range, ...data } }];
     });
-    this.known.set(key, [...fresh, ...old]);
+    this.#known.set(key, [...fresh, ...old]);
     return [...fresh, ...old].map(({ lens }) => lens);
   }
 
   forget(uri: string): void {
-    this.known.delete(normalUri(uri));
+    this.#known.delete(normalUri(uri));
   }
 }
 

@@ -15,16 +15,16 @@ export interface Plannable {
  * stops of all the others, so while one is typed at, the machines are shown as they stood.
  */
 export class LastPlans {
-  private readonly good = new Map<string, JobAnalysis>();
+  readonly #good = new Map<string, JobAnalysis>();
 
   of(job: OpenJob): Plannable {
     const { analysis, document } = job;
     const key = normalUri(document.uri);
     if (isWhole(analysis)) {
-      this.good.set(key, analysis);
+      this.#good.set(key, analysis);
       return { job, stale: null };
     }
-    const last = this.good.get(key);
+    const last = this.#good.get(key);
     if (last === undefined) return { job, stale: null };
     // Its places are those of its own text; only the version tells that it was answered now.
     const old = TextDocument.create(document.uri, document.languageId, document.version, last.text);
@@ -32,7 +32,7 @@ export class LastPlans {
   }
 
   forget(uri: string): void {
-    this.good.delete(normalUri(uri));
+    this.#good.delete(normalUri(uri));
   }
 }
 

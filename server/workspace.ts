@@ -21,45 +21,48 @@ export type OpenFile = OpenJob | OpenShop;
  * engine keeps what did not change, so asking again costs next to nothing.
  */
 export class Workspace {
-  private readonly engine: Engine;
-  private readonly documents = new Map<string, TextDocument>();
+  readonly #engine: Engine;
+  readonly #documents = new Map<string, TextDocument>();
+
+  readonly #begins: (uri: string) => void;
 
   /** @param begins is told of a document before it is worked on */
   constructor(
     readonly files: Files,
-    private readonly begins: (uri: string) => void = () => undefined,
+    begins: (uri: string) => void = () => undefined,
   ) {
-    this.engine = new Engine({ readShop: (jobUri, reference) => this.readShop(jobUri, reference) });
+    this.#begins = begins;
+    this.#engine = new Engine({ readShop: (jobUri, reference) => this.#readShop(jobUri, reference) });
   }
 
   open(document: TextDocument): void {
-    this.documents.set(normalUri(document.uri), document);
+    this.#documents.set(normalUri(document.uri), document);
   }
 
   close(uri: string): void {
-    this.documents.delete(normalUri(uri));
-    this.engine.forget(uri);
+    this.#documents.delete(normalUri(uri));
+    this.#engine.forget(uri);
   }
 
   /** Open documents in the order in which they were opened. */
   all(): readonly TextDocument[] {
-    return [...this.documents.values()];
+    return [...this.#documents.values()];
   }
 
   document(uri: string): TextDocument | undefined {
-    return this.documents.get(normalUri(uri));
+    return this.#documents.get(normalUri(uri));
   }
 
   /** Null where the document is not open, or is neither a job nor a shop file. */
   file(uri: string): OpenFile | null {
     const document = this.document(uri);
     if (document === undefined) return null;
-    this.begins(document.uri);
+    this.#begins(document.uri);
     switch (kindOf(document)) {
       case 'job':
-        return { kind: 'job', document, analysis: this.engine.analyse(document.uri, document.getText()) };
+        return { kind: 'job', document, analysis: this.#engine.analyse(document.uri, document.getText()) };
       case 'shop':
-        return { kind: 'shop', document, analysis: this.engine.analyseShop(document.uri, document.getText()) };
+        return { kind: 'shop', document, analysis: this.#engine.analyseShop(document.uri, document.getText()) };
       case null:
         return null;
     }
@@ -70,7 +73,7 @@ export class Workspace {
     return file?.kind === 'job' ? file : null;
   }
 
-  private readShop(jobUri: string, reference: string): ShopReading {
+  #readShop(jobUri: string, reference: string): ShopReading {
     const uri = shopUri(jobUri, reference);
     if (uri === null && /^untitled:/i.test(jobUri) && isShop(reference)) {
       return {

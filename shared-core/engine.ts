@@ -46,18 +46,22 @@ export class Engine {
   /** How many carcasses were worked out since the engine was made. */
   computed = 0;
 
-  private readonly jobs = new Map<string, JobState>();
+  readonly #jobs = new Map<string, JobState>();
   /** By text: several jobs share a shop, and a job asks again at every key. */
-  private readonly shops = new Map<string, ReadShop>();
+  readonly #shops = new Map<string, ReadShop>();
 
-  constructor(private readonly host: EngineHost) {}
+  readonly #host: EngineHost;
+
+  constructor(host: EngineHost) {
+    this.#host = host;
+  }
 
   /** Analyses a text of the job file at `uri`. */
   analyse(uri: string, text: string): JobAnalysis {
-    const before = this.jobs.get(uri);
+    const before = this.#jobs.get(uri);
     const parts = before?.analysis.text === text ? before.analysis.parts : cutJob(text);
     const head = before !== undefined && sameHead(before.analysis.parts, parts) ? before.head : readHead(parts);
-    const { used, findings: shopSays } = this.shopFor(uri, head);
+    const { used, findings: shopSays } = this.#shopFor(uri, head);
     const sameShop = used.shop === before?.analysis.shop;
     const shopWords = JSON.stringify([used.uri, shopSays]);
     if (sameShop && before.analysis.text === text && before.shopWords === shopWords) return before.analysis;
@@ -70,7 +74,7 @@ export class Engine {
     const kept = new Map<string, CarcassAnalysis>();
     const carcasses = parts.carcasses.map((part) => {
       const key = part.whole === null ? part.text : String(part.whole.index);
-      const carcass = kept.get(key) ?? known.get(key) ?? this.compute(part, basis, used);
+      const carcass = kept.get(key) ?? known.get(key) ?? this.#compute(part, basis, used);
       kept.set(key, carcass);
       return carcass;
     });
@@ -82,44 +86,44 @@ export class Engine {
     ];
     const remembered = remember(before?.analysis, carcasses, findings);
     const analysis = new JobAnalysis(uri, text, parts, head.head, used, carcasses, findings, remembered, basis.base);
-    this.jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept });
+    this.#jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept });
     return analysis;
   }
 
   /** Analyses a text of the shop file at `uri`. */
   analyseShop(uri: string, text: string): ShopAnalysis {
-    return { uri, text, ...this.read(text) };
+    return { uri, text, ...this.#read(text) };
   }
 
   /** Drops all that is kept of a job. */
   forget(uri: string): void {
-    this.jobs.delete(uri);
+    this.#jobs.delete(uri);
   }
 
-  private compute(part: CarcassPart, basis: Basis, used: UsedShop): CarcassAnalysis {
+  #compute(part: CarcassPart, basis: Basis, used: UsedShop): CarcassAnalysis {
     this.computed += 1;
     return analyseCarcass(part, basis, used.shop);
   }
 
-  private shopFor(jobUri: string, head: ReadHead): FoundShop {
+  #shopFor(jobUri: string, head: ReadHead): FoundShop {
     const reference = head.head.shopRef;
     if (reference === null) return head.shopUnread ? builtIn([], standIn) : builtIn(noShop(head.head));
-    const reading = this.host.readShop(jobUri, reference.value);
+    const reading = this.#host.readShop(jobUri, reference.value);
     if (!reading.ok) return builtIn(missingShop(reference, reading.message, reading.instead), standIn);
-    const read = this.read(reading.text);
+    const read = this.#read(reading.text);
     return {
       used: { shop: read.shop, uri: reading.uri, text: reading.text },
       findings: brokenShop(reference, read, reading.text),
     };
   }
 
-  private read(text: string): ReadShop {
-    const known = this.shops.get(text);
+  #read(text: string): ReadShop {
+    const known = this.#shops.get(text);
     if (known !== undefined) return known;
     const read = readShop(text);
     // A shop file that is typed in has a new text at every key: the oldest is dropped.
-    if (this.shops.size >= SHOPS_KEPT) this.shops.delete(this.shops.keys().next().value!);
-    this.shops.set(text, read);
+    if (this.#shops.size >= SHOPS_KEPT) this.#shops.delete(this.#shops.keys().next().value!);
+    this.#shops.set(text, read);
     return read;
   }
 }

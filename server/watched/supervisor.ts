@@ -49,14 +49,23 @@ export class Supervisor {
   #role: Role = 'serving';
   readonly #watch: ReturnType<typeof setInterval>;
 
+  readonly #writer: MessageWriter;
+  readonly #start: () => Worker;
+  readonly #patience: Patience;
+  readonly #end: (code: number) => void;
+
   /** @param end leaves the process */
   constructor(
     reader: MessageReader,
-    private readonly writer: MessageWriter,
-    private readonly start: () => Worker,
-    private readonly patience: Patience,
-    private readonly end: (code: number) => void,
+    writer: MessageWriter,
+    start: () => Worker,
+    patience: Patience,
+    end: (code: number) => void,
   ) {
+    this.#writer = writer;
+    this.#start = start;
+    this.#patience = patience;
+    this.#end = end;
     this.#thread = this.#started();
     reader.listen((message) => this.#fromClient(message));
     reader.onClose(() => this.#leave(this.#role === 'ending' ? 0 : 1));
@@ -64,7 +73,7 @@ export class Supervisor {
   }
 
   #started(): Worker {
-    const thread = this.start();
+    const thread = this.#start();
     this.#heard = performance.now();
     this.#atWork = null;
     thread.on('message', (message: unknown) => {
@@ -82,7 +91,7 @@ export class Supervisor {
       if (message.method === 'initialize') this.#initialize = message;
       if (message.method === 'shutdown') {
         this.#role = 'ending';
-        setTimeout(() => this.#answerFor(message.id), this.patience.shutdown);
+        setTimeout(() => this.#answerFor(message.id), this.#patience.shutdown);
       }
       this.#asked.set(message.id, message.method);
     } else if (isNotification(message)) {
@@ -110,7 +119,7 @@ export class Supervisor {
   #takeBack(uri: string): void {
     this.#aside.delete(uri);
     const document = this.#texts.get(uri);
-    if (document === undefined) void this.writer.write(diagnosticsOf(uri, undefined, []));
+    if (document === undefined) void this.#writer.write(diagnosticsOf(uri, undefined, []));
     else this.#thread.postMessage(opening(document));
   }
 
@@ -125,14 +134,14 @@ export class Supervisor {
       // The answer to an `initialize` that was said again, or to what was answered in its place.
       if (spoken.id === null || !this.#asked.delete(spoken.id)) return;
       this.#ends = 0;
-      void this.writer.write(spoken);
+      void this.#writer.write(spoken);
     } else if (isRequest(spoken)) {
-      void this.writer.write({ ...spoken, id: `${this.#generation}:${String(spoken.id)}` } as RequestMessage);
-    } else void this.writer.write(spoken);
+      void this.#writer.write({ ...spoken, id: `${this.#generation}:${String(spoken.id)}` } as RequestMessage);
+    } else void this.#writer.write(spoken);
   }
 
   #look(): void {
-    if (performance.now() - this.#heard < this.patience.stuck) return;
+    if (performance.now() - this.#heard < this.#patience.stuck) return;
     const blamed = this.#atWork;
     this.#replace(blamed);
   }
@@ -158,7 +167,7 @@ export class Supervisor {
     const document = blamed === null ? undefined : this.#texts.get(blamed);
     if (document !== undefined) {
       this.#aside.add(document.uri);
-      void this.writer.write(stopped(document.uri, document.version, this.patience.stuck));
+      void this.#writer.write(stopped(document.uri, document.version, this.#patience.stuck));
     }
     for (const one of this.#texts.all()) if (!this.#aside.has(one.uri)) this.#thread.postMessage(opening(one));
   }
@@ -168,20 +177,20 @@ export class Supervisor {
     const isFirst = id !== null && this.#initialize?.id === id;
     const code = isFirst ? ErrorCodes.InternalError : LSPErrorCodes.ServerCancelled;
     const message = 'The server was started anew, since one file kept it from answering.';
-    void this.writer.write({ jsonrpc: '2.0', id, error: { code, message } } as ResponseMessage);
+    void this.#writer.write({ jsonrpc: '2.0', id, error: { code, message } } as ResponseMessage);
   }
 
   /** The client asked to shut down: it gets its answer, whatever the thread does. */
   #answerFor(id: Id): void {
     if (!this.#asked.delete(id)) return;
-    void this.writer.write({ jsonrpc: '2.0', id, result: null } as ResponseMessage);
+    void this.#writer.write({ jsonrpc: '2.0', id, result: null } as ResponseMessage);
   }
 
   #leave(code: number): void {
     clearInterval(this.#watch);
     this.#role = 'ending';
     void this.#thread.terminate();
-    this.end(code);
+    this.#end(code);
   }
 }
 

@@ -37,6 +37,10 @@ export interface UsedShop {
 
 /** All that is known of one text of a job file. Never changed once made; what few ask for is made at the first asking. */
 export class JobAnalysis {
+  readonly #remembered: ReadonlyMap<string, CarcassAnalysis>;
+  /** Where the places begin that carcasses have from the job's defaults. */
+  readonly #defaultsBase: number;
+
   constructor(
     readonly uri: string,
     readonly text: string,
@@ -47,59 +51,61 @@ export class JobAnalysis {
     readonly carcasses: readonly CarcassAnalysis[],
     /** Findings of the job as a whole: its head, its shop, its carcasses' names. */
     readonly jobFindings: readonly FileFinding[],
-    private readonly remembered: ReadonlyMap<string, CarcassAnalysis>,
-    /** Where the places begin that carcasses have from the job's defaults. */
-    private readonly defaultsBase: number,
-  ) {}
+    remembered: ReadonlyMap<string, CarcassAnalysis>,
+    defaultsBase: number,
+  ) {
+    this.#remembered = remembered;
+    this.#defaultsBase = defaultsBase;
+  }
 
   /** What is worked out of this analysis for those who show it. */
   readonly derived = new Derived();
-  private namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
-  private setUpsMade: readonly BatchedSetUp[] | null = null;
-  private planMade: Plan | null = null;
-  private forOneMade: readonly FileFinding[] | null = null;
+  #namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
+  #setUpsMade: readonly BatchedSetUp[] | null = null;
+  #planMade: Plan | null = null;
+  #forOneMade: readonly FileFinding[] | null = null;
 
   /**
    * The carcasses that set-ups are made for: those that are not broken. Of several with one name it is the first, since a
    * sheet could not tell their panels apart.
    */
   planned(): readonly CarcassAnalysis[] {
-    return [...this.byName().values()];
+    return [...this.#byName().values()];
   }
 
   isPlanned(carcass: CarcassAnalysis): boolean {
-    return this.byName().get(carcass.name) === carcass;
+    return this.#byName().get(carcass.name) === carcass;
   }
 
-  private byName(): ReadonlyMap<string, CarcassAnalysis> {
-    if (this.namesMade === null) {
+  #byName(): ReadonlyMap<string, CarcassAnalysis> {
+    if (this.#namesMade === null) {
       const byName = new Map<string, CarcassAnalysis>();
       for (const one of this.carcasses) if (one.operations && !byName.has(one.name)) byName.set(one.name, one);
-      this.namesMade = byName;
+      this.#namesMade = byName;
     }
-    return this.namesMade;
+    return this.#namesMade;
   }
 
   /** The set-ups of all planned carcasses, made when they are first asked for; the order to run is another matter. */
   setUps(): readonly BatchedSetUp[] {
-    this.setUpsMade ??= setUpsOf(this.planned().flatMap((one) => (one.operations ? [one.operations] : [])));
-    return this.setUpsMade;
+    this.#setUpsMade ??= setUpsOf(this.planned().flatMap((one) => (one.operations ? [one.operations] : [])));
+    return this.#setUpsMade;
   }
 
   /** The set-ups in the order to run; made when it is first asked for, since a good order of many takes a second. */
   plan(): Plan {
-    this.planMade ??= orderSetUps(this.setUps(), this.shop.changeover);
-    return this.planMade;
+    this.#planMade ??= orderSetUps(this.setUps(), this.shop.changeover);
+    return this.#planMade;
   }
 
   /** The same where the order is sought elsewhere meanwhile: with `bestOrder` of the task that it is given. */
   async planBy(order: (task: OrderTask) => Promise<SetUpOrder>): Promise<Plan> {
-    if (this.planMade === null) {
+    if (this.#planMade === null) {
       const batched = this.setUps();
       const found = await order(orderTask(batched, this.shop.changeover));
-      this.planMade ??= planInOrder(batched, this.shop.changeover, found);
+      this.#planMade ??= planInOrder(batched, this.shop.changeover, found);
     }
-    return this.planMade;
+    return this.#planMade;
   }
 
   get unit(): Unit {
@@ -116,7 +122,7 @@ export class JobAnalysis {
    */
   locate(place: Place, carcass: number | null): Where {
     const { carcasses, tail } = this.parts;
-    const fromDefaults = carcass === null ? 0 : this.defaultsBase;
+    const fromDefaults = carcass === null ? 0 : this.#defaultsBase;
     switch (place.part) {
       case 'shop':
         return clamp('shop', place, 0, this.used.text.length);
@@ -137,17 +143,17 @@ export class JobAnalysis {
 
   /** Every finding, in the order of the text; one that only repeats another (same rule, words and place) is left out. */
   findings(): readonly FileFinding[] {
-    return this.gather((carcass) => carcass.findings, this.forOne());
+    return this.#gather((carcass) => carcass.findings, this.#forOne());
   }
 
   /** The findings that are known without waiting: all of them once `complete` has come to its end. */
   known(): readonly FileFinding[] {
-    return this.gather((carcass) => carcass.known, this.forOneMade ?? []);
+    return this.#gather((carcass) => carcass.known, this.#forOneMade ?? []);
   }
 
-  private forOne(): readonly FileFinding[] {
-    this.forOneMade ??= findSetUpsForOne(this);
-    return this.forOneMade;
+  #forOne(): readonly FileFinding[] {
+    this.#forOneMade ??= findSetUpsForOne(this);
+    return this.#forOneMade;
   }
 
   /** Works out what the slow rules say, carcass by carcass, until all is known (true) or `enough` says so. */
@@ -157,12 +163,12 @@ export class JobAnalysis {
       if (enough()) return false;
       carcass.finish();
     }
-    if (this.forOneMade === null && enough()) return false;
-    this.forOne();
+    if (this.#forOneMade === null && enough()) return false;
+    this.#forOne();
     return true;
   }
 
-  private gather(
+  #gather(
     of: (carcass: CarcassAnalysis) => readonly Finding[],
     ofSetUps: readonly FileFinding[],
   ): readonly FileFinding[] {
@@ -210,13 +216,13 @@ export class JobAnalysis {
     const own = this.carcasses[index];
     if (own === undefined) return null;
     if (own.carcass !== null && own.boring !== null) return { carcass: own, stale: false };
-    const last = this.remembered.get(own.name);
+    const last = this.#remembered.get(own.name);
     return last === undefined ? null : { carcass: last, stale: true };
   }
 
   /** The last good result of every name that was seen since the file was opened; for a file too broken to be cut. */
   lastGood(): ReadonlyMap<string, CarcassAnalysis> {
-    return this.remembered;
+    return this.#remembered;
   }
 }
 

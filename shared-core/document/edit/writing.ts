@@ -3,12 +3,16 @@ import { keyText, scalarText, type Quotes } from '../scalar-text.js';
 
 /** Values and the keys and brackets that lead to them, as text. */
 export class Writing {
+  readonly #eol: string;
+
   /** `shorthand`: see `EditOptions`. */
   constructor(
-    private readonly eol: string,
+    eol: string,
     readonly indent: number,
     readonly shorthand: (path: Path) => string | null,
-  ) {}
+  ) {
+    this.#eol = eol;
+  }
 
   /** `key: value` lines without the indentation of the first; `at` is the path of the map, `rest` starts with the key. */
   entryText(at: Path, rest: Path, value: string, column: number, inFlow: boolean): string {
@@ -19,7 +23,7 @@ export class Writing {
     if (more.length === 0 || short) return `${start} ${this.valueText(value, inFlow)}`;
     if (inFlow || typeof more[0] === 'number') return `${start} ${this.flowText(path, more, value)}`;
     const inner = column + this.indent;
-    return `${start}${this.eol}${' '.repeat(inner)}${this.entryText(path, more, value, inner, false)}`;
+    return `${start}${this.#eol}${' '.repeat(inner)}${this.entryText(path, more, value, inner, false)}`;
   }
 
   /** The value at the end of `rest` with the brackets that lead to it. */

@@ -34,19 +34,23 @@ export class Flow {
   readonly #pens: Pen[] = [];
   #y = 0;
 
-  constructor(
-    private readonly document: PDFDocument,
-    private readonly fonts: Fonts,
-    private readonly size: PageSize,
-  ) {}
+  readonly #document: PDFDocument;
+  readonly #fonts: Fonts;
+  readonly #size: PageSize;
+
+  constructor(document: PDFDocument, fonts: Fonts, size: PageSize) {
+    this.#document = document;
+    this.#fonts = fonts;
+    this.#size = size;
+  }
 
   get width(): number {
-    return this.size.width - 2 * MARGIN;
+    return this.#size.width - 2 * MARGIN;
   }
 
   /** Room from the head to the foot of an empty page. */
   get height(): number {
-    return this.size.height - 2 * MARGIN - FOOT;
+    return this.#size.height - 2 * MARGIN - FOOT;
   }
 
   /** How many pages there are. */
@@ -74,9 +78,9 @@ export class Flow {
 
   /** A new page. */
   open(): void {
-    const { width, height } = this.size;
-    const page = this.document.addPage([width * POINTS_PER_MM, height * POINTS_PER_MM]);
-    this.#pens.push(new Pen(page, this.fonts));
+    const { width, height } = this.#size;
+    const page = this.#document.addPage([width * POINTS_PER_MM, height * POINTS_PER_MM]);
+    this.#pens.push(new Pen(page, this.#fonts));
     this.#y = 0;
   }
 

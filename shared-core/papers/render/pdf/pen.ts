@@ -23,23 +23,26 @@ const pt = POINTS_PER_MM;
 
 /** Draws on one page in millimetres, x to the right and y down from the top left corner. */
 export class Pen {
-  constructor(
-    private readonly page: PDFPage,
-    private readonly fonts: Fonts,
-  ) {}
+  readonly #page: PDFPage;
+  readonly #fonts: Fonts;
+
+  constructor(page: PDFPage, fonts: Fonts) {
+    this.#page = page;
+    this.#fonts = fonts;
+  }
 
   /** `x`, `y` is the anchor on the base line. */
   text(words: string, x: number, y: number, lettering: Lettering): void {
     const { size, strong = false, colour = INK, anchor = 'start', turn = 0 } = lettering;
-    const shown = this.fonts.shown(words);
+    const shown = this.#fonts.shown(words);
     if (shown === '') return;
-    const before = { start: 0, middle: 0.5, end: 1 }[anchor] * this.fonts.width(shown, size, strong);
+    const before = { start: 0, middle: 0.5, end: 1 }[anchor] * this.#fonts.width(shown, size, strong);
     const [left, base] = turn === 0 ? [x - before, y] : [x, y + before];
-    this.page.drawText(shown, {
+    this.#page.drawText(shown, {
       x: left * pt,
       y: this.#up(base),
       size: size * pt,
-      font: this.fonts.of(strong),
+      font: this.#fonts.of(strong),
       color: colour,
       rotate: degrees(-turn),
     });
@@ -54,7 +57,7 @@ export class Pen {
   }
 
   circle(x: number, y: number, r: number, { stroke, fill }: Look): void {
-    this.page.drawCircle({
+    this.#page.drawCircle({
       x: x * pt,
       y: this.#up(y),
       size: r * pt,
@@ -65,9 +68,9 @@ export class Pen {
 
   /** A path in the words of SVG, in millimetres of the page. */
   path(d: string, { stroke, fill }: Look): void {
-    this.page.drawSvgPath(d, {
+    this.#page.drawSvgPath(d, {
       x: 0,
-      y: this.page.getHeight(),
+      y: this.#page.getHeight(),
       scale: pt,
       ...(fill !== undefined && { color: fill }),
       // The scale goes for the width of the line too.
@@ -81,7 +84,7 @@ export class Pen {
   }
 
   #up(y: number): number {
-    return this.page.getHeight() - y * pt;
+    return this.#page.getHeight() - y * pt;
   }
 }
 

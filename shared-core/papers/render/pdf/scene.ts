@@ -49,18 +49,24 @@ export function drawScene(
 }
 
 class Drawer {
-  constructor(
-    private readonly pen: Pen,
-    private readonly origin: Point,
-    private readonly scale: number,
-    private readonly shrink: number,
-    private readonly lines: Readonly<Record<LineType, PrintedLine>>,
-  ) {}
+  readonly #pen: Pen;
+  readonly #origin: Point;
+  readonly #scale: number;
+  readonly #shrink: number;
+  readonly #lines: Readonly<Record<LineType, PrintedLine>>;
+
+  constructor(pen: Pen, origin: Point, scale: number, shrink: number, lines: Readonly<Record<LineType, PrintedLine>>) {
+    this.#pen = pen;
+    this.#origin = origin;
+    this.#scale = scale;
+    this.#shrink = shrink;
+    this.#lines = lines;
+  }
 
   draw(shape: Shape): void {
     switch (shape.kind) {
       case 'line':
-        this.pen.line(
+        this.#pen.line(
           this.#x(shape.x1),
           this.#y(shape.y1),
           this.#x(shape.x2),
@@ -69,20 +75,20 @@ class Drawer {
         );
         return;
       case 'path':
-        this.pen.path(this.#path(shape.points, shape.closed), {
+        this.#pen.path(this.#path(shape.points, shape.closed), {
           stroke: this.#stroke(shape.line),
           ...(shape.fill !== 'none' && { fill: hex(FILLS[shape.fill]) }),
         });
         return;
       case 'circle':
-        this.pen.circle(this.#x(shape.cx), this.#y(shape.cy), this.#size(shape.r), {
+        this.#pen.circle(this.#x(shape.cx), this.#y(shape.cy), this.#size(shape.r), {
           stroke: this.#stroke(shape.line),
           ...(shape.class === 'number' && { fill: hex('#ffffff') }),
         });
         return;
       case 'text':
-        this.pen.text(shape.text, this.#x(shape.x), this.#y(shape.y), {
-          size: (shape.height / CAP_HEIGHT) * this.shrink,
+        this.#pen.text(shape.text, this.#x(shape.x), this.#y(shape.y), {
+          size: (shape.height / CAP_HEIGHT) * this.#shrink,
           strong: shape.strong,
           anchor: shape.anchor,
           turn: shape.turn,
@@ -101,53 +107,53 @@ class Drawer {
 
   #bore({ cx, cy, r, hidden, purpose }: BoreShape): void {
     const colour = hex(PRINTED[PURPOSES[purpose].ink]);
-    const stroke: Stroke = { width: 0.25 * this.shrink, colour };
+    const stroke: Stroke = { width: 0.25 * this.#shrink, colour };
     const rim: Look = {
-      stroke: { ...stroke, width: 0.3 * this.shrink, ...(hidden && { dash: this.#eighths(r) }) },
+      stroke: { ...stroke, width: 0.3 * this.#shrink, ...(hidden && { dash: this.#eighths(r) }) },
       ...(!hidden && { fill: hex('#ffffff') }),
     };
-    this.pen.circle(this.#x(cx), this.#y(cy), this.#size(r), rim);
+    this.#pen.circle(this.#x(cx), this.#y(cy), this.#size(r), rim);
     for (const part of markOf(purpose, r)) {
       const look: Look = part.filled ? { fill: colour } : { stroke };
-      if (part.kind === 'circle') this.pen.circle(this.#x(cx), this.#y(cy), this.#size(part.r), look);
+      if (part.kind === 'circle') this.#pen.circle(this.#x(cx), this.#y(cy), this.#size(part.r), look);
       else {
         const points = part.points.map((point) => ({ x: cx + point.x, y: cy + point.y }));
-        this.pen.path(this.#path(points, part.closed), look);
+        this.#pen.path(this.#path(points, part.closed), look);
       }
     }
   }
 
   #mark({ cx, cy, r, severity, flagged }: MarkShape): void {
-    const stroke = { width: 0.5 * this.shrink, colour: hex(PRINTED_FINDINGS[severity]) };
-    this.pen.circle(this.#x(cx), this.#y(cy), this.#size(r), { stroke });
-    const flag = FLAG * this.shrink;
+    const stroke = { width: 0.5 * this.#shrink, colour: hex(PRINTED_FINDINGS[severity]) };
+    this.#pen.circle(this.#x(cx), this.#y(cy), this.#size(r), { stroke });
+    const flag = FLAG * this.#shrink;
     const off = this.#size(r) * Math.SQRT1_2 + flag * 0.8;
     if (flagged) this.#flag(severity, this.#x(cx) + off, this.#y(cy) - off);
   }
 
   #bracket({ severity, points, flag }: BracketShape): void {
-    const stroke = { width: 0.5 * this.shrink, colour: hex(PRINTED_FINDINGS[severity]) };
-    this.pen.path(this.#path(points, false), { stroke });
+    const stroke = { width: 0.5 * this.#shrink, colour: hex(PRINTED_FINDINGS[severity]) };
+    this.#pen.path(this.#path(points, false), { stroke });
     this.#flag(severity, this.#x(flag.x), this.#y(flag.y));
   }
 
   /** The form tells the gravity as well as the colour. */
   #flag(severity: Severity, x: number, y: number): void {
-    const size = FLAG * this.shrink;
+    const size = FLAG * this.#shrink;
     const fill = hex(PRINTED_FINDINGS[severity]);
     if (severity === 'error')
-      this.pen.path(`M${x} ${y - size}L${x + size} ${y + size * 0.8}L${x - size} ${y + size * 0.8}Z`, { fill });
+      this.#pen.path(`M${x} ${y - size}L${x + size} ${y + size * 0.8}L${x - size} ${y + size * 0.8}Z`, { fill });
     else if (severity === 'warning')
-      this.pen.rectangle(x - size * 0.8, y - size * 0.8, size * 1.6, size * 1.6, { fill });
-    else this.pen.circle(x, y, size * 0.7, { fill });
+      this.#pen.rectangle(x - size * 0.8, y - size * 0.8, size * 1.6, size * 1.6, { fill });
+    else this.#pen.circle(x, y, size * 0.7, { fill });
   }
 
   #stroke(line: LineType): Stroke {
-    const { width, colour, dash } = this.lines[line];
+    const { width, colour, dash } = this.#lines[line];
     return {
-      width: width * this.shrink,
+      width: width * this.#shrink,
       colour: hex(colour),
-      ...(dash.length > 0 && { dash: dash.map((step) => step * width * this.shrink) }),
+      ...(dash.length > 0 && { dash: dash.map((step) => step * width * this.#shrink) }),
     };
   }
 
@@ -163,13 +169,13 @@ class Drawer {
   }
 
   #x(x: number): number {
-    return this.origin.x + this.#size(x);
+    return this.#origin.x + this.#size(x);
   }
   #y(y: number): number {
-    return this.origin.y + this.#size(y);
+    return this.#origin.y + this.#size(y);
   }
   #size(length: number): number {
-    return (length / this.scale) * this.shrink;
+    return (length / this.#scale) * this.#shrink;
   }
 }
 
