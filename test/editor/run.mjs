@@ -138,8 +138,11 @@ async function runOnce(run, launcher) {
     workspace.remove();
   }
   const outcomes = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : [];
-  const failed = outcomes.filter(({ status }) => status === 'failed').length;
+  const failures = outcomes.filter(({ status }) => status === 'failed');
+  const failed = failures.length;
   const passed = outcomes.length - failed;
+  // Told once more, under the editor's own log.
+  for (const { name, error } of failures) console.log(`FAIL ${name}\n${error ?? ''}`);
   // An editor that ends badly without naming a failed test is a failure of its own.
   return { passed, failed: code !== 0 && failed === 0 ? 1 : failed };
 }

@@ -39,6 +39,7 @@ export class MachinePanel implements Shown<MachineSubject> {
   /** The last stroke that the page wants; an answer to an earlier wish is dropped. */
   #wanted: { readonly address: StepAddress; readonly nearer: Nearer } | null = null;
   #asksStep = false;
+  #room: Promise<void> = Promise.resolve();
 
   constructor(
     panel: vscode.WebviewPanel,
@@ -158,9 +159,15 @@ export class MachinePanel implements Shown<MachineSubject> {
 
   /** At the machine nothing else is looked at: the view gets all the room that the editor has. */
   async #giveRoom(all: boolean): Promise<void> {
-    this.#panel.reveal(true);
-    if (all) await vscode.commands.executeCommand('workbench.action.maximizeEditorHideSidebar');
-    else await vscode.commands.executeCommand('workbench.action.evenEditorWidths');
+    const command = all ? 'workbench.action.maximizeEditorHideSidebar' : 'workbench.action.evenEditorWidths';
+    // In and out at once are done one after the other; both commands take the keys from the page.
+    this.#room = this.#room.then(async () => {
+      if (this.#panel.isClosed) return;
+      this.#panel.reveal(true);
+      await vscode.commands.executeCommand(command);
+      if (!this.#panel.isClosed) this.#panel.reveal(true);
+    });
+    await this.#room;
   }
 
   /** Puts the cursor where the panel comes from. */
