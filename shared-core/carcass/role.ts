@@ -1,7 +1,7 @@
 import type { Located } from '../document/place.js';
 import type { carcassSchema } from '../job/schema.js';
 import type { Layout } from './layout.js';
-import type { Joint, Panel } from './model.js';
+import type { Bay, Joint, Panel } from './model.js';
 import type { Outline } from './panel.js';
 import type { CarcassSpec } from './spec.js';
 import type { Standing } from './standing.js';
@@ -25,13 +25,18 @@ export interface Role {
   readonly names: (spec: CarcassSpec) => readonly string[];
   /** The keys of a carcass that speak of such panels: of all of them, or each item of the key's list of its own. */
   readonly keys: Readonly<Partial<Record<keyof typeof carcassSchema.fields, 'all' | 'each'>>>;
-  /** The values of the job that its length and its width follow from first. */
-  readonly sizes: Readonly<Record<'length' | 'width', (spec: CarcassSpec) => Located<unknown>>>;
+  /**
+   * The value of the job that makes one such panel longer or wider as it grows; its own one where it has one. `bays` are those
+   * of its carcass.
+   */
+  readonly sizes: Readonly<Record<'length' | 'width', SizeGivenBy>>;
   /** The panels of this role that a carcass has. One that cannot stand is left out, and the problem told. */
   readonly outlines: (layout: Layout) => readonly Outline[];
   /** Where ends meet faces on account of one such panel: of every two roles that meet, one tells it. */
   readonly meetings: (panel: Panel, standing: Standing) => readonly Meeting[];
 }
+
+export type SizeGivenBy = (spec: CarcassSpec, panel: Panel, bays: readonly Bay[]) => Located<unknown>;
 
 export interface Looks {
   readonly outside: string;

@@ -8,12 +8,12 @@ import type { CarcassContext } from './rule.js';
 export type PanelSide = 'length' | 'width' | 'thickness' | 'band';
 
 /** The written value that gives the panel this size; else the panel’s own place. */
-export function sizeCause({ spec }: CarcassContext, panel: Panel, side: PanelSide): Pick<Located<unknown>, 'place'> {
-  const value = sizeValue(spec, panel, side);
+export function sizeCause(context: CarcassContext, panel: Panel, side: PanelSide): Pick<Located<unknown>, 'place'> {
+  const value = sizeValue(context, panel, side);
   return value.written ? value : panel;
 }
 
-function sizeValue(spec: CarcassContext['spec'], panel: Panel, side: PanelSide): Located<unknown> {
+function sizeValue({ spec, carcass }: CarcassContext, panel: Panel, side: PanelSide): Located<unknown> {
   switch (side) {
     case 'thickness':
       return chosen(spec, panel.key, 'board') ?? spec.board;
@@ -21,6 +21,6 @@ function sizeValue(spec: CarcassContext['spec'], panel: Panel, side: PanelSide):
       return chosenBand(spec, panel.key, 'front') ?? spec.band;
     case 'length':
     case 'width':
-      return roleOf(panel).sizes[side](spec);
+      return roleOf(panel).sizes[side](spec, panel, carcass.bays);
   }
 }

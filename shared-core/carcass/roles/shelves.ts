@@ -1,7 +1,8 @@
+import type { Located } from '../../document/place.js';
 import { keyInBay } from '../../job/panel-key.js';
 import { overlaps } from '../interval.js';
 import type { Outline } from '../panel.js';
-import type { Panel } from '../model.js';
+import type { Bay, Panel } from '../model.js';
 import { extentsOf } from '../pose.js';
 import type { Looks, Role } from '../role.js';
 import type { PlacedShelf } from '../shelves.js';
@@ -15,7 +16,7 @@ const shelf = {
   rows: 'none',
   hiddenFace: 'outside',
   looks,
-  sizes: { length: ({ width }) => width, width: ({ depth }) => depth },
+  sizes: { length: acrossBay, width: ({ depth }) => depth },
 } satisfies Partial<Role>;
 
 /** Joined to the uprights on both hands, its underside out. */
@@ -26,7 +27,7 @@ export const fixedShelf: Role = {
   keys: { 'fixed-shelves': 'each' },
   outlines: ({ shelves }) => shelves.fixed.map(outline),
   meetings(panel, standing) {
-    const index = bayOf(panel, standing);
+    const index = bayOf(panel, standing.bays);
     const bay = standing.bays[index]!;
     const rightOf = standing.panel(bay.right);
     const stagger = isStaggered(panel, index, standing);
@@ -73,8 +74,15 @@ function outline({ key, cause, board, length, width, origin }: PlacedShelf): Out
   };
 }
 
-function bayOf(panel: Panel, { bays }: Standing): number {
+function bayOf(panel: Panel, bays: readonly Bay[]): number {
   return bays.findIndex(({ from }) => from === panel.pose.origin.x);
+}
+
+/** The divider on the right, where its place is written; the width where the bays share what there is. */
+function acrossBay({ width, dividers }: CarcassSpec, panel: Panel, bays: readonly Bay[]): Located<unknown> {
+  const right = bays[bayOf(panel, bays)]?.right;
+  const at = dividers.find(({ key }) => key === right)?.at;
+  return at?.written === true ? at : width;
 }
 
 /**
