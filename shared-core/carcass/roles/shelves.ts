@@ -75,7 +75,8 @@ function outline({ key, cause, board, length, width, origin }: PlacedShelf): Out
 }
 
 function bayOf(panel: Panel, bays: readonly Bay[]): number {
-  return bays.findIndex(({ from }) => from === panel.pose.origin.x);
+  const { x } = panel.pose.origin;
+  return bays.findIndex(({ from, to }) => from <= x && x < to);
 }
 
 /** The divider on the right, where its place is written; the width where the bays share what there is. */

@@ -1,0 +1,145 @@
+import { panelKeys } from '../../../shared-core/carcass/roles.js';
+import { Engine, type CarcassAnalysis, type JobAnalysis } from '../../../shared-core/engine.js';
+import { carcassSchema } from '../../../shared-core/job/schema.js';
+import type { Fields, Schema } from '../../../shared-core/schema/schema.js';
+
+// Every key of a carcass and of its panels, from the schema, to be written beside many others.
+
+/** Carcasses in which keys are tried, as lines under the name. */
+export const BASES: readonly (readonly string[])[] = [
+  ['kind: base', 'width: 600', 'loose-shelves: 1'],
+  ['kind: base', 'width: 800', 'top: over', 'back: none', 'rows: none'],
+  ['kind: wall', 'width: 900', 'back: rebated', 'rows: front', 'dividers: 1', 'fixed-shelves: 1'],
+  ['kind: tall', 'width: 600', 'back: applied', 'joint: cam-15', 'plinth: 100', 'loose-shelves: 2'],
+  [
+    'kind: open',
+    'width: 900',
+    'bottom: under',
+    'top: over',
+    'dividers: 2',
+    'joint: screw-7x50',
+    'fixed-shelves: [360]',
+  ],
+];
+
+const NAMES: Readonly<Record<string, readonly string[]>> = {
+  board: ['board-19', 'back-8'],
+  band: ['band-2', 'none'],
+  fitting: ['dowel-10x40', 'cam-15'],
+  faces: ['other-head'],
+  ends: ['other-end'],
+  rows: ['other-drill'],
+  clamp: ['other-clamp'],
+};
+
+/** A few values that differ from what is usual, so that one of them must show. */
+function samples(schema: Schema, key: string): readonly string[] {
+  switch (schema.type) {
+    case 'length':
+      return key === 'row-setback' || key === 'setback'
+        ? ['41', '50']
+        : ['10', '21', '77', '413'].filter(inBounds(schema));
+    case 'count':
+      return ['1', '2'];
+    case 'choice':
+      return Object.keys(schema.options);
+    case 'name':
+      return NAMES[schema.of === 'machine' ? key : schema.of] ?? [];
+    case 'list':
+      return ['[61, 180]'];
+    case 'text':
+      return ['x'];
+    case 'number':
+      return ['1', '2'];
+    case 'flag':
+      return ['yes', 'no'];
+    case 'span':
+      return ['20 to 40', '30 to 60'];
+    case 'either':
+      return schema.of.flatMap((one) => samples(one, key));
+    case 'record':
+      return Object.entries(schema.fields).flatMap(([inner, field]) =>
+        samples(field.schema, inner).map((value) => `{ ${inner}: ${value} }`),
+      );
+    case 'named':
+      throw new Error(`write a sample of ${key}`);
+  }
+}
+const inBounds =
+  ({ min, max }: { min: number; max: number }) =>
+  (value: string): boolean =>
+    Number(value) * 1000 >= min && Number(value) * 1000 <= max;
+
+const STOPS =
+  'stops: { a: { side: left, range: 0 to 1300, lowers: yes }, b: { side: right, range: 0 to 1300, lowers: yes } }';
+const SHOP = `line-drills:
+  row-drill: { spindles: 21, pitch: 32, fence: far, from: above, setback: 20 to 80, heads: 2, head-distance: 96 to 640, throat: 700, depth: 0 to 60, index-pins: row, index-range: 2400, ${STOPS} }
+  other-drill: { spindles: 23, pitch: 32, fence: far, from: above, setback: 20 to 80, heads: 2, head-distance: 96 to 640, throat: 700, depth: 0 to 60, index-pins: row, index-range: 2400, ${STOPS} }
+vertical-heads:
+  face-head: { spindles: 21, pitch: 32, fence: far, from: above, fence-offset: 20 to 80, depth: 0 to 60, ${STOPS} }
+  other-head: { spindles: 19, pitch: 32, fence: far, from: above, fence-offset: 20 to 80, depth: 0 to 60, ${STOPS} }
+horizontal-heads:
+  end-head: { spindles: 21, pitch: 32, height: 4 to 40, depth: 0 to 80, ${STOPS} }
+  other-end: { spindles: 19, pitch: 32, height: 4 to 40, depth: 0 to 80, ${STOPS} }
+case-clamps:
+  case-clamp: { width: 200 to 1500 }
+  other-clamp: { width: 200 to 300 }
+habits: { machines: { faces: face-head, ends: end-head, rows: row-drill, clamp: case-clamp } }
+`;
+const engine = new Engine({ readShop: () => ({ ok: true, uri: 'file:///s.shop.yaml', text: SHOP }) });
+
+/** A job of one carcass with these lines under its name. */
+export function jobOf(lines: readonly string[]): string {
+  return `shop: s.shop.yaml\ncarcasses:\n  box:\n${lines.map((line) => `    ${line}\n`).join('')}`;
+}
+
+export function analysedJob(text: string): JobAnalysis {
+  return engine.analyse('file:///j.carcass.yaml', text);
+}
+
+export function analysed(lines: readonly string[]): CarcassAnalysis {
+  return analysedJob(jobOf(lines)).carcasses[0]!;
+}
+
+export interface Tried {
+  readonly path: readonly string[];
+  readonly lines: readonly (readonly string[])[];
+}
+
+/** Every key of a carcass and of each of its panels, with lines that write it. */
+export function keysOf(made: CarcassAnalysis): readonly Tried[] {
+  const own = (fields: Fields, path: readonly string[], wrap: (line: string) => readonly string[]): readonly Tried[] =>
+    Object.entries(fields).map(([key, { schema }]) => ({
+      path: [...path, key],
+      lines: samples(schema, key).map((value) => wrap(`${key}: ${value}`)),
+    }));
+  const { panels, back, machines, ...rest } = carcassSchema.fields;
+  const recordOf = (schema: Schema): Fields => (schema.type === 'record' ? schema.fields : {});
+  const long = back.schema.of.find((one) => one.type === 'record')!;
+  return [
+    ...own(rest, [], (line) => [line]),
+    ...own(long.fields, ['back'], (line) => [`back: { how: HOW, ${line} }`]),
+    ...own(machines.schema.fields, ['machines'], (line) => [`machines: { ${line} }`]),
+    ...panelKeys(made.spec!)
+      .filter((key) => made.carcass!.panels.some((panel) => panel.key === key))
+      .flatMap((key) =>
+        own(recordOf(panels.schema.item), ['panels', key], (line) => ['panels:', `  ${key}:`, `    ${line}`]),
+      ),
+  ];
+}
+
+/** A base with its back as a map throughout, so that a key more in it is all that differs. */
+export function plainLines(base: readonly string[], how: string): readonly string[] {
+  return [...base.filter((line) => !line.startsWith('back:')), `back: { how: ${how} }`];
+}
+
+/** The base with a key written in it, or written otherwise. */
+export function withKey(
+  plain: readonly string[],
+  { path }: Tried,
+  written: readonly string[],
+  how: string,
+): readonly string[] {
+  const without = plain.filter((line) => !line.startsWith(`${path[0]!}:`));
+  return [...without, ...written.map((line) => line.replace('HOW', how))];
+}
