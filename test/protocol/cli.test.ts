@@ -1,11 +1,11 @@
-import { spawn, spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Ajv } from 'ajv';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Client, demo, Folder, root } from './client.js';
+import { borewright, CLI, type Ran } from './command-line.js';
 
-const CLI = join(root, 'dist', 'server', 'cli.js');
 let folder: Folder;
 beforeAll(() => {
   folder = new Folder();
@@ -14,14 +14,7 @@ beforeAll(() => {
 });
 afterAll(() => folder.close());
 
-function run(...args: string[]): { code: number | null; out: string; err: string } {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
-    cwd: folder.path,
-    encoding: 'utf8',
-    maxBuffer: 1e8,
-  });
-  return { code: status, out: stdout, err: stderr };
-}
+const run = (...args: string[]): Ran => borewright(folder.path, ...args);
 
 interface Checked {
   readonly files: readonly {
@@ -78,14 +71,15 @@ describe('check', () => {
     });
   });
 
-  test('a folder: every job below it, not what is in node_modules', () => {
-    for (const path of ['tree/b/deep', 'tree/node_modules/x', 'tree/a'])
+  test('a folder: every job below it, not what is in node_modules or hidden', () => {
+    for (const path of ['tree/b/deep', 'tree/node_modules/x', 'tree/.kept', 'tree/a'])
       mkdirSync(join(folder.path, path), { recursive: true });
     const job = 'carcasses:\r\n  a: { kind: base, width: 600 }\r\n';
     for (const path of [
       'tree/b/deep/two.carcass.yaml',
       'tree/a/one.carcass.yml',
       'tree/node_modules/x/no.carcass.yaml',
+      'tree/.kept/no.carcass.yaml',
       'tree/a/no.yaml',
     ]) {
       writeFileSync(join(folder.path, path), job);

@@ -1,9 +1,7 @@
-import { spawnSync } from 'node:child_process';
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demo, Folder, root } from './client.js';
+import { demo, Folder } from './client.js';
+import { borewright, type Ran } from './command-line.js';
 
-const CLI = join(root, 'dist', 'server', 'cli.js');
 let folder: Folder;
 beforeAll(() => {
   folder = new Folder();
@@ -13,14 +11,7 @@ beforeAll(() => {
 });
 afterAll(() => folder.close());
 
-function run(...args: string[]): { code: number | null; out: string; err: string } {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
-    cwd: folder.path,
-    encoding: 'utf8',
-    maxBuffer: 1e8,
-  });
-  return { code: status, out: stdout, err: stderr };
-}
+const run = (...args: string[]): Ran => borewright(folder.path, ...args);
 
 interface Part {
   readonly length: number;

@@ -1,11 +1,10 @@
-import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demo, Folder, root } from './client.js';
+import { demo, Folder } from './client.js';
+import { borewright, type Ran } from './command-line.js';
 
-const CLI = join(root, 'dist', 'server', 'cli.js');
 let folder: Folder;
 beforeAll(() => {
   folder = new Folder();
@@ -13,14 +12,7 @@ beforeAll(() => {
 });
 afterAll(() => folder.close());
 
-function run(...args: string[]): { code: number | null; out: string; err: string } {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
-    cwd: folder.path,
-    encoding: 'utf8',
-    maxBuffer: 1e8,
-  });
-  return { code: status, out: stdout, err: stderr };
-}
+const run = (...args: string[]): Ran => borewright(folder.path, ...args);
 const inside = (...path: string[]): string => join(folder.path, ...path);
 const rowsOf = (file: string): Record<string, string>[] =>
   parse<Record<string, string>>(readFileSync(inside(file), 'utf8'), { columns: true, relax_column_count: false });

@@ -1,9 +1,7 @@
-import { spawnSync } from 'node:child_process';
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demo, Folder, root } from './client.js';
+import { demo, Folder } from './client.js';
+import { borewright, type Ran } from './command-line.js';
 
-const CLI = join(root, 'dist', 'server', 'cli.js');
 let folder: Folder;
 beforeAll(() => {
   folder = new Folder();
@@ -12,24 +10,13 @@ beforeAll(() => {
 });
 afterAll(() => folder.close());
 
-interface Ran {
-  readonly code: number | null;
-  readonly out: string;
-  readonly err: string;
-}
-
 /** The same command is run once. */
 const ran = new Map<string, Ran>();
 
 function run(...args: string[]): Ran {
   const known = ran.get(args.join(' '));
   if (known !== undefined) return known;
-  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
-    cwd: folder.path,
-    encoding: 'utf8',
-    maxBuffer: 1e8,
-  });
-  const result = { code: status, out: stdout, err: stderr };
+  const result = borewright(folder.path, ...args);
   ran.set(args.join(' '), result);
   return result;
 }
