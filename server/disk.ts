@@ -1,14 +1,13 @@
-import { type Dirent, readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { filesBelow } from './below.js';
 import type { FileReading, Files } from './files.js';
 import { isJob, isShop, normalUri } from './files.js';
 
 /** No job or shop file of a workshop comes near this; a greater one is refused unread. */
 const GREATEST_FILE = 20_000_000;
 
-/** Folders in which no workshop keeps its jobs. */
-const PASSED_OVER = /^(?:\..*|node_modules)$/;
 /** A folder with more in it (a whole disk, opened by mistake) is not searched to its end. */
 const MOST_ENTRIES = 50_000;
 
@@ -51,32 +50,13 @@ export class Disk implements Files {
   }
 
   within(folder: string): readonly string[] {
-    const found: string[] = [];
-    let left = MOST_ENTRIES;
-    const search = (path: string): void => {
-      for (const entry of entriesOf(path)) {
-        left -= 1;
-        if (left < 0) return;
-        const inside = join(path, entry.name);
-        if (entry.isDirectory() && !PASSED_OVER.test(entry.name)) search(inside);
-        else if (entry.isFile() && (isJob(entry.name) || isShop(entry.name))) found.push(inside);
-      }
-    };
     try {
-      search(fileURLToPath(folder));
+      const wanted = (name: string): boolean => isJob(name) || isShop(name);
+      const found = filesBelow(fileURLToPath(folder), wanted, () => undefined, MOST_ENTRIES);
+      return found.map((path) => normalUri(pathToFileURL(path).href));
     } catch {
       return [];
     }
-    return found.map((path) => normalUri(pathToFileURL(path).href));
-  }
-}
-
-/** By name; none where the folder cannot be read. */
-function entriesOf(folder: string): readonly Dirent[] {
-  try {
-    return readdirSync(folder, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1));
-  } catch {
-    return [];
   }
 }
 

@@ -11,7 +11,7 @@ export interface Files {
   read(uri: string): FileReading;
   /** URIs of the files in the folder of `uri`, in the order of their names. */
   beside(uri: string): readonly string[];
-  /** URIs of the job and shop files in a folder and the folders in it, links left aside, in the order of their paths. */
+  /** URIs of the job and shop files in a folder and the folders in it, links to folders left aside, in the order of their paths. */
   within(folder: string): readonly string[];
 }
 

@@ -1,15 +1,13 @@
-import { readdirSync, statSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { statSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { filesBelow } from '../below.js';
 import { Disk, reason } from '../disk.js';
 import { isJob, isShop, normalUri } from '../files.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { Workspace } from '../workspace.js';
 import { CouldNotRun } from './run.js';
-
-/** Folders in which nobody keeps jobs. */
-const SKIPPED: ReadonlySet<string> = new Set(['node_modules', '.git']);
 
 /** A file that was asked for, under the path that its owner gave. */
 export interface FoundFile {
@@ -66,19 +64,9 @@ function statOf(path: string) {
 }
 
 function jobsBelow(folder: string): readonly string[] {
-  try {
-    const entries = readdirSync(folder, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1));
-    return entries.flatMap((entry) => {
-      const path = join(folder, entry.name);
-      if (entry.isDirectory()) return SKIPPED.has(entry.name) ? [] : jobsBelow(path);
-      // A link to a folder could lead round in a ring; a link to a file is as good as the file.
-      const isFile =
-        entry.isFile() || (entry.isSymbolicLink() && statSync(path, { throwIfNoEntry: false })?.isFile() === true);
-      return isFile && isJob(entry.name) ? [path] : [];
-    });
-  } catch (error) {
-    throw new CouldNotRun(`${folder}: ${reason(error)}.`);
-  }
+  return filesBelow(folder, isJob, (path, fault) => {
+    throw new CouldNotRun(`${path}: ${reason(fault)}.`);
+  });
 }
 
 function open(workspace: Workspace, path: string): OpenFile {
