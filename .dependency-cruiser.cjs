@@ -113,9 +113,9 @@ module.exports = {
     {
       name: 'server-asks-the-service',
       comment:
-        'The language server knows of the core what shared-core/service.ts gives, and the messages of the panels.',
+        'Language server and command line know of the core what shared-core/service.ts gives, and the messages of the panels.',
       severity: 'error',
-      from: { path: at('server/'), pathNot: at('server/cli/') },
+      from: { path: at('server/') },
       to: { path: at('shared-core/'), pathNot: at('shared-core/(service\\.ts|drawing/messages/)') },
     },
     {

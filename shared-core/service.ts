@@ -1,4 +1,5 @@
-// All that the language server may know of the core: questions about a file, answered as plain data with offsets in its text.
+// All that the language server and the command line may know of the core: questions about a file, answered in words or as
+// plain data, with offsets in its text.
 
 export { Engine } from './engine.js';
 export type { JobAnalysis, ShopAnalysis, ShopReading } from './engine.js';
@@ -14,13 +15,15 @@ export { formatEdits, someOf, type Blanks } from './document/format.js';
 export { lineEnd, lineStart } from './document/lines.js';
 
 // Findings and repairs.
-export { knownFindings, allFindings, type Told } from './service/findings.js';
+export { knownFindings, allFindings, findingTotals, findingWords, type Told } from './service/findings.js';
 export type { Severity } from './findings/finding.js';
 export { editsOfBatch, editsWithoutChoice, repairsFor, type BatchKey } from './service/repairs.js';
 export { refactorsIn } from './service/refactors.js';
 export type { RepairEdits } from './engine/repairs.js';
 
+// Files to begin with, and what may stand in them.
 export { templateOf } from './service/templates.js';
+export { builtInShop, findingsExplained, schemaOf } from './service/reference.js';
 
 // Names, and where they are given and asked for.
 export { namesAround, namesOfText, shopNamed, writtenInPlace, type NamesOfText } from './service/names.js';
@@ -34,6 +37,24 @@ export { listSetUps } from './service/set-ups.js';
 export { carcassTotals, firstWords, planTotals } from './service/totals.js';
 export { bestOrder, type OrderTask, type Plan, type SetUpOrder } from './machining/plan/plan.js';
 export type { CoverProgram, CoverSolver } from './sheets/plan/cover.js';
+
+// What is printed of a job.
+export type { Answer } from './service/answer.js';
+export { jointsOf } from './service/joints.js';
+export { layoutsOf } from './service/layouts.js';
+export { mapsToLookAt } from './service/bore-maps.js';
+export { panelsOf, unbuiltOf } from './service/panels.js';
+export {
+  PAGE_NAMES,
+  panelDrawings,
+  PAPER_NAMES,
+  paperOf,
+  writePaper,
+  type PageName,
+  type PaperForm,
+  type Print,
+} from './service/papers.js';
+export { replayedPlan } from './service/set-up-plan.js';
 
 // What client and server say to each other about drawings.
 export type { DrawingParams, DrawingReply } from './drawing/messages/drawing.js';

@@ -1,6 +1,5 @@
-import { counted } from '../../shared-core/words/english.js';
 import type { Range } from 'vscode-languageserver';
-import { allFindings, type Severity } from '../../shared-core/service.js';
+import { allFindings, findingTotals, findingWords, type Severity } from '../../shared-core/service.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 import type { FoundFile } from './files.js';
@@ -57,21 +56,11 @@ export function findingsOf(file: OpenFile): readonly ShownFinding[] {
 function asText(files: readonly ShownFile[]): string {
   const lines = files.flatMap(({ file, findings }) => findings.map((finding) => findingLine(file, finding)));
   const all = files.flatMap(({ findings }) => findings);
-  const count = (severity: Severity): number => all.filter((finding) => finding.severity === severity).length;
-  const total = [
-    counted(files.length, 'file'),
-    counted(count('error'), 'error'),
-    counted(count('warning'), 'warning'),
-    ...(count('info') > 0 ? [counted(count('info'), 'remark')] : []),
-  ];
-  return [...lines, `${total.join(', ')}.`, ''].join('\n');
+  return [...lines, findingTotals(files.length, all), ''].join('\n');
 }
 
 /** Lines and columns count from one here, as editors show them. */
-export function findingLine(
-  file: string,
-  { range: { start }, severity, rule, message, carcass, panel }: ShownFinding,
-): string {
-  const where = [carcass, panel].filter((word) => word !== undefined && word !== '').join(', ');
-  return `${file}:${start.line + 1}:${start.character + 1}: ${severity} ${rule}: ${message}${where === '' ? '' : ` (${where})`}`;
+export function findingLine(file: string, { range: { start }, carcass, panel, ...finding }: ShownFinding): string {
+  const words = findingWords({ ...finding, carcass: carcass ?? null, panel: panel ?? null });
+  return `${file}:${start.line + 1}:${start.character + 1}: ${words}`;
 }

@@ -1,17 +1,13 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { boreMapScene } from '../../shared-core/drawing/bore-map/bore-map.js';
-import { toSvg } from '../../shared-core/drawing/render/svg.js';
-import { boreMapsPaper, type DrawnPanel } from '../../shared-core/papers/bore-maps/paper.js';
-import { asHtml } from '../../shared-core/papers/render/html.js';
+import { mapsToLookAt } from '../../shared-core/service.js';
 import { reason } from '../disk.js';
 import { baseName } from '../files.js';
 import { findingLine, findingsOf } from './check.js';
 import { fileName, freeName } from './file-names.js';
 import { openJob } from './files.js';
-import { troubles } from './panels.js';
-import type { Outcome } from './run.js';
-import { CouldNotRun, readArguments } from './run.js';
+import { CouldNotRun, readArguments, type Outcome } from './run.js';
+import { troubles } from './troubles.js';
 
 /** `borewright draw FILE --out DIR`: an SVG for every panel, and index.html with all of them. */
 export function draw(args: readonly string[]): Outcome {
@@ -22,27 +18,16 @@ export function draw(args: readonly string[]): Outcome {
   }
   const folder = options.out;
   const job = openJob(path);
-  const { analysis } = job;
-  const taken = new Set<string>();
-  const carcasses = analysis.carcasses.map(({ name, spec, carcass, boring, findings }) => ({
-    name,
-    panels: (carcass?.panels ?? []).flatMap((panel): DrawnPanel[] => {
-      if (carcass === null || boring === null) return [];
-      const scene = boreMapScene(
-        { name, carcass, boring, findings, note: spec?.note ?? '', unit: analysis.unit },
-        panel.key,
-      );
-      if (scene === null) return [];
-      return [{ name: panel.key, file: `${freeName(`${fileName(name)}-${fileName(panel.key)}`, taken)}.svg`, scene }];
-    }),
-  }));
-  const file = baseName(analysis.uri);
+  const file = baseName(job.analysis.uri);
   const findings = findingsOf(job).map((finding) => findingLine(file, finding));
-  const drawings = carcasses.flatMap(({ panels }) => panels);
+  const taken = new Set<string>();
+  const fileOf = (carcass: string, panel: string): string =>
+    `${freeName(`${fileName(carcass)}-${fileName(panel)}`, taken)}.svg`;
+  const { page, drawings } = mapsToLookAt(job.analysis, file, findings, fileOf);
   try {
     mkdirSync(folder, { recursive: true });
-    for (const { file: svg, scene } of drawings) writeFileSync(join(folder, svg), toSvg(scene));
-    writeFileSync(join(folder, 'index.html'), asHtml(boreMapsPaper([{ file, findings, carcasses }])));
+    for (const { file: name, svg } of drawings) writeFileSync(join(folder, name), svg);
+    writeFileSync(join(folder, 'index.html'), page);
   } catch (error) {
     throw new CouldNotRun(`${folder}: ${reason(error)}.`);
   }

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import type { Answer } from '../../shared-core/service.js';
 
 /** What a command leaves: texts for the two streams, and the exit code. */
 export interface Outcome {
@@ -38,6 +39,16 @@ export function readFormat(format: string | undefined): 'text' | 'json' {
   if (format === undefined || format === 'text') return 'text';
   if (format === 'json') return 'json';
   throw new CouldNotRun(`--format is text or json, not ‘${format}’.`);
+}
+
+/** The one job file that a command is of. Throws `CouldNotRun` for none or more. */
+export function oneFile([path, ...more]: readonly string[], command: string): string {
+  if (path === undefined || more.length > 0) throw new CouldNotRun(`Name one job file: borewright ${command} FILE.`);
+  return path;
+}
+
+export function formed(answer: Answer, format: 'text' | 'json'): string {
+  return format === 'json' ? asJson(answer.asData()) : answer.inWords();
 }
 
 /** Exactly one value, as JSON that people can read. */

@@ -1,6 +1,7 @@
 import type { Span } from '../document/structure.js';
 import type { FileFinding, JobAnalysis, Where } from '../engine.js';
 import type { Finding, Severity } from '../findings/finding.js';
+import { counted } from '../words/english.js';
 import { tell } from '../words/message.js';
 import type { AnalysedFile } from './file.js';
 
@@ -20,7 +21,7 @@ export interface Told {
 
 /** The findings of a file that are known without waiting, in the order of its text; no more than `most`. */
 export function knownFindings(file: AnalysedFile, most: number): readonly Told[] {
-  if (file.kind === 'job') return ofJob(file.analysis, file.analysis.known().slice(0, most));
+  if (file.kind === 'job') return toldOf(file.analysis, file.analysis.known().slice(0, most));
   const { findings, shop } = file.analysis;
   return findings.slice(0, most).map((finding) => {
     const { start, end } = finding.place;
@@ -34,10 +35,11 @@ export function knownFindings(file: AnalysedFile, most: number): readonly Told[]
 
 /** Every finding of a file, in the order of its text; of a job also what takes a while to find. */
 export function allFindings(file: AnalysedFile): readonly Told[] {
-  return file.kind === 'job' ? ofJob(file.analysis, file.analysis.findings()) : knownFindings(file, Infinity);
+  return file.kind === 'job' ? toldOf(file.analysis, file.analysis.findings()) : knownFindings(file, Infinity);
 }
 
-function ofJob(analysis: JobAnalysis, findings: readonly FileFinding[]): readonly Told[] {
+/** Findings of a job in words. */
+export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]): readonly Told[] {
   return findings.map(({ finding, carcass }) => {
     const related = finding.related.flatMap((one): Told['related'] => {
       const where = analysis.locate(one.place, one.carcass ?? carcass);
@@ -59,6 +61,30 @@ function told(
   carcass: string | null,
 ): Told {
   return { rule, severity, message, at, related, carcass, panel: panel ?? null, bores };
+}
+
+/** A finding in one line, without the place in its file: 'error near-edge: ... (base-1, left)'. */
+export function findingWords({
+  severity,
+  rule,
+  message,
+  carcass,
+  panel,
+}: Omit<Told, 'at' | 'related' | 'bores'>): string {
+  const where = [carcass, panel].filter((word) => word !== null && word !== '').join(', ');
+  return `${severity} ${rule}: ${message}${where === '' ? '' : ` (${where})`}`;
+}
+
+/** '2 files, 1 error, 3 warnings.', and remarks where there are any. */
+export function findingTotals(files: number, findings: readonly Pick<Told, 'severity'>[]): string {
+  const count = (severity: Severity): number => findings.filter((one) => one.severity === severity).length;
+  const total = [
+    counted(files, 'file'),
+    counted(count('error'), 'error'),
+    counted(count('warning'), 'warning'),
+    ...(count('info') > 0 ? [counted(count('info'), 'remark')] : []),
+  ];
+  return `${total.join(', ')}.`;
 }
 
 /** Where a finding stands in the job file; one in the shop file is shown where the job names its shop. */

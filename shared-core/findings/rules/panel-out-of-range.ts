@@ -5,9 +5,10 @@ import type { EdgeName } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { EdgeBander } from '../../shop/model.js';
 import { listed, quoted, verb } from '../../words/english.js';
-import { messages } from '../../words/message.js';
+import { messages, type Message } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 import { grouped, machineFor, onFace } from '../lookups.js';
+import type { Finding } from '../finding.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { sizeCause, type PanelSide } from '../size-cause.js';
 
@@ -28,16 +29,13 @@ export const panelOutOfRange: CarcassRule = {
       misfits,
       (one) => `${one.machine} ${one.what} ${one.size} ${sizeCause(context, one.panel, SIDES[one.what]).place.start}`,
     ).map((same): Found => {
-      const { panel, machine, what, size, range, bores } = same[0]!;
+      const { panel, machine, what, size, range } = same[0]!;
       const panels = same.map((one) => one.panel.key);
       const figures = { panels, size, machine, range };
       return {
         place: sizeCause(context, panel, SIDES[what]).place,
         panel: panel.key,
-        message:
-          size > range.max || what === 'thickness' || what === 'band'
-            ? say.outOfRange({ ...figures, what })
-            : (bores.length === 0 ? say.tooSmallToBand : say.tooSmallToBore)({ ...figures, what }),
+        message: tellerFor(same[0]!)({ ...figures, what }),
         bores: same.flatMap((one) => one.bores.map((bore) => bore.id)),
       };
     });
@@ -63,12 +61,26 @@ interface OutOfRange {
 }
 
 const say = messages('panel-out-of-range', {
-  outOfRange: (out: OutOfRange, show) => `${outOfRange(out, show)} Change the size, or choose another machine.`,
+  notToBore: (out: OutOfRange, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
+  notToBand: (out: OutOfRange, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
   tooSmallToBore: (out: OutOfRange, show) =>
     `${outOfRange(out, show)} Do not force it: bore before cutting to size, or choose another machine.`,
   tooSmallToBand: (out: OutOfRange, show) =>
     `${outOfRange(out, show)} Do not force it: band before cutting to size, or choose another machine.`,
 });
+
+const ELSEWHERE = 'Change the size, or choose another machine.';
+
+function tellerFor({ what, size, range, bores }: Misfit): (out: OutOfRange) => Message {
+  const isTooSmall = size <= range.max && what !== 'thickness' && what !== 'band';
+  if (bores.length === 0) return isTooSmall ? say.tooSmallToBand : say.notToBand;
+  return isTooSmall ? say.tooSmallToBore : say.notToBore;
+}
+
+/** Whether a finding says that a panel cannot be banded. */
+export function keepsFromBander({ message }: Finding): boolean {
+  return typeof message !== 'string' && [say.notToBand.id, say.tooSmallToBand.id].includes(message.id);
+}
 
 function outOfRange({ panels, size, what, machine, range }: OutOfRange, show: Show): string {
   const [before, after] = WORDS[what];

@@ -1,0 +1,52 @@
+import { boreMapScene } from '../drawing/bore-map/bore-map.js';
+import { toSvg } from '../drawing/render/svg.js';
+import type { Scene } from '../drawing/scene/scene.js';
+import type { JobAnalysis } from '../engine.js';
+import { boreMapsPaper } from '../papers/bore-maps/paper.js';
+import { asHtml } from '../papers/render/html.js';
+
+/** The bore maps of a carcass, panel by panel. */
+export interface MappedCarcass {
+  readonly name: string;
+  readonly panels: readonly { readonly key: string; readonly scene: Scene }[];
+}
+
+/** The bore maps of every carcass of a job; none of one that cannot be worked out. */
+export function mapsOf({ carcasses, unit }: JobAnalysis): readonly MappedCarcass[] {
+  return carcasses.map(({ name, spec, carcass, boring, findings }): MappedCarcass => {
+    if (carcass === null || boring === null) return { name, panels: [] };
+    const drawn = { name, carcass, boring, findings, note: spec?.note ?? '', unit };
+    const panels = carcass.panels.flatMap(({ key }) => {
+      const scene = boreMapScene(drawn, key);
+      return scene === null ? [] : [{ key, scene }];
+    });
+    return { name, panels };
+  });
+}
+
+/** The bore maps of a job as SVG, and one page of HTML that shows them all from their files. */
+export interface MapsToLookAt {
+  readonly page: string;
+  readonly drawings: readonly { readonly file: string; readonly svg: string }[];
+}
+
+/**
+ * @param job how the page calls the job
+ * @param findings one line each
+ * @param fileOf the name of the file that a panel's drawing will have; asked once for each, in the order of the page
+ */
+export function mapsToLookAt(
+  analysis: JobAnalysis,
+  job: string,
+  findings: readonly string[],
+  fileOf: (carcass: string, panel: string) => string,
+): MapsToLookAt {
+  const carcasses = mapsOf(analysis).map(({ name, panels }) => ({
+    name,
+    panels: panels.map(({ key, scene }) => ({ name: key, file: fileOf(name, key), scene })),
+  }));
+  return {
+    page: asHtml(boreMapsPaper([{ file: job, findings, carcasses }])),
+    drawings: carcasses.flatMap(({ panels }) => panels.map(({ file, scene }) => ({ file, svg: toSvg(scene) }))),
+  };
+}

@@ -1,0 +1,88 @@
+import type { JobAnalysis } from '../engine.js';
+import type { Paper } from '../papers/paper.js';
+import { asText } from '../papers/render/text.js';
+import { layoutsPaper, type BoardLayouts } from '../papers/sheet-layouts/paper.js';
+import { boardProblem, COINS, sawOf } from '../sheets/board-problem.js';
+import { cutList } from '../sheets/cut-list.js';
+import type { Part } from '../sheets/model.js';
+import type { CoverSolver } from '../sheets/plan/cover.js';
+import { planCutting } from '../sheets/plan/plan.js';
+import type { PanelSaw } from '../shop/model.js';
+import type { Answer } from './answer.js';
+import { mm } from './mm.js';
+
+/** Rounds of improvement and their chance: always the same, so that the same job gives the same layouts. */
+const ROUNDS = 120;
+const SEED = 1;
+
+/** How the panels of a job are cut from sheets, with its cut list. */
+export interface Layouts extends Answer {
+  readonly paper: Paper;
+}
+
+/**
+ * The layouts of a job; null where its shop has no panel saw to cut them on.
+ * @param solver called only where there is something to lay out
+ */
+export async function layoutsOf(
+  { carcasses, shop, unit }: JobAnalysis,
+  solver: () => Promise<CoverSolver>,
+): Promise<Layouts | null> {
+  const saw = sawOf(shop);
+  if (saw === null) return null;
+  const built = carcasses.flatMap(({ name, carcass }) => (carcass === null ? [] : [{ name, carcass }]));
+  const boards = layOut(built, saw, shop, await solver());
+  const paper = layoutsPaper(boards, saw, unit);
+  return {
+    paper,
+    inWords: () => asText(paper),
+    asData: () => ({ boards: boards.map(boardData) }),
+  };
+}
+
+function layOut(
+  built: Parameters<typeof cutList>[0],
+  saw: PanelSaw,
+  shop: JobAnalysis['shop'],
+  solver: CoverSolver,
+): readonly BoardLayouts[] {
+  return [...cutList(built)].map(([board, sizes]): BoardLayouts => {
+    const problem = boardProblem(board, sizes, saw, shop);
+    const effort = { rounds: ROUNDS, mayGoOn: () => true };
+    return { board, sizes, plan: problem === null ? null : planCutting(problem, solver, SEED, effort) };
+  });
+}
+
+function boardData({ board, sizes, plan }: BoardLayouts): object {
+  return {
+    board: board.name,
+    thickness: mm(board.thickness),
+    pieces: sizes.map(({ length, width, finishedLength, finishedWidth, pieces, panels }, i) => ({
+      id: String(i),
+      length: mm(length),
+      width: mm(width),
+      finishedLength: mm(finishedLength),
+      finishedWidth: mm(finishedWidth),
+      count: pieces,
+      panels,
+    })),
+    ...(plan !== null && {
+      cost: plan.cost / COINS,
+      atLeast: plan.bound / COINS,
+      misfits: plan.misfits,
+      sheets: plan.sheets.map(({ stock, part }) => ({ sheet: stock, ...partData(part) })),
+    }),
+  };
+}
+
+function partData(part: Part): object {
+  const where = { x: mm(part.at.x), y: mm(part.at.y), length: mm(part.size.length), width: mm(part.size.width) };
+  switch (part.kind) {
+    case 'piece':
+      return { piece: part.piece, turned: part.turned, ...where };
+    case 'offcut':
+      return { offcut: part.kept ? 'kept' : 'waste', ...where };
+    case 'cut':
+      return { cuts: part.cuts, ...where, parts: part.parts.map(partData) };
+  }
+}

@@ -1,0 +1,63 @@
+import type { Bore } from '../boring/model.js';
+import type { Panel, Point3 } from '../carcass/model.js';
+import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
+import { panelList } from '../papers/panel-list/paper.js';
+import { asText } from '../papers/render/text.js';
+import type { Answer } from './answer.js';
+import { mm } from './mm.js';
+
+/** The panels of a job with their sizes and bores. As data, carcasses that cannot be worked out are left out. */
+export function panelsOf({ carcasses, unit }: JobAnalysis): Answer {
+  return {
+    inWords: () => asText(panelList(carcasses, unit)),
+    asData: () => ({ carcasses: carcasses.flatMap(carcassData) }),
+  };
+}
+
+/** The names of the carcasses that cannot be worked out. */
+export function unbuiltOf({ carcasses }: JobAnalysis): readonly string[] {
+  return carcasses.filter(({ carcass }) => carcass === null).map(({ name }) => name);
+}
+
+function carcassData({ name, spec, carcass, boring }: CarcassAnalysis): readonly object[] {
+  if (spec === null || carcass === null || boring === null) return [];
+  return [
+    {
+      name,
+      kind: spec.kind.value,
+      width: mm(spec.width.value),
+      height: mm(spec.height.value),
+      depth: mm(spec.depth.value),
+      ...(spec.note === '' ? {} : { note: spec.note }),
+      panels: carcass.panels.map((panel) => panelData(panel, boring.bores)),
+    },
+  ];
+}
+
+function panelData(panel: Panel, bores: readonly Bore[]): object {
+  const { origin, u, v, t } = panel.pose;
+  const bands = Object.entries(panel.bands).flatMap(([edge, band]) => (band === null ? [] : [[edge, band.name]]));
+  return {
+    name: panel.key,
+    role: panel.role,
+    length: mm(panel.length),
+    width: mm(panel.width),
+    thickness: mm(panel.thickness),
+    cutLength: mm(panel.cutLength),
+    cutWidth: mm(panel.cutWidth),
+    board: panel.board.name,
+    bands: Object.fromEntries(bands) as Record<string, string>,
+    grooves: panel.grooves.map(({ from, to, depth }) => ({ from: mm(from), to: mm(to), depth: mm(depth) })),
+    // Where u = v = t = 0 stands in the carcass, and which way each runs; t from the outside face to the inside one.
+    pose: { origin: pointData(origin), u, v, t },
+    bores: bores.filter((bore) => bore.panel === panel.key).map(boreData),
+  };
+}
+
+function pointData({ x, y, z }: Point3): object {
+  return { x: mm(x), y: mm(y), z: mm(z) };
+}
+
+function boreData({ id, face, u, v, diameter, depth, through, purpose, group, fitting }: Bore): object {
+  return { id, face, u: mm(u), v: mm(v), diameter: mm(diameter), depth: mm(depth), through, purpose, group, fitting };
+}

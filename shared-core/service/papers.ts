@@ -1,0 +1,146 @@
+import type { JobAnalysis } from '../engine.js';
+import { keepsFromBander } from '../findings/rules/panel-out-of-range.js';
+import { assemblyPaper } from '../papers/assembly/paper.js';
+import { bandingPaper } from '../papers/banding-list/paper.js';
+import { printedBoreMaps } from '../papers/bore-maps/printed.js';
+import type { BuiltCarcass } from '../papers/built.js';
+import { checkingPaper } from '../papers/checking/paper.js';
+import { cutListPaper } from '../papers/cut-list/paper.js';
+import { hardwareNeeded, hardwarePaper } from '../papers/hardware-list/paper.js';
+import type { Paper } from '../papers/paper.js';
+import { asCsv } from '../papers/render/csv.js';
+import { asHtml } from '../papers/render/html.js';
+import { PAGE_SIZES, type PageName } from '../papers/render/page-size.js';
+import { asText } from '../papers/render/text.js';
+import { cutList } from '../sheets/cut-list.js';
+import { toSvg } from '../drawing/render/svg.js';
+import type { CoverSolver } from '../sheets/plan/cover.js';
+import { mapsOf } from './bore-maps.js';
+import { findingWords, toldOf } from './findings.js';
+import { layoutsOf } from './layouts.js';
+import { replayedPlan } from './set-up-plan.js';
+
+const TITLES = {
+  'cut-list': 'Cut list',
+  'sheet-layouts': 'Sheet layouts',
+  'banding-list': 'Banding list',
+  'set-ups': 'Set-up sheets',
+  'bore-maps': 'Bore maps',
+  'hardware-list': 'Hardware list',
+  assembly: 'Assembly sheets',
+  checking: 'Checking sheets',
+} as const;
+export type PaperName = keyof typeof TITLES;
+
+/** Every paper that can be made of a job. */
+export const PAPER_NAMES = Object.keys(TITLES) as readonly PaperName[];
+
+/**
+ * A paper of a job; null where the shop has no machine for it.
+ * @param solver called only for sheet layouts
+ */
+export async function paperOf(
+  name: PaperName,
+  analysis: JobAnalysis,
+  solver: () => Promise<CoverSolver>,
+): Promise<Paper | null> {
+  const { shop, unit, head } = analysis;
+  const title = head.title === '' ? TITLES[name] : `${TITLES[name]}: ${head.title}`;
+  const built = builtOf(analysis);
+  switch (name) {
+    case 'cut-list':
+      return cutListPaper(cutList(built), title, unit);
+    case 'sheet-layouts':
+      return titled((await layoutsOf(analysis, solver))?.paper, title);
+    case 'banding-list':
+      return bandingPaper(built, shop.habits.bandAllowance, bandTroubles(analysis), title, unit);
+    case 'set-ups':
+      return titled(replayedPlan(analysis).on(null)?.paper, title);
+    case 'bore-maps':
+      return printedBoreMaps(drawn(analysis), title);
+    case 'hardware-list':
+      return hardwarePaper(hardwareNeeded(built, shop, unit), title);
+    case 'assembly':
+      return assemblyPaper(built, shop, title, unit);
+    case 'checking':
+      return checkingPaper(built, shop.tolerances, title, unit);
+  }
+}
+
+const titled = (paper: Paper | undefined, title: string): Paper | null =>
+  paper === undefined ? null : { ...paper, title };
+
+function builtOf({ carcasses }: JobAnalysis): readonly BuiltCarcass[] {
+  return carcasses.flatMap(({ name, spec, carcass, boring }) =>
+    spec === null || carcass === null || boring === null ? [] : [{ name, spec, carcass, boring }],
+  );
+}
+
+function drawn(analysis: JobAnalysis): Parameters<typeof printedBoreMaps>[0] {
+  return mapsOf(analysis).flatMap(({ name, panels }) =>
+    panels.length === 0 ? [] : [{ name, scenes: panels.map(({ scene }) => scene) }],
+  );
+}
+
+/** Findings that say what the bander cannot take. */
+function bandTroubles(analysis: JobAnalysis): readonly string[] {
+  const found = analysis.findings().filter(({ finding }) => keepsFromBander(finding));
+  return toldOf(analysis, found).map(findingWords);
+}
+
+/** Whole papers are written as one of these; CSV is of tables alone. */
+export type PaperForm = 'pdf' | 'html' | 'csv' | 'text';
+
+/** What a PDF is printed on and with. */
+export interface Print {
+  readonly page: PageName;
+  readonly fonts: { readonly regular: Uint8Array; readonly bold: Uint8Array };
+}
+
+export const PAGE_NAMES = Object.keys(PAGE_SIZES) as readonly PageName[];
+export type { PageName, Paper };
+
+/**
+ * Writes a paper; null where the form has nothing of it.
+ * @param print asked only for a PDF
+ */
+export async function writePaper(
+  paper: Paper,
+  form: PaperForm,
+  print: () => Print,
+): Promise<string | Uint8Array | null> {
+  switch (form) {
+    case 'html':
+      return asHtml(paper);
+    case 'text':
+      return asText(paper);
+    case 'csv':
+      return asCsv(paper);
+    case 'pdf': {
+      // Loaded only for those who print.
+      const { asPdf } = await import('../papers/render/pdf/pdf.js');
+      const { page, fonts } = print();
+      return asPdf(paper, { page: PAGE_SIZES[page], fonts, language: 'en' });
+    }
+  }
+}
+
+/** A drawing of one panel, for a file of its own. */
+export interface PanelDrawing {
+  readonly carcass: string;
+  readonly panel: string;
+  readonly content: string;
+}
+
+/** A drawing of every panel that can be worked out: its bore map as SVG, or its outline and bores as DXF. */
+export async function panelDrawings(analysis: JobAnalysis, form: 'svg' | 'dxf'): Promise<readonly PanelDrawing[]> {
+  if (form === 'svg') {
+    return mapsOf(analysis).flatMap(({ name, panels }) =>
+      panels.map(({ key, scene }) => ({ carcass: name, panel: key, content: toSvg(scene) })),
+    );
+  }
+  const { panelDxf } = await import('../papers/render/dxf/panel-dxf.js');
+  return builtOf(analysis).flatMap(({ name, carcass, boring }) =>
+    carcass.panels.map((panel) => ({ carcass: name, panel: panel.key, content: panelDxf(panel, boring.bores) })),
+  );
+}

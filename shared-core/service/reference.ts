@@ -1,0 +1,20 @@
+import { referencePage } from '../findings/reference-page.js';
+import { reachInJob } from '../job/reach.js';
+import { jobSchema } from '../job/schema.js';
+import { jsonSchema } from '../schema/json-schema.js';
+import { NEUTRAL_SHOP_TEXT } from '../shop/neutral-text.js';
+import { shopSchema } from '../shop/schema.js';
+import { unusedWords } from '../shop/unused.js';
+
+/** What every finding means, as Markdown. */
+export const findingsExplained = (): string => referencePage();
+
+/** The built-in shop as a file to begin with. */
+export const builtInShop = (): string => NEUTRAL_SHOP_TEXT;
+
+/** The JSON Schema of a job file or a shop file. */
+export function schemaOf(kind: 'job' | 'shop'): object {
+  return kind === 'job'
+    ? jsonSchema(jobSchema, 'Carcass job', reachInJob)
+    : jsonSchema(shopSchema, 'Shop', unusedWords);
+}

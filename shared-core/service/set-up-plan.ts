@@ -1,0 +1,198 @@
+import { sentence } from '../drawing/words.js';
+import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
+import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../engine/replay-job.js';
+import { costOf } from '../machining/plan/cost.js';
+import type { Unreachable } from '../machining/plan/operation.js';
+import type { Plan, PlannedSetUp } from '../machining/plan/plan.js';
+import type { PlannedHole, Run, SetUp, Step } from '../machining/setup-sheet.js';
+import { list, type Paper } from '../papers/paper.js';
+import { asText } from '../papers/render/text.js';
+import { costSentences } from '../papers/set-up/cost.js';
+import { setUpSheets } from '../papers/set-up/paper.js';
+import { loadedIn } from '../papers/set-up/spindles.js';
+import { countWords, totalsWords } from '../papers/set-up/totals.js';
+import { timeWords } from '../papers/set-up/words.js';
+import { counted, listed } from '../words/english.js';
+import type { Answer } from './answer.js';
+import { jobWords } from './job-words.js';
+import { mm } from './mm.js';
+import { unboredHoles } from './set-ups.js';
+
+/** Some or all set-ups of a plan. */
+export interface SetUpsAnswer extends Answer {
+  readonly paper: Paper;
+}
+
+/** The set-ups of a job in the order to run, after all of them were replayed. */
+export interface ReplayedPlan {
+  /** What is not to be bored from these set-ups and why, a line each; empty where all may be. */
+  readonly refusals: readonly string[];
+  /** The machines that set-ups are on, in words: 'flat and rows', 'no machine'. */
+  readonly machines: string;
+  /**
+   * The set-ups on a machine, or on all heads of one body, with their numbers in the whole order; all for null. Null where
+   * there is none on it. Where a replay differs no set-up is given in words.
+   */
+  on(machine: string | null): SetUpsAnswer | null;
+}
+
+/** Plans the set-ups of a job and replays them. */
+export function replayedPlan(analysis: JobAnalysis): ReplayedPlan {
+  const plan = analysis.plan();
+  const all = plan.setUps.map(({ setUp }) => setUp);
+  const replay = replayJob(analysis, all);
+  const machines = [...new Set(all.map(({ machine }) => machine.name))];
+  return {
+    refusals: [...differenceLines(replay), ...leftOutLines(analysis, replay)],
+    machines: machines.length === 0 ? 'no machine' : listed(machines),
+    on(name) {
+      const isWanted: SetUpTest = ({ machine }) => name === null || machine.name === name || machine.body === name;
+      if (name !== null && !all.some(isWanted)) return null;
+      const paper = setUpsPaper(analysis, plan, replay, isWanted);
+      return {
+        paper,
+        inWords: () => asText(paper),
+        asData: () => planData(analysis, plan, replay, isWanted),
+      };
+    },
+  };
+}
+
+function differenceLines({ differences }: JobReplay): readonly string[] {
+  return differences.map(
+    ({ carcass, panel, message }) =>
+      `error ${PLAN_REPLAY_DIFFERS}: The set-ups of the job do not make the bore map of ${panel}: ${message}. The fault is Borewright’s, not yours. Do not bore this panel from these set-ups. (${carcass}, ${panel})`,
+  );
+}
+
+/** What the set-ups are not for, and why. */
+function leftOutLines(analysis: JobAnalysis, { notReplayed }: JobReplay): readonly string[] {
+  if (analysis.carcasses.length === 0) return ['there is no carcass in this job.'];
+  const left = leftOut(analysis);
+  const panels = notReplayed.map(({ carcass, panel }) => `${panel} of ${carcass}`);
+  return [
+    ...(left.length > 0 ? [`no set-ups for ${left.join(', ')}; put the errors right first.`] : []),
+    ...(panels.length > 0
+      ? [`do not bore ${panels.join(', ')} from these set-ups before the errors are put right.`]
+      : []),
+  ];
+}
+
+/** The carcasses that no set-ups are made for. */
+function leftOut(analysis: JobAnalysis): readonly string[] {
+  return analysis.carcasses.filter((one) => !analysis.isPlanned(one)).map(({ name }) => name || '(no name)');
+}
+
+type SetUpTest = (setUp: SetUp) => boolean;
+
+function planData(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): object {
+  const { leastSetUps, seconds, leastSeconds, proven, provenOnce } = plan;
+  return {
+    setups: plan.setUps.filter(({ setUp }) => isWanted(setUp)).map(setUpData),
+    unreachable: analysis.planned().flatMap(unreachableData),
+    fewest: { setups: plan.setUps.length, least: leastSetUps, gap: plan.setUps.length - leastSetUps },
+    changeover: { seconds, least: leastSeconds, proven, provenOnce, gap: seconds - leastSeconds },
+    cost: costOf(plan, analysis.shop),
+    replay,
+  };
+}
+
+function setUpData({ setUp, changes, seconds }: PlannedSetUp): object {
+  const { id, machine, fence, height, stops, extension, depth, thickness, through, runs } = setUp;
+  return {
+    id,
+    machine: machine.name,
+    kind: machine.kind,
+    fence: fence.map(mm),
+    height: height === null ? null : mm(height),
+    stops: stops.map(({ name, side, position }) => ({ name, side, position: mm(position) })),
+    extension,
+    depth: mm(depth),
+    // What the depth is set for, where the head's travel ends over the table.
+    ...(thickness === null ? {} : { thickness: mm(thickness) }),
+    through,
+    // Heads and spindles count from 0: spindle k stands k pitches on.
+    spindles: loadedIn(setUp).map(spindleData),
+    changeoverSeconds: seconds,
+    changes,
+    panels: runs.map(runData),
+  };
+}
+
+function spindleData({ head, spindle, diameter }: Step['spindles'][number]): object {
+  return { head, spindle, diameter: mm(diameter) };
+}
+
+function runData({ carcass, panel, pieces, steps }: Run): object {
+  return { carcass, panel, pieces, steps: steps.map(stepData) };
+}
+
+function stepData({ down, edge, end, stop, moved, spindles, holes }: Step): object {
+  return { down, edge, end, stop, moved: mm(moved), spindles: spindles.map(spindleData), holes: holes.map(holeData) };
+}
+
+function holeData({ face, u, v, diameter, depth, through, bore }: PlannedHole): object {
+  return { face, u: mm(u), v: mm(v), diameter: mm(diameter), depth: mm(depth), through, bore };
+}
+
+function unreachableData({ name, operations }: CarcassAnalysis): readonly object[] {
+  return (operations?.unreachable ?? []).map(({ panel, machine, parameter, needed, reason, bores }: Unreachable) => ({
+    carcass: name,
+    panel,
+    machine,
+    parameter,
+    needed: needed === null ? null : mm(needed),
+    reason,
+    bores: bores.map(({ id }) => id),
+  }));
+}
+
+/** The set-up sheets, with what is to be known before them. */
+function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): Paper {
+  const { title } = analysis.head;
+  if (replay.differences.length > 0) {
+    const withheld =
+      'The set-ups are withheld: a replay of them does not give the bore maps. Bore nothing from this plan.';
+    return { title, blocks: list([withheld]) };
+  }
+  const lines = [
+    totalsWords(plan),
+    ...costSentences(costOf(plan, analysis.shop)),
+    ...shareWords(plan, isWanted),
+    replayWords(analysis, replay),
+    ...analysis
+      .planned()
+      .flatMap(({ name, spec }) => (spec === null || spec.note === '' ? [] : [`Note on ${name}: ${spec.note}`])),
+    ...leftOut(analysis).map((name) => `LEFT OUT: ${name}. Put its errors right first.`),
+    ...unreachableText(analysis),
+  ];
+  const isRefused = (carcass: string, panel: string): boolean =>
+    replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel);
+  return { title, blocks: [...list(lines), ...setUpSheets(plan, jobWords(analysis), isRefused, isWanted)] };
+}
+
+/** How much of the whole the wanted set-ups are, where they are not all. */
+function shareWords({ setUps }: Plan, isWanted: SetUpTest): readonly string[] {
+  const own = setUps.filter(({ setUp }) => isWanted(setUp));
+  if (own.length === setUps.length) return [];
+  const seconds = own.reduce((sum, one) => sum + one.seconds, 0);
+  return [`Of these here: ${countWords(own)}; changeovers ${timeWords(seconds)}.`];
+}
+
+/** What the replay has proven, and of how many holes there is nothing to prove. */
+function replayWords(analysis: JobAnalysis, { panels, holes, notReplayed }: JobReplay): string {
+  const unbored = unboredHoles(analysis).reduce((sum, { count }) => sum + count, 0);
+  const left = [
+    ...(unbored > 0 ? [`${counted(unbored, 'hole')} in no set-up`] : []),
+    ...(notReplayed.length > 0 ? [`${counted(notReplayed.length, 'panel')} not to be bored`] : []),
+  ];
+  const rest = left.length === 0 ? '' : `; ${left.join(', ')}, see below`;
+  return `Replayed from the set-ups alone: ${panels} panels, ${holes} holes, all as in their bore maps${rest}.`;
+}
+
+function unreachableText(analysis: JobAnalysis): readonly string[] {
+  return unboredHoles(analysis).map(
+    ({ carcass, panel, count, reason }) =>
+      `NOT BORED: ${counted(count, 'hole')} of ${carcass} ${panel}. ${sentence(reason)}`,
+  );
+}
