@@ -113,10 +113,10 @@ module.exports = {
     {
       name: 'server-asks-the-service',
       comment:
-        'Language server and command line know of the core what shared-core/service.ts gives, and the messages of the panels.',
+        'Language server and command line know of the core what shared-core/service.ts gives, the messages of the panels, and how words are told.',
       severity: 'error',
       from: { path: at('server/') },
-      to: { path: at('shared-core/'), pathNot: at('shared-core/(service\\.ts|drawing/messages/)') },
+      to: { path: at('shared-core/'), pathNot: at('shared-core/(service\\.ts|drawing/messages/|words/)') },
     },
     {
       name: 'server-packages',

@@ -4,6 +4,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { filesBelow } from './below.js';
 import type { FileReading, Files } from './files.js';
 import { isJob, isShop, normalUri } from './files.js';
+import { because, type FileFault } from './messages.js';
 
 /** No job or shop file of a workshop comes near this; a greater one is refused unread. */
 const GREATEST_FILE = 20_000_000;
@@ -24,8 +25,8 @@ export class Disk implements Files {
     try {
       const path = fileURLToPath(uri);
       const stat = statSync(path);
-      if (!stat.isFile()) return { ok: false, message: 'it is not a file' };
-      if (stat.size > GREATEST_FILE) return { ok: false, message: 'it is larger than 20 MB' };
+      if (!stat.isFile()) return { ok: false, fault: 'not-a-file' };
+      if (stat.size > GREATEST_FILE) return { ok: false, fault: 'too-large' };
       const stamp = `${stat.mtimeMs} ${stat.size} ${stat.ino}`;
       const kept = this.#kept.get(uri);
       if (kept?.stamp === stamp) return { ok: true, text: kept.text };
@@ -34,7 +35,7 @@ export class Disk implements Files {
       return { ok: true, text };
     } catch (error) {
       this.#kept.delete(uri);
-      return { ok: false, message: reason(error) };
+      return { ok: false, fault: faultOf(error) };
     }
   }
 
@@ -61,11 +62,13 @@ export class Disk implements Files {
 }
 
 /** A fault of the file system in plain words. */
-export function reason(error: unknown): string {
+export const reason = (error: unknown): string => because(faultOf(error));
+
+function faultOf(error: unknown): FileFault {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  if (code === 'ENOENT' || code === 'ENOTDIR') return 'there is no such file';
-  if (code === 'EACCES' || code === 'EPERM') return 'it may not be read';
-  if (code === 'EISDIR') return 'it is a folder';
-  if (code === 'ENAMETOOLONG') return 'its name is too long';
-  return error instanceof Error ? error.message : String(error);
+  if (code === 'ENOENT' || code === 'ENOTDIR') return 'missing';
+  if (code === 'EACCES' || code === 'EPERM') return 'forbidden';
+  if (code === 'EISDIR') return 'folder';
+  if (code === 'ENAMETOOLONG') return 'name-too-long';
+  return { words: error instanceof Error ? error.message : String(error) };
 }

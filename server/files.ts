@@ -1,6 +1,8 @@
-/** What came of asking for a file. `message` says why not, for its owner. */
+import type { FileFault } from './messages.js';
+
+/** What came of asking for a file, or why it cannot be had. */
 export type FileReading =
-  { readonly ok: true; readonly text: string } | { readonly ok: false; readonly message: string };
+  { readonly ok: true; readonly text: string } | { readonly ok: false; readonly fault: FileFault };
 
 /**
  * The files around the open documents. The server sees the disk only through this, so that it also runs where there is
@@ -17,7 +19,7 @@ export interface Files {
 
 /** Where there is no disk: only open documents exist. */
 export const noFiles: Files = {
-  read: () => ({ ok: false, message: 'there is no disk here; open the file in the editor' }),
+  read: () => ({ ok: false, fault: 'no-disk' }),
   beside: () => [],
   within: () => [],
 };

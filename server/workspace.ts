@@ -1,6 +1,7 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { Engine, nearestName, type JobAnalysis, type ShopAnalysis, type ShopReading } from '../shared-core/service.js';
 import type { Files } from './files.js';
+import { say } from './messages.js';
 import { baseName, isJob, isShop, normalUri, shopUri } from './files.js';
 
 /** A job or shop file that is open, with what is known of its present text. */
@@ -76,32 +77,19 @@ export class Workspace {
   #readShop(jobUri: string, reference: string): ShopReading {
     const uri = shopUri(jobUri, reference);
     if (uri === null && /^untitled:/i.test(jobUri) && isShop(reference)) {
-      return {
-        ok: false,
-        message: `The shop file ‘${reference}’ is looked for beside this job, which is not saved yet: save it first. The built-in shop is used meanwhile.`,
-      };
+      return { ok: false, message: say.notSaved({ reference }) };
     }
     const meant = (): { readonly instead?: string } => {
       const beside = this.files.beside(jobUri).map(baseName).filter(isShop);
       const near = nearestName(reference, beside) ?? nearestName(`${reference}.shop.yaml`, beside);
       return near === null ? {} : { instead: near };
     };
-    if (uri === null) {
-      return {
-        ok: false,
-        message: `‘${reference}’ is no shop file. Write the name of a file beside this one that ends in .shop.yaml.`,
-        ...meant(),
-      };
-    }
+    if (uri === null) return { ok: false, message: say.noShopFile({ reference }), ...meant() };
     const open = this.document(uri);
     if (open !== undefined) return { ok: true, uri: open.uri, text: open.getText() };
     const reading = this.files.read(uri);
     if (reading.ok) return { ok: true, uri, text: reading.text };
-    return {
-      ok: false,
-      message: `The shop file ‘${reference}’ cannot be read: ${reading.message}. The built-in shop is used in its place.`,
-      ...meant(),
-    };
+    return { ok: false, message: say.unreadable({ reference, fault: reading.fault }), ...meant() };
   }
 }
 

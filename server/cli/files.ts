@@ -4,6 +4,7 @@ import { pathToFileURL } from 'node:url';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { filesBelow } from '../below.js';
 import { Disk, reason } from '../disk.js';
+import { because } from '../messages.js';
 import { isJob, isShop, normalUri } from '../files.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { Workspace } from '../workspace.js';
@@ -72,7 +73,7 @@ function jobsBelow(folder: string): readonly string[] {
 function open(workspace: Workspace, path: string): OpenFile {
   const uri = normalUri(pathToFileURL(resolve(path)).href);
   const reading = workspace.files.read(uri);
-  if (!reading.ok) throw new CouldNotRun(`${path}: ${reading.message}.`);
+  if (!reading.ok) throw new CouldNotRun(`${path}: ${because(reading.fault)}.`);
   const language = isShop(path) ? 'borewright-shop' : 'borewright-job';
   workspace.open(TextDocument.create(uri, language, 0, reading.text));
   const file = workspace.file(uri);

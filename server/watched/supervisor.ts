@@ -11,6 +11,8 @@ import {
   type RequestMessage,
   type ResponseMessage,
 } from 'vscode-languageserver/node';
+import { tell } from '../../shared-core/words/message.js';
+import { say } from '../messages.js';
 import { opening, OpenTexts } from './open-texts.js';
 import { isReport } from './report.js';
 
@@ -176,7 +178,7 @@ export class Supervisor {
     this.#asked.delete(id);
     const isFirst = id !== null && this.#initialize?.id === id;
     const code = isFirst ? ErrorCodes.InternalError : LSPErrorCodes.ServerCancelled;
-    const message = 'The server was started anew, since one file kept it from answering.';
+    const message = tell(say.startedAnew(), 'mm');
     void this.#writer.write({ jsonrpc: '2.0', id, error: { code, message } } as ResponseMessage);
   }
 
@@ -203,7 +205,7 @@ function stopped(uri: string, version: number, milliseconds: number): Notificati
       severity: DiagnosticSeverity.Error,
       source: 'borewright',
       code: ANALYSIS_STOPPED,
-      message: `This file could not be worked out within ${seconds} s, so nothing is checked in it. Take out what was written last; it is tried again at the next change.`,
+      message: tell(say.stopped({ seconds }), 'mm'),
     },
   ]);
 }

@@ -1,4 +1,4 @@
-import type { Words } from '../words/message.js';
+import type { Message } from '../words/message.js';
 import type { Part, Path, Place } from './place.js';
 
 export type Severity = 'error' | 'warning' | 'info';
@@ -6,7 +6,7 @@ export type Severity = 'error' | 'warning' | 'info';
 /** Another place that explains a finding, such as the line of the mating panel. */
 export interface RelatedPlace {
   readonly place: Place;
-  readonly message: Words;
+  readonly message: Message;
   /** The carcass whose text `place` is counted in, where it is not the finding's own. */
   readonly carcass?: number;
 }
@@ -16,7 +16,7 @@ export interface Finding {
   /** Name of the rule, in plain kebab-case: the finding's stable identity. */
   readonly rule: string;
   readonly severity: Severity;
-  readonly message: Words;
+  readonly message: Message;
   readonly place: Place;
   readonly related: readonly RelatedPlace[];
   /** Key of the panel concerned, where there is one. */
@@ -48,12 +48,12 @@ export interface Rewrite {
 
 export interface Repair {
   /** What it does, with figures: 'Move shelf-1 down to 328 mm (hole 10)'. */
-  readonly title: Words;
+  readonly title: Message;
   readonly changes: readonly Change[];
   /** Made beside the changes; in the same offsets as the place of the finding. */
   readonly rewrites?: readonly Rewrite[];
   /** The one an editor may take without asking. At most one a finding. */
   readonly preferred: boolean;
   /** Repairs with the same key in other findings can be taken together: 'all in this carcass', 'all in the file'. */
-  readonly batch?: { readonly key: string; readonly title: Words };
+  readonly batch?: { readonly key: string; readonly title: Message };
 }

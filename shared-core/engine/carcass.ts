@@ -17,7 +17,7 @@ import type { CarcassWork } from './carcass-analysis.js';
 import { CarcassAnalysis } from './carcass-analysis.js';
 import type { Basis } from './basis.js';
 import { jobMessages } from './messages.js';
-import type { Words } from '../words/message.js';
+import type { Message } from '../words/message.js';
 
 /** One carcass from its text to its findings. Depends on nothing but what is given; never throws. */
 export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop): CarcassAnalysis {
@@ -107,7 +107,7 @@ function trialOf(read: ReadCarcass, basis: Basis, shop: Shop): Trial {
   return { quick: say('quick'), all: () => say('all') };
 }
 
-function error(rule: string, place: Finding['place'], message: Words): Finding {
+function error(rule: string, place: Finding['place'], message: Message): Finding {
   return { rule, severity: 'error', place, message, related: [], bores: [], repairs: [] };
 }
 

@@ -10,7 +10,7 @@ import { preferred } from '../schema/tell.js';
 import type { ReadShop } from '../shop/read.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import { jobMessages, type UnreadName } from './messages.js';
-import type { Words } from '../words/message.js';
+import type { Message } from '../words/message.js';
 
 const MOST_RELATED = 5;
 
@@ -45,7 +45,7 @@ export function noShop(head: JobHead): readonly FileFinding[] {
 }
 
 /** The shop that the job names cannot be had. */
-export function missingShop(reference: Located<string>, message: Words, instead?: string): readonly FileFinding[] {
+export function missingShop(reference: Located<string>, message: Message, instead?: string): readonly FileFinding[] {
   const one = ofJob('shop-missing', 'error', reference.place, message);
   if (instead === undefined) return [one];
   const { path, place } = reference;
@@ -62,7 +62,7 @@ export function brokenShop(
   text: string,
 ): readonly FileFinding[] {
   // The shop file's own messages keep its unit.
-  const said = (message: Words): Words => (typeof message === 'string' ? message : message.in(shop.unit));
+  const said = (message: Message): Message => message.in(shop.unit);
   const faults = findings.filter(({ severity }) => severity === 'error');
   if (faults.length === 0) return [];
   const first = faults.reduce((a, b) => (b.place.start < a.place.start ? b : a));
@@ -101,7 +101,7 @@ function ofJob(
   rule: string,
   severity: Severity,
   place: Finding['place'],
-  message: Words,
+  message: Message,
   related: readonly RelatedPlace[] = [],
 ): FileFinding {
   return { finding: { rule, severity, place, message, related, bores: [], repairs: [] }, carcass: null };

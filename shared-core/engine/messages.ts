@@ -1,5 +1,5 @@
 import { kindOf, type FittingKind } from '../fittings/kinds.js';
-import { KIND_WORDS } from '../shop/habits.js';
+import { KIND_WORDS } from '../shop/kind-words.js';
 import type { MachineKind } from '../shop/model.js';
 import { counted, listed, quoted } from '../words/english.js';
 import { messages, type Words } from '../words/message.js';

@@ -1,13 +1,13 @@
 import type { Change, Finding, RelatedPlace, Repair } from '../document/finding.js';
 import type { Place } from '../document/place.js';
 import type { TextProblem } from '../document/tree.js';
-import type { Words } from '../words/message.js';
+import type { Message } from '../words/message.js';
 
 /** An error with no related places and no repairs unless they are given. */
 export function errorAt(
   rule: string,
   place: Place,
-  message: Words,
+  message: Message,
   more: { readonly repairs?: readonly Repair[]; readonly related?: readonly RelatedPlace[] } = {},
 ): Finding {
   return {
@@ -27,6 +27,6 @@ export function syntaxFinding({ place, message, repairs }: TextProblem): Finding
 }
 
 /** A repair of one change that an editor may take without asking. */
-export function preferred(title: Words, change: Change): Repair {
+export function preferred(title: Message, change: Change): Repair {
   return { title, changes: [change], preferred: true };
 }

@@ -1,6 +1,7 @@
-import { sentence } from '../drawing/words.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../engine/replay-job.js';
+import { planReplayMessages } from '../findings/rules/plan-replay-differs.js';
+import type { Unit } from '../length/units.js';
 import { costOf } from '../machining/plan/cost.js';
 import type { Unreachable } from '../machining/plan/operation.js';
 import type { Plan, PlannedSetUp } from '../machining/plan/plan.js';
@@ -13,6 +14,7 @@ import { loadedIn } from '../papers/set-up/spindles.js';
 import { countWords, totalsWords } from '../papers/set-up/totals.js';
 import { timeWords } from '../papers/set-up/words.js';
 import { counted, listed } from '../words/english.js';
+import { tell } from '../words/message.js';
 import type { Answer } from './answer.js';
 import { jobWords } from './job-words.js';
 import { mm } from './mm.js';
@@ -61,7 +63,7 @@ export function replayedPlan(analysis: JobAnalysis): ReplayedPlan {
 function differenceLines({ differences }: JobReplay): readonly string[] {
   return differences.map(
     ({ carcass, panel, message }) =>
-      `error ${PLAN_REPLAY_DIFFERS}: The set-ups of the job do not make the bore map of ${panel}: ${message}. The fault is Borewright’s, not yours. Do not bore this panel from these set-ups. (${carcass}, ${panel})`,
+      `error ${PLAN_REPLAY_DIFFERS}: ${tell(planReplayMessages.differs({ panel, fault: message }), 'mm')} (${carcass}, ${panel})`,
   );
 }
 
@@ -87,13 +89,14 @@ type SetUpTest = (setUp: SetUp) => boolean;
 
 function planData(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): object {
   const { leastSetUps, seconds, leastSeconds, proven, provenOnce } = plan;
+  const { unit } = analysis.shop;
   return {
     setups: plan.setUps.filter(({ setUp }) => isWanted(setUp)).map(setUpData),
-    unreachable: analysis.planned().flatMap(unreachableData),
+    unreachable: analysis.planned().flatMap((one) => unreachableData(one, unit)),
     fewest: { setups: plan.setUps.length, least: leastSetUps, gap: plan.setUps.length - leastSetUps },
     changeover: { seconds, least: leastSeconds, proven, provenOnce, gap: seconds - leastSeconds },
     cost: costOf(plan, analysis.shop),
-    replay,
+    replay: { ...replay, differences: replay.differences.map((one) => ({ ...one, message: tell(one.message, unit) })) },
   };
 }
 
@@ -135,14 +138,14 @@ function holeData({ face, u, v, diameter, depth, through, bore }: PlannedHole): 
   return { face, u: mm(u), v: mm(v), diameter: mm(diameter), depth: mm(depth), through, bore };
 }
 
-function unreachableData({ name, operations }: CarcassAnalysis): readonly object[] {
+function unreachableData({ name, operations }: CarcassAnalysis, unit: Unit): readonly object[] {
   return (operations?.unreachable ?? []).map(({ panel, machine, parameter, needed, reason, bores }: Unreachable) => ({
     carcass: name,
     panel,
     machine,
     parameter,
     needed: needed === null ? null : mm(needed),
-    reason,
+    reason: tell(reason, unit),
     bores: bores.map(({ id }) => id),
   }));
 }
@@ -193,6 +196,6 @@ function replayWords(analysis: JobAnalysis, { panels, holes, notReplayed }: JobR
 function unreachableText(analysis: JobAnalysis): readonly string[] {
   return unboredHoles(analysis).map(
     ({ carcass, panel, count, reason }) =>
-      `NOT BORED: ${counted(count, 'hole')} of ${carcass} ${panel}. ${sentence(reason)}`,
+      `NOT BORED: ${counted(count, 'hole')} of ${carcass} ${panel}. ${reason}`,
   );
 }

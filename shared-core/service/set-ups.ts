@@ -16,7 +16,7 @@ import { loadedIn } from '../papers/set-up/spindles.js';
 import { totalsWords } from '../papers/set-up/totals.js';
 import { timeWords, type JobWords } from '../papers/set-up/words.js';
 import type { Shop } from '../shop/model.js';
-import { KIND_WORDS } from '../shop/habits.js';
+import { KIND_WORDS } from '../shop/kind-words.js';
 import { inJob, type AnalysedFile, type JobFile, type ToRange } from './file.js';
 import type { DrawnDocument } from './drawing.js';
 import { jobWords } from './job-words.js';
@@ -151,12 +151,13 @@ function sum(numbers: readonly number[]): number {
 /** What no set-up bores, told with what stands in the way. */
 export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
   return analysis.planned().flatMap(({ name, operations }) =>
-    (operations?.unreachable ?? []).map(({ panel, bores, machine, parameter, needed, reason }): UnboredHoles => {
-      const figure = needed === null ? '' : ` (${showLength(needed, analysis.shop.unit)} would be needed)`;
-      const key = parameter === null ? '' : `; the shop file’s ‘${parameter}’ stands in the way`;
-      const where = machine === null ? '' : `${machine}: `;
-      return { carcass: name, panel, count: bores.length, machine, reason: `${where}${reason}${figure}${key}.` };
-    }),
+    (operations?.unreachable ?? []).map(({ panel, bores, machine, reason }): UnboredHoles => ({
+      carcass: name,
+      panel,
+      count: bores.length,
+      machine,
+      reason: tell(reason, analysis.shop.unit),
+    })),
   );
 }
 

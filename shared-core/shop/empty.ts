@@ -1,7 +1,7 @@
 import type { Finding, Repair } from '../document/finding.js';
 import type { Place } from '../document/place.js';
 import { filledIn } from '../schema/skeleton.js';
-import { messages, type Words } from '../words/message.js';
+import { messages, type Message } from '../words/message.js';
 import { NEUTRAL_SHOP_TEXT } from './neutral-text.js';
 import { newShop } from './skeletons.js';
 
@@ -17,7 +17,7 @@ const say = messages('shop-empty', {
 export function emptyShop(text: string, place: Place): Finding {
   const eol = text.includes('\r\n') ? '\r\n' : '\n';
   const gap = /(?:^\uFEFF?|\n)$/.test(text) ? '' : eol;
-  const begin = (title: Words, lines: string): Repair => {
+  const begin = (title: Message, lines: string): Repair => {
     const at = { part: 'shop', start: text.length, end: text.length } as const;
     return { title, changes: [], rewrites: [{ ...at, text: gap + lines.replaceAll('\n', eol) }], preferred: false };
   };

@@ -1,11 +1,10 @@
 import type { Finding, Repair } from '../document/finding.js';
 import type { Located, Place } from '../document/place.js';
-import { kindOf } from '../fittings/kinds.js';
 import { companionsSaid } from '../fittings/read.js';
 import { camel } from '../schema/model.js';
 import { nearestName } from '../schema/nearest.js';
-import { errorAt } from '../schema/tell.js';
-import { quoted } from '../words/english.js';
+import { errorAt, preferred } from '../schema/tell.js';
+import { say, type NamingHabit, type Sort } from './messages.js';
 import type { CarcassKind, Habits, KindSize, MachineKind, Shop } from './model.js';
 import type { ShopInput } from './schema.js';
 import type { Stock } from './stock.js';
@@ -30,17 +29,6 @@ export const KIND_FOR_USE = {
   clamp: 'clamp',
   saw: 'saw',
 } as const satisfies Readonly<Record<MachineUse, MachineKind>>;
-
-/** What each kind of machine is called in a sentence. */
-export const KIND_WORDS: Readonly<Record<MachineKind, string>> = {
-  vertical: 'vertical head',
-  horizontal: 'horizontal head',
-  line: 'line drill',
-  cup: 'cup borer',
-  saw: 'panel saw',
-  bander: 'edge bander',
-  clamp: 'case clamp',
-};
 
 /** A board up to this thick is taken for one of backs where the shop does not say (common practice, no source). */
 const THICKEST_BACK = 10_000;
@@ -113,47 +101,36 @@ class Chooser {
 
   /** The written name, else the built-in habit; told, and replaced by `instead`, where the shop has nothing of that name. */
   choose(
-    sort: string,
-    habit: string,
+    sort: 'board' | 'band' | 'fitting',
+    habit: NamingHabit,
     written: Located<string> | undefined,
     name: string,
     names: readonly string[],
     instead: string | undefined,
   ): string {
     if (names.includes(name)) return name;
-    const path = ['habits', habit];
     const fallback = instead ?? name;
     if (written !== undefined) this.unknown(sort, written, names);
     else {
-      const repairs: Repair[] = names.map((one) => ({
-        title: `Add ${path.join(': ')}: ${one}`,
-        changes: [{ kind: 'set', part: 'shop', path, text: one }],
+      const repairs = names.map((one): Repair => ({
+        title: say.addHabit({ habit, name: one }),
+        changes: [{ kind: 'set', part: 'shop', path: ['habits', habit], text: one }],
         preferred: false,
       }));
-      const message = `This shop does not say which ${sort} is its usual one (${path.join(': ')}). ${quoted(fallback)} is taken.`;
+      const message = say.usualMissing({ habit, taken: fallback });
       this.#findings.push({ ...errorAt('key-missing', this.#place, message, { repairs }), severity: 'warning' });
     }
     return fallback;
   }
 
-  unknown(sort: string, written: Located<string>, known: readonly string[]): void {
+  unknown(sort: Sort, written: Located<string>, known: readonly string[]): void {
     const near = nearestName(written.value, known);
-    const has = known.length === 0 ? `This shop has no ${sort}.` : `It has: ${known.join(', ')}.`;
-    const repairs: Repair[] =
+    const repairs =
       near === null
         ? []
-        : [
-            {
-              title: `Write ${near}`,
-              changes: [{ kind: 'set', part: 'shop', path: written.path, text: near }],
-              preferred: true,
-            },
-          ];
-    this.#findings.push(
-      errorAt('value-wrong', written.place, `There is no ${sort} ${quoted(written.value)} in this shop. ${has}`, {
-        repairs,
-      }),
-    );
+        : [preferred(say.use({ name: near }), { kind: 'set', part: 'shop', path: written.path, text: near })];
+    const message = say.unknown({ name: written.value, sort, known });
+    this.#findings.push(errorAt('value-wrong', written.place, message, { repairs }));
   }
 }
 
@@ -168,7 +145,7 @@ function machineFor(
   const fit = [...stock.machines.values()].filter((machine) => machine.kind === kind).map((machine) => machine.name);
   // A machine that cannot be read is told where it stands; the habit is right.
   if (written !== undefined && stock.unread?.machines.get(written.value) === kind) return written.value;
-  if (written !== undefined && !fit.includes(written.value)) chooser.unknown(KIND_WORDS[kind], written, fit);
+  if (written !== undefined && !fit.includes(written.value)) chooser.unknown({ machine: kind }, written, fit);
   else if (written !== undefined) return written.value;
   return old !== null && fit.includes(old) ? old : (fit[0] ?? null);
 }
@@ -180,6 +157,6 @@ export function checkCompanions(input: Input, stock: Known, place: Place, findin
     const read = [...stock.fittings.values()].filter((one) => one.kind === kind).map((one) => one.name);
     const unread = [...(stock.unread?.fittings ?? [])].filter(([, one]) => one === kind).map(([one]) => one);
     const known = [...read, ...unread];
-    if (!known.includes(name.value)) chooser.unknown(kindOf({ kind }).item.noun, name, known);
+    if (!known.includes(name.value)) chooser.unknown({ fitting: kind }, name, known);
   }
 }

@@ -1,7 +1,7 @@
 import type { Finding } from '../document/finding.js';
 import { thingsOf, type Model, type Named } from '../schema/model.js';
 import { errorAt } from '../schema/tell.js';
-import { quoted } from '../words/english.js';
+import { say } from './messages.js';
 import type { Board, Shop } from './model.js';
 import { shopSchema } from './schema.js';
 
@@ -22,7 +22,11 @@ function boardOf({ measured, thickness, ...board }: ShopModel['boards'][number])
   return { ...board, thickness: measured ?? thickness, nominal: thickness };
 }
 
-function byName<T extends Named>(things: readonly T[], sort: string, findings: Finding[]): ReadonlyMap<string, T> {
+function byName<T extends Named>(
+  things: readonly T[],
+  sort: 'board' | 'band' | 'fitting' | 'machine',
+  findings: Finding[],
+): ReadonlyMap<string, T> {
   const map = new Map<string, T>();
   for (const thing of things) {
     const taken = map.get(thing.name);
@@ -30,8 +34,8 @@ function byName<T extends Named>(things: readonly T[], sort: string, findings: F
       map.set(thing.name, thing);
       continue;
     }
-    const related = [{ place: taken.place, message: `${quoted(thing.name)} is first used here.` }];
-    const message = `There is another ${sort} named ${quoted(thing.name)}; a job could not tell them apart. Give this one another name.`;
+    const related = [{ place: taken.place, message: say.first({ name: thing.name }) }];
+    const message = say.twice({ name: thing.name, sort });
     findings.push(errorAt('name-duplicate', thing.place, message, { related }));
   }
   return map;

@@ -3,12 +3,13 @@
 import { cpus } from 'node:os';
 import type { EngineHost } from '../../shared-core/engine.js';
 import { Engine } from '../../shared-core/engine.js';
+import { asMessage } from '../in-words.js';
 
 const CARCASSES = 200;
 const KEYS = 100;
 const COLD_RUNS = 3;
 const URI = 'file:///bench.carcass.yaml';
-const host: EngineHost = { readShop: () => ({ ok: false, message: 'there is none' }) };
+const host: EngineHost = { readShop: () => ({ ok: false, message: asMessage('there is none') }) };
 
 /** A job of believable carcasses, one kind after the other; invented. */
 function job(): string {

@@ -1,11 +1,17 @@
 import type { Bore } from '../../boring/model.js';
 import { theBores } from '../../fittings/purposes.js';
 import { taskOf } from '../../machining/plan/operations.js';
+import type { BoresTold } from '../../fittings/fitting.js';
 import { KIND_FOR_USE } from '../../shop/habits.js';
+import { identityOf, messages, type Message } from '../../words/message.js';
 import { boresTold } from '../bores.js';
-import { firstStep } from '../first-step.js';
 import { grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+
+const say = messages('cannot-be-bored', {
+  noSetUp: ({ reason, ...bores }: BoresTold & { readonly reason: Message }, show) =>
+    `${theBores(bores)} cannot be bored. ${show.tell(reason)}`,
+});
 
 export const cannotBeBored: CarcassRule = {
   name: 'cannot-be-bored',
@@ -30,18 +36,15 @@ export const cannotBeBored: CarcassRule = {
       return bores.length > 0 ? [{ ...one, bores }] : [];
     });
     const causes = grouped(unsaid, ({ machine, parameter, needed, reason, bores }) =>
-      [machine, parameter, needed, reason, bores[0]!.place.part, bores[0]!.place.start].join('\n'),
+      [machine, parameter, needed, identityOf(reason), bores[0]!.place.part, bores[0]!.place.start].join('\n'),
     );
     return causes.map((same): Found => {
-      const { machine, parameter, needed, reason, bores, panel } = same[0]!;
+      const { reason, bores, panel } = same[0]!;
       const all = same.flatMap((one) => one.bores);
-      const where = machine === null ? '' : ` on ${machine}`;
       return {
         place: bores[0]!.place,
         panel,
-        message:
-          `${theBores(boresTold(all))} cannot be bored${where}: ${reason}. ` +
-          firstStep(context, machine, parameter, needed),
+        message: say.noSetUp({ ...boresTold(all), reason }),
         bores: all.map((bore) => bore.id),
       };
     });

@@ -18,7 +18,7 @@ export const machineUnknown: CarcassRule = {
       return unknownNames(
         [shop.unread?.machines.get(spec.machines[use]?.value ?? '') === KIND_FOR_USE[use] ? null : spec.machines[use]],
         known.map((machine) => machine.name),
-        KIND_FOR_USE[use],
+        { machine: KIND_FOR_USE[use] },
         (name) => shop.machines.get(name)?.kind,
       );
     });

@@ -2,12 +2,12 @@ import { blankOf } from '../../machining/blank.js';
 import { setUpsOf } from '../../machining/plan/set-ups.js';
 import { compareHoles } from '../../machining/replay/compare.js';
 import { replayPanel } from '../../machining/replay/replay.js';
-import { messages } from '../../words/message.js';
+import { messages, type Message } from '../../words/message.js';
 import type { CarcassRule, Found } from '../rule.js';
 
 export const planReplayMessages = messages('plan-replay-differs', {
-  differs: ({ panel, fault }: { readonly panel: string; readonly fault: string }) =>
-    `The set-up sheets do not make the bore map of ${panel}: ${fault}. The fault is Borewright’s, not yours: do not bore this panel from the sheets.`,
+  differs: ({ panel, fault }: { readonly panel: string; readonly fault: Message }, show) =>
+    `The set-up sheets do not make the bore map of ${panel}. ${show.tell(fault)} The fault is Borewright’s, not yours: do not bore this panel from the sheets.`,
 });
 
 export const planReplayDiffers: CarcassRule = {

@@ -4,6 +4,7 @@ import type { CupBorer } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
 import { loadFor } from './load.js';
 import { planLines, type Found, type LinePlan, type Obstacle } from './lines.js';
+import { say } from './messages.js';
 import { within } from './numbers.js';
 import type { Way } from './operation.js';
 import { handOfEnd } from './orientation.js';
@@ -23,7 +24,8 @@ export function cupOperations(
     (bore) => bore.id,
     (_, bore): LinePlan | Obstacle => {
       if (!within(bore.u, borer.distance)) {
-        return { parameter: 'distance', needed: bore.u, reason: 'its fence cannot be set to this distance' };
+        const reason = say.cupDistance({ machine: borer.name, range: borer.distance, needed: bore.u });
+        return { parameter: 'distance', needed: bore.u, reason };
       }
       const down = bore.face === 'inside' ? 'outside' : 'inside';
       const wanted = [{ head: 0, spindle: 0, bore }];
@@ -41,8 +43,8 @@ export function cupOperations(
       if (ways.length > 0) return { fence: [bore.u], height: null, ways };
       const reason =
         borer.stops.length === 0
-          ? 'the shop file gives it no stops, and nothing else says where along the edge a cup comes'
-          : 'no stop on the hand where the panel comes to lie can be set to this distance';
+          ? say.cupNoStops({ machine: borer.name })
+          : say.cupStops({ machine: borer.name, needed: bore.v });
       return { parameter: 'stops', needed: bore.v, reason };
     },
   );

@@ -5,6 +5,7 @@ import type { HorizontalHead } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
 import { loadFor } from './load.js';
 import { planLines, type Found, type LinePlan, type Obstacle } from './lines.js';
+import { say } from './messages.js';
 import { modulo, offsetsFor, outside, within } from './numbers.js';
 import type { Way } from './operation.js';
 import { handOfFrontEdge } from './orientation.js';
@@ -26,14 +27,14 @@ export function endOperations(
   const keyOf = (bore: Bore): string => `${bore.v}|${modulo(bore.u, head.pitch)}`;
   return planLines({ carcass, panel, blank, allowance: 0 }, head, bores, keyOf, (line, first): LinePlan | Obstacle => {
     if (!within(first.v, head.height)) {
-      const reason = 'its spindles cannot be set to this height above the table';
+      const reason = say.height({ machine: head.name, range: head.height, needed: first.v });
       return { parameter: 'height', needed: first.v, reason };
     }
     const pressed = first.face as 'reference-end' | 'far-end';
     const side = handOfFrontEdge(pressed, 'outside', blank.hand);
     const stops = head.stops.filter((stop) => stop.side === side);
     if (stops.length === 0) {
-      const reason = `it has no squaring stop on the ${side}, where the front edge comes to lie`;
+      const reason = say.noSquaringStop({ machine: head.name, side });
       return { parameter: 'stops', needed: null, reason };
     }
     const places = line.map((bore) => bore.u);
@@ -56,11 +57,12 @@ export function endOperations(
       });
     if (ways.length > 0) return { fence: [], height: first.v, ways };
     const deepest = Math.max(...places);
-    if (deepest > Math.max(...stops.map(({ range }) => range.max)) + last * head.pitch) {
-      const reason = 'its spindle line does not reach so far from the squaring stop';
+    const most = Math.max(...stops.map(({ range }) => range.max)) + last * head.pitch;
+    if (deepest > most) {
+      const reason = say.endTooFar({ machine: head.name, spindles: head.spindles, most, needed: deepest });
       return { parameter: 'spindles', needed: deepest, reason };
     }
-    const reason = `no squaring stop on the ${side} puts its spindles over these places`;
+    const reason = say.squaringStops({ machine: head.name, side, needed: first.u });
     return { parameter: 'stops', needed: first.u, reason };
   });
 }

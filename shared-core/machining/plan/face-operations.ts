@@ -5,6 +5,7 @@ import type { VerticalHead } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
 import { loadFor } from './load.js';
 import { planLines, type Found, type LinePlan, type Obstacle } from './lines.js';
+import { say } from './messages.js';
 import { modulo, offsetsFor, outside, within } from './numbers.js';
 import type { Way } from './operation.js';
 import { handOfEnd } from './orientation.js';
@@ -34,9 +35,13 @@ export function faceOperations(
     const offset = offsets.includes(preferredOffset) ? preferredOffset : offsets[0];
     if (offset === undefined) {
       const deepest = Math.max(...places);
-      return deepest > head.fenceOffset.max + (head.spindles - 1) * head.pitch
-        ? { parameter: 'spindles', needed: deepest, reason: 'its spindle line does not reach so far from the fence' }
-        : { parameter: 'fence-offset', needed: first.u, reason: 'no fence offset puts its spindles over these places' };
+      const most = head.fenceOffset.max + (head.spindles - 1) * head.pitch;
+      if (deepest > most) {
+        const reason = say.faceTooFar({ machine: head.name, spindles: head.spindles, most, needed: deepest });
+        return { parameter: 'spindles', needed: deepest, reason };
+      }
+      const reason = say.fenceOffset({ machine: head.name, range: head.fenceOffset, needed: first.u });
+      return { parameter: 'fence-offset', needed: first.u, reason };
     }
     const wanted = line.map((bore) => ({ head: 0, spindle: (bore.u - offset) / head.pitch, bore }));
     const load = loadFor(head, wanted, ({ spindle }) => outside(offset + spindle * head.pitch, panel.width));
@@ -54,11 +59,11 @@ export function faceOperations(
     });
     const fromFarEnd = panel.length - first.v < Math.min(first.v, BELONGS_TO_END);
     const ends = fromFarEnd ? (['far-end', 'reference-end'] as const) : (['reference-end', 'far-end'] as const);
-    const way = firstReachable(ends.map(wayFrom), head);
+    const tries = ends.map(wayFrom);
+    const way = firstReachable(tries, head);
     if (way) return { fence: [offset], height: null, ways: [way] };
-    const nearest = Math.min(first.v, panel.length - first.v);
-    const reason = 'no stop on the hand where the panel comes to lie can be set to this distance';
-    return { parameter: 'stops', needed: nearest, reason };
+    const { side, position: needed } = tries.reduce((a, b) => (b.position < a.position ? b : a));
+    return { parameter: 'stops', needed, reason: say.faceStops({ machine: head.name, side, needed }) };
   });
 }
 

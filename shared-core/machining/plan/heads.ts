@@ -1,6 +1,7 @@
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
 import type { Obstacle } from './lines.js';
+import { say } from './messages.js';
 import { within } from './numbers.js';
 
 /** Fence to each head that is set, front to rear, and the index of the head that stands over each row. */
@@ -22,14 +23,18 @@ export function headsOver(
 ): HeadPlaces | Obstacle {
   const front = rows[0] ?? 0;
   const deepest = rows.at(-1) ?? front;
-  if (deepest > drill.throat) return { parameter: 'throat', needed: deepest, reason: 'its throat is not so deep' };
+  const machine = drill.name;
+  if (deepest > drill.throat) {
+    const reason = say.throat({ machine, most: drill.throat, needed: deepest });
+    return { parameter: 'throat', needed: deepest, reason };
+  }
   const distance = drill.headDistance ?? { min: 1, max: drill.throat };
   if (rows.length === 1 && within(front, drill.setback)) return { fence: [front], over: [0] };
+  const outOfSetback = { machine, range: drill.setback, needed: front };
   if (rows.length > 2 || drill.heads < 2)
-    return { parameter: 'heads', needed: null, reason: 'it has too few heads for these rows' };
-  if (rows.length === 2 && !within(front, drill.setback)) {
-    return { parameter: 'setback', needed: front, reason: 'its first head cannot be set to the front row' };
-  }
+    return { parameter: 'heads', needed: null, reason: say.heads({ ...outOfSetback, heads: drill.heads }) };
+  if (rows.length === 2 && !within(front, drill.setback))
+    return { parameter: 'setback', needed: front, reason: say.setback(outOfSetback) };
   for (let head = 1; head < drill.heads; head += 1) {
     const least = rows.length === 2 ? front : Math.max(drill.setback.min, deepest - head * distance.max);
     const most = rows.length === 2 ? front : Math.min(drill.setback.max, deepest - head * distance.min);
@@ -40,7 +45,11 @@ export function headsOver(
     const fence = Array.from({ length: head + 1 }, (_, k) => setback + Math.floor((apart * k) / head));
     return { fence, over: rows.length === 2 ? [0, head] : [head] };
   }
-  return rows.length === 2
-    ? { parameter: 'head-distance', needed: deepest - front, reason: 'its heads cannot stand so far apart' }
-    : { parameter: 'setback', needed: front, reason: 'none of its heads can be set to this row' };
+  if (rows.length === 1) return { parameter: 'setback', needed: front, reason: say.setback(outOfSetback) };
+  const apart = deepest - front;
+  return {
+    parameter: 'head-distance',
+    needed: apart,
+    reason: say.headDistance({ machine, range: distance, needed: apart }),
+  };
 }

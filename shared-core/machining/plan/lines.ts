@@ -2,6 +2,7 @@ import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Blank } from '../setup-sheet.js';
+import { say } from './messages.js';
 import { groupBy, within } from './numbers.js';
 import type { BoringMachine, Operation, Unreachable } from './operation.js';
 
@@ -48,8 +49,12 @@ export function planLines(
     const [first] = line;
     if (!first) continue;
     if (!within(travelFor(first, allowance), machine.depth)) {
-      const reason = 'its depth range does not take this depth';
-      add(line, { parameter: 'depth', needed: travelFor(first, allowance), reason });
+      const needed = travelFor(first, allowance);
+      add(line, {
+        parameter: 'depth',
+        needed,
+        reason: say.depth({ machine: machine.name, range: machine.depth, needed }),
+      });
       continue;
     }
     const made = planned(line);

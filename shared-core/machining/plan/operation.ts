@@ -2,6 +2,7 @@ import type { Bore } from '../../boring/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { CupBorer, Hand, HorizontalHead, LineDrill, VerticalHead } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
+import type { Message } from '../../words/message.js';
 
 export type BoringMachine = VerticalHead | HorizontalHead | LineDrill | CupBorer;
 
@@ -82,5 +83,6 @@ export interface Unreachable {
   readonly parameter: string | null;
   /** The length that the parameter would have to allow, where it is one. */
   readonly needed: Micrometres | null;
-  readonly reason: string;
+  /** The fact with its figures, and what to do; whole sentences. */
+  readonly reason: Message;
 }

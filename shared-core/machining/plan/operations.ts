@@ -3,8 +3,8 @@ import type { Bore, BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import { purposeOf } from '../../fittings/purposes.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
-import { KIND_FOR_USE, KIND_WORDS } from '../../shop/habits.js';
-import type { Machine, PanelRange, Shop } from '../../shop/model.js';
+import { KIND_FOR_USE } from '../../shop/habits.js';
+import type { Machine, Shop } from '../../shop/model.js';
 import { blankOf } from '../blank.js';
 import type { Blank } from '../setup-sheet.js';
 import { cupOperations } from './cup-operations.js';
@@ -12,6 +12,7 @@ import { endOperations } from './end-operations.js';
 import { faceOperations } from './face-operations.js';
 import { standsAlone } from './batch.js';
 import type { Found, Obstacle } from './lines.js';
+import { say } from './messages.js';
 import { groupBy, within } from './numbers.js';
 import type { BoringMachine, Operation, Unreachable } from './operation.js';
 import { rowOperations } from './row-operations.js';
@@ -44,7 +45,7 @@ export function operationsOf(
     const all = boresOf.get(panel.key) ?? [];
     const astray = all.filter((bore) => !isInWood(panel, bore));
     if (astray.length > 0) {
-      const reason = 'a bore must stand within the panel, and a blind one must end in it';
+      const reason = say.outsidePanel();
       unreachable.push({ panel: panel.key, bores: astray, machine: null, parameter: null, needed: null, reason });
     }
     const tasks = groupBy(
@@ -54,11 +55,11 @@ export function operationsOf(
     for (const [task, bores] of tasks) {
       const machine = machineFor(task, spec, shop);
       if (!machine) {
-        const reason = `the shop has no ${KIND_WORDS[KIND_FOR_USE[task]]}`;
+        const reason = say.noMachine({ kind: KIND_FOR_USE[task] });
         unreachable.push({ panel: panel.key, bores, machine: null, parameter: 'machines', needed: null, reason });
         continue;
       }
-      const misfit = outOfRange(panel, machine.panel);
+      const misfit = outOfRange(panel, machine);
       const bits = shop.bits;
       const noBit = bits && bores.find((bore) => !bits.includes(bore.diameter));
       if (misfit) {
@@ -66,7 +67,7 @@ export function operationsOf(
         continue;
       }
       if (noBit) {
-        const reason = 'the shop has no bit of this diameter';
+        const reason = say.noBit({ bit: noBit.diameter });
         unreachable.push({
           panel: panel.key,
           bores,
@@ -112,15 +113,16 @@ function machineFor(task: Task, spec: CarcassSpec, shop: Shop): BoringMachine | 
 /** An operation whose stop cannot be lowered for the index move that follows. */
 function heldUp({ panel, machine, ways }: Operation): Unreachable {
   const bores = ways[0]?.strokes.flatMap((stroke) => stroke.wanted.map(({ bore }) => bore)) ?? [];
-  const reason = 'the stop that the panel is set against cannot be lowered for the index move';
+  const reason = say.stopHeld({ machine: machine.name });
   return { panel, bores, machine: machine.name, parameter: 'lowers', needed: null, reason };
 }
 
-function outOfRange(panel: Panel, range: PanelRange): Obstacle | null {
-  for (const size of ['length', 'width', 'thickness'] as const) {
-    const span = range[size];
-    if (span && !within(panel[size], span)) {
-      return { parameter: 'panel', needed: panel[size], reason: `it does not take panels of this ${size}` };
+function outOfRange(panel: Panel, { name, panel: ranges }: BoringMachine): Obstacle | null {
+  for (const measure of ['length', 'width', 'thickness'] as const) {
+    const range = ranges[measure];
+    const needed = panel[measure];
+    if (range && !within(needed, range)) {
+      return { parameter: 'panel', needed, reason: say.panelSize({ machine: name, measure, range, needed }) };
     }
   }
   return null;

@@ -6,6 +6,7 @@ import type { Blank } from '../setup-sheet.js';
 import { headsOver } from './heads.js';
 import { standsAlone } from './batch.js';
 import { travelFor, type Found, type Obstacle } from './lines.js';
+import { say } from './messages.js';
 import { groupBy, within } from './numbers.js';
 import type { Operation, Unreachable } from './operation.js';
 import { waysFrom, type Lane, type RowWays, type Setting } from './row-ways.js';
@@ -29,25 +30,28 @@ export function rowOperations(
   const unreachable: Unreachable[] = [];
   for (const lane of lanesOf(bores, rows)) {
     const all = lane.lines.flatMap((line) => [...line.bores.values()]);
-    const cannot = (of: readonly Bore[], parameter: string | null, needed: Micrometres | null, reason: string) =>
+    const cannot = (of: readonly Bore[], { parameter, needed, reason }: Obstacle) =>
       unreachable.push({ panel: panel.key, bores: of, machine: drill.name, parameter, needed, reason });
     if (lane.row.pitch !== drill.pitch) {
-      cannot(all, 'pitch', lane.row.pitch, 'its spindles stand on another pitch');
+      const needed = lane.row.pitch;
+      const reason = say.pitch({ machine: drill.name, has: drill.pitch, needed });
+      cannot(all, { parameter: 'pitch', needed, reason });
       continue;
     }
     const depth = travelFor(lane.row, allowance);
     if (!within(depth, drill.depth)) {
-      cannot(all, 'depth', depth, 'its depth range does not take this depth');
+      const reason = say.rowDepth({ machine: drill.name, range: drill.depth, needed: depth });
+      cannot(all, { parameter: 'depth', needed: depth, reason });
       continue;
     }
     for (const { lines, heads } of headsFor(lane, drill, usualSetback)) {
       const boresHere = lines.flatMap((line) => [...line.bores.values()]);
       if ('parameter' in heads) {
-        cannot(boresHere, heads.parameter, heads.needed, heads.reason);
+        cannot(boresHere, heads);
         continue;
       }
       const made = operationsFor(carcass, { panel, blank, drill, row: lane.row, depth, lines, ...heads });
-      if ('parameter' in made) cannot(boresHere, made.parameter, made.needed, made.reason);
+      if ('parameter' in made) cannot(boresHere, made);
       else operations.push(...made.operations);
     }
   }

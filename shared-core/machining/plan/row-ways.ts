@@ -6,6 +6,7 @@ import type { Blank } from '../setup-sheet.js';
 import type { HeadPlaces } from './heads.js';
 import type { Obstacle } from './lines.js';
 import { loadFor } from './load.js';
+import { say } from './messages.js';
 import { modulo, outside } from './numbers.js';
 import type { PlannedStroke, Way } from './operation.js';
 import { handOfEnd } from './orientation.js';
@@ -49,7 +50,7 @@ export function waysFrom(setting: Setting, end: Way['end']): RowWays | Obstacle 
   const contact = contactStarts(approach);
   const [leastStart = Infinity] = contact;
   if (leastStart > 0) {
-    const reason = `no stop on the ${side} puts a spindle over the first hole from there`;
+    const reason = say.rowStops({ machine: setting.drill.name, side, needed: nearest });
     return { parameter: 'stops', needed: nearest, reason };
   }
   return setting.drill.indexPins === 'none' ? fromStops(approach, contact) : alongPins(approach, contact);
@@ -91,7 +92,8 @@ function beside({ setting: { panel, drill }, nearest }: Approach, place: number)
 function fromStops(approach: Approach, contact: readonly number[]): RowWays | Obstacle {
   const found = strokesAt(approach, contact);
   if ('kind' in found) {
-    const reason = `${approach.holes.length} holes are more than its ${approach.setting.drill.spindles} spindles bore from the stops, and it has no index pins to go on from there`;
+    const { name: machine, spindles } = approach.setting.drill;
+    const reason = say.noIndexPins({ machine, holes: approach.holes.length, spindles });
     return { parameter: 'index-pins', needed: null, reason };
   }
   const [strokes = []] = found;
@@ -103,11 +105,11 @@ function alongPins(approach: Approach, contact: readonly number[]): RowWays | Ob
   const { setting, side, nearest, holes } = approach;
   const { pitch, spindles, indexRange } = setting.drill;
   const last = holes.at(-1) ?? 0;
-  const tooFar = (pitches: number): Obstacle => ({
-    parameter: 'index-range',
-    needed: pitches * pitch,
-    reason: `${holes.length} holes take more than one stroke of its ${spindles} spindles, and the panel cannot be moved along so far`,
-  });
+  const tooFar = (pitches: number): Obstacle => {
+    const needed = pitches * pitch;
+    const figures = { machine: setting.drill.name, holes: holes.length, spindles, most: indexRange, needed };
+    return { parameter: 'index-range', needed, reason: say.indexRange(figures) };
+  };
   const canMove = (pitches: number): boolean => pitches * pitch <= (indexRange ?? Infinity);
 
   const travel = Math.floor((indexRange ?? setting.panel.length) / pitch);
@@ -122,8 +124,9 @@ function alongPins(approach: Approach, contact: readonly number[]): RowWays | Ob
   const travelled = Math.max(...starts) - first;
   if (!canMove(travelled)) return tooFar(travelled);
   if (!contact.includes(first)) {
-    const reason = `no stop on the ${side} can be set where the first stroke needs it`;
-    return { parameter: 'stops', needed: nearest + first * pitch, reason };
+    const needed = nearest + first * pitch;
+    const reason = say.firstStrokeStops({ machine: setting.drill.name, side, needed });
+    return { parameter: 'stops', needed, reason };
   }
   const ways = runsOfEqualLoad(strokes).map((run) => wayOf(approach, run, first));
   // The other begins and ends at the row's own ends, which may lie further apart than the panel can be moved.

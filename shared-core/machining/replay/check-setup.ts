@@ -1,76 +1,78 @@
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill, Stop } from '../../shop/model.js';
 import type { SetStop, SetUp } from '../setup-sheet.js';
-import { mm, outOfSpan, spanWords } from './words.js';
+import type { Message } from '../../words/message.js';
+import { say } from './messages.js';
+import { outOfSpan } from './span.js';
 
-/** What keeps the machine from being set as the sheet says, in words; empty where it can be. */
-export function checkSetUp(setUp: SetUp): string[] {
+/** What keeps the machine from being set as the sheet says; empty where it can be. */
+export function checkSetUp(setUp: SetUp): Message[] {
   const { machine } = setUp;
-  const problems: string[] = [];
+  const problems: Message[] = [];
   if (outOfSpan(setUp.depth, machine.depth)) {
-    problems.push(`depth ${mm(setUp.depth)} is not within the ${spanWords(machine.depth)} of ${machine.name}`);
+    problems.push(say.depthOutOfRange({ machine: machine.name, value: setUp.depth, range: machine.depth }));
   }
   if (setUp.extension && !(machine.kind === 'vertical' && machine.extension > 0)) {
-    problems.push(`${machine.name} has no fence extension`);
+    problems.push(say.noExtension({ machine: machine.name }));
   }
   problems.push(...checkHeight(setUp), ...checkFence(setUp), ...setUp.stops.flatMap((stop) => checkStop(setUp, stop)));
   problems.push(...checkOrderOfStops(setUp));
   return problems;
 }
 
-function checkHeight({ machine, height }: SetUp): string[] {
-  if (machine.kind !== 'horizontal') return height === null ? [] : [`${machine.name} has no height to set`];
-  if (height === null) return [`the sheet gives no height for ${machine.name}`];
+function checkHeight({ machine, height }: SetUp): Message[] {
+  if (machine.kind !== 'horizontal') return height === null ? [] : [say.noHeight({ machine: machine.name })];
+  if (height === null) return [say.heightMissing({ machine: machine.name })];
   return outOfSpan(height, machine.height)
-    ? [`height ${mm(height)} is not within the ${spanWords(machine.height)} of ${machine.name}`]
+    ? [say.heightOutOfRange({ machine: machine.name, value: height, range: machine.height })]
     : [];
 }
 
-function checkFence({ machine, fence }: SetUp): string[] {
+function checkFence({ machine, fence }: SetUp): Message[] {
   if (machine.kind === 'line') return checkHeads(machine, fence);
   const wanted = machine.kind === 'horizontal' ? 0 : 1;
-  if (fence.length !== wanted)
-    return [`${machine.name} takes ${wanted} fence distances, the sheet gives ${fence.length}`];
+  if (fence.length !== wanted) return [say.fenceCount({ machine: machine.name, wanted, given: fence.length })];
   if (machine.kind === 'horizontal') return [];
   const span = machine.kind === 'vertical' ? machine.fenceOffset : machine.distance;
   return outOfSpan(fence[0]!, span)
-    ? [`fence distance ${mm(fence[0]!)} is not within the ${spanWords(span)} of ${machine.name}`]
+    ? [say.fenceOutOfRange({ machine: machine.name, value: fence[0]!, range: span })]
     : [];
 }
 
-function checkHeads(machine: LineDrill, fence: readonly Micrometres[]): string[] {
+function checkHeads(machine: LineDrill, fence: readonly Micrometres[]): Message[] {
   if (fence.length < 1 || fence.length > machine.heads) {
-    return [`${machine.name} has ${machine.heads} heads, the sheet sets ${fence.length}`];
+    return [say.headCount({ machine: machine.name, heads: machine.heads, given: fence.length })];
   }
-  const problems: string[] = [];
+  const problems: Message[] = [];
   if (outOfSpan(fence[0]!, machine.setback)) {
-    problems.push(`setback ${mm(fence[0]!)} is not within the ${spanWords(machine.setback)} of ${machine.name}`);
+    problems.push(say.setbackOutOfRange({ machine: machine.name, value: fence[0]!, range: machine.setback }));
   }
   for (let i = 1; i < fence.length; i += 1) {
     const apart = fence[i]! - fence[i - 1]!;
-    if (machine.headDistance === null ? apart <= 0 : outOfSpan(apart, machine.headDistance)) {
-      const range = machine.headDistance === null ? 'front to rear' : `within ${spanWords(machine.headDistance)}`;
-      problems.push(`heads ${mm(apart)} apart: those of ${machine.name} stand ${range}`);
+    if (machine.headDistance === null) {
+      if (apart <= 0) problems.push(say.headsOutOfOrder({ machine: machine.name }));
+    } else if (outOfSpan(apart, machine.headDistance)) {
+      problems.push(say.headsOutOfRange({ machine: machine.name, value: apart, range: machine.headDistance }));
     }
   }
   const deepest = Math.max(...fence);
   if (deepest > machine.throat) {
-    problems.push(`a head ${mm(deepest)} from the fence is past the ${mm(machine.throat)} throat of ${machine.name}`);
+    problems.push(say.throat({ machine: machine.name, value: deepest, throat: machine.throat }));
   }
   return problems;
 }
 
-function checkStop(setUp: SetUp, set: SetStop): string[] {
+function checkStop(setUp: SetUp, set: SetStop): Message[] {
   const { machine, extension } = setUp;
   const stop = machine.stops.find((one) => one.name === set.name);
-  if (stop === undefined) return [`${machine.name} has no stop ${set.name}`];
+  if (stop === undefined) return [say.stopMissing({ machine: machine.name, stop: set.name })];
   if (stop.side !== set.side)
-    return [`stop ${set.name} of ${machine.name} is on the ${stop.side}, not on the ${set.side}`];
+    return [say.stopSide({ machine: machine.name, stop: set.name, is: stop.side, given: set.side })];
   const beyond = extension && machine.kind === 'vertical' && isOnExtension(setUp, stop) ? machine.extension : 0;
-  const span = { min: stop.range.min, max: stop.range.max + beyond };
-  if (!outOfSpan(set.position, span)) return [];
-  const how = beyond > 0 ? ' with its extension' : '';
-  return [`stop ${set.name} at ${mm(set.position)} is not within the ${spanWords(span)} of ${machine.name}${how}`];
+  const range = { min: stop.range.min, max: stop.range.max + beyond };
+  if (!outOfSpan(set.position, range)) return [];
+  const tell = beyond > 0 ? say.stopPastExtension : say.stopOutOfRange;
+  return [tell({ machine: machine.name, stop: set.name, value: set.position, range })];
 }
 
 /** The extension lengthens the fence at its end, so it is the stop that reaches furthest which goes on along it. */
@@ -97,15 +99,17 @@ function isInside({ machine }: SetUp, one: string, other: string): boolean {
 }
 
 /** Stops of one hand slide on one fence: none can be set past another that stands further out. */
-function checkOrderOfStops(setUp: SetUp): string[] {
+function checkOrderOfStops(setUp: SetUp): Message[] {
   const { stops } = setUp;
   return stops.flatMap((inner) =>
     stops
       .filter(({ side, position }) => side === inner.side && position <= inner.position)
       .filter((outer) => isInside(setUp, inner.name, outer.name))
-      .map(
-        (outer) =>
-          `stop ${inner.name} at ${mm(inner.position)} would have to pass ${outer.name} at ${mm(outer.position)}, which stands further out on the same fence`,
+      .map((outer) =>
+        say.stopsCross({
+          inner: { stop: inner.name, position: inner.position },
+          outer: { stop: outer.name, position: outer.position },
+        }),
       ),
   );
 }

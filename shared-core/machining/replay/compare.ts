@@ -1,5 +1,6 @@
 import type { Hole } from './bore.js';
-import { mm, sideWords } from './words.js';
+import type { Message } from '../../words/message.js';
+import { say } from './messages.js';
 
 /** Where the holes of a replay and the bores that were wanted part; both lists in a fixed order. */
 export interface Difference<B extends Hole> {
@@ -7,17 +8,13 @@ export interface Difference<B extends Hole> {
   readonly missing: readonly B[];
   /** Made, but not wanted. */
   readonly extra: readonly Hole[];
-  /** One sentence with figures. */
-  readonly message: string;
+  /** Whole sentences with figures. */
+  readonly message: Message;
 }
 
 /** Two holes are one where the keys are equal. */
 export const holeKey = ({ face, u, v, diameter, depth, through }: Hole): string =>
   `${face} ${u} ${v} ${diameter} ${through ? 'through' : depth}`;
-
-/** A hole in words, for a difference. */
-export const holeWords = ({ face, u, v, diameter, depth, through }: Hole): string =>
-  `${mm(diameter)} ${through ? 'through' : `x ${mm(depth)}`} at ${mm(u)}, ${mm(v)} in the ${sideWords(face)}`;
 
 /**
  * Holes made against bores wanted, as multisets: each bore once, and nothing else.
@@ -29,20 +26,13 @@ export function compareHoles<B extends Hole>(made: readonly Hole[], wanted: read
   const missing = wanted.filter((bore) => !take(left, holeKey(bore)));
   const extra = made.filter((hole) => take(left, holeKey(hole)));
   if (missing.length === 0 && extra.length === 0) return null;
-  const parts = [sayHoles('not bored', missing), sayHoles('bored but not wanted', extra)];
-  return { missing, extra, message: parts.filter((part) => part !== null).join('; ') };
+  const holes = { missing, extra };
+  const tell = extra.length === 0 ? say.missing : missing.length === 0 ? say.extra : say.missingAndExtra;
+  return { ...holes, message: tell(holes) };
 }
 
 function take(counts: Map<string, number>, key: string): boolean {
   const count = counts.get(key) ?? 0;
   if (count > 0) counts.set(key, count - 1);
   return count > 0;
-}
-
-const SHOWN = 3;
-
-function sayHoles(what: string, holes: readonly Hole[]): string | null {
-  if (holes.length === 0) return null;
-  const more = holes.length > SHOWN ? ` and ${holes.length - SHOWN} more` : '';
-  return `${what}: ${holes.slice(0, SHOWN).map(holeWords).join(', ')}${more}`;
 }

@@ -2,19 +2,20 @@ import type { Blank, SetUp, Step } from '../setup-sheet.js';
 import { bore, type Hole, type Stroke } from './bore.js';
 import { checkSetUp } from './check-setup.js';
 import { checkBlank, checkStep, checkStroke, isBeside } from './check-step.js';
-import { holeKey, holeWords } from './compare.js';
+import { holeKey } from './compare.js';
 import { findTurn } from './lie.js';
 import { realSolid, solidNames, type Side } from './solid.js';
 import { NOTHING } from './stray.js';
 import { contacts, settingNames } from './table.js';
-import { sideWords } from './words.js';
+import { say } from './messages.js';
+import type { Message } from '../../words/message.js';
 
-/** Why a sheet cannot be carried out, in words with figures. */
+/** Why a sheet cannot be carried out. */
 export interface ReplayProblem {
   readonly setUp: string;
   /** Counted from 0; null where the set-up itself or the whole run is at fault. */
   readonly step: number | null;
-  readonly message: string;
+  readonly message: Message;
 }
 
 /** A hole with the stroke that made it. */
@@ -35,7 +36,7 @@ export type Strokes =
   | { readonly ok: true; readonly strokes: readonly Stroke[] }
   | { readonly ok: false; readonly problems: readonly ReplayProblem[] };
 
-type StepFit = { readonly stroke: Stroke } | { readonly messages: readonly string[] };
+type StepFit = { readonly stroke: Stroke } | { readonly messages: readonly Message[] };
 
 /** The other one of the two sides of a kind: what comes to the stop when the named one does not. */
 const OPPOSITE: Readonly<Record<Side, Side>> = {
@@ -49,7 +50,7 @@ const OPPOSITE: Readonly<Record<Side, Side>> = {
 
 function layDown(setUp: SetUp, step: Step, index: number, blank: Blank, panel: string): StepFit {
   const stop = setUp.stops.find((one) => one.name === step.stop);
-  if (stop === undefined) return { messages: [`stop ${step.stop} is not among the stops set`] };
+  if (stop === undefined) return { messages: [say.stopNotSet({ stop: step.stop })] };
   const names = { solid: solidNames(panel), setting: settingNames(setUp, stop) };
   const [down, second, third] = contacts(setUp, step, stop, names.setting, NOTHING);
   const rotation = findTurn(blank.hand, [down, second, third]);
@@ -61,14 +62,9 @@ function layDown(setUp: SetUp, step: Step, index: number, blank: Blank, panel: s
     return { stroke: { setUp, step, index, stop, blank, panel, rotation, spindles, names } };
   }
   // What comes to the stop is decided by the other two contacts.
-  const [held, atStop] = setUp.machine.kind === 'horizontal' ? [third, second] : [second, third];
-  const against = setUp.machine.kind === 'horizontal' ? 'against the head' : 'on the fence';
-  return {
-    messages: [
-      `with the ${sideWords(step.down)} down and the ${sideWords(held.side)} ${against}, it is the ` +
-        `${sideWords(OPPOSITE[atStop.side])} that comes to stop ${stop.name} on the ${stop.side}, not the ${sideWords(atStop.side)}`,
-    ],
-  };
+  const atStop = setUp.machine.kind === 'horizontal' ? second : third;
+  const comes = OPPOSITE[atStop.side];
+  return { messages: [say.otherSideAtStop({ stop: stop.name, hand: stop.side, comes, wanted: atStop.side })] };
 }
 
 const mayMeetTwice = ({ machine }: SetUp): boolean => machine.kind === 'line' && machine.meetsHolesTwice;
@@ -156,12 +152,12 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
       made.map(({ hole }) => hole),
     );
     if (!hasHolesForPins(stroke, made[0]?.hole, boredSo)) {
-      messages.push('no hole of the row is bored yet for the index pins to stand in');
+      messages.push(say.noHoleForPins());
     }
     made.forEach(({ hole, by: { head, spindle } }) => {
       const key = holeKey(hole);
       if (!met.has(key)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });
-      else if (!mayMeetTwice(stroke.setUp)) messages.push(`${holeWords(hole)} is bored already`);
+      else if (!mayMeetTwice(stroke.setUp)) messages.push(say.boredTwice({ hole }));
       met.add(key);
       boredSo.push({ hole, lay: layOf(stroke) });
     });

@@ -5,7 +5,7 @@ import { secondsOf, workOf } from '../../machining/plan/cost.js';
 import type { Plan } from '../../machining/plan/plan.js';
 import type { SetUp } from '../../machining/setup-sheet.js';
 import { grouped } from '../../findings/lookups.js';
-import { KIND_WORDS } from '../../shop/habits.js';
+import { KIND_WORDS } from '../../shop/kind-words.js';
 import {
   column,
   figuresColumn,

@@ -3,10 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { applyEdits } from '../../../shared-core/document/pieces.js';
 import { Engine } from '../../../shared-core/engine.js';
 import { batchEdits, preferredRepairs, repairEdits } from '../../../shared-core/engine/repairs.js';
-import { inWords } from '../../in-words.js';
+import { asMessage, inWords } from '../../in-words.js';
 
 const analyse = (text: string) =>
-  new Engine({ readShop: () => ({ ok: false, message: 'There is no such file.' }) }).analyse('file:///x', text);
+  new Engine({ readShop: () => ({ ok: false, message: asMessage('There is no such file.') }) }).analyse(
+    'file:///x',
+    text,
+  );
 
 /** The text after every repair that needs no choice, as an editor takes them at each save. */
 function saved(text: string): string {

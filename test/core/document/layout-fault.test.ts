@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { applyEdits } from '../../../shared-core/document/pieces.js';
 import { Engine } from '../../../shared-core/engine.js';
 import { preferredRepairs, repairEdits } from '../../../shared-core/engine/repairs.js';
-import { inWords } from '../../in-words.js';
+import { asMessage, inWords } from '../../in-words.js';
 
 const SOUND =
   'unit: mm\ncarcasses:\n  sink:\n    kind: base\n    width: 600\n    depth: 500\n  bar:\n    kind: wall\n    width: 800\n';
-const engine = () => new Engine({ readShop: () => ({ ok: false, message: 'There is no such file.' }) });
+const engine = () => new Engine({ readShop: () => ({ ok: false, message: asMessage('There is no such file.') }) });
 
 /** The errors of a text with the words that they stand on, and the text after the preferred repairs. */
 function look(text: string): { readonly told: readonly string[]; readonly repaired: string } {

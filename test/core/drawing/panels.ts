@@ -6,6 +6,7 @@ import type { Finding } from '../../../shared-core/findings/finding.js';
 import { half } from '../../../shared-core/length/units.js';
 import type { Dowel } from '../../../shared-core/fittings/kinds/dowel.js';
 import type { Board } from '../../../shared-core/shop/model.js';
+import { asMessage } from '../../in-words.js';
 
 // Panels set out by hand, without the code that builds carcasses: invented data.
 
@@ -152,7 +153,7 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
 export const unmatched: Finding = {
   rule: 'dowels-unmatched',
   severity: 'error',
-  message: 'The bore of bottom at 213 mm from the front edge has no mate in left.',
+  message: asMessage('The bore of bottom at 213 mm from the front edge has no mate in left.'),
   place: { part: 'self', start: 3, end: 9 },
   related: [],
   panel: 'left',

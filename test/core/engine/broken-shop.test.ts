@@ -3,7 +3,7 @@ import { Engine } from '../../../shared-core/engine.js';
 import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral.js';
 import { shopSchema } from '../../../shared-core/shop/schema.js';
 import { readShop } from '../../../shared-core/shop/read.js';
-import { inWords } from '../../in-words.js';
+import { asMessage, inWords } from '../../in-words.js';
 
 const JOB =
   'shop: own.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, loose-shelves: 1 }\n  b: { kind: wall, width: 600 }\n';
@@ -170,7 +170,7 @@ describe('a shop that does not tell what it has', () => {
   });
 
   test('one that cannot be had: names that the built-in shop has not are not doubted', () => {
-    const engine = new Engine({ readShop: () => ({ ok: false, message: 'gone' }) });
+    const engine = new Engine({ readShop: () => ({ ok: false, message: asMessage('gone') }) });
     const found = (text: string): readonly string[] =>
       engine
         .analyse('file:///x.carcass.yaml', text)

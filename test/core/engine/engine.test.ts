@@ -4,10 +4,11 @@ import { describe, expect, test } from 'vitest';
 import type { EngineHost, ShopReading } from '../../../shared-core/engine.js';
 import { Engine } from '../../../shared-core/engine.js';
 import { cursorAt, panelsAt } from '../../../shared-core/engine/cursor.js';
+import { asMessage } from '../../in-words.js';
 
 const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', file), 'utf8');
 const URI = 'file:///jobs/demo.carcass.yaml';
-const noShop: EngineHost = { readShop: () => ({ ok: false, message: 'There is no such file.' }) };
+const noShop: EngineHost = { readShop: () => ({ ok: false, message: asMessage('There is no such file.') }) };
 const demoShop: EngineHost = {
   readShop: (_, reference) => ({ ok: true, uri: `file:///jobs/${reference}`, text: demo(reference) }),
 };
@@ -113,7 +114,7 @@ describe('what an edit recomputes', () => {
 describe('findings of the job as a whole', () => {
   test('no shop, a missing one, and a broken one', () => {
     const readings: Record<string, ShopReading> = {
-      'gone.shop.yaml': { ok: false, message: 'It is gone.' },
+      'gone.shop.yaml': { ok: false, message: asMessage('It is gone.') },
       'bad.shop.yaml': { ok: true, uri: 'file:///jobs/bad.shop.yaml', text: 'boards:\n  a: { thickness: -1 }\n' },
     };
     const engine = new Engine({ readShop: (_, reference) => readings[reference]! });

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { EngineHost, JobAnalysis } from '../../../shared-core/engine.js';
 import { Engine } from '../../../shared-core/engine.js';
+import { asMessage } from '../../in-words.js';
 
 const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', file), 'utf8');
 const URI = 'file:///jobs/demo.carcass.yaml';
@@ -89,7 +90,7 @@ const shops: EngineHost = {
   readShop: (_, reference) =>
     reference === 'shed.shop.yaml'
       ? { ok: true, uri: 'file:///jobs/shed.shop.yaml', text: demo('shed.shop.yaml') }
-      : { ok: false, message: 'There is no such file.' },
+      : { ok: false, message: asMessage('There is no such file.') },
 };
 
 // A text full of faults takes longest: each of its repairs is tried.

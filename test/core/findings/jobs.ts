@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
+import { asMessage } from '../../in-words.js';
 
 const DEMO = join(import.meta.dirname, '../../fixtures');
 
@@ -26,7 +27,7 @@ export function opened(shops: Readonly<Record<string, string>> = {}): (text: str
       try {
         return { ok: true, uri: `file:///${reference}`, text: demoText(reference) };
       } catch {
-        return { ok: false, message: `There is no file ${reference} beside this job.` };
+        return { ok: false, message: asMessage(`There is no file ${reference} beside this job.`) };
       }
     },
   });

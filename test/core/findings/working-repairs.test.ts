@@ -3,16 +3,17 @@ import type { BoreMap } from '../../../shared-core/boring/model.js';
 import type { Finding, Repair } from '../../../shared-core/findings/finding.js';
 import type { Trial } from '../../../shared-core/findings/rule.js';
 import { workingRepairs } from '../../../shared-core/findings/working-repairs.js';
+import { asMessage } from '../../in-words.js';
 
 const place = { part: 'self', start: 0, end: 1 } as const;
 const repair: Repair = {
-  title: 'Move it',
+  title: asMessage('Move it'),
   changes: [{ kind: 'set', part: 'self', path: ['rear-row'], text: '69' }],
   preferred: true,
 };
 
 function finding(rule: string, bores: readonly string[], repairs: readonly Repair[] = [], message = rule): Finding {
-  return { rule, severity: 'error', place, message, related: [], bores, repairs };
+  return { rule, severity: 'error', place, message: asMessage(message), related: [], bores, repairs };
 }
 
 function bored(ids: readonly string[]): BoreMap {

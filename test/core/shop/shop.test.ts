@@ -98,11 +98,11 @@ describe('habits that name nothing', () => {
       'boards: { birch-18: { thickness: 18 }, ply-4: { thickness: 4 } }\nhabits: { board: brich-18, back-board: ply-4 }\n',
     );
     expect(findings.map(({ rule, message }) => [rule, inWords(message)])).toEqual([
-      ['value-wrong', 'There is no board ‘brich-18’ in this shop. It has: birch-18, ply-4.'],
+      ['value-wrong', '‘brich-18’ is not a board of the shop. Use ‘birch-18’ or ‘ply-4’.'],
     ]);
-    expect(findings[0]!.repairs).toEqual([
+    expect(findings[0]!.repairs.map((one) => ({ ...one, title: inWords(one.title) }))).toEqual([
       {
-        title: 'Write birch-18',
+        title: 'Use ‘birch-18’',
         changes: [{ kind: 'set', part: 'shop', path: ['habits', 'board'], text: 'birch-18' }],
         preferred: true,
       },
@@ -113,8 +113,8 @@ describe('habits that name nothing', () => {
   test('are told where they are not written, as a warning', () => {
     const text = 'boards: { ply-4: { thickness: 4 }, birch-18: { thickness: 18 } }\n';
     expect(told(text)).toEqual([
-      'key-missing warning @boards: { ply-4: { thickness: 4 }, birch-18: { thickness: 18 } }@ This shop does not say which board is its usual one (habits: board). ‘birch-18’ is taken.',
-      'key-missing warning @boards: { ply-4: { thickness: 4 }, birch-18: { thickness: 18 } }@ This shop does not say which board is its usual one (habits: back-board). ‘ply-4’ is taken.',
+      'key-missing warning @boards: { ply-4: { thickness: 4 }, birch-18: { thickness: 18 } }@ The shop file does not name the usual board, so ‘birch-18’ is used. Write `board` under `habits`.',
+      'key-missing warning @boards: { ply-4: { thickness: 4 }, birch-18: { thickness: 18 } }@ The shop file does not name the usual board for backs, so ‘ply-4’ is used. Write `back-board` under `habits`.',
     ]);
     expect(readShop(text).shop.habits).toMatchObject({ board: 'birch-18', backBoard: 'ply-4' });
   });
@@ -123,7 +123,7 @@ describe('habits that name nothing', () => {
     const text =
       'line-drills:\n  drill: { spindles: 13, pitch: 32, depth: 0 to 30, fence: near, from: below, heads: 1, setback: 37, throat: 300, stops: { L: { side: left, range: 0 to 100 } }, index-pins: fence }\nhabits:\n  machines: { faces: drill }\n';
     expect(told(text)).toEqual([
-      'value-wrong error @drill@ There is no vertical head ‘drill’ in this shop. This shop has no vertical head.',
+      'value-wrong error @drill@ ‘drill’ is not a vertical head of the shop. Add a vertical head to the shop file.',
     ]);
     expect(readShop(text).shop.habits.machines).toEqual({
       faces: null,
@@ -146,7 +146,7 @@ describe('habits that name nothing', () => {
     const text =
       'cams: { c: { cam-diameter: 15, cam-depth: 12, distance: 34, bolt-diameter: 8, stud-diameter: 5, stud-depth: 11, guide: dowel } }\nhabits: { joint: c }\n';
     expect(told(text)).toEqual([
-      'value-wrong error @dowel@ There is no dowel ‘dowel’ in this shop. This shop has no dowel.',
+      'value-wrong error @dowel@ ‘dowel’ is not a dowel of the shop. Add a dowel to the shop file.',
     ]);
   });
 

@@ -15,6 +15,7 @@ import type { CarcassWish } from '../specs.js';
 import { mm } from '../specs.js';
 import { box, EXACT } from './boxes.js';
 import type { Reference } from './sheets-for.js';
+import { inWords } from '../../in-words.js';
 
 /** What a figure comes from, kind by kind, the greatest first. */
 function causesByKind(causes: readonly Cause[]): readonly Pick<Cause, 'kind' | 'rise'>[] {
@@ -256,7 +257,7 @@ describe('what cannot be known is said', () => {
       'top/left: the sheet for top cannot be carried out',
       'top/right: the sheet for top cannot be carried out',
     ]);
-    expect(unknown[2]!.problems[0]!.message).toMatch(/^depth 500 mm is not within/);
+    expect(inWords(unknown[2]!.problems[0]!.message)).toMatch(/^The depth of 500 mm is outside the range of /);
   });
 
   it('a shelf has nothing to be flush with, and is not held to the limit of steps', () => {

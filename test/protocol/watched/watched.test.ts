@@ -60,7 +60,7 @@ describe.each(['endless', 'deadly'])('a file that is %s', (kind) => {
     const bad = await opens('bad.carcass.yaml', `${kind}.shop.yaml`);
     await client.until(() => stopped(bad), 'the finding of the file that was set aside');
     expect(wordsOf(client.diagnostics.get(bad)!.diagnostics[0]!)).toBe(
-      'This file could not be worked out within 2 s, so nothing is checked in it. Take out what was written last; it is tried again at the next change.',
+      'Checking this file took longer than 2 s and was stopped, so nothing in it is checked. Undo the last change; the file is tried again at the next one.',
     );
     // The other file is answered for again, by the text that it has by now.
     const found = await client.change(good, [{ text: `${job('')}    hight: 700\n` }]);

@@ -11,14 +11,14 @@ rule('cannot-be-bored', {
       // 80 and 20 pitches of 32 are 720; the upright head is long enough
       carcass: 'kind: wall\nwidth: 600\ndepth: 800\nrows: none\nback: none\ndowels: [53, 181, 309, 437, 565, «725»]',
       shop: HIGH_FENCE.replace('spindles: 21', 'spindles: 30').replace('60 to 80', '20 to 80'),
-      says: 'The 4 dowel bores in bottom and top cannot be bored on level: its spindle line does not reach so far from the squaring stop. What stands in the way is `spindles` in the shop file: it allows 720 mm with 21 spindles, 725 mm is needed. First look whether the fence (for ends, a squaring stop) can be set farther off than the shop file says; if not, move the bores nearer to the front (`dowels`), or send the carcass to a head with more spindles (`machines`).',
+      says: 'The 4 dowel bores in bottom and top cannot be bored. The 21 spindles of ‘level’ reach at most 720 mm from the squaring stop (`spindles`); 725 mm is needed. Move the bores toward the front (`dowels`), or choose a head with more spindles (`machines: ends`).',
       severity: 'error',
       panel: 'bottom',
     },
     {
       carcass: 'kind: wall\nwidth: 600\ndowels: [«53», 213, 277]\nrows: none',
       shop: HIGH_FENCE,
-      says: 'The 12 dowel bores in left and right cannot be bored on upright: no fence offset puts its spindles over these places. What stands in the way is `fence-offset` in the shop file: it allows 60 mm to 80 mm, 53 mm is needed. First move the bores to places under the spindles (`dowels`). Change `fence-offset` only if the machine’s manual allows it.',
+      says: 'The 12 dowel bores in left and right cannot be bored. No fence offset of ‘upright’ between 60 mm and 80 mm (`fence-offset`) puts spindles over these bores, the first 53 mm from the front edge. Move the bores to places under the spindles (`dowels`). Widen the range in the shop file only if the machine’s manual allows it.',
       severity: 'error',
       panel: 'left',
     },

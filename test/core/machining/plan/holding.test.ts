@@ -8,6 +8,7 @@ import { jobArbitrary } from '../../arbitraries.js';
 import { mm } from '../../specs.js';
 import { bored } from './jobs.js';
 import { machinesArbitrary, withMachines } from './machines.js';
+import { inWords } from '../../../in-words.js';
 
 const nowhere = { part: 'shop', start: 0, end: 0 } as const;
 const someClamps = fc.array(
@@ -37,7 +38,7 @@ test('a panel is held where the replay lays it under a whole pad in every stroke
       for (const operation of operations.filter(({ ways, pinsIn }) => ways.length === 1 && pinsIn === null)) {
         const sheets = setUpsOf([{ operations: [operation], unreachable: [], count: 1 }]).map(({ setUp }) => setUp);
         const read = strokesOf(sheets, operation.carcass, operation.panel, operation.blank);
-        if (!read.ok) throw new Error(read.problems[0]!.message);
+        if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
         const isHeld = read.strokes.every((stroke) => layOut(stroke).clamps.some(({ holds }) => holds));
         const held = heldIn(operation);
         expect(held === 'held').toBe(isHeld);

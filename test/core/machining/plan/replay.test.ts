@@ -9,6 +9,7 @@ import { neutralShop } from '../../../../shared-core/shop/neutral.js';
 import { jobArbitrary } from '../../arbitraries.js';
 import { bored, demoJob, shed, type Bored } from './jobs.js';
 import { machinesArbitrary, withMachines } from './machines.js';
+import { inWords } from '../../../in-words.js';
 
 const sheetsOf = (carcasses: readonly Bored[]): SetUp[] =>
   setUpsOf(carcasses.map((one) => one.operations)).map((sheet) => sheet.setUp);
@@ -24,10 +25,11 @@ function faults(carcasses: readonly Bored[], setUps: readonly SetUp[]): { messag
     return one.carcass.panels.flatMap((panel) => {
       const wanted = one.boring.bores.filter((bore) => bore.panel === panel.key && !missed.has(bore.id));
       const replay = replayPanel(setUps, one.spec.name.value, panel.key, blankOf(panel));
-      if (!replay.ok) return replay.problems.map((problem) => `${panel.key}: ${problem.setUp}: ${problem.message}`);
+      if (!replay.ok)
+        return replay.problems.map((problem) => `${panel.key}: ${problem.setUp}: ${inWords(problem.message)}`);
       holes += replay.holes.length;
       const difference = compareHoles(replay.holes, wanted);
-      return difference ? [`${panel.key}: ${difference.message}`] : [];
+      return difference ? [`${panel.key}: ${inWords(difference.message)}`] : [];
     });
   });
   return { messages, holes };

@@ -3,10 +3,11 @@ import { layOut, type TableLayout } from '../../../../shared-core/machining/repl
 import { strokesOf } from '../../../../shared-core/machining/replay/replay.js';
 import type { Blank, SetUp } from '../../../../shared-core/machining/setup-sheet.js';
 import { blank, HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './sheets.js';
+import { inWords } from '../../../in-words.js';
 
 function layoutOf(sheet: SetUp, panel: string, of: Blank): TableLayout {
   const read = strokesOf([sheet], 'box', panel, of);
-  if (!read.ok) throw new Error(read.problems[0]!.message);
+  if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
   return layOut(read.strokes[0]!);
 }
 const corners = ({ panel }: TableLayout): number[][] => panel.map(([x, y]) => [x / 1000, y / 1000]);

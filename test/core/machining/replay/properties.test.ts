@@ -6,10 +6,11 @@ import { replayPanel, strokesOf, type ReplayedHole } from '../../../../shared-co
 import { bore } from '../../../../shared-core/machining/replay/bore.js';
 import type { Blank, SetUp, Step } from '../../../../shared-core/machining/setup-sheet.js';
 import { HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './sheets.js';
+import { inWords } from '../../../in-words.js';
 
 const holes = (sheet: SetUp, of: Blank): readonly ReplayedHole[] => {
   const replay = replayPanel([sheet], 'box', 'p', of);
-  if (!replay.ok) throw new Error(replay.problems.map(({ message }) => message).join('; '));
+  if (!replay.ok) throw new Error(replay.problems.map(({ message }) => inWords(message)).join('; '));
   return replay.holes;
 };
 const keys = (sheet: SetUp, of: Blank): string[] => holes(sheet, of).map(holeKey).sort();
@@ -196,7 +197,7 @@ describe('a real panel', () => {
   /** Which way each bore goes when one measure of the panel strays by 1 mm; micrometres. */
   const moves = (sheet: SetUp, of: Blank, kind: 'thickness' | 'width' | 'length'): number[][] => {
     const read = strokesOf([sheet], 'box', 'p', of);
-    if (!read.ok) throw new Error(read.problems[0]!.message);
+    if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
     return read.strokes.flatMap((stroke) => {
       const nominal = bore(stroke, () => 0);
       return bore(stroke, (what) => (what === kind ? 1000 : 0)).map((real, i) => [
@@ -253,7 +254,7 @@ describe('a real panel', () => {
       },
     );
     const read = strokesOf([sheet], 'box', 'p', of);
-    if (!read.ok) throw new Error(read.problems[0]!.message);
+    if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
     const depth = (outOfSquare: number): number =>
       bore(read.strokes[0]!, (kind, what) => (kind === 'squareness' && what.endsWith('far-end') ? outOfSquare : 0))[0]!
         .depth;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compareHoles } from '../../../../shared-core/machining/replay/compare.js';
 import { replayPanel, type Replay, type ReplayedHole } from '../../../../shared-core/machining/replay/replay.js';
 import type { Blank, SetUp, Step } from '../../../../shared-core/machining/setup-sheet.js';
+import { inWords as told } from '../../../in-words.js';
 import { blank, CUP, HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './sheets.js';
 
 /** 'face u v diameter depth', millimetres. */
@@ -11,7 +12,7 @@ const inWords = (replay: Replay): string[] =>
         ({ face, u, v, diameter, depth, through }) =>
           `${face} ${u / 1000} ${v / 1000} ${diameter / 1000} ${through ? 'through' : depth / 1000}`,
       )
-    : replay.problems.map(({ message }) => `PROBLEM ${message}`);
+    : replay.problems.map(({ message }) => `PROBLEM ${told(message)}`);
 
 const replay = (setUps: SetUp | readonly SetUp[], panel: string, of: Blank): string[] =>
   inWords(replayPanel([setUps].flat(), 'box', panel, of));
@@ -80,7 +81,7 @@ describe('hand-worked examples', () => {
       'inside 533 8 8 12',
     ]);
     expect(replay(on('near-left', 'reference-end'), 'right', RIGHT)).toEqual([
-      'PROBLEM with the outside face down and the front edge on the fence, it is the far end that comes to stop near-left on the left, not the reference end',
+      'PROBLEM The far end comes to stop ‘near-left’ on the left, not the reference end.',
     ]);
     // The top joint stands 8 mm under the far end: v = 720 - 8.
     expect(replay(on('near-left', 'far-end'), 'right', RIGHT)).toEqual(['inside 53 712 8 12', 'inside 533 712 8 12']);
@@ -123,7 +124,7 @@ describe('hand-worked examples', () => {
       },
     );
     expect(replay(both, 'bottom', BOTTOM)).toEqual([
-      'PROBLEM with the outside face down and the far end against the head, it is the back edge that comes to stop square-left on the left, not the front edge',
+      'PROBLEM The back edge comes to stop ‘square-left’ on the left, not the front edge.',
     ]);
   });
 
@@ -239,56 +240,59 @@ describe('a sheet that cannot be carried out says why', () => {
     );
 
   it.each<[string, () => string[]]>([
-    ['depth 61 mm is not within the 0 mm to 60 mm of upright', () => onVertical({ depth: 61 })],
-    ['fence distance 19 mm is not within the 20 mm to 80 mm of upright', () => onVertical({ fence: [19] })],
-    ['upright takes 1 fence distances, the sheet gives 0', () => onVertical({ fence: [] })],
-    ['upright has no height to set', () => onVertical({ height: 8 })],
+    ['The depth of 61 mm is outside the range of ‘upright’, 0 mm to 60 mm.', () => onVertical({ depth: 61 })],
     [
-      'stop near-left at 61 mm is not within the 0 mm to 60 mm of upright',
+      'The fence distance of 19 mm is outside the range of ‘upright’, 20 mm to 80 mm.',
+      () => onVertical({ fence: [19] }),
+    ],
+    ['‘upright’ takes 1 fence distance; the sheet gives 0.', () => onVertical({ fence: [] })],
+    ['‘upright’ has no height to set.', () => onVertical({ height: 8 })],
+    [
+      'Stop ‘near-left’ at 61 mm is outside the range of ‘upright’, 0 mm to 60 mm.',
       () => onVertical({ stops: { 'near-left': 61 } }),
     ],
     [
-      'stop far-left at 2001 mm is not within the 60 mm to 2000 mm of upright with its extension',
+      'With the extension, stop ‘far-left’ at 2001 mm is outside the range of ‘upright’, 60 mm to 2000 mm.',
       () => onVertical({ stops: { 'near-left': 8, 'far-left': 2001 }, extension: true }),
     ],
     [
-      'stop near-left at 61 mm is not within the 0 mm to 60 mm of upright',
+      'Stop ‘near-left’ at 61 mm is outside the range of ‘upright’, 0 mm to 60 mm.',
       () => onVertical({ stops: { 'near-left': 61 }, extension: true }),
     ],
-    ['upright has no stop middle', () => onVertical({ stops: { 'near-left': 8, middle: 8 } })],
+    ['‘upright’ has no stop ‘middle’.', () => onVertical({ stops: { 'near-left': 8, middle: 8 } })],
     [
-      'stop near-right is not among the stops set',
+      'The panel is to lie against stop ‘near-right’, which is not set.',
       () => onVertical({}, [step({ ...lies, stop: 'near-right' }, [0], 8)]),
     ],
-    ['upright has spindles 0 to 20, not 21', () => onVertical({}, [step(lies, [21], 8)])],
-    ['upright has spindles 0 to 20, not 0.5', () => onVertical({}, [step(lies, [0.5], 8)])],
-    ['spindle 3 carries two bits', () => onVertical({}, [step(lies, [3, 3], 8)])],
-    ['spindle 3 carries a bit of 0 mm', () => onVertical({}, [step(lies, [3], 0)])],
-    ['no spindle is loaded', () => onVertical({}, [step(lies, [], 8)])],
-    ['an index move on upright, which is no line drill', () => onVertical({}, [step(lies, [0], 8, mm(32))])],
+    ['‘upright’ has spindles 1 to 21, not 22.', () => onVertical({}, [step(lies, [21], 8)])],
+    ['‘upright’ has spindles 1 to 21, not 1.5.', () => onVertical({}, [step(lies, [0.5], 8)])],
+    ['Spindle 4 carries two bits.', () => onVertical({}, [step(lies, [3, 3], 8)])],
+    ['Spindle 4 carries a bit of 0 mm.', () => onVertical({}, [step(lies, [3], 0)])],
+    ['No spindle is loaded.', () => onVertical({}, [step(lies, [], 8)])],
+    ['‘upright’ is no line drill and makes no index moves.', () => onVertical({}, [step(lies, [0], 8, mm(32))])],
     [
-      'the 12 mm hole at 565 mm, 8 mm in the inside face cuts into the edge of the panel, which measures 560 mm by 720 mm there',
+      'The 12 mm hole at 565 mm, 8 mm in the inside face cuts into an edge of the panel, which measures 560 mm by 720 mm there.',
       () => onVertical({}, [step(lies, [16], 12)]),
     ],
-    ['every bit comes down beside the panel', () => onVertical({}, [step(lies, [16, 17], 8)])],
+    ['Every bit comes down beside the panel.', () => onVertical({}, [step(lies, [16, 17], 8)])],
     [
-      'the 8 mm hole at 53 mm, 0 mm in the inside face cuts into the edge of the panel, which measures 560 mm by 720 mm there',
+      'The 8 mm hole at 53 mm, 0 mm in the inside face cuts into an edge of the panel, which measures 560 mm by 720 mm there.',
       () => onVertical({ stops: { 'near-left': 0 } }),
     ],
     [
-      'the 8 mm hole at 53 mm, 8 mm in the inside face comes out on the other side: depth 16 mm in 16 mm',
+      'The 8 mm hole at 53 mm, 8 mm in the inside face comes out on the other side: it is 16 mm deep in 16 mm.',
       () => onVertical({ depth: 16 }),
     ],
     [
-      'the 8 mm hole at 53 mm, 8 mm in the inside face is to go through 16 mm, but the depth stop is at 12 mm',
+      'The 8 mm hole at 53 mm, 8 mm in the inside face must go through 16 mm, but the depth stop is at 12 mm.',
       () => onVertical({ through: true }),
     ],
     [
-      '8 mm x 12 mm at 53 mm, 8 mm in the inside face is bored already',
+      'The 8 mm hole at 53 mm, 8 mm in the inside face is bored twice.',
       () => onVertical({}, [step(lies, [0], 8), step(lies, [0], 8)]),
     ],
     [
-      'upright takes a length of 200 mm to 700 mm, the panel has 720 mm',
+      'The panel’s length of 720 mm is outside the range of ‘upright’, 200 mm to 700 mm.',
       () =>
         onVertical({}, undefined, {
           ...VERTICAL,
@@ -296,39 +300,42 @@ describe('a sheet that cannot be carried out says why', () => {
         }),
     ],
     [
-      'stop near-left at 60 mm would have to pass far-left at 60 mm, which stands further out on the same fence',
+      'Stop ‘near-left’ at 60 mm would have to pass ‘far-left’ at 60 mm, which stands further out on the same fence.',
       () => onVertical({ stops: { 'near-left': 60, 'far-left': 60 } }),
     ],
-    ['setback 81 mm is not within the 20 mm to 80 mm of liner', () => onLine({ fence: [81] }, [step(rowLies, [0], 5)])],
     [
-      'heads 95 mm apart: those of liner stand within 96 mm to 640 mm',
+      'The setback of the first head of 81 mm is outside the range of ‘liner’, 20 mm to 80 mm.',
+      () => onLine({ fence: [81] }, [step(rowLies, [0], 5)]),
+    ],
+    [
+      'The distance of two heads of 95 mm is outside the range of ‘liner’, 96 mm to 640 mm.',
       () => onLine({ fence: [37, 132] }, [step(rowLies, [0], 5)]),
     ],
     [
-      'a head 701 mm from the fence is past the 700 mm throat of liner',
+      'A head stands 701 mm from the fence; the throat of ‘liner’ is 700 mm deep.',
       () => onLine({ fence: [80, 701] }, [step(rowLies, [0], 5)]),
     ],
-    ['liner has 2 heads, the sheet sets 3', () => onLine({ fence: [37, 200, 400] }, [step(rowLies, [0], 5)])],
-    ['liner has no fence extension', () => onLine({ extension: true }, [step(rowLies, [0], 5)])],
+    ['‘liner’ has 2 heads; the sheet sets 3.', () => onLine({ fence: [37, 200, 400] }, [step(rowLies, [0], 5)])],
+    ['‘liner’ has no fence extension.', () => onLine({ extension: true }, [step(rowLies, [0], 5)])],
     [
-      'head 1 is not set: liner has 1 set',
+      'Head 2 is not set: ‘liner’ has 1 head set.',
       () => onLine({}, [{ ...step(rowLies, [], 5), spindles: [{ head: 1, spindle: 0, diameter: mm(5) }] }]),
     ],
     [
-      'an index move of 40 mm is not a whole number of pitches of 32 mm',
+      'An index move of 40 mm is not a whole number of pitches of 32 mm.',
       () => onLine({}, [step(rowLies, [10], 5, mm(40))]),
     ],
+    ['No hole of the row is bored yet for the index pins.', () => onLine({}, [step(rowLies, [10], 5, mm(32))])],
     [
-      'no hole of the row is bored yet for the index pins to stand in',
-      () => onLine({}, [step(rowLies, [10], 5, mm(32))]),
+      'An index move of 2016 mm is too long; the maximum of ‘liner’ is 2000 mm.',
+      () => onLine({}, [step(rowLies, [10], 5, mm(2016))]),
     ],
-    ['an index move of 2016 mm is past the 2000 mm of liner', () => onLine({}, [step(rowLies, [10], 5, mm(2016))])],
     [
-      'an index move of 32 mm, but liner has no index pins',
+      '‘liner’ has no index pins for an index move of 32 mm.',
       () => onLine({}, [step(rowLies, [10], 5, mm(32))], { ...LINE, indexPins: 'none' }),
     ],
     [
-      'the panel lies over stop end-left at 8 mm, or ends at it, and it does not lower',
+      'The panel lies over stop ‘end-left’ at 8 mm, or ends at it, and the stop does not lower.',
       () =>
         onLine({}, [step(rowLies, [0], 5, mm(-32))], {
           ...LINE,
@@ -350,13 +357,13 @@ describe('a sheet that cannot be carried out says why', () => {
         'bottom',
         BOTTOM,
       );
-    expect(run(41, false)).toEqual(['PROBLEM height 41 mm is not within the 4 mm to 40 mm of level']);
-    expect(run(undefined, false)).toEqual(['PROBLEM the sheet gives no height for level']);
+    expect(run(41, false)).toEqual(['PROBLEM The height of 41 mm is outside the range of ‘level’, 4 mm to 40 mm.']);
+    expect(run(undefined, false)).toEqual(['PROBLEM The sheet gives no height for ‘level’.']);
     expect(run(8, true)).toEqual([
-      'PROBLEM the 8 mm hole at 53 mm, 8 mm in the reference end would have to go through the whole length of the panel',
+      'PROBLEM The 8 mm hole at 53 mm, 8 mm in the reference end would have to go through the whole length of the panel.',
     ]);
     expect(run(16, false)).toEqual([
-      'PROBLEM the 8 mm hole at 53 mm, 16 mm in the reference end cuts into the edge of the panel, which measures 560 mm by 16 mm there',
+      'PROBLEM The 8 mm hole at 53 mm, 16 mm in the reference end cuts into an edge of the panel, which measures 560 mm by 16 mm there.',
     ]);
   });
 
@@ -375,13 +382,13 @@ describe('a sheet that cannot be carried out says why', () => {
     };
     expect(onVertical({ stops: { 'near-left': 8, 'near-right': 8 } })).toEqual(['inside 53 8 8 12']);
     expect(onVertical({ stops: { 'near-left': 8, 'near-right': 8 } }, undefined, fixed)).toEqual([
-      'PROBLEM the panel lies over stop near-right at 8 mm, or ends at it, and it does not lower',
+      'PROBLEM The panel lies over stop ‘near-right’ at 8 mm, or ends at it, and the stop does not lower.',
     ]);
     // 720 long from 8 on the left: its other end comes to 712 on the right, where a stop must leave 2 mm.
     const onRight = (long: number): string[] =>
       onVertical({ stops: { 'near-left': 8, 'far-right': long } }, undefined, fixed);
     expect(onRight(712)).toHaveLength(1);
-    expect(onRight(713.999)[0]).toMatch(/^PROBLEM the panel lies over stop far-right at 713\.999 mm, or ends at it/);
+    expect(onRight(713.999)[0]).toMatch(/^PROBLEM The panel lies over stop ‘far-right’ at 713\.999 mm, or ends at it/);
     expect(onRight(714)).toEqual(['inside 53 8 8 12']);
     // Its end at -8 is clear of a stop further out on the same hand.
     expect(onVertical({ stops: { 'near-left': 8, 'far-left': 60 } }, undefined, fixed)).toEqual(['inside 53 8 8 12']);
@@ -393,7 +400,7 @@ describe('a sheet that cannot be carried out says why', () => {
 
   it('a hole may be met twice only on a line drill that allows it', () => {
     const twice = [step(rowLies, [0, 1], 5), step(rowLies, [1, 2], 5)];
-    expect(onLine({}, twice)).toEqual(['PROBLEM 5 mm x 13 mm at 37 mm, 40 mm in the inside face is bored already']);
+    expect(onLine({}, twice)).toEqual(['PROBLEM The 5 mm hole at 37 mm, 40 mm in the inside face is bored twice.']);
     expect(onLine({}, twice, { ...LINE, meetsHolesTwice: true })).toEqual([
       'inside 37 8 5 13',
       'inside 37 40 5 13',
@@ -406,7 +413,7 @@ describe('a sheet that cannot be carried out says why', () => {
     const fromFarEnd = step({ ...rowLies, end: 'far-end', stop: 'end-right' }, [20], 5);
     const movedAlong = step(rowLies, [10], 5, mm(-32));
     expect(onLine({ stops }, [fromFarEnd, movedAlong])).toEqual([
-      'PROBLEM no hole of the row is bored yet for the index pins to stand in',
+      'PROBLEM No hole of the row is bored yet for the index pins.',
     ]);
     expect(onLine({ stops }, [step(rowLies, [0], 5), fromFarEnd, movedAlong])).toEqual([
       'inside 37 8 5 13',
@@ -449,9 +456,9 @@ describe('compareHoles', () => {
   });
 
   it('says what is missing and what is too much, with figures', () => {
-    expect(compareHoles([hole(53), hole(85, 13)], [hole(53), hole(85)])?.message).toBe(
-      'not bored: 8 mm x 12 mm at 85 mm, 8 mm in the inside face; bored but not wanted: 8 mm x 13 mm at 85 mm, 8 mm in the inside face',
+    expect(told(compareHoles([hole(53), hole(85, 13)], [hole(53), hole(85)])!.message)).toBe(
+      '1 hole is not bored: 8 mm × 12 mm at 85 mm, 8 mm in the inside face. 1 hole is bored that no bore map shows: 8 mm × 13 mm at 85 mm, 8 mm in the inside face.',
     );
-    expect(compareHoles([], [hole(1), hole(2), hole(3), hole(4), hole(5)])?.message).toMatch(/ and 2 more$/);
+    expect(told(compareHoles([], [hole(1), hole(2), hole(3), hole(4), hole(5)])!.message)).toMatch(/; and 2 more\.$/);
   });
 });

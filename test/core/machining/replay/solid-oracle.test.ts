@@ -8,6 +8,7 @@ import { strokesOf } from '../../../../shared-core/machining/replay/replay.js';
 import type { StrayKind } from '../../../../shared-core/machining/replay/stray.js';
 import type { Blank, SetUp, Step } from '../../../../shared-core/machining/setup-sheet.js';
 import { HORIZONTAL, mm, setUp, step, VERTICAL } from './sheets.js';
+import { inWords } from '../../../in-words.js';
 
 /**
  * The outside check of the replay: a solid modeller (manifold-3d, a general library) holds the panel as a real brick in the
@@ -140,7 +141,7 @@ describe.each(CASES)('a %s %s', (how, name) => {
     kind === 'width' ? mm(error[0]) : kind === 'length' ? mm(error[1]) : kind === 'thickness' ? mm(error[2]) : 0;
   const replay = (sheet: SetUp): readonly Hole[] => {
     const read = strokesOf([sheet], 'box', 'p', of);
-    if (!read.ok) throw new Error(read.problems[0]!.message);
+    if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
     return read.strokes.flatMap((stroke) => bore(stroke, stray));
   };
   const of: Blank = { length: mm(LENGTH), width: mm(WIDTH), thickness: mm(THICK), hand: handedness(pose) };
