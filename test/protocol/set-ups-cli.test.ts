@@ -319,7 +319,7 @@ describe('exit codes', () => {
     ]);
     expect(setups.length).toBeGreaterThan(0);
     expect(err).toContain('error shelf-past-stop');
-    expect(run('setups', 'far.carcass.yaml').out).toContain('NOT BORED: 4 holes of tall left. Upright: no stop');
+    expect(run('setups', 'far.carcass.yaml').out).toContain('NOT BORED: 4 holes of tall left. No stop of ‘upright’');
   });
 
   test('1 with bores that are wrong in themselves: no sheet says how to bore that panel', () => {

@@ -94,7 +94,7 @@ test('holes that no machine makes are told with the reason', async () => {
     ['a', 'left', 4, 'upright'],
     ['a', 'right', 4, 'upright'],
   ]);
-  expect(unbored[0]!.reason).toContain('1032 mm would be needed');
+  expect(unbored[0]!.reason).toContain('can be set 1032 mm from the spindles');
 });
 
 test('where there is nothing to plan it says why', async () => {

@@ -85,7 +85,7 @@ describe.each(['endless', 'deadly'])('a file that is %s', (kind) => {
 
 test('a request that the stuck thread never answers is refused, so that the client need not wait for ever', async () => {
   const bad = await opens('bad.carcass.yaml', 'endless.shop.yaml');
-  await expect(client.hover(bad, { line: 2, character: 3 })).rejects.toThrow(/started anew/);
+  await expect(client.hover(bad, { line: 2, character: 3 })).rejects.toThrow(/started again/);
 });
 
 test('a server that nobody asked to shut down ends with 1', async () => {
