@@ -195,7 +195,6 @@ function replayWords(analysis: JobAnalysis, { panels, holes, notReplayed }: JobR
 
 function unreachableText(analysis: JobAnalysis): readonly string[] {
   return unboredHoles(analysis).map(
-    ({ carcass, panel, count, reason }) =>
-      `NOT BORED: ${counted(count, 'hole')} of ${carcass} ${panel}. ${reason}`,
+    ({ carcass, panel, count, reason }) => `NOT BORED: ${counted(count, 'hole')} of ${carcass} ${panel}. ${reason}`,
   );
 }
