@@ -9,6 +9,7 @@ import { sizeCause } from '../../../shared-core/findings/size-cause.js';
 import type { CarcassContext } from '../../../shared-core/findings/rule.js';
 import { writeLength } from '../../../shared-core/length/write.js';
 import { applied } from '../findings/after-repair.js';
+import { asMessage } from '../../in-words.js';
 
 // What holds of every box, whatever the job that it is made from.
 
@@ -122,7 +123,7 @@ function growingSizes(
   for (const value of writtenLengths(box.spec)) {
     const text = writeLength(value.value + 1000, 'mm');
     const changes = [{ kind: 'set', part: 'self', path: value.path, text }] as const;
-    const edits = repairEdits(job, { carcass: 0, repair: { title: '', changes, preferred: false } });
+    const edits = repairEdits(job, { carcass: 0, repair: { title: asMessage(''), changes, preferred: false } });
     const grown = edits === null ? null : analyse(applied(job.text, edits.job)).carcasses[0]!;
     if (grown === null || !stands(grown)) continue;
     for (const [side, size] of sidesOf(grown))
