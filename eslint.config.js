@@ -25,6 +25,13 @@ export default tseslint.config(
       'no-console': 'error',
       'object-shorthand': 'error',
       'prefer-const': 'error',
+      'no-restricted-syntax': [
+        'error',
+        ...['PropertyDefinition', "MethodDefinition[kind!='constructor']", 'TSParameterProperty'].map((what) => ({
+          selector: `${what}[accessibility='private']`,
+          message: 'What is private is written #name.',
+        })),
+      ],
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/no-explicit-any': 'error',
       '@typescript-eslint/no-floating-promises': 'error',

@@ -47,119 +47,131 @@ export interface Sent {
 
 /** Sends the findings of open files: soon after a change, of the text of that moment, never of an older one. */
 export class Publisher {
-  private readonly waiting = new Map<string, Waiting>();
+  readonly #waiting = new Map<string, Waiting>();
   /** The lines in the making of documents that are being typed in. */
-  private readonly writing = new Map<string, Writing>();
+  readonly #writing = new Map<string, Writing>();
   /** The findings sent last, and whether some were held back. */
-  private readonly shown = new Map<string, { readonly found: ReadonlySet<string>; readonly heldBack: boolean }>();
+  readonly #shown = new Map<string, { readonly found: ReadonlySet<string>; readonly heldBack: boolean }>();
+
+  readonly #workspace: Workspace;
+  readonly #find: (file: OpenFile) => Diagnostic[];
+  readonly #send: (sent: Sent) => void;
+  readonly #clear: (uri: string) => void;
+  readonly #log: (what: string, fault: unknown) => void;
 
   constructor(
-    private readonly workspace: Workspace,
-    private readonly find: (file: OpenFile) => Diagnostic[],
-    private readonly send: (sent: Sent) => void,
-    private readonly clear: (uri: string) => void,
-    private readonly log: (what: string, fault: unknown) => void,
-  ) {}
+    workspace: Workspace,
+    find: (file: OpenFile) => Diagnostic[],
+    send: (sent: Sent) => void,
+    clear: (uri: string) => void,
+    log: (what: string, fault: unknown) => void,
+  ) {
+    this.#workspace = workspace;
+    this.#find = find;
+    this.#send = send;
+    this.#clear = clear;
+    this.#log = log;
+  }
 
   /** A document is being changed, in these lines; null for a change that nobody types. */
   edited(uri: string, lines: Lines | null): void {
-    this.finished(uri);
+    this.#finished(uri);
     if (lines === null) return;
-    const timer = setTimeout(() => this.release(uri), UNFINISHED_MS);
-    this.writing.set(uri, { lines, timer });
+    const timer = setTimeout(() => this.#release(uri), UNFINISHED_MS);
+    this.#writing.set(uri, { lines, timer });
   }
 
   /** The cursor has moved: whatever it has left is finished. */
   cursorAt({ uri, line }: CursorParams): void {
-    for (const [of, { lines }] of this.writing)
-      if (of !== uri || line < lines.first || line > lines.last) this.release(of);
+    for (const [of, { lines }] of this.#writing)
+      if (of !== uri || line < lines.first || line > lines.last) this.#release(of);
   }
 
-  private release(uri: string): void {
-    this.finished(uri);
-    if (this.shown.get(uri)?.heldBack === true) this.soon(uri);
+  #release(uri: string): void {
+    this.#finished(uri);
+    if (this.#shown.get(uri)?.heldBack === true) this.#soon(uri);
   }
 
-  private finished(uri: string): void {
-    clearTimeout(this.writing.get(uri)?.timer);
-    this.writing.delete(uri);
+  #finished(uri: string): void {
+    clearTimeout(this.#writing.get(uri)?.timer);
+    this.#writing.delete(uri);
   }
 
   /** A document was opened or its text has changed. */
   changed(document: TextDocument): void {
-    this.soon(document.uri);
+    this.#soon(document.uri);
     if (kindOf(document) === 'shop') this.shopsChanged();
   }
 
   /** A shop file has changed, here or on the disk: every job may have to be seen anew. */
   shopsChanged(): void {
-    for (const document of this.workspace.all()) if (kindOf(document) === 'job') this.soon(document.uri);
+    for (const document of this.#workspace.all()) if (kindOf(document) === 'job') this.#soon(document.uri);
   }
 
   closed(document: TextDocument): void {
-    this.stop(document.uri);
-    this.finished(document.uri);
-    this.shown.delete(document.uri);
-    this.clear(document.uri);
+    this.#stop(document.uri);
+    this.#finished(document.uri);
+    this.#shown.delete(document.uri);
+    this.#clear(document.uri);
     // What an open shop file said counts no more; what is on the disk does.
     if (kindOf(document) === 'shop') this.shopsChanged();
   }
 
-  private stop(uri: string): void {
-    const waiting = this.waiting.get(uri);
+  #stop(uri: string): void {
+    const waiting = this.#waiting.get(uri);
     if (waiting !== undefined) clearTimeout(waiting.timer);
-    this.waiting.delete(uri);
+    this.#waiting.delete(uri);
   }
 
-  private soon(uri: string): void {
+  #soon(uri: string): void {
     const now = performance.now();
-    const since = Math.min(this.waiting.get(uri)?.since ?? now, now);
-    this.later(uri, Math.max(0, Math.min(QUIET_MS, since + LATEST_MS - now)), since, () => this.publish(uri));
+    const since = Math.min(this.#waiting.get(uri)?.since ?? now, now);
+    this.#later(uri, Math.max(0, Math.min(QUIET_MS, since + LATEST_MS - now)), since, () => this.#publish(uri));
   }
 
-  private later(uri: string, delay: number, since: number, work: () => void): void {
-    this.stop(uri);
+  #later(uri: string, delay: number, since: number, work: () => void): void {
+    this.#stop(uri);
     const timer = setTimeout(() => {
-      this.waiting.delete(uri);
+      this.#waiting.delete(uri);
       try {
         work();
       } catch (fault) {
-        this.log('findings', fault);
+        this.#log('findings', fault);
       }
     }, delay);
-    this.waiting.set(uri, { since, timer });
+    this.#waiting.set(uri, { since, timer });
   }
 
-  private publish(uri: string): void {
-    const file = this.workspace.file(uri);
+  #publish(uri: string): void {
+    const file = this.#workspace.file(uri);
     if (file === null) return;
     const complete = file.kind === 'shop' || within(file.analysis, FIRST_MS);
-    this.show(file, complete);
-    if (!complete) this.goOn(uri, REST_MS);
+    this.#show(file, complete);
+    if (!complete) this.#goOn(uri, REST_MS);
   }
 
   /** Works out a slice more; a change of the text takes the place of what is waiting here. */
-  private goOn(uri: string, delay: number): void {
-    this.later(uri, delay, Number.POSITIVE_INFINITY, () => {
-      const file = this.workspace.job(uri);
+  #goOn(uri: string, delay: number): void {
+    this.#later(uri, delay, Number.POSITIVE_INFINITY, () => {
+      const file = this.#workspace.job(uri);
       if (file === null) return;
       if (!within(file.analysis, SLICE_MS)) {
-        this.goOn(uri, 0);
+        this.#goOn(uri, 0);
         return;
       }
-      this.show(file, true);
+      this.#show(file, true);
     });
   }
 
-  private show(file: OpenFile, isAll: boolean): void {
+  #show(file: OpenFile, isAll: boolean): void {
     const { uri, version } = file.document;
-    const found = this.find(file);
-    const lines = this.writing.get(uri)?.lines;
-    const before = this.shown.get(uri)?.found ?? new Set();
+    const found = this.#find(file);
+    const lines = this.#writing.get(uri)?.lines;
+    const before = this.#shown.get(uri)?.found ?? new Set();
     const shown = lines === undefined ? found : withoutUnfinished(found, lines, file.document, before);
     const heldBack = shown.length < found.length;
-    this.shown.set(uri, { found: new Set(shown.map(identityOf)), heldBack });
-    this.send({ uri, version, found: shown, complete: isAll && !heldBack });
+    this.#shown.set(uri, { found: new Set(shown.map(identityOf)), heldBack });
+    this.#send({ uri, version, found: shown, complete: isAll && !heldBack });
   }
 }
 

@@ -1,25 +1,29 @@
 /** A priority queue (binary heap). `sooner(a, b)` says that a comes out before b; make it a total order for determinism. */
 export class Heap<T> {
-  private readonly items: T[] = [];
+  readonly #items: T[] = [];
 
-  constructor(private readonly sooner: (a: T, b: T) => boolean) {}
+  readonly #sooner: (a: T, b: T) => boolean;
+
+  constructor(sooner: (a: T, b: T) => boolean) {
+    this.#sooner = sooner;
+  }
 
   get size(): number {
-    return this.items.length;
+    return this.#items.length;
   }
 
   /** What is queued, in no order that means anything. */
   values(): readonly T[] {
-    return this.items;
+    return this.#items;
   }
 
   push(item: T): void {
-    const { items } = this;
+    const items = this.#items;
     let at = items.length;
     items.push(item);
     while (at > 0) {
       const above = (at - 1) >> 1;
-      if (!this.sooner(item, items[above]!)) break;
+      if (!this.#sooner(item, items[above]!)) break;
       items[at] = items[above]!;
       at = above;
     }
@@ -27,7 +31,7 @@ export class Heap<T> {
   }
 
   pop(): T | undefined {
-    const { items } = this;
+    const items = this.#items;
     const top = items[0];
     const last = items.pop();
     if (last === undefined || items.length === 0) return top;
@@ -35,8 +39,8 @@ export class Heap<T> {
     for (;;) {
       let below = 2 * at + 1;
       if (below >= items.length) break;
-      if (below + 1 < items.length && this.sooner(items[below + 1]!, items[below]!)) below += 1;
-      if (!this.sooner(items[below]!, last)) break;
+      if (below + 1 < items.length && this.#sooner(items[below + 1]!, items[below]!)) below += 1;
+      if (!this.#sooner(items[below]!, last)) break;
       items[at] = items[below]!;
       at = below;
     }

@@ -65,8 +65,8 @@ export class Client {
   readonly changed: Changed[] = [];
   readonly errors: string[] = [];
   capabilities: InitializeResult['capabilities'] = {};
-  private readonly documents = new Map<string, TextDocument>();
-  private waiting: (() => void)[] = [];
+  readonly #documents = new Map<string, TextDocument>();
+  #waiting: (() => void)[] = [];
 
   private constructor(
     readonly process: ChildProcess,
@@ -87,11 +87,11 @@ export class Client {
     const client = new Client(child, connection);
     connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
       client.diagnostics.set(params.uri, params);
-      client.wake();
+      client.#wake();
     });
     connection.onNotification('borewright/changed', (params: Changed) => {
       client.changed.push(params);
-      client.wake();
+      client.#wake();
     });
     connection.onNotification('window/logMessage', ({ type, message }: { type: number; message: string }) => {
       if (type === 1) client.errors.push(message);
@@ -119,14 +119,14 @@ export class Client {
   }
 
   text(uri: string): string {
-    return this.documents.get(uri)!.getText();
+    return this.#documents.get(uri)!.getText();
   }
 
   /** Opens a document, or gives an open one a new text as a whole, and waits for its findings. */
   async open(uri: string, text: string, languageId = 'borewright-job'): Promise<Diagnostic[]> {
-    const before = this.documents.get(uri);
+    const before = this.#documents.get(uri);
     if (before !== undefined) return this.change(uri, [{ text }]);
-    this.documents.set(uri, TextDocument.create(uri, languageId, 1, text));
+    this.#documents.set(uri, TextDocument.create(uri, languageId, 1, text));
     await this.connection.sendNotification('textDocument/didOpen', {
       textDocument: { uri, languageId, version: 1, text },
     });
@@ -140,7 +140,7 @@ export class Client {
 
   /** Sends a change without waiting for anything. */
   async type(uri: string, contentChanges: TextDocumentContentChangeEvent[]): Promise<void> {
-    const before = this.documents.get(uri)!;
+    const before = this.#documents.get(uri)!;
     const version = before.version + 1;
     // Made anew each time, so that nothing of the small changes' bookkeeping is shared with the server.
     const { languageId } = before;
@@ -154,7 +154,7 @@ export class Client {
             text.slice(document.offsetAt(change.range.end))
           : change.text;
     }
-    this.documents.set(uri, TextDocument.create(uri, languageId, version, text));
+    this.#documents.set(uri, TextDocument.create(uri, languageId, version, text));
     await this.connection.sendNotification('textDocument/didChange', {
       textDocument: { uri, version },
       contentChanges,
@@ -162,7 +162,7 @@ export class Client {
   }
 
   async close(uri: string): Promise<void> {
-    this.documents.delete(uri);
+    this.#documents.delete(uri);
     this.diagnostics.delete(uri);
     this.changed.splice(0, this.changed.length, ...this.changed.filter((one) => one.uri !== uri));
     await this.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
@@ -170,7 +170,7 @@ export class Client {
 
   /** All findings of the version that was sent last. */
   async findings(uri: string): Promise<Diagnostic[]> {
-    const version = this.documents.get(uri)?.version;
+    const version = this.#documents.get(uri)?.version;
     await this.until(
       () => this.changed.some((one) => one.uri === uri && one.version === version && one.complete),
       `findings of version ${version} of ${uri}`,
@@ -185,7 +185,7 @@ export class Client {
       if (performance.now() > limit) throw new Error(`not seen in time: ${what}`);
       await new Promise<void>((done) => {
         const timer = setTimeout(done, 200);
-        this.waiting.push(() => {
+        this.#waiting.push(() => {
           clearTimeout(timer);
           done();
         });
@@ -230,21 +230,21 @@ export class Client {
 
   /** The text of a document after an edit of the workspace. */
   applied(uri: string, edit: WorkspaceEdit): string {
-    return TextDocument.applyEdits(this.documents.get(uri)!, editsOf(uri, edit));
+    return TextDocument.applyEdits(this.#documents.get(uri)!, editsOf(uri, edit));
   }
 
   /** Where a piece of text stands in a document: the start of its `nth` occurrence, and so many characters on. */
   at(uri: string, piece: string, on = 0, nth = 0): Position {
-    const document = this.documents.get(uri)!;
+    const document = this.#documents.get(uri)!;
     let offset = -1;
     for (let count = 0; count <= nth; count += 1) offset = document.getText().indexOf(piece, offset + 1);
     if (offset === -1) throw new Error(`‘${piece}’ is not in ${uri}`);
     return document.positionAt(offset + on);
   }
 
-  private wake(): void {
-    const woken = this.waiting;
-    this.waiting = [];
+  #wake(): void {
+    const woken = this.#waiting;
+    this.#waiting = [];
     for (const done of woken) done();
   }
 }

@@ -275,31 +275,31 @@ class TrueOrder<S> {
   readonly order: number[];
   /** Steps made so far: what the work is counted in. */
   steps = 0;
-  private readonly states: S[] = [];
-  private readonly costs: number[] = [];
-  private readonly later = new Map<number, Set<number>>();
+  readonly #states: S[] = [];
+  readonly #costs: number[] = [];
+  readonly #later = new Map<number, Set<number>>();
 
-  constructor(
-    private readonly sequence: StatefulSequence<S>,
-    order: readonly number[],
-  ) {
+  readonly #sequence: StatefulSequence<S>;
+
+  constructor(sequence: StatefulSequence<S>, order: readonly number[]) {
+    this.#sequence = sequence;
     this.order = [...order];
-    for (const [i, j] of sequence.before) this.later.set(i, (this.later.get(i) ?? new Set()).add(j));
-    this.price(0);
+    for (const [i, j] of sequence.before) this.#later.set(i, (this.#later.get(i) ?? new Set()).add(j));
+    this.#price(0);
   }
 
   get cost(): number {
-    return this.costs.at(-1) ?? 0;
+    return this.#costs.at(-1) ?? 0;
   }
 
   /** Exchanges the runs at [i, j) and [j, k) where that is allowed and `accept` takes the saving. */
   exchange(i: number, j: number, k: number, accept: (saving: number) => boolean): boolean {
     const [first, second] = [this.order.slice(i, j), this.order.slice(j, k)];
-    if (!first.every((one) => second.every((other) => this.later.get(one)?.has(other) !== true))) return false;
+    if (!first.every((one) => second.every((other) => this.#later.get(one)?.has(other) !== true))) return false;
     const instead = [...second, ...first];
-    if (!accept(this.saving(i, instead))) return false;
+    if (!accept(this.#saving(i, instead))) return false;
     this.order.splice(i, instead.length, ...instead);
-    this.price(i);
+    this.#price(i);
     return true;
   }
 
@@ -320,8 +320,11 @@ class TrueOrder<S> {
     }
   }
 
-  private price(from: number): void {
-    const { sequence, order, states, costs } = this;
+  #price(from: number): void {
+    const { order } = this;
+    const sequence = this.#sequence;
+    const states = this.#states;
+    const costs = this.#costs;
     for (let p = from; p < order.length; p += 1) {
       const step = sequence.step(p === 0 ? null : states[p - 1]!, order[p]!);
       states[p] = step.state;
@@ -331,8 +334,11 @@ class TrueOrder<S> {
   }
 
   /** What is saved where the places from `low` on hold these set-ups instead. */
-  private saving(low: number, instead: readonly number[]): number {
-    const { sequence, order, states, costs } = this;
+  #saving(low: number, instead: readonly number[]): number {
+    const { order } = this;
+    const sequence = this.#sequence;
+    const states = this.#states;
+    const costs = this.#costs;
     let state: S | null = low === 0 ? null : states[low - 1]!;
     let cost = low === 0 ? 0 : costs[low - 1]!;
     for (let p = low; p < order.length; p += 1) {

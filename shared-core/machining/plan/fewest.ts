@@ -119,35 +119,38 @@ interface Open {
 
 /** Depth first through all ways to sort operations into a number of batches. */
 class Search {
-  private tries = MOST_TRIES;
+  #tries = MOST_TRIES;
 
-  constructor(
-    private readonly apart: readonly Operation[],
-    private readonly together: Sharing,
-  ) {}
+  readonly #apart: readonly Operation[];
+  readonly #together: Sharing;
+
+  constructor(apart: readonly Operation[], together: Sharing) {
+    this.#apart = apart;
+    this.#together = together;
+  }
 
   /** The batches, or that there are none so few, or that the tries were not enough to tell. */
   into(count: number, operations: readonly Operation[]): Batch[] | 'none' | 'given-up' {
-    const found = this.place(new Set(operations), [], count);
+    const found = this.#place(new Set(operations), [], count);
     if (found !== null) return found;
-    return this.tries > 0 ? 'none' : 'given-up';
+    return this.#tries > 0 ? 'none' : 'given-up';
   }
 
-  private place(left: ReadonlySet<Operation>, open: readonly Open[], count: number): Batch[] | null {
+  #place(left: ReadonlySet<Operation>, open: readonly Open[], count: number): Batch[] | null {
     if (left.size === 0) return open.map(({ batch }) => batch);
-    const operation = this.next(left, open, count);
+    const operation = this.#next(left, open, count);
     if (operation === null) return null;
     const rest = new Set(left);
     rest.delete(operation);
     for (const [index, { batch, welcome }] of open.entries()) {
       if (!welcome.has(operation)) continue;
       for (const way of operation.ways) {
-        if (this.tries <= 0) return null;
-        this.tries -= 1;
+        if (this.#tries <= 0) return null;
+        this.#tries -= 1;
         const joined = join(batch, operation, way);
         if (!joined) continue;
-        const partners = this.together.get(operation)!;
-        const found = this.place(
+        const partners = this.#together.get(operation)!;
+        const found = this.#place(
           rest,
           open.with(index, { batch: joined, welcome: new Set([...welcome].filter((one) => partners.has(one))) }),
           count,
@@ -157,25 +160,25 @@ class Search {
     }
     if (open.length === count) return null;
     for (const way of operation.ways) {
-      if (this.tries <= 0) return null;
-      this.tries -= 1;
+      if (this.#tries <= 0) return null;
+      this.#tries -= 1;
       const batch = join(emptyBatch(operation), operation, way);
-      const found = batch && this.place(rest, [...open, { batch, welcome: this.together.get(operation)! }], count);
+      const found = batch && this.#place(rest, [...open, { batch, welcome: this.#together.get(operation)! }], count);
       if (found) return found;
     }
     return null;
   }
 
   /** The operation with the least choice; null where one has none, or more than can be need a batch of their own. */
-  private next(left: ReadonlySet<Operation>, open: readonly Open[], count: number): Operation | null {
+  #next(left: ReadonlySet<Operation>, open: readonly Open[], count: number): Operation | null {
     let found: Operation | null = null;
     let least = Infinity;
     const homeless: Operation[] = [];
     for (const one of left) {
       const homes = open.reduce((sum, { welcome }) => sum + Number(welcome.has(one)), 0);
-      if (homes === 0 && homeless.every((other) => !this.together.get(other)!.has(one))) homeless.push(one);
+      if (homes === 0 && homeless.every((other) => !this.#together.get(other)!.has(one))) homeless.push(one);
       // Those of which no two go together begin a batch each, so they come first.
-      const choice = this.apart.includes(one) ? -1 : homes * 1000 + this.together.get(one)!.size;
+      const choice = this.#apart.includes(one) ? -1 : homes * 1000 + this.#together.get(one)!.size;
       if (choice >= least) continue;
       found = one;
       least = choice;

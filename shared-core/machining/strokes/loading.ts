@@ -45,40 +45,45 @@ function bores(value: number, side: number): 0 | 1 {
 }
 
 export class Loading {
-  private readonly domain: number;
-  private readonly known = new Map<string, Prices>();
-  private readonly rough: RoughSum;
-  private readonly base: number;
+  readonly #domain: number;
+  readonly #known = new Map<string, Prices>();
+  readonly #rough: RoughSum;
+  readonly #base: number;
   /** Rank of the wanted hole at each place from `base` on; -1 where none is wanted. */
-  private readonly rankAt: Int32Array;
+  readonly #rankAt: Int32Array;
 
-  constructor(
-    private readonly row: Row,
-    private readonly cover: Cover,
-    private readonly weights: Weights,
-    private readonly unit: number,
-  ) {
-    this.domain = row.twice ? 3 : 2;
-    this.rough = new RoughSum(this.domain, row.holes.length);
+  readonly #row: Row;
+  readonly #cover: Cover;
+  readonly #weights: Weights;
+  readonly #unit: number;
+
+  constructor(row: Row, cover: Cover, weights: Weights, unit: number) {
+    this.#row = row;
+    this.#cover = cover;
+    this.#weights = weights;
+    this.#unit = unit;
+    this.#domain = row.twice ? 3 : 2;
+    this.#rough = new RoughSum(this.#domain, row.holes.length);
     const first = row.holes[0]!;
     const last = row.holes[row.holes.length - 1]!;
-    this.base = first - row.spindles;
-    this.rankAt = new Int32Array(last - first + 1 + 2 * row.spindles).fill(-1);
+    this.#base = first - row.spindles;
+    this.#rankAt = new Int32Array(last - first + 1 + 2 * row.spindles).fill(-1);
     row.holes.forEach((hole, rank) => {
-      this.rankAt[hole - this.base] = rank;
+      this.#rankAt[hole - this.#base] = rank;
     });
   }
 
   /** Before the first stroke. */
   begin(): Stage {
-    const tables = new Tables(this.domain);
-    tables.constant = -this.row.holes.length * this.unit;
+    const tables = new Tables(this.#domain);
+    tables.constant = -this.#row.holes.length * this.#unit;
     return { starts: [], sure: 0, tables, kept: [] };
   }
 
   /** The least start that a stroke after the last of `starts` can have. */
   leastNext(starts: readonly number[]): number {
-    const { cover, row } = this;
+    const cover = this.#cover;
+    const row = this.#row;
     const j = starts.length;
     if (j === cover.strokes) return Infinity;
     return Math.max(
@@ -91,7 +96,8 @@ export class Loading {
 
   /** The greatest start that a stroke after the last of `starts` can have: it must reach the next hole not reached yet. */
   greatestNext(starts: readonly number[]): number {
-    const { cover, row } = this;
+    const cover = this.#cover;
+    const row = this.#row;
     const j = starts.length;
     const reached = j > 0 ? starts[j - 1]! + row.spindles - 1 : -Infinity;
     const next = row.holes.find((hole) => hole > reached) ?? -Infinity;
@@ -101,10 +107,10 @@ export class Loading {
   /** What a stroke at `start` makes of the cost at least: quick, and not above what `advance` and `finish` give. */
   roughly(stage: Stage, start: number): number {
     const starts = [...stage.starts, start];
-    const { rough } = this;
+    const rough = this.#rough;
     rough.constant = stage.tables.constant;
     stage.tables.eachSingle((choice, costs) => rough.addOne(choice, costs));
-    this.addStroke(rough, stage, starts, this.sure(starts));
+    this.#addStroke(rough, stage, starts, this.#sure(starts));
     return rough.take();
   }
 
@@ -113,17 +119,17 @@ export class Loading {
    * what it can.
    */
   advance(stage: Stage, start: number): Stage {
-    const { spindles } = this.row;
+    const { spindles } = this.#row;
     const last = stage.starts.length - 1;
     const starts = [...stage.starts, start];
     const tables = stage.tables.copy();
-    const sure = this.sure(starts);
-    this.addStroke(tables, stage, starts, sure);
+    const sure = this.#sure(starts);
+    this.#addStroke(tables, stage, starts, sure);
     const kept: number[] = [];
-    if (starts.length < this.cover.strokes && last >= 0) {
+    if (starts.length < this.#cover.strokes && last >= 0) {
       // Choices of the stroke before, in columns of the last one that are still to be compared; and those of this one.
-      if (last > 0) this.ranks(starts[last]! + sure, starts[last - 1]! + spindles, kept);
-      this.ranks(start, starts[last]! + spindles, kept);
+      if (last > 0) this.#ranks(starts[last]! + sure, starts[last - 1]! + spindles, kept);
+      this.#ranks(start, starts[last]! + spindles, kept);
     }
     return { starts, sure, tables, kept };
   }
@@ -131,11 +137,11 @@ export class Loading {
   /** Takes out every choice that nothing later hangs on. With `taken`, notes how it follows from the others. */
   finish(stage: Stage, taken?: Taken[]): void {
     const { starts, sure, kept } = stage;
-    const { holes, spindles } = this.row;
+    const { holes, spindles } = this.#row;
     const keep = new Set(kept);
     const last = starts.length - 1;
     // A spindle weighs on one later comparison for each bit that is not yet compared with the next stroke's.
-    const weight = this.weights.change + this.cover.strokes * Math.abs(this.unit);
+    const weight = this.#weights.change + this.#cover.strokes * Math.abs(this.#unit);
     stage.tables.reduce(
       (choice, better, worse) => {
         if (!keep.has(choice)) return null;
@@ -147,7 +153,7 @@ export class Loading {
         if (first === 1 && bores(better, 0) !== bores(worse, 0)) bits += 1;
         return bits * weight;
       },
-      starts.length === this.cover.strokes ? Infinity : MOST_NEIGHBOURS,
+      starts.length === this.#cover.strokes ? Infinity : MOST_NEIGHBOURS,
       taken,
     );
   }
@@ -158,19 +164,21 @@ export class Loading {
    */
   leastWithEnd(stage: Stage, end: number): number {
     const { starts, sure } = stage;
-    const { cover, row, weights } = this;
+    const cover = this.#cover;
+    const row = this.#row;
+    const weights = this.#weights;
     const last = starts.length - 1;
     if (starts.length === cover.strokes) return stage.tables.least();
     const tables = stage.tables.copy();
-    const weight = weights.change - cover.strokes * this.unit;
-    const prices = this.prices(0, weight, weight, 0);
+    const weight = weights.change - cover.strokes * this.#unit;
+    const prices = this.#prices(0, weight, weight, 0);
     const ownFrom = cover.strokes < 2 ? -Infinity : Math.min(cover.latest[cover.strokes - 2]!, end - 1) + row.spindles;
     for (let column = 0; column < row.spindles; column += 1) {
-      const wanted = this.rank(end + column) >= 0;
+      const wanted = this.#rank(end + column) >= 0;
       if (wanted && end + column < ownFrom) continue;
       let state: SpindleState;
-      if (column < sure) state = this.state(starts, last, column);
-      else if (last > 0) state = this.state(starts, last - 1, column);
+      if (column < sure) state = this.#state(starts, last, column);
+      else if (last > 0) state = this.#state(starts, last - 1, column);
       else continue;
       count(tables, state, wanted ? LOADED : EMPTY, prices);
     }
@@ -185,10 +193,10 @@ export class Loading {
       stage = this.advance(stage, start);
       this.finish(stage, taken);
     }
-    const values = readBack(this.domain, taken);
+    const values = readBack(this.#domain, taken);
     return starts.map((_, stroke) =>
-      Array.from({ length: this.row.spindles }, (_unused, column) => {
-        const state = this.state(starts, stroke, column);
+      Array.from({ length: this.#row.spindles }, (_unused, column) => {
+        const state = this.#state(starts, stroke, column);
         if (state < 0) return state === LOADED;
         // A choice that nothing hangs on goes to the earlier stroke.
         return bores(values.get(state >> 1) ?? FIRST_ONLY, state & 1) === 1;
@@ -203,71 +211,71 @@ export class Loading {
   }
 
   /** Columns of the last stroke that no later stroke can reach. */
-  private sure(starts: readonly number[]): number {
-    return Math.max(0, Math.min(this.row.spindles, this.leastNext(starts) - starts.at(-1)!));
+  #sure(starts: readonly number[]): number {
+    return Math.max(0, Math.min(this.#row.spindles, this.leastNext(starts) - starts.at(-1)!));
   }
 
-  private rank(place: number): number {
-    return this.rankAt[place - this.base] ?? -1;
+  #rank(place: number): number {
+    return this.#rankAt[place - this.#base] ?? -1;
   }
 
   /** What spindle `column` of stroke `stroke` is, as far as `starts` tells. */
-  private state(starts: readonly number[], stroke: number, column: number): SpindleState {
+  #state(starts: readonly number[], stroke: number, column: number): SpindleState {
     const place = starts[stroke]! + column;
-    const rank = this.rank(place);
+    const rank = this.#rank(place);
     if (rank < 0) return EMPTY;
-    if (stroke > 0 && place < starts[stroke - 1]! + this.row.spindles) return 2 * rank + 1;
+    if (stroke > 0 && place < starts[stroke - 1]! + this.#row.spindles) return 2 * rank + 1;
     return stroke + 1 < starts.length && place >= starts[stroke + 1]! ? 2 * rank : LOADED;
   }
 
   /** Ranks of the wanted holes in [from, to). */
-  private ranks(from: number, to: number, into: number[]): void {
+  #ranks(from: number, to: number, into: number[]): void {
     for (let place = from; place < to; place += 1) {
-      const rank = this.rank(place);
+      const rank = this.#rank(place);
       if (rank >= 0) into.push(rank);
     }
   }
 
   /** Counts the changes between stroke `stroke` and the next one, in the columns [from, to). */
-  private compare(sum: Sum, starts: readonly number[], stroke: number, from: number, to: number): void {
-    const { change } = this.weights;
-    const onward = (this.cover.strokes - 1 - stroke) * this.unit;
-    const prices = this.prices(0, change + onward, change - onward, 0);
+  #compare(sum: Sum, starts: readonly number[], stroke: number, from: number, to: number): void {
+    const { change } = this.#weights;
+    const onward = (this.#cover.strokes - 1 - stroke) * this.#unit;
+    const prices = this.#prices(0, change + onward, change - onward, 0);
     for (let column = from; column < to; column += 1) {
-      count(sum, this.state(starts, stroke, column), this.state(starts, stroke + 1, column), prices);
+      count(sum, this.#state(starts, stroke, column), this.#state(starts, stroke + 1, column), prices);
     }
   }
 
   /** Counts what is loaded and emptied before the first stroke, in the columns [from, to). */
-  private compareWithLoaded(sum: Sum, starts: readonly number[], from: number, to: number): void {
-    const { loading } = this.weights;
-    const onward = this.cover.strokes * this.unit;
-    const prices = this.prices(0, loading + onward, loading, onward);
+  #compareWithLoaded(sum: Sum, starts: readonly number[], from: number, to: number): void {
+    const { loading } = this.#weights;
+    const onward = this.#cover.strokes * this.#unit;
+    const prices = this.#prices(0, loading + onward, loading, onward);
     for (let column = from; column < to; column += 1) {
-      count(sum, this.row.loaded?.[column] === true ? LOADED : EMPTY, this.state(starts, 0, column), prices);
+      count(sum, this.#row.loaded?.[column] === true ? LOADED : EMPTY, this.#state(starts, 0, column), prices);
     }
   }
 
   /** All costs that `advance` adds for a stroke at `start`. */
-  private addStroke(sum: Sum, stage: Stage, starts: readonly number[], sure: number): void {
-    const { spindles } = this.row;
+  #addStroke(sum: Sum, stage: Stage, starts: readonly number[], sure: number): void {
+    const { spindles } = this.#row;
     const last = starts.length - 2;
     if (last < 0) {
-      this.compareWithLoaded(sum, starts, 0, sure);
+      this.#compareWithLoaded(sum, starts, 0, sure);
     } else {
-      if (last > 0) this.compare(sum, starts, last - 1, stage.sure, spindles);
-      else this.compareWithLoaded(sum, starts, stage.sure, spindles);
-      this.compare(sum, starts, last, 0, sure);
+      if (last > 0) this.#compare(sum, starts, last - 1, stage.sure, spindles);
+      else this.#compareWithLoaded(sum, starts, stage.sure, spindles);
+      this.#compare(sum, starts, last, 0, sure);
     }
   }
 
   /** What a spindle costs that is empty both times, loaded then, emptied then, loaded both times. */
-  private prices(none: number, load: number, empty: number, both: number): Prices {
+  #prices(none: number, load: number, empty: number, both: number): Prices {
     const name = `${load} ${empty} ${both}`;
-    let prices = this.known.get(name);
+    let prices = this.#known.get(name);
     if (prices === undefined) {
-      prices = tabulate([none, load, empty, both], this.domain);
-      this.known.set(name, prices);
+      prices = tabulate([none, load, empty, both], this.#domain);
+      this.#known.set(name, prices);
     }
     return prices;
   }
@@ -316,25 +324,25 @@ function count(sum: Sum, a: SpindleState, b: SpindleState, prices: Prices): void
 /** A sum in which each choice is made for itself, as if no two hung together: never above the least sum of the tables. */
 class RoughSum implements Sum {
   constant = 0;
-  private readonly costs: Float64Array;
-  private readonly touched: number[] = [];
-  private readonly isTouched: Uint8Array;
+  readonly #costs: Float64Array;
+  readonly #touched: number[] = [];
+  readonly #isTouched: Uint8Array;
 
-  constructor(
-    private readonly domain: number,
-    choices: number,
-  ) {
-    this.costs = new Float64Array(choices * domain);
-    this.isTouched = new Uint8Array(choices);
+  readonly #domain: number;
+
+  constructor(domain: number, choices: number) {
+    this.#domain = domain;
+    this.#costs = new Float64Array(choices * domain);
+    this.#isTouched = new Uint8Array(choices);
   }
 
   addOne(choice: number, costs: Float64Array): void {
-    const { domain } = this;
-    if (this.isTouched[choice] === 0) {
-      this.isTouched[choice] = 1;
-      this.touched.push(choice);
+    const domain = this.#domain;
+    if (this.#isTouched[choice] === 0) {
+      this.#isTouched[choice] = 1;
+      this.#touched.push(choice);
     }
-    for (let value = 0; value < domain; value += 1) this.costs[choice * domain + value]! += costs[value]!;
+    for (let value = 0; value < domain; value += 1) this.#costs[choice * domain + value]! += costs[value]!;
   }
 
   addTwo(): void {
@@ -343,18 +351,19 @@ class RoughSum implements Sum {
 
   /** The least sum, and everything back to nothing. */
   take(): number {
-    const { domain, costs } = this;
+    const domain = this.#domain;
+    const costs = this.#costs;
     let sum = this.constant;
-    for (const choice of this.touched) {
+    for (const choice of this.#touched) {
       let least = Infinity;
       for (let at = choice * domain; at < (choice + 1) * domain; at += 1) {
         least = Math.min(least, costs[at]!);
         costs[at] = 0;
       }
       sum += least;
-      this.isTouched[choice] = 0;
+      this.#isTouched[choice] = 0;
     }
-    this.touched.length = 0;
+    this.#touched.length = 0;
     this.constant = 0;
     return sum;
   }

@@ -10,33 +10,33 @@ export class Tables {
   /** The part of the sum that hangs on no choice. */
   constant = 0;
   /** Costs of each value of a choice; Infinity where the value is struck out. */
-  private readonly singles = new Map<number, Float64Array>();
-  private readonly links = new Map<number, Link[]>();
-  private wide: Table[] = [];
+  readonly #singles = new Map<number, Float64Array>();
+  readonly #links = new Map<number, Link[]>();
+  #wide: Table[] = [];
 
   constructor(readonly domain: number) {}
 
   copy(): Tables {
     const twin = new Tables(this.domain);
     twin.constant = this.constant;
-    for (const [choice, costs] of this.singles) twin.singles.set(choice, costs.slice());
+    for (const [choice, costs] of this.#singles) twin.#singles.set(choice, costs.slice());
     // Links and wide tables are never changed, only replaced.
-    for (const [choice, links] of this.links) twin.links.set(choice, links.slice());
-    twin.wide = this.wide.slice();
+    for (const [choice, links] of this.#links) twin.#links.set(choice, links.slice());
+    twin.#wide = this.#wide.slice();
     return twin;
   }
 
   /** Adds a cost for each value of a choice. */
   addOne(choice: number, costs: Float64Array): void {
-    const own = this.single(choice);
+    const own = this.#single(choice);
     for (let value = 0; value < this.domain; value += 1) own[value]! += costs[value]!;
   }
 
   /** Adds a cost for each pair of values of two choices; those of `a` change slower. */
   addTwo(a: number, b: number, costs: Float64Array): void {
     const { domain } = this;
-    const ofA = onlyValue(this.single(a));
-    const ofB = onlyValue(this.single(b));
+    const ofA = onlyValue(this.#single(a));
+    const ofB = onlyValue(this.#single(b));
     if (ofA >= 0) {
       this.addOne(b, costs.subarray(ofA * domain, ofA * domain + domain));
     } else if (ofB >= 0) {
@@ -44,8 +44,8 @@ export class Tables {
       for (let value = 0; value < domain; value += 1) column[value] = costs[value * domain + ofB]!;
       this.addOne(a, column);
     } else {
-      this.link(a, b, costs);
-      this.link(b, a, turned(costs, domain));
+      this.#link(a, b, costs);
+      this.#link(b, a, turned(costs, domain));
     }
   }
 
@@ -55,11 +55,11 @@ export class Tables {
    * with more than `most` neighbours stays too: its table would be large, and later some of them may be settled.
    */
   reduce(later: Later, most: number, taken?: Taken[]): void {
-    this.strikeOut(later, taken);
-    const going = [...this.singles.keys()].filter((choice) => later(choice, 0, 0) === null).sort((a, b) => a - b);
+    this.#strikeOut(later, taken);
+    const going = [...this.#singles.keys()].filter((choice) => later(choice, 0, 0) === null).sort((a, b) => a - b);
     const degree = (choice: number): number => {
-      if (this.wide.length === 0) return this.links.get(choice)?.length ?? 0;
-      return this.around(choice).length;
+      if (this.#wide.length === 0) return this.#links.get(choice)?.length ?? 0;
+      return this.#around(choice).length;
     };
     while (going.length > 0) {
       let at = 0;
@@ -74,10 +74,10 @@ export class Tables {
       if (degree(choice) > most) break;
       going[at] = going[going.length - 1]!;
       going.pop();
-      const record = this.takeOut(choice);
+      const record = this.#takeOut(choice);
       taken?.push(record);
     }
-    for (const costs of this.singles.values()) {
+    for (const costs of this.#singles.values()) {
       const least = costs.reduce((a, b) => Math.min(a, b));
       this.constant += least;
       for (let value = 0; value < this.domain; value += 1) costs[value]! -= least;
@@ -93,41 +93,41 @@ export class Tables {
 
   /** The costs of each choice by itself. */
   eachSingle(take: (choice: number, costs: Float64Array) => void): void {
-    this.singles.forEach((costs, choice) => take(choice, costs));
+    this.#singles.forEach((costs, choice) => take(choice, costs));
   }
 
   /** What is left beside the constant, as a text that is equal for equal tables. */
   signature(): string {
     const parts: string[] = [];
-    for (const choice of [...this.singles.keys()].sort((a, b) => a - b)) {
-      parts.push(`${choice}:${this.singles.get(choice)!.join()}`);
-      for (const { other, costs } of (this.links.get(choice) ?? []).toSorted((a, b) => a.other - b.other)) {
+    for (const choice of [...this.#singles.keys()].sort((a, b) => a - b)) {
+      parts.push(`${choice}:${this.#singles.get(choice)!.join()}`);
+      for (const { other, costs } of (this.#links.get(choice) ?? []).toSorted((a, b) => a.other - b.other)) {
         if (other > choice) parts.push(`${other}=${costs.join()}`);
       }
     }
-    for (const { over, costs } of this.wide) parts.push(`${over.join('+')}=${costs.join()}`);
+    for (const { over, costs } of this.#wide) parts.push(`${over.join('+')}=${costs.join()}`);
     return parts.join(';');
   }
 
-  private single(choice: number): Float64Array {
-    let own = this.singles.get(choice);
+  #single(choice: number): Float64Array {
+    let own = this.#singles.get(choice);
     if (own === undefined) {
       own = new Float64Array(this.domain);
-      this.singles.set(choice, own);
+      this.#singles.set(choice, own);
     }
     return own;
   }
 
-  private link(from: number, to: number, costs: Float64Array): void {
-    const links = this.links.get(from);
+  #link(from: number, to: number, costs: Float64Array): void {
+    const links = this.#links.get(from);
     const at = links?.findIndex(({ other }) => other === to) ?? -1;
-    if (links === undefined) this.links.set(from, [{ other: to, costs }]);
+    if (links === undefined) this.#links.set(from, [{ other: to, costs }]);
     else if (at < 0) links.push({ other: to, costs });
     else links[at] = { other: to, costs: costs.map((value, index) => value + links[at]!.costs[index]!) };
   }
 
-  private unlink(from: number, to: number): void {
-    const links = this.links.get(from)!;
+  #unlink(from: number, to: number): void {
+    const links = this.#links.get(from)!;
     links.splice(
       links.findIndex(({ other }) => other === to),
       1,
@@ -135,23 +135,23 @@ export class Tables {
   }
 
   /** Strikes out values and settles choices for as long as that leads on. */
-  private strikeOut(later: Later, taken?: Taken[]): void {
+  #strikeOut(later: Later, taken?: Taken[]): void {
     const { domain } = this;
-    const queue = [...this.singles.keys()].sort((a, b) => a - b);
+    const queue = [...this.#singles.keys()].sort((a, b) => a - b);
     const queued = new Set(queue);
     for (let head = 0; head < queue.length; head += 1) {
       const choice = queue[head]!;
       queued.delete(choice);
-      const costs = this.singles.get(choice);
-      if (costs === undefined || this.wide.some(({ over }) => over.includes(choice))) continue;
-      const links = this.links.get(choice) ?? [];
+      const costs = this.#singles.get(choice);
+      if (costs === undefined || this.#wide.some(({ over }) => over.includes(choice))) continue;
+      const links = this.#links.get(choice) ?? [];
       let struck = false;
       for (let worse = domain - 1; worse >= 0; worse -= 1) {
         for (let better = 0; better < domain && costs[worse] !== Infinity; better += 1) {
           if (better === worse || costs[better] === Infinity) continue;
           let most = later(choice, better, worse) ?? 0;
           const gain = costs[worse]! - costs[better]!;
-          for (let l = 0; l < links.length && most <= gain; l += 1) most += this.mostLift(links[l]!, better, worse);
+          for (let l = 0; l < links.length && most <= gain; l += 1) most += this.#mostLift(links[l]!, better, worse);
           if (gain < most) continue;
           costs[worse] = Infinity;
           struck = true;
@@ -162,12 +162,12 @@ export class Tables {
       if (value >= 0) {
         for (const { other, costs: pair } of links) {
           this.addOne(other, pair.subarray(value * domain, value * domain + domain));
-          this.unlink(other, choice);
+          this.#unlink(other, choice);
         }
-        this.links.delete(choice);
+        this.#links.delete(choice);
         if (later(choice, 0, 0) === null) {
           this.constant += costs[value]!;
-          this.singles.delete(choice);
+          this.#singles.delete(choice);
           taken?.push({ choice, over: [], best: Uint8Array.of(value) });
         }
       }
@@ -180,9 +180,9 @@ export class Tables {
   }
 
   /** The most by which a link can charge `better` more than `worse`, over what the neighbour may still be. */
-  private mostLift(link: Link, better: number, worse: number): number {
+  #mostLift(link: Link, better: number, worse: number): number {
     const { domain } = this;
-    const other = this.singles.get(link.other)!;
+    const other = this.#singles.get(link.other)!;
     let most = -Infinity;
     for (let value = 0; value < domain; value += 1) {
       if (other[value] === Infinity) continue;
@@ -191,20 +191,20 @@ export class Tables {
     return most;
   }
 
-  private around(choice: number): number[] {
-    const around = new Set((this.links.get(choice) ?? []).map(({ other }) => other));
-    for (const { over } of this.wide) if (over.includes(choice)) for (const other of over) around.add(other);
+  #around(choice: number): number[] {
+    const around = new Set((this.#links.get(choice) ?? []).map(({ other }) => other));
+    for (const { over } of this.#wide) if (over.includes(choice)) for (const other of over) around.add(other);
     around.delete(choice);
     return [...around].sort((a, b) => a - b);
   }
 
-  private takeOut(choice: number): Taken {
+  #takeOut(choice: number): Taken {
     const { domain } = this;
-    const around = this.around(choice);
-    const own = this.single(choice);
-    const links = this.links.get(choice) ?? [];
-    const wide = this.wide.filter(({ over }) => over.includes(choice));
-    if (wide.length > 0) this.wide = this.wide.filter((table) => !wide.includes(table));
+    const around = this.#around(choice);
+    const own = this.#single(choice);
+    const links = this.#links.get(choice) ?? [];
+    const wide = this.#wide.filter(({ over }) => over.includes(choice));
+    if (wide.length > 0) this.#wide = this.#wide.filter((table) => !wide.includes(table));
 
     const count = domain ** around.length;
     const costs = new Float64Array(count);
@@ -234,13 +234,13 @@ export class Tables {
       costs[setting] = least;
     }
 
-    for (const { other } of links) this.unlink(other, choice);
-    this.links.delete(choice);
-    this.singles.delete(choice);
+    for (const { other } of links) this.#unlink(other, choice);
+    this.#links.delete(choice);
+    this.#singles.delete(choice);
     if (around.length === 0) this.constant += costs[0]!;
     else if (around.length === 1) this.addOne(around[0]!, costs);
     else if (around.length === 2) this.addTwo(around[0]!, around[1]!, costs);
-    else this.wide.push({ over: around, costs });
+    else this.#wide.push({ over: around, costs });
     return { choice, over: around, best };
   }
 }

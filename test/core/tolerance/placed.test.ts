@@ -18,17 +18,17 @@ import type { Reference } from './sheets-for.js';
  * that it finds. Nothing of it is made linear. Lines through dowels are those of simple-statistics.
  */
 class Placed {
-  private readonly panels: ReadonlyMap<string, Panel>;
-  private readonly joints: ReadonlyMap<string, Joint>;
-  private readonly holes: ReadonlyMap<string, readonly { readonly drawn: Hole; readonly real: Hole }[]>;
+  readonly #panels: ReadonlyMap<string, Panel>;
+  readonly #joints: ReadonlyMap<string, Joint>;
+  readonly #holes: ReadonlyMap<string, readonly { readonly drawn: Hole; readonly real: Hole }[]>;
 
-  constructor(
-    { carcass, setUps }: ToleranceCase,
-    private readonly stray: Stray,
-  ) {
-    this.panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
-    this.joints = new Map(carcass.joints.map((joint) => [joint.id, joint]));
-    this.holes = new Map(
+  readonly #stray: Stray;
+
+  constructor({ carcass, setUps }: ToleranceCase, stray: Stray) {
+    this.#stray = stray;
+    this.#panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
+    this.#joints = new Map(carcass.joints.map((joint) => [joint.id, joint]));
+    this.#holes = new Map(
       carcass.panels.map((panel) => {
         const read = strokesOf(setUps, 'box', panel.key, blankOf(panel));
         if (!read.ok) throw new Error(`${panel.key} cannot be bored`);
@@ -41,21 +41,21 @@ class Placed {
     );
   }
 
-  panel = (key: string): Panel => this.panels.get(key)!;
-  has = (id: string): boolean => this.joints.has(id);
-  tooLong = (key: string): number => this.stray('length', key);
+  panel = (key: string): Panel => this.#panels.get(key)!;
+  has = (id: string): boolean => this.#joints.has(id);
+  tooLong = (key: string): number => this.#stray('length', key);
 
   /** Which way the thickness of a panel goes from its outside face, across the joint. */
-  private inward = (panel: Panel): number => (panel.pose.t.startsWith('+') ? 1 : -1);
+  #inward = (panel: Panel): number => (panel.pose.t.startsWith('+') ? 1 : -1);
 
   /** How far the outside face of an end panel stands from its place as drawn, at a depth. */
-  private outside(id: string, depth: number): number {
-    const { endPanel, facePanel, end, face } = this.joints.get(id)!;
+  #outside(id: string, depth: number): number {
+    const { endPanel, facePanel, end, face } = this.#joints.get(id)!;
     const [ended, faced] = [this.panel(endPanel), this.panel(facePanel)];
     const axis = ended.pose.t.endsWith('x') ? 'x' : 'z';
-    const way = this.inward(ended);
-    const inEnd = this.holes.get(endPanel)!.filter(({ drawn }) => drawn.face === end);
-    const inFace = this.holes.get(facePanel)!.filter(({ drawn }) => drawn.face === face);
+    const way = this.#inward(ended);
+    const inEnd = this.#holes.get(endPanel)!.filter(({ drawn }) => drawn.face === end);
+    const inFace = this.#holes.get(facePanel)!.filter(({ drawn }) => drawn.face === face);
     const misses = inEnd.flatMap((peg): [number, number][] => {
       const across = ended.pose.origin[axis] + way * peg.drawn.v;
       const deep = ended.pose.origin.y + peg.drawn.u;
@@ -69,21 +69,21 @@ class Placed {
     });
     if (misses.length === 0) throw new Error(`${id} has no dowels`);
     const { m, b } = linearRegression(misses);
-    return b + m * depth + this.stray('dowelPlay', `${id} across`);
+    return b + m * depth + this.#stray('dowelPlay', `${id} across`);
   }
 
   /** How far a face stands from its place as drawn, where some panels at one height hold it. */
   face(panel: Panel, face: Joint['face'], holders: readonly Panel[], depth: number): number {
-    const against = holders.flatMap(({ key }) => this.joints.get(`${key}/${panel.key}`) ?? []);
+    const against = holders.flatMap(({ key }) => this.#joints.get(`${key}/${panel.key}`) ?? []);
     if (against.length > 0) {
       const ends = against.map(({ end, endPanel }) => (end === 'far-end' ? this.tooLong(endPanel) : 0));
       return ends.reduce((sum, end) => sum + end, 0) / ends.length;
     }
-    const thicker = face === 'inside' ? this.inward(panel) * this.stray('thickness', panel.key) : 0;
-    if (holders.length === 1) return this.outside(`${panel.key}/${holders[0]!.key}`, depth) + thicker;
+    const thicker = face === 'inside' ? this.#inward(panel) * this.#stray('thickness', panel.key) : 0;
+    if (holders.length === 1) return this.#outside(`${panel.key}/${holders[0]!.key}`, depth) + thicker;
     const middles = holders.map((holder): [number, number] => {
       const middle = holder.pose.origin.y + holder.width / 2;
-      return [middle, this.outside(`${panel.key}/${holder.key}`, middle)];
+      return [middle, this.#outside(`${panel.key}/${holder.key}`, middle)];
     });
     const { m, b } = linearRegression(middles);
     return b + m * depth + thicker;

@@ -35,15 +35,17 @@ class Drawing {
   readonly #layers = new Set<string>();
   readonly #isMirrored: boolean;
 
-  constructor(
-    private readonly writer: DxfWriter,
-    private readonly panel: Panel,
-  ) {
+  readonly #writer: DxfWriter;
+  readonly #panel: Panel;
+
+  constructor(writer: DxfWriter, panel: Panel) {
+    this.#writer = writer;
+    this.#panel = panel;
     this.#isMirrored = handedness(panel.pose) === 'left';
   }
 
   outline(): void {
-    const { width, length, grooves } = this.panel;
+    const { width, length, grooves } = this.#panel;
     this.#rectangle(OUTLINE, BLACK, 0, width, 0, length);
     for (const { from, to, along } of grooves) {
       this.#rectangle(GROOVE, GREY, from, to, along?.from ?? 0, along?.to ?? length);
@@ -56,10 +58,10 @@ class Drawing {
     const colour = (this.#layers.size % BORE_COLOURS) + 1;
     if (isFace(face)) {
       this.#on(layer, colour);
-      this.writer.addCircle(point3d(this.#x(u), mm(v), 0), mm(diameter) / 2);
+      this.#writer.addCircle(point3d(this.#x(u), mm(v), 0), mm(diameter) / 2);
       return;
     }
-    const { length } = this.panel;
+    const { length } = this.#panel;
     const [from, to] = face === 'reference-end' ? [0, depth] : [length - depth, length];
     this.#rectangle(layer, colour, u - diameter / 2, u + diameter / 2, from, to);
   }
@@ -73,20 +75,20 @@ class Drawing {
       [u1, v2],
     ] as const;
     const vertices = corners.map(([u, v]) => ({ point: point2d(this.#x(u), mm(v)) }));
-    this.writer.addLWPolyline(vertices, { flags: LWPolylineFlags.Closed });
+    this.#writer.addLWPolyline(vertices, { flags: LWPolylineFlags.Closed });
   }
 
   /** The inside face is seen from the inside, so that a left-handed panel has its front edge on the right. */
   #x(u: number): number {
-    return mm(this.#isMirrored ? this.panel.width - u : u);
+    return mm(this.#isMirrored ? this.#panel.width - u : u);
   }
 
   #on(layer: string, colour: number): void {
     if (!this.#layers.has(layer)) {
       this.#layers.add(layer);
-      this.writer.addLayer(layer, colour, 'CONTINUOUS');
+      this.#writer.addLayer(layer, colour, 'CONTINUOUS');
     }
-    this.writer.setCurrentLayerName(layer);
+    this.#writer.setCurrentLayerName(layer);
   }
 }
 

@@ -16,15 +16,15 @@ const sheetsOf = (carcasses: readonly Bored[]): BatchedSetUp[] =>
 
 /** What a hand does on one machine, simulated stop by stop; what may stay is asked of the replay, and of nothing else. */
 class Hand {
-  private readonly blanks = new Map<string, Blank>();
-  private readonly asked = new Map<string, boolean>();
+  readonly #blanks = new Map<string, Blank>();
+  readonly #asked = new Map<string, boolean>();
 
-  constructor(
-    carcasses: readonly Bored[],
-    private readonly times: Changeover,
-  ) {
+  readonly #times: Changeover;
+
+  constructor(carcasses: readonly Bored[], times: Changeover) {
+    this.#times = times;
     for (const { spec, carcass } of carcasses) {
-      for (const panel of carcass.panels) this.blanks.set(`${spec.name.value}\n${panel.key}`, blankOf(panel));
+      for (const panel of carcass.panels) this.#blanks.set(`${spec.name.value}\n${panel.key}`, blankOf(panel));
     }
   }
 
@@ -50,7 +50,7 @@ class Hand {
       const moved = setUp.stops.filter(({ name, position }) => stops.get(name)?.position !== position);
       const heads = setUp.fence.flatMap((place, head) => (fence[head] === place ? [] : [head]));
       const stood = same && !turned ? before : null;
-      const [had, wanted] = [same ? this.bitsOf(before) : bitsIn(setUp.machine), this.bitsOf(setUp)];
+      const [had, wanted] = [same ? this.#bitsOf(before) : bitsIn(setUp.machine), this.#bitsOf(setUp)];
       const bits = [...new Set([...had.keys(), ...wanted.keys()])]
         // A head with fewer spindles than the one turned away from has nothing to do with the others.
         .filter((place) => had.get(place) !== wanted.get(place) && Number(place.split('/')[1]) < spindlesOf(setUp))
@@ -63,7 +63,7 @@ class Hand {
           ? null
           : { depth: stands!.depth!, through: false, thickness: stands!.thickness };
       const height = same ? stood?.height : stands?.height;
-      const { times } = this;
+      const times = this.#times;
       const seconds =
         (same ? 0 : times.machine) +
         (turned ? times.turnHead : 0) +
@@ -75,13 +75,13 @@ class Hand {
       // What is not named stays where the set-up could be run with it standing there too.
       for (const [name, stop] of stops) {
         if (setUp.stops.some((one) => one.name === name)) continue;
-        if (!this.runsAsWell(setUp, { ...setUp, stops: [...setUp.stops, stop] })) stops.delete(name);
+        if (!this.#runsAsWell(setUp, { ...setUp, stops: [...setUp.stops, stop] })) stops.delete(name);
       }
       for (const stop of setUp.stops) stops.set(stop.name, stop);
       let standing = [...setUp.fence];
       for (const place of fence.slice(standing.length)) {
         const more = [...standing, place];
-        if (!this.runsAsWell(setUp, { ...setUp, fence: more })) break;
+        if (!this.#runsAsWell(setUp, { ...setUp, fence: more })) break;
         standing = more;
       }
       fence = standing;
@@ -90,25 +90,25 @@ class Hand {
     return { set, seconds: set.reduce((sum, one) => sum + one.seconds, 0) };
   }
 
-  private bitsOf(setUp: SetUp): Map<string, number> {
+  #bitsOf(setUp: SetUp): Map<string, number> {
     const [step] = setUp.runs[0]!.steps;
     return new Map(step!.spindles.map(({ head, spindle, diameter }) => [`${head}/${spindle}`, diameter]));
   }
 
   /** Whether the replay has nothing against the other that it has not against the one. */
-  private runsAsWell(one: SetUp, other: SetUp): boolean {
+  #runsAsWell(one: SetUp, other: SetUp): boolean {
     const key = `${one.machine.name} ${one.id} ${JSON.stringify([other.stops, other.fence])}`;
-    const known = this.asked.get(key);
+    const known = this.#asked.get(key);
     if (known !== undefined) return known;
     const says = (setUp: SetUp): string =>
       JSON.stringify(
         setUp.runs.map(({ carcass, panel }) => {
-          const replay = replayPanel([setUp], carcass, panel, this.blanks.get(`${carcass}\n${panel}`)!);
+          const replay = replayPanel([setUp], carcass, panel, this.#blanks.get(`${carcass}\n${panel}`)!);
           return replay.ok ? [] : replay.problems;
         }),
       );
     const answer = says(one) === says(other);
-    this.asked.set(key, answer);
+    this.#asked.set(key, answer);
     return answer;
   }
 }
