@@ -1,5 +1,6 @@
 // The arrows of the house. A folder may import only from itself and from folders before it in this table.
 const CORE_ORDER = [
+  ['derived', 'shared-core/derived/'],
   ['length', 'shared-core/length/'],
   ['words', 'shared-core/words/'],
   ['document', 'shared-core/document/'],

@@ -1,5 +1,6 @@
 import type { CarcassPart, JobParts } from './document/cut.js';
 import { cutJob } from './document/cut.js';
+import { Derived } from './derived/derived.js';
 import type { Basis } from './engine/basis.js';
 import { basisOf } from './engine/basis.js';
 import { analyseCarcass } from './engine/carcass.js';
@@ -50,6 +51,8 @@ export class Engine {
   /** By text: several jobs share a shop, and a job asks again at every key. */
   readonly #shops = new Map<string, ReadShop>();
 
+  readonly #derived = new Derived();
+
   readonly #host: EngineHost;
 
   constructor(host: EngineHost) {
@@ -85,7 +88,18 @@ export class Engine {
       ...unusedDefaults(head.conditional, carcasses),
     ];
     const remembered = remember(before?.analysis, carcasses, findings);
-    const analysis = new JobAnalysis(uri, text, parts, head.head, used, carcasses, findings, remembered, basis.base);
+    const analysis = new JobAnalysis(
+      uri,
+      text,
+      parts,
+      head.head,
+      used,
+      carcasses,
+      findings,
+      remembered,
+      basis.base,
+      this.#derived,
+    );
     this.#jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept });
     return analysis;
   }
@@ -102,7 +116,7 @@ export class Engine {
 
   #compute(part: CarcassPart, basis: Basis, used: UsedShop): CarcassAnalysis {
     this.computed += 1;
-    return analyseCarcass(part, basis, used.shop);
+    return analyseCarcass(part, basis, used.shop, this.#derived);
   }
 
   #shopFor(jobUri: string, head: ReadHead): FoundShop {

@@ -13,7 +13,7 @@ import {
   type SetUpOrder,
 } from '../machining/plan/plan.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
-import { Derived } from './derived.js';
+import type { Derived } from '../derived/derived.js';
 import { findSetUpsForOne } from './set-ups-for-one.js';
 import { setUpsOf, type BatchedSetUp } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
@@ -53,13 +53,13 @@ export class JobAnalysis {
     readonly jobFindings: readonly FileFinding[],
     remembered: ReadonlyMap<string, CarcassAnalysis>,
     defaultsBase: number,
+    /** The engine's store: what is worked out of this analysis goes with it, what of a carcass or less outlives an edit. */
+    readonly derived: Derived,
   ) {
     this.#remembered = remembered;
     this.#defaultsBase = defaultsBase;
   }
 
-  /** What is worked out of this analysis for those who show it. */
-  readonly derived = new Derived();
   #namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
   #setUpsMade: readonly BatchedSetUp[] | null = null;
   #planMade: Plan | null = null;
@@ -88,7 +88,10 @@ export class JobAnalysis {
 
   /** The set-ups of all planned carcasses, made when they are first asked for; the order to run is another matter. */
   setUps(): readonly BatchedSetUp[] {
-    this.#setUpsMade ??= setUpsOf(this.planned().flatMap((one) => (one.operations ? [one.operations] : [])));
+    this.#setUpsMade ??= setUpsOf(
+      this.planned().flatMap((one) => (one.operations ? [one.operations] : [])),
+      this.derived,
+    );
     return this.#setUpsMade;
   }
 

@@ -3,6 +3,7 @@ import { boreCarcass } from '../boring/bores.js';
 import { buildCarcass } from '../carcass/build.js';
 import { withText, type CarcassPart } from '../document/cut.js';
 import { applyEdits } from '../document/pieces.js';
+import type { Derived } from '../derived/derived.js';
 import type { Change, Finding } from '../findings/finding.js';
 import type { Depth } from '../findings/registry.js';
 import { checkCarcass } from '../findings/registry.js';
@@ -20,12 +21,12 @@ import { jobMessages } from './messages.js';
 import type { Message } from '../words/message.js';
 
 /** One carcass from its text to its findings. Depends on nothing but what is given; never throws. */
-export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop): CarcassAnalysis {
+export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop, derived: Derived): CarcassAnalysis {
   const read = readCarcass(part, basis.head, basis.defaults, shop);
-  const retry = (changes: readonly Change[]): Trial | null => tryChanges(part, read, changes, basis, shop);
-  const built = build(read, shop);
+  const retry = (changes: readonly Change[]): Trial | null => tryChanges(part, read, changes, basis, shop, derived);
+  const built = build(read, shop, derived);
   const find = (depth: Depth): readonly Finding[] =>
-    [...read.findings, ...built.problems, ...rulesSay(read, built, basis, shop, depth, retry)].sort(byPlace);
+    [...read.findings, ...built.problems, ...rulesSay(read, built, basis, shop, derived, depth, retry)].sort(byPlace);
   const { carcass, boring, operations } = built;
   const name = read.name?.value ?? (part.whole === null ? nameIn(part.text) : '');
   return new CarcassAnalysis(
@@ -43,14 +44,14 @@ type Built = Pick<CarcassWork, 'carcass' | 'boring' | 'operations'> & {
 const NOTHING: Built = { carcass: null, boring: null, operations: null, problems: [] };
 
 /** From the spec to the bores and what the machines have to do. */
-function build({ spec, name }: ReadCarcass, shop: Shop): Built {
+function build({ spec, name }: ReadCarcass, shop: Shop, derived: Derived): Built {
   if (spec === null) return NOTHING;
   try {
     const { carcass, problems: found } = buildCarcass(spec, shop);
     const problems = found.map(({ place, message }) => error('size-impossible', place, message));
     if (carcass === null) return { ...NOTHING, problems };
     const boring = boreCarcass(spec, carcass, shop);
-    const operations = operationsOf(spec.name.value, spec, carcass, boring, shop);
+    const operations = operationsOf(spec.name.value, spec, carcass, boring, shop, derived);
     return { carcass, boring, operations, problems };
   } catch (fault) {
     return { ...NOTHING, problems: [faultOfOurs(name!.place, fault)] };
@@ -62,13 +63,17 @@ function rulesSay(
   { carcass, boring, operations }: Built,
   { head: { unit } }: Basis,
   shop: Shop,
+  derived: Derived,
   depth: Depth,
   retry: CarcassContext['retry'],
 ): readonly Finding[] {
   if (spec === null || carcass === null || boring === null || operations === null) return [];
   try {
     const written = conditionalValues(entry?.value ?? null);
-    return checkCarcass({ spec, carcass, boring, operations, shop, unit, written, ...(retry && { retry }) }, depth);
+    return checkCarcass(
+      { spec, carcass, boring, operations, shop, unit, derived, written, ...(retry && { retry }) },
+      depth,
+    );
   } catch (fault) {
     return [faultOfOurs(name!.place, fault)];
   }
@@ -87,22 +92,23 @@ function tryChanges(
   changes: readonly Change[],
   basis: Basis,
   shop: Shop,
+  derived: Derived,
 ): Trial | null {
-  if (changes.length === 0) return trialOf(read, basis, shop);
+  if (changes.length === 0) return trialOf(read, basis, shop, derived);
   if (read.entry === null || changes.some((change) => change.part !== 'self')) return null;
   const edits = carcassEdits(part.text, read.entry, changes);
   if (edits.length === 0) return null;
   const text = applyEdits(part.text, edits);
   const after = readCarcass(withText(part, text), basis.head, basis.defaults, shop);
   if (after.spec === null || after.findings.length > read.findings.length) return null;
-  return trialOf(after, basis, shop);
+  return trialOf(after, basis, shop, derived);
 }
 
-function trialOf(read: ReadCarcass, basis: Basis, shop: Shop): Trial {
-  const built = build(read, shop);
+function trialOf(read: ReadCarcass, basis: Basis, shop: Shop, derived: Derived): Trial {
+  const built = build(read, shop, derived);
   const say = (depth: Depth): readonly Finding[] => [
     ...built.problems,
-    ...rulesSay(read, built, basis, shop, depth, undefined),
+    ...rulesSay(read, built, basis, shop, derived, depth, undefined),
   ];
   return { quick: say('quick'), all: () => say('all') };
 }

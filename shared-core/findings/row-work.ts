@@ -58,7 +58,7 @@ export function rowWork(context: CarcassContext, laid: RowsLaid): RowWork | null
     operations.push(...found);
   }
   const { changeover, handling } = context.shop;
-  const sheets = setUpsOf([{ operations, unreachable: [], count: 1 }]);
+  const sheets = setUpsOf([{ operations, unreachable: [], count: 1 }], context.derived);
   const work = workOf({ runs: sheets.flatMap(({ setUp }) => setUp.runs) });
   const task = orderTask(sheets.length > MOST_ORDERED ? sheets.slice(0, MOST_ORDERED) : sheets, changeover);
   return {
@@ -69,7 +69,7 @@ export function rowWork(context: CarcassContext, laid: RowsLaid): RowWork | null
 }
 
 function laidOn(
-  { boring, shop }: CarcassContext,
+  { boring, shop, derived }: CarcassContext,
   panel: Panel,
   drill: LineDrill,
   { panels, offset, count, length }: RowsLaid,
@@ -89,6 +89,7 @@ function laidOn(
     drill,
     shop.habits.setback,
     shop.habits.throughAllowance,
+    derived,
   );
   return made.unreachable.length > 0 ? null : made.operations;
 }

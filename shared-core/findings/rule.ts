@@ -1,6 +1,7 @@
 import type { BoreMap } from '../boring/model.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
+import type { Derived } from '../derived/derived.js';
 import type { ConditionalValue } from '../job/reach.js';
 import type { Unit } from '../length/units.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
@@ -30,6 +31,7 @@ export interface CarcassContext {
   readonly operations: CarcassOperations;
   readonly shop: Shop;
   readonly unit: Unit;
+  readonly derived: Derived;
   /** What its text says that counts only in some circumstance. */
   readonly written: readonly ConditionalValue[];
   /**

@@ -61,8 +61,8 @@ export const misfitPastLimit: CarcassRule = {
     shop: 'tolerances: { stop: 0.6, drill: 0.6, front-limit: 0.3 }',
   },
   check(context) {
-    const { spec, carcass, boring, operations, shop } = context;
-    const setUps = setUpsOf([operations]).map((sheet) => sheet.setUp);
+    const { spec, carcass, boring, operations, shop, derived } = context;
+    const setUps = setUpsOf([operations], derived).map((sheet) => sheet.setUp);
     const { joints } = toleranceOf({ name: spec.name.value, carcass, boring, setUps, shop });
     const over = joints.flatMap((joint) => overLimits(joint, shop.tolerances).filter((one) => one.asARule));
     return grouped(over, (one) => one.figure).map((same) => found(context, same));

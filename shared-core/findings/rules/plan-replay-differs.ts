@@ -20,9 +20,9 @@ export const planReplayDiffers: CarcassRule = {
     remedy: 'Report it with the job file and the shop file.',
     example: '# There is no job that shows it: it is never to be seen.',
   },
-  check({ spec, carcass, boring, operations }, said) {
+  check({ spec, carcass, boring, operations, derived }, said) {
     const name = spec.name.value;
-    const setUps = setUpsOf([operations]).map((sheet) => sheet.setUp);
+    const setUps = setUpsOf([operations], derived).map((sheet) => sheet.setUp);
     const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
     return carcass.panels.flatMap((panel): Found[] => {
       const bores = boring.bores.filter((bore) => bore.panel === panel.key);

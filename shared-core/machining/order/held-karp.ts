@@ -1,4 +1,4 @@
-import { routeCost, type RoundTrip } from './round-trip.js';
+import type { RoundTrip } from './round-trip.js';
 
 /** More sets than this and the table is not built: 2^17 sets over 17 nodes take about 18 MB. */
 const MOST_SETS = 1 << 17;
@@ -50,33 +50,6 @@ export function completions(trip: RoundTrip): Completions | null {
     }
   }
   return { nodes, mayCome, rest: (set, last) => best[rank[set]! * nodes + last - 1]! };
-}
-
-/**
- * Exact by the table: read forwards taking the smallest index at each tie, so that among all cheapest routes this is the first
- * in the order of the dictionary. Null where the table would be too large.
- */
-export function heldKarp(trip: RoundTrip): { route: Int32Array; cost: number } | null {
-  const table = completions(trip);
-  if (table === null) return null;
-  const { size, cost } = trip;
-  const route = new Int32Array(size);
-  let set = 0;
-  for (let p = 1; p < size; p += 1) {
-    let chosen = -1;
-    let least = Infinity;
-    for (let next = 1; next < size; next += 1) {
-      if (!table.mayCome(set, next)) continue;
-      const total = cost[route[p - 1]! * size + next]! + table.rest(set | (1 << (next - 1)), next);
-      if (chosen < 0 || total < least) {
-        least = total;
-        chosen = next;
-      }
-    }
-    route[p] = chosen;
-    set |= 1 << (chosen - 1);
-  }
-  return { route, cost: routeCost(trip, route) };
 }
 
 /** For each node but home, the nodes that must be done first, as a set of bits (node i is bit i - 1). */

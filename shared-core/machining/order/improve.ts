@@ -17,21 +17,20 @@ const PATIENCE = 100;
 export class Improver {
   readonly route: Int32Array;
   cost: number;
-  private readonly place: Int32Array;
-  private readonly near: readonly Int32Array[];
-  private readonly spare: Int32Array;
-  private readonly queue: number[] = [];
-  private readonly queued: Uint8Array;
+  readonly #trip: RoundTrip;
+  readonly #near: NearLists;
+  readonly #place: Int32Array;
+  readonly #spare: Int32Array;
+  readonly #queue: number[] = [];
+  readonly #queued: Uint8Array;
 
-  constructor(
-    private readonly trip: RoundTrip,
-    route: Int32Array,
-  ) {
+  constructor(trip: RoundTrip, near: NearLists, route: Int32Array) {
+    this.#trip = trip;
+    this.#near = near;
     this.route = Int32Array.from(route);
-    this.place = new Int32Array(trip.size);
-    this.spare = new Int32Array(trip.size);
-    this.queued = new Uint8Array(trip.size);
-    this.near = nearTo(trip);
+    this.#place = new Int32Array(trip.size);
+    this.#spare = new Int32Array(trip.size);
+    this.#queued = new Uint8Array(trip.size);
     this.cost = 0;
     this.restore(route);
   }
@@ -39,48 +38,50 @@ export class Improver {
   /** Go back to a route kept from before. */
   restore(route: Int32Array): void {
     this.route.set(route);
-    for (let p = 0; p < this.trip.size; p += 1) this.place[this.route[p]!] = p;
-    this.cost = routeCost(this.trip, this.route);
+    for (let p = 0; p < this.#trip.size; p += 1) this.#place[this.route[p]!] = p;
+    this.cost = routeCost(this.#trip, this.route);
   }
 
   /** Improve until no exchange within reach saves anything, starting with every node. */
   settle(): void {
-    for (const node of this.route) this.wake(node);
-    this.work();
+    for (const node of this.route) this.#wake(node);
+    this.#work();
   }
 
   /** Exchange two segments at random, then improve around the places that were disturbed. False where not allowed. */
   disturb(draw: (below: number) => number): boolean {
-    const { size, precedence } = this.trip;
+    const { size, precedence } = this.#trip;
     if (size < 5) return false;
     const reach = Math.min(size - 1, 12);
     const i = draw(size - 2);
     const j = i + 1 + draw(Math.min(reach, size - 2 - i));
     const k = j + 1 + draw(Math.min(reach, size - 1 - j));
     if (precedence !== null && !mayExchange(precedence, this.route, i, j, k)) return false;
-    this.exchange(i, j, k);
-    this.work();
+    this.#exchange(i, j, k);
+    this.#work();
     return true;
   }
 
-  private wake(node: number): void {
-    if (this.queued[node] === 1) return;
-    this.queued[node] = 1;
-    this.queue.push(node);
+  #wake(node: number): void {
+    if (this.#queued[node] === 1) return;
+    this.#queued[node] = 1;
+    this.#queue.push(node);
   }
 
-  private work(): void {
-    for (let head = 0; head < this.queue.length; head += 1) {
-      const node = this.queue[head]!;
-      this.queued[node] = 0;
-      while (this.improveFrom(node));
+  #work(): void {
+    for (let head = 0; head < this.#queue.length; head += 1) {
+      const node = this.#queue[head]!;
+      this.#queued[node] = 0;
+      while (this.#improveFrom(node));
     }
-    this.queue.length = 0;
+    this.#queue.length = 0;
   }
 
-  private improveFrom(a: number): boolean {
-    const { size, cost, precedence } = this.trip;
-    const { route, place, near } = this;
+  #improveFrom(a: number): boolean {
+    const { size, cost, precedence } = this.#trip;
+    const route = this.route;
+    const place = this.#place;
+    const near = this.#near;
     const after = (node: number): number => {
       const p = place[node]! + 1;
       return route[p === size ? 0 : p]!;
@@ -108,8 +109,8 @@ export class Improver {
         if (turnC === 0 || turnE <= turnC) continue;
         const [i, j, k] = [place[a]!, place[c]!, place[e]!].sort((x, y) => x - y) as [number, number, number];
         if (precedence !== null && !mayExchange(precedence, route, i, j, k)) continue;
-        this.exchange(i, j, k);
-        for (const node of [a, b, c, d, e, f]) this.wake(node);
+        this.#exchange(i, j, k);
+        for (const node of [a, b, c, d, e, f]) this.#wake(node);
         return true;
       }
     }
@@ -117,9 +118,11 @@ export class Improver {
   }
 
   /** Swap the segments (i, j] and (j, k]. Home at place 0 never moves. */
-  private exchange(i: number, j: number, k: number): void {
-    const { route, place, spare } = this;
-    const { size, cost } = this.trip;
+  #exchange(i: number, j: number, k: number): void {
+    const route = this.route;
+    const place = this.#place;
+    const spare = this.#spare;
+    const { size, cost } = this.#trip;
     const arc = (from: number, to: number): number => cost[route[from]! * size + route[to === size ? 0 : to]!]!;
     this.cost += arc(i, j + 1) + arc(k, i + 1) + arc(j, k + 1) - arc(i, i + 1) - arc(j, j + 1) - arc(k, k + 1);
     const length = j - i;
@@ -127,7 +130,7 @@ export class Improver {
     route.copyWithin(i + 1, j + 1, k + 1);
     route.set(spare.subarray(0, length), k + 1 - length);
     for (let p = i + 1; p <= k; p += 1) place[route[p]!] = p;
-    for (const p of [i, i + 1, k - length, k + 1 - length, k, (k + 1) % size]) this.wake(route[p]!);
+    for (const p of [i, i + 1, k - length, k + 1 - length, k, (k + 1) % size]) this.#wake(route[p]!);
   }
 }
 
@@ -141,35 +144,32 @@ function mayExchange(precedence: Precedence, route: Int32Array, i: number, j: nu
   return true;
 }
 
-const nearLists = new WeakMap<RoundTrip, readonly Int32Array[]>();
+/** For each node the nodes that are cheapest to go to, cheapest first, ties by index. */
+export type NearLists = readonly Int32Array[];
 
-/** For each node the nodes that are cheapest to go to, cheapest first, ties by index. Made once a trip. */
-function nearTo(trip: RoundTrip): readonly Int32Array[] {
-  const known = nearLists.get(trip);
-  if (known !== undefined) return known;
-  const { size, cost } = trip;
+export function nearTo({ size, cost }: RoundTrip): NearLists {
   const wanted = size <= 60 ? size : NEIGHBOURS;
-  const made = Array.from({ length: size }, (_, i) => {
+  return Array.from({ length: size }, (_, i) => {
     const others = Array.from({ length: size }, (_, j) => j).filter((j) => cost[i * size + j] !== Infinity);
     others.sort((x, y) => cost[i * size + x]! - cost[i * size + y]! || x - y);
     return Int32Array.from(others.slice(0, wanted));
   });
-  nearLists.set(trip, made);
-  return made;
 }
 
 /**
  * Disturb and improve again, `kicks` times (iterated local search): goes on from what is not dearer than where it stands,
  * and after PATIENCE kicks in vain from wherever it got, so that it leaves a dead end. Returns the best ever met. Stops
  * early at `enough`, a proven lower bound. The sequence of disturbances is fixed, so the result is too.
+ * @param near `nearTo` of the trip, for those who begin at several routes
  */
 export function iterate(
   trip: RoundTrip,
   start: Int32Array,
   kicks: number,
   enough: number,
+  near: NearLists = nearTo(trip),
 ): { route: Int32Array; cost: number } {
-  const improver = new Improver(trip, start);
+  const improver = new Improver(trip, near, start);
   improver.settle();
   const best = { route: Int32Array.from(improver.route), cost: improver.cost };
   const here = { route: Int32Array.from(improver.route), cost: improver.cost };

@@ -2,7 +2,7 @@ import { ascend, fractions, wholeBound, type Bound } from './ascent.js';
 import { assign } from './assignment.js';
 import { branchAndBound } from './branch-and-bound.js';
 import { nearestNext, patchedCircles } from './construct.js';
-import { iterate } from './improve.js';
+import { iterate, nearTo } from './improve.js';
 import { routeCost, type RoundTrip } from './round-trip.js';
 
 /** What is spent on the search beyond the exact table: a second or two for hundreds, some seconds for a thousand. */
@@ -75,9 +75,10 @@ function firstRoute(trip: RoundTrip, enough: number): { route: Int32Array; cost:
   const asked = Math.min(size, Math.max(LEAST_STARTS, Math.floor(START_WORK / (size * size))));
   for (let nth = 0; nth < asked; nth += 1) add(nearestNext(trip, Math.floor((nth * size) / asked)));
   starts.sort((a, b) => a.cost - b.cost);
-  const improved = starts.slice(0, 8).map(({ route }) => iterate(trip, route, 0, enough));
+  const near = nearTo(trip);
+  const improved = starts.slice(0, 8).map(({ route }) => iterate(trip, route, 0, enough, near));
   improved.sort((a, b) => a.cost - b.cost);
-  return iterate(trip, improved[0]!.route, KICKS_FOR_UPPER, enough);
+  return iterate(trip, improved[0]!.route, KICKS_FOR_UPPER, enough, near);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { Derived } from '../../derived/derived.js';
 import type { Stop } from '../../shop/model.js';
 import { fewest } from './fewest.js';
 import { emptyBatch, join, thicknessFor, type Batch } from './batch.js';
@@ -12,7 +13,8 @@ import { canRun, precedentsOf, type Precedents } from './pins.js';
  * first operation, or, where fewer batches come of that, with the last. Where a bound leaves room for fewer, they are searched
  * for, to the end where there are few operations. No batches wait for each other's holes.
  */
-export function groupOperations(operations: readonly Operation[]): Batch[] {
+export function groupOperations(operations: readonly Operation[], derived = new Derived()): Batch[] {
+  const likeness = (operation: Operation): string => derived.get(likenessOf, operation);
   const groups = groupBy(
     operations,
     (o) =>
@@ -28,9 +30,9 @@ export function groupOperations(operations: readonly Operation[]): Batch[] {
       .sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
     const representatives = ordered.map(({ operation }) => operation);
     const precedents = precedentsOf(group, (operation) => alike.get(likeness(operation))?.[0] ?? operation);
-    const sorted = sortedBefore(representatives, precedents);
-    const among = { least: sorted.least };
-    batches.push(...sorted.batches.map((batch) => withAll({ ...batch, among }, alike)));
+    const { batches: found, least } = sortedAsBefore({ operations: representatives, precedents }, likeness, derived);
+    const among = { least };
+    batches.push(...found.map((batch) => withAll({ ...batch, among }, likeness, alike)));
   }
   return batches;
 }
@@ -40,12 +42,18 @@ export function leastBatches(batches: readonly Batch[]): number {
   return [...new Set(batches.map(({ among }) => among))].reduce((sum, { least }) => sum + least, 0);
 }
 
+/** What is to be sorted, and what must wait for what. */
+interface ToSort {
+  readonly operations: readonly Operation[];
+  readonly precedents: Precedents;
+}
+
 interface Sorted {
   readonly batches: readonly Batch[];
   readonly least: number;
 }
 
-function sorted(operations: readonly Operation[], precedents: Precedents): Sorted {
+function sorted({ operations, precedents }: ToSort): Sorted {
   const usual = firstFit(operations, 'best', precedents);
   // One batch cannot become fewer.
   if (usual.length === 1) return { batches: usual, least: 1 };
@@ -55,40 +63,41 @@ function sorted(operations: readonly Operation[], precedents: Precedents): Sorte
   return { batches: few.batches ?? known, least: few.least };
 }
 
-/** How operations were sorted, by their places in the list and those of their ways. */
-interface Remembered {
+/** How operations were sorted, by their places in the list and those of their ways: it holds for others that ask the same. */
+interface SortedByPlace {
   readonly batches: readonly (readonly (readonly [operation: number, way: number])[])[];
   readonly least: number;
 }
-const remembered = new Map<string, Remembered>();
-const MOST_REMEMBERED = 200;
 
-/** The same, done once for operations that ask the same of machines with the same stops: an edit changes few groups of a job. */
-function sortedBefore(operations: readonly Operation[], precedents: Precedents): Sorted {
-  const key = questionOf(operations, precedents);
-  const known = remembered.get(key);
-  if (known !== undefined) {
-    const batches = known.batches.map((chosen) =>
-      chosen.reduce<Batch | null>((batch, [index, nth]) => {
-        const operation = operations[index];
-        const way = operation?.ways[nth];
-        return operation && way ? join(batch ?? emptyBatch(operation), operation, way) : batch;
-      }, null),
-    );
-    return { batches: batches.filter((batch) => batch !== null), least: known.least };
-  }
-  const made = sorted(operations, precedents);
-  const places = new Map(operations.map((operation, index) => [operation, index]));
-  const batches = made.batches.map(({ chosen }) =>
-    chosen.map(({ operation, way }) => [places.get(operation) ?? 0, operation.ways.indexOf(way)] as const),
+function sortedByPlace(toSort: ToSort): SortedByPlace {
+  const { batches, least } = sorted(toSort);
+  const places = new Map(toSort.operations.map((operation, index) => [operation, index]));
+  return {
+    batches: batches.map(({ chosen }) =>
+      chosen.map(({ operation, way }) => [places.get(operation) ?? 0, operation.ways.indexOf(way)] as const),
+    ),
+    least,
+  };
+}
+
+type Likeness = (operation: Operation) => string;
+
+/** Sorted once for operations that ask the same of machines with the same stops: an edit changes few groups of a job. */
+function sortedAsBefore(toSort: ToSort, likeness: Likeness, derived: Derived): Sorted {
+  const { operations } = toSort;
+  const { batches, least } = derived.answer(sortedByPlace, toSort, questionOf(toSort, likeness));
+  const joined = batches.map((chosen) =>
+    chosen.reduce<Batch | null>((batch, [index, nth]) => {
+      const operation = operations[index];
+      const way = operation?.ways[nth];
+      return operation && way ? join(batch ?? emptyBatch(operation), operation, way) : batch;
+    }, null),
   );
-  remembered.set(key, { batches, least: made.least });
-  if (remembered.size > MOST_REMEMBERED) remembered.delete(remembered.keys().next().value!);
-  return made;
+  return { batches: joined.filter((batch) => batch !== null), least };
 }
 
 /** Equal where the answer is: what the operations ask, what must wait for what, and what the machine has to give. */
-function questionOf(operations: readonly Operation[], precedents: Precedents): string {
+function questionOf({ operations, precedents }: ToSort, likeness: Likeness): string {
   const machine = operations[0]?.machine;
   const places = new Map(operations.map((operation, index) => [operation, index]));
   return JSON.stringify([
@@ -115,22 +124,16 @@ function firstFit(operations: readonly Operation[], beginning: 'best' | 'last', 
   return mergeBatches(open, precedents);
 }
 
-const likenesses = new WeakMap<Operation, string>();
-
 /** Equal for operations that ask the same of the machine's settings, stops and spindles in every one of their ways. */
-function likeness(operation: Operation): string {
-  const known = likenesses.get(operation);
-  if (known !== undefined) return known;
-  const made = `${operation.depth}#${operation.ways.map(wayLikeness).join('#')}`;
-  likenesses.set(operation, made);
-  return made;
+function likenessOf({ depth, ways }: Operation): string {
+  return `${depth}#${ways.map(wayLikeness).join('#')}`;
 }
 
 const wayLikeness = ({ down, end, side, position, extent, load, strokes }: Way): string =>
   `${down}|${end}|${side}|${position}|${extent}|${load.wanted.join()}|${load.limit.join()}|${strokes.map(({ moved }) => moved).join()}`;
 
 /** A batch of operations, one of each likeness, with all that are like them. */
-function withAll(batch: Batch, alike: ReadonlyMap<string, readonly Operation[]>): Batch {
+function withAll(batch: Batch, likeness: Likeness, alike: ReadonlyMap<string, readonly Operation[]>): Batch {
   const chosen = batch.chosen.flatMap(({ operation, way }) => {
     const index = operation.ways.indexOf(way);
     return (alike.get(likeness(operation)) ?? []).flatMap((like) => {

@@ -1,4 +1,5 @@
 import { isFace } from '../../boring/surface.js';
+import { Derived } from '../../derived/derived.js';
 import type { Bore, BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import { purposeOf } from '../../fittings/purposes.js';
@@ -36,6 +37,7 @@ export function operationsOf(
   carcass: Carcass,
   boring: BoreMap,
   shop: Shop,
+  derived = new Derived(),
 ): CarcassOperations {
   const operations: Operation[] = [];
   const unreachable: Unreachable[] = [];
@@ -78,7 +80,7 @@ export function operationsOf(
         });
         continue;
       }
-      const found = onMachine(name, panel, blank, bores, machine, boring, shop);
+      const found = onMachine(name, panel, blank, bores, machine, boring, shop, derived);
       unreachable.push(...found.unreachable);
       for (const operation of found.operations) {
         if (standsAlone(operation)) operations.push(operation);
@@ -136,6 +138,7 @@ function onMachine(
   machine: BoringMachine,
   boring: BoreMap,
   shop: Shop,
+  derived: Derived,
 ): Found {
   switch (machine.kind) {
     case 'vertical':
@@ -160,6 +163,7 @@ function onMachine(
         machine,
         shop.habits.setback,
         shop.habits.throughAllowance,
+        derived,
       );
     case 'cup':
       return cupOperations(carcass, panel, blank, bores, machine);

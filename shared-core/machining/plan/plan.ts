@@ -1,5 +1,5 @@
 import type { Changeover } from '../../shop/model.js';
-import { orderWithState, type ChangeoverOrder, type StatefulOrder } from '../order/index.js';
+import { orderWithState, type StatefulOrder } from '../order/index.js';
 import type { SetStop, SetUp } from '../setup-sheet.js';
 import {
   changeoverTime,
@@ -224,8 +224,14 @@ function remembering<T>(
 /** The place of a head that nobody has set. */
 const NOWHERE = -1;
 
-/** An order of set-ups as indexes of their list, with its seconds and a bound that no order can beat. */
-export interface SetUpOrder extends Omit<ChangeoverOrder, 'kind'> {
+/** An order of set-ups, with its seconds and a bound that no order can beat. */
+export interface SetUpOrder {
+  /** Each index of their list once, in the order to run. */
+  readonly order: readonly number[];
+  readonly cost: number;
+  readonly lowerBound: number;
+  /** True where no order costs less. */
+  readonly proven: boolean;
   /** True where no order that goes to each head once, too, costs less. */
   readonly provenOnce: boolean;
 }

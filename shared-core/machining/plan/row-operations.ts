@@ -1,5 +1,6 @@
 import type { Bore, Row } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
+import type { Derived } from '../../derived/derived.js';
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
@@ -25,6 +26,7 @@ export function rowOperations(
   drill: LineDrill,
   usualSetback: Micrometres,
   allowance: Micrometres,
+  derived: Derived,
 ): Found {
   const operations: Operation[] = [];
   const unreachable: Unreachable[] = [];
@@ -50,7 +52,7 @@ export function rowOperations(
         cannot(boresHere, heads);
         continue;
       }
-      const made = operationsFor(carcass, { panel, blank, drill, row: lane.row, depth, lines, ...heads });
+      const made = operationsFor(carcass, { panel, blank, drill, row: lane.row, depth, lines, derived, ...heads });
       if ('parameter' in made) cannot(boresHere, made);
       else operations.push(...made.operations);
     }

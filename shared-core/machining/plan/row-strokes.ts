@@ -1,4 +1,5 @@
-import { planStrokes, type StrokePlan, type StrokeProblem, type StrokeRequest } from '../strokes/index.js';
+import type { Derived } from '../../derived/derived.js';
+import { planStrokes, type StrokeProblem } from '../strokes/index.js';
 
 /** One descent along a row, in pitches on the row's grid. */
 export interface RowStroke {
@@ -27,9 +28,11 @@ export interface RowRequest {
  * holes by spindles allow and no change, and its bits serve rows of any length: the first is left out where it needs a change
  * or more strokes.
  */
-export function rowStrokes(request: RowRequest): readonly (readonly RowStroke[])[] | StrokeProblem {
+export function rowStrokes(request: RowRequest, derived: Derived): readonly (readonly RowStroke[])[] | StrokeProblem {
   const { holes, spindles, starts, meetsHolesTwice } = request;
-  const plan = known({ holes, spindles, starts, meetsHolesTwice });
+  const wanted = { holes, spindles, starts, meetsHolesTwice };
+  // The panels of a job share few rows, and a long row takes milliseconds.
+  const plan = derived.answer(planStrokes, wanted, JSON.stringify(wanted));
   const full = fullStrokes(request);
   if (plan.kind !== 'plan') return full === null ? plan : [full];
   if (full === null) return [plan.strokes];
@@ -48,19 +51,4 @@ function fullStrokes({ holes, spindles, starts, isAir }: RowRequest): readonly R
     loaded: new Array<boolean>(spindles).fill(true),
     bores: holes.slice(start, start + spindles),
   }));
-}
-
-const KEPT = 512;
-const plans = new Map<string, StrokePlan | StrokeProblem>();
-
-/** `planStrokes`, remembering its last answers: the panels of a job share few rows, and a long row takes milliseconds. */
-function known(request: StrokeRequest): StrokePlan | StrokeProblem {
-  const key = JSON.stringify(request);
-  const before = plans.get(key);
-  if (before) return before;
-  const plan = planStrokes(request);
-  const oldest = plans.size >= KEPT ? plans.keys().next() : null;
-  if (oldest && !oldest.done) plans.delete(oldest.value);
-  plans.set(key, plan);
-  return plan;
 }

@@ -1,5 +1,6 @@
 import type { Bore, Row } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
+import type { Derived } from '../../derived/derived.js';
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
 import type { Blank } from '../setup-sheet.js';
@@ -32,6 +33,7 @@ export interface Setting extends HeadPlaces {
   /** How deep the depth stop lets the bits go. */
   readonly depth: Micrometres;
   readonly lines: readonly Line[];
+  readonly derived: Derived;
 }
 
 /**
@@ -139,7 +141,7 @@ function strokesAt(approach: Approach, starts: readonly number[]): ReturnType<ty
   const { setting, holes } = approach;
   const { spindles, meetsHolesTwice } = setting.drill;
   const isAir = (place: number): boolean => 2 * beside(approach, place) >= setting.row.diameter;
-  return rowStrokes({ holes, spindles, starts, meetsHolesTwice, isAir });
+  return rowStrokes({ holes, spindles, starts, meetsHolesTwice, isAir }, setting.derived);
 }
 
 /** Strokes with one load, as one way: the panel lies against its stop as for a stroke at `contactStart`. */

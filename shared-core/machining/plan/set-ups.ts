@@ -1,3 +1,4 @@
+import { Derived } from '../../derived/derived.js';
 import type { LoadedSpindle, PlannedHole, Run, SetUp, Step } from '../setup-sheet.js';
 import type { Batch, Chosen } from './batch.js';
 import { groupOperations } from './group.js';
@@ -17,21 +18,22 @@ export interface BatchedSetUp {
 /**
  * The set-up sheets of a job, in an order that can be run but is not yet the cheapest: named after their machine and lettered
  * in the order in which the carcasses first need them, so that a name stays while its cause stays.
+ * @param derived keeps what an edit of one carcass leaves as it is
  */
-export function setUpsOf(carcasses: readonly CarcassOperations[]): BatchedSetUp[] {
+export function setUpsOf(carcasses: readonly CarcassOperations[], derived = new Derived()): BatchedSetUp[] {
   const operations = carcasses.flatMap((carcass) => carcass.operations);
   const rank = new Map(operations.map((operation, index) => [operation, index]));
   const pieces = new Map(carcasses.flatMap((carcass) => carcass.operations.map((one) => [one, carcass.count])));
   const rankOf = (batch: Batch): number => Math.min(...batch.chosen.map((one) => rank.get(one.operation) ?? 0));
   const counted = new Map<string, number>();
-  const batches = groupOperations(operations).sort((a, b) => rankOf(a) - rankOf(b));
+  const batches = groupOperations(operations, derived).sort((a, b) => rankOf(a) - rankOf(b));
   return orderByPairs(batches.length, batchesBefore(batches))
     .flatMap((index) => batches[index] ?? [])
     .map((batch) => {
       const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
       const number = (counted.get(machine.name) ?? 0) + 1;
       counted.set(machine.name, number);
-      const runs = runsOf(batch, rank, pieces);
+      const runs = runsOf(batch, rank, pieces, derived);
       const id = `${machine.name}-${letters(number)}`;
       return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
     });
@@ -53,7 +55,12 @@ function letters(number: number): string {
 }
 
 /** The panels of a batch in the order of the job, each with its steps. */
-function runsOf(batch: Batch, rank: ReadonlyMap<Operation, number>, pieces: ReadonlyMap<Operation, number>): Run[] {
+function runsOf(
+  batch: Batch,
+  rank: ReadonlyMap<Operation, number>,
+  pieces: ReadonlyMap<Operation, number>,
+  derived: Derived,
+): Run[] {
   const loaded: LoadedSpindle[] = [];
   batch.load.wanted.forEach((diameter, index) => {
     if (diameter > 0) loaded.push({ ...placeAt(batch.machine, index), diameter });
@@ -69,13 +76,13 @@ function runsOf(batch: Batch, rank: ReadonlyMap<Operation, number>, pieces: Read
         carcass,
         panel,
         pieces: pieces.get(first.operation) ?? 1,
-        steps: chosen.flatMap((one) => stepsOf(batch, one, loaded)),
+        steps: chosen.flatMap((one) => stepsOf(batch, one, loaded, derived)),
       },
     ];
   });
 }
 
-function stepsOf(batch: Batch, { way }: Chosen, spindles: readonly LoadedSpindle[]): Step[] {
+function stepsOf(batch: Batch, { way }: Chosen, spindles: readonly LoadedSpindle[], derived: Derived): Step[] {
   const stop = stopOf(batch.stops, way);
   return way.strokes.map((stroke) => ({
     down: way.down,
@@ -84,17 +91,13 @@ function stepsOf(batch: Batch, { way }: Chosen, spindles: readonly LoadedSpindle
     stop: stop?.name ?? '',
     moved: stroke.moved,
     spindles,
-    holes: holesOf(stroke),
+    // Strokes outlive the edits of other carcasses, and a job has tens of thousands of holes.
+    holes: derived.get(holesOf, stroke),
   }));
 }
 
-const plannedHoles = new WeakMap<PlannedStroke, readonly PlannedHole[]>();
-
-/** Made once a stroke: strokes outlive the edits of other carcasses, and a job has tens of thousands of holes. */
-function holesOf(stroke: PlannedStroke): readonly PlannedHole[] {
-  const known = plannedHoles.get(stroke);
-  if (known !== undefined) return known;
-  const made = stroke.wanted.map(({ bore: { id, face, u, v, diameter, depth, through } }): PlannedHole => ({
+function holesOf({ wanted }: PlannedStroke): readonly PlannedHole[] {
+  return wanted.map(({ bore: { id, face, u, v, diameter, depth, through } }) => ({
     bore: id,
     face,
     u,
@@ -103,6 +106,4 @@ function holesOf(stroke: PlannedStroke): readonly PlannedHole[] {
     depth,
     through,
   }));
-  plannedHoles.set(stroke, made);
-  return made;
 }

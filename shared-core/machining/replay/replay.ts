@@ -69,22 +69,8 @@ function layDown(setUp: SetUp, step: Step, index: number, blank: Blank, panel: s
 
 const mayMeetTwice = ({ machine }: SetUp): boolean => machine.kind === 'line' && machine.meetsHolesTwice;
 
-/** The steps of every panel of a set-up, found once for all panels: jobs hold thousands. */
-const stepsByPanel = new WeakMap<SetUp, ReadonlyMap<string, readonly Step[]>>();
-
-function stepsOf(setUp: SetUp, carcass: string, panel: string): readonly Step[] {
-  const key = (inCarcass: string, ofPanel: string): string => `${inCarcass}\n${ofPanel}`;
-  let steps = stepsByPanel.get(setUp);
-  if (steps === undefined) {
-    const found = new Map<string, Step[]>();
-    for (const run of setUp.runs) {
-      const name = key(run.carcass, run.panel);
-      found.set(name, [...(found.get(name) ?? []), ...run.steps]);
-    }
-    steps = found;
-    stepsByPanel.set(setUp, steps);
-  }
-  return steps.get(key(carcass, panel)) ?? [];
+function stepsOf({ runs }: SetUp, carcass: string, panel: string): readonly Step[] {
+  return runs.flatMap((run) => (run.panel === panel && run.carcass === carcass ? run.steps : []));
 }
 
 /**

@@ -14,8 +14,8 @@ import { readSpan } from './span.js';
 
 type ScalarSchema = Exclude<Schema, { type: 'either' | 'record' | 'named' | 'list' }>;
 
-const YES = new Set(['yes', 'true', 'on']);
-const NO = new Set(['no', 'false', 'off']);
+const YES: ReadonlySet<string> = new Set(['yes', 'true', 'on']);
+const NO: ReadonlySet<string> = new Set(['no', 'false', 'off']);
 
 /** One value, be it written or not. */
 export function readScalar(context: Context, schema: ScalarSchema, node: TreeNode | null, at: At): unknown {

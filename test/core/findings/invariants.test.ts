@@ -7,6 +7,7 @@ import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import type { CarcassContext } from '../../../shared-core/findings/rule.js';
 import { boreWithoutMate } from '../../../shared-core/findings/rules/bore-without-mate.js';
 import { dowelsUnmatched } from '../../../shared-core/findings/rules/dowels-unmatched.js';
+import { Derived } from '../../../shared-core/derived/derived.js';
 import { rowsNotOpposite } from '../../../shared-core/findings/rules/rows-not-opposite.js';
 import { reaches } from '../../../shared-core/fittings/purposes.js';
 import { operationsOf } from '../../../shared-core/machining/plan/operations.js';
@@ -21,7 +22,7 @@ function contextOf({
   if (!carcass) return null;
   const boring = boreCarcass(spec, carcass, shop);
   const operations = operationsOf('box', spec, carcass, boring, shop);
-  return { spec, carcass, boring, operations, shop, unit: 'mm', written: [] };
+  return { spec, carcass, boring, operations, shop, unit: 'mm', derived: new Derived(), written: [] };
 }
 
 const withBoring = (context: CarcassContext, boring: BoreMap): CarcassContext => ({ ...context, boring });

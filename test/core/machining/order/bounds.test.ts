@@ -5,7 +5,7 @@ import { ascend, fractions, wholeBound } from '../../../../shared-core/machining
 import { assign } from '../../../../shared-core/machining/order/assignment.js';
 import { branchAndBound } from '../../../../shared-core/machining/order/branch-and-bound.js';
 import { nearestNext } from '../../../../shared-core/machining/order/construct.js';
-import { Improver } from '../../../../shared-core/machining/order/improve.js';
+import { Improver, nearTo } from '../../../../shared-core/machining/order/improve.js';
 import { readRequest } from '../../../../shared-core/machining/order/request.js';
 import { routeCost } from '../../../../shared-core/machining/order/round-trip.js';
 import { orders, tables } from './arbitrary.js';
@@ -180,7 +180,7 @@ test('the local search keeps its own account of the cost and never makes a route
       if (request.kind === 'problem') throw new Error(request.message);
       const { trip } = request;
       const route = nearestNext(trip, 0)!;
-      const improver = new Improver(trip, route);
+      const improver = new Improver(trip, nearTo(trip), route);
       improver.settle();
       expect(improver.cost).toBe(routeCost(trip, improver.route));
       expect(improver.cost).toBeLessThanOrEqual(routeCost(trip, route));

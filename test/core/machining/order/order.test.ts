@@ -4,10 +4,9 @@ import {
   LARGEST_COST,
   LARGEST_TABLE,
   orderInWindows,
-  orderByChangeover,
-  type ChangeoverOrder,
   type OrderOptions,
 } from '../../../../shared-core/machining/order/index.js';
+import { orderByChangeover, type ChangeoverOrder } from '../../../oracles/order-by-changeover.js';
 import { readRequest } from '../../../../shared-core/machining/order/request.js';
 import { search } from '../../../../shared-core/machining/order/search.js';
 import { orders, tables } from './arbitrary.js';

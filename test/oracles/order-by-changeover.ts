@@ -1,6 +1,7 @@
-import { heldKarp } from './held-karp.js';
-import { readRequest, type OrderOptions, type OrderProblem } from './request.js';
-import { search } from './search.js';
+import { completions } from '../../shared-core/machining/order/held-karp.js';
+import { readRequest, type OrderOptions, type OrderProblem } from '../../shared-core/machining/order/request.js';
+import { routeCost, type RoundTrip } from '../../shared-core/machining/order/round-trip.js';
+import { search } from '../../shared-core/machining/order/search.js';
 
 /** An order of the set-ups, and how good it is known to be. */
 export interface ChangeoverOrder {
@@ -58,4 +59,31 @@ export function orderByChangeover(
     lowerBound: solved.lowerBound,
     proven: solved.cost === solved.lowerBound,
   };
+}
+
+/**
+ * Exact by the table: read forwards taking the smallest index at each tie, so that among all cheapest routes this is the first
+ * in the order of the dictionary. Null where the table would be too large.
+ */
+function heldKarp(trip: RoundTrip): { route: Int32Array; cost: number } | null {
+  const table = completions(trip);
+  if (table === null) return null;
+  const { size, cost } = trip;
+  const route = new Int32Array(size);
+  let set = 0;
+  for (let p = 1; p < size; p += 1) {
+    let chosen = -1;
+    let least = Infinity;
+    for (let next = 1; next < size; next += 1) {
+      if (!table.mayCome(set, next)) continue;
+      const total = cost[route[p - 1]! * size + next]! + table.rest(set | (1 << (next - 1)), next);
+      if (chosen < 0 || total < least) {
+        least = total;
+        chosen = next;
+      }
+    }
+    route[p] = chosen;
+    set |= 1 << (chosen - 1);
+  }
+  return { route, cost: routeCost(trip, route) };
 }

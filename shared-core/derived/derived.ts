@@ -1,0 +1,34 @@
+/** Of answers to questions that are no objects so many are kept for each kind of work; the oldest goes first. */
+const MOST_ANSWERS = 512;
+
+/**
+ * Results that are worked out of something at the first asking, and kept as long as whoever owns this store, or as long as
+ * what they are of. The work must give the same of the same, so that nobody can tell whether it was done before. Nothing else
+ * in the core remembers.
+ */
+export class Derived {
+  readonly #made = new WeakMap<object, WeakMap<object, unknown>>();
+  readonly #answers = new WeakMap<object, Map<string, unknown>>();
+
+  /** What the work makes of `of`. */
+  get<T extends object, R>(work: (of: T) => R, of: T): R {
+    const made = this.#made.get(work) ?? new WeakMap<object, unknown>();
+    this.#made.set(work, made);
+    if (!made.has(of)) made.set(of, work(of));
+    return made.get(of) as R;
+  }
+
+  /**
+   * What the work makes of `of`, as it did before of another that is equal in all that matters.
+   * @param question holds all of that; equal for equals
+   */
+  answer<T, R>(work: (of: T) => R, of: T, question: string): R {
+    const answers = this.#answers.get(work) ?? new Map<string, unknown>();
+    this.#answers.set(work, answers);
+    if (!answers.has(question)) {
+      answers.set(question, work(of));
+      if (answers.size > MOST_ANSWERS) answers.delete(answers.keys().next().value!);
+    }
+    return answers.get(question) as R;
+  }
+}
