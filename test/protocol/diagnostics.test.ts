@@ -139,6 +139,6 @@ test('a job that is not saved yet is told to be saved before it can name a shop'
   const uri = 'untitled:Untitled-1';
   const found = await client.open(uri, 'shop: x.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, board: oak }\n');
   expect(found.map(({ code }) => code)).toEqual(['shop-missing']);
-  expect(found[0]!.message).toContain('save it first');
+  expect(found[0]!.message).toContain('Save the job');
   await client.close(uri);
 });

@@ -1,0 +1,68 @@
+import {
+  CodeActionKind,
+  FileOperationPatternKind,
+  TextDocumentSyncKind,
+  type InitializeResult,
+} from 'vscode-languageserver';
+import { abilitiesOf } from '../abilities.js';
+import { FIX_ALL } from '../features/code-actions.js';
+import type { Session } from './session.js';
+
+/** What a job's `shop:` has to follow. */
+const MOVED_FILES = [
+  { scheme: 'file', pattern: { glob: '**/*.{shop,carcass}.{yaml,yml}', matches: FileOperationPatternKind.file } },
+  { scheme: 'file', pattern: { glob: '**', matches: FileOperationPatternKind.folder } },
+];
+
+const CAPABILITIES: InitializeResult['capabilities'] = {
+  positionEncoding: 'utf-16',
+  textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+  hoverProvider: true,
+  completionProvider: { triggerCharacters: [':', ' ', '-', '{', ','] },
+  documentSymbolProvider: true,
+  workspaceSymbolProvider: true,
+  definitionProvider: true,
+  referencesProvider: true,
+  documentHighlightProvider: true,
+  renameProvider: { prepareProvider: true },
+  documentLinkProvider: {},
+  documentFormattingProvider: true,
+  documentRangeFormattingProvider: true,
+  documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n', moreTriggerCharacter: ['}', ']'] },
+  foldingRangeProvider: true,
+  selectionRangeProvider: true,
+  workspace: {
+    workspaceFolders: { supported: true, changeNotifications: true },
+    fileOperations: { willRename: { filters: MOVED_FILES } },
+  },
+  codeLensProvider: { resolveProvider: true },
+  inlayHintProvider: true,
+  codeActionProvider: {
+    codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, FIX_ALL],
+    resolveProvider: true,
+  },
+};
+
+/**
+ * Client and server say what they can do, and the client which folders are open.
+ * @param reference where the reference page is, unless the client says otherwise
+ */
+export function greet(session: Session, version: string, reference: string | null): void {
+  const { connection, client, names } = session;
+  connection.onInitialize((params) => {
+    session.abilities = abilitiesOf(params, reference);
+    client.meet(params);
+    names.folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
+    return { serverInfo: { name: 'borewright', version }, capabilities: CAPABILITIES };
+  });
+  connection.onInitialized(() => {
+    client.settingsMayDiffer();
+    client.subscribe();
+    if (!client.tellsFolders) return;
+    connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+      const gone = new Set(removed.map(({ uri }) => uri));
+      names.folders = [...names.folders.filter((uri) => !gone.has(uri)), ...added.map(({ uri }) => uri)];
+    });
+  });
+  connection.onDidChangeConfiguration(() => client.settingsMayDiffer());
+}

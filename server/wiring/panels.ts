@@ -1,0 +1,33 @@
+import type { CancellationToken } from 'vscode-languageserver';
+import type { DrawingMethod, DrawingParams } from '../../shared-core/drawing/messages/drawing.js';
+import type { MachineStepMethod, MachineStepParams } from '../../shared-core/drawing/messages/machine-view.js';
+import type { SetUpsMethod, SetUpsParams } from '../../shared-core/drawing/messages/set-ups.js';
+import { drawing } from '../features/drawing.js';
+import { machineStep } from '../features/machine-view.js';
+import { setUps } from '../features/set-ups.js';
+import type { Session } from './session.js';
+
+const DRAWING: DrawingMethod = 'borewright/drawing';
+const SET_UPS: SetUpsMethod = 'borewright/setUps';
+const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
+
+/** What the client's panels show beside the text: bore maps, set-ups and the machines at work. */
+export function answerPanels({ connection, answer, lastPlans, orders }: Session): void {
+  connection.onRequest(DRAWING, (params: DrawingParams, token: CancellationToken) =>
+    answer('drawing', params.uri, token, null, (file) => drawing(file, params)),
+  );
+  connection.onRequest(SET_UPS, (params: SetUpsParams, token: CancellationToken) =>
+    answer('set-ups', params.uri, token, null, async (file) => {
+      if (file.kind === 'shop') return setUps(file, null);
+      const { job, stale } = lastPlans.of(file);
+      return setUps(job, await job.analysis.planBy(orders), stale);
+    }),
+  );
+  connection.onRequest(MACHINE_STEP, (params: MachineStepParams, token: CancellationToken) =>
+    answer('machine view', params.uri, token, null, async (file) => {
+      if (file.kind === 'shop') return null;
+      const plannable = lastPlans.of(file);
+      return machineStep(plannable, await plannable.job.analysis.planBy(orders), params);
+    }),
+  );
+}

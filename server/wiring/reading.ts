@@ -1,0 +1,37 @@
+import { Moved } from '../answers.js';
+import { codeLenses, lensOwner, resolvedLens } from '../features/code-lens.js';
+import { folding } from '../features/folding.js';
+import { hover } from '../features/hover.js';
+import { inlayHints } from '../features/inlay-hints.js';
+import { selectionRanges } from '../features/selection-ranges.js';
+import { symbols } from '../features/symbols.js';
+import type { Session } from './session.js';
+
+/** What a reader of a text is shown in it and about it. */
+export function answerReaders(session: Session): void {
+  const { connection, answer, client, lastLenses, lastPlans, orders } = session;
+  connection.onHover(({ textDocument, position }, token) =>
+    answer('hover', textDocument.uri, token, null, (file) => hover(file, position)),
+  );
+  connection.onDocumentSymbol(({ textDocument }, token) =>
+    answer('symbols', textDocument.uri, token, null, (file) => symbols(file)),
+  );
+  connection.onFoldingRanges(({ textDocument }, token) => answer('folding', textDocument.uri, token, null, folding));
+  connection.onSelectionRanges(({ textDocument, positions }, token) =>
+    answer('selection', textDocument.uri, token, null, (file) => selectionRanges(file, positions)),
+  );
+  connection.languages.inlayHint.on(({ textDocument, range }, token) =>
+    answer('inlay hints', textDocument.uri, token, null, (file) => inlayHints(file, range, client.hints)),
+  );
+  connection.onCodeLens(({ textDocument }, token) =>
+    answer('lenses', textDocument.uri, token, null, (file) => lastLenses.of(file.document, codeLenses(file))),
+  );
+  connection.onCodeLensResolve((lens, token) => {
+    const owner = lensOwner(lens);
+    if (owner === null) return lens;
+    return answer('lens', owner.uri, token, lens, async (file) => {
+      if (file.kind !== 'job' || file.document.version !== owner.version) throw new Moved();
+      return resolvedLens(lens, owner.uri, await lastPlans.of(file).job.analysis.planBy(orders));
+    });
+  });
+}

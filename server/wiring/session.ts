@@ -1,0 +1,31 @@
+import type { Connection } from 'vscode-languageserver';
+import type { ClientAbilities } from '../abilities.js';
+import type { Answer } from '../answers.js';
+import type { ClientSide } from '../client-side.js';
+import type { Files } from '../files.js';
+import type { LastLenses } from '../last-lenses.js';
+import type { LastPlans } from '../last-plans.js';
+import type { Names } from '../names.js';
+import type { Orders } from '../orders.js';
+import type { Publisher } from '../publisher.js';
+import type { Workspace } from '../workspace.js';
+
+/** What the features of one connection work with. */
+export interface Session {
+  readonly connection: Connection;
+  readonly files: Files;
+  readonly workspace: Workspace;
+  readonly names: Names;
+  readonly publisher: Publisher;
+  readonly lastPlans: LastPlans;
+  readonly lastLenses: LastLenses;
+  /** Where the order of set-ups is sought. */
+  readonly orders: Orders;
+  readonly client: ClientSide;
+  /** What the client can do: nothing before it has said so. */
+  abilities: ClientAbilities;
+  /** Answers what is asked of a document. */
+  readonly answer: Answer;
+  /** Answers what is asked of no one document: with `nothing` where the work throws, which is logged. */
+  guarded<R>(what: string, nothing: R, work: () => R): R;
+}
