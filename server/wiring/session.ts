@@ -27,5 +27,5 @@ export interface Session {
   /** Answers what is asked of a document. */
   readonly answer: Answer;
   /** Answers what is asked of no one document: with `nothing` where the work throws, which is logged. */
-  guarded<R>(what: string, nothing: R, work: () => R): R;
+  readonly guarded: <R>(what: string, nothing: R, work: () => R) => R;
 }

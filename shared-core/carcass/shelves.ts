@@ -30,66 +30,96 @@ export function placeShelves(
   problems: Problems,
 ): { readonly fixed: readonly PlacedShelf[]; readonly loose: readonly PlacedShelf[] } {
   const { spec, shop } = box;
-  const taken: { readonly key: string; readonly run: Interval }[][] = bays.map(() => []);
+  const room: Room = { box, bays, problems, taken: bays.map(() => []) };
   return {
-    fixed: place(spec.fixedShelves, FIXED),
-    loose: place(spec.looseShelves, looseOn(shop.habits)),
+    fixed: place(room, spec.fixedShelves, FIXED),
+    loose: place(room, spec.looseShelves, looseOn(shop.habits)),
   };
+}
 
-  function place(shelves: readonly ShelfSpec[], kind: ShelfKind): readonly PlacedShelf[] {
-    const inOrder = [...shelves].sort((a, b) => a.at.value - b.at.value || (a.key < b.key ? -1 : 1));
-    return inOrder.flatMap((shelf) => placeShelf(shelf, kind));
-  }
+/** Where shelves may stand, and those that do already. */
+interface Room {
+  readonly box: Box;
+  readonly bays: readonly Bay[];
+  readonly problems: Problems;
+  /** By bay: the heights that are taken. */
+  readonly taken: readonly { readonly key: string; readonly run: Interval }[][];
+}
 
-  /** The shelf in its bay, or in every bay; stops at the first bay where it cannot stand and says why once. */
-  function placeShelf(shelf: ShelfSpec, kind: ShelfKind): readonly PlacedShelf[] {
-    const panels: PlacedShelf[] = [];
-    if (shelf.bay !== null && shelf.bay.value > bays.length) {
-      problems.add(shelf.bay, say.bayMissing({ shelf: shelf.key, bay: shelf.bay.value, bays: bays.length }));
-      return panels;
-    }
-    for (const [index, bay] of bays.entries()) {
-      if (shelf.bay !== null && shelf.bay.value !== index + 1) continue;
-      const panel = tryShelf(shelf, kind, bay, index);
-      if (panel === null) break;
-      panels.push(panel);
-    }
+function place(room: Room, shelves: readonly ShelfSpec[], kind: ShelfKind): readonly PlacedShelf[] {
+  const inOrder = [...shelves].sort((a, b) => a.at.value - b.at.value || (a.key < b.key ? -1 : 1));
+  return inOrder.flatMap((shelf) => placeShelf(room, shelf, kind));
+}
+
+/** The shelf in its bay, or in every bay; stops at the first bay where it cannot stand and says why once. */
+function placeShelf(room: Room, shelf: ShelfSpec, kind: ShelfKind): readonly PlacedShelf[] {
+  const { bays, problems } = room;
+  const panels: PlacedShelf[] = [];
+  if (shelf.bay !== null && shelf.bay.value > bays.length) {
+    problems.add(shelf.bay, say.bayMissing({ shelf: shelf.key, bay: shelf.bay.value, bays: bays.length }));
     return panels;
   }
-
-  function tryShelf(shelf: ShelfSpec, kind: ShelfKind, bay: Bay, index: number): PlacedShelf | null {
-    const key = bays.length === 1 ? shelf.key : keyInBay(shelf.key, index + 1);
-    const board = boardFor(spec, shop, key, shelf.board);
-    const { at, setback } = shelf;
-    const underside = box.sideZ.from + at.value - kind.below(board.thickness);
-    const run = { from: underside - kind.pins, to: underside + board.thickness };
-
-    if (!within(run, box.clearZ)) {
-      const low = at.value + box.clearZ.from - run.from;
-      const high = at.value + box.clearZ.to - run.to;
-      const figures = { shelf: key, at: at.value, above: box.boards.top ? 'top' : 'rails' } as const;
-      problems.add(at, low <= high ? say.shelfOutside({ ...figures, room: [low, high] }) : say.shelfNowhere(figures));
-      return null;
-    }
-    const other = taken[index]!.find((shelfThere) => overlaps(shelfThere.run, run));
-    if (other !== undefined) {
-      const up = at.value + other.run.to - run.from;
-      const down = at.value + other.run.from - run.to;
-      problems.add(at, say.shelfRunsInto({ shelf: key, at: at.value, other: other.key, free: [down, up] }));
-      return null;
-    }
-    const length = extent(bay) - 2 * kind.play;
-    const width = box.clearDepth - setback.value - kind.play;
-    if (length <= 0) {
-      problems.add(at, say.shelfNoLength({ shelf: key, bay: extent(bay), play: 2 * kind.play }));
-      return null;
-    }
-    if (width <= 0) {
-      problems.add(setback, say.shelfNoWidth({ shelf: key, clear: box.clearDepth, setback: setback.value }));
-      return null;
-    }
-    taken[index]!.push({ key, run });
-    const origin = { x: bay.from + kind.play, y: setback.value, z: underside };
-    return { key, board, cause: at, length, width, origin };
+  for (const [index, bay] of bays.entries()) {
+    if (shelf.bay !== null && shelf.bay.value !== index + 1) continue;
+    const panel = tryShelf(room, shelf, kind, bay, index);
+    if (panel === null) break;
+    panels.push(panel);
   }
+  return panels;
+}
+
+function tryShelf(room: Room, shelf: ShelfSpec, kind: ShelfKind, bay: Bay, index: number): PlacedShelf | null {
+  const { box, bays, taken } = room;
+  const key = bays.length === 1 ? shelf.key : keyInBay(shelf.key, index + 1);
+  const board = boardFor(box.spec, box.shop, key, shelf.board);
+  const { at, setback } = shelf;
+  const underside = box.sideZ.from + at.value - kind.below(board.thickness);
+  const run = { from: underside - kind.pins, to: underside + board.thickness };
+  const length = extent(bay) - 2 * kind.play;
+  const width = box.clearDepth - setback.value - kind.play;
+  if (!hasHeight(room, key, at, run, index) || !hasSize(room, key, shelf, bay, kind, { length, width })) return null;
+  taken[index]!.push({ key, run });
+  const origin = { x: bay.from + kind.play, y: setback.value, z: underside };
+  return { key, board, cause: at, length, width, origin };
+}
+
+/** Whether a shelf stands within the box and clear of the others in its bay. */
+function hasHeight(
+  { box, taken, problems }: Room,
+  key: string,
+  at: Located<Micrometres>,
+  run: Interval,
+  bay: number,
+): boolean {
+  if (!within(run, box.clearZ)) {
+    const low = at.value + box.clearZ.from - run.from;
+    const high = at.value + box.clearZ.to - run.to;
+    const figures = { shelf: key, at: at.value, above: box.boards.top ? 'top' : 'rails' } as const;
+    problems.add(at, low <= high ? say.shelfOutside({ ...figures, room: [low, high] }) : say.shelfNowhere(figures));
+    return false;
+  }
+  const other = taken[bay]!.find((shelfThere) => overlaps(shelfThere.run, run));
+  if (other === undefined) return true;
+  const up = at.value + other.run.to - run.from;
+  const down = at.value + other.run.from - run.to;
+  problems.add(at, say.shelfRunsInto({ shelf: key, at: at.value, other: other.key, free: [down, up] }));
+  return false;
+}
+
+/** Whether anything is left of a shelf between the sides of its bay and from its setback to the back. */
+function hasSize(
+  { box, problems }: Room,
+  key: string,
+  { at, setback }: ShelfSpec,
+  bay: Bay,
+  { play }: ShelfKind,
+  { length, width }: Pick<PlacedShelf, 'length' | 'width'>,
+): boolean {
+  if (length <= 0) {
+    problems.add(at, say.shelfNoLength({ shelf: key, bay: extent(bay), play: 2 * play }));
+    return false;
+  }
+  if (width > 0) return true;
+  problems.add(setback, say.shelfNoWidth({ shelf: key, clear: box.clearDepth, setback: setback.value }));
+  return false;
 }

@@ -52,19 +52,7 @@ export class Bar {
   #standing: Standing | null = null;
 
   constructor(actions: BarActions) {
-    const button = (where: Go, sign: string, title: string): HTMLButtonElement => {
-      const one = h('button', { type: 'button', class: `go-${where}`, title, 'aria-label': title }, icon(sign));
-      one.addEventListener('click', () => actions.go(where));
-      return one;
-    };
-    this.#buttons = {
-      first: button('first', 'M4 3V13M13 3L6 8L13 13Z', 'First step (Home)'),
-      'set-up-before': button('set-up-before', 'M8.5 3L3 8L8.5 13ZM14 3L8.5 8L14 13Z', 'Set-up before (Page Up)'),
-      before: button('before', 'M11 3L4.5 8L11 13Z', 'Step back (Left)'),
-      after: button('after', 'M5 3L11.5 8L5 13Z', 'Step forward (Right)'),
-      'set-up-after': button('set-up-after', 'M7.5 3L13 8L7.5 13ZM2 3L7.5 8L2 13Z', 'Next set-up (Page Down)'),
-      last: button('last', 'M12 3V13M3 3L10 8L3 13Z', 'Last step (End)'),
-    };
+    this.#buttons = goButtons(actions.go);
     this.#set.addEventListener('change', () => {
       if (this.#standing !== null) actions.tick(this.#standing.step.listed.content, this.#set.checked);
     });
@@ -73,34 +61,7 @@ export class Bar {
     });
     this.#text.append('Go to text');
     this.#text.addEventListener('click', () => actions.reveal());
-    const buttons = this.#buttons;
-    this.element = h(
-      'div',
-      { class: 'bar' },
-      h(
-        'div',
-        { class: 'steps', role: 'toolbar', 'aria-label': 'Steps' },
-        buttons.first,
-        buttons['set-up-before'],
-        buttons.before,
-        this.#count,
-        buttons.after,
-        buttons['set-up-after'],
-        buttons.last,
-      ),
-      this.#where,
-      h(
-        'div',
-        { class: 'tick-boxes' },
-        h('label', { for: 'tick-set', title: 'The machine stands as listed' }, this.#set, 'Machine set'),
-        h(
-          'label',
-          { for: 'tick-bored', title: 'This panel is done in this set-up (Space)' },
-          this.#bored,
-          'Panel bored',
-        ),
-      ),
-    );
+    this.element = h('div', { class: 'bar' }, this.#toolbar(), this.#where, this.#tickBoxes());
     this.words = h(
       'div',
       { class: 'step-words' },
@@ -112,6 +73,30 @@ export class Bar {
       this.#notes,
       this.#next,
       this.#live,
+    );
+  }
+
+  #toolbar(): HTMLElement {
+    const buttons = this.#buttons;
+    return h(
+      'div',
+      { class: 'steps', role: 'toolbar', 'aria-label': 'Steps' },
+      buttons.first,
+      buttons['set-up-before'],
+      buttons.before,
+      this.#count,
+      buttons.after,
+      buttons['set-up-after'],
+      buttons.last,
+    );
+  }
+
+  #tickBoxes(): HTMLElement {
+    return h(
+      'div',
+      { class: 'tick-boxes' },
+      h('label', { for: 'tick-set', title: 'The machine stands as listed' }, this.#set, 'Machine set'),
+      h('label', { for: 'tick-bored', title: 'This panel is done in this set-up (Space)' }, this.#bored, 'Panel bored'),
     );
   }
 
@@ -170,6 +155,22 @@ export class Bar {
     const said = [`${title}.`, words.move ?? '', words.lie, words.bore, ...words.notes, words.left];
     say(this.#live, said.filter((sentence) => sentence !== '').join(' '));
   }
+}
+
+function goButtons(go: BarActions['go']): Readonly<Record<Go, HTMLButtonElement>> {
+  const button = (where: Go, sign: string, title: string): HTMLButtonElement => {
+    const one = h('button', { type: 'button', class: `go-${where}`, title, 'aria-label': title }, icon(sign));
+    one.addEventListener('click', () => go(where));
+    return one;
+  };
+  return {
+    first: button('first', 'M4 3V13M13 3L6 8L13 13Z', 'First step (Home)'),
+    'set-up-before': button('set-up-before', 'M8.5 3L3 8L8.5 13ZM14 3L8.5 8L14 13Z', 'Set-up before (Page Up)'),
+    before: button('before', 'M11 3L4.5 8L11 13Z', 'Step back (Left)'),
+    after: button('after', 'M5 3L11.5 8L5 13Z', 'Step forward (Right)'),
+    'set-up-after': button('set-up-after', 'M7.5 3L13 8L7.5 13ZM2 3L7.5 8L2 13Z', 'Next set-up (Page Down)'),
+    last: button('last', 'M12 3V13M3 3L10 8L3 13Z', 'Last step (End)'),
+  };
 }
 
 function icon(d: string): SVGSVGElement {

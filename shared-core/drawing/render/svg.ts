@@ -116,6 +116,10 @@ function headNodes(scene: Scene): Block {
   return { nodes, width, height: 19 };
 }
 
+/** Widest a cell gets, in millimetres. */
+const MOST_CELL = 70;
+
+/** The hole table, and under it what is found and noted. */
 function tableNodes(scene: Scene): Block {
   const heads = ['', ...scene.heads];
   const ofAll = scene.view === 'all-panels';
@@ -128,60 +132,80 @@ function tableNodes(scene: Scene): Block {
       : 3 +
         Math.max(
           textWidth(head, TEXT, true),
-          ...rows.map((row) => Math.min(textWidth(row[index] ?? '', TEXT, false), 70)),
+          ...rows.map((row) => Math.min(textWidth(row[index] ?? '', TEXT, false), MOST_CELL)),
         ),
   );
   const starts = columns.map((_, index) => columns.slice(0, index).reduce((sum, width) => sum + width, 0));
   const width = columns.reduce((sum, column) => sum + column, 0);
-  const nodes: SvgNode[] = [];
-  const rule = (key: string, y: number, line: string): void => {
-    nodes.push({
-      tag: 'path',
-      key,
-      attributes: { class: `rule ${line}`, d: `M0 ${coordinate(y)}H${coordinate(width)}` },
-      children: [],
-    });
-  };
-  let y = 0;
-  if (rows.length > 0) {
-    heads.forEach(
-      (head, index) => head !== '' && nodes.push(text(`head-${index}`, starts[index]!, 3.2, head, TEXT, true)),
-    );
-    rule('rule-head', 4.8, 'wide');
-    y = 4.8;
-    rows.forEach((row, at) => {
-      const line = scene.table[at]!;
-      nodes.push({
-        tag: 'g',
-        key: `sign-${at}`,
-        attributes: {
-          class: boreClass(line.purpose),
-          transform: `translate(2.2 ${coordinate(y + ROW / 2)}) scale(${coordinate6(1 / scene.scale)})`,
-        },
-        children: [
-          { tag: 'circle', key: 'rim', attributes: { class: 'rim', r: coordinate(1.6 * scene.scale) }, children: [] },
-          ...patternNodes(line.purpose, 1.6 * scene.scale),
-        ],
-      });
-      row.forEach((cell, index) => {
-        if (cell !== '')
-          nodes.push(text(`cell-${at}-${index}`, starts[index]!, y + ROW - 1.6, fitText(cell, TEXT, false, 70)));
-      });
-      y += ROW;
-      rule(`rule-${at}`, y, 'narrow');
-    });
-    y += 3;
-  }
+  const holes = rows.length === 0 ? NO_BLOCK : holeRows(scene, heads, rows, { starts, width });
   const noteWidth = Math.max(width, 150);
-  [...scene.findings.map(({ severity, message }) => `${sentence(severity)}: ${message}`), ...scene.notes].forEach(
-    (note, index) => {
-      wrap(note, noteWidth).forEach((line, at) => {
-        y += 4.4;
-        nodes.push(text(`note-${index}-${at}`, 0, y, line, TEXT, false, ' note'));
-      });
-    },
+  const notes = noteLines(scene, noteWidth, holes.height);
+  return {
+    nodes: [...holes.nodes, ...notes.nodes],
+    width: Math.max(width, scene.notes.length > 0 ? noteWidth : 0),
+    height: notes.height + 2,
+  };
+}
+
+const NO_BLOCK: Block = { nodes: [], width: 0, height: 0 };
+
+function holeRows(
+  scene: Scene,
+  heads: readonly string[],
+  rows: readonly (readonly string[])[],
+  { starts, width }: { readonly starts: readonly number[]; readonly width: number },
+): Block {
+  const rule = (key: string, y: number, line: string): SvgNode => ({
+    tag: 'path',
+    key,
+    attributes: { class: `rule ${line}`, d: `M0 ${coordinate(y)}H${coordinate(width)}` },
+    children: [],
+  });
+  const nodes = heads.flatMap((head, index) =>
+    head === '' ? [] : [text(`head-${index}`, starts[index]!, 3.2, head, TEXT, true)],
   );
-  return { nodes, width: Math.max(width, scene.notes.length > 0 ? noteWidth : 0), height: y + 2 };
+  let y = 4.8;
+  nodes.push(rule('rule-head', y, 'wide'));
+  rows.forEach((row, at) => {
+    nodes.push(signNode(`sign-${at}`, scene.table[at]!.purpose, y + ROW / 2, scene.scale));
+    row.forEach((cell, index) => {
+      if (cell !== '')
+        nodes.push(text(`cell-${at}-${index}`, starts[index]!, y + ROW - 1.6, fitText(cell, TEXT, false, MOST_CELL)));
+    });
+    y += ROW;
+    nodes.push(rule(`rule-${at}`, y, 'narrow'));
+  });
+  return { nodes, width, height: y + 3 };
+}
+
+/** How the bores of a line are drawn. */
+function signNode(key: string, purpose: Scene['table'][number]['purpose'], y: number, scale: number): SvgNode {
+  return {
+    tag: 'g',
+    key,
+    attributes: {
+      class: boreClass(purpose),
+      transform: `translate(2.2 ${coordinate(y)}) scale(${coordinate6(1 / scale)})`,
+    },
+    children: [
+      { tag: 'circle', key: 'rim', attributes: { class: 'rim', r: coordinate(1.6 * scale) }, children: [] },
+      ...patternNodes(purpose, 1.6 * scale),
+    ],
+  };
+}
+
+/** Findings and notes in lines of a width, from `top` down; the height is that of their last line. */
+function noteLines({ findings, notes }: Scene, width: number, top: number): Block {
+  const nodes: SvgNode[] = [];
+  let y = top;
+  const all = [...findings.map(({ severity, message }) => `${sentence(severity)}: ${message}`), ...notes];
+  all.forEach((note, index) => {
+    wrap(note, width).forEach((line, at) => {
+      y += 4.4;
+      nodes.push(text(`note-${index}-${at}`, 0, y, line, TEXT, false, ' note'));
+    });
+  });
+  return { nodes, width, height: y };
 }
 
 /** Breaks a sentence into lines of no more than `room` millimetres. */
