@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { CarcassSpec } from '../../shared-core/carcass/spec.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import type { Fitting } from '../../shared-core/fittings/kinds.js';
-import type { Shop } from '../../shared-core/shop/model.js';
+import type { HorizontalHead, Shop } from '../../shared-core/shop/model.js';
 import {
   band,
   board,
@@ -16,6 +16,8 @@ import {
   type ChoiceWish,
   type Standing,
 } from './specs.js';
+
+const nowhere = { part: 'shop', start: 0, end: 0 } as const;
 
 /** A job that can be built and bored without a problem, in a shop of its own. */
 export interface Job {
@@ -63,26 +65,57 @@ const shopArbitrary: fc.Arbitrary<Shop> = fc
     railWidth: between(80, 120),
     shelfGap: between(0, 2),
     bandThickness: between(0.3, 2),
+    shared: fc.option(fc.record({ spindles: fc.integer({ min: 5, max: 30 }), nearest: between(0, 60) })),
   })
-  .map(({ thicknesses, back, pitch, setback, spacing, glueGap, spindles, railWidth, shelfGap, bandThickness }) =>
-    shopOf({
-      boards: [...thicknesses.map((value, index) => board(`board-${index}`, value)), board('back', back)],
-      bands: [band('band', bandThickness)],
-      fittings: fittingsFor(Math.min(...thicknesses)),
-      spindles,
-      habits: {
-        pitch,
-        setback,
-        backBoard: 'back',
-        // Half a pitch from the rows, so that they never meet.
-        firstDowel: setback + Math.floor(pitch / 2),
-        dowelSpacing: spacing,
-        glueGap,
-        railWidth,
-        shelfGap,
-      },
-    }),
+  .map(
+    ({ thicknesses, back, pitch, setback, spacing, glueGap, spindles, railWidth, shelfGap, bandThickness, shared }) => {
+      const shop = shopOf({
+        boards: [...thicknesses.map((value, index) => board(`board-${index}`, value)), board('back', back)],
+        bands: [band('band', bandThickness)],
+        fittings: fittingsFor(Math.min(...thicknesses)),
+        spindles,
+        habits: {
+          pitch,
+          setback,
+          backBoard: 'back',
+          // Half a pitch from the rows, so that they never meet.
+          firstDowel: setback + Math.floor(pitch / 2),
+          dowelSpacing: spacing,
+          glueGap,
+          railWidth,
+          shelfGap,
+          sharePlaces: shared !== null,
+        },
+      });
+      return shared === null ? shop : withEndHead(shop, shared);
+    },
   );
+
+/** The shop with a head for ends, which a load of bits that all joints share is made for too. */
+function withEndHead(shop: Shop, { spindles, nearest }: { spindles: number; nearest: Micrometres }): Shop {
+  const range = { min: nearest, max: mm(120) };
+  const stop = { place: nowhere, range, lowers: true, stands: null };
+  const head: HorizontalHead = {
+    kind: 'horizontal',
+    name: 'end-head',
+    place: nowhere,
+    body: 'ends',
+    spindles,
+    pitch: shop.habits.pitch,
+    depth: { min: 0, max: mm(90) },
+    depthStops: null,
+    panel: { length: null, width: null, thickness: null },
+    clamps: [],
+    stands: null,
+    stops: [
+      { ...stop, name: 'E', side: 'left' },
+      { ...stop, name: 'F', side: 'right' },
+    ],
+    height: { min: mm(2), max: mm(40) },
+  };
+  const machines = new Map([...shop.machines, [head.name, head]]);
+  return { ...shop, machines, habits: { ...shop.habits, machines: { ...shop.habits.machines, ends: head.name } } };
+}
 
 const aBoard = fc.constantFrom('board-0', 'board-1', 'board-2');
 /** Which of the shelf levels, counted from below, carries what. */
