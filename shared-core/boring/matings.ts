@@ -3,7 +3,8 @@ import type { Carcass, Joint, Panel, Point3 } from '../carcass/model.js';
 import { alongAxis } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import { boreAxis, mouths } from './axis.js';
-import { purposeOf, reaches, type BorePurpose } from '../fittings/purposes.js';
+import type { BorePurpose } from '../fittings/names.js';
+import { purposeOf, reaches } from '../fittings/purposes.js';
 import type { Bore, BoreMap } from './model.js';
 
 /** What is wrong with two bores that do stand on one axis. */

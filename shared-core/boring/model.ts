@@ -1,5 +1,5 @@
 import type { Located, Path, Place } from '../document/place.js';
-import type { BorePurpose } from '../fittings/purposes.js';
+import type { BorePurpose } from '../fittings/names.js';
 import type { Micrometres } from '../length/units.js';
 
 export type Surface = 'inside' | 'outside' | 'reference-end' | 'far-end';

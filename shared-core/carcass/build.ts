@@ -5,10 +5,10 @@ import { measureBox } from './box.js';
 import { buildJoints } from './joints.js';
 import { layOut } from './layout.js';
 import { say } from './messages.js';
-import type { Carcass } from './model.js';
+import type { Carcass, PanelRole } from './model.js';
 import { makePanel } from './panel.js';
 import { Problems, type Problem } from './problems.js';
-import { ROLES, type PanelRole } from './roles.js';
+import { ROLES } from './roles.js';
 import { Standing } from './standing.js';
 
 /**

@@ -1,9 +1,8 @@
 import type { Shop } from '../shop/model.js';
 import { chosen, fittingNamed } from './choices.js';
 import type { Joint } from './model.js';
-import type { Meeting } from './role.js';
 import { roleOf } from './roles.js';
-import type { Standing } from './standing.js';
+import type { Meeting, Standing } from './standing.js';
 
 /** Every place where the end of one panel stands against the face of another, in the order of the panels. */
 export function buildJoints(standing: Standing, shop: Shop): readonly Joint[] {

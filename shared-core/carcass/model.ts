@@ -3,9 +3,19 @@ import type { Micrometres } from '../length/units.js';
 import type { BackHow, EdgeName } from '../job/model.js';
 import type { Fitting } from '../fittings/kinds.js';
 import type { Band, Board, Hand } from '../shop/model.js';
-import type { PanelRole } from './roles.js';
 
-export type { PanelRole } from './roles.js';
+/** The parts that a panel can play. */
+export type PanelRole =
+  | 'left-side'
+  | 'right-side'
+  | 'bottom'
+  | 'top'
+  | 'rail'
+  | 'divider'
+  | 'fixed-shelf'
+  | 'loose-shelf'
+  | 'back'
+  | 'plinth'
 
 /** An axis of the carcass frame with its direction. x to the right, y to the back, z up. */
 export type Axis = '+x' | '-x' | '+y' | '-y' | '+z' | '-z';

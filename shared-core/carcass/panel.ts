@@ -5,8 +5,7 @@ import type { Band, Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { bandNamed, chosenBand } from './choices.js';
 import { shared, type Interval } from './interval.js';
-import type { Groove, Panel, Pose } from './model.js';
-import type { PanelRole } from './roles.js';
+import type { Groove, Panel, Pose, PanelRole } from './model.js';
 
 /** A panel before its bands are known. */
 export interface Outline {

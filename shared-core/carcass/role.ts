@@ -1,10 +1,10 @@
 import type { Located } from '../document/place.js';
 import type { carcassSchema } from '../job/schema.js';
 import type { Layout } from './layout.js';
-import type { Bay, Joint, Panel } from './model.js';
+import type { Bay, Panel } from './model.js';
 import type { Outline } from './panel.js';
 import type { CarcassSpec } from './spec.js';
-import type { Standing } from './standing.js';
+import type { Meeting, Standing } from './standing.js';
 
 /** All that the core has to know of one part that a panel can play in a carcass. */
 export interface Role {
@@ -43,14 +43,4 @@ export interface Looks {
   readonly inside: string;
   /** A sentence for who reads 'outside' of such a panel. */
   readonly explained: string;
-}
-
-/** The end of one panel that stands against the face of another. */
-export interface Meeting {
-  readonly end: Panel;
-  readonly at: Joint['end'];
-  readonly face: Panel;
-  readonly on: Joint['face'];
-  /** See `Joint`. */
-  readonly stagger: boolean;
 }

@@ -1,5 +1,5 @@
 import type { EndName } from '../words/names.js';
-import type { Panel } from './model.js';
+import type { Panel, PanelRole } from './model.js';
 import type { Role } from './role.js';
 import { back } from './roles/back.js';
 import { divider } from './roles/divider.js';
@@ -11,8 +11,8 @@ import { leftSide, rightSide } from './roles/sides.js';
 import type { CarcassSpec } from './spec.js';
 
 /**
- * Every part that a panel can play, in the order in which the panels of a carcass are listed. A new one is a file of its own
- * and a line here; the compiler then asks for nothing more, since all that is known of a role is in its file.
+ * Every part that a panel can play, in the order in which the panels of a carcass are listed. A new one is a name in the
+ * model, a file of its own and a line here; all that is known of a role is in its file.
  */
 export const ROLES = {
   'left-side': leftSide,
@@ -25,9 +25,7 @@ export const ROLES = {
   'loose-shelf': looseShelf,
   back,
   plinth,
-} satisfies Readonly<Record<string, Role>>;
-
-export type PanelRole = keyof typeof ROLES;
+} satisfies Readonly<Record<PanelRole, Role>>;
 
 /** What is known of the part that a panel plays. */
 export function roleOf({ role }: Pick<Panel, 'role'>): Role {

@@ -1,6 +1,15 @@
-import type { Meeting } from './role.js';
 import type { Bay, Joint, Panel, PanelRole } from './model.js';
 import type { CarcassSpec } from './spec.js';
+
+/** The end of one panel that stands against the face of another. */
+export interface Meeting {
+  readonly end: Panel;
+  readonly at: Joint['end'];
+  readonly face: Panel;
+  readonly on: Joint['face'];
+  /** See `Joint`. */
+  readonly stagger: boolean;
+}
 
 /** The panels of a carcass where they stand, before they are joined. */
 export class Standing {

@@ -1,5 +1,6 @@
 import type { MarkPart } from '../fittings/mark.js';
-import { PURPOSES, type BorePurpose } from '../fittings/purposes.js';
+import type { BorePurpose } from '../fittings/names.js';
+import { PURPOSES } from '../fittings/purposes.js';
 
 /** The pattern of a purpose on a bore of radius `r` about (0, 0). */
 export function markOf(purpose: BorePurpose, r: number): readonly MarkPart[] {

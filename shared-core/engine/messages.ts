@@ -1,4 +1,5 @@
-import { kindOf, type FittingKind } from '../fittings/kinds.js';
+import type { FittingKind } from '../fittings/names.js';
+import { kindOf } from '../fittings/kinds.js';
 import { KIND_WORDS } from '../shop/kind-words.js';
 import type { MachineKind } from '../shop/model.js';
 import { counted, listed, quoted } from '../words/english.js';

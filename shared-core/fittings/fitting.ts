@@ -4,9 +4,8 @@ import type { ModelFields, Named } from '../schema/model.js';
 import type { Fields, InferFields, RecordSchema } from '../schema/schema.js';
 import { listed } from '../words/english.js';
 import type { Message } from '../words/message.js';
-import type { FittingKind } from './kinds.js';
 import type { Ink, MarkPart } from './mark.js';
-import type { BorePurpose } from './purposes.js';
+import type { BorePurpose, FittingKind } from './names.js';
 
 /** A fitting of the shop, of whatever kind. */
 export interface AnyFitting extends Named {
@@ -23,7 +22,7 @@ export type ShowLength = (length: Micrometres) => string;
  * All that there is to know of one kind of fitting: how it is written, read, bored, drawn, told and checked. One file gives
  * one of these; nothing else in the house knows the kind by name. Methods get a fitting of the kind and plain figures.
  */
-export interface FittingDefinition<T extends AnyFitting, F extends Fields, S extends string, P extends string> {
+export interface FittingDefinition<T extends AnyFitting, F extends Fields, S extends string, P extends BorePurpose> {
   readonly kind: T['kind'];
   /** The key of the shop file that these fittings stand under, and the sentence that an owner reads of it. */
   readonly section: S;

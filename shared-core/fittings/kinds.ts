@@ -1,19 +1,21 @@
 import type { Fields } from '../schema/schema.js';
 import { cam } from './kinds/cam.js';
 import { dowel } from './kinds/dowel.js';
-import type { FittingDefinition, FittingOf } from './fitting.js';
+import type { FittingDefinition, FittingOf, Purpose } from './fitting.js';
+import type { BorePurpose, FittingKind } from './names.js';
 import { screw } from './kinds/screw.js';
 
-/** Every kind of fitting, the usual one first. A new kind is its file and its place in this list. */
-const LIST = [dowel, screw, cam] as const;
+/** Every kind of fitting, the usual one first. A new kind is its file, its names in `names.ts` and its place in this list. */
+const LIST = [dowel, screw, cam] as const satisfies readonly { readonly kind: FittingKind }[];
 
 export type ListedFittings = (typeof LIST)[number];
 
-export type FittingKind = ListedFittings['kind'];
 /** A fitting of the shop; `kind` tells which. */
 export type Fitting = { [D in ListedFittings as D['kind']]: FittingOf<D['kind'], D['item']['fields']> }[FittingKind];
 /** What is known of any kind. */
-export type Definition = FittingDefinition<Fitting, Fields, string, string>;
+export type Definition = FittingDefinition<Fitting, Fields, string, never> & {
+  readonly purposes: Readonly<Partial<Record<BorePurpose, Purpose>>>;
+};
 
 export const fittingKinds: readonly Definition[] = LIST;
 

@@ -1,7 +1,8 @@
-import type { Definition, FittingKind, ListedFittings } from './kinds.js';
+import type { Definition, ListedFittings } from './kinds.js';
 import { fittingKinds } from './kinds.js';
 import { boresOf, type BoresTold, type Purpose } from './fitting.js';
 import { circle, line } from './mark.js';
+import type { BorePurpose, FittingKind } from './names.js';
 
 /** What bores are for that belong to no fitting of a joint. */
 const OTHERS = {
@@ -25,22 +26,19 @@ const OTHERS = {
     driven: null,
     machine: 'cups',
   },
-} as const satisfies Readonly<Record<string, Purpose>>;
+} as const satisfies Readonly<Partial<Record<BorePurpose, Purpose>>>;
 
 type FittingPurpose = { [D in ListedFittings as D['kind']]: keyof D['purposes'] }[FittingKind];
-
-/** What a bore is for. */
-export type BorePurpose = FittingPurpose | keyof typeof OTHERS;
 
 const OF_FITTINGS = fittingKinds.flatMap((kind) =>
   Object.entries(kind.purposes).map(([purpose, about]) => [purpose, { kind, about }] as const),
 );
 
 /** All that is known of each purpose. */
-export const PURPOSES = Object.fromEntries<Purpose>([
+export const PURPOSES: Readonly<Record<BorePurpose, Purpose>> = Object.fromEntries<Purpose>([
   ...OF_FITTINGS.map(([purpose, { about }]) => [purpose, about] as const),
   ...Object.entries(OTHERS),
-]) as Readonly<Record<BorePurpose, Purpose>>;
+]) as Readonly<Record<FittingPurpose | keyof typeof OTHERS, Purpose>>;
 
 const KIND_OF: ReadonlyMap<string, Definition> = new Map(OF_FITTINGS.map(([purpose, { kind }]) => [purpose, kind]));
 

@@ -2,7 +2,8 @@ import type { Finding } from '../document/finding.js';
 import { orEmpty } from '../schema/fields.js';
 import { things, type Entry, type Field, type Infer, type NamedSchema } from '../schema/schema.js';
 import { errorAt } from '../schema/tell.js';
-import { fittingKinds, kindOf, type Definition, type Fitting, type FittingKind, type ListedFittings } from './kinds.js';
+import type { FittingKind } from './names.js';
+import { fittingKinds, kindOf, type Definition, type Fitting, type ListedFittings } from './kinds.js';
 
 type Sections = {
   readonly [D in ListedFittings as D['section']]: Field<

@@ -5,7 +5,7 @@ import type { CarcassKind, Habits } from '../shop/model.js';
 import { sizeOfKind } from '../shop/habits.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
-import type { BackHow, BottomHow, RowChoice, TopHow } from './model.js';
+import type { BackHow, BottomHow, RowChoice, TopHow } from './choices.js';
 import type { carcassSchema } from './schema.js';
 
 // What a carcass has where nobody writes a key: the one table that the reading fills in from and that hovers tell.

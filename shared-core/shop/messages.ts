@@ -1,4 +1,4 @@
-import type { FittingKind } from '../fittings/kinds.js';
+import type { FittingKind } from '../fittings/names.js';
 import { kindOf } from '../fittings/kinds.js';
 import { aNoun, listed, quoted } from '../words/english.js';
 import { messages } from '../words/message.js';

@@ -1,4 +1,5 @@
-import type { Fitting, FittingKind } from '../fittings/kinds.js';
+import type { FittingKind } from '../fittings/names.js';
+import type { Fitting } from '../fittings/kinds.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { Model, Named } from '../schema/model.js';
 import type * as habitSchemas from './habit-schemas.js';

@@ -1,4 +1,4 @@
-import type { FittingKind } from '../fittings/kinds.js';
+import type { FittingKind } from '../fittings/names.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { Machine, MachineKind, Unread } from './model.js';
 import { shopSchema } from './schema.js';

@@ -1,5 +1,6 @@
 import { extent } from '../interval.js';
-import type { Meeting, Role } from '../role.js';
+import type { Role } from '../role.js';
+import type { Meeting } from '../standing.js';
 
 /** A vertical panel between bottom and top, its left face out. */
 export const divider: Role = {

@@ -1,6 +1,7 @@
 import { CAP_HEIGHT } from '../scene/lettering.js';
 import { markOf } from '../marks.js';
-import { PURPOSES, type BorePurpose } from '../../fittings/purposes.js';
+import type { BorePurpose } from '../../fittings/names.js';
+import { PURPOSES } from '../../fittings/purposes.js';
 import type { Severity } from '../../findings/finding.js';
 import type { BoreShape, BracketShape, MarkShape, Point, Scene, Shape, TextShape } from '../scene/scene.js';
 

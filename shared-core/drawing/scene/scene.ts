@@ -1,5 +1,5 @@
 import type { Surface } from '../../boring/model.js';
-import type { BorePurpose } from '../../fittings/purposes.js';
+import type { BorePurpose } from '../../fittings/names.js';
 import type { Place } from '../../document/place.js';
 import type { Severity } from '../../findings/finding.js';
 import type { Unit } from '../../length/units.js';

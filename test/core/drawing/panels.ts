@@ -1,4 +1,4 @@
-import type { BorePurpose } from '../../../shared-core/fittings/purposes.js';
+import type { BorePurpose } from '../../../shared-core/fittings/names.js';
 import type { Bore, BoreMap, Row, Surface } from '../../../shared-core/boring/model.js';
 import type { Carcass, Joint, Panel, PanelRole, Pose } from '../../../shared-core/carcass/model.js';
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';

@@ -3,7 +3,8 @@ import { boreMapScene } from '../../../shared-core/drawing/bore-map/bore-map.js'
 import { markOf } from '../../../shared-core/drawing/marks.js';
 import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
 import { toSvg } from '../../../shared-core/drawing/render/svg.js';
-import { PURPOSES, type BorePurpose } from '../../../shared-core/fittings/purposes.js';
+import type { BorePurpose } from '../../../shared-core/fittings/names.js';
+import { PURPOSES } from '../../../shared-core/fittings/purposes.js';
 import { demoShop, demoText, drawnOf } from './demo.js';
 import { handMade, unmatched } from './panels.js';
 

@@ -1,0 +1,5 @@
+/** The kinds of fittings; each is a file in `kinds`. */
+export type FittingKind = 'dowel' | 'screw' | 'cam';
+
+/** What a bore is for. */
+export type BorePurpose = 'dowel' | 'clearance' | 'recess' | 'pilot' | 'cam' | 'cam-bolt' | 'cam-stud' | 'row' | 'cup';
