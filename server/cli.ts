@@ -18,8 +18,8 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
       [--machine NAME]                            only those of one machine
   borewright joints FILE [--format text|json]     what every joint can come out like by the shop’s tolerances
   borewright layouts FILE [--format text|json]    cut list of a job, and how its panels are cut from sheets
-  borewright papers FILE --out DIR                shop papers to print: cut list, sheet layouts, banding list, set-up sheets,
-      [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking sheets; as pdf, html, csv,
+  borewright papers FILE --out DIR                shop papers to print: cut list, sheet layouts, banding list, set-up list,
+      [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking papers; as pdf, html, csv,
       [--page a4|letter]                          text, and of bore maps svg and dxf, a file for each panel
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference                            what every finding means, as Markdown

@@ -15,7 +15,7 @@ export type PanelRole =
   | 'fixed-shelf'
   | 'loose-shelf'
   | 'back'
-  | 'plinth'
+  | 'plinth';
 
 /** An axis of the carcass frame with its direction. x to the right, y to the back, z up. */
 export type Axis = '+x' | '-x' | '+y' | '-y' | '+z' | '-z';

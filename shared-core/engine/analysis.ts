@@ -67,7 +67,7 @@ export class JobAnalysis {
 
   /**
    * The carcasses that set-ups are made for: those that are not broken. Of several with one name it is the first, since a
-   * sheet could not tell their panels apart.
+   * set-up could not tell their panels apart.
    */
   planned(): readonly CarcassAnalysis[] {
     return [...this.#byName().values()];

@@ -1,7 +1,7 @@
 import { blankOf } from '../machining/blank.js';
 import { compareHoles } from '../machining/replay/compare.js';
 import { replayPanel } from '../machining/replay/replay.js';
-import type { SetUp } from '../machining/setup-sheet.js';
+import type { SetUp } from '../machining/set-up.js';
 import type { Message } from '../words/message.js';
 import type { JobAnalysis } from './analysis.js';
 import type { CarcassAnalysis } from './carcass-analysis.js';
@@ -14,13 +14,13 @@ export interface PanelName {
   readonly panel: string;
 }
 
-/** What carrying out all sheets of a job gives, against its bore maps. */
+/** What carrying out all set-ups of a job gives, against its bore maps. */
 export interface JobReplay {
   /** Panels and holes that came out as their bore map says. */
   readonly panels: number;
   readonly holes: number;
   readonly differences: readonly (PanelName & { readonly message: Message })[];
-  /** Panels with bores that are wrong in themselves, by the findings: no sheet of them could be right. */
+  /** Panels with bores that are wrong in themselves, by the findings: no set-up of them could be right. */
   readonly notReplayed: readonly PanelName[];
 }
 

@@ -58,11 +58,11 @@ export function rowWork(context: CarcassContext, laid: RowsLaid): RowWork | null
     operations.push(...found);
   }
   const { changeover, handling } = context.shop;
-  const sheets = setUpsOf([{ operations, unreachable: [], count: 1 }], context.derived);
-  const work = workOf({ runs: sheets.flatMap(({ setUp }) => setUp.runs) });
-  const task = orderTask(sheets.length > MOST_ORDERED ? sheets.slice(0, MOST_ORDERED) : sheets, changeover);
+  const setUps = setUpsOf([{ operations, unreachable: [], count: 1 }], context.derived);
+  const work = workOf({ runs: setUps.flatMap(({ setUp }) => setUp.runs) });
+  const task = orderTask(setUps.length > MOST_ORDERED ? setUps.slice(0, MOST_ORDERED) : setUps, changeover);
   return {
-    setUps: sheets.length,
+    setUps: setUps.length,
     strokes: work.strokes,
     seconds: bestOrder(task).cost + secondsOf(work, handling),
   };

@@ -1,7 +1,7 @@
-import type { SetUp } from './setup-sheet.js';
+import type { SetUp } from './set-up.js';
 import { boresUpward } from './upward.js';
 
-/** A shop caution, in words for a sheet or a view. Common practice, no source; the machine's manual and local rules decide. */
+/** A shop caution, in words for a paper or a view. Common practice, no source; the machine's manual and local rules decide. */
 export interface Caution {
   /** Stable identity, in plain kebab-case. */
   readonly name: string;
@@ -10,7 +10,7 @@ export interface Caution {
   readonly text: string;
 }
 
-/** In the order in which an operator meets them. All of them stand on every machine view and every sheet. */
+/** In the order in which an operator meets them. All of them stand on every machine view and every list of set-ups. */
 export const CAUTIONS: readonly Caution[] = [
   {
     name: 'isolate-and-lock',
@@ -35,7 +35,7 @@ export const CAUTIONS: readonly Caution[] = [
   {
     name: 'manual-decides',
     when: 'always',
-    text: 'The machine’s manual, local rules and trained, licensed practice decide; this sheet does not replace them.',
+    text: 'The machine’s manual, local rules and trained, licensed practice decide; nothing here replaces them.',
   },
 ];
 
@@ -60,7 +60,7 @@ const MOVING: Caution = {
   text: 'Move the panel along only with the bits clear of it and the spindles at rest.',
 };
 
-/** What the sheet of a set-up has to say, in order. */
+/** What a set-up has to say, in order. */
 export function cautionsFor(setUp: Pick<SetUp, 'machine' | 'through' | 'runs'>): readonly Caution[] {
   const { machine } = setUp;
   const moves = setUp.runs.some((run) => run.steps.some((step) => step.moved !== 0));

@@ -1,7 +1,7 @@
 import type { Scene } from '../drawing/scene/scene.js';
 
 /**
- * A paper as data: what it says, in the order to read it. How it looks (columns padded with spaces, a page, a printed sheet)
+ * A paper as data: what it says, in the order to read it. How it looks (columns padded with spaces, a page, a print)
  * is left to the renderers, so that none of it stands in the text. All text is plain, in the reader's words and units.
  */
 export interface Paper {

@@ -8,7 +8,7 @@ import { counted, listed } from '../words/english.js';
 import { means } from '../job/panel-key.js';
 import { stepsTo } from '../length/grid.js';
 import type { Micrometres, Unit } from '../length/units.js';
-import type { SetUp, Step } from '../machining/setup-sheet.js';
+import type { SetUp, Step } from '../machining/set-up.js';
 import { layWords } from '../papers/set-up/lay.js';
 import { rowStrokes, type RowStrokes } from '../papers/set-up/row-strokes.js';
 import { bitWords, loadedIn } from '../papers/set-up/spindles.js';
@@ -17,7 +17,7 @@ import type { Figure } from '../tolerance/spread.js';
 import { toleranceOf, type CarcassTolerance, type JointTolerance } from '../tolerance/tolerance.js';
 import { code, plain, table } from './markdown.js';
 
-// What the machines do, as Markdown for hovers. From the sheets, never from the plan: no order of set-ups is needed here.
+// What the machines do, as Markdown for hovers. From the set-ups, never from the plan: no order of set-ups is needed here.
 
 /** A stroke with the set-up and the panel that it is of. */
 export interface PanelStep {

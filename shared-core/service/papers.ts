@@ -24,11 +24,11 @@ const TITLES = {
   'cut-list': 'Cut list',
   'sheet-layouts': 'Sheet layouts',
   'banding-list': 'Banding list',
-  'set-ups': 'Set-up sheets',
+  'set-ups': 'Set-up list',
   'bore-maps': 'Bore maps',
   'hardware-list': 'Hardware list',
-  assembly: 'Assembly sheets',
-  checking: 'Checking sheets',
+  assembly: 'Assembly',
+  checking: 'Checking',
 } as const;
 export type PaperName = keyof typeof TITLES;
 

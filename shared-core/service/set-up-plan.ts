@@ -5,11 +5,11 @@ import type { Unit } from '../length/units.js';
 import { costOf } from '../machining/plan/cost.js';
 import type { Unreachable } from '../machining/plan/operation.js';
 import type { Plan, PlannedSetUp } from '../machining/plan/plan.js';
-import type { PlannedHole, Run, SetUp, Step } from '../machining/setup-sheet.js';
+import type { PlannedHole, Run, SetUp, Step } from '../machining/set-up.js';
 import { list, type Paper } from '../papers/paper.js';
 import { asText } from '../papers/render/text.js';
 import { costSentences } from '../papers/set-up/cost.js';
-import { setUpSheets } from '../papers/set-up/paper.js';
+import { setUpBlocks } from '../papers/set-up/paper.js';
 import { loadedIn } from '../papers/set-up/spindles.js';
 import { countWords, totalsWords } from '../papers/set-up/totals.js';
 import { timeWords } from '../papers/set-up/words.js';
@@ -150,7 +150,7 @@ function unreachableData({ name, operations }: CarcassAnalysis, unit: Unit): rea
   }));
 }
 
-/** The set-up sheets, with what is to be known before them. */
+/** The set-ups, with what is to be known before them. */
 function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): Paper {
   const { title } = analysis.head;
   if (replay.differences.length > 0) {
@@ -171,7 +171,7 @@ function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWan
   ];
   const isRefused = (carcass: string, panel: string): boolean =>
     replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel);
-  return { title, blocks: [...list(lines), ...setUpSheets(plan, jobWords(analysis), isRefused, isWanted)] };
+  return { title, blocks: [...list(lines), ...setUpBlocks(plan, jobWords(analysis), isRefused, isWanted)] };
 }
 
 /** How much of the whole the wanted set-ups are, where they are not all. */

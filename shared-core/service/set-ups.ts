@@ -7,7 +7,7 @@ import { cautionsFor } from '../machining/caution.js';
 import { costOf } from '../machining/plan/cost.js';
 import type { Plan } from '../machining/plan/plan.js';
 import { wholeSentence } from '../papers/set-up/cost.js';
-import type { SetUp } from '../machining/setup-sheet.js';
+import type { SetUp } from '../machining/set-up.js';
 import { contentOf } from '../papers/set-up/content.js';
 import { firstPiece } from '../papers/set-up/first-piece.js';
 import { handling, laidRuns, layRules, type LaidRun } from '../papers/set-up/lay.js';

@@ -34,7 +34,7 @@ dowels:
 screws:
   screw-7x50: { clearance: 7, pilot: 5, length: 50, head: 10, recess: 4 }
 
-# From the fitting's data sheet. distance: from the end of the panel to the centre of the cam.
+# From the maker's figures for the fitting. distance: from the end of the panel to the centre of the cam.
 cams:
   cam-15:
     cam-diameter: 15

@@ -8,7 +8,7 @@ import { holeKey } from '../machining/replay/compare.js';
 import { edgeAt, endAt, realSolid, solidNames, type Solid, type SolidNames } from '../machining/replay/solid.js';
 import { NOTHING, type Stray } from '../machining/replay/stray.js';
 import type { Spindle } from '../machining/replay/table.js';
-import type { Blank } from '../machining/setup-sheet.js';
+import type { Blank } from '../machining/set-up.js';
 
 /** The spindle that makes a bore, and the stroke in which it does. */
 export interface BoredBy {

@@ -5,7 +5,7 @@ import { kindOf } from '../fittings/kinds.js';
 import { blankOf } from '../machining/blank.js';
 import { strokesOf, type ReplayProblem } from '../machining/replay/replay.js';
 import { boundOf } from '../machining/replay/stray.js';
-import type { SetUp } from '../machining/setup-sheet.js';
+import type { SetUp } from '../machining/set-up.js';
 import type { Shop, Tolerances } from '../shop/model.js';
 import type { Micrometres } from '../length/units.js';
 import { besideOthers, GAUGES, putTogether, standOf, type FigureName, type Readings } from './assemble.js';
@@ -14,7 +14,7 @@ import { boredBy, loneJoint, makeReal, type BoredBy, type LoneJoint, type RealHa
 import { amongOthers, rivalsOf, type JointCase } from './rivals.js';
 import { probing, spread, type Cause, type Figure, type Probe, type Probing } from './spread.js';
 
-/** One carcass with the sheet that it is to be bored by. */
+/** One carcass with the set-ups that it is to be bored by. */
 export interface ToleranceCase {
   /** The carcass's name in the set-ups. */
   readonly name: string;
@@ -46,7 +46,7 @@ export interface JointTolerance extends Readonly<Record<FigureName, Figure>> {
 export interface UnknownJoint {
   readonly joint: string;
   readonly reason: string;
-  /** Where a sheet cannot be carried out. */
+  /** Where a set-up cannot be carried out. */
   readonly problems: readonly ReplayProblem[];
 }
 
@@ -88,7 +88,7 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
     const [faceBits, endBits] = [bitsFor(face), bitsFor(end)];
     if (faceBits === null || endBits === null) {
       const culprit = faceBits === null ? face.key : end.key;
-      const reason = `the sheet for ${culprit} cannot be carried out`;
+      const reason = `the set-ups for ${culprit} cannot be carried out`;
       unknown.push({ joint: joint.id, reason, problems: broken.get(culprit)! });
       continue;
     }

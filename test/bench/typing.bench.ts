@@ -44,24 +44,24 @@ function main(): void {
 
   const quickCold: number[] = [];
   const allCold: number[] = [];
-  const sheetsCold: number[] = [];
+  const setUpsCold: number[] = [];
   let engine = new Engine(host);
   for (let run = 0; run < COLD_RUNS; run += 1) {
     engine = new Engine(host);
     quickCold.push(timed(() => engine.analyse(URI, text).known()));
     allCold.push(quickCold.at(-1)! + timed(() => engine.analyse(URI, text).findings()));
-    sheetsCold.push(timed(() => engine.analyse(URI, text).setUps()));
+    setUpsCold.push(timed(() => engine.analyse(URI, text).setUps()));
   }
 
   const quickKeys: number[] = [];
   const allKeys: number[] = [];
-  const sheetsKeys: number[] = [];
+  const setUpsKeys: number[] = [];
   const computedBefore = engine.computed;
   for (let key = 0; key < KEYS; key += 1) {
     const next = typed(String(500 + key));
     quickKeys.push(timed(() => engine.analyse(URI, next).known()));
     allKeys.push(quickKeys.at(-1)! + timed(() => engine.analyse(URI, next).findings()));
-    sheetsKeys.push(timed(() => engine.analyse(URI, next).setUps()));
+    setUpsKeys.push(timed(() => engine.analyse(URI, next).setUps()));
   }
   const computed = engine.computed - computedBefore;
 
@@ -79,7 +79,7 @@ function main(): void {
   report('cold, all', allCold, allCold);
   report('key in a carcass in the middle, first', quickKeys, quickCold);
   report('key in a carcass in the middle, all', allKeys, allCold);
-  report('then its set-ups, not yet in order', sheetsKeys, sheetsCold);
+  report('then its set-ups, not yet in order', setUpsKeys, setUpsCold);
   report('key in the title, all', title, allCold);
   console.log(`${computed} carcasses were worked out for ${KEYS} keys in one of them`);
 }

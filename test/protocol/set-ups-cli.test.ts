@@ -94,7 +94,7 @@ type Spindles = Readonly<Record<keyof typeof SHED, number>>;
 
 /**
  * The holes of a stroke, from the settings alone: distances from the stop to each spindle, by the words of the set-up
- * sheet's frame. All heads of both shops bore from above, with a far fence.
+ * set-up's frame. All heads of both shops bore from above, with a far fence.
  */
 function holesOf(spindles: Spindles, setUp: SetUp, step: Step, { length, width, thickness }: Panel): Hole[] {
   const stop = setUp.stops.find(({ name }) => name === step.stop)!;
@@ -228,19 +228,19 @@ test('the shape of a set-up, in millimetres', () => {
 });
 
 describe('as text', () => {
-  test('a sheet a set-up: cautions first, then what stands how, then panel by panel', () => {
+  test('a part a set-up: cautions first, then what stands how, then panel by panel', () => {
     const { code, out, err } = run('setups', 'kitchen.carcass.yaml');
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toMatch(
       /^Kitchen and back workshop\n34 set-ups, \d+ strokes; no fewer set-ups make these strokes; changeovers 2 h 46 min in all; going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than 2 h 42 min\.\nIn all 3 h 49 min 28 s at the boring machines: changeovers 2 h 46 min, boring 1 h 3 min 28 s \(150 panel runs, 197 strokes, 8 index moves\)\.\nOf the 2 h 46 min of changeovers: bits 1 h 46 min 30 s, .+\nWhat costs most: jigs: .+\nReplayed/,
     );
-    const sheets = out.split(/^=+\nSet-up /m).slice(1);
-    expect(sheets).toHaveLength(34);
-    for (const sheet of sheets) {
-      expect(sheet.indexOf('isolate it from power')).toBeGreaterThan(0);
-      expect(sheet.indexOf('isolate it from power')).toBeLessThan(sheet.indexOf('depth'));
+    const parts = out.split(/^=+\nSet-up /m).slice(1);
+    expect(parts).toHaveLength(34);
+    for (const part of parts) {
+      expect(part.indexOf('isolate it from power')).toBeGreaterThan(0);
+      expect(part.indexOf('isolate it from power')).toBeLessThan(part.indexOf('depth'));
     }
-    const shelves = sheets.find((sheet) => sheet.includes(': borer-up-A '))!;
+    const shelves = parts.find((part) => part.includes(': borer-up-A '))!;
     expect(shelves).toContain('* long-left   712 mm');
     expect(shelves).toContain('    fence       53 mm to spindle 1');
     expect(shelves).toContain('Same face down in every stroke: the outside face');
@@ -259,7 +259,7 @@ describe('as text', () => {
     expect(out).toMatch(/2 {2}Slide it along: top end at near-right/);
   });
 
-  test('the sheets of one machine keep their numbers in the whole order', () => {
+  test('the set-ups of one machine keep their numbers in the whole order', () => {
     const whole = run('setups', 'kitchen.carcass.yaml').out;
     const { code, out } = run('setups', 'kitchen.carcass.yaml', '--machine', 'borer-level');
     expect(code).toBe(0);
@@ -322,7 +322,7 @@ describe('exit codes', () => {
     expect(run('setups', 'far.carcass.yaml').out).toContain('NOT BORED: 4 holes of tall left. No stop of ‘upright’');
   });
 
-  test('1 with bores that are wrong in themselves: no sheet says how to bore that panel', () => {
+  test('1 with bores that are wrong in themselves: no set-up says how to bore that panel', () => {
     folder.write(
       'twice.carcass.yaml',
       'unit: mm\nshop: shed.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, dowels: [37, 181, 485] }\n',

@@ -1,6 +1,6 @@
 import { isFace } from '../../boring/surface.js';
 import type { Micrometres } from '../../length/units.js';
-import type { Step } from '../../machining/setup-sheet.js';
+import type { Step } from '../../machining/set-up.js';
 import { around, boxOf } from '../scene/boxes.js';
 import { Pen } from '../scene/pen.js';
 import type { Box, Point } from '../scene/scene.js';

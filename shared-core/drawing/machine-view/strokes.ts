@@ -10,7 +10,7 @@ import { strokesOf } from '../../machining/replay/replay.js';
 import { realSolid, solidNames, type Solid } from '../../machining/replay/solid.js';
 import { NOTHING } from '../../machining/replay/stray.js';
 import type { Vector } from '../../machining/replay/vector.js';
-import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
+import type { LoadedSpindle, SetUp } from '../../machining/set-up.js';
 import type { HoleState } from './scene.js';
 
 /** A bore of the panel, and whether it is there when the head comes down. */
@@ -24,7 +24,7 @@ export interface Working extends LoadedSpindle {
   readonly makes: Bore | null;
 }
 
-/** One stroke as the replay carries it out. Nothing here is taken from what the sheet claims to bore. */
+/** One stroke as the replay carries it out. Nothing here is taken from what the set-up claims to bore. */
 export interface Acted {
   readonly stroke: Stroke;
   readonly layout: TableLayout;

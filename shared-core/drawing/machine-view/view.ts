@@ -1,6 +1,6 @@
 import { listed } from '../../words/english.js';
 import type { Panel } from '../../carcass/model.js';
-import type { SetUp } from '../../machining/setup-sheet.js';
+import type { SetUp } from '../../machining/set-up.js';
 import { showLength } from '../../length/show.js';
 import { frameOf, shapeBox } from '../scene/extent.js';
 import { around, grow } from '../scene/boxes.js';

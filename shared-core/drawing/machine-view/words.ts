@@ -2,7 +2,7 @@ import { listed } from '../../words/english.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
-import type { LoadedSpindle, SetUp, Step } from '../../machining/setup-sheet.js';
+import type { LoadedSpindle, SetUp, Step } from '../../machining/set-up.js';
 import { boresUpward } from '../../machining/upward.js';
 import { nominal, showLength } from '../../length/show.js';
 import { edgeWord, endWord, sentence, stopCalled, surfaceWord } from '../words.js';

@@ -55,14 +55,14 @@ export const misfitPastLimit: CarcassRule = {
   slow: true,
   about: {
     what: 'With the tolerances of the shop, a joint is likely to come out worse than the shop’s own limit.',
-    why: 'The replay of the set-up sheets is run with panels and stops that stray by the shop’s `tolerances`. The figure is the root sum of squares of the single effects: what independent errors give together as a rule. What only the worst case passes is not reported.',
+    why: 'The replay of the set-ups is run with panels and stops that stray by the shop’s `tolerances`. The figure is the root sum of squares of the single effects: what independent errors give together as a rule. What only the worst case passes is not reported.',
     remedy: 'Tighten what contributes most, or set the limit to what the shop can accept.',
     example: 'kind: base\nwidth: 600',
     shop: 'tolerances: { stop: 0.6, drill: 0.6, front-limit: 0.3 }',
   },
   check(context) {
     const { spec, carcass, boring, operations, shop, derived } = context;
-    const setUps = setUpsOf([operations], derived).map((sheet) => sheet.setUp);
+    const setUps = setUpsOf([operations], derived).map(({ setUp }) => setUp);
     const { joints } = toleranceOf({ name: spec.name.value, carcass, boring, setUps, shop });
     const over = joints.flatMap((joint) => overLimits(joint, shop.tolerances).filter((one) => one.asARule));
     return grouped(over, (one) => one.figure).map((same) => found(context, same));

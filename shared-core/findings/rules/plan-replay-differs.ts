@@ -7,7 +7,7 @@ import type { CarcassRule, Found } from '../rule.js';
 
 export const planReplayMessages = messages('plan-replay-differs', {
   differs: ({ panel, fault }: { readonly panel: string; readonly fault: Message }, show) =>
-    `The set-up sheets do not make the bore map of ${panel}. ${show.tell(fault)} The fault is Borewright’s, not yours: do not bore this panel from the sheets.`,
+    `The set-ups do not make the bore map of ${panel}. ${show.tell(fault)} The fault is Borewright’s, not yours: do not bore this panel from them.`,
 });
 
 export const planReplayDiffers: CarcassRule = {
@@ -15,18 +15,18 @@ export const planReplayDiffers: CarcassRule = {
   severity: 'error',
   slow: true,
   about: {
-    what: 'Carrying out the set-up sheets would not give the holes of the bore map. This is a fault of Borewright, not of the job.',
-    why: 'No plan is trusted: a separate replay lays each panel against the stops of its sheets, lowers the loaded spindles, and its holes must be those of the bore map. If you ever see this, bore nothing of this carcass from the sheets.',
+    what: 'Carrying out the set-ups would not give the holes of the bore map. This is a fault of Borewright, not of the job.',
+    why: 'No plan is trusted: a separate replay lays each panel against the stops of its set-ups, lowers the loaded spindles, and its holes must be those of the bore map. If you ever see this, bore nothing of this carcass from them.',
     remedy: 'Report it with the job file and the shop file.',
     example: '# There is no job that shows it: it is never to be seen.',
   },
   check({ spec, carcass, boring, operations, derived }, said) {
     const name = spec.name.value;
-    const setUps = setUpsOf([operations], derived).map((sheet) => sheet.setUp);
+    const setUps = setUpsOf([operations], derived).map(({ setUp }) => setUp);
     const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
     return carcass.panels.flatMap((panel): Found[] => {
       const bores = boring.bores.filter((bore) => bore.panel === panel.key);
-      // A bore that is wrong in itself (through an edge, or twice in one place) can have no sheet that is right.
+      // A bore that is wrong in itself (through an edge, or twice in one place) can have no set-up that is right.
       if (bores.some((bore) => said.has(bore.id))) return [];
       const wanted = bores.filter((bore) => !missed.has(bore.id));
       const replay = replayPanel(setUps, name, panel.key, blankOf(panel));

@@ -1,5 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
-import type { SetStop } from '../setup-sheet.js';
+import type { SetStop } from '../set-up.js';
 import { emptyLoad, mergeLoads } from './load.js';
 import type { Load, Operation, Way } from './operation.js';
 import { assignStops, liesOver, type StopPlace } from './stops.js';

@@ -1,7 +1,7 @@
 import type { Micrometres } from '../../length/units.js';
 import type { Span } from '../../schema/schema.js';
 import type { Changeover, Hand } from '../../shop/model.js';
-import type { SetStop, SetUp } from '../setup-sheet.js';
+import type { SetStop, SetUp } from '../set-up.js';
 import type { Batch } from './batch.js';
 import { emptyLoad, placeAt } from './load.js';
 import type { BoringMachine } from './operation.js';

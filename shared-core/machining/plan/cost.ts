@@ -1,5 +1,5 @@
 import type { Changeover, Handling } from '../../shop/model.js';
-import type { Run, SetUp, Step } from '../setup-sheet.js';
+import type { Run, SetUp, Step } from '../set-up.js';
 import { changeoverTime } from './changeover.js';
 import type { Plan, PlannedSetUp } from './plan.js';
 

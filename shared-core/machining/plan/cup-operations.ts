@@ -1,7 +1,7 @@
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import type { CupBorer } from '../../shop/model.js';
-import type { Blank } from '../setup-sheet.js';
+import type { Blank } from '../set-up.js';
 import { loadFor } from './load.js';
 import { planLines, type Found, type LinePlan, type Obstacle } from './lines.js';
 import { say } from './messages.js';

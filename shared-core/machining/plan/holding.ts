@@ -27,7 +27,7 @@ const worst = (all: readonly Held[]): Held =>
 export const depthOnTable = ({ machine, blank }: Operation): Micrometres =>
   machine.kind === 'horizontal' ? blank.length : blank.width;
 
-/** In the table frame of the set-up sheet: X from the first spindle, and the distance from the fence. */
+/** In the table frame of the set-up: X from the first spindle, and the distance from the fence. */
 function heldAt(operation: Operation, way: Way, { moved }: PlannedStroke): Held {
   const { machine } = operation;
   const line = machine.kind === 'line' || machine.kind === 'horizontal' ? (machine.spindles - 1) * machine.pitch : 0;

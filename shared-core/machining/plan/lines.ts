@@ -1,7 +1,7 @@
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
-import type { Blank } from '../setup-sheet.js';
+import type { Blank } from '../set-up.js';
 import { say } from './messages.js';
 import { groupBy, within } from './numbers.js';
 import type { BoringMachine, Operation, Unreachable } from './operation.js';

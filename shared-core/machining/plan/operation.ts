@@ -1,7 +1,7 @@
 import type { Bore } from '../../boring/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { CupBorer, Hand, HorizontalHead, LineDrill, VerticalHead } from '../../shop/model.js';
-import type { Blank } from '../setup-sheet.js';
+import type { Blank } from '../set-up.js';
 import type { Message } from '../../words/message.js';
 
 export type BoringMachine = VerticalHead | HorizontalHead | LineDrill | CupBorer;

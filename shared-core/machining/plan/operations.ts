@@ -7,7 +7,7 @@ import type { CarcassSpec } from '../../carcass/spec.js';
 import { KIND_FOR_USE } from '../../shop/habits.js';
 import type { Machine, Shop } from '../../shop/model.js';
 import { blankOf } from '../blank.js';
-import type { Blank } from '../setup-sheet.js';
+import type { Blank } from '../set-up.js';
 import { cupOperations } from './cup-operations.js';
 import { endOperations } from './end-operations.js';
 import { faceOperations } from './face-operations.js';

@@ -1,6 +1,6 @@
 import type { Changeover } from '../../shop/model.js';
 import { orderWithState, type StatefulOrder } from '../order/index.js';
-import type { SetStop, SetUp } from '../setup-sheet.js';
+import type { SetStop, SetUp } from '../set-up.js';
 import {
   changeoverTime,
   changesBetween,

@@ -3,7 +3,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { Derived } from '../../derived/derived.js';
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
-import type { Blank } from '../setup-sheet.js';
+import type { Blank } from '../set-up.js';
 import { headsOver } from './heads.js';
 import { standsAlone } from './batch.js';
 import { travelFor, type Found, type Obstacle } from './lines.js';

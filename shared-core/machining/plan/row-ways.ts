@@ -3,7 +3,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { Derived } from '../../derived/derived.js';
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
-import type { Blank } from '../setup-sheet.js';
+import type { Blank } from '../set-up.js';
 import type { HeadPlaces } from './heads.js';
 import type { Obstacle } from './lines.js';
 import { loadFor } from './load.js';

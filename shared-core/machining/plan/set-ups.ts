@@ -1,5 +1,5 @@
 import { Derived } from '../../derived/derived.js';
-import type { LoadedSpindle, PlannedHole, Run, SetUp, Step } from '../setup-sheet.js';
+import type { LoadedSpindle, PlannedHole, Run, SetUp, Step } from '../set-up.js';
 import type { Batch, Chosen } from './batch.js';
 import { groupOperations } from './group.js';
 import { placeAt } from './load.js';
@@ -16,7 +16,7 @@ export interface BatchedSetUp {
 }
 
 /**
- * The set-up sheets of a job, in an order that can be run but is not yet the cheapest: named after their machine and lettered
+ * The set-ups of a job, in an order that can be run but is not yet the cheapest: named after their machine and lettered
  * in the order in which the carcasses first need them, so that a name stays while its cause stays.
  * @param derived keeps what an edit of one carcass leaves as it is
  */

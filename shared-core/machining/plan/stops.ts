@@ -1,6 +1,6 @@
 import type { Micrometres } from '../../length/units.js';
 import type { Hand, Stop } from '../../shop/model.js';
-import { STOP_ROOM, type SetStop } from '../setup-sheet.js';
+import { STOP_ROOM, type SetStop } from '../set-up.js';
 import { within } from './numbers.js';
 import type { BoringMachine, Way } from './operation.js';
 

@@ -1,5 +1,5 @@
 import type { Surface } from '../../boring/model.js';
-import type { Blank, SetStop, SetUp, Step } from '../setup-sheet.js';
+import type { Blank, SetStop, SetUp, Step } from '../set-up.js';
 import { directionInPanel, push, toPanel, type Lie } from './lie.js';
 import { endAt, realSolid, surfaceEntered, type Solid, type SolidNames } from './solid.js';
 import type { Stray } from './stray.js';

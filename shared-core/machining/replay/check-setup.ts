@@ -1,11 +1,11 @@
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill, Stop } from '../../shop/model.js';
-import type { SetStop, SetUp } from '../setup-sheet.js';
+import type { SetStop, SetUp } from '../set-up.js';
 import type { Message } from '../../words/message.js';
 import { say } from './messages.js';
 import { outOfSpan } from './span.js';
 
-/** What keeps the machine from being set as the sheet says; empty where it can be. */
+/** What keeps the machine from being set as the set-up says; empty where it can be. */
 export function checkSetUp(setUp: SetUp): Message[] {
   const { machine } = setUp;
   const problems: Message[] = [];

@@ -1,6 +1,6 @@
 import type { Message } from '../../words/message.js';
 import type { Span } from '../../schema/schema.js';
-import type { Blank, SetUp, Step } from '../setup-sheet.js';
+import type { Blank, SetUp, Step } from '../set-up.js';
 import { lieOf, type Hole, type Stroke } from './bore.js';
 import { isInTheWay } from './in-the-way.js';
 import { toTable } from './lie.js';

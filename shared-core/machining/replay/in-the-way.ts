@@ -1,4 +1,4 @@
-import { STOP_ROOM, type SetStop } from '../setup-sheet.js';
+import { STOP_ROOM, type SetStop } from '../set-up.js';
 import type { Stroke } from './bore.js';
 import { stopFace, stopSide } from './table.js';
 import { dot, type Vector } from './vector.js';

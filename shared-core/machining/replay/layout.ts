@@ -6,7 +6,7 @@ import { NOTHING } from './stray.js';
 import { standingSpindles, stopFace, stopSide, type StandingSpindle } from './table.js';
 import { dot, type Vector } from './vector.js';
 
-/** What lies and stands where on the table for one stroke, in the table frame (see the set-up sheet), whole micrometres. */
+/** What lies and stands where on the table for one stroke, in the table frame (see the set-up), whole micrometres. */
 export interface TableLayout {
   /** Corners of the panel seen from above, in the order front-reference, front-far, back-far, back-reference. */
   readonly panel: readonly (readonly [x: number, y: number])[];

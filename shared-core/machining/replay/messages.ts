@@ -29,7 +29,7 @@ interface HoleIn {
   readonly deep: Micrometres;
 }
 
-/** Why a sheet cannot be carried out, or does not make the holes that it should. Heads and spindles count from 1. */
+/** Why a set-up cannot be carried out, or does not make the holes that it should. Heads and spindles count from 1. */
 export const say = messages('replay', {
   // The setting of the machine.
   depthOutOfRange: (one: OutOfRange, show) => `The depth of ${show.exact(one.value)} ${isOutOfRange(one, show)}`,
@@ -49,7 +49,7 @@ export const say = messages('replay', {
     `A head stands ${show.exact(value)} from the fence; the throat of ${quoted(machine)} is ${show.exact(throat)} deep.`,
   noExtension: ({ machine }: { readonly machine: string }) => `${quoted(machine)} has no fence extension.`,
   noHeight: ({ machine }: { readonly machine: string }) => `${quoted(machine)} has no height to set.`,
-  heightMissing: ({ machine }: { readonly machine: string }) => `The sheet gives no height for ${quoted(machine)}.`,
+  heightMissing: ({ machine }: { readonly machine: string }) => `The set-up gives no height for ${quoted(machine)}.`,
   fenceCount: ({
     machine,
     wanted,
@@ -58,7 +58,7 @@ export const say = messages('replay', {
     readonly machine: string;
     readonly wanted: number;
     readonly given: number;
-  }) => `${quoted(machine)} takes ${counted(wanted, 'fence distance')}; the sheet gives ${given}.`,
+  }) => `${quoted(machine)} takes ${counted(wanted, 'fence distance')}; the set-up gives ${given}.`,
   headCount: ({
     machine,
     heads,
@@ -67,7 +67,7 @@ export const say = messages('replay', {
     readonly machine: string;
     readonly heads: number;
     readonly given: number;
-  }) => `${quoted(machine)} has ${counted(heads, 'head')}; the sheet sets ${given}.`,
+  }) => `${quoted(machine)} has ${counted(heads, 'head')}; the set-up sets ${given}.`,
   stopMissing: ({ machine, stop }: { readonly machine: string; readonly stop: string }) =>
     `${quoted(machine)} has no stop ${quoted(stop)}.`,
   stopSide: ({

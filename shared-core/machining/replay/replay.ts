@@ -1,4 +1,4 @@
-import type { Blank, SetUp, Step } from '../setup-sheet.js';
+import type { Blank, SetUp, Step } from '../set-up.js';
 import { bore, type Hole, type Stroke } from './bore.js';
 import { checkSetUp } from './check-setup.js';
 import { checkBlank, checkStep, checkStroke, isBeside } from './check-step.js';
@@ -10,7 +10,7 @@ import { contacts, settingNames } from './table.js';
 import { say } from './messages.js';
 import type { Message } from '../../words/message.js';
 
-/** Why a sheet cannot be carried out. */
+/** Why a set-up cannot be carried out. */
 export interface ReplayProblem {
   readonly setUp: string;
   /** Counted from 0; null where the set-up itself or the whole run is at fault. */
@@ -26,7 +26,7 @@ export interface ReplayedHole extends Hole {
   readonly spindle: number;
 }
 
-/** The holes that the moves of a sheet make in one panel; or, where it cannot be carried out, why. */
+/** The holes that the moves of a set-up make in one panel; or, where it cannot be carried out, why. */
 export type Replay =
   | { readonly ok: true; readonly holes: readonly ReplayedHole[] }
   | { readonly ok: false; readonly problems: readonly ReplayProblem[] };
@@ -75,7 +75,7 @@ function stepsOf({ runs }: SetUp, carcass: string, panel: string): readonly Step
 
 /**
  * Reads the strokes of one panel out of the set-ups and finds how the panel has to be turned for each. Reads nothing but
- * the sheet and the blank; of a step, not the holes that it claims.
+ * the set-up and the blank; of a step, not the holes that it claims.
  */
 export function strokesOf(setUps: readonly SetUp[], carcass: string, panel: string, blank: Blank): Strokes {
   const strokes: Stroke[] = [];
@@ -117,7 +117,7 @@ function hasHolesForPins(
 }
 
 /**
- * Carries out the sheet on one nominal panel.
+ * Carries out the set-ups on one nominal panel.
  * @param setUps All set-ups of the job in the order in which they are run.
  * @param blank Finished size of the panel and which of the two mirror images it is.
  */

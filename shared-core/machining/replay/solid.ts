@@ -1,4 +1,4 @@
-import type { Blank } from '../setup-sheet.js';
+import type { Blank } from '../set-up.js';
 import type { Surface } from '../../boring/model.js';
 import type { Stray } from './stray.js';
 import { dot, type Vector } from './vector.js';

@@ -1,4 +1,4 @@
-import type { Blank, LoadedSpindle, SetStop, SetUp, Step } from '../setup-sheet.js';
+import type { Blank, LoadedSpindle, SetStop, SetUp, Step } from '../set-up.js';
 import type { End, Side } from './solid.js';
 import type { Stray } from './stray.js';
 import { dot, type Vector } from './vector.js';
@@ -134,7 +134,7 @@ export function standingSpindles(setUp: SetUp): StandingSpindle[] {
 
 /**
  * A loaded spindle at the bottom of its stroke. A depth stop limits the travel of the head, so from above it leaves the bit
- * at a level over the table that is right for the thickness it is set for; where the sheet names none, for the blank as drawn.
+ * at a level over the table that is right for the thickness it is set for; where the set-up names none, for the blank as drawn.
  */
 export function bitDown(setUp: SetUp, blank: Blank, loaded: Spindle, names: SettingNames, stray: Stray): Bit {
   const { machine, depth } = setUp;

@@ -15,7 +15,7 @@ export function asCsv({ blocks }: Paper): string | null {
     if (block.kind !== 'table') continue;
     const columns = block.columns.map(({ head }) => head);
     const first = several ? ['Part'] : [];
-    // Alike tables are one, so that a sheet can sort the whole.
+    // Alike tables are one, so that a spreadsheet can sort the whole.
     if (heads !== columns.join('\n')) lines.push([...first, ...columns]);
     heads = columns.join('\n');
     let above: readonly string[] = [];

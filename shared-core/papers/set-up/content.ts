@@ -1,8 +1,8 @@
-import type { Blank, Run, SetUp } from '../../machining/setup-sheet.js';
+import type { Blank, Run, SetUp } from '../../machining/set-up.js';
 
 /**
  * A short text that is another one where anything that is set, or bored, in a set-up is another: what was ticked off is then
- * no longer this set-up. FNV-1a over the sheet's figures, twice 32 bits (offset basis and prime from memory).
+ * no longer this set-up. FNV-1a over its figures, twice 32 bits (offset basis and prime from memory).
  */
 export function contentOf({ machine, fence, height, stops, extension, depth, through, runs }: SetUp): string {
   const steps = runs.map((run) => [run.carcass, run.panel, run.pieces, run.steps]);

@@ -2,7 +2,7 @@ import { ascending, listFigures } from '../../drawing/bore-map/hole-table.js';
 import { edgeWord, endWord, surfaceWord } from '../../drawing/words.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Unit } from '../../length/units.js';
-import type { PlannedHole, Run } from '../../machining/setup-sheet.js';
+import type { PlannedHole, Run } from '../../machining/set-up.js';
 
 /** One thing to measure on a piece, and what it has to be. */
 export interface PieceCheck {

@@ -6,7 +6,7 @@ import type { Micrometres, Unit } from '../../length/units.js';
 import { blankOf } from '../../machining/blank.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
 import { strokesOf } from '../../machining/replay/replay.js';
-import type { Run, SetUp, Step } from '../../machining/setup-sheet.js';
+import type { Run, SetUp, Step } from '../../machining/set-up.js';
 import { runContent } from './content.js';
 import { sizeWords, type JobWords } from './words.js';
 

@@ -3,7 +3,7 @@ import { listed } from '../../words/english.js';
 import { cautionsFor } from '../../machining/caution.js';
 import { secondsOf, workOf } from '../../machining/plan/cost.js';
 import type { Plan } from '../../machining/plan/plan.js';
-import type { SetUp } from '../../machining/setup-sheet.js';
+import type { SetUp } from '../../machining/set-up.js';
 import { grouped } from '../../findings/lookups.js';
 import { KIND_WORDS } from '../../shop/kind-words.js';
 import {
@@ -27,22 +27,22 @@ import { timeWords, type JobWords } from './words.js';
 export type PanelTest = (carcass: string, panel: string) => boolean;
 
 /**
- * The set-up sheets of a job, in the order to run: what to set, then panel by panel.
- * @param isRefused panels that must not be bored as they are; the sheets say so in the place of their strokes
+ * The set-ups of a job, in the order to run: what to set, then panel by panel.
+ * @param isRefused panels that must not be bored as they are; the list says so in the place of their strokes
  * @param isWanted which set-ups; they keep their numbers in the whole order
  */
-export function setUpSheets(
+export function setUpBlocks(
   plan: Plan,
   words: JobWords,
   isRefused: PanelTest,
   isWanted: (setUp: SetUp) => boolean = () => true,
 ): readonly Block[] {
   return inOrder(plan).flatMap((one, index) =>
-    isWanted(one.planned.setUp) ? setUpSheet(one, index + 1, plan.setUps.length, words, isRefused) : [],
+    isWanted(one.planned.setUp) ? setUpPart(one, index + 1, plan.setUps.length, words, isRefused) : [],
   );
 }
 
-function setUpSheet(one: InOrder, number: number, of: number, words: JobWords, isRefused: PanelTest): readonly Block[] {
+function setUpPart(one: InOrder, number: number, of: number, words: JobWords, isRefused: PanelTest): readonly Block[] {
   const { setUp, seconds } = one.planned;
   const { machineUnit: unit } = words;
   const laid = laidRuns(setUp, words);

@@ -3,7 +3,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { blankOf } from '../../machining/blank.js';
 import { replayPanel, type ReplayedHole } from '../../machining/replay/replay.js';
-import type { Run, SetUp, Step } from '../../machining/setup-sheet.js';
+import type { Run, SetUp, Step } from '../../machining/set-up.js';
 
 /** How the machine makes one row of a panel, seen through the replay. */
 export interface RowStrokes {

@@ -4,7 +4,7 @@ import { headName } from '../../drawing/machine-view/words.js';
 import { stopCalled } from '../../drawing/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
-import type { LoadedSpindle, SetStop, SetUp } from '../../machining/setup-sheet.js';
+import type { LoadedSpindle, SetStop, SetUp } from '../../machining/set-up.js';
 import { bitWords, headsSet, loadedIn } from './spindles.js';
 
 /** One thing that stands on the machine, under the name that its operator has for it. */

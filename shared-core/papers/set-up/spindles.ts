@@ -2,7 +2,7 @@ import { listed } from '../../words/english.js';
 import { headName, runsOfNumbers } from '../../drawing/machine-view/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { nominal } from '../../length/show.js';
-import type { LoadedSpindle, SetUp } from '../../machining/setup-sheet.js';
+import type { LoadedSpindle, SetUp } from '../../machining/set-up.js';
 
 type Machine = SetUp['machine'];
 

@@ -11,7 +11,7 @@ import { machineScene } from '../../../shared-core/drawing/machine-view/view.js'
 import type { Box, CircleShape, PathShape, Shape, TextShape } from '../../../shared-core/drawing/scene/scene.js';
 import { Engine } from '../../../shared-core/engine.js';
 import type { TableLayout } from '../../../shared-core/machining/replay/layout.js';
-import type { SetUp, Step } from '../../../shared-core/machining/setup-sheet.js';
+import type { SetUp, Step } from '../../../shared-core/machining/set-up.js';
 import { demoText } from './demo.js';
 
 /** One stroke of a job with its scene. */
@@ -125,7 +125,7 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
   it('has the hole of each bit under that bit, and no other hole as made now', () => {
     for (const { name, setUp, step, scene } of all) {
       const now = scene.holes.filter(({ state }) => state === 'now');
-      // What the set-up sheet claims is what the replay drew.
+      // What the set-up claims is what the replay drew.
       expect(now.map(({ bore }) => bore).sort(), name).toEqual(step.holes.map(({ bore }) => bore).sort());
       if (setUp.machine.kind === 'horizontal') continue;
       const shapes = byKey(scene);

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
-import { setUpSheets } from '../../../shared-core/papers/set-up/paper.js';
+import { setUpBlocks } from '../../../shared-core/papers/set-up/paper.js';
 import { cutList } from '../../../shared-core/sheets/cut-list.js';
 
 const shop = readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', 'shed.shop.yaml'), 'utf8');
@@ -37,17 +37,17 @@ test('they are drawn, and told of, once', () => {
   expect(four.carcasses[0]!.boring).toEqual(single.carcasses[0]!.boring);
 });
 
-test('equal panels are one line of a set-up sheet, whichever way they are written', () => {
-  const sheets = (analysis: JobAnalysis): string => {
+test('equal panels are one line of a set-up, whichever way they are written', () => {
+  const setUps = (analysis: JobAnalysis): string => {
     const panel = (carcass: string, key: string) =>
       analysis.carcasses.find(({ name }) => name === carcass)?.carcass?.panels.find((one) => one.key === key);
-    const blocks = setUpSheets(
+    const blocks = setUpBlocks(
       analysis.plan(),
       { unit: 'mm', machineUnit: 'mm', handling: analysis.shop.handling, panel },
       () => false,
     );
     return asText({ title: '', blocks });
   };
-  expect(sheets(four)).toMatch(/^ *4 of {2}a left \(4\) +720 × 560 × 16 mm /m);
-  expect(sheets(written)).toMatch(/^ *4 of {2}a left, b left, c left, d left +720 × 560 × 16 mm /m);
+  expect(setUps(four)).toMatch(/^ *4 of {2}a left \(4\) +720 × 560 × 16 mm /m);
+  expect(setUps(written)).toMatch(/^ *4 of {2}a left, b left, c left, d left +720 × 560 × 16 mm /m);
 });

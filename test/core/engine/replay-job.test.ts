@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 import { replayJob } from '../../../shared-core/engine/replay-job.js';
-import type { SetUp } from '../../../shared-core/machining/setup-sheet.js';
+import type { SetUp } from '../../../shared-core/machining/set-up.js';
 
 const demo = (file: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'fixtures', file), 'utf8');
 
@@ -14,13 +14,13 @@ function analyse(text: string): JobAnalysis {
   return engine.analyse('file:///jobs/a.carcass.yaml', text);
 }
 
-const sheetsOf = (analysis: JobAnalysis): readonly SetUp[] => analysis.plan().setUps.map(({ setUp }) => setUp);
+const setUpsIn = (analysis: JobAnalysis): readonly SetUp[] => analysis.plan().setUps.map(({ setUp }) => setUp);
 
-test.each(['kitchen.carcass.yaml', 'studio.carcass.yaml'])('all sheets of %s together make its bore maps', (file) => {
+test.each(['kitchen.carcass.yaml', 'studio.carcass.yaml'])('all setUps of %s together make its bore maps', (file) => {
   const analysis = analyse(demo(file));
   const bores = analysis.carcasses.flatMap(({ boring }) => boring?.bores ?? []);
   const panels = analysis.carcasses.flatMap(({ carcass }) => carcass?.panels ?? []);
-  expect(replayJob(analysis, sheetsOf(analysis))).toEqual({
+  expect(replayJob(analysis, setUpsIn(analysis))).toEqual({
     panels: panels.length,
     holes: bores.length,
     differences: [],
@@ -34,7 +34,7 @@ test('every panel with bores that no machine makes is held to those that one doe
   );
   const unmade = analysis.carcasses[0]!.operations!.unreachable.flatMap(({ bores }) => bores);
   const all = analysis.carcasses[0]!.boring!.bores;
-  const { holes, differences } = replayJob(analysis, sheetsOf(analysis));
+  const { holes, differences } = replayJob(analysis, setUpsIn(analysis));
   expect(unmade.length).toBe(8);
   expect({ holes, differences }).toEqual({ holes: all.length - unmade.length, differences: [] });
 });
@@ -47,9 +47,9 @@ test.each<[string, (setUp: SetUp) => SetUp]>([
   ['the back edge at the fence', (setUp) => ({ ...setUp, runs: setUp.runs.map((run) => ({ ...run, steps: run.steps.map((step) => ({ ...step, edge: 'back' })) })) })],
 ])('it is seen: %s', (_, change) => {
   const analysis = analyse('shop: shed.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600 }\n');
-  const sheets = sheetsOf(analysis);
-  const at = sheets.findIndex(({ machine }) => machine.kind === 'vertical');
-  const { differences } = replayJob(analysis, sheets.with(at, change(sheets[at]!)));
+  const setUps = setUpsIn(analysis);
+  const at = setUps.findIndex(({ machine }) => machine.kind === 'vertical');
+  const { differences } = replayJob(analysis, setUps.with(at, change(setUps[at]!)));
   expect(differences.length).toBeGreaterThan(0);
   for (const { carcass, message } of differences) {
     expect(carcass).toBe('a');
@@ -59,18 +59,18 @@ test.each<[string, (setUp: SetUp) => SetUp]>([
 
 test('what the steps claim to bore is not read', () => {
   const analysis = analyse('shop: shed.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600 }\n');
-  const silent = sheetsOf(analysis).map((setUp) => ({
+  const silent = setUpsIn(analysis).map((setUp) => ({
     ...setUp,
     runs: setUp.runs.map((run) => ({ ...run, steps: run.steps.map((step) => ({ ...step, holes: [] })) })),
   }));
-  expect(replayJob(analysis, silent)).toEqual(replayJob(analysis, sheetsOf(analysis)));
+  expect(replayJob(analysis, silent)).toEqual(replayJob(analysis, setUpsIn(analysis)));
 });
 
 test('panels with bores that are wrong in themselves are left out, and named', () => {
   const analysis = analyse(
     'shop: shed.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, dowels: [37, 181, 485] }\n',
   );
-  const { differences, notReplayed } = replayJob(analysis, sheetsOf(analysis));
+  const { differences, notReplayed } = replayJob(analysis, setUpsIn(analysis));
   expect(differences).toEqual([]);
   expect(notReplayed.map(({ panel }) => panel)).toEqual(['left', 'right']);
 });
@@ -81,7 +81,7 @@ test('of two carcasses with one name the first is planned, so that no panel is b
   );
   expect(analysis.planned()).toEqual([analysis.carcasses[0]]);
   expect(analysis.carcasses.map((one) => analysis.isPlanned(one))).toEqual([true, false]);
-  expect(replayJob(analysis, sheetsOf(analysis)).differences).toEqual([]);
+  expect(replayJob(analysis, setUpsIn(analysis)).differences).toEqual([]);
 });
 
 test('a plan with an order that was sought elsewhere is the same plan', async () => {

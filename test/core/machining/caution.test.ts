@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { CAUTIONS, cautionsFor } from '../../../shared-core/machining/caution.js';
-import { LINE, mm, setUp, step, VERTICAL } from './replay/sheets.js';
+import { LINE, mm, setUp, step, VERTICAL } from './replay/set-ups.js';
 
-const names = (sheet: Parameters<typeof cautionsFor>[0]): string[] => cautionsFor(sheet).map(({ name }) => name);
+const names = (one: Parameters<typeof cautionsFor>[0]): string[] => cautionsFor(one).map(({ name }) => name);
 const lies = { down: 'outside', edge: 'front', end: 'reference-end', stop: 'near-left' } as const;
 
 describe('cautions', () => {

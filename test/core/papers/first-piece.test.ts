@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { PlannedHole, Run } from '../../../shared-core/machining/setup-sheet.js';
+import type { PlannedHole, Run } from '../../../shared-core/machining/set-up.js';
 import { firstPiece } from '../../../shared-core/papers/set-up/first-piece.js';
 import { handMade, um } from '../drawing/panels.js';
 

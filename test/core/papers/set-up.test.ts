@@ -5,12 +5,12 @@ import { describe, expect, test } from 'vitest';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 import { setUpsOf } from '../../../shared-core/machining/plan/set-ups.js';
 import { standingSpindles, stopFace } from '../../../shared-core/machining/replay/table.js';
-import type { LoadedSpindle, SetUp } from '../../../shared-core/machining/setup-sheet.js';
+import type { LoadedSpindle, SetUp } from '../../../shared-core/machining/set-up.js';
 import { contentOf } from '../../../shared-core/papers/set-up/content.js';
 import { laidRuns, layRules } from '../../../shared-core/papers/set-up/lay.js';
 import { rowStrokes } from '../../../shared-core/papers/set-up/row-strokes.js';
 import { bitChanges, changeSentences, inOrder, settingsOf } from '../../../shared-core/papers/set-up/settings.js';
-import { setUpSheets } from '../../../shared-core/papers/set-up/paper.js';
+import { setUpBlocks } from '../../../shared-core/papers/set-up/paper.js';
 import { bitWords } from '../../../shared-core/papers/set-up/spindles.js';
 import { totalsWords } from '../../../shared-core/papers/set-up/totals.js';
 import { timeWords, type JobWords } from '../../../shared-core/papers/set-up/words.js';
@@ -129,7 +129,7 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
   test('gives the same paper again', () => {
     const again = analyse(demo(file));
     const refused = (): boolean => false;
-    expect(setUpSheets(again.plan(), wordsOf(again), refused)).toEqual(setUpSheets(plan, words, refused));
+    expect(setUpBlocks(again.plan(), wordsOf(again), refused)).toEqual(setUpBlocks(plan, words, refused));
   });
 
   test('every set-up has a content of its own, which keeps while nothing in it changes', () => {
@@ -176,7 +176,7 @@ test('a divider with shelves on both hands is turned over, and the list says so'
 });
 
 describe('random carcasses in random shops', () => {
-  test('every stroke is told: turned over, turned half a turn, slid or moved on, as the sheet has it', () => {
+  test('every stroke is told: turned over, turned half a turn, slid or moved on, as the set-up has it', () => {
     const told = { strokes: 0, half: 0, slid: 0, along: 0 };
     fc.assert(
       fc.property(

@@ -4,7 +4,7 @@ import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import type { Shop, Tolerances } from '../../../shared-core/shop/model.js';
 import type { ToleranceCase } from '../../../shared-core/tolerance/tolerance.js';
 import { shopOf, specOf, type CarcassWish } from '../specs.js';
-import { sheetsFor, type Reference } from './sheets-for.js';
+import { setUpsFor, type Reference } from './set-ups-for.js';
 
 /** Everything exact, and nothing allowed. */
 export const EXACT: Tolerances = {
@@ -20,7 +20,7 @@ export const EXACT: Tolerances = {
   gapLimit: 0,
 };
 
-/** A box of a made-up shop whose panels are bored by sheets with the given references. */
+/** A box of a made-up shop whose panels are bored by setUps with the given references. */
 export function box(
   tolerances: Partial<Tolerances>,
   wish: Partial<CarcassWish> = {},
@@ -32,5 +32,5 @@ export function box(
   const { carcass } = buildCarcass(spec, shop);
   if (carcass === null) throw new Error('the box cannot be built');
   const boring = boreCarcass(spec, carcass, shop);
-  return { name: 'box', carcass, boring, setUps: sheetsFor(carcass, boring, reference), shop };
+  return { name: 'box', carcass, boring, setUps: setUpsFor(carcass, boring, reference), shop };
 }

@@ -10,7 +10,7 @@ import {
 import type { CarcassWish } from '../specs.js';
 import { mm } from '../specs.js';
 import { box } from './boxes.js';
-import type { Reference } from './sheets-for.js';
+import type { Reference } from './set-ups-for.js';
 
 const of = (tolerance: ToleranceCase, joint: string): JointTolerance =>
   toleranceOf(tolerance).joints.find((one) => one.joint === joint)!;
@@ -216,7 +216,7 @@ describe('all that strays at once', () => {
 });
 
 describe('where a divider stands on a panel that is not bored', () => {
-  /** The sheets leave the bottom out: where the divider stands on it is unknown, and said to be; 0.4 of the top's stop and height is left. */
+  /** The setUps leave the bottom out: where the divider stands on it is unknown, and said to be; 0.4 of the top's stop and height is left. */
   it('what is known still counts', () => {
     const good = box({ stop: 50 }, DIVIDED);
     const made = { ...good, setUps: good.setUps.filter(({ runs }) => runs[0]!.panel !== 'bottom') };

@@ -10,7 +10,7 @@ import { figureIn, measure } from '../../../shared-core/tolerance/assemble.js';
 import { jointCases, toleranceOf, type ToleranceCase } from '../../../shared-core/tolerance/tolerance.js';
 import { mm, type CarcassWish } from '../specs.js';
 import { box, EXACT } from './boxes.js';
-import type { Reference } from './sheets-for.js';
+import type { Reference } from './set-ups-for.js';
 
 /**
  * Boxes that are put up panel by panel out of the holes that the replay makes: every face is put where the bores of its

@@ -13,8 +13,8 @@ const planned = jobArbitrary.chain((job) =>
   machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines })),
 );
 
-/** The planner is not told of thicknesses that stray; that its sheets keep them from front and outside shows in the replay. */
-it('sheets of the planner keep the front edges flush for any width and thickness, in random jobs and shops', () => {
+/** The planner is not told of thicknesses that stray; that its setUps keep them from front and outside shows in the replay. */
+it('setUps of the planner keep the front edges flush for any width and thickness, in random jobs and shops', () => {
   let joints = 0;
   fc.assert(
     fc.property(planned, ({ job, machines }) => {

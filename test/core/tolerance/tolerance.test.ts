@@ -14,7 +14,7 @@ import {
 import type { CarcassWish } from '../specs.js';
 import { mm } from '../specs.js';
 import { box, EXACT } from './boxes.js';
-import type { Reference } from './sheets-for.js';
+import type { Reference } from './set-ups-for.js';
 import { inWords } from '../../in-words.js';
 
 /** What a figure comes from, kind by kind, the greatest first. */
@@ -239,7 +239,7 @@ describe('hand-worked figures', () => {
 });
 
 describe('what cannot be known is said', () => {
-  it('where a panel’s sheet cannot be carried out, or no sheet bores the joint', () => {
+  it('where a panel’s set-up cannot be carried out, or none bores the joint', () => {
     const good = box({ stop: 50 });
     const spoiled = {
       ...good,
@@ -254,8 +254,8 @@ describe('what cannot be known is said', () => {
     expect(unknown.map(({ joint, reason }) => `${joint}: ${reason}`)).toEqual([
       'bottom/left: no set-up bores both halves of any of its places',
       'bottom/right: no set-up bores both halves of any of its places',
-      'top/left: the sheet for top cannot be carried out',
-      'top/right: the sheet for top cannot be carried out',
+      'top/left: the set-ups for top cannot be carried out',
+      'top/right: the set-ups for top cannot be carried out',
     ]);
     expect(inWords(unknown[2]!.problems[0]!.message)).toMatch(/^The depth of 500 mm is outside the range of /);
   });

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { orderSetUps, orderTask, planInOrder, type Plan } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf, type BatchedSetUp } from '../../../../shared-core/machining/plan/set-ups.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
-import type { Blank, SetStop, SetUp } from '../../../../shared-core/machining/setup-sheet.js';
+import type { Blank, SetStop, SetUp } from '../../../../shared-core/machining/set-up.js';
 import { blankOf } from '../../../../shared-core/machining/blank.js';
 import type { Changeover, Shop } from '../../../../shared-core/shop/model.js';
 import { jobsArbitrary } from '../../arbitraries.js';
@@ -11,7 +11,7 @@ import { obeys, permutations } from '../order/brute-force.js';
 import { bored, demoJob, readJob, shed, type Bored } from './jobs.js';
 import { machinesArbitrary, withMachines } from './machines.js';
 
-const sheetsOf = (carcasses: readonly Bored[]): BatchedSetUp[] =>
+const setUpsIn = (carcasses: readonly Bored[]): BatchedSetUp[] =>
   setUpsOf(carcasses.map(({ operations }) => operations));
 
 /** What a hand does on one machine, simulated stop by stop; what may stay is asked of the replay, and of nothing else. */
@@ -127,9 +127,9 @@ function bitsIn(machine: SetUp['machine']): Map<string, number> {
 }
 
 /** The shop with each machine standing as one of its set-ups, or less of it, leaves it. */
-function standing(shop: Shop, sheets: readonly BatchedSetUp[], picked: number): Shop {
+function standing(shop: Shop, setUps: readonly BatchedSetUp[], picked: number): Shop {
   const machines = [...shop.machines].map(([name, machine], index) => {
-    const own = sheets.filter(({ setUp }) => setUp.machine.name === name);
+    const own = setUps.filter(({ setUp }) => setUp.machine.name === name);
     const setUp = own[picked % Math.max(1, own.length)]?.setUp;
     if (setUp === undefined || !('stops' in machine) || (picked + index) % 4 === 0) return [name, machine] as const;
     const bits = setUp.runs[0]!.steps[0]!.spindles;
@@ -158,7 +158,7 @@ const changesIn = ({ setUps }: Plan): unknown =>
 describe('a stop that no set-up names keeps its place', () => {
   test('as in the demo job, where fewer are set than from each set-up to the next', () => {
     const carcasses = demoJob('kitchen.carcass.yaml', shed);
-    const plan = orderSetUps(sheetsOf(carcasses), shed.changeover);
+    const plan = orderSetUps(setUpsIn(carcasses), shed.changeover);
     const simulated = new Hand(carcasses, shed.changeover).run(plan.setUps.map(({ setUp }) => setUp));
     expect(changesIn(plan)).toEqual(simulated.set);
     expect(plan.seconds).toBe(simulated.seconds);
@@ -188,7 +188,7 @@ describe('a stop that no set-up names keeps its place', () => {
     };
     const job = 'carcasses:\n  a: { kind: tall, width: 600, fixed-shelves: [712] }\n  b: { kind: base, width: 600 }\n';
     const carcasses = readJob(job, held);
-    const plan = orderSetUps(sheetsOf(carcasses), held.changeover);
+    const plan = orderSetUps(setUpsIn(carcasses), held.changeover);
     const simulated = new Hand(carcasses, held.changeover).run(plan.setUps.map(({ setUp }) => setUp));
     expect(changesIn(plan)).toEqual(simulated.set);
   });
@@ -211,25 +211,25 @@ test.each([
         const bare = withMachines(made.shop, machines);
         const boredIn = (shop: Shop): readonly Bored[] =>
           made.specs.map((spec, index) => bored({ ...spec, name: { ...spec.name, value: `box-${index}` } }, shop));
-        const shop = stand ? standing(bare, sheetsOf(boredIn(bare)), picked) : bare;
+        const shop = stand ? standing(bare, setUpsIn(boredIn(bare)), picked) : bare;
         const carcasses = boredIn(shop);
         const hand = new Hand(carcasses, shop.changeover);
-        const sheets = sheetsOf(carcasses);
+        const setUps = setUpsIn(carcasses);
         // The set-ups in some order or other, each machine once.
-        const order = [...sheets.keys()].sort(
+        const order = [...setUps.keys()].sort(
           (a, b) =>
-            sheets[a]!.setUp.machine.body.localeCompare(sheets[b]!.setUp.machine.body) ||
+            setUps[a]!.setUp.machine.body.localeCompare(setUps[b]!.setUp.machine.body) ||
             ((a * 7919 + picked) % 101) - ((b * 7919 + picked) % 101),
         );
         const claims = { order, cost: 0, lowerBound: 0, proven: false, provenOnce: false };
-        const plan = planInOrder(sheets, shop.changeover, claims);
+        const plan = planInOrder(setUps, shop.changeover, claims);
         expect(changesIn(plan)).toEqual(hand.run(plan.setUps.map(({ setUp }) => setUp)).set);
         found += plan.setUps.filter((one) => one.changes.machine && one.found !== null).length;
         kept += plan.setUps.reduce((sum, { setUp, changes }) => sum + setUp.stops.length - changes.stops.length, 0);
 
         // Of one machine some set-ups that follow each other in the list, in all orders that holes for pins allow.
-        const body = sheets[picked % Math.max(1, sheets.length)]?.setUp.machine.body;
-        const own = sheets.filter(({ setUp }) => setUp.machine.body === body);
+        const body = setUps[picked % Math.max(1, setUps.length)]?.setUp.machine.body;
+        const own = setUps.filter(({ setUp }) => setUp.machine.body === body);
         const some = own.slice(picked % own.length).slice(0, 6);
         if (some.length < 3) return;
         const { before } = orderTask(some, shop.changeover);

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { Engine, type JobAnalysis } from '../../../../shared-core/engine.js';
 import { costOf, secondsOf, workOf } from '../../../../shared-core/machining/plan/cost.js';
-import type { Run, Step } from '../../../../shared-core/machining/setup-sheet.js';
+import type { Run, Step } from '../../../../shared-core/machining/set-up.js';
 import { costSentences } from '../../../../shared-core/papers/set-up/cost.js';
 
 const folder = join(import.meta.dirname, '..', '..', '..', 'fixtures');

@@ -61,7 +61,7 @@ describe('hinge cups', () => {
     const bores = [cup(96), cup(panel.length / 1000 - 96)];
     const { operations, unreachable } = cupOperations('door', panel, blankOf(panel), bores, { ...press, stops });
     expect(unreachable).toEqual([]);
-    const setUps = setUpsOf([{ operations, unreachable, count: 1 }]).map((sheet) => sheet.setUp);
+    const setUps = setUpsOf([{ operations, unreachable, count: 1 }]).map(({ setUp }) => setUp);
     const replay = replayPanel(setUps, 'door', panel.key, blankOf(panel));
     expect(replay.ok && compareHoles(replay.holes, bores)).toBeNull();
   });

@@ -7,7 +7,7 @@ import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
 import { checkSetUp } from '../../../../shared-core/machining/replay/check-setup.js';
 import { compareHoles } from '../../../../shared-core/machining/replay/compare.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
-import type { LoadedSpindle, SetStop, SetUp } from '../../../../shared-core/machining/setup-sheet.js';
+import type { LoadedSpindle, SetStop, SetUp } from '../../../../shared-core/machining/set-up.js';
 import { jobsArbitrary } from '../../arbitraries.js';
 import { bored, demoJob, shed } from './jobs.js';
 import { machinesArbitrary, withMachines } from './machines.js';

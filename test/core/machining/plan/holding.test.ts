@@ -36,8 +36,8 @@ test('a panel is held where the replay lays it under a whole pad in every stroke
       ]);
       const { operations } = bored(made.spec, shop).operations;
       for (const operation of operations.filter(({ ways, pinsIn }) => ways.length === 1 && pinsIn === null)) {
-        const sheets = setUpsOf([{ operations: [operation], unreachable: [], count: 1 }]).map(({ setUp }) => setUp);
-        const read = strokesOf(sheets, operation.carcass, operation.panel, operation.blank);
+        const setUps = setUpsOf([{ operations: [operation], unreachable: [], count: 1 }]).map(({ setUp }) => setUp);
+        const read = strokesOf(setUps, operation.carcass, operation.panel, operation.blank);
         if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
         const isHeld = read.strokes.every((stroke) => layOut(stroke).clamps.some(({ holds }) => holds));
         const held = heldIn(operation);

@@ -19,10 +19,10 @@ function shedWithDrill(change: Partial<LineDrill>): Shop {
   return { ...shed, machines: new Map(shed.machines).set(drill.name, drill) };
 }
 
-const sheetsOf = (carcasses: readonly Bored[]): BatchedSetUp[] =>
+const setUpsIn = (carcasses: readonly Bored[]): BatchedSetUp[] =>
   setUpsOf(carcasses.map(({ operations }) => operations));
-const onDrill = (sheets: readonly BatchedSetUp[]): BatchedSetUp[] =>
-  sheets.filter(({ setUp }) => setUp.machine.kind === 'line');
+const onDrill = (setUps: readonly BatchedSetUp[]): BatchedSetUp[] =>
+  setUps.filter(({ setUp }) => setUp.machine.kind === 'line');
 
 /** Whether the replay carries these set-ups out, in this order, on every panel. */
 const replays = (carcasses: readonly Bored[], order: readonly BatchedSetUp[]): boolean =>
@@ -39,10 +39,10 @@ const replays = (carcasses: readonly Bored[], order: readonly BatchedSetUp[]): b
   );
 
 /** Every order of some set-ups, with whether the planner allows it and whether the replay carries it out. */
-function everyOrder(carcasses: readonly Bored[], sheets: readonly BatchedSetUp[], shop: Shop) {
-  const { before } = orderTask(sheets, shop.changeover);
-  return Array.from(permutations(sheets.length), (indexes) => {
-    const order = indexes.map((index) => sheets[index]!);
+function everyOrder(carcasses: readonly Bored[], setUps: readonly BatchedSetUp[], shop: Shop) {
+  const { before } = orderTask(setUps, shop.changeover);
+  return Array.from(permutations(setUps.length), (indexes) => {
+    const order = indexes.map((index) => setUps[index]!);
     return { order, allowed: obeys(indexes, before), replayed: replays(carcasses, order) };
   });
 }
@@ -55,32 +55,32 @@ describe('a tall unit whose rows are bored from both ends', () => {
 
   test('waits with each index move only for the holes that its own pins stand in', () => {
     // Worked by hand: six set-ups on the row drill; what moves along from one end waits for that end alone.
-    const plan = orderSetUps(sheetsOf(carcasses), shop.changeover);
+    const plan = orderSetUps(setUpsIn(carcasses), shop.changeover);
     expect(plan.seconds).toBeLessThanOrEqual(3120);
     expect(plan.proven).toBe(true);
     expect(
       replays(
         carcasses,
-        plan.setUps.map(({ setUp }) => sheetsOf(carcasses).find((sheet) => sheet.setUp.id === setUp.id)!),
+        plan.setUps.map(({ setUp }) => setUpsIn(carcasses).find((one) => one.setUp.id === setUp.id)!),
       ),
     ).toBe(true);
   });
 
   test('is planned in no more time than the cheapest of all orders that the replay carries out', () => {
-    const sheets = onDrill(sheetsOf(carcasses));
+    const setUps = onDrill(setUpsIn(carcasses));
     const best = Math.min(
-      ...everyOrder(carcasses, sheets, shop)
+      ...everyOrder(carcasses, setUps, shop)
         .filter(({ replayed }) => replayed)
         .map(({ order }) => secondsOf(order, shop)),
     );
-    const plan = orderSetUps(sheets, shop.changeover);
+    const plan = orderSetUps(setUps, shop.changeover);
     expect(plan.seconds).toBe(best);
     expect(plan.proven).toBe(true);
   });
 
   test('takes three set-ups of 17 spindles: strokes from one end share them with those from the other', () => {
     const seventeen = shedWithDrill({ spindles: 17 });
-    expect(onDrill(sheetsOf(readJob(tallUnit.replace('600,', '600, depth: 330,'), seventeen)))).toHaveLength(3);
+    expect(onDrill(setUpsIn(readJob(tallUnit.replace('600,', '600, depth: 330,'), seventeen)))).toHaveLength(3);
   });
 });
 
@@ -115,15 +115,15 @@ test('orders with index moves: the planner allows those that the replay carries 
       const drill: LineDrill = { ...rows, spindles, indexRange, stops, indexPins: 'row' };
       const shop = withMachines(made.shop, [faces, ends, drill]);
       const carcasses = [bored(made.spec, shop)];
-      const sheets = onDrill(sheetsOf(carcasses));
-      const moves = sheets.some(({ batch }) => batch.chosen.some(({ operation }) => operation.pinsIn !== null));
-      if (!moves || sheets.length > 6) return;
+      const setUps = onDrill(setUpsIn(carcasses));
+      const moves = setUps.some(({ batch }) => batch.chosen.some(({ operation }) => operation.pinsIn !== null));
+      if (!moves || setUps.length > 6) return;
       withMoves += 1;
-      const all = everyOrder(carcasses, sheets, shop);
+      const all = everyOrder(carcasses, setUps, shop);
       refused += all.filter(({ replayed }) => !replayed).length;
       for (const { allowed, replayed } of all) expect(allowed).toBe(replayed);
       const best = Math.min(...all.flatMap(({ order, replayed }) => (replayed ? [secondsOf(order, shop)] : [])));
-      const plan = orderSetUps(sheets, shop.changeover);
+      const plan = orderSetUps(setUps, shop.changeover);
       expect([plan.seconds, plan.leastSeconds, plan.proven]).toEqual([best, best, true]);
     }),
     { numRuns: 1500 },

@@ -29,10 +29,10 @@ const missed = (text: string, shop: Shop): [string, string | null, number | null
   );
 
 describe('sides and their mirror images', () => {
-  const sheets = setUpsOf(readJob(cupboard, shed).map((one) => one.operations)).map((sheet) => sheet.setUp);
+  const setUps = setUpsOf(readJob(cupboard, shed).map((one) => one.operations)).map(({ setUp }) => setUp);
 
   test('left and right are served by mirrored stops of one set-up', () => {
-    const lines = sheets.filter((setUp) => setUp.machine.kind === 'vertical');
+    const lines = setUps.filter((setUp) => setUp.machine.kind === 'vertical');
     expect(lines).not.toHaveLength(0);
     for (const setUp of lines) {
       const [left, right] = setUp.stops;
@@ -47,7 +47,7 @@ describe('sides and their mirror images', () => {
   });
 
   test('the front edge is at the fence and the outside face down in every construction bore of a dowelled box', () => {
-    for (const { runs } of sheets) {
+    for (const { runs } of setUps) {
       for (const { edge, down } of runs.flatMap((run) => run.steps)) expect([edge, down]).toEqual(['front', 'outside']);
     }
   });
@@ -94,10 +94,10 @@ describe('one depth stop, one thickness', () => {
     expect(thicknessesIn({ ...rowOffset, machines }).map((found) => [...found])).toEqual([[mm(16), mm(19)]]);
   });
   test('another thickness is another setting of the depth', () => {
-    const sheets = setUpsOf(readJob(mixed, shed).map((one) => one.operations)).filter(
+    const setUps = setUpsOf(readJob(mixed, shed).map((one) => one.operations)).filter(
       ({ setUp }) => setUp.machine.kind === 'line',
     );
-    expect(changesBetween(settingsOf(sheets[0]!.batch), settingsOf(sheets[1]!.batch)).depth).toBe(true);
+    expect(changesBetween(settingsOf(setUps[0]!.batch), settingsOf(setUps[1]!.batch)).depth).toBe(true);
   });
 });
 
@@ -108,8 +108,8 @@ test('stops of one hand never stand past each other where their ranges let them 
   const long = shedWith('vertical', {
     stops: borer.stops.map((stop) => ({ ...stop, range: { min: 0, max: mm(1300) } })),
   });
-  const sheets = setUpsOf(readJob(job, long).map((one) => one.operations)).map((sheet) => sheet.setUp);
-  const pairs = sheets.flatMap(({ machine, stops }) =>
+  const setUps = setUpsOf(readJob(job, long).map((one) => one.operations)).map(({ setUp }) => setUp);
+  const pairs = setUps.flatMap(({ machine, stops }) =>
     machine.kind === 'vertical'
       ? (['left', 'right'] as const).map((side) => stops.filter((stop) => stop.side === side))
       : [],
@@ -225,19 +225,19 @@ describe('a line longer than the spindle line', () => {
     machines.set(level.name, { ...level, spindles: 1, stops });
     const shop = { ...shed, machines };
     expect(missed(job, shop)).toEqual([]);
-    const sheets = setUpsOf(readJob(job, shop).map((one) => one.operations)).map((sheet) => sheet.setUp);
-    const fences = sheets.flatMap(({ machine, fence }) => (machine.kind === 'vertical' ? fence : []));
+    const setUps = setUpsOf(readJob(job, shop).map((one) => one.operations)).map(({ setUp }) => setUp);
+    const fences = setUps.flatMap(({ machine, fence }) => (machine.kind === 'vertical' ? fence : []));
     expect([...new Set(fences)].sort((a, b) => a - b)).toEqual([mm(53), mm(181), mm(245)]);
   });
   test('is bored in the fewest strokes', () => {
     // Places 0, 4, 6 and 7 pitches on: five spindles take the first two at once, then the rest.
     const job = cupboard.replace('base, width: 600', 'wall, width: 600, dowels: [53, 181, 245, 277]');
-    const sheets = setUpsOf(
+    const setUps = setUpsOf(
       readJob(job, shedWith('vertical', { spindles: 5, fenceOffset: { min: mm(20), max: mm(300) } })).map(
         (one) => one.operations,
       ),
     );
-    const left = sheets.flatMap(({ setUp }) =>
+    const left = setUps.flatMap(({ setUp }) =>
       setUp.machine.kind === 'vertical' ? setUp.runs.filter((run) => run.panel === 'left') : [],
     );
     // Bottom and top, each in two strokes.
@@ -249,7 +249,7 @@ describe('rows longer than the spindle line', () => {
   const tall = cupboard.replace('base', 'tall');
   const rowsIn = (shop: Shop) =>
     setUpsOf(readJob(tall, shop).map((one) => one.operations))
-      .map((sheet) => sheet.setUp)
+      .map(({ setUp }) => setUp)
       .filter((setUp) => setUp.machine.kind === 'line');
 
   test('take a full head as it is, its last spindles in the air past the end: one set-up for both sides, no bit changed', () => {
@@ -265,13 +265,13 @@ describe('rows longer than the spindle line', () => {
   test('where half a head twice would do, still take the full head where left and right then share their bits', () => {
     // 24 holes of 8 mm from both ends of 752 mm; 13 spindles: 12 twice are other bits from the left than from the right.
     const thirteen = shedWith('line', { spindles: 13 });
-    const sheets = setUpsOf(
+    const setUps = setUpsOf(
       readJob('carcasses:\n  a: { kind: wall, width: 600, height: 752, loose-shelves: 1 }\n', thirteen).map(
         ({ operations }) => operations,
       ),
     ).filter(({ setUp }) => setUp.machine.kind === 'line');
-    expect(sheets).toHaveLength(1);
-    const { runs } = sheets[0]!.setUp;
+    expect(setUps).toHaveLength(1);
+    const { runs } = setUps[0]!.setUp;
     expect(runs.map(({ panel }) => panel)).toEqual(['left', 'right']);
     for (const { steps } of runs) {
       expect(steps.map(({ holes }) => holes.length)).toEqual([26, 22]);
@@ -359,11 +359,11 @@ describe('heads over rows', () => {
 });
 
 describe('the order of the set-ups', () => {
-  const sheets = setUpsOf(demoJob('kitchen.carcass.yaml', shed).map((one) => one.operations));
-  const plan = orderSetUps(sheets, shed.changeover);
+  const setUps = setUpsOf(demoJob('kitchen.carcass.yaml', shed).map((one) => one.operations));
+  const plan = orderSetUps(setUps, shed.changeover);
 
   test('runs every set-up once', () => {
-    expect(plan.setUps.map((one) => one.setUp.id).sort()).toEqual(sheets.map((sheet) => sheet.setUp.id).sort());
+    expect(plan.setUps.map((one) => one.setUp.id).sort()).toEqual(setUps.map((one) => one.setUp.id).sort());
   });
   test('costs what its changeovers cost, and no less than the bound', () => {
     expect(plan.setUps.reduce((sum, one) => sum + one.seconds, 0)).toBe(plan.seconds);
@@ -373,9 +373,9 @@ describe('the order of the set-ups', () => {
     expect(plan.provenOnce).toBe(true);
   });
   test('beats running the set-ups as they come', () => {
-    expect(plan.seconds).toBeLessThan(secondsOf(sheets, shed));
+    expect(plan.seconds).toBeLessThan(secondsOf(setUps, shed));
   });
   test('does not depend on chance', () => {
-    expect(orderSetUps(sheets, shed.changeover)).toEqual(plan);
+    expect(orderSetUps(setUps, shed.changeover)).toEqual(plan);
   });
 });

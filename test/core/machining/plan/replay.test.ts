@@ -4,20 +4,20 @@ import { blankOf } from '../../../../shared-core/machining/blank.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
 import { compareHoles } from '../../../../shared-core/machining/replay/compare.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
-import type { SetUp } from '../../../../shared-core/machining/setup-sheet.js';
+import type { SetUp } from '../../../../shared-core/machining/set-up.js';
 import { neutralShop } from '../../../../shared-core/shop/neutral.js';
 import { jobArbitrary } from '../../arbitraries.js';
 import { bored, demoJob, shed, type Bored } from './jobs.js';
 import { machinesArbitrary, withMachines } from './machines.js';
 import { inWords } from '../../../in-words.js';
 
-const sheetsOf = (carcasses: readonly Bored[]): SetUp[] =>
-  setUpsOf(carcasses.map((one) => one.operations)).map((sheet) => sheet.setUp);
+const setUpsIn = (carcasses: readonly Bored[]): SetUp[] =>
+  setUpsOf(carcasses.map((one) => one.operations)).map(({ setUp }) => setUp);
 
 const missedBy = (carcasses: readonly Bored[]): string[] =>
   carcasses.flatMap((one) => one.operations.unreachable.flatMap((missed) => missed.bores.map((bore) => bore.id)));
 
-/** What is wrong when the sheets are carried out and the holes held against the bore maps; panels without fault say nothing. */
+/** What is wrong when the setUps are carried out and the holes held against the bore maps; panels without fault say nothing. */
 function faults(carcasses: readonly Bored[], setUps: readonly SetUp[]): { messages: string[]; holes: number } {
   let holes = 0;
   const messages = carcasses.flatMap((one) => {
@@ -35,13 +35,13 @@ function faults(carcasses: readonly Bored[], setUps: readonly SetUp[]): { messag
   return { messages, holes };
 }
 
-describe('carrying the set-up sheets out gives the bore maps', () => {
+describe('carrying the set-ups out gives the bore maps', () => {
   test.each([
     ['kitchen.carcass.yaml', shed],
     ['studio.carcass.yaml', neutralShop],
   ])('%s, every panel', (file, shop) => {
     const carcasses = demoJob(file, shop);
-    const { messages, holes } = faults(carcasses, sheetsOf(carcasses));
+    const { messages, holes } = faults(carcasses, setUpsIn(carcasses));
     expect(messages).toEqual([]);
     expect(missedBy(carcasses)).toEqual([]);
     expect(holes).toBe(carcasses.reduce((sum, one) => sum + one.boring.bores.length, 0));
@@ -55,7 +55,7 @@ describe('carrying the set-up sheets out gives the bore maps', () => {
         jobArbitrary.chain((job) => machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines }))),
         ({ job, machines }) => {
           const carcasses = [bored(job.spec, withMachines(job.shop, machines))];
-          const { messages, holes } = faults(carcasses, sheetsOf(carcasses));
+          const { messages, holes } = faults(carcasses, setUpsIn(carcasses));
           made += holes;
           missed += missedBy(carcasses).length;
           expect(messages).toEqual([]);
@@ -68,9 +68,9 @@ describe('carrying the set-up sheets out gives the bore maps', () => {
     expect(missed).toBeGreaterThan(1000);
   }, 240_000);
 
-  test('a sheet with its stops one micrometre off is found out', () => {
+  test('a set-up with its stops one micrometre off is found out', () => {
     const carcasses = demoJob('studio.carcass.yaml', neutralShop);
-    const wrong = sheetsOf(carcasses).map((setUp) => ({
+    const wrong = setUpsIn(carcasses).map((setUp) => ({
       ...setUp,
       stops: setUp.stops.map((stop) => ({ ...stop, position: stop.position + 1 })),
     }));

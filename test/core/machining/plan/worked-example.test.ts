@@ -22,11 +22,11 @@ const mm = (length: number): string => String(length / 1000);
 
 describe('the example worked by hand in the reference', () => {
   const [, text = ''] = /```yaml\n([\s\S]*?)```/.exec(page) ?? [];
-  const sheets = setUpsOf(readJob(text, shed).map((one) => one.operations));
-  const plan = orderSetUps(sheets, shed.changeover);
+  const setUps = setUpsOf(readJob(text, shed).map((one) => one.operations));
+  const plan = orderSetUps(setUps, shed.changeover);
 
-  test('every sheet', () => {
-    const rows = sheets.map(({ setUp }) => [
+  test('every set-up', () => {
+    const rows = setUps.map(({ setUp }) => [
       setUp.id,
       setUp.stops.map((stop) => `${stop.name} ${mm(stop.position)}`).join(', '),
       mm(setUp.depth),
@@ -38,7 +38,7 @@ describe('the example worked by hand in the reference', () => {
       String(setUp.runs.reduce((sum, run) => sum + run.steps.length, 0)),
     ]);
     const byName = (a: string[], b: string[]): number => (a[0] ?? '').localeCompare(b[0] ?? '');
-    expect(rows.sort(byName)).toEqual(table('The sheets').sort(byName));
+    expect(rows.sort(byName)).toEqual(table('The set-ups').sort(byName));
   });
 
   test('the order, and the time of every changeover', () => {
@@ -55,7 +55,7 @@ describe('the example worked by hand in the reference', () => {
   });
 
   test('no other of the 120 orders takes less', () => {
-    const orders = permutations(sheets);
+    const orders = permutations(setUps);
     expect(orders).toHaveLength(120);
     const times = orders.map((order) => secondsOf(order, shed));
     expect(Math.min(...times)).toBe(plan.seconds);

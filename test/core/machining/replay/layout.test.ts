@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { layOut, type TableLayout } from '../../../../shared-core/machining/replay/layout.js';
 import { strokesOf } from '../../../../shared-core/machining/replay/replay.js';
-import type { Blank, SetUp } from '../../../../shared-core/machining/setup-sheet.js';
-import { blank, HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './sheets.js';
+import type { Blank, SetUp } from '../../../../shared-core/machining/set-up.js';
+import { blank, HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './set-ups.js';
 import { inWords } from '../../../in-words.js';
 
-function layoutOf(sheet: SetUp, panel: string, of: Blank): TableLayout {
-  const read = strokesOf([sheet], 'box', panel, of);
+function layoutOf(given: SetUp, panel: string, of: Blank): TableLayout {
+  const read = strokesOf([given], 'box', panel, of);
   if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
   return layOut(read.strokes[0]!);
 }

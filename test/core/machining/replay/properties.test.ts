@@ -4,16 +4,16 @@ import { holeKey } from '../../../../shared-core/machining/replay/compare.js';
 import { cross, dot, QUARTER_TURNS } from '../../../../shared-core/machining/replay/vector.js';
 import { replayPanel, strokesOf, type ReplayedHole } from '../../../../shared-core/machining/replay/replay.js';
 import { bore } from '../../../../shared-core/machining/replay/bore.js';
-import type { Blank, SetUp, Step } from '../../../../shared-core/machining/setup-sheet.js';
-import { HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './sheets.js';
+import type { Blank, SetUp, Step } from '../../../../shared-core/machining/set-up.js';
+import { HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './set-ups.js';
 import { inWords } from '../../../in-words.js';
 
-const holes = (sheet: SetUp, of: Blank): readonly ReplayedHole[] => {
-  const replay = replayPanel([sheet], 'box', 'p', of);
+const holes = (given: SetUp, of: Blank): readonly ReplayedHole[] => {
+  const replay = replayPanel([given], 'box', 'p', of);
   if (!replay.ok) throw new Error(replay.problems.map(({ message }) => inWords(message)).join('; '));
   return replay.holes;
 };
-const keys = (sheet: SetUp, of: Blank): string[] => holes(sheet, of).map(holeKey).sort();
+const keys = (given: SetUp, of: Blank): string[] => holes(given, of).map(holeKey).sort();
 const mirrored = (of: Blank): Blank => ({ ...of, hand: of.hand === 'right' ? 'left' : 'right' });
 const otherEnd = (end: Step['end']): Step['end'] => (end === 'far-end' ? 'reference-end' : 'far-end');
 
@@ -73,7 +73,7 @@ describe('properties of the replay', () => {
         (of, at, offset, spindles, face, side, hand) => {
           const machine = { ...VERTICAL, fence: side, from: hand } as const;
           const end = endOnTheLeft(machine, of, { down: face, edge: 'front' });
-          const sheet = (name: string): SetUp =>
+          const given = (name: string): SetUp =>
             setUp(
               machine,
               { fence: [offset / 1000], stops: { [name]: at / 1000 }, depth: 12 },
@@ -82,8 +82,8 @@ describe('properties of the replay', () => {
               },
             );
           // A bore is written from the front edge and the reference end, so mirror images read the same.
-          expect(keys(sheet('near-right'), mirrored(of))).toEqual(keys(sheet('near-left'), of));
-          expect(replayPanel([sheet('near-left')], 'box', 'p', mirrored(of)).ok).toBe(false);
+          expect(keys(given('near-right'), mirrored(of))).toEqual(keys(given('near-left'), of));
+          expect(replayPanel([given('near-left')], 'box', 'p', mirrored(of)).ok).toBe(false);
         },
       ),
     );
@@ -183,11 +183,11 @@ describe('properties of the replay', () => {
         const lies = { down: 'outside', edge: 'front', stop: 'near-left' } as const;
         const plain = step({ ...lies, end: endOnTheLeft(VERTICAL, of, lies) }, spindles, 8);
         const lie = { bore: 'x', face: 'outside', u: 1, v: 1, diameter: 1, depth: 1, through: false } as const;
-        const sheet = (one: Step): SetUp =>
+        const given = (one: Step): SetUp =>
           setUp(VERTICAL, { fence: [offset / 1000], stops: { 'near-left': at / 1000 }, depth: 12 }, { p: [one] });
-        const made = holes(sheet(plain), of);
+        const made = holes(given(plain), of);
         for (const { u, v, depth } of made) expect([u, v, depth].every(Number.isSafeInteger)).toBe(true);
-        expect(holes(sheet({ ...plain, holes: [lie] }), of)).toEqual(made);
+        expect(holes(given({ ...plain, holes: [lie] }), of)).toEqual(made);
       }),
     );
   });
@@ -195,8 +195,8 @@ describe('properties of the replay', () => {
 
 describe('a real panel', () => {
   /** Which way each bore goes when one measure of the panel strays by 1 mm; micrometres. */
-  const moves = (sheet: SetUp, of: Blank, kind: 'thickness' | 'width' | 'length'): number[][] => {
-    const read = strokesOf([sheet], 'box', 'p', of);
+  const moves = (given: SetUp, of: Blank, kind: 'thickness' | 'width' | 'length'): number[][] => {
+    const read = strokesOf([given], 'box', 'p', of);
     if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
     return read.strokes.flatMap((stroke) => {
       const nominal = bore(stroke, () => 0);
@@ -246,14 +246,14 @@ describe('a real panel', () => {
   });
 
   it('touches a wide plate with the corner of its end that stands out', () => {
-    const sheet = setUp(
+    const given = setUp(
       HORIZONTAL,
       { height: 8, stops: { 'square-left': 53 }, depth: 19 },
       {
         p: [step({ down: 'outside', edge: 'front', end: 'far-end', stop: 'square-left' }, [0], 8)],
       },
     );
-    const read = strokesOf([sheet], 'box', 'p', of);
+    const read = strokesOf([given], 'box', 'p', of);
     if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
     const depth = (outOfSquare: number): number =>
       bore(read.strokes[0]!, (kind, what) => (kind === 'squareness' && what.endsWith('far-end') ? outOfSquare : 0))[0]!

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { compareHoles } from '../../../../shared-core/machining/replay/compare.js';
 import { replayPanel, type Replay, type ReplayedHole } from '../../../../shared-core/machining/replay/replay.js';
-import type { Blank, SetUp, Step } from '../../../../shared-core/machining/setup-sheet.js';
+import type { Blank, SetUp, Step } from '../../../../shared-core/machining/set-up.js';
 import { inWords as told } from '../../../in-words.js';
-import { blank, CUP, HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './sheets.js';
+import { blank, CUP, HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './set-ups.js';
 
 /** 'face u v diameter depth', millimetres. */
 const inWords = (replay: Replay): string[] =>
@@ -33,14 +33,14 @@ describe('hand-worked examples', () => {
    * 5. From above, the inside face up: the bit enters the inside face, 12 deep.
    */
   it('bores the bottom joint of a left side', () => {
-    const sheet = setUp(
+    const given = setUp(
       VERTICAL,
       { fence: [53], stops: { 'near-left': 8 }, depth: 12 },
       {
         left: [step({ down: 'outside', edge: 'front', end: 'reference-end', stop: 'near-left' }, [0, 5, 10, 15], 8)],
       },
     );
-    expect(replay(sheet, 'left', LEFT)).toEqual([
+    expect(replay(given, 'left', LEFT)).toEqual([
       'inside 53 8 8 12',
       'inside 213 8 8 12',
       'inside 373 8 8 12',
@@ -50,14 +50,14 @@ describe('hand-worked examples', () => {
 
   /** The head stops 16 - 12 = 4 over the table: in a board of 19 the bit is then 15 deep. From below, 12 are 12. */
   it('bores a thicker panel deeper than the depth stop is set for, but not from below', () => {
-    const sheet = setUp(
+    const given = setUp(
       VERTICAL,
       { fence: [53], stops: { 'near-left': 8 }, depth: 12 },
       { left: [step({ down: 'outside', edge: 'front', end: 'reference-end', stop: 'near-left' }, [0], 8)] },
     );
     const thick = blank(720, 560, 19, 'right');
-    expect(replay({ ...sheet, thickness: mm(16) }, 'left', LEFT)).toEqual(['inside 53 8 8 12']);
-    expect(replay({ ...sheet, thickness: mm(16) }, 'left', thick)).toEqual(['inside 53 8 8 15']);
+    expect(replay({ ...given, thickness: mm(16) }, 'left', LEFT)).toEqual(['inside 53 8 8 12']);
+    expect(replay({ ...given, thickness: mm(16) }, 'left', thick)).toEqual(['inside 53 8 8 15']);
     const below = setUp(
       { ...VERTICAL, from: 'below' },
       { fence: [53], stops: { 'near-left': 8 }, depth: 12 },
@@ -98,7 +98,7 @@ describe('hand-worked examples', () => {
    *    same places as 0, 5, 10, 15 before.
    */
   it('bores both ends of a bottom alike by turning it', () => {
-    const sheet = setUp(
+    const given = setUp(
       HORIZONTAL,
       { height: 8, stops: { 'square-left': 53, 'square-right': 53 }, depth: 19 },
       {
@@ -109,7 +109,7 @@ describe('hand-worked examples', () => {
       },
     );
     const places = ['53 8 8 19', '213 8 8 19', '373 8 8 19', '533 8 8 19'];
-    expect(replay(sheet, 'bottom', BOTTOM)).toEqual([
+    expect(replay(given, 'bottom', BOTTOM)).toEqual([
       ...places.map((place) => `reference-end ${place}`),
       ...places.map((place) => `far-end ${place}`),
     ]);
@@ -136,7 +136,7 @@ describe('hand-worked examples', () => {
     const lies = { down: 'outside', edge: 'front', end: 'reference-end', stop: 'end-left' } as const;
     const heads = (spindles: readonly number[]): Step['spindles'] =>
       [0, 1].flatMap((head) => spindles.map((spindle) => ({ head, spindle, diameter: mm(5) })));
-    const sheet = setUp(
+    const given = setUp(
       LINE,
       { fence: [37, 453], stops: { 'end-left': 8 }, depth: 13 },
       {
@@ -146,7 +146,7 @@ describe('hand-worked examples', () => {
         ],
       },
     );
-    expect(replay(sheet, 'left', blank(2064, 560, 16, 'right'))).toEqual([
+    expect(replay(given, 'left', blank(2064, 560, 16, 'right'))).toEqual([
       'inside 37 8 5 13',
       'inside 37 648 5 13',
       'inside 453 8 5 13',
@@ -159,44 +159,44 @@ describe('hand-worked examples', () => {
   /** From below with a near fence: the face that lies down is bored. u points away (+Y), t down: v = t x u = (-Z) x Y = +X. */
   it('bores the face that lies down where the bits come from below', () => {
     const machine = { ...LINE, from: 'below', fence: 'near' } as const;
-    const sheet = setUp(
+    const given = setUp(
       machine,
       { fence: [37], stops: { 'end-left': 8 }, depth: 13 },
       {
         left: [step({ down: 'inside', edge: 'front', end: 'reference-end', stop: 'end-left' }, [0, 1], 5)],
       },
     );
-    expect(replay(sheet, 'left', LEFT)).toEqual(['inside 37 8 5 13', 'inside 37 40 5 13']);
+    expect(replay(given, 'left', LEFT)).toEqual(['inside 37 8 5 13', 'inside 37 40 5 13']);
   });
 
   /** Clearance holes come in from the outside, so the inside lies down: t down, u at the operator: v = (-Z) x (-Y) = -X. */
   it('bores through holes from the face that lies up', () => {
-    const sheet = setUp(
+    const given = setUp(
       VERTICAL,
       { fence: [53], stops: { 'near-right': 8 }, depth: 16, through: true },
       {
         left: [step({ down: 'inside', edge: 'front', end: 'reference-end', stop: 'near-right' }, [0], 7)],
       },
     );
-    expect(replay(sheet, 'left', LEFT)).toEqual(['outside 53 8 7 through']);
+    expect(replay(given, 'left', LEFT)).toEqual(['outside 53 8 7 through']);
   });
 
   it('bores a cup in a door that lies on its face', () => {
     const door = blank(716, 396, 19, 'right');
-    const sheet = setUp(
+    const given = setUp(
       CUP,
       { fence: [22.5], stops: { 'door-left': 100 }, depth: 12.5 },
       {
         door: [step({ down: 'outside', edge: 'front', end: 'reference-end', stop: 'door-left' }, [0], 35)],
       },
     );
-    expect(replay(sheet, 'door', door)).toEqual(['inside 22.5 100 35 12.5']);
+    expect(replay(given, 'door', door)).toEqual(['inside 22.5 100 35 12.5']);
   });
 });
 
 describe('a wrong reference is still bored, and shows where it leads', () => {
   it('counts from the back edge where that lies on the fence', () => {
-    const sheet = setUp(
+    const given = setUp(
       VERTICAL,
       { fence: [27], stops: { 'near-right': 8 }, depth: 12 },
       {
@@ -204,22 +204,22 @@ describe('a wrong reference is still bored, and shows where it leads', () => {
       },
     );
     // 560 - 27 = 533 from the front edge.
-    expect(replay(sheet, 'left', LEFT)).toEqual(['inside 533 8 8 12']);
+    expect(replay(given, 'left', LEFT)).toEqual(['inside 533 8 8 12']);
   });
 
   it('counts the height from the inside face where that lies down', () => {
-    const sheet = setUp(
+    const given = setUp(
       HORIZONTAL,
       { height: 7, stops: { 'square-right': 53 }, depth: 19 },
       {
         bottom: [step({ down: 'inside', edge: 'front', end: 'reference-end', stop: 'square-right' }, [20], 8)],
       },
     );
-    expect(replay(sheet, 'bottom', BOTTOM)).toEqual(['reference-end 53 9 8 19']);
+    expect(replay(given, 'bottom', BOTTOM)).toEqual(['reference-end 53 9 8 19']);
   });
 });
 
-describe('a sheet that cannot be carried out says why', () => {
+describe('a set-up that cannot be carried out says why', () => {
   const lies = { down: 'outside', edge: 'front', end: 'reference-end', stop: 'near-left' } as const;
   const onVertical = (
     change: Partial<Parameters<typeof setUp>[1]>,
@@ -245,7 +245,7 @@ describe('a sheet that cannot be carried out says why', () => {
       'The fence distance of 19 mm is outside the range of ‘upright’, 20 mm to 80 mm.',
       () => onVertical({ fence: [19] }),
     ],
-    ['‘upright’ takes 1 fence distance; the sheet gives 0.', () => onVertical({ fence: [] })],
+    ['‘upright’ takes 1 fence distance; the set-up gives 0.', () => onVertical({ fence: [] })],
     ['‘upright’ has no height to set.', () => onVertical({ height: 8 })],
     [
       'Stop ‘near-left’ at 61 mm is outside the range of ‘upright’, 0 mm to 60 mm.',
@@ -315,7 +315,7 @@ describe('a sheet that cannot be carried out says why', () => {
       'A head stands 701 mm from the fence; the throat of ‘liner’ is 700 mm deep.',
       () => onLine({ fence: [80, 701] }, [step(rowLies, [0], 5)]),
     ],
-    ['‘liner’ has 2 heads; the sheet sets 3.', () => onLine({ fence: [37, 200, 400] }, [step(rowLies, [0], 5)])],
+    ['‘liner’ has 2 heads; the set-up sets 3.', () => onLine({ fence: [37, 200, 400] }, [step(rowLies, [0], 5)])],
     ['‘liner’ has no fence extension.', () => onLine({ extension: true }, [step(rowLies, [0], 5)])],
     [
       'Head 2 is not set: ‘liner’ has 1 head set.',
@@ -358,7 +358,7 @@ describe('a sheet that cannot be carried out says why', () => {
         BOTTOM,
       );
     expect(run(41, false)).toEqual(['PROBLEM The height of 41 mm is outside the range of ‘level’, 4 mm to 40 mm.']);
-    expect(run(undefined, false)).toEqual(['PROBLEM The sheet gives no height for ‘level’.']);
+    expect(run(undefined, false)).toEqual(['PROBLEM The set-up gives no height for ‘level’.']);
     expect(run(8, true)).toEqual([
       'PROBLEM The 8 mm hole at 53 mm, 8 mm in the reference end would have to go through the whole length of the panel.',
     ]);
@@ -423,18 +423,18 @@ describe('a sheet that cannot be carried out says why', () => {
   });
 
   it('names the set-up and the step', () => {
-    const sheet = setUp(
+    const given = setUp(
       VERTICAL,
       { fence: [53], stops: { 'near-left': 8 }, depth: 12 },
       {
         left: [step(lies, [0], 8), step(lies, [21], 8)],
       },
     );
-    expect(replayPanel([sheet], 'box', 'left', LEFT)).toMatchObject({
+    expect(replayPanel([given], 'box', 'left', LEFT)).toMatchObject({
       ok: false,
       problems: [{ setUp: 'upright-1', step: 1 }],
     });
-    expect(replayPanel([sheet], 'box', 'right', LEFT)).toEqual({ ok: true, holes: [] });
+    expect(replayPanel([given], 'box', 'right', LEFT)).toEqual({ ok: true, holes: [] });
   });
 });
 

@@ -6,8 +6,8 @@ import type { Side } from '../../../../shared-core/machining/replay/solid.js';
 import { bore, type Hole } from '../../../../shared-core/machining/replay/bore.js';
 import { strokesOf } from '../../../../shared-core/machining/replay/replay.js';
 import type { StrayKind } from '../../../../shared-core/machining/replay/stray.js';
-import type { Blank, SetUp, Step } from '../../../../shared-core/machining/setup-sheet.js';
-import { HORIZONTAL, mm, setUp, step, VERTICAL } from './sheets.js';
+import type { Blank, SetUp, Step } from '../../../../shared-core/machining/set-up.js';
+import { HORIZONTAL, mm, setUp, step, VERTICAL } from './set-ups.js';
 import { inWords } from '../../../in-words.js';
 
 /**
@@ -139,8 +139,8 @@ describe.each(CASES)('a %s %s', (how, name) => {
   const real: XYZ = [WIDTH + error[0], LENGTH + error[1], THICK + error[2]];
   const stray = (kind: StrayKind): number =>
     kind === 'width' ? mm(error[0]) : kind === 'length' ? mm(error[1]) : kind === 'thickness' ? mm(error[2]) : 0;
-  const replay = (sheet: SetUp): readonly Hole[] => {
-    const read = strokesOf([sheet], 'box', 'p', of);
+  const replay = (given: SetUp): readonly Hole[] => {
+    const read = strokesOf([given], 'box', 'p', of);
     if (!read.ok) throw new Error(inWords(read.problems[0]!.message));
     return read.strokes.flatMap((stroke) => bore(stroke, stray));
   };
@@ -157,8 +157,8 @@ describe.each(CASES)('a %s %s', (how, name) => {
       if (done.has(way)) continue;
       done.add(way);
       const stroke = step({ down: lying.down, edge: lying.away, end, stop: `near-${hand}` }, [0, 2], 8);
-      const sheet = setUp(VERTICAL, { fence: [21], stops: { [`near-${hand}`]: 34 }, depth: 11 }, { p: [stroke] });
-      const holes = replay(sheet);
+      const given = setUp(VERTICAL, { fence: [21], stops: { [`near-${hand}`]: 34 }, depth: 11 }, { p: [stroke] });
+      const holes = replay(given);
 
       const brick = block(placed(pose, [0, 0, 0]), placed(pose, real));
       const home = lying.home(brick.rotate(turn), { side: hand, face: 34 });
@@ -188,8 +188,8 @@ describe.each(CASES)('a %s %s', (how, name) => {
         done.add(way);
         const spindles = hand === 'left' ? [0, 2] : [20, 18];
         const stroke = step({ down: lying.down, edge, end: lying.away, stop: `square-${hand}` }, spindles, 8);
-        const sheet = setUp(HORIZONTAL, { height: 6, stops: { [`square-${hand}`]: 37 }, depth: 19 }, { p: [stroke] });
-        const holes = replay(sheet);
+        const given = setUp(HORIZONTAL, { height: 6, stops: { [`square-${hand}`]: 37 }, depth: 19 }, { p: [stroke] });
+        const holes = replay(given);
 
         const brick = block(placed(pose, [0, 0, 0]), placed(pose, real));
         const home = lying.home(brick.rotate(turn), { side: hand, face: hand === 'left' ? 37 : 20 * 32 + 37 });

@@ -1,5 +1,5 @@
 import type { Place } from '../../../../shared-core/document/place.js';
-import type { Blank, SetUp, Step } from '../../../../shared-core/machining/setup-sheet.js';
+import type { Blank, SetUp, Step } from '../../../../shared-core/machining/set-up.js';
 import type {
   CupBorer,
   HorizontalHead,
@@ -9,7 +9,7 @@ import type {
   VerticalHead,
 } from '../../../../shared-core/shop/model.js';
 
-/** Machines and sheets of a made-up shop, for tests of the replay and of the tolerances. */
+/** Machines and setUps of a made-up shop, for tests of the replay and of the tolerances. */
 
 export const mm = (value: number): number => Math.round(value * 1000);
 const nowhere = {} as Place;

@@ -10,7 +10,7 @@ import type { CupBorer, HorizontalHead, LineDrill, VerticalHead } from '../shop/
 export const STOP_ROOM: Micrometres = 2000;
 
 /**
- * The set-up sheet: all that an operator (or the replay) needs, and nothing of how it was found.
+ * A set-up: all that an operator (or the replay) needs, and nothing of how it was found.
  *
  * Table frame of every machine, as the operator stands: X to the right, Y away from him, Z up.
  * - Vertical head: the spindle line is X = 0, square to the fence; spindle k stands `fence + k * pitch` from the fence.

@@ -2,12 +2,12 @@ import type { Bore, BoreMap, Surface } from '../../../shared-core/boring/model.j
 import type { Carcass, Panel } from '../../../shared-core/carcass/model.js';
 import { blankOf } from '../../../shared-core/machining/blank.js';
 import { replayPanel } from '../../../shared-core/machining/replay/replay.js';
-import type { SetUp, Step } from '../../../shared-core/machining/setup-sheet.js';
+import type { SetUp, Step } from '../../../shared-core/machining/set-up.js';
 import type { HorizontalHead, Stop, VerticalHead } from '../../../shared-core/shop/model.js';
-import { HORIZONTAL, mm, VERTICAL } from '../machining/replay/sheets.js';
+import { HORIZONTAL, mm, VERTICAL } from '../machining/replay/set-ups.js';
 
 /**
- * Sheets for the construction bores of a carcass, a set-up for each line of them, on machines that reach everything. They
+ * Set-ups for the construction bores of a carcass, a set-up for each line of them, on machines that reach everything. They
  * make the right holes in nominal panels whatever they are referenced by; only a real panel tells the references apart.
  */
 
@@ -28,7 +28,7 @@ const STOPS = [stop('left', 'left'), stop('right', 'right')];
 const upright: VerticalHead = { ...VERTICAL, pitch: PITCH, spindles: SPINDLES, fenceOffset: EVERYWHERE, stops: STOPS };
 const level: HorizontalHead = { ...HORIZONTAL, pitch: PITCH, spindles: SPINDLES, height: EVERYWHERE, stops: STOPS };
 
-function sheet(id: string, panel: Panel, bores: readonly Bore[], reference: Reference): SetUp {
+function setUpOf(id: string, panel: Panel, bores: readonly Bore[], reference: Reference): SetUp {
   const { face, v, depth, through } = bores[0]!;
   const { edge = 'front' } = reference;
   const fromEdge = bores.map(({ u }) => (edge === 'front' ? u : panel.width - u));
@@ -56,7 +56,7 @@ function sheet(id: string, panel: Panel, bores: readonly Bore[], reference: Refe
   return candidates.find((one) => replayPanel([one], 'box', panel.key, blankOf(panel)).ok)!;
 }
 
-export function sheetsFor(
+export function setUpsFor(
   carcass: Carcass,
   boring: BoreMap,
   reference: (panel: string, face: Surface, joint: string) => Reference = () => ({}),
@@ -69,7 +69,7 @@ export function sheetsFor(
       lines.set(key, [...(lines.get(key) ?? []), bore]);
     }
     return [...lines].map(([id, bores]) =>
-      sheet(id, panel, bores, reference(panel.key, bores[0]!.face, bores[0]!.group)),
+      setUpOf(id, panel, bores, reference(panel.key, bores[0]!.face, bores[0]!.group)),
     );
   });
 }
