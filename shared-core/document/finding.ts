@@ -19,10 +19,6 @@ export interface Finding {
   readonly message: Message;
   readonly place: Place;
   readonly related: readonly RelatedPlace[];
-  /** Key of the panel concerned, where there is one. */
-  readonly panel?: string;
-  /** Ids of the bores concerned, so that a drawing can mark them. */
-  readonly bores: readonly string[];
   /** Offers that make the finding go away; computed with it, since they need the same figures. */
   readonly repairs: readonly Repair[];
 }

@@ -1,7 +1,7 @@
 import type { Bore, BoreMap } from '../boring/model.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import type { Place } from '../document/place.js';
-import type { Finding } from '../findings/finding.js';
+import { boresConcerned, type Finding } from '../findings/finding.js';
 import type { Unit } from '../length/units.js';
 import type { SceneFinding, SourceKey } from './scene/scene.js';
 import { sourceKey } from './scene/source.js';
@@ -52,7 +52,7 @@ export function findingsFor(drawn: Drawn, panels: readonly Panel[], sources: Sou
   const ids = new Set(drawn.boring.bores.filter(({ panel }) => keys.has(panel)).map(({ id }) => id));
   const counted = new Map<string, number>();
   return drawn.findings.flatMap((finding) => {
-    const bores = finding.bores.filter((id) => ids.has(id));
+    const bores = boresConcerned(finding).filter((id) => ids.has(id));
     const wanted = bores.length > 0 || finding.panel === undefined || keys.has(finding.panel);
     const count = (counted.get(finding.rule) ?? 0) + 1;
     counted.set(finding.rule, count);

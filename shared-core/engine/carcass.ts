@@ -114,7 +114,7 @@ function trialOf(read: ReadCarcass, basis: Basis, shop: Shop, derived: Derived):
 }
 
 function error(rule: string, place: Finding['place'], message: Message): Finding {
-  return { rule, severity: 'error', place, message, related: [], bores: [], repairs: [] };
+  return { rule, severity: 'error', place, message, related: [], repairs: [] };
 }
 
 /** The name of a carcass whose text cannot be read as a whole. */

@@ -104,5 +104,5 @@ function ofJob(
   message: Message,
   related: readonly RelatedPlace[] = [],
 ): FileFinding {
-  return { finding: { rule, severity, place, message, related, bores: [], repairs: [] }, carcass: null };
+  return { finding: { rule, severity, place, message, related, repairs: [] }, carcass: null };
 }

@@ -1,3 +1,4 @@
+import { boresConcerned } from '../findings/finding.js';
 import { blankOf } from '../machining/blank.js';
 import { compareHoles } from '../machining/replay/compare.js';
 import { replayPanel } from '../machining/replay/replay.js';
@@ -58,6 +59,6 @@ function boresApart({ operations, findings }: CarcassAnalysis): {
 } {
   const unreachable = new Set(operations?.unreachable.flatMap(({ bores }) => bores.map(({ id }) => id)) ?? []);
   const errors = findings.filter(({ severity }) => severity === 'error');
-  const wrong = new Set(errors.flatMap(({ bores }) => bores.filter((id) => !unreachable.has(id))));
+  const wrong = new Set(errors.flatMap((error) => boresConcerned(error).filter((id) => !unreachable.has(id))));
   return { wrong, unreachable };
 }

@@ -1,5 +1,5 @@
 import { byPlace } from './by-place.js';
-import type { Finding } from './finding.js';
+import { boresConcerned, type Finding } from './finding.js';
 import { workingRepairs } from './working-repairs.js';
 import type { CarcassContext, CarcassRule } from './rule.js';
 import { bandMissing } from './rules/band-missing.js';
@@ -93,9 +93,9 @@ export function checkCarcass(context: CarcassContext, depth: Depth = 'all'): rea
   for (const rule of rules) {
     if (depth === 'quick' && rule.slow === true) continue;
     for (const one of rule.check(context, said)) {
-      const finding = { rule: rule.name, severity: rule.severity, related: [], bores: [], repairs: [], ...one };
+      const finding: Finding = { rule: rule.name, severity: rule.severity, related: [], repairs: [], ...one };
       found.push(finding);
-      if (finding.severity === 'error') finding.bores.forEach((bore) => said.add(bore));
+      if (finding.severity === 'error') boresConcerned(finding).forEach((bore) => said.add(bore));
     }
   }
   return workingRepairs(found, context, HIDING, SLOW).toSorted(byPlace);

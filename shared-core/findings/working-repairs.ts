@@ -1,4 +1,4 @@
-import type { Finding, Repair } from './finding.js';
+import { boresConcerned, type Finding, type Repair } from './finding.js';
 import type { CarcassContext, Trial } from './rule.js';
 import { identityOf } from '../words/message.js';
 
@@ -62,8 +62,10 @@ function improves(
   const spoilt = (rule: string, bore: string): boolean => bored.has(bore) && was.get(rule)?.bores.has(bore) !== true;
   // Faults of one cause are told in one finding: that another joint has lost its bores shows in its words alone.
   const said = new Set(before.map(({ rule, message }) => `${rule} ${identityOf(message)}`));
-  const isNews = ({ rule, message, bores }: Finding): boolean =>
-    rule !== finding.rule && bores.length === 0 && !said.has(`${rule} ${identityOf(message)}`);
+  const isNews = (one: Finding): boolean =>
+    one.rule !== finding.rule &&
+    boresConcerned(one).length === 0 &&
+    !said.has(`${one.rule} ${identityOf(one.message)}`);
   return (
     !after.some(isNews) &&
     [...is].every(
@@ -86,11 +88,11 @@ type ByRule = ReadonlyMap<string, Told>;
 
 function byRule(findings: readonly Finding[]): ByRule {
   const rules = new Map<string, Told>();
-  for (const { rule, bores } of findings) {
-    const told = rules.get(rule) ?? { findings: 0, bores: new Set() };
+  for (const finding of findings) {
+    const told = rules.get(finding.rule) ?? { findings: 0, bores: new Set() };
     told.findings += 1;
-    bores.forEach((bore) => told.bores.add(bore));
-    rules.set(rule, told);
+    boresConcerned(finding).forEach((bore) => told.bores.add(bore));
+    rules.set(finding.rule, told);
   }
   return rules;
 }

@@ -44,7 +44,7 @@ export function withoutCarcasses(text: string | null, unit: Unit, place: Place, 
 }
 
 function nothingYet(place: Place, message: Finding['message'], repairs: readonly Repair[]): Finding {
-  return { rule: 'nothing-yet', severity: 'info', message, place, related: [], bores: [], repairs };
+  return { rule: 'nothing-yet', severity: 'info', message, place, related: [], repairs };
 }
 
 /** Lines written at the end of a text, in its own line ends. */

@@ -16,7 +16,6 @@ export function errorAt(
     message,
     place,
     related: more.related ?? [],
-    bores: [],
     repairs: more.repairs ?? [],
   };
 }

@@ -1,6 +1,6 @@
 import type { Span } from '../document/structure.js';
 import type { FileFinding, JobAnalysis, Where } from '../engine.js';
-import type { Finding, Severity } from '../findings/finding.js';
+import { boresConcerned, type Finding, type Severity } from '../findings/finding.js';
 import { counted } from '../words/english.js';
 import { tell } from '../words/message.js';
 import type { AnalysedFile } from './file.js';
@@ -53,14 +53,9 @@ export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]):
   });
 }
 
-function told(
-  { rule, severity, panel, bores }: Finding,
-  message: string,
-  at: Span,
-  related: Told['related'],
-  carcass: string | null,
-): Told {
-  return { rule, severity, message, at, related, carcass, panel: panel ?? null, bores };
+function told(finding: Finding, message: string, at: Span, related: Told['related'], carcass: string | null): Told {
+  const { rule, severity, panel } = finding;
+  return { rule, severity, message, at, related, carcass, panel: panel ?? null, bores: boresConcerned(finding) };
 }
 
 /** A finding in one line, without the place in its file: 'error near-edge: ... (base-1, left)'. */

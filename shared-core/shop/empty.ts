@@ -26,5 +26,5 @@ export function emptyShop(text: string, place: Place): Finding {
     begin(say.beginIn(), filledIn(newShop('in').text)),
     begin(say.beginNeutral(), NEUTRAL_SHOP_TEXT),
   ];
-  return { rule: 'nothing-yet', severity: 'info', message: say.nothing(), place, related: [], bores: [], repairs };
+  return { rule: 'nothing-yet', severity: 'info', message: say.nothing(), place, related: [], repairs };
 }

@@ -35,7 +35,7 @@ function under(entries: readonly MapEntry[], path: Path): readonly Finding[] {
     const why = whyAt(here);
     if (why === null) return value?.kind === 'map' && value.alias === undefined ? under(value.entries, here) : [];
     const repairs = [preferred(say.remove({ key }), { kind: 'remove', part: 'shop', path: here })];
-    const common = { severity: 'info', related: [], bores: [] } as const;
+    const common = { severity: 'info', related: [] } as const;
     return [{ rule: 'value-unused', place: keyPlace, message: say.nothing({ key, why }), repairs, ...common }];
   });
 }

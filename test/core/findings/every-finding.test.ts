@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { boresConcerned } from '../../../shared-core/findings/finding.js';
 import { batchEdits, batchesFor } from '../../../shared-core/engine/repairs.js';
 import { readingRules } from '../../../shared-core/findings/reading-rules.js';
 import { rules } from '../../../shared-core/findings/registry.js';
@@ -50,7 +51,7 @@ describe('the job with every fault', () => {
       const { carcass: box, boring } = job.carcasses[carcass!]!;
       if (finding.panel !== undefined) expect(box?.panels.map(({ key }) => key)).toContain(finding.panel);
       const ids = new Set(boring?.bores.map(({ id }) => id));
-      expect(finding.bores.filter((id) => !ids.has(id))).toEqual([]);
+      expect(boresConcerned(finding).filter((id) => !ids.has(id))).toEqual([]);
       expect(finding.repairs.filter(({ preferred }) => preferred).length).toBeLessThanOrEqual(1);
       expect(inWords(finding.message)).toMatch(/^\S.*[.?]$/s);
     }
