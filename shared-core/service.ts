@@ -51,7 +51,6 @@ export {
   paperOf,
   writePaper,
   type PageName,
-  type PaperForm,
   type Print,
 } from './service/papers.js';
 export { replayedPlan } from './service/set-up-plan.js';

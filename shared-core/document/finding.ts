@@ -3,7 +3,7 @@ import type { Part, Path, Place } from './place.js';
 
 export type Severity = 'error' | 'warning' | 'info';
 
-/** Another place that explains a finding, such as the line of the mating panel. */
+/** Another place that explains a finding, such as the line that says the same. */
 export interface RelatedPlace {
   readonly place: Place;
   readonly message: Message;

@@ -89,7 +89,7 @@ function bandTroubles(analysis: JobAnalysis): readonly string[] {
 }
 
 /** Whole papers are written as one of these; CSV is of tables alone. */
-export type PaperForm = 'pdf' | 'html' | 'csv' | 'text';
+type PaperForm = 'pdf' | 'html' | 'csv' | 'text';
 
 /** What a PDF is printed on and with. */
 export interface Print {
