@@ -1,4 +1,4 @@
-import type { Located } from '../../document/place.js';
+import { outerSize } from '../../carcass/outer-size.js';
 import type { Micrometres } from '../../length/units.js';
 import { machineFor } from '../lookups.js';
 import type { CarcassRule } from '../rule.js';
@@ -31,17 +31,11 @@ export const clampTooSmall: CarcassRule = {
   check(context) {
     const clamp = machineFor(context, 'clamp');
     if (clamp === null) return [];
-    const { spec } = context;
+    const sizes = outerSize(context.carcass);
     return (['width', 'height', 'depth'] as const).flatMap((side) => {
-      const size: Located<Micrometres> = spec[side];
-      const range = clamp[side];
-      if (range === null || (size.value >= range.min && size.value <= range.max)) return [];
-      return [
-        {
-          place: size.place,
-          message: say.outOfRange({ side, size: size.value, clamp: clamp.name, range }),
-        },
-      ];
+      const [size, range] = [sizes[side], clamp[side]];
+      if (range === null || (size >= range.min && size <= range.max)) return [];
+      return [{ place: context.spec[side].place, message: say.outOfRange({ side, size, clamp: clamp.name, range }) }];
     });
   },
 };
