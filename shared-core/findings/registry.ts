@@ -3,6 +3,7 @@ import { boresConcerned, type Finding } from './finding.js';
 import { workingRepairs } from './working-repairs.js';
 import type { CarcassContext, CarcassRule } from './rule.js';
 import { bandMissing } from './rules/band-missing.js';
+import { bandTooNarrow } from './rules/band-too-narrow.js';
 import { bandUnknown } from './rules/band-unknown.js';
 import { bitMissing } from './rules/bit-missing.js';
 import { boardUnknown } from './rules/board-unknown.js';
@@ -67,6 +68,7 @@ export const rules: readonly CarcassRule[] = [
   panelOutOfRange,
   panelPastSheet,
   bandMissing,
+  bandTooNarrow,
   clampTooSmall,
   clampMissesPanel,
   cannotBeBored,

@@ -44,8 +44,21 @@ export async function paperOf(
   analysis: JobAnalysis,
   solver: () => Promise<CoverSolver>,
 ): Promise<Paper | null> {
-  const { shop, unit, head } = analysis;
+  const { head } = analysis;
   const title = head.title === '' ? TITLES[name] : `${TITLES[name]}: ${head.title}`;
+  const paper = await paperAlone(name, title, analysis, solver);
+  if (paper === null || analysis.shop.title === '') return paper;
+  return { ...paper, blocks: [{ kind: 'paragraph', text: analysis.shop.title }, ...paper.blocks] };
+}
+
+/** The same without the title of the shop. */
+async function paperAlone(
+  name: PaperName,
+  title: string,
+  analysis: JobAnalysis,
+  solver: () => Promise<CoverSolver>,
+): Promise<Paper | null> {
+  const { shop, unit } = analysis;
   const built = builtOf(analysis);
   switch (name) {
     case 'cut-list':

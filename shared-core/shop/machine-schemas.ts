@@ -20,17 +20,23 @@ export const stop = record('stop', 'A stop, under the name that the shop calls i
   lowers: usually(flag('It can be lowered out of the way; not, unless it is said.'), false),
   stands: optional(length('Where it stands when a job begins, where it is left there.')),
 });
-const standing = record('standing', 'What stays in the machine between jobs, so that only what differs is changed.', {
+const STANDING = 'What stays in the machine between jobs, so that only what differs is changed.';
+const load = {
   bit: optional(length('Diameter of the bits that stay in its spindles.', 1, 60)),
   spindles: optional(
     list('Which spindles carry them, counted from 1, on every head; all when left out.', count('A spindle.', 1, 100)),
   ),
-  fence: optional(list('From the fence to the first spindle, or to each head.', length('From the fence.', 0, 3000), 6)),
-  height: optional(length('Spindle centres above the table.', 0, 200)),
   depth: optional(length('What the depth stop is set to.', 0, 200)),
+};
+const onTable = {
+  ...load,
+  fence: optional(list('From the fence to the first spindle, or to each head.', length('From the fence.', 0, 3000), 6)),
   thickness: optional(length('Thickness of the boards that it is set for, where the bits come from above.', 1, 200)),
-});
-const stands = optional(standing);
+};
+const standsOnTable = optional(record('standing', STANDING, onTable));
+const standsLevel = optional(
+  record('standing', STANDING, { ...load, height: optional(length('Spindle centres above the table.', 0, 200)) }),
+);
 export const clamp = record('clamp', 'A holding-down clamp.', {
   along: required(length('Along the fence from the first spindle; to the left is negative.', -5000, 5000)),
   across: required(length('From the fence, or from the plate of a horizontal head.', 0, 3000)),
@@ -54,7 +60,6 @@ const headParts = {
   'depth-stops': optional(count('Number of places on the depth turret.', 1, 24)),
   panel: orEmpty(panelSpans),
   clamps: orEmpty(named('clamp', 'Where the panel is held down.', clamp)),
-  stands,
 };
 
 export const verticalHead = record(
@@ -62,6 +67,7 @@ export const verticalHead = record(
   'A spindle line across the table, square to the fence, for bores in faces.',
   {
     ...headParts,
+    stands: standsOnTable,
     fence: required(fenceChoice),
     from: required(fromChoice),
     'fence-offset': required(span('From the fence, where the front edge lies, to the first spindle.', 0, 500)),
@@ -78,11 +84,13 @@ export const verticalHead = record(
 );
 export const horizontalHead = record('horizontal head', 'A spindle line turned level, for bores in ends.', {
   ...headParts,
+  stands: standsLevel,
   height: required(span('Spindle centres above the table.', 0, 200)),
   stops: required(named('stop', 'The squaring stops that the front edge lies against.', stop)),
 });
 export const lineDrill = record('line drill', 'Heads of spindles along the fence, for rows.', {
   ...headParts,
+  stands: standsOnTable,
   fence: required(fenceChoice),
   from: required(fromChoice),
   heads: required(count('Number of heads.', 1, 6)),
@@ -106,7 +114,7 @@ export const cupBorer = record('cup borer', 'A borer for hinge cups.', {
   depth: required(span('Least to greatest boring depth.', 0, 50)),
   stops: orEmpty(named('stop', 'The end stops along the fence: without one no cup can be set out.', stop)),
   panel: orEmpty(panelSpans),
-  stands,
+  stands: standsOnTable,
 });
 export const saw = record('panel saw', 'A panel saw.', {
   kerf: required(length('Width of the cut.', 0.5, 10)),

@@ -72,6 +72,8 @@ export function settingsOf(batch: Batch): Settings {
 /** What is not known to be set: no setting of a set-up is this. */
 const UNSET = -1;
 
+const NOTHING_STANDS = { bit: null, spindles: null, fence: null, height: null, depth: null, thickness: null } as const;
+
 /** How a machine stands by the shop file when a job begins; null where that says nothing of it. */
 function standingOf(machine: BoringMachine, rail: readonly RailStop[]): Settings | null {
   const { name, body, stands } = machine;
@@ -79,7 +81,7 @@ function standingOf(machine: BoringMachine, rail: readonly RailStop[]): Settings
     position === null ? [] : [{ name: stop, side, position }],
   );
   if (stands === null && stops.length === 0) return null;
-  const { bit = null, spindles = null, fence = null, height = null, depth = null, thickness = null } = stands ?? {};
+  const { bit, spindles, fence, height, depth, thickness } = { ...NOTHING_STANDS, ...stands };
   const isLoaded = (index: number): boolean =>
     spindles === null || spindles.length === 0 || spindles.includes(placeAt(machine, index).spindle + 1);
   return {

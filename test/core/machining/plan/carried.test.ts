@@ -41,11 +41,11 @@ class Hand {
         fence = [];
       }
       // What the shop file says of the machine holds as the operator comes to it first.
-      const { stands } = setUp.machine;
+      const stands = { fence: null, height: null, thickness: null, depth: null, ...setUp.machine.stands };
       if (!same) {
         for (const { name, side, stands: position } of setUp.machine.stops)
           if (position !== null) stops.set(name, { name, side, position });
-        fence = stands?.fence ?? [];
+        fence = stands.fence ?? [];
       }
       const moved = setUp.stops.filter(({ name, position }) => stops.get(name)?.position !== position);
       const heads = setUp.fence.flatMap((place, head) => (fence[head] === place ? [] : [head]));
@@ -59,10 +59,10 @@ class Hand {
         `${one.depth} ${one.through} ${one.thickness}`;
       const depth = same
         ? stood
-        : (stands?.depth ?? null) === null
+        : stands.depth === null
           ? null
-          : { depth: stands!.depth!, through: false, thickness: stands!.thickness };
-      const height = same ? stood?.height : stands?.height;
+          : { depth: stands.depth, through: false, thickness: stands.thickness };
+      const height = same ? stood?.height : stands.height;
       const times = this.#times;
       const seconds =
         (same ? 0 : times.machine) +

@@ -1,0 +1,198 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { parseDocument } from 'yaml';
+import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
+import { panelsOf, paperOf } from '../../../shared-core/service.js';
+import type { Fields, Schema } from '../../../shared-core/schema/schema.js';
+import { shopSchema } from '../../../shared-core/shop/schema.js';
+import { toleranceOf } from '../../../shared-core/tolerance/tolerance.js';
+import { unusedWords } from '../../../shared-core/shop/unused.js';
+import { coverSolver } from '../../../server/cover-solver.js';
+
+// Every key of a shop file, written otherwise, must show somewhere: in the findings, the plan, the joints or the papers. One
+// that shows nowhere must be told to do nothing.
+
+const SHOP = readFileSync(join(import.meta.dirname, '../../demo/yard.shop.yaml'), 'utf8');
+type Path = readonly string[];
+
+/** What the demo shop leaves out, so that a key of it can be tried. */
+const ADDED: readonly (readonly [Path, unknown])[] = [[['boards', 'white-16', 'grain'], 'length']];
+
+interface Case {
+  readonly value: unknown;
+  /** What must stand beside it for the value to make a difference. */
+  readonly beside?: readonly (readonly [Path, unknown])[];
+}
+
+const sharedBody = (value: unknown): Case => ({
+  value,
+  beside: [
+    [['vertical-heads', 'pillar', 'body'], 'one'],
+    [['horizontal-heads', 'beam', 'body'], 'one'],
+  ],
+});
+const pillarStops = (lowers: boolean, range: string): readonly (readonly [Path, unknown])[] =>
+  (['left', 'right'] as const).flatMap((side) => [
+    [['vertical-heads', 'pillar', 'stops', `inner-${side}`, 'lowers'], lowers] as const,
+    [['vertical-heads', 'pillar', 'stops', `outer-${side}`, 'range'], range] as const,
+  ]);
+
+/** Where a value differs from what is usual, but shows only in a case of its own. */
+const CASES: Readonly<Record<string, readonly Case[]>> = {
+  'bands white-1 height': [{ value: 12 }],
+  'edge-banders hot-band shortest-edge': [{ value: 900 }],
+  'vertical-heads pillar clamps left-foot along': [{ value: 900 }],
+  'vertical-heads pillar clamps left-foot across': [{ value: 650 }],
+  'vertical-heads pillar body': [{ value: 'beam', beside: [[['changeover', 'turn-head'], 500]] }],
+  'line-drills comb body': [{ value: 'beam', beside: [[['changeover', 'machine'], 500]] }],
+  'changeover turn-head': [sharedBody(500)],
+  'vertical-heads pillar extension': [{ value: 10, beside: pillarStops(true, '95 to 300') }],
+  'changeover extension': [{ value: 999, beside: pillarStops(true, '95 to 300') }],
+  'vertical-heads pillar stops inner-left lowers': [{ value: true, beside: pillarStops(false, '95 to 1420') }],
+  'horizontal-heads beam body': [{ value: 'pillar', beside: [[['changeover', 'turn-head'], 500]] }],
+  // A head so short that a panel reaches from the one stop past the other.
+  'horizontal-heads beam stops west lowers': [
+    { value: 'yes', beside: [[['horizontal-heads', 'beam', 'spindles'], 15]] },
+  ],
+  'horizontal-heads beam stands depth': [{ value: 34 }],
+  'horizontal-heads beam stands height': [{ value: 9.5 }],
+  'line-drills comb stops comb-left stands': [{ value: 8 }],
+};
+
+const LOW = 'low: { kind: base, width: 600, loose-shelves: 1 }';
+/** Most keys show on the first; the second has something of everything. */
+const JOBS: readonly (readonly string[])[] = [
+  [LOW],
+  [
+    LOW,
+    'high: { kind: tall, width: 500, joint: cam-15, back: applied, board: birch-19, rows: front }',
+    'hung: { kind: wall, width: 800, joint: screw-7x50, back: rebated, dividers: 1, fixed-shelves: 1, count: 2 }',
+    'bare: { kind: open, width: 400, rows: none }',
+    'chest: { kind: for-drawers, width: 400, rows: none }',
+  ],
+];
+
+function analysed(shop: string, carcasses: readonly string[]): JobAnalysis {
+  const engine = new Engine({ readShop: () => ({ ok: true, uri: 'file:///s.shop.yaml', text: shop }) });
+  const lines = carcasses.map((line) => `  ${line}\n`).join('');
+  return engine.analyse('file:///j.carcass.yaml', `shop: s.shop.yaml\ncarcasses:\n${lines}`);
+}
+
+function written(path: Path, { value, beside = [] }: Case): string {
+  const document = parseDocument(SHOP);
+  for (const [where, added] of [...ADDED, ...beside, [path, value] as const])
+    document.setIn(where, document.createNode(added, { flow: true }));
+  return document.toString();
+}
+
+/** The same without the value that is tried. */
+function without({ beside = [] }: Case): string {
+  return written(['title'], { value: 'The yard', beside });
+}
+
+const BASE: unknown = parseDocument(without({ value: null })).toJS();
+const at = (path: Path): unknown =>
+  path.reduce<unknown>((node, step) => (node as Readonly<Record<string, unknown>> | undefined)?.[step], BASE);
+
+/** Keys with nothing below them that has a key of its own; of things with names of the owner's, those of the first. */
+function keysUnder(fields: Fields, path: Path): readonly (readonly [Path, Schema])[] {
+  return Object.entries(fields).flatMap(([key, { schema }]) => keysOf(schema, [...path, key]));
+}
+
+function keysOf(schema: Schema, path: Path): readonly (readonly [Path, Schema])[] {
+  if (schema.type === 'record') return keysUnder(schema.fields, path);
+  if (schema.type === 'named') {
+    const name = Object.keys(at(path) ?? {})[0];
+    return name === undefined ? [] : keysOf(schema.item, [...path, name]);
+  }
+  return [[path, schema]];
+}
+
+/** Values that differ from the one that is there; the first that shows is enough. */
+function others(schema: Schema, path: Path): readonly unknown[] {
+  const now = at(path);
+  const inBounds =
+    ({ min, max }: { readonly min: number; readonly max: number }, scale: number) =>
+    (value: number) =>
+      value * scale >= min && value * scale <= max && value !== now;
+  const near = typeof now === 'number' ? [now * 2, now / 2, now + 1, now - 1, now + 32] : [];
+  switch (schema.type) {
+    case 'length':
+      return (near.length > 0 ? near : [0.5, 4, 13, 40, 130, 400, 1300]).filter(inBounds(schema, 1000));
+    case 'number':
+      return (near.length > 0 ? near : [0, 1, 7, 60]).filter(inBounds(schema, 1));
+    case 'count':
+      return [...near, 1, 2, 3].filter(Number.isInteger).filter(inBounds(schema, 1));
+    case 'span':
+      return ['1 to 2', '20 to 60', '100 to 500', '700 to 900'];
+    case 'flag':
+      return ['yes', 'no'].filter((one) => one !== now);
+    case 'choice':
+      return Object.keys(schema.options).filter((one) => one !== now);
+    case 'text':
+      return ['another'];
+    case 'list':
+      return Array.isArray(now) ? [now.slice(1), [9]] : [[9], [40, 90], [0, 3, 7]];
+    case 'name':
+      return ['birch-19', 'back-8', 'birch-2', 'screw-7x50', 'no-such-thing'].filter((one) => one !== now);
+    case 'either':
+      return schema.of.flatMap((one) => others(one, path));
+    case 'record':
+      return Object.entries(schema.fields).flatMap(([key, field]) =>
+        others(field.schema, [...path, key]).map((value) => ({ [key]: value })),
+      );
+    case 'named':
+      return [];
+  }
+}
+
+const textOf = (thing: unknown): string =>
+  JSON.stringify(thing, (key, value: unknown) => (['place', 'path'].includes(key) ? undefined : value));
+
+/** What is told and what is printed, in steps from the quickest on. */
+const STEPS: readonly ((job: JobAnalysis) => Promise<string>)[] = [
+  (job) => Promise.resolve(textOf(job.findings().map(({ finding: { rule, message } }) => [rule, message]))),
+  async (job) => textOf(await paperOf('set-ups', job, coverSolver)),
+  async (job) => textOf(await paperOf('sheet-layouts', job, coverSolver)),
+  async (job) => {
+    const papers = ['banding-list', 'hardware-list', 'checking'] as const;
+    const setUps = job.setUps().map(({ setUp }) => setUp);
+    const strays = job.carcasses.map(({ name, carcass, boring }) =>
+      carcass === null || boring === null ? null : toleranceOf({ name, carcass, boring, setUps, shop: job.shop }),
+    );
+    const data = [panelsOf(job).asData(), await Promise.all(papers.map((name) => paperOf(name, job, coverSolver)))];
+    return textOf([data, strays]);
+  },
+];
+
+const KEYS = keysUnder(shopSchema.fields, []);
+
+type Outcome = readonly string[];
+
+/** Whether some value of the key makes a difference anywhere; `usual` is what comes of each job without it. */
+async function shows(path: Path, schema: Schema, usual: readonly Outcome[]): Promise<boolean> {
+  const special = CASES[path.join(' ')];
+  const cases = special ?? others(schema, path).map((value): Case => ({ value }));
+  for (const [which, lines] of JOBS.entries()) {
+    const jobs = cases.map((one) => analysed(written(path, one), lines));
+    for (const [index, step] of STEPS.entries())
+      for (const [i, job] of jobs.entries()) {
+        const before = special === undefined ? usual[which]![index] : await step(analysed(without(cases[i]!), lines));
+        if ((await step(job)) !== before) return true;
+      }
+  }
+  return false;
+}
+
+test('every key of a shop file shows somewhere, or is told to do nothing', async () => {
+  const plain = without({ value: null });
+  const usual = await Promise.all(JOBS.map((lines) => Promise.all(STEPS.map((step) => step(analysed(plain, lines))))));
+  const silent: string[] = [];
+  for (const [path, schema] of KEYS) {
+    if (path.some((_, i) => unusedWords(path.slice(0, i + 1)) !== null)) continue;
+    if (!(await shows(path, schema, usual))) silent.push(path.join(' '));
+  }
+  expect(KEYS.length).toBeGreaterThan(120);
+  expect(silent).toEqual([]);
+}, 600_000);
