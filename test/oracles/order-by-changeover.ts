@@ -1,7 +1,17 @@
 import { completions } from '../../shared-core/machining/order/held-karp.js';
-import { readRequest, type OrderOptions, type OrderProblem } from '../../shared-core/machining/order/request.js';
+import { banImpossibleArcs, closePrecedence } from '../../shared-core/machining/order/precedence.js';
+import {
+  readRequest,
+  type OrderOptions as OpenOptions,
+  type OrderProblem,
+} from '../../shared-core/machining/order/request.js';
 import { routeCost, type RoundTrip } from '../../shared-core/machining/order/round-trip.js';
 import { search } from '../../shared-core/machining/order/search.js';
+
+export interface OrderOptions extends OpenOptions {
+  /** A closed tour, beginning and ending at set-up 0. Otherwise a sequence with two free ends. */
+  readonly closed?: boolean;
+}
 
 /** An order of the set-ups, and how good it is known to be. */
 export interface ChangeoverOrder {
@@ -37,7 +47,7 @@ export function orderByChangeover(
   cost: readonly (readonly number[])[],
   options: OrderOptions = {},
 ): ChangeoverOrder | OrderProblem {
-  const request = readRequest(cost, options);
+  const request = tripFor(cost, options);
   if (request.kind === 'problem') return request;
   const { trip } = request;
   if (trip.size <= 1) {
@@ -59,6 +69,25 @@ export function orderByChangeover(
     lowerBound: solved.lowerBound,
     proven: solved.cost === solved.lowerBound,
   };
+}
+
+/** The round trip for a sequence or a tour. */
+export function tripFor(
+  cost: readonly (readonly number[])[],
+  { closed = false, start, before = [] }: OrderOptions,
+): ReturnType<typeof readRequest> {
+  const open = readRequest(cost, { ...(start !== undefined && { start }), before });
+  if (!closed) return open;
+  const bad = (reason: OrderProblem['reason'], message: string): OrderProblem => ({ kind: 'problem', reason, message });
+  if (start !== undefined) return bad('start-row', 'a closed tour has no start costs');
+  if (open.kind === 'problem') return open;
+  if (before.some(([, j]) => j === 0)) return bad('order-in-a-circle', 'a closed tour begins with 0');
+  const size = cost.length;
+  const table = Float64Array.from(cost.flatMap((row, i) => row.map((one, j) => (i === j ? Infinity : one))));
+  const own = before.filter(([i]) => i !== 0);
+  const precedence = own.length === 0 ? null : closePrecedence(size, own);
+  if (precedence !== null) banImpossibleArcs(precedence, table);
+  return { kind: 'trip', trip: { size, cost: table, precedence } };
 }
 
 /**

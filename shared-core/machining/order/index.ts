@@ -1,3 +1,2 @@
-export { LARGEST_COST, type OrderOptions } from './request.js';
 export { LARGEST_TABLE, orderInWindows } from './windows.js';
 export { orderWithState, type StatefulOrder, type StatefulSequence } from './with-state.js';

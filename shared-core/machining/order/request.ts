@@ -2,9 +2,7 @@ import { banImpossibleArcs, closePrecedence, type Precedence } from './precedenc
 import type { RoundTrip } from './round-trip.js';
 
 export interface OrderOptions {
-  /** A closed tour, beginning and ending at set-up 0. Otherwise a sequence with two free ends. */
-  readonly closed?: boolean;
-  /** `start[i]`: changeover from the machine as it was left to set-up i. Not for a closed tour. */
+  /** `start[i]`: changeover from the machine as it was left to set-up i. */
   readonly start?: readonly number[];
   /** Pairs [i, j]: set-up i must come before set-up j. */
   readonly before?: readonly (readonly [number, number])[];
@@ -20,7 +18,7 @@ export interface OrderProblem {
 /** In milliseconds this is over three weeks; sums over any table then stay exact. */
 export const LARGEST_COST = 2 ** 31 - 1;
 
-/** Checks the request and brings it into the form of a round trip. */
+/** Checks the request for a sequence with two free ends, and brings it into the form of a round trip. */
 export function readRequest(
   cost: readonly (readonly number[])[],
   options: OrderOptions,
@@ -39,9 +37,8 @@ export function readRequest(
         return problem('not-a-cost', `changeover from ${i} to ${j} is ${row[j]!}; ${COST_RULE}`);
     }
   }
-  const { start, before = [], closed = false } = options;
+  const { start, before = [] } = options;
   if (start !== undefined) {
-    if (closed) return problem('start-row', 'a closed tour has no start costs');
     if (start.length !== n) return problem('start-row', `${start.length} start costs for ${n} set-ups`);
     const wrong = start.findIndex((value) => !isCost(value));
     if (wrong >= 0) return problem('not-a-cost', `start cost of ${wrong} is ${start[wrong]!}; ${COST_RULE}`);
@@ -52,7 +49,7 @@ export function readRequest(
       return problem('no-such-set-up', `'${pair.join(' before ')}' names no pair of the ${n} set-ups`);
     }
   }
-  return closed ? closedTrip(cost, before) : openTrip(cost, start, before);
+  return openTrip(cost, start, before);
 }
 
 const COST_RULE = `a changeover is a whole number from 0 to ${LARGEST_COST}`;
@@ -81,25 +78,6 @@ function openTrip(
     size,
     table,
     before.map(([i, j]) => [i + 1, j + 1]),
-  );
-}
-
-function closedTrip(
-  cost: readonly (readonly number[])[],
-  before: readonly (readonly [number, number])[],
-): ReturnType<typeof readRequest> {
-  const size = cost.length;
-  const table = new Float64Array(size * size);
-  for (let i = 0; i < size; i += 1) {
-    for (let j = 0; j < size; j += 1) table[i * size + j] = i === j ? Infinity : cost[i]![j]!;
-  }
-  const late = before.find(([, j]) => j === 0);
-  if (late !== undefined)
-    return problem('order-in-a-circle', `a closed tour begins with 0, so ${late[0]} cannot come before it`);
-  return finish(
-    size,
-    table,
-    before.filter(([i]) => i !== 0),
   );
 }
 

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { LARGEST_TABLE, orderInWindows } from '../../../../shared-core/machining/order/index.js';
+import { LARGEST_COST } from '../../../../shared-core/machining/order/request.js';
 import {
-  LARGEST_COST,
-  LARGEST_TABLE,
-  orderInWindows,
+  orderByChangeover,
+  tripFor,
+  type ChangeoverOrder,
   type OrderOptions,
-} from '../../../../shared-core/machining/order/index.js';
-import { orderByChangeover, type ChangeoverOrder } from '../../../oracles/order-by-changeover.js';
-import { readRequest } from '../../../../shared-core/machining/order/request.js';
+} from '../../../oracles/order-by-changeover.js';
 import { search } from '../../../../shared-core/machining/order/search.js';
 import { orders, tables } from './arbitrary.js';
 import { cheapest, costOf, obeys } from './brute-force.js';
@@ -21,7 +21,7 @@ function solve(cost: readonly (readonly number[])[], options?: OrderOptions): Ch
 
 /** The search that serves large problems, put to work on a small one. */
 function searched(cost: readonly (readonly number[])[], options: OrderOptions): ReturnType<typeof search> {
-  const request = readRequest(cost, options);
+  const request = tripFor(cost, options);
   if (request.kind === 'problem') throw new Error(request.message);
   return search(request.trip);
 }
