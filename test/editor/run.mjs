@@ -40,7 +40,7 @@ const RUNS = [
   { name: 'packed', workspace: 'workspace', title: 'pantry', args: [], packed: true },
   { name: 'leaving', workspace: 'workspace', title: 'pantry', args: [], packed: false, reopened: 'reopened' },
 ];
-const PICTURE_RUNS = [{ name: 'pictures', workspace: '../fixtures', title: 'fixtures', args: [], packed: false }];
+const PICTURE_RUNS = [{ name: 'pictures', workspace: '../demo', title: 'demo', args: [], packed: false }];
 
 /** Bundles the suites of one folder into one file that exports `run`, as the extension host asks for. */
 async function bundleSuite(folder) {

@@ -36,7 +36,7 @@ suite('machine pictures', () => {
       await setTheme(theme);
       await vscode.commands.executeCommand('borewright.showMachineView', uri, 'pan-drawers', 'left');
       await focusInWebview('svg.drawing');
-      await stepTo(/^borer-up-[A-Z]+\/pan-drawers\/left\//);
+      await stepTo(/^pillar-[A-Z]+\/pan-drawers\/left\//);
       await focusInWebview('.steps .go-after');
       await screenshot(`machine-view-${theme}`);
     }

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import * as vscode from 'vscode';
 import {
   evaluateInWebview,
@@ -63,6 +65,10 @@ suite('pictures', () => {
   });
 
   test('a finding and its repairs', async () => {
+    const fixtures = join(process.env.BOREWRIGHT_EDITOR_REPOSITORY!, 'test', 'fixtures');
+    const folder = vscode.workspace.workspaceFolders![0]!.uri;
+    for (const name of ['every-finding.carcass.yaml', 'faults.shop.yaml'])
+      await vscode.workspace.fs.writeFile(vscode.Uri.joinPath(folder, name), readFileSync(join(fixtures, name)));
     const editor = await cursorAt('every-finding.carcass.yaml', '330 # two over');
     await until('the findings', () => vscode.languages.getDiagnostics(editor.document.uri).length > 0);
     await vscode.commands.executeCommand('borewright.showBoreMap');
