@@ -123,7 +123,7 @@ function mediumOf({ medium = 'paper', pane, nearer }: DrawingParams): Medium {
 }
 
 /** A pane that a person could look at; null where it is none. */
-export function soundPane(pane: Pane | undefined): Pane | null {
+function soundPane(pane: Pane | undefined): Pane | null {
   return isBetween(pane?.width, 20, 4000) && isBetween(pane?.height, 20, 4000) ? pane : null;
 }
 

@@ -160,7 +160,7 @@ export function levelOf(
  * The side of the face panel in whose plane the end panel's front edge and outside face begin as drawn (along u and t of
  * the end panel); where there is none, the side that bores are counted from.
  */
-export function datumFor(face: Panel, end: Panel, along: 'u' | 't'): Datum {
+function datumFor(face: Panel, end: Panel, along: 'u' | 't'): Datum {
   const axis = alongAxis(end.pose[along]);
   const solid = realSolid(blankOf(face), solidNames(face.key), NOTHING);
   const sides: readonly Datum['side'][] =

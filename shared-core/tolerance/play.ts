@@ -16,7 +16,7 @@ export const PLAY: Gauge<Misses> = { isEitherWay: true, greatest: neededPlay, re
  * it, it can be slid and turned, which leaves half of the height that the misses take up about the best straight line through
  * their stations: the greatest height of their convex hull.
  */
-export function neededPlay({ stations, along, across }: Misses): number {
+function neededPlay({ stations, along, across }: Misses): number {
   if (along.length === 0) return 0;
   return Math.max((Math.max(...along) - Math.min(...along)) / 2, hullHeight(stations, across) / 2);
 }

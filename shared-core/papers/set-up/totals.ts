@@ -19,7 +19,7 @@ export function countWords(setUps: readonly PlannedSetUp[]): string {
 }
 
 /** How few set-ups are known to be needed. */
-export function fewestWords({ setUps, leastSetUps }: Plan): string {
+function fewestWords({ setUps, leastSetUps }: Plan): string {
   if (setUps.length <= leastSetUps) return 'no fewer set-ups make these strokes';
   return `these strokes need at least ${counted(leastSetUps, 'set-up')}`;
 }

@@ -22,13 +22,6 @@ export interface Piece {
   readonly again?: Piece;
 }
 
-/** What stands where pages are laid out: one heading of the list of contents and the page it came to. */
-export interface Landmark {
-  readonly text: string;
-  readonly level: number;
-  readonly page: number;
-}
-
 /** Fills pages from top to bottom, and opens the next where a piece has no room. */
 export class Flow {
   readonly #pens: Pen[] = [];
