@@ -1,41 +1,89 @@
 import type { Surroundings } from '../fittings/fitting.js';
-import { kindOf } from '../fittings/kinds.js';
-import type { Micrometres } from '../length/units.js';
+import { kindOf, type Fitting } from '../fittings/kinds.js';
+import { half, type Micrometres } from '../length/units.js';
 import type { HorizontalHead, Shop, VerticalHead } from '../shop/model.js';
-import { sharedPattern } from './pattern.js';
+import { besideLoad, sharedPattern, type PatternTask } from './pattern.js';
+import { patternWithRails, railSpan, rearsOfRail, type RailTask } from './rails.js';
+
+/** Spindles that carry a bit, counted from a front edge. */
+export interface SharedLoad {
+  readonly load: readonly number[];
+  /** The same for joints that stand back to back with joints of the load. */
+  readonly beside: readonly number[];
+}
 
 /**
- * The one load of bits that serves the usual joints of a shop on both of its heads, as spindles counted from the front edge;
- * null where the heads are not known, have unlike pitches, or no load serves all.
- * Usual joints are those of the usual fitting in the usual depths, with and without the usual back, and in rails.
+ * The one load of bits that serves the usual joints of a shop on both of its heads; null where the heads have unlike pitches,
+ * or no load serves all.
+ * Usual joints are those of the usual fitting in the usual depths, with and without the usual back, and in rails. Where one
+ * can be had, it is a load with no bit over the wood behind the last place of a usual joint, and, where bores may stay empty,
+ * one that rear rails meet too.
  */
-export function sharedLoad(
-  faces: VerticalHead | null,
-  ends: HorizontalHead | null,
-  shop: Shop,
-): readonly number[] | null {
-  const { habits } = shop;
-  const fitting = shop.fittings.get(habits.joint);
-  if (faces === null || ends === null || faces.pitch !== ends.pitch || fitting === undefined) return null;
-  const around: Surroundings = {
-    glueGap: habits.glueGap,
-    leastWall: habits.leastWall,
-    named: (name) => shop.fittings.get(name) ?? fitting,
+export function sharedLoad(faces: VerticalHead, ends: HorizontalHead, shop: Shop): SharedLoad | null {
+  const fitting = shop.fittings.get(shop.habits.joint);
+  if (faces.pitch !== ends.pitch || fitting === undefined) return null;
+  const most = Math.min(faces.spindles, ends.spindles) - 1;
+  const { rooms, behind } = roomsOf(fitting, faces.pitch, most, shop);
+  const { edge } = measuresOf(fitting, shop);
+  const plain: PatternTask = {
+    spindles: ends.spindles,
+    rooms,
+    longest: Math.max(1, Math.floor(shop.habits.dowelSpacing / faces.pitch)),
+    // A last bore is nearer to the back than the spacing also where the wood goes on for all but a pitch.
+    tail: Math.max(0, Math.floor((shop.habits.dowelSpacing - edge) / faces.pitch) - 1),
   };
-  const edge = kindOf(fitting).joint.edgeDistance(fitting, around);
-  const depths = Object.values(habits.sizes).flatMap(({ depth }) => [depth, usualClearDepth(depth, shop)]);
-  const roomOf = (depth: Micrometres): number => Math.floor((depth - edge - habits.firstDowel) / faces.pitch);
-  // A rail always meets the face head in front; a deep panel may end behind the last spindle of either head.
-  const rooms = [habits.railWidth, ...depths]
-    .map((depth) => Math.min(roomOf(depth), faces.spindles - 1, ends.spindles - 1))
-    .filter((room) => room >= 0);
-  const longest = Math.max(1, Math.floor(habits.dowelSpacing / faces.pitch));
-  // A last bore is nearer to the back than the spacing also where the wood goes on for all but a pitch.
-  const tail = Math.max(0, Math.floor((habits.dowelSpacing - edge) / faces.pitch) - 1);
-  return sharedPattern({ spindles: ends.spindles, rooms: [...new Set(rooms)], longest, tail });
+  const clean = { ...plain, pinned: new Map(behind.map((k) => [k, false])) };
+  const pattern = patternWithRails(clean, railsOf(faces.pitch, most, shop)) ?? sharedPattern(clean);
+  const { load } = pattern ?? sharedPattern(plain) ?? { load: null };
+  return load && { load, beside: besideLoad(load, plain, pattern ? behind : []) };
 }
 
 /** What is left of a depth in front of the usual back in a groove. */
 export function usualClearDepth(depth: Micrometres, { boards, habits }: Shop): Micrometres {
   return depth - habits.backInset - (boards.get(habits.backBoard)?.thickness ?? 0);
+}
+
+/** What a place keeps from the rear end of its joint, and half the bore that is made there. */
+function measuresOf(fitting: Fitting, { fittings, habits }: Shop): { edge: Micrometres; radius: Micrometres } {
+  const around: Surroundings = {
+    glueGap: habits.glueGap,
+    leastWall: habits.leastWall,
+    named: (name) => fittings.get(name) ?? fitting,
+  };
+  const { joint } = kindOf(fitting);
+  const anywhere = { side: 'face', index: 0, count: 2, faceThickness: 0, endThickness: 0, depth: null } as const;
+  const diameters = joint.holes(fitting, anywhere, around).map(({ diameter }) => diameter);
+  return { edge: joint.edgeDistance(fitting, around), radius: half(Math.max(0, ...diameters)) };
+}
+
+/** The last places of the usual joints, and the spindles over wood behind them; all at most the last spindle of both heads. */
+function roomsOf(
+  fitting: Fitting,
+  pitch: Micrometres,
+  most: number,
+  shop: Shop,
+): { rooms: readonly number[]; behind: readonly number[] } {
+  const { firstDowel, railWidth, sizes } = shop.habits;
+  const { edge, radius } = measuresOf(fitting, shop);
+  const lastIn = (extent: Micrometres): number => Math.floor((extent - firstDowel) / pitch);
+  const depths = Object.values(sizes).map(({ depth }) => depth);
+  const clear = depths.map((depth) => [usualClearDepth(depth, shop), depth] as const);
+  const whole = [railWidth, ...depths].map((depth) => [depth, depth] as const);
+  const behind = [...clear, ...whole].flatMap(([room, wood]) => {
+    const [from, to] = [lastIn(room - edge) + 1, lastIn(wood + radius - 1)];
+    return Array.from({ length: Math.max(0, Math.min(to, most) - from + 1) }, (_, index) => from + index);
+  });
+  // A rail always meets the face head in front; a deep panel may end behind the last spindle of either head.
+  const rooms = [...clear, ...whole].map(([room]) => Math.min(lastIn(room - edge), most)).filter((room) => room >= 0);
+  return { rooms: [...new Set(rooms)], behind: [...new Set(behind)].filter((k) => k > 0) };
+}
+
+/** Only where bores may stay empty can a side with rails share its load with one that a full panel meets. */
+function railsOf(pitch: Micrometres, most: number, shop: Shop): RailTask {
+  const { firstDowel, railWidth, sizes, spareHoles } = shop.habits;
+  const depths = spareHoles ? [...new Set([sizes.base.depth, sizes.forDrawers.depth])] : [];
+  const span = railSpan(railWidth, firstDowel, pitch);
+  const rearsIn = (depth: Micrometres): readonly number[] =>
+    rearsOfRail(usualClearDepth(depth, shop), railWidth, pitch).filter((rear) => rear + span <= most);
+  return { span, rears: depths.map(rearsIn) };
 }

@@ -12,7 +12,8 @@ import { kindOf, type Fitting } from '../fittings/kinds.js';
 import { half, type Micrometres } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
 import type { Bore, UnusedPlace } from './model.js';
-import { patternPlaces } from './pattern.js';
+import { patternPlaces, type PatternWish } from './pattern.js';
+import { spareHoles } from './spare.js';
 
 type Side = PlaceInJoint['side'];
 type OnSurface = Pick<Bore, 'face' | 'u' | 'v'>;
@@ -65,20 +66,28 @@ export function boreJoints(
       );
     });
   });
+  const spare = shop.habits.spareHoles ? spareHoles(line, carcass, bores, fullPlaces) : [];
   const unused = [...lists].filter(([at]) => !used.has(at)).map(([at, panel]) => ({ panel, at }));
-  return { bores, unused };
+  return { bores: [...bores, ...spare], unused };
 
   function placesOf(panel: Panel, joint: Joint, overlap: Interval, fitting: Fitting): readonly PlaceOnDepth[] {
     const own = chosen(spec, panel.key, 'dowels');
     if (own !== undefined) return listed(own.value, panel.key, panel.pose.origin.y, overlap);
     if (spec.dowels !== null) return listed(spec.dowels.value, null, overlap.from, overlap);
-    const wish = {
-      overlap,
-      edge: kindOf(fitting).joint.edgeDistance(fitting, around),
-      spacing: shop.habits.dowelSpacing,
-      stagger: joint.stagger,
-    };
-    return patternPlaces(line, wish).map((y) => ({ y, place: joint.place }));
+    return patternPlaces(line, wishOf(overlap, fitting, joint.stagger)).map((y) => ({ y, place: joint.place }));
+  }
+
+  function wishOf(overlap: Interval, fitting: Fitting, stagger: boolean): PatternWish {
+    const edge = kindOf(fitting).joint.edgeDistance(fitting, around);
+    return { overlap, edge, spacing: shop.habits.dowelSpacing, stagger };
+  }
+
+  /** What a panel as deep as the face panel would get in its joint with it. */
+  function fullPlaces(joint: Joint): readonly Micrometres[] {
+    const face = panels.get(joint.facePanel)!;
+    const listed = spec.dowels ?? chosen(spec, face.key, 'dowels');
+    const overlap = sharedDepth(face, face);
+    return listed || overlap === null ? [] : patternPlaces(line, wishOf(overlap, joint.faceFitting, false));
   }
 
   /** A list counts from a front edge, in any order; it holds for every joint of the panel, and each takes what falls on it. */

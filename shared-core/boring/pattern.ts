@@ -41,26 +41,40 @@ export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Mi
   if (start > last) return [];
 
   const longest = Math.max(1, Math.floor(wish.spacing / pitch));
-  const chosen = sharedPlaces(line, wish, datum, start, last, longest) ?? evenPlaces(start, last, longest);
-  const places = wish.stagger ? staggered(chosen, start, last) : chosen;
+  const run: Run = { start, last, longest, tail: wish.overlap.to - wish.spacing - first };
+  const places = chosenPlaces(line, run, datum, wish.stagger);
   return places.map((k) => first + k * pitch);
 }
 
-/** What the shared load bores between two spindles; null where that leaves the front, the rear or a stretch between unheld. */
-function sharedPlaces(
-  { shared, first, pitch }: SpindleLine,
-  { overlap, spacing }: PatternWish,
-  datum: number,
-  start: number,
-  last: number,
-  longest: number,
-): readonly number[] | null {
-  const bored = shared?.map((k) => k + datum).filter((k) => start <= k && k <= last) ?? [];
-  const end = bored.at(-1);
-  if (end === undefined || bored[0] !== start || (bored.length < 2 && start < last)) return null;
-  if (overlap.to - (first + end * pitch) > spacing) return null;
-  return bored.some((k, index) => index > 0 && k - bored[index - 1]! > longest) ? null : bored;
+/** What a joint asks of the spindles that it has. */
+interface Run {
+  readonly start: number;
+  readonly last: number;
+  readonly longest: number;
+  /** The last place stands at least so far behind the first place of the line. */
+  readonly tail: Micrometres;
 }
+
+function chosenPlaces({ shared, pitch }: SpindleLine, run: Run, datum: number, stagger: boolean): readonly number[] {
+  const { start, last, longest } = run;
+  const within = (load: readonly number[]): readonly number[] =>
+    load.map((k) => k + datum).filter((k) => start <= k && k <= last);
+  const holds = (places: readonly number[]): boolean =>
+    places.length >= Math.min(2, last - start + 1) &&
+    places.at(-1)! * pitch >= run.tail &&
+    places.every((k, index) => index === 0 || k - places[index - 1]! <= longest);
+
+  const bored = within(shared?.load ?? []);
+  const chosen = bored[0] === start && holds(bored) ? bored : null;
+  if (!stagger) return chosen ?? evenPlaces(start, last, longest);
+  const beside = within(shared?.beside ?? []);
+  // The first place moves by a spindle, or drops out where both beside it are taken.
+  if (chosen && beside.length > 0 && beside[0]! <= start + MOST_MOVED && holds(beside)) return beside;
+  return staggered(chosen ?? evenPlaces(start, last, longest), start, last);
+}
+
+/** The most spindles that the first place of a staggered joint stands behind the first one that finds room. */
+const MOST_MOVED = 2;
 
 /** The first, the last, and between them the fewest, evenly spread, that keep neighbours within the longest gap. */
 function evenPlaces(start: number, last: number, longest: number): readonly number[] {

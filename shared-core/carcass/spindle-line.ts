@@ -1,7 +1,7 @@
-import { sharedLoad } from '../book/book.js';
+import { sharedLoad, type SharedLoad } from '../book/book.js';
 import type { CarcassSpec } from './spec.js';
 import type { Micrometres } from '../length/units.js';
-import type { Machine, Shop } from '../shop/model.js';
+import type { Machine, Shop, VerticalHead } from '../shop/model.js';
 
 /** Places for construction bores, counted from the carcass front: first + k * pitch for k = 0 .. count - 1. */
 export interface SpindleLine {
@@ -11,7 +11,7 @@ export interface SpindleLine {
   /** How near to its own front edge the end of a panel can be bored, whichever end it is; 0 where that is not known. */
   readonly nearest: Micrometres;
   /** The spindles that joints of all depths share, counted from a front edge; null where each joint takes its own. */
-  readonly shared: readonly number[] | null;
+  readonly shared: SharedLoad | null;
 }
 
 /** The line of the vertical head that bores faces; without such a head the shop's pitch, and no limit. */
@@ -20,9 +20,13 @@ export function spindleLine(spec: CarcassSpec, shop: Shop): SpindleLine {
   const first = shop.habits.firstDowel;
   const nearest = nearestInEnds(spec, shop);
   if (head?.kind !== 'vertical') return { first, pitch: shop.habits.pitch, count: Infinity, nearest, shared: null };
+  return { first, pitch: head.pitch, count: head.spindles, nearest, shared: sharedBy(head, spec, shop) };
+}
+
+function sharedBy(head: VerticalHead, spec: CarcassSpec, shop: Shop): SharedLoad | null {
   const ends = machineFor('ends', spec, shop);
-  const shared = shop.habits.sharePlaces ? sharedLoad(head, ends?.kind === 'horizontal' ? ends : null, shop) : null;
-  return { first, pitch: head.pitch, count: head.spindles, nearest, shared };
+  if (!shop.habits.sharePlaces || ends?.kind !== 'horizontal') return null;
+  return sharedLoad(head, ends, shop);
 }
 
 /** The front edge lies against a stop of either hand, as one end or the other is bored. */

@@ -26,6 +26,16 @@ const OTHERS = {
     driven: null,
     machine: 'cups',
   },
+  spare: {
+    nouns: ['spare hole', 'spare holes'],
+    use: 'spare, stays empty',
+    mark: [circle(0.35, false)],
+    ink: 'black',
+    mate: null,
+    depthChosen: true,
+    driven: null,
+    machine: null,
+  },
 } as const satisfies Readonly<Partial<Record<BorePurpose, Purpose>>>;
 
 type FittingPurpose = { [D in ListedFittings as D['kind']]: keyof D['purposes'] }[FittingKind];

@@ -52,6 +52,11 @@ export const habits = record('habits', 'What the shop does unless a job says oth
       'Joints of all depths take their construction bores from one load of bits that reads the same from both ends of the heads, so that fewer set-ups serve them, at the price of a few more dowels; rear rows stand as with the usual back.',
     ),
   ),
+  'spare-holes': orBefore(
+    flag(
+      'Where places are shared, a side is bored between two rails as it is under a full panel, though nothing enters these bores, so that rails need no load of their own.',
+    ),
+  ),
   'glue-gap': orBefore(length('By how much the two bores of a dowel are deeper than the dowel is long.', 0, 5)),
   'least-wall': orBefore(length('Least material left under a bore, beside it, and between two bores.', 0.5, 20)),
   'through-allowance': orBefore(

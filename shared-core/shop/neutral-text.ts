@@ -168,6 +168,8 @@ habits:
   dowel-spacing: 160
   # Whether joints of all depths share one load of bits: fewer set-ups, a few more dowels.
   share-places: no
+  # Where they do: whether sides may have bores between two rails that nothing enters, so that rails need no load of their own.
+  spare-holes: no
   # By how much the two bores together are deeper than the dowel is long.
   glue-gap: 1
   # Least wood left under a bore, beside it, and between two bores.

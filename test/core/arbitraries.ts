@@ -65,7 +65,9 @@ const shopArbitrary: fc.Arbitrary<Shop> = fc
     railWidth: between(80, 120),
     shelfGap: between(0, 2),
     bandThickness: between(0.3, 2),
-    shared: fc.option(fc.record({ spindles: fc.integer({ min: 5, max: 30 }), nearest: between(0, 60) })),
+    shared: fc.option(
+      fc.record({ spindles: fc.integer({ min: 5, max: 30 }), nearest: between(0, 60), spare: fc.boolean() }),
+    ),
   })
   .map(
     ({ thicknesses, back, pitch, setback, spacing, glueGap, spindles, railWidth, shelfGap, bandThickness, shared }) => {
@@ -85,6 +87,7 @@ const shopArbitrary: fc.Arbitrary<Shop> = fc
           railWidth,
           shelfGap,
           sharePlaces: shared !== null,
+          spareHoles: shared?.spare === true,
         },
       });
       return shared === null ? shop : withEndHead(shop, shared);

@@ -30,8 +30,9 @@ function placesByJoint({
       const places = bores.filter(isEnd).map(({ u }) => u + end.pose.origin.y);
       const edge = kindOf(fitting).joint.edgeDistance(fitting, around);
       const from = Math.max(end.pose.origin.y, face.pose.origin.y) + edge;
-      // A full depth does not end before the clear one; grooves are judged by the bores that meet them, elsewhere.
-      const to = Math.min(end.pose.origin.y + end.width, face.pose.origin.y + face.width) - edge;
+      const rear = ({ pose, width, grooves }: typeof end): number =>
+        pose.origin.y + Math.min(width, ...grooves.map((groove) => groove.from));
+      const to = Math.min(rear(end), rear(face)) - edge;
       return [id, { places: [...new Set(places)].sort((a, b) => a - b), room: [from, to] }];
     }),
   );
