@@ -1,4 +1,4 @@
-import { chosen, fittingNamed } from '../carcass/choices.js';
+import { chosen } from '../carcass/choices.js';
 import type { Interval } from '../carcass/interval.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
 import { sharedDepth } from '../carcass/panel.js';
@@ -12,8 +12,9 @@ import { kindOf, type Fitting } from '../fittings/kinds.js';
 import { half, type Micrometres } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
 import type { Bore, UnusedPlace } from './model.js';
-import { patternPlaces, type PatternWish } from './pattern.js';
+import { patternPlaces } from './pattern.js';
 import { spareHoles } from './spare.js';
+import { surroundingsIn, wishIn } from './wish.js';
 
 type Side = PlaceInJoint['side'];
 type OnSurface = Pick<Bore, 'face' | 'u' | 'v'>;
@@ -45,8 +46,7 @@ export function boreJoints(
 ): { bores: readonly Bore[]; unused: readonly UnusedPlace[] } {
   const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
   const line = spindleLine(spec, shop);
-  const { glueGap, leastWall } = shop.habits;
-  const around: Surroundings = { glueGap, leastWall, named: (name) => fittingNamed(shop, name) };
+  const around = surroundingsIn(shop);
   const lists = new Map<Located<Micrometres>, string | null>();
   const used = new Set<Located<Micrometres>>();
   for (const at of spec.dowels?.value ?? []) lists.set(at, null);
@@ -74,12 +74,7 @@ export function boreJoints(
     const own = chosen(spec, panel.key, 'dowels');
     if (own !== undefined) return listed(own.value, panel.key, panel.pose.origin.y, overlap);
     if (spec.dowels !== null) return listed(spec.dowels.value, null, overlap.from, overlap);
-    return patternPlaces(line, wishOf(overlap, fitting, joint.stagger)).map((y) => ({ y, place: joint.place }));
-  }
-
-  function wishOf(overlap: Interval, fitting: Fitting, stagger: boolean): PatternWish {
-    const edge = kindOf(fitting).joint.edgeDistance(fitting, around);
-    return { overlap, edge, spacing: shop.habits.dowelSpacing, stagger };
+    return patternPlaces(line, wishIn(shop, overlap, fitting, joint.stagger)).map((y) => ({ y, place: joint.place }));
   }
 
   /** What a panel as deep as the face panel would get in its joint with it. */
@@ -87,7 +82,7 @@ export function boreJoints(
     const face = panels.get(joint.facePanel)!;
     const listed = spec.dowels ?? chosen(spec, face.key, 'dowels');
     const overlap = sharedDepth(face, face);
-    return listed || overlap === null ? [] : patternPlaces(line, wishOf(overlap, joint.faceFitting, false));
+    return listed || overlap === null ? [] : patternPlaces(line, wishIn(shop, overlap, joint.faceFitting, false));
   }
 
   /** A list counts from a front edge, in any order; it holds for every joint of the panel, and each takes what falls on it. */
