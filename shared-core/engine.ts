@@ -8,6 +8,7 @@ import type { ShopAnalysis, UsedShop } from './engine/analysis.js';
 import type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
 import { JobAnalysis } from './engine/analysis.js';
 import type { EngineHost } from './engine/host.js';
+import { Planning } from './engine/planning.js';
 import { brokenShop, duplicates, missingShop, noShop, unusedDefaults } from './engine/job-findings.js';
 import type { ReadHead } from './job/head.js';
 import { readHead } from './job/head.js';
@@ -88,6 +89,9 @@ export class Engine {
       ...unusedDefaults(head.conditional, carcasses),
     ];
     const remembered = remember(before?.analysis, carcasses, findings);
+    const planning = before?.analysis.planning.isOf(carcasses, used.shop)
+      ? before.analysis.planning
+      : new Planning(carcasses, used.shop, this.#derived);
     const analysis = new JobAnalysis(
       uri,
       text,
@@ -98,6 +102,7 @@ export class Engine {
       findings,
       remembered,
       basis.base,
+      planning,
       this.#derived,
     );
     this.#jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept });

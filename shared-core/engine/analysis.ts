@@ -4,18 +4,11 @@ import type { TreeNode } from '../document/tree.js';
 import type { Finding } from '../findings/finding.js';
 import type { JobHead } from '../job/model.js';
 import type { Unit } from '../length/units.js';
-import {
-  orderTask,
-  orderSetUps,
-  planInOrder,
-  type OrderTask,
-  type Plan,
-  type SetUpOrder,
-} from '../machining/plan/plan.js';
+import type { OrderTask, Plan, SetUpOrder } from '../machining/plan/plan.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import type { Derived } from '../derived/derived.js';
-import { findSetUpsForOne } from './set-ups-for-one.js';
-import { setUpsOf, type BatchedSetUp } from '../machining/plan/set-ups.js';
+import type { Planning } from './planning.js';
+import type { BatchedSetUp } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
 import { identityOf } from '../words/message.js';
 
@@ -53,6 +46,8 @@ export class JobAnalysis {
     readonly jobFindings: readonly FileFinding[],
     remembered: ReadonlyMap<string, CarcassAnalysis>,
     defaultsBase: number,
+    /** What its carcasses ask of the machines together. */
+    readonly planning: Planning,
     /** The engine's store: what is worked out of this analysis goes with it, what of a carcass or less outlives an edit. */
     readonly derived: Derived,
   ) {
@@ -60,55 +55,31 @@ export class JobAnalysis {
     this.#defaultsBase = defaultsBase;
   }
 
-  #namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
-  #setUpsMade: readonly BatchedSetUp[] | null = null;
-  #planMade: Plan | null = null;
-  #forOneMade: readonly FileFinding[] | null = null;
-
   /**
    * The carcasses that set-ups are made for: those that are not broken. Of several with one name it is the first, since a
    * set-up could not tell their panels apart.
    */
   planned(): readonly CarcassAnalysis[] {
-    return [...this.#byName().values()];
+    return this.planning.planned();
   }
 
   isPlanned(carcass: CarcassAnalysis): boolean {
-    return this.#byName().get(carcass.name) === carcass;
+    return this.planning.byName().get(carcass.name) === carcass;
   }
 
-  #byName(): ReadonlyMap<string, CarcassAnalysis> {
-    if (this.#namesMade === null) {
-      const byName = new Map<string, CarcassAnalysis>();
-      for (const one of this.carcasses) if (one.operations && !byName.has(one.name)) byName.set(one.name, one);
-      this.#namesMade = byName;
-    }
-    return this.#namesMade;
-  }
-
-  /** The set-ups of all planned carcasses, made when they are first asked for; the order to run is another matter. */
+  /** The set-ups of all planned carcasses; the order to run is another matter. */
   setUps(): readonly BatchedSetUp[] {
-    this.#setUpsMade ??= setUpsOf(
-      this.planned().flatMap((one) => (one.operations ? [one.operations] : [])),
-      this.derived,
-    );
-    return this.#setUpsMade;
+    return this.planning.setUps();
   }
 
   /** The set-ups in the order to run; made when it is first asked for, since a good order of many takes a second. */
   plan(): Plan {
-    this.#planMade ??= orderSetUps(this.setUps(), this.shop.changeover);
-    return this.#planMade;
+    return this.planning.plan();
   }
 
   /** The same where the order is sought elsewhere meanwhile: with `bestOrder` of the task that it is given. */
-  async planBy(order: (task: OrderTask) => Promise<SetUpOrder>): Promise<Plan> {
-    if (this.#planMade === null) {
-      const batched = this.setUps();
-      const found = await order(orderTask(batched, this.shop.changeover));
-      this.#planMade ??= planInOrder(batched, this.shop.changeover, found);
-    }
-    return this.#planMade;
+  planBy(order: (task: OrderTask) => Promise<SetUpOrder>): Promise<Plan> {
+    return this.planning.planBy(order);
   }
 
   get unit(): Unit {
@@ -146,17 +117,12 @@ export class JobAnalysis {
 
   /** Every finding, in the order of the text; one that only repeats another (same rule, words and place) is left out. */
   findings(): readonly FileFinding[] {
-    return this.#gather((carcass) => carcass.findings, this.#forOne());
+    return this.#gather((carcass) => carcass.findings, this.planning.forOne());
   }
 
   /** The findings that are known without waiting: all of them once `complete` has come to its end. */
   known(): readonly FileFinding[] {
-    return this.#gather((carcass) => carcass.known, this.#forOneMade ?? []);
-  }
-
-  #forOne(): readonly FileFinding[] {
-    this.#forOneMade ??= findSetUpsForOne(this);
-    return this.#forOneMade;
+    return this.#gather((carcass) => carcass.known, this.planning.forOneKnown ?? []);
   }
 
   /** Works out what the slow rules say, carcass by carcass, until all is known (true) or `enough` says so. */
@@ -166,8 +132,8 @@ export class JobAnalysis {
       if (enough()) return false;
       carcass.finish();
     }
-    if (this.#forOneMade === null && enough()) return false;
-    this.#forOne();
+    if (this.planning.forOneKnown === null && enough()) return false;
+    this.planning.forOne();
     return true;
   }
 

@@ -37,6 +37,15 @@ function ruleNames(engine: Engine, text: string): string[] {
     .map(({ finding }) => finding.rule);
 }
 
+test('an edit that leaves all carcasses as they are plans nothing anew', () => {
+  const engine = new Engine(noShop);
+  const before = engine.analyse(URI, three);
+  expect(engine.analyse(URI, `title: Larder\n${three}`).setUps()).toBe(before.setUps());
+  expect(engine.analyse(URI, three.replace('width: 800', 'width: 801')).setUps()).not.toBe(before.setUps());
+  const swapped = three.replace('  sink:', '  basin:');
+  expect(engine.analyse(URI, swapped).setUps()).not.toBe(before.setUps());
+});
+
 describe('what an edit recomputes', () => {
   test('an edit in one carcass works that one out, and leaves the objects of the others as they are', () => {
     const engine = new Engine(demoShop);

@@ -1,0 +1,82 @@
+import {
+  orderSetUps,
+  orderTask,
+  planInOrder,
+  type OrderTask,
+  type Plan,
+  type SetUpOrder,
+} from '../machining/plan/plan.js';
+import { setUpsOf, type BatchedSetUp } from '../machining/plan/set-ups.js';
+import type { Derived } from '../derived/derived.js';
+import type { Shop } from '../shop/model.js';
+import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
+import { findSetUpsForOne } from './set-ups-for-one.js';
+
+/**
+ * What the carcasses of a job ask of the machines together. It goes with them from one text to the next while none of them
+ * changes, so that an edit of the title plans nothing anew. Each thing is made at the first asking.
+ */
+export class Planning {
+  #namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
+  #setUpsMade: readonly BatchedSetUp[] | null = null;
+  #planMade: Plan | null = null;
+  #forOneMade: readonly FileFinding[] | null = null;
+
+  constructor(
+    readonly carcasses: readonly CarcassAnalysis[],
+    readonly shop: Shop,
+    readonly derived: Derived,
+  ) {}
+
+  /** Whether another text of the job has these very carcasses in this order, so that all of it holds there too. */
+  isOf(carcasses: readonly CarcassAnalysis[], shop: Shop): boolean {
+    const same = shop === this.shop && carcasses.length === this.carcasses.length;
+    return same && carcasses.every((one, index) => one === this.carcasses[index]);
+  }
+
+  planned(): readonly CarcassAnalysis[] {
+    return [...this.byName().values()];
+  }
+
+  byName(): ReadonlyMap<string, CarcassAnalysis> {
+    if (this.#namesMade === null) {
+      const byName = new Map<string, CarcassAnalysis>();
+      for (const one of this.carcasses) if (one.operations && !byName.has(one.name)) byName.set(one.name, one);
+      this.#namesMade = byName;
+    }
+    return this.#namesMade;
+  }
+
+  setUps(): readonly BatchedSetUp[] {
+    this.#setUpsMade ??= setUpsOf(
+      this.planned().flatMap((one) => (one.operations ? [one.operations] : [])),
+      this.derived,
+    );
+    return this.#setUpsMade;
+  }
+
+  plan(): Plan {
+    this.#planMade ??= orderSetUps(this.setUps(), this.shop.changeover);
+    return this.#planMade;
+  }
+
+  async planBy(order: (task: OrderTask) => Promise<SetUpOrder>): Promise<Plan> {
+    if (this.#planMade === null) {
+      const batched = this.setUps();
+      const found = await order(orderTask(batched, this.shop.changeover));
+      this.#planMade ??= planInOrder(batched, this.shop.changeover, found);
+    }
+    return this.#planMade;
+  }
+
+  /** Findings of set-ups that serve a single panel. */
+  forOne(): readonly FileFinding[] {
+    this.#forOneMade ??= findSetUpsForOne(this);
+    return this.#forOneMade;
+  }
+
+  /** The same where they are known already; null where not. */
+  get forOneKnown(): readonly FileFinding[] | null {
+    return this.#forOneMade;
+  }
+}
