@@ -25,10 +25,14 @@ export interface PatternWish {
  * Where the shop shares one load among all depths, the joint takes what that load bores in its wood, unless that holds it badly.
  * Staggered, each place moves to the next free spindle behind it, or in front of it where there is none.
  */
-export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Micrometres[] {
+export const patternPlaces = (line: SpindleLine, wish: PatternWish): readonly Micrometres[] =>
+  choosePlaces(line, wish).places;
+
+/** The same, and whether they are those of the load that the shop shares. */
+export function choosePlaces(line: SpindleLine, wish: PatternWish): Chosen {
   const { first, pitch } = line;
   const room = { from: wish.overlap.from + wish.edge, to: wish.overlap.to - wish.edge };
-  if (extent(room) < 0) return [];
+  if (extent(room) < 0) return NOWHERE;
 
   const datum = wish.overlap.from % pitch === 0 ? wish.overlap.from / pitch : 0;
   const nearest = Math.ceil((room.from - first) / pitch);
@@ -38,13 +42,21 @@ export function patternPlaces(line: SpindleLine, wish: PatternWish): readonly Mi
   const least = reached < last ? reached : nearest;
   const usual = Math.max(least, datum);
   const start = usual < last ? usual : least;
-  if (start > last) return [];
+  if (start > last) return NOWHERE;
 
   const longest = Math.max(1, Math.floor(wish.spacing / pitch));
   const run: Run = { start, last, longest, tail: wish.overlap.to - wish.spacing - first };
-  const places = chosenPlaces(line, run, datum, wish.stagger);
-  return places.map((k) => first + k * pitch);
+  const onLoad = placesOnLoad(line, run, datum, wish.stagger);
+  const places = onLoad.taken ?? ownPlaces(onLoad.unmoved ?? evenPlaces(start, last, longest), run, wish.stagger);
+  return { places: places.map((k) => first + k * pitch), isShared: onLoad.taken !== null };
 }
+
+interface Chosen {
+  readonly places: readonly Micrometres[];
+  readonly isShared: boolean;
+}
+
+const NOWHERE: Chosen = { places: [], isShared: false };
 
 /** What a joint asks of the spindles that it has. */
 interface Run {
@@ -55,23 +67,30 @@ interface Run {
   readonly tail: Micrometres;
 }
 
-function chosenPlaces({ shared, pitch }: SpindleLine, run: Run, datum: number, stagger: boolean): readonly number[] {
-  const { start, last, longest } = run;
+/** What a joint takes of the shared load, null where that holds it badly; `unmoved` where it would but for the stagger. */
+function placesOnLoad(
+  { shared, pitch }: SpindleLine,
+  { start, last, longest, tail }: Run,
+  datum: number,
+  stagger: boolean,
+): { taken: readonly number[] | null; unmoved: readonly number[] | null } {
   const within = (load: readonly number[]): readonly number[] =>
     load.map((k) => k + datum).filter((k) => start <= k && k <= last);
   const holds = (places: readonly number[]): boolean =>
     places.length >= Math.min(2, last - start + 1) &&
-    places.at(-1)! * pitch >= run.tail &&
+    places.at(-1)! * pitch >= tail &&
     places.every((k, index) => index === 0 || k - places[index - 1]! <= longest);
 
   const bored = within(shared?.load ?? []);
-  const chosen = bored[0] === start && holds(bored) ? bored : null;
-  if (!stagger) return chosen ?? evenPlaces(start, last, longest);
+  const unmoved = bored[0] === start && holds(bored) ? bored : null;
+  if (!stagger || unmoved === null) return { taken: stagger ? null : unmoved, unmoved };
   const beside = within(shared?.beside ?? []);
-  // The first place moves by a spindle, or drops out where both beside it are taken.
-  if (chosen && beside.length > 0 && beside[0]! <= start + MOST_MOVED && holds(beside)) return beside;
-  return staggered(chosen ?? evenPlaces(start, last, longest), start, last);
+  const isNear = beside.length > 0 && beside[0]! <= start + MOST_MOVED;
+  return { taken: isNear && holds(beside) ? beside : null, unmoved };
 }
+
+const ownPlaces = (chosen: readonly number[], { start, last }: Run, stagger: boolean): readonly number[] =>
+  stagger ? staggered(chosen, start, last) : chosen;
 
 /** The most spindles that the first place of a staggered joint stands behind the first one that finds room. */
 const MOST_MOVED = 2;

@@ -20,6 +20,7 @@ import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
 import { dowelsUnmatched } from './rules/dowels-unmatched.js';
 import { fittingUnknown } from './rules/fitting-unknown.js';
 import { indexUnbalanced } from './rules/index-unbalanced.js';
+import { jointOffLoad } from './rules/joint-off-load.js';
 import { jointNotHeld } from './rules/joint-not-held.js';
 import { looseShelfWithoutRow } from './rules/loose-shelf-without-row.js';
 import { machineUnknown } from './rules/machine-unknown.js';
@@ -58,6 +59,7 @@ export const rules: readonly CarcassRule[] = [
   boreTooShort,
   dowelPlaceUnused,
   jointNotHeld,
+  jointOffLoad,
   screwsHidden,
   boresCollide,
   boreInGroove,

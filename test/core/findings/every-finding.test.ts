@@ -19,6 +19,7 @@ describe('the job with every fault', () => {
     'shop-missing',
     'shop-broken',
     'shop-neutral',
+    'joint-off-load',
     'misfit-past-limit',
     ...NEVER_SHOWN,
   ]);
