@@ -56,6 +56,14 @@ module.exports = {
       to: { path: at('shared-core/machining/replay/') },
     },
     {
+      name: 'nothing-is-worked-out-from-descriptions',
+      comment:
+        'A machine is described for readers. Planner and replay find out by themselves, or neither could prove the other wrong.',
+      severity: 'error',
+      from: { path: at('shared-core/(machining/(plan|order|strokes|replay)|boring|book|tolerance)/') },
+      to: { path: at('shared-core/machining/described') },
+    },
+    {
       name: 'scene-knows-no-view',
       comment: 'The scene and its pen serve every drawing, so they know none.',
       severity: 'error',

@@ -1,5 +1,5 @@
 import type { SetUp } from './set-up.js';
-import { boresUpward } from './upward.js';
+import { described } from './described.js';
 
 /** A shop caution, in words for a paper or a view. Common practice, no source; the machine's manual and local rules decide. */
 export interface Caution {
@@ -67,7 +67,7 @@ export function cautionsFor(setUp: Pick<SetUp, 'machine' | 'through' | 'runs'>):
   const manual = CAUTIONS.filter(({ when }) => when === 'always');
   return [
     ...CAUTIONS.filter(({ when }) => when !== 'always'),
-    ...(setUp.through ? [boresUpward(machine) ? THROUGH_UPWARD : THROUGH] : []),
+    ...(setUp.through ? [described(machine).bitsCome === 'up' ? THROUGH_UPWARD : THROUGH] : []),
     ...(moves ? [MOVING] : []),
     ...manual,
   ];

@@ -21,6 +21,7 @@ const IN_ORDER: Readonly<Record<string, string>> = {
   'client/good.ts': `import type { good } from '../shared-core/length/good.js';\nexport type Good = typeof good;\n`,
   'client/webview/good.ts': importing('../../shared-core/length/good.js'),
   'shared-core/drawing/bore-map/good.ts': importing('../../length/good.js'),
+  'shared-core/machining/described.ts': importing('../length/good.js'),
   'shared-core/machining/plan/good.ts': importing('../../boring/good.js'),
   'shared-core/machining/replay/good.ts': importing('../../boring/good.js'),
 };
@@ -48,6 +49,12 @@ const FAULTS: readonly (readonly [string, string, string, string])[] = [
   ['a writer of PDF with another package', 'pdf-packages', 'shared-core/papers/render/pdf/a.ts', 'fast-check'],
   ['a replay that sees the plan', 'replay-knows-no-plan', 'shared-core/machining/replay/a.ts', '../plan/good.js'],
   ['a plan that sees the replay', 'plan-knows-no-replay', 'shared-core/machining/strokes/a.ts', '../replay/good.js'],
+  [
+    'a plan that reads what is described',
+    'nothing-is-worked-out-from-descriptions',
+    'shared-core/machining/order/a.ts',
+    '../described.js',
+  ],
   ['a scene that sees a view', 'scene-knows-no-view', 'shared-core/drawing/scene/a.ts', '../bore-map/good.js'],
   [
     'a machine view that sees a bore map',

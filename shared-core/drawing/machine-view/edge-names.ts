@@ -1,3 +1,4 @@
+import { described } from '../../machining/described.js';
 import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
 import { boxOf, contains, overlap } from '../scene/boxes.js';
@@ -30,7 +31,7 @@ export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
     return;
   }
   if (names.some((words) => byLeader(stage, panel, 'front', words, table))) return;
-  if (stage.acted.stroke.setUp.machine.kind === 'horizontal') return;
+  if (described(stage.acted.stroke.setUp.machine).bores === 'ends') return;
   // No room on a small panel: then under the name of the fence that it lies at.
   const fence = stage.pen.shapes.find(({ key }) => key === 'fence:name');
   if (fence?.kind !== 'text') return;

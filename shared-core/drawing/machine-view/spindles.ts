@@ -4,7 +4,7 @@ import { runningDimension, type Lane } from '../scene/dimensions.js';
 import { aboutBore } from '../about-bore.js';
 import type { Drawn } from '../drawn.js';
 import { figure, nominal, nominalFigure } from '../../length/show.js';
-import { boresUpward } from '../../machining/upward.js';
+import { described } from '../../machining/described.js';
 import { textWidth } from '../scene/lettering.js';
 import type { Box, Point } from '../scene/scene.js';
 import { mm } from '../scene/scale.js';
@@ -26,7 +26,8 @@ const spindleKey = ({ head, spindle }: { readonly head: number; readonly spindle
 /** A loaded spindle: a ring with the bit in it. An empty one: a small open square. Dashed where the panel lies over it. */
 function drawSpindle(stage: Stage, key: string, { x, y }: Point, diameter: Micrometres | null): void {
   const { pen, panel, acted } = stage;
-  const under = boresUpward(acted.stroke.setUp.machine) && contains(panel, { x, y, width: 0, height: 0 });
+  const under =
+    described(acted.stroke.setUp.machine).bitsCome === 'up' && contains(panel, { x, y, width: 0, height: 0 });
   if (diameter === null) {
     const box = { x: x - EMPTY, y: y - EMPTY, width: 2 * EMPTY, height: 2 * EMPTY };
     pen.path({ key, class: 'spindle-empty' }, under ? 'hidden' : 'thin', corners(box), under ? 'none' : 'paper');

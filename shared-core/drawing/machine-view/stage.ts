@@ -1,3 +1,4 @@
+import { described } from '../../machining/described.js';
 import { isFace } from '../../boring/surface.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Step } from '../../machining/set-up.js';
@@ -105,7 +106,7 @@ export class Stage {
   /** Everything that stands on the table, on the page. */
   get furniture(): Box {
     const { stops, clamps, spindles } = this.acted.layout;
-    const upright = this.acted.stroke.setUp.machine.kind !== 'horizontal';
+    const upright = described(this.acted.stroke.setUp.machine).bores === 'faces';
     return around([
       this.panel,
       this.boxAbout(
@@ -126,6 +127,7 @@ export const STOP_LONG = 3.6;
 
 /** What must be seen on each axis, in millimetres of the page before it is interrupted. */
 function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Stretch[]; y: Stretch[] } {
+  const isLevel = described(stroke.setUp.machine).bores === 'ends';
   const x: Stretch[] = [];
   const y: Stretch[] = [];
   const seen = (px: number, py: number, more: number): void => {
@@ -143,9 +145,8 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
   if (right - left <= SEEN_WHOLE) x.push({ from: left, to: right });
   const ys = layout.panel.map(([, py]) => -mm(py));
   const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
-  if (stroke.setUp.machine.kind !== 'horizontal' && bottom - top <= SEEN_WHOLE) y.push({ from: top, to: bottom });
-  for (const { at } of layout.spindles)
-    seen(at[0], at[1], stroke.setUp.machine.kind === 'horizontal' ? 40 : HANDS_CLEAR / 2);
+  if (!isLevel && bottom - top <= SEEN_WHOLE) y.push({ from: top, to: bottom });
+  for (const { at } of layout.spindles) seen(at[0], at[1], isLevel ? 40 : HANDS_CLEAR / 2);
   for (const stop of layout.stops) x.push({ from: mm(stop.x) - 40, to: mm(stop.x) + 40 });
   for (const clamp of layout.clamps) seen(clamp.x, clamp.y, 40);
   y.push({ from: -10, to: 10 });

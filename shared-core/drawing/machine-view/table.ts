@@ -1,3 +1,5 @@
+import { sentence } from '../words.js';
+import { described } from '../../machining/described.js';
 import { around, boxOf, grow, overlap } from '../scene/boxes.js';
 import { textBox, textWidth } from '../scene/lettering.js';
 import type { Box, Point } from '../scene/scene.js';
@@ -26,7 +28,7 @@ export function drawTable(stage: Stage, table: Box, side: -1 | 1): void {
   pen.path({ key: 'fence', class: 'fence' }, 'outline', corners(bar), 'paper');
   hatch(stage, 'fence:hatch', bar);
   pen.takeSolid(bar);
-  const name = stage.acted.stroke.setUp.machine.kind === 'horizontal' ? 'Head' : 'Fence';
+  const name = sentence(described(stage.acted.stroke.setUp.machine).against);
   // On the side where no figures stand.
   const beside = side < 0 ? bar.x + bar.width + stage.p(1.5) : bar.x - stage.p(1.5);
   const anchor = side < 0 ? 'start' : 'end';
@@ -77,7 +79,7 @@ function drawBreak(stage: Stage, key: string, axis: 'x' | 'y', at: number, table
 /** The stops, each with its face where the replay set it. */
 export function drawStops(stage: Stage): void {
   const { pen, out, acted } = stage;
-  const deep = stage.sign(acted.stroke.setUp.machine.kind === 'horizontal' ? SQUARE_DEEP : STOP_DEEP);
+  const deep = stage.sign(described(acted.stroke.setUp.machine).bores === 'ends' ? SQUARE_DEEP : STOP_DEEP);
   const line = stage.y(0);
   for (const stop of acted.layout.stops) {
     const face = stage.x(stop.x);
@@ -105,7 +107,7 @@ export function drawStops(stage: Stage): void {
 export function handsClear(stage: Stage): Box[] {
   const { layout, stroke } = stage.acted;
   const heads = [...new Set(layout.spindles.map(({ head }) => head))];
-  const deep = stroke.setUp.machine.kind === 'horizontal' ? -stroke.setUp.depth : 0;
+  const deep = described(stroke.setUp.machine).bores === 'ends' ? -stroke.setUp.depth : 0;
   const boxes = [
     ...heads.map((head) =>
       stage.boxAbout(

@@ -1,3 +1,4 @@
+import { described } from '../../machining/described.js';
 import { listed } from '../../words/english.js';
 import type { Panel } from '../../carcass/model.js';
 import type { SetUp } from '../../machining/set-up.js';
@@ -43,7 +44,7 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   const stage = new Stage(acted, nearer);
   const { setUp } = acted.stroke;
   const title = `${drawn.name}, ${panel.key}`;
-  const level = setUp.machine.kind === 'horizontal';
+  const level = described(setUp.machine).bores === 'ends';
   const side = tagSide(acted);
   const tags = level ? [] : spindleTags(stage, drawn.unit, side);
   const table = tableBox(stage, side, tagRoom(stage, tags));
@@ -134,7 +135,7 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
     return `${name} on the ${side} at ${show(position)}${state.length > 0 ? `, ${state.join(' and ')}` : ''}`;
   });
   const fences = setUp.fence.map((place, head) =>
-    setUp.machine.kind === 'line'
+    described(setUp.machine).manyHeads
       ? `head ${head + 1} ${show(place)} from the fence`
       : `first spindle ${show(place)} from the fence`,
   );
@@ -142,7 +143,7 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
     ({ name, holds }) => `${name} ${holds ? 'holds the panel' : 'comes down beside the panel'}`,
   );
   const made = holes.filter(({ state }) => state === 'made').length;
-  const described = [
+  const description = [
     `${drawn.name}, ${panel.key}, on ${setUp.machine.name}, step ${stroke.index + 1} of ${acted.steps}.`,
     `${show(panel.length)} by ${show(panel.width)} by ${show(panel.thickness)}.`,
     ...(move === null ? [] : [move]),
@@ -157,7 +158,7 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
     left,
     'Keep hands clear of spindles and clamps.',
   ].join(' ');
-  return { lie, move, bore, notes, left, described };
+  return { lie, move, bore, notes, left, described: description };
 }
 
 const SIGN_WORDS: Readonly<Record<Sign, string>> = {

@@ -3,7 +3,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/set-up.js';
-import { boresUpward } from '../../machining/upward.js';
+import { described, headsSet } from '../../machining/described.js';
 import { nominal, showLength } from '../../length/show.js';
 import { edgeWord, endWord, sentence, stopCalled, surfaceWord } from '../words.js';
 import type { Acted, Working } from './strokes.js';
@@ -18,7 +18,7 @@ export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): st
   const up = `${sentence(surfaceWord(panel, OTHER[step.down]))} up`;
   const edge = edgeWord(panel, step.edge);
   const end = endWord(panel, step.end);
-  if (setUp.machine.kind === 'horizontal')
+  if (described(setUp.machine).bores === 'ends')
     return `${up}, ${end} pressed against the head, ${edge} against ${stopCalled(step.stop)}.`;
   const place = step.moved === 0 ? `against ${stopCalled(step.stop)}` : movedWords(setUp, step, unit);
   return `${up}, ${edge} at the fence, ${end} ${place}.`;
@@ -37,12 +37,13 @@ function isPast({ stops }: SetUp, { stop, moved }: Step): boolean {
 /** '736 mm to the left, 23 pitches, onto the pins in the row' */
 export function indexWords({ machine }: SetUp, by: Micrometres, unit: Unit): string {
   const way = `${showLength(Math.abs(by), unit)} to the ${by < 0 ? 'left' : 'right'}`;
-  if (machine.kind !== 'line') return way;
-  const pitches = Math.round(Math.abs(by) / machine.pitch);
+  const { index } = described(machine);
+  if (index === null) return way;
+  const pitches = Math.round(Math.abs(by) / index.pitch);
   const counted = `${way}, ${pitches} ${pitches === 1 ? 'pitch' : 'pitches'}`;
-  return machine.indexPins === 'none'
+  return index.on === 'none'
     ? counted
-    : `${counted}, ${machine.indexPins === 'row' ? 'onto the pins in the row' : 'to the pins in the fence'}`;
+    : `${counted}, ${index.on === 'row' ? 'onto the pins in the row' : 'to the pins in the fence'}`;
 }
 
 /** Which way the panel's length runs on the table, from the reference end. */
@@ -75,7 +76,7 @@ export function moveWords(panel: Panel, { stroke, layout, before }: Acted, unit:
   }
   const end = endWord(panel, step.end);
   const to =
-    setUp.machine.kind === 'horizontal'
+    described(setUp.machine).bores === 'ends'
       ? `the ${end} comes to the head, the ${edgeWord(panel, step.edge)} to ${stopCalled(step.stop)}`
       : `the ${end} comes to ${stopCalled(step.stop)}`;
   if (turn === 'half') return `Turn it by 180 degrees on the table: the ${step.down} face stays down, ${to}.`;
@@ -86,8 +87,8 @@ export function moveWords(panel: Panel, { stroke, layout, before }: Acted, unit:
 
 /** Spindles of a set-up are counted from 1: from the fence on an upright head, from the left on the others. */
 export function spindleName(setUp: SetUp, { head, spindle }: Pick<LoadedSpindle, 'head' | 'spindle'>): string {
-  if (setUp.machine.kind === 'cup') return 'the spindle';
-  const heads = setUp.machine.kind === 'line' ? setUp.fence.length : 1;
+  if (described(setUp.machine).spindles === 'one') return 'the spindle';
+  const heads = headsSet(setUp);
   return heads > 1 ? `${headName(head, heads)}, spindle ${spindle + 1}` : `spindle ${spindle + 1}`;
 }
 
@@ -112,9 +113,9 @@ export function runsOfNumbers(numbers: readonly number[]): string {
 
 /** 'spindles 1, 6 and 10'; 'spindles 1 to 23 of both heads'; 'spindles 1 to 9 of the front head, 1 and 2 of the rear head' */
 function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' | 'spindle'>[]): string {
-  if (setUp.machine.kind === 'cup') return 'the spindle';
+  if (described(setUp.machine).spindles === 'one') return 'the spindle';
   const heads = [...new Set(spindles.map(({ head }) => head))].sort((a, b) => a - b);
-  const many = setUp.machine.kind === 'line' && setUp.fence.length > 1;
+  const many = headsSet(setUp) > 1;
   const lists = heads.map((head) => {
     const numbers = spindles.filter((one) => one.head === head).map(({ spindle }) => spindle + 1);
     return many ? `${runsOfNumbers(numbers)} of the ${headName(head, setUp.fence.length)}` : runsOfNumbers(numbers);
@@ -136,13 +137,12 @@ export function boreWords({ stroke, working }: Acted, unit: Unit): string {
     const holes = those.length === 1 ? '1 hole' : `${those.length} holes`;
     return `${spindlesWords(setUp, those)} ${those.length === 1 ? 'bores' : 'bore'} ${holes} Ø ${nominal(diameter, unit)}`;
   });
-  return `${sentence(listed(parts))}, ${depth}${boresUpward(setUp.machine) ? ', from below' : ''}.`;
+  return `${sentence(listed(parts))}, ${depth}${described(setUp.machine).bitsCome === 'up' ? ', from below' : ''}.`;
 }
 
 /** How the spindles of a machine come to the panel: 'come down', 'come up', 'come out'. */
 export function comeWords({ machine }: SetUp): 'down' | 'up' | 'out' {
-  if (machine.kind === 'horizontal') return 'out';
-  return boresUpward(machine) ? 'up' : 'down';
+  return described(machine).bitsCome;
 }
 
 /** What else is to be seen to in a stroke. */

@@ -1,3 +1,4 @@
+import { described } from '../../machining/described.js';
 import { listed } from '../../words/english.js';
 import type { Panel } from '../../carcass/model.js';
 import { indexWords, movedWords, turnOf } from '../../drawing/machine-view/words.js';
@@ -72,7 +73,7 @@ export function layWords(setUp: Pick<SetUp, 'machine'>, step: Step, panel: Panel
 }
 
 function endWords({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): string {
-  if (machine.kind === 'horizontal')
+  if (described(machine).bores === 'ends')
     return `${endWord(panel, end)} to the head, ${edgeWord(panel, edge)} at ${stopCalled(stop)}`;
   return `${endWord(panel, end)} at ${stopCalled(stop)}`;
 }
@@ -115,7 +116,7 @@ function alongWords(setUp: SetUp, step: Step, before: Step | undefined, unit: Un
 
 /** How the panels of a set-up lie; one sentence each. */
 export function layRules(setUp: SetUp, words: JobWords): readonly string[] {
-  const level = setUp.machine.kind === 'horizontal';
+  const level = described(setUp.machine).bores === 'ends';
   const against = level ? 'the squaring stop' : 'the fence';
   const [down, other] = facesDown(setUp);
   const edges = [...new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ edge }) => edge)))];

@@ -1,3 +1,4 @@
+import { described } from '../../machining/described.js';
 import { sentence, stopCalled } from '../../drawing/words.js';
 import { listed } from '../../words/english.js';
 import { cautionsFor } from '../../machining/caution.js';
@@ -94,7 +95,7 @@ function figures(one: InOrder, { machineUnit: unit }: JobWords): Figures {
 function restWords({ machine, stops }: SetUp): readonly string[] {
   const others = machine.stops.map(({ name }) => name).filter((name) => !stops.some((set) => set.name === name));
   return [
-    ...(machine.kind === 'cup'
+    ...(described(machine).spindles === 'one'
       ? []
       : [`Spindles are counted from ${countedFrom(machine)}; one that is not named is empty.`]),
     ...(others.length > 0 ? [`Not in use, out of the way: ${listed(others.map(stopCalled))}.`] : []),

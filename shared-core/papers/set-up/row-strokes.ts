@@ -1,3 +1,4 @@
+import { described } from '../../machining/described.js';
 import type { Row } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
@@ -68,7 +69,8 @@ function isCentred(setUps: readonly SetUp[], carcass: string, panel: Panel, row:
   const middles: Micrometres[] = [];
   for (const stroke of strokes.values()) {
     const machine = setUps.find(({ id }) => id === stroke[0]!.setUp)!.machine;
-    const middle = machine.kind === 'line' ? middleOf(stroke, machine.spindles, row.pitch) : null;
+    const { manyHeads, onEachHead } = described(machine);
+    const middle = manyHeads ? middleOf(stroke, onEachHead, row.pitch) : null;
     if (middle === null) return false;
     middles.push(middle);
   }

@@ -1,3 +1,4 @@
+import { described, headsSet } from '../../machining/described.js';
 import { listed } from '../../words/english.js';
 import { showLength } from '../../length/show.js';
 import { headName } from '../../drawing/machine-view/words.js';
@@ -5,7 +6,7 @@ import { stopCalled } from '../../drawing/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
 import type { LoadedSpindle, SetStop, SetUp } from '../../machining/set-up.js';
-import { bitWords, headsSet, loadedIn } from './spindles.js';
+import { bitWords, loadedIn } from './spindles.js';
 
 /** One thing that stands on the machine, under the name that its operator has for it. */
 export interface Setting {
@@ -52,9 +53,9 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
     ...(height === null ? [] : [at('height', height, 'from the table to the spindles', changes.height)]),
     ...fence.map((place, head) => {
       const changed = changes.fences.includes(head);
-      if (machine.kind !== 'line')
-        return at('fence', place, machine.kind === 'cup' ? 'to the spindle' : 'to spindle 1', changed);
-      return at(headName(head, heads), place, 'from the fence', changed);
+      const { manyHeads, spindles } = described(machine);
+      if (manyHeads) return at(headName(head, heads), place, 'from the fence', changed);
+      return at('fence', place, spindles === 'one' ? 'to the spindle' : 'to spindle 1', changed);
     }),
   ];
 }
@@ -70,14 +71,14 @@ function stops({ planned: { setUp, changes } }: InOrder, unit: Unit): readonly S
 
 /** What the figure of a stop is measured to: on a row of spindles that lies along the fence, the one nearest to the stop. */
 function stopDatum(machine: SetUp['machine'], side: SetStop['side']): string {
-  switch (machine.kind) {
-    case 'cup':
+  const { spindles, onEachHead } = described(machine);
+  switch (spindles) {
+    case 'one':
       return 'the spindle';
-    case 'vertical':
+    case 'away':
       return 'the line of spindles';
-    case 'line':
-    case 'horizontal':
-      return `spindle ${side === 'left' ? 1 : machine.spindles}`;
+    case 'along':
+      return `spindle ${side === 'left' ? 1 : onEachHead}`;
   }
 }
 
@@ -141,7 +142,7 @@ export function bitChanges({ planned: { setUp, found } }: Pick<InOrder, 'planned
   readonly into: readonly LoadedSpindle[];
 } {
   const { machine } = setUp;
-  const onEach = machine.kind === 'cup' ? 1 : machine.spindles;
+  const { onEachHead: onEach } = described(machine);
   const had = (found?.bits ?? []).flatMap((diameter, index): LoadedSpindle[] =>
     diameter === 0 ? [] : [{ head: Math.floor(index / onEach), spindle: index % onEach, diameter }],
   );

@@ -1,3 +1,4 @@
+import { described, headsSet } from '../../machining/described.js';
 import { listed } from '../../words/english.js';
 import { headName, runsOfNumbers } from '../../drawing/machine-view/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
@@ -11,14 +12,9 @@ export function loadedIn({ runs }: SetUp): readonly LoadedSpindle[] {
   return runs[0]?.steps[0]?.spindles ?? [];
 }
 
-/** How many heads of a machine stand in a set-up. */
-export function headsSet({ machine, fence }: Pick<SetUp, 'machine' | 'fence'>): number {
-  return machine.kind === 'line' ? fence.length : 1;
-}
-
 /** Where its operator begins to count the spindles from. */
 export function countedFrom(machine: Machine): string {
-  return machine.kind === 'vertical' ? 'the fence' : 'the left';
+  return described(machine).spindles === 'away' ? 'the fence' : 'the left';
 }
 
 /**
@@ -31,7 +27,8 @@ export function bitWords(
   unit: Unit,
   relation: 'in' | 'into' | 'from' = 'in',
 ): string {
-  if (machine.kind === 'cup') return spindles.map(({ diameter }) => `Ø ${nominal(diameter, unit)}`).join('');
+  if (described(machine).spindles === 'one')
+    return spindles.map(({ diameter }) => `Ø ${nominal(diameter, unit)}`).join('');
   const heads = headsSet({ machine, fence });
   const diameters = [...new Set(spindles.map(({ diameter }) => diameter))].sort((a, b) => a - b);
   const parts = diameters.flatMap((diameter) => {
@@ -45,7 +42,7 @@ export function bitWords(
     }
     return [...byHead.values()].map(
       ({ places, heads: here }) =>
-        `Ø ${nominal(diameter, unit)} ${relation} ${spindleWords(places, machine.spindles)}${headWords(here, heads)}`,
+        `Ø ${nominal(diameter, unit)} ${relation} ${spindleWords(places, described(machine).onEachHead)}${headWords(here, heads)}`,
     );
   });
   return listed(parts);
