@@ -24,6 +24,8 @@ const HELP = `borewright ${version}: checks cabinet jobs for stop-and-fence bori
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference                            what every finding means, as Markdown
   borewright shop                                 a shop file to begin with: the built-in shop
+  borewright shop FILE [EARLIER]                  the load of bits that a shop’s joints share, and what an earlier version
+                                                  of the file had instead
   borewright schema job|shop                      JSON Schema of job files or shop files
   borewright server --stdio                       language server, for any editor
 

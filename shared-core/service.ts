@@ -24,6 +24,7 @@ export type { RepairEdits } from './engine/repairs.js';
 // Files to begin with, and what may stand in them.
 export { templateOf } from './service/templates.js';
 export { builtInShop, findingsExplained, schemaOf } from './service/reference.js';
+export { sharedLoadOf } from './service/shared-load.js';
 
 // Names, and where they are given and asked for.
 export { namesAround, namesOfText, shopNamed, writtenInPlace, type NamesOfText } from './service/names.js';

@@ -49,6 +49,14 @@ export function openJob(path: string): OpenJob {
   return file;
 }
 
+/** The text of a shop file. Throws `CouldNotRun` where there is none. */
+export function shopText(path: string): string {
+  if (!isShop(path)) throw new CouldNotRun(`${path}: this is no shop file (NAME.shop.yaml).`);
+  const reading = new Workspace(new Disk()).files.read(normalUri(pathToFileURL(resolve(path)).href));
+  if (!reading.ok) throw new CouldNotRun(`${path}: ${because(reading.fault)}.`);
+  return reading.text;
+}
+
 function expand(path: string): readonly string[] {
   if (!statOf(path).isDirectory()) return [path];
   const jobs = jobsBelow(path);

@@ -1,4 +1,5 @@
-import { builtInShop, findingsExplained, schemaOf } from '../../shared-core/service.js';
+import { builtInShop, findingsExplained, schemaOf, sharedLoadOf } from '../../shared-core/service.js';
+import { shopText } from './files.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun } from './run.js';
 
@@ -8,10 +9,12 @@ export function reference(args: readonly string[]): Outcome {
   return { output: `${findingsExplained().trimEnd()}\n`, errors: '', code: 0 };
 }
 
-/** `borewright shop` */
-export function shop(args: readonly string[]): Outcome {
-  if (args.length > 0) throw new CouldNotRun('borewright shop takes no arguments; send what it prints to a file.');
-  return { output: builtInShop(), errors: '', code: 0 };
+/** `borewright shop [FILE [EARLIER]]` */
+export function shop([file, earlier, ...more]: readonly string[]): Outcome {
+  if (more.length > 0) throw new CouldNotRun('borewright shop takes a shop file, and an earlier version of it.');
+  if (file === undefined) return { output: builtInShop(), errors: '', code: 0 };
+  const output = sharedLoadOf(shopText(file), earlier === undefined ? null : shopText(earlier));
+  return { output, errors: '', code: 0 };
 }
 
 /** `borewright schema job|shop` */

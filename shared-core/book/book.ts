@@ -17,7 +17,7 @@ export interface SharedLoad {
  * or no load serves all.
  * Usual joints are those of the usual fitting in the usual depths, with and without the usual back, and in rails. Where one
  * can be had, it is a load with no bit over the wood behind the last place of a usual joint, and, where bores may stay empty,
- * one that rear rails meet too.
+ * one that rear rails meet too. A load that the owner wrote is taken as it stands.
  */
 export function sharedLoad(faces: VerticalHead, ends: HorizontalHead, shop: Shop): SharedLoad | null {
   const fitting = shop.fittings.get(shop.habits.joint);
@@ -32,6 +32,8 @@ export function sharedLoad(faces: VerticalHead, ends: HorizontalHead, shop: Shop
     // A last bore is nearer to the back than the spacing also where the wood goes on for all but a pitch.
     tail: Math.max(0, Math.floor((shop.habits.dowelSpacing - edge) / faces.pitch) - 1),
   };
+  const own = shop.habits.sharedLoad?.map((spindle) => spindle - 1).filter((k) => k < ends.spindles);
+  if (own !== undefined) return { load: own.toSorted((a, b) => a - b), beside: besideLoad(own, plain) };
   const clean = { ...plain, pinned: new Map(behind.map((k) => [k, false])) };
   const pattern = patternWithRails(clean, railsOf(faces.pitch, most, shop)) ?? sharedPattern(clean);
   const { load } = pattern ?? sharedPattern(plain) ?? { load: null };

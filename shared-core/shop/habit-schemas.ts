@@ -1,5 +1,5 @@
 import { optional, orBefore, orEmpty } from '../schema/fields.js';
-import { count, flag, length, name, number, record } from '../schema/schema.js';
+import { count, flag, length, list, name, number, record } from '../schema/schema.js';
 
 export const kindSize = record('size', 'Usual size of this kind of carcass.', {
   height: optional(length('Height, without plinth.', 50, 5000)),
@@ -50,6 +50,12 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'share-places': orBefore(
     flag(
       'Joints of all depths take their construction bores from one load of bits that reads the same from both ends of the heads, so that fewer set-ups serve them, at the price of a few more dowels; rear rows stand as with the usual back.',
+    ),
+  ),
+  'shared-load': optional(
+    list(
+      'The load that joints share, where the owner has one of his own; worked out when left out. It counts with `share-places: yes`.',
+      count('A spindle that carries a bit, counted from 1 at the front edge.', 1, 100),
     ),
   ),
   'spare-holes': orBefore(

@@ -135,6 +135,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       firstDowel: mm(53),
       dowelSpacing: mm(160),
       sharePlaces: false,
+      sharedLoad: null,
       spareHoles: false,
       glueGap: mm(1),
       throughAllowance: mm(2),

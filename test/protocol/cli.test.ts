@@ -294,6 +294,16 @@ test('the shop file to begin with is clean, and makes the same bores as no shop 
   expect(panelsOf('with.carcass.yaml')).toBe(panelsOf('without.carcass.yaml'));
 });
 
+test('shop prints the load that a shop file shares, and what an earlier one had', () => {
+  folder.write('now.shop.yaml', 'habits: { share-places: yes, shared-load: [1, 4, 8, 12] }\n');
+  folder.write('then.shop.yaml', 'habits: { share-places: no }\n');
+  const { code, out } = run('shop', 'now.shop.yaml', 'then.shop.yaml');
+  expect(code).toBe(0);
+  expect(out).toContain('spindles 1, 4, 8 and 12.');
+  expect(out).toContain('none before, spindles 1, 4, 8 and 12 now');
+  expect(run('shop', 'with.carcass.yaml').code).toBe(2);
+});
+
 test('reference explains every rule that the fault job shows', () => {
   const { code, out } = run('reference');
   expect(code).toBe(0);

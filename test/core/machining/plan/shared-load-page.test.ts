@@ -1,0 +1,79 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { sharedLoadOf } from '../../../../shared-core/service.js';
+import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
+import { readShop } from '../../../../shared-core/shop/read.js';
+import { readJob } from './jobs.js';
+
+const read = (path: string): string => readFileSync(new URL(`../../../../${path}`, import.meta.url), 'utf8');
+const page = read('server/reference/shared-load.md');
+const SHED = read('test/fixtures/shed.shop.yaml');
+const withHabits = (...habits: readonly string[]): string =>
+  SHED.replace(/^habits:$/m, ['habits:', ...habits.map((one) => `  ${one}`)].join('\n'));
+const SHARED = withHabits('share-places: yes', 'spare-holes: yes');
+
+function table(heading: string): string[][] {
+  const [, section = ''] = page.split(`\n## ${heading}\n`);
+  const lines = (section.split('\n## ')[0] ?? '').split('\n').filter((line) => line.startsWith('|'));
+  return lines.slice(2).map((line) =>
+    line
+      .split('|')
+      .slice(1, -1)
+      .map((cell) => cell.trim()),
+  );
+}
+
+const numbersIn = (line: string | undefined): string => (line?.match(/\d+/g) ?? []).join(', ');
+
+describe('the load worked by hand', () => {
+  const lines = sharedLoadOf(SHARED, null).split('\n');
+
+  test.each(table('The load, worked by hand'))('%s: %s', (wood, places) => {
+    const line = lines.find((one) =>
+      wood === 'load' ? one.startsWith('The load') : one.includes(wood.replace('rail ', 'rails ')),
+    );
+    const [, figures] = line?.split(wood === 'load' ? 'spindles' : ': at') ?? [];
+    expect(numbersIn(figures)).toBe(places);
+  });
+
+  test.each(table('What it saves'))('%s: %s set-ups and %s bores', (habits, setUps, dowels) => {
+    const { shop } = readShop(withHabits(...habits.split(', ')));
+    const widths = Array.from({ length: 10 }, (_, i) => 300 + Math.round((700 * i) / 9));
+    const units = widths.map((width, i) => `  unit-${i}: { kind: base, width: ${width} }`);
+    const carcasses = readJob(['unit: mm', 'carcasses:', ...units].join('\n'), shop);
+    const bored = carcasses.flatMap(({ boring }) => boring.bores).filter(({ purpose }) => purpose === 'dowel');
+    expect([setUpsOf(carcasses.map(({ operations }) => operations)).length, bored.length].map(String)).toEqual([
+      setUps,
+      dowels,
+    ]);
+  });
+});
+
+describe('what is told of an earlier version', () => {
+  const last = (text: string, earlier: string): string => sharedLoadOf(text, earlier).trimEnd().split('\n').at(-1)!;
+
+  test('the same load', () => {
+    expect(last(SHARED, SHARED)).toBe(
+      'The earlier file has the same load: what was bored by it is remade by this one.',
+    );
+  });
+
+  test('another load, by one that the owner wrote', () => {
+    const own = withHabits('share-places: yes', 'shared-load: [1, 2, 6, 11, 16, 20, 21]');
+    expect(sharedLoadOf(own, null)).toContain('spindles 1, 2, 6, 11, 16, 20 and 21.');
+    expect(last(own, SHARED)).toContain(
+      'spindles 1, 2, 7, 8, 11, 14, 15, 20 and 21 before, spindles 1, 2, 6, 11, 16, 20 and 21 now',
+    );
+  });
+
+  test('other places of the same spindles', () => {
+    const own = ['share-places: yes', 'shared-load: [1, 2, 6, 11, 16, 20, 21]'];
+    expect(last(withHabits(...own, 'first-dowel: 21'), withHabits(...own))).toContain('first bore at 53 mm');
+  });
+
+  test('no load at all', () => {
+    expect(sharedLoadOf(SHED, null)).toBe(
+      'This shop shares no load of bits (`share-places: no`): each joint takes its own places.\n',
+    );
+  });
+});
