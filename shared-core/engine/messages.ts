@@ -30,7 +30,7 @@ export const jobMessages = messages('job', {
     `${faulty(errors, line)} ${show.tell(first)} Nothing is worked out for this job until the shop file is corrected.`,
   useShop: ({ file }: { readonly file: string }) => `Use ${quoted(file)}`,
   internalFault: ({ words }: { readonly words: string }) =>
-    `Borewright failed on this carcass and does not know all of it: ${words}. The fault is not yours: report it with the job file and the shop file.`,
+    `Borewright failed while checking this carcass (${words}), so not all of it is checked. The fault is Borewright’s, not yours: report it with the job file and the shop file.`,
   batchInCarcass: ({ title }: { readonly title: Words }, show) => `${show.tell(title)} (this carcass)`,
   batchInFile: ({ title }: { readonly title: Words }, show) => `${show.tell(title)} (whole file)`,
 });

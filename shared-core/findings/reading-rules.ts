@@ -30,7 +30,7 @@ export const readingRules: readonly ReadingRule[] = [
     'error',
     'The file could not be worked out in time, so nothing is checked in it.',
     'One file must not keep the editor from checking the others. What takes so long is a fault of Borewright’s, not yours.',
-    'Take out what was written last. The file is tried again at the next change.',
+    'Undo the last change. The file is tried again at the next one.',
     'kind: base\nwidth: 600',
   ),
   rule(
@@ -38,7 +38,7 @@ export const readingRules: readonly ReadingRule[] = [
     'error',
     'A key is written that does not belong there.',
     'What is written there has no effect: a misspelt `heigth` leaves the carcass at its usual height.',
-    'Use one of the keys that the message lists, or take it out.',
+    'Use one of the keys that the message lists, or remove it.',
     'kind: base\nwidth: 600\nheigth: 720',
   ),
   rule(
@@ -86,7 +86,7 @@ export const readingRules: readonly ReadingRule[] = [
     'error',
     'A name or a key is written twice.',
     'Two carcasses of one name cannot be told apart on labels and papers; of a key written twice one would silently be lost.',
-    'Give one of them another name, or take it out.',
+    'Give one of them another name, or remove it.',
     'carcasses:\n  sink: { kind: base, width: 600 }\n  sink: { kind: base, width: 800 }',
   ),
   rule(
@@ -94,7 +94,7 @@ export const readingRules: readonly ReadingRule[] = [
     'error',
     'Something is said about a panel that this carcass has not.',
     'What is written there has no effect: the panel that was meant is made like all the others.',
-    'Use the name of a panel of this carcass, or take the entry out.',
+    'Use the name of a panel of this carcass, or remove the entry.',
     'kind: base\nwidth: 600\npanels:\n  top: { rows: none }   # a base has rails',
   ),
   rule(

@@ -1,3 +1,4 @@
+import examples from './examples.json';
 import { readingRules } from './reading-rules.js';
 import { rules } from './registry.js';
 import type { ReadingRule } from './rule.js';
@@ -23,8 +24,40 @@ export function referencePage(): string {
     '## In the text',
     '',
     ...readingRules.flatMap(section),
+    ...otherMessages(),
   ].join('\n');
 }
+
+const WORDS: Readonly<Record<string, string>> = examples.words;
+const OF_RULES: Readonly<
+  Record<string, { readonly findings: readonly string[]; readonly repairs: readonly string[] }>
+> = examples.rules;
+
+/** What a rule says, and what its repairs are called, with an example of each template. */
+function messagesOf(rule: string): readonly string[] {
+  const { findings, repairs } = OF_RULES[rule] ?? { findings: [], repairs: [] };
+  return [
+    ...(findings.length === 0 ? [] : ['Messages:', '', ...findings.map(bullet), '']),
+    ...(repairs.length === 0 ? [] : ['Repairs:', '', ...repairs.map(bullet), '']),
+  ];
+}
+
+/** What is not the message of a finding or the title of its repair: places beside it, machines, sheets, hovers. */
+function otherMessages(): readonly string[] {
+  const said = new Set(Object.values(OF_RULES).flatMap(({ findings, repairs }) => [...findings, ...repairs]));
+  const others = Object.keys(WORDS).filter((id) => !said.has(id));
+  const groups = [...new Set(others.map(groupOf))];
+  return [
+    '## Other messages',
+    '',
+    'What stands inside a finding or beside it, on papers, or where nothing can be shown.',
+    '',
+    ...groups.flatMap((group) => [`### ${group}`, '', ...others.filter((id) => groupOf(id) === group).map(bullet), '']),
+  ];
+}
+
+const groupOf = (id: string): string => id.slice(0, id.indexOf('.'));
+const bullet = (id: string): string => `- ${WORDS[id] ?? ''}`;
 
 function section({ name, severity, about }: ReadingRule): readonly string[] {
   return [
@@ -40,5 +73,6 @@ function section({ name, severity, about }: ReadingRule): readonly string[] {
     '```',
     '',
     ...(about.shop === undefined ? [] : ['With this in the shop file:', '', '```yaml', about.shop, '```', '']),
+    ...messagesOf(name),
   ];
 }

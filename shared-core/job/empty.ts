@@ -4,13 +4,12 @@ import type { Place } from '../document/place.js';
 import type { Unit } from '../length/units.js';
 import { filledIn } from '../schema/skeleton.js';
 import { messages } from '../words/message.js';
+import { HOW_TO_WRITE_CARCASSES } from './messages.js';
 import { carcassSkeletons, newJob } from './skeletons.js';
 
-const HOW = 'Write `carcasses:`, then under it, two spaces in, a name with a colon, and under that kind and width.';
 const say = messages('nothing-yet', {
-  nothing: () => `Nothing is written here yet. ${HOW} A quick fix writes a job to begin with.`,
-  noCarcasses: () => `The job has no carcasses yet. ${HOW}`,
-  noCarcass: () => `There is no carcass in this job yet. ${HOW}`,
+  nothing: () => `Nothing is written here yet. ${HOW_TO_WRITE_CARCASSES} A quick fix writes a job to begin with.`,
+  noCarcasses: () => `The job has no carcasses yet. ${HOW_TO_WRITE_CARCASSES}`,
   beginMm: () => 'Begin with a job in millimetres',
   beginIn: () => 'Begin with a job in inches',
   beginCarcass: () => 'Begin with a base carcass',
@@ -40,7 +39,7 @@ export function withoutCarcasses(text: string | null, unit: Unit, place: Place, 
   const repairs = room
     ? [{ title: say.beginCarcass(), changes: [], rewrites: [appended(text, lines)], preferred: false }]
     : [];
-  return nothingYet(key ?? place, key === null ? say.noCarcasses() : say.noCarcass(), repairs);
+  return nothingYet(key ?? place, say.noCarcasses(), repairs);
 }
 
 function nothingYet(place: Place, message: Finding['message'], repairs: readonly Repair[]): Finding {

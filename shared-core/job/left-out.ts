@@ -130,7 +130,7 @@ export const leftOutMessages = messages('left-out', {
     `When left out: ${quoted(name)}, the shop’s usual board of backs.`,
   usualBand: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual band.`,
   usualFitting: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual fitting.`,
-  usualMachine: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual one.`,
+  usualMachine: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual machine.`,
   usualMachines: () => 'When left out: the shop’s usual machines.',
   halfSide: () => 'When left out: half the nominal thickness of the side.',
   asFarBack: () => 'When left out: as far back as the pitch and the shop’s rear margin allow.',

@@ -2,7 +2,8 @@ import type { Micrometres } from '../length/units.js';
 import { counted, quoted, verb } from '../words/english.js';
 import { messages } from '../words/message.js';
 
-const HOW = 'Write `carcasses:` and below it, two spaces in, a name with a colon and the keys `kind` and `width`.';
+export const HOW_TO_WRITE_CARCASSES =
+  'Write `carcasses:` and below it, two spaces in, a name with a colon and the keys `kind` and `width`.';
 
 interface Below {
   readonly key: string;
@@ -13,7 +14,7 @@ interface Below {
 
 /** What reading a job has to tell beside what its schema says. */
 export const say = messages('job-text', {
-  carcassesNotNamed: () => `Each carcass needs a name. ${HOW}`,
+  carcassesNotNamed: () => `Each carcass needs a name. ${HOW_TO_WRITE_CARCASSES}`,
   keyTwice: ({ key }: { readonly key: string }) =>
     `${quoted(key)} is written twice; only the first counts. Remove this one.`,
   keyFirst: ({ key }: { readonly key: string }) => `${quoted(key)} is first written here.`,

@@ -4,11 +4,12 @@ import type { Panel, Point3 } from '../../carcass/model.js';
 import { toCarcass } from '../../carcass/pose.js';
 import { reaches } from '../../fittings/purposes.js';
 import { messages } from '../../words/message.js';
+import type { Micrometres } from '../../length/units.js';
 import type { CarcassRule, Found } from '../rule.js';
 
 const say = messages('bore-without-mate', {
-  alone: ({ panel, bore }: { readonly panel: string; readonly bore: string }) =>
-    `A bore in ${panel} (${bore}) opens against solid wood, and no other finding says so. The fault is Borewright’s, not yours: do not bore this panel.`,
+  alone: ({ panel, fromFront }: { readonly panel: string; readonly fromFront: Micrometres }, show) =>
+    `A bore in ${panel}, ${show.length(fromFront)} from the front edge, opens against solid wood, and no other finding says so. The fault is Borewright’s, not yours: do not bore this panel.`,
 });
 
 export const boreWithoutMate: CarcassRule = {
@@ -34,7 +35,7 @@ export const boreWithoutMate: CarcassRule = {
         openings.get(at)!.some((other) => other.panel !== bore.panel && isFace(other.face) !== isFace(bore.face)),
       );
       if (opposite || said.has(bore.id)) return [];
-      const message = say.alone({ panel: bore.panel, bore: bore.id });
+      const message = say.alone({ panel: bore.panel, fromFront: bore.u });
       return [{ place: spec.name.place, panel: bore.panel, bores: [bore.id], message }];
     });
   },

@@ -7,7 +7,7 @@ import { remove, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { listed } from '../../words/english.js';
+import { listed, quoted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 
@@ -61,11 +61,11 @@ interface Depth {
 
 const say = messages('dowel-depths', {
   tooShallow: (sum: Sum, show) =>
-    `${added(sum, show)}, but ${sum.dowel.name} is ${show.length(-sum.gap)} longer. ${rule(sum, show)}`,
+    `${added(sum, show)}, but ${quoted(sum.dowel.name)} is ${show.length(-sum.gap)} longer. ${rule(sum, show)}`,
   tooLittle: (sum: Sum, show) =>
-    `${added(sum, show)}, which leaves only ${show.length(sum.gap)} for the glue of ${sum.dowel.name}. ${rule(sum, show)}`,
+    `${added(sum, show)}, which leaves only ${show.length(sum.gap)} for the glue of ${quoted(sum.dowel.name)}. ${rule(sum, show)}`,
   tooMuch: (sum: Sum, show) =>
-    `${added(sum, show)}, which leaves ${show.length(sum.gap)} for the glue of ${sum.dowel.name}. ${rule(sum, show)}`,
+    `${added(sum, show)}, which leaves ${show.length(sum.gap)} for the glue of ${quoted(sum.dowel.name)}. ${rule(sum, show)}`,
   boredDeep: (
     { mate, depth, panel }: { readonly mate: string; readonly depth: Micrometres; readonly panel: string },
     show,
@@ -74,7 +74,7 @@ const say = messages('dowel-depths', {
     `Remove the fitting of ${panel}, so that both bores follow one fitting`,
   removeDepth: ({ panel }: { readonly panel: string }) =>
     `Remove the depth of ${panel}, so that both bores follow one fitting`,
-  holdWhole: ({ fitting }: { readonly fitting: string }) => `Hold the whole carcass with ${fitting}`,
+  holdWhole: ({ fitting }: { readonly fitting: string }) => `Hold the whole carcass with ${quoted(fitting)}`,
   bore: ({ panels, depth, total, mates }: Depth, show) =>
     `Bore ${listed(panels)} ${show.exact(depth)} deep, which makes ${show.exact(total)} with ${listed(mates)}`,
 });

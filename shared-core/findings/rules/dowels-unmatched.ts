@@ -9,7 +9,7 @@ import { remove, setWord } from '../changes.js';
 import type { Change, RelatedPlace, Repair } from '../finding.js';
 import { distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
-import { aNoun, counted, listed } from '../../words/english.js';
+import { aNoun, counted, listed, quoted } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 
@@ -88,7 +88,7 @@ const say = messages('dowels-unmatched', {
     end,
     fittings,
   }: Pair & { readonly fittings: readonly [string | null, string | null] }) =>
-    `The bores of ${listed([panel, ...mates])} do not match: ${face} is bored for ${fittings[0] ?? 'nothing'} and ${end} for ${fittings[1] ?? 'nothing'}. ${SAME}`,
+    `The bores of ${listed([panel, ...mates])} do not match: ${face} is bored for ${named(fittings[0])} and ${end} for ${named(fittings[1])}. ${SAME}`,
   purposes: ({ panel, mates, face, end, boredFor }: Pair & { readonly boredFor: readonly [string, string] }) =>
     `The bores of ${listed([panel, ...mates])} do not match: ${face} is bored for ${aNoun(boredFor[0])} and ${end} for ${aNoun(boredFor[1])}. ${SAME}`,
   boredAt: (
@@ -105,9 +105,11 @@ const say = messages('dowels-unmatched', {
     `Bore ${listed(panels)} at ${lengths(places, show)}, like ${listed(like)}`,
   boreAll: ({ places }: Pick<Places, 'places'>, show) => `Bore every panel of this carcass at ${lengths(places, show)}`,
   holdToo: ({ panels, fitting }: { readonly panels: readonly string[]; readonly fitting: string }) =>
-    `Hold ${listed(panels)} with ${fitting} too`,
-  holdWhole: ({ fitting }: { readonly fitting: string }) => `Hold the whole carcass with ${fitting}`,
+    `Hold ${listed(panels)} with ${quoted(fitting)} too`,
+  holdWhole: ({ fitting }: { readonly fitting: string }) => `Hold the whole carcass with ${quoted(fitting)}`,
 });
+
+const named = (fitting: string | null): string => (fitting === null ? 'nothing' : quoted(fitting));
 
 function at(panel: string, places: readonly Micrometres[], show: Show): string {
   return places.length === 0 ? `none in ${panel}` : `${lengths(places, show)} in ${panel}`;

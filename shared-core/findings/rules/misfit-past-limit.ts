@@ -37,11 +37,14 @@ const say = messages('misfit-past-limit', {
 } satisfies Readonly<Record<OverLimit['figure'], Template<Misfit>>>);
 
 const likely = ({ joints, likely, worst, limit, causes }: Misfit, key: string, show: Show): string =>
-  `${inJoints(joints)} is likely to reach ${show.length(likely)} (worst case ${show.length(worst)}); the shop’s limit is ${show.length(limit)} (\`${key}\`). Main ${verb(causes.length, 'cause', 'causes')}: ${listed(causes.map((cause) => CAUSES[cause]))}.`;
+  `${inJoints(joints)} is likely to reach ${show.length(likely)} (worst case ${show.length(worst)}); the shop’s limit is ${show.length(limit)} (\`${key}\`).${others(joints.length - 1)} Main ${verb(causes.length, 'cause', 'causes')}: ${listed(causes.map((cause) => CAUSES[cause]))}.`;
 
-function inJoints([first, ...others]: readonly JointPanels[]): string {
-  const joint = `in the joint of ${listed(first ?? [])}`;
-  return others.length === 0 ? joint : `${joint} and ${counted(others.length, 'more joint')}`;
+function inJoints([first]: readonly JointPanels[]): string {
+  return `in the joint of ${listed(first ?? [])}`;
+}
+
+function others(count: number): string {
+  return count === 0 ? '' : ` So ${verb(count, 'is', 'are')} ${counted(count, 'more joint')}.`;
 }
 
 function jointPanels({ carcass }: CarcassContext, id: string): JointPanels {

@@ -151,13 +151,22 @@ function guideOf({ guide }: CamFitting, around: Surroundings): Dowel | null {
 }
 
 /** The bolt's bore must open into the cam's with its whole width: where its rim meets the round of the cam. */
+/** A minimum that is shown must not fall below the true one. */
+const toHundredthsUp = (least: Micrometres): Micrometres => Math.ceil(least / 10) * 10;
+
 function shortBolt<B extends BoredHole>(one: CamFitting, { end }: MatedBores<B>): readonly TooShort<B>[] {
   const { name, distance, camDiameter, boltDiameter } = one;
   // By Pythagoras in half micrometres, rounded so that the least depth is the shallowest that does.
   const least = distance - Math.floor(Math.sqrt(Math.max(0, camDiameter ** 2 - boltDiameter ** 2)) / 2);
   if (end.depth >= least) return [];
   const { depth } = end;
-  return [{ bore: end, severity: 'error', told: (bores) => say.shortBolt({ ...bores, name, depth, least, distance }) }];
+  return [
+    {
+      bore: end,
+      severity: 'error',
+      told: (bores) => say.shortBolt({ ...bores, name, depth, least: toHundredthsUp(least), distance }),
+    },
+  ];
 }
 
 /** The cam must reach past the whole of the bolt, which is at least as thick as its stud and lies in the middle of the board. */

@@ -1,0 +1,107 @@
+import { batchesFor } from '../../../shared-core/engine/repairs.js';
+import { refactorsAt } from '../../../shared-core/engine/refactors.js';
+import type { FileFinding, JobAnalysis } from '../../../shared-core/engine.js';
+import type { Finding } from '../../../shared-core/findings/finding.js';
+import { readingRules } from '../../../shared-core/findings/reading-rules.js';
+import { rules } from '../../../shared-core/findings/registry.js';
+import type { Unit } from '../../../shared-core/length/units.js';
+import { explain } from '../../../shared-core/service/hover.js';
+import { unboredHoles } from '../../../shared-core/service/set-ups.js';
+import { readShop } from '../../../shared-core/shop/read.js';
+import { tell } from '../../../shared-core/words/message.js';
+import { analyse, demoText } from '../findings/jobs.js';
+import { sayServer } from './server-words.js';
+import { differences, faultsOfSheets, obstacles } from './sheets.js';
+import { faultsOfOurs } from './spoilt.js';
+import { JOBS, SHOPS } from './texts.js';
+
+/** The templates that a rule's findings and their repairs are told with. */
+export interface OfRule {
+  readonly findings: Set<string>;
+  readonly repairs: Set<string>;
+}
+
+/** A text that a rule's own test shows it with. */
+export interface RuleText {
+  readonly carcass: string;
+  readonly unit?: Unit;
+  readonly shop?: string;
+}
+
+/** Has everything told that these texts bring up; gives which rule told which. */
+export function sayAll(ofRules: readonly RuleText[]): ReadonlyMap<string, OfRule> {
+  const said = new Map<string, OfRule>();
+  const say = (finding: Finding, unit: Unit): void => sayFinding(finding, unit, said);
+  const sayJob = (job: JobAnalysis): void => {
+    for (const one of job.findings()) {
+      say(one.finding, job.unit);
+      sayBatches(job, one);
+    }
+    unboredHoles(job);
+  };
+  for (const { about } of [...rules, ...readingRules]) sayJob(jobOf(about.example, about.shop));
+  for (const { carcass, shop, unit } of ofRules) sayJob(jobOf(carcass.replace(/[«»]/g, ''), shop, unit));
+  for (const name of ['every-finding', 'kitchen', 'studio']) {
+    const job = analyse(demoText(`${name}.carcass.yaml`));
+    sayJob(job);
+    sayPlaces(job);
+  }
+  for (const text of JOBS) {
+    const job = typeof text === 'string' ? analyse(text) : analyse(text[0], { 'own.shop.yaml': text[1] });
+    sayJob(job);
+    sayPlaces(job);
+  }
+  for (const text of SHOPS) {
+    const { shop, findings } = readShop(text);
+    for (const finding of findings) say(finding, shop.unit);
+  }
+  for (const [rule, messages] of faultsOfOurs()) {
+    for (const message of messages) {
+      tell(message, 'mm');
+      const own = said.get(rule) ?? { findings: new Set(), repairs: new Set() };
+      own.findings.add(message.id);
+      said.set(rule, own);
+    }
+  }
+  for (const message of [...faultsOfSheets(), ...differences(), ...obstacles()]) tell(message, 'mm');
+  sayServer();
+  return said;
+}
+
+/** A job of one carcass, or the text itself where it is a whole job. */
+function jobOf(text: string, shop?: string, unit: Unit = 'mm'): JobAnalysis {
+  const whole = /^(carcasses|shop|unit|title):/.test(text);
+  const named = shop !== undefined && shop.endsWith('.yaml') ? shop : 'bench.shop.yaml';
+  const head = shop === undefined ? '' : `shop: ${named}\n`;
+  const body = text.replaceAll('\n', '\n    ');
+  const job = whole ? text : `unit: ${unit}\n${head}carcasses:\n  sink:\n    ${body}\n`;
+  return analyse(job, shop === undefined || named === shop ? {} : { [named]: shop });
+}
+
+function sayFinding({ rule, message, related, repairs }: Finding, unit: Unit, said: Map<string, OfRule>): void {
+  const own = said.get(rule) ?? { findings: new Set(), repairs: new Set() };
+  said.set(rule, own);
+  tell(message, unit);
+  own.findings.add(message.id);
+  for (const one of related) tell(one.message, unit);
+  for (const { title, batch } of repairs) {
+    tell(title, unit);
+    own.repairs.add(title.id);
+    if (batch !== undefined) tell(batch.title, unit);
+  }
+}
+
+function sayBatches(job: JobAnalysis, one: FileFinding): void {
+  for (const { title } of batchesFor(job, one)) tell(title, job.unit);
+}
+
+const LONGEST_LOOKED_THROUGH = 20_000;
+
+/** What is said of the places of a text: hovers, and what can be made of what stands there. */
+function sayPlaces(analysis: JobAnalysis): void {
+  if (analysis.text.length > LONGEST_LOOKED_THROUGH) return;
+  for (let offset = 0; offset < analysis.text.length; offset += 3) {
+    explain({ kind: 'job', analysis }, offset);
+    for (const { title } of refactorsAt(analysis, offset)) tell(title, analysis.unit);
+  }
+}
