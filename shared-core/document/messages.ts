@@ -65,7 +65,7 @@ export const say = messages('text', {
   colonUnspaced: () => 'A space is missing after the colon.',
   commaOrColon: () => 'A comma or a colon is missing here.',
   remarkUnspaced: () =>
-    'A # that starts a remark needs a space before it. Put the value in quotes if the # belongs to it.',
+    'A # that starts a comment needs a space before it. Put the value in quotes if the # belongs to it.',
   colonAfterKey: () => 'A key needs a colon after it. Write it like `width: 600`.',
   dashMissing: () => 'This line has no dash, or is indented differently from the items above.',
   markUnspaced: () => 'A space is missing after a & name or a ! tag.',

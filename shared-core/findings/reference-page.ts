@@ -6,7 +6,7 @@ import type { ReadingRule } from './rule.js';
 const SEVERITY = {
   error: 'Error: it cannot be made, or will not fit.',
   warning: 'Warning: it can be made, at a cost or a risk.',
-  info: 'Information: worth knowing.',
+  info: 'Info: worth knowing.',
 } as const;
 
 /** The reference of all findings as Markdown, made from what the rules say of themselves. */

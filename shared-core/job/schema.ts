@@ -17,9 +17,7 @@ const rowChoice = choice('Which rows of holes are bored.', {
 const bands = record('bands', 'Edge bands of this panel, edge by edge; `none` leaves an edge bare.', {
   front: optional(name('band', 'Band on the front edge, the reference of every bore.')),
   back: optional(name('band', 'Band on the back edge.')),
-  'reference-end': optional(
-    name('band', 'Band on the reference end: the bottom of a side, the left end of a horizontal.'),
-  ),
+  'reference-end': optional(name('band', 'Band on the bottom end of an upright panel, the left end of any other.')),
   'far-end': optional(name('band', 'Band on the far end.')),
 });
 
@@ -32,7 +30,7 @@ const shelf = record('shelf', 'One shelf.', {
   ),
   bay: optional(count('The bay it stands in, counted from the left; all bays when left out.', 1, 20)),
   board: optional(name('board', 'Board of this shelf.')),
-  setback: optional(length('How far its front edge stands back from the front of the carcass.', 0, 500)),
+  setback: optional(length('Shelf setback: from the front of the carcass to the front edge of the shelf.', 0, 500)),
 });
 
 const divider = record('divider', 'One divider.', {
@@ -57,8 +55,8 @@ const back = record('back', 'How the back is held.', {
 const panelChoices = record('panel', 'What is different on one panel of this carcass.', {
   board: optional(name('board', 'Board of this panel.')),
   rows: optional(rowChoice),
-  'row-offset': optional(length('First hole of its rows, from its reference end.', 1, 500)),
-  joint: optional(name('fitting', 'Fitting that this panel is bored for.')),
+  'row-offset': optional(length('First hole of its rows, from its bottom end.', 1, 500)),
+  joint: optional(name('fitting', 'The fitting that holds the joints of this panel.')),
   dowels: optional(
     list('Places of its construction bores, from its front edge.', length('From the front edge.', 1, 3000)),
   ),
@@ -83,7 +81,7 @@ const shared = {
   ),
   board: optional(name('board', 'Board of sides, horizontals, dividers and shelves.')),
   band: optional(name('band', 'Band of all front edges; `none` leaves them bare.')),
-  joint: optional(name('fitting', `What holds the joints: a ${SORTS_OF_FITTING} of the shop.`)),
+  joint: optional(name('fitting', `The fitting that holds the joints: a ${SORTS_OF_FITTING} of the shop.`)),
   top: optional(
     choice('How the carcass is closed above.', {
       between: 'A top between the sides.',
@@ -101,8 +99,8 @@ const shared = {
   plinth: optional(length('Height of the plinth under the carcass; 0 for none.', 0, 400)),
   back: optional(either('The back: a word, or a map with more about it.', back.fields.how.schema, back)),
   rows: optional(rowChoice),
-  'row-offset': optional(length('First hole of the rows, from the reference end of the side.', 1, 500)),
-  'row-setback': optional(length('Front row, from the front edge.', 5, 300)),
+  'row-offset': optional(length('First hole of the rows, from the bottom end of the side.', 1, 500)),
+  'row-setback': optional(length('Row setback: from the front edge to the front row.', 5, 300)),
   'rear-row': optional(length('Rear row, from the front edge.', 20, 3000)),
   dowels: optional(
     list('Places of the construction bores, from the front edge.', length('From the front edge.', 1, 3000)),
@@ -171,7 +169,7 @@ export const carcassSchema = record(
         panelChoices,
       ),
     ),
-    note: optional(text('A remark for the shop papers.')),
+    note: optional(text('A note for the shop papers.')),
   },
   {},
   TRIED_OF_CARCASS,

@@ -70,14 +70,14 @@ export function findingWords({
   return `${severity} ${rule}: ${message}${where === '' ? '' : ` (${where})`}`;
 }
 
-/** '2 files, 1 error, 3 warnings.', and remarks where there are any. */
+/** '2 files, 1 error, 3 warnings, 1 info.'; the last only where there is any. */
 export function findingTotals(files: number, findings: readonly Pick<Told, 'severity'>[]): string {
   const count = (severity: Severity): number => findings.filter((one) => one.severity === severity).length;
   const total = [
     counted(files, 'file'),
     counted(count('error'), 'error'),
     counted(count('warning'), 'warning'),
-    ...(count('info') > 0 ? [counted(count('info'), 'remark')] : []),
+    ...(count('info') > 0 ? [counted(count('info'), 'info', 'info')] : []),
   ];
   return `${total.join(', ')}.`;
 }

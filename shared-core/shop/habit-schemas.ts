@@ -21,7 +21,7 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   board: orBefore(name('board', 'Usual board.')),
   'back-board': orBefore(name('board', 'Usual board of backs.')),
   band: orBefore(name('band', 'Usual band of front edges.')),
-  joint: orBefore(name('fitting', 'Usual fitting of joints.')),
+  joint: orBefore(name('fitting', 'The usual fitting that holds joints.')),
   sizes: orEmpty(record('sizes', 'Usual sizes by kind.', sizesByKind, { drawer: 'for-drawers' })),
   machines: orEmpty(
     record('machines', 'Usual machines.', {
@@ -34,15 +34,11 @@ export const habits = record('habits', 'What the shop does unless a job says oth
     }),
   ),
   pitch: orBefore(length('Pitch of rows.', 10, 100)),
-  setback: orBefore(length('Front row, from the front edge.', 5, 300)),
+  setback: orBefore(length('Usual row setback: from the front edge to the front row.', 5, 300)),
   'row-diameter': orBefore(length('Diameter of row holes.', 2, 15)),
   'row-depth': orBefore(length('Depth of row holes.', 3, 60)),
   'row-offset': optional(
-    length(
-      'First hole of a row, from the reference end; half the nominal thickness of the board when left out.',
-      1,
-      500,
-    ),
+    length('First hole of a row, from the bottom end; half the nominal thickness of the board when left out.', 1, 500),
   ),
   'rear-margin': orBefore(length('Least distance from the back edge to the rear row.', 5, 500)),
   'first-dowel': orBefore(length('First construction bore, from the front edge.', 8, 500)),
@@ -85,7 +81,9 @@ export const habits = record('habits', 'What the shop does unless a job says oth
     length('What is reckoned beyond the length of each banded edge: it hangs over at both ends.', 0, 500),
   ),
   'shelf-gap': orBefore(length('Play of a loose shelf at each end.', 0, 10)),
-  'shelf-setback': orBefore(length('How far a loose shelf stands back from the front.', 0, 100)),
+  'shelf-setback': orBefore(
+    length('Usual shelf setback of a loose shelf: from the front of the carcass to its front edge.', 0, 100),
+  ),
 });
 
 export const changeover = record('changeover', 'What a change costs, in seconds.', {

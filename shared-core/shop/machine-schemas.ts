@@ -94,7 +94,7 @@ export const lineDrill = record('line drill', 'Heads of spindles along the fence
   fence: required(fenceChoice),
   from: required(fromChoice),
   heads: required(count('Number of heads.', 1, 6)),
-  setback: required(span('From the fence to the first head.', 0, 3000)),
+  setback: required(span('Head setback: from the fence to the first head.', 0, 3000)),
   'head-distance': optional(span('From one head to the next.', 0, 3000)),
   throat: required(length('The deepest row that a head reaches, from the fence.', 10, 5000)),
   stops: required(named('stop', 'The end stops along the fence.', stop)),

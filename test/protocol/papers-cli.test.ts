@@ -81,7 +81,7 @@ describe('papers', () => {
     for (const { Pieces: pieces, Panels: panels } of rows) expect(panels!.split(', ')).toHaveLength(Number(pieces));
     // A banded edge makes the piece to be cut smaller by its band, and nothing else does.
     for (const row of rows) {
-      const bands = [...row.Bands!.matchAll(/\b(front|back|reference end|far end)\b/g)].length;
+      const bands = [...row.Bands!.matchAll(/\b(front|back|bottom or left end|top or right end)\b/g)].length;
       const lost =
         Number(row['Finished length']) -
         Number(row['Cut length']) +
@@ -94,7 +94,7 @@ describe('papers', () => {
   test('the banding list has every banded edge of the cut list', () => {
     const cut = rowsOf('csv/kitchen-cut-list.csv').reduce(
       (sum, { Bands: bands, Pieces: pieces }) =>
-        sum + [...bands!.matchAll(/\b(?:front|back|reference end|far end)\b/g)].length * Number(pieces),
+        sum + [...bands!.matchAll(/\b(?:front|back|bottom or left end|top or right end)\b/g)].length * Number(pieces),
       0,
     );
     const banded = rowsOf('csv/kitchen-banding-list.csv').reduce((sum, { Edges: edges }) => sum + Number(edges), 0);

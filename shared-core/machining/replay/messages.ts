@@ -37,7 +37,7 @@ export const say = messages('replay', {
   fenceOutOfRange: (one: OutOfRange, show) =>
     `The fence distance of ${show.exact(one.value)} ${isOutOfRange(one, show)}`,
   setbackOutOfRange: (one: OutOfRange, show) =>
-    `The setback of the first head of ${show.exact(one.value)} ${isOutOfRange(one, show)}`,
+    `The head setback of ${show.exact(one.value)} ${isOutOfRange(one, show)}`,
   headsOutOfRange: (one: OutOfRange, show) =>
     `The distance of two heads of ${show.exact(one.value)} ${isOutOfRange(one, show)}`,
   headsOutOfOrder: ({ machine }: { readonly machine: string }) =>
@@ -158,8 +158,8 @@ export const say = messages('replay', {
 const SIDE_WORDS: Readonly<Record<Side, string>> = {
   front: 'front edge',
   back: 'back edge',
-  'reference-end': 'reference end',
-  'far-end': 'far end',
+  'reference-end': 'bottom or left end',
+  'far-end': 'top or right end',
   inside: 'inside face',
   outside: 'outside face',
 };

@@ -63,8 +63,8 @@ function boardBlocks(board: Board, sizes: readonly CutSize[], unit: Unit): reado
 const EDGES: readonly (readonly [EdgeName, string])[] = [
   ['front', 'front'],
   ['back', 'back'],
-  ['reference-end', 'reference end'],
-  ['far-end', 'far end'],
+  ['reference-end', 'bottom or left end'],
+  ['far-end', 'top or right end'],
 ];
 
 /** 'front white-1', 'front and back white-1, far end birch-2' */

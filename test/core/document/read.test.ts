@@ -119,7 +119,7 @@ describe('faults of the text', () => {
     ['a: [1,, 2]\n', ['"," There is one comma too many here.']],
     [
       'a: "x"#y\n',
-      ['"#y" A # that starts a remark needs a space before it. Put the value in quotes if the # belongs to it.'],
+      ['"#y" A # that starts a comment needs a space before it. Put the value in quotes if the # belongs to it.'],
     ],
     ['a: 1\nb\n', ['"b" A key needs a colon after it. Write it like `width: 600`.']],
     ['a: @x\n', ['"@" A value cannot start with this character. Put the value in quotes.']],

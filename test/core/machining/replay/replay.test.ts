@@ -81,7 +81,7 @@ describe('hand-worked examples', () => {
       'inside 533 8 8 12',
     ]);
     expect(replay(on('near-left', 'reference-end'), 'right', RIGHT)).toEqual([
-      'PROBLEM The far end comes to stop ‘near-left’ on the left, not the reference end.',
+      'PROBLEM The top or right end comes to stop ‘near-left’ on the left, not the bottom or left end.',
     ]);
     // The top joint stands 8 mm under the far end: v = 720 - 8.
     expect(replay(on('near-left', 'far-end'), 'right', RIGHT)).toEqual(['inside 53 712 8 12', 'inside 533 712 8 12']);
@@ -304,7 +304,7 @@ describe('a set-up that cannot be carried out says why', () => {
       () => onVertical({ stops: { 'near-left': 60, 'far-left': 60 } }),
     ],
     [
-      'The setback of the first head of 81 mm is outside the range of ‘liner’, 20 mm to 80 mm.',
+      'The head setback of 81 mm is outside the range of ‘liner’, 20 mm to 80 mm.',
       () => onLine({ fence: [81] }, [step(rowLies, [0], 5)]),
     ],
     [
@@ -360,10 +360,10 @@ describe('a set-up that cannot be carried out says why', () => {
     expect(run(41, false)).toEqual(['PROBLEM The height of 41 mm is outside the range of ‘level’, 4 mm to 40 mm.']);
     expect(run(undefined, false)).toEqual(['PROBLEM The set-up gives no height for ‘level’.']);
     expect(run(8, true)).toEqual([
-      'PROBLEM The 8 mm hole at 53 mm, 8 mm in the reference end would have to go through the whole length of the panel.',
+      'PROBLEM The 8 mm hole at 53 mm, 8 mm in the bottom or left end would have to go through the whole length of the panel.',
     ]);
     expect(run(16, false)).toEqual([
-      'PROBLEM The 8 mm hole at 53 mm, 16 mm in the reference end cuts into an edge of the panel, which measures 560 mm by 16 mm there.',
+      'PROBLEM The 8 mm hole at 53 mm, 16 mm in the bottom or left end cuts into an edge of the panel, which measures 560 mm by 16 mm there.',
     ]);
   });
 
