@@ -3,7 +3,7 @@ import { cupOperations } from '../../../shared-core/machining/plan/cup-operation
 import { headsOver } from '../../../shared-core/machining/plan/heads.js';
 import { compareHoles } from '../../../shared-core/machining/replay/compare.js';
 import { replayPanel } from '../../../shared-core/machining/replay/replay.js';
-import type { SetUp, Step } from '../../../shared-core/machining/setup-sheet.js';
+import type { SetUp, Step } from '../../../shared-core/machining/set-up.js';
 import type { CupBorer } from '../../../shared-core/shop/model.js';
 import type { Message } from '../../../shared-core/words/message.js';
 import { blank, CUP, HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from '../machining/replay/set-ups.js';

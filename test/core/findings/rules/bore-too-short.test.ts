@@ -12,7 +12,7 @@ rule('bore-too-short', {
     {
       // a bolt of 8 opens into a cam of 15 no deeper than sqrt(7.5^2 - 4^2) = 6.34 before its centre
       carcass: 'kind: wall\nwidth: 600\njoint: cam-15\npanels:\n  bottom: { end-depth: «27.6» }',
-      says: 'The 4 bolt bores in bottom are 27.6 mm deep; the minimum is 27.656 mm, to open into the cam of ‘cam-15’ 34 mm from the end. Bore deeper, or leave the depth to the fitting.',
+      says: 'The 4 bolt bores in bottom are 27.6 mm deep; the minimum is 27.66 mm, to open into the cam of ‘cam-15’ 34 mm from the end. Bore deeper, or leave the depth to the fitting.',
       severity: 'error',
       panel: 'bottom',
     },
