@@ -1,4 +1,5 @@
 import { vi } from 'vitest';
+import type * as Words from '../../../shared-core/words/message.js';
 
 /** What was told: the words of each template, as they first came up, and which rules said it. */
 export interface Gathered {
@@ -11,13 +12,13 @@ export interface Gathered {
  * Watches the tables and what is told of them. To be hoisted over the imports:
  * `vi.mock('…/words/message.js', async (original) => watched(gathered, await original()))`.
  */
-export function watched(
-  gathered: Gathered,
-  original: typeof import('../../../shared-core/words/message.js'),
-): typeof import('../../../shared-core/words/message.js') {
+export function watched(gathered: Gathered, original: typeof Words): typeof Words {
   const { Message, messages } = original;
-  const inEnglish = Message.prototype.inEnglish;
-  vi.spyOn(Message.prototype, 'inEnglish').mockImplementation(function (this: InstanceType<typeof Message>, show) {
+  const inEnglish = Reflect.get(Message.prototype, 'inEnglish') as (
+    this: Words.Message,
+    show: Parameters<Words.Message['inEnglish']>[0],
+  ) => string;
+  vi.spyOn(Message.prototype, 'inEnglish').mockImplementation(function (this: Words.Message, show) {
     const words = inEnglish.call(this, show);
     if (!gathered.words.has(this.id)) gathered.words.set(this.id, words);
     return words;

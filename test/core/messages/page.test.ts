@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { expect, test, vi } from 'vitest';
+import type * as RuleTests from '../findings/rules/rule-tests.js';
 import type { Gathered } from './gather.js';
 
 const ROOT = resolve(import.meta.dirname, '../../..');
@@ -16,7 +17,7 @@ const told = vi.hoisted(
   (): { readonly name: string; readonly carcass: string; readonly unit?: 'mm' | 'in'; readonly shop?: string }[] => [],
 );
 vi.mock('../findings/rules/rule-tests.js', async (original) => ({
-  ...(await original<typeof import('../findings/rules/rule-tests.js')>()),
+  ...(await original<typeof RuleTests>()),
   rule: (name: string, { tells }: { readonly tells: readonly { readonly carcass: string }[] }) => {
     told.push(...tells.map((one) => ({ name, ...one })));
   },
