@@ -14,10 +14,10 @@ export interface Gathered {
  */
 export function watched(gathered: Gathered, original: typeof Words): typeof Words {
   const { Message, messages } = original;
-  const inEnglish = Reflect.get(Message.prototype, 'inEnglish') as (
-    this: Words.Message,
-    show: Parameters<Words.Message['inEnglish']>[0],
-  ) => string;
+  const inEnglish: (this: Words.Message, show: Parameters<Words.Message['inEnglish']>[0]) => string = Reflect.get(
+    Message.prototype,
+    'inEnglish',
+  );
   vi.spyOn(Message.prototype, 'inEnglish').mockImplementation(function (this: Words.Message, show) {
     const words = inEnglish.call(this, show);
     if (!gathered.words.has(this.id)) gathered.words.set(this.id, words);
