@@ -11,9 +11,9 @@ import { asText } from '../papers/render/text.js';
 import { costSentences } from '../papers/set-up/cost.js';
 import { setUpBlocks } from '../papers/set-up/paper.js';
 import { loadedIn } from '../papers/set-up/spindles.js';
-import { countWords, totalsWords } from '../papers/set-up/totals.js';
-import { timeWords } from '../papers/set-up/words.js';
-import { counted, listed } from '../words/english.js';
+import { say } from '../papers/set-up/messages.js';
+import { strokesIn, totalsWords } from '../papers/set-up/totals.js';
+import { listed } from '../words/english.js';
 import { tell } from '../words/message.js';
 import type { Answer } from './answer.js';
 import { jobWords } from './job-words.js';
@@ -69,14 +69,12 @@ function differenceLines({ differences }: JobReplay): readonly string[] {
 
 /** What the set-ups are not for, and why. */
 function leftOutLines(analysis: JobAnalysis, { notReplayed }: JobReplay): readonly string[] {
-  if (analysis.carcasses.length === 0) return ['there is no carcass in this job.'];
+  if (analysis.carcasses.length === 0) return [tell(say.noCarcass(), 'mm')];
   const left = leftOut(analysis);
   const panels = notReplayed.map(({ carcass, panel }) => `${panel} of ${carcass}`);
   return [
-    ...(left.length > 0 ? [`no set-ups for ${left.join(', ')}; put the errors right first.`] : []),
-    ...(panels.length > 0
-      ? [`do not bore ${panels.join(', ')} from these set-ups before the errors are put right.`]
-      : []),
+    ...(left.length > 0 ? [tell(say.noSetUpsFor({ carcasses: left }), 'mm')] : []),
+    ...(panels.length > 0 ? [tell(say.boreNot({ panels }), 'mm')] : []),
   ];
 }
 
@@ -153,10 +151,9 @@ function unreachableData({ name, operations }: CarcassAnalysis, unit: Unit): rea
 /** The set-ups, with what is to be known before them. */
 function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): Paper {
   const { title } = analysis.head;
+  const { unit } = analysis.shop;
   if (replay.differences.length > 0) {
-    const withheld =
-      'The set-ups are withheld: a replay of them does not give the bore maps. Bore nothing from this plan.';
-    return { title, blocks: list([withheld]) };
+    return { title, blocks: list([tell(say.withheld(), unit)]) };
   }
   const lines = [
     totalsWords(plan),
@@ -165,8 +162,10 @@ function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWan
     replayWords(analysis, replay),
     ...analysis
       .planned()
-      .flatMap(({ name, spec }) => (spec === null || spec.note === '' ? [] : [`Note on ${name}: ${spec.note}`])),
-    ...leftOut(analysis).map((name) => `LEFT OUT: ${name}. Put its errors right first.`),
+      .flatMap(({ name, spec }) =>
+        spec === null || spec.note === '' ? [] : [tell(say.note({ carcass: name, note: spec.note }), unit)],
+      ),
+    ...leftOut(analysis).map((carcass) => tell(say.leftOut({ carcass }), unit)),
     ...unreachableText(analysis),
   ];
   const isRefused = (carcass: string, panel: string): boolean =>
@@ -179,22 +178,15 @@ function shareWords({ setUps }: Plan, isWanted: SetUpTest): readonly string[] {
   const own = setUps.filter(({ setUp }) => isWanted(setUp));
   if (own.length === setUps.length) return [];
   const seconds = own.reduce((sum, one) => sum + one.seconds, 0);
-  return [`Of these here: ${countWords(own)}; changeovers ${timeWords(seconds)}.`];
+  return [tell(say.share({ setUps: own.length, strokes: strokesIn(own), seconds }), 'mm')];
 }
 
 /** What the replay has proven, and of how many holes there is nothing to prove. */
 function replayWords(analysis: JobAnalysis, { panels, holes, notReplayed }: JobReplay): string {
   const unbored = unboredHoles(analysis).reduce((sum, { count }) => sum + count, 0);
-  const left = [
-    ...(unbored > 0 ? [`${counted(unbored, 'hole')} in no set-up`] : []),
-    ...(notReplayed.length > 0 ? [`${counted(notReplayed.length, 'panel')} not to be bored`] : []),
-  ];
-  const rest = left.length === 0 ? '' : `; ${left.join(', ')}, see below`;
-  return `Replayed from the set-ups alone: ${panels} panels, ${holes} holes, all as in their bore maps${rest}.`;
+  return tell(say.replayed({ panels, holes, unbored, refused: notReplayed.length }), 'mm');
 }
 
 function unreachableText(analysis: JobAnalysis): readonly string[] {
-  return unboredHoles(analysis).map(
-    ({ carcass, panel, count, reason }) => `NOT BORED: ${counted(count, 'hole')} of ${carcass} ${panel}. ${reason}`,
-  );
+  return unboredHoles(analysis).map((one) => tell(say.notBored(one), 'mm'));
 }

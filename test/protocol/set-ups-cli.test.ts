@@ -243,7 +243,7 @@ describe('as text', () => {
     const shelves = parts.find((part) => part.includes(': borer-up-A '))!;
     expect(shelves).toContain('* long-left   712 mm');
     expect(shelves).toContain('    fence       53 mm to spindle 1');
-    expect(shelves).toContain('Same face down in every stroke: the outside face');
+    expect(shelves).toContain('The outside face lies down in every stroke');
     expect(shelves).toMatch(
       /larder left +2064 × 560 × 16 mm +1 {2}Bottom end at near-left \(.*near-right.* down\), 4 holes/,
     );

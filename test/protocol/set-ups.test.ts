@@ -55,7 +55,7 @@ test('one set-up: what is changed, what stands, how the panels lie', async () =>
   expect(run.size).toBe('2064 × 560 × 16 mm');
   expect(run.steps.map(({ words }) => words).join('; ')).toContain('bottom end at long-left');
   expect(covered(client.text(kitchen), run.range!)).toBe('larder');
-  expect(setUp.lay.join(' ')).toContain('Same face down in every stroke: the outside face. Only the front edge touches the fence.');
+  expect(setUp.lay.join(' ')).toContain('The outside face lies down in every stroke; only the front edge touches the fence.');
   expect(setUp.cautions[0]).toContain('isolate it from power');
   expect(setUp.cautions.at(-1)).toContain('manual');
 }); // prettier-ignore

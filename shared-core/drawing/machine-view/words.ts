@@ -1,11 +1,13 @@
 import { listed } from '../../words/english.js';
+import { tell, type Message } from '../../words/message.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/set-up.js';
 import { described, headsSet } from '../../machining/described.js';
-import { nominal, showLength } from '../../length/show.js';
-import { edgeWord, endWord, sentence, stopCalled, surfaceWord } from '../words.js';
+import { showLength } from '../../length/show.js';
+import { edgeWord, endWord, stopCalled, surfaceWord } from '../words.js';
+import { say } from './messages.js';
 import type { Acted, Working } from './strokes.js';
 
 const OTHER = { inside: 'outside', outside: 'inside' } as const;
@@ -15,13 +17,15 @@ const OTHER = { inside: 'outside', outside: 'inside' } as const;
  * 'Inside face up, front edge at the fence, bottom end 736 mm past row-left.'
  */
 export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): string {
-  const up = `${sentence(surfaceWord(panel, OTHER[step.down]))} up`;
-  const edge = edgeWord(panel, step.edge);
-  const end = endWord(panel, step.end);
-  if (described(setUp.machine).bores === 'ends')
-    return `${up}, ${end} pressed against the head, ${edge} against ${stopCalled(step.stop)}.`;
-  const place = step.moved === 0 ? `against ${stopCalled(step.stop)}` : movedWords(setUp, step, unit);
-  return `${up}, ${edge} at the fence, ${end} ${place}.`;
+  const lie = {
+    up: surfaceWord(panel, OTHER[step.down]),
+    edge: edgeWord(panel, step.edge),
+    end: endWord(panel, step.end),
+    stop: stopCalled(step.stop),
+  };
+  if (described(setUp.machine).bores === 'ends') return tell(say.liesAtHead(lie), unit);
+  if (step.moved === 0) return tell(say.liesAtStop(lie), unit);
+  return tell(say.liesMoved({ ...lie, by: Math.abs(step.moved), past: isPast(setUp, step) }), unit);
 }
 
 /** Where an index move has brought the end: '736 mm past row-left'. */
@@ -62,27 +66,25 @@ export function turnOf(before: TableLayout, after: TableLayout): 'over' | 'half'
 }
 
 /** What is done with the panel between two strokes of one set-up; the words of its first where there is none before. */
-export function moveWords(panel: Panel, { stroke, layout, before }: Acted, unit: Unit): string | null {
+export function moveWords(panel: Panel, acted: Acted, unit: Unit): string | null {
+  const message = moveTold(panel, acted, unit);
+  return message === null ? null : tell(message, unit);
+}
+
+function moveTold(panel: Panel, { stroke, layout, before }: Acted, unit: Unit): Message | null {
   const { setUp, step } = stroke;
+  const to = { end: endWord(panel, step.end), edge: edgeWord(panel, step.edge), stop: stopCalled(step.stop) };
+  const atHead = described(setUp.machine).bores === 'ends';
   if (before === null) {
-    return step.moved === 0
-      ? null
-      : `Push it against ${stopCalled(step.stop)}, then an index move: ${indexWords(setUp, step.moved, unit)}.`;
+    return step.moved === 0 ? null : say.pushThenMove({ stop: to.stop, move: indexWords(setUp, step.moved, unit) });
   }
   const { step: last } = before.stroke;
   const turn = turnOf(before.layout, layout);
-  if (turn === 'over') {
-    return `Turn it over: the ${OTHER[step.down]} face comes up, the ${edgeWord(panel, step.edge)} stays the reference.`;
-  }
-  const end = endWord(panel, step.end);
-  const to =
-    described(setUp.machine).bores === 'ends'
-      ? `the ${end} comes to the head, the ${edgeWord(panel, step.edge)} to ${stopCalled(step.stop)}`
-      : `the ${end} comes to ${stopCalled(step.stop)}`;
-  if (turn === 'half') return `Turn it by 180 degrees on the table: the ${step.down} face stays down, ${to}.`;
-  if (last.stop !== step.stop || last.end !== step.end) return `Slide it along, do not turn it: ${to}.`;
+  if (turn === 'over') return say.turnOver({ face: OTHER[step.down], edge: to.edge });
+  if (turn === 'half') return (atHead ? say.turnHalfToHead : say.turnHalf)({ ...to, face: step.down });
+  if (last.stop !== step.stop || last.end !== step.end) return (atHead ? say.slideToHead : say.slide)(to);
   const by = step.moved - last.moved;
-  return by === 0 ? 'Leave it where it is.' : `Index move: ${indexWords(setUp, by, unit)}.`;
+  return by === 0 ? say.leave() : say.indexMove({ move: indexWords(setUp, by, unit) });
 }
 
 /** Spindles of a set-up are counted from 1: from the fence on an upright head, from the left on the others. */
@@ -129,15 +131,13 @@ function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'hea
 /** 'Spindles 1, 6, 10 and 15 bore 4 holes Ø 8 mm, 12 mm deep.' */
 export function boreWords({ stroke, working }: Acted, unit: Unit): string {
   const { setUp } = stroke;
-  const show = (length: Micrometres): string => showLength(length, unit);
-  const depth = setUp.through ? 'through' : `${show(setUp.depth)} deep`;
   const bores = working.filter(({ makes }) => makes !== null);
   const parts = diametersOf(bores).map((diameter) => {
     const those = bores.filter((one) => one.diameter === diameter);
-    const holes = those.length === 1 ? '1 hole' : `${those.length} holes`;
-    return `${spindlesWords(setUp, those)} ${those.length === 1 ? 'bores' : 'bore'} ${holes} Ø ${nominal(diameter, unit)}`;
+    return { spindles: spindlesWords(setUp, those), count: those.length, diameter };
   });
-  return `${sentence(listed(parts))}, ${depth}${described(setUp.machine).bitsCome === 'up' ? ', from below' : ''}.`;
+  const { depth, through, machine } = setUp;
+  return tell(say.bores({ parts, depth, through, upward: described(machine).bitsCome === 'up' }), unit);
 }
 
 /** How the spindles of a machine come to the panel: 'come down', 'come up', 'come out'. */
@@ -151,25 +151,19 @@ export function noteWords({ stroke, layout, working }: Acted): string[] {
   const lowered = layout.stops.filter((one) => one.lowered).map(({ name }) => stopCalled(name));
   const beside = working.filter(({ makes }) => makes === null);
   return [
-    ...(lowered.length > 0 ? [`Lower ${listed(lowered)}, out of the panel’s way.`] : []),
+    ...(lowered.length > 0 ? [say.lower({ stops: lowered })] : []),
     ...(beside.length > 0
-      ? [
-          `${sentence(spindlesWords(setUp, beside))} ${beside.length === 1 ? 'is' : 'are'} loaded too, and ${beside.length === 1 ? 'comes' : 'come'} ${comeWords(setUp)} beside the panel.`,
-        ]
+      ? [say.beside({ spindles: spindlesWords(setUp, beside), count: beside.length, comes: comeWords(setUp) })]
       : []),
-    ...(layout.clamps.length > 0 && !layout.clamps.some(({ holds }) => holds)
-      ? ['No clamp comes down on the panel: hold it in a fixture.']
-      : []),
-    ...(setUp.extension ? ['The fence extension is on.'] : []),
-  ];
+    ...(layout.clamps.length > 0 && !layout.clamps.some(({ holds }) => holds) ? [say.unheld()] : []),
+    ...(setUp.extension ? [say.extension()] : []),
+  ].map((message) => tell(message, 'mm'));
 }
 
 /** How far the panel is when the stroke is done. */
 export function leftWords({ holes }: Acted): string {
   const open = holes.filter(({ state }) => state === 'to-come').length;
-  return open === 0
-    ? 'After this stroke the panel has all its holes.'
-    : `${open === 1 ? '1 hole is' : `${open} holes are`} still to come.`;
+  return tell(open === 0 ? say.done() : say.open({ holes: open }), 'mm');
 }
 
 function diametersOf(working: readonly Pick<Working, 'diameter'>[]): Micrometres[] {

@@ -1,5 +1,6 @@
 import { described } from '../../machining/described.js';
-import { listed } from '../../words/english.js';
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
 import type { Panel } from '../../carcass/model.js';
 import { indexWords, movedWords, turnOf } from '../../drawing/machine-view/words.js';
 import { edgeWord, endWord, facesExplained, stopCalled, surfaceWord } from '../../drawing/words.js';
@@ -93,11 +94,11 @@ function turnWords(
   if (before === undefined || table === undefined || last === undefined) return null;
   switch (turnOf(last, table)) {
     case 'over':
-      return 'turn it over, front edge to the same side again';
+      return tell(say.turnOver(), 'mm');
     case 'half':
-      return 'turn it half a turn, flat on the table';
+      return tell(say.turnHalf(), 'mm');
     case 'none':
-      return isAtSameStop(step, before) ? null : 'slide it along';
+      return isAtSameStop(step, before) ? null : tell(say.slide(), 'mm');
   }
 }
 
@@ -120,13 +121,12 @@ export function layRules(setUp: SetUp, words: JobWords): readonly string[] {
   const against = level ? 'the squaring stop' : 'the fence';
   const [down, other] = facesDown(setUp);
   const edges = [...new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ edge }) => edge)))];
-  const touches = `Only the ${listed(edges)} edge touches ${against}.`;
   const lies =
     other === undefined && down !== undefined
-      ? `Same face down in every stroke: the ${down} face. ${touches}`
-      : `Not the same face down in every stroke: the list says which. ${touches}`;
+      ? say.sameFaceDown({ face: down, edges, against })
+      : say.facesDiffer({ edges, against });
   const explained = facesExplained(setUp.runs.flatMap(({ carcass, panel }) => words.panel(carcass, panel) ?? []));
-  return [lies, ...(explained === null ? [] : [explained])];
+  return [tell(lies, words.unit), ...(explained === null ? [] : [explained])];
 }
 
 /** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …'; 'move it along …'. */

@@ -18,11 +18,13 @@ import {
   type Table,
 } from '../paper.js';
 import { panelsNamed, piecesIn } from '../pieces.js';
-import { workWords } from './cost.js';
 import { handling, laidRuns, layRules, type LaidRun, type LaidStep } from './lay.js';
 import { bitSentences, comeSentences, inOrder, settingsOf, type InOrder } from './settings.js';
 import { countedFrom } from './spindles.js';
-import { timeWords, type JobWords } from './words.js';
+import type { Unit } from '../../length/units.js';
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
+import type { JobWords } from './words.js';
 
 /** A panel by the names that a set-up has for it. */
 export type PanelTest = (carcass: string, panel: string) => boolean;
@@ -51,25 +53,24 @@ function setUpPart(one: InOrder, number: number, of: number, words: JobWords, is
   const work = workOf(setUp);
   return [
     heading(1, `Set-up ${number} of ${of}: ${setUp.id}`, `${setUp.machine.name}, ${KIND_WORDS[setUp.machine.kind]}`),
-    cautions(setUp, laid),
-    ...comeSentences(one).map(paragraph),
+    cautions(setUp, laid, unit),
+    ...comeSentences(one, unit).map(paragraph),
     paragraph(
-      settings.some(({ changed }) => changed)
-        ? `Change what is marked *, ${timeWords(seconds)}:`
-        : 'Nothing is to be changed:',
+      tell(settings.some(({ changed }) => changed) ? say.changeMarked({ seconds }) : say.nothingToChange(), unit),
     ),
     figures(one, words),
-    paragraph(`Then ${workWords(work)}: ${timeWords(secondsOf(work, words.handling))}.`),
+    paragraph(tell(say.thenWork({ work, seconds: secondsOf(work, words.handling) }), unit)),
     ...layRules(setUp, words).map(paragraph),
-    runs(laid, isRefused),
+    runs(laid, isRefused, unit),
   ];
 }
 
-const UNHELD = 'Where the list says ‘no clamp reaches’, hold the panel in a fixture.';
-
-function cautions(setUp: SetUp, laid: readonly LaidRun[]): Cautions {
+function cautions(setUp: SetUp, laid: readonly LaidRun[], unit: Unit): Cautions {
   const isLoose = laid.some(({ steps }) => steps.some(({ held }) => !held));
-  return { kind: 'cautions', items: [...cautionsFor(setUp).map(({ text }) => text), ...(isLoose ? [UNHELD] : [])] };
+  return {
+    kind: 'cautions',
+    items: [...cautionsFor(setUp).map(({ text }) => text), ...(isLoose ? [tell(say.unheld(), unit)] : [])],
+  };
 }
 
 /** All settings, those to be changed marked; what is done with the bits is told in words. */
@@ -87,23 +88,21 @@ function figures(one: InOrder, { machineUnit: unit }: JobWords): Figures {
       // The bits come last.
       doing: index === settings.length - 1 ? doing : [],
     })),
-    note: restWords(setUp).join(' '),
+    note: restWords(setUp, unit).join(' '),
   };
 }
 
 /** What must not stand in the way: the stops that are not set, and the spindles without a bit. */
-function restWords({ machine, stops }: SetUp): readonly string[] {
+function restWords({ machine, stops }: SetUp, unit: Unit): readonly string[] {
   const others = machine.stops.map(({ name }) => name).filter((name) => !stops.some((set) => set.name === name));
   return [
-    ...(described(machine).spindles === 'one'
-      ? []
-      : [`Spindles are counted from ${countedFrom(machine)}; one that is not named is empty.`]),
-    ...(others.length > 0 ? [`Not in use, out of the way: ${listed(others.map(stopCalled))}.`] : []),
+    ...(described(machine).spindles === 'one' ? [] : [tell(say.counted({ from: countedFrom(machine) }), unit)]),
+    ...(others.length > 0 ? [tell(say.notInUse({ stops: others.map(stopCalled) }), unit)] : []),
   ];
 }
 
 /** Stroke by stroke; panels that are equal, and are laid and bored alike, are one line with their number. */
-function runs(laid: readonly LaidRun[], isRefused: PanelTest): Table {
+function runs(laid: readonly LaidRun[], isRefused: PanelTest, unit: Unit): Table {
   const isOut = ({ carcass, panel }: LaidRun): boolean => isRefused(carcass, panel);
   const alike = grouped(laid, (run) => JSON.stringify([isOut(run), run.size, run.steps]));
   return {
@@ -114,7 +113,7 @@ function runs(laid: readonly LaidRun[], isRefused: PanelTest): Table {
       if (first === undefined) return [];
       const { size, steps } = first;
       const head = [`${piecesIn(same)} of`, panelsNamed(same), size];
-      if (isOut(first)) return [[...head, '', 'DO NOT BORE: its bores have errors']];
+      if (isOut(first)) return [[...head, '', tell(say.doNotBore(), unit)]];
       return steps.map((step, at) => [
         ...(at === 0 ? head : [null, null, null]),
         String(at + 1),

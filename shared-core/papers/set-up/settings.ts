@@ -1,5 +1,6 @@
 import { described, headsSet } from '../../machining/described.js';
-import { listed } from '../../words/english.js';
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
 import { showLength } from '../../length/show.js';
 import { headName } from '../../drawing/machine-view/words.js';
 import { stopCalled } from '../../drawing/words.js';
@@ -102,24 +103,23 @@ export function changeSentences(one: InOrder, unit: Unit): readonly string[] {
   const { setUp, changes } = one.planned;
   const moved = places(one, unit).filter(({ name, changed }) => changed && name !== 'fence extension');
   const set = stops(one, unit).filter(({ changed }) => changed);
-  const to = ({ name, value }: Setting): string => `${name} to ${value}`;
   return [
-    ...comeSentences(one),
-    ...(changes.extension ? [`${setUp.extension ? 'Put on' : 'Take off'} the fence extension.`] : []),
-    ...(moved.length > 0 ? [`Set the ${listed(moved.map(to))}.`] : []),
-    ...(set.length > 0 ? [`Set ${listed(set.map(to))}.`] : []),
-    ...(changes.depth ? [`Set the depth stop to ${depth(one, unit).value.replace('through', 'bore through')}.`] : []),
+    ...comeSentences(one, unit),
+    ...(changes.extension ? [tell(setUp.extension ? say.extensionOn() : say.extensionOff(), unit)] : []),
+    ...(moved.length > 0 ? [tell(say.setPlaces({ settings: moved }), unit)] : []),
+    ...(set.length > 0 ? [tell(say.setStops({ settings: set }), unit)] : []),
+    ...(changes.depth
+      ? [tell((setUp.through ? say.setDepthThrough : say.setDepth)({ depth: showLength(setUp.depth, unit) }), unit)]
+      : []),
     ...bitSentences(one, unit),
   ];
 }
 
 /** How the operator comes to the machine; none where he stands there. */
-export function comeSentences({ planned: { setUp, changes, found } }: InOrder): readonly string[] {
-  if (changes.machine && found !== null) return [`Go to ${setUp.machine.name}, which stands as the shop file says.`];
-  if (changes.machine) return [`Go to ${setUp.machine.name} and set all of it.`];
-  return changes.turnHead
-    ? [`Turn the head to ${setUp.machine.name} and set it anew; bits that are named stay in.`]
-    : [];
+export function comeSentences({ planned: { setUp, changes, found } }: InOrder, unit: Unit): readonly string[] {
+  const machine = setUp.machine.name;
+  if (changes.machine) return [tell((found === null ? say.goFresh : say.goStanding)({ machine }), unit)];
+  return changes.turnHead ? [tell(say.turnHead({ machine }), unit)] : [];
 }
 
 /** The bits to take out and to put in, one sentence each; none where they stay. */
@@ -131,8 +131,8 @@ export function bitSentences(one: InOrder, unit: Unit): readonly string[] {
   const heads = 1 + Math.max(...[...out, ...into].map(({ head }) => head));
   const fence = found !== null && heads > setUp.fence.length ? Array<number>(heads).fill(0) : setUp.fence;
   return [
-    ...(out.length > 0 ? [`Take out ${bitWords(out, { ...setUp, fence }, unit, 'from')}.`] : []),
-    ...(into.length > 0 ? [`Put ${bitWords(into, setUp, unit, 'into')}.`] : []),
+    ...(out.length > 0 ? [tell(say.bitsOut({ bits: bitWords(out, { ...setUp, fence }, unit, 'from') }), unit)] : []),
+    ...(into.length > 0 ? [tell(say.bitsIn({ bits: bitWords(into, setUp, unit, 'into') }), unit)] : []),
   ];
 }
 

@@ -1,35 +1,25 @@
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
-import { counted } from '../../words/english.js';
-import { timeWords } from './words.js';
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
 
 /**
  * '37 set-ups, 178 strokes; no fewer set-ups make these strokes; changeovers 2 h 50 min 30 s in all; going to each machine
  * once, no order takes less.'
  */
 export function totalsWords(plan: Plan): string {
-  return plan.setUps.length === 0
-    ? 'Nothing is to be bored.'
-    : `${countWords(plan.setUps)}; ${fewestWords(plan)}; changeovers ${timeWords(plan.seconds)} in all; ${boundWords(plan)}.`;
+  const { setUps, leastSetUps: least, seconds } = plan;
+  const figures = { setUps: setUps.length, strokes: strokesIn(setUps), least, seconds, bound: boundWords(plan) };
+  return tell(setUps.length === 0 ? say.nothingToBore() : say.totals(figures), 'mm');
 }
 
-/** '37 set-ups, 178 strokes' */
-export function countWords(setUps: readonly PlannedSetUp[]): string {
-  const strokes = setUps.reduce((sum, one) => sum + one.strokes, 0);
-  return `${counted(setUps.length, 'set-up')}, ${counted(strokes, 'stroke')}`;
-}
-
-/** How few set-ups are known to be needed. */
-function fewestWords({ setUps, leastSetUps }: Plan): string {
-  if (setUps.length <= leastSetUps) return 'no fewer set-ups make these strokes';
-  return `these strokes need at least ${counted(leastSetUps, 'set-up')}`;
+/** How many strokes set-ups have in all. */
+export function strokesIn(setUps: readonly PlannedSetUp[]): number {
+  return setUps.reduce((sum, one) => sum + one.strokes, 0);
 }
 
 /** How good the order is known to be. */
 export function boundWords({ seconds, leastSeconds, proven, provenOnce }: Plan): string {
-  if (proven) return 'going to each machine once, no order takes less';
-  if (provenOnce) {
-    return `going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than ${timeWords(leastSeconds)}`;
-  }
-  const gap = seconds > 0 ? ((100 * (seconds - leastSeconds)) / seconds).toFixed(1) : '0';
-  return `going to each machine once, no order takes less than ${timeWords(leastSeconds)}: at most ${gap} % could be saved`;
+  if (proven) return tell(say.provenLeast(), 'mm');
+  if (provenOnce) return tell(say.provenOnce({ least: leastSeconds }), 'mm');
+  return tell(say.notProven({ seconds, least: leastSeconds }), 'mm');
 }

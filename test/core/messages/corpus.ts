@@ -5,6 +5,9 @@ import type { Finding } from '../../../shared-core/findings/finding.js';
 import { readingRules } from '../../../shared-core/findings/reading-rules.js';
 import { rules } from '../../../shared-core/findings/registry.js';
 import type { Unit } from '../../../shared-core/length/units.js';
+import { changeSentences, inOrder } from '../../../shared-core/papers/set-up/settings.js';
+import { drawStep } from '../../../shared-core/service/machine-step.js';
+import { replayedPlan } from '../../../shared-core/service/set-up-plan.js';
 import { explain } from '../../../shared-core/service/hover.js';
 import { unboredHoles } from '../../../shared-core/service/set-ups.js';
 import { readShop } from '../../../shared-core/shop/read.js';
@@ -46,10 +49,12 @@ export function sayAll(ofRules: readonly RuleText[]): ReadonlyMap<string, OfRule
     sayJob(job);
     sayPlaces(job);
   }
+  for (const name of ['kitchen', 'studio', 'every-finding']) saySetUps(analyse(demoText(`${name}.carcass.yaml`)));
   for (const text of JOBS) {
     const job = typeof text === 'string' ? analyse(text) : analyse(text[0], { 'own.shop.yaml': text[1] });
     sayJob(job);
     sayPlaces(job);
+    saySetUps(job);
   }
   for (const text of SHOPS) {
     const { shop, findings } = readShop(text);
@@ -103,5 +108,32 @@ function sayPlaces(analysis: JobAnalysis): void {
   for (let offset = 0; offset < analysis.text.length; offset += 3) {
     explain({ kind: 'job', analysis }, offset);
     for (const { title } of refactorsAt(analysis, offset)) tell(title, analysis.unit);
+  }
+}
+
+/** What the papers of the machines say: of all set-ups, and of those of the first machine. */
+function saySetUps(job: JobAnalysis): void {
+  if (job.text.length > LONGEST_LOOKED_THROUGH) return;
+  const plan = replayedPlan(job);
+  plan.on(null)?.inWords();
+  plan.on(job.setUps()[0]?.setUp.machine.name ?? null)?.inWords();
+  inOrder(job.plan()).forEach((one) => changeSentences(one, job.shop.unit));
+  if (job.carcasses.length < 5) sayStrokes(job);
+}
+
+/** What the machine view says of every stroke. */
+function sayStrokes(job: JobAnalysis): void {
+  const plan = job.plan();
+  const document = {
+    uri: 'file:///x',
+    version: 1,
+    toRange: () => ({ start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }),
+  };
+  for (const { setUp } of plan.setUps) {
+    for (const { carcass, panel, steps } of setUp.runs) {
+      steps.forEach((_, step) =>
+        drawStep(job, document, plan, { uri: document.uri, setUp: setUp.id, carcass, panel, step }, null),
+      );
+    }
   }
 }

@@ -278,6 +278,8 @@ export const JOBS: readonly Text[] = [
   'carcasses:\n  a: { kind: base, width: 600, loose-shelves: [330] }\n  b: { kind: base, width: 600, loose-shelves: [330] }\n',
   `carcasses:\n  sink:\n    note: ${'x'.repeat(500_000)}\n`,
   `a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n${Array.from({ length: 8 }, (_, i) => `a${i + 1}: &a${i + 1} [${Array<string>(10).fill(`*a${i}`).join(', ')}]\n`).join('')}`,
+  carcass('kind: tall\nwidth: 600\nheight: 2580\nfixed-shelves: [1290]'),
+  carcass('kind: wall\nwidth: 900\ndividers: 1\nfixed-shelves: 1\nloose-shelves: 2'),
 ];
 
 /** Shop files that do so. Invented. */

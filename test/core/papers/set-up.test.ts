@@ -122,7 +122,7 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
           }
         });
       }
-      expect(layRules(setUp, words).join(' ')).toContain('Only the front edge touches the');
+      expect(layRules(setUp, words).join(' ')).toContain('only the front edge touches the');
     }
   });
 
@@ -150,7 +150,7 @@ test('where not all panels of a set-up have the same face down, every stroke say
     .filter(({ runs }) => new Set(runs.flatMap(({ steps }) => steps.map(({ down }) => down))).size > 1);
   expect(mixed.length).toBeGreaterThan(0);
   for (const setUp of mixed) {
-    expect(layRules(setUp, wordsOf(analysis))[0]).toContain('the list says which');
+    expect(layRules(setUp, wordsOf(analysis))[0]).toContain('The list says which');
     const laid = laidRuns(setUp, wordsOf(analysis));
     setUp.runs.forEach(({ steps }, run) =>
       steps.forEach(({ down }, at) =>
