@@ -55,6 +55,7 @@ const NEVER_BROUGHT_UP: readonly string[] = [
   'job-text.outsideOwner',
   'left-out.boardOfCarcass',
   'left-out.byLooseShelves',
+  'joint-off-load.wide',
   'machine-view.pushThenMove',
   'machine-view.turnOver',
   'machine-view.turnHalf',

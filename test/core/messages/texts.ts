@@ -280,6 +280,8 @@ export const JOBS: readonly Text[] = [
   `a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n${Array.from({ length: 8 }, (_, i) => `a${i + 1}: &a${i + 1} [${Array<string>(10).fill(`*a${i}`).join(', ')}]\n`).join('')}`,
   carcass('kind: tall\nwidth: 600\nheight: 2580\nfixed-shelves: [1290]'),
   carcass('kind: wall\nwidth: 900\ndividers: 1\nfixed-shelves: 1\nloose-shelves: 2'),
+  own('kind: base\nwidth: 600\nrail-width: 70', changed('share-places: no', 'share-places: yes')),
+  own('kind: base\nwidth: 600\nrail-width: 90', changed('share-places: no', 'share-places: yes')),
 ];
 
 /** Shop files that do so. Invented. */
