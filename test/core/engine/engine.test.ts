@@ -47,8 +47,18 @@ test('an edit that leaves all carcasses as they are plans nothing anew', () => {
 });
 
 describe('what an edit recomputes', () => {
-  test('an edit in one carcass works that one out, and leaves the objects of the others as they are', () => {
-    const engine = new Engine(demoShop);
+  const sharing: EngineHost = {
+    readShop: (_, reference) => {
+      const text = demo(reference).replace(/^habits:$/m, 'habits:\n  share-places: yes\n  spare-holes: yes');
+      return { ok: true, uri: `file:///jobs/${reference}`, text };
+    },
+  };
+
+  test.each([
+    ['with places of their own', demoShop],
+    ['with one load for all', sharing],
+  ])('an edit in one carcass works that one out, and leaves the others as they are, %s', (_, host) => {
+    const engine = new Engine(host);
     const text = demo('kitchen.carcass.yaml');
     const before = engine.analyse(URI, text);
     expect(engine.computed).toBe(before.carcasses.length);
