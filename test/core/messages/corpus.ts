@@ -7,6 +7,7 @@ import { rules } from '../../../shared-core/findings/registry.js';
 import type { Unit } from '../../../shared-core/length/units.js';
 import { changeSentences, inOrder } from '../../../shared-core/papers/set-up/settings.js';
 import { drawStep } from '../../../shared-core/service/machine-step.js';
+import { sharedLoadOf } from '../../../shared-core/service/shared-load.js';
 import { replayedPlan } from '../../../shared-core/service/set-up-plan.js';
 import { explain } from '../../../shared-core/service/hover.js';
 import { unboredHoles } from '../../../shared-core/service/set-ups.js';
@@ -16,7 +17,7 @@ import { analyse, demoText } from '../findings/jobs.js';
 import { sayServer } from './server-words.js';
 import { differences, faultsOfSheets, obstacles } from './sheets.js';
 import { faultsOfOurs } from './spoilt.js';
-import { JOBS, SHOPS } from './texts.js';
+import { JOBS, SHARING, SHOPS } from './texts.js';
 
 /** The templates that a rule's findings and their repairs are told with. */
 export interface OfRule {
@@ -70,6 +71,7 @@ export function sayAll(ofRules: readonly RuleText[]): ReadonlyMap<string, OfRule
   }
   for (const message of [...faultsOfSheets(), ...differences(), ...obstacles()]) tell(message, 'mm');
   sayServer();
+  saySharedLoads();
   return said;
 }
 
@@ -136,4 +138,16 @@ function sayStrokes(job: JobAnalysis): void {
       );
     }
   }
+}
+
+/** What a shop is told of the load of bits that its joints share, and how it differs from that of an earlier file. */
+function saySharedLoads(): void {
+  const shared = SHARING;
+  const none = 'habits: { share-places: no }\n';
+  const moved = shared.replace('first-dowel: 53', 'first-dowel: 69');
+  sharedLoadOf(none, null);
+  sharedLoadOf(shared, null);
+  sharedLoadOf(shared, shared);
+  sharedLoadOf(shared, none);
+  sharedLoadOf(moved, shared);
 }

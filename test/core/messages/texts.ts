@@ -307,3 +307,6 @@ export const SHOPS: readonly string[] = [
   changed('  stop: 30', '  stop: -1'),
   changed('  stop: 30', '  stop: 1000000'),
 ];
+
+/** The built-in shop whose joints share one load of bits. */
+export const SHARING = changed('share-places: no', 'share-places: yes');
