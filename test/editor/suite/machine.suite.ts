@@ -287,9 +287,9 @@ if (driverAvailable) {
           runs: [...card.querySelectorAll('.runs li')].map((row) => row.querySelector('.run-lay')?.textContent ?? ''),
         })),
       );
-      assert.ok(lays.some(({ rule }) => rule.includes('the list says which')));
+      assert.ok(lays.some(({ rule }) => rule.includes('The list says which')));
       for (const { rule, runs } of lays) {
-        for (const words of runs) assert.match(words, rule.includes('the list says which') ? / face down, / : / end /);
+        for (const words of runs) assert.match(words, rule.includes('The list says which') ? / face down, / : / end /);
       }
       const run = await evaluateInWebview('.set-ups', () => {
         const rows = [...document.querySelectorAll<HTMLElement>('.runs li')];
