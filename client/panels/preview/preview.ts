@@ -38,6 +38,8 @@ export class Preview implements Shown<Subject> {
   #screen: Screen | null = null;
   #replyScreen: Screen | null = null;
   #held: Held | null = null;
+  /** While the cursor is on its way to where a thing drawn comes from. */
+  #isLeading = false;
   /** Where the cursor last stood in the file, for while no editor shows it. */
   #lastCursor: vscode.Position | null;
 
@@ -124,7 +126,7 @@ export class Preview implements Shown<Subject> {
     const { uri, view, follow } = this.#subject;
     const shown = this.#reply?.kind === 'drawing' && this.#reply.uri === uri ? this.#reply : null;
     const cursor = follow ? this.#cursor() : null;
-    if (this.#held !== null && cursor !== null && cursor.line === this.#held.line) {
+    if (this.#held !== null && cursor !== null && (this.#isLeading || cursor.line === this.#held.line)) {
       const { carcass, panel } = this.#held;
       return { uri, view, position: null, medium: 'screen', carcass, panel, nearer, pane };
     }
@@ -155,7 +157,7 @@ export class Preview implements Shown<Subject> {
   #cursorMoved(editor: vscode.TextEditor): void {
     if (editor.document.uri.toString() !== this.#subject.uri) return;
     this.#lastCursor = editor.selection.active;
-    if (this.#held !== null && this.#held.line !== editor.selection.active.line) this.#held = null;
+    if (!this.#isLeading && this.#held?.line !== editor.selection.active.line) this.#held = null;
     if (this.#subject.follow && this.#held === null) void this.refresh();
     this.#postCursor();
   }
@@ -209,7 +211,13 @@ export class Preview implements Shown<Subject> {
       return;
     }
     this.#held = { line: range.start.line, carcass: reply.carcass, panel: reply.panel };
-    await goTo(reply.uri, range.start);
+    // Until the cursor has come to the line, it stands on another one, which is not to be followed.
+    this.#isLeading = true;
+    try {
+      await goTo(reply.uri, range.start);
+    } finally {
+      this.#isLeading = false;
+    }
   }
 
   #entitle(): void {
