@@ -7,8 +7,8 @@ import { analysed, BASES, keysOf, plainLines, withKey } from './key-trials.js';
 // Every key of a carcass, written beside many others, must do what the table of its reach says: change something, or nothing.
 
 /** All that comes of a carcass, without where it stands in the text. */
-function outcome({ spec, carcass, boring, operations, findings }: CarcassAnalysis): string {
-  const said = findings.filter(({ rule }) => rule !== 'value-unused').map(({ rule, panel }) => [rule, panel]);
+function outcome({ spec, carcass, boring, operations, known }: CarcassAnalysis): string {
+  const said = known.filter(({ rule }) => rule !== 'value-unused').map(({ rule, panel }) => [rule, panel]);
   const machines = operations?.operations.map(({ machine }) => machine.name);
   return JSON.stringify(
     [carcass, boring, machines, said, spec?.note, spec?.machines.clamp?.value],
@@ -32,7 +32,7 @@ describe.each(BASES.map((lines) => [lines.join(', '), lines] as const))('%s', (_
       return { after, changes: outcome(after) !== outcome(reference) };
     });
     const read = outcomes.filter(({ after }) => after.spec !== null && after.carcass !== null);
-    const told = read.filter(({ after }) => after.findings.some(({ rule }) => rule === 'value-unused'));
+    const told = read.filter(({ after }) => after.known.some(({ rule }) => rule === 'value-unused'));
     if (wouldCount(path, [made])) {
       expect(told.length).toBeLessThan(Math.max(1, read.length));
       // A rails' width and the like: some value must show.

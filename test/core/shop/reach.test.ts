@@ -154,9 +154,10 @@ const textOf = (thing: unknown): string =>
 
 /** What is told and what is printed, in steps from the quickest on. */
 const STEPS: readonly ((job: JobAnalysis) => Promise<string>)[] = [
-  (job) => Promise.resolve(textOf(job.findings().map(({ finding: { rule, message } }) => [rule, message]))),
+  (job) => Promise.resolve(textOf(job.known().map(({ finding: { rule, message } }) => [rule, message]))),
   async (job) => textOf(await paperOf('set-ups', job, coverSolver)),
   async (job) => textOf(await paperOf('sheet-layouts', job, coverSolver)),
+  (job) => Promise.resolve(textOf(job.findings().map(({ finding: { rule, message } }) => [rule, message]))),
   async (job) => {
     const papers = ['banding-list', 'hardware-list', 'checking'] as const;
     const setUps = job.setUps().map(({ setUp }) => setUp);
