@@ -2,7 +2,7 @@
 // time is printed with its ratio to the first of its table, since times mean little from one machine to the next.
 import { sequence } from '../../shared-core/machining/order/random.js';
 import type { CuttingProblem } from '../../shared-core/sheets/model.js';
-import { bestSheet } from '../../shared-core/sheets/one-sheet/best-sheet.js';
+import { bestSheet } from '../oracles/one-sheet/best-sheet.js';
 import { planCutting } from '../../shared-core/sheets/plan/plan.js';
 import { coverSolver } from '../../server/cover-solver.js';
 import { published } from '../core/sheets/published.js';

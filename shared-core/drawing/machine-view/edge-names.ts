@@ -16,10 +16,7 @@ export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
   markReference(stage, panel);
   for (const end of ['reference-end', 'far-end'] as const) {
     const words = sentence(endWord(panel, end));
-    const found =
-      (end === 'reference-end' && besideEdge(stage, panel, end, `${words}, reference`, table)) ||
-      besideEdge(stage, panel, end, words, table) ||
-      inCorner(stage, panel, end, words, table);
+    const found = besideEdge(stage, panel, end, words, table) || inCorner(stage, panel, end, words, table);
     if (found) stage.pen.put(found);
     else byLeader(stage, panel, end, words, table);
   }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { bestSheet } from '../../../shared-core/sheets/one-sheet/best-sheet.js';
-import type { OneSheet, Pattern } from '../../../shared-core/sheets/one-sheet/problem.js';
+import { bestSheet } from '../../oracles/one-sheet/best-sheet.js';
+import type { OneSheet, Pattern } from '../../oracles/one-sheet/problem.js';
 import { published } from './published.js';
 
 /** What a pattern really holds, found by walking it; throws where parts overlap or stick out. */

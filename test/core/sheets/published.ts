@@ -3,7 +3,7 @@
 // Ferreira 1990. gcut: Beasley 1985, any number of copies. Optima: cgcut and olive read in a stored copy of the source; wang and gcut from
 // memory, and each proven since by an exact program.
 import { readFileSync } from 'node:fs';
-import type { OneSheet, Rectangle } from '../../../shared-core/sheets/one-sheet/problem.js';
+import type { OneSheet, Rectangle } from '../../oracles/one-sheet/problem.js';
 
 const numbers = (file: string): number[] =>
   readFileSync(new URL(`../../data/guillotine/${file}`, import.meta.url), 'latin1')

@@ -1,4 +1,4 @@
-import { Heap } from '../../machining/heap.js';
+import { Heap } from '../../../shared-core/machining/heap.js';
 import { boundsOf, byDensity, poured } from './bounds.js';
 import type { OneSheet, Pattern, Rectangle } from './problem.js';
 
