@@ -4,6 +4,7 @@ import { sharedLoadOf } from '../../../../shared-core/service.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
 import { readShop } from '../../../../shared-core/shop/read.js';
 import { readJob } from './jobs.js';
+import { tableUnder } from '../../../reference-table.js';
 
 const read = (path: string): string => readFileSync(new URL(`../../../../${path}`, import.meta.url), 'utf8');
 const page = read('server/reference/shared-load.md');
@@ -12,16 +13,7 @@ const withHabits = (...habits: readonly string[]): string =>
   SHED.replace(/^habits:$/m, ['habits:', ...habits.map((one) => `  ${one}`)].join('\n'));
 const SHARED = withHabits('share-places: yes', 'spare-holes: yes');
 
-function table(heading: string): string[][] {
-  const [, section = ''] = page.split(`\n## ${heading}\n`);
-  const lines = (section.split('\n## ')[0] ?? '').split('\n').filter((line) => line.startsWith('|'));
-  return lines.slice(2).map((line) =>
-    line
-      .split('|')
-      .slice(1, -1)
-      .map((cell) => cell.trim()),
-  );
-}
+const table = (heading: string): string[][] => tableUnder(page, heading);
 
 const numbersIn = (line: string | undefined): string => (line?.match(/\d+/g) ?? []).join(', ');
 

@@ -3,20 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
 import { readJob, secondsOf, shed } from './jobs.js';
+import { tableUnder } from '../../../reference-table.js';
 
 const page = readFileSync(new URL('../../../../server/reference/set-ups.md', import.meta.url), 'utf8');
 
-/** The rows of the table under a heading, cell by cell. */
-function table(heading: string): string[][] {
-  const [, section = ''] = page.split(`\n## ${heading}\n`);
-  const lines = (section.split('\n## ')[0] ?? '').split('\n').filter((line) => line.startsWith('|'));
-  return lines.slice(2).map((line) =>
-    line
-      .split('|')
-      .slice(1, -1)
-      .map((cell) => cell.trim()),
-  );
-}
+const table = (heading: string): string[][] => tableUnder(page, heading);
 
 const mm = (length: number): string => String(length / 1000);
 
