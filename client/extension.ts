@@ -2,14 +2,16 @@ import * as vscode from 'vscode';
 import { LSPErrorCodes, ResponseError, State, type LanguageClient } from 'vscode-languageclient/node';
 import type { MachineStepMethod } from '../shared-core/drawing/messages/machine-view.js';
 import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
+import type { PictureMethod, PictureUse } from '../shared-core/drawing/messages/picture.js';
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { tellsCursor } from './cursor.js';
 import { createLanguageClient } from './language.js';
 import { newFile } from './new-file.js';
-import { machinePanel, showMachines } from './panels/machine/show.js';
-import { previewPanel, showPreview } from './panels/preview/show.js';
+import { machinePanels, showMachines } from './panels/machine/show.js';
+import { previewPanels, showPreview, withPreview } from './panels/preview/show.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
+const PICTURE: PictureMethod = 'borewright/picture';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 /** From the server: it has worked out this version of a job file. */
@@ -31,12 +33,15 @@ export function activate(context: vscode.ExtensionContext): void {
       throw fault;
     }
   };
-  const preview = previewPanel(context.extensionUri, context.globalState, (params) => ask(DRAWING, params));
-  const machines = machinePanel(context.extensionUri, context.workspaceState, {
+  const previews = previewPanels(context, {
+    drawing: (params) => ask(DRAWING, params),
+    picture: (params) => ask(PICTURE, params),
+  });
+  const machines = machinePanels(context.extensionUri, context.workspaceState, {
     setUps: (params) => ask(SET_UPS, params),
     step: (params) => ask(MACHINE_STEP, params),
   });
-  const panels = [preview, machines];
+  const panels = [previews, machines];
   context.subscriptions.push(
     tellsCursor(language),
     language.onNotification(CHANGED, (said: unknown) => {
@@ -50,8 +55,14 @@ export function activate(context: vscode.ExtensionContext): void {
       }
     }),
     ...panels.map((one) => vscode.window.registerWebviewPanelSerializer(one.type, one)),
-    vscode.commands.registerCommand('borewright.showBoreMap', () => showPreview(preview, 'panel')),
-    vscode.commands.registerCommand('borewright.showAllPanels', () => showPreview(preview, 'all-panels')),
+    vscode.commands.registerCommand('borewright.showBoreMap', () => showPreview(previews, 'panel')),
+    vscode.commands.registerCommand('borewright.showAllPanels', () => showPreview(previews, 'all-panels')),
+    vscode.commands.registerCommand('borewright.showAnotherPreview', () =>
+      withPreview(previews, (preview) => preview.another()),
+    ),
+    ...Object.entries(PICTURES).map(([command, use]) =>
+      vscode.commands.registerCommand(command, () => withPreview(previews, (preview) => preview.picture(use))),
+    ),
     vscode.commands.registerCommand('borewright.showMachineView', (...named: readonly unknown[]) =>
       showMachines(machines, 'machine', named),
     ),
@@ -71,6 +82,14 @@ export function activate(context: vscode.ExtensionContext): void {
 export function deactivate(): Thenable<void> | undefined {
   return client?.isRunning() === true ? client.stop() : undefined;
 }
+
+/** What becomes of a drawing, by command. */
+const PICTURES: Readonly<Record<string, PictureUse>> = {
+  'borewright.copyPicture': 'copy',
+  'borewright.saveSvg': 'svg',
+  'borewright.savePng': 'png',
+  'borewright.printDrawing': 'print',
+};
 
 const PASSED_BY: ReadonlySet<number> = new Set([
   LSPErrorCodes.ContentModified,

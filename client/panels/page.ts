@@ -31,6 +31,8 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, page: P
     "default-src 'none'",
     `script-src 'nonce-${nonce}'`,
     `style-src ${webview.cspSource}`,
+    // Drawings that are made into dots.
+    'img-src data:',
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ');

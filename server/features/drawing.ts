@@ -1,4 +1,11 @@
-import { drawingOf, type DrawingParams, type DrawingReply } from '../../shared-core/service.js';
+import {
+  drawingOf,
+  pictureOf,
+  type DrawingParams,
+  type DrawingReply,
+  type PictureParams,
+  type PictureReply,
+} from '../../shared-core/service.js';
 import { offsetOf, shownIn } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
@@ -7,4 +14,9 @@ export function drawing(file: OpenFile, params: DrawingParams): DrawingReply {
   const { document } = file;
   const offset = params.position === null ? null : offsetOf(document, params.position);
   return drawingOf(file, shownIn(document), params, offset);
+}
+
+/** The same on paper, for a file, the clipboard or a printer. */
+export function picture(file: OpenFile, params: PictureParams): PictureReply {
+  return pictureOf(file, shownIn(file.document), params);
 }

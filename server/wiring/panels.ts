@@ -1,13 +1,15 @@
 import type { CancellationToken } from 'vscode-languageserver';
 import type { DrawingMethod, DrawingParams } from '../../shared-core/drawing/messages/drawing.js';
 import type { MachineStepMethod, MachineStepParams } from '../../shared-core/drawing/messages/machine-view.js';
+import type { PictureMethod, PictureParams } from '../../shared-core/drawing/messages/picture.js';
 import type { SetUpsMethod, SetUpsParams } from '../../shared-core/drawing/messages/set-ups.js';
-import { drawing } from '../features/drawing.js';
+import { drawing, picture } from '../features/drawing.js';
 import { machineStep } from '../features/machine-view.js';
 import { setUps } from '../features/set-ups.js';
 import type { Session } from './session.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
+const PICTURE: PictureMethod = 'borewright/picture';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 
@@ -15,6 +17,9 @@ const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 export function answerPanels({ connection, answer, lastPlans, orders }: Session): void {
   connection.onRequest(DRAWING, (params: DrawingParams, token: CancellationToken) =>
     answer('drawing', params.uri, token, null, (file) => drawing(file, params)),
+  );
+  connection.onRequest(PICTURE, (params: PictureParams, token: CancellationToken) =>
+    answer('picture', params.uri, token, null, (file) => picture(file, params)),
   );
   connection.onRequest(SET_UPS, (params: SetUpsParams, token: CancellationToken) =>
     answer('set-ups', params.uri, token, null, async (file) => {

@@ -36,6 +36,7 @@ const toPage: readonly ToPage[] = [
   },
   { type: 'cursor', sources: ['self:0-4'] },
   { type: 'lists', share: 30 },
+  { type: 'paint', use: 'copy', name: 'sink-left', svg: '<svg/>' },
   { type: 'trouble', message: 'no server' },
 ];
 const fromPage: readonly FromPage[] = [
@@ -45,6 +46,9 @@ const fromPage: readonly FromPage[] = [
   { type: 'pane', pane },
   { type: 'share', share: 30 },
   { type: 'reveal', source: 'self:0-4' },
+  { type: 'another' },
+  { type: 'picture', use: 'print' },
+  { type: 'painted', name: 'sink-left', png: 'iVBO' },
 ];
 
 describe('messages between the extension and the page', () => {

@@ -22,12 +22,14 @@ import type {
   WorkspaceEdit,
 } from 'vscode-languageserver-protocol';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { PictureMethod, PictureParams, PictureReply } from '../../shared-core/drawing/messages/picture.js';
 import type { DrawingMethod, DrawingParams, DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
 
 export const root = resolve(import.meta.dirname, '..', '..');
 const SERVER = join(root, 'dist', 'server', 'server.cjs');
 const ANSWER_LIMIT_MS = 30_000;
 const DRAWING: DrawingMethod = 'borewright/drawing';
+const PICTURE: PictureMethod = 'borewright/picture';
 
 export const demo = (file: string): string => readFileSync(join(root, 'test', 'fixtures', file), 'utf8');
 
@@ -218,6 +220,10 @@ export class Client {
   /** A code action with its edit, as an editor asks for it when it is chosen. */
   async chosen(action: CodeAction): Promise<CodeAction> {
     return action.edit === undefined ? this.ask('codeAction/resolve', action) : action;
+  }
+
+  picture(params: PictureParams): Promise<PictureReply> {
+    return this.connection.sendRequest<PictureReply>(PICTURE, params);
   }
 
   async drawing(params: Partial<DrawingParams> & { readonly uri: string }): Promise<DrawingReply> {

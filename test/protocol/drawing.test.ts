@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isReply } from '../../client/webview/messages/preview.js';
+import { isPicture, isReply } from '../../client/webview/messages/preview.js';
 import type { DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
 import { type Client, covered, demo, type Folder } from './client.js';
 import { session } from './session.js';
@@ -97,4 +97,26 @@ test('where there is nothing to draw it says why', async () => {
   const reply = await client.drawing({ uri: own });
   expect(reply).toMatchObject({ kind: 'nothing', version: 1 });
   expect(reply.kind === 'nothing' && reply.reason).toContain('width');
+});
+
+test('the same on paper, as a file of its own under a name for it', async () => {
+  const picture = await client.picture({ uri, view: 'panel', carcass: 'larder', panel: 'left' });
+  expect(isPicture(picture), 'what the client lets pass').toBe(true);
+  if (picture.kind !== 'picture') throw new Error(picture.reason);
+  expect(picture.name).toBe('larder-left');
+  expect(picture.svg).toMatch(/^<\?xml [^>]*\?>\n<svg [^>]*width="[\d.]+mm" height="[\d.]+mm"/);
+  // ISO 5455: reduction scales.
+  expect(picture.svg).toMatch(/Scale 1:(1|2|5|10|20|50)\b/);
+  const { scene } = drawn(await client.drawing({ uri, carcass: 'larder', panel: 'left' }));
+  expect(picture.svg.match(/data-bore=/g)).toHaveLength(scene.shapes.filter(({ kind }) => kind === 'bore').length);
+  const all = await client.picture({ uri, view: 'all-panels', carcass: 'larder', panel: null });
+  expect(all).toMatchObject({ kind: 'picture', name: 'larder-all-panels' });
+});
+
+test('a shop file gives no picture, and says why', async () => {
+  const shop = folder.uri('shed.shop.yaml');
+  await client.open(shop, demo('shed.shop.yaml'), 'borewright-shop');
+  const none = await client.picture({ uri: shop, view: 'panel', carcass: null, panel: null });
+  expect(none.kind === 'nothing' && none.reason).toContain('Open a job file');
+  await client.close(shop);
 });

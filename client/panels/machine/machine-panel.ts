@@ -11,7 +11,7 @@ import {
 } from '../../webview/messages/machine.js';
 import { isSetUpsReply } from '../../webview/messages/set-ups.js';
 import { wordsOf } from '../latest.js';
-import type { Shown } from '../one-panel.js';
+import type { Shown } from '../panels.js';
 import { Panel } from '../panel.js';
 import { fileName, goTo, openText } from '../text.js';
 import type { Ticks } from './ticks.js';
@@ -66,6 +66,8 @@ export class MachinePanel implements Shown<MachineSubject> {
     this.#entitle();
     void this.refresh();
   }
+
+  readonly isKept = false;
 
   get uri(): string {
     return this.#subject.uri;

@@ -1,15 +1,39 @@
 import * as vscode from 'vscode';
 import type { DrawingParams, DrawingReply, TextRange } from '../../../shared-core/drawing/messages/drawing.js';
+import type { PictureParams, PictureUse } from '../../../shared-core/drawing/messages/picture.js';
 import type { Pane } from '../../../shared-core/drawing/scene/scene.js';
 import type { Nearer } from '../../webview/messages/common.js';
-import { isFromPage, isReply, type FromPage, type Subject, type ToPage } from '../../webview/messages/preview.js';
-import type { Shown } from '../one-panel.js';
+import {
+  isFromPage,
+  isPicture,
+  isReply,
+  type FromPage,
+  type Subject,
+  type ToPage,
+} from '../../webview/messages/preview.js';
+import { wordsOf } from '../latest.js';
+import type { Shown } from '../panels.js';
 import { Panel } from '../panel.js';
 import type { ListShare } from './list-share.js';
+import { printPicture, savePicture } from './pictures.js';
 import { editorOf, fileName, goTo, openText } from '../text.js';
 
-/** Asks the server for a drawing; undefined where it has none for the present text and will say so again when it has. */
-export type AskForDrawing = (params: DrawingParams) => Promise<unknown>;
+/** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
+export interface AskForDrawings {
+  readonly drawing: (params: DrawingParams) => Promise<unknown>;
+  readonly picture: (params: PictureParams) => Promise<unknown>;
+}
+
+/** What a preview works with. */
+interface Means {
+  readonly ask: AskForDrawings;
+  readonly share: ListShare;
+  /** A folder of ours for what is printed. */
+  readonly printStore: vscode.Uri;
+  /** Opens one more preview. */
+  readonly another: (kept: Subject) => void;
+  readonly onClosed: () => void;
+}
 
 /** What the page is like. */
 interface Screen {
@@ -30,8 +54,7 @@ interface Held {
  */
 export class Preview implements Shown<Subject> {
   readonly #panel: Panel<FromPage, ToPage>;
-  readonly #ask: AskForDrawing;
-  readonly #share: ListShare;
+  readonly #means: Means;
   #subject: Subject;
   #reply: DrawingReply | null = null;
   /** How near the reader has zoomed in, the room that the page has, and what the reply was asked for with. */
@@ -43,16 +66,8 @@ export class Preview implements Shown<Subject> {
   /** Where the cursor last stood in the file, for while no editor shows it. */
   #lastCursor: vscode.Position | null;
 
-  constructor(
-    panel: vscode.WebviewPanel,
-    extension: vscode.Uri,
-    ask: AskForDrawing,
-    share: ListShare,
-    subject: Subject,
-    onClosed: () => void,
-  ) {
-    this.#ask = ask;
-    this.#share = share;
+  constructor(panel: vscode.WebviewPanel, extension: vscode.Uri, subject: Subject, means: Means) {
+    this.#means = means;
     this.#subject = subject;
     const subscriptions = [
       vscode.window.onDidChangeActiveTextEditor((editor) => this.#editorChanged(editor)),
@@ -66,7 +81,7 @@ export class Preview implements Shown<Subject> {
       failure: 'The drawing could not be made',
       onClosed: () => {
         vscode.Disposable.from(...subscriptions).dispose();
-        onClosed();
+        means.onClosed();
       },
     });
     this.#entitle();
@@ -76,6 +91,11 @@ export class Preview implements Shown<Subject> {
 
   get uri(): string {
     return this.#subject.uri;
+  }
+
+  /** Where no cursor is followed, the drawing stays on its panel. */
+  get isKept(): boolean {
+    return !this.#subject.follow;
   }
 
   show(subject: Subject): void {
@@ -98,6 +118,33 @@ export class Preview implements Shown<Subject> {
     return this.#panel.refresh();
   }
 
+  /** Opens one more preview, which stays on what this one shows. */
+  another(): void {
+    this.#means.another({ ...this.#drawn(), follow: false });
+  }
+
+  /** Has the drawing made for paper, and saves, copies or prints it. */
+  async picture(use: PictureUse): Promise<void> {
+    const { uri, view, carcass, panel } = this.#drawn();
+    try {
+      const reply = await this.#means.ask.picture({ uri, view, carcass, panel });
+      if (!isPicture(reply)) return;
+      if (reply.kind === 'nothing') this.trouble(reply.reason);
+      else if (use === 'svg') await savePicture(uri, reply.name, 'svg', Buffer.from(reply.svg));
+      else if (use === 'print') await printPicture(this.#means.printStore, reply.name, reply.svg);
+      else this.#panel.post({ type: 'paint', use, name: reply.name, svg: reply.svg });
+    } catch (fault) {
+      this.trouble(`The picture could not be made: ${wordsOf(fault)}`);
+    }
+  }
+
+  /** What is shown, with the panel that the cursor has led to. */
+  #drawn(): Subject {
+    const reply = this.#reply;
+    if (reply?.kind !== 'drawing' || reply.uri !== this.#subject.uri) return this.#subject;
+    return { ...this.#subject, carcass: reply.carcass, panel: reply.panel };
+  }
+
   /** Shows another subject, or the same in another view. */
   #change(by: Partial<Subject>): void {
     this.#held = null;
@@ -112,7 +159,7 @@ export class Preview implements Shown<Subject> {
     // The page is asked first how much room it has.
     if (screen === null) return;
     await openText(subject.uri);
-    const reply = await this.#ask(this.#params(screen));
+    const reply = await this.#means.ask.drawing(this.#params(screen));
     // A newer subject or text has its own request behind this one.
     if (this.#panel.isClosed || subject !== this.#subject || !isReply(reply) || reply.uri !== subject.uri) return;
     if (this.#reply?.uri === reply.uri && reply.version < this.#reply.version) return;
@@ -165,7 +212,7 @@ export class Preview implements Shown<Subject> {
   async #receive(message: FromPage): Promise<void> {
     switch (message.type) {
       case 'ready':
-        this.#panel.post({ type: 'lists', share: this.#share.get() });
+        this.#panel.post({ type: 'lists', share: this.#means.share.get() });
         // A page that is new sees the whole first.
         this.#screen = { nearer: 1, pane: message.pane };
         if (isSameScreen(this.#screen, this.#replyScreen)) {
@@ -190,10 +237,19 @@ export class Preview implements Shown<Subject> {
         void this.refresh();
         return;
       case 'share':
-        this.#share.set(message.share);
+        this.#means.share.set(message.share);
         return;
       case 'reveal':
         await this.#goTo(message.source);
+        return;
+      case 'another':
+        this.another();
+        return;
+      case 'picture':
+        await this.picture(message.use);
+        return;
+      case 'painted':
+        await this.#savePainted(message);
         return;
     }
   }
@@ -220,9 +276,20 @@ export class Preview implements Shown<Subject> {
     }
   }
 
+  async #savePainted({ name, png }: { readonly name: string; readonly png: string }): Promise<void> {
+    try {
+      await savePicture(this.#subject.uri, name, 'png', Buffer.from(png, 'base64'));
+    } catch (fault) {
+      this.trouble(`The picture could not be saved: ${wordsOf(fault)}`);
+    }
+  }
+
+  /** What is shown and of which file; of a preview that is kept on a panel, that too. */
   #entitle(): void {
-    const { view, uri } = this.#subject;
-    this.#panel.entitle(`${view === 'all-panels' ? 'All panels' : 'Bore map'} ${fileName(uri)}`);
+    const { view, uri, follow, carcass, panel } = this.#subject;
+    const words = view === 'all-panels' ? 'All panels' : 'Bore map';
+    const kept = [carcass, view === 'panel' ? panel : null].filter((name) => name !== null).join(', ');
+    this.#panel.entitle(`${words} ${follow || kept === '' ? '' : `${kept} · `}${fileName(uri)}`);
   }
 
   #postReply(): void {

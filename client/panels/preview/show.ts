@@ -1,30 +1,47 @@
 import * as vscode from 'vscode';
 import type { View } from '../../../shared-core/drawing/messages/drawing.js';
 import { isSubject, type Subject } from '../../webview/messages/preview.js';
-import { OnePanel } from '../one-panel.js';
+import { Panels } from '../panels.js';
 import { ListShare } from './list-share.js';
-import { Preview, type AskForDrawing } from './preview.js';
+import { Preview, type AskForDrawings } from './preview.js';
 
-export type OnePreview = OnePanel<Subject, Preview>;
+export type Previews = Panels<Subject, Preview>;
 
-/** The panel of the bore maps. */
-export function previewPanel(extension: vscode.Uri, state: vscode.Memento, ask: AskForDrawing): OnePreview {
-  const share = new ListShare(state);
-  return new OnePanel(extension, {
+/** The panels of the bore maps. */
+export function previewPanels(context: vscode.ExtensionContext, ask: AskForDrawings): Previews {
+  const { extensionUri, globalState, globalStorageUri } = context;
+  const share = new ListShare(globalState);
+  const previews: Previews = new Panels(extensionUri, {
     type: 'borewright.preview',
     title: 'Bore map',
+    language: 'borewright-job',
     takesFocus: false,
     isSubject,
-    make: (panel, subject, onClosed) => new Preview(panel, extension, ask, share, subject, onClosed),
+    make: (panel, subject, onClosed) =>
+      new Preview(panel, extensionUri, subject, {
+        ask,
+        share,
+        printStore: globalStorageUri,
+        another: (kept) => previews.open(kept),
+        onClosed,
+      }),
   });
+  return previews;
 }
 
 /** Shows the bores of the job in the active editor beside it. */
-export function showPreview(one: OnePreview, view: View): void {
-  const uri = one.job();
+export function showPreview(previews: Previews, view: View): void {
+  const uri = previews.file();
   if (uri === null) {
     void vscode.window.showInformationMessage('Open a job file (NAME.carcass.yaml) to see its bores.');
     return;
   }
-  one.show({ uri, view, follow: true, carcass: null, panel: null });
+  previews.show({ uri, view, follow: true, carcass: null, panel: null });
+}
+
+/** Does something with the drawing that the keys go to. */
+export function withPreview(previews: Previews, act: (preview: Preview) => void | Promise<void>): void {
+  const { active } = previews;
+  if (active === null) void vscode.window.showInformationMessage('Go to a bore map first: its drawing is meant.');
+  else void act(active);
 }

@@ -1,4 +1,5 @@
 import type { DrawingReply, View } from '../../../shared-core/drawing/messages/drawing.js';
+import type { PictureReply, PictureUse } from '../../../shared-core/drawing/messages/picture.js';
 import type { Pane, Scene } from '../../../shared-core/drawing/scene/scene.js';
 import {
   dictionary,
@@ -52,6 +53,12 @@ export const isReply: Shape<DrawingReply> = variants('kind', {
   nothing: { uri: text, version: number, carcasses, reason: text },
 });
 
+export const isPicture: Shape<PictureReply> = variants('kind', {
+  picture: { uri: text, name: text, svg: text },
+  nothing: { uri: text, reason: text },
+});
+const isUse: Shape<PictureUse> = oneOf('svg', 'png', 'copy', 'print');
+
 /** From the extension to the page. */
 export const isToPage = variants('type', {
   reply: { subject: isSubject, nearer: isNearer, pane: isPane, reply: isReply },
@@ -59,6 +66,8 @@ export const isToPage = variants('type', {
   cursor: { sources: list(text) },
   /** What part of the page the lists were given last, in percent. */
   lists: { share: number },
+  /** Make dots of this drawing: to be copied, or to be sent back under its name. */
+  paint: { use: oneOf('png', 'copy'), name: text, svg: text },
   /** Something failed outside the drawing, in words. */
   trouble: { message: text },
 });
@@ -73,5 +82,11 @@ export const isFromPage = variants('type', {
   /** The reader gives the lists this part of the page, in percent. */
   share: { share: number },
   reveal: { source: text },
+  /** One more preview is wanted, kept on what is drawn now. */
+  another: {},
+  /** What is drawn now is wanted as a picture. */
+  picture: { use: isUse },
+  /** The dots of a drawing that was to be painted, as a PNG in base 64. */
+  painted: { name: text, png: text },
 });
 export type FromPage = Of<typeof isFromPage>;

@@ -6,6 +6,7 @@ import type { BoreShape, Point, Scene, SourceKey } from '../../../shared-core/dr
 import { isRow } from '../../../shared-core/fittings/purposes.js';
 import { sceneNodes, type SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, say } from '../page/dom.js';
+import { Measuring } from './measuring.js';
 import { patch } from '../page/patch.js';
 import { Viewport, type Place } from '../page/viewport.js';
 
@@ -20,7 +21,7 @@ export interface BoardActions {
 }
 
 const KEYS =
-  'Tab goes through the lines of the hole table, arrows from bore to bore, Enter to the text; plus and minus zoom, 0 shows the whole.';
+  'Tab goes through the lines of the hole table, arrows from bore to bore, Enter to the text; M on one bore and then on another measures between them; plus and minus zoom, 0 shows the whole.';
 
 /** The drawing itself: patched in place, moved and zoomed, its bores pointed at, walked through and followed to the text. */
 export class Board {
@@ -33,11 +34,16 @@ export class Board {
   readonly #rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
   readonly #card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
   readonly #zooms = new ZoomBar(() => this.viewport);
+  readonly measuring = new Measuring(() => {
+    this.#drawRings();
+    this.#showCard();
+  });
   readonly #keys = h(
     'p',
     { class: 'keys', 'aria-hidden': 'true' },
     'Tab and arrows: bores',
     ' · Enter: text',
+    ' · M: measure',
     ' · + − 0: zoom',
   );
   readonly #words = h('p', { class: 'unseen', id: 'described' });
@@ -58,7 +64,16 @@ export class Board {
     this.#drawing.setAttribute('class', 'shapes');
     this.#rings.setAttribute('class', 'rings');
     this.#svg.append(this.#drawing, this.#rings);
-    this.element = h('main', { class: 'board' }, this.#svg, this.#keys, this.#zooms.element, this.#card, this.#words);
+    this.element = h(
+      'main',
+      { class: 'board' },
+      this.#svg,
+      this.#keys,
+      this.measuring.button,
+      this.#zooms.element,
+      this.#card,
+      this.#words,
+    );
     this.viewport = new Viewport(this.#svg, () => {
       this.#drawRings();
       this.#showCard();
@@ -100,6 +115,7 @@ export class Board {
       this.#bores.find(({ bore: id }) => id === bore?.bore) ?? null;
     this.#hovered = again(this.#hovered);
     this.#focused = again(this.#focused);
+    this.measuring.renew(scene, this.#bores);
     this.viewport.place = place;
     this.viewport.show(fitted ? scene.frame : null);
   }
@@ -110,6 +126,7 @@ export class Board {
     this.#hovered = null;
     this.#focused = null;
     say(this.#words, '');
+    this.measuring.renew(null, []);
     patch(this.#drawing, []);
     this.#drawRings();
     this.#showCard();
@@ -146,6 +163,10 @@ export class Board {
 
   #click(event: MouseEvent): void {
     const bore = this.#nearest(inPane(this.#svg, event));
+    if (this.measuring.isOn) {
+      if (bore !== null) this.measuring.pick(bore);
+      return;
+    }
     const named = bore === null ? attributeUnder(event, 'data-opens') : null;
     if (named !== null) {
       this.#actions.openPanel(named);
@@ -180,11 +201,19 @@ export class Board {
     else if (event.key === '+' || event.key === '=') this.viewport.zoomBy(1, this.#focusPoint());
     else if (event.key === '-') this.viewport.zoomBy(-1, this.#focusPoint());
     else if (event.key === '0') this.viewport.go(null);
+    else if (event.key.toLowerCase() === 'm') this.#measure();
+    else if (event.key === 'Escape' && this.measuring.isOn) this.measuring.turn(false);
     else if (isPress(event) && named !== undefined) this.#actions.openPanel(named);
     else if (isPress(event) && this.#focused?.source !== undefined) this.#actions.reveal(this.#focused.source);
     else if (event.key === 'Escape') this.#svg.focus();
     else return;
     event.preventDefault();
+  }
+
+  /** Takes the bore that the keys are at; without one it begins, or leaves off. */
+  #measure(): void {
+    if (this.#focused === null) this.measuring.turn(!this.measuring.isOn);
+    else this.measuring.pick(this.#focused);
   }
 
   #focusPoint(): Point | undefined {
@@ -223,9 +252,9 @@ export class Board {
       ...(this.#hovered === null ? [] : [{ bore: this.#hovered, kind: 'hovered', more: 4 }]),
       ...(this.#focused === null ? [] : [{ bore: this.#focused, kind: 'focused', more: 6 }]),
     ];
-    patch(
-      this.#rings,
-      rings.map(({ bore, kind, more }) => ({
+    patch(this.#rings, [
+      ...this.measuring.nodes(zoom),
+      ...rings.map(({ bore, kind, more }) => ({
         tag: 'circle',
         key: `${kind}:${bore.bore}`,
         attributes: {
@@ -236,13 +265,14 @@ export class Board {
         },
         children: [],
       })),
-    );
+    ]);
   }
 
   /** What is known of the bore that is hovered or focused, beside it. */
   #showCard(): void {
     const bore = this.#hovered ?? this.#focused;
-    this.#card.hidden = bore === null;
+    // Whoever measures sees the bores and the way between them.
+    this.#card.hidden = bore === null || this.measuring.isOn;
     if (bore === null || this.#scene === null) return;
     const colon = bore.about.indexOf(': ');
     const found = this.#scene.findings.filter(({ bores }) => bores.includes(bore.bore));

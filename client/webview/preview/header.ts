@@ -1,5 +1,6 @@
 import type { DrawableCarcass, DrawingReply, View } from '../../../shared-core/drawing/messages/drawing.js';
 import { h, say } from '../page/dom.js';
+import { moreButton, type MoreActions } from './more.js';
 import type { Subject } from '../messages/preview.js';
 
 export interface Choice {
@@ -8,7 +9,7 @@ export interface Choice {
   readonly carcass: string | null;
   readonly panel: string | null;
 }
-export interface HeaderActions {
+export interface HeaderActions extends MoreActions {
   readonly choose: (choice: Choice) => void;
 }
 
@@ -27,7 +28,8 @@ export class Header {
   #shown = '';
   #choice: Choice = { view: 'panel', follow: true, carcass: null, panel: null };
 
-  constructor(actions: HeaderActions) {
+  /** @param measured what is measured, in the place of the title block meanwhile */
+  constructor(actions: HeaderActions, measured: HTMLElement) {
     this.#actions = actions;
 
     const view = (name: View, words: string, title: string): HTMLButtonElement => {
@@ -52,12 +54,17 @@ export class Header {
         h('div', { class: 'pick' }, this.#carcass, this.#panel),
         h(
           'label',
-          { class: 'follow', for: 'follow', title: 'Draw the panel that the cursor stands in' },
+          {
+            class: 'follow',
+            for: 'follow',
+            title: 'Draw the panel that the cursor stands in; without it, the drawing stays on its panel',
+          },
           this.#follow,
           'Follow cursor',
         ),
+        moreButton(actions),
       ),
-      this.#block,
+      h('div', { class: 'head' }, this.#block, measured),
     );
   }
 

@@ -4,6 +4,7 @@ import { Header, type Choice } from './header.js';
 import { Lists } from './lists.js';
 import { Splitter } from '../page/splitter.js';
 import { editorSide } from '../page/editor.js';
+import { asBase64, paint } from '../page/paint.js';
 import { readPlace, type Place } from '../page/viewport.js';
 import { NEARER, type Nearer } from '../messages/common.js';
 import { type FromPage, type Subject, type ToPage, isSubject, isToPage } from '../messages/preview.js';
@@ -39,7 +40,6 @@ const reveal = (source: string): void => editor.postMessage({ type: 'reveal', so
 const choose = ({ view, follow, carcass, panel }: Choice): void =>
   editor.postMessage({ type: 'subject', view, follow, carcass, panel });
 
-const header = new Header({ choose });
 const board: Board = new Board({
   reveal,
   openPanel: (panel) => {
@@ -55,8 +55,17 @@ const board: Board = new Board({
     if (scrollHeight <= clientHeight) lists.element.scrollBy(0, by);
   },
 });
+const header = new Header(
+  {
+    choose,
+    another: () => editor.postMessage({ type: 'another' }),
+    picture: (use) => editor.postMessage({ type: 'picture', use }),
+  },
+  board.measuring.element,
+);
 const lists = new Lists({ reveal, point: (bores) => board.point(bores) });
 const empty = h('p', { class: 'empty', role: 'status' });
+const done = h('p', { class: 'done', role: 'status' });
 const trouble = h('p', { class: 'trouble', role: 'alert' });
 const splitter = new Splitter(
   'Drawing and lists',
@@ -64,11 +73,12 @@ const splitter = new Splitter(
   (share) => document.body.style.setProperty('--lists', `${share}%`),
   (share) => editor.postMessage({ type: 'share', share }),
 );
-const bands = h('div', { class: 'bands' }, trouble, header.state);
+const bands = h('div', { class: 'bands' }, trouble, done, header.state);
 const stage = h('div', { class: 'stage' }, empty, board.element, bands);
 document.body.append(header.element, stage, splitter.element, lists.element);
 show(empty, 'Waiting for the drawing.');
 show(trouble, '');
+show(done, '');
 
 window.addEventListener('message', (event: MessageEvent<unknown>) => {
   const message = event.data;
@@ -82,6 +92,9 @@ window.addEventListener('message', (event: MessageEvent<unknown>) => {
       return;
     case 'cursor':
       board.showCursor(message.sources);
+      return;
+    case 'paint':
+      void painted(message);
       return;
     case 'trouble':
       show(trouble, message.message);
@@ -128,6 +141,21 @@ function keep(): void {
   state = { ...state, place: board.viewport.place };
   editor.setState(state);
   askNearer();
+}
+
+/** Makes dots of a drawing, and copies them or sends them back to be saved. */
+async function painted({ use, name, svg }: Extract<ToPage, { type: 'paint' }>): Promise<void> {
+  try {
+    const picture = await paint(svg);
+    if (use === 'png') editor.postMessage({ type: 'painted', name, png: await asBase64(picture) });
+    else {
+      await navigator.clipboard.write([new ClipboardItem({ [picture.type]: picture })]);
+      show(done, 'Copied as a picture.');
+      setTimeout(() => show(done, ''), 4000);
+    }
+  } catch (fault) {
+    show(trouble, `The picture could not be made: ${fault instanceof Error ? fault.message : String(fault)}`);
+  }
 }
 
 /** Has the drawing laid out anew where its pane has become another, once that has come to rest. */

@@ -1,6 +1,7 @@
 import { isFace } from '../../boring/surface.js';
 import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
+import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
 import { boxOf, grow } from '../scene/boxes.js';
 import { boresOf, type Drawn, type Sources } from '../drawn.js';
@@ -8,7 +9,7 @@ import { aboutBore } from '../about-bore.js';
 import { ascending, type HoleGroup } from './hole-table.js';
 import { drawMarks } from './finding-marks.js';
 import type { Pen } from '../scene/pen.js';
-import type { Point, SceneFinding } from '../scene/scene.js';
+import type { Mouth, Point, SceneFinding } from '../scene/scene.js';
 import { mm } from '../scene/scale.js';
 import type { PanelView } from './panel-view.js';
 
@@ -120,11 +121,26 @@ function drawGroup(pen: Pen, view: PanelView, drawn: Drawn, { bores, line }: Hol
       cy: y,
       r,
       hidden: onFace && !bore.through && bore.face !== view.seen,
+      mouth: mouthOf(bore, panel),
       number: line.number,
       about: aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit),
     });
     pen.takeSolid(grow({ x: x - r, y: y - r, width: 2 * r, height: 2 * r }, pen.paper(0.3)));
     if (!onFace) drawEndRun(pen, view, bore);
+  }
+}
+
+/** Bores of ends have their v counted from the outside face. */
+function mouthOf({ face, u, v }: Bore, { length, thickness }: Panel): Mouth {
+  switch (face) {
+    case 'inside':
+      return { u, v, t: thickness };
+    case 'outside':
+      return { u, v, t: 0 };
+    case 'reference-end':
+      return { u, v: 0, t: v };
+    case 'far-end':
+      return { u, v: length, t: v };
   }
 }
 

@@ -2,7 +2,7 @@ import type { Surface } from '../../boring/model.js';
 import type { BorePurpose } from '../../fittings/names.js';
 import type { Place } from '../../document/place.js';
 import type { Severity } from '../../findings/finding.js';
-import type { Unit } from '../../length/units.js';
+import type { Micrometres, Unit } from '../../length/units.js';
 
 /**
  * A drawing as plain data. Coordinates are millimetres of the panels themselves, x to the right and y DOWN the page;
@@ -146,6 +146,11 @@ export interface CircleShape extends Common {
   readonly cy: number;
   readonly r: number;
 }
+export interface Mouth {
+  readonly u: Micrometres;
+  readonly v: Micrometres;
+  readonly t: Micrometres;
+}
 /** One bore, seen along its axis, or (`hidden`) bored from the face that lies down. */
 export interface BoreShape extends Common {
   readonly kind: 'bore';
@@ -158,6 +163,8 @@ export interface BoreShape extends Common {
   readonly cy: number;
   readonly r: number;
   readonly hidden: boolean;
+  /** Middle of its mouth in the frame of the panel, t from the outside face, in micrometres. */
+  readonly mouth: Mouth;
   /** Number of its line in the hole table. */
   readonly number: number;
   /** All that is known of it, in words and figures. */

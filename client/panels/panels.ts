@@ -8,6 +8,8 @@ interface OfFile {
 
 /** A view that is in a panel. */
 export interface Shown<Subject> extends OfFile {
+  /** Whether it stays with what it shows, so that another panel is opened for anything else. */
+  readonly isKept: boolean;
   show(subject: Subject): void;
   reveal(): void;
   changed(uri: string): void;
@@ -15,22 +17,27 @@ export interface Shown<Subject> extends OfFile {
   refresh(): Promise<void>;
 }
 
-/** A kind of panel of which the window has one. */
+/** A kind of panel. */
 export interface PanelKind<Subject, View extends Shown<Subject>> {
   /** By this name the editor knows the panel when it opens a window anew. */
   readonly type: string;
   readonly title: string;
+  /** The language of the files that it shows. */
+  readonly language: 'borewright-job' | 'borewright-shop';
   /** Whether the keys go to the panel when it opens. */
   readonly takesFocus: boolean;
   readonly isSubject: (kept: unknown) => kept is Subject;
   readonly make: (panel: vscode.WebviewPanel, subject: Subject, onClosed: () => void) => View;
 }
 
-/** The one panel of a kind that the window has: opened beside the text, and brought back after a restart of the editor. */
-export class OnePanel<Subject extends OfFile, View extends Shown<Subject>> implements vscode.WebviewPanelSerializer {
+/**
+ * The panels of a kind that the window has: opened beside the text, and brought back after a restart of the editor. There is
+ * one that shows whatever is asked for, and those that are kept on something.
+ */
+export class Panels<Subject extends OfFile, View extends Shown<Subject>> implements vscode.WebviewPanelSerializer {
   readonly #kind: PanelKind<Subject, View>;
   readonly #extension: vscode.Uri;
-  #view: View | null = null;
+  readonly #views = new Map<View, vscode.WebviewPanel>();
 
   constructor(extension: vscode.Uri, kind: PanelKind<Subject, View>) {
     this.#extension = extension;
@@ -41,18 +48,30 @@ export class OnePanel<Subject extends OfFile, View extends Shown<Subject>> imple
     return this.#kind.type;
   }
 
-  /** The job file of the active editor, else the one that the panel shows; null where there is neither. */
-  job(): string | null {
+  /** The view that the keys go to; null where that is something else. */
+  get active(): View | null {
+    return [...this.#views].find(([, panel]) => panel.active)?.[0] ?? null;
+  }
+
+  /** The file of the active editor, else the one that a panel shows; null where there is neither. */
+  file(): string | null {
     const document = vscode.window.activeTextEditor?.document;
-    return document?.languageId === 'borewright-job' ? document.uri.toString() : (this.#view?.uri ?? null);
+    if (document?.languageId === this.#kind.language) return document.uri.toString();
+    return (this.active ?? [...this.#views.keys()].at(-1))?.uri ?? null;
   }
 
   show(subject: Subject): void {
-    if (this.#view !== null) {
-      this.#view.show(subject);
-      this.#view.reveal();
+    const free = [...this.#views.keys()].find(({ isKept }) => !isKept);
+    if (free === undefined) {
+      this.open(subject);
       return;
     }
+    free.show(subject);
+    free.reveal();
+  }
+
+  /** One more panel, whatever there is. */
+  open(subject: Subject): void {
     const { type, title, takesFocus } = this.#kind;
     const column = { viewColumn: vscode.ViewColumn.Beside, preserveFocus: !takesFocus };
     const options = { ...pageOptions(this.#extension), enableFindWidget: true };
@@ -62,28 +81,28 @@ export class OnePanel<Subject extends OfFile, View extends Shown<Subject>> imple
   /** The page's own state says what it showed; a state that is not sound closes the panel. */
   deserializeWebviewPanel(panel: vscode.WebviewPanel, state: unknown): Promise<void> {
     const subject: unknown = typeof state === 'object' && state !== null && 'subject' in state ? state.subject : null;
-    if (this.#view !== null || !this.#kind.isSubject(subject)) panel.dispose();
-    else this.#attach(panel, subject);
+    if (this.#kind.isSubject(subject)) this.#attach(panel, subject);
+    else panel.dispose();
     return Promise.resolve();
   }
 
   /** The server has worked out a new text of a file, or another shop file for it. */
   changed(uri: string): void {
-    this.#view?.changed(uri);
+    for (const view of this.#views.keys()) view.changed(uri);
   }
 
   trouble(message: string): void {
-    this.#view?.trouble(message);
+    for (const view of this.#views.keys()) view.trouble(message);
   }
 
   refresh(): void {
-    void this.#view?.refresh();
+    for (const view of this.#views.keys()) void view.refresh();
   }
 
   #attach(panel: vscode.WebviewPanel, subject: Subject): void {
     const view = this.#kind.make(panel, subject, () => {
-      if (this.#view === view) this.#view = null;
+      this.#views.delete(view);
     });
-    this.#view = view;
+    this.#views.set(view, panel);
   }
 }

@@ -1,0 +1,62 @@
+import * as vscode from 'vscode';
+import { fileName } from '../text.js';
+
+/** Asks where a picture is to be saved, proposes a name that no file has, and writes it there. */
+export async function savePicture(
+  job: string,
+  name: string,
+  ending: 'svg' | 'png',
+  content: Uint8Array,
+): Promise<void> {
+  const defaultUri = await freeName(folderOf(job), name, ending);
+  // The dialog itself asks before a file is replaced.
+  const chosen = await vscode.window.showSaveDialog({ defaultUri, filters: { [ending.toUpperCase()]: [ending] } });
+  if (chosen === undefined) return;
+  await vscode.workspace.fs.writeFile(chosen, content);
+  void vscode.window.setStatusBarMessage(`Borewright: ${fileName(chosen.toString())} is saved.`, 4000);
+}
+
+/** Where a job lies; for one that has no file yet, the folder that is open. */
+function folderOf(job: string): vscode.Uri {
+  const uri = vscode.Uri.parse(job, true);
+  const open = vscode.workspace.workspaceFolders?.[0]?.uri;
+  return uri.scheme === 'untitled' && open !== undefined ? open : vscode.Uri.joinPath(uri, '..');
+}
+
+async function freeName(folder: vscode.Uri, name: string, ending: string): Promise<vscode.Uri> {
+  for (let number = 1; ; number += 1) {
+    const at = vscode.Uri.joinPath(folder, `${name}${number === 1 ? '' : `-${number}`}.${ending}`);
+    const isThere = await Promise.resolve(vscode.workspace.fs.stat(at)).then(
+      () => true,
+      () => false,
+    );
+    if (!isThere) return at;
+  }
+}
+
+/** Opens a drawing in the browser, which prints it: an editor's page may not print. */
+export async function printPicture(store: vscode.Uri, name: string, svg: string): Promise<void> {
+  const page = vscode.Uri.joinPath(store, 'print', `${name}.html`);
+  await vscode.workspace.fs.writeFile(page, Buffer.from(printPage(name, svg)));
+  if (!(await vscode.env.openExternal(page)))
+    void vscode.window.showWarningMessage(`No browser could be opened. What is to be printed is in ${page.fsPath}.`);
+}
+
+/** A page of the drawing's own size, so that it is printed at the scale that its head states. */
+function printPage(name: string, svg: string): string {
+  const drawing = svg.slice(svg.indexOf('<svg'));
+  const [, width = '210mm', height = '297mm'] = /<svg[^>]* width="([\d.]+mm)" height="([\d.]+mm)"/.exec(drawing) ?? [];
+  return `<!doctype html>
+<html lang="en">
+  <head>
+    <meta charset="utf-8">
+    <title>${name.replace(/[&<]/g, '-')}</title>
+    <style>@page { size: ${width} ${height}; margin: 0 } body { margin: 0 } svg { display: block }</style>
+  </head>
+  <body>
+    ${drawing}
+    <script>addEventListener('load', () => print())</script>
+  </body>
+</html>
+`;
+}

@@ -1,0 +1,30 @@
+import { inOneNotation } from '../../length/show.js';
+import type { Micrometres, Unit } from '../../length/units.js';
+import type { BoreShape, Fact } from '../scene/scene.js';
+
+/** How far it is from the mouth of one bore to that of another, along the axes of their panel and straight across. */
+export interface Measured {
+  readonly u: Micrometres;
+  readonly v: Micrometres;
+  readonly t: Micrometres;
+  /** To the nearest micrometre. */
+  readonly straight: Micrometres;
+}
+
+/** null for bores of two panels, which may lie anywhere to each other. */
+export function measure(from: BoreShape, to: BoreShape): Measured | null {
+  if (from.panel !== to.panel) return null;
+  const [u, v, t] = (['u', 'v', 't'] as const).map((axis) => Math.abs(to.mouth[axis] - from.mouth[axis]));
+  return { u: u!, v: v!, t: t!, straight: Math.round(Math.hypot(u!, v!, t!)) };
+}
+
+/** The same for a reader, each figure with its unit; the thickness counts only where the bores enter in different planes. */
+export function measuredWords({ u, v, t, straight }: Measured, unit: Unit): readonly Fact[] {
+  const along = [u, v, ...(t === 0 ? [] : [t])];
+  const write = inOneNotation(along, unit);
+  const words = ['Front to back', 'End to end', 'Face to face'];
+  return [
+    ...along.map((length, index) => ({ word: words[index]!, value: `${write(length)} ${unit}` })),
+    { word: 'Straight', value: `${inOneNotation([straight], unit)(straight)} ${unit}` },
+  ];
+}
