@@ -8,6 +8,8 @@ export interface ClientAbilities {
   readonly snippets: boolean;
   readonly related: boolean;
   readonly codeDescription: boolean;
+  /** Hovers may carry pictures in their own text, which an editor that does not show them would write out. */
+  readonly pictures: boolean;
   /** Where the reference page of the findings can be opened; null where the client did not say. */
   readonly reference: string | null;
 }
@@ -19,16 +21,19 @@ export interface ClientAbilities {
 export function abilitiesOf(params: InitializeParams | null, reference: string | null): ClientAbilities {
   const text = params?.capabilities.textDocument;
   const options: unknown = params?.initializationOptions;
-  const said =
-    typeof options === 'object' && options !== null && 'reference' in options && typeof options.reference === 'string'
-      ? options.reference
-      : null;
+  const said = saidOf(options, 'reference');
   return {
     resolvesEdits: text?.codeAction?.resolveSupport?.properties.includes('edit') === true,
     versionedEdits: params?.capabilities.workspace?.workspaceEdit?.documentChanges === true,
     snippets: text?.completion?.completionItem?.snippetSupport === true,
     related: text?.publishDiagnostics?.relatedInformation === true,
     codeDescription: text?.publishDiagnostics?.codeDescriptionSupport === true,
-    reference: said ?? reference,
+    pictures: saidOf(options, 'hoverPictures') === true,
+    reference: typeof said === 'string' ? said : reference,
   };
+}
+
+/** One of the options that a client gives when it starts; not to be trusted. */
+function saidOf(options: unknown, name: string): unknown {
+  return typeof options === 'object' && options !== null ? Reflect.get(options, name) : undefined;
 }

@@ -11,7 +11,7 @@ import type { Session } from './session.js';
 export function answerReaders(session: Session): void {
   const { connection, answer, client, lastLenses, lastPlans, orders } = session;
   connection.onHover(({ textDocument, position }, token) =>
-    answer('hover', textDocument.uri, token, null, (file) => hover(file, position)),
+    answer('hover', textDocument.uri, token, null, (file) => hover(file, position, session.abilities.pictures)),
   );
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer('symbols', textDocument.uri, token, null, (file) => symbols(file)),

@@ -1,6 +1,7 @@
 import { boreMapScene } from '../drawing/bore-map/bore-map.js';
 import type { DrawableCarcass, DrawingParams, DrawingReply, TextRange } from '../drawing/messages/drawing.js';
 import { SCREEN, type Medium, type Pane, type Scene, type SourceKey } from '../drawing/scene/scene.js';
+import type { Drawn } from '../drawing/drawn.js';
 import { allPanelsScene } from '../drawing/bore-map/all-panels.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { cursorAt, namesPanels, panelsAt } from '../engine/cursor.js';
@@ -102,18 +103,17 @@ function sceneOf(
   panel: string | null,
   params: DrawingParams,
 ): Scene | null {
-  if (carcass.carcass === null || carcass.boring === null) return null;
-  const drawn = {
-    name: carcass.name,
-    carcass: carcass.carcass,
-    boring: carcass.boring,
-    findings: carcass.known,
-    note: carcass.spec?.note ?? '',
-    unit: analysis.unit,
-  };
+  const drawn = drawnOf(analysis, carcass);
+  if (drawn === null) return null;
   const medium = mediumOf(params);
   if (params.view === 'all-panels') return allPanelsScene(drawn, medium);
   return panel === null ? null : boreMapScene(drawn, panel, medium);
+}
+
+/** What a drawing of a carcass is made of; null where its panels cannot be worked out. */
+export function drawnOf({ unit }: JobAnalysis, { name, carcass, boring, known, spec }: CarcassAnalysis): Drawn | null {
+  if (carcass === null || boring === null) return null;
+  return { name, carcass, boring, findings: known, note: spec?.note ?? '', unit };
 }
 
 /** What the client says of its pane is not trusted. */

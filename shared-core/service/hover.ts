@@ -4,6 +4,7 @@ import type { Path, Place } from '../document/place.js';
 import type { ScalarNode } from '../document/tree.js';
 import { holeGroups, tableCells, tableHeads } from '../drawing/bore-map/hole-table.js';
 import { bandedEdges } from '../drawing/bore-map/bore-map.js';
+import { panelPicture } from './panel-picture.js';
 import { endWord, sentence } from '../drawing/words.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import type { Cursor } from '../engine/cursor.js';
@@ -51,18 +52,21 @@ export interface Explained {
   readonly about: Span | null;
 }
 
-/** What stands at an offset: the key's meaning, the value's, and the panels, rows and bores that come of it. */
-export function explain(file: AnalysedFile, offset: number): Explained | null {
-  return file.kind === 'job' ? jobHover(file, offset) : shopHover(file, offset);
+/**
+ * What stands at an offset: the key's meaning, the value's, and the panels, rows and bores that come of it.
+ * @param pictures whether the reader is shown pictures that stand in the words themselves
+ */
+export function explain(file: AnalysedFile, offset: number, pictures = false): Explained | null {
+  return file.kind === 'job' ? jobHover(file, offset, pictures) : shopHover(file, offset);
 }
 
-function jobHover(file: JobFile, offset: number): Explained | null {
+function jobHover(file: JobFile, offset: number, pictures: boolean): Explained | null {
   const { analysis } = file;
   const { unit, shop } = analysis;
   const cursor = cursorAt(analysis, offset);
   const carcass = cursor.carcass === null ? undefined : analysis.carcasses[cursor.carcass];
   const words = meaning(cursor.carcass === null ? jobSchema : carcassSchema, cursor, unit, shop, leftOut(file, cursor));
-  const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(analysis, carcass, cursor.path);
+  const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(analysis, carcass, cursor.path, pictures);
   return answer(file, paragraphs(words, things), cursor);
 }
 
@@ -152,7 +156,7 @@ function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop):
   }
 }
 
-function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path): string {
+function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path, pictures: boolean): string {
   if (carcass.spec === null || carcass.carcass === null) {
     return 'The panels of this carcass cannot be worked out while its text or its shop file has errors.';
   }
@@ -164,7 +168,8 @@ function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Pat
     return paragraphs(boxLine(carcass, unit), sizeTable(panels, unit), carcassOnMachines(analysis, carcass));
   }
   const rows = panels.map((panel) => rowWords(analysis, carcass, panel)).filter((words) => words !== '');
-  if (isAboutRows(path)) return paragraphs(...rows);
+  const picture = pictures && panels.length <= MOST_IN_FULL ? panelPicture(analysis, carcass, panels[0]!) : '';
+  if (isAboutRows(path)) return paragraphs(picture, ...rows);
   const parts =
     panels.length <= MOST_IN_FULL
       ? panels.map((panel) => panelWords(analysis, carcass, panel))
@@ -176,7 +181,7 @@ function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Pat
             .trim(),
           ...rows,
         ];
-  return paragraphs(...parts, panelsOnMachines(analysis, carcass, path, panels));
+  return paragraphs(picture, ...parts, panelsOnMachines(analysis, carcass, path, panels));
 }
 
 /** 'Its pins stand in hole 11, counted from the bottom end.' */

@@ -1,10 +1,12 @@
 import { SCALES } from '../scene/scale.js';
 import { describe, tableCells } from '../bore-map/hole-table.js';
-import { CAP_HEIGHT, fitText, LETTERING, textWidth } from '../scene/lettering.js';
+import { CAP_HEIGHT, fitText, textWidth } from '../scene/lettering.js';
 import type { Scene } from '../scene/scene.js';
 import { sentence } from '../words.js';
-import { PRINTED, PRINTED_FINDINGS, PRINTED_INK, printedLines, WIDE_LINE } from './print-look.js';
+import { WIDE_LINE } from './print-look.js';
+import { printStyle } from './print-style.js';
 import { boreClass, coordinate, patternNodes, sceneNodes, type SvgNode } from './svg-tree.js';
+import { writeNode } from './write-node.js';
 
 /** What stands about the drawing in a file: its head, and the hole table with the notes. */
 export interface SvgOptions {
@@ -218,77 +220,4 @@ function wrap(sentence: string, room: number): string[] {
     else lines.push(word);
   }
   return lines;
-}
-
-/** Inside the drawing one unit is a millimetre of panel, so widths are multiplied by the scale. */
-function printStyle(scale: number, wide: number): string {
-  const w = (width: number): string => coordinate(width * scale);
-  const dash = (width: number, ...steps: readonly number[]): string => steps.map((step) => w(step * width)).join(' ');
-  const within = '.borewright-drawing ';
-  const rules: readonly [string, string][] = [
-    ['.paper', 'fill:#fff'],
-    ['path,circle', `fill:none;stroke:${PRINTED_INK};stroke-width:${w(0.25)};stroke-linejoin:round`],
-    ...Object.entries(printedLines(wide)).map(([line, { width, colour, dash: steps }]): [string, string] => [
-      `.line-${line}`,
-      `stroke-width:${w(width)};stroke:${colour}${steps.length > 0 ? `;stroke-dasharray:${dash(width, ...steps)}` : ''}`,
-    ]),
-    ['.fill-board', 'fill:#fbf7ef'],
-    ['.fill-paper', 'fill:#fff'],
-    ['.fill-ink', 'fill:#1f1f1f'],
-    ['.centre-line.line-thin', 'stroke:#777'],
-    ['.text', `font-family:${LETTERING};fill:#1f1f1f;stroke:none`],
-    [
-      'text.dimension,text.label,text.panel-name',
-      `paint-order:stroke;stroke:#fff;stroke-width:${w(0.9)};stroke-linejoin:round`,
-    ],
-    ['.note', 'fill:#444'],
-    ['.strong', 'font-weight:bold'],
-    ['.anchor-middle', 'text-anchor:middle'],
-    ['.anchor-end', 'text-anchor:end'],
-    ['circle.number', 'fill:#fff'],
-    ...Object.entries(PRINTED).flatMap(([ink, colour]): [string, string][] => [
-      [`.ink-${ink} path,.ink-${ink} circle`, `stroke:${colour}`],
-      [`.ink-${ink} .filled`, `fill:${colour};stroke:none`],
-    ]),
-    ['.bore .rim', `fill:#fff;stroke-width:${w(0.3)}`],
-    ['.bore.hidden .rim', 'fill:none'],
-    ['.finding .ring', `stroke:${PRINTED_FINDINGS.error};stroke-width:${w(0.5)}`],
-    ['.finding .flag', `fill:${PRINTED_FINDINGS.error};stroke:none`],
-    ['.finding.warning .ring', `stroke:${PRINTED_FINDINGS.warning};stroke-dasharray:${dash(0.5, 3, 1.5)}`],
-    ['.finding.warning .flag', `fill:${PRINTED_FINDINGS.warning}`],
-    ['.finding.info .ring', `stroke:${PRINTED_FINDINGS.info};stroke-dasharray:${dash(0.5, 1, 1)}`],
-    ['.finding.info .flag', `fill:${PRINTED_FINDINGS.info}`],
-    ['.rule', 'stroke-width:0.18'],
-    ['.rule.wide', 'stroke-width:0.4'],
-    ['.rule.narrow', 'stroke:#bbb'],
-  ];
-  return rules
-    .map(
-      ([selector, look]) =>
-        `${selector
-          .split(',')
-          .map((one) => within + one)
-          .join(',')}{${look}}`,
-    )
-    .join('');
-}
-
-/** XML text of a tree. */
-function writeNode(node: SvgNode): string {
-  const attributes = Object.entries(node.attributes)
-    .map(([name, value]) => ` ${name}="${escape(value)}"`)
-    .join('');
-  const inner = (node.text === undefined ? '' : escape(node.text)) + node.children.map(writeNode).join('');
-  return inner === '' ? `<${node.tag}${attributes}/>` : `<${node.tag}${attributes}>${inner}</${node.tag}>`;
-}
-
-const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-/** Also drops what XML 1.0 cannot hold at all: control characters and halves of surrogate pairs. */
-function escape(words: string): string {
-  return words
-    .replace(/[&<>"]/g, (letter) => ESCAPES[letter]!)
-    .replace(
-      /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g,
-      '',
-    );
 }

@@ -152,5 +152,27 @@ if (driverAvailable) {
       await resizeWindow(WINDOW.width, WINDOW.height);
       await closePreview();
     });
+
+    test('a hover shows the panel in a picture', async () => {
+      const editor = await preview(JOB, 'fixed-shelves');
+      await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
+      await shows('the shelf', ({ title }) => title === 'right-base, shelf-1');
+      await closePreview();
+      setCursor(editor, '297');
+      await vscode.commands.executeCommand('editor.action.showHover');
+      const size = await until('the picture', () =>
+        evaluateInWorkbench(() => {
+          const image = document.querySelector<HTMLImageElement>('.monaco-hover img');
+          return image !== null && image.naturalWidth > 0 ? [image.naturalWidth, image.naturalHeight] : null;
+        }),
+      );
+      assert.ok(size[0]! >= 150 && size[0]! <= 400 && size[1]! >= 60 && size[1]! <= 260, size.join(' × '));
+      for (const theme of ['dark', 'light', 'high-contrast'] as const) {
+        await setTheme(theme);
+        await screenshot(`hover-${theme}`);
+      }
+      await setTheme('dark');
+      await vscode.commands.executeCommand('editor.action.hideHover');
+    });
   });
 }
