@@ -3,6 +3,8 @@ import type { InitializeParams } from 'vscode-languageserver';
 /** What the client can do, as far as the features ask. */
 export interface ClientAbilities {
   readonly versionedEdits: boolean;
+  /** An edit of the workspace may make a file. */
+  readonly createsFiles: boolean;
   /** The edit of a code action may come when it is chosen. */
   readonly resolvesEdits: boolean;
   readonly snippets: boolean;
@@ -20,11 +22,13 @@ export interface ClientAbilities {
  */
 export function abilitiesOf(params: InitializeParams | null, reference: string | null): ClientAbilities {
   const text = params?.capabilities.textDocument;
+  const edits = params?.capabilities.workspace?.workspaceEdit;
   const options: unknown = params?.initializationOptions;
   const said = saidOf(options, 'reference');
   return {
     resolvesEdits: text?.codeAction?.resolveSupport?.properties.includes('edit') === true,
-    versionedEdits: params?.capabilities.workspace?.workspaceEdit?.documentChanges === true,
+    versionedEdits: edits?.documentChanges === true,
+    createsFiles: edits?.documentChanges === true && edits.resourceOperations?.includes('create') === true,
     snippets: text?.completion?.completionItem?.snippetSupport === true,
     related: text?.publishDiagnostics?.relatedInformation === true,
     codeDescription: text?.publishDiagnostics?.codeDescriptionSupport === true,

@@ -20,6 +20,7 @@ export const say = messages('server', {
     `${quoted(reference)} is not a shop file. Write the name of a file beside this one that ends in .shop.yaml.`,
   unreadable: ({ reference, fault }: { readonly reference: string; readonly fault: FileFault }) =>
     `The shop file ${quoted(reference)} cannot be read: ${because(fault)}. The built-in shop is used in its place.`,
+  createShop: ({ reference }: { readonly reference: string }) => `Create ${reference} from the built-in shop`,
   stopped: ({ seconds }: { readonly seconds: number }) =>
     `Checking this file took longer than ${seconds} s and was stopped, so nothing in it is checked. Undo the last change; the file is tried again at the next one.`,
   startedAnew: () => 'The server was started again, because one file kept it from answering.',

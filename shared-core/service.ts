@@ -14,6 +14,9 @@ export { foldsOf } from './document/folds.js';
 export { formatEdits, someOf, type Blanks } from './document/format.js';
 export { lineEnd, lineStart } from './document/lines.js';
 
+// Words for a person who reads them.
+export { tell } from './words/message.js';
+
 // Findings and repairs.
 export { knownFindings, allFindings, findingTotals, findingWords, type Told } from './service/findings.js';
 export type { Severity } from './findings/finding.js';

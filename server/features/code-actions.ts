@@ -18,8 +18,10 @@ import {
   type RepairEdits,
 } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
+import type { Files } from '../files.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
+import { shopCreation } from './create-shop.js';
 import { diagnostics } from './diagnostics.js';
 
 /** Takes every repair that may be taken without asking. */
@@ -31,25 +33,28 @@ export function codeActions(
   range: Range,
   context: CodeActionContext,
   abilities: ClientAbilities,
+  files: Files,
 ): CodeAction[] {
   const wants = (kind: string): boolean =>
     context.only === undefined ||
     context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
-  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, abilities) : [];
+  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, abilities, files) : [];
   if (wants(CodeActionKind.RefactorRewrite) && file.kind === 'job') actions.push(...refactors(file, range, abilities));
   // Offered only where it is asked for: beside every single fault it would be noise.
   if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities));
   return actions;
 }
 
-function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): CodeAction[] {
+function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities, files: Files): CodeAction[] {
   const start = offsetOf(file.document, range.start);
   const end = Math.max(start, offsetOf(file.document, range.end));
   const touches = ({ range: found }: Diagnostic): boolean =>
     file.document.offsetAt(found.start) <= end && file.document.offsetAt(found.end) >= start;
   const shown = diagnostics(file, abilities);
   const isTouched = (index: number): boolean => shown[index] !== undefined && touches(shown[index]);
-  return repairsFor(file, isTouched).flatMap(({ finding, repairs }) =>
+  const missing = abilities.createsFiles ? shown.find((one) => one.code === SHOP_MISSING && touches(one)) : undefined;
+  const creations = missing === undefined ? [] : shopCreation(file, missing, files);
+  const repairs = repairsFor(file, isTouched).flatMap(({ finding, repairs }) =>
     repairs.flatMap((repair): CodeAction[] => {
       const action = { title: repair.title, kind: CodeActionKind.QuickFix, diagnostics: [shown[finding]!] };
       if ('edits' in repair) {
@@ -63,7 +68,10 @@ function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities): C
       return file.kind === 'job' ? withEdit(file, { ...action, data }, abilities) : [];
     }),
   );
+  return [...repairs, ...creations];
 }
+
+const SHOP_MISSING = 'shop-missing';
 
 /** What a batch's action carries until it is chosen. */
 interface BatchData extends BatchKey {

@@ -24,7 +24,7 @@ export function answerWriters(session: Session): void {
   );
   connection.onCodeAction(({ textDocument, range, context }, token) =>
     answer('code actions', textDocument.uri, token, null, (file) =>
-      codeActions(file, range, context, session.abilities),
+      codeActions(file, range, context, session.abilities, files),
     ),
   );
   connection.onCodeActionResolve((action, token) => {

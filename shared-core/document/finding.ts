@@ -28,11 +28,18 @@ export interface Finding {
  * and style. `set` writes a scalar (adding the keys of the path that are missing; an index one past the end adds a list
  * item); a text that starts with `[` or `{` is taken as YAML in flow style. `remove` takes an entry or a list item out, and
  * what it leaves empty. Every path is that of the text before any of the changes; `path` counts from the root of `part`.
+ * Where the last key of the path is written more than once, `nth` tells which is meant, the first being 0 and usual.
  */
 export type Change =
   | { readonly kind: 'set'; readonly part: Part; readonly path: Path; readonly text: string }
-  | { readonly kind: 'rename-key'; readonly part: Part; readonly path: Path; readonly text: string }
-  | { readonly kind: 'remove'; readonly part: Part; readonly path: Path };
+  | {
+      readonly kind: 'rename-key';
+      readonly part: Part;
+      readonly path: Path;
+      readonly text: string;
+      readonly nth?: number;
+    }
+  | { readonly kind: 'remove'; readonly part: Part; readonly path: Path; readonly nth?: number };
 
 /** Replaces [start, end) of the text of a part, for what no path leads to: a text that does not read as it was meant. */
 export interface Rewrite {

@@ -17,6 +17,8 @@ const MOST_NODES = 200_000;
 const MOST_MARKS = 5_000;
 const DEEPEST = 64;
 const MOST_PROBLEMS = 20;
+/** A dash stands no farther before its item. */
+const FARTHEST_DASH = 20;
 
 export interface ReadTree {
   /** null where the text holds nothing, or nothing that could be read. */
@@ -174,7 +176,16 @@ class Reader {
     const flow = node.flow === true;
     const end = Math.max(node.range[0], writtenEnd(items.at(-1) ?? null));
     const place = this.#place(node.range[0], flow || items.length === 0 ? node.range[1] : end);
-    return { kind: 'list', place, items, flow };
+    return { kind: 'list', place, items, flow, dashes: flow ? null : this.#dashesOf(items) };
+  }
+
+  #dashesOf(items: readonly TreeNode[]): readonly number[] | null {
+    const dashes = items.flatMap(({ place: { start }, alias }) => {
+      const before = this.#text.slice(Math.max(0, start - FARTHEST_DASH), start);
+      const blanks = alias === undefined ? /- +$/.exec(before)?.[0].length : undefined;
+      return blanks === undefined ? [] : [start - blanks];
+    });
+    return dashes.length === items.length ? dashes : null;
   }
 
   #follow(node: Alias.Parsed): TreeNode | null {

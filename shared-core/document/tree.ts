@@ -40,6 +40,8 @@ export interface ListNode {
   readonly alias?: Place;
   readonly items: readonly TreeNode[];
   readonly flow: boolean;
+  /** Where the dash of each item stands in the text; null where one does not stand on the line of its item. */
+  readonly dashes: readonly number[] | null;
 }
 
 /** A fault of the text itself (syntax, a tab, a loop of aliases, too large): what is wrong and what to do. */

@@ -193,8 +193,10 @@ function editsInCarcass(analysis: JobAnalysis, carcass: number, changes: readonl
   }));
 }
 
-function placeOf({ part, path }: Change, carcass: number | null): string {
-  return JSON.stringify([part, part === 'self' ? carcass : null, ...path]);
+function placeOf(change: Change, carcass: number | null): string {
+  const { part, path } = change;
+  const nth = 'nth' in change ? (change.nth ?? 0) : 0;
+  return JSON.stringify([part, part === 'self' ? carcass : null, ...path, ...(nth > 0 ? [{ nth }] : [])]);
 }
 
 /** Of an uncut text, edits of two carcasses may meet in a shared value: the first is kept. */

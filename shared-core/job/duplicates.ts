@@ -1,5 +1,6 @@
 import type { Finding } from '../document/finding.js';
 import type { Located } from '../document/place.js';
+import { keyText } from '../document/scalar-text.js';
 import { errorAt } from '../schema/tell.js';
 import { say } from './messages.js';
 
@@ -20,8 +21,20 @@ export function duplicateCarcasses(
       return;
     }
     const related = [{ place: names[earlier]!.place, message: say.nameFirst({ name: name.value }), carcass: earlier }];
+    const free = freeName(name.value, names);
+    const { part, start, end } = name.place;
+    const rewrites = [{ part, start, end, text: keyText(free, true) }];
+    const repairs = [{ title: say.nameIt({ name: free }), changes: [], rewrites, preferred: false }];
     const message = say.nameTwice({ name: name.value });
-    found.push({ carcass, finding: errorAt('name-duplicate', name.place, message, { related }) });
+    found.push({ carcass, finding: errorAt('name-duplicate', name.place, message, { related, repairs }) });
   });
   return found;
+}
+
+function freeName(name: string, names: readonly (Located<string> | null)[]): string {
+  const taken = new Set(names.map((one) => one?.value));
+  const stem = name.replace(/-\d+$/, '');
+  let number = 2;
+  while (taken.has(`${stem}-${number}`)) number += 1;
+  return `${stem}-${number}`;
 }

@@ -1,11 +1,12 @@
 import type { JobParts } from '../document/cut.js';
-import type { Finding } from '../document/finding.js';
+import type { Change, Finding, Repair } from '../document/finding.js';
 import { CARCASSES_KEY } from '../document/outline.js';
 import { readHeadTrees } from '../document/parts.js';
 import type { Located, Part, Place } from '../document/place.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { Unit } from '../length/units.js';
 import { isUnknownUnit, sayUnit, unitEntry, unitOf } from '../schema/file-unit.js';
+import { namedWithoutDashes } from '../schema/reading/dashes.js';
 import { readBySchema } from '../schema/read.js';
 import { errorAt, syntaxFinding } from '../schema/tell.js';
 import { nearestName } from '../schema/nearest.js';
@@ -107,14 +108,18 @@ function shopLine({ head }: JobParts): Located<string> | null {
 
 /** Keys of the tail that the head has too; within one of them the schema's reading tells it. */
 function writtenTwice(above: readonly MapEntry[], below: readonly MapEntry[]): readonly Finding[] {
-  const twice = (entry: MapEntry, first: MapEntry): Finding =>
+  const twice = (entry: MapEntry, first: MapEntry, repairs: readonly Repair[] = []): Finding =>
     errorAt('name-duplicate', entry.keyPlace, say.keyTwice({ key: entry.key }), {
       related: [{ place: first.keyPlace, message: say.keyFirst({ key: entry.key }) }],
+      repairs,
     });
   const found: Finding[] = [];
   for (const entry of below) {
     const first = above.find(({ key }) => key === entry.key);
-    if (first !== undefined) found.push(twice(entry, first));
+    if (first === undefined) continue;
+    const { key, keyPlace } = entry;
+    const change: Change = { kind: 'remove', part: keyPlace.part, path: [key] };
+    found.push(twice(entry, first, [{ title: say.removeThisKey({ key }), changes: [change], preferred: false }]));
   }
   for (const part of [above, below]) {
     const [first, ...more] = part.filter(({ key }) => key === CARCASSES_KEY);
@@ -134,5 +139,6 @@ function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], unit: U
   if (key === undefined && entries.length === 0) return [emptyJob(text, place)];
   if (key === undefined || key.value === null || (key.value.kind === 'map' && key.value.entries.length === 0))
     return [withoutCarcasses(whole, unit, place, key?.keyPlace ?? null)];
-  return [errorAt('value-wrong', key.keyPlace, say.carcassesNotNamed())];
+  const repairs = namedWithoutDashes(key.value, key.keyPlace.part);
+  return [errorAt('value-wrong', key.keyPlace, say.carcassesNotNamed(), { repairs })];
 }

@@ -18,6 +18,7 @@ export const say = messages('job-text', {
   keyTwice: ({ key }: { readonly key: string }) =>
     `${quoted(key)} is written twice; only the first counts. Remove this one.`,
   keyFirst: ({ key }: { readonly key: string }) => `${quoted(key)} is first written here.`,
+  removeThisKey: ({ key }: { readonly key: string }) => `Remove this ${quoted(key)}`,
   nameTwice: ({ name }: { readonly name: string }) =>
     `Two carcasses are named ${quoted(name)}, so their panels cannot be told apart. Give this one another name.`,
   nameFirst: ({ name }: { readonly name: string }) => `${quoted(name)} is first used here.`,

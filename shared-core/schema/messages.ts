@@ -106,7 +106,9 @@ export const say = messages('reading', {
     readonly keys: readonly string[];
   }) => `${quoted(key)} is not a key of ${aNoun(noun)}. Use ${listed(keys, 'or')}.`,
   writtenTwice: ({ key }: { readonly key: string }) =>
-    `${quoted(key)} is written twice; only the first counts. Remove this one, or give it another name.`,
+    `${quoted(key)} is written twice; only the first counts. Remove one of them.`,
+  nameWrittenTwice: ({ key }: { readonly key: string }) =>
+    `${quoted(key)} is written twice; only the first counts. Remove one of them, or give this one another name.`,
   firstWritten: ({ key }: { readonly key: string }) => `${quoted(key)} is first written here.`,
   write: ({ text }: { readonly text: string }) => `Write ${text}`,
   writeTwo: ({ first, second }: { readonly first: string; readonly second: string }) =>
@@ -115,6 +117,11 @@ export const say = messages('reading', {
   add: ({ path, text }: { readonly path: readonly string[]; readonly text: string }) =>
     `Add ${[...path, text].join(': ')}`,
   remove: ({ key }: { readonly key: string }) => `Remove ${quoted(key)}`,
+  removeThis: ({ key }: { readonly key: string }) => `Remove this ${quoted(key)}`,
+  removeFirst: ({ key }: { readonly key: string }) => `Keep this ${quoted(key)} and remove the first`,
+  withoutDashes: ({ count }: { readonly count: number }) => `Remove the ${count === 1 ? 'dash' : `${count} dashes`}`,
+  nameAsKey: ({ count }: { readonly count: number }) =>
+    `Write the ${count === 1 ? 'name' : `${count} names`} in place of the ${count === 1 ? 'dash' : 'dashes'}`,
   addSpace: () => 'Put a space after the colon',
 });
 

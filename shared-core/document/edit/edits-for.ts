@@ -44,7 +44,9 @@ export function editsFor(
  * moved by what has gone before them.
  */
 function inOrder(changes: readonly Change[]): readonly Change[] {
-  const removed = changes.filter((change) => change.kind === 'remove').toSorted((a, b) => comparePaths(b.path, a.path));
+  const removed = changes
+    .filter((change) => change.kind === 'remove')
+    .toSorted((a, b) => comparePaths(b.path, a.path) || nthOf(b) - nthOf(a));
   const moved = (path: Path): Path =>
     path.map((step, i) => {
       if (typeof step !== 'number') return step;
@@ -145,7 +147,7 @@ class Editor {
   }
 
   #editsOf(change: Change): readonly TextEdit[] | null {
-    const walk = walkTo(this.#tree, this.#base, change.path);
+    const walk = walkTo(this.#tree, this.#base, change.path, nthOf(change));
     if (walk === null) return null;
     // What an alias leads to belongs to another place too.
     if (walk.steps.slice(0, walk.rest.length === 0 ? -1 : undefined).some((step) => step.node?.alias !== undefined))
@@ -176,6 +178,8 @@ class Editor {
     return this.#options.shorthand?.(path) ?? null;
   }
 }
+
+const nthOf = (change: Change): number => ('nth' in change ? (change.nth ?? 0) : 0);
 
 function isWritten(node: TreeNode | undefined): node is ScalarNode {
   return node?.kind === 'scalar' && node.text !== '';

@@ -15,8 +15,11 @@ export interface Walk {
   readonly inFlow: boolean;
 }
 
-/** Follows a path through the tree, from the node that `base` leads to; null where `base` leads nowhere. */
-export function walkTo(tree: TreeNode | null, base: readonly number[], path: Path): Walk | null {
+/**
+ * Follows a path through the tree, from the node that `base` leads to; null where `base` leads nowhere.
+ * @param nth which entry is meant where the last key of the path is written more than once
+ */
+export function walkTo(tree: TreeNode | null, base: readonly number[], path: Path, nth = 0): Walk | null {
   let step: Step = { node: tree, parent: null };
   let inFlow = false;
   for (const index of base) {
@@ -27,7 +30,7 @@ export function walkTo(tree: TreeNode | null, base: readonly number[], path: Pat
   }
   const steps: Step[] = [step];
   for (let i = 0; i < path.length; i += 1) {
-    const child = childOf(step.node, path[i]!);
+    const child = childOf(step.node, path[i]!, i === path.length - 1 ? nth : 0);
     if (child === null) return { steps, rest: path.slice(i), inFlow };
     inFlow ||= isFlow(child.parent);
     steps.push(child);
@@ -49,9 +52,10 @@ function childAt(node: TreeNode | null, index: number): Exclude<Step, { parent: 
   return item === undefined ? null : { node: item, parent: node as ListNode, index };
 }
 
-function childOf(node: TreeNode | null, step: string | number): Exclude<Step, { parent: null }> | null {
+function childOf(node: TreeNode | null, step: string | number, nth: number): Exclude<Step, { parent: null }> | null {
   if (node?.kind === 'map') {
-    const index = node.entries.findIndex((entry) => entry.key === step);
+    let before = nth;
+    const index = node.entries.findIndex((entry) => entry.key === step && before-- === 0);
     return index === -1 ? null : childAt(node, index);
   }
   return typeof step === 'number' ? childAt(node, step) : null;

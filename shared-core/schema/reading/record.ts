@@ -6,6 +6,7 @@ import type { Fields, RecordSchema, Schema } from '../schema.js';
 import { errorAt } from '../tell.js';
 import { keysOf, wantedOf } from '../wanted.js';
 import { located, type At, type Context } from './context.js';
+import { withoutDashes } from './dashes.js';
 import { isDecimals } from './decimal-comma.js';
 import { isDuplicate } from './duplicate.js';
 import { replacedBy } from './formerly.js';
@@ -18,7 +19,7 @@ export function readRecord(context: Context, schema: AnyRecord, node: TreeNode |
   if (node !== null && node.kind !== 'map' && !isNothing(node)) return noMap(context, schema, node);
   const entries = node?.kind === 'map' ? node.entries : [];
   const values: Record<string, unknown> = {};
-  const seen = new Map<string, MapEntry>();
+  const seen = new Map<string, MapEntry[]>();
   const written = new Set(entries.map(({ key }) => key));
   const free = Object.keys(schema.fields).filter((key) => !written.has(key));
   for (const [index, written] of entries.entries()) {
@@ -27,7 +28,7 @@ export function readRecord(context: Context, schema: AnyRecord, node: TreeNode |
       if (!isDecimals(context, schema, entry, entries[index - 1])) unknownKey(context, schema, entry, free, at);
       continue;
     }
-    if (isDuplicate(context, seen, entry)) continue;
+    if (isDuplicate(context, seen, entry, at)) continue;
     const field = schema.fields[entry.key]!;
     const value = context.read(field.schema, entry.value, { path: [...at.path, written.key], place: entry.keyPlace });
     if (value !== null) values[entry.key] = value;
@@ -52,7 +53,11 @@ function underNewKey(context: Context, { fields, formerly }: AnyRecord, entry: M
 function noMap(context: Context, schema: AnyRecord, node: Exclude<TreeNode, { kind: 'map' }>): null {
   const glued = node.kind === 'scalar' && node.plain ? /^([\w-]+):(\S+)$/.exec(node.text) : null;
   if (glued !== null && Object.hasOwn(schema.fields, glued[1]!)) return noSpace(context, node, glued[1]!, glued[2]!);
-  return context.wrong(firstLineOf(node), say.notKeys({ noun: schema.noun, keys: keysOf(schema) }));
+  return context.wrong(
+    firstLineOf(node),
+    say.notKeys({ noun: schema.noun, keys: keysOf(schema) }),
+    withoutDashes(node, context.part),
+  );
 }
 
 /** `kind:base` alone is one word to YAML, and no fault. */

@@ -46,6 +46,8 @@ export const JOBS: readonly Text[] = [
   // Keys.
   carcass('kind: base\nwidth: 600\nwidth: 700'),
   carcass('kind: base\nwidth: 600\nxyzzy: 1'),
+  carcass('- kind: base\n- width: 600'),
+  'carcasses:\n  - name: sink\n    kind: base\n    width: 600\n',
   carcass('kind: base\nwidth: 600\ncolour: white'),
   carcass('kind: base\nwidth: 600\ndoors: 2'),
   carcass('kind: base\nwidth: 600\npanels: { left:rows }'),

@@ -155,13 +155,13 @@ describe('what is wrong is told at its place', () => {
     ],
     [
       'kind: base\nwidth: 600\nwidth: 700',
-      [
-        'name-duplicate @width@ ‘width’ is written twice; only the first counts. Remove this one, or give it another name.',
-      ],
+      ['name-duplicate @width@ ‘width’ is written twice; only the first counts. Remove one of them.'],
     ],
     [
       'kind: base\nwidth: 600\nboards:\n  a: {thickness: 16}\n  a: {thickness: 18}',
-      ['name-duplicate @a@ ‘a’ is written twice; only the first counts. Remove this one, or give it another name.'],
+      [
+        'name-duplicate @a@ ‘a’ is written twice; only the first counts. Remove one of them, or give this one another name.',
+      ],
     ],
     [
       'kind: base\nwidth: 600\nboards: 16',
