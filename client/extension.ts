@@ -3,6 +3,7 @@ import { LSPErrorCodes, ResponseError, State, type LanguageClient } from 'vscode
 import type { MachineStepMethod } from '../shared-core/drawing/messages/machine-view.js';
 import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
 import type { PictureMethod, PictureUse } from '../shared-core/drawing/messages/picture.js';
+import type { MoveShelfMethod } from '../shared-core/drawing/messages/shelves.js';
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { tellsCursor } from './cursor.js';
 import { createLanguageClient } from './language.js';
@@ -12,6 +13,7 @@ import { previewPanels, showPreview, withPreview } from './panels/preview/show.j
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const PICTURE: PictureMethod = 'borewright/picture';
+const MOVE_SHELF: MoveShelfMethod = 'borewright/moveShelf';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 /** From the server: it has worked out this version of a job file. */
@@ -36,6 +38,7 @@ export function activate(context: vscode.ExtensionContext): void {
   const previews = previewPanels(context, {
     drawing: (params) => ask(DRAWING, params),
     picture: (params) => ask(PICTURE, params),
+    moveShelf: (params) => ask(MOVE_SHELF, params),
   });
   const machines = machinePanels(context.extensionUri, context.workspaceState, {
     setUps: (params) => ask(SET_UPS, params),

@@ -19,8 +19,9 @@ type OneOf<Tag extends string, V> = {
 export const text: Shape<string> = (value): value is string => typeof value === 'string';
 export const flag: Shape<boolean> = (value): value is boolean => typeof value === 'boolean';
 export const number: Shape<number> = (value): value is number => typeof value === 'number' && !Number.isNaN(value);
+export const whole: Shape<number> = (value): value is number => Number.isInteger(value);
 /** A place in a list: 0, 1, 2 … */
-export const index: Shape<number> = (value): value is number => Number.isInteger(value) && (value as number) >= 0;
+export const index: Shape<number> = (value): value is number => whole(value) && value >= 0;
 
 export const oneOf =
   <const T extends string | number>(...values: readonly T[]): Shape<T> =>

@@ -1,8 +1,11 @@
 import {
   drawingOf,
   pictureOf,
+  shelfMoved,
   type DrawingParams,
   type DrawingReply,
+  type MoveShelfParams,
+  type MoveShelfReply,
   type PictureParams,
   type PictureReply,
 } from '../../shared-core/service.js';
@@ -19,4 +22,9 @@ export function drawing(file: OpenFile, params: DrawingParams): DrawingReply {
 /** The same on paper, for a file, the clipboard or a printer. */
 export function picture(file: OpenFile, params: PictureParams): PictureReply {
   return pictureOf(file, shownIn(file.document), params);
+}
+
+/** The edits that move a loose shelf along its rows, for the present text. */
+export function moveShelf(file: OpenFile, params: MoveShelfParams): MoveShelfReply {
+  return shelfMoved(file, shownIn(file.document), params);
 }

@@ -2,14 +2,16 @@ import type { CancellationToken } from 'vscode-languageserver';
 import type { DrawingMethod, DrawingParams } from '../../shared-core/drawing/messages/drawing.js';
 import type { MachineStepMethod, MachineStepParams } from '../../shared-core/drawing/messages/machine-view.js';
 import type { PictureMethod, PictureParams } from '../../shared-core/drawing/messages/picture.js';
+import type { MoveShelfMethod, MoveShelfParams } from '../../shared-core/drawing/messages/shelves.js';
 import type { SetUpsMethod, SetUpsParams } from '../../shared-core/drawing/messages/set-ups.js';
-import { drawing, picture } from '../features/drawing.js';
+import { drawing, moveShelf, picture } from '../features/drawing.js';
 import { machineStep } from '../features/machine-view.js';
 import { setUps } from '../features/set-ups.js';
 import type { Session } from './session.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const PICTURE: PictureMethod = 'borewright/picture';
+const MOVE_SHELF: MoveShelfMethod = 'borewright/moveShelf';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 
@@ -20,6 +22,9 @@ export function answerPanels({ connection, answer, lastPlans, orders }: Session)
   );
   connection.onRequest(PICTURE, (params: PictureParams, token: CancellationToken) =>
     answer('picture', params.uri, token, null, (file) => picture(file, params)),
+  );
+  connection.onRequest(MOVE_SHELF, (params: MoveShelfParams, token: CancellationToken) =>
+    answer('moved shelf', params.uri, token, null, (file) => moveShelf(file, params)),
   );
   connection.onRequest(SET_UPS, (params: SetUpsParams, token: CancellationToken) =>
     answer('set-ups', params.uri, token, null, async (file) => {

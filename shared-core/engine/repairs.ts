@@ -181,7 +181,12 @@ function editsInTop({ text, start }: JobParts['tail'], part: 'head' | 'tail', ch
   }));
 }
 
-function editsInCarcass(analysis: JobAnalysis, carcass: number, changes: readonly Change[]): readonly TextEdit[] {
+/** Edits of one carcass's own text for changes of part 'self', in offsets of the whole file. */
+export function editsInCarcass(
+  analysis: JobAnalysis,
+  carcass: number,
+  changes: readonly Change[],
+): readonly TextEdit[] {
   const part = analysis.parts.carcasses[carcass];
   if (part === undefined) return [];
   const { entry } = readCarcassTree(part);

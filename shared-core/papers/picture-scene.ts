@@ -28,6 +28,7 @@ export function pictureScene(
     heads: [],
     table: [],
     findings: [],
+    shelves: [],
     notes: [],
     sources: {},
   };

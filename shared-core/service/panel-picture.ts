@@ -6,8 +6,8 @@ import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { drawnOf } from './drawing.js';
 import { plain } from './markdown.js';
 
-/** A picture of about 320 by 200 pixels. */
-const SMALL: Screen = { pane: { width: 100, height: 62 }, nearer: 1 };
+/** A picture of about 280 by 150 pixels. */
+const SMALL: Screen = { pane: { width: 88, height: 48 }, nearer: 1 };
 /** Editors cut longer words off, with all that stands behind them. */
 const MOST_CHARACTERS = 60_000;
 

@@ -46,6 +46,7 @@ const fromPage: readonly FromPage[] = [
   { type: 'pane', pane },
   { type: 'share', share: 30 },
   { type: 'reveal', source: 'self:0-4' },
+  { type: 'move-shelf', shelf: 'loose-1', holes: -2 },
   { type: 'another' },
   { type: 'picture', use: 'print' },
   { type: 'painted', name: 'sink-left', png: 'iVBO' },

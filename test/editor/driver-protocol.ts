@@ -13,6 +13,7 @@ export type DriverRequest =
   | { readonly action: 'evaluate-in-workbench'; readonly source: string; readonly argument?: unknown }
   | { readonly action: 'click-in-webview'; readonly selector: string; readonly force?: boolean }
   | { readonly action: 'hover-in-webview'; readonly selector: string }
+  | { readonly action: 'drag-in-webview'; readonly selector: string; readonly x: number; readonly y: number }
   | { readonly action: 'focus-webview'; readonly selector: string }
   | { readonly action: 'hover-in-workbench'; readonly selector: string }
   | { readonly action: 'press-key'; readonly key: string }

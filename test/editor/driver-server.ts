@@ -58,6 +58,16 @@ async function act(page: Page, request: DriverRequest, problems: readonly string
       await frame.locator(request.selector).first().hover({ timeout: WAIT_MS });
       return null;
     }
+    case 'drag-in-webview': {
+      const frame = await webviewWith(page, request.selector);
+      const box = (await frame.locator(request.selector).first().boundingBox({ timeout: WAIT_MS }))!;
+      const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+      await page.mouse.move(from.x, from.y);
+      await page.mouse.down();
+      await page.mouse.move(from.x + request.x, from.y + request.y, { steps: 6 });
+      await page.mouse.up();
+      return null;
+    }
     case 'focus-webview': {
       const frame = await webviewWith(page, request.selector);
       await frame.locator(request.selector).first().focus({ timeout: WAIT_MS });

@@ -46,6 +46,10 @@ export async function clickInWebview(selector: string, force = false): Promise<v
 export async function hoverInWebview(selector: string): Promise<void> {
   await ask({ action: 'hover-in-webview', selector });
 }
+/** Draws the middle of an element by so many pixels, with the pointer held down. */
+export async function dragInWebview(selector: string, x: number, y: number): Promise<void> {
+  await ask({ action: 'drag-in-webview', selector, x, y });
+}
 export async function focusInWebview(selector: string): Promise<void> {
   await ask({ action: 'focus-webview', selector });
 }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { isPicture, isReply } from '../../client/webview/messages/preview.js';
+import { isMoveShelfReply, isPicture, isReply } from '../../client/webview/messages/preview.js';
 import type { DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
+import type { MoveShelfReply } from '../../shared-core/drawing/messages/shelves.js';
 import { type Client, covered, demo, type Folder } from './client.js';
 import { session } from './session.js';
 
@@ -119,4 +120,14 @@ test('a shop file gives no picture, and says why', async () => {
   const none = await client.picture({ uri: shop, view: 'panel', carcass: null, panel: null });
   expect(none.kind === 'nothing' && none.reason).toContain('Open a job file');
   await client.close(shop);
+});
+
+test('a loose shelf that is moved on the drawing is one change of the present text', async () => {
+  const asked = { uri, carcass: 'glasses', shelf: 'loose-1', holes: 1 };
+  const reply = await client.ask<MoveShelfReply>('borewright/moveShelf', asked);
+  expect(isMoveShelfReply(reply), 'what the client lets pass').toBe(true);
+  expect(reply.version).toBe(1);
+  expect(reply.edits).toHaveLength(1);
+  expect(await client.ask('borewright/moveShelf', { ...asked, holes: 'far' })).toMatchObject({ edits: [] });
+  expect(await client.ask('borewright/moveShelf', { ...asked, shelf: 'left' })).toMatchObject({ edits: [] });
 });

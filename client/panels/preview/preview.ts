@@ -1,10 +1,12 @@
 import * as vscode from 'vscode';
 import type { DrawingParams, DrawingReply, TextRange } from '../../../shared-core/drawing/messages/drawing.js';
 import type { PictureParams, PictureUse } from '../../../shared-core/drawing/messages/picture.js';
+import type { MoveShelfParams } from '../../../shared-core/drawing/messages/shelves.js';
 import type { Pane } from '../../../shared-core/drawing/scene/scene.js';
 import type { Nearer } from '../../webview/messages/common.js';
 import {
   isFromPage,
+  isMoveShelfReply,
   isPicture,
   isReply,
   type FromPage,
@@ -22,6 +24,7 @@ import { editorOf, fileName, goTo, openText } from '../text.js';
 export interface AskForDrawings {
   readonly drawing: (params: DrawingParams) => Promise<unknown>;
   readonly picture: (params: PictureParams) => Promise<unknown>;
+  readonly moveShelf: (params: MoveShelfParams) => Promise<unknown>;
 }
 
 /** What a preview works with. */
@@ -242,6 +245,9 @@ export class Preview implements Shown<Subject> {
       case 'reveal':
         await this.#goTo(message.source);
         return;
+      case 'move-shelf':
+        await this.#moveShelf(message.shelf, message.holes);
+        return;
       case 'another':
         this.another();
         return;
@@ -274,6 +280,19 @@ export class Preview implements Shown<Subject> {
     } finally {
       this.#isLeading = false;
     }
+  }
+
+  /** Has the text changed so that a shelf stands elsewhere: one edit, which the editor can undo. */
+  async #moveShelf(shelf: string, holes: number): Promise<void> {
+    const { uri, carcass } = this.#drawn();
+    if (carcass === null) return;
+    const reply = await this.#means.ask.moveShelf({ uri, carcass, shelf, holes });
+    const document = await openText(uri);
+    // What is for an older text would change something else.
+    if (!isMoveShelfReply(reply) || reply.version !== document.version) return;
+    const edit = new vscode.WorkspaceEdit();
+    for (const { range, text } of reply.edits) edit.replace(document.uri, rangeOf(range), text);
+    await vscode.workspace.applyEdit(edit);
   }
 
   async #savePainted({ name, png }: { readonly name: string; readonly png: string }): Promise<void> {
@@ -314,3 +333,6 @@ function isSameScreen(a: Screen, b: Screen | null): boolean {
 function onLine({ start, end }: TextRange, line: number): boolean {
   return start.line <= line && line <= end.line;
 }
+
+const rangeOf = ({ start, end }: TextRange): vscode.Range =>
+  new vscode.Range(start.line, start.character, end.line, end.character);

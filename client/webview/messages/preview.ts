@@ -1,5 +1,6 @@
 import type { DrawingReply, View } from '../../../shared-core/drawing/messages/drawing.js';
 import type { PictureReply, PictureUse } from '../../../shared-core/drawing/messages/picture.js';
+import type { MoveShelfReply } from '../../../shared-core/drawing/messages/shelves.js';
 import type { Pane, Scene } from '../../../shared-core/drawing/scene/scene.js';
 import {
   dictionary,
@@ -12,6 +13,7 @@ import {
   outline,
   text,
   variants,
+  whole,
   type Of,
   type Shape,
 } from '../shape.js';
@@ -47,7 +49,7 @@ export const isReply: Shape<DrawingReply> = variants('kind', {
     carcasses,
     carcass: text,
     panel: orNull(text),
-    scene: outline<Scene>(['shapes', 'table', 'findings']),
+    scene: outline<Scene>(['shapes', 'table', 'findings', 'shelves']),
     ranges: dictionary(isRange),
   },
   nothing: { uri: text, version: number, carcasses, reason: text },
@@ -58,6 +60,13 @@ export const isPicture: Shape<PictureReply> = variants('kind', {
   nothing: { uri: text, reason: text },
 });
 const isUse: Shape<PictureUse> = oneOf('svg', 'png', 'copy', 'print');
+
+/** The change of a text that moves a shelf. */
+export const isMoveShelfReply: Shape<MoveShelfReply> = object({
+  uri: text,
+  version: number,
+  edits: list(object({ range: isRange, text })),
+});
 
 /** From the extension to the page. */
 export const isToPage = variants('type', {
@@ -82,6 +91,8 @@ export const isFromPage = variants('type', {
   /** The reader gives the lists this part of the page, in percent. */
   share: { share: number },
   reveal: { source: text },
+  /** A loose shelf is wanted so many holes further up, or down where negative. */
+  'move-shelf': { shelf: text, holes: whole },
   /** One more preview is wanted, kept on what is drawn now. */
   another: {},
   /** What is drawn now is wanted as a picture. */

@@ -7,6 +7,7 @@ import { isRow } from '../../../shared-core/fittings/purposes.js';
 import { sceneNodes, type SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, say } from '../page/dom.js';
 import { Measuring } from './measuring.js';
+import { Shelves } from './shelves.js';
 import { patch } from '../page/patch.js';
 import { Viewport, type Place } from '../page/viewport.js';
 
@@ -14,6 +15,8 @@ export interface BoardActions {
   readonly reveal: (source: SourceKey) => void;
   /** The reader wants the bore map of one of all panels. */
   readonly openPanel: (panel: string) => void;
+  /** A loose shelf is wanted so many holes further up. */
+  readonly moveShelf: (shelf: string, holes: number) => void;
   /** Zoom or place have changed. */
   readonly moved: () => void;
   /** The wheel is turned over the whole drawing. */
@@ -47,6 +50,9 @@ export class Board {
     ' · + − 0: zoom',
   );
   readonly #words = h('p', { class: 'unseen', id: 'described' });
+  readonly #shelves: Shelves;
+  readonly #shelfWords = h('p', { class: 'shelf-words', role: 'status', hidden: true });
+  #nodes: readonly SvgNode[] = [];
   #scene: Scene | null = null;
   #bores: readonly BoreShape[] = [];
   #hovered: BoreShape | null = null;
@@ -69,6 +75,7 @@ export class Board {
       { class: 'board' },
       this.#svg,
       this.#keys,
+      this.#shelfWords,
       this.measuring.button,
       this.#zooms.element,
       this.#card,
@@ -79,6 +86,15 @@ export class Board {
       this.#showCard();
       this.#zooms.show();
       actions.moved();
+    });
+    this.#shelves = new Shelves(this.#svg, this.viewport, {
+      move: actions.moveShelf,
+      changed: () => {
+        say(this.#shelfWords, this.#shelves.words);
+        this.#shelfWords.hidden = this.#shelves.words === '';
+        this.#drawRings();
+      },
+      clicked: (event) => this.#click(event),
     });
     this.#listen();
   }
@@ -98,17 +114,19 @@ export class Board {
     const firsts = new Set<number>();
     const abouts = new Map(this.#bores.map((bore) => [bore.key, bore]));
     const names = new Set(scene.shapes.flatMap(({ key, class: kind }) => (kind === 'panel-name' ? [key] : [])));
+    this.#shelves.show(scene);
     const nodes = sceneNodes(scene).map((node): SvgNode => {
       const bore = abouts.get(node.key);
       if (bore === undefined) {
         if (names.has(node.key)) return opening(node);
-        return node.key === `${current ?? ''}:face` ? marked(node) : node;
+        return node.key === `${current ?? ''}:face` ? marked(node) : this.#shelves.reachable(node);
       }
       // Tab goes from one line of the hole table to the next, the arrows from bore to bore.
       const stop = firsts.has(bore.number) ? '-1' : '0';
       firsts.add(bore.number);
       return { ...node, attributes: { ...node.attributes, role: 'button', 'aria-label': bore.about, tabindex: stop } };
     });
+    this.#nodes = nodes;
     const changes = patch(this.#drawing, nodes);
     this.#svg.dataset.changes = String(changes);
     const again = (bore: BoreShape | null): BoreShape | null =>
@@ -127,6 +145,7 @@ export class Board {
     this.#focused = null;
     say(this.#words, '');
     this.measuring.renew(null, []);
+    this.#shelves.show(null);
     patch(this.#drawing, []);
     this.#drawRings();
     this.#showCard();
@@ -254,6 +273,7 @@ export class Board {
     ];
     patch(this.#rings, [
       ...this.measuring.nodes(zoom),
+      ...this.#shelves.nodes(this.#nodes),
       ...rings.map(({ bore, kind, more }) => ({
         tag: 'circle',
         key: `${kind}:${bore.bore}`,

@@ -45,6 +45,7 @@ const board: Board = new Board({
   openPanel: (panel) => {
     if (state !== null) choose({ ...state.subject, view: 'panel', panel });
   },
+  moveShelf: (shelf, holes) => editor.postMessage({ type: 'move-shelf', shelf, holes }),
   moved: () => {
     keep();
     askForPane();

@@ -78,6 +78,7 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
     heads: tableHeads(drawn.unit, 'bottom or left end', true),
     table: numbered.flat().map(({ line }) => line),
     findings,
+    shelves: [],
     notes: [
       ...ownNote(drawn),
       'Ends are folded out; across them, figures count from the outside face. Dashed circles are bored from the face that lies down.',

@@ -9,6 +9,7 @@ import { grow } from '../scene/boxes.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from '../drawn.js';
 import { holeGroups, tableHeads, type HoleGroup } from './hole-table.js';
 import { liesInPane, scaleInPane, type Draft } from './pane.js';
+import { drawLooseShelves } from './loose-shelves.js';
 import { placeNumbers } from './numbers.js';
 import { drawDimensions } from './panel-dimensions.js';
 import { drawEdgeNames, drawEndNames, drawFaceName, drawReferenceEnd } from './panel-names.js';
@@ -32,10 +33,10 @@ const GAP = 9;
 export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'paper'): Scene | null {
   const panel = drawn.carcass.panels.find(({ key }) => key === panelKey);
   if (panel === undefined) return null;
-  const content = contentOf(drawn, panel);
+  const content = contentOf(drawn, panel, medium !== 'paper');
   const { bores, groups, findings, sources } = content;
   const { scale, standing } = laidFor(content, medium);
-  const { view, shapes, frame } = drawAt(content, scale, standing);
+  const { view, shapes, frame, shelves } = drawAt(content, scale, standing);
   return {
     view: 'panel',
     carcass: drawn.name,
@@ -50,6 +51,7 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
     heads: tableHeads(drawn.unit, endWord(panel, 'reference-end'), shownEnds(bores).length > 0),
     table: groups.map(({ line }) => line),
     findings,
+    shelves,
     notes: notesOf(view, drawn, bores),
     sources: sources.record(),
   };
@@ -63,9 +65,11 @@ interface Content {
   readonly groups: readonly HoleGroup[];
   readonly findings: readonly SceneFinding[];
   readonly sources: Sources;
+  /** Whether what may be moved is shown. */
+  readonly moves: boolean;
 }
 
-function contentOf(drawn: Drawn, panel: Panel): Content {
+function contentOf(drawn: Drawn, panel: Panel, moves: boolean): Content {
   const sources = new Sources();
   return {
     drawn,
@@ -74,6 +78,7 @@ function contentOf(drawn: Drawn, panel: Panel): Content {
     groups: holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit),
     findings: findingsFor(drawn, [panel], sources),
     sources,
+    moves,
   };
 }
 
@@ -93,10 +98,11 @@ function laidFor(content: Content, medium: Medium): { readonly scale: number; re
 }
 
 /** @param scale millimetres of panel for one of lettering */
-function drawAt({ drawn, panel, bores, groups, findings, sources }: Content, scale: number, standing: boolean) {
+function drawAt({ drawn, panel, bores, groups, findings, sources, moves }: Content, scale: number, standing: boolean) {
   const pen = new Pen(panel.key, scale);
   const view = new PanelView(panel, faceToShow(bores), pen.paper(GAP), standing);
   drawPanel(pen, view, drawn, groups, findings, sources);
+  const shelves = moves ? drawLooseShelves(pen, view, drawn, sources) : [];
   drawDimensions(pen, view, drawn, bores);
   drawEdgeNames(pen, view, bores.length > 0);
   drawEndNames(pen, view, bores);
@@ -104,7 +110,7 @@ function drawAt({ drawn, panel, bores, groups, findings, sources }: Content, sca
   if (bores.length > 0) drawReferenceEnd(pen, view, shownEnds(bores).includes('reference-end'));
   drawFaceName(pen, view);
   const shapes = pen.painted();
-  return { view, shapes, frame: grow(frameOf(shapes, scale), pen.paper(4)) };
+  return { view, shapes, shelves, frame: grow(frameOf(shapes, scale), pen.paper(4)) };
 }
 
 /** '720 × 560 × 16 mm': finished length, width and thickness. */

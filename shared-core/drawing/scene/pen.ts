@@ -16,6 +16,7 @@ const LAYERS: readonly ShapeClass[] = [
   'stop-lowered',
   'stop-used',
   'break',
+  'loose-shelf',
   'centre-line',
   'head',
   'hole-to-come',

@@ -30,6 +30,8 @@ export interface Scene {
   readonly heads: readonly string[];
   readonly table: readonly HoleLine[];
   readonly findings: readonly SceneFinding[];
+  /** Shelves that may be moved, on a screen. */
+  readonly shelves: readonly SceneShelf[];
   /** One sentence each, under the drawing. */
   readonly notes: readonly string[];
   /** Where the things drawn come from in the text. */
@@ -96,6 +98,7 @@ export type ShapeClass =
   | 'number'
   | 'panel-name'
   | 'finding'
+  | 'loose-shelf'
   | MachineClass;
 
 /** What stands on a machine's table. */
@@ -237,4 +240,19 @@ export interface SceneFinding {
   /** Bores concerned that are in this scene. */
   readonly bores: readonly string[];
   readonly source: SourceKey;
+}
+
+/** A loose shelf at a row of the panel that is drawn. */
+export interface SceneShelf {
+  /** Key of its shape. */
+  readonly key: string;
+  /** Key of its panel. */
+  readonly panel: string;
+  /** From one hole to the next one up the row, on the page. */
+  readonly step: Point;
+  /** The hole that its pins are in, counted from 1, and how many there are. */
+  readonly hole: number;
+  readonly holes: number;
+  /** 'loose-1 on hole 10 of 23' */
+  readonly about: string;
 }

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import * as vscode from 'vscode';
 import {
   clickInWebview,
+  dragInWebview,
   driverAvailable,
   evaluateInWebview,
   evaluateInWorkbench,
@@ -150,6 +151,41 @@ if (driverAvailable) {
         await pressKey('Escape');
       }
       await resizeWindow(WINDOW.width, WINDOW.height);
+      await closePreview();
+    });
+
+    test('a loose shelf is drawn along the grid, by pointer and by keys, and the editor undoes it', async () => {
+      const editor = await preview(JOB.replace('loose-shelves: 1', 'loose-shelves: [521]'), 'width: 600\n    fixed');
+      await shows('the side', ({ title }) => title === 'right-base, left');
+      const SHELF = '[data-shelf="shelf:loose-1"]';
+      const written = (): string => /loose-shelves: (.*)/.exec(editor.document.getText())![1]!;
+      // The shelf's own middle is a hole of no row, so that the pointer takes the shelf.
+      const pitch = await evaluateInWebview(DRAWING, () => {
+        const holes = [...document.querySelectorAll('[data-bore*="row-front"]')].map((one) =>
+          one.getBoundingClientRect(),
+        );
+        return holes[0]!.y - holes[1]!.y;
+      });
+      assert.ok(pitch > 5, `${pitch} pixels from hole to hole`);
+      await dragInWebview(SHELF, 0, -2 * pitch);
+      await until('two holes up', () => written() === '[585]');
+      await shows('the drawing after it', ({ stale }) => stale === '');
+      await focusInWebview(SHELF);
+      await pressKey('ArrowDown');
+      await until('one hole down', () => written() === '[553]');
+      await until('the drawing after it', () =>
+        evaluateInWebview(DRAWING, () => document.activeElement?.getAttribute('aria-valuenow') === '18'),
+      );
+      for (const theme of ['light', 'dark', 'high-contrast', 'high-contrast-light'] as const) {
+        await setTheme(theme);
+        await screenshot(`shelf-${theme}`, 'body');
+      }
+      await setTheme('dark');
+      await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
+      await pressKey('Control+z');
+      await until('the last step undone', () => written() === '[585]');
+      await pressKey('Control+z');
+      await until('both undone', () => written() === '[521]');
       await closePreview();
     });
 
