@@ -11,11 +11,17 @@ export class Derived {
   readonly #answers = new WeakMap<object, Map<string, unknown>>();
 
   /** What the work makes of `of`. */
-  get<T extends object, R>(work: (of: T) => R, of: T): R {
-    const made = this.#made.get(work) ?? new WeakMap<object, unknown>();
-    this.#made.set(work, made);
-    if (!made.has(of)) made.set(of, work(of));
-    return made.get(of) as R;
+  get<T extends object, R extends NonNullable<unknown> | null>(work: (of: T) => R, of: T): R {
+    let made = this.#made.get(work);
+    if (made === undefined) {
+      made = new WeakMap();
+      this.#made.set(work, made);
+    }
+    const known = made.get(of) as R | undefined;
+    if (known !== undefined) return known;
+    const result = work(of);
+    made.set(of, result);
+    return result;
   }
 
   /**

@@ -1,8 +1,7 @@
 import { Derived } from '../../derived/derived.js';
 import type { Stop } from '../../shop/model.js';
 import { fewest } from './fewest.js';
-import { emptyBatch, join, thicknessFor, type Batch } from './batch.js';
-import { groupBy } from './numbers.js';
+import { emptyBatch, join, thicknessFor, type Batch, type Chosen } from './batch.js';
 import type { Operation, Way } from './operation.js';
 import { canRun, precedentsOf, type Precedents } from './pins.js';
 
@@ -14,16 +13,9 @@ import { canRun, precedentsOf, type Precedents } from './pins.js';
  * for, to the end where there are few operations. No batches wait for each other's holes.
  */
 export function groupOperations(operations: readonly Operation[], derived = new Derived()): Batch[] {
-  const likeness = (operation: Operation): string => derived.get(likenessOf, operation);
-  const groups = groupBy(
-    operations,
-    (o) =>
-      `${o.machine.kind}|${o.machine.name}|${o.fence.join()}|${o.height}|${o.through ? 'through' : o.depth}|${thicknessFor(o)}`,
-  );
+  const likeness = (operation: Operation): string => derived.get(asked, operation).likeness;
   const batches: Batch[] = [];
-  for (const group of groups.values()) {
-    // A job repeats itself: operations that ask the same of the machine go together, so one of them is placed for all.
-    const alike = groupBy(group, likeness);
+  for (const { group, alike } of sortedByWork(operations, derived)) {
     const size = (o: Operation): number => o.ways[0]?.strokes[0]?.wanted.length ?? 0;
     const ordered = [...alike.values()]
       .flatMap(([operation], index) => (operation ? [{ operation, index }] : []))
@@ -36,6 +28,40 @@ export function groupOperations(operations: readonly Operation[], derived = new 
   }
   return batches;
 }
+
+/** Operations that may share set-ups as far as the settings go, in the order of the job. */
+interface Settled {
+  readonly group: Operation[];
+  /** By likeness: a job repeats itself, so that one operation is placed for all that are like it. */
+  readonly alike: Map<string, Operation[]>;
+}
+
+function sortedByWork(operations: readonly Operation[], derived: Derived): Iterable<Settled> {
+  const found = new Map<string, Settled>();
+  for (const operation of operations) {
+    const { settings, likeness } = derived.get(asked, operation);
+    let settled = found.get(settings);
+    if (settled === undefined) {
+      settled = { group: [], alike: new Map() };
+      found.set(settings, settled);
+    }
+    settled.group.push(operation);
+    const like = settled.alike.get(likeness);
+    if (like === undefined) settled.alike.set(likeness, [operation]);
+    else like.push(operation);
+  }
+  return found.values();
+}
+
+/** What an operation asks of its machine, as text. */
+const asked = (operation: Operation): { readonly settings: string; readonly likeness: string } => ({
+  settings: settingsOf(operation),
+  likeness: likenessOf(operation),
+});
+
+/** Equal for operations that may share a set-up, as far as its settings go. */
+const settingsOf = (one: Operation): string =>
+  `${one.machine.kind}|${one.machine.name}|${one.fence.join()}|${one.height}|${one.through ? 'through' : one.depth}|${thicknessFor(one)}`;
 
 /** How few set-ups the work of these batches needs, by the bounds of the groups that they are sorted from. */
 export function leastBatches(batches: readonly Batch[]): number {
@@ -134,13 +160,14 @@ const wayLikeness = ({ down, end, side, position, extent, load, strokes }: Way):
 
 /** A batch of operations, one of each likeness, with all that are like them. */
 function withAll(batch: Batch, likeness: Likeness, alike: ReadonlyMap<string, readonly Operation[]>): Batch {
-  const chosen = batch.chosen.flatMap(({ operation, way }) => {
+  const chosen: Chosen[] = [];
+  for (const { operation, way } of batch.chosen) {
     const index = operation.ways.indexOf(way);
-    return (alike.get(likeness(operation)) ?? []).flatMap((like) => {
+    for (const like of alike.get(likeness(operation)) ?? []) {
       const same = like.ways[index];
-      return same ? [{ operation: like, way: same }] : [];
-    });
-  });
+      if (same) chosen.push({ operation: like, way: same });
+    }
+  }
   return { ...batch, chosen };
 }
 

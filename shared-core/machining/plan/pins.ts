@@ -24,6 +24,7 @@ type Group = { readonly chosen: readonly { readonly operation: Operation }[] };
  * of the job, in which holes come before the pins that stand in them.
  */
 export function groupsBefore(groups: readonly Group[], precedents: Precedents): [number, number][] {
+  if (precedents.size === 0) return [];
   const groupOf = new Map(
     groups.flatMap(({ chosen }, index) => chosen.map(({ operation }) => [operation, index] as const)),
   );

@@ -3,10 +3,9 @@ import type { LoadedSpindle, PlannedHole, Run, SetUp, Step } from '../set-up.js'
 import type { Batch, Chosen } from './batch.js';
 import { groupOperations } from './group.js';
 import { placeAt } from './load.js';
-import { groupBy } from './numbers.js';
-import type { Operation, PlannedStroke } from './operation.js';
+import type { Operation, PlannedStroke, Way } from './operation.js';
 import type { CarcassOperations } from './operations.js';
-import { groupsBefore, orderByPairs, precedentsOf } from './pins.js';
+import { groupsBefore, orderByPairs } from './pins.js';
 import { stopOf } from './stops.js';
 
 /** A set-up with the batch that it was made of. */
@@ -21,31 +20,60 @@ export interface BatchedSetUp {
  * @param derived keeps what an edit of one carcass leaves as it is
  */
 export function setUpsOf(carcasses: readonly CarcassOperations[], derived = new Derived()): BatchedSetUp[] {
-  const operations = carcasses.flatMap((carcass) => carcass.operations);
-  const rank = new Map(operations.map((operation, index) => [operation, index]));
-  const pieces = new Map(carcasses.flatMap((carcass) => carcass.operations.map((one) => [one, carcass.count])));
-  const rankOf = (batch: Batch): number => Math.min(...batch.chosen.map((one) => rank.get(one.operation) ?? 0));
+  const batches = inJobOrder(
+    carcasses,
+    groupOperations(
+      carcasses.flatMap((carcass) => carcass.operations),
+      derived,
+    ),
+  );
   const counted = new Map<string, number>();
-  const batches = groupOperations(operations, derived).sort((a, b) => rankOf(a) - rankOf(b));
-  return orderByPairs(batches.length, batchesBefore(batches))
+  const before = batchesBefore(batches.map(({ batch }) => batch));
+  return orderByPairs(batches.length, before)
     .flatMap((index) => batches[index] ?? [])
-    .map((batch) => {
+    .map(({ batch, inOrder }) => {
       const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
       const number = (counted.get(machine.name) ?? 0) + 1;
       counted.set(machine.name, number);
-      const runs = runsOf(batch, rank, pieces, derived);
+      const runs = runsOf(batch, inOrder, derived);
       const id = `${machine.name}-${letters(number)}`;
       return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
     });
 }
 
+/** A batch with what it holds in the order of the job, and how many pieces of each. */
+interface InOrder {
+  readonly batch: Batch;
+  readonly inOrder: readonly (Chosen & { readonly pieces: number })[];
+}
+
+/** Batches in the order in which the carcasses first need them. */
+function inJobOrder(carcasses: readonly CarcassOperations[], batches: readonly Batch[]): readonly InOrder[] {
+  const placed = new Map<Operation, { readonly batch: Batch; readonly way: Way }>();
+  for (const batch of batches) for (const { operation, way } of batch.chosen) placed.set(operation, { batch, way });
+  const inOrder = new Map<Batch, InOrder['inOrder'][number][]>();
+  for (const { operations, count } of carcasses) {
+    for (const operation of operations) {
+      const place = placed.get(operation);
+      if (place === undefined) continue;
+      const chosen = inOrder.get(place.batch);
+      const one = { operation, way: place.way, pieces: count };
+      if (chosen === undefined) inOrder.set(place.batch, [one]);
+      else chosen.push(one);
+    }
+  }
+  return [...inOrder].map(([batch, chosen]) => ({ batch, inOrder: chosen }));
+}
+
 /** Pairs of batches, by their indexes, in which the second moves a panel along on holes that the first bores. */
 export function batchesBefore(batches: readonly Batch[]): [number, number][] {
-  const operations = batches.flatMap(({ chosen }) => chosen.map(({ operation }) => operation));
-  return groupsBefore(
-    batches,
-    precedentsOf(operations, (operation) => operation),
-  );
+  const precedents = new Map<Operation, ReadonlySet<Operation>>();
+  for (const { chosen } of batches) {
+    for (const { operation } of chosen) {
+      if (operation.pinsIn !== null) precedents.set(operation, new Set([operation.pinsIn]));
+    }
+  }
+  return groupsBefore(batches, precedents);
 }
 
 /** A, B … Z, AA, AB …: the order to run has the numbers. */
@@ -55,34 +83,24 @@ function letters(number: number): string {
 }
 
 /** The panels of a batch in the order of the job, each with its steps. */
-function runsOf(
-  batch: Batch,
-  rank: ReadonlyMap<Operation, number>,
-  pieces: ReadonlyMap<Operation, number>,
-  derived: Derived,
-): Run[] {
+function runsOf(batch: Batch, inOrder: InOrder['inOrder'], derived: Derived): Run[] {
   const loaded: LoadedSpindle[] = [];
   batch.load.wanted.forEach((diameter, index) => {
     if (diameter > 0) loaded.push({ ...placeAt(batch.machine, index), diameter });
   });
-  const inOrder = [...batch.chosen].sort((a, b) => (rank.get(a.operation) ?? 0) - (rank.get(b.operation) ?? 0));
-  const panels = groupBy(inOrder, ({ operation }) => `${operation.carcass}\n${operation.panel}`);
-  return [...panels.values()].flatMap((chosen) => {
-    const [first] = chosen;
-    if (!first) return [];
-    const { carcass, panel } = first.operation;
-    return [
-      {
-        carcass,
-        panel,
-        pieces: pieces.get(first.operation) ?? 1,
-        steps: chosen.flatMap((one) => stepsOf(batch, one, loaded, derived)),
-      },
-    ];
-  });
+  const runs: (Run & { readonly steps: Step[] })[] = [];
+  for (const { operation, way, pieces } of inOrder) {
+    const { carcass, panel } = operation;
+    const steps = stepsOf(batch, way, loaded, derived);
+    const last = runs.at(-1);
+    // The operations of a panel follow each other in its carcass.
+    if (last?.panel === panel && last.carcass === carcass) last.steps.push(...steps);
+    else runs.push({ carcass, panel, pieces, steps });
+  }
+  return runs;
 }
 
-function stepsOf(batch: Batch, { way }: Chosen, spindles: readonly LoadedSpindle[], derived: Derived): Step[] {
+function stepsOf(batch: Batch, way: Way, spindles: readonly LoadedSpindle[], derived: Derived): Step[] {
   const stop = stopOf(batch.stops, way);
   return way.strokes.map((stroke) => ({
     down: way.down,
