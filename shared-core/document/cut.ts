@@ -154,6 +154,9 @@ function closingQuote(text: string, open: number): number | null {
 const KEY_LINE = new RegExp(String.raw`^${CARCASSES_KEY}:[ \t]*(?:[ \t]#.*)?$`);
 /** An anchor, an alias, or the mark of another document: the meaning of one line may lie in another. */
 const TIED = /(?:^|[\s[{,:])[&*][^\s,\]}]|^---|^\.\.\.|^%/;
+/** What any such line has; most texts have it nowhere, and their lines need not be looked at one by one. */
+const MAY_BE_TIED = /[&*]|^(?:---|\.\.\.|%)/m;
+const [SPACE, REMARK, TAB, RETURN, FEED] = [' ', '#', '\t', '\r', '\n'].map((char) => char.charCodeAt(0));
 
 /** Null where cutting is not safe. */
 function cutByLines(text: string): JobParts | null {
@@ -162,15 +165,20 @@ function cutByLines(text: string): JobParts | null {
   let end: number | null = null;
   let afterHead = text.length;
   const starts: number[] = [];
+  const mayBeTied = MAY_BE_TIED.test(text);
   for (let start = text.startsWith('\uFEFF') ? 1 : 0; start < text.length;) {
     const next = nextLineStart(text, start);
-    const line = text.slice(start, lineEnd(text, start)).replace(/\r$/, '');
     const here = start;
     start = next;
-    const content = line.search(/[^ ]/);
-    if (content === -1 || line[content] === '#') continue;
+    const content = indentAt(text, here);
+    const first = text.charCodeAt(here + content);
+    if (isLineEnd(text, here + content) || first === REMARK) continue;
+    const isKey = content === 0 && first !== TAB;
+    // Such a line begins no carcass, whatever it says.
+    if (!isKey && !mayBeTied && (!inside || (starts.length > 0 && content !== indent))) continue;
+    const line = text.slice(here, lineEnd(text, here)).replace(/\r$/, '');
     if (TIED.test(line)) return null;
-    if (content === 0 && line[0] !== '\t') {
+    if (isKey) {
       if (KEY_LINE.test(line)) {
         if (inside || end !== null) return null;
         inside = true;
@@ -198,6 +206,22 @@ function cutByLines(text: string): JobParts | null {
   return starts.length > 0
     ? parts
     : { ...parts, head: part(text, 0, end ?? afterHead), tail: part(text, end ?? text.length, text.length) };
+}
+
+/** How many spaces stand before anything else in the line that starts there. */
+function indentAt(text: string, start: number): number {
+  let at = start;
+  while (text.charCodeAt(at) === SPACE) at += 1;
+  return at - start;
+}
+
+function isLineEnd(text: string, at: number): boolean {
+  const char = text.charCodeAt(at);
+  return (
+    at >= text.length ||
+    char === FEED ||
+    (char === RETURN && (text.charCodeAt(at + 1) === FEED || at + 1 === text.length))
+  );
 }
 
 function leaveWhole(text: string): JobParts {

@@ -1,5 +1,6 @@
 import { byPlace } from '../findings/by-place.js';
 import { boreCarcass } from '../boring/bores.js';
+import { matings, type Mating } from '../boring/matings.js';
 import { buildCarcass } from '../carcass/build.js';
 import { withText, type CarcassPart } from '../document/cut.js';
 import { applyEdits } from '../document/pieces.js';
@@ -37,11 +38,12 @@ export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop, deri
 }
 
 type Built = Pick<CarcassWork, 'carcass' | 'boring' | 'operations'> & {
+  readonly matings: readonly Mating[];
   /** Sizes that make no box, and faults of ours. */
   readonly problems: readonly Finding[];
 };
 
-const NOTHING: Built = { carcass: null, boring: null, operations: null, problems: [] };
+const NOTHING: Built = { carcass: null, boring: null, operations: null, matings: [], problems: [] };
 
 /** From the spec to the bores and what the machines have to do. */
 function build({ spec, name }: ReadCarcass, shop: Shop, derived: Derived): Built {
@@ -52,7 +54,7 @@ function build({ spec, name }: ReadCarcass, shop: Shop, derived: Derived): Built
     if (carcass === null) return { ...NOTHING, problems };
     const boring = boreCarcass(spec, carcass, shop);
     const operations = operationsOf(spec.name.value, spec, carcass, boring, shop, derived);
-    return { carcass, boring, operations, problems };
+    return { carcass, boring, operations, matings: matings(carcass, boring), problems };
   } catch (fault) {
     return { ...NOTHING, problems: [faultOfOurs(name!.place, fault)] };
   }
@@ -60,7 +62,7 @@ function build({ spec, name }: ReadCarcass, shop: Shop, derived: Derived): Built
 
 function rulesSay(
   { spec, name, entry }: ReadCarcass,
-  { carcass, boring, operations }: Built,
+  { carcass, boring, operations, matings }: Built,
   { head: { unit } }: Basis,
   shop: Shop,
   derived: Derived,
@@ -71,7 +73,7 @@ function rulesSay(
   try {
     const written = conditionalValues(entry?.value ?? null);
     return checkCarcass(
-      { spec, carcass, boring, operations, shop, unit, derived, written, ...(retry && { retry }) },
+      { spec, carcass, boring, matings, operations, shop, unit, derived, written, ...(retry && { retry }) },
       depth,
     );
   } catch (fault) {

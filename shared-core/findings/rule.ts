@@ -1,3 +1,4 @@
+import type { Mating } from '../boring/matings.js';
 import type { BoreMap } from '../boring/model.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
@@ -27,6 +28,8 @@ export interface CarcassContext {
   readonly spec: CarcassSpec;
   readonly carcass: Carcass;
   readonly boring: BoreMap;
+  /** Which of its bores meet. */
+  readonly matings: readonly Mating[];
   /** What the machines have to do for it, and the bores that they cannot make. */
   readonly operations: CarcassOperations;
   readonly shop: Shop;

@@ -1,4 +1,4 @@
-import { matings, type Mate } from '../../boring/matings.js';
+import type { Mate } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import type { TooShort } from '../../fittings/fitting.js';
 import { fittingKinds, kindOf } from '../../fittings/kinds.js';
@@ -23,7 +23,7 @@ export const boreTooShort: CarcassRule = {
     example: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 10 }',
   },
   check(context) {
-    const short = matings(context.carcass, context.boring).flatMap(({ mates }) =>
+    const short = context.matings.flatMap(({ mates }) =>
       mates.flatMap((mate) => (mate.faults.length > 0 ? [] : shortBores(context, mate))),
     );
     return grouped(short, ({ bore, told }) => {

@@ -1,4 +1,4 @@
-import { matings, type Mate, type Mating } from '../../boring/matings.js';
+import type { Mate, Mating } from '../../boring/matings.js';
 import { chosen } from '../../carcass/choices.js';
 import { kindOf } from '../../fittings/kinds.js';
 import type { Located } from '../../document/place.js';
@@ -25,7 +25,7 @@ export const dowelDepths: CarcassRule = {
     example: 'kind: wall\nwidth: 600\npanels:\n  bottom: { end-depth: 15 }',
   },
   check(context) {
-    const wrong = matings(context.carcass, context.boring).flatMap((mating) =>
+    const wrong = context.matings.flatMap((mating) =>
       mating.mates.flatMap((mate) => {
         const dowel = mate.faults.length > 0 ? null : pinOf(context, mate);
         if (dowel === null) return [];

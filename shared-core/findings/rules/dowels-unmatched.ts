@@ -1,4 +1,4 @@
-import { matings, type MateFault, type Mating } from '../../boring/matings.js';
+import type { MateFault, Mating } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import { boredFor, purposeOf, reaches } from '../../fittings/purposes.js';
 import { chosen } from '../../carcass/choices.js';
@@ -24,7 +24,7 @@ export const dowelsUnmatched: CarcassRule = {
     example: 'kind: wall\nwidth: 600\npanels:\n  left: { dowels: [53, 117, 245] }',
   },
   check(context) {
-    const faulty = matings(context.carcass, context.boring).flatMap((mating) => {
+    const faulty = context.matings.flatMap((mating) => {
       const faults = mating.mates.flatMap((mate) => mate.faults);
       const lonely = mating.unmatchedInEnd.length + mating.unmatchedInFace.length;
       return faults.length === 0 && lonely === 0 ? [] : [faultOf(context, mating, faults)];

@@ -1,5 +1,5 @@
 import { boreAxis } from '../../boring/axis.js';
-import { matings, type Mating } from '../../boring/matings.js';
+import type { Mating } from '../../boring/matings.js';
 import { shared } from '../../carcass/interval.js';
 import { extentsOf } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
@@ -35,7 +35,7 @@ export const jointNotHeld: CarcassRule = {
     example: 'kind: base\nwidth: 600\ndowels: [53, 85]',
   },
   check(context) {
-    const loose = matings(context.carcass, context.boring).flatMap((mating) => {
+    const loose = context.matings.flatMap((mating) => {
       const fault = unheld(context, mating);
       return fault === null ? [] : [{ mating, ...fault }];
     });

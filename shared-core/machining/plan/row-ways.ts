@@ -9,7 +9,7 @@ import type { Obstacle } from './lines.js';
 import { loadFor } from './load.js';
 import { say } from './messages.js';
 import { modulo, outside } from './numbers.js';
-import type { PlannedStroke, Way } from './operation.js';
+import type { PlannedStroke, WantedSpindle, Way } from './operation.js';
 import { handOfEnd } from './orientation.js';
 import { rowStrokes, type RowStroke } from './row-strokes.js';
 
@@ -165,15 +165,15 @@ function plannedStroke(approach: Approach, { start, bores }: RowStroke, contactS
   const { setting, end, side, nearest } = approach;
   const { panel, drill, lines, over } = setting;
   const along = (start - contactStart) * drill.pitch;
-  return {
-    moved: along === 0 ? 0 : side === 'left' ? -along : along,
-    wanted: lines.flatMap((line, index) =>
-      bores.flatMap((place) => {
-        const bore = line.bores.get(fromEnd(panel, end, nearest + place * drill.pitch));
-        return bore ? [{ head: over[index] ?? 0, spindle: fromStop(approach, place - start), bore }] : [];
-      }),
-    ),
-  };
+  const wanted: WantedSpindle[] = [];
+  for (const [index, line] of lines.entries()) {
+    const head = over[index] ?? 0;
+    for (const place of bores) {
+      const bore = line.bores.get(fromEnd(panel, end, nearest + place * drill.pitch));
+      if (bore !== undefined) wanted.push({ head, spindle: fromStop(approach, place - start), bore });
+    }
+  }
+  return { moved: along === 0 ? 0 : side === 'left' ? -along : along, wanted };
 }
 
 /** Spindles are counted from the left: that number to the number from the stop, and back. */

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { matings } from '../../../shared-core/boring/matings.js';
 import { boreCarcass } from '../../../shared-core/boring/bores.js';
 import type { BoreMap } from '../../../shared-core/boring/model.js';
 import { isFace } from '../../../shared-core/boring/surface.js';
@@ -22,7 +23,17 @@ function contextOf({
   if (!carcass) return null;
   const boring = boreCarcass(spec, carcass, shop);
   const operations = operationsOf('box', spec, carcass, boring, shop);
-  return { spec, carcass, boring, operations, shop, unit: 'mm', derived: new Derived(), written: [] };
+  return {
+    spec,
+    carcass,
+    boring,
+    matings: matings(carcass, boring),
+    operations,
+    shop,
+    unit: 'mm',
+    derived: new Derived(),
+    written: [],
+  };
 }
 
 const withBoring = (context: CarcassContext, boring: BoreMap): CarcassContext => ({ ...context, boring });

@@ -1,3 +1,4 @@
+import { matings } from '../../../shared-core/boring/matings.js';
 import { Derived } from '../../../shared-core/derived/derived.js';
 import type { JobAnalysis } from '../../../shared-core/engine.js';
 import type { CarcassContext, Found } from '../../../shared-core/findings/rule.js';
@@ -34,5 +35,15 @@ function contextOf(job: JobAnalysis): CarcassContext {
   const { spec, carcass, boring, operations } = job.carcasses[0]!;
   if (spec === null || carcass === null || boring === null || operations === null)
     throw new Error('the job is not sound');
-  return { spec, carcass, boring, operations, shop: job.shop, unit: job.unit, derived: new Derived(), written: [] };
+  return {
+    spec,
+    carcass,
+    boring,
+    matings: matings(carcass, boring),
+    operations,
+    shop: job.shop,
+    unit: job.unit,
+    derived: new Derived(),
+    written: [],
+  };
 }
