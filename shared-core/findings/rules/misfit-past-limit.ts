@@ -6,6 +6,7 @@ import { counted, listed, verb } from '../../words/english.js';
 import { messages, type Template } from '../../words/message.js';
 import type { JointPanels } from '../../words/names.js';
 import type { Show } from '../../words/show.js';
+import { onceForEquals } from '../equals.js';
 import { boresOfGroups, distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
@@ -64,13 +65,16 @@ export const misfitPastLimit: CarcassRule = {
     shop: 'tolerances: { stop: 0.6, drill: 0.6, front-limit: 0.3 }',
   },
   check(context) {
-    const { spec, carcass, boring, operations, shop, derived } = context;
-    const setUps = setUpsOf([operations], derived).map(({ setUp }) => setUp);
-    const { joints } = toleranceOf({ name: spec.name.value, carcass, boring, setUps, shop });
-    const over = joints.flatMap((joint) => overLimits(joint, shop.tolerances).filter((one) => one.asARule));
+    const over = onceForEquals(likelyMisfits, context);
     return grouped(over, (one) => one.figure).map((same) => found(context, same));
   },
 };
+
+function likelyMisfits({ spec, carcass, boring, operations, shop, derived }: CarcassContext): readonly OverLimit[] {
+  const setUps = setUpsOf([operations], derived).map(({ setUp }) => setUp);
+  const { joints } = toleranceOf({ name: spec.name.value, carcass, boring, setUps, shop });
+  return joints.flatMap((joint) => overLimits(joint, shop.tolerances).filter((one) => one.asARule));
+}
 
 function found(context: CarcassContext, same: readonly OverLimit[]): Found {
   const worst = same.reduce((a, b) => (b.rootSumSquare > a.rootSumSquare ? b : a));

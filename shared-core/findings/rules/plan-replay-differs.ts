@@ -3,7 +3,8 @@ import { setUpsOf } from '../../machining/plan/set-ups.js';
 import { compareHoles } from '../../machining/replay/compare.js';
 import { replayPanel } from '../../machining/replay/replay.js';
 import { messages, type Message } from '../../words/message.js';
-import type { CarcassRule, Found } from '../rule.js';
+import { onceForEquals } from '../equals.js';
+import type { CarcassContext, CarcassRule } from '../rule.js';
 
 export const planReplayMessages = messages('plan-replay-differs', {
   differs: ({ panel, fault }: { readonly panel: string; readonly fault: Message }, show) =>
@@ -20,20 +21,34 @@ export const planReplayDiffers: CarcassRule = {
     remedy: 'Report it with the job file and the shop file.',
     example: '# There is no job that shows it: it is never to be seen.',
   },
-  check({ spec, carcass, boring, operations, derived }, said) {
-    const name = spec.name.value;
-    const setUps = setUpsOf([operations], derived).map(({ setUp }) => setUp);
-    const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
-    return carcass.panels.flatMap((panel): Found[] => {
-      const bores = boring.bores.filter((bore) => bore.panel === panel.key);
-      // A bore that is wrong in itself (through an edge, or twice in one place) can have no set-up that is right.
-      if (bores.some((bore) => said.has(bore.id))) return [];
-      const wanted = bores.filter((bore) => !missed.has(bore.id));
-      const replay = replayPanel(setUps, name, panel.key, blankOf(panel));
-      const fault = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
-      if (fault === undefined) return [];
-      const message = planReplayMessages.differs({ panel: panel.key, fault });
-      return [{ place: spec.name.place, panel: panel.key, message }];
-    });
+  check(context, said) {
+    const { spec, boring } = context;
+    // A bore that is wrong in itself (through an edge, or twice in one place) can have no set-up that is right.
+    const sound = (panel: string): boolean => !boring.bores.some((bore) => bore.panel === panel && said.has(bore.id));
+    return onceForEquals(differing, context)
+      .filter(({ panel }) => sound(panel))
+      .map(({ panel, fault }) => ({
+        place: spec.name.place,
+        panel,
+        message: planReplayMessages.differs({ panel, fault }),
+      }));
   },
 };
+
+/** The panels whose holes would not be those of the bore map. */
+function differing({
+  spec,
+  carcass,
+  boring,
+  operations,
+  derived,
+}: CarcassContext): readonly { readonly panel: string; readonly fault: Message }[] {
+  const setUps = setUpsOf([operations], derived).map(({ setUp }) => setUp);
+  const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
+  return carcass.panels.flatMap((panel) => {
+    const wanted = boring.bores.filter((bore) => bore.panel === panel.key && !missed.has(bore.id));
+    const replay = replayPanel(setUps, spec.name.value, panel.key, blankOf(panel));
+    const fault = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
+    return fault === undefined ? [] : [{ panel: panel.key, fault }];
+  });
+}

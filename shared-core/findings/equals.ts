@@ -1,0 +1,27 @@
+import type { CarcassSpec } from '../carcass/spec.js';
+import { Derived } from '../derived/derived.js';
+import type { CarcassContext } from './rule.js';
+
+/**
+ * What the work finds out about a carcass, as it did before about one in the same shop that is equal but for its name: a job
+ * repeats itself.
+ * @param work must depend on nothing of the context but panels, bores, operations and shop, which follow from its spec, and
+ * give nothing that holds the carcass's name or places of its text
+ */
+export function onceForEquals<R>(work: (context: CarcassContext) => R, context: CarcassContext): R {
+  const { derived, shop, spec } = context;
+  return derived.get(storeOf, shop).answer(work, context, derived.get(askedFor, spec));
+}
+
+const storeOf = (): Derived => new Derived();
+
+/** Equal for carcasses that ask for the same, wherever it stands in their texts. */
+function askedFor(spec: CarcassSpec): string {
+  return JSON.stringify({ ...spec, name: null }, (key, value: unknown) =>
+    key === 'place' || key === 'path'
+      ? undefined
+      : value instanceof Map
+        ? [...(value as ReadonlyMap<unknown, unknown>)]
+        : value,
+  );
+}
