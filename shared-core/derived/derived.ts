@@ -11,7 +11,7 @@ export class Derived {
   readonly #answers = new WeakMap<object, Map<string, unknown>>();
 
   /** What the work makes of `of`. */
-  get<T extends object, R extends object | string>(work: (of: T) => R, of: T): R {
+  get<T extends object, R extends object | string | null>(work: (of: T) => R, of: T): R {
     let made = this.#made.get(work);
     if (made === undefined) {
       made = new WeakMap();
