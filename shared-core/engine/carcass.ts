@@ -12,6 +12,7 @@ import type { CarcassContext, Trial } from '../findings/rule.js';
 import type { ReadCarcass } from '../carcass/read.js';
 import { readCarcass } from '../carcass/read.js';
 import { conditionalValues } from '../job/reach.js';
+import { inchesOf } from '../job/notation.js';
 import { carcassEdits } from '../job/edits.js';
 import { operationsOf } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
@@ -71,9 +72,11 @@ function rulesSay(
 ): readonly Finding[] {
   if (spec === null || carcass === null || boring === null || operations === null) return [];
   try {
-    const written = conditionalValues(entry?.value ?? null);
+    const text = entry?.value ?? null;
+    const inches = inchesOf(text);
+    const written = conditionalValues(text);
     return checkCarcass(
-      { spec, carcass, boring, matings, operations, shop, unit, derived, written, ...(retry && { retry }) },
+      { spec, carcass, boring, matings, operations, shop, unit, inches, derived, written, ...(retry && { retry }) },
       depth,
     );
   } catch (fault) {

@@ -5,13 +5,14 @@ import { keyText } from '../document/scalar-text.js';
 import { carcassEdits } from '../job/edits.js';
 import { carcassSchema, jobSchema } from '../job/schema.js';
 import { parseLength } from '../length/parse.js';
-import { MICROMETRES_PER_INCH, type Unit } from '../length/units.js';
-import { fraction, thousandths } from '../length/write.js';
+import type { Unit } from '../length/units.js';
+import { decimalInches, fraction, thousandths } from '../length/write.js';
 import { schemaAt } from '../schema/at.js';
 import type { Schema } from '../schema/schema.js';
 import { messages, type Words } from '../words/message.js';
 import type { JobAnalysis } from './analysis.js';
 import { cursorAt } from './cursor.js';
+import { toDefaults } from './to-defaults.js';
 
 const say = messages('refactors', {
   duplicate: ({ name, free }: { readonly name: string; readonly free: string }) => `Duplicate ${name} as ${free}`,
@@ -28,7 +29,12 @@ export interface Refactor {
 
 /** What can be made of what stands at an offset. */
 export function refactorsAt(analysis: JobAnalysis, offset: number): readonly Refactor[] {
-  return [...inOtherUnit(analysis, offset), ...spreadEvenly(analysis, offset), ...duplicate(analysis, offset)];
+  return [
+    ...inOtherUnit(analysis, offset),
+    ...spreadEvenly(analysis, offset),
+    ...toDefaults(analysis, offset),
+    ...duplicate(analysis, offset),
+  ];
 }
 
 /** A length written in the other unit, of exactly the same micrometres. */
@@ -47,11 +53,6 @@ function inOtherUnit(analysis: JobAnalysis, offset: number): readonly Refactor[]
   if (!back.ok || back.value !== parsed.value) return [];
   const { start, end } = analysis.locate(scalar.place, carcass);
   return [{ title: say.inUnit({ text: `${figure} ${other}` }), edits: [{ start, end, text }] }];
-}
-
-/** Five decimals of an inch are a quarter of a micrometre apart, so they read back as the same length. */
-function decimalInches(value: number): string {
-  return (value / MICROMETRES_PER_INCH).toFixed(5).replace(/\.?0+$/, '');
 }
 
 function takesLength(schema: Schema): boolean {

@@ -4,9 +4,9 @@ import type { Micrometres } from '../length/units.js';
 import type { Change } from './finding.js';
 import type { CarcassContext } from './rule.js';
 
-/** Writes a length into the carcass's own text, exactly, in the unit of the job file. */
+/** Writes a length into the carcass's own text, exactly, in the unit and notation of the job file. */
 export function setLength(context: CarcassContext, path: Path, length: Micrometres): Change {
-  return { kind: 'set', part: 'self', path, text: writeLength(length, context.unit) };
+  return { kind: 'set', part: 'self', path, text: writeLength(length, context.unit, context.inches) };
 }
 
 /** Writes a word at a path. */

@@ -5,6 +5,7 @@ import type { CarcassSpec } from '../carcass/spec.js';
 import type { Derived } from '../derived/derived.js';
 import type { ConditionalValue } from '../job/reach.js';
 import type { Unit } from '../length/units.js';
+import type { Inches } from '../length/write.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
 import type { Change, Finding, Severity } from './finding.js';
@@ -34,6 +35,8 @@ export interface CarcassContext {
   readonly operations: CarcassOperations;
   readonly shop: Shop;
   readonly unit: Unit;
+  /** How its text writes inches. */
+  readonly inches: Inches;
   readonly derived: Derived;
   /** What its text says that counts only in some circumstance. */
   readonly written: readonly ConditionalValue[];

@@ -1,15 +1,30 @@
+import { parseLength } from './parse.js';
 import type { Micrometres, Unit } from './units.js';
 import { MICROMETRES_PER_INCH } from './units.js';
 
 /** The finest fraction of an inch on a workshop rule (common practice, no source). */
 const FINEST = 64;
 
+/** How a file writes inches that are not whole. */
+export type Inches = 'fractions' | 'decimals';
+
 /**
  * A length as its owner would write it in a file whose unit is `unit`; reading it back gives the same micrometres. In a file
- * in inches what is no fraction of an inch down to 1/64 comes in millimetres, with their unit.
+ * in inches what is no fraction of an inch down to 1/64 comes as a decimal.
  */
-export function writeLength(value: Micrometres, unit: Unit): string {
-  return unit === 'mm' ? thousandths(value) : (fraction(value) ?? `${thousandths(value)} mm`);
+export function writeLength(value: Micrometres, unit: Unit, inches: Inches = 'fractions'): string {
+  if (unit === 'mm') return thousandths(value);
+  return (inches === 'fractions' ? fraction(value) : null) ?? decimalInches(value);
+}
+
+/** Inches as a decimal that reads back as this length. Five decimals are a quarter of a micrometre apart, so they always do. */
+export function decimalInches(value: Micrometres): string {
+  const texts = [0, 1, 2, 3, 4, 5].map((decimals) => (value / MICROMETRES_PER_INCH).toFixed(decimals));
+  const exact = texts.find((text) => {
+    const back = parseLength(text, 'in');
+    return back.ok && back.value === value;
+  });
+  return exact ?? texts.at(-1)!;
 }
 
 /** Millimetres as a decimal, exactly. */

@@ -8,6 +8,8 @@ import { carcassSkeletons, newJob } from '../job/skeletons.js';
 import { jobSchema } from '../job/schema.js';
 import { placesOf } from '../length/grid.js';
 import type { Unit } from '../length/units.js';
+import { readCarcassTree } from '../document/parts.js';
+import { inchesOf } from '../job/notation.js';
 import { writeLength } from '../length/write.js';
 import { wouldCount, type Made } from '../findings/circumstances.js';
 import { schemaAt } from '../schema/at.js';
@@ -294,12 +296,14 @@ function heightOffers({ file, context, offset, unit, shop }: Asked): readonly Of
   const spec = drawable?.carcass.spec ?? null;
   const carcass = drawable?.carcass.carcass ?? null;
   if (spec === null || carcass === null) return [];
+  const part = file.analysis.parts.carcasses[index!];
+  const inches = inchesOf(part === undefined ? null : (readCarcassTree(part).entry?.value ?? null));
   const grid = gridOfSides(spec, carcass, shop);
   // The first and the last place are those of bottom and top.
   return placesOf(grid)
     .slice(1, -1)
     .map((height, k): Offer => ({
-      label: writeLength(height, unit),
+      label: writeLength(height, unit, inches),
       sort: 'name',
       detail: `hole ${k + 2} of ${grid.count}, on the pitch grid`,
     }));

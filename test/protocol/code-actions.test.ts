@@ -69,6 +69,25 @@ describe('shelves off the pitch grid', () => {
   });
 });
 
+describe('a job in inches', () => {
+  const inInches = (shelf: string, width = '24'): string =>
+    `unit: in\nshop: shed.shop.yaml\ncarcasses:\n  one:\n    kind: base\n    width: ${width}\n    loose-shelves: [${shelf}]\n`;
+
+  test.each([
+    ['with fractions', inInches('13 1/2')],
+    ['with decimals', inInches('13.5', '24.5')],
+  ])('%s is repaired in inches', async (_, text) => {
+    const { uri, found } = await opened(text);
+    expect(found.map(({ code }) => code)).toContain('shelf-off-grid');
+    const [fix] = await client.codeActions(uri, whole, ['source.fixAll']);
+    const after = client.applied(uri, fix!.edit!);
+    const [, written] = /loose-shelves: \[(.*)\]/.exec(after)!;
+    expect(written).toMatch(/^\d+\.\d{1,5}$/);
+    expect(after).not.toContain('mm');
+    expect((await client.open(uri, after)).map(({ code }) => code)).not.toContain('shelf-off-grid');
+  });
+});
+
 test('a batch that was offered for an older text is refused', async () => {
   const { uri } = await opened(shelves);
   const at = client.at(uri, '330');

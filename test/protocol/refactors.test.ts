@@ -72,3 +72,10 @@ test('templates of new files are snippets', async () => {
   expect(template).toContain('${1:');
   expect(await client.ask<string>('borewright/template', { kind: 'job', unit: 'mm' })).toContain('  ${2:base-1}:');
 });
+
+test('a value that all carcasses have moves to the defaults', async () => {
+  const text = job.replace('width: 609.6', 'width: 600').replaceAll('width: 600\n', 'width: 600\n    depth: 560\n');
+  const [[title, after] = []] = (await outcomes(text, 'depth')).filter(([one]) => one.startsWith('Move'));
+  expect(title).toBe('Move ‘depth: 560’ of 2 carcasses to the defaults');
+  expect(after).toBe(`defaults:\n  depth: 560\n${text.replaceAll('    depth: 560\n', '')}`);
+});

@@ -291,6 +291,6 @@ function placesOfMates(
   return distinct(bores.map((bore) => onDepth(context, bore) - front)).toSorted((a, b) => a - b);
 }
 
-function textList({ unit }: CarcassContext, places: readonly Micrometres[]): string {
-  return `[${places.map((at) => writeLength(at, unit)).join(', ')}]`;
+function textList({ unit, inches }: CarcassContext, places: readonly Micrometres[]): string {
+  return `[${places.map((at) => writeLength(at, unit, inches)).join(', ')}]`;
 }

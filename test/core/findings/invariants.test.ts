@@ -31,6 +31,7 @@ function contextOf({
     operations,
     shop,
     unit: 'mm',
+    inches: 'fractions',
     derived: new Derived(),
     written: [],
   };

@@ -43,6 +43,7 @@ function contextOf(job: JobAnalysis): CarcassContext {
     operations,
     shop: job.shop,
     unit: job.unit,
+    inches: 'fractions',
     derived: new Derived(),
     written: [],
   };

@@ -46,6 +46,8 @@ export const JOBS: readonly Text[] = [
   // Keys.
   carcass('kind: base\nwidth: 600\nwidth: 700'),
   carcass('kind: base\nwidth: 600\nxyzzy: 1'),
+  'defaults:\n  depth: 560\ncarcasses:\n  a: { kind: base, width: 600, depth: 560 }\n  b: { kind: base, width: 600, depth: 560 }\n',
+  'carcasses:\n  a: { kind: base, width: 600, depth: 560 }\n  b: { kind: base, width: 600, depth: 560 }\n',
   carcass('- kind: base\n- width: 600'),
   'carcasses:\n  - name: sink\n    kind: base\n    width: 600\n',
   carcass('kind: base\nwidth: 600\ncolour: white'),
