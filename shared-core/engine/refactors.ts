@@ -1,6 +1,5 @@
 import { lineEnd, lineStart } from '../document/lines.js';
 import { readCarcassTree } from '../document/parts.js';
-import type { TextEdit } from '../document/pieces.js';
 import { keyText } from '../document/scalar-text.js';
 import { carcassEdits } from '../job/edits.js';
 import { carcassSchema, jobSchema } from '../job/schema.js';
@@ -9,9 +8,10 @@ import type { Unit } from '../length/units.js';
 import { decimalInches, fraction, thousandths } from '../length/write.js';
 import { schemaAt } from '../schema/at.js';
 import type { Schema } from '../schema/schema.js';
-import { messages, type Words } from '../words/message.js';
+import { messages } from '../words/message.js';
 import type { JobAnalysis } from './analysis.js';
 import { cursorAt } from './cursor.js';
+import type { Refactor } from './refactor.js';
 import { toDefaults } from './to-defaults.js';
 
 const say = messages('refactors', {
@@ -20,12 +20,6 @@ const say = messages('refactors', {
   spread: ({ count }: { readonly count: number }) =>
     count === 1 ? 'Let Borewright place the shelf' : `Spread the ${count} shelves evenly`,
 });
-
-/** A change of a job that nobody needs and somebody may want; edits are in offsets of the whole file. */
-export interface Refactor {
-  readonly title: Words;
-  readonly edits: readonly TextEdit[];
-}
 
 /** What can be made of what stands at an offset. */
 export function refactorsAt(analysis: JobAnalysis, offset: number): readonly Refactor[] {

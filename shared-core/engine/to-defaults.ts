@@ -10,7 +10,7 @@ import { schemaAt } from '../schema/at.js';
 import { messages } from '../words/message.js';
 import type { JobAnalysis } from './analysis.js';
 import { cursorAt } from './cursor.js';
-import type { Refactor } from './refactors.js';
+import type { Refactor } from './refactor.js';
 
 const say = messages('to-defaults', {
   move: ({ path, text, carcasses }: Moved) => `Move ${written(path, text)} of ${carcasses} carcasses to the defaults`,
