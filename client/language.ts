@@ -17,7 +17,7 @@ export function createLanguageClient(context: vscode.ExtensionContext): Language
     documentSelector: [{ language: 'borewright-job' }, { language: 'borewright-shop' }],
     outputChannelName: 'Borewright',
     progressOnInitialization: false,
-    initializationOptions: { hoverPictures: true },
+    initializationOptions: { hoverPictures: true, diagnostics: 'push' },
   };
   return new LanguageClient('borewright', 'Borewright', server, options);
 }

@@ -5,6 +5,8 @@ export interface ClientAbilities {
   readonly versionedEdits: boolean;
   /** An edit of the workspace may make a file. */
   readonly createsFiles: boolean;
+  /** Asks for findings itself, and wants to be sent none. */
+  readonly pulls: boolean;
   /** The edit of a code action may come when it is chosen. */
   readonly resolvesEdits: boolean;
   readonly snippets: boolean;
@@ -26,6 +28,8 @@ export function abilitiesOf(params: InitializeParams | null, reference: string |
   const options: unknown = params?.initializationOptions;
   const said = saidOf(options, 'reference');
   return {
+    // A client that sends where the cursor is had better be sent findings: they wait for a line to be finished.
+    pulls: text?.diagnostic !== undefined && saidOf(options, 'diagnostics') !== 'push',
     resolvesEdits: text?.codeAction?.resolveSupport?.properties.includes('edit') === true,
     versionedEdits: edits?.documentChanges === true,
     createsFiles: edits?.documentChanges === true && edits.resourceOperations?.includes('create') === true,

@@ -1,12 +1,19 @@
-import { TextDocuments, type Connection, type TextDocumentContentChangeEvent } from 'vscode-languageserver';
+import {
+  TextDocuments,
+  type Connection,
+  type Diagnostic,
+  type TextDocumentContentChangeEvent,
+} from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { abilitiesOf } from './abilities.js';
 import { answering, type Log } from './answers.js';
 import { ClientSide } from './client-side.js';
 import { diagnostics } from './features/diagnostics.js';
+import { tell } from '../shared-core/service.js';
 import type { Files } from './files.js';
 import { LastLenses } from './last-lenses.js';
 import { LastPlans } from './last-plans.js';
+import { say } from './messages.js';
 import { Names } from './names.js';
 import { ordersHere, remembering, type Orders } from './orders.js';
 import { Publisher } from './publisher.js';
@@ -14,11 +21,13 @@ import { updated } from './text.js';
 import { greet } from './wiring/greeting.js';
 import { answerNames } from './wiring/naming.js';
 import { answerPanels } from './wiring/panels.js';
+import { answerPulls } from './wiring/pulling.js';
 import { answerReaders } from './wiring/reading.js';
 import type { Session } from './wiring/session.js';
 import { followTexts } from './wiring/texts.js';
 import { answerWriters } from './wiring/writing.js';
-import { Workspace } from './workspace.js';
+import { WholeWorkspace, type Progress } from './whole-workspace.js';
+import { Workspace, type OpenFile } from './workspace.js';
 import { writtenLines } from './writing.js';
 
 /**
@@ -47,6 +56,7 @@ export function serve(
   answerWriters(session);
   answerNames(session);
   answerPanels(session);
+  answerPulls(session);
   documents.listen(connection);
   connection.listen();
 }
@@ -63,26 +73,37 @@ function sessionOn(
     connection.console.error(`${what}: ${words}`);
   };
   const workspace = new Workspace(files, begins);
+  const names = new Names(workspace);
+  const find = (file: OpenFile): Diagnostic[] =>
+    diagnostics(file, session.abilities, session.client.settings.severities);
+  const send = (uri: string, found: Diagnostic[], textVersion?: number): void => {
+    if (session.abilities.pulls) return;
+    const version = textVersion === undefined ? {} : { version: textVersion };
+    void connection.sendDiagnostics({ uri, ...version, diagnostics: found });
+  };
   const publisher = new Publisher(
     workspace,
-    (file) => diagnostics(file, session.abilities),
+    find,
     ({ uri, version, found, complete }) => {
-      void connection.sendDiagnostics({ uri, version, diagnostics: found });
+      send(uri, found, version);
       void connection.sendNotification('borewright/changed', { uri, version, complete });
     },
-    (uri) => void connection.sendDiagnostics({ uri, diagnostics: [] }),
+    (uri) => send(uri, []),
     log,
   );
+  const progress = (): Promise<Progress> => progressOn(connection, session.client.showsProgress);
+  const wholeWorkspace = new WholeWorkspace(workspace, names, { find, send, progress }, log);
   const session: Session = {
     connection,
     files,
     workspace,
-    names: new Names(workspace),
+    names,
     publisher,
+    wholeWorkspace,
     lastPlans: new LastPlans(),
     lastLenses: new LastLenses(),
     orders,
-    client: new ClientSide(connection, log),
+    client: new ClientSide(connection, log, () => wantsDiffer(session)),
     abilities: abilitiesOf(null, reference),
     answer: answering(workspace, log),
     guarded: (what, nothing, work) => {
@@ -95,4 +116,23 @@ function sessionOn(
     },
   };
   return session;
+}
+
+/** The reader has set something else. */
+function wantsDiffer({ client, abilities, publisher, wholeWorkspace }: Session): void {
+  wholeWorkspace.turn(client.settings.wholeWorkspace && !abilities.pulls);
+  publisher.wantsDiffer();
+  wholeWorkspace.soon();
+  client.refreshSoon();
+}
+
+/** Shows how far the search through the workspace has come, to a client that can. */
+async function progressOn(connection: Connection, isShown: boolean): Promise<Progress> {
+  if (!isShown) return { report: () => undefined, done: () => undefined };
+  const shown = await connection.window.createWorkDoneProgress();
+  shown.begin(tell(say.checkingFiles(), 'mm'), 0);
+  return {
+    report: (done, of) => shown.report(Math.round((done * 100) / of), `${done}/${of}`),
+    done: () => shown.done(),
+  };
 }

@@ -21,6 +21,7 @@ export const say = messages('server', {
   unreadable: ({ reference, fault }: { readonly reference: string; readonly fault: FileFault }) =>
     `The shop file ${quoted(reference)} cannot be read: ${because(fault)}. The built-in shop is used in its place.`,
   createShop: ({ reference }: { readonly reference: string }) => `Create ${reference} from the built-in shop`,
+  checkingFiles: () => 'Checking job and shop files',
   stopped: ({ seconds }: { readonly seconds: number }) =>
     `Checking this file took longer than ${seconds} s and was stopped, so nothing in it is checked. Undo the last change; the file is tried again at the next one.`,
   startedAnew: () => 'The server was started again, because one file kept it from answering.',

@@ -1,6 +1,6 @@
 import type { Diagnostic } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import type { JobAnalysis } from '../shared-core/service.js';
+import { completedIn } from './completing.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
 import { identityOf, withoutUnfinished, type Lines } from './writing.js';
@@ -108,6 +108,11 @@ export class Publisher {
     for (const document of this.#workspace.all()) if (kindOf(document) === 'job') this.#soon(document.uri);
   }
 
+  /** The reader wants other findings told, or told otherwise. */
+  wantsDiffer(): void {
+    for (const document of this.#workspace.all()) this.#soon(document.uri);
+  }
+
   closed(document: TextDocument): void {
     this.#stop(document.uri);
     this.#finished(document.uri);
@@ -145,7 +150,7 @@ export class Publisher {
   #publish(uri: string): void {
     const file = this.#workspace.file(uri);
     if (file === null) return;
-    const complete = file.kind === 'shop' || within(file.analysis, FIRST_MS);
+    const complete = file.kind === 'shop' || completedIn(file.analysis, FIRST_MS);
     this.#show(file, complete);
     if (!complete) this.#goOn(uri, REST_MS);
   }
@@ -155,7 +160,7 @@ export class Publisher {
     this.#later(uri, delay, Number.POSITIVE_INFINITY, () => {
       const file = this.#workspace.job(uri);
       if (file === null) return;
-      if (!within(file.analysis, SLICE_MS)) {
+      if (!completedIn(file.analysis, SLICE_MS)) {
         this.#goOn(uri, 0);
         return;
       }
@@ -173,9 +178,4 @@ export class Publisher {
     this.#shown.set(uri, { found: new Set(shown.map(identityOf)), heldBack });
     this.#send({ uri, version, found: shown, complete: isAll && !heldBack });
   }
-}
-
-function within(analysis: JobAnalysis, milliseconds: number): boolean {
-  const start = performance.now();
-  return analysis.complete(() => performance.now() - start > milliseconds);
 }

@@ -57,7 +57,11 @@ export class Workspace {
   /** Null where the document is not open, or is neither a job nor a shop file. */
   file(uri: string): OpenFile | null {
     const document = this.document(uri);
-    if (document === undefined) return null;
+    return document === undefined ? null : this.lookAt(document);
+  }
+
+  /** A document, be it open or not; whoever looks at one that is not closes it again. */
+  lookAt(document: TextDocument): OpenFile | null {
     this.#begins(document.uri);
     switch (kindOf(document)) {
       case 'job':

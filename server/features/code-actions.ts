@@ -19,41 +19,52 @@ import {
 } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
 import type { Files } from '../files.js';
+import type { Settings } from '../settings.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { shopCreation } from './create-shop.js';
-import { diagnostics } from './diagnostics.js';
+import { diagnosticsInOrder } from './diagnostics.js';
 
 /** Takes every repair that may be taken without asking. */
 export const FIX_ALL = `${CodeActionKind.SourceFixAll}.borewright`;
+
+/** What repairs are offered by, beside the file. */
+interface Around {
+  readonly abilities: ClientAbilities;
+  readonly files: Files;
+  /** What the reader wants told: what he does not see is not repaired. */
+  readonly severities: Settings['severities'];
+}
 
 /** The repairs of the findings that the range touches, the batches that they belong to, and, when asked for, all at once. */
 export function codeActions(
   file: OpenFile,
   range: Range,
   context: CodeActionContext,
-  abilities: ClientAbilities,
-  files: Files,
+  { abilities, files, severities }: Around,
 ): CodeAction[] {
   const wants = (kind: string): boolean =>
     context.only === undefined ||
     context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
-  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, abilities, files) : [];
+  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, { abilities, files, severities }) : [];
   if (wants(CodeActionKind.RefactorRewrite) && file.kind === 'job') actions.push(...refactors(file, range, abilities));
   // Offered only where it is asked for: beside every single fault it would be noise.
-  if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities));
+  if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities, severities));
   return actions;
 }
 
-function quickFixes(file: OpenFile, range: Range, abilities: ClientAbilities, files: Files): CodeAction[] {
+function quickFixes(file: OpenFile, range: Range, { abilities, files, severities }: Around): CodeAction[] {
   const start = offsetOf(file.document, range.start);
   const end = Math.max(start, offsetOf(file.document, range.end));
   const touches = ({ range: found }: Diagnostic): boolean =>
     file.document.offsetAt(found.start) <= end && file.document.offsetAt(found.end) >= start;
-  const shown = diagnostics(file, abilities);
-  const isTouched = (index: number): boolean => shown[index] !== undefined && touches(shown[index]);
-  const missing = abilities.createsFiles ? shown.find((one) => one.code === SHOP_MISSING && touches(one)) : undefined;
-  const creations = missing === undefined ? [] : shopCreation(file, missing, files);
+  const shown = diagnosticsInOrder(file, abilities, severities);
+  const isTouched = (index: number): boolean => {
+    const one = shown[index];
+    return one !== undefined && one !== null && touches(one);
+  };
+  const missing = abilities.createsFiles ? shown.find((one) => one?.code === SHOP_MISSING && touches(one)) : null;
+  const creations = missing === null || missing === undefined ? [] : shopCreation(file, missing, files);
   const repairs = repairsFor(file, isTouched).flatMap(({ finding, repairs }) =>
     repairs.flatMap((repair): CodeAction[] => {
       const action = { title: repair.title, kind: CodeActionKind.QuickFix, diagnostics: [shown[finding]!] };
@@ -110,8 +121,12 @@ function refactors(file: OpenJob, range: Range, abilities: ClientAbilities): Cod
   });
 }
 
-function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
-  const edit = editOf(file, editsWithoutChoice(file), abilities);
+function fixAll(file: OpenFile, abilities: ClientAbilities, severities: Settings['severities']): CodeAction[] {
+  const edit = editOf(
+    file,
+    editsWithoutChoice(file, (rule) => severities.get(rule) !== 'off'),
+    abilities,
+  );
   return edit === null ? [] : [{ title: 'Take every repair that needs no choice', kind: FIX_ALL, edit }];
 }
 

@@ -3,6 +3,7 @@ import { DiagnosticSeverity } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { knownFindings, type Severity, type Told } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
+import type { SeverityChoice, Settings } from '../settings.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
@@ -25,13 +26,34 @@ export interface DiagnosticData {
   readonly bores: readonly string[];
 }
 
+type Severities = Settings['severities'];
 type Abilities = Pick<ClientAbilities, 'related' | 'codeDescription' | 'reference'>;
 
-/** The findings of a file that are known without waiting, each where it stands. */
-export function diagnostics(file: OpenFile, abilities: Abilities): Diagnostic[] {
+const CHOSEN: Readonly<Record<Exclude<SeverityChoice, 'off'>, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+};
+
+/** The findings of a file that are known without waiting and that the reader wants, each where it stands. */
+export function diagnostics(file: OpenFile, abilities: Abilities, severities: Severities): Diagnostic[] {
+  return diagnosticsInOrder(file, abilities, severities).filter((one) => one !== null);
+}
+
+/** The same in the order of `knownFindings`; null for those that the reader has turned off. */
+export function diagnosticsInOrder(
+  file: OpenFile,
+  abilities: Abilities,
+  severities: Severities,
+): readonly (Diagnostic | null)[] {
   const found = knownFindings(file, MOST);
   const shop = found.some(({ related }) => related.some(({ where }) => where.file === 'shop')) ? shopOf(file) : null;
-  return found.map((one) => diagnostic(one, file.document, shop, abilities));
+  return found.map((one) => {
+    const choice = severities.get(one.rule);
+    if (choice === 'off') return null;
+    const severity = choice === undefined ? SEVERITIES[one.severity] : CHOSEN[choice];
+    return diagnostic(one, severity, file.document, shop, abilities);
+  });
 }
 
 /** The shop file that a job is read with, which need not be open. */
@@ -42,7 +64,8 @@ function shopOf(file: OpenFile): TextDocument | null {
 }
 
 function diagnostic(
-  { rule, severity, message, at, related, carcass, panel, bores }: Told,
+  { rule, message, at, related, carcass, panel, bores }: Told,
+  severity: DiagnosticSeverity,
   own: TextDocument,
   shop: TextDocument | null,
   { related: showsRelated, codeDescription, reference }: Abilities,
@@ -51,7 +74,7 @@ function diagnostic(
   const range = (document: TextDocument, { start, end }: Told['at']): Range => rangeOf(document, start, end);
   return {
     range: range(own, at),
-    severity: SEVERITIES[severity],
+    severity,
     source: SOURCE,
     code: rule,
     ...(codeDescription && reference !== null && { codeDescription: { href: `${reference}#${rule}` } }),

@@ -27,6 +27,9 @@ export interface Patience {
 /** So many threads in a row that end by themselves are a fault that another thread does not mend. */
 const MOST_ENDS = 5;
 
+/** To the thread: a file that it is not to look at unless it is opened. */
+const LEAVE_OUT = 'borewright/leaveOut';
+
 type Id = RequestMessage['id'];
 type Role = 'serving' | 'ending';
 
@@ -39,6 +42,8 @@ export class Supervisor {
   readonly #texts = new OpenTexts();
   /** Documents that no thread is told of. */
   readonly #aside = new Set<string>();
+  /** Files that are not open and that no thread came to an end with: each new thread is told to leave them. */
+  readonly #leftOut = new Set<string>();
   /** Requests of the client that a thread has not answered yet. */
   readonly #asked = new Map<Id, string>();
   #thread: Worker;
@@ -170,7 +175,11 @@ export class Supervisor {
     if (document !== undefined) {
       this.#aside.add(document.uri);
       void this.#writer.write(stopped(document.uri, document.version, this.#patience.stuck));
+    } else if (blamed !== null) {
+      this.#leftOut.add(blamed);
+      void this.#writer.write(stopped(blamed, undefined, this.#patience.stuck));
     }
+    for (const uri of this.#leftOut) this.#thread.postMessage({ jsonrpc: '2.0', method: LEAVE_OUT, params: { uri } });
     for (const one of this.#texts.all()) if (!this.#aside.has(one.uri)) this.#thread.postMessage(opening(one));
   }
 
@@ -197,7 +206,7 @@ export class Supervisor {
 }
 
 /** The finding in the place of all others of a document that was set aside. */
-function stopped(uri: string, version: number, milliseconds: number): NotificationMessage {
+function stopped(uri: string, version: number | undefined, milliseconds: number): NotificationMessage {
   const seconds = Math.max(1, Math.round(milliseconds / 1000));
   return diagnosticsOf(uri, version, [
     {

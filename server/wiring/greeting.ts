@@ -43,25 +43,31 @@ const CAPABILITIES: InitializeResult['capabilities'] = {
   },
 };
 
+/** A job's findings follow from its shop file too. */
+const PULLS = { identifier: 'borewright', interFileDependencies: true, workspaceDiagnostics: true };
+
 /**
  * Client and server say what they can do, and the client which folders are open.
  * @param reference where the reference page is, unless the client says otherwise
  */
 export function greet(session: Session, version: string, reference: string | null): void {
-  const { connection, client, names } = session;
+  const { connection, client, names, wholeWorkspace } = session;
   connection.onInitialize((params) => {
     session.abilities = abilitiesOf(params, reference);
     client.meet(params);
     names.folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
-    return { serverInfo: { name: 'borewright', version }, capabilities: CAPABILITIES };
+    const capabilities = session.abilities.pulls ? { ...CAPABILITIES, diagnosticProvider: PULLS } : CAPABILITIES;
+    return { serverInfo: { name: 'borewright', version }, capabilities };
   });
   connection.onInitialized(() => {
     client.settingsMayDiffer();
     client.subscribe();
+    wholeWorkspace.turn(client.settings.wholeWorkspace && !session.abilities.pulls);
     if (!client.tellsFolders) return;
     connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
       const gone = new Set(removed.map(({ uri }) => uri));
       names.folders = [...names.folders.filter((uri) => !gone.has(uri)), ...added.map(({ uri }) => uri)];
+      wholeWorkspace.soon();
     });
   });
   connection.onDidChangeConfiguration(() => client.settingsMayDiffer());

@@ -21,7 +21,7 @@ export function answerReaders(session: Session): void {
     answer('selection', textDocument.uri, token, null, (file) => selectionRanges(file, positions)),
   );
   connection.languages.inlayHint.on(({ textDocument, range }, token) =>
-    answer('inlay hints', textDocument.uri, token, null, (file) => inlayHints(file, range, client.hints)),
+    answer('inlay hints', textDocument.uri, token, null, (file) => inlayHints(file, range, client.settings.hints)),
   );
   connection.onCodeLens(({ textDocument }, token) =>
     answer('lenses', textDocument.uri, token, null, (file) => lastLenses.of(file.document, codeLenses(file))),

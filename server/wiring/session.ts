@@ -8,6 +8,7 @@ import type { LastPlans } from '../last-plans.js';
 import type { Names } from '../names.js';
 import type { Orders } from '../orders.js';
 import type { Publisher } from '../publisher.js';
+import type { WholeWorkspace } from '../whole-workspace.js';
 import type { Workspace } from '../workspace.js';
 
 /** What the features of one connection work with. */
@@ -17,6 +18,8 @@ export interface Session {
   readonly workspace: Workspace;
   readonly names: Names;
   readonly publisher: Publisher;
+  /** What is wrong in files that are not open. */
+  readonly wholeWorkspace: WholeWorkspace;
   readonly lastPlans: LastPlans;
   readonly lastLenses: LastLenses;
   /** Where the order of set-ups is sought. */

@@ -5,15 +5,22 @@ import { kindOf } from '../workspace.js';
 import type { Session } from './session.js';
 
 const CURSOR = 'borewright/cursor';
+/** From the thread that watches this one: a file that no thread came to an end with. */
+const LEAVE_OUT = 'borewright/leaveOut';
 
 /** Follows the texts: those that are open, the cursor in them, and the files on the disk. */
 export function followTexts(session: Session, documents: TextDocuments<TextDocument>): void {
-  const { connection, workspace, names, publisher, lastPlans, lastLenses, client } = session;
-  documents.onDidOpen(({ document }) => workspace.open(document));
+  const { connection, workspace, names, publisher, wholeWorkspace, lastPlans, lastLenses, client } = session;
+  documents.onDidOpen(({ document }) => {
+    workspace.open(document);
+    wholeWorkspace.forget(document.uri);
+  });
   documents.onDidChangeContent(({ document }) => {
     workspace.open(document);
     publisher.changed(document);
-    if (kindOf(document) === 'shop') client.refreshSoon();
+    if (kindOf(document) !== 'shop') return;
+    client.refreshSoon();
+    wholeWorkspace.soon();
   });
   documents.onDidClose(({ document }) => {
     workspace.close(document.uri);
@@ -21,10 +28,15 @@ export function followTexts(session: Session, documents: TextDocuments<TextDocum
     lastLenses.forget(document.uri);
     names.forget(document.uri);
     publisher.closed(document);
+    wholeWorkspace.forget(document.uri);
   });
   connection.onDidChangeWatchedFiles(() => {
     publisher.shopsChanged();
     client.refreshSoon();
+    wholeWorkspace.soon();
+  });
+  connection.onNotification(LEAVE_OUT, ({ uri }: { readonly uri: unknown }) => {
+    if (typeof uri === 'string') wholeWorkspace.leaveOut(uri);
   });
   connection.onNotification(CURSOR, ({ uri, line }: CursorParams) => {
     if (typeof uri === 'string' && typeof line === 'number') publisher.cursorAt({ uri, line });

@@ -9,7 +9,7 @@ const TEMPLATE = 'borewright/template';
 
 /** What helps to write a text: what may stand at the cursor, an even form, repairs and files to begin with. */
 export function answerWriters(session: Session): void {
-  const { connection, answer, files } = session;
+  const { connection, answer, client, files } = session;
   connection.onCompletion(({ textDocument, position }, token) =>
     answer('completion', textDocument.uri, token, null, (file) => completion(file, position, files, session.abilities)),
   );
@@ -24,7 +24,11 @@ export function answerWriters(session: Session): void {
   );
   connection.onCodeAction(({ textDocument, range, context }, token) =>
     answer('code actions', textDocument.uri, token, null, (file) =>
-      codeActions(file, range, context, session.abilities, files),
+      codeActions(file, range, context, {
+        abilities: session.abilities,
+        files,
+        severities: client.settings.severities,
+      }),
     ),
   );
   connection.onCodeActionResolve((action, token) => {

@@ -149,9 +149,13 @@ export function repairsOf(
 }
 
 /** What an editor may take without asking: the preferred repair of every finding that has one. */
-export function preferredRepairs(analysis: JobAnalysis): readonly PlacedRepair[] {
+export function preferredRepairs(
+  analysis: JobAnalysis,
+  isWanted: (rule: string) => boolean = () => true,
+): readonly PlacedRepair[] {
   const look = inOneGo(lengthOfText(analysis));
   return analysis.known().flatMap((found): PlacedRepair[] => {
+    if (!isWanted(found.finding.rule)) return [];
     const repair = look(found).find(({ preferred }) => preferred);
     return repair === undefined ? [] : [{ carcass: found.carcass, repair }];
   });

@@ -73,11 +73,16 @@ export function editsOfBatch(analysis: JobAnalysis, batch: BatchKey): RepairEdit
   return batchEdits(analysis, repairsOf(analysis, batch));
 }
 
-/** The edits that may be taken without asking: the preferred repair of every finding that has one. */
-export function editsWithoutChoice(file: AnalysedFile): RepairEdits {
-  if (file.kind === 'job') return batchEdits(file.analysis, preferredRepairs(file.analysis));
+/**
+ * The edits that may be taken without asking: the preferred repair of every finding that has one.
+ * @param isWanted leaves out the findings of other rules
+ */
+export function editsWithoutChoice(file: AnalysedFile, isWanted: (rule: string) => boolean = () => true): RepairEdits {
+  if (file.kind === 'job') return batchEdits(file.analysis, preferredRepairs(file.analysis, isWanted));
   const { text, findings } = file.analysis;
   const look = inOneGo(() => text.length);
-  const repairs = findings.flatMap((finding) => look({ finding }).find(({ preferred }) => preferred) ?? []);
+  const repairs = findings.flatMap((finding) =>
+    isWanted(finding.rule) ? (look({ finding }).find(({ preferred }) => preferred) ?? []) : [],
+  );
   return { job: [], shop: shopRepairEdits(text, repairs) };
 }

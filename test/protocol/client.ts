@@ -79,6 +79,8 @@ export class Client {
     capabilities: object = CAPABILITIES,
     initializationOptions?: unknown,
     command: readonly string[] = [SERVER, '--stdio'],
+    folders: readonly string[] | null = null,
+    answers: (connection: MessageConnection) => void = () => undefined,
   ): Promise<Client> {
     if (!existsSync(SERVER)) throw new Error(`${SERVER} is missing: npm run build`);
     const child = spawn(process.execPath, command, { stdio: ['pipe', 'pipe', 'inherit'] });
@@ -99,12 +101,14 @@ export class Client {
       if (type === 1) client.errors.push(message);
     });
     connection.onRequest('client/registerCapability', () => null);
+    answers(connection);
     connection.listen();
     const result = await connection.sendRequest<InitializeResult>('initialize', {
       processId: process.pid,
       rootUri: null,
       capabilities,
       initializationOptions,
+      ...(folders !== null && { workspaceFolders: folders.map((uri) => ({ uri, name: uri })) }),
     });
     client.capabilities = result.capabilities;
     await connection.sendNotification('initialized', {});
@@ -128,11 +132,16 @@ export class Client {
   async open(uri: string, text: string, languageId = 'borewright-job'): Promise<Diagnostic[]> {
     const before = this.#documents.get(uri);
     if (before !== undefined) return this.change(uri, [{ text }]);
+    await this.opened(uri, text, languageId);
+    return this.findings(uri);
+  }
+
+  /** Opens a document, and waits for nothing. */
+  async opened(uri: string, text: string, languageId = 'borewright-job'): Promise<void> {
     this.#documents.set(uri, TextDocument.create(uri, languageId, 1, text));
     await this.connection.sendNotification('textDocument/didOpen', {
       textDocument: { uri, languageId, version: 1, text },
     });
-    return this.findings(uri);
   }
 
   async change(uri: string, contentChanges: TextDocumentContentChangeEvent[]): Promise<Diagnostic[]> {

@@ -29,5 +29,6 @@ export function sayServer(): void {
   // Said by the watcher, which has no file at hand.
   tell(say.stopped({ seconds: 10 }), 'mm');
   tell(say.startedAnew(), 'mm');
+  tell(say.checkingFiles(), 'mm');
   tell(say.createShop({ reference: 'yard.shop.yaml' }), 'mm');
 }
