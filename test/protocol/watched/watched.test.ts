@@ -83,6 +83,29 @@ describe.each(['endless', 'deadly'])('a file that is %s', (kind) => {
   });
 });
 
+test('a file that is not open is left out after it once kept the server, and the others are checked', async () => {
+  client.process.kill('SIGKILL');
+  const bad = folder.write('closed-bad.carcass.yaml', job('endless.shop.yaml'));
+  const good = folder.write('closed-good.carcass.yaml', `${job('')}    hight: 700\n`);
+  client = await Client.start(
+    undefined,
+    { settings: { findings: { wholeWorkspace: true } } },
+    [join(bundles, 'main.cjs'), '--stdio'],
+    [folder.uri('')],
+  );
+  await client.until(() => stopped(bad), 'the finding of the file that was left out');
+  await client.until(() => (client.diagnostics.get(good)?.diagnostics.length ?? 0) > 0, 'findings of the other file');
+  // Another change begins another search, and this one comes to its end.
+  client.diagnostics.delete(good);
+  folder.write('closed-good.carcass.yaml', `${job('')}    widht: 700\n`);
+  await client.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: good, type: 2 }] });
+  await client.until(() => client.diagnostics.has(good), 'findings of the changed file');
+  expect(stopped(bad)).toBe(true);
+  folder.remove('closed-bad.carcass.yaml');
+  folder.remove('closed-good.carcass.yaml');
+  expect(await client.stop()).toBe(0);
+});
+
 test('a request that the stuck thread never answers is refused, so that the client need not wait for ever', async () => {
   const bad = await opens('bad.carcass.yaml', 'endless.shop.yaml');
   await expect(client.hover(bad, { line: 2, character: 3 })).rejects.toThrow(/started again/);
