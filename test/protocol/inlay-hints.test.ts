@@ -22,7 +22,7 @@ session(
   async () => {
     const started = await Client.start({ ...CAPABILITIES, workspace });
     started.connection.onRequest('workspace/configuration', ({ items }: { items: readonly { section: string }[] }) =>
-      items.map(({ section }) => (section === 'borewright.inlayHints' ? setting : null)),
+      items.map(({ section }) => (section === 'borewright' ? { inlayHints: setting } : null)),
     );
     started.connection.onRequest('workspace/inlayHint/refresh', () => {
       refreshed += 1;
