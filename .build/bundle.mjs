@@ -68,7 +68,7 @@ const bundles = [
     },
   },
   {
-    entryPoints: ['preview', 'machine'].flatMap((page) =>
+    entryPoints: ['preview', 'machine', 'shop'].flatMap((page) =>
       ['ts', 'css'].map((kind) => ({ in: `client/webview/${page}/${page}.${kind}`, out: page })),
     ),
     outdir: 'dist/webview',

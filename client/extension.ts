@@ -4,16 +4,19 @@ import type { MachineStepMethod } from '../shared-core/drawing/messages/machine-
 import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
 import type { PictureMethod, PictureUse } from '../shared-core/drawing/messages/picture.js';
 import type { MoveShelfMethod } from '../shared-core/drawing/messages/shelves.js';
+import type { ShopViewMethod } from '../shared-core/drawing/messages/shop-view.js';
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { tellsCursor } from './cursor.js';
 import { createLanguageClient } from './language.js';
 import { newFile } from './new-file.js';
 import { machinePanels, showMachines } from './panels/machine/show.js';
+import { shopPanels, showShop } from './panels/shop/show.js';
 import { previewPanels, showPreview, withPreview } from './panels/preview/show.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const PICTURE: PictureMethod = 'borewright/picture';
 const MOVE_SHELF: MoveShelfMethod = 'borewright/moveShelf';
+const SHOP_VIEW: ShopViewMethod = 'borewright/shopView';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 /** From the server: it has worked out this version of a job file. */
@@ -44,7 +47,8 @@ export function activate(context: vscode.ExtensionContext): void {
     setUps: (params) => ask(SET_UPS, params),
     step: (params) => ask(MACHINE_STEP, params),
   });
-  const panels = [previews, machines];
+  const shops = shopPanels(context.extensionUri, (params) => ask(SHOP_VIEW, params));
+  const panels = [previews, machines, shops];
   context.subscriptions.push(
     tellsCursor(language),
     language.onNotification(CHANGED, (said: unknown) => {
@@ -72,6 +76,7 @@ export function activate(context: vscode.ExtensionContext): void {
     vscode.commands.registerCommand('borewright.showSetupList', (...named: readonly unknown[]) =>
       showMachines(machines, 'list', named),
     ),
+    vscode.commands.registerCommand('borewright.showShopMachines', () => showShop(shops)),
     vscode.commands.registerCommand('borewright.newJob', () => newFile('job', ask)),
     vscode.commands.registerCommand('borewright.newShop', () => newFile('shop', ask)),
     vscode.commands.registerCommand('borewright.restartServer', () => restart(language)),

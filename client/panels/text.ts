@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import type { TextPosition } from '../../shared-core/drawing/messages/drawing.js';
+import type { TextPosition, TextRange } from '../../shared-core/drawing/messages/drawing.js';
 
 /** The server answers only for open files; after a restart of the editor nothing may have opened this one yet. */
 export async function openText(uri: string): Promise<vscode.TextDocument> {
@@ -27,4 +27,9 @@ export async function goTo(uri: string, { line, character }: TextPosition): Prom
 /** The name of a file without its folder. */
 export function fileName(uri: string): string {
   return vscode.Uri.parse(uri).path.split('/').at(-1) ?? '';
+}
+
+/** Whether a piece of text has a part on a line. */
+export function onLine({ start, end }: TextRange, line: number): boolean {
+  return start.line <= line && line <= end.line;
 }

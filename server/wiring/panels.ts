@@ -3,15 +3,18 @@ import type { DrawingMethod, DrawingParams } from '../../shared-core/drawing/mes
 import type { MachineStepMethod, MachineStepParams } from '../../shared-core/drawing/messages/machine-view.js';
 import type { PictureMethod, PictureParams } from '../../shared-core/drawing/messages/picture.js';
 import type { MoveShelfMethod, MoveShelfParams } from '../../shared-core/drawing/messages/shelves.js';
+import type { ShopViewMethod, ShopViewParams } from '../../shared-core/drawing/messages/shop-view.js';
 import type { SetUpsMethod, SetUpsParams } from '../../shared-core/drawing/messages/set-ups.js';
 import { drawing, moveShelf, picture } from '../features/drawing.js';
 import { machineStep } from '../features/machine-view.js';
 import { setUps } from '../features/set-ups.js';
+import { shopMachines } from '../features/shop-view.js';
 import type { Session } from './session.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const PICTURE: PictureMethod = 'borewright/picture';
 const MOVE_SHELF: MoveShelfMethod = 'borewright/moveShelf';
+const SHOP_VIEW: ShopViewMethod = 'borewright/shopView';
 const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 
@@ -25,6 +28,9 @@ export function answerPanels({ connection, answer, lastPlans, orders }: Session)
   );
   connection.onRequest(MOVE_SHELF, (params: MoveShelfParams, token: CancellationToken) =>
     answer('moved shelf', params.uri, token, null, (file) => moveShelf(file, params)),
+  );
+  connection.onRequest(SHOP_VIEW, (params: ShopViewParams, token: CancellationToken) =>
+    answer('shop view', params.uri, token, null, (file) => shopMachines(file, params)),
   );
   connection.onRequest(SET_UPS, (params: SetUpsParams, token: CancellationToken) =>
     answer('set-ups', params.uri, token, null, async (file) => {

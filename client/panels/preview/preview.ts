@@ -18,7 +18,7 @@ import type { Shown } from '../panels.js';
 import { Panel } from '../panel.js';
 import type { ListShare } from './list-share.js';
 import { printPicture, savePicture } from './pictures.js';
-import { editorOf, fileName, goTo, openText } from '../text.js';
+import { editorOf, fileName, goTo, onLine, openText } from '../text.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
 export interface AskForDrawings {
@@ -328,10 +328,6 @@ export class Preview implements Shown<Subject> {
 
 function isSameScreen(a: Screen, b: Screen | null): boolean {
   return b !== null && a.nearer === b.nearer && a.pane.width === b.pane.width && a.pane.height === b.pane.height;
-}
-
-function onLine({ start, end }: TextRange, line: number): boolean {
-  return start.line <= line && line <= end.line;
 }
 
 const rangeOf = ({ start, end }: TextRange): vscode.Range =>

@@ -2,6 +2,7 @@ import { sentence } from '../words.js';
 import { described } from '../../machining/described.js';
 import { around, boxOf, grow, overlap } from '../scene/boxes.js';
 import { textBox, textWidth } from '../scene/lettering.js';
+import type { Pen } from '../scene/pen.js';
 import type { Box, Point } from '../scene/scene.js';
 import { BAR, HANDS_CLEAR, STOP_LONG, type Stage } from './stage.js';
 import { unionOutline } from './union.js';
@@ -26,7 +27,7 @@ export function drawTable(stage: Stage, table: Box, side: -1 | 1): void {
     height: stage.sign(BAR),
   };
   pen.path({ key: 'fence', class: 'fence' }, 'outline', corners(bar), 'paper');
-  hatch(stage, 'fence:hatch', bar);
+  hatch(pen, 'fence:hatch', bar, stage.sign(2.6));
   pen.takeSolid(bar);
   const name = sentence(described(stage.acted.stroke.setUp.machine).against);
   // On the side where no figures stand.
@@ -39,14 +40,13 @@ export function drawTable(stage: Stage, table: Box, side: -1 | 1): void {
 }
 
 /** Oblique hatching of what is cut or solid (ISO 128-3), each line clipped to the box. */
-function hatch(stage: Stage, key: string, { x, y, width, height }: Box): void {
-  const step = stage.sign(2.6);
+export function hatch(pen: Pen, key: string, { x, y, width, height }: Box, step: number): void {
   const count = Math.floor((width + height) / step);
   for (let index = 1; index <= count; index += 1) {
     const along = index * step;
     const a = along <= width ? { x: x + along, y } : { x: x + width, y: y + along - width };
     const b = along <= height ? { x, y: y + along } : { x: x + along - height, y: y + height };
-    stage.pen.line({ key: `${key}:${index}`, class: 'fence' }, 'thin', a, b);
+    pen.line({ key: `${key}:${index}`, class: 'fence' }, 'thin', a, b);
   }
 }
 

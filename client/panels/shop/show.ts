@@ -1,0 +1,28 @@
+import * as vscode from 'vscode';
+import { isShopSubject, type ShopSubject } from '../../webview/messages/shop.js';
+import { Panels } from '../panels.js';
+import { ShopPanel, type AskForShop } from './shop-panel.js';
+
+type ShopPanels = Panels<ShopSubject, ShopPanel>;
+
+/** The panel of the machines of a shop. */
+export function shopPanels(extension: vscode.Uri, ask: AskForShop): ShopPanels {
+  return new Panels(extension, {
+    type: 'borewright.shop',
+    title: 'Machines',
+    language: 'borewright-shop',
+    takesFocus: false,
+    isSubject: isShopSubject,
+    make: (panel, subject, onClosed) => new ShopPanel(panel, extension, ask, subject, onClosed),
+  });
+}
+
+/** Shows the machines of the shop file in the active editor beside it. */
+export function showShop(panels: ShopPanels): void {
+  const uri = panels.file();
+  if (uri === null) {
+    void vscode.window.showInformationMessage('Open a shop file (NAME.shop.yaml) to see its machines.');
+    return;
+  }
+  panels.show({ uri });
+}

@@ -1,0 +1,176 @@
+import type { Unit } from '../../length/units.js';
+import { inOneNotation } from '../../length/show.js';
+import { described } from '../../machining/described.js';
+import { around, boxOf, grow } from '../scene/boxes.js';
+import { frameOf } from '../scene/extent.js';
+import { mm } from '../scene/scale.js';
+import type { Pen } from '../scene/pen.js';
+import { textBox } from '../scene/lettering.js';
+import type { Box, Point, TextShape } from '../scene/scene.js';
+import { BAR } from '../machine-view/stage.js';
+import { corners, hatch } from '../machine-view/table.js';
+import { sentence } from '../words.js';
+import { sourceOf } from './source-of.js';
+import type { Standing, StandingHead } from './standing.js';
+
+/** Half a clamp's foot, in millimetres of lettering. */
+const FOOT = 1.8;
+
+/** The table with its fence, heads at their nearest and furthest, and clamps; what the stops take up is there already. */
+export function drawBed(pen: Pen, stand: Standing, unit: Unit): void {
+  const write = inOneNotation(
+    stand.heads.flatMap(({ fromFence }) => [fromFence.min, fromFence.max]),
+    unit,
+  );
+  // No name stands on the fence, however far it reaches.
+  const { x, width } = grow(frameOf(pen.shapes, pen.scale), pen.paper(200));
+  pen.takeSolid({ x, width, y: stand.down > 0 ? -pen.paper(BAR) : 0, height: pen.paper(BAR) });
+  stand.heads.forEach((head, index) => drawHead(pen, stand, head, index, write));
+  drawClamps(pen, stand);
+  if (stand.throat !== null) drawThroat(pen, stand, stand.throat, write);
+  drawTable(pen, stand);
+}
+
+function drawHead(
+  pen: Pen,
+  stand: Standing,
+  head: StandingHead,
+  index: number,
+  write: (length: number) => string,
+): void {
+  const { down, machine, heads } = stand;
+  const { spindles, fromFence, key } = head;
+  const source = sourceOf(machine, ...head.path);
+  const r = radiusOf(pen, head);
+  const at = (from: number): readonly Point[] =>
+    spindles.map(({ x, beyondFirst }) => ({ x, y: down * (mm(from) + beyondFirst) }));
+  const outline = (from: number): Box => boxOf(at(from), 2 * r + pen.paper(1.2));
+  if (fromFence.max > fromFence.min)
+    pen.path({ key: `${key}:most`, class: 'head', source }, 'phantom', corners(outline(fromFence.max)), 'none');
+  const box = outline(fromFence.min);
+  pen.path({ key, class: 'head', source }, 'thin', corners(box), 'paper');
+  at(fromFence.min).forEach(({ x, y }, spindle) => {
+    const what = { key: `${key}:${spindle}`, class: 'spindle-loaded', kind: 'circle', panel: pen.panel } as const;
+    pen.add({ ...what, source: sourceOf(machine, 'spindles'), line: 'thin', cx: x, cy: y, r });
+  });
+  pen.takeSolid(box);
+  if (machine.kind === 'horizontal') return;
+  const name = heads.length === 1 ? '' : `Head ${index + 1}: `;
+  const words = `${name}${write(fromFence.min)} to ${write(fromFence.max)} from the fence`;
+  const [near, furthest] = [box, outline(fromFence.max)];
+  const what = { key: `${key}:name`, class: 'label', source } as const;
+  const right = furthest.x + furthest.width + pen.paper(1.2);
+  const levels = [0, 4, -4, 8, -8].map((more) => near.y + near.height / 2 + pen.paper(0.9 + more));
+  const below = furthest.y + furthest.height + pen.paper(3.4);
+  const over = furthest.y - pen.paper(0.9);
+  const middle = furthest.x + furthest.width / 2;
+  putWhereFree(pen, [
+    ...(heads.length > 1 ? levels.map((y) => pen.lettering(what, words, right, y)) : []),
+    pen.lettering(what, words, middle, down > 0 ? below : over, { anchor: 'middle' }),
+    ...levels.map((y) => pen.lettering(what, words, right, y)),
+    ...rowsFrom(pen, down > 0 ? below : over, down).map((y) =>
+      pen.lettering(what, words, middle, y, { anchor: 'middle' }),
+    ),
+  ]);
+}
+
+/** Lines of lettering, one after the other, away from the fence. */
+function rowsFrom(pen: Pen, y: number, down: 1 | -1): readonly number[] {
+  return Array.from({ length: 16 }, (_, row) => y + down * row * pen.paper(3.6));
+}
+
+/** Puts down the first that stands clear, or the last. */
+function putWhereFree(pen: Pen, places: readonly TextShape[]): void {
+  const free = places.find((shape) => pen.isFree(textBox(shape, pen.scale), 0.3)) ?? places.at(-1);
+  if (free !== undefined) pen.put(free);
+}
+
+/** As large as they can be told apart, and no larger than signs are. */
+function radiusOf(pen: Pen, { spindles: [first, second] }: StandingHead): number {
+  const apart = first === undefined || second === undefined ? Infinity : second.x - first.x + second.beyondFirst;
+  return Math.min(apart * 0.36, pen.paper(1.3));
+}
+
+function drawClamps(pen: Pen, stand: Standing): void {
+  const { machine } = stand;
+  const half = pen.paper(FOOT);
+  for (const { name, x, fromFence } of stand.clamps) {
+    const source = sourceOf(machine, 'clamps', name);
+    const y = stand.down * fromFence;
+    const [a, b, c, d] = corners({ x: x - half, y: y - half, width: 2 * half, height: 2 * half });
+    const key = `clamp:${name}`;
+    pen.path({ key, class: 'clamp', source }, 'fine', [a, b, c, d], 'paper');
+    pen.line({ key: `${key}:falling`, class: 'clamp', source }, 'fine', a, c);
+    pen.line({ key: `${key}:rising`, class: 'clamp', source }, 'fine', b, d);
+    pen.takeSolid({ x: x - half, y: y - half, width: 2 * half, height: 2 * half });
+  }
+  for (const { name, x, fromFence } of stand.clamps) {
+    const y = stand.down * fromFence;
+    const what = { key: `clamp:${name}:name`, class: 'label', source: sourceOf(machine, 'clamps', name) } as const;
+    const beside = half + pen.paper(1);
+    const side = (sign: 1 | -1, more: number): TextShape =>
+      pen.lettering(what, name, x + sign * beside, y + pen.paper(0.9 + more), { anchor: sign > 0 ? 'start' : 'end' });
+    // A name stands on the outward hand, away from the spindles.
+    const outward = x < stand.heads[0]!.spindles[0]!.x + 1 ? -1 : 1;
+    putWhereFree(pen, [
+      side(outward, 0),
+      pen.lettering(what, name, x, y + half + pen.paper(3.2), { anchor: 'middle' }),
+      side(outward, 3.4),
+      side(outward, -3.4),
+      side(outward === 1 ? -1 : 1, 0),
+      ...rowsFrom(pen, y + half + pen.paper(3.2), stand.down).map((row) =>
+        pen.lettering(what, name, x, row, { anchor: 'middle' }),
+      ),
+    ]);
+  }
+}
+
+/** How deep a row can be: a line across the table. */
+function drawThroat(pen: Pen, stand: Standing, throat: number, write: (length: number) => string): void {
+  const source = sourceOf(stand.machine, 'throat');
+  const { x, width } = frameOf(
+    pen.shapes.filter(({ kind }) => kind !== 'text'),
+    pen.scale,
+  );
+  const y = stand.down * throat;
+  pen.line({ key: 'throat', class: 'zone', source }, 'phantom', { x, y }, { x: x + width, y });
+  const words = `reaches ${write(throat * 1000)}`;
+  const what = { key: 'throat:name', class: 'label', source } as const;
+  // On the outer side of the line first: within it stand the heads.
+  const outer = stand.down > 0 ? y + pen.paper(3.2) : y - pen.paper(0.9);
+  const inner = stand.down > 0 ? y - pen.paper(0.9) : y + pen.paper(3.2);
+  putWhereFree(
+    pen,
+    [outer, inner, ...rowsFrom(pen, outer, stand.down)].flatMap((level) => [
+      pen.lettering(what, words, x + width, level, { anchor: 'end' }),
+      pen.lettering(what, words, x, level),
+    ]),
+  );
+}
+
+function drawTable(pen: Pen, stand: Standing): void {
+  const { machine, down } = stand;
+  const { against } = described(machine);
+  const { x, width } = frameOf(pen.shapes, pen.scale);
+  const bar: Box = { x, width, y: down > 0 ? -pen.paper(BAR) : 0, height: pen.paper(BAR) };
+  const source = sourceOf(machine, machine.kind === 'horizontal' || machine.kind === 'cup' ? 'depth' : 'fence');
+  const drawn = frameOf(pen.shapes, pen.scale);
+  const depth = Math.max(pen.paper(20), down > 0 ? drawn.y + drawn.height : -drawn.y);
+  const edge = depth + pen.paper(5);
+  const table: Box = { x, width, y: down > 0 ? 0 : -edge, height: edge };
+  pen.path({ key: 'table', class: 'table', source: sourceOf(machine) }, 'fine', corners(table));
+  pen.path({ key: 'fence', class: 'fence', source }, 'outline', corners(bar), 'paper');
+  hatch(pen, 'fence:hatch', bar, pen.paper(2.6));
+  const beside = { key: 'fence:name', class: 'label', source } as const;
+  const inside = down > 0 ? pen.paper(3.6) : -pen.paper(1.2);
+  const far = down > 0 ? edge - pen.paper(1.4) : -edge + pen.paper(3.4);
+  const words = sentence(against);
+  putWhereFree(pen, [
+    pen.lettering(beside, words, x + pen.paper(1), inside),
+    pen.lettering(beside, words, x + width - pen.paper(1), inside, { anchor: 'end' }),
+    pen.lettering(beside, words, x + pen.paper(1), far),
+  ]);
+  const below = around([table, bar, drawn])!;
+  const stands = { key: 'operator', class: 'label' } as const;
+  pen.text(stands, 'Operator', x + width / 2, below.y + below.height + pen.paper(3.8), { anchor: 'middle' });
+}

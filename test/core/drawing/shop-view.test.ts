@@ -1,0 +1,103 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { boxOf } from '../../../shared-core/drawing/scene/boxes.js';
+import { isLegible } from '../../../shared-core/drawing/scene/extent.js';
+import type { Shape } from '../../../shared-core/drawing/scene/scene.js';
+import { factsOf } from '../../../shared-core/drawing/shop-view/facts.js';
+import { shopMachineScene, type ShopMachineScene } from '../../../shared-core/drawing/shop-view/scene.js';
+import { isBoring } from '../../../shared-core/drawing/shop-view/standing.js';
+import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral.js';
+import { readShop } from '../../../shared-core/shop/read.js';
+import type { Machine } from '../../../shared-core/shop/model.js';
+import { demoText } from './demo.js';
+
+const TEXTS = {
+  shed: demoText('shed.shop.yaml'),
+  yard: readFileSync('test/demo/yard.shop.yaml', 'utf8'),
+  neutral: NEUTRAL_SHOP_TEXT,
+};
+const machines = Object.entries(TEXTS).flatMap(([shop, text]) => {
+  const read = readShop(text).shop;
+  return [...read.machines.values()].map((machine) => [`${shop}, ${machine.name}`, machine, read.unit] as const);
+});
+const boring = machines.filter(([, machine]) => isBoring(machine));
+const shapeOf = (scene: ShopMachineScene, key: string): Shape => scene.shapes.find((shape) => shape.key === key)!;
+const boxOfPath = (scene: ShopMachineScene, key: string): ReturnType<typeof boxOf> => {
+  const shape = shapeOf(scene, key);
+  if (shape.kind !== 'path') throw new Error(`${key} is no path`);
+  return boxOf(shape.points, 0);
+};
+
+describe('the machines of a shop as their operator sees them', () => {
+  test.each(boring)('%s: every stop with all its range, true to scale', (_, machine, unit) => {
+    if (!isBoring(machine)) return;
+    const scene = shopMachineScene(machine, unit, 140)!;
+    expect(machine.stops.length).toBeGreaterThan(0);
+    const xs = scene.shapes.flatMap((shape) =>
+      shape.class === 'spindle-loaded' && shape.kind === 'circle' ? [shape.cx] : [],
+    );
+    for (const { name, side, range } of machine.stops) {
+      const { x, width } = boxOfPath(scene, `range:${name}`);
+      expect(width * 1000).toBeCloseTo(Math.max(range.max - range.min, 0.3 * scene.scale * 1000), 0);
+      // From the face of the stop to the nearest spindle on its side.
+      const nearest = side === 'left' ? Math.min(...xs) - (x + width) : x - Math.max(...xs);
+      expect(nearest * 1000).toBeCloseTo(range.min, 0);
+    }
+  });
+
+  test.each(boring)('%s: its spindles as many and as far apart as they are written', (_, machine, unit) => {
+    const scene = shopMachineScene(machine, unit, 140)!;
+    const spindles = scene.shapes.filter((shape) => shape.class === 'spindle-loaded');
+    const count = machine.kind === 'cup' ? 1 : 'spindles' in machine ? machine.spindles : 0;
+    expect(spindles).toHaveLength(machine.kind === 'line' ? count * machine.heads : count);
+    const [a, b] = spindles;
+    if (a?.kind !== 'circle' || b?.kind !== 'circle' || !('pitch' in machine)) return;
+    expect(Math.hypot(a.cx - b.cx, a.cy - b.cy) * 1000).toBeCloseTo(machine.pitch, 3);
+  });
+
+  test.each(boring)('%s: no lettering over other lettering, in panes of any size', (_, machine, unit) => {
+    for (const width of [90, 140, 190, 330]) {
+      const scene = shopMachineScene(machine, unit, width)!;
+      expect(isLegible(scene.shapes, scene.scale), `${width}`).toBe(true);
+      expect(scene.frame.width / scene.scale).toBeLessThan(width * (width < 100 ? 1.35 : 1.08));
+    }
+  });
+
+  test('the table lies on the side of the fence that the shop says', () => {
+    const text = TEXTS.shed;
+    const near = text.replace('fence: far', 'fence: near');
+    const tableOf = (of: string): number => {
+      const machine = readShop(of).shop.machines.get('borer-up')!;
+      const scene = shopMachineScene(machine, 'mm', 140)!;
+      return boxOfPath(scene, 'table').y;
+    };
+    expect(tableOf(text)).toBe(0);
+    expect(tableOf(near)).toBeLessThan(0);
+  });
+
+  test('a range that was typed ten times too long is seen: all else shrinks beside it', () => {
+    const wrong = readShop(TEXTS.shed.replace('range: 20 to 80 }', 'range: 20 to 8000 }')).shop.machines.get(
+      'borer-level',
+    )!;
+    const right = readShop(TEXTS.shed).shop.machines.get('borer-level')!;
+    const [a, b] = [right, wrong].map((machine) => shopMachineScene(machine, 'mm', 140)!);
+    expect(boxOfPath(b!, 'range:square-left').width).toBeCloseTo(7980, 3);
+    expect(b!.scale).toBeGreaterThan(5 * a!.scale);
+  });
+
+  test('machines that bore nothing have no table, and every machine has its figures', () => {
+    const others = machines.filter(([, machine]) => !isBoring(machine));
+    expect(others.length).toBeGreaterThan(0);
+    for (const [, machine, unit] of others) expect(shopMachineScene(machine, unit, 140)).toBeNull();
+    for (const [name, machine, unit] of machines) expect(factsOf(machine, unit).length, name).toBeGreaterThan(0);
+  });
+
+  test('figures are those of the shop file, in its unit', () => {
+    const named = (name: string): Machine => readShop(TEXTS.shed).shop.machines.get(name)!;
+    expect(factsOf(named('borer-up'), 'mm')).toContainEqual({ word: 'Spindles', value: '21 at 32 mm' });
+    expect(factsOf(named('borer-up'), 'mm')).toContainEqual({ word: 'Depth', value: '2 to 60 mm' });
+    const scene = shopMachineScene(named('borer-up'), 'mm', 140)!;
+    expect(shapeOf(scene, 'range:long-left:name')).toMatchObject({ text: 'long-left  60 to 1300' });
+    expect(scene.described).toContain('Stop near-right on the right, 0 mm to 60 mm.');
+  });
+});
