@@ -42,7 +42,15 @@ const commonJs = {
 };
 
 const bundles = [
-  { entryPoints: ['client/extension.ts'], outfile: 'dist/client/extension.cjs', external: ['vscode'], ...commonJs },
+  { entryPoints: ['client/desktop.ts'], outfile: 'dist/client/extension.cjs', external: ['vscode'], ...commonJs },
+  {
+    entryPoints: ['client/browser.ts'],
+    outfile: 'dist/client/browser.cjs',
+    external: ['vscode'],
+    platform: 'browser',
+    format: 'cjs',
+    target: 'es2022',
+  },
   { entryPoints: ['server/main.ts'], outfile: 'dist/server/server.cjs', ...commonJs },
   { entryPoints: ['server/server-thread.ts'], outfile: 'dist/server/server-thread.cjs', ...commonJs },
   { entryPoints: ['server/orders-thread.ts'], outfile: 'dist/server/orders-thread.cjs', ...commonJs },

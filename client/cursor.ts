@@ -1,11 +1,11 @@
 import * as vscode from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { BaseLanguageClient } from 'vscode-languageclient';
 
 /** To the server: the cursor has come to a line. What it has left is finished, and its findings may be shown. */
 const CURSOR = 'borewright/cursor';
 
 /** Tells the server of every line that the cursor comes to, and of other documents. */
-export function tellsCursor(language: LanguageClient): vscode.Disposable {
+export function tellsCursor(language: BaseLanguageClient): vscode.Disposable {
   let told = '';
   const tell = (editor: vscode.TextEditor | undefined): void => {
     if (editor === undefined || !language.isRunning()) return;

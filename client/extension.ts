@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { LSPErrorCodes, ResponseError, State, type LanguageClient } from 'vscode-languageclient/node';
+import { LSPErrorCodes, ResponseError, State, type BaseLanguageClient } from 'vscode-languageclient';
 import type { MachineStepMethod } from '../shared-core/drawing/messages/machine-view.js';
 import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
 import type { PictureMethod, PictureUse } from '../shared-core/drawing/messages/picture.js';
@@ -7,11 +7,12 @@ import type { MoveShelfMethod } from '../shared-core/drawing/messages/shelves.js
 import type { ShopViewMethod } from '../shared-core/drawing/messages/shop-view.js';
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { tellsCursor } from './cursor.js';
-import { createLanguageClient } from './language.js';
 import { newFile } from './new-file.js';
 import { machinePanels, showMachines } from './panels/machine/show.js';
 import { shopPanels, showShop } from './panels/shop/show.js';
 import { previewPanels, showPreview, withPreview } from './panels/preview/show.js';
+import { openJobOfShop, openShop } from './shop-files.js';
+import { StatusItem } from './status.js';
 
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const PICTURE: PictureMethod = 'borewright/picture';
@@ -22,12 +23,20 @@ const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 /** From the server: it has worked out this version of a job file. */
 const CHANGED = 'borewright/changed';
 
-let client: LanguageClient | null = null;
+let client: BaseLanguageClient | null = null;
 
-/** Registers commands and panels, and starts the language server. Sends nothing anywhere but to that server. */
-export function activate(context: vscode.ExtensionContext): void {
-  const language = createLanguageClient(context);
+/** What the editor's tests look at. */
+export interface Extension {
+  readonly status: StatusItem;
+}
+
+/**
+ * Registers commands and panels, and starts the language server. Sends nothing anywhere but to that server.
+ * @param language the client of the server, not started yet
+ */
+export function start(context: vscode.ExtensionContext, language: BaseLanguageClient): Extension {
   client = language;
+  const status = new StatusItem();
   const ask = async (method: string, params: object): Promise<unknown> => {
     await started;
     try {
@@ -50,10 +59,12 @@ export function activate(context: vscode.ExtensionContext): void {
   const shops = shopPanels(context.extensionUri, (params) => ask(SHOP_VIEW, params));
   const panels = [previews, machines, shops];
   context.subscriptions.push(
+    status,
     tellsCursor(language),
     language.onNotification(CHANGED, (said: unknown) => {
-      if (typeof said === 'object' && said !== null && 'uri' in said && typeof said.uri === 'string')
-        for (const one of panels) one.changed(said.uri);
+      if (!isOfFile(said)) return;
+      status.changed(said);
+      for (const one of panels) one.changed(said.uri);
     }),
     language.onDidChangeState(({ newState }) => {
       for (const one of panels) {
@@ -62,8 +73,14 @@ export function activate(context: vscode.ExtensionContext): void {
       }
     }),
     ...panels.map((one) => vscode.window.registerWebviewPanelSerializer(one.type, one)),
-    vscode.commands.registerCommand('borewright.showBoreMap', () => showPreview(previews, 'panel')),
-    vscode.commands.registerCommand('borewright.showAllPanels', () => showPreview(previews, 'all-panels')),
+    vscode.commands.registerCommand('borewright.showBoreMap', async (given: unknown) => {
+      await shown(given);
+      showPreview(previews, 'panel');
+    }),
+    vscode.commands.registerCommand('borewright.showAllPanels', async (given: unknown) => {
+      await shown(given);
+      showPreview(previews, 'all-panels');
+    }),
     vscode.commands.registerCommand('borewright.showAnotherPreview', () =>
       withPreview(previews, (preview) => preview.another()),
     ),
@@ -77,6 +94,8 @@ export function activate(context: vscode.ExtensionContext): void {
       showMachines(machines, 'list', named),
     ),
     vscode.commands.registerCommand('borewright.showShopMachines', () => showShop(shops)),
+    vscode.commands.registerCommand('borewright.openShop', openShop),
+    vscode.commands.registerCommand('borewright.openJobOfShop', (given: unknown) => openJobOfShop(ask, given)),
     vscode.commands.registerCommand('borewright.newJob', () => newFile('job', ask)),
     vscode.commands.registerCommand('borewright.newShop', () => newFile('shop', ask)),
     vscode.commands.registerCommand('borewright.restartServer', () => restart(language)),
@@ -84,11 +103,21 @@ export function activate(context: vscode.ExtensionContext): void {
   const started = language.start().catch((fault: unknown) => {
     void vscode.window.showErrorMessage(`Borewright: the language server did not start: ${wordsOf(fault)}`);
   });
+  return { status };
 }
 
 /** Stops the server with the window. */
-export function deactivate(): Thenable<void> | undefined {
+export function stop(): Thenable<void> | undefined {
   return client?.isRunning() === true ? client.stop() : undefined;
+}
+
+/** A command that is given a file, as from the list of files, is about that one. */
+async function shown(given: unknown): Promise<void> {
+  if (given instanceof vscode.Uri) await vscode.window.showTextDocument(given);
+}
+
+function isOfFile(said: unknown): said is object & { readonly uri: string } {
+  return typeof said === 'object' && said !== null && 'uri' in said && typeof said.uri === 'string';
 }
 
 /** What becomes of a drawing, by command. */
@@ -107,10 +136,10 @@ const PASSED_BY: ReadonlySet<number> = new Set([
 const STOPPED = 'The language server has stopped. Run the command “Borewright: Restart Language Server”.';
 
 /** Also after the client has given up restarting a server that failed too often. */
-async function restart(language: LanguageClient): Promise<void> {
+async function restart(language: BaseLanguageClient): Promise<void> {
   try {
-    if (language.isRunning()) await language.restart();
-    else await language.start();
+    if (language.isRunning()) await language.stop();
+    await language.start();
     void vscode.window.setStatusBarMessage('Borewright: language server restarted.', 3000);
   } catch (fault) {
     void vscode.window.showErrorMessage(`Borewright: the language server could not be restarted: ${wordsOf(fault)}`);

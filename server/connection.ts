@@ -84,9 +84,9 @@ function sessionOn(
   const publisher = new Publisher(
     workspace,
     find,
-    ({ uri, version, found, complete }) => {
+    ({ uri, version, found, about, complete }) => {
       send(uri, found, version);
-      void connection.sendNotification('borewright/changed', { uri, version, complete });
+      void connection.sendNotification('borewright/changed', { uri, version, complete, ...about });
     },
     (uri) => send(uri, []),
     log,

@@ -34,10 +34,18 @@ interface Waiting {
   readonly since: number;
 }
 
+/** What a reader is told of a file at a glance. */
+export interface AboutFile {
+  readonly unit: 'mm' | 'in';
+  /** The shop file of a job; null where the built-in shop stands in, and for a shop file. */
+  readonly shop: string | null;
+}
+
 export interface Sent {
   readonly uri: string;
   readonly version: number;
   readonly found: Diagnostic[];
+  readonly about: AboutFile;
   /**
    * False where slow rules have not said all yet, or what is being written is held back: the findings of this version are sent
    * again then.
@@ -176,6 +184,11 @@ export class Publisher {
     const shown = lines === undefined ? found : withoutUnfinished(found, lines, file.document, before);
     const heldBack = shown.length < found.length;
     this.#shown.set(uri, { found: new Set(shown.map(identityOf)), heldBack });
-    this.#send({ uri, version, found: shown, complete: isAll && !heldBack });
+    this.#send({ uri, version, found: shown, about: aboutOf(file), complete: isAll && !heldBack });
   }
+}
+
+function aboutOf(file: OpenFile): AboutFile {
+  if (file.kind === 'shop') return { unit: file.analysis.shop.unit, shop: null };
+  return { unit: file.analysis.unit, shop: file.analysis.used.uri };
 }

@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto';
 import * as vscode from 'vscode';
 
 /** Where the page's script and style lie; nothing else may be loaded. */
@@ -26,7 +25,9 @@ export interface Page {
 export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, page: Page): string {
   const root = pageRoot(extension);
   const file = (name: string): string => webview.asWebviewUri(vscode.Uri.joinPath(root, name)).toString();
-  const nonce = randomBytes(16).toString('hex');
+  const nonce = [...crypto.getRandomValues(new Uint8Array(16))]
+    .map((one) => one.toString(16).padStart(2, '0'))
+    .join('');
   const policy = [
     "default-src 'none'",
     `script-src 'nonce-${nonce}'`,

@@ -7,6 +7,9 @@ import { prepareRename, rename } from '../features/rename.js';
 import { workspaceSymbols } from '../features/workspace-symbols.js';
 import type { Session } from './session.js';
 
+/** The jobs that name a shop file. */
+const JOBS_OF = 'borewright/jobsOf';
+
 /** Where names are given and asked for, in all files that are known, and how they are changed everywhere. */
 export function answerNames(session: Session): void {
   const { connection, answer, guarded, names } = session;
@@ -32,6 +35,11 @@ export function answerNames(session: Session): void {
   );
   connection.onDocumentLinks(({ textDocument }, token) =>
     answer('links', textDocument.uri, token, null, (file) => documentLinks(file, names)),
+  );
+  connection.onRequest(JOBS_OF, ({ uri }: { readonly uri: unknown }) =>
+    guarded('jobs of a shop', [], () =>
+      typeof uri === 'string' ? names.jobsOf(uri).map((job) => job.document.uri) : [],
+    ),
   );
   connection.workspace.onWillRenameFiles(({ files }) =>
     guarded('file renames', null, () => fileRenames(files, names, session.abilities.versionedEdits)),

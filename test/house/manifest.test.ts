@@ -2,11 +2,15 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { expect, test } from 'vitest';
+import { findingLine } from '../../server/cli/check.js';
+import { readingRules } from '../../shared-core/findings/reading-rules.js';
+import { rules } from '../../shared-core/findings/registry.js';
 
 const root = resolve(import.meta.dirname, '..', '..');
 
 interface Manifest {
   readonly main: string;
+  readonly browser: string;
   readonly bin: Readonly<Record<string, string>>;
   readonly icon: string;
   readonly dependencies?: Readonly<Record<string, string>>;
@@ -16,7 +20,27 @@ interface Manifest {
     readonly commands: readonly { readonly command: string; readonly title: string }[];
     readonly menus: Readonly<Record<string, readonly { readonly command: string }[]>>;
     readonly keybindings: readonly { readonly command: string }[];
-    readonly configuration: { readonly properties: Readonly<Record<string, { readonly description?: string }>> };
+    readonly configuration: {
+      readonly properties: Readonly<
+        Record<
+          string,
+          {
+            readonly description?: string;
+            readonly properties?: Readonly<Record<string, { readonly description: string }>>;
+          }
+        >
+      >;
+    };
+    readonly problemPatterns: readonly [{ readonly regexp: string }];
+    readonly walkthroughs: readonly [
+      {
+        readonly steps: readonly {
+          readonly description: string;
+          readonly media: { readonly image: string; readonly altText: string };
+          readonly completionEvents: readonly string[];
+        }[];
+      },
+    ];
   };
 }
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as Manifest;
@@ -52,6 +76,48 @@ test('every setting says what it does', () => {
   }
 });
 
+test('the severity of every rule can be set, and each says what its rule is about', () => {
+  const said = contributes.configuration.properties['borewright.findings.severity']?.properties ?? {};
+  const wanted = [...rules, ...readingRules].map(({ name, about }) => [name, about.what]);
+  expect(Object.fromEntries(Object.entries(said).map(([name, { description }]) => [name, description]))).toEqual(
+    Object.fromEntries(wanted),
+  );
+});
+
+test('the problem matcher reads every line that the command line prints of a finding', () => {
+  const pattern = new RegExp(contributes.problemPatterns[0].regexp);
+  const shown = {
+    rule: 'near-edge',
+    message: 'A bore: too near.',
+    range: { start: { line: 3, character: 6 }, end: { line: 3, character: 9 } },
+  };
+  for (const severity of ['error', 'warning', 'info'] as const) {
+    const line = findingLine('C:\\jobs\\a.carcass.yaml', { ...shown, severity, carcass: 'sink', panel: 'left' });
+    const [, ...parts] = pattern.exec(line) ?? [];
+    expect(parts).toEqual([
+      'C:\\jobs\\a.carcass.yaml',
+      '4',
+      '7',
+      severity,
+      'near-edge',
+      'A bore: too near. (sink, left)',
+    ]);
+  }
+  expect(pattern.test('2 files, 1 error, 3 warnings.')).toBe(false);
+});
+
+test('the walkthrough shows pictures that are there and commands that exist', () => {
+  const known = new Set(contributes.commands.map(({ command }) => command));
+  for (const { description, media, completionEvents } of contributes.walkthroughs[0].steps) {
+    expect(existsSync(join(root, media.image)), media.image).toBe(true);
+    expect(media.altText).not.toBe('');
+    const named = [...description.matchAll(/\(command:([\w.]+)\)/g)].map(([, command]) => command!);
+    expect(named.length).toBeGreaterThan(0);
+    for (const command of named.filter((one) => one.startsWith('borewright.'))) expect(known).toContain(command);
+    expect(completionEvents).toEqual(named.map((command) => `onCommand:${command}`));
+  }
+});
+
 test('nothing is installed at run time: all that is needed is bundled', () => {
   expect(manifest.dependencies ?? {}).toEqual({});
 });
@@ -73,6 +139,8 @@ test('both packages hold what runs, and nothing of the workshop', () => {
       expect.arrayContaining(['package.json', 'README.md', 'LICENSE', 'CHANGELOG.md', manifest.icon]),
     );
     expect(files).toContain(manifest.main.replace('./', ''));
+    expect(files).toContain(manifest.browser.replace('./', ''));
+    expect(files).toContain('dist/server/worker.js');
     expect(files).toContain(manifest.bin.borewright);
     const allowed =
       /^(dist\/|syntaxes\/|client\/media\/(icon|readme\/[\w-]+)\.png$|package\.json$|README\.md$|LICENSE$|CHANGELOG\.md$)/;

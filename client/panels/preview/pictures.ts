@@ -37,7 +37,7 @@ async function freeName(folder: vscode.Uri, name: string, ending: string): Promi
 /** Opens a drawing in the browser, which prints it: an editor's page may not print. */
 export async function printPicture(store: vscode.Uri, name: string, svg: string): Promise<void> {
   const page = vscode.Uri.joinPath(store, 'print', `${name}.html`);
-  await vscode.workspace.fs.writeFile(page, Buffer.from(printPage(name, svg)));
+  await vscode.workspace.fs.writeFile(page, new TextEncoder().encode(printPage(name, svg)));
   if (!(await vscode.env.openExternal(page)))
     void vscode.window.showWarningMessage(`No browser could be opened. What is to be printed is in ${page.fsPath}.`);
 }

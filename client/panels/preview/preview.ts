@@ -133,7 +133,7 @@ export class Preview implements Shown<Subject> {
       const reply = await this.#means.ask.picture({ uri, view, carcass, panel });
       if (!isPicture(reply)) return;
       if (reply.kind === 'nothing') this.trouble(reply.reason);
-      else if (use === 'svg') await savePicture(uri, reply.name, 'svg', Buffer.from(reply.svg));
+      else if (use === 'svg') await savePicture(uri, reply.name, 'svg', new TextEncoder().encode(reply.svg));
       else if (use === 'print') await printPicture(this.#means.printStore, reply.name, reply.svg);
       else this.#panel.post({ type: 'paint', use, name: reply.name, svg: reply.svg });
     } catch (fault) {
@@ -297,7 +297,12 @@ export class Preview implements Shown<Subject> {
 
   async #savePainted({ name, png }: { readonly name: string; readonly png: string }): Promise<void> {
     try {
-      await savePicture(this.#subject.uri, name, 'png', Buffer.from(png, 'base64'));
+      await savePicture(
+        this.#subject.uri,
+        name,
+        'png',
+        Uint8Array.from(atob(png), (one) => one.charCodeAt(0)),
+      );
     } catch (fault) {
       this.trouble(`The picture could not be saved: ${wordsOf(fault)}`);
     }
