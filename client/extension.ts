@@ -73,37 +73,49 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
       }
     }),
     ...panels.map((one) => vscode.window.registerWebviewPanelSerializer(one.type, one)),
-    vscode.commands.registerCommand('borewright.showBoreMap', async (given: unknown) => {
-      await shown(given);
-      showPreview(previews, 'panel');
-    }),
-    vscode.commands.registerCommand('borewright.showAllPanels', async (given: unknown) => {
-      await shown(given);
-      showPreview(previews, 'all-panels');
-    }),
-    vscode.commands.registerCommand('borewright.showAnotherPreview', () =>
-      withPreview(previews, (preview) => preview.another()),
-    ),
-    ...Object.entries(PICTURES).map(([command, use]) =>
-      vscode.commands.registerCommand(command, () => withPreview(previews, (preview) => preview.picture(use))),
-    ),
-    vscode.commands.registerCommand('borewright.showMachineView', (...named: readonly unknown[]) =>
-      showMachines(machines, 'machine', named),
-    ),
-    vscode.commands.registerCommand('borewright.showSetupList', (...named: readonly unknown[]) =>
-      showMachines(machines, 'list', named),
-    ),
-    vscode.commands.registerCommand('borewright.showShopMachines', () => showShop(shops)),
-    vscode.commands.registerCommand('borewright.openShop', openShop),
-    vscode.commands.registerCommand('borewright.openJobOfShop', (given: unknown) => openJobOfShop(ask, given)),
-    vscode.commands.registerCommand('borewright.newJob', () => newFile('job', ask)),
-    vscode.commands.registerCommand('borewright.newShop', () => newFile('shop', ask)),
-    vscode.commands.registerCommand('borewright.restartServer', () => restart(language)),
+    ...commandsOf(language, ask, { previews, machines, shops }),
   );
   const started = language.start().catch((fault: unknown) => {
     void vscode.window.showErrorMessage(`Borewright: the language server did not start: ${wordsOf(fault)}`);
   });
   return { status };
+}
+
+/** Every command of the extension. */
+function commandsOf(
+  language: BaseLanguageClient,
+  ask: (method: string, params: object) => Promise<unknown>,
+  { previews, machines, shops }: AllPanels,
+): readonly vscode.Disposable[] {
+  const { registerCommand: command } = vscode.commands;
+  return [
+    command('borewright.showBoreMap', async (given: unknown) => {
+      await shown(given);
+      showPreview(previews, 'panel');
+    }),
+    command('borewright.showAllPanels', async (given: unknown) => {
+      await shown(given);
+      showPreview(previews, 'all-panels');
+    }),
+    command('borewright.showAnotherPreview', () => withPreview(previews, (preview) => preview.another())),
+    ...Object.entries(PICTURES).map(([name, use]) =>
+      command(name, () => withPreview(previews, (preview) => preview.picture(use))),
+    ),
+    command('borewright.showMachineView', (...named: readonly unknown[]) => showMachines(machines, 'machine', named)),
+    command('borewright.showSetupList', (...named: readonly unknown[]) => showMachines(machines, 'list', named)),
+    command('borewright.showShopMachines', () => showShop(shops)),
+    command('borewright.openShop', openShop),
+    command('borewright.openJobOfShop', (given: unknown) => openJobOfShop(ask, given)),
+    command('borewright.newJob', () => newFile('job', ask)),
+    command('borewright.newShop', () => newFile('shop', ask)),
+    command('borewright.restartServer', () => restart(language)),
+  ];
+}
+
+interface AllPanels {
+  readonly previews: ReturnType<typeof previewPanels>;
+  readonly machines: ReturnType<typeof machinePanels>;
+  readonly shops: ReturnType<typeof shopPanels>;
 }
 
 /** Stops the server with the window. */

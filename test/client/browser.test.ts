@@ -7,9 +7,11 @@ const root = join(import.meta.dirname, '..', '..');
 
 /** Whatever is asked of it, it has: classes to build on, functions to call, and more of the same. */
 function anything(): unknown {
-  const stub = class {};
+  // A function, since classes are built on some of it and others are called.
+  const stub = function (): void {};
   return new Proxy(stub, {
-    get: (own, name) => (name in own ? Reflect.get(own, name) : name === Symbol.toPrimitive ? () => 'any' : anything()),
+    get: (own, name): unknown =>
+      name in own ? Reflect.get(own, name) : name === Symbol.toPrimitive ? () => 'any' : anything(),
     apply: () => anything(),
   });
 }
