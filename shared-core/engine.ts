@@ -3,6 +3,7 @@ import { cutJob } from './document/cut.js';
 import { Derived } from './derived/derived.js';
 import type { Basis } from './engine/basis.js';
 import { basisOf } from './engine/basis.js';
+import { renamed, unnamed } from './engine/alike.js';
 import { analyseCarcass } from './engine/carcass.js';
 import type { ShopAnalysis, UsedShop } from './engine/analysis.js';
 import type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
@@ -31,6 +32,8 @@ interface JobState {
   readonly shopWords: string;
   /** By the text of the carcass; valid for this basis and this shop only. */
   readonly carcasses: ReadonlyMap<string, CarcassAnalysis>;
+  /** The same by what they say without their names. */
+  readonly alike: ReadonlyMap<string, CarcassAnalysis>;
 }
 
 /** A shop text that was read, and the job-level view of how it was found. */
@@ -73,12 +76,13 @@ export class Engine {
     const basis = head === before?.head ? before.basis : basisOf(head);
     // All of an uncut text bears on each of its carcasses.
     const sameText = parts.whole === null || before?.analysis.text === text;
-    const known =
-      sameShop && sameText && basis.key === before.basis.key ? before.carcasses : new Map<string, CarcassAnalysis>();
+    const holds = sameShop && sameText && basis.key === before.basis.key;
     const kept = new Map<string, CarcassAnalysis>();
+    const alike = new Map(holds ? before.alike : []);
     const carcasses = parts.carcasses.map((part) => {
       const key = part.whole === null ? part.text : String(part.whole.index);
-      const carcass = kept.get(key) ?? known.get(key) ?? this.#compute(part, basis, used);
+      const known = kept.get(key) ?? (holds ? before.carcasses.get(key) : undefined);
+      const carcass = known ?? this.#likeAnother(part, alike, () => this.#compute(part, basis, used));
       kept.set(key, carcass);
       return carcass;
     });
@@ -105,7 +109,7 @@ export class Engine {
       planning,
       this.#derived,
     );
-    this.#jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept });
+    this.#jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept, alike: newest(alike, kept.size) });
     return analysis;
   }
 
@@ -122,6 +126,20 @@ export class Engine {
   #compute(part: CarcassPart, basis: Basis, used: UsedShop): CarcassAnalysis {
     this.computed += 1;
     return analyseCarcass(part, basis, used.shop, this.#derived);
+  }
+
+  /** As one of those known by what they say without their names; else worked out, and known from then on. */
+  #likeAnother(
+    part: CarcassPart,
+    alike: Map<string, CarcassAnalysis>,
+    workOut: () => CarcassAnalysis,
+  ): CarcassAnalysis {
+    const own = unnamed(part);
+    if (own === null) return workOut();
+    const other = alike.get(own.likeness);
+    const carcass = (other && renamed(other, own.name)) ?? workOut();
+    if (other === undefined) alike.set(own.likeness, carcass);
+    return carcass;
   }
 
   #shopFor(jobUri: string, head: ReadHead): FoundShop {
@@ -148,6 +166,14 @@ export class Engine {
 }
 
 const SHOPS_KEPT = 16;
+
+/** Of so many carcasses that are in the text no more, what they said is kept: one types, and takes it back. */
+const GONE_KEPT = 32;
+
+/** The newest of what is known, with room for `count` that are still there. */
+function newest<V>(all: ReadonlyMap<string, V>, count: number): ReadonlyMap<string, V> {
+  return all.size <= count + GONE_KEPT ? all : new Map([...all].slice(-count));
+}
 
 /** The built-in shop in the place of one that cannot be had. */
 const standIn: Shop = { ...neutralShop, standsIn: true };

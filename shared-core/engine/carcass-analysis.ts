@@ -47,6 +47,13 @@ export class CarcassAnalysis implements CarcassWork {
     this.#find = find;
   }
 
+  /** The same with some of it otherwise, where the findings are the same. */
+  like(otherwise: Partial<CarcassWork>): CarcassAnalysis {
+    const { name, nameAt, spec, carcass, boring, operations } = this;
+    const work = { name, nameAt, spec, carcass, boring, operations, ...otherwise };
+    return new CarcassAnalysis(work, this.#quick, () => this.findings);
+  }
+
   /** Every finding, in the order of their places. */
   get findings(): readonly Finding[] {
     this.finish();
