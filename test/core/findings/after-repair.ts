@@ -71,8 +71,9 @@ export function checkRepair(
     what,
   ).toEqual([]);
   // A new value changes its line; a value that was not there may add a line for every key on the way to it.
-  const added = repair.changes.reduce((lines, change) => lines + change.path.length, 0);
-  expect(goneLines.length, what).toBeLessThanOrEqual(repair.changes.length + removedLines(repair));
+  const rewritten = (repair.rewrites ?? []).reduce((lines, { text: put }) => lines + put.split('\n').length, 0);
+  const added = repair.changes.reduce((lines, change) => lines + change.path.length, rewritten);
+  expect(goneLines.length, what).toBeLessThanOrEqual(repair.changes.length + rewritten + removedLines(repair));
   expect(missing(newLines, oldLines).length, what).toBeLessThanOrEqual(added);
   return text;
 }

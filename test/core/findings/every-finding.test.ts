@@ -171,9 +171,9 @@ carcasses:
 
 describe('a repair is written in the unit of the file', () => {
   test.each([
-    // The grid of a 3/4 in board starts at 9.525 mm and goes on by 32 mm: hole 11 stands at 329.525 mm, which no fraction of an inch is.
-    ['13', 'Move loose-1 down to 12.973 in (hole 11)', '329.525 mm'],
-    ['330 mm', 'Move loose-1 down to 12.973 in (hole 11)', '329.525 mm'],
+    // The grid of a 3/4 in board starts at 9.525 mm and goes on by 32 mm: hole 11 stands at 329.525 mm, which no fraction of an inch is: the decimals are as many as tell it to the micrometre.
+    ['13', 'Move loose-1 down to 12.973 in (hole 11)', '12.97343'],
+    ['330 mm', 'Move loose-1 down to 12.973 in (hole 11)', '12.97343'],
   ])('inches: a shelf at %s', (at, title, written) => {
     const inches = `unit: in\nshop: bench.shop.yaml\ncarcasses:\n  sink:\n    kind: base\n    width: 24\n    loose-shelves: [${at}]\n`;
     const shop =
