@@ -30,7 +30,7 @@ export function namesOf(
       return [
         ...[...fittings.values()].map((fitting) => ({
           name: fitting.name,
-          line: kindOf(fitting).described(fitting, (length) => showLength(length, unit)),
+          line: kindOf(fitting).described(fitting, (length) => nominal(length, unit)),
         })),
         ...faulty(unread?.fittings.keys()),
       ];

@@ -34,6 +34,11 @@ export async function evaluateInWebview<A, R>(selector: string, fn: (argument: A
   return (await ask({ action: 'evaluate-in-webview', webview: selector, source: fn.toString(), argument })) as R;
 }
 
+/** The same for a function that is given as its source, with all that it needs. */
+export function evaluateSourceInWebview(selector: string, source: string): Promise<unknown> {
+  return ask({ action: 'evaluate-in-webview', webview: selector, source });
+}
+
 /** Runs a function in the page of the workbench itself; for what no editor interface tells. */
 export async function evaluateInWorkbench<A, R>(fn: (argument: A) => R, argument?: A): Promise<R> {
   return (await ask({ action: 'evaluate-in-workbench', source: fn.toString(), argument })) as R;

@@ -1,4 +1,4 @@
-// Runs the editor tests: `node test/editor/run.mjs [--pictures] [--run NAME] [--only TEXT]`.
+// Runs the editor tests: `node test/editor/run.mjs [--pictures] [--bench] [--run NAME] [--only TEXT]`.
 // Builds the suites, lays a workspace for each run, and starts the editor as any user of `@vscode/test-electron` would.
 // BOREWRIGHT_EDITOR names a desktop editor to run them in instead; BOREWRIGHT_EDITOR_VERBOSE shows the editor's own log.
 import { spawnSync } from 'node:child_process';
@@ -26,9 +26,14 @@ const root = join(here, '..', '..');
 const out = join(here, 'out');
 
 const { values } = parseArgs({
-  options: { pictures: { type: 'boolean' }, run: { type: 'string' }, only: { type: 'string' } },
+  options: {
+    pictures: { type: 'boolean' },
+    bench: { type: 'boolean' },
+    run: { type: 'string' },
+    only: { type: 'string' },
+  },
 });
-const { pictures = false, run: runName, only } = values;
+const { pictures = false, bench = false, run: runName, only } = values;
 
 /**
  * One start of the editor: a folder of suites, the workspace that is opened and its name there, further arguments, whether
@@ -41,6 +46,8 @@ const RUNS = [
   { name: 'leaving', workspace: 'workspace', title: 'pantry', args: [], packed: false, reopened: 'reopened' },
 ];
 const PICTURE_RUNS = [{ name: 'pictures', workspace: '../demo', title: 'demo', args: [], packed: false }];
+
+const BENCH_RUNS = [{ name: 'bench', workspace: '../demo', title: 'demo', args: [], packed: false }];
 
 /** Bundles the suites of one folder into one file that exports `run`, as the extension host asks for. */
 async function bundleSuite(folder) {
@@ -159,7 +166,9 @@ const total = { passed: 0, failed: 0 };
 const desktop = process.env.BOREWRIGHT_EDITOR !== undefined;
 const wanted = pictures
   ? PICTURE_RUNS
-  : RUNS.filter(({ args, packed, reopened }) => !desktop || (args.length === 0 && !packed && reopened === undefined));
+  : bench
+    ? BENCH_RUNS
+    : RUNS.filter(({ args, packed, reopened }) => !desktop || (args.length === 0 && !packed && reopened === undefined));
 for (const run of wanted) {
   if (runName !== undefined && run.name !== runName) continue;
   console.log(`\nEditor run: ${run.name}`);

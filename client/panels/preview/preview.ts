@@ -63,6 +63,7 @@ export class Preview implements Shown<Subject> {
   /** How near the reader has zoomed in, the room that the page has, and what the reply was asked for with. */
   #screen: Screen | null = null;
   #replyScreen: Screen | null = null;
+  #drawnLast = '';
   #held: Held | null = null;
   /** While the cursor is on its way to where a thing drawn comes from. */
   #isLeading = false;
@@ -168,6 +169,10 @@ export class Preview implements Shown<Subject> {
     if (this.#reply?.uri === reply.uri && reply.version < this.#reply.version) return;
     this.#reply = reply;
     this.#replyScreen = screen;
+    // When the findings of a text have come it is asked for again; where they change nothing, it is not drawn again.
+    const drawn = JSON.stringify([subject, screen, reply]);
+    if (drawn === this.#drawnLast) return;
+    this.#drawnLast = drawn;
     this.#postReply();
     this.#postCursor();
   }
@@ -217,6 +222,7 @@ export class Preview implements Shown<Subject> {
       case 'ready':
         this.#panel.post({ type: 'lists', share: this.#means.share.get() });
         // A page that is new sees the whole first.
+        this.#drawnLast = '';
         this.#screen = { nearer: 1, pane: message.pane };
         if (isSameScreen(this.#screen, this.#replyScreen)) {
           this.#postReply();

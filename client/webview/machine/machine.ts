@@ -104,7 +104,7 @@ const caution = h(
   cautions,
 );
 const machine = h(
-  'main',
+  'section',
   { class: 'machine-side', 'aria-label': 'Machine view' },
   bar.element,
   bar.words,
@@ -112,8 +112,16 @@ const machine = h(
   board.element,
   legend.element,
 );
-const both = h('div', { class: 'both' }, list.element, machine);
-document.body.append(scope.element, trouble, stale, empty, both, caution, floor.element);
+const both = h('main', { class: 'both' }, list.element, machine);
+document.body.append(
+  scope.element,
+  trouble,
+  stale,
+  empty,
+  both,
+  h('section', { class: 'cautioned', 'aria-label': 'Cautions' }, caution),
+  floor.element,
+);
 show(empty, 'Waiting for the set-ups.');
 for (const one of [trouble, stale, nothing]) show(one, '');
 both.hidden = true;

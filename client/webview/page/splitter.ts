@@ -53,9 +53,8 @@ export class Splitter {
       gripped = true;
     });
     element.addEventListener('pointermove', (event) => {
-      const page = element.parentElement;
-      if (!gripped || page === null) return;
-      const { bottom, height } = page.getBoundingClientRect();
+      if (!gripped) return;
+      const { bottom, height } = document.body.getBoundingClientRect();
       this.show(((bottom - event.clientY) / height) * 100);
     });
     for (const end of ['pointerup', 'pointercancel'] as const) {

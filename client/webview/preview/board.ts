@@ -71,8 +71,8 @@ export class Board {
     this.#rings.setAttribute('class', 'rings');
     this.#svg.append(this.#drawing, this.#rings);
     this.element = h(
-      'main',
-      { class: 'board' },
+      'section',
+      { class: 'board', 'aria-label': 'Drawing' },
       this.#svg,
       this.#keys,
       this.#shelfWords,

@@ -64,7 +64,7 @@ export class Header {
         ),
         moreButton(actions),
       ),
-      h('div', { class: 'head' }, this.#block, measured),
+      h('div', { class: 'title-or-measure' }, this.#block, measured),
     );
   }
 

@@ -11,7 +11,7 @@ export class Measuring {
     { type: 'button', class: 'measure', 'aria-pressed': 'false', title: 'Measure from one bore to another (M)' },
     'Measure',
   );
-  readonly element = h('p', { class: 'measured', role: 'status', hidden: true });
+  readonly element = h('p', { class: 'between-bores', role: 'status', hidden: true });
   readonly #changed: () => void;
   #isOn = false;
   #from: BoreShape | null = null;

@@ -66,7 +66,7 @@ const header = new Header(
 );
 const lists = new Lists({ reveal, point: (bores) => board.point(bores) });
 const empty = h('p', { class: 'empty', role: 'status' });
-const done = h('p', { class: 'done', role: 'status' });
+const done = h('p', { class: 'copied', role: 'status' });
 const trouble = h('p', { class: 'trouble', role: 'alert' });
 const splitter = new Splitter(
   'Drawing and lists',
@@ -76,7 +76,7 @@ const splitter = new Splitter(
 );
 const bands = h('div', { class: 'bands' }, trouble, done, header.state);
 const stage = h('div', { class: 'stage' }, empty, board.element, bands);
-document.body.append(header.element, stage, splitter.element, lists.element);
+document.body.append(h('main', { class: 'page' }, header.element, stage, splitter.element, lists.element));
 show(empty, 'Waiting for the drawing.');
 show(trouble, '');
 show(done, '');
@@ -109,6 +109,7 @@ editor.postMessage({ type: 'ready', pane });
 function receive({ subject, nearer: answered, pane: laidFor, reply }: Answer): void {
   if (reply.uri === uri && reply.version < version) return;
   document.body.dataset.version = String(reply.version);
+  document.body.dataset.replies = String(Number(document.body.dataset.replies ?? 0) + 1);
   show(trouble, '');
   header.show(subject, reply);
   [uri, version, drawn] = [reply.uri, reply.version, false];

@@ -35,8 +35,7 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
   if (panel === undefined) return null;
   const content = contentOf(drawn, panel, medium !== 'paper');
   const { bores, groups, findings, sources } = content;
-  const { scale, standing } = laidFor(content, medium);
-  const { view, shapes, frame, shelves } = drawAt(content, scale, standing);
+  const { scale, view, shapes, frame, shelves } = laidFor(content, medium);
   return {
     view: 'panel',
     carcass: drawn.name,
@@ -82,19 +81,30 @@ function contentOf(drawn: Drawn, panel: Panel, moves: boolean): Content {
   };
 }
 
-/** How a panel is laid out for a medium: its scale, and whether it stands on its reference end. */
-function laidFor(content: Content, medium: Medium): { readonly scale: number; readonly standing: boolean } {
+/** A panel drawn for a medium, at the scale and on the side that are right for it. */
+function laidFor(content: Content, medium: Medium): ReturnType<typeof drawAt> & { readonly scale: number } {
   const [length, width] = [mm(content.panel.length), mm(content.panel.width)];
   const upright = isUpright(content.panel);
-  if (medium === 'paper') return { scale: scaleFor(Math.max(length, width), LARGEST), standing: upright };
+  if (medium === 'paper') {
+    const scale = scaleFor(Math.max(length, width), LARGEST);
+    return { scale, ...drawAt(content, scale, upright) };
+  }
   const { pane, nearer } = medium;
   const standing = upright && !liesInPane(length, width, pane);
   const size = standing ? { width, height: length } : { width: length, height: width };
+  // The draft that fits is the drawing itself.
+  const drafts = new Map<number, ReturnType<typeof drawAt>>();
+  const drawnAt = (scale: number): ReturnType<typeof drawAt> => {
+    const drawn = drafts.get(scale) ?? drawAt(content, scale, standing);
+    drafts.set(scale, drawn);
+    return drawn;
+  };
   const draftAt = (scale: number): Draft => {
-    const { frame, shapes } = drawAt(content, scale, standing);
+    const { frame, shapes } = drawnAt(scale);
     return { frame, isLegible: isLegible(shapes, scale) };
   };
-  return { scale: scaleInPane(draftAt, size, pane) / nearer, standing };
+  const scale = scaleInPane(draftAt, size, pane) / nearer;
+  return { scale, ...drawnAt(scale) };
 }
 
 /** @param scale millimetres of panel for one of lettering */

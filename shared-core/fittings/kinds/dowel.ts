@@ -38,7 +38,8 @@ export const dowel: FittingDefinition<Dowel, typeof item.fields, 'dowels', 'dowe
       faults: [{ at: inFace, message: say.nothingForEnd({ inFace: inFace.value, long: long.value }) }],
     };
   },
-  described: (one, show) => `dowel, Ø ${show(one.diameter)}, ${show(one.length)} long, ${show(one.inFace)} in the face`,
+  described: (one, show) =>
+    `dowel, Ø ${show(one.diameter)}, ${show(one.length)} long, ${show(one.inFace)} deep in the face`,
   purposes: {
     dowel: {
       nouns: ['dowel bore', 'dowel bores'],

@@ -1,7 +1,7 @@
 import { matings, type Mating } from '../../boring/matings.js';
 import { kindOf } from '../../fittings/kinds.js';
 import type { Unit } from '../../length/units.js';
-import { showLength } from '../../length/show.js';
+import { nominal } from '../../length/show.js';
 import type { Shop } from '../../shop/model.js';
 import type { BuiltCarcass } from '../built.js';
 import { column, figuresColumn, type Paper } from '../paper.js';
@@ -35,9 +35,9 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, u
 const PINS = 'shelf pins';
 
 function aboutOf(name: string, shop: Shop, unit: Unit): string {
-  if (name === PINS) return `for holes of ${showLength(shop.habits.rowDiameter, unit)}`;
+  if (name === PINS) return `for holes of ${nominal(shop.habits.rowDiameter, unit)}`;
   const fitting = shop.fittings.get(name);
-  return fitting === undefined ? '' : kindOf(fitting).described(fitting, (length) => showLength(length, unit));
+  return fitting === undefined ? '' : kindOf(fitting).described(fitting, (length) => nominal(length, unit));
 }
 
 /** Fittings by name: one for each two bores that open into each other. */

@@ -19,7 +19,7 @@ import { pageOfWidth, WINDOW } from '../page-size.js';
 import { closePreview, DRAWING, JOB, preview, setCursor, shows } from '../preview-page.js';
 
 const measured = (): Promise<string> =>
-  evaluateInWebview(DRAWING, () => document.querySelector('.measured:not([hidden])')?.textContent ?? '');
+  evaluateInWebview(DRAWING, () => document.querySelector('.between-bores:not([hidden])')?.textContent ?? '');
 const titles = (): string[] =>
   vscode.window.tabGroups.all
     .flatMap(({ tabs }) => tabs)
@@ -129,7 +129,7 @@ if (driverAvailable) {
       await until('the keys to be back', () => evaluateInWebview(DRAWING, () => document.hasFocus()));
       await more('copy');
       await until('the copy', () =>
-        evaluateInWebview(DRAWING, () => document.querySelector('.done:not([hidden])')?.textContent ?? ''),
+        evaluateInWebview(DRAWING, () => document.querySelector('.copied:not([hidden])')?.textContent ?? ''),
       );
       await screenshot('copied', 'body');
       assert.deepEqual((await pageProblems()).slice(before.length), []);

@@ -1,0 +1,114 @@
+// From a key to the drawing that the browser has painted of it, in the real editor on the demo: `npm run bench`. Clocks of the
+// workbench, of the page and of the extension host are of one machine.
+import { writeFileSync } from 'node:fs';
+import * as vscode from 'vscode';
+import { driverAvailable, evaluateInWebview, evaluateInWorkbench, openFile, pressKey, until } from '../driver.js';
+import { suite, test } from '../harness.js';
+import { DRAWING, setCursor, shows } from '../preview-page.js';
+
+const KEYS = 60;
+/** A person's pace, and so long that one key is done before the next. */
+const REST_MS = 350;
+
+/** Notes when each key came to the workbench. */
+function watchKeys(): void {
+  const keys: number[] = [];
+  Object.assign(window, { keys_: keys });
+  addEventListener('keydown', () => keys.push(performance.timeOrigin + performance.now()), true);
+}
+interface Painted {
+  readonly version: number;
+  readonly came: number;
+  readonly done: number;
+  readonly painted: number;
+  readonly changes: number;
+}
+/** Notes when each drawing came to the page, when it stood in it, and when it was painted. */
+function watchPage(): void {
+  const drawn: Painted[] = [];
+  Object.assign(window, { drawn_: drawn });
+  const now = (): number => performance.timeOrigin + performance.now();
+  let came = 0;
+  addEventListener(
+    'message',
+    ({ data }: MessageEvent<{ type?: string } | null>) => {
+      if (data?.type === 'reply') came = now();
+    },
+    true,
+  );
+  const channel = new MessageChannel();
+  let waiting: Omit<Painted, 'painted' | 'came'>[] = [];
+  channel.port1.onmessage = () => {
+    for (const one of waiting) drawn.push({ ...one, came, painted: now() });
+    waiting = [];
+  };
+  new MutationObserver(() => {
+    const changes = Number(document.querySelector<SVGElement>('svg.drawing')?.dataset.changes);
+    waiting.push({ version: Number(document.body.dataset.version), done: now(), changes });
+    // What is posted in a frame comes after its painting.
+    requestAnimationFrame(() => channel.port2.postMessage(null));
+  }).observe(document.body, { attributes: true, attributeFilter: ['data-version'] });
+}
+
+function quantile(values: readonly number[], part: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * part))]!;
+}
+
+if (driverAvailable) {
+  suite('bench', () => {
+    test('a key to its painted drawing', async () => {
+      const editor = await openFile('kitchen.carcass.yaml');
+      setCursor(editor, 'width: 600');
+      await vscode.commands.executeCommand('borewright.showBoreMap');
+      await shows('the drawing', ({ bores }) => bores > 0);
+      await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
+      const at = editor.document.positionAt(editor.document.getText().indexOf('width: 600') + 'width: 600'.length);
+      await editor.edit((edit) => edit.insert(at, '.51'));
+      const end = at.translate(0, 3);
+      editor.selection = new vscode.Selection(end, end);
+      await new Promise((done) => setTimeout(done, 3000));
+      await evaluateInWorkbench(watchKeys);
+      await evaluateInWebview(DRAWING, watchPage);
+      const first = editor.document.version;
+      const told: number[] = [];
+      const changes = vscode.workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
+        if (document === editor.document && contentChanges.length > 0) told.push(Date.now());
+      });
+      for (let key = 0; key < KEYS; key += 1) {
+        await pressKey(key % 2 === 0 ? '2' : 'Backspace');
+        await new Promise((done) => setTimeout(done, REST_MS));
+      }
+      changes.dispose();
+      const keys = await evaluateInWorkbench(() => (window as unknown as { keys_: readonly number[] }).keys_);
+      const drawn = await until('the last drawing', async () => {
+        const all = await evaluateInWebview(
+          DRAWING,
+          () => (window as unknown as { drawn_: readonly Painted[] }).drawn_,
+        );
+        return all.some(({ version }) => version === first + KEYS) ? all : null;
+      });
+      const parts = keys.flatMap((pressed, index) => {
+        const one = drawn.find(({ version }) => version >= first + index + 1);
+        return one === undefined
+          ? []
+          : [
+              {
+                'key to extension': told[index]! - pressed,
+                'extension to page': one.came - told[index]!,
+                'page lays out': one.done - one.came,
+                'browser paints': one.painted - one.done,
+                'key to painted drawing': one.painted - pressed,
+              },
+            ];
+      });
+      const lines = Object.keys(parts[0]!).map((name) => {
+        const values = parts.map((one) => one[name as keyof typeof one]);
+        return `${name.padEnd(24)} p50 ${quantile(values, 0.5).toFixed(0).padStart(5)} ms   p95 ${quantile(values, 0.95).toFixed(0).padStart(5)} ms`;
+      });
+      const replies = await evaluateInWebview(DRAWING, () => Number(document.body.dataset.replies ?? 0));
+      lines.push(`${KEYS} keys, ${parts.length} of them drawn; ${replies} drawings came to the page in all`);
+      writeFileSync(process.env.BOREWRIGHT_EDITOR_RESULTS!.replace(/\.json$/, '.txt'), `${lines.join('\n')}\n`);
+    });
+  });
+}
