@@ -47,7 +47,7 @@ export class SetUpList {
       if (before === 0 && wide > 0) this.#bringIntoSight();
     }).observe(this.element);
     this.element.append(
-      h('h1', { class: 'unseen' }, 'Set-up list'),
+      h('p', { class: 'unseen', role: 'heading', 'aria-level': '1' }, 'Set-up list'),
       h('div', { class: 'overview' }, this.#totals, h('div', { class: 'meter' }, this.#meter, this.#done), this.#left),
       this.#host,
     );
