@@ -18,7 +18,7 @@ export { lineEnd, lineStart } from './document/lines.js';
 export { tell } from './words/message.js';
 
 // Findings and repairs.
-export { knownFindings, allFindings, findingTotals, findingWords, type Told } from './service/findings.js';
+export { knownFindings, allFindings, findingTotals, findingWords, type ToldFinding } from './service/findings.js';
 export type { Severity } from './findings/finding.js';
 export { editsOfBatch, editsWithoutChoice, repairsFor, type BatchKey } from './service/repairs.js';
 export { refactorsIn } from './service/refactors.js';

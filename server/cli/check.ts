@@ -1,5 +1,6 @@
 import type { Range } from 'vscode-languageserver';
 import { allFindings, findingTotals, findingWords, type Severity } from '../../shared-core/service.js';
+import { asItIs, type Told } from '../../shared-core/words/told.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 import type { FoundFile } from './files.js';
@@ -11,7 +12,7 @@ import { asJson, CouldNotRun, readArguments, readFormat } from './run.js';
 interface ShownFinding {
   readonly rule: string;
   readonly severity: Severity;
-  readonly message: string;
+  readonly message: Told;
   readonly range: Range;
   readonly carcass?: string;
   readonly panel?: string;
@@ -60,7 +61,7 @@ function asText(files: readonly ShownFile[]): string {
 }
 
 /** Lines and columns count from one here, as editors show them. */
-export function findingLine(file: string, { range: { start }, carcass, panel, ...finding }: ShownFinding): string {
+export function findingLine(file: string, { range: { start }, carcass, panel, ...finding }: ShownFinding): Told {
   const words = findingWords({ ...finding, carcass: carcass ?? null, panel: panel ?? null });
-  return `${file}:${start.line + 1}:${start.character + 1}: ${words}`;
+  return asItIs(`${file}:${start.line + 1}:${start.character + 1}: ${words}`);
 }

@@ -1,7 +1,7 @@
 import type { Diagnostic, Range } from 'vscode-languageserver';
 import { DiagnosticSeverity } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { knownFindings, type Severity, type Told } from '../../shared-core/service.js';
+import { knownFindings, type Severity, type ToldFinding } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
 import type { SeverityChoice, Settings } from '../settings.js';
 import { rangeOf } from '../text.js';
@@ -64,14 +64,14 @@ function shopOf(file: OpenFile): TextDocument | null {
 }
 
 function diagnostic(
-  { rule, message, at, related, carcass, panel, bores }: Told,
+  { rule, message, at, related, carcass, panel, bores }: ToldFinding,
   severity: DiagnosticSeverity,
   own: TextDocument,
   shop: TextDocument | null,
   { related: showsRelated, codeDescription, reference }: Abilities,
 ): Diagnostic {
   const data: DiagnosticData = { rule, carcass, panel, bores };
-  const range = (document: TextDocument, { start, end }: Told['at']): Range => rangeOf(document, start, end);
+  const range = (document: TextDocument, { start, end }: ToldFinding['at']): Range => rangeOf(document, start, end);
   return {
     range: range(own, at),
     severity,

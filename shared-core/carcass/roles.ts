@@ -1,4 +1,5 @@
-import type { EndName } from '../words/names.js';
+import { LYING_ENDS, UPRIGHT_ENDS, type EndName } from '../words/names.js';
+import type { Told } from '../words/told.js';
 import type { Panel, PanelRole } from './model.js';
 import type { Role } from './role.js';
 import { back } from './roles/back.js';
@@ -43,9 +44,8 @@ export function setsGrid(panel: Pick<Panel, 'role'>): boolean {
 }
 
 /** What an end is called by how the panel stands. */
-export function endNamed(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): EndName {
-  if (isUpright(panel)) return end === 'reference-end' ? 'bottom end' : 'top end';
-  return end === 'reference-end' ? 'left end' : 'right end';
+export function endNamed(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): EndName & Told {
+  return (isUpright(panel) ? UPRIGHT_ENDS : LYING_ENDS)[end];
 }
 
 /** The keys that `panels` of a carcass may have, in the order of its panels. */

@@ -1,47 +1,47 @@
 import { isFace } from '../boring/surface.js';
 import type { Surface } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
-import { isUpright, roleOf, ROLES } from '../carcass/roles.js';
+import { endNamed, roleOf, ROLES } from '../carcass/roles.js';
 import type { EdgeName } from '../job/model.js';
+import { tell } from '../words/message.js';
+import { EDGES, FACES } from '../words/names.js';
+import { asItIs, joined, type Told } from '../words/told.js';
+import { FACE_COLUMN, say } from './messages.js';
 
 /** 'bottom end' of a side, 'left end' of a horizontal. */
-export function endWord(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): string {
-  if (isUpright(panel)) return end === 'reference-end' ? 'bottom end' : 'top end';
-  return end === 'reference-end' ? 'left end' : 'right end';
+export function endWord(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): Told {
+  return endNamed(panel, end);
 }
 
 /** 'inside face', 'left end'; of a divider 'inside (right) face'. */
-export function surfaceWord(panel: Pick<Panel, 'role'>, surface: Surface): string {
-  return isFace(surface) ? `${faceWord(panel, surface)} face` : endWord(panel, surface);
+export function surfaceWord(panel: Pick<Panel, 'role'>, surface: Surface): Told {
+  if (!isFace(surface)) return endNamed(panel, surface);
+  const { looks } = roleOf(panel);
+  return looks === null ? FACES[surface] : tell(say.faceThatLooks({ face: surface, looks: looks[surface] }), 'mm');
 }
 
 /** The same for a column headed 'Face': 'inside', 'left end'; of a shelf 'outside (lower)'. */
-export function faceWord(panel: Pick<Panel, 'role'>, surface: Surface): string {
-  if (!isFace(surface)) return endWord(panel, surface);
+export function faceWord(panel: Pick<Panel, 'role'>, surface: Surface): Told {
+  if (!isFace(surface)) return endNamed(panel, surface);
   const { looks } = roleOf(panel);
-  return looks === null ? surface : `${surface} (${looks[surface]})`;
+  return looks === null ? FACE_COLUMN[surface] : tell(say.faceInColumn({ face: surface, looks: looks[surface] }), 'mm');
 }
 
 /** What inside and outside mean of panels that have an inside of the box on both; none where there is none among them. */
-export function facesExplained(panels: readonly Pick<Panel, 'role'>[]): string | null {
+export function facesExplained(panels: readonly Pick<Panel, 'role'>[]): Told | null {
   const here = new Set(panels.map(roleOf));
   const said = Object.values(ROLES).flatMap((role) =>
-    role.looks !== null && here.has(role) ? [role.looks.explained] : [],
+    role.looks !== null && here.has(role) ? [asItIs(role.looks.explained)] : [],
   );
-  return said.length === 0 ? null : [...new Set(said)].join(' ');
+  return said.length === 0 ? null : joined([...new Set(said)], ' ');
 }
 
 /** 'front edge', 'back edge', or an end as `endWord` has it. */
-export function edgeWord(panel: Pick<Panel, 'role'>, edge: EdgeName): string {
-  return edge === 'front' ? 'front edge' : edge === 'back' ? 'back edge' : endWord(panel, edge);
+export function edgeWord(panel: Pick<Panel, 'role'>, edge: EdgeName): Told {
+  return edge === 'front' || edge === 'back' ? EDGES[edge] : endNamed(panel, edge);
 }
 
 /** 'near-left'; a name so short that it would pass for a figure or a letter of the text gets its noun: 'stop 7'. */
-export function stopCalled(name: string): string {
-  return name.length > 2 ? name : `stop ${name}`;
-}
-
-/** First letter large, the rest as it is. */
-export function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+export function stopCalled(name: string): Told {
+  return name.length > 2 ? asItIs(name) : tell(say.stopNamed({ name }), 'mm');
 }

@@ -1,4 +1,5 @@
 import type { SetUp } from './set-up.js';
+import { labels, type Told } from '../words/told.js';
 import { described } from './described.js';
 
 /** A shop caution, in words for a paper or a view. Common practice, no source; the machine's manual and local rules decide. */
@@ -7,58 +8,39 @@ export interface Caution {
   readonly name: string;
   /** When it counts. */
   readonly when: 'setting' | 'boring' | 'always';
-  readonly text: string;
+  readonly text: Told;
 }
+
+const TEXTS = labels({
+  isolate: 'Before changing bits or reaching into the machine, isolate it from power and air and lock it off.',
+  handsClear: 'Keep hands clear of spindles and clamps while the head moves; they can trap as well as bore.',
+  smallParts: 'Hold small parts with a fixture, never by hand.',
+  eyesEarsDust: 'Protect eyes and ears, and draw off the dust.',
+  manual: 'The machine’s manual, local rules and trained, licensed practice decide; nothing here replaces them.',
+  inShort:
+    'Boring can injure: isolate the machine before you change bits, keep hands clear of spindles and clamps, hold small parts in a fixture, guard eyes, ears and lungs. The machine’s manual and local rules decide.',
+  through: 'The bits come out on the other side: have a spoil board under the panel, and nothing else.',
+  throughUpward:
+    'The bits come up and out of the face that lies up: hold the panel beside them, never over them, and keep hands and face away.',
+  moving: 'Move the panel along only with the bits clear of it and the spindles at rest.',
+});
 
 /** In the order in which an operator meets them. All of them stand on every machine view and every list of set-ups. */
 export const CAUTIONS: readonly Caution[] = [
-  {
-    name: 'isolate-and-lock',
-    when: 'setting',
-    text: 'Before changing bits or reaching into the machine, isolate it from power and air and lock it off.',
-  },
-  {
-    name: 'hands-clear',
-    when: 'boring',
-    text: 'Keep hands clear of spindles and clamps while the head moves; they can trap as well as bore.',
-  },
-  {
-    name: 'small-parts',
-    when: 'boring',
-    text: 'Hold small parts with a fixture, never by hand.',
-  },
-  {
-    name: 'eyes-ears-dust',
-    when: 'boring',
-    text: 'Protect eyes and ears, and draw off the dust.',
-  },
-  {
-    name: 'manual-decides',
-    when: 'always',
-    text: 'The machine’s manual, local rules and trained, licensed practice decide; nothing here replaces them.',
-  },
+  { name: 'isolate-and-lock', when: 'setting', text: TEXTS.isolate },
+  { name: 'hands-clear', when: 'boring', text: TEXTS.handsClear },
+  { name: 'small-parts', when: 'boring', text: TEXTS.smallParts },
+  { name: 'eyes-ears-dust', when: 'boring', text: TEXTS.eyesEarsDust },
+  { name: 'manual-decides', when: 'always', text: TEXTS.manual },
 ];
 
 /** The same on one line, for papers that no machine is set by: a bore map, a page of them. */
-export const IN_SHORT =
-  'Boring can injure: isolate the machine before you change bits, keep hands clear of spindles and clamps, hold small parts in a fixture, guard eyes, ears and lungs. The machine’s manual and local rules decide.';
+export const IN_SHORT: Told = TEXTS.inShort;
 
 /** Cautions that only some set-ups need, after the ones that always stand. */
-const THROUGH: Caution = {
-  name: 'through-bits',
-  when: 'boring',
-  text: 'The bits come out on the other side: have a spoil board under the panel, and nothing else.',
-};
-const THROUGH_UPWARD: Caution = {
-  name: 'through-bits',
-  when: 'boring',
-  text: 'The bits come up and out of the face that lies up: hold the panel beside them, never over them, and keep hands and face away.',
-};
-const MOVING: Caution = {
-  name: 'index-move',
-  when: 'boring',
-  text: 'Move the panel along only with the bits clear of it and the spindles at rest.',
-};
+const THROUGH: Caution = { name: 'through-bits', when: 'boring', text: TEXTS.through };
+const THROUGH_UPWARD: Caution = { name: 'through-bits', when: 'boring', text: TEXTS.throughUpward };
+const MOVING: Caution = { name: 'index-move', when: 'boring', text: TEXTS.moving };
 
 /** What a set-up has to say, in order. */
 export function cautionsFor(setUp: Pick<SetUp, 'machine' | 'through' | 'runs'>): readonly Caution[] {

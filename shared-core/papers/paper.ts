@@ -1,95 +1,103 @@
 import type { Scene } from '../drawing/scene/scene.js';
+import type { Told } from '../words/told.js';
 
 /**
  * A paper as data: what it says, in the order to read it. How it looks (columns padded with spaces, a page, a print)
- * is left to the renderers, so that none of it stands in the text. All text is plain, in the reader's words and units.
+ * is left to the renderers, so that none of it stands in the text. All text is plain, in the reader's words and units, and comes
+ * out of a table of words or stands as it is (`Told`); a renderer takes any text (`Paper<string>`).
  */
-export interface Paper {
+export interface Paper<T extends string = Told> {
   /** '' where it has none. */
-  readonly title: string;
-  readonly blocks: readonly Block[];
+  readonly title: T | '';
+  readonly blocks: readonly Block<T>[];
 }
 
-export type Block = Heading | Paragraph | List | Cautions | Figures | Table | Picture;
+export type Block<T extends string = Told> =
+  Heading<T> | Paragraph<T> | List<T> | Cautions<T> | Figures<T> | Table<T> | Picture<T>;
 
-export interface Heading {
+export interface Heading<T extends string = Told> {
   readonly kind: 'heading';
   /** 1 for a part that stands by itself, and may have a page of its own; 2 and 3 for what is in it. */
   readonly level: 1 | 2 | 3;
-  readonly text: string;
+  readonly text: T;
   /** What stands at the other end of the line; '' for nothing. */
-  readonly aside: string;
+  readonly aside: T | '';
 }
 
-export interface Paragraph {
+export interface Paragraph<T extends string = Told> {
   readonly kind: 'paragraph';
-  readonly text: string;
+  readonly text: T;
 }
 
 /** Things that are told one by one, each to be found by itself. */
-export interface List {
+export interface List<T extends string = Told> {
   readonly kind: 'list';
-  readonly items: readonly string[];
+  readonly items: readonly T[];
 }
 
 /** What to mind so that nobody is hurt, in the order in which it is met. */
-export interface Cautions {
+export interface Cautions<T extends string = Told> {
   readonly kind: 'cautions';
-  readonly items: readonly string[];
+  readonly items: readonly T[];
 }
 
 /** Named figures: what is to be set, measured or held. */
-export interface Figures {
+export interface Figures<T extends string = Told> {
   readonly kind: 'figures';
-  readonly figures: readonly NamedFigure[];
+  readonly figures: readonly NamedFigure<T>[];
   /** What goes for all of them; '' for nothing. */
-  readonly note: string;
+  readonly note: T | '';
 }
 
-export interface NamedFigure {
-  readonly name: string;
+export interface NamedFigure<T extends string = Told> {
+  readonly name: T;
   /** With its unit. */
-  readonly value: string;
+  readonly value: T;
   /** From where to where it is measured; '' where the name says it. */
-  readonly about: string;
+  readonly about: T | '';
   /** What the paper draws the eye to. */
   readonly marked: boolean;
   /** What is done about it, a sentence each. */
-  readonly doing: readonly string[];
+  readonly doing: readonly T[];
 }
 
-export interface Table {
+/** What stands in a cell; '' for nothing, null as in the row above, not said again. */
+export type Cell<T extends string = Told> = T | '' | null;
+
+export interface Table<T extends string = Told> {
   readonly kind: 'table';
-  readonly columns: readonly Column[];
-  /** As many cells as columns. null: as in the row above, not said again. */
-  readonly rows: readonly (readonly (string | null)[])[];
+  readonly columns: readonly Column<T>[];
+  /** As many cells as columns. */
+  readonly rows: readonly (readonly Cell<T>[])[];
 }
 
-export interface Column {
-  readonly head: string;
+export interface Column<T extends string = Told> {
+  readonly head: T | '';
   /** Figures stand with their ends under each other. */
   readonly figures: boolean;
 }
 
-export interface Picture {
+export interface Picture<T extends string = Told> {
   readonly kind: 'picture';
-  readonly name: string;
+  readonly name: T;
   /** What it shows, for a reader who cannot see it. */
-  readonly about: string;
+  readonly about: T;
   readonly scene: Scene;
   /** The file that has it, by its path from the paper's; null where it stands in the paper itself. */
   readonly file: string | null;
 }
 
-export const heading = (level: Heading['level'], text: string, aside = ''): Heading => ({
+export const heading = <T extends string>(level: Heading['level'], text: T, aside: T | '' = ''): Heading<T> => ({
   kind: 'heading',
   level,
   text,
   aside,
 });
-export const paragraph = (text: string): Paragraph => ({ kind: 'paragraph', text });
+export const paragraph = <T extends string>(text: T): Paragraph<T> => ({ kind: 'paragraph', text });
 /** A list; nothing where there is nothing to list. */
-export const list = (items: readonly string[]): readonly List[] =>
+export const list = <T extends string>(items: readonly T[]): readonly List<T>[] =>
   items.length === 0 ? [] : [{ kind: 'list', items }];
-export const column = (head: string): Column => ({ head, figures: false });
-export const figuresColumn = (head: string): Column => ({ head, figures: true });
+export const column = <T extends string>(head: T): Column<T> => ({ head, figures: false });
+export const figuresColumn = <T extends string>(head: T): Column<T> => ({ head, figures: true });
+/** A column whose cells say themselves what they are. */
+export const UNNAMED: Column = { head: '', figures: false };

@@ -3,6 +3,7 @@ import { toSvg } from '../drawing/render/svg.js';
 import type { Scene } from '../drawing/scene/scene.js';
 import type { JobAnalysis } from '../engine.js';
 import { boreMapsPaper } from '../papers/bore-maps/paper.js';
+import type { Told } from '../words/told.js';
 import { asHtml } from '../papers/render/html.js';
 
 /** The bore maps of a carcass, panel by panel. */
@@ -38,7 +39,7 @@ export interface MapsToLookAt {
 export function mapsToLookAt(
   analysis: JobAnalysis,
   job: string,
-  findings: readonly string[],
+  findings: readonly Told[],
   fileOf: (carcass: string, panel: string) => string,
 ): MapsToLookAt {
   const carcasses = mapsOf(analysis).map(({ name, panels }) => ({

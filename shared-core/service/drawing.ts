@@ -1,3 +1,5 @@
+import { say } from './messages.js';
+import type { Told } from '../words/told.js';
 import { boreMapScene } from '../drawing/bore-map/bore-map.js';
 import type { DrawableCarcass, DrawingParams, DrawingReply, TextRange } from '../drawing/messages/drawing.js';
 import { SCREEN, type Medium, type Pane, type Scene, type SourceKey } from '../drawing/scene/scene.js';
@@ -38,7 +40,7 @@ export function drawingOf(
       uri,
       version,
       carcasses: [],
-      reason: 'A shop file has no bores of its own. Open a job file (NAME.carcass.yaml).',
+      reason: tell(say.shopHasNoBores(), 'mm'),
     };
   }
   const drawables = drawablesOf(file.analysis);
@@ -146,14 +148,12 @@ function rangesOf(
   return ranges;
 }
 
-function staleReason(name: string, index: number | null): string {
-  return index === null
-    ? `The text is broken where ${name} stood; this is its last good drawing.`
-    : `The text of ${name} cannot be worked out as it stands; this is its last good drawing.`;
+function staleReason(name: string, index: number | null): Told {
+  return tell((index === null ? say.placeBroken : say.carcassBroken)({ name }), 'mm');
 }
 
-function reasonFor(analysis: JobAnalysis): string {
+function reasonFor(analysis: JobAnalysis): Told {
   const first = analysis.known().find(({ finding }) => finding.severity === 'error');
-  if (first !== undefined) return `Nothing can be drawn yet: ${tell(first.finding.message, analysis.unit)}`;
-  return 'This job has no carcasses yet. Write one under `carcasses:` with its kind and width.';
+  const why = first === undefined ? say.noCarcasses() : say.notDrawnYet({ fault: first.finding.message });
+  return tell(why, analysis.unit);
 }

@@ -1,15 +1,16 @@
 import type { Span } from '../document/structure.js';
 import type { FileFinding, JobAnalysis, Where } from '../engine.js';
 import { boresConcerned, type Finding, type Severity } from '../findings/finding.js';
-import { counted } from '../words/english.js';
 import { tell } from '../words/message.js';
+import { asItIs, type Told } from '../words/told.js';
+import { say } from './messages.js';
 import type { AnalysedFile } from './file.js';
 
 /** A finding in words, where a reader of the file sees it. */
-export interface Told {
+export interface ToldFinding {
   readonly rule: string;
   readonly severity: Severity;
-  readonly message: string;
+  readonly message: Told;
   readonly at: Span;
   /** Other places that it speaks of; 'shop' is the shop file of a job, or the file itself where that is a shop file. */
   readonly related: readonly { readonly where: Where; readonly message: string }[];
@@ -20,7 +21,7 @@ export interface Told {
 }
 
 /** The findings of a file that are known without waiting, in the order of its text; no more than `most`. */
-export function knownFindings(file: AnalysedFile, most: number): readonly Told[] {
+export function knownFindings(file: AnalysedFile, most: number): readonly ToldFinding[] {
   if (file.kind === 'job') return toldOf(file.analysis, file.analysis.known().slice(0, most));
   const { findings, shop } = file.analysis;
   return findings.slice(0, most).map((finding) => {
@@ -34,14 +35,14 @@ export function knownFindings(file: AnalysedFile, most: number): readonly Told[]
 }
 
 /** Every finding of a file, in the order of its text; of a job also what takes a while to find. */
-export function allFindings(file: AnalysedFile): readonly Told[] {
+export function allFindings(file: AnalysedFile): readonly ToldFinding[] {
   return file.kind === 'job' ? toldOf(file.analysis, file.analysis.findings()) : knownFindings(file, Infinity);
 }
 
 /** Findings of a job in words. */
-export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]): readonly Told[] {
+export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]): readonly ToldFinding[] {
   return findings.map(({ finding, carcass }) => {
-    const related = finding.related.flatMap((one): Told['related'] => {
+    const related = finding.related.flatMap((one): ToldFinding['related'] => {
       const where = analysis.locate(one.place, one.carcass ?? carcass);
       // The built-in shop has no file to be opened.
       if (where.file === 'shop' && analysis.used.uri === null) return [];
@@ -53,7 +54,13 @@ export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]):
   });
 }
 
-function told(finding: Finding, message: string, at: Span, related: Told['related'], carcass: string | null): Told {
+function told(
+  finding: Finding,
+  message: Told,
+  at: Span,
+  related: ToldFinding['related'],
+  carcass: string | null,
+): ToldFinding {
   const { rule, severity, panel } = finding;
   return { rule, severity, message, at, related, carcass, panel: panel ?? null, bores: boresConcerned(finding) };
 }
@@ -65,21 +72,16 @@ export function findingWords({
   message,
   carcass,
   panel,
-}: Omit<Told, 'at' | 'related' | 'bores'>): string {
+}: Omit<ToldFinding, 'at' | 'related' | 'bores'>): Told {
   const where = [carcass, panel].filter((word) => word !== null && word !== '').join(', ');
-  return `${severity} ${rule}: ${message}${where === '' ? '' : ` (${where})`}`;
+  return asItIs(`${severity} ${rule}: ${message}${where === '' ? '' : ` (${where})`}`);
 }
 
 /** '2 files, 1 error, 3 warnings, 1 info.'; the last only where there is any. */
-export function findingTotals(files: number, findings: readonly Pick<Told, 'severity'>[]): string {
+export function findingTotals(files: number, findings: readonly Pick<ToldFinding, 'severity'>[]): Told {
   const count = (severity: Severity): number => findings.filter((one) => one.severity === severity).length;
-  const total = [
-    counted(files, 'file'),
-    counted(count('error'), 'error'),
-    counted(count('warning'), 'warning'),
-    ...(count('info') > 0 ? [counted(count('info'), 'info', 'info')] : []),
-  ];
-  return `${total.join(', ')}.`;
+  const figures = { files, errors: count('error'), warnings: count('warning'), infos: count('info') };
+  return tell(say.findingTotals(figures), 'mm');
 }
 
 /** Where a finding stands in the job file; one in the shop file is shown where the job names its shop. */

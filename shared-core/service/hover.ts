@@ -5,7 +5,8 @@ import type { ScalarNode } from '../document/tree.js';
 import { holeGroups, tableCells, tableHeads } from '../drawing/bore-map/hole-table.js';
 import { bandedEdges } from '../drawing/bore-map/bore-map.js';
 import { panelPicture } from './panel-picture.js';
-import { endWord, sentence } from '../drawing/words.js';
+import { endWord } from '../drawing/words.js';
+import { sentence } from '../words/english.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import type { Cursor } from '../engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../engine/cursor.js';
@@ -260,7 +261,7 @@ function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Pane
   const banded = bandedEdges(panel);
   const head =
     `**${plain(panel.key)}**: ${code(panel.board.name)}, finished ${showSizes(finished(panel), unit)}, ` +
-    `to cut ${showSizes(toCut(panel), unit)}${banded === '' ? ', no edge banded' : `; banded: ${plain(banded)}`}.`;
+    `to cut ${showSizes(toCut(panel), unit)}${banded === null ? ', no edge banded' : `; banded: ${plain(banded)}`}.`;
   const groups = holeGroups(carcass.carcass, carcass.boring, panel, unit);
   const holes =
     groups.length === 0

@@ -1,10 +1,11 @@
 import type { JobAnalysis } from '../engine.js';
-import type { Micrometres } from '../length/units.js';
+import type { Micrometres, Unit } from '../length/units.js';
 import { jointsPaper, type Spread, type SpreadBox, type SpreadJoint } from '../papers/joints/paper.js';
 import { asText } from '../papers/render/text.js';
 import { FIGURE_NAMES, type FigureName } from '../tolerance/assemble.js';
 import { sampleTolerance, type SampledJoint, type Sampling } from '../tolerance/sample.js';
 import { toleranceOf, type Closing, type JointTolerance } from '../tolerance/tolerance.js';
+import { tell } from '../words/message.js';
 import type { Answer } from './answer.js';
 import { mm } from './mm.js';
 
@@ -21,7 +22,7 @@ export function jointsOf(analysis: JobAnalysis): Answer {
   const { shop, unit } = analysis;
   return {
     inWords: () => asText(jointsPaper(boxes, { samples: SAMPLING.samples, tolerances: shop.tolerances, unit })),
-    asData: () => ({ carcasses: boxes.map(boxData) }),
+    asData: () => ({ carcasses: boxes.map((box) => boxData(box, unit)) }),
   };
 }
 
@@ -67,9 +68,10 @@ function jointOf(known: JointTolerance, drawn: SampledJoint): Joint {
   };
 }
 
-function boxData({ joints: all, ...box }: SpreadBox<Joint>): object {
+function boxData({ joints: all, unknown, ...box }: SpreadBox<Joint>, unit: Unit): object {
   return {
     ...box,
+    unknown: unknown.map(({ joint, reason }) => ({ joint, reason: tell(reason, unit) })),
     joints: all.map(({ joint, closes, closed, fits, ...figures }) => ({
       joint,
       closes,

@@ -1,3 +1,5 @@
+import { tell, type Message } from '../words/message.js';
+import { say } from './messages.js';
 import type { MachineStepParams, MachineStepReply, StepAddress } from '../drawing/messages/machine-view.js';
 import { machineScene } from '../drawing/machine-view/view.js';
 import type { Plan } from '../machining/plan/plan.js';
@@ -17,11 +19,17 @@ export function drawStep(
   stale: string | null,
 ): MachineStepReply {
   const address = addressOf(params);
-  const nothing = (reason: string): MachineStepReply => ({ kind: 'nothing', uri, version, address, reason });
+  const nothing = (why: Message): MachineStepReply => ({
+    kind: 'nothing',
+    uri,
+    version,
+    address,
+    reason: tell(why, analysis.unit),
+  });
   const carcass = analysis.planned().find(({ name }) => name === address.carcass);
   const panel = carcass?.carcass?.panels.find(({ key }) => key === address.panel);
   if (!carcass?.carcass || !carcass.boring || panel === undefined)
-    return nothing(`The job has no panel ${address.panel} in a carcass ${address.carcass} now.`);
+    return nothing(say.noPanelNow({ carcass: address.carcass, panel: address.panel }));
   const drawn = {
     name: carcass.name,
     carcass: carcass.carcass,
@@ -33,10 +41,7 @@ export function drawStep(
   const near = typeof params.nearer === 'number' && params.nearer >= 1 && params.nearer <= 64 ? params.nearer : 1;
   const setUps = plan.setUps.map(({ setUp }) => setUp);
   const scene = machineScene(drawn, { setUps, ...address }, near);
-  if (scene === null)
-    return nothing(
-      `No set-up ${address.setUp} of this job bores ${address.carcass}, ${address.panel} in a step ${address.step + 1} now.`,
-    );
+  if (scene === null) return nothing(say.noStepNow({ ...address, step: address.step + 1 }));
   const index = analysis.carcasses.indexOf(carcass);
   const span = inJob(analysis, panel.place, index);
   const range = span === null ? null : toRange(span.start, span.end);

@@ -15,12 +15,15 @@ import { asText } from '../papers/render/text.js';
 import { cutList } from '../sheets/cut-list.js';
 import { toSvg } from '../drawing/render/svg.js';
 import type { CoverSolver } from '../sheets/plan/cover.js';
+import { tell } from '../words/message.js';
+import { asItIs, labels, type Told } from '../words/told.js';
+import { say } from './messages.js';
 import { mapsOf } from './bore-maps.js';
 import { findingWords, toldOf } from './findings.js';
 import { layoutsOf } from './layouts.js';
 import { replayedPlan } from './set-up-plan.js';
 
-const TITLES = {
+const TITLES = labels({
   'cut-list': 'Cut list',
   'sheet-layouts': 'Sheet layouts',
   'banding-list': 'Banding list',
@@ -29,7 +32,7 @@ const TITLES = {
   'hardware-list': 'Hardware list',
   assembly: 'Assembly',
   checking: 'Checking',
-} as const;
+});
 export type PaperName = keyof typeof TITLES;
 
 /** Every paper that can be made of a job. */
@@ -45,16 +48,17 @@ export async function paperOf(
   solver: () => Promise<CoverSolver>,
 ): Promise<Paper | null> {
   const { head } = analysis;
-  const title = head.title === '' ? TITLES[name] : `${TITLES[name]}: ${head.title}`;
+  const title =
+    head.title === '' ? TITLES[name] : tell(say.titled({ paper: TITLES[name], job: head.title }), analysis.unit);
   const paper = await paperAlone(name, title, analysis, solver);
   if (paper === null || analysis.shop.title === '') return paper;
-  return { ...paper, blocks: [{ kind: 'paragraph', text: analysis.shop.title }, ...paper.blocks] };
+  return { ...paper, blocks: [{ kind: 'paragraph', text: asItIs(analysis.shop.title) }, ...paper.blocks] };
 }
 
 /** The same without the title of the shop. */
 async function paperAlone(
   name: PaperName,
-  title: string,
+  title: Told,
   analysis: JobAnalysis,
   solver: () => Promise<CoverSolver>,
 ): Promise<Paper | null> {
@@ -80,7 +84,7 @@ async function paperAlone(
   }
 }
 
-const titled = (paper: Paper | undefined, title: string): Paper | null =>
+const titled = (paper: Paper | undefined, title: Told): Paper | null =>
   paper === undefined ? null : { ...paper, title };
 
 function builtOf({ carcasses }: JobAnalysis): readonly BuiltCarcass[] {
@@ -96,7 +100,7 @@ function drawn(analysis: JobAnalysis): Parameters<typeof printedBoreMaps>[0] {
 }
 
 /** Findings that say what the bander cannot take. */
-function bandTroubles(analysis: JobAnalysis): readonly string[] {
+function bandTroubles(analysis: JobAnalysis): readonly Told[] {
   const found = analysis.findings().filter(({ finding }) => keepsFromBander(finding));
   return toldOf(analysis, found).map(findingWords);
 }

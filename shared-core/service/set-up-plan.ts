@@ -1,3 +1,5 @@
+import { say as sayOf, UNNAMED } from './messages.js';
+import { asItIs, type Told } from '../words/told.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../engine/replay-job.js';
 import { planReplayMessages } from '../findings/rules/plan-replay-differs.js';
@@ -16,6 +18,7 @@ import { strokesIn, totalsWords } from '../papers/set-up/totals.js';
 import { listed } from '../words/english.js';
 import { tell } from '../words/message.js';
 import type { Answer } from './answer.js';
+import { findingWords } from './findings.js';
 import { jobWords } from './job-words.js';
 import { mm } from './mm.js';
 import { unboredHoles } from './set-ups.js';
@@ -28,9 +31,9 @@ export interface SetUpsAnswer extends Answer {
 /** The set-ups of a job in the order to run, after all of them were replayed. */
 export interface ReplayedPlan {
   /** What is not to be bored from these set-ups and why, a line each; empty where all may be. */
-  readonly refusals: readonly string[];
+  readonly refusals: readonly Told[];
   /** The machines that set-ups are on, in words: 'flat and rows', 'no machine'. */
-  readonly machines: string;
+  readonly machines: Told;
   /**
    * The set-ups on a machine, or on all heads of one body, with their numbers in the whole order; all for null. Null where
    * there is none on it. Where a replay differs no set-up is given in words.
@@ -46,7 +49,7 @@ export function replayedPlan(analysis: JobAnalysis): ReplayedPlan {
   const machines = [...new Set(all.map(({ machine }) => machine.name))];
   return {
     refusals: [...differenceLines(replay), ...leftOutLines(analysis, replay)],
-    machines: machines.length === 0 ? 'no machine' : listed(machines),
+    machines: machines.length === 0 ? tell(sayOf.noMachine(), 'mm') : asItIs(listed(machines)),
     on(name) {
       const isWanted: SetUpTest = ({ machine }) => name === null || machine.name === name || machine.body === name;
       if (name !== null && !all.some(isWanted)) return null;
@@ -60,18 +63,23 @@ export function replayedPlan(analysis: JobAnalysis): ReplayedPlan {
   };
 }
 
-function differenceLines({ differences }: JobReplay): readonly string[] {
-  return differences.map(
-    ({ carcass, panel, message }) =>
-      `error ${PLAN_REPLAY_DIFFERS}: ${tell(planReplayMessages.differs({ panel, fault: message }), 'mm')} (${carcass}, ${panel})`,
+function differenceLines({ differences }: JobReplay): readonly Told[] {
+  return differences.map(({ carcass, panel, message }) =>
+    findingWords({
+      severity: 'error',
+      rule: PLAN_REPLAY_DIFFERS,
+      message: tell(planReplayMessages.differs({ panel, fault: message }), 'mm'),
+      carcass,
+      panel,
+    }),
   );
 }
 
 /** What the set-ups are not for, and why. */
-function leftOutLines(analysis: JobAnalysis, { notReplayed }: JobReplay): readonly string[] {
+function leftOutLines(analysis: JobAnalysis, { notReplayed }: JobReplay): readonly Told[] {
   if (analysis.carcasses.length === 0) return [tell(say.noCarcass(), 'mm')];
   const left = leftOut(analysis);
-  const panels = notReplayed.map(({ carcass, panel }) => `${panel} of ${carcass}`);
+  const panels = notReplayed.map(({ carcass, panel }) => tell(say.panelOf({ carcass, panel }), 'mm'));
   return [
     ...(left.length > 0 ? [tell(say.noSetUpsFor({ carcasses: left }), 'mm')] : []),
     ...(panels.length > 0 ? [tell(say.boreNot({ panels }), 'mm')] : []),
@@ -80,7 +88,7 @@ function leftOutLines(analysis: JobAnalysis, { notReplayed }: JobReplay): readon
 
 /** The carcasses that no set-ups are made for. */
 function leftOut(analysis: JobAnalysis): readonly string[] {
-  return analysis.carcasses.filter((one) => !analysis.isPlanned(one)).map(({ name }) => name || '(no name)');
+  return analysis.carcasses.filter((one) => !analysis.isPlanned(one)).map(({ name }) => name || UNNAMED.carcass);
 }
 
 type SetUpTest = (setUp: SetUp) => boolean;
@@ -153,7 +161,7 @@ function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWan
   const { title } = analysis.head;
   const { unit } = analysis.shop;
   if (replay.differences.length > 0) {
-    return { title, blocks: list([tell(say.withheld(), unit)]) };
+    return { title: asItIs(title), blocks: list([tell(say.withheld(), unit)]) };
   }
   const lines = [
     totalsWords(plan),
@@ -170,11 +178,14 @@ function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWan
   ];
   const isRefused = (carcass: string, panel: string): boolean =>
     replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel);
-  return { title, blocks: [...list(lines), ...setUpBlocks(plan, jobWords(analysis), isRefused, isWanted)] };
+  return {
+    title: asItIs(title),
+    blocks: [...list(lines), ...setUpBlocks(plan, jobWords(analysis), isRefused, isWanted)],
+  };
 }
 
 /** How much of the whole the wanted set-ups are, where they are not all. */
-function shareWords({ setUps }: Plan, isWanted: SetUpTest): readonly string[] {
+function shareWords({ setUps }: Plan, isWanted: SetUpTest): readonly Told[] {
   const own = setUps.filter(({ setUp }) => isWanted(setUp));
   if (own.length === setUps.length) return [];
   const seconds = own.reduce((sum, one) => sum + one.seconds, 0);
@@ -182,11 +193,11 @@ function shareWords({ setUps }: Plan, isWanted: SetUpTest): readonly string[] {
 }
 
 /** What the replay has proven, and of how many holes there is nothing to prove. */
-function replayWords(analysis: JobAnalysis, { panels, holes, notReplayed }: JobReplay): string {
+function replayWords(analysis: JobAnalysis, { panels, holes, notReplayed }: JobReplay): Told {
   const unbored = unboredHoles(analysis).reduce((sum, { count }) => sum + count, 0);
   return tell(say.replayed({ panels, holes, unbored, refused: notReplayed.length }), 'mm');
 }
 
-function unreachableText(analysis: JobAnalysis): readonly string[] {
+function unreachableText(analysis: JobAnalysis): readonly Told[] {
   return unboredHoles(analysis).map((one) => tell(say.notBored(one), 'mm'));
 }

@@ -1,4 +1,5 @@
-import { listed } from '../words/english.js';
+import { say } from './messages.js';
+import type { Told } from '../words/told.js';
 import type { ListedRun, ListedSetUp, SetUpsReply, SetUpTotals, UnboredHoles } from '../drawing/messages/set-ups.js';
 import type { TextRange } from '../drawing/messages/drawing.js';
 import { showLength } from '../length/show.js';
@@ -33,7 +34,7 @@ export function listSetUps(
   stale: string | null,
 ): SetUpsReply {
   if (file.kind === 'shop' || plan === null) {
-    const reason = 'A shop file has no set-ups of its own. Open a job file (NAME.carcass.yaml).';
+    const reason = tell(say.shopHasNoSetUps(), 'mm');
     return { kind: 'nothing', uri, version, reason };
   }
   const { analysis } = file;
@@ -161,10 +162,14 @@ export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
   );
 }
 
-function reasonFor(analysis: JobAnalysis): string {
+function reasonFor(analysis: JobAnalysis): Told {
   const first = analysis.known().find(({ finding }) => finding.severity === 'error');
-  if (first !== undefined) return `Nothing can be planned yet: ${tell(first.finding.message, analysis.unit)}`;
-  if (analysis.carcasses.length === 0)
-    return 'This job has no carcasses yet. Write one under ‘carcasses:’ with its kind and width.';
-  return `Nothing is bored in ${listed(analysis.carcasses.map(({ name }) => name))}.`;
+  return tell(
+    first !== undefined
+      ? say.notPlannedYet({ fault: first.finding.message })
+      : analysis.carcasses.length === 0
+        ? say.noCarcasses()
+        : say.nothingBored({ carcasses: analysis.carcasses.map(({ name }) => name) }),
+    analysis.unit,
+  );
 }

@@ -1,17 +1,17 @@
 import type { Span } from '../document/structure.js';
-import { sentence } from '../drawing/words.js';
 import type { JobAnalysis } from '../engine.js';
 import type { Plan } from '../machining/plan/plan.js';
-import { boundWords } from '../papers/set-up/totals.js';
-import { timeWords } from '../papers/set-up/words.js';
-import { counted } from '../words/english.js';
+import { boundOf } from '../papers/set-up/totals.js';
+import { tell } from '../words/message.js';
+import type { Told } from '../words/told.js';
+import { say } from './messages.js';
 import { stepsOf } from './machine-words.js';
 
 /** What a carcass takes, in a line over its name. */
 export interface CarcassTotals {
   readonly carcass: string;
   readonly at: Span;
-  readonly words: string;
+  readonly words: Told;
 }
 
 /** '8 panels · 132 bores · 20 strokes · 5 set-ups' of each carcass that set-ups are made for. */
@@ -22,13 +22,13 @@ export function carcassTotals(analysis: JobAnalysis): readonly CarcassTotals[] {
     if (!planned.delete(one)) return [];
     const { start, end } = analysis.locate(one.nameAt.place, index);
     const steps = stepsOf(analysis, one);
-    const words = [
-      counted(one.carcass.panels.length, 'panel'),
-      counted(one.boring.bores.length, 'bore'),
-      counted(steps.length, 'stroke'),
-      counted(new Set(steps.map(({ setUp }) => setUp)).size, 'set-up'),
-    ].join(' · ');
-    return [{ carcass: one.name, at: { start, end }, words }];
+    const words = say.carcassTotals({
+      panels: one.carcass.panels.length,
+      bores: one.boring.bores.length,
+      strokes: steps.length,
+      setUps: new Set(steps.map(({ setUp }) => setUp)).size,
+    });
+    return [{ carcass: one.name, at: { start, end }, words: tell(words, 'mm') }];
   });
 }
 
@@ -38,9 +38,9 @@ export function firstWords(text: string): number {
 }
 
 /** What the whole job takes: '37 set-ups · changeovers 2 h 50 min 30 s', and how near that is to the least. */
-export function planTotals(plan: Plan): { readonly words: string; readonly about: string } {
+export function planTotals(plan: Plan): { readonly words: Told; readonly about: Told } {
   return {
-    words: `${counted(plan.setUps.length, 'set-up')} · changeovers ${timeWords(plan.seconds)}`,
-    about: `${sentence(boundWords(plan))}.`,
+    words: tell(say.planTotals({ setUps: plan.setUps.length, seconds: plan.seconds }), 'mm'),
+    about: tell(say.bound({ bound: boundOf(plan) }), 'mm'),
   };
 }

@@ -1,7 +1,8 @@
+import { labels, type Told } from '../words/told.js';
 import type { MachineKind } from './model.js';
 
 /** What each kind of machine is called in a sentence. */
-export const KIND_WORDS: Readonly<Record<MachineKind, string>> = {
+export const KIND_WORDS: Readonly<Record<MachineKind, Told>> = labels({
   vertical: 'vertical head',
   horizontal: 'horizontal head',
   line: 'line drill',
@@ -9,4 +10,4 @@ export const KIND_WORDS: Readonly<Record<MachineKind, string>> = {
   saw: 'panel saw',
   bander: 'edge bander',
   clamp: 'case clamp',
-};
+});

@@ -1,3 +1,5 @@
+import type { Message } from '../words/message.js';
+import { say } from './messages.js';
 import type { BoreMap } from '../boring/model.js';
 import { matings } from '../boring/matings.js';
 import type { Carcass, Panel } from '../carcass/model.js';
@@ -45,7 +47,7 @@ export interface JointTolerance extends Readonly<Record<FigureName, Figure>> {
 /** A joint that no figures can be had for. */
 export interface UnknownJoint {
   readonly joint: string;
-  readonly reason: string;
+  readonly reason: Message;
   /** Where a set-up cannot be carried out. */
   readonly problems: readonly ReplayProblem[];
 }
@@ -88,13 +90,11 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
     const [faceBits, endBits] = [bitsFor(face), bitsFor(end)];
     if (faceBits === null || endBits === null) {
       const culprit = faceBits === null ? face.key : end.key;
-      const reason = `the set-ups for ${culprit} cannot be carried out`;
-      unknown.push({ joint: joint.id, reason, problems: broken.get(culprit)! });
+      unknown.push({ joint: joint.id, reason: say.notCarriedOut({ panel: culprit }), problems: broken.get(culprit)! });
       continue;
     }
     const made = loneJoint(joint, { face, end }, mates, { face: faceBits, end: endBits }, lengthInBoth);
-    if (made === null)
-      unknown.push({ joint: joint.id, reason: 'no set-up bores both halves of any of its places', problems: [] });
+    if (made === null) unknown.push({ joint: joint.id, reason: say.halfBored(), problems: [] });
     else known.set(joint.id, made);
   }
   const rivals = rivalsOf(carcass);

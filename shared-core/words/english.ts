@@ -14,9 +14,23 @@ export function verb(count: number, one: string, several: string): string {
   return count === 1 ? one : several;
 }
 
+/** Numbers in a list, three and more in a row as a run: '1, 6 and 10 to 15'. */
+export function runsOfNumbers(numbers: readonly number[]): string {
+  const runs: number[][] = [];
+  for (const number of [...numbers].sort((a, b) => a - b)) {
+    const run = runs.at(-1);
+    if (run?.at(-1) === number - 1) run.push(number);
+    else runs.push([number]);
+  }
+  return listed(
+    runs.flatMap((run) => (run.length > 2 ? [`${run[0]!} to ${run.at(-1)!}`] : run.map((number) => String(number)))),
+  );
+}
+
 /** First letter large, the rest as it is. */
-export function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+export function sentence<T extends string>(text: T): T {
+  // A capital makes no other text of it.
+  return (text.charAt(0).toUpperCase() + text.slice(1)) as T;
 }
 
 /** 'a shelf', 'an edge band', 'the habits': what something is called at its first mention. */

@@ -1,5 +1,6 @@
 import type { Unit } from '../length/units.js';
 import { showIn, type Show, type Tellable } from './show.js';
+import { asItIs, type Told } from './told.js';
 
 /** Words one message in one language from its figures: lengths as micrometres, names as the owner wrote them. */
 export type Template<F> = (figures: F, show: Show) => string;
@@ -45,8 +46,8 @@ export class Message implements Tellable {
   }
 }
 
-/** Something to be told: a message. A plain text is one that stands as it is, such as the words of the operating system. */
-export type Words = Message | string;
+/** Something to be told: a message, or a text that stands as it is, such as the words of the operating system. */
+export type Words = Message | Told;
 
 /**
  * A table of messages in English. The type of the templates is what a table in another language has to meet.
@@ -64,9 +65,14 @@ export function messages<const T extends Templates>(group: string, templates: T)
 }
 
 /** Puts a message into words for a reader with this unit. */
-export function tell(words: Tellable | string, unit: Unit): string {
+export function tell(words: Tellable | Told, unit: Unit): Told {
   if (typeof words === 'string') return words;
-  return words.inEnglish(showIn(words.unit ?? unit, tell));
+  return asItIs(words.inEnglish(showIn(words.unit ?? unit, tell)));
+}
+
+/** The same for many messages that one reader gets. */
+export function tellerIn(unit: Unit): (words: Tellable) => Told {
+  return (words) => tell(words, unit);
 }
 
 /** The same for messages that say the same, whatever language they are told in. */

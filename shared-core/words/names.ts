@@ -1,4 +1,6 @@
+import type { Unit } from '../length/units.js';
 import { listed } from './english.js';
+import { labels } from './told.js';
 
 /**
  * What the sides of a panel are called, by how it stands in the carcass: an upright has a bottom and a top end, all else a left
@@ -6,6 +8,13 @@ import { listed } from './english.js';
  */
 export type EndName = 'bottom end' | 'top end' | 'left end' | 'right end';
 export type SideName = 'front edge' | 'back edge' | 'inside face' | 'outside face' | EndName;
+
+export const UPRIGHT_ENDS = labels({ 'reference-end': 'bottom end', 'far-end': 'top end' });
+export const LYING_ENDS = labels({ 'reference-end': 'left end', 'far-end': 'right end' });
+export const EDGES = labels({ front: 'front edge', back: 'back edge' });
+export const FACES = labels({ inside: 'inside face', outside: 'outside face' });
+/** The ends of panels of which some stand upright and some do not. */
+export const MIXED_ENDS = labels({ 'reference-end': 'bottom or left end', 'far-end': 'top or right end' });
 
 /** The end panel of a joint and the face panel that it meets. */
 export type JointPanels = readonly [end: string, face: string];
@@ -17,3 +26,6 @@ export function jointsTold(joints: readonly JointPanels[]): string {
   if (joints.length === 2) return `The joints of ${first!} and of ${second}`;
   return `The joints of ${first!}, of ${second} and ${joints.length - 2} more`;
 }
+
+/** 'millimetres', 'inches': what figures without a unit are in. */
+export const inUnit = (unit: Unit): string => (unit === 'mm' ? 'millimetres' : 'inches');

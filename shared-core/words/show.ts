@@ -1,5 +1,6 @@
 import { figure, nominal, showLength } from '../length/show.js';
 import type { Micrometres, Unit } from '../length/units.js';
+import type { Told } from './told.js';
 
 /** What can be put into words: see `Message`. */
 export interface Tellable {
@@ -19,10 +20,10 @@ export interface Show {
   /** '20 mm to 80 mm'. */
   readonly span: (span: { readonly min: Micrometres; readonly max: Micrometres }) => string;
   /** A message that stands as whole sentences inside another one. */
-  readonly tell: (words: Tellable | string) => string;
+  readonly tell: (words: Tellable | Told) => Told;
 }
 
-export function showIn(unit: Unit, tell: (words: Tellable | string, unit: Unit) => string): Show {
+export function showIn(unit: Unit, tell: (words: Tellable | Told, unit: Unit) => Told): Show {
   const length = (value: Micrometres): string => `${readable(value, unit)} ${unit}`;
   return {
     unit,

@@ -1,5 +1,6 @@
 // The main job on the demo jobs: `npm run demo`. Speaks to the real server over stdio as an editor would, prints what it
 // finds, and writes the bore map of every panel as SVG with one page to look at them, into demo-out/.
+import { asItIs } from '../../shared-core/words/told.js';
 import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
@@ -85,7 +86,7 @@ async function runJob(server: Server, file: string): Promise<JobReport> {
   const findings = diagnostics.map(({ range, severity, code, message }) => {
     const place = `${basename(file)}:${range.start.line + 1}:${range.start.character + 1}`;
     const words = typeof message === 'string' ? message : message.value;
-    return `${place} ${SEVERITIES[severity ?? 1] ?? ''} ${code ?? ''}: ${words}`;
+    return asItIs(`${place} ${SEVERITIES[severity ?? 1] ?? ''} ${code ?? ''}: ${words}`);
   });
   const name = basename(file, '.carcass.yaml');
   mkdirSync(join(out, name), { recursive: true });

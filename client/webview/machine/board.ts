@@ -1,7 +1,7 @@
 import { placeCard } from '../page/card.js';
 import { listenToPointer, nearestTo, type Round } from '../page/pointer.js';
 import { ZoomBar } from '../page/zoom-bar.js';
-import { sentence } from '../../../shared-core/drawing/words.js';
+import { sentence } from '../../../shared-core/words/english.js';
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
 import type { Point } from '../../../shared-core/drawing/scene/scene.js';
 import { sceneNodes } from '../../../shared-core/drawing/render/svg-tree.js';

@@ -1,5 +1,6 @@
 import type { ListedSetUp, SetUpSetting } from '../../../shared-core/drawing/messages/set-ups.js';
-import { sentence, stopCalled } from '../../../shared-core/drawing/words.js';
+import { stopCalled } from '../../../shared-core/drawing/words.js';
+import { sentence } from '../../../shared-core/words/english.js';
 import type { OrderedStep } from './order.js';
 
 /** A setting of the machine as it matters to one stroke. */
@@ -12,7 +13,7 @@ export interface StepFigure extends SetUpSetting {
 
 /** What stands on the machine, for one stroke: the stop that it uses first, stops that it does not use last. */
 export function figuresOf({ settings, stops }: Pick<ListedSetUp, 'settings' | 'stops'>, used: string): StepFigure[] {
-  const stopNames = new Set(stops.map(({ name }) => stopCalled(name)));
+  const stopNames = new Set<string>(stops.map(({ name }) => stopCalled(name)));
   const rank = ({ name }: SetUpSetting): number => (name === stopCalled(used) ? 0 : stopNames.has(name) ? 2 : 1);
   return settings
     .map((one) => ({ ...one, used: rank(one) === 0, aside: rank(one) === 2 }))
@@ -21,7 +22,7 @@ export function figuresOf({ settings, stops }: Pick<ListedSetUp, 'settings' | 's
 
 /** From where to where every stop of a set-up is measured, to be said once; null where there is one stop, or they differ. */
 export function measuredAlike({ settings, stops }: Pick<ListedSetUp, 'settings' | 'stops'>): string | null {
-  const stopNames = new Set(stops.map(({ name }) => stopCalled(name)));
+  const stopNames = new Set<string>(stops.map(({ name }) => stopCalled(name)));
   const abouts = settings.filter(({ name }) => stopNames.has(name)).map(({ about }) => about);
   const [first] = abouts;
   return first !== undefined && first !== '' && abouts.length > 1 && abouts.every((one) => one === first)

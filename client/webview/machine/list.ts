@@ -1,6 +1,7 @@
 import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
 import { listed } from '../../../shared-core/words/english.js';
-import { sentence, stopCalled } from '../../../shared-core/drawing/words.js';
+import { stopCalled } from '../../../shared-core/drawing/words.js';
+import { sentence } from '../../../shared-core/words/english.js';
 import { h, say } from '../page/dom.js';
 import { measuredAlike } from './figures.js';
 

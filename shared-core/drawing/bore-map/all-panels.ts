@@ -1,3 +1,7 @@
+import { tellerIn } from '../../words/message.js';
+import { MIXED_ENDS } from '../../words/names.js';
+import { asItIs } from '../../words/told.js';
+import { FACTS, say } from './messages.js';
 import { IN_SHORT } from '../../machining/caution.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';
@@ -59,32 +63,27 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
   });
   const shapes = layOut(cells, scale, room);
   const bores = drawn.boring.bores.length;
+  const told = tellerIn(drawn.unit);
   return {
     view: 'all-panels',
     carcass: drawn.name,
     panel: null,
-    title: drawn.name,
+    title: asItIs(drawn.name),
     facts: [
-      { word: 'Panels', value: String(panels.length) },
-      { word: 'Bores', value: String(bores) },
-      { word: 'Boards', value: boards(panels) },
+      { word: FACTS.panels, value: asItIs(String(panels.length)) },
+      { word: FACTS.bores, value: asItIs(String(bores)) },
+      { word: FACTS.boards, value: asItIs(boards(panels)) },
     ],
-    caption:
-      'Every panel on the face that is bored more; uprights as they stand, horizontals with the front edge toward you.',
+    caption: told(say.allPanels()),
     unit: drawn.unit,
     scale,
     frame: grow(frameOf(shapes, scale), MARGIN * scale),
     shapes,
-    heads: tableHeads(drawn.unit, 'bottom or left end', true),
+    heads: tableHeads(drawn.unit, MIXED_ENDS['reference-end'], true),
     table: numbered.flat().map(({ line }) => line),
     findings,
     shelves: [],
-    notes: [
-      ...ownNote(drawn),
-      'Ends are folded out; across them, figures count from the outside face. Dashed circles are bored from the face that lies down.',
-      'Figures along a panel count from the bottom end of an upright one and the left end of any other.',
-      ...(bores > 0 ? [IN_SHORT] : []),
-    ],
+    notes: [...ownNote(drawn), told(say.allFolded()), told(say.allFigures()), ...(bores > 0 ? [IN_SHORT] : [])],
     sources: sources.record(),
   };
 }

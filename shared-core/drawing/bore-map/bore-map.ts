@@ -1,9 +1,8 @@
 import { IN_SHORT } from '../../machining/caution.js';
-import { listed } from '../../words/english.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';
-import { inOneNotation, showLength, showSizes } from '../../length/show.js';
+import { showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 import { grow } from '../scene/boxes.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from '../drawn.js';
@@ -19,7 +18,11 @@ import type { Fact, Medium, Scene, SceneFinding } from '../scene/scene.js';
 import { frameOf, isLegible } from '../scene/extent.js';
 import { mm, scaleFor } from '../scene/scale.js';
 import { PanelView } from './panel-view.js';
-import { edgeWord, endWord, sentence, surfaceWord } from '../words.js';
+import { tell, type Message } from '../../words/message.js';
+import { asItIs, type Told } from '../../words/told.js';
+import { FACES } from '../../words/names.js';
+import { FACTS, say } from './messages.js';
+import { edgeWord, endWord, surfaceWord } from '../words.js';
 
 /** The longest side of a panel on paper, in millimetres; chosen so that a bore map with its dimensions goes on an A4 page. */
 const LARGEST = 220;
@@ -40,7 +43,7 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
     view: 'panel',
     carcass: drawn.name,
     panel: panel.key,
-    title: `${drawn.name}, ${panel.key}`,
+    title: tell(say.title({ carcass: drawn.name, panel: panel.key }), drawn.unit),
     facts: factsOf(panel, drawn),
     caption: captionOf(view),
     unit: drawn.unit,
@@ -124,65 +127,67 @@ function drawAt({ drawn, panel, bores, groups, findings, sources, moves }: Conte
 }
 
 /** '720 × 560 × 16 mm': finished length, width and thickness. */
-export function sizeText(panel: Panel, drawn: Drawn): string {
+export function sizeText(panel: Panel, drawn: Drawn): Told {
   const { unit } = drawn;
-  return showSizes([panel.length, panel.width, panel.thickness], unit);
+  return asItIs(showSizes([panel.length, panel.width, panel.thickness], unit));
 }
 
 function factsOf(panel: Panel, drawn: Drawn): Fact[] {
   const { unit } = drawn;
-  const cut = showSizes([panel.cutLength, panel.cutWidth], unit);
+  const cut = asItIs(showSizes([panel.cutLength, panel.cutWidth], unit));
   const banded = bandedEdges(panel);
   const { count } = drawn.carcass;
   return [
-    ...(count === 1 ? [] : [{ word: 'Pieces', value: String(count) }]),
-    { word: 'Finished', value: sizeText(panel, drawn) },
-    { word: 'Cut', value: cut },
-    { word: 'Board', value: panel.board.name },
-    { word: 'Banded', value: banded === '' ? 'no edge' : banded },
+    ...(count === 1 ? [] : [{ word: FACTS.pieces, value: asItIs(String(count)) }]),
+    { word: FACTS.finished, value: sizeText(panel, drawn) },
+    { word: FACTS.cut, value: cut },
+    { word: FACTS.board, value: asItIs(panel.board.name) },
+    { word: FACTS.banded, value: banded ?? FACTS.noEdge },
   ];
 }
 
-/** 'front edge with band-1', edges of one band together. */
-export function bandedEdges(panel: Panel): string {
+/** 'front edge with band-1', edges of one band together; null where none is banded. */
+export function bandedEdges(panel: Panel): Told | null {
   const byBand = new Map<string, string[]>();
   for (const edge of ['front', 'back', 'reference-end', 'far-end'] as const) {
     const band = panel.bands[edge];
     if (band !== null) byBand.set(band.name, [...(byBand.get(band.name) ?? []), edgeWord(panel, edge)]);
   }
-  return [...byBand].map(([band, edges]) => `${listed(edges)} with ${band}`).join('; ');
+  if (byBand.size === 0) return null;
+  return tell(say.banded({ bands: [...byBand].map(([band, edges]) => ({ band, edges })) }), 'mm');
 }
 
-function captionOf(view: PanelView): string {
-  const side = (sign: 1 | -1): string => (sign > 0 ? 'on the right' : 'on the left');
-  const front = view.standing ? side(view.frontward) : 'toward you';
-  const reference = view.standing ? 'down' : side(view.referenceward);
-  return `${sentence(surfaceWord(view.panel, view.seen))} up; front edge ${front}, ${endWord(view.panel, 'reference-end')} ${reference}.`;
+function captionOf(view: PanelView): Told {
+  const side = (sign: 1 | -1): 'left' | 'right' => (sign > 0 ? 'right' : 'left');
+  const [face, end] = [surfaceWord(view.panel, view.seen), endWord(view.panel, 'reference-end')];
+  const lies = view.standing
+    ? say.standing({ face, end, front: side(view.frontward) })
+    : say.lying({ face, end, endOn: side(view.referenceward) });
+  return tell(lies, 'mm');
 }
 
-function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): string[] {
+function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] {
   const { panel, seen } = view;
   const { unit } = drawn;
   const other = seen === 'inside' ? 'outside' : 'inside';
-  const notes = [...ownNote(drawn), ...grooveNotes(panel, unit)];
-  if (bores.some(({ face, through }) => face === other && !through))
-    notes.push(`Dashed circles are bored from the ${other} face.`);
-  if (shownEnds(bores).length > 0)
-    notes.push(`Ends are folded out; across them, figures count from the ${surfaceWord(panel, 'outside')}.`);
-  notes.push(
-    `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${endWord(panel, 'reference-end')}.`,
-  );
-  if (bores.length > 0) notes.push(IN_SHORT);
-  return notes;
+  const notes: readonly Message[] = [
+    ...(bores.some(({ face, through }) => face === other && !through) ? [say.dashed({ face: FACES[other] })] : []),
+    ...(shownEnds(bores).length > 0 ? [say.folded({ face: surfaceWord(panel, 'outside') })] : []),
+    say.figures({ unit, end: endWord(panel, 'reference-end') }),
+  ];
+  return [
+    ...ownNote(drawn),
+    ...grooveNotes(panel, unit),
+    ...notes.map((note) => tell(note, unit)),
+    ...(bores.length > 0 ? [IN_SHORT] : []),
+  ];
 }
 
 /** Where each groove or rebate of a panel runs, one sentence each. */
-export function grooveNotes(panel: Panel, unit: Unit): readonly string[] {
-  return panel.grooves.map(({ kind, from, to, depth }) => {
-    const run = `${[from, to].map(inOneNotation([from, to], unit)).join(' to ')} ${unit} from the front edge`;
-    return `${sentence(kind)} on the inside face, ${run}, ${showLength(depth, unit)} deep.`;
-  });
+export function grooveNotes(panel: Panel, unit: Unit): readonly Told[] {
+  return panel.grooves.map((groove) => tell(say.groove(groove), unit));
 }
 
 /** The remark that the job has for the carcass. */
-export const ownNote = ({ note = '' }: Drawn): readonly string[] => (note === '' ? [] : [`Note: ${note}`]);
+export const ownNote = ({ note = '' }: Pick<Drawn, 'note'>): readonly Told[] =>
+  note === '' ? [] : [tell(say.note({ note }), 'mm')];

@@ -6,7 +6,10 @@ import type { Micrometres, Unit } from '../../length/units.js';
 import type { HoleLine, Scene } from '../scene/scene.js';
 import { sourceKey } from '../scene/source.js';
 import { useOf } from '../about-bore.js';
+import { tell, tellerIn } from '../../words/message.js';
+import { asItIs, type Told } from '../../words/told.js';
 import { faceWord } from '../words.js';
+import { say, TABLE } from './messages.js';
 
 const FACE_ORDER: readonly Surface[] = ['inside', 'outside', 'reference-end', 'far-end'];
 
@@ -69,8 +72,8 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
         face: faceWord(panel, first.face),
         u,
         v,
-        diameter: nominalFigure(first.diameter, unit),
-        depth: first.through ? 'through' : columns.depth(first.depth),
+        diameter: asItIs(nominalFigure(first.diameter, unit)),
+        depth: first.through ? TABLE.through : asItIs(columns.depth(first.depth)),
         purpose: first.purpose,
         use: useOf(carcass, boring, panel, first),
         bores: bores.map(({ id }) => id),
@@ -95,13 +98,13 @@ function byPlaceOnly(a: Bore, b: Bore): number {
 }
 
 /** The u and the v of a group: one figure where all share it, else a list. */
-function placesOf(bores: readonly Bore[], columns: Columns): [string, string] {
+function placesOf(bores: readonly Bore[], columns: Columns): [Told, Told] {
   const us = ascending(bores.map(({ u }) => u));
   const vs = ascending(bores.map(({ v }) => v));
   if (us.length * vs.length === bores.length)
     return [listFigures(us, columns.unit, columns.u), listFigures(vs, columns.unit, columns.v)];
   // Not a full grid: place by place, so that the two lists can be read in pairs.
-  return [bores.map(({ u }) => columns.u(u)).join('; '), bores.map(({ v }) => columns.v(v)).join('; ')];
+  return [asItIs(bores.map(({ u }) => columns.u(u)).join('; ')), asItIs(bores.map(({ v }) => columns.v(v)).join('; '))];
 }
 
 /** Each value once. */
@@ -114,23 +117,19 @@ export function listFigures(
   values: readonly Micrometres[],
   unit: Unit,
   write: Write = inOneNotation(values, unit),
-): string {
+): Told {
   const step = values.length > 3 ? values[1]! - values[0]! : 0;
   if (step > 0 && values.every((value, index) => value === values[0]! + index * step)) {
-    return `${write(values[0]!)} to ${write(values.at(-1)!)} by ${nominalFigure(step, unit)}`;
+    const run = say.run({ first: write(values[0]!), last: write(values.at(-1)!), by: nominalFigure(step, unit) });
+    return tell(run, unit);
   }
-  return values.map(write).join(', ');
+  return asItIs(values.map(write).join(', '));
 }
 
 /** What a reader who cannot see the drawing gets: what it shows, in sentences. The hole table goes with it. */
-export function describe(scene: Scene): string {
-  const bores = scene.table.reduce((sum, { count }) => sum + count, 0);
-  const facts = scene.facts.map(({ word, value }) => `${word}: ${value}.`).join(' ');
-  const found =
-    scene.findings.length === 0
-      ? 'No findings.'
-      : `Findings: ${scene.findings.map(({ message }) => message).join(' ')}`;
-  return `${scene.title}. ${scene.caption} ${facts} ${bores === 1 ? 'One bore' : `${bores} bores`}. ${found}`;
+export function describe({ title, caption, facts, table, findings, unit }: Scene): Told {
+  const bores = table.reduce((sum, { count }) => sum + count, 0);
+  return tell(say.described({ title, caption, facts, bores, findings: findings.map(({ message }) => message) }), unit);
 }
 
 /**
@@ -138,12 +137,22 @@ export function describe(scene: Scene): string {
  * @param end the reference end in words
  * @param ends whether there are bores in ends, where the second figure counts from the outside face
  */
-export function tableHeads(unit: Unit, end: string, ends: boolean): readonly string[] {
-  const second = ends ? `From ${end} or outside, ${unit}` : `From ${end}, ${unit}`;
-  return ['No.', 'Qty', 'Face', `From front edge, ${unit}`, second, `Ø, ${unit}`, `Depth, ${unit}`, 'For'];
+export function tableHeads(unit: Unit, end: string, ends: boolean): readonly Told[] {
+  const told = tellerIn(unit);
+  return [
+    TABLE.number,
+    TABLE.count,
+    TABLE.face,
+    told(say.fromFront()),
+    told((ends ? say.fromEndOrOutside : say.fromEnd)({ end })),
+    told(say.diameter()),
+    told(say.depth()),
+    TABLE.for,
+  ];
 }
 
 /** A line of the hole table, column by column as in `tableHeads`. */
-export function tableCells(line: HoleLine): readonly string[] {
-  return [String(line.number), String(line.count), line.face, line.u, line.v, line.diameter, line.depth, line.use];
+export function tableCells(line: HoleLine): readonly Told[] {
+  const { number, count, face, u, v, diameter, depth, use } = line;
+  return [asItIs(String(number)), asItIs(String(count)), face, u, v, diameter, depth, use];
 }

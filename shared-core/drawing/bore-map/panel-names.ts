@@ -7,7 +7,11 @@ import type { Pen } from '../scene/pen.js';
 import type { Point, TextShape } from '../scene/scene.js';
 import { mm } from '../scene/scale.js';
 import type { PanelView } from './panel-view.js';
-import { endWord, sentence, surfaceWord } from '../words.js';
+import { sentence } from '../../words/english.js';
+import { tell } from '../../words/message.js';
+import { say as sayOf } from '../messages.js';
+import { NAMES, say } from './messages.js';
+import { endWord, surfaceWord } from '../words.js';
 
 /** 'Bottom end' beside each folded-out end, between the face and the end, clear of the centre lines. */
 export function drawEndNames(pen: Pen, view: PanelView, bores: readonly Bore[]): void {
@@ -90,7 +94,7 @@ export function drawEdgeNames(pen: Pen, view: PanelView, bored: boolean): void {
   const band = panel.bands.front;
   if (band === null && !bored) return;
   const middle = view.length / 2;
-  const texts = band === null ? ['Front edge, bare'] : [`Front edge, ${band.name}`, 'Front edge'];
+  const texts = band === null ? [NAMES.bareFront] : [tell(say.bandedFront({ band: band.name }), 'mm'), NAMES.front];
   const shapes = texts.flatMap((text) => FROM_THE_EDGE.map((away) => edgeName(pen, view, text, away)));
   const shape = shapes.find((one) => pen.isFree(textBox(one, pen.scale), 0.1));
   if (shape !== undefined) pen.put(shape);
@@ -124,7 +128,7 @@ function drawEdgeDatum(pen: Pen, view: PanelView, at: number): void {
 
 /** 'Inside face up' on the face itself, where it finds room. */
 export function drawFaceName(pen: Pen, view: PanelView): void {
-  const text = `${sentence(surfaceWord(view.panel, view.seen))} up`;
+  const text = tell(sayOf.faceUp({ face: surfaceWord(view.panel, view.seen) }), 'mm');
   const centre = around([view.face])!;
   const middle = { x: centre.width / 2, y: centre.height / 2 };
   const steps = [0, 1, -1, 2, -2, 3, -3, 4, -4];

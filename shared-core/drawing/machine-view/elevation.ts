@@ -1,3 +1,4 @@
+import { NAMES } from './messages.js';
 import { figure, nominalFigure } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { boxOf, grow } from '../scene/boxes.js';
@@ -25,7 +26,7 @@ export function drawElevation(stage: Stage, level: number, table: Box, unit: Uni
   nameHeights(stage, level, height, table.x + table.width, unit);
   const left = table.x - stage.p(1.5);
   const named = { key: 'elevation:name', class: 'label' } as const;
-  stage.pen.text(named, 'Table', left, level + stage.p(1.25), { anchor: 'end' });
+  stage.pen.text(named, NAMES.table, left, level + stage.p(1.25), { anchor: 'end' });
 }
 
 /** The table's surface from the side, and on it the end of the panel. */
@@ -84,5 +85,5 @@ function nameHeights(stage: Stage, level: number, height: Micrometres, right: nu
     over.map((up) => ({ at: level - mm(up), text: figure(up, unit), from })),
   );
   const named = { key: 'over-table:name', class: 'label' } as const;
-  stage.pen.text(named, 'Over the table', from, level - mm(height) - stage.p(7.5));
+  stage.pen.text(named, NAMES.overTable, from, level - mm(height) - stage.p(7.5));
 }

@@ -2,7 +2,9 @@ import type { Panel } from '../../carcass/model.js';
 import { contains, overlap } from '../scene/boxes.js';
 import { textWidth } from '../scene/lettering.js';
 import type { Box, Point } from '../scene/scene.js';
-import { sentence, surfaceWord } from '../words.js';
+import { say } from '../messages.js';
+import { tell } from '../../words/message.js';
+import { surfaceWord } from '../words.js';
 import { outward } from './outward.js';
 import type { Stage } from './stage.js';
 import { zoneBorders } from './table.js';
@@ -10,7 +12,7 @@ import { zoneBorders } from './table.js';
 /** Which face is up, and whose panel it is, where the panel has room for it: across the page, or else up it; else beside it. */
 export function nameFace(stage: Stage, { role }: Pick<Panel, 'role'>, title: string, table: Box): void {
   const { pen, panel, acted } = stage;
-  const up = `${sentence(surfaceWord({ role }, acted.layout.up))} up`;
+  const up = tell(say.faceUp({ face: surfaceWord({ role }, acted.layout.up) }), 'mm');
   const face = { key: 'panel:face', class: 'panel-name' } as const;
   const put = (x: number, y: number, turn: 0 | -90, named: boolean): void => {
     const at = (by: number): [number, number] => (turn === 0 ? [x, y + by] : [x + by, y]);

@@ -1,6 +1,8 @@
 import type { Micrometres } from '../../length/units.js';
-import { counted, listed, sentence, verb } from '../../words/english.js';
+import { counted, listed, runsOfNumbers, sentence, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
+import { labels } from '../../words/told.js';
+import type { Sign } from './scene.js';
 
 interface Lie {
   /** 'inside face', as the panel calls it. */
@@ -9,6 +11,60 @@ interface Lie {
   readonly end: string;
   readonly stop: string;
 }
+
+export const NAMES = labels({
+  spindle: 'the spindle',
+  head: 'head',
+  frontHead: 'front head',
+  rearHead: 'rear head',
+  table: 'Table',
+  overTable: 'Over the table',
+  operator: 'Operator',
+  keepClear: 'Keep hands clear',
+});
+
+/** What stands on the table and how far a hole is, for the list of signs. */
+export const SIGNS: Readonly<Record<Sign, string>> = labels({
+  'spindle-loaded': 'spindle with bit',
+  'spindle-empty': 'spindle, empty',
+  'hole-made': 'hole made before',
+  'hole-now': 'hole of this stroke',
+  'hole-to-come': 'hole still to come',
+  'stop-used': 'stop used',
+  'stop-standing': 'stop set',
+  'stop-lowered': 'stop lowered',
+  clamp: 'clamp',
+  'hands-clear': 'hands clear',
+  band: 'banded edge',
+});
+
+/** Spindles by their numbers: of a machine with one, of a lone head, of two heads alike, or head by head. */
+export type SpindlesTold =
+  | { readonly kind: 'one' }
+  | { readonly kind: 'alone' | 'on-both'; readonly numbers: readonly number[] }
+  | {
+      readonly kind: 'on-heads';
+      readonly byHead: readonly { readonly head: string; readonly numbers: readonly number[] }[];
+    };
+
+/** 'spindles 1, 6 and 10'; 'spindles 1 to 23 of both heads'; 'spindles 1 to 9 of the front head, 1 and 2 of the rear head'. */
+function spindlesTold(spindles: SpindlesTold): string {
+  switch (spindles.kind) {
+    case 'one':
+      return 'the spindle';
+    case 'alone':
+      return `${verb(spindles.numbers.length, 'spindle', 'spindles')} ${runsOfNumbers(spindles.numbers)}`;
+    case 'on-both':
+      return `spindles ${runsOfNumbers(spindles.numbers)} of both heads`;
+    case 'on-heads': {
+      const count = spindles.byHead.reduce((sum, { numbers }) => sum + numbers.length, 0);
+      const lists = spindles.byHead.map(({ head, numbers }) => `${runsOfNumbers(numbers)} of the ${head}`);
+      return `${verb(count, 'spindle', 'spindles')} ${lists.join(', ')}`;
+    }
+  }
+}
+
+type Way = 'left' | 'right';
 
 /** What the machine view says of one stroke. */
 export const say = messages('machine-view', {
@@ -19,15 +75,120 @@ export const say = messages('machine-view', {
   liesMoved: ({ up, edge, end, stop, by, past }: Lie & { readonly by: Micrometres; readonly past: boolean }, show) =>
     `${sentence(up)} up, ${edge} at the fence, ${end} ${show.exact(by)} ${past ? 'past' : 'short of'} ${stop}.`,
 
+  pastStop: ({ by, stop }: { readonly by: Micrometres; readonly stop: string }, show) =>
+    `${show.exact(by)} past ${stop}`,
+  shortOfStop: ({ by, stop }: { readonly by: Micrometres; readonly stop: string }, show) =>
+    `${show.exact(by)} short of ${stop}`,
+  movedBy: ({ by, way }: { readonly by: Micrometres; readonly way: Way }, show) => `${show.exact(by)} to the ${way}`,
+  movedByPitches: (
+    {
+      by,
+      way,
+      pitches,
+      on,
+    }: {
+      readonly by: Micrometres;
+      readonly way: Way;
+      readonly pitches: number;
+      readonly on: 'row' | 'fence' | 'none';
+    },
+    show,
+  ) => {
+    const move = `${show.exact(by)} to the ${way}, ${counted(pitches, 'pitch', 'pitches')}`;
+    const pins = { row: ', onto the pins in the row', fence: ', to the pins in the fence', none: '' };
+    return `${move}${pins[on]}`;
+  },
+
+  // Names.
+  head: ({ number }: { readonly number: number }) => `head ${number}`,
+  spindle: ({ number }: { readonly number: number }) => `spindle ${number}`,
+  spindleOfHead: ({ head, number }: { readonly head: string; readonly number: number }) => `${head}, spindle ${number}`,
+
+  // On the drawing.
+  indexArrow: ({ by, way }: { readonly by: string; readonly way: Way }) => `Index move ${by} to the ${way}`,
+  halfTurn: ({ face }: { readonly face: string }) => `Turned by 180°, ${face} still down`,
+
+  // Of one hole or spindle.
+  holeMade: ({ bore }: { readonly bore: string }) => `${bore} Made.`,
+  holeNow: ({ bore }: { readonly bore: string }) => `${bore} Made in this stroke.`,
+  holeToCome: ({ bore }: { readonly bore: string }) => `${bore} Still to come.`,
+  spindleEmpty: ({ spindle }: { readonly spindle: string }) => `${sentence(spindle)}: empty.`,
+  spindleBeside: (
+    {
+      spindle,
+      diameter,
+      comes,
+    }: { readonly spindle: string; readonly diameter: Micrometres; readonly comes: 'down' | 'up' | 'out' },
+    show,
+  ) => `${sentence(spindle)}: loaded with Ø ${show.nominal(diameter)}; comes ${comes} beside the panel.`,
+  spindleBores: (
+    { spindle, diameter, bore }: { readonly spindle: string; readonly diameter: Micrometres; readonly bore: string },
+    show,
+  ) => `${sentence(spindle)}: loaded with Ø ${show.nominal(diameter)}. ${bore}`,
+
+  // The whole, for a reader who cannot see it.
+  step: ({
+    carcass,
+    panel,
+    machine,
+    step,
+    of,
+  }: {
+    readonly carcass: string;
+    readonly panel: string;
+    readonly machine: string;
+    readonly step: number;
+    readonly of: number;
+  }) => `${carcass}, ${panel}, on ${machine}, step ${step} of ${of}.`,
+  size: (
+    {
+      length,
+      width,
+      thickness,
+    }: { readonly length: Micrometres; readonly width: Micrometres; readonly thickness: Micrometres },
+    show,
+  ) => `${show.exact(length)} by ${show.exact(width)} by ${show.exact(thickness)}.`,
+  stops: (
+    {
+      stops,
+    }: {
+      readonly stops: readonly {
+        readonly name: string;
+        readonly side: Way;
+        readonly at: Micrometres;
+        readonly used: boolean;
+        readonly lowered: boolean;
+      }[];
+    },
+    show,
+  ) => {
+    const told = stops.map(({ name, side, at, used, lowered }) => {
+      const state = [...(used ? ['used'] : []), ...(lowered ? ['lowered'] : [])];
+      return `${name} on the ${side} at ${show.exact(at)}${state.length > 0 ? `, ${listed(state)}` : ''}`;
+    });
+    return `Stops: ${listed(told)}.`;
+  },
+  headsFromFence: ({ places }: { readonly places: readonly Micrometres[] }, show) =>
+    `${listed(places.map((place, head) => `head ${head + 1} ${show.exact(place)} from the fence`))}.`,
+  firstSpindleFromFence: ({ place }: { readonly place: Micrometres }, show) =>
+    `first spindle ${show.exact(place)} from the fence.`,
+  spindlesHigh: ({ height }: { readonly height: Micrometres }, show) =>
+    `Spindles ${show.exact(height)} over the table.`,
+  clamps: ({ clamps }: { readonly clamps: readonly { readonly name: string; readonly holds: boolean }[] }) =>
+    `Clamps: ${listed(clamps.map(({ name, holds }) => `${name} ${holds ? 'holds the panel' : 'comes down beside the panel'}`))}.`,
+  madeBefore: ({ made, of }: { readonly made: number; readonly of: number }) =>
+    `${made} of its ${of} holes were made before.`,
+  keepClear: () => 'Keep hands clear of spindles and clamps.',
+
   // How it comes there.
   pushThenMove: ({ stop, move }: { readonly stop: string; readonly move: string }) =>
     `Push it against ${stop}, then an index move: ${move}.`,
   turnOver: ({ face, edge }: { readonly face: string; readonly edge: string }) =>
-    `Turn it over: the ${face} face comes up, the ${edge} stays the reference.`,
+    `Turn it over: the ${face} comes up, the ${edge} stays the reference.`,
   turnHalfToHead: ({ face, end, edge, stop }: Omit<Lie, 'up'> & { readonly face: string }) =>
-    `Turn it by 180 degrees on the table: the ${face} face stays down, the ${end} comes to the head, the ${edge} to ${stop}.`,
+    `Turn it by 180 degrees on the table: the ${face} stays down, the ${end} comes to the head, the ${edge} to ${stop}.`,
   turnHalf: ({ face, end, stop }: Pick<Lie, 'end' | 'stop'> & { readonly face: string }) =>
-    `Turn it by 180 degrees on the table: the ${face} face stays down, the ${end} comes to ${stop}.`,
+    `Turn it by 180 degrees on the table: the ${face} stays down, the ${end} comes to ${stop}.`,
   slideToHead: ({ end, edge, stop }: Omit<Lie, 'up'>) =>
     `Slide it along, do not turn it: the ${end} comes to the head, the ${edge} to ${stop}.`,
   slide: ({ end, stop }: Pick<Lie, 'end' | 'stop'>) => `Slide it along, do not turn it: the ${end} comes to ${stop}.`,
@@ -42,14 +203,18 @@ export const say = messages('machine-view', {
       through,
       upward,
     }: {
-      readonly parts: readonly { readonly spindles: string; readonly count: number; readonly diameter: Micrometres }[];
+      readonly parts: readonly {
+        readonly spindles: SpindlesTold;
+        readonly count: number;
+        readonly diameter: Micrometres;
+      }[];
       readonly depth: Micrometres;
       readonly through: boolean;
       readonly upward: boolean;
     },
     show,
   ) =>
-    `${sentence(listed(parts.map(({ spindles, count, diameter }) => `${spindles} ${verb(count, 'bores', 'bore')} ${counted(count, 'hole')} Ø ${show.nominal(diameter)}`)))}, ${through ? 'through' : `${show.exact(depth)} deep`}${upward ? ', from below' : ''}.`,
+    `${sentence(listed(parts.map(({ spindles, count, diameter }) => `${spindlesTold(spindles)} ${verb(count, 'bores', 'bore')} ${counted(count, 'hole')} Ø ${show.nominal(diameter)}`)))}, ${through ? 'through' : `${show.exact(depth)} deep`}${upward ? ', from below' : ''}.`,
 
   // What else is to be seen to.
   lower: ({ stops }: { readonly stops: readonly string[] }) => `Lower ${listed(stops)}, out of the panel’s way.`,
@@ -58,11 +223,11 @@ export const say = messages('machine-view', {
     count,
     comes,
   }: {
-    readonly spindles: string;
+    readonly spindles: SpindlesTold;
     readonly count: number;
     readonly comes: 'down' | 'up' | 'out';
   }) =>
-    `${sentence(spindles)} ${verb(count, 'is loaded too, and comes', 'are loaded too, and come')} ${comes} beside the panel.`,
+    `${sentence(spindlesTold(spindles))} ${verb(count, 'is loaded too, and comes', 'are loaded too, and come')} ${comes} beside the panel.`,
   unheld: () => 'No clamp comes down on the panel: hold it in a fixture.',
   extension: () => 'The fence extension is on.',
   done: () => 'After this stroke the panel has all its holes.',

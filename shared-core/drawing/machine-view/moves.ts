@@ -1,3 +1,6 @@
+import { tell } from '../../words/message.js';
+import { FACES } from '../../words/names.js';
+import { say } from './messages.js';
 import type { Unit } from '../../length/units.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
 import type { Stroke } from '../../machining/replay/bore.js';
@@ -75,7 +78,7 @@ function drawIndex(stage: Stage, table: Box, from: Stroke, unit: Unit): void {
     'ink',
   );
   const by = Math.abs(acted.stroke.step.moved - from.step.moved);
-  const words = `Index move ${figure(by, unit)} to the ${sign < 0 ? 'left' : 'right'}`;
+  const words = tell(say.indexArrow({ by: figure(by, unit), way: sign < 0 ? 'left' : 'right' }), unit);
   const inside = Math.abs(a - b) > stage.p(textWidth(words, 2.5, true) + 8);
   const at = inside ? (a + b) / 2 : Math.max(a, b) + stage.p(2);
   pen.text({ key: 'move:words', class: 'label' }, words, at, inside ? y - stage.p(1.2) : y + stage.p(1.25), {
@@ -88,7 +91,7 @@ function drawIndex(stage: Stage, table: Box, from: Stroke, unit: Unit): void {
 function drawTurn(stage: Stage, table: Box): void {
   const { pen, acted } = stage;
   const r = stage.p(3.2);
-  const words = `Turned by 180°, ${acted.stroke.step.down} face still down`;
+  const words = tell(say.halfTurn({ face: FACES[acted.stroke.step.down] }), 'mm');
   const width = stage.p(textWidth(words, 2.5, true));
   const centre = {
     x: stage.panel.x + stage.panel.width / 2 - (width + stage.p(6)) / 2,

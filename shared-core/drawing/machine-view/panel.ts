@@ -1,3 +1,5 @@
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
 import { isFace } from '../../boring/surface.js';
 import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
@@ -6,7 +8,7 @@ import type { Drawn } from '../drawn.js';
 import { aboutBore } from '../about-bore.js';
 import type { Point } from '../scene/scene.js';
 import { mm } from '../scene/scale.js';
-import { sentence } from '../words.js';
+
 import type { SceneHole } from './scene.js';
 import type { Stage } from './stage.js';
 import type { StrokeHole } from './strokes.js';
@@ -79,11 +81,14 @@ export function drawHoles(stage: Stage, panel: Panel): void {
 
 /** Every hole of the panel in words, with how far it is. */
 export function aboutHoles(stage: Stage, drawn: Drawn, panel: Panel): SceneHole[] {
-  const words = { made: 'made', now: 'made in this stroke', 'to-come': 'still to come' } as const;
+  const sayOf = { made: say.holeMade, now: say.holeNow, 'to-come': say.holeToCome } as const;
   return stage.acted.holes.map((hole) => ({
     key: holeKeyOf(hole),
     bore: hole.bore.id,
     state: hole.state,
-    about: `${aboutBore(drawn.carcass, drawn.boring, panel, hole.bore, drawn.unit)} ${sentence(words[hole.state])}.`,
+    about: tell(
+      sayOf[hole.state]({ bore: aboutBore(drawn.carcass, drawn.boring, panel, hole.bore, drawn.unit) }),
+      drawn.unit,
+    ),
   }));
 }

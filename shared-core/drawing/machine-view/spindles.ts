@@ -3,17 +3,19 @@ import { around, boxOf, contains, grow } from '../scene/boxes.js';
 import { runningDimension, type Lane } from '../scene/dimensions.js';
 import { aboutBore } from '../about-bore.js';
 import type { Drawn } from '../drawn.js';
-import { figure, nominal, nominalFigure } from '../../length/show.js';
+import { figure, nominalFigure } from '../../length/show.js';
 import { described } from '../../machining/described.js';
 import { textWidth } from '../scene/lettering.js';
 import type { Box, Point } from '../scene/scene.js';
 import { mm } from '../scene/scale.js';
-import { sentence } from '../words.js';
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
 import type { SceneSpindle } from './scene.js';
 import { BAR, type Stage } from './stage.js';
 import type { Working } from './strokes.js';
 import { corners } from './table.js';
-import { comeWords, runsOfNumbers, spindleName } from './words.js';
+import { runsOfNumbers } from '../../words/english.js';
+import { comeWords, spindleName } from './words.js';
 
 /** Radius of the ring that marks a loaded spindle, in millimetres beyond the bit; the pitch leaves room for it. */
 const RING = 6;
@@ -196,14 +198,18 @@ export function aboutSpindles(stage: Stage, drawn: Drawn): SceneSpindle[] {
   const made = new Map(working.map((one): [string, Working] => [spindleKey(one), one]));
   return layout.spindles.map(({ head, spindle, diameter }) => {
     const key = spindleKey({ head, spindle });
-    const name = sentence(spindleName(stroke.setUp, { head, spindle }));
+    const name = spindleName(stroke.setUp, { head, spindle });
     const bore = made.get(key)?.makes ?? null;
-    const does =
+    const about =
       diameter === null
-        ? 'empty.'
+        ? say.spindleEmpty({ spindle: name })
         : bore === null
-          ? `loaded with Ø ${nominal(diameter, drawn.unit)}; comes ${comeWords(stroke.setUp)} beside the panel.`
-          : `loaded with Ø ${nominal(diameter, drawn.unit)}. ${aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit)}`;
-    return { key, head, spindle, diameter, about: `${name}: ${does}` };
+          ? say.spindleBeside({ spindle: name, diameter, comes: comeWords(stroke.setUp) })
+          : say.spindleBores({
+              spindle: name,
+              diameter,
+              bore: aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit),
+            });
+    return { key, head, spindle, diameter, about: tell(about, drawn.unit) };
   });
 }

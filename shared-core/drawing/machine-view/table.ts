@@ -1,4 +1,5 @@
-import { sentence } from '../words.js';
+import { NAMES } from './messages.js';
+import { sentence } from '../../words/english.js';
 import { described } from '../../machining/described.js';
 import { around, boxOf, grow, overlap } from '../scene/boxes.js';
 import { textBox, textWidth } from '../scene/lettering.js';
@@ -142,13 +143,11 @@ export function drawZone(stage: Stage): void {
   });
 }
 
-const ZONE_WORDS = 'Keep hands clear';
-
 /** The words of the zone, along its border on the operator's side. */
 export function nameZone(stage: Stage): void {
   const { pen } = stage;
   const whole = around(handsClear(stage))!;
-  const width = stage.p(textWidth(ZONE_WORDS, 2.5, false));
+  const width = stage.p(textWidth(NAMES.keepClear, 2.5, false));
   const rows = [
     whole.y + whole.height - stage.p(1.6),
     whole.y + whole.height + stage.p(3.6),
@@ -158,7 +157,7 @@ export function nameZone(stage: Stage): void {
   const places = rows.flatMap((y) =>
     steps.map((part) => ({ x: whole.x + stage.p(1.5) + part * (whole.width - width - stage.p(3)), y })),
   );
-  const shapes = places.map(({ x, y }) => pen.lettering({ key: 'zone:name', class: 'label' }, ZONE_WORDS, x, y));
+  const shapes = places.map(({ x, y }) => pen.lettering({ key: 'zone:name', class: 'label' }, NAMES.keepClear, x, y));
   const free = shapes.filter((shape) => pen.isFree(textBox(shape, pen.scale), 0.5));
   const borders = zoneBorders(stage);
   const clear = free.find((shape) => !borders.some((border) => overlap(border, textBox(shape, pen.scale)))) ?? free[0];

@@ -1,8 +1,9 @@
+import { tellerIn } from '../../words/message.js';
+import { joined } from '../../words/told.js';
+import { NAMES, say, SIGNS } from './messages.js';
 import { described } from '../../machining/described.js';
-import { listed } from '../../words/english.js';
 import type { Panel } from '../../carcass/model.js';
 import type { SetUp } from '../../machining/set-up.js';
-import { showLength } from '../../length/show.js';
 import { frameOf, shapeBox } from '../scene/extent.js';
 import { around, grow } from '../scene/boxes.js';
 import type { Drawn } from '../drawn.js';
@@ -71,7 +72,9 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   const { pen } = stage;
   const below = around(pen.shapes.map((shape) => shapeBox(shape, pen.scale)))!;
   const stands = { key: 'operator', class: 'label' } as const;
-  pen.text(stands, 'Operator', table.x + table.width / 2, below.y + below.height + pen.paper(4), { anchor: 'middle' });
+  pen.text(stands, NAMES.operator, table.x + table.width / 2, below.y + below.height + pen.paper(4), {
+    anchor: 'middle',
+  });
   const shapes = pen.painted();
   return {
     view: 'machine',
@@ -123,7 +126,7 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
   const { stroke, layout, holes } = acted;
   const { setUp, step } = stroke;
   const { unit } = drawn;
-  const show = (length: number): string => showLength(length, unit);
+  const told = tellerIn(unit);
   const lie = lieWords(panel, setUp, step, unit);
   const move = moveWords(panel, acted, unit);
   const bore = boreWords(acted, unit);
@@ -131,49 +134,40 @@ function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
   const left = leftWords(acted);
   const stops = layout.stops.map(({ name, used, lowered }) => {
     const { position, side } = setUp.stops.find((one) => one.name === name)!;
-    const state = [...(used ? ['used'] : []), ...(lowered ? ['lowered'] : [])];
-    return `${name} on the ${side} at ${show(position)}${state.length > 0 ? `, ${state.join(' and ')}` : ''}`;
+    return { name, side, at: position, used, lowered };
   });
-  const fences = setUp.fence.map((place, head) =>
-    described(setUp.machine).manyHeads
-      ? `head ${head + 1} ${show(place)} from the fence`
-      : `first spindle ${show(place)} from the fence`,
-  );
-  const clamps = layout.clamps.map(
-    ({ name, holds }) => `${name} ${holds ? 'holds the panel' : 'comes down beside the panel'}`,
-  );
+  const fences = described(setUp.machine).manyHeads
+    ? [say.headsFromFence({ places: setUp.fence })]
+    : setUp.fence.map((place) => say.firstSpindleFromFence({ place }));
   const made = holes.filter(({ state }) => state === 'made').length;
-  const description = [
-    `${drawn.name}, ${panel.key}, on ${setUp.machine.name}, step ${stroke.index + 1} of ${acted.steps}.`,
-    `${show(panel.length)} by ${show(panel.width)} by ${show(panel.thickness)}.`,
-    ...(move === null ? [] : [move]),
-    lie,
-    `Stops: ${listed(stops)}.`,
-    ...(fences.length > 0 ? [`${listed(fences)}.`] : []),
-    ...(setUp.height === null ? [] : [`Spindles ${show(setUp.height)} over the table.`]),
-    bore,
-    ...(clamps.length > 0 ? [`Clamps: ${listed(clamps)}.`] : []),
-    `${made} of its ${holes.length} holes were made before.`,
-    ...notes,
-    left,
-    'Keep hands clear of spindles and clamps.',
-  ].join(' ');
-  return { lie, move, bore, notes, left, described: description };
+  const about = joined(
+    [
+      told(
+        say.step({
+          carcass: drawn.name,
+          panel: panel.key,
+          machine: setUp.machine.name,
+          step: stroke.index + 1,
+          of: acted.steps,
+        }),
+      ),
+      told(say.size(panel)),
+      ...(move === null ? [] : [move]),
+      lie,
+      told(say.stops({ stops })),
+      ...(setUp.fence.length > 0 ? fences.map(told) : []),
+      ...(setUp.height === null ? [] : [told(say.spindlesHigh({ height: setUp.height }))]),
+      bore,
+      ...(layout.clamps.length > 0 ? [told(say.clamps(layout))] : []),
+      told(say.madeBefore({ made, of: holes.length })),
+      ...notes,
+      left,
+      told(say.keepClear()),
+    ],
+    ' ',
+  );
+  return { lie, move, bore, notes, left, described: about };
 }
-
-const SIGN_WORDS: Readonly<Record<Sign, string>> = {
-  'spindle-loaded': 'spindle with bit',
-  'spindle-empty': 'spindle, empty',
-  'hole-made': 'hole made before',
-  'hole-now': 'hole of this stroke',
-  'hole-to-come': 'hole still to come',
-  'stop-used': 'stop used',
-  'stop-standing': 'stop set',
-  'stop-lowered': 'stop lowered',
-  clamp: 'clamp',
-  'hands-clear': 'hands clear',
-  band: 'banded edge',
-};
 
 function signsOf({ acted }: Stage, panel: Panel): { readonly sign: Sign; readonly words: string }[] {
   const { layout, holes } = acted;
@@ -190,7 +184,5 @@ function signsOf({ acted }: Stage, panel: Panel): { readonly sign: Sign; readonl
     'hands-clear': true,
     band: Object.values(panel.bands).some((band) => band !== null),
   };
-  return (Object.keys(SIGN_WORDS) as Sign[])
-    .filter((sign) => there[sign])
-    .map((sign) => ({ sign, words: SIGN_WORDS[sign] }));
+  return (Object.keys(SIGNS) as Sign[]).filter((sign) => there[sign]).map((sign) => ({ sign, words: SIGNS[sign] }));
 }

@@ -1,13 +1,13 @@
-import { listed } from '../../words/english.js';
 import { tell, type Message } from '../../words/message.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/set-up.js';
 import { described, headsSet } from '../../machining/described.js';
-import { showLength } from '../../length/show.js';
 import { edgeWord, endWord, stopCalled, surfaceWord } from '../words.js';
-import { say } from './messages.js';
+import { FACES } from '../../words/names.js';
+import type { Told } from '../../words/told.js';
+import { NAMES, say, type SpindlesTold } from './messages.js';
 import type { Acted, Working } from './strokes.js';
 
 const OTHER = { inside: 'outside', outside: 'inside' } as const;
@@ -16,7 +16,7 @@ const OTHER = { inside: 'outside', outside: 'inside' } as const;
  * 'Inside face up, front edge at the fence, bottom end against near-left.'; after an index move the end has left the stop:
  * 'Inside face up, front edge at the fence, bottom end 736 mm past row-left.'
  */
-export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): string {
+export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): Told {
   const lie = {
     up: surfaceWord(panel, OTHER[step.down]),
     edge: edgeWord(panel, step.edge),
@@ -29,8 +29,9 @@ export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): st
 }
 
 /** Where an index move has brought the end: '736 mm past row-left'. */
-export function movedWords(setUp: SetUp, step: Step, unit: Unit): string {
-  return `${showLength(Math.abs(step.moved), unit)} ${isPast(setUp, step) ? 'past' : 'short of'} ${stopCalled(step.stop)}`;
+export function movedWords(setUp: SetUp, step: Step, unit: Unit): Told {
+  const moved = { by: Math.abs(step.moved), stop: stopCalled(step.stop) };
+  return tell((isPast(setUp, step) ? say.pastStop : say.shortOfStop)(moved), unit);
 }
 
 /** Whether an index move has pushed the end over its stop, not away from it. */
@@ -39,15 +40,11 @@ function isPast({ stops }: SetUp, { stop, moved }: Step): boolean {
 }
 
 /** '736 mm to the left, 23 pitches, onto the pins in the row' */
-export function indexWords({ machine }: SetUp, by: Micrometres, unit: Unit): string {
-  const way = `${showLength(Math.abs(by), unit)} to the ${by < 0 ? 'left' : 'right'}`;
+export function indexWords({ machine }: SetUp, by: Micrometres, unit: Unit): Told {
   const { index } = described(machine);
-  if (index === null) return way;
-  const pitches = Math.round(Math.abs(by) / index.pitch);
-  const counted = `${way}, ${pitches} ${pitches === 1 ? 'pitch' : 'pitches'}`;
-  return index.on === 'none'
-    ? counted
-    : `${counted}, ${index.on === 'row' ? 'onto the pins in the row' : 'to the pins in the fence'}`;
+  const move = { by: Math.abs(by), way: by < 0 ? 'left' : 'right' } as const;
+  if (index === null) return tell(say.movedBy(move), unit);
+  return tell(say.movedByPitches({ ...move, pitches: Math.round(move.by / index.pitch), on: index.on }), unit);
 }
 
 /** Which way the panel's length runs on the table, from the reference end. */
@@ -66,7 +63,7 @@ export function turnOf(before: TableLayout, after: TableLayout): 'over' | 'half'
 }
 
 /** What is done with the panel between two strokes of one set-up; the words of its first where there is none before. */
-export function moveWords(panel: Panel, acted: Acted, unit: Unit): string | null {
+export function moveWords(panel: Panel, acted: Acted, unit: Unit): Told | null {
   const message = moveTold(panel, acted, unit);
   return message === null ? null : tell(message, unit);
 }
@@ -80,61 +77,50 @@ function moveTold(panel: Panel, { stroke, layout, before }: Acted, unit: Unit): 
   }
   const { step: last } = before.stroke;
   const turn = turnOf(before.layout, layout);
-  if (turn === 'over') return say.turnOver({ face: OTHER[step.down], edge: to.edge });
-  if (turn === 'half') return (atHead ? say.turnHalfToHead : say.turnHalf)({ ...to, face: step.down });
+  if (turn === 'over') return say.turnOver({ face: FACES[OTHER[step.down]], edge: to.edge });
+  if (turn === 'half') return (atHead ? say.turnHalfToHead : say.turnHalf)({ ...to, face: FACES[step.down] });
   if (last.stop !== step.stop || last.end !== step.end) return (atHead ? say.slideToHead : say.slide)(to);
   const by = step.moved - last.moved;
   return by === 0 ? say.leave() : say.indexMove({ move: indexWords(setUp, by, unit) });
 }
 
 /** Spindles of a set-up are counted from 1: from the fence on an upright head, from the left on the others. */
-export function spindleName(setUp: SetUp, { head, spindle }: Pick<LoadedSpindle, 'head' | 'spindle'>): string {
-  if (described(setUp.machine).spindles === 'one') return 'the spindle';
+export function spindleName(setUp: SetUp, { head, spindle }: Pick<LoadedSpindle, 'head' | 'spindle'>): Told {
+  if (described(setUp.machine).spindles === 'one') return NAMES.spindle;
   const heads = headsSet(setUp);
-  return heads > 1 ? `${headName(head, heads)}, spindle ${spindle + 1}` : `spindle ${spindle + 1}`;
+  const number = spindle + 1;
+  return tell(heads > 1 ? say.spindleOfHead({ head: headName(head, heads), number }) : say.spindle({ number }), 'mm');
 }
 
 /** A head as its operator calls it: 'front head' and 'rear head' of two, 'head 2' of more, 'head' of one. */
-export function headName(head: number, heads: number): string {
-  if (heads === 2) return head === 0 ? 'front head' : 'rear head';
-  return heads > 2 ? `head ${head + 1}` : 'head';
+export function headName(head: number, heads: number): Told {
+  if (heads === 2) return head === 0 ? NAMES.frontHead : NAMES.rearHead;
+  return heads > 2 ? tell(say.head({ number: head + 1 }), 'mm') : NAMES.head;
 }
 
-/** Numbers in a list, three and more in a row as a run: '1, 6 and 10 to 15'. */
-export function runsOfNumbers(numbers: readonly number[]): string {
-  const runs: number[][] = [];
-  for (const number of [...numbers].sort((a, b) => a - b)) {
-    const run = runs.at(-1);
-    if (run?.at(-1) === number - 1) run.push(number);
-    else runs.push([number]);
-  }
-  return listed(
-    runs.flatMap((run) => (run.length > 2 ? [`${run[0]!} to ${run.at(-1)!}`] : run.map((number) => String(number)))),
-  );
-}
-
-/** 'spindles 1, 6 and 10'; 'spindles 1 to 23 of both heads'; 'spindles 1 to 9 of the front head, 1 and 2 of the rear head' */
-function spindlesWords(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' | 'spindle'>[]): string {
-  if (described(setUp.machine).spindles === 'one') return 'the spindle';
+/** Spindles as a sentence tells them: head by head, or once for both heads where both have the same. */
+function spindlesOf(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' | 'spindle'>[]): SpindlesTold {
+  if (described(setUp.machine).spindles === 'one') return { kind: 'one' };
   const heads = [...new Set(spindles.map(({ head }) => head))].sort((a, b) => a - b);
-  const many = headsSet(setUp) > 1;
-  const lists = heads.map((head) => {
-    const numbers = spindles.filter((one) => one.head === head).map(({ spindle }) => spindle + 1);
-    return many ? `${runsOfNumbers(numbers)} of the ${headName(head, setUp.fence.length)}` : runsOfNumbers(numbers);
-  });
-  const numbers = heads.map((head) => spindles.filter((one) => one.head === head).map(({ spindle }) => spindle));
-  if (heads.length === 2 && setUp.fence.length === 2 && String(numbers[0]) === String(numbers[1]))
-    return `spindles ${runsOfNumbers(numbers[0]!.map((spindle) => spindle + 1))} of both heads`;
-  return `${spindles.length === 1 ? 'spindle' : 'spindles'} ${many ? lists.join(', ') : listed(lists)}`;
+  const byHead = heads.map((head) => ({
+    head: headName(head, setUp.fence.length),
+    numbers: spindles.filter((one) => one.head === head).map(({ spindle }) => spindle + 1),
+  }));
+  if (headsSet(setUp) < 2) return { kind: 'alone', numbers: byHead.flatMap(({ numbers }) => numbers) };
+  const [first, second] = byHead;
+  const same = second !== undefined && String(first!.numbers) === String(second.numbers);
+  return same && byHead.length === 2 && setUp.fence.length === 2
+    ? { kind: 'on-both', numbers: first!.numbers }
+    : { kind: 'on-heads', byHead };
 }
 
 /** 'Spindles 1, 6, 10 and 15 bore 4 holes Ø 8 mm, 12 mm deep.' */
-export function boreWords({ stroke, working }: Acted, unit: Unit): string {
+export function boreWords({ stroke, working }: Acted, unit: Unit): Told {
   const { setUp } = stroke;
   const bores = working.filter(({ makes }) => makes !== null);
   const parts = diametersOf(bores).map((diameter) => {
     const those = bores.filter((one) => one.diameter === diameter);
-    return { spindles: spindlesWords(setUp, those), count: those.length, diameter };
+    return { spindles: spindlesOf(setUp, those), count: those.length, diameter };
   });
   const { depth, through, machine } = setUp;
   return tell(say.bores({ parts, depth, through, upward: described(machine).bitsCome === 'up' }), unit);
@@ -146,14 +132,14 @@ export function comeWords({ machine }: SetUp): 'down' | 'up' | 'out' {
 }
 
 /** What else is to be seen to in a stroke. */
-export function noteWords({ stroke, layout, working }: Acted): string[] {
+export function noteWords({ stroke, layout, working }: Acted): Told[] {
   const { setUp } = stroke;
   const lowered = layout.stops.filter((one) => one.lowered).map(({ name }) => stopCalled(name));
   const beside = working.filter(({ makes }) => makes === null);
   return [
     ...(lowered.length > 0 ? [say.lower({ stops: lowered })] : []),
     ...(beside.length > 0
-      ? [say.beside({ spindles: spindlesWords(setUp, beside), count: beside.length, comes: comeWords(setUp) })]
+      ? [say.beside({ spindles: spindlesOf(setUp, beside), count: beside.length, comes: comeWords(setUp) })]
       : []),
     ...(layout.clamps.length > 0 && !layout.clamps.some(({ holds }) => holds) ? [say.unheld()] : []),
     ...(setUp.extension ? [say.extension()] : []),
@@ -161,7 +147,7 @@ export function noteWords({ stroke, layout, working }: Acted): string[] {
 }
 
 /** How far the panel is when the stroke is done. */
-export function leftWords({ holes }: Acted): string {
+export function leftWords({ holes }: Acted): Told {
   const open = holes.filter(({ state }) => state === 'to-come').length;
   return tell(open === 0 ? say.done() : say.open({ holes: open }), 'mm');
 }

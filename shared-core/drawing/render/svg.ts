@@ -2,7 +2,7 @@ import { SCALES } from '../scene/scale.js';
 import { describe, tableCells } from '../bore-map/hole-table.js';
 import { CAP_HEIGHT, fitText, textWidth } from '../scene/lettering.js';
 import type { Scene } from '../scene/scene.js';
-import { sentence } from '../words.js';
+import { sentence } from '../../words/english.js';
 import { WIDE_LINE } from './print-look.js';
 import { printStyle } from './print-style.js';
 import { boreClass, coordinate, patternNodes, sceneNodes, type SvgNode } from './svg-tree.js';

@@ -3,6 +3,7 @@ import type { BorePurpose } from '../../fittings/names.js';
 import type { Place } from '../../document/place.js';
 import type { Severity } from '../../findings/finding.js';
 import type { Micrometres, Unit } from '../../length/units.js';
+import type { Told } from '../../words/told.js';
 
 /**
  * A drawing as plain data. Coordinates are millimetres of the panels themselves, x to the right and y DOWN the page;
@@ -14,11 +15,11 @@ export interface Scene {
   readonly carcass: string;
   /** Key of the panel; null where all panels of the carcass are drawn. */
   readonly panel: string | null;
-  readonly title: string;
+  readonly title: Told;
   /** What else stands at the head of the drawing, each a word and its value: board, finished size, cut size. */
   readonly facts: readonly Fact[];
   /** Which face is seen and how it lies, in words. */
-  readonly caption: string;
+  readonly caption: Told | '';
   readonly unit: Unit;
   /** Denominator of the scale; for paper one of ISO 5455: 1, 2, 5, 10, 20, 50. */
   readonly scale: number;
@@ -27,13 +28,13 @@ export interface Scene {
   /** In the order of painting. Keys are unique in the scene and stay the same while the thing drawn does. */
   readonly shapes: readonly Shape[];
   /** Heads of the hole table's columns, with the unit of each. */
-  readonly heads: readonly string[];
+  readonly heads: readonly Told[];
   readonly table: readonly HoleLine[];
   readonly findings: readonly SceneFinding[];
   /** Shelves that may be moved, on a screen. */
   readonly shelves: readonly SceneShelf[];
   /** One sentence each, under the drawing. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Told[];
   /** Where the things drawn come from in the text. */
   readonly sources: Readonly<Record<SourceKey, Place>>;
 }
@@ -61,8 +62,8 @@ export interface Pane {
 export const SCREEN: Screen = { pane: { width: 175, height: 138 }, nearer: 1 };
 
 export interface Fact {
-  readonly word: string;
-  readonly value: string;
+  readonly word: Told;
+  readonly value: Told;
 }
 
 export interface Box {
@@ -171,7 +172,7 @@ export interface BoreShape extends Common {
   /** Number of its line in the hole table. */
   readonly number: number;
   /** All that is known of it, in words and figures. */
-  readonly about: string;
+  readonly about: Told;
 }
 /** One line of lettering. `x`, `y` is its anchor on the base line before turning; `turn` in degrees, clockwise on the page. */
 export interface TextShape extends Common {
@@ -217,16 +218,16 @@ export interface HoleLine {
   readonly number: number;
   readonly panel: string;
   readonly count: number;
-  readonly face: string;
+  readonly face: Told;
   /** From the front edge. */
-  readonly u: string;
+  readonly u: Told;
   /** From the reference end; on an end, from the outside face. */
-  readonly v: string;
-  readonly diameter: string;
-  readonly depth: string;
+  readonly v: Told;
+  readonly diameter: Told;
+  readonly depth: Told;
   readonly purpose: BorePurpose;
   /** The purpose and what it is for, in words: 'dowel to bottom', 'front row'. */
-  readonly use: string;
+  readonly use: Told;
   readonly bores: readonly string[];
   readonly source: SourceKey;
 }
@@ -235,7 +236,7 @@ export interface SceneFinding {
   readonly key: string;
   readonly rule: string;
   readonly severity: Severity;
-  readonly message: string;
+  readonly message: Told;
   readonly panel: string | null;
   /** Bores concerned that are in this scene. */
   readonly bores: readonly string[];

@@ -4,6 +4,7 @@ import { extentsOf, type Extents } from '../../carcass/pose.js';
 import type { Unit } from '../../length/units.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
 import type { PathShape, Point, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
+import { asItIs } from '../../words/told.js';
 import { pictureScene } from '../picture-scene.js';
 
 /** Room of the drawing on paper, in millimetres. */
@@ -36,7 +37,7 @@ export function explodedScene(
     const number = numbers.get(panel.key);
     if (number !== undefined) shapes.push(...numberOf(panel, at, String(number), scale));
   }
-  return pictureScene(name, shapes, scale, 2, unit);
+  return pictureScene(asItIs(name), shapes, scale, 2, unit);
 }
 
 interface Placed {

@@ -1,115 +1,107 @@
 import { matings, type Mating } from '../../boring/matings.js';
 import type { Joint } from '../../carcass/model.js';
-import { figure, showLength } from '../../length/show.js';
+import { showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
-import type { CaseClamp, Shop } from '../../shop/model.js';
-import { counted, listed, sentence } from '../../words/english.js';
+import type { Shop } from '../../shop/model.js';
+import { listed } from '../../words/english.js';
+import { tell, type Message } from '../../words/message.js';
+import { asItIs, joined, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
 import { outside } from '../checking/paper.js';
 import { fittingsOf } from '../hardware-list/paper.js';
-import { heading, paragraph, type Block, type Paper } from '../paper.js';
-import { manyWords } from '../pieces.js';
+import { column, heading, paragraph, type Block, type Paper } from '../paper.js';
+import { carcassNamed } from '../pieces.js';
 import { explodedScene } from './exploded.js';
+import { HEADS, say } from './messages.js';
 import { assemblyOrder, type AssemblyStep } from './order.js';
 
-const CAUTION =
-  'A case clamp presses with great force: keep hands out while it moves, and let nobody else reach the controls. Lift large boxes with two people. Whoever hangs a cabinet answers for the wall and its fixing. The machine’s manual and local rules decide.';
-
 /** How each box goes together: panel by panel, with what is counted out for each step, how it fits the clamp, what to check. */
-export function assemblyPaper(carcasses: readonly BuiltCarcass[], shop: Shop, title: string, unit: Unit): Paper {
+export function assemblyPaper(carcasses: readonly BuiltCarcass[], shop: Shop, title: Told, unit: Unit): Paper {
   return {
     title,
-    blocks: [{ kind: 'cautions', items: [CAUTION] }, ...carcasses.flatMap((one) => carcassBlocks(one, shop, unit))],
+    blocks: [
+      { kind: 'cautions', items: [tell(say.caution(), unit)] },
+      ...carcasses.flatMap((one) => carcassBlocks(one, shop, unit)),
+    ],
   };
 }
 
 function carcassBlocks(one: BuiltCarcass, shop: Shop, unit: Unit): readonly Block[] {
   const { name, carcass, boring } = one;
+  const told = (message: Message): Told => tell(message, unit);
   const steps = assemblyOrder(carcass);
-  const joined = matings(carcass, boring);
+  const mated = matings(carcass, boring);
   const numbers = new Map(steps.flatMap(({ panels }, i) => panels.map(({ key }) => [key, i + 1] as const)));
-  const size = outside(carcass.panels);
   return [
-    heading(
-      1,
-      `${name}${manyWords(carcass.count)}`,
-      size.map((length) => figure(length, unit)).join(' × ') + ` ${unit}`,
-    ),
-    paragraph('Dry-fit first: every joint closes by hand before any glue is opened.'),
+    heading(1, carcassNamed(name, carcass.count), asItIs(showSizes(outside(carcass.panels), unit))),
+    paragraph(told(say.dryFit())),
     {
       kind: 'picture',
-      name: `${name}, drawn apart; numbers are the steps`,
-      about: `${name} drawn apart. In order: ${steps.map(({ panels }) => listed(panels.map(({ key }) => key))).join('; ')}.`,
+      name: told(say.drawnApart({ carcass: name })),
+      about: told(say.drawnInOrder({ carcass: name, steps: steps.map(namesIn) })),
       scene: explodedScene(name, carcass.panels, numbers, unit),
       file: null,
     },
     {
       kind: 'table',
-      columns: ['Step', 'Put on', 'Joints', 'Fittings'].map((head) => ({ head, figures: false })),
+      columns: [HEADS.step, HEADS.putOn, HEADS.joints, HEADS.fittings].map(column),
       rows: steps.map((step, i) => [
-        String(i + 1),
+        asItIs(String(i + 1)),
         putOn(step, i),
-        step.joints.map(({ id }) => id.replace('/', ' to ')).join(', '),
-        fittingWords(step.joints, joined),
+        joined(
+          step.joints.map(({ endPanel, facePanel }) => told(say.joint({ end: endPanel, face: facePanel }))),
+          ', ',
+        ),
+        fittingWords(step.joints, mated),
       ]),
     },
-    ...[...afterwards(one), clampWords(one, shop, unit), diagonalWords(one, unit)].map(paragraph),
+    ...[...afterwards(one), clamping(one, shop), diagonals(one)].map((message) => paragraph(told(message))),
   ];
 }
 
-function putOn({ panels, straight }: AssemblyStep, index: number): string {
-  const names = listed(panels.map(({ key }) => key));
-  if (index === 0 && straight) return `${names}: lay it down`;
-  return straight ? names : `${names}: work them in together; no straight move puts them on one by one`;
+const namesIn = ({ panels }: AssemblyStep): readonly string[] => panels.map(({ key }) => key);
+
+function putOn(step: AssemblyStep, index: number): Told {
+  const panels = namesIn(step);
+  if (!step.straight) return tell(say.workIn({ panels }), 'mm');
+  return index === 0 ? tell(say.layDown({ panel: listed(panels) }), 'mm') : asItIs(listed(panels));
 }
 
 /** '4 dowel-8x30' */
-function fittingWords(joints: readonly Joint[], joined: readonly Mating[]): string {
+function fittingWords(joints: readonly Joint[], mated: readonly Mating[]): Told {
   const ids = new Set(joints.map(({ id }) => id));
-  const counts = fittingsOf(joined.filter(({ joint }) => ids.has(joint.id)));
-  return [...counts].map(([name, count]) => `${count} ${name}`).join(', ');
+  const counts = fittingsOf(mated.filter(({ joint }) => ids.has(joint.id)));
+  return asItIs([...counts].map(([name, count]) => `${count} ${name}`).join(', '));
 }
 
-function afterwards({ carcass }: BuiltCarcass): readonly string[] {
+function afterwards({ carcass }: BuiltCarcass): readonly Message[] {
   const has = (role: string): number => carcass.panels.filter((panel) => panel.role === role).length;
-  const back = {
-    applied: ['Fix the back when the box is square: it keeps it so.'],
-    rebated: ['Lay the back into its rebates and fix it when the box is square: it keeps it so.'],
-    grooved: [],
-    none: [],
-  }[carcass.back];
+  const back = { applied: [say.fixBack()], rebated: [say.layBack()], grooved: [], none: [] }[carcass.back];
   const loose = has('loose-shelf');
   return [
     ...back,
-    ...(has('plinth') > 0 ? ['The plinth goes on when the box stands.'] : []),
-    ...(loose > 0 ? [`Drop in ${counted(loose, 'loose shelf', 'loose shelves')} last.`] : []),
+    ...(has('plinth') > 0 ? [say.plinth()] : []),
+    ...(loose > 0 ? [say.looseShelves({ count: loose })] : []),
   ];
 }
 
 /** How the box fits the clamp that it goes to. */
-function clampWords({ spec, carcass }: BuiltCarcass, { machines, habits }: Shop, unit: Unit): string {
+function clamping({ spec, carcass }: BuiltCarcass, { machines, habits }: Shop): Message {
   const name = spec.machines.clamp?.value ?? habits.machines.clamp;
   const clamp = name === null ? undefined : machines.get(name);
-  if (clamp?.kind !== 'clamp')
-    return 'The shop file names no case clamp: press the box with hand clamps, square to it.';
+  if (clamp?.kind !== 'clamp') return say.noClamp();
   const [width, height, depth] = outside(carcass.panels);
-  const sides = [
-    sideWords('width', width, clamp, unit),
-    sideWords('height', height, clamp, unit),
-    sideWords('depth', depth, clamp, unit),
-  ];
-  return `${sentence(clamp.name)}: ${sides.join('; ')}.`;
+  return say.clamp({
+    clamp: clamp.name,
+    sides: [
+      { side: 'width', size: width, range: clamp.width },
+      { side: 'height', size: height, range: clamp.height },
+      { side: 'depth', size: depth, range: clamp.depth },
+    ],
+  });
 }
 
-function sideWords(side: 'width' | 'height' | 'depth', size: number, clamp: CaseClamp, unit: Unit): string {
-  const range = clamp[side];
-  if (range === null) return `${side} ${showLength(size, unit)}`;
-  const fits = size >= range.min && size <= range.max ? '' : ', DOES NOT FIT';
-  return `${side} ${showLength(size, unit)} (takes ${figure(range.min, unit)} to ${showLength(range.max, unit)}${fits})`;
-}
-
-function diagonalWords({ carcass }: BuiltCarcass, unit: Unit): string {
+function diagonals({ carcass }: BuiltCarcass): Message {
   const [width, height] = outside(carcass.panels);
-  const diagonal = showLength(Math.round(Math.hypot(width, height) / 100) * 100, unit);
-  return `In the clamp measure both diagonals at the front: they are alike, ${diagonal}. Where they differ, shift the box in the clamp before the glue sets.`;
+  return say.diagonals({ diagonal: Math.round(Math.hypot(width, height) / 100) * 100 });
 }

@@ -1,14 +1,16 @@
-import { endNamed } from '../../carcass/roles.js';
 import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
 import { grouped } from '../../findings/lookups.js';
-import { figure, showLength } from '../../length/show.js';
+import { figure } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Band } from '../../shop/model.js';
-import { counted } from '../../words/english.js';
+import { tellerIn } from '../../words/message.js';
+import { asItIs, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
 import { panelsNamed, piecesIn } from '../pieces.js';
 import { column, figuresColumn, heading, list, paragraph, type Block, type Paper } from '../paper.js';
+import { edgeWord } from '../../drawing/words.js';
+import { HEADS, say } from './messages.js';
 
 /** An edge to be banded. */
 interface BandedEdge {
@@ -30,8 +32,8 @@ const ORDER: readonly EdgeName[] = ['reference-end', 'far-end', 'back', 'front']
 export function bandingPaper(
   carcasses: readonly BuiltCarcass[],
   allowance: Micrometres,
-  troubles: readonly string[],
-  title: string,
+  troubles: readonly Told[],
+  title: Told,
   unit: Unit,
 ): Paper {
   const edges = new Map<Band, BandedEdge[]>();
@@ -47,36 +49,35 @@ export function bandingPaper(
       }
     }
   }
+  const told = tellerIn(unit);
   return {
     title,
     blocks: [
-      { kind: 'cautions', items: [CAUTION] },
-      paragraph('Band the ends of a panel first, then its back edge, its front edge last: its band covers the others.'),
+      { kind: 'cautions', items: [told(say.caution())] },
+      paragraph(told(say.order())),
       ...list(troubles),
-      ...(edges.size === 0 ? [paragraph('No edge of this job is banded.')] : []),
+      ...(edges.size === 0 ? [paragraph(told(say.nothingBanded()))] : []),
       ...[...edges].flatMap(([band, of]) => bandBlocks(band, of, allowance, unit)),
     ],
   };
 }
 
-const CAUTION =
-  'Hot glue, rollers and trimming knives burn, draw in and cut: keep hands and sleeves away from the feed, and let no piece through that is shorter or narrower than the bander takes. The machine’s manual and local rules decide.';
-
 function bandBlocks(band: Band, edges: readonly BandedEdge[], allowance: Micrometres, unit: Unit): readonly Block[] {
   const total = edges.reduce((sum, { length, pieces }) => sum + pieces * (length + allowance), 0);
+  const told = tellerIn(unit);
   return [
     heading(
       2,
-      `${band.name}, ${showLength(band.thickness, unit)} thick`,
-      `${counted(piecesIn(edges), 'edge')}, ${metres(total)} with ${showLength(allowance, unit)} over on each`,
+      told(say.band({ band: band.name, thickness: band.thickness })),
+      told(say.tape({ edges: piecesIn(edges), length: total, allowance })),
     ),
     {
       kind: 'table',
-      columns: [figuresColumn('Edges'), figuresColumn('Length'), column('Edge'), column('Panels')],
+      columns: [figuresColumn(HEADS.edges), figuresColumn(HEADS.length), column(HEADS.edge), column(HEADS.panels)],
       rows: alike(edges).map((same) => [
-        String(piecesIn(same)),
-        figure(same[0]!.length, unit),
-        wordOf(same[0]!),
+        asItIs(String(piecesIn(same))),
+        asItIs(figure(same[0]!.length, unit)),
+        edgeWord(same[0]!.panel, same[0]!.edge),
         panelsNamed(same.map((one) => ({ ...one, panel: one.panel.key }))),
       ]),
     },
@@ -85,17 +86,11 @@ function bandBlocks(band: Band, edges: readonly BandedEdge[], allowance: Microme
 
 /** Edges of one length and kind, the ends before the fronts, the longest first. */
 function alike(edges: readonly BandedEdge[]): readonly (readonly BandedEdge[])[] {
-  return [...grouped(edges, (one) => `${one.length} ${wordOf(one)}`)].sort(
+  return [...grouped(edges, (one) => `${one.length} ${edgeWord(one.panel, one.edge)}`)].sort(
     ([a], [b]) => ORDER.indexOf(a!.edge) - ORDER.indexOf(b!.edge) || b!.length - a!.length,
   );
-}
-
-function wordOf({ panel, edge }: BandedEdge): string {
-  return edge === 'front' || edge === 'back' ? `${edge} edge` : endNamed(panel, edge);
 }
 
 function lengthOf({ length, width }: Panel, edge: EdgeName): Micrometres {
   return edge === 'front' || edge === 'back' ? length : width;
 }
-
-const metres = (length: Micrometres): string => `${(length / 1e6).toFixed(2)} m`;

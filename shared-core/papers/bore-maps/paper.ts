@@ -1,6 +1,8 @@
 import { describe } from '../../drawing/bore-map/hole-table.js';
 import type { Scene } from '../../drawing/scene/scene.js';
 import { IN_SHORT } from '../../machining/caution.js';
+import { asItIs, type Told } from '../../words/told.js';
+import { WORDS } from './messages.js';
 import { heading, list, paragraph, type Block, type Paper, type Picture } from '../paper.js';
 
 /** A drawing and the file that it is written to. */
@@ -12,23 +14,23 @@ export interface DrawnPanel {
 export interface DrawnJob {
   readonly file: string;
   /** One line each. */
-  readonly findings: readonly string[];
+  readonly findings: readonly Told[];
   readonly carcasses: readonly { readonly name: string; readonly panels: readonly DrawnPanel[] }[];
 }
 
 /** The bore maps of all panels, job by job. */
 export function boreMapsPaper(jobs: readonly DrawnJob[]): Paper {
-  return { title: 'Bore maps', blocks: [{ kind: 'cautions', items: [IN_SHORT] }, ...jobs.flatMap(jobBlocks)] };
+  return { title: WORDS.title, blocks: [{ kind: 'cautions', items: [IN_SHORT] }, ...jobs.flatMap(jobBlocks)] };
 }
 
 function jobBlocks({ file, findings, carcasses }: DrawnJob): readonly Block[] {
   return [
-    heading(1, file),
-    ...(findings.length === 0 ? [paragraph('No findings.')] : list(findings)),
-    ...carcasses.flatMap(({ name, panels }) => [heading(2, name), ...panels.map(picture)]),
+    heading(1, asItIs(file)),
+    ...(findings.length === 0 ? [paragraph(WORDS.noFindings)] : list(findings)),
+    ...carcasses.flatMap(({ name, panels }) => [heading(2, asItIs(name)), ...panels.map(picture)]),
   ];
 }
 
 function picture({ name, file, scene }: DrawnPanel): Picture {
-  return { kind: 'picture', name, about: describe(scene), scene, file };
+  return { kind: 'picture', name: asItIs(name), about: describe(scene), scene, file };
 }

@@ -1,19 +1,21 @@
 import { describe, tableCells } from '../../drawing/bore-map/hole-table.js';
 import type { Scene } from '../../drawing/scene/scene.js';
-import { sentence } from '../../drawing/words.js';
+import { asItIs, joined, type Told } from '../../words/told.js';
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
 import { IN_SHORT } from '../../machining/caution.js';
 import { column, heading, list, paragraph, type Block, type Paper } from '../paper.js';
 
 /** Bore maps to be printed: a panel's drawing with its holes and its findings under it, as many panels to a page as go on it. */
 export function printedBoreMaps(
   carcasses: readonly { readonly name: string; readonly scenes: readonly Scene[] }[],
-  title: string,
+  title: Told,
 ): Paper {
   return {
     title,
     blocks: [
       { kind: 'cautions', items: [IN_SHORT] },
-      ...carcasses.flatMap(({ name, scenes }) => [heading(2, name), ...scenes.flatMap(panelBlocks)]),
+      ...carcasses.flatMap(({ name, scenes }) => [heading(2, asItIs(name)), ...scenes.flatMap(panelBlocks)]),
     ],
   };
 }
@@ -21,13 +23,20 @@ export function printedBoreMaps(
 function panelBlocks(scene: Scene): readonly Block[] {
   const { title, facts, caption, heads, table, findings, notes } = scene;
   return [
-    heading(3, title, facts.map(({ word, value }) => `${word} ${value}`).join(' · ')),
+    heading(
+      3,
+      title,
+      joined(
+        facts.map(({ word, value }) => asItIs(`${word} ${value}`)),
+        ' · ',
+      ),
+    ),
     ...(caption === '' ? [] : [paragraph(caption)]),
     { kind: 'picture', name: title, about: describe(scene), scene, file: null },
     ...(table.length === 0
       ? []
       : [{ kind: 'table', columns: heads.map(column), rows: table.map(tableCells) } satisfies Block]),
-    ...list(findings.map(({ severity, message }) => `${sentence(severity)}: ${message}`)),
+    ...list(findings.map((one) => tell(say.finding(one), 'mm'))),
     // What every bore map says of safety stands at the head of the paper.
     ...list(notes.filter((note) => note !== IN_SHORT)),
   ];

@@ -6,15 +6,18 @@ import { figure, showLength } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Tolerances } from '../../shop/model.js';
 import { surfaceWord } from '../../drawing/words.js';
+import { tell } from '../../words/message.js';
+import { asItIs, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
-import { manyWords } from '../pieces.js';
+import { carcassNamed } from '../pieces.js';
 import { column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
+import { HEADS, MEASURES, say } from './messages.js';
 
 /** The limits of one measure, and room to write what it came to. */
-type Row = readonly [what: string, measure: string, from: string, to: string, found: string];
+type Row = readonly [what: Told, measure: Told, from: Told | '', to: Told | '', found: Told];
 
 /** Room to write a figure by hand. */
-const BLANK = '____________';
+const BLANK = asItIs('____________');
 
 /**
  * What to measure before the next step is taken, with the least and the greatest that the shop's tolerances allow: of a
@@ -23,15 +26,13 @@ const BLANK = '____________';
 export function checkingPaper(
   carcasses: readonly BuiltCarcass[],
   tolerances: Tolerances,
-  title: string,
+  title: Told,
   unit: Unit,
 ): Paper {
   return {
     title,
     blocks: [
-      paragraph(
-        `In ${unit === 'mm' ? 'millimetres' : 'inches'}. Limits follow from the tolerances of the shop file. What is outside them is put right before the next step; nothing is forced.`,
-      ),
+      paragraph(tell(say.about({ unit }), unit)),
       ...carcasses.flatMap((one) => carcassBlocks(one, tolerances, unit)),
     ],
   };
@@ -39,74 +40,79 @@ export function checkingPaper(
 
 function carcassBlocks(one: BuiltCarcass, tolerances: Tolerances, unit: Unit): readonly Block[] {
   return [
-    heading(2, `${one.name}${manyWords(one.carcass.count)}`),
-    heading(3, 'Panels, when bored'),
+    heading(2, carcassNamed(one.name, one.carcass.count)),
+    heading(3, HEADS.panels),
     table(
       one.carcass.panels.flatMap((panel) => panelRows(panel, one, tolerances, unit)),
-      'Panel',
+      HEADS.panel,
     ),
-    heading(3, 'The box, in the clamp'),
-    table(boxRows(one, tolerances, unit), 'Box'),
+    heading(3, HEADS.boxInClamp),
+    table(boxRows(one, tolerances, unit), HEADS.box),
   ];
 }
 
-function table(rows: readonly Row[], head: string): Block {
+function table(rows: readonly Row[], head: Told): Block {
   return {
     kind: 'table',
-    columns: [column(head), column('Measure'), figuresColumn('From'), figuresColumn('To'), column('Found')],
+    columns: [
+      column(head),
+      column(HEADS.measure),
+      figuresColumn(HEADS.from),
+      figuresColumn(HEADS.to),
+      column(HEADS.found),
+    ],
     rows: rows.map((row, i) => [rows[i - 1]?.[0] === row[0] ? null : row[0], ...row.slice(1)]),
   };
 }
 
 function panelRows(panel: Panel, { boring }: BuiltCarcass, tolerances: Tolerances, unit: Unit): readonly Row[] {
-  const row = (measure: string, size: Micrometres, stray: Micrometres): Row => [
-    panel.key,
+  const row = (measure: Told, size: Micrometres, stray: Micrometres): Row => [
+    asItIs(panel.key),
     measure,
-    figure(size - stray, unit),
-    figure(size + stray, unit),
+    asItIs(figure(size - stray, unit)),
+    asItIs(figure(size + stray, unit)),
     BLANK,
   ];
   const { width, length, thickness, stop, drill } = tolerances;
   const bores = boring.bores.filter((bore) => bore.panel === panel.key);
   const faces = grouped(bores, ({ face, purpose }) => `${face} ${isRow({ purpose })}`);
   return [
-    row('length', panel.length, length),
-    row('width', panel.width, width),
-    row('thickness', panel.thickness, thickness),
+    row(MEASURES.length, panel.length, length),
+    row(MEASURES.width, panel.width, width),
+    row(MEASURES.thickness, panel.thickness, thickness),
     ...faces.map((of) => {
       const bore = of.reduce((first, other) =>
         other.v < first.v || (other.v === first.v && other.u < first.u) ? other : first,
       );
-      const what = isRow(bore) ? 'first row hole' : 'first bore';
+      const what = say.firstBore({ surface: surfaceWord(panel, bore.face), isRow: isRow(bore) });
       // A stop and a bit can stray at once; a fence strays as a stop does.
-      return row(`${what} in the ${surfaceWord(panel, bore.face)}, from the front edge`, bore.u, stop + drill);
+      return row(tell(what, unit), bore.u, stop + drill);
     }),
   ];
 }
 
 function boxRows({ name, spec, carcass }: BuiltCarcass, tolerances: Tolerances, unit: Unit): readonly Row[] {
+  const box = asItIs(name);
   const [width, height, depth] = outside(carcass.panels);
   const diagonal = Math.round(Math.hypot(width, height));
   const { length, width: across, frontLimit, stepLimit, gapLimit } = tolerances;
-  const between = (what: string, size: Micrometres, stray: Micrometres): Row => [
-    name,
+  const between = (what: Told, size: Micrometres, stray: Micrometres): Row => [
+    box,
     what,
-    figure(size - stray, unit),
-    figure(size + stray, unit),
+    asItIs(figure(size - stray, unit)),
+    asItIs(figure(size + stray, unit)),
     BLANK,
   ];
-  const most = (what: string, limit: Micrometres): Row => [name, what, '', showLength(limit, unit), BLANK];
+  const most = (what: Told, limit: Micrometres): Row => [box, what, '', asItIs(showLength(limit, unit)), BLANK];
   return [
-    between('width over all', width, length),
-    between('height over all, without plinth', height, length),
-    between('depth over all', depth, across),
-    [name, 'diagonals at the front, both alike', figure(diagonal, unit), '', BLANK],
-    most('offset of front edges', frontLimit),
-    most('step at the outside', stepLimit),
-    most('gap in a joint', gapLimit),
-    ...(spec.looseShelves.length > 0
-      ? ([[name, 'loose shelves drop in and lie on all pins', '', '', BLANK]] satisfies Row[])
-      : []),
+    between(MEASURES.widthOverAll, width, length),
+    between(MEASURES.heightOverAll, height, length),
+    between(MEASURES.depthOverAll, depth, across),
+    [box, MEASURES.diagonals, asItIs(figure(diagonal, unit)), '', BLANK],
+    most(MEASURES.frontOffset, frontLimit),
+    most(MEASURES.step, stepLimit),
+    most(MEASURES.gap, gapLimit),
+    ...(spec.looseShelves.length > 0 ? ([[box, MEASURES.looseShelves, '', '', BLANK]] satisfies Row[]) : []),
   ];
 }
 

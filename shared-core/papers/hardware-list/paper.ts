@@ -4,15 +4,18 @@ import type { Unit } from '../../length/units.js';
 import { nominal } from '../../length/show.js';
 import type { Shop } from '../../shop/model.js';
 import type { BuiltCarcass } from '../built.js';
-import { column, figuresColumn, type Paper } from '../paper.js';
+import { tell } from '../../words/message.js';
+import { asItIs, type Told } from '../../words/told.js';
+import { UNNAMED, column, figuresColumn, type Paper } from '../paper.js';
+import { HEADS, say, THINGS } from './messages.js';
 
 /** A loose shelf lies on two pins at each end; common practice, no source. */
 const PINS_OF_A_SHELF = 4;
 
 /** A thing to have ready, and how many of it each carcass takes. */
 export interface Needed {
-  readonly name: string;
-  readonly about: string;
+  readonly name: Told;
+  readonly about: Told | '';
   readonly each: ReadonlyMap<string, number>;
 }
 
@@ -27,17 +30,15 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, u
     for (const [fitting, count] of fittingsIn(one)) add(fitting, one.name, count * one.carcass.count);
     const pins =
       one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length * PINS_OF_A_SHELF * one.carcass.count;
-    if (pins > 0) add(PINS, one.name, pins);
+    if (pins > 0) add(THINGS.pins, one.name, pins);
   }
-  return [...counts].map(([name, each]) => ({ name, about: aboutOf(name, shop, unit), each }));
+  return [...counts].map(([name, each]) => ({ name: asItIs(name), about: aboutOf(name, shop, unit), each }));
 }
 
-const PINS = 'shelf pins';
-
-function aboutOf(name: string, shop: Shop, unit: Unit): string {
-  if (name === PINS) return `for holes of ${nominal(shop.habits.rowDiameter, unit)}`;
+function aboutOf(name: string, shop: Shop, unit: Unit): Told | '' {
+  if (name === THINGS.pins) return tell(say.pins({ diameter: shop.habits.rowDiameter }), unit);
   const fitting = shop.fittings.get(name);
-  return fitting === undefined ? '' : kindOf(fitting).described(fitting, (length) => nominal(length, unit));
+  return fitting === undefined ? '' : asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, unit)));
 }
 
 /** Fittings by name: one for each two bores that open into each other. */
@@ -56,18 +57,18 @@ export function fittingsOf(joined: readonly Mating[]): ReadonlyMap<string, numbe
   return counts;
 }
 
-export function hardwarePaper(needed: readonly Needed[], title: string): Paper {
+export function hardwarePaper(needed: readonly Needed[], title: Told): Paper {
   return {
     title,
     blocks: [
       {
         kind: 'table',
-        columns: [figuresColumn('Count'), column('What'), column(''), column('For')],
+        columns: [figuresColumn(HEADS.count), column(HEADS.what), UNNAMED, column(HEADS.for)],
         rows: needed.map(({ name, about, each }) => [
-          String([...each.values()].reduce((sum, count) => sum + count, 0)),
+          asItIs(String([...each.values()].reduce((sum, count) => sum + count, 0))),
           name,
           about,
-          [...each].map(([carcass, count]) => `${carcass} ${count}`).join(', '),
+          asItIs([...each].map(([carcass, count]) => `${carcass} ${count}`).join(', ')),
         ]),
       },
     ],

@@ -1,4 +1,6 @@
-import { counted, listed } from '../../words/english.js';
+import { tellerIn, type Message } from '../../words/message.js';
+import { asItIs, joined, type Told } from '../../words/told.js';
+import { HEADS, percent, say } from './messages.js';
 import { fine } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
 import type { FigureName } from '../../tolerance/assemble.js';
@@ -20,7 +22,7 @@ export interface SpreadJoint extends Readonly<Record<FigureName, Spread>> {
 export interface SpreadBox<J extends SpreadJoint = SpreadJoint> {
   readonly name: string;
   readonly joints: readonly J[];
-  readonly unknown: readonly { readonly joint: string; readonly reason: string }[];
+  readonly unknown: readonly { readonly joint: string; readonly reason: Message }[];
   /** Part of the sampled boxes that go together whole. */
   readonly boxesClose: number;
   /** Part of them in which every joint is within the shop's limits too. */
@@ -35,8 +37,6 @@ export interface Made {
   readonly unit: Unit;
 }
 
-const HEADS = ['Joint', 'Front edge', 'Outside face', 'Gap', 'Play wanted', 'Goes in', 'Within limits'] as const;
-
 /** What can come out at every joint of a job by the shop's tolerances. */
 export function jointsPaper(boxes: readonly SpreadBox[], made: Made): Paper {
   const { samples, tolerances, unit } = made;
@@ -45,13 +45,11 @@ export function jointsPaper(boxes: readonly SpreadBox[], made: Made): Paper {
   return {
     title: '',
     blocks: [
-      ...list([
-        `By the shop’s tolerances, in ${unit === 'mm' ? 'millimetres' : 'inches'}: root of the sum of squares / not passed by 19 boxes of 20 / worst case.`,
-        `Goes in: in how many of ${samples} sampled boxes every dowel or screw finds its bores with the play that it has. It says nothing of offsets and gaps.`,
-        `Within limits: in how many it goes in, and front edge, outside face and gap keep the shop’s limits too (${listed(limits)}). Offsets count where the panels are drawn flush.`,
-        'A worst case has every tolerance at its bound at once, so it may pass a limit that every sampled box keeps.',
-        'Nothing here is measured on your boards: the figures are as good as the tolerances of the shop file.',
-      ]),
+      ...list(
+        [say.how({ unit }), say.goesIn({ samples }), say.within({ limits }), say.worstCase(), say.notMeasured()].map(
+          tellerIn(unit),
+        ),
+      ),
       ...boxes.flatMap((box) => boxBlocks(box, made)),
     ],
   };
@@ -61,28 +59,27 @@ function boxBlocks(
   { name, joints, unknown, boxesClose, boxesFit }: SpreadBox,
   { samples, unit }: Made,
 ): readonly Block[] {
-  const cell = ({ worst, rootSumSquare, p95 }: Spread): string =>
-    [rootSumSquare, p95, worst].map((size) => fine(size, unit)).join(' / ');
+  const told = tellerIn(unit);
+  const cell = ({ worst, rootSumSquare, p95 }: Spread): Told =>
+    joined(
+      [rootSumSquare, p95, worst].map((size) => asItIs(fine(size, unit))),
+      ' / ',
+    );
   return [
-    heading(
-      2,
-      `${name}: ${counted(joints.length, 'joint')}; of ${samples} boxes ${percent(boxesClose)} go together, ${percent(boxesFit)} within the limits`,
-    ),
+    heading(2, told(say.box({ carcass: name, joints: joints.length, samples, close: boxesClose, fit: boxesFit }))),
     {
       kind: 'table',
-      columns: HEADS.map(column),
+      columns: [HEADS.joint, HEADS.front, HEADS.step, HEADS.gap, HEADS.play, HEADS.closes, HEADS.fits].map(column),
       rows: joints.map((one) => [
-        one.joint,
+        asItIs(one.joint),
         cell(one.front),
         cell(one.step),
         cell(one.gap),
         cell(one.play),
-        percent(one.closed),
-        percent(one.fits),
+        asItIs(percent(one.closed)),
+        asItIs(percent(one.fits)),
       ]),
     },
-    ...unknown.map(({ joint, reason }) => paragraph(`${joint}: no figures, ${reason}`)),
+    ...unknown.map((one) => paragraph(told(say.unknown(one)))),
   ];
 }
-
-const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;

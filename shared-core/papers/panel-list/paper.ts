@@ -1,13 +1,14 @@
 import type { BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
-import { grooveNotes } from '../../drawing/bore-map/bore-map.js';
+import { grooveNotes, ownNote } from '../../drawing/bore-map/bore-map.js';
 import { holeGroups, tableCells, tableHeads } from '../../drawing/bore-map/hole-table.js';
 import { endWord } from '../../drawing/words.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
-import { showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
-import { manyWords } from '../pieces.js';
-import { heading, list, paragraph, type Block, type Paper, type Table } from '../paper.js';
+import { tell, tellerIn } from '../../words/message.js';
+import { carcassNamed } from '../pieces.js';
+import { say } from './messages.js';
+import { column, heading, list, paragraph, type Block, type Paper, type Table } from '../paper.js';
 
 /** A carcass of the list; what cannot be worked out is null. */
 export interface ListedCarcass {
@@ -23,20 +24,22 @@ export function panelList(carcasses: readonly ListedCarcass[], unit: Unit): Pape
 }
 
 function carcassBlocks({ name, spec, carcass, boring }: ListedCarcass, unit: Unit): readonly Block[] {
-  if (spec === null || carcass === null || boring === null) return [heading(2, `${name}: cannot be worked out`)];
-  const box = showSizes([spec.width.value, spec.height.value, spec.depth.value], unit);
+  const told = tellerIn(unit);
+  if (spec === null || carcass === null || boring === null)
+    return [heading(2, told(say.notWorkedOut({ carcass: name })))];
+  const box = [spec.width.value, spec.height.value, spec.depth.value];
   return [
-    heading(2, `${name}${manyWords(carcass.count)}: ${spec.kind.value}, ${box}`),
-    ...(spec.note === '' ? [] : [paragraph(`Note: ${spec.note}`)]),
+    heading(2, told(say.carcass({ carcass: carcassNamed(name, carcass.count), kind: spec.kind.value, box }))),
+    ...ownNote(spec).map(paragraph),
     ...carcass.panels.flatMap((panel) => panelBlocks(panel, carcass, boring, unit)),
   ];
 }
 
 function panelBlocks(panel: Panel, carcass: Carcass, boring: BoreMap, unit: Unit): readonly Block[] {
-  const size = showSizes([panel.length, panel.width, panel.thickness], unit);
-  const cut = showSizes([panel.cutLength, panel.cutWidth], unit);
+  const { length, width, thickness, cutLength, cutWidth, board } = panel;
+  const size = [length, width, thickness];
   return [
-    heading(3, `${panel.key}: ${size}, to cut ${cut}, ${panel.board.name}`),
+    heading(3, tell(say.panel({ panel: panel.key, size, cut: [cutLength, cutWidth], board: board.name }), unit)),
     ...list(grooveNotes(panel, unit)),
     ...holeTable(panel, carcass, boring, unit),
   ];
@@ -51,7 +54,7 @@ function holeTable(panel: Panel, carcass: Carcass, boring: BoreMap, unit: Unit):
   return [
     {
       kind: 'table',
-      columns: heads.map((head) => ({ head, figures: false })),
+      columns: heads.map(column),
       rows: groups.map(({ line }) => tableCells(line)),
     },
   ];

@@ -6,7 +6,7 @@ import { PAGE_STYLE } from './html-style.js';
  * A paper as one HTML page: a plain file without scripts, that reaches nothing but the pictures beside it. With more than one
  * part of its own it begins with a list of its contents.
  */
-export function asHtml({ title, blocks }: Paper): string {
+export function asHtml({ title, blocks }: Paper<string>): string {
   return `<!doctype html>
 <html lang="en">
 <meta charset="utf-8">
@@ -23,7 +23,7 @@ ${[...contents(blocks), ...bodies(blocks)].join('\n')}
 /** Where a heading is linked to; by its place, since two headings may say the same. */
 const anchorOf = (index: number): string => `part-${index + 1}`;
 
-function contents(blocks: readonly Block[]): readonly string[] {
+function contents(blocks: readonly Block<string>[]): readonly string[] {
   const heads = blocks.flatMap((block, index) =>
     block.kind === 'heading' && block.level < 3 ? [{ block, anchor: anchorOf(index) }] : [],
   );
@@ -35,8 +35,8 @@ function contents(blocks: readonly Block[]): readonly string[] {
 }
 
 /** Pictures that follow each other stand side by side. */
-function bodies(blocks: readonly Block[]): readonly string[] {
-  const isPicture = (block: Block | undefined): boolean => block?.kind === 'picture';
+function bodies(blocks: readonly Block<string>[]): readonly string[] {
+  const isPicture = (block: Block<string> | undefined): boolean => block?.kind === 'picture';
   return blocks.map((block, index) => {
     const opens = isPicture(block) && !isPicture(blocks[index - 1]) ? '<div class="pictures">\n' : '';
     const closes = isPicture(block) && !isPicture(blocks[index + 1]) ? '\n</div>' : '';
@@ -44,7 +44,7 @@ function bodies(blocks: readonly Block[]): readonly string[] {
   });
 }
 
-function body(block: Block, index: number): string {
+function body(block: Block<string>, index: number): string {
   switch (block.kind) {
     case 'heading':
       return headingHtml(block, anchorOf(index));
@@ -63,7 +63,7 @@ function body(block: Block, index: number): string {
   }
 }
 
-function headingHtml({ level, text, aside }: Heading, anchor: string): string {
+function headingHtml({ level, text, aside }: Heading<string>, anchor: string): string {
   const tag = `h${level + 1}`;
   const more = aside === '' ? '' : ` <span class="aside">${escaped(aside)}</span>`;
   return `<${tag} id="${anchor}">${escaped(text)}${more}</${tag}>`;
@@ -73,7 +73,7 @@ function listHtml(name: string, items: readonly string[]): string {
   return `<ul class="${name}">\n${items.map((item) => `<li>${escaped(item)}</li>`).join('\n')}\n</ul>`;
 }
 
-function figuresHtml({ figures, note }: Figures): string {
+function figuresHtml({ figures, note }: Figures<string>): string {
   const lines = figures.map(({ name, value, about, marked, doing }) => {
     const more = about === '' ? '' : ` <span class="about">${escaped(about)}</span>`;
     const done = doing.map((sentence) => `<dd class="doing">${escaped(sentence)}</dd>`).join('');
@@ -85,7 +85,7 @@ function figuresHtml({ figures, note }: Figures): string {
 }
 
 /** A cell that is not said again is one with the cell above. */
-function tableHtml({ columns, rows }: Table): string {
+function tableHtml({ columns, rows }: Table<string>): string {
   const classOf = (index: number): string => (columns[index]?.figures === true ? ' class="figure"' : '');
   const heads = columns.map(({ head }, index) => `<th scope="col"${classOf(index)}>${escaped(head)}</th>`);
   const lines = rows.map((cells, row) => {
@@ -100,7 +100,7 @@ function tableHtml({ columns, rows }: Table): string {
   return `<table>\n<thead><tr>${heads.join('')}</tr></thead>\n<tbody>\n${lines.join('\n')}\n</tbody>\n</table>`;
 }
 
-function pictureHtml({ name, about, scene, file }: Picture): string {
+function pictureHtml({ name, about, scene, file }: Picture<string>): string {
   return `<figure>${file === null ? drawnHere(scene) : linked(file, about)}<figcaption>${escaped(name)}</figcaption></figure>`;
 }
 

@@ -7,7 +7,7 @@ const WIDTH = 78;
  * A paper as plain text, for a terminal: running text is broken at 78 letters, an item of a list and a row of a table keep
  * their line, so that they can be searched for. Pictures are named, since text cannot show them.
  */
-export function asText({ title, blocks }: Paper): string {
+export function asText({ title, blocks }: Paper<string>): string {
   const lines: string[] = title === '' ? [] : [title];
   let indent = '';
   blocks.forEach((block, index) => {
@@ -20,14 +20,14 @@ export function asText({ title, blocks }: Paper): string {
 }
 
 /** Whether a blank line keeps a block apart from the one before it; `before` null for the title. */
-function isApart(before: Block | null, block: Block): boolean {
+function isApart(before: Block<string> | null, block: Block<string>): boolean {
   if (block.kind === 'heading') return true;
   if (before === null || before.kind === 'heading') return false;
   if (before.kind === 'list') return block.kind !== 'table';
   return !(before.kind === 'paragraph' && (block.kind === 'paragraph' || block.kind === 'figures'));
 }
 
-function blockLines(block: Block, indent: string): readonly string[] {
+function blockLines(block: Block<string>, indent: string): readonly string[] {
   switch (block.kind) {
     case 'heading':
       return headingLines(block, indent);
@@ -46,14 +46,14 @@ function blockLines(block: Block, indent: string): readonly string[] {
   }
 }
 
-function headingLines({ level, text, aside }: Heading, indent: string): readonly string[] {
+function headingLines({ level, text, aside }: Heading<string>, indent: string): readonly string[] {
   const room = Math.max(aside.length + 2, WIDTH - indent.length - text.length);
   const line = `${indent}${text}${aside === '' ? '' : aside.padStart(room)}`;
   return level === 1 ? ['='.repeat(WIDTH), line, '='.repeat(WIDTH)] : [line];
 }
 
 /** Marked figures have a star. */
-function figureLines({ figures, note }: Figures, indent: string): readonly string[] {
+function figureLines({ figures, note }: Figures<string>, indent: string): readonly string[] {
   const longest = Math.max(0, ...figures.map(({ name }) => name.length));
   const under = `${indent}${' '.repeat(longest + 6)}`;
   return [
@@ -69,7 +69,7 @@ function figureLines({ figures, note }: Figures, indent: string): readonly strin
   ];
 }
 
-function tableLines({ columns, rows }: Table, indent: string): readonly string[] {
+function tableLines({ columns, rows }: Table<string>, indent: string): readonly string[] {
   const lines = [columns.map(({ head }) => head), ...rows.map((cells) => cells.map((cell) => cell ?? ''))];
   const widths = columns.map((_, index) => Math.max(...lines.map((cells) => cells[index]?.length ?? 0)));
   return lines.map((cells) => {

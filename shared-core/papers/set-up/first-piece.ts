@@ -2,14 +2,17 @@ import { ascending, listFigures } from '../../drawing/bore-map/hole-table.js';
 import { edgeWord, endWord, surfaceWord } from '../../drawing/words.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Unit } from '../../length/units.js';
+import { tell } from '../../words/message.js';
+import { asItIs, type Told } from '../../words/told.js';
+import { say } from './messages.js';
 import type { PlannedHole, Run } from '../../machining/set-up.js';
 
 /** One thing to measure on a piece, and what it has to be. */
 export interface PieceCheck {
   /** 'from front edge', 'diameter'; with the face before it where a piece has holes in several. */
-  readonly name: string;
+  readonly name: Told;
   /** '37, 485 mm' */
-  readonly value: string;
+  readonly value: Told;
 }
 
 /**
@@ -21,21 +24,33 @@ export function firstPiece(run: Run, panel: Panel, unit: Unit): readonly PieceCh
   const faces = [...new Set(holes.map(({ face }) => face))];
   return faces.flatMap((face) => {
     const own = holes.filter((hole) => hole.face === face);
-    const prefix = faces.length > 1 ? `${surfaceWord(panel, face)}, ` : '';
+    const onFace = faces.length > 1 ? surfaceWord(panel, face) : null;
     const isEnd = face === 'reference-end' || face === 'far-end';
     const across = isEnd ? surfaceWord(panel, 'outside') : endWord(panel, 'reference-end');
-    const figures = (of: (hole: PlannedHole) => number): string =>
-      `${listFigures(ascending(own.map(of)), unit)} ${unit}`;
-    const depths = own.filter(({ through }) => !through);
-    const depth = [
-      ...(depths.length > 0 ? [`${listFigures(ascending(depths.map((hole) => hole.depth)), unit)} ${unit}`] : []),
-      ...(depths.length < own.length ? ['through'] : []),
-    ];
+    const figures = (those: readonly PlannedHole[], of: (hole: PlannedHole) => number): Told =>
+      asItIs(`${listFigures(ascending(those.map(of)), unit)} ${unit}`);
+    const from = (what: string): Told =>
+      tell(
+        onFace === null ? say.measuredFrom({ from: what }) : say.measuredOnFaceFrom({ face: onFace, from: what }),
+        unit,
+      );
     return [
-      { name: `${prefix}from ${edgeWord(panel, 'front')}`, value: figures(({ u }) => u) },
-      { name: `${prefix}from ${across}`, value: figures(({ v }) => v) },
-      { name: `${prefix}diameter`, value: figures(({ diameter }) => diameter) },
-      { name: `${prefix}depth`, value: depth.join(' and ') },
+      { name: from(edgeWord(panel, 'front')), value: figures(own, ({ u }) => u) },
+      { name: from(across), value: figures(own, ({ v }) => v) },
+      {
+        name: tell(onFace === null ? say.diameter() : say.diameterOnFace({ face: onFace }), unit),
+        value: figures(own, ({ diameter }) => diameter),
+      },
+      {
+        name: tell(onFace === null ? say.depth() : say.depthOnFace({ face: onFace }), unit),
+        value: depthsOf(own, (those) => figures(those, ({ depth }) => depth)),
+      },
     ];
   });
+}
+
+function depthsOf(holes: readonly PlannedHole[], figures: (those: readonly PlannedHole[]) => Told): Told {
+  const blind = holes.filter(({ through }) => !through);
+  if (blind.length === holes.length) return figures(blind);
+  return tell(blind.length === 0 ? say.allThrough() : say.someThrough({ depths: figures(blind) }), 'mm');
 }

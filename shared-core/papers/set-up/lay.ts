@@ -1,6 +1,8 @@
 import { described } from '../../machining/described.js';
 import { tell } from '../../words/message.js';
-import { say } from './messages.js';
+import { EDGES, FACES } from '../../words/names.js';
+import type { Told } from '../../words/told.js';
+import { AGAINST, say } from './messages.js';
 import type { Panel } from '../../carcass/model.js';
 import { indexWords, movedWords, turnOf } from '../../drawing/machine-view/words.js';
 import { edgeWord, endWord, facesExplained, stopCalled, surfaceWord } from '../../drawing/words.js';
@@ -19,7 +21,7 @@ export interface LaidRun {
   /** How many equal ones are bored so. */
   readonly pieces: number;
   /** '720 × 560 × 16 mm' */
-  readonly size: string;
+  readonly size: Told;
   /** See `runContent`. */
   readonly content: string;
   readonly steps: readonly LaidStep[];
@@ -28,11 +30,11 @@ export interface LaidRun {
 /** One stroke. */
 export interface LaidStep {
   /** How the panel comes to lie otherwise than in the stroke before: 'slide it along'; null where it does not. */
-  readonly turn: string | null;
+  readonly turn: Told | null;
   /** 'bottom end at near-left' */
-  readonly lay: string;
+  readonly lay: Told;
   /** The index move from there, or from the stroke before: 'move it along 672 mm to the left, 21 pitches, …'; null where there is none. */
-  readonly along: string | null;
+  readonly along: Told | null;
   /** Set stops that the panel covers, so that they must be down. */
   readonly lowered: readonly string[];
   /** False where the machine has clamps and none of them comes down on the panel. */
@@ -69,14 +71,13 @@ function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit, machineUnit }: Om
 }
 
 /** 'outside face down, bottom end at near-left'; 'outside face down, left end to the head, front edge at square-left'. */
-export function layWords(setUp: Pick<SetUp, 'machine'>, step: Step, panel: Panel): string {
-  return `${surfaceWord(panel, step.down)} down, ${endWords(setUp, step, panel)}`;
+export function layWords(setUp: Pick<SetUp, 'machine'>, step: Step, panel: Panel): Told {
+  return tell(say.faceDown({ face: surfaceWord(panel, step.down), lay: endWords(setUp, step, panel) }), 'mm');
 }
 
-function endWords({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): string {
-  if (described(machine).bores === 'ends')
-    return `${endWord(panel, end)} to the head, ${edgeWord(panel, edge)} at ${stopCalled(stop)}`;
-  return `${endWord(panel, end)} at ${stopCalled(stop)}`;
+function endWords({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): Told {
+  const at = { end: endWord(panel, end), edge: edgeWord(panel, edge), stop: stopCalled(stop) };
+  return tell((described(machine).bores === 'ends' ? say.atHead : say.atStop)(at), 'mm');
 }
 
 /** The faces that lie down in a set-up; where there are two, every step says which. */
@@ -90,7 +91,7 @@ function turnWords(
   before: Step | undefined,
   table: TableLayout | undefined,
   last: TableLayout | undefined,
-): string | null {
+): Told | null {
   if (before === undefined || table === undefined || last === undefined) return null;
   switch (turnOf(last, table)) {
     case 'over':
@@ -107,31 +108,32 @@ function isAtSameStop(step: Step, before: Step): boolean {
 }
 
 /** The index move from the stop, or from where the panel lay in the stroke before; then also where that brings its end. */
-function alongWords(setUp: SetUp, step: Step, before: Step | undefined, unit: Unit): string | null {
+function alongWords(setUp: SetUp, step: Step, before: Step | undefined, unit: Unit): Told | null {
   const from = before !== undefined && isAtSameStop(step, before) ? before.moved : 0;
   const by: Micrometres = step.moved - from;
   if (by === 0) return null;
-  const move = `move it along ${indexWords(setUp, by, unit)}`;
-  return from === 0 || step.moved === 0 ? move : `${move}; its end then is ${movedWords(setUp, step, unit)}`;
+  const move = indexWords(setUp, by, unit);
+  if (from === 0 || step.moved === 0) return tell(say.moveAlong({ move }), unit);
+  return tell(say.moveFurther({ move, then: movedWords(setUp, step, unit) }), unit);
 }
 
 /** How the panels of a set-up lie; one sentence each. */
-export function layRules(setUp: SetUp, words: JobWords): readonly string[] {
+export function layRules(setUp: SetUp, words: JobWords): readonly Told[] {
   const level = described(setUp.machine).bores === 'ends';
-  const against = level ? 'the squaring stop' : 'the fence';
+  const against = level ? AGAINST.squaringStop : AGAINST.fence;
   const [down, other] = facesDown(setUp);
-  const edges = [...new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ edge }) => edge)))];
+  const edges = [...new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ edge }) => EDGES[edge])))];
   const lies =
     other === undefined && down !== undefined
-      ? say.sameFaceDown({ face: down, edges, against })
+      ? say.sameFaceDown({ face: FACES[down], edges, against })
       : say.facesDiffer({ edges, against });
   const explained = facesExplained(setUp.runs.flatMap(({ carcass, panel }) => words.panel(carcass, panel) ?? []));
   return [tell(lies, words.unit), ...(explained === null ? [] : [explained])];
 }
 
 /** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …'; 'move it along …'. */
-export function handling({ turn, lay, along }: LaidStep, before: LaidStep | undefined): string {
+export function handling({ turn, lay, along }: LaidStep, before: LaidStep | undefined): Told {
   if (along !== null && turn === null && before?.lay === lay) return along;
-  const comes = turn === null ? lay : `${turn}: ${lay}`;
-  return along === null ? comes : `${comes}, then ${along}`;
+  const comes = turn === null ? lay : tell(say.turnedTo({ turn, lay }), 'mm');
+  return along === null ? comes : tell(say.thenAlong({ lay: comes, along }), 'mm');
 }

@@ -1,6 +1,76 @@
-import { counted, listed, verb } from '../../words/english.js';
+import type { Micrometres } from '../../length/units.js';
+import type { Changeover } from '../../shop/model.js';
+import { counted, listed, runsOfNumbers, sentence, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
+import type { Show, Tellable } from '../../words/show.js';
 import { timeWords } from '../../words/time.js';
+import { labels, type Told } from '../../words/told.js';
+
+export const HEADS = labels({ pieces: 'Pieces', panel: 'Panel', size: 'Size', stroke: 'Stroke', doing: 'What to do' });
+
+/** What is set on a machine, beside its stops and heads, which have names of their own. */
+export const SETTINGS = labels({
+  extension: 'fence extension',
+  height: 'height',
+  fence: 'fence',
+  depth: 'depth',
+  bits: 'bits',
+});
+
+export const SETTING_VALUES = labels({ on: 'on', off: 'off' });
+
+/** From where to where a setting is measured. */
+export const MEASURED = labels({
+  fromTable: 'from the table to the spindles',
+  fromFence: 'from the fence',
+  toOnlySpindle: 'to the spindle',
+  toFirstSpindle: 'to spindle 1',
+  stopToOnlySpindle: 'from its face to the spindle',
+  stopToLine: 'from its face to the line of spindles',
+});
+
+/** What lies against the edge of a panel, and from where spindles are counted. */
+export const AGAINST = labels({ squaringStop: 'the squaring stop', fence: 'the fence' });
+export const COUNTED_FROM = labels({ fence: 'the fence', left: 'the left' });
+
+/** What changes of each kind are called in a list of what they take. */
+export const CHANGED: Readonly<Record<keyof Changeover, Told>> = labels({
+  stop: 'stops',
+  fence: 'fences, heads and heights',
+  bit: 'bits',
+  depth: 'depth stops',
+  turnHead: 'turning heads',
+  extension: 'fence extensions',
+  machine: 'going to machines',
+});
+
+/** Bits of one diameter on heads that carry them alike. */
+export interface BitsTold {
+  readonly diameter: Micrometres;
+  /** The spindles that carry them, from 1; null where the machine has one spindle. */
+  readonly spindles: readonly number[] | null;
+  /** How many spindles each head has. */
+  readonly onEachHead: number;
+  /** The heads by their names. */
+  readonly heads: readonly string[];
+  /** How many heads the machine has. */
+  readonly of: number;
+}
+
+function bitsTold(bits: readonly BitsTold[], relation: 'in' | 'into' | 'from', show: Show): string {
+  const told = bits.map(({ diameter, spindles, onEachHead, heads, of }) => {
+    const bit = `Ø ${show.nominal(diameter)}`;
+    if (spindles === null) return bit;
+    const where =
+      spindles.length === onEachHead && onEachHead > 1
+        ? `all ${onEachHead} spindles`
+        : `${verb(spindles.length, 'spindle', 'spindles')} ${runsOfNumbers(spindles)}`;
+    const all = of === 2 ? 'both heads' : `all ${of} heads`;
+    const onHeads = of < 2 ? '' : ` of ${heads.length === of ? all : `the ${listed(heads)}`}`;
+    return `${bit} ${relation} ${where}${onHeads}`;
+  });
+  return listed(told);
+}
 
 /** A setting that is moved: 'front head' and '37 mm'. */
 interface Placed {
@@ -35,15 +105,24 @@ export const say = messages('set-up', {
   extensionOff: () => 'Take off the fence extension.',
   setPlaces: ({ settings }: { readonly settings: readonly Placed[] }) => `Set the ${placed(settings)}.`,
   setStops: ({ settings }: { readonly settings: readonly Placed[] }) => `Set ${placed(settings)}.`,
-  setDepth: ({ depth }: { readonly depth: string }) => `Set the depth stop to ${depth}.`,
-  setDepthThrough: ({ depth }: { readonly depth: string }) => `Set the depth stop to bore through ${depth}.`,
-  bitsOut: ({ bits }: { readonly bits: string }) => `Take out ${bits}.`,
-  bitsIn: ({ bits }: { readonly bits: string }) => `Put ${bits}.`,
+  setDepth: ({ depth }: { readonly depth: Micrometres }, show) => `Set the depth stop to ${show.exact(depth)}.`,
+  setDepthThrough: ({ depth }: { readonly depth: Micrometres }, show) =>
+    `Set the depth stop to bore through ${show.exact(depth)}.`,
+  throughDepth: ({ depth }: { readonly depth: Micrometres }, show) => `through ${show.exact(depth)}`,
+  inBoards: ({ thickness }: { readonly thickness: Micrometres }, show) => `in boards of ${show.exact(thickness)}`,
+  stopToSpindle: ({ spindle }: { readonly spindle: number }) => `from its face to spindle ${spindle}`,
+  bitsOut: ({ bits }: { readonly bits: readonly BitsTold[] }, show) => `Take out ${bitsTold(bits, 'from', show)}.`,
+  bitsIn: ({ bits }: { readonly bits: readonly BitsTold[] }, show) => `Put ${bitsTold(bits, 'into', show)}.`,
+  bits: ({ bits }: { readonly bits: readonly BitsTold[] }, show) => bitsTold(bits, 'in', show),
   changeMarked: ({ seconds }: { readonly seconds: number }) => `Change what is marked *, ${timeWords(seconds)}:`,
   nothingToChange: () => 'Nothing is to be changed:',
   counted: ({ from }: { readonly from: string }) =>
     `Spindles are counted from ${from}; one that is not named is empty.`,
   notInUse: ({ stops }: { readonly stops: readonly string[] }) => `Not in use, out of the way: ${listed(stops)}.`,
+
+  heading: ({ number, of, setUp }: { readonly number: number; readonly of: number; readonly setUp: string }) =>
+    `Set-up ${number} of ${of}: ${setUp}`,
+  onMachine: ({ machine, kind }: { readonly machine: string; readonly kind: string }) => `${machine}, ${kind}`,
 
   // How the panels lie.
   sameFaceDown: ({
@@ -54,14 +133,49 @@ export const say = messages('set-up', {
     readonly face: string;
     readonly edges: readonly string[];
     readonly against: string;
-  }) => `The ${face} face lies down in every stroke; only the ${listed(edges)} edge touches ${against}.`,
+  }) => `The ${face} lies down in every stroke; only the ${listed(edges)} touches ${against}.`,
   facesDiffer: ({ edges, against }: { readonly edges: readonly string[]; readonly against: string }) =>
-    `The list says which face lies down in each stroke; only the ${listed(edges)} edge touches ${against}.`,
+    `The list says which face lies down in each stroke; only the ${listed(edges)} touches ${against}.`,
   unheld: () => 'Where the list says ‘no clamp reaches’, hold the panel in a fixture.',
   doNotBore: () => 'DO NOT BORE: its bores have errors',
+  /** Clauses, put together by `handling`. */
   turnOver: () => 'turn it over, front edge to the same side again',
   turnHalf: () => 'turn it half a turn, flat on the table',
   slide: () => 'slide it along',
+  atStop: ({ end, stop }: { readonly end: string; readonly stop: string }) => `${end} at ${stop}`,
+  atHead: ({ end, edge, stop }: { readonly end: string; readonly edge: string; readonly stop: string }) =>
+    `${end} to the head, ${edge} at ${stop}`,
+  faceDown: ({ face, lay }: { readonly face: string; readonly lay: string }) => `${face} down, ${lay}`,
+  moveAlong: ({ move }: { readonly move: string }) => `move it along ${move}`,
+  moveFurther: ({ move, then }: { readonly move: string; readonly then: string }) =>
+    `move it along ${move}; its end then is ${then}`,
+  turnedTo: ({ turn, lay }: { readonly turn: string; readonly lay: string }) => `${turn}: ${lay}`,
+  thenAlong: ({ lay, along }: { readonly lay: string; readonly along: string }) => `${lay}, then ${along}`,
+  stroke: ({
+    how,
+    lowered,
+    held,
+    holes,
+  }: {
+    readonly how: string;
+    readonly lowered: readonly string[];
+    readonly held: boolean;
+    readonly holes: number;
+  }) => {
+    const notes = [...(lowered.length > 0 ? [`${listed(lowered)} down`] : []), ...(held ? [] : ['no clamp reaches'])];
+    return `${sentence(how)}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}, ${counted(holes, 'hole')}`;
+  },
+  piecesOf: ({ pieces }: { readonly pieces: number }) => `${pieces} of`,
+
+  // What is measured on the first piece.
+  measuredFrom: ({ from }: { readonly from: string }) => `from ${from}`,
+  measuredOnFaceFrom: ({ face, from }: { readonly face: string; readonly from: string }) => `${face}, from ${from}`,
+  diameter: () => 'diameter',
+  diameterOnFace: ({ face }: { readonly face: string }) => `${face}, diameter`,
+  depth: () => 'depth',
+  depthOnFace: ({ face }: { readonly face: string }) => `${face}, depth`,
+  allThrough: () => 'through',
+  someThrough: ({ depths }: { readonly depths: string }) => `${depths} and through`,
 
   // What it all takes.
   thenWork: ({ work: done, seconds }: { readonly work: Panels; readonly seconds: number }) =>
@@ -81,9 +195,9 @@ export const say = messages('set-up', {
     changes,
   }: {
     readonly changeover: number;
-    readonly changes: readonly { readonly what: string; readonly seconds: number }[];
+    readonly changes: readonly { readonly what: keyof Changeover; readonly seconds: number }[];
   }) =>
-    `Of the ${timeWords(changeover)} of changeovers: ${listed(changes.map(({ what, seconds }) => `${what} ${timeWords(seconds)}`))}.`,
+    `Of the ${timeWords(changeover)} of changeovers: ${listed(changes.map(({ what, seconds }) => `${CHANGED[what]} ${timeWords(seconds)}`))}.`,
   dearest: ({
     carcasses,
   }: {
@@ -102,20 +216,23 @@ export const say = messages('set-up', {
       )
       .join('; ')}.`,
   nothingToBore: () => 'Nothing is to be bored.',
-  totals: ({
-    setUps,
-    strokes,
-    least,
-    seconds,
-    bound,
-  }: {
-    readonly setUps: number;
-    readonly strokes: number;
-    readonly least: number;
-    readonly seconds: number;
-    readonly bound: string;
-  }) =>
-    `${counted(setUps, 'set-up')}, ${counted(strokes, 'stroke')}; ${setUps <= least ? 'no fewer set-ups make these strokes' : `these strokes need at least ${counted(least, 'set-up')}`}; changeovers ${timeWords(seconds)} in all; ${bound}.`,
+  totals: (
+    {
+      setUps,
+      strokes,
+      least,
+      seconds,
+      bound,
+    }: {
+      readonly setUps: number;
+      readonly strokes: number;
+      readonly least: number;
+      readonly seconds: number;
+      readonly bound: Tellable;
+    },
+    show,
+  ) =>
+    `${counted(setUps, 'set-up')}, ${counted(strokes, 'stroke')}; ${setUps <= least ? 'no fewer set-ups make these strokes' : `these strokes need at least ${counted(least, 'set-up')}`}; changeovers ${timeWords(seconds)} in all; ${show.tell(bound)}.`,
   provenLeast: () => 'going to each machine once, no order takes less',
   provenOnce: ({ least }: { readonly least: number }) =>
     `going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than ${timeWords(least)}`,
@@ -163,6 +280,7 @@ export const say = messages('set-up', {
     readonly count: number;
     readonly reason: string;
   }) => `NOT BORED: ${counted(count, 'hole')} of ${carcass} ${panel}. ${reason}`,
+  panelOf: ({ carcass, panel }: { readonly carcass: string; readonly panel: string }) => `${panel} of ${carcass}`,
   noCarcass: () => 'there is no carcass in this job.',
   noSetUpsFor: ({ carcasses }: { readonly carcasses: readonly string[] }) =>
     `no set-ups for ${carcasses.join(', ')}; put the errors right first.`,

@@ -1,6 +1,5 @@
 import { described } from '../../machining/described.js';
-import { sentence, stopCalled } from '../../drawing/words.js';
-import { listed } from '../../words/english.js';
+import { stopCalled } from '../../drawing/words.js';
 import { cautionsFor } from '../../machining/caution.js';
 import { secondsOf, workOf } from '../../machining/plan/cost.js';
 import type { Plan } from '../../machining/plan/plan.js';
@@ -14,6 +13,7 @@ import {
   paragraph,
   type Block,
   type Cautions,
+  type Cell,
   type Figures,
   type Table,
 } from '../paper.js';
@@ -23,7 +23,8 @@ import { bitSentences, comeSentences, inOrder, settingsOf, type InOrder } from '
 import { countedFrom } from './spindles.js';
 import type { Unit } from '../../length/units.js';
 import { tell } from '../../words/message.js';
-import { say } from './messages.js';
+import { asItIs, joined, type Told } from '../../words/told.js';
+import { HEADS, say } from './messages.js';
 import type { JobWords } from './words.js';
 
 /** A panel by the names that a set-up has for it. */
@@ -52,7 +53,11 @@ function setUpPart(one: InOrder, number: number, of: number, words: JobWords, is
   const settings = settingsOf(one, unit);
   const work = workOf(setUp);
   return [
-    heading(1, `Set-up ${number} of ${of}: ${setUp.id}`, `${setUp.machine.name}, ${KIND_WORDS[setUp.machine.kind]}`),
+    heading(
+      1,
+      tell(say.heading({ number, of, setUp: setUp.id }), unit),
+      tell(say.onMachine({ machine: setUp.machine.name, kind: KIND_WORDS[setUp.machine.kind] }), unit),
+    ),
     cautions(setUp, laid, unit),
     ...comeSentences(one, unit).map(paragraph),
     paragraph(
@@ -88,12 +93,12 @@ function figures(one: InOrder, { machineUnit: unit }: JobWords): Figures {
       // The bits come last.
       doing: index === settings.length - 1 ? doing : [],
     })),
-    note: restWords(setUp, unit).join(' '),
+    note: joined(restWords(setUp, unit), ' '),
   };
 }
 
 /** What must not stand in the way: the stops that are not set, and the spindles without a bit. */
-function restWords({ machine, stops }: SetUp, unit: Unit): readonly string[] {
+function restWords({ machine, stops }: SetUp, unit: Unit): readonly Told[] {
   const others = machine.stops.map(({ name }) => name).filter((name) => !stops.some((set) => set.name === name));
   return [
     ...(described(machine).spindles === 'one' ? [] : [tell(say.counted({ from: countedFrom(machine) }), unit)]),
@@ -107,28 +112,29 @@ function runs(laid: readonly LaidRun[], isRefused: PanelTest, unit: Unit): Table
   const alike = grouped(laid, (run) => JSON.stringify([isOut(run), run.size, run.steps]));
   return {
     kind: 'table',
-    columns: [figuresColumn('Pieces'), column('Panel'), column('Size'), figuresColumn('Stroke'), column('What to do')],
-    rows: alike.flatMap((same): (string | null)[][] => {
+    columns: [
+      figuresColumn(HEADS.pieces),
+      column(HEADS.panel),
+      column(HEADS.size),
+      figuresColumn(HEADS.stroke),
+      column(HEADS.doing),
+    ],
+    rows: alike.flatMap((same): Cell[][] => {
       const [first] = same;
       if (first === undefined) return [];
       const { size, steps } = first;
-      const head = [`${piecesIn(same)} of`, panelsNamed(same), size];
+      const head = [tell(say.piecesOf({ pieces: piecesIn(same) }), unit), panelsNamed(same), size];
       if (isOut(first)) return [[...head, '', tell(say.doNotBore(), unit)]];
       return steps.map((step, at) => [
         ...(at === 0 ? head : [null, null, null]),
-        String(at + 1),
+        asItIs(String(at + 1)),
         strokeWords(step, steps[at - 1]),
       ]);
     }),
   };
 }
 
-function strokeWords(step: LaidStep, before: LaidStep | undefined): string {
+function strokeWords(step: LaidStep, before: LaidStep | undefined): Told {
   const { lowered, held, holes } = step;
-  const notes = [
-    ...(lowered.length > 0 ? [`${listed(lowered.map(stopCalled))} down`] : []),
-    ...(held ? [] : ['no clamp reaches']),
-  ];
-  const how = sentence(handling(step, before));
-  return `${how}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}, ${holes === 1 ? '1 hole' : `${holes} holes`}`;
+  return tell(say.stroke({ how: handling(step, before), lowered: lowered.map(stopCalled), held, holes }), 'mm');
 }

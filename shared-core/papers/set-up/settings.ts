@@ -1,21 +1,22 @@
 import { described, headsSet } from '../../machining/described.js';
 import { tell } from '../../words/message.js';
-import { say } from './messages.js';
+import { MEASURED, say, SETTING_VALUES, SETTINGS } from './messages.js';
 import { showLength } from '../../length/show.js';
 import { headName } from '../../drawing/machine-view/words.js';
 import { stopCalled } from '../../drawing/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
 import type { LoadedSpindle, SetStop, SetUp } from '../../machining/set-up.js';
-import { bitWords, loadedIn } from './spindles.js';
+import { asItIs, type Told } from '../../words/told.js';
+import { bitsOf, bitWords, loadedIn } from './spindles.js';
 
 /** One thing that stands on the machine, under the name that its operator has for it. */
 export interface Setting {
   /** A stop by the shop's own name ('stop 7' where that is short); else 'fence', 'head', 'front head', 'height', 'fence extension', 'depth' or 'bits'. */
-  readonly name: string;
-  readonly value: string;
+  readonly name: Told;
+  readonly value: Told;
   /** From where to where it is measured, where the name does not say: 'to spindle 1'; else ''. */
-  readonly about: string;
+  readonly about: Told | '';
   /** False where it stands so from the set-up before. */
   readonly changed: boolean;
 }
@@ -41,22 +42,29 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
   const { setUp, changes } = one.planned;
   const { machine, fence, height, extension } = setUp;
   const heads = headsSet(setUp);
-  const at = (name: string, place: Micrometres, about: string, changed: boolean): Setting => ({
+  const at = (name: Told, place: Micrometres, about: Told, changed: boolean): Setting => ({
     name,
-    value: showLength(place, unit),
+    value: asItIs(showLength(place, unit)),
     about,
     changed,
   });
   return [
     ...(extension || changes.extension
-      ? [{ name: 'fence extension', value: extension ? 'on' : 'off', about: '', changed: changes.extension }]
+      ? [
+          {
+            name: SETTINGS.extension,
+            value: SETTING_VALUES[extension ? 'on' : 'off'],
+            about: '',
+            changed: changes.extension,
+          } as const,
+        ]
       : []),
-    ...(height === null ? [] : [at('height', height, 'from the table to the spindles', changes.height)]),
+    ...(height === null ? [] : [at(SETTINGS.height, height, MEASURED.fromTable, changes.height)]),
     ...fence.map((place, head) => {
       const changed = changes.fences.includes(head);
       const { manyHeads, spindles } = described(machine);
-      if (manyHeads) return at(headName(head, heads), place, 'from the fence', changed);
-      return at('fence', place, spindles === 'one' ? 'to the spindle' : 'to spindle 1', changed);
+      if (manyHeads) return at(headName(head, heads), place, MEASURED.fromFence, changed);
+      return at(SETTINGS.fence, place, spindles === 'one' ? MEASURED.toOnlySpindle : MEASURED.toFirstSpindle, changed);
     }),
   ];
 }
@@ -64,44 +72,43 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
 function stops({ planned: { setUp, changes } }: InOrder, unit: Unit): readonly Setting[] {
   return setUp.stops.map(({ name, side, position }) => ({
     name: stopCalled(name),
-    value: showLength(position, unit),
-    about: `from its face to ${stopDatum(setUp.machine, side)}`,
+    value: asItIs(showLength(position, unit)),
+    about: stopMeasured(setUp.machine, side),
     changed: changes.stops.includes(name),
   }));
 }
 
 /** What the figure of a stop is measured to: on a row of spindles that lies along the fence, the one nearest to the stop. */
-function stopDatum(machine: SetUp['machine'], side: SetStop['side']): string {
+function stopMeasured(machine: SetUp['machine'], side: SetStop['side']): Told {
   const { spindles, onEachHead } = described(machine);
   switch (spindles) {
     case 'one':
-      return 'the spindle';
+      return MEASURED.stopToOnlySpindle;
     case 'away':
-      return 'the line of spindles';
+      return MEASURED.stopToLine;
     case 'along':
-      return `spindle ${side === 'left' ? 1 : onEachHead}`;
+      return tell(say.stopToSpindle({ spindle: side === 'left' ? 1 : onEachHead }), 'mm');
   }
 }
 
 function depth({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
-  const value = showLength(setUp.depth, unit);
   const { thickness } = setUp;
   return {
-    name: 'depth',
-    value: setUp.through ? `through ${value}` : value,
-    about: thickness === null ? '' : `in boards of ${showLength(thickness, unit)}`,
+    name: SETTINGS.depth,
+    value: setUp.through ? tell(say.throughDepth({ depth: setUp.depth }), unit) : asItIs(showLength(setUp.depth, unit)),
+    about: thickness === null ? '' : tell(say.inBoards({ thickness }), unit),
     changed: changes.depth,
   };
 }
 
 function bits({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
-  return { name: 'bits', value: bitWords(loadedIn(setUp), setUp, unit), about: '', changed: changes.bits > 0 };
+  return { name: SETTINGS.bits, value: bitWords(loadedIn(setUp), setUp, unit), about: '', changed: changes.bits > 0 };
 }
 
 /** What has to be done to come to a set-up from the one before, one sentence each, in order; none where nothing changes. */
-export function changeSentences(one: InOrder, unit: Unit): readonly string[] {
+export function changeSentences(one: InOrder, unit: Unit): readonly Told[] {
   const { setUp, changes } = one.planned;
-  const moved = places(one, unit).filter(({ name, changed }) => changed && name !== 'fence extension');
+  const moved = places(one, unit).filter(({ name, changed }) => changed && name !== SETTINGS.extension);
   const set = stops(one, unit).filter(({ changed }) => changed);
   return [
     ...comeSentences(one, unit),
@@ -109,21 +116,21 @@ export function changeSentences(one: InOrder, unit: Unit): readonly string[] {
     ...(moved.length > 0 ? [tell(say.setPlaces({ settings: moved }), unit)] : []),
     ...(set.length > 0 ? [tell(say.setStops({ settings: set }), unit)] : []),
     ...(changes.depth
-      ? [tell((setUp.through ? say.setDepthThrough : say.setDepth)({ depth: showLength(setUp.depth, unit) }), unit)]
+      ? [tell((setUp.through ? say.setDepthThrough : say.setDepth)({ depth: setUp.depth }), unit)]
       : []),
     ...bitSentences(one, unit),
   ];
 }
 
 /** How the operator comes to the machine; none where he stands there. */
-export function comeSentences({ planned: { setUp, changes, found } }: InOrder, unit: Unit): readonly string[] {
+export function comeSentences({ planned: { setUp, changes, found } }: InOrder, unit: Unit): readonly Told[] {
   const machine = setUp.machine.name;
   if (changes.machine) return [tell((found === null ? say.goFresh : say.goStanding)({ machine }), unit)];
   return changes.turnHead ? [tell(say.turnHead({ machine }), unit)] : [];
 }
 
 /** The bits to take out and to put in, one sentence each; none where they stay. */
-export function bitSentences(one: InOrder, unit: Unit): readonly string[] {
+export function bitSentences(one: InOrder, unit: Unit): readonly Told[] {
   const { setUp, changes, found } = one.planned;
   if (changes.bits === 0) return [];
   const { out, into } = bitChanges(one);
@@ -131,8 +138,8 @@ export function bitSentences(one: InOrder, unit: Unit): readonly string[] {
   const heads = 1 + Math.max(...[...out, ...into].map(({ head }) => head));
   const fence = found !== null && heads > setUp.fence.length ? Array<number>(heads).fill(0) : setUp.fence;
   return [
-    ...(out.length > 0 ? [tell(say.bitsOut({ bits: bitWords(out, { ...setUp, fence }, unit, 'from') }), unit)] : []),
-    ...(into.length > 0 ? [tell(say.bitsIn({ bits: bitWords(into, setUp, unit, 'into') }), unit)] : []),
+    ...(out.length > 0 ? [tell(say.bitsOut({ bits: bitsOf(out, { ...setUp, fence }) }), unit)] : []),
+    ...(into.length > 0 ? [tell(say.bitsIn({ bits: bitsOf(into, setUp) }), unit)] : []),
   ];
 }
 

@@ -1,14 +1,15 @@
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
-import { tell } from '../../words/message.js';
+import { tell, type Message } from '../../words/message.js';
+import type { Told } from '../../words/told.js';
 import { say } from './messages.js';
 
 /**
  * '37 set-ups, 178 strokes; no fewer set-ups make these strokes; changeovers 2 h 50 min 30 s in all; going to each machine
  * once, no order takes less.'
  */
-export function totalsWords(plan: Plan): string {
+export function totalsWords(plan: Plan): Told {
   const { setUps, leastSetUps: least, seconds } = plan;
-  const figures = { setUps: setUps.length, strokes: strokesIn(setUps), least, seconds, bound: boundWords(plan) };
+  const figures = { setUps: setUps.length, strokes: strokesIn(setUps), least, seconds, bound: boundOf(plan) };
   return tell(setUps.length === 0 ? say.nothingToBore() : say.totals(figures), 'mm');
 }
 
@@ -18,8 +19,8 @@ export function strokesIn(setUps: readonly PlannedSetUp[]): number {
 }
 
 /** How good the order is known to be. */
-export function boundWords({ seconds, leastSeconds, proven, provenOnce }: Plan): string {
-  if (proven) return tell(say.provenLeast(), 'mm');
-  if (provenOnce) return tell(say.provenOnce({ least: leastSeconds }), 'mm');
-  return tell(say.notProven({ seconds, least: leastSeconds }), 'mm');
+export function boundOf({ seconds, leastSeconds, proven, provenOnce }: Plan): Message {
+  if (proven) return say.provenLeast();
+  if (provenOnce) return say.provenOnce({ least: leastSeconds });
+  return say.notProven({ seconds, least: leastSeconds });
 }

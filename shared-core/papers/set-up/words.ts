@@ -2,6 +2,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { Handling } from '../../shop/model.js';
 import { showSizes } from '../../length/show.js';
 import type { Unit } from '../../length/units.js';
+import { asItIs, type Told } from '../../words/told.js';
 
 export { timeWords } from '../../words/time.js';
 
@@ -18,6 +19,6 @@ export interface JobWords {
 }
 
 /** '720 × 560 × 16 mm' */
-export function sizeWords({ length, width, thickness }: Panel, unit: Unit): string {
-  return showSizes([length, width, thickness], unit);
+export function sizeWords({ length, width, thickness }: Panel, unit: Unit): Told {
+  return asItIs(showSizes([length, width, thickness], unit));
 }

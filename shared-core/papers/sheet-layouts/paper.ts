@@ -1,14 +1,16 @@
-import { figure, inOneNotation } from '../../length/show.js';
+import { inOneNotation } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { COINS } from '../../sheets/board-problem.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { CuttingPlan, Part, SheetLayout } from '../../sheets/model.js';
 import type { Board, PanelSaw } from '../../shop/model.js';
-import { counted } from '../../words/english.js';
+import { tellerIn, type Message } from '../../words/message.js';
+import { asItIs, type Told } from '../../words/told.js';
 import { letters } from '../letters.js';
+import { HEADS, PARTS, say } from './messages.js';
 import { sheetScene } from './scene.js';
 import { panelsNamed } from '../pieces.js';
-import { column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
+import { UNNAMED, column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 
 /** All pieces of one board. */
 export interface BoardLayouts {
@@ -20,19 +22,12 @@ export interface BoardLayouts {
 
 /** The cut list of a job, and the sheets that it is cut from in the order of their cuts; each size has a letter. */
 export function layoutsPaper(boards: readonly BoardLayouts[], saw: PanelSaw, unit: Unit): Paper {
-  const inUnit = unit === 'mm' ? 'millimetres' : 'inches';
+  const told = tellerIn(unit);
   return {
     title: '',
     blocks: [
-      paragraph(
-        `Sizes as cut, bands taken off, in ${inUnit}. Saw: ${saw.name}, kerf ${figure(saw.kerf, unit)}, ${saw.stages} stages.`,
-      ),
-      {
-        kind: 'cautions',
-        items: [
-          'Guards and riving knife stay on the saw; hands stay clear of the blade. The saw’s manual and local rules decide.',
-        ],
-      },
+      paragraph(told(say.about({ unit, saw: saw.name, kerf: saw.kerf, stages: saw.stages }))),
+      { kind: 'cautions', items: [told(say.caution())] },
       ...boards.flatMap((each) => boardBlocks(each, unit)),
     ],
   };
@@ -41,33 +36,31 @@ export function layoutsPaper(boards: readonly BoardLayouts[], saw: PanelSaw, uni
 function boardBlocks({ board, sizes, plan }: BoardLayouts, unit: Unit): readonly Block[] {
   const figures = sizes.flatMap((one) => [one.length, one.width, one.finishedLength, one.finishedWidth]);
   const write = inOneNotation(figures, unit);
-  const size = (length: Micrometres, width: Micrometres): string => `${write(length)} x ${write(width)}`;
+  const size = (length: Micrometres, width: Micrometres): Told => asItIs(`${write(length)} x ${write(width)}`);
+  const told = tellerIn(unit);
   const list: Block = {
     kind: 'table',
-    columns: [column(''), column('Cut'), column('Finished'), figuresColumn('Pieces'), column('Panels')],
+    columns: [UNNAMED, column(HEADS.cut), column(HEADS.finished), figuresColumn(HEADS.pieces), column(HEADS.panels)],
     rows: sizes.map(({ length, width, finishedLength, finishedWidth, pieces, panels }, i) => [
       letters(i),
       size(length, width),
       size(finishedLength, finishedWidth),
-      String(pieces),
+      asItIs(String(pieces)),
       panelsNamed(panels),
     ]),
   };
-  if (plan === null)
-    return [heading(2, board.name), list, paragraph('No layout: the shop file gives no size of sheet for this board.')];
+  const name = asItIs(board.name);
+  if (plan === null) return [heading(2, name), list, paragraph(told(say.noSize()))];
   return [
-    heading(2, board.name, costWords(plan)),
+    heading(2, name, told(costOf(plan))),
     list,
-    ...plan.misfits.map((id) => paragraph(`${letters(Number(id))} comes out of no sheet on this saw.`)),
+    ...plan.misfits.map((id) => paragraph(told(say.misfit({ letter: letters(Number(id)) })))),
     ...alike(plan.sheets).flatMap(({ sheet, copies }): readonly Block[] => [
-      heading(
-        3,
-        `${copies} of ${sheet.stock}, first cuts ${sheet.part.kind === 'cut' ? sheet.part.cuts : 'along'} the sheet`,
-      ),
+      heading(3, told(say.firstCuts({ copies, stock: sheet.stock, cuts: firstCuts(sheet.part) }))),
       {
         kind: 'picture',
-        name: `${copies} of ${sheet.stock}`,
-        about: `${sheet.stock} with its pieces; the table under it tells them in the order of the cuts.`,
+        name: told(say.copies({ copies, stock: sheet.stock })),
+        about: told(say.picture({ stock: sheet.stock })),
         scene: sheetScene(sheet, sizes, unit),
         file: null,
       },
@@ -76,9 +69,11 @@ function boardBlocks({ board, sizes, plan }: BoardLayouts, unit: Unit): readonly
   ];
 }
 
-function costWords({ cost, bound, sheets }: CuttingPlan): string {
-  const count = `${counted(sheets.length, 'sheet')}, cost ${cost / COINS}`;
-  return cost === bound ? `${count}: no layout costs less` : `${count}; no layout costs under ${bound / COINS}`;
+const firstCuts = (part: Part): 'along' | 'across' => (part.kind === 'cut' ? part.cuts : 'along');
+
+function costOf({ cost, bound, sheets }: CuttingPlan): Message {
+  const figures = { sheets: sheets.length, cost: cost / COINS };
+  return cost === bound ? say.least(figures) : say.notLeast({ ...figures, bound: bound / COINS });
 }
 
 /** Sheets that are cut alike are told once. */
@@ -94,21 +89,28 @@ function alike(sheets: readonly SheetLayout[]): readonly { readonly sheet: Sheet
 }
 
 /** The cuts in the order of the saw: under each part what it is cut into. */
-function cutsTable(part: Part, size: (length: Micrometres, width: Micrometres) => string): Block {
-  const rows: string[][] = [];
-  const tell = (each: Part, number: string): void => {
-    const turned = each.kind === 'piece' && each.turned ? 'turned' : '';
-    const what =
-      each.kind === 'piece'
-        ? letters(Number(each.piece))
-        : each.kind === 'cut'
-          ? 'part'
-          : each.kept
-            ? 'offcut, kept'
-            : 'waste';
-    rows.push([number, what, size(each.size.length, each.size.width), turned]);
-    if (each.kind === 'cut') each.parts.forEach((inner, i) => tell(inner, `${number}.${i + 1}`));
+function cutsTable(part: Part, size: (length: Micrometres, width: Micrometres) => Told): Block {
+  const rows: (Told | '')[][] = [];
+  const tellPart = (each: Part, number: string): void => {
+    const turned = each.kind === 'piece' && each.turned ? PARTS.turned : '';
+    rows.push([asItIs(number), partNamed(each), size(each.size.length, each.size.width), turned]);
+    if (each.kind === 'cut') each.parts.forEach((inner, i) => tellPart(inner, `${number}.${i + 1}`));
   };
-  if (part.kind === 'cut') part.parts.forEach((each, i) => tell(each, String(i + 1)));
-  return { kind: 'table', columns: [column('Cut'), column('Gives'), column('Along x across'), column('')], rows };
+  if (part.kind === 'cut') part.parts.forEach((each, i) => tellPart(each, String(i + 1)));
+  return {
+    kind: 'table',
+    columns: [column(HEADS.cut), column(HEADS.gives), column(HEADS.size), UNNAMED],
+    rows,
+  };
+}
+
+function partNamed(part: Part): Told {
+  switch (part.kind) {
+    case 'piece':
+      return letters(Number(part.piece));
+    case 'cut':
+      return PARTS.part;
+    case 'offcut':
+      return part.kept ? PARTS.kept : PARTS.waste;
+  }
 }

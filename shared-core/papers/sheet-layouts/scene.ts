@@ -6,6 +6,9 @@ import type { LineType, PathShape, Scene, Shape, TextShape } from '../../drawing
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { Part, SheetLayout } from '../../sheets/model.js';
 import { letters } from '../letters.js';
+import { tell } from '../../words/message.js';
+import { asItIs } from '../../words/told.js';
+import { say } from './messages.js';
 import { pictureScene } from '../picture-scene.js';
 
 /** Room of a sheet on paper, in millimetres. */
@@ -18,7 +21,7 @@ export function sheetScene({ stock, part }: SheetLayout, sizes: readonly CutSize
   const scale = Math.max(scaleFor(length / 1000, ROOM.width), scaleFor(width / 1000, ROOM.height));
   const shapes: Shape[] = [];
   draw(part, '', shapes, { sizes, unit, scale, height: width });
-  return pictureScene(stock, shapes, scale, 1, unit);
+  return pictureScene(asItIs(stock), shapes, scale, 1, unit);
 }
 
 interface Drawing {
@@ -65,7 +68,15 @@ function draw(part: Part, key: string, shapes: Shape[], drawing: Drawing): void 
       return;
     case 'offcut':
       shapes.push(path('offcut', 'thin', 'paper', around));
-      if (part.kept) label(`offcut ${sizeWords(part, drawing.unit)}`, '', key, box, shapes, drawing.scale);
+      if (part.kept)
+        label(
+          tell(say.offcut({ size: sizeWords(part, drawing.unit) }), drawing.unit),
+          '',
+          key,
+          box,
+          shapes,
+          drawing.scale,
+        );
       else
         shapes.push(
           path('waste', 'thin', 'none', [

@@ -43,7 +43,7 @@ test.each(KINDS)('what the words tell of a carcass of kind %s is what it has', (
 });
 
 test('what depends on the kind is not told of the job’s defaults', () => {
-  const words = (key: string): string => inWords(whenLeftOut([key], null, habits) ?? '');
+  const words = (key: string): string => inWords(whenLeftOut([key], null, habits)!);
   expect(words('top')).toBe('When left out: what suits the kind.');
   expect(words('bottom')).toBe('When left out: `between`.');
   expect(inWords(whenLeftOut(['rows'], 'open', habits)!)).toBe(

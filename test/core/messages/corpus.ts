@@ -10,14 +10,24 @@ import { drawStep } from '../../../shared-core/service/machine-step.js';
 import { sharedLoadOf } from '../../../shared-core/service/shared-load.js';
 import { replayedPlan } from '../../../shared-core/service/set-up-plan.js';
 import { explain } from '../../../shared-core/service/hover.js';
-import { unboredHoles } from '../../../shared-core/service/set-ups.js';
+import { listSetUps, unboredHoles } from '../../../shared-core/service/set-ups.js';
+import { coverSolver } from '../../../server/cover-solver.js';
+import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
+import { mapsToLookAt } from '../../../shared-core/service/bore-maps.js';
+import { drawingOf } from '../../../shared-core/service/drawing.js';
+import type { AnalysedFile } from '../../../shared-core/service/file.js';
+import { findingTotals, toldOf } from '../../../shared-core/service/findings.js';
+import { jointsOf } from '../../../shared-core/service/joints.js';
+import { panelsOf } from '../../../shared-core/service/panels.js';
+import { PAPER_NAMES, paperOf } from '../../../shared-core/service/papers.js';
+import { carcassTotals, planTotals } from '../../../shared-core/service/totals.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import { tell } from '../../../shared-core/words/message.js';
-import { analyse, demoText } from '../findings/jobs.js';
+import { analyse, demoText, opened } from '../findings/jobs.js';
 import { sayServer } from './server-words.js';
 import { differences, faultsOfSheets, obstacles } from './sheets.js';
 import { faultsOfOurs } from './spoilt.js';
-import { JOBS, SHARING, SHOPS } from './texts.js';
+import { BARE, JOBS, PAPERS, SHARING, SHOPS, SOUND } from './texts.js';
 
 /** The templates that a rule's findings and their repairs are told with. */
 export interface OfRule {
@@ -33,7 +43,7 @@ export interface RuleText {
 }
 
 /** Has everything told that these texts bring up; gives which rule told which. */
-export function sayAll(ofRules: readonly RuleText[]): ReadonlyMap<string, OfRule> {
+export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<string, OfRule>> {
   const said = new Map<string, OfRule>();
   const say = (finding: Finding, unit: Unit): void => sayFinding(finding, unit, said);
   const sayJob = (job: JobAnalysis): void => {
@@ -70,6 +80,9 @@ export function sayAll(ofRules: readonly RuleText[]): ReadonlyMap<string, OfRule
     }
   }
   for (const message of [...faultsOfSheets(), ...differences(), ...obstacles()]) tell(message, 'mm');
+  const demos = ['kitchen', 'studio', 'every-finding'].map((name) => analyse(demoText(`${name}.carcass.yaml`)));
+  for (const job of [...demos, ...PAPERS.map((text) => analyse(text))]) await sayPapers(job);
+  sayNothing();
   sayServer();
   saySharedLoads();
   return said;
@@ -138,6 +151,52 @@ function sayStrokes(job: JobAnalysis): void {
       );
     }
   }
+}
+
+/** Every paper of a job, and what stands over its carcasses. */
+async function sayPapers(job: JobAnalysis): Promise<void> {
+  // Sheets take long to lay out, and say the same of few panels as of many.
+  const papers = PAPER_NAMES.filter((name) => name !== 'sheet-layouts' || job.carcasses.length < 3);
+  for (const name of papers) await paperOf(name, job, coverSolver);
+  panelsOf(job).inWords();
+  jointsOf(job).inWords();
+  mapsToLookAt(job, 'kitchen', [], (carcass, panel) => `${carcass}-${panel}`);
+  carcassTotals(job);
+  planTotals(job.plan());
+  findingTotals(1, toldOf(job, job.findings()));
+  for (const { name, carcass, boring, findings, spec } of job.carcasses) {
+    if (carcass !== null && boring !== null && spec !== null)
+      allPanelsScene({ name, carcass, boring, findings, note: spec.note, unit: job.unit });
+  }
+}
+
+/** Why there is nothing to show of a file, or an older drawing. */
+function sayNothing(): void {
+  const document = {
+    uri: 'file:///x',
+    version: 1,
+    toRange: () => ({ start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }),
+  };
+  const params = { uri: document.uri, view: 'panel', position: null, carcass: null, panel: null } as const;
+  const shop = { kind: 'shop', analysis: readShop(SHARING) } as unknown as AnalysedFile;
+  drawingOf(shop, document, params, null);
+  listSetUps(shop, document, null, null);
+  const edits = opened();
+  for (const text of [SOUND, SOUND.replace('width: 600', 'width: wide'), SOUND.replace(/ {2}bar:[^]*/, '  bar\n')]) {
+    const analysis = edits(text);
+    for (const carcass of ['sink', 'bar']) drawingOf({ kind: 'job', analysis }, document, { ...params, carcass }, null);
+  }
+  for (const text of ['carcasses:\n', 'carcasses: { a: { kind: base } }\n', '', BARE]) {
+    const analysis = analyse(text);
+    drawingOf({ kind: 'job', analysis }, document, params, null);
+    listSetUps({ kind: 'job', analysis }, document, analysis.plan(), null);
+    replayedPlan(analysis);
+  }
+  const kitchen = analyse(demoText('kitchen.carcass.yaml'));
+  const plan = kitchen.plan();
+  const address = { uri: document.uri, setUp: 'none', carcass: 'none', panel: 'left', step: 0 };
+  drawStep(kitchen, document, plan, address, null);
+  drawStep(kitchen, document, plan, { ...address, carcass: kitchen.carcasses[0]!.name }, null);
 }
 
 /** What a shop is told of the load of bits that its joints share, and how it differs from that of an earlier file. */

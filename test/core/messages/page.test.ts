@@ -27,7 +27,7 @@ for (const file of readdirSync(RULE_TESTS).filter((name) => name.endsWith('.test
   await import(join(RULE_TESTS, file));
 
 const { sayAll } = await import('./corpus.js');
-const said = sayAll(told);
+const said = await sayAll(told);
 
 /**
  * Said of what no text is known to bring up: safety nets behind other faults that are told first. A template that gets an
@@ -54,12 +54,9 @@ const NEVER_BROUGHT_UP: readonly string[] = [
   'reading.valueNotTaken',
   'job-text.outsideOwner',
   'left-out.boardOfCarcass',
-  'left-out.byLooseShelves',
   'joint-off-load.wide',
   'shared-load.impossible',
-  'shared-load.beside',
   'shared-load.placed',
-  'shared-load.rail',
   'machine-view.pushThenMove',
   'machine-view.turnOver',
   'machine-view.turnHalf',
@@ -70,11 +67,30 @@ const NEVER_BROUGHT_UP: readonly string[] = [
   'set-up.nothingToChange',
   'set-up.turnOver',
   'set-up.withheld',
+  'tolerance.notCarriedOut',
+  'set-up.thenAlong',
+  'set-up.measuredOnFaceFrom',
+  'set-up.diameterOnFace',
+  'set-up.depthOnFace',
+  'set-up.allThrough',
+  'set-up.someThrough',
+  'machine-view.shortOfStop',
+  'machine-view.movedBy',
+  'machine-view.head',
+  'machine-view.clamps',
+  'file.nothingBored',
+  'file.placeBroken',
+  'assembly.workIn',
+  'sheet-layouts.noSize',
 ];
 
 test('every template of every table has an example', () => {
   const without = [...gathered.templates].filter((id) => !gathered.words.has(id));
   expect(without.filter((id) => !NEVER_BROUGHT_UP.includes(id))).toEqual([]);
+});
+
+test('no template is said to have none that has one, or is no more', () => {
+  expect(NEVER_BROUGHT_UP.filter((id) => gathered.words.has(id) || !gathered.templates.has(id))).toEqual([]);
 });
 
 test('every table of the source is among them', () => {

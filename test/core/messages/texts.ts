@@ -6,7 +6,7 @@ export type Text = string | readonly [job: string, shop: string];
 /** A job of one carcass with these lines. */
 const carcass = (lines: string, head = ''): string =>
   `${head}carcasses:\n  sink:\n    ${lines.replaceAll('\n', '\n    ')}\n`;
-const SOUND = 'carcasses:\n  sink:\n    kind: base\n    width: 600\n  bar:\n    kind: wall\n    width: 800\n';
+export const SOUND = 'carcasses:\n  sink:\n    kind: base\n    width: 600\n  bar:\n    kind: wall\n    width: 800\n';
 
 /** The same with the built-in shop, changed, as its own. */
 const own = (lines: string, shop = NEUTRAL_SHOP_TEXT): Text => [carcass(lines, 'shop: own.shop.yaml\n'), shop];
@@ -314,3 +314,12 @@ export const SHOPS: readonly string[] = [
 
 /** The built-in shop whose joints share one load of bits. */
 export const SHARING = changed('share-places: no', 'share-places: yes');
+
+/** Jobs whose papers say what those of the demo jobs do not. */
+export const PAPERS: readonly string[] = [
+  carcass('kind: base\nwidth: 600\nband: none\nback: { how: rebated }'),
+  carcass('kind: base\nwidth: 2600\nheight: 2000\nrow-depth: 10'),
+];
+
+/** A job in which nothing is bored. */
+export const BARE = carcass('kind: base\nwidth: 600\njoint: none\nrows: none');

@@ -18,7 +18,7 @@ const LONG =
   'Each panel lies with its outside face down and its front edge against the fence, and never comes over to the other side.';
 
 /** Every kind of block, and text that a renderer may trip over. */
-const BLOCKS: readonly Block[] = [
+const BLOCKS: readonly Block<string>[] = [
   ...list(['One & two', 'Three']),
   heading(1, 'Set-up 1 of 2', 'row-drill'),
   {
@@ -50,7 +50,7 @@ const BLOCKS: readonly Block[] = [
   heading(3, 'left: 720 mm'),
   ...list(['Groove on the inside face.']),
 ];
-const PAPER: Paper = { title: 'Kitchen', blocks: BLOCKS };
+const PAPER: Paper<string> = { title: 'Kitchen', blocks: BLOCKS };
 
 describe('a paper as text', () => {
   it('breaks running text, keeps an item and a row in their lines, and pads what stands under each other', () => {

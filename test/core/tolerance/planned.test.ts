@@ -29,7 +29,7 @@ it('setUps of the planner keep the front edges flush for any width and thickness
       for (const { joint, front, step } of known) {
         expect([joint, front.worst, front.causes, step.worst, step.causes]).toEqual([joint, 0, [], 0, []]);
       }
-      for (const { reason } of unknown) expect(reason).toBe('no set-up bores both halves of any of its places');
+      for (const { reason } of unknown) expect(reason.id).toBe('tolerance.halfBored');
       joints += known.length;
     }),
     { numRuns: 150 },

@@ -251,11 +251,11 @@ describe('what cannot be known is said', () => {
     };
     const { joints, unknown } = toleranceOf(spoiled);
     expect(joints).toEqual([]);
-    expect(unknown.map(({ joint, reason }) => `${joint}: ${reason}`)).toEqual([
-      'bottom/left: no set-up bores both halves of any of its places',
-      'bottom/right: no set-up bores both halves of any of its places',
-      'top/left: the set-ups for top cannot be carried out',
-      'top/right: the set-ups for top cannot be carried out',
+    expect(unknown.map(({ joint, reason }) => `${joint}: ${inWords(reason)}`)).toEqual([
+      'bottom/left: No set-up bores both halves of any of its places.',
+      'bottom/right: No set-up bores both halves of any of its places.',
+      'top/left: The set-ups for top cannot be carried out.',
+      'top/right: The set-ups for top cannot be carried out.',
     ]);
     expect(inWords(unknown[2]!.problems[0]!.message)).toMatch(/^The depth of 500 mm is outside the range of /);
   });

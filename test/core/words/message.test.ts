@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { counted, listed, quoted } from '../../../shared-core/words/english.js';
+import { asItIs } from '../../../shared-core/words/told.js';
 import { identityOf, messages, tell, type Words } from '../../../shared-core/words/message.js';
 
 const say = messages('sample', {
@@ -16,7 +17,7 @@ test('a message is its template’s name and its figures until somebody reads it
   expect(tell(message, 'mm')).toBe('The rear row stands 12.7 mm too deep.');
   expect(tell(message, 'in')).toBe('The rear row stands 1/2 in too deep.');
   expect(tell(say.nothing(), 'mm')).toBe('Nothing is bored.');
-  expect(tell('Permission denied.', 'mm')).toBe('Permission denied.');
+  expect(tell(asItIs('Permission denied.'), 'mm')).toBe('Permission denied.');
 });
 
 test('a message inside another one keeps the unit of the file that it speaks of', () => {

@@ -22,7 +22,7 @@ const NO_DATE = new Date(0);
  * numbers, and bookmarks of its headings. Same paper, same bytes. A drawing is true to its scale where a page has room for it.
  */
 export async function asPdf(
-  { title, blocks }: Paper,
+  { title, blocks }: Paper<string>,
   { page, fonts: files, language }: PdfOptions,
 ): Promise<Uint8Array> {
   const document = await PDFDocument.create({ updateMetadata: false });
@@ -49,12 +49,12 @@ export async function asPdf(
 }
 
 /** What stands under a heading of the third level goes to the next page with it where the page has room for all of it. */
-function allPieces(title: string, blocks: readonly Block[], fonts: Fonts, flow: Flow): readonly Piece[] {
+function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts, flow: Flow): readonly Piece[] {
   const [first] = blocks;
-  const opens: readonly Block[] =
+  const opens: readonly Block<string>[] =
     title === '' || (first?.kind === 'heading' && first.level === 1)
       ? blocks
-      : [{ kind: 'heading', level: 1, text: title, aside: '' } satisfies Heading, ...blocks];
+      : [{ kind: 'heading', level: 1, text: title, aside: '' } satisfies Heading<string>, ...blocks];
   const pieces: Piece[] = [];
   let group: Piece[] = [];
   const close = (): void => {

@@ -7,7 +7,11 @@ import { drawScene } from './scene.js';
 import { TEXT } from './text-pieces.js';
 
 /** A drawing at its own scale where it goes on the page, else so much smaller; its name and scale stand under it. */
-export function picturePiece({ name, scene }: Picture, fonts: Fonts, room: Pick<Flow, 'width' | 'height'>): Piece {
+export function picturePiece(
+  { name, scene }: Picture<string>,
+  fonts: Fonts,
+  room: Pick<Flow, 'width' | 'height'>,
+): Piece {
   const { frame, scale } = scene;
   const under = TEXT * 2.2;
   const shrink = Math.min(1, room.width / (frame.width / scale), (room.height - under - 30) / (frame.height / scale));

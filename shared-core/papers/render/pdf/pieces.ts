@@ -6,7 +6,7 @@ import type { Flow, Piece } from './flow.js';
 import type { Fonts } from './fonts.js';
 
 /** The pieces of one block, in the order to read. `width` and `height` are the room of a page, in millimetres. */
-export function piecesOf(block: Block, fonts: Fonts, room: Pick<Flow, 'width' | 'height'>): readonly Piece[] {
+export function piecesOf(block: Block<string>, fonts: Fonts, room: Pick<Flow, 'width' | 'height'>): readonly Piece[] {
   switch (block.kind) {
     case 'table':
       return tablePieces(block, fonts, room.width);

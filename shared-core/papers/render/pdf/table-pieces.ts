@@ -11,7 +11,7 @@ const RULE = { width: 0.15, colour: hex('#aaaaaa') };
 const HEAD_RULE = { width: 0.4, colour: hex('#1f1f1f') };
 
 /** The head, which comes again on every page, and a piece for each row. */
-export function tablePieces({ columns, rows }: Table, fonts: Fonts, width: number): readonly Piece[] {
+export function tablePieces({ columns, rows }: Table<string>, fonts: Fonts, width: number): readonly Piece[] {
   const heads = columns.map(({ head }) => head);
   const isFigures = columns.map(({ figures }) => figures);
   const said = rows.map((cells) => cells.map((cell) => cell ?? ''));

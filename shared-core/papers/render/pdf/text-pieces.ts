@@ -11,7 +11,7 @@ const ABOVE = { 1: 8, 2: 6, 3: 4 } as const;
 const NAME_WIDTH = 38;
 const QUIET = hex('#555555');
 
-type TextBlock = Exclude<Block, { kind: 'table' | 'picture' }>;
+type TextBlock = Exclude<Block<string>, { kind: 'table' | 'picture' }>;
 
 export function textPieces(block: TextBlock, fonts: Fonts, width: number): readonly Piece[] {
   switch (block.kind) {
@@ -28,7 +28,7 @@ export function textPieces(block: TextBlock, fonts: Fonts, width: number): reado
   }
 }
 
-function headingPiece({ level, text, aside }: Heading, fonts: Fonts, width: number): Piece {
+function headingPiece({ level, text, aside }: Heading<string>, fonts: Fonts, width: number): Piece {
   const size = HEADINGS[level];
   const beside = aside === '' ? 0 : fonts.width(aside, TEXT, false) + 4;
   const isBeside = beside < width / 2;
@@ -94,7 +94,7 @@ function cautionsPiece(items: readonly string[], fonts: Fonts, width: number): P
 }
 
 /** Names to the left, figures in bold; a star before what is to be changed. */
-function figurePieces({ figures, note }: Figures, fonts: Fonts, width: number): readonly Piece[] {
+function figurePieces({ figures, note }: Figures<string>, fonts: Fonts, width: number): readonly Piece[] {
   const room = width - NAME_WIDTH;
   const rows = figures.map(({ name, value, about, marked, doing }): Piece => {
     const names = fonts.wrapped(name, TEXT, false, NAME_WIDTH - 6);

@@ -1,0 +1,95 @@
+import { inOneNotation } from '../../length/show.js';
+import type { Micrometres, Unit } from '../../length/units.js';
+import { listed, sentence } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import { labels } from '../../words/told.js';
+
+export const FACTS = labels({
+  pieces: 'Pieces',
+  finished: 'Finished',
+  cut: 'Cut',
+  board: 'Board',
+  banded: 'Banded',
+  noEdge: 'no edge',
+  panels: 'Panels',
+  bores: 'Bores',
+  boards: 'Boards',
+});
+
+export const TABLE = labels({ number: 'No.', count: 'Qty', face: 'Face', for: 'For', through: 'through' });
+
+export const NAMES = labels({ front: 'Front edge', bareFront: 'Front edge, bare' });
+
+type Way = 'left' | 'right';
+
+/** What bore maps say. */
+export const say = messages('bore-map', {
+  title: ({ carcass, panel }: { readonly carcass: string; readonly panel: string }) => `${carcass}, ${panel}`,
+  fromFront: (_: unknown, { unit }) => `From front edge, ${unit}`,
+  fromEnd: ({ end }: { readonly end: string }, { unit }) => `From ${end}, ${unit}`,
+  fromEndOrOutside: ({ end }: { readonly end: string }, { unit }) => `From ${end} or outside, ${unit}`,
+  diameter: (_: unknown, { unit }) => `Ø, ${unit}`,
+  depth: (_: unknown, { unit }) => `Depth, ${unit}`,
+  run: ({ first, last, by }: { readonly first: string; readonly last: string; readonly by: string }) =>
+    `${first} to ${last} by ${by}`,
+  banded: ({ bands }: { readonly bands: readonly { readonly band: string; readonly edges: readonly string[] }[] }) =>
+    bands.map(({ band, edges }) => `${listed(edges)} with ${band}`).join('; '),
+  bandedFront: ({ band }: { readonly band: string }) => `Front edge, ${band}`,
+
+  // How the panel lies on the page.
+  standing: ({ face, end, front }: { readonly face: string; readonly end: string; readonly front: Way }) =>
+    `${sentence(face)} up; front edge on the ${front}, ${end} down.`,
+  lying: ({ face, end, endOn }: { readonly face: string; readonly end: string; readonly endOn: Way }) =>
+    `${sentence(face)} up; front edge toward you, ${end} on the ${endOn}.`,
+  allPanels: () =>
+    'Every panel on the face that has more bores; uprights as they stand, horizontals with the front edge toward you.',
+
+  // Notes.
+  dashed: ({ face }: { readonly face: string }) => `Dashed circles are bored from the ${face}.`,
+  folded: ({ face }: { readonly face: string }) => `Ends are folded out; across them, figures count from the ${face}.`,
+  figures: ({ unit, end }: { readonly unit: Unit; readonly end: string }) =>
+    `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${end}.`,
+  allFolded: () =>
+    'Ends are folded out; across them, figures count from the outside face. Dashed circles are bored from the face that lies down.',
+  allFigures: () => 'Figures along a panel count from the bottom end of an upright one and the left end of any other.',
+  groove: (
+    {
+      kind,
+      from,
+      to,
+      depth,
+    }: {
+      readonly kind: 'groove' | 'rebate';
+      readonly from: Micrometres;
+      readonly to: Micrometres;
+      readonly depth: Micrometres;
+    },
+    show,
+  ) => {
+    const write = inOneNotation([from, to], show.unit);
+    return `${sentence(kind)} on the inside face, ${write(from)} to ${write(to)} ${show.unit} from the front edge, ${show.exact(depth)} deep.`;
+  },
+  note: ({ note }: { readonly note: string }) => `Note: ${note}`,
+
+  // The whole, for a reader who cannot see it.
+  described: ({
+    title,
+    caption,
+    facts,
+    bores,
+    findings,
+  }: {
+    readonly title: string;
+    readonly caption: string;
+    readonly facts: readonly { readonly word: string; readonly value: string }[];
+    readonly bores: number;
+    readonly findings: readonly string[];
+  }) =>
+    [
+      `${title}.`,
+      caption,
+      facts.map(({ word, value }) => `${word}: ${value}.`).join(' '),
+      `${bores === 1 ? 'One bore' : `${bores} bores`}.`,
+      findings.length === 0 ? 'No findings.' : `Findings: ${findings.join(' ')}`,
+    ].join(' '),
+});

@@ -1,0 +1,43 @@
+import type { Micrometres } from '../../length/units.js';
+import { counted, listed, quoted } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import { labels } from '../../words/told.js';
+
+export const HEADS = labels({ step: 'Step', putOn: 'Put on', joints: 'Joints', fittings: 'Fittings' });
+
+/** A side of the box at the clamp; `range` null where the shop file gives none. */
+interface ClampedSide {
+  readonly side: 'width' | 'height' | 'depth';
+  readonly size: Micrometres;
+  readonly range: { readonly min: Micrometres; readonly max: Micrometres } | null;
+}
+
+/** What the assembly sheet says. */
+export const say = messages('assembly', {
+  caution: () =>
+    'A case clamp presses with great force: keep hands out while it moves, and let nobody else reach the controls. Lift large boxes with two people. Whoever hangs a cabinet answers for the wall and its fixing. The machine’s manual and local rules decide.',
+  dryFit: () => 'Dry-fit first: every joint closes by hand before any glue is opened.',
+  drawnApart: ({ carcass }: { readonly carcass: string }) => `${carcass}, drawn apart; the numbers are the steps`,
+  drawnInOrder: ({ carcass, steps }: { readonly carcass: string; readonly steps: readonly (readonly string[])[] }) =>
+    `${carcass} drawn apart. In order: ${steps.map((panels) => listed(panels)).join('; ')}.`,
+  layDown: ({ panel }: { readonly panel: string }) => `${panel}: lay it down`,
+  workIn: ({ panels }: { readonly panels: readonly string[] }) =>
+    `${listed(panels)}: work them in together; no straight move puts them on one by one`,
+  joint: ({ end, face }: { readonly end: string; readonly face: string }) => `${end} to ${face}`,
+  fixBack: () => 'Fix the back when the box is square; it keeps it square.',
+  layBack: () => 'Lay the back into its rebates and fix it when the box is square; it keeps it square.',
+  plinth: () => 'Put on the plinth when the box stands.',
+  looseShelves: ({ count }: { readonly count: number }) =>
+    `Put in ${counted(count, 'loose shelf', 'loose shelves')} last.`,
+  noClamp: () => 'The shop file names no case clamp: press the box with hand clamps, square to it.',
+  clamp: ({ clamp, sides }: { readonly clamp: string; readonly sides: readonly ClampedSide[] }, show) => {
+    const told = sides.map(({ side, size, range }) => {
+      if (range === null) return `${side} ${show.exact(size)}`;
+      const fits = size >= range.min && size <= range.max ? '' : ', DOES NOT FIT';
+      return `${side} ${show.exact(size)} (takes ${show.exact(range.min)} to ${show.exact(range.max)}${fits})`;
+    });
+    return `${quoted(clamp)}: ${told.join('; ')}.`;
+  },
+  diagonals: ({ diagonal }: { readonly diagonal: Micrometres }, show) =>
+    `Measure both diagonals at the front in the clamp: both are ${show.exact(diagonal)}. If they differ, shift the box in the clamp before the glue sets.`,
+});

@@ -1,0 +1,12 @@
+import type { Severity } from '../../document/finding.js';
+import { sentence } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import { labels } from '../../words/told.js';
+
+export const WORDS = labels({ title: 'Bore maps', noFindings: 'No findings.' });
+
+/** What bore maps on paper say beside their drawings. */
+export const say = messages('bore-maps', {
+  finding: ({ severity, message }: { readonly severity: Severity; readonly message: string }) =>
+    `${sentence(severity)}: ${message}`,
+});

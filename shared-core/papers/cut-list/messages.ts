@@ -1,0 +1,43 @@
+import type { Micrometres, Unit } from '../../length/units.js';
+import { counted, listed } from '../../words/english.js';
+import { messages } from '../../words/message.js';
+import { inUnit } from '../../words/names.js';
+import { labels } from '../../words/told.js';
+
+export const HEADS = labels({
+  pieces: 'Pieces',
+  cutLength: 'Cut length',
+  cutWidth: 'Cut width',
+  finishedLength: 'Finished length',
+  finishedWidth: 'Finished width',
+  bands: 'Bands',
+  panels: 'Panels',
+});
+
+/** The edges of pieces of one size, which may stand upright in one place and lie in another. */
+export const EDGES = labels({
+  front: 'front',
+  back: 'back',
+  'reference-end': 'bottom or left end',
+  'far-end': 'top or right end',
+});
+
+/** What the cut list says. */
+export const say = messages('cut-list', {
+  about: ({ unit }: { readonly unit: Unit }) =>
+    `Sizes in ${inUnit(unit)}, length first; on a board with grain the length runs along it.`,
+  board: (
+    {
+      board,
+      thickness,
+      hasGrain,
+    }: { readonly board: string; readonly thickness: Micrometres; readonly hasGrain: boolean },
+    show,
+  ) => `${board}, ${show.exact(thickness)} thick, ${hasGrain ? 'with grain' : 'no grain'}`,
+  total: ({ pieces, squareMetres }: { readonly pieces: number; readonly squareMetres: number }) =>
+    `${counted(pieces, 'piece')}, ${squareMetres.toFixed(2)} m²`,
+  /** 'front and back white-1, top or right end birch-2' */
+  bands: ({ bands }: { readonly bands: readonly { readonly band: string; readonly edges: readonly string[] }[] }) =>
+    bands.map(({ band, edges }) => `${listed(edges)} ${band}`).join(', '),
+  noBand: () => 'none',
+});
