@@ -1,6 +1,8 @@
 import { inOneNotation } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
+import { asItIs } from '../../words/told.js';
 import type { BoreShape, Fact } from '../scene/scene.js';
+import { MEASURED } from './messages.js';
 
 /** How far it is from the mouth of one bore to that of another, along the axes of their panel and straight across. */
 export interface Measured {
@@ -22,9 +24,9 @@ export function measure(from: BoreShape, to: BoreShape): Measured | null {
 export function measuredWords({ u, v, t, straight }: Measured, unit: Unit): readonly Fact[] {
   const along = [u, v, ...(t === 0 ? [] : [t])];
   const write = inOneNotation(along, unit);
-  const words = ['Front to back', 'End to end', 'Face to face'];
+  const words = [MEASURED.u, MEASURED.v, MEASURED.t];
   return [
-    ...along.map((length, index) => ({ word: words[index]!, value: `${write(length)} ${unit}` })),
-    { word: 'Straight', value: `${inOneNotation([straight], unit)(straight)} ${unit}` },
+    ...along.map((length, index) => ({ word: words[index]!, value: asItIs(`${write(length)} ${unit}`) })),
+    { word: MEASURED.straight, value: asItIs(`${inOneNotation([straight], unit)(straight)} ${unit}`) },
   ];
 }

@@ -20,6 +20,9 @@ export const TABLE = labels({ number: 'No.', count: 'Qty', face: 'Face', for: 'F
 
 export const NAMES = labels({ front: 'Front edge', bareFront: 'Front edge, bare' });
 
+/** How far one bore is from another. */
+export const MEASURED = labels({ u: 'Front to back', v: 'End to end', t: 'Face to face', straight: 'Straight' });
+
 type Way = 'left' | 'right';
 
 /** What bore maps say. */
