@@ -4,7 +4,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { filesBelow } from './below.js';
 import type { FileReading, Files } from './files.js';
 import { isJob, isShop, normalUri } from './files.js';
-import { because, type FileFault } from './messages.js';
+import type { FileFault } from './messages.js';
 
 /** No job or shop file of a workshop comes near this; a greater one is refused unread. */
 const GREATEST_FILE = 20_000_000;
@@ -61,10 +61,7 @@ export class Disk implements Files {
   }
 }
 
-/** A fault of the file system in plain words. */
-export const reason = (error: unknown): string => because(faultOf(error));
-
-function faultOf(error: unknown): FileFault {
+export function faultOf(error: unknown): FileFault {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
   if (code === 'ENOENT' || code === 'ENOTDIR') return 'missing';
   if (code === 'EACCES' || code === 'EPERM') return 'forbidden';

@@ -1,3 +1,6 @@
+import { tell } from '../shared-core/words/message.js';
+import type { Told } from '../shared-core/words/told.js';
+import { say } from './messages.js';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { JobAnalysis } from '../shared-core/service.js';
 import { normalUri } from './files.js';
@@ -41,8 +44,7 @@ function isWhole({ carcasses, jobFindings }: JobAnalysis): boolean {
   return carcasses.length > 0 && !torn && carcasses.every(({ operations }) => operations !== null);
 }
 
-function staleWords({ carcasses }: JobAnalysis): string {
+function staleWords({ carcasses }: JobAnalysis): Told {
   const broken = carcasses.find(({ operations, name }) => operations === null && name !== '');
-  const what = broken === undefined ? 'The text' : `The text of ${broken.name}`;
-  return `${what} cannot be worked out as it stands; this is the last good plan.`;
+  return tell(broken === undefined ? say.textBroken() : say.carcassBroken(broken), 'mm');
 }

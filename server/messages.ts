@@ -24,6 +24,28 @@ export const say = messages('server', {
   checkingFiles: () => 'Checking job and shop files',
   stopped: ({ seconds }: { readonly seconds: number }) =>
     `Checking this file took longer than ${seconds} s and was stopped, so nothing in it is checked. Undo the last change; the file is tried again at the next one.`,
+  takeRepairs: () => 'Take every repair that needs no choice',
+  openShop: () => 'Open the shop file',
+
+  // An older plan.
+  textBroken: () => 'The text cannot be worked out as it stands; this is the last good plan.',
+  carcassBroken: ({ name }: { readonly name: string }) =>
+    `The text of ${quoted(name)} cannot be worked out as it stands; this is the last good plan.`,
+
+  // Names that cannot be changed.
+  fixedName: ({ name }: { readonly name: string }) =>
+    `${quoted(name)} says which panel is meant, so it cannot have another name.`,
+  renameFile: ({ name }: { readonly name: string }) =>
+    `Rename the file ${quoted(name)} itself; the jobs that name it follow.`,
+  describedElsewhere: ({ name }: { readonly name: string }) =>
+    `${quoted(name)} is not described in a file that can be changed.`,
+  notDescribed: ({ of, name }: { readonly of: string; readonly name: string }) => `No ${of} is called ${quoted(name)}.`,
+  nameEmpty: ({ of }: { readonly of: string }) => `A ${of} needs a name.`,
+  nameOfLines: () => 'A name stands on one line.',
+  nameNone: () => '‘none’ means nothing at all, so it cannot be a name.',
+  nameTaken: ({ of, name }: { readonly of: string; readonly name: string }) =>
+    `There is a ${of} called ${quoted(name)} already.`,
+
   startedAnew: () => 'The server was started again, because one file kept it from answering.',
 });
 

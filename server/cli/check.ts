@@ -1,3 +1,4 @@
+import { say } from './messages.js';
 import type { Range } from 'vscode-languageserver';
 import { allFindings, findingTotals, findingWords, type Severity } from '../../shared-core/service.js';
 import { asItIs, type Told } from '../../shared-core/words/told.js';
@@ -26,9 +27,8 @@ interface ShownFile {
 export function check(args: readonly string[]): Outcome {
   const { options, rest } = readArguments(args, ['format']);
   const format = readFormat(options.format);
-  if (rest.length === 0) throw new CouldNotRun('Name a job file or a folder: borewright check PATH...');
+  if (rest.length === 0) throw new CouldNotRun(say.jobOrFolder());
   const { found, missing } = openAll(rest);
-  if (found.length === 0) throw new CouldNotRun(missing.join('\n'));
   const files = found.map(({ path, file }: FoundFile): ShownFile => ({
     file: path,
     findings: findingsOf(file),
@@ -36,7 +36,8 @@ export function check(args: readonly string[]): Outcome {
   const all = files.flatMap(({ findings }) => findings);
   const errors = all.some(({ severity }) => severity === 'error');
   return {
-    output: format === 'json' ? asJson({ files }) : asText(files),
+    // Where nothing was found there is nothing to sum up.
+    output: found.length === 0 ? '' : format === 'json' ? asJson({ files }) : asText(files),
     errors: missing.map((message) => `borewright: ${message}\n`).join(''),
     code: missing.length > 0 ? 2 : errors ? 1 : 0,
   };

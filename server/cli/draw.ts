@@ -1,7 +1,9 @@
+import { say } from './messages.js';
+import { tell } from '../../shared-core/words/message.js';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { mapsToLookAt } from '../../shared-core/service.js';
-import { reason } from '../disk.js';
+import { faultOf } from '../disk.js';
 import { baseName } from '../files.js';
 import { findingLine, findingsOf } from './check.js';
 import { fileName, freeName } from './file-names.js';
@@ -14,7 +16,7 @@ export function draw(args: readonly string[]): Outcome {
   const { options, rest } = readArguments(args, ['out']);
   const [path, ...more] = rest;
   if (path === undefined || more.length > 0 || options.out === undefined) {
-    throw new CouldNotRun('Name one job file and a folder: borewright draw FILE --out DIR.');
+    throw new CouldNotRun(say.jobAndFolder({ command: 'draw' }));
   }
   const folder = options.out;
   const job = openJob(path);
@@ -29,8 +31,9 @@ export function draw(args: readonly string[]): Outcome {
     for (const { file: name, svg } of drawings) writeFileSync(join(folder, name), svg);
     writeFileSync(join(folder, 'index.html'), page);
   } catch (error) {
-    throw new CouldNotRun(`${folder}: ${reason(error)}.`);
+    throw new CouldNotRun(say.fault({ path: folder, fault: faultOf(error) }));
   }
-  const output = `${drawings.length} bore maps in ${folder}; look at ${join(folder, 'index.html')}\n`;
+  const done = say.drawn({ maps: drawings.length, folder, page: join(folder, 'index.html') });
+  const output = `${tell(done, 'mm')}\n`;
   return { output, ...troubles(path, job) };
 }

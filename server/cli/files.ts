@@ -1,10 +1,10 @@
+import { say } from './messages.js';
 import { statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { filesBelow } from '../below.js';
-import { Disk, reason } from '../disk.js';
-import { because } from '../messages.js';
+import { Disk, faultOf } from '../disk.js';
 import { isJob, isShop, normalUri } from '../files.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { Workspace } from '../workspace.js';
@@ -42,25 +42,25 @@ export function openAll(paths: readonly string[]): OpenedFiles {
 
 /** Opens one job file from disk. Throws `CouldNotRun` where there is none. */
 export function openJob(path: string): OpenJob {
-  if (statOf(path).isDirectory()) throw new CouldNotRun(`${path}: this is a folder; name one job file.`);
-  if (isShop(path)) throw new CouldNotRun(`${path}: this is a shop file; name a job file (NAME.carcass.yaml).`);
+  if (statOf(path).isDirectory()) throw new CouldNotRun(say.isFolder({ path }));
+  if (isShop(path)) throw new CouldNotRun(say.isShop({ path }));
   const file = open(new Workspace(new Disk()), path);
-  if (file.kind !== 'job') throw new CouldNotRun(`${path}: this is no job file.`);
+  if (file.kind !== 'job') throw new CouldNotRun(say.notOpened({ path }));
   return file;
 }
 
 /** The text of a shop file. Throws `CouldNotRun` where there is none. */
 export function shopText(path: string): string {
-  if (!isShop(path)) throw new CouldNotRun(`${path}: this is no shop file (NAME.shop.yaml).`);
+  if (!isShop(path)) throw new CouldNotRun(say.notAShop({ path }));
   const reading = new Workspace(new Disk()).files.read(normalUri(pathToFileURL(resolve(path)).href));
-  if (!reading.ok) throw new CouldNotRun(`${path}: ${because(reading.fault)}.`);
+  if (!reading.ok) throw new CouldNotRun(say.fault({ path, fault: reading.fault }));
   return reading.text;
 }
 
 function expand(path: string): readonly string[] {
   if (!statOf(path).isDirectory()) return [path];
   const jobs = jobsBelow(path);
-  if (jobs.length === 0) throw new CouldNotRun(`${path}: there is no job file (*.carcass.yaml) in this folder.`);
+  if (jobs.length === 0) throw new CouldNotRun(say.noJobIn({ path }));
   return jobs;
 }
 
@@ -68,23 +68,23 @@ function statOf(path: string) {
   try {
     return statSync(path);
   } catch (error) {
-    throw new CouldNotRun(`${path}: ${reason(error)}.`);
+    throw new CouldNotRun(say.fault({ path, fault: faultOf(error) }));
   }
 }
 
 function jobsBelow(folder: string): readonly string[] {
   return filesBelow(folder, isJob, (path, fault) => {
-    throw new CouldNotRun(`${path}: ${reason(fault)}.`);
+    throw new CouldNotRun(say.fault({ path, fault: faultOf(fault) }));
   });
 }
 
 function open(workspace: Workspace, path: string): OpenFile {
   const uri = normalUri(pathToFileURL(resolve(path)).href);
   const reading = workspace.files.read(uri);
-  if (!reading.ok) throw new CouldNotRun(`${path}: ${because(reading.fault)}.`);
+  if (!reading.ok) throw new CouldNotRun(say.fault({ path, fault: reading.fault }));
   const language = isShop(path) ? 'borewright-shop' : 'borewright-job';
   workspace.open(TextDocument.create(uri, language, 0, reading.text));
   const file = workspace.file(uri);
-  if (file === null) throw new CouldNotRun(`${path}: it cannot be opened.`);
+  if (file === null) throw new CouldNotRun(say.notOpened({ path }));
   return file;
 }

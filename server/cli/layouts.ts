@@ -1,3 +1,4 @@
+import { say } from './messages.js';
 import { layoutsOf } from '../../shared-core/service.js';
 import { coverSolver } from '../cover-solver.js';
 import { openJob } from './files.js';
@@ -11,7 +12,6 @@ export async function layouts(args: readonly string[]): Promise<Outcome> {
   const path = oneFile(rest, 'layouts');
   const job = openJob(path);
   const made = await layoutsOf(job.analysis, coverSolver);
-  if (made === null)
-    throw new CouldNotRun('The shop has no panel saw, so nothing can be laid out. Add one under `panel-saws`.');
+  if (made === null) throw new CouldNotRun(say.noSaw());
   return { output: formed(made, format), ...troubles(path, job) };
 }

@@ -1,3 +1,5 @@
+import { say } from './messages.js';
+import { tell } from '../../shared-core/words/message.js';
 import { existsSync, readFileSync } from 'node:fs';
 import { basename, extname } from 'node:path';
 import {
@@ -36,7 +38,7 @@ export async function papers(args: readonly string[]): Promise<Outcome> {
   const { options, rest } = readArguments(args, ['out', 'only', 'as', 'page']);
   const [path, ...more] = rest;
   if (path === undefined || more.length > 0 || options.out === undefined) {
-    throw new CouldNotRun('Name one job file and a folder: borewright papers FILE --out DIR.');
+    throw new CouldNotRun(say.jobAndFolder({ command: 'papers' }));
   }
   const only = readList(options.only, PAPER_NAMES, '--only');
   const forms = options.as === undefined ? (['pdf'] as const) : readList(options.as, FORMS, '--as');
@@ -56,9 +58,10 @@ export async function papers(args: readonly string[]): Promise<Outcome> {
       if (content !== null) files.push({ name: `${stem}-${name}${ENDINGS[form]}`, content });
     }
   }
-  const count = writeAll(options.out, files);
+  writeAll(options.out, files);
+  const done = say.written({ files: files.length, folder: options.out });
   const lines = files.map(({ name }) => `  ${name}`).join('\n');
-  return { output: `${count} in ${options.out}:\n${lines}\n`, ...troubles(path, job) };
+  return { output: `${tell(done, 'mm')}\n${lines}\n`, ...troubles(path, job) };
 }
 
 /** A file for every panel. */
@@ -73,19 +76,23 @@ async function panelFiles({ analysis }: OpenJob, stem: string, form: 'svg' | 'dx
 function fonts(): Print['fonts'] {
   const file = (name: string): Uint8Array => {
     const url = new URL(`./fonts/${name}`, import.meta.url);
-    if (!existsSync(url)) throw new CouldNotRun(`The font ${name} is missing beside the program; install it anew.`);
+    if (!existsSync(url)) throw new CouldNotRun(say.noFont({ font: name }));
     return readFileSync(url);
   };
   return { regular: file('LiberationSans-Regular.ttf'), bold: file('LiberationSans-Bold.ttf') };
 }
 
 /** Names with commas between them; all where the option is not given. */
-function readList<T extends string>(words: string | undefined, known: readonly T[], option: string): readonly T[] {
+function readList<T extends string>(
+  words: string | undefined,
+  known: readonly T[],
+  option: '--only' | '--as',
+): readonly T[] {
   if (words === undefined) return known;
   const wanted = words.split(',').map((word) => word.trim());
   const strange = wanted.find((word) => !known.some((one) => one === word));
   if (strange !== undefined) {
-    throw new CouldNotRun(`${option} takes a list of ${known.join(', ')} with commas between them, not ‘${strange}’.`);
+    throw new CouldNotRun(say.list({ option, given: strange, known }));
   }
   return known.filter((one) => wanted.includes(one));
 }
@@ -94,5 +101,5 @@ function readPage(word: string | undefined): PageName {
   if (word === undefined) return 'a4';
   const page = PAGE_NAMES.find((name) => name === word);
   if (page !== undefined) return page;
-  throw new CouldNotRun(`--page is ${PAGE_NAMES.join(' or ')}, not ‘${word}’.`);
+  throw new CouldNotRun(say.page({ given: word, known: PAGE_NAMES }));
 }

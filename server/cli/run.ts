@@ -1,3 +1,5 @@
+import { tell, type Message } from '../../shared-core/words/message.js';
+import { say, type USAGES } from './messages.js';
 import { parseArgs } from 'node:util';
 import type { Answer } from '../../shared-core/service.js';
 
@@ -10,7 +12,11 @@ export interface Outcome {
 }
 
 /** The command could not do its work; the message says why and what to do. */
-export class CouldNotRun extends Error {}
+export class CouldNotRun extends Error {
+  constructor(why: Message) {
+    super(tell(why, 'mm'));
+  }
+}
 
 /** Whether whoever read the output has gone, as `head` does: no fault of ours. */
 export function isBrokenPipe(error: Error): boolean {
@@ -30,7 +36,7 @@ export function readArguments<K extends string>(
     return { options: given, rest: positionals };
   } catch (error) {
     const words = error instanceof Error ? error.message : String(error);
-    throw new CouldNotRun(`${words.replace(/\.?$/, '.')} See borewright --help.`);
+    throw new CouldNotRun(say.arguments({ words }));
   }
 }
 
@@ -38,12 +44,12 @@ export function readArguments<K extends string>(
 export function readFormat(format: string | undefined): 'text' | 'json' {
   if (format === undefined || format === 'text') return 'text';
   if (format === 'json') return 'json';
-  throw new CouldNotRun(`--format is text or json, not ‘${format}’.`);
+  throw new CouldNotRun(say.format({ given: format }));
 }
 
 /** The one job file that a command is of. Throws `CouldNotRun` for none or more. */
-export function oneFile([path, ...more]: readonly string[], command: string): string {
-  if (path === undefined || more.length > 0) throw new CouldNotRun(`Name one job file: borewright ${command} FILE.`);
+export function oneFile([path, ...more]: readonly string[], command: keyof typeof USAGES): string {
+  if (path === undefined || more.length > 0) throw new CouldNotRun(say.oneJob({ command }));
   return path;
 }
 

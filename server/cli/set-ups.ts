@@ -1,3 +1,4 @@
+import { say } from './messages.js';
 import { replayedPlan } from '../../shared-core/service.js';
 import { findingLine, findingsOf } from './check.js';
 import { openJob } from './files.js';
@@ -16,9 +17,7 @@ export function setUps(args: readonly string[]): Outcome {
   const plan = replayedPlan(job.analysis);
   const wanted = plan.on(options.machine ?? null);
   if (wanted === null)
-    throw new CouldNotRun(
-      `No set-up of ${path} is on a machine called ${options.machine ?? ''}; they are on ${plan.machines}.`,
-    );
+    throw new CouldNotRun(say.otherMachine({ path, machine: options.machine ?? '', machines: plan.machines }));
   const errors = findingsOf(job).filter(({ severity }) => severity === 'error');
   const lines = [
     ...errors.map((finding) => findingLine(path, finding)),

@@ -1,7 +1,8 @@
+import { say } from './messages.js';
 import { createHash } from 'node:crypto';
 import { lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { reason } from '../disk.js';
+import { faultOf } from '../disk.js';
 import { CouldNotRun } from './run.js';
 
 export interface NamedText {
@@ -16,10 +17,10 @@ const LEDGER = '.borewright-written.json';
 type Ledger = Readonly<Record<string, string>>;
 
 /**
- * Writes files into a folder, each whole or not at all, and gives how many in words. A file that stands there already is
+ * Writes files into a folder, each whole or not at all. A file that stands there already is
  * overwritten only where it is as we left it. Throws `CouldNotRun`, before anything is written, where one is not.
  */
-export function writeAll(folder: string, files: readonly NamedText[]): string {
+export function writeAll(folder: string, files: readonly NamedText[]): void {
   try {
     mkdirSync(folder, { recursive: true });
     const ledger = readLedger(folder);
@@ -31,9 +32,8 @@ export function writeAll(folder: string, files: readonly NamedText[]): string {
     writeWhole(join(folder, LEDGER), `${JSON.stringify({ ...ledger, ...Object.fromEntries(hashes) }, null, 2)}\n`);
   } catch (error) {
     if (error instanceof CouldNotRun) throw error;
-    throw new CouldNotRun(`${folder}: ${reason(error)}.`);
+    throw new CouldNotRun(say.fault({ path: folder, fault: faultOf(error) }));
   }
-  return files.length === 1 ? '1 file' : `${files.length} files`;
 }
 
 function refuseOthers(folder: string, name: string, ledger: Ledger): void {
@@ -41,11 +41,7 @@ function refuseOthers(folder: string, name: string, ledger: Ledger): void {
   const stat = lstatSync(path, { throwIfNoEntry: false });
   if (stat === undefined) return;
   const ours = stat.isFile() && ledger[name] !== undefined && ledger[name] === hashOf(readFileSync(path));
-  if (!ours) {
-    throw new CouldNotRun(
-      `${path} was not written by Borewright, or has been changed since. Move it away or name another folder.`,
-    );
-  }
+  if (!ours) throw new CouldNotRun(say.notOurs({ path }));
 }
 
 /** A reader sees the old file or the new one, never half of one. */

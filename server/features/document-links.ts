@@ -1,3 +1,5 @@
+import { tell } from '../../shared-core/words/message.js';
+import { say } from '../messages.js';
 import type { DocumentLink } from 'vscode-languageserver';
 import { shopNamed } from '../../shared-core/service.js';
 import { named, type Names } from '../names.js';
@@ -11,5 +13,5 @@ export function documentLinks(file: OpenFile, names: Names): DocumentLink[] {
   const shop = said === null ? null : names.shopOf(named(file));
   if (said === null || shop === null) return [];
   const range = rangeOf(file.document, said.start, said.end);
-  return [{ range, target: shop.document.uri, tooltip: 'Open the shop file' }];
+  return [{ range, target: shop.document.uri, tooltip: tell(say.openShop(), 'mm') }];
 }

@@ -1,3 +1,5 @@
+import { tell, type Message } from '../../shared-core/words/message.js';
+import { say } from '../messages.js';
 import { LSPErrorCodes, ResponseError, type Position, type Range, type WorkspaceEdit } from 'vscode-languageserver';
 import type { TextDocumentEdit, TextEdit } from 'vscode-languageserver';
 import { isFixed, writtenInPlace, type Mention } from '../../shared-core/service.js';
@@ -38,27 +40,27 @@ export function rename(
 }
 
 /** Null where it can be renamed. */
-function whyNot(file: OpenFile, mention: Mention, names: Names): string | null {
+function whyNot(file: OpenFile, mention: Mention, names: Names): Message | null {
   const { of, name } = mention;
-  if (isFixed(mention)) return `‘${name}’ says which panel is meant, so it cannot have another name.`;
-  if (of === 'shop-file') return `Rename the file ‘${name}’ itself; the jobs that name it follow.`;
+  if (isFixed(mention)) return say.fixedName({ name });
+  if (of === 'shop-file') return say.renameFile({ name });
   const stands = names.everywhere(file, mention);
   if (!stands.some((stand) => stand.mention.gives)) {
     return names.shopOf(named(file)) === null && file.kind === 'job'
-      ? `‘${name}’ is not described in a file that can be changed.`
-      : `No ${of} is called ‘${name}’.`;
+      ? say.describedElsewhere({ name })
+      : say.notDescribed({ of, name });
   }
   return null;
 }
 
-function whyNotTo(file: OpenFile, mention: Mention, name: string, names: Names): string | null {
+function whyNotTo(file: OpenFile, mention: Mention, name: string, names: Names): Message | null {
   const { of } = mention;
-  if (name === '') return `A ${of} needs a name.`;
-  if (/[\r\n\t]/.test(name)) return 'A name stands on one line.';
-  if (name === 'none') return '‘none’ means nothing at all, so it cannot be a name.';
+  if (name === '') return say.nameEmpty({ of });
+  if (/[\r\n\t]/.test(name)) return say.nameOfLines();
+  if (name === 'none') return say.nameNone();
   if (name === mention.name) return null;
   const taken = names.everywhere(file, { ...mention, name }).some((stand) => stand.mention.gives);
-  return taken ? `There is a ${of} called ‘${name}’ already.` : null;
+  return taken ? say.nameTaken({ of, name }) : null;
 }
 
 function editsByFile(stands: readonly Stand[], name: string): ReadonlyMap<NamedFile, TextEdit[]> {
@@ -100,6 +102,6 @@ export function workspaceEdit(edits: ReadonlyMap<NamedFile, TextEdit[]>, version
   };
 }
 
-function refusal(why: string): Refusal {
-  return new ResponseError(LSPErrorCodes.RequestFailed, why);
+function refusal(why: Message): Refusal {
+  return new ResponseError(LSPErrorCodes.RequestFailed, tell(why, 'mm'));
 }

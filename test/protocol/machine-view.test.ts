@@ -106,7 +106,7 @@ test('while the text is broken the last good plan stays, and says so', async () 
   const before = await shown(address);
   await client.open(uri, JOB.replace('width: 800', 'width: 8oo'));
   const broken = await list();
-  expect(broken.stale).toContain('The text of pans cannot be worked out as it stands; this is the last good plan.');
+  expect(broken.stale).toContain('The text of ‘pans’ cannot be worked out as it stands; this is the last good plan.');
   expect(broken.setUps).toEqual(good.setUps);
   const after = await shown(address);
   expect(after.stale).toBe(broken.stale);

@@ -24,6 +24,7 @@ import { carcassTotals, planTotals } from '../../../shared-core/service/totals.j
 import { readShop } from '../../../shared-core/shop/read.js';
 import { tell } from '../../../shared-core/words/message.js';
 import { analyse, demoText, opened } from '../findings/jobs.js';
+import { sayCommandLine, sayOlderPlans, sayRefusedNames } from './command-line-words.js';
 import { sayServer } from './server-words.js';
 import { differences, faultsOfSheets, obstacles } from './sheets.js';
 import { faultsOfOurs } from './spoilt.js';
@@ -84,6 +85,9 @@ export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<
   for (const job of [...demos, ...PAPERS.map((text) => analyse(text))]) await sayPapers(job);
   sayNothing();
   sayServer();
+  sayOlderPlans();
+  sayRefusedNames();
+  await sayCommandLine();
   saySharedLoads();
   return said;
 }
@@ -156,7 +160,7 @@ function sayStrokes(job: JobAnalysis): void {
 /** Every paper of a job, and what stands over its carcasses. */
 async function sayPapers(job: JobAnalysis): Promise<void> {
   // Sheets take long to lay out, and say the same of few panels as of many.
-  const papers = PAPER_NAMES.filter((name) => name !== 'sheet-layouts' || job.carcasses.length < 3);
+  const papers = PAPER_NAMES.filter((name) => name !== 'sheet-layouts' || job.carcasses.length < 9);
   for (const name of papers) await paperOf(name, job, coverSolver);
   panelsOf(job).inWords();
   jointsOf(job).inWords();

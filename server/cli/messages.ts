@@ -1,0 +1,95 @@
+import { counted, listed, quoted } from '../../shared-core/words/english.js';
+import { messages } from '../../shared-core/words/message.js';
+import { labels } from '../../shared-core/words/told.js';
+import { because, type FileFault } from '../messages.js';
+
+type OfPath = { readonly path: string };
+
+/** How a command is written, for whoever has written it otherwise. */
+export const USAGES = labels({
+  check: 'borewright check PATH...',
+  panels: 'borewright panels FILE',
+  setups: 'borewright setups FILE',
+  joints: 'borewright joints FILE',
+  layouts: 'borewright layouts FILE',
+  papers: 'borewright papers FILE --out DIR',
+  draw: 'borewright draw FILE --out DIR',
+});
+
+export const HELP = labels({
+  commands: `  borewright check PATH... [--format text|json]   findings of job files; of a folder, every *.carcass.yaml below it
+  borewright panels FILE [--format text|json]     panels of a job with their sizes and bores
+  borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed;
+      [--machine NAME]                            only those of one machine
+  borewright joints FILE [--format text|json]     what can come out at every joint by the shop’s tolerances
+  borewright layouts FILE [--format text|json]    cut list of a job, and how its panels are cut from sheets
+  borewright papers FILE --out DIR                shop papers to print: cut list, sheet layouts, banding list, set-up list,
+      [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking papers; as pdf, html, csv,
+      [--page a4|letter]                          text, and of bore maps svg and dxf, a file for each panel
+  borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
+  borewright reference                            what every finding means, as Markdown
+  borewright shop                                 a shop file to begin with: the built-in shop
+  borewright shop FILE [EARLIER]                  the load of bits that a shop’s joints share, and what an earlier version
+                                                  of the file had instead
+  borewright schema job|shop                      JSON Schema of job files or shop files
+  borewright server --stdio                       language server, for any editor
+
+  --help, --version
+
+Exit code: 0 no errors, 1 errors were found, 2 it could not run.
+`,
+});
+
+/** What the command line says of itself; what it says of jobs comes from the core. */
+export const say = messages('command-line', {
+  about: ({ version }: { readonly version: string }) =>
+    `borewright ${version}: checks cabinet jobs for stop-and-fence boring machines, and draws their bore maps.`,
+  noCommand: ({ commands }: { readonly commands: readonly string[] }) =>
+    `No command is given. Write one of ${listed(commands, 'or')}; see borewright --help.`,
+  unknownCommand: ({ command, commands }: { readonly command: string; readonly commands: readonly string[] }) =>
+    `There is no command ${quoted(command)}. Use ${listed(commands, 'or')}; see borewright --help.`,
+  ownFault: ({ words }: { readonly words: string }) => `borewright failed; the fault is not yours: ${words}`,
+
+  // Arguments.
+  /** @param words those of the reader of arguments */
+  arguments: ({ words }: { readonly words: string }) => `${words.replace(/\.?$/, '.')} See borewright --help.`,
+  jobOrFolder: () => `Name a job file or a folder: ${USAGES.check}`,
+  oneJob: ({ command }: { readonly command: keyof typeof USAGES }) => `Name one job file: ${USAGES[command]}.`,
+  jobAndFolder: ({ command }: { readonly command: 'papers' | 'draw' }) =>
+    `Name one job file and a folder: ${USAGES[command]}.`,
+  format: ({ given }: { readonly given: string }) => `${quoted(given)} is not a \`--format\`. Use text or json.`,
+  page: ({ given, known }: { readonly given: string; readonly known: readonly string[] }) =>
+    `${quoted(given)} is not a \`--page\`. Use ${listed(known, 'or')}.`,
+  list: ({
+    option,
+    given,
+    known,
+  }: {
+    readonly option: '--only' | '--as';
+    readonly given: string;
+    readonly known: readonly string[];
+  }) => `${quoted(given)} is not one of \`${option}\`. Write a list of ${listed(known)} with commas between them.`,
+  noArguments: () => 'borewright reference takes no arguments.',
+  shopArguments: () => 'borewright shop takes a shop file, and an earlier version of it.',
+  whichSchema: () => 'Name the files that the schema is of: borewright schema job, or borewright schema shop.',
+  otherMachine: ({ path, machine, machines }: OfPath & { readonly machine: string; readonly machines: string }) =>
+    `No set-up of ${path} is on a machine called ${quoted(machine)}; they are on ${machines}.`,
+
+  // Files.
+  isFolder: ({ path }: OfPath) => `${path}: this is a folder; name one job file.`,
+  isShop: ({ path }: OfPath) => `${path}: this is a shop file; name a job file (NAME.carcass.yaml).`,
+  notAShop: ({ path }: OfPath) => `${path}: this is not a shop file (NAME.shop.yaml).`,
+  noJobIn: ({ path }: OfPath) => `${path}: there is no job file (*.carcass.yaml) in this folder.`,
+  fault: ({ path, fault }: OfPath & { readonly fault: FileFault }) => `${path}: ${because(fault)}.`,
+  notOpened: ({ path }: OfPath) => `${path}: it cannot be opened.`,
+  notOurs: ({ path }: OfPath) =>
+    `${path} was not written by Borewright, or has been changed since. Move it away or name another folder.`,
+  noFont: ({ font }: { readonly font: string }) => `The font ${font} is missing beside the program; install it anew.`,
+  noSaw: () => 'The shop has no panel saw, so nothing can be laid out. Add one under `panel-saws`.',
+
+  // What was done.
+  written: ({ files, folder }: { readonly files: number; readonly folder: string }) =>
+    `${counted(files, 'file')} in ${folder}:`,
+  drawn: ({ maps, folder, page }: { readonly maps: number; readonly folder: string; readonly page: string }) =>
+    `${counted(maps, 'bore map')} in ${folder}; look at ${page}`,
+});
