@@ -123,19 +123,13 @@ function refactors(file: OpenJob, range: Range, abilities: ClientAbilities): Cod
   });
 }
 
-<<<<<<< HEAD
 function fixAll(file: OpenFile, abilities: ClientAbilities, severities: Settings['severities']): CodeAction[] {
   const edit = editOf(
     file,
     editsWithoutChoice(file, (rule) => severities.get(rule) !== 'off'),
     abilities,
   );
-  return edit === null ? [] : [{ title: 'Take every repair that needs no choice', kind: FIX_ALL, edit }];
-=======
-function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
-  const edit = editOf(file, editsWithoutChoice(file), abilities);
   return edit === null ? [] : [{ title: tell(say.takeRepairs(), 'mm'), kind: FIX_ALL, edit }];
->>>>>>> f84693d (Tell the command line's errors and the refusals of names from tables)
 }
 
 function editOf(file: OpenFile, edits: RepairEdits, abilities: ClientAbilities): WorkspaceEdit | null {

@@ -1,4 +1,4 @@
-import type { Box, Fact, Shape } from '../scene/scene.js';
+import type { Box, Shape } from '../scene/scene.js';
 import type { TextRange } from './drawing.js';
 
 // What the client and the server say to each other about the machines of a shop. Types only.
@@ -17,7 +17,7 @@ export interface ShopMachineView {
   readonly name: string;
   /** 'vertical head' */
   readonly kindWords: string;
-  readonly facts: readonly Fact[];
+  readonly facts: readonly Readonly<Record<'word' | 'value', string>>[];
   /** null for a machine that bores nothing, and for one that cannot be read. */
   readonly scene: {
     readonly scale: number;

@@ -9,7 +9,7 @@ import { textBox } from '../scene/lettering.js';
 import type { Box, Point, TextShape } from '../scene/scene.js';
 import { BAR } from '../machine-view/stage.js';
 import { corners, hatch } from '../machine-view/table.js';
-import { sentence } from '../words.js';
+import { sentence } from '../../words/english.js';
 import { sourceOf } from './source-of.js';
 import type { Standing, StandingHead } from './standing.js';
 

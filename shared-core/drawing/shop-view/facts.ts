@@ -1,19 +1,18 @@
-import { inOneNotation, nominal, showLength } from '../../length/show.js';
+import { showLength } from '../../length/show.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import type { CaseClamp, EdgeBander, Machine, PanelRange, PanelSaw } from '../../shop/model.js';
-import { counted } from '../../words/english.js';
+import { tell } from '../../words/message.js';
+import { asItIs, type Told } from '../../words/told.js';
+import { FACTS, say } from './messages.js';
 import type { Fact } from '../scene/scene.js';
 import { isBoring, type BoringMachine, type Span } from './standing.js';
 
-type Show = (length: Micrometres) => string;
+type Show = (length: Micrometres) => Told;
 
 /** What a machine takes and does, each a word and its value with its unit. */
 export function factsOf(machine: Machine, unit: Unit): readonly Fact[] {
-  const show: Show = (length) => showLength(length, unit);
-  const span = ({ min, max }: Span): string => {
-    const write = inOneNotation([min, max], unit);
-    return `${write(min)} to ${write(max)} ${unit}`;
-  };
+  const show: Show = (length) => asItIs(showLength(length, unit));
+  const span = (of: Span): Told => tell(say.span(of), unit);
   if (isBoring(machine)) return boringFacts(machine, unit, span, show);
   switch (machine.kind) {
     case 'saw':
@@ -25,68 +24,69 @@ export function factsOf(machine: Machine, unit: Unit): readonly Fact[] {
   }
 }
 
-function boringFacts(machine: BoringMachine, unit: Unit, span: (of: Span) => string, show: Show): readonly Fact[] {
-  const spindles =
-    machine.kind === 'cup'
-      ? []
-      : [{ word: 'Spindles', value: `${machine.spindles} at ${nominal(machine.pitch, unit)}` }];
+function boringFacts(machine: BoringMachine, unit: Unit, span: (of: Span) => Told, show: Show): readonly Fact[] {
+  const spindles = machine.kind === 'cup' ? [] : [{ word: FACTS.spindles, value: tell(say.spindles(machine), unit) }];
   const own: readonly Fact[] = (() => {
     switch (machine.kind) {
       case 'vertical':
         return [
-          { word: 'Bits come', value: `from ${machine.from}` },
-          ...(machine.extension > 0 ? [{ word: 'Extension', value: show(machine.extension) }] : []),
+          { word: FACTS.bitsCome, value: tell(say.bitsFrom({ from: machine.from }), unit) },
+          ...(machine.extension > 0 ? [{ word: FACTS.extension, value: show(machine.extension) }] : []),
         ];
       case 'horizontal':
-        return [{ word: 'Above the table', value: span(machine.height) }];
+        return [{ word: FACTS.aboveTable, value: span(machine.height) }];
       case 'line':
         return [
-          { word: 'Heads', value: counted(machine.heads, 'head') },
-          { word: 'Bits come', value: `from ${machine.from}` },
-          { word: 'Reaches', value: show(machine.throat) },
-          ...optional('Moves a panel on', machine.indexRange, show),
+          { word: FACTS.heads, value: tell(say.heads({ heads: machine.heads }), unit) },
+          { word: FACTS.bitsCome, value: tell(say.bitsFrom({ from: machine.from }), unit) },
+          { word: FACTS.reaches, value: show(machine.throat) },
+          ...optional(FACTS.movesOn, machine.indexRange, show),
         ];
       case 'cup':
-        return [{ word: 'From the edge', value: span(machine.distance) }];
+        return [{ word: FACTS.fromEdge, value: span(machine.distance) }];
     }
   })();
-  return [...spindles, ...own, { word: 'Depth', value: span(machine.depth) }, ...panelFacts(machine.panel, span)];
+  return [...spindles, ...own, { word: FACTS.depth, value: span(machine.depth) }, ...panelFacts(machine.panel, span)];
 }
 
-function panelFacts({ length, width, thickness }: PanelRange, span: (of: Span) => string): readonly Fact[] {
+function panelFacts({ length, width, thickness }: PanelRange, span: (of: Span) => Told): readonly Fact[] {
   return [
-    ...optional('Panel length', length, span),
-    ...optional('Panel width', width, span),
-    ...optional('Panel thickness', thickness, span),
+    ...optional(FACTS.panelLength, length, span),
+    ...optional(FACTS.panelWidth, width, span),
+    ...optional(FACTS.panelThickness, thickness, span),
   ];
 }
 
 function sawFacts({ kerf, rip, crosscut, trim }: PanelSaw, show: Show): readonly Fact[] {
   return [
-    { word: 'Kerf', value: show(kerf) },
-    ...optional('Widest strip', rip, show),
-    ...optional('Longest piece', crosscut, show),
-    { word: 'Trim', value: show(trim) },
+    { word: FACTS.kerf, value: show(kerf) },
+    ...optional(FACTS.widestStrip, rip, show),
+    ...optional(FACTS.longestPiece, crosscut, show),
+    { word: FACTS.trim, value: show(trim) },
   ];
 }
 
 function banderFacts(
   { band, thickness, shortestEdge, narrowestPanel }: EdgeBander,
-  span: (of: Span) => string,
+  span: (of: Span) => Told,
   show: Show,
 ): readonly Fact[] {
   return [
-    ...optional('Band thickness', band, span),
-    ...optional('Panel thickness', thickness, span),
-    ...optional('Shortest edge', shortestEdge, show),
-    ...optional('Narrowest panel', narrowestPanel, show),
+    ...optional(FACTS.bandThickness, band, span),
+    ...optional(FACTS.panelThickness, thickness, span),
+    ...optional(FACTS.shortestEdge, shortestEdge, show),
+    ...optional(FACTS.narrowestPanel, narrowestPanel, show),
   ];
 }
 
-function clampFacts({ width, height, depth }: CaseClamp, span: (of: Span) => string): readonly Fact[] {
-  return [...optional('Width', width, span), ...optional('Height', height, span), ...optional('Depth', depth, span)];
+function clampFacts({ width, height, depth }: CaseClamp, span: (of: Span) => Told): readonly Fact[] {
+  return [
+    ...optional(FACTS.width, width, span),
+    ...optional(FACTS.height, height, span),
+    ...optional(FACTS.depth, depth, span),
+  ];
 }
 
-function optional<T>(word: string, value: T | null, write: (value: T) => string): readonly Fact[] {
+function optional<T>(word: Told, value: T | null, write: (value: T) => Told): readonly Fact[] {
   return value === null ? [] : [{ word, value: write(value) }];
 }

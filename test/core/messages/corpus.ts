@@ -12,6 +12,7 @@ import { replayedPlan } from '../../../shared-core/service/set-up-plan.js';
 import { explain } from '../../../shared-core/service/hover.js';
 import { listSetUps, unboredHoles } from '../../../shared-core/service/set-ups.js';
 import { coverSolver } from '../../../server/cover-solver.js';
+import { factsOf as machineFacts } from '../../../shared-core/drawing/shop-view/facts.js';
 import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
 import { mapsToLookAt } from '../../../shared-core/service/bore-maps.js';
 import { drawingOf } from '../../../shared-core/service/drawing.js';
@@ -87,6 +88,7 @@ export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<
   sayServer();
   sayOlderPlans();
   sayRefusedNames();
+  for (const machine of readShop(SHARING).shop.machines.values()) machineFacts(machine, 'mm');
   await sayCommandLine();
   saySharedLoads();
   return said;
