@@ -82,7 +82,6 @@ const NEVER_BROUGHT_UP: readonly string[] = [
   'file.placeBroken',
   'assembly.workIn',
   'sheet-layouts.noSize',
-  'value-unused.inDefaults',
 ];
 
 test('every template of every table has an example', () => {
