@@ -50,7 +50,8 @@ async function run(command: string | undefined, args: readonly string[]): Promis
       command === undefined ? say.noCommand({ commands }) : say.unknownCommand({ command, commands }),
     );
   } catch (error) {
-    if (error instanceof CouldNotRun) return { output: '', errors: `borewright: ${error.message}\n`, code: 2 };
+    if (error instanceof CouldNotRun)
+      return { output: '', errors: `${tell(say.refused({ why: error.message }), 'mm')}\n`, code: 2 };
     const words = error instanceof Error ? (error.stack ?? error.message) : String(error);
     return { output: '', errors: `${tell(say.ownFault({ words }), 'mm')}\n`, code: 2 };
   }

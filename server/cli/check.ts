@@ -1,3 +1,4 @@
+import { tell } from '../../shared-core/words/message.js';
 import { say } from './messages.js';
 import type { Range } from 'vscode-languageserver';
 import { allFindings, findingTotals, findingWords, type Severity } from '../../shared-core/service.js';
@@ -38,7 +39,7 @@ export function check(args: readonly string[]): Outcome {
   return {
     // Where nothing was found there is nothing to sum up.
     output: found.length === 0 ? '' : format === 'json' ? asJson({ files }) : asText(files),
-    errors: missing.map((message) => `borewright: ${message}\n`).join(''),
+    errors: missing.map((why) => `${tell(say.refused({ why }), 'mm')}\n`).join(''),
     code: missing.length > 0 ? 2 : errors ? 1 : 0,
   };
 }

@@ -48,6 +48,7 @@ export const say = messages('command-line', {
     `No command is given. Write one of ${listed(commands, 'or')}; see borewright --help.`,
   unknownCommand: ({ command, commands }: { readonly command: string; readonly commands: readonly string[] }) =>
     `There is no command ${quoted(command)}. Use ${listed(commands, 'or')}; see borewright --help.`,
+  refused: ({ why }: { readonly why: string }) => `borewright: ${why}`,
   ownFault: ({ words }: { readonly words: string }) => `borewright failed; the fault is not yours: ${words}`,
 
   // Arguments.

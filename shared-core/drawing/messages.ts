@@ -15,6 +15,9 @@ export const say = messages('drawing', {
   stopNamed: ({ name }: { readonly name: string }) => `stop ${name}`,
   faceUp: ({ face }: { readonly face: string }) => `${sentence(face)} up`,
 
+  scale: ({ scale }: { readonly scale: number }) => `Scale 1:${scale}`,
+  notToScale: () => 'Not to scale',
+
   // What a bore is for.
   rowHole: ({ line }: { readonly line: 'front' | 'rear' }) => `${line} row`,
   joinedTo: ({ use, panel }: { readonly use: string; readonly panel: string }) => `${use} to ${panel}`,

@@ -1,3 +1,4 @@
+import { listed } from '../words/english.js';
 import type { Fields } from '../schema/schema.js';
 import { cam } from './kinds/cam.js';
 import { dowel } from './kinds/dowel.js';
@@ -30,4 +31,4 @@ export function kindOf({ kind }: Pick<Fitting, 'kind'>): Definition {
 
 const nouns = fittingKinds.map(({ item }) => item.noun);
 /** What a fitting can be: 'dowel, connector screw or cam fitting'. */
-export const SORTS_OF_FITTING = `${nouns.slice(0, -1).join(', ')} or ${nouns.at(-1)!}`;
+export const SORTS_OF_FITTING = listed(nouns, 'or');

@@ -1,3 +1,5 @@
+import { tell } from '../words/message.js';
+import { offer } from './messages.js';
 import { gridOfSides } from '../boring/rows.js';
 import type { Path } from '../document/place.js';
 import type { JobAnalysis } from '../engine.js';
@@ -165,7 +167,7 @@ function keyOffers({ fields, tried = {} }: RecordSchema<Fields>, asked: Asked): 
   return ordered.map(([label, { schema, required }]): Offer => ({
     label,
     sort: 'key',
-    detail: required ? 'must be there' : formOf(alternatives(schema)[0]!, unit),
+    detail: required ? tell(offer.required(), unit) : formOf(alternatives(schema)[0]!, unit),
     documentation: schema.about,
     text: `${label}${afterKey(schema, context.inFlow)}`,
     tried: Object.entries(tried).flatMap(([word, meant]) =>
@@ -196,14 +198,14 @@ function mapOffers(schema: RecordSchema<Fields>, asked: Asked): readonly Offer[]
   const [first] = keyOffers(schema, asked);
   return first === undefined
     ? []
-    : [{ ...first, detail: `a ${schema.noun} with more about it`, text: `{ ${first.label}: $0 }` }];
+    : [{ ...first, detail: tell(offer.withMore({ noun: schema.noun }), 'mm'), text: `{ ${first.label}: $0 }` }];
 }
 
 /** The next item of a list over several lines. */
 function dashOffers({ item: schema }: ListSchema<Schema>): readonly Offer[] {
   const keys = alternatives(schema).flatMap((one) => (one.type === 'record' ? Object.entries(one.fields) : []));
   const [key] = keys.find(([, { required }]) => required) ?? keys[0] ?? [];
-  const dash: Offer = { label: '-', sort: 'skeleton', detail: 'one more in this list', text: '- ' };
+  const dash: Offer = { label: '-', sort: 'skeleton', detail: tell(offer.nextItem(), 'mm'), text: '- ' };
   return key === undefined
     ? [dash]
     : [dash, { label: `- ${key}`, sort: 'skeleton', detail: schema.about, text: `- ${key}: ` }];
@@ -232,7 +234,7 @@ function entryOffers(
   const body = first === undefined ? '' : `\n  ${[`${first} $0`, ...more].join('\n  ')}`;
   return [
     {
-      label: `new ${noun}`,
+      label: tell(offer.anew({ noun }), 'mm'),
       sort: 'skeleton',
       documentation: about,
       text: `${freeName(noun, context.present)}:${body}`,
@@ -282,7 +284,7 @@ function nameOffers({ of }: NameSchema, { file, shopFiles, context, offset, shop
   const known = namesOf(shop, of, unit)
     .filter(({ name }) => isRightKind(shop, name, of, context.path))
     .map(({ name, line }): Offer => ({ label: name, sort: 'name', detail: line }));
-  return of === 'band' ? [...known, { label: 'none', sort: 'name', detail: 'the edge stays bare' }] : known;
+  return of === 'band' ? [...known, { label: 'none', sort: 'name', detail: tell(offer.bare(), 'mm') }] : known;
 }
 
 /** Heights of shelves that stand on the pitch grid of the carcass. */
@@ -305,7 +307,7 @@ function heightOffers({ file, context, offset, unit, shop }: Asked): readonly Of
     .map((height, k): Offer => ({
       label: writeLength(height, unit, inches),
       sort: 'name',
-      detail: `hole ${k + 2} of ${grid.count}, on the pitch grid`,
+      detail: tell(offer.onGrid({ hole: k + 2, of: grid.count }), 'mm'),
     }));
 }
 

@@ -1,3 +1,5 @@
+import { tell } from '../words/message.js';
+import { hint } from './messages.js';
 import { listed } from '../words/english.js';
 import { isFace } from '../boring/surface.js';
 import { isRow } from '../fittings/purposes.js';
@@ -12,7 +14,7 @@ import type { Micrometres, Unit } from '../length/units.js';
 import { means } from '../job/panel-key.js';
 import { layWords } from '../papers/set-up/lay.js';
 import type { AnalysedFile } from './file.js';
-import { jointsOf, pinHoles, pinWords, stepsBoring, stepsOf, type PanelStep } from './machine-words.js';
+import { jointsOf, pinHoles, pinNumbers, pinWords, stepsBoring, stepsOf, type PanelStep } from './machine-words.js';
 
 /** Which hints the reader wants: the setting `borewright.inlayHints`. */
 export type HintChoice = 'all' | 'stops' | 'holes' | 'none';
@@ -97,14 +99,15 @@ function holeHints(carcass: CarcassAnalysis): readonly Hint[] {
   const { spec, carcass: box } = carcass;
   if (spec === null || box === null) return [];
   return byPlace(spec.looseShelves, (keys) => {
-    const words = keys.map((key) => pinWords(pinHoles(carcass, panelsOf(box.panels, [key]))));
-    const numbers = words.map((one) => /^hole (\d+)$/.exec(one)?.[1]);
-    const plain = numbers.filter((number) => number !== undefined);
+    const holes = keys.map((key) => pinHoles(carcass, panelsOf(box.panels, [key])));
+    const words = holes.map(pinWords);
+    const numbers = holes.map(pinNumbers);
+    const plain = numbers.flatMap((one) => (one.length === 1 ? [String(one[0]!.number)] : []));
     const label =
       keys.length > 1 && plain.length === keys.length
-        ? `holes ${listed(plain)}`
+        ? tell(hint.holes({ numbers: plain }), 'mm')
         : words.filter((one) => one !== '').join('; ');
-    return { label, about: 'Counted from the bottom end of the panel that has the row.' };
+    return { label, about: tell(hint.counted(), 'mm') };
   });
 }
 

@@ -1,3 +1,4 @@
+import { HEADS, hover as say } from './messages.js';
 import { listed } from '../words/english.js';
 import type { Panel } from '../carcass/model.js';
 import type { Path, Place } from '../document/place.js';
@@ -11,8 +12,8 @@ import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import type { Cursor } from '../engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../engine/cursor.js';
 import { parseLength } from '../length/parse.js';
-import type { Micrometres, Unit } from '../length/units.js';
-import { inOneNotation, nominal, showLength, showSizes } from '../length/show.js';
+import type { Unit } from '../length/units.js';
+import { inOneNotation, showLength } from '../length/show.js';
 import { reachWords } from '../job/reach.js';
 import type { CarcassKind } from '../shop/model.js';
 import { unusedWords } from '../shop/unused.js';
@@ -28,11 +29,11 @@ import type { Span } from '../document/structure.js';
 import type { AnalysedFile, JobFile, ShopFile } from './file.js';
 import {
   boresAt,
-  countWords,
+  onMachines,
   isAboutRows,
   jointsOf,
   pinHoles,
-  pinWords,
+  pinNumbers,
   rowStrokeWords,
   setUpTable,
   stepsBoring,
@@ -159,7 +160,7 @@ function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop):
 
 function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path, pictures: boolean): string {
   if (carcass.spec === null || carcass.carcass === null) {
-    return 'The panels of this carcass cannot be worked out while its text or its shop file has errors.';
+    return tell(say.notWorkedOut(), 'mm');
   }
   const { unit } = analysis;
   const panels = panelsAt(carcass, path);
@@ -187,24 +188,23 @@ function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Pat
 
 /** 'Its pins stand in hole 11, counted from the bottom end.' */
 function pinSentence(carcass: CarcassAnalysis, panel: Panel): string {
-  const words = pinWords(pinHoles(carcass, [panel]));
-  return words === '' ? '' : `Its pins stand in ${plain(words)}, counted from the bottom end.`;
+  const holes = pinNumbers(pinHoles(carcass, [panel]));
+  return holes.length === 0 ? '' : plain(tell(say.pins({ holes }), 'mm'));
 }
 
 function pinLine(carcass: CarcassAnalysis, panel: Panel): string {
-  const words = pinWords(pinHoles(carcass, [panel]));
-  return words === '' ? '' : `- ${plain(panel.key)}: ${plain(words)}, counted from the bottom end.`;
+  const holes = pinNumbers(pinHoles(carcass, [panel])).map(({ number, uprights }) => ({
+    number,
+    uprights: uprights.map(plain),
+  }));
+  return holes.length === 0 ? '' : tell(say.pinsOf({ panel: plain(panel.key), holes }), 'mm');
 }
 
 /** The set-ups that the carcass needs, and what its joints come out like. */
 function carcassOnMachines(analysis: JobAnalysis, carcass: CarcassAnalysis): string {
   const steps = stepsOf(analysis, carcass);
   if (steps.length === 0) return '';
-  return paragraphs(
-    `**On the machines:** ${countWords(steps)}.`,
-    setUpTable(steps, analysis.shop.unit),
-    toleranceWords(analysis, carcass, null),
-  );
+  return paragraphs(onMachines(steps), setUpTable(steps, analysis.shop.unit), toleranceWords(analysis, carcass, null));
 }
 
 /** The strokes that the text at a path causes, and what the joints of its panels come out like. */
@@ -217,7 +217,7 @@ function panelsOnMachines(
   const steps = stepsBoring(stepsOf(analysis, carcass), boresAt(carcass, path, panels));
   if (steps.length === 0) return '';
   return paragraphs(
-    `**On the machines:** ${countWords(steps)}.`,
+    onMachines(steps),
     stepTable(carcass, steps, analysis.shop.unit),
     toleranceWords(analysis, carcass, jointsOf(carcass, panels)),
   );
@@ -226,10 +226,16 @@ function panelsOnMachines(
 /** '**sink**: base carcass, 600 × 720 × 560 mm, plinth 120 mm; 8 panels, 132 bores'. */
 function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): string {
   if (spec === null || carcass === null) return '';
-  const size = showSizes([spec.width.value, spec.height.value, spec.depth.value], unit);
-  const plinth = spec.plinth.value > 0 ? `, on a plinth of ${showLength(spec.plinth.value, unit)}` : '';
-  const many = carcass.count === 1 ? '' : `${carcass.count} equal ones of it; `;
-  return `**${plain(name)}**: ${many}${spec.kind.value} carcass, ${size} over all${plinth}; ${carcass.panels.length} panels, ${boring?.bores.length ?? 0} bores.`;
+  const told = say.carcass({
+    name: plain(name),
+    count: carcass.count,
+    kind: spec.kind.value,
+    size: [spec.width.value, spec.height.value, spec.depth.value],
+    plinth: spec.plinth.value,
+    panels: carcass.panels.length,
+    bores: boring?.bores.length ?? 0,
+  });
+  return tell(told, unit);
 }
 
 function sizeTable(panels: readonly Panel[], unit: Unit): string {
@@ -240,10 +246,10 @@ function sizeTable(panels: readonly Panel[], unit: Unit): string {
   const sizes = (lengths: readonly number[]): string => lengths.map(write).join(' × ');
   return table(
     [
-      { title: 'Panel' },
-      { title: 'Board' },
-      { title: `Finished, ${unit}`, figures: true },
-      { title: `To cut, ${unit}`, figures: true },
+      { title: HEADS.panel },
+      { title: HEADS.board },
+      { title: tell(say.finished(), unit), figures: true },
+      { title: tell(say.toCut(), unit), figures: true },
     ],
     panels.map((panel) => [panel.key, panel.board.name, sizes(finished(panel)), sizes(toCut(panel))]),
   );
@@ -259,13 +265,17 @@ function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Pane
   const { unit } = analysis;
   if (carcass.carcass === null || carcass.boring === null) return '';
   const banded = bandedEdges(panel);
-  const head =
-    `**${plain(panel.key)}**: ${code(panel.board.name)}, finished ${showSizes(finished(panel), unit)}, ` +
-    `to cut ${showSizes(toCut(panel), unit)}${banded === null ? ', no edge banded' : `; banded: ${plain(banded)}`}.`;
+  const head = say.panel({
+    panel: plain(panel.key),
+    board: code(panel.board.name),
+    size: finished(panel),
+    cut: toCut(panel),
+    banded: banded === null ? null : plain(banded),
+  });
   const groups = holeGroups(carcass.carcass, carcass.boring, panel, unit);
   const holes =
     groups.length === 0
-      ? 'Nothing is bored in it.'
+      ? tell(say.nothingBored(), unit)
       : table(
           tableHeads(
             unit,
@@ -277,7 +287,7 @@ function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Pane
           groups.map(({ line }) => tableCells(line).slice(1)),
         );
   return paragraphs(
-    head,
+    tell(head, unit),
     jointWords(carcass, panel),
     pinSentence(carcass, panel),
     rowWords(analysis, carcass, panel),
@@ -293,15 +303,26 @@ function jointWords({ carcass }: CarcassAnalysis, panel: Panel): string {
     const other = endPanel === panel.key ? facePanel : endPanel;
     byFitting.set(fitting.name, [...(byFitting.get(fitting.name) ?? []), other]);
   }
-  return [...byFitting].map(([fitting, others]) => `Joined to ${plain(listed(others))} by ${code(fitting)}.`).join(' ');
+  return [...byFitting]
+    .map(([fitting, others]) => tell(say.joined({ panels: plain(listed(others)), fitting: code(fitting) }), 'mm'))
+    .join(' ');
 }
 
 /** Where each row of a panel stands, and how it is bored. */
 function rowWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
-  const show = (length: Micrometres): string => showLength(length, analysis.unit);
   const lines = rowFacts(carcass, panel, analysis.shop).map(({ row, rest, balanced }) => {
-    const ends = `first hole ${show(row.offset)} from the ${endWord(panel, 'reference-end')}, last ${show(rest)} from the ${endWord(panel, 'far-end')}`;
-    return `- ${plain(panel.key)}, ${row.line} row: ${row.count} holes Ø ${nominal(row.diameter, analysis.unit)} each ${nominal(row.pitch, analysis.unit)}, ${show(row.u)} from the front edge; ${ends}: ${balanced ? 'balanced' : 'not balanced'}.`;
+    const told = say.row({
+      panel: plain(panel.key),
+      line: row.line,
+      count: row.count,
+      diameter: row.diameter,
+      pitch: row.pitch,
+      u: row.u,
+      first: { at: row.offset, end: endWord(panel, 'reference-end') },
+      last: { at: rest, end: endWord(panel, 'far-end') },
+      balanced,
+    });
+    return tell(told, analysis.unit);
   });
   return [...lines, rowStrokeWords(analysis, carcass, panel)].filter((line) => line !== '').join('\n');
 }

@@ -1,13 +1,14 @@
+import { tell } from '../words/message.js';
+import type { Told } from '../words/told.js';
+import { HEADS, hover } from './messages.js';
 import { isRow } from '../fittings/purposes.js';
-import type { Row } from '../boring/model.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import type { Path } from '../document/place.js';
-import { fine, showLength } from '../length/show.js';
+import { fine } from '../length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
-import { counted, listed } from '../words/english.js';
 import { means } from '../job/panel-key.js';
 import { stepsTo } from '../length/grid.js';
-import type { Micrometres, Unit } from '../length/units.js';
+import type { Unit } from '../length/units.js';
 import type { SetUp, Step } from '../machining/set-up.js';
 import { layWords } from '../papers/set-up/lay.js';
 import { rowStrokes, type RowStrokes } from '../papers/set-up/row-strokes.js';
@@ -44,10 +45,10 @@ function stepsByCarcass(analysis: JobAnalysis): ReadonlyMap<string, readonly Pan
   return found;
 }
 
-/** '10 strokes in 5 set-ups' */
-export function countWords(steps: readonly PanelStep[]): string {
+/** '**On the machines:** 10 strokes in 5 set-ups.' */
+export function onMachines(steps: readonly PanelStep[]): Told {
   const setUps = new Set(steps.map(({ setUp }) => setUp));
-  return `${counted(steps.length, 'stroke')} in ${counted(setUps.size, 'set-up')}`;
+  return tell(hover.onMachines({ strokes: steps.length, setUps: setUps.size }), 'mm');
 }
 
 /** A hover with more lines than this is read by nobody. */
@@ -60,11 +61,11 @@ export function setUpTable(steps: readonly PanelStep[], unit: Unit): string {
   const shown = setUps.slice(0, MOST_ROWS);
   const lines = table(
     [
-      { title: 'Set-up' },
-      { title: 'Stops' },
-      { title: 'Depth' },
-      { title: 'Bits' },
-      { title: 'Strokes', figures: true },
+      { title: HEADS.setUp },
+      { title: HEADS.stops },
+      { title: HEADS.depth },
+      { title: HEADS.bits },
+      { title: HEADS.strokes, figures: true },
     ],
     shown.map((setUp) => {
       const own = steps.filter((one) => one.setUp === setUp);
@@ -80,7 +81,7 @@ export function setUpTable(steps: readonly PanelStep[], unit: Unit): string {
     }),
   );
   const more = setUps.length - shown.length;
-  return more === 0 ? lines : `${lines}\n\n… and ${more} more.`;
+  return more === 0 ? lines : `${lines}\n\n${tell(hover.more({ count: more }), unit)}`;
 }
 
 /** The strokes given, panel by panel: where each lies, at which stop, how deep, with which bits. Rows alike are told once, too many by set-up. */
@@ -90,29 +91,34 @@ export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[],
     const panel = panels.get(key);
     const stop = setUp.stops.find(({ name }) => name === step.stop);
     if (panel === undefined || stop === undefined) return [];
-    const lay = `${layWords(setUp, step, panel)}, ${showLength(stop.position, unit)}`;
+    const lay = tell(hover.layAt({ lay: layWords(setUp, step, panel), at: stop.position }), unit);
     return [[key, setUp.id, lay, depthWords(setUp, unit), bits(setUp, unit)]];
   });
   const different = [...new Map(rows.map((row) => [row.join('\n'), row])).values()];
   if (different.length === 0) return '';
   if (different.length > MOST_ROWS) return setUpTable(steps, unit);
   return table(
-    [{ title: 'Panel' }, { title: 'Set-up' }, { title: 'How it lies' }, { title: 'Depth' }, { title: 'Bits' }],
+    [
+      { title: HEADS.panel },
+      { title: HEADS.setUp },
+      { title: HEADS.lie },
+      { title: HEADS.depth },
+      { title: HEADS.bits },
+    ],
     different,
   );
 }
 
-function stopWords({ name, position }: SetUp['stops'][number], unit: Unit): string {
-  return `${name} ${showLength(position, unit)}`;
+function stopWords({ name, position }: SetUp['stops'][number], unit: Unit): Told {
+  return tell(hover.stop({ stop: name, at: position }), unit);
 }
 
 /** '12 mm'; 'through 16 mm'; '19 mm at 8 mm height' */
-function depthWords({ depth, through, height }: SetUp, unit: Unit): string {
-  const show = (length: Micrometres): string => showLength(length, unit);
-  return `${through ? 'through ' : ''}${show(depth)}${height === null ? '' : ` at ${show(height)} height`}`;
+function depthWords({ depth, through, height }: SetUp, unit: Unit): Told {
+  return tell(hover.depth({ depth, through, height }), unit);
 }
 
-function bits(setUp: SetUp, unit: Unit): string {
+function bits(setUp: SetUp, unit: Unit): Told {
   return bitWords(loadedIn(setUp), setUp, unit);
 }
 
@@ -166,36 +172,40 @@ export function rowStrokeWords(analysis: JobAnalysis, carcass: CarcassAnalysis, 
     else alike.lines.push(row.line);
   }
   return [...told.values()]
-    .map(({ lines, made }) => `- ${plain(panel.key)}, ${rowNames(lines)}: ${strokeWords(made, analysis.shop.unit)}.`)
+    .map(({ lines, made }) => strokesTold(plain(panel.key), lines, made, analysis.shop.unit))
     .join('\n');
 }
 
-function rowNames(lines: readonly Row['line'][] | readonly string[]): string {
-  return lines.length === 1 ? `${lines[0]!} row` : `${listed(lines)} rows`;
-}
-
-/** '3 strokes on row-drill, row-left at 8 mm; Ø 5 mm in spindles 1 to 21, then …; 2 index moves, 672 and 704 mm; not centred' */
-function strokeWords({ strokes, moves, centred }: RowStrokes, unit: Unit): string {
+/** '- left, front row: 3 strokes on row-drill, row-left at 8 mm; Ø 5 mm in spindles 1 to 21, then …; 2 index moves, …; not centred.' */
+function strokesTold(
+  panel: string,
+  lines: readonly string[],
+  { strokes, moves, centred }: RowStrokes,
+  unit: Unit,
+): Told {
   const setUps = [...new Set(strokes.map(({ setUp }) => setUp))];
-  const machine = setUps[0]!.machine;
-  const stops = new Set(
-    strokes.flatMap(({ setUp, step }) =>
-      setUp.stops
-        .filter(({ name }) => name === step.stop)
-        .map(({ name, position }) => `${code(name)} at ${showLength(position, unit)}`),
-    ),
+  const [first] = setUps;
+  const stops = strokes.flatMap(({ setUp, step }) =>
+    setUp.stops
+      .filter(({ name }) => name === step.stop)
+      .map(({ name, position }) => ({ name: code(name), at: position })),
   );
-  const show = (length: Micrometres): string => showLength(length, unit);
-  const lengths = [...new Set(moves.map(show))];
-  const each = lengths.length < moves.length ? ' each' : '';
-  const moved =
-    moves.length === 0 ? 'no index move' : `${counted(moves.length, 'index move')} of ${listed(lengths)}${each}`;
-  return [
-    `${counted(strokes.length, 'stroke')} on ${code(machine.name)}, ${listed([...stops])}, ${depthWords(setUps[0]!, unit)}${setUps[0]!.through ? '' : ' deep'} (${setUps.map(({ id }) => plain(id)).join(', ')})`,
-    setUps.map((setUp) => bits(setUp, unit)).join(', then '),
-    moved,
-    centred ? 'centred' : 'not centred',
-  ].join('; ');
+  return tell(
+    hover.rowStrokes({
+      panel,
+      lines,
+      strokes: strokes.length,
+      machine: code(first!.machine.name),
+      stops,
+      depth: depthWords(first!, unit),
+      through: first!.through,
+      setUps: setUps.map(({ id }) => plain(id)),
+      bits: setUps.map((setUp) => bits(setUp, unit)),
+      moves,
+      centred,
+    }),
+    unit,
+  );
 }
 
 /** The tolerance of the joints of a carcass by its present set-ups, worked out once: it takes some milliseconds. */
@@ -211,11 +221,7 @@ function tolerances(analysis: JobAnalysis): (one: CarcassAnalysis) => CarcassTol
   return (one) => analysis.derived.get(work, one);
 }
 
-const FIGURES: readonly (readonly [FigureName, string])[] = [
-  ['front', 'front edge'],
-  ['step', 'outside face'],
-  ['gap', 'gap'],
-];
+const FIGURES = ['front', 'step', 'gap'] as const satisfies readonly FigureName[];
 
 /** What can come out at the joints, the worst of each figure; `joints` null for all of them. Empty where nothing is known. */
 export function toleranceWords(
@@ -226,17 +232,15 @@ export function toleranceWords(
   const all = toleranceFor(analysis, carcass)?.joints ?? [];
   const those = all.filter(({ joint }) => joints === null || joints.has(joint));
   const { unit } = analysis;
-  const parts = FIGURES.flatMap(([name, words]) => {
+  const parts = FIGURES.flatMap((name) => {
     const counts = those.filter((one) => (name === 'front' ? one.frontFlush : name === 'step' ? one.stepFlush : true));
     const worst = worstOf(counts, name);
     if (worst === null) return [];
-    return [`${words} ${fine(worst.rootSumSquare, unit)} (${fine(worst.worst, unit)}) ${unit}`];
+    return [{ of: name, likely: fine(worst.rootSumSquare, unit), worst: fine(worst.worst, unit) }];
   });
   if (parts.length === 0) return '';
   const open = those.filter(({ closes }) => closes === 'not-always').length;
-  const closing = open === 0 ? '' : ` ${counted(open, 'joint')} may not close with the play of the dowels.`;
-  const which = those.length === 1 ? 'the joint comes' : `the ${those.length} joints come`;
-  return `By the shop’s tolerances ${which} out within, as a rule (at worst): ${parts.join(', ')}.${closing}`;
+  return tell(hover.tolerance({ joints: those.length, worst: parts, open }), unit);
 }
 
 function worstOf(joints: readonly JointTolerance[], name: FigureName): Figure | null {
@@ -277,11 +281,16 @@ function isBeside({ bays }: Carcass, { pose, length }: Panel, upright: string): 
   return bays.some((bay) => bay.from <= from && to <= bay.to && (bay.left === upright || bay.right === upright));
 }
 
-/** 'hole 11'; 'hole 11 in left and right, 10 in divider-1'; '' for none. */
-export function pinWords(holes: readonly PinHole[]): string {
+/** The same by their numbers, with the uprights that have each. */
+export function pinNumbers(
+  holes: readonly PinHole[],
+): readonly { readonly number: number; readonly uprights: readonly string[] }[] {
   const byNumber = new Map<number, string[]>();
   for (const { number, upright } of holes) byNumber.set(number, [...(byNumber.get(number) ?? []), upright]);
-  if (byNumber.size === 1) return `hole ${holes[0]!.number}`;
-  const parts = [...byNumber].map(([number, uprights]) => `${number} in ${listed(uprights)}`);
-  return parts.length === 0 ? '' : `hole ${parts.join(', ')}`;
+  return [...byNumber].map(([number, uprights]) => ({ number, uprights }));
+}
+
+/** 'hole 11'; 'hole 11 in left and right, 10 in divider-1'; '' for none. */
+export function pinWords(holes: readonly PinHole[]): Told | '' {
+  return holes.length === 0 ? '' : tell(hover.pinHoles({ holes: pinNumbers(holes) }), 'mm');
 }

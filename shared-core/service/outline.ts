@@ -1,3 +1,5 @@
+import { tell } from '../words/message.js';
+import { hint, UNNAMED } from './messages.js';
 import type { Panel } from '../carcass/model.js';
 import type { Span } from '../document/structure.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
@@ -47,12 +49,13 @@ function ofJob({ analysis }: JobFile): readonly Outlined[] {
 }
 
 function titled(name: string): string {
-  return name === '' ? '(no name)' : name;
+  return name === '' ? UNNAMED.carcass : name;
 }
 
 function detailOf({ spec }: CarcassAnalysis, unit: Unit): string {
   if (spec === null) return '';
-  return `${spec.count.value === 1 ? '' : `${spec.count.value} of `}${spec.kind.value} ${showSizes([spec.width.value, spec.height.value, spec.depth.value], unit)}`;
+  const size = [spec.width.value, spec.height.value, spec.depth.value];
+  return tell(hint.carcass({ count: spec.count.value, kind: spec.kind.value, size }), unit);
 }
 
 function sizeOf(panel: Panel, unit: Unit): string {

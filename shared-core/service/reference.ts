@@ -1,3 +1,4 @@
+import { SCHEMAS } from './messages.js';
 import { referencePage } from '../findings/reference-page.js';
 import { reachInJob } from '../job/reach.js';
 import { jobSchema } from '../job/schema.js';
@@ -15,6 +16,6 @@ export const builtInShop = (): string => NEUTRAL_SHOP_TEXT;
 /** The JSON Schema of a job file or a shop file. */
 export function schemaOf(kind: 'job' | 'shop'): object {
   return kind === 'job'
-    ? jsonSchema(jobSchema, 'Carcass job', reachInJob)
-    : jsonSchema(shopSchema, 'Shop', unusedWords);
+    ? jsonSchema(jobSchema, SCHEMAS.job, reachInJob)
+    : jsonSchema(shopSchema, SCHEMAS.shop, unusedWords);
 }

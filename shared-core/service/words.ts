@@ -1,20 +1,20 @@
 import { kindOf } from '../fittings/kinds.js';
-import type { Micrometres, Unit } from '../length/units.js';
-import { nominal, showLength } from '../length/show.js';
+import type { Unit } from '../length/units.js';
+import { nominal } from '../length/show.js';
 import type { NameOf, Schema } from '../schema/schema.js';
-import type { Band, Board, Machine, Shop } from '../shop/model.js';
+import { KIND_WORDS } from '../shop/kind-words.js';
+import type { Board, Machine, Shop } from '../shop/model.js';
+import { tell, type Message } from '../words/message.js';
+import { asItIs, type Told } from '../words/told.js';
+import { form, line } from './messages.js';
 
 // The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's unit.
 
 /** Names of one sort that the shop knows, in its order, each with its line. */
-export function namesOf(
-  shop: Shop,
-  of: NameOf,
-  unit: Unit,
-): readonly { readonly name: string; readonly line: string }[] {
+export function namesOf(shop: Shop, of: NameOf, unit: Unit): readonly { readonly name: string; readonly line: Told }[] {
   const { boards, bands, fittings, machines, unread } = shop;
-  const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: string }[] =>
-    [...(names ?? [])].map((name) => ({ name, line: `${of} with a fault in the shop file` }));
+  const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: Told }[] =>
+    [...(names ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), unit) }));
   switch (of) {
     case 'board':
       return [
@@ -23,14 +23,14 @@ export function namesOf(
       ];
     case 'band':
       return [
-        ...[...bands.values()].map((band) => ({ name: band.name, line: bandLine(band, unit) })),
+        ...[...bands.values()].map((band) => ({ name: band.name, line: tell(line.band(band), unit) })),
         ...faulty(unread?.bands),
       ];
     case 'fitting':
       return [
         ...[...fittings.values()].map((fitting) => ({
           name: fitting.name,
-          line: kindOf(fitting).described(fitting, (length) => nominal(length, unit)),
+          line: asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, unit))),
         })),
         ...faulty(unread?.fittings.keys()),
       ];
@@ -46,68 +46,57 @@ export function namesOf(
   }
 }
 
-function boardLine(board: Board, unit: Unit): string {
-  const show = (length: Micrometres): string => showLength(length, unit);
-  const measured = board.thickness === board.nominal ? '' : ` measured, ${show(board.nominal)} nominal`;
-  const sheet =
-    board.sheetLength === null || board.sheetWidth === null
-      ? ''
-      : `, sheet ${show(board.sheetLength)} × ${show(board.sheetWidth)}`;
-  return `board, ${show(board.thickness)} thick${measured}${sheet}${board.grain === 'length' ? ', grain along' : ''}`;
+function boardLine({ thickness, nominal, sheetLength, sheetWidth, grain }: Board, unit: Unit): Told {
+  const sheet = sheetLength === null || sheetWidth === null ? null : { length: sheetLength, width: sheetWidth };
+  return tell(line.board({ thickness, nominal, sheet, hasGrain: grain === 'length' }), unit);
 }
 
-function bandLine(band: Band, unit: Unit): string {
-  const height = band.height === null ? '' : `, ${showLength(band.height, unit)} wide as bought`;
-  return `band, ${showLength(band.thickness, unit)} thick${height}`;
-}
-
-function machineLine(machine: Machine, unit: Unit): string {
-  const show = (length: Micrometres): string => showLength(length, unit);
+function machineLine(machine: Machine, unit: Unit): Told {
+  const kind = KIND_WORDS[machine.kind];
   switch (machine.kind) {
     case 'vertical':
-      return `vertical head, ${machine.spindles} spindles at ${nominal(machine.pitch, unit)}`;
     case 'horizontal':
-      return `horizontal head, ${machine.spindles} spindles at ${nominal(machine.pitch, unit)}`;
+      return tell(line.oneHead({ ...machine, kind }), unit);
     case 'line':
-      return `line drill, ${machine.heads} heads of ${machine.spindles} spindles at ${nominal(machine.pitch, unit)}`;
+      return tell(line.manyHeads({ ...machine, kind }), unit);
     case 'cup':
-      return `cup borer, ${show(machine.distance.min)} to ${show(machine.distance.max)} from the edge`;
+      return tell(line.cup({ kind, distance: machine.distance }), unit);
     case 'saw':
-      return `panel saw, kerf ${show(machine.kerf)}`;
+      return tell(line.saw({ kind, kerf: machine.kerf }), unit);
     case 'bander':
-      return 'edge bander';
     case 'clamp':
-      return 'case clamp';
+      return kind;
   }
 }
 
 /** What may be written, in a few words: for hovers of keys. */
-export function formOf(schema: Schema, unit: Unit): string {
-  const show = (length: Micrometres): string => showLength(length, unit);
+export function formOf(schema: Schema, unit: Unit): Told {
+  return tell(formTold(schema, unit), unit);
+}
+
+function formTold(schema: Schema, unit: Unit): Message {
   switch (schema.type) {
     case 'length':
-      return `a length from ${show(schema.min)} to ${show(schema.max)}`;
-    case 'span':
-      return `two lengths, such as ${unit === 'mm' ? '20 to 80' : '3/4 to 3 1/8'}`;
     case 'count':
-      return `a whole number from ${schema.min} to ${schema.max}`;
     case 'number':
-      return `a number from ${schema.min} to ${schema.max}`;
+      return form[schema.type]({ min: schema.min, max: schema.max });
+    case 'span':
+      return form.span({ unit });
     case 'flag':
-      return 'yes or no';
+      return form.flag();
     case 'text':
-      return 'a text';
+      return form.text();
     case 'name':
-      return schema.of === 'shop-file' ? 'the name of a shop file' : `the name of a ${schema.of}`;
+      return schema.of === 'shop-file' ? form.shopFile() : form.name({ of: schema.of });
     case 'choice':
-      return `one of ${Object.keys(schema.options).join(', ')}`;
+      return form.choice({ options: Object.keys(schema.options) });
     case 'list':
-      return `a list: each ${formOf(schema.item, unit)}`;
+      return form.list({ item: formTold(schema.item, unit) });
     case 'named':
-      return `names, each with the keys of a ${schema.noun}`;
+      return form.named({ noun: schema.noun });
     case 'record':
-      return `a map with the keys ${Object.keys(schema.fields).join(', ')}`;
+      return form.record({ keys: Object.keys(schema.fields) });
     case 'either':
-      return schema.of.map((one) => formOf(one, unit)).join('; or ');
+      return form.either({ forms: schema.of.map((one) => formTold(one, unit)) });
   }
 }

@@ -32,6 +32,7 @@ const TABLES: Readonly<Record<string, string>> = {
   'shared-core/findings/row-grid.ts': 'clauses of the messages of rows',
   'shared-core/findings/rules/': 'clauses of the rule’s own messages; a finding takes no plain text',
   'shared-core/engine/set-ups-for-one.ts': 'clauses of its own message',
+  'shared-core/service/shared-load.ts': 'clauses of its own messages',
   'shared-core/schema/model.ts': 'how a value is named in the messages of reading',
   'shared-core/schema/file-unit.ts': 'a clause of its own message',
 };
@@ -50,6 +51,7 @@ const NO_WORDS: Readonly<Record<string, string>> = {
   'shared-core/papers/render/dxf/': 'names of layers, which the programs that read them look for',
   'shared-core/papers/render/pdf/pdf.ts': 'the name of the program',
   'shared-core/length/': 'units',
+  'shared-core/engine/repairs.ts': 'keys of places',
   'server/cover-solver.ts': 'a linear program',
   'server/whole-workspace.ts': 'names of work for the log',
   'server/answers.ts': 'answers of the protocol, and names of work for the log',
@@ -60,23 +62,8 @@ const NO_WORDS: Readonly<Record<string, string>> = {
 /** Said beside its table still, so that a translation misses it. This list only grows shorter. */
 const NOT_YET: Readonly<Record<string, string>> = {
   'client/': 'labels of the pages',
-  'shared-core/service/words.ts': 'lines of hovers and completion',
-  'shared-core/service/hover.ts': 'hovers',
-  'shared-core/service/machine-words.ts': 'hovers',
-  'shared-core/service/completion.ts': 'what completion says beside an offer',
-  'shared-core/service/hints.ts': 'hints in the text',
-  'shared-core/service/outline.ts': 'the outline',
-  'shared-core/service/reference.ts': 'titles of the schemas',
-  'shared-core/service/shared-load.ts': 'spindles of a load',
   'shared-core/service/shop-view.ts': 'the view of a shop’s machines',
   'shared-core/drawing/shop-view/': 'the view of a shop’s machines',
-  'shared-core/engine/repairs.ts': 'where a repair is made',
-  'shared-core/fittings/kinds.ts': 'a choice of two nouns',
-  'shared-core/papers/render/csv.ts': 'the head of a column',
-  'shared-core/papers/render/text.ts': 'a picture in a text',
-  'shared-core/papers/render/pdf/picture-piece.ts': 'the scale of a picture',
-  'server/cli.ts': 'the name of the program before what it says',
-  'server/cli/check.ts': 'the name of the program before what it says',
 };
 
 /** The first kind of text here that may stand in this file; null where none may. */

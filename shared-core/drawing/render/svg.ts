@@ -1,3 +1,5 @@
+import { tell } from '../../words/message.js';
+import { say } from '../messages.js';
 import { SCALES } from '../scene/scale.js';
 import { describe, tableCells } from '../bore-map/hole-table.js';
 import { CAP_HEIGHT, fitText, textWidth } from '../scene/lettering.js';
@@ -103,7 +105,7 @@ function text(key: string, x: number, y: number, words: string, height = TEXT, s
 
 /** A scene that is lettered for a screen has no scale that a ruler could use. */
 function scaleText({ scale }: Scene): string {
-  return SCALES.some((one) => one === scale) ? `Scale 1:${scale}` : 'Not to scale';
+  return tell(SCALES.some((one) => one === scale) ? say.scale({ scale }) : say.notToScale(), 'mm');
 }
 
 function headNodes(scene: Scene): Block {

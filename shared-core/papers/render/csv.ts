@@ -1,3 +1,4 @@
+import { HEADS } from './messages.js';
 import type { Paper } from '../paper.js';
 
 /**
@@ -14,7 +15,7 @@ export function asCsv({ blocks }: Paper<string>): string | null {
     if (block.kind === 'heading' && block.level < 3) part = block.text;
     if (block.kind !== 'table') continue;
     const columns = block.columns.map(({ head }) => head);
-    const first = several ? ['Part'] : [];
+    const first = several ? [HEADS.part] : [];
     // Alike tables are one, so that a spreadsheet can sort the whole.
     if (heads !== columns.join('\n')) lines.push([...first, ...columns]);
     heads = columns.join('\n');

@@ -1,3 +1,5 @@
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
 import type { Block, Figures, Heading, Paper, Table } from '../paper.js';
 
 /** Letters in a line of running text. */
@@ -42,7 +44,7 @@ function blockLines(block: Block<string>, indent: string): readonly string[] {
     case 'table':
       return tableLines(block, `${indent}  `);
     case 'picture':
-      return [`${indent}  (picture: ${block.name})`];
+      return [`${indent}  ${tell(say.picture(block), 'mm')}`];
   }
 }
 

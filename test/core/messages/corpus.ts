@@ -1,6 +1,7 @@
 import { batchesFor } from '../../../shared-core/engine/repairs.js';
 import { refactorsAt } from '../../../shared-core/engine/refactors.js';
-import type { FileFinding, JobAnalysis } from '../../../shared-core/engine.js';
+import { Engine, type FileFinding, type JobAnalysis } from '../../../shared-core/engine.js';
+import { asMessage } from '../../in-words.js';
 import type { Finding } from '../../../shared-core/findings/finding.js';
 import { readingRules } from '../../../shared-core/findings/reading-rules.js';
 import { rules } from '../../../shared-core/findings/registry.js';
@@ -13,6 +14,11 @@ import { explain } from '../../../shared-core/service/hover.js';
 import { listSetUps, unboredHoles } from '../../../shared-core/service/set-ups.js';
 import { coverSolver } from '../../../server/cover-solver.js';
 import { factsOf as machineFacts } from '../../../shared-core/drawing/shop-view/facts.js';
+import { say as sayPrint } from '../../../shared-core/papers/render/messages.js';
+import { asText } from '../../../shared-core/papers/render/text.js';
+import { offersAt } from '../../../shared-core/service/completion.js';
+import { hintsIn } from '../../../shared-core/service/hints.js';
+import { outlineOf } from '../../../shared-core/service/outline.js';
 import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
 import { mapsToLookAt } from '../../../shared-core/service/bore-maps.js';
 import { drawingOf } from '../../../shared-core/service/drawing.js';
@@ -29,7 +35,7 @@ import { sayCommandLine, sayOlderPlans, sayRefusedNames } from './command-line-w
 import { sayServer } from './server-words.js';
 import { differences, faultsOfSheets, obstacles } from './sheets.js';
 import { faultsOfOurs } from './spoilt.js';
-import { BARE, JOBS, PAPERS, SHARING, SHOPS, SOUND } from './texts.js';
+import { BARE, JOBS, OFFERED, PAPERS, SHARING, SHOPS, SOUND } from './texts.js';
 
 /** The templates that a rule's findings and their repairs are told with. */
 export interface OfRule {
@@ -85,6 +91,7 @@ export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<
   const demos = ['kitchen', 'studio', 'every-finding'].map((name) => analyse(demoText(`${name}.carcass.yaml`)));
   for (const job of [...demos, ...PAPERS.map((text) => analyse(text))]) await sayPapers(job);
   sayNothing();
+  sayBesideText();
   sayServer();
   sayOlderPlans();
   sayRefusedNames();
@@ -163,7 +170,10 @@ function sayStrokes(job: JobAnalysis): void {
 async function sayPapers(job: JobAnalysis): Promise<void> {
   // Sheets take long to lay out, and say the same of few panels as of many.
   const papers = PAPER_NAMES.filter((name) => name !== 'sheet-layouts' || job.carcasses.length < 9);
-  for (const name of papers) await paperOf(name, job, coverSolver);
+  for (const name of papers) {
+    const paper = await paperOf(name, job, coverSolver);
+    if (paper !== null) asText(paper);
+  }
   panelsOf(job).inWords();
   jointsOf(job).inWords();
   mapsToLookAt(job, 'kitchen', [], (carcass, panel) => `${carcass}-${panel}`);
@@ -174,6 +184,28 @@ async function sayPapers(job: JobAnalysis): Promise<void> {
     if (carcass !== null && boring !== null && spec !== null)
       allPanelsScene({ name, carcass, boring, findings, note: spec.note, unit: job.unit });
   }
+}
+
+/** What completion, hints, outline and hovers say. */
+function sayBesideText(): void {
+  for (const text of [
+    OFFERED,
+    `${OFFERED}    panels:\n      left: { \n`,
+    `${OFFERED}    dowels:\n      - 53\n      \n`,
+  ]) {
+    const file = { kind: 'job', analysis: analyse(text) } as const;
+    for (let offset = 0; offset <= text.length; offset += 1) offersAt(file, offset, () => []);
+    hintsIn(file, 0, text.length, 'all');
+    outlineOf(file);
+  }
+  // Said under a picture of a PDF, which is not printed here.
+  tell(sayPrint.toScale({ name: 'left', scale: 5 }), 'mm');
+  tell(sayPrint.notToScale({ name: 'left' }), 'mm');
+  const text = SHARING;
+  const engine = new Engine({ readShop: () => ({ ok: false, message: asMessage('none') }) });
+  const shop = { kind: 'shop', analysis: engine.analyseShop('file:///x.shop.yaml', text) } as const;
+  for (let offset = 0; offset <= text.length; offset += 2) explain(shop, offset);
+  for (let offset = 0; offset <= text.length; offset += 40) offersAt(shop, offset, () => []);
 }
 
 /** Why there is nothing to show of a file, or an older drawing. */

@@ -323,3 +323,7 @@ export const PAPERS: readonly string[] = [
 
 /** A job in which nothing is bored. */
 export const BARE = carcass('kind: base\nwidth: 600\njoint: none\nrows: none');
+
+/** A job in whose text something is offered, hinted or explained at every place. */
+export const OFFERED =
+  'carcasses:\n  sink:\n    kind: base\n    width: 600\n    count: 2\n    band: \n    board: \n    loose-shelves: [328, 520]\n    fixed-shelves:\n      - 200\n      \n    \n';

@@ -1,3 +1,5 @@
+import { tell } from '../../../words/message.js';
+import { say } from '../messages.js';
 import { SCALES } from '../../../drawing/scene/scale.js';
 import type { Picture } from '../../paper.js';
 import type { Flow, Piece } from './flow.js';
@@ -17,7 +19,8 @@ export function picturePiece(
   const shrink = Math.min(1, room.width / (frame.width / scale), (room.height - under - 30) / (frame.height / scale));
   const height = (frame.height / scale) * shrink;
   const left = (room.width - (frame.width / scale) * shrink) / 2;
-  const words = `${name} – ${shrink === 1 && SCALES.some((one) => one === scale) ? `scale 1:${scale}` : 'not to scale'}`;
+  const isToScale = shrink === 1 && SCALES.some((one) => one === scale);
+  const words = tell(isToScale ? say.toScale({ name, scale }) : say.notToScale({ name }), 'mm');
   return {
     height: height + under,
     above: 3,
