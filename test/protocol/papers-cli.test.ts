@@ -150,8 +150,8 @@ describe('papers', () => {
 
   test.each([
     [['papers', 'kitchen.carcass.yaml'], 'Name one job file and a folder'],
-    [['papers', 'kitchen.carcass.yaml', '--out', 'x', '--only', 'cut-lst'], 'not ‘cut-lst’'],
-    [['papers', 'kitchen.carcass.yaml', '--out', 'x', '--as', 'doc'], 'not ‘doc’'],
+    [['papers', 'kitchen.carcass.yaml', '--out', 'x', '--only', 'cut-lst'], '‘cut-lst’ is not one of `--only`'],
+    [['papers', 'kitchen.carcass.yaml', '--out', 'x', '--as', 'doc'], '‘doc’ is not one of `--as`'],
     [['papers', 'kitchen.carcass.yaml', '--out', 'x', '--page', 'a3'], '‘a3’ is not a `--page`. Use a4 or letter.'],
     [['papers', 'kitchen.carcass.yaml', '--out', 'kitchen.carcass.yaml'], 'kitchen.carcass.yaml: '],
   ])('%s is refused with the reason', (args, words) => {
