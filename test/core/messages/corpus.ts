@@ -1,7 +1,6 @@
 import { batchesFor } from '../../../shared-core/engine/repairs.js';
 import { refactorsAt } from '../../../shared-core/engine/refactors.js';
-import { Engine, type FileFinding, type JobAnalysis } from '../../../shared-core/engine.js';
-import { asMessage } from '../../in-words.js';
+import type { FileFinding, JobAnalysis } from '../../../shared-core/engine.js';
 import type { Finding } from '../../../shared-core/findings/finding.js';
 import { readingRules } from '../../../shared-core/findings/reading-rules.js';
 import { rules } from '../../../shared-core/findings/registry.js';
@@ -14,11 +13,7 @@ import { explain } from '../../../shared-core/service/hover.js';
 import { listSetUps, unboredHoles } from '../../../shared-core/service/set-ups.js';
 import { coverSolver } from '../../../server/cover-solver.js';
 import { factsOf as machineFacts } from '../../../shared-core/drawing/shop-view/facts.js';
-import { say as sayPrint } from '../../../shared-core/papers/render/messages.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
-import { offersAt } from '../../../shared-core/service/completion.js';
-import { hintsIn } from '../../../shared-core/service/hints.js';
-import { outlineOf } from '../../../shared-core/service/outline.js';
 import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
 import { mapsToLookAt } from '../../../shared-core/service/bore-maps.js';
 import { drawingOf } from '../../../shared-core/service/drawing.js';
@@ -32,10 +27,12 @@ import { readShop } from '../../../shared-core/shop/read.js';
 import { tell } from '../../../shared-core/words/message.js';
 import { analyse, demoText, opened } from '../findings/jobs.js';
 import { sayCommandLine, sayOlderPlans, sayRefusedNames } from './command-line-words.js';
+import { sayBesideText } from './beside-text.js';
+import { sayHandMadeStrokes } from './strokes.js';
 import { sayServer } from './server-words.js';
 import { differences, faultsOfSheets, obstacles } from './sheets.js';
 import { faultsOfOurs } from './spoilt.js';
-import { BARE, JOBS, OFFERED, PAPERS, SHARING, SHOPS, SOUND } from './texts.js';
+import { BARE, JOBS, PAPERS, SHARING, SHEETLESS, SHOPS, SOUND } from './texts.js';
 
 /** The templates that a rule's findings and their repairs are told with. */
 export interface OfRule {
@@ -89,9 +86,11 @@ export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<
   }
   for (const message of [...faultsOfSheets(), ...differences(), ...obstacles()]) tell(message, 'mm');
   const demos = ['kitchen', 'studio', 'every-finding'].map((name) => analyse(demoText(`${name}.carcass.yaml`)));
-  for (const job of [...demos, ...PAPERS.map((text) => analyse(text))]) await sayPapers(job);
+  for (const job of [...demos, ...PAPERS.map((text) => analyse(text, { 'own.shop.yaml': SHEETLESS }))])
+    await sayPapers(job);
   sayNothing();
   sayBesideText();
+  sayHandMadeStrokes();
   sayServer();
   sayOlderPlans();
   sayRefusedNames();
@@ -184,28 +183,6 @@ async function sayPapers(job: JobAnalysis): Promise<void> {
     if (carcass !== null && boring !== null && spec !== null)
       allPanelsScene({ name, carcass, boring, findings, note: spec.note, unit: job.unit });
   }
-}
-
-/** What completion, hints, outline and hovers say. */
-function sayBesideText(): void {
-  for (const text of [
-    OFFERED,
-    `${OFFERED}    panels:\n      left: { \n`,
-    `${OFFERED}    dowels:\n      - 53\n      \n`,
-  ]) {
-    const file = { kind: 'job', analysis: analyse(text) } as const;
-    for (let offset = 0; offset <= text.length; offset += 1) offersAt(file, offset, () => []);
-    hintsIn(file, 0, text.length, 'all');
-    outlineOf(file);
-  }
-  // Said under a picture of a PDF, which is not printed here.
-  tell(sayPrint.toScale({ name: 'left', scale: 5 }), 'mm');
-  tell(sayPrint.notToScale({ name: 'left' }), 'mm');
-  const text = SHARING;
-  const engine = new Engine({ readShop: () => ({ ok: false, message: asMessage('none') }) });
-  const shop = { kind: 'shop', analysis: engine.analyseShop('file:///x.shop.yaml', text) } as const;
-  for (let offset = 0; offset <= text.length; offset += 2) explain(shop, offset);
-  for (let offset = 0; offset <= text.length; offset += 40) offersAt(shop, offset, () => []);
 }
 
 /** Why there is nothing to show of a file, or an older drawing. */

@@ -318,12 +318,22 @@ export const SHARING = changed('share-places: no', 'share-places: yes');
 /** Jobs whose papers say what those of the demo jobs do not. */
 export const PAPERS: readonly string[] = [
   carcass('kind: base\nwidth: 600\nband: none\nback: { how: rebated }'),
-  carcass('kind: base\nwidth: 2600\nheight: 2000\nrow-depth: 10'),
+  carcass('kind: base\nwidth: 2600\nheight: 2000'),
+  carcass('kind: base\nwidth: 600', 'shop: own.shop.yaml\n'),
 ];
+
+/** The built-in shop without the sizes of its sheets. */
+export const SHEETLESS = NEUTRAL_SHOP_TEXT.replace(/, sheet-length: \d+, sheet-width: \d+/g, '');
 
 /** A job in which nothing is bored. */
 export const BARE = carcass('kind: base\nwidth: 600\njoint: none\nrows: none');
 
-/** A job in whose text something is offered, hinted or explained at every place. */
-export const OFFERED =
-  'carcasses:\n  sink:\n    kind: base\n    width: 600\n    count: 2\n    band: \n    board: \n    loose-shelves: [328, 520]\n    fixed-shelves:\n      - 200\n      \n    \n';
+/** Jobs in whose text something is offered, hinted or explained at every place, whole and half written. */
+export const OFFERED: readonly string[] = [
+  carcass('kind: base\nwidth: 600\ncount: 2\nloose-shelves: [328, 520]\nband: band-1'),
+  carcass('kind: base\nwidth: 600\nloose-shelves: [ ]\n'),
+  carcass('kind: base\nwidth: 600\nloose-shelves:\n  - '),
+  carcass('kind: base\nwidth: 900\ndividers: 1\nloose-shelves: [328]'),
+  carcass('kind: base\nwidth: 600\nband: \npanels:\n  left: { \n'),
+  carcass('kind: base\nwidth: 600\nfixed-shelves:\n  - 200\n  \n'),
+];

@@ -1,0 +1,38 @@
+import { Engine } from '../../../shared-core/engine.js';
+import { boreMapScene } from '../../../shared-core/drawing/bore-map/bore-map.js';
+import { toSvg } from '../../../shared-core/drawing/render/svg.js';
+import { SCREEN } from '../../../shared-core/drawing/scene/scene.js';
+import { say as sayPrint } from '../../../shared-core/papers/render/messages.js';
+import { offersAt } from '../../../shared-core/service/completion.js';
+import { hintsIn } from '../../../shared-core/service/hints.js';
+import { explain } from '../../../shared-core/service/hover.js';
+import { outlineOf } from '../../../shared-core/service/outline.js';
+import { tell } from '../../../shared-core/words/message.js';
+import { asMessage } from '../../in-words.js';
+import { handMade } from '../drawing/panels.js';
+import { analyse } from '../findings/jobs.js';
+import { OFFERED, SHARING } from './texts.js';
+
+/** What completion, hints, outline and hovers say. */
+export function sayBesideText(): void {
+  for (const text of OFFERED) {
+    const file = { kind: 'job', analysis: analyse(text) } as const;
+    for (let offset = 0; offset <= text.length; offset += 1) offersAt(file, offset, () => []);
+    hintsIn(file, 0, text.length, 'all');
+    outlineOf(file);
+  }
+  const engine = new Engine({ readShop: () => ({ ok: false, message: asMessage('none') }) });
+  const shop = { kind: 'shop', analysis: engine.analyseShop('file:///x.shop.yaml', SHARING) } as const;
+  for (let offset = 0; offset <= SHARING.length; offset += 2) explain(shop, offset);
+  for (let offset = 0; offset <= SHARING.length; offset += 40) offersAt(shop, offset, () => []);
+  const faulty = SHARING.replace('thickness: 16', 'thickness: wide');
+  const job = {
+    kind: 'job',
+    analysis: analyse(`shop: own.shop.yaml\n${OFFERED[4]!}`, { 'own.shop.yaml': faulty }),
+  } as const;
+  for (let offset = 0; offset <= job.analysis.text.length; offset += 1) offersAt(job, offset, () => []);
+  toSvg(boreMapScene(handMade(), 'left', SCREEN)!);
+  // Said under a picture of a PDF, which is not printed here.
+  tell(sayPrint.toScale({ name: 'left', scale: 5 }), 'mm');
+  tell(sayPrint.notToScale({ name: 'left' }), 'mm');
+}
