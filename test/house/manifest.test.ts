@@ -1,3 +1,4 @@
+import { asItIs } from '../../shared-core/words/told.js';
 import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
@@ -88,7 +89,7 @@ test('the problem matcher reads every line that the command line prints of a fin
   const pattern = new RegExp(contributes.problemPatterns[0].regexp);
   const shown = {
     rule: 'near-edge',
-    message: 'A bore: too near.',
+    message: asItIs('A bore: too near.'),
     range: { start: { line: 3, character: 6 }, end: { line: 3, character: 9 } },
   };
   for (const severity of ['error', 'warning', 'info'] as const) {

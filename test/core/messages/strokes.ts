@@ -75,7 +75,13 @@ export function sayHandMadeStrokes(): void {
       { bottom: [step(atHead, [0], 8), step({ ...atHead, edge: 'back', stop: 'square-right' }, [0], 8)] },
     ),
   );
-  told(setUp(LINE, { fence: [37], stops: { 'end-left': 8 }, depth: 13 }, { left: [step(inRow, [10], 5, mm(160)), step(inRow, [10], 5, mm(320))] }));
+  told(
+    setUp(
+      LINE,
+      { fence: [37], stops: { 'end-left': 8 }, depth: 13 },
+      { left: [step(inRow, [10], 5, mm(160)), step(inRow, [10], 5, mm(320))] },
+    ),
+  );
   headName(1, 3);
   const held = upright([step(lies, [0], 8)], { ...VERTICAL, clamps: [CLAMP] });
   const drawn = { name: 'box', carcass: carcass!, boring: boring!, findings: [], unit: 'mm' } as const;
