@@ -57,6 +57,11 @@ export class Panel<From extends FromAnyPage, To extends FromAnyPage> {
     webview.html = pageHtml(webview, extension, view.page);
   }
 
+  /** Where it stands in the window, from 1; null where it is not in sight. */
+  get column(): vscode.ViewColumn | null {
+    return this.#panel.viewColumn ?? null;
+  }
+
   get isClosed(): boolean {
     return this.#closed;
   }

@@ -70,12 +70,15 @@ export class Panels<Subject extends OfFile, View extends Shown<Subject>> impleme
     free.reveal();
   }
 
-  /** One more panel, whatever there is. */
-  open(subject: Subject): void {
+  /**
+   * One more panel, whatever there is.
+   * @param column where it is put; beside what is being worked in where that is not said
+   */
+  open(subject: Subject, column: vscode.ViewColumn = vscode.ViewColumn.Beside): void {
     const { type, title, takesFocus } = this.#kind;
-    const column = { viewColumn: vscode.ViewColumn.Beside, preserveFocus: !takesFocus };
+    const place = { viewColumn: column, preserveFocus: !takesFocus };
     const options = { ...pageOptions(this.#extension), enableFindWidget: true };
-    this.#attach(vscode.window.createWebviewPanel(type, title, column, options), subject);
+    this.#attach(vscode.window.createWebviewPanel(type, title, place, options), subject);
   }
 
   /** The page's own state says what it showed; a state that is not sound closes the panel. */

@@ -34,7 +34,7 @@ interface Means {
   /** A folder of ours for what is printed. */
   readonly printStore: vscode.Uri;
   /** Opens one more preview. */
-  readonly another: (kept: Subject) => void;
+  readonly another: (kept: Subject, column: vscode.ViewColumn) => void;
   readonly onClosed: () => void;
 }
 
@@ -124,7 +124,11 @@ export class Preview implements Shown<Subject> {
 
   /** Opens one more preview, which stays on what this one shows. */
   another(): void {
-    this.#means.another({ ...this.#drawn(), follow: false });
+    // Beside this one, which would else be covered by it.
+    const { One, Two, Three, Four, Five } = vscode.ViewColumn;
+    const columns = [One, Two, Three, Four, Five];
+    const next = columns[columns.findIndex((column) => column === this.#panel.column) + 1];
+    this.#means.another({ ...this.#drawn(), follow: false }, next ?? vscode.ViewColumn.Beside);
   }
 
   /** Has the drawing made for paper, and saves, copies or prints it. */

@@ -22,7 +22,7 @@ export function previewPanels(context: vscode.ExtensionContext, ask: AskForDrawi
         ask,
         share,
         printStore: globalStorageUri,
-        another: (kept) => previews.open(kept),
+        another: (kept, column) => previews.open(kept, column),
         onClosed,
       }),
   });

@@ -129,6 +129,7 @@ function receive({ subject, nearer: answered, pane: laidFor, reply }: Answer): v
   const place = same ? (state?.place ?? null) : null;
   const whole = answered === 1 || !same || framedFor !== JSON.stringify(laidFor);
   framedFor = JSON.stringify(laidFor);
+  document.body.dataset.laidFor = `${laidFor.width} ${laidFor.height}`;
   lies = reply.scene.caption;
   state = { subject: { ...subject, carcass: reply.carcass, panel: reply.panel }, drawing, place };
   lists.show(reply.scene);

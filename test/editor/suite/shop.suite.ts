@@ -6,6 +6,7 @@ import {
   clickInWebview,
   driverAvailable,
   evaluateInWebview,
+  evaluateInWorkbench,
   openFile,
   pageProblems,
   pressKey,
@@ -81,6 +82,9 @@ if (driverAvailable) {
         await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
         const at = editor.document.positionAt(editor.document.getText().indexOf('range: 60 to 1300') + 17);
         editor.selection = new vscode.Selection(at, at);
+        await until('the keys to go to the text', () =>
+          evaluateInWorkbench(() => document.activeElement?.closest('.monaco-editor') !== null),
+        );
         await pressKey('Backspace');
         await shows('the shorter range', 'borer-up', ({ words }) =>
           words.some((one) => /^long-left\s+60 to 130$/.test(one)),

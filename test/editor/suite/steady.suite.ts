@@ -127,7 +127,14 @@ if (driverAvailable) {
       await shows('the side', ({ title }) => title === 'right-base, left');
       const lettering = async (width: number, height: number): Promise<{ px: number; lies: boolean }> => {
         await pageOfWidth(DRAWING, width, height);
-        await new Promise((done) => setTimeout(done, 400));
+        await until('the drawing laid out for its pane', () =>
+          evaluateInWebview(DRAWING, () => {
+            // 3.6 pixels for a millimetre of lettering.
+            const { clientWidth, clientHeight } = document.querySelector('svg.drawing')!;
+            const pane = [clientWidth, clientHeight].map((side) => Math.round(side / 3.6)).join(' ');
+            return document.body.dataset.laidFor === pane;
+          }),
+        );
         return evaluateInWebview(DRAWING, () => {
           const size = (one: Element): number => {
             const { width: w, height: h } = one.getBoundingClientRect();
