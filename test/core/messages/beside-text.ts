@@ -28,7 +28,9 @@ export function sayBesideText(): void {
   const faulty = SHARING.replace('thickness: 16', 'thickness: wide');
   const job = {
     kind: 'job',
-    analysis: analyse(`shop: own.shop.yaml\n${OFFERED[4]!}`, { 'own.shop.yaml': faulty }),
+    analysis: analyse(`shop: own.shop.yaml\n${OFFERED[0]!.replace('count: 2', 'board: ')}`, {
+      'own.shop.yaml': faulty,
+    }),
   } as const;
   for (let offset = 0; offset <= job.analysis.text.length; offset += 1) offersAt(job, offset, () => []);
   toSvg(boreMapScene(handMade(), 'left', SCREEN)!);

@@ -29,68 +29,51 @@ for (const file of readdirSync(RULE_TESTS).filter((name) => name.endsWith('.test
 const { sayAll } = await import('./corpus.js');
 const said = await sayAll(told);
 
-/**
- * Said of what no text is known to bring up: safety nets behind other faults that are told first. A template that gets an
- * example leaves this list.
- */
-const NEVER_BROUGHT_UP: readonly string[] = [
-  'text.beyondMeasure',
-  'text.commaBetween',
-  'text.colonUnspaced',
-  'text.dashMissing',
-  'text.markUnspaced',
-  'text.valueBetween',
-  'text.blockInBrackets',
-  'text.signMissing',
-  'text.tabForSpaces',
-  'shop.usualUnknown',
-  'size.plinthTooThick',
-  'no-set-up.firstStrokeStops',
-  'dowel-depths.removeFitting',
-  'dowel-depths.holdWhole',
-  'dowels-unmatched.fittings',
-  'loose-shelf-without-row.moveToLast',
-  'reading.notASpan',
-  'reading.valueNotTaken',
-  'job-text.outsideOwner',
-  'left-out.boardOfCarcass',
-  'joint-off-load.wide',
-  'shared-load.impossible',
-  'shared-load.placed',
-  'machine-view.pushThenMove',
-  'machine-view.turnOver',
-  'machine-view.turnHalf',
-  'machine-view.slideToHead',
-  'machine-view.leave',
-  'machine-view.unheld',
-  'set-up.extensionOff',
-  'set-up.nothingToChange',
-  'set-up.turnOver',
-  'set-up.withheld',
-  'tolerance.notCarriedOut',
-  'set-up.thenAlong',
-  'set-up.measuredOnFaceFrom',
-  'set-up.diameterOnFace',
-  'set-up.depthOnFace',
-  'set-up.allThrough',
-  'set-up.someThrough',
-  'machine-view.shortOfStop',
-  'machine-view.movedBy',
-  'machine-view.head',
-  'machine-view.clamps',
-  'file.nothingBored',
-  'file.placeBroken',
-  'assembly.workIn',
-  'sheet-layouts.noSize',
-];
+/** Templates that no text here brings up, each with the reason. One that gets an example leaves this list. */
+const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
+  'text.beyondMeasure': 'a safety net behind the faults of layout, which are told first',
+  'text.commaBetween': 'a safety net behind the faults of layout, which are told first',
+  'text.colonUnspaced': 'a safety net behind the faults of layout, which are told first',
+  'text.dashMissing': 'a safety net behind the faults of layout, which are told first',
+  'text.markUnspaced': 'a safety net behind the faults of layout, which are told first',
+  'text.valueBetween': 'a safety net behind the faults of layout, which are told first',
+  'text.blockInBrackets': 'a safety net behind the faults of layout, which are told first',
+  'text.signMissing': 'a safety net behind the faults of layout, which are told first',
+  'text.tabForSpaces': 'a safety net behind the faults of layout, which are told first',
+  'shop.usualUnknown': 'a safety net: the built-in shop has every usual thing',
+  'size.plinthTooThick': 'a safety net behind other faults of size',
+  'no-set-up.firstStrokeStops': 'a safety net of the planner',
+  'dowel-depths.removeFitting': 'not brought up by the texts yet',
+  'dowel-depths.holdWhole': 'not brought up by the texts yet',
+  'dowels-unmatched.fittings': 'not brought up by the texts yet',
+  'loose-shelf-without-row.moveToLast': 'not brought up by the texts yet',
+  'reading.notASpan': 'a safety net behind the reading of each form',
+  'reading.valueNotTaken': 'a safety net behind the reading of each form',
+  'job-text.outsideOwner': 'a safety net of edits',
+  'left-out.boardOfCarcass': 'not brought up by the texts yet',
+  'joint-off-load.wide': 'not brought up by the texts yet',
+  'shared-load.impossible': 'not brought up by the texts yet',
+  'shared-load.placed': 'not brought up by the texts yet',
+  'set-up.extensionOff': 'not brought up by the texts yet',
+  'set-up.nothingToChange': 'not brought up by the texts yet',
+  'set-up.withheld': 'not brought up by the texts yet',
+  'hover.more': 'no carcass of these texts takes more than a dozen set-ups',
+  'tolerance.notCarriedOut': 'the planner’s own set-ups can always be carried out',
+  'machine-view.movedBy': 'the replay refuses moves without an index',
+  'file.nothingBored': 'not brought up by the texts yet',
+  'file.placeBroken': 'not brought up by the texts yet',
+  'assembly.workIn': 'every box of these kinds goes together by straight moves',
+};
 
 test('every template of every table has an example', () => {
   const without = [...gathered.templates].filter((id) => !gathered.words.has(id));
-  expect(without.filter((id) => !NEVER_BROUGHT_UP.includes(id))).toEqual([]);
+  expect(without.filter((id) => !(id in NEVER_BROUGHT_UP))).toEqual([]);
 });
 
 test('no template is said to have none that has one, or is no more', () => {
-  expect(NEVER_BROUGHT_UP.filter((id) => gathered.words.has(id) || !gathered.templates.has(id))).toEqual([]);
+  expect(Object.keys(NEVER_BROUGHT_UP).filter((id) => gathered.words.has(id) || !gathered.templates.has(id))).toEqual(
+    [],
+  );
 });
 
 test('every table of the source is among them', () => {
