@@ -18,28 +18,19 @@ function watchKeys(): void {
 }
 interface Painted {
   readonly version: number;
-  readonly came: number;
   readonly done: number;
   readonly painted: number;
   readonly changes: number;
 }
-/** Notes when each drawing came to the page, when it stood in it, and when it was painted. */
+/** Notes when each drawing stood in the page, and when it was painted. */
 function watchPage(): void {
   const drawn: Painted[] = [];
   Object.assign(window, { drawn_: drawn });
   const now = (): number => performance.timeOrigin + performance.now();
-  let came = 0;
-  addEventListener(
-    'message',
-    ({ data }: MessageEvent<{ type?: string } | null>) => {
-      if (data?.type === 'reply') came = now();
-    },
-    true,
-  );
   const channel = new MessageChannel();
-  let waiting: Omit<Painted, 'painted' | 'came'>[] = [];
+  let waiting: Omit<Painted, 'painted'>[] = [];
   channel.port1.onmessage = () => {
-    for (const one of waiting) drawn.push({ ...one, came, painted: now() });
+    for (const one of waiting) drawn.push({ ...one, painted: now() });
     waiting = [];
   };
   new MutationObserver(() => {
@@ -95,8 +86,7 @@ if (driverAvailable) {
           : [
               {
                 'key to extension': told[index]! - pressed,
-                'extension to page': one.came - told[index]!,
-                'page lays out': one.done - one.came,
+                'extension to page': one.done - told[index]!,
                 'browser paints': one.painted - one.done,
                 'key to painted drawing': one.painted - pressed,
               },
