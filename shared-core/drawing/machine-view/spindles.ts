@@ -166,18 +166,20 @@ export function drawTags(stage: Stage, tags: readonly Tag[], table: Box, side: -
   const edge = side < 0 ? table.x : table.x + table.width;
   const lane: Lane = { axis: 'y', line: edge + side * stage.p(4), out: side };
   const ordered = [...tags].sort((a, b) => a.from - b.from);
-  // Tags of neighbours that stand too near each other to be lettered are said once, in the row of the first.
-  const rows: { first: Tag; texts: string[] }[] = [];
+  // On the line; under it where the fence is too near.
+  const baseOf = ({ at: { y } }: Tag): number => {
+    const above = stage.out > 0 || Math.abs(y - stage.y(0)) > stage.p(4);
+    return y + (above ? -stage.p(0.7) : stage.p(3.2));
+  };
+  // Tags whose lettering would stand too near that of a neighbour are said once, in the row of the first.
+  const rows: { first: Tag; y: number; texts: string[] }[] = [];
   for (const tag of ordered) {
-    const row = rows.at(-1);
-    if (row !== undefined && Math.abs(tag.at.y - row.first.at.y) < stage.p(3.3)) row.texts.push(tag.text);
-    else rows.push({ first: tag, texts: [tag.text] });
+    const [row, y] = [rows.at(-1), baseOf(tag)];
+    if (row !== undefined && Math.abs(y - row.y) < stage.p(3.3)) row.texts.push(tag.text);
+    else rows.push({ first: tag, y, texts: [tag.text] });
   }
-  for (const { first, texts } of rows) {
+  for (const { first, y, texts } of rows) {
     const x = edge - side * stage.p(1);
-    // On the line; under it where the fence is too near.
-    const above = stage.out > 0 || Math.abs(first.at.y - stage.y(0)) > stage.p(4);
-    const y = first.at.y + (above ? -stage.p(0.7) : stage.p(3.2));
     pen.text({ key: first.key, class: 'label' }, texts.join(', '), x, y, { anchor: side < 0 ? 'start' : 'end' });
   }
   const reach = mm(Math.max(0, ...tags.map(({ from }) => from)));

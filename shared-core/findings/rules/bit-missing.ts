@@ -36,7 +36,10 @@ export const bitMissing: CarcassRule = {
   check(context) {
     const { bits } = context.shop;
     if (bits === null) return [];
-    const without = context.boring.bores.filter((bore) => !bits.includes(bore.diameter));
+    // Holes that stay empty are bored with the bits of the joint beside them.
+    const without = context.boring.bores.filter(
+      ({ purpose, diameter }) => purpose !== 'spare' && !bits.includes(diameter),
+    );
     return grouped(without, (bore) => `${bore.diameter} ${bore.fitting ?? 'row'}`).map((same): Found => {
       const bore = same[0]!;
       const place =
