@@ -43,7 +43,7 @@ test('a carcass is the same beside others, equal to it or nearly, as alone', () 
       slow += Number(alone[0]!.some((words) => words?.includes('misfit-past-limit')));
       expect(known(all)).toEqual(alone);
     }),
-    { numRuns: 40 },
+    { numRuns: 20 },
   );
-  expect(slow).toBeGreaterThan(5);
+  expect(slow).toBeGreaterThan(2);
 });

@@ -124,7 +124,9 @@ if (driverAvailable) {
         ),
         'width: 600\n    fixed',
       );
-      await shows('the side', ({ title }) => title === 'right-base, left');
+      // The side had this name before the edit too.
+      const typed = editor.document.version;
+      await shows('the side', ({ title, version }) => title === 'right-base, left' && version === typed);
       const lettering = async (width: number, height: number): Promise<{ px: number; lies: boolean }> => {
         await pageOfWidth(DRAWING, width, height);
         await until('the drawing laid out for its pane', () =>
