@@ -45,5 +45,5 @@ test('a carcass is the same beside others, equal to it or nearly, as alone', () 
     }),
     { numRuns: 20 },
   );
-  expect(slow).toBeGreaterThan(2);
+  expect(slow).toBeGreaterThan(1);
 });
