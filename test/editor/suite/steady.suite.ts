@@ -129,6 +129,8 @@ if (driverAvailable) {
       await shows('the side', ({ title, version }) => title === 'right-base, left' && version === typed);
       const lettering = async (width: number, height: number): Promise<{ px: number; lies: boolean }> => {
         await pageOfWidth(DRAWING, width, height);
+        // A pane that has not been told of its new size yet has the drawing of its old one.
+        await new Promise((done) => setTimeout(done, 700));
         await until('the drawing laid out for its pane', () =>
           evaluateInWebview(DRAWING, () => {
             // 3.6 pixels for a millimetre of lettering.
