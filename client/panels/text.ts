@@ -29,7 +29,9 @@ export function fileName(uri: string): string {
   return vscode.Uri.parse(uri).path.split('/').at(-1) ?? '';
 }
 
-/** Whether a piece of text has a part on a line. */
-export function onLine({ start, end }: TextRange, line: number): boolean {
-  return start.line <= line && line <= end.line;
+/** The keys of those pieces of text that have a part on a line. */
+export function keysOnLine(ranges: Readonly<Record<string, TextRange>>, line: number): string[] {
+  return Object.entries(ranges).flatMap(([key, { start, end }]) =>
+    start.line <= line && line <= end.line ? [key] : [],
+  );
 }

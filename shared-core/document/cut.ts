@@ -156,7 +156,7 @@ const KEY_LINE = new RegExp(String.raw`^${CARCASSES_KEY}:[ \t]*(?:[ \t]#.*)?$`);
 const TIED = /(?:^|[\s[{,:])[&*][^\s,\]}]|^---|^\.\.\.|^%/;
 /** What any such line has; most texts have it nowhere, and their lines need not be looked at one by one. */
 const MAY_BE_TIED = /[&*]|^(?:---|\.\.\.|%)/m;
-const [SPACE, REMARK, TAB, RETURN, FEED] = [' ', '#', '\t', '\r', '\n'].map((char) => char.charCodeAt(0));
+const [SPACE, REMARK, TAB, RETURN] = [' ', '#', '\t', '\r'].map((char) => char.charCodeAt(0));
 
 /** Null where cutting is not safe. */
 function cutByLines(text: string): JobParts | null {
@@ -171,12 +171,13 @@ function cutByLines(text: string): JobParts | null {
     const here = start;
     start = next;
     const content = indentAt(text, here);
+    const last = contentEnd(text, here);
     const first = text.charCodeAt(here + content);
-    if (isLineEnd(text, here + content) || first === REMARK) continue;
+    if (here + content >= last || first === REMARK) continue;
     const isKey = content === 0 && first !== TAB;
     // Such a line begins no carcass, whatever it says.
     if (!isKey && !mayBeTied && (!inside || (starts.length > 0 && content !== indent))) continue;
-    const line = text.slice(here, lineEnd(text, here)).replace(/\r$/, '');
+    const line = text.slice(here, last);
     if (TIED.test(line)) return null;
     if (isKey) {
       if (KEY_LINE.test(line)) {
@@ -215,13 +216,10 @@ function indentAt(text: string, start: number): number {
   return at - start;
 }
 
-function isLineEnd(text: string, at: number): boolean {
-  const char = text.charCodeAt(at);
-  return (
-    at >= text.length ||
-    char === FEED ||
-    (char === RETURN && (text.charCodeAt(at + 1) === FEED || at + 1 === text.length))
-  );
+/** Where the line that starts there ends, before its line feed and a carriage return. */
+function contentEnd(text: string, start: number): number {
+  const end = lineEnd(text, start);
+  return end > start && text.charCodeAt(end - 1) === RETURN ? end - 1 : end;
 }
 
 function leaveWhole(text: string): JobParts {

@@ -1,3 +1,4 @@
+import { nthOf } from '../document/edit/edits-for.js';
 import type { JobParts } from '../document/cut.js';
 import { editsFor } from '../document/edit/edits-for.js';
 import { readCarcassTree } from '../document/parts.js';
@@ -204,7 +205,7 @@ export function editsInCarcass(
 
 function placeOf(change: Change, carcass: number | null): string {
   const { part, path } = change;
-  const nth = 'nth' in change ? (change.nth ?? 0) : 0;
+  const nth = nthOf(change);
   return JSON.stringify([part, part === 'self' ? carcass : null, ...path, ...(nth > 0 ? [{ nth }] : [])]);
 }
 

@@ -4,13 +4,14 @@ import type { Path } from '../document/place.js';
 import type { TextEdit } from '../document/pieces.js';
 import { readTree } from '../document/read.js';
 import type { MapNode, TreeNode } from '../document/tree.js';
-import { carcassEdits, headEdits } from '../job/edits.js';
+import { headEdits } from '../job/edits.js';
 import { jobSchema } from '../job/schema.js';
 import { schemaAt } from '../schema/at.js';
 import { messages } from '../words/message.js';
 import type { JobAnalysis } from './analysis.js';
 import { cursorAt } from './cursor.js';
 import type { Refactor } from './refactor.js';
+import { editsInCarcass } from './repairs.js';
 
 const say = messages('to-defaults', {
   move: ({ path, text, carcasses }: Moved) => `Move ${written(path, text)} of ${carcasses} carcasses to the defaults`,
@@ -103,11 +104,8 @@ function inDefaults(root: MapNode, path: Path): 'nothing' | 'other' | { readonly
 
 /** Takes the value out of a carcass; none where a comment would go with it. */
 function removal(analysis: JobAnalysis, index: number, path: Path): readonly TextEdit[] {
-  const part = analysis.parts.carcasses[index]!;
-  const { entry } = readCarcassTree(part);
-  const edits = entry === null ? [] : carcassEdits(part.text, entry, [{ kind: 'remove', part: 'self', path }]);
-  if (edits.some(({ start, end }) => part.text.slice(start, end).includes('#'))) return [];
-  return edits.map((edit) => moved(edit, part.origin));
+  const edits = editsInCarcass(analysis, index, [{ kind: 'remove', part: 'self', path }]);
+  return edits.some(({ start, end }) => analysis.text.slice(start, end).includes('#')) ? [] : edits;
 }
 
 /** Edits of the head that write a default; null where they cannot be made. */

@@ -18,7 +18,7 @@ import type { Shown } from '../panels.js';
 import { Panel } from '../panel.js';
 import type { ListShare } from './list-share.js';
 import { printPicture, savePicture } from './pictures.js';
-import { editorOf, fileName, goTo, onLine, openText } from '../text.js';
+import { editorOf, fileName, goTo, keysOnLine, openText } from '../text.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
 export interface AskForDrawings {
@@ -336,8 +336,7 @@ export class Preview implements Shown<Subject> {
     const reply = this.#reply;
     const cursor = this.#cursor();
     if (reply?.kind !== 'drawing' || cursor === null) return;
-    const sources = Object.entries(reply.ranges).flatMap(([key, range]) => (onLine(range, cursor.line) ? [key] : []));
-    this.#panel.post({ type: 'cursor', sources });
+    this.#panel.post({ type: 'cursor', sources: keysOnLine(reply.ranges, cursor.line) });
   }
 }
 

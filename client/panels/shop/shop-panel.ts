@@ -9,7 +9,7 @@ import {
 } from '../../webview/messages/shop.js';
 import { Panel } from '../panel.js';
 import type { Shown } from '../panels.js';
-import { editorOf, fileName, goTo, onLine, openText } from '../text.js';
+import { editorOf, fileName, goTo, keysOnLine, openText } from '../text.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
 export type AskForShop = (params: ShopViewParams) => Promise<unknown>;
@@ -126,9 +126,7 @@ export class ShopPanel implements Shown<ShopSubject> {
   #postCursor(): void {
     const cursor = editorOf(this.#subject.uri)?.selection.active;
     if (this.#reply?.kind !== 'shop' || cursor === undefined) return;
-    const { ranges } = this.#reply;
-    const sources = Object.entries(ranges).flatMap(([key, range]) => (onLine(range, cursor.line) ? [key] : []));
-    this.#panel.post({ type: 'cursor', sources });
+    this.#panel.post({ type: 'cursor', sources: keysOnLine(this.#reply.ranges, cursor.line) });
   }
 }
 

@@ -179,7 +179,8 @@ class Editor {
   }
 }
 
-const nthOf = (change: Change): number => ('nth' in change ? (change.nth ?? 0) : 0);
+/** Which of the entries is meant whose key the path ends with. */
+export const nthOf = (change: Change): number => ('nth' in change ? (change.nth ?? 0) : 0);
 
 function isWritten(node: TreeNode | undefined): node is ScalarNode {
   return node?.kind === 'scalar' && node.text !== '';

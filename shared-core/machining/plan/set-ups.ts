@@ -5,7 +5,7 @@ import { groupOperations } from './group.js';
 import { placeAt } from './load.js';
 import type { Operation, PlannedStroke, Way } from './operation.js';
 import type { CarcassOperations } from './operations.js';
-import { groupsBefore, orderByPairs } from './pins.js';
+import { groupsBefore, orderByPairs, precedentsOf } from './pins.js';
 import { stopOf } from './stops.js';
 
 /** A set-up with the batch that it was made of. */
@@ -67,13 +67,11 @@ function inJobOrder(carcasses: readonly CarcassOperations[], batches: readonly B
 
 /** Pairs of batches, by their indexes, in which the second moves a panel along on holes that the first bores. */
 export function batchesBefore(batches: readonly Batch[]): [number, number][] {
-  const precedents = new Map<Operation, ReadonlySet<Operation>>();
-  for (const { chosen } of batches) {
-    for (const { operation } of chosen) {
-      if (operation.pinsIn !== null) precedents.set(operation, new Set([operation.pinsIn]));
-    }
-  }
-  return groupsBefore(batches, precedents);
+  const operations = batches.flatMap(({ chosen }) => chosen.map(({ operation }) => operation));
+  return groupsBefore(
+    batches,
+    precedentsOf(operations, (operation) => operation),
+  );
 }
 
 /** A, B … Z, AA, AB …: the order to run has the numbers. */
