@@ -23,6 +23,7 @@ export class ClientSide {
     configure: false,
     tellSettings: false,
     refreshHints: false,
+    refreshTokens: false,
     refreshLenses: false,
     refreshFindings: false,
   };
@@ -52,6 +53,7 @@ export class ClientSide {
       configure,
       tellSettings: configure && workspace?.didChangeConfiguration?.dynamicRegistration === true,
       refreshHints: workspace?.inlayHint?.refreshSupport === true,
+      refreshTokens: workspace?.semanticTokens?.refreshSupport === true,
       refreshFindings: workspace?.diagnostics?.refreshSupport === true && textDocument?.diagnostic !== undefined,
       refreshLenses: workspace?.codeLens?.refreshSupport === true,
     };
@@ -84,6 +86,7 @@ export class ClientSide {
       const { languages } = this.#connection;
       const asked = [
         ...(this.#can.refreshHints ? [languages.inlayHint.refresh()] : []),
+        ...(this.#can.refreshTokens ? [languages.semanticTokens.refresh()] : []),
         ...(this.#can.refreshFindings ? [languages.diagnostics.refresh()] : []),
         ...(this.#can.refreshLenses ? [this.#connection.sendRequest(CodeLensRefreshRequest.type)] : []),
       ];

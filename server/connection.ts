@@ -10,6 +10,7 @@ import { answering, type Log } from './answers.js';
 import { ClientSide } from './client-side.js';
 import { diagnostics } from './features/diagnostics.js';
 import { tell } from '../shared-core/service.js';
+import { TokenTeller } from './features/semantic-tokens.js';
 import type { Files } from './files.js';
 import { LastLenses } from './last-lenses.js';
 import { LastPlans } from './last-plans.js';
@@ -102,6 +103,7 @@ function sessionOn(
     wholeWorkspace,
     lastPlans: new LastPlans(),
     lastLenses: new LastLenses(),
+    tokens: new TokenTeller(names),
     orders,
     client: new ClientSide(connection, log, () => wantsDiffer(session)),
     abilities: abilitiesOf(null, reference),

@@ -10,6 +10,7 @@ export { hintsIn, HINT_CHOICES, type HintChoice } from './service/hints.js';
 export { offersAt, type OfferSort, type PlacedOffer } from './service/completion.js';
 export { outlineOf, type Outlined } from './service/outline.js';
 export { spansAt } from './service/spans.js';
+export { tokensOf, type Token, type TokenSort } from './service/tokens.js';
 export { foldsOf } from './document/folds.js';
 export { formatEdits, someOf, type Blanks } from './document/format.js';
 export { lineEnd, lineStart } from './document/lines.js';

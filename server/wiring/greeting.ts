@@ -6,6 +6,7 @@ import {
 } from 'vscode-languageserver';
 import { abilitiesOf } from '../abilities.js';
 import { FIX_ALL } from '../features/code-actions.js';
+import { LEGEND } from '../features/semantic-tokens.js';
 import type { Session } from './session.js';
 
 /** What a job's `shop:` has to follow. */
@@ -37,6 +38,7 @@ const CAPABILITIES: InitializeResult['capabilities'] = {
   },
   codeLensProvider: { resolveProvider: true },
   inlayHintProvider: true,
+  semanticTokensProvider: { legend: LEGEND, full: { delta: true }, range: true },
   codeActionProvider: {
     codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, FIX_ALL],
     resolveProvider: true,

@@ -1,3 +1,4 @@
+import type { SemanticTokens } from 'vscode-languageserver';
 import { Moved } from '../answers.js';
 import { codeLenses, lensOwner, resolvedLens } from '../features/code-lens.js';
 import { folding } from '../features/folding.js';
@@ -7,9 +8,11 @@ import { selectionRanges } from '../features/selection-ranges.js';
 import { symbols } from '../features/symbols.js';
 import type { Session } from './session.js';
 
+const NO_TOKENS: SemanticTokens = { data: [] };
+
 /** What a reader of a text is shown in it and about it. */
 export function answerReaders(session: Session): void {
-  const { connection, answer, client, lastLenses, lastPlans, orders } = session;
+  const { connection, answer, client, lastLenses, lastPlans, tokens, orders } = session;
   connection.onHover(({ textDocument, position }, token) =>
     answer('hover', textDocument.uri, token, null, (file) => hover(file, position, session.abilities.pictures)),
   );
@@ -22,6 +25,16 @@ export function answerReaders(session: Session): void {
   );
   connection.languages.inlayHint.on(({ textDocument, range }, token) =>
     answer('inlay hints', textDocument.uri, token, null, (file) => inlayHints(file, range, client.settings.hints)),
+  );
+  const { semanticTokens } = connection.languages;
+  semanticTokens.on(({ textDocument }, token) =>
+    answer('tokens', textDocument.uri, token, NO_TOKENS, (file) => tokens.all(file)),
+  );
+  semanticTokens.onDelta(({ textDocument, previousResultId }, token) =>
+    answer('tokens', textDocument.uri, token, NO_TOKENS, (file) => tokens.since(file, previousResultId)),
+  );
+  semanticTokens.onRange(({ textDocument, range }, token) =>
+    answer('tokens', textDocument.uri, token, NO_TOKENS, (file) => tokens.within(file, range)),
   );
   connection.onCodeLens(({ textDocument }, token) =>
     answer('lenses', textDocument.uri, token, null, (file) => lastLenses.of(file.document, codeLenses(file))),

@@ -2,6 +2,7 @@ import type { Connection } from 'vscode-languageserver';
 import type { ClientAbilities } from '../abilities.js';
 import type { Answer } from '../answers.js';
 import type { ClientSide } from '../client-side.js';
+import type { TokenTeller } from '../features/semantic-tokens.js';
 import type { Files } from '../files.js';
 import type { LastLenses } from '../last-lenses.js';
 import type { LastPlans } from '../last-plans.js';
@@ -22,6 +23,7 @@ export interface Session {
   readonly wholeWorkspace: WholeWorkspace;
   readonly lastPlans: LastPlans;
   readonly lastLenses: LastLenses;
+  readonly tokens: TokenTeller;
   /** Where the order of set-ups is sought. */
   readonly orders: Orders;
   readonly client: ClientSide;
