@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import * as vscode from 'vscode';
+import { evaluateInWorkbench, openFile, until } from '../driver.js';
 import { suite, test } from '../harness.js';
 
 // The editor's own grammar engine, so that what is asserted is what it colours.
@@ -116,6 +117,38 @@ suite('colouring', () => {
       'width: 60 cm',
     ]) {
       assert.deepEqual(pieces(none, length), [], none);
+    }
+  });
+
+  test('a name that is known is coloured, one that is not is left, and a key that does nothing is faded', async () => {
+    const editor = await openFile('pantry.carcass.yaml');
+    const before = editor.document.getText();
+    const lines = ['    top: over\n', '    rail-width: 90\n', '    board: birch\n', '    band: elm-1\n'];
+    assert.ok(await editor.edit((edit) => edit.insert(new vscode.Position(7, 0), lines.join(''))));
+    try {
+      const colours = await until('the colours of the names', async () => {
+        const [width, rail, birch, elm] = await evaluateInWorkbench(
+          (words) => {
+            const spans = [...document.querySelectorAll('.view-line span span')];
+            const of = (word: string): string | null => {
+              const span = spans.find(({ textContent }) => textContent.trim() === word);
+              return span === undefined ? null : getComputedStyle(span).color;
+            };
+            return words.map(of);
+          },
+          ['width', 'rail-width', 'birch', 'elm-1'],
+        );
+        return birch !== elm && rail !== width ? { width, rail, birch, elm } : undefined;
+      });
+      assert.ok(
+        Object.values(colours).every((colour) => colour !== null),
+        JSON.stringify(colours),
+      );
+      assert.equal(new Set(Object.values(colours)).size, 4, JSON.stringify(colours));
+    } finally {
+      const whole = new vscode.Range(0, 0, editor.document.lineCount, 0);
+      assert.ok(await editor.edit((edit) => edit.replace(whole, before)));
+      await editor.document.save();
     }
   });
 });
