@@ -149,7 +149,12 @@ test('a carcass that is being typed at keeps the colour of its panels', async ()
 test('tokens stand in order and apart, whatever the text', async () => {
   const uri = folder.uri('all.carcass.yaml');
   folder.write('faults.shop.yaml', demo('faults.shop.yaml'));
-  for (const text of [demo('every-finding.carcass.yaml'), demo('kitchen.carcass.yaml').slice(0, 700), 'carcasses: [', '']) {
+  for (const text of [
+    demo('every-finding.carcass.yaml'),
+    demo('kitchen.carcass.yaml').slice(0, 700),
+    'carcasses: [',
+    '',
+  ]) {
     await client.open(uri, text);
     const { data } = await ask(uri);
     for (let i = 5; i < data.length; i += 5)
