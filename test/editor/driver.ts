@@ -126,3 +126,21 @@ export async function openFile(name: string): Promise<vscode.TextEditor> {
   const document = await vscode.workspace.openTextDocument(vscode.Uri.joinPath(folder.uri, name));
   return vscode.window.showTextDocument(document, { viewColumn: vscode.ViewColumn.One, preview: false });
 }
+
+/**
+ * Puts the cursor and the keyboard focus there, and returns when the window itself shows the cursor in place: the
+ * extension host believes so at once, and a key pressed meanwhile would go to where the cursor was.
+ */
+export async function readyToType(editor: vscode.TextEditor, position: vscode.Position): Promise<void> {
+  await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
+  editor.selection = new vscode.Selection(position, position);
+  const wanted = `Ln ${position.line + 1}, Col ${position.character + 1}`;
+  await until(`the window to have its cursor at ${wanted}`, () =>
+    evaluateInWorkbench(
+      (place) =>
+        document.activeElement?.closest('.monaco-editor') !== null &&
+        document.getElementById('status.editor.selection')?.textContent.trim() === place,
+      wanted,
+    ),
+  );
+}

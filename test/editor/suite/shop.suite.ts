@@ -6,10 +6,10 @@ import {
   clickInWebview,
   driverAvailable,
   evaluateInWebview,
-  evaluateInWorkbench,
   openFile,
   pageProblems,
   pressKey,
+  readyToType,
   resizeWindow,
   screenshot,
   setTheme,
@@ -79,12 +79,8 @@ if (driverAvailable) {
         await shows('its machine', 'borer-up', ({ current, marked }) => current && marked.length > 0);
 
         // Key by key.
-        await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
-        const at = editor.document.positionAt(editor.document.getText().indexOf('range: 60 to 1300') + 17);
-        editor.selection = new vscode.Selection(at, at);
-        await until('the keys to go to the text', () =>
-          evaluateInWorkbench(() => document.activeElement?.closest('.monaco-editor') !== null),
-        );
+        const range = 'range: 60 to 1300';
+        await readyToType(editor, editor.document.positionAt(editor.document.getText().indexOf(range) + range.length));
         await pressKey('Backspace');
         await shows('the shorter range', 'borer-up', ({ words }) =>
           words.some((one) => /^long-left\s+60 to 130$/.test(one)),

@@ -5,6 +5,7 @@ import {
   evaluateInWebview,
   evaluateInWorkbench,
   pressKey,
+  readyToType,
   resizeWindow,
   screenshot,
   setTheme,
@@ -91,8 +92,7 @@ if (driverAvailable) {
       await pressKey('Control+Shift+K');
       await until('the line to go', () => !editor.document.getText().includes('nonsense'));
       await until('the finding to go', () => findingsOf(editor).length === 0);
-      setCursor(editor, '] # jars');
-      await new Promise((done) => setTimeout(done, 300));
+      await readyToType(editor, editor.document.positionAt(editor.document.getText().indexOf('] # jars') + 1));
       await pressKey('Backspace');
       await until('the bracket to go', () => editor.document.getText().includes('[297 #'));
       await shows('the band', ({ stale }) => stale !== '');
