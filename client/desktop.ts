@@ -2,6 +2,7 @@ import type * as vscode from 'vscode';
 import { LanguageClient, TransportKind, type ServerOptions } from 'vscode-languageclient/node';
 import { start, stop, type Extension } from './extension.js';
 import { languageOptions } from './language.js';
+import { NAMES } from './messages.js';
 import { checkTasks } from './tasks.js';
 
 /** Where the editor runs under Node: the server is a process of its own, and there is a command line. */
@@ -12,7 +13,7 @@ export function activate(context: vscode.ExtensionContext): Extension {
     debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
   };
   context.subscriptions.push(checkTasks(context.extensionUri));
-  return start(context, new LanguageClient('borewright', 'Borewright', server, languageOptions));
+  return start(context, new LanguageClient('borewright', NAMES.program, server, languageOptions));
 }
 
 /** Stops the server with the window. */

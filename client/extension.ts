@@ -7,7 +7,9 @@ import type { MoveShelfMethod } from '../shared-core/drawing/messages/shelves.js
 import type { ShopViewMethod } from '../shared-core/drawing/messages/shop-view.js';
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { tellsCursor } from './cursor.js';
+import { say } from './messages.js';
 import { newFile } from './new-file.js';
+import { wordsOf } from './panels/latest.js';
 import { machinePanels, showMachines } from './panels/machine/show.js';
 import { shopPanels, showShop } from './panels/shop/show.js';
 import { previewPanels, showPreview, withPreview } from './panels/preview/show.js';
@@ -69,14 +71,14 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
     language.onDidChangeState(({ newState }) => {
       for (const one of panels) {
         if (newState === State.Running) one.refresh();
-        else if (newState === State.Stopped) one.trouble(STOPPED);
+        else if (newState === State.Stopped) one.trouble(say.stopped());
       }
     }),
     ...panels.map((one) => vscode.window.registerWebviewPanelSerializer(one.type, one)),
     ...commandsOf(language, ask, { previews, machines, shops }),
   );
   const started = language.start().catch((fault: unknown) => {
-    void vscode.window.showErrorMessage(`Borewright: the language server did not start: ${wordsOf(fault)}`);
+    void vscode.window.showErrorMessage(say.notStarted(wordsOf(fault)));
   });
   return { status };
 }
@@ -145,19 +147,14 @@ const PASSED_BY: ReadonlySet<number> = new Set([
   LSPErrorCodes.RequestCancelled,
   LSPErrorCodes.ServerCancelled,
 ]);
-const STOPPED = 'The language server has stopped. Run the command “Borewright: Restart Language Server”.';
 
 /** Also after the client has given up restarting a server that failed too often. */
 async function restart(language: BaseLanguageClient): Promise<void> {
   try {
     if (language.isRunning()) await language.stop();
     await language.start();
-    void vscode.window.setStatusBarMessage('Borewright: language server restarted.', 3000);
+    void vscode.window.setStatusBarMessage(say.restarted(), 3000);
   } catch (fault) {
-    void vscode.window.showErrorMessage(`Borewright: the language server could not be restarted: ${wordsOf(fault)}`);
+    void vscode.window.showErrorMessage(say.notRestarted(wordsOf(fault)));
   }
-}
-
-function wordsOf(fault: unknown): string {
-  return fault instanceof Error ? fault.message : String(fault);
 }

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { NAMES, say } from './messages.js';
 
 /** The jobs that name a shop file. */
 const JOBS_OF = 'borewright/jobsOf';
@@ -14,9 +15,7 @@ export async function openShop(): Promise<void> {
       : await vscode.commands.executeCommand<vscode.DocumentLink[]>('vscode.executeLinkProvider', document.uri);
   const target = links.find(({ target: one }) => one !== undefined && /\.shop\.ya?ml$/i.test(one.path))?.target;
   if (target === undefined) {
-    void vscode.window.showInformationMessage(
-      vscode.l10n.t('This job has no shop file that can be opened. Name one with shop: NAME.shop.yaml.'),
-    );
+    void vscode.window.showInformationMessage(say.noShop());
     return;
   }
   await vscode.window.showTextDocument(target);
@@ -31,7 +30,7 @@ export async function openJobOfShop(ask: Ask, given: unknown): Promise<void> {
     .map((one) => vscode.Uri.parse(one));
   const [first] = jobs;
   if (first === undefined) {
-    void vscode.window.showInformationMessage(vscode.l10n.t('No job in this workspace names this shop file.'));
+    void vscode.window.showInformationMessage(say.noJobOfShop());
     return;
   }
   const picked =
@@ -40,7 +39,7 @@ export async function openJobOfShop(ask: Ask, given: unknown): Promise<void> {
       : (
           await vscode.window.showQuickPick(
             jobs.map((job) => ({ label: vscode.workspace.asRelativePath(job), job })),
-            { placeHolder: vscode.l10n.t('Jobs that name this shop file') },
+            { placeHolder: NAMES.jobsOfShop },
           )
         )?.job;
   if (picked !== undefined) await vscode.window.showTextDocument(picked);

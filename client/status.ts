@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { NAMES, say } from './messages.js';
 
 /** What the server tells of a version of a file at a glance; not to be trusted. */
 interface About {
@@ -15,7 +16,7 @@ export class StatusItem implements vscode.Disposable {
   readonly #listening: vscode.Disposable;
 
   constructor() {
-    this.#item.name = vscode.l10n.t('Borewright: unit, shop and findings');
+    this.#item.name = NAMES.statusItem;
     this.#item.command = 'workbench.actions.view.problems';
     this.#listening = vscode.Disposable.from(
       vscode.window.onDidChangeActiveTextEditor(() => this.#show()),
@@ -39,7 +40,7 @@ export class StatusItem implements vscode.Disposable {
     if (document === undefined || !LANGUAGES.has(document.languageId)) return null;
     const about = this.#about.get(document.uri.toString());
     if (about === undefined) return null;
-    const shop = about.shop === null ? vscode.l10n.t('built-in shop') : nameOf(about.shop);
+    const shop = about.shop === null ? NAMES.builtInShop : nameOf(about.shop);
     const parts = [about.unit, ...(document.languageId === 'borewright-job' ? [shop] : [])];
     return [...parts, countOf(document.uri)].join(' · ');
   }
@@ -56,9 +57,7 @@ export class StatusItem implements vscode.Disposable {
       return;
     }
     this.#item.text = words;
-    this.#item.tooltip = vscode.l10n.t(
-      'Unit of bare numbers, shop, and findings of this file. Click for the findings.',
-    );
+    this.#item.tooltip = NAMES.statusMeaning;
     this.#item.show();
   }
 }
@@ -73,9 +72,8 @@ function countOf(uri: vscode.Uri): string {
   const count = (severity: vscode.DiagnosticSeverity): number => own.filter((one) => one.severity === severity).length;
   const errors = count(vscode.DiagnosticSeverity.Error);
   const warnings = count(vscode.DiagnosticSeverity.Warning);
-  if (errors + warnings === 0) return vscode.l10n.t('no faults');
-  return [
-    ...(errors === 0 ? [] : [errors === 1 ? vscode.l10n.t('1 error') : vscode.l10n.t('{0} errors', errors)]),
-    ...(warnings === 0 ? [] : [warnings === 1 ? vscode.l10n.t('1 warning') : vscode.l10n.t('{0} warnings', warnings)]),
-  ].join(', ');
+  if (errors + warnings === 0) return NAMES.noFaults;
+  return [...(errors === 0 ? [] : [say.errors(errors)]), ...(warnings === 0 ? [] : [say.warnings(warnings)])].join(
+    ', ',
+  );
 }

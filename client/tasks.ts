@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { NAMES, say } from './messages.js';
 
 const TYPE = 'borewright';
 
@@ -13,7 +14,7 @@ export function checkTasks(extension: vscode.Uri): vscode.Disposable {
       // The editor's own program then runs as Node.
       env: { ELECTRON_RUN_AS_NODE: '1' },
     });
-    const name = path === '.' ? vscode.l10n.t('check all files') : vscode.l10n.t('check {0}', path);
+    const name = path === '.' ? NAMES.checkAll : say.check(path);
     const task = new vscode.Task(definition, scope, name, TYPE, run, '$borewright');
     task.group = vscode.TaskGroup.Test;
     return task;

@@ -1,4 +1,5 @@
 import type * as vscode from 'vscode';
+import type { Told } from '../../shared-core/words/told.js';
 import { Latest, wordsOf } from './latest.js';
 import { pageHtml, pageOptions, type Page } from './page.js';
 
@@ -21,8 +22,8 @@ export interface PanelView<From> {
   readonly receive: (message: From) => Promise<void>;
   /** Asks the server for what the page shows, and posts it. */
   readonly update: () => Promise<void>;
-  /** How a failed `update` begins its sentence: 'The drawing could not be made'. */
-  readonly failure: string;
+  /** What is said where `update` fails, and why. */
+  readonly failure: (why: string) => Told;
   readonly onClosed: () => void;
 }
 
@@ -92,7 +93,7 @@ export class Panel<From extends FromAnyPage, To extends FromAnyPage> {
     try {
       await update();
     } catch (fault) {
-      this.trouble(`${failure}: ${wordsOf(fault)}`);
+      this.trouble(failure(wordsOf(fault)));
     }
   }
 }

@@ -3,6 +3,7 @@ import type { TextRange } from '../drawing/messages/drawing.js';
 import type { ShopMachineView, ShopViewParams, ShopViewReply } from '../drawing/messages/shop-view.js';
 import { SCREEN } from '../drawing/scene/scene.js';
 import { factsOf } from '../drawing/shop-view/facts.js';
+import { say } from '../drawing/shop-view/messages.js';
 import { shopMachineScene } from '../drawing/shop-view/scene.js';
 import { sourceAt, sourceOf } from '../drawing/shop-view/source-of.js';
 import { KIND_WORDS } from '../shop/kind-words.js';
@@ -19,19 +20,12 @@ export function shopView(
   { width }: ShopViewParams,
 ): ShopViewReply {
   if (file.kind === 'job') {
-    const reason = 'A job file has no machines of its own. Open the shop file (NAME.shop.yaml).';
-    return { kind: 'nothing', uri, version, reason };
+    return { kind: 'nothing', uri, version, reason: tell(say.ofJob(), file.analysis.unit) };
   }
   const { root, shop } = file.analysis;
   const room = typeof width === 'number' && width >= 40 && width <= 4000 ? width : SCREEN.pane.width;
   const machines = [...drawnOf(file, room), ...unreadOf(file)];
-  if (machines.length === 0)
-    return {
-      kind: 'nothing',
-      uri,
-      version,
-      reason: 'This shop has no machines yet. Write one under `vertical-heads:`.',
-    };
+  if (machines.length === 0) return { kind: 'nothing', uri, version, reason: tell(say.noMachines(), shop.unit) };
   const ranges = rangesOf(root, toRange);
   // As they are written; those of the built-in shop come last.
   const lineOf = ({ source }: ShopMachineView): number => ranges[source]?.start.line ?? Infinity;
@@ -43,7 +37,9 @@ function drawnOf({ analysis: { shop, root } }: ShopFile, room: number): ShopMach
   const own = (machine: Machine): boolean => entryAt(root, [SECTION_OF[machine.kind], machine.name]) !== null;
   return [...shop.machines.values()].map((machine) => ({
     name: machine.name,
-    kindWords: `${KIND_WORDS[machine.kind]}${own(machine) ? '' : ', from the built-in shop'}`,
+    kindWords: own(machine)
+      ? KIND_WORDS[machine.kind]
+      : tell(say.ofBuiltInShop({ kind: KIND_WORDS[machine.kind] }), shop.unit),
     facts: factsOf(machine, shop.unit),
     scene: shopMachineScene(machine, shop.unit, room),
     trouble: null,
@@ -58,7 +54,7 @@ function unreadOf({ analysis: { shop, root, findings } }: ShopFile): ShopMachine
     const first = findings.find(
       (one) => one.severity === 'error' && place && place.start <= one.place.start && one.place.end <= place.end,
     );
-    const why = first === undefined ? 'Its text has a fault.' : tell(first.message, shop.unit);
+    const why = tell(first?.message ?? say.hasFault(), shop.unit);
     return {
       name,
       kindWords: KIND_WORDS[kind],

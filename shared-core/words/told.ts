@@ -23,3 +23,17 @@ export function labels<const T extends Readonly<Record<string, string>>>(
 ): { readonly [K in keyof T]: T[K] & Told } {
   return table as { readonly [K in keyof T]: T[K] & Told };
 }
+
+type Phrase = (...figures: never[]) => string;
+type ToldBy<P> = P extends (...figures: infer F) => string ? (...figures: F) => Told : never;
+
+/**
+ * A table of sentences for a place that knows no unit to show, as the pages and the extension are: lengths come to them in words.
+ * What knows the unit has a table of `messages` instead.
+ */
+export function phrases<const T extends Readonly<Record<string, Phrase>>>(
+  table: T,
+): { readonly [K in keyof T]: ToldBy<T[K]> } {
+  // Nothing marks a string when the program runs; the type alone does.
+  return table as unknown as { readonly [K in keyof T]: ToldBy<T[K]> };
+}

@@ -52,18 +52,13 @@ const NO_WORDS: Readonly<Record<string, string>> = {
   'shared-core/papers/render/pdf/pdf.ts': 'the name of the program',
   'shared-core/length/': 'units',
   'shared-core/engine/repairs.ts': 'keys of places',
+  'client/panels/page.ts': 'marks of HTML',
+  'client/panels/preview/print-page.ts': 'marks of HTML',
   'server/cover-solver.ts': 'a linear program',
   'server/whole-workspace.ts': 'names of work for the log',
   'server/answers.ts': 'answers of the protocol, and names of work for the log',
   'server/client-side.ts': 'names of work for the log',
   'server/wiring/': 'names of work for the log',
-};
-
-/** Said beside its table still, so that a translation misses it. This list only grows shorter. */
-const NOT_YET: Readonly<Record<string, string>> = {
-  'client/': 'labels of the pages',
-  'shared-core/service/shop-view.ts': 'the view of a shop’s machines',
-  'shared-core/drawing/shop-view/': 'the view of a shop’s machines',
 };
 
 /** The first kind of text here that may stand in this file; null where none may. */
@@ -85,10 +80,14 @@ function spokenIn(file: string, source: string): readonly string[] {
   const found: string[] = [];
   const tree = ts.createSourceFile(file, source, ts.ScriptTarget.Latest, true);
   const visit = (node: ts.Node): void => {
-    if (ts.isCallExpression(node) && /^(?:messages|labels)$/.test(node.expression.getText(tree))) return;
+    if (ts.isCallExpression(node) && /^(?:messages|labels|phrases)$/.test(node.expression.getText(tree))) return;
     if (ts.isLiteralTypeNode(node) || ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) return;
     if (ts.isPropertyAssignment(node) && /^(?:about|what|why|remedy|example|shop)$/.test(node.name.getText(tree)))
       return;
+    // Classes, selectors and names of keys of a page.
+    if (ts.isPropertyAssignment(node) && node.name.getText(tree) === 'class') return;
+    if (ts.isCallExpression(node) && /\.(?:closest|matches|matchMedia)$/.test(node.expression.getText(tree))) return;
+    if (ts.isBinaryExpression(node) && /(?:^|\.)key$/.test(node.left.getText(tree))) return;
     // Faults of the program itself.
     if (ts.isNewExpression(node) && /^(?:Type|Range)?Error$/.test(node.expression.getText(tree))) return;
     const text = textOf(node);
@@ -118,7 +117,7 @@ function sources(): readonly { readonly file: string; readonly text: string }[] 
 }
 
 describe('what a reader is told stands in tables', () => {
-  const LISTS = [TABLES, NO_WORDS, NOT_YET];
+  const LISTS = [TABLES, NO_WORDS];
 
   test('and nowhere else', () => {
     const beside = sources().flatMap(({ file, text }) => (allowed(file, LISTS) === null ? spokenIn(file, text) : []));

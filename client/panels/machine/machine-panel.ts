@@ -11,6 +11,7 @@ import {
 } from '../../webview/messages/machine.js';
 import { isSetUpsReply } from '../../webview/messages/set-ups.js';
 import { wordsOf } from '../latest.js';
+import { say, TITLES } from '../messages.js';
 import type { Shown } from '../panels.js';
 import { Panel } from '../panel.js';
 import { fileName, goTo, openText } from '../text.js';
@@ -53,11 +54,11 @@ export class MachinePanel implements Shown<MachineSubject> {
     this.#ticks = ticks;
     this.#subject = subject;
     this.#panel = new Panel(panel, extension, {
-      page: { name: 'machine', title: 'Machine view' },
+      page: { name: 'machine', title: TITLES.machineView },
       isFromPage: isFromMachinePage,
       receive: (message) => this.#receive(message),
       update: () => this.#update(),
-      failure: 'The set-ups could not be worked out',
+      failure: say.setUpsFailed,
       onClosed: () => {
         if (this.#rest !== null) clearTimeout(this.#rest);
         onClosed();
@@ -153,7 +154,7 @@ export class MachinePanel implements Shown<MachineSubject> {
           this.#panel.post({ type: 'step', nearer, reply });
       }
     } catch (fault) {
-      this.trouble(`The machine could not be drawn: ${wordsOf(fault)}`);
+      this.trouble(say.machineFailed(wordsOf(fault)));
     } finally {
       this.#asksStep = false;
     }
@@ -177,7 +178,7 @@ export class MachinePanel implements Shown<MachineSubject> {
     const runs = this.#reply?.kind === 'set-ups' ? this.#reply.setUps.flatMap((one) => one.runs) : [];
     const range = runs.find((run) => run.carcass === carcass && run.panel === panel)?.range ?? null;
     if (range === null) {
-      void vscode.window.setStatusBarMessage('Borewright: this panel has no line of its own in the job file.', 4000);
+      void vscode.window.setStatusBarMessage(say.panelElsewhere(), 4000);
       return;
     }
     await goTo(this.#subject.uri, range.start);
@@ -190,7 +191,7 @@ export class MachinePanel implements Shown<MachineSubject> {
 
   #entitle(): void {
     const { side, uri } = this.#subject;
-    this.#panel.entitle(`${side === 'list' ? 'Set-up list' : 'Machine view'} ${fileName(uri)}`);
+    this.#panel.entitle(say.titled(side === 'list' ? TITLES.setUpList : TITLES.machineView, '', fileName(uri)));
   }
 
   #postTicks(): void {

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { isMachineSubject, type MachineSide, type MachineSubject } from '../../webview/messages/machine.js';
+import { say, TITLES } from '../messages.js';
 import { Panels } from '../panels.js';
 import { MachinePanel, type AskForSetUps } from './machine-panel.js';
 import { Ticks } from './ticks.js';
@@ -11,7 +12,7 @@ export function machinePanels(extension: vscode.Uri, state: vscode.Memento, ask:
   const ticks = new Ticks(state);
   return new Panels(extension, {
     type: 'borewright.machine',
-    title: 'Machine view',
+    title: TITLES.machineView,
     language: 'borewright-job',
     takesFocus: true,
     isSubject: isMachineSubject,
@@ -29,7 +30,7 @@ export function showMachines(panels: MachinePanels, side: MachineSide, named: re
   const [file = null, carcass = null, panel = null] = named.map(text);
   const uri = file ?? panels.file();
   if (uri === null) {
-    void vscode.window.showInformationMessage('Open a job file (NAME.carcass.yaml) to see its set-ups.');
+    void vscode.window.showInformationMessage(say.openJobForSetUps());
     return;
   }
   panels.show({ uri, side, carcass, panel });

@@ -1,5 +1,7 @@
 import * as vscode from 'vscode';
+import { say } from '../messages.js';
 import { fileName } from '../text.js';
+import { printPage } from './print-page.js';
 
 /** Asks where a picture is to be saved, proposes a name that no file has, and writes it there. */
 export async function savePicture(
@@ -13,7 +15,7 @@ export async function savePicture(
   const chosen = await vscode.window.showSaveDialog({ defaultUri, filters: { [ending.toUpperCase()]: [ending] } });
   if (chosen === undefined) return;
   await vscode.workspace.fs.writeFile(chosen, content);
-  void vscode.window.setStatusBarMessage(`Borewright: ${fileName(chosen.toString())} is saved.`, 4000);
+  void vscode.window.setStatusBarMessage(say.saved(fileName(chosen.toString())), 4000);
 }
 
 /** Where a job lies; for one that has no file yet, the folder that is open. */
@@ -38,25 +40,5 @@ async function freeName(folder: vscode.Uri, name: string, ending: string): Promi
 export async function printPicture(store: vscode.Uri, name: string, svg: string): Promise<void> {
   const page = vscode.Uri.joinPath(store, 'print', `${name}.html`);
   await vscode.workspace.fs.writeFile(page, new TextEncoder().encode(printPage(name, svg)));
-  if (!(await vscode.env.openExternal(page)))
-    void vscode.window.showWarningMessage(`No browser could be opened. What is to be printed is in ${page.fsPath}.`);
-}
-
-/** A page of the drawing's own size, so that it is printed at the scale that its head states. */
-function printPage(name: string, svg: string): string {
-  const drawing = svg.slice(svg.indexOf('<svg'));
-  const [, width = '210mm', height = '297mm'] = /<svg[^>]* width="([\d.]+mm)" height="([\d.]+mm)"/.exec(drawing) ?? [];
-  return `<!doctype html>
-<html lang="en">
-  <head>
-    <meta charset="utf-8">
-    <title>${name.replace(/[&<]/g, '-')}</title>
-    <style>@page { size: ${width} ${height}; margin: 0 } body { margin: 0 } svg { display: block }</style>
-  </head>
-  <body>
-    ${drawing}
-    <script>addEventListener('load', () => print())</script>
-  </body>
-</html>
-`;
+  if (!(await vscode.env.openExternal(page))) void vscode.window.showWarningMessage(say.noBrowser(page.fsPath));
 }

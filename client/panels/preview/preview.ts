@@ -14,6 +14,7 @@ import {
   type ToPage,
 } from '../../webview/messages/preview.js';
 import { wordsOf } from '../latest.js';
+import { say, TITLES } from '../messages.js';
 import type { Shown } from '../panels.js';
 import { Panel } from '../panel.js';
 import type { ListShare } from './list-share.js';
@@ -78,11 +79,11 @@ export class Preview implements Shown<Subject> {
       vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.#cursorMoved(textEditor)),
     ];
     this.#panel = new Panel(panel, extension, {
-      page: { name: 'preview', title: 'Bore map' },
+      page: { name: 'preview', title: TITLES.boreMap },
       isFromPage,
       receive: (message) => this.#receive(message),
       update: () => this.#update(),
-      failure: 'The drawing could not be made',
+      failure: say.drawingFailed,
       onClosed: () => {
         vscode.Disposable.from(...subscriptions).dispose();
         means.onClosed();
@@ -142,7 +143,7 @@ export class Preview implements Shown<Subject> {
       else if (use === 'print') await printPicture(this.#means.printStore, reply.name, reply.svg);
       else this.#panel.post({ type: 'paint', use, name: reply.name, svg: reply.svg });
     } catch (fault) {
-      this.trouble(`The picture could not be made: ${wordsOf(fault)}`);
+      this.trouble(say.pictureFailed(wordsOf(fault)));
     }
   }
 
@@ -276,10 +277,7 @@ export class Preview implements Shown<Subject> {
     if (reply?.kind !== 'drawing') return;
     const range = Object.hasOwn(reply.ranges, source) ? reply.ranges[source] : undefined;
     if (range === undefined) {
-      void vscode.window.setStatusBarMessage(
-        'Borewright: this comes from the shop file or from text that is no longer there.',
-        4000,
-      );
+      void vscode.window.setStatusBarMessage(say.boreElsewhere(), 4000);
       return;
     }
     this.#held = { line: range.start.line, carcass: reply.carcass, panel: reply.panel };
@@ -314,16 +312,16 @@ export class Preview implements Shown<Subject> {
         Uint8Array.from(atob(png), (one) => one.charCodeAt(0)),
       );
     } catch (fault) {
-      this.trouble(`The picture could not be saved: ${wordsOf(fault)}`);
+      this.trouble(say.saveFailed(wordsOf(fault)));
     }
   }
 
   /** What is shown and of which file; of a preview that is kept on a panel, that too. */
   #entitle(): void {
     const { view, uri, follow, carcass, panel } = this.#subject;
-    const words = view === 'all-panels' ? 'All panels' : 'Bore map';
-    const kept = [carcass, view === 'panel' ? panel : null].filter((name) => name !== null).join(', ');
-    this.#panel.entitle(`${words} ${follow || kept === '' ? '' : `${kept} · `}${fileName(uri)}`);
+    const words = view === 'all-panels' ? TITLES.allPanels : TITLES.boreMap;
+    const kept = follow ? [] : [carcass, view === 'panel' ? panel : null].filter((name) => name !== null);
+    this.#panel.entitle(say.titled(words, kept.join(', '), fileName(uri)));
   }
 
   #postReply(): void {

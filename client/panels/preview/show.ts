@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import type { View } from '../../../shared-core/drawing/messages/drawing.js';
 import { isSubject, type Subject } from '../../webview/messages/preview.js';
+import { say, TITLES } from '../messages.js';
 import { Panels } from '../panels.js';
 import { ListShare } from './list-share.js';
 import { Preview, type AskForDrawings } from './preview.js';
@@ -13,7 +14,7 @@ export function previewPanels(context: vscode.ExtensionContext, ask: AskForDrawi
   const share = new ListShare(globalState);
   const previews: Previews = new Panels(extensionUri, {
     type: 'borewright.preview',
-    title: 'Bore map',
+    title: TITLES.boreMap,
     language: 'borewright-job',
     takesFocus: false,
     isSubject,
@@ -33,7 +34,7 @@ export function previewPanels(context: vscode.ExtensionContext, ask: AskForDrawi
 export function showPreview(previews: Previews, view: View): void {
   const uri = previews.file();
   if (uri === null) {
-    void vscode.window.showInformationMessage('Open a job file (NAME.carcass.yaml) to see its bores.');
+    void vscode.window.showInformationMessage(say.openJobForBores());
     return;
   }
   previews.show({ uri, view, follow: true, carcass: null, panel: null });
@@ -42,6 +43,6 @@ export function showPreview(previews: Previews, view: View): void {
 /** Does something with the drawing that the keys go to. */
 export function withPreview(previews: Previews, act: (preview: Preview) => void | Promise<void>): void {
   const { active } = previews;
-  if (active === null) void vscode.window.showInformationMessage('Go to a bore map first: its drawing is meant.');
+  if (active === null) void vscode.window.showInformationMessage(say.noBoreMap());
   else void act(active);
 }

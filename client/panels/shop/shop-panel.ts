@@ -7,6 +7,7 @@ import {
   type ShopSubject,
   type ToShopPage,
 } from '../../webview/messages/shop.js';
+import { say, TITLES } from '../messages.js';
 import { Panel } from '../panel.js';
 import type { Shown } from '../panels.js';
 import { editorOf, fileName, goTo, keysOnLine, openText } from '../text.js';
@@ -40,11 +41,11 @@ export class ShopPanel implements Shown<ShopSubject> {
       }),
     ];
     this.#panel = new Panel(panel, extension, {
-      page: { name: 'shop', title: 'Machines' },
+      page: { name: 'shop', title: TITLES.machines },
       isFromPage: isFromShopPage,
       receive: (message) => this.#receive(message),
       update: () => this.#update(),
-      failure: 'The machines could not be drawn',
+      failure: say.machinesFailed,
       onClosed: () => {
         vscode.Disposable.from(...subscriptions).dispose();
         onClosed();
@@ -119,7 +120,7 @@ export class ShopPanel implements Shown<ShopSubject> {
   }
 
   #entitle(): void {
-    this.#panel.entitle(`Machines ${fileName(this.#subject.uri)}`);
+    this.#panel.entitle(say.titled(TITLES.machines, '', fileName(this.#subject.uri)));
   }
 
   /** Tells the page what comes from the line of the cursor. */

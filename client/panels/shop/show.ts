@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { isShopSubject, type ShopSubject } from '../../webview/messages/shop.js';
+import { say, TITLES } from '../messages.js';
 import { Panels } from '../panels.js';
 import { ShopPanel, type AskForShop } from './shop-panel.js';
 
@@ -9,7 +10,7 @@ type ShopPanels = Panels<ShopSubject, ShopPanel>;
 export function shopPanels(extension: vscode.Uri, ask: AskForShop): ShopPanels {
   return new Panels(extension, {
     type: 'borewright.shop',
-    title: 'Machines',
+    title: TITLES.machines,
     language: 'borewright-shop',
     takesFocus: false,
     isSubject: isShopSubject,
@@ -21,7 +22,7 @@ export function shopPanels(extension: vscode.Uri, ask: AskForShop): ShopPanels {
 export function showShop(panels: ShopPanels): void {
   const uri = panels.file();
   if (uri === null) {
-    void vscode.window.showInformationMessage('Open a shop file (NAME.shop.yaml) to see its machines.');
+    void vscode.window.showInformationMessage(say.openShop());
     return;
   }
   panels.show({ uri });

@@ -1,6 +1,7 @@
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
 import { h, say } from '../page/dom.js';
 import { figuresOf } from './figures.js';
+import { LABELS, PHRASES } from './messages.js';
 import type { OrderedStep } from './order.js';
 
 export type Go = 'first' | 'set-up-before' | 'before' | 'after' | 'set-up-after' | 'last';
@@ -36,13 +37,13 @@ export class Bar {
   readonly #text = h('button', {
     type: 'button',
     class: 'to-text',
-    title: 'Go to the line that makes the panel (Enter)',
+    title: LABELS.goToTextMeaning,
   });
   readonly #move = h('p', { class: 'move' });
   readonly #lie = h('p', { class: 'lie' });
-  readonly #figures = h('dl', { class: 'figures', 'aria-label': 'Set on the machine' });
+  readonly #figures = h('dl', { class: 'figures', 'aria-label': LABELS.settings });
   readonly #bore = h('p', { class: 'bores' });
-  readonly #notes = h('ul', { class: 'step-notes', 'aria-label': 'To be seen to' });
+  readonly #notes = h('ul', { class: 'step-notes', 'aria-label': LABELS.notes });
   readonly #left = h('p', { class: 'left' });
   readonly #next = h('p', { class: 'next' });
   /** What the figures and notes are of, so that they are rebuilt only where they differ. */
@@ -59,7 +60,7 @@ export class Bar {
     this.#bored.addEventListener('change', () => {
       if (this.#standing !== null) actions.tick(this.#standing.step.run.content, this.#bored.checked);
     });
-    this.#text.append('Go to text');
+    this.#text.append(LABELS.goToText);
     this.#text.addEventListener('click', () => actions.reveal());
     this.element = h('div', { class: 'bar' }, this.#toolbar(), this.#where, this.#tickBoxes());
     this.words = h(
@@ -80,7 +81,7 @@ export class Bar {
     const buttons = this.#buttons;
     return h(
       'div',
-      { class: 'steps', role: 'toolbar', 'aria-label': 'Steps' },
+      { class: 'steps', role: 'toolbar', 'aria-label': LABELS.steps },
       buttons.first,
       buttons['set-up-before'],
       buttons.before,
@@ -95,8 +96,8 @@ export class Bar {
     return h(
       'div',
       { class: 'tick-boxes' },
-      h('label', { for: 'tick-set', title: 'The machine stands as listed' }, this.#set, 'Machine set'),
-      h('label', { for: 'tick-bored', title: 'This panel is done in this set-up (Space)' }, this.#bored, 'Panel bored'),
+      h('label', { for: 'tick-set', title: LABELS.machineSetMeaning }, this.#set, LABELS.machineSet),
+      h('label', { for: 'tick-bored', title: LABELS.panelBoredMeaning }, this.#bored, LABELS.panelBored),
     );
   }
 
@@ -106,9 +107,9 @@ export class Bar {
     if (standing === null) return;
     const { step, index, count, setUps, next } = standing;
     say(this.#count, `${index + 1} / ${count}`);
-    this.#count.setAttribute('aria-label', `Step ${index + 1} of ${count}`);
-    say(this.#where, `Set-up ${step.place + 1} of ${setUps}: ${step.setUp}`);
-    say(this.#next, next === null ? '' : `Next: ${next}`);
+    this.#count.setAttribute('aria-label', PHRASES.stepOf(index + 1, count));
+    say(this.#where, PHRASES.setUpOf(step.place + 1, setUps, step.setUp));
+    say(this.#next, next === null ? '' : PHRASES.next(next));
     this.#next.hidden = next === null;
     this.#set.checked = ticks.has(step.listed.content);
     this.#bored.checked = ticks.has(step.run.content);
@@ -129,7 +130,7 @@ export class Bar {
     const { words, title } = scene;
     const steps = step.run.steps.length;
     say(this.#title, title);
-    say(this.#size, `${step.run.size}${steps > 1 ? `, stroke ${step.step + 1} of ${steps} in this set-up` : ''}`);
+    say(this.#size, PHRASES.sizeAndStroke(step.run.size, step.step + 1, steps));
     say(this.#move, words.move ?? '');
     this.#move.hidden = words.move === null;
     say(this.#lie, words.lie);
@@ -164,12 +165,12 @@ function goButtons(go: BarActions['go']): Readonly<Record<Go, HTMLButtonElement>
     return one;
   };
   return {
-    first: button('first', 'M4 3V13M13 3L6 8L13 13Z', 'First step (Home)'),
-    'set-up-before': button('set-up-before', 'M8.5 3L3 8L8.5 13ZM14 3L8.5 8L14 13Z', 'Set-up before (Page Up)'),
-    before: button('before', 'M11 3L4.5 8L11 13Z', 'Step back (Left)'),
-    after: button('after', 'M5 3L11.5 8L5 13Z', 'Step forward (Right)'),
-    'set-up-after': button('set-up-after', 'M7.5 3L13 8L7.5 13ZM2 3L7.5 8L2 13Z', 'Next set-up (Page Down)'),
-    last: button('last', 'M12 3V13M3 3L10 8L3 13Z', 'Last step (End)'),
+    first: button('first', 'M4 3V13M13 3L6 8L13 13Z', LABELS.first),
+    'set-up-before': button('set-up-before', 'M8.5 3L3 8L8.5 13ZM14 3L8.5 8L14 13Z', LABELS.setUpBefore),
+    before: button('before', 'M11 3L4.5 8L11 13Z', LABELS.before),
+    after: button('after', 'M5 3L11.5 8L5 13Z', LABELS.after),
+    'set-up-after': button('set-up-after', 'M7.5 3L13 8L7.5 13ZM2 3L7.5 8L2 13Z', LABELS.setUpAfter),
+    last: button('last', 'M12 3V13M3 3L10 8L3 13Z', LABELS.last),
   };
 }
 

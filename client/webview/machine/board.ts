@@ -8,7 +8,7 @@ import { sceneNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, say } from '../page/dom.js';
 import { patch } from '../page/patch.js';
 import { Viewport, type Place } from '../page/viewport.js';
-import { KEY_WORDS } from './signs.js';
+import { LABELS } from './messages.js';
 
 export interface MachineBoardActions {
   /** The reader wants the text that makes the panel. */
@@ -62,7 +62,7 @@ export class MachineBoard {
   show(scene: MachineScene, place: Place | null, fitted: boolean): void {
     this.#svg.style.setProperty('--paper-mm', String(scene.scale));
     this.#svg.setAttribute('aria-label', `${scene.title}. ${scene.words.lie}`);
-    say(this.#words, `${scene.words.described} ${KEY_WORDS}`);
+    say(this.#words, `${scene.words.described} ${LABELS.keys}`);
     patch(this.#drawing, sceneNodes(scene));
     this.#told = toldOf(scene);
     this.#hovered = this.#told.find(({ key }) => key === this.#hovered?.key) ?? null;

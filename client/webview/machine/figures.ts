@@ -1,6 +1,6 @@
 import type { ListedSetUp, SetUpSetting } from '../../../shared-core/drawing/messages/set-ups.js';
 import { stopCalled } from '../../../shared-core/drawing/words.js';
-import { sentence } from '../../../shared-core/words/english.js';
+import { PHRASES } from './messages.js';
 import type { OrderedStep } from './order.js';
 
 /** A setting of the machine as it matters to one stroke. */
@@ -35,7 +35,6 @@ export function nextWords(steps: readonly OrderedStep[], index: number): string 
   const [step, next] = [steps[index], steps[index + 1]];
   if (step === undefined || next === undefined) return null;
   const words = next.run.steps[next.step]?.words ?? '';
-  if (next.setUp !== step.setUp)
-    return `set-up ${next.place + 1} on ${next.listed.machine}, ${next.carcass}, ${next.panel}.`;
-  return next.run === step.run ? `${words}.` : `${next.carcass}, ${next.panel}. ${sentence(words)}.`;
+  if (next.setUp !== step.setUp) return PHRASES.nextSetUp(next.place + 1, next.listed.machine, next);
+  return next.run === step.run ? PHRASES.nextStroke(words) : PHRASES.nextPanel(next, words);
 }

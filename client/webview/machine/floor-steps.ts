@@ -30,7 +30,7 @@ export function floorSteps(steps: readonly OrderedStep[]): FloorStep[] {
       ...(isNewSetUp ? [{ kind: 'set', at, content: step.listed.content, isFirstOfMachine } as const] : []),
       { kind: 'stroke', at, content: isLastOfRun ? step.run.content : null, isFirstOfMachine: false },
       ...(isLastOfRun && step.run === first && step.listed.firstPiece.length > 0
-        ? [{ kind: 'check', at, content: `${step.listed.content} first piece`, isFirstOfMachine: false } as const]
+        ? [{ kind: 'check', at, content: `${step.listed.content}:check`, isFirstOfMachine: false } as const]
         : []),
     ];
   });

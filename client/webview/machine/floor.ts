@@ -2,8 +2,10 @@ import type { MachineScene } from '../../../shared-core/drawing/machine-view/sce
 import { IN_SHORT } from '../../../shared-core/machining/caution.js';
 import { Awake } from '../page/awake.js';
 import { h, say } from '../page/dom.js';
+import { LABELS as OF_PAGE } from '../page/messages.js';
 import { figuresOf } from './figures.js';
 import type { FloorStep } from './floor-steps.js';
+import { LABELS, PHRASES } from './messages.js';
 import type { OrderedStep } from './order.js';
 
 export interface FloorActions {
@@ -42,17 +44,12 @@ export class Floor {
   readonly #task = h('h1', { class: 'floor-task', tabindex: '-1' });
   readonly #words = h('div', { class: 'floor-words', 'aria-live': 'polite' });
   readonly #figures = h('dl', { class: 'floor-figures' });
-  readonly #caution = h('aside', { class: 'floor-caution', 'aria-label': 'Cautions' });
+  readonly #caution = h('aside', { class: 'floor-caution', 'aria-label': LABELS.cautions });
   readonly #body: HTMLElement;
   readonly #back: HTMLButtonElement;
   readonly #next: HTMLButtonElement;
   readonly #done: HTMLButtonElement;
-  readonly #awake = new Awake((isKept) =>
-    say(
-      this.#screen,
-      isKept ? 'Screen stays on' : 'The screen may go off: this platform does not let a page prevent it',
-    ),
-  );
+  readonly #awake = new Awake((isKept) => say(this.#screen, isKept ? LABELS.screenStaysOn : LABELS.screenMayGoOff));
   #scene: MachineScene | null = null;
 
   constructor(actions: FloorActions) {
@@ -61,18 +58,24 @@ export class Floor {
       one.addEventListener('click', act);
       return one;
     };
-    this.#back = button('back', 'Back', 'Step back (Left)', actions.back);
-    this.#done = button('done', 'Done', 'Tick it off and go on (Space)', actions.done);
-    this.#next = button('next', 'Next', 'Step forward without ticking off (Right)', actions.next);
-    const leave = button('leave', 'Leave', 'Back to the machine view (Escape)', actions.leave);
+    this.#back = button('back', LABELS.back, LABELS.backMeaning, actions.back);
+    this.#done = button('done', LABELS.done, LABELS.doneMeaning, actions.done);
+    this.#next = button('next', LABELS.next, LABELS.nextMeaning, actions.next);
+    const leave = button('leave', LABELS.leave, LABELS.leaveMeaning, actions.leave);
     const text = h('div', { class: 'floor-text' }, this.#task, this.#words, this.#figures, this.#caution);
     this.#body = h('div', { class: 'floor-body' }, text, this.slot);
     this.element = h(
       'main',
-      { class: 'floor', 'aria-label': 'At the machine', hidden: true },
+      { class: 'floor', 'aria-label': LABELS.atMachine, hidden: true },
       h('header', { class: 'floor-head' }, this.#where, this.#count, this.#screen, leave),
       this.#body,
-      h('div', { class: 'floor-foot', role: 'toolbar', 'aria-label': 'Steps' }, this.#back, this.#done, this.#next),
+      h(
+        'div',
+        { class: 'floor-foot', role: 'toolbar', 'aria-label': LABELS.steps },
+        this.#back,
+        this.#done,
+        this.#next,
+      ),
     );
   }
 
@@ -90,12 +93,12 @@ export class Floor {
   show(task: FloorTask): void {
     const { floor, step, index, count, setUps, isDone } = task;
     this.#scene = null;
-    say(this.#where, `Set-up ${step.place + 1} of ${setUps} · ${step.listed.machine}`);
+    say(this.#where, PHRASES.setUpAt(step.place + 1, setUps, step.listed.machine));
     say(this.#count, `${index + 1} / ${count}`);
     say(this.#task, taskWords(floor, step));
     this.#back.disabled = index === 0;
     this.#next.disabled = index === count - 1;
-    say(this.#done, isDone ? 'Done ✓' : 'Done');
+    say(this.#done, isDone ? LABELS.isDone : LABELS.done);
     this.#done.setAttribute('aria-pressed', String(isDone));
     this.element.dataset.kind = floor.kind;
     this.#tell(task);
@@ -119,7 +122,7 @@ export class Floor {
           'div',
           { class: look },
           h('dt', {}, name, about === '' ? '' : h('span', { class: 'floor-about' }, ` ${about}`)),
-          h('dd', {}, value, ...(look === 'new' ? [h('span', { class: 'unseen' }, ' (change)')] : [])),
+          h('dd', {}, value, ...(look === 'new' ? [' ', h('span', { class: 'unseen' }, OF_PAGE.change)] : [])),
         ),
       ),
     );
@@ -134,16 +137,15 @@ export class Floor {
   }
 }
 
-function taskWords({ kind }: FloorStep, { listed, run, step, carcass, panel }: OrderedStep): string {
+function taskWords({ kind }: FloorStep, ordered: OrderedStep): string {
+  const { listed, run, step } = ordered;
   switch (kind) {
     case 'set':
-      return listed.changes.length === 0 ? `${listed.machine} stands as it is` : `Set ${listed.machine}`;
+      return listed.changes.length === 0 ? PHRASES.leaveSet(listed.machine) : PHRASES.set(listed.machine);
     case 'check':
-      return `Check the first piece: ${carcass}, ${panel}`;
-    case 'stroke': {
-      const strokes = run.steps.length > 1 ? `, stroke ${step + 1} of ${run.steps.length}` : '';
-      return `Bore ${carcass}, ${panel}${run.pieces > 1 ? `, ${run.pieces} pieces` : ''}${strokes}`;
-    }
+      return PHRASES.check(ordered);
+    case 'stroke':
+      return PHRASES.bore(ordered, run.pieces, step + 1, run.steps.length);
   }
 }
 
@@ -152,7 +154,7 @@ function wordsOf({ kind }: FloorStep, { listed, run }: OrderedStep, scene: Machi
     case 'set':
       return listed.changes;
     case 'check':
-      return [`Measure before the others are bored. Where a figure is off, go back and set the machine again.`];
+      return [LABELS.checkFirst];
     case 'stroke': {
       if (scene === null) return [run.size];
       const { move, lie, bore, notes, left } = scene.words;

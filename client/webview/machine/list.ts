@@ -1,9 +1,9 @@
 import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
-import { listed } from '../../../shared-core/words/english.js';
 import { stopCalled } from '../../../shared-core/drawing/words.js';
-import { sentence } from '../../../shared-core/words/english.js';
 import { h, say } from '../page/dom.js';
+import { LABELS as OF_PAGE } from '../page/messages.js';
 import { measuredAlike } from './figures.js';
+import { LABELS, PHRASES } from './messages.js';
 
 export interface ListActions {
   readonly tick: (contents: readonly string[], on: boolean) => void;
@@ -27,10 +27,10 @@ interface Card {
 export class SetUpList {
   readonly #actions: ListActions;
 
-  readonly element = h('section', { class: 'set-ups', 'aria-label': 'Set-up list' });
+  readonly element = h('section', { class: 'set-ups', 'aria-label': LABELS.setUpList });
   readonly #totals = h('p', { class: 'totals' });
   readonly #done = h('p', { class: 'done', role: 'status' });
-  readonly #meter = h('progress', { 'aria-label': 'Panels bored' });
+  readonly #meter = h('progress', { 'aria-label': LABELS.panelsBored });
   readonly #left = h('ul', { class: 'left-out' });
   readonly #host = h('div', { class: 'machines' });
   #cards: readonly Card[] = [];
@@ -48,7 +48,7 @@ export class SetUpList {
       if (before === 0 && wide > 0) this.#bringIntoSight();
     }).observe(this.element);
     this.element.append(
-      h('p', { class: 'unseen', role: 'heading', 'aria-level': '1' }, 'Set-up list'),
+      h('p', { class: 'unseen', role: 'heading', 'aria-level': '1' }, LABELS.setUpList),
       h('div', { class: 'overview' }, this.#totals, h('div', { class: 'meter' }, this.#meter, this.#done), this.#left),
       this.#host,
     );
@@ -70,16 +70,7 @@ export class SetUpList {
       h(
         'section',
         { class: 'machine-group' },
-        h(
-          'h2',
-          {},
-          machine,
-          h(
-            'span',
-            { class: 'kind' },
-            `${kindWords}, ${setUps.length === 1 ? '1 set-up' : `${setUps.length} set-ups`}`,
-          ),
-        ),
+        h('h2', {}, machine, h('span', { class: 'kind' }, PHRASES.kindAndSetUps(kindWords, setUps.length))),
         ...setUps.map(({ setUp, place }) => {
           const card = this.#card(setUp, place);
           cards.push(card);
@@ -138,16 +129,16 @@ export class SetUpList {
       type: 'checkbox',
       id,
       'data-key': id,
-      'aria-label': `${run.carcass}, ${run.panel} bored`,
+      'aria-label': PHRASES.runBored(run),
     });
     box.addEventListener('change', () => this.#actions.tick([run.content], box.checked));
     const open = h(
       'button',
-      { type: 'button', class: 'run-open', 'data-key': `open-${id}`, title: 'Show its steps on the machine' },
+      { type: 'button', class: 'run-open', 'data-key': `open-${id}`, title: LABELS.showSteps },
       h(
         'span',
         { class: 'run-head' },
-        h('span', { class: 'run-name' }, `${run.pieces > 1 ? `${run.pieces} of ` : ''}${run.carcass}, ${run.panel}`),
+        h('span', { class: 'run-name' }, PHRASES.runName(run, run.pieces)),
         h('span', { class: 'run-size' }, run.size),
       ),
       ...run.steps.map((step, at) =>
@@ -160,10 +151,10 @@ export class SetUpList {
       {
         type: 'button',
         class: 'run-text',
-        'aria-label': `${run.carcass}, ${run.panel}: show in the text`,
-        title: 'Go to the line that makes the panel',
+        'aria-label': PHRASES.runText(run),
+        title: LABELS.goToPanelText,
       },
-      'Text',
+      LABELS.text,
     );
     text.addEventListener('click', () => this.#actions.reveal(run.carcass, run.panel));
     return { run, box, row: h('li', { 'data-run': `${setUp.id}/${run.carcass}/${run.panel}` }, box, open, text) };
@@ -171,11 +162,7 @@ export class SetUpList {
 
   /** How much there is to bore in a set-up, and one button to tick it all off. */
   #runsHead({ runs, strokes, holes }: ListedSetUp): HTMLElement {
-    const all = h(
-      'button',
-      { type: 'button', class: 'tick-all', title: 'Tick off every panel of this set-up' },
-      'All bored',
-    );
+    const all = h('button', { type: 'button', class: 'tick-all', title: LABELS.allBoredMeaning }, LABELS.allBored);
     all.addEventListener('click', () =>
       this.#actions.tick(
         runs.map(({ content }) => content),
@@ -183,8 +170,7 @@ export class SetUpList {
       ),
     );
     const panels = runs.reduce((all, { pieces }) => all + pieces, 0);
-    const words = `${counted(panels, 'panel')}, ${counted(strokes, 'stroke')}, ${counted(holes, 'hole')}`;
-    return h('div', { class: 'runs-head' }, h('span', {}, words), all);
+    return h('div', { class: 'runs-head' }, h('span', {}, PHRASES.toBore(panels, strokes, holes)), all);
   }
 
   /** @param fold whether set-ups that are done are folded away: when the list comes, not under the reader's hands */
@@ -201,11 +187,11 @@ export class SetUpList {
       const isDone = own === runs.length;
       element.classList.toggle('is-done', isDone);
       if (fold) element.open = !isDone;
-      say(progress, isDone ? 'done' : `${own} of ${counted(runs.length, 'panel')} bored`);
+      say(progress, isDone ? LABELS.setUpDone : PHRASES.bored(own, runs.length));
       bored += own;
       all += runs.length;
     }
-    say(this.#done, `${bored} of ${all} panel runs ticked off`);
+    say(this.#done, PHRASES.ticked(bored, all));
     this.#meter.max = Math.max(all, 1);
     this.#meter.value = bored;
   }
@@ -248,7 +234,7 @@ function toSet(setUp: ListedSetUp, set: HTMLInputElement): HTMLElement {
       'label',
       { for: set.id, class: 'set' },
       set,
-      h('span', {}, setUp.changes.length === 0 ? 'Nothing is to be changed' : 'Machine set'),
+      h('span', {}, setUp.changes.length === 0 ? LABELS.nothingToChange : LABELS.machineSet),
       h('span', { class: 'time' }, setUp.time),
     ),
     h('ol', { class: 'changes' }, ...setUp.changes.map((words) => h('li', {}, words))),
@@ -266,22 +252,18 @@ function toSet(setUp: ListedSetUp, set: HTMLInputElement): HTMLElement {
             h('span', { class: 'value' }, value),
             ' ',
             ...(about === measured ? [] : [h('span', { class: 'about' }, about)]),
-            ...(changed ? [h('span', { class: 'unseen' }, ' (change)')] : []),
+            ...(changed ? [' ', h('span', { class: 'unseen' }, OF_PAGE.change)] : []),
           ),
         ),
       ),
     ),
-    ...(measured === null ? [] : [h('p', { class: 'measured about' }, `Each stop: ${measured}.`)]),
+    ...(measured === null ? [] : [h('p', { class: 'measured about' }, PHRASES.eachStop(measured))]),
   );
 }
 
 /** How the panel is laid for a stroke, and what has to be out of its way. */
 function layWords({ words, lowered, held }: ListedStep): string {
-  const more = [
-    ...(lowered.length > 0 ? [`lower ${listed(lowered.map(stopCalled))}`] : []),
-    ...(held ? [] : ['hold it in a fixture, no clamp reaches it']),
-  ];
-  return sentence([words, ...more].join('; '));
+  return PHRASES.lay({ words, lowered: lowered.map(stopCalled), held });
 }
 
 /** Neighbours in the order that stand on one machine. */
@@ -305,15 +287,11 @@ function byReason(unbored: Reply['unbored']): ReadonlyMap<string, Reply['unbored
 }
 
 function leftOut({ broken, unbored }: Reply): string[] {
-  const missing = broken.length === 0 ? [] : [`Not in this list, because the text has errors: ${broken.join(', ')}.`];
   return [
-    ...missing,
+    ...(broken.length === 0 ? [] : [PHRASES.broken(broken)]),
     ...[...byReason(unbored)].map(([reason, panels]) => {
       const holes = panels.reduce((sum, { count }) => sum + count, 0);
-      const names = listed(panels.map(({ carcass, panel }) => `${carcass}, ${panel}`));
-      return `${counted(holes, 'hole')} not bored by any set-up. ${reason} ${counted(panels.length, 'panel')}: ${names}.`;
+      return PHRASES.unbored(holes, panels, reason);
     }),
   ];
 }
-
-const counted = (count: number, word: string): string => (count === 1 ? `1 ${word}` : `${count} ${word}s`);

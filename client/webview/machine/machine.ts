@@ -2,6 +2,8 @@ import type { MachineStepReply, StepAddress } from '../../../shared-core/drawing
 import type { ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
 import { IN_SHORT } from '../../../shared-core/machining/caution.js';
 import { h, say } from '../page/dom.js';
+import { PHRASES } from '../page/messages.js';
+import { LABELS } from './messages.js';
 import { ARROWS } from '../page/pointer.js';
 import { readPlace, type Place } from '../page/viewport.js';
 import { Bar, type Go, type Standing } from './bar.js';
@@ -100,12 +102,12 @@ const cautions = h('ul', {});
 const caution = h(
   'details',
   { class: 'cautions', open: true },
-  h('summary', {}, warningSign(), h('strong', {}, 'Cautions'), h('span', { class: 'in-short' }, IN_SHORT)),
+  h('summary', {}, warningSign(), h('strong', {}, LABELS.cautions), h('span', { class: 'in-short' }, IN_SHORT)),
   cautions,
 );
 const machine = h(
   'section',
-  { class: 'machine-side', 'aria-label': 'Machine view' },
+  { class: 'machine-side', 'aria-label': LABELS.machineView },
   bar.element,
   bar.words,
   nothing,
@@ -119,10 +121,10 @@ document.body.append(
   stale,
   empty,
   both,
-  h('section', { class: 'cautioned', 'aria-label': 'Cautions' }, caution),
+  h('section', { class: 'cautioned', 'aria-label': LABELS.cautions }, caution),
   floor.element,
 );
-show(empty, 'Waiting for the set-ups.');
+show(empty, LABELS.waiting);
 for (const one of [trouble, stale, nothing]) show(one, '');
 both.hidden = true;
 caution.hidden = true;
@@ -164,7 +166,7 @@ function receiveSubject(next: MachineSubject): void {
     list.clear();
     board.clear();
     both.hidden = true;
-    show(empty, 'Waiting for the set-ups.');
+    show(empty, LABELS.waiting);
   }
   restep(true);
   showSide();
@@ -191,7 +193,7 @@ function receiveSetUps(next: SetUpsReply): void {
   both.hidden = isNothing;
   caution.hidden = isNothing;
   const old = isNothing ? null : next.stale;
-  show(stale, old === null ? '' : `Not up to date. ${old}`);
+  show(stale, old === null ? '' : PHRASES.stale(old));
   document.body.classList.toggle('out-of-date', old !== null);
   if (isNothing) {
     steps = [];

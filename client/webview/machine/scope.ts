@@ -1,6 +1,7 @@
 import type { ListedSetUp } from '../../../shared-core/drawing/messages/set-ups.js';
 import { fill } from '../preview/header.js';
 import { h } from '../page/dom.js';
+import { LABELS } from './messages.js';
 import type { MachineSide, MachineSubject } from '../messages/machine.js';
 
 export interface ScopeActions {
@@ -14,8 +15,8 @@ export interface ScopeActions {
 export class ScopePicker {
   readonly element: HTMLElement;
   readonly #sides: Readonly<Record<MachineSide, HTMLButtonElement>>;
-  readonly #carcass = h('select', { 'aria-label': 'Steps of which carcass', class: 'carcass' });
-  readonly #panel = h('select', { 'aria-label': 'Steps of which panel', class: 'panel' });
+  readonly #carcass = h('select', { 'aria-label': LABELS.stepsOfCarcass, class: 'carcass' });
+  readonly #panel = h('select', { 'aria-label': LABELS.stepsOfPanel, class: 'panel' });
 
   constructor(actions: ScopeActions) {
     const side = (name: MachineSide, words: string, title: string): HTMLButtonElement => {
@@ -24,16 +25,16 @@ export class ScopePicker {
       return button;
     };
     this.#sides = {
-      machine: side('machine', 'Machine view', 'One stroke after the other, as the operator sees it'),
-      list: side('list', 'Set-up list', 'The whole job in the order to run'),
+      machine: side('machine', LABELS.machineView, LABELS.machineViewMeaning),
+      list: side('list', LABELS.setUpList, LABELS.setUpListMeaning),
     };
     const valueOf = ({ value }: HTMLSelectElement): string | null => (value === '' ? null : value);
     this.#carcass.addEventListener('change', () => actions.choose(valueOf(this.#carcass), null));
     this.#panel.addEventListener('change', () => actions.choose(valueOf(this.#carcass), valueOf(this.#panel)));
     const floor = h(
       'button',
-      { type: 'button', class: 'floor-open', title: 'One thing at a time, large, to work by at the machine' },
-      'At the machine',
+      { type: 'button', class: 'floor-open', title: LABELS.atMachineMeaning },
+      LABELS.atMachine,
     );
     floor.addEventListener('click', () => actions.toMachine());
     this.element = h(
@@ -41,12 +42,12 @@ export class ScopePicker {
       {},
       h(
         'div',
-        { class: 'tools', role: 'toolbar', 'aria-label': 'Machines' },
+        { class: 'tools', role: 'toolbar', 'aria-label': LABELS.machines },
         h('div', { class: 'switch' }, this.#sides.machine, this.#sides.list),
         h(
           'div',
           { class: 'pick' },
-          h('span', { class: 'steps-of', 'aria-hidden': 'true' }, 'Steps of'),
+          h('span', { class: 'steps-of', 'aria-hidden': 'true' }, LABELS.stepsOf),
           this.#carcass,
           this.#panel,
         ),
@@ -61,8 +62,8 @@ export class ScopePicker {
     const runs = setUps.flatMap((one) => one.runs);
     const carcasses = [...new Set(runs.map((run) => run.carcass))].sort();
     const panels = [...new Set(runs.filter((run) => run.carcass === carcass).map((run) => run.panel))].sort();
-    fill(this.#carcass, carcasses, carcass, 'the whole job');
-    fill(this.#panel, panels, panel, 'all its panels');
+    fill(this.#carcass, carcasses, carcass, LABELS.wholeJob);
+    fill(this.#panel, panels, panel, LABELS.allPanels);
     this.#panel.hidden = carcass === null;
   }
 }

@@ -2,6 +2,7 @@ import type { MachineScene, Sign } from '../../../shared-core/drawing/machine-vi
 import type { SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h } from '../page/dom.js';
 import { patch } from '../page/patch.js';
+import { LABELS, PHRASES } from './messages.js';
 
 const circle = (name: string, r: number, line = ''): SvgNode => ({
   tag: 'circle',
@@ -26,14 +27,10 @@ const SIGNS: Readonly<Record<Sign, readonly SvgNode[]>> = {
   'stop-used': [path('stop-used line-outline', 'M5.5 2H10.5V14H5.5Z')],
   'stop-standing': [path('stop-standing line-outline', 'M5.5 2H10.5V14H5.5Z')],
   'stop-lowered': [path('stop-lowered line-hidden', 'M5.5 2H10.5V14H5.5Z')],
-  clamp: [path('clamp line-fine', 'M3 3H13V13H3ZM3 3L13 13M13 3L3 13')],
-  'hands-clear': [path('zone line-phantom', 'M1 3H15V13H1Z')],
-  band: [path('band line-band', 'M1 8H15')],
+  clamp: [path('clamp', 'M3 3H13V13H3ZM3 3L13 13M13 3L3 13', 'line-fine')],
+  'hands-clear': [path('zone', 'M1 3H15V13H1Z', 'line-phantom')],
+  band: [path('band', 'M1 8H15', 'line-band')],
 };
-
-/** What the keys do, for those who see the legend and those who hear the drawing. */
-export const KEY_WORDS =
-  'Left and right arrow: steps. Page Up and Page Down: set-ups. Space: panel bored. Enter: go to the text. Plus, minus and 0: zoom; arrows with Shift move the drawing.';
 
 /** What the signs of a scene mean. Rebuilt only where it differs. */
 export class Legend {
@@ -42,9 +39,9 @@ export class Legend {
   readonly element = h(
     'details',
     { class: 'signs', open: window.matchMedia('(min-width: 34rem) and (min-height: 56rem)').matches },
-    h('summary', {}, 'Signs and keys'),
+    h('summary', {}, LABELS.signsAndKeys),
     this.#list,
-    h('p', { class: 'key-words' }, KEY_WORDS),
+    h('p', { class: 'key-words' }, LABELS.keys),
   );
   #shown = '';
 
@@ -54,7 +51,7 @@ export class Legend {
     this.#shown = content;
     this.#list.replaceChildren(
       ...scene.signs.map(({ sign, words }) => h('li', {}, iconOf(sign), words)),
-      h('li', { class: 'unit' }, `figures in ${scene.unit === 'mm' ? 'millimetres' : 'inches'}`),
+      h('li', { class: 'unit' }, PHRASES.figuresIn(scene.unit)),
     );
   }
 }

@@ -1,4 +1,5 @@
 import { h } from './dom.js';
+import { LABELS } from './messages.js';
 
 /** Percent of the page for what is under the line. */
 const LEAST = 8;
@@ -32,7 +33,7 @@ export class Splitter {
       'aria-label': words,
       'aria-valuemin': String(LEAST),
       'aria-valuemax': String(MOST),
-      title: 'Drag to share the page out; a double click shares it as usual',
+      title: LABELS.splitter,
     });
     this.#listen();
     this.show(usual);

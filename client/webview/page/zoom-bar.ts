@@ -1,4 +1,5 @@
 import { h, say } from './dom.js';
+import { LABELS, PHRASES } from './messages.js';
 import type { Viewport } from './viewport.js';
 
 /** The buttons that zoom a drawing, and between them how far it is zoomed. */
@@ -12,7 +13,7 @@ export class ZoomBar {
   constructor(viewport: () => Viewport) {
     this.#viewport = viewport;
 
-    this.#percent = h('button', { type: 'button', class: 'percent', title: 'Show the whole drawing (0)' });
+    this.#percent = h('button', { type: 'button', class: 'percent', title: LABELS.showWhole });
     this.#percent.addEventListener('click', () => viewport().go(null));
     const zoom = (words: string, title: string, steps: number): HTMLButtonElement => {
       const button = h('button', { type: 'button', title, 'aria-label': title }, words);
@@ -22,15 +23,15 @@ export class ZoomBar {
     this.element = h(
       'div',
       { class: 'zoom' },
-      zoom('−', 'Zoom out (−)', -1),
+      zoom('−', LABELS.zoomOut, -1),
       this.#percent,
-      zoom('+', 'Zoom in (+)', 1),
+      zoom('+', LABELS.zoomIn, 1),
     );
   }
 
   show(): void {
     const percent = Math.round(this.#viewport().magnification * 100);
-    say(this.#percent, `${percent} %`);
-    this.#percent.setAttribute('aria-label', `${percent} percent of the whole drawing; show the whole (0)`);
+    say(this.#percent, PHRASES.zoom(percent));
+    this.#percent.setAttribute('aria-label', PHRASES.zoomed(percent));
   }
 }

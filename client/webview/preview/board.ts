@@ -6,6 +6,7 @@ import type { BoreShape, Point, Scene, SourceKey } from '../../../shared-core/dr
 import { isRow } from '../../../shared-core/fittings/purposes.js';
 import { sceneNodes, type SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, say } from '../page/dom.js';
+import { LABELS, PHRASES } from './messages.js';
 import { Measuring } from './measuring.js';
 import { Shelves } from './shelves.js';
 import { patch } from '../page/patch.js';
@@ -22,9 +23,6 @@ export interface BoardActions {
   /** The wheel is turned over the whole drawing. */
   readonly scroll: (by: number) => void;
 }
-
-const KEYS =
-  'Tab goes through the lines of the hole table, arrows from bore to bore, Enter to the text; M on one bore and then on another measures between them; plus and minus zoom, 0 shows the whole.';
 
 /** The drawing itself: patched in place, moved and zoomed, its bores pointed at, walked through and followed to the text. */
 export class Board {
@@ -44,10 +42,7 @@ export class Board {
   readonly #keys = h(
     'p',
     { class: 'keys', 'aria-hidden': 'true' },
-    'Tab and arrows: bores',
-    ' · Enter: text',
-    ' · M: measure',
-    ' · + − 0: zoom',
+    [LABELS.keysForBores, LABELS.keyForText, LABELS.keyForMeasuring, LABELS.keysForZoom].join(' · '),
   );
   readonly #words = h('p', { class: 'unseen', id: 'described' });
   readonly #shelves: Shelves;
@@ -72,7 +67,7 @@ export class Board {
     this.#svg.append(this.#drawing, this.#rings);
     this.element = h(
       'section',
-      { class: 'board', 'aria-label': 'Drawing' },
+      { class: 'board', 'aria-label': LABELS.drawing },
       this.#svg,
       this.#keys,
       this.#shelfWords,
@@ -110,7 +105,7 @@ export class Board {
     this.#svg.style.setProperty('--paper-mm', String(scene.scale));
     this.#svg.setAttribute('aria-label', `${scene.title}. ${scene.caption}`);
     this.#svg.dataset.view = scene.view;
-    say(this.#words, `${describe(scene)} ${KEYS}`);
+    say(this.#words, `${describe(scene)} ${LABELS.keys}`);
     const firsts = new Set<number>();
     const abouts = new Map(this.#bores.map((bore) => [bore.key, bore]));
     const names = new Set(scene.shapes.flatMap(({ key, class: kind }) => (kind === 'panel-name' ? [key] : [])));
@@ -319,7 +314,7 @@ function marked(node: SvgNode): SvgNode {
 /** The name of a panel, where all are shown, opens its bore map. */
 function opening(node: SvgNode): SvgNode {
   const panel = node.attributes['data-panel'] ?? '';
-  const more = { 'data-opens': panel, role: 'button', tabindex: '0', 'aria-label': `${panel}: show its bore map` };
+  const more = { 'data-opens': panel, role: 'button', tabindex: '0', 'aria-label': PHRASES.openPanel(panel) };
   return { ...node, attributes: { ...node.attributes, ...more } };
 }
 

@@ -1,5 +1,7 @@
 import type { DrawableCarcass, DrawingReply, View } from '../../../shared-core/drawing/messages/drawing.js';
 import { h, say } from '../page/dom.js';
+import { PHRASES } from '../page/messages.js';
+import { LABELS } from './messages.js';
 import { moreButton, type MoreActions } from './more.js';
 import type { Subject } from '../messages/preview.js';
 
@@ -19,8 +21,8 @@ export class Header {
 
   readonly element: HTMLElement;
   readonly #views: Readonly<Record<View, HTMLButtonElement>>;
-  readonly #carcass = h('select', { 'aria-label': 'Carcass', class: 'carcass' });
-  readonly #panel = h('select', { 'aria-label': 'Panel', class: 'panel' });
+  readonly #carcass = h('select', { 'aria-label': LABELS.carcass, class: 'carcass' });
+  readonly #panel = h('select', { 'aria-label': LABELS.panel, class: 'panel' });
   readonly #follow = h('input', { type: 'checkbox', id: 'follow' });
   readonly #block = h('div', { class: 'title-block' });
   /** Lies over the drawing, so that nothing moves where it comes and goes. */
@@ -38,8 +40,8 @@ export class Header {
       return button;
     };
     this.#views = {
-      panel: view('panel', 'Bore map', 'One panel with its dimensions'),
-      'all-panels': view('all-panels', 'All panels', 'Every panel of the carcass'),
+      panel: view('panel', LABELS.boreMap, LABELS.boreMapMeaning),
+      'all-panels': view('all-panels', LABELS.allPanels, LABELS.allPanelsMeaning),
     };
     this.#carcass.addEventListener('change', () => this.#pick({ carcass: this.#carcass.value, panel: null }));
     this.#panel.addEventListener('change', () => this.#pick({ panel: this.#panel.value, view: 'panel' }));
@@ -49,7 +51,7 @@ export class Header {
       {},
       h(
         'div',
-        { class: 'tools', role: 'toolbar', 'aria-label': 'Drawing' },
+        { class: 'tools', role: 'toolbar', 'aria-label': LABELS.drawing },
         h('div', { class: 'switch' }, this.#views.panel, this.#views['all-panels']),
         h('div', { class: 'pick' }, this.#carcass, this.#panel),
         h(
@@ -57,10 +59,10 @@ export class Header {
           {
             class: 'follow',
             for: 'follow',
-            title: 'Draw the panel that the cursor stands in; without it, the drawing stays on its panel',
+            title: LABELS.followMeaning,
           },
           this.#follow,
-          'Follow cursor',
+          LABELS.follow,
         ),
         moreButton(actions),
       ),
@@ -87,7 +89,7 @@ export class Header {
     );
     fill(this.#panel, panelsOf(reply.carcasses, carcass), subject.view === 'all-panels' ? null : panel);
     const stale = reply.kind === 'drawing' ? reply.stale : null;
-    say(this.state, stale === null ? '' : `Not up to date. ${stale}`);
+    say(this.state, stale === null ? '' : PHRASES.stale(stale));
     this.state.hidden = stale === null;
     this.#showBlock(reply);
   }
@@ -125,7 +127,7 @@ export function fill(select: HTMLSelectElement, names: readonly string[], chosen
   const wanted = chosen === null || all !== undefined ? ['', ...names] : names;
   if (shown.length !== wanted.length || shown.some((value, index) => value !== wanted[index])) {
     select.replaceChildren(
-      ...wanted.map((name) => h('option', { value: name }, name === '' ? (all ?? 'choose a panel') : name)),
+      ...wanted.map((name) => h('option', { value: name }, name === '' ? (all ?? LABELS.choosePanel) : name)),
     );
   }
   select.value = chosen ?? '';

@@ -3,6 +3,7 @@ import type { HoleLine, Scene, SceneFinding, SourceKey } from '../../../shared-c
 import { boreClass, patternNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h } from '../page/dom.js';
 import { patch } from '../page/patch.js';
+import { LABELS, PHRASES, SEVERITIES } from './messages.js';
 
 export interface ListActions {
   /** The reader wants to see the text that a line comes from. */
@@ -11,19 +12,17 @@ export interface ListActions {
   readonly point: (bores: readonly string[]) => void;
 }
 
-const WORDS = { error: 'Error', warning: 'Warning', info: 'Note' } as const;
-
 /** After the number: count, face, u, v, diameter, depth, use. Lists of places may be broken into lines. */
-const COLUMNS = ['', 'whole', 'places across', 'places', '', '', 'use'];
+const COLUMNS = [[], ['whole'], ['places', 'across'], ['places'], [], [], ['use']];
 
 /** Findings, hole table and notes under the drawing: all that it shows, as text. Rebuilt only where its content differs. */
 export class Lists {
   readonly #actions: ListActions;
 
   readonly element: HTMLElement;
-  readonly #findings = h('section', { class: 'findings', 'aria-label': 'Findings' });
-  readonly #holes = h('section', { class: 'holes', 'aria-label': 'Hole table' });
-  readonly #notes = h('section', { class: 'notes', 'aria-label': 'Notes' });
+  readonly #findings = h('section', { class: 'findings', 'aria-label': LABELS.findings });
+  readonly #holes = h('section', { class: 'holes', 'aria-label': LABELS.holeTable });
+  readonly #notes = h('section', { class: 'notes', 'aria-label': LABELS.notes });
   #shown = ['', '', ''];
 
   constructor(actions: ListActions) {
@@ -56,30 +55,30 @@ export class Lists {
   }
 
   #findingList(findings: readonly SceneFinding[]): Node[] {
-    if (findings.length === 0) return [h('p', { class: 'clean' }, 'No findings here.')];
+    if (findings.length === 0) return [h('p', { class: 'clean' }, LABELS.noFindings)];
     const items = findings.map((finding) => {
       const button = h(
         'button',
         { type: 'button', class: 'finding-line', 'data-key': finding.key },
-        h('span', { class: `gravity ${finding.severity}` }, WORDS[finding.severity]),
+        h('span', { class: `gravity ${finding.severity}` }, SEVERITIES[finding.severity]),
         h('span', { class: 'message' }, finding.message),
         h('span', { class: 'rule' }, finding.rule),
       );
       this.#wire(button, finding.bores, finding.source);
       return h('li', {}, button);
     });
-    return [h('h2', {}, findings.length === 1 ? '1 finding' : `${findings.length} findings`), h('ul', {}, ...items)];
+    return [h('h2', {}, PHRASES.findings(findings.length)), h('ul', {}, ...items)];
   }
 
   #holeTable(scene: Scene): Node[] {
-    if (scene.table.length === 0) return [h('p', { class: 'clean' }, 'No bores in this panel.')];
+    if (scene.table.length === 0) return [h('p', { class: 'clean' }, LABELS.noBores)];
     const ofAll = scene.view === 'all-panels';
-    const heads = ofAll ? ['Panel', ...scene.heads] : scene.heads;
+    const heads = ofAll ? [LABELS.panel, ...scene.heads] : scene.heads;
     const rows = scene.table.map((line) => {
       const [number, ...cells] = tableCells(line);
       const button = h(
         'button',
-        { type: 'button', 'data-key': `line-${line.number}`, 'aria-label': `Line ${number!}: show in the text` },
+        { type: 'button', 'data-key': `line-${line.number}`, 'aria-label': PHRASES.line(number!) },
         signOf(line),
         h('span', {}, number!),
       );
@@ -88,17 +87,17 @@ export class Lists {
         { 'data-line': number! },
         ...(ofAll ? [h('td', { class: 'whole' }, line.panel)] : []),
         h('th', { scope: 'row' }, button),
-        ...cells.map((cell, index) => h('td', { class: COLUMNS[index] ?? null }, cell)),
+        ...cells.map((cell, index) => h('td', { class: COLUMNS[index]?.join(' ') || null }, cell)),
       );
       this.#wire(row, line.bores, line.source);
       return row;
     });
     return [
-      h('h2', {}, 'Holes'),
+      h('h2', {}, LABELS.holes),
       h(
         'table',
         { class: ofAll ? 'of-all-panels' : null },
-        h('caption', { class: 'unseen' }, `Holes of ${scene.title}`),
+        h('caption', { class: 'unseen' }, PHRASES.holesOf(scene.title)),
         h('thead', {}, h('tr', {}, ...heads.map((head) => h('th', { scope: 'col' }, head)))),
         h('tbody', {}, ...rows),
       ),

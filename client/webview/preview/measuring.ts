@@ -2,14 +2,15 @@ import { measure, measuredWords } from '../../../shared-core/drawing/bore-map/me
 import type { BoreShape, Scene } from '../../../shared-core/drawing/scene/scene.js';
 import type { SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, say } from '../page/dom.js';
+import { LABELS, PHRASES } from './messages.js';
 
 /** How far one bore lies from another: the reader chooses two, the figures stay until he chooses again or leaves off. */
 export class Measuring {
   /** Begins and ends it. */
   readonly button = h(
     'button',
-    { type: 'button', class: 'measure', 'aria-pressed': 'false', title: 'Measure from one bore to another (M)' },
-    'Measure',
+    { type: 'button', class: 'measure', 'aria-pressed': 'false', title: LABELS.measureMeaning },
+    LABELS.measure,
   );
   readonly element = h('p', { class: 'between-bores', role: 'status', hidden: true });
   readonly #changed: () => void;
@@ -61,12 +62,12 @@ export class Measuring {
   #words(): string {
     const [from, to, scene] = [this.#from, this.#to, this.#scene];
     if (!this.#isOn || scene === null) return '';
-    if (from === null) return 'Choose the first bore.';
-    if (to === null) return `From: ${nameOf(from)}.\nChoose the second bore.`;
+    if (from === null) return LABELS.chooseFirst;
+    if (to === null) return PHRASES.measuredFrom(nameOf(from));
     const measured = measure(from, to);
-    if (measured === null) return 'These bores are of two panels. Choose two of one.';
+    if (measured === null) return LABELS.twoPanels;
     const figures = measuredWords(measured, scene.unit).map(({ word, value }) => `${word} ${value}`);
-    return `From: ${nameOf(from)}. To: ${nameOf(to)}.\n${figures.join(' · ')}`;
+    return PHRASES.measured(nameOf(from), nameOf(to), figures);
   }
 
   /** The two bores and the line between them, over the drawing. */

@@ -1,5 +1,6 @@
 import type { PictureUse } from '../../../shared-core/drawing/messages/picture.js';
 import { h } from '../page/dom.js';
+import { LABELS } from './messages.js';
 
 export interface MoreActions {
   readonly another: () => void;
@@ -9,11 +10,11 @@ export interface MoreActions {
 /** What is done with a drawing now and then, behind one button, so that narrow panes keep their room. */
 export function moreButton({ another, picture }: MoreActions): HTMLElement {
   const entries: readonly (readonly [name: string, words: string, act: () => void])[] = [
-    ['another', 'Another preview, kept on this panel', another],
-    ['copy', 'Copy as picture', () => picture('copy')],
-    ['svg', 'Save as SVG', () => picture('svg')],
-    ['png', 'Save as PNG', () => picture('png')],
-    ['print', 'Print', () => picture('print')],
+    ['another', LABELS.another, another],
+    ['copy', LABELS.copy, () => picture('copy')],
+    ['svg', LABELS.svg, () => picture('svg')],
+    ['png', LABELS.png, () => picture('png')],
+    ['print', LABELS.print, () => picture('print')],
   ];
   const button = h(
     'button',
@@ -21,8 +22,8 @@ export function moreButton({ another, picture }: MoreActions): HTMLElement {
       type: 'button',
       'aria-expanded': 'false',
       'aria-controls': 'more',
-      'aria-label': 'More',
-      title: 'Another preview, picture, print',
+      'aria-label': LABELS.more,
+      title: LABELS.moreMeaning,
     },
     '⋯',
   );

@@ -1,5 +1,7 @@
 import { Board } from './board.js';
 import { h, say } from '../page/dom.js';
+import { LABELS as OF_PAGE, PHRASES } from '../page/messages.js';
+import { LABELS } from './messages.js';
 import { Header, type Choice } from './header.js';
 import { Lists } from './lists.js';
 import { Splitter } from '../page/splitter.js';
@@ -69,7 +71,7 @@ const empty = h('p', { class: 'empty', role: 'status' });
 const done = h('p', { class: 'copied', role: 'status' });
 const trouble = h('p', { class: 'trouble', role: 'alert' });
 const splitter = new Splitter(
-  'Drawing and lists',
+  LABELS.drawingAndLists,
   32,
   (share) => document.body.style.setProperty('--lists', `${share}%`),
   (share) => editor.postMessage({ type: 'share', share }),
@@ -77,7 +79,7 @@ const splitter = new Splitter(
 const bands = h('div', { class: 'bands' }, trouble, done, header.state);
 const stage = h('div', { class: 'stage' }, empty, board.element, bands);
 document.body.append(h('main', { class: 'page' }, header.element, stage, splitter.element, lists.element));
-show(empty, 'Waiting for the drawing.');
+show(empty, OF_PAGE.waiting);
 show(trouble, '');
 show(done, '');
 
@@ -153,11 +155,11 @@ async function painted({ use, name, svg }: Extract<ToPage, { type: 'paint' }>): 
     if (use === 'png') editor.postMessage({ type: 'painted', name, png: await asBase64(picture) });
     else {
       await navigator.clipboard.write([new ClipboardItem({ [picture.type]: picture })]);
-      show(done, 'Copied as a picture.');
+      show(done, LABELS.copied);
       setTimeout(() => show(done, ''), 4000);
     }
   } catch (fault) {
-    show(trouble, `The picture could not be made: ${fault instanceof Error ? fault.message : String(fault)}`);
+    show(trouble, PHRASES.pictureFailed(fault instanceof Error ? fault.message : String(fault)));
   }
 }
 

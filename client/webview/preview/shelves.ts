@@ -2,6 +2,7 @@ import type { Point, Scene, SceneShelf } from '../../../shared-core/drawing/scen
 import type { SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
 import { inPane } from '../page/pointer.js';
 import type { Viewport } from '../page/viewport.js';
+import { PHRASES } from './messages.js';
 
 export interface ShelfActions {
   /** The reader has put a shelf so many holes further up, or down where negative. */
@@ -81,7 +82,7 @@ export class Shelves {
       'data-shelf': shelf.key,
       role: 'slider',
       tabindex: '0',
-      'aria-label': `Loose shelf ${shelf.panel}`,
+      'aria-label': PHRASES.looseShelf(shelf.panel),
       'aria-orientation': 'vertical',
       'aria-valuemin': '1',
       'aria-valuemax': String(shelf.holes),
@@ -108,7 +109,7 @@ export class Shelves {
   /** 'Hole 12 of 23' while a shelf is being drawn there; '' else. */
   get words(): string {
     const grip = this.#grip;
-    return grip === null || grip.by === 0 ? '' : `Hole ${grip.shelf.hole + grip.by} of ${grip.shelf.holes}`;
+    return grip === null || grip.by === 0 ? '' : PHRASES.shelfHole(grip.shelf.hole + grip.by, grip.shelf.holes);
   }
 
   #of(target: EventTarget | null): SceneShelf | undefined {

@@ -3,7 +3,9 @@ import { sceneNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { isShopSubject, isToShopPage, type FromShopPage } from '../messages/shop.js';
 import { h, say } from '../page/dom.js';
 import { editorSide } from '../page/editor.js';
+import { LABELS as OF_PAGE, PHRASES } from '../page/messages.js';
 import { patch } from '../page/patch.js';
+import { LABELS } from './messages.js';
 
 /** CSS pixels for a millimetre of lettering: capitals of 2.5 mm are 9 pixels high. */
 const PIXELS_PER_MM = 3.6;
@@ -12,7 +14,7 @@ const MARGIN = 24;
 
 const editor = editorSide<FromShopPage>();
 const head = h('h1', {});
-const empty = h('p', { class: 'empty', role: 'status' }, 'Waiting for the drawing.');
+const empty = h('p', { class: 'empty', role: 'status' }, OF_PAGE.waiting);
 const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
 const list = h('main', { class: 'machines machine' });
 document.body.append(h('header', { class: 'shop-head' }, head), trouble, empty, list);
@@ -31,7 +33,7 @@ class MachineCard {
   #source = '';
 
   constructor(name: string) {
-    this.#name = h('button', { type: 'button', title: 'Show in the text' }, name);
+    this.#name = h('button', { type: 'button', title: LABELS.showInText }, name);
     this.#name.addEventListener('click', () => reveal(this.#source));
     this.#svg.setAttribute('class', 'drawing');
     this.#svg.setAttribute('role', 'img');
@@ -56,7 +58,7 @@ class MachineCard {
     this.#source = source;
     this.element.dataset.source = source;
     say(this.#kind, kindWords);
-    say(this.#fault, fault === null ? '' : `Not up to date. ${fault}`);
+    say(this.#fault, fault === null ? '' : PHRASES.stale(fault));
     this.#fault.hidden = fault === null;
     this.element.classList.toggle('out-of-date', fault !== null);
     if (fault !== null) return;
@@ -105,7 +107,7 @@ function receive(reply: ShopViewReply): void {
   const machines = reply.kind === 'shop' ? reply.machines : [];
   say(empty, reply.kind === 'nothing' ? reply.reason : '');
   empty.hidden = reply.kind === 'shop';
-  say(head, reply.kind === 'shop' && reply.title !== '' ? reply.title : 'Machines');
+  say(head, reply.kind === 'shop' && reply.title !== '' ? reply.title : LABELS.machines);
   const elements = machines.map((machine) => {
     const card = cards.get(machine.name) ?? new MachineCard(machine.name);
     cards.set(machine.name, card);

@@ -10,6 +10,8 @@ import type { Box, Point, TextShape } from '../scene/scene.js';
 import { BAR } from '../machine-view/stage.js';
 import { corners, hatch } from '../machine-view/table.js';
 import { sentence } from '../../words/english.js';
+import { tell } from '../../words/message.js';
+import { NAMES, say } from './messages.js';
 import { sourceOf } from './source-of.js';
 import type { Standing, StandingHead } from './standing.js';
 
@@ -25,9 +27,9 @@ export function drawBed(pen: Pen, stand: Standing, unit: Unit): void {
   // No name stands on the fence, however far it reaches.
   const { x, width } = grow(frameOf(pen.shapes, pen.scale), pen.paper(200));
   pen.takeSolid({ x, width, y: stand.down > 0 ? -pen.paper(BAR) : 0, height: pen.paper(BAR) });
-  stand.heads.forEach((head, index) => drawHead(pen, stand, head, index, write));
+  stand.heads.forEach((head, index) => drawHead(pen, stand, head, index, unit, write));
   drawClamps(pen, stand);
-  if (stand.throat !== null) drawThroat(pen, stand, stand.throat, write);
+  if (stand.throat !== null) drawThroat(pen, stand, stand.throat, unit, write);
   drawTable(pen, stand);
 }
 
@@ -36,6 +38,7 @@ function drawHead(
   stand: Standing,
   head: StandingHead,
   index: number,
+  unit: Unit,
   write: (length: number) => string,
 ): void {
   const { down, machine, heads } = stand;
@@ -55,8 +58,8 @@ function drawHead(
   });
   pen.takeSolid(box);
   if (machine.kind === 'horizontal') return;
-  const name = heads.length === 1 ? '' : `Head ${index + 1}: `;
-  const words = `${name}${write(fromFence.min)} to ${write(fromFence.max)} from the fence`;
+  const range = { min: write(fromFence.min), max: write(fromFence.max) };
+  const words = tell(say.headRange({ head: heads.length === 1 ? null : index + 1, ...range }), unit);
   const [near, furthest] = [box, outline(fromFence.max)];
   const what = { key: `${key}:name`, class: 'label', source } as const;
   const right = furthest.x + furthest.width + pen.paper(1.2);
@@ -126,7 +129,7 @@ function drawClamps(pen: Pen, stand: Standing): void {
 }
 
 /** How deep a row can be: a line across the table. */
-function drawThroat(pen: Pen, stand: Standing, throat: number, write: (length: number) => string): void {
+function drawThroat(pen: Pen, stand: Standing, throat: number, unit: Unit, write: (length: number) => string): void {
   const source = sourceOf(stand.machine, 'throat');
   const { x, width } = frameOf(
     pen.shapes.filter(({ kind }) => kind !== 'text'),
@@ -134,7 +137,7 @@ function drawThroat(pen: Pen, stand: Standing, throat: number, write: (length: n
   );
   const y = stand.down * throat;
   pen.line({ key: 'throat', class: 'zone', source }, 'phantom', { x, y }, { x: x + width, y });
-  const words = `reaches ${write(throat * 1000)}`;
+  const words = tell(say.reaches({ throat: write(throat * 1000) }), unit);
   const what = { key: 'throat:name', class: 'label', source } as const;
   // On the outer side of the line first: within it stand the heads.
   const outer = stand.down > 0 ? y + pen.paper(3.2) : y - pen.paper(0.9);
@@ -172,5 +175,5 @@ function drawTable(pen: Pen, stand: Standing): void {
   ]);
   const below = around([table, bar, drawn])!;
   const stands = { key: 'operator', class: 'label' } as const;
-  pen.text(stands, 'Operator', x + width / 2, below.y + below.height + pen.paper(3.8), { anchor: 'middle' });
+  pen.text(stands, NAMES.operator, x + width / 2, below.y + below.height + pen.paper(3.8), { anchor: 'middle' });
 }

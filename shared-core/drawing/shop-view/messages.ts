@@ -4,6 +4,21 @@ import { counted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
+interface Range {
+  readonly min: Micrometres;
+  readonly max: Micrometres;
+}
+interface SomeSpindles {
+  /** From 1; null where there is one head. */
+  readonly head: number | null;
+  readonly spindles: number;
+}
+
+function spindlesOf({ head, spindles }: SomeSpindles): string {
+  const count = spindles === 1 ? 'One spindle' : `${spindles} spindles`;
+  return head === null ? count : `Head ${head}: ${count}`;
+}
+
 /** What a machine takes and does. */
 export const FACTS = labels({
   spindles: 'Spindles',
@@ -29,6 +44,10 @@ export const FACTS = labels({
   height: 'Height',
 });
 
+export const NAMES = labels({
+  operator: 'Operator',
+});
+
 /** What is said of the machines of a shop. */
 export const say = messages('shop-view', {
   spindles: ({ spindles, pitch }: { readonly spindles: number; readonly pitch: Micrometres }, show) =>
@@ -39,4 +58,24 @@ export const say = messages('shop-view', {
     const write = inOneNotation([min, max], unit);
     return `${write(min)} to ${write(max)} ${unit}`;
   },
+
+  // Beside what is drawn. The unit of the drawing is not said again at each figure.
+  headRange: ({ head, min, max }: { readonly head: number | null; readonly min: string; readonly max: string }) =>
+    head === null ? `${min} to ${max} from the fence` : `Head ${head}: ${min} to ${max} from the fence`,
+  reaches: ({ throat }: { readonly throat: string }) => `reaches ${throat}`,
+  stopRange: ({ stop, min, max }: { readonly stop: string; readonly min: string; readonly max: string }) =>
+    `${stop}: ${min} to ${max}`,
+
+  // For a reader who cannot see the drawing.
+  spindlesInPlate: ({ head, spindles }: SomeSpindles) => `${spindlesOf({ head, spindles })} in the plate.`,
+  spindlesFromFence: ({ head, spindles, min, max }: SomeSpindles & Range, show) =>
+    `${spindlesOf({ head, spindles })}, the first ${show.exact(min)} to ${show.exact(max)} from the fence.`,
+  stop: ({ stop, side, min, max }: Range & { readonly stop: string; readonly side: 'left' | 'right' }, show) =>
+    `Stop ${stop} on the ${side}, ${show.exact(min)} to ${show.exact(max)}.`,
+  clamp: ({ clamp }: { readonly clamp: string }) => `Clamp ${clamp}.`,
+
+  ofBuiltInShop: ({ kind }: { readonly kind: string }) => `${kind}, from the built-in shop`,
+  hasFault: () => 'The text of this machine has an error.',
+  ofJob: () => 'A job file has no machines of its own. Open the shop file (NAME.shop.yaml).',
+  noMachines: () => 'This shop has no machines yet. Write one under `vertical-heads:`.',
 });

@@ -6,6 +6,9 @@ import type { Pen } from '../scene/pen.js';
 import type { Box, TextShape } from '../scene/scene.js';
 import { BAR, STOP_LONG } from '../machine-view/stage.js';
 import { corners } from '../machine-view/table.js';
+import { tell } from '../../words/message.js';
+import type { Told } from '../../words/told.js';
+import { say } from './messages.js';
 import { sourceOf } from './source-of.js';
 import type { RangedStop, Standing } from './standing.js';
 
@@ -30,8 +33,11 @@ export function drawRanges(pen: Pen, stand: Standing, unit: Unit): void {
   );
   const inOrder = [...stops].sort((a, b) => a.range.min - b.range.min || a.range.max - b.range.max);
   for (const stop of inOrder) drawFaces(pen, stand, stop);
-  for (const stop of inOrder)
-    drawLane(pen, stand, stop, `${stop.name}  ${write(stop.range.min)} to ${write(stop.range.max)}`);
+  for (const stop of inOrder) drawLane(pen, stand, stop, rangeWords(stop, write, unit));
+}
+
+function rangeWords({ name, range: { min, max } }: RangedStop, write: (length: number) => string, unit: Unit): Told {
+  return tell(say.stopRange({ stop: name, min: write(min), max: write(max) }), unit);
 }
 
 /** What is drawn of a stop leads to its line. */

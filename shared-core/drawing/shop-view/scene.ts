@@ -1,11 +1,13 @@
 import type { Unit } from '../../length/units.js';
-import { showLength } from '../../length/show.js';
 import type { Machine } from '../../shop/model.js';
 import { frameOf } from '../scene/extent.js';
 import { grow } from '../scene/boxes.js';
 import { Pen } from '../scene/pen.js';
 import type { Box, Shape } from '../scene/scene.js';
 import { drawBed } from './bed.js';
+import { tellerIn } from '../../words/message.js';
+import { asItIs, joined, type Told } from '../../words/told.js';
+import { say } from './messages.js';
 import { drawRanges } from './ranges.js';
 import { isBoring, standing, type Standing } from './standing.js';
 
@@ -15,7 +17,7 @@ export interface ShopMachineScene {
   readonly frame: Box;
   readonly shapes: readonly Shape[];
   /** All that the drawing shows, for a reader who cannot see it. */
-  readonly described: string;
+  readonly described: Told;
 }
 
 /** What stands on the table has this part of the pane at least, however much is lettered about it. */
@@ -62,19 +64,15 @@ function drawAt(stand: Standing, unit: Unit, scale: number): { shapes: readonly 
   return { shapes, frame: grow(frameOf(shapes, scale), pen.paper(2)) };
 }
 
-function describe({ machine, stops, heads, clamps }: Standing, unit: Unit): string {
-  const show = (length: number): string => showLength(length, unit);
-  const lines = heads.map(({ spindles, fromFence }, index) => {
-    const count = spindles.length === 1 ? 'One spindle' : `${spindles.length} spindles`;
-    const which = heads.length === 1 ? count : `Head ${index + 1}: ${count}`;
-    return machine.kind === 'horizontal'
-      ? `${which} in the plate.`
-      : `${which}, the first ${show(fromFence.min)} to ${show(fromFence.max)} from the fence.`;
+function describe({ machine, stops, heads, clamps }: Standing, unit: Unit): Told {
+  const ofHeads = heads.map(({ spindles, fromFence }, index) => {
+    const some = { head: heads.length === 1 ? null : index + 1, spindles: spindles.length };
+    return machine.kind === 'horizontal' ? say.spindlesInPlate(some) : say.spindlesFromFence({ ...some, ...fromFence });
   });
-  return [
-    `${machine.name}.`,
-    ...lines,
-    ...stops.map(({ name, side, range }) => `Stop ${name} on the ${side}, ${show(range.min)} to ${show(range.max)}.`),
-    ...clamps.map(({ name }) => `Clamp ${name}.`),
-  ].join(' ');
+  const sentences = [
+    ...ofHeads,
+    ...stops.map(({ name, side, range }) => say.stop({ stop: name, side, ...range })),
+    ...clamps.map(({ name }) => say.clamp({ clamp: name })),
+  ];
+  return joined([asItIs(`${machine.name}.`), ...sentences.map(tellerIn(unit))], ' ');
 }

@@ -97,7 +97,7 @@ describe('the machines of a shop as their operator sees them', () => {
     expect(factsOf(named('borer-up'), 'mm')).toContainEqual({ word: 'Spindles', value: '21 at 32 mm' });
     expect(factsOf(named('borer-up'), 'mm')).toContainEqual({ word: 'Depth', value: '2 to 60 mm' });
     const scene = shopMachineScene(named('borer-up'), 'mm', 140)!;
-    expect(shapeOf(scene, 'range:long-left:name')).toMatchObject({ text: 'long-left  60 to 1300' });
+    expect(shapeOf(scene, 'range:long-left:name')).toMatchObject({ text: 'long-left: 60 to 1300' });
     expect(scene.described).toContain('Stop near-right on the right, 0 mm to 60 mm.');
   });
 });

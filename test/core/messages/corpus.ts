@@ -1,6 +1,6 @@
 import { batchesFor } from '../../../shared-core/engine/repairs.js';
 import { refactorsAt } from '../../../shared-core/engine/refactors.js';
-import type { FileFinding, JobAnalysis } from '../../../shared-core/engine.js';
+import { Engine, type FileFinding, type JobAnalysis } from '../../../shared-core/engine.js';
 import type { Finding } from '../../../shared-core/findings/finding.js';
 import { readingRules } from '../../../shared-core/findings/reading-rules.js';
 import { rules } from '../../../shared-core/findings/registry.js';
@@ -12,19 +12,20 @@ import { replayedPlan } from '../../../shared-core/service/set-up-plan.js';
 import { explain } from '../../../shared-core/service/hover.js';
 import { listSetUps, unboredHoles } from '../../../shared-core/service/set-ups.js';
 import { coverSolver } from '../../../server/cover-solver.js';
-import { factsOf as machineFacts } from '../../../shared-core/drawing/shop-view/facts.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
 import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels.js';
 import { mapsToLookAt } from '../../../shared-core/service/bore-maps.js';
 import { drawingOf } from '../../../shared-core/service/drawing.js';
 import type { AnalysedFile } from '../../../shared-core/service/file.js';
 import { findingTotals, toldOf } from '../../../shared-core/service/findings.js';
+import { shopView } from '../../../shared-core/service/shop-view.js';
 import { jointsOf } from '../../../shared-core/service/joints.js';
 import { panelsOf } from '../../../shared-core/service/panels.js';
 import { PAPER_NAMES, paperOf } from '../../../shared-core/service/papers.js';
 import { carcassTotals, planTotals } from '../../../shared-core/service/totals.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import { tell } from '../../../shared-core/words/message.js';
+import { asMessage } from '../../in-words.js';
 import { analyse, demoText, opened } from '../findings/jobs.js';
 import { sayCommandLine, sayOlderPlans, sayRefusedNames } from './command-line-words.js';
 import { sayBesideText } from './beside-text.js';
@@ -94,7 +95,7 @@ export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<
   sayServer();
   sayOlderPlans();
   sayRefusedNames();
-  for (const machine of readShop(SHARING).shop.machines.values()) machineFacts(machine, 'mm');
+  sayMachines();
   await sayCommandLine();
   saySharedLoads();
   return said;
@@ -212,6 +213,23 @@ function sayNothing(): void {
   const address = { uri: document.uri, setUp: 'none', carcass: 'none', panel: 'left', step: 0 };
   drawStep(kitchen, document, plan, address, null);
   drawStep(kitchen, document, plan, { ...address, carcass: kitchen.carcasses[0]!.name }, null);
+}
+
+/** What the view of a shop’s machines says: of whole ones, of one whose text has an error, and of none. */
+function sayMachines(): void {
+  const engine = new Engine({ readShop: () => ({ ok: false, message: asMessage('none') }) });
+  const document = {
+    uri: 'file:///x.shop.yaml',
+    version: 1,
+    toRange: (start: number, end: number) => ({
+      start: { line: 0, character: start },
+      end: { line: 0, character: end },
+    }),
+  };
+  const params = { uri: document.uri };
+  for (const text of [SHARING, demoText('shed.shop.yaml'), 'title: Yard\n', 'vertical-heads:\n'])
+    shopView({ kind: 'shop', analysis: engine.analyseShop(document.uri, text) }, document, params);
+  shopView({ kind: 'job', analysis: analyse(SOUND) }, document, params);
 }
 
 /** What a shop is told of the load of bits that its joints share, and how it differs from that of an earlier file. */

@@ -62,6 +62,8 @@ const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
   'machine-view.movedBy': 'the replay refuses moves without an index',
   'file.nothingBored': 'not brought up by the texts yet',
   'file.placeBroken': 'not brought up by the texts yet',
+  'shop-view.hasFault': 'a safety net: what cannot be read has a finding',
+  'shop-view.noMachines': 'a safety net: a shop that names none has those of the built-in shop',
   'assembly.workIn': 'every box of these kinds goes together by straight moves',
 };
 

@@ -34,7 +34,7 @@ suite('settings', () => {
     assert.ok(extension);
     const { status } = await extension.activate();
     await openFile('pantry.carcass.yaml');
-    await until('the words of a sound job', () => status.words === 'mm · pantry.shop.yaml · no faults');
+    await until('the words of a sound job', () => status.words === 'mm · pantry.shop.yaml · no errors or warnings');
     const { editor } = await faulty();
     await until('the words of a faulty job', () => status.words === 'mm · pantry.shop.yaml · 1 error');
     await mended(editor);
