@@ -3,6 +3,7 @@ import type { Told } from '../words/told.js';
 import type { ListedRun, ListedSetUp, SetUpsReply, SetUpTotals, UnboredHoles } from '../drawing/messages/set-ups.js';
 import type { TextRange } from '../drawing/messages/drawing.js';
 import { showLength } from '../length/show.js';
+import type { Unit } from '../length/units.js';
 import type { JobAnalysis } from '../engine.js';
 import { cautionsFor } from '../machining/caution.js';
 import { costOf } from '../machining/plan/cost.js';
@@ -11,7 +12,7 @@ import { wholeSentence } from '../papers/set-up/cost.js';
 import type { SetUp } from '../machining/set-up.js';
 import { contentOf } from '../papers/set-up/content.js';
 import { firstPiece } from '../papers/set-up/first-piece.js';
-import { handling, laidRuns, layRules, type LaidRun } from '../papers/set-up/lay.js';
+import { handledWords, laidRuns, layRules, type LaidRun } from '../papers/set-up/lay.js';
 import { changeSentences, inOrder, settingsOf, type InOrder } from '../papers/set-up/settings.js';
 import { loadedIn } from '../papers/set-up/spindles.js';
 import { totalsWords } from '../papers/set-up/totals.js';
@@ -62,7 +63,7 @@ export function listSetUps(
 function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): ListedSetUp {
   const { setUp, seconds, strokes } = one.planned;
   const { machineUnit: unit } = words;
-  const runs = laidRuns(setUp, words).map((run) => listedRun(run, ranges));
+  const runs = laidRuns(setUp, words).map((run) => listedRun(run, unit, ranges));
   return {
     id: setUp.id,
     content: contentOf(setUp),
@@ -95,7 +96,11 @@ function firstPieceOf({ runs: [run] }: SetUp, words: JobWords): ListedSetUp['fir
   return run === undefined || panel === undefined ? [] : firstPiece(run, panel, words.unit);
 }
 
-function listedRun({ carcass, panel, pieces, size, content, steps }: LaidRun, ranges: PanelRanges): ListedRun {
+function listedRun(
+  { carcass, panel, pieces, size, content, steps }: LaidRun,
+  unit: Unit,
+  ranges: PanelRanges,
+): ListedRun {
   return {
     carcass,
     panel,
@@ -103,12 +108,7 @@ function listedRun({ carcass, panel, pieces, size, content, steps }: LaidRun, ra
     size,
     content,
     range: ranges(carcass, panel),
-    steps: steps.map((step, index) => ({
-      words: handling(step, steps[index - 1]),
-      lowered: step.lowered,
-      held: step.held,
-      holes: step.holes,
-    })),
+    steps: steps.map(({ handled, ...rest }) => ({ words: handledWords(handled, unit), ...rest })),
   };
 }
 

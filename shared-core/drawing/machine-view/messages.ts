@@ -1,6 +1,7 @@
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed, runsOfNumbers, sentence, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
 import { labels } from '../../words/told.js';
 import type { Sign } from './scene.js';
 
@@ -66,38 +67,45 @@ function spindlesTold(spindles: SpindlesTold): string {
 
 type Way = 'left' | 'right';
 
+/** A panel that is moved along by whole pitches, and what then holds it. */
+export interface IndexMove {
+  readonly by: Micrometres;
+  readonly way: Way;
+  readonly pitches: number;
+  readonly on: 'row' | 'fence' | 'none';
+}
+
+const PINS: Readonly<Record<IndexMove['on'], string>> = labels({
+  row: ', onto the pins in the row',
+  fence: ', to the pins in the fence',
+  none: '',
+});
+
+/** '736 mm to the left, 23 pitches, onto the pins in the row' */
+export function indexMoveWords({ by, way, pitches, on }: IndexMove, show: Show): string {
+  return `${show.exact(by)} to the ${way}, ${counted(pitches, 'pitch', 'pitches')}${PINS[on]}`;
+}
+
+/** How far an end lies from its stop: pushed over it, or not up to it. */
+export interface OffStop {
+  readonly by: Micrometres;
+  readonly past: boolean;
+  readonly stop: string;
+}
+
+/** '736 mm past row-left' */
+export function offStopWords({ by, past, stop }: OffStop, show: Show): string {
+  return `${show.exact(by)} ${past ? 'past' : 'short of'} ${stop}`;
+}
+
 /** What the machine view says of one stroke. */
 export const say = messages('machine-view', {
   // How the panel lies.
   liesAtHead: ({ up, edge, end, stop }: Lie) =>
     `${sentence(up)} up, ${end} pressed against the head, ${edge} against ${stop}.`,
   liesAtStop: ({ up, edge, end, stop }: Lie) => `${sentence(up)} up, ${edge} at the fence, ${end} against ${stop}.`,
-  liesMoved: ({ up, edge, end, stop, by, past }: Lie & { readonly by: Micrometres; readonly past: boolean }, show) =>
-    `${sentence(up)} up, ${edge} at the fence, ${end} ${show.exact(by)} ${past ? 'past' : 'short of'} ${stop}.`,
-
-  pastStop: ({ by, stop }: { readonly by: Micrometres; readonly stop: string }, show) =>
-    `${show.exact(by)} past ${stop}`,
-  shortOfStop: ({ by, stop }: { readonly by: Micrometres; readonly stop: string }, show) =>
-    `${show.exact(by)} short of ${stop}`,
-  movedBy: ({ by, way }: { readonly by: Micrometres; readonly way: Way }, show) => `${show.exact(by)} to the ${way}`,
-  movedByPitches: (
-    {
-      by,
-      way,
-      pitches,
-      on,
-    }: {
-      readonly by: Micrometres;
-      readonly way: Way;
-      readonly pitches: number;
-      readonly on: 'row' | 'fence' | 'none';
-    },
-    show,
-  ) => {
-    const move = `${show.exact(by)} to the ${way}, ${counted(pitches, 'pitch', 'pitches')}`;
-    const pins = { row: ', onto the pins in the row', fence: ', to the pins in the fence', none: '' };
-    return `${move}${pins[on]}`;
-  },
+  liesMoved: ({ up, edge, end, stop, by, past }: Lie & OffStop, show) =>
+    `${sentence(up)} up, ${edge} at the fence, ${end} ${offStopWords({ by, past, stop }, show)}.`,
 
   // Names.
   head: ({ number }: { readonly number: number }) => `head ${number}`,
@@ -106,7 +114,7 @@ export const say = messages('machine-view', {
 
   // On the drawing.
   indexArrow: ({ by, way }: { readonly by: string; readonly way: Way }) => `Index move ${by} to the ${way}`,
-  halfTurn: ({ face }: { readonly face: string }) => `Turned by 180°, ${face} still down`,
+  halfTurn: ({ face }: { readonly face: string }) => `Turned through 180°, ${face} still down`,
 
   // Of one hole or spindle.
   holeMade: ({ bore }: { readonly bore: string }) => `${bore} Made.`,
@@ -181,19 +189,19 @@ export const say = messages('machine-view', {
   keepClear: () => 'Keep hands clear of spindles and clamps.',
 
   // How it comes there.
-  pushThenMove: ({ stop, move }: { readonly stop: string; readonly move: string }) =>
-    `Push it against ${stop}, then an index move: ${move}.`,
+  pushThenMove: ({ stop, ...move }: IndexMove & { readonly stop: string }, show) =>
+    `Push it against ${stop}, then make an index move: ${indexMoveWords(move, show)}.`,
   turnOver: ({ face, edge }: { readonly face: string; readonly edge: string }) =>
     `Turn it over: the ${face} comes up, the ${edge} stays the reference.`,
   turnHalfToHead: ({ face, end, edge, stop }: Omit<Lie, 'up'> & { readonly face: string }) =>
-    `Turn it by 180 degrees on the table: the ${face} stays down, the ${end} comes to the head, the ${edge} to ${stop}.`,
+    `Turn it through 180 degrees on the table: the ${face} stays down, the ${end} comes to the head, the ${edge} to ${stop}.`,
   turnHalf: ({ face, end, stop }: Pick<Lie, 'end' | 'stop'> & { readonly face: string }) =>
-    `Turn it by 180 degrees on the table: the ${face} stays down, the ${end} comes to ${stop}.`,
+    `Turn it through 180 degrees on the table: the ${face} stays down, the ${end} comes to ${stop}.`,
   slideToHead: ({ end, edge, stop }: Omit<Lie, 'up'>) =>
     `Slide it along, do not turn it: the ${end} comes to the head, the ${edge} to ${stop}.`,
   slide: ({ end, stop }: Pick<Lie, 'end' | 'stop'>) => `Slide it along, do not turn it: the ${end} comes to ${stop}.`,
   leave: () => 'Leave it where it is.',
-  indexMove: ({ move }: { readonly move: string }) => `Index move: ${move}.`,
+  indexMove: (move: IndexMove, show) => `Index move: ${indexMoveWords(move, show)}.`,
 
   // What is bored.
   bores: (

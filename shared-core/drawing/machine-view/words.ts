@@ -7,7 +7,7 @@ import { described, headsSet } from '../../machining/described.js';
 import { edgeWord, endWord, stopCalled, surfaceWord } from '../words.js';
 import { FACES } from '../../words/names.js';
 import type { Told } from '../../words/told.js';
-import { NAMES, say, type SpindlesTold } from './messages.js';
+import { NAMES, say, type IndexMove, type OffStop, type SpindlesTold } from './messages.js';
 import type { Acted, Working } from './strokes.js';
 
 const OTHER = { inside: 'outside', outside: 'inside' } as const;
@@ -25,26 +25,21 @@ export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): To
   };
   if (described(setUp.machine).bores === 'ends') return tell(say.liesAtHead(lie), unit);
   if (step.moved === 0) return tell(say.liesAtStop(lie), unit);
-  return tell(say.liesMoved({ ...lie, by: Math.abs(step.moved), past: isPast(setUp, step) }), unit);
+  return tell(say.liesMoved({ ...lie, ...offStop(setUp, step) }), unit);
 }
 
-/** Where an index move has brought the end: '736 mm past row-left'. */
-export function movedWords(setUp: SetUp, step: Step, unit: Unit): Told {
-  const moved = { by: Math.abs(step.moved), stop: stopCalled(step.stop) };
-  return tell((isPast(setUp, step) ? say.pastStop : say.shortOfStop)(moved), unit);
+/** Where an index move has brought the end: so far past its stop, or short of it. */
+export function offStop({ stops }: SetUp, { stop, moved }: Step): OffStop {
+  // To push the end over its stop is to move it toward that stop's side.
+  const past = stops.find(({ name }) => name === stop)?.side === 'right' ? moved > 0 : moved < 0;
+  return { by: Math.abs(moved), past, stop: stopCalled(stop) };
 }
 
-/** Whether an index move has pushed the end over its stop, not away from it. */
-function isPast({ stops }: SetUp, { stop, moved }: Step): boolean {
-  return stops.find(({ name }) => name === stop)?.side === 'right' ? moved > 0 : moved < 0;
-}
-
-/** '736 mm to the left, 23 pitches, onto the pins in the row' */
-export function indexWords({ machine }: SetUp, by: Micrometres, unit: Unit): Told {
-  const { index } = described(machine);
-  const move = { by: Math.abs(by), way: by < 0 ? 'left' : 'right' } as const;
-  if (index === null) return tell(say.movedBy(move), unit);
-  return tell(say.movedByPitches({ ...move, pitches: Math.round(move.by / index.pitch), on: index.on }), unit);
+/** An index move of so much to the right, or to the left where negative. */
+export function indexMove({ machine }: SetUp, by: Micrometres): IndexMove {
+  // A machine without one makes no moves, as the replay sees to.
+  const { pitch, on } = described(machine).index!;
+  return { by: Math.abs(by), way: by < 0 ? 'left' : 'right', pitches: Math.round(Math.abs(by) / pitch), on };
 }
 
 /** Which way the panel's length runs on the table, from the reference end. */
@@ -64,16 +59,16 @@ export function turnOf(before: TableLayout, after: TableLayout): 'over' | 'half'
 
 /** What is done with the panel between two strokes of one set-up; the words of its first where there is none before. */
 export function moveWords(panel: Panel, acted: Acted, unit: Unit): Told | null {
-  const message = moveTold(panel, acted, unit);
+  const message = moveTold(panel, acted);
   return message === null ? null : tell(message, unit);
 }
 
-function moveTold(panel: Panel, { stroke, layout, before }: Acted, unit: Unit): Message | null {
+function moveTold(panel: Panel, { stroke, layout, before }: Acted): Message | null {
   const { setUp, step } = stroke;
   const to = { end: endWord(panel, step.end), edge: edgeWord(panel, step.edge), stop: stopCalled(step.stop) };
   const atHead = described(setUp.machine).bores === 'ends';
   if (before === null) {
-    return step.moved === 0 ? null : say.pushThenMove({ stop: to.stop, move: indexWords(setUp, step.moved, unit) });
+    return step.moved === 0 ? null : say.pushThenMove({ stop: to.stop, ...indexMove(setUp, step.moved) });
   }
   const { step: last } = before.stroke;
   const turn = turnOf(before.layout, layout);
@@ -81,7 +76,7 @@ function moveTold(panel: Panel, { stroke, layout, before }: Acted, unit: Unit): 
   if (turn === 'half') return (atHead ? say.turnHalfToHead : say.turnHalf)({ ...to, face: FACES[step.down] });
   if (last.stop !== step.stop || last.end !== step.end) return (atHead ? say.slideToHead : say.slide)(to);
   const by = step.moved - last.moved;
-  return by === 0 ? say.leave() : say.indexMove({ move: indexWords(setUp, by, unit) });
+  return by === 0 ? say.leave() : say.indexMove(indexMove(setUp, by));
 }
 
 /** Spindles of a set-up are counted from 1: from the fence on an upright head, from the left on the others. */

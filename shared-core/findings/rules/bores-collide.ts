@@ -22,18 +22,25 @@ interface Collision {
 }
 
 const say = messages('bores-collide', {
-  meet: (pair: Collision, show) =>
-    `${both(pair, show)} meet in ${listed(pair.panels)}. ${others(pair)}Move one of the two.`,
-  thin: (pair: Collision, show) =>
-    `${both(pair, show)} leave ${show.length(pair.wall)} of wood between them in ${listed(pair.panels)}; the minimum is ${show.length(pair.least)} (\`least-wall\`). ${others(pair)}Move one of the two.`,
+  meet: ({ panels, first, second, more }: Collision, show) =>
+    [
+      `${sentence(placed(first, show))} meets ${placed(second, show)} in ${listed(panels)}.`,
+      ...alike(more),
+      'Move one of the two.',
+    ].join(' '),
+  thin: ({ panels, first, second, more, wall, least }: Collision, show) =>
+    [
+      `${sentence(placed(first, show))} and ${placed(second, show)} leave ${show.length(wall)} of wood between them in ${listed(panels)}; the minimum is ${show.length(least)} (\`least-wall\`).`,
+      ...alike(more),
+      'Move one of the two.',
+    ].join(' '),
   setHere: (bore: BoreTold, show) => `${sentence(theBore(bore))} stands ${boreAt(bore, show)} because of this.`,
 });
 
-const both = ({ first, second }: Collision, show: Show): string =>
-  `${sentence(theBore(first))} (${boreAt(first, show)}) and ${theBore(second)} (${boreAt(second, show)})`;
+const placed = (bore: BoreTold, show: Show): string => `${theBore(bore)} (${boreAt(bore, show)})`;
 
-const others = ({ more }: Collision): string =>
-  more === 0 ? '' : `So ${more === 1 ? 'does' : 'do'} ${counted(more, 'more pair')} for the same reason. `;
+const alike = (more: number): readonly string[] =>
+  more === 0 ? [] : [`The same is true of ${counted(more, 'more pair')}, for the same reason.`];
 
 export const boresCollide: CarcassRule = {
   name: 'bores-collide',

@@ -3,14 +3,14 @@ import { overLimits, toleranceOf, type OverLimit } from '../../tolerance/toleran
 import type { StrayKind } from '../../machining/replay/stray.js';
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed, verb } from '../../words/english.js';
-import { messages, type Template } from '../../words/message.js';
+import { messages } from '../../words/message.js';
 import type { JointPanels } from '../../words/names.js';
-import type { Show } from '../../words/show.js';
 import { onceForEquals } from '../equals.js';
 import { boresOfGroups, distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
 interface Misfit {
+  readonly figure: OverLimit['figure'];
   /** The worst first. */
   readonly joints: readonly JointPanels[];
   readonly likely: Micrometres;
@@ -30,23 +30,22 @@ const CAUSES: Readonly<Record<StrayKind, string>> = {
   dowelPlay: 'dowel play',
 };
 
+/** The figures that a joint is judged by, and the keys of their limits. */
+const FIGURES: Readonly<Record<OverLimit['figure'], { readonly name: string; readonly key: string }>> = {
+  front: { name: 'offset at the front edge', key: 'front-limit' },
+  step: { name: 'step at the outside face', key: 'step-limit' },
+  gap: { name: 'gap', key: 'gap-limit' },
+  play: { name: 'mismatch of the dowel places', key: 'dowel-play' },
+};
+
 const say = messages('misfit-past-limit', {
-  front: (misfit: Misfit, show) => `The offset at the front edge ${likely(misfit, 'front-limit', show)}`,
-  step: (misfit: Misfit, show) => `The step at the outside face ${likely(misfit, 'step-limit', show)}`,
-  gap: (misfit: Misfit, show) => `The gap ${likely(misfit, 'gap-limit', show)}`,
-  play: (misfit: Misfit, show) => `The mismatch of the dowel places ${likely(misfit, 'dowel-play', show)}`,
-} satisfies Readonly<Record<OverLimit['figure'], Template<Misfit>>>);
-
-const likely = ({ joints, likely, worst, limit, causes }: Misfit, key: string, show: Show): string =>
-  `${inJoints(joints)} is likely to reach ${show.length(likely)} (worst case ${show.length(worst)}); the shop’s limit is ${show.length(limit)} (\`${key}\`).${others(joints.length - 1)} Main ${verb(causes.length, 'cause', 'causes')}: ${listed(causes.map((cause) => CAUSES[cause]))}.`;
-
-function inJoints([first]: readonly JointPanels[]): string {
-  return `in the joint of ${listed(first ?? [])}`;
-}
-
-function others(count: number): string {
-  return count === 0 ? '' : ` So ${verb(count, 'is', 'are')} ${counted(count, 'more joint')}.`;
-}
+  past: ({ figure, joints: [joint, ...others], likely, worst, limit, causes }: Misfit, show) =>
+    [
+      `The ${FIGURES[figure].name} in the joint of ${listed(joint!)} is likely to reach ${show.length(likely)} (worst case ${show.length(worst)}); the shop’s limit is ${show.length(limit)} (\`${FIGURES[figure].key}\`).`,
+      ...(others.length === 0 ? [] : [`The same is true of ${counted(others.length, 'more joint')}.`]),
+      `Main ${verb(causes.length, 'cause', 'causes')}: ${listed(causes.map((cause) => CAUSES[cause]))}.`,
+    ].join(' '),
+});
 
 function jointPanels({ carcass }: CarcassContext, id: string): JointPanels {
   const joint = carcass.joints.find((one) => one.id === id)!;
@@ -81,7 +80,8 @@ function found(context: CarcassContext, same: readonly OverLimit[]): Found {
   const joints = distinct(same.map((one) => one.joint));
   return {
     place: context.spec.name.place,
-    message: say[worst.figure]({
+    message: say.past({
+      figure: worst.figure,
       joints: [worst.joint, ...joints.filter((id) => id !== worst.joint)].map((id) => jointPanels(context, id)),
       likely: worst.rootSumSquare,
       worst: worst.worst,

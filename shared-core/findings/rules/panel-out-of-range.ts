@@ -4,7 +4,7 @@ import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { EdgeBander } from '../../shop/model.js';
-import { listed, quoted, verb } from '../../words/english.js';
+import { listed, quoted } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 import { grouped, machineFor, onFace } from '../lookups.js';
@@ -43,13 +43,13 @@ export const panelOutOfRange: CarcassRule = {
 };
 
 type Measure = 'length' | 'width' | 'thickness' | 'edge' | 'across' | 'band';
-const WORDS: Readonly<Record<Measure, readonly [before: string, after: string]>> = {
-  length: ['', ' long'],
-  width: ['', ' wide'],
-  thickness: ['', ' thick'],
-  edge: ['', ' long at a banded edge'],
-  across: ['', ' wide across a banded edge'],
-  band: ['banded with a band of ', ''],
+const NAMES: Readonly<Record<Measure, string>> = {
+  length: 'length',
+  width: 'width',
+  thickness: 'thickness',
+  edge: 'length of a banded edge',
+  across: 'width across a banded edge',
+  band: 'thickness of a band',
 };
 
 interface OutOfRange {
@@ -64,9 +64,9 @@ const say = messages('panel-out-of-range', {
   notToBore: (out: OutOfRange, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
   notToBand: (out: OutOfRange, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
   tooSmallToBore: (out: OutOfRange, show) =>
-    `${outOfRange(out, show)} Do not force it: bore before cutting to size, or choose another machine.`,
+    `${outOfRange(out, show)} Do not force it: bore it before it is cut to size, or choose another machine.`,
   tooSmallToBand: (out: OutOfRange, show) =>
-    `${outOfRange(out, show)} Do not force it: band before cutting to size, or choose another machine.`,
+    `${outOfRange(out, show)} Do not force it: band it before it is cut to size, or choose another machine.`,
 });
 
 const ELSEWHERE = 'Change the size, or choose another machine.';
@@ -82,13 +82,12 @@ export function keepsFromBander({ message }: Finding): boolean {
   return typeof message !== 'string' && [say.notToBand.id, say.tooSmallToBand.id].includes(message.id);
 }
 
-function outOfRange({ panels, size, what, machine, range }: OutOfRange, show: Show): string {
-  const [before, after] = WORDS[what];
-  const takes =
-    range.max === Infinity
-      ? `at least ${show.length(range.min)}`
-      : `between ${show.length(range.min)} and ${show.length(range.max)}`;
-  return `${listed(panels)} ${verb(panels.length, 'is', 'are')} ${before}${show.length(size)}${after}; ${quoted(machine)} takes ${takes}.`;
+/** What is out of the range, as a whole sentence; every remedy is one more. */
+function outOfRange({ panels, size, what, machine, range: { min, max } }: OutOfRange, show: Show): string {
+  const subject = `The ${NAMES[what]} of ${listed(panels)} is ${show.length(size)}`;
+  return max === Infinity
+    ? `${subject}; the minimum of ${quoted(machine)} is ${show.length(min)}.`
+    : `${subject}; ${quoted(machine)} takes ${show.length(min)} to ${show.length(max)}.`;
 }
 
 const SIDES: Readonly<Record<Measure, PanelSide>> = {

@@ -41,16 +41,20 @@ interface Moved {
 
 const say = messages('shelf-past-stop', {
   pastStop: ({ line, panels, ways: [near, far], machine, extension }: PastStop, show) =>
-    `${line === null ? 'A line of bores' : `The line of ${line}`} in ${listed(panels)} stands ${show.length(near.at)} from the ${near.end} and ${show.length(far.at)} from the ${far.end}, where ${quoted(machine)} has no stop: ${reaches(near, extension, show)}, and ${reaches(far, extension, show)}. ${remedy(near, extension, show)}`,
+    [
+      `${line === null ? 'A line of bores' : `The line of ${line}`} in ${listed(panels)} stands ${show.length(near.at)} from the ${near.end} and ${show.length(far.at)} from the ${far.end}.`,
+      `On ${quoted(machine)}, ${reaches(near, extension, show)} and ${reaches(far, extension, show)}.`,
+      remedy(near, extension, show),
+    ].join(' '),
   moveDown: ({ shelf, at, hole }: Moved, show) =>
     `Move ${shelf} down to ${show.exact(at)} (hole ${hole}), where a stop reaches`,
   moveUp: ({ shelf, at, hole }: Moved, show) =>
     `Move ${shelf} up to ${show.exact(at)} (hole ${hole}), where a stop reaches`,
 });
 
-/** '2 stops on the left reach 700 mm (900 mm with the extension)' */
+/** 'the 2 stops on the left reach 700 mm (900 mm with the extension)' */
 function reaches({ hand, stops, reach }: WayTold, extension: Micrometres, show: Show): string {
-  if (reach === null) return `there is none on the ${hand}`;
+  if (reach === null) return `there is no stop on the ${hand}`;
   const longer = extension === 0 ? '' : ` (${show.length(reach + extension)} with the extension)`;
   return `${stops === 1 ? 'the stop' : `the ${counted(stops, 'stop')}`} on the ${hand} ${verb(stops, 'reaches', 'reach')} ${show.length(reach)}${longer}`;
 }
@@ -58,8 +62,8 @@ function reaches({ hand, stops, reach }: WayTold, extension: Micrometres, show: 
 function remedy({ at, hand, reach }: WayTold, extension: Micrometres, show: Show): string {
   const past = reach === null ? 0 : at - reach;
   return past > extension
-    ? `An extension of ${show.length(past)}, or a stop that reaches ${show.length(at)}, would allow it.`
-    : `A stop on the ${hand} with a range that holds ${show.length(at)} would allow it.`;
+    ? `Move it nearer to an end, or give the machine an extension of ${show.length(past)} or a stop that reaches ${show.length(at)}.`
+    : `Move it nearer to an end, or give the machine a stop on the ${hand} whose range holds ${show.length(at)}.`;
 }
 
 export const shelfPastStop: CarcassRule = {

@@ -2,9 +2,9 @@ import { described } from '../../machining/described.js';
 import { tell } from '../../words/message.js';
 import { EDGES, FACES } from '../../words/names.js';
 import type { Told } from '../../words/told.js';
-import { AGAINST, say } from './messages.js';
+import { AGAINST, say, type Handled, type Lay } from './messages.js';
 import type { Panel } from '../../carcass/model.js';
-import { indexWords, movedWords, turnOf } from '../../drawing/machine-view/words.js';
+import { indexMove, offStop, turnOf } from '../../drawing/machine-view/words.js';
 import { edgeWord, endWord, facesExplained, stopCalled, surfaceWord } from '../../drawing/words.js';
 import type { Micrometres, Unit } from '../../length/units.js';
 import { blankOf } from '../../machining/blank.js';
@@ -29,12 +29,8 @@ export interface LaidRun {
 
 /** One stroke. */
 export interface LaidStep {
-  /** How the panel comes to lie otherwise than in the stroke before: 'slide it along'; null where it does not. */
-  readonly turn: Told | null;
-  /** 'bottom end at near-left' */
-  readonly lay: Told;
-  /** The index move from there, or from the stroke before: 'move it along 672 mm to the left, 21 pitches, …'; null where there is none. */
-  readonly along: Told | null;
+  /** What is done with the panel before it. */
+  readonly handled: Handled;
   /** Set stops that the panel covers, so that they must be down. */
   readonly lowered: readonly string[];
   /** False where the machine has clamps and none of them comes down on the panel. */
@@ -51,16 +47,15 @@ export function laidRuns(setUp: SetUp, words: JobWords): readonly LaidRun[] {
 }
 
 /** The same for one panel. */
-function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit, machineUnit }: Omit<JobWords, 'panel'>): LaidRun {
+function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit }: Omit<JobWords, 'panel'>): LaidRun {
   const read = strokesOf([setUp], run.carcass, run.panel, blankOf(panel));
   const tables = read.ok ? read.strokes.map(layOut) : [];
   const mixed = facesDown(setUp).length > 1;
   const steps = run.steps.map((step, index): LaidStep => {
     const table = tables[index];
+    const lay = mixed ? layOf(setUp, step, panel) : endsOf(setUp, step, panel);
     return {
-      turn: turnWords(step, run.steps[index - 1], table, tables[index - 1]),
-      lay: mixed ? layWords(setUp, step, panel) : endWords(setUp, step, panel),
-      along: alongWords(setUp, step, run.steps[index - 1], machineUnit),
+      handled: handledFrom(setUp, lay, { step, table }, { step: run.steps[index - 1], table: tables[index - 1] }),
       lowered: table?.stops.filter(({ lowered }) => lowered).map(({ name }) => name) ?? [],
       held: table === undefined || table.clamps.length === 0 || table.clamps.some(({ holds }) => holds),
       holes: step.holes.length,
@@ -72,12 +67,22 @@ function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit, machineUnit }: Om
 
 /** 'outside face down, bottom end at near-left'; 'outside face down, left end to the head, front edge at square-left'. */
 export function layWords(setUp: Pick<SetUp, 'machine'>, step: Step, panel: Panel): Told {
-  return tell(say.faceDown({ face: surfaceWord(panel, step.down), lay: endWords(setUp, step, panel) }), 'mm');
+  return tell(say.lay(layOf(setUp, step, panel)), 'mm');
 }
 
-function endWords({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): Told {
-  const at = { end: endWord(panel, end), edge: edgeWord(panel, edge), stop: stopCalled(stop) };
-  return tell((described(machine).bores === 'ends' ? say.atHead : say.atStop)(at), 'mm');
+function layOf(setUp: Pick<SetUp, 'machine'>, step: Step, panel: Panel): Lay {
+  return { ...endsOf(setUp, step, panel), face: surfaceWord(panel, step.down) };
+}
+
+/** The same where every panel lies on that face. */
+function endsOf({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, panel: Panel): Lay {
+  const isAtHead = described(machine).bores === 'ends';
+  return {
+    face: null,
+    end: endWord(panel, end),
+    edge: isAtHead ? edgeWord(panel, edge) : null,
+    stop: stopCalled(stop),
+  };
 }
 
 /** The faces that lie down in a set-up; where there are two, every step says which. */
@@ -85,36 +90,29 @@ function facesDown({ runs }: SetUp): readonly Step['down'][] {
   return [...new Set(runs.flatMap(({ steps }) => steps.map(({ down }) => down)))];
 }
 
-/** How the panel is turned or pushed from one lay to the next; the turn is seen by where its corners come to lie. */
-function turnWords(
-  step: Step,
-  before: Step | undefined,
-  table: TableLayout | undefined,
-  last: TableLayout | undefined,
-): Told | null {
-  if (before === undefined || table === undefined || last === undefined) return null;
-  switch (turnOf(last, table)) {
-    case 'over':
-      return tell(say.turnOver(), 'mm');
-    case 'half':
-      return tell(say.turnHalf(), 'mm');
-    case 'none':
-      return isAtSameStop(step, before) ? null : tell(say.slide(), 'mm');
-  }
+/** A stroke, and how the panel lies on the table in it; undefined where there is none. */
+interface Laid {
+  readonly step: Step | undefined;
+  readonly table: TableLayout | undefined;
+}
+
+/** How the panel comes from one stroke to the next; a turn is seen by where its corners come to lie. */
+function handledFrom(setUp: SetUp, lay: Lay, now: Laid & { readonly step: Step }, last: Laid): Handled {
+  const { step, table } = now;
+  const before = last.step;
+  const isPushed = before !== undefined && isAtSameStop(step, before);
+  const from = isPushed ? before.moved : 0;
+  const by: Micrometres = step.moved - from;
+  const move = by === 0 ? null : indexMove(setUp, by);
+  const turned = table === undefined || last.table === undefined ? null : turnOf(last.table, table);
+  if (move !== null && isPushed && (turned === null || turned === 'none'))
+    return { kind: 'moved', move, then: from === 0 || step.moved === 0 ? null : offStop(setUp, step) };
+  const turn = turned !== 'none' ? turned : isPushed ? null : 'slide';
+  return { kind: 'laid', turn, lay, move };
 }
 
 function isAtSameStop(step: Step, before: Step): boolean {
   return before.stop === step.stop && before.end === step.end && before.down === step.down;
-}
-
-/** The index move from the stop, or from where the panel lay in the stroke before; then also where that brings its end. */
-function alongWords(setUp: SetUp, step: Step, before: Step | undefined, unit: Unit): Told | null {
-  const from = before !== undefined && isAtSameStop(step, before) ? before.moved : 0;
-  const by: Micrometres = step.moved - from;
-  if (by === 0) return null;
-  const move = indexWords(setUp, by, unit);
-  if (from === 0 || step.moved === 0) return tell(say.moveAlong({ move }), unit);
-  return tell(say.moveFurther({ move, then: movedWords(setUp, step, unit) }), unit);
 }
 
 /** How the panels of a set-up lie; one sentence each. */
@@ -131,9 +129,7 @@ export function layRules(setUp: SetUp, words: JobWords): readonly Told[] {
   return [tell(lies, words.unit), ...(explained === null ? [] : [explained])];
 }
 
-/** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …'; 'move it along …'. */
-export function handling({ turn, lay, along }: LaidStep, before: LaidStep | undefined): Told {
-  if (along !== null && turn === null && before?.lay === lay) return along;
-  const comes = turn === null ? lay : tell(say.turnedTo({ turn, lay }), 'mm');
-  return along === null ? comes : tell(say.thenAlong({ lay: comes, along }), 'mm');
+/** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …'. */
+export function handledWords(handled: Handled, unit: Unit): Told {
+  return tell(say.handled(handled), unit);
 }

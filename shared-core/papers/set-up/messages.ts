@@ -1,3 +1,4 @@
+import { indexMoveWords, offStopWords, type IndexMove, type OffStop } from '../../drawing/machine-view/messages.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Changeover } from '../../shop/model.js';
 import { counted, listed, runsOfNumbers, sentence, verb } from '../../words/english.js';
@@ -94,6 +95,57 @@ const work = ({ panels, strokes, indexMoves }: Panels, panel: string): string =>
     ...(indexMoves > 0 ? [counted(indexMoves, 'index move')] : []),
   ].join(', ');
 
+/** How a panel lies: the face that is down, where that has to be said, and what lies against what. */
+export interface Lay {
+  readonly face: string | null;
+  readonly end: string;
+  readonly stop: string;
+  /** The edge at the stop, where the end comes to a level head; null where the end comes to the stop. */
+  readonly edge: string | null;
+}
+
+/** What an operator does with a panel before a stroke. */
+export type Handled =
+  /** It lies as it did, and is moved along; `then` says where that brings its end. */
+  | { readonly kind: 'moved'; readonly move: IndexMove; readonly then: OffStop | null }
+  /** It is laid, coming from another lay by this turn, and moved along from there where there is a move. */
+  | {
+      readonly kind: 'laid';
+      readonly turn: 'over' | 'half' | 'slide' | null;
+      readonly lay: Lay;
+      readonly move: IndexMove | null;
+    };
+
+interface StrokeTold {
+  readonly handled: Handled;
+  readonly lowered: readonly string[];
+  readonly held: boolean;
+  readonly holes: number;
+}
+
+const TURNS = labels({
+  over: 'turn it over, front edge to the same side again',
+  half: 'turn it through half a turn, flat on the table',
+  slide: 'slide it along',
+});
+
+/** 'outside face down, bottom end at near-left'; 'left end to the head, front edge at square-left' */
+function layWords({ face, end, stop, edge }: Lay): string {
+  const against = edge === null ? `${end} at ${stop}` : `${end} to the head, ${edge} at ${stop}`;
+  return face === null ? against : `${face} down, ${against}`;
+}
+
+/** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …' */
+function handledWords(handled: Handled, show: Show): string {
+  if (handled.kind === 'moved') {
+    const along = `move it along ${indexMoveWords(handled.move, show)}`;
+    return handled.then === null ? along : `${along}; its end is then ${offStopWords(handled.then, show)}`;
+  }
+  const { turn, lay, move } = handled;
+  const laid = turn === null ? layWords(lay) : `${TURNS[turn]}: ${layWords(lay)}`;
+  return move === null ? laid : `${laid}, then move it along ${indexMoveWords(move, show)}`;
+}
+
 /** What the papers of the machines say: how to come to a set-up, what to set, how panels lie, what it all takes. */
 export const say = messages('set-up', {
   // Coming to a machine and setting it.
@@ -115,7 +167,7 @@ export const say = messages('set-up', {
   bitsIn: ({ bits }: { readonly bits: readonly BitsTold[] }, show) => `Put ${bitsTold(bits, 'into', show)}.`,
   bits: ({ bits }: { readonly bits: readonly BitsTold[] }, show) => bitsTold(bits, 'in', show),
   changeMarked: ({ seconds }: { readonly seconds: number }) => `Change what is marked *, ${timeWords(seconds)}:`,
-  nothingToChange: () => 'Nothing is to be changed:',
+  nothingToChange: () => 'Nothing to change:',
   counted: ({ from }: { readonly from: string }) =>
     `Spindles are counted from ${from}; one that is not named is empty.`,
   notInUse: ({ stops }: { readonly stops: readonly string[] }) => `Not in use, out of the way: ${listed(stops)}.`,
@@ -138,32 +190,11 @@ export const say = messages('set-up', {
     `The list says which face lies down in each stroke; only the ${listed(edges)} touches ${against}.`,
   unheld: () => 'Where the list says ‘no clamp reaches’, hold the panel in a fixture.',
   doNotBore: () => 'DO NOT BORE: its bores have errors',
-  /** Clauses, put together by `handling`. */
-  turnOver: () => 'turn it over, front edge to the same side again',
-  turnHalf: () => 'turn it half a turn, flat on the table',
-  slide: () => 'slide it along',
-  atStop: ({ end, stop }: { readonly end: string; readonly stop: string }) => `${end} at ${stop}`,
-  atHead: ({ end, edge, stop }: { readonly end: string; readonly edge: string; readonly stop: string }) =>
-    `${end} to the head, ${edge} at ${stop}`,
-  faceDown: ({ face, lay }: { readonly face: string; readonly lay: string }) => `${face} down, ${lay}`,
-  moveAlong: ({ move }: { readonly move: string }) => `move it along ${move}`,
-  moveFurther: ({ move, then }: { readonly move: string; readonly then: string }) =>
-    `move it along ${move}; its end then is ${then}`,
-  turnedTo: ({ turn, lay }: { readonly turn: string; readonly lay: string }) => `${turn}: ${lay}`,
-  thenAlong: ({ lay, along }: { readonly lay: string; readonly along: string }) => `${lay}, then ${along}`,
-  stroke: ({
-    how,
-    lowered,
-    held,
-    holes,
-  }: {
-    readonly how: string;
-    readonly lowered: readonly string[];
-    readonly held: boolean;
-    readonly holes: number;
-  }) => {
+  lay: (lay: Lay) => layWords(lay),
+  handled: (handled: Handled, show) => handledWords(handled, show),
+  stroke: ({ handled, lowered, held, holes }: StrokeTold, show) => {
     const notes = [...(lowered.length > 0 ? [`${listed(lowered)} down`] : []), ...(held ? [] : ['no clamp reaches'])];
-    return `${sentence(how)}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}, ${counted(holes, 'hole')}`;
+    return `${sentence(handledWords(handled, show))}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}, ${counted(holes, 'hole')}`;
   },
   piecesOf: ({ pieces }: { readonly pieces: number }) => `${pieces} of`,
 
@@ -215,7 +246,7 @@ export const say = messages('set-up', {
           : `${carcass}: boring ${timeWords(boring)}, and ${timeWords(ownChangeover)} to come to ${verb(ownSetUps.length, 'a set-up', `${ownSetUps.length} set-ups`)} that nothing else needs (${listed(ownSetUps)})`,
       )
       .join('; ')}.`,
-  nothingToBore: () => 'Nothing is to be bored.',
+  nothingToBore: () => 'There is nothing to bore.',
   totals: (
     {
       setUps,

@@ -18,7 +18,7 @@ import {
   type Table,
 } from '../paper.js';
 import { panelsNamed, piecesIn } from '../pieces.js';
-import { handling, laidRuns, layRules, type LaidRun, type LaidStep } from './lay.js';
+import { laidRuns, layRules, type LaidRun, type LaidStep } from './lay.js';
 import { bitSentences, comeSentences, inOrder, settingsOf, type InOrder } from './settings.js';
 import { countedFrom } from './spindles.js';
 import type { Unit } from '../../length/units.js';
@@ -66,7 +66,7 @@ function setUpPart(one: InOrder, number: number, of: number, words: JobWords, is
     figures(one, words),
     paragraph(tell(say.thenWork({ work, seconds: secondsOf(work, words.handling) }), unit)),
     ...layRules(setUp, words).map(paragraph),
-    runs(laid, isRefused, unit),
+    runs(laid, isRefused, words),
   ];
 }
 
@@ -107,7 +107,7 @@ function restWords({ machine, stops }: SetUp, unit: Unit): readonly Told[] {
 }
 
 /** Stroke by stroke; panels that are equal, and are laid and bored alike, are one line with their number. */
-function runs(laid: readonly LaidRun[], isRefused: PanelTest, unit: Unit): Table {
+function runs(laid: readonly LaidRun[], isRefused: PanelTest, { machineUnit: unit }: JobWords): Table {
   const isOut = ({ carcass, panel }: LaidRun): boolean => isRefused(carcass, panel);
   const alike = grouped(laid, (run) => JSON.stringify([isOut(run), run.size, run.steps]));
   return {
@@ -128,13 +128,12 @@ function runs(laid: readonly LaidRun[], isRefused: PanelTest, unit: Unit): Table
       return steps.map((step, at) => [
         ...(at === 0 ? head : [null, null, null]),
         asItIs(String(at + 1)),
-        strokeWords(step, steps[at - 1]),
+        strokeWords(step, unit),
       ]);
     }),
   };
 }
 
-function strokeWords(step: LaidStep, before: LaidStep | undefined): Told {
-  const { lowered, held, holes } = step;
-  return tell(say.stroke({ how: handling(step, before), lowered: lowered.map(stopCalled), held, holes }), 'mm');
+function strokeWords({ lowered, ...rest }: LaidStep, unit: Unit): Told {
+  return tell(say.stroke({ ...rest, lowered: lowered.map(stopCalled) }), unit);
 }

@@ -213,7 +213,7 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
       const [was, is] = [endSide(before.scene), endSide(scene)];
       const { move } = scene.words;
       const over = move?.startsWith('Turn it over') ?? false;
-      if (!over) expect(move?.startsWith('Turn it by 180 degrees') ?? false, name).toBe(was !== is);
+      if (!over) expect(move?.startsWith('Turn it through 180 degrees') ?? false, name).toBe(was !== is);
       expect(byKey(scene).has('move:arc'), name).toBe(!over && was !== is);
       slid += Number(move?.startsWith('Slide it along, do not turn it: ') ?? false);
     }

@@ -59,7 +59,6 @@ const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
   'set-up.withheld': 'not brought up by the texts yet',
   'hover.more': 'no carcass of these texts takes more than a dozen set-ups',
   'tolerance.notCarriedOut': 'the planner’s own set-ups can always be carried out',
-  'machine-view.movedBy': 'the replay refuses moves without an index',
   'file.nothingBored': 'not brought up by the texts yet',
   'file.placeBroken': 'not brought up by the texts yet',
   'shop-view.hasFault': 'a safety net: what cannot be read has a finding',

@@ -10,7 +10,7 @@ import {
 } from '../../../shared-core/drawing/machine-view/words.js';
 import type { Place } from '../../../shared-core/document/place.js';
 import type { SetUp, Step } from '../../../shared-core/machining/set-up.js';
-import { handling, laidRuns } from '../../../shared-core/papers/set-up/lay.js';
+import { handledWords, laidRuns } from '../../../shared-core/papers/set-up/lay.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral-text.js';
 import { analyse } from '../findings/jobs.js';
@@ -46,7 +46,7 @@ export function sayHandMadeStrokes(): void {
       handling: seconds,
       panel: (_: string, key: string) => carcass!.panels.find((each) => each.key === key),
     } as const;
-    for (const { steps } of laidRuns(sheet, words)) steps.forEach((each, at) => handling(each, steps[at - 1]));
+    for (const { steps } of laidRuns(sheet, words)) steps.forEach(({ handled }) => handledWords(handled, 'mm'));
   };
   const upright = (steps: readonly Step[], machine = VERTICAL): SetUp =>
     setUp(machine, { fence: [53], stops: { 'near-left': 8, 'near-right': 8 }, depth: 12 }, { left: steps });

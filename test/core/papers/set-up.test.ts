@@ -7,7 +7,7 @@ import { setUpsOf } from '../../../shared-core/machining/plan/set-ups.js';
 import { standingSpindles, stopFace } from '../../../shared-core/machining/replay/table.js';
 import type { LoadedSpindle, SetUp } from '../../../shared-core/machining/set-up.js';
 import { contentOf } from '../../../shared-core/papers/set-up/content.js';
-import { laidRuns, layRules } from '../../../shared-core/papers/set-up/lay.js';
+import { handledWords, laidRuns, layRules } from '../../../shared-core/papers/set-up/lay.js';
 import { rowStrokes } from '../../../shared-core/papers/set-up/row-strokes.js';
 import { bitChanges, changeSentences, inOrder, settingsOf } from '../../../shared-core/papers/set-up/settings.js';
 import { setUpBlocks } from '../../../shared-core/papers/set-up/paper.js';
@@ -113,7 +113,7 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
       for (const [index, { steps }] of laid.entries()) {
         const run = setUp.runs[index]!;
         steps.forEach((step, at) => {
-          expect(step.lay).toContain(run.steps[at]!.stop);
+          if (step.handled.kind === 'laid') expect(step.handled.lay.stop).toContain(run.steps[at]!.stop);
           expect(step.holes).toBe(run.steps[at]!.holes.length);
           // The stop that it lies against stands up, unless it was moved over it.
           if (run.steps[at]!.moved === 0) expect(step.lowered).not.toContain(run.steps[at]!.stop);
@@ -154,7 +154,9 @@ test('where not all panels of a set-up have the same face down, every stroke say
     const laid = laidRuns(setUp, wordsOf(analysis));
     setUp.runs.forEach(({ steps }, run) =>
       steps.forEach(({ down }, at) =>
-        expect(laid[run]!.steps[at]!.lay).toMatch(new RegExp(`^${down}( \\(\\w+\\))? face down, `)),
+        expect(handledWords(laid[run]!.steps[at]!.handled, 'mm')).toMatch(
+          new RegExp(`(^|: )${down}( \\(\\w+\\))? face down, |^move it along`, 'i'),
+        ),
       ),
     );
   }
@@ -168,11 +170,13 @@ test('a divider with shelves on both hands is turned over, and the list says so'
   const turns = analysis
     .plan()
     .setUps.flatMap(({ setUp }) =>
-      laidRuns(setUp, wordsOf(analysis)).flatMap(({ panel, steps }) => steps.map(({ turn }) => [panel, turn])),
+      laidRuns(setUp, wordsOf(analysis)).flatMap(({ panel, steps }) =>
+        steps.map(({ handled }) => [panel, handledWords(handled, 'mm')] as const),
+      ),
     );
-  expect(turns.filter(([, turn]) => turn?.startsWith('turn it over'))).toEqual([
-    ['divider-1', 'turn it over, front edge to the same side again'],
-  ]);
+  expect(
+    turns.filter(([, turn]) => turn.startsWith('turn it over')).map(([panel, turn]) => [panel, turn.split(':')[0]]),
+  ).toEqual([['divider-1', 'turn it over, front edge to the same side again']]);
 });
 
 describe('random carcasses in random shops', () => {
@@ -195,20 +199,23 @@ describe('random carcasses in random shops', () => {
             const mixed = new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ down }) => down))).size > 1;
             setUp.runs.forEach(({ steps }, run) =>
               steps.forEach((step, at) => {
-                const { turn, lay, along, lowered } = laid[run]!.steps[at]!;
+                const { handled, lowered } = laid[run]!.steps[at]!;
+                const turn = handled.kind === 'laid' ? handled.turn : null;
                 const before = steps[at - 1];
                 told.strokes += 1;
-                expect(lay).toContain(step.stop);
-                expect(lay.includes('face down')).toBe(mixed);
+                if (handled.kind === 'laid') {
+                  expect(handled.lay.stop).toContain(step.stop);
+                  expect(handled.lay.face !== null).toBe(mixed);
+                }
                 const level = setUp.machine.kind === 'horizontal';
                 const isOver = before !== undefined && before.down !== step.down;
                 const isHalf = level && before !== undefined && !isOver && before.end !== step.end;
                 const isSlid = !level && before !== undefined && !isOver && before.stop !== step.stop;
                 const isAlong = step.moved !== (before !== undefined && !isOver && !isSlid ? before.moved : 0);
-                expect(turn?.startsWith('turn it over') ?? false).toBe(isOver);
-                expect(turn?.startsWith('turn it half a turn') ?? false).toBe(isHalf);
-                expect(turn?.startsWith('slide') ?? false).toBe(isSlid);
-                expect(along !== null).toBe(isAlong);
+                expect(turn === 'over').toBe(isOver);
+                expect(turn === 'half').toBe(isHalf);
+                expect(turn === 'slide').toBe(isSlid);
+                expect(handled.move !== null).toBe(isAlong);
                 told.half += Number(isHalf);
                 told.slid += Number(isSlid);
                 told.along += Number(isAlong);
@@ -227,7 +234,7 @@ describe('random carcasses in random shops', () => {
 
 test('a gap is told where the order is not proven', () => {
   const plan = { setUps: [], leastSetUps: 0, seconds: 1000, leastSeconds: 950, proven: false, provenOnce: false };
-  expect(totalsWords(plan)).toBe('Nothing is to be bored.');
+  expect(totalsWords(plan)).toBe('There is nothing to bore.');
   const [one] = analyse(demo('studio.carcass.yaml')).plan().setUps;
   expect(totalsWords({ ...plan, setUps: [one!, one!], leastSetUps: 1 })).toContain(
     '2 set-ups, 8 strokes; these strokes need at least 1 set-up; changeovers',

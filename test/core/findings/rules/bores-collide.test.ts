@@ -5,7 +5,7 @@ rule('bores-collide', {
     {
       // with the front row, which stands 37 back; both at half a thickness from the end
       carcass: 'kind: base\nwidth: 600\ndowels: [«37», 197, 501]',
-      says: 'The dowel bore for bottom (37 mm from the front edge and 8 mm from the bottom end) and hole 1 of the front row (37 mm from the front edge and 8 mm from the bottom end) meet in left and right. So do 3 more pairs for the same reason. Move one of the two.',
+      says: 'The dowel bore for bottom (37 mm from the front edge and 8 mm from the bottom end) meets hole 1 of the front row (37 mm from the front edge and 8 mm from the bottom end) in left and right. The same is true of 3 more pairs, for the same reason. Move one of the two.',
       severity: 'error',
       panel: 'left',
       related: [
@@ -18,7 +18,7 @@ rule('bores-collide', {
     {
       // dowels at 53: 8 apart less radii of 4 and 2.5
       carcass: 'kind: base\nwidth: 600\nrow-setback: «45»',
-      says: 'Hole 1 of the front row (45 mm from the front edge and 8 mm from the bottom end) and the dowel bore for bottom (53 mm from the front edge and 8 mm from the bottom end) leave 1.5 mm of wood between them in left and right; the minimum is 3 mm (`least-wall`). So do 7 more pairs for the same reason. Move one of the two.',
+      says: 'Hole 1 of the front row (45 mm from the front edge and 8 mm from the bottom end) and the dowel bore for bottom (53 mm from the front edge and 8 mm from the bottom end) leave 1.5 mm of wood between them in left and right; the minimum is 3 mm (`least-wall`). The same is true of 7 more pairs, for the same reason. Move one of the two.',
       severity: 'warning',
       panel: 'left',
       related: [

@@ -5,7 +5,7 @@ rule('shelf-past-stop', {
     {
       carcass: 'kind: tall\nwidth: 600\nfixed-shelves: [«1032»]',
       shop: 'faults.shop.yaml',
-      says: 'The line of shelf-1 in left and right stands 1032 mm from the bottom end and 1032 mm from the top end, where ‘upright’ has no stop: the 2 stops on the left reach 700 mm (900 mm with the extension), and the 2 stops on the right reach 700 mm (900 mm with the extension). An extension of 332 mm, or a stop that reaches 1032 mm, would allow it.',
+      says: 'The line of shelf-1 in left and right stands 1032 mm from the bottom end and 1032 mm from the top end. On ‘upright’, the 2 stops on the left reach 700 mm (900 mm with the extension) and the 2 stops on the right reach 700 mm (900 mm with the extension). Move it nearer to an end, or give the machine an extension of 332 mm or a stop that reaches 1032 mm.',
       severity: 'error',
       panel: 'left',
     },
@@ -13,7 +13,7 @@ rule('shelf-past-stop', {
       // the bottom is 1968 long and starts 16 in
       carcass: 'kind: base\nwidth: 2000\ndividers: [«1000»]',
       shop: 'faults.shop.yaml',
-      says: 'The line of divider-1 in bottom, rail-front and rail-back stands 984 mm from the left end and 984 mm from the right end, where ‘upright’ has no stop: the 2 stops on the right reach 700 mm (900 mm with the extension), and the 2 stops on the left reach 700 mm (900 mm with the extension). An extension of 284 mm, or a stop that reaches 984 mm, would allow it.',
+      says: 'The line of divider-1 in bottom, rail-front and rail-back stands 984 mm from the left end and 984 mm from the right end. On ‘upright’, the 2 stops on the right reach 700 mm (900 mm with the extension) and the 2 stops on the left reach 700 mm (900 mm with the extension). Move it nearer to an end, or give the machine an extension of 284 mm or a stop that reaches 984 mm.',
       severity: 'error',
       panel: 'bottom',
     },
