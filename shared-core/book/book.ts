@@ -1,6 +1,7 @@
 import type { Surroundings } from '../fittings/fitting.js';
 import { kindOf, type Fitting } from '../fittings/kinds.js';
 import { half, type Micrometres } from '../length/units.js';
+import { takenByBack, USUAL_BACK } from '../shop/back.js';
 import type { HorizontalHead, Shop, VerticalHead } from '../shop/model.js';
 import { besideLoad, sharedPattern, type PatternTask } from './pattern.js';
 import { patternWithRails, railSpan, rearsOfRail, type RailTask } from './rails.js';
@@ -40,9 +41,9 @@ export function sharedLoad(faces: VerticalHead, ends: HorizontalHead, shop: Shop
   return load && { load, beside: besideLoad(load, plain, pattern ? behind : []) };
 }
 
-/** What is left of a depth in front of the usual back in a groove. */
+/** What is left of a depth in front of the usual back. */
 export function usualClearDepth(depth: Micrometres, { boards, habits }: Shop): Micrometres {
-  return depth - habits.backInset - (boards.get(habits.backBoard)?.thickness ?? 0);
+  return depth - takenByBack(USUAL_BACK, boards.get(habits.backBoard)?.thickness ?? 0, habits.backInset);
 }
 
 /** What a place keeps from the rear end of its joint, and half the bore that is made there. */

@@ -1,5 +1,6 @@
 import type { CarcassSpec } from './spec.js';
 import type { BackHow } from '../job/model.js';
+import { takenByBack } from '../shop/back.js';
 import type { Micrometres } from '../length/units.js';
 import type { Board, Shop } from '../shop/model.js';
 import { backBoardFor, boardFor } from './choices.js';
@@ -58,7 +59,7 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
 
   const how = spec.back.how.value;
   const board = backBoardFor(spec, shop);
-  const behind = how === 'none' ? 0 : board.thickness + (how === 'grooved' ? spec.back.inset.value : 0);
+  const behind = takenByBack(how, board.thickness, spec.back.inset.value);
   const clearDepth = depth - behind;
 
   if (extent(clearX) <= 0)

@@ -1,6 +1,6 @@
 // What an owner may choose from; the schema of the job says the same with a sentence for each.
+export type { BackHow } from '../shop/back.js';
 export type RowChoice = 'none' | 'front' | 'both';
 export type TopHow = 'between' | 'over' | 'rails';
 export type BottomHow = 'between' | 'under';
-export type BackHow = 'grooved' | 'rebated' | 'applied' | 'none';
 export type EdgeName = 'front' | 'back' | 'reference-end' | 'far-end';

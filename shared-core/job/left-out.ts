@@ -5,6 +5,7 @@ import type { CarcassKind, Habits } from '../shop/model.js';
 import { sizeOfKind } from '../shop/habits.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
+import { USUAL_BACK } from '../shop/back.js';
 import type { BackHow, BottomHow, RowChoice, TopHow } from './choices.js';
 import type { carcassSchema } from './schema.js';
 
@@ -173,7 +174,7 @@ const tellRows = (_: RowChoice, usage: Usage): Message => {
 };
 
 const backHow = usual(
-  (): BackHow => 'grooved',
+  (): BackHow => USUAL_BACK,
   (word) => say.word({ word }),
 );
 

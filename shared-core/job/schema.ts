@@ -108,6 +108,14 @@ const shared = {
   machines: optional(machines),
 } as const;
 
+function shelves(sort: 'fixed' | 'loose', height: string) {
+  return either(
+    `How many ${sort} shelves, or a list of their heights.`,
+    count('How many.', 0, 30),
+    list(`The ${sort} shelves.`, either(`A ${sort} shelf.`, length(height, 1), shelf)),
+  );
+}
+
 export const carcassSchema = record(
   'carcass',
   'One carcass: a box without fronts.',
@@ -142,26 +150,8 @@ export const carcassSchema = record(
         ),
       ),
     ),
-    'fixed-shelves': optional(
-      either(
-        'How many fixed shelves, or a list of their heights.',
-        count('How many.', 0, 30),
-        list(
-          'Fixed shelves.',
-          either('A fixed shelf.', length('Height of its centre line above the bottom end of the side.', 1), shelf),
-        ),
-      ),
-    ),
-    'loose-shelves': optional(
-      either(
-        'How many loose shelves, or a list of their heights.',
-        count('How many.', 0, 30),
-        list(
-          'Loose shelves.',
-          either('A loose shelf.', length('Height of its pin holes above the bottom end of the side.', 1), shelf),
-        ),
-      ),
-    ),
+    'fixed-shelves': optional(shelves('fixed', 'Height of its centre line above the bottom end of the side.')),
+    'loose-shelves': optional(shelves('loose', 'Height of its pin holes above the bottom end of the side.')),
     panels: optional(
       named(
         'panel',
