@@ -126,7 +126,9 @@ if (!watch) {
   const made = [
     ['schema/carcass.schema.json', 'schema', 'job'],
     ['schema/shop.schema.json', 'schema', 'shop'],
-    ['reference.md', 'reference'],
+    ['reference/findings.md', 'reference', 'findings'],
+    ['reference/job-files.md', 'reference', 'job-files'],
+    ['reference/shop-files.md', 'reference', 'shop-files'],
   ];
   for (const [file, ...command] of made) {
     const path = join(root, 'dist', file);

@@ -8,11 +8,13 @@ import type { ShopViewMethod } from '../shared-core/drawing/messages/shop-view.j
 import type { SetUpsMethod } from '../shared-core/drawing/messages/set-ups.js';
 import { tellsCursor } from './cursor.js';
 import { say } from './messages.js';
+import { REFERENCE_COMMAND } from './language.js';
 import { newFile } from './new-file.js';
 import { wordsOf } from './panels/latest.js';
 import { machinePanels, showMachines } from './panels/machine/show.js';
 import { shopPanels, showShop } from './panels/shop/show.js';
 import { previewPanels, showPreview, withPreview } from './panels/preview/show.js';
+import { openReference } from './reference.js';
 import { openJobOfShop, openShop } from './shop-files.js';
 import { StatusItem } from './status.js';
 
@@ -75,6 +77,9 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
       }
     }),
     ...panels.map((one) => vscode.window.registerWebviewPanelSerializer(one.type, one)),
+    vscode.commands.registerCommand(REFERENCE_COMMAND, (page: unknown, anchor: unknown) =>
+      openReference(context.extensionUri, page, anchor),
+    ),
     ...commandsOf(language, ask, { previews, machines, shops }),
   );
   const started = language.start().catch((fault: unknown) => {

@@ -1,10 +1,14 @@
 import type { LanguageClientOptions } from 'vscode-languageclient';
 import { NAMES } from './messages.js';
 
+/** Opens a page of the reference; links in hovers lead to it. */
+export const REFERENCE_COMMAND = 'borewright.openReference';
+
 /** What the server is told at the start, wherever it runs. */
 export const languageOptions: LanguageClientOptions = {
   documentSelector: [{ language: 'borewright-job' }, { language: 'borewright-shop' }],
   outputChannelName: NAMES.program,
   progressOnInitialization: false,
-  initializationOptions: { hoverPictures: true, diagnostics: 'push' },
+  markdown: { isTrusted: { enabledCommands: [REFERENCE_COMMAND] } },
+  initializationOptions: { hoverPictures: true, diagnostics: 'push', referenceCommand: REFERENCE_COMMAND },
 };

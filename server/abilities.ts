@@ -1,4 +1,5 @@
 import type { InitializeParams } from 'vscode-languageserver';
+import { linksTo, type ReferenceLinks } from './reference-links.js';
 
 /** What the client can do, as far as the features ask. */
 export interface ClientAbilities {
@@ -14,13 +15,13 @@ export interface ClientAbilities {
   readonly codeDescription: boolean;
   /** Hovers may carry pictures in their own text, which an editor that does not show them would write out. */
   readonly pictures: boolean;
-  /** Where the reference page of the findings can be opened; null where the client did not say. */
-  readonly reference: string | null;
+  /** Where the pages of the reference can be opened; null where nobody said. */
+  readonly reference: ReferenceLinks | null;
 }
 
 /**
  * What a client says of itself; of one that has not yet said anything, nothing.
- * @param reference where the reference page is, unless the client says otherwise
+ * @param reference the folder of the reference, unless the client says otherwise
  */
 export function abilitiesOf(params: InitializeParams | null, reference: string | null): ClientAbilities {
   const text = params?.capabilities.textDocument;
@@ -37,7 +38,7 @@ export function abilitiesOf(params: InitializeParams | null, reference: string |
     related: text?.publishDiagnostics?.relatedInformation === true,
     codeDescription: text?.publishDiagnostics?.codeDescriptionSupport === true,
     pictures: saidOf(options, 'hoverPictures') === true,
-    reference: typeof said === 'string' ? said : reference,
+    reference: linksTo(typeof said === 'string' ? said : reference, saidOf(options, 'referenceCommand')),
   };
 }
 

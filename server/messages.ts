@@ -25,6 +25,7 @@ export const say = messages('server', {
   stopped: ({ seconds }: { readonly seconds: number }) =>
     `Checking this file took longer than ${seconds} s and was stopped, so nothing in it is checked. Undo the last change; the file is tried again at the next one.`,
   takeRepairs: () => 'Take every repair that needs no choice',
+  inReference: () => 'More in the reference',
   openShop: () => 'Open the shop file',
 
   // An older plan.

@@ -27,7 +27,8 @@ export type { RepairEdits } from './engine/repairs.js';
 
 // Files to begin with, and what may stand in them.
 export { templateOf } from './service/templates.js';
-export { builtInShop, findingsExplained, schemaOf } from './service/reference.js';
+export { builtInShop, schemaOf } from './service/published.js';
+export { REFERENCE_PAGES, referenceSite, referenceText, type ReferencePage } from './service/reference/site.js';
 export { sharedLoadOf } from './service/shared-load.js';
 
 // Names, and where they are given and asked for.

@@ -27,7 +27,8 @@ export const HELP = labels({
       [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking papers; as pdf, html, csv,
       [--page a4|letter]                          text, and of bore maps svg and dxf, a file for each panel
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
-  borewright reference                            what every finding means, as Markdown
+  borewright reference [PAGE]                     what every finding means, as Markdown; or every key: job-files, shop-files
+  borewright reference --out DIR                  all of it as pages for a browser and as Markdown
   borewright shop                                 a shop file to begin with: the built-in shop
   borewright shop FILE [EARLIER]                  the load of bits that a shop’s joints share, and what an earlier version
                                                   of the file had instead
@@ -70,7 +71,8 @@ export const say = messages('command-line', {
     readonly given: string;
     readonly known: readonly string[];
   }) => `${quoted(given)} is not one of \`${option}\`. Write a list of ${listed(known)} with commas between them.`,
-  noArguments: () => 'borewright reference takes no arguments.',
+  referenceArguments: ({ pages }: { readonly pages: readonly string[] }) =>
+    `Name one page (${listed(pages, 'or')}) or a folder: borewright reference PAGE, or borewright reference --out DIR.`,
   shopArguments: () => 'borewright shop takes a shop file, and an earlier version of it.',
   whichSchema: () => 'Name the files that the schema is of: borewright schema job, or borewright schema shop.',
   otherMachine: ({ path, machine, machines }: OfPath & { readonly machine: string; readonly machines: string }) =>
@@ -91,6 +93,15 @@ export const say = messages('command-line', {
   // What was done.
   written: ({ files, folder }: { readonly files: number; readonly folder: string }) =>
     `${counted(files, 'file')} in ${folder}:`,
+  referenceWritten: ({
+    files,
+    folder,
+    page,
+  }: {
+    readonly files: number;
+    readonly folder: string;
+    readonly page: string;
+  }) => `${counted(files, 'file')} in ${folder}; look at ${page}`,
   drawn: ({ maps, folder, page }: { readonly maps: number; readonly folder: string; readonly page: string }) =>
     `${counted(maps, 'bore map')} in ${folder}; look at ${page}`,
 });

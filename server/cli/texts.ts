@@ -1,13 +1,35 @@
 import { say } from './messages.js';
-import { builtInShop, findingsExplained, schemaOf, sharedLoadOf } from '../../shared-core/service.js';
+import { join } from 'node:path';
+import {
+  builtInShop,
+  REFERENCE_PAGES,
+  referenceSite,
+  referenceText,
+  schemaOf,
+  sharedLoadOf,
+  tell,
+} from '../../shared-core/service.js';
 import { shopText } from './files.js';
 import type { Outcome } from './run.js';
-import { asJson, CouldNotRun } from './run.js';
+import { asJson, CouldNotRun, readArguments } from './run.js';
+import { writeAll } from './write.js';
 
-/** `borewright reference` */
+/** `borewright reference [PAGE]`, `borewright reference --out DIR` */
 export function reference(args: readonly string[]): Outcome {
-  if (args.length > 0) throw new CouldNotRun(say.noArguments());
-  return { output: `${findingsExplained().trimEnd()}\n`, errors: '', code: 0 };
+  const { options, rest } = readArguments(args, ['out']);
+  const [page = 'findings', ...more] = rest;
+  const known = REFERENCE_PAGES.find((one) => one === page);
+  if (known === undefined || more.length > 0 || (options.out !== undefined && rest.length > 0))
+    throw new CouldNotRun(say.referenceArguments({ pages: REFERENCE_PAGES }));
+  if (options.out === undefined) return { output: referenceText(known), errors: '', code: 0 };
+  const files = referenceSite();
+  writeAll(options.out, files);
+  const done = say.referenceWritten({
+    files: files.length,
+    folder: options.out,
+    page: join(options.out, 'index.html'),
+  });
+  return { output: `${tell(done, 'mm')}\n`, errors: '', code: 0 };
 }
 
 /** `borewright shop [FILE [EARLIER]]` */

@@ -77,7 +77,7 @@ function diagnostic(
     severity,
     source: SOURCE,
     code: rule,
-    ...(codeDescription && reference !== null && { codeDescription: { href: `${reference}#${rule}` } }),
+    ...(codeDescription && reference !== null && { codeDescription: { href: reference.address('findings', rule) } }),
     message,
     ...(showsRelated &&
       related.length > 0 && {

@@ -14,9 +14,9 @@ export function serveInThread(files: Files): void {
   if (port === null) throw new Error('This is the thread of the language server; start main instead.');
   const report = (what: Report): void => port.postMessage(what);
   setInterval(() => report({ watch: 'beat' }), BEAT_MS);
-  // The reference page lies beside the bundles of a packed extension.
-  const page = new URL('../reference.md', import.meta.url);
-  const reference = existsSync(fileURLToPath(page)) ? page.href : null;
+  // The reference lies beside the bundles of a packed extension.
+  const folder = new URL('../reference/', import.meta.url);
+  const reference = existsSync(fileURLToPath(folder)) ? folder.href : null;
   const orders = ordersInThread(new URL('./orders-thread.cjs', import.meta.url));
   const connection = createConnection(new PortMessageReader(port), new PortMessageWriter(port));
   serve(connection, files, version, reference, orders, (uri) => report({ watch: 'begins', uri }));

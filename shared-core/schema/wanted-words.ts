@@ -65,6 +65,7 @@ export function someKeys(keys: readonly string[]): string {
 
 /** Two lengths as an owner would write them, within the bounds. */
 export function spanExample({ max }: { readonly max: Micrometres }, { unit }: Show): string {
-  if (unit === 'in') return max < 100_000 ? '1/2 to 1' : '1 to 3 1/8';
-  return max < 20_000 ? '0.4 to 2' : '20 to 80';
+  if (max < 26_000) return unit === 'in' ? '1/64 to 1/16' : '0.4 to 2';
+  if (max < 80_000) return unit === 'in' ? '1/4 to 3/4' : '5 to 20';
+  return unit === 'in' ? '1 to 3 1/8' : '20 to 80';
 }

@@ -1,5 +1,6 @@
 import { HEADS, hover as say } from './messages.js';
-import { listed } from '../words/english.js';
+import { listed, sentence } from '../words/english.js';
+import { CARCASSES_KEY } from '../document/outline.js';
 import type { Panel } from '../carcass/model.js';
 import type { Path, Place } from '../document/place.js';
 import type { ScalarNode } from '../document/tree.js';
@@ -7,7 +8,6 @@ import { holeGroups, tableCells, tableHeads } from '../drawing/bore-map/hole-tab
 import { bandedEdges } from '../drawing/bore-map/bore-map.js';
 import { panelPicture } from './panel-picture.js';
 import { endWord } from '../drawing/words.js';
-import { sentence } from '../words/english.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import type { Cursor } from '../engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../engine/cursor.js';
@@ -41,6 +41,8 @@ import {
   stepTable,
   toleranceWords,
 } from './machine-words.js';
+import { anchorAt } from './reference/keys.js';
+import type { ReferencePage } from './reference/site.js';
 import { formOf, namesOf } from './words.js';
 
 /** More panels than this are told by their sizes alone. */
@@ -52,6 +54,8 @@ export interface Explained {
   readonly words: string;
   /** The key or value that it is about; null for no one in particular. */
   readonly about: Span | null;
+  /** Where the reference tells more of it; null where nothing does. */
+  readonly reference: { readonly page: ReferencePage; readonly anchor: string } | null;
 }
 
 /**
@@ -102,13 +106,26 @@ function shopHover(file: ShopFile, offset: number): Explained | null {
 function answer(
   file: AnalysedFile,
   value: string,
-  { key, scalar, carcass, part }: Pick<Cursor, 'key' | 'scalar' | 'carcass'> & { readonly part: Place['part'] },
+  {
+    key,
+    scalar,
+    path,
+    carcass,
+    part,
+  }: Pick<Cursor, 'key' | 'scalar' | 'path' | 'carcass'> & { readonly part: Place['part'] },
 ): Explained | null {
   if (value === '') return null;
   const place = key?.place ?? scalar?.place;
-  if (place === undefined) return { words: value, about: null };
+  if (place === undefined) return { words: value, about: null, reference: null };
   const { start, end } = file.kind === 'shop' ? place : file.analysis.locate({ ...place, part }, carcass);
-  return { words: value, about: { start, end } };
+  return { words: value, about: { start, end }, reference: referenceAt(file.kind, path, carcass) };
+}
+
+/** A path in a carcass starts at the carcass. */
+function referenceAt(kind: AnalysedFile['kind'], path: Path, carcass: number | null): Explained['reference'] {
+  const whole = carcass === null ? path : [CARCASSES_KEY, '', ...path];
+  const anchor = whole.length === 0 ? null : anchorAt(kind === 'job' ? jobSchema : shopSchema, whole);
+  return anchor === null ? null : { page: `${kind}-files`, anchor };
 }
 
 /** What the schema says of the place, and what the value is in other words. */

@@ -1,6 +1,7 @@
 import type { Micrometres, Unit } from '../length/units.js';
 import { counted, listed, sentence, verb } from '../words/english.js';
 import { showSizes } from '../length/show.js';
+import { spanExample } from '../schema/wanted-words.js';
 import { messages, type Message } from '../words/message.js';
 import { timeWords } from '../words/time.js';
 import { labels } from '../words/told.js';
@@ -126,7 +127,8 @@ export const line = messages('shop-line', {
 export const form = messages('form', {
   length: ({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, show) =>
     `a length from ${show.exact(min)} to ${show.exact(max)}`,
-  span: ({ unit }: { readonly unit: Unit }) => `two lengths, such as ${unit === 'mm' ? '20 to 80' : '3/4 to 3 1/8'}`,
+  span: ({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, show) =>
+    `two lengths from ${show.exact(min)} to ${show.exact(max)}, such as ${spanExample({ max }, show)}`,
   count: ({ min, max }: { readonly min: number; readonly max: number }) => `a whole number from ${min} to ${max}`,
   number: ({ min, max }: { readonly min: number; readonly max: number }) => `a number from ${min} to ${max}`,
   flag: () => 'yes or no',
@@ -134,7 +136,8 @@ export const form = messages('form', {
   shopFile: () => 'the name of a shop file',
   name: ({ of }: { readonly of: string }) => `the name of a ${of}`,
   choice: ({ options }: { readonly options: readonly string[] }) => `one of ${listed(options, 'or')}`,
-  list: ({ item }: { readonly item: Message }, show) => `a list: each ${show.tell(item)}`,
+  list: ({ item, most }: { readonly item: Message; readonly most: number }, show) =>
+    `a list of no more than ${most}, each ${show.tell(item)}`,
   named: ({ noun }: { readonly noun: string }) => `names, each with the keys of a ${noun}`,
   record: ({ keys }: { readonly keys: readonly string[] }) => `a map with the keys ${listed(keys)}`,
   either: ({ forms }: { readonly forms: readonly Message[] }, show) => forms.map((one) => show.tell(one)).join('; or '),

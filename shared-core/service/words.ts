@@ -71,17 +71,16 @@ function machineLine(machine: Machine, unit: Unit): Told {
 
 /** What may be written, in a few words: for hovers of keys. */
 export function formOf(schema: Schema, unit: Unit): Told {
-  return tell(formTold(schema, unit), unit);
+  return tell(formTold(schema), unit);
 }
 
-function formTold(schema: Schema, unit: Unit): Message {
+function formTold(schema: Schema): Message {
   switch (schema.type) {
     case 'length':
+    case 'span':
     case 'count':
     case 'number':
       return form[schema.type]({ min: schema.min, max: schema.max });
-    case 'span':
-      return form.span({ unit });
     case 'flag':
       return form.flag();
     case 'text':
@@ -91,12 +90,12 @@ function formTold(schema: Schema, unit: Unit): Message {
     case 'choice':
       return form.choice({ options: Object.keys(schema.options) });
     case 'list':
-      return form.list({ item: formTold(schema.item, unit) });
+      return form.list({ item: formTold(schema.item), most: schema.most });
     case 'named':
       return form.named({ noun: schema.noun });
     case 'record':
       return form.record({ keys: Object.keys(schema.fields) });
     case 'either':
-      return form.either({ forms: schema.of.map((one) => formTold(one, unit)) });
+      return form.either({ forms: schema.of.map((one) => formTold(one)) });
   }
 }

@@ -20,6 +20,7 @@ const TABLES: Readonly<Record<string, string>> = {
   'shared-core/job/skeletons.ts': 'texts to begin with',
   'shared-core/shop/skeletons.ts': 'texts to begin with',
   'shared-core/shop/neutral-text.ts': 'the built-in shop file',
+  'shared-core/service/reference/examples.ts': 'a job and a shop as an owner would write them',
   'shared-core/shop/schema.ts': 'what the keys of a shop mean',
   'shared-core/shop/habit-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/machine-schemas.ts': 'what the keys of a shop mean',
@@ -41,6 +42,7 @@ const TABLES: Readonly<Record<string, string>> = {
 const NO_WORDS: Readonly<Record<string, string>> = {
   'shared-core/drawing/render/': 'marks and classes of SVG',
   'shared-core/drawing/scene/lettering.ts': 'names of typefaces',
+  'shared-core/service/reference/html.ts': 'marks and style of HTML',
   'shared-core/papers/render/html.ts': 'marks of HTML',
   'shared-core/papers/render/html-style.ts': 'style of HTML',
   'shared-core/machining/order/request.ts': 'faults of the program, for its makers',

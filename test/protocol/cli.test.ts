@@ -311,6 +311,18 @@ test('reference explains every rule that the fault job shows', () => {
   for (const { rule } of files[0]!.findings) expect(out).toContain(`### ${rule}\n`);
 });
 
+test('reference tells every key of a file, and writes all of it as pages for a browser', () => {
+  expect(run('reference', 'shop-files').out).toContain('### Stop: `range`\n');
+  const { code, out } = run('reference', '--out', 'pages');
+  expect(code).toBe(0);
+  expect(out).toContain(`look at ${join('pages', 'index.html')}`);
+  const page = (name: string): string => readFileSync(join(folder.path, 'pages', name), 'utf8');
+  expect(page('index.html')).toContain('<a href="job-files.html">Job files</a>');
+  expect(page('job-files.html')).toContain('<h3 id="carcass-rail-width">');
+  expect(page('job-files.md')).toBe(run('reference', 'job-files').out);
+  expect(run('reference', 'all').code).toBe(2);
+});
+
 test('help and version', () => {
   for (const args of [['--help'], ['check', '--help'], ['help']])
     expect(run(...args)).toMatchObject({ code: 0, err: '' });

@@ -8,7 +8,7 @@ session(
   (one) => {
     ({ client, folder } = one);
   },
-  () => Client.start(undefined, { reference: 'https://example.invalid/findings' }),
+  () => Client.start(undefined, { reference: 'https://example.invalid/borewright/' }),
 );
 
 describe('findings of a job', () => {
@@ -21,7 +21,7 @@ describe('findings of a job', () => {
     expect(board).toMatchObject({
       source: 'borewright',
       severity: 1,
-      codeDescription: { href: 'https://example.invalid/findings#board-unknown' },
+      codeDescription: { href: 'https://example.invalid/borewright/findings.html#board-unknown' },
       data: { rule: 'board-unknown', carcass: 'sink' },
     });
     const row = found.find(({ code }) => code === 'row-unbalanced')!;

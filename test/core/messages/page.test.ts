@@ -50,7 +50,6 @@ const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
   'reading.notASpan': 'a safety net behind the reading of each form',
   'reading.valueNotTaken': 'a safety net behind the reading of each form',
   'job-text.outsideOwner': 'a safety net of edits',
-  'left-out.boardOfCarcass': 'not brought up by the texts yet',
   'joint-off-load.wide': 'not brought up by the texts yet',
   'shared-load.impossible': 'not brought up by the texts yet',
   'shared-load.placed': 'not brought up by the texts yet',

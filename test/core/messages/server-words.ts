@@ -30,5 +30,6 @@ export function sayServer(): void {
   tell(say.stopped({ seconds: 10 }), 'mm');
   tell(say.startedAnew(), 'mm');
   tell(say.checkingFiles(), 'mm');
+  tell(say.inReference(), 'mm');
   tell(say.createShop({ reference: 'yard.shop.yaml' }), 'mm');
 }

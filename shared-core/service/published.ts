@@ -1,14 +1,10 @@
 import { SCHEMAS } from './messages.js';
-import { referencePage } from '../findings/reference-page.js';
 import { reachInJob } from '../job/reach.js';
 import { jobSchema } from '../job/schema.js';
 import { jsonSchema } from '../schema/json-schema.js';
 import { NEUTRAL_SHOP_TEXT } from '../shop/neutral-text.js';
 import { shopSchema } from '../shop/schema.js';
 import { unusedWords } from '../shop/unused.js';
-
-/** What every finding means, as Markdown. */
-export const findingsExplained = (): string => referencePage();
 
 /** The built-in shop as a file to begin with. */
 export const builtInShop = (): string => NEUTRAL_SHOP_TEXT;

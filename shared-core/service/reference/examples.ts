@@ -1,0 +1,159 @@
+import { NEUTRAL_SHOP_TEXT } from '../../shop/neutral-text.js';
+
+// A job and a shop in which every key stands at least once; the pages take their examples from them.
+
+export const JOB_EXAMPLE = `title: Boathouse, north wall
+unit: mm
+shop: boathouse.shop.yaml
+
+defaults:
+  depth: 560
+  board: ash-18
+  joint: dowel-8x35
+
+carcasses:
+  workbench:
+    kind: base
+    width: 900
+    count: 2
+    height: 743
+    band: ash-1
+    top: rails
+    rail-width: 110
+    bottom: between
+    plinth: 90
+    back: { how: grooved, board: back-8, groove: 8, inset: 18 }
+    rows: both
+    row-offset: 9
+    row-setback: 37
+    rear-row: 485
+    dividers:
+      - at: 450
+        board: ash-18
+    loose-shelves:
+      - at: 361
+        bay: 2
+        board: ash-18
+        setback: 10
+    machines: { faces: bench-head, ends: bench-level, rows: slab-drill, clamp: frame }
+    note: Stands on the slab, which falls to the door.
+    panels:
+      left:
+        rows: front
+        row-offset: 41
+        bands: { front: ash-1, back: none, reference-end: none, far-end: ash-1 }
+      bottom:
+        board: ash-18
+        joint: dowel-8x30
+        dowels: [53, 213, 341, 501]
+        face-depth: 12
+        end-depth: 19
+
+  sail-locker:
+    kind: tall
+    width: 600
+    back: applied
+    dowels: [53, 213, 373, 501]
+    fixed-shelves: [1100]
+    loose-shelves: 3
+`;
+
+/** What the shop of that job has beside what is in the built-in shop. */
+export const SHOP_EXAMPLE = `title: The boathouse
+unit: mm
+
+boards:
+  ash-18:
+    thickness: 18
+    measured: 17.9
+    sheet-length: 2500
+    sheet-width: 1250
+    price: 86
+    grain: length
+    sheets:
+      left-over: { length: 1400, width: 620, price: 12, count: 3 }
+  back-8: { thickness: 8 }
+
+bands:
+  ash-1: { thickness: 1, height: 23 }
+
+dowels:
+  dowel-8x30: { diameter: 8, length: 30, in-face: 12 }
+  dowel-8x35: { diameter: 8, length: 35, in-face: 12 }
+
+bits: [5, 7, 8, 10, 15, 35]
+
+vertical-heads:
+  bench-head:
+    body: bench-borer
+    spindles: 24
+    pitch: 32
+    fence: far
+    from: above
+    fence-offset: 20 to 90
+    depth: 0 to 60
+    depth-stops: 4
+    extension: 1200
+    panel: { length: 180 to 2500, width: 60 to 850, thickness: 10 to 45 }
+    stops:
+      near-left: { side: left, range: 0 to 80, lowers: yes }
+      far-left: { side: left, range: 80 to 1200, lowers: yes, stands: 350 }
+      near-right: { side: right, range: 0 to 80, lowers: yes }
+      far-right: { side: right, range: 80 to 1200, lowers: yes }
+    clamps:
+      left-hold: { along: -120, across: 60, pad: 40 }
+      right-hold: { along: 120, across: 60 }
+    stands: { bit: 8, spindles: [1, 6, 10, 15], depth: 12, fence: [53], thickness: 18 }
+
+horizontal-heads:
+  bench-level:
+    body: bench-borer
+    spindles: 24
+    pitch: 32
+    height: 4 to 40
+    depth: 0 to 70
+    stops:
+      square-left: { side: left, range: 14 to 90, lowers: yes }
+      square-right: { side: right, range: 14 to 90, lowers: yes }
+    stands: { bit: 8, height: 9 }
+
+line-drills:
+  slab-drill:
+    spindles: 25
+    pitch: 32
+    heads: 1
+    fence: far
+    from: above
+    setback: 20 to 650
+    throat: 690
+    depth: 0 to 50
+    stops:
+      row-left: { side: left, range: 0 to 250, lowers: yes }
+      row-right: { side: right, range: 0 to 250, lowers: yes }
+    index-pins: row
+    index-range: 2400
+
+cup-borers:
+  door-cups:
+    body: door-borer
+    distance: 20 to 25
+    depth: 0 to 15
+
+panel-saws:
+  wall-saw: { kerf: 3, rip: 1200, stages: 2, first: along }
+
+case-clamps:
+  frame: { width: 200 to 1400, height: 200 to 2300, depth: 100 to 650 }
+
+habits:
+  row-offset: 9
+  sizes: { base: { height: 743 } }
+  share-places: yes
+  shared-load: [1, 6, 10, 15]
+`;
+
+/** Texts to look an example up in, the first that has the key first. */
+export const EXAMPLES: Readonly<Record<'job' | 'shop', readonly string[]>> = {
+  job: [JOB_EXAMPLE],
+  shop: [NEUTRAL_SHOP_TEXT, SHOP_EXAMPLE],
+};
