@@ -1,4 +1,4 @@
-import type { Micrometres, Unit } from '../length/units.js';
+import type { Micrometres } from '../length/units.js';
 import { counted, listed, sentence, verb } from '../words/english.js';
 import { showSizes } from '../length/show.js';
 import { spanExample } from '../schema/wanted-words.js';

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { Client, Folder } from './client.js';
+import type { Folder } from './client.js';
+import { Client } from './client.js';
 import { session } from './session.js';
 
 const JOB = `shop: yard.shop.yaml

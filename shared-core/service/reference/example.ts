@@ -43,7 +43,9 @@ function gather(schema: Schema, node: TreeNode | null, take: (field: AnyField, e
     case 'either': {
       const one = schema.of.find((alternative) => shapeOf(alternative) === node.kind);
       if (one !== undefined) gather(one, node, take);
+      return;
     }
+    default:
   }
 }
 

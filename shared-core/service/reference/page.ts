@@ -152,7 +152,7 @@ function valueWords(schema: Schema, value: unknown): string {
   if (value === null) return tell(leftOutMessages.none(), 'mm');
   if (schema.type === 'length' && typeof value === 'number')
     return tell(leftOutMessages.length({ length: value }), 'mm');
-  const word = typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
+  const word = typeof value === 'boolean' ? (value ? 'yes' : 'no') : `${value as string | number}`;
   return tell(leftOutMessages.word({ word }), 'mm');
 }
 

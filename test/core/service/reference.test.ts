@@ -3,7 +3,7 @@ import { parse } from 'yaml';
 import { Engine } from '../../../shared-core/engine.js';
 import { jobSchema } from '../../../shared-core/job/schema.js';
 import { parseLength } from '../../../shared-core/length/parse.js';
-import type { Fields, RecordSchema, Schema, SpanSchema } from '../../../shared-core/schema/schema.js';
+import type { Schema, SpanSchema } from '../../../shared-core/schema/schema.js';
 import { spanExample } from '../../../shared-core/schema/wanted-words.js';
 import { showIn } from '../../../shared-core/words/show.js';
 import { tell } from '../../../shared-core/words/message.js';
@@ -21,7 +21,7 @@ const FILES = [
 function keysUnder(schema: Schema, path: readonly (string | number)[] = []): readonly (readonly (string | number)[])[] {
   switch (schema.type) {
     case 'record':
-      return Object.entries((schema as RecordSchema<Fields>).fields).flatMap(([key, field]) => [
+      return Object.entries(schema.fields).flatMap(([key, field]) => [
         [...path, key],
         ...keysUnder(field.schema, [...path, key]),
       ]);
@@ -88,7 +88,7 @@ test('the example of a range lies within its bounds, in either unit', () => {
       case 'span':
         return [schema];
       case 'record':
-        return Object.values((schema as RecordSchema<Fields>).fields).flatMap((field) => spans(field.schema));
+        return Object.values(schema.fields).flatMap((field) => spans(field.schema));
       case 'named':
       case 'list':
         return spans(schema.item);
@@ -131,7 +131,9 @@ test('the folder has every page for a browser, with links that lead somewhere', 
 
 /** As readers of Markdown make the name of a heading's place, written anew from what they do. */
 function slug(heading: string): string {
-  return [...heading.trim().toLowerCase()]
-    .map((sign) => (/[a-z0-9_-]/.test(sign) ? sign : /\s/.test(sign) ? '-' : ''))
-    .join('');
+  return heading
+    .trim()
+    .toLowerCase()
+    .replace(/[^a-z0-9_ -]/g, '')
+    .replaceAll(' ', '-');
 }
