@@ -2,6 +2,7 @@ import type * as vscode from 'vscode';
 import type { Told } from '../../shared-core/words/told.js';
 import { Latest, wordsOf } from './latest.js';
 import { pageHtml, pageOptions, type Page } from './page.js';
+import type { OfFile, Shown } from './panels.js';
 
 /** What every page says, besides what it alone says. */
 interface FromAnyPage {
@@ -14,48 +15,81 @@ interface Trouble {
   readonly message: string;
 }
 
-/** What a view does for its panel; `From` and `To` are what its page says and is told. */
-export interface PanelView<From> {
+/** What a kind of panel is, beside what it does. */
+export interface PanelMake<From> {
   readonly page: Page;
   /** Whether what came out of the page is something that this page says. */
   readonly isFromPage: (message: unknown) => message is From;
-  readonly receive: (message: From) => Promise<void>;
-  /** Asks the server for what the page shows, and posts it. */
-  readonly update: () => Promise<void>;
-  /** What is said where `update` fails, and why. */
+  /** What is said where an update fails, and why. */
   readonly failure: (why: string) => Told;
+  /** Whether the keys go to the panel when it is shown. */
+  readonly takesFocus: boolean;
+  /** What ends with the panel. */
+  readonly subscriptions: readonly vscode.Disposable[];
   readonly onClosed: () => void;
 }
 
 /**
  * One panel beside the text with a page of ours in it: the page's messages are checked, what is told to it waits until it
- * listens, and the server is asked for one answer at a time. What is shown is the view's own.
+ * listens, and the server is asked for one answer at a time. What is shown is the matter of each kind of panel.
  */
-export class Panel<From extends FromAnyPage, To extends FromAnyPage> {
+export abstract class Panel<
+  Subject extends OfFile,
+  From extends FromAnyPage,
+  To extends FromAnyPage,
+> implements Shown<Subject> {
   readonly #panel: vscode.WebviewPanel;
+  readonly #make: PanelMake<From>;
   readonly #latest: Latest;
   #listens = false;
   #closed = false;
 
-  constructor(panel: vscode.WebviewPanel, extension: vscode.Uri, view: PanelView<From>) {
+  constructor(
+    panel: vscode.WebviewPanel,
+    extension: vscode.Uri,
+    protected subject: Subject,
+    make: PanelMake<From>,
+  ) {
     this.#panel = panel;
+    this.#make = make;
     this.#latest = new Latest(
-      () => this.#update(view),
+      () => this.#ask(),
       () => this.#closed,
     );
     const { webview } = panel;
     webview.options = pageOptions(extension);
     const subscription = webview.onDidReceiveMessage((message: unknown) => {
-      if (!view.isFromPage(message)) return;
+      if (!make.isFromPage(message)) return;
       if (message.type === 'ready') this.#listens = true;
-      void view.receive(message);
+      void this.receive(message);
     });
     panel.onDidDispose(() => {
       this.#closed = true;
-      subscription.dispose();
-      view.onClosed();
+      for (const one of [subscription, ...make.subscriptions]) one.dispose();
+      this.closed();
+      make.onClosed();
     });
-    webview.html = pageHtml(webview, extension, view.page);
+    webview.html = pageHtml(webview, extension, make.page);
+  }
+
+  abstract show(subject: Subject): void;
+
+  protected abstract receive(message: From): Promise<void>;
+
+  /** Asks the server for what the page shows, and posts it. */
+  protected abstract update(): Promise<void>;
+
+  /** What is to be done where the panel is closed. */
+  protected closed(): void {
+    return;
+  }
+
+  get uri(): string {
+    return this.subject.uri;
+  }
+
+  get isKept(): boolean {
+    return false;
   }
 
   /** Where it stands in the window, from 1; null where it is not in sight. */
@@ -65,6 +99,10 @@ export class Panel<From extends FromAnyPage, To extends FromAnyPage> {
 
   get isClosed(): boolean {
     return this.#closed;
+  }
+
+  changed(uri: string): void {
+    if (uri === this.uri) void this.refresh();
   }
 
   /** Asks for what is shown of the present text; calls that come meanwhile make one more request. */
@@ -84,16 +122,16 @@ export class Panel<From extends FromAnyPage, To extends FromAnyPage> {
     this.#panel.title = title;
   }
 
-  /** @param takesFocus whether the keys go to the panel from now on */
-  reveal(takesFocus: boolean): void {
-    this.#panel.reveal(undefined, !takesFocus);
+  /** Brings it into sight. */
+  reveal(): void {
+    this.#panel.reveal(undefined, !this.#make.takesFocus);
   }
 
-  async #update({ update, failure }: PanelView<From>): Promise<void> {
+  async #ask(): Promise<void> {
     try {
-      await update();
+      await this.update();
     } catch (fault) {
-      this.trouble(failure(wordsOf(fault)));
+      this.trouble(this.#make.failure(wordsOf(fault)));
     }
   }
 }

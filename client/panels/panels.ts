@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { pageOptions } from './page.js';
 
 /** What a panel shows of a file. */
-interface OfFile {
+export interface OfFile {
   readonly uri: string;
 }
 

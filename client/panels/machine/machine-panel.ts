@@ -12,7 +12,6 @@ import {
 import { isSetUpsReply } from '../../webview/messages/set-ups.js';
 import { wordsOf } from '../latest.js';
 import { say, TITLES } from '../messages.js';
-import type { Shown } from '../panels.js';
 import { Panel } from '../panel.js';
 import { fileName, goTo, openText } from '../text.js';
 import type { Ticks } from './ticks.js';
@@ -30,11 +29,9 @@ const REST_MS = 250;
  * One machine view with its set-up list: keeps them in step with the text, keeps what is ticked off, and leads back to the
  * text. It computes nothing: set-ups and scenes come from the server, the page shows them.
  */
-export class MachinePanel implements Shown<MachineSubject> {
-  readonly #panel: Panel<FromMachinePage, ToMachinePage>;
+export class MachinePanel extends Panel<MachineSubject, FromMachinePage, ToMachinePage> {
   readonly #ask: AskForSetUps;
   readonly #ticks: Ticks;
-  #subject: MachineSubject;
   #reply: SetUpsReply | null = null;
   #rest: ReturnType<typeof setTimeout> | null = null;
   /** The last stroke that the page wants; an answer to an earlier wish is dropped. */
@@ -50,77 +47,59 @@ export class MachinePanel implements Shown<MachineSubject> {
     subject: MachineSubject,
     onClosed: () => void,
   ) {
-    this.#ask = ask;
-    this.#ticks = ticks;
-    this.#subject = subject;
-    this.#panel = new Panel(panel, extension, {
+    super(panel, extension, subject, {
       page: { name: 'machine', title: TITLES.machineView },
       isFromPage: isFromMachinePage,
-      receive: (message) => this.#receive(message),
-      update: () => this.#update(),
       failure: say.setUpsFailed,
-      onClosed: () => {
-        if (this.#rest !== null) clearTimeout(this.#rest);
-        onClosed();
-      },
+      takesFocus: true,
+      subscriptions: [],
+      onClosed,
     });
+    this.#ask = ask;
+    this.#ticks = ticks;
     this.#entitle();
     void this.refresh();
   }
 
-  readonly isKept = false;
-
-  get uri(): string {
-    return this.#subject.uri;
+  protected override closed(): void {
+    if (this.#rest !== null) clearTimeout(this.#rest);
   }
 
   /** Shows something else than the page shows now. */
   show(subject: MachineSubject): void {
-    if (subject.uri !== this.#subject.uri) this.#reply = null;
-    this.#subject = subject;
+    if (subject.uri !== this.subject.uri) this.#reply = null;
+    this.subject = subject;
     this.#entitle();
-    this.#panel.post({ type: 'subject', subject });
+    this.post({ type: 'subject', subject });
     this.#postTicks();
     void this.refresh();
   }
 
-  reveal(): void {
-    this.#panel.reveal(true);
-  }
-
-  changed(uri: string): void {
-    if (uri !== this.#subject.uri) return;
+  override changed(uri: string): void {
+    if (uri !== this.subject.uri) return;
     if (this.#rest !== null) clearTimeout(this.#rest);
     this.#rest = setTimeout(() => void this.refresh(), REST_MS);
   }
 
-  trouble(message: string): void {
-    this.#panel.trouble(message);
-  }
-
-  refresh(): Promise<void> {
-    return this.#panel.refresh();
-  }
-
-  async #update(): Promise<void> {
-    const { uri } = this.#subject;
+  protected async update(): Promise<void> {
+    const { uri } = this.subject;
     await openText(uri);
     const reply = await this.#ask.setUps({ uri });
-    if (this.#panel.isClosed || uri !== this.#subject.uri || !isSetUpsReply(reply) || reply.uri !== uri) return;
+    if (this.isClosed || uri !== this.subject.uri || !isSetUpsReply(reply) || reply.uri !== uri) return;
     this.#reply = reply;
-    this.#panel.post({ type: 'set-ups', reply });
+    this.post({ type: 'set-ups', reply });
   }
 
-  async #receive(message: FromMachinePage): Promise<void> {
+  protected async receive(message: FromMachinePage): Promise<void> {
     switch (message.type) {
       case 'ready':
         // A page that was hidden comes back with what it showed then; a command may have asked for something else since.
-        this.#panel.post({ type: 'subject', subject: this.#subject });
+        this.post({ type: 'subject', subject: this.subject });
         this.#postTicks();
-        if (this.#reply !== null) this.#panel.post({ type: 'set-ups', reply: this.#reply });
+        if (this.#reply !== null) this.post({ type: 'set-ups', reply: this.#reply });
         return;
       case 'subject':
-        if (message.subject.uri === this.#subject.uri) this.#subject = message.subject;
+        if (message.subject.uri === this.subject.uri) this.subject = message.subject;
         this.#entitle();
         return;
       case 'step':
@@ -128,7 +107,7 @@ export class MachinePanel implements Shown<MachineSubject> {
         await this.#showStep();
         return;
       case 'tick':
-        await this.#ticks.set(this.#subject.uri, message.ticks, message.on, this.#contents());
+        await this.#ticks.set(this.subject.uri, message.ticks, message.on, this.#contents());
         this.#postTicks();
         return;
       case 'floor':
@@ -145,13 +124,13 @@ export class MachinePanel implements Shown<MachineSubject> {
     if (this.#asksStep) return;
     this.#asksStep = true;
     try {
-      while (this.#wanted !== null && !this.#panel.isClosed) {
+      while (this.#wanted !== null && !this.isClosed) {
         const { address, nearer } = this.#wanted;
         this.#wanted = null;
-        const { uri } = this.#subject;
+        const { uri } = this.subject;
         const reply = await this.#ask.step({ uri, ...address, nearer });
-        if (uri === this.#subject.uri && this.#wanted === null && isStepReply(reply))
-          this.#panel.post({ type: 'step', nearer, reply });
+        if (uri === this.subject.uri && this.#wanted === null && isStepReply(reply))
+          this.post({ type: 'step', nearer, reply });
       }
     } catch (fault) {
       this.trouble(say.machineFailed(wordsOf(fault)));
@@ -165,10 +144,10 @@ export class MachinePanel implements Shown<MachineSubject> {
     const command = all ? 'workbench.action.maximizeEditorHideSidebar' : 'workbench.action.evenEditorWidths';
     // In and out at once are done one after the other; both commands take the keys from the page.
     this.#room = this.#room.then(async () => {
-      if (this.#panel.isClosed) return;
-      this.#panel.reveal(true);
+      if (this.isClosed) return;
+      this.reveal();
       await vscode.commands.executeCommand(command);
-      if (!this.#panel.isClosed) this.#panel.reveal(true);
+      if (!this.isClosed) this.reveal();
     });
     await this.#room;
   }
@@ -181,7 +160,7 @@ export class MachinePanel implements Shown<MachineSubject> {
       void vscode.window.setStatusBarMessage(say.panelElsewhere(), 4000);
       return;
     }
-    await goTo(this.#subject.uri, range.start);
+    await goTo(this.subject.uri, range.start);
   }
 
   #contents(): ReadonlySet<string> {
@@ -190,11 +169,11 @@ export class MachinePanel implements Shown<MachineSubject> {
   }
 
   #entitle(): void {
-    const { side, uri } = this.#subject;
-    this.#panel.entitle(say.titled(side === 'list' ? TITLES.setUpList : TITLES.machineView, '', fileName(uri)));
+    const { side, uri } = this.subject;
+    this.entitle(say.titled(side === 'list' ? TITLES.setUpList : TITLES.machineView, '', fileName(uri)));
   }
 
   #postTicks(): void {
-    this.#panel.post({ type: 'ticks', ticks: this.#ticks.of(this.#subject.uri) });
+    this.post({ type: 'ticks', ticks: this.#ticks.of(this.subject.uri) });
   }
 }

@@ -15,7 +15,6 @@ import {
 } from '../../webview/messages/preview.js';
 import { wordsOf } from '../latest.js';
 import { say, TITLES } from '../messages.js';
-import type { Shown } from '../panels.js';
 import { Panel } from '../panel.js';
 import type { ListShare } from './list-share.js';
 import { printPicture, savePicture } from './pictures.js';
@@ -56,10 +55,8 @@ interface Held {
  * One preview: keeps the drawing in step with the text and the cursor, and leads clicks back to the text. It computes
  * nothing: drawings come from the server, the page shows them.
  */
-export class Preview implements Shown<Subject> {
-  readonly #panel: Panel<FromPage, ToPage>;
+export class Preview extends Panel<Subject, FromPage, ToPage> {
   readonly #means: Means;
-  #subject: Subject;
   #reply: DrawingReply | null = null;
   /** How near the reader has zoomed in, the room that the page has, and what the reply was asked for with. */
   #screen: Screen | null = null;
@@ -72,55 +69,30 @@ export class Preview implements Shown<Subject> {
   #lastCursor: vscode.Position | null;
 
   constructor(panel: vscode.WebviewPanel, extension: vscode.Uri, subject: Subject, means: Means) {
-    this.#means = means;
-    this.#subject = subject;
-    const subscriptions = [
-      vscode.window.onDidChangeActiveTextEditor((editor) => this.#editorChanged(editor)),
-      vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.#cursorMoved(textEditor)),
-    ];
-    this.#panel = new Panel(panel, extension, {
+    super(panel, extension, subject, {
       page: { name: 'preview', title: TITLES.boreMap },
       isFromPage,
-      receive: (message) => this.#receive(message),
-      update: () => this.#update(),
       failure: say.drawingFailed,
-      onClosed: () => {
-        vscode.Disposable.from(...subscriptions).dispose();
-        means.onClosed();
-      },
+      takesFocus: false,
+      subscriptions: [
+        vscode.window.onDidChangeActiveTextEditor((editor) => this.#editorChanged(editor)),
+        vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.#cursorMoved(textEditor)),
+      ],
+      onClosed: means.onClosed,
     });
+    this.#means = means;
     this.#entitle();
     this.#lastCursor = editorOf(subject.uri)?.selection.active ?? null;
     void this.refresh();
   }
 
-  get uri(): string {
-    return this.#subject.uri;
-  }
-
   /** Where no cursor is followed, the drawing stays on its panel. */
-  get isKept(): boolean {
-    return !this.#subject.follow;
+  override get isKept(): boolean {
+    return !this.subject.follow;
   }
 
   show(subject: Subject): void {
     this.#change(subject);
-  }
-
-  reveal(): void {
-    this.#panel.reveal(false);
-  }
-
-  changed(uri: string): void {
-    if (uri === this.#subject.uri) void this.refresh();
-  }
-
-  trouble(message: string): void {
-    this.#panel.trouble(message);
-  }
-
-  refresh(): Promise<void> {
-    return this.#panel.refresh();
   }
 
   /** Opens one more preview, which stays on what this one shows. */
@@ -128,7 +100,7 @@ export class Preview implements Shown<Subject> {
     // Beside this one, which would else be covered by it.
     const { One, Two, Three, Four, Five } = vscode.ViewColumn;
     const columns = [One, Two, Three, Four, Five];
-    const next = columns[columns.findIndex((column) => column === this.#panel.column) + 1];
+    const next = columns[columns.findIndex((column) => column === this.column) + 1];
     this.#means.another({ ...this.#drawn(), follow: false }, next ?? vscode.ViewColumn.Beside);
   }
 
@@ -141,7 +113,7 @@ export class Preview implements Shown<Subject> {
       if (reply.kind === 'nothing') this.trouble(reply.reason);
       else if (use === 'svg') await savePicture(uri, reply.name, 'svg', new TextEncoder().encode(reply.svg));
       else if (use === 'print') await printPicture(this.#means.printStore, reply.name, reply.svg);
-      else this.#panel.post({ type: 'paint', use, name: reply.name, svg: reply.svg });
+      else this.post({ type: 'paint', use, name: reply.name, svg: reply.svg });
     } catch (fault) {
       this.trouble(say.pictureFailed(wordsOf(fault)));
     }
@@ -150,27 +122,27 @@ export class Preview implements Shown<Subject> {
   /** What is shown, with the panel that the cursor has led to. */
   #drawn(): Subject {
     const reply = this.#reply;
-    if (reply?.kind !== 'drawing' || reply.uri !== this.#subject.uri) return this.#subject;
-    return { ...this.#subject, carcass: reply.carcass, panel: reply.panel };
+    if (reply?.kind !== 'drawing' || reply.uri !== this.subject.uri) return this.subject;
+    return { ...this.subject, carcass: reply.carcass, panel: reply.panel };
   }
 
   /** Shows another subject, or the same in another view. */
   #change(by: Partial<Subject>): void {
     this.#held = null;
-    this.#subject = { ...this.#subject, ...by };
+    this.subject = { ...this.subject, ...by };
     this.#entitle();
     void this.refresh();
   }
 
-  async #update(): Promise<void> {
-    const subject = this.#subject;
+  protected async update(): Promise<void> {
+    const subject = this.subject;
     const screen = this.#screen;
     // The page is asked first how much room it has.
     if (screen === null) return;
     await openText(subject.uri);
     const reply = await this.#means.ask.drawing(this.#params(screen));
     // A newer subject or text has its own request behind this one.
-    if (this.#panel.isClosed || subject !== this.#subject || !isReply(reply) || reply.uri !== subject.uri) return;
+    if (this.isClosed || subject !== this.subject || !isReply(reply) || reply.uri !== subject.uri) return;
     if (this.#reply?.uri === reply.uri && reply.version < this.#reply.version) return;
     this.#reply = reply;
     this.#replyScreen = screen;
@@ -183,7 +155,7 @@ export class Preview implements Shown<Subject> {
   }
 
   #params({ nearer, pane }: Screen): DrawingParams {
-    const { uri, view, follow } = this.#subject;
+    const { uri, view, follow } = this.subject;
     const shown = this.#reply?.kind === 'drawing' && this.#reply.uri === uri ? this.#reply : null;
     const cursor = follow ? this.#cursor() : null;
     if (this.#held !== null && cursor !== null && (this.#isLeading || cursor.line === this.#held.line)) {
@@ -195,8 +167,8 @@ export class Preview implements Shown<Subject> {
       uri,
       view,
       position: cursor === null ? null : { line: cursor.line, character: cursor.character },
-      carcass: (follow ? shown?.carcass : null) ?? this.#subject.carcass,
-      panel: (follow ? shown?.panel : null) ?? this.#subject.panel,
+      carcass: (follow ? shown?.carcass : null) ?? this.subject.carcass,
+      panel: (follow ? shown?.panel : null) ?? this.subject.panel,
       medium: 'screen',
       nearer,
       pane,
@@ -204,28 +176,28 @@ export class Preview implements Shown<Subject> {
   }
 
   #cursor(): vscode.Position | null {
-    return editorOf(this.#subject.uri)?.selection.active ?? this.#lastCursor;
+    return editorOf(this.subject.uri)?.selection.active ?? this.#lastCursor;
   }
 
   #editorChanged(editor: vscode.TextEditor | undefined): void {
-    if (!this.#subject.follow || editor?.document.languageId !== 'borewright-job') return;
+    if (!this.subject.follow || editor?.document.languageId !== 'borewright-job') return;
     const uri = editor.document.uri.toString();
     this.#lastCursor = editor.selection.active;
-    if (uri !== this.#subject.uri) this.#change({ uri, carcass: null, panel: null });
+    if (uri !== this.subject.uri) this.#change({ uri, carcass: null, panel: null });
   }
 
   #cursorMoved(editor: vscode.TextEditor): void {
-    if (editor.document.uri.toString() !== this.#subject.uri) return;
+    if (editor.document.uri.toString() !== this.subject.uri) return;
     this.#lastCursor = editor.selection.active;
     if (!this.#isLeading && this.#held?.line !== editor.selection.active.line) this.#held = null;
-    if (this.#subject.follow && this.#held === null) void this.refresh();
+    if (this.subject.follow && this.#held === null) void this.refresh();
     this.#postCursor();
   }
 
-  async #receive(message: FromPage): Promise<void> {
+  protected async receive(message: FromPage): Promise<void> {
     switch (message.type) {
       case 'ready':
-        this.#panel.post({ type: 'lists', share: this.#means.share.get() });
+        this.post({ type: 'lists', share: this.#means.share.get() });
         // A page that is new sees the whole first.
         this.#drawnLast = '';
         this.#screen = { nearer: 1, pane: message.pane };
@@ -306,7 +278,7 @@ export class Preview implements Shown<Subject> {
   async #savePainted({ name, png }: { readonly name: string; readonly png: string }): Promise<void> {
     try {
       await savePicture(
-        this.#subject.uri,
+        this.subject.uri,
         name,
         'png',
         Uint8Array.from(atob(png), (one) => one.charCodeAt(0)),
@@ -318,15 +290,15 @@ export class Preview implements Shown<Subject> {
 
   /** What is shown and of which file; of a preview that is kept on a panel, that too. */
   #entitle(): void {
-    const { view, uri, follow, carcass, panel } = this.#subject;
+    const { view, uri, follow, carcass, panel } = this.subject;
     const words = view === 'all-panels' ? TITLES.allPanels : TITLES.boreMap;
     const kept = follow ? [] : [carcass, view === 'panel' ? panel : null].filter((name) => name !== null);
-    this.#panel.entitle(say.titled(words, kept.join(', '), fileName(uri)));
+    this.entitle(say.titled(words, kept.join(', '), fileName(uri)));
   }
 
   #postReply(): void {
     if (this.#reply === null || this.#replyScreen === null) return;
-    this.#panel.post({ type: 'reply', subject: this.#subject, ...this.#replyScreen, reply: this.#reply });
+    this.post({ type: 'reply', subject: this.subject, ...this.#replyScreen, reply: this.#reply });
   }
 
   /** Tells the page which things drawn come from the line of the cursor. */
@@ -334,7 +306,7 @@ export class Preview implements Shown<Subject> {
     const reply = this.#reply;
     const cursor = this.#cursor();
     if (reply?.kind !== 'drawing' || cursor === null) return;
-    this.#panel.post({ type: 'cursor', sources: keysOnLine(reply.ranges, cursor.line) });
+    this.post({ type: 'cursor', sources: keysOnLine(reply.ranges, cursor.line) });
   }
 }
 

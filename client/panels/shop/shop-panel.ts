@@ -9,18 +9,14 @@ import {
 } from '../../webview/messages/shop.js';
 import { say, TITLES } from '../messages.js';
 import { Panel } from '../panel.js';
-import type { Shown } from '../panels.js';
 import { editorOf, fileName, goTo, keysOnLine, openText } from '../text.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
 export type AskForShop = (params: ShopViewParams) => Promise<unknown>;
 
 /** The machines of one shop file beside its text: in step with it, and led back to it by clicks. */
-export class ShopPanel implements Shown<ShopSubject> {
-  readonly isKept = false;
-  readonly #panel: Panel<FromShopPage, ToShopPage>;
+export class ShopPanel extends Panel<ShopSubject, FromShopPage, ToShopPage> {
   readonly #ask: AskForShop;
-  #subject: ShopSubject;
   #reply: ShopViewReply | null = null;
   /** Room of the page; null before it has said. */
   #width: number | null = null;
@@ -32,77 +28,52 @@ export class ShopPanel implements Shown<ShopSubject> {
     subject: ShopSubject,
     onClosed: () => void,
   ) {
-    this.#ask = ask;
-    this.#subject = subject;
-    const subscriptions = [
-      vscode.window.onDidChangeActiveTextEditor((editor) => this.#editorChanged(editor)),
-      vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => {
-        if (textEditor.document.uri.toString() === this.#subject.uri) this.#postCursor();
-      }),
-    ];
-    this.#panel = new Panel(panel, extension, {
+    super(panel, extension, subject, {
       page: { name: 'shop', title: TITLES.machines },
       isFromPage: isFromShopPage,
-      receive: (message) => this.#receive(message),
-      update: () => this.#update(),
       failure: say.machinesFailed,
-      onClosed: () => {
-        vscode.Disposable.from(...subscriptions).dispose();
-        onClosed();
-      },
+      takesFocus: false,
+      subscriptions: [
+        vscode.window.onDidChangeActiveTextEditor((editor) => this.#editorChanged(editor)),
+        vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => {
+          if (textEditor.document.uri.toString() === this.uri) this.#postCursor();
+        }),
+      ],
+      onClosed,
     });
+    this.#ask = ask;
     this.#entitle();
   }
 
-  get uri(): string {
-    return this.#subject.uri;
-  }
-
   show(subject: ShopSubject): void {
-    this.#subject = subject;
+    this.subject = subject;
     this.#entitle();
     void this.refresh();
   }
 
-  reveal(): void {
-    this.#panel.reveal(false);
-  }
-
-  changed(uri: string): void {
-    if (uri === this.#subject.uri) void this.refresh();
-  }
-
-  trouble(message: string): void {
-    this.#panel.trouble(message);
-  }
-
-  refresh(): Promise<void> {
-    return this.#panel.refresh();
-  }
-
-  async #update(): Promise<void> {
-    const { uri } = this.#subject;
+  protected async update(): Promise<void> {
+    const { uri } = this.subject;
     if (this.#width === null) return;
     await openText(uri);
     const reply = await this.#ask({ uri, width: this.#width });
-    if (this.#panel.isClosed || !isShopReply(reply) || reply.uri !== this.#subject.uri) return;
+    if (this.isClosed || !isShopReply(reply) || reply.uri !== this.subject.uri) return;
     this.#reply = reply;
     this.#post();
   }
 
   #post(): void {
     if (this.#reply === null) return;
-    this.#panel.post({ type: 'reply', reply: this.#reply });
+    this.post({ type: 'reply', reply: this.#reply });
     this.#postCursor();
   }
 
   #editorChanged(editor: vscode.TextEditor | undefined): void {
     if (editor?.document.languageId !== 'borewright-shop') return;
     const uri = editor.document.uri.toString();
-    if (uri !== this.#subject.uri) this.show({ uri });
+    if (uri !== this.subject.uri) this.show({ uri });
   }
 
-  async #receive(message: FromShopPage): Promise<void> {
+  protected async receive(message: FromShopPage): Promise<void> {
     switch (message.type) {
       case 'ready':
       case 'width':
@@ -120,14 +91,14 @@ export class ShopPanel implements Shown<ShopSubject> {
   }
 
   #entitle(): void {
-    this.#panel.entitle(say.titled(TITLES.machines, '', fileName(this.#subject.uri)));
+    this.entitle(say.titled(TITLES.machines, '', fileName(this.subject.uri)));
   }
 
   /** Tells the page what comes from the line of the cursor. */
   #postCursor(): void {
-    const cursor = editorOf(this.#subject.uri)?.selection.active;
+    const cursor = editorOf(this.subject.uri)?.selection.active;
     if (this.#reply?.kind !== 'shop' || cursor === undefined) return;
-    this.#panel.post({ type: 'cursor', sources: keysOnLine(this.#reply.ranges, cursor.line) });
+    this.post({ type: 'cursor', sources: keysOnLine(this.#reply.ranges, cursor.line) });
   }
 }
 
