@@ -83,11 +83,11 @@ if (driverAvailable) {
         await readyToType(editor, editor.document.positionAt(editor.document.getText().indexOf(range) + range.length));
         await pressKey('Backspace');
         await shows('the shorter range', 'borer-up', ({ words }) =>
-          words.some((one) => /^long-left\s+60 to 130$/.test(one)),
+          words.some((one) => /^long-left: 60 to 130$/.test(one)),
         );
         await typeText('5', 60);
         await shows('a longer one', 'borer-up', ({ words }) =>
-          words.some((one) => /^long-left\s+60 to 1305$/.test(one)),
+          words.some((one) => /^long-left: 60 to 1305$/.test(one)),
         );
         await replace(editor, 'spindles: 21', 'spindles: many');
         const faulty = await shows('the fault', 'borer-up', ({ fault }) => fault !== '');
