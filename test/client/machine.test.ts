@@ -273,15 +273,15 @@ describe('at the machine', () => {
       'set 0 up-1',
       'stroke 0 -',
       'stroke 1 a left',
-      'check 1 up-1 first piece',
+      'check 1 up-1:check',
       'stroke 2 a right',
       'set 3 up-2',
       'stroke 3 b left',
-      'check 3 up-2 first piece',
+      'check 3 up-2:check',
       'set 4 level-1',
       'stroke 4 -',
       'stroke 5 a bottom',
-      'check 5 level-1 first piece',
+      'check 5 level-1:check',
       'stroke 6 b left, ends',
     ]);
     expect(floors.filter((one) => one.isFirstOfMachine).map(({ at }) => at)).toEqual([0, 4]);
@@ -291,9 +291,9 @@ describe('at the machine', () => {
     const after = (...ticks: readonly string[]): string => told[whereToGoOn(floors, new Set(ticks))]!;
     expect(after()).toBe('set 0 up-1');
     expect(after('up-1')).toBe('stroke 0 -');
-    expect(after('up-1', 'a left')).toBe('check 1 up-1 first piece');
+    expect(after('up-1', 'a left')).toBe('check 1 up-1:check');
     expect(
-      after('up-1', 'a left', 'up-1 first piece', 'a right', 'up-2', 'b left', 'up-2 first piece', 'level-1'),
+      after('up-1', 'a left', 'up-1:check', 'a right', 'up-2', 'b left', 'up-2:check', 'level-1'),
     ).toBe('stroke 4 -');
     const all = floors.flatMap(({ content }) => (content === null ? [] : [content]));
     expect(after(...all)).toBe('stroke 6 b left, ends');
@@ -306,7 +306,7 @@ describe('at the machine', () => {
   });
 
   it('a thing is found again by its kind and stroke', () => {
-    expect(told[floorStepAt(floors, 'check', 3)]).toBe('check 3 up-2 first piece');
+    expect(told[floorStepAt(floors, 'check', 3)]).toBe('check 3 up-2:check');
     expect(told[floorStepAt(floors, 'set', 2)]).toBe('stroke 2 a right');
   });
 });

@@ -1,5 +1,5 @@
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
-import { h, say } from '../page/dom.js';
+import { h, icon, say, svg } from '../page/dom.js';
 import { figuresOf } from './figures.js';
 import { LABELS, PHRASES } from './messages.js';
 import type { OrderedStep } from './order.js';
@@ -160,7 +160,11 @@ export class Bar {
 
 function goButtons(go: BarActions['go']): Readonly<Record<Go, HTMLButtonElement>> {
   const button = (where: Go, sign: string, title: string): HTMLButtonElement => {
-    const one = h('button', { type: 'button', class: `go-${where}`, title, 'aria-label': title }, icon(sign));
+    const one = h(
+      'button',
+      { type: 'button', class: `go-${where}`, title, 'aria-label': title },
+      icon({ from: 0, size: 16 }, svg('path', { d: sign })),
+    );
     one.addEventListener('click', () => go(where));
     return one;
   };
@@ -172,20 +176,4 @@ function goButtons(go: BarActions['go']): Readonly<Record<Go, HTMLButtonElement>
     'set-up-after': button('set-up-after', 'M7.5 3L13 8L7.5 13ZM2 3L7.5 8L2 13Z', LABELS.setUpAfter),
     last: button('last', 'M12 3V13M3 3L10 8L3 13Z', LABELS.last),
   };
-}
-
-function icon(d: string): SVGSVGElement {
-  const namespace = 'http://www.w3.org/2000/svg';
-  const svg = document.createElementNS(namespace, 'svg');
-  for (const [name, value] of Object.entries({
-    viewBox: '0 0 16 16',
-    width: '16',
-    height: '16',
-    'aria-hidden': 'true',
-  }))
-    svg.setAttribute(name, value);
-  const path = document.createElementNS(namespace, 'path');
-  path.setAttribute('d', d);
-  svg.append(path);
-  return svg;
 }

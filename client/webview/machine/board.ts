@@ -5,7 +5,7 @@ import { sentence } from '../../../shared-core/words/english.js';
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
 import type { Point } from '../../../shared-core/drawing/scene/scene.js';
 import { sceneNodes } from '../../../shared-core/drawing/render/svg-tree.js';
-import { h, say } from '../page/dom.js';
+import { h, say, svg } from '../page/dom.js';
 import { patch } from '../page/patch.js';
 import { Viewport, type Place } from '../page/viewport.js';
 import { LABELS } from './messages.js';
@@ -29,9 +29,14 @@ export class MachineBoard {
 
   readonly element: HTMLElement;
   readonly viewport: Viewport;
-  readonly #svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  readonly #drawing = document.createElementNS('http://www.w3.org/2000/svg', 'g');
-  readonly #rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
+  readonly #drawing = svg('g', { class: 'shapes' });
+  readonly #rings = svg('g', { class: 'rings' });
+  readonly #svg = svg(
+    'svg',
+    { class: 'drawing', role: 'img', tabindex: '0', 'aria-describedby': 'described' },
+    this.#drawing,
+    this.#rings,
+  );
   readonly #card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
   readonly #zooms = new ZoomBar(() => this.viewport);
   readonly #words = h('p', { class: 'unseen', id: 'described' });
@@ -41,13 +46,6 @@ export class MachineBoard {
   constructor(actions: MachineBoardActions) {
     this.#actions = actions;
 
-    this.#svg.setAttribute('class', 'drawing');
-    this.#svg.setAttribute('role', 'img');
-    this.#svg.setAttribute('tabindex', '0');
-    this.#svg.setAttribute('aria-describedby', 'described');
-    this.#drawing.setAttribute('class', 'shapes');
-    this.#rings.setAttribute('class', 'rings');
-    this.#svg.append(this.#drawing, this.#rings);
     this.element = h('div', { class: 'board machine' }, this.#svg, this.#zooms.element, this.#card, this.#words);
     this.viewport = new Viewport(this.#svg, () => {
       this.#drawRing();

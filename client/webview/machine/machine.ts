@@ -1,7 +1,7 @@
 import type { MachineStepReply, StepAddress } from '../../../shared-core/drawing/messages/machine-view.js';
 import type { ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
 import { IN_SHORT } from '../../../shared-core/machining/caution.js';
-import { h, say } from '../page/dom.js';
+import { h, icon, show, svg } from '../page/dom.js';
 import { PHRASES } from '../page/messages.js';
 import { LABELS } from './messages.js';
 import { ARROWS } from '../page/pointer.js';
@@ -448,11 +448,6 @@ function keep(): void {
   editor.setState({ subject, address, place, floor: kind } satisfies State);
 }
 
-function show(element: HTMLElement, words: string): void {
-  say(element, words);
-  element.hidden = words === '';
-}
-
 /** What an earlier page kept; anything that does not look like it is dropped. */
 function readState(state: unknown): State | null {
   if (typeof state !== 'object' || state === null || !('subject' in state) || !isMachineSubject(state.subject))
@@ -464,23 +459,9 @@ function readState(state: unknown): State | null {
 
 /** A triangle with an exclamation mark, as shop signs have it (ISO 7010, general warning). */
 function warningSign(): SVGSVGElement {
-  const namespace = 'http://www.w3.org/2000/svg';
-  const svg = document.createElementNS(namespace, 'svg');
-  for (const [name, value] of Object.entries({
-    viewBox: '0 0 20 20',
-    width: '20',
-    height: '20',
-    'aria-hidden': 'true',
-  }))
-    svg.setAttribute(name, value);
-  for (const [d, part] of [
-    ['M10 2L18.5 17H1.5Z', 'frame'],
-    ['M10 7.5V12M10 14V15', 'mark'],
-  ] as const) {
-    const path = document.createElementNS(namespace, 'path');
-    path.setAttribute('d', d);
-    path.setAttribute('class', part);
-    svg.append(path);
-  }
-  return svg;
+  return icon(
+    { from: 0, size: 20 },
+    svg('path', { d: 'M10 2L18.5 17H1.5Z', class: 'frame' }),
+    svg('path', { d: 'M10 7.5V12M10 14V15', class: 'mark' }),
+  );
 }

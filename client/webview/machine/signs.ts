@@ -1,6 +1,6 @@
 import type { MachineScene, Sign } from '../../../shared-core/drawing/machine-view/scene.js';
 import type { SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
-import { h } from '../page/dom.js';
+import { h, icon } from '../page/dom.js';
 import { patch } from '../page/patch.js';
 import { LABELS, PHRASES } from './messages.js';
 
@@ -57,9 +57,8 @@ export class Legend {
 }
 
 function iconOf(sign: Sign): SVGSVGElement {
-  const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  const attributes = { viewBox: '0 0 16 16', width: '16', height: '16', 'aria-hidden': 'true', class: 'machine' };
-  for (const [name, value] of Object.entries(attributes)) svg.setAttribute(name, value);
-  patch(svg, [{ tag: 'g', key: 'sign', attributes: { class: 'shapes' }, children: SIGNS[sign] }]);
-  return svg;
+  const picture = icon({ from: 0, size: 16 });
+  picture.setAttribute('class', 'machine');
+  patch(picture, [{ tag: 'g', key: 'sign', attributes: { class: 'shapes' }, children: SIGNS[sign] }]);
+  return picture;
 }

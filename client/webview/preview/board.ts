@@ -5,7 +5,7 @@ import { describe } from '../../../shared-core/drawing/bore-map/hole-table.js';
 import type { BoreShape, Point, Scene, SourceKey } from '../../../shared-core/drawing/scene/scene.js';
 import { isRow } from '../../../shared-core/fittings/purposes.js';
 import { sceneNodes, type SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
-import { h, say } from '../page/dom.js';
+import { h, say, svg } from '../page/dom.js';
 import { LABELS, PHRASES } from './messages.js';
 import { Measuring } from './measuring.js';
 import { Shelves } from './shelves.js';
@@ -30,9 +30,14 @@ export class Board {
 
   readonly element: HTMLElement;
   readonly viewport: Viewport;
-  readonly #svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  readonly #drawing = document.createElementNS('http://www.w3.org/2000/svg', 'g');
-  readonly #rings = document.createElementNS('http://www.w3.org/2000/svg', 'g');
+  readonly #drawing = svg('g', { class: 'shapes' });
+  readonly #rings = svg('g', { class: 'rings' });
+  readonly #svg = svg(
+    'svg',
+    { class: 'drawing', role: 'group', tabindex: '0', 'aria-describedby': 'described' },
+    this.#drawing,
+    this.#rings,
+  );
   readonly #card = h('div', { class: 'card', 'aria-hidden': 'true', hidden: true });
   readonly #zooms = new ZoomBar(() => this.viewport);
   readonly measuring = new Measuring(() => {
@@ -58,13 +63,6 @@ export class Board {
   constructor(actions: BoardActions) {
     this.#actions = actions;
 
-    this.#svg.setAttribute('class', 'drawing');
-    this.#svg.setAttribute('role', 'group');
-    this.#svg.setAttribute('tabindex', '0');
-    this.#svg.setAttribute('aria-describedby', 'described');
-    this.#drawing.setAttribute('class', 'shapes');
-    this.#rings.setAttribute('class', 'rings');
-    this.#svg.append(this.#drawing, this.#rings);
     this.element = h(
       'section',
       { class: 'board', 'aria-label': LABELS.drawing },

@@ -1,7 +1,7 @@
 import { tableCells } from '../../../shared-core/drawing/bore-map/hole-table.js';
 import type { HoleLine, Scene, SceneFinding, SourceKey } from '../../../shared-core/drawing/scene/scene.js';
 import { boreClass, patternNodes } from '../../../shared-core/drawing/render/svg-tree.js';
-import { h } from '../page/dom.js';
+import { h, icon } from '../page/dom.js';
 import { patch } from '../page/patch.js';
 import { LABELS, PHRASES, SEVERITIES } from './messages.js';
 
@@ -113,16 +113,9 @@ export class Lists {
 
 /** The sign by which a bore of this kind is known on the drawing. */
 function signOf(line: HoleLine): SVGSVGElement {
-  const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  for (const [name, value] of Object.entries({
-    viewBox: '-7 -7 14 14',
-    width: '14',
-    height: '14',
-    'aria-hidden': 'true',
-    class: 'sign',
-  }))
-    svg.setAttribute(name, value);
-  patch(svg, [
+  const sign = icon({ from: -7, size: 14 });
+  sign.setAttribute('class', 'sign');
+  patch(sign, [
     {
       tag: 'g',
       key: 'sign',
@@ -133,5 +126,5 @@ function signOf(line: HoleLine): SVGSVGElement {
       ],
     },
   ]);
-  return svg;
+  return sign;
 }

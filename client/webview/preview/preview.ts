@@ -1,5 +1,5 @@
 import { Board } from './board.js';
-import { h, say } from '../page/dom.js';
+import { h, show } from '../page/dom.js';
 import { LABELS as OF_PAGE, PHRASES } from '../page/messages.js';
 import { LABELS } from './messages.js';
 import { Header, type Choice } from './header.js';
@@ -180,11 +180,6 @@ function askNearer(): void {
   if (wanted === nearer) return;
   nearer = wanted;
   editor.postMessage({ type: 'nearer', nearer });
-}
-
-function show(element: HTMLElement, words: string): void {
-  say(element, words);
-  element.hidden = words === '';
 }
 
 /** What an earlier page kept; anything that does not look like it is dropped. */

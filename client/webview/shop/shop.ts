@@ -1,7 +1,7 @@
 import type { ShopMachineView, ShopViewReply } from '../../../shared-core/drawing/messages/shop-view.js';
 import { sceneNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { isShopSubject, isToShopPage, type FromShopPage } from '../messages/shop.js';
-import { h, say } from '../page/dom.js';
+import { h, say, show, svg } from '../page/dom.js';
 import { editorSide } from '../page/editor.js';
 import { LABELS as OF_PAGE, PHRASES } from '../page/messages.js';
 import { patch } from '../page/patch.js';
@@ -28,17 +28,13 @@ class MachineCard {
   readonly #kind = h('p', { class: 'kind' });
   readonly #facts = h('dl', {});
   readonly #fault = h('p', { class: 'fault', hidden: true });
-  readonly #svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  readonly #shapes = document.createElementNS('http://www.w3.org/2000/svg', 'g');
+  readonly #shapes = svg('g', { class: 'shapes' });
+  readonly #svg = svg('svg', { class: 'drawing', role: 'img' }, this.#shapes);
   #source = '';
 
   constructor(name: string) {
     this.#name = h('button', { type: 'button', title: LABELS.showInText }, name);
     this.#name.addEventListener('click', () => reveal(this.#source));
-    this.#svg.setAttribute('class', 'drawing');
-    this.#svg.setAttribute('role', 'img');
-    this.#shapes.setAttribute('class', 'shapes');
-    this.#svg.append(this.#shapes);
     this.#svg.addEventListener('click', ({ target }) => {
       const source =
         target instanceof Element ? target.closest<SVGElement>('[data-source]')?.dataset.source : undefined;
@@ -58,8 +54,7 @@ class MachineCard {
     this.#source = source;
     this.element.dataset.source = source;
     say(this.#kind, kindWords);
-    say(this.#fault, fault === null ? '' : PHRASES.stale(fault));
-    this.#fault.hidden = fault === null;
+    show(this.#fault, fault === null ? '' : PHRASES.stale(fault));
     this.element.classList.toggle('out-of-date', fault !== null);
     if (fault !== null) return;
     this.#facts.replaceChildren(...facts.map(({ word, value }) => h('div', {}, h('dt', {}, word), h('dd', {}, value))));
@@ -102,11 +97,9 @@ function receive(reply: ShopViewReply): void {
   [uri, version] = [reply.uri, reply.version];
   document.body.dataset.version = String(version);
   editor.setState({ subject: { uri } });
-  say(trouble, '');
-  trouble.hidden = true;
+  show(trouble, '');
   const machines = reply.kind === 'shop' ? reply.machines : [];
-  say(empty, reply.kind === 'nothing' ? reply.reason : '');
-  empty.hidden = reply.kind === 'shop';
+  show(empty, reply.kind === 'nothing' ? reply.reason : '');
   say(head, reply.kind === 'shop' && reply.title !== '' ? reply.title : LABELS.machines);
   const elements = machines.map((machine) => {
     const card = cards.get(machine.name) ?? new MachineCard(machine.name);
@@ -140,8 +133,7 @@ window.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
       mark();
       return;
     case 'trouble':
-      say(trouble, data.message);
-      trouble.hidden = false;
+      show(trouble, data.message);
       return;
   }
 });
