@@ -292,9 +292,9 @@ describe('at the machine', () => {
     expect(after()).toBe('set 0 up-1');
     expect(after('up-1')).toBe('stroke 0 -');
     expect(after('up-1', 'a left')).toBe('check 1 up-1:check');
-    expect(
-      after('up-1', 'a left', 'up-1:check', 'a right', 'up-2', 'b left', 'up-2:check', 'level-1'),
-    ).toBe('stroke 4 -');
+    expect(after('up-1', 'a left', 'up-1:check', 'a right', 'up-2', 'b left', 'up-2:check', 'level-1')).toBe(
+      'stroke 4 -',
+    );
     const all = floors.flatMap(({ content }) => (content === null ? [] : [content]));
     expect(after(...all)).toBe('stroke 6 b left, ends');
     expect(whereToGoOn([], new Set())).toBe(0);
