@@ -30,21 +30,25 @@ export function referencePage(): string {
 
 const WORDS: Readonly<Record<string, string>> = examples.words;
 const OF_RULES: Readonly<
-  Record<string, { readonly findings: readonly string[]; readonly repairs: readonly string[] }>
+  Record<
+    string,
+    { readonly findings: Readonly<Record<string, string>>; readonly repairs: Readonly<Record<string, string>> }
+  >
 > = examples.rules;
 
 /** What a rule says, and what its repairs are called, with an example of each template. */
 function messagesOf(rule: string): readonly string[] {
-  const { findings, repairs } = OF_RULES[rule] ?? { findings: [], repairs: [] };
-  return [
-    ...(findings.length === 0 ? [] : ['Messages:', '', ...findings.map(bullet), '']),
-    ...(repairs.length === 0 ? [] : ['Repairs:', '', ...repairs.map(bullet), '']),
-  ];
+  const { findings = {}, repairs = {} } = OF_RULES[rule] ?? {};
+  const list = (head: string, words: readonly string[]): readonly string[] =>
+    words.length === 0 ? [] : [head, '', ...words.map(bullet), ''];
+  return [...list('Messages:', Object.values(findings)), ...list('Repairs:', Object.values(repairs))];
 }
 
 /** What is not the message of a finding or the title of its repair: places beside it, machines, sheets, hovers. */
 function otherMessages(): readonly string[] {
-  const said = new Set(Object.values(OF_RULES).flatMap(({ findings, repairs }) => [...findings, ...repairs]));
+  const said = new Set(
+    Object.values(OF_RULES).flatMap(({ findings, repairs }) => Object.keys({ ...findings, ...repairs })),
+  );
   const others = Object.keys(WORDS).filter((id) => !said.has(id));
   const groups = [...new Set(others.map(groupOf))];
   return [
@@ -52,12 +56,17 @@ function otherMessages(): readonly string[] {
     '',
     'What stands inside a finding or beside it, on papers, or where nothing can be shown.',
     '',
-    ...groups.flatMap((group) => [`### ${group}`, '', ...others.filter((id) => groupOf(id) === group).map(bullet), '']),
+    ...groups.flatMap((group) => [
+      `### ${group}`,
+      '',
+      ...others.filter((id) => groupOf(id) === group).map((id) => bullet(WORDS[id]!)),
+      '',
+    ]),
   ];
 }
 
 const groupOf = (id: string): string => id.slice(0, id.indexOf('.'));
-const bullet = (id: string): string => `- ${WORDS[id] ?? ''}`;
+const bullet = (words: string): string => `- ${words}`;
 
 function section({ name, severity, about }: ReadingRule): readonly string[] {
   return [

@@ -17,8 +17,8 @@ const rowChoice = choice('Which rows of holes are bored.', {
 const bands = record('bands', 'Edge bands of this panel, edge by edge; `none` leaves an edge bare.', {
   front: optional(name('band', 'Band on the front edge, the reference of every bore.')),
   back: optional(name('band', 'Band on the back edge.')),
-  'reference-end': optional(name('band', 'Band on the bottom end of an upright panel, the left end of any other.')),
-  'far-end': optional(name('band', 'Band on the far end.')),
+  'reference-end': optional(name('band', 'Band on the bottom end of an upright panel, or the left end of any other.')),
+  'far-end': optional(name('band', 'Band on the top end of an upright panel, or the right end of any other.')),
 });
 
 const shelf = record('shelf', 'One shelf.', {
@@ -49,23 +49,23 @@ const back = record('back', 'How the back is held.', {
   ),
   board: optional(name('board', 'Board of the back.')),
   groove: optional(length('Depth of the groove, or width of the rebate, in the sides.', 1, 30)),
-  inset: optional(length('From the back edges of the sides to the groove.', 0, 100)),
+  inset: optional(length('Distance from the back edges of the sides to the groove.', 0, 100)),
 });
 
-const panelChoices = record('panel', 'What is different on one panel of this carcass.', {
+const panelChoices = record('panel', 'What differs on one panel of this carcass.', {
   board: optional(name('board', 'Board of this panel.')),
   rows: optional(rowChoice),
-  'row-offset': optional(length('First hole of its rows, from its bottom end.', 1, 500)),
+  'row-offset': optional(length('Distance from its bottom end to the first hole of its rows.', 1, 500)),
   joint: optional(name('fitting', 'The fitting that holds the joints of this panel.')),
   dowels: optional(
-    list('Places of its construction bores, from its front edge.', length('From the front edge.', 1, 3000)),
+    list('Places of its construction bores, counted from its front edge.', length('From the front edge.', 1, 3000)),
   ),
   'face-depth': optional(length('Depth of its construction bores in the face.', 1, 100)),
   'end-depth': optional(length('Depth of its construction bores in the ends.', 1, 200)),
   bands: optional(bands),
 });
 
-const machines = record('machines', 'Machines for this carcass, where not the shop’s usual ones.', {
+const machines = record('machines', 'Machines for this carcass, where they are not the shop’s usual ones.', {
   faces: optional(name('machine', 'Vertical head for construction bores in faces.')),
   ends: optional(name('machine', 'Horizontal head for construction bores in ends.')),
   rows: optional(name('machine', 'Line drill for rows.')),
@@ -74,23 +74,23 @@ const machines = record('machines', 'Machines for this carcass, where not the sh
 
 const shared = {
   height: optional(
-    length('Height of the carcass over all, without plinth. By default the row of holes comes out balanced.', 50, 5000),
+    length('Overall height of the carcass, without the plinth. By default the rows come out balanced.', 50, 5000),
   ),
   depth: optional(
-    length('Depth of the carcass over all: front edges to the back of the box, fronts not counted.', 50, 3000),
+    length('Overall depth of the carcass: from the front edges to the back of the box, without fronts.', 50, 3000),
   ),
   board: optional(name('board', 'Board of sides, horizontals, dividers and shelves.')),
   band: optional(name('band', 'Band of all front edges; `none` leaves them bare.')),
   joint: optional(name('fitting', `The fitting that holds the joints: a ${SORTS_OF_FITTING} of the shop.`)),
   top: optional(
-    choice('How the carcass is closed above.', {
+    choice('How the carcass is closed at the top.', {
       between: 'A top between the sides.',
       over: 'A top lying over the sides.',
       rails: 'A front and a back rail between the sides, instead of a top.',
     }),
   ),
   bottom: optional(
-    choice('How the bottom stands to the sides.', {
+    choice('Where the bottom stands.', {
       between: 'A bottom between the sides.',
       under: 'A bottom that the sides stand on.',
     }),
@@ -99,11 +99,11 @@ const shared = {
   plinth: optional(length('Height of the plinth under the carcass; 0 for none.', 0, 400)),
   back: optional(either('The back: a word, or a map with more about it.', back.fields.how.schema, back)),
   rows: optional(rowChoice),
-  'row-offset': optional(length('First hole of the rows, from the bottom end of the side.', 1, 500)),
+  'row-offset': optional(length('Distance from the bottom end of the side to the first hole of the rows.', 1, 500)),
   'row-setback': optional(length('Row setback: from the front edge to the front row.', 5, 300)),
-  'rear-row': optional(length('Rear row, from the front edge.', 20, 3000)),
+  'rear-row': optional(length('Distance from the front edge to the rear row.', 20, 3000)),
   dowels: optional(
-    list('Places of the construction bores, from the front edge.', length('From the front edge.', 1, 3000)),
+    list('Places of the construction bores, counted from the front edge.', length('From the front edge.', 1, 3000)),
   ),
   machines: optional(machines),
 } as const;
@@ -133,9 +133,9 @@ export const carcassSchema = record(
         { drawer: 'for-drawers' },
       ),
     ),
-    width: required(length('Width of the carcass over all.', 50, 5000)),
+    width: required(length('Overall width of the carcass.', 50, 5000)),
     count: optional(
-      count('How many equal ones are made: cut, banded and bored as so many; drawn, and told of, once.', 1, 500),
+      count('How many equal ones are made. All are cut, banded and bored; they are drawn and checked once.', 1, 500),
     ),
     ...shared,
     dividers: optional(
@@ -155,7 +155,7 @@ export const carcassSchema = record(
     panels: optional(
       named(
         'panel',
-        'What is different on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1 …',
+        'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1 …',
         panelChoices,
       ),
     ),
@@ -171,10 +171,10 @@ export const jobSchema = record(
   {
     title: optional(text('What the job is called on the shop papers.')),
     unit: optional(unitChoice),
-    shop: optional(name('shop-file', 'The shop file, beside this one. Without it a neutral built-in shop is used.')),
-    defaults: optional(
-      record('defaults', 'Values for every carcass of this file that does not say otherwise.', shared),
+    shop: optional(
+      name('shop-file', 'The shop file, in the same folder. Without one, a neutral built-in shop is used.'),
     ),
+    defaults: optional(record('defaults', 'Values for every carcass of this file that has none of its own.', shared)),
     carcasses: required(named('carcass', 'The carcasses, each under its name.', carcassSchema)),
   },
   {},

@@ -1,8 +1,8 @@
 // Words that newcomers try for the keys of a job. They are no keys; each leads to the one that is.
 
-const NO_FRONTS = 'Doors and fronts are not made here: a carcass is bored without them. Remove the line.';
+const NO_FRONTS = 'Doors and fronts are not part of a job; a carcass is bored without them. Remove the line.';
 const NO_DRAWERS =
-  'Drawers are not made here; a carcass that they go into is one of `kind: for-drawers`. Remove the line.';
+  'Drawers are not part of a job; the carcass that they go into has `kind: for-drawers`. Remove the line.';
 
 export const TRIED_OF_CARCASS = {
   shelves: { keys: ['loose-shelves', 'fixed-shelves'] },

@@ -39,7 +39,6 @@ export const say = messages('file', {
     ),
   planTotals: ({ setUps, seconds }: { readonly setUps: number; readonly seconds: number }) =>
     `${counted(setUps, 'set-up')} · changeovers ${timeWords(seconds)}`,
-  bound: ({ bound }: { readonly bound: Message }, show) => `${sentence(show.tell(bound))}.`,
 
   // Nothing to show.
   shopHasNoBores: () => 'A shop file has no bores of its own. Open a job file (NAME.carcass.yaml).',

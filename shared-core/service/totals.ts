@@ -41,6 +41,6 @@ export function firstWords(text: string): number {
 export function planTotals(plan: Plan): { readonly words: Told; readonly about: Told } {
   return {
     words: tell(say.planTotals({ setUps: plan.setUps.length, seconds: plan.seconds }), 'mm'),
-    about: tell(say.bound({ bound: boundOf(plan) }), 'mm'),
+    about: tell(boundOf(plan), 'mm'),
   };
 }

@@ -4,7 +4,7 @@ import { count, flag, length, list, name, number, record } from '../schema/schem
 export const kindSize = record('size', 'Usual size of this kind of carcass.', {
   height: optional(length('Height, without plinth.', 50, 5000)),
   pitches: orBefore(
-    count('Pitches in the height: the height is so many pitches and the thicknesses that balance the row.', 2, 200),
+    count('Number of pitches in the height. To them come the thicknesses that balance the row.', 2, 200),
   ),
   depth: orBefore(length('Depth.', 50, 3000)),
 });
@@ -40,45 +40,41 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'row-offset': optional(
     length('First hole of a row, from the bottom end; half the nominal thickness of the board when left out.', 1, 500),
   ),
-  'rear-margin': orBefore(length('Least distance from the back edge to the rear row.', 5, 500)),
-  'first-dowel': orBefore(length('First construction bore, from the front edge.', 8, 500)),
-  'dowel-spacing': orBefore(length('Greatest distance between neighbouring construction bores.', 32, 1000)),
+  'rear-margin': orBefore(length('Minimum distance from the back edge to the rear row.', 5, 500)),
+  'first-dowel': orBefore(length('Distance from the front edge to the first construction bore.', 8, 500)),
+  'dowel-spacing': orBefore(length('Maximum distance between neighbouring construction bores.', 32, 1000)),
   'share-places': orBefore(
     flag(
-      'Joints of all depths take their construction bores from one load of bits that reads the same from both ends of the heads, so that fewer set-ups serve them, at the price of a few more dowels; rear rows stand as with the usual back.',
+      'Whether joints of all depths take their construction bores from one load of bits, which reads the same from both ends of the heads. Fewer set-ups then serve them, at the price of a few more dowels; rear rows stand as with the usual back.',
     ),
   ),
   'shared-load': optional(
     list(
-      'The load that joints share, where the owner has one of his own; worked out when left out. It counts with `share-places: yes`.',
+      'The load of bits that joints share, where the owner has chosen one; worked out when left out. It counts with `share-places: yes`.',
       count('A spindle that carries a bit, counted from 1 at the front edge.', 1, 100),
     ),
   ),
   'spare-holes': orBefore(
     flag(
-      'Where places are shared, a side is bored between two rails as it is under a full panel, though nothing enters these bores, so that rails need no load of their own.',
+      'Whether, where places are shared, a side is bored between two rails as under a full panel, so that rails need no load of their own. Nothing enters these bores.',
     ),
   ),
-  'glue-gap': orBefore(length('By how much the two bores of a dowel are deeper than the dowel is long.', 0, 5)),
-  'least-wall': orBefore(length('Least material left under a bore, beside it, and between two bores.', 0.5, 20)),
+  'glue-gap': orBefore(length('How much deeper the two bores of a dowel are than the dowel is long.', 0, 5)),
+  'least-wall': orBefore(length('Minimum thickness of wood under a bore, beside it, and between two bores.', 0.5, 20)),
   'through-allowance': orBefore(
-    length('How far a bit goes on beyond a bore that goes through, into the board under the panel.', 0, 20),
+    length('How far a bit that bores through goes on into the board under the panel.', 0, 20),
   ),
   'rail-width': orBefore(length('Usual width of rails.', 40, 400)),
   'groove-depth': orBefore(length('Depth of the groove of a back.', 1, 30)),
-  'groove-play': orBefore(length('By how much the groove of a back is wider than the back is thick.', 0, 2)),
+  'groove-play': orBefore(length('How much wider the groove of a back is than the back is thick.', 0, 2)),
   'back-play': orBefore(
-    length(
-      'What a back in grooves or rebates lacks of the room that they give it, in its length and its width.',
-      0,
-      10,
-    ),
+    length('How much shorter and narrower a back is than the room in its grooves or rebates.', 0, 10),
   ),
-  'back-inset': orBefore(length('From the back edges to the groove of a back.', 0, 100)),
-  'offcut-length': orBefore(length('Least length of an offcut that is kept.', 0, 5000)),
-  'offcut-width': orBefore(length('Least width of an offcut that is kept.', 0, 5000)),
+  'back-inset': orBefore(length('Distance from the back edges to the groove of a back.', 0, 100)),
+  'offcut-length': orBefore(length('Minimum length of an offcut that is kept.', 0, 5000)),
+  'offcut-width': orBefore(length('Minimum width of an offcut that is kept.', 0, 5000)),
   'band-allowance': orBefore(
-    length('What is reckoned beyond the length of each banded edge: it hangs over at both ends.', 0, 500),
+    length('Band that is counted beyond the length of each edge, as it overhangs at both ends.', 0, 500),
   ),
   'shelf-gap': orBefore(length('Play of a loose shelf at each end.', 0, 10)),
   'shelf-setback': orBefore(
@@ -96,22 +92,22 @@ export const changeover = record('changeover', 'What a change costs, in seconds.
   machine: orBefore(number('To go to another machine.', 0, 3600)),
 });
 
-export const handling = record('handling', 'What the boring of panels takes, in seconds.', {
-  panel: orBefore(number('To take up a panel, lay it against the stop for the first time, and put it away.', 0, 3600)),
-  lay: orBefore(number('To lay it anew: turned, or slid to another stop.', 0, 3600)),
-  stroke: orBefore(number('For one stroke, clamping counted.', 0, 3600)),
+export const handling = record('handling', 'How long the boring of panels takes, in seconds.', {
+  panel: orBefore(number('To pick up a panel, lay it against the stop for the first time, and put it away.', 0, 3600)),
+  lay: orBefore(number('To lay it again: turned, or slid to another stop.', 0, 3600)),
+  stroke: orBefore(number('For one stroke, with clamping.', 0, 3600)),
   'index-move': orBefore(number('To move a panel along by an index move.', 0, 3600)),
 });
 
-export const tolerances = record('tolerances', 'How far real panels and machines stray, each plus or minus.', {
+export const tolerances = record('tolerances', 'How far real panels and machines deviate, plus or minus.', {
   thickness: orBefore(length('Thickness of a board.', 0, 5)),
   width: orBefore(length('Width of a cut panel.', 0, 5)),
   length: orBefore(length('Length of a cut panel.', 0, 5)),
   squareness: orBefore(length('Out of square, over one metre.', 0, 10)),
   stop: orBefore(length('Repeatability of a stop or fence.', 0, 5)),
-  drill: orBefore(length('Wander of a bit from its spindle’s centre.', 0, 5)),
+  drill: orBefore(length('How far a bit wanders from the centre of its spindle.', 0, 5)),
   'dowel-play': orBefore(length('Play of a dowel in its bores.', 0, 5)),
-  'front-limit': orBefore(length('Greatest offset allowed at a front edge.', 0, 10)),
-  'step-limit': orBefore(length('Greatest step allowed at an outside face.', 0, 10)),
-  'gap-limit': orBefore(length('Greatest gap allowed in a joint.', 0, 10)),
+  'front-limit': orBefore(length('Maximum offset allowed at a front edge.', 0, 10)),
+  'step-limit': orBefore(length('Maximum step allowed at an outside face.', 0, 10)),
+  'gap-limit': orBefore(length('Maximum gap allowed in a joint.', 0, 10)),
 });

@@ -12,7 +12,7 @@ export const board = record('board', 'A sheet material.', {
   thickness: required(length('Nominal thickness.', 2, 100)),
   measured: optional(
     length(
-      'Thickness as measured on the present batch; panels and their joints are set out on this, rows and heights on the nominal one.',
+      'Thickness as measured on the present batch. Panels and their joints are set out by it, rows and heights by the nominal thickness.',
       2,
       100,
     ),

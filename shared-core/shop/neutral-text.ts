@@ -109,7 +109,7 @@ line-drills:
       H: { side: right, range: 0 to 280, lowers: yes }
     # What a panel registers on to go on past one stroke: a hole of the row (row), pins in the fence (fence), or none.
     index-pins: row
-    # How far a panel can be moved along in all.
+    # Maximum distance that a panel can be moved along in all.
     index-range: 2600
     # May a spindle enter a hole that is bored already?
     meets-holes-twice: no

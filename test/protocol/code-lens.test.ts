@@ -35,7 +35,7 @@ test('over the file, when it is looked at: set-ups and changeover time; it opens
   expect(command).toEqual({
     title: '34 set-ups · changeovers 2 h 46 min',
     tooltip:
-      'Going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than 2 h 42 min.',
+      'No order that goes to each machine and each of its heads once takes less; with more turns of the heads, none takes less than 2 h 42 min.',
     command: 'borewright.showSetupList',
     arguments: [kitchen],
   });

@@ -102,7 +102,7 @@ describe('a hover over a job', () => {
     const uri = folder.uri('broken.carcass.yaml');
     await client.open(uri, 'carcasses:\n  a:\n    kind: base\n    width: 6oo\n');
     const words = await over(uri, 'width');
-    expect(words).toContain('Width of the carcass over all.');
+    expect(words).toContain('Overall width of the carcass.');
     expect(words).toContain('cannot be worked out');
   });
 
@@ -116,6 +116,6 @@ describe('a hover over a job', () => {
 test('a hover over a shop explains its keys', async () => {
   const uri = folder.uri('shed.shop.yaml');
   await client.open(uri, demo('shed.shop.yaml'), 'borewright-shop');
-  expect(await over(uri, 'throat')).toContain('The deepest row that a head reaches, from the fence.');
+  expect(await over(uri, 'throat')).toContain('Maximum distance from the fence to a row.');
   expect(await over(uri, 'joint: dowel-8x30', 8)).toContain('dowel, Ø 8 mm, 30 mm long');
 });

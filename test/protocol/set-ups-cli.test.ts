@@ -232,7 +232,7 @@ describe('as text', () => {
     const { code, out, err } = run('setups', 'kitchen.carcass.yaml');
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toMatch(
-      /^Kitchen and back workshop\n34 set-ups, \d+ strokes; no fewer set-ups make these strokes; changeovers 2 h 46 min in all; going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than 2 h 42 min\.\nIn all 3 h 49 min 28 s at the boring machines: changeovers 2 h 46 min, boring 1 h 3 min 28 s \(150 panel runs, 197 strokes, 8 index moves\)\.\nOf the 2 h 46 min of changeovers: bits 1 h 46 min 30 s, .+\nWhat costs most: jigs: .+\nReplayed/,
+      /^Kitchen and back workshop\n34 set-ups, \d+ strokes; no fewer set-ups make these strokes\. Changeovers take 2 h 46 min in all\. No order that goes to each machine and each of its heads once takes less; with more turns of the heads, none takes less than 2 h 42 min\.\nIn all 3 h 49 min 28 s at the boring machines: changeovers 2 h 46 min, boring 1 h 3 min 28 s \(150 panel runs, 197 strokes, 8 index moves\)\.\nThe changeovers of 2 h 46 min are made up of: bits 1 h 46 min 30 s, .+\nWhat costs most: jigs: .+\nReplayed/,
     );
     const parts = out.split(/^=+\nSet-up /m).slice(1);
     expect(parts).toHaveLength(34);
@@ -253,7 +253,7 @@ describe('as text', () => {
   test('half turns, index moves and slides are told where they come', () => {
     const { out } = run('setups', 'kitchen.carcass.yaml');
     expect(out).toMatch(
-      /1 {2}Left end to the head, front edge at square-left.*\n +2 {2}Turn it half a turn, flat on the table: right end to the head, front edge at square-right/,
+      /1 {2}Left end to the head, front edge at square-left.*\n +2 {2}Turn it through half a turn, flat on the table: right end to the head, front edge at square-right/,
     );
     expect(out).toMatch(/2 {2}Move it along 736 mm to the left, 23 pitches, onto the pins in the row/);
     expect(out).toMatch(/2 {2}Slide it along: top end at near-right/);
@@ -271,7 +271,7 @@ describe('as text', () => {
       run('setups', 'kitchen.carcass.yaml', '--machine', 'borer-level', '--format', 'json').out,
     ) as Planned;
     expect(setups).toHaveLength(titles(out).length);
-    expect(out).toContain(`Of these here: ${titles(out).length} set-ups, `);
+    expect(out).toContain(`In this part: ${titles(out).length} set-ups, `);
     // Both heads of one body.
     const both = titles(run('setups', 'kitchen.carcass.yaml', '--machine', 'borer').out);
     expect(both).toEqual(titles(whole).filter((title) => /borer-(up|level)/.test(title)));

@@ -41,7 +41,7 @@ test('the set-ups of the demo job in the order to run, with totals', async () =>
   expect(setUps.reduce((sum, one) => sum + one.holes, 0)).toBe(totals.holes);
   expect(setUps.reduce((sum, one) => sum + one.strokes, 0)).toBe(totals.strokes);
   expect(totals.words).toContain(
-    'changeovers 2 h 46 min in all; going to each machine and each of its heads once, no order takes less;',
+    'Changeovers take 2 h 46 min in all. No order that goes to each machine and each of its heads once takes less;',
   );
 });
 

@@ -7,8 +7,8 @@ export const bandUnknown: CarcassRule = {
   severity: 'error',
   hides: true,
   about: {
-    what: 'An edge band is named that the shop has not.',
-    why: 'The band’s thickness comes off the cut size of the panel; until the name is right the edge counts as bare.',
+    what: 'An edge band is named that the shop does not have.',
+    why: 'The thickness of the band comes off the cut size of the panel. Until the name is right, the edge counts as bare.',
     remedy: 'Use a band of the shop file, add this one there, or write `none` for a bare edge.',
     example: 'kind: base\nwidth: 600\nband: bnad-1',
   },

@@ -28,8 +28,8 @@ export const bitMissing: CarcassRule = {
   severity: 'error',
   about: {
     what: 'The shop has no bit of the diameter that a bore needs.',
-    why: 'A bore of the next size makes a loose or a split joint.',
-    remedy: 'Choose another fitting, or add the diameter to `bits` in the shop file when the bit has been bought.',
+    why: 'A bore of another size makes a loose joint, or splits the panel.',
+    remedy: 'Choose another fitting, or add the diameter to `bits` in the shop file once the shop has the bit.',
     example: 'kind: base\nwidth: 600\njoint: dowel-10x40',
     shop: 'bits: [5, 8]',
   },

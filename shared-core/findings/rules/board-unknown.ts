@@ -6,8 +6,8 @@ export const boardUnknown: CarcassRule = {
   severity: 'error',
   hides: true,
   about: {
-    what: 'A board is named that the shop has not.',
-    why: 'Thickness decides every joint; until the name is right the panels are drawn with the shop’s usual board.',
+    what: 'A board is named that the shop does not have.',
+    why: 'The thickness decides every joint. Until the name is right, the panels are drawn with the shop’s usual board.',
     remedy: 'Use a board of the shop file, or add this one there.',
     example: 'kind: base\nwidth: 600\nboard: bord-16',
   },

@@ -30,7 +30,7 @@ export const boreInGroove: CarcassRule = {
   severity: 'error',
   about: {
     what: 'A bore breaks into the groove or rebate of the back, or leaves too little wood beside it.',
-    why: 'The back does not go in over a dowel, and a pin in a hole that opens into the groove has no hold. The shop’s `least-wall` must stay between the two (3 mm unless the shop says otherwise; common practice, no source).',
+    why: 'The back does not go in over a dowel, and a pin in a hole that opens into the groove has no hold. The shop’s `least-wall` must remain between the two (3 mm unless the shop says otherwise; common practice, no source).',
     remedy: 'Bring the bores further to the front, or set the groove further back (`inset`).',
     example: 'kind: base\nwidth: 600\nrear-row: 542',
   },

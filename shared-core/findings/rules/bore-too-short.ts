@@ -16,7 +16,7 @@ export const boreTooShort: CarcassRule = {
   name: 'bore-too-short',
   severity: 'error',
   about: {
-    what: 'A bore is shorter than the screw, the bolt or the stud that goes into it, or the screw hardly reaches the end or not at all.',
+    what: 'A bore is shorter than the screw, the bolt or the stud that goes into it, or the screw barely reaches the end of the panel, or does not reach it at all.',
     why: fittingKinds.flatMap(({ joint }) => joint.whyDeepEnough ?? []).join(' '),
     remedy:
       'Leave the depth to the fitting, or bore deeper; where a screw or a cam is too short for the board, take a longer one.',

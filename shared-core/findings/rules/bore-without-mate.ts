@@ -16,10 +16,10 @@ export const boreWithoutMate: CarcassRule = {
   name: 'bore-without-mate',
   severity: 'error',
   about: {
-    what: 'A bore of a joint has no bore opposite it, and nothing is said of it. This is a fault of Borewright, not of the job.',
+    what: 'A bore of a joint has no bore opposite it, and no finding says so. This is a fault of Borewright, not of the job.',
     why: 'The places of bores are not trusted: where each one opens is worked out once more from how the panels stand, and each must open into another one or have a finding. If you ever see this, do not bore the panel.',
     remedy: 'Report it with the job file and the shop file.',
-    example: '# There is no job that shows it: it is never to be seen.',
+    example: '# No job shows this: it must never be seen.',
   },
   check({ carcass, boring, spec }, said) {
     const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));

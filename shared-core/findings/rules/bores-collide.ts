@@ -47,7 +47,7 @@ export const boresCollide: CarcassRule = {
   severity: 'error',
   about: {
     what: 'Two bores in one panel meet, or leave too little wood between them.',
-    why: 'A dowel that breaks into a row hole has no glue where it matters, and a bit that runs into a hole wanders. Bores are taken as cylinders in the panel, whatever faces they enter; the shop’s `least-wall` is what must stay between two (3 mm unless the shop says otherwise; common practice, no source).',
+    why: 'A dowel that breaks into a row hole has no glue where it matters, and a bit that runs into a hole wanders. Bores are taken as cylinders in the panel, whatever faces they enter; the shop’s `least-wall` is what must remain between two (3 mm unless the shop says otherwise; common practice, no source).',
     remedy:
       'Move one of the two: the rows (`row-setback`, `row-offset`, `rear-row`), the places of the dowels, or the shelf.',
     example: 'kind: base\nwidth: 600\ndowels: [37, 181, 485]   # the first one in the line of the rows',

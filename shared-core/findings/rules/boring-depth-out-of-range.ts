@@ -31,7 +31,7 @@ export const boringDepthOutOfRange: CarcassRule = {
   severity: 'error',
   about: {
     what: 'A bore is deeper or shallower than its machine can bore.',
-    why: 'The stroke of a head ends at its depth stop. The range is the shop file’s; the machine’s manual decides, together with the length of the bit.',
+    why: 'The stroke of a head ends at its depth stop. The range is given in the shop file; the machine’s manual and the length of the bit decide.',
     remedy: 'Choose another fitting or depth, or another machine.',
     example: 'kind: base\nwidth: 600\npanels:\n  bottom: { end-depth: 90 }',
   },

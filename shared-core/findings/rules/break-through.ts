@@ -43,7 +43,7 @@ export const breakThrough: CarcassRule = {
   severity: 'error',
   about: {
     what: 'A bore or a groove that should stop in the panel leaves too little under it, or a bore comes out on the other side.',
-    why: 'The bit’s point and a board thinner than its name do the rest: the outside face bulges or opens. The shop’s `least-wall` is what must stay (3 mm unless the shop says otherwise; common practice, no source). A bit that comes out of the far face can hurt the hand that holds the panel.',
+    why: 'The point of the bit, or a board thinner than its name says, then makes the outside face bulge or break open. The shop’s `least-wall` is what must remain (3 mm unless the shop says otherwise; common practice, no source). A bit that comes out of the far face can hurt the hand that holds the panel.',
     remedy: 'Bore less deep in this panel and deeper in its mate, take a shorter fitting, or a thicker board.',
     example: 'kind: base\nwidth: 600\npanels:\n  left: { face-depth: 15 }',
   },

@@ -18,7 +18,7 @@ export const cannotBeBored: CarcassRule = {
   severity: 'error',
   about: {
     what: 'No set-up of the machine that the carcass is sent to makes these bores.',
-    why: 'A set-up is a fence, stops, a depth and loaded spindles within the ranges of the shop file, with the front edge as the reference. The finding names the parameter that stands in the way. Raise it only where the machine really can: its manual decides.',
+    why: 'A set-up is a fence, stops, a depth and loaded spindles within the ranges of the shop file, with the front edge as the reference. The finding names the parameter that stands in the way. Widen it only if the machine’s manual allows it.',
     remedy:
       'Change the bores, send the carcass to another machine (`machines`), or correct the machine in the shop file.',
     example: 'kind: base\nwidth: 600',

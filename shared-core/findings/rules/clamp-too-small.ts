@@ -23,9 +23,9 @@ export const clampTooSmall: CarcassRule = {
   severity: 'error',
   about: {
     what: 'The box does not go into the case clamp, or is too small to be held by it.',
-    why: 'A glued carcass must be pressed before the glue sets; finding at the clamp that it does not fit loses the box. The ranges are the shop file’s; the clamp’s manual decides, also for keeping hands out of it.',
+    why: 'A glued carcass must be pressed before the glue sets; finding at the clamp that it does not fit loses the box. The ranges are given in the shop file; the clamp’s manual decides, also on keeping hands out of it.',
     remedy:
-      'Name another clamp (`machines: clamp`), press it with hand clamps on purpose (`clamp` left out of the shop’s machines), or change the size.',
+      'Name another clamp (`machines: clamp`), leave `clamp` out of the shop’s machines and press the box with hand clamps, or change the size.',
     example: 'kind: base\nwidth: 1600',
   },
   check(context) {

@@ -19,8 +19,8 @@ export const dowelDepths: CarcassRule = {
   name: 'dowel-depths',
   severity: 'error',
   about: {
-    what: 'The two bores of a dowel do not add up to its length and a little for the glue.',
-    why: 'Too shallow, and the joint stays open on the dowel’s end; too deep, and the dowel holds in one panel only. Together the bores are 0.5 to 2 mm deeper than the dowel is long (common practice, no source), or by the shop’s own `glue-gap`.',
+    what: 'The two bores of a dowel do not add up to its length plus the glue gap.',
+    why: 'If they are too shallow, the dowel holds the joint open; if they are too deep, it holds in one panel only. Together the bores are 0.5 to 2 mm deeper than the dowel is long (common practice, no source), or by the shop’s own `glue-gap`.',
     remedy: 'Change `face-depth` or `end-depth`, or leave both to the fitting.',
     example: 'kind: wall\nwidth: 600\npanels:\n  bottom: { end-depth: 15 }',
   },

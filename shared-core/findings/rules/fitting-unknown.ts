@@ -7,8 +7,8 @@ export const fittingUnknown: CarcassRule = {
   severity: 'error',
   hides: true,
   about: {
-    what: `A ${SORTS_OF_FITTING} is named that the shop has not.`,
-    why: 'It decides diameter, depth and place of every construction bore; until the name is right the shop’s usual fitting is bored.',
+    what: `A ${SORTS_OF_FITTING} is named that the shop does not have.`,
+    why: 'It decides the diameter, depth and place of every construction bore. Until the name is right, the shop’s usual fitting is bored.',
     remedy: 'Use a fitting of the shop file, or add this one there.',
     example: 'kind: base\nwidth: 600\njoint: dowl-8x30',
   },

@@ -30,7 +30,7 @@ export const jointNotHeld: CarcassRule = {
   severity: 'warning',
   about: {
     what: 'A joint has no bore at all, one only, or none over a long stretch of its depth.',
-    why: 'Bores of a joint stand under the spindles of the vertical head: one diameter of wood beside each, neighbours no farther apart than the shop’s `dowel-spacing`. A panel that is too narrow gets none, or one, about which it turns; and behind the last spindle of a short line nothing holds the joint, which opens there in the clamp.',
+    why: 'Bores of a joint stand under the spindles of the vertical head: one diameter of wood beside each, neighbours no farther apart than the shop’s `dowel-spacing`. A panel that is too narrow gets none, or a single one that it can turn about. Behind the last spindle of a short line nothing holds the joint, which opens there in the clamp.',
     remedy: 'Give the places (`dowels`), take another fitting or a head with more spindles, or make the panel wider.',
     example: 'kind: base\nwidth: 600\ndowels: [53, 85]',
   },

@@ -7,8 +7,8 @@ export const machineUnknown: CarcassRule = {
   severity: 'error',
   hides: true,
   about: {
-    what: 'A machine is named that the shop has not, or one of the wrong kind.',
-    why: 'Ranges, stops and spindles come from the machine; without it nothing can be said about whether the bores can be made.',
+    what: 'A machine is named that the shop does not have, or that is of the wrong kind.',
+    why: 'Ranges, stops and spindles come from the machine. Without it, nothing can be said about whether the bores can be made.',
     remedy: 'Use a machine of the right kind from the shop file, or add this one there.',
     example: 'kind: base\nwidth: 600\nmachines: { rows: row-dril }',
   },

@@ -58,7 +58,7 @@ export const misfitPastLimit: CarcassRule = {
   slow: true,
   about: {
     what: 'With the tolerances of the shop, a joint is likely to come out worse than the shop’s own limit.',
-    why: 'The replay of the set-ups is run with panels and stops that stray by the shop’s `tolerances`. The figure is the root sum of squares of the single effects: what independent errors give together as a rule. What only the worst case passes is not reported.',
+    why: 'The replay of the set-ups is run with panels and stops that stray by the shop’s `tolerances`. The figure is the root sum of squares of the single effects: what independent errors usually add up to. A figure that only the worst case takes past the limit is not reported.',
     remedy: 'Tighten what contributes most, or set the limit to what the shop can accept.',
     example: 'kind: base\nwidth: 600',
     shop: 'tolerances: { stop: 0.6, drill: 0.6, front-limit: 0.3 }',

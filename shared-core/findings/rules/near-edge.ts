@@ -35,7 +35,7 @@ export const nearEdge: CarcassRule = {
   severity: 'error',
   about: {
     what: 'A bore lies too near an edge of the surface that it enters.',
-    why: 'Chipboard and plywood burst between a bore and an edge. The shop’s `least-wall` is what must stay beside a bore (3 mm unless the shop says otherwise; common practice, no source). A small part that bursts under the head is thrown: hold it down, keep hands away, and follow the machine’s manual.',
+    why: 'Chipboard and plywood split between a bore and an edge that is too close. The shop’s `least-wall` is what must remain beside a bore (3 mm unless the shop says otherwise; common practice, no source). A small part that splits under the head is thrown: hold it down, keep hands away, and follow the machine’s manual.',
     remedy: 'Move the bores further in, or take a thinner fitting or a thicker board.',
     example: 'kind: base\nwidth: 600\nrow-offset: 4',
   },

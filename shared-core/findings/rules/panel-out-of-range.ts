@@ -17,7 +17,7 @@ export const panelOutOfRange: CarcassRule = {
   severity: 'error',
   about: {
     what: 'A panel is too small or too large for a machine that it must go to.',
-    why: 'Below the least size the clamps do not hold the panel and hands come near the bits; a small part that slips under a running bit is thrown. Above the greatest it does not lie on the table. The ranges are the shop file’s; the machine’s manual decides.',
+    why: 'Below the minimum, the clamps do not hold the panel and hands come near the bits; a small part that slips under a running bit is thrown. Above the maximum, the panel does not lie on the table. The ranges are given in the shop file; the machine’s manual decides.',
     remedy: 'Change the size, bore small parts before they are cut apart, or send the carcass to another machine.',
     example: 'kind: base\nwidth: 130',
   },

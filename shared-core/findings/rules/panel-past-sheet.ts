@@ -34,7 +34,7 @@ export const panelPastSheet: CarcassRule = {
   severity: 'error',
   about: {
     what: 'A panel is larger than the sheet that it is to be cut from.',
-    why: 'It shows at the saw, when the rest is cut. The sizes to cut are compared with `sheet-length` and `sheet-width` of the board; where its `grain` runs along the sheet the panel’s length does too, else it may lie either way. Trim and kerf are not counted: a panel as large as the sheet has no edge to spare.',
+    why: 'Otherwise this comes to light only at the saw, when the rest has been cut. The sizes to cut are compared with `sheet-length` and `sheet-width` of the board; where its `grain` runs along the sheet the panel’s length does too, else it may lie either way. Trim and kerf are not counted: a panel as large as the sheet has no edge to spare.',
     remedy: 'Change the size, choose a board with a larger sheet, or correct the size of the sheet in the shop file.',
     example: 'kind: tall\nwidth: 600\nheight: 2900',
   },

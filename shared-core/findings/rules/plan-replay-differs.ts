@@ -19,7 +19,7 @@ export const planReplayDiffers: CarcassRule = {
     what: 'Carrying out the set-ups would not give the holes of the bore map. This is a fault of Borewright, not of the job.',
     why: 'No plan is trusted: a separate replay lays each panel against the stops of its set-ups, lowers the loaded spindles, and its holes must be those of the bore map. If you ever see this, bore nothing of this carcass from them.',
     remedy: 'Report it with the job file and the shop file.',
-    example: '# There is no job that shows it: it is never to be seen.',
+    example: '# No job shows this: it must never be seen.',
   },
   check(context, said) {
     const { spec, boring } = context;

@@ -41,7 +41,7 @@ export const rowDistance: CarcassRule = {
   severity: 'error',
   about: {
     what: 'A row stands where no head of the line drill can be set.',
-    why: 'The first head is set back from the fence within a range, and the next head stands within a range of distances behind it. A rear row outside that range cannot be bored in the same stroke; where a head can still be set to it by itself, it costs a second set-up (then this is a warning). The ranges are the shop file’s; the machine’s manual decides.',
+    why: 'The first head is set back from the fence within a range, and the next head stands within a range of distances behind it. A rear row outside that range cannot be bored in the same stroke; where a head can still be set to it by itself, it costs a second set-up (then this is a warning). The ranges are given in the shop file; the machine’s manual decides.',
     remedy:
       'Change `row-setback` or `rear-row`, on the pitch, so that the heads reach both rows; keep the rear row in the rear half of the depth. On a drill with one head leave the rear row out (`rows: front`).',
     example: 'kind: base\nwidth: 600\nrear-row: 101',

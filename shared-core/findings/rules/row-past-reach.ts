@@ -22,8 +22,8 @@ export const rowPastReach: CarcassRule = {
   name: 'row-past-reach',
   severity: 'error',
   about: {
-    what: 'A row stands deeper from the front edge than the line drill reaches.',
-    why: 'The front edge lies against the fence, so the throat of the drill is the deepest place that a head can bore. Turning the panel to bore from its back edge would lose the one reference that keeps the box flush. The throat is the shop file’s; the machine’s manual decides.',
+    what: 'A row stands farther from the front edge than the line drill reaches.',
+    why: 'The front edge lies against the fence, so the throat of the drill is the deepest place that a head can bore. Turning the panel to bore from its back edge would lose the one reference that keeps the box flush. The throat is given in the shop file; the machine’s manual decides.',
     remedy:
       'Bring the row nearer to the front edge, on the pitch, or send the carcass to a drill with a deeper throat (`machines: rows`).',
     example: 'kind: base\nwidth: 600\ndepth: 800\nrear-row: 741',

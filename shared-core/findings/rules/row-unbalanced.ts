@@ -46,7 +46,7 @@ export const rowUnbalanced: CarcassRule = {
   name: 'row-unbalanced',
   severity: 'warning',
   about: {
-    what: 'The rows of a side do not lie evenly between its ends, and that costs set-ups or strokes.',
+    what: 'The rows of a side do not lie evenly between its ends, which costs set-ups or strokes.',
     why: 'A balanced row has its first hole as far from one end as its last from the other: (length - 2 x offset) is a whole number of pitches, as nearly as the shop’s stops are set (`tolerances: stop`). Then one stop setting serves both ends, and left and right sides alike. With top and bottom of thickness T and the offset T/2 the side is n pitches and one T long: T = 16 mm, n = 22 gives 720 mm; T = 19 mm gives 723 mm (common practice, no source).',
     remedy: 'Start the rows at another offset, or make the carcass a little lower or higher.',
     example: 'kind: base\nwidth: 600\nheight: 711',

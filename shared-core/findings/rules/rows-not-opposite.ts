@@ -17,7 +17,7 @@ export const rowsNotOpposite: CarcassRule = {
     what: 'The rows of two panels that face each other do not stand opposite, though nobody asked for that. This is a fault of Borewright, not of the job.',
     why: 'Where the holes of rows stand is worked out once more from how the panels stand, hole by hole: a loose shelf lies level only on pins at one height. If you ever see this, do not bore the panels.',
     remedy: 'Report it with the job file and the shop file.',
-    example: '# There is no job that shows it: it is never to be seen.',
+    example: '# No job shows this: it must never be seen.',
   },
   check(context) {
     const { carcass, boring, spec } = context;

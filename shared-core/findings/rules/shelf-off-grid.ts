@@ -45,7 +45,7 @@ export const shelfOffGrid: CarcassRule = {
   severity: 'warning',
   about: {
     what: 'A loose shelf stands between two places of the pitch grid.',
-    why: 'Its pins need a hole at its height. A fixed shelf has bores of its own and may stand anywhere: where they come too near to the rows, that is told as `bores-collide`.',
+    why: 'Its pins need a hole at its height. A fixed shelf has bores of its own and may stand anywhere; bores too close to the rows are reported as `bores-collide`.',
     remedy: 'Move the shelf to the place below or above: (height - row offset) is a whole number of pitches.',
     example: 'kind: base\nwidth: 600\nloose-shelves: [330]',
   },

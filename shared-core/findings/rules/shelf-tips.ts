@@ -29,7 +29,7 @@ export const shelfTips: CarcassRule = {
   severity: 'warning',
   about: {
     what: 'The front and rear pins of a loose shelf stand too close together for its depth.',
-    why: 'A loose shelf only lies on its pins. Where they stand less than half of its depth apart, so much of it hangs over in front or behind that a load there tips it, and what is on it slides off (half: common practice, no source).',
+    why: 'A loose shelf only lies on its pins. Where they stand less than half of its depth apart, so much of it overhangs at the front or the back that a load there tips it, and what is on it slides off (half: common practice, no source).',
     remedy:
       'Bring the rear row further back (`rear-row`), make the shelf less deep (`setback`), or make it a fixed one.',
     example: 'kind: base\nwidth: 600\nrear-row: 197\nloose-shelves: 1',

@@ -23,8 +23,8 @@ export const valueUnused: CarcassRule = {
   name: 'value-unused',
   severity: 'warning',
   about: {
-    what: 'A value is written that does nothing where it stands.',
-    why: 'Whoever wrote it expects something of it: rails of another width where a full top closes the carcass, a row in a panel that gets none. Nobody sees before the clamp that nothing came of it.',
+    what: 'A value has no effect where it is written.',
+    why: 'Whoever wrote it expected an effect, such as rails of another width where a full top closes the carcass, or a row in a panel that gets none. Without a finding it comes to light only at the clamp.',
     remedy: 'Remove the value, or change what it depends on; the message says what that is.',
     example: 'kind: base\nwidth: 600\ntop: over\nrail-width: 90',
   },

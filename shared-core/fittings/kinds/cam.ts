@@ -26,7 +26,7 @@ const item = record('cam fitting', 'A cam fitting.', {
   'cam-depth': required(length('Depth of the bore for the cam.', 4, 40)),
   distance: required(length('From the end of the panel to the centre of the cam.', 10, 100)),
   'bolt-diameter': required(length('Diameter of the bore in the end for the bolt.', 4, 15)),
-  'stud-diameter': required(length('Diameter of the bore in the face that the bolt is turned into.', 3, 15)),
+  'stud-diameter': required(length('Diameter of the bore in the face that the bolt is screwed into.', 3, 15)),
   'stud-depth': required(length('Depth of that bore.', 4, 40)),
   guide: optional(name('fitting', 'Dowel that stands at the places between the cams.')),
 });
@@ -140,7 +140,7 @@ export const cam: FittingDefinition<CamFitting, typeof item.fields, 'cams', 'cam
     lengthInBoth: () => null,
     tooShort: (one, mates) => [...shortBolt(one, mates), ...shortCam(one, mates), ...shortStud(one, mates)],
     whyDeepEnough:
-      'A bolt whose bore stops short of the cam cannot be caught by it, nor one that lies deeper in a thick board than the cam goes; and a stud that is not home holds the joint apart.',
+      'A cam cannot catch a bolt whose bore stops short of it, or a bolt that lies deeper in a thick board than the cam reaches. A stud that is not home holds the joint apart.',
   },
 };
 

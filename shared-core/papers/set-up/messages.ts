@@ -149,10 +149,10 @@ function handledWords(handled: Handled, show: Show): string {
 /** What the papers of the machines say: how to come to a set-up, what to set, how panels lie, what it all takes. */
 export const say = messages('set-up', {
   // Coming to a machine and setting it.
-  goStanding: ({ machine }: { readonly machine: string }) => `Go to ${machine}, which stands as the shop file says.`,
+  goStanding: ({ machine }: { readonly machine: string }) => `Go to ${machine}, which is set as the shop file says.`,
   goFresh: ({ machine }: { readonly machine: string }) => `Go to ${machine} and set all of it.`,
   turnHead: ({ machine }: { readonly machine: string }) =>
-    `Turn the head to ${machine} and set it anew; bits that are named stay in.`,
+    `Turn the head to ${machine} and set it again; the bits that are listed stay in.`,
   extensionOn: () => 'Put on the fence extension.',
   extensionOff: () => 'Take off the fence extension.',
   setPlaces: ({ settings }: { readonly settings: readonly Placed[] }) => `Set the ${placed(settings)}.`,
@@ -166,11 +166,11 @@ export const say = messages('set-up', {
   bitsOut: ({ bits }: { readonly bits: readonly BitsTold[] }, show) => `Take out ${bitsTold(bits, 'from', show)}.`,
   bitsIn: ({ bits }: { readonly bits: readonly BitsTold[] }, show) => `Put ${bitsTold(bits, 'into', show)}.`,
   bits: ({ bits }: { readonly bits: readonly BitsTold[] }, show) => bitsTold(bits, 'in', show),
-  changeMarked: ({ seconds }: { readonly seconds: number }) => `Change what is marked *, ${timeWords(seconds)}:`,
+  changeMarked: ({ seconds }: { readonly seconds: number }) => `Change everything marked * (${timeWords(seconds)}):`,
   nothingToChange: () => 'Nothing to change:',
   counted: ({ from }: { readonly from: string }) =>
-    `Spindles are counted from ${from}; one that is not named is empty.`,
-  notInUse: ({ stops }: { readonly stops: readonly string[] }) => `Not in use, out of the way: ${listed(stops)}.`,
+    `Spindles are counted from ${from}; those that are not listed are empty.`,
+  notInUse: ({ stops }: { readonly stops: readonly string[] }) => `Not in use; keep out of the way: ${listed(stops)}.`,
 
   heading: ({ number, of, setUp }: { readonly number: number; readonly of: number; readonly setUp: string }) =>
     `Set-up ${number} of ${of}: ${setUp}`,
@@ -228,7 +228,7 @@ export const say = messages('set-up', {
     readonly changeover: number;
     readonly changes: readonly { readonly what: keyof Changeover; readonly seconds: number }[];
   }) =>
-    `Of the ${timeWords(changeover)} of changeovers: ${listed(changes.map(({ what, seconds }) => `${CHANGED[what]} ${timeWords(seconds)}`))}.`,
+    `The changeovers of ${timeWords(changeover)} are made up of: ${listed(changes.map(({ what, seconds }) => `${CHANGED[what]} ${timeWords(seconds)}`))}.`,
   dearest: ({
     carcasses,
   }: {
@@ -243,7 +243,7 @@ export const say = messages('set-up', {
       .map(({ carcass, boring, ownSetUps, ownChangeover }) =>
         ownSetUps.length === 0
           ? `${carcass}: boring ${timeWords(boring)}`
-          : `${carcass}: boring ${timeWords(boring)}, and ${timeWords(ownChangeover)} to come to ${verb(ownSetUps.length, 'a set-up', `${ownSetUps.length} set-ups`)} that nothing else needs (${listed(ownSetUps)})`,
+          : `${carcass}: boring ${timeWords(boring)}, and ${timeWords(ownChangeover)} to change over to ${verb(ownSetUps.length, 'a set-up', `${ownSetUps.length} set-ups`)} that nothing else needs (${listed(ownSetUps)})`,
       )
       .join('; ')}.`,
   nothingToBore: () => 'There is nothing to bore.',
@@ -263,12 +263,16 @@ export const say = messages('set-up', {
     },
     show,
   ) =>
-    `${counted(setUps, 'set-up')}, ${counted(strokes, 'stroke')}; ${setUps <= least ? 'no fewer set-ups make these strokes' : `these strokes need at least ${counted(least, 'set-up')}`}; changeovers ${timeWords(seconds)} in all; ${show.tell(bound)}.`,
-  provenLeast: () => 'going to each machine once, no order takes less',
+    [
+      `${counted(setUps, 'set-up')}, ${counted(strokes, 'stroke')}; ${setUps <= least ? 'no fewer set-ups make these strokes' : `these strokes need at least ${counted(least, 'set-up')}`}.`,
+      `Changeovers take ${timeWords(seconds)} in all.`,
+      show.tell(bound),
+    ].join(' '),
+  provenLeast: () => 'No order that goes to each machine once takes less.',
   provenOnce: ({ least }: { readonly least: number }) =>
-    `going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than ${timeWords(least)}`,
+    `No order that goes to each machine and each of its heads once takes less; with more turns of the heads, none takes less than ${timeWords(least)}.`,
   notProven: ({ seconds, least }: { readonly seconds: number; readonly least: number }) =>
-    `going to each machine once, no order takes less than ${timeWords(least)}: at most ${seconds > 0 ? ((100 * (seconds - least)) / seconds).toFixed(1) : '0'} % could be saved`,
+    `No order that goes to each machine once takes less than ${timeWords(least)}, so at most ${seconds > 0 ? ((100 * (seconds - least)) / seconds).toFixed(1) : '0'} % could be saved.`,
   withheld: () =>
     'The set-ups are withheld: a replay of them does not give the bore maps. Bore nothing from this plan.',
   share: ({
@@ -279,8 +283,7 @@ export const say = messages('set-up', {
     readonly setUps: number;
     readonly strokes: number;
     readonly seconds: number;
-  }) =>
-    `Of these here: ${counted(setUps, 'set-up')}, ${counted(strokes, 'stroke')}; changeovers ${timeWords(seconds)}.`,
+  }) => `In this part: ${counted(setUps, 'set-up')}, ${counted(strokes, 'stroke')}; changeovers ${timeWords(seconds)}.`,
   replayed: ({
     panels,
     holes,
@@ -299,7 +302,7 @@ export const say = messages('set-up', {
     return `Replayed from the set-ups alone: ${panels} panels, ${holes} holes, all as in their bore maps${left.length === 0 ? '' : `; ${left.join(', ')}, see below`}.`;
   },
   note: ({ carcass, note }: { readonly carcass: string; readonly note: string }) => `Note on ${carcass}: ${note}`,
-  leftOut: ({ carcass }: { readonly carcass: string }) => `LEFT OUT: ${carcass}. Put its errors right first.`,
+  leftOut: ({ carcass }: { readonly carcass: string }) => `LEFT OUT: ${carcass}. Correct its errors first.`,
   notBored: ({
     carcass,
     panel,
@@ -314,7 +317,7 @@ export const say = messages('set-up', {
   panelOf: ({ carcass, panel }: { readonly carcass: string; readonly panel: string }) => `${panel} of ${carcass}`,
   noCarcass: () => 'there is no carcass in this job.',
   noSetUpsFor: ({ carcasses }: { readonly carcasses: readonly string[] }) =>
-    `no set-ups for ${carcasses.join(', ')}; put the errors right first.`,
+    `no set-ups for ${carcasses.join(', ')}; correct the errors first.`,
   boreNot: ({ panels }: { readonly panels: readonly string[] }) =>
-    `do not bore ${panels.join(', ')} from these set-ups before the errors are put right.`,
+    `do not bore ${panels.join(', ')} from these set-ups before the errors are corrected.`,
 });

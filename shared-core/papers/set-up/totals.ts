@@ -4,8 +4,8 @@ import type { Told } from '../../words/told.js';
 import { say } from './messages.js';
 
 /**
- * '37 set-ups, 178 strokes; no fewer set-ups make these strokes; changeovers 2 h 50 min 30 s in all; going to each machine
- * once, no order takes less.'
+ * '37 set-ups, 178 strokes; no fewer set-ups make these strokes. Changeovers take 2 h 50 min 30 s in all. No order that goes to
+ * each machine once takes less.'
  */
 export function totalsWords(plan: Plan): Told {
   const { setUps, leastSetUps: least, seconds } = plan;

@@ -31,7 +31,7 @@ export const say = messages('sheet-layouts', {
   caution: () =>
     'Guards and riving knife stay on the saw; hands stay clear of the blade. The saw’s manual and local rules decide.',
   noSize: () => 'No layout: the shop file gives no size of sheet for this board.',
-  misfit: ({ letter }: { readonly letter: string }) => `${letter} comes out of no sheet on this saw.`,
+  misfit: ({ letter }: { readonly letter: string }) => `${letter} cannot be cut from any sheet on this saw.`,
   least: ({ sheets, cost }: { readonly sheets: number; readonly cost: number }) =>
     `${counted(sheets, 'sheet')}, cost ${cost}: no layout costs less`,
   notLeast: ({ sheets, cost, bound }: { readonly sheets: number; readonly cost: number; readonly bound: number }) =>

@@ -85,7 +85,8 @@ test('every table of the source is among them', () => {
 });
 
 test('the examples of the reference page are what is said', async () => {
-  const sorted = (ids: ReadonlySet<string>): readonly string[] => [...ids].toSorted();
+  const sorted = (words: ReadonlyMap<string, string>): Readonly<Record<string, string>> =>
+    Object.fromEntries([...words].toSorted(([a], [b]) => (a < b ? -1 : 1)));
   const examples = {
     rules: Object.fromEntries(
       [...said]

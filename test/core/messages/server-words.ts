@@ -2,10 +2,11 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { FileReading, Files } from '../../../server/files.js';
 import { say } from '../../../server/messages.js';
 import { Workspace } from '../../../server/workspace.js';
+import type { Finding } from '../../../shared-core/findings/finding.js';
 import { tell } from '../../../shared-core/words/message.js';
 
 /** Has the server tell what it has to say itself. */
-export function sayServer(): void {
+export function sayServer(sayFinding: (finding: Finding) => void): void {
   const files = (reading: FileReading, beside: readonly string[] = []): Files => ({
     read: () => reading,
     beside: () => beside,
@@ -15,10 +16,7 @@ export function sayServer(): void {
     const workspace = new Workspace(around);
     const job = `shop: ${shop}\ncarcasses:\n  sink: { kind: base, width: 600 }\n`;
     workspace.open(TextDocument.create(uri, 'borewright-job', 1, job));
-    for (const { finding } of workspace.job(uri)?.analysis.findings() ?? []) {
-      tell(finding.message, 'mm');
-      for (const { title } of finding.repairs) tell(title, 'mm');
-    }
+    for (const { finding } of workspace.job(uri)?.analysis.findings() ?? []) sayFinding(finding);
   };
   const saved = 'file:///jobs/kitchen.carcass.yaml';
   told('untitled:kitchen.carcass.yaml', 'yard.shop.yaml', files({ ok: false, fault: 'missing' }));

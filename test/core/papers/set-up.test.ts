@@ -237,17 +237,17 @@ test('a gap is told where the order is not proven', () => {
   expect(totalsWords(plan)).toBe('There is nothing to bore.');
   const [one] = analyse(demo('studio.carcass.yaml')).plan().setUps;
   expect(totalsWords({ ...plan, setUps: [one!, one!], leastSetUps: 1 })).toContain(
-    '2 set-ups, 8 strokes; these strokes need at least 1 set-up; changeovers',
+    '2 set-ups, 8 strokes; these strokes need at least 1 set-up. Changeovers take',
   );
   expect(totalsWords({ ...plan, setUps: [one!], leastSetUps: 1 })).toBe(
-    '1 set-up, 4 strokes; no fewer set-ups make these strokes; changeovers 16 min 40 s in all; going to each machine once, no order takes less than 15 min 50 s: at most 5.0 % could be saved.',
+    '1 set-up, 4 strokes; no fewer set-ups make these strokes. Changeovers take 16 min 40 s in all. No order that goes to each machine once takes less than 15 min 50 s, so at most 5.0 % could be saved.',
   );
 });
 
 test('the proof is told where each head is gone to once', () => {
   const plan = analyse(demo('kitchen.carcass.yaml')).plan();
   expect(totalsWords({ ...plan, seconds: 1000, leastSeconds: 950, proven: false, provenOnce: true })).toContain(
-    'going to each machine and each of its heads once, no order takes less; turning heads more often, none takes less than 15 min 50 s.',
+    'No order that goes to each machine and each of its heads once takes less; with more turns of the heads, none takes less than 15 min 50 s.',
   );
 });
 

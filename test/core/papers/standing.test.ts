@@ -32,7 +32,7 @@ test('on one that stands as the shop file says, only what differs', () => {
     '    stands: { bit: 5, fence: [37, 485], depth: 13, thickness: 16 }\n',
     ' stands: 8,',
   );
-  expect(words).toEqual(['Go to row-drill, which stands as the shop file says.', 'Set row-right to 8 mm.']);
+  expect(words).toEqual(['Go to row-drill, which is set as the shop file says.', 'Set row-right to 8 mm.']);
   expect(changed).toEqual(['row-right']);
   // 120 to go there, 60 for one stop.
   expect(seconds).toBe(180);

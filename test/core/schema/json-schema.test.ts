@@ -127,5 +127,5 @@ test('every key has its sentence', () => {
   };
   walk(jsonSchema(jobSchema, 'Cabinet job'));
   walk(jsonSchema(shopSchema, 'Workshop'));
-  expect(JSON.stringify(jsonSchema(jobSchema, 'Cabinet job'))).toContain('Width of the carcass over all.');
+  expect(JSON.stringify(jsonSchema(jobSchema, 'Cabinet job'))).toContain('Overall width of the carcass.');
 });
