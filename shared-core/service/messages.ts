@@ -1,5 +1,5 @@
 import type { Micrometres } from '../length/units.js';
-import { counted, listed, sentence, verb } from '../words/english.js';
+import { counted, listed, verb } from '../words/english.js';
 import { showSizes } from '../length/show.js';
 import { spanExample } from '../schema/wanted-words.js';
 import { messages, type Message } from '../words/message.js';
