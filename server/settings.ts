@@ -1,4 +1,4 @@
-import { HINT_CHOICES, type HintChoice } from '../shared-core/service.js';
+import { HINT_CHOICES, type HintChoice, type Severity, type WantedFindings } from '../shared-core/service.js';
 
 /** How loudly a reader wants the findings of a rule told; 'off' for not at all. */
 export const SEVERITY_CHOICES = ['off', 'information', 'warning', 'error'] as const;
@@ -30,6 +30,18 @@ export function settingsFrom(said: unknown): Settings {
     wholeWorkspace: findings['wholeWorkspace'] === true,
   };
 }
+
+/** The same by the severities of the core. */
+export function wantedFindings(severities: Settings['severities']): WantedFindings {
+  return new Map([...severities].map(([rule, choice]) => [rule, CHOSEN[choice]]));
+}
+
+const CHOSEN: Readonly<Record<SeverityChoice, Severity | null>> = {
+  off: null,
+  information: 'info',
+  warning: 'warning',
+  error: 'error',
+};
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);

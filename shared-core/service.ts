@@ -10,6 +10,7 @@ export { hintsIn, HINT_CHOICES, type HintChoice } from './service/hints.js';
 export { offersAt, type OfferSort, type PlacedOffer } from './service/completion.js';
 export { outlineOf, type Outlined } from './service/outline.js';
 export { spansAt } from './service/spans.js';
+export { writingHelpAt, type WritingHelp } from './service/writing-help.js';
 export { tokensOf, type Token, type TokenSort } from './service/tokens.js';
 export { foldsOf } from './document/folds.js';
 export { formatEdits, someOf, type Blanks } from './document/format.js';
@@ -19,6 +20,7 @@ export { lineEnd, lineStart } from './document/lines.js';
 export { tell } from './words/message.js';
 
 // Findings and repairs.
+export type { WantedFindings } from './service/wanted-findings.js';
 export { knownFindings, allFindings, findingTotals, findingWords, type ToldFinding } from './service/findings.js';
 export type { Severity } from './findings/finding.js';
 export { editsOfBatch, editsWithoutChoice, repairsFor, type BatchKey } from './service/repairs.js';

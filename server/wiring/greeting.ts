@@ -20,6 +20,7 @@ const CAPABILITIES: InitializeResult['capabilities'] = {
   textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
   hoverProvider: true,
   completionProvider: { triggerCharacters: [':', ' ', '-', '{', ','] },
+  signatureHelpProvider: { triggerCharacters: [' ', '[', ','] },
   documentSymbolProvider: true,
   workspaceSymbolProvider: true,
   definitionProvider: true,

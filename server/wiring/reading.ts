@@ -14,7 +14,9 @@ const NO_TOKENS: SemanticTokens = { data: [] };
 export function answerReaders(session: Session): void {
   const { connection, answer, client, lastLenses, lastPlans, tokens, orders } = session;
   connection.onHover(({ textDocument, position }, token) =>
-    answer('hover', textDocument.uri, token, null, (file) => hover(file, position, session.abilities)),
+    answer('hover', textDocument.uri, token, null, (file) =>
+      hover(file, position, session.abilities, client.settings.severities),
+    ),
   );
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer('symbols', textDocument.uri, token, null, (file) => symbols(file)),

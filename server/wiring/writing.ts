@@ -2,6 +2,7 @@ import { Moved } from '../answers.js';
 import { codeActions, ownerOf, resolvedAction } from '../features/code-actions.js';
 import { completion } from '../features/completion.js';
 import { formatting, rangeFormatting, typedFormatting } from '../features/formatting.js';
+import { signatureHelp } from '../features/signature-help.js';
 import { template } from '../features/template.js';
 import type { Session } from './session.js';
 
@@ -12,6 +13,9 @@ export function answerWriters(session: Session): void {
   const { connection, answer, client, files } = session;
   connection.onCompletion(({ textDocument, position }, token) =>
     answer('completion', textDocument.uri, token, null, (file) => completion(file, position, files, session.abilities)),
+  );
+  connection.onSignatureHelp(({ textDocument, position }, token) =>
+    answer('signature help', textDocument.uri, token, null, (file) => signatureHelp(file, position)),
   );
   connection.onDocumentFormatting(({ textDocument }, token) =>
     answer('formatting', textDocument.uri, token, [], formatting),

@@ -48,7 +48,7 @@ export const say = messages('reading', {
   spanOfNoLengths: (
     { fault, unit, max }: { readonly fault: LengthFault; readonly unit: Unit; readonly max: Micrometres },
     show,
-  ) => `${notALength(fault, unit)} A span has two lengths, such as ${spanExample({ max }, show)}.`,
+  ) => `${notALength(fault, unit)} A span has two lengths, such as ${spanExample({ max }, show.unit)}.`,
   spanBackwards: ({ from, to }: { readonly from: Micrometres; readonly to: Micrometres }, show) =>
     `The span runs from ${show.exact(from)} down to ${show.exact(to)}. Write the smaller length first.`,
   notAWholeNumber: ({ text, wanted }: WrongText, show) =>

@@ -1,4 +1,4 @@
-import type { Micrometres } from '../length/units.js';
+import type { Micrometres, Unit } from '../length/units.js';
 import { aNoun, listed } from '../words/english.js';
 import type { Show } from '../words/show.js';
 import type { NameOf } from './schema.js';
@@ -28,7 +28,7 @@ export function thing(wanted: Wanted, show: Show): string {
     case 'length':
       return `a length ${between(wanted, show)}`;
     case 'span':
-      return `two lengths ${between(wanted, show)}, such as ${spanExample(wanted, show)}`;
+      return `two lengths ${between(wanted, show)}, such as ${spanExample(wanted, show.unit)}`;
     case 'count':
       return `a whole number between ${wanted.min} and ${wanted.max}`;
     case 'number':
@@ -64,7 +64,7 @@ export function someKeys(keys: readonly string[]): string {
 }
 
 /** Two lengths as an owner would write them, within the bounds. */
-export function spanExample({ max }: { readonly max: Micrometres }, { unit }: Show): string {
+export function spanExample({ max }: { readonly max: Micrometres }, unit: Unit): string {
   if (max < 26_000) return unit === 'in' ? '1/64 to 1/16' : '0.4 to 2';
   if (max < 80_000) return unit === 'in' ? '1/4 to 3/4' : '5 to 20';
   return unit === 'in' ? '1 to 3 1/8' : '20 to 80';

@@ -9,6 +9,7 @@ import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { cursorAt, namesPanels, panelsAt } from '../engine/cursor.js';
 import { inJob, type AnalysedFile, type JobFile, type ToRange } from './file.js';
 import { tell } from '../words/message.js';
+import { AS_THEY_ARE, wantedOf, type WantedFindings } from './wanted-findings.js';
 
 /** A carcass that can be drawn. `index` is null where the present text no longer has it. */
 interface Drawable {
@@ -33,6 +34,7 @@ export function drawingOf(
   { uri, version, toRange }: DrawnDocument,
   params: DrawingParams,
   offset: number | null,
+  wanted: WantedFindings = AS_THEY_ARE,
 ): DrawingReply {
   if (file.kind === 'shop') {
     return {
@@ -52,7 +54,7 @@ export function drawingOf(
   if (chosen === null) return { kind: 'nothing', uri, version, carcasses, reason: reasonFor(file.analysis) };
 
   const { carcass, index, stale } = chosen.drawable;
-  const scene = sceneOf(file.analysis, carcass, chosen.panel, params);
+  const scene = sceneOf(file.analysis, carcass, chosen.panel, params, wanted);
   if (scene === null) return { kind: 'nothing', uri, version, carcasses, reason: reasonFor(file.analysis) };
   return {
     kind: 'drawing',
@@ -104,8 +106,9 @@ function sceneOf(
   carcass: CarcassAnalysis,
   panel: string | null,
   params: DrawingParams,
+  wanted: WantedFindings,
 ): Scene | null {
-  const drawn = drawnOf(analysis, carcass);
+  const drawn = drawnOf(analysis, carcass, wanted);
   if (drawn === null) return null;
   const medium = mediumOf(params);
   if (params.view === 'all-panels') return allPanelsScene(drawn, medium);
@@ -113,9 +116,13 @@ function sceneOf(
 }
 
 /** What a drawing of a carcass is made of; null where its panels cannot be worked out. */
-export function drawnOf({ unit }: JobAnalysis, { name, carcass, boring, known, spec }: CarcassAnalysis): Drawn | null {
+export function drawnOf(
+  { unit }: JobAnalysis,
+  { name, carcass, boring, known, spec }: CarcassAnalysis,
+  wanted: WantedFindings,
+): Drawn | null {
   if (carcass === null || boring === null) return null;
-  return { name, carcass, boring, findings: known, note: spec?.note ?? '', unit };
+  return { name, carcass, boring, findings: wantedOf(known, wanted), note: spec?.note ?? '', unit };
 }
 
 /** What the client says of its pane is not trusted. */

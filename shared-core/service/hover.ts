@@ -43,10 +43,16 @@ import {
 } from './machine-words.js';
 import { anchorAt } from './reference/keys.js';
 import type { ReferencePage } from './reference/site.js';
+import type { WantedFindings } from './wanted-findings.js';
 import { formOf, namesOf } from './words.js';
 
 /** More panels than this are told by their sizes alone. */
 const MOST_IN_FULL = 2;
+
+/** What pictures in hovers show. */
+export interface Pictures {
+  readonly findings: WantedFindings;
+}
 
 /** What is said of a place of a file. */
 export interface Explained {
@@ -60,13 +66,13 @@ export interface Explained {
 
 /**
  * What stands at an offset: the key's meaning, the value's, and the panels, rows and bores that come of it.
- * @param pictures whether the reader is shown pictures that stand in the words themselves
+ * @param pictures null where the reader is shown none that stand in the words themselves
  */
-export function explain(file: AnalysedFile, offset: number, pictures = false): Explained | null {
+export function explain(file: AnalysedFile, offset: number, pictures: Pictures | null = null): Explained | null {
   return file.kind === 'job' ? jobHover(file, offset, pictures) : shopHover(file, offset);
 }
 
-function jobHover(file: JobFile, offset: number, pictures: boolean): Explained | null {
+function jobHover(file: JobFile, offset: number, pictures: Pictures | null): Explained | null {
   const { analysis } = file;
   const { unit, shop } = analysis;
   const cursor = cursorAt(analysis, offset);
@@ -175,7 +181,7 @@ function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop):
   }
 }
 
-function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path, pictures: boolean): string {
+function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path, pictures: Pictures | null): string {
   if (carcass.spec === null || carcass.carcass === null) {
     return tell(say.notWorkedOut(), 'mm');
   }
@@ -187,7 +193,10 @@ function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Pat
     return paragraphs(boxLine(carcass, unit), sizeTable(panels, unit), carcassOnMachines(analysis, carcass));
   }
   const rows = panels.map((panel) => rowWords(analysis, carcass, panel)).filter((words) => words !== '');
-  const picture = pictures && panels.length <= MOST_IN_FULL ? panelPicture(analysis, carcass, panels[0]!) : '';
+  const picture =
+    pictures !== null && panels.length <= MOST_IN_FULL
+      ? panelPicture(analysis, carcass, panels[0]!, pictures.findings)
+      : '';
   if (isAboutRows(path)) return paragraphs(picture, ...rows);
   const parts =
     panels.length <= MOST_IN_FULL

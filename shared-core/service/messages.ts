@@ -127,7 +127,7 @@ export const form = messages('form', {
   length: ({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, show) =>
     `a length from ${show.exact(min)} to ${show.exact(max)}`,
   span: ({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, show) =>
-    `two lengths from ${show.exact(min)} to ${show.exact(max)}, such as ${spanExample({ max }, show)}`,
+    `two lengths from ${show.exact(min)} to ${show.exact(max)}, such as ${spanExample({ max }, show.unit)}`,
   count: ({ min, max }: { readonly min: number; readonly max: number }) => `a whole number from ${min} to ${max}`,
   number: ({ min, max }: { readonly min: number; readonly max: number }) => `a number from ${min} to ${max}`,
   flag: () => 'yes or no',

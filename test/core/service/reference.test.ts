@@ -5,7 +5,6 @@ import { jobSchema } from '../../../shared-core/job/schema.js';
 import { parseLength } from '../../../shared-core/length/parse.js';
 import type { Schema, SpanSchema } from '../../../shared-core/schema/schema.js';
 import { spanExample } from '../../../shared-core/schema/wanted-words.js';
-import { showIn } from '../../../shared-core/words/show.js';
 import { tell } from '../../../shared-core/words/message.js';
 import { shopSchema } from '../../../shared-core/shop/schema.js';
 import { EXAMPLES, JOB_EXAMPLE, SHOP_EXAMPLE } from '../../../shared-core/service/reference/examples.js';
@@ -98,7 +97,7 @@ test('the example of a range lies within its bounds, in either unit', () => {
   };
   for (const unit of ['mm', 'in'] as const)
     for (const span of spans(shopSchema)) {
-      const lengths = spanExample(span, showIn(unit, tell))
+      const lengths = spanExample(span, unit)
         .split(' to ')
         .map((one) => parseLength(one, unit));
       for (const one of lengths) {

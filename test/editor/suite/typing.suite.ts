@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as vscode from 'vscode';
-import { driverAvailable, openFile, pressKey, typeText, until } from '../driver.js';
+import { driverAvailable, evaluateInWorkbench, openFile, pressKey, screenshot, typeText, until } from '../driver.js';
 import { suite, test } from '../harness.js';
 
 // A fast typist's pause between two keys, short of one in which findings of the line could come out.
@@ -84,6 +84,29 @@ if (driverAvailable) {
       end();
       assert.equal(editor.document.getText(), text);
       assert.deepEqual(errors, []);
+    });
+
+    test('behind the key of a length the editor says what may be written, and Enter still makes a line', async () => {
+      const { editor, end } = await emptyFile('lengths.carcass.yaml');
+      try {
+        await typeAsAPerson(editor, 'defaults:\n  plinth:');
+        await typeText(' ');
+        const shown = await until('the hint', () =>
+          evaluateInWorkbench(() => {
+            const hint = document.querySelector<HTMLElement>('.parameter-hints-widget.visible');
+            return hint === null ? null : hint.innerText;
+          }),
+        );
+        assert.match(shown, /plinth: 120, 120\.5 mm, 4 3\/4 in/);
+        assert.match(shown, /A length from 0 mm to 400 mm\./);
+        await screenshot('length-hint');
+        await typeText('90');
+        await pressKey('Enter');
+        await until('a new line', () => editor.document.lineCount === 3);
+      } finally {
+        end();
+        await vscode.commands.executeCommand('workbench.action.files.revert');
+      }
     });
 
     test('the long job of the README, key by key', async () => {
