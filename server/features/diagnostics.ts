@@ -3,7 +3,7 @@ import { DiagnosticSeverity } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { knownFindings, type Severity, type ToldFinding } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
-import type { SeverityChoice, Settings } from '../settings.js';
+import { wantedFindings, type Settings } from '../settings.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
@@ -29,12 +29,6 @@ export interface DiagnosticData {
 type Severities = Settings['severities'];
 type Abilities = Pick<ClientAbilities, 'related' | 'codeDescription' | 'reference'>;
 
-const CHOSEN: Readonly<Record<Exclude<SeverityChoice, 'off'>, DiagnosticSeverity>> = {
-  error: DiagnosticSeverity.Error,
-  warning: DiagnosticSeverity.Warning,
-  information: DiagnosticSeverity.Information,
-};
-
 /** The findings of a file that are known without waiting and that the reader wants, each where it stands. */
 export function diagnostics(file: OpenFile, abilities: Abilities, severities: Severities): Diagnostic[] {
   return diagnosticsInOrder(file, abilities, severities).filter((one) => one !== null);
@@ -47,12 +41,12 @@ export function diagnosticsInOrder(
   severities: Severities,
 ): readonly (Diagnostic | null)[] {
   const found = knownFindings(file, MOST);
+  const wanted = wantedFindings(severities);
   const shop = found.some(({ related }) => related.some(({ where }) => where.file === 'shop')) ? shopOf(file) : null;
   return found.map((one) => {
-    const choice = severities.get(one.rule);
-    if (choice === 'off') return null;
-    const severity = choice === undefined ? SEVERITIES[one.severity] : CHOSEN[choice];
-    return diagnostic(one, severity, file.document, shop, abilities);
+    const chosen = wanted.get(one.rule);
+    if (chosen === null) return null;
+    return diagnostic(one, SEVERITIES[chosen ?? one.severity], file.document, shop, abilities);
   });
 }
 
