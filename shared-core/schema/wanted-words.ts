@@ -1,5 +1,6 @@
 import type { Micrometres, Unit } from '../length/units.js';
 import { aNoun, listed } from '../words/english.js';
+import { otherUnit } from './length-words.js';
 import type { Show } from '../words/show.js';
 import type { NameOf } from './schema.js';
 import type { Wanted } from './wanted.js';
@@ -68,4 +69,10 @@ export function spanExample({ max }: { readonly max: Micrometres }, unit: Unit):
   if (max < 26_000) return unit === 'in' ? '1/64 to 1/16' : '0.4 to 2';
   if (max < 80_000) return unit === 'in' ? '1/4 to 3/4' : '5 to 20';
   return unit === 'in' ? '1 to 3 1/8' : '20 to 80';
+}
+
+/** Such lengths in the unit of the file, and in the other one. */
+export function spanExamples(span: { readonly max: Micrometres }, unit: Unit): readonly string[] {
+  const foreign = spanExample(span, otherUnit(unit)).split(' to ');
+  return [spanExample(span, unit), foreign.map((one) => `${one} ${otherUnit(unit)}`).join(' to ')];
 }

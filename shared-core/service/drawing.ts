@@ -9,7 +9,7 @@ import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { cursorAt, namesPanels, panelsAt } from '../engine/cursor.js';
 import { inJob, type AnalysedFile, type JobFile, type ToRange } from './file.js';
 import { tell } from '../words/message.js';
-import { AS_THEY_ARE, wantedOf, type WantedFindings } from './wanted-findings.js';
+import { wantedOf, type WantedFindings } from './wanted-findings.js';
 
 /** A carcass that can be drawn. `index` is null where the present text no longer has it. */
 interface Drawable {
@@ -34,7 +34,7 @@ export function drawingOf(
   { uri, version, toRange }: DrawnDocument,
   params: DrawingParams,
   offset: number | null,
-  wanted: WantedFindings = AS_THEY_ARE,
+  wanted: WantedFindings | null = null,
 ): DrawingReply {
   if (file.kind === 'shop') {
     return {
@@ -106,7 +106,7 @@ function sceneOf(
   carcass: CarcassAnalysis,
   panel: string | null,
   params: DrawingParams,
-  wanted: WantedFindings,
+  wanted: WantedFindings | null,
 ): Scene | null {
   const drawn = drawnOf(analysis, carcass, wanted);
   if (drawn === null) return null;
@@ -119,7 +119,7 @@ function sceneOf(
 export function drawnOf(
   { unit }: JobAnalysis,
   { name, carcass, boring, known, spec }: CarcassAnalysis,
-  wanted: WantedFindings,
+  wanted: WantedFindings | null,
 ): Drawn | null {
   if (carcass === null || boring === null) return null;
   return { name, carcass, boring, findings: wantedOf(known, wanted), note: spec?.note ?? '', unit };

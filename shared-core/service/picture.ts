@@ -2,14 +2,14 @@ import type { PictureParams, PictureReply } from '../drawing/messages/picture.js
 import { toSvg } from '../drawing/render/svg.js';
 import { drawingOf, type DrawnDocument } from './drawing.js';
 import type { AnalysedFile } from './file.js';
-import { AS_THEY_ARE, type WantedFindings } from './wanted-findings.js';
+import type { WantedFindings } from './wanted-findings.js';
 
 /** The drawing that the preview shows, on paper and to scale, with its hole table. */
 export function pictureOf(
   file: AnalysedFile,
   document: DrawnDocument,
   params: PictureParams,
-  wanted: WantedFindings = AS_THEY_ARE,
+  wanted: WantedFindings | null = null,
 ): PictureReply {
   const { uri } = document;
   const reply = drawingOf(file, document, { ...params, position: null, medium: 'paper' }, null, wanted);
