@@ -35,7 +35,7 @@ async function helpAt(marked: string, kind: 'job' | 'shop' = 'job'): Promise<Hel
 test('at a length that is not written yet: what may be written, what it means, and the bounds', async () => {
   expect(await helpAt('carcasses:\n  desk:\n    kind: base\n    width: |\n')).toEqual({
     label: 'width: 600, 600.5 mm, 23 5/8 in',
-    about: 'Width of the carcass over all.\n\nA length from 50 mm to 5000 mm.',
+    about: 'Overall width of the carcass.\n\nA length from 50 mm to 5000 mm.',
   });
 });
 
