@@ -1,75 +1,17 @@
 // A small test runner for the extension host: suites register tests, `run` runs them in order and writes the results.
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { SPOKEN } from './driver-protocol.js';
+import { expectAll, runAll, type Outcome } from './registry.js';
 
-interface Registered {
-  readonly name: string;
-  readonly body: () => Promise<void> | void;
-}
-export interface Outcome {
-  readonly name: string;
-  readonly status: 'passed' | 'failed';
-  readonly ms: number;
-  readonly error?: string;
-}
+export { suite, test, type Outcome } from './registry.js';
 
-const TEST_LIMIT_MS = 120_000;
-const registered: Registered[] = [];
-let prefix = '';
-
-/** Names a group of tests. */
-export function suite(name: string, body: () => void): void {
-  const outer = prefix;
-  prefix = `${prefix}${name} > `;
-  body();
-  prefix = outer;
-}
-
-/** Registers one test. Tests of one run share the window, so each opens what it needs. */
-export function test(name: string, body: () => Promise<void> | void): void {
-  registered.push({ name: prefix + name, body });
-}
-
-/** Says something to whoever watches the run; a plain console.log is lost in the editor's own log. */
-function say(text: string): void {
-  console.log(text.replace(/^/gm, SPOKEN));
-}
-
-async function runOne({ name, body }: Registered): Promise<Outcome> {
-  const start = Date.now();
-  let timer: NodeJS.Timeout | undefined;
-  const limit = new Promise<never>((_, fail) => {
-    timer = setTimeout(() => fail(new Error(`took longer than ${TEST_LIMIT_MS} ms`)), TEST_LIMIT_MS);
-  });
-  try {
-    await Promise.race([Promise.resolve().then(body), limit]);
-    return { name, status: 'passed', ms: Date.now() - start };
-  } catch (error) {
-    const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    return { name, status: 'failed', ms: Date.now() - start, error: text };
-  } finally {
-    clearTimeout(timer);
-  }
-}
-
-/** Runs every registered test; rejects when one failed or none ran, so that the editor exits with an error. */
+/** Runs every registered test; rejects when one failed or none ran. */
 export async function runRegistered(): Promise<void> {
-  const only = process.env.BOREWRIGHT_EDITOR_ONLY;
-  const chosen = registered.filter(({ name }) => only === undefined || name.includes(only));
-  const outcomes: Outcome[] = [];
-  for (const one of chosen) {
-    const outcome = await runOne(one);
-    outcomes.push(outcome);
-    say(`${outcome.status === 'passed' ? 'ok  ' : 'FAIL'} ${outcome.name} (${outcome.ms} ms)`);
-    if (outcome.error !== undefined) say(outcome.error.replace(/^/gm, '       '));
-  }
+  const outcomes = await runAll(process.env.BOREWRIGHT_EDITOR_ONLY);
   const results = process.env.BOREWRIGHT_EDITOR_RESULTS;
   if (results !== undefined) {
     // A window that is opened anew runs its tests after those of the one before.
     const earlier = existsSync(results) ? (JSON.parse(readFileSync(results, 'utf8')) as Outcome[]) : [];
     writeFileSync(results, JSON.stringify([...earlier, ...outcomes], null, 2));
   }
-  const failed = outcomes.filter(({ status }) => status === 'failed').length;
-  if (outcomes.length === 0) throw new Error('no editor test was found');
-  if (failed > 0) throw new Error(`${failed} of ${outcomes.length} editor tests failed`);
+  expectAll(outcomes);
 }

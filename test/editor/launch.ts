@@ -4,9 +4,10 @@ import { execFile, spawn, type ChildProcess } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join, relative, resolve } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
 import { serveDriver } from './driver-server.js';
+import { serveRepository } from './web-files.js';
 import { SPOKEN } from './driver-protocol.js';
 import { chromiumPath, hostPath, node24Path } from './host/ensure.mjs';
 
@@ -18,6 +19,8 @@ interface Options {
   /** Tests to run after those, once the window has been left and opened anew. */
   readonly reopenedTestsPath: string | undefined;
   readonly restricted: boolean;
+  /** The extension and its tests run in the browser, and are fetched as from the web. */
+  readonly web: boolean;
   readonly vsix: string | undefined;
 }
 
@@ -59,6 +62,7 @@ function readOptions(args: readonly string[]): Options {
     extensionTestsPath,
     reopenedTestsPath: all('reopenedTestsPath')[0],
     restricted: args.includes('--restricted'),
+    web: args.includes('--web'),
     vsix: all('install-vsix')[0],
   };
 }
@@ -123,7 +127,13 @@ async function startServer(
 }
 
 /** Opens the workbench; resolves with the exit code that the run in the extension host reports. */
-async function runInBrowser(page: Page, port: number, options: Options, unseen: string[]): Promise<number> {
+async function runInBrowser(
+  page: Page,
+  port: number,
+  options: Options,
+  web: string | null,
+  unseen: string[],
+): Promise<number> {
   let ended: (code: number) => void = () => undefined;
   await page.exposeFunction('codeAutomationExit', (code: number) => ended(code));
   await page.exposeFunction('codeAutomationLog', (_type: string, args: unknown[]) => {
@@ -132,14 +142,17 @@ async function runInBrowser(page: Page, port: number, options: Options, unseen: 
     if (VERBOSE || line.startsWith(SPOKEN)) process.stdout.write(`${line.replaceAll(SPOKEN, '')}\n`);
     else if (!HARMLESS.test(line)) unseen.push(line);
   });
-  const remote = (path: string): string => `vscode-remote://127.0.0.1:${port}${resolve(path)}`;
+  const repository = options.extensionDevelopmentPaths[0] ?? '';
+  const served = (path: string): string =>
+    web === null ? `vscode-remote://127.0.0.1:${port}${resolve(path)}` : `${web}/${relative(repository, path)}`;
+  if (web !== null) await developedOnTheWeb(page, new URL(web));
   const runTests = async (path: string): Promise<number> => {
     const code = new Promise<number>((done) => {
       ended = done;
     });
     const payload = [
-      ...options.extensionDevelopmentPaths.map((folder) => ['extensionDevelopmentPath', remote(folder)]),
-      ['extensionTestsPath', remote(path)],
+      ...options.extensionDevelopmentPaths.map((folder) => ['extensionDevelopmentPath', served(folder)]),
+      ['extensionTestsPath', served(path)],
     ];
     const query = `folder=${encodeURIComponent(options.folder)}&payload=${encodeURIComponent(JSON.stringify(payload))}`;
     await page.goto(`http://127.0.0.1:${port}/?${query}`);
@@ -157,6 +170,25 @@ async function runInBrowser(page: Page, port: number, options: Options, unseen: 
   });
   const closed = new Promise<number>((done) => page.once('crash', () => done(1)));
   return Promise.race([run(), limit, closed]);
+}
+
+/** Has the workbench take the extension from the web, where it would ask the editor's server for it. */
+async function developedOnTheWeb(page: Page, { host }: URL): Promise<void> {
+  await page.addInitScript((authority) => {
+    const asked = Object.getOwnPropertyDescriptor(Element.prototype, 'getAttribute')!.value as (
+      name: string,
+    ) => string | null;
+    Element.prototype.getAttribute = function (name) {
+      const said = asked.call(this, name);
+      if (said === null || this.id !== 'vscode-workbench-web-configuration') return said;
+      const configuration = JSON.parse(said) as { readonly developmentOptions?: object };
+      const extensions = [{ scheme: 'http', authority, path: '/' }];
+      return JSON.stringify({
+        ...configuration,
+        developmentOptions: { ...configuration.developmentOptions, extensions },
+      });
+    };
+  }, host);
 }
 
 async function main(): Promise<number> {
@@ -178,9 +210,12 @@ async function main(): Promise<number> {
     viewport: { width: 1440, height: 900 },
     deviceScaleFactor: 1,
     reducedMotion: 'reduce',
+    // The editor's own pages fetch from the web over https only.
+    bypassCSP: options.web,
   });
   const page = await context.newPage();
   const driver = await serveDriver(page);
+  const files = options.web ? await serveRepository(options.extensionDevelopmentPaths[0] ?? '') : null;
   let server: ChildProcess | undefined;
   try {
     const port = await freePort();
@@ -191,11 +226,12 @@ async function main(): Promise<number> {
       EXTENSIONS_GALLERY: JSON.stringify({ serviceUrl: '' }),
     });
     const unseen: string[] = [];
-    const code = await runInBrowser(page, port, options, unseen);
+    const code = await runInBrowser(page, port, options, files?.origin ?? null, unseen);
     if (code !== 0) process.stderr.write(`The editor's own log ends with:\n${unseen.slice(-20).join('\n')}\n`);
     return code;
   } finally {
     driver.close();
+    files?.close();
     await browser.close();
     // The server is the leader of its own group: its extension hosts end with it.
     if (server?.pid !== undefined && server.exitCode === null) process.kill(-server.pid, 'SIGKILL');

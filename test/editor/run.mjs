@@ -43,6 +43,7 @@ const RUNS = [
   { name: 'suite', workspace: 'workspace', title: 'pantry', args: [], packed: false },
   { name: 'restricted', workspace: 'workspace', title: 'pantry', args: ['--restricted'], packed: false },
   { name: 'packed', workspace: 'workspace', title: 'pantry', args: [], packed: true },
+  { name: 'web', workspace: 'workspace', title: 'pantry', args: ['--web'], packed: false, web: true },
   { name: 'leaving', workspace: 'workspace', title: 'pantry', args: [], packed: false, reopened: 'reopened' },
 ];
 const PICTURE_RUNS = [{ name: 'pictures', workspace: '../demo', title: 'demo', args: [], packed: false }];
@@ -50,20 +51,21 @@ const PICTURE_RUNS = [{ name: 'pictures', workspace: '../demo', title: 'demo', a
 const BENCH_RUNS = [{ name: 'bench', workspace: '../demo', title: 'demo', args: [], packed: false }];
 
 /** Bundles the suites of one folder into one file that exports `run`, as the extension host asks for. */
-async function bundleSuite(folder) {
+async function bundleSuite(folder, web = false) {
   const files = readdirSync(join(here, folder)).filter((file) => file.endsWith('.suite.ts'));
   const outfile = join(out, `${folder}.cjs`);
   const contents = [
     ...files.sort().map((file) => `import './${folder}/${file}';`),
-    "export { runRegistered as run } from './harness.js';",
+    `export { runRegistered as run } from './${web ? 'web-harness' : 'harness'}.js';`,
   ];
   await esbuild.build({
     stdin: { contents: contents.join('\n'), resolveDir: here, loader: 'ts' },
     outfile,
     bundle: true,
-    platform: 'node',
+    ...(web
+      ? { platform: 'browser', target: 'es2022', define: { ONLY: JSON.stringify(only) ?? 'undefined' } }
+      : { platform: 'node', target: 'node22' }),
     format: 'cjs',
-    target: 'node22',
     external: ['vscode'],
     sourcemap: 'inline',
     logLevel: 'warning',
@@ -124,7 +126,7 @@ async function runOnce(run, launcher) {
     code = await runTests({
       vscodeExecutablePath: launcher,
       extensionDevelopmentPath: run.packed ? join(here, 'packed-host') : root,
-      extensionTestsPath: await bundleSuite(run.name),
+      extensionTestsPath: await bundleSuite(run.name, run.web),
       launchArgs: [
         workspace.folder,
         ...run.args,
