@@ -55,7 +55,7 @@ suite('web', () => {
       document.positionAt(document.getText().indexOf('width') + 1),
     );
     const words = hovers.flatMap(({ contents }) => contents as vscode.MarkdownString[]).map(({ value }) => value);
-    if (!words.some((one) => one.includes('Width of the carcass over all.'))) throw new Error(`hover: ${words.join()}`);
+    if (!words.some((one) => one.includes('Overall width of the carcass.'))) throw new Error(`hover: ${words.join()}`);
     if (!words.some((one) => one.includes('command:borewright.openReference'))) throw new Error('no reference');
     const tokens = await vscode.commands.executeCommand<vscode.SemanticTokens | undefined>(
       'vscode.provideDocumentSemanticTokens',
