@@ -153,7 +153,8 @@ function tooFarIn(text: string, part: Part, line: Line, below: Line): LayoutFaul
     ...place,
     message: say.belowValue({ columns: more, key, value, kindKey: KIND_KEY }),
     repairs: [
-      ...(/^\p{L}+$/u.test(value)
+      // What is written under the kind of a carcass is meant beside it: no carcass is called so.
+      ...(key !== KIND_KEY && /^\p{L}+$/u.test(value)
         ? [{ ...repair(say.writeBelow({ text: `${KIND_KEY}: ${value}`, key }), [lower]), preferred: false }]
         : []),
       { ...repair(say.indentLikeAbove(), rewrites), preferred: false },

@@ -46,7 +46,12 @@ export const say = messages('text', {
     value,
     kindKey,
   }: KeyAndValue & { readonly columns: number; readonly kindKey: string }) =>
-    `\`${key}\` already has the value ${quoted(value)} on its line, so no key can stand below it. Write \`${kindKey}: ${value}\` on a line below if \`${key}\` is a carcass, or start this line ${counted(columns, 'column')} further left.`,
+    [
+      `\`${key}\` already has the value ${quoted(value)} on its line, so no key can stand below it.`,
+      key === kindKey
+        ? `Start this line ${counted(columns, 'column')} further left.`
+        : `Write \`${kindKey}: ${value}\` on a line below if \`${key}\` is a carcass, or start this line ${counted(columns, 'column')} further left.`,
+    ].join(' '),
   betweenColumns: ({
     columns,
     deeper,

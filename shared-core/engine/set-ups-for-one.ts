@@ -33,7 +33,7 @@ function differs({ difference }: ForOne, show: Show): string {
     depth: 'depth',
     thickness: 'thickness of the board',
   }[difference.in];
-  return `Only its ${what} is another: ${show.exact(is)} instead of ${show.exact(instead)}.`;
+  return `Only its ${what} differs: ${show.exact(is)} instead of ${show.exact(instead)}.`;
 }
 
 function remedy({ difference, isRows }: ForOne, show: Show): string {

@@ -240,7 +240,7 @@ export const hover = messages('hover', {
     },
     show,
   ) =>
-    `- ${panel}, ${which} row: ${counted(count, 'hole')} Ø ${show.nominal(diameter)} each ${show.nominal(pitch)}, ${show.exact(u)} from the front edge; first hole ${show.exact(first.at)} from the ${first.end}, last ${show.exact(last.at)} from the ${last.end}: ${balanced ? 'balanced' : 'not balanced'}.`,
+    `- ${panel}, ${which} row: ${counted(count, 'hole')} Ø ${show.nominal(diameter)} every ${show.nominal(pitch)}, ${show.exact(u)} from the front edge; first hole ${show.exact(first.at)} from the ${first.end}, last ${show.exact(last.at)} from the ${last.end}: ${balanced ? 'balanced' : 'not balanced'}.`,
   more: ({ count }: { readonly count: number }) => `… and ${count} more.`,
   stop: ({ stop, at }: { readonly stop: string; readonly at: Micrometres }, show) => `${stop} ${show.exact(at)}`,
   layAt: ({ lay, at }: { readonly lay: string; readonly at: Micrometres }, show) => `${lay}, ${show.exact(at)}`,
@@ -311,7 +311,7 @@ export const hover = messages('hover', {
     const names = { front: 'front edge', step: 'outside face', gap: 'gap' };
     const parts = worst.map((one) => `${names[one.of]} ${one.likely} (${one.worst}) ${unit}`);
     const closing = open === 0 ? '' : ` ${counted(open, 'joint')} may not close with the play of the dowels.`;
-    return `By the shop’s tolerances ${joints === 1 ? 'the joint comes' : `the ${joints} joints come`} out within, as a rule (at worst): ${parts.join(', ')}.${closing}`;
+    return `By the shop’s tolerances ${joints === 1 ? 'the joint comes' : `the ${joints} joints come`} out within these figures, usually (at worst): ${parts.join(', ')}.${closing}`;
   },
 });
 

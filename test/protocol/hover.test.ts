@@ -48,7 +48,7 @@ describe('a hover over a job', () => {
     const words = await over(uri, 'rows: both', 6);
     expect(words).toContain('`both`: Front and rear rows.');
     expect(words).toContain(
-      'left, front row: 23 holes Ø 5 mm each 32 mm, 37 mm from the front edge; first hole 8 mm from the bottom end, last 18 mm from the top end: not balanced.',
+      'left, front row: 23 holes Ø 5 mm every 32 mm, 37 mm from the front edge; first hole 8 mm from the bottom end, last 18 mm from the top end: not balanced.',
     );
     await client.open(uri, client.text(uri).replace('730', '720'));
     expect(await over(uri, 'rows: both', 6)).toContain('last 8 mm from the top end: balanced.');

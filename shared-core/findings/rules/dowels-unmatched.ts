@@ -75,7 +75,7 @@ const say = messages('dowels-unmatched', {
   ) =>
     `The bores of ${listed([panel, ...mates])} do not match: the ${driven} holes are only ${show.length(depth)} deep in ${face}, which is ${show.length(thickness)} thick, and do not come through. Leave their depth to the fitting.`,
   lonely: ({ panel, mates, mate, counts: [own, others], ...places }: Lonely, show) =>
-    `The bores of ${listed([panel, ...mates])} do not match. At ${mate}, ${panel} has ${counted(own, 'bore')} and ${mate} has ${others}; without a mate are ${at(panel, places.own, show)} and ${at(mate, places.others, show)}, counted from the carcass front. ${SAME}`,
+    `The bores of ${listed([panel, ...mates])} do not match. At ${mate}, ${panel} has ${counted(own, 'bore')} and ${mate} has ${others}. No bore lies opposite ${[...at(panel, places.own, show), ...at(mate, places.others, show)].join(' or opposite ')}, counted from the front of the carcass. ${SAME}`,
   diameters: (
     { panel, mates, face, end, wide }: Pair & { readonly wide: readonly [face: Micrometres, end: Micrometres] },
     show,
@@ -111,8 +111,8 @@ const say = messages('dowels-unmatched', {
 
 const named = (fitting: string | null): string => (fitting === null ? 'nothing' : quoted(fitting));
 
-function at(panel: string, places: readonly Micrometres[], show: Show): string {
-  return places.length === 0 ? `none in ${panel}` : `${lengths(places, show)} in ${panel}`;
+function at(panel: string, places: readonly Micrometres[], show: Show): readonly string[] {
+  return places.length === 0 ? [] : [`${lengths(places, show)} in ${panel}`];
 }
 
 function lengths(places: readonly Micrometres[], show: Show): string {

@@ -4,7 +4,7 @@ rule('dowels-unmatched', {
   tells: [
     {
       carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { dowels: «[53, 117, 245]» }',
-      says: 'The bores of left, bottom and top do not match. At bottom, left has 3 bores and bottom has 3; without a mate are 117 mm and 245 mm in left and 181 mm and 277 mm in bottom, counted from the carcass front. Give both the same places and the same fitting.',
+      says: 'The bores of left, bottom and top do not match. At bottom, left has 3 bores and bottom has 3. No bore lies opposite 117 mm and 245 mm in left or opposite 181 mm and 277 mm in bottom, counted from the front of the carcass. Give both the same places and the same fitting.',
       severity: 'error',
       panel: 'left',
       related: [
@@ -14,7 +14,7 @@ rule('dowels-unmatched', {
     },
     {
       carcass: 'kind: wall\nwidth: 600\npanels:\n  bottom: { dowels: «[53, 277]» }',
-      says: 'The bores of bottom, left and right do not match. At left, bottom has 2 bores and left has 3; without a mate are none in bottom and 181 mm in left, counted from the carcass front. Give both the same places and the same fitting.',
+      says: 'The bores of bottom, left and right do not match. At left, bottom has 2 bores and left has 3. No bore lies opposite 181 mm in left, counted from the front of the carcass. Give both the same places and the same fitting.',
       severity: 'error',
       panel: 'bottom',
       related: [
@@ -26,7 +26,7 @@ rule('dowels-unmatched', {
       // counted from the shelf's own front edge, which stands 20 back
       carcass:
         'kind: wall\nwidth: 600\nfixed-shelves:\n  - { at: 360, setback: 20 }\npanels:\n  shelf-1: { dowels: «[53, 213]» }',
-      says: 'The bores of shelf-1, left and right do not match. At left, shelf-1 has 2 bores and left has 3; without a mate are 73 mm and 233 mm in shelf-1 and 53 mm, 181 mm and 277 mm in left, counted from the carcass front. Give both the same places and the same fitting.',
+      says: 'The bores of shelf-1, left and right do not match. At left, shelf-1 has 2 bores and left has 3. No bore lies opposite 73 mm and 233 mm in shelf-1 or opposite 53 mm, 181 mm and 277 mm in left, counted from the front of the carcass. Give both the same places and the same fitting.',
       severity: 'error',
       panel: 'shelf-1',
       related: [
