@@ -104,6 +104,14 @@ describe('a name with a value on its line', () => {
     ]);
   });
 
+  test('a kind is no name: only the line below it moves', () => {
+    const text = 'carcasses:\n  kind: base\n    width: 600\n';
+    expect(errors(text)).toEqual([
+      '"width: 600" `kind` already has the value ‘base’ on its line, so no key can stand below it. Start this line 2 columns further left.',
+    ]);
+    expect(offers(text)).toEqual([['Indent it like the line above', 'carcasses:\n  kind: base\n  width: 600\n']]);
+  });
+
   test('above keys in its own column', () => {
     const text = 'carcasses:\r\n  sink: base # left\r\n  width: 600\r\n  depth: 500\r\n';
     expect(errors(text)).toEqual([
