@@ -68,7 +68,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const habits = namedHabits(model.habits, input.habits?.value ?? {}, usual, known, blamed, findings);
   checkCompanions(input, known, blamed, findings);
   const { title, bits, changeover, handling, tolerances } = model;
-  findings.push(...unusedValues(root));
+  findings.push(...unusedValues(root, habits));
   if (root === null && base !== null) findings.push(emptyShop(text, place));
   const unusable = broken.length > 0 || unitUnknown || hidesNames(root);
   const shop: Shop = {

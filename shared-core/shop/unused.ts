@@ -1,8 +1,9 @@
-import type { Finding } from '../document/finding.js';
-import type { Path } from '../document/place.js';
+import type { Change, Finding, Repair } from '../document/finding.js';
+import type { Path, Place } from '../document/place.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import { preferred } from '../schema/tell.js';
-import { messages } from '../words/message.js';
+import { messages, type Message } from '../words/message.js';
+import type { Habits } from './model.js';
 
 /** Keys of a shop file that nothing is worked out from yet, as they stand in it; '*' is any name. What follows is why. */
 const UNUSED: readonly (readonly [path: readonly string[], why: string])[] = [
@@ -13,14 +14,44 @@ const UNUSED: readonly (readonly [path: readonly string[], why: string])[] = [
   [['habits', 'machines', 'cups'], 'no job can ask for hinge cups yet'],
 ];
 
+/** Habits that say something only where places are shared; each with whether it is one that asks for more than is usual. */
+const WITH_SHARED_PLACES: Readonly<Record<string, (habits: Habits) => boolean>> = {
+  'shared-load': ({ sharedLoad }) => sharedLoad !== null,
+  'spare-holes': ({ spareHoles }) => spareHoles,
+};
+
 const say = messages('value-unused-in-shop', {
   nothing: ({ key, why }: { readonly key: string; readonly why: string }) => `\`${key}\` does nothing yet: ${why}.`,
+  notShared: ({ key }: { readonly key: string }) =>
+    `\`${key}\` does nothing here: it counts only with \`share-places: yes\`. Write that too, or remove \`${key}\`.`,
+  share: () => 'Share places with `share-places: yes`',
   remove: ({ key }: { readonly key: string }) => `Remove \`${key}\``,
 });
 
 /** Values of a shop file that do nothing, told so that nobody relies on them; in the order of the text. */
-export function unusedValues(root: TreeNode | null): readonly Finding[] {
-  return root?.kind === 'map' ? under(root.entries, []) : [];
+export function unusedValues(root: TreeNode | null, habits: Habits): readonly Finding[] {
+  return root?.kind === 'map' ? [...under(root.entries, []), ...withoutSharing(root.entries, habits)] : [];
+}
+
+/** What is written of shared places in a shop that shares none. */
+function withoutSharing(entries: readonly MapEntry[], habits: Habits): readonly Finding[] {
+  const own = entries.find(({ key }) => key === 'habits')?.value;
+  if (habits.sharePlaces || own?.kind !== 'map') return [];
+  return own.entries.flatMap(({ key, keyPlace }): readonly Finding[] => {
+    if (WITH_SHARED_PLACES[key]?.(habits) !== true) return [];
+    const share: Change = { kind: 'set', part: 'shop', path: ['habits', 'share-places'], text: 'yes' };
+    const remove: Change = { kind: 'remove', part: 'shop', path: ['habits', key] };
+    return [
+      told(keyPlace, say.notShared({ key }), [
+        preferred(say.share(), share),
+        { title: say.remove({ key }), changes: [remove], preferred: false },
+      ]),
+    ];
+  });
+}
+
+function told(place: Place, message: Message, repairs: readonly Repair[]): Finding {
+  return { rule: 'value-unused', severity: 'info', place, message, related: [], repairs };
 }
 
 /** What the owner of a shop file is to know of a key that does nothing yet; null of any other. */
@@ -34,9 +65,8 @@ function under(entries: readonly MapEntry[], path: Path): readonly Finding[] {
     const here = [...path, key];
     const why = whyAt(here);
     if (why === null) return value?.kind === 'map' && value.alias === undefined ? under(value.entries, here) : [];
-    const repairs = [preferred(say.remove({ key }), { kind: 'remove', part: 'shop', path: here })];
-    const common = { severity: 'info', related: [] } as const;
-    return [{ rule: 'value-unused', place: keyPlace, message: say.nothing({ key, why }), repairs, ...common }];
+    const remove = preferred(say.remove({ key }), { kind: 'remove', part: 'shop', path: here });
+    return [told(keyPlace, say.nothing({ key, why }), [remove])];
   });
 }
 

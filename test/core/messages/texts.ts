@@ -307,6 +307,7 @@ export const SHOPS: readonly string[] = [
   changed('    spindles: 24', '    spindles: 2.5'),
   changed('    spindles: 24', '    spindles: 0'),
   changed('    spindles: 24', '    spindles: 24\n    depth-stops: 4'),
+  changed('spare-holes: no', 'spare-holes: yes'),
   changed('  stop: 30', '  stop: soon'),
   changed('  stop: 30', '  stop: -1'),
   changed('  stop: 30', '  stop: 1000000'),
