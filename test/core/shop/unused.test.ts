@@ -37,7 +37,8 @@ test.each([
     ],
   ]);
   const [{ repairs }] = readShop(text).findings.filter(({ rule }) => rule === 'value-unused') as [Finding];
-  for (const { changes } of repairs) expect(told(applyEdits(text, editsFor(text, readTree(text, 'shop').root, changes)))).toEqual([]);
+  for (const { changes } of repairs)
+    expect(told(applyEdits(text, editsFor(text, readTree(text, 'shop').root, changes)))).toEqual([]);
   expect(told(`habits: { ${key}: ${value}, share-places: yes }\n`)).toEqual([]);
 });
 
