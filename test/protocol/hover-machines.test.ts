@@ -30,7 +30,7 @@ test('a carcass: strokes and set-ups, each with its stops, depth and bits', asyn
   // 11 pitches: 12 holes, but the set-up is shared with sides of 22 pitches, which want all 23.
   expect(bits).toMatch(/^Ø 5 mm in /);
   expect(words).toMatch(
-    /the \d+ joints come out within, as a rule \(at worst\): front edge \d\.\d\d \(\d\.\d\d\) mm, outside face/,
+    /the \d+ joints come out within these figures, usually \(at worst\): front edge \d\.\d\d \(\d\.\d\d\) mm, outside face/,
   );
 });
 
