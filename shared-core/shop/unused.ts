@@ -30,24 +30,7 @@ const say = messages('value-unused-in-shop', {
 
 /** Values of a shop file that do nothing, told so that nobody relies on them; in the order of the text. */
 export function unusedValues(root: TreeNode | null, habits: Habits): readonly Finding[] {
-  return root?.kind === 'map' ? [...under(root.entries, []), ...withoutSharing(root.entries, habits)] : [];
-}
-
-/** What is written of shared places in a shop that shares none. */
-function withoutSharing(entries: readonly MapEntry[], habits: Habits): readonly Finding[] {
-  const own = entries.find(({ key }) => key === 'habits')?.value;
-  if (habits.sharePlaces || own?.kind !== 'map') return [];
-  return own.entries.flatMap(({ key, keyPlace }): readonly Finding[] => {
-    if (WITH_SHARED_PLACES[key]?.(habits) !== true) return [];
-    const share: Change = { kind: 'set', part: 'shop', path: ['habits', 'share-places'], text: 'yes' };
-    const remove: Change = { kind: 'remove', part: 'shop', path: ['habits', key] };
-    return [
-      told(keyPlace, say.notShared({ key }), [
-        preferred(say.share(), share),
-        { title: say.remove({ key }), changes: [remove], preferred: false },
-      ]),
-    ];
-  });
+  return root?.kind === 'map' ? under(root.entries, [], habits) : [];
 }
 
 function told(place: Place, message: Message, repairs: readonly Repair[]): Finding {
@@ -60,14 +43,32 @@ export function unusedWords(path: Path): string | null {
   return why === null ? null : `It does nothing yet: ${why}.`;
 }
 
-function under(entries: readonly MapEntry[], path: Path): readonly Finding[] {
+function under(entries: readonly MapEntry[], path: Path, habits: Habits): readonly Finding[] {
   return entries.flatMap(({ key, keyPlace, value }): readonly Finding[] => {
     const here = [...path, key];
+    const remove: Change = { kind: 'remove', part: 'shop', path: here };
     const why = whyAt(here);
-    if (why === null) return value?.kind === 'map' && value.alias === undefined ? under(value.entries, here) : [];
-    const remove = preferred(say.remove({ key }), { kind: 'remove', part: 'shop', path: here });
-    return [told(keyPlace, say.nothing({ key, why }), [remove])];
+    if (why !== null) return [told(keyPlace, say.nothing({ key, why }), [preferred(say.remove({ key }), remove)])];
+    if (lacksSharing(here, habits)) {
+      const share: Change = { kind: 'set', part: 'shop', path: ['habits', 'share-places'], text: 'yes' };
+      const repairs = [
+        preferred(say.share(), share),
+        { title: say.remove({ key }), changes: [remove], preferred: false },
+      ];
+      return [told(keyPlace, say.notShared({ key }), repairs)];
+    }
+    return value?.kind === 'map' && value.alias === undefined ? under(value.entries, here, habits) : [];
   });
+}
+
+/** Whether a value asks for something of shared places in a shop that shares none. */
+function lacksSharing([section, key, ...below]: Path, habits: Habits): boolean {
+  return (
+    !habits.sharePlaces &&
+    section === 'habits' &&
+    below.length === 0 &&
+    WITH_SHARED_PLACES[String(key)]?.(habits) === true
+  );
 }
 
 function whyAt(path: Path): string | null {
