@@ -75,8 +75,7 @@ function sessionOn(
   };
   const workspace = new Workspace(files, begins);
   const names = new Names(workspace);
-  const find = (file: OpenFile): Diagnostic[] =>
-    diagnostics(file, session.abilities, session.client.settings.severities);
+  const find = (file: OpenFile): Diagnostic[] => diagnostics(file, session.abilities);
   const send = (uri: string, found: Diagnostic[], textVersion?: number): void => {
     if (session.abilities.pulls) return;
     const version = textVersion === undefined ? {} : { version: textVersion };
@@ -121,7 +120,8 @@ function sessionOn(
 }
 
 /** The reader has set something else. */
-function wantsDiffer({ client, abilities, publisher, wholeWorkspace }: Session): void {
+function wantsDiffer({ client, abilities, publisher, wholeWorkspace, workspace }: Session): void {
+  workspace.takeWishes(client.settings.wishes);
   wholeWorkspace.turn(client.settings.wholeWorkspace && !abilities.pulls);
   publisher.wantsDiffer();
   wholeWorkspace.soon();

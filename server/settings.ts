@@ -1,4 +1,4 @@
-import { HINT_CHOICES, type HintChoice, type Severity, type WantedFindings } from '../shared-core/service.js';
+import { HINT_CHOICES, type HintChoice, type LengthWish, type Severity, type Wishes } from '../shared-core/service.js';
 
 /** How loudly a reader wants the findings of a rule told; 'off' for not at all. */
 export const SEVERITY_CHOICES = ['off', 'information', 'warning', 'error'] as const;
@@ -8,8 +8,8 @@ export type SeverityChoice = (typeof SEVERITY_CHOICES)[number];
 export interface Settings {
   /** Which inlay hints he wants. */
   readonly hints: HintChoice;
-  /** By rule; a rule that is not here keeps its own severity. */
-  readonly severities: ReadonlyMap<string, SeverityChoice>;
+  /** How he wants lengths and findings told. */
+  readonly wishes: Wishes;
   /** Whether files that are not open are checked too. */
   readonly wholeWorkspace: boolean;
 }
@@ -21,19 +21,30 @@ export function settingsFrom(said: unknown): Settings {
   const severity = isRecord(findings['severity']) ? findings['severity'] : {};
   return {
     hints: HINT_CHOICES.find((one) => one === section['inlayHints']) ?? 'all',
-    severities: new Map(
-      Object.entries(severity).flatMap(([rule, choice]) => {
-        const known = SEVERITY_CHOICES.find((one) => one === choice);
-        return known === undefined ? [] : [[rule, known] as const];
-      }),
-    ),
+    wishes: {
+      lengths: lengthWish(isRecord(section['lengths']) ? section['lengths'] : {}),
+      findings: new Map(
+        Object.entries(severity).flatMap(([rule, choice]) => {
+          const known = SEVERITY_CHOICES.find((one) => one === choice);
+          return known === undefined ? [] : [[rule, CHOSEN[known]] as const];
+        }),
+      ),
+    },
     wholeWorkspace: findings['wholeWorkspace'] === true,
   };
 }
 
-/** The same by the severities of the core. */
-export function wantedFindings(severities: Settings['severities']): WantedFindings {
-  return new Map([...severities].map(([rule, choice]) => [rule, CHOSEN[choice]]));
+/** The unit that a reader wants to see, whatever a file is in; 'file' for its own. */
+export const UNIT_CHOICES = ['file', 'millimetres', 'inches'] as const;
+/** How he wants to see inches. */
+export const INCH_CHOICES = ['fractions', 'decimals'] as const;
+
+/** Null where lengths are to be shown as they would be without him. */
+function lengthWish(lengths: Readonly<Record<string, unknown>>): LengthWish | null {
+  const unit = UNIT_CHOICES.find((one) => one === lengths['unit']) ?? 'file';
+  const inches = INCH_CHOICES.find((one) => one === lengths['inches']) ?? 'fractions';
+  if (unit === 'file' && inches === 'fractions') return null;
+  return { unit: unit === 'file' ? null : unit === 'inches' ? 'in' : 'mm', inches };
 }
 
 const CHOSEN: Readonly<Record<SeverityChoice, Severity | null>> = {

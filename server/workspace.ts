@@ -1,5 +1,12 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { Engine, nearestName, type JobAnalysis, type ShopAnalysis, type ShopReading } from '../shared-core/service.js';
+import {
+  Engine,
+  nearestName,
+  type JobAnalysis,
+  type ShopAnalysis,
+  type ShopReading,
+  type Wishes,
+} from '../shared-core/service.js';
 import type { Files } from './files.js';
 import { say } from './messages.js';
 import { baseName, isJob, isShop, normalUri, shopUri } from './files.js';
@@ -34,6 +41,11 @@ export class Workspace {
   ) {
     this.#begins = begins;
     this.#engine = new Engine({ readShop: (jobUri, reference) => this.#readShop(jobUri, reference) });
+  }
+
+  /** What the reader of all that is told from now on wants. */
+  takeWishes(wishes: Wishes): void {
+    this.#engine.wishes = wishes;
   }
 
   open(document: TextDocument): void {

@@ -9,10 +9,12 @@ import type { ShopAnalysis, UsedShop } from './engine/analysis.js';
 import type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
 import { JobAnalysis } from './engine/analysis.js';
 import type { EngineHost } from './engine/host.js';
+import { NO_WISHES, type Wishes } from './engine/wishes.js';
 import { Planning } from './engine/planning.js';
 import { brokenShop, duplicates, missingShop, noShop, unusedDefaults } from './engine/job-findings.js';
 import type { ReadHead } from './job/head.js';
 import { readHead } from './job/head.js';
+import { readerOf } from './length/reader.js';
 import { neutralShop } from './shop/neutral.js';
 import type { ReadShop } from './shop/read.js';
 import { readShop } from './shop/read.js';
@@ -50,6 +52,8 @@ interface FoundShop {
 export class Engine {
   /** How many carcasses were worked out since the engine was made. */
   computed = 0;
+  /** What the reader wants: it holds for what is analysed from now on. Nothing is worked out anew for it. */
+  wishes: Wishes = NO_WISHES;
 
   readonly #jobs = new Map<string, JobState>();
   /** By text: several jobs share a shop, and a job asks again at every key. */
@@ -71,7 +75,10 @@ export class Engine {
     const { used, findings: shopSays } = this.#shopFor(uri, head);
     const sameShop = used.shop === before?.analysis.shop;
     const shopWords = JSON.stringify([used.uri, shopSays]);
-    if (sameShop && before.analysis.text === text && before.shopWords === shopWords) return before.analysis;
+    const sameWishes = before?.analysis.wishes === this.wishes;
+    if (sameShop && sameWishes && before.analysis.text === text && before.shopWords === shopWords) {
+      return before.analysis;
+    }
 
     const basis = head === before?.head ? before.basis : basisOf(head);
     // All of an uncut text bears on each of its carcasses.
@@ -108,6 +115,7 @@ export class Engine {
       basis.base,
       planning,
       this.#derived,
+      this.wishes,
     );
     this.#jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept, alike: newest(alike, kept.size) });
     return analysis;
@@ -115,7 +123,8 @@ export class Engine {
 
   /** Analyses a text of the shop file at `uri`. */
   analyseShop(uri: string, text: string): ShopAnalysis {
-    return { uri, text, ...this.#read(text) };
+    const read = this.#read(text);
+    return { uri, text, ...read, reader: readerOf(read.shop.unit, this.wishes.lengths), wishes: this.wishes };
   }
 
   /** Drops all that is kept of a job. */

@@ -20,7 +20,9 @@ export { lineEnd, lineStart } from './document/lines.js';
 export { tell } from './words/message.js';
 
 // Findings and repairs.
-export type { WantedFindings } from './service/wanted-findings.js';
+export type { WantedFindings } from './findings/wanted.js';
+export type { Wishes } from './engine/wishes.js';
+export type { LengthWish } from './length/reader.js';
 export { knownFindings, allFindings, findingTotals, findingWords, type ToldFinding } from './service/findings.js';
 export type { Severity } from './findings/finding.js';
 export { editsOfBatch, editsWithoutChoice, repairsFor, type BatchKey } from './service/repairs.js';

@@ -21,7 +21,6 @@ import {
 } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
 import type { Files } from '../files.js';
-import type { Settings } from '../settings.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { shopCreation } from './create-shop.js';
@@ -34,8 +33,6 @@ export const FIX_ALL = `${CodeActionKind.SourceFixAll}.borewright`;
 interface Around {
   readonly abilities: ClientAbilities;
   readonly files: Files;
-  /** What the reader wants told: what he does not see is not repaired. */
-  readonly severities: Settings['severities'];
 }
 
 /** The repairs of the findings that the range touches, the batches that they belong to, and, when asked for, all at once. */
@@ -43,24 +40,24 @@ export function codeActions(
   file: OpenFile,
   range: Range,
   context: CodeActionContext,
-  { abilities, files, severities }: Around,
+  { abilities, files }: Around,
 ): CodeAction[] {
   const wants = (kind: string): boolean =>
     context.only === undefined ||
     context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
-  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, { abilities, files, severities }) : [];
+  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, { abilities, files }) : [];
   if (wants(CodeActionKind.RefactorRewrite) && file.kind === 'job') actions.push(...refactors(file, range, abilities));
   // Offered only where it is asked for: beside every single fault it would be noise.
-  if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities, severities));
+  if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities));
   return actions;
 }
 
-function quickFixes(file: OpenFile, range: Range, { abilities, files, severities }: Around): CodeAction[] {
+function quickFixes(file: OpenFile, range: Range, { abilities, files }: Around): CodeAction[] {
   const start = offsetOf(file.document, range.start);
   const end = Math.max(start, offsetOf(file.document, range.end));
   const touches = ({ range: found }: Diagnostic): boolean =>
     file.document.offsetAt(found.start) <= end && file.document.offsetAt(found.end) >= start;
-  const shown = diagnosticsInOrder(file, abilities, severities);
+  const shown = diagnosticsInOrder(file, abilities);
   const isTouched = (index: number): boolean => {
     const one = shown[index];
     return one !== undefined && one !== null && touches(one);
@@ -123,12 +120,8 @@ function refactors(file: OpenJob, range: Range, abilities: ClientAbilities): Cod
   });
 }
 
-function fixAll(file: OpenFile, abilities: ClientAbilities, severities: Settings['severities']): CodeAction[] {
-  const edit = editOf(
-    file,
-    editsWithoutChoice(file, (rule) => severities.get(rule) !== 'off'),
-    abilities,
-  );
+function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
+  const edit = editOf(file, editsWithoutChoice(file), abilities);
   return edit === null ? [] : [{ title: tell(say.takeRepairs(), 'mm'), kind: FIX_ALL, edit }];
 }
 

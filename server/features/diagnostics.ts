@@ -3,7 +3,6 @@ import { DiagnosticSeverity } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { knownFindings, type Severity, type ToldFinding } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
-import { wantedFindings, type Settings } from '../settings.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
@@ -26,28 +25,19 @@ export interface DiagnosticData {
   readonly bores: readonly string[];
 }
 
-type Severities = Settings['severities'];
 type Abilities = Pick<ClientAbilities, 'related' | 'codeDescription' | 'reference'>;
 
 /** The findings of a file that are known without waiting and that the reader wants, each where it stands. */
-export function diagnostics(file: OpenFile, abilities: Abilities, severities: Severities): Diagnostic[] {
-  return diagnosticsInOrder(file, abilities, severities).filter((one) => one !== null);
+export function diagnostics(file: OpenFile, abilities: Abilities): Diagnostic[] {
+  return diagnosticsInOrder(file, abilities).filter((one) => one !== null);
 }
 
 /** The same in the order of `knownFindings`; null for those that the reader has turned off. */
-export function diagnosticsInOrder(
-  file: OpenFile,
-  abilities: Abilities,
-  severities: Severities,
-): readonly (Diagnostic | null)[] {
+export function diagnosticsInOrder(file: OpenFile, abilities: Abilities): readonly (Diagnostic | null)[] {
   const found = knownFindings(file, MOST);
-  const wanted = wantedFindings(severities);
-  const shop = found.some(({ related }) => related.some(({ where }) => where.file === 'shop')) ? shopOf(file) : null;
-  return found.map((one) => {
-    const chosen = wanted.get(one.rule);
-    if (chosen === null) return null;
-    return diagnostic(one, SEVERITIES[chosen ?? one.severity], file.document, shop, abilities);
-  });
+  const speaksOfShop = found.some((one) => one?.related.some(({ where }) => where.file === 'shop'));
+  const shop = speaksOfShop ? shopOf(file) : null;
+  return found.map((one) => (one === null ? null : diagnostic(one, file.document, shop, abilities)));
 }
 
 /** The shop file that a job is read with, which need not be open. */
@@ -58,8 +48,7 @@ function shopOf(file: OpenFile): TextDocument | null {
 }
 
 function diagnostic(
-  { rule, message, at, related, carcass, panel, bores }: ToldFinding,
-  severity: DiagnosticSeverity,
+  { rule, severity, message, at, related, carcass, panel, bores }: ToldFinding,
   own: TextDocument,
   shop: TextDocument | null,
   { related: showsRelated, codeDescription, reference }: Abilities,
@@ -68,7 +57,7 @@ function diagnostic(
   const range = (document: TextDocument, { start, end }: ToldFinding['at']): Range => rangeOf(document, start, end);
   return {
     range: range(own, at),
-    severity,
+    severity: SEVERITIES[severity],
     source: SOURCE,
     code: rule,
     ...(codeDescription && reference !== null && { codeDescription: { href: reference.address('findings', rule) } }),

@@ -9,22 +9,19 @@ import {
   type PictureParams,
   type PictureReply,
 } from '../../shared-core/service.js';
-import { wantedFindings, type Settings } from '../settings.js';
 import { offsetOf, shownIn } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
-type Severities = Settings['severities'];
-
 /** The drawing that the preview asks for, of the present text or, while that is broken, of the last good one. */
-export function drawing(file: OpenFile, params: DrawingParams, severities: Severities): DrawingReply {
+export function drawing(file: OpenFile, params: DrawingParams): DrawingReply {
   const { document } = file;
   const offset = params.position === null ? null : offsetOf(document, params.position);
-  return drawingOf(file, shownIn(document), params, offset, wantedFindings(severities));
+  return drawingOf(file, shownIn(document), params, offset);
 }
 
 /** The same on paper, for a file, the clipboard or a printer. */
-export function picture(file: OpenFile, params: PictureParams, severities: Severities): PictureReply {
-  return pictureOf(file, shownIn(file.document), params, wantedFindings(severities));
+export function picture(file: OpenFile, params: PictureParams): PictureReply {
+  return pictureOf(file, shownIn(file.document), params);
 }
 
 /** The edits that move a loose shelf along its rows, for the present text. */

@@ -2,28 +2,17 @@ import type { Hover, Position } from 'vscode-languageserver';
 import { MarkupKind } from 'vscode-languageserver';
 import { explain, tell } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
-import { wantedFindings, type Settings } from '../settings.js';
 import { say } from '../messages.js';
 import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
-type Severities = Settings['severities'];
 type Abilities = Pick<ClientAbilities, 'pictures' | 'reference'>;
 
 /**
  * What stands under the pointer: the key's meaning, the value's, and the panels, rows and bores that come of it.
  */
-export function hover(
-  file: OpenFile,
-  position: Position,
-  { pictures, reference }: Abilities,
-  severities: Severities,
-): Hover | null {
-  const said = explain(
-    file,
-    offsetOf(file.document, position),
-    pictures ? { findings: wantedFindings(severities) } : null,
-  );
+export function hover(file: OpenFile, position: Position, { pictures, reference }: Abilities): Hover | null {
+  const said = explain(file, offsetOf(file.document, position), pictures);
   if (said === null) return null;
   const { words, about, reference: place } = said;
   const more =

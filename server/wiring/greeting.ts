@@ -58,6 +58,7 @@ export function greet(session: Session, version: string, reference: string | nul
   connection.onInitialize((params) => {
     session.abilities = abilitiesOf(params, reference);
     client.meet(params);
+    session.workspace.takeWishes(client.settings.wishes);
     names.folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
     const capabilities = session.abilities.pulls ? { ...CAPABILITIES, diagnosticProvider: PULLS } : CAPABILITIES;
     return { serverInfo: { name: 'borewright', version }, capabilities };

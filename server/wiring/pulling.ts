@@ -37,7 +37,7 @@ export function answerPulls(session: Session): void {
       const { version } = file.document;
       const goesOn = (): boolean => !token.isCancellationRequested && workspace.document(uri)?.version === version;
       if (file.kind === 'job' && !(await completed(file.analysis, goesOn))) throw new Moved();
-      return diagnostics(file, session.abilities, session.client.settings.severities);
+      return diagnostics(file, session.abilities);
     });
     if (found instanceof ResponseError) throw found;
     return reported(uri, found, previousResultId);

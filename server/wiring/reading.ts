@@ -14,9 +14,7 @@ const NO_TOKENS: SemanticTokens = { data: [] };
 export function answerReaders(session: Session): void {
   const { connection, answer, client, lastLenses, lastPlans, tokens, orders } = session;
   connection.onHover(({ textDocument, position }, token) =>
-    answer('hover', textDocument.uri, token, null, (file) =>
-      hover(file, position, session.abilities, client.settings.severities),
-    ),
+    answer('hover', textDocument.uri, token, null, (file) => hover(file, position, session.abilities)),
   );
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer('symbols', textDocument.uri, token, null, (file) => symbols(file)),

@@ -10,7 +10,7 @@ const TEMPLATE = 'borewright/template';
 
 /** What helps to write a text: what may stand at the cursor, an even form, repairs and files to begin with. */
 export function answerWriters(session: Session): void {
-  const { connection, answer, client, files } = session;
+  const { connection, answer, files } = session;
   connection.onCompletion(({ textDocument, position }, token) =>
     answer('completion', textDocument.uri, token, null, (file) => completion(file, position, files, session.abilities)),
   );
@@ -31,7 +31,6 @@ export function answerWriters(session: Session): void {
       codeActions(file, range, context, {
         abilities: session.abilities,
         files,
-        severities: client.settings.severities,
       }),
     ),
   );

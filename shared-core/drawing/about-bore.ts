@@ -1,7 +1,7 @@
 import type { Bore, BoreMap } from '../boring/model.js';
 import { isFace } from '../boring/surface.js';
 import type { Carcass, Panel } from '../carcass/model.js';
-import type { Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
 import { purposeOf } from '../fittings/purposes.js';
 import { tell } from '../words/message.js';
 import { FACES } from '../words/names.js';
@@ -10,7 +10,7 @@ import { say } from './messages.js';
 import { endWord, surfaceWord } from './words.js';
 
 /** Everything about one bore in words, with units: for a reader who points at it or hears it. */
-export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore, unit: Unit): Told {
+export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore, reader: Reader): Told {
   const row = boring.rows.find(({ id }) => id === bore.group);
   return tell(
     say.bore({
@@ -27,7 +27,7 @@ export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore:
       v: bore.v,
       from: isFace(bore.face) ? endWord(panel, 'reference-end') : FACES.outside,
     }),
-    unit,
+    reader,
   );
 }
 

@@ -2,7 +2,7 @@ import type { Bore, BoreMap } from '../boring/model.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import type { Place } from '../document/place.js';
 import { boresConcerned, type Finding } from '../findings/finding.js';
-import type { Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
 import type { SceneFinding, SourceKey } from './scene/scene.js';
 import { sourceKey } from './scene/source.js';
 import { tell } from '../words/message.js';
@@ -15,8 +15,8 @@ export interface Drawn {
   readonly findings: readonly Finding[];
   /** What the owner wants every paper of the carcass to say; left out or '' for nothing. */
   readonly note?: string;
-  /** Unit of every figure on the drawing. */
-  readonly unit: Unit;
+  /** Whom every figure on the drawing is for. */
+  readonly reader: Reader;
 }
 
 /** The bores of one panel. */
@@ -62,7 +62,7 @@ export function findingsFor(drawn: Drawn, panels: readonly Panel[], sources: Sou
         key: `${finding.rule}#${count}`,
         rule: finding.rule,
         severity: finding.severity,
-        message: tell(finding.message, drawn.unit),
+        message: tell(finding.message, drawn.reader),
         panel: finding.panel ?? null,
         bores,
         source: sources.key(finding.place),

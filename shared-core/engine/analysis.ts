@@ -3,11 +3,13 @@ import type { Place } from '../document/place.js';
 import type { TreeNode } from '../document/tree.js';
 import type { Finding } from '../findings/finding.js';
 import type { JobHead } from '../job/model.js';
+import { readerOf, type Reader } from '../length/reader.js';
 import type { Unit } from '../length/units.js';
 import type { OrderTask, Plan, SetUpOrder } from '../machining/plan/plan.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import type { Derived } from '../derived/derived.js';
 import type { Planning } from './planning.js';
+import type { Wishes } from './wishes.js';
 import type { BatchedSetUp } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
 import { identityOf } from '../words/message.js';
@@ -50,6 +52,8 @@ export class JobAnalysis {
     readonly planning: Planning,
     /** The engine's store: what is worked out of this analysis goes with it, what of a carcass or less outlives an edit. */
     readonly derived: Derived,
+    /** What its reader wants. */
+    readonly wishes: Wishes,
   ) {
     this.#remembered = remembered;
     this.#defaultsBase = defaultsBase;
@@ -88,6 +92,16 @@ export class JobAnalysis {
 
   get shop(): Shop {
     return this.used.shop;
+  }
+
+  /** Who reads what is said of the job. */
+  get reader(): Reader {
+    return readerOf(this.unit, this.wishes.lengths);
+  }
+
+  /** The same where the shop’s machines are spoken of, whose figures are in the unit of its file. */
+  get shopReader(): Reader {
+    return readerOf(this.shop.unit, this.wishes.lengths);
   }
 
   /**
@@ -202,6 +216,10 @@ export interface ShopAnalysis {
   readonly shop: Shop;
   readonly root: TreeNode | null;
   readonly findings: readonly Finding[];
+  /** Who reads what is said of it. */
+  readonly reader: Reader;
+  /** What he wants. */
+  readonly wishes: Wishes;
 }
 
 function clamp(file: Where['file'], place: Place, base: number, length: number): Where {

@@ -1,3 +1,4 @@
+import { inchesFor, unitFor, type Reader } from './reader.js';
 import type { Micrometres, Unit } from './units.js';
 import { MICROMETRES_PER_INCH } from './units.js';
 import { fraction, thousandths } from './write.js';
@@ -8,9 +9,14 @@ const INCH_DECIMALS = 3;
 const TENTH = 100;
 
 /** A length to be read, without its unit: whole fractions of an inch as such, all else to a micrometre or a thousandth of an inch. */
-export function figure(length: Micrometres, unit: Unit): string {
-  if (unit === 'mm') return thousandths(length);
-  return fraction(length) ?? decimalInches(length);
+export function figure(length: Micrometres, reader: Reader): string {
+  if (unitFor(reader) === 'mm') return thousandths(length);
+  return fractionFor(length, reader) ?? decimalInches(length);
+}
+
+/** Null where the length is no whole fraction of an inch, and where this reader wants none. */
+function fractionFor(length: Micrometres, reader: Reader): string | null {
+  return inchesFor(reader) === 'fractions' ? fraction(length) : null;
 }
 
 function decimalInches(length: Micrometres): string {
@@ -21,44 +27,50 @@ function decimalInches(length: Micrometres): string {
  * How lengths that are read side by side are written (a column, the sizes of a panel): in one notation, inches as fractions only
  * where each of them is one, else all as decimals.
  */
-export function inOneNotation(lengths: readonly Micrometres[], unit: Unit): (length: Micrometres) => string {
-  const mixed = unit === 'in' && lengths.some((length) => fraction(length) === null);
-  return mixed ? decimalInches : (length) => figure(length, unit);
+export function inOneNotation(lengths: readonly Micrometres[], reader: Reader): (length: Micrometres) => string {
+  const mixed = unitFor(reader) === 'in' && lengths.some((length) => fraction(length) === null);
+  return mixed ? decimalInches : (length) => figure(length, reader);
 }
 
 /** Sizes side by side with their unit: '720 × 560 × 16 mm', '28.346 × 22.047 × 0.63 in'. */
-export function showSizes(lengths: readonly Micrometres[], unit: Unit): string {
-  return `${lengths.map(inOneNotation(lengths, unit)).join(' × ')} ${unit}`;
+export function showSizes(lengths: readonly Micrometres[], reader: Reader): string {
+  return `${lengths.map(inOneNotation(lengths, reader)).join(' × ')} ${unitFor(reader)}`;
 }
 
 /**
  * The size that a bit, a pitch or a dowel is sold by, with its unit: '5 mm', '32 mm', '1/4 in'. Where it is a round one only in
  * the other unit (tenths of a millimetre, whole fractions of an inch), it is shown in that one: 5 mm are no size in inches.
  */
-export function nominal(length: Micrometres, unit: Unit): string {
-  return showLength(length, nominalUnit(length, unit));
+export function nominal(length: Micrometres, reader: Reader): string {
+  return nominalUnit(length, reader) === unitFor(reader) ? showLength(length, reader) : inOtherUnit(length, reader);
 }
 
 /** The same for a place that says the unit: it stands here only where it is the other one. */
-export function nominalFigure(length: Micrometres, unit: Unit): string {
-  return nominalUnit(length, unit) === unit ? figure(length, unit) : nominal(length, unit);
+export function nominalFigure(length: Micrometres, reader: Reader): string {
+  return nominalUnit(length, reader) === unitFor(reader) ? figure(length, reader) : nominal(length, reader);
 }
 
-function nominalUnit(length: Micrometres, unit: Unit): Unit {
+function nominalUnit(length: Micrometres, reader: Reader): Unit {
   const isMetric = length % TENTH === 0;
   const isInches = fraction(length) !== null;
-  if (isMetric === isInches) return unit;
+  if (isMetric === isInches) return unitFor(reader);
   return isMetric ? 'mm' : 'in';
 }
 
 /** The same with its unit: '600 mm', '23 5/8 in'. */
-export function showLength(length: Micrometres, unit: Unit): string {
-  return `${figure(length, unit)} ${unit}`;
+export function showLength(length: Micrometres, reader: Reader): string {
+  return `${figure(length, reader)} ${unitFor(reader)}`;
+}
+
+/** With the unit that this reader does not take: '23 5/8 in' to one with millimetres. */
+export function inOtherUnit(length: Micrometres, reader: Reader): string {
+  if (unitFor(reader) === 'in') return `${thousandths(length)} mm`;
+  return `${fractionFor(length, reader) ?? decimalInches(length)} in`;
 }
 
 /** What strays, without its unit: hundredths of a millimetre, thousandths of an inch; no rule shows more. */
-export function fine(length: number, unit: Unit): string {
-  return unit === 'mm'
+export function fine(length: number, reader: Reader): string {
+  return unitFor(reader) === 'mm'
     ? (Math.round(length / 10) / 100).toFixed(2)
     : (length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS);
 }

@@ -51,7 +51,7 @@ export interface Figures<T extends string = Told> {
 
 export interface NamedFigure<T extends string = Told> {
   readonly name: T;
-  /** With its unit. */
+  /** With its reader. */
   readonly value: T;
   /** From where to where it is measured; '' where the name says it. */
   readonly about: T | '';

@@ -1,14 +1,20 @@
 import { grow } from '../drawing/scene/boxes.js';
 import { frameOf } from '../drawing/scene/extent.js';
 import type { Scene, Shape } from '../drawing/scene/scene.js';
-import type { Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
 import type { Told } from '../words/told.js';
 
 /**
  * A scene of nothing but shapes, for a picture whose words stand in the paper around it.
  * @param margin left free about the shapes, in millimetres of paper
  */
-export function pictureScene(title: Told, shapes: readonly Shape[], scale: number, margin: number, unit: Unit): Scene {
+export function pictureScene(
+  title: Told,
+  shapes: readonly Shape[],
+  scale: number,
+  margin: number,
+  reader: Reader,
+): Scene {
   return {
     view: 'panel',
     carcass: title,
@@ -16,7 +22,7 @@ export function pictureScene(title: Told, shapes: readonly Shape[], scale: numbe
     title,
     facts: [],
     caption: '',
-    unit,
+    reader,
     scale,
     frame: grow(frameOf(shapes, scale), margin * scale),
     shapes,

@@ -1,3 +1,4 @@
+import { writtenUnit } from '../length/reader.js';
 import type { LengthFault } from '../length/parse.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import { aNoun, listed, quoted } from '../words/english.js';
@@ -48,7 +49,7 @@ export const say = messages('reading', {
   spanOfNoLengths: (
     { fault, unit, max }: { readonly fault: LengthFault; readonly unit: Unit; readonly max: Micrometres },
     show,
-  ) => `${notALength(fault, unit)} A span has two lengths, such as ${spanExample({ max }, show.unit)}.`,
+  ) => `${notALength(fault, unit)} A span has two lengths, such as ${spanExample({ max }, writtenUnit(show.reader))}.`,
   spanBackwards: ({ from, to }: { readonly from: Micrometres; readonly to: Micrometres }, show) =>
     `The span runs from ${show.exact(from)} down to ${show.exact(to)}. Write the smaller length first.`,
   notAWholeNumber: ({ text, wanted }: WrongText, show) =>

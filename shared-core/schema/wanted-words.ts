@@ -1,3 +1,4 @@
+import { writtenUnit } from '../length/reader.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import { aNoun, listed } from '../words/english.js';
 import { otherUnit } from './length-words.js';
@@ -29,7 +30,7 @@ export function thing(wanted: Wanted, show: Show): string {
     case 'length':
       return `a length ${between(wanted, show)}`;
     case 'span':
-      return `two lengths ${between(wanted, show)}, such as ${spanExample(wanted, show.unit)}`;
+      return `two lengths ${between(wanted, show)}, such as ${spanExample(wanted, writtenUnit(show.reader))}`;
     case 'count':
       return `a whole number between ${wanted.min} and ${wanted.max}`;
     case 'number':

@@ -2,6 +2,7 @@ import { boreMapScene } from '../drawing/bore-map/bore-map.js';
 import { toSvg } from '../drawing/render/svg.js';
 import type { Scene } from '../drawing/scene/scene.js';
 import type { JobAnalysis } from '../engine.js';
+import { wantedOf } from '../findings/wanted.js';
 import { boreMapsPaper } from '../papers/bore-maps/paper.js';
 import type { Told } from '../words/told.js';
 import { asHtml } from '../papers/render/html.js';
@@ -13,10 +14,17 @@ export interface MappedCarcass {
 }
 
 /** The bore maps of every carcass of a job; none of one that cannot be worked out. */
-export function mapsOf({ carcasses, unit }: JobAnalysis): readonly MappedCarcass[] {
+export function mapsOf({ carcasses, reader, wishes }: JobAnalysis): readonly MappedCarcass[] {
   return carcasses.map(({ name, spec, carcass, boring, findings }): MappedCarcass => {
     if (carcass === null || boring === null) return { name, panels: [] };
-    const drawn = { name, carcass, boring, findings, note: spec?.note ?? '', unit };
+    const drawn = {
+      name,
+      carcass,
+      boring,
+      findings: wantedOf(findings, wishes.findings),
+      note: spec?.note ?? '',
+      reader,
+    };
     const panels = carcass.panels.flatMap(({ key }) => {
       const scene = boreMapScene(drawn, key);
       return scene === null ? [] : [{ key, scene }];

@@ -12,6 +12,7 @@ import { placesOf } from '../length/grid.js';
 import type { Unit } from '../length/units.js';
 import { readCarcassTree } from '../document/parts.js';
 import { inchesOf } from '../job/notation.js';
+import type { Reader } from '../length/reader.js';
 import { writeLength } from '../length/write.js';
 import { wouldCount, type Made } from '../findings/circumstances.js';
 import { schemaAt } from '../schema/at.js';
@@ -68,7 +69,9 @@ interface Asked {
   readonly shopFiles: ShopFiles;
   readonly context: LineContext;
   readonly offset: number;
+  /** What is written is in this unit; what is said beside it is for the reader. */
   readonly unit: Unit;
+  readonly reader: Reader;
   readonly shop: Shop;
 }
 
@@ -77,9 +80,9 @@ export function offersAt(file: AnalysedFile, offset: number, shopFiles: ShopFile
   const whole = file.analysis.text;
   const context = lineContext(whole, offset);
   if (context === null) return null;
-  const { shop } = file.analysis;
+  const { shop, reader } = file.analysis;
   const unit = file.kind === 'job' ? file.analysis.unit : shop.unit;
-  const asked: Asked = { file, shopFiles, context, offset, unit, shop };
+  const asked: Asked = { file, shopFiles, context, offset, unit, reader, shop };
   const spot = schemaAt(file.kind === 'job' ? jobSchema : shopSchema, context.path);
   if (spot === null) return null;
   const found = alternatives(spot.schema).flatMap((schema) => offersFor(schema, asked));
@@ -159,7 +162,7 @@ function skeletonOffer({ label, about, text }: Skeleton): Offer {
 }
 
 function keyOffers({ fields, tried = {} }: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
-  const { context, unit } = asked;
+  const { context, reader } = asked;
   const counts = countingAt(asked);
   const open = Object.entries(fields).filter(([key]) => !context.present.has(key) && counts(key));
   // What must be there comes first.
@@ -167,7 +170,7 @@ function keyOffers({ fields, tried = {} }: RecordSchema<Fields>, asked: Asked): 
   return ordered.map(([label, { schema, required }]): Offer => ({
     label,
     sort: 'key',
-    detail: required ? tell(offer.required(), unit) : formOf(alternatives(schema)[0]!, unit),
+    detail: required ? tell(offer.required(), reader) : formOf(alternatives(schema)[0]!, reader),
     documentation: schema.about,
     text: `${label}${afterKey(schema, context.inFlow)}`,
     tried: Object.entries(tried).flatMap(([word, meant]) =>
@@ -275,13 +278,13 @@ function isRightKind(shop: Shop, name: string, of: NameOf, path: Path): boolean 
   return wanted === null || (shop.fittings.get(name)?.kind ?? shop.unread?.fittings.get(name)) === wanted;
 }
 
-function nameOffers({ of }: NameSchema, { file, shopFiles, context, offset, shop, unit }: Asked): readonly Offer[] {
+function nameOffers({ of }: NameSchema, { file, shopFiles, context, offset, shop, reader }: Asked): readonly Offer[] {
   if (of === 'shop-file') {
     const typed = file.analysis.text.slice(context.start, offset);
     const folder = typed.slice(0, typed.lastIndexOf('/') + 1);
     return shopFiles(folder).map((name): Offer => ({ label: `${folder}${name}`, sort: 'file' }));
   }
-  const known = namesOf(shop, of, unit)
+  const known = namesOf(shop, of, reader)
     .filter(({ name }) => isRightKind(shop, name, of, context.path))
     .map(({ name, line }): Offer => ({ label: name, sort: 'name', detail: line }));
   return of === 'band' ? [...known, { label: 'none', sort: 'name', detail: tell(offer.bare(), 'mm') }] : known;

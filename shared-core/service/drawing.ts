@@ -8,8 +8,8 @@ import { allPanelsScene } from '../drawing/bore-map/all-panels.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { cursorAt, namesPanels, panelsAt } from '../engine/cursor.js';
 import { inJob, type AnalysedFile, type JobFile, type ToRange } from './file.js';
+import { wantedOf } from '../findings/wanted.js';
 import { tell } from '../words/message.js';
-import { wantedOf, type WantedFindings } from './wanted-findings.js';
 
 /** A carcass that can be drawn. `index` is null where the present text no longer has it. */
 interface Drawable {
@@ -34,7 +34,6 @@ export function drawingOf(
   { uri, version, toRange }: DrawnDocument,
   params: DrawingParams,
   offset: number | null,
-  wanted: WantedFindings | null = null,
 ): DrawingReply {
   if (file.kind === 'shop') {
     return {
@@ -54,7 +53,7 @@ export function drawingOf(
   if (chosen === null) return { kind: 'nothing', uri, version, carcasses, reason: reasonFor(file.analysis) };
 
   const { carcass, index, stale } = chosen.drawable;
-  const scene = sceneOf(file.analysis, carcass, chosen.panel, params, wanted);
+  const scene = sceneOf(file.analysis, carcass, chosen.panel, params);
   if (scene === null) return { kind: 'nothing', uri, version, carcasses, reason: reasonFor(file.analysis) };
   return {
     kind: 'drawing',
@@ -106,9 +105,8 @@ function sceneOf(
   carcass: CarcassAnalysis,
   panel: string | null,
   params: DrawingParams,
-  wanted: WantedFindings | null,
 ): Scene | null {
-  const drawn = drawnOf(analysis, carcass, wanted);
+  const drawn = drawnOf(analysis, carcass);
   if (drawn === null) return null;
   const medium = mediumOf(params);
   if (params.view === 'all-panels') return allPanelsScene(drawn, medium);
@@ -117,12 +115,11 @@ function sceneOf(
 
 /** What a drawing of a carcass is made of; null where its panels cannot be worked out. */
 export function drawnOf(
-  { unit }: JobAnalysis,
+  { reader, wishes }: JobAnalysis,
   { name, carcass, boring, known, spec }: CarcassAnalysis,
-  wanted: WantedFindings | null,
 ): Drawn | null {
   if (carcass === null || boring === null) return null;
-  return { name, carcass, boring, findings: wantedOf(known, wanted), note: spec?.note ?? '', unit };
+  return { name, carcass, boring, findings: wantedOf(known, wishes.findings), note: spec?.note ?? '', reader };
 }
 
 /** What the client says of its pane is not trusted. */
@@ -162,5 +159,5 @@ function staleReason(name: string, index: number | null): Told {
 function reasonFor(analysis: JobAnalysis): Told {
   const first = analysis.known().find(({ finding }) => finding.severity === 'error');
   const why = first === undefined ? say.noCarcasses() : say.notDrawnYet({ fault: first.finding.message });
-  return tell(why, analysis.unit);
+  return tell(why, analysis.reader);
 }

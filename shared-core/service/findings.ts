@@ -1,6 +1,7 @@
 import type { Span } from '../document/structure.js';
 import type { FileFinding, JobAnalysis, Where } from '../engine.js';
 import { boresConcerned, type Finding, type Severity } from '../findings/finding.js';
+import { loudness } from '../findings/wanted.js';
 import { tell } from '../words/message.js';
 import { asItIs, type Told } from '../words/told.js';
 import { say } from './messages.js';
@@ -20,37 +21,45 @@ export interface ToldFinding {
   readonly bores: readonly string[];
 }
 
-/** The findings of a file that are known without waiting, in the order of its text; no more than `most`. */
-export function knownFindings(file: AnalysedFile, most: number): readonly ToldFinding[] {
+/**
+ * The findings of a file that are known without waiting, in the order of its text; no more than `most`. Null stands for those
+ * that the reader does not want told.
+ */
+export function knownFindings(file: AnalysedFile, most: number): readonly (ToldFinding | null)[] {
   if (file.kind === 'job') return toldOf(file.analysis, file.analysis.known().slice(0, most));
-  const { findings, shop } = file.analysis;
+  const { findings, reader, wishes } = file.analysis;
   return findings.slice(0, most).map((finding) => {
+    const severity = loudness(finding, wishes.findings);
+    if (severity === null) return null;
     const { start, end } = finding.place;
     const related = finding.related.map(({ place, message }) => ({
       where: { file: 'shop', start: place.start, end: place.end } as const,
-      message: tell(message, shop.unit),
+      message: tell(message, reader),
     }));
-    return told(finding, tell(finding.message, shop.unit), { start, end }, related, null);
+    return told({ ...finding, severity }, tell(finding.message, reader), { start, end }, related, null);
   });
 }
 
 /** Every finding of a file, in the order of its text; of a job also what takes a while to find. */
 export function allFindings(file: AnalysedFile): readonly ToldFinding[] {
-  return file.kind === 'job' ? toldOf(file.analysis, file.analysis.findings()) : knownFindings(file, Infinity);
+  const all = file.kind === 'job' ? toldOf(file.analysis, file.analysis.findings()) : knownFindings(file, Infinity);
+  return all.filter((one) => one !== null);
 }
 
-/** Findings of a job in words. */
-export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]): readonly ToldFinding[] {
+/** Findings of a job in words; null for those that the reader does not want told. */
+export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]): readonly (ToldFinding | null)[] {
   return findings.map(({ finding, carcass }) => {
+    const severity = loudness(finding, analysis.wishes.findings);
+    if (severity === null) return null;
     const related = finding.related.flatMap((one): ToldFinding['related'] => {
       const where = analysis.locate(one.place, one.carcass ?? carcass);
       // The built-in shop has no file to be opened.
       if (where.file === 'shop' && analysis.used.uri === null) return [];
-      return [{ where, message: tell(one.message, analysis.unit) }];
+      return [{ where, message: tell(one.message, analysis.reader) }];
     });
     const name = carcass === null ? null : (analysis.carcasses[carcass]?.name ?? null);
     const at = shownAt(analysis, { finding, carcass });
-    return told(finding, tell(finding.message, analysis.unit), at, related, name);
+    return told({ ...finding, severity }, tell(finding.message, analysis.reader), at, related, name);
   });
 }
 

@@ -10,7 +10,8 @@ import type { Located, Place } from '../document/place.js';
 import { stopCalled } from '../drawing/words.js';
 import { showLength } from '../length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
-import type { Micrometres, Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
+import type { Micrometres } from '../length/units.js';
 import { means } from '../job/panel-key.js';
 import { layWords } from '../papers/set-up/lay.js';
 import type { AnalysedFile } from './file.js';
@@ -72,7 +73,7 @@ function stopHints(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly Hi
     stopWords(
       box.panels,
       stepsBoring(steps, new Set(boring.bores.filter(wanted).map(({ id }) => id))),
-      analysis.shop.unit,
+      analysis.shopReader,
     );
   const joined = (keys: readonly string[]): Words => {
     const joints = jointsOf(carcass, panelsOf(box.panels, keys));
@@ -131,7 +132,7 @@ function byPlace(causes: readonly Cause[], words: (keys: readonly string[]) => W
 const MOST_POSITIONS = 3;
 
 /** 'long-left and long-right 712 mm'; where they differ 'long-right 360 mm (left), 344 mm (divider-1)'. */
-function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: Unit): Words {
+function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], reader: Reader): Words {
   const byPosition = new Map<Micrometres, { readonly stops: Set<string>; readonly panels: Set<string> }>();
   const lines: string[] = [];
   // In the order in which the shop lists its stops.
@@ -146,12 +147,12 @@ function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], unit: 
     same.stops.add(stopCalled(stop.name));
     same.panels.add(key);
     byPosition.set(stop.position, same);
-    lines.push(`${key}: ${layWords(setUp, step, panel)}, ${showLength(stop.position, unit)} (${setUp.id})`);
+    lines.push(`${key}: ${layWords(setUp, step, panel)}, ${showLength(stop.position, reader)} (${setUp.id})`);
   }
   const several = byPosition.size > 1;
   const parts = [...byPosition].map(
     ([position, { stops, panels: those }]) =>
-      `${listed([...stops])} ${showLength(position, unit)}${several ? ` (${listed(panels.filter(({ key }) => those.has(key)).map(({ key }) => key))})` : ''}`,
+      `${listed([...stops])} ${showLength(position, reader)}${several ? ` (${listed(panels.filter(({ key }) => those.has(key)).map(({ key }) => key))})` : ''}`,
   );
   const shown = parts.length > MOST_POSITIONS ? [...parts.slice(0, MOST_POSITIONS), '…'] : parts;
   return { label: shown.join(', '), about: [...new Set(lines)].join('\n') };

@@ -11,9 +11,9 @@ import { endWord } from '../drawing/words.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import type { Cursor } from '../engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../engine/cursor.js';
+import { unitFor, writtenUnit, type Reader } from '../length/reader.js';
 import { parseLength } from '../length/parse.js';
-import type { Unit } from '../length/units.js';
-import { inOneNotation, showLength } from '../length/show.js';
+import { inOtherUnit, inOneNotation, showLength } from '../length/show.js';
 import { reachWords } from '../job/reach.js';
 import type { CarcassKind } from '../shop/model.js';
 import { unusedWords } from '../shop/unused.js';
@@ -43,16 +43,10 @@ import {
 } from './machine-words.js';
 import { anchorAt } from './reference/keys.js';
 import type { ReferencePage } from './reference/site.js';
-import type { WantedFindings } from './wanted-findings.js';
 import { formOf, namesOf } from './words.js';
 
 /** More panels than this are told by their sizes alone. */
 const MOST_IN_FULL = 2;
-
-/** What pictures in hovers show. */
-export interface Pictures {
-  readonly findings: WantedFindings;
-}
 
 /** What is said of a place of a file. */
 export interface Explained {
@@ -66,29 +60,35 @@ export interface Explained {
 
 /**
  * What stands at an offset: the key's meaning, the value's, and the panels, rows and bores that come of it.
- * @param pictures null where the reader is shown none that stand in the words themselves
+ * @param pictures whether the reader is shown those that stand in the words themselves
  */
-export function explain(file: AnalysedFile, offset: number, pictures: Pictures | null = null): Explained | null {
+export function explain(file: AnalysedFile, offset: number, pictures = false): Explained | null {
   return file.kind === 'job' ? jobHover(file, offset, pictures) : shopHover(file, offset);
 }
 
-function jobHover(file: JobFile, offset: number, pictures: Pictures | null): Explained | null {
+function jobHover(file: JobFile, offset: number, pictures: boolean): Explained | null {
   const { analysis } = file;
-  const { unit, shop } = analysis;
+  const { reader, shop } = analysis;
   const cursor = cursorAt(analysis, offset);
   const carcass = cursor.carcass === null ? undefined : analysis.carcasses[cursor.carcass];
-  const words = meaning(cursor.carcass === null ? jobSchema : carcassSchema, cursor, unit, shop, leftOut(file, cursor));
+  const words = meaning(
+    cursor.carcass === null ? jobSchema : carcassSchema,
+    cursor,
+    reader,
+    shop,
+    leftOut(file, cursor),
+  );
   const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(analysis, carcass, cursor.path, pictures);
   return answer(file, paragraphs(words, things), cursor);
 }
 
 /** Where the key under the pointer counts, and what stands for it where it is left out. */
 function leftOut({ analysis }: JobFile, { carcass, key, path }: Cursor): string {
-  const { unit, shop } = analysis;
+  const { reader, shop } = analysis;
   if (key === null) return '';
   const said = (own: Path, kind: CarcassKind | null): string => {
     const words: Message | null = whenLeftOut(own, kind, shop.habits);
-    return paragraphs(withCode(reachWords(own) ?? ''), words === null ? '' : withCode(tell(words, unit)));
+    return paragraphs(withCode(reachWords(own) ?? ''), words === null ? '' : withCode(tell(words, reader)));
   };
   if (carcass !== null) return said(path, analysis.carcasses[carcass]?.spec?.kind.value ?? null);
   return path[0] === 'defaults' ? said(path.slice(1), null) : '';
@@ -100,9 +100,9 @@ function isBlank({ key, scalar, path }: Cursor): boolean {
 }
 
 function shopHover(file: ShopFile, offset: number): Explained | null {
-  const { root, shop } = file.analysis;
+  const { root, shop, reader } = file.analysis;
   const found = descend(root, offset, []);
-  return answer(file, meaning(shopSchema, found, shop.unit, shop, withCode(unusedWords(found.path) ?? '')), {
+  return answer(file, meaning(shopSchema, found, reader, shop, withCode(unusedWords(found.path) ?? '')), {
     ...found,
     part: 'shop',
     carcass: null,
@@ -138,7 +138,7 @@ function referenceAt(kind: AnalysedFile['kind'], path: Path, carcass: number | n
 function meaning(
   schema: Schema,
   { path, key, scalar }: Pick<Cursor, 'path' | 'key' | 'scalar'>,
-  unit: Unit,
+  reader: Reader,
   shop: Shop,
   without = '',
 ): string {
@@ -146,63 +146,59 @@ function meaning(
   if (spot === null || (key === null && scalar === null)) return '';
   const name = path.findLast((step) => typeof step === 'string');
   const title = name === undefined ? '' : `**${plain(name)}**: `;
-  const form = key === null ? '' : `${sentence(formOf(spot.schema, unit))}.`;
+  const form = key === null ? '' : `${sentence(formOf(spot.schema, reader))}.`;
   return paragraphs(
     `${title}${spot.about}`,
     without,
     form,
-    scalar === null ? '' : valueWords(spot.schema, scalar, unit, shop),
+    scalar === null ? '' : valueWords(spot.schema, scalar, reader, shop),
   );
 }
 
-function valueWords(schema: Schema, scalar: ScalarNode, unit: Unit, shop: Shop): string {
+function valueWords(schema: Schema, scalar: ScalarNode, reader: Reader, shop: Shop): string {
   const text = scalar.text.trim();
   switch (schema.type) {
     case 'either':
-      return schema.of.map((one) => valueWords(one, scalar, unit, shop)).find((words) => words !== '') ?? '';
+      return schema.of.map((one) => valueWords(one, scalar, reader, shop)).find((words) => words !== '') ?? '';
     case 'choice': {
       const about = Object.hasOwn(schema.options, text) ? schema.options[text] : undefined;
       return about === undefined ? '' : `${code(text)}: ${about}`;
     }
     case 'name': {
-      const known = namesOf(shop, schema.of, unit).find(({ name }) => name === text);
+      const known = namesOf(shop, schema.of, reader).find(({ name }) => name === text);
       return known === undefined ? '' : `${code(text)}: ${plain(known.line)}`;
     }
     case 'length': {
+      const unit = writtenUnit(reader);
       const parsed = parseLength(text, unit);
-      // In a file of millimetres only what is written in inches needs other words.
-      const isPlain = unit === 'mm' && !/[a-z"'′″]/i.test(text.replace(/mm$/i, ''));
-      return parsed.ok && !isPlain
-        ? `${showLength(parsed.value, unit)} = ${showLength(parsed.value, unit === 'mm' ? 'in' : 'mm')}`
-        : '';
+      // To a reader of millimetres only what is written in inches needs other words.
+      const isPlain = unit === 'mm' && unitFor(reader) === 'mm' && !/[a-z"'′″]/i.test(text.replace(/mm$/i, ''));
+      return parsed.ok && !isPlain ? `${showLength(parsed.value, reader)} = ${inOtherUnit(parsed.value, reader)}` : '';
     }
     default:
       return '';
   }
 }
 
-function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path, pictures: Pictures | null): string {
+function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Path, pictures: boolean): string {
   if (carcass.spec === null || carcass.carcass === null) {
     return tell(say.notWorkedOut(), 'mm');
   }
-  const { unit } = analysis;
+  const { reader } = analysis;
   const panels = panelsAt(carcass, path);
   if (!namesPanels(carcass, path)) {
     // All panels and set-ups are told at the carcass's name; at a plain key they would drown what it means.
-    if (path.length > 0) return boxLine(carcass, unit);
-    return paragraphs(boxLine(carcass, unit), sizeTable(panels, unit), carcassOnMachines(analysis, carcass));
+    if (path.length > 0) return boxLine(carcass, reader);
+    return paragraphs(boxLine(carcass, reader), sizeTable(panels, reader), carcassOnMachines(analysis, carcass));
   }
   const rows = panels.map((panel) => rowWords(analysis, carcass, panel)).filter((words) => words !== '');
-  const picture =
-    pictures !== null && panels.length <= MOST_IN_FULL
-      ? panelPicture(analysis, carcass, panels[0]!, pictures.findings)
-      : '';
+  const picture = pictures && panels.length <= MOST_IN_FULL ? panelPicture(analysis, carcass, panels[0]!) : '';
   if (isAboutRows(path)) return paragraphs(picture, ...rows);
   const parts =
     panels.length <= MOST_IN_FULL
       ? panels.map((panel) => panelWords(analysis, carcass, panel))
       : [
-          sizeTable(panels, unit),
+          sizeTable(panels, reader),
           panels
             .map((panel) => pinLine(carcass, panel))
             .join('\n')
@@ -230,7 +226,7 @@ function pinLine(carcass: CarcassAnalysis, panel: Panel): string {
 function carcassOnMachines(analysis: JobAnalysis, carcass: CarcassAnalysis): string {
   const steps = stepsOf(analysis, carcass);
   if (steps.length === 0) return '';
-  return paragraphs(onMachines(steps), setUpTable(steps, analysis.shop.unit), toleranceWords(analysis, carcass, null));
+  return paragraphs(onMachines(steps), setUpTable(steps, analysis.shopReader), toleranceWords(analysis, carcass, null));
 }
 
 /** The strokes that the text at a path causes, and what the joints of its panels come out like. */
@@ -244,13 +240,13 @@ function panelsOnMachines(
   if (steps.length === 0) return '';
   return paragraphs(
     onMachines(steps),
-    stepTable(carcass, steps, analysis.shop.unit),
+    stepTable(carcass, steps, analysis.shopReader),
     toleranceWords(analysis, carcass, jointsOf(carcass, panels)),
   );
 }
 
 /** '**sink**: base carcass, 600 × 720 × 560 mm, plinth 120 mm; 8 panels, 132 bores'. */
-function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): string {
+function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, reader: Reader): string {
   if (spec === null || carcass === null) return '';
   const told = say.carcass({
     name: plain(name),
@@ -261,21 +257,21 @@ function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, unit: Unit): 
     panels: carcass.panels.length,
     bores: boring?.bores.length ?? 0,
   });
-  return tell(told, unit);
+  return tell(told, reader);
 }
 
-function sizeTable(panels: readonly Panel[], unit: Unit): string {
+function sizeTable(panels: readonly Panel[], reader: Reader): string {
   const write = inOneNotation(
     panels.flatMap((panel) => [...finished(panel), ...toCut(panel)]),
-    unit,
+    reader,
   );
   const sizes = (lengths: readonly number[]): string => lengths.map(write).join(' × ');
   return table(
     [
       { title: HEADS.panel },
       { title: HEADS.board },
-      { title: tell(say.finished(), unit), figures: true },
-      { title: tell(say.toCut(), unit), figures: true },
+      { title: tell(say.finished(), reader), figures: true },
+      { title: tell(say.toCut(), reader), figures: true },
     ],
     panels.map((panel) => [panel.key, panel.board.name, sizes(finished(panel)), sizes(toCut(panel))]),
   );
@@ -288,7 +284,7 @@ const toCut = ({ cutLength, cutWidth }: Panel): readonly number[] => [cutLength,
 const FIGURES: ReadonlySet<number> = new Set([0, 2, 3, 4, 5]);
 
 function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
-  const { unit } = analysis;
+  const { reader } = analysis;
   if (carcass.carcass === null || carcass.boring === null) return '';
   const banded = bandedEdges(panel);
   const head = say.panel({
@@ -298,13 +294,13 @@ function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Pane
     cut: toCut(panel),
     banded: banded === null ? null : plain(banded),
   });
-  const groups = holeGroups(carcass.carcass, carcass.boring, panel, unit);
+  const groups = holeGroups(carcass.carcass, carcass.boring, panel, reader);
   const holes =
     groups.length === 0
-      ? tell(say.nothingBored(), unit)
+      ? tell(say.nothingBored(), reader)
       : table(
           tableHeads(
-            unit,
+            reader,
             endWord(panel, 'reference-end'),
             groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end'))),
           )
@@ -313,7 +309,7 @@ function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Pane
           groups.map(({ line }) => tableCells(line).slice(1)),
         );
   return paragraphs(
-    tell(head, unit),
+    tell(head, reader),
     jointWords(carcass, panel),
     pinSentence(carcass, panel),
     rowWords(analysis, carcass, panel),
@@ -348,7 +344,7 @@ function rowWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel)
       last: { at: rest, end: endWord(panel, 'far-end') },
       balanced,
     });
-    return tell(told, analysis.unit);
+    return tell(told, analysis.reader);
   });
   return [...lines, rowStrokeWords(analysis, carcass, panel)].filter((line) => line !== '').join('\n');
 }

@@ -10,8 +10,8 @@ export function jobWords(analysis: JobAnalysis): JobWords {
       .map(({ name, carcass }) => [name, new Map(carcass?.panels.map((panel): [string, Panel] => [panel.key, panel]))]),
   );
   return {
-    unit: analysis.unit,
-    machineUnit: analysis.shop.unit,
+    reader: analysis.reader,
+    machineReader: analysis.shopReader,
     handling: analysis.shop.handling,
     panel: (carcass, key) => carcasses.get(carcass)?.get(key),
   };

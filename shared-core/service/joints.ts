@@ -1,5 +1,6 @@
 import type { JobAnalysis } from '../engine.js';
-import type { Micrometres, Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
+import type { Micrometres } from '../length/units.js';
 import { jointsPaper, type Spread, type SpreadBox, type SpreadJoint } from '../papers/joints/paper.js';
 import { asText } from '../papers/render/text.js';
 import { FIGURE_NAMES, type FigureName } from '../tolerance/assemble.js';
@@ -19,10 +20,10 @@ interface Joint extends SpreadJoint {
 /** What can come out at every joint of a job by the shop's own tolerances. */
 export function jointsOf(analysis: JobAnalysis): Answer {
   const boxes = boxesOf(analysis);
-  const { shop, unit } = analysis;
+  const { shop, reader } = analysis;
   return {
-    inWords: () => asText(jointsPaper(boxes, { samples: SAMPLING.samples, tolerances: shop.tolerances, unit })),
-    asData: () => ({ carcasses: boxes.map((box) => boxData(box, unit)) }),
+    inWords: () => asText(jointsPaper(boxes, { samples: SAMPLING.samples, tolerances: shop.tolerances, reader })),
+    asData: () => ({ carcasses: boxes.map((box) => boxData(box, reader)) }),
   };
 }
 
@@ -68,10 +69,10 @@ function jointOf(known: JointTolerance, drawn: SampledJoint): Joint {
   };
 }
 
-function boxData({ joints: all, unknown, ...box }: SpreadBox<Joint>, unit: Unit): object {
+function boxData({ joints: all, unknown, ...box }: SpreadBox<Joint>, reader: Reader): object {
   return {
     ...box,
-    unknown: unknown.map(({ joint, reason }) => ({ joint, reason: tell(reason, unit) })),
+    unknown: unknown.map(({ joint, reason }) => ({ joint, reason: tell(reason, reader) })),
     joints: all.map(({ joint, closes, closed, fits, ...figures }) => ({
       joint,
       closes,

@@ -25,14 +25,14 @@ export interface Layouts extends Answer {
  * @param solver called only where there is something to lay out
  */
 export async function layoutsOf(
-  { carcasses, shop, unit }: JobAnalysis,
+  { carcasses, shop, reader }: JobAnalysis,
   solver: () => Promise<CoverSolver>,
 ): Promise<Layouts | null> {
   const saw = sawOf(shop);
   if (saw === null) return null;
   const built = carcasses.flatMap(({ name, carcass }) => (carcass === null ? [] : [{ name, carcass }]));
   const boards = layOut(built, saw, shop, await solver());
-  const paper = layoutsPaper(boards, saw, unit);
+  const paper = layoutsPaper(boards, saw, reader);
   return {
     paper,
     inWords: () => asText(paper),

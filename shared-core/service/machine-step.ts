@@ -24,7 +24,7 @@ export function drawStep(
     uri,
     version,
     address,
-    reason: tell(why, analysis.unit),
+    reason: tell(why, analysis.reader),
   });
   const carcass = analysis.planned().find(({ name }) => name === address.carcass);
   const panel = carcass?.carcass?.panels.find(({ key }) => key === address.panel);
@@ -36,7 +36,7 @@ export function drawStep(
     boring: carcass.boring,
     findings: [],
     // As the scales of the machine show them.
-    unit: analysis.shop.unit,
+    reader: analysis.shopReader,
   };
   const near = typeof params.nearer === 'number' && params.nearer >= 1 && params.nearer <= 64 ? params.nearer : 1;
   const setUps = plan.setUps.map(({ setUp }) => setUp);

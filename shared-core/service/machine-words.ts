@@ -8,7 +8,7 @@ import { fine } from '../length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { means } from '../job/panel-key.js';
 import { stepsTo } from '../length/grid.js';
-import type { Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
 import type { SetUp, Step } from '../machining/set-up.js';
 import { layWords } from '../papers/set-up/lay.js';
 import { rowStrokes, type RowStrokes } from '../papers/set-up/row-strokes.js';
@@ -55,7 +55,7 @@ export function onMachines(steps: readonly PanelStep[]): Told {
 const MOST_ROWS = 12;
 
 /** The set-ups that steps are of, one line each. */
-export function setUpTable(steps: readonly PanelStep[], unit: Unit): string {
+export function setUpTable(steps: readonly PanelStep[], reader: Reader): string {
   if (steps.length === 0) return '';
   const setUps = [...new Set(steps.map(({ setUp }) => setUp))];
   const shown = setUps.slice(0, MOST_ROWS);
@@ -73,30 +73,30 @@ export function setUpTable(steps: readonly PanelStep[], unit: Unit): string {
       const stops = setUp.stops.filter(({ name }) => used.has(name));
       return [
         setUp.id,
-        stops.map((stop) => stopWords(stop, unit)).join(', '),
-        depthWords(setUp, unit),
-        bits(setUp, unit),
+        stops.map((stop) => stopWords(stop, reader)).join(', '),
+        depthWords(setUp, reader),
+        bits(setUp, reader),
         String(own.length),
       ];
     }),
   );
   const more = setUps.length - shown.length;
-  return more === 0 ? lines : `${lines}\n\n${tell(hover.more({ count: more }), unit)}`;
+  return more === 0 ? lines : `${lines}\n\n${tell(hover.more({ count: more }), reader)}`;
 }
 
 /** The strokes given, panel by panel: where each lies, at which stop, how deep, with which bits. Rows alike are told once, too many by set-up. */
-export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[], unit: Unit): string {
+export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[], reader: Reader): string {
   const panels = new Map(carcass.carcass?.panels.map((panel): [string, Panel] => [panel.key, panel]));
   const rows = steps.flatMap(({ setUp, panel: key, step }): readonly (readonly string[])[] => {
     const panel = panels.get(key);
     const stop = setUp.stops.find(({ name }) => name === step.stop);
     if (panel === undefined || stop === undefined) return [];
-    const lay = tell(hover.layAt({ lay: layWords(setUp, step, panel), at: stop.position }), unit);
-    return [[key, setUp.id, lay, depthWords(setUp, unit), bits(setUp, unit)]];
+    const lay = tell(hover.layAt({ lay: layWords(setUp, step, panel), at: stop.position }), reader);
+    return [[key, setUp.id, lay, depthWords(setUp, reader), bits(setUp, reader)]];
   });
   const different = [...new Map(rows.map((row) => [row.join('\n'), row])).values()];
   if (different.length === 0) return '';
-  if (different.length > MOST_ROWS) return setUpTable(steps, unit);
+  if (different.length > MOST_ROWS) return setUpTable(steps, reader);
   return table(
     [
       { title: HEADS.panel },
@@ -109,17 +109,17 @@ export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[],
   );
 }
 
-function stopWords({ name, position }: SetUp['stops'][number], unit: Unit): Told {
-  return tell(hover.stop({ stop: name, at: position }), unit);
+function stopWords({ name, position }: SetUp['stops'][number], reader: Reader): Told {
+  return tell(hover.stop({ stop: name, at: position }), reader);
 }
 
 /** '12 mm'; 'through 16 mm'; '19 mm at 8 mm height' */
-function depthWords({ depth, through, height }: SetUp, unit: Unit): Told {
-  return tell(hover.depth({ depth, through, height }), unit);
+function depthWords({ depth, through, height }: SetUp, reader: Reader): Told {
+  return tell(hover.depth({ depth, through, height }), reader);
 }
 
-function bits(setUp: SetUp, unit: Unit): Told {
-  return bitWords(loadedIn(setUp), setUp, unit);
+function bits(setUp: SetUp, reader: Reader): Told {
+  return bitWords(loadedIn(setUp), setUp, reader);
 }
 
 /** The steps that bore any of the bores named. */
@@ -172,7 +172,7 @@ export function rowStrokeWords(analysis: JobAnalysis, carcass: CarcassAnalysis, 
     else alike.lines.push(row.line);
   }
   return [...told.values()]
-    .map(({ lines, made }) => strokesTold(plain(panel.key), lines, made, analysis.shop.unit))
+    .map(({ lines, made }) => strokesTold(plain(panel.key), lines, made, analysis.shopReader))
     .join('\n');
 }
 
@@ -181,7 +181,7 @@ function strokesTold(
   panel: string,
   lines: readonly string[],
   { strokes, moves, centred }: RowStrokes,
-  unit: Unit,
+  reader: Reader,
 ): Told {
   const setUps = [...new Set(strokes.map(({ setUp }) => setUp))];
   const [first] = setUps;
@@ -197,14 +197,14 @@ function strokesTold(
       strokes: strokes.length,
       machine: code(first!.machine.name),
       stops,
-      depth: depthWords(first!, unit),
+      depth: depthWords(first!, reader),
       through: first!.through,
       setUps: setUps.map(({ id }) => plain(id)),
-      bits: setUps.map((setUp) => bits(setUp, unit)),
+      bits: setUps.map((setUp) => bits(setUp, reader)),
       moves,
       centred,
     }),
-    unit,
+    reader,
   );
 }
 
@@ -231,16 +231,16 @@ export function toleranceWords(
 ): string {
   const all = toleranceFor(analysis, carcass)?.joints ?? [];
   const those = all.filter(({ joint }) => joints === null || joints.has(joint));
-  const { unit } = analysis;
+  const { reader } = analysis;
   const parts = FIGURES.flatMap((name) => {
     const counts = those.filter((one) => (name === 'front' ? one.frontFlush : name === 'step' ? one.stepFlush : true));
     const worst = worstOf(counts, name);
     if (worst === null) return [];
-    return [{ of: name, likely: fine(worst.rootSumSquare, unit), worst: fine(worst.worst, unit) }];
+    return [{ of: name, likely: fine(worst.rootSumSquare, reader), worst: fine(worst.worst, reader) }];
   });
   if (parts.length === 0) return '';
   const open = those.filter(({ closes }) => closes === 'not-always').length;
-  return tell(hover.tolerance({ joints: those.length, worst: parts, open }), unit);
+  return tell(hover.tolerance({ joints: those.length, worst: parts, open }), reader);
 }
 
 function worstOf(joints: readonly JointTolerance[], name: FigureName): Figure | null {

@@ -1,3 +1,4 @@
+import { writtenUnit } from '../length/reader.js';
 import type { Micrometres } from '../length/units.js';
 import { counted, listed, verb } from '../words/english.js';
 import { showSizes } from '../length/show.js';
@@ -127,7 +128,7 @@ export const form = messages('form', {
   length: ({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, show) =>
     `a length from ${show.exact(min)} to ${show.exact(max)}`,
   span: ({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, show) =>
-    `two lengths from ${show.exact(min)} to ${show.exact(max)}, such as ${spanExample({ max }, show.unit)}`,
+    `two lengths from ${show.exact(min)} to ${show.exact(max)}, such as ${spanExample({ max }, writtenUnit(show.reader))}`,
   count: ({ min, max }: { readonly min: number; readonly max: number }) => `a whole number from ${min} to ${max}`,
   number: ({ min, max }: { readonly min: number; readonly max: number }) => `a number from ${min} to ${max}`,
   flag: () => 'yes or no',
@@ -194,7 +195,7 @@ export const hover = messages('hover', {
   ) => {
     const many = count === 1 ? '' : `${count} equal ones of it; `;
     const on = plinth > 0 ? `, on a plinth of ${show.exact(plinth)}` : '';
-    return `**${name}**: ${many}${kind} carcass, ${showSizes(size, show.unit)} over all${on}; ${counted(panels, 'panel')}, ${counted(bores, 'bore')}.`;
+    return `**${name}**: ${many}${kind} carcass, ${showSizes(size, show.reader)} over all${on}; ${counted(panels, 'panel')}, ${counted(bores, 'bore')}.`;
   },
   panel: (
     {
@@ -210,9 +211,9 @@ export const hover = messages('hover', {
       readonly cut: readonly Micrometres[];
       readonly banded: string | null;
     },
-    { unit },
+    { reader },
   ) =>
-    `**${panel}**: ${board}, finished ${showSizes(size, unit)}, to cut ${showSizes(cut, unit)}${banded === null ? ', no edge banded' : `; banded: ${banded}`}.`,
+    `**${panel}**: ${board}, finished ${showSizes(size, reader)}, to cut ${showSizes(cut, reader)}${banded === null ? ', no edge banded' : `; banded: ${banded}`}.`,
   nothingBored: () => 'Nothing is bored in it.',
   joined: ({ panels, fitting }: { readonly panels: string; readonly fitting: string }) =>
     `Joined to ${panels} by ${fitting}.`,
@@ -331,6 +332,6 @@ export const hint = messages('hint', {
   counted: () => 'Counted from the bottom end of the panel that has the row.',
   carcass: (
     { count, kind, size }: { readonly count: number; readonly kind: string; readonly size: readonly Micrometres[] },
-    { unit },
-  ) => `${count === 1 ? '' : `${count} of `}${kind} ${showSizes(size, unit)}`,
+    { reader },
+  ) => `${count === 1 ? '' : `${count} of `}${kind} ${showSizes(size, reader)}`,
 });

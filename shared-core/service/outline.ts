@@ -5,7 +5,7 @@ import type { Span } from '../document/structure.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { CarcassAnalysis } from '../engine.js';
 import { showSizes } from '../length/show.js';
-import type { Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
 import { inJob, type AnalysedFile, type JobFile, type ShopFile } from './file.js';
 
 /** A thing that a file describes, and the things in it. */
@@ -26,7 +26,7 @@ export function outlineOf(file: AnalysedFile): readonly Outlined[] {
 }
 
 function ofJob({ analysis }: JobFile): readonly Outlined[] {
-  const { unit } = analysis;
+  const { reader } = analysis;
   return analysis.carcasses.map((carcass, index): Outlined => {
     const { start, end } = analysis.parts.carcasses[index]!;
     const text = analysis.text.slice(start, end);
@@ -37,12 +37,12 @@ function ofJob({ analysis }: JobFile): readonly Outlined[] {
     return {
       sort: 'carcass',
       name: titled(carcass.name),
-      detail: detailOf(carcass, unit),
+      detail: detailOf(carcass, reader),
       whole: around(whole, own),
       own,
       within: (carcass.carcass?.panels ?? []).map((panel): Outlined => {
         const place = inJob(analysis, panel.place, index) ?? own;
-        return { sort: 'panel', name: panel.key, detail: sizeOf(panel, unit), whole: place, own: place, within: [] };
+        return { sort: 'panel', name: panel.key, detail: sizeOf(panel, reader), whole: place, own: place, within: [] };
       }),
     };
   });
@@ -52,14 +52,14 @@ function titled(name: string): string {
   return name === '' ? UNNAMED.carcass : name;
 }
 
-function detailOf({ spec }: CarcassAnalysis, unit: Unit): string {
+function detailOf({ spec }: CarcassAnalysis, reader: Reader): string {
   if (spec === null) return '';
   const size = [spec.width.value, spec.height.value, spec.depth.value];
-  return tell(hint.carcass({ count: spec.count.value, kind: spec.kind.value, size }), unit);
+  return tell(hint.carcass({ count: spec.count.value, kind: spec.kind.value, size }), reader);
 }
 
-function sizeOf(panel: Panel, unit: Unit): string {
-  return showSizes([panel.length, panel.width, panel.thickness], unit);
+function sizeOf(panel: Panel, reader: Reader): string {
+  return showSizes([panel.length, panel.width, panel.thickness], reader);
 }
 
 function ofShop({ analysis: { root } }: ShopFile): readonly Outlined[] {

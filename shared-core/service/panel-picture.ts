@@ -4,7 +4,6 @@ import { smallSvg } from '../drawing/render/small-svg.js';
 import type { Screen } from '../drawing/scene/scene.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { drawnOf } from './drawing.js';
-import type { WantedFindings } from './wanted-findings.js';
 import { plain } from './markdown.js';
 
 /** A picture of about 280 by 150 pixels. */
@@ -13,13 +12,8 @@ const SMALL: Screen = { pane: { width: 88, height: 48 }, nearer: 1 };
 const MOST_CHARACTERS = 60_000;
 
 /** The bore map of a panel as a picture in Markdown, its bytes in its address; '' where there is none, or it is too large. */
-export function panelPicture(
-  analysis: JobAnalysis,
-  carcass: CarcassAnalysis,
-  panel: Panel,
-  wanted: WantedFindings,
-): string {
-  const drawn = drawnOf(analysis, carcass, wanted);
+export function panelPicture(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Panel): string {
+  const drawn = drawnOf(analysis, carcass);
   const scene = drawn === null ? null : boreMapScene(drawn, panel.key, SMALL);
   if (scene === null) return '';
   // Brackets would end the address.

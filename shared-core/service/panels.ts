@@ -7,9 +7,9 @@ import type { Answer } from './answer.js';
 import { mm } from './mm.js';
 
 /** The panels of a job with their sizes and bores. As data, carcasses that cannot be worked out are left out. */
-export function panelsOf({ carcasses, unit }: JobAnalysis): Answer {
+export function panelsOf({ carcasses, reader }: JobAnalysis): Answer {
   return {
-    inWords: () => asText(panelList(carcasses, unit)),
+    inWords: () => asText(panelList(carcasses, reader)),
     asData: () => ({ carcasses: carcasses.flatMap(carcassData) }),
   };
 }

@@ -49,7 +49,7 @@ export async function paperOf(
 ): Promise<Paper | null> {
   const { head } = analysis;
   const title =
-    head.title === '' ? TITLES[name] : tell(say.titled({ paper: TITLES[name], job: head.title }), analysis.unit);
+    head.title === '' ? TITLES[name] : tell(say.titled({ paper: TITLES[name], job: head.title }), analysis.reader);
   const paper = await paperAlone(name, title, analysis, solver);
   if (paper === null || analysis.shop.title === '') return paper;
   return { ...paper, blocks: [{ kind: 'paragraph', text: asItIs(analysis.shop.title) }, ...paper.blocks] };
@@ -62,25 +62,25 @@ async function paperAlone(
   analysis: JobAnalysis,
   solver: () => Promise<CoverSolver>,
 ): Promise<Paper | null> {
-  const { shop, unit } = analysis;
+  const { shop, reader } = analysis;
   const built = builtOf(analysis);
   switch (name) {
     case 'cut-list':
-      return cutListPaper(cutList(built), title, unit);
+      return cutListPaper(cutList(built), title, reader);
     case 'sheet-layouts':
       return titled((await layoutsOf(analysis, solver))?.paper, title);
     case 'banding-list':
-      return bandingPaper(built, shop.habits.bandAllowance, bandTroubles(analysis), title, unit);
+      return bandingPaper(built, shop.habits.bandAllowance, bandTroubles(analysis), title, reader);
     case 'set-ups':
       return titled(replayedPlan(analysis).on(null)?.paper, title);
     case 'bore-maps':
       return printedBoreMaps(drawn(analysis), title);
     case 'hardware-list':
-      return hardwarePaper(hardwareNeeded(built, shop, unit), title);
+      return hardwarePaper(hardwareNeeded(built, shop, reader), title);
     case 'assembly':
-      return assemblyPaper(built, shop, title, unit);
+      return assemblyPaper(built, shop, title, reader);
     case 'checking':
-      return checkingPaper(built, shop.tolerances, title, unit);
+      return checkingPaper(built, shop.tolerances, title, reader);
   }
 }
 
@@ -102,7 +102,7 @@ function drawn(analysis: JobAnalysis): Parameters<typeof printedBoreMaps>[0] {
 /** Findings that say what the bander cannot take. */
 function bandTroubles(analysis: JobAnalysis): readonly Told[] {
   const found = analysis.findings().filter(({ finding }) => keepsFromBander(finding));
-  return toldOf(analysis, found).map(findingWords);
+  return toldOf(analysis, found).flatMap((one) => (one === null ? [] : [findingWords(one)]));
 }
 
 /** Whole papers are written as one of these; CSV is of tables alone. */

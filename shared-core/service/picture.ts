@@ -2,17 +2,11 @@ import type { PictureParams, PictureReply } from '../drawing/messages/picture.js
 import { toSvg } from '../drawing/render/svg.js';
 import { drawingOf, type DrawnDocument } from './drawing.js';
 import type { AnalysedFile } from './file.js';
-import type { WantedFindings } from './wanted-findings.js';
 
 /** The drawing that the preview shows, on paper and to scale, with its hole table. */
-export function pictureOf(
-  file: AnalysedFile,
-  document: DrawnDocument,
-  params: PictureParams,
-  wanted: WantedFindings | null = null,
-): PictureReply {
+export function pictureOf(file: AnalysedFile, document: DrawnDocument, params: PictureParams): PictureReply {
   const { uri } = document;
-  const reply = drawingOf(file, document, { ...params, position: null, medium: 'paper' }, null, wanted);
+  const reply = drawingOf(file, document, { ...params, position: null, medium: 'paper' }, null);
   if (reply.kind === 'nothing') return { kind: 'nothing', uri, reason: reply.reason };
   const { carcass, scene } = reply;
   return { kind: 'picture', uri, name: fileSafe(`${carcass}-${scene.panel ?? 'all-panels'}`), svg: toSvg(scene) };

@@ -73,11 +73,9 @@ export function editsOfBatch(analysis: JobAnalysis, batch: BatchKey): RepairEdit
   return batchEdits(analysis, repairsOf(analysis, batch));
 }
 
-/**
- * The edits that may be taken without asking: the preferred repair of every finding that has one.
- * @param isWanted leaves out the findings of other rules
- */
-export function editsWithoutChoice(file: AnalysedFile, isWanted: (rule: string) => boolean = () => true): RepairEdits {
+/** The edits that may be taken without asking: the preferred repair of every finding that has one and that the reader wants told. */
+export function editsWithoutChoice(file: AnalysedFile): RepairEdits {
+  const isWanted = (rule: string): boolean => file.analysis.wishes.findings.get(rule) !== null;
   if (file.kind === 'job') return batchEdits(file.analysis, preferredRepairs(file.analysis, isWanted));
   const { text, findings } = file.analysis;
   const look = inOneGo(() => text.length);

@@ -3,7 +3,7 @@ import { asItIs, type Told } from '../words/told.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../engine/replay-job.js';
 import { planReplayMessages } from '../findings/rules/plan-replay-differs.js';
-import type { Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
 import { costOf } from '../machining/plan/cost.js';
 import type { Unreachable } from '../machining/plan/operation.js';
 import type { Plan, PlannedSetUp } from '../machining/plan/plan.js';
@@ -95,14 +95,17 @@ type SetUpTest = (setUp: SetUp) => boolean;
 
 function planData(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): object {
   const { leastSetUps, seconds, leastSeconds, proven, provenOnce } = plan;
-  const { unit } = analysis.shop;
+  const { shopReader: reader } = analysis;
   return {
     setups: plan.setUps.filter(({ setUp }) => isWanted(setUp)).map(setUpData),
-    unreachable: analysis.planned().flatMap((one) => unreachableData(one, unit)),
+    unreachable: analysis.planned().flatMap((one) => unreachableData(one, reader)),
     fewest: { setups: plan.setUps.length, least: leastSetUps, gap: plan.setUps.length - leastSetUps },
     changeover: { seconds, least: leastSeconds, proven, provenOnce, gap: seconds - leastSeconds },
     cost: costOf(plan, analysis.shop),
-    replay: { ...replay, differences: replay.differences.map((one) => ({ ...one, message: tell(one.message, unit) })) },
+    replay: {
+      ...replay,
+      differences: replay.differences.map((one) => ({ ...one, message: tell(one.message, reader) })),
+    },
   };
 }
 
@@ -144,14 +147,14 @@ function holeData({ face, u, v, diameter, depth, through, bore }: PlannedHole): 
   return { face, u: mm(u), v: mm(v), diameter: mm(diameter), depth: mm(depth), through, bore };
 }
 
-function unreachableData({ name, operations }: CarcassAnalysis, unit: Unit): readonly object[] {
+function unreachableData({ name, operations }: CarcassAnalysis, reader: Reader): readonly object[] {
   return (operations?.unreachable ?? []).map(({ panel, machine, parameter, needed, reason, bores }: Unreachable) => ({
     carcass: name,
     panel,
     machine,
     parameter,
     needed: needed === null ? null : mm(needed),
-    reason: tell(reason, unit),
+    reason: tell(reason, reader),
     bores: bores.map(({ id }) => id),
   }));
 }
@@ -159,9 +162,9 @@ function unreachableData({ name, operations }: CarcassAnalysis, unit: Unit): rea
 /** The set-ups, with what is to be known before them. */
 function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): Paper {
   const { title } = analysis.head;
-  const { unit } = analysis.shop;
+  const { shopReader: reader } = analysis;
   if (replay.differences.length > 0) {
-    return { title: asItIs(title), blocks: list([tell(say.withheld(), unit)]) };
+    return { title: asItIs(title), blocks: list([tell(say.withheld(), reader)]) };
   }
   const lines = [
     totalsWords(plan),
@@ -171,9 +174,9 @@ function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWan
     ...analysis
       .planned()
       .flatMap(({ name, spec }) =>
-        spec === null || spec.note === '' ? [] : [tell(say.note({ carcass: name, note: spec.note }), unit)],
+        spec === null || spec.note === '' ? [] : [tell(say.note({ carcass: name, note: spec.note }), reader)],
       ),
-    ...leftOut(analysis).map((carcass) => tell(say.leftOut({ carcass }), unit)),
+    ...leftOut(analysis).map((carcass) => tell(say.leftOut({ carcass }), reader)),
     ...unreachableText(analysis),
   ];
   const isRefused = (carcass: string, panel: string): boolean =>

@@ -3,7 +3,7 @@ import type { Told } from '../words/told.js';
 import type { ListedRun, ListedSetUp, SetUpsReply, SetUpTotals, UnboredHoles } from '../drawing/messages/set-ups.js';
 import type { TextRange } from '../drawing/messages/drawing.js';
 import { showLength } from '../length/show.js';
-import type { Unit } from '../length/units.js';
+import { unitFor, type Reader } from '../length/reader.js';
 import type { JobAnalysis } from '../engine.js';
 import { cautionsFor } from '../machining/caution.js';
 import { costOf } from '../machining/plan/cost.js';
@@ -52,7 +52,7 @@ export function listSetUps(
     version,
     stale,
     title: analysis.head.title,
-    unit: analysis.unit,
+    unit: unitFor(analysis.reader),
     setUps: listedSetUps,
     totals: totalsOf(plan, listedSetUps, analysis.shop),
     unbored,
@@ -62,19 +62,19 @@ export function listSetUps(
 
 function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): ListedSetUp {
   const { setUp, seconds, strokes } = one.planned;
-  const { machineUnit: unit } = words;
-  const runs = laidRuns(setUp, words).map((run) => listedRun(run, unit, ranges));
+  const { machineReader: reader } = words;
+  const runs = laidRuns(setUp, words).map((run) => listedRun(run, reader, ranges));
   return {
     id: setUp.id,
     content: contentOf(setUp),
     machine: setUp.machine.name,
     kind: setUp.machine.kind,
     kindWords: KIND_WORDS[setUp.machine.kind],
-    changes: changeSentences(one, unit),
+    changes: changeSentences(one, reader),
     seconds,
     time: timeWords(seconds),
-    settings: settingsOf(one, unit),
-    stops: setUp.stops.map((stop) => ({ ...stop, words: showLength(stop.position, unit) })),
+    settings: settingsOf(one, reader),
+    stops: setUp.stops.map((stop) => ({ ...stop, words: showLength(stop.position, reader) })),
     fence: setUp.fence,
     height: setUp.height,
     extension: setUp.extension,
@@ -90,15 +90,15 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
   };
 }
 
-/** In the job's unit, as its bore maps are. */
+/** In the job's reader, as its bore maps are. */
 function firstPieceOf({ runs: [run] }: SetUp, words: JobWords): ListedSetUp['firstPiece'] {
   const panel = run === undefined ? undefined : words.panel(run.carcass, run.panel);
-  return run === undefined || panel === undefined ? [] : firstPiece(run, panel, words.unit);
+  return run === undefined || panel === undefined ? [] : firstPiece(run, panel, words.reader);
 }
 
 function listedRun(
   { carcass, panel, pieces, size, content, steps }: LaidRun,
-  unit: Unit,
+  reader: Reader,
   ranges: PanelRanges,
 ): ListedRun {
   return {
@@ -108,7 +108,7 @@ function listedRun(
     size,
     content,
     range: ranges(carcass, panel),
-    steps: steps.map(({ handled, ...rest }) => ({ words: handledWords(handled, unit), ...rest })),
+    steps: steps.map(({ handled, ...rest }) => ({ words: handledWords(handled, reader), ...rest })),
   };
 }
 
@@ -157,7 +157,7 @@ export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
       panel,
       count: bores.length,
       machine,
-      reason: tell(reason, analysis.shop.unit),
+      reason: tell(reason, analysis.shopReader),
     })),
   );
 }
@@ -170,6 +170,6 @@ function reasonFor(analysis: JobAnalysis): Told {
       : analysis.carcasses.length === 0
         ? say.noCarcasses()
         : say.nothingBored({ carcasses: analysis.carcasses.map(({ name }) => name) }),
-    analysis.unit,
+    analysis.reader,
   );
 }

@@ -47,7 +47,7 @@ interface Placing {
 
 /**
  * The load of bits that a shop file shares among its usual joints, place by place, and how it differs from that of an earlier
- * version of the file. Plain text, in the unit of the file.
+ * version of the file. Plain text.
  */
 export function sharedLoadOf(text: string, earlier: string | null): string {
   const { shop } = readShop(text);

@@ -20,12 +20,12 @@ export function shopView(
   { width }: ShopViewParams,
 ): ShopViewReply {
   if (file.kind === 'job') {
-    return { kind: 'nothing', uri, version, reason: tell(say.ofJob(), file.analysis.unit) };
+    return { kind: 'nothing', uri, version, reason: tell(say.ofJob(), file.analysis.reader) };
   }
-  const { root, shop } = file.analysis;
+  const { root, shop, reader } = file.analysis;
   const room = typeof width === 'number' && width >= 40 && width <= 4000 ? width : SCREEN.pane.width;
   const machines = [...drawnOf(file, room), ...unreadOf(file)];
-  if (machines.length === 0) return { kind: 'nothing', uri, version, reason: tell(say.noMachines(), shop.unit) };
+  if (machines.length === 0) return { kind: 'nothing', uri, version, reason: tell(say.noMachines(), reader) };
   const ranges = rangesOf(root, toRange);
   // As they are written; those of the built-in shop come last.
   const lineOf = ({ source }: ShopMachineView): number => ranges[source]?.start.line ?? Infinity;
@@ -33,28 +33,28 @@ export function shopView(
   return { kind: 'shop', uri, version, title: shop.title, machines, ranges };
 }
 
-function drawnOf({ analysis: { shop, root } }: ShopFile, room: number): ShopMachineView[] {
+function drawnOf({ analysis: { shop, root, reader } }: ShopFile, room: number): ShopMachineView[] {
   const own = (machine: Machine): boolean => entryAt(root, [SECTION_OF[machine.kind], machine.name]) !== null;
   return [...shop.machines.values()].map((machine) => ({
     name: machine.name,
     kindWords: own(machine)
       ? KIND_WORDS[machine.kind]
-      : tell(say.ofBuiltInShop({ kind: KIND_WORDS[machine.kind] }), shop.unit),
-    facts: factsOf(machine, shop.unit),
-    scene: shopMachineScene(machine, shop.unit, room),
+      : tell(say.ofBuiltInShop({ kind: KIND_WORDS[machine.kind] }), reader),
+    facts: factsOf(machine, reader),
+    scene: shopMachineScene(machine, reader, room),
     trouble: null,
     source: sourceOf(machine),
   }));
 }
 
 /** Machines whose text has a fault, which is told in their place. */
-function unreadOf({ analysis: { shop, root, findings } }: ShopFile): ShopMachineView[] {
+function unreadOf({ analysis: { shop, root, findings, reader } }: ShopFile): ShopMachineView[] {
   return [...(shop.unread?.machines ?? [])].map(([name, kind]) => {
     const place = entryAt(root, [SECTION_OF[kind], name])?.place;
     const first = findings.find(
       (one) => one.severity === 'error' && place && place.start <= one.place.start && one.place.end <= place.end,
     );
-    const why = tell(first?.message ?? say.hasFault(), shop.unit);
+    const why = tell(first?.message ?? say.hasFault(), reader);
     return {
       name,
       kindWords: KIND_WORDS[kind],

@@ -1,5 +1,5 @@
 import { kindOf } from '../fittings/kinds.js';
-import type { Unit } from '../length/units.js';
+import type { Reader } from '../length/reader.js';
 import { nominal } from '../length/show.js';
 import type { NameOf, Schema } from '../schema/schema.js';
 import { KIND_WORDS } from '../shop/kind-words.js';
@@ -8,35 +8,39 @@ import { tell, type Message } from '../words/message.js';
 import { asItIs, type Told } from '../words/told.js';
 import { form, line } from './messages.js';
 
-// The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's unit.
+// The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's reader.
 
 /** Names of one sort that the shop knows, in its order, each with its line. */
-export function namesOf(shop: Shop, of: NameOf, unit: Unit): readonly { readonly name: string; readonly line: Told }[] {
+export function namesOf(
+  shop: Shop,
+  of: NameOf,
+  reader: Reader,
+): readonly { readonly name: string; readonly line: Told }[] {
   const { boards, bands, fittings, machines, unread } = shop;
   const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: Told }[] =>
-    [...(names ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), unit) }));
+    [...(names ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), reader) }));
   switch (of) {
     case 'board':
       return [
-        ...[...boards.values()].map((board) => ({ name: board.name, line: boardLine(board, unit) })),
+        ...[...boards.values()].map((board) => ({ name: board.name, line: boardLine(board, reader) })),
         ...faulty(unread?.boards),
       ];
     case 'band':
       return [
-        ...[...bands.values()].map((band) => ({ name: band.name, line: tell(line.band(band), unit) })),
+        ...[...bands.values()].map((band) => ({ name: band.name, line: tell(line.band(band), reader) })),
         ...faulty(unread?.bands),
       ];
     case 'fitting':
       return [
         ...[...fittings.values()].map((fitting) => ({
           name: fitting.name,
-          line: asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, unit))),
+          line: asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, reader))),
         })),
         ...faulty(unread?.fittings.keys()),
       ];
     case 'machine':
       return [
-        ...[...machines.values()].map((machine) => ({ name: machine.name, line: machineLine(machine, unit) })),
+        ...[...machines.values()].map((machine) => ({ name: machine.name, line: machineLine(machine, reader) })),
         ...faulty(unread?.machines.keys()),
       ];
     case 'stop':
@@ -46,23 +50,23 @@ export function namesOf(shop: Shop, of: NameOf, unit: Unit): readonly { readonly
   }
 }
 
-function boardLine({ thickness, nominal, sheetLength, sheetWidth, grain }: Board, unit: Unit): Told {
+function boardLine({ thickness, nominal, sheetLength, sheetWidth, grain }: Board, reader: Reader): Told {
   const sheet = sheetLength === null || sheetWidth === null ? null : { length: sheetLength, width: sheetWidth };
-  return tell(line.board({ thickness, nominal, sheet, hasGrain: grain === 'length' }), unit);
+  return tell(line.board({ thickness, nominal, sheet, hasGrain: grain === 'length' }), reader);
 }
 
-function machineLine(machine: Machine, unit: Unit): Told {
+function machineLine(machine: Machine, reader: Reader): Told {
   const kind = KIND_WORDS[machine.kind];
   switch (machine.kind) {
     case 'vertical':
     case 'horizontal':
-      return tell(line.oneHead({ ...machine, kind }), unit);
+      return tell(line.oneHead({ ...machine, kind }), reader);
     case 'line':
-      return tell(line.manyHeads({ ...machine, kind }), unit);
+      return tell(line.manyHeads({ ...machine, kind }), reader);
     case 'cup':
-      return tell(line.cup({ kind, distance: machine.distance }), unit);
+      return tell(line.cup({ kind, distance: machine.distance }), reader);
     case 'saw':
-      return tell(line.saw({ kind, kerf: machine.kerf }), unit);
+      return tell(line.saw({ kind, kerf: machine.kerf }), reader);
     case 'bander':
     case 'clamp':
       return kind;
@@ -70,8 +74,8 @@ function machineLine(machine: Machine, unit: Unit): Told {
 }
 
 /** What may be written, in a few words: for hovers of keys. */
-export function formOf(schema: Schema, unit: Unit): Told {
-  return tell(formTold(schema), unit);
+export function formOf(schema: Schema, reader: Reader): Told {
+  return tell(formTold(schema), reader);
 }
 
 function formTold(schema: Schema): Message {

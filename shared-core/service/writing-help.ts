@@ -31,7 +31,7 @@ export function writingHelpAt(file: AnalysedFile, offset: number): WritingHelp |
   const examples = schema.type === 'length' ? lengthExamples(schema, unit) : spanExamples(schema, unit);
   return {
     label: asItIs(`${key === undefined ? '' : `${key}: `}${examples.join(', ')}`),
-    about: paragraphs(withCode(spot.about), plain(`${sentence(formOf(schema, unit))}.`)),
+    about: paragraphs(withCode(spot.about), plain(`${sentence(formOf(schema, file.analysis.reader))}.`)),
   };
 }
 

@@ -1,5 +1,6 @@
+import { readingFile, type Reader } from '../length/reader.js';
 import type { Unit } from '../length/units.js';
-import { showIn, type Show, type Tellable } from './show.js';
+import { showTo, type Show, type Tellable } from './show.js';
 import { asItIs, type Told } from './told.js';
 
 /** Words one message in one language from its figures: lengths as micrometres, names as the owner wrote them. */
@@ -30,7 +31,7 @@ export class Message implements Tellable {
     readonly id: string,
     readonly figures: unknown,
     english: (show: Show) => string,
-    /** The unit of the file that it speaks of, where that is not the reader's. */
+    /** The unit of the file that it speaks of, where that is not the one before the reader. */
     readonly unit: Unit | null = null,
   ) {
     this.#english = english;
@@ -40,7 +41,7 @@ export class Message implements Tellable {
     return this.#english(show);
   }
 
-  /** The same with its lengths in the unit of the file that it speaks of. */
+  /** The same of a file in this unit, whatever the file is in that its reader has before him. */
   in(unit: Unit): Message {
     return new Message(this.id, this.figures, this.#english, unit);
   }
@@ -64,15 +65,15 @@ export function messages<const T extends Templates>(group: string, templates: T)
   return Object.fromEntries(tellers) as unknown as Table<T>;
 }
 
-/** Puts a message into words for a reader with this unit. */
-export function tell(words: Tellable | Told, unit: Unit): Told {
+/** Puts a message into words for a reader. */
+export function tell(words: Tellable | Told, reader: Reader): Told {
   if (typeof words === 'string') return words;
-  return asItIs(words.inEnglish(showIn(words.unit ?? unit, tell)));
+  return asItIs(words.inEnglish(showTo(words.unit === null ? reader : readingFile(reader, words.unit), tell)));
 }
 
 /** The same for many messages that one reader gets. */
-export function tellerIn(unit: Unit): (words: Tellable) => Told {
-  return (words) => tell(words, unit);
+export function tellerTo(reader: Reader): (words: Tellable) => Told {
+  return (words) => tell(words, reader);
 }
 
 /** The same for messages that say the same, whatever language they are told in. */

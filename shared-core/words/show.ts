@@ -1,3 +1,4 @@
+import { unitFor, type Reader } from '../length/reader.js';
 import { figure, nominal, showLength } from '../length/show.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { Told } from './told.js';
@@ -8,8 +9,10 @@ export interface Tellable {
   inEnglish(show: Show): string;
 }
 
-/** How a template shows what is not a word: lengths, in the unit of its reader, and messages inside messages. */
+/** How a template shows what is not a word: lengths, as its reader takes them, and messages inside messages. */
 export interface Show {
+  readonly reader: Reader;
+  /** The unit that lengths are shown in here. */
   readonly unit: Unit;
   /** A length to read, with its unit: hundredths of a millimetre or whole fractions and thousandths of an inch at most. */
   readonly length: (length: Micrometres) => string;
@@ -23,21 +26,23 @@ export interface Show {
   readonly tell: (words: Tellable | Told) => Told;
 }
 
-export function showIn(unit: Unit, tell: (words: Tellable | Told, unit: Unit) => Told): Show {
-  const length = (value: Micrometres): string => `${readable(value, unit)} ${unit}`;
+export function showTo(reader: Reader, tell: (words: Tellable | Told, reader: Reader) => Told): Show {
+  const unit = unitFor(reader);
+  const length = (value: Micrometres): string => `${readable(value, reader)} ${unit}`;
   return {
+    reader,
     unit,
     length,
-    exact: (value) => showLength(value, unit),
-    nominal: (value) => nominal(value, unit),
+    exact: (value) => showLength(value, reader),
+    nominal: (value) => nominal(value, reader),
     span: ({ min, max }) => `${length(min)} to ${length(max)}`,
-    tell: (words) => tell(words, unit),
+    tell: (words) => tell(words, reader),
   };
 }
 
 /** What hundredths would make nothing of is shown in full. */
-function readable(value: Micrometres, unit: Unit): string {
-  if (unit === 'in') return figure(value, unit);
+function readable(value: Micrometres, reader: Reader): string {
+  if (unitFor(reader) === 'in') return figure(value, reader);
   const hundredths = Math.round(value / 10) * 10;
-  return figure(hundredths === 0 ? value : hundredths, unit);
+  return figure(hundredths === 0 ? value : hundredths, reader);
 }

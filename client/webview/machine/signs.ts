@@ -2,6 +2,7 @@ import type { MachineScene, Sign } from '../../../shared-core/drawing/machine-vi
 import type { SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, icon } from '../page/dom.js';
 import { patch } from '../page/patch.js';
+import { unitFor } from '../../../shared-core/length/reader.js';
 import { LABELS, PHRASES } from './messages.js';
 
 const circle = (name: string, r: number, line = ''): SvgNode => ({
@@ -46,12 +47,13 @@ export class Legend {
   #shown = '';
 
   show(scene: MachineScene): void {
-    const content = JSON.stringify([scene.signs, scene.unit]);
+    const unit = unitFor(scene.reader);
+    const content = JSON.stringify([scene.signs, unit]);
     if (content === this.#shown) return;
     this.#shown = content;
     this.#list.replaceChildren(
       ...scene.signs.map(({ sign, words }) => h('li', {}, iconOf(sign), words)),
-      h('li', { class: 'unit' }, PHRASES.figuresIn(scene.unit)),
+      h('li', { class: 'unit' }, PHRASES.figuresIn(unit)),
     );
   }
 }

@@ -66,7 +66,7 @@ export class Measuring {
     if (to === null) return PHRASES.measuredFrom(nameOf(from));
     const measured = measure(from, to);
     if (measured === null) return LABELS.twoPanels;
-    const figures = measuredWords(measured, scene.unit).map(({ word, value }) => `${word} ${value}`);
+    const figures = measuredWords(measured, scene.reader).map(({ word, value }) => `${word} ${value}`);
     return PHRASES.measured(nameOf(from), nameOf(to), figures);
   }
 

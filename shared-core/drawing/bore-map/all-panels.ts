@@ -1,4 +1,4 @@
-import { tellerIn } from '../../words/message.js';
+import { tellerTo } from '../../words/message.js';
 import { MIXED_ENDS } from '../../words/names.js';
 import { asItIs } from '../../words/told.js';
 import { FACTS, say } from './messages.js';
@@ -38,7 +38,7 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
   const panels = [...drawn.carcass.panels].sort((a, b) => Number(isUpright(b)) - Number(isUpright(a)));
   const sources = new Sources();
   const findings = findingsFor(drawn, panels, sources);
-  const groups = panels.map((panel) => holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit));
+  const groups = panels.map((panel) => holeGroups(drawn.carcass, drawn.boring, panel, drawn.reader));
   // Lines of the table are numbered through all panels.
   let number = 0;
   const numbered = groups.map((lines) =>
@@ -63,7 +63,7 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
   });
   const shapes = layOut(cells, scale, room);
   const bores = drawn.boring.bores.length;
-  const told = tellerIn(drawn.unit);
+  const told = tellerTo(drawn.reader);
   return {
     view: 'all-panels',
     carcass: drawn.name,
@@ -75,11 +75,11 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
       { word: FACTS.boards, value: asItIs(boards(panels)) },
     ],
     caption: told(say.allPanels()),
-    unit: drawn.unit,
+    reader: drawn.reader,
     scale,
     frame: grow(frameOf(shapes, scale), MARGIN * scale),
     shapes,
-    heads: tableHeads(drawn.unit, MIXED_ENDS['reference-end'], true),
+    heads: tableHeads(drawn.reader, MIXED_ENDS['reference-end'], true),
     table: numbered.flat().map(({ line }) => line),
     findings,
     shelves: [],

@@ -3,7 +3,7 @@ import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';
 import { showSizes } from '../../length/show.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { grow } from '../scene/boxes.js';
 import { boresOf, faceToShow, findingsFor, Sources, type Drawn } from '../drawn.js';
 import { holeGroups, tableHeads, type HoleGroup } from './hole-table.js';
@@ -43,14 +43,14 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
     view: 'panel',
     carcass: drawn.name,
     panel: panel.key,
-    title: tell(say.title({ carcass: drawn.name, panel: panel.key }), drawn.unit),
+    title: tell(say.title({ carcass: drawn.name, panel: panel.key }), drawn.reader),
     facts: factsOf(panel, drawn),
     caption: captionOf(view),
-    unit: drawn.unit,
+    reader: drawn.reader,
     scale,
     frame,
     shapes,
-    heads: tableHeads(drawn.unit, endWord(panel, 'reference-end'), shownEnds(bores).length > 0),
+    heads: tableHeads(drawn.reader, endWord(panel, 'reference-end'), shownEnds(bores).length > 0),
     table: groups.map(({ line }) => line),
     findings,
     shelves,
@@ -77,7 +77,7 @@ function contentOf(drawn: Drawn, panel: Panel, moves: boolean): Content {
     drawn,
     panel,
     bores: boresOf(drawn, panel),
-    groups: holeGroups(drawn.carcass, drawn.boring, panel, drawn.unit),
+    groups: holeGroups(drawn.carcass, drawn.boring, panel, drawn.reader),
     findings: findingsFor(drawn, [panel], sources),
     sources,
     moves,
@@ -128,13 +128,13 @@ function drawAt({ drawn, panel, bores, groups, findings, sources, moves }: Conte
 
 /** '720 × 560 × 16 mm': finished length, width and thickness. */
 export function sizeText(panel: Panel, drawn: Drawn): Told {
-  const { unit } = drawn;
-  return asItIs(showSizes([panel.length, panel.width, panel.thickness], unit));
+  const { reader } = drawn;
+  return asItIs(showSizes([panel.length, panel.width, panel.thickness], reader));
 }
 
 function factsOf(panel: Panel, drawn: Drawn): Fact[] {
-  const { unit } = drawn;
-  const cut = asItIs(showSizes([panel.cutLength, panel.cutWidth], unit));
+  const { reader } = drawn;
+  const cut = asItIs(showSizes([panel.cutLength, panel.cutWidth], reader));
   const banded = bandedEdges(panel);
   const { count } = drawn.carcass;
   return [
@@ -168,24 +168,24 @@ function captionOf(view: PanelView): Told {
 
 function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] {
   const { panel, seen } = view;
-  const { unit } = drawn;
+  const { reader } = drawn;
   const other = seen === 'inside' ? 'outside' : 'inside';
   const notes: readonly Message[] = [
     ...(bores.some(({ face, through }) => face === other && !through) ? [say.dashed({ face: FACES[other] })] : []),
     ...(shownEnds(bores).length > 0 ? [say.folded({ face: surfaceWord(panel, 'outside') })] : []),
-    say.figures({ unit, end: endWord(panel, 'reference-end') }),
+    say.figures({ end: endWord(panel, 'reference-end') }),
   ];
   return [
     ...ownNote(drawn),
-    ...grooveNotes(panel, unit),
-    ...notes.map((note) => tell(note, unit)),
+    ...grooveNotes(panel, reader),
+    ...notes.map((note) => tell(note, reader)),
     ...(bores.length > 0 ? [IN_SHORT] : []),
   ];
 }
 
 /** Where each groove or rebate of a panel runs, one sentence each. */
-export function grooveNotes(panel: Panel, unit: Unit): readonly Told[] {
-  return panel.grooves.map((groove) => tell(say.groove(groove), unit));
+export function grooveNotes(panel: Panel, reader: Reader): readonly Told[] {
+  return panel.grooves.map((groove) => tell(say.groove(groove), reader));
 }
 
 /** The remark that the job has for the carcass. */

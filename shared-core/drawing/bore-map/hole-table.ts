@@ -2,11 +2,12 @@ import type { Bore, BoreMap, Surface } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import { isRow } from '../../fittings/purposes.js';
 import { inOneNotation, nominalFigure } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import type { HoleLine, Scene } from '../scene/scene.js';
 import { sourceKey } from '../scene/source.js';
 import { useOf } from '../about-bore.js';
-import { tell, tellerIn } from '../../words/message.js';
+import { tell, tellerTo } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { faceWord } from '../words.js';
 import { say, TABLE } from './messages.js';
@@ -17,7 +18,7 @@ type Write = (length: Micrometres) => string;
 
 /** How the figures of each column are written. */
 interface Columns {
-  readonly unit: Unit;
+  readonly reader: Reader;
   readonly u: Write;
   readonly v: Write;
   readonly depth: Write;
@@ -33,7 +34,7 @@ export interface HoleGroup {
  * The bores of a panel, grouped into the lines of its hole table: by joint or row, face, diameter, depth and purpose.
  * Independent of the order in which the bore map lists them. Every bore is in exactly one group.
  */
-export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit: Unit): readonly HoleGroup[] {
+export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, reader: Reader): readonly HoleGroup[] {
   const groups = new Map<string, Bore[]>();
   for (const bore of boring.bores) {
     if (bore.panel !== panel.key) continue;
@@ -46,18 +47,18 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
   sorted.sort((a, b) => compareGroups(a.bores[0]!, b.bores[0]!) || (a.key < b.key ? -1 : 1));
   const all = sorted.flatMap(({ bores }) => bores);
   const columns: Columns = {
-    unit,
+    reader,
     u: inOneNotation(
       all.map(({ u }) => u),
-      unit,
+      reader,
     ),
     v: inOneNotation(
       all.map(({ v }) => v),
-      unit,
+      reader,
     ),
     depth: inOneNotation(
       all.filter(({ through }) => !through).map(({ depth }) => depth),
-      unit,
+      reader,
     ),
   };
   return sorted.map(({ bores }, index) => {
@@ -72,7 +73,7 @@ export function holeGroups(carcass: Carcass, boring: BoreMap, panel: Panel, unit
         face: faceWord(panel, first.face),
         u,
         v,
-        diameter: asItIs(nominalFigure(first.diameter, unit)),
+        diameter: asItIs(nominalFigure(first.diameter, reader)),
         depth: first.through ? TABLE.through : asItIs(columns.depth(first.depth)),
         purpose: first.purpose,
         use: useOf(carcass, boring, panel, first),
@@ -102,7 +103,7 @@ function placesOf(bores: readonly Bore[], columns: Columns): [Told, Told] {
   const us = ascending(bores.map(({ u }) => u));
   const vs = ascending(bores.map(({ v }) => v));
   if (us.length * vs.length === bores.length)
-    return [listFigures(us, columns.unit, columns.u), listFigures(vs, columns.unit, columns.v)];
+    return [listFigures(us, columns.reader, columns.u), listFigures(vs, columns.reader, columns.v)];
   // Not a full grid: place by place, so that the two lists can be read in pairs.
   return [asItIs(bores.map(({ u }) => columns.u(u)).join('; ')), asItIs(bores.map(({ v }) => columns.v(v)).join('; '))];
 }
@@ -115,21 +116,24 @@ export function ascending(values: readonly Micrometres[]): Micrometres[] {
 /** '53, 213, 373' or, for four and more at one distance, '8 to 680 by 32'. `values` ascending. */
 export function listFigures(
   values: readonly Micrometres[],
-  unit: Unit,
-  write: Write = inOneNotation(values, unit),
+  reader: Reader,
+  write: Write = inOneNotation(values, reader),
 ): Told {
   const step = values.length > 3 ? values[1]! - values[0]! : 0;
   if (step > 0 && values.every((value, index) => value === values[0]! + index * step)) {
-    const run = say.run({ first: write(values[0]!), last: write(values.at(-1)!), by: nominalFigure(step, unit) });
-    return tell(run, unit);
+    const run = say.run({ first: write(values[0]!), last: write(values.at(-1)!), by: nominalFigure(step, reader) });
+    return tell(run, reader);
   }
   return asItIs(values.map(write).join(', '));
 }
 
 /** What a reader who cannot see the drawing gets: what it shows, in sentences. The hole table goes with it. */
-export function describe({ title, caption, facts, table, findings, unit }: Scene): Told {
+export function describe({ title, caption, facts, table, findings, reader }: Scene): Told {
   const bores = table.reduce((sum, { count }) => sum + count, 0);
-  return tell(say.described({ title, caption, facts, bores, findings: findings.map(({ message }) => message) }), unit);
+  return tell(
+    say.described({ title, caption, facts, bores, findings: findings.map(({ message }) => message) }),
+    reader,
+  );
 }
 
 /**
@@ -137,8 +141,8 @@ export function describe({ title, caption, facts, table, findings, unit }: Scene
  * @param end the reference end in words
  * @param ends whether there are bores in ends, where the second figure counts from the outside face
  */
-export function tableHeads(unit: Unit, end: string, ends: boolean): readonly Told[] {
-  const told = tellerIn(unit);
+export function tableHeads(reader: Reader, end: string, ends: boolean): readonly Told[] {
+  const told = tellerTo(reader);
   return [
     TABLE.number,
     TABLE.count,

@@ -1,5 +1,6 @@
 import { inOneNotation } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import { unitFor, type Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import { asItIs } from '../../words/told.js';
 import type { BoreShape, Fact } from '../scene/scene.js';
 import { MEASURED } from './messages.js';
@@ -21,12 +22,12 @@ export function measure(from: BoreShape, to: BoreShape): Measured | null {
 }
 
 /** The same for a reader, each figure with its unit; the thickness counts only where the bores enter in different planes. */
-export function measuredWords({ u, v, t, straight }: Measured, unit: Unit): readonly Fact[] {
+export function measuredWords({ u, v, t, straight }: Measured, reader: Reader): readonly Fact[] {
   const along = [u, v, ...(t === 0 ? [] : [t])];
-  const write = inOneNotation(along, unit);
+  const write = inOneNotation(along, reader);
   const words = [MEASURED.u, MEASURED.v, MEASURED.t];
   return [
-    ...along.map((length, index) => ({ word: words[index]!, value: asItIs(`${write(length)} ${unit}`) })),
-    { word: MEASURED.straight, value: asItIs(`${inOneNotation([straight], unit)(straight)} ${unit}`) },
+    ...along.map((length, index) => ({ word: words[index]!, value: asItIs(`${write(length)} ${unitFor(reader)}`) })),
+    { word: MEASURED.straight, value: asItIs(`${inOneNotation([straight], reader)(straight)} ${unitFor(reader)}`) },
   ];
 }

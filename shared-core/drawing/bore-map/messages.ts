@@ -1,5 +1,5 @@
 import { inOneNotation } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Micrometres } from '../../length/units.js';
 import { listed, sentence } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
@@ -50,7 +50,7 @@ export const say = messages('bore-map', {
   // Notes.
   dashed: ({ face }: { readonly face: string }) => `Dashed circles are bored from the ${face}.`,
   folded: ({ face }: { readonly face: string }) => `Ends are folded out; across them, figures count from the ${face}.`,
-  figures: ({ unit, end }: { readonly unit: Unit; readonly end: string }) =>
+  figures: ({ end }: { readonly end: string }, { unit }) =>
     `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${end}.`,
   allFolded: () =>
     'Ends are folded out; across them, figures count from the outside face. Dashed circles are bored from the face that lies down.',
@@ -69,7 +69,7 @@ export const say = messages('bore-map', {
     },
     show,
   ) => {
-    const write = inOneNotation([from, to], show.unit);
+    const write = inOneNotation([from, to], show.reader);
     return `${sentence(kind)} on the inside face, ${write(from)} to ${write(to)} ${show.unit} from the front edge, ${show.exact(depth)} deep.`;
   },
   note: ({ note }: { readonly note: string }) => `Note: ${note}`,

@@ -3,7 +3,8 @@ import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { inOneNotation, nominalFigure } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import { runningDimension, spanDimension, type Feature, type Lane } from '../scene/dimensions.js';
 import type { Drawn } from '../drawn.js';
 import { ascending } from './hole-table.js';
@@ -17,7 +18,7 @@ interface Work {
   readonly pen: Pen;
   readonly view: PanelView;
   readonly bores: readonly Bore[];
-  readonly unit: Unit;
+  readonly reader: Reader;
   readonly write: (length: Micrometres) => string;
   /** The axes of the page along which u and v run. */
   readonly uAxis: Lane['axis'];
@@ -29,11 +30,11 @@ interface Work {
  * places across the thickness beside the end views. Rows by their pitch; overall sizes outermost.
  */
 export function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: readonly Bore[]): void {
-  const { unit } = drawn;
+  const { reader } = drawn;
   const sizes = [view.panel.length, view.panel.width, ...bores.flatMap(({ u, v }) => [u, v])];
-  const write = inOneNotation(sizes, unit);
+  const write = inOneNotation(sizes, reader);
   const [uAxis, vAxis] = view.standing ? (['x', 'y'] as const) : (['y', 'x'] as const);
-  const work: Work = { pen, view, bores, unit, write, uAxis, vAxis };
+  const work: Work = { pen, view, bores, reader, write, uAxis, vAxis };
   alongPanel(work, distinctRows(drawn, view.panel));
   acrossPanel(work);
   acrossThickness(work);
@@ -42,7 +43,7 @@ export function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: r
 const whole = (at: number, from: number, text: string): Feature => ({ at, from, text });
 
 /** Beyond the back edge. */
-function alongPanel({ pen, view, bores, unit, write, vAxis }: Work, rows: readonly RowRun[]): void {
+function alongPanel({ pen, view, bores, reader, write, vAxis }: Work, rows: readonly RowRun[]): void {
   const { panel } = view;
   const name = panel.key;
   const back = -view.frontward as 1 | -1;
@@ -56,7 +57,7 @@ function alongPanel({ pen, view, bores, unit, write, vAxis }: Work, rows: readon
     if (count < 2) return;
     const last = offset + (count - 1) * pitch;
     const lane: Lane = { axis: vAxis, line, out: back };
-    const text = `${count - 1} × ${nominalFigure(pitch, unit)} = ${write((count - 1) * pitch)}`;
+    const text = `${count - 1} × ${nominalFigure(pitch, reader)} = ${write((count - 1) * pitch)}`;
     spanDimension(
       pen,
       `${name}:row-${offset}-${pitch}-${count}`,

@@ -123,7 +123,7 @@ function drawGroup(pen: Pen, view: PanelView, drawn: Drawn, { bores, line }: Hol
       hidden: onFace && !bore.through && bore.face !== view.seen,
       mouth: mouthOf(bore, panel),
       number: line.number,
-      about: aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit),
+      about: aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.reader),
     });
     pen.takeSolid(grow({ x: x - r, y: y - r, width: 2 * r, height: 2 * r }, pen.paper(0.3)));
     if (!onFace) drawEndRun(pen, view, bore);

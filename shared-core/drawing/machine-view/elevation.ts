@@ -1,6 +1,7 @@
 import { NAMES } from './messages.js';
 import { figure, nominalFigure } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import { boxOf, grow } from '../scene/boxes.js';
 import { runningDimension } from '../scene/dimensions.js';
 import type { Box } from '../scene/scene.js';
@@ -15,15 +16,15 @@ const EMPTY = 3;
  * table, the end of the panel on it, and the spindles at their height over the table.
  * @param level page coordinate of the table's surface
  */
-export function drawElevation(stage: Stage, level: number, table: Box, unit: Unit): void {
+export function drawElevation(stage: Stage, level: number, table: Box, reader: Reader): void {
   const { height } = stage.acted.stroke.setUp;
   if (height === null) return;
   const { thickness } = stage.acted.stroke.blank;
   const top = level - mm(thickness);
   const axis = level - mm(height);
   drawTableAndEnd(stage, level, top, table);
-  drawPlate(stage, axis, Math.min(top, axis) - stage.p(3.4), unit);
-  nameHeights(stage, level, height, table.x + table.width, unit);
+  drawPlate(stage, axis, Math.min(top, axis) - stage.p(3.4), reader);
+  nameHeights(stage, level, height, table.x + table.width, reader);
   const left = table.x - stage.p(1.5);
   const named = { key: 'elevation:name', class: 'label' } as const;
   stage.pen.text(named, NAMES.table, left, level + stage.p(1.25), { anchor: 'end' });
@@ -43,7 +44,7 @@ function drawTableAndEnd({ pen, panel }: Stage, level: number, top: number, tabl
 }
 
 /** The spindles of the plate on their axis, each loaded one with its number and its bit. */
-function drawPlate(stage: Stage, axis: number, tagBase: number, unit: Unit): void {
+function drawPlate(stage: Stage, axis: number, tagBase: number, reader: Reader): void {
   const { pen, acted } = stage;
   const { spindles } = acted.layout;
   const xs = spindles.map(({ at }) => stage.x(at[0]));
@@ -66,13 +67,13 @@ function drawPlate(stage: Stage, axis: number, tagBase: number, unit: Unit): voi
     pen.takeSolid(grow({ x: x - r, y: axis - r, width: 2 * r, height: 2 * r }, stage.p(0.3)));
     const line = { key: `${key}:line`, class: 'centre-line' } as const;
     pen.line(line, 'thin', { x, y: axis - r }, { x, y: tagBase + stage.p(0.8) });
-    const words = `${spindle + 1}  Ø ${nominalFigure(diameter, unit)}`;
+    const words = `${spindle + 1}  Ø ${nominalFigure(diameter, reader)}`;
     pen.text({ key: `tag:${spindle}`, class: 'label' }, words, x + stage.p(1.25), tagBase, { turn: -90 });
   }
 }
 
 /** How high the spindles and the panel's upper face stand over the table, at its right end. */
-function nameHeights(stage: Stage, level: number, height: Micrometres, right: number, unit: Unit): void {
+function nameHeights(stage: Stage, level: number, height: Micrometres, right: number, reader: Reader): void {
   const { thickness } = stage.acted.stroke.blank;
   const from = right + stage.p(1);
   const lane = { axis: 'y', line: right + stage.p(4), out: 1 } as const;
@@ -82,7 +83,7 @@ function nameHeights(stage: Stage, level: number, height: Micrometres, right: nu
     'over-table',
     lane,
     { at: level, text: '0', from },
-    over.map((up) => ({ at: level - mm(up), text: figure(up, unit), from })),
+    over.map((up) => ({ at: level - mm(up), text: figure(up, reader), from })),
   );
   const named = { key: 'over-table:name', class: 'label' } as const;
   stage.pen.text(named, NAMES.overTable, from, level - mm(height) - stage.p(7.5));

@@ -1,7 +1,7 @@
 import { tell } from '../../words/message.js';
 import { FACES } from '../../words/names.js';
 import { say } from './messages.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
 import type { Stroke } from '../../machining/replay/bore.js';
 import { boxOf } from '../scene/boxes.js';
@@ -12,7 +12,7 @@ import { isSameLay, type Stage } from './stage.js';
 import { turnOf } from './words.js';
 
 /** What was done with the panel before this stroke, drawn on the operator's side of the table. */
-export function drawMove(stage: Stage, table: Box, unit: Unit): void {
+export function drawMove(stage: Stage, table: Box, reader: Reader): void {
   const { stroke, before, layout } = stage.acted;
   const { step } = stroke;
   if (before !== null && turnOf(before.layout, layout) === 'half') {
@@ -20,7 +20,7 @@ export function drawMove(stage: Stage, table: Box, unit: Unit): void {
     return;
   }
   const from = before !== null && isSameLay(before.stroke.step, step) ? before.stroke : inContact(stroke);
-  if (from.step.moved !== step.moved) drawIndex(stage, table, from, unit);
+  if (from.step.moved !== step.moved) drawIndex(stage, table, from, reader);
 }
 
 /** The stroke as it would be with the panel still at its stop. */
@@ -37,7 +37,7 @@ function endOf(stage: Stage, stroke: Stroke, layout: TableLayout): number {
 }
 
 /** An arrow from where the end lay to where it lies now, with how far that is. */
-function drawIndex(stage: Stage, table: Box, from: Stroke, unit: Unit): void {
+function drawIndex(stage: Stage, table: Box, from: Stroke, reader: Reader): void {
   const { pen, acted, panel } = stage;
   const [a, b] = [endOf(stage, from, layOut(from)), endOf(stage, acted.stroke, acted.layout)];
   const y = beside(stage, table, 5);
@@ -78,7 +78,7 @@ function drawIndex(stage: Stage, table: Box, from: Stroke, unit: Unit): void {
     'ink',
   );
   const by = Math.abs(acted.stroke.step.moved - from.step.moved);
-  const words = tell(say.indexArrow({ by: figure(by, unit), way: sign < 0 ? 'left' : 'right' }), unit);
+  const words = tell(say.indexArrow({ by: figure(by, reader), way: sign < 0 ? 'left' : 'right' }), reader);
   const inside = Math.abs(a - b) > stage.p(textWidth(words, 2.5, true) + 8);
   const at = inside ? (a + b) / 2 : Math.max(a, b) + stage.p(2);
   pen.text({ key: 'move:words', class: 'label' }, words, at, inside ? y - stage.p(1.2) : y + stage.p(1.25), {

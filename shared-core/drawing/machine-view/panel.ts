@@ -87,8 +87,8 @@ export function aboutHoles(stage: Stage, drawn: Drawn, panel: Panel): SceneHole[
     bore: hole.bore.id,
     state: hole.state,
     about: tell(
-      sayOf[hole.state]({ bore: aboutBore(drawn.carcass, drawn.boring, panel, hole.bore, drawn.unit) }),
-      drawn.unit,
+      sayOf[hole.state]({ bore: aboutBore(drawn.carcass, drawn.boring, panel, hole.bore, drawn.reader) }),
+      drawn.reader,
     ),
   }));
 }

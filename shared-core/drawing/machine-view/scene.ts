@@ -1,4 +1,4 @@
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import type { Box, Shape } from '../scene/scene.js';
 
 /**
@@ -9,7 +9,7 @@ import type { Box, Shape } from '../scene/scene.js';
 export interface MachineScene {
   readonly view: 'machine';
   readonly title: string;
-  readonly unit: Unit;
+  readonly reader: Reader;
   /** The stop that the panel is laid against, by the shop's own name. */
   readonly stop: string;
   readonly scale: number;
@@ -23,7 +23,7 @@ export interface MachineScene {
   readonly signs: readonly { readonly sign: Sign; readonly words: string }[];
 }
 
-/** The step in sentences; plain text, figures with their unit. */
+/** The step in sentences; plain text, figures with their reader. */
 export interface StepWords {
   /** 'Inside face up, front edge at the fence, bottom end against near-left.' */
   readonly lie: string;

@@ -1,4 +1,5 @@
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import { around, boxOf, contains, grow } from '../scene/boxes.js';
 import { runningDimension, type Lane } from '../scene/dimensions.js';
 import { aboutBore } from '../about-bore.js';
@@ -117,11 +118,11 @@ export interface Tag {
 }
 
 /** What stands beside the spindles of an upright head: which are loaded, with what, and how far from the fence. */
-export function spindleTags(stage: Stage, unit: Unit, side: -1 | 1): Tag[] {
+export function spindleTags(stage: Stage, reader: Reader, side: -1 | 1): Tag[] {
   const { layout, stroke } = stage.acted;
   const loaded = layout.spindles.filter(({ diameter }) => diameter !== null);
   const away = ({ at }: { readonly at: readonly number[] }): Micrometres => Math.abs(at[1]!);
-  const bits = (diameter: Micrometres): string => `Ø ${nominalFigure(diameter, unit)}`;
+  const bits = (diameter: Micrometres): string => `Ø ${nominalFigure(diameter, reader)}`;
   const { kind } = stroke.setUp.machine;
   if (kind === 'cup') {
     return loaded.map((one) => ({
@@ -161,7 +162,7 @@ export const tagRoom = (stage: Stage, tags: readonly Tag[]): number =>
   Math.max(0, ...tags.map(({ text }) => stage.p(textWidth(text, 2.5, false)))) + stage.p(3);
 
 /** Running dimensions from the fence along one side of the table, each line carrying the tag of its spindle. */
-export function drawTags(stage: Stage, tags: readonly Tag[], table: Box, side: -1 | 1, unit: Unit): void {
+export function drawTags(stage: Stage, tags: readonly Tag[], table: Box, side: -1 | 1, reader: Reader): void {
   const { pen } = stage;
   const edge = side < 0 ? table.x : table.x + table.width;
   const lane: Lane = { axis: 'y', line: edge + side * stage.p(4), out: side };
@@ -189,7 +190,7 @@ export function drawTags(stage: Stage, tags: readonly Tag[], table: Box, side: -
     'from-fence',
     lane,
     { at: stage.y(0), text: '0', from: edge + side * stage.p(1) },
-    ordered.map(({ at, from }) => ({ at: at.y, text: figure(from, unit), from: at.x + side * stage.sign(BAR / 2) })),
+    ordered.map(({ at, from }) => ({ at: at.y, text: figure(from, reader), from: at.x + side * stage.sign(BAR / 2) })),
   );
 }
 
@@ -210,8 +211,8 @@ export function aboutSpindles(stage: Stage, drawn: Drawn): SceneSpindle[] {
           : say.spindleBores({
               spindle: name,
               diameter,
-              bore: aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.unit),
+              bore: aboutBore(drawn.carcass, drawn.boring, panel, bore, drawn.reader),
             });
-    return { key, head, spindle, diameter, about: tell(about, drawn.unit) };
+    return { key, head, spindle, diameter, about: tell(about, drawn.reader) };
   });
 }

@@ -1,4 +1,4 @@
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { boxOf } from '../scene/boxes.js';
 import { figure } from '../../length/show.js';
 import { textWidth } from '../scene/lettering.js';
@@ -29,7 +29,7 @@ export function lanesReach(stage: Stage): number {
  * Where each stop is set, as the shop calls it: from the spindle that it is counted from to its face (ISO 129-1, the
  * origin a small circle, one arrow), each stop in a lane of its own, with its name before the figure.
  */
-export function drawStopPositions(stage: Stage, unit: Unit): void {
+export function drawStopPositions(stage: Stage, reader: Reader): void {
   const { pen, out, acted } = stage;
   const { layout, stroke } = acted;
   const last = Math.max(...layout.spindles.map(({ spindle }) => spindle));
@@ -43,7 +43,7 @@ export function drawStopPositions(stage: Stage, unit: Unit): void {
     const [from, face] = [origin(stop.side), stage.x(standing.x)];
     const y = barEnd + out * stage.p(FIRST + STEP * lane);
     const key = `position:${name}`;
-    const text = `${name}  ${figure(stop.position, unit)}`;
+    const text = `${name}  ${figure(stop.position, reader)}`;
     const width = stage.p(textWidth(text, 2.5, standing.used));
     const length = Math.abs(face - from);
     const inside = length >= width + stage.p(7);

@@ -1,4 +1,4 @@
-import { tellerIn } from '../../words/message.js';
+import { tellerTo } from '../../words/message.js';
 import { joined } from '../../words/told.js';
 import { NAMES, say, SIGNS } from './messages.js';
 import { described } from '../../machining/described.js';
@@ -47,7 +47,7 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   const title = `${drawn.name}, ${panel.key}`;
   const level = described(setUp.machine).bores === 'ends';
   const side = tagSide(acted);
-  const tags = level ? [] : spindleTags(stage, drawn.unit, side);
+  const tags = level ? [] : spindleTags(stage, drawn.reader, side);
   const table = tableBox(stage, side, tagRoom(stage, tags));
   const reach = lanesReach(stage);
 
@@ -60,10 +60,10 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   else drawHeads(stage);
   drawClamps(stage);
   drawZone(stage);
-  drawStopPositions(stage, drawn.unit);
-  if (level) drawElevation(stage, stage.y(0) - reach - stage.p(8), table, drawn.unit);
-  else drawTags(stage, tags, table, side, drawn.unit);
-  drawMove(stage, table, drawn.unit);
+  drawStopPositions(stage, drawn.reader);
+  if (level) drawElevation(stage, stage.y(0) - reach - stage.p(8), table, drawn.reader);
+  else drawTags(stage, tags, table, side, drawn.reader);
+  drawMove(stage, table, drawn.reader);
   nameFace(stage, panel, title, table);
   nameEdges(stage, panel, table);
   nameClamps(stage);
@@ -79,7 +79,7 @@ export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): Machi
   return {
     view: 'machine',
     title,
-    unit: drawn.unit,
+    reader: drawn.reader,
     stop: acted.stroke.step.stop,
     scale: pen.scale,
     frame: grow(frameOf(shapes, pen.scale), pen.paper(3)),
@@ -125,11 +125,11 @@ function tableBox(stage: Stage, side: -1 | 1, tags: number): Box {
 function wordsOf(acted: Acted, drawn: Drawn, panel: Panel): StepWords {
   const { stroke, layout, holes } = acted;
   const { setUp, step } = stroke;
-  const { unit } = drawn;
-  const told = tellerIn(unit);
-  const lie = lieWords(panel, setUp, step, unit);
-  const move = moveWords(panel, acted, unit);
-  const bore = boreWords(acted, unit);
+  const { reader } = drawn;
+  const told = tellerTo(reader);
+  const lie = lieWords(panel, setUp, step, reader);
+  const move = moveWords(panel, acted, reader);
+  const bore = boreWords(acted, reader);
   const notes = noteWords(acted);
   const left = leftWords(acted);
   const stops = layout.stops.map(({ name, used, lowered }) => {

@@ -1,6 +1,7 @@
 import { tell, type Message } from '../../words/message.js';
 import type { Panel } from '../../carcass/model.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/set-up.js';
 import { described, headsSet } from '../../machining/described.js';
@@ -16,16 +17,16 @@ const OTHER = { inside: 'outside', outside: 'inside' } as const;
  * 'Inside face up, front edge at the fence, bottom end against near-left.'; after an index move the end has left the stop:
  * 'Inside face up, front edge at the fence, bottom end 736 mm past row-left.'
  */
-export function lieWords(panel: Panel, setUp: SetUp, step: Step, unit: Unit): Told {
+export function lieWords(panel: Panel, setUp: SetUp, step: Step, reader: Reader): Told {
   const lie = {
     up: surfaceWord(panel, OTHER[step.down]),
     edge: edgeWord(panel, step.edge),
     end: endWord(panel, step.end),
     stop: stopCalled(step.stop),
   };
-  if (described(setUp.machine).bores === 'ends') return tell(say.liesAtHead(lie), unit);
-  if (step.moved === 0) return tell(say.liesAtStop(lie), unit);
-  return tell(say.liesMoved({ ...lie, ...offStop(setUp, step) }), unit);
+  if (described(setUp.machine).bores === 'ends') return tell(say.liesAtHead(lie), reader);
+  if (step.moved === 0) return tell(say.liesAtStop(lie), reader);
+  return tell(say.liesMoved({ ...lie, ...offStop(setUp, step) }), reader);
 }
 
 /** Where an index move has brought the end: so far past its stop, or short of it. */
@@ -58,9 +59,9 @@ export function turnOf(before: TableLayout, after: TableLayout): 'over' | 'half'
 }
 
 /** What is done with the panel between two strokes of one set-up; the words of its first where there is none before. */
-export function moveWords(panel: Panel, acted: Acted, unit: Unit): Told | null {
+export function moveWords(panel: Panel, acted: Acted, reader: Reader): Told | null {
   const message = moveTold(panel, acted);
-  return message === null ? null : tell(message, unit);
+  return message === null ? null : tell(message, reader);
 }
 
 function moveTold(panel: Panel, { stroke, layout, before }: Acted): Message | null {
@@ -110,7 +111,7 @@ function spindlesOf(setUp: SetUp, spindles: readonly Pick<LoadedSpindle, 'head' 
 }
 
 /** 'Spindles 1, 6, 10 and 15 bore 4 holes Ø 8 mm, 12 mm deep.' */
-export function boreWords({ stroke, working }: Acted, unit: Unit): Told {
+export function boreWords({ stroke, working }: Acted, reader: Reader): Told {
   const { setUp } = stroke;
   const bores = working.filter(({ makes }) => makes !== null);
   const parts = diametersOf(bores).map((diameter) => {
@@ -118,7 +119,7 @@ export function boreWords({ stroke, working }: Acted, unit: Unit): Told {
     return { spindles: spindlesOf(setUp, those), count: those.length, diameter };
   });
   const { depth, through, machine } = setUp;
-  return tell(say.bores({ parts, depth, through, upward: described(machine).bitsCome === 'up' }), unit);
+  return tell(say.bores({ parts, depth, through, upward: described(machine).bitsCome === 'up' }), reader);
 }
 
 /** How the spindles of a machine come to the panel: 'come down', 'come up', 'come out'. */

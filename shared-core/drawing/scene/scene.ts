@@ -2,7 +2,8 @@ import type { Surface } from '../../boring/model.js';
 import type { BorePurpose } from '../../fittings/names.js';
 import type { Place } from '../../document/place.js';
 import type { Severity } from '../../findings/finding.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import type { Told } from '../../words/told.js';
 
 /**
@@ -20,7 +21,7 @@ export interface Scene {
   readonly facts: readonly Fact[];
   /** Which face is seen and how it lies, in words. */
   readonly caption: Told | '';
-  readonly unit: Unit;
+  readonly reader: Reader;
   /** Denominator of the scale; for paper one of ISO 5455: 1, 2, 5, 10, 20, 50. */
   readonly scale: number;
   /** Holds every shape and text. */
@@ -213,7 +214,7 @@ export interface Point {
   readonly y: number;
 }
 
-/** One line of the hole table: bores of one joint or row that are alike. Figures are in the scene's unit, without it. */
+/** One line of the hole table: bores of one joint or row that are alike. Figures are in the scene's reader, without it. */
 export interface HoleLine {
   readonly number: number;
   readonly panel: string;

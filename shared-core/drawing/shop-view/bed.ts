@@ -1,4 +1,4 @@
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { inOneNotation } from '../../length/show.js';
 import { described } from '../../machining/described.js';
 import { around, boxOf, grow } from '../scene/boxes.js';
@@ -19,17 +19,17 @@ import type { Standing, StandingHead } from './standing.js';
 const FOOT = 1.8;
 
 /** The table with its fence, heads at their nearest and furthest, and clamps; what the stops take up is there already. */
-export function drawBed(pen: Pen, stand: Standing, unit: Unit): void {
+export function drawBed(pen: Pen, stand: Standing, reader: Reader): void {
   const write = inOneNotation(
     stand.heads.flatMap(({ fromFence }) => [fromFence.min, fromFence.max]),
-    unit,
+    reader,
   );
   // No name stands on the fence, however far it reaches.
   const { x, width } = grow(frameOf(pen.shapes, pen.scale), pen.paper(200));
   pen.takeSolid({ x, width, y: stand.down > 0 ? -pen.paper(BAR) : 0, height: pen.paper(BAR) });
-  stand.heads.forEach((head, index) => drawHead(pen, stand, head, index, unit, write));
+  stand.heads.forEach((head, index) => drawHead(pen, stand, head, index, reader, write));
   drawClamps(pen, stand);
-  if (stand.throat !== null) drawThroat(pen, stand, stand.throat, unit, write);
+  if (stand.throat !== null) drawThroat(pen, stand, stand.throat, reader, write);
   drawTable(pen, stand);
 }
 
@@ -38,7 +38,7 @@ function drawHead(
   stand: Standing,
   head: StandingHead,
   index: number,
-  unit: Unit,
+  reader: Reader,
   write: (length: number) => string,
 ): void {
   const { down, machine, heads } = stand;
@@ -59,7 +59,7 @@ function drawHead(
   pen.takeSolid(box);
   if (machine.kind === 'horizontal') return;
   const range = { min: write(fromFence.min), max: write(fromFence.max) };
-  const words = tell(say.headRange({ head: heads.length === 1 ? null : index + 1, ...range }), unit);
+  const words = tell(say.headRange({ head: heads.length === 1 ? null : index + 1, ...range }), reader);
   const [near, furthest] = [box, outline(fromFence.max)];
   const what = { key: `${key}:name`, class: 'label', source } as const;
   const right = furthest.x + furthest.width + pen.paper(1.2);
@@ -129,7 +129,13 @@ function drawClamps(pen: Pen, stand: Standing): void {
 }
 
 /** How deep a row can be: a line across the table. */
-function drawThroat(pen: Pen, stand: Standing, throat: number, unit: Unit, write: (length: number) => string): void {
+function drawThroat(
+  pen: Pen,
+  stand: Standing,
+  throat: number,
+  reader: Reader,
+  write: (length: number) => string,
+): void {
   const source = sourceOf(stand.machine, 'throat');
   const { x, width } = frameOf(
     pen.shapes.filter(({ kind }) => kind !== 'text'),
@@ -137,7 +143,7 @@ function drawThroat(pen: Pen, stand: Standing, throat: number, unit: Unit, write
   );
   const y = stand.down * throat;
   pen.line({ key: 'throat', class: 'zone', source }, 'phantom', { x, y }, { x: x + width, y });
-  const words = tell(say.reaches({ throat: write(throat * 1000) }), unit);
+  const words = tell(say.reaches({ throat: write(throat * 1000) }), reader);
   const what = { key: 'throat:name', class: 'label', source } as const;
   // On the outer side of the line first: within it stand the heads.
   const outer = stand.down > 0 ? y + pen.paper(3.2) : y - pen.paper(0.9);

@@ -1,5 +1,6 @@
 import { showLength } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import type { CaseClamp, EdgeBander, Machine, PanelRange, PanelSaw } from '../../shop/model.js';
 import { tell } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
@@ -9,11 +10,11 @@ import { isBoring, type BoringMachine, type Span } from './standing.js';
 
 type Show = (length: Micrometres) => Told;
 
-/** What a machine takes and does, each a word and its value with its unit. */
-export function factsOf(machine: Machine, unit: Unit): readonly Fact[] {
-  const show: Show = (length) => asItIs(showLength(length, unit));
-  const span = (of: Span): Told => tell(say.span(of), unit);
-  if (isBoring(machine)) return boringFacts(machine, unit, span, show);
+/** What a machine takes and does, each a word and its value with its reader. */
+export function factsOf(machine: Machine, reader: Reader): readonly Fact[] {
+  const show: Show = (length) => asItIs(showLength(length, reader));
+  const span = (of: Span): Told => tell(say.span(of), reader);
+  if (isBoring(machine)) return boringFacts(machine, reader, span, show);
   switch (machine.kind) {
     case 'saw':
       return sawFacts(machine, show);
@@ -24,21 +25,21 @@ export function factsOf(machine: Machine, unit: Unit): readonly Fact[] {
   }
 }
 
-function boringFacts(machine: BoringMachine, unit: Unit, span: (of: Span) => Told, show: Show): readonly Fact[] {
-  const spindles = machine.kind === 'cup' ? [] : [{ word: FACTS.spindles, value: tell(say.spindles(machine), unit) }];
+function boringFacts(machine: BoringMachine, reader: Reader, span: (of: Span) => Told, show: Show): readonly Fact[] {
+  const spindles = machine.kind === 'cup' ? [] : [{ word: FACTS.spindles, value: tell(say.spindles(machine), reader) }];
   const own: readonly Fact[] = (() => {
     switch (machine.kind) {
       case 'vertical':
         return [
-          { word: FACTS.bitsCome, value: tell(say.bitsFrom({ from: machine.from }), unit) },
+          { word: FACTS.bitsCome, value: tell(say.bitsFrom({ from: machine.from }), reader) },
           ...(machine.extension > 0 ? [{ word: FACTS.extension, value: show(machine.extension) }] : []),
         ];
       case 'horizontal':
         return [{ word: FACTS.aboveTable, value: span(machine.height) }];
       case 'line':
         return [
-          { word: FACTS.heads, value: tell(say.heads({ heads: machine.heads }), unit) },
-          { word: FACTS.bitsCome, value: tell(say.bitsFrom({ from: machine.from }), unit) },
+          { word: FACTS.heads, value: tell(say.heads({ heads: machine.heads }), reader) },
+          { word: FACTS.bitsCome, value: tell(say.bitsFrom({ from: machine.from }), reader) },
           { word: FACTS.reaches, value: show(machine.throat) },
           ...optional(FACTS.movesOn, machine.indexRange, show),
         ];

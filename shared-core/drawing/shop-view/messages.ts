@@ -54,8 +54,8 @@ export const say = messages('shop-view', {
     `${spindles} at ${show.nominal(pitch)}`,
   bitsFrom: ({ from }: { readonly from: 'above' | 'below' }) => `from ${from}`,
   heads: ({ heads }: { readonly heads: number }) => counted(heads, 'head'),
-  span: ({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, { unit }) => {
-    const write = inOneNotation([min, max], unit);
+  span: ({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, { reader, unit }) => {
+    const write = inOneNotation([min, max], reader);
     return `${write(min)} to ${write(max)} ${unit}`;
   },
 

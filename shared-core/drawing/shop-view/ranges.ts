@@ -1,4 +1,4 @@
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { inOneNotation } from '../../length/show.js';
 import { around } from '../scene/boxes.js';
 import { textBox, textWidth } from '../scene/lettering.js';
@@ -25,19 +25,23 @@ const DEEP = 6;
  * The stops: each face at the nearest and the furthest place of its range, and beyond the fence a lane with all the range, its
  * name and its figures. The nearest stop is lowest.
  */
-export function drawRanges(pen: Pen, stand: Standing, unit: Unit): void {
+export function drawRanges(pen: Pen, stand: Standing, reader: Reader): void {
   const { stops } = stand;
   const write = inOneNotation(
     stops.flatMap(({ range }) => [range.min, range.max]),
-    unit,
+    reader,
   );
   const inOrder = [...stops].sort((a, b) => a.range.min - b.range.min || a.range.max - b.range.max);
   for (const stop of inOrder) drawFaces(pen, stand, stop);
-  for (const stop of inOrder) drawLane(pen, stand, stop, rangeWords(stop, write, unit));
+  for (const stop of inOrder) drawLane(pen, stand, stop, rangeWords(stop, write, reader));
 }
 
-function rangeWords({ name, range: { min, max } }: RangedStop, write: (length: number) => string, unit: Unit): Told {
-  return tell(say.stopRange({ stop: name, min: write(min), max: write(max) }), unit);
+function rangeWords(
+  { name, range: { min, max } }: RangedStop,
+  write: (length: number) => string,
+  reader: Reader,
+): Told {
+  return tell(say.stopRange({ stop: name, min: write(min), max: write(max) }), reader);
 }
 
 /** What is drawn of a stop leads to its line. */

@@ -1,11 +1,11 @@
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import type { Machine } from '../../shop/model.js';
 import { frameOf } from '../scene/extent.js';
 import { grow } from '../scene/boxes.js';
 import { Pen } from '../scene/pen.js';
 import type { Box, Shape } from '../scene/scene.js';
 import { drawBed } from './bed.js';
-import { tellerIn } from '../../words/message.js';
+import { tellerTo } from '../../words/message.js';
 import { asItIs, joined, type Told } from '../../words/told.js';
 import { say } from './messages.js';
 import { drawRanges } from './ranges.js';
@@ -30,20 +30,20 @@ const DRAFTS = 4;
  * clamps, true to one scale, so that a figure that was typed wrongly is seen. null for a machine that bores nothing.
  * @param width of the pane, in millimetres of lettering
  */
-export function shopMachineScene(machine: Machine, unit: Unit, width: number): ShopMachineScene | null {
+export function shopMachineScene(machine: Machine, reader: Reader, width: number): ShopMachineScene | null {
   if (!isBoring(machine)) return null;
   const stand = standing(machine);
   const span = spanOf(stand);
   let scale = span / (0.8 * width);
-  let drawn = drawAt(stand, unit, scale);
+  let drawn = drawAt(stand, reader, scale);
   for (let draft = 1; draft < DRAFTS; draft += 1) {
     const about = (drawn.frame.width - span) / scale;
     const next = span / Math.max(width - about, LEAST_PART * width);
     if (Math.abs(next / scale - 1) < 0.02) break;
     scale = next;
-    drawn = drawAt(stand, unit, scale);
+    drawn = drawAt(stand, reader, scale);
   }
-  return { scale, ...drawn, described: describe(stand, unit) };
+  return { scale, ...drawn, described: describe(stand, reader) };
 }
 
 /** Width of all that stands on the table, in millimetres. */
@@ -56,15 +56,15 @@ function spanOf({ stops, heads, clamps }: Standing): number {
   return Math.max(Math.max(...xs) - Math.min(...xs), 400);
 }
 
-function drawAt(stand: Standing, unit: Unit, scale: number): { shapes: readonly Shape[]; frame: Box } {
+function drawAt(stand: Standing, reader: Reader, scale: number): { shapes: readonly Shape[]; frame: Box } {
   const pen = new Pen(stand.machine.name, scale);
-  drawRanges(pen, stand, unit);
-  drawBed(pen, stand, unit);
+  drawRanges(pen, stand, reader);
+  drawBed(pen, stand, reader);
   const shapes = pen.painted();
   return { shapes, frame: grow(frameOf(shapes, scale), pen.paper(2)) };
 }
 
-function describe({ machine, stops, heads, clamps }: Standing, unit: Unit): Told {
+function describe({ machine, stops, heads, clamps }: Standing, reader: Reader): Told {
   const ofHeads = heads.map(({ spindles, fromFence }, index) => {
     const some = { head: heads.length === 1 ? null : index + 1, spindles: spindles.length };
     return machine.kind === 'horizontal' ? say.spindlesInPlate(some) : say.spindlesFromFence({ ...some, ...fromFence });
@@ -74,5 +74,5 @@ function describe({ machine, stops, heads, clamps }: Standing, unit: Unit): Told
     ...stops.map(({ name, side, range }) => say.stop({ stop: name, side, ...range })),
     ...clamps.map(({ name }) => say.clamp({ clamp: name })),
   ];
-  return joined([asItIs(`${machine.name}.`), ...sentences.map(tellerIn(unit))], ' ');
+  return joined([asItIs(`${machine.name}.`), ...sentences.map(tellerTo(reader))], ' ');
 }

@@ -1,7 +1,7 @@
 import { ROLES } from '../../carcass/roles.js';
 import type { Panel, Point3 } from '../../carcass/model.js';
 import { extentsOf, type Extents } from '../../carcass/pose.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
 import type { PathShape, Point, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
 import { asItIs } from '../../words/told.js';
@@ -22,7 +22,7 @@ export function explodedScene(
   name: string,
   panels: readonly Panel[],
   numbers: ReadonlyMap<string, number>,
-  unit: Unit,
+  reader: Reader,
 ): Scene {
   const placed = apart(panels);
   const box = placed.map(({ at }) => corners(at)).flat();
@@ -37,7 +37,7 @@ export function explodedScene(
     const number = numbers.get(panel.key);
     if (number !== undefined) shapes.push(...numberOf(panel, at, String(number), scale));
   }
-  return pictureScene(asItIs(name), shapes, scale, 2, unit);
+  return pictureScene(asItIs(name), shapes, scale, 2, reader);
 }
 
 interface Placed {

@@ -1,7 +1,7 @@
 import { matings, type Mating } from '../../boring/matings.js';
 import type { Joint } from '../../carcass/model.js';
 import { showSizes } from '../../length/show.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import type { Shop } from '../../shop/model.js';
 import { listed } from '../../words/english.js';
 import { tell, type Message } from '../../words/message.js';
@@ -16,30 +16,30 @@ import { HEADS, say } from './messages.js';
 import { assemblyOrder, type AssemblyStep } from './order.js';
 
 /** How each box goes together: panel by panel, with what is counted out for each step, how it fits the clamp, what to check. */
-export function assemblyPaper(carcasses: readonly BuiltCarcass[], shop: Shop, title: Told, unit: Unit): Paper {
+export function assemblyPaper(carcasses: readonly BuiltCarcass[], shop: Shop, title: Told, reader: Reader): Paper {
   return {
     title,
     blocks: [
-      { kind: 'cautions', items: [tell(say.caution(), unit)] },
-      ...carcasses.flatMap((one) => carcassBlocks(one, shop, unit)),
+      { kind: 'cautions', items: [tell(say.caution(), reader)] },
+      ...carcasses.flatMap((one) => carcassBlocks(one, shop, reader)),
     ],
   };
 }
 
-function carcassBlocks(one: BuiltCarcass, shop: Shop, unit: Unit): readonly Block[] {
+function carcassBlocks(one: BuiltCarcass, shop: Shop, reader: Reader): readonly Block[] {
   const { name, carcass, boring } = one;
-  const told = (message: Message): Told => tell(message, unit);
+  const told = (message: Message): Told => tell(message, reader);
   const steps = assemblyOrder(carcass);
   const mated = matings(carcass, boring);
   const numbers = new Map(steps.flatMap(({ panels }, i) => panels.map(({ key }) => [key, i + 1] as const)));
   return [
-    heading(1, carcassNamed(name, carcass.count), asItIs(showSizes(outside(carcass.panels), unit))),
+    heading(1, carcassNamed(name, carcass.count), asItIs(showSizes(outside(carcass.panels), reader))),
     paragraph(told(say.dryFit())),
     {
       kind: 'picture',
       name: told(say.drawnApart({ carcass: name })),
       about: told(say.drawnInOrder({ carcass: name, steps: steps.map(namesIn) })),
-      scene: explodedScene(name, carcass.panels, numbers, unit),
+      scene: explodedScene(name, carcass.panels, numbers, reader),
       file: null,
     },
     {

@@ -2,9 +2,10 @@ import type { Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
 import { grouped } from '../../findings/lookups.js';
 import { figure } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import type { Band } from '../../shop/model.js';
-import { tellerIn } from '../../words/message.js';
+import { tellerTo } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
 import { panelsNamed, piecesIn } from '../pieces.js';
@@ -34,7 +35,7 @@ export function bandingPaper(
   allowance: Micrometres,
   troubles: readonly Told[],
   title: Told,
-  unit: Unit,
+  reader: Reader,
 ): Paper {
   const edges = new Map<Band, BandedEdge[]>();
   for (const { name, carcass } of carcasses) {
@@ -49,7 +50,7 @@ export function bandingPaper(
       }
     }
   }
-  const told = tellerIn(unit);
+  const told = tellerTo(reader);
   return {
     title,
     blocks: [
@@ -57,14 +58,19 @@ export function bandingPaper(
       paragraph(told(say.order())),
       ...list(troubles),
       ...(edges.size === 0 ? [paragraph(told(say.nothingBanded()))] : []),
-      ...[...edges].flatMap(([band, of]) => bandBlocks(band, of, allowance, unit)),
+      ...[...edges].flatMap(([band, of]) => bandBlocks(band, of, allowance, reader)),
     ],
   };
 }
 
-function bandBlocks(band: Band, edges: readonly BandedEdge[], allowance: Micrometres, unit: Unit): readonly Block[] {
+function bandBlocks(
+  band: Band,
+  edges: readonly BandedEdge[],
+  allowance: Micrometres,
+  reader: Reader,
+): readonly Block[] {
   const total = edges.reduce((sum, { length, pieces }) => sum + pieces * (length + allowance), 0);
-  const told = tellerIn(unit);
+  const told = tellerTo(reader);
   return [
     heading(
       2,
@@ -76,7 +82,7 @@ function bandBlocks(band: Band, edges: readonly BandedEdge[], allowance: Microme
       columns: [figuresColumn(HEADS.edges), figuresColumn(HEADS.length), column(HEADS.edge), column(HEADS.panels)],
       rows: alike(edges).map((same) => [
         asItIs(String(piecesIn(same))),
-        asItIs(figure(same[0]!.length, unit)),
+        asItIs(figure(same[0]!.length, reader)),
         edgeWord(same[0]!.panel, same[0]!.edge),
         panelsNamed(same.map((one) => ({ ...one, panel: one.panel.key }))),
       ]),

@@ -1,4 +1,3 @@
-import type { Unit } from '../../length/units.js';
 import { inUnit } from '../../words/names.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
@@ -31,7 +30,7 @@ export const MEASURES = labels({
 
 /** What the checking sheet says. */
 export const say = messages('checking', {
-  about: ({ unit }: { readonly unit: Unit }) =>
+  about: (_: unknown, { unit }) =>
     `In ${inUnit(unit)}. The limits follow from the tolerances of the shop file. Put right whatever lies outside them before the next step; force nothing.`,
   firstBore: ({ surface, isRow }: { readonly surface: string; readonly isRow: boolean }) =>
     `${isRow ? 'first row hole' : 'first bore'} in the ${surface}, from the front edge`,

@@ -3,7 +3,8 @@ import type { Panel } from '../../carcass/model.js';
 import { extentsOf } from '../../carcass/pose.js';
 import { grouped } from '../../findings/lookups.js';
 import { figure, showLength } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import type { Tolerances } from '../../shop/model.js';
 import { surfaceWord } from '../../drawing/words.js';
 import { tell } from '../../words/message.js';
@@ -27,27 +28,27 @@ export function checkingPaper(
   carcasses: readonly BuiltCarcass[],
   tolerances: Tolerances,
   title: Told,
-  unit: Unit,
+  reader: Reader,
 ): Paper {
   return {
     title,
     blocks: [
-      paragraph(tell(say.about({ unit }), unit)),
-      ...carcasses.flatMap((one) => carcassBlocks(one, tolerances, unit)),
+      paragraph(tell(say.about(), reader)),
+      ...carcasses.flatMap((one) => carcassBlocks(one, tolerances, reader)),
     ],
   };
 }
 
-function carcassBlocks(one: BuiltCarcass, tolerances: Tolerances, unit: Unit): readonly Block[] {
+function carcassBlocks(one: BuiltCarcass, tolerances: Tolerances, reader: Reader): readonly Block[] {
   return [
     heading(2, carcassNamed(one.name, one.carcass.count)),
     heading(3, HEADS.panels),
     table(
-      one.carcass.panels.flatMap((panel) => panelRows(panel, one, tolerances, unit)),
+      one.carcass.panels.flatMap((panel) => panelRows(panel, one, tolerances, reader)),
       HEADS.panel,
     ),
     heading(3, HEADS.boxInClamp),
-    table(boxRows(one, tolerances, unit), HEADS.box),
+    table(boxRows(one, tolerances, reader), HEADS.box),
   ];
 }
 
@@ -65,12 +66,12 @@ function table(rows: readonly Row[], head: Told): Block {
   };
 }
 
-function panelRows(panel: Panel, { boring }: BuiltCarcass, tolerances: Tolerances, unit: Unit): readonly Row[] {
+function panelRows(panel: Panel, { boring }: BuiltCarcass, tolerances: Tolerances, reader: Reader): readonly Row[] {
   const row = (measure: Told, size: Micrometres, stray: Micrometres): Row => [
     asItIs(panel.key),
     measure,
-    asItIs(figure(size - stray, unit)),
-    asItIs(figure(size + stray, unit)),
+    asItIs(figure(size - stray, reader)),
+    asItIs(figure(size + stray, reader)),
     BLANK,
   ];
   const { width, length, thickness, stop, drill } = tolerances;
@@ -86,12 +87,12 @@ function panelRows(panel: Panel, { boring }: BuiltCarcass, tolerances: Tolerance
       );
       const what = say.firstBore({ surface: surfaceWord(panel, bore.face), isRow: isRow(bore) });
       // A stop and a bit can stray at once; a fence strays as a stop does.
-      return row(tell(what, unit), bore.u, stop + drill);
+      return row(tell(what, reader), bore.u, stop + drill);
     }),
   ];
 }
 
-function boxRows({ name, spec, carcass }: BuiltCarcass, tolerances: Tolerances, unit: Unit): readonly Row[] {
+function boxRows({ name, spec, carcass }: BuiltCarcass, tolerances: Tolerances, reader: Reader): readonly Row[] {
   const box = asItIs(name);
   const [width, height, depth] = outside(carcass.panels);
   const diagonal = Math.round(Math.hypot(width, height));
@@ -99,16 +100,16 @@ function boxRows({ name, spec, carcass }: BuiltCarcass, tolerances: Tolerances, 
   const between = (what: Told, size: Micrometres, stray: Micrometres): Row => [
     box,
     what,
-    asItIs(figure(size - stray, unit)),
-    asItIs(figure(size + stray, unit)),
+    asItIs(figure(size - stray, reader)),
+    asItIs(figure(size + stray, reader)),
     BLANK,
   ];
-  const most = (what: Told, limit: Micrometres): Row => [box, what, '', asItIs(showLength(limit, unit)), BLANK];
+  const most = (what: Told, limit: Micrometres): Row => [box, what, '', asItIs(showLength(limit, reader)), BLANK];
   return [
     between(MEASURES.widthOverAll, width, length),
     between(MEASURES.heightOverAll, height, length),
     between(MEASURES.depthOverAll, depth, across),
-    [box, MEASURES.diagonals, asItIs(figure(diagonal, unit)), '', BLANK],
+    [box, MEASURES.diagonals, asItIs(figure(diagonal, reader)), '', BLANK],
     most(MEASURES.frontOffset, frontLimit),
     most(MEASURES.step, stepLimit),
     most(MEASURES.gap, gapLimit),

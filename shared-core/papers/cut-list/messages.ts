@@ -1,4 +1,4 @@
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Micrometres } from '../../length/units.js';
 import { counted, listed } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { inUnit } from '../../words/names.js';
@@ -24,7 +24,7 @@ export const EDGES = labels({
 
 /** What the cut list says. */
 export const say = messages('cut-list', {
-  about: ({ unit }: { readonly unit: Unit }) =>
+  about: (_: unknown, { unit }) =>
     `Sizes in ${inUnit(unit)}, length first; on a board with grain the length runs along it.`,
   board: (
     {

@@ -1,9 +1,9 @@
 import type { EdgeName } from '../../job/model.js';
 import { figure } from '../../length/show.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { Board } from '../../shop/model.js';
-import { tell, tellerIn, type Message } from '../../words/message.js';
+import { tell, tellerTo, type Message } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { letters } from '../letters.js';
 import { panelsNamed } from '../pieces.js';
@@ -14,20 +14,20 @@ import { UNNAMED, column, figuresColumn, heading, paragraph, type Block, type Pa
  * What the saw has to give, board by board, the longest pieces first: sizes as cut, bands taken off, and as they are to be
  * when banded. The letters are those of the sheet layouts.
  */
-export function cutListPaper(boards: ReadonlyMap<Board, readonly CutSize[]>, title: Told, unit: Unit): Paper {
+export function cutListPaper(boards: ReadonlyMap<Board, readonly CutSize[]>, title: Told, reader: Reader): Paper {
   return {
     title,
     blocks: [
-      paragraph(tell(say.about({ unit }), unit)),
-      ...[...boards].flatMap(([board, sizes]) => boardBlocks(board, sizes, unit)),
+      paragraph(tell(say.about(), reader)),
+      ...[...boards].flatMap(([board, sizes]) => boardBlocks(board, sizes, reader)),
     ],
   };
 }
 
-function boardBlocks(board: Board, sizes: readonly CutSize[], unit: Unit): readonly Block[] {
+function boardBlocks(board: Board, sizes: readonly CutSize[], reader: Reader): readonly Block[] {
   const pieces = sizes.reduce((sum, one) => sum + one.pieces, 0);
   const square = sizes.reduce((sum, one) => sum + (one.length / 1e6) * (one.width / 1e6) * one.pieces, 0);
-  const told = tellerIn(unit);
+  const told = tellerTo(reader);
   return [
     heading(
       2,
@@ -49,7 +49,9 @@ function boardBlocks(board: Board, sizes: readonly CutSize[], unit: Unit): reado
       rows: sizes.map((size, i) => [
         letters(i),
         asItIs(String(size.pieces)),
-        ...[size.length, size.width, size.finishedLength, size.finishedWidth].map((each) => asItIs(figure(each, unit))),
+        ...[size.length, size.width, size.finishedLength, size.finishedWidth].map((each) =>
+          asItIs(figure(each, reader)),
+        ),
         told(bandsOf(size)),
         panelsNamed(size.panels),
       ]),

@@ -1,6 +1,6 @@
 import { matings, type Mating } from '../../boring/matings.js';
 import { kindOf } from '../../fittings/kinds.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { nominal } from '../../length/show.js';
 import type { Shop } from '../../shop/model.js';
 import type { BuiltCarcass } from '../built.js';
@@ -20,7 +20,7 @@ export interface Needed {
 }
 
 /** What is to be bought or taken from the shelf so that the boxes can be put together. Screws of backs are not counted. */
-export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, unit: Unit): readonly Needed[] {
+export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, reader: Reader): readonly Needed[] {
   const counts = new Map<string, Map<string, number>>();
   const add = (thing: string, carcass: string, count: number): void => {
     const each = counts.get(thing) ?? new Map<string, number>();
@@ -32,13 +32,13 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, u
       one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length * PINS_OF_A_SHELF * one.carcass.count;
     if (pins > 0) add(THINGS.pins, one.name, pins);
   }
-  return [...counts].map(([name, each]) => ({ name: asItIs(name), about: aboutOf(name, shop, unit), each }));
+  return [...counts].map(([name, each]) => ({ name: asItIs(name), about: aboutOf(name, shop, reader), each }));
 }
 
-function aboutOf(name: string, shop: Shop, unit: Unit): Told | '' {
-  if (name === THINGS.pins) return tell(say.pins({ diameter: shop.habits.rowDiameter }), unit);
+function aboutOf(name: string, shop: Shop, reader: Reader): Told | '' {
+  if (name === THINGS.pins) return tell(say.pins({ diameter: shop.habits.rowDiameter }), reader);
   const fitting = shop.fittings.get(name);
-  return fitting === undefined ? '' : asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, unit)));
+  return fitting === undefined ? '' : asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, reader)));
 }
 
 /** Fittings by name: one for each two bores that open into each other. */

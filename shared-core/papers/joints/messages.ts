@@ -1,4 +1,3 @@
-import type { Unit } from '../../length/units.js';
 import { counted, listed } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
 import { inUnit } from '../../words/names.js';
@@ -19,7 +18,7 @@ export const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;
 
 /** What is said of the joints of a job and what can come out at them. */
 export const say = messages('joints', {
-  how: ({ unit }: { readonly unit: Unit }) =>
+  how: (_: unknown, { unit }) =>
     `By the shop’s tolerances, in ${inUnit(unit)}: root of the sum of squares / not passed by 19 boxes of 20 / worst case.`,
   goesIn: ({ samples }: { readonly samples: number }) =>
     `Goes in: in how many of ${samples} sampled boxes every dowel or screw finds its bores with the play that it has. It says nothing of offsets and gaps.`,

@@ -1,8 +1,8 @@
-import { tellerIn, type Message } from '../../words/message.js';
+import { tellerTo, type Message } from '../../words/message.js';
 import { asItIs, joined, type Told } from '../../words/told.js';
 import { HEADS, percent, say } from './messages.js';
 import { fine } from '../../length/show.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import type { FigureName } from '../../tolerance/assemble.js';
 import type { Tolerances } from '../../shop/model.js';
 import { column, heading, list, paragraph, type Block, type Paper } from '../paper.js';
@@ -34,20 +34,20 @@ export interface Made {
   /** Boxes of each carcass. */
   readonly samples: number;
   readonly tolerances: Tolerances;
-  readonly unit: Unit;
+  readonly reader: Reader;
 }
 
 /** What can come out at every joint of a job by the shop's tolerances. */
 export function jointsPaper(boxes: readonly SpreadBox[], made: Made): Paper {
-  const { samples, tolerances, unit } = made;
+  const { samples, tolerances, reader } = made;
   const { frontLimit, stepLimit, gapLimit } = tolerances;
-  const limits = [frontLimit, stepLimit, gapLimit].map((limit) => fine(limit, unit));
+  const limits = [frontLimit, stepLimit, gapLimit].map((limit) => fine(limit, reader));
   return {
     title: '',
     blocks: [
       ...list(
-        [say.how({ unit }), say.goesIn({ samples }), say.within({ limits }), say.worstCase(), say.notMeasured()].map(
-          tellerIn(unit),
+        [say.how(), say.goesIn({ samples }), say.within({ limits }), say.worstCase(), say.notMeasured()].map(
+          tellerTo(reader),
         ),
       ),
       ...boxes.flatMap((box) => boxBlocks(box, made)),
@@ -57,12 +57,12 @@ export function jointsPaper(boxes: readonly SpreadBox[], made: Made): Paper {
 
 function boxBlocks(
   { name, joints, unknown, boxesClose, boxesFit }: SpreadBox,
-  { samples, unit }: Made,
+  { samples, reader }: Made,
 ): readonly Block[] {
-  const told = tellerIn(unit);
+  const told = tellerTo(reader);
   const cell = ({ worst, rootSumSquare, p95 }: Spread): Told =>
     joined(
-      [rootSumSquare, p95, worst].map((size) => asItIs(fine(size, unit))),
+      [rootSumSquare, p95, worst].map((size) => asItIs(fine(size, reader))),
       ' / ',
     );
   return [

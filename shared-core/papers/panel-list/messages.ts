@@ -7,8 +7,8 @@ export const say = messages('panel-list', {
   notWorkedOut: ({ carcass }: { readonly carcass: string }) => `${carcass}: cannot be worked out`,
   carcass: (
     { carcass, kind, box }: { readonly carcass: string; readonly kind: string; readonly box: readonly Micrometres[] },
-    { unit },
-  ) => `${carcass}: ${kind}, ${showSizes(box, unit)}`,
+    { reader },
+  ) => `${carcass}: ${kind}, ${showSizes(box, reader)}`,
   panel: (
     {
       panel,
@@ -21,6 +21,6 @@ export const say = messages('panel-list', {
       readonly cut: readonly Micrometres[];
       readonly board: string;
     },
-    { unit },
-  ) => `${panel}: ${showSizes(size, unit)}, to cut ${showSizes(cut, unit)}, ${board}`,
+    { reader },
+  ) => `${panel}: ${showSizes(size, reader)}, to cut ${showSizes(cut, reader)}, ${board}`,
 });

@@ -1,7 +1,7 @@
 import { ascending, listFigures } from '../../drawing/bore-map/hole-table.js';
 import { edgeWord, endWord, surfaceWord } from '../../drawing/words.js';
 import type { Panel } from '../../carcass/model.js';
-import type { Unit } from '../../length/units.js';
+import { unitFor, type Reader } from '../../length/reader.js';
 import { tell } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { say } from './messages.js';
@@ -19,7 +19,7 @@ export interface PieceCheck {
  * What is measured on the first piece that a set-up has bored, before all others are bored alike: where its holes stand, as
  * the bore map counts them, and how wide and deep they are.
  */
-export function firstPiece(run: Run, panel: Panel, unit: Unit): readonly PieceCheck[] {
+export function firstPiece(run: Run, panel: Panel, reader: Reader): readonly PieceCheck[] {
   const holes = run.steps.flatMap((step) => step.holes);
   const faces = [...new Set(holes.map(({ face }) => face))];
   return faces.flatMap((face) => {
@@ -28,21 +28,21 @@ export function firstPiece(run: Run, panel: Panel, unit: Unit): readonly PieceCh
     const isEnd = face === 'reference-end' || face === 'far-end';
     const across = isEnd ? surfaceWord(panel, 'outside') : endWord(panel, 'reference-end');
     const figures = (those: readonly PlannedHole[], of: (hole: PlannedHole) => number): Told =>
-      asItIs(`${listFigures(ascending(those.map(of)), unit)} ${unit}`);
+      asItIs(`${listFigures(ascending(those.map(of)), reader)} ${unitFor(reader)}`);
     const from = (what: string): Told =>
       tell(
         onFace === null ? say.measuredFrom({ from: what }) : say.measuredOnFaceFrom({ face: onFace, from: what }),
-        unit,
+        reader,
       );
     return [
       { name: from(edgeWord(panel, 'front')), value: figures(own, ({ u }) => u) },
       { name: from(across), value: figures(own, ({ v }) => v) },
       {
-        name: tell(onFace === null ? say.diameter() : say.diameterOnFace({ face: onFace }), unit),
+        name: tell(onFace === null ? say.diameter() : say.diameterOnFace({ face: onFace }), reader),
         value: figures(own, ({ diameter }) => diameter),
       },
       {
-        name: tell(onFace === null ? say.depth() : say.depthOnFace({ face: onFace }), unit),
+        name: tell(onFace === null ? say.depth() : say.depthOnFace({ face: onFace }), reader),
         value: depthsOf(own, (those) => figures(those, ({ depth }) => depth)),
       },
     ];

@@ -6,7 +6,8 @@ import { AGAINST, say, type Handled, type Lay } from './messages.js';
 import type { Panel } from '../../carcass/model.js';
 import { indexMove, offStop, turnOf } from '../../drawing/machine-view/words.js';
 import { edgeWord, endWord, facesExplained, stopCalled, surfaceWord } from '../../drawing/words.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import { blankOf } from '../../machining/blank.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
 import { strokesOf } from '../../machining/replay/replay.js';
@@ -47,7 +48,7 @@ export function laidRuns(setUp: SetUp, words: JobWords): readonly LaidRun[] {
 }
 
 /** The same for one panel. */
-function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit }: Omit<JobWords, 'panel'>): LaidRun {
+function laidRun(setUp: SetUp, run: Run, panel: Panel, { reader }: Omit<JobWords, 'panel'>): LaidRun {
   const read = strokesOf([setUp], run.carcass, run.panel, blankOf(panel));
   const tables = read.ok ? read.strokes.map(layOut) : [];
   const mixed = facesDown(setUp).length > 1;
@@ -62,7 +63,7 @@ function laidRun(setUp: SetUp, run: Run, panel: Panel, { unit }: Omit<JobWords, 
     };
   });
   const content = runContent(setUp, run, blankOf(panel));
-  return { carcass: run.carcass, panel: run.panel, pieces: run.pieces, size: sizeWords(panel, unit), content, steps };
+  return { carcass: run.carcass, panel: run.panel, pieces: run.pieces, size: sizeWords(panel, reader), content, steps };
 }
 
 /** 'outside face down, bottom end at near-left'; 'outside face down, left end to the head, front edge at square-left'. */
@@ -126,10 +127,10 @@ export function layRules(setUp: SetUp, words: JobWords): readonly Told[] {
       ? say.sameFaceDown({ face: FACES[down], edges, against })
       : say.facesDiffer({ edges, against });
   const explained = facesExplained(setUp.runs.flatMap(({ carcass, panel }) => words.panel(carcass, panel) ?? []));
-  return [tell(lies, words.unit), ...(explained === null ? [] : [explained])];
+  return [tell(lies, words.reader), ...(explained === null ? [] : [explained])];
 }
 
 /** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …'. */
-export function handledWords(handled: Handled, unit: Unit): Told {
-  return tell(say.handled(handled), unit);
+export function handledWords(handled: Handled, reader: Reader): Told {
+  return tell(say.handled(handled), reader);
 }

@@ -21,7 +21,7 @@ import { panelsNamed, piecesIn } from '../pieces.js';
 import { laidRuns, layRules, type LaidRun, type LaidStep } from './lay.js';
 import { bitSentences, comeSentences, inOrder, settingsOf, type InOrder } from './settings.js';
 import { countedFrom } from './spindles.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { tell } from '../../words/message.js';
 import { asItIs, joined, type Told } from '../../words/told.js';
 import { HEADS, say } from './messages.js';
@@ -48,41 +48,41 @@ export function setUpBlocks(
 
 function setUpPart(one: InOrder, number: number, of: number, words: JobWords, isRefused: PanelTest): readonly Block[] {
   const { setUp, seconds } = one.planned;
-  const { machineUnit: unit } = words;
+  const { machineReader: reader } = words;
   const laid = laidRuns(setUp, words);
-  const settings = settingsOf(one, unit);
+  const settings = settingsOf(one, reader);
   const work = workOf(setUp);
   return [
     heading(
       1,
-      tell(say.heading({ number, of, setUp: setUp.id }), unit),
-      tell(say.onMachine({ machine: setUp.machine.name, kind: KIND_WORDS[setUp.machine.kind] }), unit),
+      tell(say.heading({ number, of, setUp: setUp.id }), reader),
+      tell(say.onMachine({ machine: setUp.machine.name, kind: KIND_WORDS[setUp.machine.kind] }), reader),
     ),
-    cautions(setUp, laid, unit),
-    ...comeSentences(one, unit).map(paragraph),
+    cautions(setUp, laid, reader),
+    ...comeSentences(one, reader).map(paragraph),
     paragraph(
-      tell(settings.some(({ changed }) => changed) ? say.changeMarked({ seconds }) : say.nothingToChange(), unit),
+      tell(settings.some(({ changed }) => changed) ? say.changeMarked({ seconds }) : say.nothingToChange(), reader),
     ),
     figures(one, words),
-    paragraph(tell(say.thenWork({ work, seconds: secondsOf(work, words.handling) }), unit)),
+    paragraph(tell(say.thenWork({ work, seconds: secondsOf(work, words.handling) }), reader)),
     ...layRules(setUp, words).map(paragraph),
     runs(laid, isRefused, words),
   ];
 }
 
-function cautions(setUp: SetUp, laid: readonly LaidRun[], unit: Unit): Cautions {
+function cautions(setUp: SetUp, laid: readonly LaidRun[], reader: Reader): Cautions {
   const isLoose = laid.some(({ steps }) => steps.some(({ held }) => !held));
   return {
     kind: 'cautions',
-    items: [...cautionsFor(setUp).map(({ text }) => text), ...(isLoose ? [tell(say.unheld(), unit)] : [])],
+    items: [...cautionsFor(setUp).map(({ text }) => text), ...(isLoose ? [tell(say.unheld(), reader)] : [])],
   };
 }
 
 /** All settings, those to be changed marked; what is done with the bits is told in words. */
-function figures(one: InOrder, { machineUnit: unit }: JobWords): Figures {
+function figures(one: InOrder, { machineReader: reader }: JobWords): Figures {
   const { setUp, changes, found } = one.planned;
-  const doing = changes.machine && found === null ? [] : bitSentences(one, unit);
-  const settings = settingsOf(one, unit);
+  const doing = changes.machine && found === null ? [] : bitSentences(one, reader);
+  const settings = settingsOf(one, reader);
   return {
     kind: 'figures',
     figures: settings.map(({ name, value, about, changed }, index) => ({
@@ -93,21 +93,21 @@ function figures(one: InOrder, { machineUnit: unit }: JobWords): Figures {
       // The bits come last.
       doing: index === settings.length - 1 ? doing : [],
     })),
-    note: joined(restWords(setUp, unit), ' '),
+    note: joined(restWords(setUp, reader), ' '),
   };
 }
 
 /** What must not stand in the way: the stops that are not set, and the spindles without a bit. */
-function restWords({ machine, stops }: SetUp, unit: Unit): readonly Told[] {
+function restWords({ machine, stops }: SetUp, reader: Reader): readonly Told[] {
   const others = machine.stops.map(({ name }) => name).filter((name) => !stops.some((set) => set.name === name));
   return [
-    ...(described(machine).spindles === 'one' ? [] : [tell(say.counted({ from: countedFrom(machine) }), unit)]),
-    ...(others.length > 0 ? [tell(say.notInUse({ stops: others.map(stopCalled) }), unit)] : []),
+    ...(described(machine).spindles === 'one' ? [] : [tell(say.counted({ from: countedFrom(machine) }), reader)]),
+    ...(others.length > 0 ? [tell(say.notInUse({ stops: others.map(stopCalled) }), reader)] : []),
   ];
 }
 
 /** Stroke by stroke; panels that are equal, and are laid and bored alike, are one line with their number. */
-function runs(laid: readonly LaidRun[], isRefused: PanelTest, { machineUnit: unit }: JobWords): Table {
+function runs(laid: readonly LaidRun[], isRefused: PanelTest, { machineReader: reader }: JobWords): Table {
   const isOut = ({ carcass, panel }: LaidRun): boolean => isRefused(carcass, panel);
   const alike = grouped(laid, (run) => JSON.stringify([isOut(run), run.size, run.steps]));
   return {
@@ -123,17 +123,17 @@ function runs(laid: readonly LaidRun[], isRefused: PanelTest, { machineUnit: uni
       const [first] = same;
       if (first === undefined) return [];
       const { size, steps } = first;
-      const head = [tell(say.piecesOf({ pieces: piecesIn(same) }), unit), panelsNamed(same), size];
-      if (isOut(first)) return [[...head, '', tell(say.doNotBore(), unit)]];
+      const head = [tell(say.piecesOf({ pieces: piecesIn(same) }), reader), panelsNamed(same), size];
+      if (isOut(first)) return [[...head, '', tell(say.doNotBore(), reader)]];
       return steps.map((step, at) => [
         ...(at === 0 ? head : [null, null, null]),
         asItIs(String(at + 1)),
-        strokeWords(step, unit),
+        strokeWords(step, reader),
       ]);
     }),
   };
 }
 
-function strokeWords({ lowered, ...rest }: LaidStep, unit: Unit): Told {
-  return tell(say.stroke({ ...rest, lowered: lowered.map(stopCalled) }), unit);
+function strokeWords({ lowered, ...rest }: LaidStep, reader: Reader): Told {
+  return tell(say.stroke({ ...rest, lowered: lowered.map(stopCalled) }), reader);
 }

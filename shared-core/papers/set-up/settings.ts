@@ -4,7 +4,8 @@ import { MEASURED, say, SETTING_VALUES, SETTINGS } from './messages.js';
 import { showLength } from '../../length/show.js';
 import { headName } from '../../drawing/machine-view/words.js';
 import { stopCalled } from '../../drawing/words.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import type { Plan, PlannedSetUp } from '../../machining/plan/plan.js';
 import type { LoadedSpindle, SetStop, SetUp } from '../../machining/set-up.js';
 import { asItIs, type Told } from '../../words/told.js';
@@ -33,18 +34,18 @@ export function inOrder({ setUps }: Pick<Plan, 'setUps'>): readonly InOrder[] {
 }
 
 /** Everything that stands on the machine, in the order in which it is set. */
-export function settingsOf(one: InOrder, unit: Unit): readonly Setting[] {
-  return [...places(one, unit), ...stops(one, unit), depth(one, unit), bits(one, unit)];
+export function settingsOf(one: InOrder, reader: Reader): readonly Setting[] {
+  return [...places(one, reader), ...stops(one, reader), depth(one, reader), bits(one, reader)];
 }
 
 /** The fence and all that moves the spindles: extension, heads, height. */
-function places(one: InOrder, unit: Unit): readonly Setting[] {
+function places(one: InOrder, reader: Reader): readonly Setting[] {
   const { setUp, changes } = one.planned;
   const { machine, fence, height, extension } = setUp;
   const heads = headsSet(setUp);
   const at = (name: Told, place: Micrometres, about: Told, changed: boolean): Setting => ({
     name,
-    value: asItIs(showLength(place, unit)),
+    value: asItIs(showLength(place, reader)),
     about,
     changed,
   });
@@ -69,10 +70,10 @@ function places(one: InOrder, unit: Unit): readonly Setting[] {
   ];
 }
 
-function stops({ planned: { setUp, changes } }: InOrder, unit: Unit): readonly Setting[] {
+function stops({ planned: { setUp, changes } }: InOrder, reader: Reader): readonly Setting[] {
   return setUp.stops.map(({ name, side, position }) => ({
     name: stopCalled(name),
-    value: asItIs(showLength(position, unit)),
+    value: asItIs(showLength(position, reader)),
     about: stopMeasured(setUp.machine, side),
     changed: changes.stops.includes(name),
   }));
@@ -91,46 +92,48 @@ function stopMeasured(machine: SetUp['machine'], side: SetStop['side']): Told {
   }
 }
 
-function depth({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
+function depth({ planned: { setUp, changes } }: InOrder, reader: Reader): Setting {
   const { thickness } = setUp;
   return {
     name: SETTINGS.depth,
-    value: setUp.through ? tell(say.throughDepth({ depth: setUp.depth }), unit) : asItIs(showLength(setUp.depth, unit)),
-    about: thickness === null ? '' : tell(say.inBoards({ thickness }), unit),
+    value: setUp.through
+      ? tell(say.throughDepth({ depth: setUp.depth }), reader)
+      : asItIs(showLength(setUp.depth, reader)),
+    about: thickness === null ? '' : tell(say.inBoards({ thickness }), reader),
     changed: changes.depth,
   };
 }
 
-function bits({ planned: { setUp, changes } }: InOrder, unit: Unit): Setting {
-  return { name: SETTINGS.bits, value: bitWords(loadedIn(setUp), setUp, unit), about: '', changed: changes.bits > 0 };
+function bits({ planned: { setUp, changes } }: InOrder, reader: Reader): Setting {
+  return { name: SETTINGS.bits, value: bitWords(loadedIn(setUp), setUp, reader), about: '', changed: changes.bits > 0 };
 }
 
 /** What has to be done to come to a set-up from the one before, one sentence each, in order; none where nothing changes. */
-export function changeSentences(one: InOrder, unit: Unit): readonly Told[] {
+export function changeSentences(one: InOrder, reader: Reader): readonly Told[] {
   const { setUp, changes } = one.planned;
-  const moved = places(one, unit).filter(({ name, changed }) => changed && name !== SETTINGS.extension);
-  const set = stops(one, unit).filter(({ changed }) => changed);
+  const moved = places(one, reader).filter(({ name, changed }) => changed && name !== SETTINGS.extension);
+  const set = stops(one, reader).filter(({ changed }) => changed);
   return [
-    ...comeSentences(one, unit),
-    ...(changes.extension ? [tell(setUp.extension ? say.extensionOn() : say.extensionOff(), unit)] : []),
-    ...(moved.length > 0 ? [tell(say.setPlaces({ settings: moved }), unit)] : []),
-    ...(set.length > 0 ? [tell(say.setStops({ settings: set }), unit)] : []),
+    ...comeSentences(one, reader),
+    ...(changes.extension ? [tell(setUp.extension ? say.extensionOn() : say.extensionOff(), reader)] : []),
+    ...(moved.length > 0 ? [tell(say.setPlaces({ settings: moved }), reader)] : []),
+    ...(set.length > 0 ? [tell(say.setStops({ settings: set }), reader)] : []),
     ...(changes.depth
-      ? [tell((setUp.through ? say.setDepthThrough : say.setDepth)({ depth: setUp.depth }), unit)]
+      ? [tell((setUp.through ? say.setDepthThrough : say.setDepth)({ depth: setUp.depth }), reader)]
       : []),
-    ...bitSentences(one, unit),
+    ...bitSentences(one, reader),
   ];
 }
 
 /** How the operator comes to the machine; none where he stands there. */
-export function comeSentences({ planned: { setUp, changes, found } }: InOrder, unit: Unit): readonly Told[] {
+export function comeSentences({ planned: { setUp, changes, found } }: InOrder, reader: Reader): readonly Told[] {
   const machine = setUp.machine.name;
-  if (changes.machine) return [tell((found === null ? say.goFresh : say.goStanding)({ machine }), unit)];
-  return changes.turnHead ? [tell(say.turnHead({ machine }), unit)] : [];
+  if (changes.machine) return [tell((found === null ? say.goFresh : say.goStanding)({ machine }), reader)];
+  return changes.turnHead ? [tell(say.turnHead({ machine }), reader)] : [];
 }
 
 /** The bits to take out and to put in, one sentence each; none where they stay. */
-export function bitSentences(one: InOrder, unit: Unit): readonly Told[] {
+export function bitSentences(one: InOrder, reader: Reader): readonly Told[] {
   const { setUp, changes, found } = one.planned;
   if (changes.bits === 0) return [];
   const { out, into } = bitChanges(one);
@@ -138,8 +141,8 @@ export function bitSentences(one: InOrder, unit: Unit): readonly Told[] {
   const heads = 1 + Math.max(...[...out, ...into].map(({ head }) => head));
   const fence = found !== null && heads > setUp.fence.length ? Array<number>(heads).fill(0) : setUp.fence;
   return [
-    ...(out.length > 0 ? [tell(say.bitsOut({ bits: bitsOf(out, { ...setUp, fence }) }), unit)] : []),
-    ...(into.length > 0 ? [tell(say.bitsIn({ bits: bitsOf(into, setUp) }), unit)] : []),
+    ...(out.length > 0 ? [tell(say.bitsOut({ bits: bitsOf(out, { ...setUp, fence }) }), reader)] : []),
+    ...(into.length > 0 ? [tell(say.bitsIn({ bits: bitsOf(into, setUp) }), reader)] : []),
   ];
 }
 

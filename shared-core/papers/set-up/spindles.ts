@@ -3,7 +3,8 @@ import { tell } from '../../words/message.js';
 import type { Told } from '../../words/told.js';
 import { COUNTED_FROM, say, type BitsTold } from './messages.js';
 import { headName } from '../../drawing/machine-view/words.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import type { LoadedSpindle, SetUp } from '../../machining/set-up.js';
 
 type Machine = SetUp['machine'];
@@ -22,9 +23,9 @@ export function countedFrom(machine: Machine): Told {
 export function bitWords(
   spindles: readonly LoadedSpindle[],
   setUp: Pick<SetUp, 'machine' | 'fence'>,
-  unit: Unit,
+  reader: Reader,
 ): Told {
-  return tell(say.bits({ bits: bitsOf(spindles, setUp) }), unit);
+  return tell(say.bits({ bits: bitsOf(spindles, setUp) }), reader);
 }
 
 /** Which bits are where, by diameter and by heads that carry them alike. People count spindles from 1. */

@@ -1,7 +1,7 @@
 import type { Panel } from '../../carcass/model.js';
 import type { Handling } from '../../shop/model.js';
 import { showSizes } from '../../length/show.js';
-import type { Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
 import { asItIs, type Told } from '../../words/told.js';
 
 export { timeWords } from '../../words/time.js';
@@ -9,9 +9,9 @@ export { timeWords } from '../../words/time.js';
 /** The panels that set-ups speak of, and the units that their owner reads. */
 export interface JobWords {
   /** Of the job file: sizes of panels. */
-  readonly unit: Unit;
+  readonly reader: Reader;
   /** Of the shop file, which has the figures as the scales of the machines show them: stops, depths, bits, moves. */
-  readonly machineUnit: Unit;
+  readonly machineReader: Reader;
   /** Seconds that the boring of a panel takes in this shop. */
   readonly handling: Handling;
   /** A panel by the names in a set-up; undefined where there is none of these names. */
@@ -19,6 +19,6 @@ export interface JobWords {
 }
 
 /** '720 × 560 × 16 mm' */
-export function sizeWords({ length, width, thickness }: Panel, unit: Unit): Told {
-  return asItIs(showSizes([length, width, thickness], unit));
+export function sizeWords({ length, width, thickness }: Panel, reader: Reader): Told {
+  return asItIs(showSizes([length, width, thickness], reader));
 }

@@ -1,4 +1,4 @@
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Micrometres } from '../../length/units.js';
 import { counted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { inUnit } from '../../words/names.js';
@@ -18,16 +18,8 @@ export const PARTS = labels({ part: 'part', kept: 'offcut, kept', waste: 'waste'
 
 /** What the sheet layouts say. Costs are in the shop's own money. */
 export const say = messages('sheet-layouts', {
-  about: (
-    {
-      unit,
-      saw,
-      kerf,
-      stages,
-    }: { readonly unit: Unit; readonly saw: string; readonly kerf: Micrometres; readonly stages: number },
-    show,
-  ) =>
-    `Sizes as cut, bands taken off, in ${inUnit(unit)}. Saw: ${saw}, kerf ${show.exact(kerf)}, ${counted(stages, 'stage')}.`,
+  about: ({ saw, kerf, stages }: { readonly saw: string; readonly kerf: Micrometres; readonly stages: number }, show) =>
+    `Sizes as cut, bands taken off, in ${inUnit(show.unit)}. Saw: ${saw}, kerf ${show.exact(kerf)}, ${counted(stages, 'stage')}.`,
   caution: () =>
     'Guards and riving knife stay on the saw; hands stay clear of the blade. The saw’s manual and local rules decide.',
   noSize: () => 'No layout: the shop file gives no size of sheet for this board.',

@@ -1,10 +1,11 @@
 import { inOneNotation } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import { COINS } from '../../sheets/board-problem.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { CuttingPlan, Part, SheetLayout } from '../../sheets/model.js';
 import type { Board, PanelSaw } from '../../shop/model.js';
-import { tellerIn, type Message } from '../../words/message.js';
+import { tellerTo, type Message } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { letters } from '../letters.js';
 import { HEADS, PARTS, say } from './messages.js';
@@ -21,23 +22,23 @@ export interface BoardLayouts {
 }
 
 /** The cut list of a job, and the sheets that it is cut from in the order of their cuts; each size has a letter. */
-export function layoutsPaper(boards: readonly BoardLayouts[], saw: PanelSaw, unit: Unit): Paper {
-  const told = tellerIn(unit);
+export function layoutsPaper(boards: readonly BoardLayouts[], saw: PanelSaw, reader: Reader): Paper {
+  const told = tellerTo(reader);
   return {
     title: '',
     blocks: [
-      paragraph(told(say.about({ unit, saw: saw.name, kerf: saw.kerf, stages: saw.stages }))),
+      paragraph(told(say.about({ saw: saw.name, kerf: saw.kerf, stages: saw.stages }))),
       { kind: 'cautions', items: [told(say.caution())] },
-      ...boards.flatMap((each) => boardBlocks(each, unit)),
+      ...boards.flatMap((each) => boardBlocks(each, reader)),
     ],
   };
 }
 
-function boardBlocks({ board, sizes, plan }: BoardLayouts, unit: Unit): readonly Block[] {
+function boardBlocks({ board, sizes, plan }: BoardLayouts, reader: Reader): readonly Block[] {
   const figures = sizes.flatMap((one) => [one.length, one.width, one.finishedLength, one.finishedWidth]);
-  const write = inOneNotation(figures, unit);
+  const write = inOneNotation(figures, reader);
   const size = (length: Micrometres, width: Micrometres): Told => asItIs(`${write(length)} x ${write(width)}`);
-  const told = tellerIn(unit);
+  const told = tellerTo(reader);
   const list: Block = {
     kind: 'table',
     columns: [UNNAMED, column(HEADS.cut), column(HEADS.finished), figuresColumn(HEADS.pieces), column(HEADS.panels)],
@@ -61,7 +62,7 @@ function boardBlocks({ board, sizes, plan }: BoardLayouts, unit: Unit): readonly
         kind: 'picture',
         name: told(say.copies({ copies, stock: sheet.stock })),
         about: told(say.picture({ stock: sheet.stock })),
-        scene: sheetScene(sheet, sizes, unit),
+        scene: sheetScene(sheet, sizes, reader),
         file: null,
       },
       cutsTable(sheet.part, size),

@@ -1,5 +1,6 @@
 import { figure } from '../../length/show.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import type { Reader } from '../../length/reader.js';
+import type { Micrometres } from '../../length/units.js';
 import { fitText, textWidth } from '../../drawing/scene/lettering.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
 import type { LineType, PathShape, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
@@ -16,17 +17,17 @@ const ROOM = { width: 170, height: 110 };
 const HEIGHT = 2.5;
 
 /** One sheet with its pieces: letters and cut sizes of the list, what is kept of it, and what is waste (crossed). */
-export function sheetScene({ stock, part }: SheetLayout, sizes: readonly CutSize[], unit: Unit): Scene {
+export function sheetScene({ stock, part }: SheetLayout, sizes: readonly CutSize[], reader: Reader): Scene {
   const { length, width } = part.size;
   const scale = Math.max(scaleFor(length / 1000, ROOM.width), scaleFor(width / 1000, ROOM.height));
   const shapes: Shape[] = [];
-  draw(part, '', shapes, { sizes, unit, scale, height: width });
-  return pictureScene(asItIs(stock), shapes, scale, 1, unit);
+  draw(part, '', shapes, { sizes, reader, scale, height: width });
+  return pictureScene(asItIs(stock), shapes, scale, 1, reader);
 }
 
 interface Drawing {
   readonly sizes: readonly CutSize[];
-  readonly unit: Unit;
+  readonly reader: Reader;
   readonly scale: number;
   /** Of the sheet: y of the layout runs up, that of the page down. */
   readonly height: Micrometres;
@@ -70,7 +71,7 @@ function draw(part: Part, key: string, shapes: Shape[], drawing: Drawing): void 
       shapes.push(path('offcut', 'thin', 'paper', around));
       if (part.kept)
         label(
-          tell(say.offcut({ size: sizeWords(part, drawing.unit) }), drawing.unit),
+          tell(say.offcut({ size: sizeWords(part, drawing.reader) }), drawing.reader),
           '',
           key,
           box,
@@ -87,12 +88,12 @@ function draw(part: Part, key: string, shapes: Shape[], drawing: Drawing): void 
       return;
     case 'piece':
       shapes.push(path('piece', 'fine', 'board', around));
-      label(letters(Number(part.piece)), sizeWords(part, drawing.unit), key, box, shapes, drawing.scale);
+      label(letters(Number(part.piece)), sizeWords(part, drawing.reader), key, box, shapes, drawing.scale);
   }
 }
 
-function sizeWords({ size }: Part, unit: Unit): string {
-  return `${figure(size.length, unit)} × ${figure(size.width, unit)}`;
+function sizeWords({ size }: Part, reader: Reader): string {
+  return `${figure(size.length, reader)} × ${figure(size.width, reader)}`;
 }
 
 interface Box {

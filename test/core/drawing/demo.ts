@@ -24,6 +24,6 @@ export function drawnOf(text: string, shop: Shop): Drawn[] {
     const { carcass } = buildCarcass(spec, shop);
     if (carcass === null) return [];
     const boring = boreCarcass(spec, carcass, shop);
-    return [{ name: spec.name.value, carcass, boring, findings: [], unit: head.unit }];
+    return [{ name: spec.name.value, carcass, boring, findings: [], reader: head.unit }];
   });
 }

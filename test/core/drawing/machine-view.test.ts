@@ -33,7 +33,7 @@ function jobOf(file: string, shop: string) {
   const setUps = analysis.setUps().map(({ setUp }) => setUp);
   const drawnOf = (name: string): Drawn => {
     const { carcass, boring } = analysis.carcasses.find((one) => one.name === name)!;
-    return { name, carcass: carcass!, boring: boring!, findings: [], unit: analysis.unit };
+    return { name, carcass: carcass!, boring: boring!, findings: [], reader: analysis.unit };
   };
   const shown = setUps.flatMap((setUp) =>
     setUp.runs.flatMap(({ carcass, panel, steps }) => {

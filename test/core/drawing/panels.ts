@@ -147,7 +147,7 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
   }
   const carcass: Carcass = { count: 1, panels, joints, bays: [], back: 'grooved' };
   const boring: BoreMap = { rows, bores, unused: [] };
-  return { name: 'sink', carcass, boring, findings, unit };
+  return { name: 'sink', carcass, boring, findings, reader: unit };
 }
 
 export const unmatched: Finding = {

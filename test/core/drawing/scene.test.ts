@@ -230,7 +230,7 @@ describe('bore maps of the demo jobs', () => {
 
   it('dimension every place that is bored, each once', () => {
     for (const { what, scene, one, panel } of scenes()) {
-      if (panel === null || scene.unit !== 'mm') continue;
+      if (panel === null || scene.reader !== 'mm') continue;
       const bores = one.boring.bores.filter(({ panel: owner }) => owner === panel.key);
       const figures = (prefix: string): number[] =>
         textsIn(scene)

@@ -43,7 +43,7 @@ test('equal panels are one line of a set-up, whichever way they are written', ()
       analysis.carcasses.find(({ name }) => name === carcass)?.carcass?.panels.find((one) => one.key === key);
     const blocks = setUpBlocks(
       analysis.plan(),
-      { unit: 'mm', machineUnit: 'mm', handling: analysis.shop.handling, panel },
+      { reader: 'mm', machineReader: 'mm', handling: analysis.shop.handling, panel },
       () => false,
     );
     return asText({ title: '', blocks });

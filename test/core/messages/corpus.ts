@@ -17,7 +17,7 @@ import { allPanelsScene } from '../../../shared-core/drawing/bore-map/all-panels
 import { mapsToLookAt } from '../../../shared-core/service/bore-maps.js';
 import { drawingOf } from '../../../shared-core/service/drawing.js';
 import type { AnalysedFile } from '../../../shared-core/service/file.js';
-import { findingTotals, toldOf } from '../../../shared-core/service/findings.js';
+import { allFindings, findingTotals } from '../../../shared-core/service/findings.js';
 import { shopView } from '../../../shared-core/service/shop-view.js';
 import { jointsOf } from '../../../shared-core/service/joints.js';
 import { panelsOf } from '../../../shared-core/service/panels.js';
@@ -182,10 +182,10 @@ async function sayPapers(job: JobAnalysis): Promise<void> {
   mapsToLookAt(job, 'kitchen', [], (carcass, panel) => `${carcass}-${panel}`);
   carcassTotals(job);
   planTotals(job.plan());
-  findingTotals(1, toldOf(job, job.findings()));
+  findingTotals(1, allFindings({ kind: 'job', analysis: job }));
   for (const { name, carcass, boring, findings, spec } of job.carcasses) {
     if (carcass !== null && boring !== null && spec !== null)
-      allPanelsScene({ name, carcass, boring, findings, note: spec.note, unit: job.unit });
+      allPanelsScene({ name, carcass, boring, findings, note: spec.note, reader: job.unit });
   }
 }
 

@@ -41,8 +41,8 @@ export function sayHandMadeStrokes(): void {
     }
     const { handling: seconds } = readShop(NEUTRAL_SHOP_TEXT).shop;
     const words = {
-      unit: 'mm',
-      machineUnit: 'mm',
+      reader: 'mm',
+      machineReader: 'mm',
       handling: seconds,
       panel: (_: string, key: string) => carcass!.panels.find((each) => each.key === key),
     } as const;
@@ -84,7 +84,7 @@ export function sayHandMadeStrokes(): void {
   );
   headName(1, 3);
   const held = upright([step(lies, [0], 8)], { ...VERTICAL, clamps: [CLAMP] });
-  const drawn = { name: 'box', carcass: carcass!, boring: boring!, findings: [], unit: 'mm' } as const;
+  const drawn = { name: 'box', carcass: carcass!, boring: boring!, findings: [], reader: 'mm' } as const;
   machineScene(drawn, { setUps: [held], setUp: held.id, panel: 'left', step: 0 });
   const bottom = carcass!.panels.find(({ key }) => key === 'bottom')!;
   for (const through of [

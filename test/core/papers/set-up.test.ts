@@ -28,8 +28,8 @@ function analyse(text: string): JobAnalysis {
 }
 
 const wordsOf = (analysis: JobAnalysis): JobWords => ({
-  unit: analysis.unit,
-  machineUnit: 'mm',
+  reader: analysis.unit,
+  machineReader: 'mm',
   handling: analysis.shop.handling,
   panel: (carcass, key) =>
     analysis.carcasses.find(({ name }) => name === carcass)?.carcass?.panels.find((panel) => panel.key === key),
@@ -188,8 +188,8 @@ describe('random carcasses in random shops', () => {
         ({ job, machines }) => {
           const { spec, carcass, operations } = bored(job.spec, withMachines(job.shop, machines));
           const words: JobWords = {
-            unit: 'mm',
-            machineUnit: 'mm',
+            reader: 'mm',
+            machineReader: 'mm',
             handling: job.shop.handling,
             panel: (name, key) =>
               name === spec.name.value ? carcass.panels.find((panel) => panel.key === key) : undefined,

@@ -64,6 +64,30 @@ suite('settings', () => {
     await mended(editor);
   });
 
+  test('the unit that is set is shown at once, and the file keeps its own', async () => {
+    const settings = vscode.workspace.getConfiguration('borewright');
+    const editor = await openFile('pantry.carcass.yaml');
+    const text = editor.document.getText();
+    const name = editor.document.positionAt(text.indexOf('carcasses:') + 'carcasses:\n  '.length);
+    const isShownIn = async (unit: string): Promise<boolean> => {
+      const found = await vscode.commands.executeCommand<vscode.Hover[]>(
+        'vscode.executeHoverProvider',
+        editor.document.uri,
+        name,
+      );
+      return JSON.stringify(found.map(({ contents }) => contents)).includes(` ${unit} over all`);
+    };
+    await until('the unit of the file', () => isShownIn('mm'));
+    try {
+      await settings.update('lengths.unit', 'inches', vscode.ConfigurationTarget.Global);
+      await until('the unit that is set', () => isShownIn('in'));
+    } finally {
+      await settings.update('lengths.unit', undefined, vscode.ConfigurationTarget.Global);
+    }
+    await until('the unit of the file again', () => isShownIn('mm'));
+    assert.equal(editor.document.getText(), text);
+  });
+
   test('the task checks the folder, and its findings are problems', async () => {
     const [task] = await vscode.tasks.fetchTasks({ type: 'borewright' });
     assert.ok(task, 'a task of the command line');

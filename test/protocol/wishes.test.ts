@@ -13,6 +13,7 @@ const JOB = `carcasses:
 `;
 
 let severity: Readonly<Record<string, string>> = {};
+let lengths: Readonly<Record<string, string>> = {};
 let client: Client;
 let job: string;
 session(
@@ -29,14 +30,15 @@ session(
       null,
       (connection: MessageConnection) => {
         connection.onRequest('workspace/configuration', ({ items }: { items: readonly unknown[] }) =>
-          items.map(() => ({ findings: { severity } })),
+          items.map(() => ({ findings: { severity }, lengths })),
         );
       },
     ),
 );
 
-async function set(wanted: Readonly<Record<string, string>>): Promise<void> {
+async function set(wanted: typeof severity, shown: typeof lengths = {}): Promise<void> {
   severity = wanted;
+  lengths = shown;
   const told = client.changed.length;
   await client.connection.sendNotification('workspace/didChangeConfiguration', { settings: null });
   await client.until(() => client.changed.length > told, 'the findings by the new settings');
@@ -76,4 +78,22 @@ test('a severity that is set is that of the marks too', async () => {
   expect((await drawn()).filter((one) => one.rule === rule).map((one) => one.severity)).toContain('info');
   expect((await drawn()).filter((one) => one.rule === rule && one.severity === 'error')).toEqual([]);
   await set({});
+});
+
+test('a unit that is set is that of hovers, hints, findings and drawings at once, and goes again', async () => {
+  const messages = (): string => JSON.stringify(client.diagnostics.get(job)!.diagnostics.map(({ message }) => message));
+  const said = async (): Promise<readonly string[]> => [
+    (await client.hover(job, { line: 1, character: 3 }))!,
+    messages(),
+    JSON.stringify(((await client.drawing(params())) as { scene: { facts: unknown } }).scene.facts),
+  ];
+  const before = await said();
+  for (const words of before) expect(words).toMatch(/\d mm/);
+  await set({}, { unit: 'inches', inches: 'decimals' });
+  for (const words of await said()) {
+    expect(words).toMatch(/\d in\b/);
+    expect(words).not.toMatch(/\d+\/\d|600 mm/);
+  }
+  await set({}, { unit: 'parsecs', inches: 'roman' });
+  expect(await said()).toEqual(before);
 });
