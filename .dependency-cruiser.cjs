@@ -94,9 +94,9 @@ module.exports = {
     {
       name: 'core-packages',
       comment:
-        'The only packages in the core are the YAML reader and, in folders of their own, the writers of PDF and DXF.',
+        'The only packages in the core are the YAML reader and, in folders of their own, the writers of PDF, DXF and codes.',
       severity: 'error',
-      from: { path: at('shared-core/'), pathNot: at('shared-core/papers/render/(pdf|dxf)/') },
+      from: { path: at('shared-core/'), pathNot: at('shared-core/papers/(render/(pdf|dxf)|panel-labels)/') },
       to: { path: 'node_modules/', pathNot: 'node_modules/yaml/' },
     },
     {
@@ -105,6 +105,13 @@ module.exports = {
       severity: 'error',
       from: { path: at('shared-core/papers/render/pdf/') },
       to: { path: 'node_modules/', pathNot: 'node_modules/(@cantoo/pdf-lib|(@types/)?fontkit)/' },
+    },
+    {
+      name: 'code-packages',
+      comment: 'The codes of panel labels come from the library for them.',
+      severity: 'error',
+      from: { path: at('shared-core/papers/panel-labels/') },
+      to: { path: 'node_modules/', pathNot: 'node_modules/uqr/' },
     },
     {
       name: 'dxf-packages',

@@ -1,4 +1,4 @@
-import type { Scene } from '../drawing/scene/scene.js';
+import type { Box, Scene, Shape } from '../drawing/scene/scene.js';
 import type { Told } from '../words/told.js';
 
 /**
@@ -13,7 +13,7 @@ export interface Paper<T extends string = Told> {
 }
 
 export type Block<T extends string = Told> =
-  Heading<T> | Paragraph<T> | List<T> | Cautions<T> | Figures<T> | Table<T> | Picture<T>;
+  Heading<T> | Paragraph<T> | List<T> | Cautions<T> | Figures<T> | Table<T> | Picture<T> | Labels<T>;
 
 export interface Heading<T extends string = Told> {
   readonly kind: 'heading';
@@ -85,6 +85,31 @@ export interface Picture<T extends string = Told> {
   readonly scene: Scene;
   /** The file that has it, by its path from the paper's; null where it stands in the paper itself. */
   readonly file: string | null;
+}
+
+/**
+ * Labels on sheets of labels. Where they are printed, nothing else of the paper is: a sheet of labels has no room for it. Forms
+ * that cannot show them have the table.
+ */
+export interface Labels<T extends string = Told> {
+  readonly kind: 'labels';
+  readonly sheet: LabelPage;
+  /** Each drawn in millimetres from the top left corner of its label. */
+  readonly labels: readonly DrawnLabel<T>[];
+  readonly table: Table<T>;
+}
+
+/** Where the labels stand on each sheet, in millimetres from its top left corner, in the order to fill them. */
+export interface LabelPage {
+  readonly width: number;
+  readonly height: number;
+  readonly places: readonly Box[];
+}
+
+export interface DrawnLabel<T extends string = Told> {
+  /** What it says, for a reader who cannot see it. */
+  readonly about: T;
+  readonly shapes: readonly Shape[];
 }
 
 export const heading = <T extends string>(level: Heading['level'], text: T, aside: T | '' = ''): Heading<T> => ({

@@ -32,6 +32,7 @@ const TITLES = labels({
   'hardware-list': 'Hardware list',
   assembly: 'Assembly',
   checking: 'Checking',
+  'panel-labels': 'Panel labels',
 });
 export type PaperName = keyof typeof TITLES;
 
@@ -81,6 +82,32 @@ async function paperAlone(
       return assemblyPaper(built, shop, title, reader);
     case 'checking':
       return checkingPaper(built, shop.tolerances, title, reader);
+    case 'panel-labels':
+      return panelLabels(analysis, built, title);
+  }
+}
+
+async function panelLabels(analysis: JobAnalysis, carcasses: readonly BuiltCarcass[], title: Told): Promise<Paper> {
+  const { head, shop, reader, uri } = analysis;
+  const { labelsPaper } = await import('../papers/panel-labels/paper.js');
+  const file = fileNameOf(uri);
+  const job = {
+    carcasses,
+    boards: cutList(carcasses),
+    setUps: analysis.plan().setUps.map(({ setUp }) => setUp),
+    file,
+    sheet: shop.labelSheet,
+  };
+  return labelsPaper(job, title, asItIs(head.title === '' ? file : head.title), reader);
+}
+
+/** The last step of a URI, its escapes undone. */
+function fileNameOf(uri: string): string {
+  const last = uri.split('/').at(-1) ?? uri;
+  try {
+    return decodeURIComponent(last);
+  } catch {
+    return last;
   }
 }
 

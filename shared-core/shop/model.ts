@@ -5,6 +5,7 @@ import type { Model, Named } from '../schema/model.js';
 import type * as habitSchemas from './habit-schemas.js';
 import type * as machines from './machine-schemas.js';
 import type * as materials from './material-schemas.js';
+import type * as papers from './paper-schemas.js';
 
 // Everything of a shop is as its schema says, under names in camel case, with what is left out filled in; here stands only
 // what the schema does not say.
@@ -56,6 +57,9 @@ export type Handling = Model<typeof habitSchemas.handling>;
 /** Each a plus-or-minus bound; squareness over one metre of length. */
 export type Tolerances = Model<typeof habitSchemas.tolerances>;
 
+/** `marginLeft` and `marginTop` null: the labels stand in the middle of the page. */
+export type LabelSheet = Model<typeof papers.labelSheet>;
+
 /** Names of what the shop has but that cannot be read for a fault of its text: known, without figures. */
 export interface Unread {
   readonly boards: ReadonlySet<string>;
@@ -84,4 +88,5 @@ export interface Shop {
   readonly changeover: Changeover;
   readonly handling: Handling;
   readonly tolerances: Tolerances;
+  readonly labelSheet: LabelSheet;
 }

@@ -1,7 +1,7 @@
 /**
  * The shop that stands in where a job names none, as the file that its owner could write. Pitch, setback, row holes, board
- * thicknesses, dowel sizes, play of backs and limits of joints are common practice, no source; machines, times and tolerances
- * are invented.
+ * thicknesses, dowel sizes, play of backs and limits of joints are common practice, no source; machines, times, tolerances
+ * and the label sheet are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
 # Every figure of a machine here is invented. Measure your own, with the machine switched off and locked, and check it
@@ -229,4 +229,15 @@ tolerances:
   front-limit: 0.3
   step-limit: 0.3
   gap-limit: 0.3
+
+# The sheets that panel labels are printed on; measure one. margin-left and margin-top are left out where the labels stand in
+# the middle of the sheet.
+label-sheet:
+  page: a4
+  columns: 2
+  rows: 6
+  label-width: 92
+  label-height: 42
+  gap-across: 4
+  gap-down: 2
 `;

@@ -11,6 +11,7 @@ import { modelOf } from '../schema/model.js';
 import { emptyShop } from './empty.js';
 import { habits as habitSchema } from './habit-schemas.js';
 import { checkCompanions, namedHabits } from './habits.js';
+import { soundLabelSheet } from './label-sheet.js';
 import type { Shop } from './model.js';
 import { shopSchema, type ShopInput } from './schema.js';
 import { stockOf } from './stock.js';
@@ -46,6 +47,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     changeover: base.changeover,
     handling: base.handling,
     tolerances: base.tolerances,
+    labelSheet: base.labelSheet,
   };
   const model = modelOf(
     shopSchema,
@@ -68,6 +70,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const habits = namedHabits(model.habits, input.habits?.value ?? {}, usual, known, blamed, findings);
   checkCompanions(input, known, blamed, findings);
   const { title, bits, changeover, handling, tolerances } = model;
+  const labelSheet = soundLabelSheet(model.labelSheet, input['label-sheet'], base?.labelSheet ?? null, findings);
   findings.push(...unusedValues(root, habits));
   if (root === null && base !== null) findings.push(emptyShop(text, place));
   const unusable = broken.length > 0 || unitUnknown || hidesNames(root);
@@ -82,6 +85,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     changeover,
     handling,
     tolerances,
+    labelSheet,
   };
   // What a broken text seems to say is not worth telling.
   return { shop, findings: broken.length > 0 ? broken : findings, root };

@@ -5,6 +5,7 @@ import { choice, length, list, record, text, things } from '../schema/schema.js'
 import { changeover, habits, handling, tolerances } from './habit-schemas.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
 import { band, board } from './material-schemas.js';
+import { labelSheet } from './paper-schemas.js';
 
 export const shopSchema = record('shop', 'A workshop: its machines, materials and habits.', {
   title: usually(text('What the shop is called on its papers.'), ''),
@@ -32,6 +33,7 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   changeover: orEmpty(changeover),
   handling: orEmpty(handling),
   tolerances: orEmpty(tolerances),
+  'label-sheet': orEmpty(labelSheet),
 });
 
 export type ShopInput = Infer<typeof shopSchema>;

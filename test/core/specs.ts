@@ -166,6 +166,17 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       stepLimit: 0,
       gapLimit: 0,
     },
+    labelSheet: {
+      page: 'a4',
+      columns: 2,
+      rows: 5,
+      labelWidth: mm(90),
+      labelHeight: mm(50),
+      marginLeft: null,
+      marginTop: null,
+      gapAcross: 0,
+      gapDown: 0,
+    },
   };
 }
 

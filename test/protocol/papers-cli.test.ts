@@ -41,6 +41,7 @@ describe('papers', () => {
       'checking',
       'cut-list',
       'hardware-list',
+      'panel-labels',
       'set-ups',
       'sheet-layouts',
     ];
@@ -140,6 +141,7 @@ describe('papers', () => {
       'linked',
       '--only',
       'hardware-list',
+      'panel-labels',
       '--as',
       'text',
     );

@@ -178,6 +178,7 @@ function moved(shape: Shape, dx: number, dy: number): Shape {
     case 'bracket':
       return { ...shape, points: shape.points.map(by), flag: by(shape.flag) };
     case 'text':
+    case 'code':
       return { ...shape, x: shape.x + dx, y: shape.y + dy };
     case 'circle':
     case 'bore':

@@ -2,6 +2,11 @@ import { LETTERING } from '../scene/lettering.js';
 import { PRINTED, PRINTED_FINDINGS, PRINTED_INK, printedLines } from './print-look.js';
 import { coordinate } from './svg-tree.js';
 
+/** Drawings of several scales may stand on one page, each with a style sheet of its own. */
+export function lookClass(scale: number, wide: number): string {
+  return `look-${Math.round(scale * 1000)}-${Math.round(wide * 100)}`;
+}
+
 /**
  * The style sheet of a drawing in print. Inside it one unit is a millimetre of panel, so widths are multiplied by the scale.
  * @param wide width of an outline, in millimetres of paper
@@ -9,7 +14,7 @@ import { coordinate } from './svg-tree.js';
 export function printStyle(scale: number, wide: number): string {
   const w = (width: number): string => coordinate(width * scale);
   const dash = (width: number, ...steps: readonly number[]): string => steps.map((step) => w(step * width)).join(' ');
-  const within = '.borewright-drawing ';
+  const within = `.${lookClass(scale, wide)} `;
   const rules: readonly [string, string][] = [
     ['.paper', 'fill:#fff'],
     ['path,circle', `fill:none;stroke:${PRINTED_INK};stroke-width:${w(0.25)};stroke-linejoin:round`],
@@ -20,6 +25,7 @@ export function printStyle(scale: number, wide: number): string {
     ['.fill-board', 'fill:#fbf7ef'],
     ['.fill-paper', 'fill:#fff'],
     ['.fill-ink', 'fill:#1f1f1f'],
+    ['.code', 'fill:#000;stroke:none'],
     ['.centre-line.line-thin', 'stroke:#777'],
     ['.text', `font-family:${LETTERING};fill:#1f1f1f;stroke:none`],
     [

@@ -1,8 +1,8 @@
 import type { Scene, Shape, ShapeClass } from '../scene/scene.js';
 import { PURPOSES } from '../../fittings/purposes.js';
 import { PRINTED, WIDE_LINE } from './print-look.js';
-import { printStyle } from './print-style.js';
-import { coordinate, sceneNodes, type SvgNode } from './svg-tree.js';
+import { lookClass, printStyle } from './print-style.js';
+import { coordinate, fileNodes, type SvgNode } from './svg-tree.js';
 import { writeNode } from './write-node.js';
 
 /** Pixels for a millimetre of lettering: its capitals of 2.5 mm are 8 pixels high. */
@@ -25,7 +25,7 @@ export function smallSvg(scene: Scene): string {
     key: 'root',
     attributes: {
       xmlns: 'http://www.w3.org/2000/svg',
-      class: 'borewright-drawing',
+      class: `borewright-drawing ${lookClass(scene.scale, WIDE_LINE[scene.view])}`,
       width: pixels(width),
       height: pixels(height),
       viewBox: Object.values(box).join(' '),
@@ -40,7 +40,7 @@ export function smallSvg(scene: Scene): string {
 }
 
 function nodesOf(shape: Shape, scale: number): readonly SvgNode[] {
-  if (shape.kind !== 'bore') return sceneNodes({ shapes: [shape], scale }).map(bare);
+  if (shape.kind !== 'bore') return fileNodes({ shapes: [shape], scale }).map(bare);
   const { cx, cy, r, purpose, key } = shape;
   const attributes = {
     class: `hole-${PURPOSES[purpose].ink}`,

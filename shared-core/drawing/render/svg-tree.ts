@@ -1,8 +1,9 @@
-import { CAP_HEIGHT } from '../scene/lettering.js';
+import { CAP_HEIGHT, textWidth } from '../scene/lettering.js';
 import { markOf } from '../marks.js';
 import type { BorePurpose } from '../../fittings/names.js';
 import { PURPOSES } from '../../fittings/purposes.js';
 import type { Severity } from '../../findings/finding.js';
+import { codePath } from './code-path.js';
 import type { BoreShape, BracketShape, MarkShape, Point, Scene, Shape, TextShape } from '../scene/scene.js';
 
 /**
@@ -25,6 +26,32 @@ export function coordinate(value: number): string {
 /** The shapes of a scene, each as one element, in the order of painting. */
 export function sceneNodes(scene: Pick<Scene, 'shapes' | 'scale'>): readonly SvgNode[] {
   return scene.shapes.map((shape) => shapeNode(shape, scene.scale));
+}
+
+/** The same for a file, which may be read where the face of its lettering is missing: see `asWideAs`. */
+export function fileNodes(scene: Pick<Scene, 'shapes' | 'scale'>): readonly SvgNode[] {
+  return scene.shapes.map((shape) => {
+    const node = shapeNode(shape, scene.scale);
+    if (shape.kind !== 'text') return node;
+    const width = asWideAs(shape.text, shape.height, shape.strong, scene.scale);
+    return { ...node, attributes: { ...node.attributes, ...width } };
+  });
+}
+
+/**
+ * Has a reader draw a text as wide as it was measured, whatever face it has for it: another face is drawn closer or wider, and
+ * never runs into what stands beside it.
+ * @param height of the capitals, in millimetres of paper
+ */
+export function asWideAs(
+  text: string,
+  height: number,
+  strong: boolean,
+  scale: number,
+): Readonly<Record<string, string>> {
+  // A reader draws several blanks as one.
+  const width = textWidth(text.trim().replace(/\s+/g, ' '), height, strong) * scale;
+  return text.trim() === '' ? {} : { textLength: coordinate(width), lengthAdjust: 'spacingAndGlyphs' };
 }
 
 function shapeNode(shape: Shape, scale: number): SvgNode {
@@ -66,6 +93,8 @@ function shapeNode(shape: Shape, scale: number): SvgNode {
       return bracketNode(shape, scale);
     case 'bore':
       return boreNode(shape, data);
+    case 'code':
+      return leaf('path', shape.key, { class: classes, d: codePath(shape), ...data });
   }
 }
 

@@ -6,8 +6,8 @@ import { CAP_HEIGHT, fitText, textWidth } from '../scene/lettering.js';
 import type { Scene } from '../scene/scene.js';
 import { sentence } from '../../words/english.js';
 import { WIDE_LINE } from './print-look.js';
-import { printStyle } from './print-style.js';
-import { boreClass, coordinate, patternNodes, sceneNodes, type SvgNode } from './svg-tree.js';
+import { lookClass, printStyle } from './print-style.js';
+import { asWideAs, boreClass, coordinate, fileNodes, patternNodes, type SvgNode } from './svg-tree.js';
 import { writeNode } from './write-node.js';
 
 /** What stands about the drawing in a file: its head, and the hole table with the notes. */
@@ -44,7 +44,7 @@ export function toSvg(scene: Scene, options: SvgOptions = { table: true }): stri
     'drawing',
     shift - paper(frame.x),
     top - paper(frame.y),
-    sceneNodes(scene),
+    fileNodes(scene),
     ` scale(${coordinate6(1 / scale)})`,
   );
   const root: SvgNode = {
@@ -52,7 +52,7 @@ export function toSvg(scene: Scene, options: SvgOptions = { table: true }): stri
     key: 'root',
     attributes: {
       xmlns: 'http://www.w3.org/2000/svg',
-      class: 'borewright-drawing',
+      class: `borewright-drawing ${lookClass(scale, WIDE_LINE[scene.view])}`,
       width: `${coordinate(width)}mm`,
       height: `${coordinate(height)}mm`,
       viewBox: `0 0 ${coordinate(width)} ${coordinate(height)}`,
@@ -97,6 +97,7 @@ function text(key: string, x: number, y: number, words: string, height = TEXT, s
       'font-size': coordinate(height / CAP_HEIGHT),
       x: coordinate(x),
       y: coordinate(y),
+      ...asWideAs(words, height, strong, 1),
     },
     children: [],
     text: words,

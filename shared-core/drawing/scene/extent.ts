@@ -23,6 +23,8 @@ export function shapeBox(shape: Shape, scale: number): Box {
     case 'path':
     case 'bracket':
       return boxOf(shape.points, 0);
+    case 'code':
+      return { x: shape.x, y: shape.y, width: shape.size, height: shape.size };
     case 'circle':
     case 'bore':
     case 'mark':

@@ -26,7 +26,7 @@ export const LETTERING = "Arial, Helvetica, 'Liberation Sans', sans-serif";
 /** Height of Helvetica's capitals over its font size (Adobe Core 14 font metrics: CapHeight 718). */
 export const CAP_HEIGHT = 0.718;
 /** How far the lowest letters reach below the base line, over the font size (Descender -207, bold as well). */
-const DESCENT = 0.207;
+export const DESCENT = 0.207;
 
 /** Width of a line of lettering whose capitals are `height` high, in the unit of `height`. */
 export function textWidth(text: string, height: number, strong: boolean): number {

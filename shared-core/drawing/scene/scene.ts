@@ -101,6 +101,7 @@ export type ShapeClass =
   | 'panel-name'
   | 'finding'
   | 'loose-shelf'
+  | 'code'
   | MachineClass;
 
 /** What stands on a machine's table. */
@@ -207,7 +208,16 @@ export interface BracketShape extends Common {
   readonly points: readonly Point[];
   readonly flag: Point;
 }
-export type Shape = LineShape | PathShape | CircleShape | BoreShape | TextShape | MarkShape | BracketShape;
+/** A two-dimensional code: dark squares in a field of `size` by `size`, the blank border about them left out. */
+export interface CodeShape extends Common {
+  readonly kind: 'code';
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+  /** Row by row from the top; true is dark. */
+  readonly dark: readonly (readonly boolean[])[];
+}
+export type Shape = LineShape | PathShape | CircleShape | BoreShape | TextShape | MarkShape | BracketShape | CodeShape;
 
 export interface Point {
   readonly x: number;

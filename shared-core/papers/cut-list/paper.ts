@@ -1,12 +1,12 @@
-import type { EdgeName } from '../../job/model.js';
 import { figure } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { Board } from '../../shop/model.js';
-import { tell, tellerTo, type Message } from '../../words/message.js';
+import { tell, tellerTo } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { letters } from '../letters.js';
 import { panelsNamed } from '../pieces.js';
+import { bandsOf } from './bands.js';
 import { EDGES, HEADS, say } from './messages.js';
 import { UNNAMED, column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 
@@ -52,22 +52,9 @@ function boardBlocks(board: Board, sizes: readonly CutSize[], reader: Reader): r
         ...[size.length, size.width, size.finishedLength, size.finishedWidth].map((each) =>
           asItIs(figure(each, reader)),
         ),
-        told(bandsOf(size)),
+        told(bandsOf(size.bands, (edge) => EDGES[edge])),
         panelsNamed(size.panels),
       ]),
     },
   ];
-}
-
-const ORDER: readonly EdgeName[] = ['front', 'back', 'reference-end', 'far-end'];
-
-function bandsOf({ bands }: CutSize): Message {
-  const edgesOf = new Map<string, string[]>();
-  for (const edge of ORDER) {
-    const band = bands[edge];
-    if (band !== null) edgesOf.set(band.name, [...(edgesOf.get(band.name) ?? []), EDGES[edge]]);
-  }
-  return edgesOf.size === 0
-    ? say.noBand()
-    : say.bands({ bands: [...edgesOf].map(([band, edges]) => ({ band, edges })) });
 }

@@ -6,7 +6,8 @@ import type { Paper } from '../paper.js';
  * as above is written out, so that every line stands for itself. With more than one table the heading is the first column.
  * null where the paper has no table.
  */
-export function asCsv({ blocks }: Paper<string>): string | null {
+export function asCsv(paper: Paper<string>): string | null {
+  const blocks = paper.blocks.map((block) => (block.kind === 'labels' ? block.table : block));
   const lines: (readonly string[])[] = [];
   let part = '';
   let heads = '';

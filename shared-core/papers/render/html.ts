@@ -1,5 +1,6 @@
 import { toSvg } from '../../drawing/render/svg.js';
 import type { Block, Figures, Heading, Paper, Picture, Table } from '../paper.js';
+import { labelSheetsHtml, labelStyle } from './labels-html.js';
 import { PAGE_STYLE } from './html-style.js';
 
 /**
@@ -13,7 +14,7 @@ export function asHtml({ title, blocks }: Paper<string>): string {
 <meta name="viewport" content="width=device-width">
 <title>${escaped(title)}</title>
 <style>
-${PAGE_STYLE}</style>
+${PAGE_STYLE}${blocks.flatMap((block) => (block.kind === 'labels' ? [labelStyle(block)] : [])).join('')}</style>
 <h1>${escaped(title)}</h1>
 ${[...contents(blocks), ...bodies(blocks)].join('\n')}
 </html>
@@ -60,6 +61,8 @@ function body(block: Block<string>, index: number): string {
       return tableHtml(block);
     case 'picture':
       return pictureHtml(block);
+    case 'labels':
+      return labelSheetsHtml(block);
   }
 }
 

@@ -43,6 +43,8 @@ function blockLines(block: Block<string>, indent: string): readonly string[] {
       return figureLines(block, indent);
     case 'table':
       return tableLines(block, `${indent}  `);
+    case 'labels':
+      return tableLines(block.table, `${indent}  `);
     case 'picture':
       return [`${indent}  ${tell(say.picture(block), 'mm')}`];
   }

@@ -150,6 +150,17 @@ habits:
   sizes: { base: { height: 743 } }
   share-places: yes
   shared-load: [1, 6, 10, 15]
+
+label-sheet:
+  page: a4
+  columns: 3
+  rows: 8
+  label-width: 63
+  label-height: 34
+  margin-left: 8
+  margin-top: 9
+  gap-across: 2.5
+  gap-down: 0
 `;
 
 /** Texts to look an example up in, the first that has the key first. */

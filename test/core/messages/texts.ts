@@ -311,6 +311,7 @@ export const SHOPS: readonly string[] = [
   changed('  stop: 30', '  stop: soon'),
   changed('  stop: 30', '  stop: -1'),
   changed('  stop: 30', '  stop: 1000000'),
+  'label-sheet: { columns: 4 }\n',
 ];
 
 /** The built-in shop whose joints share one load of bits. */

@@ -3,6 +3,7 @@ import type { Block, Heading, Paper } from '../../paper.js';
 import { Flow, MARGIN, type Piece } from './flow.js';
 import { Fonts, type FontFiles } from './fonts.js';
 import type { PageSize } from '../page-size.js';
+import { labelPages } from './label-pages.js';
 import { hex } from './pen.js';
 import { piecesOf } from './pieces.js';
 import { TEXT } from './text-pieces.js';
@@ -33,6 +34,11 @@ export async function asPdf(
   document.setCreationDate(NO_DATE);
   document.setModificationDate(NO_DATE);
   const fonts = await Fonts.embed(document, files);
+  const labels = blocks.filter((block) => block.kind === 'labels');
+  if (labels.length > 0) {
+    for (const one of labels) labelPages(document, fonts, one);
+    if (document.getPageCount() > 0) return document.save({ useObjectStreams: true });
+  }
   const flow = new Flow(document, fonts, page);
   flow.add(allPieces(title, blocks, fonts, flow));
   if (flow.pages === 0) flow.open();

@@ -10,6 +10,8 @@ export function piecesOf(block: Block<string>, fonts: Fonts, room: Pick<Flow, 'w
   switch (block.kind) {
     case 'table':
       return tablePieces(block, fonts, room.width);
+    case 'labels':
+      return tablePieces(block.table, fonts, room.width);
     case 'picture':
       return [picturePiece(block, fonts, room)];
     default:

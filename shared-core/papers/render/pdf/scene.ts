@@ -9,10 +9,12 @@ import {
   WIDE_LINE,
   type PrintedLine,
 } from '../../../drawing/render/print-look.js';
+import { codePath } from '../../../drawing/render/code-path.js';
 import { CAP_HEIGHT } from '../../../drawing/scene/lettering.js';
 import type {
   BoreShape,
   BracketShape,
+  CodeShape,
   LineType,
   MarkShape,
   Point,
@@ -102,6 +104,9 @@ class Drawer {
         return;
       case 'bracket':
         this.#bracket(shape);
+        return;
+      case 'code':
+        this.#code(shape);
     }
   }
 
@@ -135,6 +140,11 @@ class Drawer {
     const stroke = { width: 0.5 * this.#shrink, colour: hex(PRINTED_FINDINGS[severity]) };
     this.#pen.path(this.#path(points, false), { stroke });
     this.#flag(severity, this.#x(flag.x), this.#y(flag.y));
+  }
+
+  #code({ x, y, size, dark }: CodeShape): void {
+    const place = { x: this.#x(x), y: this.#y(y), size: this.#size(size), dark };
+    this.#pen.path(codePath(place), { fill: hex('#000000') });
   }
 
   /** The form tells the gravity as well as the colour. */

@@ -11,7 +11,7 @@ const ABOVE = { 1: 8, 2: 6, 3: 4 } as const;
 const NAME_WIDTH = 38;
 const QUIET = hex('#555555');
 
-type TextBlock = Exclude<Block<string>, { kind: 'table' | 'picture' }>;
+type TextBlock = Exclude<Block<string>, { kind: 'table' | 'picture' | 'labels' }>;
 
 export function textPieces(block: TextBlock, fonts: Fonts, width: number): readonly Piece[] {
   switch (block.kind) {
