@@ -39,8 +39,9 @@ export function buildCarcass(
     }
   const { bays } = layout;
   const joints = buildJoints(new Standing(spec, panels, bays), shop);
+  const doors = layout.doors.map(({ key, hung, upright }) => ({ key, hung, upright }));
   return {
-    carcass: { count: spec.count.value, panels, joints, bays, back: box.back?.how ?? 'none' },
+    carcass: { count: spec.count.value, panels, joints, bays, doors, back: box.back?.how ?? 'none' },
     problems: problems.found,
   };
 }

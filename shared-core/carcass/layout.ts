@@ -1,5 +1,6 @@
 import { layBays, type PlacedDivider } from './bays.js';
 import type { Box } from './box.js';
+import { placeDoors, type PlacedDoor } from './doors.js';
 import type { Bay } from './model.js';
 import type { Problems } from './problems.js';
 import { placeShelves, type PlacedShelf } from './shelves.js';
@@ -12,6 +13,8 @@ export interface Layout {
   readonly bays: readonly Bay[];
   /** From the bottom up. */
   readonly shelves: { readonly fixed: readonly PlacedShelf[]; readonly loose: readonly PlacedShelf[] };
+  /** From left to right. */
+  readonly doors: readonly PlacedDoor[];
   /** For what does not find its place. */
   readonly problems: Problems;
 }
@@ -19,5 +22,6 @@ export interface Layout {
 /** Finds a place for everything in the box; what has none is left out and told. */
 export function layOut(box: Box, problems: Problems): Layout {
   const { dividers, bays } = layBays(box, problems);
-  return { box, dividers, bays, shelves: placeShelves(box, bays, problems), problems };
+  const shelves = placeShelves(box, bays, problems);
+  return { box, dividers, bays, shelves, doors: placeDoors(box, bays, problems), problems };
 }

@@ -89,6 +89,25 @@ export const say = messages('size', {
     show,
   ) =>
     `${shelf} has no width left: the clear depth is ${show.length(clear)}, and the setback of the shelf takes ${show.length(setback)}. Make the setback smaller.`,
+  shelfInDoor: (
+    { shelf, setback, inset }: { readonly shelf: string; readonly setback: Micrometres; readonly inset: Micrometres },
+    show,
+  ) =>
+    `${shelf} stands ${show.length(setback)} back from the front and runs into an inset door, which reaches ${show.length(inset)} back. Make its setback at least ${show.length(inset)}.`,
+  doorsBeforeDividers: ({ bays }: { readonly bays: number }) =>
+    `An inset door cannot hang before the dividers between ${bays} bays, because they reach to the front. Say with \`bays\` what hangs before each bay, or make the doors overlay ones.`,
+  doorBayMissing: ({ asked, bays }: { readonly asked: number; readonly bays: number }) =>
+    `The doors of ${asked} bays are listed, but the carcass has ${bays}. List no more than it has, or add a divider.`,
+  doorNoSize: (
+    { door, width, height }: { readonly door: string; readonly width: Micrometres; readonly height: Micrometres },
+    show,
+  ) =>
+    `${door} would be ${show.length(width)} wide and ${show.length(height)} high. Make its reveals and gaps smaller, or the carcass larger.`,
+  doorTooThick: (
+    { door, thickness, clear }: { readonly door: string; readonly thickness: Micrometres; readonly clear: Micrometres },
+    show,
+  ) =>
+    `${door} is ${show.length(thickness)} thick and finds no room in a clear depth of ${show.length(clear)}. Give it a thinner board, or make it an overlay door.`,
   dividerUnderRails: ({ thick: [front, back] }: Pick<Side, 'thick'>, show) =>
     `A divider cannot end under both rails, because the front one is ${show.length(front)} thick and the rear one ${show.length(back)}. Give both the same board.`,
   dividerOutside: (

@@ -15,7 +15,8 @@ export type PanelRole =
   | 'fixed-shelf'
   | 'loose-shelf'
   | 'back'
-  | 'plinth';
+  | 'plinth'
+  | 'door';
 
 /** An axis of the carcass frame with its direction. x to the right, y to the back, z up. */
 export type Axis = '+x' | '-x' | '+y' | '-y' | '+z' | '-z';
@@ -52,7 +53,7 @@ export interface Groove {
 }
 
 export interface Panel {
-  /** Unique in the carcass: left, right, bottom, top, rail-front, rail-back, divider-1, shelf-1[-bay-2], loose-1[-bay-2], back, plinth. */
+  /** Unique in the carcass: left, right, bottom, top, rail-front, rail-back, divider-1, shelf-1[-bay-2], loose-1[-bay-2], back, plinth, door-1. */
   readonly key: string;
   readonly role: PanelRole;
   /** Finished size, bands included: length along v, width along u, thickness along t. */
@@ -102,6 +103,14 @@ export interface Bay {
   readonly right: string;
 }
 
+/** How a door hangs: on which hand, and the key of the upright that carries it. */
+export interface Door {
+  /** Its panel's. */
+  readonly key: string;
+  readonly hung: Hand;
+  readonly upright: string;
+}
+
 export interface Carcass {
   /** How many equal ones are made. */
   readonly count: number;
@@ -109,5 +118,7 @@ export interface Carcass {
   readonly joints: readonly Joint[];
   /** From the left. */
   readonly bays: readonly Bay[];
+  /** From the left. */
+  readonly doors: readonly Door[];
   readonly back: BackHow;
 }

@@ -1,13 +1,14 @@
 import type { Micrometres } from '../length/units.js';
 import type { Carcass } from './model.js';
 import { extentsOf, type CarcassAxis } from './pose.js';
+import { isOfBox } from './roles.js';
 
 /**
- * The outside of the box as its panels make it, bands included; a plinth stands under it and does not count. What takes the
- * box as a whole, such as a clamp, asks for this and not for the size that is written.
+ * The outside of the box as its panels make it, bands included; what stands under it or hangs before it does not count. What
+ * takes the box as a whole, such as a clamp, asks for this and not for the size that is written.
  */
 export function outerSize({ panels }: Carcass): Readonly<Record<'width' | 'height' | 'depth', Micrometres>> {
-  const box = panels.filter(({ role }) => role !== 'plinth').map(extentsOf);
+  const box = panels.filter(isOfBox).map(extentsOf);
   const along = (axis: CarcassAxis): Micrometres =>
     Math.max(...box.map((one) => one[axis].to)) - Math.min(...box.map((one) => one[axis].from));
   return { width: along('x'), height: along('z'), depth: along('y') };

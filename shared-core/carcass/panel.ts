@@ -14,8 +14,10 @@ export interface Outline {
   readonly length: Micrometres;
   readonly width: Micrometres;
   readonly board: Board;
-  /** Edges that are seen: they carry the carcass's band unless the job says otherwise. */
+  /** Edges that are seen: they carry a band unless the job says otherwise. */
   readonly seen: readonly EdgeName[];
+  /** Of the edges that are seen; the carcass's where it is left out. */
+  readonly band?: Located<string>;
   readonly grooves: readonly Groove[];
   /** The text that makes it. */
   readonly cause: Pick<Located<unknown>, 'place' | 'path'>;
@@ -27,7 +29,7 @@ export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline
   const band = (edge: EdgeName): Band | null => {
     const choice = chosenBand(spec, key, edge);
     if (choice !== undefined) return bandNamed(shop, choice.value);
-    return seen.includes(edge) ? bandNamed(shop, spec.band.value) : null;
+    return seen.includes(edge) ? bandNamed(shop, (outline.band ?? spec.band).value) : null;
   };
   const bands = {
     front: band('front'),

@@ -1,5 +1,7 @@
 import type { Located } from '../document/place.js';
 import type { carcassSchema } from '../job/schema.js';
+import type { LongEdge } from '../words/names.js';
+import type { Told } from '../words/told.js';
 import type { Layout } from './layout.js';
 import type { Bay, Panel } from './model.js';
 import type { Outline } from './panel.js';
@@ -17,8 +19,12 @@ export interface Role {
    * stands beside it or the job asks for them.
    */
   readonly rows: 'set-grid' | 'keep-to-grid' | 'none';
+  /** Whether it is one of the panels that the box is pressed together from; a plinth stands under it, a door hangs before it. */
+  readonly belongs: 'to-box' | 'under-box' | 'before-box';
   /** The face that a fitting is put in from, so that it does not show. */
   readonly hiddenFace: 'inside' | 'outside';
+  /** What its long edges are called: `front` is the one that bores are counted from. */
+  readonly edges: Readonly<Record<'front' | 'back', LongEdge & Told>>;
   /** Which way its faces look, for a panel that has an inside of the box on both; null where inside and outside say it. */
   readonly looks: Looks | null;
   /** The keys that such panels of a carcass may have under `panels`; see `job/panel-key.ts`. */
@@ -30,10 +36,18 @@ export interface Role {
    * of its carcass.
    */
   readonly sizes: Readonly<Record<'length' | 'width', SizeGivenBy>>;
+  /** What of the job says their board and their bands, where it is not the carcass itself. */
+  readonly materials?: (spec: CarcassSpec) => Materials;
   /** The panels of this role that a carcass has. One that cannot stand is left out, and the problem told. */
   readonly outlines: (layout: Layout) => readonly Outline[];
   /** Where ends meet faces on account of one such panel: of every two roles that meet, one tells it. */
   readonly meetings: (panel: Panel, standing: Standing) => readonly Meeting[];
+}
+
+/** The board of panels, and the band of their edges that are seen. */
+export interface Materials {
+  readonly board: Located<string>;
+  readonly band: Located<string>;
 }
 
 export type SizeGivenBy = (spec: CarcassSpec, panel: Panel, bays: readonly Bay[]) => Located<unknown>;

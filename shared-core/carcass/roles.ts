@@ -1,9 +1,10 @@
-import { LYING_ENDS, UPRIGHT_ENDS, type EndName } from '../words/names.js';
+import { LYING_ENDS, UPRIGHT_ENDS, type EndName, type LongEdge } from '../words/names.js';
 import type { Told } from '../words/told.js';
 import type { Panel, PanelRole } from './model.js';
-import type { Role } from './role.js';
+import type { Materials, Role } from './role.js';
 import { back } from './roles/back.js';
 import { divider } from './roles/divider.js';
+import { door } from './roles/door.js';
 import { bottom, top } from './roles/horizontals.js';
 import { plinth } from './roles/plinth.js';
 import { rail } from './roles/rail.js';
@@ -26,6 +27,7 @@ export const ROLES = {
   'loose-shelf': looseShelf,
   back,
   plinth,
+  door,
 } satisfies Readonly<Record<PanelRole, Role>>;
 
 /** What is known of the part that a panel plays. */
@@ -38,9 +40,24 @@ export function isUpright(panel: Pick<Panel, 'role'>): boolean {
   return roleOf(panel).stands === 'upright';
 }
 
+/** Whether it is one of the panels that the box is pressed together from. */
+export function isOfBox(panel: Pick<Panel, 'role'>): boolean {
+  return roleOf(panel).belongs === 'to-box';
+}
+
 /** Whether it is one of the two outer uprights, whose rows set the pitch grid. */
 export function setsGrid(panel: Pick<Panel, 'role'>): boolean {
   return roleOf(panel).rows === 'set-grid';
+}
+
+/** The board and the band that the job gives panels of the role, unless it chooses for the single one. */
+export function materialsOf(spec: CarcassSpec, panel: Pick<Panel, 'role'>): Materials {
+  return roleOf(panel).materials?.(spec) ?? spec;
+}
+
+/** What the edge is called that bores are counted from, or the one across from it. */
+export function edgeNamed(panel: Pick<Panel, 'role'>, edge: 'front' | 'back'): LongEdge & Told {
+  return roleOf(panel).edges[edge];
 }
 
 /** What an end is called by how the panel stands. */

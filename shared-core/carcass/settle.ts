@@ -7,6 +7,7 @@ import type { Shop } from '../shop/model.js';
 import { sizeOfKind } from '../shop/habits.js';
 import { measureBox, type Box } from './box.js';
 import { boardFor, boardNamed } from './choices.js';
+import { insetBefore } from './doors.js';
 import { extent, type Interval } from './interval.js';
 import { say } from './messages.js';
 import { Problems, type Problem } from './problems.js';
@@ -43,8 +44,11 @@ export function settle(job: JobCarcass, shop: Shop): Settled {
   const taken = box === null ? [] : (fixed ?? []).map((shelf) => runOf(shelf, box));
   const left = opening === null ? [] : openingsBetween(opening, taken);
   const loose = shelves('loose', job.looseShelves, looseOn(shop.habits), left);
+  const parted = { ...bare, dividers: dividers ?? [] };
+  const behind = (some: readonly ShelfSpec[] | null): readonly ShelfSpec[] =>
+    (some ?? []).map((one) => behindDoors(one, parted, shop));
   return {
-    spec: { ...bare, dividers: dividers ?? [], fixedShelves: fixed ?? [], looseShelves: loose ?? [] },
+    spec: { ...parted, fixedShelves: behind(fixed), looseShelves: behind(loose) },
     problems: problems.found,
     isWhole: dividers !== null && fixed !== null && loose !== null,
   };
@@ -61,6 +65,7 @@ function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
   });
   const sized = (height: Micrometres, rowOffset: Micrometres): CarcassSpec => ({
     ...job,
+    doors: { ...job.doors, board: job.doors.board ?? job.board, band: job.doors.band ?? job.band },
     height: job.height ?? unwritten(height, 'height'),
     rowOffset: job.rowOffset ?? unwritten(rowOffset, 'row-offset'),
     dividers: [],
@@ -137,6 +142,14 @@ function countedShelves(
     const at = counted(place, asked.count, index);
     return { ...asked.each(at), key: keyOf(thing, index + 1), board: spec.board };
   });
+}
+
+/** A shelf whose setback nobody wrote stands back behind inset doors by as much as it does from the front without them. */
+function behindDoors(shelf: ShelfSpec, spec: CarcassSpec, shop: Shop): ShelfSpec {
+  const { setback, bay } = shelf;
+  if (setback.written || shop.boards.size === 0) return shelf;
+  const inset = insetBefore(spec, shop, bay === null ? null : bay.value - 1);
+  return inset === 0 ? shelf : { ...shelf, setback: { ...setback, value: setback.value + inset } };
 }
 
 /** A place that follows from a count: blamed on the count, written as an item of the list that could stand there. */

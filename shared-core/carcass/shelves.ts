@@ -4,6 +4,7 @@ import type { Micrometres } from '../length/units.js';
 import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
+import { insetBefore } from './doors.js';
 import { extent, overlaps, within, type Interval } from './interval.js';
 import { say } from './messages.js';
 import type { Bay, Point3 } from './model.js';
@@ -77,10 +78,23 @@ function tryShelf(room: Room, shelf: ShelfSpec, kind: ShelfKind, bay: Bay, index
   const run = { from: underside - kind.pins, to: underside + board.thickness };
   const length = extent(bay) - 2 * kind.play;
   const width = box.clearDepth - setback.value - kind.play;
-  if (!hasHeight(room, key, at, run, index) || !hasSize(room, key, shelf, bay, kind, { length, width })) return null;
+  if (
+    !isBehindDoors(room, key, shelf, index) ||
+    !hasHeight(room, key, at, run, index) ||
+    !hasSize(room, key, shelf, bay, kind, { length, width })
+  )
+    return null;
   taken[index]!.push({ key, run });
   const origin = { x: bay.from + kind.play, y: setback.value, z: underside };
   return { key, board, cause: at, length, width, origin };
+}
+
+/** Whether a shelf leaves room to the inset doors before its bay. */
+function isBehindDoors({ box, problems }: Room, shelf: string, { setback }: ShelfSpec, bay: number): boolean {
+  const inset = insetBefore(box.spec, box.shop, bay);
+  if (setback.value >= inset) return true;
+  problems.add(setback, say.shelfInDoor({ shelf, setback: setback.value, inset }));
+  return false;
 }
 
 /** Whether a shelf stands within the box and clear of the others in its bay. */

@@ -19,7 +19,13 @@ export interface ShelfSpec extends Omit<ItemOf<JobCarcass['fixedShelves']>, 'boa
   readonly board: Located<string>;
 }
 
-type Settled = 'height' | 'rowOffset' | 'dividers' | 'fixedShelves' | 'looseShelves' | 'note';
+/** The doors, with their board and band. */
+export interface DoorsSpec extends Omit<JobCarcass['doors'], 'board' | 'band'> {
+  readonly board: Located<string>;
+  readonly band: Located<string>;
+}
+
+type Settled = 'height' | 'rowOffset' | 'doors' | 'dividers' | 'fixedShelves' | 'looseShelves' | 'note';
 
 /**
  * One carcass with everything settled that its panels are made from: what the job asks for, and what follows from sizes.
@@ -29,6 +35,7 @@ export interface CarcassSpec extends Omit<JobCarcass, Settled> {
   readonly height: Located<Micrometres>;
   /** From the reference end of the side; half the nominal thickness of the side's board by default. */
   readonly rowOffset: Located<Micrometres>;
+  readonly doors: DoorsSpec;
   readonly dividers: readonly DividerSpec[];
   readonly fixedShelves: readonly ShelfSpec[];
   readonly looseShelves: readonly ShelfSpec[];

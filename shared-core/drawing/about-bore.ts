@@ -7,7 +7,7 @@ import { tell } from '../words/message.js';
 import { FACES } from '../words/names.js';
 import { asItIs, type Told } from '../words/told.js';
 import { say } from './messages.js';
-import { endWord, surfaceWord } from './words.js';
+import { edgeWord, endWord, surfaceWord } from './words.js';
 
 /** Everything about one bore in words, with units: for a reader who points at it or hears it. */
 export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore, reader: Reader): Told {
@@ -24,6 +24,7 @@ export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore:
       depth: bore.through ? null : bore.depth,
       surface: surfaceWord(panel, bore.face),
       u: bore.u,
+      edge: edgeWord(panel, 'front'),
       v: bore.v,
       from: isFace(bore.face) ? endWord(panel, 'reference-end') : FACES.outside,
     }),

@@ -30,6 +30,7 @@ export const say = messages('drawing', {
       depth,
       surface,
       u,
+      edge,
       v,
       from,
     }: {
@@ -42,6 +43,7 @@ export const say = messages('drawing', {
       readonly depth: Micrometres | null;
       readonly surface: string;
       readonly u: Micrometres;
+      readonly edge: string;
       readonly v: Micrometres;
       readonly from: string;
     },
@@ -55,7 +57,7 @@ export const say = messages('drawing', {
     const deep = depth === null ? 'through' : `${show.exact(depth)} deep`;
     return (
       `${what}: Ø ${show.nominal(diameter)}, ${deep}. ` +
-      `${sentence(surface)}, ${show.exact(u)} from the front edge, ${show.exact(v)} from the ${from}.`
+      `${sentence(surface)}, ${show.exact(u)} from the ${edge}, ${show.exact(v)} from the ${from}.`
     );
   },
 });

@@ -1,10 +1,10 @@
 import { isFace } from '../boring/surface.js';
 import type { Surface } from '../boring/model.js';
 import type { Panel } from '../carcass/model.js';
-import { endNamed, roleOf, ROLES } from '../carcass/roles.js';
+import { edgeNamed, endNamed, roleOf, ROLES } from '../carcass/roles.js';
 import type { EdgeName } from '../job/model.js';
 import { tell } from '../words/message.js';
-import { EDGES, FACES } from '../words/names.js';
+import { FACES } from '../words/names.js';
 import { asItIs, joined, type Told } from '../words/told.js';
 import { FACE_COLUMN, say } from './messages.js';
 
@@ -38,7 +38,7 @@ export function facesExplained(panels: readonly Pick<Panel, 'role'>[]): Told | n
 
 /** 'front edge', 'back edge', or an end as `endWord` has it. */
 export function edgeWord(panel: Pick<Panel, 'role'>, edge: EdgeName): Told {
-  return edge === 'front' || edge === 'back' ? EDGES[edge] : endNamed(panel, edge);
+  return edge === 'front' || edge === 'back' ? edgeNamed(panel, edge) : endNamed(panel, edge);
 }
 
 /** 'near-left'; a name so short that it would pass for a figure or a letter of the text gets its noun: 'stop 7'. */

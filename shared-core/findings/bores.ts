@@ -1,12 +1,12 @@
 import type { Bore } from '../boring/model.js';
 import { chosen } from '../carcass/choices.js';
-import { endNamed } from '../carcass/roles.js';
+import { edgeNamed, endNamed } from '../carcass/roles.js';
 import type { Located } from '../document/place.js';
 import type { BoresTold } from '../fittings/fitting.js';
 import type { BorePurpose } from '../fittings/names.js';
 import { isRow, purposeOf, PURPOSES } from '../fittings/purposes.js';
 import type { Micrometres } from '../length/units.js';
-import type { SideName } from '../words/names.js';
+import { EDGES, type LongEdge, type SideName } from '../words/names.js';
 import type { Show } from '../words/show.js';
 import { distinct, onFace, panelOf } from './lookups.js';
 import type { CarcassContext } from './rule.js';
@@ -29,6 +29,8 @@ export interface BoreTold {
   /** The panel that a bore of a joint is for. */
   readonly mate: string | null;
   readonly fromFront: Micrometres;
+  /** What that is counted from. */
+  readonly edge: LongEdge;
   /** The other figure, and what it is counted from. */
   readonly across: Micrometres;
   readonly from: SideName;
@@ -44,6 +46,7 @@ export function boreTold(context: CarcassContext, bore: Bore): BoreTold {
     line: row?.line ?? null,
     mate: joint === undefined ? null : joint.endPanel === bore.panel ? joint.facePanel : joint.endPanel,
     fromFront: bore.u,
+    edge: panel === undefined ? EDGES.front : edgeNamed(panel, 'front'),
     across: bore.v,
     from: onFace(bore) && panel !== undefined ? endNamed(panel, 'reference-end') : 'outside face',
   };
@@ -56,8 +59,8 @@ export function theBore({ purpose, hole, line, mate }: BoreTold): string {
 }
 
 /** '37 mm from the front edge and 328 mm from the bottom end' */
-export function boreAt({ fromFront, across, from }: BoreTold, show: Show): string {
-  return `${show.length(fromFront)} from the front edge and ${show.length(across)} from the ${from}`;
+export function boreAt({ fromFront, edge, across, from }: BoreTold, show: Show): string {
+  return `${show.length(fromFront)} from the ${edge} and ${show.length(across)} from the ${from}`;
 }
 
 /** The panel's own choice that sets the depth of a bore for a joint, where it has one; all others are their fitting's or the shop's. */

@@ -3,6 +3,7 @@ import { isRow, purposeOf } from '../fittings/purposes.js';
 import type { Path } from '../document/place.js';
 import { reachAt, type Circumstance } from '../job/reach.js';
 import { means } from '../job/panel-key.js';
+import { doorKeys } from '../carcass/doors.js';
 import { roleOf } from '../carcass/roles.js';
 import type { CarcassContext } from './rule.js';
 
@@ -20,6 +21,14 @@ const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string)
   grid: ({ boring, spec: { fixedShelves, looseShelves } }) =>
     boring.rows.length > 0 || [...fixedShelves, ...looseShelves].some(({ at }) => !at.written),
   'rear-rows': ({ boring }, isMeant) => boring.rows.some(({ panel, line }) => line === 'rear' && isMeant(panel)),
+  doors: ({ spec }) => doorKeys(spec).length > 0,
+  'overlay-doors': ({ spec }) => doorKeys(spec).length > 0 && spec.doors.how.value === 'overlay',
+  'door-gaps': ({ spec }) => {
+    const { how, bays } = spec.doors;
+    const count = doorKeys(spec).length;
+    return count > 1 || (count > 0 && (how.value === 'inset' || (bays !== null && spec.dividers.length > 0)));
+  },
+  'whole-front': ({ spec }) => spec.doors.bays === null,
   upright: ({ carcass }, isMeant) =>
     carcass.panels.some((panel) => isMeant(panel.key) && roleOf(panel).rows !== 'none'),
   joined: ({ carcass }, isMeant) =>

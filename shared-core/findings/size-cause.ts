@@ -1,6 +1,6 @@
 import { chosen, chosenBand } from '../carcass/choices.js';
 import type { Panel } from '../carcass/model.js';
-import { roleOf } from '../carcass/roles.js';
+import { materialsOf, roleOf } from '../carcass/roles.js';
 import type { Located } from '../document/place.js';
 import type { CarcassContext } from './rule.js';
 
@@ -16,9 +16,9 @@ export function sizeCause(context: CarcassContext, panel: Panel, side: PanelSide
 function sizeValue({ spec, carcass }: CarcassContext, panel: Panel, side: PanelSide): Located<unknown> {
   switch (side) {
     case 'thickness':
-      return chosen(spec, panel.key, 'board') ?? spec.board;
+      return chosen(spec, panel.key, 'board') ?? materialsOf(spec, panel).board;
     case 'band':
-      return chosenBand(spec, panel.key, 'front') ?? spec.band;
+      return chosenBand(spec, panel.key, 'front') ?? materialsOf(spec, panel).band;
     case 'length':
     case 'width':
       return roleOf(panel).sizes[side](spec, panel, carcass.bays);

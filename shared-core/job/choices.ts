@@ -3,4 +3,6 @@ export type { BackHow } from '../shop/back.js';
 export type RowChoice = 'none' | 'front' | 'both';
 export type TopHow = 'between' | 'over' | 'rails';
 export type BottomHow = 'between' | 'under';
+export type HungWord = 'none' | 'left' | 'right' | 'pair';
+export type DoorHow = 'overlay' | 'inset';
 export type EdgeName = 'front' | 'back' | 'reference-end' | 'far-end';

@@ -14,11 +14,15 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     some?.as === 'list' ? some.items.map(({ value }) => value) : [],
   );
   const parts = [...listed, ...panels];
-  const boards = [carcass.board, ...parts.map(({ board }) => board)].map((one) => one?.value ?? carcass.board.value);
-  const backs = carcass.back.how.value === 'none' ? [] : [carcass.back.board.value];
-  const bands = [carcass.band, ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {}))].map(
-    ({ value }) => value,
+  const boards = [carcass.board, carcass.doors.board, ...parts.map(({ board }) => board)].map(
+    (one) => one?.value ?? carcass.board.value,
   );
+  const backs = carcass.back.how.value === 'none' ? [] : [carcass.back.board.value];
+  const bands = [
+    carcass.band,
+    carcass.doors.band ?? carcass.band,
+    ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {})),
+  ].map(({ value }) => value);
   const fittings = [carcass.joint, ...panels.map(({ joint }) => joint)].map((one) => one?.value ?? carcass.joint.value);
   const companions = fittings.flatMap((name) => {
     const fitting = shop.fittings.get(name);

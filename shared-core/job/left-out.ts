@@ -6,7 +6,7 @@ import { sizeOfKind } from '../shop/habits.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import { USUAL_BACK } from '../shop/back.js';
-import type { BackHow, BottomHow, RowChoice, TopHow } from './choices.js';
+import type { BackHow, BottomHow, DoorHow, HungWord, RowChoice, TopHow } from './choices.js';
 import type { carcassSchema } from './schema.js';
 
 // What a carcass has where nobody writes a key: the one table that the reading fills in from and that hovers tell.
@@ -137,6 +137,8 @@ export const leftOutMessages = messages('left-out', {
   asFarBack: () => 'When left out: as far back as the pitch and the shop’s rear margin allow.',
   bySpindles: () => 'When left out: the places that the spindles of the shop’s vertical head give.',
   everyBay: () => 'When left out: one in every bay.',
+  hungBefore: () => 'When left out: what `hung` says, before the whole front.',
+  bandOfCarcass: () => 'When left out: the band of the carcass.',
   boardOfCarcass: () => 'When left out: the board of the carcass.',
   asCarcass: () => 'When left out: as in the rest of the carcass.',
 });
@@ -176,6 +178,11 @@ const tellRows = (_: RowChoice, usage: Usage): Message => {
 const backHow = usual(
   (): BackHow => USUAL_BACK,
   (word) => say.word({ word }),
+);
+
+const hung = usual(
+  (): HungWord => 'none',
+  () => say.none(),
 );
 
 /** What stands for each key of a carcass that is left out. A key that the schema has and this has not does not compile. */
@@ -231,6 +238,28 @@ export const LEFT_OUT = {
       inset: length(({ habits }) => habits.backInset),
     },
     told: (usage) => backHow.told(backHow.value(usage), usage),
+  },
+  doors: {
+    as: 'each',
+    fields: {
+      hung,
+      bays: nothing(() => say.hungBefore()),
+      how: usual(
+        (): DoorHow => 'overlay',
+        (word) => say.word({ word }),
+      ),
+      board: boardOfCarcass,
+      band: workedOut(
+        (): string | null => null,
+        () => say.bandOfCarcass(),
+      ),
+      gap: length(({ habits }) => habits.doorGap),
+      reveal: length(({ habits }) => habits.doorReveal),
+      'top-reveal': length(({ habits }) => habits.doorTopReveal),
+      'bottom-reveal': length(({ habits }) => habits.doorBottomReveal),
+      buffer: length(({ habits }) => habits.doorBuffer),
+    },
+    told: (usage) => hung.told(hung.value(usage), usage),
   },
   rows: usual(usualRows, tellRows),
   'row-offset': workedOut(

@@ -1,8 +1,8 @@
-// The keys of panels, as the owner writes them under `panels`: 'left', 'divider-1', 'shelf-2', and 'shelf-2-bay-3' where a
+// The keys of panels, as the owner writes them under `panels`: 'left', 'divider-1', 'door-1', 'shelf-2', and 'shelf-2-bay-3' where a
 // shelf stands in several bays. Nowhere else is one put together or taken apart.
 
-/** Key of a divider, of a fixed shelf or of a loose one, counted from 1 through the list that it stands in. */
-export function keyOf(thing: 'divider' | 'shelf' | 'loose', number: number): string {
+/** Key of a divider, a fixed shelf, a loose one or a door, counted from 1 through the list that it stands in. */
+export function keyOf(thing: 'divider' | 'shelf' | 'loose' | 'door', number: number): string {
   return `${thing}-${number}`;
 }
 

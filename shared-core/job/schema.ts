@@ -52,6 +52,39 @@ const back = record('back', 'How the back is held.', {
   inset: optional(length('Distance from the back edges of the sides to the groove.', 0, 100)),
 });
 
+const hung = {
+  none: 'No door.',
+  left: 'One door, hung on the left.',
+  right: 'One door, hung on the right.',
+  pair: 'Two doors that meet in the middle, hung on the left and on the right.',
+} as const;
+
+const doors = record('doors', 'The doors, and how they hang.', {
+  hung: optional(choice('What hangs before the whole front.', hung)),
+  bays: optional(list('What hangs before each bay, from the left.', choice('What hangs before this bay.', hung), 20)),
+  how: optional(
+    choice('How doors stand to the carcass.', {
+      overlay: 'Before the front edges, which they cover.',
+      inset: 'Between the panels, flush with the front edges.',
+    }),
+  ),
+  board: optional(name('board', 'Board of the doors.')),
+  band: optional(name('band', 'Band of all edges of the doors; `none` leaves them bare.')),
+  gap: optional(length('Gap between two doors, and all round an inset door.', 0, 20)),
+  reveal: optional(
+    length(
+      'How much of each side an overlay door leaves to be seen: from the outside of the carcass to its edge.',
+      0,
+      100,
+    ),
+  ),
+  'top-reveal': optional(length('The same at the top: from the upper end of the carcass down to the door.', 0, 500)),
+  'bottom-reveal': optional(
+    length('The same at the bottom: from the lower end of the carcass up to the door.', 0, 500),
+  ),
+  buffer: optional(length('How far an overlay door stands off the front edges, on its buffers.', 0, 20)),
+});
+
 const panelChoices = record('panel', 'What differs on one panel of this carcass.', {
   board: optional(name('board', 'Board of this panel.')),
   rows: optional(rowChoice),
@@ -98,6 +131,7 @@ const shared = {
   'rail-width': optional(length('Width of the rails that stand in for a top.', 40, 400)),
   plinth: optional(length('Height of the plinth under the carcass; 0 for none.', 0, 400)),
   back: optional(either('The back: a word, or a map with more about it.', back.fields.how.schema, back)),
+  doors: optional(either('The doors: a word, or a map with more about them.', doors.fields.hung.schema, doors)),
   rows: optional(rowChoice),
   'row-offset': optional(length('Distance from the bottom end of the side to the first hole of the rows.', 1, 500)),
   'row-setback': optional(length('Row setback: from the front edge to the front row.', 5, 300)),
@@ -118,7 +152,7 @@ function shelves(sort: 'fixed' | 'loose', height: string) {
 
 export const carcassSchema = record(
   'carcass',
-  'One carcass: a box without fronts.',
+  'One carcass: a box, with the doors that hang before it.',
   {
     kind: required(
       choice(
@@ -155,7 +189,7 @@ export const carcassSchema = record(
     panels: optional(
       named(
         'panel',
-        'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1 …',
+        'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …',
         panelChoices,
       ),
     ),

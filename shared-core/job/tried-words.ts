@@ -1,6 +1,5 @@
 // Words that newcomers try for the keys of a job. They are no keys; each leads to the one that is.
 
-const NO_FRONTS = 'Doors and fronts are not part of a job; a carcass is bored without them. Remove the line.';
 const NO_DRAWERS =
   'Drawers are not part of a job; the carcass that they go into has `kind: for-drawers`. Remove the line.';
 
@@ -22,10 +21,9 @@ export const TRIED_OF_CARCASS = {
   d: { keys: ['depth'] },
   feet: { keys: ['plinth'] },
   legs: { keys: ['plinth'] },
-  door: { instead: NO_FRONTS },
-  doors: { instead: NO_FRONTS },
-  front: { instead: NO_FRONTS },
-  fronts: { instead: NO_FRONTS },
+  door: { keys: ['doors'] },
+  front: { keys: ['doors'] },
+  fronts: { keys: ['doors'] },
   drawer: { instead: NO_DRAWERS },
   drawers: { instead: NO_DRAWERS },
 } as const;

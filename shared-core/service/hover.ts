@@ -7,7 +7,7 @@ import type { ScalarNode } from '../document/tree.js';
 import { holeGroups, tableCells, tableHeads } from '../drawing/bore-map/hole-table.js';
 import { bandedEdges } from '../drawing/bore-map/bore-map.js';
 import { panelPicture } from './panel-picture.js';
-import { endWord } from '../drawing/words.js';
+import { edgeWord, endWord } from '../drawing/words.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import type { Cursor } from '../engine/cursor.js';
 import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../engine/cursor.js';
@@ -301,6 +301,7 @@ function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Pane
       : table(
           tableHeads(
             reader,
+            edgeWord(panel, 'front'),
             endWord(panel, 'reference-end'),
             groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end'))),
           )

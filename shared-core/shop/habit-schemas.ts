@@ -80,6 +80,21 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'shelf-setback': orBefore(
     length('Usual shelf setback of a loose shelf: from the front of the carcass to its front edge.', 0, 100),
   ),
+  'door-gap': orBefore(length('Usual gap between two doors, and all round an inset door.', 0, 20)),
+  'door-reveal': orBefore(
+    length(
+      'How much of each side an overlay door usually leaves to be seen: from the outside of the carcass to its edge.',
+      0,
+      100,
+    ),
+  ),
+  'door-top-reveal': orBefore(
+    length('The same at the top: from the upper end of the carcass down to the door.', 0, 500),
+  ),
+  'door-bottom-reveal': orBefore(
+    length('The same at the bottom: from the lower end of the carcass up to the door.', 0, 500),
+  ),
+  'door-buffer': orBefore(length('How far an overlay door usually stands off the front edges, on its buffers.', 0, 20)),
 });
 
 export const changeover = record('changeover', 'What a change costs, in seconds.', {

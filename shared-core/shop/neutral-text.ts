@@ -1,7 +1,7 @@
 /**
  * The shop that stands in where a job names none, as the file that its owner could write. Pitch, setback, row holes, board
- * thicknesses, dowel sizes, play of backs and limits of joints are common practice, no source; machines, times, tolerances
- * and the label sheet are invented.
+ * thicknesses, dowel sizes, play of backs, gaps of doors and limits of joints are common practice, no source; machines, times,
+ * tolerances and the label sheet are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
 # Every figure of a machine here is invented. Measure your own, with the machine switched off and locked, and check it
@@ -193,6 +193,15 @@ habits:
   shelf-gap: 1
   # How far a loose shelf stands back from the front edge.
   shelf-setback: 5
+  # Of two doors side by side, and all round an inset one.
+  door-gap: 3
+  # From the outside of the carcass to the edge of an overlay door: half a gap, so that neighbours leave a whole one.
+  door-reveal: 1.5
+  # Under a worktop, or under the carcass above.
+  door-top-reveal: 3
+  door-bottom-reveal: 0
+  # What the buffers hold an overlay door off the front edges.
+  door-buffer: 2
 
 # Seconds that a change takes: time a few with a watch.
 changeover:

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { CarcassSpec } from '../../shared-core/carcass/spec.js';
+import type { HungWord } from '../../shared-core/job/model.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import type { Fitting } from '../../shared-core/fittings/kinds.js';
 import type { HorizontalHead, Shop } from '../../shared-core/shop/model.js';
@@ -224,6 +225,39 @@ export const jobArbitrary: fc.Arbitrary<Job> = fc.tuple(shopArbitrary, shape).ma
   const wish = wishFor(shop, drawn);
   return { shop, wish, spec: specOf(shop, wish) };
 });
+
+const word: fc.Arbitrary<HungWord> = fc.constantFrom('left', 'right', 'pair');
+
+/** Doors whose reveals and gaps are less than half of the thinnest board, so that they close what they hang before. */
+const hanging = fc.record({
+  how: fc.constantFrom('overlay', 'inset'),
+  whole: word,
+  bays: fc.option(fc.array(fc.oneof(fc.constant<HungWord>('none'), word), { minLength: 1, maxLength: 4 })),
+  board: aBoard,
+  gap: between(1, 7),
+  reveal: between(0, 7),
+  topReveal: between(0, 7),
+  bottomReveal: between(0, 7),
+  buffer: between(0, 4),
+});
+
+/** The same, with doors; shelves stand back behind inset ones. */
+export const jobWithDoorsArbitrary: fc.Arbitrary<Job> = fc
+  .tuple(shopArbitrary, shape, hanging)
+  .map(([shop, drawn, { whole, bays, ...rest }]) => {
+    const plain = wishFor(shop, drawn);
+    // Inset doors cannot hang before dividers.
+    const asked = bays ?? (rest.how === 'inset' && drawn.bays.length > 1 ? [whole, whole] : null);
+    const behind = rest.how === 'inset' ? shop.boards.get(rest.board)!.thickness : 0;
+    const back = (shelf: Standing): Standing => ({ ...shelf, setback: (shelf.setback ?? 0) + behind });
+    const wish: Partial<CarcassWish> = {
+      ...plain,
+      fixedShelves: plain.fixedShelves!.map(back),
+      looseShelves: plain.looseShelves!.map(back),
+      doors: { ...rest, ...(asked === null ? { hung: whole } : { bays: asked.slice(0, drawn.bays.length) }) },
+    };
+    return { shop, wish, spec: specOf(shop, wish) };
+  });
 
 /** The same, several in one shop. */
 export const jobsArbitrary = (

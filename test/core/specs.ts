@@ -1,6 +1,6 @@
 import type { Located, Place } from '../../shared-core/document/place.js';
 import type { CarcassSpec, DividerSpec, ShelfSpec } from '../../shared-core/carcass/spec.js';
-import type { BackHow, PanelChoice, RowChoice } from '../../shared-core/job/model.js';
+import type { BackHow, DoorHow, HungWord, PanelChoice, RowChoice } from '../../shared-core/job/model.js';
 import { half, type Micrometres } from '../../shared-core/length/units.js';
 import type { CamFitting } from '../../shared-core/fittings/kinds/cam.js';
 import type { Dowel } from '../../shared-core/fittings/kinds/dowel.js';
@@ -150,6 +150,11 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       bandAllowance: mm(50),
       shelfGap: mm(1),
       shelfSetback: mm(5),
+      doorGap: mm(3),
+      doorReveal: mm(1.5),
+      doorTopReveal: mm(3),
+      doorBottomReveal: 0,
+      doorBuffer: mm(2),
       ...habits,
     },
     changeover: { stop: 0, fence: 0, bit: 0, depth: 0, turnHead: 0, extension: 0, machine: 0 },
@@ -212,7 +217,22 @@ export interface CarcassWish {
   readonly dividers: readonly Standing[];
   readonly fixedShelves: readonly Standing[];
   readonly looseShelves: readonly Standing[];
+  readonly doors: DoorsWish;
   readonly panels: Readonly<Record<string, ChoiceWish>>;
+}
+
+/** The doors as the tests write them; a word for the whole front, or one for each bay. */
+export interface DoorsWish {
+  readonly hung?: HungWord;
+  readonly bays?: readonly HungWord[];
+  readonly how?: DoorHow;
+  readonly board?: string;
+  readonly band?: string;
+  readonly gap?: Micrometres;
+  readonly reveal?: Micrometres;
+  readonly topReveal?: Micrometres;
+  readonly bottomReveal?: Micrometres;
+  readonly buffer?: Micrometres;
 }
 
 export interface ChoiceWish {
@@ -250,6 +270,7 @@ const PLAIN: CarcassWish = {
   dividers: [],
   fixedShelves: [],
   looseShelves: [],
+  doors: {},
   panels: {},
 };
 
@@ -285,6 +306,7 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
       groove: located(wish.groove, ['back', 'groove']),
       inset: located(wish.inset),
     },
+    doors: doorsOf(shop, wish),
     rows: located(wish.rows, ['rows']),
     rowOffset: located(wish.rowOffset ?? half(shop.boards.get(wish.board)!.thickness)),
     rowSetback: located(wish.rowSetback),
@@ -300,6 +322,22 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     looseShelves: wish.looseShelves.map(shelf('loose', shop.habits.shelfSetback)),
     panels: new Map(Object.entries(wish.panels).map(([key, choice]) => [key, choiceOf(key, choice)])),
     note: '',
+  };
+}
+
+function doorsOf({ habits }: Shop, { doors, board, band }: CarcassWish): CarcassSpec['doors'] {
+  const size = (value: Micrometres, key: string) => located(value, ['doors', key]);
+  return {
+    hung: located(doors.hung ?? 'none', ['doors', 'hung']),
+    bays: doors.bays === undefined ? null : located(doors.bays.map((word, i) => located(word, ['doors', 'bays', i]))),
+    how: located(doors.how ?? 'overlay', ['doors', 'how']),
+    board: located(doors.board ?? board, ['doors', 'board']),
+    band: located(doors.band ?? band, ['doors', 'band']),
+    gap: size(doors.gap ?? habits.doorGap, 'gap'),
+    reveal: size(doors.reveal ?? habits.doorReveal, 'reveal'),
+    topReveal: size(doors.topReveal ?? habits.doorTopReveal, 'top-reveal'),
+    bottomReveal: size(doors.bottomReveal ?? habits.doorBottomReveal, 'bottom-reveal'),
+    buffer: size(doors.buffer ?? habits.doorBuffer, 'buffer'),
   };
 }
 

@@ -230,6 +230,14 @@ export function volumeInTheOpen({ blanks, connectors }: Assembly): number {
   return open > NOTHING ? open : 0;
 }
 
+/** How much of a room is left open by panels that stand before it or in it, seen along y. Cubic micrometres. */
+export function leftOpen(room: Box, before: readonly Part[]): number {
+  const [min, max] = [room.min[1] - OUTSIDE, room.max[1] + OUTSIDE];
+  // Doors are blocks: pulled out along y they are blocks still.
+  const closed = before.map(({ box }) => block([box.min[0], min, box.min[2]], [box.max[0], max, box.max[2]]));
+  return Solid.difference([block(room.min, room.max), ...closed]).volume();
+}
+
 /** The box around some panels. */
 export function boundsOf(parts: readonly Part[]): Box {
   const over = (pick: (...of: number[]) => number, end: 'min' | 'max', axis: number): number =>

@@ -1,4 +1,5 @@
 import { half } from '../../length/units.js';
+import { EDGES } from '../../words/names.js';
 import type { Box } from '../box.js';
 import { extent, type Interval } from '../interval.js';
 import type { Role } from '../role.js';
@@ -8,7 +9,9 @@ export const back: Role = {
   called: 'back',
   stands: 'upright',
   rows: 'none',
+  belongs: 'to-box',
   hiddenFace: 'outside',
+  edges: EDGES,
   looks: null,
   names: (spec) => (spec.back.how.value === 'none' ? [] : ['back']),
   keys: { back: 'all' },

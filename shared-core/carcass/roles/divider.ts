@@ -1,3 +1,4 @@
+import { EDGES } from '../../words/names.js';
 import { extent } from '../interval.js';
 import type { Role } from '../role.js';
 import type { Meeting } from '../standing.js';
@@ -7,7 +8,9 @@ export const divider: Role = {
   called: 'divider',
   stands: 'upright',
   rows: 'keep-to-grid',
+  belongs: 'to-box',
   hiddenFace: 'outside',
+  edges: EDGES,
   looks: { outside: 'left', inside: 'right', explained: 'A divider’s outside face is its left one.' },
   names: ({ dividers }) => dividers.map(({ key }) => key),
   keys: { dividers: 'each', rows: 'all', 'row-offset': 'all', 'row-setback': 'all', 'rear-row': 'all' },

@@ -1,4 +1,5 @@
 import type { Board } from '../../shop/model.js';
+import { EDGES } from '../../words/names.js';
 import type { Box } from '../box.js';
 import { extent } from '../interval.js';
 import type { Groove } from '../model.js';
@@ -8,7 +9,9 @@ import type { Role } from '../role.js';
 const horizontal = {
   stands: 'level',
   rows: 'none',
+  belongs: 'to-box',
   hiddenFace: 'outside',
+  edges: EDGES,
   looks: null,
   sizes: { length: ({ width }) => width, width: ({ depth }) => depth },
 } satisfies Partial<Role>;

@@ -1,4 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
+import { EDGES } from '../../words/names.js';
 import { say } from '../messages.js';
 import { boardFor } from '../choices.js';
 import type { Role } from '../role.js';
@@ -11,7 +12,9 @@ export const plinth: Role = {
   called: 'plinth',
   stands: 'level',
   rows: 'none',
+  belongs: 'under-box',
   hiddenFace: 'outside',
+  edges: EDGES,
   looks: null,
   names: (spec) => (spec.plinth.value > 0 ? ['plinth'] : []),
   keys: { plinth: 'all' },

@@ -3,6 +3,7 @@ import { railSpan, rearOnLoad, rearsOfRail } from '../../book/rails.js';
 import type { Micrometres } from '../../length/units.js';
 import { say } from '../messages.js';
 import type { Board, Shop } from '../../shop/model.js';
+import { EDGES } from '../../words/names.js';
 import type { Box } from '../box.js';
 import { extent } from '../interval.js';
 import type { Outline } from '../panel.js';
@@ -18,7 +19,9 @@ export const rail: Role = {
   called: 'rail',
   stands: 'level',
   rows: 'none',
+  belongs: 'to-box',
   hiddenFace: 'outside',
+  edges: EDGES,
   looks: null,
   names: (spec) => (spec.top.value === 'rails' ? ['rail-front', 'rail-back'] : []),
   keys: { top: 'all', 'rail-width': 'all' },

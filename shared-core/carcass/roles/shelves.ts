@@ -1,5 +1,6 @@
 import type { Located } from '../../document/place.js';
 import { keyInBay } from '../../job/panel-key.js';
+import { EDGES } from '../../words/names.js';
 import { overlaps } from '../interval.js';
 import type { Outline } from '../panel.js';
 import type { Bay, Panel } from '../model.js';
@@ -14,7 +15,9 @@ const looks: Looks = { outside: 'lower', inside: 'upper', explained: 'A shelf’
 const shelf = {
   stands: 'level',
   rows: 'none',
+  belongs: 'to-box',
   hiddenFace: 'outside',
+  edges: EDGES,
   looks,
   sizes: { length: acrossBay, width: ({ depth }) => depth },
 } satisfies Partial<Role>;

@@ -1,4 +1,5 @@
 import type { Board } from '../../shop/model.js';
+import { EDGES } from '../../words/names.js';
 import type { Box } from '../box.js';
 import { extent } from '../interval.js';
 import type { Axis } from '../model.js';
@@ -9,7 +10,9 @@ import type { Role } from '../role.js';
 const side = {
   stands: 'upright',
   rows: 'set-grid',
+  belongs: 'to-box',
   hiddenFace: 'inside',
+  edges: EDGES,
   looks: null,
   keys: { rows: 'all', 'row-offset': 'all', 'row-setback': 'all', 'rear-row': 'all' },
   sizes: { length: ({ height }) => height, width: ({ depth }) => depth },

@@ -1,6 +1,7 @@
 import { tellerTo } from '../../words/message.js';
 import { MIXED_ENDS } from '../../words/names.js';
-import { asItIs } from '../../words/told.js';
+import { asItIs, joined } from '../../words/told.js';
+import { edgeWord } from '../words.js';
 import { FACTS, say } from './messages.js';
 import { IN_SHORT } from '../../machining/caution.js';
 import type { Panel } from '../../carcass/model.js';
@@ -79,7 +80,12 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
     scale,
     frame: grow(frameOf(shapes, scale), MARGIN * scale),
     shapes,
-    heads: tableHeads(drawn.reader, MIXED_ENDS['reference-end'], true),
+    heads: tableHeads(
+      drawn.reader,
+      joined([...new Set(panels.map((panel) => edgeWord(panel, 'front')))], ' / '),
+      MIXED_ENDS['reference-end'],
+      true,
+    ),
     table: numbered.flat().map(({ line }) => line),
     findings,
     shelves: [],

@@ -50,7 +50,12 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
     scale,
     frame,
     shapes,
-    heads: tableHeads(drawn.reader, endWord(panel, 'reference-end'), shownEnds(bores).length > 0),
+    heads: tableHeads(
+      drawn.reader,
+      edgeWord(panel, 'front'),
+      endWord(panel, 'reference-end'),
+      shownEnds(bores).length > 0,
+    ),
     table: groups.map(({ line }) => line),
     findings,
     shelves,
@@ -159,11 +164,16 @@ export function bandedEdges(panel: Panel): Told | null {
 
 function captionOf(view: PanelView): Told {
   const side = (sign: 1 | -1): 'left' | 'right' => (sign > 0 ? 'right' : 'left');
-  const [face, end] = [surfaceWord(view.panel, view.seen), endWord(view.panel, 'reference-end')];
-  const lies = view.standing
-    ? say.standing({ face, end, front: side(view.frontward) })
-    : say.lying({ face, end, endOn: side(view.referenceward) });
-  return tell(lies, 'mm');
+  const { panel, seen } = view;
+  const lies = {
+    face: surfaceWord(panel, seen),
+    edge: edgeWord(panel, 'front'),
+    end: endWord(panel, 'reference-end'),
+  };
+  const told = view.standing
+    ? say.standing({ ...lies, edgeOn: side(view.frontward) })
+    : say.lying({ ...lies, endOn: side(view.referenceward) });
+  return tell(told, 'mm');
 }
 
 function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] {
@@ -173,7 +183,7 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] 
   const notes: readonly Message[] = [
     ...(bores.some(({ face, through }) => face === other && !through) ? [say.dashed({ face: FACES[other] })] : []),
     ...(shownEnds(bores).length > 0 ? [say.folded({ face: surfaceWord(panel, 'outside') })] : []),
-    say.figures({ end: endWord(panel, 'reference-end') }),
+    say.figures({ edge: edgeWord(panel, 'front'), end: endWord(panel, 'reference-end') }),
   ];
   return [
     ...ownNote(drawn),

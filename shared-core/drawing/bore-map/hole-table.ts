@@ -138,16 +138,17 @@ export function describe({ title, caption, facts, table, findings, reader }: Sce
 
 /**
  * Heads of the hole table's columns; figures are in the unit named.
+ * @param edge the edge that the first figure counts from, in words
  * @param end the reference end in words
  * @param ends whether there are bores in ends, where the second figure counts from the outside face
  */
-export function tableHeads(reader: Reader, end: string, ends: boolean): readonly Told[] {
+export function tableHeads(reader: Reader, edge: string, end: string, ends: boolean): readonly Told[] {
   const told = tellerTo(reader);
   return [
     TABLE.number,
     TABLE.count,
     TABLE.face,
-    told(say.fromFront()),
+    told(say.fromEdge({ edge })),
     told((ends ? say.fromEndOrOutside : say.fromEnd)({ end })),
     told(say.diameter()),
     told(say.depth()),

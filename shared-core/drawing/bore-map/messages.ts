@@ -18,17 +18,22 @@ export const FACTS = labels({
 
 export const TABLE = labels({ number: 'No.', count: 'Qty', face: 'Face', for: 'For', through: 'through' });
 
-export const NAMES = labels({ front: 'Front edge', bareFront: 'Front edge, bare' });
-
 /** How far one bore is from another. */
 export const MEASURED = labels({ u: 'Front to back', v: 'End to end', t: 'Face to face', straight: 'Straight' });
 
 type Way = 'left' | 'right';
 
+/** How a panel lies: the face that is seen, and the edge and the end that figures count from. */
+interface Lies {
+  readonly face: string;
+  readonly edge: string;
+  readonly end: string;
+}
+
 /** What bore maps say. */
 export const say = messages('bore-map', {
   title: ({ carcass, panel }: { readonly carcass: string; readonly panel: string }) => `${carcass}, ${panel}`,
-  fromFront: (_: unknown, { unit }) => `From front edge, ${unit}`,
+  fromEdge: ({ edge }: { readonly edge: string }, { unit }) => `From ${edge}, ${unit}`,
   fromEnd: ({ end }: { readonly end: string }, { unit }) => `From ${end}, ${unit}`,
   fromEndOrOutside: ({ end }: { readonly end: string }, { unit }) => `From ${end} or outside, ${unit}`,
   diameter: (_: unknown, { unit }) => `Ø, ${unit}`,
@@ -37,21 +42,23 @@ export const say = messages('bore-map', {
     `${first} to ${last} by ${by}`,
   banded: ({ bands }: { readonly bands: readonly { readonly band: string; readonly edges: readonly string[] }[] }) =>
     bands.map(({ band, edges }) => `${listed(edges)} with ${band}`).join('; '),
-  bandedFront: ({ band }: { readonly band: string }) => `Front edge, ${band}`,
+  edge: ({ edge }: { readonly edge: string }) => sentence(edge),
+  bareEdge: ({ edge }: { readonly edge: string }) => `${sentence(edge)}, bare`,
+  bandedEdge: ({ edge, band }: { readonly edge: string; readonly band: string }) => `${sentence(edge)}, ${band}`,
 
   // How the panel lies on the page.
-  standing: ({ face, end, front }: { readonly face: string; readonly end: string; readonly front: Way }) =>
-    `${sentence(face)} up; front edge on the ${front}, ${end} down.`,
-  lying: ({ face, end, endOn }: { readonly face: string; readonly end: string; readonly endOn: Way }) =>
-    `${sentence(face)} up; front edge toward you, ${end} on the ${endOn}.`,
+  standing: ({ face, edge, end, edgeOn }: Lies & { readonly edgeOn: Way }) =>
+    `${sentence(face)} up; ${edge} on the ${edgeOn}, ${end} down.`,
+  lying: ({ face, edge, end, endOn }: Lies & { readonly endOn: Way }) =>
+    `${sentence(face)} up; ${edge} toward you, ${end} on the ${endOn}.`,
   allPanels: () =>
     'Every panel on the face that has more bores; uprights as they stand, horizontals with the front edge toward you.',
 
   // Notes.
   dashed: ({ face }: { readonly face: string }) => `Dashed circles are bored from the ${face}.`,
   folded: ({ face }: { readonly face: string }) => `Ends are folded out; across them, figures count from the ${face}.`,
-  figures: ({ end }: { readonly end: string }, { unit }) =>
-    `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the front edge and the ${end}.`,
+  figures: ({ edge, end }: { readonly edge: string; readonly end: string }, { unit }) =>
+    `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the ${edge} and the ${end}.`,
   allFolded: () =>
     'Ends are folded out; across them, figures count from the outside face. Dashed circles are bored from the face that lies down.',
   allFigures: () => 'Figures along a panel count from the bottom end of an upright one and the left end of any other.',

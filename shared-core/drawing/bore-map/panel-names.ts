@@ -10,8 +10,8 @@ import type { PanelView } from './panel-view.js';
 import { sentence } from '../../words/english.js';
 import { tell } from '../../words/message.js';
 import { say as sayOf } from '../messages.js';
-import { NAMES, say } from './messages.js';
-import { endWord, surfaceWord } from '../words.js';
+import { say } from './messages.js';
+import { edgeWord, endWord, surfaceWord } from '../words.js';
 
 /** 'Bottom end' beside each folded-out end, between the face and the end, clear of the centre lines. */
 export function drawEndNames(pen: Pen, view: PanelView, bores: readonly Bore[]): void {
@@ -94,7 +94,10 @@ export function drawEdgeNames(pen: Pen, view: PanelView, bored: boolean): void {
   const band = panel.bands.front;
   if (band === null && !bored) return;
   const middle = view.length / 2;
-  const texts = band === null ? [NAMES.bareFront] : [tell(say.bandedFront({ band: band.name }), 'mm'), NAMES.front];
+  const edge = edgeWord(panel, 'front');
+  const said =
+    band === null ? [say.bareEdge({ edge })] : [say.bandedEdge({ edge, band: band.name }), say.edge({ edge })];
+  const texts = said.map((message) => tell(message, 'mm'));
   const shapes = texts.flatMap((text) => FROM_THE_EDGE.map((away) => edgeName(pen, view, text, away)));
   const shape = shapes.find((one) => pen.isFree(textBox(one, pen.scale), 0.1));
   if (shape !== undefined) pen.put(shape);

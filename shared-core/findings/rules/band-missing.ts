@@ -1,4 +1,5 @@
 import { chosenBand } from '../../carcass/choices.js';
+import { materialsOf } from '../../carcass/roles.js';
 import type { Located } from '../../document/place.js';
 import { NO_BAND } from '../../shop/habits.js';
 import { ownText, remove, replaceName } from '../changes.js';
@@ -31,7 +32,7 @@ export const bandMissing: CarcassRule = {
     const bare = context.carcass.panels.filter((panel) => panel.seen.includes('front') && panel.bands.front === null);
     const blamed = bare.map((panel) => ({
       panel,
-      band: chosenBand(context.spec, panel.key, 'front') ?? context.spec.band,
+      band: chosenBand(context.spec, panel.key, 'front') ?? materialsOf(context.spec, panel).band,
     }));
     // A band by a name that the shop has not is another rule's matter.
     const chosen = blamed.filter(({ band }) => band.value === NO_BAND);

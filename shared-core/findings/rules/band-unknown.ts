@@ -1,3 +1,4 @@
+import { doorKeys } from '../../carcass/doors.js';
 import { NO_BAND } from '../../shop/habits.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
@@ -14,7 +15,8 @@ export const bandUnknown: CarcassRule = {
   },
   check({ spec, shop }) {
     const ofPanels = [...spec.panels.values()].flatMap((panel) => Object.values(panel.bands?.value ?? {}));
-    const names = [spec.band, ...ofPanels].filter((name) => name.value !== NO_BAND);
+    const ofDoors = doorKeys(spec).length === 0 ? [] : [spec.doors.band];
+    const names = [spec.band, ...ofDoors, ...ofPanels].filter((name) => name.value !== NO_BAND);
     return unknownNames(names, [...shop.bands.keys()], 'band');
   },
 };

@@ -1,3 +1,4 @@
+import { doorKeys } from '../../carcass/doors.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
 
@@ -14,6 +15,11 @@ export const boardUnknown: CarcassRule = {
   check({ spec, shop }) {
     const parts = [...spec.dividers, ...spec.fixedShelves, ...spec.looseShelves, ...spec.panels.values()];
     const back = spec.back.how.value === 'none' && !spec.back.board.written ? null : spec.back.board;
-    return unknownNames([spec.board, back, ...parts.map((part) => part.board)], [...shop.boards.keys()], 'board');
+    const doors = doorKeys(spec).length === 0 ? null : spec.doors.board;
+    return unknownNames(
+      [spec.board, back, doors, ...parts.map((part) => part.board)],
+      [...shop.boards.keys()],
+      'board',
+    );
   },
 };

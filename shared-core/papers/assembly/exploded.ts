@@ -1,4 +1,4 @@
-import { ROLES } from '../../carcass/roles.js';
+import { roleOf, ROLES } from '../../carcass/roles.js';
 import type { Panel, Point3 } from '../../carcass/model.js';
 import { extentsOf, type Extents } from '../../carcass/pose.js';
 import type { Reader } from '../../length/reader.js';
@@ -76,7 +76,10 @@ function corners({ x, y, z }: Extents): readonly Point[] {
 }
 
 /** Front, right and upper face: all that is seen of a box from there. */
-function facesOf({ key }: Panel, { x, y, z }: Extents): readonly PathShape[] {
+function facesOf(panel: Panel, { x, y, z }: Extents): readonly PathShape[] {
+  const { key } = panel;
+  // What hangs before the box is drawn as if it were of glass, so that the box is seen.
+  const isBefore = roleOf(panel).belongs === 'before-box';
   const face = (name: string, points: readonly (readonly [number, number, number])[]): PathShape => ({
     kind: 'path',
     key: `${key}:${name}`,
@@ -85,7 +88,7 @@ function facesOf({ key }: Panel, { x, y, z }: Extents): readonly PathShape[] {
     line: 'fine',
     points: points.map(([a, b, c]) => project(a, b, c)),
     closed: true,
-    fill: name === 'front' ? 'paper' : 'board',
+    fill: isBefore ? 'none' : name === 'front' ? 'paper' : 'board',
   });
   return [
     face('top', [

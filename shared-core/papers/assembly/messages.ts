@@ -27,6 +27,8 @@ export const say = messages('assembly', {
   fixBack: () => 'Fix the back when the box is square; it keeps it square.',
   layBack: () => 'Lay the back into its rebates and fix it when the box is square; it keeps it square.',
   plinth: () => 'Put on the plinth when the box stands.',
+  hangDoors: ({ count }: { readonly count: number }) =>
+    `Hang the ${counted(count, 'door', 'doors')} when the box stands and can no longer tip; have a second person hold a large one.`,
   looseShelves: ({ count }: { readonly count: number }) =>
     `Put in ${counted(count, 'loose shelf', 'loose shelves')} last.`,
   noClamp: () => 'The shop file names no case clamp: press the box with hand clamps, square to it.',

@@ -1,5 +1,6 @@
 import type { Axis, Carcass, Joint, Panel } from '../../carcass/model.js';
 import { opposite } from '../../carcass/pose.js';
+import { isOfBox } from '../../carcass/roles.js';
 
 /** Panels that go on together in one move, and the joints that it closes. */
 export interface AssemblyStep {
@@ -12,12 +13,13 @@ export interface AssemblyStep {
 /**
  * An order in which a box goes together by straight moves, each panel along the axis of the joints that it closes. Found
  * backwards: a panel comes off where all its joints with what is left open the same way, and taking one off never holds
- * another, so that no choice is wrong. Loose shelves and plinth are no part of it, nor a back that is put on last.
+ * another, so that no choice is wrong. Loose shelves and what is not in the box are no part of
+ * it, nor a back that is put on last.
  */
 export function assemblyOrder({ panels, joints, back }: Carcass): readonly AssemblyStep[] {
   const inGrooves = back === 'grooved';
   const parts = panels.filter(
-    ({ role }) => role !== 'loose-shelf' && role !== 'plinth' && (role !== 'back' || inGrooves),
+    (panel) => isOfBox(panel) && panel.role !== 'loose-shelf' && (panel.role !== 'back' || inGrooves),
   );
   const left = new Map(parts.map((panel) => [panel.key, panel]));
   const steps: AssemblyStep[] = [];

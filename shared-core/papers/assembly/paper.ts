@@ -1,5 +1,6 @@
 import { matings, type Mating } from '../../boring/matings.js';
 import type { Joint } from '../../carcass/model.js';
+import { outerSize } from '../../carcass/outer-size.js';
 import { showSizes } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { Shop } from '../../shop/model.js';
@@ -7,7 +8,6 @@ import { listed } from '../../words/english.js';
 import { tell, type Message } from '../../words/message.js';
 import { asItIs, joined, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
-import { outside } from '../checking/paper.js';
 import { fittingsOf } from '../hardware-list/paper.js';
 import { column, heading, paragraph, type Block, type Paper } from '../paper.js';
 import { carcassNamed } from '../pieces.js';
@@ -29,11 +29,12 @@ export function assemblyPaper(carcasses: readonly BuiltCarcass[], shop: Shop, ti
 function carcassBlocks(one: BuiltCarcass, shop: Shop, reader: Reader): readonly Block[] {
   const { name, carcass, boring } = one;
   const told = (message: Message): Told => tell(message, reader);
+  const size = outerSize(carcass);
   const steps = assemblyOrder(carcass);
   const mated = matings(carcass, boring);
   const numbers = new Map(steps.flatMap(({ panels }, i) => panels.map(({ key }) => [key, i + 1] as const)));
   return [
-    heading(1, carcassNamed(name, carcass.count), asItIs(showSizes(outside(carcass.panels), reader))),
+    heading(1, carcassNamed(name, carcass.count), asItIs(showSizes([size.width, size.height, size.depth], reader))),
     paragraph(told(say.dryFit())),
     {
       kind: 'picture',
@@ -81,6 +82,7 @@ function afterwards({ carcass }: BuiltCarcass): readonly Message[] {
   return [
     ...back,
     ...(has('plinth') > 0 ? [say.plinth()] : []),
+    ...(carcass.doors.length > 0 ? [say.hangDoors({ count: carcass.doors.length })] : []),
     ...(loose > 0 ? [say.looseShelves({ count: loose })] : []),
   ];
 }
@@ -90,7 +92,7 @@ function clamping({ spec, carcass }: BuiltCarcass, { machines, habits }: Shop): 
   const name = spec.machines.clamp?.value ?? habits.machines.clamp;
   const clamp = name === null ? undefined : machines.get(name);
   if (clamp?.kind !== 'clamp') return say.noClamp();
-  const [width, height, depth] = outside(carcass.panels);
+  const { width, height, depth } = outerSize(carcass);
   return say.clamp({
     clamp: clamp.name,
     sides: [
@@ -102,6 +104,6 @@ function clamping({ spec, carcass }: BuiltCarcass, { machines, habits }: Shop): 
 }
 
 function diagonals({ carcass }: BuiltCarcass): Message {
-  const [width, height] = outside(carcass.panels);
+  const { width, height } = outerSize(carcass);
   return say.diagonals({ diagonal: Math.round(Math.hypot(width, height) / 100) * 100 });
 }

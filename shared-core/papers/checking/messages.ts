@@ -32,6 +32,6 @@ export const MEASURES = labels({
 export const say = messages('checking', {
   about: (_: unknown, { unit }) =>
     `In ${inUnit(unit)}. The limits follow from the tolerances of the shop file. Put right whatever lies outside them before the next step; force nothing.`,
-  firstBore: ({ surface, isRow }: { readonly surface: string; readonly isRow: boolean }) =>
-    `${isRow ? 'first row hole' : 'first bore'} in the ${surface}, from the front edge`,
+  firstBore: ({ surface, edge, isRow }: { readonly surface: string; readonly edge: string; readonly isRow: boolean }) =>
+    `${isRow ? 'first row hole' : 'first bore'} in the ${surface}, from the ${edge}`,
 });

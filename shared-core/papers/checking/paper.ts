@@ -1,12 +1,12 @@
 import { isRow } from '../../fittings/purposes.js';
 import type { Panel } from '../../carcass/model.js';
-import { extentsOf } from '../../carcass/pose.js';
+import { outerSize } from '../../carcass/outer-size.js';
 import { grouped } from '../../findings/lookups.js';
 import { figure, showLength } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Tolerances } from '../../shop/model.js';
-import { surfaceWord } from '../../drawing/words.js';
+import { edgeWord, surfaceWord } from '../../drawing/words.js';
 import { tell } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
@@ -85,7 +85,11 @@ function panelRows(panel: Panel, { boring }: BuiltCarcass, tolerances: Tolerance
       const bore = of.reduce((first, other) =>
         other.v < first.v || (other.v === first.v && other.u < first.u) ? other : first,
       );
-      const what = say.firstBore({ surface: surfaceWord(panel, bore.face), isRow: isRow(bore) });
+      const what = say.firstBore({
+        surface: surfaceWord(panel, bore.face),
+        edge: edgeWord(panel, 'front'),
+        isRow: isRow(bore),
+      });
       // A stop and a bit can stray at once; a fence strays as a stop does.
       return row(tell(what, reader), bore.u, stop + drill);
     }),
@@ -94,7 +98,7 @@ function panelRows(panel: Panel, { boring }: BuiltCarcass, tolerances: Tolerance
 
 function boxRows({ name, spec, carcass }: BuiltCarcass, tolerances: Tolerances, reader: Reader): readonly Row[] {
   const box = asItIs(name);
-  const [width, height, depth] = outside(carcass.panels);
+  const { width, height, depth } = outerSize(carcass);
   const diagonal = Math.round(Math.hypot(width, height));
   const { length, width: across, frontLimit, stepLimit, gapLimit } = tolerances;
   const between = (what: Told, size: Micrometres, stray: Micrometres): Row => [
@@ -115,12 +119,4 @@ function boxRows({ name, spec, carcass }: BuiltCarcass, tolerances: Tolerances, 
     most(MEASURES.gap, gapLimit),
     ...(spec.looseShelves.length > 0 ? ([[box, MEASURES.looseShelves, '', '', BLANK]] satisfies Row[]) : []),
   ];
-}
-
-/** Width, height and depth of what the panels fill, plinths left aside. */
-export function outside(panels: readonly Panel[]): readonly [Micrometres, Micrometres, Micrometres] {
-  const boxes = panels.filter(({ role }) => role !== 'plinth').map(extentsOf);
-  const along = (axis: 'x' | 'y' | 'z'): Micrometres =>
-    Math.max(0, ...boxes.map((box) => box[axis].to)) - Math.min(...boxes.map((box) => box[axis].from), Infinity);
-  return boxes.length === 0 ? [0, 0, 0] : [along('x'), along('z'), along('y')];
 }

@@ -2,7 +2,7 @@ import type { BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import { grooveNotes, ownNote } from '../../drawing/bore-map/bore-map.js';
 import { holeGroups, tableCells, tableHeads } from '../../drawing/bore-map/hole-table.js';
-import { endWord } from '../../drawing/words.js';
+import { edgeWord, endWord } from '../../drawing/words.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
 import type { Reader } from '../../length/reader.js';
 import { tell, tellerTo } from '../../words/message.js';
@@ -50,7 +50,7 @@ function holeTable(panel: Panel, carcass: Carcass, boring: BoreMap, reader: Read
   const groups = holeGroups(carcass, boring, panel, reader);
   if (groups.length === 0) return [];
   const onEnds = groups.some(({ bores }) => bores.some(({ face }) => face === 'reference-end' || face === 'far-end'));
-  const heads = tableHeads(reader, endWord(panel, 'reference-end'), onEnds);
+  const heads = tableHeads(reader, edgeWord(panel, 'front'), endWord(panel, 'reference-end'), onEnds);
   return [
     {
       kind: 'table',

@@ -121,12 +121,15 @@ export function layRules(setUp: SetUp, words: JobWords): readonly Told[] {
   const level = described(setUp.machine).bores === 'ends';
   const against = level ? AGAINST.squaringStop : AGAINST.fence;
   const [down, other] = facesDown(setUp);
-  const edges = [...new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ edge }) => EDGES[edge])))];
+  const laid = setUp.runs.map((run) => ({ run, panel: words.panel(run.carcass, run.panel) }));
+  const edges = laid.flatMap(({ run, panel }) =>
+    run.steps.map(({ edge }) => (panel === undefined ? EDGES[edge] : edgeWord(panel, edge))),
+  );
   const lies =
     other === undefined && down !== undefined
-      ? say.sameFaceDown({ face: FACES[down], edges, against })
-      : say.facesDiffer({ edges, against });
-  const explained = facesExplained(setUp.runs.flatMap(({ carcass, panel }) => words.panel(carcass, panel) ?? []));
+      ? say.sameFaceDown({ face: FACES[down], edges: [...new Set(edges)], against })
+      : say.facesDiffer({ edges: [...new Set(edges)], against });
+  const explained = facesExplained(laid.flatMap(({ panel }) => panel ?? []));
   return [tell(lies, words.reader), ...(explained === null ? [] : [explained])];
 }
 

@@ -23,6 +23,16 @@ carcasses:
     bottom: between
     plinth: 90
     back: { how: grooved, board: back-8, groove: 8, inset: 18 }
+    doors:
+      bays: [left, none]
+      how: overlay
+      board: ash-18
+      band: ash-1
+      gap: 3
+      reveal: 2
+      top-reveal: 4
+      bottom-reveal: 0
+      buffer: 1.5
     rows: both
     row-offset: 9
     row-setback: 37
@@ -53,6 +63,7 @@ carcasses:
     kind: tall
     width: 600
     back: applied
+    doors: { hung: pair, how: inset }
     dowels: [53, 213, 373, 501]
     fixed-shelves: [1100]
     loose-shelves: 3

@@ -2,6 +2,7 @@ import { expect } from 'vitest';
 import { shared, type Interval } from '../../../shared-core/carcass/interval.js';
 import type { Carcass, Panel } from '../../../shared-core/carcass/model.js';
 import { extentsOf, toPanel } from '../../../shared-core/carcass/pose.js';
+import { isOfBox } from '../../../shared-core/carcass/roles.js';
 import type { Located } from '../../../shared-core/document/place.js';
 import type { CarcassAnalysis, JobAnalysis } from '../../../shared-core/engine.js';
 import { repairEdits } from '../../../shared-core/engine/repairs.js';
@@ -53,11 +54,11 @@ export function expectNoSharedWood({ panels }: Carcass, text: string): number {
   return held;
 }
 
-/** The panels fill the size that is written, to every side. A plinth stands under it. */
+/** The panels fill the size that is written, to every side. A plinth stands under it, doors before it. */
 export function expectToFillSize({ carcass, spec }: CarcassAnalysis, text: string): void {
   const size = { x: spec!.width.value, y: spec!.depth.value, z: spec!.height.value };
   for (const axis of AXES) {
-    const runs = carcass!.panels.filter(({ role }) => role !== 'plinth').map((panel) => extentsOf(panel)[axis]);
+    const runs = carcass!.panels.filter(isOfBox).map((panel) => extentsOf(panel)[axis]);
     const hull = { from: Math.min(...runs.map(({ from }) => from)), to: Math.max(...runs.map(({ to }) => to)) };
     expect(hull, `${axis}\n${text}`).toEqual({ from: 0, to: size[axis] });
   }

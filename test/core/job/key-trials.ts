@@ -8,9 +8,25 @@ import type { Fields, Schema } from '../../../shared-core/schema/schema.js';
 /** Carcasses in which keys are tried, as lines under the name. */
 export const BASES: readonly (readonly string[])[] = [
   ['kind: base', 'width: 600', 'loose-shelves: 1'],
-  ['kind: base', 'width: 800', 'top: over', 'back: none', 'rows: none'],
-  ['kind: wall', 'width: 900', 'back: rebated', 'rows: front', 'dividers: 1', 'fixed-shelves: 1'],
-  ['kind: tall', 'width: 600', 'back: applied', 'joint: cam-15', 'plinth: 100', 'loose-shelves: 2'],
+  ['kind: base', 'width: 800', 'top: over', 'back: none', 'rows: none', 'doors: { hung: pair }'],
+  [
+    'kind: wall',
+    'width: 900',
+    'back: rebated',
+    'rows: front',
+    'dividers: 1',
+    'fixed-shelves: 1',
+    'doors: { bays: [left, none] }',
+  ],
+  [
+    'kind: tall',
+    'width: 600',
+    'back: applied',
+    'joint: cam-15',
+    'plinth: 100',
+    'loose-shelves: 2',
+    'doors: { hung: right, how: inset }',
+  ],
   [
     'kind: open',
     'width: 900',
@@ -46,7 +62,9 @@ function samples(schema: Schema, key: string): readonly string[] {
     case 'name':
       return NAMES[schema.of === 'machine' ? key : schema.of] ?? [];
     case 'list':
-      return ['[61, 180]'];
+      return schema.item.type === 'choice'
+        ? Object.keys(schema.item.options).map((word) => `[${word}]`)
+        : ['[61, 180]'];
     case 'text':
       return ['x'];
     case 'number':
@@ -113,12 +131,15 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
       path: [...path, key],
       lines: samples(schema, key).map((value) => wrap(`${key}: ${value}`)),
     }));
-  const { panels, back, machines, ...rest } = carcassSchema.fields;
+  const { panels, back, doors, machines, ...rest } = carcassSchema.fields;
   const recordOf = (schema: Schema): Fields => (schema.type === 'record' ? schema.fields : {});
   const long = back.schema.of.find((one) => one.type === 'record')!;
   return [
     ...own(rest, [], (line) => [line]),
     ...own(long.fields, ['back'], (line) => [`back: { how: HOW, ${line} }`]),
+    ...own(recordOf(doors.schema.of.find((one) => one.type === 'record')!), ['doors'], (line) => [
+      `doors: { DOORS, ${line} }`,
+    ]),
     ...own(machines.schema.fields, ['machines'], (line) => [`machines: { ${line} }`]),
     ...panelKeys(made.spec!)
       .filter((key) => made.carcass!.panels.some((panel) => panel.key === key))
@@ -128,9 +149,18 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
   ];
 }
 
-/** A base with its back as a map throughout, so that a key more in it is all that differs. */
+const DOORS = /^doors: \{ (.*) \}$/;
+
+/** A base with its back and its doors as maps throughout, so that a key more in one is all that differs. */
 export function plainLines(base: readonly string[], how: string): readonly string[] {
-  return [...base.filter((line) => !line.startsWith('back:')), `back: { how: ${how} }`];
+  const doors = base.some((line) => DOORS.test(line)) ? [] : ['doors: { hung: none }'];
+  return [...base.filter((line) => !line.startsWith('back:')), `back: { how: ${how} }`, ...doors];
+}
+
+/** What is written of the doors, but for some keys. */
+function doorsWithout(keys: string, lines: readonly string[]): string {
+  const written = lines.map((line) => DOORS.exec(line)?.[1]).find((inner) => inner !== undefined)!;
+  return written.replace(new RegExp(`(, )?\\b(?:${keys}): (\\[[^\\]]*\\]|[^,]*)`), '').replace(/^, /, '');
 }
 
 /** The base with a key written in it, or written otherwise. */
@@ -141,5 +171,9 @@ export function withKey(
   how: string,
 ): readonly string[] {
   const without = plain.filter((line) => !line.startsWith(`${path[0]!}:`));
-  return [...without, ...written.map((line) => line.replace('HOW', how))];
+  const doors = doorsWithout(path[1] === 'bays' ? 'hung|bays' : (path[1] ?? 'none'), plain);
+  return [
+    ...without,
+    ...written.map((line) => line.replace('HOW', how).replace(/DOORS(, )?/, doors === '' ? '' : `${doors}$1`)),
+  ];
 }

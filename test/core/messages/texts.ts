@@ -38,6 +38,16 @@ export const JOBS: readonly Text[] = [
   carcass('kind: base\nwidth: { from: 1 }'),
   carcass('kind: base\nwidth: [600]'),
   carcass('kind: base\nwidth: 600\nback: [groove]'),
+  // Doors.
+  carcass('kind: base\nwidth: 600\ndoors: pair'),
+  carcass('kind: base\nwidth: 600\ndividers: 1\ndoors: { hung: pair, how: inset }'),
+  carcass('kind: base\nwidth: 600\ndoors: { bays: [left, right] }'),
+  carcass('kind: base\nwidth: 600\ndoors: { hung: left, how: inset }\nloose-shelves: [{ at: 328, setback: 10 }]'),
+  carcass('kind: base\nwidth: 60\ndoors: { hung: pair, reveal: 30 }'),
+  own(
+    'kind: open\nwidth: 600\ndepth: 50\nback: none\ndoors: { hung: left, how: inset, board: slab }',
+    changed('boards:\n', 'boards:\n  slab: { thickness: 60 }\n'),
+  ),
   carcass('kind: base\nwidth: 600\nback:\n  how: { is: none }'),
   carcass('kind: base\nwidth: 600\nback: grooved'),
   carcass('kind: base\nwidth: 600\npanels: left'),
@@ -51,7 +61,7 @@ export const JOBS: readonly Text[] = [
   carcass('- kind: base\n- width: 600'),
   'carcasses:\n  - name: sink\n    kind: base\n    width: 600\n',
   carcass('kind: base\nwidth: 600\ncolour: white'),
-  carcass('kind: base\nwidth: 600\ndoors: 2'),
+  carcass('kind: base\nwidth: 600\ndrawers: 3'),
   carcass('kind: base\nwidth: 600\npanels: { left:rows }'),
   carcass('kind: base\nwidth: 600\nback: how:none'),
   'title: A\ntitle: B\n' + SOUND,
@@ -321,7 +331,7 @@ export const SHARING = changed('share-places: no', 'share-places: yes');
 export const PAPERS: readonly string[] = [
   carcass('kind: base\nwidth: 600\nband: none\nback: { how: rebated }'),
   carcass('kind: base\nwidth: 2600\nheight: 2000'),
-  carcass('kind: base\nwidth: 600', 'shop: own.shop.yaml\n'),
+  carcass('kind: base\nwidth: 600\ndoors: pair', 'shop: own.shop.yaml\n'),
 ];
 
 /** The built-in shop without the sizes of its sheets. */

@@ -4,10 +4,10 @@ import { boreCarcass } from '../../../shared-core/boring/bores.js';
 import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import type { Carcass, Joint, Panel } from '../../../shared-core/carcass/model.js';
 import { extentsOf, UNIT } from '../../../shared-core/carcass/pose.js';
+import { outerSize } from '../../../shared-core/carcass/outer-size.js';
 import { assemblyOrder } from '../../../shared-core/papers/assembly/order.js';
 import { explodedScene } from '../../../shared-core/papers/assembly/exploded.js';
 import { fittingsIn } from '../../../shared-core/papers/hardware-list/paper.js';
-import { outside } from '../../../shared-core/papers/checking/paper.js';
 import { jobArbitrary } from '../arbitraries.js';
 import { mm, shopOf, specOf } from '../specs.js';
 
@@ -99,7 +99,7 @@ describe('the drawing of a box drawn apart', () => {
 
 test('the outside of a box is its width, height and depth', () => {
   const carcass = built({ width: mm(600) });
-  const [width, height, depth] = outside(carcass.panels);
+  const { width, height, depth } = outerSize(carcass);
   const left = extentsOf(carcass.panels.find(({ key }) => key === 'left')!);
   expect([width, height, depth]).toEqual([mm(600), left.z.to - left.z.from, left.y.to - left.y.from]);
 });
