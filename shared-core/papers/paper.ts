@@ -1,5 +1,5 @@
 import type { Box, Scene, Shape } from '../drawing/scene/scene.js';
-import type { Told } from '../words/told.js';
+import { asItIs, type Told } from '../words/told.js';
 
 /**
  * A paper as data: what it says, in the order to read it. How it looks (columns padded with spaces, a page, a print)
@@ -124,5 +124,9 @@ export const list = <T extends string>(items: readonly T[]): readonly List<T>[] 
   items.length === 0 ? [] : [{ kind: 'list', items }];
 export const column = <T extends string>(head: T): Column<T> => ({ head, figures: false });
 export const figuresColumn = <T extends string>(head: T): Column<T> => ({ head, figures: true });
+/** A box to tick, in a cell. */
+export const TICK = asItIs('☐');
+/** Room to write a figure by hand, in a cell. */
+export const BLANK = asItIs('____________');
 /** A column whose cells say themselves what they are. */
 export const UNNAMED: Column = { head: '', figures: false };

@@ -73,7 +73,7 @@ async function paperAlone(
     case 'banding-list':
       return bandingPaper(built, shop.habits.bandAllowance, bandTroubles(analysis), title, reader);
     case 'set-ups':
-      return titled(replayedPlan(analysis).on(null)?.paper, title);
+      return titled(replayedPlan(analysis).printed(), title);
     case 'bore-maps':
       return printedBoreMaps(drawn(analysis), title);
     case 'hardware-list':

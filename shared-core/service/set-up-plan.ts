@@ -5,6 +5,7 @@ import { PLAN_REPLAY_DIFFERS, replayJob, type JobReplay } from '../engine/replay
 import { planReplayMessages } from '../findings/rules/plan-replay-differs.js';
 import type { Reader } from '../length/reader.js';
 import { costOf } from '../machining/plan/cost.js';
+import { machineScene } from '../drawing/machine-view/view.js';
 import type { Unreachable } from '../machining/plan/operation.js';
 import type { Plan, PlannedSetUp } from '../machining/plan/plan.js';
 import type { PlannedHole, Run, SetUp, Step } from '../machining/set-up.js';
@@ -12,9 +13,11 @@ import { list, type Paper } from '../papers/paper.js';
 import { asText } from '../papers/render/text.js';
 import { costSentences } from '../papers/set-up/cost.js';
 import { setUpBlocks } from '../papers/set-up/paper.js';
+import type { OnPaper } from '../papers/set-up/printed.js';
 import { loadedIn } from '../papers/set-up/spindles.js';
 import { say } from '../papers/set-up/messages.js';
 import { strokesIn, totalsWords } from '../papers/set-up/totals.js';
+import { boredWithin } from '../tolerance/bores.js';
 import { listed } from '../words/english.js';
 import { tell } from '../words/message.js';
 import type { Answer } from './answer.js';
@@ -39,6 +42,8 @@ export interface ReplayedPlan {
    * there is none on it. Where a replay differs no set-up is given in words.
    */
   on(machine: string | null): SetUpsAnswer | null;
+  /** All of them for print: with the machines drawn, what to measure on first pieces, and boxes to tick. */
+  printed(): Paper;
 }
 
 /** Plans the set-ups of a job and replays them. */
@@ -49,6 +54,7 @@ export function replayedPlan(analysis: JobAnalysis): ReplayedPlan {
   const machines = [...new Set(all.map(({ machine }) => machine.name))];
   return {
     refusals: [...differenceLines(replay), ...leftOutLines(analysis, replay)],
+    printed: () => setUpsPaper(analysis, plan, replay, () => true, onPaper(analysis, all)),
     machines: machines.length === 0 ? tell(sayOf.noMachine(), 'mm') : asItIs(listed(machines)),
     on(name) {
       const isWanted: SetUpTest = ({ machine }) => name === null || machine.name === name || machine.body === name;
@@ -160,7 +166,13 @@ function unreachableData({ name, operations }: CarcassAnalysis, reader: Reader):
 }
 
 /** The set-ups, with what is to be known before them. */
-function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted: SetUpTest): Paper {
+function setUpsPaper(
+  analysis: JobAnalysis,
+  plan: Plan,
+  replay: JobReplay,
+  isWanted: SetUpTest,
+  onPaper: OnPaper | null = null,
+): Paper {
   const { title } = analysis.head;
   const { shopReader: reader } = analysis;
   if (replay.differences.length > 0) {
@@ -183,7 +195,24 @@ function setUpsPaper(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWan
     replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel);
   return {
     title: asItIs(title),
-    blocks: [...list(lines), ...setUpBlocks(plan, jobWords(analysis), isRefused, isWanted)],
+    blocks: [...list(lines), ...setUpBlocks(plan, jobWords(analysis), isRefused, isWanted, onPaper)],
+  };
+}
+
+function onPaper(analysis: JobAnalysis, setUps: readonly SetUp[]): OnPaper {
+  const built = new Map(analysis.planned().map((one) => [one.name, one]));
+  return {
+    machine(setUp, { carcass: name, panel }, step) {
+      const { carcass = null, boring = null } = built.get(name) ?? {};
+      if (carcass === null || boring === null) return null;
+      // As the scales of the machine show them.
+      const drawn = { name, carcass, boring, findings: [], reader: analysis.shopReader };
+      return machineScene(drawn, { setUps, setUp: setUp.id, panel, step });
+    },
+    bored(setUp, { carcass, panel: key }) {
+      const panel = built.get(carcass)?.carcass?.panels.find((one) => one.key === key);
+      return panel === undefined ? null : boredWithin(setUp, carcass, panel, analysis.shop.tolerances);
+    },
   };
 }
 

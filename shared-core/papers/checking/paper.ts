@@ -11,14 +11,11 @@ import { tell } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
 import { carcassNamed } from '../pieces.js';
-import { column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
+import { BLANK, column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 import { HEADS, MEASURES, say } from './messages.js';
 
 /** The limits of one measure, and room to write what it came to. */
 type Row = readonly [what: Told, measure: Told, from: Told | '', to: Told | '', found: Told];
-
-/** Room to write a figure by hand. */
-const BLANK = asItIs('____________');
 
 /**
  * What to measure before the next step is taken, with the least and the greatest that the shop's tolerances allow: of a

@@ -1,5 +1,5 @@
 import { HEADS } from './messages.js';
-import type { Paper } from '../paper.js';
+import { TICK, type Paper } from '../paper.js';
 
 /**
  * The tables of a paper as CSV (RFC 4180: commas, CRLF, quotes where they are needed), each under its headings; a cell that is
@@ -22,7 +22,7 @@ export function asCsv(paper: Paper<string>): string | null {
     heads = columns.join('\n');
     let above: readonly string[] = [];
     for (const cells of block.rows) {
-      above = cells.map((cell, i) => cell ?? above[i] ?? '');
+      above = cells.map((cell, i) => (cell === TICK ? '' : (cell ?? above[i] ?? '')));
       lines.push([...(several ? [part] : []), ...above]);
     }
   }

@@ -8,12 +8,14 @@ export const PAGE_STYLE = `  body { font: 16px/1.5 system-ui, sans-serif; margin
   .figures div { display: grid; grid-template-columns: 10rem 1fr; gap: 0 1rem; padding: .1rem 0; }
   .figures dd { grid-column: 2; margin: 0; }
   .value, td { font-variant-numeric: tabular-nums; }
+  .figures .value { font-size: 1.4rem; }
   .marked .value { font-weight: bold; }
+  .tick { float: right; font-size: 1.4rem; }
   table { border-collapse: collapse; }
   th, td { padding: .2rem .8rem .2rem 0; text-align: left; vertical-align: top; border-bottom: 1px solid #bbb; }
   .figure { text-align: right; }
-  .pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(20rem, 1fr)); gap: 1rem; }
+  .pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(30rem, 100%), 1fr)); gap: 1rem; }
   figure { margin: 0; border: 1px solid #bbb; padding: .5rem; }
-  img, figure svg { width: 100%; height: 20rem; object-fit: contain; }
+  img, figure svg { width: 100%; max-height: 30rem; object-fit: contain; }
   @media print { h2 { break-before: page; } figure, table, .cautions { break-inside: avoid; } }
 `;

@@ -1,5 +1,5 @@
 import { toSvg } from '../../drawing/render/svg.js';
-import type { Block, Figures, Heading, Paper, Picture, Table } from '../paper.js';
+import { TICK, type Block, type Figures, type Heading, type Paper, type Picture, type Table } from '../paper.js';
 import { labelSheetsHtml, labelStyle } from './labels-html.js';
 import { PAGE_STYLE } from './html-style.js';
 
@@ -82,7 +82,8 @@ function figuresHtml({ figures, note }: Figures<string>): string {
     const done = doing.map((sentence) => `<dd class="doing">${escaped(sentence)}</dd>`).join('');
     // Not by its look alone.
     const mark = marked ? '<span class="mark" title="to be changed">* </span>' : '';
-    return `<div${marked ? ' class="marked"' : ''}><dt>${mark}${escaped(name)}</dt><dd><span class="value">${escaped(value)}</span>${more}</dd>${done}</div>`;
+    const box = marked ? ` <span class="tick">${TICK}</span>` : '';
+    return `<div${marked ? ' class="marked"' : ''}><dt>${mark}${escaped(name)}</dt><dd><span class="value">${escaped(value)}</span>${more}${box}</dd>${done}</div>`;
   });
   return `<dl class="figures">\n${lines.join('\n')}\n</dl>${note === '' ? '' : `\n<p class="note">${escaped(note)}</p>`}`;
 }

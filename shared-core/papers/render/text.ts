@@ -1,7 +1,9 @@
 import { tell } from '../../words/message.js';
 import { say } from './messages.js';
-import type { Block, Figures, Heading, Paper, Table } from '../paper.js';
+import { TICK, type Block, type Figures, type Heading, type Paper, type Table } from '../paper.js';
 
+/** A box to tick, in letters. */
+const TEXT_TICK = '[ ]';
 /** Letters in a line of running text. */
 const WIDTH = 78;
 
@@ -74,7 +76,10 @@ function figureLines({ figures, note }: Figures<string>, indent: string): readon
 }
 
 function tableLines({ columns, rows }: Table<string>, indent: string): readonly string[] {
-  const lines = [columns.map(({ head }) => head), ...rows.map((cells) => cells.map((cell) => cell ?? ''))];
+  const lines = [
+    columns.map(({ head }) => head),
+    ...rows.map((cells) => cells.map((cell) => (cell === TICK ? TEXT_TICK : (cell ?? '')))),
+  ];
   const widths = columns.map((_, index) => Math.max(...lines.map((cells) => cells[index]?.length ?? 0)));
   return lines.map((cells) => {
     const padded = cells.map((cell, index) =>

@@ -1,13 +1,24 @@
 import { indexMoveWords, offStopWords, type IndexMove, type OffStop } from '../../drawing/machine-view/messages.js';
-import type { Micrometres } from '../../length/units.js';
+import type { Micrometres, Unit } from '../../length/units.js';
 import type { Changeover } from '../../shop/model.js';
 import { counted, listed, runsOfNumbers, sentence, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
+import { inUnit } from '../../words/names.js';
 import type { Show, Tellable } from '../../words/show.js';
 import { timeWords } from '../../words/time.js';
 import { labels, type Told } from '../../words/told.js';
 
 export const HEADS = labels({ pieces: 'Pieces', panel: 'Panel', size: 'Size', stroke: 'Stroke', doing: 'What to do' });
+
+/** Of the table of what is measured on the first piece, and of the boxes to tick. */
+export const CHECK_HEADS = labels({
+  drawn: 'Drawn',
+  from: 'From',
+  to: 'To',
+  found: 'Found',
+  right: 'Right',
+  done: 'Done',
+});
 
 /** What is set on a machine, beside its stops and heads, which have names of their own. */
 export const SETTINGS = labels({
@@ -203,6 +214,21 @@ export const say = messages('set-up', {
   measuredOnFaceFrom: ({ face, from }: { readonly face: string; readonly from: string }) => `${face}, from ${from}`,
   diameter: () => 'diameter',
   diameterOnFace: ({ face }: { readonly face: string }) => `${face}, diameter`,
+  firstPiece: ({ unit }: { readonly unit: Unit }) => `First piece, ${inUnit(unit)}`,
+  checkFirst: ({ carcass, panel }: { readonly carcass: string; readonly panel: string }) =>
+    `Bore ${carcass} ${panel} first, switch the machine off, and measure it. Limits follow from the tolerances of the shop file; bore no more before every box is ticked.`,
+  toHole: ({
+    face,
+    edge,
+    which,
+  }: {
+    readonly face: string | null;
+    readonly edge: string;
+    readonly which: 'nearest' | 'furthest' | 'every';
+  }) => `${face === null ? '' : `${face}, `}${edge} to ${which === 'every' ? 'the holes' : `${which} hole`}`,
+  depthOf: ({ face }: { readonly face: string | null }) => (face === null ? 'depth' : `${face}, depth`),
+  pictured: ({ carcass, panel, step }: { readonly carcass: string; readonly panel: string; readonly step: number }) =>
+    `${carcass} ${panel}, stroke ${step}, seen from above; the operator stands at the foot of the picture`,
   depth: () => 'depth',
   depthOnFace: ({ face }: { readonly face: string }) => `${face}, depth`,
   allThrough: () => 'through',

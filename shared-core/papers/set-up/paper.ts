@@ -11,6 +11,7 @@ import {
   figuresColumn,
   heading,
   paragraph,
+  TICK,
   type Block,
   type Cautions,
   type Cell,
@@ -24,7 +25,8 @@ import { countedFrom } from './spindles.js';
 import type { Reader } from '../../length/reader.js';
 import { tell } from '../../words/message.js';
 import { asItIs, joined, type Told } from '../../words/told.js';
-import { HEADS, say } from './messages.js';
+import { CHECK_HEADS, HEADS, say } from './messages.js';
+import { firstPieceBlocks, machinePictures, type OnPaper } from './printed.js';
 import type { JobWords } from './words.js';
 
 /** A panel by the names that a set-up has for it. */
@@ -34,19 +36,28 @@ export type PanelTest = (carcass: string, panel: string) => boolean;
  * The set-ups of a job, in the order to run: what to set, then panel by panel.
  * @param isRefused panels that must not be bored as they are; the list says so in the place of their strokes
  * @param isWanted which set-ups; they keep their numbers in the whole order
+ * @param onPaper what is printed beside the words; null for words alone
  */
 export function setUpBlocks(
   plan: Plan,
   words: JobWords,
   isRefused: PanelTest,
   isWanted: (setUp: SetUp) => boolean = () => true,
+  onPaper: OnPaper | null = null,
 ): readonly Block[] {
   return inOrder(plan).flatMap((one, index) =>
-    isWanted(one.planned.setUp) ? setUpPart(one, index + 1, plan.setUps.length, words, isRefused) : [],
+    isWanted(one.planned.setUp) ? setUpPart(one, index + 1, plan.setUps.length, words, isRefused, onPaper) : [],
   );
 }
 
-function setUpPart(one: InOrder, number: number, of: number, words: JobWords, isRefused: PanelTest): readonly Block[] {
+function setUpPart(
+  one: InOrder,
+  number: number,
+  of: number,
+  words: JobWords,
+  isRefused: PanelTest,
+  onPaper: OnPaper | null,
+): readonly Block[] {
   const { setUp, seconds } = one.planned;
   const { machineReader: reader } = words;
   const laid = laidRuns(setUp, words);
@@ -64,9 +75,11 @@ function setUpPart(one: InOrder, number: number, of: number, words: JobWords, is
       tell(settings.some(({ changed }) => changed) ? say.changeMarked({ seconds }) : say.nothingToChange(), reader),
     ),
     figures(one, words),
+    ...(onPaper === null ? [] : machinePictures(setUp, onPaper, reader)),
     paragraph(tell(say.thenWork({ work, seconds: secondsOf(work, words.handling) }), reader)),
     ...layRules(setUp, words).map(paragraph),
-    runs(laid, isRefused, words),
+    ...(onPaper === null ? [] : firstPieceBlocks(setUp, onPaper, words, isRefused)),
+    runs(laid, isRefused, words, onPaper !== null),
   ];
 }
 
@@ -107,7 +120,12 @@ function restWords({ machine, stops }: SetUp, reader: Reader): readonly Told[] {
 }
 
 /** Stroke by stroke; panels that are equal, and are laid and bored alike, are one line with their number. */
-function runs(laid: readonly LaidRun[], isRefused: PanelTest, { machineReader: reader }: JobWords): Table {
+function runs(
+  laid: readonly LaidRun[],
+  isRefused: PanelTest,
+  { machineReader: reader }: JobWords,
+  isTicked: boolean,
+): Table {
   const isOut = ({ carcass, panel }: LaidRun): boolean => isRefused(carcass, panel);
   const alike = grouped(laid, (run) => JSON.stringify([isOut(run), run.size, run.steps]));
   return {
@@ -118,17 +136,19 @@ function runs(laid: readonly LaidRun[], isRefused: PanelTest, { machineReader: r
       column(HEADS.size),
       figuresColumn(HEADS.stroke),
       column(HEADS.doing),
+      ...(isTicked ? [column(CHECK_HEADS.done)] : []),
     ],
     rows: alike.flatMap((same): Cell[][] => {
       const [first] = same;
       if (first === undefined) return [];
       const { size, steps } = first;
       const head = [tell(say.piecesOf({ pieces: piecesIn(same) }), reader), panelsNamed(same), size];
-      if (isOut(first)) return [[...head, '', tell(say.doNotBore(), reader)]];
+      if (isOut(first)) return [[...head, '', tell(say.doNotBore(), reader), ...(isTicked ? ([''] as const) : [])]];
       return steps.map((step, at) => [
         ...(at === 0 ? head : [null, null, null]),
         asItIs(String(at + 1)),
         strokeWords(step, reader),
+        ...(isTicked ? [at === 0 ? TICK : ('' as const)] : []),
       ]);
     }),
   };

@@ -8,6 +8,9 @@ import { hex } from './pen.js';
 import { drawScene } from './scene.js';
 import { TEXT } from './text-pieces.js';
 
+/** So much larger is a drawing that is true to no scale, where there is room. */
+const LARGER = 1.4;
+
 /** A drawing at its own scale where it goes on the page, else so much smaller; its name and scale stand under it. */
 export function picturePiece(
   { name, scene }: Picture<string>,
@@ -16,7 +19,13 @@ export function picturePiece(
 ): Piece {
   const { frame, scale } = scene;
   const under = TEXT * 2.2;
-  const shrink = Math.min(1, room.width / (frame.width / scale), (room.height - under - 30) / (frame.height / scale));
+  // What is true to no scale may as well be large.
+  const most = SCALES.some((one) => one === scale) ? 1 : LARGER;
+  const shrink = Math.min(
+    most,
+    room.width / (frame.width / scale),
+    (room.height - under - 30) / (frame.height / scale),
+  );
   const height = (frame.height / scale) * shrink;
   const left = (room.width - (frame.width / scale) * shrink) / 2;
   const isToScale = shrink === 1 && SCALES.some((one) => one === scale);

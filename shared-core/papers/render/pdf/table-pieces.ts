@@ -1,12 +1,14 @@
-import type { Table } from '../../paper.js';
+import { TICK, type Table } from '../../paper.js';
 import type { Piece } from './flow.js';
 import type { Fonts } from './fonts.js';
-import { hex } from './pen.js';
+import { hex, INK } from './pen.js';
 import { TEXT } from './text-pieces.js';
 
 const SIZE = TEXT * 0.94;
 const LINE = SIZE * 1.32;
 const GAP = 3;
+/** Side of a box to tick. */
+const BOX = 4.2;
 const RULE = { width: 0.15, colour: hex('#aaaaaa') };
 const HEAD_RULE = { width: 0.4, colour: hex('#1f1f1f') };
 
@@ -31,7 +33,8 @@ function rowPiece(
   width: number,
 ): Piece {
   const lines = cells.map((cell, i) => fonts.wrapped(cell, SIZE, strong, widths[i]! + 0.01));
-  const height = Math.max(1, ...lines.map((one) => one.length)) * LINE + 1.4;
+  const least = cells.includes(TICK) ? BOX + 1.2 : 0;
+  const height = Math.max(least, Math.max(1, ...lines.map((one) => one.length)) * LINE + 1.4);
   return {
     height,
     above: 0,
@@ -40,6 +43,11 @@ function rowPiece(
       let left = x;
       lines.forEach((words, i) => {
         const right = isFigures[i] === true;
+        if (cells[i] === TICK) {
+          pen.rectangle(left, y + 0.6, BOX, BOX, { stroke: { width: 0.3, colour: INK } });
+          left += widths[i]! + GAP;
+          return;
+        }
         words.forEach((text, at) => {
           const base = y + 0.4 + (at + 0.82) * LINE;
           pen.text(text, right ? left + widths[i]! : left, base, {
@@ -62,7 +70,9 @@ function columnWidths(rows: readonly (readonly string[])[], fonts: Fonts, width:
   const widest = (index: number, of: (cell: string) => readonly string[]): number =>
     Math.max(
       0,
-      ...rows.flatMap((cells, row) => of(cells[index] ?? '').map((part) => fonts.width(part, SIZE, row === 0))),
+      ...rows.flatMap((cells, row) =>
+        of(cells[index] ?? '').map((part) => (part === TICK ? BOX : fonts.width(part, SIZE, row === 0))),
+      ),
     );
   const full = Array.from({ length: count }, (_, i) => widest(i, (cell) => [cell]));
   const least = Array.from({ length: count }, (_, i) =>

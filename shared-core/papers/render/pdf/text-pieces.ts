@@ -1,3 +1,4 @@
+import { CAP_HEIGHT } from '../../../drawing/scene/lettering.js';
 import type { Block, Figures, Heading } from '../../paper.js';
 import type { Piece } from './flow.js';
 import type { Fonts } from './fonts.js';
@@ -9,6 +10,9 @@ const LEAD = 1.38;
 const HEADINGS = { 1: 6.4, 2: 4.8, 3: 3.9 } as const;
 const ABOVE = { 1: 8, 2: 6, 3: 4 } as const;
 const NAME_WIDTH = 38;
+/** Side of a box to tick, and the room kept for it. */
+const TICK_SIDE = 4.2;
+const TICK_ROOM = 8;
 const QUIET = hex('#555555');
 
 type TextBlock = Exclude<Block<string>, { kind: 'table' | 'picture' | 'labels' }>;
@@ -93,28 +97,41 @@ function cautionsPiece(items: readonly string[], fonts: Fonts, width: number): P
   };
 }
 
-/** Names to the left, figures in bold; a star before what is to be changed. */
+/** Capitals of 3.5 mm (ISO 3098), which are read at arm's length. */
+const FIGURE = 3.5 / CAP_HEIGHT;
+
+/** Names to the left, figures in bold and large; a star before what is to be changed, and a box to tick behind it. */
 function figurePieces({ figures, note }: Figures<string>, fonts: Fonts, width: number): readonly Piece[] {
-  const room = width - NAME_WIDTH;
+  const room = width - NAME_WIDTH - TICK_ROOM;
   const rows = figures.map(({ name, value, about, marked, doing }): Piece => {
     const names = fonts.wrapped(name, TEXT, false, NAME_WIDTH - 6);
-    const values = fonts.wrapped(value, TEXT, true, room);
-    const rest = [...(about === '' ? [] : [about]), ...doing].flatMap((words) =>
+    const values = fonts.wrapped(value, FIGURE, true, room);
+    // Behind a figure on one line, else under it.
+    const beside = NAME_WIDTH + fonts.width(values[0]!, FIGURE, true) + 3;
+    const isBeside = values.length === 1 && beside + fonts.width(about, TEXT, false) <= width - TICK_ROOM;
+    const rest = [...(about === '' || isBeside ? [] : [about]), ...doing].flatMap((words) =>
       fonts.wrapped(words, TEXT, false, room),
     );
-    const count = Math.max(names.length, values.length + rest.length);
+    const high = values.length * FIGURE * LEAD;
     return {
-      height: count * TEXT * LEAD,
+      height: Math.max(names.length * TEXT * LEAD, high + rest.length * TEXT * LEAD),
       above: 0.8,
       leads: false,
       draw(pen, x, y) {
-        const base = (line: number): number => y + (line + 0.8) * TEXT * LEAD;
-        if (marked) pen.text('*', x, base(0), { size: TEXT, strong: true });
-        names.forEach((line, i) => pen.text(line, x + 3, base(i), { size: TEXT }));
-        values.forEach((line, i) => pen.text(line, x + NAME_WIDTH, base(i), { size: TEXT, strong: true }));
-        rest.forEach((line, i) =>
-          pen.text(line, x + NAME_WIDTH, base(values.length + i), { size: TEXT, colour: QUIET }),
+        const base = y + 0.8 * FIGURE * LEAD;
+        const under = (line: number): number => y + high + (line + 0.8) * TEXT * LEAD;
+        if (marked) {
+          pen.text('*', x, base, { size: FIGURE, strong: true });
+          pen.rectangle(x + width - TICK_SIDE, base - TICK_SIDE + 0.5, TICK_SIDE, TICK_SIDE, {
+            stroke: { width: 0.3, colour: INK },
+          });
+        }
+        names.forEach((line, i) => pen.text(line, x + 3, base + i * TEXT * LEAD, { size: TEXT }));
+        values.forEach((line, i) =>
+          pen.text(line, x + NAME_WIDTH, base + i * FIGURE * LEAD, { size: FIGURE, strong: true }),
         );
+        if (isBeside) pen.text(about, x + beside, base, { size: TEXT, colour: QUIET });
+        rest.forEach((line, i) => pen.text(line, x + NAME_WIDTH, under(i), { size: TEXT, colour: QUIET }));
       },
     };
   });

@@ -1,0 +1,64 @@
+import type { MachineScene } from '../../drawing/machine-view/scene.js';
+import type { Reader } from '../../length/reader.js';
+import type { Run, SetUp } from '../../machining/set-up.js';
+import type { BoredWithin } from '../../tolerance/bores.js';
+import { tell } from '../../words/message.js';
+import { asItIs } from '../../words/told.js';
+import { paragraph, type Block, type Picture } from '../paper.js';
+import { pictureScene } from '../picture-scene.js';
+import { checkTable } from './check-table.js';
+import { say } from './messages.js';
+import type { JobWords } from './words.js';
+
+/** What the set-up list has on paper beside its words. */
+export interface OnPaper {
+  /** The machine at a step of a run, as its operator sees it; null where it cannot be drawn. */
+  readonly machine: (setUp: SetUp, run: Run, step: number) => MachineScene | null;
+  /** The holes of a run with their limits; null where it cannot be carried out. */
+  readonly bored: (setUp: SetUp, run: Run) => readonly BoredWithin[] | null;
+}
+
+/** How many pictures a set-up has at most: one for each stop that panels come to. */
+const MOST_PICTURES = 2;
+
+/** The machine with its stops and spindles, once for each stop that panels come to, with what is seen there. */
+export function machinePictures(setUp: SetUp, { machine }: OnPaper, reader: Reader): readonly Block[] {
+  const seen = new Set<string>();
+  return setUp.runs.flatMap((run) =>
+    run.steps.flatMap((step, index): readonly Block[] => {
+      if (seen.has(step.stop) || seen.size >= MOST_PICTURES) return [];
+      const scene = machine(setUp, run, index);
+      if (scene === null) return [];
+      seen.add(step.stop);
+      return [pictureOf(scene, run, index, reader)];
+    }),
+  );
+}
+
+function pictureOf(scene: MachineScene, run: Run, step: number, reader: Reader): Picture {
+  const name = tell(say.pictured({ carcass: run.carcass, panel: run.panel, step: step + 1 }), 'mm');
+  return {
+    kind: 'picture',
+    name,
+    about: asItIs(scene.words.described),
+    scene: { ...pictureScene(name, scene.shapes, scene.scale, 0, reader), view: 'all-panels', frame: scene.frame },
+    file: null,
+  };
+}
+
+/** What to measure on the first piece, with a place to write and a box to tick. */
+export function firstPieceBlocks(
+  setUp: SetUp,
+  { bored }: OnPaper,
+  { panel, reader }: JobWords,
+  isRefused: (carcass: string, panel: string) => boolean,
+): readonly Block[] {
+  const run = setUp.runs.find((one) => !isRefused(one.carcass, one.panel));
+  const piece = run && panel(run.carcass, run.panel);
+  const holes = run && bored(setUp, run);
+  if (run === undefined || piece === undefined || !holes || holes.length === 0) return [];
+  return [
+    paragraph(tell(say.checkFirst({ carcass: run.carcass, panel: run.panel }), 'mm')),
+    checkTable(holes, piece, reader),
+  ];
+}
