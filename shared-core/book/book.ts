@@ -1,9 +1,11 @@
+import type { Derived } from '../derived/derived.js';
 import type { Surroundings } from '../fittings/fitting.js';
 import { kindOf, type Fitting } from '../fittings/kinds.js';
 import { half, type Micrometres } from '../length/units.js';
 import { takenByBack, USUAL_BACK } from '../shop/back.js';
 import type { HorizontalHead, Shop, VerticalHead } from '../shop/model.js';
-import { besideLoad, sharedPattern, type PatternTask } from './pattern.js';
+import { besideLoad } from './beside.js';
+import { sharedPattern, type PatternTask } from './pattern.js';
 import { patternWithRails, railSpan, rearsOfRail, type RailTask } from './rails.js';
 
 /** Spindles that carry a bit, counted from a front edge. */
@@ -17,28 +19,59 @@ export interface SharedLoad {
  * The one load of bits that serves the usual joints of a shop on both of its heads; null where the heads have unlike pitches,
  * or no load serves all.
  * Usual joints are those of the usual fitting in the usual depths, with and without the usual back, and in rails. Where one
- * can be had, it is a load with no bit over the wood behind the last place of a usual joint, and, where bores may stay empty,
- * one that rear rails meet too. A load that the owner wrote is taken as it stands.
+ * can be had, it is a load with no bit over the wood behind the last place of a usual joint, one that rear rails meet too where
+ * bores may stay empty, and one that leaves a load for the same joints back to back, in this order. A load that the owner wrote
+ * is taken as it stands.
  */
-export function sharedLoad(faces: VerticalHead, ends: HorizontalHead, shop: Shop): SharedLoad | null {
+export function sharedLoad(faces: VerticalHead, ends: HorizontalHead, shop: Shop, derived: Derived): SharedLoad | null {
+  const task = loadTask(faces, ends, shop);
+  return task && derived.answer(loadFor, task, JSON.stringify(task));
+}
+
+/** All of a shop that bears on its load. */
+interface LoadTask {
+  readonly own: readonly number[] | null;
+  readonly plain: PatternTask;
+  readonly behind: readonly number[];
+  readonly rails: RailTask;
+}
+
+function loadTask(faces: VerticalHead, ends: HorizontalHead, shop: Shop): LoadTask | null {
   const fitting = shop.fittings.get(shop.habits.joint);
   if (faces.pitch !== ends.pitch || fitting === undefined) return null;
   const most = Math.min(faces.spindles, ends.spindles) - 1;
-  const { rooms, behind } = roomsOf(fitting, faces.pitch, most, shop);
+  const { rooms, deep, behind } = roomsOf(fitting, faces.pitch, most, shop);
   const { edge } = measuresOf(fitting, shop);
-  const plain: PatternTask = {
-    spindles: ends.spindles,
-    rooms,
-    longest: Math.max(1, Math.floor(shop.habits.dowelSpacing / faces.pitch)),
-    // A last bore is nearer to the back than the spacing also where the wood goes on for all but a pitch.
-    tail: Math.max(0, Math.floor((shop.habits.dowelSpacing - edge) / faces.pitch) - 1),
-  };
   const own = shop.habits.sharedLoad?.map((spindle) => spindle - 1).filter((k) => k < ends.spindles);
-  if (own !== undefined) return { load: own.toSorted((a, b) => a - b), beside: besideLoad(own, plain) };
-  const clean = { ...plain, pinned: new Map(behind.map((k) => [k, false])) };
-  const pattern = patternWithRails(clean, railsOf(faces.pitch, most, shop)) ?? sharedPattern(clean);
-  const { load } = pattern ?? sharedPattern(plain) ?? { load: null };
-  return load && { load, beside: besideLoad(load, plain, pattern ? behind : []) };
+  return {
+    own: own?.toSorted((a, b) => a - b) ?? null,
+    plain: {
+      spindles: ends.spindles,
+      rooms,
+      backToBack: deep,
+      longest: Math.max(1, Math.floor(shop.habits.dowelSpacing / faces.pitch)),
+      // A last bore is nearer to the back than the spacing also where the wood goes on for all but a pitch.
+      tail: Math.max(0, Math.floor((shop.habits.dowelSpacing - edge) / faces.pitch) - 1),
+    },
+    behind,
+    rails: railsOf(faces.pitch, most, shop),
+  };
+}
+
+function loadFor({ own, plain, behind, rails }: LoadTask): SharedLoad | null {
+  if (own) return { load: own, beside: besideLoad(own, plain) };
+  const clean = { ...plain, never: behind };
+  const alone = { ...clean, backToBack: [] };
+  const found =
+    patternWithRails(clean, rails) ??
+    patternWithRails(alone, rails) ??
+    sharedPattern(clean) ??
+    sharedPattern(alone) ??
+    sharedPattern(plain) ??
+    sharedPattern({ ...plain, backToBack: [] });
+  if (found === null) return null;
+  const { load, beside } = found;
+  return { load, beside: beside.length > 0 ? beside : besideLoad(load, clean) };
 }
 
 /** What is left of a depth in front of the usual back. */
@@ -59,13 +92,13 @@ function measuresOf(fitting: Fitting, { fittings, habits }: Shop): { edge: Micro
   return { edge: joint.edgeDistance(fitting, around), radius: half(Math.max(0, ...diameters)) };
 }
 
-/** The last places of the usual joints, and the spindles over wood behind them; all at most the last spindle of both heads. */
+/** The last places of the usual joints, those of them that are no rails', and the spindles over wood behind them; all at most the last spindle of both heads. */
 function roomsOf(
   fitting: Fitting,
   pitch: Micrometres,
   most: number,
   shop: Shop,
-): { rooms: readonly number[]; behind: readonly number[] } {
+): { rooms: readonly number[]; deep: readonly number[]; behind: readonly number[] } {
   const { firstDowel, railWidth, sizes } = shop.habits;
   const { edge, radius } = measuresOf(fitting, shop);
   const lastIn = (extent: Micrometres): number => Math.floor((extent - firstDowel) / pitch);
@@ -77,8 +110,16 @@ function roomsOf(
     return Array.from({ length: Math.max(0, Math.min(to, most) - from + 1) }, (_, index) => from + index);
   });
   // A rail always meets the face head in front; a deep panel may end behind the last spindle of either head.
-  const rooms = [...clear, ...whole].map(([room]) => Math.min(lastIn(room - edge), most)).filter((room) => room >= 0);
-  return { rooms: [...new Set(rooms)], behind: [...new Set(behind)].filter((k) => k > 0) };
+  const within = (extents: readonly Micrometres[]): readonly number[] => {
+    const rooms = extents.map((room) => Math.min(lastIn(room - edge), most)).filter((room) => room >= 0);
+    return [...new Set(rooms)];
+  };
+  return {
+    rooms: within([...clear.map(([room]) => room), railWidth, ...depths]),
+    // Rails never stand back to back.
+    deep: within([...clear.map(([room]) => room), ...depths]),
+    behind: [...new Set(behind)].filter((k) => k > 0),
+  };
 }
 
 /** Only where bores may stay empty can a side with rails share its load with one that a full panel meets. */

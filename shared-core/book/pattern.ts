@@ -1,114 +1,158 @@
-/** What a pattern of spindles has to serve; all in whole pitches from the first place of a joint. */
+/** What loads of a head have to serve; all in whole pitches from the first place of a joint. */
 export interface PatternTask {
   /** Spindles of the head for ends. */
   readonly spindles: number;
   /** Last spindle over wood, joint by joint of those that are usual; 0 where there is room for one alone. */
   readonly rooms: readonly number[];
+  /** The same of joints that may stand back to back with others: these get a load beside the first one. */
+  readonly backToBack?: readonly number[];
   /** Greatest distance between neighbours. */
   readonly longest: number;
   /** Greatest distance from the last bore of a joint to the last spindle over wood. */
   readonly tail: number;
-  /** Spindles that carry a bit in any case (true), or in no case (false). */
+  /** Spindles that carry a bit in no load. */
+  readonly never?: readonly number[];
+  /** Spindles that carry a bit of the first load in any case (true), or none of that load (false). */
   readonly pinned?: ReadonlyMap<number, boolean>;
 }
 
-/** A load with what it costs. */
+/** Loads with what they cost; `beside` is empty where nothing stands back to back. */
 export interface Pattern {
   readonly load: readonly number[];
+  readonly beside: readonly number[];
   readonly cost: Cost;
 }
 
-/** Dowels in all usual joints, then pitches behind their last bores. Sums of costs compare as their parts do. */
-export type Cost = readonly [dowels: number, behind: number];
+/**
+ * Dowels of the first load in all usual joints, pitches behind their last bores, and both of the load beside it, in that order
+ * of weight. Sums of costs compare as their parts do.
+ */
+export type Cost = readonly [dowels: number, behind: number, besideDowels: number, besideBehind: number];
+
+/** The most spindles that the first place of a joint back to back with another stands behind the first that finds room. */
+export const MOST_MOVED = 2;
 
 /**
  * The spindles that carry a bit, so that one load serves every room from either hand: what lies over wood is bored, what lies
  * over air does nothing, and the load reads the same from both ends of the head. Spindle 0 carries one. A room for two gets two.
- * Of all such loads it has the fewest dowels in the rooms together, then the fewest pitches behind the last ones.
- * A shortest path: each step of the near half is made in the far half too, and what both cost depends on the step alone.
- * @returns null where no load serves all rooms.
+ * Where joints stand back to back, the load beside it serves these in the same way, shares no spindle with the first, and has
+ * one within `MOST_MOVED` of spindle 0. Of all such loads these have the least cost.
+ * A shortest path from the ends of the head to its middle: each step of the near half is made in the far half too, and what
+ * both cost depends on the last spindle of each load alone.
+ * @returns null where no loads serve all rooms.
  */
 export function sharedPattern(task: PatternTask): Pattern | null {
-  const { spindles } = task;
-  if (spindles < 1) return null;
-  const last = spindles - 1;
-  const costs = new Costs(task);
-  const { must, never } = pinnedPairs(task);
-  if (never.has(0)) return null;
-  const passes = (from: number, to: number): boolean => must.every((k) => k <= from || k >= to);
-
-  const best: ({ cost: Cost; path: readonly number[] } | null)[] = [{ cost: [costs.bits(0), 0], path: [0] }];
-  for (let k = 1; k <= last - k; k++) {
-    best.push(null);
-    if (never.has(k)) continue;
-    for (let from = 0; from < k; from++) {
-      const before = best[from];
-      const open = passes(from, k) ? costs.bothBehind(from, k) : null;
-      if (!before || open === null) continue;
-      const cost: Cost = [before.cost[0] + costs.bits(k), before.cost[1] + open];
-      if (isLess(cost, best[k]?.cost)) best[k] = { cost, path: [...before.path, k] };
-    }
+  if (task.spindles < 1) return null;
+  const half = new Half(task);
+  if (!task.backToBack?.length) return half.best(null);
+  let best: Pattern | null = null;
+  for (let first = 1; first <= MOST_MOVED; first++) {
+    const found = half.best(first);
+    if (found && isLess(found.cost, best?.cost)) best = found;
   }
-
-  let chosen: { cost: Cost; path: readonly number[] } | null = null;
-  for (const [k, way] of best.entries()) {
-    const open = k === last - k ? 0 : costs.behind(k, last - k);
-    if (way === null || open === null || !passes(k, Infinity)) continue;
-    const cost: Cost = [way.cost[0], way.cost[1] + open];
-    if (isLess(cost, chosen?.cost)) chosen = { cost, path: way.path };
-  }
-  if (chosen === null) return null;
-  const { path, cost } = chosen;
-  return { load: ascending([...path, ...path.map((k) => last - k)]), cost };
+  return best;
 }
 
-/**
- * A load for joints that stand back to back with joints of another, so that it shares no spindle with it: as few spindles as
- * keep neighbours within the longest distance, where that can be, and the same from both ends of the head.
- * @param never further spindles that carry no bit
- */
-export function besideLoad(
-  load: readonly number[],
-  { spindles, longest }: Pick<PatternTask, 'spindles' | 'longest'>,
-  never: readonly number[] = [],
-): readonly number[] {
-  const last = spindles - 1;
-  const taken = new Set([...load, ...never].flatMap((k) => [k, last - k]));
-  const free = Array.from({ length: Math.ceil(spindles / 2) }, (_, k) => k).filter((k) => !taken.has(k));
-  const near: number[] = [];
-  // Each step goes as far as it may: no other way needs fewer.
-  for (let at = free[0]; at !== undefined;) {
-    const from = at;
-    near.push(from);
-    at = free.findLast((k) => k > from && k <= from + longest) ?? free.find((k) => k > from);
-  }
-  return ascending(near.flatMap((k) => [k, last - k]));
+/** The near halves of two loads, up to some spindle. */
+interface Way {
+  readonly cost: Cost;
+  readonly load: readonly number[];
+  readonly beside: readonly number[];
 }
 
-const ascending = (spindles: readonly number[]): readonly number[] => [...new Set(spindles)].sort((a, b) => a - b);
-
-/** The pinned spindles, each as the one of its pair that stands nearer to spindle 0; one that is pinned both ways is never there. */
-function pinnedPairs({ spindles, pinned }: PatternTask): { must: readonly number[]; never: ReadonlySet<number> } {
-  const must: number[] = [];
-  const never = new Set<number>();
-  for (const [k, there] of pinned ?? []) {
-    const pair = Math.min(k, spindles - 1 - k);
-    if (there) must.push(pair);
-    else never.add(pair);
-  }
-  return { must, never };
-}
-
-/** What bits and steps cost in all rooms. */
-class Costs {
-  readonly #reached: readonly number[];
+/** Shortest paths over the near half of a head. */
+class Half {
   readonly #last: number;
-  readonly #task: PatternTask;
+  readonly #load: Steps;
+  readonly #beside: Steps;
+  readonly #must: ReadonlySet<number>;
+  readonly #notInLoad: ReadonlySet<number>;
+  readonly #never: ReadonlySet<number>;
 
   constructor(task: PatternTask) {
-    this.#task = task;
-    this.#last = task.spindles - 1;
-    this.#reached = task.rooms.map((room) => Math.min(room, this.#last));
+    const { spindles, rooms, backToBack, never, pinned } = task;
+    this.#last = spindles - 1;
+    this.#load = new Steps(rooms, task);
+    this.#beside = new Steps(backToBack ?? [], task);
+    const pair = (k: number): number => Math.min(k, this.#last - k);
+    const pinnedTo = (there: boolean): number[] =>
+      [...(pinned ?? [])].filter((pin) => pin[1] === there).map(([k]) => k);
+    this.#never = new Set((never ?? []).map(pair));
+    this.#must = new Set(pinnedTo(true).map(pair));
+    this.#notInLoad = new Set([...this.#never, ...pinnedTo(false).map(pair)]);
+  }
+
+  /** @param first the first spindle of the load beside; null where there is none */
+  best(first: number | null): Pattern | null {
+    if (this.#notInLoad.has(0)) return null;
+    // Of all ways with the same last spindles only the best can be part of the best whole.
+    let ways: Way[] = [{ cost: [this.#load.bits(0), 0, 0, 0], load: [0], beside: [] }];
+    for (let k = 1; k <= this.#last - k; k++) ways = this.#on(ways, k, first);
+
+    let chosen: Way | null = null;
+    for (const way of ways) {
+      const cost = first !== null && way.beside.length === 0 ? null : this.#closed(way, first);
+      if (cost && isLess(cost, chosen?.cost)) chosen = { ...way, cost };
+    }
+    if (chosen === null) return null;
+    const { cost } = chosen;
+    return { load: this.#whole(chosen.load), beside: this.#whole(chosen.beside), cost };
+  }
+
+  /** The best ways to the next spindle: with a bit of the first load, of the one beside, or none. */
+  #on(ways: readonly Way[], k: number, first: number | null): Way[] {
+    const isFirst = k === first;
+    const [loads, besides] = [new Map<number, Way>(), new Map<number, Way>()];
+    for (const way of ways) {
+      if (!isFirst && !this.#notInLoad.has(k)) keep(loads, way.beside.at(-1) ?? 0, this.#withLoad(way, k));
+      const isOpen = first !== null && k >= first && !this.#must.has(k) && !this.#never.has(k);
+      if (isOpen) keep(besides, way.load.at(-1)!, this.#withBeside(way, k, first));
+    }
+    const resting = isFirst || this.#must.has(k) ? [] : ways;
+    return [...resting, ...loads.values(), ...besides.values()];
+  }
+
+  #withLoad({ cost, load, beside }: Way, k: number): Way | null {
+    const from = load.at(-1)!;
+    const open = this.#load.bothBehind(from, k, from === 0);
+    return open === null ? null : { cost: plus(cost, [this.#load.bits(k), open, 0, 0]), load: [...load, k], beside };
+  }
+
+  #withBeside({ cost, load, beside }: Way, k: number, first: number): Way | null {
+    const from = beside.at(-1);
+    const open = from === undefined ? this.#beside.outside(k) : this.#beside.bothBehind(from, k, from === first);
+    return open === null
+      ? null
+      : { cost: plus(cost, [0, 0, this.#beside.bits(k), open]), load, beside: [...beside, k] };
+  }
+
+  /** The cost with the step over the middle of the head; null where that is too far. */
+  #closed({ cost, load, beside }: Way, first: number | null): Cost | null {
+    const over = (steps: Steps, near: number | undefined, isFirst: boolean): number | null => {
+      const far = near === undefined ? 0 : this.#last - near;
+      return near === undefined || near === far ? 0 : steps.behind(near, far, isFirst);
+    };
+    const [a, b] = [load.at(-1)!, beside.at(-1)];
+    const [open, besideOpen] = [over(this.#load, a, a === 0), over(this.#beside, b, b === first)];
+    return open === null || besideOpen === null ? null : plus(cost, [0, open, 0, besideOpen]);
+  }
+
+  #whole = (near: readonly number[]): readonly number[] =>
+    [...new Set([...near, ...near.map((k) => this.#last - k)])].sort((a, b) => a - b);
+}
+
+/** What bits of one load, and steps between neighbours, cost in the rooms that it serves. */
+class Steps {
+  readonly #reached: readonly number[];
+  readonly #last: number;
+  readonly #longest: number;
+  readonly #tail: number;
+
+  constructor(rooms: readonly number[], { spindles, longest, tail }: PatternTask) {
+    this.#last = spindles - 1;
+    this.#reached = rooms.map((room) => Math.min(room, this.#last));
+    this.#longest = longest;
+    this.#tail = tail;
   }
 
   /** Dowels of a spindle and its image, in all rooms. */
@@ -117,26 +161,47 @@ class Costs {
     return bit(k) + (k === this.#last - k ? 0 : bit(this.#last - k));
   }
 
+  /** Pitches left open behind the image of the first bit; null where a room cannot do with these two outermost bits. */
+  outside(first: number): number | null {
+    const final = this.#last - first;
+    let sum = 0;
+    for (const room of this.#reached) {
+      if (room < first || (room > 0 && first === final)) return null;
+      if (room - final > this.#tail) return null;
+      sum += Math.max(0, room - final);
+    }
+    return sum;
+  }
+
   /** Pitches left open where a room ends between two neighbours; null where a room cannot have these neighbours. */
-  behind(a: number, b: number): number | null {
-    const { longest, tail } = this.#task;
+  behind(a: number, b: number, isFirst: boolean): number | null {
     let sum = 0;
     for (const room of this.#reached) {
       if (room < a) continue;
-      if (room >= b && b - a > longest) return null;
+      if (room >= b && b - a > this.#longest) return null;
       if (room >= b) continue;
-      if (room - a > tail || (a === 0 && room > 0)) return null;
+      if (room - a > this.#tail || (isFirst && room > 0)) return null;
       sum += room - a;
     }
     return sum;
   }
 
-  bothBehind(a: number, b: number): number | null {
-    const [near, far] = [this.behind(a, b), this.behind(this.#last - b, this.#last - a)];
+  /** The same for a step of the near half and its image. */
+  bothBehind(a: number, b: number, isFirst: boolean): number | null {
+    const [near, far] = [this.behind(a, b, isFirst), this.behind(this.#last - b, this.#last - a, false)];
     return near === null || far === null ? null : near + far;
   }
 }
 
+/** Keeps the better of two ways that end alike. */
+function keep(ways: Map<number, Way>, end: number, way: Way | null): void {
+  if (way && isLess(way.cost, ways.get(end)?.cost)) ways.set(end, way);
+}
+
+const plus = (a: Cost, b: Cost): Cost => [a[0] + b[0], a[1] + b[1], a[2] + b[2], a[3] + b[3]];
+
 export function isLess(a: Cost, b: Cost | undefined): boolean {
-  return b === undefined || a[0] < b[0] || (a[0] === b[0] && a[1] < b[1]);
+  if (b === undefined) return true;
+  const differs = a.findIndex((part, index) => part !== b[index]);
+  return differs >= 0 && a[differs]! < b[differs]!;
 }

@@ -3,7 +3,6 @@ import type { Interval } from '../carcass/interval.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
 import { sharedDepth } from '../carcass/panel.js';
 import { toCarcass, toPanel } from '../carcass/pose.js';
-import { spindleLine } from '../carcass/spindle-line.js';
 import { roleOf } from '../carcass/roles.js';
 import type { Located, Place } from '../document/place.js';
 import type { CarcassSpec } from '../carcass/spec.js';
@@ -45,7 +44,7 @@ export function boreJoints(
   shop: Shop,
 ): { bores: readonly Bore[]; unused: readonly UnusedPlace[] } {
   const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
-  const line = spindleLine(spec, shop);
+  const { line } = carcass;
   const around = surroundingsIn(shop);
   const lists = new Map<Located<Micrometres>, string | null>();
   const used = new Set<Located<Micrometres>>();

@@ -15,9 +15,8 @@ import { surroundingsIn, wishIn } from './wish.js';
  */
 export function jointsOffLoad(
   spec: CarcassSpec,
-  { panels, joints }: Pick<Carcass, 'panels' | 'joints'>,
+  { panels, joints, line }: Pick<Carcass, 'panels' | 'joints' | 'line'>,
   shop: Shop,
-  line: SpindleLine,
 ): readonly Joint[] {
   if (line.shared === null || spec.dowels !== null) return [];
   const byKey = new Map(panels.map((panel) => [panel.key, panel]));

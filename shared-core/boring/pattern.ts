@@ -1,3 +1,4 @@
+import { MOST_MOVED } from '../book/pattern.js';
 import { extent, type Interval } from '../carcass/interval.js';
 import type { SpindleLine } from '../carcass/spindle-line.js';
 import type { Micrometres } from '../length/units.js';
@@ -91,9 +92,6 @@ function placesOnLoad(
 
 const ownPlaces = (chosen: readonly number[], { start, last }: Run, stagger: boolean): readonly number[] =>
   stagger ? staggered(chosen, start, last) : chosen;
-
-/** The most spindles that the first place of a staggered joint stands behind the first one that finds room. */
-const MOST_MOVED = 2;
 
 /** The first, the last, and between them the fewest, evenly spread, that keep neighbours within the longest gap. */
 function evenPlaces(start: number, last: number, longest: number): readonly number[] {

@@ -1,3 +1,4 @@
+import { Derived } from '../derived/derived.js';
 import { SORTS_OF_FITTING } from '../fittings/kinds.js';
 import type { CarcassSpec } from './spec.js';
 import type { Shop } from '../shop/model.js';
@@ -9,6 +10,7 @@ import type { Carcass, PanelRole } from './model.js';
 import { makePanel } from './panel.js';
 import { Problems, type Problem } from './problems.js';
 import { ROLES } from './roles.js';
+import { spindleLine } from './spindle-line.js';
 import { Standing } from './standing.js';
 
 /**
@@ -19,6 +21,7 @@ import { Standing } from './standing.js';
 export function buildCarcass(
   spec: CarcassSpec,
   shop: Shop,
+  derived: Derived = new Derived(),
 ): { readonly carcass: Carcass | null; readonly problems: readonly Problem[] } {
   const problems = new Problems();
   if (shop.boards.size === 0) problems.add(spec.board, say.noBoards());
@@ -28,7 +31,8 @@ export function buildCarcass(
   const box = measureBox(spec, shop, problems);
   if (box === null) return { carcass: null, problems: problems.found };
 
-  const layout = layOut(box, problems);
+  const line = spindleLine(spec, shop, derived);
+  const layout = layOut(box, line, problems);
   const panels = (Object.keys(ROLES) as PanelRole[]).flatMap((role) =>
     ROLES[role].outlines(layout).map((outline) => makePanel(box, role, outline)),
   );
@@ -41,7 +45,7 @@ export function buildCarcass(
   const joints = buildJoints(new Standing(spec, panels, bays), shop);
   const doors = layout.doors.map(({ key, hung, upright }) => ({ key, hung, upright }));
   return {
-    carcass: { count: spec.count.value, panels, joints, bays, doors, back: box.back?.how ?? 'none' },
+    carcass: { count: spec.count.value, panels, joints, bays, doors, back: box.back?.how ?? 'none', line },
     problems: problems.found,
   };
 }

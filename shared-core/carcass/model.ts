@@ -3,6 +3,7 @@ import type { Micrometres } from '../length/units.js';
 import type { BackHow, EdgeName } from '../job/model.js';
 import type { Fitting } from '../fittings/kinds.js';
 import type { Band, Board, Hand } from '../shop/model.js';
+import type { SpindleLine } from './spindle-line.js';
 
 /** The parts that a panel can play. */
 export type PanelRole =
@@ -121,4 +122,6 @@ export interface Carcass {
   /** From the left. */
   readonly doors: readonly Door[];
   readonly back: BackHow;
+  /** What its construction bores are placed on. */
+  readonly line: SpindleLine;
 }

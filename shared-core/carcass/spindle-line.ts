@@ -1,4 +1,5 @@
 import { sharedLoad, type SharedLoad } from '../book/book.js';
+import type { Derived } from '../derived/derived.js';
 import type { CarcassSpec } from './spec.js';
 import type { Micrometres } from '../length/units.js';
 import type { Machine, Shop, VerticalHead } from '../shop/model.js';
@@ -15,18 +16,18 @@ export interface SpindleLine {
 }
 
 /** The line of the vertical head that bores faces; without such a head the shop's pitch, and no limit. */
-export function spindleLine(spec: CarcassSpec, shop: Shop): SpindleLine {
+export function spindleLine(spec: CarcassSpec, shop: Shop, derived: Derived): SpindleLine {
   const head = machineFor('faces', spec, shop);
   const first = shop.habits.firstDowel;
   const nearest = nearestInEnds(spec, shop);
   if (head?.kind !== 'vertical') return { first, pitch: shop.habits.pitch, count: Infinity, nearest, shared: null };
-  return { first, pitch: head.pitch, count: head.spindles, nearest, shared: sharedBy(head, spec, shop) };
+  return { first, pitch: head.pitch, count: head.spindles, nearest, shared: sharedBy(head, spec, shop, derived) };
 }
 
-function sharedBy(head: VerticalHead, spec: CarcassSpec, shop: Shop): SharedLoad | null {
+function sharedBy(head: VerticalHead, spec: CarcassSpec, shop: Shop, derived: Derived): SharedLoad | null {
   const ends = machineFor('ends', spec, shop);
   if (!shop.habits.sharePlaces || ends?.kind !== 'horizontal') return null;
-  return sharedLoad(head, ends, shop);
+  return sharedLoad(head, ends, shop, derived);
 }
 
 /** The front edge lies against a stop of either hand, as one end or the other is bored. */

@@ -50,7 +50,7 @@ const NOTHING: Built = { carcass: null, boring: null, operations: null, matings:
 function build({ spec, name }: ReadCarcass, shop: Shop, derived: Derived): Built {
   if (spec === null) return NOTHING;
   try {
-    const { carcass, problems: found } = buildCarcass(spec, shop);
+    const { carcass, problems: found } = buildCarcass(spec, shop, derived);
     const problems = found.map(({ place, message }) => error('size-impossible', place, message));
     if (carcass === null) return { ...NOTHING, problems };
     const boring = boreCarcass(spec, carcass, shop);

@@ -3,6 +3,7 @@ import { patternPlaces } from '../boring/pattern.js';
 import { wishIn } from '../boring/wish.js';
 import { fittingNamed } from '../carcass/choices.js';
 import type { SpindleLine } from '../carcass/spindle-line.js';
+import { Derived } from '../derived/derived.js';
 import type { Micrometres } from '../length/units.js';
 import type { HorizontalHead, Shop, VerticalHead } from '../shop/model.js';
 import { readShop } from '../shop/read.js';
@@ -64,7 +65,7 @@ function headsOf({ machines, habits }: Shop): Heads | null {
 
 function loadOf(shop: Shop): SharedLoad | null {
   const heads = headsOf(shop);
-  return shop.habits.sharePlaces && heads ? sharedLoad(heads.faces, heads.ends, shop) : null;
+  return shop.habits.sharePlaces && heads ? sharedLoad(heads.faces, heads.ends, shop, new Derived()) : null;
 }
 
 function told(shop: Shop): readonly Message[] {

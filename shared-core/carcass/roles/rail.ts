@@ -9,7 +9,7 @@ import { extent } from '../interval.js';
 import type { Outline } from '../panel.js';
 import type { Role } from '../role.js';
 import type { CarcassSpec } from '../spec.js';
-import { spindleLine, type SpindleLine } from '../spindle-line.js';
+import type { SpindleLine } from '../spindle-line.js';
 
 /**
  * Two flat strips that stand in for a top, upper faces out. The rear one stands as far back as whole pitches allow, so
@@ -26,11 +26,10 @@ export const rail: Role = {
   names: (spec) => (spec.top.value === 'rails' ? ['rail-front', 'rail-back'] : []),
   keys: { top: 'all', 'rail-width': 'all' },
   sizes: { length: ({ width }) => width, width: ({ railWidth }) => railWidth },
-  outlines({ box, problems }) {
+  outlines({ box, line, problems }) {
     const { spec, shop, boards, clearDepth } = box;
     if (spec.top.value !== 'rails') return [];
     const width = spec.railWidth.value;
-    const line = spindleLine(spec, shop);
     const rearFront = rearFrontOf(spec, shop, line, clearDepth);
     if (rearFront === null) {
       problems.add(spec.railWidth, say.railsTooWide({ width, clear: clearDepth, pitch: line.pitch }));

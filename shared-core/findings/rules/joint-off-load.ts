@@ -1,5 +1,4 @@
 import { jointsOffLoad } from '../../boring/off-load.js';
-import { spindleLine, type SpindleLine } from '../../carcass/spindle-line.js';
 import type { Joint } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { bestOrder, orderTask } from '../../machining/plan/plan.js';
@@ -44,10 +43,9 @@ export const jointOffLoad: CarcassRule = {
     example: 'kind: base\nwidth: 600\ndepth: 440',
   },
   check(context) {
-    const line = spindleLine(context.spec, context.shop);
-    const { shared } = line;
+    const { shared } = context.carcass.line;
     if (shared === null) return [];
-    const off = jointsOffLoad(context.spec, context.carcass, context.shop, line);
+    const off = jointsOffLoad(context.spec, context.carcass, context.shop);
     return grouped(off, ({ endPanel }) => sizeKeyOf(context, endPanel)).flatMap((joints) => {
       const groups = new Set(joints.map(({ id }) => id));
       const price = priceOf(context, groups);
@@ -62,7 +60,7 @@ export const jointOffLoad: CarcassRule = {
           panel: first.endPanel,
           message: say.own({ panels, spindles: shared.load.map((k) => k + 1), ...price }),
           bores: boresOfGroups(context, groups),
-          repairs: repairs(context, line, joints),
+          repairs: repairs(context, joints),
         },
       ];
     });
@@ -106,7 +104,7 @@ const MOST_CHANGED = 64;
 const MILLIMETRE: Micrometres = 1000;
 
 /** The nearest size above and below that the load holds, the nearer one first. */
-function repairs(context: CarcassContext, line: SpindleLine, joints: readonly Joint[]): readonly Repair[] {
+function repairs(context: CarcassContext, joints: readonly Joint[]): readonly Repair[] {
   const { spec, carcass, shop } = context;
   const isRail = joints.every(({ endPanel }) => panelOf(context, endPanel)?.role === 'rail');
   const { value: instead } = isRail ? spec.railWidth : spec.depth;
@@ -121,7 +119,7 @@ function repairs(context: CarcassContext, line: SpindleLine, joints: readonly Jo
           }
         : panel,
     );
-    return jointsOffLoad(spec, { ...carcass, panels, joints }, shop, line).length === 0;
+    return jointsOffLoad(spec, { ...carcass, panels, joints }, shop).length === 0;
   };
   const steps = Array.from({ length: MOST_CHANGED }, (_, index) => (index + 1) * MILLIMETRE);
   const nearest = [1, -1].flatMap((sign) => {
