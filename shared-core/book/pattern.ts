@@ -30,13 +30,13 @@ export interface Pattern {
 export type Cost = readonly [dowels: number, behind: number, besideDowels: number, besideBehind: number];
 
 /** The most spindles that the first place of a joint back to back with another stands behind the first that finds room. */
-export const MOST_MOVED = 2;
+export const mostMoved = ({ longest }: Pick<PatternTask, 'longest'>): number => Math.max(1, Math.floor(longest / 2));
 
 /**
  * The spindles that carry a bit, so that one load serves every room from either hand: what lies over wood is bored, what lies
  * over air does nothing, and the load reads the same from both ends of the head. Spindle 0 carries one. A room for two gets two.
  * Where joints stand back to back, the load beside it serves these in the same way, shares no spindle with the first, and has
- * one within `MOST_MOVED` of spindle 0. Of all such loads these have the least cost.
+ * its first bit within half the longest distance of spindle 0. Of all such loads these have the least cost.
  * A shortest path from the ends of the head to its middle: each step of the near half is made in the far half too, and what
  * both cost depends on the last spindle of each load alone.
  * @returns null where no loads serve all rooms.
@@ -46,7 +46,7 @@ export function sharedPattern(task: PatternTask): Pattern | null {
   const half = new Half(task);
   if (!task.backToBack?.length) return half.best(null);
   let best: Pattern | null = null;
-  for (let first = 1; first <= MOST_MOVED; first++) {
+  for (let first = 1; first <= mostMoved(task); first++) {
     const found = half.best(first);
     if (found && isLess(found.cost, best?.cost)) best = found;
   }

@@ -1,4 +1,4 @@
-import { MOST_MOVED } from '../book/pattern.js';
+import { mostMoved } from '../book/pattern.js';
 import { extent, type Interval } from '../carcass/interval.js';
 import type { SpindleLine } from '../carcass/spindle-line.js';
 import type { Micrometres } from '../length/units.js';
@@ -86,7 +86,7 @@ function placesOnLoad(
   const unmoved = bored[0] === start && holds(bored) ? bored : null;
   if (!stagger || unmoved === null) return { taken: stagger ? null : unmoved, unmoved };
   const beside = within(shared?.beside ?? []);
-  const isNear = beside.length > 0 && beside[0]! <= start + MOST_MOVED;
+  const isNear = beside.length > 0 && beside[0]! <= start + mostMoved({ longest });
   return { taken: isNear && holds(beside) ? beside : null, unmoved };
 }
 

@@ -163,13 +163,13 @@ habits:
   # Least distance from the back edge to the centre of the rear row.
   rear-margin: 37
   # Half a pitch from the rows, so that dowels never meet row holes.
-  first-dowel: 53
+  first-dowel: 21
   # Greatest distance between neighbouring dowels.
-  dowel-spacing: 160
+  dowel-spacing: 192
   # Whether joints of all depths share one load of bits: fewer set-ups, a few more dowels.
-  share-places: no
+  share-places: yes
   # Where they do: whether sides may have bores between two rails that nothing enters, so that rails need no load of their own.
-  spare-holes: no
+  spare-holes: yes
   # By how much the two bores together are deeper than the dowel is long.
   glue-gap: 1
   # Least wood left under a bore, beside it, and between two bores.

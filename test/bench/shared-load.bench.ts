@@ -11,7 +11,7 @@ const ROUNDS = 7;
 
 const HABITS: readonly (readonly [called: string, lines: readonly string[]])[] = [
   ['own places', ['share-places: no']],
-  ['one load', ['share-places: yes']],
+  ['one load', ['share-places: yes', 'spare-holes: no']],
   ['spare holes', ['share-places: yes', 'spare-holes: yes']],
 ];
 

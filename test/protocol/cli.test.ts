@@ -295,7 +295,7 @@ test('the shop file to begin with is clean, and makes the same bores as no shop 
 });
 
 test('shop prints the load that a shop file shares, and what an earlier one had', () => {
-  folder.write('now.shop.yaml', 'habits: { share-places: yes, shared-load: [1, 4, 8, 12] }\n');
+  folder.write('now.shop.yaml', 'habits: { shared-load: [1, 4, 8, 12] }\n');
   folder.write('then.shop.yaml', 'habits: { share-places: no }\n');
   const { code, out } = run('shop', 'now.shop.yaml', 'then.shop.yaml');
   expect(code).toBe(0);

@@ -55,7 +55,7 @@ carcasses:
       bottom:
         board: ash-18
         joint: dowel-8x30
-        dowels: [53, 213, 341, 501]
+        dowels: [21, 181, 309, 469]
         face-depth: 12
         end-depth: 19
 
@@ -64,7 +64,7 @@ carcasses:
     width: 600
     back: applied
     doors: { hung: pair, how: inset }
-    dowels: [53, 213, 373, 501]
+    dowels: [21, 181, 309, 469]
     fixed-shelves: [1100]
     loose-shelves: 3
 `;
@@ -114,7 +114,7 @@ vertical-heads:
     clamps:
       left-hold: { along: -120, across: 60, pad: 40 }
       right-hold: { along: 120, across: 60 }
-    stands: { bit: 8, spindles: [1, 6, 10, 15], depth: 12, fence: [53], thickness: 18 }
+    stands: { bit: 8, spindles: [1, 6, 10, 15], depth: 12, fence: [21], thickness: 18 }
 
 horizontal-heads:
   bench-level:
@@ -159,7 +159,6 @@ case-clamps:
 habits:
   row-offset: 9
   sizes: { base: { height: 743 } }
-  share-places: yes
   shared-load: [1, 6, 10, 15]
 
 label-sheet:

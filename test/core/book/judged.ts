@@ -34,7 +34,9 @@ export function judged(load: ReadonlySet<number>, beside: ReadonlySet<number>, t
   const own = judgedIn(task.rooms, load, task, 0);
   const backToBack = task.backToBack ?? [];
   if (own === null || backToBack.length === 0) return own && [...own, 0, 0];
-  const other = [...beside].some((k) => load.has(k)) ? null : judgedIn(backToBack, beside, task, 2);
+  const other = [...beside].some((k) => load.has(k))
+    ? null
+    : judgedIn(backToBack, beside, task, Math.max(1, Math.floor(task.longest / 2)));
   return other && [...own, ...other];
 }
 

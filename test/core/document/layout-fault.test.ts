@@ -5,7 +5,7 @@ import { preferredRepairs, repairEdits } from '../../../shared-core/engine/repai
 import { asMessage, inWords } from '../../in-words.js';
 
 const SOUND =
-  'unit: mm\ncarcasses:\n  sink:\n    kind: base\n    width: 600\n    depth: 500\n  bar:\n    kind: wall\n    width: 800\n';
+  'unit: mm\ncarcasses:\n  sink:\n    kind: base\n    width: 600\n    depth: 560\n  bar:\n    kind: wall\n    width: 800\n';
 const engine = () => new Engine({ readShop: () => ({ ok: false, message: asMessage('There is no such file.') }) });
 
 /** The errors of a text with the words that they stand on, and the text after the preferred repairs. */
@@ -31,7 +31,7 @@ describe('one fault of layout is told once, where it is, and repaired', () => {
     ],
     [
       'several lines too far in',
-      SOUND.replace('    width: 600\n    depth: 500', '     width: 600 # wide\n\n     depth: 500'),
+      SOUND.replace('    width: 600\n    depth: 560', '     width: 600 # wide\n\n     depth: 560'),
       '"width: 600" This line is indented further than the line above it, which already has a value. Start it 1 column further left, under `kind`.',
     ],
     [
@@ -46,8 +46,8 @@ describe('one fault of layout is told once, where it is, and repaired', () => {
     ],
     [
       'a forgotten colon at the end',
-      SOUND.replace('depth: 500', 'depth 500'),
-      '"depth 500" A colon is missing after `depth`. Write `depth: 500`.',
+      SOUND.replace('depth: 560', 'depth 560'),
+      '"depth 560" A colon is missing after `depth`. Write `depth: 560`.',
     ],
     [
       'a forgotten colon at the start',
@@ -61,18 +61,18 @@ describe('one fault of layout is told once, where it is, and repaired', () => {
     ],
     [
       'a forgotten space at the end',
-      SOUND.replace('depth: 500', 'depth:500'),
-      '"depth:500" A space is missing after the colon. Write `depth: 500`.',
+      SOUND.replace('depth: 560', 'depth:560'),
+      '"depth:560" A space is missing after the colon. Write `depth: 560`.',
     ],
     [
       'keys in the column of the name',
-      SOUND.replace('    kind: base\n    width: 600\n    depth: 500', '  kind: base\n  width: 600\n  depth: 500'),
+      SOUND.replace('    kind: base\n    width: 600\n    depth: 560', '  kind: base\n  width: 600\n  depth: 560'),
       '"kind: base" The 3 lines from `kind` on belong to `sink` but start in the same column. Indent them by 2 more columns.',
     ],
     [
       'one key in the column of the name',
-      SOUND.replace('    depth: 500', '  depth: 500'),
-      '"depth: 500" The line of `depth` belongs to `sink` but starts in the same column. Indent it by 2 more columns.',
+      SOUND.replace('    depth: 560', '  depth: 560'),
+      '"depth: 560" The line of `depth` belongs to `sink` but starts in the same column. Indent it by 2 more columns.',
     ],
   ];
   test.each(cases)('%s', (_, text, wanted) => {
@@ -172,7 +172,7 @@ describe('decimal commas', () => {
 
 test.each([
   ['  bar:\n    kind: wall\n', '  - kind: wall\n', '- kind: wall', 'sink'],
-  ['    depth: 500', '    - 500', '- 500', 'width'],
+  ['    depth: 560', '    - 500', '- 500', 'width'],
 ])('a dash among keys is told once: %j, %j', (from, to, on, beside) => {
   const { told } = look(SOUND.replace(from, to));
   expect(told).toEqual([

@@ -252,12 +252,12 @@ describe('a stroke in words', () => {
         'Inside face up, front edge at the fence, top end against near-right.',
       ],
     ]);
-    expect(strokes[0]!.scene.words.bore).toBe('Spindles 1, 6, 10 and 15 bore 4 holes Ø 8 mm, 12 mm deep.');
+    expect(strokes[0]!.scene.words.bore).toBe('Spindles 1, 3, 6, 8, 14 and 16 bore 6 holes Ø 8 mm, 12 mm deep.');
     expect(strokes[0]!.scene.words.notes).toEqual(['Lower near-right and long-right, out of the panel’s way.']);
     expect(strokes.map(({ scene }) => scene.words.left)).toEqual([
-      '8 holes are still to come.',
-      '4 holes are still to come.',
-      'After this stroke the panel has all its holes.',
+      '142 holes are still to come.',
+      '136 holes are still to come.',
+      '130 holes are still to come.',
     ]);
     expect(strokes.map(({ scene }) => scene.stop)).toEqual(['near-left', 'long-left', 'near-right']);
     for (const { scene } of strokes) expect(byKey(scene).has('move:arc')).toBe(false);
@@ -310,7 +310,7 @@ describe('a stroke in words', () => {
       'larder, left, on borer-up, step 1 of 3.',
       '2064 mm by 560 mm by 16 mm.',
       'near-left on the left at 8 mm, used',
-      'first spindle 53 mm from the fence',
+      'first spindle 21 mm from the fence',
       'left-clamp comes down beside the panel',
       'right-clamp holds the panel',
       'Keep hands clear of spindles and clamps.',

@@ -47,16 +47,16 @@ test('an edit that leaves all carcasses as they are plans nothing anew', () => {
 });
 
 describe('what an edit recomputes', () => {
-  const sharing: EngineHost = {
+  const apart: EngineHost = {
     readShop: (_, reference) => {
-      const text = demo(reference).replace(/^habits:$/m, 'habits:\n  share-places: yes\n  spare-holes: yes');
+      const text = demo(reference).replace(/^habits:$/m, 'habits:\n  share-places: no');
       return { ok: true, uri: `file:///jobs/${reference}`, text };
     },
   };
 
   test.each([
-    ['with places of their own', demoShop],
-    ['with one load for all', sharing],
+    ['with one load for all', demoShop],
+    ['with places of their own', apart],
   ])('an edit in one carcass works that one out, and leaves the others as they are, %s', (_, host) => {
     const engine = new Engine(host);
     const text = demo('kitchen.carcass.yaml');

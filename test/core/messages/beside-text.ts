@@ -1,3 +1,4 @@
+import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral-text.js';
 import { Engine } from '../../../shared-core/engine.js';
 import { boreMapScene } from '../../../shared-core/drawing/bore-map/bore-map.js';
 import { toSvg } from '../../../shared-core/drawing/render/svg.js';
@@ -11,7 +12,7 @@ import { tell } from '../../../shared-core/words/message.js';
 import { asMessage } from '../../in-words.js';
 import { handMade } from '../drawing/panels.js';
 import { analyse } from '../findings/jobs.js';
-import { OFFERED, SHARING } from './texts.js';
+import { OFFERED } from './texts.js';
 
 /** What completion, hints, outline and hovers say. */
 export function sayBesideText(): void {
@@ -22,10 +23,10 @@ export function sayBesideText(): void {
     outlineOf(file);
   }
   const engine = new Engine({ readShop: () => ({ ok: false, message: asMessage('none') }) });
-  const shop = { kind: 'shop', analysis: engine.analyseShop('file:///x.shop.yaml', SHARING) } as const;
-  for (let offset = 0; offset <= SHARING.length; offset += 2) explain(shop, offset);
-  for (let offset = 0; offset <= SHARING.length; offset += 40) offersAt(shop, offset, () => []);
-  const faulty = SHARING.replace('thickness: 16', 'thickness: wide');
+  const shop = { kind: 'shop', analysis: engine.analyseShop('file:///x.shop.yaml', NEUTRAL_SHOP_TEXT) } as const;
+  for (let offset = 0; offset <= NEUTRAL_SHOP_TEXT.length; offset += 2) explain(shop, offset);
+  for (let offset = 0; offset <= NEUTRAL_SHOP_TEXT.length; offset += 40) offersAt(shop, offset, () => []);
+  const faulty = NEUTRAL_SHOP_TEXT.replace('thickness: 16', 'thickness: wide');
   const job = {
     kind: 'job',
     analysis: analyse(`shop: own.shop.yaml\n${OFFERED[0]!.replace('count: 2', 'board: ')}`, {

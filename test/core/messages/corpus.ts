@@ -1,3 +1,4 @@
+import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral-text.js';
 import { batchesFor } from '../../../shared-core/engine/repairs.js';
 import { refactorsAt } from '../../../shared-core/engine/refactors.js';
 import { Engine, type FileFinding, type JobAnalysis } from '../../../shared-core/engine.js';
@@ -33,7 +34,7 @@ import { sayHandMadeStrokes } from './strokes.js';
 import { sayServer } from './server-words.js';
 import { differences, faultsOfSheets, obstacles } from './sheets.js';
 import { faultsOfOurs } from './spoilt.js';
-import { BARE, JOBS, PAPERS, SHARING, SHEETLESS, SHOPS, SOUND } from './texts.js';
+import { BARE, JOBS, PAPERS, SHEETLESS, SHOPS, SOUND } from './texts.js';
 
 /** The templates that a rule's findings and their repairs are told with, and what they first said there. */
 export interface OfRule {
@@ -66,6 +67,8 @@ export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<
     sayJob(job);
     sayPlaces(job);
   }
+  saySetUps(analyse(SOUND));
+  for (const name of ['kitchen', 'every-finding']) saySetUps(apart(name));
   for (const name of ['kitchen', 'studio', 'every-finding']) saySetUps(analyse(demoText(`${name}.carcass.yaml`)));
   for (const text of JOBS) {
     const job = typeof text === 'string' ? analyse(text) : analyse(text[0], { 'own.shop.yaml': text[1] });
@@ -152,6 +155,14 @@ function saySetUps(job: JobAnalysis): void {
   if (job.carcasses.length < 5) sayStrokes(job);
 }
 
+/** A demo job with places of each joint's own, so that its set-ups are too many to prove their order. */
+function apart(name: string): JobAnalysis {
+  const job = demoText(`${name}.carcass.yaml`);
+  const [, reference = ''] = /^shop: (.*)/m.exec(job) ?? [];
+  const habits = 'habits:\n  first-dowel: 53\n  dowel-spacing: 160\n  share-places: no\n';
+  return analyse(job, { [reference]: demoText(reference).replace('habits:\n', habits) });
+}
+
 /** What the machine view says of every stroke. */
 function sayStrokes(job: JobAnalysis): void {
   const plan = job.plan();
@@ -197,7 +208,7 @@ function sayNothing(): void {
     toRange: () => ({ start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }),
   };
   const params = { uri: document.uri, view: 'panel', position: null, carcass: null, panel: null } as const;
-  const shop = { kind: 'shop', analysis: readShop(SHARING) } as unknown as AnalysedFile;
+  const shop = { kind: 'shop', analysis: readShop(NEUTRAL_SHOP_TEXT) } as unknown as AnalysedFile;
   drawingOf(shop, document, params, null);
   listSetUps(shop, document, null, null);
   const edits = opened();
@@ -230,16 +241,16 @@ function sayMachines(): void {
     }),
   };
   const params = { uri: document.uri };
-  for (const text of [SHARING, demoText('shed.shop.yaml'), 'title: Yard\n', 'vertical-heads:\n'])
+  for (const text of [demoText('shed.shop.yaml'), 'title: Yard\n', 'vertical-heads:\n'])
     shopView({ kind: 'shop', analysis: engine.analyseShop(document.uri, text) }, document, params);
   shopView({ kind: 'job', analysis: analyse(SOUND) }, document, params);
 }
 
 /** What a shop is told of the load of bits that its joints share, and how it differs from that of an earlier file. */
 function saySharedLoads(): void {
-  const shared = SHARING;
+  const shared = NEUTRAL_SHOP_TEXT;
   const none = 'habits: { share-places: no }\n';
-  const moved = shared.replace('first-dowel: 53', 'first-dowel: 69');
+  const moved = shared.replace('first-dowel: 21', 'first-dowel: 37');
   sharedLoadOf(none, null);
   sharedLoadOf(shared, null);
   sharedLoadOf(shared, shared);

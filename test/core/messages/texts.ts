@@ -294,8 +294,8 @@ export const JOBS: readonly Text[] = [
   `a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n${Array.from({ length: 8 }, (_, i) => `a${i + 1}: &a${i + 1} [${Array<string>(10).fill(`*a${i}`).join(', ')}]\n`).join('')}`,
   carcass('kind: tall\nwidth: 600\nheight: 2580\nfixed-shelves: [1290]'),
   carcass('kind: wall\nwidth: 900\ndividers: 1\nfixed-shelves: 1\nloose-shelves: 2'),
-  own('kind: base\nwidth: 600\nrail-width: 70', changed('share-places: no', 'share-places: yes')),
-  own('kind: base\nwidth: 600\nrail-width: 90', changed('share-places: no', 'share-places: yes')),
+  own('kind: base\nwidth: 600\nrail-width: 70', NEUTRAL_SHOP_TEXT),
+  own('kind: base\nwidth: 600\nrail-width: 90', NEUTRAL_SHOP_TEXT),
 ];
 
 /** Shop files that do so. Invented. */
@@ -317,15 +317,12 @@ export const SHOPS: readonly string[] = [
   changed('    spindles: 24', '    spindles: 2.5'),
   changed('    spindles: 24', '    spindles: 0'),
   changed('    spindles: 24', '    spindles: 24\n    depth-stops: 4'),
-  changed('spare-holes: no', 'spare-holes: yes'),
+  changed('share-places: yes', 'share-places: no'),
   changed('  stop: 30', '  stop: soon'),
   changed('  stop: 30', '  stop: -1'),
   changed('  stop: 30', '  stop: 1000000'),
   'label-sheet: { columns: 4 }\n',
 ];
-
-/** The built-in shop whose joints share one load of bits. */
-export const SHARING = changed('share-places: no', 'share-places: yes');
 
 /** Jobs whose papers say what those of the demo jobs do not. */
 export const PAPERS: readonly string[] = [

@@ -58,8 +58,7 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'horizontal-heads beam stands depth': [{ value: 34 }],
   'horizontal-heads beam stands height': [{ value: 9.5 }],
   'line-drills comb stops comb-left stands': [{ value: 8 }],
-  'habits shared-load': [{ value: [1, 4, 8, 12, 16, 19], beside: [[['habits', 'share-places'], 'yes']] }],
-  'habits spare-holes': [{ value: 'yes', beside: [[['habits', 'share-places'], 'yes']] }],
+  'habits shared-load': [{ value: [1, 4, 8, 12, 16, 19] }],
 };
 
 const LOW = 'low: { kind: base, width: 600, loose-shelves: 1 }';

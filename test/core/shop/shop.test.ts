@@ -34,7 +34,7 @@ describe('the built-in shop', () => {
     expect(boards.get(habits.board)?.thickness).toBe(16_000);
     expect(habits.sizes.base).toEqual({ height: null, pitches: 22, depth: 560_000 });
     // Half a pitch beside the rows, so that a dowel never meets a row hole.
-    expect((habits.firstDowel - habits.setback) * 2).toBe(habits.pitch);
+    expect((habits.setback - habits.firstDowel) * 2).toBe(habits.pitch);
   });
 
   test('names no place, since no file of the owner’s writes it', () => {

@@ -28,7 +28,7 @@ test.each([
   ['shared-load', '[1, 4, 8]'],
   ['spare-holes', 'yes'],
 ])('%s does nothing where no places are shared', (key, value) => {
-  const text = `habits: { ${key}: ${value} }\n`;
+  const text = `habits: { share-places: no, ${key}: ${value} }\n`;
   expect(told(text)).toEqual([
     [
       'info',
@@ -39,9 +39,9 @@ test.each([
   const [{ repairs }] = readShop(text).findings.filter(({ rule }) => rule === 'value-unused') as [Finding];
   for (const { changes } of repairs)
     expect(told(applyEdits(text, editsFor(text, readTree(text, 'shop').root, changes)))).toEqual([]);
-  expect(told(`habits: { ${key}: ${value}, share-places: yes }\n`)).toEqual([]);
+  expect(told(`habits: { ${key}: ${value} }\n`)).toEqual([]);
 });
 
-test('a shop that writes what is usual is told nothing', () => {
+test('a shop without shared places that writes no spare holes is told nothing', () => {
   expect(told('habits: { spare-holes: no, share-places: no }\n')).toEqual([]);
 });

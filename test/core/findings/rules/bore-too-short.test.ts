@@ -5,7 +5,7 @@ rule('bore-too-short', {
     {
       // 50 less the 12 that the side has under the head
       carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: «37» }',
-      says: 'The 6 pilot holes in bottom are 37 mm deep; the minimum is 38 mm, since ‘screw-7x50’ is 50 mm long and passes 12 mm of board. Bore deeper, or leave the depth to the fitting.',
+      says: 'The 8 pilot holes in bottom are 37 mm deep; the minimum is 38 mm, since ‘screw-7x50’ is 50 mm long and passes 12 mm of board. Bore deeper, or leave the depth to the fitting.',
       severity: 'error',
       panel: 'bottom',
     },
@@ -25,7 +25,7 @@ rule('bore-too-short', {
     {
       carcass: 'kind: wall\nwidth: 600',
       shop: 'boards: { back-3: { thickness: 3 }, heavy: { thickness: 25 } }\nscrews: { stub: { clearance: 5, pilot: 3, length: 25 } }\nhabits: { board: heavy, joint: stub }',
-      says: 'The 12 pilot holes in bottom and top are out of reach: ‘stub’ is 25 mm long and passes 25 mm of board. Use a longer screw.',
+      says: 'The 16 pilot holes in bottom and top are out of reach: ‘stub’ is 25 mm long and passes 25 mm of board. Use a longer screw.',
       severity: 'error',
       panel: 'bottom',
     },
@@ -33,7 +33,7 @@ rule('bore-too-short', {
       // 50 less 40; twice 7 is 14
       carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50',
       shop: 'boards: { back-3: { thickness: 3 }, block: { thickness: 40 } }\nscrews: { screw-7x50: { clearance: 7, pilot: 5, length: 50 } }\nhabits: { board: block, joint: screw-7x50 }',
-      says: 'The 12 pilot holes in bottom and top take only 10 mm of ‘screw-7x50’, which is 50 mm long and passes 40 mm of board; the minimum is 14 mm, twice its width. Use a longer screw.',
+      says: 'The 16 pilot holes in bottom and top take only 10 mm of ‘screw-7x50’, which is 50 mm long and passes 40 mm of board; the minimum is 14 mm, twice its width. Use a longer screw.',
       severity: 'warning',
       panel: 'bottom',
     },

@@ -16,22 +16,22 @@ rule('bores-collide', {
       ],
     },
     {
-      // dowels at 53: 8 apart less radii of 4 and 2.5
-      carcass: 'kind: base\nwidth: 600\nrow-setback: «45»',
-      says: 'Hole 1 of the front row (45 mm from the front edge and 8 mm from the bottom end) and the dowel bore for bottom (53 mm from the front edge and 8 mm from the bottom end) leave 1.5 mm of wood between them in left and right; the minimum is 3 mm (`least-wall`). The same is true of 7 more pairs, for the same reason. Move one of the two.',
+      // dowels at 21: 8 apart less radii of 4 and 2.5
+      carcass: 'kind: base\nwidth: 600\nrow-setback: «29»',
+      says: 'Hole 1 of the front row (29 mm from the front edge and 8 mm from the bottom end) and the dowel bore for bottom (21 mm from the front edge and 8 mm from the bottom end) leave 1.5 mm of wood between them in left and right; the minimum is 3 mm (`least-wall`). The same is true of 3 more pairs, for the same reason. Move one of the two.',
       severity: 'warning',
       panel: 'left',
       related: [
         [
           'sink',
-          'The dowel bore for bottom stands 53 mm from the front edge and 8 mm from the bottom end because of this.',
+          'The dowel bore for bottom stands 21 mm from the front edge and 8 mm from the bottom end because of this.',
         ],
       ],
     },
   ],
   sound: [
-    // 53 less 43.5, less the radii of 4 and 2.5, is 3.
-    { carcass: 'kind: base\nwidth: 600\nrow-setback: 43.5' },
+    // 30.5 less 21, less the radii of 4 and 2.5, is 3.
+    { carcass: 'kind: base\nwidth: 600\nrow-setback: 30.5' },
     { carcass: 'kind: base\nwidth: 600\nback: { how: applied, board: back-8 }' },
   ],
   repairs: [

@@ -17,7 +17,7 @@ rule('boring-depth-out-of-range', {
     },
     {
       carcass: 'kind: base\nwidth: 600\npanels:\n  bottom: { end-depth: «90» }',
-      says: 'The 8 dowel bores in bottom are 90 mm deep; ‘end-head’ bores between 0 mm and 80 mm deep. Choose another depth, fitting or machine.',
+      says: 'The 12 dowel bores in bottom are 90 mm deep; ‘end-head’ bores between 0 mm and 80 mm deep. Choose another depth, fitting or machine.',
       severity: 'error',
       panel: 'bottom',
     },

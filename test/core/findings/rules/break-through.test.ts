@@ -13,13 +13,13 @@ rule('break-through', {
     },
     {
       carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { face-depth: «14» }',
-      says: 'The 6 dowel bores in left, 14 mm deep in a panel 16 mm thick, leave 2 mm of wood; the minimum is 3 mm (`least-wall`). Bore less deep, or use a thicker board.',
+      says: 'The 8 dowel bores in left, 14 mm deep in a panel 16 mm thick, leave 2 mm of wood; the minimum is 3 mm (`least-wall`). Bore less deep, or use a thicker board.',
       severity: 'warning',
       panel: 'left',
     },
     {
       carcass: 'kind: wall\nwidth: 600\npanels:\n  left: { face-depth: «16» }',
-      says: 'The 6 dowel bores in left, 16 mm deep in a panel 16 mm thick, come out on the other side. Bore less deep, or use a thicker board.',
+      says: 'The 8 dowel bores in left, 16 mm deep in a panel 16 mm thick, come out on the other side. Bore less deep, or use a thicker board.',
       severity: 'error',
       panel: 'left',
     },

@@ -2,17 +2,20 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
-import { readJob, secondsOf, shed } from './jobs.js';
+import { readShop } from '../../../../shared-core/shop/read.js';
+import { readJob, secondsOf } from './jobs.js';
 import { tableUnder } from '../../../reference-table.js';
 
-const page = readFileSync(new URL('../../../../server/reference/set-ups.md', import.meta.url), 'utf8');
+const read = (path: string): string => readFileSync(new URL(`../../../../${path}`, import.meta.url), 'utf8');
+const page = read('server/reference/set-ups.md');
 
 const table = (heading: string): string[][] => tableUnder(page, heading);
 
 const mm = (length: number): string => String(length / 1000);
 
 describe('the example worked by hand in the reference', () => {
-  const [, text = ''] = /```yaml\n([\s\S]*?)```/.exec(page) ?? [];
+  const [habits = '', text = ''] = [...page.matchAll(/```yaml\n([\s\S]*?)```/g)].map(([, block = '']) => block);
+  const { shop: shed } = readShop(read('test/fixtures/shed.shop.yaml').replace(/^habits:\n/m, habits));
   const setUps = setUpsOf(readJob(text, shed).map((one) => one.operations));
   const plan = orderSetUps(setUps, shed.changeover);
 
