@@ -195,10 +195,11 @@ if (driverAvailable) {
     test('a tick goes with what it was for, and comes back when the edit is undone', async () => {
       const editor = await openMachine('tins', 'left');
       const before = await shows('the tick', ({ bored }) => bored);
-      await replace(editor, 'fixed-shelves: [265.5, 489.5]', 'fixed-shelves: [297.5, 521.5]');
+      const shelves = 'fixed-shelves: [265.5, 489.5]';
+      await replace(editor, shelves, `${shelves}\n    height: 691`);
       const moved = await shows('the other work', ({ done }) => done !== before.done);
       assert.match(moved.done, /^0 of /);
-      await replace(editor, 'fixed-shelves: [297.5, 521.5]', 'fixed-shelves: [265.5, 489.5]');
+      await replace(editor, `${shelves}\n    height: 691`, shelves);
       await shows('the tick again', ({ done }) => done === before.done);
       await focusInWebview('svg.drawing');
       await pressKey(' ');
