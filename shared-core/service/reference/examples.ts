@@ -64,7 +64,7 @@ carcasses:
     width: 600
     back: applied
     doors: { hung: pair, how: inset }
-    dowels: [21, 181, 309, 469]
+    dowels: [29, 189, 317, 477]
     fixed-shelves: [1100]
     loose-shelves: 3
 `;
