@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { LANGUAGE } from '../spoken.js';
 
 /** Where the page's script and style lie; nothing else may be loaded. */
 function pageRoot(extension: vscode.Uri): vscode.Uri {
@@ -38,7 +39,7 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, page: P
     "form-action 'none'",
   ].join('; ');
   return `<!doctype html>
-<html lang="en">
+<html lang="${LANGUAGE}">
   <head>
     <meta charset="utf-8">
     <meta http-equiv="Content-Security-Policy" content="${policy}">

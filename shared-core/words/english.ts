@@ -1,5 +1,5 @@
 /** 'a', 'a and b', 'a, b and c'. */
-export function listed(words: readonly string[], last: 'and' | 'or' = 'and'): string {
+export function listed(words: readonly string[], last: 'and' | 'or' | 'und' | 'et' = 'and'): string {
   if (words.length < 2) return words.join('');
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)!}`;
 }

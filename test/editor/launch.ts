@@ -22,6 +22,8 @@ interface Options {
   /** The extension and its tests run in the browser, and are fetched as from the web. */
   readonly web: boolean;
   readonly vsix: string | undefined;
+  /** The language that the editor is in. */
+  readonly locale: string | undefined;
 }
 
 const RUN_LIMIT_MS = 8 * 60_000;
@@ -64,6 +66,7 @@ function readOptions(args: readonly string[]): Options {
     restricted: args.includes('--restricted'),
     web: args.includes('--web'),
     vsix: all('install-vsix')[0],
+    locale: all('locale')[0],
   };
 }
 
@@ -191,6 +194,14 @@ async function developedOnTheWeb(page: Page, { host }: URL): Promise<void> {
   }, host);
 }
 
+/** Has the workbench take itself for one in another language, as with a language pack; its own words stay as they are. */
+async function inLanguage(page: Page, locale: string): Promise<void> {
+  await page.addInitScript((language) => {
+    const fixed = { get: () => language, set: () => undefined };
+    Object.defineProperty(globalThis, '_VSCODE_NLS_LANGUAGE', fixed);
+  }, locale);
+}
+
 async function main(): Promise<number> {
   const options = readOptions(process.argv.slice(2));
   const data = mkdtempSync(join(tmpdir(), 'borewright-editor-'));
@@ -214,6 +225,7 @@ async function main(): Promise<number> {
     bypassCSP: options.web,
   });
   const page = await context.newPage();
+  if (options.locale !== undefined) await inLanguage(page, options.locale);
   const driver = await serveDriver(page);
   const files = options.web ? await serveRepository(options.extensionDevelopmentPaths[0] ?? '') : null;
   let server: ChildProcess | undefined;

@@ -44,6 +44,7 @@ const RUNS = [
   { name: 'restricted', workspace: 'workspace', title: 'pantry', args: ['--restricted'], packed: false },
   { name: 'packed', workspace: 'workspace', title: 'pantry', args: [], packed: true },
   { name: 'web', workspace: 'workspace', title: 'pantry', args: ['--web'], packed: false, web: true },
+  { name: 'german', workspace: 'workspace', title: 'pantry', args: ['--locale=de'], packed: false },
   { name: 'leaving', workspace: 'workspace', title: 'pantry', args: [], packed: false, reopened: 'reopened' },
 ];
 const PICTURE_RUNS = [{ name: 'pictures', workspace: '../demo', title: 'demo', args: [], packed: false }];

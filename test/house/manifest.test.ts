@@ -44,7 +44,11 @@ interface Manifest {
     ];
   };
 }
-const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as Manifest;
+const words = JSON.parse(readFileSync(join(root, 'package.nls.json'), 'utf8')) as Readonly<Record<string, string>>;
+/** As an editor in English reads it. */
+const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'), (_, value: unknown) =>
+  typeof value === 'string' ? value.replace(/^%(.*)%$/, (all, key: string) => words[key] ?? all) : value,
+) as Manifest;
 const { contributes } = manifest;
 
 test('every file that the manifest names under the repository is there', () => {
@@ -144,7 +148,7 @@ test('both packages hold what runs, and nothing of the workshop', () => {
     expect(files).toContain('dist/server/worker.js');
     expect(files).toContain(manifest.bin.borewright);
     const allowed =
-      /^(dist\/|syntaxes\/|client\/media\/(icon|readme\/[\w-]+)\.png$|package\.json$|README\.md$|LICENSE$|CHANGELOG\.md$)/;
+      /^(dist\/|syntaxes\/|package\.nls(\.(de|fr))?\.json$|client\/media\/(icon|readme\/[\w-]+)\.png$|package\.json$|README\.md$|LICENSE$|CHANGELOG\.md$)/;
     expect(files.filter((path) => !allowed.test(path))).toEqual([]);
   }
 });

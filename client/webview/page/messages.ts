@@ -1,19 +1,9 @@
-import { labels, phrases } from '../../../shared-core/words/told.js';
+import { spoken } from '../../../shared-core/words/language.js';
+import { LANGUAGE } from './language.js';
+import * as german from './messages.de.js';
+import * as english from './messages.en.js';
+import * as french from './messages.fr.js';
 
 /** What every page has. */
-export const LABELS = labels({
-  splitter: 'Drag to resize the lists, or double-click to reset them',
-  showWhole: 'Show the whole drawing (0)',
-  zoomOut: 'Zoom out (−)',
-  zoomIn: 'Zoom in (+)',
-  waiting: 'Waiting for the drawing.',
-  change: '(change)',
-});
-
-export const PHRASES = phrases({
-  /** @param why what is wrong with the text, as a sentence */
-  stale: (why: string) => `Not up to date. ${why}`,
-  zoom: (percent: number) => `${percent} %`,
-  zoomed: (percent: number) => `${percent} percent of the whole drawing; show the whole (0)`,
-  pictureFailed: (why: string) => `The picture could not be made: ${why}`,
-});
+export const LABELS = spoken(LANGUAGE, english.LABELS, { de: german.LABELS, fr: french.LABELS });
+export const PHRASES = spoken(LANGUAGE, english.PHRASES, { de: german.PHRASES, fr: french.PHRASES });

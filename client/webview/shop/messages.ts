@@ -1,7 +1,8 @@
-import { labels } from '../../../shared-core/words/told.js';
+import { spoken } from '../../../shared-core/words/language.js';
+import { LANGUAGE } from '../page/language.js';
+import * as german from './messages.de.js';
+import * as english from './messages.en.js';
+import * as french from './messages.fr.js';
 
 /** What the page of a shop’s machines has. */
-export const LABELS = labels({
-  machines: 'Machines',
-  showInText: 'Show in the text',
-});
+export const LABELS = spoken(LANGUAGE, english.LABELS, { de: german.LABELS, fr: french.LABELS });
