@@ -25,7 +25,7 @@ test('the extension for a browser asks for nothing but the editor, and has both 
     exports: module.exports,
     require: (name: string): unknown => {
       asked.push(name);
-      if (name === 'vscode') return anything();
+      if (name === 'vscode') return Object.assign(anything() as object, { env: { language: 'de' } });
       throw new Error(`there is no ${name} in a browser`);
     },
     ...{ setTimeout, clearTimeout, setInterval, clearInterval, queueMicrotask, console, performance, crypto },
