@@ -3,6 +3,7 @@ import type { Rewrite } from '../document/finding.js';
 import { columnOf, lineStart, nextLineStart } from '../document/lines.js';
 import type { MapEntry, TextProblem } from '../document/tree.js';
 import { nearestName } from '../schema/nearest.js';
+import { freeNames, lineFeedOf } from './free-names.js';
 import { say } from './messages.js';
 import { carcassSchema } from './schema.js';
 
@@ -54,7 +55,7 @@ function notIndented(text: string, owner: MapEntry, astray: readonly MapEntry[])
 
 /** `kind: base` in the place of a name. */
 function noNameAbove(text: string, first: MapEntry, astray: readonly MapEntry[]): TextProblem {
-  const name = freeName(text);
+  const [name = ''] = freeNames(text, 1);
   const [start = 0, ...more] = linesOf(text, [first, ...astray]);
   const indent = ' '.repeat(columnOf(text, first.keyPlace.start));
   const above: Rewrite = { part: 'self', start, end: start, text: `${indent}${name}:${lineFeedOf(text)}  ` };
@@ -104,16 +105,4 @@ function linesOf(text: string, entries: readonly MapEntry[]): readonly number[] 
 
 function indented(lines: readonly number[], by: number): readonly Rewrite[] {
   return lines.map((at) => ({ part: 'self', start: at, end: at, text: ' '.repeat(Math.max(0, by)) }));
-}
-
-/** A name that no carcass has yet. */
-function freeName(text: string): string {
-  const taken = new Set(text.match(/carcass-\d+/g));
-  let number = 1;
-  while (taken.has(`carcass-${number}`)) number += 1;
-  return `carcass-${number}`;
-}
-
-function lineFeedOf(text: string): string {
-  return /\r?\n/.exec(text)?.[0] ?? '\n';
 }

@@ -15,6 +15,7 @@ import { optional } from '../schema/fields.js';
 import { record } from '../schema/schema.js';
 import { emptyJob, withoutCarcasses } from './empty.js';
 import { say } from './messages.js';
+import { namesForList } from './nameless-list.js';
 import type { JobHead } from './model.js';
 import { conditionalValues, type ConditionalValue } from './reach.js';
 import { jobSchema } from './schema.js';
@@ -139,6 +140,7 @@ function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], unit: U
   if (key === undefined && entries.length === 0) return [emptyJob(text, place)];
   if (key === undefined || key.value === null || (key.value.kind === 'map' && key.value.entries.length === 0))
     return [withoutCarcasses(whole, unit, place, key?.keyPlace ?? null)];
-  const repairs = namedWithoutDashes(key.value, key.keyPlace.part);
+  const { part, start } = key.keyPlace;
+  const repairs = [...namedWithoutDashes(key.value, part), ...namesForList(text, key.value, start, part)];
   return [errorAt('value-wrong', key.keyPlace, say.carcassesNotNamed(), { repairs })];
 }

@@ -1,5 +1,5 @@
 import type { Micrometres } from '../length/units.js';
-import { counted, quoted, verb } from '../words/english.js';
+import { counted, listed, quoted, verb } from '../words/english.js';
 import { messages } from '../words/message.js';
 
 export const HOW_TO_WRITE_CARCASSES =
@@ -44,6 +44,8 @@ export const say = messages('job-text', {
     `Indent ${verb(lines, 'it', 'them')} by ${counted(by, 'more column')}`,
   noNameAbove: ({ key, name }: { readonly key: string; readonly name: string }) =>
     `\`${key}\` stands where the name of a carcass belongs. Write a name and a colon, such as \`${name}:\`, on a line above it, and indent the keys of the carcass by two columns.`,
+  nameThem: ({ names }: { readonly names: readonly string[] }) =>
+    `Name ${verb(names.length, 'it', 'them')} ${listed(names)}`,
   nameIt: ({ name }: { readonly name: string }) => `Name it ${name}`,
   kindBesideName: (below: Below) =>
     `${besideName(below)} Write \`kind: ${below.value}\` below the name, and indent it and ${those(below)} by two columns.`,

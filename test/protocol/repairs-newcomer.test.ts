@@ -140,6 +140,40 @@ test.each([
   else expect(offered.get(title)).toBe(text(wanted === '' ? '' : `    ${wanted}\n`));
 });
 
+describe('carcasses in a list without names', () => {
+  test.each([
+    [
+      'below their key',
+      'carcasses:\n  - kind: base # left\n    width: 600\n\n  - kind: wall\n    width: 400\n',
+      'carcasses:\n  carcass-1:\n    kind: base # left\n    width: 600\n\n  carcass-2:\n    kind: wall\n    width: 400\n',
+    ],
+    [
+      'in the column of their key',
+      'carcasses:\n- kind: base\n  width: 600\n  # and\n  loose-shelves:\n    - 328\n- { kind: base, width: 500 }\n',
+      'carcasses:\n  carcass-1:\n    kind: base\n    width: 600\n    # and\n    loose-shelves:\n      - 328\n  carcass-2: { kind: base, width: 500 }\n',
+    ],
+    [
+      'with other ends of lines',
+      'carcasses:\r\n  - kind: base\r\n    width: 600\r\n  - kind: base\r\n    width: 500\r\n',
+      'carcasses:\r\n  carcass-1:\r\n    kind: base\r\n    width: 600\r\n  carcass-2:\r\n    kind: base\r\n    width: 500\r\n',
+    ],
+  ])('get some where they stand %s', async (_, text, named) => {
+    const offered = await offers(text);
+    expect(offered.get('Name them carcass-1 and carcass-2')).toBe(named);
+    expect(await rulesOf(named)).toEqual([]);
+  });
+
+  test('get none where a name stands there, or an item is no carcass', async () => {
+    for (const text of [
+      'carcasses:\n  - name: sink\n    kind: base\n    width: 600\n',
+      'carcasses:\n  - base\n  - wall\n',
+    ]) {
+      const titles = [...(await offers(text)).keys()];
+      expect(titles.filter((title) => /^Name /.test(title))).toEqual([]);
+    }
+  });
+});
+
 describe('a shop file that is not there', () => {
   const job = 'shop: bench.shop.yaml\ncarcasses:\n  sink: { kind: base, width: 600 }\n';
   const creations = async (uri: string): Promise<CodeAction[]> =>
