@@ -17,7 +17,7 @@ export type DriverRequest =
   | { readonly action: 'focus-webview'; readonly selector: string }
   | { readonly action: 'hover-in-workbench'; readonly selector: string }
   | { readonly action: 'press-key'; readonly key: string }
-  | { readonly action: 'type-text'; readonly text: string; readonly delayMs?: number }
+  | { readonly action: 'type-text'; readonly text: string; readonly everyMs?: number }
   | { readonly action: 'resize-window'; readonly width: number; readonly height: number }
   | { readonly action: 'problems' };
 

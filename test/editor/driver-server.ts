@@ -80,7 +80,12 @@ async function act(page: Page, request: DriverRequest, problems: readonly string
       await page.keyboard.press(request.key);
       return null;
     case 'type-text':
-      await page.keyboard.type(request.text, { delay: request.delayMs ?? 0 });
+      for (const letter of request.text) {
+        const rest = new Promise((done) => setTimeout(done, request.everyMs ?? 0));
+        // As `keyboard.type` does it: a letter without a key of its own comes as text.
+        await page.keyboard.type(letter);
+        await rest;
+      }
       return null;
     case 'resize-window':
       await page.setViewportSize({ width: request.width, height: request.height });

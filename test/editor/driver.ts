@@ -65,9 +65,9 @@ export async function hoverInWorkbench(selector: string): Promise<void> {
 export async function pressKey(key: string): Promise<void> {
   await ask({ action: 'press-key', key });
 }
-/** Types as a person would, where the focus is. */
-export async function typeText(text: string, delayMs = 0): Promise<void> {
-  await ask({ action: 'type-text', text, delayMs });
+/** Types as a person would, where the focus is: a key so often, or as often as the window takes them. */
+export async function typeText(text: string, everyMs = 0): Promise<void> {
+  await ask({ action: 'type-text', text, everyMs });
 }
 export async function resizeWindow(width: number, height: number): Promise<void> {
   await ask({ action: 'resize-window', width, height });

@@ -5,8 +5,9 @@ import * as vscode from 'vscode';
 import { driverAvailable, evaluateInWorkbench, openFile, pressKey, screenshot, typeText, until } from '../driver.js';
 import { suite, test } from '../harness.js';
 
-// A fast typist's pause between two keys, short of one in which findings of the line could come out.
-const KEY_MS = 40;
+// Longer than the server waits for the next key (25 ms), so that it looks at the text of every one; far short of the second
+// after which the line under the cursor counts as written.
+const KEY_MS = 30;
 
 /** The n-th block of YAML in the README. */
 function readmeJob(repository: string, index: number): string {
