@@ -28,16 +28,26 @@ export async function layoutsOf(
   { carcasses, shop, reader }: JobAnalysis,
   solver: () => Promise<CoverSolver>,
 ): Promise<Layouts | null> {
-  const saw = sawOf(shop);
-  if (saw === null) return null;
-  const built = carcasses.flatMap(({ name, carcass }) => (carcass === null ? [] : [{ name, carcass }]));
-  const boards = layOut(built, saw, shop, await solver());
+  const made = await boardLayouts({ carcasses, shop }, solver);
+  if (made === null) return null;
+  const { saw, boards } = made;
   const paper = layoutsPaper(boards, saw, reader);
   return {
     paper,
     inWords: () => asText(paper),
     asData: () => ({ boards: boards.map(boardData) }),
   };
+}
+
+/** The same as data, with the saw that they are for. */
+export async function boardLayouts(
+  { carcasses, shop }: Pick<JobAnalysis, 'carcasses' | 'shop'>,
+  solver: () => Promise<CoverSolver>,
+): Promise<{ readonly saw: PanelSaw; readonly boards: readonly BoardLayouts[] } | null> {
+  const saw = sawOf(shop);
+  if (saw === null) return null;
+  const built = carcasses.flatMap(({ name, carcass }) => (carcass === null ? [] : [{ name, carcass }]));
+  return { saw, boards: layOut(built, saw, shop, await solver()) };
 }
 
 function layOut(

@@ -6,6 +6,10 @@ import { printedBoreMaps } from '../papers/bore-maps/printed.js';
 import type { BuiltCarcass } from '../papers/built.js';
 import { checkingPaper } from '../papers/checking/paper.js';
 import { cutListPaper } from '../papers/cut-list/paper.js';
+import { costOf } from '../machining/plan/cost.js';
+import { costItems } from '../papers/cost/cost.js';
+import { costPaper } from '../papers/cost/paper.js';
+import { THINGS } from '../papers/hardware-list/messages.js';
 import { hardwareNeeded, hardwarePaper } from '../papers/hardware-list/paper.js';
 import type { Paper } from '../papers/paper.js';
 import { asCsv } from '../papers/render/csv.js';
@@ -20,7 +24,7 @@ import { asItIs, labels, type Told } from '../words/told.js';
 import { say } from './messages.js';
 import { mapsOf } from './bore-maps.js';
 import { findingWords, toldOf } from './findings.js';
-import { layoutsOf } from './layouts.js';
+import { boardLayouts, layoutsOf } from './layouts.js';
 import { replayedPlan } from './set-up-plan.js';
 
 const TITLES = labels({
@@ -33,6 +37,7 @@ const TITLES = labels({
   assembly: 'Assembly',
   checking: 'Checking',
   'panel-labels': 'Panel labels',
+  cost: 'Cost and time',
 });
 export type PaperName = keyof typeof TITLES;
 
@@ -84,7 +89,28 @@ async function paperAlone(
       return checkingPaper(built, shop.tolerances, title, reader);
     case 'panel-labels':
       return panelLabels(analysis, built, title);
+    case 'cost':
+      return costOfJob(analysis, built, title, solver);
   }
+}
+
+async function costOfJob(
+  analysis: JobAnalysis,
+  carcasses: readonly BuiltCarcass[],
+  title: Told,
+  solver: () => Promise<CoverSolver>,
+): Promise<Paper> {
+  const { shop, reader } = analysis;
+  const layouts = await boardLayouts(analysis, solver);
+  const items = costItems({
+    carcasses,
+    layouts,
+    hardware: hardwareNeeded(carcasses, shop, reader),
+    pins: THINGS.pins,
+    boring: costOf(analysis.plan(), shop),
+    shop,
+  });
+  return costPaper(items, layouts !== null, title);
 }
 
 async function panelLabels(analysis: JobAnalysis, carcasses: readonly BuiltCarcass[], title: Told): Promise<Paper> {

@@ -45,11 +45,21 @@ export function boardProblem(
   };
 }
 
+const area = ({ length, width }: { length: number; width: number }): number => (length / 1e6) * (width / 1e6);
+
+/** What one sheet of a board costs in the shop's own money, by its area where only the usual sheet has a price; null where none has. */
+export function sheetPrice(board: Board, stock: string): number | null {
+  const { sheetLength, sheetWidth, price } = board;
+  const own = board.sheets.find(({ name }) => name === stock);
+  if (own === undefined) return price;
+  if (own.price !== null || price === null || sheetLength === null || sheetWidth === null) return own.price;
+  return (price * area(own)) / area({ length: sheetLength, width: sheetWidth });
+}
+
 /** Every size in which the board is had. A size with no price costs as much as its area does at the price of the usual sheet. */
 function stocksOf(board: Board): readonly Stock[] {
   const { sheetLength, sheetWidth, price } = board;
   const usual = sheetLength !== null && sheetWidth !== null ? { length: sheetLength, width: sheetWidth } : null;
-  const area = ({ length, width }: { length: number; width: number }): number => (length / 1e6) * (width / 1e6);
   const perSquareMetre = usual !== null && price !== null ? (price * COINS) / area(usual) : COINS_PER_SQUARE_METRE;
   const coins = (size: { length: number; width: number }, said: number | null): number =>
     Math.max(1, Math.round(said === null ? area(size) * perSquareMetre : said * COINS));

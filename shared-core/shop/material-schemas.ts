@@ -30,4 +30,5 @@ export const board = record('board', 'A sheet material.', {
 export const band = record('band', 'An edge band.', {
   thickness: required(length('Thickness.', 0.1, 10)),
   height: optional(length('Width of the tape as bought.', 5, 110)),
+  price: optional(number('Price of one metre, in the shop’s own money.', 0.001, 100_000)),
 });

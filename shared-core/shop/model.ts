@@ -60,6 +60,9 @@ export type Tolerances = Model<typeof habitSchemas.tolerances>;
 /** `marginLeft` and `marginTop` null: the labels stand in the middle of the page. */
 export type LabelSheet = Model<typeof papers.labelSheet>;
 
+/** Prices in the shop's own money, times in seconds. */
+export type Rates = Model<typeof papers.rates>;
+
 /** Names of what the shop has but that cannot be read for a fault of its text: known, without figures. */
 export interface Unread {
   readonly boards: ReadonlySet<string>;
@@ -89,4 +92,5 @@ export interface Shop {
   readonly handling: Handling;
   readonly tolerances: Tolerances;
   readonly labelSheet: LabelSheet;
+  readonly rates: Rates;
 }

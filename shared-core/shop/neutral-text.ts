@@ -249,4 +249,17 @@ label-sheet:
   label-height: 42
   gap-across: 4
   gap-down: 2
+
+# Seconds that work takes beside boring: time a few with a watch. For money write the price of an 'hour' of work, of a shelf 'pin',
+# and a 'price' with boards, bands and fittings.
+rates:
+  # To lay a sheet on the saw, and to clear away what is left.
+  sheet: 180
+  cut: 25
+  # To bring an edge to the bander, and what a metre of it takes.
+  edge: 20
+  band-metre: 8
+  # To lay out a carcass, close it in the clamp and take it out; and each fitting in it.
+  carcass: 900
+  fitting: 12
 `;

@@ -42,18 +42,11 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   findings.push(...judged.map((one) => sayUnit(one, unitAt)));
   const said: ShopInput['value'] = read.value?.value ?? {};
   const input = judgedFittings(unitUnknown ? withoutFigures(said) : said, findings);
-  const before = base && {
-    habits: base.habits,
-    changeover: base.changeover,
-    handling: base.handling,
-    tolerances: base.tolerances,
-    labelSheet: base.labelSheet,
-  };
   const model = modelOf(
     shopSchema,
     { value: input, place, path: [], written: true },
     // The built-in shop's things have no place: the owner has no file that writes them.
-    { place: ({ name }) => (base === null ? NOWHERE : name.place), before },
+    { place: ({ name }) => (base === null ? NOWHERE : name.place), before: base && filling(base) },
   );
   const written = writtenNames(root);
   const own = stockOf(model, findings);
@@ -69,7 +62,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
   const usual = base?.habits.machines ?? null;
   const habits = namedHabits(model.habits, input.habits?.value ?? {}, usual, known, blamed, findings);
   checkCompanions(input, known, blamed, findings);
-  const { title, bits, changeover, handling, tolerances } = model;
+  const { title, bits, changeover, handling, tolerances, rates } = model;
   const labelSheet = soundLabelSheet(model.labelSheet, input['label-sheet'], base?.labelSheet ?? null, findings);
   findings.push(...unusedValues(root, habits));
   if (root === null && base !== null) findings.push(emptyShop(text, place));
@@ -86,9 +79,15 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     handling,
     tolerances,
     labelSheet,
+    rates,
   };
   // What a broken text seems to say is not worth telling.
   return { shop, findings: broken.length > 0 ? broken : findings, root };
+}
+
+/** What stands for the keys that a shop leaves out. */
+function filling({ habits, changeover, handling, tolerances, labelSheet, rates }: Shop) {
+  return { habits, changeover, handling, tolerances, labelSheet, rates };
 }
 
 /** A sort of things comes wholly from the file, or wholly from the base where the file writes none of it. */

@@ -5,7 +5,7 @@ import { choice, length, list, record, text, things } from '../schema/schema.js'
 import { changeover, habits, handling, tolerances } from './habit-schemas.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
 import { band, board } from './material-schemas.js';
-import { labelSheet } from './paper-schemas.js';
+import { labelSheet, rates } from './paper-schemas.js';
 
 export const shopSchema = record('shop', 'A workshop: its machines, materials and habits.', {
   title: usually(text('What the shop is called on its papers.'), ''),
@@ -34,6 +34,7 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   handling: orEmpty(handling),
   tolerances: orEmpty(tolerances),
   'label-sheet': orEmpty(labelSheet),
+  rates: orEmpty(rates),
 });
 
 export type ShopInput = Infer<typeof shopSchema>;

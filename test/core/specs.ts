@@ -31,10 +31,10 @@ export function board(name: string, thickness: Micrometres): Board {
   };
 }
 export function band(name: string, thickness: Micrometres): Band {
-  return { name, place: nowhere, thickness, height: null };
+  return { name, place: nowhere, thickness, height: null, price: null };
 }
 export function dowel(name: string, diameter: Micrometres, length: Micrometres, inFace: Micrometres): Dowel {
-  return { kind: 'dowel', name, place: nowhere, diameter, length, inFace };
+  return { kind: 'dowel', name, place: nowhere, diameter, length, inFace, price: null };
 }
 export function screw(
   name: string,
@@ -43,10 +43,10 @@ export function screw(
   length: Micrometres,
   sunk: Pick<ConnectorScrew, 'head' | 'recess'> = { head: null, recess: null },
 ): ConnectorScrew {
-  return { kind: 'screw', name, place: nowhere, clearance, pilot, length, ...sunk };
+  return { kind: 'screw', name, place: nowhere, clearance, pilot, length, price: null, ...sunk };
 }
-export function cam(name: string, sizes: Omit<CamFitting, 'kind' | 'name' | 'place'>): CamFitting {
-  return { kind: 'cam', name, place: nowhere, ...sizes };
+export function cam(name: string, sizes: Omit<CamFitting, 'kind' | 'name' | 'place' | 'price'>): CamFitting {
+  return { kind: 'cam', name, place: nowhere, price: null, ...sizes };
 }
 
 export interface ShopWish {
@@ -182,6 +182,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       gapAcross: 0,
       gapDown: 0,
     },
+    rates: { hour: null, pin: null, sheet: 0, cut: 0, edge: 0, bandMetre: 0, carcass: 0, fitting: 0 },
   };
 }
 

@@ -39,6 +39,7 @@ describe('papers', () => {
       'banding-list',
       'bore-maps',
       'checking',
+      'cost',
       'cut-list',
       'hardware-list',
       'panel-labels',

@@ -20,6 +20,7 @@ import {
   type TooShort,
 } from '../fitting.js';
 import { circle, line, sector } from '../mark.js';
+import { price } from '../price.js';
 
 const item = record('cam fitting', 'A cam fitting.', {
   'cam-diameter': required(length('Diameter of the bore for the cam.', 8, 50)),
@@ -29,6 +30,7 @@ const item = record('cam fitting', 'A cam fitting.', {
   'stud-diameter': required(length('Diameter of the bore in the face that the bolt is screwed into.', 3, 15)),
   'stud-depth': required(length('Depth of that bore.', 4, 40)),
   guide: optional(name('fitting', 'Dowel that stands at the places between the cams.')),
+  price,
 });
 
 export type CamFitting = FittingOf<'cam', typeof item.fields>;

@@ -4,6 +4,7 @@ import { length, record } from '../../schema/schema.js';
 import { messages } from '../../words/message.js';
 import { asWritten, besideEdge, type AnyFitting, type FittingDefinition, type FittingOf } from '../fitting.js';
 import { sector } from '../mark.js';
+import { price } from '../price.js';
 
 const item = record('dowel', 'A dowel.', {
   diameter: required(length('Diameter of the dowel and of its bores.', 3, 30)),
@@ -11,6 +12,7 @@ const item = record('dowel', 'A dowel.', {
   'in-face': required(
     length('Depth of the bore in the face; the end takes the rest of the dowel and the glue gap.', 2, 60),
   ),
+  price,
 });
 
 export type Dowel = FittingOf<'dowel', typeof item.fields>;

@@ -13,6 +13,7 @@ import {
   type Purpose,
 } from '../fitting.js';
 import { circle, DIAGONAL, line } from '../mark.js';
+import { price } from '../price.js';
 
 const item = record('connector screw', 'A connector screw.', {
   clearance: required(length('Diameter of the clearance hole through the face.', 3, 20)),
@@ -22,6 +23,7 @@ const item = record('connector screw', 'A connector screw.', {
     length('Diameter of the recess that its head goes into; leave it out for a head that stays proud.', 5, 30),
   ),
   recess: optional(length('Depth of that recess, from the face that the screw enters.', 0.5, 30)),
+  price,
 });
 
 export type ConnectorScrew = FittingOf<'screw', typeof item.fields>;

@@ -1,5 +1,3 @@
-import type { Panel } from '../../carcass/model.js';
-import type { EdgeName } from '../../job/model.js';
 import { grouped } from '../../findings/lookups.js';
 import { figure } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
@@ -11,19 +9,8 @@ import type { BuiltCarcass } from '../built.js';
 import { panelsNamed, piecesIn } from '../pieces.js';
 import { column, figuresColumn, heading, list, paragraph, type Block, type Paper } from '../paper.js';
 import { edgeWord } from '../../drawing/words.js';
+import { BANDING_ORDER, edgesOf, type BandedEdge } from './edges.js';
 import { HEADS, say } from './messages.js';
-
-/** An edge to be banded. */
-interface BandedEdge {
-  readonly carcass: string;
-  readonly panel: Panel;
-  readonly pieces: number;
-  readonly edge: EdgeName;
-  readonly length: Micrometres;
-}
-
-/** Ends first and the front edge last, so that its band runs through and covers the others; common practice, no source. */
-const ORDER: readonly EdgeName[] = ['reference-end', 'far-end', 'back', 'front'];
 
 /**
  * What goes on which edges, band by band, with the length to have ready.
@@ -38,18 +25,7 @@ export function bandingPaper(
   reader: Reader,
 ): Paper {
   const edges = new Map<Band, BandedEdge[]>();
-  for (const { name, carcass } of carcasses) {
-    for (const panel of carcass.panels) {
-      for (const edge of ORDER) {
-        const band = panel.bands[edge];
-        if (band === null) continue;
-        edges.set(band, [
-          ...(edges.get(band) ?? []),
-          { carcass: name, panel, pieces: carcass.count, edge, length: lengthOf(panel, edge) },
-        ]);
-      }
-    }
-  }
+  for (const one of edgesOf(carcasses)) edges.set(one.band, [...(edges.get(one.band) ?? []), one]);
   const told = tellerTo(reader);
   return {
     title,
@@ -93,10 +69,6 @@ function bandBlocks(
 /** Edges of one length and kind, the ends before the fronts, the longest first. */
 function alike(edges: readonly BandedEdge[]): readonly (readonly BandedEdge[])[] {
   return [...grouped(edges, (one) => `${one.length} ${edgeWord(one.panel, one.edge)}`)].sort(
-    ([a], [b]) => ORDER.indexOf(a!.edge) - ORDER.indexOf(b!.edge) || b!.length - a!.length,
+    ([a], [b]) => BANDING_ORDER.indexOf(a!.edge) - BANDING_ORDER.indexOf(b!.edge) || b!.length - a!.length,
   );
-}
-
-function lengthOf({ length, width }: Panel, edge: EdgeName): Micrometres {
-  return edge === 'front' || edge === 'back' ? length : width;
 }

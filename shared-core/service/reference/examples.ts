@@ -86,10 +86,10 @@ boards:
   back-8: { thickness: 8 }
 
 bands:
-  ash-1: { thickness: 1, height: 23 }
+  ash-1: { thickness: 1, height: 23, price: 0.9 }
 
 dowels:
-  dowel-8x30: { diameter: 8, length: 30, in-face: 12 }
+  dowel-8x30: { diameter: 8, length: 30, in-face: 12, price: 0.05 }
   dowel-8x35: { diameter: 8, length: 35, in-face: 12 }
 
 bits: [5, 7, 8, 10, 15, 35]
@@ -171,6 +171,16 @@ label-sheet:
   margin-top: 9
   gap-across: 2.5
   gap-down: 0
+
+rates:
+  hour: 48
+  pin: 0.06
+  sheet: 150
+  cut: 20
+  edge: 15
+  band-metre: 6
+  carcass: 1200
+  fitting: 10
 `;
 
 /** Texts to look an example up in, the first that has the key first. */

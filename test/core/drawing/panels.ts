@@ -23,7 +23,15 @@ const board: Board = {
   sheets: [],
   grain: 'none',
 };
-const dowel: Dowel = { name: 'dowel-8x30', place, kind: 'dowel', diameter: um(8), length: um(30), inFace: um(12) };
+const dowel: Dowel = {
+  name: 'dowel-8x30',
+  place,
+  kind: 'dowel',
+  diameter: um(8),
+  length: um(30),
+  inFace: um(12),
+  price: null,
+};
 
 const POSES: Readonly<Partial<Record<PanelRole, Pose>>> = {
   'left-side': { origin: { x: 0, y: 0, z: 0 }, u: '+y', v: '+z', t: '+x' },
@@ -44,7 +52,7 @@ function panel(key: string, role: PanelRole, length: number, width: number, more
     pose: POSES[role] ?? POSES.bottom!,
     board,
     bands: {
-      front: { name: 'band-1', place, thickness: um(1), height: null },
+      front: { name: 'band-1', place, thickness: um(1), height: null, price: null },
       back: null,
       'reference-end': null,
       'far-end': null,

@@ -34,7 +34,7 @@ import { sayHandMadeStrokes } from './strokes.js';
 import { sayServer } from './server-words.js';
 import { differences, faultsOfSheets, obstacles } from './sheets.js';
 import { faultsOfOurs } from './spoilt.js';
-import { BARE, JOBS, PAPERS, SHEETLESS, SHOPS, SOUND } from './texts.js';
+import { BARE, JOBS, PAPERS, SAWLESS, SHEETLESS, SHOPS, SOUND } from './texts.js';
 
 /** The templates that a rule's findings and their repairs are told with, and what they first said there. */
 export interface OfRule {
@@ -90,7 +90,10 @@ export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<
   }
   for (const message of [...faultsOfSheets(), ...differences(), ...obstacles()]) tell(message, 'mm');
   const demos = ['kitchen', 'studio', 'every-finding'].map((name) => analyse(demoText(`${name}.carcass.yaml`)));
-  for (const job of [...demos, ...PAPERS.map((text) => analyse(text, { 'own.shop.yaml': SHEETLESS }))])
+  for (const job of [
+    ...demos,
+    ...PAPERS.map((text) => analyse(text, { 'own.shop.yaml': SHEETLESS, 'sawless.shop.yaml': SAWLESS })),
+  ])
     await sayPapers(job);
   sayNothing();
   sayBesideText();
@@ -183,7 +186,7 @@ function sayStrokes(job: JobAnalysis): void {
 /** Every paper of a job, and what stands over its carcasses. */
 async function sayPapers(job: JobAnalysis): Promise<void> {
   // Sheets take long to lay out, and say the same of few panels as of many.
-  const papers = PAPER_NAMES.filter((name) => name !== 'sheet-layouts' || job.carcasses.length < 9);
+  const papers = PAPER_NAMES.filter((name) => !['sheet-layouts', 'cost'].includes(name) || job.carcasses.length < 9);
   for (const name of papers) {
     const paper = await paperOf(name, job, coverSolver);
     if (paper !== null) asText(paper);

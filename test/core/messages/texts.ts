@@ -329,10 +329,18 @@ export const PAPERS: readonly string[] = [
   carcass('kind: base\nwidth: 600\nband: none\nback: { how: rebated }'),
   carcass('kind: base\nwidth: 2600\nheight: 2000'),
   carcass('kind: base\nwidth: 600\ndoors: pair', 'shop: own.shop.yaml\n'),
+  carcass('kind: base\nwidth: 600', 'shop: sawless.shop.yaml\n'),
+  'title: Empty\n',
 ];
 
-/** The built-in shop without the sizes of its sheets. */
-export const SHEETLESS = NEUTRAL_SHOP_TEXT.replace(/, sheet-length: \d+, sheet-width: \d+/g, '');
+/** The built-in shop without the sizes of its sheets, and with a price of work. */
+export const SHEETLESS = NEUTRAL_SHOP_TEXT.replace(/, sheet-length: \d+, sheet-width: \d+/g, '').replace(
+  '\nrates:\n',
+  '\nrates:\n  hour: 40\n',
+);
+
+/** The built-in shop without its saw. */
+export const SAWLESS = NEUTRAL_SHOP_TEXT.replace(/\npanel-saws:\n.*\n/, '\n').replace(', saw: bench-saw', '');
 
 /** A job in which nothing is bored. */
 export const BARE = carcass('kind: base\nwidth: 600\njoint: none\nrows: none');

@@ -159,7 +159,7 @@ const STEPS: readonly ((job: JobAnalysis) => Promise<string>)[] = [
   async (job) => textOf(await paperOf('sheet-layouts', job, coverSolver)),
   (job) => Promise.resolve(textOf(job.findings().map(({ finding: { rule, message } }) => [rule, message]))),
   async (job) => {
-    const papers = ['banding-list', 'hardware-list', 'checking', 'panel-labels'] as const;
+    const papers = ['banding-list', 'hardware-list', 'checking', 'panel-labels', 'cost'] as const;
     const setUps = job.setUps().map(({ setUp }) => setUp);
     const strays = job.carcasses.map(({ name, carcass, boring }) =>
       carcass === null || boring === null ? null : toleranceOf({ name, carcass, boring, setUps, shop: job.shop }),
