@@ -10,6 +10,7 @@ const TABLES: Readonly<Record<string, string>> = {
   'messages.ts': 'a table of messages and labels',
   'shared-core/carcass/roles/': 'a role’s own file says what it is called',
   'shared-core/fittings/kinds/': 'a kind’s own file says what it and its bores are called, and what its keys mean',
+  'shared-core/fittings/price.ts': 'what a key means that every kind has',
   'shared-core/fittings/fitting.ts': 'how bores of every kind are counted',
   'shared-core/fittings/purposes.ts': 'the names of the bores that are of no fitting',
   'shared-core/findings/reading-rules.ts': 'what the findings of reading are about',
