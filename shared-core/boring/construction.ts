@@ -36,7 +36,7 @@ interface Boring {
 
 /**
  * The bores of all joints. The face panel's own choices (dowels, face-depth) rule the bores in its face, the end panel's
- * own (dowels, end-depth) those in its end; both come from one axis in the carcass frame.
+ * own (dowels, end-depth) those in its end; its end-dowels rule both. Both come from one axis in the carcass frame.
  */
 export function boreJoints(
   spec: CarcassSpec,
@@ -72,6 +72,10 @@ export function boreJoints(
   function placesOf(panel: Panel, joint: Joint, overlap: Interval, fitting: Fitting): readonly PlaceOnDepth[] {
     const own = chosen(spec, panel.key, 'dowels');
     if (own !== undefined) return listed(own.value, panel.key, panel.pose.origin.y, overlap);
+    // Counted from the front edge of the end panel for both, so that the two always match.
+    const ofEnd = chosen(spec, joint.endPanel, 'endDowels');
+    if (ofEnd !== undefined)
+      return listed(ofEnd.value, joint.endPanel, panels.get(joint.endPanel)!.pose.origin.y, overlap);
     if (spec.dowels !== null) return listed(spec.dowels.value, null, overlap.from, overlap);
     return patternPlaces(line, wishIn(shop, overlap, fitting, joint.stagger)).map((y) => ({ y, place: joint.place }));
   }

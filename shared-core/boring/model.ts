@@ -52,7 +52,7 @@ export interface BoreMap {
   readonly rows: readonly Row[];
   /** By panel, in the order of the carcass's panels, then by surface, v, u. */
   readonly bores: readonly Bore[];
-  /** Places that the job lists under `dowels` and that no joint of the panel reaches, so that nothing is bored there. */
+  /** Places that the job lists under `dowels` or `end-dowels` and that no joint of the panel reaches, so that nothing is bored there. */
   readonly unused: readonly UnusedPlace[];
 }
 

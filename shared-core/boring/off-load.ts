@@ -22,7 +22,9 @@ export function jointsOffLoad(
   const byKey = new Map(panels.map((panel) => [panel.key, panel]));
   return joints.filter((joint) => {
     const [face, end] = [byKey.get(joint.facePanel)!, byKey.get(joint.endPanel)!];
-    const isListed = [face, end].some(({ key }) => chosen(spec, key, 'dowels') !== undefined);
+    const isListed =
+      [face, end].some(({ key }) => chosen(spec, key, 'dowels') !== undefined) ||
+      chosen(spec, end.key, 'endDowels') !== undefined;
     const overlap = sharedDepth(face, end);
     if (isListed || overlap === null) return false;
     const { places, isShared } = choosePlaces(line, wishIn(shop, overlap, joint.fitting, joint.stagger));

@@ -17,7 +17,7 @@ export interface Cause {
   readonly panel?: string;
 }
 
-type CauseName = 'row-offset' | 'rear-row' | 'row-setback' | 'dowels';
+type CauseName = 'row-offset' | 'rear-row' | 'row-setback' | 'dowels' | 'end-dowels';
 
 export const causeMessages = messages('causes', {
   removeRowOffset: () => 'Remove `row-offset` and use the usual row offset',
@@ -26,6 +26,8 @@ export const causeMessages = messages('causes', {
   removeDowels: () => 'Remove `dowels` and use the usual places',
   removeDowelsOf: ({ panel }: { readonly panel: string }) =>
     `Remove \`dowels\` of ${panel} and use those of the carcass`,
+  removeEndDowelsOf: ({ panel }: { readonly panel: string }) =>
+    `Remove \`end-dowels\` of ${panel} and use those of the carcass`,
 });
 
 function removal({ what, panel }: Cause): Message {
@@ -38,6 +40,8 @@ function removal({ what, panel }: Cause): Message {
       return causeMessages.removeRowSetback();
     case 'dowels':
       return panel === undefined ? causeMessages.removeDowels() : causeMessages.removeDowelsOf({ panel });
+    case 'end-dowels':
+      return causeMessages.removeEndDowelsOf({ panel: panel! });
   }
 }
 
@@ -52,14 +56,21 @@ export function causesOf(context: CarcassContext, bore: Bore, axis: 'u' | 'v'): 
           { value: spec.rowSetback, what: 'row-setback' },
         ]
     : axis === 'u' || !onFace(bore)
-      ? [optional(chosen(spec, bore.panel, 'dowels'), bore.panel), optional(spec.dowels)]
+      ? placesAsked(context, bore)
       : [];
   return causes.filter((cause) => cause !== null).filter((cause) => cause.value.written);
 }
 
-function optional(value: Located<unknown> | null | undefined, panel?: string): Cause | null {
-  if (value === null || value === undefined) return null;
-  return { value, what: 'dowels', ...(panel !== undefined && { panel }) };
+/** The lists that give a construction bore its place, that which rules first. */
+function placesAsked({ spec, carcass }: CarcassContext, bore: Bore): readonly (Cause | null)[] {
+  const own = chosen(spec, bore.panel, 'dowels');
+  const end = carcass.joints.find(({ id }) => id === bore.group)?.endPanel;
+  const ofEnd = end === undefined ? undefined : chosen(spec, end, 'endDowels');
+  return [
+    own ? { value: own, what: 'dowels', panel: bore.panel } : null,
+    ofEnd && end !== undefined ? { value: ofEnd, what: 'end-dowels', panel: end } : null,
+    spec.dowels && { value: spec.dowels, what: 'dowels' },
+  ];
 }
 
 /** Offers to take a written value out, so that the shop's habit comes back. */

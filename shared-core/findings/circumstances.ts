@@ -33,6 +33,7 @@ const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string)
     carcass.panels.some((panel) => isMeant(panel.key) && roleOf(panel).rows !== 'none'),
   joined: ({ carcass }, isMeant) =>
     carcass.joints.some(({ facePanel, endPanel }) => isMeant(facePanel) || isMeant(endPanel)),
+  'end-joined': ({ carcass }, isMeant) => carcass.joints.some(({ endPanel }) => isMeant(endPanel)),
   'deep-in-face': ({ boring }, isMeant) =>
     boring.bores.some((bore) => isMeant(bore.panel) && isFace(bore.face) && hasDepth(bore)),
   'deep-in-end': ({ boring }, isMeant) =>

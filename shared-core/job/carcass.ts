@@ -9,7 +9,7 @@ import { syntaxFinding } from '../schema/tell.js';
 import { laidOver, unfold } from '../schema/unfold.js';
 import type { Shop } from '../shop/model.js';
 import { astrayKeys } from './astray.js';
-import { distinctPlaces } from './distinct.js';
+import { distinctPlaces, type Places } from './distinct.js';
 import { hasFigures } from './figures.js';
 import { fillIn } from './fill.js';
 import type { Defaults } from './head.js';
@@ -73,14 +73,16 @@ function fill(
     hasLooseShelves: loose !== undefined && (loose.as === 'list' ? loose.is.value.length : loose.is.value) > 0,
   };
   const filled = fillIn(said, usage, name.place);
-  const lists = [filled, ...filled.panels.values()].map(({ dowels }) => distinctPlaces(dowels ?? null));
-  const [dowels = null, ...ofPanels] = lists.map(({ places }) => places);
-  const panels = [...filled.panels].map(([key, choice], i): [string, PanelChoice] => {
-    const places = ofPanels[i];
-    return [key, places === null || places === undefined ? choice : { ...choice, dowels: places }];
-  });
-  return {
-    carcass: { ...filled, name, dowels, panels: new Map(panels) },
-    twice: lists.flatMap(({ findings }) => findings),
+  const twice: Finding[] = [];
+  const once = (places: Places | null | undefined): Places | null => {
+    const distinct = distinctPlaces(places ?? null);
+    twice.push(...distinct.findings);
+    return distinct.places;
   };
+  const dowels = once(filled.dowels);
+  const panels = [...filled.panels].map(([key, choice]): [string, PanelChoice] => {
+    const [own, ends] = [once(choice.dowels), once(choice.endDowels)];
+    return [key, { ...choice, ...(own && { dowels: own }), ...(ends && { endDowels: ends }) }];
+  });
+  return { carcass: { ...filled, name, dowels, panels: new Map(panels) }, twice };
 }

@@ -4,7 +4,7 @@ import type { Micrometres } from '../length/units.js';
 import { errorAt, preferred } from '../schema/tell.js';
 import { say } from './messages.js';
 
-type Places = Located<readonly Located<Micrometres>[]>;
+export type Places = Located<readonly Located<Micrometres>[]>;
 
 /** A place that is written twice in a list is one bore: the second is told and left out. */
 export function distinctPlaces(places: Places | null): {

@@ -24,6 +24,7 @@ export const CIRCUMSTANCES = {
   upright: 'on a side or a divider',
   joined: 'on a panel that is joined to another one',
   'deep-in-face': 'on a panel with dowel bores in its face',
+  'end-joined': 'on a panel whose ends stand against others',
   'deep-in-end': 'on a panel with dowel bores in its ends',
 } as const;
 
@@ -123,6 +124,7 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
       'row-offset': 'rows',
       joint: 'joined',
       dowels: 'joined',
+      'end-dowels': 'end-joined',
       'face-depth': 'deep-in-face',
       'end-depth': 'deep-in-end',
       bands,

@@ -93,6 +93,12 @@ const panelChoices = record('panel', 'What differs on one panel of this carcass.
   dowels: optional(
     list('Places of its construction bores, counted from its front edge.', length('From the front edge.', 1, 3000)),
   ),
+  'end-dowels': optional(
+    list(
+      'Places of the construction bores in its end joints, in both panels, counted from its front edge.',
+      length('From the front edge.', 1, 3000),
+    ),
+  ),
   'face-depth': optional(length('Depth of its construction bores in the face.', 1, 100)),
   'end-depth': optional(length('Depth of its construction bores in the ends.', 1, 200)),
   bands: optional(bands),

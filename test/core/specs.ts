@@ -242,6 +242,7 @@ export interface ChoiceWish {
   readonly rowOffset?: Micrometres;
   readonly joint?: string;
   readonly dowels?: readonly Micrometres[];
+  readonly endDowels?: readonly Micrometres[];
   readonly faceDepth?: Micrometres;
   readonly endDepth?: Micrometres;
   readonly bands?: Readonly<Record<string, string>>;
@@ -344,16 +345,17 @@ function doorsOf({ habits }: Shop, { doors, board, band }: CarcassWish): Carcass
 
 function choiceOf(key: string, choice: ChoiceWish): PanelChoice {
   const path = ['panels', key];
-  const { board, rows, rowOffset, joint, dowels, faceDepth, endDepth, bands } = choice;
+  const listed = (places: readonly Micrometres[], under: string) =>
+    located(places.map((at, index) => located(at, [...path, under, index])));
+  const { board, rows, rowOffset, joint, dowels, endDowels, faceDepth, endDepth, bands } = choice;
   return {
     key: located(key, path),
     ...(board !== undefined && { board: located(board) }),
     ...(rows !== undefined && { rows: located(rows) }),
     ...(rowOffset !== undefined && { rowOffset: located(rowOffset) }),
     ...(joint !== undefined && { joint: located(joint) }),
-    ...(dowels !== undefined && {
-      dowels: located(dowels.map((at, index) => located(at, [...path, 'dowels', index]))),
-    }),
+    ...(dowels !== undefined && { dowels: listed(dowels, 'dowels') }),
+    ...(endDowels !== undefined && { endDowels: listed(endDowels, 'end-dowels') }),
     ...(faceDepth !== undefined && { faceDepth: located(faceDepth) }),
     ...(endDepth !== undefined && { endDepth: located(endDepth) }),
     ...(bands && {

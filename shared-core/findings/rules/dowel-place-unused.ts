@@ -15,7 +15,7 @@ export const dowelPlaceUnused: CarcassRule = {
   name: 'dowel-place-unused',
   severity: 'warning',
   about: {
-    what: 'A place is listed under `dowels` where no two panels meet.',
+    what: 'A place is listed under `dowels` or `end-dowels` where no two panels meet.',
     why: 'Nothing is bored there: it lies behind the panel, in the groove of the back, or where this panel has no joint. The joint has one bore fewer than was meant.',
     remedy: 'Move the place to where the panels meet, or remove it from the list.',
     example: 'kind: wall   # 330 mm deep\nwidth: 600\ndowels: [53, 213, 373]',

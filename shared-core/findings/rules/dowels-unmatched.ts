@@ -103,6 +103,8 @@ const say = messages('dowels-unmatched', {
     `Remove the fitting of ${panel}, so that it is bored like ${listed(mates)}`,
   boreLike: ({ panels, places, like }: Places, show) =>
     `Bore ${listed(panels)} at ${lengths(places, show)}, like ${listed(like)}`,
+  endDowels: ({ panel, mates }: { readonly panel: string; readonly mates: readonly string[] }) =>
+    `Bore ${listed(mates)} for ${panel} at the same places (\`end-dowels\`)`,
   boreAll: ({ places }: Pick<Places, 'places'>, show) => `Bore every panel of this carcass at ${lengths(places, show)}`,
   holdToo: ({ panels, fitting }: { readonly panels: readonly string[]; readonly fitting: string }) =>
     `Hold ${listed(panels)} with ${quoted(fitting)} too`,
@@ -254,6 +256,11 @@ function repairs(
   };
   if (choice === 'dowels') {
     const own = chosen(spec, panel, 'dowels')!.value.map((at) => at.value);
+    if (same.every(({ mating: { joint } }) => joint.endPanel === panel))
+      set(say.endDowels({ panel, mates }), [
+        setWord([...value.path.slice(0, -1), 'end-dowels'], textList(context, own)),
+        remove(value.path),
+      ]);
     const theirs = placesOfMates(context, same, panel, mates);
     if (theirs.length > 0)
       set(say.boreLike({ panels: [panel], places: theirs, like: mates }), [

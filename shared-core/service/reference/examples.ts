@@ -65,6 +65,8 @@ carcasses:
     back: applied
     doors: { hung: pair, how: inset }
     dowels: [29, 189, 317, 477]
+    panels:
+      shelf-1: { end-dowels: [60, 300, 500] }
     fixed-shelves: [1100]
     loose-shelves: 3
 `;

@@ -164,6 +164,21 @@ describe('dowels', () => {
     expect(map.unused.map(({ panel, at }) => [panel, at.value])).toEqual([['bottom', mm(570)]]);
   });
 
+  test('`end-dowels` count from the front edge of the panel, and rule both panels of its end joints alone', () => {
+    const wish = {
+      rows: 'none',
+      fixedShelves: [{ at: mm(360), setback: mm(20) }],
+      panels: { 'shelf-1': { endDowels: [mm(40), mm(200), mm(570)] } },
+    } as const;
+    const [map, plain] = [bored(wish), bored({ ...wish, panels: {} })];
+    for (const side of ['left', 'right']) {
+      expect(places(inGroup(map, 'shelf-1', `shelf-1/${side}`)).map(([u]) => u)).toEqual([40, 200]);
+      expect(places(inGroup(map, side, `shelf-1/${side}`)).map(([u]) => u)).toEqual([60, 220]);
+      expect(inGroup(map, side, `bottom/${side}`)).toEqual(inGroup(plain, side, `bottom/${side}`));
+    }
+    expect(map.unused.map(({ panel, at }) => [panel, at.value])).toEqual([['shelf-1', mm(570)]]);
+  });
+
   test('a list may be in any order: cams stand at the two ends all the same', () => {
     const listed = (...dowels: number[]) => bored({ joint: 'cam-15', dowels: dowels.map(mm), rows: 'none' }).bores;
     expect(listed(300, 480, 60)).toEqual(listed(60, 300, 480));

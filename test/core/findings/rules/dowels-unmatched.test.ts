@@ -60,11 +60,18 @@ rule('dowels-unmatched', {
     },
   ],
   sound: [
+    // The sides are bored where the bottom is.
+    { carcass: 'kind: wall\nwidth: 600\npanels:\n  bottom: { end-dowels: [53, 149, 277] }' },
     { carcass: 'kind: wall\nwidth: 600\njoint: cam-15\nloose-shelves: 1' },
     { carcass: 'kind: base\nwidth: 600\ntop: over\nbottom: under' },
     { carcass: 'kind: open\nwidth: 800\nfixed-shelves: 2' },
   ],
   repairs: [
+    [
+      'Bore left and right for bottom at the same places (`end-dowels`)',
+      'carcasses:\n  a:\n    kind: wall\n    width: 600\n    panels:\n      bottom: { dowels: [53, 149, 277] }\n',
+      'carcasses:\n  a:\n    kind: wall\n    width: 600\n    panels:\n      bottom: { end-dowels: [53, 149, 277] }\n',
+    ],
     [
       'Bore left at 21 mm, 85 mm, 213 mm and 277 mm, like bottom and top',
       'carcasses:\n  a:\n    kind: wall\n    width: 600\n    panels:\n      left:\n        dowels: [53, 245]\n',
