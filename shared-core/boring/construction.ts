@@ -70,12 +70,8 @@ export function boreJoints(
   return { bores: [...bores, ...spare], unused };
 
   function placesOf(panel: Panel, joint: Joint, overlap: Interval, fitting: Fitting): readonly PlaceOnDepth[] {
-    const own = chosen(spec, panel.key, 'dowels');
-    if (own !== undefined) return listed(own.value, panel.key, panel.pose.origin.y, overlap);
-    // Counted from the front edge of the end panel for both, so that the two always match.
-    const ofEnd = chosen(spec, joint.endPanel, 'endDowels');
-    if (ofEnd !== undefined)
-      return listed(ofEnd.value, joint.endPanel, panels.get(joint.endPanel)!.pose.origin.y, overlap);
+    const own = listFor(spec, panel, panels.get(joint.endPanel)!);
+    if (own !== null) return listed(own.list, own.of.key, own.of.pose.origin.y, overlap);
     if (spec.dowels !== null) return listed(spec.dowels.value, null, overlap.from, overlap);
     return patternPlaces(line, wishIn(shop, overlap, fitting, joint.stagger)).map((y) => ({ y, place: joint.place }));
   }
@@ -105,6 +101,18 @@ export function boreJoints(
     }
     return places.sort((a, b) => a.y - b.y);
   }
+}
+
+/** The list that a panel's choices give for its bores in a joint, and the panel from whose front edge it counts. */
+function listFor(
+  spec: CarcassSpec,
+  panel: Panel,
+  end: Panel,
+): { readonly list: readonly Located<Micrometres>[]; readonly of: Panel } | null {
+  const own = chosen(spec, panel.key, 'dowels');
+  if (own !== undefined) return { list: own.value, of: panel };
+  const ofEnd = chosen(spec, end.key, 'endDowels');
+  return ofEnd === undefined ? null : { list: ofEnd.value, of: end };
 }
 
 /**

@@ -286,6 +286,7 @@ export const JOBS: readonly Text[] = [
     'kind: wall\nwidth: 600\npanels: { left: { joint: dowel-8x40 } }',
     changed('  dowel-8x35:', '  dowel-8x40: { diameter: 8, length: 40, in-face: 12 }\n  dowel-8x35:'),
   ),
+  carcass('kind: base\nwidth: 600\npanels: { bottom: { end-dowels: [37, 197, 501] } }'),
   carcass('kind: wall\nwidth: 600\nloose-shelves: [680]'),
   carcass('kind: tall\nwidth: 600\nloose-shelves: [1900]\npanels: { left: { row-offset: 600 } }'),
   carcass('kind: wall\nwidth: 600\nloose-shelves: 2\npanels: { left: { row-offset: 50 } }'),
