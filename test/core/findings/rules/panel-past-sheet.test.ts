@@ -23,7 +23,7 @@ rule('panel-past-sheet', {
     {
       carcass: 'kind: tall\nwidth: 600\nheight: 2440\nback: none',
       shop: 'boards: { board-16: { thickness: 16, sheet-length: 2440, sheet-width: 1220 } }',
-      besides: ['row-unbalanced', 'index-unbalanced', 'clamp-too-small'],
+      besides: ['row-unbalanced', 'clamp-too-small'],
     },
     {
       carcass: 'kind: wall\nwidth: 1100\nheight: 592',
