@@ -11,6 +11,7 @@ const CORE_ORDER = [
   ['job', 'shared-core/job/'],
   ['mentions', 'shared-core/mentions/'],
   ['carcass', 'shared-core/carcass/'],
+  ['hung', 'shared-core/hung/'],
   ['boring', 'shared-core/boring/'],
   ['machining', 'shared-core/machining/'],
   ['tolerance', 'shared-core/tolerance/'],

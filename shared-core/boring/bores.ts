@@ -1,7 +1,9 @@
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Shop } from '../shop/model.js';
+import { hangDoors } from '../hung/hang.js';
 import { boreJoints } from './construction.js';
+import { boreHinges } from './hinges.js';
 import type { Bore, BoreMap, Surface } from './model.js';
 import { layRows, rowBores } from './rows.js';
 
@@ -14,6 +16,8 @@ const SURFACES: readonly Surface[] = ['inside', 'outside', 'reference-end', 'far
 export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): BoreMap {
   const rows = layRows(spec, carcass, shop);
   const joints = boreJoints(spec, carcass, shop);
+  const holes = rows.flatMap(rowBores);
+  const hung = hangDoors(spec, carcass, shop);
   const order = new Map(carcass.panels.map((panel, index) => [panel.key, index]));
   const byPlace = (a: Bore, b: Bore): number =>
     order.get(a.panel)! - order.get(b.panel)! ||
@@ -21,5 +25,6 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.v - b.v ||
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
-  return { rows, bores: [...joints.bores, ...rows.flatMap(rowBores)].sort(byPlace), unused: joints.unused };
+  const bores = [...joints.bores, ...holes, ...boreHinges(hung, holes)].sort(byPlace);
+  return { rows, bores, hung, unused: joints.unused };
 }

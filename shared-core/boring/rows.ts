@@ -2,13 +2,14 @@ import { usualClearDepth } from '../book/book.js';
 import { clearDepth } from '../carcass/panel.js';
 import { chosen } from '../carcass/choices.js';
 import type { Carcass, Panel } from '../carcass/model.js';
-import { setsGrid, roleOf } from '../carcass/roles.js';
+import { lineIn, offsetOfDivider, offsetOfSide, thinnerSide } from '../carcass/grid.js';
+import { roleOf } from '../carcass/roles.js';
 import type { Role } from '../carcass/role.js';
 import type { Located, Path, Place } from '../document/place.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { RowChoice } from '../job/model.js';
-import { lineTo, placesOf, type GridLine } from '../length/grid.js';
-import { half, type Micrometres } from '../length/units.js';
+import { placesOf } from '../length/grid.js';
+import type { Micrometres } from '../length/units.js';
 import type { Board, Shop } from '../shop/model.js';
 import type { Bore, Row } from './model.js';
 
@@ -43,12 +44,6 @@ export function layRows(spec: CarcassSpec, carcass: Carcass, shop: Shop): readon
     shop,
   );
   return wishes.flatMap((wish) => rowsFor(spec, shop, wish, rear));
-}
-
-/** Heights of the holes that a row of the left side has or would have, from the bottom end of the sides. */
-export function gridOfSides(spec: CarcassSpec, carcass: Carcass, shop: Shop): GridLine {
-  const side = leftSide(carcass);
-  return lineIn(side.length, offsetOfSide(spec, side.key), thinnerSide(carcass), shop);
 }
 
 /** Every hole of a row, the first one at its offset. */
@@ -107,40 +102,12 @@ function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Pan
       // The outside face of a divider is its left one.
       face: oneSide && before !== undefined ? 'outside' : 'inside',
       through: !oneSide,
-      offset: chosen(spec, panel.key, 'rowOffset')?.value ?? offsetOnGrid(spec, carcass, shop, panel),
+      offset: offsetOfDivider(spec, carcass, shop, panel),
       board: panel.board,
       place: cause.place,
       path: cause.path,
     },
   ];
-}
-
-function offsetOfSide(spec: CarcassSpec, key: string): Micrometres {
-  return (chosen(spec, key, 'rowOffset') ?? spec.rowOffset).value;
-}
-
-function leftSide({ panels }: Carcass): Panel {
-  return panels.find(({ role }) => role === 'left-side')!;
-}
-
-function thinnerSide({ panels }: Carcass): Board {
-  const sides = panels.filter(setsGrid);
-  return sides.map(({ board }) => board).reduce((a, b) => (b.nominal < a.nominal ? b : a));
-}
-
-/** The lowest hole of the left side's grid that is at least half a thickness above the divider's end. */
-function offsetOnGrid(spec: CarcassSpec, carcass: Carcass, shop: Shop, divider: Panel): Micrometres {
-  const side = leftSide(carcass);
-  const { pitch } = shop.habits;
-  const grid = side.pose.origin.z + offsetOfSide(spec, side.key) - divider.pose.origin.z;
-  const least = half(divider.thickness);
-  return grid + Math.ceil((least - grid) / pitch) * pitch;
-}
-
-/** The holes that find room in a length: the last keeps from the far end what the first keeps, or what is usual, if less. */
-function lineIn(length: Micrometres, offset: Micrometres, board: Board, { habits }: Shop): GridLine {
-  const margin = Math.min(offset, habits.rowOffset ?? half(board.nominal));
-  return lineTo({ offset, pitch: habits.pitch }, length - margin);
 }
 
 function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish, rear: Micrometres | null): readonly Row[] {

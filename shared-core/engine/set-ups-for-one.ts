@@ -80,6 +80,13 @@ function found(
   const index = carcasses.findIndex(({ name, operations }) => name === run?.carcass && operations !== null);
   const carcass = carcasses[index];
   if (run === undefined || carcass === undefined || carcass.nameAt === null) return [];
+  const bores = new Set(run.steps.flatMap(({ holes }) => holes.map(({ bore }) => bore)));
+  // Where hinges are bored follows from how the door hangs: no key moves them alone.
+  if (
+    carcass.boring?.bores.some(({ id, purpose }) => bores.has(id) && (purpose === 'cup' || purpose === 'plate')) ===
+    true
+  )
+    return [];
   const isRows = own.setUp.machine.kind === 'line';
   const message = say.saved({
     panel: run.panel,
@@ -99,7 +106,7 @@ function found(
         message: message.in(shop.unit),
         panel: run.panel,
         related: [],
-        bores: [...new Set(run.steps.flatMap(({ holes }) => holes.map(({ bore }) => bore)))],
+        bores: [...bores],
         repairs: [],
       },
       carcass: index,

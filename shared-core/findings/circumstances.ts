@@ -19,7 +19,12 @@ const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string)
   bays: ({ spec }) => spec.dividers.length > 0,
   rows: ({ boring }, isMeant) => boring.rows.some(({ panel }) => isMeant(panel)),
   grid: ({ boring, spec: { fixedShelves, looseShelves } }) =>
-    boring.rows.length > 0 || [...fixedShelves, ...looseShelves].some(({ at }) => !at.written),
+    boring.rows.length > 0 || hasHinges(boring) || [...fixedShelves, ...looseShelves].some(({ at }) => !at.written),
+  'own-grid': ({ boring }, isMeant) =>
+    boring.rows.some(({ panel }) => isMeant(panel)) ||
+    // The places on a divider follow from those of the left side.
+    (hasHinges(boring) && isMeant('left')) ||
+    boring.hung.some(({ hinges, upright }) => hinges.length > 0 && isMeant(upright.key)),
   'rear-rows': ({ boring }, isMeant) => boring.rows.some(({ panel, line }) => line === 'rear' && isMeant(panel)),
   doors: ({ spec }) => doorKeys(spec).length > 0,
   'overlay-doors': ({ spec }) => doorKeys(spec).length > 0 && spec.doors.how.value === 'overlay',
@@ -39,6 +44,8 @@ const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string)
   'deep-in-end': ({ boring }, isMeant) =>
     boring.bores.some((bore) => isMeant(bore.panel) && !isFace(bore.face) && hasDepth(bore)),
 };
+
+const hasHinges = ({ hung }: Made['boring']): boolean => hung.some(({ hinges }) => hinges.length > 0);
 
 const hasDepth = (bore: Parameters<typeof purposeOf>[0]): boolean => !isRow(bore) && purposeOf(bore).depthChosen;
 

@@ -19,6 +19,9 @@ import { dowelDepths } from './rules/dowel-depths.js';
 import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
 import { dowelsUnmatched } from './rules/dowels-unmatched.js';
 import { fittingUnknown } from './rules/fitting-unknown.js';
+import { hingeOutOfReach } from './rules/hinge-out-of-reach.js';
+import { hingeUnknown } from './rules/hinge-unknown.js';
+import { hingeWithoutRoom } from './rules/hinge-without-room.js';
 import { indexUnbalanced } from './rules/index-unbalanced.js';
 import { jointOffLoad } from './rules/joint-off-load.js';
 import { jointNotHeld } from './rules/joint-not-held.js';
@@ -45,6 +48,7 @@ export const rules: readonly CarcassRule[] = [
   boardUnknown,
   bandUnknown,
   fittingUnknown,
+  hingeUnknown,
   machineUnknown,
   rowPastReach,
   rowDistance,
@@ -61,6 +65,8 @@ export const rules: readonly CarcassRule[] = [
   jointNotHeld,
   jointOffLoad,
   screwsHidden,
+  hingeOutOfReach,
+  hingeWithoutRoom,
   boresCollide,
   boreInGroove,
   breakThrough,

@@ -3,4 +3,4 @@ export type FittingKind = 'dowel' | 'screw' | 'cam';
 
 /** What a bore is for. */
 export type BorePurpose =
-  'dowel' | 'clearance' | 'recess' | 'pilot' | 'cam' | 'cam-bolt' | 'cam-stud' | 'row' | 'cup' | 'spare';
+  'dowel' | 'clearance' | 'recess' | 'pilot' | 'cam' | 'cam-bolt' | 'cam-stud' | 'row' | 'cup' | 'plate' | 'spare';

@@ -1,5 +1,5 @@
 import { companionsOf } from '../fittings/read.js';
-import { NO_BAND } from '../shop/habits.js';
+import { NO_BAND, NO_HINGE } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
 import type { JobCarcass } from './model.js';
 
@@ -38,6 +38,9 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     boards.every(have(shop.boards, unread?.boards, habits.board)) &&
     backs.every(have(shop.boards, unread?.boards, habits.backBoard)) &&
     bands.filter((name) => name !== NO_BAND).every(have(shop.bands, unread?.bands, habits.band)) &&
+    [carcass.doors.hinge.value]
+      .filter((name) => name !== NO_HINGE)
+      .every(have(shop.hinges, unread?.hinges, habits.hinge)) &&
     [...fittings, ...companions].every(have(shop.fittings, unread?.fittings, habits.joint))
   );
 }

@@ -131,6 +131,7 @@ export const leftOutMessages = messages('left-out', {
     `When left out: ${quoted(name)}, the shop’s usual board of backs.`,
   usualBand: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual band.`,
   usualFitting: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual fitting.`,
+  usualHinge: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual hinge.`,
   usualMachine: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual machine.`,
   usualMachines: () => 'When left out: the shop’s usual machines.',
   halfSide: () => 'When left out: half the nominal thickness of the side.',
@@ -252,6 +253,10 @@ export const LEFT_OUT = {
       band: workedOut(
         (): string | null => null,
         () => say.bandOfCarcass(),
+      ),
+      hinge: usual(
+        ({ habits }) => habits.hinge,
+        (name) => say.usualHinge({ name }),
       ),
       gap: length(({ habits }) => habits.doorGap),
       reveal: length(({ habits }) => habits.doorReveal),

@@ -70,6 +70,7 @@ const doors = record('doors', 'The doors, and how they hang.', {
   ),
   board: optional(name('board', 'Board of the doors.')),
   band: optional(name('band', 'Band of all edges of the doors; `none` leaves them bare.')),
+  hinge: optional(name('hinge', 'The hinge that the doors hang on; `none` bores for none.')),
   gap: optional(length('Gap between two doors, and all round an inset door.', 0, 20)),
   reveal: optional(
     length(

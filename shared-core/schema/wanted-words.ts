@@ -13,6 +13,7 @@ const THINGS: Readonly<Record<NameOf, string>> = {
   board: 'a board',
   band: 'a band',
   fitting: 'a fitting',
+  hinge: 'a hinge',
   machine: 'a machine',
   'shop-file': 'a shop file',
   stop: 'a stop',

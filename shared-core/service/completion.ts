@@ -1,6 +1,6 @@
 import { tell } from '../words/message.js';
 import { offer } from './messages.js';
-import { gridOfSides } from '../boring/rows.js';
+import { gridOfSides } from '../carcass/grid.js';
 import type { Path } from '../document/place.js';
 import type { JobAnalysis } from '../engine.js';
 import { companionKindAt } from '../fittings/read.js';
@@ -18,7 +18,7 @@ import { wouldCount, type Made } from '../findings/circumstances.js';
 import { schemaAt } from '../schema/at.js';
 import type { ListSchema, NamedSchema, NameOf, NameSchema, RecordSchema, Fields, Schema } from '../schema/schema.js';
 import { filledIn, type Skeleton } from '../schema/skeleton.js';
-import { KIND_FOR_USE } from '../shop/habits.js';
+import { KIND_FOR_USE, NO_BAND, NO_HINGE } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
 import { newShop } from '../shop/skeletons.js';
 import { shopSchema } from '../shop/schema.js';
@@ -287,7 +287,8 @@ function nameOffers({ of }: NameSchema, { file, shopFiles, context, offset, shop
   const known = namesOf(shop, of, reader)
     .filter(({ name }) => isRightKind(shop, name, of, context.path))
     .map(({ name, line }): Offer => ({ label: name, sort: 'name', detail: line }));
-  return of === 'band' ? [...known, { label: 'none', sort: 'name', detail: tell(offer.bare(), 'mm') }] : known;
+  if (of === 'band') return [...known, { label: NO_BAND, sort: 'name', detail: tell(offer.bare(), 'mm') }];
+  return of === 'hinge' ? [...known, { label: NO_HINGE, sort: 'name', detail: tell(offer.unhung(), 'mm') }] : known;
 }
 
 /** Heights of shelves that stand on the pitch grid of the carcass. */

@@ -2,6 +2,7 @@ import { writtenUnit } from '../length/reader.js';
 import type { Micrometres } from '../length/units.js';
 import { counted, listed, verb } from '../words/english.js';
 import { showSizes } from '../length/show.js';
+import type { Span } from '../schema/schema.js';
 import { spanExample } from '../schema/wanted-words.js';
 import { messages, type Message } from '../words/message.js';
 import { timeWords } from '../words/time.js';
@@ -95,6 +96,8 @@ export const line = messages('shop-line', {
     ].join(', '),
   band: ({ thickness, height }: { readonly thickness: Micrometres; readonly height: Micrometres | null }, show) =>
     `band, ${show.exact(thickness)} thick${height === null ? '' : `, ${show.exact(height)} wide as bought`}`,
+  hinge: ({ cupDiameter, distance }: { readonly cupDiameter: Micrometres; readonly distance: Span }, show) =>
+    `hinge, cup Ø ${show.nominal(cupDiameter)}, ${show.span(distance)} from the edge`,
   oneHead: (
     { kind, spindles, pitch }: { readonly kind: string; readonly spindles: number; readonly pitch: Micrometres },
     show,
@@ -323,6 +326,7 @@ export const offer = messages('offer', {
   nextItem: () => 'one more in this list',
   anew: ({ noun }: { readonly noun: string }) => `new ${noun}`,
   bare: () => 'the edge stays bare',
+  unhung: () => 'no bores for hinges',
   onGrid: ({ hole, of }: { readonly hole: number; readonly of: number }) => `hole ${hole} of ${of}, on the pitch grid`,
 });
 

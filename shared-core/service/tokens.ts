@@ -37,7 +37,9 @@ export interface Token extends Span {
 export function tokensOf(file: AnalysedFile, mentions: readonly Mention[]): readonly Token[] {
   const { text, shop } = file.analysis;
   const names = mentions.flatMap((mention): readonly Token[] => {
-    const sort = TOKEN_SORTS.find((one) => one === mention.of);
+    // A hinge is a fitting to the eye.
+    const of = mention.of === 'hinge' ? 'fitting' : mention.of;
+    const sort = TOKEN_SORTS.find((one) => one === of);
     const { start, end, gives } = mention;
     if (sort === undefined) return [];
     if (sort === 'panel' && file.kind === 'job') return hasPanel(file.analysis, mention) ? [plain(sort, mention)] : [];
@@ -63,8 +65,8 @@ function hasPanel(analysis: JobAnalysis, { name, start }: Mention): boolean {
 
 /** Null where the shop has nothing of that name. */
 function knownIn(shop: Shop, { of, name }: Mention): { readonly builtIn: boolean } | null {
-  const maps = { board: 'boards', band: 'bands', fitting: 'fittings', machine: 'machines' } as const;
-  if (of !== 'board' && of !== 'band' && of !== 'fitting' && of !== 'machine') return null;
+  const maps = { board: 'boards', band: 'bands', fitting: 'fittings', hinge: 'hinges', machine: 'machines' } as const;
+  if (of !== 'board' && of !== 'band' && of !== 'fitting' && of !== 'hinge' && of !== 'machine') return null;
   const thing = shop[maps[of]].get(name);
   if (thing === undefined) return shop.unread?.[maps[of]].has(name) === true ? { builtIn: false } : null;
   return { builtIn: neutralShop[maps[of]].get(name) === thing };

@@ -16,7 +16,7 @@ export function namesOf(
   of: NameOf,
   reader: Reader,
 ): readonly { readonly name: string; readonly line: Told }[] {
-  const { boards, bands, fittings, machines, unread } = shop;
+  const { boards, bands, fittings, hinges, machines, unread } = shop;
   const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: Told }[] =>
     [...(names ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), reader) }));
   switch (of) {
@@ -37,6 +37,11 @@ export function namesOf(
           line: asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, reader))),
         })),
         ...faulty(unread?.fittings.keys()),
+      ];
+    case 'hinge':
+      return [
+        ...[...hinges.values()].map((hinge) => ({ name: hinge.name, line: tell(line.hinge(hinge), reader) })),
+        ...faulty(unread?.hinges),
       ];
     case 'machine':
       return [

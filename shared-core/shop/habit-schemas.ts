@@ -80,6 +80,17 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'shelf-setback': orBefore(
     length('Usual shelf setback of a loose shelf: from the front of the carcass to its front edge.', 0, 100),
   ),
+  hinge: orBefore(name('hinge', 'The usual hinge of doors; `none` bores for none.')),
+  'hinge-end': orBefore(
+    length('Usual distance from the upper and the lower end of a door to the centre of its next hinge.', 20, 1000),
+  ),
+  'hinges-by-height': orBefore(
+    list(
+      'Heights of doors, in rising order: up to the first a door has two hinges, up to the next three, and so on.',
+      length('Height of a door.', 100, 5000),
+      12,
+    ),
+  ),
   'door-gap': orBefore(length('Usual gap between two doors, and all round an inset door.', 0, 20)),
   'door-reveal': orBefore(
     length(

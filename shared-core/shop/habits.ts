@@ -4,7 +4,7 @@ import { companionsSaid } from '../fittings/read.js';
 import { camel } from '../schema/model.js';
 import { nearestName } from '../schema/nearest.js';
 import { errorAt, preferred } from '../schema/tell.js';
-import { say, type NamingHabit, type Sort } from './messages.js';
+import { say, type NamedSort, type NamingHabit, type Sort } from './messages.js';
 import type { CarcassKind, Habits, KindSize, MachineKind, Shop } from './model.js';
 import type { ShopInput } from './schema.js';
 import type { Stock } from './stock.js';
@@ -19,6 +19,9 @@ export const sizeOfKind = ({ sizes }: Pick<Habits, 'sizes'>, kind: CarcassKind):
 
 /** Band name that leaves an edge bare. */
 export const NO_BAND = 'none';
+
+/** Hinge name that leaves doors without bores for hinges. */
+export const NO_HINGE = 'none';
 
 /** The kind of machine that each use asks for. */
 export const KIND_FOR_USE = {
@@ -53,6 +56,7 @@ export function namedHabits(
     boards: [...stock.boards.keys(), ...(unread?.boards ?? [])],
     bands: [...stock.bands.keys(), ...(unread?.bands ?? [])],
     fittings: [...stock.fittings.keys(), ...(unread?.fittings.keys() ?? [])],
+    hinges: [...stock.hinges.keys(), ...(unread?.hinges ?? []), NO_HINGE],
   };
   const thinnest = boards
     .filter((board) => board.thickness <= THICKEST_BACK)
@@ -79,6 +83,7 @@ export function namedHabits(
     ),
     band: chooser.choose('band', 'band', written.band, said.band, bands, names.bands[0]),
     joint: chooser.choose('fitting', 'joint', written.joint, said.joint, names.fittings, first.joint),
+    hinge: chooser.choose('hinge', 'hinge', written.hinge, said.hinge, names.hinges, names.hinges[0]),
     machines: {
       faces: machine('faces'),
       ends: machine('ends'),
@@ -101,7 +106,7 @@ class Chooser {
 
   /** The written name, else the built-in habit; told, and replaced by `instead`, where the shop has nothing of that name. */
   choose(
-    sort: 'board' | 'band' | 'fitting',
+    sort: Exclude<NamedSort, 'machine'>,
     habit: NamingHabit,
     written: Located<string> | undefined,
     name: string,

@@ -6,7 +6,9 @@ import { KIND_WORDS } from './kind-words.js';
 import type { MachineKind } from './model.js';
 
 /** What a name of the shop is the name of. */
-export type Sort = 'board' | 'band' | 'fitting' | { readonly fitting: FittingKind } | { readonly machine: MachineKind };
+export type NamedSort = 'board' | 'band' | 'fitting' | 'hinge' | 'machine';
+export type Sort =
+  Exclude<NamedSort, 'machine'> | { readonly fitting: FittingKind } | { readonly machine: MachineKind };
 
 interface Unknown {
   readonly name: string;
@@ -20,6 +22,7 @@ const HABITS = {
   'back-board': 'board for backs',
   band: 'band',
   joint: 'fitting',
+  hinge: 'hinge',
 } as const;
 
 export type NamingHabit = keyof typeof HABITS;
@@ -33,7 +36,7 @@ export const say = messages('shop', {
     `${quoted(one.name)} is ${aNoun(KIND_WORDS[kind])}, not ${aNoun(nounOf(one.sort))}. ${known(one)}`,
   usualMissing: ({ habit, taken }: { readonly habit: NamingHabit; readonly taken: string }) =>
     `The shop file does not name the usual ${HABITS[habit]}, so ${quoted(taken)} is used. Write \`${habit}\` under \`habits\`.`,
-  twice: ({ name, sort }: { readonly name: string; readonly sort: 'board' | 'band' | 'fitting' | 'machine' }) =>
+  twice: ({ name, sort }: { readonly name: string; readonly sort: NamedSort }) =>
     `Another ${sort} is already called ${quoted(name)}. Give this one another name.`,
   first: ({ name }: { readonly name: string }) => `${quoted(name)} is first used here.`,
   use: ({ name }: { readonly name: string }) => `Use ${quoted(name)}`,

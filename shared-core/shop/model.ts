@@ -3,6 +3,7 @@ import type { Fitting } from '../fittings/kinds.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { Model, Named } from '../schema/model.js';
 import type * as habitSchemas from './habit-schemas.js';
+import type * as hingeSchemas from './hinge-schema.js';
 import type * as machines from './machine-schemas.js';
 import type * as materials from './material-schemas.js';
 import type * as papers from './paper-schemas.js';
@@ -16,6 +17,8 @@ export interface Board extends Named, Omit<Model<typeof materials.board>, 'measu
   readonly nominal: Micrometres;
 }
 export interface Band extends Named, Model<typeof materials.band> {}
+
+export interface Hinge extends Named, Model<typeof hingeSchemas.hinge> {}
 
 export type PanelRange = Model<typeof machines.panelSpans>;
 export interface Stop extends Named, Model<typeof machines.stop> {}
@@ -68,6 +71,7 @@ export interface Unread {
   readonly boards: ReadonlySet<string>;
   readonly bands: ReadonlySet<string>;
   readonly fittings: ReadonlyMap<string, FittingKind>;
+  readonly hinges: ReadonlySet<string>;
   readonly machines: ReadonlyMap<string, MachineKind>;
 }
 
@@ -79,6 +83,7 @@ export interface Shop {
   readonly boards: ReadonlyMap<string, Board>;
   readonly bands: ReadonlyMap<string, Band>;
   readonly fittings: ReadonlyMap<string, Fitting>;
+  readonly hinges: ReadonlyMap<string, Hinge>;
   readonly machines: ReadonlyMap<string, Machine>;
   readonly unread?: Unread;
   /** True where its text does not tell what the shop has (broken, or of no known unit): nothing can be worked out by it. */

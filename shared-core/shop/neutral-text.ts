@@ -1,6 +1,6 @@
 /**
  * The shop that stands in where a job names none, as the file that its owner could write. Pitch, setback, row holes, board
- * thicknesses, dowel sizes, play of backs, gaps of doors and limits of joints are common practice, no source; machines, times,
+ * thicknesses, dowel sizes, play of backs, gaps and hinges of doors and limits of joints are common practice, no source; machines, times,
  * tolerances and the label sheet are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
@@ -44,6 +44,24 @@ cams:
     stud-diameter: 5
     stud-depth: 11
     guide: dowel-8x30
+
+# From the maker's figures for the hinge. distance: from the edge of the door to the centre of the cup.
+# arms, plates: hang a door and measure from the face under the plate to the centre of the cup: that is arm and plate together.
+# body: what hinge and plate need in height, and how far they reach back.
+hinges:
+  hinge-110:
+    cup-diameter: 35
+    cup-depth: 12
+    distance: 20.5 to 24.5
+    usual-distance: 22.5
+    arms: [5, 14, 24]
+    plates: [0, 2, 3]
+    setback: 37
+    plate-pitches: 1
+    plate-diameter: 5
+    plate-depth: 13
+    body-height: 62
+    body-depth: 80
 
 vertical-heads:
   face-head:
@@ -193,6 +211,11 @@ habits:
   shelf-gap: 1
   # How far a loose shelf stands back from the front edge.
   shelf-setback: 5
+  hinge: hinge-110
+  # From the ends of a door to the centres of its outer hinges: about 100; they go to the nearest place on the pitch.
+  hinge-end: 100
+  # A door up to the first height has two hinges, up to the next three, and so on.
+  hinges-by-height: [900, 1600, 2000, 2400]
   # Of two doors side by side, and all round an inset one.
   door-gap: 3
   # From the outside of the carcass to the edge of an overlay door: half a gap, so that neighbours leave a whole one.

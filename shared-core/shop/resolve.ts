@@ -54,6 +54,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     boards: filled(own.boards, written.boards, base?.boards),
     bands: filled(own.bands, written.bands, base?.bands),
     fittings: filled(own.fittings, written.fittings, base?.fittings),
+    hinges: filled(own.hinges, written.hinges, base?.hinges),
     machines: filled(withAllStops(own.machines, root), written.machines, base?.machines),
   };
   const unread = unreadOf(written, stock);

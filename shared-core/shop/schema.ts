@@ -3,6 +3,7 @@ import type { Infer } from '../schema/schema.js';
 import { optional, orEmpty, usually } from '../schema/fields.js';
 import { choice, length, list, record, text, things } from '../schema/schema.js';
 import { changeover, habits, handling, tolerances } from './habit-schemas.js';
+import { hinge } from './hinge-schema.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
 import { band, board } from './material-schemas.js';
 import { labelSheet, rates } from './paper-schemas.js';
@@ -19,6 +20,7 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   boards: orEmpty(things('board', null, 'board', 'Sheet materials.', board)),
   bands: orEmpty(things('band', null, 'band', 'Edge bands.', band)),
   ...fittingSections,
+  hinges: orEmpty(things('hinge', null, 'hinge', 'Hinges for doors.', hinge)),
   bits: optional(list('Diameters of the bits that the shop has.', length('Diameter.', 1, 60))),
   'vertical-heads': orEmpty(things('machine', 'vertical', 'vertical head', 'Heads for bores in faces.', verticalHead)),
   'horizontal-heads': orEmpty(

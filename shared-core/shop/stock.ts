@@ -1,12 +1,12 @@
 import type { Finding } from '../document/finding.js';
 import { thingsOf, type Model, type Named } from '../schema/model.js';
 import { errorAt } from '../schema/tell.js';
-import { say } from './messages.js';
+import { say, type NamedSort } from './messages.js';
 import type { Board, Shop } from './model.js';
 import { shopSchema } from './schema.js';
 
 type ShopModel = Model<typeof shopSchema>;
-export type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'machines'>;
+export type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'hinges' | 'machines'>;
 
 /** The named things of a shop, each sort by name; a name that is taken is told, and the first thing keeps it. */
 export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
@@ -14,6 +14,7 @@ export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
     boards: byName(shop.boards.map(boardOf), 'board', findings),
     bands: byName(shop.bands, 'band', findings),
     fittings: byName(thingsOf(shopSchema, shop, 'fitting'), 'fitting', findings),
+    hinges: byName(shop.hinges, 'hinge', findings),
     machines: byName(thingsOf(shopSchema, shop, 'machine'), 'machine', findings),
   };
 }
@@ -22,11 +23,7 @@ function boardOf({ measured, thickness, ...board }: ShopModel['boards'][number])
   return { ...board, thickness: measured ?? thickness, nominal: thickness };
 }
 
-function byName<T extends Named>(
-  things: readonly T[],
-  sort: 'board' | 'band' | 'fitting' | 'machine',
-  findings: Finding[],
-): ReadonlyMap<string, T> {
+function byName<T extends Named>(things: readonly T[], sort: NamedSort, findings: Finding[]): ReadonlyMap<string, T> {
   const map = new Map<string, T>();
   for (const thing of things) {
     const taken = map.get(thing.name);

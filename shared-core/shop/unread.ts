@@ -11,7 +11,7 @@ const sections = (sort: 'fitting' | 'machine'): readonly (readonly [section: str
   );
 const FITTINGS = sections('fitting') as readonly (readonly [string, FittingKind])[];
 const MACHINES = sections('machine') as readonly (readonly [string, MachineKind])[];
-const SECTIONS = ['boards', 'bands', ...[...FITTINGS, ...MACHINES].map(([section]) => section)];
+const SECTIONS = ['boards', 'bands', 'hinges', ...[...FITTINGS, ...MACHINES].map(([section]) => section)];
 
 const entriesOf = (node: TreeNode | null | undefined): readonly MapEntry[] =>
   node?.kind === 'map' ? node.entries : [];
@@ -28,6 +28,7 @@ export function writtenNames(root: TreeNode | null): Unread {
     boards: new Set(names('boards')),
     bands: new Set(names('bands')),
     fittings: byKind(FITTINGS),
+    hinges: new Set(names('hinges')),
     machines: byKind(MACHINES),
   };
 }
@@ -50,13 +51,14 @@ export function withAllStops(
 }
 
 /** Of the written names those that nothing could be read for. */
-export function unreadOf(written: Unread, { boards, bands, fittings, machines }: Stock): Unread {
+export function unreadOf(written: Unread, { boards, bands, fittings, hinges, machines }: Stock): Unread {
   const without = <K>(all: ReadonlyMap<string, K>, read: ReadonlyMap<string, unknown>): ReadonlyMap<string, K> =>
     new Map([...all].filter(([name]) => !read.has(name)));
   return {
     boards: new Set([...written.boards].filter((name) => !boards.has(name))),
     bands: new Set([...written.bands].filter((name) => !bands.has(name))),
     fittings: without(written.fittings, fittings),
+    hinges: new Set([...written.hinges].filter((name) => !hinges.has(name))),
     machines: without(written.machines, machines),
   };
 }

@@ -10,8 +10,6 @@ const UNUSED: readonly (readonly [path: readonly string[], why: string])[] = [
   [['vertical-heads', '*', 'depth-stops'], 'each set-up has one depth, whatever the turret holds'],
   [['horizontal-heads', '*', 'depth-stops'], 'each set-up has one depth, whatever the turret holds'],
   [['line-drills', '*', 'depth-stops'], 'each set-up has one depth, whatever the turret holds'],
-  [['cup-borers'], 'no job can ask for hinge cups yet'],
-  [['habits', 'machines', 'cups'], 'no job can ask for hinge cups yet'],
 ];
 
 /** Habits that say something only where places are shared; each with whether it is one that asks for more than is usual. */

@@ -241,10 +241,36 @@ const hanging = fc.record({
   buffer: between(0, 4),
 });
 
+/** Hinges of any size, the screws of the plate now in line with the front rows and now not. */
+const hinging = fc.record({
+  inRow: fc.boolean(),
+  setback: between(30, 60),
+  arms: fc.array(between(0, 30), { minLength: 1, maxLength: 3 }),
+  plates: fc.array(between(0, 9), { minLength: 1, maxLength: 3 }),
+  reach: between(3, 12),
+  platePitches: fc.integer({ min: 1, max: 3 }),
+  bodyHeight: between(40, 90),
+  bodyDepth: between(40, 120),
+});
+
+function withHinge(shop: Shop, drawn: typeof hinging extends fc.Arbitrary<infer T> ? T : never): Shop {
+  const { inRow, setback, reach, ...sizes } = drawn;
+  const [usual] = shop.hinges.values();
+  const one = {
+    ...usual!,
+    ...sizes,
+    setback: inRow ? shop.habits.setback : setback,
+    distance: { min: mm(20.5), max: mm(20.5) + reach },
+    plateDepth: shop.habits.rowDepth,
+  };
+  return { ...shop, hinges: new Map([[one.name, one]]) };
+}
+
 /** The same, with doors; shelves stand back behind inset ones. */
 export const jobWithDoorsArbitrary: fc.Arbitrary<Job> = fc
-  .tuple(shopArbitrary, shape, hanging)
-  .map(([shop, drawn, { whole, bays, ...rest }]) => {
+  .tuple(shopArbitrary, shape, hanging, hinging)
+  .map(([plainShop, drawn, { whole, bays, ...rest }, ofHinge]) => {
+    const shop = withHinge(plainShop, ofHinge);
     const plain = wishFor(shop, drawn);
     // Inset doors cannot hang before dividers.
     const asked = bays ?? (rest.how === 'inset' && drawn.bays.length > 1 ? [whole, whole] : null);

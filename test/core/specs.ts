@@ -6,7 +6,7 @@ import type { CamFitting } from '../../shared-core/fittings/kinds/cam.js';
 import type { Dowel } from '../../shared-core/fittings/kinds/dowel.js';
 import type { ConnectorScrew } from '../../shared-core/fittings/kinds/screw.js';
 import type { Fitting } from '../../shared-core/fittings/kinds.js';
-import type { Band, Board, CarcassKind, Shop, VerticalHead } from '../../shared-core/shop/model.js';
+import type { Band, Board, CarcassKind, Hinge, Shop, VerticalHead } from '../../shared-core/shop/model.js';
 
 /** Millimetres to the core's micrometres. */
 export const mm = (length: number): Micrometres => Math.round(length * 1000);
@@ -49,10 +49,15 @@ export function cam(name: string, sizes: Omit<CamFitting, 'kind' | 'name' | 'pla
   return { kind: 'cam', name, place: nowhere, price: null, ...sizes };
 }
 
+export function hinge(name: string, sizes: Omit<Hinge, 'name' | 'place'>): Hinge {
+  return { ...sizes, name, place: nowhere };
+}
+
 export interface ShopWish {
   readonly boards: readonly Board[];
   readonly bands: readonly Band[];
   readonly fittings: readonly Fitting[];
+  readonly hinges: readonly Hinge[];
   readonly spindles: number;
   readonly habits: Partial<Shop['habits']>;
 }
@@ -84,13 +89,29 @@ const WISH: ShopWish = {
       guide: 'dowel-8x30',
     }),
   ],
+  hinges: [
+    hinge('hinge-110', {
+      cupDiameter: mm(35),
+      cupDepth: mm(12),
+      distance: { min: mm(20.5), max: mm(24.5) },
+      usualDistance: mm(22.5),
+      arms: [mm(5), mm(14), mm(24)],
+      plates: [0, mm(2), mm(3)],
+      setback: mm(37),
+      platePitches: 1,
+      plateDiameter: mm(5),
+      plateDepth: mm(13),
+      bodyHeight: mm(62),
+      bodyDepth: mm(80),
+    }),
+  ],
   spindles: 21,
   habits: {},
 };
 
 /** An invented shop with one vertical head; the parts that geometry looks at can be given. */
 export function shopOf(wish: Partial<ShopWish> = {}): Shop {
-  const { boards, bands, fittings, spindles, habits } = { ...WISH, ...wish };
+  const { boards, bands, fittings, hinges, spindles, habits } = { ...WISH, ...wish };
   const head: VerticalHead = {
     kind: 'vertical',
     name: 'face-head',
@@ -118,6 +139,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     bands: byName(bands),
     fittings: byName(fittings),
     machines: byName([head]),
+    hinges: byName(hinges),
     bits: null,
     habits: {
       board: boards[0]!.name,
@@ -150,6 +172,9 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       bandAllowance: mm(50),
       shelfGap: mm(1),
       shelfSetback: mm(5),
+      hinge: 'hinge-110',
+      hingeEnd: mm(100),
+      hingesByHeight: [mm(900), mm(1600), mm(2000), mm(2400)],
       doorGap: mm(3),
       doorReveal: mm(1.5),
       doorTopReveal: mm(3),
@@ -229,6 +254,7 @@ export interface DoorsWish {
   readonly how?: DoorHow;
   readonly board?: string;
   readonly band?: string;
+  readonly hinge?: string;
   readonly gap?: Micrometres;
   readonly reveal?: Micrometres;
   readonly topReveal?: Micrometres;
@@ -335,6 +361,7 @@ function doorsOf({ habits }: Shop, { doors, board, band }: CarcassWish): Carcass
     how: located(doors.how ?? 'overlay', ['doors', 'how']),
     board: located(doors.board ?? board, ['doors', 'board']),
     band: located(doors.band ?? band, ['doors', 'band']),
+    hinge: located(doors.hinge ?? habits.hinge, ['doors', 'hinge']),
     gap: size(doors.gap ?? habits.doorGap, 'gap'),
     reveal: size(doors.reveal ?? habits.doorReveal, 'reveal'),
     topReveal: size(doors.topReveal ?? habits.doorTopReveal, 'top-reveal'),

@@ -230,6 +230,23 @@ export function volumeInTheOpen({ blanks, connectors }: Assembly): number {
   return open > NOTHING ? open : 0;
 }
 
+/** Where the mouth of a bore stands in the carcass, by its solid, and the axis that it runs along (0 for x). */
+export function axisOf(panel: Panel, bore: Bore): { readonly at: Vec3; readonly along: number } {
+  const { min, max } = pin(panel, bore, bore.diameter, 0, bore.depth).transform(placing(panel)).boundingBox();
+  const middle = [0, 1, 2].map((axis) => (min[axis]! + max[axis]!) / 2);
+  const spans = [0, 1, 2].map((axis) => Math.abs(max[axis]! - min[axis]! - bore.depth));
+  const into = pin(panel, bore, bore.diameter, 0, 1).transform(placing(panel)).boundingBox();
+  const along = spans.indexOf(Math.min(...spans));
+  const mouth = Math.abs(into.min[along]! - min[along]!) < 1 ? min[along]! : max[along]!;
+  return { at: middle.map((value, axis) => (axis === along ? mouth : value)) as Vec3, along };
+}
+
+/** Whether a block shares no room with any of the solids. */
+export function standsClear({ min, max }: Box, parts: readonly Part[]): boolean {
+  const body = block(min, max);
+  return parts.every(({ solid, box }) => apart(box, { min, max }) || body.intersect(solid).volume() <= NOTHING);
+}
+
 /** How much of a room is left open by panels that stand before it or in it, seen along y. Cubic micrometres. */
 export function leftOpen(room: Box, before: readonly Part[]): number {
   const [min, max] = [room.min[1] - OUTSIDE, room.max[1] + OUTSIDE];

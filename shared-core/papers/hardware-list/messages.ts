@@ -9,5 +9,7 @@ export const THINGS = labels({ pins: 'shelf pins' });
 
 /** What the hardware list says. */
 export const say = messages('hardware-list', {
+  hinge: ({ arm, plate }: { readonly arm: Micrometres; readonly plate: Micrometres }, show) =>
+    `with the arm of ${show.exact(arm)} and a plate ${show.exact(plate)} high`,
   pins: ({ diameter }: { readonly diameter: Micrometres }, show) => `for holes of ${show.nominal(diameter)}`,
 });

@@ -32,7 +32,26 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, r
       one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length * PINS_OF_A_SHELF * one.carcass.count;
     if (pins > 0) add(THINGS.pins, one.name, pins);
   }
-  return [...counts].map(([name, each]) => ({ name: asItIs(name), about: aboutOf(name, shop, reader), each }));
+  const listed = [...counts].map(([name, each]) => ({ name: asItIs(name), about: aboutOf(name, shop, reader), each }));
+  return [...listed, ...hingesNeeded(carcasses, reader)];
+}
+
+/** Hinges by name, arm and plate, since they are bought so. */
+function hingesNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readonly Needed[] {
+  const sorts = new Map<string, { readonly name: Told; readonly about: Told; readonly each: Map<string, number> }>();
+  for (const { name, carcass, boring } of carcasses)
+    for (const { hinge, reach, hinges } of boring.hung) {
+      if (reach === null || hinges.length === 0) continue;
+      const key = `${hinge.name} ${reach.arm} ${reach.plate}`;
+      const sort = sorts.get(key) ?? {
+        name: asItIs(hinge.name),
+        about: tell(say.hinge(reach), reader),
+        each: new Map<string, number>(),
+      };
+      sorts.set(key, sort);
+      sort.each.set(name, (sort.each.get(name) ?? 0) + hinges.length * carcass.count);
+    }
+  return [...sorts.values()];
 }
 
 function aboutOf(name: string, shop: Shop, reader: Reader): Told | '' {

@@ -28,6 +28,7 @@ carcasses:
       how: overlay
       board: ash-18
       band: ash-1
+      hinge: door-hinge
       gap: 3
       reveal: 2
       top-reveal: 4
@@ -94,6 +95,21 @@ dowels:
   dowel-8x30: { diameter: 8, length: 30, in-face: 12, price: 0.05 }
   dowel-8x35: { diameter: 8, length: 35, in-face: 12 }
 
+hinges:
+  door-hinge:
+    cup-diameter: 35
+    cup-depth: 12
+    distance: 20.5 to 24.5
+    usual-distance: 22.5
+    arms: [6, 15, 24]
+    plates: [0, 2, 4]
+    setback: 37
+    plate-pitches: 1
+    plate-diameter: 5
+    plate-depth: 13
+    body-height: 60
+    body-depth: 80
+
 bits: [5, 7, 8, 10, 15, 35]
 
 vertical-heads:
@@ -151,6 +167,9 @@ cup-borers:
     body: door-borer
     distance: 20 to 25
     depth: 0 to 15
+    stops:
+      door-left: { side: left, range: 50 to 1100, lowers: yes }
+      door-right: { side: right, range: 50 to 1100, lowers: yes }
 
 panel-saws:
   wall-saw: { kerf: 3, rip: 1200, stages: 2, first: along }

@@ -343,7 +343,7 @@ describe('a bore map', () => {
       bore('left:x:0', 'left', 'inside', 100, 200, 8, 12, 'dowel', 'x'),
       bore('left:x:1', 'left', 'inside', 150, 250, 8, 12, 'dowel', 'x'),
     ];
-    const scene = boreMapScene({ ...base, boring: { rows: [], bores: odd, unused: [] } }, 'left')!;
+    const scene = boreMapScene({ ...base, boring: { rows: [], bores: odd, hung: [], unused: [] } }, 'left')!;
     expect(scene.table[0]).toMatchObject({ u: '100; 150', v: '200; 250' });
   });
 
@@ -436,7 +436,7 @@ describe('a bore map', () => {
         fc.shuffledSubarray([...base.boring.bores], { minLength: base.boring.bores.length }),
         fc.shuffledSubarray([...base.boring.rows], { minLength: 4 }),
         (bores, rows) => {
-          expect(toSvg(boreMapScene({ ...base, boring: { rows, bores, unused: [] } }, 'left')!)).toBe(wanted);
+          expect(toSvg(boreMapScene({ ...base, boring: { rows, bores, hung: [], unused: [] } }, 'left')!)).toBe(wanted);
         },
       ),
       { numRuns: 50 },

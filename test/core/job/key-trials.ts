@@ -42,6 +42,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   board: ['board-19', 'back-8'],
   band: ['band-2', 'none'],
   fitting: ['dowel-10x40', 'cam-15'],
+  hinge: ['none'],
   faces: ['other-head'],
   ends: ['other-end'],
   rows: ['other-drill'],

@@ -95,6 +95,8 @@ function namesFor(of: string, shop: Shop, path: readonly string[]): readonly str
       return [...shop.boards.keys()];
     case 'band':
       return [...shop.bands.keys(), 'none'];
+    case 'hinge':
+      return [...shop.hinges.keys(), 'none'];
     case 'fitting':
       return [...shop.fittings.keys()];
     case 'machine': {

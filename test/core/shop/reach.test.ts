@@ -71,7 +71,7 @@ const JOBS: readonly (readonly string[])[] = [
     'hung: { kind: wall, width: 800, joint: screw-7x50, back: rebated, dividers: 1, fixed-shelves: 1, count: 2 }',
     'bare: { kind: open, width: 400, rows: none }',
     'chest: { kind: for-drawers, width: 400, rows: none }',
-    'press: { kind: wall, width: 900, doors: pair }',
+    'press: { kind: wall, width: 900, doors: pair, loose-shelves: 3 }',
   ],
 ];
 

@@ -1,0 +1,161 @@
+import { gridOn } from '../carcass/grid.js';
+import type { Carcass, Panel } from '../carcass/model.js';
+import { overlaps } from '../carcass/interval.js';
+import { extentsOf, toPanel, type Extents } from '../carcass/pose.js';
+import { isOfBox } from '../carcass/roles.js';
+import type { CarcassSpec } from '../carcass/spec.js';
+import { placeAt, type GridLine } from '../length/grid.js';
+import { half, type Micrometres } from '../length/units.js';
+import { NO_HINGE } from '../shop/habits.js';
+import type { CupBorer, Hinge, Shop } from '../shop/model.js';
+import type { HungDoor, HungHinge, OnFace, Reach } from './model.js';
+import { reachFor } from './reach.js';
+
+/** A hinge before its place in the height is known. */
+interface Hanging {
+  readonly carcass: Carcass;
+  readonly shop: Shop;
+  readonly door: Panel;
+  readonly upright: Panel;
+  readonly face: HungDoor['face'];
+  readonly hinge: Hinge;
+  readonly reach: Reach;
+  /** The hand that it is hung on: the opening lies to the right of its upright, or to the left. */
+  readonly sign: 1 | -1;
+  readonly grid: GridLine;
+  /** In the carcass frame. */
+  readonly screwsY: Micrometres;
+}
+
+/**
+ * The doors of a carcass on their hinges. Hinges stand on the pitch grid of the upright, so that their plates find holes of a
+ * row where there is one: the outer ones as near as can be to the usual distance from the ends of the door, those between
+ * evenly spread, each moved on by whole pitches where something stands in its room.
+ */
+export function hangDoors(spec: CarcassSpec, carcass: Carcass, shop: Shop): readonly HungDoor[] {
+  const hinge = hingeNamed(shop, spec.doors.hinge.value);
+  if (hinge === null) return [];
+  const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
+  const hung: HungDoor[] = [];
+  for (const { key, hung: hand, upright: on } of carcass.doors) {
+    const [door, upright] = [panels.get(key)!, panels.get(on)!];
+    const sign = hand === 'left' ? 1 : -1;
+    const [edge, side] = [extentsOf(door).x, extentsOf(upright).x];
+    const overlay = hand === 'left' ? side.to - edge.from : edge.to - side.from;
+    const face = upright.pose.t === (sign === 1 ? '+x' : '-x') ? 'inside' : 'outside';
+    const reach = reachFor(hinge, overlay, borerOf(shop)?.distance ?? null);
+    const wanted = 2 + shop.habits.hingesByHeight.filter((height) => door.length > height).length;
+    const behind = Math.max(0, extentsOf(door).y.to);
+    const grid = gridOn(spec, carcass, shop, upright);
+    const hanging = { carcass, shop, door, upright, face, hinge, sign, grid, screwsY: hinge.setback + behind } as const;
+    const hinges = reach === null ? [] : placeHinges({ ...hanging, reach }, wanted, hung);
+    hung.push({ door, upright, face, hinge, overlay, reach, wanted, hinges });
+  }
+  return hung;
+}
+
+/** The hinge of a name, the usual one where the shop has none of it; null for none. */
+export function hingeNamed({ hinges, habits }: Shop, name: string): Hinge | null {
+  return hinges.get(name) ?? (name === NO_HINGE ? null : (hinges.get(habits.hinge) ?? null));
+}
+
+/** The cup borer that the shop uses. */
+export function borerOf({ machines, habits }: Shop): CupBorer | null {
+  const named = habits.machines.cups === null ? undefined : machines.get(habits.machines.cups);
+  if (named?.kind === 'cup') return named;
+  return [...machines.values()].find((machine) => machine.kind === 'cup') ?? null;
+}
+
+/** So many hinges from the bottom up, or as many as there are places for. */
+function placeHinges(hanging: Hanging, wanted: number, before: readonly HungDoor[]): readonly HungHinge[] {
+  const { door, shop } = hanging;
+  const steps = stepsOf(hanging);
+  if (steps.length < wanted) return [];
+  const { from, to } = extentsOf(door).z;
+  const { hingeEnd } = shop.habits;
+  const ends = [from + hingeEnd, Math.max(from + hingeEnd, to - hingeEnd)] as const;
+  // Middle hinges are set out from where the outer ones come to stand.
+  const order = [0, wanted - 1, ...Array.from({ length: wanted - 2 }, (_, i) => i + 1)];
+  const placed = new Map<number, HungHinge>();
+  for (const index of order) {
+    const [low, high] = [placed.get(0)?.z ?? ends[0], placed.get(wanted - 1)?.z ?? ends[1]];
+    const aim = low + Math.round(((high - low) * index) / (wanted - 1));
+    const id = `${door.key}:hinge-${index + 1}`;
+    const others = [
+      ...before.flatMap((one) => one.hinges.map((hinge) => ({ one, hinge }))),
+      ...[...placed.values()].map((hinge) => ({ one: hanging, hinge })),
+    ];
+    const tries = steps
+      .map((step) => hingeAt(hanging, id, step))
+      .toSorted((a, b) => Math.abs(a.z - aim) - Math.abs(b.z - aim) || a.z - b.z)
+      .map((hinge) => ({ ...hinge, meets: inTheWay(hanging, hinge, others) }));
+    placed.set(index, tries.find(({ meets }) => meets === null) ?? tries[0]!);
+  }
+  return [...placed.values()].toSorted((a, b) => a.z - b.z);
+}
+
+/** The holes of the grid that the lowest screw of a plate may stand at, so that all of them and the cup are in wood. */
+function stepsOf(hanging: Hanging): readonly number[] {
+  const { grid, hinge, door, shop } = hanging;
+  const last = grid.count - 1 - hinge.platePitches;
+  const margin = half(hinge.cupDiameter) + shop.habits.leastWall;
+  return Array.from({ length: Math.max(0, last + 1) }, (_, k) => k).filter((k) => {
+    const { v } = hingeAt(hanging, '', k).cup;
+    return v >= margin && v <= door.length - margin;
+  });
+}
+
+function hingeAt({ upright, door, hinge, reach, sign, grid, screwsY }: Hanging, id: string, k: number): HungHinge {
+  const low = placeAt(grid, k);
+  const z = upright.pose.origin.z + low + half(hinge.platePitches * grid.pitch);
+  const side = extentsOf(upright).x;
+  const foot = sign === 1 ? side.to : side.from;
+  const far = foot + sign * (reach.arm + reach.plate + half(hinge.cupDiameter));
+  const behind = Math.max(0, extentsOf(door).y.to);
+  const screws = Array.from({ length: hinge.platePitches + 1 }, (_, i) => i)
+    // A plate has two screws, whatever the pitches between.
+    .filter((i) => i === 0 || i === hinge.platePitches)
+    .map((i): OnFace => ({ u: screwsY - upright.pose.origin.y, v: low + i * grid.pitch }));
+  return {
+    id,
+    z,
+    cup: { u: reach.distance, v: toPanel(door.pose, { x: 0, y: 0, z }).v },
+    screws,
+    body: {
+      x: { from: Math.min(foot, far), to: Math.max(foot, far) },
+      y: { from: behind, to: behind + hinge.bodyDepth },
+      z: { from: z - half(hinge.bodyHeight), to: z + half(hinge.bodyHeight) },
+    },
+    meets: null,
+  };
+}
+
+interface Other {
+  readonly one: Pick<HungDoor, 'upright' | 'face' | 'hinge'>;
+  readonly hinge: HungHinge;
+}
+
+/** The panel or the hinge that stands in the room of a hinge, or whose screws would meet its own in the upright. */
+function inTheWay(
+  { carcass, shop, upright, face, hinge }: Hanging,
+  at: HungHinge,
+  others: readonly Other[],
+): string | null {
+  const panel = carcass.panels.find((one) => isOfBox(one) && one.key !== upright.key && meet(extentsOf(one), at.body));
+  if (panel !== undefined) return panel.key;
+  const { leastWall } = shop.habits;
+  const screwsMeet = (other: Other): boolean => {
+    if (other.one.upright.key !== upright.key) return false;
+    const isThrough = hinge.plateDepth + other.one.hinge.plateDepth + leastWall > upright.thickness;
+    if (other.one.face !== face && !isThrough) return false;
+    const clear = half(hinge.plateDiameter) + half(other.one.hinge.plateDiameter) + leastWall;
+    return at.screws.some((a) =>
+      other.hinge.screws.some((b) => Math.abs(a.u - b.u) < clear && Math.abs(a.v - b.v) < clear),
+    );
+  };
+  return others.find((other) => meet(other.hinge.body, at.body) || screwsMeet(other))?.hinge.id ?? null;
+}
+
+function meet(a: Extents, b: Extents): boolean {
+  return overlaps(a.x, b.x) && overlaps(a.y, b.y) && overlaps(a.z, b.z);
+}

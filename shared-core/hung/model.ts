@@ -1,0 +1,51 @@
+import type { Panel } from '../carcass/model.js';
+import type { Extents } from '../carcass/pose.js';
+import type { Micrometres } from '../length/units.js';
+import type { Hinge } from '../shop/model.js';
+
+/** How a hinge is put together so that the door covers what it is to cover. */
+export interface Reach {
+  readonly arm: Micrometres;
+  readonly plate: Micrometres;
+  /** From the hinge edge of the door to the centre of the cup. */
+  readonly distance: Micrometres;
+}
+
+/** A place on a face: u from the edge that bores are counted from, v from the reference end. */
+export interface OnFace {
+  readonly u: Micrometres;
+  readonly v: Micrometres;
+}
+
+/** One hinge of a door: cup and plate have one centre line. */
+export interface HungHinge {
+  /** 'door-1:hinge-2', counted from the bottom. */
+  readonly id: string;
+  /** Of its centre line, in the carcass frame. */
+  readonly z: Micrometres;
+  /** On the inside face of the door. */
+  readonly cup: OnFace;
+  /** On the upright's face that looks at the opening, from the bottom. */
+  readonly screws: readonly OnFace[];
+  /** The room that hinge and plate take, in the carcass frame. */
+  readonly body: Extents;
+  /** The key of a panel, or the id of another hinge, that stands in its room; null where it has a place of its own. */
+  readonly meets: string | null;
+}
+
+/** A door on its hinges. */
+export interface HungDoor {
+  readonly door: Panel;
+  readonly upright: Panel;
+  /** The face of the upright that the plates are on. */
+  readonly face: 'inside' | 'outside';
+  readonly hinge: Hinge;
+  /** How far the door reaches over that face's edge; negative where its edge lies inside the opening. */
+  readonly overlay: Micrometres;
+  /** null where no arm and no plate of the hinge bring the door there; it then has no hinges. */
+  readonly reach: Reach | null;
+  /** How many hinges its height asks for. */
+  readonly wanted: number;
+  /** From the bottom up; fewer than are wanted where the pitch has no places for more. */
+  readonly hinges: readonly HungHinge[];
+}
