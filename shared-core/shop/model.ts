@@ -3,7 +3,7 @@ import type { Fitting } from '../fittings/kinds.js';
 import type { Micrometres, Unit } from '../length/units.js';
 import type { Model, Named } from '../schema/model.js';
 import type * as habitSchemas from './habit-schemas.js';
-import type * as hingeSchemas from './hinge-schema.js';
+import type * as hingeSchemas from './hinge-schemas.js';
 import type * as machines from './machine-schemas.js';
 import type * as materials from './material-schemas.js';
 import type * as papers from './paper-schemas.js';

@@ -3,7 +3,7 @@ import type { Infer } from '../schema/schema.js';
 import { optional, orEmpty, usually } from '../schema/fields.js';
 import { choice, length, list, record, text, things } from '../schema/schema.js';
 import { changeover, habits, handling, tolerances } from './habit-schemas.js';
-import { hinge } from './hinge-schema.js';
+import { hinge } from './hinge-schemas.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
 import { band, board } from './material-schemas.js';
 import { labelSheet, rates } from './paper-schemas.js';

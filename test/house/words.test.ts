@@ -26,6 +26,7 @@ const TABLES: Readonly<Record<string, string>> = {
   'shared-core/shop/habit-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/machine-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/material-schemas.ts': 'what the keys of a shop mean',
+  'shared-core/shop/hinge-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/paper-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/unused.ts': 'why a key of a shop does nothing yet',
   'shared-core/words/': 'lists, counts and names for the tables',
