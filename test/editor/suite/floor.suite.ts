@@ -82,7 +82,7 @@ if (driverAvailable) {
         assert.ok(first.cautions >= 5, 'the cautions in full where a machine is begun');
         for (const width of [350, 720, 1200]) {
           await pageOfWidth(PAGE, width, width === 350 ? 800 : 900);
-          for (const theme of ['light', 'dark', 'high-contrast'] as const) {
+          for (const theme of ['light', 'dark', 'high-contrast', 'high-contrast-light'] as const) {
             await setTheme(theme);
             await screenshot(`floor-set-${width}-${theme}`, 'body');
           }

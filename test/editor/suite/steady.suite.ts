@@ -177,7 +177,7 @@ if (driverAvailable) {
       await until('findings', () => findingsOf(editor).length > 0);
       for (const width of [350, 720, 1200]) {
         await pageOfWidth(DRAWING, width, width === 350 ? 800 : 900);
-        for (const theme of ['light', 'dark', 'high-contrast'] as const) {
+        for (const theme of ['light', 'dark', 'high-contrast', 'high-contrast-light'] as const) {
           await setTheme(theme);
           await new Promise((done) => setTimeout(done, 300));
           await screenshot(`preview-${width}-${theme}`, 'body');
