@@ -5,7 +5,7 @@ import { half, type Micrometres } from '../length/units.js';
 import { takenByBack, USUAL_BACK } from '../shop/back.js';
 import type { HorizontalHead, Shop, VerticalHead } from '../shop/model.js';
 import { besideLoad } from './beside.js';
-import { sharedPattern, type PatternTask } from './pattern.js';
+import { sharedPattern, type Pattern, type PatternTask } from './pattern.js';
 import { patternWithRails, railSpan, rearsOfRail, type RailTask } from './rails.js';
 
 /** Spindles that carry a bit, counted from a front edge. */
@@ -43,35 +43,55 @@ function loadTask(faces: VerticalHead, ends: HorizontalHead, shop: Shop): LoadTa
   const { rooms, deep, behind } = roomsOf(fitting, faces.pitch, most, shop);
   const { edge } = measuresOf(fitting, shop);
   const own = shop.habits.sharedLoad?.map((spindle) => spindle - 1).filter((k) => k < ends.spindles);
+  const plain: PatternTask = {
+    spindles: ends.spindles,
+    rooms,
+    backToBack: deep,
+    longest: Math.max(1, Math.floor(shop.habits.dowelSpacing / faces.pitch)),
+    // A last bore is nearer to the back than the spacing also where the wood goes on for all but a pitch.
+    tail: Math.max(0, Math.floor((shop.habits.dowelSpacing - edge) / faces.pitch) - 1),
+  };
   return {
     own: own?.toSorted((a, b) => a - b) ?? null,
-    plain: {
-      spindles: ends.spindles,
-      rooms,
-      backToBack: deep,
-      longest: Math.max(1, Math.floor(shop.habits.dowelSpacing / faces.pitch)),
-      // A last bore is nearer to the back than the spacing also where the wood goes on for all but a pitch.
-      tail: Math.max(0, Math.floor((shop.habits.dowelSpacing - edge) / faces.pitch) - 1),
-    },
+    plain,
     behind,
     rails: railsOf(faces.pitch, most, shop),
   };
 }
 
+/**
+ * How many spindles the load may lie over, all of the head first. A head whose last spindle would bore wood behind a last place
+ * has a load over fewer: the joints still share one line in the faces, but each end has a set-up of its own.
+ */
+function spansOf({ spindles, rooms, tail }: PatternTask): readonly number[] {
+  const least = Math.max(1, Math.max(...rooms) - tail + 1);
+  return Array.from({ length: Math.max(1, spindles - least + 1) }, (_, unused) => spindles - unused);
+}
+
 function loadFor({ own, plain, behind, rails }: LoadTask): SharedLoad | null {
   if (own) return { load: own, beside: besideLoad(own, plain) };
-  const clean = { ...plain, never: behind };
-  const alone = { ...clean, backToBack: [] };
   const found =
-    patternWithRails(clean, rails) ??
-    patternWithRails(alone, rails) ??
-    sharedPattern(clean) ??
-    sharedPattern(alone) ??
+    firstOf(spansOf(plain), (spindles) => cleanLoad({ ...plain, never: behind, spindles }, rails)) ??
     sharedPattern(plain) ??
     sharedPattern({ ...plain, backToBack: [] });
   if (found === null) return null;
   const { load, beside } = found;
-  return { load, beside: beside.length > 0 ? beside : besideLoad(load, clean) };
+  return { load, beside: beside.length > 0 ? beside : besideLoad(load, { ...plain, never: behind }) };
+}
+
+/** The best load with no bit over wood behind a last place: one that rails meet, and that leaves one beside it, where it can be had. */
+function cleanLoad(task: PatternTask, rails: RailTask): Pattern | null {
+  const alone = { ...task, backToBack: [] };
+  return patternWithRails(task, rails) ?? patternWithRails(alone, rails) ?? sharedPattern(task) ?? sharedPattern(alone);
+}
+
+/** The first answer to any of these. */
+function firstOf<T, R>(list: readonly T[], ask: (one: T) => R | null): R | null {
+  for (const one of list) {
+    const answer = ask(one);
+    if (answer !== null) return answer;
+  }
+  return null;
 }
 
 /** What is left of a depth in front of the usual back. */
