@@ -126,6 +126,7 @@ if (!watch) {
   const made = [
     ['schema/carcass.schema.json', 'schema', 'job'],
     ['schema/shop.schema.json', 'schema', 'shop'],
+    ['schema/paper.schema.json', 'schema', 'paper'],
     ['reference/findings.md', 'reference', 'findings'],
     ['reference/job-files.md', 'reference', 'job-files'],
     ['reference/shop-files.md', 'reference', 'shop-files'],

@@ -62,6 +62,7 @@ export {
   panelDrawings,
   PAPER_NAMES,
   paperOf,
+  schemaOfPapers,
   writePaper,
   type PageName,
   type Print,

@@ -24,15 +24,16 @@ export const HELP = labels({
   borewright joints FILE [--format text|json]     what can come out at every joint by the shop’s tolerances
   borewright layouts FILE [--format text|json]    cut list of a job, and how its panels are cut from sheets
   borewright papers FILE --out DIR                shop papers to print: cut list, sheet layouts, banding list, set-up list,
-      [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking papers; as pdf, html, csv,
-      [--page a4|letter]                          text, and of bore maps svg and dxf, a file for each panel
+      [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking papers, panel labels, cost
+      [--page a4|letter]                          and time; as pdf, html, csv, json, text, and of bore maps svg and dxf, a
+                                                  file for each panel
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference [PAGE]                     what every finding means, as Markdown; or every key: job-files, shop-files
   borewright reference --out DIR                  all of it as pages for a browser and as Markdown
   borewright shop                                 a shop file to begin with: the built-in shop
   borewright shop FILE [EARLIER]                  the load of bits that a shop’s joints share, and what an earlier version
                                                   of the file had instead
-  borewright schema job|shop                      JSON Schema of job files or shop files
+  borewright schema job|shop|paper                JSON Schema of job files, shop files or papers as JSON
   borewright server --stdio                       language server, for any editor
 
   --help, --version
@@ -74,7 +75,8 @@ export const say = messages('command-line', {
   referenceArguments: ({ pages }: { readonly pages: readonly string[] }) =>
     `Name one page (${listed(pages, 'or')}) or a folder: borewright reference PAGE, or borewright reference --out DIR.`,
   shopArguments: () => 'borewright shop takes a shop file, and an earlier version of it.',
-  whichSchema: () => 'Name the files that the schema is of: borewright schema job, or borewright schema shop.',
+  whichSchema: () =>
+    'Name the files that the schema is of: borewright schema job, borewright schema shop or borewright schema paper.',
   otherMachine: ({ path, machine, machines }: OfPath & { readonly machine: string; readonly machines: string }) =>
     `No set-up of ${path} is on a machine called ${quoted(machine)}; they are on ${machines}.`,
 

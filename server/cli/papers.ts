@@ -19,12 +19,13 @@ import { CouldNotRun, readArguments, type Outcome } from './run.js';
 import { troubles } from './troubles.js';
 import { writeAll, type NamedText } from './write.js';
 
-const FORMS = ['pdf', 'html', 'csv', 'text', 'svg', 'dxf'] as const;
+const FORMS = ['pdf', 'html', 'csv', 'json', 'text', 'svg', 'dxf'] as const;
 type Form = (typeof FORMS)[number];
 const ENDINGS: Readonly<Record<Form, string>> = {
   pdf: '.pdf',
   html: '.html',
   csv: '.csv',
+  json: '.json',
   text: '.txt',
   svg: '.svg',
   dxf: '.dxf',
@@ -54,7 +55,7 @@ export async function papers(args: readonly string[]): Promise<Outcome> {
         if (name === 'bore-maps') files.push(...(await panelFiles(job, stem, form)));
         continue;
       }
-      const content = await writePaper(paper, form, () => ({ page, fonts: fonts() }));
+      const content = await writePaper(paper, name, form, () => ({ page, fonts: fonts() }));
       if (content !== null) files.push({ name: `${stem}-${name}${ENDINGS[form]}`, content });
     }
   }

@@ -6,6 +6,7 @@ import {
   referenceSite,
   referenceText,
   schemaOf,
+  schemaOfPapers,
   sharedLoadOf,
   tell,
 } from '../../shared-core/service.js';
@@ -40,9 +41,10 @@ export function shop([file, earlier, ...more]: readonly string[]): Outcome {
   return { output, errors: '', code: 0 };
 }
 
-/** `borewright schema job|shop` */
+/** `borewright schema job|shop|paper` */
 export function schema(args: readonly string[]): Outcome {
   const [which, ...more] = args;
-  if (more.length > 0 || (which !== 'job' && which !== 'shop')) throw new CouldNotRun(say.whichSchema());
-  return { output: asJson(schemaOf(which)), errors: '', code: 0 };
+  if (more.length > 0 || (which !== 'job' && which !== 'shop' && which !== 'paper'))
+    throw new CouldNotRun(say.whichSchema());
+  return { output: asJson(which === 'paper' ? schemaOfPapers() : schemaOf(which)), errors: '', code: 0 };
 }

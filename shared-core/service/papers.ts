@@ -14,6 +14,7 @@ import { hardwareNeeded, hardwarePaper } from '../papers/hardware-list/paper.js'
 import type { Paper } from '../papers/paper.js';
 import { asCsv } from '../papers/render/csv.js';
 import { asHtml } from '../papers/render/html.js';
+import { asJson, paperSchema } from '../papers/render/json.js';
 import { PAGE_SIZES, type PageName } from '../papers/render/page-size.js';
 import { asText } from '../papers/render/text.js';
 import { cutList } from '../sheets/cut-list.js';
@@ -159,7 +160,10 @@ function bandTroubles(analysis: JobAnalysis): readonly Told[] {
 }
 
 /** Whole papers are written as one of these; CSV is of tables alone. */
-type PaperForm = 'pdf' | 'html' | 'csv' | 'text';
+type PaperForm = 'pdf' | 'html' | 'csv' | 'text' | 'json';
+
+/** The JSON Schema of papers that are written as JSON. */
+export const schemaOfPapers = (): object => paperSchema(PAPER_NAMES);
 
 /** What a PDF is printed on and with. */
 export interface Print {
@@ -176,6 +180,7 @@ export type { PageName, Paper };
  */
 export async function writePaper(
   paper: Paper,
+  name: PaperName,
   form: PaperForm,
   print: () => Print,
 ): Promise<string | Uint8Array | null> {
@@ -186,6 +191,8 @@ export async function writePaper(
       return asText(paper);
     case 'csv':
       return asCsv(paper);
+    case 'json':
+      return asJson(paper, name);
     case 'pdf': {
       // Loaded only for those who print.
       const { asPdf } = await import('../papers/render/pdf/pdf.js');

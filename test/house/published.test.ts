@@ -3,10 +3,17 @@ import { join, resolve } from 'node:path';
 import { Ajv } from 'ajv';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { coverSolver } from '../../server/cover-solver.js';
+import { asText } from '../../shared-core/papers/render/text.js';
+import { PAPER_NAMES, paperOf, writePaper } from '../../shared-core/service.js';
+import { analyse } from '../core/findings/jobs.js';
 
 // What ships beside the bundles. The schema is tried by a validator of JSON Schema draft-07 that knows nothing of ours.
 const root = resolve(import.meta.dirname, '..', '..');
 const shipped = (name: string): string => readFileSync(join(root, 'dist', name), 'utf8');
+const noPrint = (): never => {
+  throw new Error('nothing is printed');
+};
 const demo = (name: string): unknown => parse(readFileSync(join(root, 'test', 'demo', name), 'utf8'));
 
 test.each([
@@ -19,6 +26,26 @@ test.each([
   expect(valid(demo(file)), JSON.stringify(valid.errors)).toBe(true);
   expect(valid(faulty)).toBe(false);
 });
+
+test('papers as JSON are what the published schema of papers says', async () => {
+  const valid = new Ajv({ allowUnionTypes: true }).compile(JSON.parse(shipped('schema/paper.schema.json')) as object);
+  const shops = { 'yard.shop.yaml': readFileSync(join(root, 'test', 'demo', 'yard.shop.yaml'), 'utf8') };
+  for (const file of ['kitchen', 'studio']) {
+    const text = readFileSync(join(root, 'test', 'demo', `${file}.carcass.yaml`), 'utf8');
+    const job = analyse(text, shops);
+    for (const name of PAPER_NAMES) {
+      const paper = await paperOf(name, job, coverSolver);
+      const written = JSON.parse((await writePaper(paper!, name, 'json', noPrint)) as string) as object;
+      expect(valid(written), `${name}: ${JSON.stringify(valid.errors)}`).toBe(true);
+      expect(valid({ ...written, more: 1 })).toBe(false);
+      expect(valid({ ...written, blocks: [{ kind: 'paragraph' }] })).toBe(false);
+      // Nothing that the text says of tables is missing.
+      const said = asText(paper!);
+      for (const block of (written as { blocks: { kind: string; rows?: (string | null)[][] }[] }).blocks)
+        for (const cell of block.rows?.flat() ?? []) if (cell !== null) expect(said).toContain(cell);
+    }
+  }
+}, 120_000);
 
 test('the reference page and the licences of bundled packages ship', () => {
   expect(shipped('reference/findings.md')).toContain('row-past-reach');
