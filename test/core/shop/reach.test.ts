@@ -46,6 +46,7 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'vertical-heads pillar clamps left-foot across': [{ value: 650 }],
   'vertical-heads pillar body': [{ value: 'beam', beside: [[['changeover', 'turn-head'], 500]] }],
   'line-drills comb body': [{ value: 'beam', beside: [[['changeover', 'machine'], 500]] }],
+  'cup-borers cupper body': [{ value: 'beam', beside: [[['changeover', 'machine'], 500]] }],
   'changeover turn-head': [sharedBody(500)],
   'vertical-heads pillar extension': [{ value: 10, beside: pillarStops(true, '95 to 300') }],
   'changeover extension': [{ value: 999, beside: pillarStops(true, '95 to 300') }],

@@ -75,7 +75,8 @@ suite('settings', () => {
         editor.document.uri,
         name,
       );
-      return JSON.stringify(found.map(({ contents }) => contents)).includes(` ${unit} over all`);
+      const words = found.flatMap(({ contents }) => contents.map((one) => (typeof one === 'string' ? one : one.value)));
+      return words.join('\n').includes(` ${unit} over all`);
     };
     await until('the unit of the file', () => isShownIn('mm'));
     try {
