@@ -75,8 +75,11 @@ suite('settings', () => {
         editor.document.uri,
         name,
       );
-      const words = found.flatMap(({ contents }) => contents.map((one) => (typeof one === 'string' ? one : one.value)));
-      return words.join('\n').includes(` ${unit} over all`);
+      const words = found.flatMap(({ contents }) => contents as vscode.MarkdownString[]);
+      return words
+        .map(({ value }) => value)
+        .join('\n')
+        .includes(` ${unit} over all`);
     };
     await until('the unit of the file', () => isShownIn('mm'));
     try {
