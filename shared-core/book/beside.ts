@@ -1,4 +1,4 @@
-import type { PatternTask } from './pattern.js';
+import { mirrored, type PatternTask } from './pattern.js';
 
 /**
  * A load for joints that stand back to back with joints of another, where none serves all of them: it shares no spindle with
@@ -10,7 +10,7 @@ export function besideLoad(
   { spindles, longest, never }: Pick<PatternTask, 'spindles' | 'longest' | 'never'>,
 ): readonly number[] {
   const last = spindles - 1;
-  const taken = new Set([...load, ...(never ?? [])].flatMap((k) => [k, last - k]));
+  const taken = new Set(mirrored([...load, ...(never ?? [])], last));
   const free = Array.from({ length: Math.ceil(spindles / 2) }, (_, k) => k).filter((k) => !taken.has(k));
   const near: number[] = [];
   // Each step goes as far as it may: no other way needs fewer.
@@ -19,5 +19,5 @@ export function besideLoad(
     near.push(from);
     at = free.findLast((k) => k > from && k <= from + longest) ?? free.find((k) => k > from);
   }
-  return [...new Set(near.flatMap((k) => [k, last - k]))].sort((a, b) => a - b);
+  return mirrored(near, last);
 }

@@ -40,8 +40,8 @@ function loadTask(faces: VerticalHead, ends: HorizontalHead, shop: Shop): LoadTa
   const fitting = shop.fittings.get(shop.habits.joint);
   if (faces.pitch !== ends.pitch || fitting === undefined) return null;
   const most = Math.min(faces.spindles, ends.spindles) - 1;
-  const { rooms, deep, behind } = roomsOf(fitting, faces.pitch, most, shop);
-  const { edge } = measuresOf(fitting, shop);
+  const measures = measuresOf(fitting, shop);
+  const { rooms, deep, behind } = roomsOf(measures, faces.pitch, most, shop);
   const own = shop.habits.sharedLoad?.map((spindle) => spindle - 1).filter((k) => k < ends.spindles);
   const plain: PatternTask = {
     spindles: ends.spindles,
@@ -49,7 +49,7 @@ function loadTask(faces: VerticalHead, ends: HorizontalHead, shop: Shop): LoadTa
     backToBack: deep,
     longest: Math.max(1, Math.floor(shop.habits.dowelSpacing / faces.pitch)),
     // A last bore is nearer to the back than the spacing also where the wood goes on for all but a pitch.
-    tail: Math.max(0, Math.floor((shop.habits.dowelSpacing - edge) / faces.pitch) - 1),
+    tail: Math.max(0, Math.floor((shop.habits.dowelSpacing - measures.edge) / faces.pitch) - 1),
   };
   return {
     own: own?.toSorted((a, b) => a - b) ?? null,
@@ -99,8 +99,14 @@ export function usualClearDepth(depth: Micrometres, { boards, habits }: Shop): M
   return depth - takenByBack(USUAL_BACK, boards.get(habits.backBoard)?.thickness ?? 0, habits.backInset);
 }
 
-/** What a place keeps from the rear end of its joint, and half the bore that is made there. */
-function measuresOf(fitting: Fitting, { fittings, habits }: Shop): { edge: Micrometres; radius: Micrometres } {
+interface Measures {
+  /** What a place keeps from the rear end of its joint. */
+  readonly edge: Micrometres;
+  /** Half the bore that is made there. */
+  readonly radius: Micrometres;
+}
+
+function measuresOf(fitting: Fitting, { fittings, habits }: Shop): Measures {
   const around: Surroundings = {
     glueGap: habits.glueGap,
     leastWall: habits.leastWall,
@@ -112,15 +118,17 @@ function measuresOf(fitting: Fitting, { fittings, habits }: Shop): { edge: Micro
   return { edge: joint.edgeDistance(fitting, around), radius: half(Math.max(0, ...diameters)) };
 }
 
-/** The last places of the usual joints, those of them that are no rails', and the spindles over wood behind them; all at most the last spindle of both heads. */
+/**
+ * The last places of the usual joints, those of them that are no rails', and the spindles over wood behind them; all at most
+ * the last spindle of both heads.
+ */
 function roomsOf(
-  fitting: Fitting,
+  { edge, radius }: Measures,
   pitch: Micrometres,
   most: number,
   shop: Shop,
 ): { rooms: readonly number[]; deep: readonly number[]; behind: readonly number[] } {
   const { firstDowel, railWidth, sizes } = shop.habits;
-  const { edge, radius } = measuresOf(fitting, shop);
   const lastIn = (extent: Micrometres): number => Math.floor((extent - firstDowel) / pitch);
   const depths = Object.values(sizes).map(({ depth }) => depth);
   const clear = depths.map((depth) => [usualClearDepth(depth, shop), depth] as const);

@@ -96,7 +96,7 @@ class Half {
     }
     if (chosen === null) return null;
     const { cost } = chosen;
-    return { load: this.#whole(chosen.load), beside: this.#whole(chosen.beside), cost };
+    return { load: mirrored(chosen.load, this.#last), beside: mirrored(chosen.beside, this.#last), cost };
   }
 
   /** The best ways to the next spindle: with a bit of the first load, of the one beside, or none. */
@@ -136,10 +136,11 @@ class Half {
     const [open, besideOpen] = [over(this.#load, a, a === 0), over(this.#beside, b, b === first)];
     return open === null || besideOpen === null ? null : plus(cost, [0, open, 0, besideOpen]);
   }
-
-  #whole = (near: readonly number[]): readonly number[] =>
-    [...new Set([...near, ...near.map((k) => this.#last - k)])].sort((a, b) => a - b);
 }
+
+/** Spindles with their images at the other end of the head, whose last one is `last`; ascending. */
+export const mirrored = (spindles: readonly number[], last: number): readonly number[] =>
+  [...new Set(spindles.flatMap((k) => [k, last - k]))].sort((a, b) => a - b);
 
 /** What bits of one load, and steps between neighbours, cost in the rooms that it serves. */
 class Steps {
