@@ -23,8 +23,8 @@ interface Hanging {
   /** The hand that it is hung on: the opening lies to the right of its upright, or to the left. */
   readonly sign: 1 | -1;
   readonly grid: GridLine;
-  /** In the carcass frame. */
-  readonly screwsY: Micrometres;
+  /** How far back the closed door reaches into the carcass; 0 for an overlay door. */
+  readonly behind: Micrometres;
 }
 
 /**
@@ -47,7 +47,7 @@ export function hangDoors(spec: CarcassSpec, carcass: Carcass, shop: Shop): read
     const wanted = 2 + shop.habits.hingesByHeight.filter((height) => door.length > height).length;
     const behind = Math.max(0, extentsOf(door).y.to);
     const grid = gridOn(spec, carcass, shop, upright);
-    const hanging = { carcass, shop, door, upright, face, hinge, sign, grid, screwsY: hinge.setback + behind } as const;
+    const hanging = { carcass, shop, door, upright, face, hinge, sign, grid, behind } as const;
     const hinges = reach === null ? [] : placeHinges({ ...hanging, reach }, wanted, hung);
     hung.push({ door, upright, face, hinge, overlay, reach, wanted, hinges });
   }
@@ -105,17 +105,17 @@ function stepsOf(hanging: Hanging): readonly number[] {
   });
 }
 
-function hingeAt({ upright, door, hinge, reach, sign, grid, screwsY }: Hanging, id: string, k: number): HungHinge {
+function hingeAt({ upright, door, hinge, reach, sign, grid, behind }: Hanging, id: string, k: number): HungHinge {
   const low = placeAt(grid, k);
   const z = upright.pose.origin.z + low + half(hinge.platePitches * grid.pitch);
   const side = extentsOf(upright).x;
   const foot = sign === 1 ? side.to : side.from;
   const far = foot + sign * (reach.arm + reach.plate + half(hinge.cupDiameter));
-  const behind = Math.max(0, extentsOf(door).y.to);
-  const screws = Array.from({ length: hinge.platePitches + 1 }, (_, i) => i)
-    // A plate has two screws, whatever the pitches between.
-    .filter((i) => i === 0 || i === hinge.platePitches)
-    .map((i): OnFace => ({ u: screwsY - upright.pose.origin.y, v: low + i * grid.pitch }));
+  // A plate has two screws, whatever the pitches between.
+  const screws = [0, hinge.platePitches].map((i): OnFace => ({
+    u: hinge.setback + behind - upright.pose.origin.y,
+    v: low + i * grid.pitch,
+  }));
   return {
     id,
     z,
