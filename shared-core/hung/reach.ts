@@ -1,4 +1,5 @@
 import type { Micrometres } from '../length/units.js';
+import { within } from '../schema/in-span.js';
 import type { Span } from '../schema/schema.js';
 import type { Hinge } from '../shop/model.js';
 import type { Reach } from './model.js';
@@ -8,8 +9,6 @@ import type { Reach } from './model.js';
  * edge of the door: so the edge lies `distance - arm - plate` beyond that face.
  */
 export const overlayOf = ({ arm, plate, distance }: Reach): Micrometres => distance - arm - plate;
-
-const within = (value: Micrometres, { min, max }: Span): boolean => min <= value && value <= max;
 
 /** Every arm with every plate, and the distance that the cup then needs for an overlay. */
 function combinations({ arms, plates }: Hinge, overlay: Micrometres): readonly Reach[] {

@@ -6,7 +6,8 @@ import type { Blank } from '../set-up.js';
 import { loadFor } from './load.js';
 import { planLines, type Found, type LinePlan, type Obstacle } from './lines.js';
 import { say } from './messages.js';
-import { modulo, offsetsFor, outside, within } from './numbers.js';
+import { modulo, offsetsFor, outside } from './numbers.js';
+import { within } from '../../schema/in-span.js';
 import type { Way } from './operation.js';
 import { handOfEnd } from './orientation.js';
 

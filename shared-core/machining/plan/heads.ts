@@ -2,7 +2,7 @@ import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
 import type { Obstacle } from './lines.js';
 import { say } from './messages.js';
-import { within } from './numbers.js';
+import { within } from '../../schema/in-span.js';
 
 /** Fence to each head that is set, front to rear, and the index of the head that stands over each row. */
 export interface HeadPlaces {

@@ -3,7 +3,8 @@ import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Blank } from '../set-up.js';
 import { say } from './messages.js';
-import { groupBy, within } from './numbers.js';
+import { groupBy } from './numbers.js';
+import { within } from '../../schema/in-span.js';
 import type { BoringMachine, Operation, Unreachable } from './operation.js';
 
 /** What stands in the way of some bores. */

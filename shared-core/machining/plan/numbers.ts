@@ -4,9 +4,6 @@ import type { Span } from '../../schema/schema.js';
 /** The remainder in [0, b), for a of any sign. */
 export const modulo = (a: number, b: number): number => ((a % b) + b) % b;
 
-/** Whether a value lies in a span, ends included. */
-export const within = (value: Micrometres, span: Span): boolean => value >= span.min && value <= span.max;
-
 /**
  * Where a line of spindles can be set so that all `places` come under spindles 0 .. count - 1 at `pitch`: every offset in
  * `range` from the first spindle, ascending. Empty where the places are not on one pitch or out of the line's reach.

@@ -14,7 +14,8 @@ import { faceOperations } from './face-operations.js';
 import { standsAlone } from './batch.js';
 import type { Found, Obstacle } from './lines.js';
 import { say } from './messages.js';
-import { groupBy, within } from './numbers.js';
+import { groupBy } from './numbers.js';
+import { within } from '../../schema/in-span.js';
 import type { BoringMachine, Operation, Unreachable } from './operation.js';
 import { rowOperations } from './row-operations.js';
 

@@ -8,7 +8,8 @@ import { headsOver } from './heads.js';
 import { standsAlone } from './batch.js';
 import { travelFor, type Found, type Obstacle } from './lines.js';
 import { say } from './messages.js';
-import { groupBy, within } from './numbers.js';
+import { groupBy } from './numbers.js';
+import { within } from '../../schema/in-span.js';
 import type { Operation, Unreachable } from './operation.js';
 import { waysFrom, type Lane, type RowWays, type Setting } from './row-ways.js';
 

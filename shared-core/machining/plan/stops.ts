@@ -1,7 +1,7 @@
 import type { Micrometres } from '../../length/units.js';
 import type { Hand, Stop } from '../../shop/model.js';
 import { STOP_ROOM, type SetStop } from '../set-up.js';
-import { within } from './numbers.js';
+import { within } from '../../schema/in-span.js';
 import type { BoringMachine, Way } from './operation.js';
 
 /** A place where a stop must stand: on one hand, at one position; it must lower where a panel comes to lie over it. */
