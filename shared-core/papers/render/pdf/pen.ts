@@ -19,6 +19,8 @@ export interface Lettering {
 }
 
 export const INK = hex('#1f1f1f');
+/** Side of a box to tick. */
+export const TICK_SIDE = 4.2;
 const pt = POINTS_PER_MM;
 
 /** Draws on one page in millimetres, x to the right and y down from the top left corner. */
@@ -54,6 +56,11 @@ export class Pen {
 
   rectangle(x: number, y: number, width: number, height: number, look: Look): void {
     this.path(`M${x} ${y}H${x + width}V${y + height}H${x}Z`, look);
+  }
+
+  /** A box to tick, by its upper left corner. */
+  tick(x: number, y: number): void {
+    this.rectangle(x, y, TICK_SIDE, TICK_SIDE, { stroke: { width: 0.3, colour: INK } });
   }
 
   circle(x: number, y: number, r: number, { stroke, fill }: Look): void {

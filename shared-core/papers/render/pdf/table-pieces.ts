@@ -1,14 +1,12 @@
 import { TICK, type Table } from '../../paper.js';
 import type { Piece } from './flow.js';
 import type { Fonts } from './fonts.js';
-import { hex, INK } from './pen.js';
+import { hex, TICK_SIDE } from './pen.js';
 import { TEXT } from './text-pieces.js';
 
 const SIZE = TEXT * 0.94;
 const LINE = SIZE * 1.32;
 const GAP = 3;
-/** Side of a box to tick. */
-const BOX = 4.2;
 const RULE = { width: 0.15, colour: hex('#aaaaaa') };
 const HEAD_RULE = { width: 0.4, colour: hex('#1f1f1f') };
 
@@ -33,7 +31,7 @@ function rowPiece(
   width: number,
 ): Piece {
   const lines = cells.map((cell, i) => fonts.wrapped(cell, SIZE, strong, widths[i]! + 0.01));
-  const least = cells.includes(TICK) ? BOX + 1.2 : 0;
+  const least = cells.includes(TICK) ? TICK_SIDE + 1.2 : 0;
   const height = Math.max(least, Math.max(1, ...lines.map((one) => one.length)) * LINE + 1.4);
   return {
     height,
@@ -44,7 +42,7 @@ function rowPiece(
       lines.forEach((words, i) => {
         const right = isFigures[i] === true;
         if (cells[i] === TICK) {
-          pen.rectangle(left, y + 0.6, BOX, BOX, { stroke: { width: 0.3, colour: INK } });
+          pen.tick(left, y + 0.6);
           left += widths[i]! + GAP;
           return;
         }
@@ -71,7 +69,7 @@ function columnWidths(rows: readonly (readonly string[])[], fonts: Fonts, width:
     Math.max(
       0,
       ...rows.flatMap((cells, row) =>
-        of(cells[index] ?? '').map((part) => (part === TICK ? BOX : fonts.width(part, SIZE, row === 0))),
+        of(cells[index] ?? '').map((part) => (part === TICK ? TICK_SIDE : fonts.width(part, SIZE, row === 0))),
       ),
     );
   const full = Array.from({ length: count }, (_, i) => widest(i, (cell) => [cell]));

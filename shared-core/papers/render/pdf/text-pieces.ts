@@ -2,7 +2,7 @@ import { CAP_HEIGHT } from '../../../drawing/scene/lettering.js';
 import type { Block, Figures, Heading } from '../../paper.js';
 import type { Piece } from './flow.js';
 import type { Fonts } from './fonts.js';
-import { hex, INK } from './pen.js';
+import { hex, INK, TICK_SIDE } from './pen.js';
 
 /** Font sizes in millimetres: running text of 9 1/2 points, headings above it. */
 export const TEXT = 3.35;
@@ -10,8 +10,7 @@ const LEAD = 1.38;
 const HEADINGS = { 1: 6.4, 2: 4.8, 3: 3.9 } as const;
 const ABOVE = { 1: 8, 2: 6, 3: 4 } as const;
 const NAME_WIDTH = 38;
-/** Side of a box to tick, and the room kept for it. */
-const TICK_SIDE = 4.2;
+/** The room kept for a box to tick. */
 const TICK_ROOM = 8;
 const QUIET = hex('#555555');
 
@@ -122,9 +121,7 @@ function figurePieces({ figures, note }: Figures<string>, fonts: Fonts, width: n
         const under = (line: number): number => y + high + (line + 0.8) * TEXT * LEAD;
         if (marked) {
           pen.text('*', x, base, { size: FIGURE, strong: true });
-          pen.rectangle(x + width - TICK_SIDE, base - TICK_SIDE + 0.5, TICK_SIDE, TICK_SIDE, {
-            stroke: { width: 0.3, colour: INK },
-          });
+          pen.tick(x + width - TICK_SIDE, base - TICK_SIDE + 0.5);
         }
         names.forEach((line, i) => pen.text(line, x + 3, base + i * TEXT * LEAD, { size: TEXT }));
         values.forEach((line, i) =>
