@@ -20,7 +20,12 @@ export function surfaceWord(panel: Pick<Panel, 'role'>, surface: Surface): Told 
   return looks === null ? FACES[surface] : tell(say.faceThatLooks({ face: surface, looks: looks[surface] }), 'mm');
 }
 
-/** The same for a column headed 'Face': 'inside', 'left end'; of a shelf 'outside (lower)'. */
+/** What v of the bores in a surface counts from: the outside face in an end, the reference end in a face. */
+export function alongFrom(panel: Pick<Panel, 'role'>, surface: Surface): Told {
+  return isFace(surface) ? endWord(panel, 'reference-end') : surfaceWord(panel, 'outside');
+}
+
+/** A surface for a column headed 'Face': 'inside', 'left end'; of a shelf 'outside (lower)'. */
 export function faceWord(panel: Pick<Panel, 'role'>, surface: Surface): Told {
   if (!isFace(surface)) return endNamed(panel, surface);
   const { looks } = roleOf(panel);

@@ -1,3 +1,4 @@
+import { isFace } from '../boring/surface.js';
 import type { Panel } from '../carcass/model.js';
 import { blankOf } from '../machining/blank.js';
 import { bore, type Hole } from '../machining/replay/bore.js';
@@ -36,10 +37,11 @@ export function boredWithin(
   return read.strokes.flatMap((stroke) => {
     const made = probe([], (stray: Stray) => {
       const solid = realSolid(blank, names, stray);
-      return bore(stroke, stray).map(({ face, u, v, depth }): Record<Measure, number> => {
-        const isEnd = face === 'reference-end' || face === 'far-end';
-        return { u, v: isEnd ? v : v - endAt(solid, 'reference-end', u), depth };
-      });
+      return bore(stroke, stray).map(({ face, u, v, depth }): Record<Measure, number> => ({
+        u,
+        v: isFace(face) ? v - endAt(solid, 'reference-end', u) : v,
+        depth,
+      }));
     });
     const drawnSolid = realSolid(blank, names, NOTHING);
     return bore(stroke, NOTHING).flatMap((hole, index): readonly BoredWithin[] => {

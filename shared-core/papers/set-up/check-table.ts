@@ -1,4 +1,4 @@
-import { surfaceWord, edgeWord, endWord } from '../../drawing/words.js';
+import { alongFrom, edgeWord, surfaceWord } from '../../drawing/words.js';
 import type { Panel } from '../../carcass/model.js';
 import { figure, fine } from '../../length/show.js';
 import { unitFor, type Reader } from '../../length/reader.js';
@@ -49,9 +49,6 @@ export function checkTable(bored: readonly BoredWithin[], panel: Panel, reader: 
 }
 
 function faceChecks(own: readonly BoredWithin[], panel: Panel, face: Told | null): readonly Check[] {
-  const surface = own[0]!.hole.face;
-  const isEnd = surface === 'reference-end' || surface === 'far-end';
-  const along = isEnd ? surfaceWord(panel, 'outside') : endWord(panel, 'reference-end');
   const from = (edge: Told, measure: Measure): readonly Check[] =>
     extremes(own, measure).map(({ which, ...rest }) => ({
       name: tell(say.toHole({ face, edge, which }), 'mm'),
@@ -60,7 +57,7 @@ function faceChecks(own: readonly BoredWithin[], panel: Panel, face: Told | null
   const blind = own.filter(({ hole }) => !hole.through);
   return [
     ...from(edgeWord(panel, 'front'), 'u'),
-    ...from(along, 'v'),
+    ...from(alongFrom(panel, own[0]!.hole.face), 'v'),
     ...extremes(blind, 'depth').map(({ which: _, ...rest }) => ({ name: tell(say.depthOf({ face }), 'mm'), ...rest })),
   ];
 }

@@ -1,5 +1,5 @@
 import { ascending, listFigures } from '../../drawing/bore-map/hole-table.js';
-import { edgeWord, endWord, surfaceWord } from '../../drawing/words.js';
+import { alongFrom, edgeWord, surfaceWord } from '../../drawing/words.js';
 import type { Panel } from '../../carcass/model.js';
 import { unitFor, type Reader } from '../../length/reader.js';
 import { tell } from '../../words/message.js';
@@ -25,8 +25,6 @@ export function firstPiece(run: Run, panel: Panel, reader: Reader): readonly Pie
   return faces.flatMap((face) => {
     const own = holes.filter((hole) => hole.face === face);
     const onFace = faces.length > 1 ? surfaceWord(panel, face) : null;
-    const isEnd = face === 'reference-end' || face === 'far-end';
-    const across = isEnd ? surfaceWord(panel, 'outside') : endWord(panel, 'reference-end');
     const figures = (those: readonly PlannedHole[], of: (hole: PlannedHole) => number): Told =>
       asItIs(`${listFigures(ascending(those.map(of)), reader)} ${unitFor(reader)}`);
     const from = (what: string): Told =>
@@ -36,7 +34,7 @@ export function firstPiece(run: Run, panel: Panel, reader: Reader): readonly Pie
       );
     return [
       { name: from(edgeWord(panel, 'front')), value: figures(own, ({ u }) => u) },
-      { name: from(across), value: figures(own, ({ v }) => v) },
+      { name: from(alongFrom(panel, face)), value: figures(own, ({ v }) => v) },
       {
         name: tell(onFace === null ? say.diameter() : say.diameterOnFace({ face: onFace }), reader),
         value: figures(own, ({ diameter }) => diameter),
