@@ -1,7 +1,15 @@
 import { defineConfig } from 'vitest/config';
 
-/** Tests that put a module of the core aside for one of their own, and so need modules that no other test has loaded. */
-const ALONE = ['test/core/job/dropped.test.ts', 'test/core/messages/page.test.ts'];
+/**
+ * Tests that need modules that no other test has loaded: two put a module of the core aside for one of their own; the others
+ * count steps, which the engine does only in code that it compiles after it was told to.
+ */
+const ALONE = [
+  'test/core/job/dropped.test.ts',
+  'test/core/messages/page.test.ts',
+  'test/core/engine/hostile.test.ts',
+  'test/core/tolerance/many-dowels.test.ts',
+];
 
 export default defineConfig({
   test: {

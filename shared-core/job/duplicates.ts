@@ -12,6 +12,7 @@ export function duplicateCarcasses(
   names: readonly (Located<string> | null)[],
 ): readonly { readonly carcass: number; readonly finding: Finding }[] {
   const first = new Map<string, number>();
+  const freeName = freeNames(names);
   const found: { carcass: number; finding: Finding }[] = [];
   names.forEach((name, carcass) => {
     if (name === null) return;
@@ -21,7 +22,7 @@ export function duplicateCarcasses(
       return;
     }
     const related = [{ place: names[earlier]!.place, message: say.nameFirst({ name: name.value }), carcass: earlier }];
-    const free = freeName(name.value, names);
+    const free = freeName(name.value);
     const { part, start, end } = name.place;
     const rewrites = [{ part, start, end, text: keyText(free, true) }];
     const repairs = [{ title: say.nameIt({ name: free }), changes: [], rewrites, preferred: false }];
@@ -31,10 +32,19 @@ export function duplicateCarcasses(
   return found;
 }
 
-function freeName(name: string, names: readonly (Located<string> | null)[]): string {
+/** The next name of a stem that no carcass has. Each stem is counted once, however often its names repeat. */
+function freeNames(names: readonly (Located<string> | null)[]): (name: string) => string {
   const taken = new Set(names.map((one) => one?.value));
-  const stem = name.replace(/-\d+$/, '');
-  let number = 2;
-  while (taken.has(`${stem}-${number}`)) number += 1;
-  return `${stem}-${number}`;
+  const free = new Map<string, string>();
+  return (name) => {
+    const stem = name.replace(/-\d+$/, '');
+    let found = free.get(stem);
+    if (found === undefined) {
+      let number = 2;
+      while (taken.has(`${stem}-${number}`)) number += 1;
+      found = `${stem}-${number}`;
+      free.set(stem, found);
+    }
+    return found;
+  };
 }

@@ -13,7 +13,7 @@ const analysed = (text: string): JobAnalysis => engine().analyse(JOB, text);
 
 const SIZE = 400;
 /** Double the text may cost double the work, and a little for what is sorted; of what grows with the square it would be four times. */
-const MOST_GROWTH = 2.8;
+const MOST_GROWTH = 2.4;
 
 describe.each(HOSTILE)('$name', ({ text }) => {
   test('in a job file each fault is told where it stands', () => {
