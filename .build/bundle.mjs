@@ -25,8 +25,9 @@ const common = {
   bundle: true,
   metafile: true,
   sourcemap: production ? false : 'linked',
-  minify: production,
-  keepNames: true,
+  // Names stay what they are, for traces of faults. `keepNames` would do it too, but takes a third of the server's time.
+  minifyWhitespace: production,
+  minifySyntax: production,
   legalComments: 'linked',
   logLevel: 'warning',
   charset: 'utf8',

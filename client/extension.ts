@@ -68,7 +68,7 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
     language.onNotification(CHANGED, (said: unknown) => {
       if (!isOfFile(said)) return;
       status.changed(said);
-      for (const one of panels) one.changed(said.uri);
+      for (const one of panels) one.changed(said.uri, versionOf(said));
     }),
     language.onDidChangeState(({ newState }) => {
       for (const one of panels) {
@@ -137,6 +137,10 @@ async function shown(given: unknown): Promise<void> {
 
 function isOfFile(said: unknown): said is object & { readonly uri: string } {
   return typeof said === 'object' && said !== null && 'uri' in said && typeof said.uri === 'string';
+}
+
+function versionOf(said: object): number | null {
+  return 'version' in said && typeof said.version === 'number' ? said.version : null;
 }
 
 /** What becomes of a drawing, by command. */

@@ -5,8 +5,11 @@ import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
 import { identityOf, withoutUnfinished, type Lines } from './writing.js';
 
-/** Findings come this long after the last key, so that a burst of keys is analysed once... */
-const QUIET_MS = 25;
+/**
+ * Findings come this long after the last key: a burst of keys is analysed once, and the drawing of a key, which is asked for at
+ * once, is on its way before them...
+ */
+const QUIET_MS = 50;
 /** ...but no later than this after the first of them, however long the burst. */
 const LATEST_MS = 200;
 

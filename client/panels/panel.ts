@@ -101,7 +101,8 @@ export abstract class Panel<
     return this.#closed;
   }
 
-  changed(uri: string): void {
+  /** @param _version what the server has worked out of a file; null where it does not say */
+  changed(uri: string, _version: number | null): void {
     if (uri === this.uri) void this.refresh();
   }
 

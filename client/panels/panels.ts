@@ -12,7 +12,7 @@ export interface Shown<Subject> extends OfFile {
   readonly isKept: boolean;
   show(subject: Subject): void;
   reveal(): void;
-  changed(uri: string): void;
+  changed(uri: string, version: number | null): void;
   trouble(message: string): void;
   refresh(): Promise<void>;
 }
@@ -89,9 +89,9 @@ export class Panels<Subject extends OfFile, View extends Shown<Subject>> impleme
     return Promise.resolve();
   }
 
-  /** The server has worked out a new text of a file, or another shop file for it. */
-  changed(uri: string): void {
-    for (const view of this.#views.keys()) view.changed(uri);
+  /** The server has worked out this version of a file, or it is to be seen anew with another shop file. */
+  changed(uri: string, version: number | null): void {
+    for (const view of this.#views.keys()) view.changed(uri, version);
   }
 
   trouble(message: string): void {

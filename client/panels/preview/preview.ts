@@ -27,6 +27,9 @@ export interface AskForDrawings {
   readonly moveShelf: (params: MoveShelfParams) => Promise<unknown>;
 }
 
+/** The findings of what is drawn already are asked for when the keys have rested: the next key comes first. */
+const REST_MS = 150;
+
 /** What a preview works with. */
 interface Means {
   readonly ask: AskForDrawings;
@@ -65,6 +68,7 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
   #held: Held | null = null;
   /** While the cursor is on its way to where a thing drawn comes from. */
   #isLeading = false;
+  #resting: ReturnType<typeof setTimeout> | undefined;
   /** Where the cursor last stood in the file, for while no editor shows it. */
   #lastCursor: vscode.Position | null;
 
@@ -77,6 +81,7 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
       subscriptions: [
         vscode.window.onDidChangeActiveTextEditor((editor) => this.#editorChanged(editor)),
         vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.#cursorMoved(textEditor)),
+        vscode.workspace.onDidChangeTextDocument(({ document }) => this.#textChanged(document)),
       ],
       onClosed: means.onClosed,
     });
@@ -93,6 +98,18 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
 
   show(subject: Subject): void {
     this.#change(subject);
+  }
+
+  /** The cursor that a key moves has asked for the new text already; what comes now can only be other findings. */
+  override changed(uri: string, version: number | null): void {
+    if (uri !== this.uri) return;
+    clearTimeout(this.#resting);
+    if (version === null || this.#reply?.uri !== uri || this.#reply.version !== version) void this.refresh();
+    else this.#resting = setTimeout(() => void this.refresh(), REST_MS);
+  }
+
+  protected override closed(): void {
+    clearTimeout(this.#resting);
   }
 
   /** Opens one more preview, which stays on what this one shows. */
@@ -184,6 +201,11 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
     const uri = editor.document.uri.toString();
     this.#lastCursor = editor.selection.active;
     if (uri !== this.subject.uri) this.#change({ uri, carcass: null, panel: null });
+  }
+
+  /** Where the cursor is not followed, nothing else asks for the new text as soon. */
+  #textChanged(document: vscode.TextDocument): void {
+    if (!this.subject.follow && document.uri.toString() === this.subject.uri) void this.refresh();
   }
 
   #cursorMoved(editor: vscode.TextEditor): void {
