@@ -11,6 +11,7 @@ const CORE_ORDER = [
   ['job', 'shared-core/job/'],
   ['mentions', 'shared-core/mentions/'],
   ['carcass', 'shared-core/carcass/'],
+  ['wall', 'shared-core/wall/'],
   ['hung', 'shared-core/hung/'],
   ['boring', 'shared-core/boring/'],
   ['machining', 'shared-core/machining/'],
@@ -168,7 +169,14 @@ module.exports = {
       comment: 'The page in the panel has only the core and itself.',
       severity: 'error',
       from: { path: at('client/webview/') },
-      to: { path: [at('client/(?!webview/)'), 'node_modules/', '^vscode'] },
+      to: { path: [at('client/(?!webview/)'), 'node_modules/(?!(@types/)?three/)', '^vscode'] },
+    },
+    {
+      name: 'only-the-box-view-is-solid',
+      comment: 'The library that draws solids is large: it is loaded with the page that needs it, and with no other.',
+      severity: 'error',
+      from: { path: at('(shared-core|server|client)/'), pathNot: at('client/webview/box/') },
+      to: { path: 'node_modules/(@types/)?three/' },
     },
     {
       name: 'webview-has-no-node',

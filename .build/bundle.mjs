@@ -77,7 +77,7 @@ const bundles = [
     },
   },
   {
-    entryPoints: ['preview', 'machine', 'shop'].flatMap((page) =>
+    entryPoints: ['preview', 'box', 'machine', 'shop'].flatMap((page) =>
       ['ts', 'css'].map((kind) => ({ in: `client/webview/${page}/${page}.${kind}`, out: page })),
     ),
     outdir: 'dist/webview',

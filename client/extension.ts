@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { LSPErrorCodes, ResponseError, State, type BaseLanguageClient } from 'vscode-languageclient';
 import type { MachineStepMethod } from '../shared-core/drawing/messages/machine-view.js';
+import type { BoxMethod } from '../shared-core/drawing/messages/box-view.js';
 import type { DrawingMethod } from '../shared-core/drawing/messages/drawing.js';
 import type { PictureMethod, PictureUse } from '../shared-core/drawing/messages/picture.js';
 import type { MoveShelfMethod } from '../shared-core/drawing/messages/shelves.js';
@@ -11,6 +12,7 @@ import { say } from './messages.js';
 import { REFERENCE_COMMAND } from './language.js';
 import { newFile } from './new-file.js';
 import { wordsOf } from './panels/latest.js';
+import { boxPanels, showBox } from './panels/box/show.js';
 import { machinePanels, showMachines } from './panels/machine/show.js';
 import { shopPanels, showShop } from './panels/shop/show.js';
 import { previewPanels, showPreview, withPreview } from './panels/preview/show.js';
@@ -18,6 +20,7 @@ import { openReference } from './reference.js';
 import { openJobOfShop, openShop } from './shop-files.js';
 import { StatusItem } from './status.js';
 
+const BOX: BoxMethod = 'borewright/box';
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const PICTURE: PictureMethod = 'borewright/picture';
 const MOVE_SHELF: MoveShelfMethod = 'borewright/moveShelf';
@@ -61,7 +64,8 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
     step: (params) => ask(MACHINE_STEP, params),
   });
   const shops = shopPanels(context.extensionUri, (params) => ask(SHOP_VIEW, params));
-  const panels = [previews, machines, shops];
+  const boxes = boxPanels(context.extensionUri, (params) => ask(BOX, params));
+  const panels = [previews, boxes, machines, shops];
   context.subscriptions.push(
     status,
     tellsCursor(language),
@@ -80,7 +84,7 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
     vscode.commands.registerCommand(REFERENCE_COMMAND, (page: unknown, anchor: unknown) =>
       openReference(context.extensionUri, page, anchor),
     ),
-    ...commandsOf(language, ask, { previews, machines, shops }),
+    ...commandsOf(language, ask, { previews, boxes, machines, shops }),
   );
   const started = language.start().catch((fault: unknown) => {
     void vscode.window.showErrorMessage(say.notStarted(wordsOf(fault)));
@@ -92,7 +96,7 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
 function commandsOf(
   language: BaseLanguageClient,
   ask: (method: string, params: object) => Promise<unknown>,
-  { previews, machines, shops }: AllPanels,
+  { previews, boxes, machines, shops }: AllPanels,
 ): readonly vscode.Disposable[] {
   const { registerCommand: command } = vscode.commands;
   return [
@@ -108,6 +112,10 @@ function commandsOf(
     ...Object.entries(PICTURES).map(([name, use]) =>
       command(name, () => withPreview(previews, (preview) => preview.picture(use))),
     ),
+    command('borewright.showBoxView', async (given: unknown) => {
+      await shown(given);
+      showBox(boxes);
+    }),
     command('borewright.showMachineView', (...named: readonly unknown[]) => showMachines(machines, 'machine', named)),
     command('borewright.showSetupList', (...named: readonly unknown[]) => showMachines(machines, 'list', named)),
     command('borewright.showShopMachines', () => showShop(shops)),
@@ -121,6 +129,7 @@ function commandsOf(
 
 interface AllPanels {
   readonly previews: ReturnType<typeof previewPanels>;
+  readonly boxes: ReturnType<typeof boxPanels>;
   readonly machines: ReturnType<typeof machinePanels>;
   readonly shops: ReturnType<typeof shopPanels>;
 }

@@ -42,6 +42,7 @@ export { nearestName } from './schema/nearest.js';
 
 // Drawings, set-ups and their order.
 export { drawingOf, type DrawnDocument } from './service/drawing.js';
+export { boxesOf } from './service/box-view.js';
 export { shopView } from './service/shop-view.js';
 export { shelfMoved } from './service/move-shelf.js';
 export { pictureOf } from './service/picture.js';
@@ -72,6 +73,7 @@ export { replayedPlan } from './service/set-up-plan.js';
 // What client and server say to each other about drawings.
 export type { DrawingParams, DrawingReply } from './drawing/messages/drawing.js';
 export type { MoveShelfParams, MoveShelfReply } from './drawing/messages/shelves.js';
+export type { BoxParams, BoxReply } from './drawing/messages/box-view.js';
 export type { ShopViewParams, ShopViewReply } from './drawing/messages/shop-view.js';
 export type { PictureParams, PictureReply } from './drawing/messages/picture.js';
 export type { MachineStepParams, MachineStepReply } from './drawing/messages/machine-view.js';

@@ -3,6 +3,7 @@ import { labels, phrases } from '../../shared-core/words/told.js';
 export const TITLES = labels({
   boreMap: 'Bohrbild',
   allPanels: 'Alle Platten',
+  boxView: 'Schrankansicht',
   machineView: 'Maschinenansicht',
   setUpList: 'Rüstliste',
   machines: 'Maschinen',
@@ -11,6 +12,7 @@ export const TITLES = labels({
 export const say = phrases({
   titled: (what: string, kept: string, file: string) => `${what} ${kept === '' ? '' : `${kept} · `}${file}`,
   openJobForBores: () => 'Öffnen Sie eine Auftragsdatei (NAME.carcass.yaml), um ihre Bohrungen zu sehen.',
+  openJobForBox: () => 'Öffnen Sie eine Auftragsdatei (NAME.carcass.yaml), um ihre Schränke zu sehen.',
   openJobForSetUps: () => 'Öffnen Sie eine Auftragsdatei (NAME.carcass.yaml), um ihre Rüstungen zu sehen.',
   openShop: () => 'Öffnen Sie eine Werkstattdatei (NAME.shop.yaml), um ihre Maschinen zu sehen.',
   noBoreMap: () => 'Klicken Sie zuerst in ein Bohrbild. Der Befehl gilt seiner Zeichnung.',

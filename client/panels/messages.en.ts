@@ -4,6 +4,7 @@ import { labels, phrases } from '../../shared-core/words/told.js';
 export const TITLES = labels({
   boreMap: 'Bore map',
   allPanels: 'All panels',
+  boxView: 'Box view',
   machineView: 'Machine view',
   setUpList: 'Set-up list',
   machines: 'Machines',
@@ -14,6 +15,7 @@ export const say = phrases({
   /** @param kept the carcass and panel that the view stays on; '' where it stays on none */
   titled: (what: string, kept: string, file: string) => `${what} ${kept === '' ? '' : `${kept} · `}${file}`,
   openJobForBores: () => 'Open a job file (NAME.carcass.yaml) to see its bores.',
+  openJobForBox: () => 'Open a job file (NAME.carcass.yaml) to see its cabinets.',
   openJobForSetUps: () => 'Open a job file (NAME.carcass.yaml) to see its set-ups.',
   openShop: () => 'Open a shop file (NAME.shop.yaml) to see its machines.',
   noBoreMap: () => 'Click into a bore map first. The command acts on its drawing.',

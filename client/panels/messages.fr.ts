@@ -3,6 +3,7 @@ import { labels, phrases } from '../../shared-core/words/told.js';
 export const TITLES = labels({
   boreMap: 'Plan de perçage',
   allPanels: 'Tous les panneaux',
+  boxView: 'Vue du meuble',
   machineView: 'Vue de la machine',
   setUpList: 'Liste des réglages',
   machines: 'Les machines',
@@ -11,6 +12,7 @@ export const TITLES = labels({
 export const say = phrases({
   titled: (what: string, kept: string, file: string) => `${what} ${kept === '' ? '' : `${kept} · `}${file}`,
   openJobForBores: () => 'Ouvrez un fichier de travail (NAME.carcass.yaml) pour voir ses perçages.',
+  openJobForBox: () => 'Ouvrez un fichier de travail (NAME.carcass.yaml) pour voir ses meubles.',
   openJobForSetUps: () => 'Ouvrez un fichier de travail (NAME.carcass.yaml) pour voir ses réglages.',
   openShop: () => 'Ouvrez un fichier d’atelier (NAME.shop.yaml) pour voir ses machines.',
   noBoreMap: () => 'Cliquez d’abord dans un plan de perçage. La commande porte sur son dessin.',

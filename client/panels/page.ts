@@ -18,7 +18,7 @@ export function pageOptions(extension: vscode.Uri): vscode.WebviewOptions {
 
 /** A page: the name of its script and its style, and its title. */
 export interface Page {
-  readonly name: 'preview' | 'machine' | 'shop';
+  readonly name: 'preview' | 'box' | 'machine' | 'shop';
   readonly title: string;
 }
 

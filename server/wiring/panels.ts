@@ -1,16 +1,19 @@
 import type { CancellationToken } from 'vscode-languageserver';
+import type { BoxMethod, BoxParams } from '../../shared-core/drawing/messages/box-view.js';
 import type { DrawingMethod, DrawingParams } from '../../shared-core/drawing/messages/drawing.js';
 import type { MachineStepMethod, MachineStepParams } from '../../shared-core/drawing/messages/machine-view.js';
 import type { PictureMethod, PictureParams } from '../../shared-core/drawing/messages/picture.js';
 import type { MoveShelfMethod, MoveShelfParams } from '../../shared-core/drawing/messages/shelves.js';
 import type { ShopViewMethod, ShopViewParams } from '../../shared-core/drawing/messages/shop-view.js';
 import type { SetUpsMethod, SetUpsParams } from '../../shared-core/drawing/messages/set-ups.js';
+import { boxes } from '../features/box-view.js';
 import { drawing, moveShelf, picture } from '../features/drawing.js';
 import { machineStep } from '../features/machine-view.js';
 import { setUps } from '../features/set-ups.js';
 import { shopMachines } from '../features/shop-view.js';
 import type { Session } from './session.js';
 
+const BOX: BoxMethod = 'borewright/box';
 const DRAWING: DrawingMethod = 'borewright/drawing';
 const PICTURE: PictureMethod = 'borewright/picture';
 const MOVE_SHELF: MoveShelfMethod = 'borewright/moveShelf';
@@ -28,6 +31,9 @@ export function answerPanels({ connection, answer, lastPlans, orders }: Session)
   );
   connection.onRequest(MOVE_SHELF, (params: MoveShelfParams, token: CancellationToken) =>
     answer('moved shelf', params.uri, token, null, (file) => moveShelf(file, params)),
+  );
+  connection.onRequest(BOX, (params: BoxParams, token: CancellationToken) =>
+    answer('box view', params.uri, token, null, (file) => boxes(file, params)),
   );
   connection.onRequest(SHOP_VIEW, (params: ShopViewParams, token: CancellationToken) =>
     answer('shop view', params.uri, token, null, (file) => shopMachines(file, params)),

@@ -120,6 +120,9 @@ export const leftOutMessages = messages('left-out', {
   word: ({ word }: { readonly word: string }) => `When left out: \`${word}\`.`,
   none: () => 'When left out: none.',
   one: () => 'When left out: one.',
+  rightOfLast: () =>
+    'When left out: right of the carcass before it in the file that stands at the same wall and, as it does, on the floor or above it.',
+  onFloor: () => 'When left out: on the floor.',
   usualHeight: ({ length, kind }: Size, show) =>
     `When left out: ${show.exact(length)}, the shop’s usual height for \`kind: ${kind}\`.`,
   balancedHeight: ({ pitches, pitch }: { readonly pitches: number; readonly pitch: Micrometres }, show) =>
@@ -194,6 +197,24 @@ export const LEFT_OUT = {
     () => 1,
     () => say.one(),
   ),
+  place: {
+    as: 'each',
+    fields: {
+      at: workedOut(
+        (): Micrometres | null => null,
+        () => say.rightOfLast(),
+      ),
+      wall: usual(
+        () => 1,
+        () => say.one(),
+      ),
+      'above-floor': usual(
+        ({ habits, kind }) => (kind === 'wall' ? habits.hangHeight : 0),
+        (length, { kind }) => (kind === 'wall' ? say.length({ length }) : say.onFloor()),
+      ),
+    },
+    told: () => say.rightOfLast(),
+  },
   height: workedOut(
     ({ habits, kind }) => sizeOfKind(habits, kind).height,
     (height, { habits, kind }) =>

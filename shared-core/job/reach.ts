@@ -115,6 +115,7 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
   kind: always,
   count: always,
   width: always,
+  place: { own: always, inside: { at: always, wall: always, 'above-floor': always } },
   dividers: { own: always, inside: { at: always, board: always } },
   'fixed-shelves': shelf,
   'loose-shelves': shelf,

@@ -86,6 +86,14 @@ const doors = record('doors', 'The doors, and how they hang.', {
   buffer: optional(length('How far an overlay door stands off the front edges, on its buffers.', 0, 20)),
 });
 
+const place = record('place', 'Where the carcass stands along a wall.', {
+  at: optional(length('From the left end of the wall to the outside of its left side.', 0, 100_000)),
+  wall: optional(count('The wall, counted as the owner likes.', 1, 50)),
+  'above-floor': optional(
+    length('From the floor to its lower end; of one on a plinth, to the lower end of that.', 0, 5000),
+  ),
+});
+
 const panelChoices = record('panel', 'What differs on one panel of this carcass.', {
   board: optional(name('board', 'Board of this panel.')),
   rows: optional(rowChoice),
@@ -177,6 +185,13 @@ export const carcassSchema = record(
     width: required(length('Overall width of the carcass.', 50, 5000)),
     count: optional(
       count('How many equal ones are made. All are cut, banded and bored; they are drawn and checked once.', 1, 500),
+    ),
+    place: optional(
+      either(
+        'Where it stands along a wall: from the left end of the wall, or a map with more about it.',
+        place.fields.at.schema,
+        place,
+      ),
     ),
     ...shared,
     dividers: optional(

@@ -12,7 +12,7 @@ import { wantedOf } from '../findings/wanted.js';
 import { tell } from '../words/message.js';
 
 /** A carcass that can be drawn. `index` is null where the present text no longer has it. */
-interface Drawable {
+export interface Drawable {
   readonly index: number | null;
   readonly carcass: CarcassAnalysis;
   readonly stale: boolean;
@@ -68,7 +68,7 @@ export function drawingOf(
   };
 }
 
-function drawablesOf(analysis: JobAnalysis): readonly Drawable[] {
+export function drawablesOf(analysis: JobAnalysis): readonly Drawable[] {
   const present = analysis.carcasses.flatMap((_, index): Drawable[] => {
     const drawable = analysis.drawable(index);
     return drawable === null ? [] : [{ index, ...drawable }];
@@ -152,11 +152,11 @@ function rangesOf(
   return ranges;
 }
 
-function staleReason(name: string, index: number | null): Told {
+export function staleReason(name: string, index: number | null): Told {
   return tell((index === null ? say.placeBroken : say.carcassBroken)({ name }), 'mm');
 }
 
-function reasonFor(analysis: JobAnalysis): Told {
+export function reasonFor(analysis: JobAnalysis): Told {
   const first = analysis.known().find(({ finding }) => finding.severity === 'error');
   const why = first === undefined ? say.noCarcasses() : say.notDrawnYet({ fault: first.finding.message });
   return tell(why, analysis.reader);

@@ -105,6 +105,16 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'door-bottom-reveal': orBefore(
     length('The same at the bottom: from the lower end of the carcass up to the door.', 0, 500),
   ),
+  'hang-height': orBefore(
+    length(
+      'Usual height of the lower end of a wall carcass above the floor; it shows where carcasses stand along a wall.',
+      0,
+      3000,
+    ),
+  ),
+  'worktop-thickness': orBefore(
+    length('Thickness of the worktop that is drawn over base carcasses along a wall; 0 for none.', 0, 200),
+  ),
   'door-buffer': orBefore(length('How far an overlay door usually stands off the front edges, on its buffers.', 0, 20)),
 });
 

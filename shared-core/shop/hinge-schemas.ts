@@ -1,5 +1,5 @@
 import { required, usually } from '../schema/fields.js';
-import { count, length, list, record, span } from '../schema/schema.js';
+import { count, length, list, number, record, span } from '../schema/schema.js';
 
 /** A hinge whose cup is bored into the door, and whose plate is screwed onto the upright. */
 export const hinge = record('hinge', 'A hinge with a cup in the door and a plate on the side.', {
@@ -23,4 +23,17 @@ export const hinge = record('hinge', 'A hinge with a cup in the door and a plate
   'plate-depth': required(length('Depth of these bores.', 3, 60)),
   'body-height': required(length('Height that hinge and plate need, half of it above the centre of the cup.', 10, 300)),
   'body-depth': required(length('How far hinge and plate reach back from the door.', 10, 300)),
+  opening: usually(number('How far the door opens, in degrees.', 30, 270), 110),
+  'axis-from-edge': usually(
+    length('From the hinge edge of the door to the line that it turns about; negative beyond the edge.', -60, 60),
+    0,
+  ),
+  'axis-from-front': usually(
+    length(
+      'From the outside face of the door to the line that it turns about; negative in front of the door.',
+      -60,
+      60,
+    ),
+    0,
+  ),
 });

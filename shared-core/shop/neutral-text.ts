@@ -1,6 +1,6 @@
 /**
  * The shop that stands in where a job names none, as the file that its owner could write. Pitch, setback, row holes, board
- * thicknesses, dowel sizes, play of backs, gaps and hinges of doors and limits of joints are common practice, no source; machines, times,
+ * thicknesses, dowel sizes, play of backs, gaps and hinges of doors, heights along a wall and limits of joints are common practice, no source; machines, times,
  * tolerances and the label sheet are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
@@ -62,6 +62,8 @@ hinges:
     plate-depth: 13
     body-height: 62
     body-depth: 80
+    # Degrees. Where the line that the door turns about is not its outer corner, write axis-from-edge and axis-from-front.
+    opening: 110
 
 vertical-heads:
   face-head:
@@ -223,6 +225,9 @@ habits:
   # Under a worktop, or under the carcass above.
   door-top-reveal: 3
   door-bottom-reveal: 0
+  # From the floor to the lower end of wall carcasses, and the thickness of the worktop: as they are drawn along a wall.
+  hang-height: 1450
+  worktop-thickness: 38
   # What the buffers hold an overlay door off the front edges.
   door-buffer: 2
 

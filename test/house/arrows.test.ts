@@ -67,6 +67,7 @@ const FAULTS: readonly (readonly [string, string, string, string])[] = [
   ['a client that sees the server', 'client-sees-no-server', 'client/a.ts', '../server/good.js'],
   ['an extension that computes', 'extension-computes-nothing', 'client/b.ts', '../shared-core/boring/good.js'],
   ['a page that sees the extension', 'webview-stands-alone', 'client/webview/a.ts', '../good.js'],
+  ['another page with solids', 'only-the-box-view-is-solid', 'client/webview/c.ts', 'three'],
   ['a page that sees Node', 'webview-has-no-node', 'client/webview/b.ts', 'node:path'],
   ['a cycle', 'no-cycles', 'shared-core/carcass/a.ts', './b.js'],
   ['a cycle of types', 'no-cycles-of-types', 'shared-core/tolerance/a.ts', './b.js'],

@@ -247,6 +247,26 @@ export function standsClear({ min, max }: Box, parts: readonly Part[]): boolean 
   return parts.every(({ solid, box }) => apart(box, { min, max }) || body.intersect(solid).volume() <= NOTHING);
 }
 
+/**
+ * The solids that a panel runs into as it is turned about an upright line: the name of each, and at how many degrees it is met
+ * first. Degrees count against the clock for who looks down.
+ */
+export function metWhileTurning(
+  panel: Part,
+  others: readonly Part[],
+  line: { readonly x: number; readonly y: number },
+  degrees: readonly number[],
+): ReadonlyMap<string, number> {
+  const met = new Map<string, number>();
+  for (const angle of degrees) {
+    const turned = panel.solid.translate([-line.x, -line.y, 0]).rotate([0, 0, angle]).translate([line.x, line.y, 0]);
+    const box = turned.boundingBox();
+    for (const { name, solid, box: other } of others)
+      if (!met.has(name) && !apart(box, other) && turned.intersect(solid).volume() > NOTHING) met.set(name, angle);
+  }
+  return met;
+}
+
 /** How much of a room is left open by panels that stand before it or in it, seen along y. Cubic micrometres. */
 export function leftOpen(room: Box, before: readonly Part[]): number {
   const [min, max] = [room.min[1] - OUTSIDE, room.max[1] + OUTSIDE];

@@ -1,7 +1,8 @@
 import { roleOf, ROLES } from '../../carcass/roles.js';
-import type { Panel, Point3 } from '../../carcass/model.js';
+import type { Panel } from '../../carcass/model.js';
 import { extentsOf, type Extents } from '../../carcass/pose.js';
 import type { Reader } from '../../length/reader.js';
+import { apart } from '../../drawing/apart.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
 import type { PathShape, Point, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
 import { asItIs } from '../../words/told.js';
@@ -24,7 +25,7 @@ export function explodedScene(
   numbers: ReadonlyMap<string, number>,
   reader: Reader,
 ): Scene {
-  const placed = apart(panels);
+  const placed = placedApart(panels);
   const box = placed.map(({ at }) => corners(at)).flat();
   const xs = box.map(({ x }) => x);
   const ys = box.map(({ y }) => y);
@@ -48,20 +49,15 @@ interface Placed {
 
 const mm = (length: number): number => length / 1000;
 
-function apart(panels: readonly Panel[]): readonly Placed[] {
-  const all = panels.map((panel) => ({ panel, box: extentsOf(panel) }));
-  const middle = (axis: keyof Extents): number => {
-    const from = Math.min(...all.map(({ box }) => box[axis].from));
-    const to = Math.max(...all.map(({ box }) => box[axis].to));
-    return (from + to) / 2;
-  };
-  const centre: Point3 = { x: middle('x'), y: middle('y'), z: middle('z') };
-  return all.map(({ panel, box }) => {
-    const moved = (axis: keyof Extents): { from: number; to: number } => {
-      const { from, to } = box[axis];
-      const by = ((from + to) / 2 - centre[axis]) * APART;
-      return { from: mm(from + by), to: mm(to + by) };
-    };
+function placedApart(panels: readonly Panel[]): readonly Placed[] {
+  const moves = apart(panels, APART);
+  return panels.map((panel) => {
+    const box = extentsOf(panel);
+    const move = moves.get(panel.key)!;
+    const moved = (axis: keyof Extents): { from: number; to: number } => ({
+      from: mm(box[axis].from + move[axis]),
+      to: mm(box[axis].to + move[axis]),
+    });
     return { panel, at: { x: moved('x'), y: moved('y'), z: moved('z') } };
   });
 }

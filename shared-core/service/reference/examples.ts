@@ -16,6 +16,7 @@ carcasses:
     kind: base
     width: 900
     count: 2
+    place: { wall: 2, at: 350, above-floor: 0 }
     height: 743
     band: ash-1
     top: rails
@@ -109,6 +110,9 @@ hinges:
     plate-depth: 13
     body-height: 60
     body-depth: 80
+    opening: 105
+    axis-from-edge: 2
+    axis-from-front: -1.5
 
 bits: [5, 7, 8, 10, 15, 35]
 

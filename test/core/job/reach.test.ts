@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { CarcassAnalysis } from '../../../shared-core/engine.js';
 import { wouldCount } from '../../../shared-core/findings/circumstances.js';
 import { reachAt } from '../../../shared-core/job/reach.js';
+import { neutralShop } from '../../../shared-core/shop/neutral.js';
+import { lineUp } from '../../../shared-core/wall/line-up.js';
 import { analysed, BASES, keysOf, plainLines, withKey } from './key-trials.js';
 
 // Every key of a carcass, written beside many others, must do what the table of its reach says: change something, or nothing.
@@ -9,9 +11,13 @@ import { analysed, BASES, keysOf, plainLines, withKey } from './key-trials.js';
 /** All that comes of a carcass, without where it stands in the text. */
 function outcome({ spec, carcass, boring, operations, known }: CarcassAnalysis): string {
   const said = known.filter(({ rule }) => rule !== 'value-unused').map(({ rule, panel }) => [rule, panel]);
+  const standing =
+    spec &&
+    carcass &&
+    lineUp([{ spec, carcass }], neutralShop.habits).map(({ number, stands }) => [number, stands.map(({ at }) => at)]);
   const machines = operations?.operations.map(({ machine }) => machine.name);
   return JSON.stringify(
-    [carcass, boring, machines, said, spec?.note, spec?.machines.clamp?.value],
+    [carcass, boring, machines, said, spec?.note, spec?.machines.clamp?.value, standing],
     (key, value: unknown) => (['place', 'path', 'measured'].includes(key) ? undefined : value),
   );
 }

@@ -11,6 +11,7 @@ import { drawStep } from '../../../shared-core/service/machine-step.js';
 import { sharedLoadOf } from '../../../shared-core/service/shared-load.js';
 import { replayedPlan } from '../../../shared-core/service/set-up-plan.js';
 import { explain } from '../../../shared-core/service/hover.js';
+import { boxesOf } from '../../../shared-core/service/box-view.js';
 import { listSetUps, unboredHoles } from '../../../shared-core/service/set-ups.js';
 import { coverSolver } from '../../../server/cover-solver.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
@@ -213,6 +214,8 @@ function sayNothing(): void {
   const params = { uri: document.uri, view: 'panel', position: null, carcass: null, panel: null } as const;
   const shop = { kind: 'shop', analysis: readShop(NEUTRAL_SHOP_TEXT) } as unknown as AnalysedFile;
   drawingOf(shop, document, params, null);
+  boxesOf(shop, document, { ...params, what: 'carcass' }, null);
+  sayWalls(document);
   listSetUps(shop, document, null, null);
   const edits = opened();
   for (const text of [SOUND, SOUND.replace('width: 600', 'width: wide'), SOUND.replace(/ {2}bar:[^]*/, '  bar\n')]) {
@@ -230,6 +233,15 @@ function sayNothing(): void {
   const address = { uri: document.uri, setUp: 'none', carcass: 'none', panel: 'left', step: 0 };
   drawStep(kitchen, document, plan, address, null);
   drawStep(kitchen, document, plan, { ...address, carcass: kitchen.carcasses[0]!.name }, null);
+}
+
+/** What cabinets in three dimensions say: one by itself, with doors, and many along a wall. */
+function sayWalls(document: Parameters<typeof boxesOf>[1]): void {
+  const analysis = analyse(
+    'carcasses:\n  low: { kind: base, width: 600, doors: pair, loose-shelves: [516] }\n  high: { kind: wall, width: 400, count: 20 }\n',
+  );
+  for (const what of ['carcass', 'wall'] as const)
+    boxesOf({ kind: 'job', analysis }, document, { uri: document.uri, what, position: null, carcass: 'low' }, null);
 }
 
 /** What the view of a shop’s machines says: of whole ones, of one whose text has an error, and of none. */

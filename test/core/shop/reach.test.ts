@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { parseDocument } from 'yaml';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
-import { panelsOf, paperOf } from '../../../shared-core/service.js';
+import { boxesOf, panelsOf, paperOf } from '../../../shared-core/service.js';
 import type { Fields, Schema } from '../../../shared-core/schema/schema.js';
 import { shopSchema } from '../../../shared-core/shop/schema.js';
 import { toleranceOf } from '../../../shared-core/tolerance/tolerance.js';
@@ -153,6 +153,13 @@ function others(schema: Schema, path: Path): readonly unknown[] {
 const textOf = (thing: unknown): string =>
   JSON.stringify(thing, (key, value: unknown) => (['place', 'path'].includes(key) ? undefined : value));
 
+/** The carcasses of a job in three dimensions. */
+function boxes(job: JobAnalysis, carcass: string, what: 'carcass' | 'wall'): unknown {
+  const range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+  const shown = { uri: job.uri, version: 1, toRange: () => range };
+  return boxesOf({ kind: 'job', analysis: job }, shown, { uri: job.uri, what, position: null, carcass }, null);
+}
+
 /** What is told and what is printed, in steps from the quickest on. */
 const STEPS: readonly ((job: JobAnalysis) => Promise<string>)[] = [
   (job) => Promise.resolve(textOf(job.known().map(({ finding: { rule, message } }) => [rule, message]))),
@@ -166,7 +173,11 @@ const STEPS: readonly ((job: JobAnalysis) => Promise<string>)[] = [
       carcass === null || boring === null ? null : toleranceOf({ name, carcass, boring, setUps, shop: job.shop }),
     );
     const data = [panelsOf(job).asData(), await Promise.all(papers.map((name) => paperOf(name, job, coverSolver)))];
-    return textOf([data, strays]);
+    return textOf([
+      data,
+      strays,
+      ...(['carcass', 'wall'] as const).flatMap((what) => job.carcasses.map(({ name }) => boxes(job, name, what))),
+    ]);
   },
 ];
 

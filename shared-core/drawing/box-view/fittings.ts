@@ -1,0 +1,91 @@
+import { boreAxis } from '../../boring/axis.js';
+import { matings, type Mate } from '../../boring/matings.js';
+import type { Bore } from '../../boring/model.js';
+import type { Panel, Point3 } from '../../carcass/model.js';
+import { opposite, UNIT } from '../../carcass/pose.js';
+import { kindOf, type Fitting } from '../../fittings/kinds.js';
+import { PURPOSES, purposeOf } from '../../fittings/purposes.js';
+import type { HungDoor } from '../../hung/model.js';
+import type { Micrometres } from '../../length/units.js';
+import { asItIs } from '../../words/told.js';
+import type { Drawn } from '../drawn.js';
+import type { BoxFitting } from './scene.js';
+
+/** What holds the carcass together, and what its doors hang on. */
+export function fittingsOf(drawn: Drawn): readonly BoxFitting[] {
+  const panels = new Map(drawn.carcass.panels.map((panel) => [panel.key, panel]));
+  return [...inJoints(drawn, panels), ...drawn.boring.hung.flatMap((door) => ofHinges(door, drawn.boring.bores))];
+}
+
+function inJoints(drawn: Drawn, panels: ReadonlyMap<string, Panel>): readonly BoxFitting[] {
+  const { carcass, boring } = drawn;
+  const mated = new Set<string>();
+  const standing = matings(carcass, boring).flatMap(({ joint, mates }) =>
+    mates.map((mate) => {
+      mated.add(mate.face.id).add(mate.end.id);
+      return inBoth(joint.fitting, mate, panels.get(mate.end.panel)!);
+    }),
+  );
+  const joints = new Set(carcass.joints.map(({ id }) => id));
+  // What is let into a bore of its own, such as the cam that draws a bolt, fills it.
+  const letIn = boring.bores.filter(
+    (bore) =>
+      joints.has(bore.group) && bore.fitting !== null && purposeOf(bore).mate === null && bore.purpose !== 'spare',
+  );
+  return [...standing, ...letIn.map((bore) => filling(bore, panels.get(bore.panel)!))];
+}
+
+/**
+ * What stands in two bores that meet: as long as the fitting is, with the same play at both of its ends; where its length
+ * in them is not told, as long as they are deep.
+ */
+function inBoth(fitting: Fitting, { face, end, depthSum }: Mate, panel: Panel): BoxFitting {
+  const { entry, direction } = boreAxis(panel, end);
+  const told = end.fitting === fitting.name ? kindOf(fitting).joint.lengthInBoth(fitting) : null;
+  const long = told ?? depthSum;
+  const play = Math.floor((depthSum - long) / 2);
+  return {
+    key: `${end.id}+${face.id}`,
+    called: asItIs(end.fitting ?? fitting.name),
+    on: end.panel,
+    ink: purposeOf(end).ink,
+    solid: {
+      kind: 'cylinder',
+      from: along(entry, opposite(direction), face.depth - play),
+      along: direction,
+      length: long,
+      diameter: Math.min(face.diameter, end.diameter),
+    },
+  };
+}
+
+function filling(bore: Bore, panel: Panel): BoxFitting {
+  const { entry, direction, length } = boreAxis(panel, bore);
+  return {
+    key: bore.id,
+    called: asItIs(bore.fitting ?? ''),
+    on: bore.panel,
+    ink: purposeOf(bore).ink,
+    solid: { kind: 'cylinder', from: entry, along: direction, length, diameter: bore.diameter },
+  };
+}
+
+/** Of each hinge the cup, which goes with the door, and the room that hinge and plate need beside the upright. */
+function ofHinges({ door, upright, hinge, hinges }: HungDoor, bores: readonly Bore[]): readonly BoxFitting[] {
+  return hinges.flatMap(({ id, body }): readonly BoxFitting[] => {
+    const cups = bores.filter(({ panel, group, purpose }) => panel === door.key && group === id && purpose === 'cup');
+    const room: BoxFitting = {
+      key: id,
+      called: asItIs(hinge.name),
+      on: upright.key,
+      ink: PURPOSES.plate.ink,
+      solid: { kind: 'room', extents: body },
+    };
+    return [...cups.map((cup) => filling(cup, door)), room];
+  });
+}
+
+function along({ x, y, z }: Point3, axis: keyof typeof UNIT, by: Micrometres): Point3 {
+  const step = UNIT[axis];
+  return { x: x + step.x * by, y: y + step.y * by, z: z + step.z * by };
+}

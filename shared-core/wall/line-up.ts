@@ -1,0 +1,105 @@
+import { extentsOf, type Extents } from '../carcass/pose.js';
+import type { Carcass, Point3 } from '../carcass/model.js';
+import { isOfBox } from '../carcass/roles.js';
+import type { CarcassSpec } from '../carcass/spec.js';
+import type { Micrometres } from '../length/units.js';
+import type { Habits } from '../shop/model.js';
+
+// The frame of a wall: x to the right from its left end, y to the back with the wall at 0, so that what stands before it has
+// negative y, z up from the floor.
+
+const LEVELS = ['floor', 'above'] as const;
+
+/** A carcass that is to stand along a wall. */
+export interface ToStand {
+  readonly spec: CarcassSpec;
+  readonly carcass: Carcass;
+}
+
+/** Where a carcass stands: the origin of its frame in that of the wall, for each of the equal ones that are made. */
+export interface Stand<T extends ToStand> {
+  readonly one: T;
+  readonly at: readonly Point3[];
+  /** What all of them take up along the wall. */
+  readonly run: { readonly from: Micrometres; readonly to: Micrometres };
+}
+
+export interface Wall<T extends ToStand> {
+  readonly number: number;
+  /** In the order of the file. */
+  readonly stands: readonly Stand<T>[];
+  /** Each over neighbours of one height and depth without a gap, from the left. */
+  readonly worktops: readonly Extents[];
+}
+
+/**
+ * The walls of a job in the order of their numbers. A carcass without a place stands right of the last one at its level: on the
+ * floor or above it. One that stands on the floor and reaches up to where wall carcasses hang is at both.
+ */
+export function lineUp<T extends ToStand>(all: readonly T[], habits: Habits): readonly Wall<T>[] {
+  const numbers = [...new Set(all.map(({ spec }) => spec.place.wall.value))].sort((a, b) => a - b);
+  return numbers.map((number) => {
+    const here = all.filter(({ spec }) => spec.place.wall.value === number);
+    const stands = sideBySide(here, habits.hangHeight);
+    return { number, stands, worktops: worktopsOver(stands, habits.worktopThickness) };
+  });
+}
+
+function sideBySide<T extends ToStand>(all: readonly T[], hangHeight: Micrometres): readonly Stand<T>[] {
+  const next = { floor: 0, above: 0 };
+  return all.map((one) => {
+    const { spec, carcass } = one;
+    const width = spec.width.value;
+    const { y, z } = roomOf(carcass);
+    const isTall = !isAboveFloor(spec) && z.to - z.from > hangHeight;
+    const levels = isTall ? LEVELS : isAboveFloor(spec) ? (['above'] as const) : (['floor'] as const);
+    const from = spec.place.at?.value ?? Math.max(...levels.map((level) => next[level]));
+    const at = Array.from({ length: carcass.count }, (_, i): Point3 => ({
+      x: from + i * width,
+      y: 0 - y.to,
+      z: spec.place.aboveFloor.value - z.from,
+    }));
+    const to = from + carcass.count * width;
+    for (const level of levels) next[level] = to;
+    return { one, at, run: { from, to } };
+  });
+}
+
+export function isAboveFloor(spec: CarcassSpec): boolean {
+  return spec.place.aboveFloor.value > 0;
+}
+
+/** What the box and what stands under it take up in the carcass frame; doors hang before it. */
+function roomOf({ panels }: Carcass): Extents {
+  const boxes = panels.filter((panel) => panel.role !== 'door').map(extentsOf);
+  const run = (axis: keyof Extents) => ({
+    from: Math.min(...boxes.map((box) => box[axis].from)),
+    to: Math.max(...boxes.map((box) => box[axis].to)),
+  });
+  return { x: run('x'), y: run('y'), z: run('z') };
+}
+
+/** Whether a worktop lies on it. */
+export function bearsWorktop(spec: CarcassSpec): boolean {
+  return (spec.kind.value === 'base' || spec.kind.value === 'for-drawers') && !isAboveFloor(spec);
+}
+
+/** Where the top of a carcass stands above the floor. */
+export function topOf<T extends ToStand>({ one, at }: Stand<T>): Micrometres {
+  return at[0]!.z + Math.max(...one.carcass.panels.filter(isOfBox).map((panel) => extentsOf(panel).z.to));
+}
+
+function worktopsOver<T extends ToStand>(stands: readonly Stand<T>[], thickness: Micrometres): readonly Extents[] {
+  if (thickness === 0) return [];
+  const under = stands.filter(({ one }) => bearsWorktop(one.spec)).toSorted((a, b) => a.run.from - b.run.from);
+  const tops: Extents[] = [];
+  for (const stand of under) {
+    const z = topOf(stand);
+    const top = { x: stand.run, y: { from: stand.at[0]!.y, to: 0 }, z: { from: z, to: z + thickness } };
+    const last = tops.at(-1);
+    const goesOn = last?.x.to === top.x.from && last.y.from === top.y.from && last.z.from === top.z.from;
+    if (goesOn) tops[tops.length - 1] = { ...last, x: { from: last.x.from, to: top.x.to } };
+    else tops.push(top);
+  }
+  return tops;
+}
