@@ -4,6 +4,8 @@ export interface PatternTask {
   readonly spindles: number;
   /** Last spindle over wood, joint by joint of those that are usual; 0 where there is room for one alone. */
   readonly rooms: readonly number[];
+  /** How often a dowel in each of these rooms counts; once where nothing is said. */
+  readonly weights?: readonly number[];
   /** The same of joints that may stand back to back with others: these get a load beside the first one. */
   readonly backToBack?: readonly number[];
   /** Greatest distance between neighbours. */
@@ -24,7 +26,7 @@ export interface Pattern {
 }
 
 /**
- * Dowels of the first load in all usual joints, pitches behind their last bores, and both of the load beside it, in that order
+ * Dowels of the first load in all usual joints, by their weights, pitches behind their last bores, and both of the load beside it, in that order
  * of weight. Sums of costs compare as their parts do.
  */
 export type Cost = readonly [dowels: number, behind: number, besideDowels: number, besideBehind: number];
@@ -70,10 +72,10 @@ class Half {
   readonly #never: ReadonlySet<number>;
 
   constructor(task: PatternTask) {
-    const { spindles, rooms, backToBack, never, pinned } = task;
+    const { spindles, rooms, weights, backToBack, never, pinned } = task;
     this.#last = spindles - 1;
-    this.#load = new Steps(rooms, task);
-    this.#beside = new Steps(backToBack ?? [], task);
+    this.#load = new Steps(rooms, weights, task);
+    this.#beside = new Steps(backToBack ?? [], undefined, task);
     const pair = (k: number): number => Math.min(k, this.#last - k);
     const pinnedTo = (there: boolean): number[] =>
       [...(pinned ?? [])].filter((pin) => pin[1] === there).map(([k]) => k);
@@ -145,20 +147,23 @@ export const mirrored = (spindles: readonly number[], last: number): readonly nu
 /** What bits of one load, and steps between neighbours, cost in the rooms that it serves. */
 class Steps {
   readonly #reached: readonly number[];
+  readonly #weights: readonly number[];
   readonly #last: number;
   readonly #longest: number;
   readonly #tail: number;
 
-  constructor(rooms: readonly number[], { spindles, longest, tail }: PatternTask) {
+  constructor(rooms: readonly number[], weights: PatternTask['weights'], { spindles, longest, tail }: PatternTask) {
     this.#last = spindles - 1;
     this.#reached = rooms.map((room) => Math.min(room, this.#last));
+    this.#weights = weights ?? rooms.map(() => 1);
     this.#longest = longest;
     this.#tail = tail;
   }
 
   /** Dowels of a spindle and its image, in all rooms. */
   bits(k: number): number {
-    const bit = (at: number): number => this.#reached.filter((room) => at <= room).length;
+    const bit = (at: number): number =>
+      this.#reached.reduce((sum, room, index) => sum + (at <= room ? this.#weights[index]! : 0), 0);
     return bit(k) + (k === this.#last - k ? 0 : bit(this.#last - k));
   }
 

@@ -1,4 +1,5 @@
 import type { Micrometres } from '../length/units.js';
+import { combined } from './combined.js';
 import { isLess, sharedPattern, type Pattern, type PatternTask } from './pattern.js';
 
 /** How many pitches a rear rail may stand in front of its rearmost place so as to meet a load. */
@@ -38,7 +39,7 @@ export function rearOnLoad(load: readonly number[], rears: readonly number[], sp
 export function patternWithRails(task: PatternTask, { span, rears }: RailTask): Pattern | null {
   if (rears.length === 0 || rears.some((places) => places.length === 0)) return null;
   let best: Pattern | null = null;
-  for (const chosen of combinations(rears)) {
+  for (const chosen of combined(rears)) {
     for (const rail of railPatterns(Math.min(span, WIDEST))) {
       const pinned = pinnedBy(rail, [0, ...chosen], task.pinned);
       const found = pinned && sharedPattern({ ...task, pinned });
@@ -46,14 +47,6 @@ export function patternWithRails(task: PatternTask, { span, rears }: RailTask): 
     }
   }
   return best;
-}
-
-/** Each way to take one of each. */
-function combinations(lists: readonly (readonly number[])[]): readonly (readonly number[])[] {
-  return lists.reduce<readonly (readonly number[])[]>(
-    (ways, list) => ways.flatMap((way) => list.map((one) => [...way, one])),
-    [[]],
-  );
 }
 
 /** Every set of the spindles over a rail that has the first one. */

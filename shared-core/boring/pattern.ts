@@ -1,3 +1,4 @@
+import { evenPlaces } from '../book/even.js';
 import { mostMoved } from '../book/pattern.js';
 import { extent, type Interval } from '../carcass/interval.js';
 import type { SpindleLine } from '../carcass/spindle-line.js';
@@ -92,16 +93,6 @@ function placesOnLoad(
 
 const ownPlaces = (chosen: readonly number[], { start, last }: Run, stagger: boolean): readonly number[] =>
   stagger ? staggered(chosen, start, last) : chosen;
-
-/** The first, the last, and between them the fewest, evenly spread, that keep neighbours within the longest gap. */
-function evenPlaces(start: number, last: number, longest: number): readonly number[] {
-  const steps = last - start;
-  const gaps = Math.ceil(steps / longest);
-  const chosen = [start];
-  // The i-th of `gaps` equal parts of `steps`, rounded half up in whole numbers.
-  for (let i = 1; i <= gaps; i++) chosen.push(start + Math.floor((2 * i * steps + gaps) / (2 * gaps)));
-  return chosen;
-}
 
 /** Spindles beside the chosen ones; the chosen ones themselves where all are taken (the bores then collide, and a rule says so). */
 function staggered(chosen: readonly number[], start: number, last: number): readonly number[] {

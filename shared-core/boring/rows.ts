@@ -1,4 +1,4 @@
-import { usualClearDepth } from '../book/book.js';
+import { usualClearDepth } from '../book/usual.js';
 import { clearDepth } from '../carcass/panel.js';
 import { chosen } from '../carcass/choices.js';
 import type { Carcass, Panel } from '../carcass/model.js';

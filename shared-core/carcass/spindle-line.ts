@@ -1,5 +1,6 @@
 import { sharedLoad, type SharedLoad } from '../book/book.js';
 import type { Derived } from '../derived/derived.js';
+import { fittingNamed } from './choices.js';
 import type { CarcassSpec } from './spec.js';
 import type { Micrometres } from '../length/units.js';
 import type { Machine, Shop, VerticalHead } from '../shop/model.js';
@@ -11,7 +12,7 @@ export interface SpindleLine {
   readonly count: number;
   /** How near to its own front edge the end of a panel can be bored, whichever end it is; 0 where that is not known. */
   readonly nearest: Micrometres;
-  /** The spindles that joints of all depths share, counted from a front edge; null where each joint takes its own. */
+  /** The spindles that the joints of the carcass share with others, counted from a front edge; null where each joint takes its own. */
   readonly shared: SharedLoad | null;
 }
 
@@ -27,7 +28,7 @@ export function spindleLine(spec: CarcassSpec, shop: Shop, derived: Derived): Sp
 function sharedBy(head: VerticalHead, spec: CarcassSpec, shop: Shop, derived: Derived): SharedLoad | null {
   const ends = machineFor('ends', spec, shop);
   if (!shop.habits.sharePlaces || ends?.kind !== 'horizontal') return null;
-  return sharedLoad(head, ends, shop, derived);
+  return sharedLoad(head, ends, shop, fittingNamed(shop, spec.joint.value), spec.depth.value, derived);
 }
 
 /** The front edge lies against a stop of either hand, as one end or the other is bored. */

@@ -3,6 +3,7 @@ import type { LongForm, Unfolded } from '../schema/unfold.js';
 import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
 import type { CarcassKind, Habits } from '../shop/model.js';
 import { sizeOfKind } from '../shop/habits.js';
+import { usuallyHasRails } from '../shop/usual-top.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import { USUAL_BACK } from '../shop/back.js';
@@ -167,8 +168,7 @@ const shelf = (setback: (usage: Usage) => Micrometres) =>
     setback: length(setback),
   }) as const;
 
-/** A worktop closes what stands under it; every other carcass has a top of its own. */
-const usualTop = ({ kind }: Usage): TopHow => (kind === 'base' || kind === 'for-drawers' ? 'rails' : 'between');
+const usualTop = ({ kind }: Usage): TopHow => (usuallyHasRails(kind) ? 'rails' : 'between');
 
 /** In an open carcass rows would show. */
 const usualRows = ({ kind, hasLooseShelves }: Usage): RowChoice =>

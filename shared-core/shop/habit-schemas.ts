@@ -7,6 +7,13 @@ export const kindSize = record('size', 'Usual size of this kind of carcass.', {
     count('Number of pitches in the height. To them come the thicknesses that balance the row.', 2, 200),
   ),
   depth: orBefore(length('Depth.', 50, 3000)),
+  batch: optional(
+    count(
+      'How many of this kind are usually bored in one go. Where it is said of any kind, dowels are weighed against changed bits by the shop’s own times, and the load of bits that joints share is the one that takes the least time for such a batch; else it is the one with the fewest set-ups. It counts with `share-places: yes`.',
+      1,
+      1000,
+    ),
+  ),
 });
 
 const sizesByKind = {

@@ -4,6 +4,7 @@ import { companionsSaid } from '../fittings/read.js';
 import { camel } from '../schema/model.js';
 import { nearestName } from '../schema/nearest.js';
 import { errorAt, preferred } from '../schema/tell.js';
+import { habits } from './habit-schemas.js';
 import { say, type NamedSort, type NamingHabit, type Sort } from './messages.js';
 import type { CarcassKind, Habits, KindSize, MachineKind, Shop } from './model.js';
 import type { ShopInput } from './schema.js';
@@ -16,6 +17,9 @@ type MachineUse = keyof Habits['machines'];
 
 /** The usual size of a kind of carcass. */
 export const sizeOfKind = ({ sizes }: Pick<Habits, 'sizes'>, kind: CarcassKind): KindSize => sizes[camel(kind)];
+
+/** The kinds of carcasses, as a job writes them. */
+export const CARCASS_KINDS = Object.keys(habits.fields.sizes.schema.fields) as readonly CarcassKind[];
 
 /** Band name that leaves an edge bare. */
 export const NO_BAND = 'none';

@@ -61,12 +61,9 @@ function under(entries: readonly MapEntry[], path: Path, habits: Habits): readon
 
 /** Whether a value asks for something of shared places in a shop that shares none. */
 function lacksSharing([section, key, ...below]: Path, habits: Habits): boolean {
-  return (
-    !habits.sharePlaces &&
-    section === 'habits' &&
-    below.length === 0 &&
-    WITH_SHARED_PLACES[String(key)]?.(habits) === true
-  );
+  if (habits.sharePlaces || section !== 'habits') return false;
+  const isBatch = key === 'sizes' && below.length === 2 && below[1] === 'batch';
+  return isBatch || (below.length === 0 && WITH_SHARED_PLACES[String(key)]?.(habits) === true);
 }
 
 function whyAt(path: Path): string | null {

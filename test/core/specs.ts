@@ -133,7 +133,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     fenceOffset: { min: mm(20), max: mm(80) },
     extension: 0,
   };
-  const size = { height: null, pitches: 22, depth: mm(560) };
+  const size = { height: null, pitches: 22, depth: mm(560), batch: null };
   return {
     title: 'Test shop',
     unit: 'mm',

@@ -1,4 +1,4 @@
-import { usualClearDepth } from '../../book/book.js';
+import { usualClearDepth } from '../../book/usual.js';
 import { railSpan, rearOnLoad, rearsOfRail } from '../../book/rails.js';
 import type { Micrometres } from '../../length/units.js';
 import { say } from '../messages.js';

@@ -1,37 +1,13 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { setUpsOf } from '../../../shared-core/machining/plan/set-ups.js';
-import { readShop } from '../../../shared-core/shop/read.js';
 import type { Shop } from '../../../shared-core/shop/model.js';
 import { readJob } from '../machining/plan/jobs.js';
+import { smallShop, type Small } from './small-shop.js';
 
 // Whatever places the owner could list for the joints by hand, no list takes fewer set-ups than the shared load. Every pattern of
 // every joint is written into the job, bored and planned; nothing of the book is asked.
 
-const SHED = readFileSync(new URL('../../fixtures/shed.shop.yaml', import.meta.url), 'utf8');
 const [FIRST, PITCH, EDGE] = [21, 32, 12];
-
-interface Small {
-  readonly spindles: number;
-  readonly spacing: number;
-  /** Depths of base and wall units. */
-  readonly depths: readonly [number, number];
-}
-
-/** The shed with short heads and shallow carcasses. */
-function smallShop({ spindles, spacing, depths: [base, wall] }: Small, spare: 'yes' | 'no'): Shop {
-  const sizes = (['base', 'tall', 'for-drawers'] as const).map((kind) => `${kind}: { depth: ${base} }`);
-  const habits = `habits:
-  dowel-spacing: ${spacing}
-  spare-holes: ${spare}
-  sizes: { ${sizes.join(', ')}, wall: { depth: ${wall} }, open: { depth: ${wall} } }
-`;
-  const { shop, findings } = readShop(
-    SHED.replaceAll('spindles: 21', `spindles: ${spindles}`).replace('habits:\n', habits),
-  );
-  expect(findings.filter(({ severity }) => severity !== 'info')).toEqual([]);
-  return shop;
-}
 
 /** Every list of places that holds a panel which joins over `clear`: two at least, none too far from the next or from either end. */
 function patterns(clear: number, spindles: number, spacing: number): readonly (readonly number[])[] {
@@ -68,8 +44,8 @@ carcasses:
   };
   const counted = (text: string, shop: Shop): number =>
     setUpsOf(readJob(text, shop).map(({ operations }) => operations)).length;
-  const own = smallShop(small, 'no');
-  const shared = counted(job(null), smallShop(small, 'yes'));
+  const own = smallShop(small, ['spare-holes: no']);
+  const shared = counted(job(null), smallShop(small, ['spare-holes: yes']));
   let least = Infinity;
   let tried = 0;
   for (const bottom of patterns(base - 19, small.spindles, small.spacing))

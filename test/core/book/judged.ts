@@ -12,18 +12,19 @@ function boredBy(load: ReadonlySet<number>, spindles: number, room: number, hand
  */
 function judgedIn(
   rooms: readonly number[],
+  weights: readonly number[] | undefined,
   load: ReadonlySet<number>,
   { spindles, longest, tail }: PatternTask,
   mostInFront: number,
 ): [number, number] | null {
   let [dowels, behind] = [0, 0];
-  for (const room of rooms) {
+  for (const [index, room] of rooms.entries()) {
     const bored = boredBy(load, spindles, room, 'left');
     if (String(bored) !== String(boredBy(load, spindles, room, 'right'))) return null;
     if (bored.length < (room > 0 && spindles > 1 ? 2 : 1) || bored[0]! > mostInFront) return null;
     const open = Math.min(room, spindles - 1) - bored.at(-1)!;
-    if (open > tail || bored.some((place, index) => index > 0 && place - bored[index - 1]! > longest)) return null;
-    dowels += bored.length;
+    if (open > tail || bored.some((place, at) => at > 0 && place - bored[at - 1]! > longest)) return null;
+    dowels += bored.length * (weights?.[index] ?? 1);
     behind += open;
   }
   return [dowels, behind];
@@ -31,12 +32,12 @@ function judgedIn(
 
 /** What two loads cost by the definition of the task; null where they do not serve it. */
 export function judged(load: ReadonlySet<number>, beside: ReadonlySet<number>, task: PatternTask): Cost | null {
-  const own = judgedIn(task.rooms, load, task, 0);
+  const own = judgedIn(task.rooms, task.weights, load, task, 0);
   const backToBack = task.backToBack ?? [];
   if (own === null || backToBack.length === 0) return own && [...own, 0, 0];
   const other = [...beside].some((k) => load.has(k))
     ? null
-    : judgedIn(backToBack, beside, task, Math.max(1, Math.floor(task.longest / 2)));
+    : judgedIn(backToBack, undefined, beside, task, Math.max(1, Math.floor(task.longest / 2)));
   return other && [...own, ...other];
 }
 

@@ -8,6 +8,7 @@ const taskOf = (most: number): fc.Arbitrary<PatternTask> =>
   fc.record({
     spindles: fc.integer({ min: 1, max: most }),
     rooms: fc.array(fc.nat({ max: 12 }), { minLength: 1, maxLength: 4 }),
+    weights: fc.array(fc.nat({ max: 3 }), { minLength: 4, maxLength: 4 }),
     longest: fc.integer({ min: 1, max: 6 }),
     tail: fc.nat({ max: 5 }),
     never: fc.array(fc.nat({ max: most - 1 }), { maxLength: 2 }),

@@ -271,4 +271,9 @@ function saySharedLoads(): void {
   sharedLoadOf(shared, shared);
   sharedLoadOf(shared, none);
   sharedLoadOf(moved, shared);
+  const batch = (many: number): string => `habits: { sizes: { base: { batch: ${many} }, wall: { batch: ${many} } } }\n`;
+  for (const many of [1, 3, 20]) sharedLoadOf(batch(many), null);
+  const short = demoText('shed.shop.yaml').replaceAll('spindles: 21', 'spindles: 9');
+  const sizes = 'base: { depth: 268, batch: 10 }, wall: { depth: 140, batch: 2 }';
+  sharedLoadOf(short.replace('habits:\n', `habits:\n  sizes: { ${sizes} }\n`), null);
 }

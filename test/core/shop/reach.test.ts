@@ -59,6 +59,9 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'horizontal-heads beam stands depth': [{ value: 34 }],
   'horizontal-heads beam stands height': [{ value: 9.5 }],
   'line-drills comb stops comb-left stands': [{ value: 8 }],
+  ...Object.fromEntries(
+    ['base', 'wall', 'tall', 'for-drawers', 'open'].map((kind) => [`habits sizes ${kind} batch`, [{ value: 40 }]]),
+  ),
   'habits shared-load': [{ value: [1, 4, 8, 12, 16, 19] }],
 };
 

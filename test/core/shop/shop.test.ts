@@ -32,7 +32,7 @@ describe('the built-in shop', () => {
       inFace: 12_000,
     });
     expect(boards.get(habits.board)?.thickness).toBe(16_000);
-    expect(habits.sizes.base).toEqual({ height: null, pitches: 22, depth: 560_000 });
+    expect(habits.sizes.base).toEqual({ height: null, pitches: 22, depth: 560_000, batch: null });
     // Half a pitch beside the rows, so that a dowel never meets a row hole.
     expect((habits.setback - habits.firstDowel) * 2).toBe(habits.pitch);
   });
@@ -87,8 +87,8 @@ describe('what a shop file does not say', () => {
   test('a number of pitches undoes a usual height, a height does not undo the pitches of other kinds', () => {
     const sizes = readShop('habits:\n  sizes:\n    base: { pitches: 24 }\n    wall: { height: 700 }\n').shop.habits
       .sizes;
-    expect(sizes.base).toEqual({ height: null, pitches: 24, depth: 560_000 });
-    expect(sizes.wall).toEqual({ height: 700_000, pitches: 22, depth: 330_000 });
+    expect(sizes.base).toEqual({ height: null, pitches: 24, depth: 560_000, batch: null });
+    expect(sizes.wall).toEqual({ height: 700_000, pitches: 22, depth: 330_000, batch: null });
   });
 });
 
