@@ -183,7 +183,7 @@ case-clamps:
 
 habits:
   row-offset: 9
-  sizes: { base: { height: 743 } }
+  sizes: { base: { height: 743, batch: 6 } }
   shared-load: [1, 6, 10, 15]
 
 label-sheet:
