@@ -22,6 +22,7 @@ const CORE_ORDER = [
   ['papers', 'shared-core/papers/'],
   ['engine', 'shared-core/engine(/|\\.ts)'],
   ['service', 'shared-core/service(/|\\.ts)'],
+  ['spoken', 'shared-core/spoken/'],
 ];
 
 // DEPCRUISE_ROOT lets the test of these rules lay a small house of its own somewhere else.
@@ -134,7 +135,7 @@ module.exports = {
         'Language server and command line know of the core what shared-core/service.ts gives, the messages of the panels, and how words are told.',
       severity: 'error',
       from: { path: at('server/') },
-      to: { path: at('shared-core/'), pathNot: at('shared-core/(service\\.ts|drawing/messages/|words/)') },
+      to: { path: at('shared-core/'), pathNot: at('shared-core/(service\\.ts|drawing/messages/|words/|spoken/)') },
     },
     {
       name: 'server-packages',

@@ -55,6 +55,13 @@ const bundles = [
   { entryPoints: ['server/main.ts'], outfile: 'dist/server/server.cjs', ...commonJs },
   { entryPoints: ['server/server-thread.ts'], outfile: 'dist/server/server-thread.cjs', ...commonJs },
   { entryPoints: ['server/orders-thread.ts'], outfile: 'dist/server/orders-thread.cjs', ...commonJs },
+  // Read only by those who speak the language.
+  {
+    entryPoints: ['de', 'fr'].map((language) => ({ in: `server/spoken/${language}.ts`, out: `words-${language}` })),
+    outdir: 'dist/server',
+    outExtension: { '.js': '.cjs' },
+    ...commonJs,
+  },
   {
     entryPoints: ['server/main-worker.ts'],
     outfile: 'dist/server/worker.js',

@@ -19,7 +19,7 @@ import { Names } from './names.js';
 import { ordersHere, remembering, type Orders } from './orders.js';
 import { Publisher } from './publisher.js';
 import { updated } from './text.js';
-import { greet } from './wiring/greeting.js';
+import { greet, type WordsIn } from './wiring/greeting.js';
 import { answerNames } from './wiring/naming.js';
 import { answerPanels } from './wiring/panels.js';
 import { answerPulls } from './wiring/pulling.js';
@@ -33,6 +33,7 @@ import { writtenLines } from './writing.js';
 
 /**
  * Wires the features to a connection; it decides nothing itself.
+ * @param words fetches the words of the client’s language, before anything is told
  * @param begins is told of each document before it is worked on
  */
 export function serve(
@@ -40,6 +41,7 @@ export function serve(
   files: Files,
   version: string,
   reference: string | null,
+  words: WordsIn,
   orders: Orders = remembering(ordersHere),
   begins: (uri: string) => void = () => undefined,
 ): void {
@@ -51,7 +53,7 @@ export function serve(
       return updated(document, changes, textVersion);
     },
   });
-  greet(session, version, reference);
+  greet(session, version, reference, words);
   followTexts(session, documents);
   answerReaders(session);
   answerWriters(session);

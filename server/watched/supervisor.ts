@@ -3,6 +3,7 @@ import {
   DiagnosticSeverity,
   ErrorCodes,
   LSPErrorCodes,
+  type InitializeParams,
   type Message,
   type MessageReader,
   type MessageWriter,
@@ -11,8 +12,11 @@ import {
   type RequestMessage,
   type ResponseMessage,
 } from 'vscode-languageserver/node';
+import { languageOf } from '../../shared-core/words/language.js';
 import { tell } from '../../shared-core/words/message.js';
+import { speak } from '../../shared-core/words/spoken.js';
 import { say } from '../messages.js';
+import { wordsBeside } from '../words-beside.js';
 import { opening, OpenTexts } from './open-texts.js';
 import { isReport } from './report.js';
 
@@ -95,7 +99,10 @@ export class Supervisor {
 
   #fromClient(message: Message): void {
     if (isRequest(message)) {
-      if (message.method === 'initialize') this.#initialize = message;
+      if (message.method === 'initialize') {
+        this.#initialize = message;
+        speak(wordsBeside(languageOf((message.params as Partial<InitializeParams> | undefined)?.locale)));
+      }
       if (message.method === 'shutdown') {
         this.#role = 'ending';
         setTimeout(() => this.#answerFor(message.id), this.#patience.shutdown);

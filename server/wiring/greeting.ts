@@ -4,10 +4,15 @@ import {
   TextDocumentSyncKind,
   type InitializeResult,
 } from 'vscode-languageserver';
+import { languageOf, type Language } from '../../shared-core/words/language.js';
+import { speak, type Spoken } from '../../shared-core/words/spoken.js';
 import { abilitiesOf } from '../abilities.js';
 import { FIX_ALL } from '../features/code-actions.js';
 import { LEGEND } from '../features/semantic-tokens.js';
 import type { Session } from './session.js';
+
+/** The words of a language; null where it has none of its own. */
+export type WordsIn = (language: Language) => Spoken | null | Promise<Spoken | null>;
 
 /** What a job's `shop:` has to follow. */
 const MOVED_FILES = [
@@ -52,10 +57,12 @@ const PULLS = { identifier: 'borewright', interFileDependencies: true, workspace
 /**
  * Client and server say what they can do, and the client which folders are open.
  * @param reference where the reference page is, unless the client says otherwise
+ * @param words fetches the words of a language
  */
-export function greet(session: Session, version: string, reference: string | null): void {
+export function greet(session: Session, version: string, reference: string | null, words: WordsIn): void {
   const { connection, client, names, wholeWorkspace } = session;
-  connection.onInitialize((params) => {
+  connection.onInitialize(async (params) => {
+    speak(await words(languageOf(params.locale)));
     session.abilities = abilitiesOf(params, reference);
     client.meet(params);
     session.workspace.takeWishes(client.settings.wishes);

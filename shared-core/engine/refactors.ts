@@ -14,7 +14,7 @@ import { cursorAt } from './cursor.js';
 import type { Refactor } from './refactor.js';
 import { toDefaults } from './to-defaults.js';
 
-const say = messages('refactors', {
+export const say = messages('refactors', {
   duplicate: ({ name, free }: { readonly name: string; readonly free: string }) => `Duplicate ${name} as ${free}`,
   inUnit: ({ text }: { readonly text: string }) => `Write it as ${text}`,
   spread: ({ count }: { readonly count: number }) =>

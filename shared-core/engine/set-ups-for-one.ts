@@ -20,7 +20,7 @@ interface ForOne {
   readonly isRows: boolean;
 }
 
-const say = messages('set-up-for-one', {
+export const say = messages('set-up-for-one', {
   saved: (one: ForOne, show) =>
     `Set-up ${one.setUp} serves ${one.panel} alone, and takes ${timeWords(one.seconds)} more than ${one.other}. ${differs(one, show)} With ${remedy(one, show)} the panel could be bored in ${one.other}.`,
 });

@@ -13,7 +13,7 @@ import { cursorAt } from './cursor.js';
 import type { Refactor } from './refactor.js';
 import { editsInCarcass } from './repairs.js';
 
-const say = messages('to-defaults', {
+export const say = messages('to-defaults', {
   move: ({ path, text, carcasses }: Moved) => `Move ${written(path, text)} of ${carcasses} carcasses to the defaults`,
   drop: ({ path, text, carcasses }: Moved) =>
     carcasses === 1

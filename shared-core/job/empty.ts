@@ -7,7 +7,7 @@ import { messages } from '../words/message.js';
 import { HOW_TO_WRITE_CARCASSES } from './messages.js';
 import { carcassSkeletons, newJob } from './skeletons.js';
 
-const say = messages('nothing-yet', {
+export const say = messages('nothing-yet', {
   nothing: () => `Nothing is written here yet. ${HOW_TO_WRITE_CARCASSES} A quick fix writes a job to begin with.`,
   noCarcasses: () => `The job has no carcasses yet. ${HOW_TO_WRITE_CARCASSES}`,
   beginMm: () => 'Begin with a job in millimetres',

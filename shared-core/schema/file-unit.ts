@@ -21,7 +21,7 @@ const METRIC: Readonly<Record<string, number>> = { cm: 10, dm: 100, m: 1000 };
 
 const UNTIL = 'No size is checked until then.';
 
-const told = messages('file-unit', {
+export const told = messages('file-unit', {
   missing: ({ reading }: { readonly reading: Words }, show) => `${show.tell(reading)} ${UNTIL}`,
   unknown: ({ word }: { readonly word: string }) =>
     `${quoted(word)} is not a unit of these files. Use mm or in. ${UNTIL}`,

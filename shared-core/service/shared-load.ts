@@ -28,7 +28,7 @@ const spindles = (load: readonly number[]): string => `spindles ${listed(load.ma
 type Loads = readonly (readonly number[])[];
 const allOf = (loads: Loads): string => (loads.length === 0 ? 'none' : listed(loads.map(spindles)));
 
-const say = messages('shared-load', {
+export const say = messages('shared-load', {
   none: () => 'This shop shares no load of bits (`share-places: no`): each joint takes its own places.',
   impossible: () =>
     'This shop shares places, but no load of bits serves its usual joints on its usual heads: each joint takes its own places.',

@@ -5,7 +5,7 @@ import { messages, type Message } from '../words/message.js';
 import { NEUTRAL_SHOP_TEXT } from './neutral-text.js';
 import { newShop } from './skeletons.js';
 
-const say = messages('shop-empty', {
+export const say = messages('shop-empty', {
   nothing: () =>
     'Nothing is written here yet, so a job gets everything from the built-in shop. Describe your boards, bands, fittings and machines. A quick fix writes a shop to begin with.',
   beginMm: () => 'Begin with a small shop in millimetres',

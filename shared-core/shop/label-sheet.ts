@@ -13,7 +13,7 @@ export const LABEL_PAGES: Readonly<
   letter: { width: 215_900, height: 279_400 },
 };
 
-const say = messages('label-sheet', {
+export const say = messages('label-sheet', {
   beyondPage: (
     {
       labels,

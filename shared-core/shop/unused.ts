@@ -18,7 +18,7 @@ const WITH_SHARED_PLACES: Readonly<Record<string, (habits: Habits) => boolean>> 
   'spare-holes': ({ spareHoles }) => spareHoles,
 };
 
-const say = messages('value-unused-in-shop', {
+export const say = messages('value-unused-in-shop', {
   nothing: ({ key, why }: { readonly key: string; readonly why: string }) => `\`${key}\` does nothing yet: ${why}.`,
   notShared: ({ key }: { readonly key: string }) =>
     `\`${key}\` does nothing here: it counts only with \`share-places: yes\`. Write that too, or remove \`${key}\`.`,

@@ -1,5 +1,7 @@
+import { andWord } from './spoken.js';
+
 /** 'a', 'a and b', 'a, b and c'. */
-export function listed(words: readonly string[], last: 'and' | 'or' | 'und' | 'et' = 'and'): string {
+export function listed(words: readonly string[], last: 'and' | 'or' | 'und' | 'et' = andWord()): string {
   if (words.length < 2) return words.join('');
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)!}`;
 }

@@ -1,6 +1,7 @@
 import { readingFile, type Reader } from '../length/reader.js';
 import type { Unit } from '../length/units.js';
 import { showTo, type Show, type Tellable } from './show.js';
+import { templateOf } from './spoken.js';
 import { asItIs, type Told } from './told.js';
 
 /** Words one message in one language from its figures: lengths as micrometres, names as the owner wrote them. */
@@ -16,6 +17,11 @@ export type Teller<T> = (unknown extends FiguresOf<T> ? () => Message : (figures
   readonly id: string;
 };
 
+/** A table of messages in another language: the same names, and words of the same figures. */
+export type TranslationOf<T> = {
+  readonly [K in keyof T]: T[K] extends (figures: infer F) => unknown ? Template<F> : never;
+};
+
 /** A table of messages: a teller for each template. */
 export type Table<T extends Templates> = { readonly [K in keyof T]: Teller<T[K]> };
 
@@ -24,26 +30,26 @@ export type Table<T extends Templates> = { readonly [K in keyof T]: Teller<T[K]>
  * (`tell`), so nothing that computes knows a language or a unit to show.
  */
 export class Message implements Tellable {
-  readonly #english: (show: Show) => string;
+  readonly #words: (show: Show) => string;
 
   constructor(
     /** `GROUP.TEMPLATE`, as in the tables. */
     readonly id: string,
     readonly figures: unknown,
-    english: (show: Show) => string,
+    words: (show: Show) => string,
     /** The unit of the file that it speaks of, where that is not the one before the reader. */
     readonly unit: Unit | null = null,
   ) {
-    this.#english = english;
+    this.#words = words;
   }
 
-  inEnglish(show: Show): string {
-    return this.#english(show);
+  inWords(show: Show): string {
+    return this.#words(show);
   }
 
   /** The same of a file in this unit, whatever the file is in that its reader has before him. */
   in(unit: Unit): Message {
-    return new Message(this.id, this.figures, this.#english, unit);
+    return new Message(this.id, this.figures, this.#words, unit);
   }
 }
 
@@ -57,8 +63,13 @@ export type Words = Message | Told;
 export function messages<const T extends Templates>(group: string, templates: T): Table<T> {
   const tellers = Object.entries(templates).map(([key, template]) => {
     const id = `${group}.${key}`;
-    const words = template as Template<unknown>;
-    const teller = (figures?: unknown): Message => new Message(id, figures ?? {}, (show) => words(figures, show));
+    const english = template as Template<unknown>;
+    const teller = (figures?: unknown): Message =>
+      new Message(id, figures ?? {}, (show) => {
+        // Each table of another language takes the figures of the English one: the compiler has seen to that.
+        const spoken = templateOf(group, key) as Template<unknown> | undefined;
+        return (spoken ?? english)(figures, show);
+      });
     return [key, Object.assign(teller, { id })] as const;
   });
   // The entries are those of `templates`, one for one; `Object.fromEntries` cannot say so.
@@ -68,7 +79,7 @@ export function messages<const T extends Templates>(group: string, templates: T)
 /** Puts a message into words for a reader. */
 export function tell(words: Tellable | Told, reader: Reader): Told {
   if (typeof words === 'string') return words;
-  return asItIs(words.inEnglish(showTo(words.unit === null ? reader : readingFile(reader, words.unit), tell)));
+  return asItIs(words.inWords(showTo(words.unit === null ? reader : readingFile(reader, words.unit), tell)));
 }
 
 /** The same for many messages that one reader gets. */

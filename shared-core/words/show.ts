@@ -1,12 +1,13 @@
 import { unitFor, type Reader } from '../length/reader.js';
 import { figure, nominal, showLength } from '../length/show.js';
 import type { Micrometres, Unit } from '../length/units.js';
+import { asRead, rangeWord } from './spoken.js';
 import type { Told } from './told.js';
 
 /** What can be put into words: see `Message`. */
 export interface Tellable {
   readonly unit: Unit | null;
-  inEnglish(show: Show): string;
+  inWords(show: Show): string;
 }
 
 /** How a template shows what is not a word: lengths, as its reader takes them, and messages inside messages. */
@@ -28,14 +29,14 @@ export interface Show {
 
 export function showTo(reader: Reader, tell: (words: Tellable | Told, reader: Reader) => Told): Show {
   const unit = unitFor(reader);
-  const length = (value: Micrometres): string => `${readable(value, reader)} ${unit}`;
+  const length = (value: Micrometres): string => `${asRead(readable(value, reader))} ${unit}`;
   return {
     reader,
     unit,
     length,
     exact: (value) => showLength(value, reader),
-    nominal: (value) => nominal(value, reader),
-    span: ({ min, max }) => `${length(min)} to ${length(max)}`,
+    nominal: (value) => asRead(nominal(value, reader)),
+    span: ({ min, max }) => `${length(min)} ${rangeWord()} ${length(max)}`,
     tell: (words) => tell(words, reader),
   };
 }

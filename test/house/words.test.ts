@@ -8,6 +8,8 @@ const ROOT = resolve(import.meta.dirname, '../..');
 /** Files that are tables of words as they stand; what they say is said nowhere else. */
 const TABLES: Readonly<Record<string, string>> = {
   'messages.ts': 'a table of messages and labels',
+  'shared-core/spoken/': 'the tables in other languages',
+  'server/spoken/': 'the tables in other languages',
   'shared-core/carcass/roles/': 'a role’s own file says what it is called',
   'shared-core/fittings/kinds/': 'a kind’s own file says what it and its bores are called, and what its keys mean',
   'shared-core/fittings/price.ts': 'what a key means that every kind has',

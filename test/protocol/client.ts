@@ -81,6 +81,7 @@ export class Client {
     command: readonly string[] = [SERVER, '--stdio'],
     folders: readonly string[] | null = null,
     answers: (connection: MessageConnection) => void = () => undefined,
+    locale?: string,
   ): Promise<Client> {
     if (!existsSync(SERVER)) throw new Error(`${SERVER} is missing: npm run build`);
     const child = spawn(process.execPath, command, { stdio: ['pipe', 'pipe', 'inherit'] });
@@ -108,6 +109,7 @@ export class Client {
       rootUri: null,
       capabilities,
       initializationOptions,
+      ...(locale !== undefined && { locale }),
       ...(folders !== null && { workspaceFolders: folders.map((uri) => ({ uri, name: uri })) }),
     });
     client.capabilities = result.capabilities;

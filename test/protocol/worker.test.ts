@@ -12,7 +12,10 @@ interface Message {
   readonly params?: { readonly diagnostics: readonly Diagnostic[] };
 }
 
-test('the server for a browser’s worker answers with nothing of Node about it', async () => {
+test.each([
+  ['en', 'must be between'],
+  ['fr-CA', 'doit être entre'],
+])('the server for a browser’s worker answers with nothing of Node about it, in %s', async (locale, words) => {
   const seen: Message[] = [];
   // What a worker's global scope has, as far as a language server needs it; no require, no process.
   const scope: Record<string, unknown> = {
@@ -43,7 +46,7 @@ test('the server for a browser’s worker answers with nothing of Node about it'
     throw new Error(`not answered; seen: ${JSON.stringify(seen)}`);
   };
 
-  send({ id: 1, method: 'initialize', params: { processId: null, rootUri: null, capabilities: CAPABILITIES } });
+  send({ id: 1, method: 'initialize', params: { processId: null, rootUri: null, capabilities: CAPABILITIES, locale } });
   expect((await until(({ id }) => id === 1)).result).toMatchObject({ serverInfo: { name: 'borewright' } });
   send({ method: 'initialized', params: {} });
   const text = 'shop: own.shop.yaml\ncarcasses:\n  a: { kind: base, width: -1 }\n';
@@ -54,6 +57,7 @@ test('the server for a browser’s worker answers with nothing of Node about it'
   });
   const { params } = await until(({ method }) => method === 'textDocument/publishDiagnostics');
   expect(params!.diagnostics.map(({ code }) => code).sort()).toEqual(['length-impossible', 'shop-missing']);
+  expect(params!.diagnostics.find(({ code }) => code === 'length-impossible')!.message).toContain(words);
   send({
     id: 2,
     method: 'textDocument/hover',

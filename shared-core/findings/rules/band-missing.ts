@@ -10,7 +10,7 @@ import { listed, quoted, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { Micrometres } from '../../length/units.js';
 
-const say = messages('band-missing', {
+export const say = messages('band-missing', {
   bare: ({ panels }: { readonly panels: readonly string[] }) =>
     `The front ${verb(panels.length, 'edge', 'edges')} of ${listed(panels)} ${verb(panels.length, 'has', 'have')} no band. Name one with \`band\`.`,
   bandFront: ({ band, thickness }: { readonly band: string; readonly thickness: Micrometres }, show) =>

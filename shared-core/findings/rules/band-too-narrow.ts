@@ -13,7 +13,7 @@ interface TooNarrow {
   readonly panels: readonly string[];
 }
 
-const say = messages('band-too-narrow', {
+export const say = messages('band-too-narrow', {
   uncovered: ({ band, height, thickness, panels }: TooNarrow, show) =>
     `${quoted(band)} is ${show.length(height)} wide and does not cover ${verb(panels.length, 'an edge', 'edges')} of ${listed(panels)}, ${show.length(thickness)} thick. Choose a wider band.`,
 });

@@ -13,7 +13,7 @@ interface Missing extends BoresTold {
   readonly bits: readonly Micrometres[];
 }
 
-const say = messages('bit-missing', {
+export const say = messages('bit-missing', {
   ofFitting: (missing: Missing, show) =>
     `${without(missing, show)} Choose another fitting, or add the bit to \`bits\`.`,
   ofRows: (missing: Missing, show) =>

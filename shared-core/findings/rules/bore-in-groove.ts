@@ -17,7 +17,7 @@ interface InGroove extends BoresTold {
   readonly least: Micrometres;
 }
 
-const say = messages('bore-in-groove', {
+export const say = messages('bore-in-groove', {
   meet: ({ at, groove, ...bores }: InGroove, show) =>
     `${theBores(bores)}, ${show.length(at)} from the front edge, ${verb(bores.count, 'meets', 'meet')} the groove of the back, which runs from ${show.span(groove)}. Move the ${verb(bores.count, 'bore', 'bores')} toward the front.`,
   thin: ({ at, groove, wall, least, ...bores }: InGroove, show) =>

@@ -8,7 +8,7 @@ import { ownText, remove } from '../changes.js';
 import { grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
-const say = messages('bore-too-short', {
+export const say = messages('bore-too-short', {
   leaveDepth: ({ panel }: { readonly panel: string }) => `Leave the depth in ${panel} to the fitting`,
 });
 

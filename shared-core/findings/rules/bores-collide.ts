@@ -21,7 +21,7 @@ interface Collision {
   readonly least: Micrometres;
 }
 
-const say = messages('bores-collide', {
+export const say = messages('bores-collide', {
   meet: ({ panels, first, second, more }: Collision, show) =>
     [
       `${sentence(placed(first, show))} meets ${placed(second, show)} in ${listed(panels)}.`,

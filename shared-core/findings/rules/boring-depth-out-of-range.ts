@@ -18,7 +18,7 @@ interface OutOfRange extends BoresTold {
   readonly range: Span;
 }
 
-const say = messages('boring-depth-out-of-range', {
+export const say = messages('boring-depth-out-of-range', {
   ofRows: (out: OutOfRange, show) => `${outOfRange(out, show)} Change \`row-depth\`, or choose another machine.`,
   ofJoint: (out: OutOfRange, show) => `${outOfRange(out, show)} Choose another depth, fitting or machine.`,
 });

@@ -27,7 +27,7 @@ interface ThinUnderGroove {
 const shallower = (bores: BoresTold): string =>
   isRow(bores) ? 'Choose a smaller `row-depth` in the shop file' : 'Bore less deep';
 
-const say = messages('break-through', {
+export const say = messages('break-through', {
   through: ({ depth, size, into, ...bores }: Thin, show) =>
     `${theBores(bores)}, ${show.length(depth)} deep in a panel ${show.length(size)} ${into === 'face' ? 'thick' : 'long'}, ${verb(bores.count, 'comes', 'come')} out on the other side. ${shallower(bores)}, or use a thicker board.`,
   thin: ({ depth, size, into, under, least, ...bores }: Thin, show) =>

@@ -8,7 +8,7 @@ import { boresTold } from '../bores.js';
 import { grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
-const say = messages('cannot-be-bored', {
+export const say = messages('cannot-be-bored', {
   noSetUp: ({ reason, ...bores }: BoresTold & { readonly reason: Message }, show) =>
     `${theBores(bores)} cannot be bored. ${show.tell(reason)}`,
 });

@@ -77,7 +77,7 @@ interface TooFarOut extends Loose {
   readonly most: Micrometres;
 }
 
-const say = messages('clamp-misses-panel', {
+export const say = messages('clamp-misses-panel', {
   tooFarOut: ({ deep, side, across, most, ...loose }: TooFarOut, show: Show) =>
     `${comesDown(loose)}: ${verb(loose.panels.length, 'it is', 'they are')} ${show.length(deep)} ${side === 'width' ? 'wide' : 'long'}, and the nearest clamp stands ${show.length(across)} from the ${side === 'width' ? 'fence' : 'head'}. Hold ${verb(loose.panels.length, 'it', 'them')} in a fixture, or set a clamp to at most ${show.length(most)} (\`across\`).`,
   beside: (loose: Loose) =>

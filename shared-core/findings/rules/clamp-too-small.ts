@@ -13,7 +13,7 @@ interface OutOfRange {
   readonly range: Span;
 }
 
-const say = messages('clamp-too-small', {
+export const say = messages('clamp-too-small', {
   outOfRange: ({ side, size, clamp, range }: OutOfRange, show) =>
     `The box is ${show.length(size)} ${{ width: 'wide', height: 'high', depth: 'deep' }[side]}; ${quoted(clamp)} holds between ${show.length(range.min)} and ${show.length(range.max)}. Change \`${side}\`, or choose another clamp (\`machines: clamp\`).`,
 });

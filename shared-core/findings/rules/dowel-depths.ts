@@ -59,7 +59,7 @@ interface Depth {
   readonly mates: readonly string[];
 }
 
-const say = messages('dowel-depths', {
+export const say = messages('dowel-depths', {
   tooShallow: (sum: Sum, show) =>
     `${added(sum, show)}, but ${quoted(sum.dowel.name)} is ${show.length(-sum.gap)} longer. ${rule(sum, show)}`,
   tooLittle: (sum: Sum, show) =>

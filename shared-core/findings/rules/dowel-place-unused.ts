@@ -3,7 +3,7 @@ import type { CarcassRule } from '../rule.js';
 import type { Micrometres } from '../../length/units.js';
 import { messages } from '../../words/message.js';
 
-const say = messages('dowel-place-unused', {
+export const say = messages('dowel-place-unused', {
   nowhere: ({ at }: { readonly at: Micrometres }, show) =>
     `The place ${show.length(at)} from the front edge is not bored because no two panels meet there. Move it, or remove it from the list.`,
   notOnPanel: ({ at, panel }: { readonly at: Micrometres; readonly panel: string }, show) =>

@@ -61,7 +61,7 @@ interface Places {
 
 const SAME = 'Give both the same places and the same fitting.';
 
-const say = messages('dowels-unmatched', {
+export const say = messages('dowels-unmatched', {
   blind: (
     {
       panel,

@@ -19,7 +19,7 @@ interface Misses {
   readonly reaches: Span;
 }
 
-const say = messages('hinge-out-of-reach', {
+export const say = messages('hinge-out-of-reach', {
   byPlate: ({ arm, plates, ...misses }: Misses & { readonly arm: Micrometres; readonly plates: Span }, show) =>
     `${missed(misses, show)} A plate ${tall(plates, show)} high would do with the arm of ${show.exact(arm)}; add it to \`plates\` if the shop has one, or change the reveal or the gap.`,
   byDistance: (

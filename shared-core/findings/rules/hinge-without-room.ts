@@ -4,7 +4,7 @@ import { messages } from '../../words/message.js';
 import { distinct } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
 
-const say = messages('hinge-without-room', {
+export const say = messages('hinge-without-room', {
   meets: ({
     hinges,
     door,

@@ -27,7 +27,7 @@ interface NewHeight {
 
 const parity = (count: number): string => (count % 2 === 0 ? 'even' : 'odd');
 
-const say = messages('index-unbalanced', {
+export const say = messages('index-unbalanced', {
   uneven: ({ panels, holes, machine, spindles, instead, less }: Uneven) =>
     `The rows of ${listed(panels)} cannot be bored evenly from both ends: they have an ${parity(holes)} count of ${counted(holes, 'hole')}, and ${quoted(machine)} has an ${parity(spindles)} count of ${counted(spindles, 'spindle')}. With ${counted(instead, 'hole')} they take ${workWords(less)} less. Give them one hole more or less, or accept the cost.`,
   startFurtherIn: (

@@ -16,7 +16,7 @@ interface NotHeld {
   readonly limit: Micrometres;
 }
 
-const say = messages('joint-not-held', {
+export const say = messages('joint-not-held', {
   none: ({ joints, open }: NotHeld, show) =>
     `${jointsTold(joints)}, ${show.length(open)} deep, ${verb(joints.length, 'has', 'have')} no bore. Add places with \`dowels\`, or make the panel wider.`,
   one: ({ joints, open, from }: NotHeld, show) =>

@@ -23,7 +23,7 @@ interface NewSize {
   readonly instead: Micrometres;
 }
 
-const say = messages('joint-off-load', {
+export const say = messages('joint-off-load', {
   own: ({ panels, spindles, setUps, seconds }: OffLoad) =>
     `The load of bits that usual joints share (spindles ${listed(spindles.map(String))}, counted from the front edge) does not hold ${listed(panels)}, so their joints take places and a load of their own: ${counted(setUps, 'set-up')}, ${timeWords(seconds)}.`,
   deep: ({ size, instead }: NewSize, show) =>

@@ -35,7 +35,7 @@ interface MovedShelf {
 const lacks = ({ shelves, lines, sides }: NoRow): string =>
   `${listed(shelves)} ${verb(shelves.length, 'has', 'have')} no ${listed(lines)} ${verb(lines.length, 'row', 'rows')} of pin holes on ${listed(sides)}`;
 
-const say = messages('loose-shelf-without-row', {
+export const say = messages('loose-shelf-without-row', {
   noRow: ({ choice, ...lack }: NoRow & { readonly choice: RowChoice }) =>
     `${lacks(lack)} (\`rows: ${choice}\`). Bore both rows with \`rows: both\`.`,
   noRoom: (lack: NoRow) =>

@@ -38,7 +38,7 @@ const FIGURES: Readonly<Record<OverLimit['figure'], { readonly name: string; rea
   play: { name: 'mismatch of the dowel places', key: 'dowel-play' },
 };
 
-const say = messages('misfit-past-limit', {
+export const say = messages('misfit-past-limit', {
   past: ({ figure, joints: [joint, ...others], likely, worst, limit, causes }: Misfit, show) =>
     [
       `The ${FIGURES[figure].name} in the joint of ${listed(joint!)} is likely to reach ${show.length(likely)} (worst case ${show.length(worst)}); the shop’s limit is ${show.length(limit)} (\`${FIGURES[figure].key}\`).`,

@@ -21,7 +21,7 @@ interface NearEdge extends BoresTold {
   readonly least: Micrometres;
 }
 
-const say = messages('near-edge', {
+export const say = messages('near-edge', {
   beyond: ({ border, fromEdge, ...bores }: NearEdge, show) =>
     `${theBores(bores)} ${verb(bores.count, 'stands', 'stand')} ${show.length(fromEdge)} beyond the ${border}, where there is no panel. Move ${verb(bores.count, 'it', 'them')} further in.`,
   opens: ({ border, fromEdge, diameter, ...bores }: NearEdge, show) =>

@@ -60,7 +60,7 @@ interface OutOfRange {
   readonly range: Misfit['range'];
 }
 
-const say = messages('panel-out-of-range', {
+export const say = messages('panel-out-of-range', {
   notToBore: (out: OutOfRange, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
   notToBand: (out: OutOfRange, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
   tooSmallToBore: (out: OutOfRange, show) =>

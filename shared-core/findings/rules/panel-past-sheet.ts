@@ -17,7 +17,7 @@ interface PastSheet {
   readonly grainAlong: boolean;
 }
 
-const say = messages('panel-past-sheet', {
+export const say = messages('panel-past-sheet', {
   pastSheet: ({ panels, cut, board, sheet, grainAlong }: PastSheet, show) =>
     `${listed(panels)} ${verb(panels.length, 'is', 'are')} cut to ${by(cut, show)}, and a sheet of ${quoted(board)} measures ${by(sheet, show)}${grainAlong ? ' with the grain along its length' : ''}. Change the size, or choose another board.`,
 });

@@ -22,7 +22,7 @@ interface Distance {
   readonly apart: Span | null;
 }
 
-const say = messages('row-distance', {
+export const say = messages('row-distance', {
   setback: ({ machine, alone, setback, ...row }: Distance, show) =>
     `${theRow(row, show)}; the first head of ${quoted(machine)} stands between ${show.length(setback.min)} and ${show.length(setback.max)} from the fence (\`setback\`). ${alone ? OWN_SET_UP : 'Change `row-setback` of the carcass.'}`,
   'one-head': ({ machine, setback, ...row }: Distance, show) =>

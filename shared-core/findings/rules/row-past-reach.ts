@@ -13,7 +13,7 @@ interface TooDeep {
   readonly throat: Micrometres;
 }
 
-const say = messages('row-past-reach', {
+export const say = messages('row-past-reach', {
   tooDeep: ({ line, panels, at, machine, throat }: TooDeep, show) =>
     `The ${line} row of ${listed(panels)} stands ${show.length(at)} from the front edge; the maximum of ${quoted(machine)} is ${show.length(throat)} (\`throat\`). Move the row toward the front, or choose a drill with a deeper throat.`,
 });

@@ -31,7 +31,7 @@ interface NewHeight {
   readonly by: Micrometres;
 }
 
-const say = messages('row-unbalanced', {
+export const say = messages('row-unbalanced', {
   unbalanced: ({ panels, offset, rest, length, pitch, machine, more }: Unbalanced, show) =>
     `The rows of ${listed(panels)} start ${show.exact(offset)} from the bottom end and stop ${show.exact(rest)} from the top end (length ${show.exact(length)}, pitch ${show.nominal(pitch)}), so one stop setting does not serve both ends: on ${quoted(machine)} that takes ${workWords(more)} more than even rows. Change \`row-offset\` or \`height\`.`,
   startAt: ({ offset, instead, shelves }: NewOffset, show) =>

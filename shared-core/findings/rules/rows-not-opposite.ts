@@ -5,7 +5,7 @@ import { extentsOf, toCarcass, UNIT } from '../../carcass/pose.js';
 import { messages } from '../../words/message.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
-const say = messages('rows-not-opposite', {
+export const say = messages('rows-not-opposite', {
   apart: ({ left, right }: { readonly left: string; readonly right: string }) =>
     `The rows of ${left} and ${right} do not stand opposite each other, so a shelf between them would not lie level. The fault is Borewright’s, not yours: do not bore these panels.`,
 });

@@ -20,7 +20,7 @@ interface Hidden {
   readonly panel: string;
 }
 
-const say = messages('screws-hidden', {
+export const say = messages('screws-hidden', {
   hidden: ({ count, driven, shelves, dividers, pitch, panel }: Hidden, show) =>
     `The ${counted(count, driven)} of ${listed(shelves)} go through ${listed(dividers)} from both faces at the same height, so each shelf covers the ${driven}s of the one behind it. Move one of the two by a pitch of ${show.length(pitch)}, or hold it with another fitting (\`joint\` of ${panel}).`,
   otherFace: ({ shelf, divider }: { readonly shelf: string; readonly divider: string }) =>

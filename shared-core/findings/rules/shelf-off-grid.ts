@@ -24,7 +24,7 @@ interface Moved {
   readonly hole: number;
 }
 
-const say = messages('shelf-off-grid', {
+export const say = messages('shelf-off-grid', {
   offGrid: ({ shelf, at, panel, below, above, first, pitch }: OffGrid, show) =>
     `${shelf} stands at ${show.exact(at)}, between the holes of ${panel} at ${show.exact(below)} and ${show.exact(above)} (first hole ${show.exact(first)}, pitch ${show.nominal(pitch)}). Move the shelf to one of them.`,
   rowsStart: ({ offset }: { readonly offset: Micrometres }, show) =>

@@ -39,7 +39,7 @@ interface Moved {
   readonly hole: number;
 }
 
-const say = messages('shelf-past-stop', {
+export const say = messages('shelf-past-stop', {
   pastStop: ({ line, panels, ways: [near, far], machine, extension }: PastStop, show) =>
     [
       `${line === null ? 'A line of bores' : `The line of ${line}`} in ${listed(panels)} stands ${show.length(near.at)} from the ${near.end} and ${show.length(far.at)} from the ${far.end}.`,

@@ -19,7 +19,7 @@ interface Tips {
   readonly rear: Micrometres;
 }
 
-const say = messages('shelf-tips', {
+export const say = messages('shelf-tips', {
   tips: ({ shelves, deep, apart, front, rear }: Tips, show) =>
     `${listed(shelves)} ${verb(shelves.length, 'tips', 'tip')}: the pins, ${show.length(front)} and ${show.length(rear)} from the front edge, stand ${show.length(apart)} apart, and the minimum is half the depth of ${show.length(deep)}. Move the rear row toward the back (\`rear-row\`), or make the shelf a fixed one.`,
 });

@@ -74,7 +74,7 @@ interface TooShallow extends BoresTold {
   readonly least: Micrometres;
 }
 
-const say = messages('cam', {
+export const say = messages('cam', {
   shortBolt: ({ name, depth, least, distance, ...bolts }: TooShallow & { readonly distance: Micrometres }, show) =>
     `${shallow(BOLT, depth, least, bolts, show)}, to open into the cam of ${quoted(name)} ${show.length(distance)} from the end. Bore deeper, or leave the depth to the fitting.`,
   shortCam: (

@@ -19,7 +19,7 @@ export type Dowel = FittingOf<'dowel', typeof item.fields>;
 
 export const isDowel = (fitting: AnyFitting): fitting is Dowel => fitting.kind === dowel.kind;
 
-const say = messages('dowel', {
+export const say = messages('dowel', {
   nothingForEnd: ({ inFace, long }: { readonly inFace: Micrometres; readonly long: Micrometres }, show) =>
     `A bore ${show.exact(inFace)} deep in the face leaves nothing of a dowel ${show.exact(long)} long for the end. Write a smaller \`in-face\`.`,
 });

@@ -78,7 +78,7 @@ interface InPilots extends BoresTold {
   readonly passed: Micrometres;
 }
 
-const say = messages('screw', {
+export const say = messages('screw', {
   noRecess: ({ key }: { readonly key: 'head' | 'recess' }) =>
     key === 'head'
       ? 'A head that goes into a recess needs its depth. Write `recess` too.'

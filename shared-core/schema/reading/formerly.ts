@@ -6,7 +6,7 @@ import { say as said } from '../messages.js';
 import { errorAt, preferred } from '../tell.js';
 import type { Context } from './context.js';
 
-const say = messages('word-replaced', {
+export const say = messages('word-replaced', {
   replaced: ({ word, now }: { readonly word: string; readonly now: string }) =>
     `${quoted(word)} is an old word for \`${now}\`. Write \`${now}\`.`,
 });

@@ -1,12 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { expect, test, vi } from 'vitest';
+import { spoken as de } from '../../../server/spoken/de.js';
+import { spoken as fr } from '../../../server/spoken/fr.js';
 import type * as RuleTests from '../findings/rules/rule-tests.js';
 import type { Gathered } from './gather.js';
 
 const ROOT = resolve(import.meta.dirname, '../../..');
 
-const gathered = vi.hoisted((): Gathered => ({ templates: new Set(), words: new Map() }));
+const gathered = vi.hoisted((): Gathered => ({ templates: new Set(), words: new Map(), wordings: new Map() }));
 vi.mock('../../../shared-core/words/message.js', async (original) => {
   const { watched } = await import('./gather.js');
   return watched(gathered, await original());
@@ -110,6 +112,72 @@ test.each([...gathered.words].filter(([id]) => !id.startsWith('test.')))('%s is 
   expect(words.trimStart()).not.toMatch(/undefined|NaN|\[object|Here belongs|\d\.\d{3,} mm|  /);
   expect(words.trimStart()).toMatch(/^\S.*\S$/s);
 });
+
+/** Groups that are told in English so far, whatever the language. One that is translated leaves this list. */
+const ENGLISH_SO_FAR: readonly string[] = [
+  'assembly',
+  'banding-list',
+  'bore-map',
+  'bore-maps',
+  'checking',
+  'command-line',
+  'cost',
+  'cut-list',
+  'drawing',
+  'hardware-list',
+  'joints',
+  'machine-view',
+  'panel-labels',
+  'panel-list',
+  'print',
+  'replay',
+  'set-up',
+  'shared-load',
+  'sheet-layouts',
+  'shop-view',
+];
+/** Nothing but figures and names. */
+const SAME = /^(?:file\.titled|hint\.carcass|hover\.(?:stop|layAt|depth))$/;
+
+test('what is told in English so far is listed, and nothing else', () => {
+  const groups = [...new Set([...gathered.templates].map((id) => id.slice(0, id.indexOf('.'))))];
+  const english = groups.filter((group) => !(group in de.messages) || !(group in fr.messages));
+  expect(english.filter((group) => group !== 'test').toSorted()).toEqual(ENGLISH_SO_FAR);
+});
+
+test('every table of another language has each of its templates', () => {
+  for (const { messages, language } of [de, fr])
+    for (const id of gathered.templates) {
+      const [group, key] = id.split('.') as [string, string];
+      if (group in messages) expect(messages[group], `${language}: ${id}`).toHaveProperty(key);
+    }
+});
+
+/** What a sentence says that no language changes: keys and texts to write, names, and figures. */
+function kept(words: string): object {
+  const all = (pattern: RegExp): readonly string[] =>
+    [...new Set([...words.matchAll(pattern)].map(([, found]) => found!.trim().replace(',', '.')))].toSorted();
+  return {
+    code: all(/`([^`]+)`/g),
+    names: all(/[‘„«]([^’“»]+?)[’“»]/g),
+    figures: all(/(\d+(?:[.,]\d+)?(?:\/\d+)?)/g),
+  };
+}
+
+const translated = [...gathered.wordings].filter(([id]) => !ENGLISH_SO_FAR.includes(id.slice(0, id.indexOf('.'))));
+test.each(translated.filter(([id]) => !id.startsWith('test.')))(
+  '%s says the same in every language',
+  (id, wordings) => {
+    for (const { english, ...others } of wordings) {
+      for (const [language, words] of Object.entries(others)) {
+        expect(kept(words), `${language}: ${words}`).toEqual(kept(english));
+        expect(words).not.toMatch(/undefined|NaN|\[object|  \S/);
+        expect(/[.:?]$/.test(words), words).toBe(/[.:?]$/.test(english));
+        if (!SAME.test(id)) expect(words).not.toBe(english);
+      }
+    }
+  },
+);
 
 function filesIn(folders: readonly string[]): readonly string[] {
   return folders.flatMap((folder) =>

@@ -1,0 +1,61 @@
+import { fr } from '../../shared-core/spoken/fr.js';
+import { quoted } from '../../shared-core/words/english.js';
+import type { TranslationOf } from '../../shared-core/words/message.js';
+import type { Spoken } from '../../shared-core/words/spoken.js';
+import type { FileFault, say } from '../messages.js';
+
+const q = (text: string): string => `« ${quoted(text).slice(1, -1)} »`;
+const NOUNS: Readonly<Record<string, string>> = {
+  board: 'panneau brut',
+  band: 'bande de chant',
+  fitting: 'ferrure',
+  hinge: 'charnière',
+  machine: 'machine',
+  stop: 'butée',
+  carcass: 'caisson',
+  panel: 'panneau',
+};
+const bare = (of: string): string => NOUNS[of] ?? of;
+
+const server: TranslationOf<typeof say> = {
+  notSaved: ({ reference }) =>
+    `Le fichier d’atelier ${q(reference)} est à côté du travail, et le travail n’est pas encore enregistré. Enregistrez-le ; d’ici là, l’atelier intégré sert.`,
+  noShopFile: ({ reference }) =>
+    `${q(reference)} n’est pas un fichier d’atelier. Écrivez le nom d’un fichier voisin qui finit par .shop.yaml.`,
+  unreadable: ({ reference, fault }) =>
+    `Le fichier d’atelier ${q(reference)} ne peut être lu : ${because(fault)}. L’atelier intégré sert à sa place.`,
+  createShop: ({ reference }) => `Créer ${reference} à partir de l’atelier intégré`,
+  checkingFiles: () => 'Contrôle des travaux et des fichiers d’atelier',
+  stopped: ({ seconds }) =>
+    `Le contrôle de ce fichier a pris plus de ${seconds} s et a été arrêté ; rien n’y est donc contrôlé. Annulez le dernier changement ; le fichier sera repris au prochain.`,
+  takeRepairs: () => 'Faire toutes les corrections qui ne demandent pas de choix',
+  inReference: () => 'Plus dans la référence',
+  openShop: () => 'Ouvrir le fichier d’atelier',
+  textBroken: () => 'Le texte ne peut être calculé tel quel ; voici le dernier bon plan.',
+  carcassBroken: ({ name }) => `Le texte de ${q(name)} ne peut être calculé tel quel ; voici le dernier bon plan.`,
+  fixedName: ({ name }) => `${q(name)} dit de quel panneau il s’agit et ne peut donc s’appeler autrement.`,
+  renameFile: ({ name }) => `Renommez le fichier ${q(name)} lui-même ; les travaux qui le nomment suivent.`,
+  describedElsewhere: ({ name }) => `${q(name)} n’est pas décrit dans un fichier qui puisse être changé.`,
+  notDescribed: ({ of, name }) => `Il n’y a pas de ${q(name)} (${bare(of)}).`,
+  nameEmpty: ({ of }) => `Il manque un nom (${bare(of)}).`,
+  nameOfLines: () => 'Un nom tient sur une ligne.',
+  nameNone: () => '« none » veut dire : rien du tout, et ne peut donc être un nom.',
+  nameTaken: ({ of, name }) => `Il y a déjà ${q(name)} (${bare(of)}).`,
+  startedAnew: () => 'Le serveur a été redémarré, car un fichier l’empêchait de répondre.',
+};
+
+function because(fault: FileFault): string {
+  if (typeof fault !== 'string') return fault.words;
+  return {
+    missing: 'il n’existe pas',
+    forbidden: 'il ne peut être lu',
+    folder: 'c’est un dossier',
+    'not-a-file': 'ce n’est pas un fichier',
+    'too-large': 'il dépasse 20 MB',
+    'name-too-long': 'son nom est trop long',
+    'no-disk': 'il n’y a pas de disque ici ; il doit être ouvert dans l’éditeur',
+  }[fault];
+}
+
+/** What core and server say, in French. */
+export const spoken: Spoken = { ...fr, messages: { ...fr.messages, server } };

@@ -1,0 +1,273 @@
+import type { Show } from '../../words/show.js';
+import type { Translations } from '../tables.js';
+import { anzahl, FROM, HAND, LINE, quoted, und, work, zahl } from './words.js';
+
+/** Befunde über Platten, Böden, Reihen und Türen. */
+export const findingsOfPanels = {
+  'band-missing': {
+    bare: ({ panels }) =>
+      `${zahl(panels.length, 'Die Vorderkante', 'Die Vorderkanten')} von ${und(panels)} ${zahl(panels.length, 'hat', 'haben')} kein Kantenband. Nennen Sie eines mit \`band\`.`,
+    bandFront: ({ band, thickness }, show) =>
+      `Die Vorderkante mit ${quoted(band)} bekanten (${show.length(thickness)})`,
+    bandEvery: ({ band }) => `Jede unbekantete Vorderkante mit ${quoted(band)} bekanten`,
+    removeNone: () => '`none` entfernen und das übliche Kantenband nehmen',
+  },
+  'band-too-narrow': {
+    uncovered: ({ band, height, thickness, panels }, show) =>
+      `${quoted(band)} ist ${show.length(height)} breit und deckt ${zahl(panels.length, 'eine Kante', 'Kanten')} von ${und(panels)} nicht, ${show.length(thickness)} dick. Wählen Sie ein breiteres Kantenband.`,
+  },
+  'clamp-misses-panel': {
+    tooFarOut: ({ deep, side, across, most, ...loose }, show) =>
+      `${comesDown(loose)}: ${zahl(loose.panels.length, 'Sie ist', 'Sie sind')} ${show.length(deep)} ${side === 'width' ? 'breit' : 'lang'}, und der nächste Spanner steht ${show.length(across)} ${side === 'width' ? 'vom Lineal' : 'vom Bohrkopf'}. Halten Sie sie in einer Vorrichtung, oder stellen Sie einen Spanner auf höchstens ${show.length(most)} (\`across\`).`,
+    beside: (loose) =>
+      `${comesDown(loose)}, wo sie am Anschlag ${zahl(loose.panels.length, 'liegt', 'liegen')}. Halten Sie sie in einer Vorrichtung, oder stellen Sie einen Spanner näher an die Spindeln (\`along\`).`,
+  },
+  'clamp-too-small': {
+    outOfRange: ({ side, size, clamp, range }, show) =>
+      `Der Korpus ist ${show.length(size)} ${{ width: 'breit', height: 'hoch', depth: 'tief' }[side]}; ${quoted(clamp)} fasst zwischen ${show.length(range.min)} und ${show.length(range.max)}. Ändern Sie \`${side}\`, oder wählen Sie eine andere Korpuspresse (\`machines: clamp\`).`,
+  },
+  'hinge-out-of-reach': {
+    byPlate: ({ arm, plates, ...misses }, show) =>
+      `${missed(misses, show)} Eine ${tall(plates, show)} hohe Platte ginge mit dem Arm von ${show.exact(arm)}; nehmen Sie sie unter \`plates\` auf, wenn die Werkstatt sie hat, oder ändern Sie die Luft zum Rand oder die Fuge.`,
+    byDistance: ({ distance, range, ...misses }, show) =>
+      `${missed(misses, show)} Der Topf müsste ${show.length(distance)} von der Kante der Tür stehen, und seine \`distance\` ist ${show.span(range)}. Machen Sie die Luft zum Rand oder die Fuge größer, oder nehmen Sie ein anderes Topfband.`,
+    use: ({ hinge }) => `Die Türen mit ${quoted(hinge)} anschlagen`,
+  },
+  'hinge-without-room': {
+    meets: ({ hinges, door, others }) =>
+      hinges.length === 1
+        ? `Band ${hinges[0]!} von ${door}, von unten gezählt, hat keinen Platz für sich: Wo die Teilung es stehen lässt, ist etwas in seinem Raum, hier ${und(others)}. Versetzen Sie das, machen Sie die Tür höher, oder schlagen Sie sie auf der anderen Seite an.`
+        : `Die Bänder ${und(hinges.map(String))} von ${door}, von unten gezählt, haben keinen Platz für sich: Wo die Teilung sie stehen lässt, ist etwas in ihrem Raum, hier ${und(others)}. Versetzen Sie das, machen Sie die Tür höher, oder schlagen Sie sie auf der anderen Seite an.`,
+    tooFew: ({ door, hinge, wanted, height }, show) =>
+      `${door} ist ${show.length(height)} hoch und braucht ${anzahl(wanted, 'Band', 'Bänder')}, aber die Teilung hat nicht so viele Plätze für ${quoted(hinge)}. Machen Sie die Tür höher, oder schreiben Sie \`hinge: none\` und schlagen Sie sie anders an.`,
+  },
+  'index-unbalanced': {
+    uneven: ({ panels, holes, machine, spindles, instead, less }) =>
+      `Die Reihen von ${und(panels)} lassen sich nicht gleichmäßig von beiden Enden bohren: Sie haben ${anzahl(holes, 'Loch', 'Löcher')}, eine ${parity(holes)} Zahl, und ${quoted(machine)} hat ${anzahl(spindles, 'Spindel', 'Spindeln')}, eine ${parity(spindles)} Zahl. Mit ${anzahl(instead, 'Loch', 'Löchern')} kosten sie ${work(less)} weniger. Geben Sie ihnen ein Loch mehr oder weniger, oder nehmen Sie die Kosten hin.`,
+    startFurtherIn: ({ offset, holes, shelves }, show) =>
+      `Die Reihen eine halbe Teilung weiter innen beginnen, ${show.exact(offset)} von den Enden (${anzahl(holes, 'Loch', 'Löcher')})${withThem(shelves)}`,
+    makeLower: ({ height, holes }, show) =>
+      `Den Korpus ${show.exact(height)} hoch machen, eine Teilung niedriger (${anzahl(holes, 'Loch', 'Löcher')})`,
+    makeHigher: ({ height, holes }, show) =>
+      `Den Korpus ${show.exact(height)} hoch machen, eine Teilung höher (${anzahl(holes, 'Loch', 'Löcher')})`,
+  },
+  'loose-shelf-without-row': {
+    noRow: ({ choice, ...lack }) => `${lacks(lack)} (\`rows: ${choice}\`). Bohren Sie mit \`rows: both\` beide Reihen.`,
+    noRoom: (lack) =>
+      `${lacks(lack)}, weil hinter der vorderen Reihe kein Platz ist. Machen Sie den Korpus tiefer, oder den Boden zu einem festen.`,
+    standsAt: ({ shelf, at }, show) => `${shelf} liegt bei ${show.length(at)}.`,
+    boreBoth: () => 'An diesem Korpus beide Reihen bohren',
+    boreBothOn: ({ panels }) => `An ${und(panels)} beide Reihen bohren`,
+    removeOwn: ({ panels }) => `\`rows\` von ${und(panels)} entfernen und die des Korpus nehmen (beide)`,
+    pastRow: ({ shelf, at, line, side, holes }, show) =>
+      `${shelf} liegt bei ${show.length(at)}, und die ${LINE[line]} Reihe von ${side} hat Löcher nur von ${show.span(holes)}. Legen Sie den Boden auf eine Höhe dazwischen.`,
+    moveToFirst: ({ shelf, at }, show) => `${shelf} auf ${show.exact(at)} hinauflegen (das erste Loch)`,
+    moveToLast: ({ shelf, at }, show) => `${shelf} auf ${show.exact(at)} hinunterlegen (das letzte Loch)`,
+    offFrontPins: (off, show) => `${offPins(off, show)} Machen Sie den Rücksprung des Bodens kleiner.`,
+    offRearPins: (off, show) => `${offPins(off, show)} Rücken Sie die hintere Reihe nach vorn.`,
+    leaveSetback: ({ shelf }) => `Den Rücksprung von ${shelf} der Werkstatt überlassen`,
+    leaveRearRow: () => 'Den Platz der hinteren Reihe der Werkstatt überlassen',
+  },
+  'panel-out-of-range': {
+    notToBore: (out, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
+    notToBand: (out, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
+    tooSmallToBore: (out, show) =>
+      `${outOfRange(out, show)} Erzwingen Sie es nicht: Bohren Sie vor dem Zuschnitt, oder wählen Sie eine andere Maschine.`,
+    tooSmallToBand: (out, show) =>
+      `${outOfRange(out, show)} Erzwingen Sie es nicht: Bekanten Sie vor dem Zuschnitt, oder wählen Sie eine andere Maschine.`,
+  },
+  'panel-past-sheet': {
+    pastSheet: ({ panels, cut, board, sheet, grainAlong }, show) =>
+      `${und(panels)} ${zahl(panels.length, 'wird', 'werden')} auf ${by(cut, show)} geschnitten, und eine Rohplatte von ${quoted(board)} misst ${by(sheet, show)}${grainAlong ? ', mit der Maserung längs' : ''}. Ändern Sie die Größe, oder wählen Sie einen anderen Plattenwerkstoff.`,
+  },
+  'row-distance': {
+    setback: ({ machine, alone, setback, ...row }, show) =>
+      `${theRow(row, show)}; der erste Kopf von ${quoted(machine)} steht zwischen ${show.length(setback.min)} und ${show.length(setback.max)} vom Lineal (\`setback\`). ${alone ? OWN_SET_UP : 'Ändern Sie `row-setback` des Korpus.'}`,
+    'one-head': ({ machine, setback, ...row }, show) =>
+      `${theRow(row, show)}; ${quoted(machine)} hat einen Kopf (\`heads\`), der zwischen ${show.length(setback.min)} und ${show.length(setback.max)} vom Lineal steht (\`setback\`). Lassen Sie die hintere Reihe weg (\`rows: front\`), oder wählen Sie eine Maschine mit zwei Köpfen (\`machines: rows\`).`,
+    distance: ({ machine, alone, behind, heads, apart, ...row }, show) =>
+      `${theRow(row, show)}, ${show.length(Math.abs(behind))} ${behind < 0 ? 'vor' : 'hinter'} der vorderen Reihe; die ${heads > 2 ? `${heads} Köpfe` : 'Köpfe'} von ${quoted(machine)} stehen ${apart === null ? 'hintereinander' : `zwischen ${show.length(apart.min)} und ${show.length(apart.max)} auseinander`} (\`head-distance\`). ${alone ? OWN_SET_UP : 'Rücken Sie die Reihe in diesen Bereich (`rear-row`).'}`,
+  },
+  'row-past-reach': {
+    tooDeep: ({ line, panels, at, machine, throat }, show) =>
+      `Die ${LINE[line]} Reihe von ${und(panels)} liegt ${show.length(at)} von der Vorderkante; ${quoted(machine)} reicht höchstens ${show.length(throat)} weit (\`throat\`). Rücken Sie die Reihe nach vorn, oder wählen Sie eine Maschine mit größerer Ausladung.`,
+  },
+  'row-reach': {
+    set: ({ at }, show) => `Die vordere Reihe ${show.exact(at)} von der Vorderkante setzen`,
+    setUsual: ({ at }, show) => `Die vordere Reihe ${show.exact(at)} von der Vorderkante setzen, den üblichen Abstand`,
+    moveRear: ({ at, pitches }, show) =>
+      `Die hintere Reihe auf ${show.exact(at)} von der Vorderkante rücken, ${anzahl(pitches, 'Teilung', 'Teilungen')} hinter die vordere`,
+    leaveOut: () => 'Die hintere Reihe weglassen',
+  },
+  'row-unbalanced': {
+    unbalanced: ({ panels, offset, rest, length, pitch, machine, more }, show) =>
+      `Die Reihen von ${und(panels)} beginnen ${show.exact(offset)} vom unteren Ende und enden ${show.exact(rest)} vom oberen Ende (Länge ${show.exact(length)}, Teilung ${show.nominal(pitch)}), sodass eine Anschlagstellung nicht beiden Enden dient: Das kostet an ${quoted(machine)} ${work(more)} mehr als gleichmäßige Reihen. Ändern Sie \`row-offset\` oder \`height\`.`,
+    startAt: ({ offset, instead, shelves }, show) =>
+      `Die Reihen ${show.exact(offset)} von den Enden beginnen statt ${show.exact(instead)}${withThem(shelves)}`,
+    makeLower: ({ height, by: less }, show) =>
+      `Den Korpus ${show.exact(height)} hoch machen, ${show.exact(less)} niedriger`,
+    makeHigher: ({ height, by: more }, show) =>
+      `Den Korpus ${show.exact(height)} hoch machen, ${show.exact(more)} höher`,
+  },
+  'rows-not-opposite': {
+    apart: ({ left, right }) =>
+      `Die Reihen von ${left} und ${right} liegen nicht gegenüber, sodass ein Boden dazwischen nicht waagrecht läge. Der Fehler liegt bei Borewright, nicht bei Ihnen: Bohren Sie diese Platten nicht.`,
+  },
+  'shelf-off-grid': {
+    offGrid: ({ shelf, at, panel, below, above, first, pitch }, show) =>
+      `${shelf} liegt bei ${show.exact(at)}, zwischen den Löchern von ${panel} bei ${show.exact(below)} und ${show.exact(above)} (erstes Loch ${show.exact(first)}, Teilung ${show.nominal(pitch)}). Legen Sie den Boden auf eines von beiden.`,
+    rowsStart: ({ offset }, show) => `Die Reihen beginnen ${show.exact(offset)} vom unteren Ende.`,
+    moveDown: ({ shelf, at, hole }, show) => `${shelf} auf ${show.exact(at)} hinunterlegen (Loch ${hole})`,
+    moveUp: ({ shelf, at, hole }, show) => `${shelf} auf ${show.exact(at)} hinauflegen (Loch ${hole})`,
+    moveEvery: () => 'Jeden Boden, der neben dem Raster liegt, auf sein nächstes Loch legen',
+    align: ({ panels }) => `Die Reihen von ${und(panels)} beginnen lassen, wo die des Korpus beginnen`,
+    alignAndMove: ({ panels, shelf, at }, show) =>
+      `Die Reihen von ${und(panels)} beginnen lassen, wo die des Korpus beginnen, und ${shelf} auf ${show.exact(at)} legen`,
+  },
+  'shelf-past-stop': {
+    pastStop: ({ line, panels, ways: [near, far], machine, extension }, show) =>
+      [
+        `${line === null ? 'Eine Linie von Bohrungen' : `Die Linie von ${line}`} in ${und(panels)} liegt ${show.length(near.at)} ${FROM[near.end]} und ${show.length(far.at)} ${FROM[far.end]}.`,
+        `An ${quoted(machine)} ${reaches(near, extension, show)}, und ${reaches(far, extension, show)}.`,
+        remedy(near, extension, show),
+      ].join(' '),
+    moveDown: ({ shelf, at, hole }, show) =>
+      `${shelf} auf ${show.exact(at)} hinuntersetzen (Loch ${hole}), wohin ein Anschlag reicht`,
+    moveUp: ({ shelf, at, hole }, show) =>
+      `${shelf} auf ${show.exact(at)} hinaufsetzen (Loch ${hole}), wohin ein Anschlag reicht`,
+  },
+  'shelf-tips': {
+    tips: ({ shelves, deep, apart, front, rear }, show) =>
+      `${und(shelves)} ${zahl(shelves.length, 'kippt', 'kippen')}: Die Bodenträger, ${show.length(front)} und ${show.length(rear)} von der Vorderkante, stehen ${show.length(apart)} auseinander, mindestens die halbe Tiefe von ${show.length(deep)} ist nötig. Rücken Sie die hintere Reihe nach hinten (\`rear-row\`), oder machen Sie den Boden zu einem festen.`,
+  },
+  'value-unused': {
+    here: ({ key, circumstance }) =>
+      `\`${key}\` bewirkt hier nichts: Es zählt nur ${CIRCUMSTANCES[circumstance]}. Entfernen Sie es, oder ändern Sie, wovon es abhängt.`,
+    inDefaults: ({ key, circumstance }) =>
+      `\`${key}\` bewirkt in keinem Korpus dieses Auftrags etwas: Es zählt nur ${CIRCUMSTANCES[circumstance]}. Entfernen Sie es, oder ändern Sie, wovon es abhängt.`,
+    remove: ({ key }) => `\`${key}\` entfernen`,
+  },
+} satisfies Translations;
+
+const ELSEWHERE = 'Ändern Sie die Größe, oder wählen Sie eine andere Maschine.';
+const parity = (count: number): string => (count % 2 === 0 ? 'gerade' : 'ungerade');
+const withThem = (shelves: readonly string[]): string =>
+  shelves.length === 0 ? '' : `; ${und(shelves)} ${zahl(shelves.length, 'rückt', 'rücken')} mit`;
+
+const OWN_SET_UP = 'Die Reihe lässt sich nur in einer eigenen Rüstung bohren.';
+interface RowTold {
+  readonly line: keyof typeof LINE;
+  readonly panels: readonly string[];
+  readonly at: number;
+}
+const theRow = ({ line, panels, at }: RowTold, show: Show): string =>
+  `Die ${LINE[line]} Reihe von ${und(panels)} liegt ${show.length(at)} von der Vorderkante`;
+
+const comesDown = ({
+  panels,
+  machine,
+  held,
+}: {
+  readonly panels: readonly string[];
+  readonly machine: string;
+  readonly held: string;
+}): string =>
+  held === 'not'
+    ? `Kein Spanner von ${quoted(machine)} kommt auf ${und(panels)} auf`
+    : `Die Spanner von ${quoted(machine)} kommen auf ${und(panels)} nur zum Teil auf`;
+
+interface Misses {
+  readonly doors: readonly string[];
+  readonly uprights: readonly string[];
+  readonly overlay: number;
+  readonly hinge: string;
+  readonly reaches: { readonly min: number; readonly max: number };
+}
+const missed = ({ doors, uprights, overlay, hinge, reaches: { min, max } }: Misses, show: Show): string =>
+  `${und(doors)} ${zahl(doors.length, 'soll', 'sollen')} ${overlay >= 0 ? `${und(uprights)} um ${show.length(overlay)} überdecken` : `${show.length(-overlay)} neben ${und(uprights)} hängen`}; ${quoted(hinge)} bringt mit den genannten Armen und Platten eine Tür zwischen ${show.length(min)} und ${show.length(max)} darüber.`;
+const tall = ({ min, max }: { readonly min: number; readonly max: number }, show: Show): string =>
+  min === max ? show.length(min) : `zwischen ${show.length(min)} und ${show.length(max)}`;
+
+const lacks = ({
+  shelves,
+  lines,
+  sides,
+}: {
+  readonly shelves: readonly string[];
+  readonly lines: readonly (keyof typeof LINE)[];
+  readonly sides: readonly string[];
+}): string =>
+  `${und(shelves)} ${zahl(shelves.length, 'hat', 'haben')} an ${und(sides)} keine ${und(lines.map((line) => LINE[line]))} Lochreihe`;
+
+interface OffPins {
+  readonly shelf: string;
+  readonly reach: { readonly min: number; readonly max: number };
+  readonly line: keyof typeof LINE;
+  readonly side: string;
+  readonly at: number;
+}
+const offPins = ({ shelf, reach, line, side, at }: OffPins, show: Show): string =>
+  `${shelf} reicht von ${show.span(reach)} hinter der Vorderseite und liegt nicht auf seinen ${LINE[line]}n Bodenträgern, die in ${side} bei ${show.length(at)} stehen.`;
+
+interface OutOfRange {
+  readonly panels: readonly string[];
+  readonly size: number;
+  readonly what: keyof typeof MEASURES;
+  readonly machine: string;
+  readonly range: { readonly min: number; readonly max: number };
+}
+const MEASURES = {
+  length: 'Die Länge',
+  width: 'Die Breite',
+  thickness: 'Die Dicke',
+  edge: 'Die Länge einer bekanteten Kante',
+  across: 'Die Breite quer zu einer bekanteten Kante',
+  band: 'Die Dicke eines Kantenbands',
+} as const;
+const outOfRange = ({ panels, size, what, machine, range: { min, max } }: OutOfRange, show: Show): string =>
+  `${MEASURES[what]} von ${und(panels)} ist ${show.length(size)}; ${quoted(machine)} nimmt ${max === Infinity ? `mindestens ${show.length(min)}` : `${show.length(min)} bis ${show.length(max)}`}.`;
+
+const by = (size: readonly (number | null)[], show: Show): string =>
+  size
+    .filter((side) => side !== null)
+    .map((side) => show.length(side))
+    .join(' × ');
+
+interface Way {
+  readonly at: number;
+  readonly hand: keyof typeof HAND;
+  readonly stops: number;
+  readonly reach: number | null;
+}
+function reaches({ hand, stops, reach }: Way, extension: number, show: Show): string {
+  if (reach === null) return `gibt es ${HAND[hand]} keinen Anschlag`;
+  const longer = extension === 0 ? '' : ` (${show.length(reach + extension)} mit der Verlängerung)`;
+  return `${stops === 1 ? 'reicht der Anschlag' : `reichen die ${anzahl(stops, 'Anschlag', 'Anschläge')}`} ${HAND[hand]} ${show.length(reach)} weit${longer}`;
+}
+function remedy({ at, hand, reach }: Way, extension: number, show: Show): string {
+  const past = reach === null ? 0 : at - reach;
+  return past > extension
+    ? `Rücken Sie sie näher an ein Ende, oder geben Sie der Maschine eine Verlängerung von ${show.length(past)} oder einen Anschlag, der ${show.length(at)} weit reicht.`
+    : `Rücken Sie sie näher an ein Ende, oder geben Sie der Maschine ${HAND[hand]} einen Anschlag, dessen Bereich ${show.length(at)} enthält.`;
+}
+
+const CIRCUMSTANCES = {
+  rails: 'mit `top: rails`',
+  back: 'wo der Korpus eine Rückwand hat',
+  recess: 'mit einer genuteten oder gefälzten Rückwand',
+  groove: 'mit einer genuteten Rückwand',
+  bays: 'wo Mittelwände den Korpus in Felder teilen',
+  rows: 'wo Reihen gebohrt werden',
+  grid: 'wo Reihen gebohrt werden, Türen an Bändern hängen oder Böden nach ihrer Zahl verteilt werden',
+  'own-grid': 'wo Reihen oder Montageplatten von Bändern gebohrt werden',
+  'rear-rows': 'wo hintere Reihen gebohrt werden (`rows: both`)',
+  doors: 'wo Türen vor dem Korpus hängen',
+  'overlay-doors': 'mit aufliegenden Türen',
+  'door-gaps': 'mit einliegenden Türen oder zwei Türen nebeneinander',
+  'whole-front': 'wo `bays` nicht sagt, was vor jedem Feld hängt',
+  upright: 'an einer Seite oder Mittelwand',
+  joined: 'an einer Platte, die mit einer anderen verbunden ist',
+  'deep-in-face': 'an einer Platte mit Dübelbohrungen in der Fläche',
+  'end-joined': 'an einer Platte, deren Enden an anderen stehen',
+  'deep-in-end': 'an einer Platte mit Dübelbohrungen in den Enden',
+} as const;

@@ -1,0 +1,210 @@
+import type { Show } from '../../words/show.js';
+import type { Translations } from '../tables.js';
+import { FITTINGS, MACHINES } from './text.js';
+import { anzahl, BORES, noun, OUR_FAULT, quoted, und, zahl, zeit } from './words.js';
+
+/** Was vom Auftrag, seinen Korpussen und Verbindern zu sagen ist. */
+export const job = {
+  size: {
+    noBoards: () => 'Die Werkstatt hat keinen Plattenwerkstoff. Nehmen Sie einen in die Werkstattdatei auf.',
+    noFittings: () =>
+      'Die Werkstatt hat nichts, womit sich Platten verbinden lassen. Nehmen Sie einen Dübel, eine Verbindungsschraube oder einen Exzenterverbinder in die Werkstattdatei auf.',
+    noWidth: ({ thick: [left, right], size, least }, show) =>
+      `Die Seiten, ${show.length(left)} und ${show.length(right)} dick, lassen in einem ${show.length(size)} breiten Korpus keinen Raum. Machen Sie ihn breiter als ${show.length(least)}.`,
+    noHeight: ({ thick: [bottom, top], size, least }, show) =>
+      `Unterer und oberer Boden, ${show.length(bottom)} und ${show.length(top)} dick, lassen in einem ${show.length(size)} hohen Korpus keinen Raum. Machen Sie ihn höher als ${show.length(least)}.`,
+    noDepth: ({ behind, size }, show) =>
+      `Die Rückwand nimmt ${show.length(behind)} und lässt in einem ${show.length(size)} tiefen Korpus keinen Raum. Machen Sie ihn tiefer als ${show.length(behind)}.`,
+    grooveThrough: ({ panel, groove, thickness }, show) =>
+      `Die Nut der Rückwand ist ${show.length(groove)} tief und geht durch ${panel} hindurch, ${show.length(thickness)} dick. Machen Sie sie flacher.`,
+    dividersNoBay: ({ count, thickness, clear }, show) =>
+      `${count} Mittelwände von ${show.length(thickness)} lassen bei ${show.length(clear)} lichter Breite kein Feld. Nehmen Sie weniger Mittelwände, oder machen Sie den Korpus breiter.`,
+    shelvesTooMany: ({ count, kind, pitch, most }, show) =>
+      `${count} ${kind === 'fixed' ? 'feste Böden' : 'Einlegeböden'} passen nicht auf die Teilung von ${show.nominal(pitch)}; ${most === 0 ? 'nicht einmal einer passt' : `höchstens ${most} passen`}. Nehmen Sie weniger Böden, oder machen Sie den Korpus höher.`,
+    bayMissing: ({ shelf, bay, bays }) =>
+      bays === 1
+        ? `${shelf} kann nicht in Feld ${bay} liegen, weil der Korpus keine Mittelwände hat. Nehmen Sie Feld 1, oder fügen Sie eine Mittelwand hinzu.`
+        : `${shelf} kann nicht in Feld ${bay} liegen, weil der Korpus ${bays} Felder hat. Nehmen Sie ein Feld zwischen 1 und ${bays}.`,
+    shelfOutside: ({ shelf, at, above, room }, show) =>
+      `${shelf} bei ${show.length(at)} passt nicht zwischen ${BELOW} und ${ABOVE[above]}. Legen Sie ihn zwischen ${show.length(room[0])} und ${show.length(room[1])}.`,
+    shelfNowhere: ({ shelf, at, above }, show) =>
+      `${shelf} bei ${show.length(at)} passt nicht zwischen ${BELOW} und ${ABOVE[above]}. Entfernen Sie ihn, oder machen Sie den Korpus höher.`,
+    shelfRunsInto: ({ shelf, at, other, free: [down, up] }, show) =>
+      `${shelf} bei ${show.length(at)} stößt an ${other}. Legen Sie ihn auf ${show.length(down)} oder tiefer, oder auf ${show.length(up)} oder höher.`,
+    shelfNoLength: ({ shelf, bay, play }, show) =>
+      `Von ${shelf} bleibt keine Länge: Das Feld ist ${show.length(bay)} breit, und das Spiel an beiden Enden nimmt ${show.length(play)}. Machen Sie das Feld breiter.`,
+    shelfNoWidth: ({ shelf, clear, setback }, show) =>
+      `Von ${shelf} bleibt keine Breite: Die lichte Tiefe ist ${show.length(clear)}, und der Rücksprung des Bodens nimmt ${show.length(setback)}. Machen Sie den Rücksprung kleiner.`,
+    shelfInDoor: ({ shelf, setback, inset }, show) =>
+      `${shelf} liegt ${show.length(setback)} hinter der Vorderseite und stößt an eine einliegende Tür, die ${show.length(inset)} weit hineinreicht. Machen Sie seinen Rücksprung mindestens ${show.length(inset)} groß.`,
+    doorsBeforeDividers: ({ bays }) =>
+      `Eine einliegende Tür kann nicht vor den Mittelwänden zwischen ${bays} Feldern hängen, weil diese bis vorn reichen. Sagen Sie mit \`bays\`, was vor jedem Feld hängt, oder nehmen Sie aufliegende Türen.`,
+    doorBayMissing: ({ asked, bays }) =>
+      `Die Türen von ${asked} Feldern sind aufgeführt, aber der Korpus hat ${bays}. Führen Sie nicht mehr auf, als er hat, oder fügen Sie eine Mittelwand hinzu.`,
+    doorNoSize: ({ door, width, height }, show) =>
+      `${door} würde ${show.length(width)} breit und ${show.length(height)} hoch. Machen Sie Luft und Fugen kleiner, oder den Korpus größer.`,
+    doorTooThick: ({ door, thickness, clear }, show) =>
+      `${door} ist ${show.length(thickness)} dick und findet in ${show.length(clear)} lichter Tiefe keinen Raum. Nehmen Sie eine dünnere Platte, oder eine aufliegende Tür.`,
+    dividerUnderRails: ({ thick: [front, back] }, show) =>
+      `Eine Mittelwand kann nicht unter beiden Traversen enden, weil die vordere ${show.length(front)} dick ist und die hintere ${show.length(back)}. Geben Sie beiden denselben Plattenwerkstoff.`,
+    dividerOutside: ({ divider, run, beside, room }, show) =>
+      `${divider} stünde von ${show.length(run[0])} bis ${show.length(run[1])}, aber neben ${beside} ist nur von ${show.length(room[0])} bis ${show.length(room[1])} Raum. Versetzen Sie sie, oder entfernen Sie sie.`,
+    plinthTooThick: ({ thickness, clear }, show) =>
+      `Der Sockel ist ${show.length(thickness)} dick und passt nicht unter ${show.length(clear)} lichte Tiefe. Nehmen Sie eine dünnere Platte.`,
+    railsTooWide: ({ width, clear, pitch }, show) =>
+      `Zwei ${show.length(width)} breite Traversen passen nicht in ${show.length(clear)} lichte Tiefe, wenn die hintere auf der Teilung von ${show.nominal(pitch)} liegt. Machen Sie sie schmaler, oder den Korpus tiefer.`,
+    nothingToCut: ({ panel, length, width }, show) =>
+      `Die Kantenbänder von ${panel} lassen von ${show.length(length)} × ${show.length(width)} nichts zuzuschneiden. Machen Sie die Platte größer, oder die Kantenbänder dünner.`,
+    panelMisspelt: ({ panel, near }) => `Der Korpus hat keine Platte ${quoted(panel)}. Meinen Sie \`${near}\`?`,
+    panelUnknown: ({ panel, panels }) =>
+      `Der Korpus hat keine Platte ${quoted(panel)}. ${zahl(panels.length, 'Seine Platte ist', 'Seine Platten sind')} ${und(panels)}.`,
+    rename: ({ panel }) => `In ${panel} umbenennen`,
+  },
+  job: {
+    neutralShop: () =>
+      'Die eingebaute Werkstatt gilt, weil der Auftrag keine Werkstattdatei nennt. Ihre Maschinen sind erfunden: Nennen Sie mit `shop: NAME.shop.yaml` Ihre eigene.',
+    brokenShop: ({ errors, line, first }, show) =>
+      `${faulty(errors, line)} ${show.tell(first)} Was zu diesem Auftrag gesagt wird, kann falsch sein, bis die Werkstattdatei berichtigt ist.`,
+    brokenShopNames: ({ errors, line, first, names }, show) =>
+      `${faulty(errors, line)} ${show.tell(first)} Mit ${und(names.map(unread))} wird nichts berechnet oder geplant, bis die Werkstattdatei berichtigt ist.`,
+    unusableShop: ({ errors, line, first }, show) =>
+      `${faulty(errors, line)} ${show.tell(first)} Für diesen Auftrag wird nichts berechnet, bis die Werkstattdatei berichtigt ist.`,
+    useShop: ({ file }) => `${quoted(file)} nehmen`,
+    internalFault: ({ words }) =>
+      `Borewright ist beim Prüfen dieses Korpus gescheitert (${words}); darum ist nicht alles daran geprüft. ${OUR_FAULT}: Melden Sie ihn mit Auftrag und Werkstattdatei.`,
+    batchInCarcass: ({ title }, show) => `${show.tell(title)} (dieser Korpus)`,
+    batchInFile: ({ title }, show) => `${show.tell(title)} (ganze Datei)`,
+  },
+  refactors: {
+    duplicate: ({ name, free }) => `${name} als ${free} verdoppeln`,
+    inUnit: ({ text }) => `Als ${text} schreiben`,
+    spread: ({ count }) =>
+      count === 1 ? 'Borewright den Boden legen lassen' : `Die ${count} Böden gleichmäßig verteilen`,
+  },
+  'set-up-for-one': {
+    saved: ({ setUp, panel, seconds, other, difference, isRows }, show) =>
+      `Rüstung ${setUp} dient nur ${panel} und kostet ${zeit(seconds)} mehr als ${other}. Nur ${DIFFERS[difference.in]} ist anders: ${show.exact(difference.is)} statt ${show.exact(difference.instead)}. Mit ${instead(difference, isRows, show)} ließe sich die Platte in ${other} bohren.`,
+  },
+  'to-defaults': {
+    move: ({ path, text, carcasses }) =>
+      `${written(path, text)} von ${carcasses} Korpussen in die Vorgaben verschieben`,
+    drop: ({ path, text, carcasses }) =>
+      carcasses === 1
+        ? `${written(path, text)} entfernen, das auch die Vorgaben sagen`
+        : `${written(path, text)} aus ${carcasses} Korpussen entfernen, da es auch die Vorgaben sagen`,
+  },
+  'left-out': {
+    byKind: () => 'Ohne Angabe: was zur Art passt.',
+    byLooseShelves: ({ some, none }) => `Ohne Angabe: \`${some}\` mit Einlegeböden, sonst \`${none}\`.`,
+    length: ({ length }, show) => `Ohne Angabe: ${show.exact(length)}.`,
+    word: ({ word }) => `Ohne Angabe: \`${word}\`.`,
+    none: () => 'Ohne Angabe: keine.',
+    one: () => 'Ohne Angabe: eines.',
+    usualHeight: ({ length, kind }, show) =>
+      `Ohne Angabe: ${show.exact(length)}, die übliche Höhe der Werkstatt für \`kind: ${kind}\`.`,
+    balancedHeight: ({ pitches, pitch }, show) =>
+      `Ohne Angabe: ${pitches} Teilungen von ${show.nominal(pitch)} und die Dicke der Seite, sodass Reihen gleichmäßig liegen.`,
+    usualDepth: ({ length, kind }, show) =>
+      `Ohne Angabe: ${show.exact(length)}, die übliche Tiefe der Werkstatt für \`kind: ${kind}\`.`,
+    usualBoard: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Plattenwerkstoff der Werkstatt.`,
+    usualBackBoard: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Plattenwerkstoff der Rückwände.`,
+    usualBand: ({ name }) => `Ohne Angabe: ${quoted(name)}, das übliche Kantenband der Werkstatt.`,
+    usualFitting: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Verbinder der Werkstatt.`,
+    usualHinge: ({ name }) => `Ohne Angabe: ${quoted(name)}, das übliche Topfband der Werkstatt.`,
+    usualMachine: ({ name }) => `Ohne Angabe: ${quoted(name)}, die übliche Maschine der Werkstatt.`,
+    usualMachines: () => 'Ohne Angabe: die üblichen Maschinen der Werkstatt.',
+    halfSide: () => 'Ohne Angabe: die halbe Nenndicke der Seite.',
+    asFarBack: () => 'Ohne Angabe: so weit hinten, wie die Teilung und der hintere Rand der Werkstatt erlauben.',
+    bySpindles: () => 'Ohne Angabe: die Stellen, die die Spindeln des Vertikalbohrkopfs der Werkstatt ergeben.',
+    everyBay: () => 'Ohne Angabe: einer in jedem Feld.',
+    hungBefore: () => 'Ohne Angabe: was `hung` sagt, vor der ganzen Front.',
+    bandOfCarcass: () => 'Ohne Angabe: das Kantenband des Korpus.',
+    boardOfCarcass: () => 'Ohne Angabe: der Plattenwerkstoff des Korpus.',
+    asCarcass: () => 'Ohne Angabe: wie im übrigen Korpus.',
+  },
+  dowel: {
+    nothingForEnd: ({ inFace, long }, show) =>
+      `Eine ${show.exact(inFace)} tiefe Bohrung in der Fläche lässt von einem ${show.exact(long)} langen Dübel nichts für die Stirn. Schreiben Sie ein kleineres \`in-face\`.`,
+  },
+  cam: {
+    shortBolt: ({ name, depth, least, distance, ...bores }, show) =>
+      `${shallow('cam-bolt', depth, least, bores, show)}, um ${show.length(distance)} vom Ende in den Exzenter von ${quoted(name)} zu münden. Bohren Sie tiefer, oder überlassen Sie die Tiefe dem Verbinder.`,
+    shortCam: ({ name, depth, least, under, board, ...bores }, show) =>
+      `${shallow('cam', depth, least, bores, show)} in einer ${show.length(board)} dicken Platte, wo der Bolzen von ${quoted(name)} ${show.length(under)} unter der Fläche liegt. Nehmen Sie einen Verbinder für diese Dicke, oder eine dünnere Platte.`,
+    shortStud: ({ name, depth, least, ...bores }, show) =>
+      `${shallow('cam-stud', depth, least, bores, show)}, so tief geht der Zapfen von ${quoted(name)} hinein. Bohren Sie tiefer, oder überlassen Sie die Tiefe dem Verbinder.`,
+  },
+  screw: {
+    noRecess: ({ key }) =>
+      key === 'head'
+        ? 'Ein Kopf, der in eine Senkung geht, braucht deren Tiefe. Schreiben Sie auch `recess`.'
+        : 'Eine Senkung braucht ihren Durchmesser. Schreiben Sie auch `head`.',
+    narrowHead: ({ head, clearance }, show) =>
+      `Ein Kopf von ${show.exact(head)} findet über einer Durchgangsbohrung von ${show.exact(clearance)} keinen Halt. Schreiben Sie einen größeren \`head\`, oder ein kleineres \`clearance\`.`,
+    headThrough: ({ name, recess, least, board, ...bores }, show) =>
+      `${ofBores('clearance', bores)} ${zahl(bores.count, 'hat', 'haben')} unter dem Kopf von ${quoted(name)} zu wenig Holz: Seine Senkung ist in einer Platte von ${show.exact(board)} ${show.exact(recess)} tief, und ${show.exact(least)} müssen bleiben. Nehmen Sie eine dickere Platte, oder eine Schraube mit flacherem Kopf.`,
+    outOfReach: ({ name, long, passed, ...bores }, show) =>
+      `${ofBores('pilot', bores)} ${zahl(bores.count, 'liegt', 'liegen')} außer Reichweite: ${quoted(name)} ist ${show.length(long)} lang und geht durch ${show.length(passed)} Platte. Nehmen Sie eine längere Schraube.`,
+    holdsLittle: ({ name, long, passed, reach, hold, ...bores }, show) =>
+      `${ofBores('pilot', bores)} ${zahl(bores.count, 'fasst', 'fassen')} nur ${show.length(reach)} von ${quoted(name)}, ${show.length(long)} lang und durch ${show.length(passed)} Platte geführt; mindestens ${show.length(hold)} sind nötig, das Doppelte ihrer Dicke. Nehmen Sie eine längere Schraube.`,
+    shallow: ({ name, long, passed, depth, reach, ...bores }, show) =>
+      `${ofBores('pilot', bores)} ${zahl(bores.count, 'ist', 'sind')} ${show.exact(depth)} tief; mindestens ${show.exact(reach)} sind nötig, da ${quoted(name)} ${show.length(long)} lang ist und durch ${show.length(passed)} Platte geht. Bohren Sie tiefer, oder überlassen Sie die Tiefe dem Verbinder.`,
+  },
+} satisfies Translations;
+
+const BELOW = 'unteren Boden';
+const ABOVE = { top: 'oberen Boden', rails: 'Traversen' } as const;
+
+const faulty = (errors: number, line: number): string =>
+  errors === 1
+    ? `Die Werkstattdatei hat in Zeile ${line} einen Fehler.`
+    : `Die Werkstattdatei hat ${errors} Fehler, den ersten in Zeile ${line}.`;
+
+type Unread =
+  | { readonly sort: 'board' | 'band' | 'hinge'; readonly name: string }
+  | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }
+  | { readonly sort: 'machine'; readonly kind: keyof typeof MACHINES; readonly name: string };
+function unread(one: Unread): string {
+  const of = one.sort === 'fitting' ? FITTINGS[one.kind] : one.sort === 'machine' ? MACHINES[one.kind] : one.sort;
+  return `${quoted(one.name)} (${noun(of).bare})`;
+}
+
+interface Difference {
+  readonly in: keyof typeof DIFFERS;
+  readonly is: number;
+  readonly instead: number;
+}
+const DIFFERS = {
+  fence: 'der Abstand vom Lineal',
+  height: 'die Höhe der Spindeln',
+  depth: 'die Tiefe',
+  thickness: 'die Dicke der Platte',
+} as const;
+function instead(difference: Difference & { readonly head?: number }, isRows: boolean, show: Show): string {
+  const { is, instead: other } = difference;
+  switch (difference.in) {
+    case 'fence':
+      if (!isRows)
+        return `Bohrungen ${show.exact(Math.abs(other - is))} weiter ${other > is ? 'hinten' : 'vorn'} (\`dowels\`)`;
+      return difference.head === 0
+        ? `der vorderen Reihe ${show.exact(other)} von der Vorderkante (\`row-setback\`)`
+        : `der hinteren Reihe ${show.exact(other)} von der Vorderkante (\`rear-row\`)`;
+    case 'height':
+      return 'einer Platte so dick wie die der anderen (`board`)';
+    case 'depth':
+      return `${show.exact(other)} tiefen Bohrungen`;
+    case 'thickness':
+      return `einer ${show.exact(other)} dicken Platte (\`board\`)`;
+  }
+}
+
+const written = (path: readonly string[], text: string): string => quoted([...path, text].join(': '));
+
+interface Told {
+  readonly count: number;
+  readonly panels: readonly string[];
+}
+const ofBores = (purpose: keyof typeof BORES, { count, panels }: Told): string =>
+  `Die ${count === 1 ? BORES[purpose][0] : anzahl(count, ...BORES[purpose])} in ${und(panels)}`;
+const shallow = (purpose: keyof typeof BORES, depth: number, least: number, told: Told, show: Show): string =>
+  `${ofBores(purpose, told)} ${zahl(told.count, 'ist', 'sind')} ${show.exact(depth)} tief; mindestens ${show.exact(least)} sind nötig`;

@@ -1,0 +1,161 @@
+import type { BoresTold } from '../../fittings/fitting.js';
+import type { BorePurpose } from '../../fittings/names.js';
+import type { Micrometres } from '../../length/units.js';
+import { counted, listed } from '../../words/english.js';
+import { quoted as inEnglishQuotes } from '../../words/english.js';
+import type { JointPanels, SideName } from '../../words/names.js';
+import type { Show } from '../../words/show.js';
+
+/** Ein Text des Besitzers in Anführungszeichen. */
+export const quoted = (text: string): string => `„${inEnglishQuotes(text).slice(1, -1)}“`;
+export const und = (words: readonly string[]): string => listed(words, 'und');
+export const oder = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} oder ${words.at(-1)!}`;
+/** Das erste für eines, das zweite für jede andere Zahl. */
+export const zahl = (count: number, one: string, several: string): string => (count === 1 ? one : several);
+export const anzahl = (count: number, one: string, several: string): string => counted(count, one, several);
+export const lengths = (places: readonly Micrometres[], show: Show): string => und(places.map(show.length));
+
+/** '7 min 30 s'. */
+export function zeit(seconds: number): string {
+  const [hours, minutes, rest] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60];
+  const parts = [hours > 0 ? `${hours} h` : '', minutes > 0 ? `${minutes} min` : '', rest > 0 ? `${rest} s` : ''];
+  return parts.filter((part) => part !== '').join(' ') || 'keine Zeit';
+}
+
+/** Wofür Bohrungen sind; alle sind weiblich. */
+export const BORES: Readonly<Record<BorePurpose, readonly [one: string, several: string]>> = {
+  dowel: ['Dübelbohrung', 'Dübelbohrungen'],
+  clearance: ['Durchgangsbohrung', 'Durchgangsbohrungen'],
+  recess: ['Senkung für den Schraubenkopf', 'Senkungen für Schraubenköpfe'],
+  pilot: ['Vorbohrung', 'Vorbohrungen'],
+  cam: ['Exzenterbohrung', 'Exzenterbohrungen'],
+  'cam-bolt': ['Bolzenbohrung', 'Bolzenbohrungen'],
+  'cam-stud': ['Zapfenbohrung', 'Zapfenbohrungen'],
+  row: ['Reihenbohrung', 'Reihenbohrungen'],
+  cup: ['Topfbohrung', 'Topfbohrungen'],
+  plate: ['Bohrung der Montageplatte', 'Bohrungen der Montageplatte'],
+  spare: ['Leerbohrung', 'Leerbohrungen'],
+};
+/** 'Die Dübelbohrung in bottom', 'Die 4 Dübelbohrungen in bottom und top'. */
+export const theBores = ({ purpose, count, panels }: BoresTold): string =>
+  `Die ${count === 1 ? BORES[purpose][0] : `${count} ${BORES[purpose][1]}`} in ${und(panels)}`;
+
+/** 'von der Vorderkante'. */
+export const FROM: Readonly<Record<SideName, string>> = {
+  'front edge': 'von der Vorderkante',
+  'back edge': 'von der Hinterkante',
+  'hinge edge': 'von der Bandkante',
+  'closing edge': 'von der Schließkante',
+  'inside face': 'von der Innenfläche',
+  'outside face': 'von der Außenfläche',
+  'bottom end': 'vom unteren Ende',
+  'top end': 'vom oberen Ende',
+  'left end': 'vom linken Ende',
+  'right end': 'vom rechten Ende',
+};
+/** 'die Vorderkante'. */
+export const SIDES: Readonly<Record<SideName, string>> = {
+  'front edge': 'die Vorderkante',
+  'back edge': 'die Hinterkante',
+  'hinge edge': 'die Bandkante',
+  'closing edge': 'die Schließkante',
+  'inside face': 'die Innenfläche',
+  'outside face': 'die Außenfläche',
+  'bottom end': 'das untere Ende',
+  'top end': 'das obere Ende',
+  'left end': 'das linke Ende',
+  'right end': 'das rechte Ende',
+};
+/** 'vom unteren Ende' auch für Namen, die hier nicht stehen. */
+export const fromEnd = (end: string): string => (end in FROM ? FROM[end as SideName] : `von: ${end}`);
+
+export const LINE = { front: 'vordere', rear: 'hintere' } as const;
+export const lineOf = (line: string): string => (line === 'front' ? LINE.front : line === 'rear' ? LINE.rear : line);
+export const HAND = { left: 'links', right: 'rechts' } as const;
+export const handOf = (hand: string): string => (hand === 'left' ? HAND.left : hand === 'right' ? HAND.right : hand);
+
+/** 'Die Verbindung von bottom und left'; zwei werden genannt, die anderen gezählt. */
+export function joints(told: readonly JointPanels[]): string {
+  const [first, second] = told.map((panels) => und(panels));
+  if (second === undefined) return `Die Verbindung von ${first ?? ''}`;
+  if (told.length === 2) return `Die Verbindungen von ${first!} und von ${second}`;
+  return `Die Verbindungen von ${first!}, von ${second} und ${told.length - 2} weitere`;
+}
+
+interface Noun {
+  /** Mit unbestimmtem Artikel: Nominativ, Genitiv; und ohne Artikel. */
+  readonly a: string;
+  readonly of: string;
+  readonly bare: string;
+}
+const m = (bare: string, genitive = `${bare}s`): Noun => ({ a: `ein ${bare}`, of: `eines ${genitive}`, bare });
+const f = (bare: string): Noun => ({ a: `eine ${bare}`, of: `einer ${bare}`, bare });
+const s = (bare: string): Noun => ({ a: bare, of: `der ${bare}`, bare });
+
+/** Was in Dateien benannt und beschrieben wird. */
+const NOUNS: Readonly<Record<string, Noun>> = {
+  carcass: m('Korpus', 'Korpus'),
+  job: m('Auftrag'),
+  shop: f('Werkstatt'),
+  'shop file': f('Werkstattdatei'),
+  board: m('Plattenwerkstoff'),
+  band: m('Kantenband', 'Kantenbands'),
+  bands: s('Kantenbänder'),
+  fitting: m('Verbinder'),
+  hinge: m('Topfband', 'Topfbands'),
+  machine: f('Maschine'),
+  machines: s('Maschinen'),
+  stop: m('Anschlag'),
+  panel: f('Platte'),
+  back: f('Rückwand'),
+  divider: f('Mittelwand'),
+  shelf: m('Boden'),
+  doors: s('Türen'),
+  dowel: m('Dübel'),
+  'connector screw': f('Verbindungsschraube'),
+  'cam fitting': m('Exzenterverbinder'),
+  'vertical head': m('Vertikalbohrkopf', 'Vertikalbohrkopfs'),
+  'horizontal head': m('Horizontalbohrkopf', 'Horizontalbohrkopfs'),
+  'line drill': f('Reihenbohrmaschine'),
+  'cup borer': f('Topfbandbohrmaschine'),
+  'panel saw': f('Plattensäge'),
+  'edge bander': f('Kantenanleimmaschine'),
+  'case clamp': f('Korpuspresse'),
+  clamp: m('Spanner'),
+  sheet: f('Rohplatte'),
+  size: f('Größe'),
+  sizes: s('Größen'),
+  standing: f('Lage'),
+  tolerances: s('Toleranzen'),
+  habits: s('Gewohnheiten'),
+  handling: f('Handhabung'),
+  changeover: f('Umstellung'),
+  defaults: s('Vorgaben'),
+  'panel range': m('Plattenbereich'),
+  'label sheet': m('Etikettenbogen', 'Etikettenbogens'),
+  'row hole': f('Reihenbohrung'),
+  'hinge cup': m('Topf', 'Topfs'),
+};
+/** Der Name einer Sache in einer Datei; was hier fehlt, steht in Anführungszeichen. */
+export const noun = (english: string): Noun =>
+  NOUNS[english] ?? { a: `„${english}“`, of: `von „${english}“`, bare: `„${english}“` };
+
+/** Was Türen, Böden und Maschinen zu tun gibt: 'eine Rüstung, 2 Hübe und 30 s'. */
+export const work = ({
+  setUps,
+  strokes,
+  seconds,
+}: {
+  readonly setUps: number;
+  readonly strokes: number;
+  readonly seconds: number;
+}): string =>
+  und([
+    ...(setUps > 0 ? [anzahl(setUps, 'Rüstung', 'Rüstungen')] : []),
+    ...(strokes > 0 ? [anzahl(strokes, 'Hub', 'Hübe')] : []),
+    ...(seconds > 0 ? [zeit(seconds)] : []),
+  ]);
+
+/** Kein Fehler des Besitzers. */
+export const OUR_FAULT = 'Der Fehler liegt bei Borewright, nicht bei Ihnen';

@@ -1,0 +1,15 @@
+import type { Spoken } from '../words/spoken.js';
+import { findings } from './fr/findings.js';
+import { findingsOfPanels } from './fr/findings-of-panels.js';
+import { job } from './fr/job.js';
+import { machines } from './fr/machines.js';
+import { reading } from './fr/reading.js';
+import { service } from './fr/service.js';
+import { text } from './fr/text.js';
+
+/** What the core says, in French. */
+export const fr: Spoken = {
+  language: 'fr',
+  messages: { ...text, ...reading, ...job, ...findings, ...findingsOfPanels, ...machines, ...service },
+  labels: {},
+};

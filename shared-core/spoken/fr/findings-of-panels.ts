@@ -1,0 +1,272 @@
+import type { Show } from '../../words/show.js';
+import type { Translations } from '../tables.js';
+import { compte, et, FROM, HAND, LINE, nombre, OUR_FAULT, quoted, work } from './words.js';
+
+/** Constats sur les panneaux, les tablettes, les rangées et les portes. */
+export const findingsOfPanels = {
+  'band-missing': {
+    bare: ({ panels }) =>
+      `${nombre(panels.length, 'Le chant avant', 'Les chants avant')} de ${et(panels)} ${nombre(panels.length, 'n’a', 'n’ont')} pas de bande. Nommez-en une avec \`band\`.`,
+    bandFront: ({ band, thickness }, show) => `Plaquer le chant avant avec ${quoted(band)} (${show.length(thickness)})`,
+    bandEvery: ({ band }) => `Plaquer chaque chant avant nu avec ${quoted(band)}`,
+    removeNone: () => 'Retirer `none` et prendre la bande habituelle',
+  },
+  'band-too-narrow': {
+    uncovered: ({ band, height, thickness, panels }, show) =>
+      `${quoted(band)} est large de ${show.length(height)} et ne couvre pas ${nombre(panels.length, 'un chant', 'les chants')} de ${et(panels)}, épais de ${show.length(thickness)}. Choisissez une bande plus large.`,
+  },
+  'clamp-misses-panel': {
+    tooFarOut: ({ deep, side, across, most, ...loose }, show) =>
+      `${comesDown(loose)} : ${nombre(loose.panels.length, 'il mesure', 'ils mesurent')} ${show.length(deep)} de ${side === 'width' ? 'largeur' : 'longueur'}, et le presseur le plus proche est à ${show.length(across)} ${side === 'width' ? 'du guide' : 'de la tête'}. ${nombre(loose.panels.length, 'Tenez-le', 'Tenez-les')} dans un gabarit, ou réglez un presseur à ${show.length(most)} au plus (\`across\`).`,
+    beside: (loose) =>
+      `${comesDown(loose)} là où ${nombre(loose.panels.length, 'il repose', 'ils reposent')} contre la butée. ${nombre(loose.panels.length, 'Tenez-le', 'Tenez-les')} dans un gabarit, ou réglez un presseur plus près des broches (\`along\`).`,
+  },
+  'clamp-too-small': {
+    outOfRange: ({ side, size, clamp, range }, show) =>
+      `Le caisson mesure ${show.length(size)} ${{ width: 'de largeur', height: 'de hauteur', depth: 'de profondeur' }[side]} ; ${quoted(clamp)} tient entre ${show.length(range.min)} et ${show.length(range.max)}. Changez \`${side}\`, ou choisissez une autre cadreuse (\`machines: clamp\`).`,
+  },
+  'hinge-out-of-reach': {
+    byPlate: ({ arm, plates, ...misses }, show) =>
+      `${missed(misses, show)} Une embase haute de ${tall(plates, show)} irait avec le bras de ${show.exact(arm)} ; ajoutez-la à \`plates\` si l’atelier l’a, ou changez le débord ou le jeu.`,
+    byDistance: ({ distance, range, ...misses }, show) =>
+      `${missed(misses, show)} Le boîtier devrait être à ${show.length(distance)} du chant de la porte, et sa \`distance\` est ${show.span(range)}. Agrandissez le débord ou le jeu, ou prenez une autre charnière.`,
+    use: ({ hinge }) => `Monter les portes sur ${quoted(hinge)}`,
+  },
+  'hinge-without-room': {
+    meets: ({ hinges, door, others }) =>
+      hinges.length === 1
+        ? `La charnière ${hinges[0]!} de ${door}, comptée depuis le bas, n’a pas de place à elle : partout où le pas la permet, quelque chose occupe sa place, ici ${et(others)}. Déplacez cela, faites la porte plus haute, ou montez-la de l’autre côté.`
+        : `Les charnières ${et(hinges.map(String))} de ${door}, comptées depuis le bas, n’ont pas de place à elles : partout où le pas les permet, quelque chose occupe leur place, ici ${et(others)}. Déplacez cela, faites la porte plus haute, ou montez-la de l’autre côté.`,
+    tooFew: ({ door, hinge, wanted, height }, show) =>
+      `${door} est haute de ${show.length(height)} et demande ${compte(wanted, 'charnière')}, mais le pas n’a pas de places pour autant de ${quoted(hinge)}. Faites la porte plus haute, ou écrivez \`hinge: none\` et montez-la autrement.`,
+  },
+  'index-unbalanced': {
+    uneven: ({ panels, holes, machine, spindles, instead, less }) =>
+      `Les rangées de ${et(panels)} ne peuvent être percées également depuis les deux bouts : elles ont ${compte(holes, 'trou')}, un nombre ${parity(holes)}, et ${quoted(machine)} a ${compte(spindles, 'broche')}, un nombre ${parity(spindles)}. Avec ${compte(instead, 'trou')}, elles coûtent ${work(less)} de moins. Donnez-leur un trou de plus ou de moins, ou acceptez le coût.`,
+    startFurtherIn: ({ offset, holes, shelves }, show) =>
+      `Commencer les rangées un demi-pas plus loin, à ${show.exact(offset)} des bouts (${compte(holes, 'trou')})${withThem(shelves)}`,
+    makeLower: ({ height, holes }, show) =>
+      `Faire le caisson haut de ${show.exact(height)}, un pas plus bas (${compte(holes, 'trou')})`,
+    makeHigher: ({ height, holes }, show) =>
+      `Faire le caisson haut de ${show.exact(height)}, un pas plus haut (${compte(holes, 'trou')})`,
+  },
+  'loose-shelf-without-row': {
+    noRow: ({ choice, ...lack }) =>
+      `${lacks(lack)} (\`rows: ${choice}\`). Percez les deux rangées avec \`rows: both\`.`,
+    noRoom: (lack) =>
+      `${lacks(lack)}, car il n’y a pas de place derrière la rangée avant. Faites le caisson plus profond, ou la tablette fixe.`,
+    standsAt: ({ shelf, at }, show) => `${shelf} est à ${show.length(at)}.`,
+    boreBoth: () => 'Percer les deux rangées sur ce caisson',
+    boreBothOn: ({ panels }) => `Percer les deux rangées sur ${et(panels)}`,
+    removeOwn: ({ panels }) => `Retirer \`rows\` de ${et(panels)} et prendre celles du caisson (les deux)`,
+    pastRow: ({ shelf, at, line, side, holes }, show) =>
+      `${shelf} est à ${show.length(at)}, et la rangée ${LINE[line]} de ${side} n’a de trous que de ${show.span(holes)}. Mettez la tablette à une hauteur entre les deux.`,
+    moveToFirst: ({ shelf, at }, show) => `Monter ${shelf} à ${show.exact(at)} (le premier trou)`,
+    moveToLast: ({ shelf, at }, show) => `Descendre ${shelf} à ${show.exact(at)} (le dernier trou)`,
+    offFrontPins: (off, show) => `${offPins(off, show)} Réduisez le retrait de la tablette.`,
+    offRearPins: (off, show) => `${offPins(off, show)} Déplacez la rangée arrière vers l’avant.`,
+    leaveSetback: ({ shelf }) => `Laisser le retrait de ${shelf} à l’atelier`,
+    leaveRearRow: () => 'Laisser la place de la rangée arrière à l’atelier',
+  },
+  'panel-out-of-range': {
+    notToBore: (out, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
+    notToBand: (out, show) => `${outOfRange(out, show)} ${ELSEWHERE}`,
+    tooSmallToBore: (out, show) =>
+      `${outOfRange(out, show)} Ne forcez pas : percez avant de mettre à la cote, ou choisissez une autre machine.`,
+    tooSmallToBand: (out, show) =>
+      `${outOfRange(out, show)} Ne forcez pas : plaquez avant de mettre à la cote, ou choisissez une autre machine.`,
+  },
+  'panel-past-sheet': {
+    pastSheet: ({ panels, cut, board, sheet, grainAlong }, show) =>
+      `${et(panels)} ${nombre(panels.length, 'est débité', 'sont débités')} à ${by(cut, show)}, et un panneau entier de ${quoted(board)} mesure ${by(sheet, show)}${grainAlong ? ', le fil dans la longueur' : ''}. Changez la taille, ou choisissez un autre panneau brut.`,
+  },
+  'row-distance': {
+    setback: ({ machine, alone, setback, ...row }, show) =>
+      `${theRow(row, show)} ; la première tête de ${quoted(machine)} est entre ${show.length(setback.min)} et ${show.length(setback.max)} du guide (\`setback\`). ${alone ? OWN_SET_UP : 'Changez `row-setback` du caisson.'}`,
+    'one-head': ({ machine, setback, ...row }, show) =>
+      `${theRow(row, show)} ; ${quoted(machine)} a une tête (\`heads\`), entre ${show.length(setback.min)} et ${show.length(setback.max)} du guide (\`setback\`). Supprimez la rangée arrière (\`rows: front\`), ou choisissez une perceuse à deux têtes (\`machines: rows\`).`,
+    distance: ({ machine, alone, behind, heads, apart, ...row }, show) =>
+      `${theRow(row, show)}, ${show.length(Math.abs(behind))} ${behind < 0 ? 'devant' : 'derrière'} la rangée avant ; les ${heads > 2 ? `${heads} têtes` : 'têtes'} de ${quoted(machine)} sont ${apart === null ? 'l’une derrière l’autre' : `écartées de ${show.length(apart.min)} à ${show.length(apart.max)}`} (\`head-distance\`). ${alone ? OWN_SET_UP : 'Déplacez la rangée dans cette plage (`rear-row`).'}`,
+  },
+  'row-past-reach': {
+    tooDeep: ({ line, panels, at, machine, throat }, show) =>
+      `La rangée ${LINE[line]} de ${et(panels)} est à ${show.length(at)} du chant avant ; ${quoted(machine)} atteint ${show.length(throat)} au plus (\`throat\`). Déplacez la rangée vers l’avant, ou choisissez une perceuse à plus grand col de cygne.`,
+  },
+  'row-reach': {
+    set: ({ at }, show) => `Mettre la rangée avant à ${show.exact(at)} du chant avant`,
+    setUsual: ({ at }, show) => `Mettre la rangée avant à ${show.exact(at)} du chant avant, le retrait habituel`,
+    moveRear: ({ at, pitches }, show) =>
+      `Déplacer la rangée arrière à ${show.exact(at)} du chant avant, ${compte(pitches, 'pas', 'pas')} derrière la rangée avant`,
+    leaveOut: () => 'Supprimer la rangée arrière',
+  },
+  'row-unbalanced': {
+    unbalanced: ({ panels, offset, rest, length, pitch, machine, more }, show) =>
+      `Les rangées de ${et(panels)} commencent à ${show.exact(offset)} du bout inférieur et finissent à ${show.exact(rest)} du bout supérieur (longueur ${show.exact(length)}, pas ${show.nominal(pitch)}), si bien qu’une même position de butée ne sert pas aux deux bouts : sur ${quoted(machine)}, cela coûte ${work(more)} de plus que des rangées égales. Changez \`row-offset\` ou \`height\`.`,
+    startAt: ({ offset, instead, shelves }, show) =>
+      `Commencer les rangées à ${show.exact(offset)} des bouts au lieu de ${show.exact(instead)}${withThem(shelves)}`,
+    makeLower: ({ height, by: less }, show) =>
+      `Faire le caisson haut de ${show.exact(height)}, ${show.exact(less)} plus bas`,
+    makeHigher: ({ height, by: more }, show) =>
+      `Faire le caisson haut de ${show.exact(height)}, ${show.exact(more)} plus haut`,
+  },
+  'rows-not-opposite': {
+    apart: ({ left, right }) =>
+      `Les rangées de ${left} et ${right} ne se font pas face : une tablette entre elles ne serait pas de niveau. ${OUR_FAULT} : ne percez pas ces panneaux.`,
+  },
+  'shelf-off-grid': {
+    offGrid: ({ shelf, at, panel, below, above, first, pitch }, show) =>
+      `${shelf} est à ${show.exact(at)}, entre les trous de ${panel} à ${show.exact(below)} et ${show.exact(above)} (premier trou ${show.exact(first)}, pas ${show.nominal(pitch)}). Mettez la tablette sur l’un des deux.`,
+    rowsStart: ({ offset }, show) => `Les rangées commencent à ${show.exact(offset)} du bout inférieur.`,
+    moveDown: ({ shelf, at, hole }, show) => `Descendre ${shelf} à ${show.exact(at)} (trou ${hole})`,
+    moveUp: ({ shelf, at, hole }, show) => `Monter ${shelf} à ${show.exact(at)} (trou ${hole})`,
+    moveEvery: () => 'Mettre chaque tablette hors grille sur son trou le plus proche',
+    align: ({ panels }) => `Commencer les rangées de ${et(panels)} là où commencent celles du caisson`,
+    alignAndMove: ({ panels, shelf, at }, show) =>
+      `Commencer les rangées de ${et(panels)} là où commencent celles du caisson, et mettre ${shelf} à ${show.exact(at)}`,
+  },
+  'shelf-past-stop': {
+    pastStop: ({ line, panels, ways: [near, far], machine, extension }, show) =>
+      [
+        `${line === null ? 'Une ligne de perçages' : `La ligne de ${line}`} dans ${et(panels)} est à ${show.length(near.at)} ${FROM[near.end]} et à ${show.length(far.at)} ${FROM[far.end]}.`,
+        `Sur ${quoted(machine)}, ${reaches(near, extension, show)}, et ${reaches(far, extension, show)}.`,
+        remedy(near, extension, show),
+      ].join(' '),
+    moveDown: ({ shelf, at, hole }, show) =>
+      `Descendre ${shelf} à ${show.exact(at)} (trou ${hole}), où une butée atteint`,
+    moveUp: ({ shelf, at, hole }, show) => `Monter ${shelf} à ${show.exact(at)} (trou ${hole}), où une butée atteint`,
+  },
+  'shelf-tips': {
+    tips: ({ shelves, deep, apart, front, rear }, show) =>
+      `${et(shelves)} ${nombre(shelves.length, 'bascule', 'basculent')} : les taquets, à ${show.length(front)} et ${show.length(rear)} du chant avant, sont écartés de ${show.length(apart)}, et il faut au moins la moitié de la profondeur de ${show.length(deep)}. Déplacez la rangée arrière vers le fond (\`rear-row\`), ou faites la tablette fixe.`,
+  },
+  'value-unused': {
+    here: ({ key, circumstance }) =>
+      `\`${key}\` est sans effet ici : il ne compte que ${CIRCUMSTANCES[circumstance]}. Retirez-le, ou changez ce dont il dépend.`,
+    inDefaults: ({ key, circumstance }) =>
+      `\`${key}\` est sans effet dans tous les caissons de ce travail : il ne compte que ${CIRCUMSTANCES[circumstance]}. Retirez-le, ou changez ce dont il dépend.`,
+    remove: ({ key }) => `Retirer \`${key}\``,
+  },
+} satisfies Translations;
+
+const ELSEWHERE = 'Changez la taille, ou choisissez une autre machine.';
+const parity = (count: number): string => (count % 2 === 0 ? 'pair' : 'impair');
+const withThem = (shelves: readonly string[]): string =>
+  shelves.length === 0 ? '' : ` ; ${et(shelves)} ${nombre(shelves.length, 'suit', 'suivent')}`;
+
+const OWN_SET_UP = 'La rangée ne peut être percée que dans un réglage à elle.';
+interface RowTold {
+  readonly line: keyof typeof LINE;
+  readonly panels: readonly string[];
+  readonly at: number;
+}
+const theRow = ({ line, panels, at }: RowTold, show: Show): string =>
+  `La rangée ${LINE[line]} de ${et(panels)} est à ${show.length(at)} du chant avant`;
+
+const comesDown = ({
+  panels,
+  machine,
+  held,
+}: {
+  readonly panels: readonly string[];
+  readonly machine: string;
+  readonly held: string;
+}): string =>
+  held === 'not'
+    ? `Aucun presseur de ${quoted(machine)} n’appuie sur ${et(panels)}`
+    : `Les presseurs de ${quoted(machine)} n’appuient qu’en partie sur ${et(panels)}`;
+
+interface Misses {
+  readonly doors: readonly string[];
+  readonly uprights: readonly string[];
+  readonly overlay: number;
+  readonly hinge: string;
+  readonly reaches: { readonly min: number; readonly max: number };
+}
+const missed = ({ doors, uprights, overlay, hinge, reaches: { min, max } }: Misses, show: Show): string =>
+  `${et(doors)} ${nombre(doors.length, 'doit', 'doivent')} ${overlay >= 0 ? `couvrir ${show.length(overlay)} de ${et(uprights)}` : `pendre à ${show.length(-overlay)} à côté de ${et(uprights)}`} ; ${quoted(hinge)}, avec les bras et embases cités, amène une porte entre ${show.length(min)} et ${show.length(max)} dessus.`;
+const tall = ({ min, max }: { readonly min: number; readonly max: number }, show: Show): string =>
+  min === max ? show.length(min) : `${show.length(min)} à ${show.length(max)}`;
+
+const lacks = ({
+  shelves,
+  lines,
+  sides,
+}: {
+  readonly shelves: readonly string[];
+  readonly lines: readonly (keyof typeof LINE)[];
+  readonly sides: readonly string[];
+}): string =>
+  `${et(shelves)} ${nombre(shelves.length, 'n’a', 'n’ont')} pas de rangée de trous ${et(lines.map((line) => LINE[line]))} sur ${et(sides)}`;
+
+interface OffPins {
+  readonly shelf: string;
+  readonly reach: { readonly min: number; readonly max: number };
+  readonly line: keyof typeof LINE;
+  readonly side: string;
+  readonly at: number;
+}
+const offPins = ({ shelf, reach, line, side, at }: OffPins, show: Show): string =>
+  `${shelf} va de ${show.span(reach)} derrière l’avant et ne repose pas sur ses taquets ${LINE[line]}, qui sont à ${show.length(at)} dans ${side}.`;
+
+interface OutOfRange {
+  readonly panels: readonly string[];
+  readonly size: number;
+  readonly what: keyof typeof MEASURES;
+  readonly machine: string;
+  readonly range: { readonly min: number; readonly max: number };
+}
+const MEASURES = {
+  length: 'La longueur',
+  width: 'La largeur',
+  thickness: 'L’épaisseur',
+  edge: 'La longueur d’un chant plaqué',
+  across: 'La largeur en travers d’un chant plaqué',
+  band: 'L’épaisseur d’une bande',
+} as const;
+const outOfRange = ({ panels, size, what, machine, range: { min, max } }: OutOfRange, show: Show): string =>
+  `${MEASURES[what]} de ${et(panels)} est ${show.length(size)} ; ${quoted(machine)} prend ${max === Infinity ? `au moins ${show.length(min)}` : `de ${show.length(min)} à ${show.length(max)}`}.`;
+
+const by = (size: readonly (number | null)[], show: Show): string =>
+  size
+    .filter((side) => side !== null)
+    .map((side) => show.length(side))
+    .join(' × ');
+
+interface Way {
+  readonly at: number;
+  readonly hand: keyof typeof HAND;
+  readonly stops: number;
+  readonly reach: number | null;
+}
+function reaches({ hand, stops, reach }: Way, extension: number, show: Show): string {
+  if (reach === null) return `il n’y a pas de butée ${HAND[hand]}`;
+  const longer = extension === 0 ? '' : ` (${show.length(reach + extension)} avec la rallonge)`;
+  return `${stops === 1 ? 'la butée' : `les ${compte(stops, 'butée')}`} ${HAND[hand]} ${nombre(stops, 'atteint', 'atteignent')} ${show.length(reach)}${longer}`;
+}
+function remedy({ at, hand, reach }: Way, extension: number, show: Show): string {
+  const past = reach === null ? 0 : at - reach;
+  return past > extension
+    ? `Rapprochez-la d’un bout, ou donnez à la machine une rallonge de ${show.length(past)} ou une butée qui atteigne ${show.length(at)}.`
+    : `Rapprochez-la d’un bout, ou donnez à la machine ${HAND[hand]} une butée dont la plage contienne ${show.length(at)}.`;
+}
+
+const CIRCUMSTANCES = {
+  rails: 'avec `top: rails`',
+  back: 'où le caisson a un fond',
+  recess: 'avec un fond en rainure ou en feuillure',
+  groove: 'avec un fond en rainure',
+  bays: 'où des séparations partagent le caisson en travées',
+  rows: 'où des rangées sont percées',
+  grid: 'où des rangées sont percées, des portes montées sur charnières, ou des tablettes réparties par leur nombre',
+  'own-grid': 'où des rangées ou des embases de charnières sont percées',
+  'rear-rows': 'où des rangées arrière sont percées (`rows: both`)',
+  doors: 'où des portes sont montées devant le caisson',
+  'overlay-doors': 'avec des portes en applique',
+  'door-gaps': 'avec des portes encastrées, ou deux portes côte à côte',
+  'whole-front': 'où `bays` ne dit pas ce qui est monté devant chaque travée',
+  upright: 'sur un côté ou une séparation',
+  joined: 'sur un panneau assemblé à un autre',
+  'deep-in-face': 'sur un panneau qui a des perçages de tourillons dans sa face',
+  'end-joined': 'sur un panneau dont les bouts touchent d’autres panneaux',
+  'deep-in-end': 'sur un panneau qui a des perçages de tourillons dans ses bouts',
+} as const;
