@@ -1,5 +1,6 @@
 import type { say as size } from '../carcass/messages.js';
 import type { say as text } from '../document/messages.js';
+import type { say as boxView } from '../drawing/box-view/messages.js';
 import type { say as boreMap } from '../drawing/bore-map/messages.js';
 import type { say as machineView } from '../drawing/machine-view/messages.js';
 import type { say as drawing } from '../drawing/messages.js';
@@ -92,6 +93,7 @@ export interface Tables {
   readonly 'bore-without-mate': typeof boreWithoutMate;
   readonly 'bores-collide': typeof boresCollide;
   readonly 'boring-depth-out-of-range': typeof boringDepthOutOfRange;
+  readonly 'box-view': typeof boxView;
   readonly 'break-through': typeof breakThrough;
   readonly cam: typeof cam;
   readonly 'cannot-be-bored': typeof cannotBeBored;

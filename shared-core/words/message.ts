@@ -17,9 +17,12 @@ export type Teller<T> = (unknown extends FiguresOf<T> ? () => Message : (figures
   readonly id: string;
 };
 
-/** A table of messages in another language: the same names, and words of the same figures. */
+/**
+ * A table of messages in another language: of the same names, and words of the same figures. A name that is missing is told in
+ * English; a test has a list of those.
+ */
 export type TranslationOf<T> = {
-  readonly [K in keyof T]: T[K] extends (figures: infer F) => unknown ? Template<F> : never;
+  readonly [K in keyof T]?: T[K] extends (figures: infer F) => unknown ? Template<F> : never;
 };
 
 /** A table of messages: a teller for each template. */

@@ -100,6 +100,9 @@ export const job = {
     word: ({ word }) => `Ohne Angabe: \`${word}\`.`,
     none: () => 'Ohne Angabe: keine.',
     one: () => 'Ohne Angabe: eines.',
+    rightOfLast: () =>
+      'Ohne Angabe: rechts vom Korpus davor in der Datei, der an derselben Wand und wie dieser am Boden oder darüber steht.',
+    onFloor: () => 'Ohne Angabe: am Boden.',
     usualHeight: ({ length, kind }, show) =>
       `Ohne Angabe: ${show.exact(length)}, die übliche Höhe der Werkstatt für \`kind: ${kind}\`.`,
     balancedHeight: ({ pitches, pitch }, show) =>

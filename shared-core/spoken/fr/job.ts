@@ -101,6 +101,9 @@ export const job = {
     word: ({ word }) => `À défaut : \`${word}\`.`,
     none: () => 'À défaut : aucun.',
     one: () => 'À défaut : un.',
+    rightOfLast: () =>
+      'À défaut : à droite du caisson précédent du fichier qui est au même mur et, comme lui, au sol ou au-dessus.',
+    onFloor: () => 'À défaut : au sol.',
     usualHeight: ({ length, kind }, show) =>
       `À défaut : ${show.exact(length)}, la hauteur habituelle de l’atelier pour \`kind: ${kind}\`.`,
     balancedHeight: ({ pitches, pitch }, show) =>
