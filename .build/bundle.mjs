@@ -84,6 +84,16 @@ const bundles = [
     },
   },
   {
+    entryPoints: ['de', 'fr'].map((language) => ({
+      in: `client/webview/words/${language}.ts`,
+      out: `words-${language}`,
+    })),
+    outdir: 'dist/webview',
+    platform: 'browser',
+    format: 'iife',
+    target: 'es2022',
+  },
+  {
     entryPoints: ['preview', 'box', 'machine', 'shop'].flatMap((page) =>
       ['ts', 'css'].map((kind) => ({ in: `client/webview/${page}/${page}.${kind}`, out: page })),
     ),

@@ -22,13 +22,15 @@ export interface Page {
   readonly title: string;
 }
 
-/** The page, loaded once for a panel: it runs one script of ours, has no inline style, and reaches nothing outside. */
+/** The page, loaded once for a panel: it runs scripts of ours alone, has no inline style, and reaches nothing outside. */
 export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, page: Page): string {
   const root = pageRoot(extension);
   const file = (name: string): string => webview.asWebviewUri(vscode.Uri.joinPath(root, name)).toString();
   const nonce = [...crypto.getRandomValues(new Uint8Array(16))]
     .map((one) => one.toString(16).padStart(2, '0'))
     .join('');
+  // What the core says in another language comes before the page that says it.
+  const scripts = [...(LANGUAGE === 'en' ? [] : [`words-${LANGUAGE}.js`]), `${page.name}.js`];
   const policy = [
     "default-src 'none'",
     `script-src 'nonce-${nonce}'`,
@@ -48,7 +50,7 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, page: P
     <link rel="stylesheet" href="${file(`${page.name}.css`)}">
   </head>
   <body>
-    <script nonce="${nonce}" src="${file(`${page.name}.js`)}"></script>
+${scripts.map((name) => `    <script nonce="${nonce}" src="${file(name)}"></script>`).join('\n')}
   </body>
 </html>`;
 }

@@ -5,7 +5,7 @@ import type { Reader } from '../length/reader.js';
 import { purposeOf } from '../fittings/purposes.js';
 import { tell } from '../words/message.js';
 import { FACES } from '../words/names.js';
-import { asItIs, type Told } from '../words/told.js';
+import { worded, type Told } from '../words/told.js';
 import { say } from './messages.js';
 import { edgeWord, endWord, surfaceWord } from './words.js';
 
@@ -36,8 +36,9 @@ export function aboutBore(carcass: Carcass, boring: BoreMap, panel: Panel, bore:
 export function useOf(carcass: Carcass, boring: BoreMap, panel: Panel, bore: Bore): Told {
   const row = boring.rows.find(({ id }) => id === bore.group);
   if (row !== undefined) return tell(say.rowHole({ line: row.line }), 'mm');
+  const use = worded('uses', purposeOf(bore).use);
   const joint = carcass.joints.find(({ id }) => id === bore.group);
-  if (joint === undefined) return asItIs(purposeOf(bore).use);
+  if (joint === undefined) return use;
   const other = joint.facePanel === panel.key ? joint.endPanel : joint.facePanel;
-  return tell(say.joinedTo({ use: purposeOf(bore).use, panel: other }), 'mm');
+  return tell(say.joinedTo({ use, panel: other }), 'mm');
 }

@@ -4,7 +4,7 @@ import { messages } from '../words/message.js';
 import { labels } from '../words/told.js';
 
 /** A face in a column headed 'Face'. */
-export const FACE_COLUMN = labels({ inside: 'inside', outside: 'outside' });
+export const FACE_COLUMN = labels('face-column', { inside: 'inside', outside: 'outside' });
 
 type FaceThatLooks = { readonly face: 'inside' | 'outside'; readonly looks: string };
 

@@ -5,7 +5,7 @@ import { edgeNamed, endNamed, roleOf, ROLES } from '../carcass/roles.js';
 import type { EdgeName } from '../job/model.js';
 import { tell } from '../words/message.js';
 import { FACES } from '../words/names.js';
-import { asItIs, joined, type Told } from '../words/told.js';
+import { asItIs, joined, worded, type Told } from '../words/told.js';
 import { FACE_COLUMN, say } from './messages.js';
 
 /** 'bottom end' of a side, 'left end' of a horizontal. */
@@ -27,7 +27,7 @@ export function alongFrom(panel: Pick<Panel, 'role'>, surface: Surface): Told {
 
 /** A surface for a column headed 'Face': 'inside', 'left end'; of a shelf 'outside (lower)'. */
 export function faceWord(panel: Pick<Panel, 'role'>, surface: Surface): Told {
-  if (!isFace(surface)) return endNamed(panel, surface);
+  if (!isFace(surface)) return worded('sides', endNamed(panel, surface));
   const { looks } = roleOf(panel);
   return looks === null ? FACE_COLUMN[surface] : tell(say.faceInColumn({ face: surface, looks: looks[surface] }), 'mm');
 }
@@ -36,7 +36,7 @@ export function faceWord(panel: Pick<Panel, 'role'>, surface: Surface): Told {
 export function facesExplained(panels: readonly Pick<Panel, 'role'>[]): Told | null {
   const here = new Set(panels.map(roleOf));
   const said = Object.values(ROLES).flatMap((role) =>
-    role.looks !== null && here.has(role) ? [asItIs(role.looks.explained)] : [],
+    role.looks !== null && here.has(role) ? [worded('explained', role.looks.explained)] : [],
   );
   return said.length === 0 ? null : joined([...new Set(said)], ' ');
 }

@@ -11,7 +11,7 @@ export interface Caution {
   readonly text: Told;
 }
 
-const TEXTS = labels({
+export const TEXTS = labels('cautions', {
   isolate: 'Before changing bits or reaching into the machine, isolate it from power and air and lock it off.',
   handsClear: 'Keep hands clear of spindles and clamps while the head moves; they can trap as well as bore.',
   smallParts: 'Hold small parts with a fixture, never by hand.',
@@ -27,20 +27,68 @@ const TEXTS = labels({
 
 /** In the order in which an operator meets them. All of them stand on every machine view and every list of set-ups. */
 export const CAUTIONS: readonly Caution[] = [
-  { name: 'isolate-and-lock', when: 'setting', text: TEXTS.isolate },
-  { name: 'hands-clear', when: 'boring', text: TEXTS.handsClear },
-  { name: 'small-parts', when: 'boring', text: TEXTS.smallParts },
-  { name: 'eyes-ears-dust', when: 'boring', text: TEXTS.eyesEarsDust },
-  { name: 'manual-decides', when: 'always', text: TEXTS.manual },
+  {
+    name: 'isolate-and-lock',
+    when: 'setting',
+    get text() {
+      return TEXTS.isolate;
+    },
+  },
+  {
+    name: 'hands-clear',
+    when: 'boring',
+    get text() {
+      return TEXTS.handsClear;
+    },
+  },
+  {
+    name: 'small-parts',
+    when: 'boring',
+    get text() {
+      return TEXTS.smallParts;
+    },
+  },
+  {
+    name: 'eyes-ears-dust',
+    when: 'boring',
+    get text() {
+      return TEXTS.eyesEarsDust;
+    },
+  },
+  {
+    name: 'manual-decides',
+    when: 'always',
+    get text() {
+      return TEXTS.manual;
+    },
+  },
 ];
 
 /** The same on one line, for papers that no machine is set by: a bore map, a page of them. */
-export const IN_SHORT: Told = TEXTS.inShort;
+export const inShort = (): Told => TEXTS.inShort;
 
 /** Cautions that only some set-ups need, after the ones that always stand. */
-const THROUGH: Caution = { name: 'through-bits', when: 'boring', text: TEXTS.through };
-const THROUGH_UPWARD: Caution = { name: 'through-bits', when: 'boring', text: TEXTS.throughUpward };
-const MOVING: Caution = { name: 'index-move', when: 'boring', text: TEXTS.moving };
+const THROUGH: Caution = {
+  name: 'through-bits',
+  when: 'boring',
+  get text() {
+    return TEXTS.through;
+  },
+};
+const THROUGH_UPWARD: Caution = {
+  name: 'through-bits',
+  when: 'boring',
+  get text() {
+    return TEXTS.throughUpward;
+  },
+};
+const MOVING: Caution = {
+  name: 'index-move',
+  when: 'boring',
+  get text() {
+    return TEXTS.moving;
+  },
+};
 
 /** What a set-up has to say, in order. */
 export function cautionsFor(setUp: Pick<SetUp, 'machine' | 'through' | 'runs'>): readonly Caution[] {

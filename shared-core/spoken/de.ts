@@ -1,15 +1,27 @@
 import type { Spoken } from '../words/spoken.js';
+import { drawing, labels } from './de/drawing.js';
 import { findings } from './de/findings.js';
 import { findingsOfPanels } from './de/findings-of-panels.js';
 import { job } from './de/job.js';
 import { machines } from './de/machines.js';
 import { reading } from './de/reading.js';
 import { service } from './de/service.js';
+import { setUp } from './de/set-up.js';
 import { text } from './de/text.js';
 
 /** What the core says, in German. */
 export const de: Spoken = {
   language: 'de',
-  messages: { ...text, ...reading, ...job, ...findings, ...findingsOfPanels, ...machines, ...service },
-  labels: {},
+  messages: {
+    ...text,
+    ...reading,
+    ...job,
+    ...findings,
+    ...findingsOfPanels,
+    ...machines,
+    ...service,
+    ...drawing,
+    ...setUp,
+  },
+  labels,
 };

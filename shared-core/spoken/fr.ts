@@ -1,15 +1,27 @@
 import type { Spoken } from '../words/spoken.js';
+import { drawing, labels } from './fr/drawing.js';
 import { findings } from './fr/findings.js';
 import { findingsOfPanels } from './fr/findings-of-panels.js';
 import { job } from './fr/job.js';
 import { machines } from './fr/machines.js';
 import { reading } from './fr/reading.js';
 import { service } from './fr/service.js';
+import { setUp } from './fr/set-up.js';
 import { text } from './fr/text.js';
 
 /** What the core says, in French. */
 export const fr: Spoken = {
   language: 'fr',
-  messages: { ...text, ...reading, ...job, ...findings, ...findingsOfPanels, ...machines, ...service },
-  labels: {},
+  messages: {
+    ...text,
+    ...reading,
+    ...job,
+    ...findings,
+    ...findingsOfPanels,
+    ...machines,
+    ...service,
+    ...drawing,
+    ...setUp,
+  },
+  labels,
 };

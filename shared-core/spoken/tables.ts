@@ -1,3 +1,29 @@
+import type { SideName } from '../words/names.js';
+import type { FACE_COLUMN as faceColumnLabels } from '../drawing/messages.js';
+import type {
+  FACTS as factsLabels,
+  TABLE as tableLabels,
+  MEASURED as distancesLabels,
+} from '../drawing/bore-map/messages.js';
+import type {
+  NAMES as onMachineLabels,
+  SIGNS as signsLabels,
+  PINS as pinsLabels,
+} from '../drawing/machine-view/messages.js';
+import type { FACTS as machineFactsLabels, NAMES as machineNamesLabels } from '../drawing/shop-view/messages.js';
+import type { TEXTS as cautionsLabels } from '../machining/caution.js';
+import type { KIND_WORDS as machineKindsLabels } from '../shop/kind-words.js';
+import type {
+  HEADS as setUpHeadsLabels,
+  CHECK_HEADS as checkHeadsLabels,
+  SETTINGS as settingsLabels,
+  SETTING_VALUES as settingValuesLabels,
+  MEASURED as measuredLabels,
+  AGAINST as againstLabels,
+  COUNTED_FROM as countedFromLabels,
+  CHANGED as changedLabels,
+  TURNS as turnsLabels,
+} from '../papers/set-up/messages.js';
 import type { say as size } from '../carcass/messages.js';
 import type { say as text } from '../document/messages.js';
 import type { say as boxView } from '../drawing/box-view/messages.js';
@@ -169,3 +195,35 @@ export interface Tables {
 
 /** Tables of messages in another language. */
 export type Translations = { readonly [G in keyof Tables]?: TranslationOf<Tables[G]> };
+
+/** Every table of labels of the core that is told in the language of the program, and words that figures of messages have. */
+interface LabelTables {
+  readonly 'face-column': typeof faceColumnLabels;
+  readonly facts: typeof factsLabels;
+  readonly table: typeof tableLabels;
+  readonly distances: typeof distancesLabels;
+  readonly 'on-machine': typeof onMachineLabels;
+  readonly signs: typeof signsLabels;
+  readonly pins: typeof pinsLabels;
+  readonly 'machine-facts': typeof machineFactsLabels;
+  readonly 'machine-names': typeof machineNamesLabels;
+  readonly cautions: typeof cautionsLabels;
+  readonly 'machine-kinds': typeof machineKindsLabels;
+  readonly 'set-up-heads': typeof setUpHeadsLabels;
+  readonly 'check-heads': typeof checkHeadsLabels;
+  readonly settings: typeof settingsLabels;
+  readonly 'setting-values': typeof settingValuesLabels;
+  readonly measured: typeof measuredLabels;
+  readonly against: typeof againstLabels;
+  readonly 'counted-from': typeof countedFromLabels;
+  readonly changed: typeof changedLabels;
+  readonly turns: typeof turnsLabels;
+  readonly sides: Readonly<Record<SideName | 'bottom or left end', string>>;
+  readonly uses: Readonly<Record<string, string>>;
+  readonly explained: Readonly<Record<string, string>>;
+}
+
+/** The same in another language: of the same names. */
+export type LabelTranslations = {
+  readonly [G in keyof LabelTables]: { readonly [K in keyof LabelTables[G]]: string };
+};

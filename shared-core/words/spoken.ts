@@ -1,8 +1,6 @@
-import type { Language } from './language.js';
-
 /** All that is said in another language than English, by table and name. What it lacks is said in English. */
 export interface Spoken {
-  readonly language: Exclude<Language, 'en'>;
+  readonly language: 'de' | 'fr';
   readonly messages: Readonly<Record<string, Readonly<Record<string, (figures: never, show: never) => string>>>>;
   readonly labels: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }

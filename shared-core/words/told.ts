@@ -1,3 +1,5 @@
+import { labelOf } from './spoken.js';
+
 declare const TOLD: unique symbol;
 
 /**
@@ -17,11 +19,28 @@ export function joined(parts: readonly Told[], mark: ', ' | '; ' | ' ' | ' / ' |
   return asItIs(parts.join(mark));
 }
 
-/** A table of names and labels: what has no figures and is no sentence. A translation puts another in its place. */
-export function labels<const T extends Readonly<Record<string, string>>>(
-  table: T,
-): { readonly [K in keyof T]: T[K] & Told } {
-  return table as { readonly [K in keyof T]: T[K] & Told };
+type Labels<T> = { readonly [K in keyof T]: T[K] & Told };
+
+/**
+ * A table of names and labels: what has no figures and is no sentence. One with a group is told in the language of the program,
+ * so it is to be read where it is told, not when a module is loaded; one without is told in English.
+ */
+export function labels<const T extends Readonly<Record<string, string>>>(table: T): Labels<T>;
+export function labels<const T extends Readonly<Record<string, string>>>(group: string, table: T): Labels<T>;
+export function labels<const T extends Readonly<Record<string, string>>>(group: string | T, table?: T): Labels<T> {
+  if (typeof group !== 'string') return group as Labels<T>;
+  const english = table!;
+  const told = Object.keys(english).map((key) => [
+    key,
+    { enumerable: true, get: (): string => labelOf(group, key) ?? english[key]! },
+  ]);
+  // The names are those of the table, one for one; `defineProperties` cannot say so.
+  return Object.defineProperties({}, Object.fromEntries(told) as PropertyDescriptorMap) as Labels<T>;
+}
+
+/** A word that figures of messages have in English, as one of a group of labels is told. */
+export function worded(group: string, word: string): Told {
+  return asItIs(labelOf(group, word) ?? word);
 }
 
 type Phrase = (...figures: never[]) => string;

@@ -1,3 +1,4 @@
+import '../page/speak.js';
 import type { BoxReply } from '../../../shared-core/drawing/messages/box-view.js';
 import {
   isBoxSubject,

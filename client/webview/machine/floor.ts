@@ -1,5 +1,5 @@
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
-import { IN_SHORT } from '../../../shared-core/machining/caution.js';
+import { inShort } from '../../../shared-core/machining/caution.js';
 import { Awake } from '../page/awake.js';
 import { h, say } from '../page/dom.js';
 import { LABELS as OF_PAGE } from '../page/messages.js';
@@ -132,7 +132,7 @@ export class Floor {
   #warn({ isFirstOfMachine }: FloorStep, { listed }: OrderedStep): void {
     this.#caution.classList.toggle('in-full', isFirstOfMachine);
     this.#caution.replaceChildren(
-      isFirstOfMachine ? h('ul', {}, ...listed.cautions.map((words) => h('li', {}, words))) : h('p', {}, IN_SHORT),
+      isFirstOfMachine ? h('ul', {}, ...listed.cautions.map((words) => h('li', {}, words))) : h('p', {}, inShort()),
     );
   }
 }

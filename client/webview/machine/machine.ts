@@ -1,6 +1,7 @@
+import '../page/speak.js';
 import type { MachineStepReply, StepAddress } from '../../../shared-core/drawing/messages/machine-view.js';
 import type { ListedSetUp, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
-import { IN_SHORT } from '../../../shared-core/machining/caution.js';
+import { inShort } from '../../../shared-core/machining/caution.js';
 import { h, icon, show, svg } from '../page/dom.js';
 import { PHRASES } from '../page/messages.js';
 import { LABELS } from './messages.js';
@@ -102,7 +103,7 @@ const cautions = h('ul', {});
 const caution = h(
   'details',
   { class: 'cautions', open: true },
-  h('summary', {}, warningSign(), h('strong', {}, LABELS.cautions), h('span', { class: 'in-short' }, IN_SHORT)),
+  h('summary', {}, warningSign(), h('strong', {}, LABELS.cautions), h('span', { class: 'in-short' }, inShort())),
   cautions,
 );
 const machine = h(

@@ -1,3 +1,4 @@
+import '../page/speak.js';
 import { Board } from './board.js';
 import { h, show } from '../page/dom.js';
 import { LABELS as OF_PAGE, PHRASES } from '../page/messages.js';

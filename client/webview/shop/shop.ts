@@ -1,3 +1,4 @@
+import '../page/speak.js';
 import type { ShopMachineView, ShopViewReply } from '../../../shared-core/drawing/messages/shop-view.js';
 import { sceneNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { isShopSubject, isToShopPage, type FromShopPage } from '../messages/shop.js';

@@ -3,7 +3,7 @@ import { MIXED_ENDS } from '../../words/names.js';
 import { asItIs, joined } from '../../words/told.js';
 import { edgeWord } from '../words.js';
 import { FACTS, say } from './messages.js';
-import { IN_SHORT } from '../../machining/caution.js';
+import { inShort } from '../../machining/caution.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';
 import type { Box, Medium, Pane, Point, Scene, Shape } from '../scene/scene.js';
@@ -89,7 +89,7 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
     table: numbered.flat().map(({ line }) => line),
     findings,
     shelves: [],
-    notes: [...ownNote(drawn), told(say.allFolded()), told(say.allFigures()), ...(bores > 0 ? [IN_SHORT] : [])],
+    notes: [...ownNote(drawn), told(say.allFolded()), told(say.allFigures()), ...(bores > 0 ? [inShort()] : [])],
     sources: sources.record(),
   };
 }

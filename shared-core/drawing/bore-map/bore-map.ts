@@ -1,4 +1,4 @@
-import { IN_SHORT } from '../../machining/caution.js';
+import { inShort } from '../../machining/caution.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { isUpright } from '../../carcass/roles.js';
@@ -189,7 +189,7 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] 
     ...ownNote(drawn),
     ...grooveNotes(panel, reader),
     ...notes.map((note) => tell(note, reader)),
-    ...(bores.length > 0 ? [IN_SHORT] : []),
+    ...(bores.length > 0 ? [inShort()] : []),
   ];
 }
 

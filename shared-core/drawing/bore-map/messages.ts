@@ -4,7 +4,7 @@ import { listed, sentence } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
-export const FACTS = labels({
+export const FACTS = labels('facts', {
   pieces: 'Pieces',
   finished: 'Finished',
   cut: 'Cut',
@@ -16,10 +16,15 @@ export const FACTS = labels({
   boards: 'Boards',
 });
 
-export const TABLE = labels({ number: 'No.', count: 'Qty', face: 'Face', for: 'For', through: 'through' });
+export const TABLE = labels('table', { number: 'No.', count: 'Qty', face: 'Face', for: 'For', through: 'through' });
 
 /** How far one bore is from another. */
-export const MEASURED = labels({ u: 'Front to back', v: 'End to end', t: 'Face to face', straight: 'Straight' });
+export const MEASURED = labels('distances', {
+  u: 'Front to back',
+  v: 'End to end',
+  t: 'Face to face',
+  straight: 'Straight',
+});
 
 type Way = 'left' | 'right';
 

@@ -12,11 +12,12 @@ import { tell } from '../../words/message.js';
 import { say as sayOf } from '../messages.js';
 import { say } from './messages.js';
 import { edgeWord, endWord, surfaceWord } from '../words.js';
+import { worded } from '../../words/told.js';
 
 /** 'Bottom end' beside each folded-out end, between the face and the end, clear of the centre lines. */
 export function drawEndNames(pen: Pen, view: PanelView, bores: readonly Bore[]): void {
   for (const end of shownEnds(bores)) {
-    const text = sentence(endWord(view.panel, end));
+    const text = sentence(worded('sides', endWord(view.panel, end)));
     const half = pen.paper(1.25);
     const middle = view.alongEnd(end, view.seen === 'inside' ? view.thickness : 0);
     const edge = view.alongV(end === 'reference-end' ? 0 : view.length);
@@ -67,7 +68,7 @@ export function drawReferenceEnd(pen: Pen, view: PanelView, named: boolean): voi
     pen.takeSolid(boxOf(mark, 0));
   }
   if (named) return;
-  const text = sentence(endWord(panel, 'reference-end'));
+  const text = sentence(worded('sides', endWord(panel, 'reference-end')));
   const what = { key: `${panel.key}:reference-end:name`, class: 'label' } as const;
   const name = [1.6, 2.6, 3.6, 4.6, 6, 8].flatMap((inward) =>
     places.map((across) => {

@@ -9,14 +9,15 @@ import { edgeWord, endWord } from '../words.js';
 import { outward } from './outward.js';
 import { edgeLine } from './panel.js';
 import type { Stage } from './stage.js';
+import { worded } from '../../words/told.js';
 
 /** The two ends and the front edge by name, inside the outline; the reference end with the mark of a datum (ISO 5459). */
 export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
   const { front } = panel.bands;
-  const name = sentence(edgeWord(panel, 'front'));
+  const name = sentence(worded('sides', edgeWord(panel, 'front')));
   markReference(stage, panel);
   for (const end of ['reference-end', 'far-end'] as const) {
-    const words = sentence(endWord(panel, end));
+    const words = sentence(worded('sides', endWord(panel, end)));
     const found = besideEdge(stage, panel, end, words, table) || inCorner(stage, panel, end, words, table);
     if (found) stage.pen.put(found);
     else byLeader(stage, panel, end, words, table);

@@ -13,7 +13,7 @@ interface Lie {
   readonly stop: string;
 }
 
-export const NAMES = labels({
+export const NAMES = labels('on-machine', {
   spindle: 'the spindle',
   head: 'head',
   frontHead: 'front head',
@@ -25,7 +25,7 @@ export const NAMES = labels({
 });
 
 /** What stands on the table and how far a hole is, for the list of signs. */
-export const SIGNS: Readonly<Record<Sign, string>> = labels({
+export const SIGNS: Readonly<Record<Sign, string>> = labels('signs', {
   'spindle-loaded': 'spindle with bit',
   'spindle-empty': 'spindle, empty',
   'hole-made': 'hole made before',
@@ -75,7 +75,7 @@ export interface IndexMove {
   readonly on: 'row' | 'fence' | 'none';
 }
 
-const PINS: Readonly<Record<IndexMove['on'], string>> = labels({
+export const PINS: Readonly<Record<IndexMove['on'], string>> = labels('pins', {
   row: ', onto the pins in the row',
   fence: ', to the pins in the fence',
   none: '',

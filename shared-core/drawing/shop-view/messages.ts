@@ -20,7 +20,7 @@ function spindlesOf({ head, spindles }: SomeSpindles): string {
 }
 
 /** What a machine takes and does. */
-export const FACTS = labels({
+export const FACTS = labels('machine-facts', {
   spindles: 'Spindles',
   bitsCome: 'Bits come',
   extension: 'Extension',
@@ -44,7 +44,7 @@ export const FACTS = labels({
   height: 'Height',
 });
 
-export const NAMES = labels({
+export const NAMES = labels('machine-names', {
   operator: 'Operator',
 });
 

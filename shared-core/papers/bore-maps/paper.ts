@@ -1,6 +1,6 @@
 import { describe } from '../../drawing/bore-map/hole-table.js';
 import type { Scene } from '../../drawing/scene/scene.js';
-import { IN_SHORT } from '../../machining/caution.js';
+import { inShort } from '../../machining/caution.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { WORDS } from './messages.js';
 import { heading, list, paragraph, type Block, type Paper, type Picture } from '../paper.js';
@@ -20,7 +20,7 @@ export interface DrawnJob {
 
 /** The bore maps of all panels, job by job. */
 export function boreMapsPaper(jobs: readonly DrawnJob[]): Paper {
-  return { title: WORDS.title, blocks: [{ kind: 'cautions', items: [IN_SHORT] }, ...jobs.flatMap(jobBlocks)] };
+  return { title: WORDS.title, blocks: [{ kind: 'cautions', items: [inShort()] }, ...jobs.flatMap(jobBlocks)] };
 }
 
 function jobBlocks({ file, findings, carcasses }: DrawnJob): readonly Block[] {

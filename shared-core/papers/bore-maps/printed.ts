@@ -3,7 +3,7 @@ import type { Scene } from '../../drawing/scene/scene.js';
 import { asItIs, joined, type Told } from '../../words/told.js';
 import { tell } from '../../words/message.js';
 import { say } from './messages.js';
-import { IN_SHORT } from '../../machining/caution.js';
+import { inShort } from '../../machining/caution.js';
 import { column, heading, list, paragraph, type Block, type Paper } from '../paper.js';
 
 /** Bore maps to be printed: a panel's drawing with its holes and its findings under it, as many panels to a page as go on it. */
@@ -14,7 +14,7 @@ export function printedBoreMaps(
   return {
     title,
     blocks: [
-      { kind: 'cautions', items: [IN_SHORT] },
+      { kind: 'cautions', items: [inShort()] },
       ...carcasses.flatMap(({ name, scenes }) => [heading(2, asItIs(name)), ...scenes.flatMap(panelBlocks)]),
     ],
   };
@@ -38,6 +38,6 @@ function panelBlocks(scene: Scene): readonly Block[] {
       : [{ kind: 'table', columns: heads.map(column), rows: table.map(tableCells) } satisfies Block]),
     ...list(findings.map((one) => tell(say.finding(one), 'mm'))),
     // What every bore map says of safety stands at the head of the paper.
-    ...list(notes.filter((note) => note !== IN_SHORT)),
+    ...list(notes.filter((note) => note !== inShort())),
   ];
 }

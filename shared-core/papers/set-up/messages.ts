@@ -8,10 +8,16 @@ import type { Show, Tellable } from '../../words/show.js';
 import { timeWords } from '../../words/time.js';
 import { labels, type Told } from '../../words/told.js';
 
-export const HEADS = labels({ pieces: 'Pieces', panel: 'Panel', size: 'Size', stroke: 'Stroke', doing: 'What to do' });
+export const HEADS = labels('set-up-heads', {
+  pieces: 'Pieces',
+  panel: 'Panel',
+  size: 'Size',
+  stroke: 'Stroke',
+  doing: 'What to do',
+});
 
 /** Of the table of what is measured on the first piece, and of the boxes to tick. */
-export const CHECK_HEADS = labels({
+export const CHECK_HEADS = labels('check-heads', {
   drawn: 'Drawn',
   from: 'From',
   to: 'To',
@@ -21,7 +27,7 @@ export const CHECK_HEADS = labels({
 });
 
 /** What is set on a machine, beside its stops and heads, which have names of their own. */
-export const SETTINGS = labels({
+export const SETTINGS = labels('settings', {
   extension: 'fence extension',
   height: 'height',
   fence: 'fence',
@@ -29,10 +35,10 @@ export const SETTINGS = labels({
   bits: 'bits',
 });
 
-export const SETTING_VALUES = labels({ on: 'on', off: 'off' });
+export const SETTING_VALUES = labels('setting-values', { on: 'on', off: 'off' });
 
 /** From where to where a setting is measured. */
-export const MEASURED = labels({
+export const MEASURED = labels('measured', {
   fromTable: 'from the table to the spindles',
   fromFence: 'from the fence',
   toOnlySpindle: 'to the spindle',
@@ -42,11 +48,11 @@ export const MEASURED = labels({
 });
 
 /** What lies against the edge of a panel, and from where spindles are counted. */
-export const AGAINST = labels({ squaringStop: 'the squaring stop', fence: 'the fence' });
-export const COUNTED_FROM = labels({ fence: 'the fence', left: 'the left' });
+export const AGAINST = labels('against', { squaringStop: 'the squaring stop', fence: 'the fence' });
+export const COUNTED_FROM = labels('counted-from', { fence: 'the fence', left: 'the left' });
 
 /** What changes of each kind are called in a list of what they take. */
-export const CHANGED: Readonly<Record<keyof Changeover, Told>> = labels({
+export const CHANGED: Readonly<Record<keyof Changeover, Told>> = labels('changed', {
   stop: 'stops',
   fence: 'fences, heads and heights',
   bit: 'bits',
@@ -134,7 +140,7 @@ interface StrokeTold {
   readonly holes: number;
 }
 
-const TURNS = labels({
+export const TURNS = labels('turns', {
   over: 'turn it over, front edge to the same side again',
   half: 'turn it through half a turn, flat on the table',
   slide: 'slide it along',

@@ -67,6 +67,14 @@ export const SIDES: Readonly<Record<SideName, string>> = {
   'left end': 'das linke Ende',
   'right end': 'das rechte Ende',
 };
+/** 'Vorderkante', auch für Namen, die schon deutsch sind. */
+export const bare = (side: string): string =>
+  side in SIDES ? SIDES[side as SideName].replace(/^die /, '').replace(/^das (\w+)e Ende$/, '$1es Ende') : side;
+/** Mit Artikel: 'die Vorderkante'; was schon deutsch ist, ist eine Fläche. */
+export const die = (side: string): string => (side in SIDES ? SIDES[side as SideName] : `die ${side}`);
+/** 'von der Vorderkante'. */
+export const from = (side: string): string => (side in FROM ? FROM[side as SideName] : `von der ${side}`);
+
 /** 'vom unteren Ende' auch für Namen, die hier nicht stehen. */
 export const fromEnd = (end: string): string => (end in FROM ? FROM[end as SideName] : `von: ${end}`);
 
@@ -137,9 +145,8 @@ const NOUNS: Readonly<Record<string, Noun>> = {
   'row hole': f('Reihenbohrung'),
   'hinge cup': m('Topf', 'Topfs'),
 };
-/** Der Name einer Sache in einer Datei; was hier fehlt, steht in Anführungszeichen. */
-export const noun = (english: string): Noun =>
-  NOUNS[english] ?? { a: `„${english}“`, of: `von „${english}“`, bare: `„${english}“` };
+/** Der Name einer Sache in einer Datei; was hier fehlt, ist schon deutsch. */
+export const noun = (english: string): Noun => NOUNS[english] ?? { a: english, of: `von ${english}`, bare: english };
 
 /** Was Türen, Böden und Maschinen zu tun gibt: 'eine Rüstung, 2 Hübe und 30 s'. */
 export const work = ({

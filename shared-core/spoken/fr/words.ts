@@ -67,6 +67,14 @@ export const SIDES: Readonly<Record<SideName, string>> = {
   'left end': 'le bout gauche',
   'right end': 'le bout droit',
 };
+/** 'chant avant', aussi pour les noms déjà français. */
+export const bare = (side: string): string =>
+  side in SIDES ? SIDES[side as SideName].replace(/^(?:le|la) /, '') : side;
+/** Avec l’article ; ce qui est déjà français est une face. */
+export const le = (side: string): string => (side in SIDES ? SIDES[side as SideName] : `la ${side}`);
+/** 'du chant avant'. */
+export const from = (side: string): string => (side in FROM ? FROM[side as SideName] : `de la ${side}`);
+
 export const fromEnd = (end: string): string => (end in FROM ? FROM[end as SideName] : `de : ${end}`);
 
 export const LINE = { front: 'avant', rear: 'arrière' } as const;
@@ -136,9 +144,8 @@ const NOUNS: Readonly<Record<string, Noun>> = {
   'row hole': m('trou de rangée'),
   'hinge cup': m('boîtier'),
 };
-/** Le nom d’une chose dans un fichier ; ce qui manque ici est entre guillemets. */
-export const noun = (english: string): Noun =>
-  NOUNS[english] ?? { a: `« ${english} »`, of: `de « ${english} »`, bare: `« ${english} »` };
+/** Le nom d’une chose dans un fichier ; ce qui manque ici est déjà français. */
+export const noun = (english: string): Noun => NOUNS[english] ?? { a: english, of: `de ${english}`, bare: english };
 
 /** '1 réglage, 2 descentes et 30 s'. */
 export const work = ({

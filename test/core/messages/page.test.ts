@@ -120,28 +120,24 @@ test.each([...gathered.words].filter(([id]) => !id.startsWith('test.')))('%s is 
 const ENGLISH_SO_FAR: readonly string[] = [
   'assembly',
   'banding-list',
-  'bore-map',
   'bore-maps',
   'box-view',
   'checking',
   'command-line',
   'cost',
   'cut-list',
-  'drawing',
   'hardware-list',
   'joints',
-  'machine-view',
   'panel-labels',
   'panel-list',
   'print',
   'replay',
-  'set-up',
   'shared-load',
   'sheet-layouts',
-  'shop-view',
 ];
 /** Nothing but figures and names. */
-const SAME = /^(?:file\.titled|hint\.carcass|hover\.(?:stop|layAt|depth))$/;
+const SAME =
+  /^(?:file\.titled|hint\.carcass|hover\.(?:stop|layAt|depth)|bore-map\.title|shop-view\.(?:stopRange|reaches))$/;
 
 test('what is told in English so far is listed, and nothing else', () => {
   const english = [...gathered.templates].flatMap((id) => {
@@ -153,13 +149,16 @@ test('what is told in English so far is listed, and nothing else', () => {
   expect([...new Set(english)].filter((group) => group !== 'test').toSorted()).toEqual(ENGLISH_SO_FAR.toSorted());
 });
 
+/** It quotes words of ours, which are others in other languages. */
+const QUOTES_OURS = 'set-up.unheld';
+
 /** What a sentence says that no language changes: keys and texts to write, names, and figures. */
-function kept(words: string): object {
+function kept(words: string, id: string): object {
   const all = (pattern: RegExp): readonly string[] =>
     [...new Set([...words.matchAll(pattern)].map(([, found]) => found!.trim().replace(',', '.')))].toSorted();
   return {
     code: all(/`([^`]+)`/g),
-    names: all(/[‘„«]([^’“»]+?)[’“»]/g),
+    names: id === QUOTES_OURS ? [] : all(/[‘„«]([^’“»]+?)[’“»]/g),
     figures: all(/(\d+(?:[.,]\d+)?(?:\/\d+)?)/g),
   };
 }
@@ -172,7 +171,7 @@ test.each(translated.filter(([id]) => !id.startsWith('test.')))(
   (id, wordings) => {
     for (const { english, ...others } of wordings) {
       for (const [language, words] of Object.entries(others)) {
-        expect(kept(words), `${language}: ${words}`).toEqual(kept(english));
+        expect(kept(words, id), `${language}: ${words}`).toEqual(kept(english, id));
         expect(words).not.toMatch(/undefined|NaN|\[object|  \S/);
         expect(/[.:?]$/.test(words), words).toBe(/[.:?]$/.test(english));
         if (!SAME.test(id)) expect(words).not.toBe(english);

@@ -1,0 +1,360 @@
+import { inOneNotation } from '../../length/show.js';
+import type { Show } from '../../words/show.js';
+import type { LabelTranslations, Translations } from '../tables.js';
+import { anzahl, bare, die, from, und, zahl } from './words.js';
+
+const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Was auf und neben Zeichnungen steht. */
+export const drawing = {
+  drawing: {
+    faceThatLooks: ({ face, looks }) =>
+      `${face === 'inside' ? 'Innenfläche' : 'Außenfläche'} (${LOOKS[looks] ?? looks})`,
+    faceInColumn: ({ face, looks }) => `${face === 'inside' ? 'innen' : 'außen'} (${LOOKS[looks] ?? looks})`,
+    stopNamed: ({ name }) => `Anschlag ${name}`,
+    faceUp: ({ face }) => `${bare(face)} oben`,
+    scale: ({ scale }) => `Maßstab 1:${scale}`,
+    notToScale: () => 'Nicht maßstäblich',
+    rowHole: ({ line }) => (line === 'front' ? 'vordere Reihe' : 'hintere Reihe'),
+    joinedTo: ({ use, panel }) => `${use} zu ${panel}`,
+    bore: ({ use, place, fitting, diameter, depth, surface, u, edge, v, from: end }, show) => {
+      const what = [
+        upper(use),
+        ...(place === null ? [] : [`Loch ${place.hole} von ${place.of}`]),
+        ...(fitting === null ? [] : [fitting]),
+      ].join(', ');
+      const deep = depth === null ? 'durch' : `${show.exact(depth)} tief`;
+      return `${what}: Ø ${show.nominal(diameter)}, ${deep}. ${upper(bare(surface))}, ${show.exact(u)} ${from(edge)}, ${show.exact(v)} ${from(end)}.`;
+    },
+  },
+  'bore-map': {
+    title: ({ carcass, panel }) => `${carcass}, ${panel}`,
+    fromEdge: ({ edge }, { unit }) => `Ab ${bare(edge)}, ${unit}`,
+    fromEnd: ({ end }, { unit }) => `Ab: ${bare(end)}, ${unit}`,
+    fromEndOrOutside: ({ end }, { unit }) => `Ab: ${bare(end)} oder außen, ${unit}`,
+    diameter: (_, { unit }) => `Ø in ${unit}`,
+    depth: (_, { unit }) => `Tiefe, ${unit}`,
+    run: ({ first, last, by }) => `${first} bis ${last} alle ${by}`,
+    banded: ({ bands }) => bands.map(({ band, edges }) => `${und(edges.map(bare))} mit ${band}`).join('; '),
+    edge: ({ edge }) => upper(bare(edge)),
+    bareEdge: ({ edge }) => `${upper(bare(edge))}, unbekantet`,
+    bandedEdge: ({ edge, band }) => `${upper(bare(edge))}, ${band}`,
+    standing: ({ face, edge, end, edgeOn }) =>
+      `${upper(bare(face))} oben; ${bare(edge)} ${WAYS[edgeOn]}, ${bare(end)} unten.`,
+    lying: ({ face, edge, end, endOn }) =>
+      `${upper(bare(face))} oben; ${bare(edge)} zu Ihnen, ${bare(end)} ${WAYS[endOn]}.`,
+    allPanels: () =>
+      'Jede Platte von der Fläche mit mehr Bohrungen; aufrechte, wie sie stehen, liegende mit der Vorderkante zu Ihnen.',
+    dashed: ({ face }) => `Gestrichelte Kreise werden von der anderen Seite gebohrt: ${bare(face)}.`,
+    folded: ({ face }) => `Stirnen sind herausgeklappt; quer dazu zählen Maße ab: ${bare(face)}.`,
+    figures: ({ edge, end }, { unit }) =>
+      `Maße in ${unit === 'mm' ? 'Millimetern' : 'Zoll, Dezimalen auf ein Tausendstel'}, ${from(edge)} und ${from(end)}.`,
+    allFolded: () =>
+      'Stirnen sind herausgeklappt; quer dazu zählen Maße ab der Außenfläche. Gestrichelte Kreise werden von der Fläche gebohrt, die unten liegt.',
+    allFigures: () =>
+      'Maße längs einer Platte zählen bei aufrechten ab dem unteren Ende, bei allen anderen ab dem linken.',
+    groove: ({ kind, from: start, to, depth }, show) => {
+      const write = inOneNotation([start, to], show.reader);
+      return `${kind === 'groove' ? 'Nut' : 'Falz'} in der Innenfläche, ${write(start)} bis ${write(to)} ${show.unit} von der Vorderkante, ${show.exact(depth)} tief.`;
+    },
+    note: ({ note }) => `Bemerkung: ${note}`,
+    described: ({ title, caption, facts, bores, findings }) =>
+      [
+        `${title}.`,
+        caption,
+        facts.map(({ word, value }) => `${word}: ${value}.`).join(' '),
+        `${bores === 1 ? 'Eine Bohrung' : `${bores} Bohrungen`}.`,
+        findings.length === 0 ? 'Keine Befunde.' : `Befunde: ${findings.join(' ')}`,
+      ].join(' '),
+  },
+  'machine-view': {
+    liesAtHead: ({ up, edge, end, stop }) =>
+      `${upper(bare(up))} oben, ${bare(end)} an den Kopf gedrückt, ${bare(edge)} an ${stop}.`,
+    liesAtStop: ({ up, edge, end, stop }) =>
+      `${upper(bare(up))} oben, ${bare(edge)} am Lineal, ${bare(end)} an ${stop}.`,
+    liesMoved: ({ up, edge, end, stop, by, past }, show) =>
+      `${upper(bare(up))} oben, ${bare(edge)} am Lineal, ${bare(end)} ${offStop({ by, past, stop }, show)}.`,
+    head: ({ number }) => `Kopf ${number}`,
+    spindle: ({ number }) => `Spindel ${number}`,
+    spindleOfHead: ({ head, number }) => `${head}, Spindel ${number}`,
+    indexArrow: ({ by, way }) => `Weiterrücken ${by} ${TO[way]}`,
+    halfTurn: ({ face }) => `Um 180° gedreht, ${bare(face)} weiter unten`,
+    holeMade: ({ bore }) => `${bore} Gebohrt.`,
+    holeNow: ({ bore }) => `${bore} In diesem Hub gebohrt.`,
+    holeToCome: ({ bore }) => `${bore} Kommt noch.`,
+    spindleEmpty: ({ spindle }) => `${upper(spindle)}: leer.`,
+    spindleBeside: ({ spindle, diameter, comes }, show) =>
+      `${upper(spindle)}: mit Ø ${show.nominal(diameter)} bestückt; kommt neben der Platte ${COMES[comes]}.`,
+    spindleBores: ({ spindle, diameter, bore }, show) =>
+      `${upper(spindle)}: mit Ø ${show.nominal(diameter)} bestückt. ${bore}`,
+    step: ({ carcass, panel, machine, step, of }) => `${carcass}, ${panel}, an ${machine}, Schritt ${step} von ${of}.`,
+    size: ({ length, width, thickness }, show) =>
+      `${show.exact(length)} mal ${show.exact(width)} mal ${show.exact(thickness)}.`,
+    stops: ({ stops }, show) => {
+      const told = stops.map(({ name, side, at, used, lowered }) => {
+        const state = [...(used ? ['benutzt'] : []), ...(lowered ? ['abgesenkt'] : [])];
+        return `${name} ${WAYS[side]} auf ${show.exact(at)}${state.length > 0 ? `, ${und(state)}` : ''}`;
+      });
+      return `Anschläge: ${und(told)}.`;
+    },
+    headsFromFence: ({ places }, show) =>
+      `${und(places.map((place, head) => `Kopf ${head + 1} ${show.exact(place)} vom Lineal`))}.`,
+    firstSpindleFromFence: ({ place }, show) => `erste Spindel ${show.exact(place)} vom Lineal.`,
+    spindlesHigh: ({ height }, show) => `Spindeln ${show.exact(height)} über dem Tisch.`,
+    clamps: ({ clamps }) =>
+      `Spanner: ${und(clamps.map(({ name, holds }) => `${name} ${holds ? 'hält die Platte' : 'kommt neben der Platte auf'}`))}.`,
+    madeBefore: ({ made, of }) => `${made} ihrer ${of} Löcher sind schon gebohrt.`,
+    keepClear: () => 'Hände weg von Spindeln und Spannern.',
+    pushThenMove: ({ stop, ...move }, show) => `An ${stop} schieben, dann weiterrücken: ${indexMove(move, show)}.`,
+    turnOver: ({ face, edge }) => `Wenden: Nach oben kommt ${die(face)}, Bezug bleibt ${die(edge)}.`,
+    turnHalfToHead: ({ face, end, edge, stop }) =>
+      `Auf dem Tisch um 180 Grad drehen: ${die(face)} bleibt unten, ${die(end)} kommt an den Kopf, ${die(edge)} an ${stop}.`,
+    turnHalf: ({ face, end, stop }) =>
+      `Auf dem Tisch um 180 Grad drehen: ${die(face)} bleibt unten, ${die(end)} kommt an ${stop}.`,
+    slideToHead: ({ end, edge, stop }) =>
+      `Verschieben, nicht drehen: ${die(end)} kommt an den Kopf, ${die(edge)} an ${stop}.`,
+    slide: ({ end, stop }) => `Verschieben, nicht drehen: ${die(end)} kommt an ${stop}.`,
+    leave: () => 'Liegen lassen.',
+    indexMove: (move, show) => `Weiterrücken: ${indexMove(move, show)}.`,
+    bores: ({ parts, depth, through, upward }, show) =>
+      `${upper(und(parts.map(({ spindles, count, diameter }) => `${spindlesTold(spindles)} ${zahl(count, 'bohrt', 'bohren')} ${anzahl(count, 'Loch', 'Löcher')} Ø ${show.nominal(diameter)}`)))}, ${through ? 'durch' : `${show.exact(depth)} tief`}${upward ? ', von unten' : ''}.`,
+    lower: ({ stops }) => `${und(stops)} absenken, der Platte aus dem Weg.`,
+    beside: ({ spindles, count, comes }) =>
+      `${upper(spindlesTold(spindles))} ${zahl(count, 'ist auch bestückt und kommt', 'sind auch bestückt und kommen')} neben der Platte ${COMES[comes]}.`,
+    unheld: () => 'Kein Spanner kommt auf der Platte auf: Halten Sie sie in einer Vorrichtung.',
+    extension: () => 'Die Verlängerung des Lineals ist dran.',
+    done: () => 'Nach diesem Hub hat die Platte alle ihre Löcher.',
+    open: ({ holes }) => `${anzahl(holes, 'Loch fehlt', 'Löcher fehlen')} noch.`,
+  },
+  'shop-view': {
+    spindles: ({ spindles, pitch }, show) => `${spindles} alle ${show.nominal(pitch)}`,
+    bitsFrom: ({ from: where }) => (where === 'above' ? 'von oben' : 'von unten'),
+    heads: ({ heads }) => anzahl(heads, 'Kopf', 'Köpfe'),
+    span: ({ min, max }, { reader, unit }) => {
+      const write = inOneNotation([min, max], reader);
+      return `${write(min)} bis ${write(max)} ${unit}`;
+    },
+    headRange: ({ head, min, max }) =>
+      head === null ? `${min} bis ${max} vom Lineal` : `Kopf ${head}: ${min} bis ${max} vom Lineal`,
+    reaches: ({ throat }) => `reicht ${throat}`,
+    stopRange: ({ stop, min, max }) => `${stop}: ${min} bis ${max}`,
+    spindlesInPlate: ({ head, spindles }) => `${spindlesOf({ head, spindles })} in der Platte.`,
+    spindlesFromFence: ({ head, spindles, min, max }, show) =>
+      `${spindlesOf({ head, spindles })}, die erste ${show.exact(min)} bis ${show.exact(max)} vom Lineal.`,
+    stop: ({ stop, side, min, max }, show) =>
+      `Anschlag ${stop} ${WAYS[side]}, ${show.exact(min)} bis ${show.exact(max)}.`,
+    clamp: ({ clamp }) => `Spanner ${clamp}.`,
+    ofBuiltInShop: ({ kind }) => `${kind}, aus der eingebauten Werkstatt`,
+    hasFault: () => 'Der Text dieser Maschine hat einen Fehler.',
+    ofJob: () => 'Eine Auftragsdatei hat selbst keine Maschinen. Öffnen Sie die Werkstattdatei (NAME.shop.yaml).',
+    noMachines: () => 'Diese Werkstatt hat noch keine Maschinen. Schreiben Sie eine unter `vertical-heads:`.',
+  },
+} satisfies Translations;
+
+export const labels = {
+  sides: {
+    'front edge': 'Vorderkante',
+    'back edge': 'Hinterkante',
+    'hinge edge': 'Bandkante',
+    'closing edge': 'Schließkante',
+    'inside face': 'Innenfläche',
+    'outside face': 'Außenfläche',
+    'bottom end': 'unteres Ende',
+    'top end': 'oberes Ende',
+    'left end': 'linkes Ende',
+    'bottom or left end': 'unteres oder linkes Ende',
+    'right end': 'rechtes Ende',
+  },
+  uses: {
+    row: 'Reihe',
+    'hinge cup': 'Topf',
+    'hinge plate': 'Montageplatte',
+    'spare, stays empty': 'leer, bleibt frei',
+    'screw clearance': 'Durchgang der Schraube',
+    'screw-head recess': 'Senkung des Schraubenkopfs',
+    'screw pilot': 'Vorbohrung der Schraube',
+    dowel: 'Dübel',
+    cam: 'Exzenter',
+    'cam bolt': 'Bolzen',
+    'cam stud': 'Zapfen',
+  },
+  explained: {
+    'A divider’s outside face is its left one.': 'Die Außenfläche einer Mittelwand ist ihre linke.',
+    'A shelf’s outside face is its lower one.': 'Die Außenfläche eines Bodens ist seine untere.',
+  },
+  'face-column': { inside: 'innen', outside: 'außen' },
+  facts: {
+    pieces: 'Stück',
+    finished: 'Fertigmaß',
+    cut: 'Zuschnitt',
+    board: 'Plattenwerkstoff',
+    banded: 'Bekantet',
+    noEdge: 'keine Kante',
+    panels: 'Platten',
+    bores: 'Bohrungen',
+    boards: 'Plattenwerkstoffe',
+  },
+  table: { number: 'Nr.', count: 'Anz.', face: 'Fläche', for: 'Für', through: 'durch' },
+  distances: { u: 'Vorn nach hinten', v: 'Ende zu Ende', t: 'Fläche zu Fläche', straight: 'Gerade' },
+  'on-machine': {
+    spindle: 'die Spindel',
+    head: 'Kopf',
+    frontHead: 'vorderer Kopf',
+    rearHead: 'hinterer Kopf',
+    table: 'Tisch',
+    overTable: 'Über dem Tisch',
+    operator: 'Bediener',
+    keepClear: 'Hände weg',
+  },
+  signs: {
+    'spindle-loaded': 'Spindel mit Bohrer',
+    'spindle-empty': 'Spindel, leer',
+    'hole-made': 'Loch, schon gebohrt',
+    'hole-now': 'Loch dieses Hubs',
+    'hole-to-come': 'Loch, das noch kommt',
+    'stop-used': 'Anschlag benutzt',
+    'stop-standing': 'Anschlag gestellt',
+    'stop-lowered': 'Anschlag abgesenkt',
+    clamp: 'Spanner',
+    'hands-clear': 'Hände weg',
+    band: 'bekantete Kante',
+  },
+  'machine-facts': {
+    spindles: 'Spindeln',
+    bitsCome: 'Bohrer kommen',
+    extension: 'Verlängerung',
+    aboveTable: 'Über dem Tisch',
+    heads: 'Köpfe',
+    reaches: 'Ausladung',
+    movesOn: 'Rückt weiter',
+    fromEdge: 'Von der Kante',
+    depth: 'Tiefe',
+    panelLength: 'Plattenlänge',
+    panelWidth: 'Plattenbreite',
+    panelThickness: 'Plattendicke',
+    kerf: 'Schnittfuge',
+    widestStrip: 'Breitester Streifen',
+    longestPiece: 'Längstes Stück',
+    trim: 'Besäumen',
+    bandThickness: 'Kantendicke',
+    shortestEdge: 'Kürzeste Kante',
+    narrowestPanel: 'Schmalste Platte',
+    width: 'Breite',
+    height: 'Höhe',
+  },
+  'machine-names': { operator: 'Bediener' },
+  'machine-kinds': {
+    vertical: 'Vertikalbohrkopf',
+    horizontal: 'Horizontalbohrkopf',
+    line: 'Reihenbohrmaschine',
+    cup: 'Topfbandbohrmaschine',
+    saw: 'Plattensäge',
+    bander: 'Kantenanleimmaschine',
+    clamp: 'Korpuspresse',
+  },
+  cautions: {
+    isolate:
+      'Vor dem Bohrerwechsel und ehe Sie in die Maschine greifen: von Strom und Luft trennen und gegen Einschalten sichern.',
+    handsClear: 'Hände weg von Spindeln und Spannern, solange sich der Kopf bewegt; sie können quetschen und bohren.',
+    smallParts: 'Kleine Teile in einer Vorrichtung halten, nie von Hand.',
+    eyesEarsDust: 'Augen und Ohren schützen, Staub absaugen.',
+    manual:
+      'Es gelten die Anleitung der Maschine, die örtlichen Vorschriften und die Übung ausgebildeter, befugter Leute; nichts hier ersetzt sie.',
+    inShort:
+      'Bohren kann verletzen: Maschine vor dem Bohrerwechsel trennen, Hände weg von Spindeln und Spannern, kleine Teile in einer Vorrichtung halten, Augen, Ohren und Lunge schützen. Es gelten die Anleitung der Maschine und die örtlichen Vorschriften.',
+    through: 'Die Bohrer kommen auf der anderen Seite heraus: eine Opferplatte unterlegen, und nichts anderes.',
+    throughUpward:
+      'Die Bohrer kommen von unten und oben aus der Fläche heraus: Platte neben ihnen halten, nie darüber, Hände und Gesicht fernhalten.',
+    moving: 'Die Platte nur weiterrücken, wenn die Bohrer frei sind und die Spindeln stehen.',
+  },
+  pins: { row: ', auf die Stifte in der Reihe', fence: ', an die Stifte im Lineal', none: '' },
+  'set-up-heads': { pieces: 'Stück', panel: 'Platte', size: 'Größe', stroke: 'Hub', doing: 'Was zu tun ist' },
+  'check-heads': { drawn: 'Soll', from: 'Von', to: 'Bis', found: 'Ist', right: 'Stimmt', done: 'Fertig' },
+  settings: {
+    extension: 'Verlängerung des Lineals',
+    height: 'Höhe',
+    fence: 'Lineal',
+    depth: 'Tiefe',
+    bits: 'Bohrer',
+  },
+  'setting-values': { on: 'an', off: 'ab' },
+  measured: {
+    fromTable: 'vom Tisch zu den Spindeln',
+    fromFence: 'vom Lineal',
+    toOnlySpindle: 'zur Spindel',
+    toFirstSpindle: 'zu Spindel 1',
+    stopToOnlySpindle: 'von seiner Fläche zur Spindel',
+    stopToLine: 'von seiner Fläche zur Spindelreihe',
+  },
+  against: { squaringStop: 'den Winkelanschlag', fence: 'das Lineal' },
+  'counted-from': { fence: 'vom Lineal', left: 'von links' },
+  changed: {
+    stop: 'Anschläge',
+    fence: 'Lineale, Köpfe und Höhen',
+    bit: 'Bohrer',
+    depth: 'Tiefenanschläge',
+    turnHead: 'Köpfe schwenken',
+    extension: 'Verlängerungen',
+    machine: 'Gänge zu Maschinen',
+  },
+  turns: {
+    over: 'wenden, Vorderkante wieder zur selben Seite',
+    half: 'flach auf dem Tisch eine halbe Umdrehung drehen',
+    slide: 'verschieben',
+  },
+} satisfies LabelTranslations;
+
+const LOOKS: Readonly<Record<string, string>> = { left: 'links', right: 'rechts', upper: 'oben', lower: 'unten' };
+const WAYS = { left: 'links', right: 'rechts' } as const;
+const TO = { left: 'nach links', right: 'nach rechts' } as const;
+const COMES = { down: 'herunter', up: 'herauf', out: 'heraus' } as const;
+
+interface Move {
+  readonly by: number;
+  readonly way: keyof typeof TO;
+  readonly pitches: number;
+  readonly on: keyof typeof labels.pins;
+}
+export const indexMove = ({ by, way, pitches, on }: Move, show: Show): string =>
+  `${show.exact(by)} ${TO[way]}, ${anzahl(pitches, 'Teilung', 'Teilungen')}${labels.pins[on]}`;
+interface Off {
+  readonly by: number;
+  readonly past: boolean;
+  readonly stop: string;
+}
+export const offStop = ({ by, past, stop }: Off, show: Show): string =>
+  `${show.exact(by)} ${past ? 'über' : 'vor'} ${stop}`;
+
+type Spindles =
+  | { readonly kind: 'one' }
+  | { readonly kind: 'alone' | 'on-both'; readonly numbers: readonly number[] }
+  | {
+      readonly kind: 'on-heads';
+      readonly byHead: readonly { readonly head: string; readonly numbers: readonly number[] }[];
+    };
+export function runs(numbers: readonly number[]): string {
+  const found: number[][] = [];
+  for (const number of [...numbers].sort((a, b) => a - b)) {
+    const last = found.at(-1);
+    if (last?.at(-1) === number - 1) last.push(number);
+    else found.push([number]);
+  }
+  return und(found.flatMap((run) => (run.length > 2 ? [`${run[0]!} bis ${run.at(-1)!}`] : run.map(String))));
+}
+function spindlesTold(spindles: Spindles): string {
+  switch (spindles.kind) {
+    case 'one':
+      return 'die Spindel';
+    case 'alone':
+      return `${zahl(spindles.numbers.length, 'Spindel', 'Spindeln')} ${runs(spindles.numbers)}`;
+    case 'on-both':
+      return `Spindeln ${runs(spindles.numbers)} beider Köpfe`;
+    case 'on-heads': {
+      const count = spindles.byHead.reduce((sum, { numbers }) => sum + numbers.length, 0);
+      const lists = spindles.byHead.map(({ head, numbers }) => `${runs(numbers)} (${head})`);
+      return `${zahl(count, 'Spindel', 'Spindeln')} ${lists.join(', ')}`;
+    }
+  }
+}
+const spindlesOf = ({ head, spindles }: { readonly head: number | null; readonly spindles: number }): string =>
+  `${head === null ? '' : `Kopf ${head}: `}${spindles === 1 ? 'eine Spindel' : `${spindles} Spindeln`}`;
