@@ -1,13 +1,15 @@
 import { jointsOffLoad } from '../../boring/off-load.js';
-import type { Joint } from '../../carcass/model.js';
+import type { Joint, Panel } from '../../carcass/model.js';
+import type { Located, Path } from '../../document/place.js';
 import type { Micrometres } from '../../length/units.js';
 import { bestOrder, orderTask } from '../../machining/plan/plan.js';
 import type { Operation } from '../../machining/plan/operation.js';
 import { setUpsOf } from '../../machining/plan/set-ups.js';
 import { counted, listed } from '../../words/english.js';
-import { messages } from '../../words/message.js';
+import { means } from '../../job/panel-key.js';
+import { messages, type Message } from '../../words/message.js';
 import { timeWords } from '../../words/time.js';
-import { setLength } from '../changes.js';
+import { ownText, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { boresOfGroups, distinct, grouped, panelOf } from '../lookups.js';
 import type { CarcassContext, CarcassRule } from '../rule.js';
@@ -30,6 +32,8 @@ export const say = messages('joint-off-load', {
     `Make the carcass ${show.exact(size)} deep instead of ${show.exact(instead)}`,
   wide: ({ size, instead }: NewSize, show) =>
     `Make the rails ${show.exact(size)} wide instead of ${show.exact(instead)}`,
+  back: ({ shelf, size, instead }: NewSize & { readonly shelf: string }, show) =>
+    `Set ${shelf} ${show.exact(size)} back instead of ${show.exact(instead)}`,
 });
 
 export const jointOffLoad: CarcassRule = {
@@ -38,7 +42,7 @@ export const jointOffLoad: CarcassRule = {
   about: {
     what: 'A joint takes places of its own, though the shop shares one load of bits among its joints.',
     why: 'With `share-places` the bits are loaded once, for the usual depths and rails. Where that load would leave the front, the rear or a stretch between unheld, or would bore wood behind the last place, the joint is bored with bits of its own. The price is what that takes in set-ups and by the shop’s own times, beside the shared load.',
-    remedy: 'Take the nearest depth or rail width that the load holds, or accept the price.',
+    remedy: 'Take the nearest depth, rail width or shelf setback that the load holds, or accept the price.',
     shop: 'habits: { share-places: yes }',
     example: 'kind: base\nwidth: 600\ndepth: 440',
   },
@@ -52,11 +56,10 @@ export const jointOffLoad: CarcassRule = {
       const [first] = joints;
       if (first === undefined || price === null) return [];
       const panels = distinct(joints.map(({ endPanel }) => endPanel));
-      const { railWidth, depth } = context.spec;
-      const size = panelOf(context, first.endPanel)?.role === 'rail' ? railWidth : depth;
+      const { value } = sizeOf(context, joints);
       return [
         {
-          place: size.written ? size.place : first.place,
+          place: value.written ? value.place : first.place,
           panel: first.endPanel,
           message: say.own({ panels, spindles: shared.load.map((k) => k + 1), ...price }),
           bores: boresOfGroups(context, groups),
@@ -99,6 +102,57 @@ function workOf(
   return { setUps: sheets.length, seconds: bestOrder(task).cost };
 }
 
+/** What one would change so that the load holds joints, and what it does to a panel. */
+interface Size {
+  readonly value: Located<Micrometres>;
+  readonly path: Path;
+  readonly title: (size: NewSize) => Message;
+  readonly changed: (panel: Panel, by: Micrometres) => Panel;
+}
+
+/** The setback of the shelf whose joints they are, if it has one of its own; else the width of the rails, or the depth. */
+function sizeOf(context: CarcassContext, joints: readonly Joint[]): Size {
+  const { spec } = context;
+  const ends = joints.map(({ endPanel }) => endPanel);
+  const isEnd = ({ key }: Panel): boolean => ends.includes(key);
+  const shelf = spec.fixedShelves.find(({ key }) => ends.every((end) => means(key, end)));
+  if (shelf !== undefined && ownText(shelf.setback)) {
+    return {
+      value: shelf.setback,
+      path: shelf.setback.path,
+      title: (size) => say.back({ shelf: shelf.key, ...size }),
+      changed: (panel, by) => (isEnd(panel) ? setBack(panel, by) : panel),
+    };
+  }
+  if (ends.every((end) => panelOf(context, end)?.role === 'rail')) {
+    const { railWidth: value } = spec;
+    return {
+      value,
+      path: ['rail-width'],
+      title: say.wide,
+      changed: (panel, by) => (isEnd(panel) ? wider(panel, by) : panel),
+    };
+  }
+  const isFace = ({ key }: Panel): boolean => joints.some(({ facePanel }) => facePanel === key);
+  return {
+    value: spec.depth,
+    path: ['depth'],
+    title: say.deep,
+    changed: (panel, by) => (isEnd(panel) || isFace(panel) ? wider(panel, by) : panel),
+  };
+}
+
+const wider = (panel: Panel, by: Micrometres): Panel => ({
+  ...panel,
+  width: panel.width + by,
+  grooves: panel.grooves.map((groove) => ({ ...groove, from: groove.from + by, to: groove.to + by })),
+});
+
+function setBack(panel: Panel, by: Micrometres): Panel {
+  const { origin } = panel.pose;
+  return { ...panel, width: panel.width - by, pose: { ...panel.pose, origin: { ...origin, y: origin.y + by } } };
+}
+
 /** How far a size may be changed so that the load holds the joint. */
 const MOST_CHANGED = 64;
 const MILLIMETRE: Micrometres = 1000;
@@ -106,19 +160,10 @@ const MILLIMETRE: Micrometres = 1000;
 /** The nearest size above and below that the load holds, the nearer one first. */
 function repairs(context: CarcassContext, joints: readonly Joint[]): readonly Repair[] {
   const { spec, carcass, shop } = context;
-  const isRail = joints.every(({ endPanel }) => panelOf(context, endPanel)?.role === 'rail');
-  const { value: instead } = isRail ? spec.railWidth : spec.depth;
+  const { value, path, title, changed } = sizeOf(context, joints);
+  const instead = value.value;
   const holds = (by: Micrometres): boolean => {
-    const wider = joints.map(({ endPanel }) => endPanel);
-    const panels = carcass.panels.map((panel) =>
-      wider.includes(panel.key) || (!isRail && joints.some(({ facePanel }) => facePanel === panel.key))
-        ? {
-            ...panel,
-            width: panel.width + by,
-            grooves: panel.grooves.map((groove) => ({ ...groove, from: groove.from + by, to: groove.to + by })),
-          }
-        : panel,
-    );
+    const panels = carcass.panels.map((panel) => changed(panel, by));
     return jointsOffLoad(spec, { ...carcass, panels, joints }, shop).length === 0;
   };
   const steps = Array.from({ length: MOST_CHANGED }, (_, index) => (index + 1) * MILLIMETRE);
@@ -129,8 +174,8 @@ function repairs(context: CarcassContext, joints: readonly Joint[]): readonly Re
   return nearest
     .sort((a, b) => Math.abs(a) - Math.abs(b))
     .map((by, index) => ({
-      title: (isRail ? say.wide : say.deep)({ size: instead + by, instead }),
-      changes: [setLength(context, [isRail ? 'rail-width' : 'depth'], instead + by)],
+      title: title({ size: instead + by, instead }),
+      changes: [setLength(context, path, instead + by)],
       preferred: index === 0,
     }));
 }

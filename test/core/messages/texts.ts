@@ -162,6 +162,7 @@ export const JOBS: readonly Text[] = [
   carcass('kind: wall\nwidth: 600\nfixed-shelves: [300]\nloose-shelves: [300]'),
   carcass('kind: wall\nwidth: 600\ndividers: [60]\nloose-shelves: [{ at: 300, bay: 1, gap: 30 }]'),
   carcass('kind: wall\nwidth: 600\nfixed-shelves: [{ at: 300, setback: 400 }]'),
+  carcass('kind: base\nwidth: 600\nfixed-shelves: [{ at: 300, setback: 100 }]'),
   carcass('kind: base\nwidth: 600\ndividers: 1\npanels: { rail-back: { board: board-19 } }'),
   carcass('kind: wall\nwidth: 600\ndividers: [590]'),
   carcass('kind: base\nwidth: 600\nplinth: 100\ndepth: 50'),

@@ -42,3 +42,19 @@ test('offers the nearest depths that the load holds', () => {
   const edits = repairEdits(job, { carcass: found!.carcass, repair: found!.finding.repairs[0]! })!;
   expect(applied(before, edits.job)).toBe(before.replace('440', '433'));
 });
+
+test('offers the nearest setbacks of a shelf that stands back by its own', () => {
+  const before =
+    'shop: bench.shop.yaml\ncarcasses:\n  a:\n    kind: base\n    width: 600\n    fixed-shelves:\n      - { at: 300, setback: 100 }\n';
+  const job = analyse(before, { 'bench.shop.yaml': 'title: Bench\n' });
+  const [found] = job.findings().filter(({ finding }) => finding.rule === 'joint-off-load');
+  const { file, start, end } = job.locate(found!.finding.place, found!.carcass);
+  expect([file, before.slice(start, end)]).toEqual(['job', '100']);
+  // 128 mm is four whole pitches, so the shelf has the load's bores counted from its own front edge.
+  expect(found!.finding.repairs.map(({ title }) => inWords(title))).toEqual([
+    'Set shelf-1 128 mm back instead of 100 mm',
+    'Set shelf-1 71 mm back instead of 100 mm',
+  ]);
+  const edits = repairEdits(job, { carcass: found!.carcass, repair: found!.finding.repairs[0]! })!;
+  expect(applied(before, edits.job)).toBe(before.replace('setback: 100', 'setback: 128'));
+});
