@@ -6,6 +6,7 @@ import { hover } from '../features/hover.js';
 import { inlayHints } from '../features/inlay-hints.js';
 import { selectionRanges } from '../features/selection-ranges.js';
 import { symbols } from '../features/symbols.js';
+import { waitForLetters } from '../letters.js';
 import type { Session } from './session.js';
 
 const NO_TOKENS: SemanticTokens = { data: [] };
@@ -14,7 +15,10 @@ const NO_TOKENS: SemanticTokens = { data: [] };
 export function answerReaders(session: Session): void {
   const { connection, answer, client, lastLenses, lastPlans, tokens, orders } = session;
   connection.onHover(({ textDocument, position }, token) =>
-    answer('hover', textDocument.uri, token, null, (file) => hover(file, position, session.abilities)),
+    answer('hover', textDocument.uri, token, null, async (file) => {
+      await waitForLetters(file, orders);
+      return hover(file, position, session.abilities);
+    }),
   );
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer('symbols', textDocument.uri, token, null, (file) => symbols(file)),

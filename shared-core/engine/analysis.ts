@@ -76,6 +76,11 @@ export class JobAnalysis {
     return this.planning.setUps();
   }
 
+  /** Whether the order to run is known, and set-ups have its letters. */
+  get isOrdered(): boolean {
+    return this.planning.isOrdered;
+  }
+
   /** The set-ups in the order to run; made when it is first asked for, since a good order of many takes a second. */
   plan(): Plan {
     return this.planning.plan();

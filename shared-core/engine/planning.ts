@@ -1,5 +1,5 @@
 import {
-  orderSetUps,
+  bestOrder,
   orderTask,
   planInOrder,
   type OrderTask,
@@ -56,17 +56,35 @@ export class Planning {
   }
 
   plan(): Plan {
-    this.#planMade ??= orderSetUps(this.setUps(), this.shop.changeover);
-    return this.#planMade;
+    return this.#planMade ?? this.#keep(bestOrder(this.#task()));
   }
 
   async planBy(order: (task: OrderTask) => Promise<SetUpOrder>): Promise<Plan> {
-    if (this.#planMade === null) {
-      const batched = this.setUps();
-      const found = await order(orderTask(batched, this.shop.changeover));
-      this.#planMade ??= planInOrder(batched, this.shop.changeover, found);
-    }
-    return this.#planMade;
+    if (this.#planMade !== null) return this.#planMade;
+    const found = await order(this.#task());
+    return this.#planMade ?? this.#keep(found);
+  }
+
+  /** Whether set-ups are lettered as they are run. */
+  get isOrdered(): boolean {
+    return this.#planMade !== null;
+  }
+
+  #task(): OrderTask {
+    return orderTask(this.setUps(), this.shop.changeover);
+  }
+
+  /** From now on set-ups have the letters of the plan, wherever they are shown. */
+  #keep(found: SetUpOrder): Plan {
+    const batched = this.setUps();
+    const plan = planInOrder(batched, this.shop.changeover, found);
+    const named = [...batched];
+    found.order.forEach((index, run) => {
+      named[index] = { ...batched[index]!, setUp: plan.setUps[run]!.setUp };
+    });
+    this.#setUpsMade = named;
+    this.#planMade = plan;
+    return plan;
   }
 
   /** Findings of set-ups that serve a single panel. */

@@ -1,6 +1,7 @@
 import type { Place } from '../document/place.js';
 import { setUpsForOne, type Difference, type SetUpForOne } from '../machining/plan/for-one.js';
 import { timeWords } from '../papers/set-up/words.js';
+import { quoted } from '../words/english.js';
 import { messages } from '../words/message.js';
 import type { Show } from '../words/show.js';
 import type { BatchedSetUp } from '../machining/plan/set-ups.js';
@@ -12,7 +13,8 @@ const MOST_CARCASSES = 300;
 
 interface ForOne {
   readonly panel: string;
-  readonly setUp: string;
+  readonly machine: string;
+  /** A carcass whose panels the other set-up serves. */
   readonly other: string;
   readonly seconds: number;
   readonly difference: Difference;
@@ -22,7 +24,7 @@ interface ForOne {
 
 export const say = messages('set-up-for-one', {
   saved: (one: ForOne, show) =>
-    `Set-up ${one.setUp} serves ${one.panel} alone, and takes ${timeWords(one.seconds)} more than ${one.other}. ${differs(one, show)} With ${remedy(one, show)} the panel could be bored in ${one.other}.`,
+    `${one.panel} has a set-up of ${one.machine} to itself, which takes ${timeWords(one.seconds)} more than that of ${quoted(one.other)}. ${differs(one, show)} With ${remedy(one, show)} the panel could be bored along with ${quoted(one.other)}.`,
 });
 
 function differs({ difference }: ForOne, show: Show): string {
@@ -90,8 +92,8 @@ function found(
   const isRows = own.setUp.machine.kind === 'line';
   const message = say.saved({
     panel: run.panel,
-    setUp: own.setUp.id,
-    other: other.setUp.id,
+    machine: own.setUp.machine.name,
+    other: other.setUp.runs.find(({ carcass: name }) => name !== run.carcass)?.carcass ?? run.carcass,
     seconds,
     difference,
     isRows,

@@ -28,7 +28,7 @@ export const STOP_ROOM: Micrometres = 2000;
  * hand that reaches furthest (of several the outermost) can be set beyond its range, so far as the extension is long.
  */
 export interface SetUp {
-  /** Unique in the job and stable: 'face-borer-C'. */
+  /** Unique in the job: 'face-borer-C', lettered as the set-ups of a machine are run once that is known. */
   readonly id: string;
   readonly machine: VerticalHead | HorizontalHead | LineDrill | CupBorer;
   /** Vertical: fence to first spindle. Line drill: fence to each head, front to rear. Cup: fence to spindle. Horizontal: empty. */

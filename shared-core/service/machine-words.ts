@@ -9,6 +9,7 @@ import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { means } from '../job/panel-key.js';
 import { stepsTo } from '../length/grid.js';
 import type { Reader } from '../length/reader.js';
+import type { BatchedSetUp } from '../machining/plan/set-ups.js';
 import type { SetUp, Step } from '../machining/set-up.js';
 import { layWords } from '../papers/set-up/lay.js';
 import { rowStrokes, type RowStrokes } from '../papers/set-up/row-strokes.js';
@@ -23,6 +24,8 @@ import { code, plain, table } from './markdown.js';
 /** A stroke with the set-up and the panel that it is of. */
 export interface PanelStep {
   readonly setUp: SetUp;
+  /** Its name; that of its machine alone until the order to run is known. */
+  readonly called: string;
   readonly panel: string;
   readonly step: Step;
 }
@@ -30,15 +33,26 @@ export interface PanelStep {
 /** All steps of a carcass, set-up by set-up. Empty for one that no set-ups are made for. */
 export function stepsOf(analysis: JobAnalysis, carcass: CarcassAnalysis): readonly PanelStep[] {
   if (!analysis.isPlanned(carcass)) return [];
-  return analysis.derived.get(stepsByCarcass, analysis).get(carcass.name) ?? [];
+  const work = analysis.isOrdered ? letteredSteps : stepsOnMachines;
+  return analysis.derived.get(work, analysis.setUps()).get(carcass.name) ?? [];
 }
 
-function stepsByCarcass(analysis: JobAnalysis): ReadonlyMap<string, readonly PanelStep[]> {
+const letteredSteps = (setUps: readonly BatchedSetUp[]): ReadonlyMap<string, readonly PanelStep[]> =>
+  stepsByCarcass(setUps, ({ id }) => id);
+
+/** Until the order to run is known a set-up has no letter. */
+const stepsOnMachines = (setUps: readonly BatchedSetUp[]): ReadonlyMap<string, readonly PanelStep[]> =>
+  stepsByCarcass(setUps, ({ machine }) => machine.name);
+
+function stepsByCarcass(
+  setUps: readonly BatchedSetUp[],
+  nameOf: (setUp: SetUp) => string,
+): ReadonlyMap<string, readonly PanelStep[]> {
   const found = new Map<string, PanelStep[]>();
-  for (const { setUp } of analysis.setUps()) {
+  for (const { setUp } of setUps) {
     for (const run of setUp.runs) {
       const own = found.get(run.carcass) ?? [];
-      for (const step of run.steps) own.push({ setUp, panel: run.panel, step });
+      for (const step of run.steps) own.push({ setUp, called: nameOf(setUp), panel: run.panel, step });
       found.set(run.carcass, own);
     }
   }
@@ -72,7 +86,7 @@ export function setUpTable(steps: readonly PanelStep[], reader: Reader): string 
       const used = new Set(own.map(({ step }) => step.stop));
       const stops = setUp.stops.filter(({ name }) => used.has(name));
       return [
-        setUp.id,
+        own[0]!.called,
         stops.map((stop) => stopWords(stop, reader)).join(', '),
         depthWords(setUp, reader),
         bits(setUp, reader),
@@ -87,12 +101,12 @@ export function setUpTable(steps: readonly PanelStep[], reader: Reader): string 
 /** The strokes given, panel by panel: where each lies, at which stop, how deep, with which bits. Rows alike are told once, too many by set-up. */
 export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[], reader: Reader): string {
   const panels = new Map(carcass.carcass?.panels.map((panel): [string, Panel] => [panel.key, panel]));
-  const rows = steps.flatMap(({ setUp, panel: key, step }): readonly (readonly string[])[] => {
+  const rows = steps.flatMap(({ setUp, called, panel: key, step }): readonly (readonly string[])[] => {
     const panel = panels.get(key);
     const stop = setUp.stops.find(({ name }) => name === step.stop);
     if (panel === undefined || stop === undefined) return [];
     const lay = tell(hover.layAt({ lay: layWords(setUp, step, panel), at: stop.position }), reader);
-    return [[key, setUp.id, lay, depthWords(setUp, reader), bits(setUp, reader)]];
+    return [[key, called, lay, depthWords(setUp, reader), bits(setUp, reader)]];
   });
   const different = [...new Map(rows.map((row) => [row.join('\n'), row])).values()];
   if (different.length === 0) return '';
@@ -166,14 +180,12 @@ export function rowStrokeWords(analysis: JobAnalysis, carcass: CarcassAnalysis, 
     const own = idsOf(bores.filter(({ group }) => group === row.id));
     const made = rowStrokes(setUps, carcass.name, panel, row, own);
     if (made === null) continue;
-    const key = made.strokes.map(({ setUp, step }) => `${setUp.id} ${step.stop} ${step.moved}`).join();
+    const key = made.strokes.map(({ setUp, step }) => `${setUps.indexOf(setUp)} ${step.stop} ${step.moved}`).join();
     const alike = told.get(key);
     if (alike === undefined) told.set(key, { lines: [row.line], made });
     else alike.lines.push(row.line);
   }
-  return [...told.values()]
-    .map(({ lines, made }) => strokesTold(plain(panel.key), lines, made, analysis.shopReader))
-    .join('\n');
+  return [...told.values()].map(({ lines, made }) => strokesTold(plain(panel.key), lines, made, analysis)).join('\n');
 }
 
 /** '- left, front row: 3 strokes on row-drill, row-left at 8 mm; Ø 5 mm in spindles 1 to 21, then …; 2 index moves, …; not centred.' */
@@ -181,7 +193,7 @@ function strokesTold(
   panel: string,
   lines: readonly string[],
   { strokes, moves, centred }: RowStrokes,
-  reader: Reader,
+  { isOrdered, shopReader: reader }: JobAnalysis,
 ): Told {
   const setUps = [...new Set(strokes.map(({ setUp }) => setUp))];
   const [first] = setUps;
@@ -199,7 +211,7 @@ function strokesTold(
       stops,
       depth: depthWords(first!, reader),
       through: first!.through,
-      setUps: setUps.map(({ id }) => plain(id)),
+      setUps: isOrdered ? setUps.map(({ id }) => plain(id)) : [],
       bits: setUps.map((setUp) => bits(setUp, reader)),
       moves,
       centred,

@@ -277,6 +277,7 @@ export const hover = messages('hover', {
       readonly stops: readonly { readonly name: string; readonly at: Micrometres }[];
       readonly depth: string;
       readonly through: boolean;
+      /** None where the order to run is not known yet. */
       readonly setUps: readonly string[];
       readonly bits: readonly string[];
       readonly moves: readonly Micrometres[];
@@ -289,7 +290,7 @@ export const hover = messages('hover', {
     const lengths = [...new Set(moves.map(show.exact))];
     const each = lengths.length < moves.length ? ' each' : '';
     const made = [
-      `${counted(strokes, 'stroke')} on ${machine}, ${at}, ${depth}${through ? '' : ' deep'} (${setUps.join(', ')})`,
+      `${counted(strokes, 'stroke')} on ${machine}, ${at}, ${depth}${through ? '' : ' deep'}${setUps.length === 0 ? '' : ` (${setUps.join(', ')})`}`,
       bits.join(', then '),
       moves.length === 0 ? 'no index move' : `${counted(moves.length, 'index move')} of ${listed(lengths)}${each}`,
       centred ? 'centred' : 'not centred',

@@ -12,7 +12,7 @@ import {
 } from './changeover.js';
 import { leastBatches } from './group.js';
 import { groupBy } from './numbers.js';
-import { batchesBefore, type BatchedSetUp } from './set-ups.js';
+import { batchesBefore, lettered, type BatchedSetUp } from './set-ups.js';
 
 /** A set-up in its place in the order to run, with what is changed to come to it. */
 export interface PlannedSetUp {
@@ -241,17 +241,21 @@ export function orderSetUps(batched: readonly BatchedSetUp[], times: Changeover)
   return planInOrder(batched, times, bestOrder(orderTask(batched, times)));
 }
 
-/** The plan that runs the set-ups in an order. */
+/** The plan that runs the set-ups in an order, those of each machine lettered anew in it. */
 export function planInOrder(batched: readonly BatchedSetUp[], times: Changeover, ordered: SetUpOrder): Plan {
   let stands: Settings | null = null;
   const setUps: PlannedSetUp[] = [];
+  const counted = new Map<string, number>();
   for (const index of ordered.order) {
     const own = batched[index];
     if (!own) continue;
     const settings = settingsOf(own.batch);
     const changes = changesBetween(stands, settings);
+    const { name } = own.setUp.machine;
+    const number = (counted.get(name) ?? 0) + 1;
+    counted.set(name, number);
     setUps.push({
-      setUp: own.setUp,
+      setUp: { ...own.setUp, id: lettered(name, number) },
       changes,
       found: foundBy(stands, settings),
       seconds: changeoverTime(changes, times),

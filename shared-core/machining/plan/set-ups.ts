@@ -15,8 +15,8 @@ export interface BatchedSetUp {
 }
 
 /**
- * The set-ups of a job, in an order that can be run but is not yet the cheapest: named after their machine and lettered
- * in the order in which the carcasses first need them, so that a name stays while its cause stays.
+ * The set-ups of a job, in an order that can be run but is not yet the cheapest: named after their machine and lettered in
+ * that order, until a plan letters them as they are run.
  * @param derived keeps what an edit of one carcass leaves as it is
  */
 export function setUpsOf(carcasses: readonly CarcassOperations[], derived = new Derived()): BatchedSetUp[] {
@@ -36,7 +36,7 @@ export function setUpsOf(carcasses: readonly CarcassOperations[], derived = new 
       const number = (counted.get(machine.name) ?? 0) + 1;
       counted.set(machine.name, number);
       const runs = runsOf(batch, inOrder, derived);
-      const id = `${machine.name}-${letters(number)}`;
+      const id = lettered(machine.name, number);
       return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
     });
 }
@@ -74,7 +74,10 @@ export function batchesBefore(batches: readonly Batch[]): [number, number][] {
   );
 }
 
-/** A, B … Z, AA, AB …: the order to run has the numbers. */
+/** The name of the set-up of a number on a machine, counted from 1. */
+export const lettered = (machine: string, number: number): string => `${machine}-${letters(number)}`;
+
+/** A, B … Z, AA, AB … */
 function letters(number: number): string {
   const last = String.fromCharCode(65 + ((number - 1) % 26));
   return number > 26 ? `${letters(Math.floor((number - 1) / 26))}${last}` : last;

@@ -139,6 +139,8 @@ export const findings = {
       `Die Bohrerbestückung, die übliche Verbindungen teilen (Spindeln ${und(spindles.map(String))}, von der Vorderkante gezählt), hält ${und(panels)} nicht; darum haben diese Verbindungen eigene Stellen und eine eigene Bestückung: ${anzahl(setUps, 'Rüstung', 'Rüstungen')}, ${zeit(seconds)}.`,
     deep: ({ size, instead }, show) => `Den Korpus ${show.exact(size)} tief machen statt ${show.exact(instead)}`,
     wide: ({ size, instead }, show) => `Die Traversen ${show.exact(size)} breit machen statt ${show.exact(instead)}`,
+    back: ({ shelf, size, instead }, show) =>
+      `${shelf} um ${show.exact(size)} zurücksetzen statt um ${show.exact(instead)}`,
   },
   'misfit-past-limit': {
     past: ({ figure, joints: [joint, ...others], likely, worst, limit, causes }, show) =>

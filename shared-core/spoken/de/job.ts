@@ -82,8 +82,8 @@ export const job = {
       count === 1 ? 'Borewright den Boden legen lassen' : `Die ${count} Böden gleichmäßig verteilen`,
   },
   'set-up-for-one': {
-    saved: ({ setUp, panel, seconds, other, difference, isRows }, show) =>
-      `Rüstung ${setUp} dient nur ${panel} und kostet ${zeit(seconds)} mehr als ${other}. Nur ${DIFFERS[difference.in]} ist anders: ${show.exact(difference.is)} statt ${show.exact(difference.instead)}. Mit ${instead(difference, isRows, show)} ließe sich die Platte in ${other} bohren.`,
+    saved: ({ machine, panel, seconds, other, difference, isRows }, show) =>
+      `${panel} hat an ${machine} eine Rüstung für sich, die ${zeit(seconds)} mehr kostet als die von ${quoted(other)}. Nur ${DIFFERS[difference.in]} ist anders: ${show.exact(difference.is)} statt ${show.exact(difference.instead)}. Mit ${instead(difference, isRows, show)} ließe sich die Platte mit ${quoted(other)} bohren.`,
   },
   'to-defaults': {
     move: ({ path, text, carcasses }) =>

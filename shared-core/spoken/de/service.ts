@@ -107,7 +107,7 @@ export const service = {
       const lengths = [...new Set(moves.map(show.exact))];
       const each = lengths.length < moves.length ? 'je ' : '';
       const made = [
-        `${anzahl(strokes, 'Hub', 'Hübe')} an ${machine}, ${at}, ${depth}${through ? '' : ' tief'} (${setUps.join(', ')})`,
+        `${anzahl(strokes, 'Hub', 'Hübe')} an ${machine}, ${at}, ${depth}${through ? '' : ' tief'}${setUps.length === 0 ? '' : ` (${setUps.join(', ')})`}`,
         bits.join(', dann '),
         moves.length === 0
           ? 'kein Weiterrücken'

@@ -139,6 +139,8 @@ export const findings = {
       `Faire le caisson profond de ${show.exact(size)} au lieu de ${show.exact(instead)}`,
     wide: ({ size, instead }, show) =>
       `Faire les traverses larges de ${show.exact(size)} au lieu de ${show.exact(instead)}`,
+    back: ({ shelf, size, instead }, show) =>
+      `Mettre ${shelf} en retrait de ${show.exact(size)} au lieu de ${show.exact(instead)}`,
   },
   'misfit-past-limit': {
     past: ({ figure, joints: [joint, ...others], likely, worst, limit, causes }, show) =>

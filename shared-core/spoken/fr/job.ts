@@ -83,8 +83,8 @@ export const job = {
       count === 1 ? 'Laisser Borewright placer la tablette' : `Répartir également les ${count} tablettes`,
   },
   'set-up-for-one': {
-    saved: ({ setUp, panel, seconds, other, difference, isRows }, show) =>
-      `Le réglage ${setUp} ne sert qu’à ${panel} et prend ${temps(seconds)} de plus que ${other}. Seule ${DIFFERS[difference.in]} diffère : ${show.exact(difference.is)} au lieu de ${show.exact(difference.instead)}. Avec ${instead(difference, isRows, show)}, le panneau pourrait être percé dans ${other}.`,
+    saved: ({ machine, panel, seconds, other, difference, isRows }, show) =>
+      `${panel} a sur ${machine} un réglage pour lui seul, qui prend ${temps(seconds)} de plus que celui de ${quoted(other)}. Seule ${DIFFERS[difference.in]} diffère : ${show.exact(difference.is)} au lieu de ${show.exact(difference.instead)}. Avec ${instead(difference, isRows, show)}, le panneau pourrait être percé avec ${quoted(other)}.`,
   },
   'to-defaults': {
     move: ({ path, text, carcasses }) =>

@@ -105,7 +105,7 @@ export const service = {
       const lengths = [...new Set(moves.map(show.exact))];
       const each = lengths.length < moves.length ? ' chacune' : '';
       const made = [
-        `${compte(strokes, 'descente')} sur ${machine}, ${at}, ${depth}${through ? '' : ' de profondeur'} (${setUps.join(', ')})`,
+        `${compte(strokes, 'descente')} sur ${machine}, ${at}, ${depth}${through ? '' : ' de profondeur'}${setUps.length === 0 ? '' : ` (${setUps.join(', ')})`}`,
         bits.join(', puis '),
         moves.length === 0 ? 'aucune avance' : `${compte(moves.length, 'avance')} de ${et(lengths)}${each}`,
         centred ? 'centrée' : 'non centrée',

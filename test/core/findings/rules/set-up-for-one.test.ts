@@ -23,7 +23,7 @@ test('a depth that one panel alone has: with that of the others there is one set
   expect(told(alone)).toEqual([
     [
       '11.5',
-      'Set-up borer-up-B serves left alone, and takes 30 s more than borer-up-A. Only its depth differs: 11.5 mm instead of 12 mm. With bores 12 mm deep the panel could be bored in borer-up-A.',
+      'left has a set-up of borer-up to itself, which takes 30 s more than that of ‘sink’. Only its depth differs: 11.5 mm instead of 12 mm. With bores 12 mm deep the panel could be bored along with ‘sink’.',
     ],
   ]);
   const like = job('    panels: { left: { face-depth: 12 } }\n');
@@ -37,7 +37,7 @@ test('a row that one panel alone has elsewhere: told in the words of the machine
   expect(told(alone)).toEqual([
     [
       '229',
-      'Set-up row-drill-B serves left alone, and takes 1 min 30 s more than row-drill-A. Only its distance from the fence differs: 229 mm instead of 261 mm. With the rear row 261 mm from the front edge (`rear-row`) the panel could be bored in row-drill-A.',
+      'left has a set-up of row-drill to itself, which takes 1 min 30 s more than that of ‘sink’. Only its distance from the fence differs: 229 mm instead of 261 mm. With the rear row 261 mm from the front edge (`rear-row`) the panel could be bored along with ‘sink’.',
     ],
   ]);
   expect(told(like)).toEqual([]);

@@ -20,7 +20,7 @@ describe('the example worked by hand in the reference', () => {
   const plan = orderSetUps(setUps, shed.changeover);
 
   test('every set-up', () => {
-    const rows = setUps.map(({ setUp }) => [
+    const rows = plan.setUps.map(({ setUp }) => [
       setUp.id,
       setUp.stops.map((stop) => `${stop.name} ${mm(stop.position)}`).join(', '),
       mm(setUp.depth),
