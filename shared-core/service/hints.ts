@@ -139,7 +139,7 @@ function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], reader
   const ordered = steps
     .map((one) => ({ ...one, rank: one.setUp.machine.stops.findIndex(({ name }) => name === one.step.stop) }))
     .sort((a, b) => a.rank - b.rank);
-  for (const { setUp, called, step, panel: key } of ordered) {
+  for (const { setUp, step, panel: key } of ordered) {
     const stop = setUp.stops.find(({ name }) => name === step.stop);
     const panel = panels.find((one) => one.key === key);
     if (stop === undefined || panel === undefined) continue;
@@ -147,7 +147,7 @@ function stopWords(panels: readonly Panel[], steps: readonly PanelStep[], reader
     same.stops.add(stopCalled(stop.name));
     same.panels.add(key);
     byPosition.set(stop.position, same);
-    lines.push(`${key}: ${layWords(setUp, step, panel)}, ${showLength(stop.position, reader)} (${called})`);
+    lines.push(`${key}: ${layWords(setUp, step, panel)}, ${showLength(stop.position, reader)} (${setUp.machine.name})`);
   }
   const several = byPosition.size > 1;
   const parts = [...byPosition].map(

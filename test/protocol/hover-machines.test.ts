@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import type { SetUpsMethod } from '../../shared-core/drawing/messages/set-ups.js';
 import { type Client, demo, type Folder } from './client.js';
 import { session } from './session.js';
+
+const SET_UPS: SetUpsMethod = 'borewright/setUps';
 
 let client: Client;
 let folder: Folder;
@@ -12,8 +15,11 @@ session(async (one) => {
   await client.open(kitchen, demo('kitchen.carcass.yaml'));
 });
 
-const over = async (uri: string, piece: string, on = 0): Promise<string> =>
-  (await client.hover(uri, client.at(uri, piece, on))) ?? '';
+/** The order to run first: a hover waits for the letters that it gives, but not for long. */
+async function over(uri: string, piece: string, on = 0): Promise<string> {
+  await client.ask(SET_UPS, { uri });
+  return (await client.hover(uri, client.at(uri, piece, on))) ?? '';
+}
 
 /** The cells of the Markdown table rows that begin with a word. */
 function rowsOf(words: string, first: string): string[][] {
@@ -25,7 +31,7 @@ test('a carcass: strokes and set-ups, each with its stops, depth and bits', asyn
   const words = await over(kitchen, 'over-sink:');
   // 5 panels of which 4 are bored: sides 2 lines each and rows, top and bottom 2 ends each: 2 x 2 + 2 + 2 x 2 = 10 strokes.
   expect(words).toContain('**On the machines:** 10 strokes in 3 set-ups.');
-  const [, stops, depth, bits, strokes] = rowsOf(words, 'row-drill-B')[0]!;
+  const [, stops, depth, bits, strokes] = rowsOf(words, 'row-drill-C')[0]!;
   expect([stops, depth, strokes]).toEqual(['row-left 8 mm, row-right 8 mm', '13 mm', '2']);
   // 11 pitches: 12 holes, but the set-up is shared with sides of 22 pitches, which want all 23.
   expect(bits).toMatch(/^Ø 5 mm in /);
@@ -39,7 +45,7 @@ test('a fixed shelf: stop settings by the shop’s own names, depth and spindles
   expect(rowsOf(words, 'left')).toEqual([
     [
       'left',
-      'borer-up-A',
+      'borer-up-C',
       'outside face down, bottom end at long-left, 712 mm',
       '12 mm',
       'Ø 8 mm in spindles 1, 3, 6, 8, 14 and 16',

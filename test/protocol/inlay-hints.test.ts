@@ -59,7 +59,7 @@ test('stop positions by the shop’s own names, and hole numbers, behind the val
   expect(all.filter((one) => one.startsWith('larder'))).toEqual([]);
   const tip = await client.ask<InlayHint[]>('textDocument/inlayHint', { textDocument: { uri }, range: EVERYWHERE });
   expect(tip.find(({ label }) => label === 'long-left and long-right 712 mm')?.tooltip).toContain(
-    'left: outside face down, bottom end at long-left, 712 mm (borer-up-A)',
+    'left: outside face down, bottom end at long-left, 712 mm (borer-up)',
   );
 });
 

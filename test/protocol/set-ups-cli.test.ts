@@ -192,7 +192,7 @@ test('the shape of a set-up, in millimetres', () => {
   const setUp = setups.find(({ stops }) => stops.some(({ position }) => position === 712))!;
   expect(one).toBeDefined();
   expect({ ...setUp, panels: [], changes: null, changeoverSeconds: null }).toEqual({
-    id: 'borer-up-A',
+    id: 'borer-up-C',
     machine: 'borer-up',
     kind: 'vertical',
     fence: [21],
@@ -240,7 +240,7 @@ describe('as text', () => {
       expect(part.indexOf('isolate it from power')).toBeGreaterThan(0);
       expect(part.indexOf('isolate it from power')).toBeLessThan(part.indexOf('depth'));
     }
-    const shelves = parts.find((part) => part.includes(': borer-up-A '))!;
+    const shelves = parts.find((part) => part.includes(': borer-up-C '))!;
     expect(shelves).toContain('* long-left   712 mm');
     expect(shelves).toContain('    fence       21 mm to spindle 1');
     expect(shelves).toContain('The outside face lies down in every stroke');

@@ -46,7 +46,7 @@ test('the set-ups of the demo job in the order to run, with totals', async () =>
 });
 
 test('one set-up: what is changed, what stands, how the panels lie', async () => {
-  const setUp = named(await list(kitchen), 'borer-up-A');
+  const setUp = named(await list(kitchen), 'borer-up-C');
   expect(setUp).toMatchObject({ machine: 'borer-up', kind: 'vertical', kindWords: 'vertical head', depth: 12_000, height: null });
   expect(setUp.changes).toContain('Set long-left to 712 mm and long-right to 712 mm.');
   expect(setUp.settings.map(({ name }) => name)).toEqual(['fence', 'near-left', 'long-left', 'near-right', 'long-right', 'depth', 'bits']);
