@@ -70,7 +70,8 @@ const bundles = [
     target: 'es2022',
   },
   {
-    entryPoints: ['server/cli.ts'],
+    // The thread that makes papers stands beside the command line, and serves the language server too.
+    entryPoints: ['server/cli.ts', 'server/papers-thread.ts'],
     outdir: 'dist/server',
     // What only some commands need is a file of its own, read when it is asked for.
     splitting: true,

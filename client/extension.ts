@@ -15,7 +15,9 @@ import { wordsOf } from './panels/latest.js';
 import { boxPanels, showBox } from './panels/box/show.js';
 import { machinePanels, showMachines } from './panels/machine/show.js';
 import { shopPanels, showShop } from './panels/shop/show.js';
-import { previewPanels, showPreview, withPreview } from './panels/preview/show.js';
+import { previewPanels, showPanel, showPreview, withPreview } from './panels/preview/show.js';
+import { openScanned } from './papers/scanned.js';
+import { WRITE_PAPERS, writePapers } from './papers/write-papers.js';
 import { openReference } from './reference.js';
 import { openJobOfShop, openShop } from './shop-files.js';
 import { StatusItem } from './status.js';
@@ -84,7 +86,7 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
     vscode.commands.registerCommand(REFERENCE_COMMAND, (page: unknown, anchor: unknown) =>
       openReference(context.extensionUri, page, anchor),
     ),
-    ...commandsOf(language, ask, { previews, boxes, machines, shops }),
+    ...commandsOf(language, context.workspaceState, ask, { previews, boxes, machines, shops }),
   );
   const started = language.start().catch((fault: unknown) => {
     void vscode.window.showErrorMessage(say.notStarted(wordsOf(fault)));
@@ -95,6 +97,7 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
 /** Every command of the extension. */
 function commandsOf(
   language: BaseLanguageClient,
+  state: vscode.Memento,
   ask: (method: string, params: object) => Promise<unknown>,
   { previews, boxes, machines, shops }: AllPanels,
 ): readonly vscode.Disposable[] {
@@ -118,6 +121,12 @@ function commandsOf(
     }),
     command('borewright.showMachineView', (...named: readonly unknown[]) => showMachines(machines, 'machine', named)),
     command('borewright.showSetupList', (...named: readonly unknown[]) => showMachines(machines, 'list', named)),
+    command(WRITE_PAPERS, (given: unknown) =>
+      writePapers(language, state, uriOf(given) ?? machines.active?.uri ?? previews.file() ?? machines.file()),
+    ),
+    command('borewright.openScanned', (given: unknown) =>
+      openScanned(ask, given, (uri, carcass, panel) => showPanel(previews, uri, carcass, panel)),
+    ),
     command('borewright.showShopMachines', () => showShop(shops)),
     command('borewright.openShop', openShop),
     command('borewright.openJobOfShop', (given: unknown) => openJobOfShop(ask, given)),
@@ -125,6 +134,11 @@ function commandsOf(
     command('borewright.newShop', () => newFile('shop', ask)),
     command('borewright.restartServer', () => restart(language)),
   ];
+}
+
+/** The file that a command is given, as by a lens or from the list of files; null where it is given none. */
+function uriOf(given: unknown): string | null {
+  return typeof given === 'string' ? given : given instanceof vscode.Uri ? given.toString() : null;
 }
 
 interface AllPanels {

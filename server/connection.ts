@@ -17,11 +17,13 @@ import { LastPlans } from './last-plans.js';
 import { say } from './messages.js';
 import { Names } from './names.js';
 import { ordersHere, remembering, type Orders } from './orders.js';
+import type { WritePapers } from './papers/writing.js';
 import { Publisher } from './publisher.js';
 import { updated } from './text.js';
 import { greet, type WordsIn } from './wiring/greeting.js';
 import { answerNames } from './wiring/naming.js';
 import { answerPanels } from './wiring/panels.js';
+import { answerPapers } from './wiring/papers.js';
 import { answerPulls } from './wiring/pulling.js';
 import { answerReaders } from './wiring/reading.js';
 import type { Session } from './wiring/session.js';
@@ -31,21 +33,25 @@ import { WholeWorkspace, type Progress } from './whole-workspace.js';
 import { Workspace, type OpenFile } from './workspace.js';
 import { writtenLines } from './writing.js';
 
-/**
- * Wires the features to a connection; it decides nothing itself.
- * @param words fetches the words of the client’s language, before anything is told
- * @param begins is told of each document before it is worked on
- */
-export function serve(
-  connection: Connection,
-  files: Files,
-  version: string,
-  reference: string | null,
-  words: WordsIn,
-  orders: Orders = remembering(ordersHere),
-  begins: (uri: string) => void = () => undefined,
-): void {
-  const session = sessionOn(connection, files, reference, orders, begins);
+/** What the place has where the server runs. */
+export interface Surroundings {
+  readonly files: Files;
+  /** Where the reference page is, unless the client says otherwise; null where there is none. */
+  readonly reference: string | null;
+  /** Fetches the words of the client’s language, before anything is told. */
+  readonly words: WordsIn;
+  /** Where the order of set-ups is sought; here where that is left out. */
+  readonly orders?: Orders;
+  /** null where there is no disk to write to. */
+  readonly writePapers: WritePapers | null;
+  /** Is told of each document before it is worked on. */
+  readonly begins?: (uri: string) => void;
+}
+
+/** Wires the features to a connection; it decides nothing itself. */
+export function serve(connection: Connection, version: string, around: Surroundings): void {
+  const { reference, words } = around;
+  const session = sessionOn(connection, around);
   const documents = new TextDocuments({
     create: TextDocument.create,
     update: (document: TextDocument, changes: TextDocumentContentChangeEvent[], textVersion: number) => {
@@ -59,18 +65,14 @@ export function serve(
   answerWriters(session);
   answerNames(session);
   answerPanels(session);
+  answerPapers(session);
   answerPulls(session);
   documents.listen(connection);
   connection.listen();
 }
 
-function sessionOn(
-  connection: Connection,
-  files: Files,
-  reference: string | null,
-  orders: Orders,
-  begins: (uri: string) => void,
-): Session {
+function sessionOn(connection: Connection, around: Surroundings): Session {
+  const { files, reference, orders = remembering(ordersHere), writePapers, begins } = around;
   const log: Log = (what, fault) => {
     const words = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
     connection.console.error(`${what}: ${words}`);
@@ -106,6 +108,7 @@ function sessionOn(
     lastLenses: new LastLenses(),
     tokens: new TokenTeller(names),
     orders,
+    writePapers,
     client: new ClientSide(connection, log, () => wantsDiffer(session)),
     abilities: abilitiesOf(null, reference),
     answer: answering(workspace, log),

@@ -27,13 +27,15 @@ export class LastLenses {
       const { line } = lens.range.start;
       return { lens, line, text: lines[line] ?? '' };
     });
-    const taken = new Set(fresh.map(({ line }) => line));
+    // Lines that have lenses now, and of the last ones the line that they were over.
+    const taken = new Map(fresh.map(({ line }) => [line, -1]));
     const subjects = new Set(fresh.map(({ lens }) => subjectOf(lens)));
     const old = (this.#known.get(key) ?? []).flatMap((one): Kept[] => {
       if (subjects.has(subjectOf(one.lens))) return [];
       const line = lineNow(one, lines);
-      if (line === null || taken.has(line)) return [];
-      taken.add(line);
+      // Lenses that stood over one line stay together.
+      if (line === null || (taken.get(line) ?? one.line) !== one.line) return [];
+      taken.set(line, one.line);
       const start = { line, character: 0 };
       const range = { start, end: { line, character: (lines[line] ?? '').length } };
       const data = one.lens.command === undefined ? { data: { uri: document.uri, version: document.version } } : {};

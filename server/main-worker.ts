@@ -8,13 +8,12 @@ import { noFiles } from './files.js';
 // The language server in a browser's worker: no disk, so a shop file counts only while it is open.
 // Its library types the channel by the browser's own types, which this project is compiled without.
 const channel = globalThis as never;
-serve(
-  createConnection(new BrowserMessageReader(channel), new BrowserMessageWriter(channel)),
-  noFiles,
-  version,
-  null,
+serve(createConnection(new BrowserMessageReader(channel), new BrowserMessageWriter(channel)), version, {
+  files: noFiles,
+  reference: null,
   words,
-);
+  writePapers: null,
+});
 
 /** A worker is one file: other languages lie in it, and are looked into only when they are asked for. */
 async function words(language: Language): Promise<Spoken | null> {

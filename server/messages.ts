@@ -25,6 +25,7 @@ export const say = messages('server', {
   stopped: ({ seconds }: { readonly seconds: number }) =>
     `Checking this file took longer than ${seconds} s and was stopped, so nothing in it is checked. Undo the last change; the file is tried again at the next one.`,
   takeRepairs: () => 'Take every repair that needs no choice',
+  writePapers: () => 'Write shop papers',
   inReference: () => 'More in the reference',
   openShop: () => 'Open the shop file',
 
@@ -46,6 +47,24 @@ export const say = messages('server', {
   nameNone: () => '‘none’ means nothing at all, so it cannot be a name.',
   nameTaken: ({ of, name }: { readonly of: string; readonly name: string }) =>
     `There is a ${of} called ${quoted(name)} already.`,
+
+  // Codes of panel labels.
+  noCode: () =>
+    'This is not the code of a panel label. Scan the square code of a label, or paste its text: FILE#CARCASS/PANEL.',
+  noCodedJob: ({ file, near }: { readonly file: string; readonly near: string | null }) =>
+    near === null
+      ? `No job file ${quoted(file)} is open or in the folders of this workspace. Open the folder that has it.`
+      : `No job file ${quoted(file)} is open or in the folders of this workspace; there is ${quoted(near)}. Open the folder that has it.`,
+  noCodedPanel: ({
+    file,
+    carcass,
+    panel,
+  }: {
+    readonly file: string;
+    readonly carcass: string;
+    readonly panel: string;
+  }) =>
+    `${quoted(file)} has no panel ${quoted(panel)} in a carcass ${quoted(carcass)} any more. The label is of an earlier text of the job.`,
 
   startedAnew: () => 'The server was started again, because one file kept it from answering.',
 });

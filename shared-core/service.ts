@@ -55,19 +55,32 @@ export type { CoverProgram, CoverSolver } from './sheets/plan/cover.js';
 // What is printed of a job.
 export type { Answer } from './service/answer.js';
 export { jointsOf } from './service/joints.js';
-export { layoutsOf } from './service/layouts.js';
+export { layoutsOf, usualEffort, type EffortOn } from './service/layouts.js';
 export { mapsToLookAt } from './service/bore-maps.js';
 export { panelsOf, unbuiltOf } from './service/panels.js';
 export {
   PAGE_NAMES,
+  PAPER_FORMS,
   panelDrawings,
   PAPER_NAMES,
-  paperOf,
+  papersOf,
   schemaOfPapers,
   writePaper,
   type PageName,
   type Print,
 } from './service/papers.js';
+export { readCode } from './papers/panel-labels/code-text.js';
+export type {
+  FileForm,
+  PaperName,
+  PapersMethod,
+  PapersParams,
+  PapersReply,
+  ScannedMethod,
+  ScannedParams,
+  ScannedReply,
+  WantedPapers,
+} from './papers/asked.js';
 export { replayedPlan } from './service/set-up-plan.js';
 
 // What client and server say to each other about drawings.

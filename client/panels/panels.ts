@@ -60,25 +60,23 @@ export class Panels<Subject extends OfFile, View extends Shown<Subject>> impleme
     return (this.active ?? [...this.#views.keys()].at(-1))?.uri ?? null;
   }
 
-  show(subject: Subject): void {
+  show(subject: Subject): View {
     const free = [...this.#views.keys()].find(({ isKept }) => !isKept);
-    if (free === undefined) {
-      this.open(subject);
-      return;
-    }
+    if (free === undefined) return this.open(subject);
     free.show(subject);
     free.reveal();
+    return free;
   }
 
   /**
    * One more panel, whatever there is.
    * @param column where it is put; beside what is being worked in where that is not said
    */
-  open(subject: Subject, column: vscode.ViewColumn = vscode.ViewColumn.Beside): void {
+  open(subject: Subject, column: vscode.ViewColumn = vscode.ViewColumn.Beside): View {
     const { type, title, takesFocus } = this.#kind;
     const place = { viewColumn: column, preserveFocus: !takesFocus };
     const options = { ...pageOptions(this.#extension), enableFindWidget: true };
-    this.#attach(vscode.window.createWebviewPanel(type, title, place, options), subject);
+    return this.#attach(vscode.window.createWebviewPanel(type, title, place, options), subject);
   }
 
   /** The page's own state says what it showed; a state that is not sound closes the panel. */
@@ -102,10 +100,11 @@ export class Panels<Subject extends OfFile, View extends Shown<Subject>> impleme
     for (const view of this.#views.keys()) void view.refresh();
   }
 
-  #attach(panel: vscode.WebviewPanel, subject: Subject): void {
+  #attach(panel: vscode.WebviewPanel, subject: Subject): View {
     const view = this.#kind.make(panel, subject, () => {
       this.#views.delete(view);
     });
     this.#views.set(view, panel);
+    return view;
   }
 }

@@ -6,7 +6,7 @@ import { mapsToLookAt } from '../../shared-core/service.js';
 import { faultOf } from '../disk.js';
 import { baseName } from '../files.js';
 import { findingLine, findingsOf } from './check.js';
-import { fileName, freeName } from './file-names.js';
+import { fileName, freeName } from '../papers/file-names.js';
 import { openJob } from './files.js';
 import { CouldNotRun, readArguments, type Outcome } from './run.js';
 import { troubles } from './troubles.js';

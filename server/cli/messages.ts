@@ -26,7 +26,8 @@ export const HELP = labels({
   borewright papers FILE --out DIR                shop papers to print: cut list, sheet layouts, banding list, set-up list,
       [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking papers, panel labels, cost
       [--page a4|letter]                          and time; as pdf, html, csv, json, text, and of bore maps svg and dxf, a
-                                                  file for each panel
+      [--seconds N]                               file for each panel; sheet layouts are improved for N seconds, or until
+                                                  Ctrl-C takes the best so far
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference [PAGE]                     what every finding means, as Markdown; or every key: job-files, shop-files
   borewright reference --out DIR                  all of it as pages for a browser and as Markdown
@@ -87,10 +88,11 @@ export const say = messages('command-line', {
   noJobIn: ({ path }: OfPath) => `${path}: there is no job file (*.carcass.yaml) in this folder.`,
   fault: ({ path, fault }: OfPath & { readonly fault: FileFault }) => `${path}: ${because(fault)}.`,
   notOpened: ({ path }: OfPath) => `${path}: it cannot be opened.`,
-  notOurs: ({ path }: OfPath) =>
-    `${path} was not written by Borewright, or has been changed since. Move it away or name another folder.`,
-  noFont: ({ font }: { readonly font: string }) => `The font ${font} is missing beside the program; install it anew.`,
   noSaw: () => 'The shop has no panel saw, so nothing can be laid out. Add one under `panel-saws`.',
+
+  seconds: ({ given }: { readonly given: string }) =>
+    `${quoted(given)} is not a number of \`--seconds\`. Use a number from 0 to 3600.`,
+  enough: () => 'Taking the best sheet layouts so far. Press Ctrl-C again to write nothing.',
 
   // What was done.
   written: ({ files, folder }: { readonly files: number; readonly folder: string }) =>

@@ -1,86 +1,75 @@
 import { say } from './messages.js';
 import { tell } from '../../shared-core/words/message.js';
-import { existsSync, readFileSync } from 'node:fs';
-import { basename, extname } from 'node:path';
-import {
-  PAGE_NAMES,
-  panelDrawings,
-  PAPER_NAMES,
-  paperOf,
-  writePaper,
-  type PageName,
-  type Print,
-} from '../../shared-core/service.js';
-import { coverSolver } from '../cover-solver.js';
-import type { OpenJob } from '../workspace.js';
-import { fileName, freeName } from './file-names.js';
+import { PAGE_NAMES, PAPER_FORMS, PAPER_NAMES, type PageName } from '../../shared-core/service.js';
+import { makeInThread, Refused, type Making } from '../papers/in-thread.js';
+import { stageWords } from '../papers/stage-words.js';
+import type { NamedFile, PapersTask, Stage } from '../papers/task.js';
 import { openJob } from './files.js';
 import { CouldNotRun, readArguments, type Outcome } from './run.js';
 import { troubles } from './troubles.js';
-import { writeAll, type NamedText } from './write.js';
+import { writeMade } from './write.js';
 
-const FORMS = ['pdf', 'html', 'csv', 'json', 'text', 'svg', 'dxf'] as const;
-type Form = (typeof FORMS)[number];
-const ENDINGS: Readonly<Record<Form, string>> = {
-  pdf: '.pdf',
-  html: '.html',
-  csv: '.csv',
-  json: '.json',
-  text: '.txt',
-  svg: '.svg',
-  dxf: '.dxf',
-};
+const MOST_SECONDS = 3600;
 
 /**
- * `borewright papers FILE --out DIR [--only LIST] [--as LIST] [--page a4|letter]`: the shop papers of a job. A file in the
- * folder that was not written by this command is left as it is.
+ * `borewright papers FILE --out DIR [--only LIST] [--as LIST] [--page a4|letter] [--seconds N]`: the shop papers of a job. A file
+ * in the folder that was not written by this command is left as it is.
  */
 export async function papers(args: readonly string[]): Promise<Outcome> {
-  const { options, rest } = readArguments(args, ['out', 'only', 'as', 'page']);
+  const { options, rest } = readArguments(args, ['out', 'only', 'as', 'page', 'seconds']);
   const [path, ...more] = rest;
   if (path === undefined || more.length > 0 || options.out === undefined) {
     throw new CouldNotRun(say.jobAndFolder({ command: 'papers' }));
   }
-  const only = readList(options.only, PAPER_NAMES, '--only');
-  const forms = options.as === undefined ? (['pdf'] as const) : readList(options.as, FORMS, '--as');
-  const page = readPage(options.page);
+  const wanted = {
+    only: readList(options.only, PAPER_NAMES, '--only'),
+    as: options.as === undefined ? (['pdf'] as const) : readList(options.as, PAPER_FORMS, '--as'),
+    page: readPage(options.page),
+    seconds: readSeconds(options.seconds),
+  };
   const job = openJob(path);
-  const stem = basename(path, extname(path)).replace(/\.carcass$/i, '');
-  const files: NamedText[] = [];
-  for (const name of only) {
-    const paper = await paperOf(name, job.analysis, coverSolver);
-    if (paper === null) continue;
-    for (const form of forms) {
-      if (form === 'svg' || form === 'dxf') {
-        if (name === 'bore-maps') files.push(...(await panelFiles(job, stem, form)));
-        continue;
-      }
-      const content = await writePaper(paper, name, form, () => ({ page, fonts: fonts() }));
-      if (content !== null) files.push({ name: `${stem}-${name}${ENDINGS[form]}`, content });
-    }
-  }
-  writeAll(options.out, files);
+  const { uri, languageId: language } = job.document;
+  const text = job.document.getText();
+  const files = await made({ uri, texts: [{ uri, language, text }], wishes: job.analysis.wishes, wanted }, options.out);
   const done = say.written({ files: files.length, folder: options.out });
   const lines = files.map(({ name }) => `  ${name}`).join('\n');
   return { output: `${tell(done, 'mm')}\n${lines}\n`, ...troubles(path, job) };
 }
 
-/** A file for every panel. */
-async function panelFiles({ analysis }: OpenJob, stem: string, form: 'svg' | 'dxf'): Promise<readonly NamedText[]> {
-  const taken = new Set<string>();
-  return (await panelDrawings(analysis, form)).map(({ carcass, panel, content }) => ({
-    name: `${freeName(`${stem}-${fileName(carcass)}-${fileName(panel)}`, taken)}${ENDINGS[form]}`,
-    content,
-  }));
+/** Makes and writes the files. Ctrl-C takes the layouts found so far; pressed again, or past them, it ends the command. */
+async function made(task: PapersTask, folder: string): Promise<readonly NamedFile[]> {
+  let stage: Stage | null = null;
+  const making = makeInThread(task, (next) => {
+    stage = next;
+    if (process.stderr.isTTY) process.stderr.write(`\r\u001b[K${stageWords(next)}`);
+  });
+  const interrupted = onInterrupt(making, () => stage?.kind === 'layouts');
+  try {
+    const files = await making.files;
+    writeMade(folder, files);
+    return files;
+  } catch (fault) {
+    if (fault instanceof Refused) throw new CouldNotRun(fault.words);
+    throw fault;
+  } finally {
+    process.off('SIGINT', interrupted);
+    if (process.stderr.isTTY) process.stderr.write('\r\u001b[K');
+  }
 }
 
-function fonts(): Print['fonts'] {
-  const file = (name: string): Uint8Array => {
-    const url = new URL(`./fonts/${name}`, import.meta.url);
-    if (!existsSync(url)) throw new CouldNotRun(say.noFont({ font: name }));
-    return readFileSync(url);
+function onInterrupt(making: Making, isImproving: () => boolean): () => void {
+  let presses = 0;
+  const interrupted = (): void => {
+    presses += 1;
+    if (presses > 1 || !isImproving()) {
+      making.end();
+      return;
+    }
+    making.enough();
+    process.stderr.write(`\n${tell(say.enough(), 'mm')}\n`);
   };
-  return { regular: file('LiberationSans-Regular.ttf'), bold: file('LiberationSans-Bold.ttf') };
+  process.on('SIGINT', interrupted);
+  return interrupted;
 }
 
 /** Names with commas between them; all where the option is not given. */
@@ -103,4 +92,11 @@ function readPage(word: string | undefined): PageName {
   const page = PAGE_NAMES.find((name) => name === word);
   if (page !== undefined) return page;
   throw new CouldNotRun(say.page({ given: word, known: PAGE_NAMES }));
+}
+
+function readSeconds(word: string | undefined): number | null {
+  if (word === undefined) return null;
+  const seconds = Number(word);
+  if (/^\d+(\.\d+)?$/.test(word) && seconds <= MOST_SECONDS) return seconds;
+  throw new CouldNotRun(say.seconds({ given: word }));
 }

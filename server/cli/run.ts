@@ -1,4 +1,4 @@
-import { tell, type Message } from '../../shared-core/words/message.js';
+import { tell, type Words } from '../../shared-core/words/message.js';
 import { say, type USAGES } from './messages.js';
 import { parseArgs } from 'node:util';
 import type { Answer } from '../../shared-core/service.js';
@@ -13,7 +13,7 @@ export interface Outcome {
 
 /** The command could not do its work; the message says why and what to do. */
 export class CouldNotRun extends Error {
-  constructor(why: Message) {
+  constructor(why: Words) {
     super(tell(why, 'mm'));
   }
 }

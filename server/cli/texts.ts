@@ -13,7 +13,7 @@ import {
 import { shopText } from './files.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun, readArguments } from './run.js';
-import { writeAll } from './write.js';
+import { writeMade } from './write.js';
 
 /** `borewright reference [PAGE]`, `borewright reference --out DIR` */
 export function reference(args: readonly string[]): Outcome {
@@ -24,7 +24,7 @@ export function reference(args: readonly string[]): Outcome {
     throw new CouldNotRun(say.referenceArguments({ pages: REFERENCE_PAGES }));
   if (options.out === undefined) return { output: referenceText(known), errors: '', code: 0 };
   const files = referenceSite();
-  writeAll(options.out, files);
+  writeMade(options.out, files);
   const done = say.referenceWritten({
     files: files.length,
     folder: options.out,

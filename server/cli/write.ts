@@ -1,73 +1,13 @@
-import { say } from './messages.js';
-import { createHash } from 'node:crypto';
-import { lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { faultOf } from '../disk.js';
+import { CannotWrite, type NamedFile } from '../papers/task.js';
+import { writeAll } from '../papers/write.js';
 import { CouldNotRun } from './run.js';
 
-export interface NamedText {
-  /** A plain file name, without a folder. */
-  readonly name: string;
-  readonly content: string | Uint8Array;
-}
-
-/** Tells on the next run which files of the folder are ours, and what we left in them. */
-const LEDGER = '.borewright-written.json';
-
-type Ledger = Readonly<Record<string, string>>;
-
-/**
- * Writes files into a folder, each whole or not at all. A file that stands there already is
- * overwritten only where it is as we left it. Throws `CouldNotRun`, before anything is written, where one is not.
- */
-export function writeAll(folder: string, files: readonly NamedText[]): void {
+/** Writes what a command has made. Throws `CouldNotRun`, before anything is written, where a file there is not ours. */
+export function writeMade(folder: string, files: readonly NamedFile[]): void {
   try {
-    mkdirSync(folder, { recursive: true });
-    const ledger = readLedger(folder);
-    for (const { name } of files) refuseOthers(folder, name, ledger);
-    const hashes = files.map(({ name, content }) => {
-      writeWhole(join(folder, name), content);
-      return [name, hashOf(content)] as const;
-    });
-    writeWhole(join(folder, LEDGER), `${JSON.stringify({ ...ledger, ...Object.fromEntries(hashes) }, null, 2)}\n`);
-  } catch (error) {
-    if (error instanceof CouldNotRun) throw error;
-    throw new CouldNotRun(say.fault({ path: folder, fault: faultOf(error) }));
+    writeAll(folder, files);
+  } catch (fault) {
+    if (fault instanceof CannotWrite) throw new CouldNotRun(fault.why);
+    throw fault;
   }
-}
-
-function refuseOthers(folder: string, name: string, ledger: Ledger): void {
-  const path = join(folder, name);
-  const stat = lstatSync(path, { throwIfNoEntry: false });
-  if (stat === undefined) return;
-  const ours = stat.isFile() && ledger[name] !== undefined && ledger[name] === hashOf(readFileSync(path));
-  if (!ours) throw new CouldNotRun(say.notOurs({ path }));
-}
-
-/** A reader sees the old file or the new one, never half of one. */
-function writeWhole(path: string, content: string | Uint8Array): void {
-  const beside = `${path}.${process.pid}.part`;
-  try {
-    writeFileSync(beside, content, { flag: 'wx' });
-    renameSync(beside, path);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    throw error;
-  }
-}
-
-function readLedger(folder: string): Ledger {
-  try {
-    const read: unknown = JSON.parse(readFileSync(join(folder, LEDGER), 'utf8'));
-    if (typeof read !== 'object' || read === null) return {};
-    return Object.fromEntries(
-      Object.entries(read).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
-    );
-  } catch {
-    return {};
-  }
-}
-
-function hashOf(content: string | Uint8Array): string {
-  return createHash('sha256').update(content).digest('hex');
 }

@@ -1,5 +1,6 @@
 import type { CodeLens } from 'vscode-languageserver';
-import { carcassTotals, firstWords, planTotals, type Plan } from '../../shared-core/service.js';
+import { carcassTotals, firstWords, planTotals, tell, type Plan } from '../../shared-core/service.js';
+import { say } from '../messages.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
@@ -8,6 +9,9 @@ const SHOW_MACHINE_VIEW = 'borewright.showMachineView';
 /** Opens the list of the job's set-ups: the argument is its URI. */
 const SHOW_SET_UPS = 'borewright.showSetupList';
 
+/** Writes the papers of the job: the argument is its URI. */
+const WRITE_PAPERS = 'borewright.writePapers';
+
 /** What a client hands back to have a lens completed. */
 interface LensData {
   readonly uri: string;
@@ -15,8 +19,8 @@ interface LensData {
 }
 
 /**
- * Over the file what the job takes on the machines, completed later since that needs the order of the set-ups; over each
- * carcass what it takes.
+ * Over the file what the job takes on the machines, completed later since that needs the order of the set-ups, and its papers;
+ * over each carcass what it takes.
  */
 export function codeLenses(file: OpenFile): CodeLens[] {
   if (file.kind === 'shop') return [];
@@ -28,7 +32,12 @@ export function codeLenses(file: OpenFile): CodeLens[] {
   if (own.length === 0) return [];
   const first = firstWords(analysis.text);
   const data: LensData = { uri: document.uri, version: document.version };
-  return [{ range: rangeOf(document, first, first), data }, ...own];
+  const range = rangeOf(document, first, first);
+  const papers: CodeLens = {
+    range,
+    command: { title: tell(say.writePapers(), 'mm'), command: WRITE_PAPERS, arguments: [document.uri] },
+  };
+  return [{ range, data }, papers, ...own];
 }
 
 /** The document and the version that a lens was made for; null where it needs nothing more, or is none of ours. */

@@ -6,6 +6,7 @@ import { version } from '../../package.json';
 import { serve } from '../connection.js';
 import type { Files } from '../files.js';
 import { ordersInThread } from '../thread.js';
+import { writePapersInThread } from '../papers/writing-in-thread.js';
 import { wordsBeside } from '../words-beside.js';
 import { BEAT_MS, type Report } from './report.js';
 
@@ -20,5 +21,12 @@ export function serveInThread(files: Files): void {
   const reference = existsSync(fileURLToPath(folder)) ? folder.href : null;
   const orders = ordersInThread(new URL('./orders-thread.cjs', import.meta.url));
   const connection = createConnection(new PortMessageReader(port), new PortMessageWriter(port));
-  serve(connection, files, version, reference, wordsBeside, orders, (uri) => report({ watch: 'begins', uri }));
+  serve(connection, version, {
+    files,
+    reference,
+    words: wordsBeside,
+    orders,
+    writePapers: writePapersInThread,
+    begins: (uri) => report({ watch: 'begins', uri }),
+  });
 }

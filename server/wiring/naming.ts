@@ -1,14 +1,17 @@
+import type { ScannedMethod, ScannedParams, ScannedReply } from '../../shared-core/service.js';
 import { definition } from '../features/definition.js';
 import { documentLinks } from '../features/document-links.js';
 import { fileRenames } from '../features/file-renames.js';
 import { highlights } from '../features/highlights.js';
 import { references } from '../features/references.js';
 import { prepareRename, rename } from '../features/rename.js';
+import { scanned } from '../features/scanned.js';
 import { workspaceSymbols } from '../features/workspace-symbols.js';
 import type { Session } from './session.js';
 
 /** The jobs that name a shop file. */
 const JOBS_OF = 'borewright/jobsOf';
+const SCANNED: ScannedMethod = 'borewright/scanned';
 
 /** Where names are given and asked for, in all files that are known, and how they are changed everywhere. */
 export function answerNames(session: Session): void {
@@ -41,6 +44,11 @@ export function answerNames(session: Session): void {
       typeof uri === 'string' ? names.jobsOf(uri).map((job) => job.document.uri) : [],
     ),
   );
+  const onScanned = ({ text }: ScannedParams): ScannedReply | null =>
+    guarded<ScannedReply | null>('scanned code', null, () =>
+      typeof text === 'string' ? scanned(text, names, session.workspace) : null,
+    );
+  connection.onRequest<ScannedReply | null, unknown>(SCANNED, onScanned);
   connection.workspace.onWillRenameFiles(({ files }) =>
     guarded('file renames', null, () => fileRenames(files, names, session.abilities.versionedEdits)),
   );

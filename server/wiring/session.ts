@@ -8,6 +8,7 @@ import type { LastLenses } from '../last-lenses.js';
 import type { LastPlans } from '../last-plans.js';
 import type { Names } from '../names.js';
 import type { Orders } from '../orders.js';
+import type { WritePapers } from '../papers/writing.js';
 import type { Publisher } from '../publisher.js';
 import type { WholeWorkspace } from '../whole-workspace.js';
 import type { Workspace } from '../workspace.js';
@@ -26,6 +27,8 @@ export interface Session {
   readonly tokens: TokenTeller;
   /** Where the order of set-ups is sought. */
   readonly orders: Orders;
+  /** Makes and writes papers; null where there is no disk. */
+  readonly writePapers: WritePapers | null;
   readonly client: ClientSide;
   /** What the client can do: nothing before it has said so. */
   abilities: ClientAbilities;

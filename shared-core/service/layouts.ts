@@ -6,7 +6,7 @@ import { boardProblem, COINS, sawOf } from '../sheets/board-problem.js';
 import { cutList } from '../sheets/cut-list.js';
 import type { Part } from '../sheets/model.js';
 import type { CoverSolver } from '../sheets/plan/cover.js';
-import { planCutting } from '../sheets/plan/plan.js';
+import { planCutting, type Effort } from '../sheets/plan/plan.js';
 import type { PanelSaw } from '../shop/model.js';
 import type { Answer } from './answer.js';
 import { mm } from './mm.js';
@@ -15,9 +15,20 @@ import { mm } from './mm.js';
 const ROUNDS = 120;
 const SEED = 1;
 
+/**
+ * How long the layouts of a board are sought, and who is told of each better one. Asked once of each board that there are sheets
+ * of, in their order: `index` of `boards`.
+ */
+export type EffortOn = (board: string, index: number, boards: number) => Effort;
+
+/** The same layouts each time. */
+export const usualEffort: EffortOn = () => ({ rounds: ROUNDS, mayGoOn: () => true });
+
 /** How the panels of a job are cut from sheets, with its cut list. */
 export interface Layouts extends Answer {
-  readonly paper: Paper;
+  readonly saw: PanelSaw;
+  readonly boards: readonly BoardLayouts[];
+  readonly paper: () => Paper;
 }
 
 /**
@@ -27,40 +38,33 @@ export interface Layouts extends Answer {
 export async function layoutsOf(
   { carcasses, shop, reader }: JobAnalysis,
   solver: () => Promise<CoverSolver>,
+  effortOn: EffortOn = usualEffort,
 ): Promise<Layouts | null> {
-  const made = await boardLayouts({ carcasses, shop }, solver);
-  if (made === null) return null;
-  const { saw, boards } = made;
-  const paper = layoutsPaper(boards, saw, reader);
-  return {
-    paper,
-    inWords: () => asText(paper),
-    asData: () => ({ boards: boards.map(boardData) }),
-  };
-}
-
-/** The same as data, with the saw that they are for. */
-export async function boardLayouts(
-  { carcasses, shop }: Pick<JobAnalysis, 'carcasses' | 'shop'>,
-  solver: () => Promise<CoverSolver>,
-): Promise<{ readonly saw: PanelSaw; readonly boards: readonly BoardLayouts[] } | null> {
   const saw = sawOf(shop);
   if (saw === null) return null;
   const built = carcasses.flatMap(({ name, carcass }) => (carcass === null ? [] : [{ name, carcass }]));
-  return { saw, boards: layOut(built, saw, shop, await solver()) };
-}
-
-function layOut(
-  built: Parameters<typeof cutList>[0],
-  saw: PanelSaw,
-  shop: JobAnalysis['shop'],
-  solver: CoverSolver,
-): readonly BoardLayouts[] {
-  return [...cutList(built)].map(([board, sizes]): BoardLayouts => {
-    const problem = boardProblem(board, sizes, saw, shop);
-    const effort = { rounds: ROUNDS, mayGoOn: () => true };
-    return { board, sizes, plan: problem === null ? null : planCutting(problem, solver, SEED, effort) };
+  const problems = [...cutList(built)].map(([board, sizes]) => ({
+    board,
+    sizes,
+    problem: boardProblem(board, sizes, saw, shop),
+  }));
+  const count = problems.filter(({ problem }) => problem !== null).length;
+  const lp = count === 0 ? null : await solver();
+  let index = 0;
+  const boards = problems.map(({ board, sizes, problem }): BoardLayouts => {
+    if (problem === null) return { board, sizes, plan: null };
+    const effort = effortOn(board.name, index, count);
+    index += 1;
+    return { board, sizes, plan: planCutting(problem, lp, SEED, effort) };
   });
+  const paper = (): Paper => layoutsPaper(boards, saw, reader);
+  return {
+    saw,
+    boards,
+    paper,
+    inWords: () => asText(paper()),
+    asData: () => ({ boards: boards.map(boardData) }),
+  };
 }
 
 function boardData({ board, sizes, plan }: BoardLayouts): object {

@@ -1,5 +1,6 @@
 import type { JobAnalysis } from '../engine.js';
 import { keepsFromBander } from '../findings/rules/panel-out-of-range.js';
+import type { FileForm, PaperName } from '../papers/asked.js';
 import { assemblyPaper } from '../papers/assembly/paper.js';
 import { bandingPaper } from '../papers/banding-list/paper.js';
 import { printedBoreMaps } from '../papers/bore-maps/printed.js';
@@ -25,10 +26,10 @@ import { asItIs, labels, type Told } from '../words/told.js';
 import { say } from './messages.js';
 import { mapsOf } from './bore-maps.js';
 import { findingWords, toldOf } from './findings.js';
-import { boardLayouts, layoutsOf } from './layouts.js';
+import { layoutsOf, usualEffort, type EffortOn, type Layouts } from './layouts.js';
 import { replayedPlan } from './set-up-plan.js';
 
-const TITLES = labels({
+const TITLES: Readonly<Record<PaperName, Told>> = labels({
   'cut-list': 'Cut list',
   'sheet-layouts': 'Sheet layouts',
   'banding-list': 'Banding list',
@@ -40,26 +41,31 @@ const TITLES = labels({
   'panel-labels': 'Panel labels',
   cost: 'Cost and time',
 });
-export type PaperName = keyof typeof TITLES;
 
 /** Every paper that can be made of a job. */
 export const PAPER_NAMES = Object.keys(TITLES) as readonly PaperName[];
 
 /**
- * A paper of a job; null where the shop has no machine for it.
- * @param solver called only for sheet layouts
+ * The papers of a job by name; null where the shop has no machine for one. Sheets are laid out once, when the first paper asks, so
+ * no two papers can tell of different layouts.
+ * @param solver called only where sheets are laid out
+ * @param effortOn how long layouts are sought
  */
-export async function paperOf(
-  name: PaperName,
+export function papersOf(
   analysis: JobAnalysis,
   solver: () => Promise<CoverSolver>,
-): Promise<Paper | null> {
+  effortOn: EffortOn = usualEffort,
+): (name: PaperName) => Promise<Paper | null> {
   const { head } = analysis;
-  const title =
-    head.title === '' ? TITLES[name] : tell(say.titled({ paper: TITLES[name], job: head.title }), analysis.reader);
-  const paper = await paperAlone(name, title, analysis, solver);
-  if (paper === null || analysis.shop.title === '') return paper;
-  return { ...paper, blocks: [{ kind: 'paragraph', text: asItIs(analysis.shop.title) }, ...paper.blocks] };
+  let laidOut: Promise<Layouts | null> | undefined;
+  const layouts = (): Promise<Layouts | null> => (laidOut ??= layoutsOf(analysis, solver, effortOn));
+  return async (name) => {
+    const title =
+      head.title === '' ? TITLES[name] : tell(say.titled({ paper: TITLES[name], job: head.title }), analysis.reader);
+    const paper = await paperAlone(name, title, analysis, layouts);
+    if (paper === null || analysis.shop.title === '') return paper;
+    return { ...paper, blocks: [{ kind: 'paragraph', text: asItIs(analysis.shop.title) }, ...paper.blocks] };
+  };
 }
 
 /** The same without the title of the shop. */
@@ -67,7 +73,7 @@ async function paperAlone(
   name: PaperName,
   title: Told,
   analysis: JobAnalysis,
-  solver: () => Promise<CoverSolver>,
+  layouts: () => Promise<Layouts | null>,
 ): Promise<Paper | null> {
   const { shop, reader } = analysis;
   const built = builtOf(analysis);
@@ -75,7 +81,7 @@ async function paperAlone(
     case 'cut-list':
       return cutListPaper(cutList(built), title, reader);
     case 'sheet-layouts':
-      return titled((await layoutsOf(analysis, solver))?.paper, title);
+      return titled((await layouts())?.paper(), title);
     case 'banding-list':
       return bandingPaper(built, shop.habits.bandAllowance, bandTroubles(analysis), title, reader);
     case 'set-ups':
@@ -91,18 +97,17 @@ async function paperAlone(
     case 'panel-labels':
       return panelLabels(analysis, built, title);
     case 'cost':
-      return costOfJob(analysis, built, title, solver);
+      return costOfJob(analysis, built, title, await layouts());
   }
 }
 
-async function costOfJob(
+function costOfJob(
   analysis: JobAnalysis,
   carcasses: readonly BuiltCarcass[],
   title: Told,
-  solver: () => Promise<CoverSolver>,
-): Promise<Paper> {
+  layouts: Layouts | null,
+): Paper {
   const { shop, reader } = analysis;
-  const layouts = await boardLayouts(analysis, solver);
   const items = costItems({
     carcasses,
     layouts,
@@ -159,8 +164,11 @@ function bandTroubles(analysis: JobAnalysis): readonly Told[] {
   return toldOf(analysis, found).flatMap((one) => (one === null ? [] : [findingWords(one)]));
 }
 
-/** Whole papers are written as one of these; CSV is of tables alone. */
-type PaperForm = 'pdf' | 'html' | 'csv' | 'text' | 'json';
+/** Every form that papers can be written in. */
+export const PAPER_FORMS: readonly FileForm[] = ['pdf', 'html', 'csv', 'json', 'text', 'svg', 'dxf'];
+
+/** Whole papers are written as one of these. */
+type PaperForm = Exclude<FileForm, 'svg' | 'dxf'>;
 
 /** The JSON Schema of papers that are written as JSON. */
 export const schemaOfPapers = (): object => paperSchema(PAPER_NAMES);

@@ -59,6 +59,7 @@ const SAMPLES: Readonly<Record<string, readonly unknown[]>> = {
   'machine/broken': [['one', 'two']],
   'machine/unbored': [11, [{ carcass: 'one', panel: 'two' }], 'Because.'],
   'machine/figuresIn': ['mm'],
+  'papers/without': [11, 'desk', ['one', 'two']],
 };
 const figuresOf = (file: string, name: string, count: number): readonly unknown[] =>
   SAMPLES[`${basename(dirname(file))}/${name}`] ?? Array.from({ length: count }, (_, index) => 11 + index);

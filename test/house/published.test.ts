@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { coverSolver } from '../../server/cover-solver.js';
 import { asText } from '../../shared-core/papers/render/text.js';
-import { PAPER_NAMES, paperOf, writePaper } from '../../shared-core/service.js';
+import { PAPER_NAMES, papersOf, writePaper } from '../../shared-core/service.js';
 import { analyse } from '../core/findings/jobs.js';
 
 // What ships beside the bundles. The schema is tried by a validator of JSON Schema draft-07 that knows nothing of ours.
@@ -33,8 +33,9 @@ test('papers as JSON are what the published schema of papers says', async () => 
   for (const file of ['kitchen', 'studio']) {
     const text = readFileSync(join(root, 'test', 'demo', `${file}.carcass.yaml`), 'utf8');
     const job = analyse(text, shops);
+    const paperOf = papersOf(job, coverSolver);
     for (const name of PAPER_NAMES) {
-      const paper = await paperOf(name, job, coverSolver);
+      const paper = await paperOf(name);
       const written = JSON.parse((await writePaper(paper!, name, 'json', noPrint)) as string) as object;
       expect(valid(written), `${name}: ${JSON.stringify(valid.errors)}`).toBe(true);
       expect(valid({ ...written, more: 1 })).toBe(false);

@@ -18,7 +18,7 @@ const resolved = (lens: CodeLens): Promise<CodeLens> => client.ask('codeLens/res
 
 test('over each carcass: panels, bores, strokes and set-ups; it opens the machine view', async () => {
   const all = await lenses(kitchen);
-  expect(all).toHaveLength(15);
+  expect(all).toHaveLength(16);
   const plates = all.find(({ range }) => covered(client.text(kitchen), range) === 'plates')!;
   expect(plates.command).toEqual({
     title: '7 panels · 132 bores · 22 strokes · 6 set-ups',
@@ -40,6 +40,16 @@ test('over the file, when it is looked at: set-ups and changeover time; it opens
   });
 });
 
+test('over the file: a lens that writes its papers', async () => {
+  const [head, papers] = await lenses(kitchen);
+  expect(papers!.range).toEqual(head!.range);
+  expect(papers!.command).toEqual({
+    title: 'Write shop papers',
+    command: 'borewright.writePapers',
+    arguments: [kitchen],
+  });
+});
+
 test('while a carcass is typed at its last lens stays over it, and so does the one over the file', async () => {
   const uri = folder.uri('typed.carcass.yaml');
   const text = 'carcasses:\n  ash:\n    kind: base\n    width: 600\n  birch: { kind: base, width: 500 }\n';
@@ -51,7 +61,7 @@ test('while a carcass is typed at its last lens stays over it, and so does the o
     );
   };
   const good = await seen(text);
-  expect(good).toHaveLength(3);
+  expect(good).toHaveLength(4);
   for (const [from, to] of [
     ['width: 600', 'width: '],
     ['width: 600', 'width: [600'],
@@ -62,8 +72,8 @@ test('while a carcass is typed at its last lens stays over it, and so does the o
     expect(await seen(text)).toEqual(good);
   }
   // A line above moves it, and a carcass that is gone takes it along.
-  expect(await seen(`# note\n${text.replace('600', '')}`)).toContain(good[1]!.replace('1', '2'));
-  expect(await seen('carcasses:\n  birch: { kind: base, width: 500 }\n')).toHaveLength(2);
+  expect(await seen(`# note\n${text.replace('600', '')}`)).toContain(good[2]!.replace('1', '2'));
+  expect(await seen('carcasses:\n  birch: { kind: base, width: 500 }\n')).toHaveLength(3);
 });
 
 test('a lens of an older text is not completed by a newer one', async () => {
@@ -99,7 +109,7 @@ test('none over what cannot be worked out, and none over a second carcass of one
     uri,
     'carcasses:\n  a: { kind: base, width: 600 }\n  b: { kind: base, width: 6oo }\n  a: { kind: wall, width: 600 }\n',
   );
-  const own = (await lenses(uri)).filter(({ command }) => command !== undefined);
+  const own = (await lenses(uri)).filter(({ command }) => command?.arguments?.length === 2);
   expect(own.map(({ range }) => range.start.line)).toEqual([1]);
   const empty = folder.uri('empty.carcass.yaml');
   await client.open(empty, '');

@@ -10,6 +10,7 @@ import {
   type ToMachinePage,
 } from '../../webview/messages/machine.js';
 import { isSetUpsReply } from '../../webview/messages/set-ups.js';
+import { WRITE_PAPERS } from '../../papers/write-papers.js';
 import { wordsOf } from '../latest.js';
 import { say, TITLES } from '../messages.js';
 import { Panel } from '../panel.js';
@@ -112,6 +113,9 @@ export class MachinePanel extends Panel<MachineSubject, FromMachinePage, ToMachi
         return;
       case 'floor':
         await this.#giveRoom(message.on);
+        return;
+      case 'papers':
+        await vscode.commands.executeCommand(WRITE_PAPERS, this.uri);
         return;
       case 'reveal':
         await this.#goTo(message.carcass, message.panel);

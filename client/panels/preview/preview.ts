@@ -18,6 +18,7 @@ import { say, TITLES } from '../messages.js';
 import { Panel } from '../panel.js';
 import type { ListShare } from './list-share.js';
 import { printPicture, savePicture } from './pictures.js';
+import { WRITE_PAPERS } from '../../papers/write-papers.js';
 import { editorOf, fileName, goTo, keysOnLine, openText } from '../text.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
@@ -110,6 +111,12 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
 
   protected override closed(): void {
     clearTimeout(this.#resting);
+  }
+
+  /** Stays on what was chosen, until the cursor moves to another line. */
+  hold(carcass: string, panel: string | null): void {
+    const cursor = this.#cursor();
+    if (this.subject.follow && cursor !== null) this.#held = { line: cursor.line, carcass, panel };
   }
 
   /** Opens one more preview, which stays on what this one shows. */
@@ -231,9 +238,7 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
       case 'subject': {
         const { view, follow, carcass, panel } = message;
         this.#change({ view, follow, carcass, panel });
-        // What was chosen by hand stays until the cursor moves to another line.
-        const cursor = this.#cursor();
-        if (follow && cursor !== null && carcass !== null) this.#held = { line: cursor.line, carcass, panel };
+        if (carcass !== null) this.hold(carcass, panel);
         return;
       }
       case 'nearer':
@@ -255,6 +260,9 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
         return;
       case 'another':
         this.another();
+        return;
+      case 'papers':
+        await vscode.commands.executeCommand(WRITE_PAPERS, this.uri);
         return;
       case 'picture':
         await this.picture(message.use);

@@ -40,6 +40,11 @@ export function showPreview(previews: Previews, view: View): void {
   previews.show({ uri, view, follow: true, carcass: null, panel: null });
 }
 
+/** Shows one panel, and stays on it until the cursor moves to another line. */
+export function showPanel(previews: Previews, uri: string, carcass: string, panel: string): void {
+  previews.show({ uri, view: 'panel', follow: true, carcass, panel }).hold(carcass, panel);
+}
+
 /** Does something with the drawing that the keys go to. */
 export function withPreview(previews: Previews, act: (preview: Preview) => void | Promise<void>): void {
   const { active } = previews;

@@ -10,6 +10,8 @@ export interface ListActions {
   /** The reader wants to see the steps of a panel in a set-up. */
   readonly choose: (setUp: ListedSetUp, run: ListedRun) => void;
   readonly reveal: (carcass: string, panel: string) => void;
+  /** The papers of the job are wanted. */
+  readonly papers: () => void;
 }
 
 type Reply = Extract<SetUpsReply, { kind: 'set-ups' }>;
@@ -49,7 +51,13 @@ export class SetUpList {
     }).observe(this.element);
     this.element.append(
       h('p', { class: 'unseen', role: 'heading', 'aria-level': '1' }, LABELS.setUpList),
-      h('div', { class: 'overview' }, this.#totals, h('div', { class: 'meter' }, this.#meter, this.#done), this.#left),
+      h(
+        'div',
+        { class: 'overview' },
+        this.#totals,
+        h('div', { class: 'meter' }, this.#meter, this.#done, papersButton(actions.papers)),
+        this.#left,
+      ),
       this.#host,
     );
   }
@@ -294,4 +302,10 @@ function leftOut({ broken, unbored }: Reply): string[] {
       return PHRASES.unbored(holes, panels, reason);
     }),
   ];
+}
+
+function papersButton(wanted: () => void): HTMLButtonElement {
+  const button = h('button', { type: 'button', class: 'papers', title: LABELS.papersMeaning }, LABELS.papers);
+  button.addEventListener('click', wanted);
+  return button;
 }

@@ -70,6 +70,7 @@ const board: MachineBoard = new MachineBoard({ reveal: revealCurrent, moved: kee
 const legend = new Legend();
 const list = new SetUpList({
   tick,
+  papers: () => editor.postMessage({ type: 'papers' }),
   choose: (setUp, run) => {
     if (subject === null) return;
     // What is chosen by hand is seen, whatever was stepped through before.

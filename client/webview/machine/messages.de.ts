@@ -56,6 +56,8 @@ export const LABELS = labels({
   allBoredMeaning: 'Jede Platte dieser Rüstung abhaken',
   setUpDone: 'fertig',
   nothingToChange: 'Nichts umzustellen',
+  papers: 'Werkstattpapiere schreiben',
+  papersMeaning: 'Zuschnittliste, Etiketten, Rüstliste und die anderen Papiere des Auftrags, zum Drucken',
 
   signsAndKeys: 'Zeichen und Tasten',
   keys:

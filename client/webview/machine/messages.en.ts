@@ -56,6 +56,8 @@ export const LABELS = labels({
   allBoredMeaning: 'Tick off every panel of this set-up',
   setUpDone: 'done',
   nothingToChange: 'Nothing to change',
+  papers: 'Write shop papers',
+  papersMeaning: 'Cut list, labels, set-up list and the other papers of the job, to print',
 
   signsAndKeys: 'Signs and keys',
   keys:

@@ -56,6 +56,8 @@ export const LABELS = labels({
   allBoredMeaning: 'Cocher chaque panneau de ce réglage',
   setUpDone: 'fait',
   nothingToChange: 'Rien à changer',
+  papers: 'Écrire les documents d’atelier',
+  papersMeaning: 'Liste de débit, étiquettes, liste des réglages et les autres documents du travail, à imprimer',
 
   signsAndKeys: 'Signes et touches',
   keys:

@@ -69,6 +69,8 @@ export const isFromMachinePage = variants('type', {
   tick: { ticks: list(text), on: flag },
   /** The reader goes to the machine, or leaves it. */
   floor: { on: flag },
+  /** The papers of the job are wanted. */
+  papers: {},
   /** Lead to the text that makes a panel. */
   reveal: { carcass: text, panel: text },
 });

@@ -95,6 +95,8 @@ export const isFromPage = variants('type', {
   'move-shelf': { shelf: text, holes: whole },
   /** One more preview is wanted, kept on what is drawn now. */
   another: {},
+  /** The papers of the job are wanted. */
+  papers: {},
   /** What is drawn now is wanted as a picture. */
   picture: { use: isUse },
   /** The dots of a drawing that was to be painted, as a PNG in base 64. */

@@ -20,6 +20,7 @@ export const LABELS = labels({
   svg: 'Als SVG speichern',
   png: 'Als PNG speichern',
   print: 'Drucken',
+  papers: 'Werkstattpapiere schreiben',
   copied: 'Als Bild kopiert.',
   measure: 'Messen',
   measureMeaning: 'Von einer Bohrung zur anderen messen (M)',

@@ -21,6 +21,7 @@ export const LABELS = labels({
   svg: 'Save as SVG',
   png: 'Save as PNG',
   print: 'Print',
+  papers: 'Write shop papers',
   copied: 'Copied as a picture.',
   measure: 'Measure',
   measureMeaning: 'Measure from one bore to another (M)',

@@ -20,6 +20,7 @@ export const LABELS = labels({
   svg: 'Enregistrer en SVG',
   png: 'Enregistrer en PNG',
   print: 'Imprimer',
+  papers: 'Écrire les documents d’atelier',
   copied: 'Copié comme image.',
   measure: 'Mesurer',
   measureMeaning: 'Mesurer d’un perçage à l’autre (M)',

@@ -4,17 +4,19 @@ import { LABELS } from './messages.js';
 
 export interface MoreActions {
   readonly another: () => void;
+  readonly papers: () => void;
   readonly picture: (use: PictureUse) => void;
 }
 
 /** What is done with a drawing now and then, behind one button, so that narrow panes keep their room. */
-export function moreButton({ another, picture }: MoreActions): HTMLElement {
+export function moreButton({ another, papers, picture }: MoreActions): HTMLElement {
   const entries: readonly (readonly [name: string, words: string, act: () => void])[] = [
     ['another', LABELS.another, another],
     ['copy', LABELS.copy, () => picture('copy')],
     ['svg', LABELS.svg, () => picture('svg')],
     ['png', LABELS.png, () => picture('png')],
     ['print', LABELS.print, () => picture('print')],
+    ['papers', LABELS.papers, papers],
   ];
   const button = h(
     'button',

@@ -63,6 +63,7 @@ const header = new Header(
   {
     choose,
     another: () => editor.postMessage({ type: 'another' }),
+    papers: () => editor.postMessage({ type: 'papers' }),
     picture: (use) => editor.postMessage({ type: 'picture', use }),
   },
   board.measuring.element,

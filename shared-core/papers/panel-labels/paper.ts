@@ -12,7 +12,8 @@ import type { BuiltCarcass } from '../built.js';
 import { bandsOf } from '../cut-list/bands.js';
 import { letters } from '../letters.js';
 import { column, figuresColumn, paragraph, type Cell, type DrawnLabel, type LabelPage, type Paper } from '../paper.js';
-import { codeSquares, codeText } from './code.js';
+import { codeText } from './code-text.js';
+import { codeSquares } from './code.js';
 import { labelShapes, type Line } from './label.js';
 import { HEADS, OPERATIONS, say } from './messages.js';
 

@@ -36,6 +36,7 @@ export function areaBound(
  * A lower bound on the cost by column generation: patterns are added while one is worth more than its sheet costs. At each
  * step the prices, made as much smaller as the best pattern is worth too much, prove a bound (Farley 1990); the greatest is kept.
  * @param rounds the most steps; with fewer than it takes the bound is still true, only lower
+ * @param mayGoOn asked before each step
  */
 export function costBound(
   beds: readonly Bed[],
@@ -43,11 +44,12 @@ export function costBound(
   start: readonly Column[],
   solver: CoverSolver,
   rounds: number,
+  mayGoOn: () => boolean,
 ): { readonly bound: number; readonly columns: readonly Column[] } {
   const columns = [...start];
   const scarce = [...new Set(beds.map(({ stock }) => stock))].filter(({ count }) => count !== null);
   let bound = 0;
-  for (let round = 0; round < rounds; round += 1) {
+  for (let round = 0; round < rounds && mayGoOn(); round += 1) {
     const program = coverOf(columns, wanted);
     const solution = solver.relaxed(program);
     if (solution === null) break;

@@ -12,7 +12,7 @@ export interface Effort {
   readonly rounds: number;
   /** Asked between steps; false ends the search with what there is. */
   readonly mayGoOn: () => boolean;
-  /** Told of each better plan. */
+  /** Told of the first plan and of each better one, in the smallest coins: what it costs, and what no plan can undercut. */
   readonly found?: (cost: number, bound: number) => void;
 }
 
@@ -42,7 +42,7 @@ export function planCutting(
   );
   const isDone = (): boolean => search.best !== null && search.best.cost <= bound;
   if (!isDone() && solver !== null && effort.mayGoOn()) {
-    const lower = costBound(beds, wanted, search.pool, solver, 60);
+    const lower = costBound(beds, wanted, search.pool, solver, 60, effort.mayGoOn);
     bound = Math.max(
       bound,
       payable(
@@ -51,6 +51,7 @@ export function planCutting(
       ),
     );
   }
+  if (search.best !== null) effort.found?.(search.best.cost, bound);
   for (let round = 0; round < effort.rounds && !isDone() && effort.mayGoOn(); round += 1) {
     const before = search.best?.cost ?? Infinity;
     search.step(round);

@@ -7,9 +7,11 @@ import { layouts } from '../../../server/cli/layouts.js';
 import { say } from '../../../server/cli/messages.js';
 import { papers } from '../../../server/cli/papers.js';
 import { CouldNotRun, oneFile, readArguments, readFormat } from '../../../server/cli/run.js';
+import { say as sayPapers } from '../../../server/papers/messages.js';
+import { stageWords } from '../../../server/papers/stage-words.js';
 import { setUps } from '../../../server/cli/set-ups.js';
 import { reference, schema, shop } from '../../../server/cli/texts.js';
-import { writeAll } from '../../../server/cli/write.js';
+import { writeMade } from '../../../server/cli/write.js';
 import { documentLinks } from '../../../server/features/document-links.js';
 import { rename } from '../../../server/features/rename.js';
 import { say as sayServer } from '../../../server/messages.js';
@@ -46,7 +48,19 @@ export async function sayCommandLine(): Promise<void> {
   tell(say.unknownCommand({ command: 'cheque', commands }), 'mm');
   tell(say.ownFault({ words: 'out of memory' }), 'mm');
   tell(say.notOpened({ path: 'kitchen.carcass.yaml' }), 'mm');
-  tell(say.noFont({ font: 'LiberationSans-Regular.ttf' }), 'mm');
+  tell(say.enough(), 'mm');
+  sayWriting();
+}
+
+/** What is said while papers are made, by whoever shows how far it has come. */
+function sayWriting(): void {
+  tell(sayPapers.noFont({ font: 'LiberationSans-Regular.ttf' }), 'mm');
+  tell(sayPapers.noDisk(), 'mm');
+  tell(sayPapers.stopped(), 'mm');
+  const stage = { kind: 'layouts', board: 'white-16', index: 0, boards: 2 } as const;
+  stageWords({ ...stage, found: null });
+  stageWords({ ...stage, found: { cost: 21240, bound: 20310 } });
+  stageWords({ kind: 'paper', name: 'cut-list', index: 0, papers: 10 });
 }
 
 async function sayRefusals(): Promise<void> {
@@ -61,6 +75,7 @@ async function sayRefusals(): Promise<void> {
     () => schema([]),
     () => papers(['kitchen.carcass.yaml', '--out', 'out', '--page', 'a3']),
     () => papers(['kitchen.carcass.yaml', '--out', 'out', '--only', 'cuts']),
+    () => papers(['kitchen.carcass.yaml', '--out', 'out', '--seconds', 'long']),
   ])
     await refusedBy(refused);
 }
@@ -78,7 +93,7 @@ async function sayFiles(): Promise<void> {
     () => setUps(['bath.carcass.yaml']),
     () => shop(['kitchen.carcass.yaml']),
     () => layouts(['sawless.carcass.yaml']),
-    () => writeAll('out', [{ name: 'kitchen-cut-list.csv', content: 'anew' }]),
+    () => writeMade('out', [{ name: 'kitchen-cut-list.csv', content: 'anew' }]),
     () => setUps(['notes.txt']),
   ])
     await refusedBy(refused);

@@ -23,7 +23,7 @@ import { allFindings, findingTotals } from '../../../shared-core/service/finding
 import { shopView } from '../../../shared-core/service/shop-view.js';
 import { jointsOf } from '../../../shared-core/service/joints.js';
 import { panelsOf } from '../../../shared-core/service/panels.js';
-import { PAPER_NAMES, paperOf } from '../../../shared-core/service/papers.js';
+import { PAPER_NAMES, papersOf } from '../../../shared-core/service/papers.js';
 import { carcassTotals, planTotals } from '../../../shared-core/service/totals.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import { tell } from '../../../shared-core/words/message.js';
@@ -188,8 +188,9 @@ function sayStrokes(job: JobAnalysis): void {
 async function sayPapers(job: JobAnalysis): Promise<void> {
   // Sheets take long to lay out, and say the same of few panels as of many.
   const papers = PAPER_NAMES.filter((name) => !['sheet-layouts', 'cost'].includes(name) || job.carcasses.length < 9);
+  const paperOf = papersOf(job, coverSolver);
   for (const name of papers) {
-    const paper = await paperOf(name, job, coverSolver);
+    const paper = await paperOf(name);
     if (paper !== null) asText(paper);
   }
   panelsOf(job).inWords();

@@ -28,6 +28,10 @@ export function sayServer(sayFinding: (finding: Finding) => void): void {
   tell(say.stopped({ seconds: 10 }), 'mm');
   tell(say.startedAnew(), 'mm');
   tell(say.checkingFiles(), 'mm');
+  tell(say.noCode(), 'mm');
+  tell(say.noCodedJob({ file: 'kitchen.carcass.yaml', near: null }), 'mm');
+  tell(say.noCodedPanel({ file: 'kitchen.carcass.yaml', carcass: 'sink', panel: 'divider-1' }), 'mm');
   tell(say.inReference(), 'mm');
+  tell(say.writePapers(), 'mm');
   tell(say.createShop({ reference: 'yard.shop.yaml' }), 'mm');
 }

@@ -8,7 +8,7 @@ import { costPaper } from '../../../shared-core/papers/cost/paper.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
 import type { Paper, Table } from '../../../shared-core/papers/paper.js';
 import { sheetPrice } from '../../../shared-core/sheets/board-problem.js';
-import { paperOf } from '../../../shared-core/service.js';
+import { papersOf } from '../../../shared-core/service.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import { asItIs } from '../../../shared-core/words/told.js';
 import { analyse } from '../findings/jobs.js';
@@ -18,7 +18,7 @@ const demo = (name: string): string => readFileSync(join(import.meta.dirname, '.
 const tables = ({ blocks }: Paper): readonly Table[] =>
   blocks.filter((block): block is Table => block.kind === 'table');
 const costOf = async (job: string, shops: Readonly<Record<string, string>>): Promise<Paper> =>
-  (await paperOf('cost', analyse(job, shops), coverSolver))!;
+  (await papersOf(analyse(job, shops), coverSolver)('cost'))!;
 const rowsOf = (paper: Paper): Readonly<Record<string, readonly unknown[]>> =>
   Object.fromEntries(tables(paper)[0]!.rows.map(([name, ...rest]): [string, readonly unknown[]] => [name ?? '', rest]));
 
@@ -80,11 +80,10 @@ describe('cost and time', () => {
     );
     expect(items!.rows.slice(costs.length).every((row) => row[3] === 'no price')).toBe(true);
     expect(times!.rows).toHaveLength(5);
-    const hardware = (await paperOf(
-      'hardware-list',
+    const hardware = (await papersOf(
       analyse(demo('kitchen.carcass.yaml'), { 'yard.shop.yaml': demo('yard.shop.yaml') }),
       coverSolver,
-    ))!;
+    )('hardware-list'))!;
     for (const [count, name] of tables(hardware)[0]!.rows) expect(rowsOf(paper)[name!]![0]).toBe(count);
   });
 

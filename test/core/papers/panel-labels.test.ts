@@ -9,11 +9,12 @@ import { contains, grow } from '../../../shared-core/drawing/scene/boxes.js';
 import { isLegible, shapeBox } from '../../../shared-core/drawing/scene/extent.js';
 import type { Box, CodeShape, Shape } from '../../../shared-core/drawing/scene/scene.js';
 import type { JobAnalysis } from '../../../shared-core/engine.js';
-import { codeSquares, codeText, readCode } from '../../../shared-core/papers/panel-labels/code.js';
+import { codeText, readCode } from '../../../shared-core/papers/panel-labels/code-text.js';
+import { codeSquares } from '../../../shared-core/papers/panel-labels/code.js';
 import { labelShapes } from '../../../shared-core/papers/panel-labels/label.js';
 import { seenOutside } from '../../../shared-core/papers/panel-labels/standing.js';
 import type { Labels } from '../../../shared-core/papers/paper.js';
-import { paperOf } from '../../../shared-core/service.js';
+import { papersOf } from '../../../shared-core/service.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import { analyse } from '../findings/jobs.js';
 import { handMade } from '../drawing/panels.js';
@@ -25,7 +26,7 @@ const yard = { 'yard.shop.yaml': demo('yard.shop.yaml') };
 const DEMOS = ['kitchen', 'studio'].map((name) => [name, analyse(demo(`${name}.carcass.yaml`), yard)] as const);
 
 async function labelsOf(job: JobAnalysis): Promise<Labels> {
-  const paper = await paperOf('panel-labels', job, coverSolver);
+  const paper = await papersOf(job, coverSolver)('panel-labels');
   return paper!.blocks.find((block): block is Labels => block.kind === 'labels')!;
 }
 
@@ -116,7 +117,7 @@ describe('labels', () => {
       const { width, height } = labels.sheet.places[0]!;
       expectLegible(shapes, width, height);
     }
-    const pages = await readBack(await print((await paperOf('panel-labels', job, coverSolver))!));
+    const pages = await readBack(await print((await papersOf(job, coverSolver)('panel-labels'))!));
     expect(pages).toHaveLength(Math.ceil(labels.labels.length / labels.sheet.places.length));
     for (const page of pages) {
       expectClear(page);

@@ -8,7 +8,7 @@ import { asCsv } from '../../../shared-core/papers/render/csv.js';
 import { asHtml } from '../../../shared-core/papers/render/html.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
 import { TICK, type Block, type Paper, type Table } from '../../../shared-core/papers/paper.js';
-import { paperOf } from '../../../shared-core/service.js';
+import { papersOf } from '../../../shared-core/service.js';
 import { analyse } from '../findings/jobs.js';
 import { expectClear, print, readBack, textOf } from './read-pdf.js';
 
@@ -16,7 +16,7 @@ const demo = (name: string): string => readFileSync(join(import.meta.dirname, '.
 const yard = { 'yard.shop.yaml': demo('yard.shop.yaml') };
 const kitchen = analyse(demo('kitchen.carcass.yaml'), yard);
 const studio = analyse(demo('studio.carcass.yaml'), yard);
-const paperFor = async (job: typeof kitchen): Promise<Paper> => (await paperOf('set-ups', job, coverSolver))!;
+const paperFor = async (job: typeof kitchen): Promise<Paper> => (await papersOf(job, coverSolver)('set-ups'))!;
 
 /** The blocks of each set-up. */
 function parts({ blocks }: Paper): readonly (readonly Block[])[] {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { parseDocument } from 'yaml';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
-import { boxesOf, panelsOf, paperOf } from '../../../shared-core/service.js';
+import { boxesOf, panelsOf, papersOf } from '../../../shared-core/service.js';
 import type { Fields, Schema } from '../../../shared-core/schema/schema.js';
 import { shopSchema } from '../../../shared-core/shop/schema.js';
 import { toleranceOf } from '../../../shared-core/tolerance/tolerance.js';
@@ -166,8 +166,8 @@ function boxes(job: JobAnalysis, carcass: string, what: 'carcass' | 'wall'): unk
 /** What is told and what is printed, in steps from the quickest on. */
 const STEPS: readonly ((job: JobAnalysis) => Promise<string>)[] = [
   (job) => Promise.resolve(textOf(job.known().map(({ finding: { rule, message } }) => [rule, message]))),
-  async (job) => textOf(await paperOf('set-ups', job, coverSolver)),
-  async (job) => textOf(await paperOf('sheet-layouts', job, coverSolver)),
+  async (job) => textOf(await papersOf(job, coverSolver)('set-ups')),
+  async (job) => textOf(await papersOf(job, coverSolver)('sheet-layouts')),
   (job) => Promise.resolve(textOf(job.findings().map(({ finding: { rule, message } }) => [rule, message]))),
   async (job) => {
     const papers = ['banding-list', 'hardware-list', 'checking', 'panel-labels', 'cost'] as const;
@@ -175,7 +175,7 @@ const STEPS: readonly ((job: JobAnalysis) => Promise<string>)[] = [
     const strays = job.carcasses.map(({ name, carcass, boring }) =>
       carcass === null || boring === null ? null : toleranceOf({ name, carcass, boring, setUps, shop: job.shop }),
     );
-    const data = [panelsOf(job).asData(), await Promise.all(papers.map((name) => paperOf(name, job, coverSolver)))];
+    const data = [panelsOf(job).asData(), await Promise.all(papers.map(papersOf(job, coverSolver)))];
     return textOf([
       data,
       strays,

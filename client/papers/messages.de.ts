@@ -1,0 +1,35 @@
+import type { PaperName } from '../../shared-core/papers/asked.js';
+import { counted, listed } from '../../shared-core/words/english.js';
+import { labels, phrases } from '../../shared-core/words/told.js';
+
+export const PAPERS = labels({
+  'cut-list': 'Zuschnittliste',
+  'sheet-layouts': 'Plattenaufteilung',
+  'banding-list': 'Kantenliste',
+  'set-ups': 'Rüstliste',
+  'bore-maps': 'Bohrbilder',
+  'hardware-list': 'Beschlagliste',
+  assembly: 'Zusammenbau',
+  checking: 'Prüfblatt',
+  'panel-labels': 'Plattenetiketten',
+  cost: 'Kosten und Zeit',
+} satisfies Record<PaperName, string>);
+
+export const LABELS = labels({
+  whichPapers: 'Zu schreibende Papiere',
+  codeAsked: 'Code eines Plattenetiketts scannen oder seinen Text einfügen',
+  codeExample: 'kueche.carcass.yaml#spuele/left',
+  whichJob: 'Auftragsdateien dieses Namens',
+  showFolder: 'Ordner zeigen',
+});
+
+export const say = phrases({
+  openJob: () => 'Öffnen Sie eine Auftragsdatei (NAME.carcass.yaml), um ihre Papiere zu schreiben.',
+  saveFirst: () => 'Speichern Sie zuerst den Auftrag. Seine Papiere kommen in einen Ordner daneben.',
+  writing: (file: string) => `Werkstattpapiere zu ${file}`,
+  written: (files: number, folder: string) =>
+    `Borewright: ${counted(files, 'Datei', 'Dateien')} nach ${folder} geschrieben.`,
+  without: (files: number, folder: string, broken: readonly string[]) =>
+    `Borewright: ${counted(files, 'Datei', 'Dateien')} nach ${folder} geschrieben, ohne ${listed(broken, 'und')}. Dort hat der Text Fehler.`,
+  failed: (why: string) => `Die Papiere konnten nicht geschrieben werden: ${why}`,
+});

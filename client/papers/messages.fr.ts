@@ -1,0 +1,35 @@
+import type { PaperName } from '../../shared-core/papers/asked.js';
+import { counted, listed } from '../../shared-core/words/english.js';
+import { labels, phrases } from '../../shared-core/words/told.js';
+
+export const PAPERS = labels({
+  'cut-list': 'Liste de débit',
+  'sheet-layouts': 'Plans de découpe',
+  'banding-list': 'Liste des chants',
+  'set-ups': 'Liste des réglages',
+  'bore-maps': 'Plans de perçage',
+  'hardware-list': 'Liste de quincaillerie',
+  assembly: 'Assemblage',
+  checking: 'Contrôle',
+  'panel-labels': 'Étiquettes des panneaux',
+  cost: 'Coût et temps',
+} satisfies Record<PaperName, string>);
+
+export const LABELS = labels({
+  whichPapers: 'Documents à écrire',
+  codeAsked: 'Scannez le code d’une étiquette de panneau, ou collez son texte',
+  codeExample: 'cuisine.carcass.yaml#evier/left',
+  whichJob: 'Fichiers de travail de ce nom',
+  showFolder: 'Afficher le dossier',
+});
+
+export const say = phrases({
+  openJob: () => 'Ouvrez un fichier de travail (NOM.carcass.yaml) pour écrire ses documents.',
+  saveFirst: () => 'Enregistrez d’abord le travail. Ses documents sont écrits dans un dossier voisin.',
+  writing: (file: string) => `Documents d’atelier de ${file}`,
+  written: (files: number, folder: string) =>
+    `Borewright : ${counted(files, 'fichier écrit', 'fichiers écrits')} dans ${folder}.`,
+  without: (files: number, folder: string, broken: readonly string[]) =>
+    `Borewright : ${counted(files, 'fichier écrit', 'fichiers écrits')} dans ${folder}, sans ${listed(broken, 'et')}. Le texte y a des erreurs.`,
+  failed: (why: string) => `Les documents n’ont pas pu être écrits : ${why}`,
+});
