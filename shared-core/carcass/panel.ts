@@ -2,6 +2,7 @@ import type { Located } from '../document/place.js';
 import type { EdgeName } from '../job/model.js';
 import type { Micrometres } from '../length/units.js';
 import type { Band, Board } from '../shop/model.js';
+import { preMillingFor } from '../shop/pre-milling.js';
 import type { Box } from './box.js';
 import { bandNamed, chosenBand } from './choices.js';
 import { shared, type Interval } from './interval.js';
@@ -23,7 +24,10 @@ export interface Outline {
   readonly cause: Pick<Located<unknown>, 'place' | 'path'>;
 }
 
-/** Fills in bands and cut size: the finished size less the bands on the edges across. A rebate runs out of the back edge. */
+/**
+ * Fills in bands and cut size: the finished size less the bands on the edges across, and what is milled off before they are
+ * glued on put to it again. A rebate runs out of the back edge.
+ */
 export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline): Panel {
   const { key, pose, length, width, board, seen, grooves, cause } = outline;
   const band = (edge: EdgeName): Band | null => {
@@ -38,7 +42,10 @@ export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline
     'far-end': band('far-end'),
   };
   const taken = (...edges: EdgeName[]): Micrometres =>
-    edges.reduce((sum, edge) => sum + (bands[edge]?.thickness ?? 0), 0);
+    edges.reduce((sum, edge) => {
+      const on = bands[edge];
+      return on === null ? sum : sum + on.thickness - preMillingFor(shop, on, board.thickness);
+    }, 0);
   return {
     key,
     role,

@@ -57,7 +57,7 @@ export async function layoutsOf(
     index += 1;
     return { board, sizes, plan: planCutting(problem, lp, SEED, effort) };
   });
-  const paper = (): Paper => layoutsPaper(boards, saw, reader);
+  const paper = (): Paper => layoutsPaper(boards, saw, shop, reader);
   return {
     saw,
     boards,

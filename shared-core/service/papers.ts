@@ -79,7 +79,7 @@ async function paperAlone(
   const built = builtOf(analysis);
   switch (name) {
     case 'cut-list':
-      return cutListPaper(cutList(built), title, reader);
+      return cutListPaper(cutList(built), shop, title, reader);
     case 'sheet-layouts':
       return titled((await layouts())?.paper(), title);
     case 'banding-list':

@@ -1,3 +1,4 @@
+import { price } from '../fittings/price.js';
 import { required, usually } from '../schema/fields.js';
 import { count, length, list, number, record, span } from '../schema/schema.js';
 
@@ -36,4 +37,5 @@ export const hinge = record('hinge', 'A hinge with a cup in the door and a plate
     ),
     0,
   ),
+  price,
 });

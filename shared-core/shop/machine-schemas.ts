@@ -139,6 +139,10 @@ export const bander = record('edge bander', 'An edge bander.', {
   thickness: optional(span('Minimum to maximum panel thickness.', 1, 200)),
   'shortest-edge': optional(length('Shortest edge that it takes.', 0, 2000)),
   'narrowest-panel': optional(length('Narrowest panel that it takes.', 0, 2000)),
+  'pre-milling': usually(
+    length('What it mills off an edge before the band is glued on. Panels are cut so much larger.', 0, 10),
+    0,
+  ),
 });
 export const caseClamp = record('case clamp', 'A clamp that the box is pressed in.', {
   width: optional(span('Minimum to maximum width of the box.')),

@@ -106,6 +106,7 @@ const WISH: ShopWish = {
       opening: 110,
       axisFromEdge: 0,
       axisFromFront: 0,
+      price: null,
     }),
   ],
   spindles: 21,

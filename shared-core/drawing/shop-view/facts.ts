@@ -68,7 +68,7 @@ function sawFacts({ kerf, rip, crosscut, trim }: PanelSaw, show: Show): readonly
 }
 
 function banderFacts(
-  { band, thickness, shortestEdge, narrowestPanel }: EdgeBander,
+  { band, thickness, shortestEdge, narrowestPanel, preMilling }: EdgeBander,
   span: (of: Span) => Told,
   show: Show,
 ): readonly Fact[] {
@@ -77,6 +77,7 @@ function banderFacts(
     ...optional(FACTS.panelThickness, thickness, span),
     ...optional(FACTS.shortestEdge, shortestEdge, show),
     ...optional(FACTS.narrowestPanel, narrowestPanel, show),
+    ...optional(FACTS.preMilling, preMilling === 0 ? null : preMilling, show),
   ];
 }
 

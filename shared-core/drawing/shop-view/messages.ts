@@ -40,6 +40,7 @@ export const FACTS = labels('machine-facts', {
   bandThickness: 'Band thickness',
   shortestEdge: 'Shortest edge',
   narrowestPanel: 'Narrowest panel',
+  preMilling: 'Milled off before',
   width: 'Width',
   height: 'Height',
 });

@@ -92,12 +92,15 @@ function bandItems({ carcasses, shop }: CostedJob): readonly CostItem[] {
   return [...lengths].map(([band, length]) => ({ kind: 'band', band: band.name, length, each: band.price }));
 }
 
+/** By name, since the shop has one price for a hinge, whatever its arm and its plate. */
 function fittingItems({ hardware, shop, pins }: CostedJob): readonly CostItem[] {
-  return hardware.map(({ name, each }) => ({
+  const counts = new Map<Told, number>();
+  for (const { name, each } of hardware) counts.set(name, (counts.get(name) ?? 0) + countOf(each));
+  return [...counts].map(([name, count]) => ({
     kind: 'fitting',
     name,
-    count: countOf(each),
-    each: name === pins ? shop.rates.pin : (shop.fittings.get(name)?.price ?? null),
+    count,
+    each: name === pins ? shop.rates.pin : ((shop.fittings.get(name) ?? shop.hinges.get(name))?.price ?? null),
   }));
 }
 

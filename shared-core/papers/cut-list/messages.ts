@@ -26,6 +26,9 @@ export const EDGES = labels({
 export const say = messages('cut-list', {
   about: (_: unknown, { unit }) =>
     `Sizes in ${inUnit(unit)}, length first; on a board with grain the length runs along it.`,
+  /** Why a piece is cut larger than its finished size less its bands. */
+  milled: ({ bander, milled }: { readonly bander: string; readonly milled: Micrometres }, show) =>
+    `${bander} mills ${show.exact(milled)} off each edge before it bands it; the cut sizes have that put on.`,
   board: (
     {
       board,

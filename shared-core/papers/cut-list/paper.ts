@@ -1,24 +1,31 @@
 import { figure } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { CutSize } from '../../sheets/cut-list.js';
-import type { Board } from '../../shop/model.js';
+import type { Board, Shop } from '../../shop/model.js';
 import { tell, tellerTo } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { letters } from '../letters.js';
 import { panelsNamed } from '../pieces.js';
 import { bandsOf } from './bands.js';
 import { EDGES, HEADS, say } from './messages.js';
+import { milledWords } from './milled.js';
 import { UNNAMED, column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
 
 /**
  * What the saw has to give, board by board, the longest pieces first: sizes as cut, bands taken off, and as they are to be
  * when banded. The letters are those of the sheet layouts.
  */
-export function cutListPaper(boards: ReadonlyMap<Board, readonly CutSize[]>, title: Told, reader: Reader): Paper {
+export function cutListPaper(
+  boards: ReadonlyMap<Board, readonly CutSize[]>,
+  shop: Shop,
+  title: Told,
+  reader: Reader,
+): Paper {
   return {
     title,
     blocks: [
       paragraph(tell(say.about(), reader)),
+      ...milledWords(shop, reader),
       ...[...boards].flatMap(([board, sizes]) => boardBlocks(board, sizes, reader)),
     ],
   };

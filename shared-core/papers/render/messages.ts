@@ -7,6 +7,7 @@ export const HEADS = labels({ part: 'Part' });
 /** What a renderer adds to a paper. */
 export const say = messages('print', {
   picture: ({ name }: { readonly name: string }) => `(picture: ${name})`,
+  contents: () => 'Contents',
   toScale: ({ name, scale }: { readonly name: string; readonly scale: number }) => `${name} – scale 1:${scale}`,
   notToScale: ({ name }: { readonly name: string }) => `${name} – not to scale`,
 });

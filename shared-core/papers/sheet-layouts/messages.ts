@@ -25,9 +25,9 @@ export const say = messages('sheet-layouts', {
   noSize: () => 'No layout: the shop file gives no size of sheet for this board.',
   misfit: ({ letter }: { readonly letter: string }) => `${letter} cannot be cut from any sheet on this saw.`,
   least: ({ sheets, cost }: { readonly sheets: number; readonly cost: number }) =>
-    `${counted(sheets, 'sheet')}, cost ${cost}: no layout costs less`,
+    `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}: no layout costs less`,
   notLeast: ({ sheets, cost, bound }: { readonly sheets: number; readonly cost: number; readonly bound: number }) =>
-    `${counted(sheets, 'sheet')}, cost ${cost}; no layout costs under ${bound}`,
+    `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}; no layout costs under ${bound.toFixed(2)}`,
   firstCuts: ({
     copies,
     stock,

@@ -4,9 +4,10 @@ import type { Micrometres } from '../../length/units.js';
 import { COINS } from '../../sheets/board-problem.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { CuttingPlan, Part, SheetLayout } from '../../sheets/model.js';
-import type { Board, PanelSaw } from '../../shop/model.js';
+import type { Board, PanelSaw, Shop } from '../../shop/model.js';
 import { tellerTo, type Message } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
+import { milledWords } from '../cut-list/milled.js';
 import { letters } from '../letters.js';
 import { HEADS, PARTS, say } from './messages.js';
 import { sheetScene } from './scene.js';
@@ -22,12 +23,13 @@ export interface BoardLayouts {
 }
 
 /** The cut list of a job, and the sheets that it is cut from in the order of their cuts; each size has a letter. */
-export function layoutsPaper(boards: readonly BoardLayouts[], saw: PanelSaw, reader: Reader): Paper {
+export function layoutsPaper(boards: readonly BoardLayouts[], saw: PanelSaw, shop: Shop, reader: Reader): Paper {
   const told = tellerTo(reader);
   return {
     title: '',
     blocks: [
       paragraph(told(say.about({ saw: saw.name, kerf: saw.kerf, stages: saw.stages }))),
+      ...milledWords(shop, reader),
       { kind: 'cautions', items: [told(say.caution())] },
       ...boards.flatMap((each) => boardBlocks(each, reader)),
     ],

@@ -113,6 +113,7 @@ hinges:
     opening: 105
     axis-from-edge: 2
     axis-from-front: -1.5
+    price: 1.9
 
 bits: [5, 7, 8, 10, 15, 35]
 
@@ -177,6 +178,9 @@ cup-borers:
 
 panel-saws:
   wall-saw: { kerf: 3, rip: 1200, stages: 2, first: along }
+
+edge-banders:
+  hot-glue: { band: 0.4 to 2, shortest-edge: 140, pre-milling: 1 }
 
 case-clamps:
   frame: { width: 200 to 1400, height: 200 to 2300, depth: 100 to 650 }

@@ -3,6 +3,7 @@ import { Engine } from '../../../shared-core/engine.js';
 import { boreMapScene } from '../../../shared-core/drawing/bore-map/bore-map.js';
 import { toSvg } from '../../../shared-core/drawing/render/svg.js';
 import { SCREEN } from '../../../shared-core/drawing/scene/scene.js';
+import { say as sayCutList } from '../../../shared-core/papers/cut-list/messages.js';
 import { say as sayPrint } from '../../../shared-core/papers/render/messages.js';
 import { offersAt } from '../../../shared-core/service/completion.js';
 import { hintsIn } from '../../../shared-core/service/hints.js';
@@ -36,6 +37,9 @@ export function sayBesideText(): void {
   for (let offset = 0; offset <= job.analysis.text.length; offset += 1) offersAt(job, offset, () => []);
   toSvg(boreMapScene(handMade(), 'left', SCREEN)!);
   // Said under a picture of a PDF, which is not printed here.
+  // Told of few shops.
+  tell(sayCutList.milled({ bander: 'edge-bander', milled: 1000 }), 'mm');
+  tell(sayPrint.contents(), 'mm');
   tell(sayPrint.toScale({ name: 'left', scale: 5 }), 'mm');
   tell(sayPrint.notToScale({ name: 'left' }), 'mm');
 }

@@ -56,6 +56,7 @@ export async function sayCommandLine(): Promise<void> {
 function sayWriting(): void {
   tell(sayPapers.noFont({ font: 'LiberationSans-Regular.ttf' }), 'mm');
   tell(sayPapers.noDisk(), 'mm');
+  tell(sayPapers.fault({ path: 'out', fault: 'forbidden' }), 'mm');
   tell(sayPapers.stopped(), 'mm');
   const stage = { kind: 'layouts', board: 'white-16', index: 0, boards: 2 } as const;
   stageWords({ ...stage, found: null });

@@ -8,6 +8,7 @@ import { costPaper } from '../../../shared-core/papers/cost/paper.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
 import type { Paper, Table } from '../../../shared-core/papers/paper.js';
 import { sheetPrice } from '../../../shared-core/sheets/board-problem.js';
+import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral-text.js';
 import { papersOf } from '../../../shared-core/service.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import { asItIs } from '../../../shared-core/words/told.js';
@@ -85,6 +86,21 @@ describe('cost and time', () => {
       coverSolver,
     )('hardware-list'))!;
     for (const [count, name] of tables(hardware)[0]!.rows) expect(rowsOf(paper)[name!]![0]).toBe(count);
+  });
+
+  test('hinges are one line, whatever their arms and plates, at the price of the shop', async () => {
+    const text = demo('office.carcass.yaml');
+    const shops = { 'yard.shop.yaml': demo('yard.shop.yaml') };
+    const hardware = (await papersOf(analyse(text, shops), coverSolver)('hardware-list'))!;
+    const hinges = tables(hardware)[0]!.rows.filter(([, name]) => name === 'hinge-110');
+    expect(hinges.length).toBeGreaterThan(1);
+    const count = hinges.reduce((sum, [each]) => sum + Number(each), 0);
+    const lines = tables(await costOf(text, shops))[0]!.rows.filter(([name]) => name === 'hinge-110');
+    expect(lines).toEqual([['hinge-110', String(count), '', 'no price', '']]);
+    const priced = NEUTRAL_SHOP_TEXT.replace('    body-depth: 80', '    body-depth: 80\n    price: 3.5');
+    expect(priced).not.toBe(NEUTRAL_SHOP_TEXT);
+    const rows = rowsOf(await costOf(`shop: own.shop.yaml\n${text}`, { 'own.shop.yaml': priced }));
+    expect(rows['hinge-110']!.slice(1, 3)).toEqual(['3.50', (Number(rows['hinge-110']![0]) * 3.5).toFixed(2)]);
   });
 
   test('without prices it tells time alone, without a saw no sheets', async () => {

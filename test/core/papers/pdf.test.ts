@@ -75,7 +75,68 @@ describe('a paper as PDF', () => {
     const placed = pages.map(({ words }) =>
       words.map(({ text }) => text).filter((text) => /^(?:Part|Body) /.test(text)),
     );
-    for (const words of placed) expect(words.at(-1)).toMatch(/^Body/);
+    const begins = placed.findIndex((words) => words.some((text) => text.startsWith('Body')));
+    for (const words of placed.slice(begins)) expect(words.at(-1)).toMatch(/^Body/);
+  });
+
+  test('a long paper lists its parts with their pages, links and bookmarks that lead there', async () => {
+    const blocks = Array.from({ length: 70 }, (_, i): readonly Block<string>[] => [
+      heading(i % 7 === 0 ? 1 : i % 2 === 0 ? 3 : 2, `Teil ${i} – Łódź`),
+      ...Array.from({ length: 1 + (i % 5) * 4 }, (_, n) => paragraph(`Body ${i}.${n}`)),
+    ]).flat();
+    const bytes = await print({ title: 'Parts', blocks: [paragraph('Before all'), ...blocks] });
+    const pages = await readBack(bytes);
+    const pageOf = (text: string, from: number): number =>
+      pages.findIndex(({ words }, page) => page >= from && words.some((word) => word.text === text));
+    const task = getDocument({ data: Uint8Array.from(bytes), verbosity: 0 });
+    const document = await task.promise;
+    type Mark = Awaited<ReturnType<typeof document.getOutline>>[number];
+    const flat = (marks: readonly Mark[]): readonly Mark[] => marks.flatMap((mark) => [mark, ...flat(mark.items)]);
+    const outline = await document.getOutline();
+    const marks = flat(outline);
+    expect(marks.map(({ title }) => title)).toEqual([
+      'Parts',
+      ...Array.from({ length: 70 }, (_, i) => `Teil ${i} – Łódź`),
+    ]);
+    // Parts of the second and the third level are under those before them.
+    expect(outline.map(({ title }) => title)).toEqual([
+      'Parts',
+      ...Array.from({ length: 10 }, (_, i) => `Teil ${i * 7} – Łódź`),
+    ]);
+    const target = async (dest: Mark['dest']): Promise<number> =>
+      document.getPageIndex((dest as [Parameters<typeof document.getPageIndex>[0]])[0]);
+    // The list of parts is over where the first part begins.
+    const begins = pages.findIndex(({ words }) => words.some(({ text }) => text === 'Body 0.0'));
+    expect(begins).toBeGreaterThan(0);
+    for (const { title, dest } of marks.slice(1)) expect(await target(dest), title).toBe(pageOf(title, begins));
+    const listed = pages.slice(0, begins).flatMap(({ words }) => words.map(({ text }) => text));
+    for (const { title, dest } of marks.slice(1)) {
+      const number = Number(/\d+/.exec(title));
+      const isListed = number % 7 === 0 || number % 2 === 1;
+      expect(listed.includes(title), title).toBe(isListed);
+      if (isListed) expect(listed[listed.indexOf(title) + 1]).toBe(String((await target(dest)) + 1));
+    }
+    const links = (await (await document.getPage(1)).getAnnotations()) as readonly { readonly dest: Mark['dest'] }[];
+    expect(links.length).toBeGreaterThan(30);
+    expect(await target(links[0]!.dest)).toBe(begins);
+    await task.destroy();
+    for (const page of pages) expectClear(page);
+  });
+
+  test('columns of long texts share the width, and none pays for the others', async () => {
+    const long = 'word '.repeat(40).trim();
+    const table: Block<string> = { kind: 'table', columns: ['A', 'B', 'C'].map(column), rows: [[long, long, '1']] };
+    const [page] = await readBack(await print({ title: 'T', blocks: [table] }));
+    const lefts = ['A', 'B', 'C'].map((head) => page!.words.find(({ text }) => text === head)!.left);
+    expect(lefts[1]! - lefts[0]!).toBeCloseTo(lefts[2]! - lefts[1]!, 0);
+  });
+
+  test('a drawing that goes on no page at its scale is printed at the next whole one, which it names', async () => {
+    const drawn = handMade();
+    const scenes = drawn.carcass.panels.flatMap(({ key }) => boreMapScene(drawn, key) ?? []);
+    const said = textOf(await readBack(await print(printedBoreMaps([{ name: drawn.name, scenes }], asItIs('Maps')))));
+    expect(said).not.toContain('not to scale');
+    expect(said.match(/ – scale 1:\d+/g)).toHaveLength(scenes.length);
   });
 
   test('an empty paper has one page, and letters that the font lacks stand as a question mark', async () => {

@@ -1,11 +1,14 @@
-import type { PDFDocument } from '@cantoo/pdf-lib';
-import type { Fonts } from './fonts.js';
-import { POINTS_PER_MM } from './fonts.js';
 import type { PageSize } from '../page-size.js';
-import { Pen } from './pen.js';
+import type { Pen } from './pen.js';
 
 /** Millimetres left free about what a page says, for the grip of a printer and for a clip. */
 export const MARGIN = 14;
+
+/** A heading as readers of a PDF list it. */
+export interface Mark {
+  readonly level: 1 | 2 | 3;
+  readonly text: string;
+}
 
 /** A piece of a paper that is never parted by the end of a page. All measures are in millimetres. */
 export interface Piece {
@@ -18,70 +21,55 @@ export interface Piece {
   readonly leads: boolean;
   /** Begins a page of its own. */
   readonly opensPage?: boolean;
+  /** The heading that it is. */
+  readonly mark?: Mark;
   /** Is drawn again at the head of the next page where what follows it is parted: the head of a table. */
   readonly again?: Piece;
 }
 
-/** Fills pages from top to bottom, and opens the next where a piece has no room. */
-export class Flow {
-  readonly #pens: Pen[] = [];
-  #y = 0;
+/** A piece where it stands: its page, counted from 0, and how far down it, in millimetres from its upper edge. */
+export interface Placed {
+  readonly piece: Piece;
+  readonly page: number;
+  readonly y: number;
+}
 
-  readonly #document: PDFDocument;
-  readonly #fonts: Fonts;
-  readonly #size: PageSize;
+/** Room on a page between its margins, in millimetres. */
+export interface Room {
+  readonly width: number;
+  readonly height: number;
+}
 
-  constructor(document: PDFDocument, fonts: Fonts, size: PageSize) {
-    this.#document = document;
-    this.#fonts = fonts;
-    this.#size = size;
-  }
+export const roomOn = ({ width, height }: PageSize): Room => ({
+  width: width - 2 * MARGIN,
+  height: height - 2 * MARGIN - FOOT,
+});
 
-  get width(): number {
-    return this.#size.width - 2 * MARGIN;
-  }
-
-  /** Room from the head to the foot of an empty page. */
-  get height(): number {
-    return this.#size.height - 2 * MARGIN - FOOT;
-  }
-
-  /** How many pages there are. */
-  get pages(): number {
-    return this.#pens.length;
-  }
-
-  pen(page: number): Pen {
-    return this.#pens[page]!;
-  }
-
-  /** Draws pieces one under the other; a piece that leads goes to the next page with what it leads. */
-  add(pieces: readonly Piece[]): void {
-    pieces.forEach((piece, i) => {
-      const group = together(pieces, i);
-      const needed = group.reduce((sum, one) => sum + one.above + one.height, 0);
-      const isFirst = this.#pens.length === 0;
-      if (isFirst || piece.opensPage === true || this.#y + Math.min(needed, this.height) > this.height) {
-        if (isFirst || this.#y > 0) this.open();
-        if (piece.again !== undefined) this.#draw(piece.again);
+/**
+ * Where pieces stand that fill pages from top to bottom, one under the other: the next page is opened where a piece has no room, and
+ * a piece that leads goes there with what it leads.
+ */
+export function placed(pieces: readonly Piece[], room: Room): readonly Placed[] {
+  const found: Placed[] = [];
+  let page = -1;
+  let y = 0;
+  const place = (piece: Piece): void => {
+    const above = y === 0 ? 0 : piece.above;
+    found.push({ piece, page, y: MARGIN + y + above });
+    y += above + piece.height;
+  };
+  pieces.forEach((piece, i) => {
+    const needed = together(pieces, i).reduce((sum, one) => sum + one.above + one.height, 0);
+    if (page < 0 || piece.opensPage === true || y + Math.min(needed, room.height) > room.height) {
+      if (page < 0 || y > 0) {
+        page += 1;
+        y = 0;
       }
-      this.#draw(piece);
-    });
-  }
-
-  /** A new page. */
-  open(): void {
-    const { width, height } = this.#size;
-    const page = this.#document.addPage([width * POINTS_PER_MM, height * POINTS_PER_MM]);
-    this.#pens.push(new Pen(page, this.#fonts));
-    this.#y = 0;
-  }
-
-  #draw(piece: Piece): void {
-    const above = this.#y === 0 ? 0 : piece.above;
-    piece.draw(this.#pens.at(-1)!, MARGIN, MARGIN + this.#y + above);
-    this.#y += above + piece.height;
-  }
+      if (piece.again !== undefined) place(piece.again);
+    }
+    place(piece);
+  });
+  return found;
 }
 
 /** Room at the foot of each page for its number. */

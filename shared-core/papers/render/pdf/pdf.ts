@@ -1,10 +1,12 @@
 import { PDFDocument } from '@cantoo/pdf-lib';
 import type { Block, Heading, Paper } from '../../paper.js';
-import { Flow, MARGIN, type Piece } from './flow.js';
-import { Fonts, type FontFiles } from './fonts.js';
+import { withContents, type ContentsLine } from './contents.js';
+import { MARGIN, placed, roomOn, type Mark, type Piece, type Placed, type Room } from './flow.js';
+import { Fonts, POINTS_PER_MM, type FontFiles } from './fonts.js';
 import type { PageSize } from '../page-size.js';
 import { labelPages } from './label-pages.js';
-import { hex } from './pen.js';
+import { addLink, addOutline } from './outline.js';
+import { hex, Pen } from './pen.js';
 import { piecesOf } from './pieces.js';
 import { TEXT } from './text-pieces.js';
 
@@ -20,7 +22,7 @@ const NO_DATE = new Date(0);
 
 /**
  * A paper as a PDF to be printed: fonts embedded, each part on a page of its own, tables with their heads on every page, page
- * numbers, and bookmarks of its headings. Same paper, same bytes. A drawing is true to its scale where a page has room for it.
+ * numbers, bookmarks of its headings, and of a long paper a list of its parts with their pages. Same paper, same bytes. A drawing is true to its scale where a page has room for it.
  */
 export async function asPdf(
   { title, blocks }: Paper<string>,
@@ -39,23 +41,47 @@ export async function asPdf(
     for (const one of labels) labelPages(document, fonts, one);
     if (document.getPageCount() > 0) return document.save({ useObjectStreams: true });
   }
-  const flow = new Flow(document, fonts, page);
-  flow.add(allPieces(title, blocks, fonts, flow));
-  if (flow.pages === 0) flow.open();
-  for (let index = 0; index < flow.pages; index += 1) {
-    const foot = page.height - MARGIN + 2;
-    const look = { size: TEXT * 0.9, colour: hex('#555555') };
-    const pen = flow.pen(index);
-    const number = `${index + 1} / ${flow.pages}`;
-    const room = flow.width - fonts.width(number, look.size, false) - 6;
-    pen.text(fonts.wrapped(title, look.size, false, room)[0]!, MARGIN, foot, look);
-    pen.text(number, page.width - MARGIN, foot, { ...look, anchor: 'end' });
-  }
+  draw(document, title, allPieces(title, blocks, fonts, roomOn(page)), fonts, page);
   return document.save({ useObjectStreams: true });
 }
 
+/** Places all pieces, then draws them, with what a reader is led by: list of contents, bookmarks, page numbers. */
+function draw(document: PDFDocument, title: string, pieces: readonly Piece[], fonts: Fonts, size: PageSize): void {
+  const room = roomOn(size);
+  let laid = placed(pieces, room);
+  const targetOf = (mark: Mark): Placed => laid.find(({ piece }) => piece.mark === mark)!;
+  laid = placed(
+    withContents(pieces, laid, fonts, room, (mark) => targetOf(mark).page),
+    room,
+  );
+  const pages = Math.max(1, (laid.at(-1)?.page ?? 0) + 1);
+  const pens = Array.from({ length: pages }, () => {
+    const page = document.addPage([size.width * POINTS_PER_MM, size.height * POINTS_PER_MM]);
+    return new Pen(page, fonts);
+  });
+  for (const { piece, page, y } of laid) {
+    piece.draw(pens[page]!, MARGIN, y);
+    if (isContentsLine(piece))
+      addLink(document, page, { x: MARGIN, y, width: room.width, height: piece.height }, targetOf(piece.leadsTo));
+  }
+  addOutline(
+    document,
+    laid.flatMap(({ piece: { mark }, page, y }) => (mark === undefined ? [] : [{ mark, page, y }])),
+  );
+  pens.forEach((pen, index) => {
+    const foot = size.height - MARGIN + 2;
+    const look = { size: TEXT * 0.9, colour: hex('#555555') };
+    const number = `${index + 1} / ${pages}`;
+    const beside = room.width - fonts.width(number, look.size, false) - 6;
+    pen.text(fonts.wrapped(title, look.size, false, beside)[0]!, MARGIN, foot, look);
+    pen.text(number, size.width - MARGIN, foot, { ...look, anchor: 'end' });
+  });
+}
+
+const isContentsLine = (piece: Piece): piece is ContentsLine => 'leadsTo' in piece;
+
 /** What stands under a heading of the third level goes to the next page with it where the page has room for all of it. */
-function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts, flow: Flow): readonly Piece[] {
+function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts, room: Room): readonly Piece[] {
   const [first] = blocks;
   const opens: readonly Block<string>[] =
     title === '' || (first?.kind === 'heading' && first.level === 1)
@@ -65,7 +91,7 @@ function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts
   let group: Piece[] = [];
   const close = (): void => {
     const height = group.reduce((sum, one) => sum + one.above + one.height, 0);
-    const isWhole = height <= flow.height;
+    const isWhole = height <= room.height;
     pieces.push(...group.map((one, i) => (isWhole && i < group.length - 1 ? { ...one, leads: true } : one)));
     group = [];
   };
@@ -75,7 +101,7 @@ function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts
       close();
       grouping = block.level === 3;
     }
-    const made = piecesOf(block, fonts, flow);
+    const made = piecesOf(block, fonts, room);
     if (grouping) group.push(...made);
     else pieces.push(...made);
   }

@@ -2,7 +2,7 @@ import { tell } from '../../../words/message.js';
 import { say } from '../messages.js';
 import { SCALES } from '../../../drawing/scene/scale.js';
 import type { Picture } from '../../paper.js';
-import type { Flow, Piece } from './flow.js';
+import type { Piece, Room } from './flow.js';
 import type { Fonts } from './fonts.js';
 import { hex } from './pen.js';
 import { drawScene } from './scene.js';
@@ -11,25 +11,18 @@ import { TEXT } from './text-pieces.js';
 /** So much larger is a drawing that is true to no scale, where there is room. */
 const LARGER = 1.4;
 
-/** A drawing at its own scale where it goes on the page, else so much smaller; its name and scale stand under it. */
-export function picturePiece(
-  { name, scene }: Picture<string>,
-  fonts: Fonts,
-  room: Pick<Flow, 'width' | 'height'>,
-): Piece {
+/** A drawing at its own scale where it goes on the page, else at the next whole one; its name and scale stand under it. */
+export function picturePiece({ name, scene }: Picture<string>, fonts: Fonts, room: Room): Piece {
   const { frame, scale } = scene;
   const under = TEXT * 2.2;
-  // What is true to no scale may as well be large.
-  const most = SCALES.some((one) => one === scale) ? 1 : LARGER;
-  const shrink = Math.min(
-    most,
-    room.width / (frame.width / scale),
-    (room.height - under - 30) / (frame.height / scale),
-  );
+  const fits = Math.min(room.width / (frame.width / scale), (room.height - under - 30) / (frame.height / scale));
+  const isTrue = SCALES.some((one) => one === scale);
+  // What goes on no page at its own scale goes at the next whole one, so that a rule still reads it.
+  const printed = isTrue ? Math.max(scale, Math.ceil(scale / fits - 1e-9)) : scale;
+  const shrink = isTrue ? scale / printed : Math.min(LARGER, fits);
   const height = (frame.height / scale) * shrink;
   const left = (room.width - (frame.width / scale) * shrink) / 2;
-  const isToScale = shrink === 1 && SCALES.some((one) => one === scale);
-  const words = tell(isToScale ? say.toScale({ name, scale }) : say.notToScale({ name }), 'mm');
+  const words = tell(isTrue ? say.toScale({ name, scale: printed }) : say.notToScale({ name }), 'mm');
   return {
     height: height + under,
     above: 3,

@@ -61,7 +61,10 @@ function rowPiece(
   };
 }
 
-/** As wide as the widest cell where all go on the page; else the widest give way, down to their longest word. */
+/**
+ * As wide as the widest cell where all go on the page; else all that are wider than their longest word by more than some length
+ * give way down to it, the same length for all, so that no one column pays for the others.
+ */
 function columnWidths(rows: readonly (readonly string[])[], fonts: Fonts, width: number): readonly number[] {
   const count = rows[0]?.length ?? 0;
   const room = width - GAP * Math.max(0, count - 1);
@@ -72,24 +75,29 @@ function columnWidths(rows: readonly (readonly string[])[], fonts: Fonts, width:
         of(cells[index] ?? '').map((part) => (part === TICK ? TICK_SIDE : fonts.width(part, SIZE, row === 0))),
       ),
     );
-  const full = Array.from({ length: count }, (_, i) => widest(i, (cell) => [cell]));
   const least = Array.from({ length: count }, (_, i) =>
     Math.min(
       widest(i, (cell) => cell.split(/\s+/)),
       room / count,
     ),
   );
-  const widths = [...full];
-  for (let over = sum(widths) - room; over > 1e-6; over = sum(widths) - room) {
-    const give = widths.map((one, i) => one - least[i]!);
-    const most = Math.max(...give);
-    if (most < 1e-6) return widths.map((one) => (one * room) / sum(widths));
-    const index = give.indexOf(most);
-    // Down to the next widest, so that no one column pays for all.
-    const next = Math.max(0, ...give.filter((one) => one < most - 1e-6));
-    widths[index]! -= Math.min(over, Math.max(most - next, most / 8));
+  const more = least.map((one, i) => Math.max(0, widest(i, (cell) => [cell]) - one));
+  const over = room - sum(least);
+  if (over < 0) return least.map((one) => (one * room) / sum(least));
+  const most = levelOf(more, over);
+  return least.map((one, i) => one + Math.min(more[i]!, most));
+}
+
+/** The length that each may have at the most, so that together they have no more than `room`. */
+function levelOf(lengths: readonly number[], room: number): number {
+  let left = room;
+  let waiting = lengths.length;
+  for (const length of lengths.toSorted((a, b) => a - b)) {
+    if (length * waiting > left) return left / waiting;
+    left -= length;
+    waiting -= 1;
   }
-  return widths;
+  return Infinity;
 }
 
 const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);

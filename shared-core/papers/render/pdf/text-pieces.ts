@@ -6,7 +6,7 @@ import { hex, INK, TICK_SIDE } from './pen.js';
 
 /** Font sizes in millimetres: running text of 9 1/2 points, headings above it. */
 export const TEXT = 3.35;
-const LEAD = 1.38;
+export const LEAD = 1.38;
 const HEADINGS = { 1: 6.4, 2: 4.8, 3: 3.9 } as const;
 const ABOVE = { 1: 8, 2: 6, 3: 4 } as const;
 const NAME_WIDTH = 38;
@@ -31,7 +31,7 @@ export function textPieces(block: TextBlock, fonts: Fonts, width: number): reado
   }
 }
 
-function headingPiece({ level, text, aside }: Heading<string>, fonts: Fonts, width: number): Piece {
+export function headingPiece({ level, text, aside }: Heading<string>, fonts: Fonts, width: number): Piece {
   const size = HEADINGS[level];
   const beside = aside === '' ? 0 : fonts.width(aside, TEXT, false) + 4;
   const isBeside = beside < width / 2;
@@ -43,6 +43,7 @@ function headingPiece({ level, text, aside }: Heading<string>, fonts: Fonts, wid
     above: ABOVE[level],
     leads: true,
     opensPage: level === 1,
+    mark: { level, text },
     draw(pen, x, y) {
       lines.forEach((line, i) => pen.text(line, x, y + (i + 0.8) * size * LEAD, { size, strong: true }));
       const base = y + 0.8 * size * LEAD;
