@@ -139,6 +139,15 @@ describe('a paper as PDF', () => {
     expect(said.match(/ – scale 1:\d+/g)).toHaveLength(scenes.length);
   });
 
+  test('a panel without bores is named among the bore maps, and has no picture', async () => {
+    const drawn = handMade();
+    const [scene, ...others] = drawn.carcass.panels.flatMap(({ key }) => boreMapScene(drawn, key) ?? []);
+    const scenes = [{ ...scene!, table: [], findings: [], notes: scene!.notes.slice(0, 1) }, ...others];
+    const said = textOf(await readBack(await print(printedBoreMaps([{ name: drawn.name, scenes }], asItIs('Maps')))));
+    expect(said.match(/ – scale 1:\d+/g)).toHaveLength(others.length);
+    expect(said).toContain(`Without bores: ${scene!.title} (${scene!.facts[0]!.value}).`);
+  });
+
   test('an empty paper has one page, and letters that the font lacks stand as a question mark', async () => {
     expect(await readBack(await print({ title: '', blocks: [] }))).toHaveLength(1);
     expect(textOf(await readBack(await print({ title: '', blocks: [paragraph('木 box')] })))).toContain('? box');

@@ -71,10 +71,16 @@ export const textOf = (pages: readonly ReadPage[]): string =>
 /** Less than this lies on each other by rounding alone. */
 const TOUCH = 0.15;
 
-/** No text leaves its page, and none lies on another. */
-export function expectClear({ words, width, height }: ReadPage): void {
+/**
+ * No text leaves its page, and none lies on another.
+ * @param of what is printed, to be told where it does
+ */
+export function expectClear({ words, width, height }: ReadPage, of = ''): void {
   const out = words.filter(({ left, right, top, bottom }) => left < 0 || right > width || top < 0 || bottom > height);
-  expect(out.map(({ text }) => text)).toEqual([]);
+  expect(
+    out.map(({ text }) => text),
+    of,
+  ).toEqual([]);
   const clashes = words.flatMap((a, i) =>
     words.slice(i + 1).flatMap((b) => {
       const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
@@ -82,5 +88,5 @@ export function expectClear({ words, width, height }: ReadPage): void {
       return across > TOUCH && down > TOUCH ? [`‘${a.text}’ lies on ‘${b.text}’`] : [];
     }),
   );
-  expect(clashes).toEqual([]);
+  expect(clashes, of).toEqual([]);
 }
