@@ -1,5 +1,5 @@
 // Bundles TypeScript files and runs them under Node, one after the other: `node .build/run.mjs FILE.ts... [-- ARGS...]`.
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { spawnSync } from 'node:child_process';
 import { basename, dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -13,6 +13,19 @@ if (files.length === 0) {
   console.error('usage: node .build/run.mjs FILE.ts... [-- ARGS...]');
   process.exit(2);
 }
+
+// Each source finds its data beside itself, not beside the bundle.
+const besideSource = {
+  name: 'beside-source',
+  setup(build) {
+    build.onLoad({ filter: /\.ts$/ }, ({ path }) => ({
+      loader: 'ts',
+      contents: readFileSync(path, 'utf8')
+        .replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href))
+        .replaceAll('import.meta.dirname', JSON.stringify(dirname(path))),
+    }));
+  },
+};
 
 // Inside the project, so that packages left outside the bundle are found.
 const folder = mkdtempSync(join(root, 'node_modules', '.run-'));
@@ -30,11 +43,7 @@ try {
       packages: 'external',
       sourcemap: 'inline',
       logLevel: 'warning',
-      // A script finds its data beside its source, not beside the bundle.
-      define: {
-        'import.meta.url': JSON.stringify(pathToFileURL(file).href),
-        'import.meta.dirname': JSON.stringify(dirname(file)),
-      },
+      plugins: [besideSource],
     });
     const args = ['--enable-source-maps', outfile, ...words.slice(end + 1)];
     const { status } = spawnSync(process.execPath, args, { stdio: 'inherit' });

@@ -3,6 +3,8 @@ import type { CoverProgram, CoverSolver } from '../shared-core/service.js';
 
 /** Branches after which the best whole solution so far is taken. */
 const MOST_NODES = 2000;
+/** With less time the solver would not come as far as a first solution. */
+const LEAST_SECONDS = 0.2;
 
 /** The covering programs of sheet layouts, solved by HiGHS (an open linear programming library). Loaded when first asked for. */
 export async function coverSolver(): Promise<CoverSolver> {
@@ -20,8 +22,9 @@ export async function coverSolver(): Promise<CoverSolver> {
       }
       return { amounts: amountsOf(program, solution), prices, scarcity };
     },
-    whole(program) {
-      const solution = highs.solve(written(program, true), { mip_max_nodes: MOST_NODES });
+    whole(program, seconds) {
+      const limit = seconds === null ? {} : { time_limit: Math.max(LEAST_SECONDS, seconds) };
+      const solution = highs.solve(written(program, true), { mip_max_nodes: MOST_NODES, ...limit });
       const amounts = amountsOf(program, solution);
       return amounts.every((amount) => Number.isFinite(amount)) && isCovered(program, amounts) ? amounts : null;
     },

@@ -83,6 +83,7 @@ function effortOf(seconds: number | null, { tell, mayImprove }: Meanwhile): Effo
     return {
       rounds: seconds === null ? usual.rounds : Infinity,
       mayGoOn: () => mayImprove() && (seconds === null || performance.now() < until),
+      secondsLeft: () => (seconds === null ? null : (until - performance.now()) / 1000),
       found: (cost, bound) => tell({ ...stage, found: { cost, bound } }),
     };
   };

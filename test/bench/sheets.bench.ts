@@ -57,7 +57,11 @@ async function main(): Promise<void> {
   for (const each of JOBS) {
     const start = performance.now();
     const { ms, result } = timed(() =>
-      planCutting(job(each), solver, 1, { rounds: Infinity, mayGoOn: () => performance.now() - start < LIMIT_MS }),
+      planCutting(job(each), solver, 1, {
+        rounds: Infinity,
+        mayGoOn: () => performance.now() - start < LIMIT_MS,
+        secondsLeft: () => (start + LIMIT_MS - performance.now()) / 1000,
+      }),
     );
     const gap = (100 * (result.cost - result.bound)) / result.bound;
     console.log(

@@ -21,6 +21,9 @@ export interface CoverSolver {
     readonly prices: readonly number[];
     readonly scarcity: readonly number[];
   } | null;
-  /** A good solution in whole amounts; null where none was found with this effort. */
-  whole(program: CoverProgram): readonly number[] | null;
+  /**
+   * A good solution in whole amounts; null where none was found with this effort.
+   * @param seconds the most time that it may take; null for a fixed effort
+   */
+  whole(program: CoverProgram, seconds: number | null): readonly number[] | null;
 }

@@ -12,6 +12,8 @@ export interface Effort {
   readonly rounds: number;
   /** Asked between steps; false ends the search with what there is. */
   readonly mayGoOn: () => boolean;
+  /** Time left for one step of the solver, in seconds; null for as long as it takes, which gives the same plan each time. */
+  readonly secondsLeft?: () => number | null;
   /** Told of the first plan and of each better one, in the smallest coins: what it costs, and what no plan can undercut. */
   readonly found?: (cost: number, bound: number) => void;
 }
@@ -55,7 +57,7 @@ export function planCutting(
   for (let round = 0; round < effort.rounds && !isDone() && effort.mayGoOn(); round += 1) {
     const before = search.best?.cost ?? Infinity;
     search.step(round);
-    if (solver !== null && round % 40 === 39) search.recombine(solver);
+    if (solver !== null && round % 40 === 39) search.recombine(solver, effort.secondsLeft?.() ?? null);
     if ((search.best?.cost ?? Infinity) < before) effort.found?.(search.best!.cost, bound);
   }
   const sheets = (search.best?.patterns ?? []).map((pattern) => layOut(pattern, problem));
@@ -108,9 +110,9 @@ class Search {
   }
 
   /** The patterns of all plans so far, chosen from anew; what is cut too often is left out, the plan then filled up. */
-  recombine(solver: CoverSolver): void {
+  recombine(solver: CoverSolver, seconds: number | null): void {
     const columns = [...this.#patterns.values()].slice(-POOL_LIMIT);
-    const amounts = solver.whole(coverOf(columns, this.wanted));
+    const amounts = solver.whole(coverOf(columns, this.wanted), seconds);
     if (amounts === null) return;
     let left = this.wanted;
     const patterns: SheetPattern[] = [];

@@ -26,6 +26,10 @@ const TABLE: Block<string> = {
   ]),
 };
 
+/** The scale that stands under the drawing of a panel. */
+const scaleOf = (pages: Parameters<typeof textOf>[0], title: string): string =>
+  new RegExp(`${title} – scale 1:(\\d+)`).exec(textOf(pages))![1]!;
+
 describe('a paper as PDF', () => {
   test('has pages of the size asked for, all that the paper says, and the head of a table on each of its pages', async () => {
     for (const page of ['a4', 'letter'] as const) {
@@ -137,6 +141,19 @@ describe('a paper as PDF', () => {
     const said = textOf(await readBack(await print(printedBoreMaps([{ name: drawn.name, scenes }], asItIs('Maps')))));
     expect(said).not.toContain('not to scale');
     expect(said.match(/ – scale 1:\d+/g)).toHaveLength(scenes.length);
+  });
+
+  test('what stands before a picture is never parted from it', async () => {
+    const drawn = handMade();
+    const scenes = drawn.carcass.panels.flatMap(({ key }) => boreMapScene(drawn, key) ?? []);
+    const fill = Array.from({ length: 30 }, (_, i): Block<string> => paragraph(`Before ${i}`));
+    const { blocks } = printedBoreMaps([{ name: drawn.name, scenes: [...scenes, ...scenes] }], asItIs('Maps'));
+    for (let lines = 0; lines < fill.length; lines += 6) {
+      const pages = await readBack(await print({ title: 'Maps', blocks: [...fill.slice(0, lines), ...blocks] }));
+      const of = (title: string): readonly number[] =>
+        pages.flatMap(({ words }, page) => words.flatMap(({ text }) => (text === title ? [page] : [])));
+      for (const { title } of scenes) expect(of(title)).toEqual(of(`${title} – scale 1:${scaleOf(pages, title)}`));
+    }
   });
 
   test('a panel without bores is named among the bore maps, and has no picture', async () => {

@@ -80,7 +80,10 @@ function draw(document: PDFDocument, title: string, pieces: readonly Piece[], fo
 
 const isContentsLine = (piece: Piece): piece is ContentsLine => 'leadsTo' in piece;
 
-/** What stands under a heading of the third level goes to the next page with it where the page has room for all of it. */
+/**
+ * What stands under a heading of the third level goes to the next page with it where a page has room for all of it; where none has,
+ * at least what stands before its picture goes there with the picture.
+ */
 function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts, room: Room): readonly Piece[] {
   const [first] = blocks;
   const opens: readonly Block<string>[] =
@@ -89,11 +92,13 @@ function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts
       : [{ kind: 'heading', level: 1, text: title, aside: '' } satisfies Heading<string>, ...blocks];
   const pieces: Piece[] = [];
   let group: Piece[] = [];
+  let picture = 0;
   const close = (): void => {
     const height = group.reduce((sum, one) => sum + one.above + one.height, 0);
-    const isWhole = height <= room.height;
-    pieces.push(...group.map((one, i) => (isWhole && i < group.length - 1 ? { ...one, leads: true } : one)));
+    const led = height <= room.height ? group.length - 1 : picture;
+    pieces.push(...group.map((one, i) => (i < led ? { ...one, leads: true } : one)));
     group = [];
+    picture = 0;
   };
   let grouping = false;
   for (const block of opens) {
@@ -101,6 +106,7 @@ function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts
       close();
       grouping = block.level === 3;
     }
+    if (block.kind === 'picture' && picture === 0) picture = group.length;
     const made = piecesOf(block, fonts, room);
     if (grouping) group.push(...made);
     else pieces.push(...made);
