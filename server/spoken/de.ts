@@ -41,6 +41,15 @@ const server: TranslationOf<typeof say> = {
   nameOfLines: () => 'Ein Name steht auf einer Zeile.',
   nameNone: () => '„none“ heißt: gar nichts, und kann darum kein Name sein.',
   nameTaken: ({ of, name }) => `${q(name)} gibt es schon (${bare(of)}).`,
+  writePapers: () => 'Werkstattpapiere schreiben',
+  noCode: () =>
+    'Das ist nicht der Code eines Plattenetiketts. Scannen Sie den quadratischen Code eines Etiketts, oder fügen Sie seinen Text ein: FILE#CARCASS/PANEL.',
+  noCodedJob: ({ file, near }) =>
+    near === null
+      ? `Keine Auftragsdatei ${q(file)} ist offen oder liegt in den Ordnern dieses Arbeitsbereichs. Öffnen Sie den Ordner, der sie hat.`
+      : `Keine Auftragsdatei ${q(file)} ist offen oder liegt in den Ordnern dieses Arbeitsbereichs; es gibt ${q(near)}. Öffnen Sie den Ordner, der sie hat.`,
+  noCodedPanel: ({ file, carcass, panel }) =>
+    `${q(file)} hat keine Platte ${q(panel)} in einem Korpus ${q(carcass)} mehr. Das Etikett ist von einem früheren Text des Auftrags.`,
   startedAnew: () => 'Der Server wurde neu gestartet, weil eine Datei ihn am Antworten gehindert hat.',
 };
 

@@ -41,6 +41,15 @@ const server: TranslationOf<typeof say> = {
   nameOfLines: () => 'Un nom tient sur une ligne.',
   nameNone: () => '« none » veut dire : rien du tout, et ne peut donc être un nom.',
   nameTaken: ({ of, name }) => `Il y a déjà ${q(name)} (${bare(of)}).`,
+  writePapers: () => 'Écrire les documents d’atelier',
+  noCode: () =>
+    'Ce n’est pas le code d’une étiquette de panneau. Scannez le code carré d’une étiquette, ou collez son texte : FILE#CARCASS/PANEL.',
+  noCodedJob: ({ file, near }) =>
+    near === null
+      ? `Aucun fichier de travail ${q(file)} n’est ouvert ni dans les dossiers de cet espace. Ouvrez le dossier qui le contient.`
+      : `Aucun fichier de travail ${q(file)} n’est ouvert ni dans les dossiers de cet espace ; il y a ${q(near)}. Ouvrez le dossier qui le contient.`,
+  noCodedPanel: ({ file, carcass, panel }) =>
+    `${q(file)} n’a plus de panneau ${q(panel)} dans un caisson ${q(carcass)}. L’étiquette vient d’un texte antérieur du travail.`,
   startedAnew: () => 'Le serveur a été redémarré, car un fichier l’empêchait de répondre.',
 };
 

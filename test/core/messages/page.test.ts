@@ -134,6 +134,7 @@ const ENGLISH_SO_FAR: readonly string[] = [
   'replay',
   'shared-load',
   'sheet-layouts',
+  'writing-papers',
 ];
 /** Nothing but figures and names. */
 const SAME =
