@@ -1,6 +1,6 @@
-import { price } from '../fittings/price.js';
 import { required, usually } from '../schema/fields.js';
 import { count, length, list, number, record, span } from '../schema/schema.js';
+import { price } from '../fittings/price.js';
 
 /** A hinge whose cup is bored into the door, and whose plate is screwed onto the upright. */
 export const hinge = record('hinge', 'A hinge with a cup in the door and a plate on the side.', {

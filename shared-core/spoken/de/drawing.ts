@@ -239,6 +239,7 @@ export const labels = {
     bandThickness: 'Kantendicke',
     shortestEdge: 'Kürzeste Kante',
     narrowestPanel: 'Schmalste Platte',
+    preMilling: 'Vorher abgefräst',
     width: 'Breite',
     height: 'Höhe',
   },

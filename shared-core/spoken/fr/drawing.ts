@@ -238,6 +238,7 @@ export const labels = {
     bandThickness: 'Épaisseur de bande',
     shortestEdge: 'Chant le plus court',
     narrowestPanel: 'Panneau le plus étroit',
+    preMilling: 'Fraisé avant',
     width: 'Largeur',
     height: 'Hauteur',
   },
