@@ -58,6 +58,7 @@ const NO_WORDS: Readonly<Record<string, string>> = {
   'shared-core/tolerance/joint.ts': 'keys of what strays',
   'shared-core/papers/render/dxf/': 'names of layers, which the programs that read them look for',
   'shared-core/papers/render/pdf/pdf.ts': 'the name of the program',
+  'shared-core/papers/render/pdf/outline.ts': 'names of the PDF format',
   'shared-core/length/': 'units',
   'shared-core/engine/repairs.ts': 'keys of places',
   'client/panels/page.ts': 'marks of HTML',
