@@ -2,8 +2,11 @@ import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Shop } from '../shop/model.js';
 import { hangDoors } from '../hung/hang.js';
+import { runDrawers } from '../hung/slides.js';
 import { boreJoints } from './construction.js';
+import { boreFrontScrews } from './front-screws.js';
 import { boreHinges } from './hinges.js';
+import { boreSlides } from './slides.js';
 import type { Bore, BoreMap, Surface } from './model.js';
 import { layRows, rowBores } from './rows.js';
 
@@ -17,7 +20,9 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
   const rows = layRows(spec, carcass, shop);
   const joints = boreJoints(spec, carcass, shop);
   const holes = rows.flatMap(rowBores);
-  const hung = hangDoors(spec, carcass, shop);
+  const running = runDrawers(carcass);
+  const hung = hangDoors(spec, carcass, shop, running);
+  const hanging = [...boreHinges(hung, holes), ...boreSlides(running, holes), ...boreFrontScrews(running, shop)];
   const order = new Map(carcass.panels.map((panel, index) => [panel.key, index]));
   const byPlace = (a: Bore, b: Bore): number =>
     order.get(a.panel)! - order.get(b.panel)! ||
@@ -25,6 +30,6 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.v - b.v ||
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
-  const bores = [...joints.bores, ...holes, ...boreHinges(hung, holes)].sort(byPlace);
-  return { rows, bores, hung, unused: joints.unused };
+  const bores = [...joints.bores, ...holes, ...hanging].sort(byPlace);
+  return { rows, bores, hung, running, unused: joints.unused };
 }

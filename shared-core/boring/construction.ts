@@ -1,9 +1,9 @@
 import { chosen } from '../carcass/choices.js';
 import type { Interval } from '../carcass/interval.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
-import { sharedDepth } from '../carcass/panel.js';
+import { frontOf, sharedDepth } from '../carcass/panel.js';
 import { toCarcass, toPanel } from '../carcass/pose.js';
-import { roleOf } from '../carcass/roles.js';
+import { isInDrawer, roleOf } from '../carcass/roles.js';
 import type { Located, Place } from '../document/place.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { HoleEntry, PlaceInJoint, Surroundings } from '../fittings/fitting.js';
@@ -18,7 +18,7 @@ import { surroundingsIn, wishIn } from './wish.js';
 type Side = PlaceInJoint['side'];
 type OnSurface = Pick<Bore, 'face' | 'u' | 'v'>;
 
-/** One place of a joint in one of its panels: y from the carcass front, and the text that put it there. */
+/** One place of a joint in one of its panels: y from the carcass front or the upper edge of a drawer, and the text that put it there. */
 interface PlaceOnDepth {
   readonly y: Micrometres;
   readonly place: Place;
@@ -71,9 +71,11 @@ export function boreJoints(
 
   function placesOf(panel: Panel, joint: Joint, overlap: Interval, fitting: Fitting): readonly PlaceOnDepth[] {
     const own = listFor(spec, panel, panels.get(joint.endPanel)!);
-    if (own !== null) return listed(own.list, own.of.key, own.of.pose.origin.y, overlap);
-    if (spec.dowels !== null) return listed(spec.dowels.value, null, overlap.from, overlap);
-    return patternPlaces(line, wishIn(shop, overlap, fitting, joint.stagger)).map((y) => ({ y, place: joint.place }));
+    if (own !== null) return listed(own.list, own.of.key, frontOf(own.of), overlap);
+    if (spec.dowels !== null && !isInDrawer(panel)) return listed(spec.dowels.value, null, overlap.from, overlap);
+    // The shared load is for depths of carcasses; heights of drawers have nothing to do with them.
+    const from = isInDrawer(panel) ? { ...line, shared: null } : line;
+    return patternPlaces(from, wishIn(shop, overlap, fitting, joint.stagger)).map((y) => ({ y, place: joint.place }));
   }
 
   /** What a panel as deep as the face panel would get in its joint with it. */
@@ -120,7 +122,7 @@ function listFor(
  * In the end panel's frame it runs along v through (u, half the thickness); the face panel sees the same line.
  */
 function onSurface(side: Side, y: Micrometres, { joint, face, end }: Boring): OnSurface {
-  const u = y - end.pose.origin.y;
+  const u = y - frontOf(end);
   const t = half(end.thickness);
   if (side === 'end') return { face: joint.end, u, v: t };
   const contact = toCarcass(end.pose, { u, v: joint.end === 'reference-end' ? 0 : end.length, t });

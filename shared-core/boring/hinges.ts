@@ -1,5 +1,6 @@
 import type { HungDoor, HungHinge } from '../hung/model.js';
 import type { Bore } from './model.js';
+import { takesScrew } from './in-row.js';
 
 /**
  * The bores that hinges need: a cup in the door, and the screws of the plate in the upright, both from the hinge's one centre
@@ -28,15 +29,9 @@ function cupOf({ door, hinge: { name, cupDiameter, cupDepth } }: HungDoor, { id,
 
 function platesOf(one: HungDoor, { id, screws }: HungHinge, rows: readonly Bore[]): readonly Bore[] {
   const { upright, face, hinge, door } = one;
-  const takes = (hole: Bore, u: number, v: number): boolean =>
-    hole.panel === upright.key &&
-    (hole.face === face || hole.through) &&
-    hole.u === u &&
-    hole.v === v &&
-    hole.diameter === hinge.plateDiameter &&
-    hole.depth >= hinge.plateDepth;
+  const screw = { panel: upright.key, face, diameter: hinge.plateDiameter, depth: hinge.plateDepth };
   return screws.flatMap(({ u, v }, i): readonly Bore[] =>
-    rows.some((hole) => takes(hole, u, v))
+    rows.some((hole) => takesScrew(hole, { ...screw, u, v }))
       ? []
       : [
           {

@@ -1,8 +1,9 @@
 import { chosen } from '../carcass/choices.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
-import { sharedDepth } from '../carcass/panel.js';
+import { frontOf, sharedDepth } from '../carcass/panel.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { SpindleLine } from '../carcass/spindle-line.js';
+import { isInDrawer } from '../carcass/roles.js';
 import { kindOf } from '../fittings/kinds.js';
 import { half, type Micrometres } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
@@ -26,7 +27,7 @@ export function jointsOffLoad(
       [face, end].some(({ key }) => chosen(spec, key, 'dowels') !== undefined) ||
       chosen(spec, end.key, 'endDowels') !== undefined;
     const overlap = sharedDepth(face, end);
-    if (isListed || overlap === null) return false;
+    if (isListed || isInDrawer(end) || overlap === null) return false;
     const { places, isShared } = choosePlaces(line, wishIn(shop, overlap, joint.fitting, joint.stagger));
     return places.length > 0 && !(isShared && isClear(line, joint, end, places.at(-1)!, shop));
   });
@@ -42,8 +43,8 @@ function isClear(
 ): boolean {
   const anywhere = { side: 'end', index: 0, count: 2, faceThickness: 0, endThickness: 0, depth: null } as const;
   const [hole] = kindOf(fitting).joint.holes(fitting, anywhere, surroundingsIn(shop));
-  const wood = end.pose.origin.y + end.width + half(hole?.diameter ?? 0);
-  const datum = end.pose.origin.y % pitch === 0 ? end.pose.origin.y : 0;
+  const wood = frontOf(end) + end.width + half(hole?.diameter ?? 0);
+  const datum = frontOf(end) % pitch === 0 ? frontOf(end) : 0;
   const load = (stagger ? shared?.beside : shared?.load) ?? [];
   return load.map((k) => first + k * pitch + datum).every((place) => place <= last || place >= wood);
 }

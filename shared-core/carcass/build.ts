@@ -44,8 +44,12 @@ export function buildCarcass(
   const { bays } = layout;
   const joints = buildJoints(new Standing(spec, panels, bays), shop);
   const doors = layout.doors.map(({ key, hung, upright }) => ({ key, hung, upright }));
+  const drawers = layout.drawers.map(({ key, slide, length, left, right, line: at, behind, cause }) => {
+    return { key, slide, length, left, right, line: at, behind, place: cause.place, path: cause.path };
+  });
+  const back = box.back?.how ?? 'none';
   return {
-    carcass: { count: spec.count.value, panels, joints, bays, doors, back: box.back?.how ?? 'none', line },
+    carcass: { count: spec.count.value, panels, joints, bays, doors, drawers, back, line },
     problems: problems.found,
   };
 }

@@ -4,7 +4,7 @@ import type { Located } from '../document/place.js';
 import { wholeOf } from '../job/panel-key.js';
 import { NO_BAND } from '../shop/habits.js';
 import type { Fitting } from '../fittings/kinds.js';
-import type { Band, Board, Shop } from '../shop/model.js';
+import type { Band, Board, Shop, Slide } from '../shop/model.js';
 
 /** 'shelf-1-bay-2' chooses under its own key, and else under 'shelf-1'. */
 function choicesFor(spec: CarcassSpec, key: string): readonly PanelChoice[] {
@@ -57,4 +57,9 @@ export function fittingNamed(shop: Shop, name: string): Fitting {
 export function bandNamed(shop: Shop, name: string): Band | null {
   if (name === NO_BAND) return null;
   return shop.bands.get(name) ?? shop.bands.get(shop.habits.band) ?? null;
+}
+
+/** The slide of a name, the usual one where the shop has none of it; null where it has no slides. */
+export function slideNamed(shop: Shop, name: string): Slide | null {
+  return known(shop.slides, name, shop.habits.slide) ?? null;
 }

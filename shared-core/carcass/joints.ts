@@ -13,6 +13,7 @@ export function buildJoints(standing: Standing, shop: Shop): readonly Joint[] {
 
 /** What one panel chooses as its joint holds for the other too, unless that one chooses for itself. */
 function joint({ spec }: Standing, shop: Shop, { end, at, face, on, stagger }: Meeting): Joint {
+  const usual = roleOf(end).joint?.(spec) ?? spec.joint;
   const [endOwn, faceOwn] = [chosen(spec, end.key, 'joint'), chosen(spec, face.key, 'joint')];
   return {
     id: `${end.key}/${face.key}`,
@@ -20,8 +21,8 @@ function joint({ spec }: Standing, shop: Shop, { end, at, face, on, stagger }: M
     face: on,
     endPanel: end.key,
     end: at,
-    fitting: fittingNamed(shop, (endOwn ?? faceOwn ?? spec.joint).value),
-    faceFitting: fittingNamed(shop, (faceOwn ?? endOwn ?? spec.joint).value),
+    fitting: fittingNamed(shop, (endOwn ?? faceOwn ?? usual).value),
+    faceFitting: fittingNamed(shop, (faceOwn ?? endOwn ?? usual).value),
     stagger,
     place: end.place,
     path: end.path,

@@ -1,6 +1,8 @@
 import { layBays, type PlacedDivider } from './bays.js';
 import type { Box } from './box.js';
-import { placeDoors, type PlacedDoor } from './doors.js';
+import { placeDrawers, type PlacedDrawer } from './drawers/place.js';
+import { placeDoors, placeFixed, type PlacedDoor, type PlacedFront } from './fronts/doors.js';
+import { frontPlaces } from './fronts/places.js';
 import type { Bay } from './model.js';
 import type { Problems } from './problems.js';
 import { placeShelves, type PlacedShelf } from './shelves.js';
@@ -16,8 +18,10 @@ export interface Layout {
   readonly bays: readonly Bay[];
   /** From the bottom up. */
   readonly shelves: { readonly fixed: readonly PlacedShelf[]; readonly loose: readonly PlacedShelf[] };
-  /** From left to right. */
+  /** Bay by bay from the left, from the top down. */
   readonly doors: readonly PlacedDoor[];
+  readonly drawers: readonly PlacedDrawer[];
+  readonly fixedFronts: readonly PlacedFront[];
   /** For what does not find its place. */
   readonly problems: Problems;
 }
@@ -26,5 +30,9 @@ export interface Layout {
 export function layOut(box: Box, line: SpindleLine, problems: Problems): Layout {
   const { dividers, bays } = layBays(box, problems);
   const shelves = placeShelves(box, bays, problems);
-  return { box, line, dividers, bays, shelves, doors: placeDoors(box, bays, problems), problems };
+  const places = frontPlaces(box, bays, problems);
+  const doors = placeDoors(box, places, problems);
+  const drawers = placeDrawers(box, places, shelves.fixed, problems);
+  const fixedFronts = placeFixed(box, places, problems);
+  return { box, line, dividers, bays, shelves, doors, drawers, fixedFronts, problems };
 }

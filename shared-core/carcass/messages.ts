@@ -98,6 +98,51 @@ export const say = messages('size', {
     `An inset door cannot hang before the dividers between ${bays} bays, because they reach to the front. Say with \`bays\` what hangs before each bay, or make the doors overlay ones.`,
   doorBayMissing: ({ asked, bays }: { readonly asked: number; readonly bays: number }) =>
     `The doors of ${asked} bays are listed, but the carcass has ${bays}. List no more than it has, or add a divider.`,
+  frontBayMissing: ({ bay, bays }: { readonly bay: number; readonly bays: number }) =>
+    bays === 1
+      ? `A front cannot stand before bay ${bay}, because the carcass has no dividers. Use bay 1, or add a divider.`
+      : `A front cannot stand before bay ${bay}, because the carcass has ${bays} bays. Use a bay between 1 and ${bays}.`,
+  frontsTooHigh: (
+    {
+      fronts,
+      given,
+      room,
+      left,
+    }: {
+      readonly fronts: number;
+      readonly given: Micrometres;
+      readonly room: Micrometres;
+      readonly left: Micrometres;
+    },
+    show,
+  ) =>
+    `The heights of ${fronts} fronts come to ${show.length(given)} without their gaps, and the room for them is ${show.length(room)} high: ${show.length(Math.max(0, left))} is left for the others. Make one lower, or leave its height out.`,
+  noSlides: () => 'The shop has no slides. Add one to the shop file.',
+  drawerNoDepth: (
+    {
+      drawer,
+      slide,
+      least,
+      room,
+    }: {
+      readonly drawer: string;
+      readonly slide: string;
+      readonly least: Micrometres;
+      readonly room: Micrometres;
+    },
+    show,
+  ) =>
+    `${drawer} finds no slide: the shortest of ${quoted(slide)} is ${show.length(least)} long, and the room behind its front is ${show.length(room)}. Make the carcass deeper, or use another slide.`,
+  drawerNoWidth: (
+    { drawer, bay, taken }: { readonly drawer: string; readonly bay: Micrometres; readonly taken: Micrometres },
+    show,
+  ) =>
+    `${drawer} finds no room between uprights ${show.length(bay)} apart, of which the slides take ${show.length(taken)}. Make the bay wider.`,
+  drawerNoHeight: (
+    { drawer, height, most }: { readonly drawer: string; readonly height: Micrometres; readonly most: Micrometres },
+    show,
+  ) =>
+    `The box of ${drawer} would have to be ${show.length(height)} high, and behind its front, on the pitch, there is room for ${show.length(Math.max(0, most))}. Make the front higher, or the box lower.`,
   doorNoSize: (
     { door, width, height }: { readonly door: string; readonly width: Micrometres; readonly height: Micrometres },
     show,

@@ -2,7 +2,7 @@ import type { Path, Place } from '../document/place.js';
 import type { Micrometres } from '../length/units.js';
 import type { BackHow, EdgeName } from '../job/model.js';
 import type { Fitting } from '../fittings/kinds.js';
-import type { Band, Board, Hand } from '../shop/model.js';
+import type { Band, Board, Hand, Slide, SlideLength } from '../shop/model.js';
 import type { SpindleLine } from './spindle-line.js';
 
 /** The parts that a panel can play. */
@@ -17,7 +17,13 @@ export type PanelRole =
   | 'loose-shelf'
   | 'back'
   | 'plinth'
-  | 'door';
+  | 'door'
+  | 'drawer-front'
+  | 'fixed-front'
+  | 'drawer-side'
+  | 'drawer-box-front'
+  | 'drawer-back'
+  | 'drawer-bottom';
 
 /** An axis of the carcass frame with its direction. x to the right, y to the back, z up. */
 export type Axis = '+x' | '-x' | '+y' | '-y' | '+z' | '-z';
@@ -41,7 +47,7 @@ export interface Pose {
   readonly t: Axis;
 }
 
-/** A groove or rebate for the back, on the inside face, over the whole length unless `along` says otherwise. */
+/** A groove or rebate for the back, or for the bottom of a drawer, on the inside face, over the whole length unless `along` says otherwise. */
 export interface Groove {
   /** A rebate runs out of the back edge. */
   readonly kind: 'groove' | 'rebate';
@@ -54,7 +60,7 @@ export interface Groove {
 }
 
 export interface Panel {
-  /** Unique in the carcass: left, right, bottom, top, rail-front, rail-back, divider-1, shelf-1[-bay-2], loose-1[-bay-2], back, plinth, door-1. */
+  /** Unique in the carcass: left, right, bottom, top, rail-front, rail-back, divider-1, shelf-1[-bay-2], loose-1[-bay-2], back, plinth, door-1, drawer-1-left. */
   readonly key: string;
   readonly role: PanelRole;
   /** Finished size, bands included: length along v, width along u, thickness along t. */
@@ -112,6 +118,24 @@ export interface Door {
   readonly upright: string;
 }
 
+/** A drawer, closed: what it runs on, and between which uprights. */
+export interface Drawer {
+  /** 'drawer-1': the beginning of the keys of its panels. */
+  readonly key: string;
+  readonly slide: Slide;
+  readonly length: SlideLength;
+  /** The keys of the uprights beside it. */
+  readonly left: string;
+  readonly right: string;
+  /** Height of the line of its screws in the uprights, in the carcass frame. */
+  readonly line: Micrometres;
+  /** How far back the closed front reaches into the carcass; 0 for one before it. */
+  readonly behind: Micrometres;
+  /** The text that asks for it. */
+  readonly place: Place;
+  readonly path: Path;
+}
+
 export interface Carcass {
   /** How many equal ones are made. */
   readonly count: number;
@@ -119,8 +143,10 @@ export interface Carcass {
   readonly joints: readonly Joint[];
   /** From the left. */
   readonly bays: readonly Bay[];
-  /** From the left. */
+  /** Bay by bay from the left, from the top down. */
   readonly doors: readonly Door[];
+  /** In the same order. */
+  readonly drawers: readonly Drawer[];
   readonly back: BackHow;
   /** What its construction bores are placed on. */
   readonly line: SpindleLine;

@@ -6,6 +6,7 @@ import { preMillingFor } from '../shop/pre-milling.js';
 import type { Box } from './box.js';
 import { bandNamed, chosenBand } from './choices.js';
 import { shared, type Interval } from './interval.js';
+import { alongAxis } from './pose.js';
 import type { Groove, Panel, Pose, PanelRole } from './model.js';
 
 /** A panel before its bands are known. */
@@ -69,11 +70,16 @@ export function clearDepth(panel: Panel): Micrometres {
   return Math.min(panel.width, ...panel.grooves.map((groove) => groove.from));
 }
 
-/** Where two panels stand side by side along the depth of the carcass, in front of the groove of either; null: nowhere. */
+/**
+ * How far the front edge of a panel stands behind the line that the joints of its box are counted from: the front of the
+ * carcass; of a drawer, whose pieces are set out from above, the upper edge that they share.
+ */
+export function frontOf({ pose }: Pick<Panel, 'pose'>): Micrometres {
+  return alongAxis(pose.u) === 'y' ? pose.origin.y : 0;
+}
+
+/** Where two panels stand side by side, counted from that line, in front of the groove of either; null: nowhere. */
 export function sharedDepth(a: Panel, b: Panel): Interval | null {
-  const run = (panel: Panel): Interval => ({
-    from: panel.pose.origin.y,
-    to: panel.pose.origin.y + clearDepth(panel),
-  });
+  const run = (panel: Panel): Interval => ({ from: frontOf(panel), to: frontOf(panel) + clearDepth(panel) });
   return shared(run(a), run(b));
 }

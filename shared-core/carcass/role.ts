@@ -20,7 +20,7 @@ export interface Role {
    */
   readonly rows: 'set-grid' | 'keep-to-grid' | 'none';
   /** Whether it is one of the panels that the box is pressed together from; a plinth stands under it, a door hangs before it. */
-  readonly belongs: 'to-box' | 'under-box' | 'before-box';
+  readonly belongs: 'to-box' | 'under-box' | 'before-box' | 'in-drawer';
   /** The face that a fitting is put in from, so that it does not show. */
   readonly hiddenFace: 'inside' | 'outside';
   /** What its long edges are called: `front` is the one that bores are counted from. */
@@ -38,6 +38,8 @@ export interface Role {
   readonly sizes: Readonly<Record<'length' | 'width', SizeGivenBy>>;
   /** What of the job says their board and their bands, where it is not the carcass itself. */
   readonly materials?: (spec: CarcassSpec) => Materials;
+  /** What of the job names the fitting of its joints, where it is not the carcass itself. */
+  readonly joint?: (spec: CarcassSpec) => Located<string>;
   /** The panels of this role that a carcass has. One that cannot stand is left out, and the problem told. */
   readonly outlines: (layout: Layout) => readonly Outline[];
   /** Where ends meet faces on account of one such panel: of every two roles that meet, one tells it. */

@@ -2,9 +2,11 @@ import { LYING_ENDS, UPRIGHT_ENDS, type EndName, type LongEdge } from '../words/
 import type { Told } from '../words/told.js';
 import type { Panel, PanelRole } from './model.js';
 import type { Materials, Role } from './role.js';
+import { keysOfKind } from './fronts/asked.js';
 import { back } from './roles/back.js';
 import { divider } from './roles/divider.js';
-import { door } from './roles/door.js';
+import { drawerBack, drawerBottom, drawerBoxFront, drawerSide } from './roles/drawers.js';
+import { door, drawerFront, fixedFront } from './roles/fronts.js';
 import { bottom, top } from './roles/horizontals.js';
 import { plinth } from './roles/plinth.js';
 import { rail } from './roles/rail.js';
@@ -28,6 +30,12 @@ export const ROLES = {
   back,
   plinth,
   door,
+  'drawer-front': drawerFront,
+  'fixed-front': fixedFront,
+  'drawer-side': drawerSide,
+  'drawer-box-front': drawerBoxFront,
+  'drawer-back': drawerBack,
+  'drawer-bottom': drawerBottom,
 } satisfies Readonly<Record<PanelRole, Role>>;
 
 /** What is known of the part that a panel plays. */
@@ -43,6 +51,11 @@ export function isUpright(panel: Pick<Panel, 'role'>): boolean {
 /** Whether it is one of the panels that the box is pressed together from. */
 export function isOfBox(panel: Pick<Panel, 'role'>): boolean {
   return roleOf(panel).belongs === 'to-box';
+}
+
+/** Whether it is a piece of a drawer’s box. */
+export function isInDrawer(panel: Pick<Panel, 'role'>): boolean {
+  return roleOf(panel).belongs === 'in-drawer';
 }
 
 /** Whether it is one of the two outer uprights, whose rows set the pitch grid. */
@@ -67,5 +80,6 @@ export function endNamed(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far
 
 /** The keys that `panels` of a carcass may have, in the order of its panels. */
 export function panelKeys(spec: CarcassSpec): readonly string[] {
-  return Object.values<Role>(ROLES).flatMap(({ names }) => names(spec));
+  const keys = Object.values<Role>(ROLES).flatMap(({ names }) => names(spec));
+  return [...keys, ...keysOfKind(spec, 'drawer')];
 }

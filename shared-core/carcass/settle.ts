@@ -7,7 +7,7 @@ import type { Shop } from '../shop/model.js';
 import { sizeOfKind } from '../shop/habits.js';
 import { measureBox, type Box } from './box.js';
 import { boardFor, boardNamed } from './choices.js';
-import { insetBefore } from './doors.js';
+import { insetBefore } from './fronts/asked.js';
 import { extent, type Interval } from './interval.js';
 import { say } from './messages.js';
 import { Problems, type Problem } from './problems.js';
@@ -66,6 +66,12 @@ function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
   const sized = (height: Micrometres, rowOffset: Micrometres): CarcassSpec => ({
     ...job,
     doors: { ...job.doors, board: job.doors.board ?? job.board, band: job.doors.band ?? job.band },
+    drawers: {
+      ...job.drawers,
+      board: job.drawers.board ?? job.board,
+      band: job.drawers.band ?? job.band,
+      joint: job.drawers.joint ?? job.joint,
+    },
     height: job.height ?? unwritten(height, 'height'),
     rowOffset: job.rowOffset ?? unwritten(rowOffset, 'row-offset'),
     dividers: [],

@@ -4,7 +4,7 @@ import type { Micrometres } from '../length/units.js';
 import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
-import { insetBefore } from './doors.js';
+import { insetBefore } from './fronts/asked.js';
 import { extent, overlaps, within, type Interval } from './interval.js';
 import { say } from './messages.js';
 import type { Bay, Point3 } from './model.js';

@@ -25,7 +25,14 @@ export interface DoorsSpec extends Omit<JobCarcass['doors'], 'board' | 'band'> {
   readonly band: Located<string>;
 }
 
-type Settled = 'height' | 'rowOffset' | 'doors' | 'dividers' | 'fixedShelves' | 'looseShelves' | 'note';
+/** The drawers, with their board, band and joint. */
+export interface DrawersSpec extends Omit<JobCarcass['drawers'], 'board' | 'band' | 'joint'> {
+  readonly board: Located<string>;
+  readonly band: Located<string>;
+  readonly joint: Located<string>;
+}
+
+type Settled = 'height' | 'rowOffset' | 'doors' | 'drawers' | 'dividers' | 'fixedShelves' | 'looseShelves' | 'note';
 
 /**
  * One carcass with everything settled that its panels are made from: what the job asks for, and what follows from sizes.
@@ -36,6 +43,7 @@ export interface CarcassSpec extends Omit<JobCarcass, Settled> {
   /** From the reference end of the side; half the nominal thickness of the side's board by default. */
   readonly rowOffset: Located<Micrometres>;
   readonly doors: DoorsSpec;
+  readonly drawers: DrawersSpec;
   readonly dividers: readonly DividerSpec[];
   readonly fixedShelves: readonly ShelfSpec[];
   readonly looseShelves: readonly ShelfSpec[];

@@ -87,13 +87,14 @@ export function brokenShop(
 
 function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
   if (unread === undefined) return [];
-  const plain = (sort: 'board' | 'band' | 'hinge', names: Iterable<string>): readonly UnreadName[] =>
+  const plain = (sort: 'board' | 'band' | 'hinge' | 'slide', names: Iterable<string>): readonly UnreadName[] =>
     [...names].map((name) => ({ sort, name }));
   return [
     ...plain('board', unread.boards),
     ...plain('band', unread.bands),
     ...[...unread.fittings].map(([name, kind]): UnreadName => ({ sort: 'fitting', kind, name })),
     ...plain('hinge', unread.hinges),
+    ...plain('slide', unread.slides),
     ...[...unread.machines].map(([name, kind]): UnreadName => ({ sort: 'machine', kind, name })),
   ];
 }

@@ -3,7 +3,7 @@ import { isRow, purposeOf } from '../fittings/purposes.js';
 import type { Path } from '../document/place.js';
 import { reachAt, type Circumstance } from '../job/reach.js';
 import { means } from '../job/panel-key.js';
-import { doorKeys } from '../carcass/doors.js';
+import { doorKeys, hasFronts, keysOfKind, stacksAsked } from '../carcass/fronts/asked.js';
 import { roleOf } from '../carcass/roles.js';
 import type { CarcassContext } from './rule.js';
 
@@ -27,13 +27,12 @@ const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string)
     boring.hung.some(({ hinges, upright }) => hinges.length > 0 && isMeant(upright.key)),
   'rear-rows': ({ boring }, isMeant) => boring.rows.some(({ panel, line }) => line === 'rear' && isMeant(panel)),
   doors: ({ spec }) => doorKeys(spec).length > 0,
-  'overlay-doors': ({ spec }) => doorKeys(spec).length > 0 && spec.doors.how.value === 'overlay',
-  'door-gaps': ({ spec }) => {
-    const { how, bays } = spec.doors;
-    const count = doorKeys(spec).length;
-    return count > 1 || (count > 0 && (how.value === 'inset' || (bays !== null && spec.dividers.length > 0)));
-  },
-  'whole-front': ({ spec }) => spec.doors.bays === null,
+  fronts: ({ spec }) => hasFronts(spec),
+  'overlay-fronts': ({ spec }) => hasFronts(spec) && spec.doors.how.value === 'overlay',
+  'front-gaps': ({ spec }) => hasFronts(spec) && (spec.doors.how.value === 'inset' || hasNeighbours(spec)),
+  'whole-front': ({ spec }) => spec.doors.bays === null && spec.fronts === null,
+  'no-fronts': ({ spec }) => spec.fronts === null,
+  drawers: ({ spec }) => keysOfKind(spec, 'drawer').length > 0,
   upright: ({ carcass }, isMeant) =>
     carcass.panels.some((panel) => isMeant(panel.key) && roleOf(panel).rows !== 'none'),
   joined: ({ carcass }, isMeant) =>
@@ -44,6 +43,15 @@ const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string)
   'deep-in-end': ({ boring }, isMeant) =>
     boring.bores.some((bore) => isMeant(bore.panel) && !isFace(bore.face) && hasDepth(bore)),
 };
+
+/** Whether two fronts stand beside each other: two doors of a pair, one over the other, or before two bays. */
+function hasNeighbours(spec: Made['spec']): boolean {
+  const stacks = stacksAsked(spec);
+  return (
+    stacks.some(({ fronts }) => fronts.length > 1 || fronts.some(({ kind }) => kind === 'pair')) ||
+    (stacks.some(({ bay }) => bay !== null) && spec.dividers.length > 0)
+  );
+}
 
 const hasHinges = ({ hung }: Made['boring']): boolean => hung.some(({ hinges }) => hinges.length > 0);
 

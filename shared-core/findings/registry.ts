@@ -15,10 +15,14 @@ import { breakThrough } from './rules/break-through.js';
 import { cannotBeBored } from './rules/cannot-be-bored.js';
 import { clampMissesPanel } from './rules/clamp-misses-panel.js';
 import { clampTooSmall } from './rules/clamp-too-small.js';
+import { drawerLowerThanSlide } from './rules/drawer-lower-than-slide.js';
+import { drawerMeetsShelf } from './rules/drawer-meets-shelf.js';
+import { doorSwingMeets } from './rules/door-swing-meets.js';
 import { dowelDepths } from './rules/dowel-depths.js';
 import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
 import { dowelsUnmatched } from './rules/dowels-unmatched.js';
 import { fittingUnknown } from './rules/fitting-unknown.js';
+import { frontsLeaveOpen } from './rules/fronts-leave-open.js';
 import { hingeOutOfReach } from './rules/hinge-out-of-reach.js';
 import { hingeUnknown } from './rules/hinge-unknown.js';
 import { hingeWithoutRoom } from './rules/hinge-without-room.js';
@@ -38,6 +42,8 @@ import { rowUnbalanced } from './rules/row-unbalanced.js';
 import { screwsHidden } from './rules/screws-hidden.js';
 import { shelfOffGrid } from './rules/shelf-off-grid.js';
 import { shelfPastStop } from './rules/shelf-past-stop.js';
+import { slideBesideRow } from './rules/slide-beside-row.js';
+import { slideUnknown } from './rules/slide-unknown.js';
 import { boreWithoutMate } from './rules/bore-without-mate.js';
 import { rowsNotOpposite } from './rules/rows-not-opposite.js';
 import { valueUnused } from './rules/value-unused.js';
@@ -49,6 +55,7 @@ export const rules: readonly CarcassRule[] = [
   bandUnknown,
   fittingUnknown,
   hingeUnknown,
+  slideUnknown,
   machineUnknown,
   rowPastReach,
   rowDistance,
@@ -67,6 +74,10 @@ export const rules: readonly CarcassRule[] = [
   screwsHidden,
   hingeOutOfReach,
   hingeWithoutRoom,
+  doorSwingMeets,
+  frontsLeaveOpen,
+  drawerMeetsShelf,
+  drawerLowerThanSlide,
   boresCollide,
   boreInGroove,
   breakThrough,
@@ -82,6 +93,7 @@ export const rules: readonly CarcassRule[] = [
   cannotBeBored,
   boreWithoutMate,
   rowsNotOpposite,
+  slideBesideRow,
   planReplayDiffers,
   misfitPastLimit,
   valueUnused,

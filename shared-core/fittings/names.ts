@@ -3,4 +3,18 @@ export type FittingKind = 'dowel' | 'screw' | 'cam';
 
 /** What a bore is for. */
 export type BorePurpose =
-  'dowel' | 'clearance' | 'recess' | 'pilot' | 'cam' | 'cam-bolt' | 'cam-stud' | 'row' | 'cup' | 'plate' | 'spare';
+  | 'dowel'
+  | 'clearance'
+  | 'recess'
+  | 'pilot'
+  | 'cam'
+  | 'cam-bolt'
+  | 'cam-stud'
+  | 'row'
+  | 'cup'
+  | 'plate'
+  | 'slide'
+  | 'slide-in-box'
+  | 'front-clearance'
+  | 'front-pilot'
+  | 'spare';

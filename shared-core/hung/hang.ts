@@ -2,18 +2,19 @@ import { gridOn } from '../carcass/grid.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { overlaps } from '../carcass/interval.js';
 import { extentsOf, toPanel, type Extents } from '../carcass/pose.js';
-import { isOfBox } from '../carcass/roles.js';
+import { isInDrawer, isOfBox } from '../carcass/roles.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import { placeAt, type GridLine } from '../length/grid.js';
 import { half, type Micrometres } from '../length/units.js';
 import { NO_HINGE } from '../shop/habits.js';
 import type { CupBorer, Hinge, Shop } from '../shop/model.js';
-import type { HungDoor, HungHinge, OnFace, Reach } from './model.js';
+import type { HungDoor, HungHinge, OnFace, Reach, RunningDrawer } from './model.js';
 import { reachFor } from './reach.js';
 
 /** A hinge before its place in the height is known. */
 interface Hanging {
   readonly carcass: Carcass;
+  readonly running: readonly RunningDrawer[];
   readonly shop: Shop;
   readonly door: Panel;
   readonly upright: Panel;
@@ -32,7 +33,12 @@ interface Hanging {
  * row where there is one: the outer ones as near as can be to the usual distance from the ends of the door, those between
  * evenly spread, each moved on by whole pitches where something stands in its room.
  */
-export function hangDoors(spec: CarcassSpec, carcass: Carcass, shop: Shop): readonly HungDoor[] {
+export function hangDoors(
+  spec: CarcassSpec,
+  carcass: Carcass,
+  shop: Shop,
+  running: readonly RunningDrawer[],
+): readonly HungDoor[] {
   const hinge = hingeNamed(shop, spec.doors.hinge.value);
   if (hinge === null) return [];
   const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
@@ -47,7 +53,7 @@ export function hangDoors(spec: CarcassSpec, carcass: Carcass, shop: Shop): read
     const wanted = 2 + shop.habits.hingesByHeight.filter((height) => door.length > height).length;
     const behind = Math.max(0, extentsOf(door).y.to);
     const grid = gridOn(spec, carcass, shop, upright);
-    const hanging = { carcass, shop, door, upright, face, hinge, sign, grid, behind } as const;
+    const hanging = { carcass, running, shop, door, upright, face, hinge, sign, grid, behind } as const;
     const hinges = reach === null ? [] : placeHinges({ ...hanging, reach }, wanted, hung);
     hung.push({ door, upright, face, hinge, overlay, reach, wanted, hinges });
   }
@@ -135,25 +141,48 @@ interface Other {
   readonly hinge: HungHinge;
 }
 
-/** The panel or the hinge that stands in the room of a hinge, or whose screws would meet its own in the upright. */
+/** Screws in the face of an upright. */
+interface Screwed {
+  readonly upright: Panel;
+  readonly face: HungDoor['face'];
+  readonly holes: readonly OnFace[];
+  readonly diameter: Micrometres;
+  readonly depth: Micrometres;
+}
+
+const screwsOf = ({ one: { upright, face, hinge }, hinge: { screws } }: Other): Screwed => ({
+  upright,
+  face,
+  holes: screws,
+  diameter: hinge.plateDiameter,
+  depth: hinge.plateDepth,
+});
+
+/** The panel, the drawer or the hinge that stands in the room of a hinge, or whose screws would meet its own in the upright. */
 function inTheWay(
-  { carcass, shop, upright, face, hinge }: Hanging,
+  { carcass, running, shop, upright, face, hinge }: Hanging,
   at: HungHinge,
   others: readonly Other[],
 ): string | null {
-  const panel = carcass.panels.find((one) => isOfBox(one) && one.key !== upright.key && meet(extentsOf(one), at.body));
+  const panel = carcass.panels.find(
+    (one) => (isOfBox(one) || isInDrawer(one)) && one.key !== upright.key && meet(extentsOf(one), at.body),
+  );
   if (panel !== undefined) return panel.key;
+  const slide = running.find(({ slides }) => slides.some(({ body }) => meet(body, at.body)));
+  if (slide !== undefined) return slide.drawer.key;
   const { leastWall } = shop.habits;
-  const screwsMeet = (other: Other): boolean => {
-    if (other.one.upright.key !== upright.key) return false;
-    const isThrough = hinge.plateDepth + other.one.hinge.plateDepth + leastWall > upright.thickness;
-    if (other.one.face !== face && !isThrough) return false;
-    const clear = half(hinge.plateDiameter) + half(other.one.hinge.plateDiameter) + leastWall;
-    return at.screws.some((a) =>
-      other.hinge.screws.some((b) => Math.abs(a.u - b.u) < clear && Math.abs(a.v - b.v) < clear),
-    );
+  const meetsScrews = (on: Screwed): boolean => {
+    if (on.upright.key !== upright.key) return false;
+    const isThrough = hinge.plateDepth + on.depth + leastWall > upright.thickness;
+    if (on.face !== face && !isThrough) return false;
+    const clear = half(hinge.plateDiameter) + half(on.diameter) + leastWall;
+    return at.screws.some((a) => on.holes.some((b) => Math.abs(a.u - b.u) < clear && Math.abs(a.v - b.v) < clear));
   };
-  return others.find((other) => meet(other.hinge.body, at.body) || screwsMeet(other))?.hinge.id ?? null;
+  const ofSlides = running.find(({ drawer: { slide: one }, slides }) =>
+    slides.some((side) => meetsScrews({ ...side, ...one })),
+  );
+  if (ofSlides !== undefined) return ofSlides.drawer.key;
+  return others.find((other) => meet(other.hinge.body, at.body) || meetsScrews(screwsOf(other)))?.hinge.id ?? null;
 }
 
 function meet(a: Extents, b: Extents): boolean {

@@ -1,7 +1,7 @@
-import type { Panel } from '../carcass/model.js';
+import type { Drawer, Panel } from '../carcass/model.js';
 import type { Extents } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
-import type { Hinge } from '../shop/model.js';
+import type { Hand, Hinge } from '../shop/model.js';
 
 /** How a hinge is put together so that the door covers what it is to cover. */
 export interface Reach {
@@ -48,4 +48,28 @@ export interface HungDoor {
   readonly wanted: number;
   /** From the bottom up; fewer than are wanted where the pitch has no places for more. */
   readonly hinges: readonly HungHinge[];
+}
+
+/** One of the two slides of a drawer. */
+export interface SlideAt {
+  readonly hand: Hand;
+  readonly upright: Panel;
+  /** The face of the upright that it is screwed to. */
+  readonly face: 'inside' | 'outside';
+  /** Where its screws stand there. */
+  readonly holes: readonly OnFace[];
+  /** The side of the drawer that it carries, and where its screws stand on the outside face of that. */
+  readonly side: Panel;
+  readonly boxHoles: readonly OnFace[];
+  /** The room that it takes with the drawer shut, in the carcass frame. */
+  readonly body: Extents;
+}
+
+/** A drawer on its slides. */
+export interface RunningDrawer {
+  readonly drawer: Drawer;
+  readonly front: Panel;
+  readonly boxFront: Panel;
+  /** The left one, then the right one. */
+  readonly slides: readonly SlideAt[];
 }

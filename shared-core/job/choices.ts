@@ -4,5 +4,7 @@ export type RowChoice = 'none' | 'front' | 'both';
 export type TopHow = 'between' | 'over' | 'rails';
 export type BottomHow = 'between' | 'under';
 export type HungWord = 'none' | 'left' | 'right' | 'pair';
+export type FrontWord = 'drawer' | 'left' | 'right' | 'pair' | 'fixed' | 'open';
+export type DrawerBottom = 'grooved' | 'applied';
 export type DoorHow = 'overlay' | 'inset';
 export type EdgeName = 'front' | 'back' | 'reference-end' | 'far-end';

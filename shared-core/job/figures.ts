@@ -14,16 +14,21 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     some?.as === 'list' ? some.items.map(({ value }) => value) : [],
   );
   const parts = [...listed, ...panels];
-  const boards = [carcass.board, carcass.doors.board, ...parts.map(({ board }) => board)].map(
+  const boards = [carcass.board, carcass.doors.board, carcass.drawers.board, ...parts.map(({ board }) => board)].map(
     (one) => one?.value ?? carcass.board.value,
   );
-  const backs = carcass.back.how.value === 'none' ? [] : [carcass.back.board.value];
+  const backs = [carcass.drawers.bottomBoard, ...(carcass.back.how.value === 'none' ? [] : [carcass.back.board])].map(
+    ({ value }) => value,
+  );
   const bands = [
     carcass.band,
     carcass.doors.band ?? carcass.band,
+    carcass.drawers.band ?? carcass.band,
     ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {})),
   ].map(({ value }) => value);
-  const fittings = [carcass.joint, ...panels.map(({ joint }) => joint)].map((one) => one?.value ?? carcass.joint.value);
+  const fittings = [carcass.joint, carcass.drawers.joint, ...panels.map(({ joint }) => joint)].map(
+    (one) => one?.value ?? carcass.joint.value,
+  );
   const companions = fittings.flatMap((name) => {
     const fitting = shop.fittings.get(name);
     return fitting === undefined ? [] : companionsOf(fitting);
@@ -41,6 +46,7 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     [carcass.doors.hinge.value]
       .filter((name) => name !== NO_HINGE)
       .every(have(shop.hinges, unread?.hinges, habits.hinge)) &&
+    have(shop.slides, unread?.slides, habits.slide)(carcass.drawers.slide.value) &&
     [...fittings, ...companions].every(have(shop.fittings, unread?.fittings, habits.joint))
   );
 }

@@ -7,7 +7,7 @@ import { usuallyHasRails } from '../shop/usual-top.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import { USUAL_BACK } from '../shop/back.js';
-import type { BackHow, BottomHow, DoorHow, HungWord, RowChoice, TopHow } from './choices.js';
+import type { BackHow, BottomHow, DoorHow, DrawerBottom, HungWord, RowChoice, TopHow } from './choices.js';
 import type { carcassSchema } from './schema.js';
 
 // What a carcass has where nobody writes a key: the one table that the reading fills in from and that hovers tell.
@@ -136,6 +136,7 @@ export const leftOutMessages = messages('left-out', {
   usualBand: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual band.`,
   usualFitting: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual fitting.`,
   usualHinge: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual hinge.`,
+  usualSlide: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual slide.`,
   usualMachine: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual machine.`,
   usualMachines: () => 'When left out: the shop’s usual machines.',
   halfSide: () => 'When left out: half the nominal thickness of the side.',
@@ -143,6 +144,10 @@ export const leftOutMessages = messages('left-out', {
   bySpindles: () => 'When left out: the places that the spindles of the shop’s vertical head give.',
   everyBay: () => 'When left out: one in every bay.',
   hungBefore: () => 'When left out: what `hung` says, before the whole front.',
+  asDoorsSay: () => 'When left out: what `doors` says.',
+  asHighAsFits: () => 'When left out: as high as its place allows.',
+  usualDrawers: () => 'When left out: the shop’s usual slide, and the board, the band and the joint of the carcass.',
+  fittingOfCarcass: () => 'When left out: the fitting of the carcass.',
   bandOfCarcass: () => 'When left out: the band of the carcass.',
   boardOfCarcass: () => 'When left out: the board of the carcass.',
   asCarcass: () => 'When left out: as in the rest of the carcass.',
@@ -159,6 +164,10 @@ const machine = (use: keyof Habits['machines']): Maybe<string> =>
 const boardOfCarcass = workedOut(
   (): string | null => null,
   () => say.boardOfCarcass(),
+);
+const bandOfCarcass = workedOut(
+  (): string | null => null,
+  () => say.bandOfCarcass(),
 );
 const shelf = (setback: (usage: Usage) => Micrometres) =>
   ({
@@ -271,10 +280,7 @@ export const LEFT_OUT = {
         (word) => say.word({ word }),
       ),
       board: boardOfCarcass,
-      band: workedOut(
-        (): string | null => null,
-        () => say.bandOfCarcass(),
-      ),
+      band: bandOfCarcass,
       hinge: usual(
         ({ habits }) => habits.hinge,
         (name) => say.usualHinge({ name }),
@@ -286,6 +292,31 @@ export const LEFT_OUT = {
       buffer: length(({ habits }) => habits.doorBuffer),
     },
     told: (usage) => hung.told(hung.value(usage), usage),
+  },
+  drawers: {
+    as: 'each',
+    fields: {
+      slide: usual(
+        ({ habits }) => habits.slide,
+        (name) => say.usualSlide({ name }),
+      ),
+      board: boardOfCarcass,
+      band: bandOfCarcass,
+      bottom: usual(
+        (): DrawerBottom => 'grooved',
+        (word) => say.word({ word }),
+      ),
+      'bottom-board': usual(
+        ({ habits }) => habits.backBoard,
+        (name) => say.usualBackBoard({ name }),
+      ),
+      joint: workedOut(
+        (): string | null => null,
+        () => say.fittingOfCarcass(),
+      ),
+      height: nothing(() => say.asHighAsFits()),
+    },
+    told: () => say.usualDrawers(),
   },
   rows: usual(usualRows, tellRows),
   'row-offset': workedOut(
@@ -303,6 +334,7 @@ export const LEFT_OUT = {
   dividers: { as: 'items', item: { at: must, board: boardOfCarcass } },
   'fixed-shelves': { as: 'items', item: shelf(() => 0) },
   'loose-shelves': { as: 'items', item: shelf(({ habits }) => habits.shelfSetback) },
+  fronts: nothing(() => say.asDoorsSay()),
   panels: { as: 'parts' },
   note: nothing(() => null),
 } as const satisfies LeftOutFields<typeof carcassSchema.fields>;

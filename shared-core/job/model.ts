@@ -2,7 +2,17 @@ import type { Located, Place } from '../document/place.js';
 import type { Unit } from '../length/units.js';
 import type { FilledCarcass } from './fill.js';
 
-export type { BackHow, BottomHow, DoorHow, EdgeName, HungWord, RowChoice, TopHow } from './choices.js';
+export type {
+  BackHow,
+  BottomHow,
+  DoorHow,
+  DrawerBottom,
+  EdgeName,
+  FrontWord,
+  HungWord,
+  RowChoice,
+  TopHow,
+} from './choices.js';
 
 /**
  * One carcass as the owner asks for it: its own text, then the job's `defaults`, then what is usual (`LEFT_OUT`). It has every

@@ -3,7 +3,8 @@ import type { Path, Place } from '../document/place.js';
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import type { LongForm } from '../schema/unfold.js';
 import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
-import type { carcassSchema, jobSchema } from './schema.js';
+import { carcassSchema, type jobSchema } from './schema.js';
+import { shorthandAt } from '../schema/at.js';
 
 // Where a value does something: the one table that the finding, completion, hovers and the JSON Schema read.
 
@@ -19,9 +20,13 @@ export const CIRCUMSTANCES = {
   'own-grid': 'where rows are bored, or plates of hinges',
   'rear-rows': 'where rear rows are bored (`rows: both`)',
   doors: 'where doors hang before the carcass',
-  'overlay-doors': 'with overlay doors',
-  'door-gaps': 'with inset doors, or two doors side by side',
-  'whole-front': 'where `bays` does not say what hangs before each bay',
+  fronts: 'where doors, drawers or fixed fronts close the carcass',
+  'overlay-fronts': 'with overlay doors and fronts',
+  'front-gaps': 'with inset doors and fronts, or two of them side by side or one over the other',
+  'whole-front': 'where neither `bays` nor `fronts` says what hangs before each bay',
+  'no-fronts': 'where `fronts` does not say what closes each bay',
+  drawers: 'where the carcass has drawers',
+
   upright: 'on a side or a divider',
   joined: 'on a panel that is joined to another one',
   'deep-in-face': 'on a panel with dowel bores in its face',
@@ -53,7 +58,9 @@ type ReachOf<S> =
         ? [LongForm<A>] extends [never]
           ? ReachOfItems<Extract<A[number], ListSchema<Schema>>>
           : ReachOf<LongForm<A>>
-        : Reach;
+        : S extends ListSchema<Schema>
+          ? ReachOfItems<S>
+          : Reach;
 
 type ReachOfItems<L> =
   L extends ListSchema<EitherSchema<infer A>> ? (LongForm<A> extends RecordSchema<infer F> ? Nest<F> : Reach) : Reach;
@@ -89,16 +96,28 @@ const SHARED: ReachTable<SharedFields> = {
     own: always,
     inside: {
       hung: 'whole-front',
-      bays: always,
-      how: 'doors',
-      board: 'doors',
-      band: 'doors',
+      bays: 'no-fronts',
+      how: 'fronts',
+      board: 'fronts',
+      band: 'fronts',
       hinge: 'doors',
-      gap: 'door-gaps',
-      reveal: 'overlay-doors',
-      'top-reveal': 'overlay-doors',
-      'bottom-reveal': 'overlay-doors',
-      buffer: 'overlay-doors',
+      gap: 'front-gaps',
+      reveal: 'overlay-fronts',
+      'top-reveal': 'overlay-fronts',
+      'bottom-reveal': 'overlay-fronts',
+      buffer: 'overlay-fronts',
+    },
+  },
+  drawers: {
+    own: always,
+    inside: {
+      slide: 'drawers',
+      board: 'drawers',
+      band: 'drawers',
+      bottom: 'drawers',
+      'bottom-board': 'drawers',
+      joint: 'drawers',
+      height: 'drawers',
     },
   },
   rows: always,
@@ -119,6 +138,7 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
   dividers: { own: always, inside: { at: always, board: always } },
   'fixed-shelves': shelf,
   'loose-shelves': shelf,
+  fronts: { own: always, inside: { front: always, height: always, bay: 'bays' } },
   panels: {
     own: always,
     inside: {
@@ -162,8 +182,18 @@ function inMap(
     const here = [...path, key];
     const own = typeof reach === 'string' ? reach : reach.own;
     if (own !== always) return [{ path: here, place: keyPlace, circumstance: own, panel }];
-    return typeof reach === 'string' || value === null ? [] : inside(value, reach.inside, here, panel);
+    if (typeof reach === 'string' || value === null) return [];
+    const single = value.kind === 'scalar' ? singleValue(reach.inside, here) : always;
+    if (single !== always) return [{ path: here, place: keyPlace, circumstance: single, panel }];
+    return inside(value, reach.inside, here, panel);
   });
+}
+
+/** Where a single value that stands for one key of a map does something. */
+function singleValue(table: AnyTable, path: Path): Reach {
+  const key = shorthandAt(carcassSchema, path);
+  const reach = key !== null && Object.hasOwn(table, key) ? table[key]! : always;
+  return typeof reach === 'string' ? reach : reach.own;
 }
 
 function inside(node: TreeNode, table: AnyTable, path: Path, panel: string | null): readonly ConditionalValue[] {

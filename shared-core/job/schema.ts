@@ -94,6 +94,36 @@ const place = record('place', 'Where the carcass stands along a wall.', {
   ),
 });
 
+const front = record('front', 'One front, in its place among those before a bay.', {
+  front: required(
+    choice('What stands there.', {
+      drawer: 'A drawer with its front.',
+      left: 'A door hung on the left.',
+      right: 'A door hung on the right.',
+      pair: 'Two doors that meet in the middle.',
+      fixed: 'A fixed front.',
+      open: 'Nothing: the place stays open.',
+    }),
+  ),
+  height: optional(length('Height of the front itself; those without one share what is left equally.', 10, 5000)),
+  bay: optional(count('The bay it stands before, counted from the left; all bays when left out.', 1, 20)),
+});
+
+const drawers = record('drawers', 'How the drawers are made.', {
+  slide: optional(name('slide', 'The slide that the drawers run on.')),
+  board: optional(name('board', 'Board of the sides, the front and the back of the box.')),
+  band: optional(name('band', 'Band of the upper edges of the box; `none` leaves them bare.')),
+  bottom: optional(
+    choice('How the bottom of the box is held.', {
+      grooved: 'In grooves all round.',
+      applied: 'Under the sides.',
+    }),
+  ),
+  'bottom-board': optional(name('board', 'Board of the bottom.')),
+  joint: optional(name('fitting', 'The fitting that holds the corners of the box.')),
+  height: optional(length('Height of the box; as high as its place allows when left out.', 20, 1000)),
+});
+
 const panelChoices = record('panel', 'What differs on one panel of this carcass.', {
   board: optional(name('board', 'Board of this panel.')),
   rows: optional(rowChoice),
@@ -147,6 +177,7 @@ const shared = {
   plinth: optional(length('Height of the plinth under the carcass; 0 for none.', 0, 400)),
   back: optional(either('The back: a word, or a map with more about it.', back.fields.how.schema, back)),
   doors: optional(either('The doors: a word, or a map with more about them.', doors.fields.hung.schema, doors)),
+  drawers: optional(drawers),
   rows: optional(rowChoice),
   'row-offset': optional(length('Distance from the bottom end of the side to the first hole of the rows.', 1, 500)),
   'row-setback': optional(length('Row setback: from the front edge to the front row.', 5, 300)),
@@ -167,7 +198,7 @@ function shelves(sort: 'fixed' | 'loose', height: string) {
 
 export const carcassSchema = record(
   'carcass',
-  'One carcass: a box, with the doors that hang before it.',
+  'One carcass: a box, with the doors and drawers that close it.',
   {
     kind: required(
       choice(
@@ -176,7 +207,7 @@ export const carcassSchema = record(
           base: 'Stands on the floor, closed by rails under a worktop.',
           wall: 'Hangs on the wall.',
           tall: 'Stands on the floor, higher than a worktop.',
-          'for-drawers': 'A base carcass that drawers go into; the drawers themselves are not made here.',
+          'for-drawers': 'A base carcass that drawers go into.',
           open: 'Without fronts: rows only where a loose shelf needs them.',
         },
         { drawer: 'for-drawers' },
@@ -208,10 +239,17 @@ export const carcassSchema = record(
     ),
     'fixed-shelves': optional(shelves('fixed', 'Height of its centre line above the bottom end of the side.')),
     'loose-shelves': optional(shelves('loose', 'Height of its pin holes above the bottom end of the side.')),
+    fronts: optional(
+      list(
+        'What closes each bay, from the top down: each a word, or a map with more about it. How fronts stand to the carcass is said under `doors`.',
+        either('A front.', front.fields.front.schema, front),
+        60,
+      ),
+    ),
     panels: optional(
       named(
         'panel',
-        'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …',
+        'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1, drawer-1-left …',
         panelChoices,
       ),
     ),

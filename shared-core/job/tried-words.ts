@@ -1,8 +1,5 @@
 // Words that newcomers try for the keys of a job. They are no keys; each leads to the one that is.
 
-const NO_DRAWERS =
-  'Drawers are not part of a job; the carcass that they go into has `kind: for-drawers`. Remove the line.';
-
 export const TRIED_OF_CARCASS = {
   shelves: { keys: ['loose-shelves', 'fixed-shelves'] },
   shelf: { keys: ['loose-shelves', 'fixed-shelves'] },
@@ -22,10 +19,9 @@ export const TRIED_OF_CARCASS = {
   feet: { keys: ['plinth'] },
   legs: { keys: ['plinth'] },
   door: { keys: ['doors'] },
-  front: { keys: ['doors'] },
-  fronts: { keys: ['doors'] },
-  drawer: { instead: NO_DRAWERS },
-  drawers: { instead: NO_DRAWERS },
+  front: { keys: ['fronts', 'doors'] },
+  drawer: { keys: ['fronts', 'drawers'] },
+  worktop: { instead: 'Worktops are not part of a job. Remove the line.' },
 } as const;
 
 export const TRIED_OF_JOB = {

@@ -14,6 +14,7 @@ const THINGS: Readonly<Record<NameOf, string>> = {
   band: 'a band',
   fitting: 'a fitting',
   hinge: 'a hinge',
+  slide: 'a slide',
   machine: 'a machine',
   'shop-file': 'a shop file',
   stop: 'a stop',

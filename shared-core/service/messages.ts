@@ -98,6 +98,8 @@ export const line = messages('shop-line', {
     `band, ${show.exact(thickness)} thick${height === null ? '' : `, ${show.exact(height)} wide as bought`}`,
   hinge: ({ cupDiameter, distance }: { readonly cupDiameter: Micrometres; readonly distance: Span }, show) =>
     `hinge, cup Ø ${show.nominal(cupDiameter)}, ${show.span(distance)} from the edge`,
+  slide: ({ lengths, rating }: { readonly lengths: readonly Micrometres[]; readonly rating: number }, show) =>
+    `slide, ${listed(lengths.map((one) => show.nominal(one)))} long, for ${rating} kg`,
   oneHead: (
     { kind, spindles, pitch }: { readonly kind: string; readonly spindles: number; readonly pitch: Micrometres },
     show,

@@ -37,8 +37,8 @@ export interface Token extends Span {
 export function tokensOf(file: AnalysedFile, mentions: readonly Mention[]): readonly Token[] {
   const { text, shop } = file.analysis;
   const names = mentions.flatMap((mention): readonly Token[] => {
-    // A hinge is a fitting to the eye.
-    const of = mention.of === 'hinge' ? 'fitting' : mention.of;
+    // A hinge and a slide are fittings to the eye.
+    const of = mention.of === 'hinge' || mention.of === 'slide' ? 'fitting' : mention.of;
     const sort = TOKEN_SORTS.find((one) => one === of);
     const { start, end, gives } = mention;
     if (sort === undefined) return [];
@@ -63,13 +63,25 @@ function hasPanel(analysis: JobAnalysis, { name, start }: Mention): boolean {
   return panels?.some(({ key }) => means(name, key)) === true;
 }
 
+/** Where a shop keeps the things of each sort. */
+const STOCKED = {
+  board: 'boards',
+  band: 'bands',
+  fitting: 'fittings',
+  hinge: 'hinges',
+  slide: 'slides',
+  machine: 'machines',
+} as const;
+
+const isStocked = (of: string): of is keyof typeof STOCKED => Object.hasOwn(STOCKED, of);
+
 /** Null where the shop has nothing of that name. */
 function knownIn(shop: Shop, { of, name }: Mention): { readonly builtIn: boolean } | null {
-  const maps = { board: 'boards', band: 'bands', fitting: 'fittings', hinge: 'hinges', machine: 'machines' } as const;
-  if (of !== 'board' && of !== 'band' && of !== 'fitting' && of !== 'hinge' && of !== 'machine') return null;
-  const thing = shop[maps[of]].get(name);
-  if (thing === undefined) return shop.unread?.[maps[of]].has(name) === true ? { builtIn: false } : null;
-  return { builtIn: neutralShop[maps[of]].get(name) === thing };
+  if (!isStocked(of)) return null;
+  const sort = STOCKED[of];
+  const thing = shop[sort].get(name);
+  if (thing === undefined) return shop.unread?.[sort].has(name) === true ? { builtIn: false } : null;
+  return { builtIn: neutralShop[sort].get(name) === thing };
 }
 
 /** Where the keys stand of which a finding says that they do nothing. */

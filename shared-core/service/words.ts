@@ -3,7 +3,7 @@ import type { Reader } from '../length/reader.js';
 import { nominal } from '../length/show.js';
 import type { NameOf, Schema } from '../schema/schema.js';
 import { KIND_WORDS } from '../shop/kind-words.js';
-import type { Board, Machine, Shop } from '../shop/model.js';
+import type { Board, Machine, Shop, Slide } from '../shop/model.js';
 import { tell, type Message } from '../words/message.js';
 import { asItIs, type Told } from '../words/told.js';
 import { form, line } from './messages.js';
@@ -16,7 +16,7 @@ export function namesOf(
   of: NameOf,
   reader: Reader,
 ): readonly { readonly name: string; readonly line: Told }[] {
-  const { boards, bands, fittings, hinges, machines, unread } = shop;
+  const { boards, bands, fittings, hinges, slides, machines, unread } = shop;
   const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: Told }[] =>
     [...(names ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), reader) }));
   switch (of) {
@@ -43,6 +43,11 @@ export function namesOf(
         ...[...hinges.values()].map((hinge) => ({ name: hinge.name, line: tell(line.hinge(hinge), reader) })),
         ...faulty(unread?.hinges),
       ];
+    case 'slide':
+      return [
+        ...[...slides.values()].map((slide) => ({ name: slide.name, line: slideLine(slide, reader) })),
+        ...faulty(unread?.slides),
+      ];
     case 'machine':
       return [
         ...[...machines.values()].map((machine) => ({ name: machine.name, line: machineLine(machine, reader) })),
@@ -53,6 +58,10 @@ export function namesOf(
     case 'panel':
       return [];
   }
+}
+
+function slideLine({ lengths, rating }: Slide, reader: Reader): Told {
+  return tell(line.slide({ lengths: lengths.map(({ length }) => length), rating }), reader);
 }
 
 function boardLine({ thickness, nominal, sheetLength, sheetWidth, grain }: Board, reader: Reader): Told {

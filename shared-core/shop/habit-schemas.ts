@@ -24,6 +24,14 @@ const sizesByKind = {
   open: orEmpty(kindSize),
 };
 
+const frontScrews = record('front screws', 'The screws that hold the front of a drawer to its box.', {
+  clearance: orBefore(length('Diameter of the holes through the front of the box.', 1, 15)),
+  pilot: orBefore(length('Diameter of the bores in the drawer front.', 1, 15)),
+  depth: orBefore(length('Depth of the bores in the drawer front.', 3, 30)),
+  'from-end': orBefore(length('From the ends of the front of the box to the screws.', 10, 300)),
+  'from-edge': orBefore(length('From the upper edge of the box to the upper screws.', 10, 300)),
+});
+
 export const habits = record('habits', 'What the shop does unless a job says otherwise.', {
   board: orBefore(name('board', 'Usual board.')),
   'back-board': orBefore(name('board', 'Usual board of backs.')),
@@ -123,6 +131,11 @@ export const habits = record('habits', 'What the shop does unless a job says oth
     length('Thickness of the worktop that is drawn over base carcasses along a wall; 0 for none.', 0, 200),
   ),
   'door-buffer': orBefore(length('How far an overlay door usually stands off the front edges, on its buffers.', 0, 20)),
+  slide: orBefore(name('slide', 'The usual slide of drawers.')),
+  'drawer-groove': orBefore(
+    length('From the lower edge of a drawer’s sides up to the groove of its bottom, where that is grooved.', 3, 60),
+  ),
+  'front-screws': orEmpty(frontScrews),
 });
 
 export const changeover = record('changeover', 'What a change costs, in seconds.', {

@@ -61,6 +61,7 @@ export function namedHabits(
     bands: [...stock.bands.keys(), ...(unread?.bands ?? [])],
     fittings: [...stock.fittings.keys(), ...(unread?.fittings.keys() ?? [])],
     hinges: [...stock.hinges.keys(), ...(unread?.hinges ?? []), NO_HINGE],
+    slides: [...stock.slides.keys(), ...(unread?.slides ?? [])],
   };
   const thinnest = boards
     .filter((board) => board.thickness <= THICKEST_BACK)
@@ -88,6 +89,7 @@ export function namedHabits(
     band: chooser.choose('band', 'band', written.band, said.band, bands, names.bands[0]),
     joint: chooser.choose('fitting', 'joint', written.joint, said.joint, names.fittings, first.joint),
     hinge: chooser.choose('hinge', 'hinge', written.hinge, said.hinge, names.hinges, names.hinges[0]),
+    slide: chooser.choose('slide', 'slide', written.slide, said.slide, names.slides, names.slides[0]),
     machines: {
       faces: machine('faces'),
       ends: machine('ends'),

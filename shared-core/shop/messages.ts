@@ -6,7 +6,7 @@ import { KIND_WORDS } from './kind-words.js';
 import type { MachineKind } from './model.js';
 
 /** What a name of the shop is the name of. */
-export type NamedSort = 'board' | 'band' | 'fitting' | 'hinge' | 'machine';
+export type NamedSort = 'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'machine';
 export type Sort =
   Exclude<NamedSort, 'machine'> | { readonly fitting: FittingKind } | { readonly machine: MachineKind };
 
@@ -23,6 +23,7 @@ const HABITS = {
   band: 'band',
   joint: 'fitting',
   hinge: 'hinge',
+  slide: 'slide',
 } as const;
 
 export type NamingHabit = keyof typeof HABITS;

@@ -7,6 +7,7 @@ import type * as hingeSchemas from './hinge-schemas.js';
 import type * as machines from './machine-schemas.js';
 import type * as materials from './material-schemas.js';
 import type * as papers from './paper-schemas.js';
+import type * as slideSchemas from './slide-schemas.js';
 
 // Everything of a shop is as its schema says, under names in camel case, with what is left out filled in; here stands only
 // what the schema does not say.
@@ -19,6 +20,10 @@ export interface Board extends Named, Omit<Model<typeof materials.board>, 'measu
 export interface Band extends Named, Model<typeof materials.band> {}
 
 export interface Hinge extends Named, Model<typeof hingeSchemas.hinge> {}
+
+export interface Slide extends Named, Model<typeof slideSchemas.slide> {}
+/** One length that a slide comes in. */
+export type SlideLength = Slide['lengths'][number];
 
 export type PanelRange = Model<typeof machines.panelSpans>;
 export interface Stop extends Named, Model<typeof machines.stop> {}
@@ -72,6 +77,7 @@ export interface Unread {
   readonly bands: ReadonlySet<string>;
   readonly fittings: ReadonlyMap<string, FittingKind>;
   readonly hinges: ReadonlySet<string>;
+  readonly slides: ReadonlySet<string>;
   readonly machines: ReadonlyMap<string, MachineKind>;
 }
 
@@ -84,6 +90,7 @@ export interface Shop {
   readonly bands: ReadonlyMap<string, Band>;
   readonly fittings: ReadonlyMap<string, Fitting>;
   readonly hinges: ReadonlyMap<string, Hinge>;
+  readonly slides: ReadonlyMap<string, Slide>;
   readonly machines: ReadonlyMap<string, Machine>;
   readonly unread?: Unread;
   /** True where its text does not tell what the shop has (broken, or of no known unit): nothing can be worked out by it. */

@@ -1,6 +1,6 @@
 /**
  * The shop that stands in where a job names none, as the file that its owner could write. Pitch, setback, row holes, board
- * thicknesses, dowel sizes, play of backs, gaps and hinges of doors, heights along a wall and limits of joints are common practice, no source; machines, times,
+ * thicknesses, dowel sizes, play of backs, gaps and hinges of doors, screws of drawer fronts, heights along a wall and limits of joints are common practice, no source; machines, slides, times,
  * tolerances and the label sheet are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
@@ -64,6 +64,31 @@ hinges:
     body-depth: 80
     # Degrees. Where the line that the door turns about is not its outer corner, write axis-from-edge and axis-from-front.
     opening: 110
+
+# From the maker's figures for the slide. holes: from the front edge of the carcass; box-holes: from the front of the drawer's box.
+# height-offset: from the lower edge of the box up to the line of the screws. under, over, behind: the room that the box needs.
+# rating: what a pair carries, in kilograms.
+slides:
+  slide-45:
+    side-clearance: 12.7
+    height-offset: 30
+    box-offset: 30
+    under: 6
+    over: 15
+    behind: 10
+    body-height: 46
+    diameter: 5
+    depth: 13
+    box-diameter: 3
+    box-depth: 8
+    rating: 30
+    lengths:
+      - { length: 250, holes: [37, 197], box-holes: [35, 131, 227] }
+      - { length: 300, holes: [37, 229], box-holes: [35, 163, 259] }
+      - { length: 350, holes: [37, 261], box-holes: [35, 163, 291] }
+      - { length: 400, holes: [37, 293], box-holes: [35, 195, 355] }
+      - { length: 450, holes: [37, 357], box-holes: [35, 227, 387] }
+      - { length: 500, holes: [37, 389], box-holes: [35, 227, 451] }
 
 vertical-heads:
   face-head:
@@ -230,6 +255,11 @@ habits:
   worktop-thickness: 38
   # What the buffers hold an overlay door off the front edges.
   door-buffer: 2
+  slide: slide-45
+  # From the lower edge of a drawer's sides up to the groove of its bottom.
+  drawer-groove: 12
+  # Of the front of a drawer: through the front of its box, and into the front itself.
+  front-screws: { clearance: 5, pilot: 3, depth: 10, from-end: 64, from-edge: 32 }
 
 # Seconds that a change takes: time a few with a watch.
 changeover:

@@ -55,6 +55,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     bands: filled(own.bands, written.bands, base?.bands),
     fittings: filled(own.fittings, written.fittings, base?.fittings),
     hinges: filled(own.hinges, written.hinges, base?.hinges),
+    slides: filled(own.slides, written.slides, base?.slides),
     machines: filled(withAllStops(own.machines, root), written.machines, base?.machines),
   };
   const unread = unreadOf(written, stock);

@@ -7,6 +7,7 @@ import { hinge } from './hinge-schemas.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
 import { band, board } from './material-schemas.js';
 import { labelSheet, rates } from './paper-schemas.js';
+import { slide } from './slide-schemas.js';
 
 export const shopSchema = record('shop', 'A workshop: its machines, materials and habits.', {
   title: usually(text('What the shop is called on its papers.'), ''),
@@ -21,6 +22,7 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   bands: orEmpty(things('band', null, 'band', 'Edge bands.', band)),
   ...fittingSections,
   hinges: orEmpty(things('hinge', null, 'hinge', 'Hinges for doors.', hinge)),
+  slides: orEmpty(things('slide', null, 'slide', 'Slides for drawers.', slide)),
   bits: optional(list('Diameters of the bits that the shop has.', length('Diameter.', 1, 60))),
   'vertical-heads': orEmpty(things('machine', 'vertical', 'vertical head', 'Heads for bores in faces.', verticalHead)),
   'horizontal-heads': orEmpty(

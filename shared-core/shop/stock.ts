@@ -6,7 +6,7 @@ import type { Board, Shop } from './model.js';
 import { shopSchema } from './schema.js';
 
 type ShopModel = Model<typeof shopSchema>;
-export type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'hinges' | 'machines'>;
+export type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'hinges' | 'slides' | 'machines'>;
 
 /** The named things of a shop, each sort by name; a name that is taken is told, and the first thing keeps it. */
 export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
@@ -15,6 +15,7 @@ export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
     bands: byName(shop.bands, 'band', findings),
     fittings: byName(thingsOf(shopSchema, shop, 'fitting'), 'fitting', findings),
     hinges: byName(shop.hinges, 'hinge', findings),
+    slides: byName(shop.slides, 'slide', findings),
     machines: byName(thingsOf(shopSchema, shop, 'machine'), 'machine', findings),
   };
 }

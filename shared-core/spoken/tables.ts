@@ -52,6 +52,11 @@ import type { say as clampTooSmall } from '../findings/rules/clamp-too-small.js'
 import type { say as dowelDepths } from '../findings/rules/dowel-depths.js';
 import type { say as dowelPlaceUnused } from '../findings/rules/dowel-place-unused.js';
 import type { say as dowelsUnmatched } from '../findings/rules/dowels-unmatched.js';
+import type { say as doorSwingMeets } from '../findings/rules/door-swing-meets.js';
+import type { say as drawerLowerThanSlide } from '../findings/rules/drawer-lower-than-slide.js';
+import type { say as drawerMeetsShelf } from '../findings/rules/drawer-meets-shelf.js';
+import type { say as frontsLeaveOpen } from '../findings/rules/fronts-leave-open.js';
+import type { say as slideBesideRow } from '../findings/rules/slide-beside-row.js';
 import type { say as hingeOutOfReach } from '../findings/rules/hinge-out-of-reach.js';
 import type { say as hingeWithoutRoom } from '../findings/rules/hinge-without-room.js';
 import type { say as indexUnbalanced } from '../findings/rules/index-unbalanced.js';
@@ -139,6 +144,11 @@ export interface Tables {
   readonly form: typeof form;
   readonly 'hardware-list': typeof hardwareList;
   readonly 'hinge-out-of-reach': typeof hingeOutOfReach;
+  readonly 'door-swing-meets': typeof doorSwingMeets;
+  readonly 'drawer-lower-than-slide': typeof drawerLowerThanSlide;
+  readonly 'drawer-meets-shelf': typeof drawerMeetsShelf;
+  readonly 'fronts-leave-open': typeof frontsLeaveOpen;
+  readonly 'slide-beside-row': typeof slideBesideRow;
   readonly 'hinge-without-room': typeof hingeWithoutRoom;
   readonly hint: typeof hint;
   readonly hover: typeof hover;

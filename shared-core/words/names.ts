@@ -7,7 +7,7 @@ import { labels } from './told.js';
  * and a right one. In files the two are `reference-end` and `far-end`.
  */
 export type EndName = 'bottom end' | 'top end' | 'left end' | 'right end';
-export type LongEdge = 'front edge' | 'back edge' | 'hinge edge' | 'closing edge';
+export type LongEdge = 'front edge' | 'back edge' | 'hinge edge' | 'closing edge' | 'upper edge' | 'lower edge';
 export type SideName = LongEdge | 'inside face' | 'outside face' | EndName;
 
 export const UPRIGHT_ENDS = labels({ 'reference-end': 'bottom end', 'far-end': 'top end' });
@@ -15,6 +15,8 @@ export const LYING_ENDS = labels({ 'reference-end': 'left end', 'far-end': 'righ
 export const EDGES = labels({ front: 'front edge', back: 'back edge' });
 /** Of a door, whose bores are counted from the edge that it hangs on. */
 export const DOOR_EDGES = labels({ front: 'hinge edge', back: 'closing edge' });
+/** Of a front or a drawer’s piece that is set out from above. */
+export const UPPER_EDGES = labels({ front: 'upper edge', back: 'lower edge' });
 export const FACES = labels({ inside: 'inside face', outside: 'outside face' });
 /** The ends of panels of which some stand upright and some do not. */
 export const MIXED_ENDS = labels({ 'reference-end': 'bottom or left end', 'far-end': 'top or right end' });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { CarcassSpec } from '../../shared-core/carcass/spec.js';
-import type { HungWord } from '../../shared-core/job/model.js';
+import type { FrontWord, HungWord } from '../../shared-core/job/model.js';
 import type { Micrometres } from '../../shared-core/length/units.js';
 import type { Fitting } from '../../shared-core/fittings/kinds.js';
 import type { HorizontalHead, Shop } from '../../shared-core/shop/model.js';
@@ -15,6 +15,7 @@ import {
   specOf,
   type CarcassWish,
   type ChoiceWish,
+  type FrontWish,
   type Standing,
 } from './specs.js';
 
@@ -148,6 +149,8 @@ const shape = fc.record({
   bared: fc.subarray(['left', 'rail-front', 'bottom']),
 });
 
+const level0 = { kind: 'none', bay: 0, setback: 0 } as const;
+
 /** Pitches from one shelf level to the next; three of the least pitch leave room between boards. */
 const LEVEL = 3;
 
@@ -251,6 +254,9 @@ const hinging = fc.record({
   platePitches: fc.integer({ min: 1, max: 3 }),
   bodyHeight: between(40, 90),
   bodyDepth: between(40, 120),
+  opening: fc.integer({ min: 80, max: 170 }),
+  axisFromEdge: between(0, 8),
+  axisFromFront: between(0, 8),
 });
 
 function withHinge(shop: Shop, drawn: typeof hinging extends fc.Arbitrary<infer T> ? T : never): Shop {
@@ -282,6 +288,66 @@ export const jobWithDoorsArbitrary: fc.Arbitrary<Job> = fc
       looseShelves: plain.looseShelves!.map(back),
       doors: { ...rest, ...(asked === null ? { hung: whole } : { bays: asked.slice(0, drawn.bays.length) }) },
     };
+    return { shop, wish, spec: specOf(shop, wish) };
+  });
+
+/** Slides of any size, their screws now in line with the rows and now not. */
+const sliding = fc.record({
+  clearance: between(8, 16),
+  offset: between(5, 60),
+  inRow: fc.boolean(),
+  hole: between(30, 60),
+  under: between(0, 12),
+  over: between(0, 20),
+  behind: between(0, 15),
+  bottom: fc.constantFrom('grooved', 'applied'),
+});
+
+const front = fc.constantFrom<FrontWord>('drawer', 'drawer', 'drawer', 'left', 'right', 'fixed', 'open');
+
+/** A chest without shelves, of one to three bays, with drawers and other fronts before each. */
+export const jobWithDrawersArbitrary: fc.Arbitrary<Job> = fc
+  .tuple(
+    shopArbitrary,
+    shape,
+    hanging,
+    sliding,
+    fc.array(front, { minLength: 1, maxLength: 3 }),
+    fc.option(between(120, 180), { freq: 2 }),
+    fc.boolean(),
+  )
+  .map(([plainShop, drawn, { whole: _whole, bays: _bays, ...doors }, slides, words, height, isOwnBay]) => {
+    const { hole, inRow, clearance, offset, under, over, behind, bottom } = slides;
+    const [usual] = plainShop.slides.values();
+    const holes = (length: Micrometres): readonly Micrometres[] => [
+      inRow ? plainShop.habits.setback : hole,
+      Math.min(length - mm(20), (inRow ? plainShop.habits.setback : hole) + 4 * plainShop.habits.pitch),
+    ];
+    const slide = {
+      ...usual!,
+      sideClearance: clearance,
+      heightOffset: offset,
+      boxOffset: offset,
+      under,
+      over,
+      behind,
+      bodyHeight: mm(10),
+      depth: plainShop.habits.rowDepth,
+      lengths: [200, 250, 300, 350, 400, 450, 500].map((length) => ({
+        length: mm(length),
+        holes: holes(mm(length)),
+        boxHoles: [mm(30), mm(length - 60)],
+      })),
+    };
+    const shop = { ...plainShop, slides: new Map([[slide.name, slide]]) };
+    const tall = { ...drawn, levels: Array.from({ length: 6 }, () => ({ ...level0, board: drawn.board })) };
+    const plain = wishFor(shop, { ...tall, depth: Math.max(drawn.depth, mm(320)), bays: drawn.bays.slice(0, 3) });
+    const fronts = words.map((word, i): FrontWish => ({
+      front: word,
+      ...(i === 0 && words.length > 1 && height !== null && { height }),
+      ...(isOwnBay && i === 0 && words.length > 1 && { bay: 1 }),
+    }));
+    const wish: Partial<CarcassWish> = { ...plain, doors, fronts, drawers: { board: drawn.board, bottom } };
     return { shop, wish, spec: specOf(shop, wish) };
   });
 

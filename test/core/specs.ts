@@ -1,12 +1,20 @@
 import type { Located, Place } from '../../shared-core/document/place.js';
 import type { CarcassSpec, DividerSpec, ShelfSpec } from '../../shared-core/carcass/spec.js';
-import type { BackHow, DoorHow, HungWord, PanelChoice, RowChoice } from '../../shared-core/job/model.js';
+import type {
+  BackHow,
+  DoorHow,
+  DrawerBottom,
+  FrontWord,
+  HungWord,
+  PanelChoice,
+  RowChoice,
+} from '../../shared-core/job/model.js';
 import { half, type Micrometres } from '../../shared-core/length/units.js';
 import type { CamFitting } from '../../shared-core/fittings/kinds/cam.js';
 import type { Dowel } from '../../shared-core/fittings/kinds/dowel.js';
 import type { ConnectorScrew } from '../../shared-core/fittings/kinds/screw.js';
 import type { Fitting } from '../../shared-core/fittings/kinds.js';
-import type { Band, Board, CarcassKind, Hinge, Shop, VerticalHead } from '../../shared-core/shop/model.js';
+import type { Band, Board, CarcassKind, Hinge, Shop, Slide, VerticalHead } from '../../shared-core/shop/model.js';
 
 /** Millimetres to the core's micrometres. */
 export const mm = (length: number): Micrometres => Math.round(length * 1000);
@@ -53,11 +61,16 @@ export function hinge(name: string, sizes: Omit<Hinge, 'name' | 'place'>): Hinge
   return { ...sizes, name, place: nowhere };
 }
 
+export function slide(name: string, sizes: Omit<Slide, 'name' | 'place'>): Slide {
+  return { ...sizes, name, place: nowhere };
+}
+
 export interface ShopWish {
   readonly boards: readonly Board[];
   readonly bands: readonly Band[];
   readonly fittings: readonly Fitting[];
   readonly hinges: readonly Hinge[];
+  readonly slides: readonly Slide[];
   readonly spindles: number;
   readonly habits: Partial<Shop['habits']>;
 }
@@ -109,13 +122,34 @@ const WISH: ShopWish = {
       price: null,
     }),
   ],
+  slides: [
+    slide('slide-45', {
+      sideClearance: mm(12.7),
+      heightOffset: mm(30),
+      boxOffset: mm(30),
+      under: mm(6),
+      over: mm(15),
+      behind: mm(10),
+      bodyHeight: mm(46),
+      diameter: mm(5),
+      depth: mm(13),
+      boxDiameter: mm(3),
+      boxDepth: mm(8),
+      rating: 30,
+      lengths: [250, 300, 350, 400, 450, 500].map((length) => ({
+        length: mm(length),
+        holes: [mm(37), mm(length - 53)],
+        boxHoles: [mm(35), mm(length - 49)],
+      })),
+    }),
+  ],
   spindles: 21,
   habits: {},
 };
 
 /** An invented shop with one vertical head; the parts that geometry looks at can be given. */
 export function shopOf(wish: Partial<ShopWish> = {}): Shop {
-  const { boards, bands, fittings, hinges, spindles, habits } = { ...WISH, ...wish };
+  const { boards, bands, fittings, hinges, slides, spindles, habits } = { ...WISH, ...wish };
   const head: VerticalHead = {
     kind: 'vertical',
     name: 'face-head',
@@ -144,6 +178,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     fittings: byName(fittings),
     machines: byName([head]),
     hinges: byName(hinges),
+    slides: byName(slides),
     bits: null,
     habits: {
       board: boards[0]!.name,
@@ -186,6 +221,9 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       hangHeight: mm(1450),
       worktopThickness: mm(38),
       doorBuffer: mm(2),
+      slide: slides[0]?.name ?? 'none',
+      drawerGroove: mm(12),
+      frontScrews: { clearance: mm(5), pilot: mm(3), depth: mm(10), fromEnd: mm(64), fromEdge: mm(32) },
       ...habits,
     },
     changeover: { stop: 0, fence: 0, bit: 0, depth: 0, turnHead: 0, extension: 0, machine: 0 },
@@ -250,6 +288,8 @@ export interface CarcassWish {
   readonly fixedShelves: readonly Standing[];
   readonly looseShelves: readonly Standing[];
   readonly doors: DoorsWish;
+  readonly fronts: readonly FrontWish[] | null;
+  readonly drawers: DrawersWish;
   readonly panels: Readonly<Record<string, ChoiceWish>>;
 }
 
@@ -266,6 +306,22 @@ export interface DoorsWish {
   readonly topReveal?: Micrometres;
   readonly bottomReveal?: Micrometres;
   readonly buffer?: Micrometres;
+}
+
+/** A front as the tests write it. */
+export interface FrontWish {
+  readonly front: FrontWord;
+  readonly height?: Micrometres;
+  readonly bay?: number;
+}
+
+export interface DrawersWish {
+  readonly slide?: string;
+  readonly board?: string;
+  readonly bottom?: DrawerBottom;
+  readonly bottomBoard?: string;
+  readonly joint?: string;
+  readonly height?: Micrometres;
 }
 
 export interface ChoiceWish {
@@ -305,6 +361,8 @@ const PLAIN: CarcassWish = {
   fixedShelves: [],
   looseShelves: [],
   doors: {},
+  fronts: null,
+  drawers: {},
   panels: {},
 };
 
@@ -342,6 +400,8 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
       inset: located(wish.inset),
     },
     doors: doorsOf(shop, wish),
+    fronts: frontsOf(wish),
+    drawers: drawersOf(shop, wish),
     rows: located(wish.rows, ['rows']),
     rowOffset: located(wish.rowOffset ?? half(shop.boards.get(wish.board)!.thickness)),
     rowSetback: located(wish.rowSetback),
@@ -374,6 +434,32 @@ function doorsOf({ habits }: Shop, { doors, board, band }: CarcassWish): Carcass
     topReveal: size(doors.topReveal ?? habits.doorTopReveal, 'top-reveal'),
     bottomReveal: size(doors.bottomReveal ?? habits.doorBottomReveal, 'bottom-reveal'),
     buffer: size(doors.buffer ?? habits.doorBuffer, 'buffer'),
+  };
+}
+
+function frontsOf({ fronts }: CarcassWish): CarcassSpec['fronts'] {
+  if (fronts === null) return null;
+  const listed = fronts.map(({ front, height, bay }, i) => {
+    const path = ['fronts', i];
+    const said = {
+      front: located(front, [...path, 'front']),
+      ...(height !== undefined && { height: located(height, [...path, 'height']) }),
+      ...(bay !== undefined && { bay: located(bay, [...path, 'bay']) }),
+    };
+    return located(said, path);
+  });
+  return located(listed, ['fronts']);
+}
+
+function drawersOf({ habits }: Shop, { drawers, board, band, joint }: CarcassWish): CarcassSpec['drawers'] {
+  return {
+    slide: located(drawers.slide ?? habits.slide, ['drawers', 'slide']),
+    board: located(drawers.board ?? board, ['drawers', 'board']),
+    band: located(band, ['drawers', 'band']),
+    bottom: located(drawers.bottom ?? 'grooved', ['drawers', 'bottom']),
+    bottomBoard: located(drawers.bottomBoard ?? habits.backBoard, ['drawers', 'bottom-board']),
+    joint: located(drawers.joint ?? joint, ['drawers', 'joint']),
+    height: drawers.height === undefined ? null : located(drawers.height, ['drawers', 'height']),
   };
 }
 

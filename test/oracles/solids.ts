@@ -267,6 +267,21 @@ export function metWhileTurning(
   return met;
 }
 
+/** What some parts touch on their way, moved together by a vector in so many steps, the places at rest counted in. */
+export function travelHits(moved: readonly Part[], rest: readonly Part[], by: Vec3, steps: number): readonly string[] {
+  const hits = new Set<string>();
+  for (let step = 0; step <= steps; step += 1) {
+    const way = by.map((length) => (length * step) / steps) as Vec3;
+    for (const { name, solid, box } of moved) {
+      const here = { min: box.min.map((at, i) => at + way[i]!), max: box.max.map((at, i) => at + way[i]!) } as Box;
+      for (const other of rest)
+        if (!apart(here, other.box) && solid.translate(way).intersect(other.solid).volume() > NOTHING)
+          hits.add(`${name} and ${other.name}`);
+    }
+  }
+  return [...hits];
+}
+
 /** How much of a room is left open by panels that stand before it or in it, seen along y. Cubic micrometres. */
 export function leftOpen(room: Box, before: readonly Part[]): number {
   const [min, max] = [room.min[1] - OUTSIDE, room.max[1] + OUTSIDE];

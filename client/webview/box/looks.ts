@@ -50,7 +50,7 @@ export class Looks {
   readonly rings: Readonly<Record<'error' | 'warning' | 'info' | 'focus', MeshBasicMaterial>>;
 
   constructor() {
-    this.faces = { 'to-box': face(0.2), 'under-box': face(0.2), 'before-box': face(0.13) };
+    this.faces = { 'to-box': face(0.2), 'under-box': face(0.2), 'before-box': face(0.13), 'in-drawer': face(0.2) };
     const solid = () => new MeshLambertMaterial();
     const each = () => ({ black: solid(), brown: solid(), blue: solid(), violet: solid(), green: solid() });
     this.inks = each();

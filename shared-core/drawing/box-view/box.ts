@@ -7,6 +7,7 @@ import type { Severity } from '../../findings/finding.js';
 import { purposeOf } from '../../fittings/purposes.js';
 import { groupBy } from '../../machining/plan/numbers.js';
 import { swingOf } from '../../hung/swing.js';
+import { means } from '../../job/panel-key.js';
 import { showSizes } from '../../length/show.js';
 import { tellerTo } from '../../words/message.js';
 import { asItIs } from '../../words/told.js';
@@ -32,9 +33,15 @@ export function boxScene(drawn: Drawn): BoxScene {
   const extents = around(panels.map(extentsOf));
   const { x, y, z } = extents;
   const size = asItIs(showSizes([x.to - x.from, z.to - z.from, y.to - y.from], reader));
-  const moves = boring.hung.flatMap((one): readonly BoxMove[] =>
-    one.reach === null ? [] : [{ kind: 'turn', parts: [one.door.key], ...swingOf(one) }],
-  );
+  const moves = [
+    ...boring.hung.flatMap((one): readonly BoxMove[] =>
+      one.reach === null ? [] : [{ kind: 'turn', parts: [one.door.key], ...swingOf(one) }],
+    ),
+    ...carcass.drawers.map(({ key: drawer, length }): BoxMove => {
+      const parts = panels.filter(({ key }) => key !== drawer && means(drawer, key)).map(({ key }) => key);
+      return { kind: 'pull', parts, travel: length.length };
+    }),
+  ];
   const parts = partsOf(drawn, findings, moves, sources);
   const fittings = fittingsOf(drawn);
   const title = told(say.title({ carcass: name, size }));
@@ -44,7 +51,8 @@ export function boxScene(drawn: Drawn): BoxScene {
       parts: panels.map(({ key }) => key),
       bores: boring.bores.length,
       fittings: fittings.length,
-      opening: moves.length,
+      doors: moves.filter(({ kind }) => kind === 'turn').length,
+      drawers: carcass.drawers.length,
       found: findings.map(({ severity }) => severity),
     }),
   );
@@ -75,7 +83,7 @@ function partsOf(
       board: panel.board.name,
       bores: own.length,
       found: found.map(({ severity }) => severity),
-      opens: moves.find(({ parts }) => parts.includes(key))?.degrees ?? null,
+      move: moves.find(({ parts }) => parts.includes(key)) ?? null,
     };
     return {
       key,

@@ -2,6 +2,8 @@ import type { Micrometres } from '../../length/units.js';
 import type { Severity } from '../../findings/finding.js';
 import { counted, listed, quoted, sentence } from '../../words/english.js';
 import { messages } from '../../words/message.js';
+import type { Show } from '../../words/show.js';
+import type { BoxMove } from './scene.js';
 import type { Told } from '../../words/told.js';
 
 const severities = (found: readonly Severity[]): readonly string[] =>
@@ -17,8 +19,8 @@ interface Part {
   readonly board: string;
   readonly bores: number;
   readonly found: readonly Severity[];
-  /** How far it opens, in degrees; null for what does not. */
-  readonly opens: number | null;
+  /** How it opens; null for what does not. */
+  readonly move: BoxMove | null;
 }
 
 /** What the box view says. */
@@ -26,11 +28,11 @@ export const say = messages('box-view', {
   title: ({ carcass, size }: { readonly carcass: string; readonly size: Told }) => `${carcass}, ${size}`,
   part: ({ role, key }: { readonly role: string; readonly key: string }) =>
     key === role ? sentence(role) : `${sentence(role)} ${quoted(key)}`,
-  partDescribed: ({ role, key, size, board, bores, found, opens }: Part) =>
+  partDescribed: ({ role, key, size, board, bores, found, move }: Part, show) =>
     [
       `${key === role ? sentence(role) : `${sentence(role)} ${quoted(key)}`}: ${size}, ${board}.`,
       bores === 0 ? 'No bores.' : `${sentence(counted(bores, 'bore'))}.`,
-      ...(opens === null ? [] : [`It opens by ${opens} degrees.`]),
+      ...(move === null ? [] : [opens(move, show)]),
       ...(found.length === 0 ? [] : [`Findings: ${listed(severities(found))}.`]),
     ].join(' '),
   described: ({
@@ -38,19 +40,25 @@ export const say = messages('box-view', {
     parts,
     bores,
     fittings,
-    opening,
+    doors,
+    drawers,
     found,
   }: {
     readonly title: Told;
     readonly parts: readonly string[];
     readonly bores: number;
     readonly fittings: number;
-    readonly opening: number;
+    readonly doors: number;
+    readonly drawers: number;
     readonly found: readonly Severity[];
   }) =>
     [
       `${title}: ${counted(parts.length, 'panel')} (${listed(parts)}), ${counted(bores, 'bore')}, ${counted(fittings, 'fitting')}.`,
-      ...(opening === 0 ? [] : [`${counted(opening, 'door')} can be opened.`]),
+      ...(doors + drawers === 0
+        ? []
+        : [
+            `${listed([...(doors === 0 ? [] : [counted(doors, 'door')]), ...(drawers === 0 ? [] : [counted(drawers, 'drawer')])])} can be opened.`,
+          ]),
       found.length === 0 ? 'No findings.' : `Findings: ${listed(severities(found))}.`,
     ].join(' '),
   wall: (
@@ -85,3 +93,7 @@ export const say = messages('box-view', {
       .join('; ')}.`,
   shopHasNoBox: () => 'This is a shop file. Open a job file to see its cabinets.',
 });
+
+function opens(move: BoxMove, show: Show): string {
+  return move.kind === 'turn' ? `It opens by ${move.degrees} degrees.` : `It comes out by ${show.exact(move.travel)}.`;
+}

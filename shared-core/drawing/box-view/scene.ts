@@ -1,4 +1,5 @@
 import type { Axis, Point3 } from '../../carcass/model.js';
+import type { Role } from '../../carcass/role.js';
 import type { Extents } from '../../carcass/pose.js';
 import type { Place } from '../../document/place.js';
 import type { Severity } from '../../findings/finding.js';
@@ -34,7 +35,7 @@ export interface BoxPart {
   readonly called: Told;
   readonly described: Told;
   /** What hangs before the box is drawn thinner, so that the box is seen. */
-  readonly belongs: 'to-box' | 'under-box' | 'before-box';
+  readonly belongs: Role['belongs'];
   readonly extents: Extents;
   /** The room of each groove and rebate. */
   readonly grooves: readonly Extents[];
@@ -83,7 +84,9 @@ export type BoxSolid =
   | { readonly kind: 'room'; readonly extents: Extents };
 
 /** How parts move that can be opened. */
-export interface BoxMove {
+export type BoxMove = BoxTurn | BoxPull;
+
+export interface BoxTurn {
   readonly kind: 'turn';
   /** Keys of the parts that move. */
   readonly parts: readonly string[];
@@ -93,4 +96,12 @@ export interface BoxMove {
   readonly way: 'clockwise' | 'anticlockwise';
   /** Wholly open. */
   readonly degrees: number;
+}
+
+export interface BoxPull {
+  readonly kind: 'pull';
+  /** Keys of the parts that move. */
+  readonly parts: readonly string[];
+  /** How far to the front, wholly open. */
+  readonly travel: Micrometres;
 }

@@ -1,4 +1,4 @@
-import { doorKeys } from '../../carcass/doors.js';
+import { hasFronts, keysOfKind } from '../../carcass/fronts/asked.js';
 import { NO_BAND } from '../../shop/habits.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
@@ -15,8 +15,9 @@ export const bandUnknown: CarcassRule = {
   },
   check({ spec, shop }) {
     const ofPanels = [...spec.panels.values()].flatMap((panel) => Object.values(panel.bands?.value ?? {}));
-    const ofDoors = doorKeys(spec).length === 0 ? [] : [spec.doors.band];
-    const names = [spec.band, ...ofDoors, ...ofPanels].filter((name) => name.value !== NO_BAND);
+    const ofDoors = hasFronts(spec) ? [spec.doors.band] : [];
+    const ofDrawers = keysOfKind(spec, 'drawer').length === 0 ? [] : [spec.drawers.band];
+    const names = [spec.band, ...ofDoors, ...ofDrawers, ...ofPanels].filter((name) => name.value !== NO_BAND);
     return unknownNames(names, [...shop.bands.keys()], 'band');
   },
 };

@@ -1,4 +1,4 @@
-import { doorKeys } from '../../carcass/doors.js';
+import { hasFronts, keysOfKind } from '../../carcass/fronts/asked.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
 
@@ -15,9 +15,11 @@ export const boardUnknown: CarcassRule = {
   check({ spec, shop }) {
     const parts = [...spec.dividers, ...spec.fixedShelves, ...spec.looseShelves, ...spec.panels.values()];
     const back = spec.back.how.value === 'none' && !spec.back.board.written ? null : spec.back.board;
-    const doors = doorKeys(spec).length === 0 ? null : spec.doors.board;
+    const doors = hasFronts(spec) ? spec.doors.board : null;
+    const { drawers } = spec;
+    const ofDrawers = keysOfKind(spec, 'drawer').length === 0 ? [] : [drawers.board, drawers.bottomBoard];
     return unknownNames(
-      [spec.board, back, doors, ...parts.map((part) => part.board)],
+      [spec.board, back, doors, ...ofDrawers, ...parts.map((part) => part.board)],
       [...shop.boards.keys()],
       'board',
     );

@@ -2,6 +2,7 @@ import type { MateFault, Mating } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import { boredFor, purposeOf, reaches } from '../../fittings/purposes.js';
 import { chosen } from '../../carcass/choices.js';
+import { frontOf } from '../../carcass/panel.js';
 import { writeLength } from '../../length/write.js';
 import type { Located } from '../../document/place.js';
 import type { Micrometres } from '../../length/units.js';
@@ -211,7 +212,8 @@ function mateReason(fault: MateFault, pair: Pair): Message {
 
 /** Distance of a bore from the front of the carcass: the one figure that both panels share. */
 function onDepth(context: CarcassContext, bore: Bore): Micrometres {
-  return bore.u + (panelOf(context, bore.panel)?.pose.origin.y ?? 0);
+  const panel = panelOf(context, bore.panel);
+  return bore.u + (panel === undefined ? 0 : frontOf(panel));
 }
 
 /** The bores of a joint that reach from one panel into the other, in one of the two. */
@@ -293,7 +295,8 @@ function placesOfMates(
   panel: string,
   mates: readonly string[],
 ): readonly Micrometres[] {
-  const front = panelOf(context, panel)?.pose.origin.y ?? 0;
+  const own = panelOf(context, panel);
+  const front = own === undefined ? 0 : frontOf(own);
   const bores = same.flatMap(({ mating }) => mates.flatMap((mate) => boresIn(context, mating, mate)));
   return distinct(bores.map((bore) => onDepth(context, bore) - front)).toSorted((a, b) => a - b);
 }

@@ -1,4 +1,5 @@
 import { SORTS_OF_FITTING } from '../../fittings/kinds.js';
+import { keysOfKind } from '../../carcass/fronts/asked.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
 
@@ -13,7 +14,8 @@ export const fittingUnknown: CarcassRule = {
     example: 'kind: base\nwidth: 600\njoint: dowl-8x30',
   },
   check({ spec, shop }) {
-    const names = [spec.joint, ...[...spec.panels.values()].map((panel) => panel.joint)];
+    const ofDrawers = keysOfKind(spec, 'drawer').length === 0 ? [] : [spec.drawers.joint];
+    const names = [spec.joint, ...ofDrawers, ...[...spec.panels.values()].map((panel) => panel.joint)];
     return unknownNames(names, [...shop.fittings.keys()], 'fitting');
   },
 };

@@ -1,4 +1,4 @@
-import { doorKeys } from '../../carcass/doors.js';
+import { doorKeys } from '../../carcass/fronts/asked.js';
 import { NO_HINGE } from '../../shop/habits.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';

@@ -1,6 +1,7 @@
 import { matings, type Mating } from '../../boring/matings.js';
 import type { Joint } from '../../carcass/model.js';
 import { outerSize } from '../../carcass/outer-size.js';
+import { isInDrawer } from '../../carcass/roles.js';
 import { showSizes } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { Shop } from '../../shop/model.js';
@@ -40,7 +41,12 @@ function carcassBlocks(one: BuiltCarcass, shop: Shop, reader: Reader): readonly 
       kind: 'picture',
       name: told(say.drawnApart({ carcass: name })),
       about: told(say.drawnInOrder({ carcass: name, steps: steps.map(namesIn) })),
-      scene: explodedScene(name, carcass.panels, numbers, reader),
+      scene: explodedScene(
+        name,
+        carcass.panels.filter((panel) => !isInDrawer(panel)),
+        numbers,
+        reader,
+      ),
       file: null,
     },
     {
@@ -75,7 +81,7 @@ function fittingWords(joints: readonly Joint[], mated: readonly Mating[]): Told 
   return asItIs([...counts].map(([name, count]) => `${count} ${name}`).join(', '));
 }
 
-function afterwards({ carcass }: BuiltCarcass): readonly Message[] {
+function afterwards({ carcass, spec }: BuiltCarcass): readonly Message[] {
   const has = (role: string): number => carcass.panels.filter((panel) => panel.role === role).length;
   const back = { applied: [say.fixBack()], rebated: [say.layBack()], grooved: [], none: [] }[carcass.back];
   const loose = has('loose-shelf');
@@ -83,6 +89,10 @@ function afterwards({ carcass }: BuiltCarcass): readonly Message[] {
     ...back,
     ...(has('plinth') > 0 ? [say.plinth()] : []),
     ...(carcass.doors.length > 0 ? [say.hangDoors({ count: carcass.doors.length })] : []),
+    ...(carcass.drawers.length > 0
+      ? [say.drawers({ count: carcass.drawers.length, bottom: spec.drawers.bottom.value })]
+      : []),
+    ...(has('fixed-front') > 0 ? [say.fixedFronts({ count: has('fixed-front') })] : []),
     ...(loose > 0 ? [say.looseShelves({ count: loose })] : []),
   ];
 }

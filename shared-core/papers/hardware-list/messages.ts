@@ -5,11 +5,15 @@ import { labels } from '../../words/told.js';
 export const HEADS = labels({ count: 'Count', what: 'What', for: 'For' });
 
 /** What no shop file names. */
-export const THINGS = labels({ pins: 'shelf pins' });
+export const THINGS = labels({ pins: 'shelf pins', frontScrews: 'screws of drawer fronts' });
 
 /** What the hardware list says. */
 export const say = messages('hardware-list', {
   hinge: ({ arm, plate }: { readonly arm: Micrometres; readonly plate: Micrometres }, show) =>
     `with the arm of ${show.exact(arm)} and a plate ${show.exact(plate)} high`,
+  slides: ({ long, rating }: { readonly long: Micrometres; readonly rating: number }, show) =>
+    `pairs, ${show.exact(long)} long, for ${rating} kg each`,
+  frontScrews: ({ pilot, depth }: { readonly pilot: Micrometres; readonly depth: Micrometres }, show) =>
+    `for pilot holes of ${show.nominal(pilot)}, ${show.exact(depth)} deep`,
   pins: ({ diameter }: { readonly diameter: Micrometres }, show) => `for holes of ${show.nominal(diameter)}`,
 });

@@ -31,9 +31,11 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, r
     const pins =
       one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length * PINS_OF_A_SHELF * one.carcass.count;
     if (pins > 0) add(THINGS.pins, one.name, pins);
+    const screws = one.boring.bores.filter(({ purpose }) => purpose === 'front-clearance').length * one.carcass.count;
+    if (screws > 0) add(THINGS.frontScrews, one.name, screws);
   }
   const listed = [...counts].map(([name, each]) => ({ name: asItIs(name), about: aboutOf(name, shop, reader), each }));
-  return [...listed, ...hingesNeeded(carcasses, reader)];
+  return [...listed, ...hingesNeeded(carcasses, reader), ...slidesNeeded(carcasses, reader)];
 }
 
 /** Hinges by name, arm and plate, since they are bought so. */
@@ -54,8 +56,30 @@ function hingesNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): reado
   return [...sorts.values()];
 }
 
+/** Pairs of slides by name and length, since they are bought so. */
+function slidesNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readonly Needed[] {
+  const sorts = new Map<string, { readonly name: Told; readonly about: Told; readonly each: Map<string, number> }>();
+  for (const { name, carcass } of carcasses)
+    for (const { slide, length } of carcass.drawers) {
+      const key = `${slide.name} ${length.length}`;
+      const sort = sorts.get(key) ?? {
+        name: asItIs(slide.name),
+        about: tell(say.slides({ long: length.length, rating: slide.rating }), reader),
+        each: new Map<string, number>(),
+      };
+      sorts.set(key, sort);
+      sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
+    }
+  return [...sorts.values()];
+}
+
 function aboutOf(name: string, shop: Shop, reader: Reader): Told | '' {
   if (name === THINGS.pins) return tell(say.pins({ diameter: shop.habits.rowDiameter }), reader);
+  if (name === THINGS.frontScrews)
+    return tell(
+      say.frontScrews({ pilot: shop.habits.frontScrews.pilot, depth: shop.habits.frontScrews.depth }),
+      reader,
+    );
   const fitting = shop.fittings.get(name);
   return fitting === undefined ? '' : asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, reader)));
 }

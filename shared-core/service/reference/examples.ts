@@ -61,6 +61,15 @@ carcasses:
         face-depth: 12
         end-depth: 19
 
+  chest:
+    kind: for-drawers
+    width: 1000
+    dividers: 1
+    fronts:
+      - { front: drawer, height: 140, bay: 1 }
+      - drawer
+    drawers: { slide: runner, board: ash-18, band: none, bottom: grooved, bottom-board: back-8, joint: dowel-8x30, height: 100 }
+
   sail-locker:
     kind: tall
     width: 600
@@ -111,11 +120,28 @@ hinges:
     body-height: 60
     body-depth: 80
     opening: 105
-    axis-from-edge: 2
+    axis-from-edge: -1
     axis-from-front: -1.5
     price: 1.9
 
-bits: [5, 7, 8, 10, 15, 35]
+slides:
+  runner:
+    side-clearance: 13
+    height-offset: 28
+    box-offset: 28
+    under: 5
+    over: 14
+    behind: 12
+    body-height: 42
+    diameter: 5
+    depth: 12
+    box-diameter: 3
+    box-depth: 9
+    rating: 25
+    lengths:
+      - { length: 400, holes: [37, 261], box-holes: [32, 160] }
+
+bits: [3, 5, 7, 8, 10, 15, 35]
 
 vertical-heads:
   bench-head:

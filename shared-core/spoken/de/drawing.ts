@@ -157,6 +157,8 @@ export const labels = {
     'back edge': 'Hinterkante',
     'hinge edge': 'Bandkante',
     'closing edge': 'Schließkante',
+    'upper edge': 'Oberkante',
+    'lower edge': 'Unterkante',
     'inside face': 'Innenfläche',
     'outside face': 'Außenfläche',
     'bottom end': 'unteres Ende',
@@ -168,6 +170,10 @@ export const labels = {
   uses: {
     row: 'Reihe',
     'hinge cup': 'Topf',
+    'drawer slide': 'Auszug',
+    'slide on the drawer': 'Auszug am Schubkasten',
+    'screw of the front, clearance': 'Frontschraube, Durchgang',
+    'screw of the front, pilot': 'Frontschraube, Vorbohrung',
     'hinge plate': 'Montageplatte',
     'spare, stays empty': 'leer, bleibt frei',
     'screw clearance': 'Durchgang der Schraube',
@@ -180,6 +186,8 @@ export const labels = {
   },
   explained: {
     'A divider’s outside face is its left one.': 'Die Außenfläche einer Mittelwand ist ihre linke.',
+    'The outside face of a drawer’s bottom is its lower one.':
+      'Die Außenfläche eines Schubkastenbodens ist seine untere.',
     'A shelf’s outside face is its lower one.': 'Die Außenfläche eines Bodens ist seine untere.',
   },
   'face-column': { inside: 'innen', outside: 'außen' },

@@ -26,6 +26,31 @@ export const findingsOfPanels = {
     outOfRange: ({ side, size, clamp, range }, show) =>
       `Der Korpus ist ${show.length(size)} ${{ width: 'breit', height: 'hoch', depth: 'tief' }[side]}; ${quoted(clamp)} fasst zwischen ${show.length(range.min)} und ${show.length(range.max)}. Ändern Sie \`${side}\`, oder wählen Sie eine andere Korpuspresse (\`machines: clamp\`).`,
   },
+  'door-swing-meets': {
+    meets: ({ door, hung, others, angle }) =>
+      `${door}, ${HAND[hung]} angeschlagen, stößt an ${und(others)}, wenn sie ${angle}° offen steht. Machen Sie dort die Fuge oder die Luft zum Rand größer, schlagen Sie sie auf der anderen Seite an, oder nehmen Sie ein Topfband, das ihre Kante frei hält.`,
+  },
+  'drawer-lower-than-slide': {
+    low: ({ drawers, height, slide, needs }, show) =>
+      `${zahl(drawers.length, 'Der Kasten', 'Die Kästen')} von ${und(drawers)} ${zahl(drawers.length, 'ist', 'sind')} ${show.length(height)} hoch, und ${quoted(slide)} reicht ${show.length(needs)} über die Unterkante. Machen Sie die Front oder den Kasten höher, oder nehmen Sie einen niedrigeren Auszug.`,
+    asHigh: () => 'Die Kästen so hoch machen, wie ihr Platz es erlaubt',
+  },
+  'drawer-meets-shelf': {
+    meets: ({ shelf, drawers }) =>
+      `${shelf} liegt ${und(drawers)} im Weg, ${zahl(drawers.length, 'der', 'die')} durch denselben Raum ${zahl(drawers.length, 'läuft', 'laufen')}. Legen Sie den Boden dorthin, wo kein Schubkasten läuft, oder entfernen Sie ihn.`,
+    remove: ({ shelf }) => `${shelf} entfernen`,
+  },
+  'fronts-leave-open': {
+    open: ({ bay, open }, show) =>
+      `Die Fronten${bay === null ? '' : ` vor Feld ${bay}`} lassen unten ${show.length(open)} offen, weil jede ihre eigene Höhe hat. Lassen Sie die Höhe einer Front weg, oder machen Sie eine um so viel höher.`,
+    share: () => 'Die unterste Front nehmen lassen, was übrig ist',
+    higher: ({ to }, show) => `Die unterste Front ${show.exact(to)} hoch machen`,
+  },
+  'slide-beside-row': {
+    beside: ({ count, panels, places }, show) =>
+      `${anzahl(count, 'Schraube', 'Schrauben')} von Auszügen in ${und(panels)} ${zahl(count, 'findet', 'finden')} kein Loch einer Reihe und ${zahl(count, 'wird', 'werden')} eigens gebohrt, ${und(places.map(show.length))} von der Vorderkante. Setzen Sie die hintere Reihe dorthin, oder nehmen Sie einen Auszug, dessen Schrauben in den Reihen stehen.`,
+    moveRow: ({ to }, show) => `Die hinteren Reihen ${show.exact(to)} von der Vorderkante setzen`,
+  },
   'hinge-out-of-reach': {
     byPlate: ({ arm, plates, ...misses }, show) =>
       `${missed(misses, show)} Eine ${tall(plates, show)} hohe Platte ginge mit dem Arm von ${show.exact(arm)}; nehmen Sie sie unter \`plates\` auf, wenn die Werkstatt sie hat, oder ändern Sie die Luft zum Rand oder die Fuge.`,
@@ -262,9 +287,12 @@ const CIRCUMSTANCES = {
   'own-grid': 'wo Reihen oder Montageplatten von Bändern gebohrt werden',
   'rear-rows': 'wo hintere Reihen gebohrt werden (`rows: both`)',
   doors: 'wo Türen vor dem Korpus hängen',
-  'overlay-doors': 'mit aufliegenden Türen',
-  'door-gaps': 'mit einliegenden Türen oder zwei Türen nebeneinander',
-  'whole-front': 'wo `bays` nicht sagt, was vor jedem Feld hängt',
+  fronts: 'wo Türen, Schubkästen oder feste Fronten den Korpus schließen',
+  'overlay-fronts': 'mit aufliegenden Türen und Fronten',
+  'front-gaps': 'mit einliegenden Türen und Fronten, oder zwei davon neben- oder übereinander',
+  'whole-front': 'wo weder `bays` noch `fronts` sagt, was vor jedem Feld hängt',
+  'no-fronts': 'wo `fronts` nicht sagt, was jedes Feld schließt',
+  drawers: 'wo der Korpus Schubkästen hat',
   upright: 'an einer Seite oder Mittelwand',
   joined: 'an einer Platte, die mit einer anderen verbunden ist',
   'deep-in-face': 'an einer Platte mit Dübelbohrungen in der Fläche',

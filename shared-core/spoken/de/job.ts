@@ -41,6 +41,19 @@ export const job = {
       `Eine einliegende Tür kann nicht vor den Mittelwänden zwischen ${bays} Feldern hängen, weil diese bis vorn reichen. Sagen Sie mit \`bays\`, was vor jedem Feld hängt, oder nehmen Sie aufliegende Türen.`,
     doorBayMissing: ({ asked, bays }) =>
       `Die Türen von ${asked} Feldern sind aufgeführt, aber der Korpus hat ${bays}. Führen Sie nicht mehr auf, als er hat, oder fügen Sie eine Mittelwand hinzu.`,
+    frontBayMissing: ({ bay, bays }) =>
+      bays === 1
+        ? `Vor Feld ${bay} kann keine Front stehen, weil der Korpus keine Mittelwände hat. Nehmen Sie Feld 1, oder fügen Sie eine Mittelwand hinzu.`
+        : `Vor Feld ${bay} kann keine Front stehen, weil der Korpus ${bays} Felder hat. Nehmen Sie ein Feld zwischen 1 und ${bays}.`,
+    frontsTooHigh: ({ fronts, given, room, left }, show) =>
+      `Die Höhen von ${fronts} Fronten ergeben ohne ihre Fugen ${show.length(given)}, und der Raum für sie ist ${show.length(room)} hoch: ${show.length(Math.max(0, left))} bleiben für die anderen. Machen Sie eine niedriger, oder lassen Sie ihre Höhe weg.`,
+    noSlides: () => 'Die Werkstatt hat keine Auszüge. Nehmen Sie einen in die Werkstattdatei auf.',
+    drawerNoDepth: ({ drawer, slide, least, room }, show) =>
+      `${drawer} findet keinen Auszug: Der kürzeste von ${quoted(slide)} ist ${show.length(least)} lang, und der Raum hinter der Front ist ${show.length(room)}. Machen Sie den Korpus tiefer, oder nehmen Sie einen anderen Auszug.`,
+    drawerNoWidth: ({ drawer, bay, taken }, show) =>
+      `${drawer} findet keinen Raum zwischen Seiten, die ${show.length(bay)} auseinander stehen und von denen die Auszüge ${show.length(taken)} nehmen. Machen Sie das Feld breiter.`,
+    drawerNoHeight: ({ drawer, height, most }, show) =>
+      `Der Kasten von ${drawer} müsste ${show.length(height)} hoch sein, und hinter der Front ist auf der Teilung Raum für ${show.length(Math.max(0, most))}. Machen Sie die Front höher, oder den Kasten niedriger.`,
     doorNoSize: ({ door, width, height }, show) =>
       `${door} würde ${show.length(width)} breit und ${show.length(height)} hoch. Machen Sie Luft und Fugen kleiner, oder den Korpus größer.`,
     doorTooThick: ({ door, thickness, clear }, show) =>
@@ -120,6 +133,12 @@ export const job = {
     asFarBack: () => 'Ohne Angabe: so weit hinten, wie die Teilung und der hintere Rand der Werkstatt erlauben.',
     bySpindles: () => 'Ohne Angabe: die Stellen, die die Spindeln des Vertikalbohrkopfs der Werkstatt ergeben.',
     everyBay: () => 'Ohne Angabe: einer in jedem Feld.',
+    usualSlide: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Auszug der Werkstatt.`,
+    asDoorsSay: () => 'Ohne Angabe: was `doors` sagt.',
+    asHighAsFits: () => 'Ohne Angabe: so hoch, wie der Platz es erlaubt.',
+    usualDrawers: () =>
+      'Ohne Angabe: der übliche Auszug der Werkstatt, und Plattenwerkstoff, Kantenband und Verbinder des Korpus.',
+    fittingOfCarcass: () => 'Ohne Angabe: der Verbinder des Korpus.',
     hungBefore: () => 'Ohne Angabe: was `hung` sagt, vor der ganzen Front.',
     bandOfCarcass: () => 'Ohne Angabe: das Kantenband des Korpus.',
     boardOfCarcass: () => 'Ohne Angabe: der Plattenwerkstoff des Korpus.',
@@ -164,7 +183,7 @@ const faulty = (errors: number, line: number): string =>
     : `Die Werkstattdatei hat ${errors} Fehler, den ersten in Zeile ${line}.`;
 
 type Unread =
-  | { readonly sort: 'board' | 'band' | 'hinge'; readonly name: string }
+  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide'; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: keyof typeof MACHINES; readonly name: string };
 function unread(one: Unread): string {

@@ -50,6 +50,8 @@ export const service = {
       ].join(', '),
     band: ({ thickness, height }, show) =>
       `Kantenband, ${show.exact(thickness)} dick${height === null ? '' : `, ${show.exact(height)} breit gekauft`}`,
+    slide: ({ lengths: long, rating }, show) =>
+      `Auszug, ${und(long.map((one) => show.nominal(one)))} lang, für ${rating} kg`,
     hinge: ({ cupDiameter, distance }, show) =>
       `Topfband, Topf Ø ${show.nominal(cupDiameter)}, ${show.span(distance)} von der Kante`,
     oneHead: ({ kind, spindles, pitch }, show) =>

@@ -192,6 +192,7 @@ const HABITS = {
   band: 'Kantenband',
   joint: 'Verbinder',
   hinge: 'Topfband',
+  slide: 'Auszug',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

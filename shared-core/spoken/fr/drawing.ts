@@ -156,6 +156,8 @@ export const labels = {
     'back edge': 'chant arrière',
     'hinge edge': 'chant des charnières',
     'closing edge': 'chant de fermeture',
+    'upper edge': 'chant supérieur',
+    'lower edge': 'chant inférieur',
     'inside face': 'face intérieure',
     'outside face': 'face extérieure',
     'bottom end': 'bout inférieur',
@@ -166,6 +168,10 @@ export const labels = {
   },
   uses: {
     row: 'rangée',
+    'drawer slide': 'coulisse',
+    'slide on the drawer': 'coulisse sur le tiroir',
+    'screw of the front, clearance': 'vis de façade, passage',
+    'screw of the front, pilot': 'vis de façade, avant-trou',
     'hinge cup': 'boîtier',
     'hinge plate': 'embase',
     'spare, stays empty': 'vide, reste libre',
@@ -179,6 +185,8 @@ export const labels = {
   },
   explained: {
     'A divider’s outside face is its left one.': 'La face extérieure d’une séparation est celle de gauche.',
+    'The outside face of a drawer’s bottom is its lower one.':
+      'La face extérieure d’un fond de tiroir est sa face inférieure.',
     'A shelf’s outside face is its lower one.': 'La face extérieure d’une tablette est celle de dessous.',
   },
   'face-column': { inside: 'intérieure', outside: 'extérieure' },

@@ -25,6 +25,31 @@ export const findingsOfPanels = {
     outOfRange: ({ side, size, clamp, range }, show) =>
       `Le caisson mesure ${show.length(size)} ${{ width: 'de largeur', height: 'de hauteur', depth: 'de profondeur' }[side]} ; ${quoted(clamp)} tient entre ${show.length(range.min)} et ${show.length(range.max)}. Changez \`${side}\`, ou choisissez une autre cadreuse (\`machines: clamp\`).`,
   },
+  'door-swing-meets': {
+    meets: ({ door, hung, others, angle }) =>
+      `${door}, montée ${HAND[hung]}, touche ${et(others)} quand elle est ouverte de ${angle}°. Faites le jeu ou le retrait plus grand à cet endroit, montez-la de l’autre côté, ou prenez une charnière qui dégage son chant.`,
+  },
+  'drawer-lower-than-slide': {
+    low: ({ drawers, height, slide, needs }, show) =>
+      `${nombre(drawers.length, 'La caisse', 'Les caisses')} de ${et(drawers)} ${nombre(drawers.length, 'a', 'ont')} ${show.length(height)} de haut, et ${quoted(slide)} monte à ${show.length(needs)} au-dessus du chant inférieur. Faites la façade ou la caisse plus haute, ou prenez une coulisse plus basse.`,
+    asHigh: () => 'Faire les caisses aussi hautes que leur place le permet',
+  },
+  'drawer-meets-shelf': {
+    meets: ({ shelf, drawers }) =>
+      `${shelf} est sur la course de ${et(drawers)}, qui ${nombre(drawers.length, 'passe', 'passent')} par la même place. Mettez la tablette où aucun tiroir ne passe, ou retirez-la.`,
+    remove: ({ shelf }) => `Retirer ${shelf}`,
+  },
+  'fronts-leave-open': {
+    open: ({ bay, open }, show) =>
+      `Les façades${bay === null ? '' : ` devant la travée ${bay}`} laissent ${show.length(open)} ouverts en bas, car chacune a sa propre hauteur. Ne donnez pas la hauteur de l’une, ou faites-en une plus haute d’autant.`,
+    share: () => 'Laisser la façade du bas prendre ce qui reste',
+    higher: ({ to }, show) => `Faire la façade du bas haute de ${show.exact(to)}`,
+  },
+  'slide-beside-row': {
+    beside: ({ count, panels, places }, show) =>
+      `${count} ${nombre(count, 'vis', 'vis')} de coulisses dans ${et(panels)} ne ${nombre(count, 'trouve', 'trouvent')} pas de trou de rangée et ${nombre(count, 'est percée', 'sont percées')} à part, à ${et(places.map(show.length))} du chant avant. Mettez la rangée arrière là, ou prenez une coulisse dont les vis sont dans les rangées.`,
+    moveRow: ({ to }, show) => `Mettre les rangées arrière à ${show.exact(to)} du chant avant`,
+  },
   'hinge-out-of-reach': {
     byPlate: ({ arm, plates, ...misses }, show) =>
       `${missed(misses, show)} Une embase haute de ${tall(plates, show)} irait avec le bras de ${show.exact(arm)} ; ajoutez-la à \`plates\` si l’atelier l’a, ou changez le débord ou le jeu.`,
@@ -261,9 +286,12 @@ const CIRCUMSTANCES = {
   'own-grid': 'où des rangées ou des embases de charnières sont percées',
   'rear-rows': 'où des rangées arrière sont percées (`rows: both`)',
   doors: 'où des portes sont montées devant le caisson',
-  'overlay-doors': 'avec des portes en applique',
-  'door-gaps': 'avec des portes encastrées, ou deux portes côte à côte',
-  'whole-front': 'où `bays` ne dit pas ce qui est monté devant chaque travée',
+  fronts: 'où des portes, des tiroirs ou des façades fixes ferment le caisson',
+  'overlay-fronts': 'avec des portes et des façades en applique',
+  'front-gaps': 'avec des portes et des façades encastrées, ou deux côte à côte ou l’une sur l’autre',
+  'whole-front': 'où ni `bays` ni `fronts` ne dit ce qui est monté devant chaque travée',
+  'no-fronts': 'où `fronts` ne dit pas ce qui ferme chaque travée',
+  drawers: 'où le caisson a des tiroirs',
   upright: 'sur un côté ou une séparation',
   joined: 'sur un panneau assemblé à un autre',
   'deep-in-face': 'sur un panneau qui a des perçages de tourillons dans sa face',

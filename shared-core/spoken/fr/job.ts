@@ -41,6 +41,19 @@ export const job = {
       `Une porte encastrée ne peut être devant les séparations de ${bays} travées, car elles vont jusqu’à l’avant. Dites avec \`bays\` ce qui est devant chaque travée, ou prenez des portes en applique.`,
     doorBayMissing: ({ asked, bays }) =>
       `Les portes de ${asked} travées sont indiquées, mais le caisson en a ${bays}. N’en indiquez pas plus, ou ajoutez une séparation.`,
+    frontBayMissing: ({ bay, bays }) =>
+      bays === 1
+        ? `Une façade ne peut pas être devant la travée ${bay}, car le caisson n’a pas de séparation. Prenez la travée 1, ou ajoutez une séparation.`
+        : `Une façade ne peut pas être devant la travée ${bay}, car le caisson a ${bays} travées. Prenez une travée entre 1 et ${bays}.`,
+    frontsTooHigh: ({ fronts, given, room, left }, show) =>
+      `Les hauteurs de ${fronts} façades font ${show.length(given)} sans leurs jeux, et la place pour elles a ${show.length(room)} de haut : il reste ${show.length(Math.max(0, left))} pour les autres. Faites-en une plus basse, ou ne donnez pas sa hauteur.`,
+    noSlides: () => 'L’atelier n’a pas de coulisses. Ajoutez-en une au fichier d’atelier.',
+    drawerNoDepth: ({ drawer, slide, least, room }, show) =>
+      `${drawer} ne trouve pas de coulisse : la plus courte de ${quoted(slide)} a ${show.length(least)} de long, et la place derrière sa façade est de ${show.length(room)}. Faites le caisson plus profond, ou prenez une autre coulisse.`,
+    drawerNoWidth: ({ drawer, bay, taken }, show) =>
+      `${drawer} ne trouve pas de place entre des montants écartés de ${show.length(bay)}, dont les coulisses prennent ${show.length(taken)}. Faites la travée plus large.`,
+    drawerNoHeight: ({ drawer, height, most }, show) =>
+      `La caisse de ${drawer} devrait avoir ${show.length(height)} de haut, et derrière sa façade, sur le pas, il y a place pour ${show.length(Math.max(0, most))}. Faites la façade plus haute, ou la caisse plus basse.`,
     doorNoSize: ({ door, width, height }, show) =>
       `${door} aurait ${show.length(width)} de large et ${show.length(height)} de haut. Réduisez les débords et les jeux, ou agrandissez le caisson.`,
     doorTooThick: ({ door, thickness, clear }, show) =>
@@ -121,6 +134,12 @@ export const job = {
     asFarBack: () => 'À défaut : aussi loin au fond que le pas et la marge arrière de l’atelier le permettent.',
     bySpindles: () => 'À défaut : les places que donnent les broches de la tête verticale de l’atelier.',
     everyBay: () => 'À défaut : une dans chaque travée.',
+    usualSlide: ({ name }) => `À défaut : ${quoted(name)}, la coulisse habituelle de l’atelier.`,
+    asDoorsSay: () => 'À défaut : ce que dit `doors`.',
+    asHighAsFits: () => 'À défaut : aussi haut que la place le permet.',
+    usualDrawers: () =>
+      'À défaut : la coulisse habituelle de l’atelier, et le panneau brut, la bande de chant et la ferrure du caisson.',
+    fittingOfCarcass: () => 'À défaut : la ferrure du caisson.',
     hungBefore: () => 'À défaut : ce que dit `hung`, devant toute la façade.',
     bandOfCarcass: () => 'À défaut : la bande du caisson.',
     boardOfCarcass: () => 'À défaut : le panneau brut du caisson.',
@@ -164,7 +183,7 @@ const faulty = (errors: number, line: number): string =>
     : `Le fichier d’atelier a ${errors} erreurs, la première à la ligne ${line}.`;
 
 type Unread =
-  | { readonly sort: 'board' | 'band' | 'hinge'; readonly name: string }
+  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide'; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: keyof typeof MACHINES; readonly name: string };
 function unread(one: Unread): string {

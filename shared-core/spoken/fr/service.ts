@@ -48,6 +48,8 @@ export const service = {
       ].join(', '),
     band: ({ thickness, height }, show) =>
       `bande de chant, épaisse de ${show.exact(thickness)}${height === null ? '' : `, achetée en ${show.exact(height)} de large`}`,
+    slide: ({ lengths: long, rating }, show) =>
+      `coulisse, longue de ${et(long.map((one) => show.nominal(one)))}, pour ${rating} kg`,
     hinge: ({ cupDiameter, distance }, show) =>
       `charnière, boîtier Ø ${show.nominal(cupDiameter)}, ${show.span(distance)} du chant`,
     oneHead: ({ kind, spindles, pitch }, show) =>

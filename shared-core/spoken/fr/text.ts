@@ -187,6 +187,7 @@ const HABITS = {
   band: 'bande de chant',
   joint: 'ferrure',
   hinge: 'charnière',
+  slide: 'coulisse',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

@@ -124,7 +124,7 @@ describe('a carcass in three dimensions', () => {
       { kind: 'turn', parts: ['door-2'], axis: { x: 798_500, y: -18_000 }, way: 'anticlockwise', degrees: 110 },
     ]);
     const other = moves('    opening: 95\n    axis-from-edge: 4\n    axis-from-front: 7\n');
-    expect(other.map(({ axis, degrees }) => [axis.x, axis.y, degrees])).toEqual([
+    expect(other.map((move) => (move.kind === 'turn' ? [move.axis.x, move.axis.y, move.degrees] : null))).toEqual([
       [5500, -11_000, 95],
       [794_500, -11_000, 95],
     ]);
@@ -171,5 +171,17 @@ describe('a carcass in three dimensions', () => {
     );
     expect(parts[0]!.described).toBe('Left side ‘left’: 2067 × 560 × 19 mm, board-19. 142 bores.');
     expect(parts.at(-1)!.described).toMatch(/It opens by 110 degrees\./);
+  });
+
+  test('pulls a drawer out with all its panels, by the length of its slide', () => {
+    const [chest] = drawnOf(
+      'carcasses:\n  a: { kind: base, width: 600, fronts: [drawer, left] }\n',
+      readShop(NEUTRAL_SHOP_TEXT).shop,
+    );
+    const { moves, parts, described } = boxScene(chest!);
+    const keys = ['front', 'left', 'right', 'box-front', 'back', 'bottom'].map((part) => `drawer-1-${part}`);
+    expect(moves.filter(({ kind }) => kind === 'pull')).toEqual([{ kind: 'pull', parts: keys, travel: 500_000 }]);
+    expect(parts.find(({ key }) => key === 'drawer-1-bottom')!.described).toContain('It comes out by 500 mm.');
+    expect(described).toContain('1 door and 1 drawer can be opened.');
   });
 });

@@ -97,7 +97,7 @@ describe('bore maps of the demo jobs', () => {
     }
     // A small panel that is full of figures may have no room for it; the caption then names it alone.
     expect(ends).toBeGreaterThan(bored * 0.9);
-    expect(named).toBeGreaterThan(bored * 0.9);
+    expect(named).toBeGreaterThan(bored * 0.85);
   });
 
   it('are many', () => {
@@ -343,7 +343,10 @@ describe('a bore map', () => {
       bore('left:x:0', 'left', 'inside', 100, 200, 8, 12, 'dowel', 'x'),
       bore('left:x:1', 'left', 'inside', 150, 250, 8, 12, 'dowel', 'x'),
     ];
-    const scene = boreMapScene({ ...base, boring: { rows: [], bores: odd, hung: [], unused: [] } }, 'left')!;
+    const scene = boreMapScene(
+      { ...base, boring: { rows: [], bores: odd, hung: [], running: [], unused: [] } },
+      'left',
+    )!;
     expect(scene.table[0]).toMatchObject({ u: '100; 150', v: '200; 250' });
   });
 
@@ -436,7 +439,9 @@ describe('a bore map', () => {
         fc.shuffledSubarray([...base.boring.bores], { minLength: base.boring.bores.length }),
         fc.shuffledSubarray([...base.boring.rows], { minLength: 4 }),
         (bores, rows) => {
-          expect(toSvg(boreMapScene({ ...base, boring: { rows, bores, hung: [], unused: [] } }, 'left')!)).toBe(wanted);
+          expect(
+            toSvg(boreMapScene({ ...base, boring: { rows, bores, hung: [], running: [], unused: [] } }, 'left')!),
+          ).toBe(wanted);
         },
       ),
       { numRuns: 50 },

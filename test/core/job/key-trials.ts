@@ -36,6 +36,7 @@ export const BASES: readonly (readonly string[])[] = [
     'joint: screw-7x50',
     'fixed-shelves: [360]',
   ],
+  ['kind: base', 'width: 600', 'rows: front', 'fronts: [drawer, { front: left, height: 400 }]'],
 ];
 
 const NAMES: Readonly<Record<string, readonly string[]>> = {
@@ -43,6 +44,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   band: ['band-2', 'none'],
   fitting: ['dowel-10x40', 'cam-15'],
   hinge: ['none'],
+  slide: ['other-slide'],
   faces: ['other-head'],
   ends: ['other-end'],
   rows: ['other-drill'],
@@ -63,6 +65,7 @@ function samples(schema: Schema, key: string): readonly string[] {
     case 'name':
       return NAMES[schema.of === 'machine' ? key : schema.of] ?? [];
     case 'list':
+      if (schema.item.type === 'either') return samples(schema.item, key).map((value) => `[${value}]`);
       return schema.item.type === 'choice'
         ? Object.keys(schema.item.options).map((word) => `[${word}]`)
         : ['[61, 180]'];
@@ -100,10 +103,13 @@ vertical-heads:
 horizontal-heads:
   end-head: { spindles: 21, pitch: 32, height: 4 to 40, depth: 0 to 80, ${STOPS} }
   other-end: { spindles: 19, pitch: 32, height: 4 to 40, depth: 0 to 80, ${STOPS} }
+slides:
+  slide-45: { side-clearance: 12.7, height-offset: 30, under: 6, over: 15, behind: 10, body-height: 46, diameter: 5, depth: 13, rating: 30, lengths: [{ length: 400, holes: [37, 293] }] }
+  other-slide: { side-clearance: 13, height-offset: 30, under: 6, over: 15, behind: 10, body-height: 46, diameter: 5, depth: 13, rating: 30, lengths: [{ length: 400, holes: [37, 293] }] }
 case-clamps:
   case-clamp: { width: 200 to 1500 }
   other-clamp: { width: 200 to 300 }
-habits: { machines: { faces: face-head, ends: end-head, rows: row-drill, clamp: case-clamp } }
+habits: { slide: slide-45, machines: { faces: face-head, ends: end-head, rows: row-drill, clamp: case-clamp } }
 `;
 const engine = new Engine({ readShop: () => ({ ok: true, uri: 'file:///s.shop.yaml', text: SHOP }) });
 
@@ -132,7 +138,7 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
       path: [...path, key],
       lines: samples(schema, key).map((value) => wrap(`${key}: ${value}`)),
     }));
-  const { panels, back, doors, machines, ...rest } = carcassSchema.fields;
+  const { panels, back, doors, drawers, machines, ...rest } = carcassSchema.fields;
   const recordOf = (schema: Schema): Fields => (schema.type === 'record' ? schema.fields : {});
   const long = back.schema.of.find((one) => one.type === 'record')!;
   return [
@@ -141,9 +147,12 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
     ...own(recordOf(doors.schema.of.find((one) => one.type === 'record')!), ['doors'], (line) => [
       `doors: { DOORS, ${line} }`,
     ]),
+    ...own(drawers.schema.fields, ['drawers'], (line) => [`drawers: { ${line} }`]),
     ...own(machines.schema.fields, ['machines'], (line) => [`machines: { ${line} }`]),
     ...panelKeys(made.spec!)
       .filter((key) => made.carcass!.panels.some((panel) => panel.key === key))
+      // Of a drawer one panel of each sort is enough.
+      .filter((key) => !/^drawer-\d+-(?:right|back|bottom)$/.test(key))
       .flatMap((key) =>
         own(recordOf(panels.schema.item), ['panels', key], (line) => ['panels:', `  ${key}:`, `    ${line}`]),
       ),
@@ -154,7 +163,8 @@ const DOORS = /^doors: \{ (.*) \}$/;
 
 /** A base with its back and its doors as maps throughout, so that a key more in one is all that differs. */
 export function plainLines(base: readonly string[], how: string): readonly string[] {
-  const doors = base.some((line) => DOORS.test(line)) ? [] : ['doors: { hung: none }'];
+  const none = base.some((line) => line.startsWith('fronts:')) ? 'gap: 3' : 'hung: none';
+  const doors = base.some((line) => DOORS.test(line)) ? [] : [`doors: { ${none} }`];
   return [...base.filter((line) => !line.startsWith('back:')), `back: { how: ${how} }`, ...doors];
 }
 
@@ -164,6 +174,11 @@ function doorsWithout(keys: string, lines: readonly string[]): string {
   return written.replace(new RegExp(`(, )?\\b(?:${keys}): (\\[[^\\]]*\\]|[^,]*)`), '').replace(/^, /, '');
 }
 
+/** The base without a key, nor what of the doors counts only without it. */
+export function withoutKey(plain: readonly string[], key: string): readonly string[] {
+  return plain.filter((line) => !line.startsWith(`${key}:`) && !(key === 'fronts' && line.startsWith('doors:')));
+}
+
 /** The base with a key written in it, or written otherwise. */
 export function withKey(
   plain: readonly string[],
@@ -171,7 +186,7 @@ export function withKey(
   written: readonly string[],
   how: string,
 ): readonly string[] {
-  const without = plain.filter((line) => !line.startsWith(`${path[0]!}:`));
+  const without = withoutKey(plain, path[0]!);
   const doors = doorsWithout(path[1] === 'bays' ? 'hung|bays' : (path[1] ?? 'none'), plain);
   return [
     ...without,

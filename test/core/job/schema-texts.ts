@@ -97,6 +97,8 @@ function namesFor(of: string, shop: Shop, path: readonly string[]): readonly str
       return [...shop.bands.keys(), 'none'];
     case 'hinge':
       return [...shop.hinges.keys(), 'none'];
+    case 'slide':
+      return [...shop.slides.keys()];
     case 'fitting':
       return [...shop.fittings.keys()];
     case 'machine': {

@@ -58,7 +58,7 @@ const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
   'set-up.extensionOff': 'not brought up by the texts yet',
   'set-up.nothingToChange': 'not brought up by the texts yet',
   'set-up.withheld': 'not brought up by the texts yet',
-  'hover.more': 'no carcass of these texts takes more than a dozen set-ups',
+  'size.noSlides': 'a safety net: a shop that names none has those of the built-in shop',
   'tolerance.notCarriedOut': 'the planner’s own set-ups can always be carried out',
   'file.nothingBored': 'not brought up by the texts yet',
   'file.placeBroken': 'not brought up by the texts yet',

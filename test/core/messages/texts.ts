@@ -48,6 +48,20 @@ export const JOBS: readonly Text[] = [
     'kind: open\nwidth: 600\ndepth: 50\nback: none\ndoors: { hung: left, how: inset, board: slab }',
     changed('boards:\n', 'boards:\n  slab: { thickness: 60 }\n'),
   ),
+  // Fronts and drawers.
+  carcass('kind: base\nwidth: 600\nfronts: [drawer, { front: drawer, bay: 2 }]'),
+  carcass('kind: base\nwidth: 600\ndividers: 1\nfronts: [drawer, { front: drawer, bay: 3 }]'),
+  carcass(
+    'kind: base\nwidth: 600\nfronts: [{ front: drawer, height: 700 }, drawer, drawer, drawer, drawer, drawer, drawer]',
+  ),
+  carcass('kind: base\nwidth: 600\nfronts: [{ front: drawer, height: 50 }, drawer]'),
+  carcass('kind: base\nwidth: 600\ndepth: 250\nfronts: [drawer]'),
+  carcass('kind: base\nwidth: 90\nfronts: [drawer]'),
+  carcass('kind: base\nwidth: 600\nfronts: [drawer, pair]'),
+  own(
+    'kind: base\nwidth: 600\nfronts: [drawer]\ndrawers: { slide: deep }',
+    changed('slides:\n', 'slides:\n  deep: 3\n'),
+  ),
   carcass('kind: base\nwidth: 600\nback:\n  how: { is: none }'),
   carcass('kind: base\nwidth: 600\nback: grooved'),
   carcass('kind: base\nwidth: 600\npanels: left'),
@@ -62,6 +76,7 @@ export const JOBS: readonly Text[] = [
   'carcasses:\n  - name: sink\n    kind: base\n    width: 600\n',
   carcass('kind: base\nwidth: 600\ncolour: white'),
   carcass('kind: base\nwidth: 600\ndrawers: 3'),
+  carcass('kind: base\nwidth: 600\nworktop: oak'),
   carcass('kind: base\nwidth: 600\npanels: { left:rows }'),
   carcass('kind: base\nwidth: 600\nback: how:none'),
   'title: A\ntitle: B\n' + SOUND,
@@ -328,6 +343,7 @@ export const SHOPS: readonly string[] = [
 
 /** Jobs whose papers say what those of the demo jobs do not. */
 export const PAPERS: readonly string[] = [
+  carcass('kind: base\nwidth: 600\nfronts: [{ front: fixed, height: 130 }, drawer]'),
   carcass('kind: base\nwidth: 600\nband: none\nback: { how: rebated }'),
   carcass('kind: base\nwidth: 2600\nheight: 2000'),
   carcass('kind: base\nwidth: 600\ndoors: pair', 'shop: own.shop.yaml\n'),

@@ -76,6 +76,7 @@ const JOBS: readonly (readonly string[])[] = [
     'bare: { kind: open, width: 400, rows: none }',
     'chest: { kind: for-drawers, width: 400, rows: none }',
     'press: { kind: wall, width: 900, doors: pair, loose-shelves: 3 }',
+    'desk: { kind: base, width: 500, fronts: [{ front: drawer, height: 140 }, drawer] }',
   ],
 ];
 

@@ -128,7 +128,7 @@ if (driverAvailable) {
       // 55 of 110 degrees about the outer corners, by the formula of a turn and nothing of the page's library.
       await standAs(files, ({ key }, [x, y, z]) => {
         const move = scene.moves.find(({ parts }) => parts.includes(key));
-        if (move === undefined) return [x!, y!, z!];
+        if (move?.kind !== 'turn') return [x!, y!, z!];
         const angle = ((55 * Math.PI) / 180) * (move.way === 'clockwise' ? -1 : 1);
         const [dx, dy] = [x! - move.axis.x / 1000, y! - move.axis.y / 1000];
         return [

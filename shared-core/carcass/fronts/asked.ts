@@ -1,0 +1,109 @@
+import type { Located } from '../../document/place.js';
+import type { HungWord } from '../../job/model.js';
+import type { Micrometres } from '../../length/units.js';
+import type { Board, Hand, Shop } from '../../shop/model.js';
+import { keyInDrawer, keyOf, wholeOf } from '../../job/panel-key.js';
+import { boardFor } from '../choices.js';
+import type { CarcassSpec } from '../spec.js';
+
+/** What stands in one place before a bay. */
+export type FrontKind = Exclude<HungWord, 'none'> | 'drawer' | 'fixed' | 'open';
+
+/** One front as the job asks for it. */
+export interface AskedFront {
+  readonly kind: FrontKind;
+  /** null: it shares what is left with its like. */
+  readonly height: Located<Micrometres> | null;
+  /** The text that asks for it. */
+  readonly cause: Located<unknown>;
+}
+
+/** What closes one bay, or the whole front. */
+export interface AskedStack {
+  /** Counted from 0; null for the whole front. */
+  readonly bay: number | null;
+  /** From the top down. */
+  readonly fronts: readonly AskedFront[];
+}
+
+type Asking = Pick<CarcassSpec, 'doors' | 'dividers' | 'fronts'>;
+
+/** What is to close the carcass, from the left; bays that it has not are left out. */
+export function stacksAsked({ doors, dividers, fronts }: Asking): readonly AskedStack[] {
+  const bays = dividers.length + 1;
+  if (fronts !== null)
+    return Array.from({ length: bays }, (_, bay) => ({
+      bay,
+      fronts: fronts.value
+        .filter(({ value }) => value.bay === undefined || value.bay.value === bay + 1)
+        .map((one) => ({ kind: one.value.front.value, height: one.value.height ?? null, cause: one.value.front })),
+    }));
+  const hung = (bay: number | null, word: Located<HungWord>): AskedStack => ({
+    bay,
+    fronts: word.value === 'none' ? [] : [{ kind: word.value, height: null, cause: word }],
+  });
+  return doors.bays === null
+    ? [hung(null, doors.hung)]
+    : doors.bays.value.slice(0, bays).map((word, bay) => hung(bay, word));
+}
+
+/** The hands of the doors that a word hangs, from the left. */
+export const HANDS: Readonly<Record<FrontKind, readonly Hand[]>> = {
+  left: ['left'],
+  right: ['right'],
+  pair: ['left', 'right'],
+  drawer: [],
+  fixed: [],
+  open: [],
+};
+
+const allFronts = (spec: Asking): readonly AskedFront[] => stacksAsked(spec).flatMap(({ fronts }) => fronts);
+
+/** The keys of the doors, the drawer or the fixed front that each front of the job becomes. */
+function namedFronts(spec: Asking): readonly { readonly front: AskedFront; readonly keys: readonly string[] }[] {
+  const count = { door: 0, drawer: 0, fixed: 0 };
+  const next = (thing: keyof typeof count): string => keyOf(thing, (count[thing] += 1));
+  return allFronts(spec).map((front) => {
+    const { kind } = front;
+    if (kind === 'open') return { front, keys: [] };
+    return { front, keys: kind === 'drawer' || kind === 'fixed' ? [next(kind)] : HANDS[kind].map(() => next('door')) };
+  });
+}
+
+/** The height that the job gives the front of a key, or the front of a drawer’s panel; null where it gives none. */
+export function heightGiven(spec: Asking, panel: string): Located<Micrometres> | null {
+  return namedFronts(spec).find(({ keys }) => keys.includes(wholeOf(panel)))?.front.height ?? null;
+}
+
+/** The keys of the doors that the job asks for. */
+export function doorKeys(spec: Asking): readonly string[] {
+  return namedFronts(spec).flatMap(({ front, keys }) => (HANDS[front.kind].length > 0 ? keys : []));
+}
+
+/** The keys of the drawers, or of the fixed fronts, that the job asks for. */
+export function keysOfKind(spec: Asking, kind: 'drawer' | 'fixed'): readonly string[] {
+  return namedFronts(spec).flatMap(({ front, keys }) => (front.kind === kind ? keys : []));
+}
+
+/** Whether anything is to close the carcass, or any bay of it. */
+export const hasFronts = (spec: Asking): boolean => allFronts(spec).some(({ kind }) => kind !== 'open');
+
+/**
+ * How far back from the front of the carcass inset fronts reach before a bay, counted from 0; 0 where there are none. Where
+ * `bay` is null that is before any.
+ */
+export function insetBefore(spec: CarcassSpec, shop: Shop, bay: number | null): Micrometres {
+  const before = stacksAsked(spec).filter((one) => bay === null || one.bay === null || one.bay === bay);
+  if (spec.doors.how.value !== 'inset' || before.every(({ fronts }) => fronts.every(({ kind }) => kind === 'open')))
+    return 0;
+  const keys = [
+    ...doorKeys(spec),
+    ...keysOfKind(spec, 'drawer').map((key) => keyInDrawer(key, 'front')),
+    ...keysOfKind(spec, 'fixed'),
+  ];
+  return Math.max(0, ...keys.map((key) => frontBoard(spec, shop, key).thickness));
+}
+
+/** The board of a front. */
+export const frontBoard = (spec: CarcassSpec, shop: Shop, key: string): Board =>
+  boardFor(spec, shop, key, spec.doors.board);

@@ -1,0 +1,134 @@
+import type { Located } from '../../document/place.js';
+import { half, type Micrometres } from '../../length/units.js';
+import type { Board } from '../../shop/model.js';
+import type { Box } from '../box.js';
+import { extent, type Interval } from '../interval.js';
+import { say } from '../messages.js';
+import type { Bay } from '../model.js';
+import type { Problems } from '../problems.js';
+import { stacksAsked, type AskedFront, type FrontKind } from './asked.js';
+
+/** Where a front stands, seen from before the carcass. */
+export interface FrontPlace {
+  readonly kind: FrontKind;
+  readonly cause: Located<unknown>;
+  readonly x: Interval;
+  /** null where there is no room for it. */
+  readonly z: Interval | null;
+  /** The keys of the uprights beside it. */
+  readonly left: string;
+  readonly right: string;
+  /** Of its opening, between the uprights. */
+  readonly bay: Interval;
+}
+
+/** The places of all fronts: bay by bay from the left, from the top down. One without a room is told. */
+export function frontPlaces(box: Box, bays: readonly Bay[], problems: Problems): readonly FrontPlace[] {
+  const { spec } = box;
+  const { doors, fronts } = spec;
+  const whole: Bay = { from: bays[0]!.from, to: bays.at(-1)!.to, left: 'left', right: 'right' };
+  if (fronts === null && doors.bays === null && doors.hung.value !== 'none') {
+    if (doors.how.value === 'inset' && bays.length > 1) {
+      problems.add(doors.how, say.doorsBeforeDividers({ bays: bays.length }));
+      return [];
+    }
+  }
+  tellMissingBays(box, bays, problems);
+  return stacksAsked(spec).flatMap(({ bay: index, fronts: asked }) => {
+    const bay = index === null ? whole : bays[index];
+    if (bay === undefined || asked.length === 0) return [];
+    const x = widthOf(box, bay);
+    const heights = parted(box, asked, problems);
+    return asked.map(({ kind, cause }, i) => ({
+      kind,
+      cause,
+      x,
+      z: heights === null ? null : heights[i]!,
+      left: bay.left,
+      right: bay.right,
+      bay: { from: bay.from, to: bay.to },
+    }));
+  });
+}
+
+function tellMissingBays({ spec: { doors, fronts } }: Box, bays: readonly Bay[], problems: Problems): void {
+  if (fronts === null) {
+    const beyond = doors.bays?.value[bays.length];
+    if (beyond !== undefined)
+      problems.add(beyond, say.doorBayMissing({ asked: doors.bays!.value.length, bays: bays.length }));
+    return;
+  }
+  for (const { value } of fronts.value)
+    if (value.bay !== undefined && value.bay.value > bays.length)
+      problems.add(value.bay, say.frontBayMissing({ bay: value.bay.value, bays: bays.length }));
+}
+
+/** The room of each front of one bay, from the top down; what nobody gave a height is shared equally, odd micrometres go to the lowest. */
+function parted(box: Box, fronts: readonly AskedFront[], problems: Problems): readonly Interval[] | null {
+  const { gap } = box.spec.doors;
+  const whole = heightOf(box);
+  const given = fronts.reduce((sum, { height }) => sum + (height?.value ?? 0), 0);
+  const left = extent(whole) - (fronts.length - 1) * gap.value - given;
+  const sharing = fronts.filter(({ height }) => height === null).length;
+  if (left < sharing) {
+    const asked = fronts.findLast(({ height }) => height !== null)?.height ?? fronts[0]!.cause;
+    problems.add(asked, say.frontsTooHigh({ fronts: fronts.length, given, room: extent(whole), left }));
+    return null;
+  }
+  const each = sharing === 0 ? 0 : Math.floor(left / sharing);
+  const last = fronts.findLastIndex(({ height }) => height === null);
+  let top = whole.to;
+  return fronts.map(({ height }, i) => {
+    const own = height?.value ?? (i === last ? left - each * (sharing - 1) : each);
+    const place = { from: top - own, to: top };
+    top = place.from - gap.value;
+    return place;
+  });
+}
+
+/**
+ * From edge to edge of what closes an opening. Inset: a gap off the panels beside it. Overlay: over the sides but for the
+ * reveal, and over half of a divider but for half of the gap.
+ */
+function widthOf({ spec }: Box, { from, to, left, right }: Bay): Interval {
+  const { doors, dividers, width } = spec;
+  const gap = doors.gap.value;
+  if (doors.how.value === 'inset') return { from: from + gap, to: to - gap };
+  const middleOf = (key: string): Micrometres => dividers.find((one) => one.key === key)!.at.value;
+  return {
+    from: left === 'left' ? doors.reveal.value : middleOf(left) + (gap - half(gap)),
+    to: right === 'right' ? width.value - doors.reveal.value : middleOf(right) - half(gap),
+  };
+}
+
+/** From the lower edge of the fronts to the upper one; inset, under the front rail where there is one. */
+export function heightOf({ spec, boards, clearZ }: Box): Interval {
+  const { doors, height } = spec;
+  if (doors.how.value === 'overlay')
+    return { from: doors.bottomReveal.value, to: height.value - doors.topReveal.value };
+  const above = boards.top ?? boards.railFront;
+  return { from: clearZ.from + doors.gap.value, to: height.value - above.thickness - doors.gap.value };
+}
+
+/** The outside face of a front in the carcass frame. */
+export function facePlane({ spec: { doors } }: Box, { thickness }: Board): Micrometres {
+  return doors.how.value === 'inset' ? 0 : -doors.buffer.value - thickness;
+}
+
+/** Whether a front has a size, and an inset one stands before the back. */
+export function hasRoom(
+  { spec, clearDepth }: Box,
+  door: string,
+  { thickness }: Board,
+  { x, z }: { readonly x: Interval; readonly z: Interval },
+  cause: Located<unknown>,
+  problems: Problems,
+): boolean {
+  if (extent(x) <= 0 || extent(z) <= 0) {
+    problems.add(cause, say.doorNoSize({ door, width: extent(x), height: extent(z) }));
+    return false;
+  }
+  if (spec.doors.how.value === 'overlay' || thickness < clearDepth) return true;
+  problems.add(spec.doors.how, say.doorTooThick({ door, thickness, clear: clearDepth }));
+  return false;
+}

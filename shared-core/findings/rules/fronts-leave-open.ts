@@ -1,0 +1,56 @@
+import { stacksAsked } from '../../carcass/fronts/asked.js';
+import { extentsOf } from '../../carcass/pose.js';
+import type { Micrometres } from '../../length/units.js';
+import { messages } from '../../words/message.js';
+import { ownText, remove, setLength } from '../changes.js';
+import { panelOf } from '../lookups.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+
+export const say = messages('fronts-leave-open', {
+  open: ({ bay, open }: { readonly bay: number | null; readonly open: Micrometres }, show) =>
+    `The fronts${bay === null ? '' : ` before bay ${bay}`} leave ${show.length(open)} open at the bottom, because each has a height of its own. Leave out the height of one, or make one higher by as much.`,
+  share: () => 'Let the lowest front take what is left',
+  higher: ({ to }: { readonly to: Micrometres }, show) => `Make the lowest front ${show.exact(to)} high`,
+});
+
+export const frontsLeaveOpen: CarcassRule = {
+  name: 'fronts-leave-open',
+  severity: 'warning',
+  about: {
+    what: 'The heights of fronts and the gaps between them do not come to the height that is to be closed.',
+    why: 'The remainder stays open under the lowest front, where dust gets in and nobody asked for a gap. A few millimetres too little are easily lost in adding up.',
+    remedy: 'Leave out the height of one front, which then takes what is left.',
+    example: 'kind: base\nwidth: 600\nfronts: [{ front: drawer, height: 140 }, { front: pair, height: 571 }]',
+  },
+  check(context) {
+    const { spec } = context;
+    if (spec.fronts === null) return [];
+    return stacksAsked(spec).flatMap(({ bay, fronts }): readonly Found[] => {
+      const lowest = fronts.at(-1);
+      const height = lowest?.height;
+      if (height === null || height === undefined || fronts.some((one) => one.height === null)) return [];
+      const given = fronts.reduce((sum, one) => sum + one.height!.value, 0);
+      const open = heightToClose(context) - given - (fronts.length - 1) * spec.doors.gap.value;
+      // A place that is said to stay open may as well stand at the bottom.
+      if (open <= 0 || lowest!.kind === 'open') return [];
+      const to = height.value + open;
+      const repairs = ownText(height)
+        ? [
+            { title: say.share(), changes: [remove(height.path)], preferred: true },
+            { title: say.higher({ to }), changes: [setLength(context, height.path, to)], preferred: false },
+          ]
+        : [];
+      const number = spec.dividers.length === 0 || bay === null ? null : bay + 1;
+      return [{ place: height.place, message: say.open({ bay: number, open }), repairs }];
+    });
+  },
+};
+
+/** As the builder has it: between the reveals, or all that an inset front can close. */
+function heightToClose(context: CarcassContext): Micrometres {
+  const { doors, height } = context.spec;
+  if (doors.how.value === 'overlay') return height.value - doors.topReveal.value - doors.bottomReveal.value;
+  const above = panelOf(context, 'top') ?? panelOf(context, 'rail-front');
+  const floor = extentsOf(panelOf(context, 'bottom')!).z.to;
+  return height.value - (above?.thickness ?? 0) - floor - 2 * doors.gap.value;
+}
