@@ -68,7 +68,13 @@ const shopArbitrary: fc.Arbitrary<Shop> = fc
     shelfGap: between(0, 2),
     bandThickness: between(0.3, 2),
     shared: fc.option(
-      fc.record({ spindles: fc.integer({ min: 5, max: 30 }), nearest: between(0, 60), spare: fc.boolean() }),
+      fc.record({
+        spindles: fc.integer({ min: 5, max: 30 }),
+        nearest: between(0, 60),
+        spare: fc.boolean(),
+        batches: fc.tuple(fc.option(fc.integer({ min: 1, max: 40 })), fc.option(fc.integer({ min: 1, max: 40 }))),
+        wallDepth: between(250, 400),
+      }),
     ),
   })
   .map(
@@ -92,7 +98,14 @@ const shopArbitrary: fc.Arbitrary<Shop> = fc
           spareHoles: shared?.spare === true,
         },
       });
-      return shared === null ? shop : withEndHead(shop, shared);
+      if (shared === null) return shop;
+      const { base } = shop.habits.sizes;
+      const sizes = {
+        ...shop.habits.sizes,
+        base: { ...base, batch: shared.batches[0] },
+        wall: { ...base, depth: shared.wallDepth, batch: shared.batches[1] },
+      };
+      return withEndHead({ ...shop, habits: { ...shop.habits, sizes } }, shared);
     },
   );
 
