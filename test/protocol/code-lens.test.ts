@@ -86,8 +86,12 @@ test('a lens of an older text is not completed by a newer one', async () => {
 
 test('a search for an order keeps nobody waiting', async () => {
   const uri = folder.uri('many.carcass.yaml');
-  // Carcasses of many depths, so that few set-ups can be shared.
-  const some = Array.from({ length: 40 }, (_, n) => `  c${n}: { kind: base, width: 600, depth: ${500 + 3 * n} }\n`);
+  // Carcasses of many depths, setbacks and shelves, so that few set-ups can be shared and the search takes long.
+  const some = Array.from(
+    { length: 40 },
+    (_, n) =>
+      `  c${n}: { kind: base, width: 600, depth: ${500 + 3 * n}, row-setback: ${37 + (n % 9)}, fixed-shelves: [${200 + 7 * n}] }\n`,
+  );
   await client.open(uri, `unit: mm\nshop: shed.shop.yaml\ncarcasses:\n${some.join('')}`);
   const [head] = await lenses(uri);
   let done = false;
