@@ -12,6 +12,7 @@ const CORE_ORDER = [
   ['mentions', 'shared-core/mentions/'],
   ['carcass', 'shared-core/carcass/'],
   ['wall', 'shared-core/wall/'],
+  ['loads', 'shared-core/loads/'],
   ['hung', 'shared-core/hung/'],
   ['boring', 'shared-core/boring/'],
   ['machining', 'shared-core/machining/'],

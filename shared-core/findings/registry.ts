@@ -18,11 +18,13 @@ import { clampTooSmall } from './rules/clamp-too-small.js';
 import { drawerLowerThanSlide } from './rules/drawer-lower-than-slide.js';
 import { drawerMeetsShelf } from './rules/drawer-meets-shelf.js';
 import { doorSwingMeets } from './rules/door-swing-meets.js';
+import { doorTooHeavy } from './rules/door-too-heavy.js';
 import { dowelDepths } from './rules/dowel-depths.js';
 import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
 import { dowelsUnmatched } from './rules/dowels-unmatched.js';
 import { fittingUnknown } from './rules/fitting-unknown.js';
 import { frontsLeaveOpen } from './rules/fronts-leave-open.js';
+import { hangsTooHeavy } from './rules/hangs-too-heavy.js';
 import { hingeOutOfReach } from './rules/hinge-out-of-reach.js';
 import { hingeUnknown } from './rules/hinge-unknown.js';
 import { hingeWithoutRoom } from './rules/hinge-without-room.js';
@@ -46,7 +48,9 @@ import { slideBesideRow } from './rules/slide-beside-row.js';
 import { slideUnknown } from './rules/slide-unknown.js';
 import { boreWithoutMate } from './rules/bore-without-mate.js';
 import { rowsNotOpposite } from './rules/rows-not-opposite.js';
+import { tipsWhenOpen } from './rules/tips-when-open.js';
 import { valueUnused } from './rules/value-unused.js';
+import { shelfSags } from './rules/shelf-sags.js';
 import { shelfTips } from './rules/shelf-tips.js';
 
 /** Every rule over a carcass; findings at one place come in this order. A new rule is added here and nowhere else. */
@@ -65,6 +69,7 @@ export const rules: readonly CarcassRule[] = [
   shelfOffGrid,
   shelfPastStop,
   shelfTips,
+  shelfSags,
   dowelsUnmatched,
   dowelDepths,
   boreTooShort,
@@ -78,6 +83,9 @@ export const rules: readonly CarcassRule[] = [
   frontsLeaveOpen,
   drawerMeetsShelf,
   drawerLowerThanSlide,
+  doorTooHeavy,
+  tipsWhenOpen,
+  hangsTooHeavy,
   boresCollide,
   boreInGroove,
   breakThrough,

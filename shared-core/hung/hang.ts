@@ -6,6 +6,7 @@ import { isInDrawer, isOfBox } from '../carcass/roles.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import { placeAt, type GridLine } from '../length/grid.js';
 import { half, type Micrometres } from '../length/units.js';
+import { weightOf } from '../loads/weight.js';
 import { NO_HINGE } from '../shop/habits.js';
 import type { CupBorer, Hinge, Shop } from '../shop/model.js';
 import type { HungDoor, HungHinge, OnFace, Reach, RunningDrawer } from './model.js';
@@ -50,7 +51,7 @@ export function hangDoors(
     const overlay = hand === 'left' ? side.to - edge.from : edge.to - side.from;
     const face = upright.pose.t === (sign === 1 ? '+x' : '-x') ? 'inside' : 'outside';
     const reach = reachFor(hinge, overlay, borerOf(shop)?.distance ?? null);
-    const wanted = 2 + shop.habits.hingesByHeight.filter((height) => door.length > height).length;
+    const wanted = hingesWanted(door, shop);
     const behind = Math.max(0, extentsOf(door).y.to);
     const grid = gridOn(spec, carcass, shop, upright);
     const hanging = { carcass, running, shop, door, upright, face, hinge, sign, grid, behind } as const;
@@ -58,6 +59,14 @@ export function hangDoors(
     hung.push({ door, upright, face, hinge, overlay, reach, wanted, hinges });
   }
   return hung;
+}
+
+/** How many hinges the shop has on a door of this height and this weight. */
+function hingesWanted(door: Panel, { habits }: Shop): number {
+  const weight = weightOf(door);
+  const byHeight = habits.hingesByHeight.filter((height) => door.length > height).length;
+  const byWeight = habits.hingesByWeight.filter((most) => weight > most).length;
+  return 2 + Math.max(byHeight, byWeight);
 }
 
 /** The hinge of a name, the usual one where the shop has none of it; null for none. */

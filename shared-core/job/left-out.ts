@@ -108,6 +108,8 @@ const workedOut = <T>(value: (usage: Usage) => T | null, told: Told<T | null>): 
 /** Not there, with what happens then. */
 const nothing = (told: () => Message | null) => ({ as: 'maybe', value: () => null, told }) as const;
 
+type LoadName = 'none' | 'books' | 'a161-1';
+
 interface Size {
   readonly length: Micrometres;
   readonly kind: CarcassKind;
@@ -317,6 +319,27 @@ export const LEFT_OUT = {
       height: nothing(() => say.asHighAsFits()),
     },
     told: () => say.usualDrawers(),
+  },
+  load: {
+    as: 'each',
+    fields: {
+      'on-shelf': nothing(() => say.none()),
+      'at-middle': nothing(() => say.none()),
+      standard: usual(
+        (): LoadName => 'none',
+        (word) => say.word({ word }),
+      ),
+      ends: usual(
+        (): 'lying' | 'clamped' => 'lying',
+        (word) => say.word({ word }),
+      ),
+      back: usual(
+        (): 'free' | 'held' => 'free',
+        (word) => say.word({ word }),
+      ),
+      lipping: nothing(() => say.none()),
+    },
+    told: () => say.none(),
   },
   rows: usual(usualRows, tellRows),
   'row-offset': workedOut(

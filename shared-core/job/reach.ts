@@ -120,6 +120,17 @@ const SHARED: ReachTable<SharedFields> = {
       height: 'drawers',
     },
   },
+  load: {
+    own: always,
+    inside: {
+      'on-shelf': always,
+      'at-middle': always,
+      standard: always,
+      ends: always,
+      back: always,
+      lipping: always,
+    },
+  },
   rows: always,
   'row-offset': 'grid',
   'row-setback': 'rows',

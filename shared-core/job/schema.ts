@@ -1,6 +1,6 @@
 import { SORTS_OF_FITTING } from '../fittings/kinds.js';
 import { optional, required } from '../schema/fields.js';
-import { choice, count, either, length, list, name, named, record, text } from '../schema/schema.js';
+import { choice, count, either, length, list, name, named, number, record, text } from '../schema/schema.js';
 import { TRIED_OF_CARCASS, TRIED_OF_JOB } from './tried-words.js';
 
 const unitChoice = choice('Unit of every bare number in this file.', {
@@ -50,6 +50,38 @@ const back = record('back', 'How the back is held.', {
   board: optional(name('board', 'Board of the back.')),
   groove: optional(length('Depth of the groove, or width of the rebate, in the sides.', 1, 30)),
   inset: optional(length('Distance from the back edges of the sides to the groove.', 0, 100)),
+});
+
+const load = record('load', 'What stands on each shelf and on the bottom, and how shelves are held.', {
+  'on-shelf': optional(number('Kilograms, spread evenly over each shelf.', 0, 2000)),
+  'at-middle': optional(number('Kilograms that stand at the middle of each shelf.', 0, 1000)),
+  standard: optional(
+    choice('A load that has a name, spread evenly; it is added to the kilograms.', {
+      none: 'None.',
+      books: 'Books: 59.5 kg for each metre (40 lb a running foot; common practice).',
+      'a161-1':
+        'The test load of ANSI/KCMA A161.1 for shelves: 73.2 kg for each square metre (15 lb/sq ft). No design load.',
+    }),
+  ),
+  ends: optional(
+    choice('How the ends of shelves are reckoned.', {
+      lying: 'They lie on their supports, and turn as the shelf sags.',
+      clamped: 'They cannot turn. Few joints are that stiff.',
+    }),
+  ),
+  back: optional(
+    choice('How the back edges of shelves are reckoned.', {
+      free: 'Nothing holds them.',
+      held: 'They are held along their whole length, as by screws through a back.',
+    }),
+  ),
+  lipping: optional(
+    length(
+      'Height of a strip of solid wood along the front edge, as thick as the shelf and flush with its upper face.',
+      5,
+      200,
+    ),
+  ),
 });
 
 const hung = {
@@ -178,6 +210,13 @@ const shared = {
   back: optional(either('The back: a word, or a map with more about it.', back.fields.how.schema, back)),
   doors: optional(either('The doors: a word, or a map with more about them.', doors.fields.hung.schema, doors)),
   drawers: optional(drawers),
+  load: optional(
+    either(
+      'What stands on each shelf: kilograms spread evenly, or a map with more about it.',
+      load.fields['on-shelf'].schema,
+      load,
+    ),
+  ),
   rows: optional(rowChoice),
   'row-offset': optional(length('Distance from the bottom end of the side to the first hole of the rows.', 1, 500)),
   'row-setback': optional(length('Row setback: from the front edge to the front row.', 5, 300)),

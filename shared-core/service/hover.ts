@@ -1,3 +1,4 @@
+import { loadWords } from './load-words.js';
 import { HEADS, hover as say } from './messages.js';
 import { listed, sentence } from '../words/english.js';
 import { CARCASSES_KEY } from '../document/outline.js';
@@ -188,8 +189,9 @@ function carcassWords(analysis: JobAnalysis, carcass: CarcassAnalysis, path: Pat
   const panels = panelsAt(carcass, path);
   if (!namesPanels(carcass, path)) {
     // All panels and set-ups are told at the carcass's name; at a plain key they would drown what it means.
-    if (path.length > 0) return boxLine(carcass, reader);
-    return paragraphs(boxLine(carcass, reader), sizeTable(panels, reader), carcassOnMachines(analysis, carcass));
+    const loads = loadWords(analysis, carcass, path);
+    if (path.length > 0) return paragraphs(boxLine(carcass, reader), loads);
+    return paragraphs(boxLine(carcass, reader), loads, sizeTable(panels, reader), carcassOnMachines(analysis, carcass));
   }
   const rows = panels.map((panel) => rowWords(analysis, carcass, panel)).filter((words) => words !== '');
   const picture = pictures && panels.length <= MOST_IN_FULL ? panelPicture(analysis, carcass, panels[0]!) : '';

@@ -120,6 +120,20 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'door-bottom-reveal': orBefore(
     length('The same at the bottom: from the lower end of the carcass up to the door.', 0, 500),
   ),
+  'hinges-by-weight': orBefore(
+    list(
+      'Weights of doors in kilograms, in rising order: up to the first a door has two hinges, up to the next three, and so on. Of this and the height the one that asks for more counts.',
+      number('Weight of a door, in kilograms.', 0.1, 500),
+      12,
+    ),
+  ),
+  'creep-factor': orBefore(
+    number('How many times its first sag a shelf comes to under a load that stays for years.', 1, 10),
+  ),
+  'sag-limit': orBefore(length('The greatest sag of a shelf that is accepted, for each metre of its length.', 0.1, 50)),
+  'bracket-rating': optional(
+    number('What the brackets of one wall carcass carry together, in kilograms; not checked when left out.', 1, 2000),
+  ),
   'hang-height': orBefore(
     length(
       'Usual height of the lower end of a wall carcass above the floor; it shows where carcasses stand along a wall.',

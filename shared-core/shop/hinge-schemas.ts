@@ -1,4 +1,4 @@
-import { required, usually } from '../schema/fields.js';
+import { optional, required, usually } from '../schema/fields.js';
 import { count, length, list, number, record, span } from '../schema/schema.js';
 import { price } from '../fittings/price.js';
 
@@ -24,6 +24,13 @@ export const hinge = record('hinge', 'A hinge with a cup in the door and a plate
   'plate-depth': required(length('Depth of these bores.', 3, 60)),
   'body-height': required(length('Height that hinge and plate need, half of it above the centre of the cup.', 10, 300)),
   'body-depth': required(length('How far hinge and plate reach back from the door.', 10, 300)),
+  rating: optional(
+    number(
+      'How heavy a door may be for each hinge that it hangs on, in kilograms; not checked when left out.',
+      0.1,
+      200,
+    ),
+  ),
   opening: usually(number('How far the door opens, in degrees.', 30, 270), 110),
   'axis-from-edge': usually(
     length('From the hinge edge of the door to the line that it turns about; negative beyond the edge.', -60, 60),

@@ -1,6 +1,6 @@
 /**
  * The shop that stands in where a job names none, as the file that its owner could write. Pitch, setback, row holes, board
- * thicknesses, dowel sizes, play of backs, gaps and hinges of doors, screws of drawer fronts, heights along a wall and limits of joints are common practice, no source; machines, slides, times,
+ * thicknesses, dowel sizes, play of backs, gaps and hinges of doors, screws of drawer fronts, sag and creep of shelves, heights along a wall and limits of joints are common practice, no source; machines, slides, times,
  * tolerances and the label sheet are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
@@ -9,13 +9,14 @@ export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put yo
 title: Neutral workshop
 unit: mm
 
+# material: says how heavy and how stiff a board is; write 'density' and 'modulus' where your supplier tells them.
 # thickness: as sold; add 'measured: 15.8' when a batch is otherwise (calliper, away from the edge).
 boards:
   board-16: { thickness: 16, sheet-length: 2800, sheet-width: 2070, grain: none }
   board-18: { thickness: 18, sheet-length: 2800, sheet-width: 2070, grain: none }
   board-19: { thickness: 19, sheet-length: 2800, sheet-width: 2070, grain: none }
-  back-3: { thickness: 3, sheet-length: 2800, sheet-width: 2070, grain: none }
-  back-8: { thickness: 8, sheet-length: 2800, sheet-width: 2070, grain: none }
+  back-3: { thickness: 3, sheet-length: 2800, sheet-width: 2070, grain: none, material: mdf }
+  back-8: { thickness: 8, sheet-length: 2800, sheet-width: 2070, grain: none, material: mdf }
 
 # thickness: of the tape as glued. height: width of the tape as bought.
 bands:
@@ -243,6 +244,11 @@ habits:
   hinge-end: 100
   # A door up to the first height has two hinges, up to the next three, and so on.
   hinges-by-height: [900, 1600, 2000, 2400]
+  # The same by the weight of the door in kilograms.
+  hinges-by-weight: [9, 15, 20, 25]
+  # Shelves: how many times the first sag they come to in years, and the greatest sag for each metre.
+  creep-factor: 1.5
+  sag-limit: 2.6
   # Of two doors side by side, and all round an inset one.
   door-gap: 3
   # From the outside of the carcass to the edge of an overlay door: half a gap, so that neighbours leave a whole one.

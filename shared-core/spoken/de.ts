@@ -1,6 +1,7 @@
 import type { Spoken } from '../words/spoken.js';
 import { drawing, labels } from './de/drawing.js';
 import { findings } from './de/findings.js';
+import { findingsOfLoads } from './de/findings-of-loads.js';
 import { findingsOfPanels } from './de/findings-of-panels.js';
 import { job } from './de/job.js';
 import { machines } from './de/machines.js';
@@ -17,6 +18,7 @@ export const de: Spoken = {
     ...reading,
     ...job,
     ...findings,
+    ...findingsOfLoads,
     ...findingsOfPanels,
     ...machines,
     ...service,

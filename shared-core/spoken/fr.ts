@@ -1,6 +1,7 @@
 import type { Spoken } from '../words/spoken.js';
 import { drawing, labels } from './fr/drawing.js';
 import { findings } from './fr/findings.js';
+import { findingsOfLoads } from './fr/findings-of-loads.js';
 import { findingsOfPanels } from './fr/findings-of-panels.js';
 import { job } from './fr/job.js';
 import { machines } from './fr/machines.js';
@@ -17,6 +18,7 @@ export const fr: Spoken = {
     ...reading,
     ...job,
     ...findings,
+    ...findingsOfLoads,
     ...findingsOfPanels,
     ...machines,
     ...service,

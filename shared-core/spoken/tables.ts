@@ -57,6 +57,11 @@ import type { say as drawerLowerThanSlide } from '../findings/rules/drawer-lower
 import type { say as drawerMeetsShelf } from '../findings/rules/drawer-meets-shelf.js';
 import type { say as frontsLeaveOpen } from '../findings/rules/fronts-leave-open.js';
 import type { say as slideBesideRow } from '../findings/rules/slide-beside-row.js';
+import type { say as doorTooHeavy } from '../findings/rules/door-too-heavy.js';
+import type { say as hangsTooHeavy } from '../findings/rules/hangs-too-heavy.js';
+import type { say as shelfSags } from '../findings/rules/shelf-sags.js';
+import type { say as tipsWhenOpen } from '../findings/rules/tips-when-open.js';
+import type { say as loads } from '../loads/messages.js';
 import type { say as hingeOutOfReach } from '../findings/rules/hinge-out-of-reach.js';
 import type { say as hingeWithoutRoom } from '../findings/rules/hinge-without-room.js';
 import type { say as indexUnbalanced } from '../findings/rules/index-unbalanced.js';
@@ -143,6 +148,11 @@ export interface Tables {
   readonly 'file-unit': typeof fileUnit;
   readonly form: typeof form;
   readonly 'hardware-list': typeof hardwareList;
+  readonly 'door-too-heavy': typeof doorTooHeavy;
+  readonly 'hangs-too-heavy': typeof hangsTooHeavy;
+  readonly 'shelf-sags': typeof shelfSags;
+  readonly 'tips-when-open': typeof tipsWhenOpen;
+  readonly loads: typeof loads;
   readonly 'hinge-out-of-reach': typeof hingeOutOfReach;
   readonly 'door-swing-meets': typeof doorSwingMeets;
   readonly 'drawer-lower-than-slide': typeof drawerLowerThanSlide;

@@ -36,6 +36,9 @@ export function board(name: string, thickness: Micrometres): Board {
     price: null,
     sheets: [],
     grain: 'none',
+    material: 'particleboard',
+    density: null,
+    modulus: null,
   };
 }
 export function band(name: string, thickness: Micrometres): Band {
@@ -116,6 +119,7 @@ const WISH: ShopWish = {
       plateDepth: mm(13),
       bodyHeight: mm(62),
       bodyDepth: mm(80),
+      rating: null,
       opening: 110,
       axisFromEdge: 0,
       axisFromFront: 0,
@@ -218,6 +222,10 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       doorReveal: mm(1.5),
       doorTopReveal: mm(3),
       doorBottomReveal: 0,
+      hingesByWeight: [9, 15, 20, 25],
+      creepFactor: 1.5,
+      sagLimit: mm(2.6),
+      bracketRating: null,
       hangHeight: mm(1450),
       worktopThickness: mm(38),
       doorBuffer: mm(2),
@@ -398,6 +406,14 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
       board: located(wish.backBoard),
       groove: located(wish.groove, ['back', 'groove']),
       inset: located(wish.inset),
+    },
+    load: {
+      onShelf: null,
+      atMiddle: null,
+      standard: located('none'),
+      ends: located('lying'),
+      back: located('free'),
+      lipping: null,
     },
     doors: doorsOf(shop, wish),
     fronts: frontsOf(wish),

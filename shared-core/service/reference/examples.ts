@@ -17,6 +17,7 @@ carcasses:
     width: 900
     count: 2
     place: { wall: 2, at: 350, above-floor: 0 }
+    load: { on-shelf: 25, at-middle: 5, standard: none, ends: lying, back: free, lipping: 40 }
     height: 743
     band: ash-1
     top: rails
@@ -93,6 +94,9 @@ boards:
     sheet-length: 2500
     sheet-width: 1250
     price: 86
+    material: solid-wood
+    density: 680
+    modulus: 10500
     grain: length
     sheets:
       left-over: { length: 1400, width: 620, price: 12, count: 3 }
@@ -119,6 +123,7 @@ hinges:
     plate-depth: 13
     body-height: 60
     body-depth: 80
+    rating: 4.5
     opening: 105
     axis-from-edge: -1
     axis-from-front: -1.5
@@ -215,6 +220,7 @@ habits:
   row-offset: 9
   sizes: { base: { height: 743, batch: 6 } }
   shared-load: [1, 6, 10, 15]
+  bracket-rating: 120
 
 label-sheet:
   page: a4

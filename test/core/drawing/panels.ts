@@ -22,6 +22,9 @@ const board: Board = {
   price: null,
   sheets: [],
   grain: 'none',
+  material: 'particleboard',
+  density: null,
+  modulus: null,
 };
 const dowel: Dowel = {
   name: 'dowel-8x30',

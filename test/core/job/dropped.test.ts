@@ -4,6 +4,7 @@ import type { Located } from '../../../shared-core/document/place.js';
 import type * as JobCarcasses from '../../../shared-core/job/carcass.js';
 import { means } from '../../../shared-core/job/panel-key.js';
 import { neutralShop } from '../../../shared-core/shop/neutral.js';
+import { sagsOf } from '../../../shared-core/loads/shelf.js';
 import { lineUp } from '../../../shared-core/wall/line-up.js';
 import type { CarcassAnalysis } from '../../../shared-core/engine.js';
 import { analyse } from '../findings/jobs.js';
@@ -76,7 +77,10 @@ test('on random jobs whatever is written is asked for, or told to do nothing', (
       heard.asked.clear();
       const box = analyse(text).carcasses[0]!;
       const { spec, carcass } = box;
-      if (spec !== null && carcass !== null) lineUp([{ spec, carcass }], neutralShop.habits);
+      if (spec !== null && carcass !== null) {
+        lineUp([{ spec, carcass }], neutralShop.habits);
+        sagsOf(spec, carcass, neutralShop.habits);
+      }
       // What finds no room is left out and told; nobody then asks what it would have been.
       if (box.boring === null || box.known.some(({ rule }) => rule === 'size-impossible')) return;
       // The slow rules tell equal carcasses by all that is written: they would ask for every value.

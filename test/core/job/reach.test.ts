@@ -3,6 +3,7 @@ import type { CarcassAnalysis } from '../../../shared-core/engine.js';
 import { wouldCount } from '../../../shared-core/findings/circumstances.js';
 import { reachAt } from '../../../shared-core/job/reach.js';
 import { neutralShop } from '../../../shared-core/shop/neutral.js';
+import { sagsOf } from '../../../shared-core/loads/shelf.js';
 import { lineUp } from '../../../shared-core/wall/line-up.js';
 import { analysed, BASES, keysOf, plainLines, withKey, withoutKey } from './key-trials.js';
 
@@ -15,9 +16,10 @@ function outcome({ spec, carcass, boring, operations, known }: CarcassAnalysis):
     spec &&
     carcass &&
     lineUp([{ spec, carcass }], neutralShop.habits).map(({ number, stands }) => [number, stands.map(({ at }) => at)]);
+  const sags = spec && carcass && sagsOf(spec, carcass, neutralShop.habits).map(({ sag }) => sag);
   const machines = operations?.operations.map(({ machine }) => machine.name);
   return JSON.stringify(
-    [carcass, boring, machines, said, spec?.note, spec?.machines.clamp?.value, standing],
+    [carcass, boring, machines, said, spec?.note, spec?.machines.clamp?.value, standing, sags],
     (key, value: unknown) => (['place', 'path', 'measured'].includes(key) ? undefined : value),
   );
 }

@@ -62,6 +62,7 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   ...Object.fromEntries(
     ['base', 'wall', 'tall', 'for-drawers', 'open'].map((kind) => [`habits sizes ${kind} batch`, [{ value: 40 }]]),
   ),
+  'boards white-16 modulus': [{ value: 4000 }],
   'habits shared-load': [{ value: [1, 4, 8, 12, 16, 19] }],
 };
 
@@ -77,6 +78,7 @@ const JOBS: readonly (readonly string[])[] = [
     'chest: { kind: for-drawers, width: 400, rows: none }',
     'press: { kind: wall, width: 900, doors: pair, loose-shelves: 3 }',
     'desk: { kind: base, width: 500, fronts: [{ front: drawer, height: 140 }, drawer] }',
+    'laden: { kind: wall, width: 900, load: 12, fixed-shelves: 2 }',
   ],
 ];
 

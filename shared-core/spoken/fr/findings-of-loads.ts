@@ -1,0 +1,50 @@
+import { kilograms } from '../../loads/messages.js';
+import type { Translations } from '../tables.js';
+import { et, quoted } from './words.js';
+
+const SANS_GARANTIE =
+  'C’est une estimation d’après des valeurs publiées, non une note de calcul : le mur, la fixation et la charge sont à juger par une personne compétente.';
+
+/** Constats sur les poids et les charges. */
+export const findingsOfLoads = {
+  loads: {
+    weighs: ({ weight, load, doors }) =>
+      `${[
+        `Il pèse ${kilograms(weight)}, sans la quincaillerie`,
+        ...(doors.length === 0 ? [] : [`dont ${et(doors.map((door) => `${door.name} ${kilograms(door.weight)}`))}`]),
+        ...(load === 0 ? [] : [`et ${kilograms(load)} s’y trouvent`]),
+      ].join(' ; ')}.`,
+    sags: ({ panel, sag, limit, weight }, show) =>
+      `${panel} fléchit de ${show.length(sag)} sous ${kilograms(weight)}, son propre poids compris ; la limite est de ${show.length(limit)}.`,
+    reckoned: ({ creep }) => `Le fluage est compté à ${creep} fois la première flèche. ${SANS_GARANTIE}`,
+    noApproval: () => SANS_GARANTIE,
+  },
+  'shelf-sags': {
+    sags: ({ shelves, worst, load, creep, sag, limit, caution }, show) =>
+      `${shelves.length === 1 ? worst : `${et(shelves)} fléchissent trop : ${worst}`} fléchit de ${show.length(sag)} sous ${charges(load)} et son propre poids, fluage compté à ${creep} fois la première flèche ; la limite est de ${show.length(limit)}. Raccourcissez la portée par un montant, ou raidissez la tablette par un panneau plus épais ou une alaise. ${show.tell(caution)}`,
+    thicker: ({ shelves, board }) => `Faire ${et(shelves)} en ${quoted(board)}`,
+    divider: () => 'Mettre un montant',
+    lipping: ({ height }, show) => `Donner aux tablettes une alaise de ${show.exact(height)}`,
+  },
+  'door-too-heavy': {
+    heavy: ({ doors, weight, hinges, hinge, rating, caution }, show) =>
+      `${et(doors)} ${doors.length > 1 ? 'pèsent chacune' : 'pèse'} ${kilograms(weight)} ; ${hinges} charnières ${quoted(hinge)} portent au plus ${kilograms(rating * hinges)}. Prenez un panneau plus léger, plus de charnières (\`hinges-by-weight\`) ou une charnière de plus grand \`rating\`. ${show.tell(caution)}`,
+    use: ({ hinge }) => `Monter les portes sur ${quoted(hinge)}`,
+    lighter: ({ board }) => `Faire les portes en ${quoted(board)}`,
+  },
+  'hangs-too-heavy': {
+    hangs: ({ weight, load, rating, caution }, show) =>
+      `Le caisson pèse ${kilograms(weight)}${load > 0 ? `, et ${kilograms(load)} s’y trouvent` : ''} ; ses ferrures portent ensemble ${kilograms(rating)} (\`bracket-rating\`). Faites-le plus petit ou en panneau plus léger, mettez-y moins, ou prenez d’autres ferrures. ${show.tell(caution)}`,
+  },
+  'tips-when-open': {
+    tips: ({ doors, before, weight, behind, caution }, show) =>
+      `Vide et portes ouvertes, le caisson bascule en avant : les portes (${kilograms(doors)}) ont leur centre à ${show.length(before)} devant l’arête de basculement, le reste (${kilograms(weight)}) a le sien à ${show.length(behind)} derrière. Fixez-le au mur avant de poser les portes, ou faites-le plus profond ou ses portes plus étroites. ${show.tell(caution)}`,
+  },
+} satisfies Partial<Translations>;
+
+function charges({ spread, middle }: { readonly spread: number; readonly middle: number }): string {
+  return et([
+    ...(spread > 0 ? [`${kilograms(spread)} répartis`] : []),
+    ...(middle > 0 ? [`${kilograms(middle)} au milieu`] : []),
+  ]);
+}
