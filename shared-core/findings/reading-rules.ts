@@ -69,7 +69,7 @@ export const readingRules: readonly ReadingRule[] = [
     'word-replaced',
     'warning',
     'A word from an earlier version is used.',
-    'It is read as what stands in its place today, so nothing is lost; but completion no longer offers it, and a later version may not know it. `kind: drawer` became `for-drawers`, because the carcass is made for drawers and the drawers themselves are not.',
+    'It is read as what stands in its place today, so nothing is lost; but completion no longer offers it, and a later version may not know it. `kind: drawer` became `for-drawers`, because it names the carcass; what drawers it gets is said by `fronts`.',
     'Take the repair.',
     'kind: drawer\nwidth: 600',
   ),

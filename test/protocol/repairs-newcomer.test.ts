@@ -132,7 +132,7 @@ test.each([
   ['shelf: 2', 'Rename to loose-shelves', 'loose-shelves: 2'],
   ['hight: 720', 'Rename to height', 'height: 720'],
   ['widht: 720', 'Rename to width', null],
-  ['drawers: 2', 'Remove ‘drawers’', ''],
+  ['worktop: 2', 'Remove ‘worktop’', ''],
 ])('`%s` leads to the right key', async (line, title, wanted) => {
   const text = (own: string): string => `carcasses:\n  sink:\n    kind: base\n    width: 600\n${own}`;
   const offered = await offers(text(`    ${line}\n`));

@@ -124,7 +124,7 @@ test.each([
   ['shelf: 1', ['Rename to loose-shelves', 'Rename to fixed-shelves']],
   ['hight: 720', ['Rename to height']],
   ['material: board-18', ['Rename to board']],
-  ['drawers: 2', ['Remove ‘drawers’']],
+  ['worktop: 2', ['Remove ‘worktop’']],
 ])('the word %s leads to what is meant', async (written, titles) => {
   const uri = await opened(`${box}    ${written}\n`);
   const [found] = (await client.findings(uri)).filter(({ code }) => code === 'key-unknown');
