@@ -1,6 +1,7 @@
 import type { Row } from '../../boring/model.js';
 import { chosen } from '../../carcass/choices.js';
 import type { Panel, Point3 } from '../../carcass/model.js';
+import { setsGrid } from '../../carcass/roles.js';
 import { extentsOf, toCarcass, UNIT } from '../../carcass/pose.js';
 import { messages } from '../../words/message.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
@@ -42,9 +43,14 @@ export const rowsNotOpposite: CarcassRule = {
   },
 };
 
-/** What an owner sets on one panel alone is his to answer for; other findings speak of its shelves. */
-function isChosen({ spec }: CarcassContext, panel: string): boolean {
-  return chosen(spec, panel, 'rowOffset') !== undefined || chosen(spec, panel, 'rows') !== undefined;
+/**
+ * What an owner sets on one panel alone is his to answer for; other findings speak of its shelves. A divider keeps to the grid of
+ * the left side, so it goes with what is set there.
+ */
+function isChosen({ spec, carcass }: CarcassContext, key: string): boolean {
+  const panel = carcass.panels.find((one) => one.key === key);
+  const setBy = panel === undefined || setsGrid(panel) ? [key] : [key, 'left'];
+  return chosen(spec, key, 'rows') !== undefined || setBy.some((one) => chosen(spec, one, 'rowOffset') !== undefined);
 }
 
 /** Where the holes of a row open in the carcass frame, and which way along x their face looks. */
