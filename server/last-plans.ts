@@ -27,8 +27,11 @@ export class LastPlans {
       this.#good.set(key, analysis);
       return { job, stale: null };
     }
-    const last = this.#good.get(key);
-    if (last === undefined) return { job, stale: null };
+    const good = this.#good.get(key);
+    if (good === undefined) return { job, stale: null };
+    // The plan is of an older text, but its reader is the one of now.
+    const last = good.readBy(analysis.wishes);
+    this.#good.set(key, last);
     // Its places are those of its own text; only the version tells that it was answered now.
     const old = TextDocument.create(document.uri, document.languageId, document.version, last.text);
     return { job: { kind: 'job', document: old, analysis: last }, stale: staleWords(analysis) };

@@ -91,6 +91,28 @@ export class JobAnalysis {
     return this.planning.planBy(order);
   }
 
+  /** The same for a reader who has come to want something else since. */
+  readBy(wishes: Wishes): JobAnalysis {
+    if (wishes === this.wishes) return this;
+    const { uri, text, parts, head, used, carcasses, jobFindings, planning, derived } = this;
+    const base = this.#defaultsBase;
+    const remembered = this.#remembered;
+    return new JobAnalysis(
+      uri,
+      text,
+      parts,
+      head,
+      used,
+      carcasses,
+      jobFindings,
+      remembered,
+      base,
+      planning,
+      derived,
+      wishes,
+    );
+  }
+
   get unit(): Unit {
     return this.head.unit;
   }

@@ -27,6 +27,7 @@ import type { AnalysedFile } from './file.js';
 import type { LineContext } from './line-context.js';
 import { lineContext } from './line-context.js';
 import { formOf, namesOf } from './words.js';
+import { worded } from '../words/told.js';
 
 export type OfferSort = 'key' | 'panel' | 'word' | 'name' | 'file' | 'skeleton';
 
@@ -136,7 +137,7 @@ function offersFor(schema: Schema, asked: Asked): readonly Offer[] {
       return Object.entries(schema.options).map(([label, documentation]): Offer => ({
         label,
         sort: 'word',
-        documentation,
+        documentation: worded('keys', documentation),
       }));
     case 'flag':
       return ['yes', 'no'].map((label): Offer => ({ label, sort: 'word' }));
@@ -171,7 +172,7 @@ function keyOffers({ fields, tried = {} }: RecordSchema<Fields>, asked: Asked): 
     label,
     sort: 'key',
     detail: required ? tell(offer.required(), reader) : formOf(alternatives(schema)[0]!, reader),
-    documentation: schema.about,
+    documentation: worded('keys', schema.about),
     text: `${label}${afterKey(schema, context.inFlow)}`,
     tried: Object.entries(tried).flatMap(([word, meant]) =>
       'keys' in meant && meant.keys.includes(label) ? [word] : [],
@@ -211,7 +212,7 @@ function dashOffers({ item: schema }: ListSchema<Schema>): readonly Offer[] {
   const dash: Offer = { label: '-', sort: 'skeleton', detail: tell(offer.nextItem(), 'mm'), text: '- ' };
   return key === undefined
     ? [dash]
-    : [dash, { label: `- ${key}`, sort: 'skeleton', detail: schema.about, text: `- ${key}: ` }];
+    : [dash, { label: `- ${key}`, sort: 'skeleton', detail: worded('keys', schema.about), text: `- ${key}: ` }];
 }
 
 /** What follows a key: its value on the line, or a deeper line. */

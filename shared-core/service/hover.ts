@@ -45,6 +45,7 @@ import {
 import { anchorAt } from './reference/keys.js';
 import type { ReferencePage } from './reference/site.js';
 import { formOf, namesOf } from './words.js';
+import { worded } from '../words/told.js';
 
 /** More panels than this are told by their sizes alone. */
 const MOST_IN_FULL = 2;
@@ -149,7 +150,7 @@ function meaning(
   const title = name === undefined ? '' : `**${plain(name)}**: `;
   const form = key === null ? '' : `${sentence(formOf(spot.schema, reader))}.`;
   return paragraphs(
-    `${title}${spot.about}`,
+    `${title}${worded('keys', spot.about)}`,
     without,
     form,
     scalar === null ? '' : valueWords(spot.schema, scalar, reader, shop),
@@ -163,7 +164,7 @@ function valueWords(schema: Schema, scalar: ScalarNode, reader: Reader, shop: Sh
       return schema.of.map((one) => valueWords(one, scalar, reader, shop)).find((words) => words !== '') ?? '';
     case 'choice': {
       const about = Object.hasOwn(schema.options, text) ? schema.options[text] : undefined;
-      return about === undefined ? '' : `${code(text)}: ${about}`;
+      return about === undefined ? '' : `${code(text)}: ${worded('keys', about)}`;
     }
     case 'name': {
       const known = namesOf(shop, schema.of, reader).find(({ name }) => name === text);

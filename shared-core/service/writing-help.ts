@@ -5,7 +5,7 @@ import type { LengthSchema, Schema, SpanSchema } from '../schema/schema.js';
 import { spanExamples } from '../schema/wanted-words.js';
 import { shopSchema } from '../shop/schema.js';
 import { sentence } from '../words/english.js';
-import { asItIs, type Told } from '../words/told.js';
+import { asItIs, type Told, worded } from '../words/told.js';
 import type { AnalysedFile } from './file.js';
 import { lineContext } from './line-context.js';
 import { paragraphs, plain, withCode } from './markdown.js';
@@ -31,7 +31,10 @@ export function writingHelpAt(file: AnalysedFile, offset: number): WritingHelp |
   const examples = schema.type === 'length' ? lengthExamples(schema, unit) : spanExamples(schema, unit);
   return {
     label: asItIs(`${key === undefined ? '' : `${key}: `}${examples.join(', ')}`),
-    about: paragraphs(withCode(spot.about), plain(`${sentence(formOf(schema, file.analysis.reader))}.`)),
+    about: paragraphs(
+      withCode(worded('keys', spot.about)),
+      plain(`${sentence(formOf(schema, file.analysis.reader))}.`),
+    ),
   };
 }
 

@@ -4,9 +4,11 @@ import { findings } from './de/findings.js';
 import { findingsOfLoads } from './de/findings-of-loads.js';
 import { findingsOfPanels } from './de/findings-of-panels.js';
 import { job } from './de/job.js';
+import { jobKeys } from './de/job-keys.js';
 import { machines } from './de/machines.js';
 import { reading } from './de/reading.js';
 import { service } from './de/service.js';
+import { shopKeys } from './de/shop-keys.js';
 import { setUp } from './de/set-up.js';
 import { text } from './de/text.js';
 
@@ -25,5 +27,5 @@ export const de: Spoken = {
     ...drawing,
     ...setUp,
   },
-  labels,
+  labels: { ...labels, keys: { ...shopKeys, ...jobKeys } },
 };

@@ -4,9 +4,11 @@ import { findings } from './fr/findings.js';
 import { findingsOfLoads } from './fr/findings-of-loads.js';
 import { findingsOfPanels } from './fr/findings-of-panels.js';
 import { job } from './fr/job.js';
+import { jobKeys } from './fr/job-keys.js';
 import { machines } from './fr/machines.js';
 import { reading } from './fr/reading.js';
 import { service } from './fr/service.js';
+import { shopKeys } from './fr/shop-keys.js';
 import { setUp } from './fr/set-up.js';
 import { text } from './fr/text.js';
 
@@ -25,5 +27,5 @@ export const fr: Spoken = {
     ...drawing,
     ...setUp,
   },
-  labels,
+  labels: { ...labels, keys: { ...shopKeys, ...jobKeys } },
 };

@@ -238,7 +238,7 @@ interface LabelTables {
   readonly 'counted-from': typeof countedFromLabels;
   readonly changed: typeof changedLabels;
   readonly turns: typeof turnsLabels;
-  readonly sides: Readonly<Record<SideName | 'bottom or left end', string>>;
+  readonly sides: Readonly<Record<SideName | 'bottom or left end' | 'fence' | 'head', string>>;
   readonly uses: Readonly<Record<string, string>>;
   readonly explained: Readonly<Record<string, string>>;
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { MessageConnection } from 'vscode-jsonrpc/node';
+import type { SetUpsReply } from '../../shared-core/drawing/messages/set-ups.js';
 import { Client } from './client.js';
 import { session } from './session.js';
 
@@ -96,4 +97,27 @@ test('a unit that is set is that of hovers, hints, findings and drawings at once
   }
   await set({}, { unit: 'parsecs', inches: 'roman' });
   expect(await said()).toEqual(before);
+});
+
+test('the plan of an older text is told in the unit that is wanted now', async () => {
+  await set({});
+  const stops = async (): Promise<readonly string[]> => {
+    const reply = await client.ask<SetUpsReply>('borewright/setUps', { uri: job });
+    if (reply.kind !== 'set-ups') throw new Error(reply.reason);
+    return reply.setUps.flatMap(({ settings }) =>
+      settings.filter(({ name }) => name === 'depth').map(({ value }) => value),
+    );
+  };
+  await client.open(job, JOB.replace('dowels: [37]', 'count: 1'));
+  const before = await stops();
+  expect(before.length).toBeGreaterThan(0);
+  expect(before.filter((value) => !value.endsWith(' mm'))).toEqual([]);
+  await client.open(job, JOB.replace('width: 600', 'width: wide'));
+  expect(await stops()).toEqual(before);
+  await set({}, { unit: 'inches' });
+  const after = await stops();
+  expect(after).toHaveLength(before.length);
+  expect(after.filter((value) => !value.endsWith(' in'))).toEqual([]);
+  await client.open(job, JOB);
+  await set({});
 });

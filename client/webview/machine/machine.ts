@@ -100,10 +100,12 @@ const stale = h('p', { class: 'stale', role: 'status' });
 const trouble = h('p', { class: 'trouble', role: 'alert' });
 const empty = h('p', { class: 'empty', role: 'status' });
 const nothing = h('p', { class: 'empty', role: 'status' });
+/** In full where a machine is begun, in the run of what is read there. */
+const first = h('ul', { class: 'first-cautions' });
 const cautions = h('ul', {});
 const caution = h(
   'details',
-  { class: 'cautions', open: true },
+  { class: 'cautions' },
   h('summary', {}, warningSign(), h('strong', {}, LABELS.cautions), h('span', { class: 'in-short' }, inShort())),
   cautions,
 );
@@ -111,6 +113,7 @@ const machine = h(
   'section',
   { class: 'machine-side', 'aria-label': LABELS.machineView },
   bar.element,
+  first,
   bar.words,
   nothing,
   board.element,
@@ -420,13 +423,14 @@ function showSide(): void {
   document.body.dataset.side = subject.side;
 }
 
-/** In full where a machine is begun; after that on a line, which opens. */
+/** In full where a machine is begun; there and after that in short on a line, which opens. */
 function showCautions({ cautions: sentences }: ListedSetUp, inFull: boolean): void {
-  const text = [String(inFull), ...sentences].join('\n');
+  first.hidden = !inFull;
+  const text = sentences.join('\n');
   if (cautions.dataset.text === text) return;
   cautions.dataset.text = text;
-  caution.open = inFull;
-  cautions.replaceChildren(...sentences.map((sentence) => h('li', {}, sentence)));
+  caution.open = false;
+  for (const list of [first, cautions]) list.replaceChildren(...sentences.map((sentence) => h('li', {}, sentence)));
 }
 
 /** Keeps the place that the reader has moved to; not before there is a drawing, or the kept one would be lost. */

@@ -7,6 +7,7 @@ import type { Pen } from '../scene/pen.js';
 import type { Box, Point } from '../scene/scene.js';
 import { BAR, HANDS_CLEAR, STOP_LONG, type Stage } from './stage.js';
 import { unionOutline } from './union.js';
+import { worded } from '../../words/told.js';
 
 /** Across the fence, in millimetres of lettering, how far a stop stands out into the table. */
 const STOP_DEEP = 9;
@@ -30,7 +31,7 @@ export function drawTable(stage: Stage, table: Box, side: -1 | 1): void {
   pen.path({ key: 'fence', class: 'fence' }, 'outline', corners(bar), 'paper');
   hatch(pen, 'fence:hatch', bar, stage.sign(2.6));
   pen.takeSolid(bar);
-  const name = sentence(described(stage.acted.stroke.setUp.machine).against);
+  const name = sentence(worded('sides', described(stage.acted.stroke.setUp.machine).against));
   // On the side where no figures stand.
   const beside = side < 0 ? bar.x + bar.width + stage.p(1.5) : bar.x - stage.p(1.5);
   const anchor = side < 0 ? 'start' : 'end';

@@ -14,6 +14,7 @@ import { tell } from '../../words/message.js';
 import { NAMES, say } from './messages.js';
 import { sourceOf } from './source-of.js';
 import type { Standing, StandingHead } from './standing.js';
+import { worded } from '../../words/told.js';
 
 /** Half a clamp's foot, in millimetres of lettering. */
 const FOOT = 1.8;
@@ -173,7 +174,7 @@ function drawTable(pen: Pen, stand: Standing): void {
   const beside = { key: 'fence:name', class: 'label', source } as const;
   const inside = down > 0 ? pen.paper(3.6) : -pen.paper(1.2);
   const far = down > 0 ? edge - pen.paper(1.4) : -edge + pen.paper(3.4);
-  const words = sentence(against);
+  const words = sentence(worded('sides', against));
   putWhereFree(pen, [
     pen.lettering(beside, words, x + pen.paper(1), inside),
     pen.lettering(beside, words, x + width - pen.paper(1), inside, { anchor: 'end' }),

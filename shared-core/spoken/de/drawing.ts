@@ -29,9 +29,9 @@ export const drawing = {
   },
   'bore-map': {
     title: ({ carcass, panel }) => `${carcass}, ${panel}`,
-    fromEdge: ({ edge }, { unit }) => `Ab ${bare(edge)}, ${unit}`,
-    fromEnd: ({ end }, { unit }) => `Ab: ${bare(end)}, ${unit}`,
-    fromEndOrOutside: ({ end }, { unit }) => `Ab: ${bare(end)} oder außen, ${unit}`,
+    fromEdge: ({ edge }, { unit }) => `${upper(from(edge))}, ${unit}`,
+    fromEnd: ({ end }, { unit }) => `${upper(from(end))}, ${unit}`,
+    fromEndOrOutside: ({ end }, { unit }) => `${upper(from(end))} oder außen, ${unit}`,
     diameter: (_, { unit }) => `Ø in ${unit}`,
     depth: (_, { unit }) => `Tiefe, ${unit}`,
     run: ({ first, last, by }) => `${first} bis ${last} alle ${by}`,
@@ -46,7 +46,7 @@ export const drawing = {
     allPanels: () =>
       'Jede Platte von der Fläche mit mehr Bohrungen; aufrechte, wie sie stehen, liegende mit der Vorderkante zu Ihnen.',
     dashed: ({ face }) => `Gestrichelte Kreise werden von der anderen Seite gebohrt: ${bare(face)}.`,
-    folded: ({ face }) => `Stirnen sind herausgeklappt; quer dazu zählen Maße ab: ${bare(face)}.`,
+    folded: ({ face }) => `Stirnen sind herausgeklappt; quer dazu zählen Maße ${from(face)}.`,
     figures: ({ edge, end }, { unit }) =>
       `Maße in ${unit === 'mm' ? 'Millimetern' : 'Zoll, Dezimalen auf ein Tausendstel'}, ${from(edge)} und ${from(end)}.`,
     allFolded: () =>
@@ -164,6 +164,8 @@ export const labels = {
     'bottom end': 'unteres Ende',
     'top end': 'oberes Ende',
     'left end': 'linkes Ende',
+    fence: 'Lineal',
+    head: 'Kopf',
     'bottom or left end': 'unteres oder linkes Ende',
     'right end': 'rechtes Ende',
   },

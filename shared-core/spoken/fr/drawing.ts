@@ -163,6 +163,8 @@ export const labels = {
     'bottom end': 'bout inférieur',
     'top end': 'bout supérieur',
     'left end': 'bout gauche',
+    fence: 'guide',
+    head: 'tête',
     'bottom or left end': 'bout inférieur ou gauche',
     'right end': 'bout droit',
   },

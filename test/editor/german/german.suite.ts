@@ -30,6 +30,12 @@ async function speaksGerman(selector: string, de: object, en: object): Promise<v
     [],
   );
   assert.ok(words.filter((one) => ours.includes(one)).length > 8, words.join('\n'));
+  // What the core says on it: lettering, figures, cautions.
+  const seen = await evaluateInWebview(selector, () => document.body.innerText);
+  assert.doesNotMatch(
+    seen,
+    /\b(?:edge|inside|outside|fence|spindles?|holes?|stroke|isolate|hands|through|deep|keep|from|up|down)\b/i,
+  );
   assert.deepEqual(await violations(selector), []);
 }
 

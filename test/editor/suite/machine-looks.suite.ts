@@ -38,6 +38,20 @@ const look = (): Promise<Look> =>
     };
   });
 
+/** Whether the cautions stand in full where a machine is begun, and how much of the drawing they hide once it is scrolled to. */
+const cautioned = (): Promise<{ readonly inFull: boolean; readonly covered: number }> =>
+  evaluateInWebview(PAGE, () => {
+    const side = document.querySelector('.machine-side')!;
+    const inFull = document.querySelectorAll('.first-cautions:not([hidden]) li').length >= 5;
+    const scrolled = side.scrollTop;
+    document.querySelector('.board')!.scrollIntoView({ block: 'end' });
+    const drawing = document.querySelector('.board')!.getBoundingClientRect();
+    const line = document.querySelector('.cautions')!.getBoundingClientRect();
+    const covered = Math.max(0, Math.round(Math.min(drawing.bottom, innerHeight) - Math.max(drawing.top, line.top)));
+    side.scrollTop = scrolled;
+    return { inFull, covered };
+  });
+
 /** Takes a picture in every theme at every width, and fails where something does not fit, or is too small to be read. */
 async function fitsEverywhere(name: string): Promise<void> {
   for (const width of WIDTHS) {
@@ -52,6 +66,7 @@ async function fitsEverywhere(name: string): Promise<void> {
     assert.ok(seen.smallest >= 11, `${name}: lettering of ${seen.smallest} pixels at ${width}`);
     assert.deepEqual(seen.cutOff, [], `${name} at ${width}`);
     assert.deepEqual(await violations(PAGE), []);
+    if (name === 'machine') assert.deepEqual(await cautioned(), { inFull: true, covered: 0 }, `cautions at ${width}`);
   }
 }
 

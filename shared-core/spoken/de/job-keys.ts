@@ -1,0 +1,154 @@
+/** Was die Schlüssel eines Auftrags bedeuten. Nach dem englischen Satz. */
+export const jobKeys: Readonly<Record<string, string>> = {
+  'A cabinet job.': 'Ein Korpusauftrag.',
+  'What the job is called on the shop papers.': 'Wie der Auftrag auf den Werkstattpapieren heißt.',
+  'Unit of every bare number in this file.': 'Einheit jeder bloßen Zahl in dieser Datei.',
+  'Millimetres.': 'Millimeter.',
+  'Inches, decimal or with fractions such as 23 5/8.': 'Zoll, dezimal oder mit Brüchen wie 23 5/8.',
+  'The shop file, in the same folder. Without one, a neutral built-in shop is used.':
+    'Die Werkstattdatei, im selben Ordner. Ohne sie gilt eine neutrale, eingebaute Werkstatt.',
+  'Values for every carcass of this file that has none of its own.':
+    'Werte für jeden Korpus dieser Datei, der keine eigenen hat.',
+  'Overall height of the carcass, without the plinth. By default the rows come out balanced.':
+    'Gesamthöhe des Korpus, ohne Sockel. Ohne Angabe liegen die Reihen gleichmäßig.',
+  'Overall depth of the carcass: from the front edges to the back of the box, without fronts.':
+    'Gesamttiefe des Korpus: von den Vorderkanten bis hinten, ohne Fronten.',
+  'Board of sides, horizontals, dividers and shelves.': 'Plattenwerkstoff von Seiten, Böden und Mittelwänden.',
+  'Band of all front edges; `none` leaves them bare.': 'Kantenband aller Vorderkanten; `none` lässt sie unbekantet.',
+  'The fitting that holds the joints: a dowel, connector screw or cam fitting of the shop.':
+    'Der Verbinder der Verbindungen: ein Dübel, eine Verbindungsschraube oder ein Exzenterverbinder der Werkstatt.',
+  'How the carcass is closed at the top.': 'Wie der Korpus oben geschlossen ist.',
+  'A top between the sides.': 'Ein oberer Boden zwischen den Seiten.',
+  'A top lying over the sides.': 'Ein oberer Boden, der über den Seiten liegt.',
+  'A front and a back rail between the sides, instead of a top.':
+    'Eine vordere und eine hintere Traverse zwischen den Seiten statt eines oberen Bodens.',
+  'Where the bottom stands.': 'Wo der untere Boden liegt.',
+  'A bottom between the sides.': 'Ein unterer Boden zwischen den Seiten.',
+  'A bottom that the sides stand on.': 'Ein unterer Boden, auf dem die Seiten stehen.',
+  'Width of the rails that stand in for a top.': 'Breite der Traversen, die einen oberen Boden ersetzen.',
+  'Height of the plinth under the carcass; 0 for none.': 'Höhe des Sockels unter dem Korpus; 0 für keinen.',
+  'The back: a word, or a map with more about it.': 'Die Rückwand: ein Wort, oder Schlüssel mit mehr Angaben.',
+  'How the back is held.': 'Wie die Rückwand gehalten ist.',
+  'In grooves, set in from the back edges.': 'In Nuten, von den Hinterkanten eingerückt.',
+  'In rebates of the back edges.': 'In Falzen der Hinterkanten.',
+  'On the back edges of the carcass.': 'Auf den Hinterkanten des Korpus.',
+  'No back.': 'Keine Rückwand.',
+  'Board of the back.': 'Plattenwerkstoff der Rückwand.',
+  'Depth of the groove, or width of the rebate, in the sides.': 'Tiefe der Nut oder Breite des Falzes in den Seiten.',
+  'Distance from the back edges of the sides to the groove.': 'Abstand der Nut von den Hinterkanten der Seiten.',
+  'The doors: a word, or a map with more about them.': 'Die Türen: ein Wort, oder Schlüssel mit mehr Angaben.',
+  'What hangs before the whole front.': 'Was vor der ganzen Front hängt.',
+  'No door.': 'Keine Tür.',
+  'One door, hung on the left.': 'Eine Tür, links angeschlagen.',
+  'One door, hung on the right.': 'Eine Tür, rechts angeschlagen.',
+  'Two doors that meet in the middle, hung on the left and on the right.':
+    'Zwei Türen, die sich in der Mitte treffen, links und rechts angeschlagen.',
+  'The doors, and how they hang.': 'Die Türen, und wie sie hängen.',
+  'What hangs before each bay, from the left.': 'Was vor jedem Feld hängt, von links.',
+  'What hangs before this bay.': 'Was vor diesem Feld hängt.',
+  'How doors stand to the carcass.': 'Wie Türen zum Korpus stehen.',
+  'Before the front edges, which they cover.': 'Vor den Vorderkanten, die sie verdecken.',
+  'Between the panels, flush with the front edges.': 'Zwischen den Platten, bündig mit den Vorderkanten.',
+  'Board of the doors.': 'Plattenwerkstoff der Türen.',
+  'Band of all edges of the doors; `none` leaves them bare.':
+    'Kantenband aller Kanten der Türen; `none` lässt sie unbekantet.',
+  'The hinge that the doors hang on; `none` bores for none.':
+    'Das Topfband der Türen; mit `none` wird für keines gebohrt.',
+  'Gap between two doors, and all round an inset door.': 'Fuge zwischen zwei Türen, und rings um eine einliegende Tür.',
+  'How much of each side an overlay door leaves to be seen: from the outside of the carcass to its edge.':
+    'Wie viel eine aufliegende Tür von jeder Seite sehen lässt: von der Außenseite des Korpus bis zu ihrer Kante.',
+  'The same at the top: from the upper end of the carcass down to the door.':
+    'Dasselbe oben: vom oberen Ende des Korpus hinab zur Tür.',
+  'The same at the bottom: from the lower end of the carcass up to the door.':
+    'Dasselbe unten: vom unteren Ende des Korpus hinauf zur Tür.',
+  'How far an overlay door stands off the front edges, on its buffers.':
+    'Wie weit eine aufliegende Tür auf ihren Puffern vor den Vorderkanten steht.',
+  'Which rows of holes are bored.': 'Welche Lochreihen gebohrt werden.',
+  'No rows.': 'Keine Reihen.',
+  'The front row only.': 'Nur die vordere Reihe.',
+  'Front and rear rows.': 'Vordere und hintere Reihen.',
+  'Distance from the bottom end of the side to the first hole of the rows.':
+    'Abstand des ersten Lochs der Reihen vom unteren Ende der Seite.',
+  'Row setback: from the front edge to the front row.': 'Abstand der vorderen Reihe von der Vorderkante.',
+  'Distance from the front edge to the rear row.': 'Abstand der hinteren Reihe von der Vorderkante.',
+  'Places of the construction bores, counted from the front edge.':
+    'Stellen der Konstruktionsbohrungen, von der Vorderkante gezählt.',
+  'From the front edge.': 'Von der Vorderkante.',
+  'Machines for this carcass, where they are not the shop’s usual ones.':
+    'Maschinen für diesen Korpus, wo es nicht die üblichen der Werkstatt sind.',
+  'Vertical head for construction bores in faces.': 'Vertikalbohrkopf für Konstruktionsbohrungen in Flächen.',
+  'Horizontal head for construction bores in ends.': 'Horizontalbohrkopf für Konstruktionsbohrungen in Stirnen.',
+  'Line drill for rows.': 'Reihenbohrmaschine für Lochreihen.',
+  'Case clamp that the box is pressed in.': 'Korpuspresse, in der der Korpus verpresst wird.',
+  'The carcasses, each under its name.': 'Die Korpusse, jeder unter seinem Namen.',
+  'One carcass: a box, with the doors that hang before it.': 'Ein Korpus mit den Türen, die davor hängen.',
+  'What kind of carcass it is; this chooses the defaults.': 'Welche Art Korpus es ist; das bestimmt die Vorgaben.',
+  'Stands on the floor, closed by rails under a worktop.':
+    'Steht am Boden, unter einer Arbeitsplatte mit Traversen geschlossen.',
+  'Hangs on the wall.': 'Hängt an der Wand.',
+  'Stands on the floor, higher than a worktop.': 'Steht am Boden, höher als eine Arbeitsplatte.',
+  'A base carcass that drawers go into; the drawers themselves are not made here.':
+    'Ein Unterschrank für Schubkästen; die Schubkästen selbst werden hier nicht gemacht.',
+  'Without fronts: rows only where a loose shelf needs them.':
+    'Ohne Fronten: Reihen nur, wo ein Einlegeboden sie braucht.',
+  'Overall width of the carcass.': 'Gesamtbreite des Korpus.',
+  'How many equal ones are made. All are cut, banded and bored; they are drawn and checked once.':
+    'Wie viele gleiche gemacht werden. Alle werden zugeschnitten, bekantet und gebohrt; gezeichnet und geprüft wird einer.',
+  'Where it stands along a wall: from the left end of the wall, or a map with more about it.':
+    'Wo er an einer Wand steht: vom linken Ende der Wand, oder Schlüssel mit mehr Angaben.',
+  'From the left end of the wall to the outside of its left side.':
+    'Vom linken Ende der Wand zur Außenseite seiner linken Seite.',
+  'Where the carcass stands along a wall.': 'Wo der Korpus an einer Wand steht.',
+  'The wall, counted as the owner likes.': 'Die Wand, gezählt, wie es der Besitzer mag.',
+  'From the floor to its lower end; of one on a plinth, to the lower end of that.':
+    'Vom Boden zu seinem unteren Ende; bei einem Sockel zu dessen unterem Ende.',
+  'How many dividers, evenly spread, or a list of their places.':
+    'Wie viele Mittelwände, gleichmäßig verteilt, oder eine Liste ihrer Stellen.',
+  'How many.': 'Wie viele.',
+  'Dividers.': 'Mittelwände.',
+  'A divider.': 'Eine Mittelwand.',
+  'Place of its centre line, from the outside of the left side.':
+    'Stelle ihrer Mittellinie, von der Außenseite der linken Seite.',
+  'One divider.': 'Eine Mittelwand.',
+  'Board of this divider.': 'Plattenwerkstoff dieser Mittelwand.',
+  'How many fixed shelves, or a list of their heights.': 'Wie viele feste Böden, oder eine Liste ihrer Höhen.',
+  'The fixed shelves.': 'Die festen Böden.',
+  'A fixed shelf.': 'Ein fester Boden.',
+  'Height of its centre line above the bottom end of the side.':
+    'Höhe seiner Mittellinie über dem unteren Ende der Seite.',
+  'One shelf.': 'Ein Boden.',
+  'Height of the shelf’s holes above the bottom end of the side: centre line of a fixed shelf, pin holes of a loose one.':
+    'Höhe der Löcher des Bodens über dem unteren Ende der Seite: Mittellinie eines festen Bodens, Bodenträgerlöcher eines Einlegebodens.',
+  'The bay it stands in, counted from the left; all bays when left out.':
+    'Das Feld, in dem er liegt, von links gezählt; ohne Angabe alle Felder.',
+  'Board of this shelf.': 'Plattenwerkstoff dieses Bodens.',
+  'Shelf setback: from the front of the carcass to the front edge of the shelf.':
+    'Rücksprung des Bodens: von der Vorderseite des Korpus zur Vorderkante des Bodens.',
+  'How many loose shelves, or a list of their heights.': 'Wie viele Einlegeböden, oder eine Liste ihrer Höhen.',
+  'The loose shelves.': 'Die Einlegeböden.',
+  'A loose shelf.': 'Ein Einlegeboden.',
+  'Height of its pin holes above the bottom end of the side.':
+    'Höhe seiner Bodenträgerlöcher über dem unteren Ende der Seite.',
+  'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …':
+    'Was an einzelnen Platten anders ist: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …',
+  'What differs on one panel of this carcass.': 'Was an einer Platte dieses Korpus anders ist.',
+  'Board of this panel.': 'Plattenwerkstoff dieser Platte.',
+  'Distance from its bottom end to the first hole of its rows.':
+    'Abstand des ersten Lochs ihrer Reihen von ihrem unteren Ende.',
+  'The fitting that holds the joints of this panel.': 'Der Verbinder der Verbindungen dieser Platte.',
+  'Places of its construction bores, counted from its front edge.':
+    'Stellen ihrer Konstruktionsbohrungen, von ihrer Vorderkante gezählt.',
+  'Places of the construction bores in its end joints, in both panels, counted from its front edge.':
+    'Stellen der Konstruktionsbohrungen ihrer Stirnverbindungen, in beiden Platten, von ihrer Vorderkante gezählt.',
+  'Depth of its construction bores in the face.': 'Tiefe ihrer Konstruktionsbohrungen in der Fläche.',
+  'Depth of its construction bores in the ends.': 'Tiefe ihrer Konstruktionsbohrungen in den Stirnen.',
+  'Edge bands of this panel, edge by edge; `none` leaves an edge bare.':
+    'Kantenbänder dieser Platte, Kante für Kante; `none` lässt eine Kante unbekantet.',
+  'Band on the front edge, the reference of every bore.': 'Kantenband der Vorderkante, des Bezugs jeder Bohrung.',
+  'Band on the back edge.': 'Kantenband der Hinterkante.',
+  'Band on the bottom end of an upright panel, or the left end of any other.':
+    'Kantenband am unteren Ende einer aufrechten Platte oder am linken jeder anderen.',
+  'Band on the top end of an upright panel, or the right end of any other.':
+    'Kantenband am oberen Ende einer aufrechten Platte oder am rechten jeder anderen.',
+  'A note for the shop papers.': 'Eine Bemerkung für die Werkstattpapiere.',
+};

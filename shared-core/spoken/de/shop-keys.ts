@@ -1,0 +1,311 @@
+/** Was die Schlüssel einer Werkstatt bedeuten, nach dem englischen Satz. */
+export const shopKeys: Readonly<Record<string, string>> = {
+  'A workshop: its machines, materials and habits.': 'Eine Werkstatt: ihre Maschinen, Werkstoffe und Gewohnheiten.',
+  'What the shop is called on its papers.': 'Wie die Werkstatt auf ihren Papieren heißt.',
+  'Sheet materials.': 'Plattenwerkstoffe.',
+  'A sheet material.': 'Ein Plattenwerkstoff.',
+  'Nominal thickness.': 'Nenndicke.',
+  'Thickness as measured on the present batch. Panels and their joints are set out by it, rows and heights by the nominal thickness.':
+    'Dicke, wie an der jetzigen Lieferung gemessen. Platten und ihre Verbindungen richten sich danach, Reihen und Höhen nach der Nenndicke.',
+  'Length of a sheet.': 'Länge einer Rohplatte.',
+  'Width of a sheet.': 'Breite einer Rohplatte.',
+  'Price of one sheet, in the shop’s own money.': 'Preis einer Rohplatte, im Geld der Werkstatt.',
+  'Further sizes of sheet, and offcuts in stock, each under its name.':
+    'Weitere Plattengrößen und Reste im Lager, jede unter ihrem Namen.',
+  'A size of sheet, bought or left over from another job.':
+    'Eine Plattengröße, gekauft oder von einem anderen Auftrag übrig.',
+  'Length, along the grain where there is one.': 'Länge, längs der Maserung, wo es eine gibt.',
+  'Width.': 'Breite.',
+  'Price of one sheet, in the shop’s own money; by its area when left out.':
+    'Preis einer Rohplatte, im Geld der Werkstatt; ohne Angabe nach ihrer Fläche.',
+  'How many there are; any number when left out.': 'Wie viele es gibt; ohne Angabe beliebig viele.',
+  'Direction of the grain.': 'Richtung der Maserung.',
+  'No grain: panels may be turned.': 'Keine Maserung: Platten dürfen gedreht werden.',
+  'Along the sheet.': 'Längs der Rohplatte.',
+  'Edge bands.': 'Kantenbänder.',
+  'An edge band.': 'Ein Kantenband.',
+  'Thickness.': 'Dicke.',
+  'Width of the tape as bought.': 'Breite des Bands, wie gekauft.',
+  'Price of one metre, in the shop’s own money.': 'Preis eines Meters, im Geld der Werkstatt.',
+  'Dowels.': 'Dübel.',
+  'A dowel.': 'Ein Dübel.',
+  'Diameter of the dowel and of its bores.': 'Durchmesser des Dübels und seiner Bohrungen.',
+  'Length.': 'Länge.',
+  'Depth of the bore in the face; the end takes the rest of the dowel and the glue gap.':
+    'Tiefe der Bohrung in der Fläche; die Stirn nimmt den Rest des Dübels und die Leimluft.',
+  'Price of one, in the shop’s own money.': 'Preis eines Stücks, im Geld der Werkstatt.',
+  'Connector screws.': 'Verbindungsschrauben.',
+  'A connector screw.': 'Eine Verbindungsschraube.',
+  'Diameter of the clearance hole through the face.': 'Durchmesser der Durchgangsbohrung durch die Fläche.',
+  'Diameter of the pilot hole in the end.': 'Durchmesser der Vorbohrung in der Stirn.',
+  'Length of the screw under its head.': 'Länge der Schraube unter dem Kopf.',
+  'Diameter of the recess that its head goes into; leave it out for a head that stays proud.':
+    'Durchmesser der Senkung für ihren Kopf; ohne Angabe steht der Kopf vor.',
+  'Depth of that recess, from the face that the screw enters.':
+    'Tiefe dieser Senkung, von der Fläche, in die die Schraube geht.',
+  'Cam fittings.': 'Exzenterverbinder.',
+  'A cam fitting.': 'Ein Exzenterverbinder.',
+  'Diameter of the bore for the cam.': 'Durchmesser der Bohrung für den Exzenter.',
+  'Depth of the bore for the cam.': 'Tiefe der Bohrung für den Exzenter.',
+  'From the end of the panel to the centre of the cam.': 'Vom Ende der Platte zur Mitte des Exzenters.',
+  'Diameter of the bore in the end for the bolt.': 'Durchmesser der Bohrung in der Stirn für den Bolzen.',
+  'Diameter of the bore in the face that the bolt is screwed into.':
+    'Durchmesser der Bohrung in der Fläche, in die der Bolzen geschraubt wird.',
+  'Depth of that bore.': 'Tiefe dieser Bohrung.',
+  'Dowel that stands at the places between the cams.': 'Dübel an den Stellen zwischen den Exzentern.',
+  'Hinges for doors.': 'Topfbänder für Türen.',
+  'A hinge with a cup in the door and a plate on the side.':
+    'Ein Band mit Topf in der Tür und Montageplatte an der Seite.',
+  'Diameter of the cup.': 'Durchmesser des Topfs.',
+  'Depth of the cup’s bore.': 'Tiefe der Topfbohrung.',
+  'Minimum to maximum distance from the edge of the door to the centre of the cup.':
+    'Kleinster bis größter Abstand der Topfmitte von der Kante der Tür.',
+  'The distance that is taken unless the overlay asks for another one.':
+    'Der Abstand, wenn die Auflage keinen anderen verlangt.',
+  'For each arm that the hinge comes with: how far the centre of the cup stands from the face under the plate, with a plate of height 0.':
+    'Für jeden Arm des Bands: wie weit die Topfmitte von der Fläche unter der Montageplatte steht, bei einer Platte der Höhe 0.',
+  'From the face under the plate to the centre of the cup.': 'Von der Fläche unter der Montageplatte zur Topfmitte.',
+  'Heights of the plates that the shop has.': 'Höhen der Montageplatten, die die Werkstatt hat.',
+  'Height of a plate.': 'Höhe einer Montageplatte.',
+  'From the front edge to the screws of the plate; behind an inset door by its thickness more.':
+    'Von der Vorderkante zu den Schrauben der Montageplatte; hinter einer einliegenden Tür um deren Dicke mehr.',
+  'How many pitches the two screws of the plate stand apart.':
+    'Wie viele Teilungen die zwei Schrauben der Montageplatte auseinander stehen.',
+  'Diameter of the bores for the screws of the plate.':
+    'Durchmesser der Bohrungen für die Schrauben der Montageplatte.',
+  'Depth of these bores.': 'Tiefe dieser Bohrungen.',
+  'Height that hinge and plate need, half of it above the centre of the cup.':
+    'Höhe, die Band und Montageplatte brauchen, zur Hälfte über der Topfmitte.',
+  'How far hinge and plate reach back from the door.':
+    'Wie weit Band und Montageplatte von der Tür nach hinten reichen.',
+  'How far the door opens, in degrees.': 'Wie weit die Tür aufgeht, in Grad.',
+  'From the hinge edge of the door to the line that it turns about; negative beyond the edge.':
+    'Von der Bandkante der Tür zu der Linie, um die sie dreht; negativ jenseits der Kante.',
+  'From the outside face of the door to the line that it turns about; negative in front of the door.':
+    'Von der Außenfläche der Tür zu der Linie, um die sie dreht; negativ vor der Tür.',
+  'Diameters of the bits that the shop has.': 'Durchmesser der Bohrer, die die Werkstatt hat.',
+  'Diameter.': 'Durchmesser.',
+  'Heads for bores in faces.': 'Bohrköpfe für Bohrungen in Flächen.',
+  'A spindle line across the table, square to the fence, for bores in faces.':
+    'Eine Spindelreihe quer über den Tisch, rechtwinklig zum Lineal, für Bohrungen in Flächen.',
+  'Heads with the same body are one machine whose head is turned; turning it costs time.':
+    'Köpfe mit demselben Gestell sind eine Maschine, deren Kopf geschwenkt wird; das kostet Zeit.',
+  'Number of spindles in the line.': 'Zahl der Spindeln in der Reihe.',
+  'From spindle to spindle.': 'Von Spindel zu Spindel.',
+  'Minimum to maximum boring depth.': 'Kleinste bis größte Bohrtiefe.',
+  'Number of places on the depth turret.': 'Zahl der Stellen am Tiefenrevolver.',
+  'The panels that the machine takes.': 'Die Platten, die die Maschine nimmt.',
+  'Minimum to maximum length, along the fence.': 'Kleinste bis größte Länge, längs des Lineals.',
+  'Minimum to maximum width, away from the fence.': 'Kleinste bis größte Breite, vom Lineal weg.',
+  'Minimum to maximum thickness.': 'Kleinste bis größte Dicke.',
+  'Where the machine holds the panel down.': 'Wo die Maschine die Platte niederhält.',
+  'A holding-down clamp.': 'Ein Spanner.',
+  'Along the fence from the first spindle; to the left is negative.':
+    'Längs des Lineals von der ersten Spindel; nach links negativ.',
+  'From the fence, or from the plate of a horizontal head.':
+    'Vom Lineal, oder von der Platte eines Horizontalbohrkopfs.',
+  'Diameter of its pad. A panel that lies under only a part of it is not held.':
+    'Durchmesser seines Tellers. Eine Platte, die nur unter einem Teil davon liegt, ist nicht gehalten.',
+  'What stays in the machine between jobs, so that only what differs is changed.':
+    'Was zwischen Aufträgen in der Maschine bleibt, sodass nur umgestellt wird, was anders ist.',
+  'Diameter of the bits that stay in its spindles.': 'Durchmesser der Bohrer, die in ihren Spindeln bleiben.',
+  'Which spindles carry them, counted from 1, on every head; all when left out.':
+    'Welche Spindeln sie tragen, ab 1 gezählt, an jedem Kopf; ohne Angabe alle.',
+  'A spindle.': 'Eine Spindel.',
+  'What the depth stop is set to.': 'Worauf der Tiefenanschlag steht.',
+  'From the fence to the first spindle, or to each head.': 'Vom Lineal zur ersten Spindel, oder zu jedem Kopf.',
+  'From the fence.': 'Vom Lineal.',
+  'Thickness of the boards that it is set for, where the bits come from above.':
+    'Dicke der Platten, für die sie steht, wo die Bohrer von oben kommen.',
+  'Where the fence lies, as seen by the operator.': 'Wo das Lineal liegt, vom Bediener gesehen.',
+  'At the far side of the table.': 'An der fernen Seite des Tischs.',
+  'At the near side.': 'An der nahen Seite.',
+  'Where the bits come from.': 'Woher die Bohrer kommen.',
+  'From above: the face that is bored lies up.': 'Von oben: Die gebohrte Fläche liegt oben.',
+  'From below: the face that is bored lies down.': 'Von unten: Die gebohrte Fläche liegt unten.',
+  'From the fence, where the front edge lies, to the first spindle.':
+    'Vom Lineal, an dem die Vorderkante liegt, zur ersten Spindel.',
+  'The end stops along the fence.': 'Die Anschläge längs des Lineals.',
+  'A stop, under the name that the shop uses for it.': 'Ein Anschlag, unter dem Namen, den die Werkstatt ihm gibt.',
+  'On which side of the spindles, as seen by the operator.': 'Auf welcher Seite der Spindeln, vom Bediener gesehen.',
+  'To the left.': 'Links.',
+  'To the right.': 'Rechts.',
+  'Where it can be set: from the face of the stop to the nearest spindle on its side. Stops on the same side cannot pass each other.':
+    'Wo er sich stellen lässt: von seiner Fläche zur nächsten Spindel auf seiner Seite. Anschläge derselben Seite kommen nicht aneinander vorbei.',
+  'Whether it can be lowered out of the way.': 'Ob er sich aus dem Weg absenken lässt.',
+  'Where it stands when a job begins, if it is left set between jobs.':
+    'Wo er steht, wenn ein Auftrag beginnt, falls er zwischen Aufträgen stehen bleibt.',
+  'How far the fence extension widens the range of the outermost stop on each side, outward; the other stops keep their ranges.':
+    'Wie weit die Verlängerung des Lineals den Bereich des äußersten Anschlags jeder Seite nach außen erweitert; die anderen behalten ihre Bereiche.',
+  'Heads for bores in ends.': 'Bohrköpfe für Bohrungen in Stirnen.',
+  'A spindle line turned level, for bores in ends.':
+    'Eine waagrecht geschwenkte Spindelreihe, für Bohrungen in Stirnen.',
+  'Spindle centres above the table.': 'Spindelmitten über dem Tisch.',
+  'The squaring stops that the front edge lies against.': 'Die Winkelanschläge, an denen die Vorderkante liegt.',
+  'Heads for rows.': 'Köpfe für Lochreihen.',
+  'Heads of spindles along the fence, for rows.': 'Spindelköpfe längs des Lineals, für Lochreihen.',
+  'Number of heads.': 'Zahl der Köpfe.',
+  'Head setback: from the fence to the first head.': 'Kopfabstand: vom Lineal zum ersten Kopf.',
+  'From one head to the next.': 'Von einem Kopf zum nächsten.',
+  'Maximum distance from the fence to a row.': 'Größter Abstand einer Reihe vom Lineal.',
+  'What a panel registers on when it is moved along for the next stroke.':
+    'Woran sich eine Platte ausrichtet, wenn sie zum nächsten Hub weitergerückt wird.',
+  'A pin in a hole of the row.': 'Ein Stift in einem Loch der Reihe.',
+  'Pins in the fence.': 'Stifte im Lineal.',
+  'No index move.': 'Kein Weiterrücken.',
+  'Maximum distance that a panel can be moved along in all.':
+    'Größte Strecke, um die eine Platte im Ganzen weitergerückt werden kann.',
+  'Whether a spindle may enter a hole that is already bored.':
+    'Ob eine Spindel in ein schon gebohrtes Loch fahren darf.',
+  'Borers for hinge cups.': 'Bohrmaschinen für Topfbänder.',
+  'A borer for hinge cups.': 'Eine Bohrmaschine für Topfbänder.',
+  'Heads with the same body are one machine.': 'Köpfe mit demselben Gestell sind eine Maschine.',
+  'From the fence to the centre of the cup.': 'Vom Lineal zur Topfmitte.',
+  'The end stops along the fence: without one no cup can be set out.':
+    'Die Anschläge längs des Lineals: Ohne einen lässt sich kein Topf anreißen.',
+  'Panel saws.': 'Plattensägen.',
+  'A panel saw.': 'Eine Plattensäge.',
+  'Width of the cut.': 'Breite des Schnitts.',
+  'Maximum width of a strip, between fence and blade.': 'Größte Breite eines Streifens, zwischen Lineal und Blatt.',
+  'Maximum length that is cut off a strip, between stop and blade.':
+    'Größte Länge, die von einem Streifen geschnitten wird, zwischen Anschlag und Blatt.',
+  'What is cut off each edge of a sheet first.': 'Was zuerst von jeder Kante einer Rohplatte abgeschnitten wird.',
+  '2: strips, and pieces as wide as the strip. 3: what is cut off a strip may be cut once more.':
+    '2: Streifen, und Stücke so breit wie der Streifen. 3: Was von einem Streifen geschnitten wird, darf noch einmal geschnitten werden.',
+  'Which way the first cuts run.': 'Wie die ersten Schnitte laufen.',
+  'Across the sheet.': 'Quer zur Rohplatte.',
+  'Whichever is cheaper.': 'Wie es günstiger ist.',
+  'Edge banders.': 'Kantenanleimmaschinen.',
+  'An edge bander.': 'Eine Kantenanleimmaschine.',
+  'Minimum to maximum band thickness.': 'Kleinste bis größte Dicke des Kantenbands.',
+  'Minimum to maximum panel thickness.': 'Kleinste bis größte Plattendicke.',
+  'Shortest edge that it takes.': 'Kürzeste Kante, die sie nimmt.',
+  'Narrowest panel that it takes.': 'Schmalste Platte, die sie nimmt.',
+  'Case clamps.': 'Korpuspressen.',
+  'A clamp that the box is pressed in.': 'Eine Presse, in der der Korpus verpresst wird.',
+  'Minimum to maximum width of the box.': 'Kleinste bis größte Breite des Korpus.',
+  'Minimum to maximum height of the box.': 'Kleinste bis größte Höhe des Korpus.',
+  'Minimum to maximum depth of the box.': 'Kleinste bis größte Tiefe des Korpus.',
+  'What the shop does unless a job says otherwise.': 'Was die Werkstatt tut, wenn ein Auftrag nichts anderes sagt.',
+  'Usual board.': 'Üblicher Plattenwerkstoff.',
+  'Usual board of backs.': 'Üblicher Plattenwerkstoff der Rückwände.',
+  'Usual band of front edges.': 'Übliches Kantenband der Vorderkanten.',
+  'The usual fitting that holds joints.': 'Der übliche Verbinder der Verbindungen.',
+  'Usual sizes by kind.': 'Übliche Größen nach Art.',
+  'Usual size of this kind of carcass.': 'Übliche Größe dieser Art Korpus.',
+  'Height, without plinth.': 'Höhe, ohne Sockel.',
+  'Number of pitches in the height. To them come the thicknesses that balance the row.':
+    'Zahl der Teilungen in der Höhe. Dazu kommen die Dicken, die die Reihe ausgleichen.',
+  'Depth.': 'Tiefe.',
+  'Usual machines.': 'Übliche Maschinen.',
+  'Cup borer.': 'Topfbandbohrmaschine.',
+  'Case clamp.': 'Korpuspresse.',
+  'Panel saw.': 'Plattensäge.',
+  'Pitch of rows.': 'Teilung der Reihen.',
+  'Usual row setback: from the front edge to the front row.':
+    'Üblicher Abstand der vorderen Reihe von der Vorderkante.',
+  'Diameter of row holes.': 'Durchmesser der Reihenbohrungen.',
+  'Depth of row holes.': 'Tiefe der Reihenbohrungen.',
+  'First hole of a row, from the bottom end; half the nominal thickness of the board when left out.':
+    'Erstes Loch einer Reihe, vom unteren Ende; ohne Angabe die halbe Nenndicke der Platte.',
+  'Minimum distance from the back edge to the rear row.': 'Kleinster Abstand der hinteren Reihe von der Hinterkante.',
+  'Distance from the front edge to the first construction bore.':
+    'Abstand der ersten Konstruktionsbohrung von der Vorderkante.',
+  'Maximum distance between neighbouring construction bores.': 'Größter Abstand benachbarter Konstruktionsbohrungen.',
+  'A spindle that carries a bit, counted from 1 at the front edge.':
+    'Eine Spindel mit Bohrer, ab 1 von der Vorderkante gezählt.',
+  'How much deeper the two bores of a dowel are than the dowel is long.':
+    'Wie viel die zwei Bohrungen eines Dübels tiefer sind, als er lang ist.',
+  'Minimum thickness of wood under a bore, beside it, and between two bores.':
+    'Kleinste Holzdicke unter einer Bohrung, neben ihr und zwischen zwei Bohrungen.',
+  'How far a bit that bores through goes on into the board under the panel.':
+    'Wie weit ein durchgehender Bohrer in die Platte darunter weitergeht.',
+  'Usual width of rails.': 'Übliche Breite der Traversen.',
+  'Depth of the groove of a back.': 'Tiefe der Nut einer Rückwand.',
+  'How much wider the groove of a back is than the back is thick.':
+    'Wie viel die Nut einer Rückwand breiter ist, als diese dick ist.',
+  'How much shorter and narrower a back is than the room in its grooves or rebates.':
+    'Wie viel kürzer und schmaler eine Rückwand ist als der Raum in ihren Nuten oder Falzen.',
+  'Distance from the back edges to the groove of a back.': 'Abstand der Nut einer Rückwand von den Hinterkanten.',
+  'Minimum length of an offcut that is kept.': 'Kleinste Länge eines Rests, der aufgehoben wird.',
+  'Minimum width of an offcut that is kept.': 'Kleinste Breite eines Rests, der aufgehoben wird.',
+  'Band that is counted beyond the length of each edge, as it overhangs at both ends.':
+    'Kantenband, das über die Länge jeder Kante hinaus gerechnet wird, da es an beiden Enden übersteht.',
+  'Play of a loose shelf at each end.': 'Spiel eines Einlegebodens an jedem Ende.',
+  'Usual shelf setback of a loose shelf: from the front of the carcass to its front edge.':
+    'Üblicher Rücksprung eines Einlegebodens: von der Vorderseite des Korpus zu seiner Vorderkante.',
+  'The usual hinge of doors; `none` bores for none.':
+    'Das übliche Topfband der Türen; mit `none` wird für keines gebohrt.',
+  'Usual distance from the upper and the lower end of a door to the centre of its next hinge.':
+    'Üblicher Abstand der nächsten Bandmitte vom oberen und vom unteren Ende einer Tür.',
+  'Heights of doors, in rising order: up to the first a door has two hinges, up to the next three, and so on.':
+    'Höhen von Türen, aufsteigend: Bis zur ersten hat eine Tür zwei Bänder, bis zur nächsten drei, und so weiter.',
+  'Height of a door.': 'Höhe einer Tür.',
+  'Usual gap between two doors, and all round an inset door.':
+    'Übliche Fuge zwischen zwei Türen, und rings um eine einliegende Tür.',
+  'How much of each side an overlay door usually leaves to be seen: from the outside of the carcass to its edge.':
+    'Wie viel eine aufliegende Tür üblicherweise von jeder Seite sehen lässt: von der Außenseite des Korpus bis zu ihrer Kante.',
+  'Usual height of the lower end of a wall carcass above the floor; it shows where carcasses stand along a wall.':
+    'Übliche Höhe des unteren Endes eines Hängeschranks über dem Boden; sie zeigt, wo Korpusse an einer Wand stehen.',
+  'Thickness of the worktop that is drawn over base carcasses along a wall; 0 for none.':
+    'Dicke der Arbeitsplatte, die über Unterschränken an einer Wand gezeichnet wird; 0 für keine.',
+  'How far an overlay door usually stands off the front edges, on its buffers.':
+    'Wie weit eine aufliegende Tür üblicherweise auf ihren Puffern vor den Vorderkanten steht.',
+  'What a change costs, in seconds.': 'Was eine Umstellung kostet, in Sekunden.',
+  'To set one stop.': 'Einen Anschlag stellen.',
+  'To set a fence, a head or its height.': 'Ein Lineal, einen Kopf oder seine Höhe stellen.',
+  'To put in or take out one bit.': 'Einen Bohrer einsetzen oder herausnehmen.',
+  'To change the depth stop.': 'Den Tiefenanschlag umstellen.',
+  'To turn a head level or upright.': 'Einen Kopf waagrecht oder senkrecht schwenken.',
+  'To put on or take off the fence extension.': 'Die Verlängerung des Lineals anbringen oder abnehmen.',
+  'To go to another machine.': 'Zu einer anderen Maschine gehen.',
+  'How long the boring of panels takes, in seconds.': 'Wie lange das Bohren von Platten dauert, in Sekunden.',
+  'To pick up a panel, lay it against the stop for the first time, and put it away.':
+    'Eine Platte aufnehmen, zum ersten Mal an den Anschlag legen und weglegen.',
+  'To lay it again: turned, or slid to another stop.':
+    'Sie neu anlegen: gedreht oder an einen anderen Anschlag geschoben.',
+  'For one stroke, with clamping.': 'Für einen Hub, mit Spannen.',
+  'To move a panel along by an index move.': 'Eine Platte weiterrücken.',
+  'How far real panels and machines deviate, plus or minus.':
+    'Wie weit wirkliche Platten und Maschinen abweichen, plus oder minus.',
+  'Thickness of a board.': 'Dicke einer Platte.',
+  'Width of a cut panel.': 'Breite einer zugeschnittenen Platte.',
+  'Length of a cut panel.': 'Länge einer zugeschnittenen Platte.',
+  'Out of square, over one metre.': 'Aus dem Winkel, auf einen Meter.',
+  'Repeatability of a stop or fence.': 'Wiederholgenauigkeit eines Anschlags oder Lineals.',
+  'How far a bit wanders from the centre of its spindle.': 'Wie weit ein Bohrer von der Mitte seiner Spindel verläuft.',
+  'Play of a dowel in its bores.': 'Spiel eines Dübels in seinen Bohrungen.',
+  'Maximum offset allowed at a front edge.': 'Größter erlaubter Versatz an einer Vorderkante.',
+  'Maximum step allowed at an outside face.': 'Größte erlaubte Stufe an einer Außenfläche.',
+  'Maximum gap allowed in a joint.': 'Größte erlaubte Fuge in einer Verbindung.',
+  'The sheets of labels that panel labels are printed on.':
+    'Die Etikettenbogen, auf die Plattenetiketten gedruckt werden.',
+  'Size of a sheet.': 'Größe eines Bogens.',
+  '210 by 297 mm.': '210 mal 297 mm.',
+  '8 1/2 by 11 in.': '8 1/2 mal 11 in.',
+  'Labels side by side.': 'Etiketten nebeneinander.',
+  'Labels one under the other.': 'Etiketten untereinander.',
+  'Width of a label.': 'Breite eines Etiketts.',
+  'Height of a label.': 'Höhe eines Etiketts.',
+  'From the left edge of the sheet to the first label; as much as on the right when left out.':
+    'Vom linken Rand des Bogens zum ersten Etikett; ohne Angabe so viel wie rechts.',
+  'From the top edge of the sheet to the first label; as much as at the foot when left out.':
+    'Vom oberen Rand des Bogens zum ersten Etikett; ohne Angabe so viel wie unten.',
+  'Between two labels side by side.': 'Zwischen zwei Etiketten nebeneinander.',
+  'Between two labels one under the other.': 'Zwischen zwei Etiketten untereinander.',
+  'What work takes and costs beside boring, for the paper of cost and time. Prices are in the shop’s own money.':
+    'Was Arbeit außer dem Bohren braucht und kostet, für das Papier über Kosten und Zeit. Preise sind im Geld der Werkstatt.',
+  'Price of an hour of work.': 'Preis einer Arbeitsstunde.',
+  'Price of one shelf pin.': 'Preis eines Bodenträgers.',
+  'Seconds to lay a sheet on the panel saw and to clear away what is left of it.':
+    'Sekunden, um eine Rohplatte auf die Plattensäge zu legen und ihren Rest wegzuräumen.',
+  'Seconds for one cut on the panel saw.': 'Sekunden für einen Schnitt auf der Plattensäge.',
+  'Seconds to bring one edge to the edge bander and to look it over.':
+    'Sekunden, um eine Kante zur Kantenanleimmaschine zu bringen und zu prüfen.',
+  'Seconds that one metre of edge takes on the edge bander.':
+    'Sekunden, die ein Meter Kante auf der Kantenanleimmaschine braucht.',
+  'Seconds to lay out one carcass, to close it in the clamp and to take it out.':
+    'Sekunden, um einen Korpus auszulegen, in der Presse zu schließen und herauszunehmen.',
+  'Seconds to put in one fitting while a carcass is put together.':
+    'Sekunden, um beim Zusammenbau einen Verbinder einzusetzen.',
+};

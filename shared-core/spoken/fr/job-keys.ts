@@ -1,0 +1,156 @@
+/** Ce que veulent dire les clés d’un travail. D’après la phrase anglaise. */
+export const jobKeys: Readonly<Record<string, string>> = {
+  'A cabinet job.': 'Un travail de caissons.',
+  'What the job is called on the shop papers.': 'Le nom du travail sur les papiers d’atelier.',
+  'Unit of every bare number in this file.': 'Unité de chaque nombre nu de ce fichier.',
+  'Millimetres.': 'Millimètres.',
+  'Inches, decimal or with fractions such as 23 5/8.': 'Pouces, décimaux ou en fractions comme 23 5/8.',
+  'The shop file, in the same folder. Without one, a neutral built-in shop is used.':
+    'Le fichier d’atelier, dans le même dossier. Sans lui, un atelier neutre intégré sert.',
+  'Values for every carcass of this file that has none of its own.':
+    'Valeurs de chaque caisson de ce fichier qui n’en a pas à lui.',
+  'Overall height of the carcass, without the plinth. By default the rows come out balanced.':
+    'Hauteur hors tout du caisson, sans le socle. Par défaut, les rangées sont égales.',
+  'Overall depth of the carcass: from the front edges to the back of the box, without fronts.':
+    'Profondeur hors tout du caisson : des chants avant au dos, sans les façades.',
+  'Board of sides, horizontals, dividers and shelves.':
+    'Panneau brut des côtés, horizontaux, séparations et tablettes.',
+  'Band of all front edges; `none` leaves them bare.': 'Bande de tous les chants avant ; `none` les laisse nus.',
+  'The fitting that holds the joints: a dowel, connector screw or cam fitting of the shop.':
+    'La ferrure qui tient les assemblages : un tourillon, une vis d’assemblage ou une ferrure excentrique de l’atelier.',
+  'How the carcass is closed at the top.': 'Comment le caisson est fermé en haut.',
+  'A top between the sides.': 'Un dessus entre les côtés.',
+  'A top lying over the sides.': 'Un dessus posé sur les côtés.',
+  'A front and a back rail between the sides, instead of a top.':
+    'Une traverse avant et une arrière entre les côtés, au lieu d’un dessus.',
+  'Where the bottom stands.': 'Où se trouve le bas.',
+  'A bottom between the sides.': 'Un bas entre les côtés.',
+  'A bottom that the sides stand on.': 'Un bas sur lequel posent les côtés.',
+  'Width of the rails that stand in for a top.': 'Largeur des traverses qui remplacent un dessus.',
+  'Height of the plinth under the carcass; 0 for none.': 'Hauteur du socle sous le caisson ; 0 pour aucun.',
+  'The back: a word, or a map with more about it.': 'Le fond : un mot, ou des clés qui en disent plus.',
+  'How the back is held.': 'Comment le fond est tenu.',
+  'In grooves, set in from the back edges.': 'Dans des rainures, en retrait des chants arrière.',
+  'In rebates of the back edges.': 'Dans des feuillures des chants arrière.',
+  'On the back edges of the carcass.': 'Sur les chants arrière du caisson.',
+  'No back.': 'Pas de fond.',
+  'Board of the back.': 'Panneau brut du fond.',
+  'Depth of the groove, or width of the rebate, in the sides.':
+    'Profondeur de la rainure, ou largeur de la feuillure, dans les côtés.',
+  'Distance from the back edges of the sides to the groove.': 'Distance des chants arrière des côtés à la rainure.',
+  'The doors: a word, or a map with more about them.': 'Les portes : un mot, ou des clés qui en disent plus.',
+  'What hangs before the whole front.': 'Ce qui est monté devant toute la façade.',
+  'No door.': 'Pas de porte.',
+  'One door, hung on the left.': 'Une porte, montée à gauche.',
+  'One door, hung on the right.': 'Une porte, montée à droite.',
+  'Two doors that meet in the middle, hung on the left and on the right.':
+    'Deux portes qui se joignent au milieu, montées à gauche et à droite.',
+  'The doors, and how they hang.': 'Les portes, et comment elles sont montées.',
+  'What hangs before each bay, from the left.': 'Ce qui est devant chaque travée, depuis la gauche.',
+  'What hangs before this bay.': 'Ce qui est devant cette travée.',
+  'How doors stand to the carcass.': 'Comment les portes se placent sur le caisson.',
+  'Before the front edges, which they cover.': 'Devant les chants avant, qu’elles couvrent.',
+  'Between the panels, flush with the front edges.': 'Entre les panneaux, au ras des chants avant.',
+  'Board of the doors.': 'Panneau brut des portes.',
+  'Band of all edges of the doors; `none` leaves them bare.':
+    'Bande de tous les chants des portes ; `none` les laisse nus.',
+  'The hinge that the doors hang on; `none` bores for none.': 'La charnière des portes ; `none` ne perce pour aucune.',
+  'Gap between two doors, and all round an inset door.': 'Jeu entre deux portes, et tout autour d’une porte encastrée.',
+  'How much of each side an overlay door leaves to be seen: from the outside of the carcass to its edge.':
+    'Ce qu’une porte en applique laisse voir de chaque côté : de l’extérieur du caisson à son chant.',
+  'The same at the top: from the upper end of the carcass down to the door.':
+    'De même en haut : du bout supérieur du caisson à la porte.',
+  'The same at the bottom: from the lower end of the carcass up to the door.':
+    'De même en bas : du bout inférieur du caisson à la porte.',
+  'How far an overlay door stands off the front edges, on its buffers.':
+    'De combien une porte en applique se tient devant les chants avant, sur ses butoirs.',
+  'Which rows of holes are bored.': 'Quelles rangées de trous sont percées.',
+  'No rows.': 'Aucune rangée.',
+  'The front row only.': 'La rangée avant seulement.',
+  'Front and rear rows.': 'Rangées avant et arrière.',
+  'Distance from the bottom end of the side to the first hole of the rows.':
+    'Distance du bout inférieur du côté au premier trou des rangées.',
+  'Row setback: from the front edge to the front row.': 'Retrait des rangées : du chant avant à la rangée avant.',
+  'Distance from the front edge to the rear row.': 'Distance du chant avant à la rangée arrière.',
+  'Places of the construction bores, counted from the front edge.':
+    'Places des perçages d’assemblage, comptées depuis le chant avant.',
+  'From the front edge.': 'Depuis le chant avant.',
+  'Machines for this carcass, where they are not the shop’s usual ones.':
+    'Machines de ce caisson, où ce ne sont pas les habituelles de l’atelier.',
+  'Vertical head for construction bores in faces.': 'Tête verticale pour les perçages d’assemblage dans les faces.',
+  'Horizontal head for construction bores in ends.': 'Tête horizontale pour les perçages d’assemblage dans les bouts.',
+  'Line drill for rows.': 'Perceuse en ligne pour les rangées.',
+  'Case clamp that the box is pressed in.': 'Cadreuse où le caisson est serré.',
+  'The carcasses, each under its name.': 'Les caissons, chacun sous son nom.',
+  'One carcass: a box, with the doors that hang before it.': 'Un caisson, avec les portes montées devant.',
+  'What kind of carcass it is; this chooses the defaults.': 'Le genre de caisson ; il choisit les valeurs par défaut.',
+  'Stands on the floor, closed by rails under a worktop.':
+    'Posé au sol, fermé par des traverses sous un plan de travail.',
+  'Hangs on the wall.': 'Suspendu au mur.',
+  'Stands on the floor, higher than a worktop.': 'Posé au sol, plus haut qu’un plan de travail.',
+  'A base carcass that drawers go into; the drawers themselves are not made here.':
+    'Un caisson bas qui reçoit des tiroirs ; les tiroirs eux-mêmes ne sont pas faits ici.',
+  'Without fronts: rows only where a loose shelf needs them.':
+    'Sans façades : des rangées seulement où une tablette mobile en demande.',
+  'Overall width of the carcass.': 'Largeur hors tout du caisson.',
+  'How many equal ones are made. All are cut, banded and bored; they are drawn and checked once.':
+    'Combien de pareils sont faits. Tous sont débités, plaqués et percés ; un seul est dessiné et contrôlé.',
+  'Where it stands along a wall: from the left end of the wall, or a map with more about it.':
+    'Où il se trouve le long d’un mur : depuis le bout gauche du mur, ou des clés qui en disent plus.',
+  'From the left end of the wall to the outside of its left side.':
+    'Du bout gauche du mur à l’extérieur de son côté gauche.',
+  'Where the carcass stands along a wall.': 'Où le caisson se trouve le long d’un mur.',
+  'The wall, counted as the owner likes.': 'Le mur, compté comme on veut.',
+  'From the floor to its lower end; of one on a plinth, to the lower end of that.':
+    'Du sol à son bout inférieur ; s’il a un socle, au bas de celui-ci.',
+  'How many dividers, evenly spread, or a list of their places.':
+    'Combien de séparations, également réparties, ou une liste de leurs places.',
+  'How many.': 'Combien.',
+  'Dividers.': 'Séparations.',
+  'A divider.': 'Une séparation.',
+  'Place of its centre line, from the outside of the left side.':
+    'Place de son axe, depuis l’extérieur du côté gauche.',
+  'One divider.': 'Une séparation.',
+  'Board of this divider.': 'Panneau brut de cette séparation.',
+  'How many fixed shelves, or a list of their heights.': 'Combien de tablettes fixes, ou une liste de leurs hauteurs.',
+  'The fixed shelves.': 'Les tablettes fixes.',
+  'A fixed shelf.': 'Une tablette fixe.',
+  'Height of its centre line above the bottom end of the side.':
+    'Hauteur de son axe au-dessus du bout inférieur du côté.',
+  'One shelf.': 'Une tablette.',
+  'Height of the shelf’s holes above the bottom end of the side: centre line of a fixed shelf, pin holes of a loose one.':
+    'Hauteur des trous de la tablette au-dessus du bout inférieur du côté : axe d’une tablette fixe, trous de taquets d’une mobile.',
+  'The bay it stands in, counted from the left; all bays when left out.':
+    'La travée où elle est, comptée depuis la gauche ; toutes à défaut.',
+  'Board of this shelf.': 'Panneau brut de cette tablette.',
+  'Shelf setback: from the front of the carcass to the front edge of the shelf.':
+    'Retrait de la tablette : de l’avant du caisson au chant avant de la tablette.',
+  'How many loose shelves, or a list of their heights.':
+    'Combien de tablettes mobiles, ou une liste de leurs hauteurs.',
+  'The loose shelves.': 'Les tablettes mobiles.',
+  'A loose shelf.': 'Une tablette mobile.',
+  'Height of its pin holes above the bottom end of the side.':
+    'Hauteur de ses trous de taquets au-dessus du bout inférieur du côté.',
+  'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …':
+    'Ce qui diffère sur certains panneaux : left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …',
+  'What differs on one panel of this carcass.': 'Ce qui diffère sur un panneau de ce caisson.',
+  'Board of this panel.': 'Panneau brut de ce panneau.',
+  'Distance from its bottom end to the first hole of its rows.':
+    'Distance de son bout inférieur au premier trou de ses rangées.',
+  'The fitting that holds the joints of this panel.': 'La ferrure qui tient les assemblages de ce panneau.',
+  'Places of its construction bores, counted from its front edge.':
+    'Places de ses perçages d’assemblage, comptées depuis son chant avant.',
+  'Places of the construction bores in its end joints, in both panels, counted from its front edge.':
+    'Places des perçages d’assemblage de ses bouts, dans les deux panneaux, comptées depuis son chant avant.',
+  'Depth of its construction bores in the face.': 'Profondeur de ses perçages d’assemblage dans la face.',
+  'Depth of its construction bores in the ends.': 'Profondeur de ses perçages d’assemblage dans les bouts.',
+  'Edge bands of this panel, edge by edge; `none` leaves an edge bare.':
+    'Bandes de ce panneau, chant par chant ; `none` laisse un chant nu.',
+  'Band on the front edge, the reference of every bore.': 'Bande du chant avant, la référence de chaque perçage.',
+  'Band on the back edge.': 'Bande du chant arrière.',
+  'Band on the bottom end of an upright panel, or the left end of any other.':
+    'Bande du bout inférieur d’un montant, ou du bout gauche de tout autre.',
+  'Band on the top end of an upright panel, or the right end of any other.':
+    'Bande du bout supérieur d’un montant, ou du bout droit de tout autre.',
+  'A note for the shop papers.': 'Une note pour les papiers d’atelier.',
+};
