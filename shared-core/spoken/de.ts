@@ -1,4 +1,5 @@
 import type { Spoken } from '../words/spoken.js';
+import { box } from './de/box.js';
 import { drawing, labels } from './de/drawing.js';
 import { findings } from './de/findings.js';
 import { findingsOfLoads } from './de/findings-of-loads.js';
@@ -25,6 +26,7 @@ export const de: Spoken = {
     ...machines,
     ...service,
     ...drawing,
+    ...box,
     ...setUp,
   },
   labels: { ...labels, keys: { ...shopKeys, ...jobKeys } },

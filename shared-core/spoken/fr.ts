@@ -1,4 +1,5 @@
 import type { Spoken } from '../words/spoken.js';
+import { box } from './fr/box.js';
 import { drawing, labels } from './fr/drawing.js';
 import { findings } from './fr/findings.js';
 import { findingsOfLoads } from './fr/findings-of-loads.js';
@@ -25,6 +26,7 @@ export const fr: Spoken = {
     ...machines,
     ...service,
     ...drawing,
+    ...box,
     ...setUp,
   },
   labels: { ...labels, keys: { ...shopKeys, ...jobKeys } },

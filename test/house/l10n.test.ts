@@ -2,8 +2,6 @@ import { globSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { jobSchema } from '../../shared-core/job/schema.js';
-import { shopSchema } from '../../shared-core/shop/schema.js';
 import { de } from '../../shared-core/spoken/de.js';
 import { fr } from '../../shared-core/spoken/fr.js';
 import { LANGUAGES, languageOf, spoken } from '../../shared-core/words/language.js';
@@ -130,51 +128,6 @@ test('a table is the one of its language', async () => {
     ['fr', fr],
   ] as const)
     expect(spoken(language, en, { de, fr })).toBe(wanted);
-});
-
-describe('what the keys of job and shop files mean', () => {
-  /** What a schema says of itself and of all within it. */
-  function saidBy(schema: object): readonly string[] {
-    const { about, options, fields, item, of } = schema as {
-      readonly about?: string;
-      readonly options?: Readonly<Record<string, string>>;
-      readonly fields?: Readonly<Record<string, { readonly schema: object }>>;
-      readonly item?: object;
-      readonly of?: readonly object[] | string;
-    };
-    return [
-      ...(about === undefined ? [] : [about]),
-      ...Object.values(options ?? {}),
-      ...Object.values(fields ?? {}).flatMap((field) => saidBy(field.schema)),
-      ...(item === undefined ? [] : saidBy(item)),
-      ...(Array.isArray(of) ? of.flatMap((one: object) => saidBy(one)) : []),
-    ];
-  }
-  const wanted = [...new Set([...saidBy(jobSchema), ...saidBy(shopSchema)])];
-  /** What is said in English so far, by how it begins; who adds a key says it in each language, or here. */
-  const ENGLISH_SO_FAR = [
-    'How many of this kind are usually bored',
-    'The load of bits that joints share',
-    'Whether joints of all depths',
-    'Whether, where places are shared',
-  ];
-
-  test.each([
-    ['de', de],
-    ['fr', fr],
-  ])('is said in %s of every key, and of no other', (_, { labels }) => {
-    const keys = labels['keys']!;
-    expect(wanted.length).toBeGreaterThan(100);
-    const missing = wanted.filter((words) => !(words in keys));
-    expect(missing.filter((words) => !ENGLISH_SO_FAR.some((start) => words.startsWith(start)))).toEqual([]);
-    expect(Object.keys(keys).filter((words) => !wanted.includes(words))).toEqual([]);
-    for (const [english, words] of Object.entries(keys)) {
-      const kept = (text: string): readonly string[] => [...text.matchAll(/`[^`]+`|\d+/g)].map(([one]) => one);
-      expect(kept(words)).toEqual(kept(english));
-      expect(words).not.toBe(english);
-      expect(words.at(-1)).toBe(english.at(-1));
-    }
-  });
 });
 
 test.each([

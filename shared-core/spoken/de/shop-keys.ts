@@ -179,6 +179,8 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'An edge bander.': 'Eine Kantenanleimmaschine.',
   'Minimum to maximum band thickness.': 'Kleinste bis größte Dicke des Kantenbands.',
   'Minimum to maximum panel thickness.': 'Kleinste bis größte Plattendicke.',
+  'What it mills off an edge before the band is glued on. Panels are cut so much larger.':
+    'Was sie von einer Kante fräst, ehe das Kantenband aufgeleimt wird. Platten werden um so viel größer zugeschnitten.',
   'Shortest edge that it takes.': 'Kürzeste Kante, die sie nimmt.',
   'Narrowest panel that it takes.': 'Schmalste Platte, die sie nimmt.',
   'Case clamps.': 'Korpuspressen.',

@@ -175,6 +175,8 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'An edge bander.': 'Une plaqueuse de chants.',
   'Minimum to maximum band thickness.': 'Épaisseur de bande minimale à maximale.',
   'Minimum to maximum panel thickness.': 'Épaisseur de panneau minimale à maximale.',
+  'What it mills off an edge before the band is glued on. Panels are cut so much larger.':
+    'Ce qu’elle fraise d’un chant avant de coller la bande. Les panneaux sont débités d’autant plus grands.',
   'Shortest edge that it takes.': 'Chant le plus court qu’elle prend.',
   'Narrowest panel that it takes.': 'Panneau le plus étroit qu’elle prend.',
   'Case clamps.': 'Cadreuses.',

@@ -3,6 +3,8 @@ import { join, resolve } from 'node:path';
 import { expect, test, vi } from 'vitest';
 import { spoken as de } from '../../../server/spoken/de.js';
 import { spoken as fr } from '../../../server/spoken/fr.js';
+import { jobSchema } from '../../../shared-core/job/schema.js';
+import { shopSchema } from '../../../shared-core/shop/schema.js';
 import type * as RuleTests from '../findings/rules/rule-tests.js';
 import type { Gathered } from './gather.js';
 
@@ -121,7 +123,6 @@ const ENGLISH_SO_FAR: readonly string[] = [
   'assembly',
   'banding-list',
   'bore-maps',
-  'box-view',
   'checking',
   'command-line',
   'cost',
@@ -138,7 +139,7 @@ const ENGLISH_SO_FAR: readonly string[] = [
 ];
 /** Nothing but figures and names. */
 const SAME =
-  /^(?:file\.titled|hint\.carcass|hover\.(?:stop|layAt|depth)|bore-map\.title|shop-view\.(?:stopRange|reaches))$/;
+  /^(?:file\.titled|hint\.carcass|hover\.(?:stop|layAt|depth)|(?:bore-map|box-view)\.title|shop-view\.(?:stopRange|reaches))$/;
 
 test('what is told in English so far is listed, and nothing else', () => {
   const english = [...gathered.templates].flatMap((id) => {
@@ -180,6 +181,52 @@ test.each(translated.filter(([id]) => !id.startsWith('test.')))(
     }
   },
 );
+
+/** What a schema says of itself and of all within it. */
+function saidBy(schema: object): readonly string[] {
+  const { about, options, fields, item, of } = schema as {
+    readonly about?: string;
+    readonly options?: Readonly<Record<string, string>>;
+    readonly fields?: Readonly<Record<string, { readonly schema: object }>>;
+    readonly item?: object;
+    readonly of?: readonly object[] | string;
+  };
+  return [
+    ...(about === undefined ? [] : [about]),
+    ...Object.values(options ?? {}),
+    ...Object.values(fields ?? {}).flatMap((field) => saidBy(field.schema)),
+    ...(item === undefined ? [] : saidBy(item)),
+    ...(Array.isArray(of) ? of.flatMap((one: object) => saidBy(one)) : []),
+  ];
+}
+const OF_KEYS = [...new Set([...saidBy(jobSchema), ...saidBy(shopSchema)])];
+
+test('what is said of keys in English so far is listed', async () => {
+  expect(OF_KEYS.length).toBeGreaterThan(300);
+  const lines = [de, fr].flatMap(({ language, labels }) => {
+    const keys = labels['keys']!;
+    return [
+      ...OF_KEYS.filter((words) => !(words in keys)).map((words) => `${language} lacks: ${words}`),
+      ...Object.keys(keys)
+        .filter((words) => !OF_KEYS.includes(words))
+        .map((words) => `${language} has, and nothing says: ${words}`),
+    ];
+  });
+  // `vitest -u` writes it anew, so that whoever adds a key sees what is to be translated.
+  await expect(`${lines.toSorted().join('\n')}\n`).toMatchFileSnapshot('english-so-far.txt');
+});
+
+test.each([
+  ['de', de],
+  ['fr', fr],
+])('what is said of keys keeps its figures and texts to write in %s', (_, { labels }) => {
+  for (const [english, words] of Object.entries(labels['keys']!)) {
+    const texts = (text: string): readonly string[] => [...text.matchAll(/`[^`]+`|\d+/g)].map(([one]) => one);
+    expect(texts(words)).toEqual(texts(english));
+    expect(words).not.toBe(english);
+    expect(words.at(-1)).toBe(english.at(-1));
+  }
+});
 
 function filesIn(folders: readonly string[]): readonly string[] {
   return folders.flatMap((folder) =>

@@ -96,6 +96,7 @@ if (driverAvailable) {
         assert.match(stroke.task, /^Bore /);
         assert.equal(stroke.cautions, 0, 'the caution in short after that');
         await new Promise((done) => setTimeout(done, 500));
+        await setTheme('dark');
         await screenshot('floor-stroke-1200-dark', 'body');
         while ((await look()).kind === 'stroke') {
           const { count } = await look();
