@@ -7,17 +7,21 @@ export const box = {
   'box-view': {
     title: ({ carcass, size }) => `${carcass}, ${size}`,
     part: ({ role, key }) => part(role, key),
-    partDescribed: ({ role, key, size, board, bores, found, opens }) =>
+    partDescribed: ({ role, key, size, board, bores, found, move }, show) =>
       [
         `${part(role, key)}: ${size}, ${board}.`,
         bores === 0 ? 'Keine Bohrungen.' : `${anzahl(bores, 'Bohrung', 'Bohrungen')}.`,
-        ...(opens === null ? [] : [`Geht um ${opens} Grad auf.`]),
+        ...(move === null ? [] : [opens(move, show)]),
         ...(found.length === 0 ? [] : [`Befunde: ${und(severities(found))}.`]),
       ].join(' '),
-    described: ({ title, parts, bores, fittings, opening, found }) =>
+    described: ({ title, parts, bores, fittings, doors, drawers, found }) =>
       [
         `${title}: ${anzahl(parts.length, 'Platte', 'Platten')} (${und(parts)}), ${anzahl(bores, 'Bohrung', 'Bohrungen')}, ${anzahl(fittings, 'Beschlag', 'Beschläge')}.`,
-        ...(opening === 0 ? [] : [`${anzahl(opening, 'Tür lässt', 'Türen lassen')} sich öffnen.`]),
+        ...(doors + drawers === 0
+          ? []
+          : [
+              `Zu öffnen: ${und([...(doors === 0 ? [] : [anzahl(doors, 'Tür', 'Türen')]), ...(drawers === 0 ? [] : [anzahl(drawers, 'Schubkasten', 'Schubkästen')])])}.`,
+            ]),
         found.length === 0 ? 'Keine Befunde.' : `Befunde: ${und(severities(found))}.`,
       ].join(' '),
     wall: ({ wall, long, carcasses }, show) =>
@@ -40,6 +44,12 @@ const ROLES: Readonly<Record<string, string>> = {
   back: 'Rückwand',
   plinth: 'Sockel',
   door: 'Tür',
+  'drawer back': 'Schubkastenrückwand',
+  'drawer bottom': 'Schubkastenboden',
+  'drawer front': 'Schubkastenfront',
+  'drawer side': 'Schubkastenseite',
+  'fixed front': 'Feste Front',
+  'front of a drawer’s box': 'Vorderstück des Schubkastens',
 };
 const part = (role: string, key: string): string =>
   key === role ? (ROLES[role] ?? role) : `${ROLES[role] ?? role} ${quoted(key)}`;
@@ -68,3 +78,7 @@ const stood = ({ name, from, above, count, drawn }: Stand, show: Show): string =
     ...(count === 1 ? [] : [`${count} nebeneinander`]),
     ...(drawn < count ? [`davon ${drawn} gezeichnet`] : []),
   ].join(', ');
+
+type Move = { readonly kind: 'turn'; readonly degrees: number } | { readonly kind: 'pull'; readonly travel: number };
+const opens = (move: Move, show: Show): string =>
+  move.kind === 'turn' ? `Geht um ${move.degrees} Grad auf.` : `Kommt ${show.exact(move.travel)} weit heraus.`;

@@ -7,17 +7,21 @@ export const box = {
   'box-view': {
     title: ({ carcass, size }) => `${carcass}, ${size}`,
     part: ({ role, key }) => part(role, key),
-    partDescribed: ({ role, key, size, board, bores, found, opens }) =>
+    partDescribed: ({ role, key, size, board, bores, found, move }, show) =>
       [
         `${part(role, key)} : ${size}, ${board}.`,
         bores === 0 ? 'Aucun perçage.' : `${compte(bores, 'perçage')}.`,
-        ...(opens === null ? [] : [`S’ouvre de ${opens} degrés.`]),
+        ...(move === null ? [] : [opens(move, show)]),
         ...(found.length === 0 ? [] : [`Constats : ${et(severities(found))}.`]),
       ].join(' '),
-    described: ({ title, parts, bores, fittings, opening, found }) =>
+    described: ({ title, parts, bores, fittings, doors, drawers, found }) =>
       [
         `${title} : ${compte(parts.length, 'panneau', 'panneaux')} (${et(parts)}), ${compte(bores, 'perçage')}, ${compte(fittings, 'ferrure')}.`,
-        ...(opening === 0 ? [] : [`${compte(opening, 'porte peut', 'portes peuvent')} s’ouvrir.`]),
+        ...(doors + drawers === 0
+          ? []
+          : [
+              `À ouvrir : ${et([...(doors === 0 ? [] : [compte(doors, 'porte')]), ...(drawers === 0 ? [] : [compte(drawers, 'tiroir')])])}.`,
+            ]),
         found.length === 0 ? 'Aucun constat.' : `Constats : ${et(severities(found))}.`,
       ].join(' '),
     wall: ({ wall, long, carcasses }, show) =>
@@ -40,6 +44,12 @@ const ROLES: Readonly<Record<string, string>> = {
   back: 'Fond',
   plinth: 'Socle',
   door: 'Porte',
+  'drawer back': 'Arrière de tiroir',
+  'drawer bottom': 'Fond de tiroir',
+  'drawer front': 'Façade de tiroir',
+  'drawer side': 'Côté de tiroir',
+  'fixed front': 'Façade fixe',
+  'front of a drawer’s box': 'Devant de la caisse du tiroir',
 };
 const part = (role: string, key: string): string =>
   key === role ? (ROLES[role] ?? role) : `${ROLES[role] ?? role} ${quoted(key)}`;
@@ -68,3 +78,7 @@ const stood = ({ name, from, above, count, drawn }: Stand, show: Show): string =
     ...(count === 1 ? [] : [`${count} côte à côte`]),
     ...(drawn < count ? [`dont ${drawn} dessinés`] : []),
   ].join(', ');
+
+type Move = { readonly kind: 'turn'; readonly degrees: number } | { readonly kind: 'pull'; readonly travel: number };
+const opens = (move: Move, show: Show): string =>
+  move.kind === 'turn' ? `S’ouvre de ${move.degrees} degrés.` : `Sort de ${show.exact(move.travel)}.`;
