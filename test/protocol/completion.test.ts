@@ -150,6 +150,9 @@ test('a shop file has its own keys and names', async () => {
     'sheet-width',
     'price',
     'sheets',
+    'material',
+    'density',
+    'modulus',
     'grain',
   ]);
   expect(await labels('boards:\n  oak: { thickness: 19 }\nhabits:\n  board: |\n', 'shop')).toEqual(['oak']);
