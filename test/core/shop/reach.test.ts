@@ -166,21 +166,26 @@ function boxes(job: JobAnalysis, carcass: string, what: 'carcass' | 'wall'): unk
   return boxesOf({ kind: 'job', analysis: job }, shown, { uri: job.uri, what, position: null, carcass }, null);
 }
 
-/** What is told and what is printed, in steps from the quickest on. */
+/** What is told and what is printed, in steps from the quickest on; the order to run takes the longest. */
 const STEPS: readonly ((job: JobAnalysis) => Promise<string>)[] = [
   (job) => Promise.resolve(textOf(job.known().map(({ finding: { rule, message } }) => [rule, message]))),
-  async (job) => textOf(await papersOf(job, coverSolver)('set-ups')),
+  // Before they are put in order.
+  (job) => Promise.resolve(textOf(job.setUps().map(({ setUp }) => setUp))),
+  async (job) => {
+    const papers = ['banding-list', 'hardware-list', 'panel-labels'] as const;
+    return textOf([panelsOf(job).asData(), await Promise.all(papers.map(papersOf(job, coverSolver)))]);
+  },
   async (job) => textOf(await papersOf(job, coverSolver)('sheet-layouts')),
   (job) => Promise.resolve(textOf(job.findings().map(({ finding: { rule, message } }) => [rule, message]))),
+  async (job) => textOf(await papersOf(job, coverSolver)('set-ups')),
   async (job) => {
-    const papers = ['banding-list', 'hardware-list', 'checking', 'panel-labels', 'cost'] as const;
+    const papers = ['checking', 'cost'] as const;
     const setUps = job.setUps().map(({ setUp }) => setUp);
     const strays = job.carcasses.map(({ name, carcass, boring }) =>
       carcass === null || boring === null ? null : toleranceOf({ name, carcass, boring, setUps, shop: job.shop }),
     );
-    const data = [panelsOf(job).asData(), await Promise.all(papers.map(papersOf(job, coverSolver)))];
     return textOf([
-      data,
+      await Promise.all(papers.map(papersOf(job, coverSolver))),
       strays,
       ...(['carcass', 'wall'] as const).flatMap((what) => job.carcasses.map(({ name }) => boxes(job, name, what))),
     ]);
