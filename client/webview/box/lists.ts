@@ -1,6 +1,7 @@
 import type { BoxReply } from '../../../shared-core/drawing/messages/box-view.js';
 import { h } from '../page/dom.js';
-import { LABELS as OF_MAP, PHRASES as PHRASES_OF_MAP, SEVERITIES } from '../preview/messages.js';
+import { findingButton } from '../preview/finding-button.js';
+import { LABELS as OF_MAP, PHRASES as PHRASES_OF_MAP } from '../preview/messages.js';
 import { LABELS, PHRASES } from './messages.js';
 import type { Thing } from './solids.js';
 
@@ -86,13 +87,7 @@ export class Lists {
   }
 
   #findingLine(carcass: string, finding: Boxes['boxes'][number]['scene']['findings'][number]): HTMLElement {
-    const button = h(
-      'button',
-      { type: 'button', class: 'finding-line', 'data-key': finding.key },
-      h('span', { class: `gravity ${finding.severity}` }, SEVERITIES[finding.severity]),
-      h('span', { class: 'message' }, finding.message),
-      h('span', { class: 'rule' }, finding.rule),
-    );
+    const button = findingButton(finding);
     button.addEventListener('click', () => this.#actions.reveal(carcass, finding.source));
     return h('li', {}, button);
   }

@@ -3,7 +3,8 @@ import type { HoleLine, Scene, SceneFinding, SourceKey } from '../../../shared-c
 import { boreClass, patternNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, icon } from '../page/dom.js';
 import { patch } from '../page/patch.js';
-import { LABELS, PHRASES, SEVERITIES } from './messages.js';
+import { findingButton } from './finding-button.js';
+import { LABELS, PHRASES } from './messages.js';
 
 export interface ListActions {
   /** The reader wants to see the text that a line comes from. */
@@ -57,13 +58,7 @@ export class Lists {
   #findingList(findings: readonly SceneFinding[]): Node[] {
     if (findings.length === 0) return [h('p', { class: 'clean' }, LABELS.noFindings)];
     const items = findings.map((finding) => {
-      const button = h(
-        'button',
-        { type: 'button', class: 'finding-line', 'data-key': finding.key },
-        h('span', { class: `gravity ${finding.severity}` }, SEVERITIES[finding.severity]),
-        h('span', { class: 'message' }, finding.message),
-        h('span', { class: 'rule' }, finding.rule),
-      );
+      const button = findingButton(finding);
       this.#wire(button, finding.bores, finding.source);
       return h('li', {}, button);
     });
