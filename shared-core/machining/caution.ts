@@ -25,70 +25,31 @@ export const TEXTS = labels('cautions', {
   moving: 'Move the panel along only with the bits clear of it and the spindles at rest.',
 });
 
+/** Its words are looked up as they are read, in the language that is spoken then. */
+const caution = (name: string, when: Caution['when'], words: keyof typeof TEXTS): Caution => ({
+  name,
+  when,
+  get text() {
+    return TEXTS[words];
+  },
+});
+
 /** In the order in which an operator meets them. All of them stand on every machine view and every list of set-ups. */
 export const CAUTIONS: readonly Caution[] = [
-  {
-    name: 'isolate-and-lock',
-    when: 'setting',
-    get text() {
-      return TEXTS.isolate;
-    },
-  },
-  {
-    name: 'hands-clear',
-    when: 'boring',
-    get text() {
-      return TEXTS.handsClear;
-    },
-  },
-  {
-    name: 'small-parts',
-    when: 'boring',
-    get text() {
-      return TEXTS.smallParts;
-    },
-  },
-  {
-    name: 'eyes-ears-dust',
-    when: 'boring',
-    get text() {
-      return TEXTS.eyesEarsDust;
-    },
-  },
-  {
-    name: 'manual-decides',
-    when: 'always',
-    get text() {
-      return TEXTS.manual;
-    },
-  },
+  caution('isolate-and-lock', 'setting', 'isolate'),
+  caution('hands-clear', 'boring', 'handsClear'),
+  caution('small-parts', 'boring', 'smallParts'),
+  caution('eyes-ears-dust', 'boring', 'eyesEarsDust'),
+  caution('manual-decides', 'always', 'manual'),
 ];
 
 /** The same on one line, for papers that no machine is set by: a bore map, a page of them. */
 export const inShort = (): Told => TEXTS.inShort;
 
 /** Cautions that only some set-ups need, after the ones that always stand. */
-const THROUGH: Caution = {
-  name: 'through-bits',
-  when: 'boring',
-  get text() {
-    return TEXTS.through;
-  },
-};
-const THROUGH_UPWARD: Caution = {
-  name: 'through-bits',
-  when: 'boring',
-  get text() {
-    return TEXTS.throughUpward;
-  },
-};
-const MOVING: Caution = {
-  name: 'index-move',
-  when: 'boring',
-  get text() {
-    return TEXTS.moving;
-  },
-};
+const THROUGH = caution('through-bits', 'boring', 'through');
+const THROUGH_UPWARD = caution('through-bits', 'boring', 'throughUpward');
+const MOVING = caution('index-move', 'boring', 'moving');
 
 /** What a set-up has to say, in order. */
 export function cautionsFor(setUp: Pick<SetUp, 'machine' | 'through' | 'runs'>): readonly Caution[] {
