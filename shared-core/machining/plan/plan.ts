@@ -12,7 +12,7 @@ import {
 } from './changeover.js';
 import { leastBatches } from './group.js';
 import { groupBy } from './numbers.js';
-import { batchesBefore, lettered, type BatchedSetUp } from './set-ups.js';
+import { batchesBefore, lettering, type BatchedSetUp } from './set-ups.js';
 
 /** A set-up in its place in the order to run, with what is changed to come to it. */
 export interface PlannedSetUp {
@@ -245,17 +245,14 @@ export function orderSetUps(batched: readonly BatchedSetUp[], times: Changeover)
 export function planInOrder(batched: readonly BatchedSetUp[], times: Changeover, ordered: SetUpOrder): Plan {
   let stands: Settings | null = null;
   const setUps: PlannedSetUp[] = [];
-  const counted = new Map<string, number>();
+  const nameOf = lettering();
   for (const index of ordered.order) {
     const own = batched[index];
     if (!own) continue;
     const settings = settingsOf(own.batch);
     const changes = changesBetween(stands, settings);
-    const { name } = own.setUp.machine;
-    const number = (counted.get(name) ?? 0) + 1;
-    counted.set(name, number);
     setUps.push({
-      setUp: { ...own.setUp, id: lettered(name, number) },
+      setUp: { ...own.setUp, id: nameOf(own.setUp.machine.name) },
       changes,
       found: foundBy(stands, settings),
       seconds: changeoverTime(changes, times),

@@ -27,16 +27,14 @@ export function setUpsOf(carcasses: readonly CarcassOperations[], derived = new 
       derived,
     ),
   );
-  const counted = new Map<string, number>();
+  const nameOf = lettering();
   const before = batchesBefore(batches.map(({ batch }) => batch));
   return orderByPairs(batches.length, before)
     .flatMap((index) => batches[index] ?? [])
     .map(({ batch, inOrder }) => {
       const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
-      const number = (counted.get(machine.name) ?? 0) + 1;
-      counted.set(machine.name, number);
       const runs = runsOf(batch, inOrder, derived);
-      const id = lettered(machine.name, number);
+      const id = nameOf(machine.name);
       return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
     });
 }
@@ -74,8 +72,15 @@ export function batchesBefore(batches: readonly Batch[]): [number, number][] {
   );
 }
 
-/** The name of the set-up of a number on a machine, counted from 1. */
-export const lettered = (machine: string, number: number): string => `${machine}-${letters(number)}`;
+/** Names set-ups after their machines, those of each lettered in the order in which it is asked. */
+export function lettering(): (machine: string) => string {
+  const counted = new Map<string, number>();
+  return (machine) => {
+    const number = (counted.get(machine) ?? 0) + 1;
+    counted.set(machine, number);
+    return `${machine}-${letters(number)}`;
+  };
+}
 
 /** A, B … Z, AA, AB … */
 function letters(number: number): string {
