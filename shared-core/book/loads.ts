@@ -1,7 +1,7 @@
 import type { Micrometres } from '../length/units.js';
 import { besideLoad } from './beside.js';
 import { combined } from './combined.js';
-import { sharedPattern, type Cost, type Pattern, type PatternTask } from './pattern.js';
+import { isLess, sharedPattern, type Cost, type Pattern, type PatternTask } from './pattern.js';
 import { patternWithRails, rearOnLoad } from './rails.js';
 import type { LoadTask, UsualDepth } from './usual.js';
 import { inBatch, secondsOf, secondsOfOwn, type Part } from './weigh.js';
@@ -77,14 +77,9 @@ function leastOf(
   let least: { parts: readonly Part[]; key: readonly number[] } | undefined;
   for (const parts of choices) {
     const key = rank(parts);
-    if (least === undefined || comesBefore(key, least.key)) least = { parts, key };
+    if (isLess(key, least?.key)) least = { parts, key };
   }
   return least?.parts ?? null;
-}
-
-function comesBefore(a: readonly number[], b: readonly number[]): boolean {
-  const differs = a.findIndex((part, index) => part !== b[index]);
-  return differs >= 0 && a[differs]! < b[differs]!;
 }
 
 /** Loads, then sides with a line of their own for rails, then loads that leave none beside them, then dowels. */

@@ -206,7 +206,8 @@ function keep(ways: Map<number, Way>, end: number, way: Way | null): void {
 
 const plus = (a: Cost, b: Cost): Cost => [a[0] + b[0], a[1] + b[1], a[2] + b[2], a[3] + b[3]];
 
-export function isLess(a: Cost, b: Cost | undefined): boolean {
+/** Whether the first figure that differs is the less in `a`; so is everything beside nothing. */
+export function isLess(a: readonly number[], b: readonly number[] | undefined): boolean {
   if (b === undefined) return true;
   const differs = a.findIndex((part, index) => part !== b[index]);
   return differs >= 0 && a[differs]! < b[differs]!;

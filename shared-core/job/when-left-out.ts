@@ -1,10 +1,8 @@
 import type { Path } from '../document/place.js';
+import { CARCASS_KINDS } from '../shop/habits.js';
 import type { CarcassKind, Habits } from '../shop/model.js';
 import { identityOf, type Message } from '../words/message.js';
 import { LEFT_OUT, leftOutMessages, type LeftOut, type LeftOutTable, type Usage } from './left-out.js';
-import { carcassSchema } from './schema.js';
-
-const KINDS = Object.keys(carcassSchema.fields.kind.schema.options) as CarcassKind[];
 
 /**
  * What a carcass has where nobody writes the key at the path, counted from the carcass's root; null where there is nothing to
@@ -15,7 +13,7 @@ export function whenLeftOut(path: Path, kind: CarcassKind | null, habits: Habits
   if (steps[0] === 'panels') return steps.length > 2 ? leftOutMessages.asCarcass() : null;
   const leftOut = leftOutAt(LEFT_OUT, steps);
   if (leftOut === null) return null;
-  const [first, ...more] = (kind === null ? KINDS : [kind]).map((one) => toldOf(leftOut, habits, one));
+  const [first, ...more] = (kind === null ? CARCASS_KINDS : [kind]).map((one) => toldOf(leftOut, habits, one));
   const differs = more.some((one) => same(one) !== same(first ?? null));
   return differs ? leftOutMessages.byKind() : (first ?? null);
 }
