@@ -1,11 +1,14 @@
 import type { Spoken } from '../words/spoken.js';
 import { box } from './de/box.js';
+import { drawerKeys } from './de/drawer-keys.js';
 import { drawing, labels } from './de/drawing.js';
 import { findings } from './de/findings.js';
 import { findingsOfLoads } from './de/findings-of-loads.js';
 import { findingsOfPanels } from './de/findings-of-panels.js';
 import { job } from './de/job.js';
 import { jobKeys } from './de/job-keys.js';
+import { loadKeys } from './de/load-keys.js';
+import { machineKeys } from './de/machine-keys.js';
 import { machines } from './de/machines.js';
 import { reading } from './de/reading.js';
 import { service } from './de/service.js';
@@ -29,5 +32,5 @@ export const de: Spoken = {
     ...box,
     ...setUp,
   },
-  labels: { ...labels, keys: { ...shopKeys, ...jobKeys } },
+  labels: { ...labels, keys: { ...shopKeys, ...machineKeys, ...jobKeys, ...drawerKeys, ...loadKeys } },
 };

@@ -1,11 +1,14 @@
 import type { Spoken } from '../words/spoken.js';
 import { box } from './fr/box.js';
+import { drawerKeys } from './fr/drawer-keys.js';
 import { drawing, labels } from './fr/drawing.js';
 import { findings } from './fr/findings.js';
 import { findingsOfLoads } from './fr/findings-of-loads.js';
 import { findingsOfPanels } from './fr/findings-of-panels.js';
 import { job } from './fr/job.js';
 import { jobKeys } from './fr/job-keys.js';
+import { loadKeys } from './fr/load-keys.js';
+import { machineKeys } from './fr/machine-keys.js';
 import { machines } from './fr/machines.js';
 import { reading } from './fr/reading.js';
 import { service } from './fr/service.js';
@@ -29,5 +32,5 @@ export const fr: Spoken = {
     ...box,
     ...setUp,
   },
-  labels: { ...labels, keys: { ...shopKeys, ...jobKeys } },
+  labels: { ...labels, keys: { ...shopKeys, ...machineKeys, ...jobKeys, ...drawerKeys, ...loadKeys } },
 };

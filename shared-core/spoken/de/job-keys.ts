@@ -81,14 +81,14 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Line drill for rows.': 'Reihenbohrmaschine für Lochreihen.',
   'Case clamp that the box is pressed in.': 'Korpuspresse, in der der Korpus verpresst wird.',
   'The carcasses, each under its name.': 'Die Korpusse, jeder unter seinem Namen.',
-  'One carcass: a box, with the doors that hang before it.': 'Ein Korpus mit den Türen, die davor hängen.',
+  'One carcass: a box, with the doors and drawers that close it.':
+    'Ein Korpus mit den Türen und Schubkästen, die ihn schließen.',
   'What kind of carcass it is; this chooses the defaults.': 'Welche Art Korpus es ist; das bestimmt die Vorgaben.',
   'Stands on the floor, closed by rails under a worktop.':
     'Steht am Boden, unter einer Arbeitsplatte mit Traversen geschlossen.',
   'Hangs on the wall.': 'Hängt an der Wand.',
   'Stands on the floor, higher than a worktop.': 'Steht am Boden, höher als eine Arbeitsplatte.',
-  'A base carcass that drawers go into; the drawers themselves are not made here.':
-    'Ein Unterschrank für Schubkästen; die Schubkästen selbst werden hier nicht gemacht.',
+  'A base carcass that drawers go into.': 'Ein Unterschrank für Schubkästen.',
   'Without fronts: rows only where a loose shelf needs them.':
     'Ohne Fronten: Reihen nur, wo ein Einlegeboden sie braucht.',
   'Overall width of the carcass.': 'Gesamtbreite des Korpus.',
@@ -129,8 +129,8 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'A loose shelf.': 'Ein Einlegeboden.',
   'Height of its pin holes above the bottom end of the side.':
     'Höhe seiner Bodenträgerlöcher über dem unteren Ende der Seite.',
-  'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …':
-    'Was an einzelnen Platten anders ist: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …',
+  'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1, drawer-1-left …':
+    'Was an einzelnen Platten anders ist: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1, drawer-1-left …',
   'What differs on one panel of this carcass.': 'Was an einer Platte dieses Korpus anders ist.',
   'Board of this panel.': 'Plattenwerkstoff dieser Platte.',
   'Distance from its bottom end to the first hole of its rows.':

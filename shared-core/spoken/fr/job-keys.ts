@@ -82,14 +82,14 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Line drill for rows.': 'Perceuse en ligne pour les rangées.',
   'Case clamp that the box is pressed in.': 'Cadreuse où le caisson est serré.',
   'The carcasses, each under its name.': 'Les caissons, chacun sous son nom.',
-  'One carcass: a box, with the doors that hang before it.': 'Un caisson, avec les portes montées devant.',
+  'One carcass: a box, with the doors and drawers that close it.':
+    'Un caisson, avec les portes et les tiroirs qui le ferment.',
   'What kind of carcass it is; this chooses the defaults.': 'Le genre de caisson ; il choisit les valeurs par défaut.',
   'Stands on the floor, closed by rails under a worktop.':
     'Posé au sol, fermé par des traverses sous un plan de travail.',
   'Hangs on the wall.': 'Suspendu au mur.',
   'Stands on the floor, higher than a worktop.': 'Posé au sol, plus haut qu’un plan de travail.',
-  'A base carcass that drawers go into; the drawers themselves are not made here.':
-    'Un caisson bas qui reçoit des tiroirs ; les tiroirs eux-mêmes ne sont pas faits ici.',
+  'A base carcass that drawers go into.': 'Un caisson bas qui reçoit des tiroirs.',
   'Without fronts: rows only where a loose shelf needs them.':
     'Sans façades : des rangées seulement où une tablette mobile en demande.',
   'Overall width of the carcass.': 'Largeur hors tout du caisson.',
@@ -131,8 +131,8 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'A loose shelf.': 'Une tablette mobile.',
   'Height of its pin holes above the bottom end of the side.':
     'Hauteur de ses trous de taquets au-dessus du bout inférieur du côté.',
-  'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …':
-    'Ce qui diffère sur certains panneaux : left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1 …',
+  'What differs on single panels: left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1, drawer-1-left …':
+    'Ce qui diffère sur certains panneaux : left, right, top, bottom, rail-front, rail-back, divider-1, shelf-1, loose-1, door-1, drawer-1-left …',
   'What differs on one panel of this carcass.': 'Ce qui diffère sur un panneau de ce caisson.',
   'Board of this panel.': 'Panneau brut de ce panneau.',
   'Distance from its bottom end to the first hole of its rows.':

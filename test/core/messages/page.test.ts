@@ -201,7 +201,7 @@ function saidBy(schema: object): readonly string[] {
 }
 const OF_KEYS = [...new Set([...saidBy(jobSchema), ...saidBy(shopSchema)])];
 
-test('what is said of keys in English so far is listed', async () => {
+test('what is said of keys is said in every language', () => {
   expect(OF_KEYS.length).toBeGreaterThan(300);
   const lines = [de, fr].flatMap(({ language, labels }) => {
     const keys = labels['keys']!;
@@ -212,8 +212,7 @@ test('what is said of keys in English so far is listed', async () => {
         .map((words) => `${language} has, and nothing says: ${words}`),
     ];
   });
-  // `vitest -u` writes it anew, so that whoever adds a key sees what is to be translated.
-  await expect(`${lines.toSorted().join('\n')}\n`).toMatchFileSnapshot('english-so-far.txt');
+  expect(lines).toEqual([]);
 });
 
 test.each([

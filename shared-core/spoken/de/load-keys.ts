@@ -1,0 +1,51 @@
+/** Was die Schlüssel von Lasten und Gewichten bedeuten, nach dem englischen Satz. */
+export const loadKeys: Readonly<Record<string, string>> = {
+  'What stands on each shelf: kilograms spread evenly, or a map with more about it.':
+    'Was auf jedem Boden steht: gleichmäßig verteilte Kilogramm, oder Schlüssel mit mehr Angaben.',
+  'What stands on each shelf and on the bottom, and how shelves are held.':
+    'Was auf jedem Boden und auf dem unteren Boden steht, und wie Böden gehalten sind.',
+  'Kilograms, spread evenly over each shelf.': 'Kilogramm, gleichmäßig über jeden Boden verteilt.',
+  'Kilograms that stand at the middle of each shelf.': 'Kilogramm, die in der Mitte jedes Bodens stehen.',
+  'A load that has a name, spread evenly; it is added to the kilograms.':
+    'Eine Last mit Namen, gleichmäßig verteilt; sie kommt zu den Kilogramm hinzu.',
+  'None.': 'Keine.',
+  'Books: 59.5 kg for each metre (40 lb a running foot; common practice).':
+    'Bücher: 59,5 kg je Meter (40 lb je laufenden Fuß; gängige Praxis).',
+  'The test load of ANSI/KCMA A161.1 for shelves: 73.2 kg for each square metre (15 lb/sq ft). No design load.':
+    'Die Prüflast der ANSI/KCMA A161.1 für Böden: 73,2 kg je Quadratmeter (15 lb/sq ft). Keine Bemessungslast.',
+  'How the ends of shelves are reckoned.': 'Wie die Enden der Böden in der Rechnung gelagert sind.',
+  'They lie on their supports, and turn as the shelf sags.':
+    'Sie liegen frei auf und drehen sich, wenn der Boden durchhängt.',
+  'They cannot turn. Few joints are that stiff.': 'Sie können sich nicht drehen. So steif sind wenige Verbindungen.',
+  'How the back edges of shelves are reckoned.': 'Wie die Hinterkanten der Böden in der Rechnung gelagert sind.',
+  'Nothing holds them.': 'Nichts hält sie.',
+  'They are held along their whole length, as by screws through a back.':
+    'Sie sind auf ganzer Länge gehalten, etwa mit Schrauben durch eine Rückwand.',
+  'Height of a strip of solid wood along the front edge, as thick as the shelf and flush with its upper face.':
+    'Höhe eines Anleimers aus Massivholz an der Vorderkante, so dick wie der Boden und oben bündig mit ihm.',
+  'What it is made of; says how heavy and how stiff it is where `density` and `modulus` do not.':
+    'Woraus er besteht; sagt, wie schwer und wie steif er ist, wo `density` und `modulus` es nicht tun.',
+  'Particleboard: 680 kg/m³; modulus by thickness as EN 312 P2 has it.':
+    'Spanplatte: 680 kg/m³; E-Modul nach der Dicke wie in EN 312 P2.',
+  'Medium-density fibreboard: 750 kg/m³; modulus by thickness as EN 622-5 has it.':
+    'Mitteldichte Faserplatte: 750 kg/m³; E-Modul nach der Dicke wie in EN 622-5.',
+  'Plywood: 600 kg/m³; 6960 N/mm², the least of the Wood Handbook.':
+    'Sperrholz: 600 kg/m³; 6960 N/mm², der kleinste Wert des Wood Handbook.',
+  'Solid wood: 600 kg/m³; 8500 N/mm², that of a soft pine.':
+    'Massivholz: 600 kg/m³; 8500 N/mm², der Wert einer weichen Kiefer.',
+  'Density in kilograms per cubic metre; by its material when left out.':
+    'Rohdichte in Kilogramm je Kubikmeter; ohne Angabe nach dem Material.',
+  'Modulus of elasticity in bending, in newtons per square millimetre; by its material when left out.':
+    'Biege-E-Modul in Newton je Quadratmillimeter; ohne Angabe nach dem Material.',
+  'How heavy a door may be for each hinge that it hangs on, in kilograms; not checked when left out.':
+    'Wie schwer eine Tür je Band sein darf, an dem sie hängt, in Kilogramm; ohne Angabe nicht geprüft.',
+  'Weights of doors in kilograms, in rising order: up to the first a door has two hinges, up to the next three, and so on. Of this and the height the one that asks for more counts.':
+    'Gewichte von Türen in Kilogramm, aufsteigend: Bis zum ersten hat eine Tür zwei Bänder, bis zum nächsten drei, und so weiter. Von Gewicht und Höhe zählt, was mehr verlangt.',
+  'Weight of a door, in kilograms.': 'Gewicht einer Tür, in Kilogramm.',
+  'How many times its first sag a shelf comes to under a load that stays for years.':
+    'Auf das Wievielfache seiner ersten Durchbiegung ein Boden unter einer Last kommt, die Jahre bleibt.',
+  'The greatest sag of a shelf that is accepted, for each metre of its length.':
+    'Die größte Durchbiegung eines Bodens, die hingenommen wird, je Meter seiner Länge.',
+  'What the brackets of one wall carcass carry together, in kilograms; not checked when left out.':
+    'Was die Aufhänger eines Hängeschranks zusammen tragen, in Kilogramm; ohne Angabe nicht geprüft.',
+};

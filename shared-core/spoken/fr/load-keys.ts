@@ -1,0 +1,51 @@
+/** Ce que veulent dire les clés des charges et des poids, d’après la phrase anglaise. */
+export const loadKeys: Readonly<Record<string, string>> = {
+  'What stands on each shelf: kilograms spread evenly, or a map with more about it.':
+    'Ce qui est posé sur chaque tablette : des kilogrammes également répartis, ou des clés qui en disent plus.',
+  'What stands on each shelf and on the bottom, and how shelves are held.':
+    'Ce qui est posé sur chaque tablette et sur le bas, et comment les tablettes sont tenues.',
+  'Kilograms, spread evenly over each shelf.': 'Kilogrammes, également répartis sur chaque tablette.',
+  'Kilograms that stand at the middle of each shelf.': 'Kilogrammes posés au milieu de chaque tablette.',
+  'A load that has a name, spread evenly; it is added to the kilograms.':
+    'Une charge qui a un nom, également répartie ; elle s’ajoute aux kilogrammes.',
+  'None.': 'Aucune.',
+  'Books: 59.5 kg for each metre (40 lb a running foot; common practice).':
+    'Livres : 59,5 kg par mètre (40 lb par pied courant ; usage courant).',
+  'The test load of ANSI/KCMA A161.1 for shelves: 73.2 kg for each square metre (15 lb/sq ft). No design load.':
+    'La charge d’essai de l’ANSI/KCMA A161.1 pour les tablettes : 73,2 kg par mètre carré (15 lb/sq ft). Ce n’est pas une charge de calcul.',
+  'How the ends of shelves are reckoned.': 'Comment les bouts des tablettes comptent dans le calcul.',
+  'They lie on their supports, and turn as the shelf sags.':
+    'Ils reposent sur leurs appuis, et tournent quand la tablette fléchit.',
+  'They cannot turn. Few joints are that stiff.': 'Ils ne peuvent tourner. Peu d’assemblages sont aussi raides.',
+  'How the back edges of shelves are reckoned.': 'Comment les chants arrière des tablettes comptent dans le calcul.',
+  'Nothing holds them.': 'Rien ne les tient.',
+  'They are held along their whole length, as by screws through a back.':
+    'Ils sont tenus sur toute leur longueur, comme par des vis à travers un fond.',
+  'Height of a strip of solid wood along the front edge, as thick as the shelf and flush with its upper face.':
+    'Hauteur d’une alaise de bois massif le long du chant avant, épaisse comme la tablette et au ras de sa face supérieure.',
+  'What it is made of; says how heavy and how stiff it is where `density` and `modulus` do not.':
+    'De quoi il est fait ; dit son poids et sa raideur où `density` et `modulus` ne le disent pas.',
+  'Particleboard: 680 kg/m³; modulus by thickness as EN 312 P2 has it.':
+    'Panneau de particules : 680 kg/m³ ; module selon l’épaisseur, d’après EN 312 P2.',
+  'Medium-density fibreboard: 750 kg/m³; modulus by thickness as EN 622-5 has it.':
+    'Panneau de fibres de moyenne densité : 750 kg/m³ ; module selon l’épaisseur, d’après EN 622-5.',
+  'Plywood: 600 kg/m³; 6960 N/mm², the least of the Wood Handbook.':
+    'Contreplaqué : 600 kg/m³ ; 6960 N/mm², la plus petite valeur du Wood Handbook.',
+  'Solid wood: 600 kg/m³; 8500 N/mm², that of a soft pine.':
+    'Bois massif : 600 kg/m³ ; 8500 N/mm², la valeur d’un pin tendre.',
+  'Density in kilograms per cubic metre; by its material when left out.':
+    'Masse volumique en kilogrammes par mètre cube ; à défaut d’après la matière.',
+  'Modulus of elasticity in bending, in newtons per square millimetre; by its material when left out.':
+    'Module d’élasticité en flexion, en newtons par millimètre carré ; à défaut d’après la matière.',
+  'How heavy a door may be for each hinge that it hangs on, in kilograms; not checked when left out.':
+    'Ce qu’une porte peut peser par charnière, en kilogrammes ; à défaut, non contrôlé.',
+  'Weights of doors in kilograms, in rising order: up to the first a door has two hinges, up to the next three, and so on. Of this and the height the one that asks for more counts.':
+    'Poids de portes en kilogrammes, en ordre croissant : jusqu’au premier une porte a deux charnières, jusqu’au suivant trois, et ainsi de suite. Du poids et de la hauteur compte celui qui en demande le plus.',
+  'Weight of a door, in kilograms.': 'Poids d’une porte, en kilogrammes.',
+  'How many times its first sag a shelf comes to under a load that stays for years.':
+    'À combien de fois sa première flèche arrive une tablette sous une charge qui reste des années.',
+  'The greatest sag of a shelf that is accepted, for each metre of its length.':
+    'La plus grande flèche admise d’une tablette, par mètre de sa longueur.',
+  'What the brackets of one wall carcass carry together, in kilograms; not checked when left out.':
+    'Ce que portent ensemble les ferrures de suspension d’un caisson haut, en kilogrammes ; à défaut, non contrôlé.',
+};
