@@ -5,6 +5,10 @@ import { boreCarcass } from '../../shared-core/boring/bores.js';
 import type { Bore } from '../../shared-core/boring/model.js';
 import { buildCarcass } from '../../shared-core/carcass/build.js';
 import type { Carcass } from '../../shared-core/carcass/model.js';
+import { movesOf } from '../../shared-core/drawing/box-view/moves.js';
+import type { HungDoor } from '../../shared-core/hung/model.js';
+import { densityOf } from '../../shared-core/loads/boards.js';
+import { balanceOf, tips } from '../../shared-core/loads/tipping.js';
 import { analyse } from '../core/findings/jobs.js';
 import { jobWithDrawersArbitrary, type Job } from '../core/arbitraries.js';
 import { assemble, axisOf, clear, interferences, travelHits, type Assembly } from './solids.js';
@@ -14,14 +18,15 @@ afterEach(clear);
 interface Made extends Job {
   readonly carcass: Carcass;
   readonly bores: readonly Bore[];
+  readonly hung: readonly HungDoor[];
   readonly assembly: Assembly;
 }
 
 function made(job: Job): Made {
   const { carcass, problems } = buildCarcass(job.spec, job.shop);
   expect(problems.map(({ message }) => message)).toEqual([]);
-  const { bores } = boreCarcass(job.spec, carcass!, job.shop);
-  return { ...job, carcass: carcass!, bores, assembly: assemble(carcass!, bores, job.shop) };
+  const { bores, hung } = boreCarcass(job.spec, carcass!, job.shop);
+  return { ...job, carcass: carcass!, bores, hung, assembly: assemble(carcass!, bores, job.shop) };
 }
 
 const boxOf = ({ assembly }: Made, key: string): Box => assembly.panels.find(({ name }) => name === key)!.box;
@@ -93,23 +98,57 @@ test.each([1, 2])('on random carcasses fronts keep the gaps asked for, and boxes
   expect(drawers).toBeGreaterThan(40);
 });
 
+// The very moves that the box view is given.
 test('a drawer slides its whole travel, and never touches carcass, fronts or other drawers', () => {
   let drawers = 0;
   fc.assert(
     fc.property(jobWithDrawersArbitrary, (job) => {
-      const one = made(job);
-      for (const { key, length } of one.carcass.drawers) {
-        const moved = one.assembly.panels.filter(({ name }) => name.startsWith(`${key}-`));
-        const rest = one.assembly.panels.filter((part) => !moved.includes(part));
+      const { assembly, carcass, hung } = made(job);
+      const pulls = movesOf(carcass, hung).filter((move) => move.kind === 'pull');
+      expect(pulls).toHaveLength(carcass.drawers.length);
+      pulls.forEach(({ parts, travel }, i) => {
+        const moved = assembly.panels.filter(({ name }) => parts.includes(name));
+        const rest = assembly.panels.filter((part) => !moved.includes(part));
+        expect(moved.map(({ name }) => name).every((name) => name.startsWith(`drawer-${i + 1}-`))).toBe(true);
         expect(moved).toHaveLength(6);
-        expect(travelHits(moved, rest, [0, -length.length, 0], 12)).toEqual([]);
+        expect(travel).toBe(carcass.drawers[i]!.length.length);
+        expect(travelHits(moved, rest, [0, -travel, 0], 12)).toEqual([]);
         drawers += 1;
-      }
+      });
       clear();
     }),
     { numRuns: 40 },
   );
   expect(drawers).toBeGreaterThan(20);
+});
+
+// Weights and places from the modeller's own boxes; only densities and the line of tipping are the core's data.
+test('with its drawers open a carcass has its moments where the solids have them', () => {
+  let tipped = 0;
+  fc.assert(
+    fc.property(jobWithDrawersArbitrary, (job) => {
+      const { assembly, carcass, hung } = made(job);
+      const balance = balanceOf(carcass);
+      if (balance?.doors === 0) {
+        const pulls = movesOf(carcass, hung).filter((move) => move.kind === 'pull');
+        const plinth = assembly.blanks.find(({ name }) => name === 'plinth');
+        const line = plinth?.box.min[1] ?? 0;
+        const moment = assembly.blanks.reduce((sum, { name, solid, box }) => {
+          const density = densityOf(carcass.panels.find(({ key }) => key === name)!.board);
+          const out = pulls.find(({ parts }) => parts.includes(name))?.travel ?? 0;
+          return sum + solid.volume() * 1e-18 * density * ((box.min[1] + box.max[1]) / 2 - out - line);
+        }, 0);
+        const own = balance.weight * balance.behind - balance.open * balance.before;
+        // Arms are told in whole micrometres.
+        expect(Math.abs(own - moment)).toBeLessThan(balance.weight + balance.open);
+        expect(tips(balance)).toBe(own < 0);
+        tipped += own < 0 ? 1 : 0;
+      }
+      clear();
+    }),
+    { numRuns: 60 },
+  );
+  expect(tipped).toBeGreaterThan(2);
 });
 
 test('the check of travel fails where a drawer is wider or higher than its place', () => {

@@ -6,8 +6,6 @@ import { roleOf } from '../../carcass/roles.js';
 import type { Severity } from '../../findings/finding.js';
 import { purposeOf } from '../../fittings/purposes.js';
 import { groupBy } from '../../machining/plan/numbers.js';
-import { swingOf } from '../../hung/swing.js';
-import { means } from '../../job/panel-key.js';
 import { showSizes } from '../../length/show.js';
 import { tellerTo } from '../../words/message.js';
 import { asItIs } from '../../words/told.js';
@@ -17,6 +15,7 @@ import { findingsFor, Sources, type Drawn } from '../drawn.js';
 import type { SceneFinding } from '../scene/scene.js';
 import { fittingsOf } from './fittings.js';
 import { say } from './messages.js';
+import { movesOf } from './moves.js';
 import type { BoxMove, BoxPart, BoxScene } from './scene.js';
 
 /** How far panels go apart: so many times their distance from the middle of the box. */
@@ -33,15 +32,7 @@ export function boxScene(drawn: Drawn): BoxScene {
   const extents = around(panels.map(extentsOf));
   const { x, y, z } = extents;
   const size = asItIs(showSizes([x.to - x.from, z.to - z.from, y.to - y.from], reader));
-  const moves = [
-    ...boring.hung.flatMap((one): readonly BoxMove[] =>
-      one.reach === null ? [] : [{ kind: 'turn', parts: [one.door.key], ...swingOf(one) }],
-    ),
-    ...carcass.drawers.map(({ key: drawer, length }): BoxMove => {
-      const parts = panels.filter(({ key }) => key !== drawer && means(drawer, key)).map(({ key }) => key);
-      return { kind: 'pull', parts, travel: length.length };
-    }),
-  ];
+  const moves = movesOf(carcass, boring.hung);
   const parts = partsOf(drawn, findings, moves, sources);
   const fittings = fittingsOf(drawn);
   const title = told(say.title({ carcass: name, size }));

@@ -38,8 +38,11 @@ export const findingsOfLoads = {
       `Der Korpus wiegt ${kilograms(weight)}${load > 0 ? `, und ${kilograms(load)} stehen darin` : ''}; seine Aufhänger tragen zusammen ${kilograms(rating)} (\`bracket-rating\`). Machen Sie ihn kleiner oder aus leichterer Platte, stellen Sie weniger hinein, oder nehmen Sie andere Aufhänger. ${show.tell(caution)}`,
   },
   'tips-when-open': {
-    tips: ({ doors, before, weight, behind, caution }, show) =>
-      `Leer und mit offenen Türen kippt der Korpus nach vorn: Die Türen (${kilograms(doors)}) haben ihren Schwerpunkt ${show.length(before)} vor der Kippkante, der Rest (${kilograms(weight)}) hat seinen ${show.length(behind)} dahinter. Befestigen Sie ihn an der Wand, bevor seine Türen eingehängt werden, oder machen Sie ihn tiefer oder die Türen schmaler. ${show.tell(caution)}`,
+    tips: ({ doors, drawers, open, before, weight, behind, caution }, show) => {
+      const offen = und([...(doors > 0 ? ['Türen'] : []), ...(drawers > 0 ? ['Schubkästen'] : [])]);
+      const schmaler = doors > 0 ? ' oder die Türen schmaler' : '';
+      return `Leer und mit offenen ${offen} kippt der Korpus nach vorn: Die ${offen} (${kilograms(open)}) haben ihren Schwerpunkt ${show.length(before)} vor der Kippkante, der Rest (${kilograms(weight)}) hat seinen ${show.length(behind)} dahinter. Befestigen Sie ihn an der Wand, bevor Sie die ${offen} einsetzen, oder machen Sie ihn tiefer${schmaler}. ${show.tell(caution)}`;
+    },
   },
 } satisfies Partial<Translations>;
 

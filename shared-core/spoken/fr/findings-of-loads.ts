@@ -37,8 +37,15 @@ export const findingsOfLoads = {
       `Le caisson pèse ${kilograms(weight)}${load > 0 ? `, et ${kilograms(load)} s’y trouvent` : ''} ; ses ferrures portent ensemble ${kilograms(rating)} (\`bracket-rating\`). Faites-le plus petit ou en panneau plus léger, mettez-y moins, ou prenez d’autres ferrures. ${show.tell(caution)}`,
   },
   'tips-when-open': {
-    tips: ({ doors, before, weight, behind, caution }, show) =>
-      `Vide et portes ouvertes, le caisson bascule en avant : les portes (${kilograms(doors)}) ont leur centre à ${show.length(before)} devant l’arête de basculement, le reste (${kilograms(weight)}) a le sien à ${show.length(behind)} derrière. Fixez-le au mur avant de poser les portes, ou faites-le plus profond ou ses portes plus étroites. ${show.tell(caution)}`,
+    tips: ({ doors, drawers, open, before, weight, behind, caution }, show) => {
+      const parts = et([...(doors > 0 ? ['portes'] : []), ...(drawers > 0 ? ['tiroirs'] : [])]);
+      const ouverts = doors > 0 && drawers === 0 ? 'ouvertes' : 'ouverts';
+      const weighing = doors > 0 && drawers > 0 ? 'l’ensemble' : `les ${parts}`;
+      const has = doors > 0 && drawers > 0 ? 'a son' : 'ont leur';
+      const laid = doors > 0 && drawers > 0 ? 'portes et tiroirs' : `les ${parts}`;
+      const narrower = doors > 0 ? ' ou ses portes plus étroites' : '';
+      return `Vide et ${parts} ${ouverts}, le caisson bascule en avant : ${weighing} (${kilograms(open)}) ${has} centre à ${show.length(before)} devant l’arête de basculement, le reste (${kilograms(weight)}) a le sien à ${show.length(behind)} derrière. Fixez-le au mur avant de poser ${laid}, ou faites-le plus profond${narrower}. ${show.tell(caution)}`;
+    },
   },
 } satisfies Partial<Translations>;
 

@@ -146,6 +146,34 @@ if (driverAvailable) {
       await closePreview();
     });
 
+    test('drawers come out on the page by as much as the core says, each with all its panels', async () => {
+      await shown('folders:');
+      await drawn('the cabinet of the cursor', 'folders, ');
+      const folders = expected(text, 'carcass', 'folders');
+      const { moves } = folders.boxes[0]!.scene;
+      assert.deepEqual(moves.map(({ kind }) => kind).sort(), ['pull', 'pull', 'pull', 'turn']);
+      for (const percent of [0, 25, 100]) {
+        await slide('open', percent);
+        const found = await where();
+        for (const move of moves) {
+          if (move.kind !== 'pull') continue;
+          assert.equal(move.parts.length, 6);
+          for (const key of move.parts) {
+            const { extents } = folders.boxes[0]!.scene.parts.find((part) => part.key === key)!;
+            const { min, max } = found.find((one) => one.key === key)!;
+            const out = (move.travel * percent) / 100;
+            (['x', 'y', 'z'] as const).forEach((axis, i) => {
+              const by = axis === 'y' ? out : 0;
+              near(min[i]!, (extents[axis].from - by) / 1000, `${key} at ${percent} %, low end of ${axis}`);
+              near(max[i]!, (extents[axis].to - by) / 1000, `${key} at ${percent} %, high end of ${axis}`);
+            });
+          }
+        }
+      }
+      await slide('open', 0);
+      await closePreview();
+    });
+
     test('follows the cursor, and leads a click and the keys back to the line', async () => {
       await shown('coats:');
       await drawn('the cabinet of the cursor', 'coats, ');
