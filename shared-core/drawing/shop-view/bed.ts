@@ -5,7 +5,7 @@ import { around, boxOf, grow } from '../scene/boxes.js';
 import { frameOf } from '../scene/extent.js';
 import { mm } from '../scene/scale.js';
 import type { Pen } from '../scene/pen.js';
-import { textBox } from '../scene/lettering.js';
+import { textBox, textWidth } from '../scene/lettering.js';
 import type { Box, Point, TextShape } from '../scene/scene.js';
 import { BAR } from '../machine-view/stage.js';
 import { corners, hatch } from '../machine-view/table.js';
@@ -19,19 +19,30 @@ import { worded } from '../../words/told.js';
 /** Half a clamp's foot, in millimetres of lettering. */
 const FOOT = 1.8;
 
-/** The table with its fence, heads at their nearest and furthest, and clamps; what the stops take up is there already. */
-export function drawBed(pen: Pen, stand: Standing, reader: Reader): void {
+/**
+ * The table with its fence, heads at their nearest and furthest, and clamps; what the stops take up is there already.
+ * @param width of the pane, in scene coordinates: names of heads stay within it where they can
+ */
+export function drawBed(pen: Pen, stand: Standing, reader: Reader, width: number): void {
   const write = inOneNotation(
     stand.heads.flatMap(({ fromFence }) => [fromFence.min, fromFence.max]),
     reader,
   );
   // No name stands on the fence, however far it reaches.
-  const { x, width } = grow(frameOf(pen.shapes, pen.scale), pen.paper(200));
-  pen.takeSolid({ x, width, y: stand.down > 0 ? -pen.paper(BAR) : 0, height: pen.paper(BAR) });
-  stand.heads.forEach((head, index) => drawHead(pen, stand, head, index, reader, write));
+  const stops = frameOf(pen.shapes, pen.scale);
+  const fence = grow(stops, pen.paper(200));
+  pen.takeSolid({ x: fence.x, width: fence.width, y: stand.down > 0 ? -pen.paper(BAR) : 0, height: pen.paper(BAR) });
+  const page = { left: stops.x, right: stops.x + Math.max(stops.width, width) };
+  stand.heads.forEach((head, index) => drawHead(pen, stand, head, index, reader, write, page));
   drawClamps(pen, stand);
   if (stand.throat !== null) drawThroat(pen, stand, stand.throat, reader, write);
   drawTable(pen, stand);
+}
+
+/** From where to where lettering can stand without the drawing growing wider than its pane. */
+interface Page {
+  readonly left: number;
+  readonly right: number;
 }
 
 function drawHead(
@@ -41,6 +52,7 @@ function drawHead(
   index: number,
   reader: Reader,
   write: (length: number) => string,
+  page: Page,
 ): void {
   const { down, machine, heads } = stand;
   const { spindles, fromFence, key } = head;
@@ -67,15 +79,21 @@ function drawHead(
   const levels = [0, 4, -4, 8, -8].map((more) => near.y + near.height / 2 + pen.paper(0.9 + more));
   const below = furthest.y + furthest.height + pen.paper(3.4);
   const over = furthest.y - pen.paper(0.9);
-  const middle = furthest.x + furthest.width / 2;
-  putWhereFree(pen, [
+  const half = pen.paper(textWidth(words, 2.5, false) / 2);
+  const middle = Math.max(page.left + half, Math.min(furthest.x + furthest.width / 2, page.right - half));
+  const places = [
     ...(heads.length > 1 ? levels.map((y) => pen.lettering(what, words, right, y)) : []),
     pen.lettering(what, words, middle, down > 0 ? below : over, { anchor: 'middle' }),
     ...levels.map((y) => pen.lettering(what, words, right, y)),
     ...rowsFrom(pen, down > 0 ? below : over, down).map((y) =>
       pen.lettering(what, words, middle, y, { anchor: 'middle' }),
     ),
-  ]);
+  ];
+  const inPage = places.filter((shape) => {
+    const { x, width } = textBox(shape, pen.scale);
+    return x + width <= page.right;
+  });
+  putWhereFree(pen, inPage.length > 0 ? inPage : places);
 }
 
 /** Lines of lettering, one after the other, away from the fence. */

@@ -20,12 +20,15 @@ const HIGH = 1.7;
 const LANES = 16;
 /** How far a stop stands out into the table, in the same. */
 const DEEP = 6;
+/** Names that take more of the pane than this on both sides would leave too little for the table. */
+const BESIDE_PART = 0.2;
 
 /**
  * The stops: each face at the nearest and the furthest place of its range, and beyond the fence a lane with all the range, its
  * name and its figures. The nearest stop is lowest.
+ * @param width of the pane, in scene coordinates
  */
-export function drawRanges(pen: Pen, stand: Standing, reader: Reader): void {
+export function drawRanges(pen: Pen, stand: Standing, reader: Reader, width: number): void {
   const { stops } = stand;
   const write = inOneNotation(
     stops.flatMap(({ range }) => [range.min, range.max]),
@@ -33,7 +36,7 @@ export function drawRanges(pen: Pen, stand: Standing, reader: Reader): void {
   );
   const inOrder = [...stops].sort((a, b) => a.range.min - b.range.min || a.range.max - b.range.max);
   for (const stop of inOrder) drawFaces(pen, stand, stop);
-  for (const stop of inOrder) drawLane(pen, stand, stop, rangeWords(stop, write, reader));
+  for (const stop of inOrder) drawLane(pen, stand, stop, rangeWords(stop, write, reader), width);
 }
 
 function rangeWords(
@@ -67,12 +70,12 @@ function drawFaces(pen: Pen, stand: Standing, stop: RangedStop): void {
 }
 
 /** The range in the first lane where it and its name stand clear of those that are drawn already. */
-function drawLane(pen: Pen, stand: Standing, stop: RangedStop, text: string): void {
+function drawLane(pen: Pen, stand: Standing, stop: RangedStop, text: string, width: number): void {
   const { down } = stand;
   const key = `range:${stop.name}`;
   const source = sourceOfStop(stand, stop);
   const lanes = Array.from({ length: LANES }, (_, lane) => -down * pen.paper(BAR + FIRST + STEP * lane));
-  const laid = lanes.map((middle) => ({ middle, ...laidIn(pen, stop, middle, text, source) }));
+  const laid = lanes.map((middle) => ({ middle, ...laidIn(pen, stop, middle, text, source, width) }));
   const { middle, range, extended, name } = laid.find(({ room }) => pen.isFree(room, 0.5)) ?? laid.at(-1)!;
   pen.path({ key, class: 'stop-standing', source }, 'outline', corners(range), 'paper');
   pen.takeSolid(range);
@@ -98,8 +101,11 @@ interface Laid {
   readonly room: Box;
 }
 
-/** A range at one level: its name over it, or, where it is longer than the range, behind it on the outward side. */
-function laidIn(pen: Pen, stop: RangedStop, middle: number, text: string, source: string): Laid {
+/**
+ * A range at one level: its name over it, or, where it is longer than the range, behind it on the outward side. In a narrow
+ * pane it stands over the range and runs on inwards.
+ */
+function laidIn(pen: Pen, stop: RangedStop, middle: number, text: string, source: string, width: number): Laid {
   const half = pen.paper(HIGH / 2);
   const bar = (from: number, to: number): Box => ({
     x: Math.min(from, to),
@@ -112,10 +118,15 @@ function laidIn(pen: Pen, stop: RangedStop, middle: number, text: string, source
   const what = { key: `range:${stop.name}:name`, class: 'label', source } as const;
   const sign = stop.side === 'left' ? -1 : 1;
   const beyond = (stop.extended ?? stop.to) + sign * pen.paper(1.2);
-  const fits = pen.paper(textWidth(text, 2.5, false)) <= Math.abs(stop.to - stop.from);
-  const name = fits
-    ? pen.lettering(what, text, (stop.from + stop.to) / 2, middle - half - pen.paper(0.7), { anchor: 'middle' })
-    : pen.lettering(what, text, beyond, middle + pen.paper(0.9), { anchor: sign < 0 ? 'end' : 'start' });
+  const long = pen.paper(textWidth(text, 2.5, false));
+  const over = middle - half - pen.paper(0.7);
+  const [inward, outward] = sign < 0 ? (['start', 'end'] as const) : (['end', 'start'] as const);
+  const name =
+    long <= Math.abs(stop.to - stop.from)
+      ? pen.lettering(what, text, (stop.from + stop.to) / 2, over, { anchor: 'middle' })
+      : long > BESIDE_PART * width
+        ? pen.lettering(what, text, stop.to, over, { anchor: inward })
+        : pen.lettering(what, text, beyond, middle + pen.paper(0.9), { anchor: outward });
   const room = around([range, ...(extended === null ? [] : [extended]), textBox(name, pen.scale)])!;
   return { range, extended, name, room };
 }

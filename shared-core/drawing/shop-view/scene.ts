@@ -22,6 +22,10 @@ export interface ShopMachineScene {
 
 /** What stands on the table has this part of the pane at least, however much is lettered about it. */
 const LEAST_PART = 0.4;
+/** Around the drawing, in millimetres of lettering. */
+const MARGIN = 2;
+/** A drawing that is no more than this too wide fills its pane, in the same. */
+const SLACK = 1;
 /** Scales that are tried to fill the pane; the second is nearly always right. */
 const DRAFTS = 4;
 
@@ -34,16 +38,23 @@ export function shopMachineScene(machine: Machine, reader: Reader, width: number
   if (!isBoring(machine)) return null;
   const stand = standing(machine);
   const span = spanOf(stand);
-  let scale = span / (0.8 * width);
-  let drawn = drawAt(stand, reader, scale);
+  let drawn = drawAt(stand, reader, span / (0.8 * width), width);
+  let best = drawn;
   for (let draft = 1; draft < DRAFTS; draft += 1) {
-    const about = (drawn.frame.width - span) / scale;
-    const next = span / Math.max(width - about, LEAST_PART * width);
-    if (Math.abs(next / scale - 1) < 0.02) break;
-    scale = next;
-    drawn = drawAt(stand, reader, scale);
+    const about = (drawn.frame.width - span) / drawn.scale;
+    const scale = span / Math.max(width - about, LEAST_PART * width);
+    if (Math.abs(scale / drawn.scale - 1) < 0.02) break;
+    drawn = drawAt(stand, reader, scale, width);
+    // Names that change places can make a larger drawing wider than its pane.
+    if (overhang(drawn, width) < overhang(best, width)) best = drawn;
   }
-  return { scale, ...drawn, described: describe(stand, reader) };
+  return { ...best, described: describe(stand, reader) };
+}
+
+/** How much a drawing is too wide for its pane, or, below zero, how well it fills it, in millimetres of lettering. */
+function overhang({ scale, frame }: Drawn, width: number): number {
+  const over = frame.width / scale - width;
+  return over > SLACK ? over : -frame.width / scale;
 }
 
 /** Width of all that stands on the table, in millimetres. */
@@ -56,12 +67,20 @@ function spanOf({ stops, heads, clamps }: Standing): number {
   return Math.max(Math.max(...xs) - Math.min(...xs), 400);
 }
 
-function drawAt(stand: Standing, reader: Reader, scale: number): { shapes: readonly Shape[]; frame: Box } {
+type Drawn = Pick<ShopMachineScene, 'scale' | 'frame' | 'shapes'>;
+
+function drawAt(
+  stand: Standing,
+  reader: Reader,
+  scale: number,
+  width: number,
+): Drawn {
   const pen = new Pen(stand.machine.name, scale);
-  drawRanges(pen, stand, reader);
-  drawBed(pen, stand, reader);
+  const room = pen.paper(width - 2 * MARGIN);
+  drawRanges(pen, stand, reader, room);
+  drawBed(pen, stand, reader, room);
   const shapes = pen.painted();
-  return { shapes, frame: grow(frameOf(shapes, scale), pen.paper(2)) };
+  return { scale, shapes, frame: grow(frameOf(shapes, scale), pen.paper(MARGIN)) };
 }
 
 function describe({ machine, stops, heads, clamps }: Standing, reader: Reader): Told {

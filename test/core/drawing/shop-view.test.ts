@@ -59,7 +59,7 @@ describe('the machines of a shop as their operator sees them', () => {
     for (const width of [90, 140, 190, 330]) {
       const scene = shopMachineScene(machine, unit, width)!;
       expect(isLegible(scene.shapes, scene.scale), `${width}`).toBe(true);
-      expect(scene.frame.width / scene.scale).toBeLessThan(width * (width < 100 ? 1.35 : 1.08));
+      expect(scene.frame.width / scene.scale).toBeLessThan(width * (width < 100 ? 1.1 : 1.02));
     }
   });
 
