@@ -25,7 +25,10 @@ test('boxes of random jobs share no wood, fill their size, and blame the right v
   expect([boxes > 100, held > 20, blamed > 100]).toEqual([true, true, true]);
 });
 
-describe.each(BASES.map((lines) => [lines.join(', '), lines] as const))('%s', (_title, base) => {
+/** Blame asks for several analyses, so each base tries it with every so many of its texts, and other ones than the last. */
+const BLAME_EVERY = 3;
+
+describe.each(BASES.map((lines, index) => [lines.join(', '), lines, index] as const))('%s', (_title, base, index) => {
   const before = analysed(base);
   const how = before.spec!.back.how.value;
 
@@ -40,7 +43,7 @@ describe.each(BASES.map((lines) => [lines.join(', '), lines] as const))('%s', (_
         boxes += 1;
         expectNoSharedWood(box.carcass!, text);
         expectToFillSize(box, text);
-        expectRightBlame(job, analysedJob);
+        if ((boxes + index) % BLAME_EVERY === 0) expectRightBlame(job, analysedJob);
       }
     expect(boxes).toBeGreaterThan(50);
   });
