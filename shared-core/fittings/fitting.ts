@@ -15,9 +15,6 @@ export interface AnyFitting extends Named {
 /** The fitting of a kind, with the figures that the shop file gives by its fields. */
 export type FittingOf<K extends string, F extends Fields> = Named & ModelFields<F> & { readonly kind: K };
 
-/** A length with its unit, in the unit of the file that is spoken of. */
-export type ShowLength = (length: Micrometres) => string;
-
 /**
  * All that there is to know of one kind of fitting: how it is written, read, bored, drawn, told and checked. One file gives
  * one of these; nothing else in the house knows the kind by name. Methods get a fitting of the kind and plain figures.
@@ -34,7 +31,7 @@ export interface FittingDefinition<T extends AnyFitting, F extends Fields, S ext
   /** What the bounds of the schema cannot say against what is written, and what to go on with. */
   judged(said: InferFields<F>): Judged<F>;
   /** In one line, for completion and hovers: 'dowel, Ø 8 mm, 30 mm long'. */
-  described(fitting: T, show: ShowLength): string;
+  described(fitting: T): Message;
   /** What its bores are for. */
   readonly purposes: Readonly<Record<P, Purpose>>;
   /** How it holds the end of one panel against the face of another. */

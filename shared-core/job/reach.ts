@@ -5,6 +5,7 @@ import type { LongForm } from '../schema/unfold.js';
 import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
 import { carcassSchema, type jobSchema } from './schema.js';
 import { shorthandAt } from '../schema/at.js';
+import { messages, type Message } from '../words/message.js';
 
 // Where a value does something: the one table that the finding, completion, hovers and the JSON Schema read.
 
@@ -35,6 +36,10 @@ export const CIRCUMSTANCES = {
 } as const;
 
 export type Circumstance = keyof typeof CIRCUMSTANCES;
+
+export const say = messages('reach', {
+  only: ({ circumstance }: { readonly circumstance: Circumstance }) => `It counts only ${CIRCUMSTANCES[circumstance]}.`,
+});
 
 /** `always`: it does something wherever it may be written. */
 export type Reach = 'always' | Circumstance;
@@ -239,13 +244,13 @@ function arePanels(path: Path): boolean {
 }
 
 /** 'It counts only with `top: rails`.' Null where it counts wherever it may be written. */
-export function reachWords(path: Path): string | null {
+export function reachWords(path: Path): Message | null {
   const reach = reachAt(path);
-  return reach === always ? null : `It counts only ${CIRCUMSTANCES[reach]}.`;
+  return reach === always ? null : say.only({ circumstance: reach });
 }
 
 /** The same for a path from the root of a job file. */
-export function reachInJob([first, ...rest]: Path): string | null {
+export function reachInJob([first, ...rest]: Path): Message | null {
   if (first === 'defaults') return reachWords(rest);
   return first === CARCASSES_KEY ? reachWords(rest.slice(1)) : null;
 }

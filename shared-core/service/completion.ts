@@ -230,7 +230,7 @@ function entryOffers(
   if (noun === 'panel') {
     return panelNames(file, offset)
       .filter((label) => !context.present.has(label))
-      .map((label): Offer => ({ label, sort: 'panel', text: `${label}:\n  `, detail: 'panel' }));
+      .map((label): Offer => ({ label, sort: 'panel', text: `${label}:\n  `, detail: tell(offer.panel(), 'mm') }));
   }
   if (schema.type !== 'record' || context.inFlow) return [];
   const musts = Object.entries(schema.fields).filter(([, { required }]) => required);

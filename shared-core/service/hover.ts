@@ -90,7 +90,7 @@ function leftOut({ analysis }: JobFile, { carcass, key, path }: Cursor): string 
   if (key === null) return '';
   const said = (own: Path, kind: CarcassKind | null): string => {
     const words: Message | null = whenLeftOut(own, kind, shop.habits);
-    return paragraphs(withCode(reachWords(own) ?? ''), words === null ? '' : withCode(tell(words, reader)));
+    return paragraphs(...[reachWords(own), words].map((one) => (one === null ? '' : withCode(tell(one, reader)))));
   };
   if (carcass !== null) return said(path, analysis.carcasses[carcass]?.spec?.kind.value ?? null);
   return path[0] === 'defaults' ? said(path.slice(1), null) : '';
@@ -104,7 +104,8 @@ function isBlank({ key, scalar, path }: Cursor): boolean {
 function shopHover(file: ShopFile, offset: number): Explained | null {
   const { root, shop, reader } = file.analysis;
   const found = descend(root, offset, []);
-  return answer(file, meaning(shopSchema, found, reader, shop, withCode(unusedWords(found.path) ?? '')), {
+  const unused = unusedWords(found.path);
+  return answer(file, meaning(shopSchema, found, reader, shop, unused === null ? '' : withCode(tell(unused, reader))), {
     ...found,
     part: 'shop',
     carcass: null,
@@ -304,7 +305,7 @@ function panelWords(analysis: JobAnalysis, carcass: CarcassAnalysis, panel: Pane
       : table(
           tableHeads(
             reader,
-            edgeWord(panel, 'front'),
+            [edgeWord(panel, 'front')],
             endWord(panel, 'reference-end'),
             groups.some(({ bores }) => bores.some(({ face }) => face.endsWith('-end'))),
           )

@@ -9,7 +9,7 @@ import { timeWords } from '../words/time.js';
 import { labels } from '../words/told.js';
 
 /** What stands in place of a name that nobody has written. */
-export const UNNAMED = labels({ carcass: '(no name)' });
+export const UNNAMED = labels('unnamed', { carcass: '(no name)' });
 
 /** What a schema of a whole file is called. */
 export const SCHEMAS = labels({ job: 'Carcass job', shop: 'Shop' });
@@ -149,7 +149,7 @@ export const form = messages('form', {
 });
 
 /** Heads of the tables in hovers. */
-export const HEADS = labels({
+export const HEADS = labels('hover-heads', {
   panel: 'Panel',
   board: 'Board',
   setUp: 'Set-up',
@@ -327,6 +327,7 @@ export const offer = messages('offer', {
   required: () => 'must be there',
   withMore: ({ noun }: { readonly noun: string }) => `a ${noun} with more about it`,
   nextItem: () => 'one more in this list',
+  panel: () => 'a panel',
   anew: ({ noun }: { readonly noun: string }) => `new ${noun}`,
   bare: () => 'the edge stays bare',
   unhung: () => 'no bores for hinges',

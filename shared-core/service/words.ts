@@ -1,11 +1,10 @@
 import { kindOf } from '../fittings/kinds.js';
 import type { Reader } from '../length/reader.js';
-import { nominal } from '../length/show.js';
 import type { NameOf, Schema } from '../schema/schema.js';
 import { KIND_WORDS } from '../shop/kind-words.js';
 import type { Board, Machine, Shop, Slide } from '../shop/model.js';
 import { tell, type Message } from '../words/message.js';
-import { asItIs, type Told } from '../words/told.js';
+import type { Told } from '../words/told.js';
 import { form, line } from './messages.js';
 
 // The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's reader.
@@ -34,7 +33,7 @@ export function namesOf(
       return [
         ...[...fittings.values()].map((fitting) => ({
           name: fitting.name,
-          line: asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, reader))),
+          line: tell(kindOf(fitting).described(fitting), reader),
         })),
         ...faulty(unread?.fittings.keys()),
       ];

@@ -20,6 +20,7 @@ const WITH_SHARED_PLACES: Readonly<Record<string, (habits: Habits) => boolean>> 
 
 export const say = messages('value-unused-in-shop', {
   nothing: ({ key, why }: { readonly key: string; readonly why: string }) => `\`${key}\` does nothing yet: ${why}.`,
+  nothingYet: ({ why }: { readonly why: string }) => `It does nothing yet: ${why}.`,
   notShared: ({ key }: { readonly key: string }) =>
     `\`${key}\` does nothing here: it counts only with \`share-places: yes\`. Write that too, or remove \`${key}\`.`,
   share: () => 'Share places with `share-places: yes`',
@@ -36,9 +37,9 @@ function told(place: Place, message: Message, repairs: readonly Repair[]): Findi
 }
 
 /** What the owner of a shop file is to know of a key that does nothing yet; null of any other. */
-export function unusedWords(path: Path): string | null {
+export function unusedWords(path: Path): Message | null {
   const why = whyAt(path);
-  return why === null ? null : `It does nothing yet: ${why}.`;
+  return why === null ? null : say.nothingYet({ why });
 }
 
 function under(entries: readonly MapEntry[], path: Path, habits: Habits): readonly Finding[] {

@@ -87,6 +87,7 @@ import type { say as dowel } from '../fittings/kinds/dowel.js';
 import type { say as screw } from '../fittings/kinds/screw.js';
 import type { say as nothingYet } from '../job/empty.js';
 import type { leftOutMessages as leftOut } from '../job/left-out.js';
+import type { say as reach } from '../job/reach.js';
 import type { say as jobText } from '../job/messages.js';
 import type { say as noSetUp } from '../machining/plan/messages.js';
 import type { say as replay } from '../machining/replay/messages.js';
@@ -106,7 +107,16 @@ import type { say as sheetLayouts } from '../papers/sheet-layouts/messages.js';
 import type { told as fileUnit } from '../schema/file-unit.js';
 import type { say as reading } from '../schema/messages.js';
 import type { say as wordReplaced } from '../schema/reading/formerly.js';
-import type { form, hint, hover, line as shopLine, offer, say as file } from '../service/messages.js';
+import type {
+  form,
+  HEADS as hoverHeadsLabels,
+  hint,
+  hover,
+  line as shopLine,
+  offer,
+  say as file,
+  UNNAMED as unnamedLabels,
+} from '../service/messages.js';
 import type { say as sharedLoad } from '../service/shared-load.js';
 import type { say as shopEmpty } from '../shop/empty.js';
 import type { say as labelSheet } from '../shop/label-sheet.js';
@@ -183,6 +193,7 @@ export interface Tables {
   readonly 'panel-past-sheet': typeof panelPastSheet;
   readonly 'plan-replay-differs': typeof planReplayDiffers;
   readonly print: typeof print;
+  readonly reach: typeof reach;
   readonly reading: typeof reading;
   readonly refactors: typeof refactors;
   readonly replay: typeof replay;
@@ -238,6 +249,8 @@ interface LabelTables {
   readonly 'counted-from': typeof countedFromLabels;
   readonly changed: typeof changedLabels;
   readonly turns: typeof turnsLabels;
+  readonly 'hover-heads': typeof hoverHeadsLabels;
+  readonly unnamed: typeof unnamedLabels;
   readonly sides: Readonly<Record<SideName | 'bottom or left end' | 'fence' | 'head', string>>;
   readonly uses: Readonly<Record<string, string>>;
   readonly explained: Readonly<Record<string, string>>;

@@ -1,4 +1,4 @@
-import { andWord } from './spoken.js';
+import { andWord, rangeWord } from './spoken.js';
 
 /** 'a', 'a and b', 'a, b and c'. */
 export function listed(words: readonly string[], last: 'and' | 'or' | 'und' | 'et' = andWord()): string {
@@ -17,7 +17,7 @@ export function verb(count: number, one: string, several: string): string {
 }
 
 /** Numbers in a list, three and more in a row as a run: '1, 6 and 10 to 15'. */
-export function runsOfNumbers(numbers: readonly number[]): string {
+export function runsOfNumbers(numbers: readonly number[], to = rangeWord(), last = andWord()): string {
   const runs: number[][] = [];
   for (const number of [...numbers].sort((a, b) => a - b)) {
     const run = runs.at(-1);
@@ -25,7 +25,8 @@ export function runsOfNumbers(numbers: readonly number[]): string {
     else runs.push([number]);
   }
   return listed(
-    runs.flatMap((run) => (run.length > 2 ? [`${run[0]!} to ${run.at(-1)!}`] : run.map((number) => String(number)))),
+    runs.flatMap((run) => (run.length > 2 ? [`${run[0]!} ${to} ${run.at(-1)!}`] : run.map((number) => String(number)))),
+    last,
   );
 }
 

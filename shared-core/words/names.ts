@@ -1,6 +1,6 @@
 import type { Unit } from '../length/units.js';
 import { listed } from './english.js';
-import { labels } from './told.js';
+import { labels, type Told } from './told.js';
 
 /**
  * What the sides of a panel are called, by how it stands in the carcass: an upright has a bottom and a top end, all else a left
@@ -8,6 +8,7 @@ import { labels } from './told.js';
  */
 export type EndName = 'bottom end' | 'top end' | 'left end' | 'right end';
 export type LongEdge = 'front edge' | 'back edge' | 'hinge edge' | 'closing edge' | 'upper edge' | 'lower edge';
+export type MixedEnd = 'bottom or left end';
 export type SideName = LongEdge | 'inside face' | 'outside face' | EndName;
 
 export const UPRIGHT_ENDS = labels({ 'reference-end': 'bottom end', 'far-end': 'top end' });
@@ -18,8 +19,8 @@ export const DOOR_EDGES = labels({ front: 'hinge edge', back: 'closing edge' });
 /** Of a front or a drawer’s piece that is set out from above. */
 export const UPPER_EDGES = labels({ front: 'upper edge', back: 'lower edge' });
 export const FACES = labels({ inside: 'inside face', outside: 'outside face' });
-/** The ends of panels of which some stand upright and some do not. */
-export const MIXED_ENDS = labels({ 'reference-end': 'bottom or left end', 'far-end': 'top or right end' });
+/** The reference end of panels of which some stand upright and some do not. */
+export const MIXED_END: MixedEnd & Told = labels({ end: 'bottom or left end' }).end;
 
 /** The end panel of a joint and the face panel that it meets. */
 export type JointPanels = readonly [end: string, face: string];

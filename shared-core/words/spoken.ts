@@ -29,6 +29,8 @@ export function asRead(figure: string): string {
   return TONGUE.spoken === null ? figure : figure.replace('.', ',');
 }
 
+// Tables of another language are a bundle of their own, which knows nothing of what was said here: they name their words themselves.
+
 /** 'from … to …' between two figures. */
 export function rangeWord(): string {
   return { en: 'to', de: 'bis', fr: 'à' }[TONGUE.spoken?.language ?? 'en'];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { CAPABILITIES, Client, Folder } from './client.js';
+import { CAPABILITIES, Client, demo, Folder } from './client.js';
 
 const JOB = 'carcasses:\n  corner:\n    kind: base\n    width: 8\n    hight: 720\n';
 
@@ -61,3 +61,77 @@ test.each([
   // Figures that may be taken into the file are written as it takes them.
   expect(hover).toContain('600.5');
 });
+
+/** Words that no sentence in German or French has, and hardly a sentence in English does without. */
+const ENGLISH = /\b(?:the|of|and|is|are|with|which|its|every|deep|counts|bored|hole)\b/i;
+
+/** Every text that a reply shows to a person; what a program reads of it is left out. */
+function shownBy(reply: unknown): readonly string[] {
+  if (typeof reply === 'string') return [reply];
+  if (typeof reply !== 'object' || reply === null) return [];
+  return Object.entries(reply).flatMap(([key, value]) => (FOR_PROGRAMS.has(key) ? [] : shownBy(value)));
+}
+const FOR_PROGRAMS = new Set(
+  'uri newText data edit textEdit textEditText insertText filterText sortText code key bores bore title note'.split(
+    ' ',
+  ),
+);
+
+/** What the server says of a whole job and its shop, wherever one points. */
+async function everythingSaidIn(locale: string): Promise<readonly string[]> {
+  const client = await Client.start(CAPABILITIES, undefined, undefined, null, undefined, locale);
+  const folder = new Folder();
+  const replies: unknown[] = [];
+  const ask = async (method: string, params: unknown): Promise<void> =>
+    void replies.push(await client.ask(method, params));
+  try {
+    const shop = folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
+    for (const name of ['kitchen.carcass.yaml', 'shed.shop.yaml']) {
+      const uri = name.includes('shop') ? shop : folder.uri(name);
+      const text = demo(name);
+      const textDocument = { uri };
+      replies.push(await client.open(uri, text, name.includes('shop') ? 'borewright-shop' : 'borewright-job'));
+      for (const method of ['borewright/setUps', 'borewright/shopView', 'borewright/box'])
+        await ask(method, { uri, what: 'wall', position: null, carcass: null });
+      await ask('borewright/drawing', {
+        uri,
+        view: 'all-panels',
+        position: null,
+        carcass: null,
+        panel: null,
+        medium: 'screen',
+      });
+      await ask('borewright/drawing', {
+        uri,
+        view: 'panel',
+        position: null,
+        carcass: null,
+        panel: null,
+        medium: 'screen',
+      });
+      for (const method of ['textDocument/codeLens', 'textDocument/documentSymbol'])
+        await ask(method, { textDocument });
+      for (const [line, words] of text.split('\n').entries()) {
+        const position = { line, character: words.search(/\S|$/) + 1 };
+        await ask('textDocument/hover', { textDocument, position });
+        if (line % 4 === 0)
+          await ask('textDocument/completion', { textDocument, position: { line, character: words.length } });
+      }
+    }
+    return replies.flatMap(shownBy);
+  } finally {
+    expect(await client.stop()).toBe(0);
+    folder.close();
+  }
+}
+
+test.each(['de', 'fr'])('nothing that the server says in %s is English', async (locale) => {
+  const said = await everythingSaidIn(locale);
+  expect(said.length).toBeGreaterThan(1000);
+  const sentences = new Set(said.flatMap((words) => words.split('\n')).map(withoutNames));
+  expect([...sentences].filter((words) => ENGLISH.test(words))).toEqual([]);
+});
+
+/** Less what is quoted, linked or a name. */
+const withoutNames = (words: string): string =>
+  words.replace(/`[^`]*`|\]\([^)]*\)|[„«‘][^“»’]*[“»’]|[\w-]+-[\w-]+|[\w-]+\.(?:shop|carcass)\.yaml/g, '');

@@ -1,6 +1,6 @@
 import { tellerTo } from '../../words/message.js';
-import { MIXED_ENDS } from '../../words/names.js';
-import { asItIs, joined } from '../../words/told.js';
+import { MIXED_END } from '../../words/names.js';
+import { asItIs } from '../../words/told.js';
 import { edgeWord } from '../words.js';
 import { FACTS, say } from './messages.js';
 import { inShort } from '../../machining/caution.js';
@@ -80,12 +80,7 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
     scale,
     frame: grow(frameOf(shapes, scale), MARGIN * scale),
     shapes,
-    heads: tableHeads(
-      drawn.reader,
-      joined([...new Set(panels.map((panel) => edgeWord(panel, 'front')))], ' / '),
-      MIXED_ENDS['reference-end'],
-      true,
-    ),
+    heads: tableHeads(drawn.reader, [...new Set(panels.map((panel) => edgeWord(panel, 'front')))], MIXED_END, true),
     table: numbered.flat().map(({ line }) => line),
     findings,
     shelves: [],

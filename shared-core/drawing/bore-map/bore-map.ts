@@ -52,7 +52,7 @@ export function boreMapScene(drawn: Drawn, panelKey: string, medium: Medium = 'p
     shapes,
     heads: tableHeads(
       drawn.reader,
-      edgeWord(panel, 'front'),
+      [edgeWord(panel, 'front')],
       endWord(panel, 'reference-end'),
       shownEnds(bores).length > 0,
     ),

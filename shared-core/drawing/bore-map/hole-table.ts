@@ -142,13 +142,13 @@ export function describe({ title, caption, facts, table, findings, reader }: Sce
  * @param end the reference end in words
  * @param ends whether there are bores in ends, where the second figure counts from the outside face
  */
-export function tableHeads(reader: Reader, edge: string, end: string, ends: boolean): readonly Told[] {
+export function tableHeads(reader: Reader, edges: readonly Told[], end: Told, ends: boolean): readonly Told[] {
   const told = tellerTo(reader);
   return [
     TABLE.number,
     TABLE.count,
     TABLE.face,
-    told(say.fromEdge({ edge })),
+    told(say.fromEdge({ edges })),
     told((ends ? say.fromEndOrOutside : say.fromEnd)({ end })),
     told(say.diameter()),
     told(say.depth()),

@@ -4,6 +4,8 @@ import type { Drawn, Sources } from '../drawn.js';
 import type { Pen } from '../scene/pen.js';
 import { mm } from '../scene/scale.js';
 import type { SceneShelf } from '../scene/scene.js';
+import { tell } from '../../words/message.js';
+import { say } from './messages.js';
 import type { PanelView } from './panel-view.js';
 
 /**
@@ -34,7 +36,7 @@ export function drawLooseShelves(pen: Pen, view: PanelView, drawn: Drawn, source
       step: { x: b.x - a.x, y: b.y - a.y },
       hole: hole + 1,
       holes: row.count,
-      about: `${shelf.key} on hole ${hole + 1} of ${row.count}`,
+      about: tell(say.shelfOnHole({ shelf: shelf.key, hole: hole + 1, of: row.count }), drawn.reader),
     };
   });
 }

@@ -38,7 +38,7 @@ interface Lies {
 /** What bore maps say. */
 export const say = messages('bore-map', {
   title: ({ carcass, panel }: { readonly carcass: string; readonly panel: string }) => `${carcass}, ${panel}`,
-  fromEdge: ({ edge }: { readonly edge: string }, { unit }) => `From ${edge}, ${unit}`,
+  fromEdge: ({ edges }: { readonly edges: readonly string[] }, { unit }) => `From ${edges.join(' / ')}, ${unit}`,
   fromEnd: ({ end }: { readonly end: string }, { unit }) => `From ${end}, ${unit}`,
   fromEndOrOutside: ({ end }: { readonly end: string }, { unit }) => `From ${end} or outside, ${unit}`,
   diameter: (_: unknown, { unit }) => `Ø, ${unit}`,
@@ -47,6 +47,8 @@ export const say = messages('bore-map', {
     `${first} to ${last} by ${by}`,
   banded: ({ bands }: { readonly bands: readonly { readonly band: string; readonly edges: readonly string[] }[] }) =>
     bands.map(({ band, edges }) => `${listed(edges)} with ${band}`).join('; '),
+  shelfOnHole: ({ shelf, hole, of }: { readonly shelf: string; readonly hole: number; readonly of: number }) =>
+    `${shelf} on hole ${hole} of ${of}`,
   edge: ({ edge }: { readonly edge: string }) => sentence(edge),
   bareEdge: ({ edge }: { readonly edge: string }) => `${sentence(edge)}, bare`,
   bandedEdge: ({ edge, band }: { readonly edge: string; readonly band: string }) => `${sentence(edge)}, ${band}`,

@@ -266,5 +266,5 @@ export interface SceneShelf {
   readonly hole: number;
   readonly holes: number;
   /** 'loose-1 on hole 10 of 23' */
-  readonly about: string;
+  readonly about: Told;
 }

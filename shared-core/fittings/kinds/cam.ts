@@ -75,6 +75,8 @@ interface TooShallow extends BoresTold {
 }
 
 export const say = messages('cam', {
+  described: ({ camDiameter, distance, guide }: Pick<CamFitting, 'camDiameter' | 'distance' | 'guide'>, show) =>
+    `cam fitting, Ø ${show.nominal(camDiameter)}, ${show.nominal(distance)} from the end${guide === null ? '' : `, guide ${guide}`}`,
   shortBolt: ({ name, depth, least, distance, ...bolts }: TooShallow & { readonly distance: Micrometres }, show) =>
     `${shallow(BOLT, depth, least, bolts, show)}, to open into the cam of ${quoted(name)} ${show.length(distance)} from the end. Bore deeper, or leave the depth to the fitting.`,
   shortCam: (
@@ -104,8 +106,7 @@ export const cam: FittingDefinition<CamFitting, typeof item.fields, 'cams', 'cam
   item,
   companions: [{ key: 'guide', kind: 'dowel', named: ({ guide }) => guide }],
   judged: asWritten,
-  described: ({ camDiameter, distance, guide }, show) =>
-    `cam fitting, Ø ${show(camDiameter)}, ${show(distance)} from the end${guide === null ? '' : `, guide ${guide}`}`,
+  described: say.described,
   purposes: { cam: CAM, 'cam-bolt': BOLT, 'cam-stud': STUD },
   joint: {
     /** Of the bore for the cam its rim and the least wall. */

@@ -20,6 +20,8 @@ export type Dowel = FittingOf<'dowel', typeof item.fields>;
 export const isDowel = (fitting: AnyFitting): fitting is Dowel => fitting.kind === dowel.kind;
 
 export const say = messages('dowel', {
+  described: (one: Pick<Dowel, 'diameter' | 'length' | 'inFace'>, show) =>
+    `dowel, Ø ${show.nominal(one.diameter)}, ${show.nominal(one.length)} long, ${show.nominal(one.inFace)} deep in the face`,
   nothingForEnd: ({ inFace, long }: { readonly inFace: Micrometres; readonly long: Micrometres }, show) =>
     `A bore ${show.exact(inFace)} deep in the face leaves nothing of a dowel ${show.exact(long)} long for the end. Write a smaller \`in-face\`.`,
 });
@@ -40,8 +42,7 @@ export const dowel: FittingDefinition<Dowel, typeof item.fields, 'dowels', 'dowe
       faults: [{ at: inFace, message: say.nothingForEnd({ inFace: inFace.value, long: long.value }) }],
     };
   },
-  described: (one, show) =>
-    `dowel, Ø ${show(one.diameter)}, ${show(one.length)} long, ${show(one.inFace)} deep in the face`,
+  described: say.described,
   purposes: {
     dowel: {
       nouns: ['dowel bore', 'dowel bores'],

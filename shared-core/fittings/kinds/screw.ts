@@ -79,6 +79,18 @@ interface InPilots extends BoresTold {
 }
 
 export const say = messages('screw', {
+  described: (
+    {
+      length: long,
+      clearance,
+      pilot,
+      head,
+    }: Pick<ConnectorScrew, 'length' | 'clearance' | 'pilot'> & {
+      readonly head: { readonly diameter: Micrometres; readonly recess: Micrometres } | null;
+    },
+    show,
+  ) =>
+    `connector screw, ${show.nominal(long)} long, clearance Ø ${show.nominal(clearance)}, pilot Ø ${show.nominal(pilot)}${head === null ? '' : `, head Ø ${show.nominal(head.diameter)} in a recess of ${show.nominal(head.recess)}`}`,
   noRecess: ({ key }: { readonly key: 'head' | 'recess' }) =>
     key === 'head'
       ? 'A head that goes into a recess needs its depth. Write `recess` too.'
@@ -151,8 +163,8 @@ export const screw: FittingDefinition<ConnectorScrew, typeof item.fields, 'screw
       const { head: _head, recess: _recess, ...flat } = said;
       return { said: flat, faults };
     },
-    described: (one, show) =>
-      `connector screw, ${show(one.length)} long, clearance Ø ${show(one.clearance)}, pilot Ø ${show(one.pilot)}${one.head === null ? '' : `, head Ø ${show(one.head)} in a recess of ${show(recessOf(one))}`}`,
+    described: (one) =>
+      say.described({ ...one, head: one.head === null ? null : { diameter: one.head, recess: recessOf(one) } }),
     purposes: { clearance: CLEARANCE, recess: RECESS, pilot: PILOT },
     joint: {
       /** Of the head its rim and the least wall. */

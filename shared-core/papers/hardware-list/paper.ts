@@ -1,7 +1,6 @@
 import { matings, type Mating } from '../../boring/matings.js';
 import { kindOf } from '../../fittings/kinds.js';
 import type { Reader } from '../../length/reader.js';
-import { nominal } from '../../length/show.js';
 import type { Shop } from '../../shop/model.js';
 import type { BuiltCarcass } from '../built.js';
 import { tell } from '../../words/message.js';
@@ -81,7 +80,7 @@ function aboutOf(name: string, shop: Shop, reader: Reader): Told | '' {
       reader,
     );
   const fitting = shop.fittings.get(name);
-  return fitting === undefined ? '' : asItIs(kindOf(fitting).described(fitting, (length) => nominal(length, reader)));
+  return fitting === undefined ? '' : tell(kindOf(fitting).described(fitting), reader);
 }
 
 /** Fittings by name: one for each two bores that open into each other. */

@@ -50,7 +50,7 @@ function holeTable(panel: Panel, carcass: Carcass, boring: BoreMap, reader: Read
   const groups = holeGroups(carcass, boring, panel, reader);
   if (groups.length === 0) return [];
   const onEnds = groups.some(({ bores }) => bores.some(({ face }) => face === 'reference-end' || face === 'far-end'));
-  const heads = tableHeads(reader, edgeWord(panel, 'front'), endWord(panel, 'reference-end'), onEnds);
+  const heads = tableHeads(reader, [edgeWord(panel, 'front')], endWord(panel, 'reference-end'), onEnds);
   return [
     {
       kind: 'table',

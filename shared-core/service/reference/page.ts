@@ -91,7 +91,7 @@ function keyBlocks(
     ...words(schema),
     ...(only === null ? [] : [`${PAGE.onlyOf} ${only.map(pathWords).join(', ')}.`]),
     ...(field.required ? [PAGE.required] : kind === 'job' ? leftOutOfJob(path) : leftOutOfShop(path, field)),
-    ...(counts === null ? [] : [counts]),
+    ...(counts === null ? [] : [tell(counts, 'mm')]),
   ];
   return [
     `### ${headingOf(noun, key)}`,

@@ -1,7 +1,7 @@
 import { inOneNotation } from '../../length/show.js';
 import type { Show } from '../../words/show.js';
 import type { LabelTranslations, Translations } from '../tables.js';
-import { anzahl, bare, die, from, und, zahl } from './words.js';
+import { anzahl, bare, die, from, runs, und, zahl } from './words.js';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -29,13 +29,15 @@ export const drawing = {
   },
   'bore-map': {
     title: ({ carcass, panel }) => `${carcass}, ${panel}`,
-    fromEdge: ({ edge }, { unit }) => `${upper(from(edge))}, ${unit}`,
+    fromEdge: ({ edges: [first = '', ...more] }, { unit }) =>
+      `${[upper(from(first)), ...more.map(bare)].join(' / ')}, ${unit}`,
     fromEnd: ({ end }, { unit }) => `${upper(from(end))}, ${unit}`,
     fromEndOrOutside: ({ end }, { unit }) => `${upper(from(end))} oder außen, ${unit}`,
     diameter: (_, { unit }) => `Ø in ${unit}`,
     depth: (_, { unit }) => `Tiefe, ${unit}`,
     run: ({ first, last, by }) => `${first} bis ${last} alle ${by}`,
     banded: ({ bands }) => bands.map(({ band, edges }) => `${und(edges.map(bare))} mit ${band}`).join('; '),
+    shelfOnHole: ({ shelf, hole, of }) => `${shelf} auf Loch ${hole} von ${of}`,
     edge: ({ edge }) => upper(bare(edge)),
     bareEdge: ({ edge }) => `${upper(bare(edge))}, unbekantet`,
     bandedEdge: ({ edge, band }) => `${upper(bare(edge))}, ${band}`,
@@ -192,6 +194,17 @@ export const labels = {
       'Die Außenfläche eines Schubkastenbodens ist seine untere.',
     'A shelf’s outside face is its lower one.': 'Die Außenfläche eines Bodens ist seine untere.',
   },
+  'hover-heads': {
+    panel: 'Platte',
+    board: 'Plattenwerkstoff',
+    setUp: 'Rüstung',
+    stops: 'Anschläge',
+    depth: 'Tiefe',
+    bits: 'Bohrer',
+    strokes: 'Hübe',
+    lie: 'Lage',
+  },
+  unnamed: { carcass: '(ohne Namen)' },
   'face-column': { inside: 'innen', outside: 'außen' },
   facts: {
     pieces: 'Stück',
@@ -343,15 +356,6 @@ type Spindles =
       readonly kind: 'on-heads';
       readonly byHead: readonly { readonly head: string; readonly numbers: readonly number[] }[];
     };
-export function runs(numbers: readonly number[]): string {
-  const found: number[][] = [];
-  for (const number of [...numbers].sort((a, b) => a - b)) {
-    const last = found.at(-1);
-    if (last?.at(-1) === number - 1) last.push(number);
-    else found.push([number]);
-  }
-  return und(found.flatMap((run) => (run.length > 2 ? [`${run[0]!} bis ${run.at(-1)!}`] : run.map(String))));
-}
 function spindlesTold(spindles: Spindles): string {
   switch (spindles.kind) {
     case 'one':

@@ -153,7 +153,7 @@ export const findingsOfPanels = {
     pastStop: ({ line, panels, ways: [near, far], machine, extension }, show) =>
       [
         `${line === null ? 'Eine Linie von Bohrungen' : `Die Linie von ${line}`} in ${und(panels)} liegt ${show.length(near.at)} ${FROM[near.end]} und ${show.length(far.at)} ${FROM[far.end]}.`,
-        `An ${quoted(machine)} ${reaches(near, extension, show)}, und ${reaches(far, extension, show)}.`,
+        `An ${quoted(machine)} ${reaches(near, extension, show)}, und ${thenReaches(far, extension, show)}.`,
         remedy(near, extension, show),
       ].join(' '),
     moveDown: ({ shelf, at, hole }, show) =>
@@ -164,6 +164,9 @@ export const findingsOfPanels = {
   'shelf-tips': {
     tips: ({ shelves, deep, apart, front, rear }, show) =>
       `${und(shelves)} ${zahl(shelves.length, 'kippt', 'kippen')}: Die Bodenträger, ${show.length(front)} und ${show.length(rear)} von der Vorderkante, stehen ${show.length(apart)} auseinander, mindestens die halbe Tiefe von ${show.length(deep)} ist nötig. Rücken Sie die hintere Reihe nach hinten (\`rear-row\`), oder machen Sie den Boden zu einem festen.`,
+  },
+  reach: {
+    only: ({ circumstance }) => `Es zählt nur ${CIRCUMSTANCES[circumstance]}.`,
   },
   'value-unused': {
     here: ({ key, circumstance }) =>
@@ -266,9 +269,17 @@ interface Way {
 }
 function reaches({ hand, stops, reach }: Way, extension: number, show: Show): string {
   if (reach === null) return `gibt es ${HAND[hand]} keinen Anschlag`;
-  const longer = extension === 0 ? '' : ` (${show.length(reach + extension)} mit der Verlängerung)`;
-  return `${stops === 1 ? 'reicht der Anschlag' : `reichen die ${anzahl(stops, 'Anschlag', 'Anschläge')}`} ${HAND[hand]} ${show.length(reach)} weit${longer}`;
+  return `${zahl(stops, 'reicht', 'reichen')} ${theStops({ hand, stops })} ${far(reach, extension, show)}`;
 }
+/** Dasselbe als zweiter Hauptsatz. */
+function thenReaches({ hand, stops, reach }: Way, extension: number, show: Show): string {
+  if (reach === null) return `${HAND[hand]} gibt es keinen Anschlag`;
+  return `${theStops({ hand, stops })} ${zahl(stops, 'reicht', 'reichen')} ${far(reach, extension, show)}`;
+}
+const theStops = ({ hand, stops }: Pick<Way, 'hand' | 'stops'>): string =>
+  `${zahl(stops, 'der Anschlag', `die ${stops} Anschläge`)} ${HAND[hand]}`;
+const far = (reach: number, extension: number, show: Show): string =>
+  `${show.length(reach)} weit${extension === 0 ? '' : ` (${show.length(reach + extension)} mit der Verlängerung)`}`;
 function remedy({ at, hand, reach }: Way, extension: number, show: Show): string {
   const past = reach === null ? 0 : at - reach;
   return past > extension

@@ -145,10 +145,14 @@ export const job = {
     asCarcass: () => 'Ohne Angabe: wie im übrigen Korpus.',
   },
   dowel: {
+    described: (one, show) =>
+      `Dübel, Ø ${show.nominal(one.diameter)}, ${show.nominal(one.length)} lang, ${show.nominal(one.inFace)} tief in der Fläche`,
     nothingForEnd: ({ inFace, long }, show) =>
       `Eine ${show.exact(inFace)} tiefe Bohrung in der Fläche lässt von einem ${show.exact(long)} langen Dübel nichts für die Stirn. Schreiben Sie ein kleineres \`in-face\`.`,
   },
   cam: {
+    described: ({ camDiameter, distance, guide }, show) =>
+      `Exzenterverbinder, Ø ${show.nominal(camDiameter)}, ${show.nominal(distance)} vom Ende${guide === null ? '' : `, dazu ${guide}`}`,
     shortBolt: ({ name, depth, least, distance, ...bores }, show) =>
       `${shallow('cam-bolt', depth, least, bores, show)}, um ${show.length(distance)} vom Ende in den Exzenter von ${quoted(name)} zu münden. Bohren Sie tiefer, oder überlassen Sie die Tiefe dem Verbinder.`,
     shortCam: ({ name, depth, least, under, board, ...bores }, show) =>
@@ -157,6 +161,8 @@ export const job = {
       `${shallow('cam-stud', depth, least, bores, show)}, so tief geht der Zapfen von ${quoted(name)} hinein. Bohren Sie tiefer, oder überlassen Sie die Tiefe dem Verbinder.`,
   },
   screw: {
+    described: ({ length: long, clearance, pilot, head }, show) =>
+      `Verbindungsschraube, ${show.nominal(long)} lang, Durchgang Ø ${show.nominal(clearance)}, Vorbohrung Ø ${show.nominal(pilot)}${head === null ? '' : `, Kopf Ø ${show.nominal(head.diameter)} in einer Senkung von ${show.nominal(head.recess)}`}`,
     noRecess: ({ key }) =>
       key === 'head'
         ? 'Ein Kopf, der in eine Senkung geht, braucht deren Tiefe. Schreiben Sie auch `recess`.'

@@ -66,6 +66,7 @@ export const service = {
     required: () => 'muss dastehen',
     withMore: ({ noun: of }) => `${noun(of).a} mit mehr Angaben`,
     nextItem: () => 'noch ein Eintrag dieser Liste',
+    panel: () => 'eine Platte',
     anew: ({ noun: of }) => `neu: ${noun(of).bare}`,
     bare: () => 'die Kante bleibt unbekantet',
     unhung: () => 'keine Bohrungen für Bänder',

@@ -159,6 +159,7 @@ export const text = {
   },
   'value-unused-in-shop': {
     nothing: ({ key }) => `\`${key}\` bewirkt noch nichts: Jede Rüstung hat eine Tiefe, was der Revolver auch fasst.`,
+    nothingYet: () => 'Das bewirkt noch nichts: Jede Rüstung hat eine Tiefe, was der Revolver auch fasst.',
     notShared: ({ key }) =>
       `\`${key}\` bewirkt hier nichts: Es zählt nur mit \`share-places: yes\`. Schreiben Sie auch das, oder entfernen Sie \`${key}\`.`,
     share: () => 'Stellen mit `share-places: yes` teilen',

@@ -1,9 +1,10 @@
 import type { BoresTold } from '../../fittings/fitting.js';
 import type { BorePurpose } from '../../fittings/names.js';
+import { kilograms } from '../../loads/messages.js';
 import type { Micrometres } from '../../length/units.js';
-import { counted, listed } from '../../words/english.js';
+import { counted, listed, runsOfNumbers } from '../../words/english.js';
 import { quoted as inEnglishQuotes } from '../../words/english.js';
-import type { JointPanels, SideName } from '../../words/names.js';
+import type { JointPanels, MixedEnd, SideName } from '../../words/names.js';
 import type { Show } from '../../words/show.js';
 
 /** Ein Text des Besitzers in Anführungszeichen. */
@@ -14,6 +15,11 @@ export const oder = (words: readonly string[]): string =>
 /** Das erste für eines, das zweite für jede andere Zahl. */
 export const zahl = (count: number, one: string, several: string): string => (count === 1 ? one : several);
 export const anzahl = (count: number, one: string, several: string): string => counted(count, one, several);
+/** '1, 6 und 10 bis 15'. */
+export const runs = (numbers: readonly number[]): string => runsOfNumbers(numbers, 'bis', 'und');
+/** Mit dem Komma der Sprache. */
+export const komma = (figure: string): string => figure.replace('.', ',');
+export const kg = (weight: number): string => komma(kilograms(weight));
 export const lengths = (places: readonly Micrometres[], show: Show): string => und(places.map(show.length));
 
 /** '7 min 30 s'. */
@@ -46,7 +52,7 @@ export const theBores = ({ purpose, count, panels }: BoresTold): string =>
   `Die ${count === 1 ? BORES[purpose][0] : `${count} ${BORES[purpose][1]}`} in ${und(panels)}`;
 
 /** 'von der Vorderkante'. */
-export const FROM: Readonly<Record<SideName, string>> = {
+export const FROM: Readonly<Record<SideName | MixedEnd, string>> = {
   'front edge': 'von der Vorderkante',
   'back edge': 'von der Hinterkante',
   'hinge edge': 'von der Bandkante',
@@ -59,9 +65,10 @@ export const FROM: Readonly<Record<SideName, string>> = {
   'top end': 'vom oberen Ende',
   'left end': 'vom linken Ende',
   'right end': 'vom rechten Ende',
+  'bottom or left end': 'vom unteren oder linken Ende',
 };
 /** 'die Vorderkante'. */
-export const SIDES: Readonly<Record<SideName, string>> = {
+export const SIDES: Readonly<Record<SideName | MixedEnd, string>> = {
   'front edge': 'die Vorderkante',
   'back edge': 'die Hinterkante',
   'hinge edge': 'die Bandkante',
@@ -74,10 +81,15 @@ export const SIDES: Readonly<Record<SideName, string>> = {
   'top end': 'das obere Ende',
   'left end': 'das linke Ende',
   'right end': 'das rechte Ende',
+  'bottom or left end': 'das untere oder linke Ende',
 };
 /** 'Vorderkante', auch für Namen, die schon deutsch sind. */
 export const bare = (side: string): string =>
-  side in SIDES ? SIDES[side as SideName].replace(/^die /, '').replace(/^das (\w+)e Ende$/, '$1es Ende') : side;
+  side in SIDES
+    ? SIDES[side as SideName]
+        .replace(/^die /, '')
+        .replace(/^das (.*) Ende$/, (_, which: string) => `${which.replace(/e\b/g, 'es')} Ende`)
+    : side;
 /** Mit Artikel: 'die Vorderkante'; was schon deutsch ist, ist eine Fläche. */
 export const die = (side: string): string => (side in SIDES ? SIDES[side as SideName] : `die ${side}`);
 /** 'von der Vorderkante'. */

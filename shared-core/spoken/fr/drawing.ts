@@ -1,7 +1,7 @@
 import { inOneNotation } from '../../length/show.js';
 import type { Show } from '../../words/show.js';
 import type { LabelTranslations, Translations } from '../tables.js';
-import { bare, compte, et, from, le, nombre } from './words.js';
+import { bare, compte, et, from, le, nombre, runs } from './words.js';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -29,13 +29,14 @@ export const drawing = {
   },
   'bore-map': {
     title: ({ carcass, panel }) => `${carcass}, ${panel}`,
-    fromEdge: ({ edge }, { unit }) => `Depuis ${le(edge)}, ${unit}`,
+    fromEdge: ({ edges }, { unit }) => `Depuis ${edges.map(le).join(' / ')}, ${unit}`,
     fromEnd: ({ end }, { unit }) => `Depuis ${le(end)}, ${unit}`,
     fromEndOrOutside: ({ end }, { unit }) => `Depuis ${le(end)} ou l’extérieur, ${unit}`,
     diameter: (_, { unit }) => `Ø en ${unit}`,
     depth: (_, { unit }) => `Profondeur, ${unit}`,
     run: ({ first, last, by }) => `${first} à ${last} tous les ${by}`,
     banded: ({ bands }) => bands.map(({ band, edges }) => `${et(edges.map(bare))} avec ${band}`).join(' ; '),
+    shelfOnHole: ({ shelf, hole, of }) => `${shelf} sur le trou ${hole} sur ${of}`,
     edge: ({ edge }) => upper(bare(edge)),
     bareEdge: ({ edge }) => `${upper(bare(edge))}, nu`,
     bandedEdge: ({ edge, band }) => `${upper(bare(edge))}, ${band}`,
@@ -191,6 +192,17 @@ export const labels = {
       'La face extérieure d’un fond de tiroir est sa face inférieure.',
     'A shelf’s outside face is its lower one.': 'La face extérieure d’une tablette est celle de dessous.',
   },
+  'hover-heads': {
+    panel: 'Panneau',
+    board: 'Panneau brut',
+    setUp: 'Réglage',
+    stops: 'Butées',
+    depth: 'Profondeur',
+    bits: 'Mèches',
+    strokes: 'Descentes',
+    lie: 'Position',
+  },
+  unnamed: { carcass: '(sans nom)' },
   'face-column': { inside: 'intérieure', outside: 'extérieure' },
   facts: {
     pieces: 'Pièces',
@@ -343,15 +355,6 @@ type Spindles =
       readonly kind: 'on-heads';
       readonly byHead: readonly { readonly head: string; readonly numbers: readonly number[] }[];
     };
-export function runs(numbers: readonly number[]): string {
-  const found: number[][] = [];
-  for (const number of [...numbers].sort((a, b) => a - b)) {
-    const last = found.at(-1);
-    if (last?.at(-1) === number - 1) last.push(number);
-    else found.push([number]);
-  }
-  return et(found.flatMap((run) => (run.length > 2 ? [`${run[0]!} à ${run.at(-1)!}`] : run.map(String))));
-}
 function spindlesTold(spindles: Spindles): string {
   switch (spindles.kind) {
     case 'one':

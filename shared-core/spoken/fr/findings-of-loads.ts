@@ -1,6 +1,5 @@
-import { kilograms } from '../../loads/messages.js';
 import type { Translations } from '../tables.js';
-import { et, quoted } from './words.js';
+import { et, kg, quoted } from './words.js';
 
 const SANS_GARANTIE =
   'C’est une estimation d’après des valeurs publiées, non une note de calcul : le mur, la fixation et la charge sont à juger par une personne compétente.';
@@ -10,12 +9,12 @@ export const findingsOfLoads = {
   loads: {
     weighs: ({ weight, load, doors }) =>
       `${[
-        `Il pèse ${kilograms(weight)}, sans la quincaillerie`,
-        ...(doors.length === 0 ? [] : [`dont ${et(doors.map((door) => `${door.name} ${kilograms(door.weight)}`))}`]),
-        ...(load === 0 ? [] : [`et ${kilograms(load)} s’y trouvent`]),
+        `Il pèse ${kg(weight)}, sans la quincaillerie`,
+        ...(doors.length === 0 ? [] : [`dont ${et(doors.map((door) => `${door.name} ${kg(door.weight)}`))}`]),
+        ...(load === 0 ? [] : [`et ${kg(load)} s’y trouvent`]),
       ].join(' ; ')}.`,
     sags: ({ panel, sag, limit, weight }, show) =>
-      `${panel} fléchit de ${show.length(sag)} sous ${kilograms(weight)}, son propre poids compris ; la limite est de ${show.length(limit)}.`,
+      `${panel} fléchit de ${show.length(sag)} sous ${kg(weight)}, son propre poids compris ; la limite est de ${show.length(limit)}.`,
     reckoned: ({ creep }) => `Le fluage est compté à ${creep} fois la première flèche. ${SANS_GARANTIE}`,
     noApproval: () => SANS_GARANTIE,
   },
@@ -28,13 +27,13 @@ export const findingsOfLoads = {
   },
   'door-too-heavy': {
     heavy: ({ doors, weight, hinges, hinge, rating, caution }, show) =>
-      `${et(doors)} ${doors.length > 1 ? 'pèsent chacune' : 'pèse'} ${kilograms(weight)} ; ${hinges} charnières ${quoted(hinge)} portent au plus ${kilograms(rating * hinges)}. Prenez un panneau plus léger, plus de charnières (\`hinges-by-weight\`) ou une charnière de plus grand \`rating\`. ${show.tell(caution)}`,
+      `${et(doors)} ${doors.length > 1 ? 'pèsent chacune' : 'pèse'} ${kg(weight)} ; ${hinges} charnières ${quoted(hinge)} portent au plus ${kg(rating * hinges)}. Prenez un panneau plus léger, plus de charnières (\`hinges-by-weight\`) ou une charnière de plus grand \`rating\`. ${show.tell(caution)}`,
     use: ({ hinge }) => `Monter les portes sur ${quoted(hinge)}`,
     lighter: ({ board }) => `Faire les portes en ${quoted(board)}`,
   },
   'hangs-too-heavy': {
     hangs: ({ weight, load, rating, caution }, show) =>
-      `Le caisson pèse ${kilograms(weight)}${load > 0 ? `, et ${kilograms(load)} s’y trouvent` : ''} ; ses ferrures portent ensemble ${kilograms(rating)} (\`bracket-rating\`). Faites-le plus petit ou en panneau plus léger, mettez-y moins, ou prenez d’autres ferrures. ${show.tell(caution)}`,
+      `Le caisson pèse ${kg(weight)}${load > 0 ? `, et ${kg(load)} s’y trouvent` : ''} ; ses ferrures portent ensemble ${kg(rating)} (\`bracket-rating\`). Faites-le plus petit ou en panneau plus léger, mettez-y moins, ou prenez d’autres ferrures. ${show.tell(caution)}`,
   },
   'tips-when-open': {
     tips: ({ doors, drawers, open, before, weight, behind, caution }, show) => {
@@ -44,14 +43,11 @@ export const findingsOfLoads = {
       const has = doors > 0 && drawers > 0 ? 'a son' : 'ont leur';
       const laid = doors > 0 && drawers > 0 ? 'portes et tiroirs' : `les ${parts}`;
       const narrower = doors > 0 ? ' ou ses portes plus étroites' : '';
-      return `Vide et ${parts} ${ouverts}, le caisson bascule en avant : ${weighing} (${kilograms(open)}) ${has} centre à ${show.length(before)} devant l’arête de basculement, le reste (${kilograms(weight)}) a le sien à ${show.length(behind)} derrière. Fixez-le au mur avant de poser ${laid}, ou faites-le plus profond${narrower}. ${show.tell(caution)}`;
+      return `Vide et ${parts} ${ouverts}, le caisson bascule en avant : ${weighing} (${kg(open)}) ${has} centre à ${show.length(before)} devant l’arête de basculement, le reste (${kg(weight)}) a le sien à ${show.length(behind)} derrière. Fixez-le au mur avant de poser ${laid}, ou faites-le plus profond${narrower}. ${show.tell(caution)}`;
     },
   },
 } satisfies Partial<Translations>;
 
 function charges({ spread, middle }: { readonly spread: number; readonly middle: number }): string {
-  return et([
-    ...(spread > 0 ? [`${kilograms(spread)} répartis`] : []),
-    ...(middle > 0 ? [`${kilograms(middle)} au milieu`] : []),
-  ]);
+  return et([...(spread > 0 ? [`${kg(spread)} répartis`] : []), ...(middle > 0 ? [`${kg(middle)} au milieu`] : [])]);
 }

@@ -164,6 +164,9 @@ export const findingsOfPanels = {
     tips: ({ shelves, deep, apart, front, rear }, show) =>
       `${et(shelves)} ${nombre(shelves.length, 'bascule', 'basculent')} : les taquets, à ${show.length(front)} et ${show.length(rear)} du chant avant, sont écartés de ${show.length(apart)}, et il faut au moins la moitié de la profondeur de ${show.length(deep)}. Déplacez la rangée arrière vers le fond (\`rear-row\`), ou faites la tablette fixe.`,
   },
+  reach: {
+    only: ({ circumstance }) => `Ne compte que ${CIRCUMSTANCES[circumstance]}.`,
+  },
   'value-unused': {
     here: ({ key, circumstance }) =>
       `\`${key}\` est sans effet ici : il ne compte que ${CIRCUMSTANCES[circumstance]}. Retirez-le, ou changez ce dont il dépend.`,
@@ -277,21 +280,21 @@ function remedy({ at, hand, reach }: Way, extension: number, show: Show): string
 
 const CIRCUMSTANCES = {
   rails: 'avec `top: rails`',
-  back: 'où le caisson a un fond',
+  back: 'là où le caisson a un fond',
   recess: 'avec un fond en rainure ou en feuillure',
   groove: 'avec un fond en rainure',
-  bays: 'où des séparations partagent le caisson en travées',
-  rows: 'où des rangées sont percées',
-  grid: 'où des rangées sont percées, des portes montées sur charnières, ou des tablettes réparties par leur nombre',
-  'own-grid': 'où des rangées ou des embases de charnières sont percées',
-  'rear-rows': 'où des rangées arrière sont percées (`rows: both`)',
-  doors: 'où des portes sont montées devant le caisson',
-  fronts: 'où des portes, des tiroirs ou des façades fixes ferment le caisson',
+  bays: 'là où des séparations partagent le caisson en travées',
+  rows: 'là où des rangées sont percées',
+  grid: 'là où des rangées sont percées, des portes montées sur charnières, ou des tablettes réparties par leur nombre',
+  'own-grid': 'là où des rangées ou des embases de charnières sont percées',
+  'rear-rows': 'là où des rangées arrière sont percées (`rows: both`)',
+  doors: 'là où des portes sont montées devant le caisson',
+  fronts: 'là où des portes, des tiroirs ou des façades fixes ferment le caisson',
   'overlay-fronts': 'avec des portes et des façades en applique',
   'front-gaps': 'avec des portes et des façades encastrées, ou deux côte à côte ou l’une sur l’autre',
-  'whole-front': 'où ni `bays` ni `fronts` ne dit ce qui est monté devant chaque travée',
-  'no-fronts': 'où `fronts` ne dit pas ce qui ferme chaque travée',
-  drawers: 'où le caisson a des tiroirs',
+  'whole-front': 'là où ni `bays` ni `fronts` ne dit ce qui est monté devant chaque travée',
+  'no-fronts': 'là où `fronts` ne dit pas ce qui ferme chaque travée',
+  drawers: 'là où le caisson a des tiroirs',
   upright: 'sur un côté ou une séparation',
   joined: 'sur un panneau assemblé à un autre',
   'deep-in-face': 'sur un panneau qui a des perçages de tourillons dans sa face',

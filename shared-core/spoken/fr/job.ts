@@ -146,10 +146,14 @@ export const job = {
     asCarcass: () => 'À défaut : comme dans le reste du caisson.',
   },
   dowel: {
+    described: (one, show) =>
+      `tourillon, Ø ${show.nominal(one.diameter)}, long de ${show.nominal(one.length)}, ${show.nominal(one.inFace)} dans la face`,
     nothingForEnd: ({ inFace, long }, show) =>
       `Un perçage profond de ${show.exact(inFace)} dans la face ne laisse rien pour le bout d’un tourillon long de ${show.exact(long)}. Écrivez un plus petit \`in-face\`.`,
   },
   cam: {
+    described: ({ camDiameter, distance, guide }, show) =>
+      `ferrure excentrique, Ø ${show.nominal(camDiameter)}, à ${show.nominal(distance)} du bout${guide === null ? '' : `, avec ${guide}`}`,
     shortBolt: ({ name, depth, least, distance, ...bores }, show) =>
       `${shallow('cam-bolt', depth, least, bores, show)}, pour déboucher dans l’excentrique de ${quoted(name)} à ${show.length(distance)} du bout. Percez plus profond, ou laissez la profondeur à la ferrure.`,
     shortCam: ({ name, depth, least, under, board, ...bores }, show) =>
@@ -158,6 +162,8 @@ export const job = {
       `${shallow('cam-stud', depth, least, bores, show)}, ce dont entre le goujon de ${quoted(name)}. Percez plus profond, ou laissez la profondeur à la ferrure.`,
   },
   screw: {
+    described: ({ length: long, clearance, pilot, head }, show) =>
+      `vis d’assemblage, longue de ${show.nominal(long)}, passage Ø ${show.nominal(clearance)}, avant-trou Ø ${show.nominal(pilot)}${head === null ? '' : `, tête Ø ${show.nominal(head.diameter)} dans un fraisage de ${show.nominal(head.recess)}`}`,
     noRecess: ({ key }) =>
       key === 'head'
         ? 'Une tête noyée dans un fraisage demande sa profondeur. Écrivez aussi `recess`.'

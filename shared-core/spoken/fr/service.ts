@@ -64,6 +64,7 @@ export const service = {
     required: () => 'doit s’y trouver',
     withMore: ({ noun: of }) => `${noun(of).a} avec plus d’indications`,
     nextItem: () => 'encore un élément de cette liste',
+    panel: () => 'un panneau',
     anew: ({ noun: of }) => `nouveau : ${noun(of).bare}`,
     bare: () => 'le chant reste nu',
     unhung: () => 'aucun perçage de charnière',

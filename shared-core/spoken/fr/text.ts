@@ -154,6 +154,7 @@ export const text = {
   'value-unused-in-shop': {
     nothing: ({ key }) =>
       `\`${key}\` est encore sans effet : chaque réglage a une profondeur, quoi que porte la tourelle.`,
+    nothingYet: () => 'Encore sans effet : chaque réglage a une profondeur, quoi que porte la tourelle.',
     notShared: ({ key }) =>
       `\`${key}\` est sans effet ici : il ne compte qu’avec \`share-places: yes\`. Écrivez cela aussi, ou retirez \`${key}\`.`,
     share: () => 'Partager les places avec `share-places: yes`',

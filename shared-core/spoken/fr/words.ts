@@ -1,8 +1,9 @@
 import type { BoresTold } from '../../fittings/fitting.js';
 import type { BorePurpose } from '../../fittings/names.js';
+import { kilograms } from '../../loads/messages.js';
 import type { Micrometres } from '../../length/units.js';
-import { counted, listed, quoted as inEnglishQuotes } from '../../words/english.js';
-import type { JointPanels, SideName } from '../../words/names.js';
+import { counted, listed, quoted as inEnglishQuotes, runsOfNumbers } from '../../words/english.js';
+import type { JointPanels, MixedEnd, SideName } from '../../words/names.js';
 import type { Show } from '../../words/show.js';
 
 /** Un texte de l’utilisateur entre guillemets. */
@@ -13,6 +14,11 @@ export const ou = (words: readonly string[]): string =>
 /** Le premier pour un seul, le second pour tout autre nombre. */
 export const nombre = (count: number, one: string, several: string): string => (count === 1 ? one : several);
 export const compte = (count: number, one: string, several = `${one}s`): string => counted(count, one, several);
+/** '1, 6 et 10 à 15'. */
+export const runs = (numbers: readonly number[]): string => runsOfNumbers(numbers, 'à', 'et');
+/** Avec la virgule de la langue. */
+export const virgule = (figure: string): string => figure.replace('.', ',');
+export const kg = (weight: number): string => virgule(kilograms(weight));
 export const lengths = (places: readonly Micrometres[], show: Show): string => et(places.map(show.length));
 
 /** '7 min 30 s'. */
@@ -46,7 +52,7 @@ export const ofBores = (purpose: BorePurpose, { count, panels }: Omit<BoresTold,
 export const theBores = ({ purpose, ...told }: BoresTold): string => ofBores(purpose, told);
 
 /** 'du chant avant'. */
-export const FROM: Readonly<Record<SideName, string>> = {
+export const FROM: Readonly<Record<SideName | MixedEnd, string>> = {
   'front edge': 'du chant avant',
   'back edge': 'du chant arrière',
   'hinge edge': 'du chant des charnières',
@@ -59,9 +65,10 @@ export const FROM: Readonly<Record<SideName, string>> = {
   'top end': 'du bout supérieur',
   'left end': 'du bout gauche',
   'right end': 'du bout droit',
+  'bottom or left end': 'du bout inférieur ou gauche',
 };
 /** 'le chant avant'. */
-export const SIDES: Readonly<Record<SideName, string>> = {
+export const SIDES: Readonly<Record<SideName | MixedEnd, string>> = {
   'front edge': 'le chant avant',
   'back edge': 'le chant arrière',
   'hinge edge': 'le chant des charnières',
@@ -74,6 +81,7 @@ export const SIDES: Readonly<Record<SideName, string>> = {
   'top end': 'le bout supérieur',
   'left end': 'le bout gauche',
   'right end': 'le bout droit',
+  'bottom or left end': 'le bout inférieur ou gauche',
 };
 /** 'chant avant', aussi pour les noms déjà français. */
 export const bare = (side: string): string =>

@@ -372,5 +372,6 @@ export const OFFERED: readonly string[] = [
   carcass('kind: base\nwidth: 900\ndividers: 1\nloose-shelves: [328]'),
   carcass('kind: base\nwidth: 600\nband: \npanels:\n  left: { \n'),
   carcass('kind: base\nwidth: 600\nfixed-shelves:\n  - 200\n  \n'),
+  carcass('kind: base\nwidth: 600\npanels:\n  \n'),
   carcass('kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }'),
 ];
