@@ -236,13 +236,15 @@ function sayNothing(): void {
   drawStep(kitchen, document, plan, { ...address, carcass: kitchen.carcasses[0]!.name }, null);
 }
 
-/** What cabinets in three dimensions say: one by itself, with doors, and many along a wall. */
+/** What cabinets in three dimensions say: one by itself, with doors, and many along a wall; and a shelf that can be moved. */
 function sayWalls(document: Parameters<typeof boxesOf>[1]): void {
   const analysis = analyse(
     'carcasses:\n  low: { kind: base, width: 600, doors: pair, loose-shelves: [516] }\n  high: { kind: wall, width: 400, count: 20 }\n',
   );
   for (const what of ['carcass', 'wall'] as const)
     boxesOf({ kind: 'job', analysis }, document, { uri: document.uri, what, position: null, carcass: 'low' }, null);
+  const params = { uri: document.uri, view: 'panel', position: null, carcass: 'low', panel: 'left' } as const;
+  drawingOf({ kind: 'job', analysis }, document, { ...params, medium: 'screen' }, null);
 }
 
 /** What the view of a shop’s machines says: of whole ones, of one whose text has an error, and of none. */
