@@ -69,12 +69,7 @@ function spanOf({ stops, heads, clamps }: Standing): number {
 
 type Drawn = Pick<ShopMachineScene, 'scale' | 'frame' | 'shapes'>;
 
-function drawAt(
-  stand: Standing,
-  reader: Reader,
-  scale: number,
-  width: number,
-): Drawn {
+function drawAt(stand: Standing, reader: Reader, scale: number, width: number): Drawn {
   const pen = new Pen(stand.machine.name, scale);
   const room = pen.paper(width - 2 * MARGIN);
   drawRanges(pen, stand, reader, room);
