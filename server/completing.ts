@@ -1,4 +1,5 @@
 import type { JobAnalysis } from '../shared-core/service.js';
+import type { Workspace } from './workspace.js';
 
 /** So long at a time a job is worked on before the next message of the client has its turn. */
 const SLICE_MS = 30;
@@ -19,4 +20,19 @@ export async function completed(analysis: JobAnalysis, goesOn: () => boolean): P
 export function completedIn(analysis: JobAnalysis, milliseconds: number): boolean {
   const start = performance.now();
   return analysis.complete(() => performance.now() - start > milliseconds);
+}
+
+/** True where the present text of a document is ready to be asked about after so many milliseconds. */
+export function preparedIn(workspace: Workspace, uri: string, milliseconds: number): boolean {
+  const start = performance.now();
+  return workspace.prepare(uri, () => performance.now() - start > milliseconds);
+}
+
+/** Prepares a document in slices, whatever its text becomes; false where `goesOn` said that nobody waits any more. */
+export async function prepared(workspace: Workspace, uri: string, goesOn: () => boolean): Promise<boolean> {
+  while (!preparedIn(workspace, uri, SLICE_MS)) {
+    await nextTurn();
+    if (!goesOn()) return false;
+  }
+  return true;
 }

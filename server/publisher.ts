@@ -1,6 +1,6 @@
 import type { Diagnostic } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { completedIn } from './completing.js';
+import { completedIn, preparedIn } from './completing.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
 import { identityOf, withoutUnfinished, type Lines } from './writing.js';
@@ -18,6 +18,8 @@ const FIRST_MS = 80;
 const SLICE_MS = 30;
 /** The slices begin when the keys have rested. */
 const REST_MS = 120;
+/** What is known of a text that takes long to prepare is told again when it has taken so many times as long. */
+const AGAIN_AFTER = 3;
 /** What the line under the cursor says comes out when the cursor leaves it, or typing has rested so long. */
 const UNFINISHED_MS = 1000;
 
@@ -94,6 +96,7 @@ export class Publisher {
 
   /** The cursor has moved: whatever it has left is finished. */
   cursorAt({ uri, line }: CursorParams): void {
+    this.#workspace.cursorAt(uri, line);
     for (const [of, { lines }] of this.#writing)
       if (of !== uri || line < lines.first || line > lines.last) this.#release(of);
   }
@@ -159,6 +162,11 @@ export class Publisher {
   }
 
   #publish(uri: string): void {
+    if (!preparedIn(this.#workspace, uri, FIRST_MS)) {
+      this.#showSoFar(uri);
+      this.#prepareOn(uri, performance.now() - FIRST_MS, AGAIN_AFTER * FIRST_MS);
+      return;
+    }
     const file = this.#workspace.file(uri);
     if (file === null) return;
     const complete = file.kind === 'shop' || completedIn(file.analysis, FIRST_MS);
@@ -166,9 +174,35 @@ export class Publisher {
     if (!complete) this.#goOn(uri, REST_MS);
   }
 
+  /**
+   * Prepares a slice more.
+   * @param since when it began
+   * @param tellAfter what is known is told when it has taken so long
+   */
+  #prepareOn(uri: string, since: number, tellAfter: number): void {
+    this.#later(uri, 0, Number.POSITIVE_INFINITY, () => {
+      if (preparedIn(this.#workspace, uri, SLICE_MS)) {
+        this.#publish(uri);
+        return;
+      }
+      const isTime = performance.now() - since > tellAfter;
+      if (isTime) this.#showSoFar(uri);
+      this.#prepareOn(uri, since, isTime ? AGAIN_AFTER * tellAfter : tellAfter);
+    });
+  }
+
+  #showSoFar(uri: string): void {
+    const file = this.#workspace.soFar(uri);
+    if (file !== null) this.#show(file, false);
+  }
+
   /** Works out a slice more; a change of the text takes the place of what is waiting here. */
   #goOn(uri: string, delay: number): void {
     this.#later(uri, delay, Number.POSITIVE_INFINITY, () => {
+      if (!preparedIn(this.#workspace, uri, SLICE_MS)) {
+        this.#goOn(uri, 0);
+        return;
+      }
       const file = this.#workspace.job(uri);
       if (file === null) return;
       if (!completedIn(file.analysis, SLICE_MS)) {

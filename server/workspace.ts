@@ -32,6 +32,9 @@ export class Workspace {
   readonly #engine: Engine;
   readonly #documents = new Map<string, TextDocument>();
 
+  /** The lines that the cursor was seen in last. */
+  readonly #cursors = new Map<string, number>();
+
   readonly #begins: (uri: string) => void;
 
   /** @param begins is told of a document before it is worked on */
@@ -54,7 +57,12 @@ export class Workspace {
 
   close(uri: string): void {
     this.#documents.delete(normalUri(uri));
+    this.#cursors.delete(normalUri(uri));
     this.#engine.forget(uri);
+  }
+
+  cursorAt(uri: string, line: number): void {
+    this.#cursors.set(normalUri(uri), line);
   }
 
   /** Open documents in the order in which they were opened. */
@@ -88,6 +96,31 @@ export class Workspace {
   job(uri: string): OpenJob | null {
     const file = this.file(uri);
     return file?.kind === 'job' ? file : null;
+  }
+
+  /**
+   * Works on the present text of a document, around its cursor first, until `file` has little left to do (true) or `enough`
+   * says so. At least one carcass is done.
+   */
+  prepare(uri: string, enough: () => boolean): boolean {
+    const document = this.document(uri);
+    if (document === undefined || kindOf(document) !== 'job') return true;
+    this.#begins(document.uri);
+    const near = document.offsetAt({ line: this.#cursors.get(normalUri(uri)) ?? 0, character: 0 });
+    return this.#engine.prepare(document.uri, document.getText(), near, enough);
+  }
+
+  /** The document, with all that is known of it or, where that would take long, with the carcass at a line. */
+  near(uri: string, line: number): OpenFile | null {
+    this.cursorAt(uri, line);
+    return this.prepare(uri, () => true) ? this.file(uri) : this.soFar(uri);
+  }
+
+  /** What is known of a job that is being prepared, to be told meanwhile. */
+  soFar(uri: string): OpenJob | null {
+    const document = this.document(uri);
+    if (document === undefined || kindOf(document) !== 'job') return null;
+    return { kind: 'job', document, analysis: this.#engine.soFar(document.uri, document.getText()) };
   }
 
   #readShop(jobUri: string, reference: string): ShopReading {

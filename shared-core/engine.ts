@@ -3,12 +3,13 @@ import { cutJob } from './document/cut.js';
 import { Derived } from './derived/derived.js';
 import type { Basis } from './engine/basis.js';
 import { basisOf } from './engine/basis.js';
-import { renamed, unnamed } from './engine/alike.js';
 import { analyseCarcass } from './engine/carcass.js';
 import type { ShopAnalysis, UsedShop } from './engine/analysis.js';
 import type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
 import { JobAnalysis } from './engine/analysis.js';
+import { meanwhile } from './engine/meanwhile.js';
 import type { EngineHost } from './engine/host.js';
+import { WorkedOut } from './engine/worked-out.js';
 import { NO_WISHES, type Wishes } from './engine/wishes.js';
 import { Planning } from './engine/planning.js';
 import { brokenShop, duplicates, missingShop, noShop, unusedDefaults } from './engine/job-findings.js';
@@ -32,10 +33,18 @@ interface JobState {
   readonly basis: Basis;
   /** How the shop was found, as text, to tell whether it is found otherwise now. */
   readonly shopWords: string;
-  /** By the text of the carcass; valid for this basis and this shop only. */
-  readonly carcasses: ReadonlyMap<string, CarcassAnalysis>;
-  /** The same by what they say without their names. */
-  readonly alike: ReadonlyMap<string, CarcassAnalysis>;
+  readonly worked: WorkedOut;
+}
+
+/** A text cut apart, with what its carcasses take from the rest of it. */
+interface Opened {
+  readonly text: string;
+  readonly parts: JobParts;
+  readonly head: ReadHead;
+  readonly basis: Basis;
+  readonly shop: FoundShop;
+  /** Those of its carcasses that are known. */
+  readonly worked: WorkedOut;
 }
 
 /** A shop text that was read, and the job-level view of how it was found. */
@@ -56,6 +65,8 @@ export class Engine {
   wishes: Wishes = NO_WISHES;
 
   readonly #jobs = new Map<string, JobState>();
+  /** Texts that are worked out in slices and were not analysed yet. */
+  readonly #preparing = new Map<string, Opened>();
   /** By text: several jobs share a shop, and a job asks again at every key. */
   readonly #shops = new Map<string, ReadShop>();
 
@@ -70,40 +81,102 @@ export class Engine {
   /** Analyses a text of the job file at `uri`. */
   analyse(uri: string, text: string): JobAnalysis {
     const before = this.#jobs.get(uri);
-    const parts = before?.analysis.text === text ? before.analysis.parts : cutJob(text);
-    const head = before !== undefined && sameHead(before.analysis.parts, parts) ? before.head : readHead(parts);
-    const { used, findings: shopSays } = this.#shopFor(uri, head);
-    const sameShop = used.shop === before?.analysis.shop;
-    const shopWords = JSON.stringify([used.uri, shopSays]);
+    const opened = this.#open(uri, text);
+    const { parts, head, basis, shop, worked } = opened;
+    const shopWords = JSON.stringify([shop.used.uri, shop.findings]);
+    const sameShop = shop.used.shop === before?.analysis.shop && before.shopWords === shopWords;
     const sameWishes = before?.analysis.wishes === this.wishes;
-    if (sameShop && sameWishes && before.analysis.text === text && before.shopWords === shopWords) {
-      return before.analysis;
-    }
+    if (sameShop && sameWishes && before.analysis.text === text) return before.analysis;
 
-    const basis = head === before?.head ? before.basis : basisOf(head);
-    // All of an uncut text bears on each of its carcasses.
-    const sameText = parts.whole === null || before?.analysis.text === text;
-    const holds = sameShop && sameText && basis.key === before.basis.key;
-    const kept = new Map<string, CarcassAnalysis>();
-    const alike = new Map(holds ? before.alike : []);
-    const carcasses = parts.carcasses.map((part) => {
-      const key = part.whole === null ? part.text : String(part.whole.index);
-      const known = kept.get(key) ?? (holds ? before.carcasses.get(key) : undefined);
-      const carcass = known ?? this.#likeAnother(part, alike, () => this.#compute(part, basis, used));
-      kept.set(key, carcass);
-      return carcass;
-    });
-    const findings: FileFinding[] = [
-      ...head.findings.map((finding) => ({ finding, carcass: null })),
-      ...shopSays,
-      ...duplicates(carcasses),
-      ...unusedDefaults(head.conditional, carcasses),
-    ];
-    const remembered = remember(before?.analysis, carcasses, findings);
-    const planning = before?.analysis.planning.isOf(carcasses, used.shop)
+    const carcasses = parts.carcasses.map((part) => worked.of(part));
+    worked.keepOnly(parts.carcasses);
+    const findings = [...saysOfItself(opened, carcasses), ...unusedDefaults(head.conditional, carcasses)];
+    const planning = before?.analysis.planning.isOf(carcasses, shop.used.shop)
       ? before.analysis.planning
-      : new Planning(carcasses, used.shop, this.#derived);
-    const analysis = new JobAnalysis(
+      : new Planning(carcasses, shop.used.shop, this.#derived);
+    const analysis = this.#analysisOf(uri, opened, carcasses, findings, planning);
+    this.#jobs.set(uri, { analysis, head, basis, shopWords, worked });
+    this.#preparing.delete(uri);
+    return analysis;
+  }
+
+  /**
+   * Works out carcasses of a text, so that `analyse` has little left to do: it does all at once, and this can be done in slices.
+   * @param near an offset that the reader looks at: the carcasses around it come first
+   * @param enough asked after each carcass that was worked out
+   * @returns true where nothing is left
+   */
+  prepare(uri: string, text: string, near: number, enough: () => boolean): boolean {
+    const opened = this.#open(uri, text);
+    const { parts, worked } = opened;
+    const left = parts.carcasses.filter((part) => worked.known(part) === undefined);
+    // A text that could not be cut is read at once.
+    if (left.length === 0 || parts.whole !== null) return true;
+    this.#preparing.set(uri, opened);
+    const from = ({ start, end }: CarcassPart): number => Math.max(start - near, near - end, 0);
+    for (const [done, part] of left.sort((a, b) => from(a) - from(b)).entries()) {
+      worked.of(part);
+      if (done < left.length - 1 && enough()) return false;
+    }
+    return true;
+  }
+
+  /**
+   * What is known of a text that is being prepared. Of a carcass that is not worked out yet, it has what the last text with that
+   * carcass said of it by itself, or nothing. It is for findings that are told meanwhile, and is not kept.
+   */
+  soFar(uri: string, text: string): JobAnalysis {
+    const opened = this.#open(uri, text);
+    const before = this.#jobs.get(uri)?.worked;
+    const carcasses = opened.parts.carcasses.map(
+      (part) => opened.worked.known(part) ?? meanwhile(part, before?.known(part)),
+    );
+    // Set-ups of a part of the job would have other stops than those of the whole.
+    const planning = new Planning([], opened.shop.used.shop, this.#derived);
+    return this.#analysisOf(uri, opened, carcasses, saysOfItself(opened, carcasses), planning);
+  }
+
+  /** Analyses a text of the shop file at `uri`. */
+  analyseShop(uri: string, text: string): ShopAnalysis {
+    const read = this.#read(text);
+    return { uri, text, ...read, reader: readerOf(read.shop.unit, this.wishes.lengths), wishes: this.wishes };
+  }
+
+  /** Drops all that is kept of a job. */
+  forget(uri: string): void {
+    this.#jobs.delete(uri);
+    this.#preparing.delete(uri);
+  }
+
+  #open(uri: string, text: string): Opened {
+    const before = this.#jobs.get(uri);
+    const last = this.#preparing.get(uri) ?? before;
+    const lastParts = this.#preparing.get(uri)?.parts ?? before?.analysis.parts;
+    const lastText = this.#preparing.get(uri)?.text ?? before?.analysis.text;
+    const parts = lastParts !== undefined && lastText === text ? lastParts : cutJob(text);
+    const head =
+      last !== undefined && lastParts !== undefined && sameHead(lastParts, parts) ? last.head : readHead(parts);
+    const shop = this.#shopFor(uri, head);
+    const basis = head === last?.head ? last.basis : basisOf(head);
+    const ground = { basisKey: basis.key, shop: shop.used.shop, uncut: parts.whole === null ? null : text };
+    const worked =
+      [last?.worked, before?.worked].find((one) => one?.isOn(ground) === true) ??
+      new WorkedOut(ground, (part) => {
+        this.computed += 1;
+        return analyseCarcass(part, basis, shop.used.shop, this.#derived);
+      });
+    return { text, parts, head, basis, shop, worked };
+  }
+
+  #analysisOf(
+    uri: string,
+    { text, parts, head, basis, shop: { used } }: Opened,
+    carcasses: readonly CarcassAnalysis[],
+    findings: readonly FileFinding[],
+    planning: Planning,
+  ): JobAnalysis {
+    const remembered = remember(this.#jobs.get(uri)?.analysis, carcasses, findings);
+    return new JobAnalysis(
       uri,
       text,
       parts,
@@ -117,38 +190,6 @@ export class Engine {
       this.#derived,
       this.wishes,
     );
-    this.#jobs.set(uri, { analysis, head, basis, shopWords, carcasses: kept, alike: newest(alike, kept.size) });
-    return analysis;
-  }
-
-  /** Analyses a text of the shop file at `uri`. */
-  analyseShop(uri: string, text: string): ShopAnalysis {
-    const read = this.#read(text);
-    return { uri, text, ...read, reader: readerOf(read.shop.unit, this.wishes.lengths), wishes: this.wishes };
-  }
-
-  /** Drops all that is kept of a job. */
-  forget(uri: string): void {
-    this.#jobs.delete(uri);
-  }
-
-  #compute(part: CarcassPart, basis: Basis, used: UsedShop): CarcassAnalysis {
-    this.computed += 1;
-    return analyseCarcass(part, basis, used.shop, this.#derived);
-  }
-
-  /** As one of those known by what they say without their names; else worked out, and known from then on. */
-  #likeAnother(
-    part: CarcassPart,
-    alike: Map<string, CarcassAnalysis>,
-    workOut: () => CarcassAnalysis,
-  ): CarcassAnalysis {
-    const own = unnamed(part);
-    if (own === null) return workOut();
-    const other = alike.get(own.likeness);
-    const carcass = (other && renamed(other, own.name)) ?? workOut();
-    if (other === undefined) alike.set(own.likeness, carcass);
-    return carcass;
   }
 
   #shopFor(jobUri: string, head: ReadHead): FoundShop {
@@ -176,12 +217,9 @@ export class Engine {
 
 const SHOPS_KEPT = 16;
 
-/** Of so many carcasses that are in the text no more, what they said is kept: one types, and takes it back. */
-const GONE_KEPT = 32;
-
-/** The newest of what is known, with room for `count` that are still there. */
-function newest<V>(all: ReadonlyMap<string, V>, count: number): ReadonlyMap<string, V> {
-  return all.size <= count + GONE_KEPT ? all : new Map([...all].slice(-count));
+/** What a text says as a whole: its head, its shop, its carcasses' names. */
+function saysOfItself({ head, shop }: Opened, carcasses: readonly CarcassAnalysis[]): readonly FileFinding[] {
+  return [...head.findings.map((finding) => ({ finding, carcass: null })), ...shop.findings, ...duplicates(carcasses)];
 }
 
 /** The built-in shop in the place of one that cannot be had. */

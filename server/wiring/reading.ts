@@ -15,10 +15,17 @@ const NO_TOKENS: SemanticTokens = { data: [] };
 export function answerReaders(session: Session): void {
   const { connection, answer, client, lastLenses, lastPlans, tokens, orders } = session;
   connection.onHover(({ textDocument, position }, token) =>
-    answer('hover', textDocument.uri, token, null, async (file) => {
-      await waitForLetters(file, orders);
-      return hover(file, position, session.abilities);
-    }),
+    answer(
+      'hover',
+      textDocument.uri,
+      token,
+      null,
+      async (file) => {
+        await waitForLetters(file, orders);
+        return hover(file, position, session.abilities);
+      },
+      position,
+    ),
   );
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer('symbols', textDocument.uri, token, null, (file) => symbols(file)),

@@ -12,10 +12,17 @@ const TEMPLATE = 'borewright/template';
 export function answerWriters(session: Session): void {
   const { connection, answer, files } = session;
   connection.onCompletion(({ textDocument, position }, token) =>
-    answer('completion', textDocument.uri, token, null, (file) => completion(file, position, files, session.abilities)),
+    answer(
+      'completion',
+      textDocument.uri,
+      token,
+      null,
+      (file) => completion(file, position, files, session.abilities),
+      position,
+    ),
   );
   connection.onSignatureHelp(({ textDocument, position }, token) =>
-    answer('signature help', textDocument.uri, token, null, (file) => signatureHelp(file, position)),
+    answer('signature help', textDocument.uri, token, null, (file) => signatureHelp(file, position), position),
   );
   connection.onDocumentFormatting(({ textDocument }, token) =>
     answer('formatting', textDocument.uri, token, [], formatting),

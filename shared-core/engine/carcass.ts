@@ -123,7 +123,7 @@ function error(rule: string, place: Finding['place'], message: Message): Finding
 }
 
 /** The name of a carcass whose text cannot be read as a whole. */
-function nameIn(text: string): string {
+export function nameIn(text: string): string {
   const [, double, single, plain] =
     /^\s*(?:"([^"\n]*)"|'([^'\n]*)'|([^\s:#'"][^:#\n]*?))\s*(?::|\n|$)/.exec(text) ?? [];
   return double ?? single ?? plain ?? '';

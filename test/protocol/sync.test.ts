@@ -117,3 +117,25 @@ test('a request about a text that has moved on, or that is cancelled, is refused
   expect(outcome === -32801 || typeof outcome === 'string').toBe(true);
   await client.findings(uri);
 });
+
+test('a long job is told of before all of it is worked out, and questions are answered meanwhile', async () => {
+  const carcasses = Array.from(
+    { length: 250 },
+    (_, i) => `  box-${i}:\n    kind: tall\n    width: ${i === 3 ? 5 : 400 + i}\n    fixed-shelves: [${500 + i}]\n`,
+  );
+  const text = `shop: shed.shop.yaml\ncarcasses:\n${carcasses.join('')}`;
+  const uri = folder.uri('long.carcass.yaml');
+  await client.opened(uri, text);
+  await client.until(() => client.changed.some((one) => one.uri === uri), 'the first findings');
+  const lines = (): readonly number[] => client.diagnostics.get(uri)!.diagnostics.map(({ range }) => range.start.line);
+  expect(client.changed.filter((one) => one.uri === uri).map(({ complete }) => complete)).toEqual([false]);
+  expect(lines()).toEqual([16]);
+  // Another document, and this one.
+  const short = await client.open(folder.uri('short.carcass.yaml'), 'carcasses:\n  a: { kind: base, width: 5 }\n');
+  expect(short).not.toEqual([]);
+  expect(client.changed.some((one) => one.uri === uri && one.complete)).toBe(false);
+  expect(await client.hover(uri, client.at(uri, 'width: 401'))).toContain('width');
+  expect(client.changed.some((one) => one.uri === uri && one.complete)).toBe(false);
+  await client.close(folder.uri('short.carcass.yaml'));
+  await client.close(uri);
+});

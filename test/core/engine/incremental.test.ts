@@ -86,32 +86,102 @@ function applied(text: string, { at, length, text: piece }: Edit): string {
   return `${text.slice(0, start)}${piece}${text.slice(start + length)}`;
 }
 
-const shops: EngineHost = {
+/** Edits, and after how many carcasses each is left before the next comes; null where it is analysed at once. */
+const runs = fc.array(
+  fc.tuple(
+    edits.map(([edit]) => edit!),
+    fc.oneof(fc.constant(null), fc.nat(6)),
+    fc.nat(5000),
+  ),
+  {
+    minLength: 1,
+    maxLength: 6,
+  },
+);
+
+const SHOP = demo('shed.shop.yaml');
+const shopOf = (text: () => string): EngineHost => ({
   readShop: (_, reference) =>
     reference === 'shed.shop.yaml'
-      ? { ok: true, uri: 'file:///jobs/shed.shop.yaml', text: demo('shed.shop.yaml') }
+      ? { ok: true, uri: 'file:///jobs/shed.shop.yaml', text: text() }
       : { ok: false, message: asMessage('There is no such file.') },
-};
+});
+const shops = shopOf(() => SHOP);
+/** The shop as it is, and with figures that bear on some of what is worked out. */
+const SHOPS = [
+  SHOP,
+  SHOP.replace(/setback: \d+/, 'setback: 41'),
+  SHOP.replace(/machine: \d+/, 'machine: 951'),
+  SHOP.replace(/stop: [\d.]+/, 'stop: 0.7'),
+];
+
+/** Works on a text until so many carcasses are done, and leaves it there. */
+function interrupted(engine: Engine, text: string, near: number, after: number): boolean {
+  let done = 0;
+  return engine.prepare(URI, text, near, () => (done += 1) > after);
+}
 
 // A text full of faults takes longest: each of its repairs is tried.
 const RUNS = { 'kitchen.carcass.yaml': 20, 'studio.carcass.yaml': 30, 'every-finding.carcass.yaml': 4 };
 
 for (const [file, numRuns] of Object.entries(RUNS)) {
-  test(`after any edits of ${file} the result is that of a cold analysis`, () => {
+  test(`after any edits of ${file}, left in the middle or not, the result is that of a cold analysis`, () => {
     const text = demo(file);
     fc.assert(
-      fc.property(edits, (run) => {
-        const warm = new Engine(shops);
+      fc.property(runs, fc.array(fc.nat(SHOPS.length - 1), { minLength: 6, maxLength: 6 }), (run, chosen) => {
+        let shop = SHOP;
+        const warm = new Engine(shopOf(() => shop));
         let now = text;
         warm.analyse(URI, now);
-        for (const edit of run) {
+        for (const [index, [edit, after, near]] of run.entries()) {
           now = applied(now, edit);
-          warm.analyse(URI, now);
+          shop = SHOPS[chosen[index]!]!;
+          if (after === null) warm.analyse(URI, now);
+          else interrupted(warm, now, near, after);
         }
         // The last text again, after a detour, comes from memory in part.
-        expect(seen(warm.analyse(URI, now))).toEqual(seen(new Engine(shops).analyse(URI, now)));
+        const cold = new Engine(shopOf(() => shop)).analyse(URI, now);
+        expect(seen(warm.analyse(URI, now))).toEqual(seen(cold));
       }),
       { numRuns },
     );
   });
 }
+
+test('the shops differ', () => {
+  expect(new Set(SHOPS).size).toBe(SHOPS.length);
+});
+
+test('what is prepared is worked out around the reader first, once, and told before all is known', () => {
+  const carcasses = Array.from(
+    { length: 20 },
+    (_, i) => `  box-${i}:\n    kind: base\n    width: ${i === 12 ? 5 : 400 + i}\n`,
+  );
+  const text = `shop: shed.shop.yaml\ncarcasses:\n${carcasses.join('')}`;
+  const engine = new Engine(shops);
+  expect(interrupted(engine, text, text.indexOf('box-12'), 2)).toBe(false);
+  expect(engine.computed).toBe(3);
+  const soFar = engine.soFar(URI, text);
+  expect(soFar.carcasses.flatMap(({ carcass, name }) => (carcass === null ? [] : [name]))).toEqual([
+    'box-11',
+    'box-13',
+  ]);
+  expect(soFar.carcasses).toHaveLength(20);
+  expect(soFar.known().map(({ carcass }) => carcass)).toEqual([12]);
+  expect(interrupted(engine, text, 0, Infinity)).toBe(true);
+  expect(seen(engine.analyse(URI, text))).toEqual(seen(new Engine(shops).analyse(URI, text)));
+  expect(engine.computed).toBe(20);
+});
+
+test('while another shop is followed, what was found in the text itself stays', () => {
+  const text =
+    'shop: shed.shop.yaml\ncarcasses:\n  one: { kind: base, width: 5 }\n  two: { kind: base, width: 600 }\n  three: { kind: wall, width: 4 }\n';
+  let shop = SHOP;
+  const engine = new Engine(shopOf(() => shop));
+  const before = engine.analyse(URI, text).known();
+  expect(before).toHaveLength(2);
+  shop = SHOPS[1]!;
+  expect(interrupted(engine, text, 0, 0)).toBe(false);
+  expect(engine.soFar(URI, text).known()).toEqual(before);
+  expect(seen(engine.analyse(URI, text))).toEqual(seen(new Engine(shopOf(() => shop)).analyse(URI, text)));
+});
