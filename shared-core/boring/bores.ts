@@ -2,10 +2,12 @@ import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Shop } from '../shop/model.js';
 import { hangDoors } from '../hung/hang.js';
+import { placePulls } from '../hung/pulls.js';
 import { runDrawers } from '../hung/slides.js';
 import { boreJoints } from './construction.js';
 import { boreFrontScrews } from './front-screws.js';
 import { boreHinges } from './hinges.js';
+import { borePulls } from './pulls.js';
 import { boreSlides } from './slides.js';
 import type { Bore, BoreMap, Surface } from './model.js';
 import { layRows, rowBores } from './rows.js';
@@ -22,7 +24,13 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
   const holes = rows.flatMap(rowBores);
   const running = runDrawers(carcass);
   const hung = hangDoors(spec, carcass, shop, running);
-  const hanging = [...boreHinges(hung, holes), ...boreSlides(running, holes), ...boreFrontScrews(running, shop)];
+  const pulls = placePulls(spec, carcass, shop, running);
+  const hanging = [
+    ...boreHinges(hung, holes),
+    ...boreSlides(running, holes),
+    ...boreFrontScrews(running, shop),
+    ...borePulls(pulls),
+  ];
   const order = new Map(carcass.panels.map((panel, index) => [panel.key, index]));
   const byPlace = (a: Bore, b: Bore): number =>
     order.get(a.panel)! - order.get(b.panel)! ||
@@ -31,5 +39,5 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
   const bores = [...joints.bores, ...holes, ...hanging].sort(byPlace);
-  return { rows, bores, hung, running, unused: joints.unused };
+  return { rows, bores, hung, running, pulls, unused: joints.unused };
 }

@@ -1,6 +1,6 @@
 import type { Located, Path, Place } from '../document/place.js';
 import type { BorePurpose } from '../fittings/names.js';
-import type { HungDoor, RunningDrawer } from '../hung/model.js';
+import type { FrontPull, HungDoor, RunningDrawer } from '../hung/model.js';
 import type { Micrometres } from '../length/units.js';
 
 export type Surface = 'inside' | 'outside' | 'reference-end' | 'far-end';
@@ -21,7 +21,7 @@ export interface Bore {
   /** True where it comes out on the other side; its depth is then the thickness of the panel. */
   readonly through: boolean;
   readonly purpose: BorePurpose;
-  /** Id of the joint, the row or the hinge, or key of the drawer. */
+  /** Id of the joint, the row, the hinge or the pull, or key of the drawer. */
   readonly group: string;
   /** Name of the fitting it is bored for; null for rows. */
   readonly fitting: string | null;
@@ -57,6 +57,8 @@ export interface BoreMap {
   readonly hung: readonly HungDoor[];
   /** The drawers on their slides. */
   readonly running: readonly RunningDrawer[];
+  /** The pulls on their fronts. */
+  readonly pulls: readonly FrontPull[];
   /** Places that the job lists under `dowels` or `end-dowels` and that no joint of the panel reaches, so that nothing is bored there. */
   readonly unused: readonly UnusedPlace[];
 }

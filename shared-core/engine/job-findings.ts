@@ -30,7 +30,7 @@ export function unusedDefaults(
   );
   if (made.length === 0 || made.length < carcasses.length) return [];
   return conditional.flatMap(({ path, place, circumstance }) => {
-    if (made.some((one) => holds(circumstance, one, null))) return [];
+    if (made.some((one) => holds(circumstance, one, null, path))) return [];
     const key = String(path.at(-1));
     const one = ofJob('value-unused', 'warning', place, valueUnusedMessages.inDefaults({ key, circumstance }));
     const change = { kind: 'remove', part: place.part, path: ['defaults', ...path] } as const;
@@ -87,7 +87,7 @@ export function brokenShop(
 
 function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
   if (unread === undefined) return [];
-  const plain = (sort: 'board' | 'band' | 'hinge' | 'slide', names: Iterable<string>): readonly UnreadName[] =>
+  const plain = (sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull', names: Iterable<string>): readonly UnreadName[] =>
     [...names].map((name) => ({ sort, name }));
   return [
     ...plain('board', unread.boards),
@@ -95,6 +95,7 @@ function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
     ...[...unread.fittings].map(([name, kind]): UnreadName => ({ sort: 'fitting', kind, name })),
     ...plain('hinge', unread.hinges),
     ...plain('slide', unread.slides),
+    ...plain('pull', unread.pulls),
     ...[...unread.machines].map(([name, kind]): UnreadName => ({ sort: 'machine', kind, name })),
   ];
 }

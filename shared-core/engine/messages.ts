@@ -7,7 +7,7 @@ import { messages, type Words } from '../words/message.js';
 
 /** Something of a shop file that could not be read. */
 export type UnreadName =
-  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide'; readonly name: string }
+  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull'; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: FittingKind; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: MachineKind; readonly name: string };
 
@@ -47,6 +47,7 @@ function named(unread: UnreadName): string {
     case 'band':
     case 'hinge':
     case 'slide':
+    case 'pull':
       return `the ${unread.sort} ${quoted(unread.name)}`;
     case 'fitting':
       return `the ${kindOf(unread).item.noun} ${quoted(unread.name)}`;

@@ -2,16 +2,21 @@ import { isFace } from '../boring/surface.js';
 import { isRow, purposeOf } from '../fittings/purposes.js';
 import type { Path } from '../document/place.js';
 import { reachAt, type Circumstance } from '../job/reach.js';
-import { means } from '../job/panel-key.js';
-import { doorKeys, hasFronts, keysOfKind, stacksAsked } from '../carcass/fronts/asked.js';
+import { means, wholeOf } from '../job/panel-key.js';
+import { chosen } from '../carcass/choices.js';
+import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked } from '../carcass/fronts/asked.js';
+import { mayHavePull } from '../carcass/fronts/pull.js';
+import type { Panel } from '../carcass/model.js';
 import { roleOf } from '../carcass/roles.js';
 import type { CarcassContext } from './rule.js';
 
 /** What of a carcass a circumstance is read off. */
 export type Made = Pick<CarcassContext, 'spec' | 'carcass' | 'boring'>;
 
+type Test = (made: Made, isMeant: (panel: string) => boolean, path: Path) => boolean;
+
 /** `isMeant`: the panels that the value is written for. A circumstance without its test does not compile. */
-const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string) => boolean) => boolean>> = {
+const HOLDS: Readonly<Record<Circumstance, Test>> = {
   rails: ({ spec }) => spec.top.value === 'rails',
   back: ({ spec }) => spec.back.how.value !== 'none',
   recess: ({ spec }) => spec.back.how.value === 'grooved' || spec.back.how.value === 'rebated',
@@ -33,6 +38,24 @@ const HOLDS: Readonly<Record<Circumstance, (made: Made, isMeant: (panel: string)
   'whole-front': ({ spec }) => spec.doors.bays === null && spec.fronts === null,
   'no-fronts': ({ spec }) => spec.fronts === null,
   drawers: ({ spec }) => keysOfKind(spec, 'drawer').length > 0,
+  'pulled-here': (made) =>
+    withoutOwnPull(made).some(
+      ({ role }) => role === 'door' || (role === 'drawer-front' && made.spec.pulls.onDrawers === null),
+    ),
+  'pulled-drawers': (made) => withoutOwnPull(made).some(({ role }) => role === 'drawer-front'),
+  'front-place': (made, _, path) => takesPull(made, path),
+  'door-pulls': ({ boring }) => boring.pulls.some(({ front }) => front.role === 'door'),
+  'long-door-pulls': ({ boring }) => boring.pulls.some(({ front, pull }) => front.role === 'door' && pull.spacing > 0),
+  'pulls-by-end': ({ boring }) => boring.pulls.some(({ byEnd }) => byEnd),
+  'drawer-pulls': ({ boring }) => boring.pulls.some(({ front }) => front.role !== 'door'),
+  'own-pull': ({ carcass }, isMeant) => carcass.panels.some((panel) => mayHavePull(panel) && isMeant(panel.key)),
+  'own-door-pull': ({ boring }, isMeant) =>
+    boring.pulls.some(({ front }) => front.role === 'door' && isMeant(front.key)),
+  'own-long-pull': ({ boring }, isMeant) =>
+    boring.pulls.some(({ front, pull }) => pull.spacing > 0 && isMeant(front.key)),
+  'own-pull-by-end': ({ boring }, isMeant) => boring.pulls.some(({ front, byEnd }) => byEnd && isMeant(front.key)),
+  'own-lying-pull': ({ boring }, isMeant) =>
+    boring.pulls.some(({ front }) => front.role !== 'door' && isMeant(front.key)),
   upright: ({ carcass }, isMeant) =>
     carcass.panels.some((panel) => isMeant(panel.key) && roleOf(panel).rows !== 'none'),
   joined: ({ carcass }, isMeant) =>
@@ -53,13 +76,33 @@ function hasNeighbours(spec: Made['spec']): boolean {
   );
 }
 
+/** The fronts that take their pull from what is said of all. */
+function withoutOwnPull({ spec, carcass }: Made): readonly Panel[] {
+  const given = pullsGiven(spec);
+  return carcass.panels.filter(
+    (panel) => mayHavePull(panel) && chosen(spec, panel.key, 'pull') === undefined && !given.has(wholeOf(panel.key)),
+  );
+}
+
+/** Whether the pull that an item of `fronts` names, or may name, is that of any front which the item makes. */
+function takesPull({ spec, carcass }: Made, [, index]: Path): boolean {
+  const item = spec.fronts?.value[Number(index)]?.value;
+  if (item === undefined || item.front.value === 'open') return item === undefined;
+  const keys = [...pullsGiven(spec)].flatMap(([key, pull]) => (pull === item.pull ? [key] : []));
+  const fronts = carcass.panels.filter((panel) => mayHavePull(panel) && keys.includes(wholeOf(panel.key)));
+  return fronts.length === 0 || fronts.some(({ key }) => chosen(spec, key, 'pull') === undefined);
+}
+
 const hasHinges = ({ hung }: Made['boring']): boolean => hung.some(({ hinges }) => hinges.length > 0);
 
 const hasDepth = (bore: Parameters<typeof purposeOf>[0]): boolean => !isRow(bore) && purposeOf(bore).depthChosen;
 
-/** Whether a value counts in a carcass. `panel`: the key under `panels` that it is written for; null for the carcass as a whole. */
-export function holds(circumstance: Circumstance, made: Made, panel: string | null): boolean {
-  return HOLDS[circumstance](made, (key) => panel === null || means(panel, key));
+/**
+ * Whether a value counts in a carcass. `panel`: the key under `panels` that it is written for; null for the carcass as a whole.
+ * `path`: of its key, from the root of the carcass.
+ */
+export function holds(circumstance: Circumstance, made: Made, panel: string | null, path: Path): boolean {
+  return HOLDS[circumstance](made, (key) => panel === null || means(panel, key), path);
 }
 
 /**
@@ -70,5 +113,5 @@ export function wouldCount(path: Path, made: readonly Made[]): boolean {
   const reach = reachAt(path);
   if (reach === 'always' || made.length === 0) return true;
   const panel = path[0] === 'panels' && typeof path[1] === 'string' ? path[1] : null;
-  return made.some((one) => holds(reach, one, panel));
+  return made.some((one) => holds(reach, one, panel, path));
 }

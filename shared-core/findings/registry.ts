@@ -38,6 +38,9 @@ import { nearEdge } from './rules/near-edge.js';
 import { panelOutOfRange } from './rules/panel-out-of-range.js';
 import { panelPastSheet } from './rules/panel-past-sheet.js';
 import { planReplayDiffers } from './rules/plan-replay-differs.js';
+import { pullOffFront } from './rules/pull-off-front.js';
+import { pullScrewMeets } from './rules/pull-screw-meets.js';
+import { pullUnknown } from './rules/pull-unknown.js';
 import { rowDistance } from './rules/row-distance.js';
 import { rowPastReach } from './rules/row-past-reach.js';
 import { rowUnbalanced } from './rules/row-unbalanced.js';
@@ -60,6 +63,7 @@ export const rules: readonly CarcassRule[] = [
   fittingUnknown,
   hingeUnknown,
   slideUnknown,
+  pullUnknown,
   machineUnknown,
   rowPastReach,
   rowDistance,
@@ -83,6 +87,8 @@ export const rules: readonly CarcassRule[] = [
   frontsLeaveOpen,
   drawerMeetsShelf,
   drawerLowerThanSlide,
+  pullOffFront,
+  pullScrewMeets,
   doorTooHeavy,
   tipsWhenOpen,
   hangsTooHeavy,

@@ -15,6 +15,7 @@ export type BorePurpose =
   | 'plate'
   | 'slide'
   | 'slide-in-box'
+  | 'pull'
   | 'front-clearance'
   | 'front-pilot'
   | 'spare';

@@ -56,6 +56,16 @@ const OTHERS = {
     driven: null,
     machine: null,
   },
+  pull: {
+    nouns: ['pull bore', 'pull bores'],
+    use: 'pull',
+    mark: [line([0, -1], [1, 0], [0, 1], [-1, 0], [0, -1])],
+    ink: 'green',
+    mate: null,
+    depthChosen: false,
+    driven: null,
+    machine: null,
+  },
   'front-clearance': {
     nouns: ['clearance hole for the front', 'clearance holes for the front'],
     use: 'screw of the front, clearance',

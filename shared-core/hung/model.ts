@@ -1,7 +1,8 @@
 import type { Drawer, Panel } from '../carcass/model.js';
 import type { Extents } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
-import type { Hand, Hinge } from '../shop/model.js';
+import type { Place } from '../document/place.js';
+import type { Hand, Hinge, Pull } from '../shop/model.js';
 
 /** How a hinge is put together so that the door covers what it is to cover. */
 export interface Reach {
@@ -72,4 +73,24 @@ export interface RunningDrawer {
   readonly boxFront: Panel;
   /** The left one, then the right one. */
   readonly slides: readonly SlideAt[];
+}
+
+/** A pull on its front. */
+export interface FrontPull {
+  /** 'door-1:pull', 'drawer-1-front:pull-2' where it has two. */
+  readonly id: string;
+  readonly front: Panel;
+  readonly pull: Pull;
+  /** The text that asks for it. */
+  readonly place: Place;
+  /** Whether it stands near an end of a door, as far from it as the job or the shop says. */
+  readonly byEnd: boolean;
+  /** Its screws on the front, seen on the outside face; the nearer one to the origin first. */
+  readonly holes: readonly OnFace[];
+  /** Whether all of them are in the front; it is not bored otherwise. */
+  readonly isOn: boolean;
+  /** Those that go through the front of the drawer’s box too; null for a front without a box. */
+  readonly boxHoles: { readonly boxFront: Panel; readonly holes: readonly OnFace[] } | null;
+  /** The room that it takes before the front, in the carcass frame. */
+  readonly body: Extents;
 }

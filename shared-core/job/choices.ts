@@ -7,4 +7,6 @@ export type HungWord = 'none' | 'left' | 'right' | 'pair';
 export type FrontWord = 'drawer' | 'left' | 'right' | 'pair' | 'fixed' | 'open';
 export type DrawerBottom = 'grooved' | 'applied';
 export type DoorHow = 'overlay' | 'inset';
+export type PullLies = 'upright' | 'level';
+export type PullEnd = 'top' | 'bottom' | 'middle';
 export type EdgeName = 'front' | 'back' | 'reference-end' | 'far-end';

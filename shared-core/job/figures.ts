@@ -1,5 +1,5 @@
 import { companionsOf } from '../fittings/read.js';
-import { NO_BAND, NO_HINGE } from '../shop/habits.js';
+import { NO_BAND, NO_HINGE, NO_PULL } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
 import type { JobCarcass } from './model.js';
 
@@ -26,6 +26,12 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     carcass.drawers.band ?? carcass.band,
     ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {})),
   ].map(({ value }) => value);
+  const pulls = [
+    carcass.pulls.pull,
+    carcass.pulls.onDrawers,
+    ...panels.map(({ pull }) => pull),
+    ...(carcass.fronts?.value ?? []).map(({ value }) => value.pull),
+  ].flatMap((one) => one?.value ?? []);
   const fittings = [carcass.joint, carcass.drawers.joint, ...panels.map(({ joint }) => joint)].map(
     (one) => one?.value ?? carcass.joint.value,
   );
@@ -47,6 +53,7 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
       .filter((name) => name !== NO_HINGE)
       .every(have(shop.hinges, unread?.hinges, habits.hinge)) &&
     have(shop.slides, unread?.slides, habits.slide)(carcass.drawers.slide.value) &&
+    pulls.filter((name) => name !== NO_PULL).every(have(shop.pulls, unread?.pulls, habits.pull)) &&
     [...fittings, ...companions].every(have(shop.fittings, unread?.fittings, habits.joint))
   );
 }

@@ -2,12 +2,22 @@ import type { Micrometres } from '../length/units.js';
 import type { LongForm, Unfolded } from '../schema/unfold.js';
 import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
 import type { CarcassKind, Habits } from '../shop/model.js';
-import { sizeOfKind } from '../shop/habits.js';
+import { NO_PULL, sizeOfKind } from '../shop/habits.js';
 import { usuallyHasRails } from '../shop/usual-top.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import { USUAL_BACK } from '../shop/back.js';
-import type { BackHow, BottomHow, DoorHow, DrawerBottom, HungWord, RowChoice, TopHow } from './choices.js';
+import type {
+  BackHow,
+  BottomHow,
+  DoorHow,
+  DrawerBottom,
+  HungWord,
+  PullEnd,
+  PullLies,
+  RowChoice,
+  TopHow,
+} from './choices.js';
 import type { carcassSchema } from './schema.js';
 
 // What a carcass has where nobody writes a key: the one table that the reading fills in from and that hovers tell.
@@ -139,6 +149,13 @@ export const leftOutMessages = messages('left-out', {
   usualFitting: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual fitting.`,
   usualHinge: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual hinge.`,
   usualSlide: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual slide.`,
+  usualPull: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual pull.`,
+  pullOfDoors: () => 'When left out: that of the doors.',
+  pullByHand: ({ height, kind }: { readonly height: Micrometres; readonly kind: CarcassKind }, show) =>
+    kind === 'wall'
+      ? 'When left out: near the bottom end.'
+      : `When left out: ${show.exact(height)} above the floor where that is in the middle third of the door, else near the end that is nearer to it.`,
+  centred: () => 'When left out: in the middle of the height.',
   usualMachine: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual machine.`,
   usualMachines: () => 'When left out: the shop’s usual machines.',
   halfSide: () => 'When left out: half the nominal thickness of the side.',
@@ -198,6 +215,11 @@ const backHow = usual(
 const hung = usual(
   (): HungWord => 'none',
   () => say.none(),
+);
+
+const pull = usual(
+  ({ habits }) => habits.pull,
+  (name) => (name === NO_PULL ? say.none() : say.usualPull({ name })),
 );
 
 /** What stands for each key of a carcass that is left out. A key that the schema has and this has not does not compile. */
@@ -319,6 +341,28 @@ export const LEFT_OUT = {
       height: nothing(() => say.asHighAsFits()),
     },
     told: () => say.usualDrawers(),
+  },
+  pulls: {
+    as: 'each',
+    fields: {
+      pull,
+      'on-drawers': workedOut(
+        (): string | null => null,
+        () => say.pullOfDoors(),
+      ),
+      lies: usual(
+        (): PullLies => 'upright',
+        (word) => say.word({ word }),
+      ),
+      end: workedOut(
+        (): PullEnd | null => null,
+        (_, { habits, kind }) => say.pullByHand({ height: habits.handHeight, kind }),
+      ),
+      'from-edge': length(({ habits }) => habits.pullFromEdge),
+      'from-end': length(({ habits }) => habits.pullFromEnd),
+      'from-top': nothing(() => say.centred()),
+    },
+    told: (usage) => pull.told(pull.value(usage), usage),
   },
   load: {
     as: 'each',

@@ -10,6 +10,8 @@ export type {
   EdgeName,
   FrontWord,
   HungWord,
+  PullEnd,
+  PullLies,
   RowChoice,
   TopHow,
 } from './choices.js';

@@ -27,10 +27,22 @@ export const CIRCUMSTANCES = {
   'whole-front': 'where neither `bays` nor `fronts` says what hangs before each bay',
   'no-fronts': 'where `fronts` does not say what closes each bay',
   drawers: 'where the carcass has drawers',
+  'pulled-here': 'where a door or a drawer has no other pull of its own',
+  'pulled-drawers': 'where a drawer has no other pull of its own',
+  'front-place': 'where something stands, and has no pull of its own under `panels`',
+  'door-pulls': 'where doors have pulls',
+  'long-door-pulls': 'where doors have pulls with two screws',
+  'pulls-by-end': 'where pulls stand near an end of a door',
+  'drawer-pulls': 'where drawer fronts or fixed fronts have pulls',
 
   upright: 'on a side or a divider',
   joined: 'on a panel that is joined to another one',
   'deep-in-face': 'on a panel with dowel bores in its face',
+  'own-pull': 'on a door, a fixed front or the front of a drawer',
+  'own-door-pull': 'on a door with a pull',
+  'own-long-pull': 'on a front with a pull of two screws',
+  'own-pull-by-end': 'on a door whose pull stands near an end',
+  'own-lying-pull': 'on the front of a drawer, or a fixed front, with a pull',
   'end-joined': 'on a panel whose ends stand against others',
   'deep-in-end': 'on a panel with dowel bores in its ends',
 } as const;
@@ -125,6 +137,18 @@ const SHARED: ReachTable<SharedFields> = {
       height: 'drawers',
     },
   },
+  pulls: {
+    own: always,
+    inside: {
+      pull: 'pulled-here',
+      'on-drawers': 'pulled-drawers',
+      lies: 'long-door-pulls',
+      end: 'door-pulls',
+      'from-edge': 'door-pulls',
+      'from-end': 'pulls-by-end',
+      'from-top': 'drawer-pulls',
+    },
+  },
   load: {
     own: always,
     inside: {
@@ -154,7 +178,7 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
   dividers: { own: always, inside: { at: always, board: always } },
   'fixed-shelves': shelf,
   'loose-shelves': shelf,
-  fronts: { own: always, inside: { front: always, height: always, bay: 'bays' } },
+  fronts: { own: always, inside: { front: always, pull: 'front-place', height: always, bay: 'bays' } },
   panels: {
     own: always,
     inside: {
@@ -167,6 +191,12 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
       'face-depth': 'deep-in-face',
       'end-depth': 'deep-in-end',
       bands,
+      pull: 'own-pull',
+      'pull-lies': 'own-long-pull',
+      'pull-end': 'own-door-pull',
+      'pull-from-edge': 'own-door-pull',
+      'pull-from-end': 'own-pull-by-end',
+      'pull-from-top': 'own-lying-pull',
     },
   },
   note: always,

@@ -118,6 +118,27 @@ const doors = record('doors', 'The doors, and how they hang.', {
   buffer: optional(length('How far an overlay door stands off the front edges, on its buffers.', 0, 20)),
 });
 
+const pullLies = {
+  upright: 'Its screws stand one over the other.',
+  level: 'Its screws stand side by side.',
+} as const;
+
+const pullEnd = {
+  top: 'Near its top end.',
+  bottom: 'Near its bottom end.',
+  middle: 'In the middle of its height.',
+} as const;
+
+const pulls = record('pulls', 'The pulls or knobs of doors and drawer fronts, and where they stand.', {
+  pull: optional(name('pull', 'The pull or the knob; `none` bores for none.')),
+  'on-drawers': optional(name('pull', 'That of drawer fronts, where it is another one.')),
+  lies: optional(choice('How pulls lie on doors; on drawer fronts they lie level.', pullLies)),
+  end: optional(choice('Where in the height of a door its pull stands.', pullEnd)),
+  'from-edge': optional(length('On doors: from the edge that opens to the nearest screw.', 5, 1000)),
+  'from-end': optional(length('On doors: from the top or the bottom end to the nearest screw.', 5, 2000)),
+  'from-top': optional(length('On drawer fronts: from the upper edge to the nearest screw.', 5, 2000)),
+});
+
 const place = record('place', 'Where the carcass stands along a wall.', {
   at: optional(length('From the left end of the wall to the outside of its left side.', 0, 100_000)),
   wall: optional(count('The wall, counted as the owner likes.', 1, 50)),
@@ -137,6 +158,7 @@ const front = record('front', 'One front, in its place among those before a bay.
       open: 'Nothing: the place stays open.',
     }),
   ),
+  pull: optional(name('pull', 'Its pull or its knob, where it is another one; `none` bores for none.')),
   height: optional(length('Height of the front itself; those without one share what is left equally.', 10, 5000)),
   bay: optional(count('The bay it stands before, counted from the left; all bays when left out.', 1, 20)),
 });
@@ -173,6 +195,16 @@ const panelChoices = record('panel', 'What differs on one panel of this carcass.
   'face-depth': optional(length('Depth of its construction bores in the face.', 1, 100)),
   'end-depth': optional(length('Depth of its construction bores in the ends.', 1, 200)),
   bands: optional(bands),
+  pull: optional(name('pull', 'The pull or the knob of this front; `none` bores for none.')),
+  'pull-lies': optional(choice('How the pull of this front lies.', pullLies)),
+  'pull-end': optional(choice('Where in the height of this door its pull stands.', pullEnd)),
+  'pull-from-edge': optional(
+    length('Of this door: from the edge that opens to the nearest screw of its pull.', 5, 1000),
+  ),
+  'pull-from-end': optional(
+    length('Of this door: from the top or the bottom end to the nearest screw of its pull.', 5, 2000),
+  ),
+  'pull-from-top': optional(length('Of this front: from the upper edge to the nearest screw of its pull.', 5, 2000)),
 });
 
 const machines = record('machines', 'Machines for this carcass, where they are not the shop’s usual ones.', {
@@ -210,6 +242,7 @@ const shared = {
   back: optional(either('The back: a word, or a map with more about it.', back.fields.how.schema, back)),
   doors: optional(either('The doors: a word, or a map with more about them.', doors.fields.hung.schema, doors)),
   drawers: optional(drawers),
+  pulls: optional(either('The pulls: a name, or a map with more about them.', pulls.fields.pull.schema, pulls)),
   load: optional(
     either(
       'What stands on each shelf: kilograms spread evenly, or a map with more about it.',

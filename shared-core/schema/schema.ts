@@ -20,7 +20,8 @@ export type Schema =
   | EitherSchema<readonly Schema[]>;
 
 /** What a name refers to, so that completion can list and a rule can look up. */
-export type NameOf = 'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'machine' | 'shop-file' | 'stop' | 'panel';
+export type NameOf =
+  'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'machine' | 'shop-file' | 'stop' | 'panel';
 
 /** A length in the file's unit; both bounds inclusive. */
 export interface LengthSchema {

@@ -15,6 +15,7 @@ const THINGS: Readonly<Record<NameOf, string>> = {
   fitting: 'a fitting',
   hinge: 'a hinge',
   slide: 'a slide',
+  pull: 'a pull',
   machine: 'a machine',
   'shop-file': 'a shop file',
   stop: 'a stop',

@@ -100,6 +100,10 @@ export const line = messages('shop-line', {
     `hinge, cup Ø ${show.nominal(cupDiameter)}, ${show.span(distance)} from the edge`,
   slide: ({ lengths, rating }: { readonly lengths: readonly Micrometres[]; readonly rating: number }, show) =>
     `slide, ${listed(lengths.map((one) => show.nominal(one)))} long, for ${rating} kg`,
+  pull: ({ spacing, diameter }: { readonly spacing: Micrometres; readonly diameter: Micrometres }, show) =>
+    spacing === 0
+      ? `knob, bore Ø ${show.nominal(diameter)}`
+      : `pull, bores Ø ${show.nominal(diameter)}, ${show.nominal(spacing)} apart`,
   oneHead: (
     { kind, spindles, pitch }: { readonly kind: string; readonly spindles: number; readonly pitch: Micrometres },
     show,
@@ -331,6 +335,7 @@ export const offer = messages('offer', {
   anew: ({ noun }: { readonly noun: string }) => `new ${noun}`,
   bare: () => 'the edge stays bare',
   unhung: () => 'no bores for hinges',
+  unpulled: () => 'no pull',
   onGrid: ({ hole, of }: { readonly hole: number; readonly of: number }) => `hole ${hole} of ${of}, on the pitch grid`,
 });
 

@@ -37,8 +37,8 @@ export interface Token extends Span {
 export function tokensOf(file: AnalysedFile, mentions: readonly Mention[]): readonly Token[] {
   const { text, shop } = file.analysis;
   const names = mentions.flatMap((mention): readonly Token[] => {
-    // A hinge and a slide are fittings to the eye.
-    const of = mention.of === 'hinge' || mention.of === 'slide' ? 'fitting' : mention.of;
+    // Hinges, slides and pulls are fittings to the eye.
+    const of = ['hinge', 'slide', 'pull'].includes(mention.of) ? 'fitting' : mention.of;
     const sort = TOKEN_SORTS.find((one) => one === of);
     const { start, end, gives } = mention;
     if (sort === undefined) return [];
@@ -70,6 +70,7 @@ const STOCKED = {
   fitting: 'fittings',
   hinge: 'hinges',
   slide: 'slides',
+  pull: 'pulls',
   machine: 'machines',
 } as const;
 

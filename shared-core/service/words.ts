@@ -15,7 +15,7 @@ export function namesOf(
   of: NameOf,
   reader: Reader,
 ): readonly { readonly name: string; readonly line: Told }[] {
-  const { boards, bands, fittings, hinges, slides, machines, unread } = shop;
+  const { boards, bands, fittings, hinges, slides, pulls, machines, unread } = shop;
   const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: Told }[] =>
     [...(names ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), reader) }));
   switch (of) {
@@ -46,6 +46,11 @@ export function namesOf(
       return [
         ...[...slides.values()].map((slide) => ({ name: slide.name, line: slideLine(slide, reader) })),
         ...faulty(unread?.slides),
+      ];
+    case 'pull':
+      return [
+        ...[...pulls.values()].map((pull) => ({ name: pull.name, line: tell(line.pull(pull), reader) })),
+        ...faulty(unread?.pulls),
       ];
     case 'machine':
       return [

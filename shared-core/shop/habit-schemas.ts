@@ -146,6 +146,23 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   ),
   'door-buffer': orBefore(length('How far an overlay door usually stands off the front edges, on its buffers.', 0, 20)),
   slide: orBefore(name('slide', 'The usual slide of drawers.')),
+  pull: orBefore(name('pull', 'The usual pull of doors and drawer fronts; `none` bores for none.')),
+  'pull-from-edge': orBefore(
+    length('Usual distance from the edge of a door that opens to the nearest screw of its pull.', 5, 1000),
+  ),
+  'pull-from-end': orBefore(
+    length('Usual distance from the top or the bottom end of a door to the nearest screw of its pull.', 5, 2000),
+  ),
+  'hand-height': orBefore(
+    length(
+      'Height above the floor at which a door is taken hold of: where that is in its middle third, its pull stands there, else near the end that is nearer to it.',
+      300,
+      2000,
+    ),
+  ),
+  'two-pulls-from': optional(
+    length('Width of a drawer front from which on it has two pulls; always one when left out.', 200, 5000),
+  ),
   'drawer-groove': orBefore(
     length('From the lower edge of a drawer’s sides up to the groove of its bottom, where that is grooved.', 3, 60),
   ),

@@ -27,6 +27,9 @@ export const NO_BAND = 'none';
 /** Hinge name that leaves doors without bores for hinges. */
 export const NO_HINGE = 'none';
 
+/** Pull name that leaves a front without bores for a pull. */
+export const NO_PULL = 'none';
+
 /** The kind of machine that each use asks for. */
 export const KIND_FOR_USE = {
   faces: 'vertical',
@@ -62,6 +65,7 @@ export function namedHabits(
     fittings: [...stock.fittings.keys(), ...(unread?.fittings.keys() ?? [])],
     hinges: [...stock.hinges.keys(), ...(unread?.hinges ?? []), NO_HINGE],
     slides: [...stock.slides.keys(), ...(unread?.slides ?? [])],
+    pulls: [...stock.pulls.keys(), ...(unread?.pulls ?? []), NO_PULL],
   };
   const thinnest = boards
     .filter((board) => board.thickness <= THICKEST_BACK)
@@ -90,6 +94,7 @@ export function namedHabits(
     joint: chooser.choose('fitting', 'joint', written.joint, said.joint, names.fittings, first.joint),
     hinge: chooser.choose('hinge', 'hinge', written.hinge, said.hinge, names.hinges, names.hinges[0]),
     slide: chooser.choose('slide', 'slide', written.slide, said.slide, names.slides, names.slides[0]),
+    pull: chooser.choose('pull', 'pull', written.pull, said.pull, names.pulls, NO_PULL),
     machines: {
       faces: machine('faces'),
       ends: machine('ends'),

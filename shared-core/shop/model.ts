@@ -7,6 +7,7 @@ import type * as hingeSchemas from './hinge-schemas.js';
 import type * as machines from './machine-schemas.js';
 import type * as materials from './material-schemas.js';
 import type * as papers from './paper-schemas.js';
+import type * as pullSchemas from './pull-schemas.js';
 import type * as slideSchemas from './slide-schemas.js';
 
 // Everything of a shop is as its schema says, under names in camel case, with what is left out filled in; here stands only
@@ -24,6 +25,8 @@ export interface Hinge extends Named, Model<typeof hingeSchemas.hinge> {}
 export interface Slide extends Named, Model<typeof slideSchemas.slide> {}
 /** One length that a slide comes in. */
 export type SlideLength = Slide['lengths'][number];
+
+export interface Pull extends Named, Model<typeof pullSchemas.pull> {}
 
 export type PanelRange = Model<typeof machines.panelSpans>;
 export interface Stop extends Named, Model<typeof machines.stop> {}
@@ -78,6 +81,7 @@ export interface Unread {
   readonly fittings: ReadonlyMap<string, FittingKind>;
   readonly hinges: ReadonlySet<string>;
   readonly slides: ReadonlySet<string>;
+  readonly pulls: ReadonlySet<string>;
   readonly machines: ReadonlyMap<string, MachineKind>;
 }
 
@@ -91,6 +95,7 @@ export interface Shop {
   readonly fittings: ReadonlyMap<string, Fitting>;
   readonly hinges: ReadonlyMap<string, Hinge>;
   readonly slides: ReadonlyMap<string, Slide>;
+  readonly pulls: ReadonlyMap<string, Pull>;
   readonly machines: ReadonlyMap<string, Machine>;
   readonly unread?: Unread;
   /** True where its text does not tell what the shop has (broken, or of no known unit): nothing can be worked out by it. */

@@ -1,6 +1,6 @@
 /**
  * The shop that stands in where a job names none, as the file that its owner could write. Pitch, setback, row holes, board
- * thicknesses, dowel sizes, play of backs, gaps and hinges of doors, screws of drawer fronts, sag and creep of shelves, heights along a wall and limits of joints are common practice, no source; machines, slides, times,
+ * thicknesses, dowel sizes, play of backs, gaps and hinges of doors, places of pulls, screws of drawer fronts, sag and creep of shelves, heights along a wall and limits of joints are common practice, no source; machines, slides, times,
  * tolerances and the label sheet are invented.
  */
 export const NEUTRAL_SHOP_TEXT = `# A neutral workshop: a starting point. Put your own machines, materials and habits in its place.
@@ -90,6 +90,11 @@ slides:
       - { length: 400, holes: [37, 293], box-holes: [35, 195, 355] }
       - { length: 450, holes: [37, 357], box-holes: [35, 227, 387] }
       - { length: 500, holes: [37, 389], box-holes: [35, 227, 451] }
+
+# spacing: from screw to screw; left out for a knob. diameter: of the bores; they go through unless a depth is written.
+pulls:
+  bar-160: { spacing: 160, diameter: 4.5, length: 180, width: 12, projection: 35 }
+  knob: { diameter: 4.5, width: 30, projection: 28 }
 
 vertical-heads:
   face-head:
@@ -262,6 +267,12 @@ habits:
   # What the buffers hold an overlay door off the front edges.
   door-buffer: 2
   slide: slide-45
+  # 'none', or the pull that doors and drawer fronts usually have.
+  pull: none
+  # From the edge that opens, and from the end of the door, to the nearest screw; tall doors have it at the height of the hand.
+  pull-from-edge: 40
+  pull-from-end: 60
+  hand-height: 1050
   # From the lower edge of a drawer's sides up to the groove of its bottom.
   drawer-groove: 12
   # Of the front of a drawer: through the front of its box, and into the front itself.

@@ -56,6 +56,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     fittings: filled(own.fittings, written.fittings, base?.fittings),
     hinges: filled(own.hinges, written.hinges, base?.hinges),
     slides: filled(own.slides, written.slides, base?.slides),
+    pulls: filled(own.pulls, written.pulls, base?.pulls),
     machines: filled(withAllStops(own.machines, root), written.machines, base?.machines),
   };
   const unread = unreadOf(written, stock);

@@ -11,7 +11,14 @@ const sections = (sort: 'fitting' | 'machine'): readonly (readonly [section: str
   );
 const FITTINGS = sections('fitting') as readonly (readonly [string, FittingKind])[];
 const MACHINES = sections('machine') as readonly (readonly [string, MachineKind])[];
-const SECTIONS = ['boards', 'bands', 'hinges', 'slides', ...[...FITTINGS, ...MACHINES].map(([section]) => section)];
+const SECTIONS = [
+  'boards',
+  'bands',
+  'hinges',
+  'slides',
+  'pulls',
+  ...[...FITTINGS, ...MACHINES].map(([section]) => section),
+];
 
 const entriesOf = (node: TreeNode | null | undefined): readonly MapEntry[] =>
   node?.kind === 'map' ? node.entries : [];
@@ -30,6 +37,7 @@ export function writtenNames(root: TreeNode | null): Unread {
     fittings: byKind(FITTINGS),
     hinges: new Set(names('hinges')),
     slides: new Set(names('slides')),
+    pulls: new Set(names('pulls')),
     machines: byKind(MACHINES),
   };
 }
@@ -52,7 +60,7 @@ export function withAllStops(
 }
 
 /** Of the written names those that nothing could be read for. */
-export function unreadOf(written: Unread, { boards, bands, fittings, hinges, slides, machines }: Stock): Unread {
+export function unreadOf(written: Unread, { boards, bands, fittings, hinges, slides, pulls, machines }: Stock): Unread {
   const without = <K>(all: ReadonlyMap<string, K>, read: ReadonlyMap<string, unknown>): ReadonlyMap<string, K> =>
     new Map([...all].filter(([name]) => !read.has(name)));
   return {
@@ -61,6 +69,7 @@ export function unreadOf(written: Unread, { boards, bands, fittings, hinges, sli
     fittings: without(written.fittings, fittings),
     hinges: new Set([...written.hinges].filter((name) => !hinges.has(name))),
     slides: new Set([...written.slides].filter((name) => !slides.has(name))),
+    pulls: new Set([...written.pulls].filter((name) => !pulls.has(name))),
     machines: without(written.machines, machines),
   };
 }

@@ -5,6 +5,7 @@ import { drawing, labels } from './de/drawing.js';
 import { findings } from './de/findings.js';
 import { findingsOfLoads } from './de/findings-of-loads.js';
 import { findingsOfPanels } from './de/findings-of-panels.js';
+import { findingsOfPulls } from './de/findings-of-pulls.js';
 import { job } from './de/job.js';
 import { jobKeys } from './de/job-keys.js';
 import { loadKeys } from './de/load-keys.js';
@@ -26,6 +27,7 @@ export const de: Spoken = {
     ...findings,
     ...findingsOfLoads,
     ...findingsOfPanels,
+    ...findingsOfPulls,
     ...machines,
     ...service,
     ...drawing,

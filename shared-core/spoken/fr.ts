@@ -5,6 +5,7 @@ import { drawing, labels } from './fr/drawing.js';
 import { findings } from './fr/findings.js';
 import { findingsOfLoads } from './fr/findings-of-loads.js';
 import { findingsOfPanels } from './fr/findings-of-panels.js';
+import { findingsOfPulls } from './fr/findings-of-pulls.js';
 import { job } from './fr/job.js';
 import { jobKeys } from './fr/job-keys.js';
 import { loadKeys } from './fr/load-keys.js';
@@ -26,6 +27,7 @@ export const fr: Spoken = {
     ...findings,
     ...findingsOfLoads,
     ...findingsOfPanels,
+    ...findingsOfPulls,
     ...machines,
     ...service,
     ...drawing,

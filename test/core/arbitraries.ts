@@ -10,6 +10,7 @@ import {
   cam,
   dowel,
   mm,
+  pull,
   screw,
   shopOf,
   specOf,
@@ -285,11 +286,36 @@ function withHinge(shop: Shop, drawn: typeof hinging extends fc.Arbitrary<infer 
   return { ...shop, hinges: new Map([[one.name, one]]) };
 }
 
+/** A pull of any size, where and how it may stand. */
+const pulling = fc.record({
+  spacing: fc.constantFrom(0, mm(96), mm(128), 160_001),
+  diameter: between(3, 6),
+  depth: fc.option(between(8, 12), { freq: 1 }),
+  face: fc.constantFrom('outside', 'inside'),
+  throughBox: fc.boolean(),
+  lies: fc.constantFrom('upright', 'level'),
+  end: fc.option(fc.constantFrom('top', 'bottom', 'middle')),
+  fromEdge: between(10, 80),
+  fromEnd: between(10, 120),
+  fromTop: fc.option(between(10, 60)),
+  two: fc.boolean(),
+});
+
+function withPull(
+  shop: Shop,
+  { two, lies, end, fromEdge, fromEnd, fromTop, ...sizes }: typeof pulling extends fc.Arbitrary<infer T> ? T : never,
+): { readonly shop: Shop; readonly pulls: CarcassWish['pulls'] } {
+  const one = pull('pull', sizes);
+  const pulls = new Map([...shop.pulls, [one.name, one]]);
+  const wish = { pull: one.name, lies, fromEdge, fromEnd, ...(end && { end }), ...(fromTop !== null && { fromTop }) };
+  return { shop: { ...shop, pulls, habits: { ...shop.habits, twoPullsFrom: two ? mm(600) : null } }, pulls: wish };
+}
+
 /** The same, with doors; shelves stand back behind inset ones. */
 export const jobWithDoorsArbitrary: fc.Arbitrary<Job> = fc
-  .tuple(shopArbitrary, shape, hanging, hinging)
-  .map(([plainShop, drawn, { whole, bays, ...rest }, ofHinge]) => {
-    const shop = withHinge(plainShop, ofHinge);
+  .tuple(shopArbitrary, shape, hanging, hinging, pulling)
+  .map(([plainShop, drawn, { whole, bays, ...rest }, ofHinge, ofPull]) => {
+    const { shop, pulls } = withPull(withHinge(plainShop, ofHinge), ofPull);
     const plain = wishFor(shop, drawn);
     // Inset doors cannot hang before dividers.
     const asked = bays ?? (rest.how === 'inset' && drawn.bays.length > 1 ? [whole, whole] : null);
@@ -299,6 +325,7 @@ export const jobWithDoorsArbitrary: fc.Arbitrary<Job> = fc
       ...plain,
       fixedShelves: plain.fixedShelves!.map(back),
       looseShelves: plain.looseShelves!.map(back),
+      pulls,
       doors: { ...rest, ...(asked === null ? { hung: whole } : { bays: asked.slice(0, drawn.bays.length) }) },
     };
     return { shop, wish, spec: specOf(shop, wish) };
@@ -328,8 +355,9 @@ export const jobWithDrawersArbitrary: fc.Arbitrary<Job> = fc
     fc.array(front, { minLength: 1, maxLength: 3 }),
     fc.option(between(120, 180), { freq: 2 }),
     fc.boolean(),
+    pulling,
   )
-  .map(([plainShop, drawn, { whole: _whole, bays: _bays, ...doors }, slides, words, height, isOwnBay]) => {
+  .map(([plainShop, drawn, { whole: _whole, bays: _bays, ...doors }, slides, words, height, isOwnBay, ofPull]) => {
     const { hole, inRow, clearance, offset, under, over, behind, bottom } = slides;
     const [usual] = plainShop.slides.values();
     const holes = (length: Micrometres): readonly Micrometres[] => [
@@ -352,15 +380,16 @@ export const jobWithDrawersArbitrary: fc.Arbitrary<Job> = fc
         boxHoles: [mm(30), mm(length - 60)],
       })),
     };
-    const shop = { ...plainShop, slides: new Map([[slide.name, slide]]) };
+    const { shop, pulls } = withPull({ ...plainShop, slides: new Map([[slide.name, slide]]) }, ofPull);
     const tall = { ...drawn, levels: Array.from({ length: 6 }, () => ({ ...level0, board: drawn.board })) };
     const plain = wishFor(shop, { ...tall, depth: Math.max(drawn.depth, mm(320)), bays: drawn.bays.slice(0, 3) });
     const fronts = words.map((word, i): FrontWish => ({
       front: word,
+      ...(word === 'fixed' && isOwnBay && { pull: 'pull' }),
       ...(i === 0 && words.length > 1 && height !== null && { height }),
       ...(isOwnBay && i === 0 && words.length > 1 && { bay: 1 }),
     }));
-    const wish: Partial<CarcassWish> = { ...plain, doors, fronts, drawers: { board: drawn.board, bottom } };
+    const wish: Partial<CarcassWish> = { ...plain, doors, fronts, pulls, drawers: { board: drawn.board, bottom } };
     return { shop, wish, spec: specOf(shop, wish) };
   });
 

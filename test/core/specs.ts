@@ -7,6 +7,8 @@ import type {
   FrontWord,
   HungWord,
   PanelChoice,
+  PullEnd,
+  PullLies,
   RowChoice,
 } from '../../shared-core/job/model.js';
 import { half, type Micrometres } from '../../shared-core/length/units.js';
@@ -14,7 +16,7 @@ import type { CamFitting } from '../../shared-core/fittings/kinds/cam.js';
 import type { Dowel } from '../../shared-core/fittings/kinds/dowel.js';
 import type { ConnectorScrew } from '../../shared-core/fittings/kinds/screw.js';
 import type { Fitting } from '../../shared-core/fittings/kinds.js';
-import type { Band, Board, CarcassKind, Hinge, Shop, Slide, VerticalHead } from '../../shared-core/shop/model.js';
+import type { Band, Board, CarcassKind, Hinge, Pull, Shop, Slide, VerticalHead } from '../../shared-core/shop/model.js';
 
 /** Millimetres to the core's micrometres. */
 export const mm = (length: number): Micrometres => Math.round(length * 1000);
@@ -68,12 +70,30 @@ export function slide(name: string, sizes: Omit<Slide, 'name' | 'place'>): Slide
   return { ...sizes, name, place: nowhere };
 }
 
+export function pull(name: string, sizes: Pick<Pull, 'spacing' | 'diameter'> & Partial<Pull>): Pull {
+  return {
+    place: nowhere,
+    depth: null,
+    face: 'outside',
+    throughBox: true,
+    length: null,
+    width: mm(15),
+    projection: mm(30),
+    head: mm(9),
+    headHeight: mm(3),
+    price: null,
+    ...sizes,
+    name,
+  };
+}
+
 export interface ShopWish {
   readonly boards: readonly Board[];
   readonly bands: readonly Band[];
   readonly fittings: readonly Fitting[];
   readonly hinges: readonly Hinge[];
   readonly slides: readonly Slide[];
+  readonly pulls: readonly Pull[];
   readonly spindles: number;
   readonly habits: Partial<Shop['habits']>;
 }
@@ -147,13 +167,14 @@ const WISH: ShopWish = {
       })),
     }),
   ],
+  pulls: [pull('bar-160', { spacing: mm(160), diameter: mm(4.5) }), pull('knob', { spacing: 0, diameter: mm(4.5) })],
   spindles: 21,
   habits: {},
 };
 
 /** An invented shop with one vertical head; the parts that geometry looks at can be given. */
 export function shopOf(wish: Partial<ShopWish> = {}): Shop {
-  const { boards, bands, fittings, hinges, slides, spindles, habits } = { ...WISH, ...wish };
+  const { boards, bands, fittings, hinges, slides, pulls, spindles, habits } = { ...WISH, ...wish };
   const head: VerticalHead = {
     kind: 'vertical',
     name: 'face-head',
@@ -183,6 +204,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     machines: byName([head]),
     hinges: byName(hinges),
     slides: byName(slides),
+    pulls: byName(pulls),
     bits: null,
     habits: {
       board: boards[0]!.name,
@@ -230,6 +252,11 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       worktopThickness: mm(38),
       doorBuffer: mm(2),
       slide: slides[0]?.name ?? 'none',
+      pull: 'none',
+      pullFromEdge: mm(40),
+      pullFromEnd: mm(60),
+      handHeight: mm(1050),
+      twoPullsFrom: null,
       drawerGroove: mm(12),
       frontScrews: { clearance: mm(5), pilot: mm(3), depth: mm(10), fromEnd: mm(64), fromEdge: mm(32) },
       ...habits,
@@ -298,6 +325,7 @@ export interface CarcassWish {
   readonly doors: DoorsWish;
   readonly fronts: readonly FrontWish[] | null;
   readonly drawers: DrawersWish;
+  readonly pulls: PullsWish;
   readonly panels: Readonly<Record<string, ChoiceWish>>;
 }
 
@@ -316,11 +344,23 @@ export interface DoorsWish {
   readonly buffer?: Micrometres;
 }
 
+/** The pulls as the tests write them. */
+export interface PullsWish {
+  readonly pull?: string;
+  readonly onDrawers?: string;
+  readonly lies?: PullLies;
+  readonly end?: PullEnd;
+  readonly fromEdge?: Micrometres;
+  readonly fromEnd?: Micrometres;
+  readonly fromTop?: Micrometres;
+}
+
 /** A front as the tests write it. */
 export interface FrontWish {
   readonly front: FrontWord;
   readonly height?: Micrometres;
   readonly bay?: number;
+  readonly pull?: string;
 }
 
 export interface DrawersWish {
@@ -342,6 +382,7 @@ export interface ChoiceWish {
   readonly faceDepth?: Micrometres;
   readonly endDepth?: Micrometres;
   readonly bands?: Readonly<Record<string, string>>;
+  readonly pull?: string;
 }
 
 const PLAIN: CarcassWish = {
@@ -371,6 +412,7 @@ const PLAIN: CarcassWish = {
   doors: {},
   fronts: null,
   drawers: {},
+  pulls: {},
   panels: {},
 };
 
@@ -418,6 +460,7 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     doors: doorsOf(shop, wish),
     fronts: frontsOf(wish),
     drawers: drawersOf(shop, wish),
+    pulls: pullsOf(shop, wish),
     rows: located(wish.rows, ['rows']),
     rowOffset: located(wish.rowOffset ?? half(shop.boards.get(wish.board)!.thickness)),
     rowSetback: located(wish.rowSetback),
@@ -453,14 +496,28 @@ function doorsOf({ habits }: Shop, { doors, board, band }: CarcassWish): Carcass
   };
 }
 
+function pullsOf({ habits }: Shop, { pulls }: CarcassWish): CarcassSpec['pulls'] {
+  const said = <T>(value: T, key: string) => located(value, ['pulls', key]);
+  return {
+    pull: said(pulls.pull ?? habits.pull, 'pull'),
+    onDrawers: pulls.onDrawers === undefined ? null : said(pulls.onDrawers, 'on-drawers'),
+    lies: said(pulls.lies ?? 'upright', 'lies'),
+    end: pulls.end === undefined ? null : said(pulls.end, 'end'),
+    fromEdge: said(pulls.fromEdge ?? habits.pullFromEdge, 'from-edge'),
+    fromEnd: said(pulls.fromEnd ?? habits.pullFromEnd, 'from-end'),
+    fromTop: pulls.fromTop === undefined ? null : said(pulls.fromTop, 'from-top'),
+  };
+}
+
 function frontsOf({ fronts }: CarcassWish): CarcassSpec['fronts'] {
   if (fronts === null) return null;
-  const listed = fronts.map(({ front, height, bay }, i) => {
+  const listed = fronts.map(({ front, height, bay, pull: named }, i) => {
     const path = ['fronts', i];
     const said = {
       front: located(front, [...path, 'front']),
       ...(height !== undefined && { height: located(height, [...path, 'height']) }),
       ...(bay !== undefined && { bay: located(bay, [...path, 'bay']) }),
+      ...(named !== undefined && { pull: located(named, [...path, 'pull']) }),
     };
     return located(said, path);
   });
@@ -483,7 +540,7 @@ function choiceOf(key: string, choice: ChoiceWish): PanelChoice {
   const path = ['panels', key];
   const listed = (places: readonly Micrometres[], under: string) =>
     located(places.map((at, index) => located(at, [...path, under, index])));
-  const { board, rows, rowOffset, joint, dowels, endDowels, faceDepth, endDepth, bands } = choice;
+  const { board, rows, rowOffset, joint, dowels, endDowels, faceDepth, endDepth, bands, pull: named } = choice;
   return {
     key: located(key, path),
     ...(board !== undefined && { board: located(board) }),
@@ -494,6 +551,7 @@ function choiceOf(key: string, choice: ChoiceWish): PanelChoice {
     ...(endDowels !== undefined && { endDowels: listed(endDowels, 'end-dowels') }),
     ...(faceDepth !== undefined && { faceDepth: located(faceDepth) }),
     ...(endDepth !== undefined && { endDepth: located(endDepth) }),
+    ...(named !== undefined && { pull: located(named) }),
     ...(bands && {
       bands: located(Object.fromEntries(Object.entries(bands).map(([edge, name]) => [edge, located(name)]))),
     }),

@@ -14,6 +14,8 @@ export interface AskedFront {
   readonly kind: FrontKind;
   /** null: it shares what is left with its like. */
   readonly height: Located<Micrometres> | null;
+  /** The pull that the item names for it; null where it names none. */
+  readonly pull: Located<string> | null;
   /** The text that asks for it. */
   readonly cause: Located<unknown>;
 }
@@ -36,11 +38,16 @@ export function stacksAsked({ doors, dividers, fronts }: Asking): readonly Asked
       bay,
       fronts: fronts.value
         .filter(({ value }) => value.bay === undefined || value.bay.value === bay + 1)
-        .map((one) => ({ kind: one.value.front.value, height: one.value.height ?? null, cause: one.value.front })),
+        .map(({ value: { front, height, pull } }) => ({
+          kind: front.value,
+          height: height ?? null,
+          pull: pull ?? null,
+          cause: front,
+        })),
     }));
   const hung = (bay: number | null, word: Located<HungWord>): AskedStack => ({
     bay,
-    fronts: word.value === 'none' ? [] : [{ kind: word.value, height: null, cause: word }],
+    fronts: word.value === 'none' ? [] : [{ kind: word.value, height: null, pull: null, cause: word }],
   });
   return doors.bays === null
     ? [hung(null, doors.hung)]
@@ -73,6 +80,15 @@ function namedFronts(spec: Asking): readonly { readonly front: AskedFront; reado
 /** The height that the job gives the front of a key, or the front of a drawer’s panel; null where it gives none. */
 export function heightGiven(spec: Asking, panel: string): Located<Micrometres> | null {
   return namedFronts(spec).find(({ keys }) => keys.includes(wholeOf(panel)))?.front.height ?? null;
+}
+
+/** The pulls that items of `fronts` name, by the keys of their doors, drawers and fixed fronts. */
+export function pullsGiven(spec: Asking): ReadonlyMap<string, Located<string>> {
+  return new Map(
+    namedFronts(spec).flatMap(({ front: { pull }, keys }) =>
+      pull === null ? [] : keys.map((key) => [key, pull] as const),
+    ),
+  );
 }
 
 /** The keys of the doors that the job asks for. */

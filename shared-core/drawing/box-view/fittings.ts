@@ -5,16 +5,20 @@ import type { Panel, Point3 } from '../../carcass/model.js';
 import { opposite, UNIT } from '../../carcass/pose.js';
 import { kindOf, type Fitting } from '../../fittings/kinds.js';
 import { PURPOSES, purposeOf } from '../../fittings/purposes.js';
-import type { HungDoor } from '../../hung/model.js';
+import type { FrontPull, HungDoor } from '../../hung/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { asItIs } from '../../words/told.js';
 import type { Drawn } from '../drawn.js';
 import type { BoxFitting } from './scene.js';
 
-/** What holds the carcass together, and what its doors hang on. */
+/** What holds the carcass together, and what its doors hang on and are opened by. */
 export function fittingsOf(drawn: Drawn): readonly BoxFitting[] {
   const panels = new Map(drawn.carcass.panels.map((panel) => [panel.key, panel]));
-  return [...inJoints(drawn, panels), ...drawn.boring.hung.flatMap((door) => ofHinges(door, drawn.boring.bores))];
+  return [
+    ...inJoints(drawn, panels),
+    ...drawn.boring.hung.flatMap((door) => ofHinges(door, drawn.boring.bores)),
+    ...drawn.boring.pulls.map(ofPull),
+  ];
 }
 
 function inJoints(drawn: Drawn, panels: ReadonlyMap<string, Panel>): readonly BoxFitting[] {
@@ -83,6 +87,17 @@ function ofHinges({ door, upright, hinge, hinges }: HungDoor, bores: readonly Bo
     };
     return [...cups.map((cup) => filling(cup, door)), room];
   });
+}
+
+/** The room of a pull, which goes with its front. */
+function ofPull({ id, front, pull, body }: FrontPull): BoxFitting {
+  return {
+    key: id,
+    called: asItIs(pull.name),
+    on: front.key,
+    ink: PURPOSES.pull.ink,
+    solid: { kind: 'room', extents: body },
+  };
 }
 
 function along({ x, y, z }: Point3, axis: keyof typeof UNIT, by: Micrometres): Point3 {

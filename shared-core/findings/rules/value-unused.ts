@@ -32,7 +32,7 @@ export const valueUnused: CarcassRule = {
     const { panels } = context.carcass;
     return context.written
       .filter(({ panel }) => panel === null || panels.some(({ key }) => means(panel, key)))
-      .filter(({ circumstance, panel }) => !holds(circumstance, context, panel))
+      .filter(({ circumstance, panel, path }) => !holds(circumstance, context, panel, path))
       .map(({ path, place, circumstance, panel }) => {
         const key = String(path.at(-1));
         return {

@@ -81,7 +81,7 @@ function fittingWords(joints: readonly Joint[], mated: readonly Mating[]): Told 
   return asItIs([...counts].map(([name, count]) => `${count} ${name}`).join(', '));
 }
 
-function afterwards({ carcass, spec }: BuiltCarcass): readonly Message[] {
+function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[] {
   const has = (role: string): number => carcass.panels.filter((panel) => panel.role === role).length;
   const back = { applied: [say.fixBack()], rebated: [say.layBack()], grooved: [], none: [] }[carcass.back];
   const loose = has('loose-shelf');
@@ -93,6 +93,7 @@ function afterwards({ carcass, spec }: BuiltCarcass): readonly Message[] {
       ? [say.drawers({ count: carcass.drawers.length, bottom: spec.drawers.bottom.value })]
       : []),
     ...(has('fixed-front') > 0 ? [say.fixedFronts({ count: has('fixed-front') })] : []),
+    ...(boring.pulls.length > 0 ? [say.pulls({ count: boring.pulls.length })] : []),
     ...(loose > 0 ? [say.looseShelves({ count: loose })] : []),
   ];
 }

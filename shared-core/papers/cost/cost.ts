@@ -92,7 +92,7 @@ function bandItems({ carcasses, shop }: CostedJob): readonly CostItem[] {
   return [...lengths].map(([band, length]) => ({ kind: 'band', band: band.name, length, each: band.price }));
 }
 
-/** By name, since the shop has one price for a hinge, whatever its arm and its plate. */
+/** By name, since the shop has one price for a hinge, whatever its arm and its plate, and for a pull, whatever its screws. */
 function fittingItems({ hardware, shop, pins }: CostedJob): readonly CostItem[] {
   const counts = new Map<Told, number>();
   for (const { name, each } of hardware) counts.set(name, (counts.get(name) ?? 0) + countOf(each));
@@ -100,7 +100,10 @@ function fittingItems({ hardware, shop, pins }: CostedJob): readonly CostItem[] 
     kind: 'fitting',
     name,
     count,
-    each: name === pins ? shop.rates.pin : ((shop.fittings.get(name) ?? shop.hinges.get(name))?.price ?? null),
+    each:
+      name === pins
+        ? shop.rates.pin
+        : ((shop.fittings.get(name) ?? shop.hinges.get(name) ?? shop.pulls.get(name))?.price ?? null),
   }));
 }
 

@@ -1,4 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
+import { counted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
@@ -13,6 +14,10 @@ export const say = messages('hardware-list', {
     `with the arm of ${show.exact(arm)} and a plate ${show.exact(plate)} high`,
   slides: ({ long, rating }: { readonly long: Micrometres; readonly rating: number }, show) =>
     `pairs, ${show.exact(long)} long, for ${rating} kg each`,
+  pulls: ({ screws, through }: { readonly screws: number; readonly through: Micrometres }, show) =>
+    `with ${counted(screws, 'screw')} through ${show.exact(through)} of wood`,
+  pullsBlind: ({ screws, depth }: { readonly screws: number; readonly depth: Micrometres }, show) =>
+    `with ${counted(screws, 'bore')} ${show.exact(depth)} deep`,
   frontScrews: ({ pilot, depth }: { readonly pilot: Micrometres; readonly depth: Micrometres }, show) =>
     `for pilot holes of ${show.nominal(pilot)}, ${show.exact(depth)} deep`,
   pins: ({ diameter }: { readonly diameter: Micrometres }, show) => `for holes of ${show.nominal(diameter)}`,

@@ -34,7 +34,12 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, r
     if (screws > 0) add(THINGS.frontScrews, one.name, screws);
   }
   const listed = [...counts].map(([name, each]) => ({ name: asItIs(name), about: aboutOf(name, shop, reader), each }));
-  return [...listed, ...hingesNeeded(carcasses, reader), ...slidesNeeded(carcasses, reader)];
+  return [
+    ...listed,
+    ...hingesNeeded(carcasses, reader),
+    ...slidesNeeded(carcasses, reader),
+    ...pullsNeeded(carcasses, reader),
+  ];
 }
 
 /** Hinges by name, arm and plate, since they are bought so. */
@@ -64,6 +69,29 @@ function slidesNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): reado
       const sort = sorts.get(key) ?? {
         name: asItIs(slide.name),
         about: tell(say.slides({ long: length.length, rating: slide.rating }), reader),
+        each: new Map<string, number>(),
+      };
+      sorts.set(key, sort);
+      sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
+    }
+  return [...sorts.values()];
+}
+
+/** Pulls by name and by how much wood their screws go through, since screws are bought so. */
+function pullsNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readonly Needed[] {
+  const sorts = new Map<string, { readonly name: Told; readonly about: Told; readonly each: Map<string, number> }>();
+  for (const { name, carcass, boring } of carcasses)
+    for (const { pull, front, holes, boxHoles } of boring.pulls) {
+      const inBox = (boxHoles?.holes.length ?? 0) > 0 ? boxHoles!.boxFront.thickness : 0;
+      const through = front.thickness + inBox;
+      const about =
+        pull.depth === null
+          ? say.pulls({ screws: holes.length, through })
+          : say.pullsBlind({ screws: holes.length, depth: pull.depth });
+      const key = `${pull.name} ${pull.depth === null ? through : ''}`;
+      const sort = sorts.get(key) ?? {
+        name: asItIs(pull.name),
+        about: tell(about, reader),
         each: new Map<string, number>(),
       };
       sorts.set(key, sort);

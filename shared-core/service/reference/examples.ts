@@ -67,18 +67,24 @@ carcasses:
     width: 1000
     dividers: 1
     fronts:
-      - { front: drawer, height: 140, bay: 1 }
+      - { front: drawer, height: 140, bay: 1, pull: knob }
       - drawer
     drawers: { slide: runner, board: ash-18, band: none, bottom: grooved, bottom-board: back-8, joint: dowel-8x30, height: 100 }
+    pulls: { on-drawers: bar-160, from-top: 50 }
+    panels:
+      drawer-2-front: { pull-from-top: 40 }
 
   sail-locker:
     kind: tall
     width: 600
     back: applied
     doors: { hung: pair, how: inset }
+    pulls: { pull: bar-160, lies: upright, end: top, from-edge: 35, from-end: 70 }
     dowels: [29, 189, 317, 477]
     panels:
       shelf-1: { end-dowels: [60, 300, 500] }
+      door-2: { pull: knob }
+      door-1: { pull-lies: upright, pull-end: bottom, pull-from-edge: 40, pull-from-end: 900 }
     fixed-shelves: [1100]
     loose-shelves: 3
 `;
@@ -145,6 +151,20 @@ slides:
     rating: 25
     lengths:
       - { length: 400, holes: [37, 261], box-holes: [32, 160] }
+
+pulls:
+  bar-160:
+    spacing: 160
+    diameter: 5
+    face: outside
+    through-box: yes
+    length: 184
+    width: 12
+    projection: 34
+    head: 9
+    head-height: 3
+    price: 4.2
+  knob: { diameter: 5, depth: 12 }
 
 bits: [3, 5, 7, 8, 10, 15, 35]
 
@@ -221,6 +241,7 @@ habits:
   sizes: { base: { height: 743, batch: 6 } }
   shared-load: [1, 6, 10, 15]
   bracket-rating: 120
+  two-pulls-from: 900
 
 label-sheet:
   page: a4

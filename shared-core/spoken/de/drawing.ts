@@ -174,6 +174,7 @@ export const labels = {
   uses: {
     row: 'Reihe',
     'hinge cup': 'Topf',
+    pull: 'Griff',
     'drawer slide': 'Auszug',
     'slide on the drawer': 'Auszug am Schubkasten',
     'screw of the front, clearance': 'Frontschraube, Durchgang',

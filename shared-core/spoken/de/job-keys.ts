@@ -151,4 +151,35 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Band on the top end of an upright panel, or the right end of any other.':
     'Kantenband am oberen Ende einer aufrechten Platte oder am rechten jeder anderen.',
   'A note for the shop papers.': 'Eine Bemerkung für die Werkstattpapiere.',
+  'The pulls: a name, or a map with more about them.': 'Die Griffe: ein Name, oder Schlüssel mit mehr Angaben.',
+  'The pulls or knobs of doors and drawer fronts, and where they stand.':
+    'Griffe oder Knöpfe der Türen und Schubkastenfronten, und wo sie stehen.',
+  'The pull or the knob; `none` bores for none.': 'Der Griff oder Knopf; mit `none` wird für keinen gebohrt.',
+  'That of drawer fronts, where it is another one.': 'Der von Schubkastenfronten, wo es ein anderer ist.',
+  'How pulls lie on doors; on drawer fronts they lie level.':
+    'Wie Griffe auf Türen liegen; auf Schubkastenfronten liegen sie waagrecht.',
+  'Its screws stand one over the other.': 'Seine Schrauben stehen übereinander.',
+  'Its screws stand side by side.': 'Seine Schrauben stehen nebeneinander.',
+  'Where in the height of a door its pull stands.': 'Wo in der Höhe einer Tür ihr Griff steht.',
+  'Near its top end.': 'Nahe ihrem oberen Ende.',
+  'Near its bottom end.': 'Nahe ihrem unteren Ende.',
+  'In the middle of its height.': 'In der Mitte ihrer Höhe.',
+  'On doors: from the edge that opens to the nearest screw.':
+    'An Türen: von der Kante, die aufgeht, zur nächsten Schraube.',
+  'On doors: from the top or the bottom end to the nearest screw.':
+    'An Türen: vom oberen oder unteren Ende zur nächsten Schraube.',
+  'On drawer fronts: from the upper edge to the nearest screw.':
+    'An Schubkastenfronten: von der Oberkante zur nächsten Schraube.',
+  'Its pull or its knob, where it is another one; `none` bores for none.':
+    'Ihr Griff oder Knopf, wo es ein anderer ist; mit `none` wird für keinen gebohrt.',
+  'The pull or the knob of this front; `none` bores for none.':
+    'Der Griff oder Knopf dieser Front; mit `none` wird für keinen gebohrt.',
+  'How the pull of this front lies.': 'Wie der Griff dieser Front liegt.',
+  'Where in the height of this door its pull stands.': 'Wo in der Höhe dieser Tür ihr Griff steht.',
+  'Of this door: from the edge that opens to the nearest screw of its pull.':
+    'An dieser Tür: von der Kante, die aufgeht, zur nächsten Schraube ihres Griffs.',
+  'Of this door: from the top or the bottom end to the nearest screw of its pull.':
+    'An dieser Tür: vom oberen oder unteren Ende zur nächsten Schraube ihres Griffs.',
+  'Of this front: from the upper edge to the nearest screw of its pull.':
+    'An dieser Front: von der Oberkante zur nächsten Schraube ihres Griffs.',
 };

@@ -127,6 +127,13 @@ export const job = {
     usualBand: ({ name }) => `Ohne Angabe: ${quoted(name)}, das übliche Kantenband der Werkstatt.`,
     usualFitting: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Verbinder der Werkstatt.`,
     usualHinge: ({ name }) => `Ohne Angabe: ${quoted(name)}, das übliche Topfband der Werkstatt.`,
+    usualPull: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Griff der Werkstatt.`,
+    pullOfDoors: () => 'Ohne Angabe: der der Türen.',
+    pullByHand: ({ height, kind }, show) =>
+      kind === 'wall'
+        ? 'Ohne Angabe: nahe dem unteren Ende.'
+        : `Ohne Angabe: ${show.exact(height)} über dem Boden, wo das im mittleren Drittel der Tür ist, sonst nahe dem Ende, das näher daran ist.`,
+    centred: () => 'Ohne Angabe: in der Mitte der Höhe.',
     usualMachine: ({ name }) => `Ohne Angabe: ${quoted(name)}, die übliche Maschine der Werkstatt.`,
     usualMachines: () => 'Ohne Angabe: die üblichen Maschinen der Werkstatt.',
     halfSide: () => 'Ohne Angabe: die halbe Nenndicke der Seite.',
@@ -189,7 +196,7 @@ const faulty = (errors: number, line: number): string =>
     : `Die Werkstattdatei hat ${errors} Fehler, den ersten in Zeile ${line}.`;
 
 type Unread =
-  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide'; readonly name: string }
+  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull'; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: keyof typeof MACHINES; readonly name: string };
 function unread(one: Unread): string {

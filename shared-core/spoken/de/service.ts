@@ -54,6 +54,10 @@ export const service = {
       `Auszug, ${und(long.map((one) => show.nominal(one)))} lang, für ${rating} kg`,
     hinge: ({ cupDiameter, distance }, show) =>
       `Topfband, Topf Ø ${show.nominal(cupDiameter)}, ${show.span(distance)} von der Kante`,
+    pull: ({ spacing, diameter }, show) =>
+      spacing === 0
+        ? `Knopf, Bohrung Ø ${show.nominal(diameter)}`
+        : `Griff, Bohrungen Ø ${show.nominal(diameter)}, ${show.nominal(spacing)} auseinander`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${anzahl(spindles, 'Spindel', 'Spindeln')} alle ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>
@@ -70,6 +74,7 @@ export const service = {
     anew: ({ noun: of }) => `neu: ${noun(of).bare}`,
     bare: () => 'die Kante bleibt unbekantet',
     unhung: () => 'keine Bohrungen für Bänder',
+    unpulled: () => 'kein Griff',
     onGrid: ({ hole, of }) => `Loch ${hole} von ${of}, auf dem Raster`,
   },
   hint: {

@@ -215,4 +215,31 @@ export const shopKeys: Readonly<Record<string, string>> = {
     'Sekunden, um einen Korpus auszulegen, in der Presse zu schließen und herauszunehmen.',
   'Seconds to put in one fitting while a carcass is put together.':
     'Sekunden, um beim Zusammenbau einen Verbinder einzusetzen.',
+  'Pulls and knobs of doors and drawer fronts.': 'Griffe und Knöpfe von Türen und Schubkastenfronten.',
+  'A pull, or a knob, of doors and drawer fronts.': 'Ein Griff oder Knopf von Türen und Schubkastenfronten.',
+  'From the one screw to the other; 0 for a knob, which has but one.':
+    'Von der einen Schraube zur anderen; 0 für einen Knopf, der nur eine hat.',
+  'Diameter of the bores for its screws.': 'Durchmesser der Bohrungen für seine Schrauben.',
+  'Depth of these bores; they go through when left out.': 'Tiefe dieser Bohrungen; ohne Angabe gehen sie durch.',
+  'The face that they are bored from.': 'Die Fläche, von der aus sie gebohrt werden.',
+  'The outside face, so that it stays clean.': 'Die Außenfläche, damit sie sauber bleibt.',
+  'The inside face.': 'Die Innenfläche.',
+  'Whether its screws go through the front of a drawer’s box too, so that this is bored with the drawer front.':
+    'Ob seine Schrauben auch durch das Vorderstück eines Schubkastens gehen, sodass dieses mit der Front gebohrt wird.',
+  'Overall length; as far as its screws stand apart, and its width more, when left out.':
+    'Gesamtlänge; ohne Angabe so viel, wie seine Schrauben auseinanderstehen, und seine Breite dazu.',
+  'Overall width.': 'Gesamtbreite.',
+  'How far it stands out from the front.': 'Wie weit er vor der Front steht.',
+  'Diameter of the heads of its screws.': 'Durchmesser der Köpfe seiner Schrauben.',
+  'How high these heads are.': 'Wie hoch diese Köpfe sind.',
+  'The usual pull of doors and drawer fronts; `none` bores for none.':
+    'Der übliche Griff der Türen und Schubkastenfronten; mit `none` wird für keinen gebohrt.',
+  'Usual distance from the edge of a door that opens to the nearest screw of its pull.':
+    'Üblicher Abstand der nächsten Griffschraube von der Kante einer Tür, die aufgeht.',
+  'Usual distance from the top or the bottom end of a door to the nearest screw of its pull.':
+    'Üblicher Abstand der nächsten Griffschraube vom oberen oder unteren Ende einer Tür.',
+  'Height above the floor at which a door is taken hold of: where that is in its middle third, its pull stands there, else near the end that is nearer to it.':
+    'Höhe über dem Boden, in der man eine Tür fasst: Wo das in ihrem mittleren Drittel ist, steht der Griff dort, sonst nahe dem Ende, das näher daran ist.',
+  'Width of a drawer front from which on it has two pulls; always one when left out.':
+    'Breite einer Schubkastenfront, ab der sie zwei Griffe hat; ohne Angabe immer einen.',
 };

@@ -194,6 +194,7 @@ const HABITS = {
   joint: 'Verbinder',
   hinge: 'Topfband',
   slide: 'Auszug',
+  pull: 'Griff',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

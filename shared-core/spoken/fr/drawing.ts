@@ -176,6 +176,7 @@ export const labels = {
     'screw of the front, clearance': 'vis de façade, passage',
     'screw of the front, pilot': 'vis de façade, avant-trou',
     'hinge cup': 'boîtier',
+    pull: 'poignée',
     'hinge plate': 'embase',
     'spare, stays empty': 'vide, reste libre',
     'screw clearance': 'passage de vis',

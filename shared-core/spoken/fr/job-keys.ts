@@ -153,4 +153,35 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Band on the top end of an upright panel, or the right end of any other.':
     'Bande du bout supérieur d’un montant, ou du bout droit de tout autre.',
   'A note for the shop papers.': 'Une note pour les papiers d’atelier.',
+  'The pulls: a name, or a map with more about them.': 'Les poignées : un nom, ou des clés qui en disent plus.',
+  'The pulls or knobs of doors and drawer fronts, and where they stand.':
+    'Poignées ou boutons des portes et façades de tiroirs, et où ils sont.',
+  'The pull or the knob; `none` bores for none.': 'La poignée ou le bouton ; `none` ne perce pour aucun.',
+  'That of drawer fronts, where it is another one.': 'Celle des façades de tiroirs, où c’en est une autre.',
+  'How pulls lie on doors; on drawer fronts they lie level.':
+    'Comment les poignées sont sur les portes ; sur les façades de tiroirs elles sont couchées.',
+  'Its screws stand one over the other.': 'Ses vis sont l’une au-dessus de l’autre.',
+  'Its screws stand side by side.': 'Ses vis sont côte à côte.',
+  'Where in the height of a door its pull stands.': 'Où est la poignée dans la hauteur d’une porte.',
+  'Near its top end.': 'Près de son bout supérieur.',
+  'Near its bottom end.': 'Près de son bout inférieur.',
+  'In the middle of its height.': 'Au milieu de sa hauteur.',
+  'On doors: from the edge that opens to the nearest screw.':
+    'Sur les portes : du chant qui s’ouvre à la vis la plus proche.',
+  'On doors: from the top or the bottom end to the nearest screw.':
+    'Sur les portes : du bout supérieur ou inférieur à la vis la plus proche.',
+  'On drawer fronts: from the upper edge to the nearest screw.':
+    'Sur les façades de tiroirs : du chant supérieur à la vis la plus proche.',
+  'Its pull or its knob, where it is another one; `none` bores for none.':
+    'Sa poignée ou son bouton, où c’en est un autre ; `none` ne perce pour aucun.',
+  'The pull or the knob of this front; `none` bores for none.':
+    'La poignée ou le bouton de cette façade ; `none` ne perce pour aucun.',
+  'How the pull of this front lies.': 'Comment est la poignée de cette façade.',
+  'Where in the height of this door its pull stands.': 'Où est la poignée dans la hauteur de cette porte.',
+  'Of this door: from the edge that opens to the nearest screw of its pull.':
+    'De cette porte : du chant qui s’ouvre à la vis la plus proche de sa poignée.',
+  'Of this door: from the top or the bottom end to the nearest screw of its pull.':
+    'De cette porte : du bout supérieur ou inférieur à la vis la plus proche de sa poignée.',
+  'Of this front: from the upper edge to the nearest screw of its pull.':
+    'De cette façade : du chant supérieur à la vis la plus proche de sa poignée.',
 };

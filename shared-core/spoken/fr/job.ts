@@ -128,6 +128,13 @@ export const job = {
     usualBand: ({ name }) => `À défaut : ${quoted(name)}, la bande habituelle de l’atelier.`,
     usualFitting: ({ name }) => `À défaut : ${quoted(name)}, la ferrure habituelle de l’atelier.`,
     usualHinge: ({ name }) => `À défaut : ${quoted(name)}, la charnière habituelle de l’atelier.`,
+    usualPull: ({ name }) => `Sans indication : ${quoted(name)}, la poignée habituelle de l’atelier.`,
+    pullOfDoors: () => 'Sans indication : celle des portes.',
+    pullByHand: ({ height, kind }, show) =>
+      kind === 'wall'
+        ? 'Sans indication : près du bout inférieur.'
+        : `Sans indication : à ${show.exact(height)} du sol où cela tombe dans le tiers médian de la porte, sinon près du bout qui en est le plus proche.`,
+    centred: () => 'Sans indication : au milieu de la hauteur.',
     usualMachine: ({ name }) => `À défaut : ${quoted(name)}, la machine habituelle de l’atelier.`,
     usualMachines: () => 'À défaut : les machines habituelles de l’atelier.',
     halfSide: () => 'À défaut : la moitié de l’épaisseur nominale du côté.',
@@ -189,7 +196,7 @@ const faulty = (errors: number, line: number): string =>
     : `Le fichier d’atelier a ${errors} erreurs, la première à la ligne ${line}.`;
 
 type Unread =
-  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide'; readonly name: string }
+  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull'; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: keyof typeof MACHINES; readonly name: string };
 function unread(one: Unread): string {

@@ -52,6 +52,10 @@ export const service = {
       `coulisse, longue de ${et(long.map((one) => show.nominal(one)))}, pour ${rating} kg`,
     hinge: ({ cupDiameter, distance }, show) =>
       `charnière, boîtier Ø ${show.nominal(cupDiameter)}, ${show.span(distance)} du chant`,
+    pull: ({ spacing, diameter }, show) =>
+      spacing === 0
+        ? `bouton, perçage Ø ${show.nominal(diameter)}`
+        : `poignée, perçages Ø ${show.nominal(diameter)}, entraxe ${show.nominal(spacing)}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${compte(spindles, 'broche')} tous les ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>
@@ -68,6 +72,7 @@ export const service = {
     anew: ({ noun: of }) => `nouveau : ${noun(of).bare}`,
     bare: () => 'le chant reste nu',
     unhung: () => 'aucun perçage de charnière',
+    unpulled: () => 'pas de poignée',
     onGrid: ({ hole, of }) => `trou ${hole} sur ${of}, sur la grille`,
   },
   hint: {

@@ -210,4 +210,32 @@ export const shopKeys: Readonly<Record<string, string>> = {
     'Secondes pour présenter un caisson, le serrer dans la presse et l’en sortir.',
   'Seconds to put in one fitting while a carcass is put together.':
     'Secondes pour poser une ferrure pendant le montage d’un caisson.',
+  'Pulls and knobs of doors and drawer fronts.': 'Poignées et boutons de portes et de façades de tiroirs.',
+  'A pull, or a knob, of doors and drawer fronts.': 'Une poignée ou un bouton de portes et de façades de tiroirs.',
+  'From the one screw to the other; 0 for a knob, which has but one.':
+    'D’une vis à l’autre ; 0 pour un bouton, qui n’en a qu’une.',
+  'Diameter of the bores for its screws.': 'Diamètre des perçages de ses vis.',
+  'Depth of these bores; they go through when left out.':
+    'Profondeur de ces perçages ; sans indication ils traversent.',
+  'The face that they are bored from.': 'La face d’où ils sont percés.',
+  'The outside face, so that it stays clean.': 'La face extérieure, pour qu’elle reste nette.',
+  'The inside face.': 'La face intérieure.',
+  'Whether its screws go through the front of a drawer’s box too, so that this is bored with the drawer front.':
+    'Si ses vis traversent aussi le devant d’un tiroir, qui est alors percé avec la façade.',
+  'Overall length; as far as its screws stand apart, and its width more, when left out.':
+    'Longueur hors tout ; sans indication, son entraxe et sa largeur en plus.',
+  'Overall width.': 'Largeur hors tout.',
+  'How far it stands out from the front.': 'De combien elle dépasse de la façade.',
+  'Diameter of the heads of its screws.': 'Diamètre des têtes de ses vis.',
+  'How high these heads are.': 'Hauteur de ces têtes.',
+  'The usual pull of doors and drawer fronts; `none` bores for none.':
+    'La poignée habituelle des portes et façades de tiroirs ; `none` ne perce pour aucune.',
+  'Usual distance from the edge of a door that opens to the nearest screw of its pull.':
+    'Distance habituelle du chant d’une porte qui s’ouvre à la vis la plus proche de sa poignée.',
+  'Usual distance from the top or the bottom end of a door to the nearest screw of its pull.':
+    'Distance habituelle du bout supérieur ou inférieur d’une porte à la vis la plus proche de sa poignée.',
+  'Height above the floor at which a door is taken hold of: where that is in its middle third, its pull stands there, else near the end that is nearer to it.':
+    'Hauteur au-dessus du sol où l’on prend une porte : si elle tombe dans son tiers médian, la poignée y est, sinon près du bout qui en est le plus proche.',
+  'Width of a drawer front from which on it has two pulls; always one when left out.':
+    'Largeur d’une façade de tiroir à partir de laquelle elle a deux poignées ; sans indication toujours une.',
 };

@@ -189,6 +189,7 @@ const HABITS = {
   joint: 'ferrure',
   hinge: 'charnière',
   slide: 'coulisse',
+  pull: 'poignée',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

@@ -173,6 +173,27 @@ describe('a carcass in three dimensions', () => {
     expect(parts.at(-1)!.described).toMatch(/It opens by 110 degrees\./);
   });
 
+  test('shows a pull before its front, which takes it along', () => {
+    const [one] = drawnOf(
+      'carcasses:\n  a: { kind: base, width: 600, doors: left, pulls: bar-160 }\n',
+      readShop(NEUTRAL_SHOP_TEXT).shop,
+    );
+    const pull = boxScene(one!).fittings.find(({ key }) => key === 'door-1:pull')!;
+    // The door is 16 thick and 2 off the front edges; its screws stand 557 and 1.5 from the left, 497 and 657 over its end.
+    expect(pull).toMatchObject({
+      called: 'bar-160',
+      on: 'door-1',
+      solid: {
+        kind: 'room',
+        extents: {
+          x: { from: 552_500, to: 564_500 },
+          y: { from: -53_000, to: -18_000 },
+          z: { from: 487_000, to: 667_000 },
+        },
+      },
+    });
+  });
+
   test('pulls a drawer out with all its panels, by the length of its slide', () => {
     const [chest] = drawnOf(
       'carcasses:\n  a: { kind: base, width: 600, fronts: [drawer, left] }\n',

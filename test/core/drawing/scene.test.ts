@@ -344,7 +344,7 @@ describe('a bore map', () => {
       bore('left:x:1', 'left', 'inside', 150, 250, 8, 12, 'dowel', 'x'),
     ];
     const scene = boreMapScene(
-      { ...base, boring: { rows: [], bores: odd, hung: [], running: [], unused: [] } },
+      { ...base, boring: { rows: [], bores: odd, hung: [], running: [], pulls: [], unused: [] } },
       'left',
     )!;
     expect(scene.table[0]).toMatchObject({ u: '100; 150', v: '200; 250' });
@@ -440,7 +440,9 @@ describe('a bore map', () => {
         fc.shuffledSubarray([...base.boring.rows], { minLength: 4 }),
         (bores, rows) => {
           expect(
-            toSvg(boreMapScene({ ...base, boring: { rows, bores, hung: [], running: [], unused: [] } }, 'left')!),
+            toSvg(
+              boreMapScene({ ...base, boring: { rows, bores, hung: [], running: [], pulls: [], unused: [] } }, 'left')!,
+            ),
           ).toBe(wanted);
         },
       ),

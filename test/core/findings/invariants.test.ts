@@ -1,41 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { matings } from '../../../shared-core/boring/matings.js';
-import { boreCarcass } from '../../../shared-core/boring/bores.js';
 import type { BoreMap } from '../../../shared-core/boring/model.js';
 import { isFace } from '../../../shared-core/boring/surface.js';
-import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import type { CarcassContext } from '../../../shared-core/findings/rule.js';
 import { boreWithoutMate } from '../../../shared-core/findings/rules/bore-without-mate.js';
 import { dowelsUnmatched } from '../../../shared-core/findings/rules/dowels-unmatched.js';
-import { Derived } from '../../../shared-core/derived/derived.js';
 import { rowsNotOpposite } from '../../../shared-core/findings/rules/rows-not-opposite.js';
 import { reaches } from '../../../shared-core/fittings/purposes.js';
-import { operationsOf } from '../../../shared-core/machining/plan/operations.js';
 import { jobArbitrary } from '../arbitraries.js';
-
-/** All that rules look at, of a random job; null where no box can be made of it. */
-function contextOf({
-  spec,
-  shop,
-}: typeof jobArbitrary extends fc.Arbitrary<infer T> ? T : never): CarcassContext | null {
-  const { carcass } = buildCarcass(spec, shop);
-  if (!carcass) return null;
-  const boring = boreCarcass(spec, carcass, shop);
-  const operations = operationsOf('box', spec, carcass, boring, shop);
-  return {
-    spec,
-    carcass,
-    boring,
-    matings: matings(carcass, boring),
-    operations,
-    shop,
-    unit: 'mm',
-    inches: 'fractions',
-    derived: new Derived(),
-    written: [],
-  };
-}
+import { contextOf } from './contexts.js';
 
 const withBoring = (context: CarcassContext, boring: BoreMap): CarcassContext => ({ ...context, boring });
 const saidOf = (context: CarcassContext): Set<string> =>

@@ -38,6 +38,19 @@ function panelLines(length: Lengths): fc.Arbitrary<string> {
     );
 }
 
+/** Doors, or fronts, with pulls of the shop and others. */
+function frontLines(length: Lengths): fc.Arbitrary<string> {
+  const pulls = fc.oneof(
+    fc.constantFrom('bar-160', 'knob', 'bar-106', 'none').map((name) => `pulls: ${name}`),
+    fc
+      .tuple(fc.constantFrom('from-edge', 'from-end'), length(5, 120), fc.constantFrom('upright', 'level'))
+      .map(([key, at, lies]) => `pulls: { pull: bar-160, ${key}: ${at}, lies: ${lies} }`),
+    fc.constantFrom('top', 'bottom', 'middle').map((end) => `pulls: { pull: knob, end: ${end} }`),
+  );
+  const fronts = fc.constantFrom('doors: left', 'doors: pair', 'doors: { hung: right, how: inset }', 'fronts: [fixed]');
+  return fc.tuple(fronts, pulls).map((lines) => lines.join('\n'));
+}
+
 function carcassLines(length: Lengths): fc.Arbitrary<string> {
   const maybe = (line: fc.Arbitrary<string>, often = 3): fc.Arbitrary<string> =>
     fc.oneof({ weight: often, arbitrary: fc.constant('') }, { weight: 1, arbitrary: line });
@@ -87,6 +100,7 @@ function carcassLines(length: Lengths): fc.Arbitrary<string> {
       ),
       maybe(shelves('fixed-shelves'), 2),
       maybe(shelves('loose-shelves'), 1),
+      maybe(frontLines(length), 3),
       maybe(fc.constantFrom('machines: { rows: row-dril }', 'machines: { clamp: face-head }'), 8),
       maybe(panelLines(length), 2),
     )

@@ -37,6 +37,7 @@ export const BASES: readonly (readonly string[])[] = [
     'fixed-shelves: [360]',
   ],
   ['kind: base', 'width: 600', 'rows: front', 'fronts: [drawer, { front: left, height: 400 }]'],
+  ['kind: base', 'width: 700', 'fronts: [left, { front: drawer, height: 200 }]', 'pulls: { pull: bar-160 }'],
 ];
 
 const NAMES: Readonly<Record<string, readonly string[]>> = {
@@ -45,6 +46,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   fitting: ['dowel-10x40', 'cam-15'],
   hinge: ['none'],
   slide: ['other-slide'],
+  pull: ['knob', 'none'],
   faces: ['other-head'],
   ends: ['other-end'],
   rows: ['other-drill'],
@@ -138,7 +140,7 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
       path: [...path, key],
       lines: samples(schema, key).map((value) => wrap(`${key}: ${value}`)),
     }));
-  const { panels, back, doors, drawers, machines, ...rest } = carcassSchema.fields;
+  const { panels, back, doors, drawers, pulls, machines, ...rest } = carcassSchema.fields;
   const recordOf = (schema: Schema): Fields => (schema.type === 'record' ? schema.fields : {});
   const long = back.schema.of.find((one) => one.type === 'record')!;
   return [
@@ -148,6 +150,9 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
       `doors: { DOORS, ${line} }`,
     ]),
     ...own(drawers.schema.fields, ['drawers'], (line) => [`drawers: { ${line} }`]),
+    ...own(recordOf(pulls.schema.of.find((one) => one.type === 'record')!), ['pulls'], (line) => [
+      `pulls: { PULLS, ${line} }`,
+    ]),
     ...own(machines.schema.fields, ['machines'], (line) => [`machines: { ${line} }`]),
     ...panelKeys(made.spec!)
       .filter((key) => made.carcass!.panels.some((panel) => panel.key === key))
@@ -160,6 +165,7 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
 }
 
 const DOORS = /^doors: \{ (.*) \}$/;
+const PULLS = /^pulls: \{ (.*) \}$/;
 
 /** A base with its back and its doors as maps throughout, so that a key more in one is all that differs. */
 export function plainLines(base: readonly string[], how: string): readonly string[] {
@@ -168,9 +174,9 @@ export function plainLines(base: readonly string[], how: string): readonly strin
   return [...base.filter((line) => !line.startsWith('back:')), `back: { how: ${how} }`, ...doors];
 }
 
-/** What is written of the doors, but for some keys. */
-function doorsWithout(keys: string, lines: readonly string[]): string {
-  const written = lines.map((line) => DOORS.exec(line)?.[1]).find((inner) => inner !== undefined)!;
+/** What is written in a map, but for some keys. */
+function writtenWithout(map: RegExp, keys: string, lines: readonly string[]): string {
+  const written = lines.map((line) => map.exec(line)?.[1]).find((inner) => inner !== undefined) ?? '';
   return written.replace(new RegExp(`(, )?\\b(?:${keys}): (\\[[^\\]]*\\]|[^,]*)`), '').replace(/^, /, '');
 }
 
@@ -187,9 +193,16 @@ export function withKey(
   how: string,
 ): readonly string[] {
   const without = withoutKey(plain, path[0]!);
-  const doors = doorsWithout(path[1] === 'bays' ? 'hung|bays' : (path[1] ?? 'none'), plain);
+  const doors = writtenWithout(DOORS, path[1] === 'bays' ? 'hung|bays' : (path[1] ?? 'none'), plain);
+  const pulls = writtenWithout(PULLS, path[1] ?? 'none', plain);
+  const beside = (map: string) => (map === '' ? '' : `${map}$1`);
   return [
     ...without,
-    ...written.map((line) => line.replace('HOW', how).replace(/DOORS(, )?/, doors === '' ? '' : `${doors}$1`)),
+    ...written.map((line) =>
+      line
+        .replace('HOW', how)
+        .replace(/DOORS(, )?/, beside(doors))
+        .replace(/PULLS(, )?/, beside(pulls)),
+    ),
   ];
 }

@@ -58,7 +58,7 @@ function valueOf(schema: Schema, shop: Shop, path: readonly string[]): fc.Arbitr
         .map((items) => ({ flow: `[${items.map(({ flow }) => flow).join(', ')}]` }));
     case 'named':
       return fc
-        .uniqueArray(fc.constantFrom('left', 'right', 'bottom', 'top', 'back', 'shelf-1', 'divider-1'), {
+        .uniqueArray(fc.constantFrom('left', 'right', 'bottom', 'top', 'back', 'shelf-1', 'divider-1', 'door-1', 'drawer-1'), {
           minLength: 1,
           maxLength: 2,
         })
@@ -97,6 +97,8 @@ function namesFor(of: string, shop: Shop, path: readonly string[]): readonly str
       return [...shop.bands.keys(), 'none'];
     case 'hinge':
       return [...shop.hinges.keys(), 'none'];
+    case 'pull':
+      return [...shop.pulls.keys(), 'none'];
     case 'slide':
       return [...shop.slides.keys()];
     case 'fitting':

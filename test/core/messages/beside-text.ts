@@ -13,7 +13,7 @@ import { tell } from '../../../shared-core/words/message.js';
 import { asMessage } from '../../in-words.js';
 import { handMade } from '../drawing/panels.js';
 import { analyse } from '../findings/jobs.js';
-import { OFFERED } from './texts.js';
+import { OFFERED, SHEETLESS } from './texts.js';
 
 /** What completion, hints, outline and hovers say. */
 export function sayBesideText(): void {
@@ -35,6 +35,12 @@ export function sayBesideText(): void {
     }),
   } as const;
   for (let offset = 0; offset <= job.analysis.text.length; offset += 1) offersAt(job, offset, () => []);
+  const pulls = OFFERED.at(-1)!;
+  const inShopOfPulls = {
+    kind: 'job',
+    analysis: analyse(`shop: own.shop.yaml\n${pulls}`, { 'own.shop.yaml': SHEETLESS }),
+  } as const;
+  for (let offset = 0; offset <= inShopOfPulls.analysis.text.length; offset += 1) explain(inShopOfPulls, offset);
   toSvg(boreMapScene(handMade(), 'left', SCREEN)!);
   // Said under a picture of a PDF, which is not printed here.
   // Told of few shops.

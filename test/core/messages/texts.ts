@@ -351,11 +351,11 @@ export const PAPERS: readonly string[] = [
   'title: Empty\n',
 ];
 
-/** The built-in shop without the sizes of its sheets, and with a price of work. */
-export const SHEETLESS = NEUTRAL_SHOP_TEXT.replace(/, sheet-length: \d+, sheet-width: \d+/g, '').replace(
-  '\nrates:\n',
-  '\nrates:\n  hour: 40\n',
-);
+/** The built-in shop without the sizes of its sheets, with a price of work and a usual pull. */
+export const SHEETLESS = NEUTRAL_SHOP_TEXT.replace(/, sheet-length: \d+, sheet-width: \d+/g, '')
+  .replace('\nrates:\n', '\nrates:\n  hour: 40\n')
+  .replace('  pull: none', '  pull: blind')
+  .replace('\npulls:\n', '\npulls:\n  blind: { diameter: 5, depth: 12 }\n');
 
 /** The built-in shop without its saw. */
 export const SAWLESS = NEUTRAL_SHOP_TEXT.replace(/\npanel-saws:\n.*\n/, '\n').replace(', saw: bench-saw', '');
@@ -373,5 +373,5 @@ export const OFFERED: readonly string[] = [
   carcass('kind: base\nwidth: 600\nband: \npanels:\n  left: { \n'),
   carcass('kind: base\nwidth: 600\nfixed-shelves:\n  - 200\n  \n'),
   carcass('kind: base\nwidth: 600\npanels:\n  \n'),
-  carcass('kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }'),
+  carcass('kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }\npulls: knob'),
 ];

@@ -88,7 +88,8 @@ const JOBS = {
     'bare: { kind: open, width: 400, rows: none }',
     'chest: { kind: for-drawers, width: 400, rows: none }',
     'press: { kind: wall, width: 900, doors: pair, loose-shelves: 3 }',
-    'desk: { kind: base, width: 500, fronts: [{ front: drawer, height: 140 }, drawer] }',
+    'desk: { kind: base, width: 500, pulls: rod, fronts: [{ front: drawer, height: 140 }, drawer] }',
+    'closet: { kind: tall, width: 400, doors: left, pulls: rod }',
     'laden: { kind: wall, width: 900, load: 12, fixed-shelves: 2 }',
   ],
 } satisfies Readonly<Record<string, readonly string[]>>;
