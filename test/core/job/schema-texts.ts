@@ -58,10 +58,13 @@ function valueOf(schema: Schema, shop: Shop, path: readonly string[]): fc.Arbitr
         .map((items) => ({ flow: `[${items.map(({ flow }) => flow).join(', ')}]` }));
     case 'named':
       return fc
-        .uniqueArray(fc.constantFrom('left', 'right', 'bottom', 'top', 'back', 'shelf-1', 'divider-1', 'door-1', 'drawer-1'), {
-          minLength: 1,
-          maxLength: 2,
-        })
+        .uniqueArray(
+          fc.constantFrom('left', 'right', 'bottom', 'top', 'back', 'shelf-1', 'divider-1', 'door-1', 'drawer-1'),
+          {
+            minLength: 1,
+            maxLength: 2,
+          },
+        )
         .chain((keys) =>
           fc.tuple(
             ...keys.map((key) => valueOf(schema.item, shop, [...path, key]).map(({ flow }) => `${key}: ${flow}`)),

@@ -64,6 +64,9 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   ...Object.fromEntries(
     ['base', 'wall', 'tall', 'for-drawers', 'open'].map((kind) => [`habits sizes ${kind} batch`, [{ value: 40 }]]),
   ),
+  // So near the edge of a door that the heads of its screws come before the side.
+  'pulls rod head': [{ value: 30, beside: [[['habits', 'pull-from-edge'], 20]] }],
+  'pulls rod head-height': [{ value: 1, beside: [[['habits', 'pull-from-edge'], 15]] }],
   'boards white-16 modulus': [{ value: 4000 }],
   'screws screw-7x50 price': [{ value: 9, on: 'screwed' }],
   'cams cam-15 price': [{ value: 9, on: 'cams' }],
@@ -87,7 +90,7 @@ const JOBS = {
     'hung: { kind: wall, width: 800, joint: screw-7x50, back: rebated, dividers: 1, fixed-shelves: 1, count: 2 }',
     'bare: { kind: open, width: 400, rows: none }',
     'chest: { kind: for-drawers, width: 400, rows: none }',
-    'press: { kind: wall, width: 900, doors: pair, loose-shelves: 3 }',
+    'press: { kind: wall, width: 900, doors: pair, loose-shelves: 3, pulls: rod }',
     'desk: { kind: base, width: 500, pulls: rod, fronts: [{ front: drawer, height: 140 }, drawer] }',
     'closet: { kind: tall, width: 400, doors: left, pulls: rod }',
     'laden: { kind: wall, width: 900, load: 12, fixed-shelves: 2 }',
