@@ -6,8 +6,7 @@ import { withText, type CarcassPart } from '../document/cut.js';
 import { applyEdits } from '../document/pieces.js';
 import type { Derived } from '../derived/derived.js';
 import type { Change, Finding } from '../findings/finding.js';
-import type { Depth } from '../findings/registry.js';
-import { checkCarcass } from '../findings/registry.js';
+import { checkCarcass, type Checked } from '../findings/registry.js';
 import type { CarcassContext, Trial } from '../findings/rule.js';
 import type { ReadCarcass } from '../carcass/read.js';
 import { readCarcass } from '../carcass/read.js';
@@ -27,14 +26,15 @@ export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop, deri
   const read = readCarcass(part, basis.head, basis.defaults, shop);
   const retry = (changes: readonly Change[]): Trial | null => tryChanges(part, read, changes, basis, shop, derived);
   const built = build(read, shop, derived);
-  const find = (depth: Depth): readonly Finding[] =>
-    [...read.findings, ...built.problems, ...rulesSay(read, built, basis, shop, derived, depth, retry)].sort(byPlace);
+  const said = rulesSay(read, built, basis, shop, derived, retry);
+  const withOthers = (found: readonly Finding[]): readonly Finding[] =>
+    [...read.findings, ...built.problems, ...found].sort(byPlace);
   const { carcass, boring, operations } = built;
   const name = read.name?.value ?? (part.whole === null ? nameIn(part.text) : '');
   return new CarcassAnalysis(
     { name, nameAt: read.name, spec: read.spec, carcass, boring, operations },
-    find('quick'),
-    () => find('all'),
+    withOthers(said.quick),
+    () => withOthers(said.all()),
   );
 }
 
@@ -67,22 +67,31 @@ function rulesSay(
   { head: { unit } }: Basis,
   shop: Shop,
   derived: Derived,
-  depth: Depth,
   retry: CarcassContext['retry'],
-): readonly Finding[] {
-  if (spec === null || carcass === null || boring === null || operations === null) return [];
+): Checked {
+  if (spec === null || carcass === null || boring === null || operations === null) return NOTHING_FOUND;
+  const failed = (fault: unknown): readonly Finding[] => [faultOfOurs(name!.place, fault)];
   try {
     const text = entry?.value ?? null;
     const inches = inchesOf(text);
     const written = conditionalValues(text);
-    return checkCarcass(
-      { spec, carcass, boring, matings, operations, shop, unit, inches, derived, written, ...(retry && { retry }) },
-      depth,
-    );
+    const context = { spec, carcass, boring, matings, operations, shop, unit, inches, derived, written };
+    const { quick, all } = checkCarcass({ ...context, ...(retry && { retry }) });
+    const allOrFault = (): readonly Finding[] => {
+      try {
+        return all();
+      } catch (fault) {
+        return failed(fault);
+      }
+    };
+    return { quick, all: allOrFault };
   } catch (fault) {
-    return [faultOfOurs(name!.place, fault)];
+    const found = failed(fault);
+    return { quick: found, all: () => found };
   }
 }
+
+const NOTHING_FOUND: Checked = { quick: [], all: () => [] };
 
 /** A fault of ours in one carcass must not take the others' findings away, nor pass in silence. */
 function faultOfOurs(place: Finding['place'], fault: unknown): Finding {
@@ -111,11 +120,8 @@ function tryChanges(
 
 function trialOf(read: ReadCarcass, basis: Basis, shop: Shop, derived: Derived): Trial {
   const built = build(read, shop, derived);
-  const say = (depth: Depth): readonly Finding[] => [
-    ...built.problems,
-    ...rulesSay(read, built, basis, shop, derived, depth, undefined),
-  ];
-  return { quick: say('quick'), all: () => say('all') };
+  const { quick, all } = rulesSay(read, built, basis, shop, derived, undefined);
+  return { quick: [...built.problems, ...quick], all: () => [...built.problems, ...all()] };
 }
 
 function error(rule: string, place: Finding['place'], message: Message): Finding {

@@ -116,23 +116,32 @@ export const rules: readonly CarcassRule[] = [
 const HIDING: ReadonlySet<string> = new Set(rules.filter(({ hides }) => hides).map(({ name }) => name));
 const SLOW: ReadonlySet<string> = new Set(rules.filter(({ slow }) => slow).map(({ name }) => name));
 
-/** `quick` leaves out the rules that take too long to run at every key. */
-export type Depth = 'quick' | 'all';
+/** What rules find in one carcass, by place and then in the order of the rules. */
+export interface Checked {
+  /** What the rules find that take no time. */
+  readonly quick: readonly Finding[];
+  /** What all find; what takes too long to be run at every key is worked out when it is asked for. */
+  readonly all: () => readonly Finding[];
+}
 
 /**
- * All findings of one carcass, by place and then in the order of the rules. Where the context can try changes, only repairs
- * that make their finding go away and bring no other are kept. Never throws.
+ * All findings of one carcass. Where the context can try changes, only repairs that make their finding go away and bring no
+ * other are kept. Never throws; but `all` may, as the slow rules may have a fault of ours.
  */
-export function checkCarcass(context: CarcassContext, depth: Depth = 'all'): readonly Finding[] {
-  const found: Finding[] = [];
+export function checkCarcass(context: CarcassContext): Checked {
   const said = new Set<string>();
-  for (const rule of rules) {
-    if (depth === 'quick' && rule.slow === true) continue;
-    for (const one of rule.check(context, said)) {
+  const ask = (rule: CarcassRule): readonly Finding[] =>
+    rule.check(context, said).map((one) => {
       const finding: Finding = { rule: rule.name, severity: rule.severity, related: [], repairs: [], ...one };
-      found.push(finding);
       if (finding.severity === 'error') boresConcerned(finding).forEach((bore) => said.add(bore));
-    }
-  }
-  return workingRepairs(found, context, HIDING, SLOW).toSorted(byPlace);
+      return finding;
+    });
+  const working = (found: readonly Finding[]): readonly Finding[] =>
+    workingRepairs(found, context, HIDING, SLOW).toSorted(byPlace);
+  const quick = rules.map((rule) => (rule.slow === true ? null : ask(rule)));
+  return {
+    quick: working(quick.flatMap((found) => found ?? [])),
+    // No quick rule asks what a slow one has said.
+    all: () => working(rules.flatMap((rule, index) => quick[index] ?? ask(rule))),
+  };
 }

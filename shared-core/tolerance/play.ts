@@ -1,4 +1,4 @@
-import type { Gauge, Reading } from './spread.js';
+import { indicesWhere, type Gauge, type Reading } from './spread.js';
 
 /** How far the bores of the face of a joint are from those of the end, tie by tie, in micrometres. */
 export interface Misses {
@@ -54,7 +54,8 @@ function bend({ stations, across }: Misses, a: number, b: number, c: number): nu
 }
 
 function changed(a: Misses, b: Misses): readonly number[] {
-  return [...a.stations.keys()].filter(
+  return indicesWhere(
+    a.stations.length,
     (i) => a.stations[i] !== b.stations[i] || a.along[i] !== b.along[i] || a.across[i] !== b.across[i],
   );
 }

@@ -126,8 +126,15 @@ export function listGauge(isEitherWay: boolean): Gauge<readonly number[]> {
     isEitherWay,
     greatest: (list) => list.reduce((most, one) => Math.max(most, isEitherWay ? Math.abs(one) : one), 0),
     readings: (list) => list.map((_, i) => ({ parts: [i], read: (of) => of[i]! })),
-    changed: (a, b) => [...a.keys()].filter((i) => a[i] !== b[i]),
+    changed: (a, b) => indicesWhere(a.length, (i) => a[i] !== b[i]),
   };
+}
+
+/** Numbers below `count` for which something holds; this is asked so often that no list is made of the others. */
+export function indicesWhere(count: number, holds: (index: number) => boolean): readonly number[] {
+  const found: number[] = [];
+  for (let i = 0; i < count; i += 1) if (holds(i)) found.push(i);
+  return found;
 }
 
 /** The model run with one variable at its bounds. */
@@ -170,11 +177,15 @@ function figureOf<Value>(gauge: Gauge<Value>, nominal: Value, all: readonly Run<
   const common: Run<Value>[] = [];
   const own = new Map<number, Run<Value>[]>();
   for (const run of all) {
-    const parts = new Set([...gauge.changed(nominal, run.up), ...gauge.changed(nominal, run.down)]);
-    const [part] = parts;
+    const [up, down] = [gauge.changed(nominal, run.up), gauge.changed(nominal, run.down)];
+    const part = up[0] ?? down[0];
     if (part === undefined) continue;
-    if (parts.size > 1) common.push(run);
-    else own.set(part, [...(own.get(part) ?? []), run]);
+    if (up.length > 1 || down.length > 1 || (down[0] ?? part) !== part) common.push(run);
+    else {
+      const others = own.get(part);
+      if (others === undefined) own.set(part, [run]);
+      else others.push(run);
+    }
   }
   const ways = (gauge.isEitherWay ? [1, -1] : [1]).map((way) => new Greatest<Value>(way));
   for (const reading of gauge.readings(nominal)) {
