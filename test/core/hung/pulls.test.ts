@@ -95,7 +95,7 @@ test('where a pull’s bore meets another bore of a face there is a finding with
     fc.property(fc.oneof(jobWithDoorsArbitrary, jobWithDrawersArbitrary), (job) => {
       const context = contextOf(job)!;
       const { boring, carcass } = context;
-      const findings = checkCarcass(context, 'quick');
+      const findings = checkCarcass(context).quick;
       const onFaces = boring.bores.filter(({ face }) => face === 'inside' || face === 'outside');
       for (const one of onFaces.filter(({ purpose }) => purpose === 'pull')) {
         const thickness = carcass.panels.find(({ key }) => key === one.panel)!.thickness;
@@ -120,7 +120,7 @@ test('a pull that is on its front is bored once for each screw, and one that is 
     fc.property(jobWithDoorsArbitrary, (job) => {
       const context = contextOf(job)!;
       const { boring } = context;
-      const findings = checkCarcass(context, 'quick');
+      const findings = checkCarcass(context).quick;
       for (const { id, front, holes, isOn } of boring.pulls) {
         const bores = boring.bores.filter(({ group, panel }) => group === id && panel === front.key);
         expect(bores).toHaveLength(isOn ? holes.length : 0);
