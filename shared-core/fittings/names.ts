@@ -12,6 +12,7 @@ export type BorePurpose =
   | 'cam-stud'
   | 'row'
   | 'cup'
+  | 'cup-screw'
   | 'plate'
   | 'slide'
   | 'slide-in-box'

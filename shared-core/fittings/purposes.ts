@@ -26,6 +26,16 @@ const OTHERS = {
     driven: null,
     machine: 'cups',
   },
+  'cup-screw': {
+    nouns: ['screw bore beside a cup', 'screw bores beside cups'],
+    use: 'screw beside the cup',
+    mark: [line([-1, 0], [1, 0]), circle(0.35, true)],
+    ink: 'green',
+    mate: null,
+    depthChosen: false,
+    driven: null,
+    machine: null,
+  },
   plate: {
     nouns: ['plate bore', 'plate bores'],
     use: 'hinge plate',

@@ -113,7 +113,9 @@ function placeHinges(hanging: Hanging, wanted: number, before: readonly HungDoor
 function stepsOf(hanging: Hanging): readonly number[] {
   const { grid, hinge, door, shop } = hanging;
   const last = grid.count - 1 - hinge.platePitches;
-  const margin = half(hinge.cupDiameter) + shop.habits.leastWall;
+  const { cupScrews, cupDiameter } = hinge;
+  const reach = cupScrews === null ? 0 : half(cupScrews.apart + cupScrews.diameter) + 1;
+  const margin = Math.max(half(cupDiameter), reach) + shop.habits.leastWall;
   return Array.from({ length: Math.max(0, last + 1) }, (_, k) => k).filter((k) => {
     const { v } = hingeAt(hanging, '', k).cup;
     return v >= margin && v <= door.length - margin;
@@ -127,6 +129,7 @@ function hingeAt({ upright, door, hinge, reach, sign, grid, behind }: Hanging, i
   const foot = sign === 1 ? side.to : side.from;
   const far = foot + sign * (reach.arm + reach.plate + half(hinge.cupDiameter));
   // A plate has two screws, whatever the pitches between.
+  const cup = { u: reach.distance, v: toPanel(door.pose, { x: 0, y: 0, z }).v };
   const screws = [0, hinge.platePitches].map((i): OnFace => ({
     u: hinge.setback + behind - upright.pose.origin.y,
     v: low + i * grid.pitch,
@@ -134,7 +137,8 @@ function hingeAt({ upright, door, hinge, reach, sign, grid, behind }: Hanging, i
   return {
     id,
     z,
-    cup: { u: reach.distance, v: toPanel(door.pose, { x: 0, y: 0, z }).v },
+    cup,
+    cupScrews: besideCup(cup, hinge),
     screws,
     body: {
       x: { from: Math.min(foot, far), to: Math.max(foot, far) },
@@ -143,6 +147,15 @@ function hingeAt({ upright, door, hinge, reach, sign, grid, behind }: Hanging, i
     },
     meets: null,
   };
+}
+
+function besideCup({ u, v }: OnFace, { cupScrews }: Hinge): readonly OnFace[] {
+  if (cupScrews === null) return [];
+  const [low, behind] = [v - half(cupScrews.apart), u + cupScrews.behind];
+  return [
+    { u: behind, v: low },
+    { u: behind, v: low + cupScrews.apart },
+  ];
 }
 
 interface Other {

@@ -26,6 +26,8 @@ export interface HungHinge {
   readonly z: Micrometres;
   /** On the inside face of the door. */
   readonly cup: OnFace;
+  /** Beside it, the lower one first; none where the hinge has none. */
+  readonly cupScrews: readonly OnFace[];
   /** On the upright's face that looks at the opening, from the bottom. */
   readonly screws: readonly OnFace[];
   /** The room that hinge and plate take, in the carcass frame. */

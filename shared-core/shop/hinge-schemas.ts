@@ -2,6 +2,15 @@ import { optional, required, usually } from '../schema/fields.js';
 import { count, length, list, number, record, span } from '../schema/schema.js';
 import { price } from '../fittings/price.js';
 
+const cupScrews = record('cup screws', 'The two screws beside the cup that hold the hinge to the door.', {
+  apart: required(
+    length('From the one to the other, along the edge of the door; half of it to each side of the cup.', 10, 120),
+  ),
+  behind: required(length('How much further from the edge of the door than the centre of the cup.', 0, 40)),
+  diameter: required(length('Diameter of their bores.', 1, 15)),
+  depth: required(length('Depth of these bores.', 2, 30)),
+});
+
 /** A hinge whose cup is bored into the door, and whose plate is screwed onto the upright. */
 export const hinge = record('hinge', 'A hinge with a cup in the door and a plate on the side.', {
   'cup-diameter': required(length('Diameter of the cup.', 10, 60)),
@@ -16,6 +25,7 @@ export const hinge = record('hinge', 'A hinge with a cup in the door and a plate
     ),
   ),
   plates: required(list('Heights of the plates that the shop has.', length('Height of a plate.', 0, 40), 12)),
+  'cup-screws': optional(cupScrews),
   setback: required(
     length('From the front edge to the screws of the plate; behind an inset door by its thickness more.', 5, 200),
   ),

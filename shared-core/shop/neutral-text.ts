@@ -55,6 +55,7 @@ hinges:
     cup-depth: 12
     distance: 20.5 to 24.5
     usual-distance: 22.5
+    # Of the screws beside the cup: 'cup-screws: { apart: ..., behind: ..., diameter: ..., depth: ... }'; left out, they are not bored.
     arms: [5, 14, 24]
     plates: [0, 2, 3]
     setback: 37

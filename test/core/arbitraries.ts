@@ -268,6 +268,9 @@ const hinging = fc.record({
   platePitches: fc.integer({ min: 1, max: 3 }),
   bodyHeight: between(40, 90),
   bodyDepth: between(40, 120),
+  cupScrews: fc.option(
+    fc.record({ apart: between(38, 60), behind: between(0, 12), diameter: between(2, 8), depth: between(5, 12) }),
+  ),
   opening: fc.integer({ min: 80, max: 170 }),
   axisFromEdge: between(0, 8),
   axisFromFront: between(0, 8),

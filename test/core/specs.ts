@@ -131,6 +131,7 @@ const WISH: ShopWish = {
       cupDepth: mm(12),
       distance: { min: mm(20.5), max: mm(24.5) },
       usualDistance: mm(22.5),
+      cupScrews: null,
       arms: [mm(5), mm(14), mm(24)],
       plates: [0, mm(2), mm(3)],
       setback: mm(37),

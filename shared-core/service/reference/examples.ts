@@ -121,6 +121,7 @@ hinges:
     cup-depth: 12
     distance: 20.5 to 24.5
     usual-distance: 22.5
+    cup-screws: { apart: 44, behind: 9, diameter: 3, depth: 8 }
     arms: [6, 15, 24]
     plates: [0, 2, 4]
     setback: 37

@@ -175,6 +175,7 @@ export const labels = {
     row: 'Reihe',
     'hinge cup': 'Topf',
     pull: 'Griff',
+    'screw beside the cup': 'Schraube neben dem Topf',
     'drawer slide': 'Auszug',
     'slide on the drawer': 'Auszug am Schubkasten',
     'screw of the front, clearance': 'Frontschraube, Durchgang',

@@ -242,4 +242,11 @@ export const shopKeys: Readonly<Record<string, string>> = {
     'Höhe über dem Boden, in der man eine Tür fasst: Wo das in ihrem mittleren Drittel ist, steht der Griff dort, sonst nahe dem Ende, das näher daran ist.',
   'Width of a drawer front from which on it has two pulls; always one when left out.':
     'Breite einer Schubkastenfront, ab der sie zwei Griffe hat; ohne Angabe immer einen.',
+  'The two screws beside the cup that hold the hinge to the door.':
+    'Die zwei Schrauben neben dem Topf, die das Band an der Tür halten.',
+  'From the one to the other, along the edge of the door; half of it to each side of the cup.':
+    'Von der einen zur anderen, längs der Kante der Tür; zur Hälfte auf jeder Seite des Topfs.',
+  'How much further from the edge of the door than the centre of the cup.':
+    'Wie viel weiter von der Kante der Tür als die Topfmitte.',
+  'Diameter of their bores.': 'Durchmesser ihrer Bohrungen.',
 };

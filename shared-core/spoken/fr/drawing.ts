@@ -177,6 +177,7 @@ export const labels = {
     'screw of the front, pilot': 'vis de façade, avant-trou',
     'hinge cup': 'boîtier',
     pull: 'poignée',
+    'screw beside the cup': 'vis près du boîtier',
     'hinge plate': 'embase',
     'spare, stays empty': 'vide, reste libre',
     'screw clearance': 'passage de vis',

@@ -238,4 +238,11 @@ export const shopKeys: Readonly<Record<string, string>> = {
     'Hauteur au-dessus du sol où l’on prend une porte : si elle tombe dans son tiers médian, la poignée y est, sinon près du bout qui en est le plus proche.',
   'Width of a drawer front from which on it has two pulls; always one when left out.':
     'Largeur d’une façade de tiroir à partir de laquelle elle a deux poignées ; sans indication toujours une.',
+  'The two screws beside the cup that hold the hinge to the door.':
+    'Les deux vis près du boîtier qui tiennent la charnière à la porte.',
+  'From the one to the other, along the edge of the door; half of it to each side of the cup.':
+    'De l’une à l’autre, le long du chant de la porte ; la moitié de chaque côté du boîtier.',
+  'How much further from the edge of the door than the centre of the cup.':
+    'De combien plus loin du chant de la porte que le centre du boîtier.',
+  'Diameter of their bores.': 'Diamètre de leurs perçages.',
 };

@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boreCarcass } from '../../../shared-core/boring/bores.js';
 import type { BoreMap } from '../../../shared-core/boring/model.js';
 import { buildCarcass } from '../../../shared-core/carcass/build.js';
+import { jobWithDoorsArbitrary } from '../arbitraries.js';
 import { hinge, mm, shopOf, specOf, type CarcassWish } from '../specs.js';
 
 const shop = shopOf();
@@ -111,4 +113,46 @@ test('a plate of three pitches has its two screws so far apart', () => {
   const [low] = map.hung[0]!.hinges;
   expect(low!.screws[1]!.v - low!.screws[0]!.v).toBe(mm(96));
   expect(low!.z - low!.screws[0]!.v).toBe(mm(48));
+});
+
+describe('the screws beside a cup', () => {
+  const cupScrews = { apart: mm(45), behind: mm(9.5), diameter: mm(3), depth: mm(8) };
+  const screwed = hinge('screwed', { ...shop.hinges.get('hinge-110')!, cupScrews });
+  const withScrews = shopOf({ hinges: [screwed], habits: { hinge: 'screwed' } });
+
+  test('stand half their distance over and under its centre, and further from the edge', () => {
+    const map = bored({ doors: { hung: 'left' } }, withScrews);
+    const made = (purpose: string) => map.bores.filter((bore) => bore.purpose === purpose);
+    const [cup] = made('cup');
+    expect(
+      made('cup-screw')
+        .slice(0, 2)
+        .map(({ u, v, diameter, depth, face }) => [u - cup!.u, v - cup!.v, diameter, depth, face]),
+    ).toEqual([
+      [mm(9.5), mm(-22.5), mm(3), mm(8), 'inside'],
+      [mm(9.5), mm(22.5), mm(3), mm(8), 'inside'],
+    ]);
+    expect(made('cup-screw')).toHaveLength(2 * made('cup').length);
+  });
+
+  test('are in the wood of random doors, two for each cup, or there are none', () => {
+    let screws = 0;
+    fc.assert(
+      fc.property(jobWithDoorsArbitrary, ({ shop: one, spec }) => {
+        const carcass = buildCarcass(spec, one).carcass!;
+        const { bores, hung } = boreCarcass(spec, carcass, one);
+        const wanted = hung.reduce((sum, { hinges, hinge: of }) => sum + (of.cupScrews ? 2 * hinges.length : 0), 0);
+        const made = bores.filter(({ purpose }) => purpose === 'cup-screw');
+        expect(made).toHaveLength(wanted);
+        for (const { panel, v, diameter } of made) {
+          const { length } = carcass.panels.find(({ key }) => key === panel)!;
+          expect(v - diameter / 2).toBeGreaterThan(0);
+          expect(v + diameter / 2).toBeLessThan(length);
+        }
+        screws += made.length;
+      }),
+      { numRuns: 100 },
+    );
+    expect(screws).toBeGreaterThan(50);
+  });
 });
