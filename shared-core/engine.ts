@@ -1,4 +1,4 @@
-import type { CarcassPart, JobParts } from './document/cut.js';
+import type { JobParts } from './document/cut.js';
 import { cutJob } from './document/cut.js';
 import { Derived } from './derived/derived.js';
 import type { Basis } from './engine/basis.js';
@@ -7,6 +7,8 @@ import { analyseCarcass } from './engine/carcass.js';
 import type { ShopAnalysis, UsedShop } from './engine/analysis.js';
 import type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
 import { JobAnalysis } from './engine/analysis.js';
+import { likeFindings, unreadBases } from './engine/like-findings.js';
+import { linedUp, linesIn, type Lined, type Lines } from './engine/lined.js';
 import { meanwhile } from './engine/meanwhile.js';
 import type { EngineHost } from './engine/host.js';
 import { WorkedOut } from './engine/worked-out.js';
@@ -34,6 +36,7 @@ interface JobState {
   /** How the shop was found, as text, to tell whether it is found otherwise now. */
   readonly shopWords: string;
   readonly worked: WorkedOut;
+  readonly lines: Lines | null;
 }
 
 /** A text cut apart, with what its carcasses take from the rest of it. */
@@ -45,6 +48,10 @@ interface Opened {
   readonly shop: FoundShop;
   /** Those of its carcasses that are known. */
   readonly worked: WorkedOut;
+  /** What its carcasses say of one another; null where none can say anything. */
+  readonly lines: Lines | null;
+  /** The carcasses, each with what it is like. */
+  readonly lined: readonly Lined[];
 }
 
 /** A shop text that was read, and the job-level view of how it was found. */
@@ -54,8 +61,8 @@ interface FoundShop {
 }
 
 /**
- * The incremental pipeline from a text to its findings. A carcass is worked out anew only when its own text, the unit or
- * defaults of its file, or its shop has changed. The result is always that of a cold analysis of the same text and shop; only the
+ * The incremental pipeline from a text to its findings. A carcass is worked out anew only when its own text, that of one it is
+ * like, the unit or defaults of its file, or its shop has changed. The result is always that of a cold analysis of the same text and shop; only the
  * memory of last good results, for drawings, depends on what came before. Never throws.
  */
 export class Engine {
@@ -82,20 +89,24 @@ export class Engine {
   analyse(uri: string, text: string): JobAnalysis {
     const before = this.#jobs.get(uri);
     const opened = this.#open(uri, text);
-    const { parts, head, basis, shop, worked } = opened;
+    const { head, basis, shop, worked, lines, lined } = opened;
     const shopWords = JSON.stringify([shop.used.uri, shop.findings]);
     const sameShop = shop.used.shop === before?.analysis.shop && before.shopWords === shopWords;
     const sameWishes = before?.analysis.wishes === this.wishes;
     if (sameShop && sameWishes && before.analysis.text === text) return before.analysis;
 
-    const carcasses = parts.carcasses.map((part) => worked.of(part));
-    worked.keepOnly(parts.carcasses);
-    const findings = [...saysOfItself(opened, carcasses), ...unusedDefaults(head.conditional, carcasses)];
+    const carcasses = lined.map((one) => worked.of(one));
+    worked.keepOnly(lined);
+    const findings = [
+      ...saysOfItself(opened, carcasses),
+      ...unreadBases(lines, carcasses),
+      ...unusedDefaults(head.conditional, carcasses),
+    ];
     const planning = before?.analysis.planning.isOf(carcasses, shop.used.shop)
       ? before.analysis.planning
       : new Planning(carcasses, shop.used.shop, this.#derived);
     const analysis = this.#analysisOf(uri, opened, carcasses, findings, planning);
-    this.#jobs.set(uri, { analysis, head, basis, shopWords, worked });
+    this.#jobs.set(uri, { analysis, head, basis, shopWords, worked, lines });
     this.#preparing.delete(uri);
     return analysis;
   }
@@ -108,14 +119,14 @@ export class Engine {
    */
   prepare(uri: string, text: string, near: number, enough: () => boolean): boolean {
     const opened = this.#open(uri, text);
-    const { parts, worked } = opened;
-    const left = parts.carcasses.filter((part) => worked.known(part) === undefined);
+    const { parts, lined, worked } = opened;
+    const left = lined.filter((one) => worked.known(one) === undefined);
     // A text that could not be cut is read at once.
     if (left.length === 0 || parts.whole !== null) return true;
     this.#preparing.set(uri, opened);
-    const from = ({ start, end }: CarcassPart): number => Math.max(start - near, near - end, 0);
-    for (const [done, part] of left.sort((a, b) => from(a) - from(b)).entries()) {
-      worked.of(part);
+    const from = ({ part: { start, end } }: Lined): number => Math.max(start - near, near - end, 0);
+    for (const [done, one] of left.sort((a, b) => from(a) - from(b)).entries()) {
+      worked.of(one);
       if (done < left.length - 1 && enough()) return false;
     }
     return true;
@@ -128,9 +139,7 @@ export class Engine {
   soFar(uri: string, text: string): JobAnalysis {
     const opened = this.#open(uri, text);
     const before = this.#jobs.get(uri)?.worked;
-    const carcasses = opened.parts.carcasses.map(
-      (part) => opened.worked.known(part) ?? meanwhile(part, before?.known(part)),
-    );
+    const carcasses = opened.lined.map((one) => opened.worked.known(one) ?? meanwhile(one.part, before?.known(one)));
     // Set-ups of a part of the job would have other stops than those of the whole.
     const planning = new Planning([], opened.shop.used.shop, this.#derived);
     return this.#analysisOf(uri, opened, carcasses, saysOfItself(opened, carcasses), planning);
@@ -161,16 +170,17 @@ export class Engine {
     const ground = { basisKey: basis.key, shop: shop.used.shop, uncut: parts.whole === null ? null : text };
     const worked =
       [last?.worked, before?.worked].find((one) => one?.isOn(ground) === true) ??
-      new WorkedOut(ground, (part) => {
+      new WorkedOut(ground, (lined) => {
         this.computed += 1;
-        return analyseCarcass(part, basis, shop.used.shop, this.#derived);
+        return analyseCarcass(lined, basis, shop.used.shop, this.#derived);
       });
-    return { text, parts, head, basis, shop, worked };
+    const lines = linesIn(parts, last?.lines);
+    return { text, parts, head, basis, shop, worked, lines, lined: linedUp(parts, lines) };
   }
 
   #analysisOf(
     uri: string,
-    { text, parts, head, basis, shop: { used } }: Opened,
+    { text, parts, head, basis, shop: { used }, lines }: Opened,
     carcasses: readonly CarcassAnalysis[],
     findings: readonly FileFinding[],
     planning: Planning,
@@ -189,6 +199,7 @@ export class Engine {
       planning,
       this.#derived,
       this.wishes,
+      lines?.lineages ?? null,
     );
   }
 
@@ -217,9 +228,15 @@ export class Engine {
 
 const SHOPS_KEPT = 16;
 
-/** What a text says as a whole: its head, its shop, its carcasses' names. */
-function saysOfItself({ head, shop }: Opened, carcasses: readonly CarcassAnalysis[]): readonly FileFinding[] {
-  return [...head.findings.map((finding) => ({ finding, carcass: null })), ...shop.findings, ...duplicates(carcasses)];
+/** What a text says as a whole: its head, its shop, its carcasses' names and what they say of one another. */
+function saysOfItself(opened: Opened, carcasses: readonly CarcassAnalysis[]): readonly FileFinding[] {
+  const { head, shop, parts, lines } = opened;
+  return [
+    ...head.findings.map((finding) => ({ finding, carcass: null })),
+    ...shop.findings,
+    ...duplicates(carcasses),
+    ...likeFindings(parts, lines),
+  ];
 }
 
 /** The built-in shop in the place of one that cannot be had. */

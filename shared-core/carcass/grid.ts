@@ -16,17 +16,17 @@ export function gridOn(spec: CarcassSpec, carcass: Carcass, shop: Shop, upright:
     : lineIn(upright.length, offsetOfDivider(spec, carcass, shop, upright), upright.board, shop);
 }
 
-/** Heights of the holes that a row of the left side has or would have, from the bottom end of the sides. */
+/** Heights of the holes that a row of the leading side has or would have, from the bottom end of the sides. */
 export function gridOfSides(spec: CarcassSpec, carcass: Carcass, shop: Shop): GridLine {
-  return gridOn(spec, carcass, shop, leftSide(carcass));
+  return gridOn(spec, carcass, shop, leadingSide(spec, carcass));
 }
 
 export function offsetOfSide(spec: CarcassSpec, key: string): Micrometres {
   return (chosen(spec, key, 'rowOffset') ?? spec.rowOffset).value;
 }
 
-function leftSide({ panels }: Carcass): Panel {
-  return panels.find(({ role }) => role === 'left-side')!;
+function leadingSide({ leading }: CarcassSpec, { panels }: Carcass): Panel {
+  return panels.find(({ key }) => key === leading)!;
 }
 
 export function thinnerSide({ panels }: Carcass): Board {
@@ -39,9 +39,9 @@ export function offsetOfDivider(spec: CarcassSpec, carcass: Carcass, shop: Shop,
   return chosen(spec, divider.key, 'rowOffset')?.value ?? offsetOnGrid(spec, carcass, shop, divider);
 }
 
-/** The lowest hole of the left side's grid that is at least half a thickness above the divider's end. */
+/** The lowest hole of the leading side's grid that is at least half a thickness above the divider's end. */
 function offsetOnGrid(spec: CarcassSpec, carcass: Carcass, shop: Shop, divider: Panel): Micrometres {
-  const side = leftSide(carcass);
+  const side = leadingSide(spec, carcass);
   const { pitch } = shop.habits;
   const grid = side.pose.origin.z + offsetOfSide(spec, side.key) - divider.pose.origin.z;
   const least = half(divider.thickness);

@@ -82,7 +82,7 @@ function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
   const spec = sized(0, 0);
   // Building says that there are none.
   if (shop.boards.size === 0) return spec;
-  const side = boardFor(spec, shop, 'left', spec.board).nominal;
+  const side = boardFor(spec, shop, spec.leading, spec.board).nominal;
   const over = spec.top.value === 'over' ? boardFor(spec, shop, 'top', spec.board).thickness : 0;
   const under = spec.bottom.value === 'under' ? boardFor(spec, shop, 'bottom', spec.board).thickness : 0;
   const { pitches } = sizeOfKind(habits, spec.kind.value);

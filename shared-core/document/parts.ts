@@ -27,6 +27,13 @@ export function readCarcassTree({ text, start, end, whole }: CarcassPart): Carca
   return { entry, problems, astray };
 }
 
+/** The name of a carcass whose text is not read as a whole, or cannot be; '' where it has none. */
+export function nameIn(text: string): string {
+  const [, double, single, plain] =
+    /^\s*(?:"([^"\n]*)"|'([^'\n]*)'|([^\s:#'"][^:#\n]*?))\s*(?::|\n|$)/.exec(text) ?? [];
+  return double ?? single ?? plain ?? '';
+}
+
 /** The head's tree, and the tail's. Of an uncut text the faults that lie in carcasses are left to these. */
 export function readHeadTrees({ head, carcasses, tail, whole, problems: ofFile }: JobParts): {
   readonly head: ReadTree;
@@ -57,8 +64,14 @@ function noName(text: string, from: number): TextProblem {
   };
 }
 
-/** A tree whose places are counted in another part of the same text. */
-function asPart({ root, problems }: ReadTree, part: Part): ReadTree {
+/** The entry of a carcass as it is read for another one, which it is a part of the text for. */
+export function entryAs(entry: MapEntry, part: Part): MapEntry {
+  const value = entry.value === null ? null : nodesAs(part)(entry.value);
+  return { ...entry, place: { ...entry.place, part }, keyPlace: { ...entry.keyPlace, part }, value };
+}
+
+/** Gives nodes with their places counted in another part of the same text. */
+function nodesAs(part: Part): (node: TreeNode) => TreeNode {
   const placed = <P extends { readonly place: Place }>(one: P): P => ({ ...one, place: { ...one.place, part } });
   // What aliases name is one node, however often it is met.
   const known = new Map<TreeNode, TreeNode>();
@@ -87,8 +100,14 @@ function asPart({ root, problems }: ReadTree, part: Part): ReadTree {
         };
     }
   };
+  return moved;
+}
+
+/** A tree whose places are counted in another part of the same text. */
+function asPart({ root, problems }: ReadTree, part: Part): ReadTree {
+  const placed = <P extends { readonly place: Place }>(one: P): P => ({ ...one, place: { ...one.place, part } });
   return {
-    root: root === null ? null : moved(root),
+    root: root === null ? null : nodesAs(part)(root),
     problems: problems.map((problem) => ({
       ...placed(problem),
       ...(problem.repairs && {

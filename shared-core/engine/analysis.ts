@@ -1,7 +1,8 @@
 import type { JobParts } from '../document/cut.js';
-import type { Place } from '../document/place.js';
+import { depthOf, type Place } from '../document/place.js';
 import type { TreeNode } from '../document/tree.js';
 import type { Finding } from '../findings/finding.js';
+import { ALONE, type Lineage } from '../job/lineage.js';
 import type { JobHead } from '../job/model.js';
 import { readerOf, type Reader } from '../length/reader.js';
 import type { Unit } from '../length/units.js';
@@ -12,7 +13,9 @@ import type { Planning } from './planning.js';
 import type { Wishes } from './wishes.js';
 import type { BatchedSetUp } from '../machining/plan/set-ups.js';
 import type { Shop } from '../shop/model.js';
+import { groupBy } from '../machining/plan/numbers.js';
 import { identityOf } from '../words/message.js';
+import { jobMessages } from './messages.js';
 
 /** A run of UTF-16 code units [start, end) of a whole file. */
 export interface Where {
@@ -35,6 +38,7 @@ export class JobAnalysis {
   readonly #remembered: ReadonlyMap<string, CarcassAnalysis>;
   /** Where the places begin that carcasses have from the job's defaults. */
   readonly #defaultsBase: number;
+  readonly #lineages: readonly Lineage[] | null;
 
   constructor(
     readonly uri: string,
@@ -54,9 +58,17 @@ export class JobAnalysis {
     readonly derived: Derived,
     /** What its reader wants. */
     readonly wishes: Wishes,
+    /** Which carcasses each is like; null where none is like another. */
+    lineages: readonly Lineage[] | null,
   ) {
     this.#remembered = remembered;
     this.#defaultsBase = defaultsBase;
+    this.#lineages = lineages;
+  }
+
+  /** Which carcasses one is like, and what is wrong with that. */
+  lineageOf(carcass: number): Lineage {
+    return this.#lineages?.[carcass] ?? ALONE;
   }
 
   /**
@@ -110,6 +122,7 @@ export class JobAnalysis {
       planning,
       derived,
       wishes,
+      this.#lineages,
     );
   }
 
@@ -147,7 +160,19 @@ export class JobAnalysis {
         return clamp('job', place, fromDefaults, this.text.length);
       case 'tail':
         return clamp('job', place, tail.start + fromDefaults, this.text.length);
+      default: {
+        const base = this.#carcassOf(place, carcass);
+        return clamp('job', place, base === null ? 0 : carcasses[base]!.origin, this.text.length);
+      }
     }
+  }
+
+  /** The carcass in whose text a place of this one is, be it its own or of one that it is like; null for no carcass. */
+  #carcassOf({ part }: Place, carcass: number | null): number | null {
+    const depth = depthOf(part);
+    if (carcass === null) return null;
+    if (depth === null) return part === 'self' ? carcass : null;
+    return this.lineageOf(carcass).bases[depth - 1] ?? null;
   }
 
   /** Where the text of a part begins in its file: what offsets of a repair's rewrites are counted from. */
@@ -183,22 +208,41 @@ export class JobAnalysis {
     ofSetUps: readonly FileFinding[],
   ): readonly FileFinding[] {
     const seen = new Set<string>();
-    const all: { readonly one: FileFinding; readonly where: Where }[] = [];
+    const all: Placed[] = [];
+    const elsewhere: Placed[] = [];
     const add = (finding: Finding, carcass: number | null): void => {
-      const where = this.locate(finding.place, carcass);
+      const placed = { one: { finding, carcass }, where: this.locate(finding.place, carcass) };
+      if (depthOf(finding.place.part) !== null) {
+        elsewhere.push(placed);
+        return;
+      }
       if (finding.place.part !== 'self') {
-        const same = [finding.rule, where.file, where.start, where.end, identityOf(finding.message)].join('\n');
+        const same = identityOfPlaced(placed);
         if (seen.has(same)) return;
         seen.add(same);
       }
-      all.push({ one: { finding, carcass }, where });
+      all.push(placed);
     };
     for (const { finding, carcass } of [...this.jobFindings, ...ofSetUps]) add(finding, carcass);
     this.carcasses.forEach((carcass, index) => {
       for (const finding of of(carcass)) add(finding, index);
     });
+    if (elsewhere.length > 0) all.push(...this.#ofLikes(elsewhere, all));
     const order = ({ file, start }: Where): number => (file === 'shop' ? -1 : start);
     return all.sort((a, b) => order(a.where) - order(b.where)).map(({ one }) => one);
+  }
+
+  /** What is found of carcasses in the text of others that they are like: once, and not where it is so of that one too. */
+  #ofLikes(elsewhere: readonly Placed[], told: readonly Placed[]): readonly Placed[] {
+    const known = new Set(told.map(identityOfPlaced));
+    const same = groupBy(elsewhere, identityOfPlaced);
+    return [...same].flatMap(([identity, alike]): readonly Placed[] => {
+      if (known.has(identity)) return [];
+      const [{ one, where }] = alike as [Placed];
+      const carcasses = [...new Set(alike.map(({ one: { carcass } }) => this.carcasses[carcass!]!.name))];
+      const message = jobMessages.ofLikes({ carcasses, message: one.finding.message });
+      return [{ one: { ...one, finding: { ...one.finding, message } }, where }];
+    });
   }
 
   /** The carcass whose text holds the offset (its blank and comment lines included), or null. */
@@ -234,6 +278,15 @@ export class JobAnalysis {
   lastGood(): ReadonlyMap<string, CarcassAnalysis> {
     return this.#remembered;
   }
+}
+
+interface Placed {
+  readonly one: FileFinding;
+  readonly where: Where;
+}
+
+function identityOfPlaced({ one: { finding }, where: { file, start, end } }: Placed): string {
+  return [finding.rule, file, start, end, identityOf(finding.message)].join('\n');
 }
 
 /** All that is known of one text of a shop file. */

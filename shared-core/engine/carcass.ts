@@ -2,7 +2,10 @@ import { byPlace } from '../findings/by-place.js';
 import { boreCarcass } from '../boring/bores.js';
 import { matings, type Mating } from '../boring/matings.js';
 import { buildCarcass } from '../carcass/build.js';
-import { withText, type CarcassPart } from '../document/cut.js';
+import { withText } from '../document/cut.js';
+import { nameIn } from '../document/parts.js';
+import type { Path } from '../document/place.js';
+import type { TreeNode } from '../document/tree.js';
 import { applyEdits } from '../document/pieces.js';
 import type { Derived } from '../derived/derived.js';
 import type { Change, Finding } from '../findings/finding.js';
@@ -18,13 +21,15 @@ import type { Shop } from '../shop/model.js';
 import type { CarcassWork } from './carcass-analysis.js';
 import { CarcassAnalysis } from './carcass-analysis.js';
 import type { Basis } from './basis.js';
+import type { Lined } from './lined.js';
 import { jobMessages } from './messages.js';
 import type { Message } from '../words/message.js';
 
-/** One carcass from its text to its findings. Depends on nothing but what is given; never throws. */
-export function analyseCarcass(part: CarcassPart, basis: Basis, shop: Shop, derived: Derived): CarcassAnalysis {
-  const read = readCarcass(part, basis.head, basis.defaults, shop);
-  const retry = (changes: readonly Change[]): Trial | null => tryChanges(part, read, changes, basis, shop, derived);
+/** One carcass from its text, and those of what it is like, to its findings. Depends on nothing but what is given; never throws. */
+export function analyseCarcass(lined: Lined, basis: Basis, shop: Shop, derived: Derived): CarcassAnalysis {
+  const { part, bases } = lined;
+  const read = readCarcass(part, basis.head, basis.defaults, shop, bases);
+  const retry = (changes: readonly Change[]): Trial | null => tryChanges(lined, read, changes, basis, shop, derived);
   const built = build(read, shop, derived);
   const said = rulesSay(read, built, basis, shop, derived, retry);
   const withOthers = (found: readonly Finding[]): readonly Finding[] =>
@@ -101,7 +106,7 @@ function faultOfOurs(place: Finding['place'], fault: unknown): Finding {
 
 /** What building and the rules say after some changes of the carcass's own text; null where it reads less cleanly then. */
 function tryChanges(
-  part: CarcassPart,
+  { part, bases }: Lined,
   read: ReadCarcass,
   changes: readonly Change[],
   basis: Basis,
@@ -110,12 +115,24 @@ function tryChanges(
 ): Trial | null {
   if (changes.length === 0) return trialOf(read, basis, shop, derived);
   if (read.entry === null || changes.some((change) => change.part !== 'self')) return null;
+  const own = read.entry.value;
+  if (bases?.length !== 0 && changes.some(({ path }) => isInListElsewhere(path, own))) return null;
   const edits = carcassEdits(part.text, read.entry, changes);
   if (edits.length === 0) return null;
   const text = applyEdits(part.text, edits);
-  const after = readCarcass(withText(part, text), basis.head, basis.defaults, shop);
+  const after = readCarcass(withText(part, text), basis.head, basis.defaults, shop, bases);
   if (after.spec === null || after.findings.length > read.findings.length) return null;
   return trialOf(after, basis, shop, derived);
+}
+
+/** An item of a list that is written in another carcass: here it would take the place of the whole list. */
+function isInListElsewhere(path: Path, own: TreeNode | null): boolean {
+  let node = own;
+  for (const step of path) {
+    if (typeof step === 'number') return node === null;
+    node = node?.kind === 'map' ? (node.entries.find(({ key }) => key === step)?.value ?? null) : null;
+  }
+  return false;
 }
 
 function trialOf(read: ReadCarcass, basis: Basis, shop: Shop, derived: Derived): Trial {
@@ -126,11 +143,4 @@ function trialOf(read: ReadCarcass, basis: Basis, shop: Shop, derived: Derived):
 
 function error(rule: string, place: Finding['place'], message: Message): Finding {
   return { rule, severity: 'error', place, message, related: [], repairs: [] };
-}
-
-/** The name of a carcass whose text cannot be read as a whole. */
-export function nameIn(text: string): string {
-  const [, double, single, plain] =
-    /^\s*(?:"([^"\n]*)"|'([^'\n]*)'|([^\s:#'"][^:#\n]*?))\s*(?::|\n|$)/.exec(text) ?? [];
-  return double ?? single ?? plain ?? '';
 }

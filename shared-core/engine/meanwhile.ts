@@ -1,6 +1,6 @@
 import type { CarcassPart } from '../document/cut.js';
 import type { Finding } from '../findings/finding.js';
-import { nameIn } from './carcass.js';
+import { nameIn } from '../document/parts.js';
 import { CarcassAnalysis } from './carcass-analysis.js';
 
 /**

@@ -31,6 +31,8 @@ export const jobMessages = messages('job', {
   useShop: ({ file }: { readonly file: string }) => `Use ${quoted(file)}`,
   internalFault: ({ words }: { readonly words: string }) =>
     `Borewright failed while checking this carcass (${words}), so not all of it is checked. The fault is Borewright’s, not yours: report it with the job file and the shop file.`,
+  ofLikes: ({ carcasses, message }: { readonly carcasses: readonly string[]; readonly message: Words }, show) =>
+    `In ${listed(carcasses.map(quoted))}, which ${carcasses.length === 1 ? 'is' : 'are'} like this one: ${show.tell(message)}`,
   batchInCarcass: ({ title }: { readonly title: Words }, show) => `${show.tell(title)} (this carcass)`,
   batchInFile: ({ title }: { readonly title: Words }, show) => `${show.tell(title)} (whole file)`,
 });

@@ -1,3 +1,4 @@
+import type { ShelfSpec } from '../carcass/spec.js';
 import type { TextEdit } from '../document/pieces.js';
 import type { Change } from '../document/finding.js';
 import { means } from '../job/panel-key.js';
@@ -21,15 +22,19 @@ export function moveShelf(analysis: JobAnalysis, carcass: string, panel: string,
   const at = movedTo(analysis.carcasses[index]!, shelf.at.value, holes);
   if (at === null || at === shelf.at.value) return [];
   const text = (length: Micrometres): string => writeLength(length, analysis.unit);
-  const change: Change = shelf.at.written
-    ? { kind: 'set', part: 'self', path: shelf.at.path, text: text(at) }
-    : {
-        kind: 'set',
-        part: 'self',
-        path: shelf.at.path.slice(0, -1),
-        text: `[${spec.looseShelves.map((one) => text(one === shelf ? at : one.at.value)).join(', ')}]`,
-      };
+  const { written, place, path } = shelf.at;
+  if (written && place.part === 'self')
+    return editsInCarcass(analysis, index, [{ kind: 'set', part: 'self', path, text: text(at) }]);
+  // The list of another carcass that this one is like is left to that one; it can only be taken over where it has heights alone.
+  if (written && !spec.looseShelves.every(hasHeightAlone)) return [];
+  const heights = spec.looseShelves.map((one) => text(one === shelf ? at : one.at.value));
+  const change: Change = { kind: 'set', part: 'self', path: ['loose-shelves'], text: `[${heights.join(', ')}]` };
   return editsInCarcass(analysis, index, [change]);
+}
+
+function hasHeightAlone({ bay, board, setback }: ShelfSpec): boolean {
+  const ownBoard = board.written && board.path[0] === 'loose-shelves';
+  return bay === null && !setback.written && !ownBoard;
 }
 
 /** A height so many holes further along the rows of the sides. */

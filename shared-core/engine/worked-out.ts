@@ -1,12 +1,12 @@
-import type { CarcassPart } from '../document/cut.js';
 import type { Shop } from '../shop/model.js';
 import { renamed, unnamed } from './alike.js';
 import type { CarcassAnalysis } from './carcass-analysis.js';
+import type { Lined } from './lined.js';
 
 /** Of so many carcasses that are in the text no more, what they said is kept: one types, and takes it back. */
 const GONE_KEPT = 32;
 
-/** All that a carcass of a job depends on besides its own text. */
+/** All that a carcass of a job depends on besides its own text and those of what it is like. */
 export interface Ground {
   /** Of the basis: unit and defaults of the file. */
   readonly basisKey: string;
@@ -15,15 +15,15 @@ export interface Ground {
   readonly uncut: string | null;
 }
 
-/** The carcasses of a job that are worked out on one ground, by their texts. Equal ones are worked out once. */
+/** The carcasses of a job that are worked out on one ground, by their texts and those of what they are like. Equal ones are worked out once. */
 export class WorkedOut {
   readonly ground: Ground;
-  readonly #work: (part: CarcassPart) => CarcassAnalysis;
+  readonly #work: (lined: Lined) => CarcassAnalysis;
   #byText: Map<string, CarcassAnalysis> = new Map();
   /** The same by what they say without their names. */
   #alike: Map<string, CarcassAnalysis> = new Map();
 
-  constructor(ground: Ground, work: (part: CarcassPart) => CarcassAnalysis) {
+  constructor(ground: Ground, work: (lined: Lined) => CarcassAnalysis) {
     this.ground = ground;
     this.#work = work;
   }
@@ -34,36 +34,46 @@ export class WorkedOut {
   }
 
   /** What is known of a carcass without working anything out. */
-  known(part: CarcassPart): CarcassAnalysis | undefined {
-    return this.#byText.get(keyOf(part));
+  known(lined: Lined): CarcassAnalysis | undefined {
+    return this.#byText.get(keyOf(lined));
   }
 
   /** A carcass, worked out where it has to be. */
-  of(part: CarcassPart): CarcassAnalysis {
-    const known = this.known(part);
+  of(lined: Lined): CarcassAnalysis {
+    const known = this.known(lined);
     if (known !== undefined) return known;
-    const carcass = this.#likeAnother(part);
-    this.#byText.set(keyOf(part), carcass);
+    const carcass = this.#likeAnother(lined);
+    this.#byText.set(keyOf(lined), carcass);
     return carcass;
   }
 
   /** Forgets what is in the text no more, but for the last few. */
-  keepOnly(parts: readonly CarcassPart[]): void {
-    const keys = new Set(parts.map(keyOf));
+  keepOnly(all: readonly Lined[]): void {
+    const keys = new Set(all.map(keyOf));
     if (this.#byText.size > keys.size) this.#byText = new Map([...this.#byText].filter(([key]) => keys.has(key)));
     const most = keys.size + GONE_KEPT;
     if (this.#alike.size > most) this.#alike = new Map([...this.#alike].slice(-most));
   }
 
   /** As one of those known by what they say without their names; else worked out, and known from then on. */
-  #likeAnother(part: CarcassPart): CarcassAnalysis {
-    const own = unnamed(part);
-    if (own === null) return this.#work(part);
-    const other = this.#alike.get(own.likeness);
-    const carcass = (other && renamed(other, own.name)) ?? this.#work(part);
-    if (other === undefined) this.#alike.set(own.likeness, carcass);
+  #likeAnother(lined: Lined): CarcassAnalysis {
+    const own = unnamed(lined.part);
+    if (own === null) return this.#work(lined);
+    const likeness = withBases(lined, own.likeness);
+    const other = this.#alike.get(likeness);
+    const carcass = (other && renamed(other, own.name)) ?? this.#work(lined);
+    if (other === undefined) this.#alike.set(likeness, carcass);
     return carcass;
   }
 }
 
-const keyOf = ({ text, whole }: CarcassPart): string => (whole === null ? text : String(whole.index));
+function keyOf(lined: Lined): string {
+  const { text, whole } = lined.part;
+  return whole === null ? withBases(lined, text) : String(whole.index);
+}
+
+/** Equal where all texts are that bear on a carcass; `own` stands for its own. */
+function withBases({ bases }: Lined, own: string): string {
+  if (bases === null) return `${own}\0`;
+  return bases.length === 0 ? own : [own, ...bases.map(({ text }) => text)].join('\0\0');
+}

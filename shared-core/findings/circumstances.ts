@@ -25,10 +25,10 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   rows: ({ boring }, isMeant) => boring.rows.some(({ panel }) => isMeant(panel)),
   grid: ({ boring, spec: { fixedShelves, looseShelves } }) =>
     boring.rows.length > 0 || hasHinges(boring) || [...fixedShelves, ...looseShelves].some(({ at }) => !at.written),
-  'own-grid': ({ boring }, isMeant) =>
+  'own-grid': ({ spec, boring }, isMeant) =>
     boring.rows.some(({ panel }) => isMeant(panel)) ||
-    // The places on a divider follow from those of the left side.
-    (hasHinges(boring) && isMeant('left')) ||
+    // The places on a divider follow from those of one side.
+    (hasHinges(boring) && isMeant(spec.leading)) ||
     boring.hung.some(({ hinges, upright }) => hinges.length > 0 && isMeant(upright.key)),
   'rear-rows': ({ boring }, isMeant) => boring.rows.some(({ panel, line }) => line === 'rear' && isMeant(panel)),
   doors: ({ spec }) => doorKeys(spec).length > 0,
@@ -56,6 +56,7 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   'own-pull-by-end': ({ boring }, isMeant) => boring.pulls.some(({ front, byEnd }) => byEnd && isMeant(front.key)),
   'own-lying-pull': ({ boring }, isMeant) =>
     boring.pulls.some(({ front }) => front.role !== 'door' && isMeant(front.key)),
+  like: ({ spec }) => spec.like !== null,
   upright: ({ carcass }, isMeant) =>
     carcass.panels.some((panel) => isMeant(panel.key) && roleOf(panel).rows !== 'none'),
   joined: ({ carcass }, isMeant) =>

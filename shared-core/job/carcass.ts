@@ -1,19 +1,19 @@
 import type { CarcassPart } from '../document/cut.js';
 import { readCarcassTree } from '../document/parts.js';
 import type { Finding } from '../document/finding.js';
-import type { Located } from '../document/place.js';
+import { depthOf, type Located } from '../document/place.js';
 import type { MapEntry } from '../document/tree.js';
 import { readBySchema } from '../schema/read.js';
-import type { Infer } from '../schema/schema.js';
 import { syntaxFinding } from '../schema/tell.js';
-import { laidOver, unfold } from '../schema/unfold.js';
-import type { Shop } from '../shop/model.js';
+import { laidOver, unfold, type UnfoldedFields } from '../schema/unfold.js';
+import type { Hand, Shop } from '../shop/model.js';
 import { astrayKeys } from './astray.js';
 import { distinctPlaces, type Places } from './distinct.js';
 import { hasFigures } from './figures.js';
 import { fillIn } from './fill.js';
 import type { Defaults } from './head.js';
 import type { Usage } from './left-out.js';
+import { withBases, type CarcassSaid, type Likeness } from './like.js';
 import type { JobCarcass, JobHead, PanelChoice } from './model.js';
 import { carcassSchema, jobSchema } from './schema.js';
 
@@ -28,12 +28,19 @@ export interface ReadJobCarcass {
 }
 
 /**
- * Reads what one carcass asks for, with every default that stands in a table: its own text, then the job's `defaults`, then what
- * is usual. A value of its own has part 'self', one of the defaults part 'head'; a default that nobody wrote stands at the
+ * Reads what one carcass asks for, with every default that stands in a table: its own text, then that of what it is like, then the
+ * job's `defaults`, then what is usual. A value of its own has part 'self', one of the carcass that it is like part 'like-1', one of
+ * the defaults part 'head'; a default that nobody wrote stands at the
  * carcass's name, with the path under which the carcass itself would write it. So `path` always counts from the root of
  * `place.part`. Never throws.
  */
-export function readJobCarcass(part: CarcassPart, head: JobHead, defaults: Defaults, shop: Shop): ReadJobCarcass {
+export function readJobCarcass(
+  part: CarcassPart,
+  head: JobHead,
+  defaults: Defaults,
+  shop: Shop,
+  likeness: Likeness | null,
+): ReadJobCarcass {
   const { entry, problems: broken, astray } = readCarcassTree(part);
   const layout = entry === null || broken.length > 0 ? null : astrayKeys(part.text, entry, astray);
   const problems = layout === null ? broken : [layout.problem];
@@ -52,31 +59,44 @@ export function readJobCarcass(part: CarcassPart, head: JobHead, defaults: Defau
   // Without a unit no length can be judged, and none be built with.
   findings.push(...read.findings.filter(({ rule }) => !head.unitUnknown || rule !== 'length-impossible'));
   if (read.value === null || !read.sound || head.unitUnknown || shop.unusable === true) return nothing;
-  const { carcass, twice } = fill(name, read.value, defaults, shop);
+  const given = unfold(jobSchema.fields.defaults.schema, defaults ?? {});
+  const own: CarcassSaid = unfold(carcassSchema, read.value.value);
+  // That a carcass is like none that could be is told with the job.
+  if (likeness === null) return nothing;
+  const together = withBases(own, given, head.unit, likeness);
+  if (together === null || !isWhole(together.said)) return nothing;
+  const { carcass, twice } = fill(name, laidOver(carcassSchema, together.said, given), together.leading, shop);
   // The shop's fault is told once, where the job names the shop.
   if (!hasFigures(carcass, shop)) return nothing;
   return { ...nothing, carcass, findings: [...findings, ...twice] };
 }
 
+type WholeCarcass = UnfoldedFields<typeof carcassSchema.fields>;
+
+/** With what is required, be it of its own or of what it is like. */
+function isWhole(said: CarcassSaid): said is WholeCarcass {
+  return said.kind !== undefined && said.width !== undefined;
+}
+
 function fill(
   name: Located<string>,
-  own: Infer<typeof carcassSchema>,
-  defaults: Defaults,
+  said: WholeCarcass,
+  leading: Hand,
   shop: Shop,
 ): { readonly carcass: JobCarcass; readonly twice: readonly Finding[] } {
-  const given = unfold(jobSchema.fields.defaults.schema, defaults ?? {});
-  const said = laidOver(carcassSchema, unfold(carcassSchema, own.value), given);
   const loose = said['loose-shelves'];
   const usage: Usage = {
     habits: shop.habits,
     kind: said.kind.value,
     hasLooseShelves: loose !== undefined && (loose.as === 'list' ? loose.is.value.length : loose.is.value) > 0,
   };
-  const filled = fillIn(said, usage, name.place);
+  // What is mirrored has been when it is filled in.
+  const { mirrored: _, ...filled } = fillIn(said, usage, name.place);
   const twice: Finding[] = [];
   const once = (places: Places | null | undefined): Places | null => {
     const distinct = distinctPlaces(places ?? null);
-    twice.push(...distinct.findings);
+    // What another carcass says twice is told there.
+    twice.push(...distinct.findings.filter(({ place }) => depthOf(place.part) === null));
     return distinct.places;
   };
   const dowels = once(filled.dowels);
@@ -84,5 +104,5 @@ function fill(
     const [own, ends] = [once(choice.dowels), once(choice.endDowels)];
     return [key, { ...choice, ...(own && { dowels: own }), ...(ends && { endDowels: ends }) }];
   });
-  return { carcass: { ...filled, name, dowels, panels: new Map(panels) }, twice };
+  return { carcass: { ...filled, name, leading, dowels, panels: new Map(panels) }, twice };
 }

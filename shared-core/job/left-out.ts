@@ -226,6 +226,11 @@ const pull = usual(
 export const LEFT_OUT = {
   kind: must,
   width: must,
+  like: nothing(() => null),
+  mirrored: usual(
+    () => false,
+    () => null,
+  ),
   count: usual(
     () => 1,
     () => say.one(),

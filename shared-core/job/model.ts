@@ -1,5 +1,6 @@
 import type { Located, Place } from '../document/place.js';
 import type { Unit } from '../length/units.js';
+import type { Hand } from '../shop/model.js';
 import type { FilledCarcass } from './fill.js';
 
 export type {
@@ -17,11 +18,13 @@ export type {
 } from './choices.js';
 
 /**
- * One carcass as the owner asks for it: its own text, then the job's `defaults`, then what is usual (`LEFT_OUT`). It has every
+ * One carcass as the owner asks for it: its own text, then what it is like, then the job's `defaults`, then what is usual (`LEFT_OUT`). It has every
  * key of the schema; what follows from sizes is null here, and names are not looked up.
  */
-export interface JobCarcass extends FilledCarcass {
+export interface JobCarcass extends Omit<FilledCarcass, 'mirrored'> {
   readonly name: Located<string>;
+  /** The side that the usual height and the pitch grid follow from: the left one, and the right one of a mirrored carcass. */
+  readonly leading: Hand;
 }
 
 /** What is different on one panel of a carcass. */

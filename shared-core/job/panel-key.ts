@@ -28,3 +28,39 @@ export function wholeOf(key: string): string {
 export function means(written: string, panel: string): boolean {
   return written === panel || written === wholeOf(panel);
 }
+
+/** What decides how the keys of panels change where left and right change over. */
+export interface Renaming {
+  /** How many bays there are. */
+  readonly bays: number;
+  /** Dividers are spread and counted from the left; those of a list keep their names. */
+  readonly areSpread: boolean;
+  /** The keys of doors, drawers and fixed fronts, by what they were. */
+  readonly fronts: ReadonlyMap<string, string>;
+}
+
+/** The key under `panels` of the panel that stands where this one does, seen in a mirror. */
+export function mirroredKey(key: string, { bays, areSpread, fronts }: Renaming): string {
+  if (key === 'left') return 'right';
+  if (key === 'right') return 'left';
+  const divider = /^divider-(\d+)$/.exec(key)?.[1];
+  if (divider !== undefined) return areSpread ? keyOf('divider', bays - Number(divider)) : key;
+  const bay = /-bay-(\d+)$/.exec(key)?.[1];
+  if (bay !== undefined) return keyInBay(wholeOf(key), bays + 1 - Number(bay));
+  const whole = wholeOf(key);
+  const front = fronts.get(whole);
+  if (front === undefined) return key;
+  const part = key.slice(whole.length + 1);
+  return part === '' ? front : keyInDrawer(front, OTHER_PART[part as DrawerPart] ?? (part as DrawerPart));
+}
+
+const OTHER_PART: Partial<Record<DrawerPart, DrawerPart>> = { left: 'right', right: 'left' };
+
+/** Panels whose edges keep their names in a mirror, as they change over with the panel: uprights, and what hangs on a hand. */
+const HANDED = /^(?:left|right|divider-\d+|door-\d+|drawer-\d+|drawer-\d+-(?:left|right))$/;
+
+/** The two edges of a panel that change over where left and right do; null where none does. A back has its front edge on the left. */
+export function handedEdges(key: string): readonly ['front', 'back'] | readonly ['reference-end', 'far-end'] | null {
+  if (HANDED.test(key)) return null;
+  return key === 'back' ? ['front', 'back'] : ['reference-end', 'far-end'];
+}

@@ -34,6 +34,7 @@ export const CIRCUMSTANCES = {
   'long-door-pulls': 'where doors have pulls with two screws',
   'pulls-by-end': 'where pulls stand near an end of a door',
   'drawer-pulls': 'where drawer fronts or fixed fronts have pulls',
+  like: 'with `like`',
 
   upright: 'on a side or a divider',
   joined: 'on a panel that is joined to another one',
@@ -174,6 +175,8 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
   kind: always,
   count: always,
   width: always,
+  like: always,
+  mirrored: 'like',
   place: { own: always, inside: { at: always, wall: always, 'above-floor': always } },
   dividers: { own: always, inside: { at: always, board: always } },
   'fixed-shelves': shelf,

@@ -1,6 +1,6 @@
 import { SORTS_OF_FITTING } from '../fittings/kinds.js';
 import { optional, required } from '../schema/fields.js';
-import { choice, count, either, length, list, name, named, number, record, text } from '../schema/schema.js';
+import { choice, count, either, flag, length, list, name, named, number, record, text } from '../schema/schema.js';
 import { TRIED_OF_CARCASS, TRIED_OF_JOB } from './tried-words.js';
 
 const unitChoice = choice('Unit of every bare number in this file.', {
@@ -268,7 +268,7 @@ function shelves(sort: 'fixed' | 'loose', height: string) {
   );
 }
 
-export const carcassSchema = record(
+const ownCarcass = record(
   'carcass',
   'One carcass: a box, with the doors and drawers that close it.',
   {
@@ -286,6 +286,17 @@ export const carcassSchema = record(
       ),
     ),
     width: required(length('Overall width of the carcass.', 50, 5000)),
+    like: optional(
+      name(
+        'carcass',
+        'Another carcass of this file, which this one is like. What is written here takes the place of what is written there, maps key by key and lists as a whole; all else is as it is there, but for `place`, `count` and `note`.',
+      ),
+    ),
+    mirrored: optional(
+      flag(
+        'Whether left and right of the other carcass are changed over. What is written here counts as it is written.',
+      ),
+    ),
     count: optional(
       count('How many equal ones are made. All are cut, banded and bored; they are drawn and checked once.', 1, 500),
     ),
@@ -330,6 +341,9 @@ export const carcassSchema = record(
   {},
   TRIED_OF_CARCASS,
 );
+
+/** With `like` nothing else is required: the other carcass has it. */
+export const carcassSchema: typeof ownCarcass = { ...ownCarcass, standIn: 'like' };
 
 export const jobSchema = record(
   'job',

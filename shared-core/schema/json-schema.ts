@@ -93,7 +93,8 @@ function recordShape(schema: RecordSchema<Fields>, path: Path, more: More): Json
   return {
     type: required.length > 0 ? 'object' : ['object', 'null'],
     properties: Object.fromEntries(fields.map(([key, field]) => [key, convert(field.schema, [...path, key], more)])),
-    ...(required.length > 0 && { required }),
+    ...(required.length > 0 &&
+      (schema.standIn === undefined ? { required } : { anyOf: [{ required }, { required: [schema.standIn] }] })),
     additionalProperties: false,
   };
 }

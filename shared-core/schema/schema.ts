@@ -21,7 +21,7 @@ export type Schema =
 
 /** What a name refers to, so that completion can list and a rule can look up. */
 export type NameOf =
-  'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'machine' | 'shop-file' | 'stop' | 'panel';
+  'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'machine' | 'shop-file' | 'stop' | 'panel' | 'carcass';
 
 /** A length in the file's unit; both bounds inclusive. */
 export interface LengthSchema {
@@ -121,6 +121,8 @@ export interface RecordSchema<F extends Fields> {
   readonly formerly?: Readonly<Record<string, keyof F & string>>;
   /** Words that a newcomer tries for a key, or for what no key is for. */
   readonly tried?: Readonly<Record<string, Tried<keyof F & string>>>;
+  /** A key that names another such map to take the rest from: where it is written nothing else is required. */
+  readonly standIn?: keyof F & string;
 }
 /** What a word that is no key was most likely meant to be: one of some keys, or something that cannot be written. */
 export type Tried<K extends string> = { readonly keys: readonly K[] } | { readonly instead: string };

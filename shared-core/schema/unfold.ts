@@ -90,12 +90,12 @@ function within(located: unknown, change: (value: never) => unknown): unknown {
 }
 
 /** One long form laid over another: a key that the upper one has counts, and maps are laid over each other key by key. */
-export function laidOver<F extends Fields>(
+export function laidOver<F extends Fields, U extends Partial<UnfoldedFields<F>>>(
   schema: RecordSchema<F>,
-  upper: UnfoldedFields<F>,
+  upper: U,
   lower: Partial<UnfoldedFields<F>>,
-): UnfoldedFields<F> {
-  return fieldsOver(schema, upper, lower) as UnfoldedFields<F>;
+): U {
+  return fieldsOver(schema, upper, lower) as U;
 }
 
 function fieldsOver({ fields }: RecordSchema<Fields>, above: Values, below: Values): Values {
@@ -104,10 +104,25 @@ function fieldsOver({ fields }: RecordSchema<Fields>, above: Values, below: Valu
 }
 
 function over(schema: Schema, upper: unknown, lower: unknown): unknown {
-  if (upper === undefined) return lower;
+  if (upper === undefined || lower === undefined) return upper ?? lower;
+  if (schema.type === 'named')
+    return within(upper, (above: Entries) => entriesOver(schema.item, above, (lower as Located<Entries>).value));
   const record = recordIn(schema);
-  if (lower === undefined || record === null) return upper;
+  if (record === null) return upper;
   return within(upper, (above: Values) => fieldsOver(record, above, (lower as Located<Values>).value));
+}
+
+type Entries = readonly Entry<unknown>[];
+
+/** The lower ones first, each with the upper one of its name over it. */
+function entriesOver(item: Schema, above: Entries, below: Entries): Entries {
+  const named = new Map(above.map((entry) => [entry.name.value, entry]));
+  const both = below.map((entry) => {
+    const upper = named.get(entry.name.value);
+    return upper === undefined ? entry : { ...upper, value: over(item, upper.value, entry.value) };
+  });
+  const known = new Set(below.map(({ name }) => name.value));
+  return [...both, ...above.filter(({ name }) => !known.has(name.value))];
 }
 
 /** The map that a value of the schema is in its long form; null where it is none. */

@@ -20,6 +20,7 @@ const THINGS: Readonly<Record<NameOf, string>> = {
   'shop-file': 'a shop file',
   stop: 'a stop',
   panel: 'a panel',
+  carcass: 'a carcass',
 };
 
 /** What to write, as a whole sentence: 'Write a length between 50 mm and 5000 mm.' */

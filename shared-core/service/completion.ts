@@ -26,7 +26,7 @@ import { withCode } from './markdown.js';
 import type { AnalysedFile } from './file.js';
 import type { LineContext } from './line-context.js';
 import { lineContext } from './line-context.js';
-import { formOf, namesOf } from './words.js';
+import { carcassesFor, formOf, namesOf } from './words.js';
 import { worded } from '../words/told.js';
 
 export type OfferSort = 'key' | 'panel' | 'word' | 'name' | 'file' | 'skeleton';
@@ -162,16 +162,17 @@ function skeletonOffer({ label, about, text }: Skeleton): Offer {
   return { label, sort: 'skeleton', documentation: about, text: filledIn(text), snippet: text };
 }
 
-function keyOffers({ fields, tried = {} }: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
+function keyOffers({ fields, tried = {}, standIn }: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
   const { context, reader } = asked;
   const counts = countingAt(asked);
   const open = Object.entries(fields).filter(([key]) => !context.present.has(key) && counts(key));
   // What must be there comes first.
   const ordered = [...open.filter(([, field]) => field.required), ...open.filter(([, field]) => !field.required)];
+  const isRequired = standIn === undefined || !context.present.has(standIn);
   return ordered.map(([label, { schema, required }]): Offer => ({
     label,
     sort: 'key',
-    detail: required ? tell(offer.required(), reader) : formOf(alternatives(schema)[0]!, reader),
+    detail: required && isRequired ? tell(offer.required(), reader) : formOf(alternatives(schema)[0]!, reader),
     documentation: worded('keys', schema.about),
     text: `${label}${afterKey(schema, context.inFlow)}`,
     tried: Object.entries(tried).flatMap(([word, meant]) =>
@@ -285,6 +286,12 @@ function nameOffers({ of }: NameSchema, { file, shopFiles, context, offset, shop
     const folder = typed.slice(0, typed.lastIndexOf('/') + 1);
     return shopFiles(folder).map((name): Offer => ({ label: `${folder}${name}`, sort: 'file' }));
   }
+  if (of === 'carcass' && file.kind === 'job')
+    return carcassesFor(file.analysis, file.analysis.carcassAt(offset)).map(({ name, line }): Offer => ({
+      label: name,
+      sort: 'name',
+      detail: line,
+    }));
   const known = namesOf(shop, of, reader)
     .filter(({ name }) => isRightKind(shop, name, of, context.path))
     .map(({ name, line }): Offer => ({ label: name, sort: 'name', detail: line }));

@@ -21,8 +21,7 @@ import { unusedWords } from '../shop/unused.js';
 import { whenLeftOut } from '../job/when-left-out.js';
 import { carcassSchema, jobSchema } from '../job/schema.js';
 import { schemaAt } from '../schema/at.js';
-import type { Schema } from '../schema/schema.js';
-import type { Shop } from '../shop/model.js';
+import type { NameOf, Schema } from '../schema/schema.js';
 import { shopSchema } from '../shop/schema.js';
 import { tell, type Message } from '../words/message.js';
 import { code, paragraphs, plain, table, withCode } from './markdown.js';
@@ -44,8 +43,8 @@ import {
 } from './machine-words.js';
 import { anchorAt } from './reference/keys.js';
 import type { ReferencePage } from './reference/site.js';
-import { formOf, namesOf } from './words.js';
-import { worded } from '../words/told.js';
+import { carcassesFor, formOf, namesOf } from './words.js';
+import { worded, type Told } from '../words/told.js';
 
 /** More panels than this are told by their sizes alone. */
 const MOST_IN_FULL = 2;
@@ -77,7 +76,7 @@ function jobHover(file: JobFile, offset: number, pictures: boolean): Explained |
     cursor.carcass === null ? jobSchema : carcassSchema,
     cursor,
     reader,
-    shop,
+    (of) => (of === 'carcass' ? carcassesFor(analysis, null) : namesOf(shop, of, reader)),
     leftOut(file, cursor),
   );
   const things = carcass === undefined || isBlank(cursor) ? '' : carcassWords(analysis, carcass, cursor.path, pictures);
@@ -105,11 +104,21 @@ function shopHover(file: ShopFile, offset: number): Explained | null {
   const { root, shop, reader } = file.analysis;
   const found = descend(root, offset, []);
   const unused = unusedWords(found.path);
-  return answer(file, meaning(shopSchema, found, reader, shop, unused === null ? '' : withCode(tell(unused, reader))), {
-    ...found,
-    part: 'shop',
-    carcass: null,
-  });
+  return answer(
+    file,
+    meaning(
+      shopSchema,
+      found,
+      reader,
+      (of) => namesOf(shop, of, reader),
+      unused === null ? '' : withCode(tell(unused, reader)),
+    ),
+    {
+      ...found,
+      part: 'shop',
+      carcass: null,
+    },
+  );
 }
 
 function answer(
@@ -137,12 +146,15 @@ function referenceAt(kind: AnalysedFile['kind'], path: Path, carcass: number | n
   return anchor === null ? null : { page: `${kind}-files`, anchor };
 }
 
+/** What has names of a sort, each with its line. */
+type Known = (of: NameOf) => readonly { readonly name: string; readonly line: Told }[];
+
 /** What the schema says of the place, and what the value is in other words. */
 function meaning(
   schema: Schema,
   { path, key, scalar }: Pick<Cursor, 'path' | 'key' | 'scalar'>,
   reader: Reader,
-  shop: Shop,
+  known: Known,
   without = '',
 ): string {
   const spot = path.length === 0 ? null : schemaAt(schema, path);
@@ -154,22 +166,22 @@ function meaning(
     `${title}${worded('keys', spot.about)}`,
     without,
     form,
-    scalar === null ? '' : valueWords(spot.schema, scalar, reader, shop),
+    scalar === null ? '' : valueWords(spot.schema, scalar, reader, known),
   );
 }
 
-function valueWords(schema: Schema, scalar: ScalarNode, reader: Reader, shop: Shop): string {
+function valueWords(schema: Schema, scalar: ScalarNode, reader: Reader, known: Known): string {
   const text = scalar.text.trim();
   switch (schema.type) {
     case 'either':
-      return schema.of.map((one) => valueWords(one, scalar, reader, shop)).find((words) => words !== '') ?? '';
+      return schema.of.map((one) => valueWords(one, scalar, reader, known)).find((words) => words !== '') ?? '';
     case 'choice': {
       const about = Object.hasOwn(schema.options, text) ? schema.options[text] : undefined;
       return about === undefined ? '' : `${code(text)}: ${worded('keys', about)}`;
     }
     case 'name': {
-      const known = namesOf(shop, schema.of, reader).find(({ name }) => name === text);
-      return known === undefined ? '' : `${code(text)}: ${plain(known.line)}`;
+      const named = known(schema.of).find(({ name }) => name === text);
+      return named === undefined ? '' : `${code(text)}: ${plain(named.line)}`;
     }
     case 'length': {
       const unit = writtenUnit(reader);

@@ -6,7 +6,7 @@ import type { Span } from '../schema/schema.js';
 import { spanExample } from '../schema/wanted-words.js';
 import { messages, type Message } from '../words/message.js';
 import { timeWords } from '../words/time.js';
-import { labels } from '../words/told.js';
+import { labels, type Told } from '../words/told.js';
 
 /** What stands in place of a name that nobody has written. */
 export const UNNAMED = labels('unnamed', { carcass: '(no name)' });
@@ -131,6 +131,8 @@ export const line = messages('shop-line', {
   ) => `${kind}, ${show.exact(distance.min)} to ${show.exact(distance.max)} from the edge`,
   saw: ({ kind, kerf }: { readonly kind: string; readonly kerf: Micrometres }, show) =>
     `${kind}, kerf ${show.exact(kerf)}`,
+  carcass: ({ kind, size }: { readonly kind: string; readonly size: Told }) => `carcass of kind ${kind}, ${size}`,
+  carcassUnread: () => 'carcass with faults of its own',
 });
 
 export const form = messages('form', {

@@ -1,10 +1,13 @@
+import type { CarcassSpec } from '../carcass/spec.js';
+import type { JobAnalysis } from '../engine.js';
 import { kindOf } from '../fittings/kinds.js';
 import type { Reader } from '../length/reader.js';
+import { showSizes } from '../length/show.js';
 import type { NameOf, Schema } from '../schema/schema.js';
 import { KIND_WORDS } from '../shop/kind-words.js';
 import type { Board, Machine, Shop, Slide } from '../shop/model.js';
 import { tell, type Message } from '../words/message.js';
-import type { Told } from '../words/told.js';
+import { asItIs, type Told } from '../words/told.js';
 import { form, line } from './messages.js';
 
 // The things of a shop in one line each, for hovers and completion. Plain text, figures in the file's reader.
@@ -60,8 +63,29 @@ export function namesOf(
     case 'stop':
     case 'shop-file':
     case 'panel':
+    case 'carcass':
       return [];
   }
+}
+
+/** The carcasses of a job that one of them can be like, each with its line: all but itself and those that are like it. */
+export function carcassesFor(
+  analysis: JobAnalysis,
+  own: number | null,
+): readonly { readonly name: string; readonly line: Told }[] {
+  const seen = new Set<string>();
+  return analysis.carcasses.flatMap(({ name, spec }, i) => {
+    if (name === '' || i === own || seen.has(name)) return [];
+    seen.add(name);
+    if (own !== null && analysis.lineageOf(i).bases.includes(own)) return [];
+    return [{ name, line: carcassLine(spec, analysis.reader) }];
+  });
+}
+
+function carcassLine(spec: CarcassSpec | null, reader: Reader): Told {
+  if (spec === null) return tell(line.carcassUnread(), reader);
+  const size = asItIs(showSizes([spec.width.value, spec.height.value, spec.depth.value], reader));
+  return tell(line.carcass({ kind: spec.kind.value, size }), reader);
 }
 
 function slideLine({ lengths, rating }: Slide, reader: Reader): Told {

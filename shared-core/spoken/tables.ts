@@ -31,6 +31,7 @@ import type { say as boreMap } from '../drawing/bore-map/messages.js';
 import type { say as machineView } from '../drawing/machine-view/messages.js';
 import type { say as drawing } from '../drawing/messages.js';
 import type { say as shopView } from '../drawing/shop-view/messages.js';
+import type { say as like } from '../engine/like-findings.js';
 import type { jobMessages as job } from '../engine/messages.js';
 import type { say as refactors } from '../engine/refactors.js';
 import type { say as setUpForOne } from '../engine/set-ups-for-one.js';
@@ -198,6 +199,7 @@ export interface Tables {
   readonly print: typeof print;
   readonly reach: typeof reach;
   readonly reading: typeof reading;
+  readonly like: typeof like;
   readonly refactors: typeof refactors;
   readonly replay: typeof replay;
   readonly 'row-distance': typeof rowDistance;

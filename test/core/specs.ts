@@ -434,6 +434,8 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     kind: located(wish.kind),
     width: located(wish.width, ['width']),
     place: { at: null, wall: located(1), aboveFloor: located(0) },
+    like: null,
+    leading: 'left',
     count: located(1, ['count']),
     height: located(wish.height, ['height']),
     depth: located(wish.depth, ['depth']),

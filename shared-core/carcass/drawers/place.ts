@@ -119,8 +119,8 @@ function clearHeight(box: Box, { bay }: FrontPlace, z: Interval, fixed: readonly
   return clear;
 }
 
-/** The lowest hole of the left side's grid at a height or above. */
+/** The lowest hole of the leading side's grid at a height or above. */
 function lowestLine({ spec, shop, sideZ }: Box, least: Micrometres): Micrometres {
-  const start = sideZ.from + (chosen(spec, 'left', 'rowOffset') ?? spec.rowOffset).value;
+  const start = sideZ.from + (chosen(spec, spec.leading, 'rowOffset') ?? spec.rowOffset).value;
   return start + Math.max(0, Math.ceil((least - start) / shop.habits.pitch)) * shop.habits.pitch;
 }

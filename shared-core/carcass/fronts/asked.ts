@@ -28,7 +28,12 @@ export interface AskedStack {
   readonly fronts: readonly AskedFront[];
 }
 
-type Asking = Pick<CarcassSpec, 'doors' | 'dividers' | 'fronts'>;
+/** What of a carcass says what is to close it. */
+export interface Asking {
+  readonly doors: Pick<CarcassSpec['doors'], 'hung' | 'bays'>;
+  readonly dividers: { readonly length: number };
+  readonly fronts: CarcassSpec['fronts'];
+}
 
 /** What is to close the carcass, from the left; bays that it has not are left out. */
 export function stacksAsked({ doors, dividers, fronts }: Asking): readonly AskedStack[] {
@@ -66,16 +71,25 @@ export const HANDS: Readonly<Record<FrontKind, readonly Hand[]>> = {
 
 const allFronts = (spec: Asking): readonly AskedFront[] => stacksAsked(spec).flatMap(({ fronts }) => fronts);
 
-/** The keys of the doors, the drawer or the fixed front that each front of the job becomes. */
-function namedFronts(spec: Asking): readonly { readonly front: AskedFront; readonly keys: readonly string[] }[] {
+/** A front of the job, and the keys of the doors, the drawer or the fixed front that it becomes. */
+interface NamedFront {
+  readonly front: AskedFront;
+  readonly keys: readonly string[];
+}
+
+/** What the fronts of each stack become, from the left. */
+export function namedStacks(spec: Asking): readonly (readonly NamedFront[])[] {
   const count = { door: 0, drawer: 0, fixed: 0 };
   const next = (thing: keyof typeof count): string => keyOf(thing, (count[thing] += 1));
-  return allFronts(spec).map((front) => {
+  const named = (front: AskedFront): NamedFront => {
     const { kind } = front;
     if (kind === 'open') return { front, keys: [] };
     return { front, keys: kind === 'drawer' || kind === 'fixed' ? [next(kind)] : HANDS[kind].map(() => next('door')) };
-  });
+  };
+  return stacksAsked(spec).map(({ fronts }) => fronts.map(named));
 }
+
+const namedFronts = (spec: Asking): readonly NamedFront[] => namedStacks(spec).flat();
 
 /** The height that the job gives the front of a key, or the front of a drawer’s panel; null where it gives none. */
 export function heightGiven(spec: Asking, panel: string): Located<Micrometres> | null {

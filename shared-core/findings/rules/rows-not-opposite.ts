@@ -45,11 +45,11 @@ export const rowsNotOpposite: CarcassRule = {
 
 /**
  * What an owner sets on one panel alone is his to answer for; other findings speak of its shelves. A divider keeps to the grid of
- * the left side, so it goes with what is set there.
+ * one side, so it goes with what is set there.
  */
 function isChosen({ spec, carcass }: CarcassContext, key: string): boolean {
   const panel = carcass.panels.find((one) => one.key === key);
-  const setBy = panel === undefined || setsGrid(panel) ? [key] : [key, 'left'];
+  const setBy = panel === undefined || setsGrid(panel) ? [key] : [key, spec.leading];
   return chosen(spec, key, 'rows') !== undefined || setBy.some((one) => chosen(spec, one, 'rowOffset') !== undefined);
 }
 

@@ -22,18 +22,20 @@ export function readRecord(context: Context, schema: AnyRecord, node: TreeNode |
   const seen = new Map<string, MapEntry[]>();
   const written = new Set(entries.map(({ key }) => key));
   const free = Object.keys(schema.fields).filter((key) => !written.has(key));
-  for (const [index, written] of entries.entries()) {
-    const entry = underNewKey(context, schema, written, at);
+  for (const [index, one] of entries.entries()) {
+    const entry = underNewKey(context, schema, one, at);
     if (!Object.hasOwn(schema.fields, entry.key)) {
       if (!isDecimals(context, schema, entry, entries[index - 1])) unknownKey(context, schema, entry, free, at);
       continue;
     }
     if (isDuplicate(context, seen, entry, at)) continue;
     const field = schema.fields[entry.key]!;
-    const value = context.read(field.schema, entry.value, { path: [...at.path, written.key], place: entry.keyPlace });
+    const value = context.read(field.schema, entry.value, { path: [...at.path, one.key], place: entry.keyPlace });
     if (value !== null) values[entry.key] = value;
   }
-  const required = Object.entries(schema.fields).filter(([, field]) => field.required);
+  const required = written.has(schema.standIn ?? '')
+    ? []
+    : Object.entries(schema.fields).filter(([, field]) => field.required);
   for (const [key, field] of required) if (!seen.has(key)) missing(context, schema, key, field.schema, at, entries);
   return required.some(([key]) => values[key] === undefined) ? null : located(values, node?.place ?? at.place, at.path);
 }

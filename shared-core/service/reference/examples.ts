@@ -87,6 +87,11 @@ carcasses:
       door-1: { pull-lies: upright, pull-end: bottom, pull-from-edge: 40, pull-from-end: 900 }
     fixed-shelves: [1100]
     loose-shelves: 3
+
+  oar-locker:
+    like: sail-locker
+    mirrored: yes
+    width: 450
 `;
 
 /** What the shop of that job has beside what is in the built-in shop. */

@@ -316,6 +316,7 @@ const CIRCUMSTANCES = {
   'own-long-pull': 'an einer Front mit einem Griff mit zwei Schrauben',
   'own-pull-by-end': 'an einer Tür, deren Griff nahe einem Ende steht',
   'own-lying-pull': 'an einer Schubkastenfront oder festen Front mit einem Griff',
+  like: 'mit `like`',
   upright: 'an einer Seite oder Mittelwand',
   joined: 'an einer Platte, die mit einer anderen verbunden ist',
   'deep-in-face': 'an einer Platte mit Dübelbohrungen in der Fläche',

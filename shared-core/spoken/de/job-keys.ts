@@ -92,6 +92,10 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Without fronts: rows only where a loose shelf needs them.':
     'Ohne Fronten: Reihen nur, wo ein Einlegeboden sie braucht.',
   'Overall width of the carcass.': 'Gesamtbreite des Korpus.',
+  'Another carcass of this file, which this one is like. What is written here takes the place of what is written there, maps key by key and lists as a whole; all else is as it is there, but for `place`, `count` and `note`.':
+    'Ein anderer Korpus dieser Datei, wie der dieser ist. Was hier steht, tritt an die Stelle dessen, was dort steht, in Gruppen Schlüssel für Schlüssel und Listen als Ganzes; alles andere ist wie dort, außer `place`, `count` und `note`.',
+  'Whether left and right of the other carcass are changed over. What is written here counts as it is written.':
+    'Ob links und rechts des anderen Korpus vertauscht sind. Was hier steht, gilt so, wie es da steht.',
   'How many equal ones are made. All are cut, banded and bored; they are drawn and checked once.':
     'Wie viele gleiche gemacht werden. Alle werden zugeschnitten, bekantet und gebohrt; gezeichnet und geprüft wird einer.',
   'Where it stands along a wall: from the left end of the wall, or a map with more about it.':

@@ -1,7 +1,7 @@
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
 import { FITTINGS, MACHINES } from './text.js';
-import { anzahl, BORES, noun, OUR_FAULT, quoted, und, zahl, zeit } from './words.js';
+import { anzahl, BORES, noun, oder, OUR_FAULT, quoted, und, zahl, zeit } from './words.js';
 
 /** Was vom Auftrag, seinen Korpussen und Verbindern zu sagen ist. */
 export const job = {
@@ -85,8 +85,28 @@ export const job = {
     useShop: ({ file }) => `${quoted(file)} nehmen`,
     internalFault: ({ words }) =>
       `Borewright ist beim Prüfen dieses Korpus gescheitert (${words}); darum ist nicht alles daran geprüft. ${OUR_FAULT}: Melden Sie ihn mit Auftrag und Werkstattdatei.`,
+    ofLikes: ({ carcasses, message }, show) =>
+      `In ${und(carcasses.map(quoted))}, ${carcasses.length === 1 ? 'der' : 'die'} wie dieser ${carcasses.length === 1 ? 'ist' : 'sind'}: ${show.tell(message)}`,
     batchInCarcass: ({ title }, show) => `${show.tell(title)} (dieser Korpus)`,
     batchInFile: ({ title }, show) => `${show.tell(title)} (ganze Datei)`,
+  },
+  like: {
+    unknown: ({ name, carcasses }) =>
+      carcasses.length === 0
+        ? `Kein anderer Korpus dieser Datei hat einen Namen, also heißt keiner ${quoted(name)}. Schreiben Sie stattdessen Art und Breite von diesem.`
+        : `Kein Korpus dieser Datei heißt ${quoted(name)}. Nehmen Sie einen anderen, etwa ${oder(carcasses)}.`,
+    misspelt: ({ name, near }) => `Kein Korpus dieser Datei heißt ${quoted(name)}. Nehmen Sie ${quoted(near)}.`,
+    use: ({ name }) => `${quoted(name)} nehmen`,
+    itself: () =>
+      'Der Korpus ist wie er selbst, also sagt nichts, was er ist. Nennen Sie einen anderen, oder schreiben Sie seine Art und Breite.',
+    circular: ({ names }) =>
+      `${quoted(names[0]!)} ist wie ${[...names.slice(1), names[0]!].map(quoted).join(', und der wie ')}, also sagt nichts, was sie sind. Nehmen Sie \`like\` aus einem von ihnen heraus, und schreiben Sie seine Art und Breite.`,
+    standAlone: () => '`like` herausnehmen: dieser Korpus hat selbst eine Art und eine Breite',
+    far: ({ most }) =>
+      `Mehr als ${most} Korpusse sind der Reihe nach einer wie der andere. Nennen Sie einen, der in der Reihe früher kommt.`,
+    unread: ({ name }) =>
+      `${quoted(name)}, dem dieser Korpus gleicht, hat selbst Fehler. Berichtigen Sie zuerst diese.`,
+    unreadHere: ({ name }) => `${quoted(name)} steht hier.`,
   },
   refactors: {
     duplicate: ({ name, free }) => `${name} als ${free} verdoppeln`,

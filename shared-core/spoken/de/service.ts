@@ -65,6 +65,8 @@ export const service = {
     cup: ({ kind, distance }, show) =>
       `${noun(kind).bare}, ${show.exact(distance.min)} bis ${show.exact(distance.max)} von der Kante`,
     saw: ({ kind, kerf }, show) => `${noun(kind).bare}, Schnittfuge ${show.exact(kerf)}`,
+    carcass: ({ kind, size }) => `Korpus der Art ${kind}, ${size}`,
+    carcassUnread: () => 'Korpus mit eigenen Fehlern',
   },
   offer: {
     required: () => 'muss dastehen',

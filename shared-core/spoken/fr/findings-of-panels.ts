@@ -295,6 +295,7 @@ const CIRCUMSTANCES = {
   'whole-front': 'là où ni `bays` ni `fronts` ne dit ce qui est monté devant chaque travée',
   'no-fronts': 'là où `fronts` ne dit pas ce qui ferme chaque travée',
   drawers: 'là où le caisson a des tiroirs',
+  like: 'avec `like`',
   'pulled-here': 'là où une porte ou un tiroir n’a pas d’autre poignée à lui',
   'pulled-drawers': 'là où un tiroir n’a pas d’autre poignée à lui',
   'front-place': 'là où il y a quelque chose, sans poignée à lui sous `panels`',

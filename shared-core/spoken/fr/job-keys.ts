@@ -93,6 +93,10 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Without fronts: rows only where a loose shelf needs them.':
     'Sans façades : des rangées seulement où une tablette mobile en demande.',
   'Overall width of the carcass.': 'Largeur hors tout du caisson.',
+  'Another carcass of this file, which this one is like. What is written here takes the place of what is written there, maps key by key and lists as a whole; all else is as it is there, but for `place`, `count` and `note`.':
+    'Un autre caisson de ce fichier, comme lequel est celui-ci. Ce qui est écrit ici prend la place de ce qui est écrit là-bas, les groupes clé par clé et les listes entières ; tout le reste est comme là-bas, sauf `place`, `count` et `note`.',
+  'Whether left and right of the other carcass are changed over. What is written here counts as it is written.':
+    'Si la gauche et la droite de l’autre caisson sont échangées. Ce qui est écrit ici vaut tel qu’il est écrit.',
   'How many equal ones are made. All are cut, banded and bored; they are drawn and checked once.':
     'Combien de pareils sont faits. Tous sont débités, plaqués et percés ; un seul est dessiné et contrôlé.',
   'Where it stands along a wall: from the left end of the wall, or a map with more about it.':

@@ -1,7 +1,7 @@
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
 import { FITTINGS, MACHINES } from './text.js';
-import { et, nombre, noun, ofBores, OUR_FAULT, quoted, temps } from './words.js';
+import { et, nombre, noun, ofBores, ou, OUR_FAULT, quoted, temps } from './words.js';
 
 /** Ce qu’il y a à dire du travail, de ses caissons et de ses ferrures. */
 export const job = {
@@ -86,8 +86,27 @@ export const job = {
     useShop: ({ file }) => `Prendre ${quoted(file)}`,
     internalFault: ({ words }) =>
       `Borewright a échoué en contrôlant ce caisson (${words}) ; tout n’y est donc pas contrôlé. ${OUR_FAULT} : signalez-la avec le fichier de travail et le fichier d’atelier.`,
+    ofLikes: ({ carcasses, message }, show) =>
+      `Dans ${et(carcasses.map(quoted))}, qui ${carcasses.length === 1 ? 'est' : 'sont'} comme celui-ci : ${show.tell(message)}`,
     batchInCarcass: ({ title }, show) => `${show.tell(title)} (ce caisson)`,
     batchInFile: ({ title }, show) => `${show.tell(title)} (tout le fichier)`,
+  },
+  like: {
+    unknown: ({ name, carcasses }) =>
+      carcasses.length === 0
+        ? `Aucun autre caisson de ce fichier n’a de nom, donc aucun ne s’appelle ${quoted(name)}. Écrivez plutôt le genre et la largeur de celui-ci.`
+        : `Aucun caisson de ce fichier ne s’appelle ${quoted(name)}. Prenez-en un autre, par exemple ${ou(carcasses)}.`,
+    misspelt: ({ name, near }) => `Aucun caisson de ce fichier ne s’appelle ${quoted(name)}. Prenez ${quoted(near)}.`,
+    use: ({ name }) => `Prendre ${quoted(name)}`,
+    itself: () =>
+      'Le caisson est comme lui-même, donc rien ne dit ce qu’il est. Nommez-en un autre, ou écrivez son genre et sa largeur.',
+    circular: ({ names }) =>
+      `${quoted(names[0]!)} est comme ${[...names.slice(1), names[0]!].map(quoted).join(', et celui-ci comme ')}, donc rien ne dit ce qu’ils sont. Retirez \`like\` de l’un d’eux, et écrivez son genre et sa largeur.`,
+    standAlone: () => 'Retirer `like` : ce caisson a un genre et une largeur à lui',
+    far: ({ most }) =>
+      `Plus de ${most} caissons de suite sont chacun comme un autre. Nommez-en un qui vient plus tôt dans la suite.`,
+    unread: ({ name }) => `${quoted(name)}, comme lequel est ce caisson, a lui-même des fautes. Corrigez-les d’abord.`,
+    unreadHere: ({ name }) => `${quoted(name)} est ici.`,
   },
   refactors: {
     duplicate: ({ name, free }) => `Doubler ${name} en ${free}`,

@@ -63,6 +63,8 @@ export const service = {
     cup: ({ kind, distance }, show) =>
       `${noun(kind).bare}, ${show.exact(distance.min)} à ${show.exact(distance.max)} du chant`,
     saw: ({ kind, kerf }, show) => `${noun(kind).bare}, trait de scie ${show.exact(kerf)}`,
+    carcass: ({ kind, size }) => `caisson du genre ${kind}, ${size}`,
+    carcassUnread: () => 'caisson qui a ses propres fautes',
   },
   offer: {
     required: () => 'doit s’y trouver',

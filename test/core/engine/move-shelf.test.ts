@@ -87,3 +87,17 @@ describe('a loose shelf moved along the grid', () => {
     );
   });
 });
+
+describe('of a carcass that is like another', () => {
+  const like = (shelves: string, more = ''): string =>
+    `carcasses:\n  a:\n    kind: base\n    width: 600\n    loose-shelves: ${shelves}\n  b:\n    like: a # taller\n    height: 784\n${more}`;
+
+  test('a shelf that moves takes the heights of all over, and leaves the other carcass as it is', () => {
+    expect(moved(like('[200, 424]'), 'loose-1', 1, 'b')).toBe(like('[200, 424]', '    loose-shelves: [232, 424]\n'));
+  });
+
+  test('nothing is taken over that says more than heights', () => {
+    const text = like('[{ at: 200, setback: 30 }, 424]');
+    expect(moved(text, 'loose-1', 1, 'b')).toBe(text);
+  });
+});

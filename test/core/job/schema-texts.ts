@@ -110,6 +110,8 @@ function namesFor(of: string, shop: Shop, path: readonly string[]): readonly str
       const usual = (shop.habits.machines as Readonly<Record<string, string | null>>)[path.at(-1) ?? ''];
       return usual === null || usual === undefined ? [...shop.machines.keys()] : [usual];
     }
+    case 'carcass':
+      return ['box-0', 'box-1'];
     default:
       throw new Error(`the schema asks for a name of a kind that this does not know: ${of}`);
   }

@@ -1,0 +1,124 @@
+import type { Located } from '../document/place.js';
+import type { CarcassSaid } from '../job/like.js';
+import type { HungWord } from '../job/model.js';
+import { handedEdges, mirroredKey } from '../job/panel-key.js';
+import { namedStacks, type Asking } from './fronts/asked.js';
+
+type Said<K extends keyof CarcassSaid> = NonNullable<CarcassSaid[K]>;
+type ListOf<K extends 'dividers' | 'fixed-shelves'> = Extract<Said<K>, { readonly as: 'list' }>;
+
+/**
+ * What is said of a carcass, with left and right changed over: the sides, the places of dividers, the bays, the hands of doors, what
+ * is chosen for single panels. Values keep their places in the text. Depths and heights are the same on either hand.
+ */
+export function mirror(said: CarcassSaid): CarcassSaid {
+  const { width, dividers, doors, fronts } = said;
+  const bays = bayCount(said);
+  const other = {
+    ...said,
+    ...(width && dividers?.as === 'list' && { dividers: acrossWidth(dividers, width.value) }),
+    ...(doors && { doors: mirroredDoors(doors, bays) }),
+    ...(fronts && {
+      fronts: withValue(
+        fronts,
+        fronts.value.map((one) => withValue(one, inOtherBay(handed(one.value), bays))),
+      ),
+    }),
+    ...shelvesInBays(said, 'fixed-shelves', bays),
+    ...shelvesInBays(said, 'loose-shelves', bays),
+  };
+  return said.panels === undefined ? other : { ...other, panels: mirroredPanels(said, other) };
+}
+
+function bayCount({ dividers }: CarcassSaid): number {
+  if (dividers === undefined) return 1;
+  return 1 + (dividers.as === 'list' ? dividers.is.value.length : dividers.is.value);
+}
+
+/** The same value in its place. */
+const withValue = <T, U>(one: Located<T>, value: U): Located<U> => ({ ...one, value });
+
+function otherHand<T extends string>(one: Located<T>): Located<T> {
+  const other = { left: 'right', right: 'left' }[one.value as string];
+  // Whoever takes the one hand takes the other.
+  return other === undefined ? one : withValue(one, other as T);
+}
+
+/** Dividers stay in the order of their list, so that each keeps its name. */
+function acrossWidth(list: ListOf<'dividers'>, width: number): ListOf<'dividers'> {
+  const mirrored = list.is.value.map((one) => {
+    const { at } = one.value;
+    return withValue(one, { ...one.value, at: withValue(at, width - at.value) });
+  });
+  return { ...list, is: withValue(list.is, mirrored) };
+}
+
+/** Bays are counted from the left. */
+function inOtherBay<T extends { readonly bay?: Located<number> }>(one: T, bays: number): T {
+  return one.bay === undefined ? one : { ...one, bay: withValue(one.bay, bays + 1 - one.bay.value) };
+}
+
+function shelvesInBays(said: CarcassSaid, key: 'fixed-shelves' | 'loose-shelves', bays: number): CarcassSaid {
+  const shelves = said[key];
+  if (shelves?.as !== 'list') return {};
+  const mirrored = shelves.is.value.map((one) => withValue(one, inOtherBay(one.value, bays)));
+  return { [key]: { ...shelves, is: withValue(shelves.is, mirrored) } };
+}
+
+function handed<T extends { readonly front: Located<string> }>(one: T): T {
+  return { ...one, front: otherHand(one.front) };
+}
+
+/** What hangs before each bay comes from the other end; a bay without a word has nothing. */
+function mirroredDoors(doors: Said<'doors'>, count: number): Said<'doors'> {
+  const { hung, bays } = doors.value;
+  const words = (bays?.value ?? []).map(otherHand);
+  const none = (): Located<HungWord> => withValue(bays!, 'none');
+  const missing = Array.from({ length: Math.max(0, count - words.length) }, none);
+  return withValue(doors, {
+    ...doors.value,
+    ...(hung && { hung: otherHand(hung) }),
+    ...(bays && { bays: withValue(bays, [...missing, ...words.slice(0, count).reverse(), ...words.slice(count)]) }),
+  });
+}
+
+function mirroredPanels(said: CarcassSaid, other: CarcassSaid): Said<'panels'> {
+  const panels = said.panels!;
+  const names = { bays: bayCount(said), areSpread: said.dividers?.as === 'count', fronts: frontNames(said, other) };
+  const entries = panels.value.map(({ name, value }) => {
+    const { bands } = value.value;
+    const choice = bands === undefined ? value.value : { ...value.value, bands: mirroredBands(name.value, bands) };
+    return { name: withValue(name, mirroredKey(name.value, names)), value: withValue(value, choice) };
+  });
+  return withValue(panels, entries);
+}
+
+type Bands = NonNullable<Said<'panels'>['value'][number]['value']['value']['bands']>;
+
+function mirroredBands(panel: string, bands: Bands): Bands {
+  const edges = handedEdges(panel);
+  if (edges === null) return bands;
+  const other: Readonly<Record<string, string>> = { [edges[0]]: edges[1], [edges[1]]: edges[0] };
+  return withValue(
+    bands,
+    Object.fromEntries(Object.entries(bands.value).map(([edge, band]) => [other[edge] ?? edge, band])),
+  );
+}
+
+/** The keys of doors, drawers and fixed fronts in the one and in the other, which are counted from the left in both. */
+function frontNames(said: CarcassSaid, other: CarcassSaid): ReadonlyMap<string, string> {
+  const before = namedStacks(asking(said)).toReversed().flat();
+  const after = namedStacks(asking(other)).flat();
+  return new Map(
+    before.flatMap(({ keys }, i) => keys.toReversed().map((key, n) => [key, after[i]!.keys[n]!] as const)),
+  );
+}
+
+function asking({ doors, dividers, fronts, ...said }: CarcassSaid): Asking {
+  const nothing = { ...(said.kind ?? said.width)!, value: 'none' as const };
+  return {
+    doors: { hung: doors?.value.hung ?? nothing, bays: doors?.value.bays ?? null },
+    dividers: { length: bayCount({ ...said, ...(dividers && { dividers }) }) - 1 },
+    fronts: fronts ?? null,
+  };
+}
