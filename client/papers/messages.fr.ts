@@ -9,7 +9,7 @@ export const PAPERS = labels({
   'set-ups': 'Liste des réglages',
   'bore-maps': 'Plans de perçage',
   'hardware-list': 'Liste de quincaillerie',
-  assembly: 'Assemblage',
+  assembly: 'Montage',
   checking: 'Contrôle',
   'panel-labels': 'Étiquettes des panneaux',
   cost: 'Coût et temps',

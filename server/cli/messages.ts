@@ -27,7 +27,7 @@ export const HELP = labels({
       [--only LIST] [--as LIST]                   bore maps, hardware list, assembly and checking papers, panel labels, cost
       [--page a4|letter]                          and time; as pdf, html, csv, json, text, and of bore maps svg and dxf, a
       [--seconds N]                               file for each panel; sheet layouts are improved for N seconds, or until
-                                                  Ctrl-C takes the best so far
+      [--language en|de|fr]                       Ctrl-C takes the best so far; csv, json and dxf are in English always
   borewright draw FILE --out DIR                  bore map of every panel as SVG, and one page to look at them
   borewright reference [PAGE]                     what every finding means, as Markdown; or every key: job-files, shop-files
   borewright reference --out DIR                  all of it as pages for a browser and as Markdown
@@ -64,6 +64,8 @@ export const say = messages('command-line', {
   format: ({ given }: { readonly given: string }) => `${quoted(given)} is not a \`--format\`. Use text or json.`,
   page: ({ given, known }: { readonly given: string; readonly known: readonly string[] }) =>
     `${quoted(given)} is not a \`--page\`. Use ${listed(known, 'or')}.`,
+  language: ({ given, known }: { readonly given: string; readonly known: readonly string[] }) =>
+    `${quoted(given)} is not a \`--language\`. Use ${listed(known, 'or')}.`,
   list: ({
     option,
     given,

@@ -1,4 +1,5 @@
 import { say } from './messages.js';
+import { LANGUAGES, type Language } from '../../shared-core/words/language.js';
 import { tell } from '../../shared-core/words/message.js';
 import { PAGE_NAMES, PAPER_FORMS, PAPER_NAMES, type PageName } from '../../shared-core/service.js';
 import { makeInThread, Refused, type Making } from '../papers/in-thread.js';
@@ -12,11 +13,11 @@ import { writeMade } from './write.js';
 const MOST_SECONDS = 3600;
 
 /**
- * `borewright papers FILE --out DIR [--only LIST] [--as LIST] [--page a4|letter] [--seconds N]`: the shop papers of a job. A file
- * in the folder that was not written by this command is left as it is.
+ * `borewright papers FILE --out DIR [--only LIST] [--as LIST] [--page a4|letter] [--seconds N] [--language en|de|fr]`: the shop
+ * papers of a job. A file in the folder that was not written by this command is left as it is.
  */
 export async function papers(args: readonly string[]): Promise<Outcome> {
-  const { options, rest } = readArguments(args, ['out', 'only', 'as', 'page', 'seconds']);
+  const { options, rest } = readArguments(args, ['out', 'only', 'as', 'page', 'seconds', 'language']);
   const [path, ...more] = rest;
   if (path === undefined || more.length > 0 || options.out === undefined) {
     throw new CouldNotRun(say.jobAndFolder({ command: 'papers' }));
@@ -30,7 +31,9 @@ export async function papers(args: readonly string[]): Promise<Outcome> {
   const job = openJob(path);
   const { uri, languageId: language } = job.document;
   const text = job.document.getText();
-  const files = await made({ uri, texts: [{ uri, language, text }], wishes: job.analysis.wishes, wanted }, options.out);
+  const { wishes } = job.analysis;
+  const task = { uri, texts: [{ uri, language, text }], wishes, wanted, language: readLanguage(options.language) };
+  const files = await made(task, options.out);
   const done = say.written({ files: files.length, folder: options.out });
   const lines = files.map(({ name }) => `  ${name}`).join('\n');
   return { output: `${tell(done, 'mm')}\n${lines}\n`, ...troubles(path, job) };
@@ -92,6 +95,13 @@ function readPage(word: string | undefined): PageName {
   const page = PAGE_NAMES.find((name) => name === word);
   if (page !== undefined) return page;
   throw new CouldNotRun(say.page({ given: word, known: PAGE_NAMES }));
+}
+
+function readLanguage(word: string | undefined): Language {
+  if (word === undefined) return 'en';
+  const language = LANGUAGES.find((one) => one === word);
+  if (language !== undefined) return language;
+  throw new CouldNotRun(say.language({ given: word, known: LANGUAGES }));
 }
 
 function readSeconds(word: string | undefined): number | null {

@@ -1,4 +1,5 @@
 import { PAGE_NAMES, PAPER_FORMS, PAPER_NAMES, unbuiltOf, type WantedPapers } from '../../shared-core/service.js';
+import { languageSpoken } from '../../shared-core/words/spoken.js';
 import { normalUri } from '../files.js';
 import type { PapersTask } from '../papers/task.js';
 import type { OpenJob, Workspace } from '../workspace.js';
@@ -16,6 +17,7 @@ export function papersTask({ document, analysis }: OpenJob, workspace: Workspace
     })),
     wishes: analysis.wishes,
     wanted,
+    language: languageSpoken(),
   };
 }
 

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import {
+  laidOutOnce,
   panelDrawings,
   PAPER_NAMES,
   papersOf,
@@ -9,9 +10,12 @@ import {
   type EffortOn,
   type FileForm,
   type JobAnalysis,
+  type LayOut,
+  type PageName,
   type PaperName,
   type Print,
 } from '../../shared-core/service.js';
+import { speak, type Spoken } from '../../shared-core/words/spoken.js';
 import { coverSolver } from '../cover-solver.js';
 import { Disk } from '../disk.js';
 import { baseName } from '../files.js';
@@ -37,34 +41,99 @@ export interface Meanwhile {
   readonly mayImprove: () => boolean;
 }
 
-/** Makes the files of papers; what the forms have nothing of is left out. Throws `CannotWrite` where the program is not whole. */
-export async function makePapers(task: PapersTask, meanwhile: Meanwhile): Promise<readonly NamedFile[]> {
+/** Forms that programs read: in English always, so that what they look for stays where it is. */
+const FOR_PROGRAMS: readonly FileForm[] = ['csv', 'json', 'dxf'];
+
+/** Readers of one language, and the forms that they get. */
+interface Readers {
+  readonly spoken: Spoken | null;
+  readonly forms: readonly FileForm[];
+}
+
+/** The same, with the job as it is read for them: what is worked out once is partly in words, so each language has its own. */
+interface Told extends Readers {
+  readonly analysis: JobAnalysis;
+  readonly paperOf: ReturnType<typeof papersOf>;
+}
+
+/**
+ * Makes the files of papers; what the forms have nothing of is left out. Throws `CannotWrite` where the program is not whole.
+ * @param spoken the words of the task's language; null for English. They are spoken when it is done, too.
+ */
+export async function makePapers(
+  task: PapersTask,
+  meanwhile: Meanwhile,
+  spoken: Spoken | null = null,
+): Promise<readonly NamedFile[]> {
+  const { only, page } = task.wanted;
+  const wanted = PAPER_NAMES.filter((name) => only.includes(name));
+  const files: NamedFile[] = [];
+  try {
+    const readers = readersOf(task, spoken, meanwhile);
+    // The search takes longest, so it comes first.
+    if (wanted.includes('sheet-layouts') || wanted.includes('cost')) await readers[0]?.paperOf('sheet-layouts');
+    for (const [index, name] of wanted.entries()) {
+      meanwhile.tell({ kind: 'paper', name, index, papers: wanted.length });
+      for (const one of readers) files.push(...(await written(one, name, stemOf(task.uri), page)));
+    }
+    return files;
+  } finally {
+    speak(spoken);
+  }
+}
+
+function readersOf(task: PapersTask, spoken: Spoken | null, meanwhile: Meanwhile): readonly Told[] {
+  const { as: forms, seconds } = task.wanted;
+  const groups: readonly Readers[] =
+    spoken === null
+      ? [{ spoken, forms }]
+      : [
+          { spoken, forms: forms.filter((form) => !FOR_PROGRAMS.includes(form)) },
+          { spoken: null, forms: forms.filter((form) => FOR_PROGRAMS.includes(form)) },
+        ];
+  const told: Told[] = [];
+  let layouts: LayOut | undefined;
+  for (const one of groups.filter((group) => group.forms.length > 0)) {
+    const analysis = analysisFor(task, one.spoken);
+    if (analysis === undefined) return [];
+    layouts ??= laidOutOnce(analysis, coverSolver, effortOf(seconds, meanwhile));
+    told.push({ ...one, analysis, paperOf: papersOf(analysis, coverSolver, undefined, layouts) });
+  }
+  return told;
+}
+
+/** The job, with the decimal comma of a language that has one. */
+function analysisFor({ uri, texts, wishes }: PapersTask, spoken: Spoken | null): JobAnalysis | undefined {
   const workspace = new Workspace(new Disk());
-  workspace.takeWishes(task.wishes);
-  for (const { uri, language, text } of task.texts) workspace.open(TextDocument.create(uri, language, 0, text));
-  const analysis = workspace.job(task.uri)?.analysis;
-  if (analysis === undefined) return [];
-  const { only, as: forms, page, seconds } = task.wanted;
-  const stem = baseName(task.uri)
+  const lengths = wishes.lengths ?? { unit: null, inches: 'fractions' };
+  workspace.takeWishes(spoken === null ? wishes : { ...wishes, lengths: { ...lengths, comma: true } });
+  for (const { uri: own, language, text } of texts) workspace.open(TextDocument.create(own, language, 0, text));
+  return workspace.job(uri)?.analysis;
+}
+
+const stemOf = (uri: string): string =>
+  baseName(uri)
     .replace(/\.ya?ml$/i, '')
     .replace(/\.carcass$/i, '');
-  const paperOf = papersOf(analysis, coverSolver, effortOf(seconds, meanwhile));
-  const wanted = PAPER_NAMES.filter((name) => only.includes(name));
-  // The search takes longest, so it comes first.
-  if (wanted.includes('sheet-layouts') || wanted.includes('cost')) await paperOf('sheet-layouts');
+
+/** One paper in the forms that these readers get. */
+async function written(
+  { spoken, forms, analysis, paperOf }: Told,
+  name: PaperName,
+  stem: string,
+  page: PageName,
+): Promise<readonly NamedFile[]> {
+  speak(spoken);
+  const paper = await paperOf(name);
+  if (paper === null) return [];
   const files: NamedFile[] = [];
-  for (const [index, name] of wanted.entries()) {
-    meanwhile.tell({ kind: 'paper', name, index, papers: wanted.length });
-    const paper = await paperOf(name);
-    if (paper === null) continue;
-    for (const form of forms) {
-      if (form === 'svg' || form === 'dxf') {
-        if (name === 'bore-maps') files.push(...(await panelFiles(analysis, stem, form)));
-        continue;
-      }
-      const content = await writePaper(paper, name, form, () => ({ page, fonts: fonts() }));
-      if (content !== null) files.push({ name: fileOf(stem, name, form), content });
+  for (const form of forms) {
+    if (form === 'svg' || form === 'dxf') {
+      if (name === 'bore-maps') files.push(...(await panelFiles(analysis, stem, form)));
+      continue;
     }
+    const content = await writePaper(paper, name, form, () => ({ page, fonts: fonts() }));
+    if (content !== null) files.push({ name: fileOf(stem, name, form), content });
   }
   return files;
 }

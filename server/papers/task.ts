@@ -1,3 +1,4 @@
+import type { Language } from '../../shared-core/words/language.js';
 import type { Message } from '../../shared-core/words/message.js';
 import type { PaperName, WantedPapers, Wishes } from '../../shared-core/service.js';
 
@@ -15,6 +16,8 @@ export interface PapersTask {
   readonly texts: readonly OpenText[];
   readonly wishes: Wishes;
   readonly wanted: WantedPapers;
+  /** What they are written in; what programs read is in English whatever it says. */
+  readonly language: Language;
 }
 
 /** A file to be written into a folder. */

@@ -3,6 +3,7 @@ import { quoted } from '../../shared-core/words/english.js';
 import type { TranslationOf } from '../../shared-core/words/message.js';
 import type { Spoken } from '../../shared-core/words/spoken.js';
 import type { FileFault, say } from '../messages.js';
+import type { say as sayOfWriting } from '../papers/messages.js';
 
 const q = (text: string): string => `„${quoted(text).slice(1, -1)}“`;
 const NOUNS: Readonly<Record<string, string>> = {
@@ -53,6 +54,26 @@ const server: TranslationOf<typeof say> = {
   startedAnew: () => 'Der Server wurde neu gestartet, weil eine Datei ihn am Antworten gehindert hat.',
 };
 
+/** Was beim Schreiben von Papieren zu sagen ist. */
+const writingPapers: TranslationOf<typeof sayOfWriting> = {
+  notOurs: ({ path }) =>
+    `${path} ist nicht von Borewright geschrieben oder seither geändert worden. Verschieben Sie die Datei, oder nennen Sie einen anderen Ordner.`,
+  fault: ({ path, fault }) => `${path}: ${because(fault)}.`,
+  noFont: ({ font }) => `Die Schrift ${font} fehlt neben dem Programm; installieren Sie es neu.`,
+  noDisk: () =>
+    'Hier gibt es keine Festplatte für Papiere. Nehmen Sie den Editor auf dem Rechner oder die Befehlszeile.',
+  stopped: () => 'Abgebrochen; nichts wurde geschrieben.',
+  boards: ({ board, place, boards }) =>
+    boards === 1 ? `Rohplatten ${board}` : `Rohplatten ${board}, ${place} von ${boards} Plattenwerkstoffen`,
+  found: ({ what, cost, bound }) =>
+    cost <= bound
+      ? `${what}: Kosten ${money(cost)}, keine Aufteilung kostet weniger`
+      : `${what}: Kosten ${money(cost)}, mindestens ${money(bound)}`,
+  paper: ({ name, place, papers }) =>
+    `${de.labels['paper-titles']?.[name.replaceAll(' ', '-')] ?? name}, ${place} von ${papers}`,
+};
+const money = (cost: number): string => cost.toFixed(2).replace('.', ',');
+
 function because(fault: FileFault): string {
   if (typeof fault !== 'string') return fault.words;
   return {
@@ -67,4 +88,4 @@ function because(fault: FileFault): string {
 }
 
 /** What core and server say, in German. */
-export const spoken: Spoken = { ...de, messages: { ...de.messages, server } };
+export const spoken: Spoken = { ...de, messages: { ...de.messages, server, 'writing-papers': writingPapers } };

@@ -1,8 +1,10 @@
 import { fr } from '../../shared-core/spoken/fr.js';
+import { inType } from '../../shared-core/spoken/fr/type.js';
 import { quoted } from '../../shared-core/words/english.js';
 import type { TranslationOf } from '../../shared-core/words/message.js';
 import type { Spoken } from '../../shared-core/words/spoken.js';
 import type { FileFault, say } from '../messages.js';
+import type { say as sayOfWriting } from '../papers/messages.js';
 
 const q = (text: string): string => `« ${quoted(text).slice(1, -1)} »`;
 const NOUNS: Readonly<Record<string, string>> = {
@@ -53,6 +55,26 @@ const server: TranslationOf<typeof say> = {
   startedAnew: () => 'Le serveur a été redémarré, car un fichier l’empêchait de répondre.',
 };
 
+/** Ce qu’il y a à dire en écrivant des documents. */
+const writingPapers: TranslationOf<typeof sayOfWriting> = {
+  notOurs: ({ path }) =>
+    `${path} n’a pas été écrit par Borewright, ou a été changé depuis. Déplacez-le, ou indiquez un autre dossier.`,
+  fault: ({ path, fault }) => `${path} : ${because(fault)}.`,
+  noFont: ({ font }) => `La police ${font} manque à côté du programme ; réinstallez-le.`,
+  noDisk: () =>
+    'Il n’y a pas de disque ici pour écrire des documents. Prenez l’éditeur de bureau ou la ligne de commande.',
+  stopped: () => 'Arrêté ; rien n’a été écrit.',
+  boards: ({ board, place, boards }) =>
+    boards === 1 ? `panneaux entiers ${board}` : `panneaux entiers ${board}, ${place} sur ${boards} panneaux bruts`,
+  found: ({ what, cost, bound }) =>
+    cost <= bound
+      ? `${what} : coût ${money(cost)}, aucun plan ne coûte moins`
+      : `${what} : coût ${money(cost)}, au moins ${money(bound)}`,
+  paper: ({ name, place, papers }) =>
+    `${fr.labels['paper-titles']?.[name.replaceAll(' ', '-')] ?? name}, ${place} sur ${papers}`,
+};
+const money = (cost: number): string => cost.toFixed(2).replace('.', ',');
+
 function because(fault: FileFault): string {
   if (typeof fault !== 'string') return fault.words;
   return {
@@ -67,4 +89,7 @@ function because(fault: FileFault): string {
 }
 
 /** What core and server say, in French. */
-export const spoken: Spoken = { ...fr, messages: { ...fr.messages, server } };
+export const spoken: Spoken = {
+  ...fr,
+  messages: { ...fr.messages, server: inType(server), 'writing-papers': inType(writingPapers) },
+};

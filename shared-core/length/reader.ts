@@ -7,6 +7,8 @@ export interface LengthWish {
   readonly unit: Unit | null;
   /** `fractions` only where a length is a whole one. */
   readonly inches: Inches;
+  /** Decimals with a comma, as some languages have them: only where nothing is taken into a file. */
+  readonly comma?: boolean;
 }
 
 /** Whom lengths of a file are shown to: one who takes them in the unit of the file, or one with a wish of his own. */
@@ -30,6 +32,11 @@ export function writtenUnit(reader: Reader): Unit {
 /** How this reader is shown inches. */
 export function inchesFor(reader: Reader): Inches {
   return typeof reader === 'string' ? 'fractions' : reader.wish.inches;
+}
+
+/** A figure with decimals as this reader takes it. */
+export function decimalsFor(figure: string, reader: Reader): string {
+  return typeof reader === 'string' || reader.wish.comma !== true ? figure : figure.replace('.', ',');
 }
 
 /** The same reader before a file in this unit. */

@@ -1,4 +1,4 @@
-import { inchesFor, unitFor, type Reader } from './reader.js';
+import { decimalsFor, inchesFor, unitFor, type Reader } from './reader.js';
 import type { Micrometres, Unit } from './units.js';
 import { MICROMETRES_PER_INCH } from './units.js';
 import { fraction, thousandths } from './write.js';
@@ -10,8 +10,8 @@ const TENTH = 100;
 
 /** A length to be read, without its unit: whole fractions of an inch as such, all else to a micrometre or a thousandth of an inch. */
 export function figure(length: Micrometres, reader: Reader): string {
-  if (unitFor(reader) === 'mm') return thousandths(length);
-  return fractionFor(length, reader) ?? decimalInches(length);
+  if (unitFor(reader) === 'mm') return decimalsFor(thousandths(length), reader);
+  return fractionFor(length, reader) ?? decimalInches(length, reader);
 }
 
 /** Null where the length is no whole fraction of an inch, and where this reader wants none. */
@@ -19,8 +19,8 @@ function fractionFor(length: Micrometres, reader: Reader): string | null {
   return inchesFor(reader) === 'fractions' ? fraction(length) : null;
 }
 
-function decimalInches(length: Micrometres): string {
-  return (length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS).replace(/\.?0+$/, '');
+function decimalInches(length: Micrometres, reader: Reader): string {
+  return decimalsFor((length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS).replace(/\.?0+$/, ''), reader);
 }
 
 /**
@@ -29,7 +29,7 @@ function decimalInches(length: Micrometres): string {
  */
 export function inOneNotation(lengths: readonly Micrometres[], reader: Reader): (length: Micrometres) => string {
   const mixed = unitFor(reader) === 'in' && lengths.some((length) => fraction(length) === null);
-  return mixed ? decimalInches : (length) => figure(length, reader);
+  return (length) => (mixed ? decimalInches(length, reader) : figure(length, reader));
 }
 
 /** Sizes side by side with their unit: '720 × 560 × 16 mm', '28.346 × 22.047 × 0.63 in'. */
@@ -64,13 +64,15 @@ export function showLength(length: Micrometres, reader: Reader): string {
 
 /** With the unit that this reader does not take: '23 5/8 in' to one with millimetres. */
 export function inOtherUnit(length: Micrometres, reader: Reader): string {
-  if (unitFor(reader) === 'in') return `${thousandths(length)} mm`;
-  return `${fractionFor(length, reader) ?? decimalInches(length)} in`;
+  if (unitFor(reader) === 'in') return `${decimalsFor(thousandths(length), reader)} mm`;
+  return `${fractionFor(length, reader) ?? decimalInches(length, reader)} in`;
 }
 
 /** What strays, without its unit: hundredths of a millimetre, thousandths of an inch; no rule shows more. */
 export function fine(length: number, reader: Reader): string {
-  return unitFor(reader) === 'mm'
-    ? (Math.round(length / 10) / 100).toFixed(2)
-    : (length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS);
+  const told =
+    unitFor(reader) === 'mm'
+      ? (Math.round(length / 10) / 100).toFixed(2)
+      : (length / MICROMETRES_PER_INCH).toFixed(INCH_DECIMALS);
+  return decimalsFor(told, reader);
 }

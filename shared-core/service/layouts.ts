@@ -1,4 +1,5 @@
 import type { JobAnalysis } from '../engine.js';
+import type { Reader } from '../length/reader.js';
 import type { Paper } from '../papers/paper.js';
 import { asText } from '../papers/render/text.js';
 import { layoutsPaper, type BoardLayouts } from '../papers/sheet-layouts/paper.js';
@@ -28,7 +29,8 @@ export const usualEffort: EffortOn = () => ({ rounds: ROUNDS, mayGoOn: () => tru
 export interface Layouts extends Answer {
   readonly saw: PanelSaw;
   readonly boards: readonly BoardLayouts[];
-  readonly paper: () => Paper;
+  /** For a reader, in the language that is spoken when it is asked for. */
+  readonly paper: (reader: Reader) => Paper;
 }
 
 /**
@@ -57,12 +59,12 @@ export async function layoutsOf(
     index += 1;
     return { board, sizes, plan: planCutting(problem, lp, SEED, effort) };
   });
-  const paper = (): Paper => layoutsPaper(boards, saw, shop, reader);
+  const paper = (one: Reader): Paper => layoutsPaper(boards, saw, shop, one);
   return {
     saw,
     boards,
     paper,
-    inWords: () => asText(paper()),
+    inWords: () => asText(paper(reader)),
     asData: () => ({ boards: boards.map(boardData) }),
   };
 }

@@ -22,6 +22,7 @@ import { cutList } from '../sheets/cut-list.js';
 import { toSvg } from '../drawing/render/svg.js';
 import type { CoverSolver } from '../sheets/plan/cover.js';
 import { tell } from '../words/message.js';
+import { languageSpoken } from '../words/spoken.js';
 import { asItIs, labels, type Told } from '../words/told.js';
 import { say } from './messages.js';
 import { mapsOf } from './bore-maps.js';
@@ -29,7 +30,7 @@ import { findingWords, toldOf } from './findings.js';
 import { layoutsOf, usualEffort, type EffortOn, type Layouts } from './layouts.js';
 import { replayedPlan } from './set-up-plan.js';
 
-const TITLES: Readonly<Record<PaperName, Told>> = labels({
+export const TITLES: Readonly<Record<PaperName, Told>> = labels('paper-titles', {
   'cut-list': 'Cut list',
   'sheet-layouts': 'Sheet layouts',
   'banding-list': 'Banding list',
@@ -45,20 +46,28 @@ const TITLES: Readonly<Record<PaperName, Told>> = labels({
 /** Every paper that can be made of a job. */
 export const PAPER_NAMES = Object.keys(TITLES) as readonly PaperName[];
 
+/** Lays out the sheets of a job where nobody has asked for that before. */
+export type LayOut = () => Promise<Layouts | null>;
+
+export function laidOutOnce(analysis: JobAnalysis, solver: () => Promise<CoverSolver>, effortOn: EffortOn): LayOut {
+  let laidOut: Promise<Layouts | null> | undefined;
+  return () => (laidOut ??= layoutsOf(analysis, solver, effortOn));
+}
+
 /**
  * The papers of a job by name; null where the shop has no machine for one. Sheets are laid out once, when the first paper asks, so
  * no two papers can tell of different layouts.
  * @param solver called only where sheets are laid out
  * @param effortOn how long layouts are sought
+ * @param layouts those of the same job for another reader, so that they are not sought again
  */
 export function papersOf(
   analysis: JobAnalysis,
   solver: () => Promise<CoverSolver>,
   effortOn: EffortOn = usualEffort,
+  layouts: LayOut = laidOutOnce(analysis, solver, effortOn),
 ): (name: PaperName) => Promise<Paper | null> {
   const { head } = analysis;
-  let laidOut: Promise<Layouts | null> | undefined;
-  const layouts = (): Promise<Layouts | null> => (laidOut ??= layoutsOf(analysis, solver, effortOn));
   return async (name) => {
     const title =
       head.title === '' ? TITLES[name] : tell(say.titled({ paper: TITLES[name], job: head.title }), analysis.reader);
@@ -69,19 +78,14 @@ export function papersOf(
 }
 
 /** The same without the title of the shop. */
-async function paperAlone(
-  name: PaperName,
-  title: Told,
-  analysis: JobAnalysis,
-  layouts: () => Promise<Layouts | null>,
-): Promise<Paper | null> {
+async function paperAlone(name: PaperName, title: Told, analysis: JobAnalysis, layouts: LayOut): Promise<Paper | null> {
   const { shop, reader } = analysis;
   const built = builtOf(analysis);
   switch (name) {
     case 'cut-list':
       return cutListPaper(cutList(built), shop, title, reader);
     case 'sheet-layouts':
-      return titled((await layouts())?.paper(), title);
+      return titled((await layouts())?.paper(reader), title);
     case 'banding-list':
       return bandingPaper(built, shop.habits.bandAllowance, bandTroubles(analysis), title, reader);
     case 'set-ups':
@@ -205,7 +209,7 @@ export async function writePaper(
       // Loaded only for those who print.
       const { asPdf } = await import('../papers/render/pdf/pdf.js');
       const { page, fonts } = print();
-      return asPdf(paper, { page: PAGE_SIZES[page], fonts, language: 'en' });
+      return asPdf(paper, { page: PAGE_SIZES[page], fonts, language: languageSpoken() });
     }
   }
 }

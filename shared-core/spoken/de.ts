@@ -11,7 +11,10 @@ import { jobKeys } from './de/job-keys.js';
 import { loadKeys } from './de/load-keys.js';
 import { machineKeys } from './de/machine-keys.js';
 import { machines } from './de/machines.js';
+import { paperLabels } from './de/paper-labels.js';
+import { papers } from './de/papers.js';
 import { reading } from './de/reading.js';
+import { replay } from './de/replay.js';
 import { service } from './de/service.js';
 import { shopKeys } from './de/shop-keys.js';
 import { setUp } from './de/set-up.js';
@@ -33,6 +36,8 @@ export const de: Spoken = {
     ...drawing,
     ...box,
     ...setUp,
+    ...papers,
+    ...replay,
   },
-  labels: { ...labels, keys: { ...shopKeys, ...machineKeys, ...jobKeys, ...drawerKeys, ...loadKeys } },
+  labels: { ...labels, ...paperLabels, keys: { ...shopKeys, ...machineKeys, ...jobKeys, ...drawerKeys, ...loadKeys } },
 };

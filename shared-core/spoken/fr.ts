@@ -11,14 +11,18 @@ import { jobKeys } from './fr/job-keys.js';
 import { loadKeys } from './fr/load-keys.js';
 import { machineKeys } from './fr/machine-keys.js';
 import { machines } from './fr/machines.js';
+import { paperLabels } from './fr/paper-labels.js';
+import { papers } from './fr/papers.js';
 import { reading } from './fr/reading.js';
+import { replay } from './fr/replay.js';
 import { service } from './fr/service.js';
 import { shopKeys } from './fr/shop-keys.js';
 import { setUp } from './fr/set-up.js';
 import { text } from './fr/text.js';
+import { allInType } from './fr/type.js';
 
 /** What the core says, in French. */
-export const fr: Spoken = {
+export const fr: Spoken = allInType({
   language: 'fr',
   messages: {
     ...text,
@@ -33,6 +37,8 @@ export const fr: Spoken = {
     ...drawing,
     ...box,
     ...setUp,
+    ...papers,
+    ...replay,
   },
-  labels: { ...labels, keys: { ...shopKeys, ...machineKeys, ...jobKeys, ...drawerKeys, ...loadKeys } },
-};
+  labels: { ...labels, ...paperLabels, keys: { ...shopKeys, ...machineKeys, ...jobKeys, ...drawerKeys, ...loadKeys } },
+});

@@ -95,19 +95,42 @@ import type { say as reach } from '../job/reach.js';
 import type { say as jobText } from '../job/messages.js';
 import type { say as noSetUp } from '../machining/plan/messages.js';
 import type { say as replay } from '../machining/replay/messages.js';
-import type { say as assembly } from '../papers/assembly/messages.js';
-import type { say as bandingList } from '../papers/banding-list/messages.js';
-import type { say as boreMaps } from '../papers/bore-maps/messages.js';
-import type { say as checking } from '../papers/checking/messages.js';
-import type { say as cost } from '../papers/cost/messages.js';
-import type { say as cutList } from '../papers/cut-list/messages.js';
-import type { say as hardwareList } from '../papers/hardware-list/messages.js';
-import type { say as joints } from '../papers/joints/messages.js';
-import type { say as panelLabels } from '../papers/panel-labels/messages.js';
+import type { HEADS as assemblyHeads, say as assembly } from '../papers/assembly/messages.js';
+import type { HEADS as bandingHeads, say as bandingList } from '../papers/banding-list/messages.js';
+import type { say as boreMaps, WORDS as boreMapWords } from '../papers/bore-maps/messages.js';
+import type {
+  HEADS as checkingHeads,
+  MEASURES as checkingMeasures,
+  say as checking,
+} from '../papers/checking/messages.js';
+import type {
+  HEADS as costHeads,
+  NO_PRICE as noPrice,
+  PARTS as costParts,
+  say as cost,
+  WORK as costWork,
+} from '../papers/cost/messages.js';
+import type { EDGES as cutEdges, HEADS as cutHeads, say as cutList } from '../papers/cut-list/messages.js';
+import type {
+  HEADS as hardwareHeads,
+  say as hardwareList,
+  THINGS as hardwareThings,
+} from '../papers/hardware-list/messages.js';
+import type { HEADS as jointHeads, say as joints } from '../papers/joints/messages.js';
+import type {
+  HEADS as labelHeads,
+  MARKS as labelMarks,
+  OPERATIONS as labelOperations,
+  say as panelLabels,
+} from '../papers/panel-labels/messages.js';
 import type { say as panelList } from '../papers/panel-list/messages.js';
-import type { say as print } from '../papers/render/messages.js';
+import type { HEADS as printHeads, say as print } from '../papers/render/messages.js';
 import type { say as setUp } from '../papers/set-up/messages.js';
-import type { say as sheetLayouts } from '../papers/sheet-layouts/messages.js';
+import type {
+  HEADS as layoutHeads,
+  PARTS as layoutParts,
+  say as sheetLayouts,
+} from '../papers/sheet-layouts/messages.js';
 import type { told as fileUnit } from '../schema/file-unit.js';
 import type { say as reading } from '../schema/messages.js';
 import type { say as wordReplaced } from '../schema/reading/formerly.js';
@@ -121,6 +144,7 @@ import type {
   say as file,
   UNNAMED as unnamedLabels,
 } from '../service/messages.js';
+import type { TITLES as paperTitles } from '../service/papers.js';
 import type { say as sharedLoad } from '../service/shared-load.js';
 import type { say as shopEmpty } from '../shop/empty.js';
 import type { say as labelSheet } from '../shop/label-sheet.js';
@@ -234,6 +258,34 @@ export interface Tables {
 
 /** Tables of messages in another language. */
 export type Translations = { readonly [G in keyof Tables]?: TranslationOf<Tables[G]> };
+
+/** Labels of papers that are told in the language of the program. */
+interface PaperLabelTables {
+  readonly 'paper-titles': typeof paperTitles;
+  readonly 'assembly-heads': typeof assemblyHeads;
+  readonly 'banding-heads': typeof bandingHeads;
+  readonly 'bore-map-words': typeof boreMapWords;
+  readonly 'checking-heads': typeof checkingHeads;
+  readonly 'checking-measures': typeof checkingMeasures;
+  readonly 'cost-heads': typeof costHeads;
+  readonly 'cost-parts': typeof costParts;
+  readonly 'cost-work': typeof costWork;
+  readonly 'no-price': typeof noPrice;
+  readonly 'cut-heads': typeof cutHeads;
+  readonly 'cut-edges': typeof cutEdges;
+  readonly 'hardware-heads': typeof hardwareHeads;
+  readonly 'hardware-things': typeof hardwareThings;
+  readonly 'joint-heads': typeof jointHeads;
+  readonly 'label-heads': typeof labelHeads;
+  readonly 'label-marks': typeof labelMarks;
+  readonly 'label-operations': typeof labelOperations;
+  readonly 'layout-heads': typeof layoutHeads;
+  readonly 'layout-parts': typeof layoutParts;
+  readonly 'print-heads': typeof printHeads;
+}
+export type PaperLabels = {
+  readonly [G in keyof PaperLabelTables]: { readonly [K in keyof PaperLabelTables[G]]: string };
+};
 
 /** Every table of labels of the core that is told in the language of the program, and words that figures of messages have. */
 interface LabelTables {

@@ -24,6 +24,11 @@ export function labelOf(table: string, key: string): string | undefined {
   return TONGUE.spoken?.labels[table]?.[key];
 }
 
+/** The language that is spoken. */
+export function languageSpoken(): 'en' | 'de' | 'fr' {
+  return TONGUE.spoken?.language ?? 'en';
+}
+
 /** A figure as the reader's language writes it: '12,5' where decimals have a comma. For reading, never for a file. */
 export function asRead(figure: string): string {
   return TONGUE.spoken === null ? figure : figure.replace('.', ',');
@@ -33,10 +38,10 @@ export function asRead(figure: string): string {
 
 /** 'from … to …' between two figures. */
 export function rangeWord(): string {
-  return { en: 'to', de: 'bis', fr: 'à' }[TONGUE.spoken?.language ?? 'en'];
+  return { en: 'to', de: 'bis', fr: 'à' }[languageSpoken()];
 }
 
 /** 'and' between the last two of a list. */
 export function andWord(): 'and' | 'und' | 'et' {
-  return ({ en: 'and', de: 'und', fr: 'et' } as const)[TONGUE.spoken?.language ?? 'en'];
+  return ({ en: 'and', de: 'und', fr: 'et' } as const)[languageSpoken()];
 }

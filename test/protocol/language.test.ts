@@ -1,5 +1,9 @@
 import { expect, test } from 'vitest';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { PapersReply } from '../../shared-core/papers/asked.js';
 import { CAPABILITIES, Client, demo, Folder } from './client.js';
+import { inEnglish } from './no-english.js';
 
 const JOB = 'carcasses:\n  corner:\n    kind: base\n    width: 8\n    hight: 720\n';
 
@@ -61,9 +65,6 @@ test.each([
   // Figures that may be taken into the file are written as it takes them.
   expect(hover).toContain('600.5');
 });
-
-/** Words that no sentence in German or French has, and hardly a sentence in English does without. */
-const ENGLISH = /\b(?:the|of|and|is|are|with|which|its|every|deep|counts|bored|hole)\b/i;
 
 /** Every text that a reply shows to a person; what a program reads of it is left out. */
 function shownBy(reply: unknown): readonly string[] {
@@ -128,10 +129,24 @@ async function everythingSaidIn(locale: string): Promise<readonly string[]> {
 test.each(['de', 'fr'])('nothing that the server says in %s is English', async (locale) => {
   const said = await everythingSaidIn(locale);
   expect(said.length).toBeGreaterThan(1000);
-  const sentences = new Set(said.flatMap((words) => words.split('\n')).map(withoutNames));
-  expect([...sentences].filter((words) => ENGLISH.test(words))).toEqual([]);
+  expect(inEnglish(said)).toEqual([]);
 });
 
-/** Less what is quoted, linked or a name. */
-const withoutNames = (words: string): string =>
-  words.replace(/`[^`]*`|\]\([^)]*\)|[„«‘][^“»’]*[“»’]|[\w-]+-[\w-]+|[\w-]+\.(?:shop|carcass)\.yaml/g, '');
+test('papers are written in the language of the editor', async () => {
+  const client = await Client.start(CAPABILITIES, undefined, undefined, null, undefined, 'de');
+  const folder = new Folder();
+  try {
+    folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
+    const uri = folder.write('kitchen.carcass.yaml', demo('kitchen.carcass.yaml'));
+    await client.open(uri, demo('kitchen.carcass.yaml'));
+    const wanted = { uri, folder: folder.uri('out'), only: ['cut-list'], as: ['text'], page: 'a4', seconds: null };
+    const reply = await client.ask<PapersReply>('borewright/papers', wanted);
+    expect(reply.kind).toBe('written');
+    expect(readFileSync(join(folder.path, 'out', 'kitchen-cut-list.txt'), 'utf8')).toMatch(
+      /^Zuschnittliste: .*\d Stück, \d+,\d\d m².*Bekantung/s,
+    );
+  } finally {
+    expect(await client.stop()).toBe(0);
+    folder.close();
+  }
+});

@@ -1,14 +1,16 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demo, Folder } from './client.js';
 import { borewright, type Ran } from './command-line.js';
+import { inEnglish } from './no-english.js';
 
 let folder: Folder;
 beforeAll(() => {
   folder = new Folder();
-  for (const file of ['shed.shop.yaml', 'kitchen.carcass.yaml']) folder.write(file, demo(file));
+  for (const file of ['shed.shop.yaml', 'kitchen.carcass.yaml', 'studio.carcass.yaml']) folder.write(file, demo(file));
 });
 afterAll(() => folder.close());
 
@@ -58,6 +60,27 @@ describe('papers', () => {
       ).toBe('%PDF-');
       const html = readFileSync(inside('all', `kitchen-${name}.html`), 'utf8');
       expect(html).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
+    }
+  });
+
+  test.each(['de', 'fr'])('are written in %s for people, and in English for programs', async (language) => {
+    const write = (out: string, ...more: string[]): Ran =>
+      run('papers', 'studio.carcass.yaml', '--out', out, '--as', 'pdf,html,text,csv,json,dxf', ...more);
+    expect(write('en').code).toBe(0);
+    expect(write(language, '--language', language).code).toBe(0);
+    const files = readdirSync(inside(language)).filter((name) => !name.startsWith('.'));
+    const read = (name: string, out = language): string => readFileSync(inside(out, name), 'utf8');
+    const ending = (end: string): readonly string[] => files.filter((name) => name.endsWith(end));
+    for (const name of [...ending('.csv'), ...ending('.json'), ...ending('.dxf')])
+      expect(read(name) === read(name, 'en'), name).toBe(true);
+    expect(ending('.dxf').length).toBeGreaterThan(9);
+    expect(inEnglish(ending('.txt').map((name) => read(name)))).toEqual([]);
+    expect(read('studio-checking.txt')).toMatch(/\d,\d/);
+    expect(read('studio-checking.txt')).not.toMatch(/\d\.\d/);
+    for (const name of ending('.html')) expect(read(name)).toContain(`<html lang="${language}">`);
+    for (const name of ending('.pdf')) {
+      const { catalog } = await PDFDocument.load(readFileSync(inside(language, name)));
+      expect(catalog.get(PDFName.of('Lang'))?.toString(), name).toBe(`(${language})`);
     }
   });
 

@@ -18,7 +18,30 @@ const BOLD = [
   556, 333, 611, 611, 278, 278, 556, 278, 889, 611, 611, 611, 611, 389, 556, 333, 611, 556, 778, 556, 556, 500, 389,
   280, 389, 584,
 ];
-/** For a character outside the table: as wide as the widest common letters, so that an estimate never falls short. */
+/** The same of marks outside the table; letters with accents are as wide as without them. */
+const MARKS: Readonly<Record<string, readonly [regular: number, bold: number]>> = {
+  '\u00a0': [278, 278],
+  '°': [400, 400],
+  '·': [278, 278],
+  '²': [333, 333],
+  '³': [333, 333],
+  '«': [556, 556],
+  '»': [556, 556],
+  '×': [584, 584],
+  Ø: [778, 778],
+  ß: [611, 611],
+  œ: [944, 944],
+  î: [278, 278],
+  ï: [278, 278],
+  '–': [556, 556],
+  '‘': [222, 278],
+  '’': [222, 278],
+  '“': [333, 500],
+  '”': [333, 500],
+  '„': [333, 500],
+  '…': [1000, 1000],
+};
+/** For a character outside the tables: as wide as the widest common letters, so that an estimate never falls short. */
 const OTHER = 834;
 
 /** The face that the widths above belong to. */
@@ -28,11 +51,18 @@ export const CAP_HEIGHT = 0.718;
 /** How far the lowest letters reach below the base line, over the font size (Descender -207, bold as well). */
 export const DESCENT = 0.207;
 
+/** In thousandths of the font size. */
+function advance(letter: string, strong: boolean): number {
+  const widths = strong ? BOLD : REGULAR;
+  const plain = widths[letter.codePointAt(0)! - 32];
+  if (plain !== undefined) return plain;
+  return MARKS[letter]?.[strong ? 1 : 0] ?? widths[letter.normalize('NFD').codePointAt(0)! - 32] ?? OTHER;
+}
+
 /** Width of a line of lettering whose capitals are `height` high, in the unit of `height`. */
 export function textWidth(text: string, height: number, strong: boolean): number {
-  const widths = strong ? BOLD : REGULAR;
   let sum = 0;
-  for (const letter of text) sum += widths[letter.codePointAt(0)! - 32] ?? OTHER;
+  for (const letter of text) sum += advance(letter, strong);
   return (sum / 1000) * (height / CAP_HEIGHT);
 }
 

@@ -3,7 +3,12 @@ import { counted, listed, quoted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
-export const HEADS = labels({ step: 'Step', putOn: 'Put on', joints: 'Joints', fittings: 'Fittings' });
+export const HEADS = labels('assembly-heads', {
+  step: 'Step',
+  putOn: 'Put on',
+  joints: 'Joints',
+  fittings: 'Fittings',
+});
 
 /** A side of the box at the clamp; `range` null where the shop file gives none. */
 interface ClampedSide {

@@ -3,7 +3,7 @@ import { counted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
-export const HEADS = labels({ edges: 'Edges', length: 'Length', edge: 'Edge', panels: 'Panels' });
+export const HEADS = labels('banding-heads', { edges: 'Edges', length: 'Length', edge: 'Edge', panels: 'Panels' });
 
 /** What the banding list says. */
 export const say = messages('banding-list', {

@@ -4,7 +4,7 @@ import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Band } from '../../shop/model.js';
 import { tellerTo } from '../../words/message.js';
-import { asItIs, type Told } from '../../words/told.js';
+import { asItIs, worded, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
 import { panelsNamed, piecesIn } from '../pieces.js';
 import { column, figuresColumn, heading, list, paragraph, type Block, type Paper } from '../paper.js';
@@ -59,7 +59,7 @@ function bandBlocks(
       rows: alike(edges).map((same) => [
         asItIs(String(piecesIn(same))),
         asItIs(figure(same[0]!.length, reader)),
-        edgeWord(same[0]!.panel, same[0]!.edge),
+        worded('sides', edgeWord(same[0]!.panel, same[0]!.edge)),
         panelsNamed(same.map((one) => ({ ...one, panel: one.panel.key }))),
       ]),
     },

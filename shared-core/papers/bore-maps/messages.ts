@@ -3,7 +3,7 @@ import { sentence } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
-export const WORDS = labels({ title: 'Bore maps', noFindings: 'No findings.' });
+export const WORDS = labels('bore-map-words', { title: 'Bore maps', noFindings: 'No findings.' });
 
 /** What bore maps on paper say beside their drawings. */
 export const say = messages('bore-maps', {

@@ -2,7 +2,7 @@ import { inUnit } from '../../words/names.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
-export const HEADS = labels({
+export const HEADS = labels('checking-heads', {
   panels: 'Panels, when bored',
   panel: 'Panel',
   boxInClamp: 'The box, in the clamp',
@@ -14,7 +14,7 @@ export const HEADS = labels({
 });
 
 /** What is measured. */
-export const MEASURES = labels({
+export const MEASURES = labels('checking-measures', {
   length: 'length',
   width: 'width',
   thickness: 'thickness',

@@ -3,7 +3,7 @@ import { timeWords } from '../../words/time.js';
 import { labels } from '../../words/told.js';
 import type { WorkKind } from './cost.js';
 
-export const HEADS = labels({
+export const HEADS = labels('cost-heads', {
   what: 'What',
   amount: 'Amount',
   each: 'Each',
@@ -11,11 +11,11 @@ export const HEADS = labels({
   share: 'Share',
   time: 'Time',
 });
-export const PARTS = labels({ dearest: 'What costs most', time: 'Time' });
-export const NO_PRICE = labels({ none: 'no price' }).none;
+export const PARTS = labels('cost-parts', { dearest: 'What costs most', time: 'Time' });
+export const NO_PRICE = labels('no-price', { none: 'no price' });
 
 /** What is done. */
-export const WORK: Readonly<Record<WorkKind, string>> = labels({
+export const WORK: Readonly<Record<WorkKind, string>> = labels('cost-work', {
   saw: 'cutting on the panel saw',
   band: 'banding',
   changeover: 'changing over the boring machines',

@@ -1,4 +1,5 @@
 import { tell, type Message } from '../../words/message.js';
+import { asRead } from '../../words/spoken.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { column, figuresColumn, heading, list, paragraph, type Block, type Cell, type Paper } from '../paper.js';
 import { dearestFirst, moneyOf, type CostItem } from './cost.js';
@@ -44,13 +45,16 @@ function itemTable(items: readonly CostItem[], cost: number): Block {
       return [
         named(item),
         amountOf(item),
-        asItIs(item.each === null ? '' : priceFigure(item.each)),
-        money === null ? NO_PRICE : asItIs(money.toFixed(2)),
+        figure(item.each === null ? '' : priceFigure(item.each)),
+        money === null ? NO_PRICE.none : figure(money.toFixed(2)),
         asItIs(money === null || cost === 0 ? '' : `${((100 * money) / cost).toFixed(0)} %`),
       ];
     }),
   };
 }
+
+/** In the shop's own money, as the reader's language writes figures. */
+const figure = (money: string): Told => asItIs(asRead(money));
 
 /** Small things cost less than the smallest coin. */
 const priceFigure = (price: number): string => price.toFixed(price < 0.1 ? 3 : 2);

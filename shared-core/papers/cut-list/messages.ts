@@ -4,7 +4,7 @@ import { messages } from '../../words/message.js';
 import { inUnit } from '../../words/names.js';
 import { labels } from '../../words/told.js';
 
-export const HEADS = labels({
+export const HEADS = labels('cut-heads', {
   pieces: 'Pieces',
   cutLength: 'Cut length',
   cutWidth: 'Cut width',
@@ -15,7 +15,7 @@ export const HEADS = labels({
 });
 
 /** The edges of pieces of one size, which may stand upright in one place and lie in another. */
-export const EDGES = labels({
+export const EDGES = labels('cut-edges', {
   front: 'front',
   back: 'back',
   'reference-end': 'bottom or left end',

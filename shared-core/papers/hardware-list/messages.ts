@@ -3,10 +3,10 @@ import { counted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
-export const HEADS = labels({ count: 'Count', what: 'What', for: 'For' });
+export const HEADS = labels('hardware-heads', { count: 'Count', what: 'What', for: 'For' });
 
 /** What no shop file names. */
-export const THINGS = labels({ pins: 'shelf pins', frontScrews: 'screws of drawer fronts' });
+export const THINGS = labels('hardware-things', { pins: 'shelf pins', frontScrews: 'screws of drawer fronts' });
 
 /** What the hardware list says. */
 export const say = messages('hardware-list', {

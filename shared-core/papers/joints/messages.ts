@@ -2,8 +2,9 @@ import { counted, listed } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
 import { inUnit } from '../../words/names.js';
 import { labels } from '../../words/told.js';
+import { percent } from './percent.js';
 
-export const HEADS = labels({
+export const HEADS = labels('joint-heads', {
   joint: 'Joint',
   front: 'Front edge',
   step: 'Outside face',
@@ -12,9 +13,6 @@ export const HEADS = labels({
   closes: 'Goes in',
   fits: 'Within limits',
 });
-
-/** '99.5 %' of a part of 1. */
-export const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;
 
 /** What is said of the joints of a job and what can come out at them. */
 export const say = messages('joints', {

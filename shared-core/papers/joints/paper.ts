@@ -1,6 +1,8 @@
 import { tellerTo, type Message } from '../../words/message.js';
+import { asRead } from '../../words/spoken.js';
 import { asItIs, joined, type Told } from '../../words/told.js';
-import { HEADS, percent, say } from './messages.js';
+import { HEADS, say } from './messages.js';
+import { percent } from './percent.js';
 import { fine } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { FigureName } from '../../tolerance/assemble.js';
@@ -76,8 +78,8 @@ function boxBlocks(
         cell(one.step),
         cell(one.gap),
         cell(one.play),
-        asItIs(percent(one.closed)),
-        asItIs(percent(one.fits)),
+        asItIs(asRead(percent(one.closed))),
+        asItIs(asRead(percent(one.fits))),
       ]),
     },
     ...unknown.map((one) => paragraph(told(say.unknown(one)))),

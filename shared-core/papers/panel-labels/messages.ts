@@ -2,7 +2,7 @@ import { counted, listed } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
-export const HEADS = labels({
+export const HEADS = labels('label-heads', {
   job: 'Job',
   carcass: 'Carcass',
   panel: 'Panel',
@@ -16,10 +16,10 @@ export const HEADS = labels({
 });
 
 /** What stands in the small drawing of a panel. */
-export const MARKS = labels({ front: 'front', up: 'up', facesUp: 'faces up', facesDown: 'faces down' });
+export const MARKS = labels('label-marks', { front: 'front', up: 'up', facesUp: 'faces up', facesDown: 'faces down' });
 
 /** What is done with a panel beside boring. */
-export const OPERATIONS = labels({ band: 'band', groove: 'groove', assemble: 'assemble' });
+export const OPERATIONS = labels('label-operations', { band: 'band', groove: 'groove', assemble: 'assemble' });
 
 /** What the panel labels say. */
 export const say = messages('panel-labels', {

@@ -1,5 +1,8 @@
 import { toSvg } from '../../drawing/render/svg.js';
 import { TICK, type Block, type Figures, type Heading, type Paper, type Picture, type Table } from '../paper.js';
+import { tell } from '../../words/message.js';
+import { languageSpoken } from '../../words/spoken.js';
+import { HEADS, say } from './messages.js';
 import { labelSheetsHtml, labelStyle } from './labels-html.js';
 import { PAGE_STYLE } from './html-style.js';
 
@@ -9,7 +12,7 @@ import { PAGE_STYLE } from './html-style.js';
  */
 export function asHtml({ title, blocks }: Paper<string>): string {
   return `<!doctype html>
-<html lang="en">
+<html lang="${languageSpoken()}">
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width">
 <title>${escaped(title)}</title>
@@ -32,7 +35,7 @@ function contents(blocks: readonly Block<string>[]): readonly string[] {
   const items = heads.map(
     ({ block: { level, text }, anchor }) => `<li class="level-${level}"><a href="#${anchor}">${escaped(text)}</a></li>`,
   );
-  return [`<nav aria-label="Contents">\n<ul>\n${items.join('\n')}\n</ul>\n</nav>`];
+  return [`<nav aria-label="${escaped(tell(say.contents(), 'mm'))}">\n<ul>\n${items.join('\n')}\n</ul>\n</nav>`];
 }
 
 /** Pictures that follow each other stand side by side. */
@@ -81,7 +84,7 @@ function figuresHtml({ figures, note }: Figures<string>): string {
     const more = about === '' ? '' : ` <span class="about">${escaped(about)}</span>`;
     const done = doing.map((sentence) => `<dd class="doing">${escaped(sentence)}</dd>`).join('');
     // Not by its look alone.
-    const mark = marked ? '<span class="mark" title="to be changed">* </span>' : '';
+    const mark = marked ? `<span class="mark" title="${escaped(HEADS.toChange)}">* </span>` : '';
     const box = marked ? ` <span class="tick">${TICK}</span>` : '';
     return `<div${marked ? ' class="marked"' : ''}><dt>${mark}${escaped(name)}</dt><dd><span class="value">${escaped(value)}</span>${more}${box}</dd>${done}</div>`;
   });

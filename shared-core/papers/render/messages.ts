@@ -2,7 +2,7 @@ import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
 /** The head of the column that says of which part of a paper a row is. */
-export const HEADS = labels({ part: 'Part' });
+export const HEADS = labels('print-heads', { part: 'Part', toChange: 'to be changed' });
 
 /** What a renderer adds to a paper. */
 export const say = messages('print', {

@@ -4,8 +4,9 @@ import { messages } from '../../words/message.js';
 import { inUnit } from '../../words/names.js';
 import { labels } from '../../words/told.js';
 
-export const HEADS = labels({
+export const HEADS = labels('layout-heads', {
   cut: 'Cut',
+  number: 'Cut',
   finished: 'Finished',
   pieces: 'Pieces',
   panels: 'Panels',
@@ -14,7 +15,7 @@ export const HEADS = labels({
 });
 
 /** What comes of a cut that is no piece. */
-export const PARTS = labels({ part: 'part', kept: 'offcut, kept', waste: 'waste', turned: 'turned' });
+export const PARTS = labels('layout-parts', { part: 'part', kept: 'offcut, kept', waste: 'waste', turned: 'turned' });
 
 /** What the sheet layouts say. Costs are in the shop's own money. */
 export const say = messages('sheet-layouts', {

@@ -102,7 +102,7 @@ function cutsTable(part: Part, size: (length: Micrometres, width: Micrometres) =
   if (part.kind === 'cut') part.parts.forEach((each, i) => tellPart(each, String(i + 1)));
   return {
     kind: 'table',
-    columns: [column(HEADS.cut), column(HEADS.gives), column(HEADS.size), UNNAMED],
+    columns: [column(HEADS.number), column(HEADS.gives), column(HEADS.size), UNNAMED],
     rows,
   };
 }

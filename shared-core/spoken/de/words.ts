@@ -1,7 +1,7 @@
 import type { BoresTold } from '../../fittings/fitting.js';
 import type { BorePurpose } from '../../fittings/names.js';
 import { kilograms } from '../../loads/messages.js';
-import type { Micrometres } from '../../length/units.js';
+import type { Micrometres, Unit } from '../../length/units.js';
 import { counted, listed, runsOfNumbers } from '../../words/english.js';
 import { quoted as inEnglishQuotes } from '../../words/english.js';
 import type { JointPanels, MixedEnd, SideName } from '../../words/names.js';
@@ -96,6 +96,15 @@ export const bare = (side: string): string =>
 export const die = (side: string): string => (side in SIDES ? SIDES[side as SideName] : `die ${side}`);
 /** 'von der Vorderkante'. */
 export const from = (side: string): string => (side in FROM ? FROM[side as SideName] : `von der ${side}`);
+
+/** 'in der Innenfläche', 'im linken Ende'. */
+export const im = (side: string): string => {
+  const named = die(side);
+  return named.startsWith('das ')
+    ? `im ${named.slice(4).replace(/(\w)e\b(?=.*Ende)/g, '$1en')}`
+    : `in der ${bare(side)}`;
+};
+export const maßeinheit = (unit: Unit): string => (unit === 'mm' ? 'Millimetern' : 'Zoll');
 
 /** 'vom unteren Ende' auch für Namen, die hier nicht stehen. */
 export const fromEnd = (end: string): string => (end in FROM ? FROM[end as SideName] : `von: ${end}`);

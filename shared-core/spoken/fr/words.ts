@@ -1,7 +1,7 @@
 import type { BoresTold } from '../../fittings/fitting.js';
 import type { BorePurpose } from '../../fittings/names.js';
 import { kilograms } from '../../loads/messages.js';
-import type { Micrometres } from '../../length/units.js';
+import type { Micrometres, Unit } from '../../length/units.js';
 import { counted, listed, quoted as inEnglishQuotes, runsOfNumbers } from '../../words/english.js';
 import type { JointPanels, MixedEnd, SideName } from '../../words/names.js';
 import type { Show } from '../../words/show.js';
@@ -92,6 +92,10 @@ export const bare = (side: string): string =>
 export const le = (side: string): string => (side in SIDES ? SIDES[side as SideName] : `la ${side}`);
 /** 'du chant avant'. */
 export const from = (side: string): string => (side in FROM ? FROM[side as SideName] : `de la ${side}`);
+
+/** 'dans la face intérieure', 'dans le bout gauche'. */
+export const dans = (side: string): string => `dans ${le(side)}`;
+export const unité = (unit: Unit): string => (unit === 'mm' ? 'millimètres' : 'pouces');
 
 export const fromEnd = (end: string): string => (end in FROM ? FROM[end as SideName] : `de : ${end}`);
 

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import * as fontkit from 'fontkit';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { widestRoom } from '../../../shared-core/drawing/scene/dimensions.js';
@@ -79,6 +81,16 @@ describe('lettering', () => {
   it('has the widths of the font: 556 thousandths a figure', () => {
     // Adobe Core 14 font metrics, Helvetica.afm: C 48 ; WX 556 ; N zero; CapHeight 718.
     expect(textWidth('720', 2.5, false)).toBeCloseTo((3 * 0.556 * 2.5) / 0.718, 9);
+  });
+
+  it.each(['Regular', 'Bold'])('has the widths of letters and marks of German and French in the font: %s', (face) => {
+    const file = readFileSync(`node_modules/pdfjs-dist/standard_fonts/LiberationSans-${face}.ttf`);
+    const font = fontkit.create(file) as fontkit.Font;
+    for (const letter of 'äöüÄÖÜßàâçéèêëîïôœùûÀÇÉÈ°·²³«»×Ø–‘’“”„…\u00a0') {
+      const { advanceWidth } = font.layout(letter);
+      const width = (advanceWidth / font.unitsPerEm / 0.718) * 2.5;
+      expect(textWidth(letter, 2.5, face === 'Bold'), letter).toBeCloseTo(width, 2);
+    }
   });
 
   it('cuts off what has no room', () => {

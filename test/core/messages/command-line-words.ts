@@ -75,6 +75,7 @@ async function sayRefusals(): Promise<void> {
     () => shop(['a', 'b', 'c']),
     () => schema([]),
     () => papers(['kitchen.carcass.yaml', '--out', 'out', '--page', 'a3']),
+    () => papers(['kitchen.carcass.yaml', '--out', 'out', '--language', 'la']),
     () => papers(['kitchen.carcass.yaml', '--out', 'out', '--only', 'cuts']),
     () => papers(['kitchen.carcass.yaml', '--out', 'out', '--seconds', 'long']),
   ])

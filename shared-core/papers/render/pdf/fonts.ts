@@ -10,6 +10,9 @@ export interface FontFiles {
 /** Points of type in a millimetre. */
 export const POINTS_PER_MM = 72 / 25.4;
 
+/** Where a line may be broken: at a space, unless it holds two words together. */
+export const BREAKS = /[^\S\u00a0\u202f]+/;
+
 /** Stands where the font has no letter. */
 const UNKNOWN = '?';
 
@@ -52,7 +55,7 @@ export class Fonts {
     const fits = (line: string): boolean => this.width(line, size, strong) <= room;
     const lines: string[] = [];
     let line = '';
-    for (const word of text.split(/\s+/)) {
+    for (const word of text.split(BREAKS)) {
       const longer = line === '' ? word : `${line} ${word}`;
       if (fits(longer)) {
         line = longer;

@@ -1,6 +1,6 @@
 import { TICK, type Table } from '../../paper.js';
 import type { Piece } from './flow.js';
-import type { Fonts } from './fonts.js';
+import { BREAKS, type Fonts } from './fonts.js';
 import { hex, TICK_SIDE } from './pen.js';
 import { TEXT } from './text-pieces.js';
 
@@ -77,7 +77,7 @@ function columnWidths(rows: readonly (readonly string[])[], fonts: Fonts, width:
     );
   const least = Array.from({ length: count }, (_, i) =>
     Math.min(
-      widest(i, (cell) => cell.split(/\s+/)),
+      widest(i, (cell) => cell.split(BREAKS)),
       room / count,
     ),
   );

@@ -1,0 +1,161 @@
+import { percent } from '../../papers/joints/percent.js';
+import { showSizes } from '../../length/show.js';
+import type { Translations } from '../tables.js';
+import { bare, compte, dans, et, le, nombre, quoted, temps, unité, virgule } from './words.js';
+
+const NOTICE = 'La notice de la machine et les règles locales font foi.';
+const CÔTÉS = { width: 'largeur', height: 'hauteur', depth: 'profondeur' } as const;
+const GRAVITÉ = { error: 'Erreur', warning: 'Avertissement', info: 'Remarque' } as const;
+const montant = (amount: number): string => virgule(amount.toFixed(2));
+const pourCent = (part: number): string => virgule(percent(part));
+
+/** Ce que disent les documents d’atelier, hors ceux des machines. */
+export const papers = {
+  assembly: {
+    caution: () =>
+      `Une cadreuse serre avec une grande force : gardez les mains hors d’elle tant qu’elle bouge, et que personne d’autre n’atteigne les commandes. Levez les grands caissons à deux. Qui suspend un meuble répond du mur et de la fixation. ${NOTICE}`,
+    dryFit: () => 'Montez d’abord à blanc : chaque assemblage ferme à la main avant qu’on ouvre la colle.',
+    drawnApart: ({ carcass }) => `${carcass}, en vue éclatée ; les numéros sont les étapes`,
+    drawnInOrder: ({ carcass, steps }) => `${carcass} en vue éclatée. Dans l’ordre : ${steps.map(et).join(' ; ')}.`,
+    layDown: ({ panel }) => `${panel} : le poser à plat`,
+    workIn: ({ panels }) =>
+      `${et(panels)} : les engager ensemble ; un par un, aucun mouvement droit ne les met en place`,
+    joint: ({ end, face }) => `${end} sur ${face}`,
+    fixBack: () => 'Fixez le fond quand le caisson est d’équerre ; il l’y maintient.',
+    layBack: () => 'Posez le fond dans ses feuillures et fixez-le quand le caisson est d’équerre ; il l’y maintient.',
+    plinth: () => 'Posez le socle quand le caisson est debout.',
+    hangDoors: ({ count }) =>
+      `Posez ${nombre(count, 'la porte (1)', `les ${count} portes`)} quand le caisson est debout et ne peut plus basculer ; une grande porte se tient à deux.`,
+    drawers: ({ count, bottom }) =>
+      `Montez ${nombre(count, 'le tiroir (1)', `les ${count} tiroirs`)} à côté du caisson : devant et arrière sur un côté${bottom === 'grooved' ? ', le fond dans leurs rainures' : ''}, puis l’autre côté${bottom === 'applied' ? ', et le fond par-dessous' : ''} ; les deux diagonales égales. Vissez les coulisses au caisson et aux tiroirs, engagez chaque tiroir, et vissez sa façade de l’intérieur quand ses jeux sont bons. N’en tirez pas plusieurs avant que le meuble soit fixé : il peut basculer.`,
+    fixedFronts: ({ count }) =>
+      `Fixez ${nombre(count, 'la façade fixe (1)', `les ${count} façades fixes`)} en dernier, quand les voisines sont posées.`,
+    looseShelves: ({ count }) =>
+      `Posez ${nombre(count, 'la tablette mobile (1)', `les ${count} tablettes mobiles`)} en dernier.`,
+    noClamp: () =>
+      'Le fichier d’atelier ne nomme aucune cadreuse : serrez le caisson aux serre-joints, et gardez-le d’équerre.',
+    clamp: ({ clamp, sides }, show) => {
+      const told = sides.map(({ side, size, range }) => {
+        if (range === null) return `${CÔTÉS[side]} ${show.exact(size)}`;
+        const fits = size >= range.min && size <= range.max ? '' : ', NE PASSE PAS';
+        return `${CÔTÉS[side]} ${show.exact(size)} (prend ${show.exact(range.min)} à ${show.exact(range.max)}${fits})`;
+      });
+      return `${quoted(clamp)} : ${told.join(' ; ')}.`;
+    },
+    diagonals: ({ diagonal }, show) =>
+      `Mesurez dans la cadreuse les deux diagonales de l’avant : chacune fait ${show.exact(diagonal)}. Si elles diffèrent, décalez le caisson dans la cadreuse avant que la colle prenne.`,
+  },
+  'banding-list': {
+    caution: () =>
+      `Colle chaude, rouleaux et couteaux brûlent, happent et coupent : gardez mains et manches loin de l’entraînement, et ne passez aucune pièce plus courte ou plus étroite que la plaqueuse n’en prend. ${NOTICE}`,
+    order: () =>
+      'Plaquez d’abord les bouts d’un panneau, puis le chant arrière, et le chant avant en dernier : sa bande couvre les autres.',
+    nothingBanded: () => 'Aucun chant de ce travail n’est plaqué.',
+    band: ({ band, thickness }, show) => `${band}, épaisse de ${show.exact(thickness)}`,
+    tape: ({ edges, length, allowance }, show) =>
+      `${compte(edges, 'chant')}, ${montant(length / 1e6)} m avec ${show.exact(allowance)} de plus par chant`,
+  },
+  'bore-maps': {
+    bare: ({ panels }) => `Sans perçages : ${panels.map(({ title, size }) => `${title} (${size})`).join(' ; ')}.`,
+    finding: ({ severity, message }) => `${GRAVITÉ[severity]} : ${message}`,
+  },
+  checking: {
+    about: (_, { unit }) =>
+      `En ${unité(unit)}. Les limites viennent des tolérances du fichier d’atelier. Corrigez ce qui en sort avant l’étape suivante ; ne forcez rien.`,
+    firstBore: ({ surface, edge, isRow }) =>
+      `${isRow ? 'premier trou de rangée' : 'premier perçage'} ${dans(surface)}, depuis ${le(edge)}`,
+  },
+  cost: {
+    total: ({ cost, seconds }) =>
+      `En tout ${montant(cost)} dans la monnaie de l’atelier, et ${temps(seconds)} de travail.`,
+    timeOnly: ({ seconds }) => `En tout ${temps(seconds)} de travail.`,
+    about: () =>
+      'D’après les prix et les temps du fichier d’atelier. Les panneaux comptent entiers, avec les chutes qui sont gardées ; les bandes avec leur surlongueur. Vis des fonds, colle, pieds et ce que le fichier de travail ne nomme pas ne sont pas comptés.',
+    unpriced: ({ count }) =>
+      count === 1
+        ? 'Une ligne n’a pas de prix dans le fichier d’atelier et n’est pas dans la somme.'
+        : `${count} lignes n’ont pas de prix dans le fichier d’atelier et ne sont pas dans la somme.`,
+    noSaw: () =>
+      'Les panneaux entiers et leur débit ne sont pas comptés : le fichier d’atelier n’a pas de scie à panneaux.',
+    nothing: () => 'Il n’y a rien à fabriquer.',
+    sheet: ({ board, stock }) =>
+      board === stock ? `panneaux entiers ${board}` : `panneaux entiers ${board}, ${stock}`,
+    unlaid: ({ board }) => `${board}, dont aucun panneau entier n’est connu`,
+    band: ({ band }) => `bande ${band}`,
+    squareMetres: ({ amount }) => `${montant(amount)} m²`,
+    metres: ({ amount }) => `${montant(amount)} m`,
+    time: ({ seconds }) => temps(seconds),
+  },
+  'cut-list': {
+    about: (_, { unit }) =>
+      `Cotes en ${unité(unit)}, la longueur d’abord ; sur un panneau brut à fil, elle suit le fil.`,
+    milled: ({ bander, milled }, show) =>
+      `${bander} fraise ${show.exact(milled)} de chaque chant avant de le plaquer ; les cotes de débit le comprennent.`,
+    board: ({ board, thickness, hasGrain }, show) =>
+      `${board}, épais de ${show.exact(thickness)}, ${hasGrain ? 'à fil' : 'sans fil'}`,
+    total: ({ pieces, squareMetres }) => `${compte(pieces, 'pièce')}, ${montant(squareMetres)} m²`,
+    bands: ({ bands }) => bands.map(({ band, edges }) => `${et(edges.map(bare))} ${band}`).join(', '),
+    noBand: () => 'aucun',
+  },
+  'hardware-list': {
+    hinge: ({ arm, plate }, show) => `avec le bras de ${show.exact(arm)} et une embase haute de ${show.exact(plate)}`,
+    slides: ({ long, rating }, show) => `paires, longues de ${show.exact(long)}, pour ${rating} kg chacune`,
+    frontScrews: ({ pilot, depth }, show) =>
+      `pour des avant-trous de ${show.nominal(pilot)}, profonds de ${show.exact(depth)}`,
+    pins: ({ diameter }, show) => `pour des trous de ${show.nominal(diameter)}`,
+  },
+  joints: {
+    how: (_, { unit }) =>
+      `D’après les tolérances de l’atelier, en ${unité(unit)} : racine de la somme des carrés / non dépassé par 19 caissons sur 20 / pire cas.`,
+    goesIn: ({ samples }) =>
+      `Entre : dans combien de ${samples} caissons simulés chaque tourillon ou vis trouve ses perçages avec le jeu qu’il a. Cela ne dit rien des désaffleurs ni des jours.`,
+    within: ({ limits }) =>
+      `Dans les limites : dans combien tout entre, et chant avant, face extérieure et jour respectent aussi les limites de l’atelier (${et(limits)}). Les désaffleurs comptent où les panneaux sont dessinés affleurés.`,
+    worstCase: () =>
+      'Le pire cas a toutes les tolérances à leur borne à la fois ; il peut donc dépasser une limite que chaque caisson simulé respecte.',
+    notMeasured: () =>
+      'Rien ici n’est mesuré sur vos panneaux : les chiffres valent ce que valent les tolérances du fichier d’atelier.',
+    box: ({ carcass, joints, samples, close, fit }) =>
+      `${carcass} : ${compte(joints, 'assemblage')} ; sur ${samples} caissons, ${pourCent(close)} se montent, ${pourCent(fit)} dans les limites`,
+    unknown: ({ joint, reason }, show) => `${joint} : pas de chiffres. ${show.tell(reason)}`,
+  },
+  'panel-labels': {
+    about: ({ labels: count, sheets }) =>
+      `${compte(count, 'étiquette')} sur ${compte(sheets, 'planche')}, dans l’ordre de la liste de débit. Collez chacune sur la face extérieure de son panneau dès qu’il sort de la scie, pour qu’elle ne soit jamais sur les perçages de la face intérieure ; retirez-la avant de fermer le caisson. Imprimez en taille réelle : une impression ajustée à la page ne tombe pas sur les étiquettes.`,
+    code: () => 'Le code porte le nom du fichier de travail et celui du panneau : kitchen.carcass.yaml#sink/left.',
+    piece: ({ number, of }) => `${number} sur ${of}`,
+    bands: ({ bands }) => `Chants : ${bands}`,
+    noBands: () => 'Chants nus',
+    next: ({ next, then }) => (then.length === 0 ? `Ensuite : ${next}` : `Ensuite : ${next} ; puis ${et(then)}`),
+    described: ({ panel, size }) => `Étiquette de ${panel}, ${size}`,
+  },
+  'panel-list': {
+    notWorkedOut: ({ carcass }) => `${carcass} : ne peut être calculé`,
+    carcass: ({ carcass, kind, box }, { reader }) => `${carcass} : genre ${kind}, ${showSizes(box, reader)}`,
+    panel: ({ panel, size, cut, board }, { reader }) =>
+      `${panel} : ${showSizes(size, reader)}, débit ${showSizes(cut, reader)}, ${board}`,
+  },
+  print: {
+    picture: ({ name }) => `(image : ${name})`,
+    contents: () => 'Sommaire',
+    toScale: ({ name, scale }) => `${name} – échelle 1:${scale}`,
+    notToScale: ({ name }) => `${name} – sans échelle`,
+  },
+  'sheet-layouts': {
+    about: ({ saw, kerf, stages }, show) =>
+      `Cotes de débit, bandes déduites, en ${unité(show.unit)}. Scie : ${saw}, trait de scie ${show.exact(kerf)}, ${compte(stages, 'niveau', 'niveaux')} de coupe.`,
+    caution: () =>
+      'Capot et couteau diviseur restent sur la scie ; gardez les mains loin de la lame. La notice de la scie et les règles locales font foi.',
+    noSize: () => 'Pas de plan de découpe : le fichier d’atelier ne donne aucune taille pour ce panneau brut.',
+    misfit: ({ letter }) => `${letter} ne peut être coupé dans aucun panneau entier sur cette scie.`,
+    least: ({ sheets, cost }) =>
+      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)} : aucun plan ne coûte moins`,
+    notLeast: ({ sheets, cost, bound }) =>
+      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)} ; aucun plan ne coûte moins de ${montant(bound)}`,
+    firstCuts: ({ copies, stock, cuts }) =>
+      `${copies} × ${stock}, premières coupes en ${cuts === 'along' ? 'long' : 'travers'}`,
+    copies: ({ copies, stock }) => `${copies} × ${stock}`,
+    picture: ({ stock }) => `${stock} avec ses pièces ; le tableau du dessous les donne dans l’ordre des coupes.`,
+    offcut: ({ size }) => `chute ${size}`,
+  },
+} satisfies Translations;
