@@ -28,6 +28,8 @@ export const papers = {
       `Posez ${nombre(count, 'la porte (1)', `les ${count} portes`)} quand le caisson est debout et ne peut plus basculer ; une grande porte se tient à deux.`,
     drawers: ({ count, bottom }) =>
       `Montez ${nombre(count, 'le tiroir (1)', `les ${count} tiroirs`)} à côté du caisson : devant et arrière sur un côté${bottom === 'grooved' ? ', le fond dans leurs rainures' : ''}, puis l’autre côté${bottom === 'applied' ? ', et le fond par-dessous' : ''} ; les deux diagonales égales. Vissez les coulisses au caisson et aux tiroirs, engagez chaque tiroir, et vissez sa façade de l’intérieur quand ses jeux sont bons. N’en tirez pas plusieurs avant que le meuble soit fixé : il peut basculer.`,
+    pulls: ({ count }) =>
+      `Visser ${nombre(count, 'la poignée (1)', `les ${count} poignées`)} de l’intérieur quand les façades sont posées ; en essayer d’abord une à la main, car une vis trop longue ressort.`,
     fixedFronts: ({ count }) =>
       `Fixez ${nombre(count, 'la façade fixe (1)', `les ${count} façades fixes`)} en dernier, quand les voisines sont posées.`,
     looseShelves: ({ count }) =>
@@ -102,6 +104,9 @@ export const papers = {
     slides: ({ long, rating }, show) => `paires, longues de ${show.exact(long)}, pour ${rating} kg chacune`,
     frontScrews: ({ pilot, depth }, show) =>
       `pour des avant-trous de ${show.nominal(pilot)}, profonds de ${show.exact(depth)}`,
+    pulls: ({ screws, through }, show) => `avec ${compte(screws, 'vis', 'vis')} à travers ${show.exact(through)}`,
+    pullsBlind: ({ screws, depth }, show) =>
+      `avec ${compte(screws, 'perçage', 'perçages')} de ${show.exact(depth)} de profondeur`,
     pins: ({ diameter }, show) => `pour des trous de ${show.nominal(diameter)}`,
   },
   joints: {
