@@ -14,6 +14,7 @@ import { tell } from '../../words/message.js';
 import { NAMES, say } from './messages.js';
 import { sourceOf } from './source-of.js';
 import type { Standing, StandingHead } from './standing.js';
+import { WIDER } from './wider.js';
 import { worded } from '../../words/told.js';
 
 /** Half a clamp's foot, in millimetres of lettering. */
@@ -33,7 +34,10 @@ export function drawBed(pen: Pen, stand: Standing, reader: Reader, width: number
   const fence = grow(stops, pen.paper(200));
   pen.takeSolid({ x: fence.x, width: fence.width, y: stand.down > 0 ? -pen.paper(BAR) : 0, height: pen.paper(BAR) });
   const page = { left: stops.x, right: stops.x + Math.max(stops.width, width) };
-  stand.heads.forEach((head, index) => drawHead(pen, stand, head, index, reader, write, page));
+  const drawn = stand.heads.map((head) => drawHead(pen, stand, head));
+  // No name stands on another head.
+  if (stand.machine.kind !== 'horizontal')
+    stand.heads.forEach((head, index) => nameHead(pen, stand, head, index, drawn[index]!, reader, write, page));
   drawClamps(pen, stand);
   if (stand.throat !== null) drawThroat(pen, stand, stand.throat, reader, write);
   drawTable(pen, stand);
@@ -45,41 +49,51 @@ interface Page {
   readonly right: number;
 }
 
-function drawHead(
-  pen: Pen,
-  stand: Standing,
-  head: StandingHead,
-  index: number,
-  reader: Reader,
-  write: (length: number) => string,
-  page: Page,
-): void {
-  const { down, machine, heads } = stand;
+/** A head at its nearest and its furthest. */
+interface DrawnHead {
+  readonly near: Box;
+  readonly furthest: Box;
+}
+
+function drawHead(pen: Pen, { down, machine }: Standing, head: StandingHead): DrawnHead {
   const { spindles, fromFence, key } = head;
   const source = sourceOf(machine, ...head.path);
   const r = radiusOf(pen, head);
   const at = (from: number): readonly Point[] =>
     spindles.map(({ x, beyondFirst }) => ({ x, y: down * (mm(from) + beyondFirst) }));
   const outline = (from: number): Box => boxOf(at(from), 2 * r + pen.paper(1.2));
+  const [near, furthest] = [outline(fromFence.min), outline(fromFence.max)];
   if (fromFence.max > fromFence.min)
-    pen.path({ key: `${key}:most`, class: 'head', source }, 'phantom', corners(outline(fromFence.max)), 'none');
-  const box = outline(fromFence.min);
-  pen.path({ key, class: 'head', source }, 'thin', corners(box), 'paper');
+    pen.path({ key: `${key}:most`, class: 'head', source }, 'phantom', corners(furthest), 'none');
+  pen.path({ key, class: 'head', source }, 'thin', corners(near), 'paper');
   at(fromFence.min).forEach(({ x, y }, spindle) => {
     const what = { key: `${key}:${spindle}`, class: 'spindle-loaded', kind: 'circle', panel: pen.panel } as const;
     pen.add({ ...what, source: sourceOf(machine, 'spindles'), line: 'thin', cx: x, cy: y, r });
   });
-  pen.takeSolid(box);
-  if (machine.kind === 'horizontal') return;
+  pen.takeSolid(near);
+  return { near, furthest };
+}
+
+/** How far from the fence a head can stand, beside it or beyond it. */
+function nameHead(
+  pen: Pen,
+  { down, machine, heads }: Standing,
+  { fromFence, key, path }: StandingHead,
+  index: number,
+  { near, furthest }: DrawnHead,
+  reader: Reader,
+  write: (length: number) => string,
+  page: Page,
+): void {
+  const source = sourceOf(machine, ...path);
   const range = { min: write(fromFence.min), max: write(fromFence.max) };
   const words = tell(say.headRange({ head: heads.length === 1 ? null : index + 1, ...range }), reader);
-  const [near, furthest] = [box, outline(fromFence.max)];
   const what = { key: `${key}:name`, class: 'label', source } as const;
   const right = furthest.x + furthest.width + pen.paper(1.2);
   const levels = [0, 4, -4, 8, -8].map((more) => near.y + near.height / 2 + pen.paper(0.9 + more));
   const below = furthest.y + furthest.height + pen.paper(3.4);
   const over = furthest.y - pen.paper(0.9);
-  const half = pen.paper(textWidth(words, 2.5, false) / 2);
+  const half = (WIDER * pen.paper(textWidth(words, 2.5, false))) / 2;
   const middle = Math.max(page.left + half, Math.min(furthest.x + furthest.width / 2, page.right - half));
   const places = [
     ...(heads.length > 1 ? levels.map((y) => pen.lettering(what, words, right, y)) : []),
@@ -91,7 +105,8 @@ function drawHead(
   ];
   const inPage = places.filter((shape) => {
     const { x, width } = textBox(shape, pen.scale);
-    return x + width <= page.right;
+    const more = ((WIDER - 1) * width) / (shape.anchor === 'middle' ? 2 : 1);
+    return x + width + more <= page.right;
   });
   putWhereFree(pen, inPage.length > 0 ? inPage : places);
 }

@@ -10,6 +10,7 @@ import { tell } from '../../words/message.js';
 import type { Told } from '../../words/told.js';
 import { say } from './messages.js';
 import { sourceOf } from './source-of.js';
+import { wider } from './wider.js';
 import type { RangedStop, Standing } from './standing.js';
 
 /** Lanes beyond the fence, in millimetres of lettering: to the first, from one to the next, and how high a range is. */
@@ -91,6 +92,7 @@ function drawLane(pen: Pen, stand: Standing, stop: RangedStop, text: string, wid
     pen.line(at, 'thin', { x, y: -down * pen.paper(BAR) }, { x, y: middle });
   }
   pen.put(name);
+  pen.takeSolid(wider(textBox(name, pen.scale)));
 }
 
 interface Laid {
@@ -127,6 +129,6 @@ function laidIn(pen: Pen, stop: RangedStop, middle: number, text: string, source
       : long > BESIDE_PART * width
         ? pen.lettering(what, text, stop.to, over, { anchor: inward })
         : pen.lettering(what, text, beyond, middle + pen.paper(0.9), { anchor: outward });
-  const room = around([range, ...(extended === null ? [] : [extended]), textBox(name, pen.scale)])!;
+  const room = around([range, ...(extended === null ? [] : [extended]), wider(textBox(name, pen.scale))])!;
   return { range, extended, name, room };
 }

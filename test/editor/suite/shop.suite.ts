@@ -74,7 +74,7 @@ if (driverAvailable) {
         assert.equal((await cards()).filter(({ current }) => current).length, 1);
 
         // From the drawing to the text.
-        await clickInWebview(`[data-source*='"long-left"'].stop-standing`, true);
+        await clickInWebview(`text[data-source*='"long-left"']`, true);
         await until('the cursor on the stop', () => lineOf(editor).startsWith('long-left:'));
         await shows('its machine', 'borer-up', ({ current, marked }) => current && marked.length > 0);
 
