@@ -8,6 +8,8 @@ import { layouts } from './cli/layouts.js';
 import { papers } from './cli/papers.js';
 import { panels } from './cli/panels.js';
 import { CouldNotRun, isBrokenPipe } from './cli/run.js';
+import { withoutControls } from '../shared-core/words/controls.js';
+import { faultOf } from './disk.js';
 import type { Outcome } from './cli/run.js';
 import { setUps } from './cli/set-ups.js';
 import { reference, schema, shop } from './cli/texts.js';
@@ -33,9 +35,10 @@ async function main(args: readonly string[]): Promise<void> {
     return;
   }
   const { output, errors, code } = await run(command, rest);
-  if (errors !== '') process.stderr.write(errors);
+  // Names are the owner's, and a terminal would obey what stands in them.
+  if (errors !== '') process.stderr.write(withoutControls(errors));
   process.exitCode = code;
-  process.stdout.write(output);
+  process.stdout.write(withoutControls(output));
 }
 
 async function run(command: string | undefined, args: readonly string[]): Promise<Outcome> {
@@ -57,11 +60,15 @@ async function run(command: string | undefined, args: readonly string[]): Promis
   }
 }
 
-// A reader that has seen enough (`| head`) closes the pipe: that is no fault.
+// A reader that has seen enough (`| head`) closes the pipe: that is no fault. A disk that is full is one.
 for (const stream of [process.stdout, process.stderr]) {
   stream.on('error', (error: Error) => {
-    if (!isBrokenPipe(error)) throw error;
-    process.exit(process.exitCode);
+    if (isBrokenPipe(error)) process.exit(process.exitCode);
+    if (stream === process.stdout)
+      process.stderr.write(
+        `${tell(say.refused({ why: tell(say.notPrinted({ fault: faultOf(error) }), 'mm') }), 'mm')}\n`,
+      );
+    process.exit(2);
   });
 }
 

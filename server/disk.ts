@@ -67,5 +67,7 @@ export function faultOf(error: unknown): FileFault {
   if (code === 'EACCES' || code === 'EPERM') return 'forbidden';
   if (code === 'EISDIR') return 'folder';
   if (code === 'ENAMETOOLONG') return 'name-too-long';
+  if (code === 'ELOOP') return 'link-loop';
+  if (code === 'ENOSPC') return 'disk-full';
   return { words: error instanceof Error ? error.message : String(error) };
 }

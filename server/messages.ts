@@ -9,6 +9,8 @@ export type FileFault =
   | 'not-a-file'
   | 'too-large'
   | 'name-too-long'
+  | 'link-loop'
+  | 'disk-full'
   | 'no-disk'
   | { readonly words: string };
 
@@ -79,6 +81,8 @@ export function because(fault: FileFault): string {
     'not-a-file': 'it is not a file',
     'too-large': 'it is larger than 20 MB',
     'name-too-long': 'its name is too long',
+    'link-loop': 'it is a link that leads back to itself',
+    'disk-full': 'the disk is full',
     'no-disk': 'there is no disk here, so it must be open in the editor',
   }[fault];
 }

@@ -1,15 +1,14 @@
 import { say } from './messages.js';
 import { tell } from '../../shared-core/words/message.js';
-import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { mapsToLookAt } from '../../shared-core/service.js';
-import { faultOf } from '../disk.js';
 import { baseName } from '../files.js';
 import { findingLine, findingsOf } from './check.js';
 import { fileName, freeName } from '../papers/file-names.js';
 import { openJob } from './files.js';
 import { CouldNotRun, readArguments, type Outcome } from './run.js';
 import { troubles } from './troubles.js';
+import { writeMade } from './write.js';
 
 /** `borewright draw FILE --out DIR`: an SVG for every panel, and index.html with all of them. */
 export function draw(args: readonly string[]): Outcome {
@@ -26,13 +25,10 @@ export function draw(args: readonly string[]): Outcome {
   const fileOf = (carcass: string, panel: string): string =>
     `${freeName(`${fileName(carcass)}-${fileName(panel)}`, taken)}.svg`;
   const { page, drawings } = mapsToLookAt(job.analysis, file, findings, fileOf);
-  try {
-    mkdirSync(folder, { recursive: true });
-    for (const { file: name, svg } of drawings) writeFileSync(join(folder, name), svg);
-    writeFileSync(join(folder, 'index.html'), page);
-  } catch (error) {
-    throw new CouldNotRun(say.fault({ path: folder, fault: faultOf(error) }));
-  }
+  writeMade(folder, [
+    ...drawings.map(({ file: name, svg }) => ({ name, content: svg })),
+    { name: 'index.html', content: page },
+  ]);
   const done = say.drawn({ maps: drawings.length, folder, page: join(folder, 'index.html') });
   const output = `${tell(done, 'mm')}\n`;
   return { output, ...troubles(path, job) };

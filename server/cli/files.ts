@@ -1,5 +1,5 @@
 import { say } from './messages.js';
-import { statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { TextDocument } from 'vscode-languageserver-textdocument';
@@ -35,9 +35,29 @@ export function openAll(paths: readonly string[]): OpenedFiles {
       return [];
     }
   };
-  const expanded = [...new Set(paths.flatMap((path) => attempt(() => expand(path))))];
-  const found = expanded.flatMap((path) => attempt(() => [{ path, file: open(workspace, path) }]));
+  const expanded = [...new Set(paths.flatMap((path) => attempt(() => (path === INPUT ? [path] : expand(path)))))];
+  const found = expanded.flatMap((path) =>
+    attempt(() => [{ path, file: path === INPUT ? openInput(workspace) : open(workspace, path) }]),
+  );
   return { found, missing };
+}
+
+/** Stands for a job that comes by standard input. */
+const INPUT = '-';
+
+/** The job of standard input, as if it lay in the folder where the command is run. */
+function openInput(workspace: Workspace): OpenFile {
+  const uri = normalUri(pathToFileURL(resolve('standard-input.carcass.yaml')).href);
+  workspace.open(TextDocument.create(uri, 'borewright-job', 0, textOfInput()));
+  return workspace.file(uri)!;
+}
+
+function textOfInput(): string {
+  try {
+    return readFileSync(0, 'utf8').replace(/^\uFEFF/, '');
+  } catch (error) {
+    throw new CouldNotRun(say.fault({ path: INPUT, fault: faultOf(error) }));
+  }
 }
 
 /** Opens one job file from disk. Throws `CouldNotRun` where there is none. */

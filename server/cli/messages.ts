@@ -17,7 +17,8 @@ export const USAGES = labels({
 });
 
 export const HELP = labels({
-  commands: `  borewright check PATH... [--format text|json]   findings of job files; of a folder, every *.carcass.yaml below it
+  commands: `  borewright check PATH... [--format text|json]   findings of job files; of a folder, every *.carcass.yaml below it;
+                                                  of -, a job that comes by standard input
   borewright panels FILE [--format text|json]     panels of a job with their sizes and bores
   borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed;
       [--machine NAME]                            only those of one machine
@@ -52,6 +53,7 @@ export const say = messages('command-line', {
   unknownCommand: ({ command, commands }: { readonly command: string; readonly commands: readonly string[] }) =>
     `There is no command ${quoted(command)}. Use ${listed(commands, 'or')}; see borewright --help.`,
   refused: ({ why }: { readonly why: string }) => `borewright: ${why}`,
+  notPrinted: ({ fault }: { readonly fault: FileFault }) => `The output cannot be written: ${because(fault)}.`,
   ownFault: ({ words }: { readonly words: string }) => `borewright failed; the fault is not yours: ${words}`,
 
   // Arguments.

@@ -57,7 +57,8 @@ export function formed(answer: Answer, format: 'text' | 'json'): string {
   return format === 'json' ? asJson(answer.asData()) : answer.inWords();
 }
 
-/** Exactly one value, as JSON that people can read. */
+/** Exactly one value, as JSON that people can read; no character in it that a terminal would obey. */
 export function asJson(value: unknown): string {
-  return `${JSON.stringify(value, null, 2)}\n`;
+  const escaped = (letter: string): string => `\\u00${letter.codePointAt(0)!.toString(16)}`;
+  return `${JSON.stringify(value, null, 2).replace(/[\u007F-\u009F]/g, escaped)}\n`;
 }

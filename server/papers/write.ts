@@ -1,7 +1,7 @@
 import { say } from './messages.js';
 import { createHash } from 'node:crypto';
-import { lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
 import { faultOf } from '../disk.js';
 import { CannotWrite, type NamedFile } from './task.js';
 
@@ -16,7 +16,7 @@ type Ledger = Readonly<Record<string, string>>;
  */
 export function writeAll(folder: string, files: readonly NamedFile[]): void {
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(folder);
     const ledger = readLedger(folder);
     for (const { name } of files) refuseOthers(folder, name, ledger);
     const hashes = files.map(({ name, content }) => {
@@ -28,6 +28,13 @@ export function writeAll(folder: string, files: readonly NamedFile[]): void {
     if (error instanceof CannotWrite) throw error;
     throw new CannotWrite(say.fault({ path: folder, fault: faultOf(error) }));
   }
+}
+
+/** Step by step: where a step can never be made (below `/proc`), the recursive way of Node 24 does not come back. */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return;
+  makeFolder(dirname(resolve(folder)));
+  mkdirSync(folder);
 }
 
 function refuseOthers(folder: string, name: string, ledger: Ledger): void {

@@ -1,11 +1,17 @@
-/** A text of the owner's as Markdown that shows it as it is, on one line. */
+import { withoutControls } from '../words/controls.js';
+
+const onOneLine = (text: string): string => withoutControls(text).replace(/\s+/g, ' ');
+
+/** A text of the owner's as Markdown that shows it as it is, on one line; an address in it is no link. */
 export function plain(text: string): string {
-  return text.replace(/\s+/g, ' ').replace(/[\\`*_{}[\]()#+!|<>~$&-]/g, (sign) => (sign === '-' ? sign : `\\${sign}`));
+  return onOneLine(text)
+    .replace(/[\\`*_{}[\]()#+!|<>~$&]/g, '\\$&')
+    .replace(/:(?=\/\/)|(?<=\bwww)\.|@/gi, '\\$&');
 }
 
 /** A text in letters of one width. */
 export function code(text: string): string {
-  const line = text.replace(/\s+/g, ' ');
+  const line = onOneLine(text);
   const longest = Math.max(0, ...[...line.matchAll(/`+/g)].map(([run]) => run.length));
   const fence = '`'.repeat(longest + 1);
   const pad = line.startsWith('`') || line.endsWith('`') ? ' ' : '';

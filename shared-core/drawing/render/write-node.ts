@@ -1,3 +1,4 @@
+import { withoutControls } from '../../words/controls.js';
 import type { SvgNode } from './svg-tree.js';
 
 /** XML text of a tree. */
@@ -10,12 +11,6 @@ export function writeNode(node: SvgNode): string {
 }
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-/** Also drops what XML 1.0 cannot hold at all: control characters and halves of surrogate pairs. */
 function escape(words: string): string {
-  return words
-    .replace(/[&<>"]/g, (letter) => ESCAPES[letter]!)
-    .replace(
-      /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g,
-      '',
-    );
+  return withoutControls(words).replace(/[&<>"]/g, (letter) => ESCAPES[letter]!);
 }

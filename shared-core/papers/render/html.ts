@@ -1,3 +1,4 @@
+import { withoutControls } from '../../words/controls.js';
 import { toSvg } from '../../drawing/render/svg.js';
 import { TICK, type Block, type Figures, type Heading, type Paper, type Picture, type Table } from '../paper.js';
 import { tell } from '../../words/message.js';
@@ -124,5 +125,5 @@ function drawnHere(scene: Picture['scene']): string {
 const SIGNS: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 
 function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => SIGNS[sign]!);
+  return withoutControls(text).replace(/[&<>"]/g, (sign) => SIGNS[sign]!);
 }
