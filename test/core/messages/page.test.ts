@@ -35,6 +35,7 @@ const said = await sayAll(told);
 
 /** Templates that no text here brings up, each with the reason. One that gets an example leaves this list. */
 const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
+  'command-line.notPrinted': 'it takes a full disk; test/protocol/cli-abuse.test.ts has it',
   'text.beyondMeasure': 'a safety net behind the faults of layout, which are told first',
   'text.commaBetween': 'a safety net behind the faults of layout, which are told first',
   'text.colonUnspaced': 'a safety net behind the faults of layout, which are told first',
