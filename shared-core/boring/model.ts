@@ -30,7 +30,7 @@ export interface Bore {
   readonly place: Place;
 }
 
-/** Holes in a line on the pitch, in one face: v = offset + k * pitch for k = 0 .. count - 1. */
+/** Holes in a line on the pitch, in one face: v = offset + k * pitch for k = 0 .. count - 1, of which some may be left out. */
 export interface Row {
   /** 'left:row-front' */
   readonly id: string;
@@ -41,6 +41,8 @@ export interface Row {
   readonly offset: Micrometres;
   readonly pitch: Micrometres;
   readonly count: number;
+  /** The k of the holes that are bored, ascending and at least one; every one where it is left out. */
+  readonly holes?: readonly number[];
   readonly diameter: Micrometres;
   readonly depth: Micrometres;
   readonly through: boolean;

@@ -3,13 +3,13 @@ import { clearDepth } from '../carcass/panel.js';
 import { chosen } from '../carcass/choices.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { lineIn, offsetOfDivider, offsetOfSide, thinnerSide } from '../carcass/grid.js';
-import { roleOf } from '../carcass/roles.js';
+import { roleOf, setsGrid } from '../carcass/roles.js';
 import type { Role } from '../carcass/role.js';
 import type { Located, Path, Place } from '../document/place.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { RowChoice } from '../job/model.js';
-import { placesOf } from '../length/grid.js';
-import type { Micrometres } from '../length/units.js';
+import { placeAt, type GridLine } from '../length/grid.js';
+import { half, type Micrometres } from '../length/units.js';
 import type { Board, Shop } from '../shop/model.js';
 import type { Bore, Row } from './model.js';
 
@@ -20,6 +20,8 @@ interface RowWish {
   readonly face: Row['face'];
   readonly through: boolean;
   readonly offset: Micrometres;
+  /** The loose shelves that lie on its holes. */
+  readonly shelves: readonly Panel[];
   /** Whose thickness says how near to the far end a hole may stand: the thinner side's for both, so that they are bored alike. */
   readonly board: Board;
   readonly place: Place;
@@ -43,17 +45,21 @@ export function layRows(spec: CarcassSpec, carcass: Carcass, shop: Shop): readon
     wishes.map(({ panel }) => panel),
     shop,
   );
-  return wishes.flatMap((wish) => rowsFor(spec, shop, wish, rear));
+  return wishes.flatMap((wish) => rowsFor(spec, carcass, shop, wish, rear));
 }
 
-/** Every hole of a row, the first one at its offset. */
+/** The k of the holes of a row that are bored. */
+export const boredHoles = ({ count, holes }: Pick<Row, 'count' | 'holes'>): readonly number[] =>
+  holes ?? Array.from({ length: count }, (_, k) => k);
+
+/** The holes of a row that are bored. */
 export function rowBores(row: Row): readonly Bore[] {
-  return placesOf(row).map((v, k) => ({
+  return boredHoles(row).map((k) => ({
     id: `${row.id}:${k + 1}`,
     panel: row.panel,
     face: row.face,
     u: row.u,
-    v,
+    v: placeAt(row, k),
     diameter: row.diameter,
     depth: row.depth,
     through: row.through,
@@ -65,10 +71,13 @@ export function rowBores(row: Row): readonly Bore[] {
 }
 
 function sideWish(spec: CarcassSpec, carcass: Carcass, panel: Panel): RowWish {
-  const lines = chosen(spec, panel.key, 'rows') ?? spec.rows;
+  const own = chosen(spec, panel.key, 'rows');
+  const lines = own ?? spec.rows;
+  const bay = carcass.bays.findIndex(({ left, right }) => left === panel.key || right === panel.key);
   return {
     panel,
-    lines: lines.value,
+    lines: own === undefined && !hasRows(spec, bay) ? 'none' : lines.value,
+    shelves: looseIn(carcass, carcass.bays[bay]),
     face: 'inside',
     through: false,
     offset: offsetOfSide(spec, panel.key),
@@ -83,13 +92,12 @@ function sideWish(spec: CarcassSpec, carcass: Carcass, panel: Panel): RowWish {
  * them; where both do, the holes go through. Their heights are those of the sides' rows unless the job says otherwise.
  */
 function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Panel): readonly RowWish[] {
-  const shelfIn = (bay: Carcass['bays'][number] | undefined): Panel | undefined =>
-    bay &&
-    carcass.panels.find(
-      ({ role, pose }) => role === 'loose-shelf' && bay.from <= pose.origin.x && pose.origin.x < bay.to,
-    );
-  const before = shelfIn(carcass.bays.find((bay) => bay.right === panel.key));
-  const behind = shelfIn(carcass.bays.find((bay) => bay.left === panel.key));
+  const beside = (hand: 'left' | 'right'): readonly Panel[] => {
+    const index = carcass.bays.findIndex((bay) => bay[hand] === panel.key);
+    return hasRows(spec, index) ? looseIn(carcass, carcass.bays[index]) : [];
+  };
+  const [shelvesBefore, shelvesBehind] = [beside('right'), beside('left')];
+  const [[before], [behind]] = [shelvesBefore, shelvesBehind];
   const asked: Located<RowChoice> | undefined = chosen(spec, panel.key, 'rows');
   const cause = asked ?? before ?? behind;
   if (cause === undefined) return [];
@@ -102,6 +110,7 @@ function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Pan
       // The outside face of a divider is its left one.
       face: oneSide && before !== undefined ? 'outside' : 'inside',
       through: !oneSide,
+      shelves: [...shelvesBefore, ...shelvesBehind],
       offset: offsetOfDivider(spec, carcass, shop, panel),
       board: panel.board,
       place: cause.place,
@@ -110,11 +119,51 @@ function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Pan
   ];
 }
 
-function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish, rear: Micrometres | null): readonly Row[] {
+/** Whether a bay, counted from 0, is one of those that get rows; without dividers there is but one, and it is. */
+const hasRows = ({ rowHoles: { bays }, dividers }: CarcassSpec, bay: number): boolean =>
+  bays === null || dividers.length === 0 || bays.value.some(({ value }) => value === bay + 1);
+
+function looseIn({ panels }: Carcass, bay: Carcass['bays'][number] | undefined): readonly Panel[] {
+  if (bay === undefined) return [];
+  return panels.filter(
+    ({ role, pose }) => role === 'loose-shelf' && bay.from <= pose.origin.x && pose.origin.x < bay.to,
+  );
+}
+
+/** The holes of a row that the job leaves; undefined where it leaves all of them. */
+function holesLeft(
+  { rowHoles: { from, to, roundShelves } }: CarcassSpec,
+  { panel, shelves }: RowWish,
+  line: GridLine,
+  sideFoot: Micrometres,
+  { habits }: Shop,
+): readonly number[] | undefined {
+  if (from === null && to === null && roundShelves === null) return undefined;
+  const foot = panel.pose.origin.z;
+  // A shelf lies on its pins, half a hole over their centres.
+  const taken = shelves.map(({ pose }) =>
+    Math.round((pose.origin.z - half(habits.rowDiameter) - foot - line.offset) / line.pitch),
+  );
+  return Array.from({ length: line.count }, (_, k) => k).filter((k) => {
+    const height = foot - sideFoot + placeAt(line, k);
+    const isBetween = height >= (from?.value ?? -Infinity) && height <= (to?.value ?? Infinity);
+    return isBetween && (roundShelves === null || taken.some((hole) => Math.abs(hole - k) <= roundShelves.value));
+  });
+}
+
+function rowsFor(
+  spec: CarcassSpec,
+  carcass: Carcass,
+  shop: Shop,
+  wish: RowWish,
+  rear: Micrometres | null,
+): readonly Row[] {
   const { panel, lines } = wish;
   const { rowDiameter, rowDepth } = shop.habits;
   const { offset, pitch, count } = lineIn(panel.length, wish.offset, wish.board, shop);
-  if (lines === 'none' || count === 0) return [];
+  const sideFoot = carcass.panels.find(setsGrid)!.pose.origin.z;
+  const holes = holesLeft(spec, wish, { offset, pitch, count }, sideFoot, shop);
+  if (lines === 'none' || count === 0 || holes?.length === 0) return [];
 
   const row = (line: Row['line'], u: Micrometres): Row => ({
     id: `${panel.key}:row-${line}`,
@@ -125,6 +174,7 @@ function rowsFor(spec: CarcassSpec, shop: Shop, wish: RowWish, rear: Micrometres
     offset,
     pitch,
     count,
+    ...(holes !== undefined && { holes }),
     diameter: rowDiameter,
     depth: wish.through ? panel.thickness : rowDepth,
     through: wish.through,

@@ -7,7 +7,7 @@ import { chosen } from '../carcass/choices.js';
 import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked } from '../carcass/fronts/asked.js';
 import { mayHavePull } from '../carcass/fronts/pull.js';
 import type { Panel } from '../carcass/model.js';
-import { roleOf } from '../carcass/roles.js';
+import { roleOf, setsGrid } from '../carcass/roles.js';
 import type { CarcassContext } from './rule.js';
 
 /** What of a carcass a circumstance is read off. */
@@ -23,6 +23,8 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   groove: ({ spec }) => spec.back.how.value === 'grooved',
   bays: ({ spec }) => spec.dividers.length > 0,
   rows: ({ boring }, isMeant) => boring.rows.some(({ panel }) => isMeant(panel)),
+  'rows-asked': asksForRows,
+  'rows-in-bays': (made) => asksForRows(made) && made.spec.dividers.length > 0,
   grid: ({ boring, spec: { fixedShelves, looseShelves } }) =>
     boring.rows.length > 0 || hasHinges(boring) || [...fixedShelves, ...looseShelves].some(({ at }) => !at.written),
   'own-grid': ({ spec, boring }, isMeant) =>
@@ -67,6 +69,12 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   'deep-in-end': ({ boring }, isMeant) =>
     boring.bores.some((bore) => isMeant(bore.panel) && !isFace(bore.face) && hasDepth(bore)),
 };
+
+/** Whether a panel is to have rows, be holes of them left out or not. */
+function asksForRows({ spec, carcass, boring }: Made): boolean {
+  const asked = ({ key }: Panel): string => (chosen(spec, key, 'rows') ?? spec.rows).value;
+  return boring.rows.length > 0 || carcass.panels.some((panel) => setsGrid(panel) && asked(panel) !== 'none');
+}
 
 /** Whether two fronts stand beside each other: two doors of a pair, one over the other, or before two bays. */
 function hasNeighbours(spec: Made['spec']): boolean {

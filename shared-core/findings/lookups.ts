@@ -1,6 +1,8 @@
 import { isFace } from '../boring/surface.js';
 import { groupBy, modulo } from '../machining/plan/numbers.js';
 import type { Bore, Row } from '../boring/model.js';
+import { boredHoles } from '../boring/rows.js';
+import type { Span } from '../schema/schema.js';
 import type { Panel } from '../carcass/model.js';
 import type { ShelfSpec } from '../carcass/spec.js';
 import { means } from '../job/panel-key.js';
@@ -74,6 +76,13 @@ export function besides(
 export function rowStart(context: CarcassContext, row: Row): Micrometres {
   const base = panelOf(context, 'left')?.pose.origin.z ?? 0;
   return (panelOf(context, row.panel)?.pose.origin.z ?? base) - base + row.offset;
+}
+
+/** Heights of the first and the last hole of a row that are bored, as `at` of a shelf is counted. */
+export function boredSpan(context: CarcassContext, row: Row): Span {
+  const holes = boredHoles(row);
+  const at = (k: number): Micrometres => rowStart(context, row) + k * row.pitch;
+  return { min: at(holes[0]!), max: at(holes.at(-1)!) };
 }
 
 /** Things with one key, in the order in which the keys first come. */

@@ -37,6 +37,7 @@ import { misfitPastLimit } from './rules/misfit-past-limit.js';
 import { nearEdge } from './rules/near-edge.js';
 import { panelOutOfRange } from './rules/panel-out-of-range.js';
 import { panelPastSheet } from './rules/panel-past-sheet.js';
+import { partialRowsCost } from './rules/partial-rows-cost.js';
 import { planReplayDiffers } from './rules/plan-replay-differs.js';
 import { pullOffFront } from './rules/pull-off-front.js';
 import { pullScrewMeets } from './rules/pull-screw-meets.js';
@@ -69,6 +70,7 @@ export const rules: readonly CarcassRule[] = [
   rowDistance,
   rowUnbalanced,
   indexUnbalanced,
+  partialRowsCost,
   looseShelfWithoutRow,
   shelfOffGrid,
   shelfPastStop,

@@ -1,4 +1,5 @@
 import type { Bore, Row } from '../boring/model.js';
+import { boredHoles } from '../boring/rows.js';
 import type { Panel } from '../carcass/model.js';
 import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
@@ -78,7 +79,7 @@ function laidOn(
   const rows = boring.rows.filter((row) => row.panel === panel.key);
   if (rows.length === 0) return [];
   const own = isLaid ? { ...panel, length } : panel;
-  const rowsHere = isLaid ? rows.map((row) => ({ ...row, offset, count })) : rows;
+  const rowsHere = isLaid ? rows.map(({ holes: _, ...row }): Row => ({ ...row, offset, count })) : rows;
   const bores = rowsHere.flatMap((row) => boresOf(row, boring.bores));
   const made = rowOperations(
     '',
@@ -98,7 +99,7 @@ function laidOn(
 function boresOf(row: Row, all: readonly Bore[]): readonly Bore[] {
   const like = all.find((bore) => bore.group === row.id);
   if (like === undefined) return [];
-  return Array.from({ length: row.count }, (_, k) => ({
+  return boredHoles(row).map((k) => ({
     ...like,
     id: `${row.id}/${k}`,
     v: row.offset + k * row.pitch,

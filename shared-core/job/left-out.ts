@@ -149,6 +149,9 @@ export const leftOutMessages = messages('left-out', {
   usualFitting: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual fitting.`,
   usualHinge: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual hinge.`,
   usualSlide: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual slide.`,
+  everyRowBay: () => 'When left out: every bay.',
+  wholeRow: () => 'When left out: as far as the row goes.',
+  everyHole: () => 'When left out: every hole.',
   usualPull: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual pull.`,
   pullOfDoors: () => 'When left out: that of the doors.',
   pullByHand: ({ height, kind }: { readonly height: Micrometres; readonly kind: CarcassKind }, show) =>
@@ -395,6 +398,16 @@ export const LEFT_OUT = {
     ({ habits }) => habits.rowOffset,
     (offset) => (offset === null ? say.halfSide() : say.length({ length: offset })),
   ),
+  'row-holes': {
+    as: 'each',
+    fields: {
+      bays: nothing(() => say.everyRowBay()),
+      from: nothing(() => say.wholeRow()),
+      to: nothing(() => say.wholeRow()),
+      'round-shelves': nothing(() => say.everyHole()),
+    },
+    told: () => say.everyHole(),
+  },
   'row-setback': length(({ habits }) => habits.setback),
   'rear-row': nothing(() => say.asFarBack()),
   dowels: nothing(() => say.bySpindles()),

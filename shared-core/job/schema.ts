@@ -21,6 +21,21 @@ const bands = record('bands', 'Edge bands of this panel, edge by edge; `none` le
   'far-end': optional(name('band', 'Band on the top end of an upright panel, or the right end of any other.')),
 });
 
+const rowHoles = record('row holes', 'Which holes of the rows are bored, where not all of them are.', {
+  bays: optional(
+    list(
+      'The bays that get rows, counted from the left. What is said of `rows` on a single panel comes first.',
+      count('A bay.', 1, 20),
+      20,
+    ),
+  ),
+  from: optional(length('Height above the bottom end of the side from which on holes are bored.', 0, 5000)),
+  to: optional(length('Height above the bottom end of the side up to which holes are bored.', 0, 5000)),
+  'round-shelves': optional(
+    count('How many holes are bored over and under that of each loose shelf; no others are then bored.', 0, 30),
+  ),
+});
+
 const shelf = record('shelf', 'One shelf.', {
   at: required(
     length(
@@ -251,6 +266,13 @@ const shared = {
     ),
   ),
   rows: optional(rowChoice),
+  'row-holes': optional(
+    either(
+      'Which holes of the rows are bored: how many over and under that of each loose shelf, or a map.',
+      rowHoles.fields['round-shelves'].schema,
+      rowHoles,
+    ),
+  ),
   'row-offset': optional(length('Distance from the bottom end of the side to the first hole of the rows.', 1, 500)),
   'row-setback': optional(length('Row setback: from the front edge to the front row.', 5, 300)),
   'rear-row': optional(length('Distance from the front edge to the rear row.', 20, 3000)),

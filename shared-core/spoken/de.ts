@@ -6,6 +6,7 @@ import { findings } from './de/findings.js';
 import { findingsOfLoads } from './de/findings-of-loads.js';
 import { findingsOfPanels } from './de/findings-of-panels.js';
 import { findingsOfPulls } from './de/findings-of-pulls.js';
+import { findingsOfRows } from './de/findings-of-rows.js';
 import { job } from './de/job.js';
 import { jobKeys } from './de/job-keys.js';
 import { loadKeys } from './de/load-keys.js';
@@ -31,6 +32,7 @@ export const de: Spoken = {
     ...findingsOfLoads,
     ...findingsOfPanels,
     ...findingsOfPulls,
+    ...findingsOfRows,
     ...machines,
     ...service,
     ...drawing,

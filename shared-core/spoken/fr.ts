@@ -6,6 +6,7 @@ import { findings } from './fr/findings.js';
 import { findingsOfLoads } from './fr/findings-of-loads.js';
 import { findingsOfPanels } from './fr/findings-of-panels.js';
 import { findingsOfPulls } from './fr/findings-of-pulls.js';
+import { findingsOfRows } from './fr/findings-of-rows.js';
 import { job } from './fr/job.js';
 import { jobKeys } from './fr/job-keys.js';
 import { loadKeys } from './fr/load-keys.js';
@@ -32,6 +33,7 @@ export const fr: Spoken = allInType({
     ...findingsOfLoads,
     ...findingsOfPanels,
     ...findingsOfPulls,
+    ...findingsOfRows,
     ...machines,
     ...service,
     ...drawing,

@@ -85,6 +85,7 @@ import type { say as shelfTips } from '../findings/rules/shelf-tips.js';
 import type { pullPlaceMessages as pullPlaces } from '../findings/pull-places.js';
 import type { say as pullOffFront } from '../findings/rules/pull-off-front.js';
 import type { say as pullScrewMeets } from '../findings/rules/pull-screw-meets.js';
+import type { say as partialRowsCost } from '../findings/rules/partial-rows-cost.js';
 import type { valueUnusedMessages as valueUnused } from '../findings/rules/value-unused.js';
 import type { say as cam } from '../fittings/kinds/cam.js';
 import type { say as dowel } from '../fittings/kinds/dowel.js';
@@ -251,6 +252,7 @@ export interface Tables {
   readonly 'pull-places': typeof pullPlaces;
   readonly 'pull-off-front': typeof pullOffFront;
   readonly 'pull-screw-meets': typeof pullScrewMeets;
+  readonly 'partial-rows-cost': typeof partialRowsCost;
   readonly 'value-unused': typeof valueUnused;
   readonly 'value-unused-in-shop': typeof valueUnusedInShop;
   readonly 'word-replaced': typeof wordReplaced;

@@ -152,6 +152,21 @@ const shape = fc.record({
   depth: between(300, 650),
   plinth: fc.oneof(fc.constant(0), between(60, 150)),
   rows: fc.constantFrom('none', 'front', 'both'),
+  rowHoles: fc.oneof(
+    { weight: 4, arbitrary: fc.constant({}) },
+    {
+      weight: 1,
+      arbitrary: fc.record(
+        {
+          bays: fc.uniqueArray(fc.integer({ min: 1, max: 4 }), { minLength: 1, maxLength: 3 }),
+          from: between(0, 300),
+          to: between(200, 900),
+          roundShelves: fc.integer({ min: 0, max: 4 }),
+        },
+        { requiredKeys: [] },
+      ),
+    },
+  ),
   bays: fc.array(fc.record({ width: between(180, 600), board: aBoard }), { minLength: 1, maxLength: 4 }),
   levels: fc.array(fc.record({ kind: level, bay: fc.nat({ max: 4 }), board: aBoard, setback: between(0, 60) }), {
     maxLength: 5,
@@ -227,6 +242,7 @@ function wishFor(shop: Shop, drawn: Drawn): Partial<CarcassWish> {
     groove: drawn.groove,
     inset: drawn.inset,
     rows: drawn.rows,
+    rowHoles: drawn.rowHoles,
     rowOffset: offset,
     rowSetback: shop.habits.setback,
     dividers,

@@ -318,6 +318,12 @@ export interface CarcassWish {
   readonly rows: RowChoice;
   readonly rowOffset: Micrometres | null;
   readonly rowSetback: Micrometres;
+  readonly rowHoles: {
+    readonly bays?: readonly number[];
+    readonly from?: Micrometres;
+    readonly to?: Micrometres;
+    readonly roundShelves?: number;
+  };
   readonly rearRow: Micrometres | null;
   readonly dowels: readonly Micrometres[] | null;
   readonly dividers: readonly Standing[];
@@ -405,6 +411,7 @@ const PLAIN: CarcassWish = {
   rows: 'both',
   rowOffset: null,
   rowSetback: mm(37),
+  rowHoles: {},
   rearRow: null,
   dowels: null,
   dividers: [],
@@ -466,6 +473,12 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     pulls: pullsOf(shop, wish),
     rows: located(wish.rows, ['rows']),
     rowOffset: located(wish.rowOffset ?? half(shop.boards.get(wish.board)!.thickness)),
+    rowHoles: {
+      bays: wish.rowHoles.bays === undefined ? null : located(wish.rowHoles.bays.map((bay) => located(bay))),
+      from: wish.rowHoles.from === undefined ? null : located(wish.rowHoles.from),
+      to: wish.rowHoles.to === undefined ? null : located(wish.rowHoles.to),
+      roundShelves: wish.rowHoles.roundShelves === undefined ? null : located(wish.rowHoles.roundShelves),
+    },
     rowSetback: located(wish.rowSetback),
     rearRow: wish.rearRow === null ? null : located(wish.rearRow),
     dowels: wish.dowels === null ? null : located(wish.dowels.map((at, index) => located(at, ['dowels', index]))),

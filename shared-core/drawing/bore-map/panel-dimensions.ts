@@ -1,3 +1,4 @@
+import { boredHoles } from '../../boring/rows.js';
 import { isFace } from '../../boring/surface.js';
 import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
@@ -140,8 +141,12 @@ interface RowRun {
 /** The rows of a panel, those with the same places along it once. */
 function distinctRows(drawn: Drawn, panel: Panel): readonly RowRun[] {
   const rows = new Map<string, RowRun>();
-  for (const { panel: owner, offset, pitch, count } of drawn.boring.rows) {
-    if (owner === panel.key) rows.set(`${offset}|${pitch}|${count}`, { offset, pitch, count });
+  for (const row of drawn.boring.rows) {
+    if (row.panel !== panel.key) continue;
+    const holes = boredHoles(row);
+    const [first, last] = [holes[0]!, holes.at(-1)!];
+    const [offset, count] = [row.offset + first * row.pitch, last - first + 1];
+    rows.set(`${offset}|${row.pitch}|${count}`, { offset, pitch: row.pitch, count });
   }
   return [...rows.values()].sort((a, b) => a.offset - b.offset || a.pitch - b.pitch || a.count - b.count);
 }

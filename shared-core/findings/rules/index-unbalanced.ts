@@ -60,7 +60,11 @@ export const indexUnbalanced: CarcassRule = {
     if (drill === null) return [];
     const sides = new Set(context.carcass.panels.filter(setsGrid).map(({ key }) => key));
     const rows = context.boring.rows.filter(
-      (row) => row.count > drill.spindles && row.count % 2 !== drill.spindles % 2 && sides.has(row.panel),
+      (row) =>
+        row.holes === undefined &&
+        row.count > drill.spindles &&
+        row.count % 2 !== drill.spindles % 2 &&
+        sides.has(row.panel),
     );
     return grouped(rows, (row) => `${row.count} ${row.offset}`).flatMap((same) => {
       const row = same[0]!;

@@ -12,7 +12,7 @@ import { messages } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 import { ownText, remove, setLength, setWord } from '../changes.js';
 import type { Repair } from '../finding.js';
-import { besides, distinct, grouped, panelsOfShelf, rowStart } from '../lookups.js';
+import { besides, boredSpan, distinct, grouped, panelsOfShelf } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
 interface NoRow {
@@ -40,6 +40,9 @@ export const say = messages('loose-shelf-without-row', {
     `${lacks(lack)} (\`rows: ${choice}\`). Bore both rows with \`rows: both\`.`,
   noRoom: (lack: NoRow) =>
     `${lacks(lack)}, because there is no room behind the front row. Make the carcass deeper, or the shelf a fixed one.`,
+  leftOut: (lack: NoRow) =>
+    `${lacks(lack)}, because \`row-holes\` leaves them out. Take in the bays and the heights of loose shelves.`,
+  takeIn: ({ key }: { readonly key: string }) => `Remove \`${key}\` and leave no hole out for it`,
   standsAt: ({ shelf, at }: MovedShelf, show) => `${shelf} stands at ${show.length(at)}.`,
   boreBoth: () => 'Bore both rows on this carcass',
   boreBothOn: ({ panels }: { readonly panels: readonly string[] }) => `Bore both rows on ${listed(panels)}`,
@@ -99,6 +102,7 @@ function missingRows(context: CarcassContext): readonly Found[] {
   return grouped(missing, (one) => choicePlace(context, one)).map((same) => {
     const { shelf, panel, side } = same[0]!;
     const choice = choiceOf(context, side);
+    const narrowed = narrowing(context).filter(() => choice.value !== 'none');
     const sides = distinct(same.map((one) => one.side));
     const lines = distinct(same.map((one) => one.line));
     const shelves = distinct(same.map((one) => one.panel.key));
@@ -106,19 +110,33 @@ function missingRows(context: CarcassContext): readonly Found[] {
       place: choice.written ? choice.place : shelf.at.place,
       panel: panel.key,
       message:
-        choice.value === 'both'
-          ? say.noRoom({ shelves, lines, sides })
-          : say.noRow({ shelves, lines, sides, choice: choice.value }),
+        narrowed.length > 0
+          ? say.leftOut({ shelves, lines, sides })
+          : choice.value === 'both'
+            ? say.noRoom({ shelves, lines, sides })
+            : say.noRow({ shelves, lines, sides, choice: choice.value }),
       related: choice.written
         ? distinct(same.map((one) => one.shelf)).map((one) => ({
             place: one.at.place,
             message: say.standsAt({ shelf: one.key, at: one.at.value }),
           }))
         : [],
-      repairs: giveRows(context, sides, choice),
+      repairs: [...takeIn(narrowed), ...giveRows(context, sides, choice)],
     };
   });
 }
+
+/** What the job writes that leaves holes of rows out. */
+function narrowing({ spec: { rowHoles } }: CarcassContext): readonly Located<unknown>[] {
+  return [rowHoles.bays, rowHoles.from, rowHoles.to].filter((value) => value !== null);
+}
+
+const takeIn = (narrowed: readonly Located<unknown>[]): readonly Repair[] =>
+  narrowed.filter(ownText).map(({ path }) => ({
+    title: say.takeIn({ key: String(path.at(-1)) }),
+    changes: [remove(path)],
+    preferred: false,
+  }));
 
 /** Nothing to offer where both rows are asked for already and find no room. */
 function giveRows(context: CarcassContext, sides: readonly string[], choice: Located<RowChoice>): readonly Repair[] {
@@ -151,10 +169,9 @@ function shortRows(context: CarcassContext): readonly Found[] {
     for (const panel of panelsOfShelf(context, shelf)) {
       const short = besides(context, panel)
         .flatMap(({ rows }) => rows)
-        .find((row) => at < rowStart(context, row) - 1 || at > lastHole(context, row) + 1);
+        .find((row) => at < boredSpan(context, row).min - 1 || at > boredSpan(context, row).max + 1);
       if (short === undefined) continue;
-      const first = rowStart(context, short);
-      const last = lastHole(context, short);
+      const { min: first, max: last } = boredSpan(context, short);
       const nearest = at < first ? first : last;
       found.push({
         place: shelf.at.place,
@@ -217,8 +234,6 @@ function bareRows(context: CarcassContext): readonly Found[] {
     ];
   });
 }
-
-const lastHole = (context: CarcassContext, row: Row): number => rowStart(context, row) + (row.count - 1) * row.pitch;
 
 function choiceOf(context: CarcassContext, side: string): Located<RowChoice> {
   return chosen(context.spec, side, 'rows') ?? context.spec.rows;

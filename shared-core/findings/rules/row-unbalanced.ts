@@ -54,7 +54,7 @@ export const rowUnbalanced: CarcassRule = {
   check(context) {
     const rows = context.boring.rows.filter((row) => {
       const panel = panelOf(context, row.panel);
-      return panel !== undefined && setsGrid(panel) && !isBalanced(panel, row, context.shop);
+      return panel !== undefined && setsGrid(panel) && row.holes === undefined && !isBalanced(panel, row, context.shop);
     });
     return grouped(rows, (row) => `${row.offset} ${panelOf(context, row.panel)!.length}`).flatMap((same) => {
       const row = same[0]!;

@@ -1,4 +1,5 @@
-import type { Bore } from '../../boring/model.js';
+import type { Bore, Row } from '../../boring/model.js';
+import { groupBy, modulo } from '../../machining/plan/numbers.js';
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
@@ -31,8 +32,10 @@ export const slideBesideRow: CarcassRule = {
   },
   check(context) {
     const { boring, carcass } = context;
-    const withRows = new Set(boring.rows.map(({ panel }) => panel));
-    const extra = boring.bores.filter(({ purpose, panel }) => purpose === 'slide' && withRows.has(panel));
+    const rows = groupBy(boring.rows, ({ panel }) => panel);
+    const extra = boring.bores.filter(
+      (bore) => bore.purpose === 'slide' && rows.get(bore.panel)?.every((row) => !isLeftOut(row, bore)) === true,
+    );
     const [drawer] = carcass.drawers;
     if (extra.length === 0 || drawer === undefined) return [];
     const places = distinct(extra.map(({ u }) => u)).toSorted((a, b) => a - b);
@@ -47,6 +50,10 @@ export const slideBesideRow: CarcassRule = {
     ];
   },
 };
+
+/** Whether a bore stands where a row has a hole that the job leaves out. */
+const isLeftOut = ({ u, offset, pitch, holes }: Row, bore: Bore): boolean =>
+  holes !== undefined && bore.u === u && modulo(bore.v - offset, pitch) === 0;
 
 /** The rear row at the one place where they are all missed. */
 function rearRowThere(

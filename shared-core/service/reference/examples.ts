@@ -40,6 +40,7 @@ carcasses:
     row-offset: 9
     row-setback: 37
     rear-row: 485
+    row-holes: { bays: [1, 2], from: 200, to: 600, round-shelves: 3 }
     dividers:
       - at: 450
         board: ash-18

@@ -80,6 +80,9 @@ export const findingsOfPanels = {
     noRow: ({ choice, ...lack }) => `${lacks(lack)} (\`rows: ${choice}\`). Bohren Sie mit \`rows: both\` beide Reihen.`,
     noRoom: (lack) =>
       `${lacks(lack)}, weil hinter der vorderen Reihe kein Platz ist. Machen Sie den Korpus tiefer, oder den Boden zu einem festen.`,
+    leftOut: (lack) =>
+      `${lacks(lack)}, weil \`row-holes\` sie weglässt. Nehmen Sie die Felder und Höhen der Einlegeböden auf.`,
+    takeIn: ({ key }) => `\`${key}\` entfernen und dafür kein Loch weglassen`,
     standsAt: ({ shelf, at }, show) => `${shelf} liegt bei ${show.length(at)}.`,
     boreBoth: () => 'An diesem Korpus beide Reihen bohren',
     boreBothOn: ({ panels }) => `An ${und(panels)} beide Reihen bohren`,
@@ -294,6 +297,8 @@ const CIRCUMSTANCES = {
   groove: 'mit einer genuteten Rückwand',
   bays: 'wo Mittelwände den Korpus in Felder teilen',
   rows: 'wo Reihen gebohrt werden',
+  'rows-asked': 'wo Reihen verlangt sind',
+  'rows-in-bays': 'wo Reihen verlangt sind und Mittelwände den Korpus in Felder teilen',
   grid: 'wo Reihen gebohrt werden, Türen an Bändern hängen oder Böden nach ihrer Zahl verteilt werden',
   'own-grid': 'wo Reihen oder Montageplatten von Bändern gebohrt werden',
   'rear-rows': 'wo hintere Reihen gebohrt werden (`rows: both`)',

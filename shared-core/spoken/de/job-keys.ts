@@ -186,4 +186,17 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'An dieser Tür: vom oberen oder unteren Ende zur nächsten Schraube ihres Griffs.',
   'Of this front: from the upper edge to the nearest screw of its pull.':
     'An dieser Front: von der Oberkante zur nächsten Schraube ihres Griffs.',
+  'Which holes of the rows are bored, where not all of them are.':
+    'Welche Löcher der Reihen gebohrt werden, wo es nicht alle sind.',
+  'Which holes of the rows are bored: how many over and under that of each loose shelf, or a map.':
+    'Welche Löcher der Reihen gebohrt werden: wie viele über und unter dem jedes Einlegebodens, oder Schlüssel.',
+  'The bays that get rows, counted from the left. What is said of `rows` on a single panel comes first.':
+    'Die Felder, die Reihen bekommen, von links gezählt. Was unter `rows` an einer einzelnen Platte steht, geht vor.',
+  'A bay.': 'Ein Feld.',
+  'Height above the bottom end of the side from which on holes are bored.':
+    'Höhe über dem unteren Ende der Seite, ab der Löcher gebohrt werden.',
+  'Height above the bottom end of the side up to which holes are bored.':
+    'Höhe über dem unteren Ende der Seite, bis zu der Löcher gebohrt werden.',
+  'How many holes are bored over and under that of each loose shelf; no others are then bored.':
+    'Wie viele Löcher über und unter dem jedes Einlegebodens gebohrt werden; andere dann nicht.',
 };

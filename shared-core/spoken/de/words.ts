@@ -180,6 +180,7 @@ const NOUNS: Readonly<Record<string, Noun>> = {
   'panel range': m('Plattenbereich'),
   'label sheet': m('Etikettenbogen', 'Etikettenbogens'),
   'row hole': f('Reihenbohrung'),
+  'row holes': s('Reihenbohrungen'),
   'hinge cup': m('Topf', 'Topfs'),
 };
 /** Der Name einer Sache in einer Datei; was hier fehlt, ist schon deutsch. */

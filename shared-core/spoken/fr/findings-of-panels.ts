@@ -80,6 +80,9 @@ export const findingsOfPanels = {
       `${lacks(lack)} (\`rows: ${choice}\`). Percez les deux rangées avec \`rows: both\`.`,
     noRoom: (lack) =>
       `${lacks(lack)}, car il n’y a pas de place derrière la rangée avant. Faites le caisson plus profond, ou la tablette fixe.`,
+    leftOut: (lack) =>
+      `${lacks(lack)}, car \`row-holes\` les omet. Incluez les travées et les hauteurs des tablettes mobiles.`,
+    takeIn: ({ key }) => `Retirer \`${key}\` et n’omettre aucun trou pour lui`,
     standsAt: ({ shelf, at }, show) => `${shelf} est à ${show.length(at)}.`,
     boreBoth: () => 'Percer les deux rangées sur ce caisson',
     boreBothOn: ({ panels }) => `Percer les deux rangées sur ${et(panels)}`,
@@ -285,6 +288,8 @@ const CIRCUMSTANCES = {
   groove: 'avec un fond en rainure',
   bays: 'là où des séparations partagent le caisson en travées',
   rows: 'là où des rangées sont percées',
+  'rows-asked': 'là où des rangées sont demandées',
+  'rows-in-bays': 'là où des rangées sont demandées et des séparations partagent le caisson en travées',
   grid: 'là où des rangées sont percées, des portes montées sur charnières, ou des tablettes réparties par leur nombre',
   'own-grid': 'là où des rangées ou des embases de charnières sont percées',
   'rear-rows': 'là où des rangées arrière sont percées (`rows: both`)',

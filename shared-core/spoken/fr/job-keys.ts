@@ -188,4 +188,17 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'De cette porte : du bout supérieur ou inférieur à la vis la plus proche de sa poignée.',
   'Of this front: from the upper edge to the nearest screw of its pull.':
     'De cette façade : du chant supérieur à la vis la plus proche de sa poignée.',
+  'Which holes of the rows are bored, where not all of them are.':
+    'Quels trous des rangées sont percés, s’ils ne le sont pas tous.',
+  'Which holes of the rows are bored: how many over and under that of each loose shelf, or a map.':
+    'Quels trous des rangées sont percés : combien au-dessus et au-dessous de celui de chaque tablette mobile, ou des clés.',
+  'The bays that get rows, counted from the left. What is said of `rows` on a single panel comes first.':
+    'Les travées qui ont des rangées, comptées depuis la gauche. Ce que dit `rows` d’un seul panneau passe avant.',
+  'A bay.': 'Une travée.',
+  'Height above the bottom end of the side from which on holes are bored.':
+    'Hauteur au-dessus du bout inférieur du côté à partir de laquelle des trous sont percés.',
+  'Height above the bottom end of the side up to which holes are bored.':
+    'Hauteur au-dessus du bout inférieur du côté jusqu’à laquelle des trous sont percés.',
+  'How many holes are bored over and under that of each loose shelf; no others are then bored.':
+    'Combien de trous sont percés au-dessus et au-dessous de celui de chaque tablette mobile ; pas d’autres alors.',
 };

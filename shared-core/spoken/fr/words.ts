@@ -170,6 +170,7 @@ const NOUNS: Readonly<Record<string, Noun>> = {
   'panel range': f('plage de panneaux'),
   'label sheet': f('planche d’étiquettes'),
   'row hole': m('trou de rangée'),
+  'row holes': s('trous de rangée'),
   'hinge cup': m('boîtier'),
 };
 /** Le nom d’une chose dans un fichier ; ce qui manque ici est déjà français. */

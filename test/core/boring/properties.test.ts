@@ -114,6 +114,10 @@ describe('mirror', () => {
             return { ...divider, at: width - divider.at - odd };
           }),
           fixedShelves: plain.fixedShelves.map((shelf) => ({ ...shelf, bay: bays })),
+          rowHoles: {
+            ...wish.rowHoles,
+            ...(wish.rowHoles?.bays && { bays: wish.rowHoles.bays.map((bay) => bays + 1 - bay) }),
+          },
           looseShelves: (wish.looseShelves ?? []).map((shelf) =>
             shelf.bay === undefined ? shelf : { ...shelf, bay: bays + 1 - shelf.bay },
           ),

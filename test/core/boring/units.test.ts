@@ -34,6 +34,16 @@ function textOf(wish: Job['wish'], unit: Unit): string {
     ];
     return `\n      ${key}: { ${parts.join(', ')} }`;
   });
+  const rowHoles = ({ rowHoles: holes }: Job['wish']): string => {
+    const { bays, from, to, roundShelves } = holes!;
+    const written = [
+      ...(bays === undefined ? [] : [`bays: [${bays.join(', ')}]`]),
+      ...(from === undefined ? [] : [`from: ${length(from)}`]),
+      ...(to === undefined ? [] : [`to: ${length(to)}`]),
+      ...(roundShelves === undefined ? [] : [`round-shelves: ${roundShelves}`]),
+    ];
+    return `{ ${written.join(', ')} }`;
+  };
   return `unit: ${unit}
 carcasses:
   test:
@@ -50,6 +60,7 @@ carcasses:
     plinth: ${length(wish.plinth!)}
     back: { how: ${wish.back!}, board: ${wish.backBoard!}, groove: ${length(wish.groove!)}, inset: ${length(wish.inset!)} }
     rows: ${wish.rows!}
+    row-holes: ${rowHoles(wish)}
     row-offset: ${length(wish.rowOffset!)}
     row-setback: ${length(wish.rowSetback!)}
     dividers:${standing(wish.dividers)}

@@ -70,7 +70,9 @@ function samples(schema: Schema, key: string): readonly string[] {
       if (schema.item.type === 'either') return samples(schema.item, key).map((value) => `[${value}]`);
       return schema.item.type === 'choice'
         ? Object.keys(schema.item.options).map((word) => `[${word}]`)
-        : ['[61, 180]'];
+        : schema.item.type === 'count'
+          ? ['[1]', '[2]']
+          : ['[61, 180]'];
     case 'text':
       return ['x'];
     case 'number':
@@ -141,7 +143,17 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
       lines: samples(schema, key).map((value) => wrap(`${key}: ${value}`)),
     }));
   // What `like` does is tried with two carcasses, in `test/core/like`.
-  const { like: _, panels, back, doors, drawers, pulls, machines, ...rest } = carcassSchema.fields;
+  const {
+    like: _,
+    panels,
+    back,
+    doors,
+    drawers,
+    pulls,
+    'row-holes': rowHoles,
+    machines,
+    ...rest
+  } = carcassSchema.fields;
   const recordOf = (schema: Schema): Fields => (schema.type === 'record' ? schema.fields : {});
   const long = back.schema.of.find((one) => one.type === 'record')!;
   return [
@@ -153,6 +165,9 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
     ...own(drawers.schema.fields, ['drawers'], (line) => [`drawers: { ${line} }`]),
     ...own(recordOf(pulls.schema.of.find((one) => one.type === 'record')!), ['pulls'], (line) => [
       `pulls: { PULLS, ${line} }`,
+    ]),
+    ...own(recordOf(rowHoles.schema.of.find((one) => one.type === 'record')!), ['row-holes'], (line) => [
+      `row-holes: { ${line} }`,
     ]),
     ...own(machines.schema.fields, ['machines'], (line) => [`machines: { ${line} }`]),
     ...panelKeys(made.spec!)

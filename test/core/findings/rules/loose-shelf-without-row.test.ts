@@ -3,6 +3,14 @@ import { rule } from './rule-tests.js';
 rule('loose-shelf-without-row', {
   tells: [
     {
+      carcass: 'kind: wall\nwidth: 900\ndividers: 1\nloose-shelves: [{ at: «360», bay: 2 }]\nrow-holes: { bays: [1] }',
+      says: 'loose-1-bay-2 has no front and rear rows of pin holes on divider-1 and right, because `row-holes` leaves them out. Take in the bays and the heights of loose shelves.',
+    },
+    {
+      carcass: 'kind: base\nwidth: 600\nloose-shelves: [«136»]\nrow-holes: { from: 200, to: 520 }',
+      says: 'loose-1 stands at 136 mm, and the front row of left has holes only from 200 mm to 520 mm. Move the shelf to a height between them.',
+    },
+    {
       carcass: 'kind: base\nwidth: 600\nrows: «front»\nloose-shelves: 1',
       says: 'loose-1 has no rear row of pin holes on left and right (`rows: front`). Bore both rows with `rows: both`.',
       severity: 'error',
@@ -48,6 +56,11 @@ rule('loose-shelf-without-row', {
     },
   ],
   sound: [
+    {
+      carcass:
+        'kind: wall\nwidth: 900\ndividers: 1\nloose-shelves: [{ at: 360, bay: 2 }]\nrow-holes: { bays: [2], round-shelves: 2 }',
+      besides: ['partial-rows-cost'],
+    },
     { carcass: 'kind: base\nwidth: 600\nloose-shelves: 2' },
     { carcass: 'kind: tall\nwidth: 600\nfixed-shelves: 2\nloose-shelves: 4' },
     { carcass: 'kind: base\nwidth: 900\ndividers: 1\nloose-shelves: 1' },
