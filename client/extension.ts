@@ -133,6 +133,8 @@ function commandsOf(
     command('borewright.newJob', () => newFile('job', ask)),
     command('borewright.newShop', () => newFile('shop', ask)),
     command('borewright.restartServer', () => restart(language)),
+    // What a window may read the server is told when it starts.
+    vscode.workspace.onDidGrantWorkspaceTrust(() => restart(language)),
   ];
 }
 

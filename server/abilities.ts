@@ -15,6 +15,8 @@ export interface ClientAbilities {
   readonly codeDescription: boolean;
   /** Hovers may carry pictures in their own text, which an editor that does not show them would write out. */
   readonly pictures: boolean;
+  /** The window is not trusted: only what lies in its folders may be read. */
+  readonly isRestricted: boolean;
   /** Where the pages of the reference can be opened; null where nobody said. */
   readonly reference: ReferenceLinks | null;
 }
@@ -38,6 +40,7 @@ export function abilitiesOf(params: InitializeParams | null, reference: string |
     related: text?.publishDiagnostics?.relatedInformation === true,
     codeDescription: text?.publishDiagnostics?.codeDescriptionSupport === true,
     pictures: saidOf(options, 'hoverPictures') === true,
+    isRestricted: saidOf(options, 'restricted') === true,
     reference: linksTo(typeof said === 'string' ? said : reference, saidOf(options, 'referenceCommand')),
   };
 }

@@ -11,6 +11,7 @@ import { ClientSide } from './client-side.js';
 import { diagnostics } from './features/diagnostics.js';
 import { tell } from '../shared-core/service.js';
 import { TokenTeller } from './features/semantic-tokens.js';
+import { BoundedFiles } from './bounded-files.js';
 import type { Files } from './files.js';
 import { LastLenses } from './last-lenses.js';
 import { LastPlans } from './last-plans.js';
@@ -72,13 +73,17 @@ export function serve(connection: Connection, version: string, around: Surroundi
 }
 
 function sessionOn(connection: Connection, around: Surroundings): Session {
-  const { files, reference, orders = remembering(ordersHere), writePapers, begins } = around;
+  const { reference, orders = remembering(ordersHere), writePapers, begins } = around;
+  const files = new BoundedFiles(around.files);
   const log: Log = (what, fault) => {
     const words = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
     connection.console.error(`${what}: ${words}`);
   };
   const workspace = new Workspace(files, begins);
   const names = new Names(workspace);
+  // Where no folder is open, that of a file that is.
+  files.bounds = () =>
+    names.folders.length > 0 ? names.folders : workspace.all().map(({ uri }) => uri.slice(0, uri.lastIndexOf('/')));
   const find = (file: OpenFile): Diagnostic[] => diagnostics(file, session.abilities);
   const send = (uri: string, found: Diagnostic[], textVersion?: number): void => {
     if (session.abilities.pulls) return;

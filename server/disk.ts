@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { filesBelow } from './below.js';
@@ -47,6 +47,14 @@ export class Disk implements Files {
         .map((name) => normalUri(pathToFileURL(join(folder, name)).href));
     } catch {
       return [];
+    }
+  }
+
+  real(uri: string): string {
+    try {
+      return normalUri(pathToFileURL(realpathSync(fileURLToPath(uri))).href);
+    } catch {
+      return normalUri(uri);
     }
   }
 

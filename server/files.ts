@@ -15,6 +15,8 @@ export interface Files {
   beside(uri: string): readonly string[];
   /** URIs of the job and shop files in a folder and the folders in it, links to folders left aside, in the order of their paths. */
   within(folder: string): readonly string[];
+  /** Where a file really lies, links followed; as it is given where there is none. */
+  real(uri: string): string;
 }
 
 /** Where there is no disk: only open documents exist. */
@@ -22,6 +24,7 @@ export const noFiles: Files = {
   read: () => ({ ok: false, fault: 'no-disk' }),
   beside: () => [],
   within: () => [],
+  real: (uri) => uri,
 };
 
 /** By its name. */

@@ -10,6 +10,7 @@ export type FileFault =
   | 'too-large'
   | 'name-too-long'
   | 'link-loop'
+  | 'outside'
   | 'disk-full'
   | 'no-disk'
   | { readonly words: string };
@@ -81,6 +82,7 @@ export function because(fault: FileFault): string {
     'not-a-file': 'it is not a file',
     'too-large': 'it is larger than 20 MB',
     'name-too-long': 'its name is too long',
+    outside: 'it lies outside the folder, and this window is restricted; trust the folder to have it read',
     'link-loop': 'it is a link that leads back to itself',
     'disk-full': 'the disk is full',
     'no-disk': 'there is no disk here, so it must be open in the editor',

@@ -83,6 +83,8 @@ function because(fault: FileFault): string {
     'not-a-file': 'Sie ist keine Datei',
     'too-large': 'Sie ist größer als 20 MB',
     'name-too-long': 'Ihr Name ist zu lang',
+    outside:
+      'Sie liegt außerhalb des Ordners, und dieses Fenster ist eingeschränkt; vertrauen Sie dem Ordner, damit sie gelesen wird',
     'link-loop': 'Sie ist ein Verweis, der auf sich selbst zurückführt',
     'disk-full': 'Der Datenträger ist voll',
     'no-disk': 'Hier gibt es keine Festplatte; sie muss im Editor geöffnet sein',

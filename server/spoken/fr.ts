@@ -84,6 +84,8 @@ function because(fault: FileFault): string {
     'not-a-file': 'ce n’est pas un fichier',
     'too-large': 'il dépasse 20 MB',
     'name-too-long': 'son nom est trop long',
+    outside:
+      'il est hors du dossier, et cette fenêtre est restreinte ; accordez votre confiance au dossier pour qu’il soit lu',
     'link-loop': 'c’est un lien qui mène à lui-même',
     'disk-full': 'le disque est plein',
     'no-disk': 'il n’y a pas de disque ici ; il doit être ouvert dans l’éditeur',

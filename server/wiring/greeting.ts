@@ -64,6 +64,7 @@ export function greet(session: Session, version: string, reference: string | nul
   connection.onInitialize(async (params) => {
     speak(await words(languageOf(params.locale)));
     session.abilities = abilitiesOf(params, reference);
+    session.files.isRestricted = session.abilities.isRestricted;
     client.meet(params);
     session.workspace.takeWishes(client.settings.wishes);
     names.folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);

@@ -3,7 +3,7 @@ import type { ClientAbilities } from '../abilities.js';
 import type { Answer } from '../answers.js';
 import type { ClientSide } from '../client-side.js';
 import type { TokenTeller } from '../features/semantic-tokens.js';
-import type { Files } from '../files.js';
+import type { BoundedFiles } from '../bounded-files.js';
 import type { LastLenses } from '../last-lenses.js';
 import type { LastPlans } from '../last-plans.js';
 import type { Names } from '../names.js';
@@ -16,7 +16,7 @@ import type { Workspace } from '../workspace.js';
 /** What the features of one connection work with. */
 export interface Session {
   readonly connection: Connection;
-  readonly files: Files;
+  readonly files: BoundedFiles;
   readonly workspace: Workspace;
   readonly names: Names;
   readonly publisher: Publisher;

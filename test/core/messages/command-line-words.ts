@@ -118,6 +118,7 @@ export function sayOlderPlans(): void {
     read: () => ({ ok: false, fault: 'missing' }),
     beside: () => [],
     within: () => [],
+    real: (uri: string) => uri,
   });
   const uri = 'file:///jobs/kitchen.carcass.yaml';
   for (const text of [JOB, JOB.replace('600', 'wide'), 'carcasses:\n  sink: [\n', 'carcasses: [\n', 'carcasses:\n']) {
@@ -137,6 +138,7 @@ export function sayRefusedNames(): void {
     },
     beside: () => [],
     within: () => [],
+    real: (uri: string) => uri,
   });
   const names = new Names(workspace);
   const attempt = (text: string, at: string, name = 'other'): void => {

@@ -11,6 +11,7 @@ export function sayServer(sayFinding: (finding: Finding) => void): void {
     read: () => reading,
     beside: () => beside,
     within: () => [],
+    real: (uri: string) => uri,
   });
   const told = (uri: string, shop: string, around: Files): void => {
     const workspace = new Workspace(around);
