@@ -53,9 +53,10 @@ function acrossWidth(list: ListOf<'dividers'>, width: number): ListOf<'dividers'
   return { ...list, is: withValue(list.is, mirrored) };
 }
 
-/** Bays are counted from the left. */
+/** Bays are counted from the left. One that is not there stays as it is, and is told. */
 function inOtherBay<T extends { readonly bay?: Located<number> }>(one: T, bays: number): T {
-  return one.bay === undefined ? one : { ...one, bay: withValue(one.bay, bays + 1 - one.bay.value) };
+  if (one.bay === undefined || one.bay.value > bays) return one;
+  return { ...one, bay: withValue(one.bay, bays + 1 - one.bay.value) };
 }
 
 function shelvesInBays(said: CarcassSaid, key: 'fixed-shelves' | 'loose-shelves', bays: number): CarcassSaid {

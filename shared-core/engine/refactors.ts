@@ -11,6 +11,11 @@ import type { Schema } from '../schema/schema.js';
 import { messages } from '../words/message.js';
 import type { JobAnalysis } from './analysis.js';
 import { cursorAt } from './cursor.js';
+import { distributed } from './moves/distributed.js';
+import { mirroredText } from './moves/mirrored.js';
+import { stretched } from './moves/stretched.js';
+import { asVariant } from './moves/variant.js';
+import { writtenOut } from './moves/written-out.js';
 import type { Refactor } from './refactor.js';
 import { toDefaults } from './to-defaults.js';
 
@@ -26,7 +31,12 @@ export function refactorsAt(analysis: JobAnalysis, offset: number): readonly Ref
   return [
     ...inOtherUnit(analysis, offset),
     ...spreadEvenly(analysis, offset),
+    ...distributed(analysis, offset),
+    ...stretched(analysis, offset),
     ...toDefaults(analysis, offset),
+    ...asVariant(analysis, offset),
+    ...writtenOut(analysis, offset),
+    ...mirroredText(analysis, offset),
     ...duplicate(analysis, offset),
   ];
 }

@@ -58,7 +58,7 @@ export function withBases(
   return together;
 }
 
-const isOfItsOwn = (key: string): boolean => (OF_ITS_OWN as readonly string[]).includes(key);
+export const isOfItsOwn = (key: string): boolean => (OF_ITS_OWN as readonly string[]).includes(key);
 
 function over(upper: CarcassSaid, lower: CarcassSaid): CarcassSaid {
   return laidOver(carcassSchema, upper, lower);

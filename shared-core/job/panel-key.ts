@@ -44,9 +44,10 @@ export function mirroredKey(key: string, { bays, areSpread, fronts }: Renaming):
   if (key === 'left') return 'right';
   if (key === 'right') return 'left';
   const divider = /^divider-(\d+)$/.exec(key)?.[1];
-  if (divider !== undefined) return areSpread ? keyOf('divider', bays - Number(divider)) : key;
+  if (divider !== undefined)
+    return areSpread && Number(divider) < bays ? keyOf('divider', bays - Number(divider)) : key;
   const bay = /-bay-(\d+)$/.exec(key)?.[1];
-  if (bay !== undefined) return keyInBay(wholeOf(key), bays + 1 - Number(bay));
+  if (bay !== undefined) return Number(bay) > bays ? key : keyInBay(wholeOf(key), bays + 1 - Number(bay));
   const whole = wholeOf(key);
   const front = fronts.get(whole);
   if (front === undefined) return key;

@@ -35,6 +35,7 @@ import type { say as like } from '../engine/like-findings.js';
 import type { jobMessages as job } from '../engine/messages.js';
 import type { say as refactors } from '../engine/refactors.js';
 import type { say as setUpForOne } from '../engine/set-ups-for-one.js';
+import type { say as moves } from '../engine/moves/messages.js';
 import type { say as toDefaults } from '../engine/to-defaults.js';
 import type { causeMessages as causes } from '../findings/causes.js';
 import type { rowReachMessages as rowReach } from '../findings/row-reach.js';
@@ -225,6 +226,7 @@ export interface Tables {
   readonly reach: typeof reach;
   readonly reading: typeof reading;
   readonly like: typeof like;
+  readonly moves: typeof moves;
   readonly refactors: typeof refactors;
   readonly replay: typeof replay;
   readonly 'row-distance': typeof rowDistance;

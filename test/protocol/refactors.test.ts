@@ -57,13 +57,17 @@ test('a length is written in the other unit, and back', async () => {
 
 test('shelves are spread evenly where nothing else is said of them', async () => {
   const found = await outcomes(job, 'loose-shelves: [');
-  expect(found).toEqual([['Spread the 2 shelves evenly', job.replace('[328, 424]', '2')]]);
+  expect(found).toEqual([
+    ['Spread the 2 shelves evenly', job.replace('[328, 424]', '2')],
+    ['Give the loose shelves equal openings: 232 mm and 456 mm', job.replace('[328, 424]', '[232, 456]')],
+  ]);
   const one = await outcomes(job, 'loose-shelves:\n');
-  expect(one.map(([, after]) => after)).toEqual([
+  expect(one.filter(([title]) => !title.startsWith('Give')).map(([, after]) => after)).toEqual([
     job.replace('loose-shelves:\n      - 328 # low', 'loose-shelves: 1 # low'),
   ]);
   // A remark between two of them would be lost.
-  expect(await outcomes(`${job}      - 392\n`, 'loose-shelves:\n')).toEqual([]);
+  const remarked = await outcomes(`${job}      - 392\n`, 'loose-shelves:\n');
+  expect(remarked.map(([title]) => title)).toEqual([expect.stringMatching(/^Give the loose shelves/)]);
 });
 
 test('templates of new files are snippets', async () => {
@@ -78,4 +82,26 @@ test('a value that all carcasses have moves to the defaults', async () => {
   const [[title, after] = []] = (await outcomes(text, 'depth')).filter(([one]) => one.startsWith('Move'));
   expect(title).toBe('Move ‘depth: 560’ of 2 carcasses to the defaults');
   expect(after).toBe(`defaults:\n  depth: 560\n${text.replaceAll('    depth: 560\n', '')}`);
+});
+
+test('carcasses are mirrored, written as variants of others, and written out in full', async () => {
+  const text = `carcasses:
+  left:
+    kind: tall
+    width: 600
+    doors: left
+  right: # by the wall
+    kind: tall
+    width: 600
+    doors: right
+`;
+  const variant = text.replace(/kind: tall\n {4}width: 600\n {4}doors: right/, 'like: left\n    mirrored: yes');
+  const titles = await outcomes(text, 'right: #');
+  expect(titles).toEqual([
+    ['Write it as a mirrored variant of ‘left’ (`like`, `mirrored`)', variant],
+    ['Change left and right over', text.replace('doors: right', 'doors: left')],
+    ['Duplicate right as right-2', expect.stringContaining('  right-2: # by the wall\n')],
+  ]);
+  const [[title, after] = []] = await outcomes(variant, 'like: left');
+  expect([title, after]).toEqual(['Write it out in full, without ‘left’', text]);
 });

@@ -108,6 +108,18 @@ export const job = {
       `${quoted(name)}, dem dieser Korpus gleicht, hat selbst Fehler. Berichtigen Sie zuerst diese.`,
     unreadHere: ({ name }) => `${quoted(name)} steht hier.`,
   },
+  moves: {
+    variant: ({ name, hand }) =>
+      hand === 'same'
+        ? `Als Abwandlung von ${quoted(name)} schreiben (\`like\`)`
+        : `Als gespiegelte Abwandlung von ${quoted(name)} schreiben (\`like\`, \`mirrored\`)`,
+    writtenOut: ({ name }) => `Ganz ausschreiben, ohne ${quoted(name)}`,
+    mirrored: () => 'Links und rechts vertauschen',
+    evenly: ({ key, at }, show) => `${SPREAD[key]} gleiche Öffnungen geben: ${und(at.map(show.exact))}`,
+    pitches: ({ size, pitches }, show) =>
+      `Auf ${show.exact(size)} strecken, eine Teilung ${pitches > 0 ? 'mehr' : 'weniger'}, mit allem darin`,
+    asOther: ({ size, name }, show) => `Auf ${show.exact(size)} strecken, wie ${quoted(name)}, mit allem darin`,
+  },
   refactors: {
     duplicate: ({ name, free }) => `${name} als ${free} verdoppeln`,
     inUnit: ({ text }) => `Als ${text} schreiben`,
@@ -266,3 +278,9 @@ const ofBores = (purpose: keyof typeof BORES, { count, panels }: Told): string =
   `Die ${count === 1 ? BORES[purpose][0] : anzahl(count, ...BORES[purpose])} in ${und(panels)}`;
 const shallow = (purpose: keyof typeof BORES, depth: number, least: number, told: Told, show: Show): string =>
   `${ofBores(purpose, told)} ${zahl(told.count, 'ist', 'sind')} ${show.exact(depth)} tief; mindestens ${show.exact(least)} sind nötig`;
+
+const SPREAD = {
+  dividers: 'Den Mittelwänden',
+  'fixed-shelves': 'Den festen Böden',
+  'loose-shelves': 'Den Einlegeböden',
+} as const;

@@ -108,6 +108,18 @@ export const job = {
     unread: ({ name }) => `${quoted(name)}, comme lequel est ce caisson, a lui-même des fautes. Corrigez-les d’abord.`,
     unreadHere: ({ name }) => `${quoted(name)} est ici.`,
   },
+  moves: {
+    variant: ({ name, hand }) =>
+      hand === 'same'
+        ? `Écrire comme variante de ${quoted(name)} (\`like\`)`
+        : `Écrire comme variante en miroir de ${quoted(name)} (\`like\`, \`mirrored\`)`,
+    writtenOut: ({ name }) => `Écrire en entier, sans ${quoted(name)}`,
+    mirrored: () => 'Échanger la gauche et la droite',
+    evenly: ({ key, at }, show) => `Donner ${SPREAD[key]} des ouvertures égales : ${et(at.map(show.exact))}`,
+    pitches: ({ size, pitches }, show) =>
+      `Étirer à ${show.exact(size)}, un pas de ${pitches > 0 ? 'plus' : 'moins'}, avec ce qu’il y a dedans`,
+    asOther: ({ size, name }, show) => `Étirer à ${show.exact(size)}, comme ${quoted(name)}, avec ce qu’il y a dedans`,
+  },
   refactors: {
     duplicate: ({ name, free }) => `Doubler ${name} en ${free}`,
     inUnit: ({ text }) => `L’écrire ${text}`,
@@ -269,3 +281,9 @@ const shallow = (
   show: Show,
 ): string =>
   `${ofBores(purpose, told)} ${nombre(told.count, 'a', 'ont')} ${show.exact(depth)} de profondeur ; le minimum est ${show.exact(least)}`;
+
+const SPREAD = {
+  dividers: 'aux séparations',
+  'fixed-shelves': 'aux tablettes fixes',
+  'loose-shelves': 'aux tablettes mobiles',
+} as const;

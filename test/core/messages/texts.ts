@@ -71,6 +71,7 @@ export const JOBS: readonly Text[] = [
   carcass('kind: base\nwidth: 600\nwidth: 700'),
   carcass('kind: base\nwidth: 600\nxyzzy: 1'),
   'defaults:\n  depth: 560\ncarcasses:\n  a: { kind: base, width: 600, depth: 560 }\n  b: { kind: base, width: 600, depth: 560 }\n',
+  'carcasses:\n  a:\n    kind: wall\n    width: 600\n    doors: left\n  b:\n    like: a\n    mirrored: yes\n',
   'carcasses:\n  a: { kind: base, width: 600, depth: 560 }\n  b: { kind: base, width: 600, depth: 560 }\n',
   carcass('- kind: base\n- width: 600'),
   'carcasses:\n  - name: sink\n    kind: base\n    width: 600\n',

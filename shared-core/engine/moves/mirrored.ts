@@ -1,0 +1,92 @@
+import { mirror } from '../../carcass/mirror.js';
+import type { Change } from '../../document/finding.js';
+import { keyText } from '../../document/scalar-text.js';
+import type { TextEdit } from '../../document/pieces.js';
+import type { MapEntry, MapNode } from '../../document/tree.js';
+import type { CarcassSaid } from '../../job/like.js';
+import { inchesOf } from '../../job/notation.js';
+import { handedEdges } from '../../job/panel-key.js';
+import { writeLength } from '../../length/write.js';
+import type { JobAnalysis } from '../analysis.js';
+import { cursorAt } from '../cursor.js';
+import type { Refactor } from '../refactor.js';
+import { editsInCarcass } from '../repairs.js';
+import { changesTo } from './changed.js';
+import { say } from './messages.js';
+import { bare, defaultsOf, hasUnlikeSides, over, ownSaid } from './said.js';
+
+/** A carcass as its mirror image, in the text that says it: every value stays on its line, and comments stay. */
+export function mirroredText(analysis: JobAnalysis, offset: number): readonly Refactor[] {
+  const { part, carcass, path } = cursorAt(analysis, offset);
+  if (part !== 'self' || carcass === null || path.length > 0 || analysis.parts.whole !== null) return [];
+  const said = ownSaid(analysis, carcass);
+  const { spec } = analysis.carcasses[carcass]!;
+  // What is like another one is mirrored by a word; and which side leads can only be said there.
+  if (said === null || spec === null || said.own.like !== undefined) return [];
+  const { entry, own } = said;
+  const given = defaultsOf(analysis);
+  const whole = over(own, given);
+  const isUnlike = hasUnlikeSides(whole);
+  if (isUnlike && hasOwnRows(whole)) return [];
+  const image = mirror(whole);
+  if (bare(image) === bare(whole)) return [];
+  const how = { unit: analysis.unit, inches: inchesOf(entry.value) };
+  const length = (key: 'height' | 'row-offset', value: number): readonly Change[] =>
+    isUnlike && whole[key] === undefined
+      ? [{ kind: 'set', part: 'self', path: [key], text: writeLength(value, how.unit, how.inches) }]
+      : [];
+  const { panels: _, ...rest } = image;
+  const { origin, text } = analysis.parts.carcasses[carcass]!;
+  const edits = [
+    ...editsInCarcass(analysis, carcass, [
+      ...changesTo(rest, own, whole, how),
+      ...length('height', spec.height.value),
+      ...length('row-offset', spec.rowOffset.value),
+    ]),
+    ...renamedPanels(text, entry, own, image).map(({ start, end, text }) => ({
+      start: origin + start,
+      end: origin + end,
+      text,
+    })),
+  ];
+  return edits.length === 0 ? [] : [{ title: say.mirrored(), edits }];
+}
+
+function hasOwnRows({ panels }: CarcassSaid): boolean {
+  return (panels?.value ?? []).some(({ value }) => value.value['row-offset'] !== undefined);
+}
+
+/** The names of panels, and of the edges of those that lie across, where they stand in the carcass's text. */
+function renamedPanels(
+  text: string,
+  { value }: MapEntry,
+  { panels: before }: CarcassSaid,
+  { panels: after }: CarcassSaid,
+): readonly TextEdit[] {
+  const written = entryOf(value, 'panels')?.value;
+  if (before === undefined || after === undefined || written?.kind !== 'map') return [];
+  return before.value.flatMap(({ name }, i): readonly TextEdit[] => {
+    const entry = written.entries.find(({ key }) => key === name.value);
+    const to = after.value[i]!.name.value;
+    if (entry === undefined) return [];
+    const renamed = to === name.value ? [] : [renaming(text, entry, to, written)];
+    const edges = handedEdges(name.value);
+    const bands = entryOf(entry.value, 'bands')?.value;
+    if (edges === null || bands?.kind !== 'map') return renamed;
+    const [a, b] = edges;
+    const other: Readonly<Record<string, string>> = { [a]: b, [b]: a };
+    const swapped = bands.entries.flatMap((edge) =>
+      edge.key in other ? [renaming(text, edge, other[edge.key]!, bands)] : [],
+    );
+    return [...renamed, ...swapped];
+  });
+}
+
+function renaming(text: string, { keyPlace: { start, end } }: MapEntry, to: string, { flow }: MapNode): TextEdit {
+  const first = text.charAt(start);
+  return { start, end, text: keyText(to, flow, first === '"' || first === "'" ? first : '') };
+}
+
+function entryOf(node: MapEntry['value'], key: string): MapEntry | undefined {
+  return node?.kind === 'map' ? node.entries.find((entry) => entry.key === key) : undefined;
+}
