@@ -11,7 +11,7 @@ export const NAMES = labels({
   statusMeaning: 'Unité des nombres nus, atelier et constats de ce fichier. Cliquez pour afficher les constats.',
   builtInShop: 'atelier intégré',
   noFaults: 'ni erreur ni avertissement',
-  checkAll: 'vérifier tous les fichiers',
+  checkAll: 'contrôler tous les fichiers',
 });
 
 export const say = phrases({
@@ -25,5 +25,5 @@ export const say = phrases({
   noJobOfShop: () => 'Aucun travail de cet espace ne nomme ce fichier d’atelier.',
   errors: (count: number) => counted(count, 'erreur'),
   warnings: (count: number) => counted(count, 'avertissement'),
-  check: (path: string) => `vérifier ${path}`,
+  check: (path: string) => `contrôler ${path}`,
 });

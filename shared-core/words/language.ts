@@ -1,3 +1,4 @@
+import { composed } from './french.js';
 import type { Told } from './told.js';
 
 /** What the extension and its pages speak. */
@@ -21,5 +22,18 @@ export function spoken<T>(
   english: T & Translation<T>,
   others: Readonly<Record<Exclude<Language, 'en'>, Translation<T>>>,
 ): Translation<T> {
-  return language === 'en' ? english : others[language];
+  if (language === 'en') return english;
+  return language === 'fr' ? inType(others.fr) : others[language];
+}
+
+type Entry = readonly [name: string, words: string | ((...figures: unknown[]) => string)];
+
+/** The same, composed. */
+function inType<T extends object>(table: T): T {
+  const told = Object.entries(table).map(([name, words]: Entry) => [
+    name,
+    typeof words === 'string' ? composed(words) : (...figures: unknown[]) => composed(words(...figures)),
+  ]);
+  // The names are those of the table, and so are the figures; `Object.fromEntries` cannot say so.
+  return Object.fromEntries(told) as T;
 }

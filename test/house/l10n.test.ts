@@ -116,6 +116,16 @@ test.each([
   expect(languageOf(tag)).toBe(language);
 });
 
+test('French is composed with spaces that hold before double signs and inside quotation marks', () => {
+  const table = { asked: '« un » : deux ; trois ?', figure: (one: number) => `« ${one} » !` };
+  const french = spoken('fr', table as never, { de: table, fr: table } as never) as unknown as typeof table;
+  expect(french.asked).toBe('«\u00a0un\u00a0»\u00a0: deux\u00a0; trois\u00a0?');
+  expect(french.figure(1)).toBe('«\u00a01\u00a0»\u00a0!');
+  const manifest = JSON.parse(read('package.nls.fr.json')) as Readonly<Record<string, string>>;
+  const said = [...Object.values(fr.labels), manifest].flatMap((labels) => Object.values(labels));
+  expect(said.filter((words) => / [:;?!»]|« /.test(words))).toEqual([]);
+});
+
 test('a table is the one of its language', async () => {
   const [english, german, french] = (await Promise.all(
     LANGUAGES.map((one) => load(`client/webview/shop/messages.${one}.ts`)),
@@ -127,7 +137,7 @@ test('a table is the one of its language', async () => {
     ['de', de],
     ['fr', fr],
   ] as const)
-    expect(spoken(language, en, { de, fr })).toBe(wanted);
+    expect(spoken(language, en, { de, fr })).toEqual(wanted);
 });
 
 test.each([

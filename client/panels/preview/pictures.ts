@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { say } from '../messages.js';
 import { fileName } from '../text.js';
+import { LANGUAGE } from '../../spoken.js';
 import { printPage } from './print-page.js';
 
 /** Asks where a picture is to be saved, proposes a name that no file has, and writes it there. */
@@ -39,6 +40,6 @@ async function freeName(folder: vscode.Uri, name: string, ending: string): Promi
 /** Opens a drawing in the browser, which prints it: an editor's page may not print. */
 export async function printPicture(store: vscode.Uri, name: string, svg: string): Promise<void> {
   const page = vscode.Uri.joinPath(store, 'print', `${name}.html`);
-  await vscode.workspace.fs.writeFile(page, new TextEncoder().encode(printPage(name, svg)));
+  await vscode.workspace.fs.writeFile(page, new TextEncoder().encode(printPage(name, svg, LANGUAGE)));
   if (!(await vscode.env.openExternal(page))) void vscode.window.showWarningMessage(say.noBrowser(page.fsPath));
 }

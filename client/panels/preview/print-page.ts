@@ -1,9 +1,9 @@
 /** A page of the drawing's own size, so that it is printed at the scale that its head states. */
-export function printPage(name: string, svg: string): string {
+export function printPage(name: string, svg: string, language: string): string {
   const drawing = svg.slice(svg.indexOf('<svg'));
   const [, width = '210mm', height = '297mm'] = /<svg[^>]* width="([\d.]+mm)" height="([\d.]+mm)"/.exec(drawing) ?? [];
   return `<!doctype html>
-<html lang="en">
+<html lang="${language}">
   <head>
     <meta charset="utf-8">
     <title>${name.replace(/[&<]/g, '-')}</title>

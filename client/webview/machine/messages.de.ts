@@ -103,7 +103,7 @@ export const PHRASES = phrases({
       [
         words,
         ...(lowered.length > 0 ? [`${listed(lowered, 'und')} absenken`] : []),
-        ...(held ? [] : ['in einer Vorrichtung halten, da kein Spanner hinreicht']),
+        ...(held ? [] : ['in einer Vorrichtung halten, da kein Niederhalter hinreicht']),
       ].join('; '),
     ),
   broken: (carcasses: readonly string[]) =>

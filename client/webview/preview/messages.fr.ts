@@ -31,7 +31,7 @@ export const LABELS = labels({
   holeTable: 'Table des trous',
   holes: 'Trous',
   noBores: 'Aucun perçage dans ce panneau.',
-  notes: 'Remarques',
+  notes: 'Annotations',
   keys:
     'Tab parcourt les lignes de la table des trous, les flèches vont de perçage en perçage, Entrée mène au texte. ' +
     'M sur un perçage puis sur un autre mesure entre les deux. Plus et moins changent l’échelle, 0 montre tout.',
@@ -44,7 +44,7 @@ export const LABELS = labels({
 export const SEVERITIES = labels({
   error: 'Erreur',
   warning: 'Avertissement',
-  info: 'Indication',
+  info: 'Remarque',
 });
 
 export const PHRASES = phrases({

@@ -104,9 +104,9 @@ export const drawing = {
     firstSpindleFromFence: ({ place }, show) => `erste Spindel ${show.exact(place)} vom Lineal.`,
     spindlesHigh: ({ height }, show) => `Spindeln ${show.exact(height)} über dem Tisch.`,
     clamps: ({ clamps }) =>
-      `Spanner: ${und(clamps.map(({ name, holds }) => `${name} ${holds ? 'hält die Platte' : 'kommt neben der Platte auf'}`))}.`,
+      `Niederhalter: ${und(clamps.map(({ name, holds }) => `${name} ${holds ? 'hält die Platte' : 'kommt neben der Platte auf'}`))}.`,
     madeBefore: ({ made, of }) => `${made} ihrer ${of} Löcher sind schon gebohrt.`,
-    keepClear: () => 'Hände weg von Spindeln und Spannern.',
+    keepClear: () => 'Hände weg von Spindeln und Niederhaltern.',
     pushThenMove: ({ stop, ...move }, show) => `An ${stop} schieben, dann weiterrücken: ${indexMove(move, show)}.`,
     turnOver: ({ face, edge }) => `Wenden: Nach oben kommt ${die(face)}, Bezug bleibt ${die(edge)}.`,
     turnHalfToHead: ({ face, end, edge, stop }) =>
@@ -123,7 +123,7 @@ export const drawing = {
     lower: ({ stops }) => `${und(stops)} absenken, der Platte aus dem Weg.`,
     beside: ({ spindles, count, comes }) =>
       `${upper(spindlesTold(spindles))} ${zahl(count, 'ist auch bestückt und kommt', 'sind auch bestückt und kommen')} neben der Platte ${COMES[comes]}.`,
-    unheld: () => 'Kein Spanner kommt auf der Platte auf: Halten Sie sie in einer Vorrichtung.',
+    unheld: () => 'Kein Niederhalter kommt auf der Platte auf: Halten Sie sie in einer Vorrichtung.',
     extension: () => 'Die Verlängerung des Lineals ist dran.',
     done: () => 'Nach diesem Hub hat die Platte alle ihre Löcher.',
     open: ({ holes }) => `${anzahl(holes, 'Loch fehlt', 'Löcher fehlen')} noch.`,
@@ -145,7 +145,7 @@ export const drawing = {
       `${spindlesOf({ head, spindles })}, die erste ${show.exact(min)} bis ${show.exact(max)} vom Lineal.`,
     stop: ({ stop, side, min, max }, show) =>
       `Anschlag ${stop} ${WAYS[side]}, ${show.exact(min)} bis ${show.exact(max)}.`,
-    clamp: ({ clamp }) => `Spanner ${clamp}.`,
+    clamp: ({ clamp }) => `Niederhalter ${clamp}.`,
     ofBuiltInShop: ({ kind }) => `${kind}, aus der eingebauten Werkstatt`,
     hasFault: () => 'Der Text dieser Maschine hat einen Fehler.',
     ofJob: () => 'Eine Auftragsdatei hat selbst keine Maschinen. Öffnen Sie die Werkstattdatei (NAME.shop.yaml).',
@@ -181,7 +181,7 @@ export const labels = {
     'screw of the front, clearance': 'Frontschraube, Durchgang',
     'screw of the front, pilot': 'Frontschraube, Vorbohrung',
     'hinge plate': 'Montageplatte',
-    'spare, stays empty': 'leer, bleibt frei',
+    'spare, stays empty': 'Leerbohrung',
     'screw clearance': 'Durchgang der Schraube',
     'screw-head recess': 'Senkung des Schraubenkopfs',
     'screw pilot': 'Vorbohrung der Schraube',
@@ -240,7 +240,7 @@ export const labels = {
     'stop-used': 'Anschlag benutzt',
     'stop-standing': 'Anschlag gestellt',
     'stop-lowered': 'Anschlag abgesenkt',
-    clamp: 'Spanner',
+    clamp: 'Niederhalter',
     'hands-clear': 'Hände weg',
     band: 'bekantete Kante',
   },
@@ -281,13 +281,14 @@ export const labels = {
   cautions: {
     isolate:
       'Vor dem Bohrerwechsel und ehe Sie in die Maschine greifen: von Strom und Luft trennen und gegen Einschalten sichern.',
-    handsClear: 'Hände weg von Spindeln und Spannern, solange sich der Kopf bewegt; sie können quetschen und bohren.',
+    handsClear:
+      'Hände weg von Spindeln und Niederhaltern, solange sich der Kopf bewegt; sie können quetschen und bohren.',
     smallParts: 'Kleine Teile in einer Vorrichtung halten, nie von Hand.',
     eyesEarsDust: 'Augen und Ohren schützen, Staub absaugen.',
     manual:
       'Es gelten die Anleitung der Maschine, die örtlichen Vorschriften und die Übung ausgebildeter, befugter Leute; nichts hier ersetzt sie.',
     inShort:
-      'Bohren kann verletzen: Maschine vor dem Bohrerwechsel trennen, Hände weg von Spindeln und Spannern, kleine Teile in einer Vorrichtung halten, Augen, Ohren und Lunge schützen. Es gelten die Anleitung der Maschine und die örtlichen Vorschriften.',
+      'Bohren kann verletzen: Maschine vor dem Bohrerwechsel trennen, Hände weg von Spindeln und Niederhaltern, kleine Teile in einer Vorrichtung halten, Augen, Ohren und Lunge schützen. Es gelten die Anleitung der Maschine und die örtlichen Vorschriften.',
     through: 'Die Bohrer kommen auf der anderen Seite heraus: eine Opferplatte unterlegen, und nichts anderes.',
     throughUpward:
       'Die Bohrer kommen von unten und oben aus der Fläche heraus: Platte neben ihnen halten, nie darüber, Hände und Gesicht fernhalten.',

@@ -18,9 +18,9 @@ export const findingsOfPanels = {
   },
   'clamp-misses-panel': {
     tooFarOut: ({ deep, side, across, most, ...loose }, show) =>
-      `${comesDown(loose)}: ${zahl(loose.panels.length, 'Sie ist', 'Sie sind')} ${show.length(deep)} ${side === 'width' ? 'breit' : 'lang'}, und der nächste Spanner steht ${show.length(across)} ${side === 'width' ? 'vom Lineal' : 'vom Bohrkopf'}. Halten Sie sie in einer Vorrichtung, oder stellen Sie einen Spanner auf höchstens ${show.length(most)} (\`across\`).`,
+      `${comesDown(loose)}: ${zahl(loose.panels.length, 'Sie ist', 'Sie sind')} ${show.length(deep)} ${side === 'width' ? 'breit' : 'lang'}, und der nächste Niederhalter steht ${show.length(across)} ${side === 'width' ? 'vom Lineal' : 'vom Bohrkopf'}. Halten Sie sie in einer Vorrichtung, oder stellen Sie einen Niederhalter auf höchstens ${show.length(most)} (\`across\`).`,
     beside: (loose) =>
-      `${comesDown(loose)}, wo sie am Anschlag ${zahl(loose.panels.length, 'liegt', 'liegen')}. Halten Sie sie in einer Vorrichtung, oder stellen Sie einen Spanner näher an die Spindeln (\`along\`).`,
+      `${comesDown(loose)}, wo sie am Anschlag ${zahl(loose.panels.length, 'liegt', 'liegen')}. Halten Sie sie in einer Vorrichtung, oder stellen Sie einen Niederhalter näher an die Spindeln (\`along\`).`,
   },
   'clamp-too-small': {
     outOfRange: ({ side, size, clamp, range }, show) =>
@@ -53,7 +53,7 @@ export const findingsOfPanels = {
   },
   'hinge-out-of-reach': {
     byPlate: ({ arm, plates, ...misses }, show) =>
-      `${missed(misses, show)} Eine ${tall(plates, show)} hohe Platte ginge mit dem Arm von ${show.exact(arm)}; nehmen Sie sie unter \`plates\` auf, wenn die Werkstatt sie hat, oder ändern Sie die Luft zum Rand oder die Fuge.`,
+      `${missed(misses, show)} Eine ${tall(plates, show)} hohe Montageplatte ginge mit dem Arm von ${show.exact(arm)}; nehmen Sie sie unter \`plates\` auf, wenn die Werkstatt sie hat, oder ändern Sie die Luft zum Rand oder die Fuge.`,
     byDistance: ({ distance, range, ...misses }, show) =>
       `${missed(misses, show)} Der Topf müsste ${show.length(distance)} von der Kante der Tür stehen, und seine \`distance\` ist ${show.span(range)}. Machen Sie die Luft zum Rand oder die Fuge größer, oder nehmen Sie ein anderes Topfband.`,
     use: ({ hinge }) => `Die Türen mit ${quoted(hinge)} anschlagen`,
@@ -204,8 +204,8 @@ const comesDown = ({
   readonly held: string;
 }): string =>
   held === 'not'
-    ? `Kein Spanner von ${quoted(machine)} kommt auf ${und(panels)} auf`
-    : `Die Spanner von ${quoted(machine)} kommen auf ${und(panels)} nur zum Teil auf`;
+    ? `Kein Niederhalter von ${quoted(machine)} kommt auf ${und(panels)} auf`
+    : `Die Niederhalter von ${quoted(machine)} kommen auf ${und(panels)} nur zum Teil auf`;
 
 interface Misses {
   readonly doors: readonly string[];
@@ -215,7 +215,7 @@ interface Misses {
   readonly reaches: { readonly min: number; readonly max: number };
 }
 const missed = ({ doors, uprights, overlay, hinge, reaches: { min, max } }: Misses, show: Show): string =>
-  `${und(doors)} ${zahl(doors.length, 'soll', 'sollen')} ${overlay >= 0 ? `${und(uprights)} um ${show.length(overlay)} überdecken` : `${show.length(-overlay)} neben ${und(uprights)} hängen`}; ${quoted(hinge)} bringt mit den genannten Armen und Platten eine Tür zwischen ${show.length(min)} und ${show.length(max)} darüber.`;
+  `${und(doors)} ${zahl(doors.length, 'soll', 'sollen')} ${overlay >= 0 ? `${und(uprights)} um ${show.length(overlay)} überdecken` : `${show.length(-overlay)} neben ${und(uprights)} hängen`}; ${quoted(hinge)} bringt mit den genannten Armen und Montageplatten eine Tür zwischen ${show.length(min)} und ${show.length(max)} darüber.`;
 const tall = ({ min, max }: { readonly min: number; readonly max: number }, show: Show): string =>
   min === max ? show.length(min) : `zwischen ${show.length(min)} und ${show.length(max)}`;
 

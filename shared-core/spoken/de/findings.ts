@@ -116,9 +116,9 @@ export const findings = {
     boredAt: ({ mate, panel, places }, show) =>
       `${mate} ist für ${panel} ${places.length === 0 ? 'an keiner Stelle' : `bei ${lengths(places, show)}`} von der Vorderseite des Korpus gebohrt.`,
     leaveDepth: ({ panel }) => `Die Tiefe in ${panel} dem Verbinder überlassen`,
-    removeDowels: ({ panel, mates }) => `\`dowels\` von ${panel} entfernen, damit es wie ${und(mates)} gebohrt wird`,
+    removeDowels: ({ panel, mates }) => `\`dowels\` von ${panel} entfernen, damit sie wie ${und(mates)} gebohrt wird`,
     removeFitting: ({ panel, mates }) =>
-      `Den Verbinder von ${panel} entfernen, damit es wie ${und(mates)} gebohrt wird`,
+      `Den Verbinder von ${panel} entfernen, damit sie wie ${und(mates)} gebohrt wird`,
     boreLike: ({ panels, places, like }, show) =>
       `${und(panels)} bei ${lengths(places, show)} bohren, wie ${und(like)}`,
     endDowels: ({ panel, mates }) => `${und(mates)} für ${panel} an denselben Stellen bohren (\`end-dowels\`)`,

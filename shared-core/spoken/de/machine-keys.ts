@@ -14,7 +14,7 @@ export const machineKeys: Readonly<Record<string, string>> = {
   'Minimum to maximum width, away from the fence.': 'Kleinste bis größte Breite, vom Lineal weg.',
   'Minimum to maximum thickness.': 'Kleinste bis größte Dicke.',
   'Where the machine holds the panel down.': 'Wo die Maschine die Platte niederhält.',
-  'A holding-down clamp.': 'Ein Spanner.',
+  'A holding-down clamp.': 'Ein Niederhalter.',
   'Along the fence from the first spindle; to the left is negative.':
     'Längs des Lineals von der ersten Spindel; nach links negativ.',
   'From the fence, or from the plate of a horizontal head.':

@@ -47,7 +47,7 @@ export const machines = {
     firstStrokeStops: ({ machine, side, needed }, show) =>
       `Kein Anschlag von ${quoted(machine)} ${handOf(side)} lässt sich ${show.length(needed)} von der ersten Spindel stellen, wo der erste Hub ihn braucht (\`stops\`). Machen Sie die Reihe kürzer, oder führen Sie den Anschlag auf, wenn die Maschine dort einen hat.`,
     noIndexPins: ({ machine, holes, spindles }) =>
-      `Die Reihe hat ${holes} Löcher, mehr als die ${anzahl(spindles, 'Spindel', 'Spindeln')} von ${quoted(machine)} von den Anschlägen aus ${zahl(spindles, 'bohrt', 'bohren')}, und die Maschine hat keine Rasterstifte (\`index-pins\`). Machen Sie die Reihe kürzer, oder wählen Sie eine Maschine mit Rasterstiften (\`machines: rows\`).`,
+      `Die Reihe hat ${holes} Löcher, mehr als die ${anzahl(spindles, 'Spindel', 'Spindeln')} von ${quoted(machine)} von den Anschlägen aus ${zahl(spindles, 'bohrt', 'bohren')}, und die Maschine hat keine Stifte zum Weiterrücken (\`index-pins\`). Machen Sie die Reihe kürzer, oder wählen Sie eine Maschine mit solchen Stiften (\`machines: rows\`).`,
     indexRange: ({ machine, holes, spindles, most, needed }, show) =>
       `Die Reihe hat ${holes} Löcher, mehr als die ${anzahl(spindles, 'Spindel', 'Spindeln')} von ${quoted(machine)} in einem Hub ${zahl(spindles, 'bohrt', 'bohren')}. Die Platte müsste um ${show.length(needed)} weitergerückt werden${most === null ? '' : `; höchstens ${show.length(most)} gehen`} (\`index-range\`). Machen Sie die Reihe kürzer (\`height\`, \`row-offset\`). ${BY_MANUAL}`,
     stopHeld: ({ machine }) =>

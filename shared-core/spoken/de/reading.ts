@@ -92,7 +92,7 @@ export const reading = {
     shopFile: () => 'der Name einer Werkstattdatei',
     name: ({ of }) => `der Name ${noun(of).of}`,
     choice: ({ options }) => `eines von ${oder(options)}`,
-    list: ({ item, most }, show) => `eine Liste von höchstens ${most}, jedes: ${show.tell(item)}`,
+    list: ({ item, most }, show) => `eine Liste mit höchstens ${most} Einträgen: ${show.tell(item)}`,
     named: ({ noun: of }) => `Namen, jeder mit den Schlüsseln ${noun(of).of}`,
     record: ({ keys }) => `die Schlüssel ${und(keys)}`,
     either: ({ forms }, show) => forms.map((one) => show.tell(one)).join('; oder '),

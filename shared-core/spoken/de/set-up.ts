@@ -35,25 +35,25 @@ export const setUp = {
       `In jedem Hub liegt ${die(face)} unten; nur ${und(edges.map(die))} berührt ${against}.`,
     facesDiffer: ({ edges, against }) =>
       `Die Liste sagt, welche Fläche in jedem Hub unten liegt; nur ${und(edges.map(die))} berührt ${against}.`,
-    unheld: () => 'Wo in der Liste ‘kein Spanner reicht hin’ steht, halten Sie die Platte in einer Vorrichtung.',
+    unheld: () => 'Wo in der Liste „kein Niederhalter reicht hin“ steht, die Platte in einer Vorrichtung halten.',
     doNotBore: () => 'NICHT BOHREN: Ihre Bohrungen haben Fehler',
     lay: (lay) => layWords(lay),
     handled: (handled, show) => handledWords(handled, show),
     stroke: ({ handled, lowered, held, holes }, show) => {
       const notes = [
         ...(lowered.length > 0 ? [`${und(lowered)} abgesenkt`] : []),
-        ...(held ? [] : ['kein Spanner reicht hin']),
+        ...(held ? [] : ['kein Niederhalter reicht hin']),
       ];
       return `${upper(handledWords(handled, show))}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}, ${anzahl(holes, 'Loch', 'Löcher')}`;
     },
-    piecesOf: ({ pieces }) => `${pieces} Stück`,
+    piecesOf: ({ pieces }) => `${pieces} ×`,
     measuredFrom: ({ from }) => `ab ${bare(from)}`,
     measuredOnFaceFrom: ({ face, from }) => `${bare(face)}, ab ${bare(from)}`,
     diameter: () => 'Durchmesser',
     diameterOnFace: ({ face }) => `${bare(face)}, Durchmesser`,
     firstPiece: ({ unit }) => `Erstes Stück, ${unit === 'mm' ? 'Millimeter' : 'Zoll'}`,
     checkFirst: ({ carcass, panel }) =>
-      `Zuerst ${carcass} ${panel} bohren, die Maschine ausschalten und das Stück messen. Die Grenzen folgen aus den Toleranzen der Werkstattdatei; bohren Sie nichts weiter, ehe jedes Kästchen abgehakt ist.`,
+      `Zuerst ${carcass} ${panel} bohren, die Maschine ausschalten und das Stück messen. Die Grenzen folgen aus den Toleranzen der Werkstattdatei; nichts weiter bohren, ehe jedes Kästchen abgehakt ist.`,
     toHole: ({ face, edge, which }) => `${face === null ? '' : `${bare(face)}, `}${bare(edge)} bis ${HOLES[which]}`,
     depthOf: ({ face }) => (face === null ? 'Tiefe' : `${bare(face)}, Tiefe`),
     pictured: ({ carcass, panel, step }) =>
@@ -88,7 +88,7 @@ export const setUp = {
     notProven: ({ seconds, least }) =>
       `Keine Reihenfolge, die jede Maschine einmal aufsucht, kostet weniger als ${zeit(least)}; zu sparen wären also höchstens ${seconds > 0 ? ((100 * (seconds - least)) / seconds).toFixed(1).replace('.', ',') : '0'} %.`,
     withheld: () =>
-      'Die Rüstungen werden zurückgehalten: Nachgespielt ergeben sie nicht die Bohrbilder. Bohren Sie nichts nach diesem Plan.',
+      'Die Rüstungen werden zurückgehalten: Nachgespielt ergeben sie nicht die Bohrbilder. Nach diesem Plan nichts bohren.',
     share: ({ setUps, strokes, seconds }) =>
       `In diesem Teil: ${rüstungen(setUps)}, ${hübe(strokes)}; Umstellungen ${zeit(seconds)}.`,
     replayed: ({ panels, holes, unbored, refused }) => {
@@ -110,7 +110,7 @@ export const setUp = {
   },
 } satisfies Translations;
 
-const HOLES = { nearest: 'zum nächsten Loch', furthest: 'zum fernsten Loch', every: 'zu den Löchern' } as const;
+const HOLES = { nearest: 'zum nächsten Loch', furthest: 'zum entferntesten Loch', every: 'zu den Löchern' } as const;
 const rüstungen = (count: number): string => anzahl(count, 'Rüstung', 'Rüstungen');
 const hübe = (count: number): string => anzahl(count, 'Hub', 'Hübe');
 

@@ -56,7 +56,7 @@ export const text = {
     colonUnspaced: () => 'Nach dem Doppelpunkt fehlt ein Leerzeichen.',
     commaOrColon: () => 'Hier fehlt ein Komma oder ein Doppelpunkt.',
     remarkUnspaced: () =>
-      'Vor einem #, das eine Bemerkung beginnt, steht ein Leerzeichen. Setzen Sie den Wert in Anführungszeichen, wenn das # zu ihm gehört.',
+      'Vor einem #, das einen Kommentar beginnt, steht ein Leerzeichen. Setzen Sie den Wert in Anführungszeichen, wenn das # zu ihm gehört.',
     colonAfterKey: () => 'Nach einem Schlüssel steht ein Doppelpunkt. Schreiben Sie ihn wie `width: 600`.',
     dashMissing: () => 'Diese Zeile hat keinen Strich, oder sie ist anders eingerückt als die Einträge darüber.',
     markUnspaced: () => 'Nach einem Namen mit & oder einer Marke mit ! fehlt ein Leerzeichen.',

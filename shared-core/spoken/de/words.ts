@@ -167,7 +167,7 @@ const NOUNS: Readonly<Record<string, Noun>> = {
   'panel saw': f('Plattensäge'),
   'edge bander': f('Kantenanleimmaschine'),
   'case clamp': f('Korpuspresse'),
-  clamp: m('Spanner'),
+  clamp: m('Niederhalter'),
   sheet: f('Rohplatte'),
   size: f('Größe'),
   sizes: s('Größen'),

@@ -105,7 +105,7 @@ export const drawing = {
     clamps: ({ clamps }) =>
       `Presseurs : ${et(clamps.map(({ name, holds }) => `${name} ${holds ? 'tient le panneau' : 'appuie à côté du panneau'}`))}.`,
     madeBefore: ({ made, of }) => `${made} de ses ${of} trous sont déjà percés.`,
-    keepClear: () => 'Gardez les mains loin des broches et des presseurs.',
+    keepClear: () => 'Garder les mains loin des broches et des presseurs.',
     pushThenMove: ({ stop, ...move }, show) => `Le pousser contre ${stop}, puis avancer : ${indexMove(move, show)}.`,
     turnOver: ({ face, edge }) => `Le retourner : ${le(face)} vient dessus, ${le(edge)} reste la référence.`,
     turnHalfToHead: ({ face, end, edge, stop }) =>
@@ -122,7 +122,7 @@ export const drawing = {
     lower: ({ stops }) => `Abaisser ${et(stops)}, pour libérer le passage du panneau.`,
     beside: ({ spindles, count, comes }) =>
       `${upper(spindlesTold(spindles))} ${nombre(count, 'est garnie aussi et', 'sont garnies aussi et')} ${nombre(count, COMES[comes], COME[comes])} à côté du panneau.`,
-    unheld: () => 'Aucun presseur n’appuie sur le panneau : tenez-le dans un gabarit.',
+    unheld: () => 'Aucun presseur n’appuie sur le panneau : le tenir dans un gabarit.',
     extension: () => 'La rallonge du guide est en place.',
     done: () => 'Après cette descente, le panneau a tous ses trous.',
     open: ({ holes }) => `${compte(holes, 'trou reste', 'trous restent')} à percer.`,
@@ -179,7 +179,7 @@ export const labels = {
     pull: 'poignée',
     'screw beside the cup': 'vis près du boîtier',
     'hinge plate': 'embase',
-    'spare, stays empty': 'vide, reste libre',
+    'spare, stays empty': 'trou vide',
     'screw clearance': 'passage de vis',
     'screw-head recess': 'fraisage de tête de vis',
     'screw pilot': 'avant-trou de vis',
@@ -278,15 +278,15 @@ export const labels = {
   },
   cautions: {
     isolate:
-      'Avant de changer une mèche ou de mettre la main dans la machine : couper le courant et l’air, et condamner la commande.',
+      'Avant de changer une mèche ou de mettre la main dans la machine : couper le courant et l’air, et consigner la machine.',
     handsClear:
       'Garder les mains loin des broches et des presseurs tant que la tête bouge ; ils peuvent pincer et percer.',
     smallParts: 'Tenir les petites pièces dans un gabarit, jamais à la main.',
     eyesEarsDust: 'Protéger les yeux et les oreilles, et aspirer la poussière.',
     manual:
-      'La notice de la machine, les règles locales et l’usage de gens formés et habilités décident ; rien ici ne les remplace.',
+      'La notice de la machine, les règles locales et l’usage de gens formés et habilités font foi ; rien ici ne les remplace.',
     inShort:
-      'Percer peut blesser : couper la machine avant de changer les mèches, garder les mains loin des broches et des presseurs, tenir les petites pièces dans un gabarit, protéger yeux, oreilles et poumons. La notice de la machine et les règles locales décident.',
+      'Percer peut blesser : couper la machine avant de changer les mèches, garder les mains loin des broches et des presseurs, tenir les petites pièces dans un gabarit, protéger yeux, oreilles et poumons. La notice de la machine et les règles locales font foi.',
     through: 'Les mèches ressortent de l’autre côté : mettre un martyr sous le panneau, et rien d’autre.',
     throughUpward:
       'Les mèches montent et sortent par la face de dessus : tenir le panneau à côté d’elles, jamais au-dessus, mains et visage à distance.',

@@ -20,9 +20,9 @@ export const findingsOfLoads = {
   },
   'shelf-sags': {
     sags: ({ shelves, worst, load, creep, sag, limit, caution }, show) =>
-      `${shelves.length === 1 ? worst : `${et(shelves)} fléchissent trop : ${worst}`} fléchit de ${show.length(sag)} sous ${charges(load)} et son propre poids, fluage compté à ${creep} fois la première flèche ; la limite est de ${show.length(limit)}. Raccourcissez la portée par un montant, ou raidissez la tablette par un panneau plus épais ou une alaise. ${show.tell(caution)}`,
+      `${shelves.length === 1 ? worst : `${et(shelves)} fléchissent trop : ${worst}`} fléchit de ${show.length(sag)} sous ${charges(load)} et son propre poids, fluage compté à ${creep} fois la première flèche ; la limite est de ${show.length(limit)}. Raccourcissez la portée par une séparation, ou raidissez la tablette par un panneau plus épais ou une alaise. ${show.tell(caution)}`,
     thicker: ({ shelves, board }) => `Faire ${et(shelves)} en ${quoted(board)}`,
-    divider: () => 'Mettre un montant',
+    divider: () => 'Mettre une séparation',
     lipping: ({ height }, show) => `Donner aux tablettes une alaise de ${show.exact(height)}`,
   },
   'door-too-heavy': {

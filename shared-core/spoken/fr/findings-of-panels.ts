@@ -27,7 +27,7 @@ export const findingsOfPanels = {
   },
   'door-swing-meets': {
     meets: ({ door, hung, others, angle }) =>
-      `${door}, montée ${HAND[hung]}, touche ${et(others)} quand elle est ouverte de ${angle}°. Faites le jeu ou le retrait plus grand à cet endroit, montez-la de l’autre côté, ou prenez une charnière qui dégage son chant.`,
+      `${door}, montée ${HAND[hung]}, touche ${et(others)} quand elle est ouverte de ${angle}°. Agrandissez le jeu ou la marge à cet endroit, montez-la de l’autre côté, ou prenez une charnière qui dégage son chant.`,
   },
   'drawer-lower-than-slide': {
     low: ({ drawers, height, slide, needs }, show) =>
@@ -52,9 +52,9 @@ export const findingsOfPanels = {
   },
   'hinge-out-of-reach': {
     byPlate: ({ arm, plates, ...misses }, show) =>
-      `${missed(misses, show)} Une embase haute de ${tall(plates, show)} irait avec le bras de ${show.exact(arm)} ; ajoutez-la à \`plates\` si l’atelier l’a, ou changez le débord ou le jeu.`,
+      `${missed(misses, show)} Une embase haute de ${tall(plates, show)} irait avec le bras de ${show.exact(arm)} ; ajoutez-la à \`plates\` si l’atelier l’a, ou changez la marge ou le jeu.`,
     byDistance: ({ distance, range, ...misses }, show) =>
-      `${missed(misses, show)} Le boîtier devrait être à ${show.length(distance)} du chant de la porte, et sa \`distance\` est ${show.span(range)}. Agrandissez le débord ou le jeu, ou prenez une autre charnière.`,
+      `${missed(misses, show)} Le boîtier devrait être à ${show.length(distance)} du chant de la porte, et sa \`distance\` est ${show.span(range)}. Agrandissez la marge ou le jeu, ou prenez une autre charnière.`,
     use: ({ hinge }) => `Monter les portes sur ${quoted(hinge)}`,
   },
   'hinge-without-room': {

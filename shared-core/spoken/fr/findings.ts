@@ -46,7 +46,7 @@ export const findings = {
   'bore-too-short': { leaveDepth: ({ panel }) => `Laisser la profondeur dans ${panel} à la ferrure` },
   'bore-without-mate': {
     alone: ({ panel, fromFront }, show) =>
-      `Un perçage dans ${panel}, à ${show.length(fromFront)} du chant avant, donne contre du bois plein, et aucun autre constat ne le dit. ${OUR_FAULT} : ne percez pas ce panneau.`,
+      `Un perçage dans ${panel}, à ${show.length(fromFront)} du chant avant, donne contre le plein, et aucun autre constat ne le dit. ${OUR_FAULT} : ne percez pas ce panneau.`,
   },
   'bores-collide': {
     meet: ({ panels, first, second, more }, show) =>
@@ -134,7 +134,7 @@ export const findings = {
   },
   'joint-off-load': {
     own: ({ panels, spindles, setUps, seconds }) =>
-      `La charge de mèches que partagent les assemblages habituels (broches ${et(spindles.map(String))}, comptées depuis le chant avant) ne tient pas ${et(panels)} ; leurs assemblages ont donc leurs propres places et leur propre charge : ${compte(setUps, 'réglage')}, ${temps(seconds)}.`,
+      `La garniture de mèches que partagent les assemblages habituels (broches ${et(spindles.map(String))}, comptées depuis le chant avant) ne tient pas ${et(panels)} ; leurs assemblages ont donc leurs propres places et leur propre garniture : ${compte(setUps, 'réglage')}, ${temps(seconds)}.`,
     deep: ({ size, instead }, show) =>
       `Faire le caisson profond de ${show.exact(size)} au lieu de ${show.exact(instead)}`,
     wide: ({ size, instead }, show) =>

@@ -1,7 +1,7 @@
 /** Ce que veulent dire les clés d’un travail. D’après la phrase anglaise. */
 export const jobKeys: Readonly<Record<string, string>> = {
   'A cabinet job.': 'Un travail de caissons.',
-  'What the job is called on the shop papers.': 'Le nom du travail sur les papiers d’atelier.',
+  'What the job is called on the shop papers.': 'Le nom du travail sur les documents d’atelier.',
   'Unit of every bare number in this file.': 'Unité de chaque nombre nu de ce fichier.',
   'Millimetres.': 'Millimètres.',
   'Inches, decimal or with fractions such as 23 5/8.': 'Pouces, décimaux ou en fractions comme 23 5/8.',
@@ -156,7 +156,7 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Bande du bout inférieur d’un montant, ou du bout gauche de tout autre.',
   'Band on the top end of an upright panel, or the right end of any other.':
     'Bande du bout supérieur d’un montant, ou du bout droit de tout autre.',
-  'A note for the shop papers.': 'Une note pour les papiers d’atelier.',
+  'A note for the shop papers.': 'Une note pour les documents d’atelier.',
   'The pulls: a name, or a map with more about them.': 'Les poignées : un nom, ou des clés qui en disent plus.',
   'The pulls or knobs of doors and drawer fronts, and where they stand.':
     'Poignées ou boutons des portes et façades de tiroirs, et où ils sont.',

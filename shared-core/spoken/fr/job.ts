@@ -55,7 +55,7 @@ export const job = {
     drawerNoHeight: ({ drawer, height, most }, show) =>
       `La caisse de ${drawer} devrait avoir ${show.length(height)} de haut, et derrière sa façade, sur le pas, il y a place pour ${show.length(Math.max(0, most))}. Faites la façade plus haute, ou la caisse plus basse.`,
     doorNoSize: ({ door, width, height }, show) =>
-      `${door} aurait ${show.length(width)} de large et ${show.length(height)} de haut. Réduisez les débords et les jeux, ou agrandissez le caisson.`,
+      `${door} aurait ${show.length(width)} de large et ${show.length(height)} de haut. Réduisez les marges et les jeux, ou agrandissez le caisson.`,
     doorTooThick: ({ door, thickness, clear }, show) =>
       `${door} est épaisse de ${show.length(thickness)} et ne trouve pas de place dans ${show.length(clear)} de profondeur libre. Prenez un panneau plus mince, ou une porte en applique.`,
     dividerUnderRails: ({ thick: [front, back] }, show) =>
@@ -105,7 +105,8 @@ export const job = {
     standAlone: () => 'Retirer `like` : ce caisson a un genre et une largeur à lui',
     far: ({ most }) =>
       `Plus de ${most} caissons de suite sont chacun comme un autre. Nommez-en un qui vient plus tôt dans la suite.`,
-    unread: ({ name }) => `${quoted(name)}, comme lequel est ce caisson, a lui-même des fautes. Corrigez-les d’abord.`,
+    unread: ({ name }) =>
+      `${quoted(name)}, que ce caisson prend pour modèle, a lui-même des erreurs. Corrigez-les d’abord.`,
     unreadHere: ({ name }) => `${quoted(name)} est ici.`,
   },
   moves: {
@@ -121,7 +122,7 @@ export const job = {
     asOther: ({ size, name }, show) => `Étirer à ${show.exact(size)}, comme ${quoted(name)}, avec ce qu’il y a dedans`,
   },
   refactors: {
-    duplicate: ({ name, free }) => `Doubler ${name} en ${free}`,
+    duplicate: ({ name, free }) => `Dupliquer ${name} en ${free}`,
     inUnit: ({ text }) => `L’écrire ${text}`,
     spread: ({ count }) =>
       count === 1 ? 'Laisser Borewright placer la tablette' : `Répartir également les ${count} tablettes`,
@@ -159,16 +160,16 @@ export const job = {
     usualBand: ({ name }) => `À défaut : ${quoted(name)}, la bande habituelle de l’atelier.`,
     usualFitting: ({ name }) => `À défaut : ${quoted(name)}, la ferrure habituelle de l’atelier.`,
     usualHinge: ({ name }) => `À défaut : ${quoted(name)}, la charnière habituelle de l’atelier.`,
-    everyRowBay: () => 'Sans indication : toutes les travées.',
-    wholeRow: () => 'Sans indication : aussi loin que va la rangée.',
-    everyHole: () => 'Sans indication : tous les trous.',
-    usualPull: ({ name }) => `Sans indication : ${quoted(name)}, la poignée habituelle de l’atelier.`,
-    pullOfDoors: () => 'Sans indication : celle des portes.',
+    everyRowBay: () => 'À défaut : toutes les travées.',
+    wholeRow: () => 'À défaut : aussi loin que va la rangée.',
+    everyHole: () => 'À défaut : tous les trous.',
+    usualPull: ({ name }) => `À défaut : ${quoted(name)}, la poignée habituelle de l’atelier.`,
+    pullOfDoors: () => 'À défaut : celle des portes.',
     pullByHand: ({ height, kind }, show) =>
       kind === 'wall'
-        ? 'Sans indication : près du bout inférieur.'
-        : `Sans indication : à ${show.exact(height)} du sol où cela tombe dans le tiers médian de la porte, sinon près du bout qui en est le plus proche.`,
-    centred: () => 'Sans indication : au milieu de la hauteur.',
+        ? 'À défaut : près du bout inférieur.'
+        : `À défaut : à ${show.exact(height)} du sol où cela tombe dans le tiers médian de la porte, sinon près du bout qui en est le plus proche.`,
+    centred: () => 'À défaut : au milieu de la hauteur.',
     usualMachine: ({ name }) => `À défaut : ${quoted(name)}, la machine habituelle de l’atelier.`,
     usualMachines: () => 'À défaut : les machines habituelles de l’atelier.',
     halfSide: () => 'À défaut : la moitié de l’épaisseur nominale du côté.',

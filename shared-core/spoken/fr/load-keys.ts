@@ -47,5 +47,5 @@ export const loadKeys: Readonly<Record<string, string>> = {
   'The greatest sag of a shelf that is accepted, for each metre of its length.':
     'La plus grande flèche admise d’une tablette, par mètre de sa longueur.',
   'What the brackets of one wall carcass carry together, in kilograms; not checked when left out.':
-    'Ce que portent ensemble les ferrures de suspension d’un caisson haut, en kilogrammes ; à défaut, non contrôlé.',
+    'Ce que portent ensemble les ferrures de suspension d’un caisson mural, en kilogrammes ; à défaut, non contrôlé.',
 };

@@ -47,7 +47,7 @@ export const machines = {
     firstStrokeStops: ({ machine, side, needed }, show) =>
       `Aucune butée de ${quoted(machine)} ${handOf(side)} ne se règle à ${show.length(needed)} de la première broche, où la première descente la demande (\`stops\`). Faites la rangée plus courte, ou indiquez la butée si la machine en a une là.`,
     noIndexPins: ({ machine, holes, spindles }) =>
-      `La rangée a ${holes} trous, plus que n’en ${nombre(spindles, 'perce', 'percent')} depuis les butées ${nombre(spindles, 'la broche', `les ${spindles} broches`)} de ${quoted(machine)}, et la perceuse n’a pas de pions d’index (\`index-pins\`). Faites la rangée plus courte, ou choisissez une perceuse à pions (\`machines: rows\`).`,
+      `La rangée a ${holes} trous, plus que n’en ${nombre(spindles, 'perce', 'percent')} depuis les butées ${nombre(spindles, 'la broche', `les ${spindles} broches`)} de ${quoted(machine)}, et la perceuse n’a pas de pions pour l’avance (\`index-pins\`). Faites la rangée plus courte, ou choisissez une perceuse qui a ces pions (\`machines: rows\`).`,
     indexRange: ({ machine, holes, spindles, most, needed }, show) =>
       `La rangée a ${holes} trous, plus que n’en ${nombre(spindles, 'perce', 'percent')} en une descente ${nombre(spindles, 'la broche', `les ${spindles} broches`)} de ${quoted(machine)}. Il faudrait avancer le panneau de ${show.length(needed)}${most === null ? '' : ` ; le maximum est ${show.length(most)}`} (\`index-range\`). Faites la rangée plus courte (\`height\`, \`row-offset\`). ${BY_MANUAL}`,
     stopHeld: ({ machine }) =>
@@ -70,4 +70,4 @@ const LONG = { length: 'de longueur', width: 'de largeur', thickness: 'd’épai
 const between = ({ min, max }: { readonly min: number; readonly max: number }, show: Show): string =>
   `${show.length(min)} et ${show.length(max)}`;
 const spindle = (count: number, machine: string): string =>
-  `${nombre(count, 'La 1 broche', `Les ${count} broches`)} de ${quoted(machine)}`;
+  `${nombre(count, 'La broche (1)', `Les ${count} broches`)} de ${quoted(machine)}`;

@@ -13,29 +13,29 @@ const pourCent = (part: number): string => virgule(percent(part));
 export const papers = {
   assembly: {
     caution: () =>
-      `Une cadreuse serre avec une grande force : gardez les mains hors d’elle tant qu’elle bouge, et que personne d’autre n’atteigne les commandes. Levez les grands caissons à deux. Qui suspend un meuble répond du mur et de la fixation. ${NOTICE}`,
-    dryFit: () => 'Montez d’abord à blanc : chaque assemblage ferme à la main avant qu’on ouvre la colle.',
+      `Une cadreuse serre avec une grande force : garder les mains hors d’elle tant qu’elle bouge, et ne laisser personne d’autre atteindre les commandes. Lever les grands caissons à deux. Qui suspend un meuble répond du mur et de la fixation. ${NOTICE}`,
+    dryFit: () => 'Monter d’abord à blanc : chaque assemblage doit fermer à la main avant d’encoller.',
     drawnApart: ({ carcass }) => `${carcass}, en vue éclatée ; les numéros sont les étapes`,
     drawnInOrder: ({ carcass, steps }) => `${carcass} en vue éclatée. Dans l’ordre : ${steps.map(et).join(' ; ')}.`,
     layDown: ({ panel }) => `${panel} : le poser à plat`,
     workIn: ({ panels }) =>
       `${et(panels)} : les engager ensemble ; un par un, aucun mouvement droit ne les met en place`,
     joint: ({ end, face }) => `${end} sur ${face}`,
-    fixBack: () => 'Fixez le fond quand le caisson est d’équerre ; il l’y maintient.',
-    layBack: () => 'Posez le fond dans ses feuillures et fixez-le quand le caisson est d’équerre ; il l’y maintient.',
-    plinth: () => 'Posez le socle quand le caisson est debout.',
+    fixBack: () => 'Fixer le fond quand le caisson est d’équerre ; il l’y maintient.',
+    layBack: () => 'Poser le fond dans ses feuillures et le fixer quand le caisson est d’équerre ; il l’y maintient.',
+    plinth: () => 'Poser le socle quand le caisson est debout.',
     hangDoors: ({ count }) =>
-      `Posez ${nombre(count, 'la porte (1)', `les ${count} portes`)} quand le caisson est debout et ne peut plus basculer ; une grande porte se tient à deux.`,
+      `Poser ${nombre(count, 'la porte (1)', `les ${count} portes`)} quand le caisson est debout et ne peut plus basculer ; une grande porte se tient à deux.`,
     drawers: ({ count, bottom }) =>
-      `Montez ${nombre(count, 'le tiroir (1)', `les ${count} tiroirs`)} à côté du caisson : devant et arrière sur un côté${bottom === 'grooved' ? ', le fond dans leurs rainures' : ''}, puis l’autre côté${bottom === 'applied' ? ', et le fond par-dessous' : ''} ; les deux diagonales égales. Vissez les coulisses au caisson et aux tiroirs, engagez chaque tiroir, et vissez sa façade de l’intérieur quand ses jeux sont bons. N’en tirez pas plusieurs avant que le meuble soit fixé : il peut basculer.`,
+      `Monter ${nombre(count, 'le tiroir (1)', `les ${count} tiroirs`)} à côté du caisson : devant et arrière sur un côté${bottom === 'grooved' ? ', le fond dans leurs rainures' : ''}, puis l’autre côté${bottom === 'applied' ? ', et le fond par-dessous' : ''} ; les deux diagonales égales. Visser les coulisses au caisson et aux tiroirs, engager chaque tiroir, et visser sa façade de l’intérieur quand ses jeux sont bons. Ne pas en tirer plusieurs avant que le meuble soit fixé : il peut basculer.`,
     pulls: ({ count }) =>
       `Visser ${nombre(count, 'la poignée (1)', `les ${count} poignées`)} de l’intérieur quand les façades sont posées ; en essayer d’abord une à la main, car une vis trop longue ressort.`,
     fixedFronts: ({ count }) =>
-      `Fixez ${nombre(count, 'la façade fixe (1)', `les ${count} façades fixes`)} en dernier, quand les voisines sont posées.`,
+      `Fixer ${nombre(count, 'la façade fixe (1)', `les ${count} façades fixes`)} en dernier, quand les voisines sont posées.`,
     looseShelves: ({ count }) =>
-      `Posez ${nombre(count, 'la tablette mobile (1)', `les ${count} tablettes mobiles`)} en dernier.`,
+      `Poser ${nombre(count, 'la tablette mobile (1)', `les ${count} tablettes mobiles`)} en dernier.`,
     noClamp: () =>
-      'Le fichier d’atelier ne nomme aucune cadreuse : serrez le caisson aux serre-joints, et gardez-le d’équerre.',
+      'Le fichier d’atelier ne nomme aucune cadreuse : serrer le caisson aux serre-joints, et le garder d’équerre.',
     clamp: ({ clamp, sides }, show) => {
       const told = sides.map(({ side, size, range }) => {
         if (range === null) return `${CÔTÉS[side]} ${show.exact(size)}`;
@@ -45,13 +45,13 @@ export const papers = {
       return `${quoted(clamp)} : ${told.join(' ; ')}.`;
     },
     diagonals: ({ diagonal }, show) =>
-      `Mesurez dans la cadreuse les deux diagonales de l’avant : chacune fait ${show.exact(diagonal)}. Si elles diffèrent, décalez le caisson dans la cadreuse avant que la colle prenne.`,
+      `Mesurer dans la cadreuse les deux diagonales de l’avant : chacune fait ${show.exact(diagonal)}. Si elles diffèrent, décaler le caisson dans la cadreuse avant que la colle prenne.`,
   },
   'banding-list': {
     caution: () =>
-      `Colle chaude, rouleaux et couteaux brûlent, happent et coupent : gardez mains et manches loin de l’entraînement, et ne passez aucune pièce plus courte ou plus étroite que la plaqueuse n’en prend. ${NOTICE}`,
+      `Colle chaude, rouleaux et couteaux brûlent, happent et coupent : garder mains et manches loin de l’entraînement, et ne passer aucune pièce plus courte ou plus étroite que la plaqueuse n’en prend. ${NOTICE}`,
     order: () =>
-      'Plaquez d’abord les bouts d’un panneau, puis le chant arrière, et le chant avant en dernier : sa bande couvre les autres.',
+      'Plaquer d’abord les bouts d’un panneau, puis le chant arrière, et le chant avant en dernier : sa bande couvre les autres.',
     nothingBanded: () => 'Aucun chant de ce travail n’est plaqué.',
     band: ({ band, thickness }, show) => `${band}, épaisse de ${show.exact(thickness)}`,
     tape: ({ edges, length, allowance }, show) =>
@@ -63,7 +63,7 @@ export const papers = {
   },
   checking: {
     about: (_, { unit }) =>
-      `En ${unité(unit)}. Les limites viennent des tolérances du fichier d’atelier. Corrigez ce qui en sort avant l’étape suivante ; ne forcez rien.`,
+      `En ${unité(unit)}. Les limites viennent des tolérances du fichier d’atelier. Corriger ce qui en sort avant l’étape suivante ; ne rien forcer.`,
     firstBore: ({ surface, edge, isRow }) =>
       `${isRow ? 'premier trou de rangée' : 'premier perçage'} ${dans(surface)}, depuis ${le(edge)}`,
   },
@@ -90,11 +90,11 @@ export const papers = {
   },
   'cut-list': {
     about: (_, { unit }) =>
-      `Cotes en ${unité(unit)}, la longueur d’abord ; sur un panneau brut à fil, elle suit le fil.`,
+      `Cotes en ${unité(unit)}, la longueur d’abord ; sur un panneau brut qui a un fil, elle suit le fil.`,
     milled: ({ bander, milled }, show) =>
       `${bander} fraise ${show.exact(milled)} de chaque chant avant de le plaquer ; les cotes de débit le comprennent.`,
     board: ({ board, thickness, hasGrain }, show) =>
-      `${board}, épais de ${show.exact(thickness)}, ${hasGrain ? 'à fil' : 'sans fil'}`,
+      `${board}, épais de ${show.exact(thickness)}, ${hasGrain ? 'avec sens du fil' : 'sans sens du fil'}`,
     total: ({ pieces, squareMetres }) => `${compte(pieces, 'pièce')}, ${montant(squareMetres)} m²`,
     bands: ({ bands }) => bands.map(({ band, edges }) => `${et(edges.map(bare))} ${band}`).join(', '),
     noBand: () => 'aucun',
@@ -126,7 +126,7 @@ export const papers = {
   },
   'panel-labels': {
     about: ({ labels: count, sheets }) =>
-      `${compte(count, 'étiquette')} sur ${compte(sheets, 'planche')}, dans l’ordre de la liste de débit. Collez chacune sur la face extérieure de son panneau dès qu’il sort de la scie, pour qu’elle ne soit jamais sur les perçages de la face intérieure ; retirez-la avant de fermer le caisson. Imprimez en taille réelle : une impression ajustée à la page ne tombe pas sur les étiquettes.`,
+      `${compte(count, 'étiquette')} sur ${compte(sheets, 'planche')}, dans l’ordre de la liste de débit. Coller chacune sur la face extérieure de son panneau dès qu’il sort de la scie, pour qu’elle ne soit jamais sur les perçages de la face intérieure ; la retirer avant de fermer le caisson. Imprimer en taille réelle : une impression ajustée à la page ne tombe pas sur les étiquettes.`,
     code: () => 'Le code porte le nom du fichier de travail et celui du panneau : kitchen.carcass.yaml#sink/left.',
     piece: ({ number, of }) => `${number} sur ${of}`,
     bands: ({ bands }) => `Chants : ${bands}`,
@@ -150,7 +150,7 @@ export const papers = {
     about: ({ saw, kerf, stages }, show) =>
       `Cotes de débit, bandes déduites, en ${unité(show.unit)}. Scie : ${saw}, trait de scie ${show.exact(kerf)}, ${compte(stages, 'niveau', 'niveaux')} de coupe.`,
     caution: () =>
-      'Capot et couteau diviseur restent sur la scie ; gardez les mains loin de la lame. La notice de la scie et les règles locales font foi.',
+      'Capot et couteau diviseur restent sur la scie ; garder les mains loin de la lame. La notice de la scie et les règles locales font foi.',
     noSize: () => 'Pas de plan de découpe : le fichier d’atelier ne donne aucune taille pour ce panneau brut.',
     misfit: ({ letter }) => `${letter} ne peut être coupé dans aucun panneau entier sur cette scie.`,
     least: ({ sheets, cost }) =>

@@ -90,7 +90,7 @@ export const reading = {
     shopFile: () => 'le nom d’un fichier d’atelier',
     name: ({ of }) => `le nom ${noun(of).of}`,
     choice: ({ options }) => `l’un de ${ou(options)}`,
-    list: ({ item, most }, show) => `une liste de ${most} au plus, chacun : ${show.tell(item)}`,
+    list: ({ item, most }, show) => `une liste de ${most} éléments au plus : ${show.tell(item)}`,
     named: ({ noun: of }) => `des noms, chacun avec les clés ${noun(of).of}`,
     record: ({ keys }) => `les clés ${et(keys)}`,
     either: ({ forms }, show) => forms.map((one) => show.tell(one)).join(' ; ou '),

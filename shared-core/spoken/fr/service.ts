@@ -38,7 +38,7 @@ export const service = {
       `Le texte de « ${name} » ne peut être calculé tel quel ; voici son dernier bon dessin.`,
   },
   'shop-line': {
-    faulty: ({ of }) => `${noun(of).bare} avec une faute dans le fichier d’atelier`,
+    faulty: ({ of }) => `${noun(of).bare} avec une erreur dans le fichier d’atelier`,
     board: ({ thickness, nominal, sheet, hasGrain }, show) =>
       [
         'panneau brut',
@@ -64,7 +64,7 @@ export const service = {
       `${noun(kind).bare}, ${show.exact(distance.min)} à ${show.exact(distance.max)} du chant`,
     saw: ({ kind, kerf }, show) => `${noun(kind).bare}, trait de scie ${show.exact(kerf)}`,
     carcass: ({ kind, size }) => `caisson du genre ${kind}, ${size}`,
-    carcassUnread: () => 'caisson qui a ses propres fautes',
+    carcassUnread: () => 'caisson qui a ses propres erreurs',
   },
   offer: {
     required: () => 'doit s’y trouver',

@@ -5,7 +5,7 @@ import { bare, compte, et, le, nombre, noun, runs, temps } from './words.js';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Ce que disent les papiers des machines. */
+/** Ce que disent les documents des machines. */
 export const setUp = {
   'set-up': {
     goStanding: ({ machine }) => `Aller à ${machine}, réglée comme le dit le fichier d’atelier.`,
@@ -34,7 +34,7 @@ export const setUp = {
       `${upper(le(face))} est dessous à chaque descente ; seul ${et(edges.map(le))} touche ${against}.`,
     facesDiffer: ({ edges, against }) =>
       `La liste dit quelle face est dessous à chaque descente ; seul ${et(edges.map(le))} touche ${against}.`,
-    unheld: () => 'Où la liste dit ‘aucun presseur n’y arrive’, tenez le panneau dans un gabarit.',
+    unheld: () => 'Là où la liste dit « aucun presseur n’y arrive », tenir le panneau dans un gabarit.',
     doNotBore: () => 'NE PAS PERCER : ses perçages ont des erreurs',
     lay: (lay) => layWords(lay),
     handled: (handled, show) => handledWords(handled, show),
@@ -45,14 +45,14 @@ export const setUp = {
       ];
       return `${upper(handledWords(handled, show))}${notes.length > 0 ? ` (${notes.join(' ; ')})` : ''}, ${compte(holes, 'trou')}`;
     },
-    piecesOf: ({ pieces }) => `${pieces} de`,
+    piecesOf: ({ pieces }) => `${pieces} ×`,
     measuredFrom: ({ from }) => `depuis ${le(from)}`,
     measuredOnFaceFrom: ({ face, from }) => `${bare(face)}, depuis ${le(from)}`,
     diameter: () => 'diamètre',
     diameterOnFace: ({ face }) => `${bare(face)}, diamètre`,
     firstPiece: ({ unit }) => `Première pièce, ${unit === 'mm' ? 'millimètres' : 'pouces'}`,
     checkFirst: ({ carcass, panel }) =>
-      `Percer d’abord ${carcass} ${panel}, arrêter la machine et mesurer la pièce. Les limites viennent des tolérances du fichier d’atelier ; ne percez rien de plus avant que chaque case soit cochée.`,
+      `Percer d’abord ${carcass} ${panel}, arrêter la machine et mesurer la pièce. Les limites viennent des tolérances du fichier d’atelier ; ne rien percer de plus avant que chaque case soit cochée.`,
     toHole: ({ face, edge, which }) => `${face === null ? '' : `${bare(face)}, `}${bare(edge)} ${HOLES[which]}`,
     depthOf: ({ face }) => (face === null ? 'profondeur' : `${bare(face)}, profondeur`),
     pictured: ({ carcass, panel, step }) =>
@@ -87,7 +87,7 @@ export const setUp = {
     notProven: ({ seconds, least }) =>
       `Aucun ordre qui passe une fois à chaque machine ne prend moins de ${temps(least)} ; on gagnerait donc au plus ${seconds > 0 ? ((100 * (seconds - least)) / seconds).toFixed(1).replace('.', ',') : '0'} %.`,
     withheld: () =>
-      'Les réglages sont retenus : rejoués, ils ne donnent pas les plans de perçage. Ne percez rien d’après ce plan.',
+      'Les réglages sont retenus : rejoués, ils ne donnent pas les plans de perçage. Ne rien percer d’après ce plan.',
     share: ({ setUps, strokes, seconds }) =>
       `Dans cette partie : ${compte(setUps, 'réglage')}, ${compte(strokes, 'descente')} ; changements ${temps(seconds)}.`,
     replayed: ({ panels, holes, unbored, refused }) => {

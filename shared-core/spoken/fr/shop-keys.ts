@@ -1,7 +1,7 @@
 /** Ce que veulent dire les clés d’un atelier, d’après la phrase anglaise. */
 export const shopKeys: Readonly<Record<string, string>> = {
   'A workshop: its machines, materials and habits.': 'Un atelier : ses machines, ses matériaux et ses habitudes.',
-  'What the shop is called on its papers.': 'Le nom de l’atelier sur ses papiers.',
+  'What the shop is called on its papers.': 'Le nom de l’atelier sur ses documents.',
   'Sheet materials.': 'Panneaux bruts.',
   'A sheet material.': 'Un panneau brut.',
   'Nominal thickness.': 'Épaisseur nominale.',
@@ -151,7 +151,7 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'How much of each side an overlay door usually leaves to be seen: from the outside of the carcass to its edge.':
     'Ce qu’une porte en applique laisse d’ordinaire voir de chaque côté : de l’extérieur du caisson à son chant.',
   'Usual height of the lower end of a wall carcass above the floor; it shows where carcasses stand along a wall.':
-    'Hauteur habituelle du bas d’un caisson haut au-dessus du sol ; elle montre où les caissons se trouvent le long d’un mur.',
+    'Hauteur habituelle du bas d’un caisson mural au-dessus du sol ; elle montre où les caissons se trouvent le long d’un mur.',
   'Thickness of the worktop that is drawn over base carcasses along a wall; 0 for none.':
     'Épaisseur du plan de travail dessiné sur les caissons bas le long d’un mur ; 0 pour aucun.',
   'How far an overlay door usually stands off the front edges, on its buffers.':
@@ -197,7 +197,7 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'Between two labels side by side.': 'Entre deux étiquettes côte à côte.',
   'Between two labels one under the other.': 'Entre deux étiquettes l’une sous l’autre.',
   'What work takes and costs beside boring, for the paper of cost and time. Prices are in the shop’s own money.':
-    'Ce que le travail prend et coûte hors perçage, pour le papier des coûts et des temps. Les prix sont dans la monnaie de l’atelier.',
+    'Ce que le travail prend et coûte hors perçage, pour le document des coûts et des temps. Les prix sont dans la monnaie de l’atelier.',
   'Price of an hour of work.': 'Prix d’une heure de travail.',
   'Price of one shelf pin.': 'Prix d’un taquet.',
   'Seconds to lay a sheet on the panel saw and to clear away what is left of it.':

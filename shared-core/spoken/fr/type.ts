@@ -1,7 +1,5 @@
+import { composed } from '../../words/french.js';
 import type { Spoken } from '../../words/spoken.js';
-
-/** Comme on compose le français : une espace insécable devant les signes doubles et dans les guillemets. */
-export const composed = (text: string): string => text.replace(/ (?=[:;?!»])/g, '\u00a0').replaceAll('« ', '«\u00a0');
 
 type Templates = Spoken['messages'][string];
 

@@ -192,5 +192,5 @@ export const work = ({
     ...(seconds > 0 ? [temps(seconds)] : []),
   ]);
 
-/** Aucune faute de l’utilisateur. */
-export const OUR_FAULT = 'La faute est à Borewright, pas à vous';
+/** Aucune erreur de l’utilisateur. */
+export const OUR_FAULT = 'L’erreur vient de Borewright, pas de vous';
