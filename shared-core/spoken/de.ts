@@ -1,7 +1,8 @@
 import type { Spoken } from '../words/spoken.js';
 import { box } from './de/box.js';
 import { drawerKeys } from './de/drawer-keys.js';
-import { drawing, labels } from './de/drawing.js';
+import { drawing } from './de/drawing.js';
+import { labels } from './de/drawing-labels.js';
 import { findings } from './de/findings.js';
 import { findingsOfLoads } from './de/findings-of-loads.js';
 import { findingsOfPanels } from './de/findings-of-panels.js';

@@ -1,7 +1,8 @@
 import type { Spoken } from '../words/spoken.js';
 import { box } from './fr/box.js';
 import { drawerKeys } from './fr/drawer-keys.js';
-import { drawing, labels } from './fr/drawing.js';
+import { drawing } from './fr/drawing.js';
+import { labels } from './fr/drawing-labels.js';
 import { findings } from './fr/findings.js';
 import { findingsOfLoads } from './fr/findings-of-loads.js';
 import { findingsOfPanels } from './fr/findings-of-panels.js';

@@ -1,5 +1,6 @@
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
+import { CIRCUMSTANCES } from './circumstances.js';
 import { anzahl, FROM, HAND, LINE, quoted, und, work, zahl } from './words.js';
 
 /** Befunde über Platten, Böden, Reihen und Türen. */
@@ -289,42 +290,3 @@ function remedy({ at, hand, reach }: Way, extension: number, show: Show): string
     ? `Rücken Sie sie näher an ein Ende, oder geben Sie der Maschine eine Verlängerung von ${show.length(past)} oder einen Anschlag, der ${show.length(at)} weit reicht.`
     : `Rücken Sie sie näher an ein Ende, oder geben Sie der Maschine ${HAND[hand]} einen Anschlag, dessen Bereich ${show.length(at)} enthält.`;
 }
-
-const CIRCUMSTANCES = {
-  rails: 'mit `top: rails`',
-  back: 'wo der Korpus eine Rückwand hat',
-  recess: 'mit einer genuteten oder gefälzten Rückwand',
-  groove: 'mit einer genuteten Rückwand',
-  bays: 'wo Mittelwände den Korpus in Felder teilen',
-  rows: 'wo Reihen gebohrt werden',
-  'rows-asked': 'wo Reihen verlangt sind',
-  'rows-in-bays': 'wo Reihen verlangt sind und Mittelwände den Korpus in Felder teilen',
-  grid: 'wo Reihen gebohrt werden, Türen an Bändern hängen oder Böden nach ihrer Zahl verteilt werden',
-  'own-grid': 'wo Reihen oder Montageplatten von Bändern gebohrt werden',
-  'rear-rows': 'wo hintere Reihen gebohrt werden (`rows: both`)',
-  doors: 'wo Türen vor dem Korpus hängen',
-  fronts: 'wo Türen, Schubkästen oder feste Fronten den Korpus schließen',
-  'overlay-fronts': 'mit aufliegenden Türen und Fronten',
-  'front-gaps': 'mit einliegenden Türen und Fronten, oder zwei davon neben- oder übereinander',
-  'whole-front': 'wo weder `bays` noch `fronts` sagt, was vor jedem Feld hängt',
-  'no-fronts': 'wo `fronts` nicht sagt, was jedes Feld schließt',
-  drawers: 'wo der Korpus Schubkästen hat',
-  'pulled-here': 'wo eine Tür oder ein Schubkasten keinen anderen eigenen Griff hat',
-  'pulled-drawers': 'wo ein Schubkasten keinen anderen eigenen Griff hat',
-  'front-place': 'wo etwas steht und unter `panels` keinen eigenen Griff hat',
-  'door-pulls': 'wo Türen Griffe haben',
-  'long-door-pulls': 'wo Türen Griffe mit zwei Schrauben haben',
-  'pulls-by-end': 'wo Griffe nahe einem Ende einer Tür stehen',
-  'drawer-pulls': 'wo Schubkastenfronten oder feste Fronten Griffe haben',
-  'own-pull': 'an einer Tür, einer festen Front oder einer Schubkastenfront',
-  'own-door-pull': 'an einer Tür mit einem Griff',
-  'own-long-pull': 'an einer Front mit einem Griff mit zwei Schrauben',
-  'own-pull-by-end': 'an einer Tür, deren Griff nahe einem Ende steht',
-  'own-lying-pull': 'an einer Schubkastenfront oder festen Front mit einem Griff',
-  like: 'mit `like`',
-  upright: 'an einer Seite oder Mittelwand',
-  joined: 'an einer Platte, die mit einer anderen verbunden ist',
-  'deep-in-face': 'an einer Platte mit Dübelbohrungen in der Fläche',
-  'end-joined': 'an einer Platte, deren Enden an anderen stehen',
-  'deep-in-end': 'an einer Platte mit Dübelbohrungen in den Enden',
-} as const;

@@ -1,5 +1,6 @@
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
+import { CIRCUMSTANCES } from './circumstances.js';
 import { compte, et, FROM, HAND, LINE, nombre, OUR_FAULT, quoted, work } from './words.js';
 
 /** Constats sur les panneaux, les tablettes, les rangées et les portes. */
@@ -280,42 +281,3 @@ function remedy({ at, hand, reach }: Way, extension: number, show: Show): string
     ? `Rapprochez-la d’un bout, ou donnez à la machine une rallonge de ${show.length(past)} ou une butée qui atteigne ${show.length(at)}.`
     : `Rapprochez-la d’un bout, ou donnez à la machine ${HAND[hand]} une butée dont la plage contienne ${show.length(at)}.`;
 }
-
-const CIRCUMSTANCES = {
-  rails: 'avec `top: rails`',
-  back: 'là où le caisson a un fond',
-  recess: 'avec un fond en rainure ou en feuillure',
-  groove: 'avec un fond en rainure',
-  bays: 'là où des séparations partagent le caisson en travées',
-  rows: 'là où des rangées sont percées',
-  'rows-asked': 'là où des rangées sont demandées',
-  'rows-in-bays': 'là où des rangées sont demandées et des séparations partagent le caisson en travées',
-  grid: 'là où des rangées sont percées, des portes montées sur charnières, ou des tablettes réparties par leur nombre',
-  'own-grid': 'là où des rangées ou des embases de charnières sont percées',
-  'rear-rows': 'là où des rangées arrière sont percées (`rows: both`)',
-  doors: 'là où des portes sont montées devant le caisson',
-  fronts: 'là où des portes, des tiroirs ou des façades fixes ferment le caisson',
-  'overlay-fronts': 'avec des portes et des façades en applique',
-  'front-gaps': 'avec des portes et des façades encastrées, ou deux côte à côte ou l’une sur l’autre',
-  'whole-front': 'là où ni `bays` ni `fronts` ne dit ce qui est monté devant chaque travée',
-  'no-fronts': 'là où `fronts` ne dit pas ce qui ferme chaque travée',
-  drawers: 'là où le caisson a des tiroirs',
-  like: 'avec `like`',
-  'pulled-here': 'là où une porte ou un tiroir n’a pas d’autre poignée à lui',
-  'pulled-drawers': 'là où un tiroir n’a pas d’autre poignée à lui',
-  'front-place': 'là où il y a quelque chose, sans poignée à lui sous `panels`',
-  'door-pulls': 'là où des portes ont des poignées',
-  'long-door-pulls': 'là où des portes ont des poignées à deux vis',
-  'pulls-by-end': 'là où des poignées sont près d’un bout d’une porte',
-  'drawer-pulls': 'là où des façades de tiroirs ou des façades fixes ont des poignées',
-  'own-pull': 'sur une porte, une façade fixe ou une façade de tiroir',
-  'own-door-pull': 'sur une porte avec une poignée',
-  'own-long-pull': 'sur une façade avec une poignée à deux vis',
-  'own-pull-by-end': 'sur une porte dont la poignée est près d’un bout',
-  'own-lying-pull': 'sur une façade de tiroir ou une façade fixe avec une poignée',
-  upright: 'sur un côté ou une séparation',
-  joined: 'sur un panneau assemblé à un autre',
-  'deep-in-face': 'sur un panneau qui a des perçages de tourillons dans sa face',
-  'end-joined': 'sur un panneau dont les bouts touchent d’autres panneaux',
-  'deep-in-end': 'sur un panneau qui a des perçages de tourillons dans ses bouts',
-} as const;

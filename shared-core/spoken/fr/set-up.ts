@@ -1,6 +1,7 @@
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
-import { indexMove, labels, offStop } from './drawing.js';
+import { indexMove, offStop } from './drawing.js';
+import { labels } from './drawing-labels.js';
 import { bare, compte, et, le, nombre, noun, runs, temps } from './words.js';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
