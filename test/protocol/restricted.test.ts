@@ -30,7 +30,7 @@ async function started(restricted: boolean, folders: readonly string[] | null): 
 const faultsOf = async (client: Client, shop: string, name = 'jobs/a.carcass.yaml'): Promise<readonly string[]> =>
   (await client.open(folder.uri(name), jobWith(shop)))
     .filter(({ severity }) => severity === 1)
-    .map(({ message }) => String(message));
+    .map(({ message }) => (typeof message === 'string' ? message : message.value));
 const away = (): string => `../../${outside.path.split('/').at(-1)!}/other.shop.yaml`;
 
 test('a shop file of the folder is read, one outside it or behind a link out of it is not', async () => {
