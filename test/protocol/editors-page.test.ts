@@ -86,6 +86,13 @@ test('every option that the server reads at the start has its line', () => {
     const text = readFileSync(join(root, file), 'utf8');
     return [...text.matchAll(/saidOf\(options, '(\w+)'\)|'(\w+)' in said/g)].map(([, one, other]) => one ?? other!);
   });
-  expect(read.toSorted()).toEqual(['diagnostics', 'hoverPictures', 'reference', 'referenceCommand', 'restricted', 'settings']);
+  expect(read.toSorted()).toEqual([
+    'diagnostics',
+    'hoverPictures',
+    'reference',
+    'referenceCommand',
+    'restricted',
+    'settings',
+  ]);
   for (const option of read) expect(page, option).toContain(`| \`${option}\``);
 });
