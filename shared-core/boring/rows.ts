@@ -139,6 +139,7 @@ function holesLeft(
   { habits }: Shop,
 ): readonly number[] | undefined {
   if (from === null && to === null && roundShelves === null) return undefined;
+  const around = roundShelves === null ? null : roundShelves.value;
   const foot = panel.pose.origin.z;
   // A shelf lies on its pins, half a hole over their centres.
   const taken = shelves.map(({ pose }) =>
@@ -147,7 +148,7 @@ function holesLeft(
   return Array.from({ length: line.count }, (_, k) => k).filter((k) => {
     const height = foot - sideFoot + placeAt(line, k);
     const isBetween = height >= (from?.value ?? -Infinity) && height <= (to?.value ?? Infinity);
-    return isBetween && (roundShelves === null || taken.some((hole) => Math.abs(hole - k) <= roundShelves.value));
+    return isBetween && (around === null || taken.some((hole) => Math.abs(hole - k) <= around));
   });
 }
 

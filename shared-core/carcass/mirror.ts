@@ -12,7 +12,7 @@ type ListOf<K extends 'dividers' | 'fixed-shelves'> = Extract<Said<K>, { readonl
  * is chosen for single panels. Values keep their places in the text. Depths and heights are the same on either hand.
  */
 export function mirror(said: CarcassSaid): CarcassSaid {
-  const { width, dividers, doors, fronts } = said;
+  const { width, dividers, doors, fronts, 'end-panels': endPanels, fillers, 'row-holes': rowHoles } = said;
   const bays = bayCount(said);
   const other = {
     ...said,
@@ -23,6 +23,13 @@ export function mirror(said: CarcassSaid): CarcassSaid {
         fronts,
         fronts.value.map((one) => withValue(one, inOtherBay(handed(one.value), bays))),
       ),
+    }),
+    ...(endPanels?.value.on && {
+      'end-panels': withValue(endPanels, { ...endPanels.value, on: otherHand(endPanels.value.on) }),
+    }),
+    ...(fillers && { fillers: withValue(fillers, changedOver(fillers.value)) }),
+    ...(rowHoles?.value.bays && {
+      'row-holes': withValue(rowHoles, { ...rowHoles.value, bays: inOtherBays(rowHoles.value.bays, bays) }),
     }),
     ...shelvesInBays(said, 'fixed-shelves', bays),
     ...shelvesInBays(said, 'loose-shelves', bays),
@@ -57,6 +64,16 @@ function acrossWidth(list: ListOf<'dividers'>, width: number): ListOf<'dividers'
 function inOtherBay<T extends { readonly bay?: Located<number> }>(one: T, bays: number): T {
   if (one.bay === undefined || one.bay.value > bays) return one;
   return { ...one, bay: withValue(one.bay, bays + 1 - one.bay.value) };
+}
+
+const inOtherBays = (list: Located<readonly Located<number>[]>, bays: number) =>
+  withValue(
+    list,
+    list.value.map((one) => withValue(one, bays + 1 - one.value)),
+  );
+
+function changedOver({ left, right, ...rest }: Said<'fillers'>['value']): Said<'fillers'>['value'] {
+  return { ...rest, ...(right && { left: right }), ...(left && { right: left }) };
 }
 
 function shelvesInBays(said: CarcassSaid, key: 'fixed-shelves' | 'loose-shelves', bays: number): CarcassSaid {

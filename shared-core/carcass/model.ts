@@ -20,6 +20,8 @@ export type PanelRole =
   | 'door'
   | 'drawer-front'
   | 'fixed-front'
+  | 'end-panel'
+  | 'filler'
   | 'drawer-side'
   | 'drawer-box-front'
   | 'drawer-back'

@@ -19,8 +19,8 @@ export interface Role {
    * stands beside it or the job asks for them.
    */
   readonly rows: 'set-grid' | 'keep-to-grid' | 'none';
-  /** Whether it is one of the panels that the box is pressed together from; a plinth stands under it, a door hangs before it. */
-  readonly belongs: 'to-box' | 'under-box' | 'before-box' | 'in-drawer';
+  /** Whether it is one of the panels that the box is pressed together from; a plinth stands under it, a door hangs before it, an end panel stands beside it. */
+  readonly belongs: 'to-box' | 'under-box' | 'before-box' | 'beside-box' | 'in-drawer';
   /** The face that a fitting is put in from, so that it does not show. */
   readonly hiddenFace: 'inside' | 'outside';
   /** What its long edges are called: `front` is the one that bores are counted from. */

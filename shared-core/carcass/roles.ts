@@ -7,6 +7,7 @@ import { back } from './roles/back.js';
 import { divider } from './roles/divider.js';
 import { drawerBack, drawerBottom, drawerBoxFront, drawerSide } from './roles/drawers.js';
 import { door, drawerFront, fixedFront } from './roles/fronts.js';
+import { endPanel, filler } from './roles/beside.js';
 import { bottom, top } from './roles/horizontals.js';
 import { plinth } from './roles/plinth.js';
 import { rail } from './roles/rail.js';
@@ -32,6 +33,8 @@ export const ROLES = {
   door,
   'drawer-front': drawerFront,
   'fixed-front': fixedFront,
+  'end-panel': endPanel,
+  filler,
   'drawer-side': drawerSide,
   'drawer-box-front': drawerBoxFront,
   'drawer-back': drawerBack,

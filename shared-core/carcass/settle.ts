@@ -72,6 +72,8 @@ function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
       band: job.drawers.band ?? job.band,
       joint: job.drawers.joint ?? job.joint,
     },
+    endPanels: { ...job.endPanels, ...ofFronts(job, job.endPanels) },
+    fillers: { ...job.fillers, ...ofFronts(job, job.fillers) },
     height: job.height ?? unwritten(height, 'height'),
     rowOffset: job.rowOffset ?? unwritten(rowOffset, 'row-offset'),
     dividers: [],
@@ -87,6 +89,11 @@ function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
   const under = spec.bottom.value === 'under' ? boardFor(spec, shop, 'bottom', spec.board).thickness : 0;
   const { pitches } = sizeOfKind(habits, spec.kind.value);
   return sized(pitches * habits.pitch + side + over + under, half(side));
+}
+
+/** Board and band of what stands beside the fronts, which are theirs unless it has its own. */
+function ofFronts({ doors, ...job }: JobCarcass, { board, band }: Pick<JobCarcass['fillers'], 'board' | 'band'>) {
+  return { board: board ?? doors.board ?? job.board, band: band ?? doors.band ?? job.band };
 }
 
 /** The things of a list, with the board of the carcass where they have none of their own; null for a number. */

@@ -32,7 +32,23 @@ export interface DrawersSpec extends Omit<JobCarcass['drawers'], 'board' | 'band
   readonly joint: Located<string>;
 }
 
-type Settled = 'height' | 'rowOffset' | 'doors' | 'drawers' | 'dividers' | 'fixedShelves' | 'looseShelves' | 'note';
+/** What stands beside the carcass, with its board and band. */
+type Beside<K extends 'endPanels' | 'fillers'> = Omit<JobCarcass[K], 'board' | 'band'> & {
+  readonly board: Located<string>;
+  readonly band: Located<string>;
+};
+
+type Settled =
+  | 'height'
+  | 'rowOffset'
+  | 'doors'
+  | 'drawers'
+  | 'endPanels'
+  | 'fillers'
+  | 'dividers'
+  | 'fixedShelves'
+  | 'looseShelves'
+  | 'note';
 
 /**
  * One carcass with everything settled that its panels are made from: what the job asks for, and what follows from sizes.
@@ -44,6 +60,8 @@ export interface CarcassSpec extends Omit<JobCarcass, Settled> {
   readonly rowOffset: Located<Micrometres>;
   readonly doors: DoorsSpec;
   readonly drawers: DrawersSpec;
+  readonly endPanels: Beside<'endPanels'>;
+  readonly fillers: Beside<'fillers'>;
   readonly dividers: readonly DividerSpec[];
   readonly fixedShelves: readonly ShelfSpec[];
   readonly looseShelves: readonly ShelfSpec[];

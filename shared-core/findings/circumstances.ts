@@ -59,6 +59,9 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   'own-lying-pull': ({ boring }, isMeant) =>
     boring.pulls.some(({ front }) => front.role !== 'door' && isMeant(front.key)),
   like: ({ spec }) => spec.like !== null,
+  'end-panels': ({ spec }) => spec.endPanels.on.value !== 'none',
+  'end-panels-beside-plinth': ({ spec }) => spec.endPanels.on.value !== 'none' && spec.plinth.value > 0,
+  fillers: ({ spec: { fillers } }) => fillers.left !== null || fillers.right !== null,
   upright: ({ carcass }, isMeant) =>
     carcass.panels.some((panel) => isMeant(panel.key) && roleOf(panel).rows !== 'none'),
   joined: ({ carcass }, isMeant) =>

@@ -4,7 +4,7 @@ import type { Bore, Row } from '../boring/model.js';
 import { boredHoles } from '../boring/rows.js';
 import type { Span } from '../schema/schema.js';
 import type { Panel } from '../carcass/model.js';
-import type { ShelfSpec } from '../carcass/spec.js';
+import type { CarcassSpec, ShelfSpec } from '../carcass/spec.js';
 import { means } from '../job/panel-key.js';
 import type { Micrometres } from '../length/units.js';
 import type { CaseClamp, HorizontalHead, LineDrill, Shop, VerticalHead } from '../shop/model.js';
@@ -83,6 +83,14 @@ export function boredSpan(context: CarcassContext, row: Row): Span {
   const holes = boredHoles(row);
   const at = (k: number): Micrometres => rowStart(context, row) + k * row.pitch;
   return { min: at(holes[0]!), max: at(holes.at(-1)!) };
+}
+
+/** What is said of end panels and fillers, where there are any. */
+export function besideNamed({ endPanels, fillers }: CarcassSpec): readonly CarcassSpec['fillers' | 'endPanels'][] {
+  return [
+    ...(endPanels.on.value === 'none' ? [] : [endPanels]),
+    ...(fillers.left === null && fillers.right === null ? [] : [fillers]),
+  ];
 }
 
 /** Things with one key, in the order in which the keys first come. */

@@ -6,6 +6,7 @@ import { bandMissing } from './rules/band-missing.js';
 import { bandTooNarrow } from './rules/band-too-narrow.js';
 import { bandUnknown } from './rules/band-unknown.js';
 import { bitMissing } from './rules/bit-missing.js';
+import { besideTooNear } from './rules/beside-too-near.js';
 import { boardUnknown } from './rules/board-unknown.js';
 import { boreInGroove } from './rules/bore-in-groove.js';
 import { boreTooShort } from './rules/bore-too-short.js';
@@ -87,6 +88,7 @@ export const rules: readonly CarcassRule[] = [
   hingeWithoutRoom,
   doorSwingMeets,
   frontsLeaveOpen,
+  besideTooNear,
   drawerMeetsShelf,
   drawerLowerThanSlide,
   pullOffFront,

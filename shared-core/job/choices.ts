@@ -9,4 +9,5 @@ export type DrawerBottom = 'grooved' | 'applied';
 export type DoorHow = 'overlay' | 'inset';
 export type PullLies = 'upright' | 'level';
 export type PullEnd = 'top' | 'bottom' | 'middle';
+export type EndPanelsOn = 'none' | 'left' | 'right' | 'both';
 export type EdgeName = 'front' | 'back' | 'reference-end' | 'far-end';

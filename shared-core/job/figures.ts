@@ -14,9 +14,14 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     some?.as === 'list' ? some.items.map(({ value }) => value) : [],
   );
   const parts = [...listed, ...panels];
-  const boards = [carcass.board, carcass.doors.board, carcass.drawers.board, ...parts.map(({ board }) => board)].map(
-    (one) => one?.value ?? carcass.board.value,
-  );
+  const boards = [
+    carcass.board,
+    carcass.doors.board,
+    carcass.drawers.board,
+    carcass.endPanels.board,
+    carcass.fillers.board,
+    ...parts.map(({ board }) => board),
+  ].map((one) => one?.value ?? carcass.board.value);
   const backs = [carcass.drawers.bottomBoard, ...(carcass.back.how.value === 'none' ? [] : [carcass.back.board])].map(
     ({ value }) => value,
   );
@@ -24,6 +29,8 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     carcass.band,
     carcass.doors.band ?? carcass.band,
     carcass.drawers.band ?? carcass.band,
+    carcass.endPanels.band ?? carcass.band,
+    carcass.fillers.band ?? carcass.band,
     ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {})),
   ].map(({ value }) => value);
   const pulls = [

@@ -12,6 +12,7 @@ import type {
   BottomHow,
   DoorHow,
   DrawerBottom,
+  EndPanelsOn,
   HungWord,
   PullEnd,
   PullLies,
@@ -171,6 +172,9 @@ export const leftOutMessages = messages('left-out', {
   usualDrawers: () => 'When left out: the shop’s usual slide, and the board, the band and the joint of the carcass.',
   fittingOfCarcass: () => 'When left out: the fitting of the carcass.',
   bandOfCarcass: () => 'When left out: the band of the carcass.',
+  downToFloor: () => 'When left out: they do.',
+  boardOfFronts: () => 'When left out: the board of the doors.',
+  bandOfFronts: () => 'When left out: the band of the doors.',
   boardOfCarcass: () => 'When left out: the board of the carcass.',
   asCarcass: () => 'When left out: as in the rest of the carcass.',
 });
@@ -190,6 +194,18 @@ const boardOfCarcass = workedOut(
 const bandOfCarcass = workedOut(
   (): string | null => null,
   () => say.bandOfCarcass(),
+);
+const boardOfFronts = workedOut(
+  (): string | null => null,
+  () => say.boardOfFronts(),
+);
+const bandOfFronts = workedOut(
+  (): string | null => null,
+  () => say.bandOfFronts(),
+);
+const endPanelsOn = usual(
+  (): EndPanelsOn => 'none',
+  () => say.none(),
 );
 const shelf = (setback: (usage: Usage) => Micrometres) =>
   ({
@@ -371,6 +387,29 @@ export const LEFT_OUT = {
       'from-top': nothing(() => say.centred()),
     },
     told: (usage) => pull.told(pull.value(usage), usage),
+  },
+  'end-panels': {
+    as: 'each',
+    fields: {
+      on: endPanelsOn,
+      board: boardOfFronts,
+      band: bandOfFronts,
+      'to-floor': usual(
+        () => true,
+        () => say.downToFloor(),
+      ),
+    },
+    told: (usage) => endPanelsOn.told(endPanelsOn.value(usage), usage),
+  },
+  fillers: {
+    as: 'each',
+    fields: {
+      left: nothing(() => say.none()),
+      right: nothing(() => say.none()),
+      board: boardOfFronts,
+      band: bandOfFronts,
+    },
+    told: () => say.none(),
   },
   load: {
     as: 'each',

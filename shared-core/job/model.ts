@@ -9,6 +9,7 @@ export type {
   DoorHow,
   DrawerBottom,
   EdgeName,
+  EndPanelsOn,
   FrontWord,
   HungWord,
   PullEnd,

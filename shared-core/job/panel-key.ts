@@ -1,4 +1,4 @@
-// The keys of panels, as the owner writes them under `panels`: 'left', 'divider-1', 'door-1', 'shelf-2', 'shelf-2-bay-3' where a
+// The keys of panels, as the owner writes them under `panels`: 'left', 'divider-1', 'door-1', 'end-left', 'shelf-2', 'shelf-2-bay-3' where a
 // shelf stands in several bays, and 'drawer-1-left' of the parts of a drawer. Nowhere else is one put together or taken apart.
 
 /** The parts of a drawer: its front, and the pieces of its box. */
@@ -17,6 +17,11 @@ export function keyInBay(shelf: string, bay: number): string {
 /** Key of a panel of a drawer. */
 export function keyInDrawer(drawer: string, part: DrawerPart): string {
   return `${drawer}-${part}`;
+}
+
+/** Key of an end panel, or of a filler. */
+export function keyBeside(thing: 'end' | 'filler', hand: 'left' | 'right'): string {
+  return `${thing}-${hand}`;
 }
 
 /** The key of all that one thing of the job makes: 'shelf-1' of 'shelf-1-bay-2', 'drawer-1' of 'drawer-1-left'. Any other key is its own. */
@@ -43,6 +48,10 @@ export interface Renaming {
 export function mirroredKey(key: string, { bays, areSpread, fronts }: Renaming): string {
   if (key === 'left') return 'right';
   if (key === 'right') return 'left';
+  for (const thing of ['end', 'filler'] as const) {
+    if (key === keyBeside(thing, 'left')) return keyBeside(thing, 'right');
+    if (key === keyBeside(thing, 'right')) return keyBeside(thing, 'left');
+  }
   const divider = /^divider-(\d+)$/.exec(key)?.[1];
   if (divider !== undefined)
     return areSpread && Number(divider) < bays ? keyOf('divider', bays - Number(divider)) : key;
@@ -58,7 +67,8 @@ export function mirroredKey(key: string, { bays, areSpread, fronts }: Renaming):
 const OTHER_PART: Partial<Record<DrawerPart, DrawerPart>> = { left: 'right', right: 'left' };
 
 /** Panels whose edges keep their names in a mirror, as they change over with the panel: uprights, and what hangs on a hand. */
-const HANDED = /^(?:left|right|divider-\d+|door-\d+|drawer-\d+|drawer-\d+-(?:left|right))$/;
+const HANDED =
+  /^(?:left|right|(?:end|filler)-(?:left|right)|divider-\d+|door-\d+|drawer-\d+|drawer-\d+-(?:left|right))$/;
 
 /** The two edges of a panel that change over where left and right do; null where none does. A back has its front edge on the left. */
 export function handedEdges(key: string): readonly ['front', 'back'] | readonly ['reference-end', 'far-end'] | null {

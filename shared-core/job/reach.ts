@@ -38,6 +38,10 @@ export const CIRCUMSTANCES = {
   'drawer-pulls': 'where drawer fronts or fixed fronts have pulls',
   like: 'with `like`',
 
+  'end-panels': 'where there are end panels',
+  'end-panels-beside-plinth': 'where end panels stand beside a plinth',
+  fillers: 'where there are fillers',
+
   upright: 'on a side or a divider',
   joined: 'on a panel that is joined to another one',
   'deep-in-face': 'on a panel with dowel bores in its face',
@@ -152,6 +156,11 @@ const SHARED: ReachTable<SharedFields> = {
       'from-top': 'drawer-pulls',
     },
   },
+  'end-panels': {
+    own: always,
+    inside: { on: always, board: 'end-panels', band: 'end-panels', 'to-floor': 'end-panels-beside-plinth' },
+  },
+  fillers: { own: always, inside: { left: always, right: always, board: 'fillers', band: 'fillers' } },
   load: {
     own: always,
     inside: {

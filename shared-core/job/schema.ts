@@ -154,6 +154,27 @@ const pulls = record('pulls', 'The pulls or knobs of doors and drawer fronts, an
   'from-top': optional(length('On drawer fronts: from the upper edge to the nearest screw.', 5, 2000)),
 });
 
+const endPanels = record('end panels', 'Loose panels beside the carcass, as deep as it is with its fronts.', {
+  on: optional(
+    choice('Where there are end panels.', {
+      none: 'Nowhere.',
+      left: 'On the left.',
+      right: 'On the right.',
+      both: 'On both hands.',
+    }),
+  ),
+  board: optional(name('board', 'Board of the end panels.')),
+  band: optional(name('band', 'Band of their edges that are seen; `none` leaves them bare.')),
+  'to-floor': optional(flag('Whether they reach down to the floor beside a plinth.')),
+});
+
+const fillers = record('fillers', 'Strips that close what is left beside the carcass, flush with its fronts.', {
+  left: optional(length('Width of a strip on the left.', 5, 600)),
+  right: optional(length('Width of a strip on the right.', 5, 600)),
+  board: optional(name('board', 'Board of the strips.')),
+  band: optional(name('band', 'Band of their edges toward the carcass; `none` leaves them bare.')),
+});
+
 const place = record('place', 'Where the carcass stands along a wall.', {
   at: optional(length('From the left end of the wall to the outside of its left side.', 0, 100_000)),
   wall: optional(count('The wall, counted as the owner likes.', 1, 50)),
@@ -258,6 +279,14 @@ const shared = {
   doors: optional(either('The doors: a word, or a map with more about them.', doors.fields.hung.schema, doors)),
   drawers: optional(drawers),
   pulls: optional(either('The pulls: a name, or a map with more about them.', pulls.fields.pull.schema, pulls)),
+  'end-panels': optional(
+    either(
+      'Loose panels beside the carcass: a word, or a map with more about them.',
+      endPanels.fields.on.schema,
+      endPanels,
+    ),
+  ),
+  fillers: optional(fillers),
   load: optional(
     either(
       'What stands on each shelf: kilograms spread evenly, or a map with more about it.',

@@ -8,6 +8,7 @@ import { findingsOfLoads } from './de/findings-of-loads.js';
 import { findingsOfPanels } from './de/findings-of-panels.js';
 import { findingsOfPulls } from './de/findings-of-pulls.js';
 import { findingsOfRows } from './de/findings-of-rows.js';
+import { findingsOfBeside } from './de/findings-of-beside.js';
 import { job } from './de/job.js';
 import { jobKeys } from './de/job-keys.js';
 import { loadKeys } from './de/load-keys.js';
@@ -32,6 +33,7 @@ export const de: Spoken = {
     ...findings,
     ...findingsOfLoads,
     ...findingsOfPanels,
+    ...findingsOfBeside,
     ...findingsOfPulls,
     ...findingsOfRows,
     ...machines,

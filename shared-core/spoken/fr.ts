@@ -8,6 +8,7 @@ import { findingsOfLoads } from './fr/findings-of-loads.js';
 import { findingsOfPanels } from './fr/findings-of-panels.js';
 import { findingsOfPulls } from './fr/findings-of-pulls.js';
 import { findingsOfRows } from './fr/findings-of-rows.js';
+import { findingsOfBeside } from './fr/findings-of-beside.js';
 import { job } from './fr/job.js';
 import { jobKeys } from './fr/job-keys.js';
 import { loadKeys } from './fr/load-keys.js';
@@ -33,6 +34,7 @@ export const fr: Spoken = allInType({
     ...findings,
     ...findingsOfLoads,
     ...findingsOfPanels,
+    ...findingsOfBeside,
     ...findingsOfPulls,
     ...findingsOfRows,
     ...machines,

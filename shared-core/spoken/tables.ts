@@ -87,6 +87,7 @@ import type { pullPlaceMessages as pullPlaces } from '../findings/pull-places.js
 import type { say as pullOffFront } from '../findings/rules/pull-off-front.js';
 import type { say as pullScrewMeets } from '../findings/rules/pull-screw-meets.js';
 import type { say as partialRowsCost } from '../findings/rules/partial-rows-cost.js';
+import type { say as besideTooNear } from '../findings/rules/beside-too-near.js';
 import type { valueUnusedMessages as valueUnused } from '../findings/rules/value-unused.js';
 import type { say as cam } from '../fittings/kinds/cam.js';
 import type { say as dowel } from '../fittings/kinds/dowel.js';
@@ -255,6 +256,7 @@ export interface Tables {
   readonly 'pull-off-front': typeof pullOffFront;
   readonly 'pull-screw-meets': typeof pullScrewMeets;
   readonly 'partial-rows-cost': typeof partialRowsCost;
+  readonly 'beside-too-near': typeof besideTooNear;
   readonly 'value-unused': typeof valueUnused;
   readonly 'value-unused-in-shop': typeof valueUnusedInShop;
   readonly 'word-replaced': typeof wordReplaced;

@@ -49,13 +49,15 @@ function sideBySide<T extends ToStand>(all: readonly T[], hangHeight: Micrometre
   const next = { floor: 0, above: 0 };
   return all.map((one) => {
     const { spec, carcass } = one;
-    const width = spec.width.value;
-    const { y, z } = roomOf(carcass);
+    const { x, y, z } = roomOf(carcass);
+    const width = x.to - x.from;
     const isTall = !isAboveFloor(spec) && z.to - z.from > hangHeight;
     const levels = isTall ? LEVELS : isAboveFloor(spec) ? (['above'] as const) : (['floor'] as const);
-    const from = spec.place.at?.value ?? Math.max(...levels.map((level) => next[level]));
+    // The place of a carcass is that of its left side; what stands beside that begins before it.
+    const from =
+      spec.place.at === null ? Math.max(...levels.map((level) => next[level])) : spec.place.at.value + x.from;
     const at = Array.from({ length: carcass.count }, (_, i): Point3 => ({
-      x: from + i * width,
+      x: from - x.from + i * width,
       y: 0 - y.to,
       z: spec.place.aboveFloor.value - z.from,
     }));
@@ -69,7 +71,7 @@ export function isAboveFloor(spec: CarcassSpec): boolean {
   return spec.place.aboveFloor.value > 0;
 }
 
-/** What the box and what stands under it take up in the carcass frame; doors hang before it. */
+/** What the box and what stands under it and beside it take up in the carcass frame; doors hang before it. */
 function roomOf({ panels }: Carcass): Extents {
   const boxes = panels.filter((panel) => panel.role !== 'door').map(extentsOf);
   const run = (axis: keyof Extents) => ({

@@ -7,7 +7,15 @@ import { labels, type Told } from './told.js';
  * and a right one. In files the two are `reference-end` and `far-end`.
  */
 export type EndName = 'bottom end' | 'top end' | 'left end' | 'right end';
-export type LongEdge = 'front edge' | 'back edge' | 'hinge edge' | 'closing edge' | 'upper edge' | 'lower edge';
+export type LongEdge =
+  | 'front edge'
+  | 'back edge'
+  | 'hinge edge'
+  | 'closing edge'
+  | 'upper edge'
+  | 'lower edge'
+  | 'inner edge'
+  | 'outer edge';
 export type MixedEnd = 'bottom or left end';
 export type SideName = LongEdge | 'inside face' | 'outside face' | EndName;
 
@@ -18,6 +26,8 @@ export const EDGES = labels({ front: 'front edge', back: 'back edge' });
 export const DOOR_EDGES = labels({ front: 'hinge edge', back: 'closing edge' });
 /** Of a front or a drawer’s piece that is set out from above. */
 export const UPPER_EDGES = labels({ front: 'upper edge', back: 'lower edge' });
+/** Of a strip beside a carcass, counted from the edge toward that. */
+export const INNER_EDGES = labels({ front: 'inner edge', back: 'outer edge' });
 export const FACES = labels({ inside: 'inside face', outside: 'outside face' });
 /** The reference end of panels of which some stand upright and some do not. */
 export const MIXED_END: MixedEnd & Told = labels({ end: 'bottom or left end' }).end;

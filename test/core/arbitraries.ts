@@ -152,6 +152,8 @@ const shape = fc.record({
   depth: between(300, 650),
   plinth: fc.oneof(fc.constant(0), between(60, 150)),
   rows: fc.constantFrom('none', 'front', 'both'),
+  endPanels: fc.constantFrom('none', 'none', 'none', 'left', 'right', 'both'),
+  filler: fc.option(between(20, 90), { freq: 1 }),
   rowHoles: fc.oneof(
     { weight: 4, arbitrary: fc.constant({}) },
     {
@@ -243,6 +245,8 @@ function wishFor(shop: Shop, drawn: Drawn): Partial<CarcassWish> {
     inset: drawn.inset,
     rows: drawn.rows,
     rowHoles: drawn.rowHoles,
+    endPanels: drawn.endPanels,
+    fillers: drawn.filler === null ? {} : { left: drawn.filler },
     rowOffset: offset,
     rowSetback: shop.habits.setback,
     dividers,

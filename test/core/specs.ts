@@ -4,6 +4,7 @@ import type {
   BackHow,
   DoorHow,
   DrawerBottom,
+  EndPanelsOn,
   FrontWord,
   HungWord,
   PanelChoice,
@@ -333,6 +334,8 @@ export interface CarcassWish {
   readonly fronts: readonly FrontWish[] | null;
   readonly drawers: DrawersWish;
   readonly pulls: PullsWish;
+  readonly endPanels: EndPanelsOn;
+  readonly fillers: { readonly left?: Micrometres; readonly right?: Micrometres };
   readonly panels: Readonly<Record<string, ChoiceWish>>;
 }
 
@@ -421,6 +424,8 @@ const PLAIN: CarcassWish = {
   fronts: null,
   drawers: {},
   pulls: {},
+  endPanels: 'none',
+  fillers: {},
   panels: {},
 };
 
@@ -471,6 +476,18 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     fronts: frontsOf(wish),
     drawers: drawersOf(shop, wish),
     pulls: pullsOf(shop, wish),
+    endPanels: {
+      on: located(wish.endPanels),
+      board: located(wish.doors.board ?? wish.board),
+      band: located(wish.band),
+      toFloor: located(true),
+    },
+    fillers: {
+      left: wish.fillers.left === undefined ? null : located(wish.fillers.left),
+      right: wish.fillers.right === undefined ? null : located(wish.fillers.right),
+      board: located(wish.doors.board ?? wish.board),
+      band: located(wish.band),
+    },
     rows: located(wish.rows, ['rows']),
     rowOffset: located(wish.rowOffset ?? half(shop.boards.get(wish.board)!.thickness)),
     rowHoles: {

@@ -247,6 +247,12 @@ export function standsClear({ min, max }: Box, parts: readonly Part[]): boolean 
   return parts.every(({ solid, box }) => apart(box, { min, max }) || body.intersect(solid).volume() <= NOTHING);
 }
 
+/** A block of a panel, thinner by so much on every side: what it then meets the panel does more than touch. */
+export function thinner({ name, box: { min, max } }: Part, by: number): Part {
+  const box: Box = { min: min.map((at) => at + by) as Vec3, max: max.map((at) => at - by) as Vec3 };
+  return { name, box, solid: block(box.min, box.max) };
+}
+
 /**
  * The solids that a panel runs into as it is turned about an upright line: the name of each, and at how many degrees it is met
  * first. Degrees count against the clock for who looks down.

@@ -4,17 +4,19 @@ import { boreCarcass } from '../../shared-core/boring/bores.js';
 import { buildCarcass } from '../../shared-core/carcass/build.js';
 import { swingHits } from '../../shared-core/hung/swing-hits.js';
 import { jobWithDoorsArbitrary, jobWithDrawersArbitrary } from '../core/arbitraries.js';
-import { assemble, clear, metWhileTurning } from './solids.js';
+import { assemble, clear, metWhileTurning, thinner } from './solids.js';
 
 afterEach(clear);
 
 const STEPS = 40;
+/** The core turns by whole degrees: between two of them a corner strays so far, in micrometres, on a door of a metre. */
+const STRAYS = 100;
 
 // The modeller turns the solids themselves; of the core it takes the pose of the door and the figures of the hinge.
 test.each([
-  ['doors', jobWithDoorsArbitrary],
-  ['doors among drawers', jobWithDrawersArbitrary],
-] as const)('%s swing their whole angle without touching anything, or are told', (_title, jobs) => {
+  ['doors', jobWithDoorsArbitrary, 50],
+  ['doors among drawers', jobWithDrawersArbitrary, 150],
+] as const)('%s swing their whole angle without touching anything, or are told', (_title, jobs, numRuns) => {
   let [free, told, met] = [0, 0, 0];
   fc.assert(
     fc.property(jobs, ({ spec, shop }) => {
@@ -32,7 +34,7 @@ test.each([
         };
         const rest = blanks.filter(({ name }) => name !== door.key);
         const angles = Array.from({ length: STEPS }, (_, i) => ((isLeft ? -1 : 1) * hinge.opening * (i + 1)) / STEPS);
-        const touched = [...metWhileTurning(own, rest, axis, angles).keys()];
+        const touched = [...metWhileTurning(thinner(own, STRAYS), rest, axis, angles).keys()];
         const said = swingHits(one, carcass).map(({ panel }) => panel.key);
         // Whatever the modeller meets at its own angles is among what the core has told.
         expect(touched.filter((name) => !said.includes(name))).toEqual([]);
@@ -42,7 +44,7 @@ test.each([
       }
       clear();
     }),
-    { numRuns: 50 },
+    { numRuns },
   );
   expect(free).toBeGreaterThan(5);
   // What is told is no more than what there is: most of it is met at the few angles of the modeller too.

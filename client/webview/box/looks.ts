@@ -50,7 +50,13 @@ export class Looks {
   readonly rings: Readonly<Record<'error' | 'warning' | 'info' | 'focus', MeshBasicMaterial>>;
 
   constructor() {
-    this.faces = { 'to-box': face(0.2), 'under-box': face(0.2), 'before-box': face(0.13), 'in-drawer': face(0.2) };
+    this.faces = {
+      'to-box': face(0.2),
+      'under-box': face(0.2),
+      'before-box': face(0.13),
+      'beside-box': face(0.13),
+      'in-drawer': face(0.2),
+    };
     const solid = () => new MeshLambertMaterial();
     const each = () => ({ black: solid(), brown: solid(), blue: solid(), violet: solid(), green: solid() });
     this.inks = each();
@@ -72,7 +78,7 @@ export class Looks {
     const isContrast = document.body.classList.contains('vscode-high-contrast');
     for (const [belongs, material] of Object.entries(this.faces)) {
       material.color.copy(this.colour('panel'));
-      material.opacity = isContrast ? 0.06 : belongs === 'before-box' ? 0.13 : 0.2;
+      material.opacity = isContrast ? 0.06 : belongs === 'before-box' || belongs === 'beside-box' ? 0.13 : 0.2;
     }
     this.stressedFace.color.copy(this.colour('focus'));
     this.stressedFace.opacity = isContrast ? 0.25 : 0.3;

@@ -1,3 +1,4 @@
+import { besideNamed } from '../lookups.js';
 import { hasFronts, keysOfKind } from '../../carcass/fronts/asked.js';
 import { NO_BAND } from '../../shop/habits.js';
 import type { CarcassRule } from '../rule.js';
@@ -17,7 +18,10 @@ export const bandUnknown: CarcassRule = {
     const ofPanels = [...spec.panels.values()].flatMap((panel) => Object.values(panel.bands?.value ?? {}));
     const ofDoors = hasFronts(spec) ? [spec.doors.band] : [];
     const ofDrawers = keysOfKind(spec, 'drawer').length === 0 ? [] : [spec.drawers.band];
-    const names = [spec.band, ...ofDoors, ...ofDrawers, ...ofPanels].filter((name) => name.value !== NO_BAND);
+    const ofBeside = besideNamed(spec).map(({ band }) => band);
+    const names = [spec.band, ...ofBeside, ...ofDoors, ...ofDrawers, ...ofPanels].filter(
+      (name) => name.value !== NO_BAND,
+    );
     return unknownNames(names, [...shop.bands.keys()], 'band');
   },
 };

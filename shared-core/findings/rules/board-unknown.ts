@@ -1,3 +1,4 @@
+import { besideNamed } from '../lookups.js';
 import { hasFronts, keysOfKind } from '../../carcass/fronts/asked.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
@@ -15,11 +16,12 @@ export const boardUnknown: CarcassRule = {
   check({ spec, shop }) {
     const parts = [...spec.dividers, ...spec.fixedShelves, ...spec.looseShelves, ...spec.panels.values()];
     const back = spec.back.how.value === 'none' && !spec.back.board.written ? null : spec.back.board;
+    const ofBeside = besideNamed(spec).map(({ board }) => board);
     const doors = hasFronts(spec) ? spec.doors.board : null;
     const { drawers } = spec;
     const ofDrawers = keysOfKind(spec, 'drawer').length === 0 ? [] : [drawers.board, drawers.bottomBoard];
     return unknownNames(
-      [spec.board, back, doors, ...ofDrawers, ...parts.map((part) => part.board)],
+      [spec.board, back, doors, ...ofDrawers, ...ofBeside, ...parts.map((part) => part.board)],
       [...shop.boards.keys()],
       'board',
     );

@@ -36,6 +36,10 @@ export const say = messages('assembly', {
     `Hang the ${counted(count, 'door', 'doors')} when the box stands and can no longer tip; have a second person hold a large one.`,
   drawers: ({ count, bottom }: { readonly count: number; readonly bottom: 'grooved' | 'applied' }) =>
     `Put the ${counted(count, 'drawer')} together beside the box: front and back to one side${bottom === 'grooved' ? ', the bottom into their grooves' : ''}, then the other side${bottom === 'applied' ? ', and the bottom from below' : ''}; both diagonals alike. Screw the slides to the box and to the drawers, run each drawer in, and screw its front on from inside when its gaps are right. Do not pull several out before the cabinet is fixed: it may tip.`,
+  endPanels: ({ count }: { readonly count: number }) =>
+    `Screw the ${counted(count, 'end panel')} on from inside when the cabinet stands level, its front edge flush with the fronts.`,
+  fillers: ({ count }: { readonly count: number }) =>
+    `Cut the ${counted(count, 'filler')} to the wall last: hold it there, scribe the line of the wall, and saw outside of that.`,
   pulls: ({ count }: { readonly count: number }) =>
     `Screw on the ${counted(count, 'pull')} from inside when the fronts hang; try one by hand first, as too long a screw comes through.`,
   fixedFronts: ({ count }: { readonly count: number }) =>

@@ -92,6 +92,8 @@ function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[]
     ...(carcass.drawers.length > 0
       ? [say.drawers({ count: carcass.drawers.length, bottom: spec.drawers.bottom.value })]
       : []),
+    ...(has('end-panel') > 0 ? [say.endPanels({ count: has('end-panel') })] : []),
+    ...(has('filler') > 0 ? [say.fillers({ count: has('filler') })] : []),
     ...(has('fixed-front') > 0 ? [say.fixedFronts({ count: has('fixed-front') })] : []),
     ...(boring.pulls.length > 0 ? [say.pulls({ count: boring.pulls.length })] : []),
     ...(loose > 0 ? [say.looseShelves({ count: loose })] : []),

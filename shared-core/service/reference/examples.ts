@@ -22,6 +22,8 @@ carcasses:
     band: ash-1
     top: rails
     rail-width: 110
+    end-panels: { on: right, board: ash-18, band: ash-1, to-floor: yes }
+    fillers: { left: 40, right: 30, board: ash-18, band: ash-1 }
     bottom: between
     plinth: 90
     back: { how: grooved, board: back-8, groove: 8, inset: 18 }

@@ -49,6 +49,8 @@ const ROLES: Readonly<Record<string, string>> = {
   'drawer front': 'Schubkastenfront',
   'drawer side': 'Schubkastenseite',
   'fixed front': 'Feste Front',
+  'end panel': 'Wange',
+  filler: 'Passleiste',
   'front of a drawer’s box': 'Vorderstück des Schubkastens',
 };
 const part = (role: string, key: string): string =>

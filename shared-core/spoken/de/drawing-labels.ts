@@ -9,6 +9,8 @@ export const labels = {
     'closing edge': 'Schließkante',
     'upper edge': 'Oberkante',
     'lower edge': 'Unterkante',
+    'inner edge': 'innere Kante',
+    'outer edge': 'äußere Kante',
     'inside face': 'Innenfläche',
     'outside face': 'Außenfläche',
     'bottom end': 'unteres Ende',

@@ -199,4 +199,24 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Höhe über dem unteren Ende der Seite, bis zu der Löcher gebohrt werden.',
   'How many holes are bored over and under that of each loose shelf; no others are then bored.':
     'Wie viele Löcher über und unter dem jedes Einlegebodens gebohrt werden; andere dann nicht.',
+  'Loose panels beside the carcass: a word, or a map with more about them.':
+    'Lose Platten neben dem Korpus: ein Wort, oder Schlüssel mit mehr Angaben.',
+  'Loose panels beside the carcass, as deep as it is with its fronts.':
+    'Lose Platten neben dem Korpus, so tief wie er mit seinen Fronten.',
+  'Where there are end panels.': 'Wo es Wangen gibt.',
+  'Nowhere.': 'Nirgends.',
+  'On the left.': 'Links.',
+  'On the right.': 'Rechts.',
+  'On both hands.': 'Auf beiden Seiten.',
+  'Board of the end panels.': 'Plattenwerkstoff der Wangen.',
+  'Band of their edges that are seen; `none` leaves them bare.':
+    'Kantenband ihrer sichtbaren Kanten; `none` lässt sie unbekantet.',
+  'Whether they reach down to the floor beside a plinth.': 'Ob sie neben einem Sockel bis zum Boden reichen.',
+  'Strips that close what is left beside the carcass, flush with its fronts.':
+    'Leisten, die neben dem Korpus schließen, was offen bleibt, bündig mit seinen Fronten.',
+  'Width of a strip on the left.': 'Breite einer Leiste links.',
+  'Width of a strip on the right.': 'Breite einer Leiste rechts.',
+  'Board of the strips.': 'Plattenwerkstoff der Leisten.',
+  'Band of their edges toward the carcass; `none` leaves them bare.':
+    'Kantenband ihrer Kanten zum Korpus hin; `none` lässt sie unbekantet.',
 };

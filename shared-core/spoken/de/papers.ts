@@ -32,6 +32,10 @@ export const papers = {
       `${anzahl(count, 'Schubkasten', 'Schubkästen')} neben dem Korpus zusammenbauen: Vorderstück und Rückwand an eine Seite${bottom === 'grooved' ? ', den Boden in ihre Nuten' : ''}, dann die andere Seite${bottom === 'applied' ? ', und den Boden von unten' : ''}; beide Diagonalen gleich. Die Auszüge an Korpus und Schubkästen schrauben, jeden Schubkasten einschieben und seine Front von innen anschrauben, wenn die Fugen stimmen. Nicht mehrere herausziehen, ehe der Schrank befestigt ist: Er kann kippen.`,
     pulls: ({ count }) =>
       `${anzahl(count, 'Griff', 'Griffe')} von innen anschrauben, wenn die Fronten hängen; einen zuerst von Hand probieren, da eine zu lange Schraube durchkommt.`,
+    endPanels: ({ count }) =>
+      `${anzahl(count, 'Wange', 'Wangen')} von innen anschrauben, wenn der Schrank waagrecht steht, die Vorderkante bündig mit den Fronten.`,
+    fillers: ({ count }) =>
+      `${anzahl(count, 'Passleiste', 'Passleisten')} zuletzt der Wand anpassen: hinhalten, den Verlauf der Wand anreißen und außerhalb davon sägen.`,
     fixedFronts: ({ count }) =>
       `${anzahl(count, 'feste Front', 'feste Fronten')} zuletzt befestigen, wenn die Fronten daneben hängen.`,
     looseShelves: ({ count }) => `${anzahl(count, 'Einlegeboden', 'Einlegeböden')} zuletzt einlegen.`,

@@ -49,6 +49,8 @@ const ROLES: Readonly<Record<string, string>> = {
   'drawer front': 'Façade de tiroir',
   'drawer side': 'Côté de tiroir',
   'fixed front': 'Façade fixe',
+  'end panel': 'Joue',
+  filler: 'Fileur',
   'front of a drawer’s box': 'Devant de la caisse du tiroir',
 };
 const part = (role: string, key: string): string =>

@@ -9,6 +9,8 @@ export const labels = {
     'closing edge': 'chant de fermeture',
     'upper edge': 'chant supérieur',
     'lower edge': 'chant inférieur',
+    'inner edge': 'chant intérieur',
+    'outer edge': 'chant extérieur',
     'inside face': 'face intérieure',
     'outside face': 'face extérieure',
     'bottom end': 'bout inférieur',

@@ -201,4 +201,24 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Hauteur au-dessus du bout inférieur du côté jusqu’à laquelle des trous sont percés.',
   'How many holes are bored over and under that of each loose shelf; no others are then bored.':
     'Combien de trous sont percés au-dessus et au-dessous de celui de chaque tablette mobile ; pas d’autres alors.',
+  'Loose panels beside the carcass: a word, or a map with more about them.':
+    'Panneaux rapportés à côté du caisson : un mot, ou des clés qui en disent plus.',
+  'Loose panels beside the carcass, as deep as it is with its fronts.':
+    'Panneaux rapportés à côté du caisson, aussi profonds que lui avec ses façades.',
+  'Where there are end panels.': 'Où il y a des joues.',
+  'Nowhere.': 'Nulle part.',
+  'On the left.': 'À gauche.',
+  'On the right.': 'À droite.',
+  'On both hands.': 'Des deux côtés.',
+  'Board of the end panels.': 'Panneau brut des joues.',
+  'Band of their edges that are seen; `none` leaves them bare.':
+    'Bande de leurs chants visibles ; `none` les laisse nus.',
+  'Whether they reach down to the floor beside a plinth.': 'Si elles descendent jusqu’au sol à côté d’un socle.',
+  'Strips that close what is left beside the carcass, flush with its fronts.':
+    'Bandes qui ferment ce qui reste à côté du caisson, au ras de ses façades.',
+  'Width of a strip on the left.': 'Largeur d’une bande à gauche.',
+  'Width of a strip on the right.': 'Largeur d’une bande à droite.',
+  'Board of the strips.': 'Panneau brut des bandes.',
+  'Band of their edges toward the carcass; `none` leaves them bare.':
+    'Bande de leurs chants vers le caisson ; `none` les laisse nus.',
 };

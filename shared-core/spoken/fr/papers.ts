@@ -30,6 +30,10 @@ export const papers = {
       `Monter ${nombre(count, 'le tiroir (1)', `les ${count} tiroirs`)} à côté du caisson : devant et arrière sur un côté${bottom === 'grooved' ? ', le fond dans leurs rainures' : ''}, puis l’autre côté${bottom === 'applied' ? ', et le fond par-dessous' : ''} ; les deux diagonales égales. Visser les coulisses au caisson et aux tiroirs, engager chaque tiroir, et visser sa façade de l’intérieur quand ses jeux sont bons. Ne pas en tirer plusieurs avant que le meuble soit fixé : il peut basculer.`,
     pulls: ({ count }) =>
       `Visser ${nombre(count, 'la poignée (1)', `les ${count} poignées`)} de l’intérieur quand les façades sont posées ; en essayer d’abord une à la main, car une vis trop longue ressort.`,
+    endPanels: ({ count }) =>
+      `Visser ${compte(count, 'joue')} de l’intérieur quand le meuble est d’aplomb, le chant avant au ras des façades.`,
+    fillers: ({ count }) =>
+      `Ajuster ${compte(count, 'fileur')} au mur en dernier : présenter, tracer le profil du mur et scier à l’extérieur du trait.`,
     fixedFronts: ({ count }) =>
       `Fixer ${nombre(count, 'la façade fixe (1)', `les ${count} façades fixes`)} en dernier, quand les voisines sont posées.`,
     looseShelves: ({ count }) =>

@@ -61,6 +61,8 @@ carcasses:
     back: { how: ${wish.back!}, board: ${wish.backBoard!}, groove: ${length(wish.groove!)}, inset: ${length(wish.inset!)} }
     rows: ${wish.rows!}
     row-holes: ${rowHoles(wish)}
+    end-panels: ${wish.endPanels!}
+    fillers: ${wish.fillers?.left === undefined ? '{}' : `{ left: ${length(wish.fillers.left)} }`}
     row-offset: ${length(wish.rowOffset!)}
     row-setback: ${length(wish.rowSetback!)}
     dividers:${standing(wish.dividers)}

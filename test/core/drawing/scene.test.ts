@@ -244,7 +244,10 @@ describe('bore maps of the demo jobs', () => {
       const rows = one.boring.rows.filter(({ panel: owner }) => owner === panel.key);
       const vs = distinct([
         ...onFaces.filter(({ purpose }) => purpose !== 'row').map(({ v }) => v),
-        ...rows.flatMap(({ offset, pitch, count }) => [offset, offset + (count - 1) * pitch]),
+        ...rows.flatMap(({ offset, pitch, count, holes }) => {
+          const [first, last] = [holes?.[0] ?? 0, holes?.at(-1) ?? count - 1];
+          return [offset + first * pitch, offset + last * pitch];
+        }),
       ]);
       expect(figures('v'), what).toEqual(vs.length === 0 ? [] : distinct([0, ...vs]));
     }

@@ -37,7 +37,15 @@ export const BASES: readonly (readonly string[])[] = [
     'fixed-shelves: [360]',
   ],
   ['kind: base', 'width: 600', 'rows: front', 'fronts: [drawer, { front: left, height: 400 }]'],
-  ['kind: base', 'width: 700', 'fronts: [left, { front: drawer, height: 200 }]', 'pulls: { pull: bar-160 }'],
+  [
+    'kind: base',
+    'width: 700',
+    'fronts: [left, { front: drawer, height: 200 }]',
+    'pulls: { pull: bar-160 }',
+    'plinth: 80',
+    'end-panels: { on: both }',
+    'fillers: { left: 40 }',
+  ],
 ];
 
 const NAMES: Readonly<Record<string, readonly string[]>> = {
@@ -151,6 +159,8 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
     drawers,
     pulls,
     'row-holes': rowHoles,
+    'end-panels': endPanels,
+    fillers,
     machines,
     ...rest
   } = carcassSchema.fields;
@@ -166,6 +176,10 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
     ...own(recordOf(pulls.schema.of.find((one) => one.type === 'record')!), ['pulls'], (line) => [
       `pulls: { PULLS, ${line} }`,
     ]),
+    ...own(fillers.schema.fields, ['fillers'], (line) => [`fillers: { FILLERS, ${line} }`]),
+    ...own(recordOf(endPanels.schema.of.find((one) => one.type === 'record')!), ['end-panels'], (line) => [
+      `end-panels: { ENDS, ${line} }`,
+    ]),
     ...own(recordOf(rowHoles.schema.of.find((one) => one.type === 'record')!), ['row-holes'], (line) => [
       `row-holes: { ${line} }`,
     ]),
@@ -180,8 +194,10 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
   ];
 }
 
-const DOORS = /^doors: \{ (.*) \}$/;
-const PULLS = /^pulls: \{ (.*) \}$/;
+/** What is written in a map of a base stays beside a key that is tried in it. */
+const MAPS = { DOORS: 'doors', PULLS: 'pulls', FILLERS: 'fillers', ENDS: 'end-panels' } as const;
+const inMap = (map: string): RegExp => new RegExp(`^${map}: \\{ (.*) \\}$`);
+const DOORS = inMap('doors');
 
 /** A base with its back and its doors as maps throughout, so that a key more in one is all that differs. */
 export function plainLines(base: readonly string[], how: string): readonly string[] {
@@ -209,16 +225,13 @@ export function withKey(
   how: string,
 ): readonly string[] {
   const without = withoutKey(plain, path[0]!);
-  const doors = writtenWithout(DOORS, path[1] === 'bays' ? 'hung|bays' : (path[1] ?? 'none'), plain);
-  const pulls = writtenWithout(PULLS, path[1] ?? 'none', plain);
-  const beside = (map: string) => (map === '' ? '' : `${map}$1`);
-  return [
-    ...without,
-    ...written.map((line) =>
-      line
-        .replace('HOW', how)
-        .replace(/DOORS(, )?/, beside(doors))
-        .replace(/PULLS(, )?/, beside(pulls)),
-    ),
-  ];
+  const filled = (line: string): string =>
+    Object.entries(MAPS).reduce(
+      (text, [mark, map]) => {
+        const kept = writtenWithout(inMap(map), path[1] === 'bays' ? 'hung|bays' : (path[1] ?? 'none'), plain);
+        return text.replace(new RegExp(`${mark}(, )?`), kept === '' ? '' : `${kept}$1`);
+      },
+      line.replace('HOW', how),
+    );
+  return [...without, ...written.map(filled)];
 }

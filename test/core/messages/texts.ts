@@ -345,7 +345,7 @@ export const SHOPS: readonly string[] = [
 /** Jobs whose papers say what those of the demo jobs do not. */
 export const PAPERS: readonly string[] = [
   carcass('kind: base\nwidth: 600\nfronts: [{ front: fixed, height: 130 }, drawer]'),
-  carcass('kind: base\nwidth: 600\nband: none\nback: { how: rebated }'),
+  carcass('kind: base\nwidth: 600\nband: none\nback: { how: rebated }\nend-panels: left\nfillers: { right: 40 }'),
   carcass('kind: base\nwidth: 2600\nheight: 2000'),
   carcass('kind: base\nwidth: 600\ndoors: pair', 'shop: own.shop.yaml\n'),
   carcass('kind: base\nwidth: 600', 'shop: sawless.shop.yaml\n'),

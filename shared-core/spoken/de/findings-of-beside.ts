@@ -1,0 +1,11 @@
+import type { Translations } from '../tables.js';
+import { und, zahl } from './words.js';
+
+/** Was von dem zu sagen ist, was neben einem Korpus steht. */
+export const findingsOfBeside = {
+  'beside-too-near': {
+    near: ({ fronts, beside, gap, usual }, show) =>
+      `${und(fronts)} ${zahl(fronts.length, 'steht', 'stehen')} ${show.length(gap)} neben ${beside}, und zwischen zwei Fronten sind es ${show.length(usual)} (\`gap\`). Neben einer Platte, die so weit nach vorn reicht wie die Fronten, ist die ganze Fuge nötig: Machen Sie \`reveal\` ebenso groß.`,
+    reveal: ({ usual }, show) => `Die Türen ${show.exact(usual)} von den Seiten sehen lassen`,
+  },
+} satisfies Translations;

@@ -1,0 +1,11 @@
+import type { Translations } from '../tables.js';
+import { et, nombre } from './words.js';
+
+/** Ce qui est à dire de ce qui est à côté d’un caisson. */
+export const findingsOfBeside = {
+  'beside-too-near': {
+    near: ({ fronts, beside, gap, usual }, show) =>
+      `${et(fronts)} ${nombre(fronts.length, 'est', 'sont')} à ${show.length(gap)} de ${beside}, et entre deux façades il y a ${show.length(usual)} (\`gap\`). À côté d’un panneau qui avance autant que les façades, il faut le jeu entier : donnez autant à \`reveal\`.`,
+    reveal: ({ usual }, show) => `Laisser voir ${show.exact(usual)} des côtés`,
+  },
+} satisfies Translations;
