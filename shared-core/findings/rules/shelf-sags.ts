@@ -42,7 +42,7 @@ export const shelfSags: CarcassRule = {
   severity: 'warning',
   about: {
     what: 'A shelf or a bottom sags more under its load than the shop accepts.',
-    why: 'A load that stays makes boards creep: what sags a little on the first day sags half as much again in years (`creep-factor`; common practice, no source). Reckoned as a beam with one span, 5wL⁴/384EI for a load spread evenly and PL³/48EI for one at the middle, with the modulus of the board (EN 312, EN 622-5, Wood Handbook) and its own weight. The eye sees a sag of 2.6 mm in a metre (`sag-limit`; common practice, no source). No structural approval: the figures are no characteristic values for design, and the wall and its fixing are for someone competent to judge.',
+    why: 'A load that stays makes boards creep: what sags a little on the first day sags half as much again in years (`creep-factor`; common practice, no source). Particleboard and MDF under a load that never leaves them creep more: EN 1995-1-1 counts a factor of up to 3.25 for them (from memory). Reckoned as a beam with one span, 5wL⁴/384EI for a load spread evenly and PL³/48EI for one at the middle, with the modulus of the board (EN 312, EN 622-5, Wood Handbook) and its own weight; shear is left out, which adds less than a twentieth where a shelf lies on its supports. The eye sees a sag of 2.6 mm in a metre (`sag-limit`; common practice, no source). No structural approval: the figures are no characteristic values for design, and the wall and its fixing are for someone competent to judge.',
     remedy: 'Put in a divider, use a thicker or stiffer board, give the shelf a lipping, or put less on it.',
     example: 'kind: open\nwidth: 500\nload: 9.2\nfixed-shelves: 1',
   },
