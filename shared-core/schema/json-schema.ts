@@ -90,11 +90,16 @@ function anyCase(pattern: string): string {
 function recordShape(schema: RecordSchema<Fields>, path: Path, more: More): JsonObject {
   const fields = Object.entries(schema.fields);
   const required = fields.filter(([, field]) => field.required).map(([key]) => key);
+  // A strict validator wants to see each key that is required among the properties beside.
+  const named = (keys: readonly string[]): JsonObject =>
+    Object.fromEntries(keys.map((key) => [key, { description: schema.fields[key]!.schema.about }]));
   return {
     type: required.length > 0 ? 'object' : ['object', 'null'],
     properties: Object.fromEntries(fields.map(([key, field]) => [key, convert(field.schema, [...path, key], more)])),
     ...(required.length > 0 &&
-      (schema.standIn === undefined ? { required } : { anyOf: [{ required }, { required: [schema.standIn] }] })),
+      (schema.standIn === undefined
+        ? { required }
+        : { anyOf: [required, [schema.standIn]].map((keys) => ({ properties: named(keys), required: keys })) })),
     additionalProperties: false,
   };
 }

@@ -129,3 +129,10 @@ test('every key has its sentence', () => {
   walk(jsonSchema(shopSchema, 'Workshop'));
   expect(JSON.stringify(jsonSchema(jobSchema, 'Cabinet job'))).toContain('Overall width of the carcass.');
 });
+
+test('a carcass needs its kind and its width, or another one that it is like', () => {
+  const takes = (one: string): boolean => job(parse(`carcasses: { a: { kind: base, width: 600 }, b: ${one} }`));
+  for (const one of ['{ like: a }', '{ like: a, mirrored: yes }', '{ kind: wall, width: 800 }'])
+    expect(takes(one), one).toBe(true);
+  for (const one of ['{ kind: base }', '{ width: 800 }', '{ height: 720 }']) expect(takes(one), one).toBe(false);
+});

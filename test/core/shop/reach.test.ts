@@ -71,6 +71,8 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'screws screw-7x50 price': [{ value: 9, on: 'screwed' }],
   'cams cam-15 price': [{ value: 9, on: 'cams' }],
   'handling index-move': [{ value: 900, on: 'cams' }],
+  'hinges cast-hinge usual-distance': [{ value: 24 }],
+  'hinges cast-hinge rating': [{ value: 1 }],
   'slides beech-runner behind': [{ value: 90, on: 'drawers' }],
   'slides beech-runner body-height': [{ value: 300, on: 'drawers' }],
   'panel-saws long-saw crosscut': [{ value: 700, on: 'drawers' }],

@@ -85,7 +85,7 @@ describe.each([
   const jobs = {
     rails: tenBases('rails'),
     tops: tenBases('between'),
-    kitchen: read(`${folder}/kitchen.carcass.yaml`),
+    kitchen: read('fixtures/kitchen.carcass.yaml'),
   };
 
   test('shared places save set-ups, and holes that stay empty save more', () => {
