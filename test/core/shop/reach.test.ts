@@ -70,6 +70,8 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'boards white-16 modulus': [{ value: 4000 }],
   'screws screw-7x50 price': [{ value: 9, on: 'screwed' }],
   'cams cam-15 price': [{ value: 9, on: 'cams' }],
+  'hinges cast-hinge price': [{ value: 9, on: 'doors' }],
+  'pulls rod price': [{ value: 9, on: 'doors' }],
   'handling index-move': [{ value: 900, on: 'cams' }],
   'hinges cast-hinge usual-distance': [{ value: 24 }],
   'hinges cast-hinge rating': [{ value: 1 }],
@@ -85,6 +87,7 @@ const JOBS = {
   low: [LOW],
   screwed: ['hung: { kind: wall, width: 800, joint: screw-7x50, fixed-shelves: 1 }'],
   cams: ['high: { kind: tall, width: 500, joint: cam-15 }'],
+  doors: ['press: { kind: wall, width: 900, doors: pair, pulls: rod }'],
   drawers: ['desk: { kind: base, width: 500, fronts: [{ front: drawer, height: 140 }, drawer] }'],
   all: [
     LOW,
