@@ -103,8 +103,8 @@ export class Workspace {
    * says so. At least one carcass is done.
    */
   prepare(uri: string, enough: () => boolean): boolean {
-    const document = this.document(uri);
-    if (document === undefined || kindOf(document) !== 'job') return true;
+    const document = this.#jobAt(uri);
+    if (document === null) return true;
     this.#begins(document.uri);
     const near = document.offsetAt({ line: this.#cursors.get(normalUri(uri)) ?? 0, character: 0 });
     return this.#engine.prepare(document.uri, document.getText(), near, enough);
@@ -118,9 +118,13 @@ export class Workspace {
 
   /** What is known of a job that is being prepared, to be told meanwhile. */
   soFar(uri: string): OpenJob | null {
+    const document = this.#jobAt(uri);
+    return document && { kind: 'job', document, analysis: this.#engine.soFar(document.uri, document.getText()) };
+  }
+
+  #jobAt(uri: string): TextDocument | null {
     const document = this.document(uri);
-    if (document === undefined || kindOf(document) !== 'job') return null;
-    return { kind: 'job', document, analysis: this.#engine.soFar(document.uri, document.getText()) };
+    return document !== undefined && kindOf(document) === 'job' ? document : null;
   }
 
   #readShop(jobUri: string, reference: string): ShopReading {

@@ -31,12 +31,7 @@ export type { EngineHost, ShopReading } from './engine/host.js';
 /** What is kept of a job between two of its texts. */
 interface JobState {
   readonly analysis: JobAnalysis;
-  readonly head: ReadHead;
-  readonly basis: Basis;
-  /** How the shop was found, as text, to tell whether it is found otherwise now. */
-  readonly shopWords: string;
-  readonly worked: WorkedOut;
-  readonly lines: Lines | null;
+  readonly opened: Opened;
 }
 
 /** A text cut apart, with what its carcasses take from the rest of it. */
@@ -46,6 +41,8 @@ interface Opened {
   readonly head: ReadHead;
   readonly basis: Basis;
   readonly shop: FoundShop;
+  /** How the shop was found, as text, to tell whether it is found otherwise now. */
+  readonly shopWords: string;
   /** Those of its carcasses that are known. */
   readonly worked: WorkedOut;
   /** What its carcasses say of one another; null where none can say anything. */
@@ -62,8 +59,8 @@ interface FoundShop {
 
 /**
  * The incremental pipeline from a text to its findings. A carcass is worked out anew only when its own text, that of one it is
- * like, the unit or defaults of its file, or its shop has changed. The result is always that of a cold analysis of the same text and shop; only the
- * memory of last good results, for drawings, depends on what came before. Never throws.
+ * like, the unit or defaults of its file, or its shop has changed. The result is always that of a cold analysis of the same text
+ * and shop; only the memory of last good results, for drawings, depends on what came before. Never throws.
  */
 export class Engine {
   /** How many carcasses were worked out since the engine was made. */
@@ -89,11 +86,8 @@ export class Engine {
   analyse(uri: string, text: string): JobAnalysis {
     const before = this.#jobs.get(uri);
     const opened = this.#open(uri, text);
-    const { head, basis, shop, worked, lines, lined } = opened;
-    const shopWords = JSON.stringify([shop.used.uri, shop.findings]);
-    const sameShop = shop.used.shop === before?.analysis.shop && before.shopWords === shopWords;
-    const sameWishes = before?.analysis.wishes === this.wishes;
-    if (sameShop && sameWishes && before.analysis.text === text) return before.analysis;
+    const { head, shop, worked, lines, lined } = opened;
+    if (opened === before?.opened && before.analysis.wishes === this.wishes) return before.analysis;
 
     const carcasses = lined.map((one) => worked.of(one));
     worked.keepOnly(lined);
@@ -106,7 +100,7 @@ export class Engine {
       ? before.analysis.planning
       : new Planning(carcasses, shop.used.shop, this.#derived);
     const analysis = this.#analysisOf(uri, opened, carcasses, findings, planning);
-    this.#jobs.set(uri, { analysis, head, basis, shopWords, worked, lines });
+    this.#jobs.set(uri, { analysis, opened });
     this.#preparing.delete(uri);
     return analysis;
   }
@@ -120,6 +114,8 @@ export class Engine {
   prepare(uri: string, text: string, near: number, enough: () => boolean): boolean {
     const opened = this.#open(uri, text);
     const { parts, lined, worked } = opened;
+    // All of it was analysed already, as it is at nearly every question.
+    if (opened === this.#jobs.get(uri)?.opened) return true;
     const left = lined.filter((one) => worked.known(one) === undefined);
     // A text that could not be cut is read at once.
     if (left.length === 0 || parts.whole !== null) return true;
@@ -138,7 +134,7 @@ export class Engine {
    */
   soFar(uri: string, text: string): JobAnalysis {
     const opened = this.#open(uri, text);
-    const before = this.#jobs.get(uri)?.worked;
+    const before = this.#jobs.get(uri)?.opened.worked;
     const carcasses = opened.lined.map((one) => opened.worked.known(one) ?? meanwhile(one.part, before?.known(one)));
     // Set-ups of a part of the job would have other stops than those of the whole.
     const planning = new Planning([], opened.shop.used.shop, this.#derived);
@@ -157,15 +153,17 @@ export class Engine {
     this.#preparing.delete(uri);
   }
 
+  /** The same object as before while neither the text nor the shop is another. */
   #open(uri: string, text: string): Opened {
-    const before = this.#jobs.get(uri);
-    const last = this.#preparing.get(uri) ?? before;
-    const lastParts = this.#preparing.get(uri)?.parts ?? before?.analysis.parts;
-    const lastText = this.#preparing.get(uri)?.text ?? before?.analysis.text;
-    const parts = lastParts !== undefined && lastText === text ? lastParts : cutJob(text);
-    const head =
-      last !== undefined && lastParts !== undefined && sameHead(lastParts, parts) ? last.head : readHead(parts);
+    const before = this.#jobs.get(uri)?.opened;
+    const preparing = this.#preparing.get(uri);
+    const last = [preparing, before].find((one) => one?.text === text) ?? preparing ?? before;
+    const parts = last?.text === text ? last.parts : cutJob(text);
+    const head = last !== undefined && sameHead(last.parts, parts) ? last.head : readHead(parts);
     const shop = this.#shopFor(uri, head);
+    const shopWords = JSON.stringify([shop.used.uri, shop.findings]);
+    const sameShop = shop.used.shop === last?.shop.used.shop && shopWords === last.shopWords;
+    if (sameShop && parts === last.parts) return last;
     const basis = head === last?.head ? last.basis : basisOf(head);
     const ground = { basisKey: basis.key, shop: shop.used.shop, uncut: parts.whole === null ? null : text };
     const worked =
@@ -175,7 +173,7 @@ export class Engine {
         return analyseCarcass(lined, basis, shop.used.shop, this.#derived);
       });
     const lines = linesIn(parts, last?.lines);
-    return { text, parts, head, basis, shop, worked, lines, lined: linedUp(parts, lines) };
+    return { text, parts, head, basis, shop, shopWords, worked, lines, lined: linedUp(parts, lines) };
   }
 
   #analysisOf(

@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { filesBelow } from '../below.js';
 import { Disk, faultOf } from '../disk.js';
-import { isJob, isShop, normalUri } from '../files.js';
+import { isJob, isShop, normalUri, type FileReading } from '../files.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { Workspace } from '../workspace.js';
 import { CouldNotRun } from './run.js';
@@ -35,28 +35,19 @@ export function openAll(paths: readonly string[]): OpenedFiles {
       return [];
     }
   };
-  const expanded = [...new Set(paths.flatMap((path) => attempt(() => (path === INPUT ? [path] : expand(path)))))];
-  const found = expanded.flatMap((path) =>
-    attempt(() => [{ path, file: path === INPUT ? openInput(workspace) : open(workspace, path) }]),
-  );
+  const expanded = [...new Set(paths.flatMap((path) => attempt(() => expand(path))))];
+  const found = expanded.flatMap((path) => attempt(() => [{ path, file: open(workspace, path) }]));
   return { found, missing };
 }
 
 /** Stands for a job that comes by standard input. */
 const INPUT = '-';
 
-/** The job of standard input, as if it lay in the folder where the command is run. */
-function openInput(workspace: Workspace): OpenFile {
-  const uri = normalUri(pathToFileURL(resolve('standard-input.carcass.yaml')).href);
-  workspace.open(TextDocument.create(uri, 'borewright-job', 0, textOfInput()));
-  return workspace.file(uri)!;
-}
-
-function textOfInput(): string {
+function readInput(): FileReading {
   try {
-    return readFileSync(0, 'utf8').replace(/^\uFEFF/, '');
+    return { ok: true, text: readFileSync(0, 'utf8').replace(/^\uFEFF/, '') };
   } catch (error) {
-    throw new CouldNotRun(say.fault({ path: INPUT, fault: faultOf(error) }));
+    return { ok: false, fault: faultOf(error) };
   }
 }
 
@@ -78,7 +69,7 @@ export function shopText(path: string): string {
 }
 
 function expand(path: string): readonly string[] {
-  if (!statOf(path).isDirectory()) return [path];
+  if (path === INPUT || !statOf(path).isDirectory()) return [path];
   const jobs = jobsBelow(path);
   if (jobs.length === 0) throw new CouldNotRun(say.noJobIn({ path }));
   return jobs;
@@ -99,8 +90,10 @@ function jobsBelow(folder: string): readonly string[] {
 }
 
 function open(workspace: Workspace, path: string): OpenFile {
-  const uri = normalUri(pathToFileURL(resolve(path)).href);
-  const reading = workspace.files.read(uri);
+  // What comes by standard input is read as if it lay where the command is run.
+  const lies = path === INPUT ? 'standard-input.carcass.yaml' : path;
+  const uri = normalUri(pathToFileURL(resolve(lies)).href);
+  const reading = path === INPUT ? readInput() : workspace.files.read(uri);
   if (!reading.ok) throw new CouldNotRun(say.fault({ path, fault: reading.fault }));
   const language = isShop(path) ? 'borewright-shop' : 'borewright-job';
   workspace.open(TextDocument.create(uri, language, 0, reading.text));
