@@ -145,7 +145,7 @@ function holesLeft(
   const taken = shelves.map(({ pose }) =>
     Math.round((pose.origin.z - half(habits.rowDiameter) - foot - line.offset) / line.pitch),
   );
-  return Array.from({ length: line.count }, (_, k) => k).filter((k) => {
+  return boredHoles({ count: line.count }).filter((k) => {
     const height = foot - sideFoot + placeAt(line, k);
     const isBetween = height >= (from?.value ?? -Infinity) && height <= (to?.value ?? Infinity);
     return isBetween && (around === null || taken.some((hole) => Math.abs(hole - k) <= around));

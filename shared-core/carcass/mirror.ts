@@ -1,7 +1,7 @@
 import type { Located } from '../document/place.js';
 import type { CarcassSaid } from '../job/like.js';
 import type { HungWord } from '../job/model.js';
-import { handedEdges, mirroredKey } from '../job/panel-key.js';
+import { mirroredEdges, mirroredKey } from '../job/panel-key.js';
 import { namedStacks, type Asking } from './fronts/asked.js';
 
 type Said<K extends keyof CarcassSaid> = NonNullable<CarcassSaid[K]>;
@@ -114,12 +114,10 @@ function mirroredPanels(said: CarcassSaid, other: CarcassSaid): Said<'panels'> {
 type Bands = NonNullable<Said<'panels'>['value'][number]['value']['value']['bands']>;
 
 function mirroredBands(panel: string, bands: Bands): Bands {
-  const edges = handedEdges(panel);
-  if (edges === null) return bands;
-  const other: Readonly<Record<string, string>> = { [edges[0]]: edges[1], [edges[1]]: edges[0] };
+  const other = mirroredEdges(panel);
   return withValue(
     bands,
-    Object.fromEntries(Object.entries(bands.value).map(([edge, band]) => [other[edge] ?? edge, band])),
+    Object.fromEntries(Object.entries(bands.value).map(([edge, band]) => [other.get(edge) ?? edge, band])),
   );
 }
 

@@ -1,17 +1,21 @@
 import type { Located, Path } from '../document/place.js';
-import { writeLength } from '../length/write.js';
 import type { Micrometres } from '../length/units.js';
 import type { Change } from './finding.js';
-import type { CarcassContext } from './rule.js';
+import { writeLength, type Notation } from '../length/write.js';
 
 /** Writes a length into the carcass's own text, exactly, in the unit and notation of the job file. */
-export function setLength(context: CarcassContext, path: Path, length: Micrometres): Change {
-  return { kind: 'set', part: 'self', path, text: writeLength(length, context.unit, context.inches) };
+export function setLength({ unit, inches }: Notation, path: Path, length: Micrometres): Change {
+  return setWord(path, writeLength(length, unit, inches));
 }
 
 /** Writes a word at a path. */
 export function setWord(path: Path, text: string): Change {
   return { kind: 'set', part: 'self', path, text };
+}
+
+/** Puts a key and its value in the place of another of the carcass's keys, so that a comment beside it stays. */
+export function setInstead(key: string, by: string, text: string): readonly Change[] {
+  return [setWord([key], text), { kind: 'rename-key', part: 'self', path: [key], text: by }];
 }
 
 /** Takes out what stands at a path. */

@@ -43,7 +43,7 @@ export function withBases(
 ): Together | null {
   let together: Together = { said: {}, leading: 'left' };
   const add = (said: CarcassSaid): void => {
-    const below = Object.fromEntries(Object.entries(together.said).filter(([key]) => !isOfItsOwn(key)));
+    const below = inherited(together.said);
     together =
       said.mirrored?.value === true
         ? { said: over(said, mirror(over(below, given))), leading: together.leading === 'left' ? 'right' : 'left' }
@@ -60,7 +60,13 @@ export function withBases(
 
 export const isOfItsOwn = (key: string): boolean => (OF_ITS_OWN as readonly string[]).includes(key);
 
-function over(upper: CarcassSaid, lower: CarcassSaid): CarcassSaid {
+/** What of a carcass another one takes over that is like it. */
+export function inherited(said: CarcassSaid): CarcassSaid {
+  return Object.fromEntries(Object.entries(said).filter(([key]) => !isOfItsOwn(key)));
+}
+
+/** What one says, and what the other says where it says nothing. */
+export function over(upper: CarcassSaid, lower: CarcassSaid): CarcassSaid {
   return laidOver(carcassSchema, upper, lower);
 }
 

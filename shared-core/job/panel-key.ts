@@ -70,8 +70,15 @@ const OTHER_PART: Partial<Record<DrawerPart, DrawerPart>> = { left: 'right', rig
 const HANDED =
   /^(?:left|right|(?:end|filler)-(?:left|right)|divider-\d+|door-\d+|drawer-\d+|drawer-\d+-(?:left|right))$/;
 
-/** The two edges of a panel that change over where left and right do; null where none does. A back has its front edge on the left. */
-export function handedEdges(key: string): readonly ['front', 'back'] | readonly ['reference-end', 'far-end'] | null {
-  if (HANDED.test(key)) return null;
-  return key === 'back' ? ['front', 'back'] : ['reference-end', 'far-end'];
+/** What the edges of a panel that change over where left and right do become; the others stay. A back has its front edge on the left. */
+export function mirroredEdges(key: string): ReadonlyMap<string, string> {
+  const [a, b] = key === 'back' ? (['front', 'back'] as const) : (['reference-end', 'far-end'] as const);
+  return new Map(
+    HANDED.test(key)
+      ? []
+      : [
+          [a, b],
+          [b, a],
+        ],
+  );
 }

@@ -8,6 +8,12 @@ const FINEST = 64;
 /** How a file writes inches that are not whole. */
 export type Inches = 'fractions' | 'decimals';
 
+/** How lengths are written in a file. */
+export interface Notation {
+  readonly unit: Unit;
+  readonly inches: Inches;
+}
+
 /**
  * A length as its owner would write it in a file whose unit is `unit`; reading it back gives the same micrometres. In a file
  * in inches what is no fraction of an inch down to 1/64 comes as a decimal.

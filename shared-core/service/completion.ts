@@ -3,6 +3,7 @@ import { offer } from './messages.js';
 import { gridOfSides } from '../carcass/grid.js';
 import type { Path } from '../document/place.js';
 import type { JobAnalysis } from '../engine.js';
+import { notationIn } from '../engine/notation.js';
 import { companionKindAt } from '../fittings/read.js';
 import { panelKeys } from '../carcass/roles.js';
 import { scalarText } from '../document/scalar-text.js';
@@ -10,8 +11,6 @@ import { carcassSkeletons, newJob } from '../job/skeletons.js';
 import { jobSchema } from '../job/schema.js';
 import { placesOf } from '../length/grid.js';
 import type { Unit } from '../length/units.js';
-import { readCarcassTree } from '../document/parts.js';
-import { inchesOf } from '../job/notation.js';
 import type { Reader } from '../length/reader.js';
 import { writeLength } from '../length/write.js';
 import { wouldCount, type Made } from '../findings/circumstances.js';
@@ -311,8 +310,7 @@ function heightOffers({ file, context, offset, unit, shop }: Asked): readonly Of
   const spec = drawable?.carcass.spec ?? null;
   const carcass = drawable?.carcass.carcass ?? null;
   if (spec === null || carcass === null) return [];
-  const part = file.analysis.parts.carcasses[index!];
-  const inches = inchesOf(part === undefined ? null : (readCarcassTree(part).entry?.value ?? null));
+  const { inches } = notationIn(file.analysis, index!);
   const grid = gridOfSides(spec, carcass, shop);
   // The first and the last place are those of bottom and top.
   return placesOf(grid)

@@ -4,7 +4,9 @@ import type { CarcassSaid } from '../../job/like.js';
 import { carcassSchema } from '../../job/schema.js';
 import type { Entry, Fields, RecordSchema, Schema } from '../../schema/schema.js';
 import { recordIn } from '../../schema/unfold.js';
-import { flowText, type Notation } from './flow.js';
+import { setWord } from '../../findings/changes.js';
+import type { Notation } from '../../length/write.js';
+import { flowText } from './flow.js';
 import { bare } from './said.js';
 
 type Values = Readonly<Record<string, unknown>>;
@@ -22,13 +24,13 @@ export function changesTo(should: CarcassSaid, own: CarcassSaid, has: CarcassSai
 function inRecord(
   { fields }: RecordSchema<Fields>,
   should: Values,
-  own: Values | null,
+  own: Values,
   has: Values,
   path: Path,
   how: Notation,
 ): readonly Change[] {
   return Object.entries(should).flatMap(([key, value]) =>
-    inField(fields[key]!.schema, value, own?.[key], has[key], [...path, key], how),
+    inField(fields[key]!.schema, value, own[key], has[key], [...path, key], how),
   );
 }
 
@@ -48,7 +50,7 @@ function inField(
   if (own !== undefined && record !== null)
     return inRecord(record, valuesOf(should), valuesOf(own), valuesOf(has), path, how);
   const needed = record === null || has === undefined ? should : without(should, valuesOf(has));
-  return [{ kind: 'set', part: 'self', path, text: flowText(schema, needed, how) }];
+  return [setWord(path, flowText(schema, needed, how))];
 }
 
 /** Of lists of one length the items that differ; null for what are no such lists. */

@@ -5,16 +5,14 @@ import { Problems } from '../../carcass/problems.js';
 import { bodyOf, FIXED, looseOn } from '../../carcass/shelf-kinds.js';
 import type { CarcassSpec, DividerSpec, ShelfSpec } from '../../carcass/spec.js';
 import { openingsBetween, spreadDividers, spreadShelves } from '../../carcass/spread.js';
-import type { Change } from '../../document/finding.js';
-import { readCarcassTree } from '../../document/parts.js';
 import type { Located } from '../../document/place.js';
-import { inchesOf } from '../../job/notation.js';
+import { ownText, setLength } from '../../findings/changes.js';
 import { half, type Micrometres } from '../../length/units.js';
-import { writeLength } from '../../length/write.js';
 import { groupBy } from '../../machining/plan/numbers.js';
 import type { Shop } from '../../shop/model.js';
 import type { JobAnalysis } from '../analysis.js';
 import { cursorAt } from '../cursor.js';
+import { notationIn } from '../notation.js';
 import type { Refactor } from '../refactor.js';
 import { editsInCarcass } from '../repairs.js';
 import { say, type Spread } from './messages.js';
@@ -34,14 +32,10 @@ export function distributed(analysis: JobAnalysis, offset: number): readonly Ref
   const { shop } = analysis;
   const box = spec === null || shop.boards.size === 0 ? null : measureBox(spec, shop, new Problems());
   const moves = spec === null || box === null ? null : movesOf(key, spec, box, shop);
-  if (moves === null || moves.some(({ at }) => !at.written || at.place.part !== 'self')) return [];
+  if (moves === null || !moves.every(({ at }) => ownText(at))) return [];
   if (moves.every(({ at, to }) => at.value === to)) return [];
-  const inches = inchesOf(readCarcassTree(analysis.parts.carcasses[carcass]!).entry?.value ?? null);
-  const changes = moves
-    .filter(({ at, to }) => at.value !== to)
-    .map(({ at, to }): Change => {
-      return { kind: 'set', part: 'self', path: at.path, text: writeLength(to, analysis.unit, inches) };
-    });
+  const how = notationIn(analysis, carcass);
+  const changes = moves.filter(({ at, to }) => at.value !== to).map(({ at, to }) => setLength(how, at.path, to));
   const edits = editsInCarcass(analysis, carcass, changes);
   return edits.length === 0 ? [] : [{ title: say.evenly({ key, at: moves.map(({ to }) => to) }), edits }];
 }

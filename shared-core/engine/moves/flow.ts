@@ -1,16 +1,10 @@
 import type { Located } from '../../document/place.js';
 import { scalarText } from '../../document/scalar-text.js';
-import { writeLength, type Inches } from '../../length/write.js';
-import type { Micrometres, Unit } from '../../length/units.js';
+import { writeLength, type Notation } from '../../length/write.js';
+import type { Micrometres } from '../../length/units.js';
 import { shorthandOf } from '../../schema/at.js';
 import type { EitherSchema, Entry, Schema } from '../../schema/schema.js';
 import { recordIn } from '../../schema/unfold.js';
-
-/** How lengths are written in a file. */
-export interface Notation {
-  readonly unit: Unit;
-  readonly inches: Inches;
-}
 
 /** A value in its long form (see `unfold`) as YAML on one line, as short as its schema takes it. */
 export function flowText(schema: Schema, value: unknown, how: Notation): string {

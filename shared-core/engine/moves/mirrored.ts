@@ -3,17 +3,17 @@ import type { Change } from '../../document/finding.js';
 import { keyText } from '../../document/scalar-text.js';
 import type { TextEdit } from '../../document/pieces.js';
 import type { MapEntry, MapNode } from '../../document/tree.js';
-import type { CarcassSaid } from '../../job/like.js';
+import { setLength } from '../../findings/changes.js';
+import { over, type CarcassSaid } from '../../job/like.js';
 import { inchesOf } from '../../job/notation.js';
-import { handedEdges } from '../../job/panel-key.js';
-import { writeLength } from '../../length/write.js';
+import { mirroredEdges } from '../../job/panel-key.js';
 import type { JobAnalysis } from '../analysis.js';
 import { cursorAt } from '../cursor.js';
 import type { Refactor } from '../refactor.js';
 import { editsInCarcass } from '../repairs.js';
 import { changesTo } from './changed.js';
 import { say } from './messages.js';
-import { bare, defaultsOf, hasUnlikeSides, over, ownSaid } from './said.js';
+import { bare, defaultsOf, hasUnlikeSides, ownSaid } from './said.js';
 
 /** A carcass as its mirror image, in the text that says it: every value stays on its line, and comments stay. */
 export function mirroredText(analysis: JobAnalysis, offset: number): readonly Refactor[] {
@@ -32,9 +32,7 @@ export function mirroredText(analysis: JobAnalysis, offset: number): readonly Re
   if (bare(image) === bare(whole)) return [];
   const how = { unit: analysis.unit, inches: inchesOf(entry.value) };
   const length = (key: 'height' | 'row-offset', value: number): readonly Change[] =>
-    isUnlike && whole[key] === undefined
-      ? [{ kind: 'set', part: 'self', path: [key], text: writeLength(value, how.unit, how.inches) }]
-      : [];
+    isUnlike && whole[key] === undefined ? [setLength(how, [key], value)] : [];
   const { panels: _, ...rest } = image;
   const { origin, text } = analysis.parts.carcasses[carcass]!;
   const edits = [
@@ -70,14 +68,13 @@ function renamedPanels(
     const to = after.value[i]!.name.value;
     if (entry === undefined) return [];
     const renamed = to === name.value ? [] : [renaming(text, entry, to, written)];
-    const edges = handedEdges(name.value);
     const bands = entryOf(entry.value, 'bands')?.value;
-    if (edges === null || bands?.kind !== 'map') return renamed;
-    const [a, b] = edges;
-    const other: Readonly<Record<string, string>> = { [a]: b, [b]: a };
-    const swapped = bands.entries.flatMap((edge) =>
-      edge.key in other ? [renaming(text, edge, other[edge.key]!, bands)] : [],
-    );
+    if (bands?.kind !== 'map') return renamed;
+    const other = mirroredEdges(name.value);
+    const swapped = bands.entries.flatMap((edge) => {
+      const by = other.get(edge.key);
+      return by === undefined ? [] : [renaming(text, edge, by, bands)];
+    });
     return [...renamed, ...swapped];
   });
 }

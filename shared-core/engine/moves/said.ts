@@ -2,11 +2,11 @@ import { mirror } from '../../carcass/mirror.js';
 import { readCarcassTree } from '../../document/parts.js';
 import type { MapEntry } from '../../document/tree.js';
 import { readHead } from '../../job/head.js';
-import { isOfItsOwn, withBases, type CarcassSaid } from '../../job/like.js';
+import { inherited, withBases, type CarcassSaid } from '../../job/like.js';
 import { carcassSchema, jobSchema } from '../../job/schema.js';
 import type { Hand } from '../../shop/model.js';
 import { readBySchema } from '../../schema/read.js';
-import { laidOver, unfold } from '../../schema/unfold.js';
+import { unfold } from '../../schema/unfold.js';
 import type { JobAnalysis } from '../analysis.js';
 
 /** What a carcass says, and where. */
@@ -42,15 +42,6 @@ export function saidByBases(
   return { said: inherited(together.said), leading: together.leading };
 }
 
-/** What of a carcass another one takes over that is like it. */
-export function inherited(said: CarcassSaid): CarcassSaid {
-  return Object.fromEntries(Object.entries(said).filter(([key]) => !isOfItsOwn(key)));
-}
-
-export function over(upper: CarcassSaid, lower: CarcassSaid): CarcassSaid {
-  return laidOver(carcassSchema, upper, lower);
-}
-
 /** The values alone, to be compared: nothing of where they stand, names in any order. */
 export function bare(said: unknown): string {
   return JSON.stringify(withoutPlaces(said));
@@ -75,7 +66,13 @@ const byName = (entries: readonly Named[]): unknown =>
   Object.fromEntries(entries.map(({ name, value }) => [name.value, value]));
 
 /** Whether the board or the rows of a side are chosen for it alone, so that it matters which of the two leads. */
-export function hasUnlikeSides({ panels }: CarcassSaid): boolean {
-  const sides = (panels?.value ?? []).filter(({ name }) => name.value === 'left' || name.value === 'right');
-  return sides.some(({ value }) => value.value.board !== undefined || value.value['row-offset'] !== undefined);
+export function hasUnlikeSides(said: CarcassSaid): boolean {
+  return sidesChosen(said).some(
+    ({ value }) => value.value.board !== undefined || value.value['row-offset'] !== undefined,
+  );
+}
+
+/** What is chosen for the sides alone. */
+export function sidesChosen({ panels }: CarcassSaid): NonNullable<CarcassSaid['panels']>['value'] {
+  return (panels?.value ?? []).filter(({ name }) => name.value === 'left' || name.value === 'right');
 }

@@ -2,15 +2,13 @@ import { measureBox } from '../../carcass/box.js';
 import { extent, type Interval } from '../../carcass/interval.js';
 import { Problems } from '../../carcass/problems.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
-import type { Change } from '../../document/finding.js';
-import { readCarcassTree } from '../../document/parts.js';
 import type { Located } from '../../document/place.js';
-import { inchesOf } from '../../job/notation.js';
+import { ownText, setLength } from '../../findings/changes.js';
 import type { Micrometres } from '../../length/units.js';
-import { writeLength } from '../../length/write.js';
 import type { Message } from '../../words/message.js';
 import type { JobAnalysis } from '../analysis.js';
 import { cursorAt } from '../cursor.js';
+import { notationIn } from '../notation.js';
 import type { Refactor } from '../refactor.js';
 import { editsInCarcass } from '../repairs.js';
 import { say } from './messages.js';
@@ -37,21 +35,17 @@ export function stretched(analysis: JobAnalysis, offset: number): readonly Refac
   const size = SIZES.find((one) => path.join() === one);
   if (part !== 'self' || carcass === null || size === undefined) return [];
   const { spec } = analysis.carcasses[carcass]!;
-  if (spec === null || !isOwn(spec[size])) return [];
+  if (spec === null || !ownText(spec[size])) return [];
   return wishes(analysis, carcass, spec, size).flatMap(({ to, title }): readonly Refactor[] => {
     const follow = followers(analysis, spec, size, to - spec[size].value);
     // Without any, the figure alone says it.
     if (follow.length === 0) return [];
-    const inches = inchesOf(readCarcassTree(analysis.parts.carcasses[carcass]!).entry?.value ?? null);
-    const changes = [{ of: spec[size], to }, ...follow].map((one): Change => {
-      return { kind: 'set', part: 'self', path: one.of.path, text: writeLength(one.to, analysis.unit, inches) };
-    });
+    const how = notationIn(analysis, carcass);
+    const changes = [{ of: spec[size], to }, ...follow].map((one) => setLength(how, one.of.path, one.to));
     const edits = editsInCarcass(analysis, carcass, changes);
     return edits.length === 0 ? [] : [{ title, edits }];
   });
 }
-
-const isOwn = ({ written, place }: Located<unknown>): boolean => written && place.part === 'self';
 
 interface Wish {
   readonly to: Micrometres;
@@ -83,7 +77,7 @@ function followers(analysis: JobAnalysis, spec: CarcassSpec, size: Size, by: Mic
   if (box === null) return [];
   const step = STEP[analysis.unit];
   const move = (of: Located<Micrometres>, to: Micrometres): readonly Follows[] =>
-    isOwn(of) && of.value !== to ? [{ of, to }] : [];
+    ownText(of) && of.value !== to ? [{ of, to }] : [];
   if (size === 'width') {
     const scaled = scale(box.clearX, by, step);
     return spec.dividers.flatMap(({ at }) => move(at, scaled(at.value)));

@@ -1,12 +1,13 @@
 import type { Change } from '../../document/finding.js';
 import type { TextEdit } from '../../document/pieces.js';
-import { isOfItsOwn, type CarcassSaid } from '../../job/like.js';
+import { remove, setInstead, setWord } from '../../findings/changes.js';
+import { inherited, isOfItsOwn, over, type CarcassSaid } from '../../job/like.js';
 import type { JobAnalysis } from '../analysis.js';
 import { cursorAt } from '../cursor.js';
 import type { Refactor } from '../refactor.js';
 import { editsInCarcass } from '../repairs.js';
 import { say } from './messages.js';
-import { bare, defaultsOf, hasUnlikeSides, inherited, over, ownSaid, saidByBases, type OwnSaid } from './said.js';
+import { bare, defaultsOf, hasUnlikeSides, ownSaid, saidByBases, type OwnSaid } from './said.js';
 
 /** So many carcasses are looked at, those that have the most lines in common with it. */
 const MOST_LOOKED_AT = 6;
@@ -82,27 +83,23 @@ const valueOf = (said: CarcassSaid, key: string): unknown => (said as Readonly<R
 
 /** Whether a key can be taken out without a comment going with it. */
 function canGo(analysis: JobAnalysis, carcass: number, key: string): boolean {
-  const edits = editsInCarcass(analysis, carcass, [{ kind: 'remove', part: 'self', path: [key] }]);
+  const edits = editsInCarcass(analysis, carcass, [remove([key])]);
   return edits.length > 0 && !edits.some(({ start, end }) => analysis.text.slice(start, end).includes('#'));
 }
 
 /** `like` comes in the place of `kind`, `mirrored` in that of `width` where that goes, so that they stand where one looks first. */
 function variantEdits(analysis: JobAnalysis, carcass: number, { base, hand, keys }: Repeat): readonly TextEdit[] {
   const name = analysis.carcasses[base]!.name;
-  const instead = (key: string, by: string, text: string): readonly Change[] => [
-    { kind: 'set', part: 'self', path: [key], text },
-    { kind: 'rename-key', part: 'self', path: [key], text: by },
-  ];
   const isWidthGone = hand === 'other' && keys.includes('width');
   const mirrored: readonly Change[] = isWidthGone
-    ? instead('width', 'mirrored', 'yes')
+    ? setInstead('width', 'mirrored', 'yes')
     : hand === 'other'
-      ? [{ kind: 'set', part: 'self', path: ['mirrored'], text: 'yes' }]
+      ? [setWord(['mirrored'], 'yes')]
       : [];
   const gone = keys.filter((key) => key !== 'kind' && !(isWidthGone && key === 'width'));
   return editsInCarcass(analysis, carcass, [
-    ...instead('kind', 'like', name),
+    ...setInstead('kind', 'like', name),
     ...mirrored,
-    ...gone.map((key): Change => ({ kind: 'remove', part: 'self', path: [key] })),
+    ...gone.map((key) => remove([key])),
   ]);
 }

@@ -1,15 +1,15 @@
 import type { Change } from '../../document/finding.js';
+import { remove, setInstead, setLength } from '../../findings/changes.js';
 import { inchesOf } from '../../job/notation.js';
-import type { CarcassSaid } from '../../job/like.js';
-import { writeLength } from '../../length/write.js';
+import { inherited, over, type CarcassSaid } from '../../job/like.js';
+import type { Notation } from '../../length/write.js';
 import type { JobAnalysis } from '../analysis.js';
 import { cursorAt } from '../cursor.js';
 import type { Refactor } from '../refactor.js';
 import { editsInCarcass } from '../repairs.js';
 import { changesTo } from './changed.js';
-import type { Notation } from './flow.js';
 import { say } from './messages.js';
-import { defaultsOf, hasUnlikeSides, inherited, over, ownSaid, saidByBases } from './said.js';
+import { defaultsOf, hasUnlikeSides, ownSaid, saidByBases, sidesChosen } from './said.js';
 
 /** A carcass that is like another one, with all that comes from there written in its own text. */
 export function writtenOut(analysis: JobAnalysis, offset: number): readonly Refactor[] {
@@ -47,32 +47,20 @@ function ledByLeft(
   how: Notation,
 ): readonly Change[] | null {
   if (!hasUnlikeSides(whole)) return [];
-  const sides = (whole.panels?.value ?? []).filter(({ name }) => name.value === 'left' || name.value === 'right');
   const { spec } = analysis.carcasses[carcass]!;
-  if (spec === null || sides.some(({ value }) => value.value['row-offset'] !== undefined)) return null;
+  if (spec === null || sidesChosen(whole).some(({ value }) => value.value['row-offset'] !== undefined)) return null;
   // Half of the leading side is the usual distance of the first hole.
-  const written = (key: 'height' | 'row-offset', length: number): Change => ({
-    kind: 'set',
-    part: 'self',
-    path: [key],
-    text: writeLength(length, how.unit, how.inches),
-  });
-  const offset = whole['row-offset'] === undefined ? [written('row-offset', spec.rowOffset.value)] : [];
-  return [written('height', spec.height.value), ...offset];
+  const offset = whole['row-offset'] === undefined ? [setLength(how, ['row-offset'], spec.rowOffset.value)] : [];
+  return [setLength(how, ['height'], spec.height.value), ...offset];
 }
 
 /** `kind` comes in the place of `like`, and `width` in that of `mirrored`. */
 function inTheirPlaces(own: CarcassSaid, kind: string, changes: readonly Change[]): readonly Change[] {
-  const instead = (key: string, by: string, text: string): readonly Change[] => [
-    { kind: 'set', part: 'self', path: [key], text },
-    { kind: 'rename-key', part: 'self', path: [key], text: by },
-  ];
-  const gone = (key: string): readonly Change[] => [{ kind: 'remove', part: 'self', path: [key] }];
   const width = changes.find(({ path }) => path.join() === 'width');
-  const like = own.kind === undefined ? instead('like', 'kind', kind) : gone('like');
+  const like = own.kind === undefined ? setInstead('like', 'kind', kind) : [remove(['like'])];
   if (own.mirrored === undefined) return [...like, ...changes];
-  if (width?.kind !== 'set') return [...like, ...gone('mirrored'), ...changes];
-  return [...like, ...instead('mirrored', 'width', width.text), ...changes.filter((one) => one !== width)];
+  if (width?.kind !== 'set') return [...like, remove(['mirrored']), ...changes];
+  return [...like, ...setInstead('mirrored', 'width', width.text), ...changes.filter((one) => one !== width)];
 }
 
 function pick(said: CarcassSaid, key: 'mirrored'): Pick<CarcassSaid, 'mirrored'> {

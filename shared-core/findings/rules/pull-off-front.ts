@@ -4,6 +4,7 @@ import { overallLength } from '../../hung/pulls.js';
 import type { Micrometres } from '../../length/units.js';
 import { quoted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
+import { boresOfGroups } from '../lookups.js';
 import { movedPull } from '../pull-places.js';
 import type { CarcassRule, Found } from '../rule.js';
 
@@ -40,7 +41,7 @@ export const pullOffFront: CarcassRule = {
       const message = isOn
         ? say.beyond({ ...told, long: overallLength(pull), by })
         : say.off({ ...told, spacing: pull.spacing });
-      const bores = context.boring.bores.filter(({ group }) => group === one.id).map(({ id }) => id);
+      const bores = boresOfGroups(context, new Set([one.id]));
       const severity = isOn ? 'warning' : 'error';
       return [{ place, panel: front.key, severity, message, bores, repairs: movedPull(context, one) }];
     });

@@ -4,7 +4,7 @@ import type { FrontPull, OnFace } from '../../hung/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { listed, quoted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
-import { distinct } from '../lookups.js';
+import { boresOfGroups, distinct } from '../lookups.js';
 import { movedPull } from '../pull-places.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
@@ -44,7 +44,7 @@ export const pullScrewMeets: CarcassRule = {
         high: pull.headHeight,
         room: Math.min(...met.map(({ room }) => room)),
       });
-      const bores = context.boring.bores.filter(({ group }) => group === one.id).map(({ id }) => id);
+      const bores = boresOfGroups(context, new Set([one.id]));
       return [{ place, panel: front.key, message, bores, repairs: movedPull(context, one) }];
     });
   },
