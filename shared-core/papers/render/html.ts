@@ -1,4 +1,4 @@
-import { withoutControls } from '../../words/controls.js';
+import { escaped } from '../../words/markup.js';
 import { toSvg } from '../../drawing/render/svg.js';
 import { TICK, type Block, type Figures, type Heading, type Paper, type Picture, type Table } from '../paper.js';
 import { tell } from '../../words/message.js';
@@ -120,10 +120,4 @@ function linked(file: string, about: string): string {
 /** Without the first line of a file of its own; it names itself for those who cannot see it. */
 function drawnHere(scene: Picture['scene']): string {
   return toSvg(scene).replace(/^<\?xml[^>]*>\s*/, '');
-}
-
-const SIGNS: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-
-function escaped(text: string): string {
-  return withoutControls(text).replace(/[&<>"]/g, (sign) => SIGNS[sign]!);
 }

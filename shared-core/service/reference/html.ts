@@ -1,3 +1,4 @@
+import { escaped } from '../../words/markup.js';
 import { anchorOf } from './keys.js';
 
 const STYLE = `
@@ -85,8 +86,4 @@ function inline(text: string): string {
       /\[([^\]]+)\]\(([^()\s]+)\)/g,
       (_, words: string, to: string) => `<a href="${to.replace(/\.md(?=#|$)/, '.html')}">${words}</a>`,
     );
-}
-
-function escaped(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 }
