@@ -1,19 +1,5 @@
-import type { PaperName } from '../../shared-core/papers/asked.js';
 import { counted, listed } from '../../shared-core/words/english.js';
 import { labels, phrases } from '../../shared-core/words/told.js';
-
-export const PAPERS = labels({
-  'cut-list': 'Zuschnittliste',
-  'sheet-layouts': 'Plattenaufteilung',
-  'banding-list': 'Kantenliste',
-  'set-ups': 'Rüstliste',
-  'bore-maps': 'Bohrbilder',
-  'hardware-list': 'Beschlagliste',
-  assembly: 'Zusammenbau',
-  checking: 'Prüfblatt',
-  'panel-labels': 'Plattenetiketten',
-  cost: 'Kosten und Zeit',
-} satisfies Record<PaperName, string>);
 
 export const LABELS = labels({
   whichPapers: 'Zu schreibende Papiere',

@@ -1,20 +1,5 @@
-import type { PaperName } from '../../shared-core/papers/asked.js';
 import { counted, listed } from '../../shared-core/words/english.js';
 import { labels, phrases } from '../../shared-core/words/told.js';
-
-/** Every paper, to choose from. */
-export const PAPERS = labels({
-  'cut-list': 'Cut list',
-  'sheet-layouts': 'Sheet layouts',
-  'banding-list': 'Banding list',
-  'set-ups': 'Set-up list',
-  'bore-maps': 'Bore maps',
-  'hardware-list': 'Hardware list',
-  assembly: 'Assembly',
-  checking: 'Checking',
-  'panel-labels': 'Panel labels',
-  cost: 'Cost and time',
-} satisfies Record<PaperName, string>);
 
 /** What is asked for before papers are written or a panel is found. */
 export const LABELS = labels({

@@ -1,19 +1,5 @@
-import type { PaperName } from '../../shared-core/papers/asked.js';
 import { counted, listed } from '../../shared-core/words/english.js';
 import { labels, phrases } from '../../shared-core/words/told.js';
-
-export const PAPERS = labels({
-  'cut-list': 'Liste de débit',
-  'sheet-layouts': 'Plans de découpe',
-  'banding-list': 'Liste des chants',
-  'set-ups': 'Liste des réglages',
-  'bore-maps': 'Plans de perçage',
-  'hardware-list': 'Liste de quincaillerie',
-  assembly: 'Montage',
-  checking: 'Contrôle',
-  'panel-labels': 'Étiquettes des panneaux',
-  cost: 'Coût et temps',
-} satisfies Record<PaperName, string>);
 
 export const LABELS = labels({
   whichPapers: 'Documents à écrire',

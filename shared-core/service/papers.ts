@@ -24,24 +24,14 @@ import type { CoverSolver } from '../sheets/plan/cover.js';
 import { tell } from '../words/message.js';
 import { languageSpoken } from '../words/spoken.js';
 import { asItIs, labels, type Told } from '../words/told.js';
+import { PAPER_TITLES } from '../words/paper-titles/en.js';
 import { say } from './messages.js';
 import { mapsOf } from './bore-maps.js';
 import { findingWords, toldOf } from './findings.js';
 import { layoutsOf, usualEffort, type EffortOn, type Layouts } from './layouts.js';
 import { replayedPlan } from './set-up-plan.js';
 
-export const TITLES: Readonly<Record<PaperName, Told>> = labels('paper-titles', {
-  'cut-list': 'Cut list',
-  'sheet-layouts': 'Sheet layouts',
-  'banding-list': 'Banding list',
-  'set-ups': 'Set-up list',
-  'bore-maps': 'Bore maps',
-  'hardware-list': 'Hardware list',
-  assembly: 'Assembly',
-  checking: 'Checking',
-  'panel-labels': 'Panel labels',
-  cost: 'Cost and time',
-});
+export const TITLES: Readonly<Record<PaperName, Told>> = labels('paper-titles', PAPER_TITLES);
 
 /** Every paper that can be made of a job. */
 export const PAPER_NAMES = Object.keys(TITLES) as readonly PaperName[];

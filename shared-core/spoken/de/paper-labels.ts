@@ -1,19 +1,9 @@
+import { PAPER_TITLES } from '../../words/paper-titles/de.js';
 import type { PaperLabels } from '../tables.js';
 
 /** Titel, Spaltenköpfe und Namen auf Werkstattpapieren. */
 export const paperLabels: PaperLabels = {
-  'paper-titles': {
-    'cut-list': 'Zuschnittliste',
-    'sheet-layouts': 'Plattenaufteilung',
-    'banding-list': 'Kantenliste',
-    'set-ups': 'Rüstliste',
-    'bore-maps': 'Bohrbilder',
-    'hardware-list': 'Beschlagliste',
-    assembly: 'Zusammenbau',
-    checking: 'Prüfblatt',
-    'panel-labels': 'Plattenetiketten',
-    cost: 'Kosten und Zeit',
-  },
+  'paper-titles': PAPER_TITLES,
   'assembly-heads': { step: 'Schritt', putOn: 'Ansetzen', joints: 'Verbindungen', fittings: 'Verbinder' },
   'banding-heads': { edges: 'Kanten', length: 'Länge', edge: 'Kante', panels: 'Platten' },
   'bore-map-words': { title: 'Bohrbilder', noFindings: 'Keine Befunde.' },

@@ -1,19 +1,9 @@
+import { PAPER_TITLES } from '../../words/paper-titles/fr.js';
 import type { PaperLabels } from '../tables.js';
 
 /** Titres, têtes de colonnes et noms sur les documents d’atelier. */
 export const paperLabels: PaperLabels = {
-  'paper-titles': {
-    'cut-list': 'Liste de débit',
-    'sheet-layouts': 'Plans de découpe',
-    'banding-list': 'Liste des chants',
-    'set-ups': 'Liste des réglages',
-    'bore-maps': 'Plans de perçage',
-    'hardware-list': 'Liste de quincaillerie',
-    assembly: 'Montage',
-    checking: 'Contrôle',
-    'panel-labels': 'Étiquettes des panneaux',
-    cost: 'Coût et temps',
-  },
+  'paper-titles': PAPER_TITLES,
   'assembly-heads': { step: 'Étape', putOn: 'Poser', joints: 'Assemblages', fittings: 'Ferrures' },
   'banding-heads': { edges: 'Nombre', length: 'Longueur', edge: 'Chant', panels: 'Panneaux' },
   'bore-map-words': { title: 'Plans de perçage', noFindings: 'Aucun constat.' },
