@@ -32,7 +32,8 @@ export class CarcassAnalysis implements CarcassWork {
   readonly boring: BoreMap | null;
   readonly operations: CarcassOperations | null;
   readonly #quick: readonly Finding[];
-  readonly #find: () => readonly Finding[];
+  /** Let go once it was asked: it holds all that the rules look at. */
+  #find: (() => readonly Finding[]) | null;
   #all: readonly Finding[] | null = null;
 
   /** `find` gives every finding; `quick` are those of the rules that take no time. Both in the order of their places. */
@@ -67,7 +68,8 @@ export class CarcassAnalysis implements CarcassWork {
 
   /** Works out what the slow rules say. */
   finish(): void {
-    this.#all ??= this.#find();
+    this.#all ??= this.#find?.() ?? this.#quick;
+    this.#find = null;
   }
 
   get isComplete(): boolean {

@@ -1,5 +1,6 @@
 import type { CarcassSpec } from '../carcass/spec.js';
 import { Derived } from '../derived/derived.js';
+import type { Shop } from '../shop/model.js';
 import type { CarcassContext } from './rule.js';
 
 /**
@@ -10,7 +11,12 @@ import type { CarcassContext } from './rule.js';
  */
 export function onceForEquals<R>(work: (context: CarcassContext) => R, context: CarcassContext): R {
   const { derived, shop, spec } = context;
-  return derived.get(storeOf, shop).answer(work, context, derived.get(askedFor, spec));
+  return keptForShop(derived, shop).answer(work, context, derived.get(askedFor, spec));
+}
+
+/** A store of what holds in one shop. */
+export function keptForShop(derived: Derived, shop: Shop): Derived {
+  return derived.get(storeOf, shop);
 }
 
 const storeOf = (): Derived => new Derived();

@@ -16,11 +16,16 @@ export interface BoredBy {
   readonly spindle: Spindle;
 }
 
+/** Where a hole is drawn. */
+export type DrawnHole = Pick<Hole, 'face' | 'u' | 'v' | 'depth'>;
+
 /** One of the two panels of a joint, with the strokes that bore it there. */
 export interface Half {
   readonly panel: Panel;
   readonly blank: Blank;
   readonly names: SolidNames;
+  /** Its holes as drawn, in the order of the ties. */
+  readonly drawn: readonly DrawnHole[];
   /** By stroke, so that the panel is laid down once for all its spindles; `ties` tells which tie each spindle bores for. */
   readonly strokes: readonly {
     readonly stroke: Stroke;
@@ -77,7 +82,7 @@ export function loneJoint(
   const pairs = mates.flatMap((mate) => {
     const [face, end] = [by.face.get(holeKey(mate.face)), by.end.get(holeKey(mate.end))];
     if (face === undefined || end === undefined) return [];
-    return [{ face, end, tie: { dowelLength: lengthInBoth(mate.end.fitting) } }];
+    return [{ mate, face, end, tie: { dowelLength: lengthInBoth(mate.end.fitting) } }];
   });
   if (pairs.length === 0) return null;
   const { face, end } = panels;
@@ -86,10 +91,12 @@ export function loneJoint(
     face: halfOf(
       face,
       pairs.map((pair) => pair.face),
+      pairs.map(({ mate }) => mate.face),
     ),
     end: halfOf(
       end,
       pairs.map((pair) => pair.end),
+      pairs.map(({ mate }) => mate.end),
     ),
     ties: pairs.map(({ tie }) => tie),
     front: datumFor(face, end, 'u'),
@@ -99,12 +106,12 @@ export function loneJoint(
   };
 }
 
-function halfOf(panel: Panel, by: readonly BoredBy[]): Half {
+function halfOf(panel: Panel, by: readonly BoredBy[], drawn: readonly DrawnHole[]): Half {
   const strokes = [...new Set(by.map(({ stroke }) => stroke))].map((stroke) => {
     const ties = by.flatMap((bored, i) => (bored.stroke === stroke ? [i] : []));
     return { stroke, spindles: ties.map((i) => by[i]!.spindle), ties };
   });
-  return { panel, blank: blankOf(panel), names: solidNames(panel.key), strokes };
+  return { panel, blank: blankOf(panel), names: solidNames(panel.key), drawn, strokes };
 }
 
 /** Cuts and bores one half. */

@@ -1,11 +1,11 @@
 import type { Message } from '../words/message.js';
 import { say } from './messages.js';
 import type { BoreMap } from '../boring/model.js';
-import { matings } from '../boring/matings.js';
+import { matings, type Mating } from '../boring/matings.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { kindOf } from '../fittings/kinds.js';
 import { blankOf } from '../machining/blank.js';
-import { strokesOf, type ReplayProblem } from '../machining/replay/replay.js';
+import { strokesOf, type ReplayProblem, type Strokes } from '../machining/replay/replay.js';
 import { boundOf } from '../machining/replay/stray.js';
 import type { SetUp } from '../machining/set-up.js';
 import type { Shop, Tolerances } from '../shop/model.js';
@@ -57,25 +57,50 @@ export interface CarcassTolerance {
   readonly unknown: readonly UnknownJoint[];
 }
 
+/** The same, read out of the set-ups. */
+export interface StrokesCase {
+  readonly carcass: Carcass;
+  readonly matings: readonly Mating[];
+  /** By the panel's key. */
+  readonly strokes: ReadonlyMap<string, Strokes>;
+  readonly shop: Shop;
+}
+
+/** Reads the strokes of every panel out of the set-ups. */
+function strokesIn({ name, carcass, boring, setUps, shop }: ToleranceCase): StrokesCase {
+  const strokes = carcass.panels.map((panel): [string, Strokes] => [
+    panel.key,
+    strokesOf(setUps, name, panel.key, blankOf(panel)),
+  ]);
+  return { carcass, matings: matings(carcass, boring), strokes: new Map(strokes), shop };
+}
+
 /** The joints of a carcass ready to be put together, in the order of the carcass. */
-export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCase): {
+export function jointCases(of: ToleranceCase): JointCases {
+  return casesFrom(strokesIn(of));
+}
+
+export interface JointCases {
   readonly cases: readonly JointCase[];
   readonly unknown: readonly UnknownJoint[];
-} {
+}
+
+/** The same where the strokes are known. */
+export function casesFrom({ carcass, matings, strokes, shop }: StrokesCase): JointCases {
   const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
   const bits = new Map<string, ReadonlyMap<string, BoredBy>>();
   const broken = new Map<string, readonly ReplayProblem[]>();
-  const bitsFor = (panel: Panel): ReadonlyMap<string, BoredBy> | null => {
-    if (broken.has(panel.key)) return null;
-    const known = bits.get(panel.key);
+  const bitsFor = ({ key }: Panel): ReadonlyMap<string, BoredBy> | null => {
+    if (broken.has(key)) return null;
+    const known = bits.get(key);
     if (known !== undefined) return known;
-    const read = strokesOf(setUps, name, panel.key, blankOf(panel));
+    const read = strokes.get(key)!;
     if (!read.ok) {
-      broken.set(panel.key, read.problems);
+      broken.set(key, read.problems);
       return null;
     }
     const found = boredBy(read.strokes);
-    bits.set(panel.key, found);
+    bits.set(key, found);
     return found;
   };
   const lengthInBoth = (wanted: string | null): Micrometres | null => {
@@ -85,7 +110,7 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
 
   const known = new Map<string, LoneJoint>();
   const unknown: UnknownJoint[] = [];
-  for (const { joint, mates } of matings(carcass, boring)) {
+  for (const { joint, mates } of matings) {
     const [face, end] = [panels.get(joint.facePanel)!, panels.get(joint.endPanel)!];
     const [faceBits, endBits] = [bitsFor(face), bitsFor(end)];
     if (faceBits === null || endBits === null) {
@@ -105,9 +130,13 @@ export function jointCases({ name, carcass, boring, setUps, shop }: ToleranceCas
 /** Worst case and root-sum-square of every joint of a carcass. */
 export function toleranceOf(of: ToleranceCase): CarcassTolerance {
   const { cases, unknown } = jointCases(of);
-  const { tolerances } = of.shop;
+  return { joints: cases.map(spreading(of.shop.tolerances)), unknown };
+}
+
+/** Gives worst case and root-sum-square of joints of one carcass, and works out once what several of them have in common. */
+export function spreading(tolerances: Tolerances): (joint: JointCase) => JointTolerance {
   const modelOf = models(probing((kind) => boundOf(tolerances, kind)));
-  const joints = cases.map((joint): JointTolerance => {
+  return (joint) => {
     const figures = spread(GAUGES, modelOf(joint));
     return {
       joint: joint.joint.id,
@@ -115,8 +144,7 @@ export function toleranceOf(of: ToleranceCase): CarcassTolerance {
       ...flushOf(joint),
       closes: closingOf(figures.play, tolerances),
     };
-  });
-  return { joints, unknown };
+  };
 }
 
 /** Models of joints; what several of them ask for is made once. */

@@ -4,11 +4,12 @@ import type { Located, Path } from '../../document/place.js';
 import type { Micrometres } from '../../length/units.js';
 import { bestOrder, orderTask } from '../../machining/plan/plan.js';
 import type { Operation } from '../../machining/plan/operation.js';
-import { setUpsOf } from '../../machining/plan/set-ups.js';
+import { setUpsOf, type BatchedSetUp } from '../../machining/plan/set-ups.js';
 import { counted, listed } from '../../words/english.js';
 import { means } from '../../job/panel-key.js';
 import { messages, type Message } from '../../words/message.js';
 import { timeWords } from '../../words/time.js';
+import { boredAlone } from '../alone.js';
 import { ownText, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { boresOfGroups, distinct, grouped, panelOf } from '../lookups.js';
@@ -81,25 +82,21 @@ function priceOf(context: CarcassContext, groups: ReadonlySet<string>): Pick<Off
   const { operations } = context.operations;
   const isOff = ({ ways }: Operation): boolean =>
     ways.every(({ strokes }) => strokes.every(({ wanted }) => wanted.every(({ bore }) => groups.has(bore.group))));
-  const all = workOf(context, operations);
-  const others = workOf(
-    context,
-    operations.filter((operation) => !isOff(operation)),
-  );
-  const setUps = all.setUps - others.setUps;
-  return setUps > 0 ? { setUps, seconds: Math.max(0, all.seconds - others.seconds) } : null;
+  const all = boredAlone(context).setUps;
+  const rest = operations.filter((operation) => !isOff(operation));
+  const others = setUpsOf([{ operations: rest, unreachable: [], count: 1 }], context.derived);
+  const setUps = all.length - others.length;
+  if (setUps <= 0) return null;
+  return { setUps, seconds: Math.max(0, changing(context, all) - changing(context, others)) };
 }
 
 /** Of more set-ups than this the order in which they come has to do: an editor asks at every key. */
 const MOST_ORDERED = 8;
 
-function workOf(
-  { shop, derived }: CarcassContext,
-  operations: readonly Operation[],
-): Pick<OffLoad, 'setUps' | 'seconds'> {
-  const sheets = setUpsOf([{ operations, unreachable: [], count: 1 }], derived);
+/** How many seconds it takes to change from one set-up to the next. */
+function changing({ shop }: CarcassContext, sheets: readonly BatchedSetUp[]): number {
   const task = orderTask(sheets.length > MOST_ORDERED ? sheets.slice(0, MOST_ORDERED) : sheets, shop.changeover);
-  return { setUps: sheets.length, seconds: bestOrder(task).cost };
+  return bestOrder(task).cost;
 }
 
 /** What one would change so that the load holds joints, and what it does to a panel. */

@@ -1,11 +1,12 @@
-import { setUpsOf } from '../../machining/plan/set-ups.js';
-import { overLimits, toleranceOf, type OverLimit } from '../../tolerance/tolerance.js';
+import { likelyOverLimits } from '../../tolerance/likely.js';
+import type { OverLimit } from '../../tolerance/tolerance.js';
 import type { StrayKind } from '../../machining/replay/stray.js';
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { JointPanels } from '../../words/names.js';
-import { onceForEquals } from '../equals.js';
+import { boredAlone } from '../alone.js';
+import { keptForShop, onceForEquals } from '../equals.js';
 import { boresOfGroups, distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
@@ -69,10 +70,10 @@ export const misfitPastLimit: CarcassRule = {
   },
 };
 
-function likelyMisfits({ spec, carcass, boring, operations, shop, derived }: CarcassContext): readonly OverLimit[] {
-  const setUps = setUpsOf([operations], derived).map(({ setUp }) => setUp);
-  const { joints } = toleranceOf({ name: spec.name.value, carcass, boring, setUps, shop });
-  return joints.flatMap((joint) => overLimits(joint, shop.tolerances).filter((one) => one.asARule));
+function likelyMisfits(context: CarcassContext): readonly OverLimit[] {
+  const { carcass, matings, shop, derived } = context;
+  const { strokes } = boredAlone(context);
+  return likelyOverLimits({ carcass, matings, strokes, shop }, keptForShop(derived, shop));
 }
 
 function found(context: CarcassContext, same: readonly OverLimit[]): Found {

@@ -1,8 +1,9 @@
 import { blankOf } from '../../machining/blank.js';
-import { setUpsOf } from '../../machining/plan/set-ups.js';
+import { groupBy } from '../../machining/plan/numbers.js';
 import { compareHoles } from '../../machining/replay/compare.js';
-import { replayPanel } from '../../machining/replay/replay.js';
+import { replayStrokes } from '../../machining/replay/replay.js';
 import { messages, type Message } from '../../words/message.js';
+import { boredAlone } from '../alone.js';
 import { onceForEquals } from '../equals.js';
 import type { CarcassContext, CarcassRule } from '../rule.js';
 
@@ -36,18 +37,14 @@ export const planReplayDiffers: CarcassRule = {
 };
 
 /** The panels whose holes would not be those of the bore map. */
-function differing({
-  spec,
-  carcass,
-  boring,
-  operations,
-  derived,
-}: CarcassContext): readonly { readonly panel: string; readonly fault: Message }[] {
-  const setUps = setUpsOf([operations], derived).map(({ setUp }) => setUp);
+function differing(context: CarcassContext): readonly { readonly panel: string; readonly fault: Message }[] {
+  const { carcass, boring, operations } = context;
+  const { strokes } = boredAlone(context);
   const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
+  const boresOf = groupBy(boring.bores, (bore) => bore.panel);
   return carcass.panels.flatMap((panel) => {
-    const wanted = boring.bores.filter((bore) => bore.panel === panel.key && !missed.has(bore.id));
-    const replay = replayPanel(setUps, spec.name.value, panel.key, blankOf(panel));
+    const wanted = (boresOf.get(panel.key) ?? []).filter((bore) => !missed.has(bore.id));
+    const replay = replayStrokes(strokes.get(panel.key)!, panel.key, blankOf(panel));
     const fault = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
     return fault === undefined ? [] : [{ panel: panel.key, fault }];
   });

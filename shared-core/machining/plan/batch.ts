@@ -1,6 +1,6 @@
 import type { Micrometres } from '../../length/units.js';
 import type { SetStop } from '../set-up.js';
-import { emptyLoad, mergeLoads } from './load.js';
+import { emptyLoad, goTogether, mergeLoads } from './load.js';
 import type { Load, Operation, Way } from './operation.js';
 import { assignStops, liesOver, type StopPlace } from './stops.js';
 
@@ -53,14 +53,14 @@ export function emptyBatch(operation: Operation): Batch {
 
 /** The batch with one more operation in it, or null where it does not go. */
 export function join(batch: Batch, operation: Operation, way: Way): Batch | null {
-  const load = mergeLoads(batch.load, way.load);
-  if (!load) return null;
-  const chosen = [...batch.chosen, { operation, way }];
-  const depth = Math.max(batch.depth, operation.depth);
+  if (!goTogether(batch.load, way.load)) return null;
   const places = placesWith(batch, way);
-  if (places === batch.places) return { ...batch, depth, load, chosen };
-  const plan = assignStops(batch.machine, places);
-  return plan && { ...batch, depth, load, chosen, places, ...plan };
+  const plan = places === batch.places ? batch : assignStops(batch.machine, places);
+  if (plan === null) return null;
+  const { stops, extension } = plan;
+  const load = mergeLoads(batch.load, way.load);
+  const depth = Math.max(batch.depth, operation.depth);
+  return { ...batch, depth, load, chosen: [...batch.chosen, { operation, way }], places, stops, extension };
 }
 
 /** The places of a batch's stops with one more way lying among them; the same object where nothing changes. */

@@ -191,6 +191,7 @@ function best(
         least = price;
         found = { index, batch: joined };
       }
+      if (least === 0) return found;
     }
   }
   return found;

@@ -31,16 +31,20 @@ export function loadFor(
   return { wanted: diameters, limit };
 }
 
-/** The load that serves both, or null where a spindle is wanted with two bits, or where one would bore the other's wood. */
-export function mergeLoads(a: Load, b: Load): Load | null {
-  const wanted: Micrometres[] = [];
-  const limit: Micrometres[] = [];
+/** The load that serves both of two that go together. */
+export function mergeLoads(a: Load, b: Load): Load {
+  return {
+    wanted: a.wanted.map((inA, i) => Math.max(inA, b.wanted[i] ?? 0)),
+    limit: a.limit.map((limitA, i) => Math.min(limitA, b.limit[i] ?? 0)),
+  };
+}
+
+/** Whether no spindle is wanted with two bits, and none would bore the other's wood. */
+export function goTogether(a: Load, b: Load): boolean {
   for (let i = 0; i < a.wanted.length; i++) {
-    const [inA = 0, inB = 0, limitA = 0, limitB = 0] = [a.wanted[i], b.wanted[i], a.limit[i], b.limit[i]];
-    if (inA > 0 && inB > 0 && inA !== inB) return null;
-    if (inA > limitB || inB > limitA) return null;
-    wanted.push(Math.max(inA, inB));
-    limit.push(Math.min(limitA, limitB));
+    const [inA, inB] = [a.wanted[i] ?? 0, b.wanted[i] ?? 0];
+    if (inA > 0 && inB > 0 && inA !== inB) return false;
+    if (inA > (b.limit[i] ?? 0) || inB > (a.limit[i] ?? 0)) return false;
   }
-  return { wanted, limit };
+  return true;
 }

@@ -21,6 +21,8 @@ export interface StopPlan {
  * them. Stops of one hand slide on one fence and keep their order on it.
  */
 export function assignStops(machine: BoringMachine, places: readonly StopPlace[]): StopPlan | null {
+  // Most of what is asked asks for too many stops.
+  if (HANDS.some((side) => countOf(machine.stops, side) < countOf(places, side))) return null;
   const extension = machine.kind === 'vertical' ? machine.extension : 0;
   for (const beyond of extension > 0 ? [0, extension] : [0]) {
     const left = assignHand(machine, 'left', places, beyond);
@@ -34,6 +36,14 @@ export function assignStops(machine: BoringMachine, places: readonly StopPlace[]
     return { stops, extension: beyond > 0 };
   }
   return null;
+}
+
+const HANDS = ['left', 'right'] as const;
+
+function countOf(all: readonly { readonly side: Hand }[], side: Hand): number {
+  let count = 0;
+  for (const one of all) if (one.side === side) count += 1;
+  return count;
 }
 
 /** The stops of a hand as they stand on its fence, from the spindles outward: by their ranges, else as the shop lists them. */
@@ -57,6 +67,7 @@ function assignHand(
   extension: Micrometres,
 ): Map<Stop, Micrometres> | null {
   const places = all.filter((place) => place.side === side).sort((a, b) => a.position - b.position);
+  if (places.length === 0) return new Map();
   const stops = outward(machine, side);
   const furthest = stops.reduce((a, b) => (b.range.max >= a.range.max ? b : a), stops[0]!);
   const priceOf = (stop: Stop, { position, lowers }: StopPlace): number => {

@@ -122,7 +122,11 @@ function hasHolesForPins(
  * @param blank Finished size of the panel and which of the two mirror images it is.
  */
 export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: string, blank: Blank): Replay {
-  const read = strokesOf(setUps, carcass, panel, blank);
+  return replayStrokes(strokesOf(setUps, carcass, panel, blank), panel, blank);
+}
+
+/** The same where the strokes of the panel are known. */
+export function replayStrokes(read: Strokes, panel: string, blank: Blank): Replay {
   if (!read.ok) return read;
   const holes: ReplayedHole[] = [];
   const boredSo: { hole: Hole; lay: string }[] = [];
