@@ -12,6 +12,11 @@ export function h<K extends keyof HTMLElementTagNameMap>(
   return element;
 }
 
+/** Sets an attribute only where it differs: a browser lays a drawing out anew whenever its frame is set, to the same or not. */
+export function set(element: Element, name: string, value: string): void {
+  if (element.getAttribute(name) !== value) element.setAttribute(name, value);
+}
+
 /** Sets the text only where it differs, so that a screen reader does not hear the same words twice. */
 export function say(element: Element, words: string): void {
   if (element.textContent !== words) element.textContent = words;

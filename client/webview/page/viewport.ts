@@ -1,3 +1,4 @@
+import { set } from './dom.js';
 import type { Box, Pane, Point } from '../../../shared-core/drawing/scene/scene.js';
 
 /** Where the reader has moved to: centre in scene millimetres, CSS pixels for one of them. */
@@ -37,12 +38,17 @@ export class Viewport {
   /** null: fitted. */
   place: Place | null = null;
   #frame: Box = { x: 0, y: 0, width: 1, height: 1 };
+  /** Room in CSS pixels, as it was measured last; null where it may have changed since. */
+  #measured: Pane | null = null;
 
   constructor(svg: SVGSVGElement, changed: () => void) {
     this.#svg = svg;
     this.#changed = changed;
 
-    new ResizeObserver(() => this.#apply()).observe(svg);
+    new ResizeObserver(() => {
+      this.#measured = null;
+      this.#apply();
+    }).observe(svg);
   }
 
   /** @param frame what the whole is from now on; null where it stays */
@@ -51,8 +57,12 @@ export class Viewport {
     this.#apply();
   }
 
-  get #size(): { width: number; height: number } {
-    return { width: Math.max(this.#svg.clientWidth, 1), height: Math.max(this.#svg.clientHeight, 1) };
+  /** To ask for it has the whole page laid out at once, so it is asked for only where the pane has changed. */
+  get #size(): Pane {
+    if (this.#measured !== null) return this.#measured;
+    const { clientWidth: width, clientHeight: height } = this.#svg;
+    if (width > 0 && height > 0) return (this.#measured = { width, height });
+    return { width: 1, height: 1 };
   }
 
   /** The whole, clear of the zoom buttons in the lower right corner. */
@@ -156,7 +166,7 @@ export class Viewport {
     const { x, y, zoom } = this.current;
     const { width, height } = this.#size;
     const [w, h] = [width / zoom, height / zoom];
-    this.#svg.setAttribute('viewBox', [x - w / 2, y - h / 2, w, h].map((value) => value.toFixed(3)).join(' '));
+    set(this.#svg, 'viewBox', [x - w / 2, y - h / 2, w, h].map((value) => value.toFixed(3)).join(' '));
     this.#svg.classList.toggle('is-whole', this.isWhole);
     this.#changed();
   }

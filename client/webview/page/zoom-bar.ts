@@ -1,4 +1,4 @@
-import { h, say } from './dom.js';
+import { h, say, set } from './dom.js';
 import { LABELS, PHRASES } from './messages.js';
 import type { Viewport } from './viewport.js';
 
@@ -32,6 +32,6 @@ export class ZoomBar {
   show(): void {
     const percent = Math.round(this.#viewport().magnification * 100);
     say(this.#percent, PHRASES.zoom(percent));
-    this.#percent.setAttribute('aria-label', PHRASES.zoomed(percent));
+    set(this.#percent, 'aria-label', PHRASES.zoomed(percent));
   }
 }

@@ -5,7 +5,7 @@ import { describe } from '../../../shared-core/drawing/bore-map/hole-table.js';
 import type { BoreShape, Point, Scene, SourceKey } from '../../../shared-core/drawing/scene/scene.js';
 import { isRow } from '../../../shared-core/fittings/purposes.js';
 import { sceneNodes, type SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
-import { h, say, svg } from '../page/dom.js';
+import { h, say, set, svg } from '../page/dom.js';
 import { LABELS, PHRASES } from './messages.js';
 import { Measuring } from './measuring.js';
 import { Shelves } from './shelves.js';
@@ -100,8 +100,9 @@ export class Board {
   show(scene: Scene, place: Place | null, fitted: boolean, current: string | null): void {
     this.#scene = scene;
     this.#bores = scene.shapes.filter((shape): shape is BoreShape => shape.kind === 'bore');
-    this.#svg.style.setProperty('--paper-mm', String(scene.scale));
-    this.#svg.setAttribute('aria-label', `${scene.title}. ${scene.caption}`);
+    const scale = String(scene.scale);
+    if (this.#svg.style.getPropertyValue('--paper-mm') !== scale) this.#svg.style.setProperty('--paper-mm', scale);
+    set(this.#svg, 'aria-label', `${scene.title}. ${scene.caption}`);
     this.#svg.dataset.view = scene.view;
     say(this.#words, `${describe(scene)} ${LABELS.keys}`);
     const firsts = new Set<number>();

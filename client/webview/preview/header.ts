@@ -1,5 +1,5 @@
 import type { DrawableCarcass, DrawingReply, View } from '../../../shared-core/drawing/messages/drawing.js';
-import { h, say } from '../page/dom.js';
+import { h, say, set } from '../page/dom.js';
 import { PHRASES } from '../page/messages.js';
 import { LABELS } from './messages.js';
 import { moreButton, type MoreActions } from './more.js';
@@ -80,7 +80,7 @@ export class Header {
     const panel = reply.kind === 'drawing' ? reply.panel : subject.panel;
     this.#choice = { view: subject.view, follow: subject.follow, carcass, panel };
     for (const view of ['panel', 'all-panels'] as const)
-      this.#views[view].setAttribute('aria-pressed', String(subject.view === view));
+      set(this.#views[view], 'aria-pressed', String(subject.view === view));
     this.#follow.checked = subject.follow;
     fill(
       this.#carcass,

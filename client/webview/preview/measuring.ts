@@ -1,7 +1,7 @@
 import { measure, measuredWords } from '../../../shared-core/drawing/bore-map/measure.js';
 import type { BoreShape, Scene } from '../../../shared-core/drawing/scene/scene.js';
 import type { SvgNode } from '../../../shared-core/drawing/render/svg-tree.js';
-import { h, say } from '../page/dom.js';
+import { h, say, set } from '../page/dom.js';
 import { LABELS, PHRASES } from './messages.js';
 
 /** How far one bore lies from another: the reader chooses two, the figures stay until he chooses again or leaves off. */
@@ -53,7 +53,7 @@ export class Measuring {
   }
 
   #show(): void {
-    this.button.setAttribute('aria-pressed', String(this.#isOn));
+    set(this.button, 'aria-pressed', String(this.#isOn));
     say(this.element, this.#words());
     this.element.hidden = !this.#isOn;
     this.#changed();

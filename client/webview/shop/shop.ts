@@ -2,7 +2,7 @@ import '../page/speak.js';
 import type { ShopMachineView, ShopViewReply } from '../../../shared-core/drawing/messages/shop-view.js';
 import { sceneNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { isShopSubject, isToShopPage, type FromShopPage } from '../messages/shop.js';
-import { h, say, show, svg } from '../page/dom.js';
+import { h, say, set, show, svg } from '../page/dom.js';
 import { editorSide } from '../page/editor.js';
 import { LABELS as OF_PAGE, PHRASES } from '../page/messages.js';
 import { patch } from '../page/patch.js';
@@ -62,7 +62,7 @@ class MachineCard {
     this.#svg.toggleAttribute('hidden', scene === null);
     if (scene === null) return;
     const { x, y, width, height } = scene.frame;
-    this.#svg.setAttribute('viewBox', [x, y, width, height].map((value) => value.toFixed(2)).join(' '));
+    set(this.#svg, 'viewBox', [x, y, width, height].map((value) => value.toFixed(2)).join(' '));
     this.#svg.style.width = `${Math.round((width / scene.scale) * PIXELS_PER_MM)}px`;
     this.#svg.style.setProperty('--paper-mm', String(scene.scale));
     this.#svg.setAttribute('aria-label', scene.described);
