@@ -25,7 +25,7 @@ const BY_CODE: Readonly<Record<string, () => Message>> = {
   BAD_DQ_ESCAPE: say.escapeUnknown,
   BAD_INDENT: say.notAligned,
   BAD_SCALAR_START: say.startsOddly,
-  BLOCK_AS_IMPLICIT_KEY: say.twoColonsOnLine,
+  BLOCK_AS_IMPLICIT_KEY: say.blockInValue,
   BLOCK_IN_FLOW: say.blockInBrackets,
   KEY_OVER_1024_CHARS: say.keyTooLong,
   MISSING_CHAR: say.signMissing,

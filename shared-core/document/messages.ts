@@ -83,8 +83,8 @@ export const say = messages('text', {
     'A backslash in double quotes starts an escape, but this one has no meaning. Write it twice, or use single quotes.',
   notAligned: () => 'This line is not indented like the lines beside it. Start the keys of one map in the same column.',
   startsOddly: () => 'A value cannot start with this character. Put the value in quotes.',
-  twoColonsOnLine: () =>
-    'This line has two colons. Put the inner `key: value` on its own line, or the value in quotes.',
+  blockInValue: () =>
+    'A key, a list item or a question mark begins inside this value. Put it on its own line, or the value in quotes.',
   blockInBrackets: () =>
     'A list with dashes or an indented map cannot stand inside [ ] or { }. Separate the values with commas.',
   keyTooLong: () => 'This key is far too long. Look for a missing closing quote or colon.',

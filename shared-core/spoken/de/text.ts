@@ -73,8 +73,8 @@ export const text = {
     notAligned: () =>
       'Diese Zeile ist nicht wie die neben ihr eingerückt. Beginnen Sie zusammengehörige Schlüssel in derselben Spalte.',
     startsOddly: () => 'Ein Wert kann nicht mit diesem Zeichen beginnen. Setzen Sie ihn in Anführungszeichen.',
-    twoColonsOnLine: () =>
-      'Diese Zeile hat zwei Doppelpunkte. Setzen Sie das innere `key: value` auf eine eigene Zeile, oder den Wert in Anführungszeichen.',
+    blockInValue: () =>
+      'In diesem Wert beginnt ein Schlüssel, ein Listenpunkt oder ein Fragezeichen. Setzen Sie ihn auf eine eigene Zeile, oder den Wert in Anführungszeichen.',
     blockInBrackets: () =>
       'Eine Liste mit Strichen oder eingerückte Schlüssel können nicht in [ ] oder { } stehen. Trennen Sie die Werte mit Kommas.',
     keyTooLong: () =>

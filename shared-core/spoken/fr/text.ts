@@ -70,8 +70,8 @@ export const text = {
     notAligned: () =>
       'Le retrait de cette ligne n’est pas celui de ses voisines. Commencez les clés d’un même ensemble dans la même colonne.',
     startsOddly: () => 'Une valeur ne peut commencer par ce caractère. Mettez-la entre guillemets.',
-    twoColonsOnLine: () =>
-      'Cette ligne a deux deux-points. Mettez le `key: value` intérieur sur sa propre ligne, ou la valeur entre guillemets.',
+    blockInValue: () =>
+      'Une clé, un élément de liste ou un point d’interrogation commence dans cette valeur. Mettez-le sur sa propre ligne, ou la valeur entre guillemets.',
     blockInBrackets: () =>
       'Une liste à tirets ou des clés en retrait ne peuvent se trouver dans [ ] ou { }. Séparez les valeurs par des virgules.',
     keyTooLong: () => 'Cette clé est bien trop longue. Cherchez un guillemet fermant ou un deux-points qui manque.',
