@@ -69,6 +69,11 @@ export const say = messages('server', {
   }) =>
     `${quoted(file)} has no panel ${quoted(panel)} in a carcass ${quoted(carcass)} any more. The label is of an earlier text of the job.`,
 
+  notInitialized: () => 'The session has not begun. Send `initialize` first.',
+  initializedTwice: () => 'The session has begun already. Send `initialize` once, or start another server.',
+  shutDown: () => 'The session has ended. Send `exit`, and start another server.',
+  paramsMissing: ({ method }: { readonly method: string }) =>
+    `The request \`${method}\` has no parameters. Send them as an object.`,
   startedAnew: () => 'The server was started again, because one file kept it from answering.',
 });
 

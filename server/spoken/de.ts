@@ -51,6 +51,11 @@ const server: TranslationOf<typeof say> = {
       : `Keine Auftragsdatei ${q(file)} ist offen oder liegt in den Ordnern dieses Arbeitsbereichs; es gibt ${q(near)}. Öffnen Sie den Ordner, der sie hat.`,
   noCodedPanel: ({ file, carcass, panel }) =>
     `${q(file)} hat keine Platte ${q(panel)} in einem Korpus ${q(carcass)} mehr. Das Etikett ist von einem früheren Text des Auftrags.`,
+  notInitialized: () => 'Die Sitzung hat noch nicht begonnen. Zuerst `initialize` senden.',
+  initializedTwice: () =>
+    'Die Sitzung hat bereits begonnen. `initialize` nur einmal senden, oder einen weiteren Server starten.',
+  shutDown: () => 'Die Sitzung ist beendet. `exit` senden und einen neuen Server starten.',
+  paramsMissing: ({ method }) => `Die Anfrage \`${method}\` hat keine Parameter. Sie als Objekt senden.`,
   startedAnew: () => 'Der Server wurde neu gestartet, weil eine Datei ihn am Antworten gehindert hat.',
 };
 

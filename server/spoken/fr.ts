@@ -52,6 +52,11 @@ const server: TranslationOf<typeof say> = {
       : `Aucun fichier de travail ${q(file)} n’est ouvert ni dans les dossiers de cet espace ; il y a ${q(near)}. Ouvrez le dossier qui le contient.`,
   noCodedPanel: ({ file, carcass, panel }) =>
     `${q(file)} n’a plus de panneau ${q(panel)} dans un caisson ${q(carcass)}. L’étiquette vient d’un texte antérieur du travail.`,
+  notInitialized: () => 'La session n’a pas commencé. Envoyer d’abord `initialize`.',
+  initializedTwice: () =>
+    'La session a déjà commencé. Envoyer `initialize` une seule fois, ou démarrer un autre serveur.',
+  shutDown: () => 'La session est terminée. Envoyer `exit` et démarrer un nouveau serveur.',
+  paramsMissing: ({ method }) => `La requête \`${method}\` n’a pas de paramètres. Les envoyer comme objet.`,
   startedAnew: () => 'Le serveur a été redémarré, car un fichier l’empêchait de répondre.',
 };
 

@@ -17,6 +17,7 @@ import { tell } from '../../shared-core/words/message.js';
 import { speak } from '../../shared-core/words/spoken.js';
 import { say } from '../messages.js';
 import { wordsBeside } from '../words-beside.js';
+import { LifeCycle } from './life-cycle.js';
 import { opening, OpenTexts } from './open-texts.js';
 import { isReport } from './report.js';
 
@@ -35,7 +36,6 @@ const MOST_ENDS = 5;
 const LEAVE_OUT = 'borewright/leaveOut';
 
 type Id = RequestMessage['id'];
-type Role = 'serving' | 'ending';
 
 /**
  * Stands between a client and the language server, which works in a thread: passes messages on, and where the thread gives no
@@ -57,7 +57,8 @@ export class Supervisor {
   #atWork: string | null = null;
   #initialize: RequestMessage | null = null;
   #isInitialized = false;
-  #role: Role = 'serving';
+  readonly #life = new LifeCycle();
+  #isLeft = false;
   readonly #watch: ReturnType<typeof setInterval>;
 
   readonly #writer: MessageWriter;
@@ -79,7 +80,7 @@ export class Supervisor {
     this.#end = end;
     this.#thread = this.#started();
     reader.listen((message) => this.#fromClient(message));
-    reader.onClose(() => this.#leave(this.#role === 'ending' ? 0 : 1));
+    reader.onClose(() => this.#leave(this.#life.isEnding ? 0 : 1));
     this.#watch = setInterval(() => this.#look(), Math.max(20, patience.stuck / 8));
   }
 
@@ -99,18 +100,21 @@ export class Supervisor {
 
   #fromClient(message: Message): void {
     if (isRequest(message)) {
+      const refusal = this.#life.refusal(message);
+      if (refusal !== null) {
+        void this.#writer.write(refusal);
+        return;
+      }
       if (message.method === 'initialize') {
         this.#initialize = message;
         speak(wordsBeside(languageOf((message.params as Partial<InitializeParams> | undefined)?.locale)));
       }
-      if (message.method === 'shutdown') {
-        this.#role = 'ending';
-        setTimeout(() => this.#answerFor(message.id), this.#patience.shutdown);
-      }
+      if (message.method === 'shutdown') setTimeout(() => this.#answerFor(message.id), this.#patience.shutdown);
       this.#asked.set(message.id, message.method);
     } else if (isNotification(message)) {
+      if (!this.#life.hears(message)) return;
       if (message.method === 'exit') {
-        this.#leave(this.#role === 'ending' ? 0 : 1);
+        this.#leave(this.#life.isEnding ? 0 : 1);
         return;
       }
       if (message.method === 'initialized') this.#isInitialized = true;
@@ -163,7 +167,7 @@ export class Supervisor {
   /** The thread has ended by itself: out of memory, or by a fault of ours. */
   #lost(): void {
     this.#ends += 1;
-    if (this.#role === 'ending') return;
+    if (this.#life.isEnding || this.#isLeft) return;
     if (this.#ends > MOST_ENDS) this.#leave(1);
     else this.#replace(this.#atWork);
   }
@@ -206,7 +210,7 @@ export class Supervisor {
 
   #leave(code: number): void {
     clearInterval(this.#watch);
-    this.#role = 'ending';
+    this.#isLeft = true;
     void this.#thread.terminate();
     this.#end(code);
   }

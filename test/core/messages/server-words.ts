@@ -28,6 +28,10 @@ export function sayServer(sayFinding: (finding: Finding) => void): void {
   // Said by the watcher, which has no file at hand.
   tell(say.stopped({ seconds: 10 }), 'mm');
   tell(say.startedAnew(), 'mm');
+  tell(say.notInitialized(), 'mm');
+  tell(say.initializedTwice(), 'mm');
+  tell(say.shutDown(), 'mm');
+  tell(say.paramsMissing({ method: 'textDocument/hover' }), 'mm');
   tell(say.checkingFiles(), 'mm');
   tell(say.noCode(), 'mm');
   tell(say.noCodedJob({ file: 'kitchen.carcass.yaml', near: null }), 'mm');
