@@ -118,7 +118,11 @@ for (const name of ['LiberationSans-Regular.ttf', 'LiberationSans-Bold.ttf', 'LI
   copyFileSync(join(root, 'node_modules', 'pdfjs-dist', 'standard_fonts', name), font);
   written.add(font);
 }
-const bundled = new Set();
+// What cuts those faces down to the letters of one drawing; its own JavaScript is not needed.
+const subsetter = join(root, 'dist', 'server', 'harfbuzz-subset.wasm');
+copyFileSync(join(root, 'node_modules', 'harfbuzzjs', 'dist', 'harfbuzz-subset.wasm'), subsetter);
+written.add(subsetter);
+const bundled = new Set([join('node_modules', 'harfbuzzjs')]);
 for (const bundle of bundles) {
   const options = { ...common, ...bundle };
   if (watch) {

@@ -9,7 +9,7 @@ import { abilitiesOf } from './abilities.js';
 import { answering, type Log } from './answers.js';
 import { ClientSide } from './client-side.js';
 import { diagnostics } from './features/diagnostics.js';
-import { tell } from '../shared-core/service.js';
+import { tell, type FaceCutter } from '../shared-core/service.js';
 import { TokenTeller } from './features/semantic-tokens.js';
 import { BoundedFiles } from './bounded-files.js';
 import type { Files } from './files.js';
@@ -45,6 +45,8 @@ export interface Surroundings {
   readonly orders?: Orders;
   /** null where there is no disk to write to. */
   readonly writePapers: WritePapers | null;
+  /** What brings the lettering of a drawing along; nothing where that is left out. */
+  readonly face?: () => FaceCutter | null;
   /** Is told of each document before it is worked on. */
   readonly begins?: (uri: string) => void;
 }
@@ -73,7 +75,7 @@ export function serve(connection: Connection, version: string, around: Surroundi
 }
 
 function sessionOn(connection: Connection, around: Surroundings): Session {
-  const { reference, orders = remembering(ordersHere), writePapers, begins } = around;
+  const { reference, orders = remembering(ordersHere), writePapers, face = () => null, begins } = around;
   const files = new BoundedFiles(around.files);
   const log: Log = (what, fault) => {
     const words = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
@@ -114,6 +116,7 @@ function sessionOn(connection: Connection, around: Surroundings): Session {
     tokens: new TokenTeller(names),
     orders,
     writePapers,
+    face,
     client: new ClientSide(connection, log, () => wantsDiffer(session)),
     abilities: abilitiesOf(null, reference),
     answer: answering(workspace, log),

@@ -68,9 +68,11 @@ export {
   type LayOut,
   schemaOfPapers,
   writePaper,
+  type Lettering,
   type PageName,
   type Print,
 } from './service/papers.js';
+export type { FaceCutter } from './drawing/render/embedded-face.js';
 export { readCode } from './papers/panel-labels/code-text.js';
 export type {
   FileForm,

@@ -2,6 +2,7 @@ import { say } from './messages.js';
 import { tell } from '../../shared-core/words/message.js';
 import { join } from 'node:path';
 import { mapsToLookAt } from '../../shared-core/service.js';
+import { cutterIfBeside } from '../face-cutter.js';
 import { baseName } from '../files.js';
 import { findingLine, findingsOf } from './check.js';
 import { fileName, freeName } from '../papers/file-names.js';
@@ -24,7 +25,7 @@ export function draw(args: readonly string[]): Outcome {
   const taken = new Set<string>();
   const fileOf = (carcass: string, panel: string): string =>
     `${freeName(`${fileName(carcass)}-${fileName(panel)}`, taken)}.svg`;
-  const { page, drawings } = mapsToLookAt(job.analysis, file, findings, fileOf);
+  const { page, drawings } = mapsToLookAt(job.analysis, file, findings, fileOf, cutterIfBeside());
   writeMade(folder, [
     ...drawings.map(({ file: name, svg }) => ({ name, content: svg })),
     { name: 'index.html', content: page },

@@ -4,6 +4,7 @@ import {
   shelfMoved,
   type DrawingParams,
   type DrawingReply,
+  type FaceCutter,
   type MoveShelfParams,
   type MoveShelfReply,
   type PictureParams,
@@ -20,8 +21,8 @@ export function drawing(file: OpenFile, params: DrawingParams): DrawingReply {
 }
 
 /** The same on paper, for a file, the clipboard or a printer. */
-export function picture(file: OpenFile, params: PictureParams): PictureReply {
-  return pictureOf(file, shownIn(file.document), params);
+export function picture(file: OpenFile, params: PictureParams, face: FaceCutter | null): PictureReply {
+  return pictureOf(file, shownIn(file.document), params, face);
 }
 
 /** The edits that move a loose shelf along its rows, for the present text. */

@@ -1,4 +1,3 @@
-import { existsSync, readFileSync } from 'node:fs';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import {
   laidOutOnce,
@@ -13,11 +12,11 @@ import {
   type LayOut,
   type PageName,
   type PaperName,
-  type Print,
 } from '../../shared-core/service.js';
 import { speak, type Spoken } from '../../shared-core/words/spoken.js';
 import { coverSolver } from '../cover-solver.js';
 import { Disk } from '../disk.js';
+import { cutterIfBeside, facesBeside, ProgramNotWhole } from '../face-cutter.js';
 import { baseName } from '../files.js';
 import { Workspace } from '../workspace.js';
 import { fileName, freeName } from './file-names.js';
@@ -132,7 +131,10 @@ async function written(
       if (name === 'bore-maps') files.push(...(await panelFiles(analysis, stem, form)));
       continue;
     }
-    const content = await writePaper(paper, name, form, () => ({ page, fonts: fonts() }));
+    const content = await writePaper(paper, name, form, {
+      print: () => ({ page, fonts: whole(facesBeside) }),
+      face: cutterIfBeside,
+    });
     if (content !== null) files.push({ name: fileOf(stem, name, form), content });
   }
   return files;
@@ -161,17 +163,17 @@ function effortOf(seconds: number | null, { tell, mayImprove }: Meanwhile): Effo
 /** A file for every panel. */
 async function panelFiles(analysis: JobAnalysis, stem: string, form: 'svg' | 'dxf'): Promise<readonly NamedFile[]> {
   const taken = new Set<string>();
-  return (await panelDrawings(analysis, form)).map(({ carcass, panel, content }) => ({
+  return (await panelDrawings(analysis, form, cutterIfBeside)).map(({ carcass, panel, content }) => ({
     name: `${freeName(`${stem}-${fileName(carcass)}-${fileName(panel)}`, taken)}${ENDINGS[form]}`,
     content,
   }));
 }
 
-function fonts(): Print['fonts'] {
-  const file = (name: string): Uint8Array => {
-    const url = new URL(`./fonts/${name}`, import.meta.url);
-    if (!existsSync(url)) throw new CannotWrite(say.noFont({ font: name }));
-    return readFileSync(url);
-  };
-  return { regular: file('LiberationSans-Regular.ttf'), bold: file('LiberationSans-Bold.ttf') };
+/** Whatever stands beside the program, or why nothing can be written without. */
+function whole<T>(read: () => T): T {
+  try {
+    return read();
+  } catch (fault) {
+    throw fault instanceof ProgramNotWhole ? new CannotWrite(say.noFont({ font: baseName(fault.file) })) : fault;
+  }
 }

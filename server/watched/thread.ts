@@ -4,6 +4,7 @@ import { parentPort } from 'node:worker_threads';
 import { createConnection, PortMessageReader, PortMessageWriter } from 'vscode-languageserver/node';
 import { version } from '../../package.json';
 import { serve } from '../connection.js';
+import { cutterIfBeside } from '../face-cutter.js';
 import type { Files } from '../files.js';
 import { ordersInThread } from '../thread.js';
 import { writePapersInThread } from '../papers/writing-in-thread.js';
@@ -27,6 +28,7 @@ export function serveInThread(files: Files): void {
     words: wordsBeside,
     orders,
     writePapers: writePapersInThread,
+    face: cutterIfBeside,
     begins: (uri) => report({ watch: 'begins', uri }),
   });
 }

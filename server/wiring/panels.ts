@@ -22,12 +22,12 @@ const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 
 /** What the client's panels show beside the text: bore maps, set-ups and the machines at work. */
-export function answerPanels({ connection, answer, lastPlans, orders }: Session): void {
+export function answerPanels({ connection, answer, lastPlans, orders, face }: Session): void {
   connection.onRequest(DRAWING, (params: DrawingParams, token: CancellationToken) =>
     answer('drawing', params.uri, token, null, (file) => drawing(file, params), params.position),
   );
   connection.onRequest(PICTURE, (params: PictureParams, token: CancellationToken) =>
-    answer('picture', params.uri, token, null, (file) => picture(file, params)),
+    answer('picture', params.uri, token, null, (file) => picture(file, params, face())),
   );
   connection.onRequest(MOVE_SHELF, (params: MoveShelfParams, token: CancellationToken) =>
     answer('moved shelf', params.uri, token, null, (file) => moveShelf(file, params)),

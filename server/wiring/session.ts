@@ -1,4 +1,5 @@
 import type { Connection } from 'vscode-languageserver';
+import type { FaceCutter } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
 import type { Answer } from '../answers.js';
 import type { ClientSide } from '../client-side.js';
@@ -29,6 +30,8 @@ export interface Session {
   readonly orders: Orders;
   /** Makes and writes papers; null where there is no disk. */
   readonly writePapers: WritePapers | null;
+  /** Brings the lettering of a drawing along; null where it is not there. */
+  readonly face: () => FaceCutter | null;
   readonly client: ClientSide;
   /** What the client can do: nothing before it has said so. */
   abilities: ClientAbilities;

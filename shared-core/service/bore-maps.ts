@@ -1,4 +1,5 @@
 import { boreMapScene } from '../drawing/bore-map/bore-map.js';
+import type { FaceCutter } from '../drawing/render/embedded-face.js';
 import { toSvg } from '../drawing/render/svg.js';
 import type { Scene } from '../drawing/scene/scene.js';
 import type { JobAnalysis } from '../engine.js';
@@ -43,12 +44,14 @@ export interface MapsToLookAt {
  * @param job how the page calls the job
  * @param findings one line each
  * @param fileOf the name of the file that a panel's drawing will have; asked once for each, in the order of the page
+ * @param face brings the lettering of each drawing along
  */
 export function mapsToLookAt(
   analysis: JobAnalysis,
   job: string,
   findings: readonly Told[],
   fileOf: (carcass: string, panel: string) => string,
+  face: FaceCutter | null = null,
 ): MapsToLookAt {
   const carcasses = mapsOf(analysis).map(({ name, panels }) => ({
     name,
@@ -56,6 +59,8 @@ export function mapsToLookAt(
   }));
   return {
     page: asHtml(boreMapsPaper([{ file: job, findings, carcasses }])),
-    drawings: carcasses.flatMap(({ panels }) => panels.map(({ file, scene }) => ({ file, svg: toSvg(scene) }))),
+    drawings: carcasses.flatMap(({ panels }) =>
+      panels.map(({ file, scene }) => ({ file, svg: toSvg(scene, { face }) })),
+    ),
   };
 }

@@ -19,6 +19,7 @@ import { asJson, paperSchema } from '../papers/render/json.js';
 import { PAGE_SIZES, type PageName } from '../papers/render/page-size.js';
 import { asText } from '../papers/render/text.js';
 import { cutList } from '../sheets/cut-list.js';
+import type { FaceCutter } from '../drawing/render/embedded-face.js';
 import { toSvg } from '../drawing/render/svg.js';
 import type { CoverSolver } from '../sheets/plan/cover.js';
 import { tell } from '../words/message.js';
@@ -173,22 +174,25 @@ export interface Print {
   readonly fonts: { readonly regular: Uint8Array; readonly bold: Uint8Array };
 }
 
+/** What drawings are lettered with; each is asked only where it is needed. */
+export interface Lettering {
+  readonly print: () => Print;
+  readonly face: () => FaceCutter | null;
+}
+
 export const PAGE_NAMES = Object.keys(PAGE_SIZES) as readonly PageName[];
 export type { PageName, Paper };
 
-/**
- * Writes a paper; null where the form has nothing of it.
- * @param print asked only for a PDF
- */
+/** Writes a paper; null where the form has nothing of it. */
 export async function writePaper(
   paper: Paper,
   name: PaperName,
   form: PaperForm,
-  print: () => Print,
+  { print, face }: Lettering,
 ): Promise<string | Uint8Array | null> {
   switch (form) {
     case 'html':
-      return asHtml(paper);
+      return asHtml(paper, face());
     case 'text':
       return asText(paper);
     case 'csv':
@@ -212,10 +216,15 @@ export interface PanelDrawing {
 }
 
 /** A drawing of every panel that can be worked out: its bore map as SVG, or its outline and bores as DXF. */
-export async function panelDrawings(analysis: JobAnalysis, form: 'svg' | 'dxf'): Promise<readonly PanelDrawing[]> {
+export async function panelDrawings(
+  analysis: JobAnalysis,
+  form: 'svg' | 'dxf',
+  face: Lettering['face'],
+): Promise<readonly PanelDrawing[]> {
   if (form === 'svg') {
+    const cut = face();
     return mapsOf(analysis).flatMap(({ name, panels }) =>
-      panels.map(({ key, scene }) => ({ carcass: name, panel: key, content: toSvg(scene) })),
+      panels.map(({ key, scene }) => ({ carcass: name, panel: key, content: toSvg(scene, { face: cut }) })),
     );
   }
   const { panelDxf } = await import('../papers/render/dxf/panel-dxf.js');

@@ -11,9 +11,10 @@ import { analyse } from '../core/findings/jobs.js';
 // What ships beside the bundles. The schema is tried by a validator of JSON Schema draft-07 that knows nothing of ours.
 const root = resolve(import.meta.dirname, '..', '..');
 const shipped = (name: string): string => readFileSync(join(root, 'dist', name), 'utf8');
-const noPrint = (): never => {
+const nothing = (): never => {
   throw new Error('nothing is printed');
 };
+const noLettering = { print: nothing, face: nothing };
 const demo = (name: string): unknown => parse(readFileSync(join(root, 'test', 'demo', name), 'utf8'));
 
 test.each([
@@ -36,7 +37,7 @@ test('papers as JSON are what the published schema of papers says', async () => 
     const paperOf = papersOf(job, coverSolver);
     for (const name of PAPER_NAMES) {
       const paper = await paperOf(name);
-      const written = JSON.parse((await writePaper(paper!, name, 'json', noPrint)) as string) as object;
+      const written = JSON.parse((await writePaper(paper!, name, 'json', noLettering)) as string) as object;
       expect(valid(written), `${name}: ${JSON.stringify(valid.errors)}`).toBe(true);
       expect(valid({ ...written, more: 1 })).toBe(false);
       expect(valid({ ...written, blocks: [{ kind: 'paragraph' }] })).toBe(false);

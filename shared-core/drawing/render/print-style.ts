@@ -1,4 +1,5 @@
 import { LETTERING } from '../scene/lettering.js';
+import { EMBEDDED } from './embedded-face.js';
 import { PRINTED, PRINTED_FINDINGS, PRINTED_INK, printedLines } from './print-look.js';
 import { coordinate } from './svg-tree.js';
 
@@ -27,7 +28,7 @@ export function printStyle(scale: number, wide: number): string {
     ['.fill-ink', 'fill:#1f1f1f'],
     ['.code', 'fill:#000;stroke:none'],
     ['.centre-line.line-thin', 'stroke:#777'],
-    ['.text', `font-family:${LETTERING};fill:#1f1f1f;stroke:none`],
+    ['.text', `font-family:'${EMBEDDED}',${LETTERING};fill:#1f1f1f;stroke:none`],
     [
       'text.dimension,text.label,text.panel-name',
       `paint-order:stroke;stroke:#fff;stroke-width:${w(0.9)};stroke-linejoin:round`,

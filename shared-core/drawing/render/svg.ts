@@ -5,6 +5,7 @@ import { describe, tableCells } from '../bore-map/hole-table.js';
 import { CAP_HEIGHT, fitText, textWidth } from '../scene/lettering.js';
 import type { Scene } from '../scene/scene.js';
 import { sentence } from '../../words/english.js';
+import { LettersUsed, type FaceCutter } from './embedded-face.js';
 import { WIDE_LINE } from './print-look.js';
 import { lookClass, printStyle } from './print-style.js';
 import { asWideAs, boreClass, coordinate, fileNodes, patternNodes, type SvgNode } from './svg-tree.js';
@@ -13,7 +14,9 @@ import { writeNode } from './write-node.js';
 /** What stands about the drawing in a file: its head, and the hole table with the notes. */
 export interface SvgOptions {
   /** Draws the hole table and the notes under the drawing; left out where a page shows them itself. */
-  readonly table: boolean;
+  readonly table?: boolean;
+  /** Brings the lettering along; null where whoever shows the drawing has it. */
+  readonly face?: FaceCutter | null;
 }
 
 const MARGIN = 6;
@@ -24,15 +27,20 @@ const TEXT = 2.5;
  * A file of its own: ink on light paper, sizes in millimetres of paper, so that a print at 100 % is true to the scale that
  * its head states. Same scene, same bytes.
  */
-export function toSvg(scene: Scene, options: SvgOptions = { table: true }): string {
+export function toSvg(scene: Scene, { table = true, face = null }: SvgOptions = {}): string {
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${writeNode(svgTree(scene, table, face))}\n`;
+}
+
+/** The same as a tree, for a page that it stands in. */
+export function svgTree(scene: Scene, withTable: boolean, face: FaceCutter | null): SvgNode {
   const { scale, frame } = scene;
   const paper = (length: number): number => length / scale;
   const head = headNodes(scene);
-  const table = options.table ? tableNodes(scene) : { nodes: [], width: 0, height: 0 };
+  const table = withTable ? tableNodes(scene) : { nodes: [], width: 0, height: 0 };
   const width = Math.max(paper(frame.width), table.width, head.width) + 2 * MARGIN;
   const top = MARGIN + head.height;
   const drawn = paper(frame.height);
-  const height = top + drawn + (options.table ? 4 + table.height : 0) + MARGIN;
+  const height = top + drawn + (withTable ? 4 + table.height : 0) + MARGIN;
   const shift = MARGIN + (width - 2 * MARGIN - paper(frame.width)) / 2;
   const place = (key: string, x: number, y: number, children: readonly SvgNode[], more = ''): SvgNode => ({
     tag: 'g',
@@ -47,7 +55,12 @@ export function toSvg(scene: Scene, options: SvgOptions = { table: true }): stri
     fileNodes(scene),
     ` scale(${coordinate6(1 / scale)})`,
   );
-  const root: SvgNode = {
+  const parts = [
+    place('head', MARGIN, MARGIN, head.nodes),
+    drawing,
+    ...(withTable ? [place('table', MARGIN, top + drawn + 4, table.nodes)] : []),
+  ];
+  return {
     tag: 'svg',
     key: 'root',
     attributes: {
@@ -66,15 +79,19 @@ export function toSvg(scene: Scene, options: SvgOptions = { table: true }): stri
         key: 'style',
         attributes: {},
         children: [],
-        text: printStyle(scale, WIDE_LINE[scene.view]),
+        text: faceStyle(parts, face) + printStyle(scale, WIDE_LINE[scene.view]),
       },
       { tag: 'rect', key: 'paper', attributes: { class: 'paper', width: '100%', height: '100%' }, children: [] },
-      place('head', MARGIN, MARGIN, head.nodes),
-      drawing,
-      ...(options.table ? [place('table', MARGIN, top + drawn + 4, table.nodes)] : []),
+      ...parts,
     ],
   };
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${writeNode(root)}\n`;
+}
+
+function faceStyle(nodes: readonly SvgNode[], face: FaceCutter | null): string {
+  if (face === null) return '';
+  const used = new LettersUsed();
+  nodes.forEach((node) => used.add(node));
+  return used.style(face);
 }
 
 /** Six decimals: a scale of 1:20 is 0.05, of 1:3 would need more than a coordinate has. */

@@ -1,5 +1,7 @@
 import { escaped } from '../../words/markup.js';
-import { toSvg } from '../../drawing/render/svg.js';
+import { LettersUsed, type FaceCutter } from '../../drawing/render/embedded-face.js';
+import { svgTree } from '../../drawing/render/svg.js';
+import { writeNode } from '../../drawing/render/write-node.js';
 import { TICK, type Block, type Figures, type Heading, type Paper, type Picture, type Table } from '../paper.js';
 import { tell } from '../../words/message.js';
 import { languageSpoken } from '../../words/spoken.js';
@@ -10,17 +12,20 @@ import { PAGE_STYLE } from './html-style.js';
 /**
  * A paper as one HTML page: a plain file without scripts, that reaches nothing but the pictures beside it. With more than one
  * part of its own it begins with a list of its contents.
+ * @param face brings the lettering of its drawings along, once for all of them
  */
-export function asHtml({ title, blocks }: Paper<string>): string {
+export function asHtml({ title, blocks }: Paper<string>, face: FaceCutter | null = null): string {
+  const used = new LettersUsed();
+  const parts = bodies(blocks, used);
   return `<!doctype html>
 <html lang="${languageSpoken()}">
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width">
 <title>${escaped(title)}</title>
 <style>
-${PAGE_STYLE}${blocks.flatMap((block) => (block.kind === 'labels' ? [labelStyle(block)] : [])).join('')}</style>
+${PAGE_STYLE}${blocks.flatMap((block) => (block.kind === 'labels' ? [labelStyle(block)] : [])).join('')}${face === null ? '' : used.style(face)}</style>
 <h1>${escaped(title)}</h1>
-${[...contents(blocks), ...bodies(blocks)].join('\n')}
+${[...contents(blocks), ...parts].join('\n')}
 </html>
 `;
 }
@@ -40,16 +45,16 @@ function contents(blocks: readonly Block<string>[]): readonly string[] {
 }
 
 /** Pictures that follow each other stand side by side. */
-function bodies(blocks: readonly Block<string>[]): readonly string[] {
+function bodies(blocks: readonly Block<string>[], used: LettersUsed): readonly string[] {
   const isPicture = (block: Block<string> | undefined): boolean => block?.kind === 'picture';
   return blocks.map((block, index) => {
     const opens = isPicture(block) && !isPicture(blocks[index - 1]) ? '<div class="pictures">\n' : '';
     const closes = isPicture(block) && !isPicture(blocks[index + 1]) ? '\n</div>' : '';
-    return `${opens}${body(block, index)}${closes}`;
+    return `${opens}${body(block, index, used)}${closes}`;
   });
 }
 
-function body(block: Block<string>, index: number): string {
+function body(block: Block<string>, index: number, used: LettersUsed): string {
   switch (block.kind) {
     case 'heading':
       return headingHtml(block, anchorOf(index));
@@ -64,9 +69,9 @@ function body(block: Block<string>, index: number): string {
     case 'table':
       return tableHtml(block);
     case 'picture':
-      return pictureHtml(block);
+      return pictureHtml(block, used);
     case 'labels':
-      return labelSheetsHtml(block);
+      return labelSheetsHtml(block, used);
   }
 }
 
@@ -108,8 +113,8 @@ function tableHtml({ columns, rows }: Table<string>): string {
   return `<table>\n<thead><tr>${heads.join('')}</tr></thead>\n<tbody>\n${lines.join('\n')}\n</tbody>\n</table>`;
 }
 
-function pictureHtml({ name, about, scene, file }: Picture<string>): string {
-  return `<figure>${file === null ? drawnHere(scene) : linked(file, about)}<figcaption>${escaped(name)}</figcaption></figure>`;
+function pictureHtml({ name, about, scene, file }: Picture<string>, used: LettersUsed): string {
+  return `<figure>${file === null ? drawnHere(scene, used) : linked(file, about)}<figcaption>${escaped(name)}</figcaption></figure>`;
 }
 
 function linked(file: string, about: string): string {
@@ -117,7 +122,9 @@ function linked(file: string, about: string): string {
   return `<a href="${link}"><img loading="lazy" src="${link}" alt="${escaped(about)}"></a>`;
 }
 
-/** Without the first line of a file of its own; it names itself for those who cannot see it. */
-function drawnHere(scene: Picture['scene']): string {
-  return toSvg(scene).replace(/^<\?xml[^>]*>\s*/, '');
+/** It names itself for those who cannot see it. */
+function drawnHere(scene: Picture['scene'], used: LettersUsed): string {
+  const tree = svgTree(scene, true, null);
+  used.add(tree);
+  return writeNode(tree);
 }

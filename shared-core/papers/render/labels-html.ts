@@ -1,3 +1,4 @@
+import type { LettersUsed } from '../../drawing/render/embedded-face.js';
 import { lookClass, printStyle } from '../../drawing/render/print-style.js';
 import { WIDE_LINE } from '../../drawing/render/print-look.js';
 import { coordinate, fileNodes, type SvgNode } from '../../drawing/render/svg-tree.js';
@@ -15,7 +16,7 @@ ${printStyle(1, WIDE_LINE.panel)}
 }
 
 /** Each sheet as a drawing of its own, as large as the sheet. */
-export function labelSheetsHtml({ sheet, labels }: Labels<string>): string {
+export function labelSheetsHtml({ sheet, labels }: Labels<string>, used: LettersUsed): string {
   const many = sheet.places.length;
   return Array.from({ length: Math.ceil(labels.length / many) }, (_, at) => {
     const here = labels.slice(at * many, (at + 1) * many);
@@ -39,6 +40,7 @@ export function labelSheetsHtml({ sheet, labels }: Labels<string>): string {
         };
       }),
     };
+    used.add(root);
     return writeNode(root);
   }).join('\n');
 }
