@@ -40,5 +40,5 @@ export class LifeCycle {
 }
 
 function refused({ id }: RequestMessage, code: number, message: string): ResponseMessage {
-  return { jsonrpc: '2.0', id, error: { code, message } } as ResponseMessage;
+  return { jsonrpc: '2.0', id, error: { code, message } };
 }
