@@ -19,6 +19,8 @@ const UNKNOWN = '?';
 /** The fonts of one document, measured in millimetres. */
 export class Fonts {
   readonly #known: ReadonlySet<number>;
+  /** Widths of letters of size 1, of each font. */
+  readonly #widths = new Map<PDFFont, Map<string, number>>();
 
   private constructor(
     readonly regular: PDFFont,
@@ -45,9 +47,21 @@ export class Fonts {
     return line;
   }
 
-  /** Width of a line of a font size, both in millimetres. */
+  /** Width of a line of a font size, both in millimetres. Without ligatures it is the sum of its letters. */
   width(text: string, size: number, strong: boolean): number {
-    return this.of(strong).widthOfTextAtSize(this.shown(text), size);
+    const font = this.of(strong);
+    let width = 0;
+    for (const letter of this.shown(text)) width += this.#letter(font, letter);
+    return width * size;
+  }
+
+  /** A font lays a text out at every asking, which takes longer than all else that a page needs. */
+  #letter(font: PDFFont, letter: string): number {
+    const widths = this.#widths.get(font) ?? new Map<string, number>();
+    this.#widths.set(font, widths);
+    const width = widths.get(letter) ?? font.widthOfTextAtSize(letter, 1);
+    widths.set(letter, width);
+    return width;
   }
 
   /** Breaks a text into lines of no more than `room` millimetres; a word that is longer is broken within. */
