@@ -9,7 +9,7 @@ import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import { jobArbitrary, type Job } from '../arbitraries.js';
 import { specOf } from '../specs.js';
 
-const RUNS = 300;
+const RUNS = 150;
 
 function made({ spec, shop }: Pick<Job, 'spec' | 'shop'>) {
   const { carcass, problems } = buildCarcass(spec, shop);
@@ -40,7 +40,7 @@ describe('bores of any carcass that can be built', () => {
     );
   });
 
-  test('no bore meets another or a groove, or leaves its panel', () => {
+  test('no bore meets another or a groove, or leaves its panel; ids are unique, lengths whole', () => {
     fc.assert(
       fc.property(jobArbitrary, (job) => {
         const { carcass, boreMap } = made(job);
@@ -51,21 +51,12 @@ describe('bores of any carcass that can be built', () => {
           const { beside, under } = wallsAround(panels.get(bore.panel)!, bore);
           expect(Math.min(...beside.map(({ wall }) => wall))).toBeGreaterThan(0);
           if (under !== null) expect(under).toBeGreaterThan(0);
+          const { u, v, diameter, depth } = bore;
+          for (const length of [u, v, diameter, depth]) expect(Number.isSafeInteger(length)).toBe(true);
         }
+        expect(new Set(boreMap.bores.map((bore) => bore.id)).size).toBe(boreMap.bores.length);
       }),
       { numRuns: RUNS },
-    );
-  });
-
-  test('ids are unique, lengths whole', () => {
-    fc.assert(
-      fc.property(jobArbitrary, (job) => {
-        const { boreMap } = made(job);
-        expect(new Set(boreMap.bores.map((bore) => bore.id)).size).toBe(boreMap.bores.length);
-        for (const { u, v, diameter, depth } of boreMap.bores)
-          for (const length of [u, v, diameter, depth]) expect(Number.isSafeInteger(length)).toBe(true);
-      }),
-      { numRuns: 100 },
     );
   });
 });

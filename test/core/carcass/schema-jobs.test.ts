@@ -18,7 +18,7 @@ test('boxes of random jobs share no wood, fill their size, and blame the right v
       boxes += 1;
       held += expectNoSharedWood(box.carcass!, text);
       expectToFillSize(box, text);
-      if (boxes % 4 === 0) blamed += expectRightBlame(job, analyse);
+      if (boxes % 8 === 0) blamed += expectRightBlame(job, analyse);
     }),
     { numRuns: 400 },
   );
@@ -26,7 +26,7 @@ test('boxes of random jobs share no wood, fill their size, and blame the right v
 });
 
 /** Blame asks for several analyses, so each base tries it with every so many of its texts, and other ones than the last. */
-const BLAME_EVERY = 3;
+const BLAME_EVERY = 8;
 
 describe.each(BASES.map((lines, index) => [lines.join(', '), lines, index] as const))('%s', (_title, base, index) => {
   const before = analysed(base);

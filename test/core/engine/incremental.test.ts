@@ -122,7 +122,7 @@ function interrupted(engine: Engine, text: string, near: number, after: number):
 }
 
 // A text full of faults takes longest: each of its repairs is tried.
-const RUNS = { 'kitchen.carcass.yaml': 20, 'studio.carcass.yaml': 30, 'every-finding.carcass.yaml': 4 };
+const RUNS = { 'kitchen.carcass.yaml': 10, 'studio.carcass.yaml': 30, 'every-finding.carcass.yaml': 3 };
 
 for (const [file, numRuns] of Object.entries(RUNS)) {
   test(`after any edits of ${file}, left in the middle or not, the result is that of a cold analysis`, () => {

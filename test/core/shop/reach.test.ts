@@ -51,7 +51,7 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'cup-borers cupper body': [{ value: 'beam', beside: [[['changeover', 'machine'], 500]] }],
   'changeover turn-head': [sharedBody(500)],
   'vertical-heads pillar extension': [{ value: 10, beside: pillarStops(true, '95 to 300') }],
-  'changeover extension': [{ value: 999, beside: pillarStops(true, '95 to 300') }],
+  'changeover extension': [{ value: 999, on: 'screwed', beside: pillarStops(true, '95 to 300') }],
   'vertical-heads pillar stops inner-left lowers': [{ value: true, beside: pillarStops(false, '95 to 1420') }],
   'horizontal-heads beam body': [{ value: 'pillar', beside: [[['changeover', 'turn-head'], 500]] }],
   // A head so short that a panel reaches from the one stop past the other.
@@ -223,10 +223,22 @@ const TRIALS: readonly (readonly [JobName, readonly Step[]])[] = [
   ['low', ['inOrder']],
   ['all', ['layouts', 'inOrder']],
 ];
+/** Small jobs that keys of this kind are most likely to show on. */
+const LIKELY: readonly (readonly [RegExp, JobName])[] = [
+  [/^(?:cup-borers|hinges|pulls) |^habits (?:door|hinge|pull|hand|two-pulls)/, 'doors'],
+  [/^slides |^habits (?:drawer|slide)/, 'drawers'],
+  [/^screws /, 'screwed'],
+  [/^cams /, 'cams'],
+  [/^habits (?:hang|bracket)/, 'screwed'],
+];
 /** Times, prices and limits show on papers alone. */
 const isOnPaper = (path: Path): boolean =>
   ['changeover', 'handling', 'tolerances', 'rates'].includes(path[0]!) || path.at(-1) === 'price';
-const trialsOf = (path: Path): typeof TRIALS => (isOnPaper(path) ? [TRIALS[2]!, ...TRIALS] : TRIALS);
+function trialsOf(path: Path): typeof TRIALS {
+  const [, likely] = LIKELY.find(([keys]) => keys.test(path.join(' '))) ?? [];
+  const first: typeof TRIALS = likely === undefined ? [] : [[likely, QUICK]];
+  return [...(isOnPaper(path) ? [TRIALS[2]!] : []), ...first, ...TRIALS];
+}
 
 const KEYS = keysUnder(shopSchema.fields, []);
 
