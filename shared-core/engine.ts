@@ -22,6 +22,7 @@ import { neutralShop } from './shop/neutral.js';
 import type { ReadShop } from './shop/read.js';
 import { readShop } from './shop/read.js';
 import type { Shop } from './shop/model.js';
+import { SettledShops } from './shop/watched.js';
 
 export type { ShopAnalysis, UsedShop, Where } from './engine/analysis.js';
 export type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
@@ -72,8 +73,9 @@ export class Engine {
   /** Texts that are worked out in slices and were not analysed yet. */
   readonly #preparing = new Map<string, Opened>();
   /** By text: several jobs share a shop, and a job asks again at every key. */
-  readonly #shops = new Map<string, ReadShop>();
+  readonly #shops = new Map<string, ReadShop & { readonly settled: Shop }>();
 
+  readonly #settled = new SettledShops();
   readonly #derived = new Derived();
 
   readonly #host: EngineHost;
@@ -96,9 +98,9 @@ export class Engine {
       ...unreadBases(lines, carcasses),
       ...unusedDefaults(head.conditional, carcasses),
     ];
-    const planning = before?.analysis.planning.isOf(carcasses, shop.used.shop)
-      ? before.analysis.planning
-      : new Planning(carcasses, shop.used.shop, this.#derived);
+    const planning =
+      before?.analysis.planning.for(carcasses, shop.used.shop) ??
+      new Planning(carcasses, shop.used.shop, this.#derived);
     const analysis = this.#analysisOf(uri, opened, carcasses, findings, planning);
     this.#jobs.set(uri, { analysis, opened });
     this.#preparing.delete(uri);
@@ -143,7 +145,7 @@ export class Engine {
 
   /** Analyses a text of the shop file at `uri`. */
   analyseShop(uri: string, text: string): ShopAnalysis {
-    const read = this.#read(text);
+    const { settled: _, ...read } = this.#read(text);
     return { uri, text, ...read, reader: readerOf(read.shop.unit, this.wishes.lengths), wishes: this.wishes };
   }
 
@@ -162,16 +164,22 @@ export class Engine {
     const head = last !== undefined && sameHead(last.parts, parts) ? last.head : readHead(parts);
     const shop = this.#shopFor(uri, head);
     const shopWords = JSON.stringify([shop.used.uri, shop.findings]);
-    const sameShop = shop.used.shop === last?.shop.used.shop && shopWords === last.shopWords;
+    const { text: shopText, shop: shopItself } = shop.used;
+    const lastUsed = last?.shop.used;
+    const sameShop = shopItself === lastUsed?.shop && shopText === lastUsed.text && shopWords === last?.shopWords;
     if (sameShop && parts === last.parts) return last;
     const basis = head === last?.head ? last.basis : basisOf(head);
     const ground = { basisKey: basis.key, shop: shop.used.shop, uncut: parts.whole === null ? null : text };
     const worked =
       [last?.worked, before?.worked].find((one) => one?.isOn(ground) === true) ??
-      new WorkedOut(ground, (lined) => {
-        this.computed += 1;
-        return analyseCarcass(lined, basis, shop.used.shop, this.#derived);
-      });
+      new WorkedOut(
+        ground,
+        (lined) => {
+          this.computed += 1;
+          return analyseCarcass(lined, basis, shop.used.shop, this.#derived);
+        },
+        [last?.worked, before?.worked],
+      );
     const lines = linesIn(parts, last?.lines);
     return { text, parts, head, basis, shop, shopWords, worked, lines, lined: linedUp(parts, lines) };
   }
@@ -208,15 +216,16 @@ export class Engine {
     if (!reading.ok) return builtIn(missingShop(reference, reading.message, reading.instead), standIn);
     const read = this.#read(reading.text);
     return {
-      used: { shop: read.shop, uri: reading.uri, text: reading.text },
+      used: { shop: read.settled, uri: reading.uri, text: reading.text },
       findings: brokenShop(reference, read, reading.text),
     };
   }
 
-  #read(text: string): ReadShop {
+  #read(text: string): ReadShop & { readonly settled: Shop } {
     const known = this.#shops.get(text);
     if (known !== undefined) return known;
-    const read = readShop(text);
+    const found = readShop(text);
+    const read = { ...found, settled: this.#settled.settle(found.shop) };
     // A shop file that is typed in has a new text at every key: the oldest is dropped.
     if (this.#shops.size >= SHOPS_KEPT) this.#shops.delete(this.#shops.keys().next().value!);
     this.#shops.set(text, read);

@@ -2,6 +2,7 @@ import type { Derived } from '../derived/derived.js';
 import type { Fitting } from '../fittings/kinds.js';
 import type { Micrometres } from '../length/units.js';
 import type { HorizontalHead, Shop, VerticalHead } from '../shop/model.js';
+import { answerOf } from '../shop/watched.js';
 import { bookFor, type Book, type SharedLoad } from './loads.js';
 import { lastIn, loadTask, usualClearDepth, type LoadTask } from './usual.js';
 
@@ -26,6 +27,19 @@ const bookOf = (task: LoadTask, derived: Derived): Book | null => derived.answer
 
 /** The same for a carcass of a depth: the load that is made for it, or else the one that holds it with the fewest dowels. */
 export function sharedLoad(
+  faces: VerticalHead,
+  ends: HorizontalHead,
+  shop: Shop,
+  fitting: Fitting,
+  depth: Micrometres,
+  derived: Derived,
+): SharedLoad | null {
+  const name = ['load', faces.name, ends.name, fitting.name, depth].join('\n');
+  // Times bear on the loads only where they bring about others.
+  return answerOf(shop, name, (asked) => loadFor(faces, ends, asked, fitting, depth, derived));
+}
+
+function loadFor(
   faces: VerticalHead,
   ends: HorizontalHead,
   shop: Shop,

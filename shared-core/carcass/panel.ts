@@ -3,6 +3,7 @@ import type { EdgeName } from '../job/model.js';
 import type { Micrometres } from '../length/units.js';
 import type { Band, Board } from '../shop/model.js';
 import { preMillingFor } from '../shop/pre-milling.js';
+import { answerOf } from '../shop/watched.js';
 import type { Box } from './box.js';
 import { bandNamed, chosenBand } from './choices.js';
 import { shared, type Interval } from './interval.js';
@@ -42,10 +43,13 @@ export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline
     'reference-end': band('reference-end'),
     'far-end': band('far-end'),
   };
+  const milled = (band: Band): Micrometres =>
+    // Of all the machines of a shop no more counts than this.
+    answerOf(shop, `milled\n${band.name}\n${board.thickness}`, (asked) => preMillingFor(asked, band, board.thickness));
   const taken = (...edges: EdgeName[]): Micrometres =>
     edges.reduce((sum, edge) => {
       const on = bands[edge];
-      return on === null ? sum : sum + on.thickness - preMillingFor(shop, on, board.thickness);
+      return on === null ? sum : sum + on.thickness - milled(on);
     }, 0);
   return {
     key,

@@ -4,6 +4,8 @@ import type { CarcassSpec } from '../carcass/spec.js';
 import type { Located } from '../document/place.js';
 import type { Finding } from '../findings/finding.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
+import type { Shop } from '../shop/model.js';
+import type { ShopChanges } from '../shop/watched.js';
 
 /** What reading, building and boring give for one carcass. */
 export interface CarcassWork {
@@ -20,6 +22,9 @@ export interface CarcassWork {
   readonly operations: CarcassOperations | null;
 }
 
+/** What becomes of a carcass in another shop: see `CarcassAnalysis.in`. */
+export type Elsewhere = (changes: ShopChanges, mayTake: boolean) => CarcassAnalysis | 'same' | null;
+
 /**
  * What one carcass's own text gives with the unit and defaults of its file and the shop that it was read with. Never changed
  * once made; the findings of slow rules are made at the first asking.
@@ -32,12 +37,23 @@ export class CarcassAnalysis implements CarcassWork {
   readonly boring: BoreMap | null;
   readonly operations: CarcassOperations | null;
   readonly #quick: readonly Finding[];
-  /** Let go once it was asked: it holds all that the rules look at. */
+  /** Let go once it was asked: it holds much. */
   #find: (() => readonly Finding[]) | null;
+  readonly #elsewhere: Elsewhere | null;
   #all: readonly Finding[] | null = null;
+  /** What it became in another shop last, for all that are like it. */
+  #other: { readonly shop: Shop; readonly as: CarcassAnalysis } | null = null;
 
-  /** `find` gives every finding; `quick` are those of the rules that take no time. Both in the order of their places. */
-  constructor(work: CarcassWork, quick: readonly Finding[], find: () => readonly Finding[]) {
+  /**
+   * `find` gives every finding; `quick` are those of the rules that take no time. Both in the order of their places. Without
+   * `elsewhere` it has to be worked out anew in any other shop.
+   */
+  constructor(
+    work: CarcassWork,
+    quick: readonly Finding[],
+    find: () => readonly Finding[],
+    elsewhere: Elsewhere | null = null,
+  ) {
     this.name = work.name;
     this.nameAt = work.nameAt;
     this.spec = work.spec;
@@ -46,13 +62,38 @@ export class CarcassAnalysis implements CarcassWork {
     this.operations = work.operations;
     this.#quick = quick;
     this.#find = find;
+    this.#elsewhere = elsewhere;
   }
 
   /** The same with some of it otherwise, where the findings are the same. */
   like(otherwise: Partial<CarcassWork>): CarcassAnalysis {
     const { name, nameAt, spec, carcass, boring, operations } = this;
     const work = { name, nameAt, spec, carcass, boring, operations, ...otherwise };
-    return new CarcassAnalysis(work, this.#quick, () => this.findings);
+    const elsewhere = (changes: ShopChanges, mayTake: boolean): CarcassAnalysis | null => {
+      const other = this.in(changes, mayTake);
+      return other === null || other.carcass !== this.carcass ? null : other.like(otherwise);
+    };
+    return new CarcassAnalysis(
+      work,
+      this.#quick,
+      () => this.findings,
+      // What is the same there stays the same object.
+      (changes, mayTake) => (this.in(changes, false) === this ? 'same' : elsewhere(changes, mayTake)),
+    );
+  }
+
+  /**
+   * The carcass in a shop that differs in so much: itself where nothing of that bears on it, else with what does told anew.
+   * @param mayTake false: null where it would take more than a moment
+   * @returns null where it has to be worked out anew
+   */
+  in(changes: ShopChanges, mayTake: boolean): CarcassAnalysis | null {
+    if (changes.areNone) return this;
+    if (this.#other?.shop === changes.now) return this.#other.as;
+    const there = this.#elsewhere?.(changes, mayTake) ?? null;
+    const as = there === 'same' ? this : there;
+    if (as !== null && as !== this) this.#other = { shop: changes.now, as };
+    return as;
   }
 
   /** Every finding, in the order of their places. */

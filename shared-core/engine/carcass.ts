@@ -8,8 +8,9 @@ import type { Path } from '../document/place.js';
 import type { TreeNode } from '../document/tree.js';
 import { applyEdits } from '../document/pieces.js';
 import type { Derived } from '../derived/derived.js';
+import { Alone } from '../findings/alone.js';
 import type { Change, Finding } from '../findings/finding.js';
-import { checkCarcass, type Checked } from '../findings/registry.js';
+import { checkCarcass } from '../findings/registry.js';
 import type { CarcassContext, Trial } from '../findings/rule.js';
 import type { ReadCarcass } from '../carcass/read.js';
 import { readCarcass } from '../carcass/read.js';
@@ -18,6 +19,7 @@ import { inchesOf } from '../job/notation.js';
 import { carcassEdits } from '../job/edits.js';
 import { operationsOf } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
+import { ShopReads, watched } from '../shop/watched.js';
 import type { CarcassWork } from './carcass-analysis.js';
 import { CarcassAnalysis } from './carcass-analysis.js';
 import type { Basis } from './basis.js';
@@ -28,18 +30,69 @@ import type { Message } from '../words/message.js';
 /** One carcass from its text, and those of what it is like, to its findings. Depends on nothing but what is given; never throws. */
 export function analyseCarcass(lined: Lined, basis: Basis, shop: Shop, derived: Derived): CarcassAnalysis {
   const { part, bases } = lined;
-  const read = readCarcass(part, basis.head, basis.defaults, shop, bases);
-  const retry = (changes: readonly Change[]): Trial | null => tryChanges(lined, read, changes, basis, shop, derived);
-  const built = build(read, shop, derived);
-  const said = rulesSay(read, built, basis, shop, derived, retry);
+  const reads = new ShopReads();
+  const seen = watched(shop, reads);
+  const read = readCarcass(part, basis.head, basis.defaults, seen, bases);
+  const built = build(read, seen, derived);
+  return judged({ lined, basis, derived, read, built, reads }, shop);
+}
+
+/** A carcass that was built, and what of the shop that depends on. */
+interface Standing {
+  readonly lined: Lined;
+  readonly basis: Basis;
+  readonly derived: Derived;
+  readonly read: ReadCarcass;
+  readonly built: Built;
+  readonly reads: ShopReads;
+}
+
+/** What the rules say of it in a shop. */
+function judged(standing: Standing, shop: Shop): CarcassAnalysis {
+  const { lined, basis, derived, read, built } = standing;
+  const reads = new ShopReads();
+  const seenIn = (other: Shop, noting: ShopReads): Seen => {
+    const seen = watched(other, noting);
+    return { shop: seen, retry: (changes) => tryChanges(lined, read, changes, basis, seen, derived) };
+  };
+  const said = rulesSay(read, built, basis, seenIn(shop, reads), derived);
+  return told(standing, reads, said.quick, (other, noting) => said.all(seenIn(other, noting)), shop);
+}
+
+/** The shop as rules see it, and what they would say after changes. */
+type Seen = Pick<CarcassContext, 'shop' | 'retry'>;
+
+/**
+ * A carcass with what the rules say.
+ * @param quickReads what of the shop the quick rules asked
+ * @param all what all rules say where the slow ones get a shop
+ */
+function told(
+  standing: Standing,
+  quickReads: ShopReads,
+  quick: readonly Finding[],
+  all: (shop: Shop, noting: ShopReads) => readonly Finding[],
+  shop: Shop,
+): CarcassAnalysis {
+  const { lined, read, built, reads } = standing;
   const withOthers = (found: readonly Finding[]): readonly Finding[] =>
     [...read.findings, ...built.problems, ...found].sort(byPlace);
   const { carcass, boring, operations } = built;
-  const name = read.name?.value ?? (part.whole === null ? nameIn(part.text) : '');
+  const name = read.name?.value ?? (lined.part.whole === null ? nameIn(lined.part.text) : '');
+  const slowReads = new ShopReads();
+  let isAsked = false;
   return new CarcassAnalysis(
     { name, nameAt: read.name, spec: read.spec, carcass, boring, operations },
-    withOthers(said.quick),
-    () => withOthers(said.all()),
+    withOthers(quick),
+    () => {
+      isAsked = true;
+      return withOthers(all(shop, slowReads));
+    },
+    (changes, mayTake) => {
+      if (changes.touch(reads)) return null;
+      if (changes.touch(quickReads)) return mayTake ? judged(standing, changes.now) : null;
+      return !isAsked || changes.touch(slowReads) ? told(standing, quickReads, quick, all, changes.now) : 'same';
+    },
   );
 }
 
@@ -70,21 +123,21 @@ function rulesSay(
   { spec, name, entry }: ReadCarcass,
   { carcass, boring, operations, matings }: Built,
   { head: { unit } }: Basis,
-  shop: Shop,
+  seen: Seen,
   derived: Derived,
-  retry: CarcassContext['retry'],
-): Checked {
+): { readonly quick: readonly Finding[]; readonly all: (late?: Seen) => readonly Finding[] } {
   if (spec === null || carcass === null || boring === null || operations === null) return NOTHING_FOUND;
   const failed = (fault: unknown): readonly Finding[] => [faultOfOurs(name!.place, fault)];
   try {
     const text = entry?.value ?? null;
     const inches = inchesOf(text);
     const written = conditionalValues(text);
-    const context = { spec, carcass, boring, matings, operations, shop, unit, inches, derived, written };
-    const { quick, all } = checkCarcass({ ...context, ...(retry && { retry }) });
-    const allOrFault = (): readonly Finding[] => {
+    const alone = new Alone(spec, carcass, operations, derived);
+    const context = { spec, carcass, boring, matings, operations, alone, unit, inches, derived, written };
+    const { quick, all } = checkCarcass({ ...context, ...seen });
+    const allOrFault = (late: Seen = seen): readonly Finding[] => {
       try {
-        return all();
+        return all({ ...context, ...late });
       } catch (fault) {
         return failed(fault);
       }
@@ -96,7 +149,7 @@ function rulesSay(
   }
 }
 
-const NOTHING_FOUND: Checked = { quick: [], all: () => [] };
+const NOTHING_FOUND = { quick: [], all: () => [] };
 
 /** A fault of ours in one carcass must not take the others' findings away, nor pass in silence. */
 function faultOfOurs(place: Finding['place'], fault: unknown): Finding {
@@ -137,7 +190,7 @@ function isInListElsewhere(path: Path, own: TreeNode | null): boolean {
 
 function trialOf(read: ReadCarcass, basis: Basis, shop: Shop, derived: Derived): Trial {
   const built = build(read, shop, derived);
-  const { quick, all } = rulesSay(read, built, basis, shop, derived, undefined);
+  const { quick, all } = rulesSay(read, built, basis, { shop }, derived);
   return { quick: [...built.problems, ...quick], all: () => [...built.problems, ...all()] };
 }
 

@@ -18,20 +18,34 @@ import { findSetUpsForOne } from './set-ups-for-one.js';
  */
 export class Planning {
   #namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
-  #setUpsMade: readonly BatchedSetUp[] | null = null;
+  /** The set-ups before they were ordered. */
+  #sorted: readonly BatchedSetUp[] | null;
+  #setUpsMade: readonly BatchedSetUp[] | null;
   #planMade: Plan | null = null;
   #forOneMade: readonly FileFinding[] | null = null;
 
+  /** @param sorted their set-ups, where they are known */
   constructor(
     readonly carcasses: readonly CarcassAnalysis[],
     readonly shop: Shop,
     readonly derived: Derived,
-  ) {}
+    sorted: readonly BatchedSetUp[] | null = null,
+  ) {
+    this.#sorted = sorted;
+    this.#setUpsMade = sorted;
+  }
 
-  /** Whether another text of the job has these very carcasses in this order, so that all of it holds there too. */
-  isOf(carcasses: readonly CarcassAnalysis[], shop: Shop): boolean {
-    const same = shop === this.shop && carcasses.length === this.carcasses.length;
-    return same && carcasses.every((one, index) => one === this.carcasses[index]);
+  /**
+   * The same for another text of the job, or another text of its shop: all of it where these very carcasses are there, in this
+   * order, and the set-ups where what they ask of the machines has not changed; null where nothing holds there.
+   */
+  for(carcasses: readonly CarcassAnalysis[], shop: Shop): Planning | null {
+    const isAll = (same: (one: CarcassAnalysis, other: CarcassAnalysis) => boolean): boolean =>
+      carcasses.length === this.carcasses.length && carcasses.every((one, index) => same(one, this.carcasses[index]!));
+    if (shop === this.shop && isAll((one, other) => one === other)) return this;
+    return isAll((one, other) => one.name === other.name && one.operations === other.operations)
+      ? new Planning(carcasses, shop, this.derived, this.#sorted)
+      : null;
   }
 
   planned(): readonly CarcassAnalysis[] {
@@ -48,10 +62,11 @@ export class Planning {
   }
 
   setUps(): readonly BatchedSetUp[] {
-    this.#setUpsMade ??= setUpsOf(
+    this.#sorted ??= setUpsOf(
       this.planned().flatMap((one) => (one.operations ? [one.operations] : [])),
       this.derived,
     );
+    this.#setUpsMade ??= this.#sorted;
     return this.#setUpsMade;
   }
 

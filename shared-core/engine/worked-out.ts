@@ -1,4 +1,5 @@
 import type { Shop } from '../shop/model.js';
+import { ShopChanges } from '../shop/watched.js';
 import { renamed, unnamed } from './alike.js';
 import type { CarcassAnalysis } from './carcass-analysis.js';
 import type { Lined } from './lined.js';
@@ -19,13 +20,32 @@ export interface Ground {
 export class WorkedOut {
   readonly ground: Ground;
   readonly #work: (lined: Lined) => CarcassAnalysis;
+  /** What was known in other shops, the last one first. */
+  #earlier: readonly { readonly worked: WorkedOut; readonly changes: ShopChanges }[];
   #byText: Map<string, CarcassAnalysis> = new Map();
   /** The same by what they say without their names. */
   #alike: Map<string, CarcassAnalysis> = new Map();
 
-  constructor(ground: Ground, work: (lined: Lined) => CarcassAnalysis) {
+  /** @param earlier what may be known of the same carcasses on other ground */
+  constructor(
+    ground: Ground,
+    work: (lined: Lined) => CarcassAnalysis,
+    earlier: readonly (WorkedOut | undefined)[] = [],
+  ) {
     this.ground = ground;
     this.#work = work;
+    this.#earlier = [...new Set(earlier)].flatMap((worked) =>
+      worked?.differsInShop(ground) === true
+        ? [{ worked, changes: new ShopChanges(worked.ground.shop, ground.shop) }]
+        : [],
+    );
+    // Those take nothing over any more, or each would hold the one before it.
+    for (const worked of earlier) if (worked) worked.#earlier = [];
+  }
+
+  /** Whether only the shop is another one there. */
+  differsInShop({ basisKey, uncut }: Ground): boolean {
+    return this.ground.basisKey === basisKey && this.ground.uncut === uncut;
   }
 
   isOn({ basisKey, shop, uncut }: Ground): boolean {
@@ -35,20 +55,33 @@ export class WorkedOut {
 
   /** What is known of a carcass without working anything out. */
   known(lined: Lined): CarcassAnalysis | undefined {
-    return this.#byText.get(keyOf(lined));
+    const key = keyOf(lined);
+    return this.#byText.get(key) ?? this.#fromEarlier(key, false);
   }
 
   /** A carcass, worked out where it has to be. */
   of(lined: Lined): CarcassAnalysis {
-    const known = this.known(lined);
+    const known = this.known(lined) ?? this.#fromEarlier(keyOf(lined), true);
     if (known !== undefined) return known;
     const carcass = this.#likeAnother(lined);
     this.#byText.set(keyOf(lined), carcass);
     return carcass;
   }
 
+  /** A carcass as it was in an earlier shop, where that bears on it so little that it need not be worked out anew. */
+  #fromEarlier(key: string, mayTake: boolean): CarcassAnalysis | undefined {
+    for (const { worked, changes } of this.#earlier) {
+      const carcass = worked.#byText.get(key)?.in(changes, mayTake);
+      if (!carcass) continue;
+      this.#byText.set(key, carcass);
+      return carcass;
+    }
+    return undefined;
+  }
+
   /** Forgets what is in the text no more, but for the last few. */
   keepOnly(all: readonly Lined[]): void {
+    this.#earlier = [];
     const keys = new Set(all.map(keyOf));
     if (this.#byText.size > keys.size) this.#byText = new Map([...this.#byText].filter(([key]) => keys.has(key)));
     const most = keys.size + GONE_KEPT;

@@ -1,32 +1,37 @@
-import { setUpsOf, type BatchedSetUp } from '../machining/plan/set-ups.js';
+import type { CarcassSpec } from '../carcass/spec.js';
+import type { Carcass } from '../carcass/model.js';
+import type { Derived } from '../derived/derived.js';
 import { blankOf } from '../machining/blank.js';
+import type { CarcassOperations } from '../machining/plan/operations.js';
+import { setUpsOf, type BatchedSetUp } from '../machining/plan/set-ups.js';
 import { strokesOf, type Strokes } from '../machining/replay/replay.js';
-import type { CarcassContext } from './rule.js';
 
-/** A carcass that is bored by itself, with no other in its set-ups. */
-export interface Alone {
-  readonly setUps: readonly BatchedSetUp[];
+/** A carcass that is bored by itself, with no other in its set-ups: each thing is made for the first rule that asks. */
+export class Alone {
+  #setUps: readonly BatchedSetUp[] | null = null;
+  #strokes: ReadonlyMap<string, Strokes> | null = null;
+
+  constructor(
+    readonly spec: CarcassSpec,
+    readonly carcass: Carcass,
+    readonly operations: CarcassOperations,
+    readonly derived: Derived,
+  ) {}
+
+  get setUps(): readonly BatchedSetUp[] {
+    this.#setUps ??= setUpsOf([this.operations], this.derived);
+    return this.#setUps;
+  }
+
   /** The strokes of each of its panels in these set-ups, by the panel's key. */
-  readonly strokes: ReadonlyMap<string, Strokes>;
-}
-
-/** The same for all rules that ask. */
-export function boredAlone(context: CarcassContext): Alone {
-  return context.derived.get(bored, context);
-}
-
-function bored({ operations, carcass, spec, derived }: CarcassContext): Alone {
-  const batched = setUpsOf([operations], derived);
-  const setUps = batched.map(({ setUp }) => setUp);
-  let made: ReadonlyMap<string, Strokes> | null = null;
-  return {
-    setUps: batched,
-    // Those who only count set-ups do not wait for them.
-    get strokes() {
-      made ??= new Map(
-        carcass.panels.map((panel) => [panel.key, strokesOf(setUps, spec.name.value, panel.key, blankOf(panel))]),
+  get strokes(): ReadonlyMap<string, Strokes> {
+    if (this.#strokes === null) {
+      const name = this.spec.name.value;
+      const setUps = this.setUps.map(({ setUp }) => setUp);
+      this.#strokes = new Map(
+        this.carcass.panels.map((panel) => [panel.key, strokesOf(setUps, name, panel.key, blankOf(panel))]),
       );
-      return made;
-    },
-  };
+    }
+    return this.#strokes;
+  }
 }

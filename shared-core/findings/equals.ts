@@ -1,13 +1,14 @@
 import type { CarcassSpec } from '../carcass/spec.js';
 import { Derived } from '../derived/derived.js';
 import type { Shop } from '../shop/model.js';
+import { unwatched } from '../shop/watched.js';
 import type { CarcassContext } from './rule.js';
 
 /**
  * What the work finds out about a carcass, as it did before about one in the same shop that is equal but for its name: a job
  * repeats itself.
  * @param work must depend on nothing of the context but panels, bores, operations and shop, which follow from its spec, and
- * give nothing that holds the carcass's name or places of its text
+ * give nothing that holds the carcass's name or places of its text; what it asks of the shop beside that, its rule notes
  */
 export function onceForEquals<R>(work: (context: CarcassContext) => R, context: CarcassContext): R {
   const { derived, shop, spec } = context;
@@ -16,7 +17,7 @@ export function onceForEquals<R>(work: (context: CarcassContext) => R, context: 
 
 /** A store of what holds in one shop. */
 export function keptForShop(derived: Derived, shop: Shop): Derived {
-  return derived.get(storeOf, shop);
+  return derived.get(storeOf, unwatched(shop));
 }
 
 const storeOf = (): Derived => new Derived();

@@ -124,8 +124,11 @@ const SLOW: ReadonlySet<string> = new Set(rules.filter(({ slow }) => slow).map((
 export interface Checked {
   /** What the rules find that take no time. */
   readonly quick: readonly Finding[];
-  /** What all find; what takes too long to be run at every key is worked out when it is asked for. */
-  readonly all: () => readonly Finding[];
+  /**
+   * What all find; what takes too long to be run at every key is worked out when it is asked for.
+   * @param late the same context where the slow rules get another shop, that is the same to the quick ones
+   */
+  readonly all: (late?: CarcassContext) => readonly Finding[];
 }
 
 /**
@@ -134,18 +137,27 @@ export interface Checked {
  */
 export function checkCarcass(context: CarcassContext): Checked {
   const said = new Set<string>();
-  const ask = (rule: CarcassRule): readonly Finding[] =>
-    rule.check(context, said).map((one) => {
+  const ask = (rule: CarcassRule, of: CarcassContext, heard: Set<string>): readonly Finding[] =>
+    rule.check(of, heard).map((one) => {
       const finding: Finding = { rule: rule.name, severity: rule.severity, related: [], repairs: [], ...one };
-      if (finding.severity === 'error') boresConcerned(finding).forEach((bore) => said.add(bore));
+      if (finding.severity === 'error') boresConcerned(finding).forEach((bore) => heard.add(bore));
       return finding;
     });
-  const working = (found: readonly Finding[]): readonly Finding[] =>
-    workingRepairs(found, context, HIDING, SLOW).toSorted(byPlace);
-  const quick = rules.map((rule) => (rule.slow === true ? null : ask(rule)));
+  const working = (found: readonly Finding[], of: CarcassContext): readonly Finding[] =>
+    workingRepairs(found, of, HIDING, SLOW).toSorted(byPlace);
+  const quick = rules.map((rule) => (rule.slow === true ? null : ask(rule, context, said)));
   return {
-    quick: working(quick.flatMap((found) => found ?? [])),
+    quick: working(
+      quick.flatMap((found) => found ?? []),
+      context,
+    ),
     // No quick rule asks what a slow one has said.
-    all: () => working(rules.flatMap((rule, index) => quick[index] ?? ask(rule))),
+    all: (late = context) => {
+      const heard = new Set(said);
+      return working(
+        rules.flatMap((rule, index) => quick[index] ?? ask(rule, late, heard)),
+        late,
+      );
+    },
   };
 }

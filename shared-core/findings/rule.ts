@@ -8,6 +8,7 @@ import type { Unit } from '../length/units.js';
 import type { Inches } from '../length/write.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
+import type { Alone } from './alone.js';
 import type { Change, Finding, Severity } from './finding.js';
 
 /** What a rule says of itself; the reference page is made from it. */
@@ -33,6 +34,7 @@ export interface CarcassContext {
   readonly matings: readonly Mating[];
   /** What the machines have to do for it, and the bores that they cannot make. */
   readonly operations: CarcassOperations;
+  readonly alone: Alone;
   readonly shop: Shop;
   readonly unit: Unit;
   /** How its text writes inches. */

@@ -40,7 +40,7 @@ export function hangDoors(
   shop: Shop,
   running: readonly RunningDrawer[],
 ): readonly HungDoor[] {
-  const hinge = hingeNamed(shop, spec.doors.hinge.value);
+  const hinge = carcass.doors.length === 0 ? null : hingeNamed(shop, spec.doors.hinge.value);
   if (hinge === null) return [];
   const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
   const hung: HungDoor[] = [];

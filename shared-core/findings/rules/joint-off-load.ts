@@ -9,7 +9,6 @@ import { counted, listed } from '../../words/english.js';
 import { means } from '../../job/panel-key.js';
 import { messages, type Message } from '../../words/message.js';
 import { timeWords } from '../../words/time.js';
-import { boredAlone } from '../alone.js';
 import { ownText, setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { boresOfGroups, distinct, grouped, panelOf } from '../lookups.js';
@@ -82,7 +81,7 @@ function priceOf(context: CarcassContext, groups: ReadonlySet<string>): Pick<Off
   const { operations } = context.operations;
   const isOff = ({ ways }: Operation): boolean =>
     ways.every(({ strokes }) => strokes.every(({ wanted }) => wanted.every(({ bore }) => groups.has(bore.group))));
-  const all = boredAlone(context).setUps;
+  const all = context.alone.setUps;
   const rest = operations.filter((operation) => !isOff(operation));
   const others = setUpsOf([{ operations: rest, unreachable: [], count: 1 }], context.derived);
   const setUps = all.length - others.length;

@@ -2,10 +2,10 @@ import { likelyOverLimits } from '../../tolerance/likely.js';
 import type { OverLimit } from '../../tolerance/tolerance.js';
 import type { StrayKind } from '../../machining/replay/stray.js';
 import type { Micrometres } from '../../length/units.js';
+import { noteAll, unwatched } from '../../shop/watched.js';
 import { counted, listed, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { JointPanels } from '../../words/names.js';
-import { boredAlone } from '../alone.js';
 import { keptForShop, onceForEquals } from '../equals.js';
 import { boresOfGroups, distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
@@ -65,15 +65,15 @@ export const misfitPastLimit: CarcassRule = {
     shop: 'tolerances: { stop: 0.6, drill: 0.6, front-limit: 0.3 }',
   },
   check(context) {
+    noteAll(context.shop.tolerances);
     const over = onceForEquals(likelyMisfits, context);
     return grouped(over, (one) => one.figure).map((same) => found(context, same));
   },
 };
 
-function likelyMisfits(context: CarcassContext): readonly OverLimit[] {
-  const { carcass, matings, shop, derived } = context;
-  const { strokes } = boredAlone(context);
-  return likelyOverLimits({ carcass, matings, strokes, shop }, keptForShop(derived, shop));
+function likelyMisfits({ carcass, matings, alone, shop, derived }: CarcassContext): readonly OverLimit[] {
+  const { strokes } = alone;
+  return likelyOverLimits({ carcass, matings, strokes, shop: unwatched(shop) }, keptForShop(derived, shop));
 }
 
 function found(context: CarcassContext, same: readonly OverLimit[]): Found {

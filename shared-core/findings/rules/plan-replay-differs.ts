@@ -3,7 +3,6 @@ import { groupBy } from '../../machining/plan/numbers.js';
 import { compareHoles } from '../../machining/replay/compare.js';
 import { replayStrokes } from '../../machining/replay/replay.js';
 import { messages, type Message } from '../../words/message.js';
-import { boredAlone } from '../alone.js';
 import { onceForEquals } from '../equals.js';
 import type { CarcassContext, CarcassRule } from '../rule.js';
 
@@ -38,8 +37,8 @@ export const planReplayDiffers: CarcassRule = {
 
 /** The panels whose holes would not be those of the bore map. */
 function differing(context: CarcassContext): readonly { readonly panel: string; readonly fault: Message }[] {
-  const { carcass, boring, operations } = context;
-  const { strokes } = boredAlone(context);
+  const { carcass, boring, operations, alone } = context;
+  const { strokes } = alone;
   const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
   const boresOf = groupBy(boring.bores, (bore) => bore.panel);
   return carcass.panels.flatMap((panel) => {

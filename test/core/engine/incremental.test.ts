@@ -175,13 +175,13 @@ test('what is prepared is worked out around the reader first, once, and told bef
 
 test('while another shop is followed, what was found in the text itself stays', () => {
   const text =
-    'shop: shed.shop.yaml\ncarcasses:\n  one: { kind: base, width: 5 }\n  two: { kind: base, width: 600 }\n  three: { kind: wall, width: 4 }\n';
+    'shop: shed.shop.yaml\ncarcasses:\n  one: { kind: base, width: 5 }\n  two: { kind: base, width: 600 }\n  three: { kind: wall, width: 4 }\n  four: { kind: base, width: 610 }\n';
   let shop = SHOP;
   const engine = new Engine(shopOf(() => shop));
   const before = engine.analyse(URI, text).known();
   expect(before).toHaveLength(2);
   shop = SHOPS[1]!;
   expect(interrupted(engine, text, 0, 0)).toBe(false);
-  expect(engine.soFar(URI, text).known()).toEqual(before);
+  expect(engine.soFar(URI, text).known()).toEqual(expect.arrayContaining([...before]));
   expect(seen(engine.analyse(URI, text))).toEqual(seen(new Engine(shopOf(() => shop)).analyse(URI, text)));
 });

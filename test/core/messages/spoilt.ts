@@ -1,6 +1,7 @@
 import { matings } from '../../../shared-core/boring/matings.js';
 import { Derived } from '../../../shared-core/derived/derived.js';
 import type { JobAnalysis } from '../../../shared-core/engine.js';
+import { Alone } from '../../../shared-core/findings/alone.js';
 import type { CarcassContext, Found } from '../../../shared-core/findings/rule.js';
 import { boreWithoutMate } from '../../../shared-core/findings/rules/bore-without-mate.js';
 import { planReplayMessages } from '../../../shared-core/findings/rules/plan-replay-differs.js';
@@ -35,16 +36,18 @@ function contextOf(job: JobAnalysis): CarcassContext {
   const { spec, carcass, boring, operations } = job.carcasses[0]!;
   if (spec === null || carcass === null || boring === null || operations === null)
     throw new Error('the job is not sound');
+  const derived = new Derived();
   return {
     spec,
     carcass,
     boring,
     matings: matings(carcass, boring),
     operations,
+    alone: new Alone(spec, carcass, operations, derived),
     shop: job.shop,
     unit: job.unit,
     inches: 'fractions',
-    derived: new Derived(),
+    derived,
     written: [],
   };
 }
