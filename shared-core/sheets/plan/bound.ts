@@ -1,4 +1,4 @@
-import type { CuttingProblem } from '../model.js';
+import type { CuttingProblem, Saw, Stock } from '../model.js';
 import type { Bed } from '../staged/lie.js';
 import { mostWorth } from '../staged/most-worth.js';
 import type { CoverProgram, CoverSolver } from './cover.js';
@@ -9,6 +9,10 @@ export interface Column {
   readonly counts: readonly number[];
 }
 
+/** What a sheet has room for: trim taken off, and a kerf added, as pieces have one each. */
+export const usableArea = ({ length, width }: Stock, { trim, kerf }: Saw): number =>
+  (length - 2 * trim + kerf) * (width - 2 * trim + kerf);
+
 /** The least cost that the areas alone allow: all pieces poured into the sheets that are cheapest by area. */
 export function areaBound(
   { stocks, saw }: CuttingProblem,
@@ -18,10 +22,7 @@ export function areaBound(
   let left = wanted.reduce((sum, count, i) => sum + count * areas[i]!, 0);
   let cost = 0;
   const usable = stocks
-    .map((stock) => ({
-      ...stock,
-      area: (stock.length - 2 * saw.trim + saw.kerf) * (stock.width - 2 * saw.trim + saw.kerf),
-    }))
+    .map((stock) => ({ ...stock, area: usableArea(stock, saw) }))
     .sort((a, b) => a.price * b.area - b.price * a.area);
   for (const stock of usable) {
     if (left <= 0) break;
@@ -32,35 +33,45 @@ export function areaBound(
   return cost;
 }
 
+/** What the column generation starts from, and how far it may go. */
+export interface Generation {
+  readonly start: readonly Column[];
+  readonly solver: CoverSolver;
+  /** The most steps; with fewer than it takes the bound is still true, only lower. */
+  readonly rounds: number;
+  /** Asked before each step. */
+  readonly mayGoOn: () => boolean;
+  /** Ends it as soon as the bound is over this. */
+  readonly enough?: number;
+}
+
 /**
  * A lower bound on the cost by column generation: patterns are added while one is worth more than its sheet costs. At each
  * step the prices, made as much smaller as the best pattern is worth too much, prove a bound (Farley 1990); the greatest is kept.
- * @param rounds the most steps; with fewer than it takes the bound is still true, only lower
- * @param mayGoOn asked before each step
+ * @param without what it costs to leave out one copy of each piece; null where all are to be cut
  */
 export function costBound(
   beds: readonly Bed[],
   wanted: readonly number[],
-  start: readonly Column[],
-  solver: CoverSolver,
-  rounds: number,
-  mayGoOn: () => boolean,
+  without: readonly number[] | null,
+  { start, solver, rounds, mayGoOn, enough = Infinity }: Generation,
 ): { readonly bound: number; readonly columns: readonly Column[] } {
   const columns = [...start];
   const scarce = [...new Set(beds.map(({ stock }) => stock))].filter(({ count }) => count !== null);
   let bound = 0;
-  for (let round = 0; round < rounds && mayGoOn(); round += 1) {
-    const program = coverOf(columns, wanted);
-    const solution = solver.relaxed(program);
+  for (let round = 0; round < rounds && bound <= enough && mayGoOn(); round += 1) {
+    const solution = solver.relaxed(coverOf(columns, wanted, without));
     if (solution === null) break;
-    const prices = solution.prices.map((price) => Math.max(0, price));
-    const rents = scarce.map((_, i) => Math.max(0, -(solution.scarcity[i] ?? 0)));
+    const prices = solution.prices.map((price, i) => Math.min(Math.max(0, price), without?.[i] ?? Infinity));
+    const named = [...new Set(columns.map(({ bed }) => bed.stock))].filter(({ count }) => count !== null);
+    const rents = scarce.map((stock) => Math.max(0, -(solution.scarcity[named.indexOf(stock)] ?? 0)));
+    // A sheet costs its price and the rent of its stock; all of both shrinks until no pattern is worth more.
     let ratio = 1;
     let grew = false;
     for (const bed of beds) {
       const rent = rents[scarce.indexOf(bed.stock)] ?? 0;
       const most = mostWorth(bed, wanted, prices);
-      ratio = Math.max(ratio, most.bound / (bed.stock.price + rent));
+      ratio = Math.max(ratio, (most.bound - rent) / bed.stock.price);
       if (most.value > bed.stock.price + rent + 1e-6) {
         columns.push({ bed, counts: most.counts });
         grew = true;
@@ -75,16 +86,22 @@ export function costBound(
   return { bound, columns };
 }
 
-/** The choice of patterns as a covering program. */
-export function coverOf(columns: readonly Column[], wanted: readonly number[]): CoverProgram {
+/** The choice of patterns as a covering program; behind them, where that is allowed, what it costs to go without a copy. */
+export function coverOf(
+  columns: readonly Column[],
+  wanted: readonly number[],
+  without: readonly number[] | null = null,
+): CoverProgram {
   const scarce = [...new Set(columns.map(({ bed }) => bed.stock))].filter(({ count }) => count !== null);
+  const patterns = columns.map(({ bed, counts }) => ({
+    cost: bed.stock.price,
+    most: bed.stock.count,
+    gives: counts.flatMap((count, row) => (count > 0 ? [[row, count] as const] : [])),
+    uses: bed.stock.count === null ? null : scarce.indexOf(bed.stock),
+  }));
+  const left = (without ?? []).map((cost, row) => ({ cost, most: null, gives: [[row, 1] as const], uses: null }));
   return {
-    columns: columns.map(({ bed, counts }) => ({
-      cost: bed.stock.price,
-      most: bed.stock.count,
-      gives: counts.flatMap((count, row) => (count > 0 ? [[row, count] as const] : [])),
-      uses: bed.stock.count === null ? null : scarce.indexOf(bed.stock),
-    })),
+    columns: [...patterns, ...left],
     needs: wanted,
     scarce: scarce.map(({ count }) => count!),
   };

@@ -3,6 +3,7 @@ import type { CuttingPlan, CuttingProblem } from '../model.js';
 import { bedsOf, type Bed } from '../staged/lie.js';
 import { goodPattern, type SheetPattern } from '../staged/pattern.js';
 import { areaBound, costBound, coverOf, payable, type Column } from './bound.js';
+import { StockSets } from './stock-sets.js';
 import type { CoverSolver } from './cover.js';
 import { layOut } from './lay-out.js';
 
@@ -14,7 +15,7 @@ export interface Effort {
   readonly mayGoOn: () => boolean;
   /** Time left for one step of the solver, in seconds; null for as long as it takes, which gives the same plan each time. */
   readonly secondsLeft?: () => number | null;
-  /** Told of the first plan and of each better one, in the smallest coins: what it costs, and what no plan can undercut. */
+  /** Told of the first plan, of each better one and of each better bound, in the smallest coins: what it costs, and what no plan can undercut. */
   readonly found?: (cost: number, bound: number) => void;
 }
 
@@ -38,27 +39,28 @@ export function planCutting(
   const misfits = problem.pieces.filter((_, i) => !holds[i]!).map(({ id }) => id);
   const search = new Search(problem, beds, wanted, seed);
   search.start();
-  let bound = payable(
-    areaBound(problem, wanted, search.areas),
-    problem.stocks.map(({ price }) => price),
-  );
+  const prices = problem.stocks.map(({ price }) => price);
+  let bound = payable(areaBound(problem, wanted, search.areas), prices);
   const isDone = (): boolean => search.best !== null && search.best.cost <= bound;
+  let sets: StockSets | null = null;
   if (!isDone() && solver !== null && effort.mayGoOn()) {
-    const lower = costBound(beds, wanted, search.pool, solver, 60, effort.mayGoOn);
-    bound = Math.max(
-      bound,
-      payable(
-        lower.bound,
-        problem.stocks.map(({ price }) => price),
-      ),
-    );
+    const generation = { start: search.pool, solver, rounds: 60, mayGoOn: effort.mayGoOn };
+    const lower = costBound(beds, wanted, null, generation);
+    bound = Math.max(bound, payable(lower.bound, prices));
+    sets = new StockSets(problem, beds, wanted, search.areas, { bound, columns: lower.columns });
   }
   if (search.best !== null) effort.found?.(search.best.cost, bound);
   for (let round = 0; round < effort.rounds && !isDone() && effort.mayGoOn(); round += 1) {
-    const before = search.best?.cost ?? Infinity;
+    const before = { cost: search.best?.cost ?? Infinity, bound };
     search.step(round);
-    if (solver !== null && round % 40 === 39) search.recombine(solver, effort.secondsLeft?.() ?? null);
-    if ((search.best?.cost ?? Infinity) < before) effort.found?.(search.best!.cost, bound);
+    if (solver !== null && round % 40 === 19) search.recombine(solver, effort.secondsLeft?.() ?? null);
+    if (solver !== null && sets !== null && search.best !== null && round % SET_EVERY === SET_EVERY - 1) {
+      const isMore = sets.step(search.best.cost, solver, effort.mayGoOn);
+      bound = Math.max(bound, sets.bound);
+      if (!isMore) sets = null;
+    }
+    if (search.best !== null && (search.best.cost < before.cost || bound > before.bound))
+      effort.found?.(search.best.cost, bound);
   }
   const sheets = (search.best?.patterns ?? []).map((pattern) => layOut(pattern, problem));
   return { sheets, cost: search.best?.cost ?? 0, bound: Math.min(bound, search.best?.cost ?? bound), misfits };
@@ -72,6 +74,8 @@ interface Plan {
 }
 
 const POOL_LIMIT = 3000;
+/** The search for a cheaper plan and the proof that there is none take turns. */
+const SET_EVERY = 5;
 
 class Search {
   best: Plan | null = null;
@@ -104,7 +108,8 @@ class Search {
       this.#take(this.#refill(plan));
       return;
     }
-    const made = this.#fillAll(this.wanted, this.#values, round % 2 === 0 ? 1 : 3);
+    const some = this.#someStocks();
+    const made = this.#fillAll(this.wanted, this.#values, round % 2 === 0 ? 1 : 3, some);
     this.#take(made);
     if (made !== null) this.#reprice(made);
   }
@@ -141,7 +146,7 @@ class Search {
     const patterns: SheetPattern[] = [];
     let left = wanted;
     while (left.some((count) => count > 0)) {
-      const free = this.beds.filter(({ stock }) => stock.count === null || (used.get(stock.name) ?? 0) < stock.count);
+      const free = this.beds.filter(({ stock }) => (used.get(stock.name) ?? 0) < (stock.count ?? Infinity));
       const tried = free.map((bed) => goodPattern(bed, left, values, width)).filter(({ value }) => value > 0);
       const whole = tried.filter(({ counts }) => counts.every((count, i) => count === left[i]));
       const [pattern] = whole.length > 0 ? whole.sort(byPrice) : tried.sort(byWorth);
@@ -152,6 +157,16 @@ class Search {
       left = less(left, pattern.counts);
     }
     return patterns;
+  }
+
+  /**
+   * All stocks, or some counted as used up: the cheapest sheet for what is left is not always in the cheapest plan. With one
+   * stock there is nothing to choose.
+   */
+  #someStocks(): Map<string, number> {
+    const { stocks } = this.problem;
+    if (stocks.length < 2 || this.#random() < 0.5) return new Map();
+    return new Map(stocks.flatMap(({ name }) => (this.#random() < 0.4 ? [[name, Infinity] as const] : [])));
   }
 
   /** Empties a few sheets, the badly used ones more often, and fills their pieces in anew. */
@@ -167,7 +182,9 @@ class Search {
       this.wanted.map(() => 0),
     );
     const values = this.#values.map((value) => value * (0.85 + 0.3 * this.#random()));
-    const again = this.#fillAll(wanted, values, 3, stockUsed(kept));
+    const used = stockUsed(kept);
+    for (const [name, count] of this.#someStocks()) used.set(name, count);
+    const again = this.#fillAll(wanted, values, 3, used);
     return again === null ? null : [...kept, ...again];
   }
 

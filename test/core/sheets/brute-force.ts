@@ -11,16 +11,37 @@ export function cheapestByBruteForce({ pieces, stocks, saw }: CuttingProblem): n
     ),
   );
   const all = (1 << copies.length) - 1;
-  const cost = new Array<number>(all + 1).fill(Infinity);
-  cost[0] = 0;
-  const oneSheet = Array.from({ length: all + 1 }, (_, set) => {
-    const which = copies.filter((_piece, bit) => (set >> bit) & 1);
-    return Math.min(...stocks.filter(({ length, width }) => holds(which, length, width)).map(({ price }) => price));
-  });
-  for (let set = 1; set <= all; set += 1)
+  const oneSheet = stocks.map(({ length, width }) =>
+    Array.from({ length: all + 1 }, (_, set) =>
+      holds(
+        copies.filter((_piece, bit) => (set >> bit) & 1),
+        length,
+        width,
+      ),
+    ),
+  );
+  const known = new Map<string, number>();
+  return cheapest(
+    all,
+    stocks.map(({ count }) => count ?? copies.length),
+  );
+
+  /** Of the copies left the first goes on some sheet that is left. */
+  function cheapest(set: number, left: readonly number[]): number {
+    if (set === 0) return 0;
+    const key = `${set}|${left.join()}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    let least = Infinity;
     for (let part = set; part > 0; part = (part - 1) & set)
-      cost[set] = Math.min(cost[set]!, cost[set & ~part]! + oneSheet[part]!);
-  return cost[all]!;
+      if ((part & (set & -set)) !== 0)
+        stocks.forEach(({ price }, i) => {
+          if (left[i]! > 0 && oneSheet[i]![part]!)
+            least = Math.min(least, price + cheapest(set & ~part, left.with(i, left[i]! - 1)));
+        });
+    known.set(key, least);
+    return least;
+  }
 
   function holds(which: readonly number[], length: number, width: number): boolean {
     const ways = saw.first === 'either' ? (['along', 'across'] as const) : [saw.first];

@@ -96,6 +96,12 @@ describe('a plan of sheets', () => {
           { name: 'full', length: 11, width: 9, price: 10, count: null },
           { name: 'half', length: 11, width: 5, price: 6, count: null },
         ],
+        // Left over from other jobs, and dear when they are used up.
+        [
+          { name: 'full', length: 11, width: 9, price: 10, count: null },
+          { name: 'half', length: 11, width: 5, price: 3, count: 1 },
+          { name: 'strip', length: 7, width: 4, price: 1, count: 2 },
+        ],
       ),
       offcut: fc.constant({ length: 3, width: 3 }),
     });
@@ -108,10 +114,10 @@ describe('a plan of sheets', () => {
         expect(plan.cost).toBeGreaterThanOrEqual(least);
         if (plan.cost === least) proven += 1;
       }),
-      { numRuns: 60 },
+      { numRuns: 100 },
     );
     // The search promises no optimum, but on jobs this small it should nearly always have it.
-    expect(proven).toBeGreaterThanOrEqual(57);
+    expect(proven).toBeGreaterThanOrEqual(95);
   });
 
   test('tells the pieces that no sheet can hold', () => {
