@@ -39,5 +39,5 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
   const bores = [...joints.bores, ...holes, ...hanging].sort(byPlace);
-  return { rows, bores, hung, running, pulls, unused: joints.unused };
+  return { rows, bores, hung, running, pulls, unused: joints.unused, crowded: joints.crowded };
 }

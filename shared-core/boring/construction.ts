@@ -1,28 +1,20 @@
 import { chosen } from '../carcass/choices.js';
-import type { Interval } from '../carcass/interval.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
-import { frontOf, sharedDepth } from '../carcass/panel.js';
+import { frontOf } from '../carcass/panel.js';
 import { toCarcass, toPanel } from '../carcass/pose.js';
-import { isInDrawer, roleOf } from '../carcass/roles.js';
-import type { Located, Place } from '../document/place.js';
+import { roleOf } from '../carcass/roles.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { HoleEntry, PlaceInJoint, Surroundings } from '../fittings/fitting.js';
 import { kindOf, type Fitting } from '../fittings/kinds.js';
 import { half, type Micrometres } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
-import type { Bore, UnusedPlace } from './model.js';
-import { patternPlaces } from './pattern.js';
+import { JointPlacesOf, type PlaceOnDepth } from './joint-places.js';
+import type { Bore, BoreMap } from './model.js';
 import { spareHoles } from './spare.js';
-import { surroundingsIn, wishIn } from './wish.js';
+import { surroundingsIn } from './wish.js';
 
 type Side = PlaceInJoint['side'];
 type OnSurface = Pick<Bore, 'face' | 'u' | 'v'>;
-
-/** One place of a joint in one of its panels: y from the carcass front or the upper edge of a drawer, and the text that put it there. */
-interface PlaceOnDepth {
-  readonly y: Micrometres;
-  readonly place: Place;
-}
 
 /** What every bore of one side of one joint shares. */
 interface Boring {
@@ -36,85 +28,32 @@ interface Boring {
 
 /**
  * The bores of all joints. The face panel's own choices (dowels, face-depth) rule the bores in its face, the end panel's
- * own (dowels, end-depth) those in its end; its end-dowels rule both. Both come from one axis in the carcass frame.
+ * own (dowels, end-depth) those in its end; its end-dowels rule both, and what it says of one end rules that joint before all
+ * else. Both come from one axis in the carcass frame.
  */
 export function boreJoints(
   spec: CarcassSpec,
   carcass: Carcass,
   shop: Shop,
-): { bores: readonly Bore[]; unused: readonly UnusedPlace[] } {
-  const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
-  const { line } = carcass;
+): Pick<BoreMap, 'bores' | 'unused' | 'crowded'> {
+  const places = new JointPlacesOf(spec, carcass, shop);
   const around = surroundingsIn(shop);
-  const lists = new Map<Located<Micrometres>, string | null>();
-  const used = new Set<Located<Micrometres>>();
-  for (const at of spec.dowels?.value ?? []) lists.set(at, null);
-
   const bores = carcass.joints.flatMap((joint) => {
-    const face = panels.get(joint.facePanel)!;
-    const end = panels.get(joint.endPanel)!;
-    const overlap = sharedDepth(face, end);
+    const { face, end } = places.panelsOf(joint);
     return (['face', 'end'] as const).flatMap((side) => {
       const panel = side === 'face' ? face : end;
       const fitting = side === 'face' ? joint.faceFitting : joint.fitting;
       const depth = chosen(spec, panel.key, side === 'face' ? 'faceDepth' : 'endDepth')?.value ?? null;
-      const places = overlap === null ? [] : placesOf(panel, joint, overlap, fitting);
+      const here = places.in(joint, panel, fitting);
       const boring = { joint, panel, face, end, depth };
-      return places.flatMap((place, index) =>
-        boresAt(fitting, place, { side, index, count: places.length }, boring, around),
+      return here.flatMap((place, index) =>
+        boresAt(fitting, place, { side, index, count: here.length }, boring, around),
       );
     });
   });
-  const spare = shop.habits.spareHoles ? spareHoles(line, carcass, bores, fullPlaces) : [];
-  const unused = [...lists].filter(([at]) => !used.has(at)).map(([at, panel]) => ({ panel, at }));
-  return { bores: [...bores, ...spare], unused };
-
-  function placesOf(panel: Panel, joint: Joint, overlap: Interval, fitting: Fitting): readonly PlaceOnDepth[] {
-    const own = listFor(spec, panel, panels.get(joint.endPanel)!);
-    if (own !== null) return listed(own.list, own.of.key, frontOf(own.of), overlap);
-    if (spec.dowels !== null && !isInDrawer(panel)) return listed(spec.dowels.value, null, overlap.from, overlap);
-    // The shared load is for depths of carcasses; heights of drawers have nothing to do with them.
-    const from = isInDrawer(panel) ? { ...line, shared: null } : line;
-    return patternPlaces(from, wishIn(shop, overlap, fitting, joint.stagger)).map((y) => ({ y, place: joint.place }));
-  }
-
-  /** What a panel as deep as the face panel would get in its joint with it. */
-  function fullPlaces(joint: Joint): readonly Micrometres[] {
-    const face = panels.get(joint.facePanel)!;
-    const listed = spec.dowels ?? chosen(spec, face.key, 'dowels');
-    const overlap = sharedDepth(face, face);
-    return listed || overlap === null ? [] : patternPlaces(line, wishIn(shop, overlap, joint.faceFitting, false));
-  }
-
-  /** A list counts from a front edge, in any order; it holds for every joint of the panel, and each takes what falls on it. */
-  function listed(
-    list: readonly Located<Micrometres>[],
-    panel: string | null,
-    front: Micrometres,
-    overlap: Interval,
-  ): PlaceOnDepth[] {
-    const places: PlaceOnDepth[] = [];
-    for (const at of list) {
-      if (!lists.has(at)) lists.set(at, panel);
-      const y = front + at.value;
-      if (y <= overlap.from || y >= overlap.to) continue;
-      used.add(at);
-      places.push({ y, place: at.place });
-    }
-    return places.sort((a, b) => a.y - b.y);
-  }
-}
-
-/** The list that a panel's choices give for its bores in a joint, and the panel from whose front edge it counts. */
-function listFor(
-  spec: CarcassSpec,
-  panel: Panel,
-  end: Panel,
-): { readonly list: readonly Located<Micrometres>[]; readonly of: Panel } | null {
-  const own = chosen(spec, panel.key, 'dowels');
-  if (own !== undefined) return { list: own.value, of: panel };
-  const ofEnd = chosen(spec, end.key, 'endDowels');
-  return ofEnd === undefined ? null : { list: ofEnd.value, of: end };
+  const full = (joint: Joint): readonly Micrometres[] => places.full(joint);
+  const spare = shop.habits.spareHoles ? spareHoles(carcass.line, carcass, bores, full) : [];
+  return { bores: [...bores, ...spare], unused: places.unused(), crowded: places.crowded };
 }
 
 /**

@@ -63,6 +63,17 @@ export interface BoreMap {
   readonly pulls: readonly FrontPull[];
   /** Places that the job lists under `dowels` or `end-dowels` and that no joint of the panel reaches, so that nothing is bored there. */
   readonly unused: readonly UnusedPlace[];
+  /** Joints in which fewer places find room than the job asks for. */
+  readonly crowded: readonly CrowdedJoint[];
+}
+
+export interface CrowdedJoint {
+  readonly joint: string;
+  /** The panel whose end it is. */
+  readonly panel: string;
+  readonly count: Located<number>;
+  /** How many find room. */
+  readonly room: number;
 }
 
 export interface UnusedPlace {

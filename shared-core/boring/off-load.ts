@@ -1,4 +1,3 @@
-import { chosen } from '../carcass/choices.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
 import { frontOf, sharedDepth } from '../carcass/panel.js';
 import type { CarcassSpec } from '../carcass/spec.js';
@@ -7,6 +6,7 @@ import { isInDrawer } from '../carcass/roles.js';
 import { kindOf } from '../fittings/kinds.js';
 import { half, type Micrometres } from '../length/units.js';
 import type { Shop } from '../shop/model.js';
+import { askedFor } from './joint-places.js';
 import { choosePlaces } from './pattern.js';
 import { surroundingsIn, wishIn } from './wish.js';
 
@@ -23,9 +23,7 @@ export function jointsOffLoad(
   const byKey = new Map(panels.map((panel) => [panel.key, panel]));
   return joints.filter((joint) => {
     const [face, end] = [byKey.get(joint.facePanel)!, byKey.get(joint.endPanel)!];
-    const isListed =
-      [face, end].some(({ key }) => chosen(spec, key, 'dowels') !== undefined) ||
-      chosen(spec, end.key, 'endDowels') !== undefined;
+    const isListed = [face, end].some((panel) => askedFor(spec, panel, end, joint) !== null);
     const overlap = sharedDepth(face, end);
     if (isListed || isInDrawer(end) || overlap === null) return false;
     const { places, isShared } = choosePlaces(line, wishIn(shop, overlap, joint.fitting, joint.stagger));

@@ -1,4 +1,4 @@
-import { evenPlaces } from '../book/even.js';
+import { evenCount, evenPlaces } from '../book/even.js';
 import { mostMoved } from '../book/pattern.js';
 import { extent, type Interval } from '../carcass/interval.js';
 import type { SpindleLine } from '../carcass/spindle-line.js';
@@ -13,6 +13,8 @@ export interface PatternWish {
   readonly spacing: Micrometres;
   /** True where the usual places are taken from the other face of the same panel. */
   readonly stagger: boolean;
+  /** How many there are to be, where the job says so. */
+  readonly howMany?: number;
 }
 
 /**
@@ -25,6 +27,7 @@ export interface PatternWish {
  * its front edge, while two places remain.
  * One that lies beyond the last spindle is bored as if the line went on: a rule says that it is past the reach.
  * Where the shop shares one load among all depths, the joint takes what that load bores in its wood, unless that holds it badly.
+ * Where the job says how many there are to be, so many are spread evenly instead, as far as there are spindles.
  * Staggered, each place moves to the next free spindle behind it, or in front of it where there is none.
  */
 export const patternPlaces = (line: SpindleLine, wish: PatternWish): readonly Micrometres[] =>
@@ -47,6 +50,11 @@ export function choosePlaces(line: SpindleLine, wish: PatternWish): Chosen {
   if (start > last) return NOWHERE;
 
   const longest = Math.max(1, Math.floor(wish.spacing / pitch));
+  if (wish.howMany !== undefined) {
+    const even = evenCount(start, last, wish.howMany);
+    const places = wish.stagger ? staggered(even, start, last) : even;
+    return { places: places.map((k) => first + k * pitch), isShared: false };
+  }
   const run: Run = { start, last, longest, tail: wish.overlap.to - wish.spacing - first };
   const onLoad = placesOnLoad(line, run, datum, wish.stagger);
   const places = onLoad.taken ?? ownPlaces(onLoad.unmoved ?? evenPlaces(start, last, longest), run, wish.stagger);

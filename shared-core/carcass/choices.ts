@@ -1,5 +1,5 @@
 import type { CarcassSpec } from './spec.js';
-import type { EdgeName, PanelChoice } from '../job/model.js';
+import type { EdgeName, EndName, JointChoice, PanelChoice } from '../job/model.js';
 import type { Located } from '../document/place.js';
 import { wholeOf } from '../job/panel-key.js';
 import { NO_BAND } from '../shop/habits.js';
@@ -15,7 +15,7 @@ function choicesFor(spec: CarcassSpec, key: string): readonly PanelChoice[] {
 }
 
 /** What the job chooses for one panel; undefined where it says nothing. */
-export function chosen<F extends Exclude<keyof PanelChoice, 'key' | 'bands'>>(
+export function chosen<F extends Exclude<keyof PanelChoice, 'key' | 'bands' | 'referenceEnd' | 'farEnd'>>(
   spec: CarcassSpec,
   key: string,
   field: F,
@@ -27,6 +27,23 @@ export function chosen<F extends Exclude<keyof PanelChoice, 'key' | 'bands'>>(
 export function chosenBand(spec: CarcassSpec, key: string, edge: EdgeName): Located<string> | undefined {
   return choicesFor(spec, key).find(({ bands }) => bands?.value[edge] !== undefined)?.bands?.value[edge];
 }
+
+const END_FIELD = { 'reference-end': 'referenceEnd', 'far-end': 'farEnd' } as const;
+
+/** What the job chooses for the joint at one end of one panel; undefined where it says nothing of that joint alone. */
+export function chosenAtEnd<F extends keyof JointChoice>(
+  spec: CarcassSpec,
+  key: string,
+  end: EndName,
+  field: F,
+): JointChoice[F] | undefined {
+  return choicesFor(spec, key).find((choice) => choice[END_FIELD[end]]?.value[field] !== undefined)?.[END_FIELD[end]]
+    ?.value[field];
+}
+
+/** The joints at single ends of panels of which a panel's choices speak. */
+export const jointsChosen = ({ referenceEnd, farEnd }: PanelChoice): readonly JointChoice[] =>
+  [referenceEnd, farEnd].flatMap((one) => one?.value ?? []);
 
 /** An unknown name stands for the shop's usual thing, so that one wrong word does not hide the rest; a rule reports it. */
 function known<T>(things: ReadonlyMap<string, T>, name: string, usual: string): T | undefined {

@@ -104,8 +104,15 @@ function mirroredPanels(said: CarcassSaid, other: CarcassSaid): Said<'panels'> {
   const panels = said.panels!;
   const names = { bays: bayCount(said), areSpread: said.dividers?.as === 'count', fronts: frontNames(said, other) };
   const entries = panels.value.map(({ name, value }) => {
-    const { bands } = value.value;
-    const choice = bands === undefined ? value.value : { ...value.value, bands: mirroredBands(name.value, bands) };
+    const { bands, 'reference-end': atReference, 'far-end': atFar, ...rest } = value.value;
+    const turned = mirroredEdges(name.value).size > 0;
+    const [reference, far] = turned ? [atFar, atReference] : [atReference, atFar];
+    const choice = {
+      ...rest,
+      ...(bands && { bands: mirroredBands(name.value, bands) }),
+      ...(reference && { 'reference-end': reference }),
+      ...(far && { 'far-end': far }),
+    };
     return { name: withValue(name, mirroredKey(name.value, names)), value: withValue(value, choice) };
   });
   return withValue(panels, entries);

@@ -1,5 +1,5 @@
 import type { Bore } from '../boring/model.js';
-import { chosen } from '../carcass/choices.js';
+import { chosen, chosenAtEnd } from '../carcass/choices.js';
 import type { Located } from '../document/place.js';
 import { isRow } from '../fittings/purposes.js';
 import { messages, type Message } from '../words/message.js';
@@ -17,7 +17,7 @@ export interface Cause {
   readonly panel?: string;
 }
 
-type CauseName = 'row-offset' | 'rear-row' | 'row-setback' | 'dowels' | 'end-dowels';
+type CauseName = 'row-offset' | 'rear-row' | 'row-setback' | 'dowels' | 'end-dowels' | 'joint-dowels';
 
 export const causeMessages = messages('causes', {
   removeRowOffset: () => 'Remove `row-offset` and use the usual row offset',
@@ -28,6 +28,8 @@ export const causeMessages = messages('causes', {
     `Remove \`dowels\` of ${panel} and use those of the carcass`,
   removeEndDowelsOf: ({ panel }: { readonly panel: string }) =>
     `Remove \`end-dowels\` of ${panel} and use those of the carcass`,
+  removeJointDowels: ({ panel }: { readonly panel: string }) =>
+    `Remove \`dowels\` of this joint of ${panel} and bore it like the panel’s others`,
 });
 
 function removal({ what, panel }: Cause): Message {
@@ -42,6 +44,8 @@ function removal({ what, panel }: Cause): Message {
       return panel === undefined ? causeMessages.removeDowels() : causeMessages.removeDowelsOf({ panel });
     case 'end-dowels':
       return causeMessages.removeEndDowelsOf({ panel: panel! });
+    case 'joint-dowels':
+      return causeMessages.removeJointDowels({ panel: panel! });
   }
 }
 
@@ -64,11 +68,14 @@ export function causesOf(context: CarcassContext, bore: Bore, axis: 'u' | 'v'): 
 /** The lists that give a construction bore its place, that which rules first. */
 function placesAsked({ spec, carcass }: CarcassContext, bore: Bore): readonly (Cause | null)[] {
   const own = chosen(spec, bore.panel, 'dowels');
-  const end = carcass.joints.find(({ id }) => id === bore.group)?.endPanel;
+  const joint = carcass.joints.find(({ id }) => id === bore.group);
+  const end = joint?.endPanel;
+  const alone = joint && chosenAtEnd(spec, joint.endPanel, joint.end, 'dowels')?.is;
   const ofEnd = end === undefined ? undefined : chosen(spec, end, 'endDowels');
   return [
+    alone && end !== undefined ? { value: alone, what: 'joint-dowels', panel: end } : null,
     own ? { value: own, what: 'dowels', panel: bore.panel } : null,
-    ofEnd && end !== undefined ? { value: ofEnd, what: 'end-dowels', panel: end } : null,
+    ofEnd && end !== undefined ? { value: ofEnd.is, what: 'end-dowels', panel: end } : null,
     spec.dowels && { value: spec.dowels, what: 'dowels' },
   ];
 }

@@ -2,11 +2,12 @@ import { isFace } from '../boring/surface.js';
 import { isRow, purposeOf } from '../fittings/purposes.js';
 import type { Path } from '../document/place.js';
 import { reachAt, type Circumstance } from '../job/reach.js';
+import type { EndName } from '../job/model.js';
 import { means, wholeOf } from '../job/panel-key.js';
-import { chosen } from '../carcass/choices.js';
+import { chosen, chosenAtEnd } from '../carcass/choices.js';
 import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked } from '../carcass/fronts/asked.js';
 import { mayHavePull } from '../carcass/fronts/pull.js';
-import type { Panel } from '../carcass/model.js';
+import type { Joint, Panel } from '../carcass/model.js';
 import { roleOf, setsGrid } from '../carcass/roles.js';
 import type { CarcassContext } from './rule.js';
 
@@ -64,14 +65,25 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   fillers: ({ spec: { fillers } }) => fillers.left !== null || fillers.right !== null,
   upright: ({ carcass }, isMeant) =>
     carcass.panels.some((panel) => isMeant(panel.key) && roleOf(panel).rows !== 'none'),
-  joined: ({ carcass }, isMeant) =>
-    carcass.joints.some(({ facePanel, endPanel }) => isMeant(facePanel) || isMeant(endPanel)),
-  'end-joined': ({ carcass }, isMeant) => carcass.joints.some(({ endPanel }) => isMeant(endPanel)),
+  joined: (made, isMeant, path) =>
+    undecided(made, path).some(({ facePanel, endPanel }) => isMeant(facePanel) || isMeant(endPanel)),
+  'end-joined': (made, isMeant, path) => undecided(made, path).some(({ endPanel }) => isMeant(endPanel)),
+  'reference-end-joined': (made, isMeant) => isJoinedAt(made, 'reference-end', isMeant),
+  'far-end-joined': (made, isMeant) => isJoinedAt(made, 'far-end', isMeant),
   'deep-in-face': ({ boring }, isMeant) =>
     boring.bores.some((bore) => isMeant(bore.panel) && isFace(bore.face) && hasDepth(bore)),
   'deep-in-end': ({ boring }, isMeant) =>
     boring.bores.some((bore) => isMeant(bore.panel) && !isFace(bore.face) && hasDepth(bore)),
 };
+
+/** The joints that do not say for themselves what the key says of all joints of a panel. */
+function undecided({ spec, carcass }: Made, path: Path): readonly Joint[] {
+  const key = path.at(-1) === 'joint' ? 'joint' : 'dowels';
+  return carcass.joints.filter(({ endPanel, end }) => chosenAtEnd(spec, endPanel, end, key) === undefined);
+}
+
+const isJoinedAt = ({ carcass }: Made, at: EndName, isMeant: (panel: string) => boolean): boolean =>
+  carcass.joints.some(({ endPanel, end }) => end === at && isMeant(endPanel));
 
 /** Whether a panel is to have rows, be holes of them left out or not. */
 function asksForRows({ spec, carcass, boring }: Made): boolean {

@@ -30,6 +30,7 @@ import { hingeOutOfReach } from './rules/hinge-out-of-reach.js';
 import { hingeUnknown } from './rules/hinge-unknown.js';
 import { hingeWithoutRoom } from './rules/hinge-without-room.js';
 import { indexUnbalanced } from './rules/index-unbalanced.js';
+import { jointCrowded } from './rules/joint-crowded.js';
 import { jointOffLoad } from './rules/joint-off-load.js';
 import { jointNotHeld } from './rules/joint-not-held.js';
 import { looseShelfWithoutRow } from './rules/loose-shelf-without-row.js';
@@ -81,6 +82,7 @@ export const rules: readonly CarcassRule[] = [
   dowelDepths,
   boreTooShort,
   dowelPlaceUnused,
+  jointCrowded,
   jointNotHeld,
   jointOffLoad,
   screwsHidden,

@@ -14,7 +14,7 @@ import { fillIn } from './fill.js';
 import type { Defaults } from './head.js';
 import type { Usage } from './left-out.js';
 import { withBases, type CarcassSaid, type Likeness } from './like.js';
-import type { JobCarcass, JobHead, PanelChoice } from './model.js';
+import type { JobCarcass, JobHead, JointChoice, JointPlaces, PanelChoice } from './model.js';
 import { carcassSchema, jobSchema } from './schema.js';
 
 export interface ReadJobCarcass {
@@ -99,10 +99,25 @@ function fill(
     twice.push(...distinct.findings.filter(({ place }) => depthOf(place.part) === null));
     return distinct.places;
   };
+  const placesOnce = (asked: JointPlaces): JointPlaces =>
+    asked.as === 'count' ? asked : { as: 'list', is: once(asked.is)! };
+  const jointOnce = (one: Located<JointChoice>): Located<JointChoice> => ({
+    ...one,
+    value: { ...one.value, ...(one.value.dowels && { dowels: placesOnce(one.value.dowels) }) },
+  });
   const dowels = once(filled.dowels);
   const panels = [...filled.panels].map(([key, choice]): [string, PanelChoice] => {
-    const [own, ends] = [once(choice.dowels), once(choice.endDowels)];
-    return [key, { ...choice, ...(own && { dowels: own }), ...(ends && { endDowels: ends }) }];
+    const own = once(choice.dowels);
+    return [
+      key,
+      {
+        ...choice,
+        ...(own && { dowels: own }),
+        ...(choice.endDowels && { endDowels: placesOnce(choice.endDowels) }),
+        ...(choice.referenceEnd && { referenceEnd: jointOnce(choice.referenceEnd) }),
+        ...(choice.farEnd && { farEnd: jointOnce(choice.farEnd) }),
+      },
+    ];
   });
   return { carcass: { ...filled, name, leading, dowels, panels: new Map(panels) }, twice };
 }

@@ -10,4 +10,5 @@ export type DoorHow = 'overlay' | 'inset';
 export type PullLies = 'upright' | 'level';
 export type PullEnd = 'top' | 'bottom' | 'middle';
 export type EndPanelsOn = 'none' | 'left' | 'right' | 'both';
-export type EdgeName = 'front' | 'back' | 'reference-end' | 'far-end';
+export type EndName = 'reference-end' | 'far-end';
+export type EdgeName = 'front' | 'back' | EndName;

@@ -39,9 +39,11 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     ...panels.map(({ pull }) => pull),
     ...(carcass.fronts?.value ?? []).map(({ value }) => value.pull),
   ].flatMap((one) => one?.value ?? []);
-  const fittings = [carcass.joint, carcass.drawers.joint, ...panels.map(({ joint }) => joint)].map(
-    (one) => one?.value ?? carcass.joint.value,
-  );
+  const fittings = [
+    carcass.joint,
+    carcass.drawers.joint,
+    ...panels.flatMap(({ joint, referenceEnd, farEnd }) => [joint, referenceEnd?.value.joint, farEnd?.value.joint]),
+  ].map((one) => one?.value ?? carcass.joint.value);
   const companions = fittings.flatMap((name) => {
     const fitting = shop.fittings.get(name);
     return fitting === undefined ? [] : companionsOf(fitting);

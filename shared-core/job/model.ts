@@ -9,6 +9,7 @@ export type {
   DoorHow,
   DrawerBottom,
   EdgeName,
+  EndName,
   EndPanelsOn,
   FrontWord,
   HungWord,
@@ -30,6 +31,12 @@ export interface JobCarcass extends Omit<FilledCarcass, 'mirrored'> {
 
 /** What is different on one panel of a carcass. */
 export type PanelChoice = JobCarcass['panels'] extends ReadonlyMap<string, infer C> ? C : never;
+
+/** The joint at one end of a panel, where it differs from the panel's others. */
+export type JointChoice = NonNullable<PanelChoice['referenceEnd']>['value'];
+
+/** The construction bores that are asked for in a joint: how many, or where. */
+export type JointPlaces = NonNullable<JointChoice['dowels']>;
 
 export interface JobHead {
   readonly title: string;

@@ -43,14 +43,16 @@ export const CIRCUMSTANCES = {
   fillers: 'where there are fillers',
 
   upright: 'on a side or a divider',
-  joined: 'on a panel that is joined to another one',
+  joined: 'on a panel with a joint that does not say it itself',
   'deep-in-face': 'on a panel with dowel bores in its face',
   'own-pull': 'on a door, a fixed front or the front of a drawer',
   'own-door-pull': 'on a door with a pull',
   'own-long-pull': 'on a front with a pull of two screws',
   'own-pull-by-end': 'on a door whose pull stands near an end',
   'own-lying-pull': 'on the front of a drawer, or a fixed front, with a pull',
-  'end-joined': 'on a panel whose ends stand against others',
+  'end-joined': 'on a panel with a joint at an end that does not say it itself',
+  'reference-end-joined': 'on a panel whose bottom or left end stands against another',
+  'far-end-joined': 'on a panel whose top or right end stands against another',
   'deep-in-end': 'on a panel with dowel bores in its ends',
 } as const;
 
@@ -206,6 +208,8 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
       joint: 'joined',
       dowels: 'joined',
       'end-dowels': 'end-joined',
+      'reference-end': { own: 'reference-end-joined', inside: { joint: always, dowels: always } },
+      'far-end': { own: 'far-end-joined', inside: { joint: always, dowels: always } },
       'face-depth': 'deep-in-face',
       'end-depth': 'deep-in-end',
       bands,

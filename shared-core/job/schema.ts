@@ -214,6 +214,18 @@ const drawers = record('drawers', 'How the drawers are made.', {
   height: optional(length('Height of the box; as high as its place allows when left out.', 20, 1000)),
 });
 
+const jointPlaces = (what: string) =>
+  either(
+    what,
+    count('How many, evenly spread over the spindles.', 1, 40),
+    list('Their places, counted from its front edge.', length('From the front edge.', 1, 3000)),
+  );
+
+const ownJoint = record('joint', 'The joint at one end of this panel alone, in both panels that meet there.', {
+  joint: optional(name('fitting', 'The fitting that holds this joint.')),
+  dowels: optional(jointPlaces('Its construction bores: how many, or their places from the front edge of this panel.')),
+});
+
 const panelChoices = record('panel', 'What differs on one panel of this carcass.', {
   board: optional(name('board', 'Board of this panel.')),
   rows: optional(rowChoice),
@@ -223,11 +235,18 @@ const panelChoices = record('panel', 'What differs on one panel of this carcass.
     list('Places of its construction bores, counted from its front edge.', length('From the front edge.', 1, 3000)),
   ),
   'end-dowels': optional(
-    list(
-      'Places of the construction bores in its end joints, in both panels, counted from its front edge.',
-      length('From the front edge.', 1, 3000),
+    jointPlaces(
+      'The construction bores in its end joints, in both panels: how many, or their places from its front edge.',
     ),
   ),
+  'reference-end': optional({
+    ...ownJoint,
+    about: 'The joint at its bottom or left end alone, in both panels that meet there.',
+  }),
+  'far-end': optional({
+    ...ownJoint,
+    about: 'The joint at its top or right end alone, in both panels that meet there.',
+  }),
   'face-depth': optional(length('Depth of its construction bores in the face.', 1, 100)),
   'end-depth': optional(length('Depth of its construction bores in the ends.', 1, 200)),
   bands: optional(bands),

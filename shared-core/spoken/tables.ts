@@ -52,6 +52,7 @@ import type { say as cannotBeBored } from '../findings/rules/cannot-be-bored.js'
 import type { say as clampMissesPanel } from '../findings/rules/clamp-misses-panel.js';
 import type { say as clampTooSmall } from '../findings/rules/clamp-too-small.js';
 import type { say as dowelDepths } from '../findings/rules/dowel-depths.js';
+import type { say as jointCrowded } from '../findings/rules/joint-crowded.js';
 import type { say as dowelPlaceUnused } from '../findings/rules/dowel-place-unused.js';
 import type { say as dowelsUnmatched } from '../findings/rules/dowels-unmatched.js';
 import type { say as doorSwingMeets } from '../findings/rules/door-swing-meets.js';
@@ -183,6 +184,7 @@ export interface Tables {
   readonly dowel: typeof dowel;
   readonly 'dowel-depths': typeof dowelDepths;
   readonly 'dowel-place-unused': typeof dowelPlaceUnused;
+  readonly 'joint-crowded': typeof jointCrowded;
   readonly 'dowels-unmatched': typeof dowelsUnmatched;
   readonly drawing: typeof drawing;
   readonly file: typeof file;

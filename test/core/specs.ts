@@ -1,4 +1,4 @@
-import type { Located, Place } from '../../shared-core/document/place.js';
+import type { Located, Path, Place } from '../../shared-core/document/place.js';
 import type { CarcassSpec, DividerSpec, ShelfSpec } from '../../shared-core/carcass/spec.js';
 import type {
   BackHow,
@@ -7,6 +7,7 @@ import type {
   EndPanelsOn,
   FrontWord,
   HungWord,
+  JointChoice,
   PanelChoice,
   PullEnd,
   PullLies,
@@ -382,7 +383,15 @@ export interface DrawersWish {
   readonly height?: Micrometres;
 }
 
+/** Of the joint at one end of a panel: its fitting, and how many bores or where. */
+export interface JointWish {
+  readonly joint?: string;
+  readonly dowels?: number | readonly Micrometres[];
+}
+
 export interface ChoiceWish {
+  readonly referenceEnd?: JointWish;
+  readonly farEnd?: JointWish;
   readonly board?: string;
   readonly rows?: RowChoice;
   readonly rowOffset?: Micrometres;
@@ -569,11 +578,33 @@ function drawersOf({ habits }: Shop, { drawers, board, band, joint }: CarcassWis
   };
 }
 
+function jointOf({ joint, dowels }: JointWish, path: Path): Located<JointChoice> {
+  return located(
+    {
+      ...(joint !== undefined && { joint: located(joint, [...path, 'joint']) }),
+      ...(dowels !== undefined && {
+        dowels:
+          typeof dowels === 'number'
+            ? { as: 'count' as const, is: located(dowels, [...path, 'dowels']) }
+            : {
+                as: 'list' as const,
+                is: located(
+                  dowels.map((at, index) => located(at, [...path, 'dowels', index])),
+                  [...path, 'dowels'],
+                ),
+              },
+      }),
+    },
+    path,
+  );
+}
+
 function choiceOf(key: string, choice: ChoiceWish): PanelChoice {
   const path = ['panels', key];
   const listed = (places: readonly Micrometres[], under: string) =>
     located(places.map((at, index) => located(at, [...path, under, index])));
   const { board, rows, rowOffset, joint, dowels, endDowels, faceDepth, endDepth, bands, pull: named } = choice;
+  const { referenceEnd, farEnd } = choice;
   return {
     key: located(key, path),
     ...(board !== undefined && { board: located(board) }),
@@ -581,7 +612,9 @@ function choiceOf(key: string, choice: ChoiceWish): PanelChoice {
     ...(rowOffset !== undefined && { rowOffset: located(rowOffset) }),
     ...(joint !== undefined && { joint: located(joint) }),
     ...(dowels !== undefined && { dowels: listed(dowels, 'dowels') }),
-    ...(endDowels !== undefined && { endDowels: listed(endDowels, 'end-dowels') }),
+    ...(endDowels !== undefined && { endDowels: { as: 'list', is: listed(endDowels, 'end-dowels') } as const }),
+    ...(farEnd !== undefined && { farEnd: jointOf(farEnd, [...path, 'far-end']) }),
+    ...(referenceEnd !== undefined && { referenceEnd: jointOf(referenceEnd, [...path, 'reference-end']) }),
     ...(faceDepth !== undefined && { faceDepth: located(faceDepth) }),
     ...(endDepth !== undefined && { endDepth: located(endDepth) }),
     ...(named !== undefined && { pull: located(named) }),

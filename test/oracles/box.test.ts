@@ -97,6 +97,23 @@ describe('the box as solids', () => {
     const { carcass, bores } = made(job);
     expectClosedBox(job, carcass, bores);
   });
+
+  test.each([
+    { referenceEnd: { joint: 'screw-7x50', dowels: 3 }, farEnd: { joint: 'cam-15' } },
+    { referenceEnd: { dowels: [mm(60), mm(300)] }, farEnd: { joint: 'dowel-10x40', dowels: 1 } },
+  ])('closes where single joints are held otherwise than the rest (%#)', (own) => {
+    const shop = shopOf();
+    const panels = {
+      left: { dowels: [mm(53), mm(309)] },
+      right: { dowels: [mm(53), mm(309)] },
+      bottom: own,
+      'shelf-1': own,
+    };
+    const wish = { panels, top: 'over', dividers: [{ at: mm(300) }], fixedShelves: [{ at: mm(296), bay: 1 }] } as const;
+    const spec = specOf(shop, { ...wish, dowels: [mm(53), mm(309)] });
+    const { carcass, bores } = made({ shop, spec });
+    expectClosedBox({ shop, spec }, carcass, bores);
+  });
 });
 
 describe('the check itself', () => {

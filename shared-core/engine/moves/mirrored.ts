@@ -68,13 +68,15 @@ function renamedPanels(
     const to = after.value[i]!.name.value;
     if (entry === undefined) return [];
     const renamed = to === name.value ? [] : [renaming(text, entry, to, written)];
-    const bands = entryOf(entry.value, 'bands')?.value;
-    if (bands?.kind !== 'map') return renamed;
     const other = mirroredEdges(name.value);
-    const swapped = bands.entries.flatMap((edge) => {
-      const by = other.get(edge.key);
-      return by === undefined ? [] : [renaming(text, edge, by, bands)];
-    });
+    const swapped = [entry.value, entryOf(entry.value, 'bands')?.value].flatMap((map) =>
+      map?.kind !== 'map'
+        ? []
+        : map.entries.flatMap((edge) => {
+            const by = other.get(edge.key);
+            return by === undefined ? [] : [renaming(text, edge, by, map)];
+          }),
+    );
     return [...renamed, ...swapped];
   });
 }

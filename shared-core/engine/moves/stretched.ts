@@ -1,9 +1,11 @@
 import { measureBox } from '../../carcass/box.js';
+import { jointsChosen } from '../../carcass/choices.js';
 import { extent, type Interval } from '../../carcass/interval.js';
 import { Problems } from '../../carcass/problems.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
 import type { Located } from '../../document/place.js';
 import { ownText, setLength } from '../../findings/changes.js';
+import type { JointPlaces } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Message } from '../../words/message.js';
 import type { JobAnalysis } from '../analysis.js';
@@ -104,11 +106,15 @@ function scale({ from, to }: Interval, by: Micrometres, step: number): (at: Micr
 function inRearHalf({ depth, rearRow, dowels, panels }: CarcassSpec): readonly Located<Micrometres>[] {
   const chosen = [...panels.values()].flatMap((panel) => [
     ...(panel.dowels?.value ?? []),
-    ...(panel.endDowels?.value ?? []),
+    ...placesListed(panel.endDowels),
+    ...jointsChosen(panel).flatMap(({ dowels }) => placesListed(dowels)),
   ]);
   const all = [...(rearRow === null ? [] : [rearRow]), ...(dowels?.value ?? []), ...chosen];
   return all.filter(({ value }) => value * 2 > depth.value);
 }
+
+const placesListed = (asked: JointPlaces | undefined): readonly Located<Micrometres>[] =>
+  asked?.as === 'list' ? asked.is.value : [];
 
 /** Of fronts that all have a height, one over the other before the whole: the last one takes what rounding leaves. */
 function frontHeights({ fronts }: CarcassSpec, by: Micrometres, step: number): readonly Follows[] {

@@ -1,5 +1,5 @@
 import type { Mate, Mating } from '../../boring/matings.js';
-import { chosen } from '../../carcass/choices.js';
+import { chosen, chosenAtEnd } from '../../carcass/choices.js';
 import { kindOf } from '../../fittings/kinds.js';
 import type { Located } from '../../document/place.js';
 import type { Micrometres } from '../../length/units.js';
@@ -117,7 +117,8 @@ function pinOf({ shop }: CarcassContext, { face, end }: Mate): Pin | null {
   return pins.toSorted((a, b) => b.length - a.length)[0] ?? null;
 }
 
-function causeOf({ spec }: CarcassContext, { joint: { facePanel, endPanel } }: Mating): Cause | null {
+function causeOf({ spec }: CarcassContext, { joint: { facePanel, endPanel, end } }: Mating): Cause | null {
+  const hasOwnFitting = chosenAtEnd(spec, endPanel, end, 'joint') !== undefined;
   const candidates = [
     [endPanel, 'endDepth'],
     [facePanel, 'faceDepth'],
@@ -125,6 +126,7 @@ function causeOf({ spec }: CarcassContext, { joint: { facePanel, endPanel } }: M
     [facePanel, 'joint'],
   ] as const;
   for (const [panel, choice] of candidates) {
+    if (choice === 'joint' && hasOwnFitting) continue;
     const value: Located<unknown> | undefined = chosen(spec, panel, choice);
     if (value !== undefined) return { panel, choice, value };
   }

@@ -1,3 +1,4 @@
+import { jointsChosen } from '../../carcass/choices.js';
 import { SORTS_OF_FITTING } from '../../fittings/kinds.js';
 import { keysOfKind } from '../../carcass/fronts/asked.js';
 import type { CarcassRule } from '../rule.js';
@@ -15,7 +16,8 @@ export const fittingUnknown: CarcassRule = {
   },
   check({ spec, shop }) {
     const ofDrawers = keysOfKind(spec, 'drawer').length === 0 ? [] : [spec.drawers.joint];
-    const names = [spec.joint, ...ofDrawers, ...[...spec.panels.values()].map((panel) => panel.joint)];
+    const ofPanels = [...spec.panels.values()].flatMap((panel) => [panel, ...jointsChosen(panel)]);
+    const names = [spec.joint, ...ofDrawers, ...ofPanels.map(({ joint }) => joint)];
     return unknownNames(names, [...shop.fittings.keys()], 'fitting');
   },
 };

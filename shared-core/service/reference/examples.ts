@@ -64,6 +64,8 @@ carcasses:
         dowels: [21, 181, 309, 469]
         face-depth: 12
         end-depth: 19
+        reference-end: { joint: dowel-8x30 }
+        far-end: { dowels: 5 }
 
   chest:
     kind: for-drawers

@@ -35,8 +35,10 @@ export const CIRCUMSTANCES = {
   'end-panels-beside-plinth': 'wo Wangen neben einem Sockel stehen',
   fillers: 'wo es Passleisten gibt',
   upright: 'an einer Seite oder Mittelwand',
-  joined: 'an einer Platte, die mit einer anderen verbunden ist',
+  joined: 'an einer Platte mit einer Verbindung, die es nicht selbst sagt',
   'deep-in-face': 'an einer Platte mit Dübelbohrungen in der Fläche',
-  'end-joined': 'an einer Platte, deren Enden an anderen stehen',
+  'end-joined': 'an einer Platte mit einer Verbindung an einem Ende, die es nicht selbst sagt',
+  'reference-end-joined': 'an einer Platte, deren unteres oder linkes Ende an einer anderen steht',
+  'far-end-joined': 'an einer Platte, deren oberes oder rechtes Ende an einer anderen steht',
   'deep-in-end': 'an einer Platte mit Dübelbohrungen in den Enden',
 } as const;

@@ -30,6 +30,8 @@ export const findings = {
     removeDowels: () => '`dowels` entfernen und die üblichen Stellen nehmen',
     removeDowelsOf: ({ panel }) => `\`dowels\` von ${panel} entfernen und die des Korpus nehmen`,
     removeEndDowelsOf: ({ panel }) => `\`end-dowels\` von ${panel} entfernen und die des Korpus nehmen`,
+    removeJointDowels: ({ panel }) =>
+      `\`dowels\` dieser Verbindung von ${panel} entfernen und sie wie die anderen der Platte bohren`,
   },
   'bit-missing': {
     ofFitting: ({ bit, bits, ...bores }, show) =>
@@ -101,6 +103,12 @@ export const findings = {
     notOnPanel: ({ at, panel }, show) =>
       `Die Stelle ${show.length(at)} von der Vorderkante von ${panel} wird nicht gebohrt, weil dort keine andere Platte anstößt. Verschieben Sie sie, oder streichen Sie sie aus der Liste.`,
     remove: ({ at }, show) => `${show.exact(at)} aus der Liste streichen`,
+  },
+  'joint-crowded': {
+    fewer: ({ joints, count, room }) =>
+      `${anzahl(count, 'Stelle', 'Stellen')} von ${joints.join(', ')} ${zahl(count, 'ist', 'sind')} verlangt, und auf den Spindeln ist Platz für ${room === 0 ? 'keine' : room}. Verlangen Sie weniger, oder machen Sie die Platte breiter.`,
+    take: ({ room }) => `${anzahl(room, 'Stelle', 'Stellen')} bohren`,
+    remove: () => 'Die Zahl entfernen und die üblichen Stellen nehmen',
   },
   'dowels-unmatched': {
     blind: ({ panel, mates, depth, face, thickness }, show) =>

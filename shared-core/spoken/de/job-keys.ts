@@ -142,8 +142,19 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'The fitting that holds the joints of this panel.': 'Der Verbinder der Verbindungen dieser Platte.',
   'Places of its construction bores, counted from its front edge.':
     'Stellen ihrer Konstruktionsbohrungen, von ihrer Vorderkante gezählt.',
-  'Places of the construction bores in its end joints, in both panels, counted from its front edge.':
-    'Stellen der Konstruktionsbohrungen ihrer Stirnverbindungen, in beiden Platten, von ihrer Vorderkante gezählt.',
+  'The construction bores in its end joints, in both panels: how many, or their places from its front edge.':
+    'Die Konstruktionsbohrungen ihrer Stirnverbindungen, in beiden Platten: wie viele, oder ihre Stellen von ihrer Vorderkante.',
+  'How many, evenly spread over the spindles.': 'Wie viele, gleichmäßig auf die Spindeln verteilt.',
+  'Their places, counted from its front edge.': 'Ihre Stellen, von ihrer Vorderkante gezählt.',
+  'The joint at one end of this panel alone, in both panels that meet there.':
+    'Nur die Verbindung an einem Ende dieser Platte, in beiden Platten, die sich dort treffen.',
+  'The joint at its bottom or left end alone, in both panels that meet there.':
+    'Nur die Verbindung an ihrem unteren oder linken Ende, in beiden Platten, die sich dort treffen.',
+  'The joint at its top or right end alone, in both panels that meet there.':
+    'Nur die Verbindung an ihrem oberen oder rechten Ende, in beiden Platten, die sich dort treffen.',
+  'The fitting that holds this joint.': 'Der Verbinder dieser Verbindung.',
+  'Its construction bores: how many, or their places from the front edge of this panel.':
+    'Ihre Konstruktionsbohrungen: wie viele, oder ihre Stellen von der Vorderkante dieser Platte.',
   'Depth of its construction bores in the face.': 'Tiefe ihrer Konstruktionsbohrungen in der Fläche.',
   'Depth of its construction bores in the ends.': 'Tiefe ihrer Konstruktionsbohrungen in den Stirnen.',
   'Edge bands of this panel, edge by edge; `none` leaves an edge bare.':

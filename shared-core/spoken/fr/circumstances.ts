@@ -35,8 +35,10 @@ export const CIRCUMSTANCES = {
   'end-panels-beside-plinth': 'là où des joues sont à côté d’un socle',
   fillers: 'là où il y a des fileurs',
   upright: 'sur un côté ou une séparation',
-  joined: 'sur un panneau assemblé à un autre',
+  joined: 'sur un panneau dont un assemblage ne le dit pas lui-même',
   'deep-in-face': 'sur un panneau qui a des perçages de tourillons dans sa face',
-  'end-joined': 'sur un panneau dont les bouts touchent d’autres panneaux',
+  'end-joined': 'sur un panneau dont un assemblage de bout ne le dit pas lui-même',
+  'reference-end-joined': 'sur un panneau dont le bout bas ou gauche touche un autre panneau',
+  'far-end-joined': 'sur un panneau dont le bout haut ou droit touche un autre panneau',
   'deep-in-end': 'sur un panneau qui a des perçages de tourillons dans ses bouts',
 } as const;

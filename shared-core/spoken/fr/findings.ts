@@ -29,6 +29,8 @@ export const findings = {
     removeDowels: () => 'Retirer `dowels` et prendre les places habituelles',
     removeDowelsOf: ({ panel }) => `Retirer \`dowels\` de ${panel} et prendre celles du caisson`,
     removeEndDowelsOf: ({ panel }) => `Retirer \`end-dowels\` de ${panel} et prendre celles du caisson`,
+    removeJointDowels: ({ panel }) =>
+      `Retirer \`dowels\` de cet assemblage de ${panel} et le percer comme les autres du panneau`,
   },
   'bit-missing': {
     ofFitting: ({ bit, bits, ...bores }, show) =>
@@ -99,6 +101,12 @@ export const findings = {
     notOnPanel: ({ at, panel }, show) =>
       `La place à ${show.length(at)} du chant avant de ${panel} n’est pas percée, car aucun autre panneau ne l’y rencontre. Déplacez-la, ou retirez-la de la liste.`,
     remove: ({ at }, show) => `Retirer ${show.exact(at)} de la liste`,
+  },
+  'joint-crowded': {
+    fewer: ({ joints, count, room }) =>
+      `${compte(count, 'place')} de ${joints.join(', ')} ${count > 1 ? 'sont demandées' : 'est demandée'}, et les broches ${room === 0 ? 'n’ont de place pour aucune' : `n’ont de place que pour ${room}`}. Demandez-en moins, ou élargissez le panneau.`,
+    take: ({ room }) => `Percer ${compte(room, 'place')}`,
+    remove: () => 'Retirer le nombre et prendre les places usuelles',
   },
   'dowels-unmatched': {
     blind: ({ panel, mates, depth, face, thickness }, show) =>

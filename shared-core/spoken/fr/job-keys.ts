@@ -144,8 +144,19 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'The fitting that holds the joints of this panel.': 'La ferrure qui tient les assemblages de ce panneau.',
   'Places of its construction bores, counted from its front edge.':
     'Places de ses perçages d’assemblage, comptées depuis son chant avant.',
-  'Places of the construction bores in its end joints, in both panels, counted from its front edge.':
-    'Places des perçages d’assemblage de ses bouts, dans les deux panneaux, comptées depuis son chant avant.',
+  'The construction bores in its end joints, in both panels: how many, or their places from its front edge.':
+    'Les perçages d’assemblage de ses bouts, dans les deux panneaux : combien, ou leurs places depuis son chant avant.',
+  'How many, evenly spread over the spindles.': 'Combien, également répartis sur les broches.',
+  'Their places, counted from its front edge.': 'Leurs places, comptées depuis son chant avant.',
+  'The joint at one end of this panel alone, in both panels that meet there.':
+    'Le seul assemblage d’un bout de ce panneau, dans les deux panneaux qui s’y touchent.',
+  'The joint at its bottom or left end alone, in both panels that meet there.':
+    'Le seul assemblage de son bout bas ou gauche, dans les deux panneaux qui s’y touchent.',
+  'The joint at its top or right end alone, in both panels that meet there.':
+    'Le seul assemblage de son bout haut ou droit, dans les deux panneaux qui s’y touchent.',
+  'The fitting that holds this joint.': 'La ferrure de cet assemblage.',
+  'Its construction bores: how many, or their places from the front edge of this panel.':
+    'Ses perçages d’assemblage : combien, ou leurs places depuis le chant avant de ce panneau.',
   'Depth of its construction bores in the face.': 'Profondeur de ses perçages d’assemblage dans la face.',
   'Depth of its construction bores in the ends.': 'Profondeur de ses perçages d’assemblage dans les bouts.',
   'Edge bands of this panel, edge by edge; `none` leaves an edge bare.':

@@ -179,6 +179,41 @@ describe('dowels', () => {
     expect(map.unused.map(({ panel, at }) => [panel, at.value])).toEqual([['shelf-1', mm(570)]]);
   });
 
+  test('what is said of one joint rules both its panels, and no other joint of theirs', () => {
+    const wish = {
+      rows: 'none',
+      fixedShelves: [{ at: mm(360) }],
+      panels: {
+        left: { dowels: [mm(60), mm(300)] },
+        bottom: { endDowels: [mm(40), mm(480)], referenceEnd: { joint: 'dowel-10x40', dowels: 3 } },
+      },
+    } as const;
+    const map = bored(wish);
+    // Spindles stand at 53 + k x 32; the first and the last with room are 53 and 501, and 277 lies in the middle.
+    for (const panel of ['left', 'bottom']) {
+      const own = inGroup(map, panel, 'bottom/left');
+      expect(places(own).map(([u]) => u)).toEqual([53, 277, 501]);
+      expect(new Set(own.map(({ diameter, fitting }) => `${diameter} ${fitting}`))).toEqual(
+        new Set(['10000 dowel-10x40']),
+      );
+    }
+    for (const panel of ['right', 'bottom'])
+      expect(places(inGroup(map, panel, 'bottom/right')).map(([u]) => u)).toEqual([40, 480]);
+    expect(places(inGroup(map, 'left', 'shelf-1/left')).map(([u]) => u)).toEqual([60, 300]);
+    expect([map.crowded, map.unused]).toEqual([[], []]);
+  });
+
+  test('a number of places is bored as far as there are spindles, and what finds no room is given back', () => {
+    const rail = (dowels: number) =>
+      bored({ top: 'rails', rows: 'none', panels: { 'rail-front': { farEnd: { dowels } } } });
+    const most = places(inGroup(rail(9), 'right', 'rail-front/right')).map(([u]) => u!);
+    expect(most.length).toBeGreaterThan(1);
+    for (const [i, u] of most.entries()) expect(u).toBe(most[0]! + 32 * i);
+    expect(rail(9).crowded).toMatchObject([{ joint: 'rail-front/right', count: { value: 9 }, room: most.length }]);
+    expect(rail(most.length).crowded).toEqual([]);
+    expect(places(inGroup(rail(1), 'rail-front', 'rail-front/right'))).toHaveLength(1);
+  });
+
   test('a list may be in any order: cams stand at the two ends all the same', () => {
     const listed = (...dowels: number[]) => bored({ joint: 'cam-15', dowels: dowels.map(mm), rows: 'none' }).bores;
     expect(listed(300, 480, 60)).toEqual(listed(60, 300, 480));

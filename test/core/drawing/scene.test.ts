@@ -347,7 +347,7 @@ describe('a bore map', () => {
       bore('left:x:1', 'left', 'inside', 150, 250, 8, 12, 'dowel', 'x'),
     ];
     const scene = boreMapScene(
-      { ...base, boring: { rows: [], bores: odd, hung: [], running: [], pulls: [], unused: [] } },
+      { ...base, boring: { rows: [], bores: odd, hung: [], running: [], pulls: [], unused: [], crowded: [] } },
       'left',
     )!;
     expect(scene.table[0]).toMatchObject({ u: '100; 150', v: '200; 250' });
@@ -444,7 +444,10 @@ describe('a bore map', () => {
         (bores, rows) => {
           expect(
             toSvg(
-              boreMapScene({ ...base, boring: { rows, bores, hung: [], running: [], pulls: [], unused: [] } }, 'left')!,
+              boreMapScene(
+                { ...base, boring: { rows, bores, hung: [], running: [], pulls: [], unused: [], crowded: [] } },
+                'left',
+              )!,
             ),
           ).toBe(wanted);
         },

@@ -46,10 +46,10 @@ const VALUES: Said = {
 const PANELS: Said = {
   left: { rows: 'none' },
   right: { board: 'board-19' },
-  bottom: { bands: { front: 'band-2', 'far-end': 'band-04' } },
+  bottom: { bands: { front: 'band-2', 'far-end': 'band-04' }, 'far-end': { joint: 'dowel-8x40', dowels: 3 } },
   back: { bands: { back: 'band-04' } },
   'divider-1': { board: 'board-19' },
-  'shelf-1': { bands: { 'reference-end': 'band-2' } },
+  'shelf-1': { bands: { 'reference-end': 'band-2' }, 'reference-end': { dowels: [60, 200] }, 'far-end': { dowels: 2 } },
   'door-1': { bands: { front: 'none' } },
   'drawer-1-left': { board: 'board-18' },
 };

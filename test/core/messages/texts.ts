@@ -304,6 +304,11 @@ export const JOBS: readonly Text[] = [
     changed('  dowel-8x35:', '  dowel-8x40: { diameter: 8, length: 40, in-face: 12 }\n  dowel-8x35:'),
   ),
   carcass('kind: base\nwidth: 600\npanels: { bottom: { end-dowels: [37, 197, 501] } }'),
+  carcass('kind: base\nwidth: 600\npanels: { bottom: { far-end: { dowels: [37, 38, 501] } } }'),
+  carcass('kind: base\nwidth: 600\npanels: { bottom: { far-end: { dowels: [2, 197, 501] } } }'),
+  carcass(
+    'kind: wall\nwidth: 600\nfixed-shelves: [{ at: 360, setback: 290 }]\npanels: { shelf-1: { far-end: { dowels: 2 } } }',
+  ),
   carcass('kind: wall\nwidth: 600\nloose-shelves: [680]'),
   carcass('kind: tall\nwidth: 600\nloose-shelves: [1900]\npanels: { left: { row-offset: 600 } }'),
   carcass('kind: wall\nwidth: 600\nloose-shelves: 2\npanels: { left: { row-offset: 50 } }'),

@@ -17,7 +17,7 @@ test('the text is mirrored line by line, and comments stay where they are', () =
       - { front: left, bay: 2 } # paper
     panels:
       left: { board: board-16 } # seen
-      bottom: { bands: { far-end: band-2 } }
+      bottom: { bands: { far-end: band-2 }, far-end: { dowels: 3 } }
     height: 720
     row-offset: 8
 `;
@@ -31,7 +31,7 @@ test('the text is mirrored line by line, and comments stay where they are', () =
       - { front: right, bay: 1 } # paper
     panels:
       right: { board: board-16 } # seen
-      bottom: { bands: { reference-end: band-2 } }
+      bottom: { bands: { reference-end: band-2 }, reference-end: { dowels: 3 } }
     height: 720
     row-offset: 8
 `);

@@ -25,12 +25,12 @@ rule('value-unused', {
     },
     {
       carcass: 'kind: base\nwidth: 600\npanels:\n  back:\n    «joint»: dowel-8x30',
-      says: '`joint` does nothing here: it counts only on a panel that is joined to another one. Remove it, or change what it depends on.',
+      says: '`joint` does nothing here: it counts only on a panel with a joint that does not say it itself. Remove it, or change what it depends on.',
       panel: 'back',
     },
     {
       carcass: 'kind: base\nwidth: 600\nloose-shelves: 1\npanels:\n  loose-1:\n    «dowels»: [50]',
-      says: '`dowels` does nothing here: it counts only on a panel that is joined to another one. Remove it, or change what it depends on.',
+      says: '`dowels` does nothing here: it counts only on a panel with a joint that does not say it itself. Remove it, or change what it depends on.',
       panel: 'loose-1',
     },
     {
