@@ -1,9 +1,11 @@
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Shop } from '../shop/model.js';
+import { hangOnBrackets } from '../hung/brackets.js';
 import { hangDoors } from '../hung/hang.js';
 import { placePulls } from '../hung/pulls.js';
 import { runDrawers } from '../hung/slides.js';
+import { boreBrackets } from './brackets.js';
 import { boreJoints } from './construction.js';
 import { boreFrontScrews } from './front-screws.js';
 import { boreHinges } from './hinges.js';
@@ -25,7 +27,9 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
   const running = runDrawers(carcass);
   const hung = hangDoors(spec, carcass, shop, running);
   const pulls = placePulls(spec, carcass, shop, running);
+  const brackets = hangOnBrackets(spec, carcass, shop);
   const hanging = [
+    ...boreBrackets(brackets, holes),
     ...boreHinges(hung, holes),
     ...boreSlides(running, holes),
     ...boreFrontScrews(running, shop),
@@ -39,5 +43,5 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
   const bores = [...joints.bores, ...holes, ...hanging].sort(byPlace);
-  return { rows, bores, hung, running, pulls, unused: joints.unused, crowded: joints.crowded };
+  return { rows, bores, hung, running, pulls, brackets, unused: joints.unused, crowded: joints.crowded };
 }

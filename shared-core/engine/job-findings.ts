@@ -87,8 +87,10 @@ export function brokenShop(
 
 function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
   if (unread === undefined) return [];
-  const plain = (sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull', names: Iterable<string>): readonly UnreadName[] =>
-    [...names].map((name) => ({ sort, name }));
+  const plain = (
+    sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket',
+    names: Iterable<string>,
+  ): readonly UnreadName[] => [...names].map((name) => ({ sort, name }));
   return [
     ...plain('board', unread.boards),
     ...plain('band', unread.bands),
@@ -96,6 +98,7 @@ function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
     ...plain('hinge', unread.hinges),
     ...plain('slide', unread.slides),
     ...plain('pull', unread.pulls),
+    ...plain('bracket', unread.brackets),
     ...[...unread.machines].map(([name, kind]): UnreadName => ({ sort: 'machine', kind, name })),
   ];
 }

@@ -7,7 +7,7 @@ import { messages, type Words } from '../words/message.js';
 
 /** Something of a shop file that could not be read. */
 export type UnreadName =
-  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull'; readonly name: string }
+  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket'; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: FittingKind; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: MachineKind; readonly name: string };
 
@@ -50,6 +50,7 @@ function named(unread: UnreadName): string {
     case 'hinge':
     case 'slide':
     case 'pull':
+    case 'bracket':
       return `the ${unread.sort} ${quoted(unread.name)}`;
     case 'fitting':
       return `the ${kindOf(unread).item.noun} ${quoted(unread.name)}`;

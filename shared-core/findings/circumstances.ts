@@ -9,6 +9,7 @@ import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked } from '../car
 import { mayHavePull } from '../carcass/fronts/pull.js';
 import type { Joint, Panel } from '../carcass/model.js';
 import { roleOf, setsGrid } from '../carcass/roles.js';
+import { isAboveFloor } from '../wall/line-up.js';
 import type { CarcassContext } from './rule.js';
 
 /** What of a carcass a circumstance is read off. */
@@ -60,6 +61,7 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   'own-lying-pull': ({ boring }, isMeant) =>
     boring.pulls.some(({ front }) => front.role !== 'door' && isMeant(front.key)),
   like: ({ spec }) => spec.like !== null,
+  hanging: ({ spec }) => isAboveFloor(spec),
   'end-panels': ({ spec }) => spec.endPanels.on.value !== 'none',
   'end-panels-beside-plinth': ({ spec }) => spec.endPanels.on.value !== 'none' && spec.plinth.value > 0,
   fillers: ({ spec: { fillers } }) => fillers.left !== null || fillers.right !== null,

@@ -12,6 +12,8 @@ import { boreInGroove } from './rules/bore-in-groove.js';
 import { boreTooShort } from './rules/bore-too-short.js';
 import { boresCollide } from './rules/bores-collide.js';
 import { boringDepthOutOfRange } from './rules/boring-depth-out-of-range.js';
+import { bracketUnknown } from './rules/bracket-unknown.js';
+import { bracketWithoutRoom } from './rules/bracket-without-room.js';
 import { breakThrough } from './rules/break-through.js';
 import { cannotBeBored } from './rules/cannot-be-bored.js';
 import { clampMissesPanel } from './rules/clamp-misses-panel.js';
@@ -67,6 +69,7 @@ export const rules: readonly CarcassRule[] = [
   hingeUnknown,
   slideUnknown,
   pullUnknown,
+  bracketUnknown,
   machineUnknown,
   rowPastReach,
   rowDistance,
@@ -98,6 +101,7 @@ export const rules: readonly CarcassRule[] = [
   doorTooHeavy,
   tipsWhenOpen,
   hangsTooHeavy,
+  bracketWithoutRoom,
   boresCollide,
   boreInGroove,
   breakThrough,

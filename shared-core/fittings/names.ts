@@ -17,6 +17,7 @@ export type BorePurpose =
   | 'slide'
   | 'slide-in-box'
   | 'pull'
+  | 'bracket'
   | 'front-clearance'
   | 'front-pilot'
   | 'spare';

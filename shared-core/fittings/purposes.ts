@@ -76,6 +76,16 @@ const OTHERS = {
     driven: null,
     machine: null,
   },
+  bracket: {
+    nouns: ['bracket bore', 'bracket bores'],
+    use: 'hanging bracket',
+    mark: [line([-1, 0.6], [0, -0.6], [1, 0.6]), line([-1, 0.6], [1, 0.6])],
+    ink: 'green',
+    mate: null,
+    depthChosen: false,
+    driven: null,
+    machine: null,
+  },
   'front-clearance': {
     nouns: ['clearance hole for the front', 'clearance holes for the front'],
     use: 'screw of the front, clearance',

@@ -2,7 +2,7 @@ import type { Drawer, Panel } from '../carcass/model.js';
 import type { Extents } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import type { Place } from '../document/place.js';
-import type { Hand, Hinge, Pull } from '../shop/model.js';
+import type { Bracket, Hand, Hinge, Pull } from '../shop/model.js';
 
 /** How a hinge is put together so that the door covers what it is to cover. */
 export interface Reach {
@@ -94,5 +94,21 @@ export interface FrontPull {
   /** Those that go through the front of the drawer’s box too; null for a front without a box. */
   readonly boxHoles: { readonly boxFront: Panel; readonly holes: readonly OnFace[] } | null;
   /** The room that it takes before the front, in the carcass frame. */
+  readonly body: Extents;
+}
+
+/** A hanging bracket in a side. */
+export interface SideBracket {
+  /** 'left:bracket' */
+  readonly id: string;
+  readonly side: Panel;
+  readonly bracket: Bracket;
+  /** The text that asks for it. */
+  readonly place: Place;
+  /** Its bores on the inside face of the side. */
+  readonly holes: readonly OnFace[];
+  /** Whether all of them are in the side; it is not bored otherwise. */
+  readonly isOn: boolean;
+  /** The room that it takes, in the carcass frame. */
   readonly body: Extents;
 }

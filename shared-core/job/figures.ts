@@ -1,5 +1,5 @@
 import { companionsOf } from '../fittings/read.js';
-import { NO_BAND, NO_HINGE, NO_PULL } from '../shop/habits.js';
+import { NO_BAND, NO_BRACKET, NO_HINGE, NO_PULL } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
 import type { JobCarcass } from './model.js';
 
@@ -33,12 +33,6 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     carcass.fillers.band ?? carcass.band,
     ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {})),
   ].map(({ value }) => value);
-  const pulls = [
-    carcass.pulls.pull,
-    carcass.pulls.onDrawers,
-    ...panels.map(({ pull }) => pull),
-    ...(carcass.fronts?.value ?? []).map(({ value }) => value.pull),
-  ].flatMap((one) => one?.value ?? []);
   const fittings = [
     carcass.joint,
     carcass.drawers.joint,
@@ -62,7 +56,21 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
       .filter((name) => name !== NO_HINGE)
       .every(have(shop.hinges, unread?.hinges, habits.hinge)) &&
     have(shop.slides, unread?.slides, habits.slide)(carcass.drawers.slide.value) &&
-    pulls.filter((name) => name !== NO_PULL).every(have(shop.pulls, unread?.pulls, habits.pull)) &&
+    pullsOf(carcass)
+      .filter((name) => name !== NO_PULL)
+      .every(have(shop.pulls, unread?.pulls, habits.pull)) &&
+    [carcass.brackets.value]
+      .filter((name) => name !== NO_BRACKET)
+      .every(have(shop.brackets, unread?.brackets, habits.bracket)) &&
     [...fittings, ...companions].every(have(shop.fittings, unread?.fittings, habits.joint))
   );
+}
+
+function pullsOf({ pulls, panels, fronts }: JobCarcass): readonly string[] {
+  return [
+    pulls.pull,
+    pulls.onDrawers,
+    ...[...panels.values()].map(({ pull }) => pull),
+    ...(fronts?.value ?? []).map(({ value }) => value.pull),
+  ].flatMap((one) => one?.value ?? []);
 }

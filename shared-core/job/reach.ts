@@ -38,6 +38,7 @@ export const CIRCUMSTANCES = {
   'drawer-pulls': 'where drawer fronts or fixed fronts have pulls',
   like: 'with `like`',
 
+  hanging: 'where the carcass hangs above the floor',
   'end-panels': 'where there are end panels',
   'end-panels-beside-plinth': 'where end panels stand beside a plinth',
   fillers: 'where there are fillers',
@@ -158,6 +159,7 @@ const SHARED: ReachTable<SharedFields> = {
       'from-top': 'drawer-pulls',
     },
   },
+  brackets: 'hanging',
   'end-panels': {
     own: always,
     inside: { on: always, board: 'end-panels', band: 'end-panels', 'to-floor': 'end-panels-beside-plinth' },

@@ -21,7 +21,18 @@ export type Schema =
 
 /** What a name refers to, so that completion can list and a rule can look up. */
 export type NameOf =
-  'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'machine' | 'shop-file' | 'stop' | 'panel' | 'carcass';
+  | 'board'
+  | 'band'
+  | 'fitting'
+  | 'hinge'
+  | 'slide'
+  | 'pull'
+  | 'bracket'
+  | 'machine'
+  | 'shop-file'
+  | 'stop'
+  | 'panel'
+  | 'carcass';
 
 /** A length in the file's unit; both bounds inclusive. */
 export interface LengthSchema {

@@ -16,6 +16,7 @@ const THINGS: Readonly<Record<NameOf, string>> = {
   hinge: 'a hinge',
   slide: 'a slide',
   pull: 'a pull',
+  bracket: 'a bracket',
   machine: 'a machine',
   'shop-file': 'a shop file',
   stop: 'a stop',

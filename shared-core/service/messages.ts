@@ -104,6 +104,15 @@ export const line = messages('shop-line', {
     spacing === 0
       ? `knob, bore Ø ${show.nominal(diameter)}`
       : `pull, bores Ø ${show.nominal(diameter)}, ${show.nominal(spacing)} apart`,
+  bracket: (
+    {
+      diameter,
+      holes,
+      rating,
+    }: { readonly diameter: Micrometres; readonly holes: readonly unknown[]; readonly rating: number | null },
+    show,
+  ) =>
+    `hanging bracket, ${counted(holes.length, 'bore')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, a pair carries ${rating} kg`}`,
   oneHead: (
     { kind, spindles, pitch }: { readonly kind: string; readonly spindles: number; readonly pitch: Micrometres },
     show,
@@ -337,6 +346,7 @@ export const offer = messages('offer', {
   anew: ({ noun }: { readonly noun: string }) => `new ${noun}`,
   bare: () => 'the edge stays bare',
   unhung: () => 'no bores for hinges',
+  unbracketed: () => 'no bores for brackets',
   unpulled: () => 'no pull',
   onGrid: ({ hole, of }: { readonly hole: number; readonly of: number }) => `hole ${hole} of ${of}, on the pitch grid`,
 });

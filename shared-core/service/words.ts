@@ -18,7 +18,7 @@ export function namesOf(
   of: NameOf,
   reader: Reader,
 ): readonly { readonly name: string; readonly line: Told }[] {
-  const { boards, bands, fittings, hinges, slides, pulls, machines, unread } = shop;
+  const { boards, bands, fittings, hinges, slides, brackets, pulls, machines, unread } = shop;
   const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: Told }[] =>
     [...(names ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), reader) }));
   switch (of) {
@@ -54,6 +54,11 @@ export function namesOf(
       return [
         ...[...pulls.values()].map((pull) => ({ name: pull.name, line: tell(line.pull(pull), reader) })),
         ...faulty(unread?.pulls),
+      ];
+    case 'bracket':
+      return [
+        ...[...brackets.values()].map((one) => ({ name: one.name, line: tell(line.bracket(one), reader) })),
+        ...faulty(unread?.brackets),
       ];
     case 'machine':
       return [

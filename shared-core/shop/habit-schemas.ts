@@ -132,7 +132,11 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   ),
   'sag-limit': orBefore(length('The greatest sag of a shelf that is accepted, for each metre of its length.', 0.1, 50)),
   'bracket-rating': optional(
-    number('What the brackets of one wall carcass carry together, in kilograms; not checked when left out.', 1, 2000),
+    number(
+      'What the brackets of one wall carcass carry together, in kilograms, where the bracket does not say it; not checked when left out.',
+      1,
+      2000,
+    ),
   ),
   'hang-height': orBefore(
     length(
@@ -147,6 +151,7 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'door-buffer': orBefore(length('How far an overlay door usually stands off the front edges, on its buffers.', 0, 20)),
   slide: orBefore(name('slide', 'The usual slide of drawers.')),
   pull: orBefore(name('pull', 'The usual pull of doors and drawer fronts; `none` bores for none.')),
+  bracket: orBefore(name('bracket', 'The usual hanging bracket of wall carcasses; `none` bores for none.')),
   'pull-from-edge': orBefore(
     length('Usual distance from the edge of a door that opens to the nearest screw of its pull.', 5, 1000),
   ),

@@ -30,6 +30,9 @@ export const NO_HINGE = 'none';
 /** Pull name that leaves a front without bores for a pull. */
 export const NO_PULL = 'none';
 
+/** Bracket name that leaves the sides without bores for hanging brackets. */
+export const NO_BRACKET = 'none';
+
 /** The kind of machine that each use asks for. */
 export const KIND_FOR_USE = {
   faces: 'vertical',
@@ -65,6 +68,7 @@ export function namedHabits(
     fittings: [...stock.fittings.keys(), ...(unread?.fittings.keys() ?? [])],
     hinges: [...stock.hinges.keys(), ...(unread?.hinges ?? []), NO_HINGE],
     slides: [...stock.slides.keys(), ...(unread?.slides ?? [])],
+    brackets: [...stock.brackets.keys(), ...(unread?.brackets ?? []), NO_BRACKET],
     pulls: [...stock.pulls.keys(), ...(unread?.pulls ?? []), NO_PULL],
   };
   const thinnest = boards
@@ -95,6 +99,7 @@ export function namedHabits(
     hinge: chooser.choose('hinge', 'hinge', written.hinge, said.hinge, names.hinges, names.hinges[0]),
     slide: chooser.choose('slide', 'slide', written.slide, said.slide, names.slides, names.slides[0]),
     pull: chooser.choose('pull', 'pull', written.pull, said.pull, names.pulls, NO_PULL),
+    bracket: chooser.choose('bracket', 'bracket', written.bracket, said.bracket, names.brackets, NO_BRACKET),
     machines: {
       faces: machine('faces'),
       ends: machine('ends'),

@@ -6,7 +6,7 @@ import { KIND_WORDS } from './kind-words.js';
 import type { MachineKind } from './model.js';
 
 /** What a name of the shop is the name of. */
-export type NamedSort = 'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'machine';
+export type NamedSort = 'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'machine';
 export type Sort =
   Exclude<NamedSort, 'machine'> | { readonly fitting: FittingKind } | { readonly machine: MachineKind };
 
@@ -25,6 +25,7 @@ const HABITS = {
   hinge: 'hinge',
   slide: 'slide',
   pull: 'pull',
+  bracket: 'bracket',
 } as const;
 
 export type NamingHabit = keyof typeof HABITS;

@@ -7,6 +7,7 @@ import type * as hingeSchemas from './hinge-schemas.js';
 import type * as machines from './machine-schemas.js';
 import type * as materials from './material-schemas.js';
 import type * as papers from './paper-schemas.js';
+import type * as bracketSchemas from './bracket-schemas.js';
 import type * as pullSchemas from './pull-schemas.js';
 import type * as slideSchemas from './slide-schemas.js';
 
@@ -27,6 +28,8 @@ export interface Slide extends Named, Model<typeof slideSchemas.slide> {}
 export type SlideLength = Slide['lengths'][number];
 
 export interface Pull extends Named, Model<typeof pullSchemas.pull> {}
+
+export interface Bracket extends Named, Model<typeof bracketSchemas.bracket> {}
 
 export type PanelRange = Model<typeof machines.panelSpans>;
 export interface Stop extends Named, Model<typeof machines.stop> {}
@@ -82,6 +85,7 @@ export interface Unread {
   readonly hinges: ReadonlySet<string>;
   readonly slides: ReadonlySet<string>;
   readonly pulls: ReadonlySet<string>;
+  readonly brackets: ReadonlySet<string>;
   readonly machines: ReadonlyMap<string, MachineKind>;
 }
 
@@ -96,6 +100,7 @@ export interface Shop {
   readonly hinges: ReadonlyMap<string, Hinge>;
   readonly slides: ReadonlyMap<string, Slide>;
   readonly pulls: ReadonlyMap<string, Pull>;
+  readonly brackets: ReadonlyMap<string, Bracket>;
   readonly machines: ReadonlyMap<string, Machine>;
   readonly unread?: Unread;
   /** True where its text does not tell what the shop has (broken, or of no known unit): nothing can be worked out by it. */

@@ -97,6 +97,18 @@ pulls:
   bar-160: { spacing: 160, diameter: 4.5, length: 180, width: 12, projection: 35 }
   knob: { diameter: 4.5, width: 30, projection: 28 }
 
+# holes: in the side, from its upper end and its back edge. rating: what a pair carries by its maker; what the wall and the screws
+# in it carry is for someone competent to judge.
+brackets:
+  hook-130:
+    holes: [{ from-top: 40, from-back: 48 }, { from-top: 72, from-back: 48 }]
+    diameter: 10
+    depth: 12
+    rating: 130
+    height: 66
+    reach: 30
+    width: 18
+
 vertical-heads:
   face-head:
     # Where one machine turns its head level, give both heads the same 'body: NAME'; these are two machines.
@@ -270,6 +282,8 @@ habits:
   slide: slide-45
   # 'none', or the pull that doors and drawer fronts usually have.
   pull: none
+  # 'none', or the hanging bracket that the sides of wall carcasses are usually bored for.
+  bracket: none
   # From the edge that opens, and from the end of the door, to the nearest screw; tall doors have it at the height of the hand.
   pull-from-edge: 40
   pull-from-end: 60

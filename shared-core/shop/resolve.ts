@@ -57,6 +57,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     hinges: filled(own.hinges, written.hinges, base?.hinges),
     slides: filled(own.slides, written.slides, base?.slides),
     pulls: filled(own.pulls, written.pulls, base?.pulls),
+    brackets: filled(own.brackets, written.brackets, base?.brackets),
     machines: filled(withAllStops(own.machines, root), written.machines, base?.machines),
   };
   const unread = unreadOf(written, stock);

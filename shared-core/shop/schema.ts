@@ -7,6 +7,7 @@ import { hinge } from './hinge-schemas.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
 import { band, board } from './material-schemas.js';
 import { labelSheet, rates } from './paper-schemas.js';
+import { bracket } from './bracket-schemas.js';
 import { pull } from './pull-schemas.js';
 import { slide } from './slide-schemas.js';
 
@@ -25,6 +26,7 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   hinges: orEmpty(things('hinge', null, 'hinge', 'Hinges for doors.', hinge)),
   slides: orEmpty(things('slide', null, 'slide', 'Slides for drawers.', slide)),
   pulls: orEmpty(things('pull', null, 'pull', 'Pulls and knobs of doors and drawer fronts.', pull)),
+  brackets: orEmpty(things('bracket', null, 'bracket', 'Hanging brackets of wall carcasses.', bracket)),
   bits: optional(list('Diameters of the bits that the shop has.', length('Diameter.', 1, 60))),
   'vertical-heads': orEmpty(things('machine', 'vertical', 'vertical head', 'Heads for bores in faces.', verticalHead)),
   'horizontal-heads': orEmpty(

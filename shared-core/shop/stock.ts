@@ -6,7 +6,10 @@ import type { Board, Shop } from './model.js';
 import { shopSchema } from './schema.js';
 
 type ShopModel = Model<typeof shopSchema>;
-export type Stock = Pick<Shop, 'boards' | 'bands' | 'fittings' | 'hinges' | 'slides' | 'pulls' | 'machines'>;
+export type Stock = Pick<
+  Shop,
+  'boards' | 'bands' | 'fittings' | 'hinges' | 'slides' | 'pulls' | 'brackets' | 'machines'
+>;
 
 /** The named things of a shop, each sort by name; a name that is taken is told, and the first thing keeps it. */
 export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
@@ -17,6 +20,7 @@ export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
     hinges: byName(shop.hinges, 'hinge', findings),
     slides: byName(shop.slides, 'slide', findings),
     pulls: byName(shop.pulls, 'pull', findings),
+    brackets: byName(shop.brackets, 'bracket', findings),
     machines: byName(thingsOf(shopSchema, shop, 'machine'), 'machine', findings),
   };
 }

@@ -17,6 +17,7 @@ const SECTIONS = [
   'hinges',
   'slides',
   'pulls',
+  'brackets',
   ...[...FITTINGS, ...MACHINES].map(([section]) => section),
 ];
 
@@ -38,6 +39,7 @@ export function writtenNames(root: TreeNode | null): Unread {
     hinges: new Set(names('hinges')),
     slides: new Set(names('slides')),
     pulls: new Set(names('pulls')),
+    brackets: new Set(names('brackets')),
     machines: byKind(MACHINES),
   };
 }
@@ -60,7 +62,10 @@ export function withAllStops(
 }
 
 /** Of the written names those that nothing could be read for. */
-export function unreadOf(written: Unread, { boards, bands, fittings, hinges, slides, pulls, machines }: Stock): Unread {
+export function unreadOf(
+  written: Unread,
+  { boards, bands, fittings, hinges, slides, pulls, brackets, machines }: Stock,
+): Unread {
   const without = <K>(all: ReadonlyMap<string, K>, read: ReadonlyMap<string, unknown>): ReadonlyMap<string, K> =>
     new Map([...all].filter(([name]) => !read.has(name)));
   return {
@@ -70,6 +75,7 @@ export function unreadOf(written: Unread, { boards, bands, fittings, hinges, sli
     hinges: new Set([...written.hinges].filter((name) => !hinges.has(name))),
     slides: new Set([...written.slides].filter((name) => !slides.has(name))),
     pulls: new Set([...written.pulls].filter((name) => !pulls.has(name))),
+    brackets: new Set([...written.brackets].filter((name) => !brackets.has(name))),
     machines: without(written.machines, machines),
   };
 }

@@ -9,6 +9,7 @@ import { findingsOfPanels } from './de/findings-of-panels.js';
 import { findingsOfPulls } from './de/findings-of-pulls.js';
 import { findingsOfRows } from './de/findings-of-rows.js';
 import { findingsOfBeside } from './de/findings-of-beside.js';
+import { findingsOfHanging } from './de/findings-of-hanging.js';
 import { job } from './de/job.js';
 import { jobKeys } from './de/job-keys.js';
 import { loadKeys } from './de/load-keys.js';
@@ -34,6 +35,7 @@ export const de: Spoken = {
     ...findingsOfLoads,
     ...findingsOfPanels,
     ...findingsOfBeside,
+    ...findingsOfHanging,
     ...findingsOfPulls,
     ...findingsOfRows,
     ...machines,

@@ -9,6 +9,7 @@ import { findingsOfPanels } from './fr/findings-of-panels.js';
 import { findingsOfPulls } from './fr/findings-of-pulls.js';
 import { findingsOfRows } from './fr/findings-of-rows.js';
 import { findingsOfBeside } from './fr/findings-of-beside.js';
+import { findingsOfHanging } from './fr/findings-of-hanging.js';
 import { job } from './fr/job.js';
 import { jobKeys } from './fr/job-keys.js';
 import { loadKeys } from './fr/load-keys.js';
@@ -35,6 +36,7 @@ export const fr: Spoken = allInType({
     ...findingsOfLoads,
     ...findingsOfPanels,
     ...findingsOfBeside,
+    ...findingsOfHanging,
     ...findingsOfPulls,
     ...findingsOfRows,
     ...machines,

@@ -88,6 +88,8 @@ import type { pullPlaceMessages as pullPlaces } from '../findings/pull-places.js
 import type { say as pullOffFront } from '../findings/rules/pull-off-front.js';
 import type { say as pullScrewMeets } from '../findings/rules/pull-screw-meets.js';
 import type { say as partialRowsCost } from '../findings/rules/partial-rows-cost.js';
+import type { bracketChoices } from '../findings/bracket-choices.js';
+import type { say as bracketWithoutRoom } from '../findings/rules/bracket-without-room.js';
 import type { say as besideTooNear } from '../findings/rules/beside-too-near.js';
 import type { valueUnusedMessages as valueUnused } from '../findings/rules/value-unused.js';
 import type { say as cam } from '../fittings/kinds/cam.js';
@@ -258,6 +260,8 @@ export interface Tables {
   readonly 'pull-off-front': typeof pullOffFront;
   readonly 'pull-screw-meets': typeof pullScrewMeets;
   readonly 'partial-rows-cost': typeof partialRowsCost;
+  readonly 'bracket-choices': typeof bracketChoices;
+  readonly 'bracket-without-room': typeof bracketWithoutRoom;
   readonly 'beside-too-near': typeof besideTooNear;
   readonly 'value-unused': typeof valueUnused;
   readonly 'value-unused-in-shop': typeof valueUnusedInShop;

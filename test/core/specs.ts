@@ -18,7 +18,17 @@ import type { CamFitting } from '../../shared-core/fittings/kinds/cam.js';
 import type { Dowel } from '../../shared-core/fittings/kinds/dowel.js';
 import type { ConnectorScrew } from '../../shared-core/fittings/kinds/screw.js';
 import type { Fitting } from '../../shared-core/fittings/kinds.js';
-import type { Band, Board, CarcassKind, Hinge, Pull, Shop, Slide, VerticalHead } from '../../shared-core/shop/model.js';
+import type {
+  Band,
+  Board,
+  CarcassKind,
+  Hinge,
+  Pull,
+  Bracket,
+  Shop,
+  Slide,
+  VerticalHead,
+} from '../../shared-core/shop/model.js';
 
 /** Millimetres to the core's micrometres. */
 export const mm = (length: number): Micrometres => Math.round(length * 1000);
@@ -89,6 +99,22 @@ export function pull(name: string, sizes: Pick<Pull, 'spacing' | 'diameter'> & P
   };
 }
 
+export function bracketOf(name: string, holes: Bracket['holes'], sizes: Partial<Bracket> = {}): Bracket {
+  return {
+    place: nowhere,
+    diameter: mm(10),
+    depth: mm(12),
+    rating: null,
+    height: mm(60),
+    reach: mm(40),
+    width: mm(20),
+    price: null,
+    ...sizes,
+    name,
+    holes,
+  };
+}
+
 export interface ShopWish {
   readonly boards: readonly Board[];
   readonly bands: readonly Band[];
@@ -96,6 +122,7 @@ export interface ShopWish {
   readonly hinges: readonly Hinge[];
   readonly slides: readonly Slide[];
   readonly pulls: readonly Pull[];
+  readonly brackets: readonly Bracket[];
   readonly spindles: number;
   readonly habits: Partial<Shop['habits']>;
 }
@@ -171,13 +198,14 @@ const WISH: ShopWish = {
     }),
   ],
   pulls: [pull('bar-160', { spacing: mm(160), diameter: mm(4.5) }), pull('knob', { spacing: 0, diameter: mm(4.5) })],
+  brackets: [],
   spindles: 21,
   habits: {},
 };
 
 /** An invented shop with one vertical head; the parts that geometry looks at can be given. */
 export function shopOf(wish: Partial<ShopWish> = {}): Shop {
-  const { boards, bands, fittings, hinges, slides, pulls, spindles, habits } = { ...WISH, ...wish };
+  const { boards, bands, fittings, hinges, slides, pulls, brackets, spindles, habits } = { ...WISH, ...wish };
   const head: VerticalHead = {
     kind: 'vertical',
     name: 'face-head',
@@ -208,6 +236,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     hinges: byName(hinges),
     slides: byName(slides),
     pulls: byName(pulls),
+    brackets: byName(brackets),
     bits: null,
     habits: {
       board: boards[0]!.name,
@@ -256,6 +285,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       doorBuffer: mm(2),
       slide: slides[0]?.name ?? 'none',
       pull: 'none',
+      bracket: 'none',
       pullFromEdge: mm(40),
       pullFromEnd: mm(60),
       handHeight: mm(1050),
@@ -335,6 +365,8 @@ export interface CarcassWish {
   readonly fronts: readonly FrontWish[] | null;
   readonly drawers: DrawersWish;
   readonly pulls: PullsWish;
+  readonly brackets?: string;
+  readonly aboveFloor?: Micrometres;
   readonly endPanels: EndPanelsOn;
   readonly fillers: { readonly left?: Micrometres; readonly right?: Micrometres };
   readonly panels: Readonly<Record<string, ChoiceWish>>;
@@ -454,7 +486,7 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     name: located('test', ['name']),
     kind: located(wish.kind),
     width: located(wish.width, ['width']),
-    place: { at: null, wall: located(1), aboveFloor: located(0) },
+    place: { at: null, wall: located(1), aboveFloor: located(wish.aboveFloor ?? 0) },
     like: null,
     leading: 'left',
     count: located(1, ['count']),
@@ -485,6 +517,7 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     fronts: frontsOf(wish),
     drawers: drawersOf(shop, wish),
     pulls: pullsOf(shop, wish),
+    brackets: located(wish.brackets ?? shop.habits.bracket, ['brackets']),
     endPanels: {
       on: located(wish.endPanels),
       board: located(wish.doors.board ?? wish.board),

@@ -5,15 +5,17 @@ import type { Bore } from '../../shared-core/boring/model.js';
 import { buildCarcass } from '../../shared-core/carcass/build.js';
 import type { Carcass } from '../../shared-core/carcass/model.js';
 import { jobArbitrary, type Job } from '../core/arbitraries.js';
-import { mm, shopOf, specOf, type CarcassWish } from '../core/specs.js';
+import { bracketOf, mm, shopOf, specOf, type CarcassWish } from '../core/specs.js';
 import {
   assemble,
   boundsOf,
   clear,
   interferences,
   panelsHolding,
+  pegFrom,
   pinsIn,
   pinsUnder,
+  standsClearOf,
   volumeInTheOpen,
 } from './solids.js';
 
@@ -41,7 +43,7 @@ function expectClosedBox({ spec, shop }: Pick<Job, 'spec' | 'shop'>, carcass: Ca
   expect(volumeInTheOpen(assembly)).toBe(0);
 
   // No hole is left without its connector: one a pair of bores, one a cam, and one a head.
-  const alone = new Set(['row', 'cam', 'recess', 'spare']);
+  const alone = new Set(['row', 'cam', 'recess', 'spare', 'bracket']);
   const wanted = bores.filter(({ purpose }) => !alone.has(purpose)).length / 2;
   expect(assembly.connectors.filter(({ kind }) => kind !== 'cam' && kind !== 'head')).toHaveLength(wanted);
 }
@@ -113,6 +115,40 @@ describe('the box as solids', () => {
     const spec = specOf(shop, { ...wish, dowels: [mm(53), mm(309)] });
     const { carcass, bores } = made({ shop, spec });
     expectClosedBox({ shop, spec }, carcass, bores);
+  });
+
+  test('takes hanging brackets where they are set out from the finished box, clear of all else in it', () => {
+    const hook = bracketOf('hook', [
+      { fromTop: mm(40), fromBack: mm(70) },
+      { fromTop: mm(90), fromBack: mm(54) },
+    ]);
+    let hung = 0;
+    fc.assert(
+      fc.property(jobArbitrary, ({ shop: plain, wish }) => {
+        const shop = { ...plain, brackets: new Map([['hook', hook]]) };
+        const spec = specOf(shop, { ...wish, brackets: 'hook', aboveFloor: mm(1400), rows: 'none' });
+        const { carcass, bores } = made({ shop, spec });
+        const assembly = assemble(carcass, bores, shop);
+        const sides = assembly.panels.filter(({ name }) => name === 'left' || name === 'right');
+        const top = sides[0]!.box.max[2];
+        if (bores.every(({ purpose }) => purpose !== 'bracket')) return;
+        for (const [side, inwards] of [
+          [sides[0]!, 1],
+          [sides[1]!, -1],
+        ] as const)
+          for (const { fromTop, fromBack } of hook.holes) {
+            const face = inwards === 1 ? side.box.max[0] : side.box.min[0];
+            const at = [face, side.box.max[1] - fromBack, top - fromTop] as const;
+            const peg = (longer: number) => pegFrom(at, -inwards, hook.diameter, hook.depth + longer);
+            expect(standsClearOf(peg(0), [side]), `${side.name} ${fromTop}`).toBe(true);
+            expect(standsClearOf(peg(mm(1)), [side])).toBe(false);
+          }
+        hung += 1;
+        clear();
+      }),
+      { numRuns: 25 },
+    );
+    expect(hung).toBeGreaterThan(5);
   });
 });
 

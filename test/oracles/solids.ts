@@ -241,6 +241,22 @@ export function axisOf(panel: Panel, bore: Bore): { readonly at: Vec3; readonly 
   return { at: middle.map((value, axis) => (axis === along ? mouth : value)) as Vec3, along };
 }
 
+/** A peg that starts at a point of the carcass and runs along x, a little slimmer than a hole of that diameter. */
+export function pegFrom(
+  [x, y, z]: readonly [number, number, number],
+  along: number,
+  diameter: number,
+  length: number,
+): Part {
+  const r = (diameter / 2) * SLIMMER;
+  return part('peg', prism.transform([0, r, 0, 0, 0, 0, r, 0, along * length, 0, 0, 0, x, y, z, 1]));
+}
+
+/** Whether a solid shares no room with any of the others. */
+export function standsClearOf({ solid, box }: Part, others: readonly Part[]): boolean {
+  return others.every((one) => apart(one.box, box) || solid.intersect(one.solid).volume() <= NOTHING);
+}
+
 /** Whether a block shares no room with any of the solids. */
 export function standsClear({ min, max }: Box, parts: readonly Part[]): boolean {
   const body = block(min, max);

@@ -2,22 +2,24 @@ import { boreAxis } from '../../boring/axis.js';
 import { matings, type Mate } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import type { Panel, Point3 } from '../../carcass/model.js';
-import { opposite, UNIT } from '../../carcass/pose.js';
+import { opposite, UNIT, type Extents } from '../../carcass/pose.js';
 import { kindOf, type Fitting } from '../../fittings/kinds.js';
+import type { BorePurpose } from '../../fittings/names.js';
 import { PURPOSES, purposeOf } from '../../fittings/purposes.js';
-import type { FrontPull, HungDoor } from '../../hung/model.js';
+import type { HungDoor } from '../../hung/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { asItIs } from '../../words/told.js';
 import type { Drawn } from '../drawn.js';
 import type { BoxFitting } from './scene.js';
 
-/** What holds the carcass together, and what its doors hang on and are opened by. */
+/** What holds the carcass together, and what its doors hang on and are opened by, and what it hangs by itself. */
 export function fittingsOf(drawn: Drawn): readonly BoxFitting[] {
   const panels = new Map(drawn.carcass.panels.map((panel) => [panel.key, panel]));
   return [
     ...inJoints(drawn, panels),
     ...drawn.boring.hung.flatMap((door) => ofHinges(door, drawn.boring.bores)),
-    ...drawn.boring.pulls.map(ofPull),
+    ...drawn.boring.pulls.map(({ id, front, pull, body }) => roomOn(front, 'pull', id, pull.name, body)),
+    ...drawn.boring.brackets.map(({ id, side, bracket, body }) => roomOn(side, 'bracket', id, bracket.name, body)),
   ];
 }
 
@@ -89,15 +91,9 @@ function ofHinges({ door, upright, hinge, hinges }: HungDoor, bores: readonly Bo
   });
 }
 
-/** The room of a pull, which goes with its front. */
-function ofPull({ id, front, pull, body }: FrontPull): BoxFitting {
-  return {
-    key: id,
-    called: asItIs(pull.name),
-    on: front.key,
-    ink: PURPOSES.pull.ink,
-    solid: { kind: 'room', extents: body },
-  };
+/** The room of what is screwed to a panel, which goes with it. */
+function roomOn(panel: Panel, purpose: BorePurpose, key: string, name: string, extents: Extents): BoxFitting {
+  return { key, called: asItIs(name), on: panel.key, ink: PURPOSES[purpose].ink, solid: { kind: 'room', extents } };
 }
 
 function along({ x, y, z }: Point3, axis: keyof typeof UNIT, by: Micrometres): Point3 {

@@ -42,6 +42,8 @@ export const say = messages('assembly', {
     `Cut the ${counted(count, 'filler')} to the wall last: hold it there, scribe the line of the wall, and saw outside of that.`,
   pulls: ({ count }: { readonly count: number }) =>
     `Screw on the ${counted(count, 'pull')} from inside when the fronts hang; try one by hand first, as too long a screw comes through.`,
+  brackets: ({ count }: { readonly count: number }) =>
+    `Screw the ${counted(count, 'hanging bracket')} to the sides before the box is lifted, and cut the back out where one reaches through it. Let someone competent judge the wall and its fixing; hang the box with two people, and fill it only when it is fixed.`,
   fixedFronts: ({ count }: { readonly count: number }) =>
     `Fix the ${counted(count, 'front that does not move', 'fronts that do not move')} last, when those beside ${count === 1 ? 'it' : 'them'} hang.`,
   looseShelves: ({ count }: { readonly count: number }) =>

@@ -18,6 +18,8 @@ export const say = messages('hardware-list', {
     `with ${counted(screws, 'screw')} through ${show.exact(through)} of wood`,
   pullsBlind: ({ screws, depth }: { readonly screws: number; readonly depth: Micrometres }, show) =>
     `with ${counted(screws, 'bore')} ${show.exact(depth)} deep`,
+  brackets: ({ rating }: { readonly rating: number | null }) =>
+    `one in each side${rating === null ? '' : `, a pair for ${rating} kg`}; what holds them at the wall is not counted`,
   frontScrews: ({ pilot, depth }: { readonly pilot: Micrometres; readonly depth: Micrometres }, show) =>
     `for pilot holes of ${show.nominal(pilot)}, ${show.exact(depth)} deep`,
   pins: ({ diameter }: { readonly diameter: Micrometres }, show) => `for holes of ${show.nominal(diameter)}`,

@@ -39,6 +39,7 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, r
     ...hingesNeeded(carcasses, reader),
     ...slidesNeeded(carcasses, reader),
     ...pullsNeeded(carcasses, reader),
+    ...bracketsNeeded(carcasses, reader),
   ];
 }
 
@@ -95,6 +96,22 @@ function pullsNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readon
         each: new Map<string, number>(),
       };
       sorts.set(key, sort);
+      sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
+    }
+  return [...sorts.values()];
+}
+
+/** Brackets one by one, with what a pair of them carries. */
+function bracketsNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readonly Needed[] {
+  const sorts = new Map<string, { readonly name: Told; readonly about: Told; readonly each: Map<string, number> }>();
+  for (const { name, carcass, boring } of carcasses)
+    for (const { bracket } of boring.brackets) {
+      const sort = sorts.get(bracket.name) ?? {
+        name: asItIs(bracket.name),
+        about: tell(say.brackets({ rating: bracket.rating }), reader),
+        each: new Map<string, number>(),
+      };
+      sorts.set(bracket.name, sort);
       sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
     }
   return [...sorts.values()];

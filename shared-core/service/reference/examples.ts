@@ -93,6 +93,11 @@ carcasses:
     fixed-shelves: [1100]
     loose-shelves: 3
 
+  sea-chart-box:
+    kind: wall
+    width: 700
+    brackets: hook-200
+
   oar-locker:
     like: sail-locker
     mirrored: yes
@@ -176,6 +181,19 @@ pulls:
     head-height: 3
     price: 4.2
   knob: { diameter: 5, depth: 12 }
+
+brackets:
+  hook-200:
+    holes:
+      - { from-top: 46, from-back: 44 }
+      - { from-top: 78, from-back: 44 }
+    diameter: 8
+    depth: 12
+    rating: 200
+    height: 80
+    reach: 36
+    width: 22
+    price: 2.4
 
 bits: [3, 5, 7, 8, 10, 15, 35]
 

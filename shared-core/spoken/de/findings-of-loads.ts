@@ -33,8 +33,8 @@ export const findingsOfLoads = {
     lighter: ({ board }) => `Die Türen aus ${quoted(board)} machen`,
   },
   'hangs-too-heavy': {
-    hangs: ({ weight, load, rating, caution }, show) =>
-      `Der Korpus wiegt ${kg(weight)}${load > 0 ? `, und ${kg(load)} stehen darin` : ''}; seine Aufhänger tragen zusammen ${kg(rating)} (\`bracket-rating\`). Machen Sie ihn kleiner oder aus leichterer Platte, stellen Sie weniger hinein, oder nehmen Sie andere Aufhänger. ${show.tell(caution)}`,
+    hangs: ({ weight, load, rating, bracket, caution }, show) =>
+      `Der Korpus wiegt ${kg(weight)}${load > 0 ? `, und ${kg(load)} stehen darin` : ''}; seine Aufhänger tragen zusammen ${kg(rating)} (${bracket === null ? '\`bracket-rating\`' : quoted(bracket)}). Machen Sie ihn kleiner oder aus leichterer Platte, stellen Sie weniger hinein, oder nehmen Sie andere Aufhänger. ${show.tell(caution)}`,
   },
   'tips-when-open': {
     tips: ({ doors, drawers, open, before, weight, behind, caution }, show) => {

@@ -146,8 +146,6 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Die Konstruktionsbohrungen ihrer Stirnverbindungen, in beiden Platten: wie viele, oder ihre Stellen von ihrer Vorderkante.',
   'How many, evenly spread over the spindles.': 'Wie viele, gleichmäßig auf die Spindeln verteilt.',
   'Their places, counted from its front edge.': 'Ihre Stellen, von ihrer Vorderkante gezählt.',
-  'The joint at one end of this panel alone, in both panels that meet there.':
-    'Nur die Verbindung an einem Ende dieser Platte, in beiden Platten, die sich dort treffen.',
   'The joint at its bottom or left end alone, in both panels that meet there.':
     'Nur die Verbindung an ihrem unteren oder linken Ende, in beiden Platten, die sich dort treffen.',
   'The joint at its top or right end alone, in both panels that meet there.':
@@ -230,4 +228,6 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Board of the strips.': 'Plattenwerkstoff der Leisten.',
   'Band of their edges toward the carcass; `none` leaves them bare.':
     'Kantenband ihrer Kanten zum Korpus hin; `none` lässt sie unbekantet.',
+  'The hanging brackets that both sides are bored for; `none` bores for none.':
+    'Die Aufhänger, für die beide Seiten gebohrt werden; `none` bohrt für keine.',
 };

@@ -163,6 +163,7 @@ export const job = {
     wholeRow: () => 'Ohne Angabe: so weit die Reihe geht.',
     everyHole: () => 'Ohne Angabe: jedes Loch.',
     usualPull: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Griff der Werkstatt.`,
+    usualBracket: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Aufhänger der Werkstatt.`,
     pullOfDoors: () => 'Ohne Angabe: der der Türen.',
     pullByHand: ({ height, kind }, show) =>
       kind === 'wall'
@@ -234,7 +235,7 @@ const faulty = (errors: number, line: number): string =>
     : `Die Werkstattdatei hat ${errors} Fehler, den ersten in Zeile ${line}.`;
 
 type Unread =
-  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull'; readonly name: string }
+  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket'; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: keyof typeof MACHINES; readonly name: string };
 function unread(one: Unread): string {

@@ -46,6 +46,6 @@ export const loadKeys: Readonly<Record<string, string>> = {
     'Auf das Wievielfache seiner ersten Durchbiegung ein Boden unter einer Last kommt, die Jahre bleibt.',
   'The greatest sag of a shelf that is accepted, for each metre of its length.':
     'Die größte Durchbiegung eines Bodens, die hingenommen wird, je Meter seiner Länge.',
-  'What the brackets of one wall carcass carry together, in kilograms; not checked when left out.':
+  'What the brackets of one wall carcass carry together, in kilograms, where the bracket does not say it; not checked when left out.':
     'Was die Aufhänger eines Hängeschranks zusammen tragen, in Kilogramm; ohne Angabe nicht geprüft.',
 };

@@ -30,6 +30,8 @@ export const papers = {
       `${anzahl(count, 'Tür', 'Türen')} einhängen, wenn der Korpus steht und nicht mehr kippen kann; eine große hält eine zweite Person.`,
     drawers: ({ count, bottom }) =>
       `${anzahl(count, 'Schubkasten', 'Schubkästen')} neben dem Korpus zusammenbauen: Vorderstück und Rückwand an eine Seite${bottom === 'grooved' ? ', den Boden in ihre Nuten' : ''}, dann die andere Seite${bottom === 'applied' ? ', und den Boden von unten' : ''}; beide Diagonalen gleich. Die Auszüge an Korpus und Schubkästen schrauben, jeden Schubkasten einschieben und seine Front von innen anschrauben, wenn die Fugen stimmen. Nicht mehrere herausziehen, ehe der Schrank befestigt ist: Er kann kippen.`,
+    brackets: ({ count }) =>
+      `Die ${anzahl(count, 'Aufhänger', 'Aufhänger')} an die Seiten schrauben, bevor der Korpus gehoben wird, und die Rückwand ausklinken, wo einer hindurchreicht. Wand und Befestigung von jemand Sachkundigem beurteilen lassen; den Korpus zu zweit hängen und erst füllen, wenn er fest ist.`,
     pulls: ({ count }) =>
       `${anzahl(count, 'Griff', 'Griffe')} von innen anschrauben, wenn die Fronten hängen; einen zuerst von Hand probieren, da eine zu lange Schraube durchkommt.`,
     endPanels: ({ count }) =>
@@ -107,6 +109,8 @@ export const papers = {
     slides: ({ long, rating }, show) => `Paare, ${show.exact(long)} lang, für je ${rating} kg`,
     frontScrews: ({ pilot, depth }, show) => `für Vorbohrungen von ${show.nominal(pilot)}, ${show.exact(depth)} tief`,
     pulls: ({ screws, through }, show) => `mit ${anzahl(screws, 'Schraube', 'Schrauben')} durch ${show.exact(through)}`,
+    brackets: ({ rating }) =>
+      `einer in jeder Seite${rating === null ? '' : `, ein Paar für ${rating} kg`}; was sie an der Wand hält, ist nicht mitgezählt`,
     pullsBlind: ({ screws, depth }, show) => `mit ${anzahl(screws, 'Bohrung', 'Bohrungen')}, ${show.exact(depth)} tief`,
     pins: ({ diameter }, show) => `für Löcher von ${show.nominal(diameter)}`,
   },

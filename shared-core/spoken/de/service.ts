@@ -58,6 +58,8 @@ export const service = {
       spacing === 0
         ? `Knopf, Bohrung Ø ${show.nominal(diameter)}`
         : `Griff, Bohrungen Ø ${show.nominal(diameter)}, ${show.nominal(spacing)} auseinander`,
+    bracket: ({ diameter, holes, rating }, show) =>
+      `Aufhänger, ${anzahl(holes.length, 'Bohrung', 'Bohrungen')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, ein Paar trägt ${rating} kg`}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${anzahl(spindles, 'Spindel', 'Spindeln')} alle ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>
@@ -76,6 +78,7 @@ export const service = {
     anew: ({ noun: of }) => `neu: ${noun(of).bare}`,
     bare: () => 'die Kante bleibt unbekantet',
     unhung: () => 'keine Bohrungen für Bänder',
+    unbracketed: () => 'keine Bohrungen für Aufhänger',
     unpulled: () => 'kein Griff',
     onGrid: ({ hole, of }) => `Loch ${hole} von ${of}, auf dem Raster`,
   },

@@ -249,4 +249,20 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'How much further from the edge of the door than the centre of the cup.':
     'Wie viel weiter von der Kante der Tür als die Topfmitte.',
   'Diameter of their bores.': 'Durchmesser ihrer Bohrungen.',
+  'A hanging bracket of wall carcasses: one in each side.': 'Ein Aufhänger von Hängekorpussen: einer in jeder Seite.',
+  'One bore of a hanging bracket in the inside face of a side.':
+    'Eine Bohrung eines Aufhängers in der Innenfläche einer Seite.',
+  'From the upper end of the side.': 'Vom oberen Ende der Seite.',
+  'From the back edge of the side.': 'Von der Hinterkante der Seite.',
+  'Its bores in the side.': 'Seine Bohrungen in der Seite.',
+  'Diameter of these bores.': 'Durchmesser dieser Bohrungen.',
+  'What a pair of them carries, in kilograms; not checked when left out.':
+    'Was ein Paar davon trägt, in Kilogramm; ohne Angabe nicht geprüft.',
+  'Overall height, its bores in the middle of it.': 'Gesamte Höhe, mit den Bohrungen in ihrer Mitte.',
+  'Overall size from front to back, its bores in the middle of it.':
+    'Gesamtes Maß von vorn nach hinten, mit den Bohrungen in seiner Mitte.',
+  'How far it stands out from the side into the carcass.': 'Wie weit er von der Seite in den Korpus vorsteht.',
+  'Hanging brackets of wall carcasses.': 'Aufhänger von Hängekorpussen.',
+  'The usual hanging bracket of wall carcasses; `none` bores for none.':
+    'Der übliche Aufhänger von Hängekorpussen; `none` bohrt für keinen.',
 };

@@ -195,6 +195,7 @@ const HABITS = {
   hinge: 'Topfband',
   slide: 'Auszug',
   pull: 'Griff',
+  bracket: 'Aufhänger',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

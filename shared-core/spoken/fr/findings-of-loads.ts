@@ -32,8 +32,8 @@ export const findingsOfLoads = {
     lighter: ({ board }) => `Faire les portes en ${quoted(board)}`,
   },
   'hangs-too-heavy': {
-    hangs: ({ weight, load, rating, caution }, show) =>
-      `Le caisson pèse ${kg(weight)}${load > 0 ? `, et ${kg(load)} s’y trouvent` : ''} ; ses ferrures portent ensemble ${kg(rating)} (\`bracket-rating\`). Faites-le plus petit ou en panneau plus léger, mettez-y moins, ou prenez d’autres ferrures. ${show.tell(caution)}`,
+    hangs: ({ weight, load, rating, bracket, caution }, show) =>
+      `Le caisson pèse ${kg(weight)}${load > 0 ? `, et ${kg(load)} s’y trouvent` : ''} ; ses ferrures portent ensemble ${kg(rating)} (${bracket === null ? '\`bracket-rating\`' : quoted(bracket)}). Faites-le plus petit ou en panneau plus léger, mettez-y moins, ou prenez d’autres ferrures. ${show.tell(caution)}`,
   },
   'tips-when-open': {
     tips: ({ doors, drawers, open, before, weight, behind, caution }, show) => {

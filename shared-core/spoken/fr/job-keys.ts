@@ -148,8 +148,6 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Les perçages d’assemblage de ses bouts, dans les deux panneaux : combien, ou leurs places depuis son chant avant.',
   'How many, evenly spread over the spindles.': 'Combien, également répartis sur les broches.',
   'Their places, counted from its front edge.': 'Leurs places, comptées depuis son chant avant.',
-  'The joint at one end of this panel alone, in both panels that meet there.':
-    'Le seul assemblage d’un bout de ce panneau, dans les deux panneaux qui s’y touchent.',
   'The joint at its bottom or left end alone, in both panels that meet there.':
     'Le seul assemblage de son bout bas ou gauche, dans les deux panneaux qui s’y touchent.',
   'The joint at its top or right end alone, in both panels that meet there.':
@@ -232,4 +230,6 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Board of the strips.': 'Panneau brut des bandes.',
   'Band of their edges toward the carcass; `none` leaves them bare.':
     'Bande de leurs chants vers le caisson ; `none` les laisse nus.',
+  'The hanging brackets that both sides are bored for; `none` bores for none.':
+    'Les ferrures de suspension pour lesquelles les deux côtés sont percés ; `none` ne perce pour aucune.',
 };

@@ -164,6 +164,7 @@ export const job = {
     wholeRow: () => 'À défaut : aussi loin que va la rangée.',
     everyHole: () => 'À défaut : tous les trous.',
     usualPull: ({ name }) => `À défaut : ${quoted(name)}, la poignée habituelle de l’atelier.`,
+    usualBracket: ({ name }) => `À défaut : ${quoted(name)}, la ferrure de suspension usuelle de l’atelier.`,
     pullOfDoors: () => 'À défaut : celle des portes.',
     pullByHand: ({ height, kind }, show) =>
       kind === 'wall'
@@ -234,7 +235,7 @@ const faulty = (errors: number, line: number): string =>
     : `Le fichier d’atelier a ${errors} erreurs, la première à la ligne ${line}.`;
 
 type Unread =
-  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull'; readonly name: string }
+  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket'; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: keyof typeof MACHINES; readonly name: string };
 function unread(one: Unread): string {

@@ -46,6 +46,6 @@ export const loadKeys: Readonly<Record<string, string>> = {
     'À combien de fois sa première flèche arrive une tablette sous une charge qui reste des années.',
   'The greatest sag of a shelf that is accepted, for each metre of its length.':
     'La plus grande flèche admise d’une tablette, par mètre de sa longueur.',
-  'What the brackets of one wall carcass carry together, in kilograms; not checked when left out.':
+  'What the brackets of one wall carcass carry together, in kilograms, where the bracket does not say it; not checked when left out.':
     'Ce que portent ensemble les ferrures de suspension d’un caisson mural, en kilogrammes ; à défaut, non contrôlé.',
 };

@@ -56,6 +56,8 @@ export const service = {
       spacing === 0
         ? `bouton, perçage Ø ${show.nominal(diameter)}`
         : `poignée, perçages Ø ${show.nominal(diameter)}, entraxe ${show.nominal(spacing)}`,
+    bracket: ({ diameter, holes, rating }, show) =>
+      `ferrure de suspension, ${compte(holes.length, 'perçage')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, une paire porte ${rating} kg`}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${compte(spindles, 'broche')} tous les ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>
@@ -74,6 +76,7 @@ export const service = {
     anew: ({ noun: of }) => `nouveau : ${noun(of).bare}`,
     bare: () => 'le chant reste nu',
     unhung: () => 'aucun perçage de charnière',
+    unbracketed: () => 'pas de perçages de suspension',
     unpulled: () => 'pas de poignée',
     onGrid: ({ hole, of }) => `trou ${hole} sur ${of}, sur la grille`,
   },

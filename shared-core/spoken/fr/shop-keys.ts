@@ -245,4 +245,21 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'How much further from the edge of the door than the centre of the cup.':
     'De combien plus loin du chant de la porte que le centre du boîtier.',
   'Diameter of their bores.': 'Diamètre de leurs perçages.',
+  'A hanging bracket of wall carcasses: one in each side.':
+    'Une ferrure de suspension de caissons muraux : une dans chaque côté.',
+  'One bore of a hanging bracket in the inside face of a side.':
+    'Un perçage d’une ferrure de suspension dans la face intérieure d’un côté.',
+  'From the upper end of the side.': 'Depuis le bout haut du côté.',
+  'From the back edge of the side.': 'Depuis le chant arrière du côté.',
+  'Its bores in the side.': 'Ses perçages dans le côté.',
+  'Diameter of these bores.': 'Diamètre de ces perçages.',
+  'What a pair of them carries, in kilograms; not checked when left out.':
+    'Ce qu’en porte une paire, en kilogrammes ; non vérifié à défaut.',
+  'Overall height, its bores in the middle of it.': 'Hauteur hors tout, ses perçages en son milieu.',
+  'Overall size from front to back, its bores in the middle of it.':
+    'Dimension hors tout d’avant en arrière, ses perçages en son milieu.',
+  'How far it stands out from the side into the carcass.': 'De combien elle dépasse du côté dans le caisson.',
+  'Hanging brackets of wall carcasses.': 'Ferrures de suspension de caissons muraux.',
+  'The usual hanging bracket of wall carcasses; `none` bores for none.':
+    'La ferrure de suspension usuelle des caissons muraux ; `none` ne perce pour aucune.',
 };

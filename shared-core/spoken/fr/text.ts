@@ -190,6 +190,7 @@ const HABITS = {
   hinge: 'charnière',
   slide: 'coulisse',
   pull: 'poignée',
+  bracket: 'ferrure de suspension',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

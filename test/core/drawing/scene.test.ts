@@ -347,7 +347,10 @@ describe('a bore map', () => {
       bore('left:x:1', 'left', 'inside', 150, 250, 8, 12, 'dowel', 'x'),
     ];
     const scene = boreMapScene(
-      { ...base, boring: { rows: [], bores: odd, hung: [], running: [], pulls: [], unused: [], crowded: [] } },
+      {
+        ...base,
+        boring: { rows: [], bores: odd, hung: [], running: [], pulls: [], brackets: [], unused: [], crowded: [] },
+      },
       'left',
     )!;
     expect(scene.table[0]).toMatchObject({ u: '100; 150', v: '200; 250' });
@@ -445,7 +448,10 @@ describe('a bore map', () => {
           expect(
             toSvg(
               boreMapScene(
-                { ...base, boring: { rows, bores, hung: [], running: [], pulls: [], unused: [], crowded: [] } },
+                {
+                  ...base,
+                  boring: { rows, bores, hung: [], running: [], pulls: [], brackets: [], unused: [], crowded: [] },
+                },
                 'left',
               )!,
             ),

@@ -31,7 +31,7 @@ function bored(ids: readonly string[]): BoreMap {
     fitting: null,
     place,
   }));
-  return { bores, rows: [], hung: [], running: [], pulls: [], unused: [], crowded: [] };
+  return { bores, rows: [], hung: [], running: [], pulls: [], brackets: [], unused: [], crowded: [] };
 }
 
 /** How many repairs are left, and how often the slow rules were run on the changed carcass. */

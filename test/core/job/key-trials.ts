@@ -55,6 +55,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   hinge: ['none'],
   slide: ['other-slide'],
   pull: ['knob', 'none'],
+  bracket: ['hook-130', 'none'],
   faces: ['other-head'],
   ends: ['other-end'],
   rows: ['other-drill'],

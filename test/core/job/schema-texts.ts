@@ -102,6 +102,8 @@ function namesFor(of: string, shop: Shop, path: readonly string[]): readonly str
       return [...shop.hinges.keys(), 'none'];
     case 'pull':
       return [...shop.pulls.keys(), 'none'];
+    case 'bracket':
+      return [...shop.brackets.keys(), 'none'];
     case 'slide':
       return [...shop.slides.keys()];
     case 'fitting':

@@ -361,6 +361,7 @@ export const PAPERS: readonly string[] = [
 export const SHEETLESS = NEUTRAL_SHOP_TEXT.replace(/, sheet-length: \d+, sheet-width: \d+/g, '')
   .replace('\nrates:\n', '\nrates:\n  hour: 40\n')
   .replace('  pull: none', '  pull: blind')
+  .replace('  bracket: none', '  bracket: hook-130')
   .replace('\npulls:\n', '\npulls:\n  blind: { diameter: 5, depth: 12 }\n');
 
 /** The built-in shop without its saw. */
@@ -379,5 +380,5 @@ export const OFFERED: readonly string[] = [
   carcass('kind: base\nwidth: 600\nband: \npanels:\n  left: { \n'),
   carcass('kind: base\nwidth: 600\nfixed-shelves:\n  - 200\n  \n'),
   carcass('kind: base\nwidth: 600\npanels:\n  \n'),
-  carcass('kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }\npulls: knob'),
+  carcass('kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }\npulls: knob\nbrackets: none'),
 ];
