@@ -195,7 +195,7 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] 
 
 /** Where each groove or rebate of a panel runs, one sentence each. */
 export function grooveNotes(panel: Panel, reader: Reader): readonly Told[] {
-  return panel.grooves.map((groove) => tell(say.groove(groove), reader));
+  return panel.grooves.map((groove) => tell(say.groove({ ...groove, edge: edgeWord(panel, 'front') }), reader));
 }
 
 /** The remark that the job has for the carcass. */

@@ -75,16 +75,18 @@ export const say = messages('bore-map', {
       from,
       to,
       depth,
+      edge,
     }: {
       readonly kind: 'groove' | 'rebate';
       readonly from: Micrometres;
       readonly to: Micrometres;
       readonly depth: Micrometres;
+      readonly edge: string;
     },
     show,
   ) => {
     const write = inOneNotation([from, to], show.reader);
-    return `${sentence(kind)} on the inside face, ${write(from)} to ${write(to)} ${show.unit} from the front edge, ${show.exact(depth)} deep.`;
+    return `${sentence(kind)} on the inside face, ${write(from)} to ${write(to)} ${show.unit} from the ${edge}, ${show.exact(depth)} deep.`;
   },
   note: ({ note }: { readonly note: string }) => `Note: ${note}`,
 

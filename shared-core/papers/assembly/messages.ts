@@ -55,7 +55,7 @@ export const say = messages('assembly', {
       const fits = size >= range.min && size <= range.max ? '' : ', DOES NOT FIT';
       return `${side} ${show.exact(size)} (takes ${show.exact(range.min)} to ${show.exact(range.max)}${fits})`;
     });
-    return `${quoted(clamp)}: ${told.join('; ')}.`;
+    return `Case clamp ${quoted(clamp)}: ${told.join('; ')}.`;
   },
   diagonals: ({ diagonal }: { readonly diagonal: Micrometres }, show) =>
     `Measure both diagonals at the front in the clamp: both are ${show.exact(diagonal)}. If they differ, shift the box in the clamp before the glue sets.`,

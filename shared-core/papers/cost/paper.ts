@@ -47,11 +47,14 @@ function itemTable(items: readonly CostItem[], cost: number): Block {
         amountOf(item),
         figure(item.each === null ? '' : priceFigure(item.each)),
         money === null ? NO_PRICE.none : figure(money.toFixed(2)),
-        asItIs(money === null || cost === 0 ? '' : `${((100 * money) / cost).toFixed(0)} %`),
+        money === null || cost === 0 ? '' : shareOf(money / cost),
       ];
     }),
   };
 }
+
+/** A part of 1 in whole percents; what rounds to none is not said to be none. */
+const shareOf = (part: number): Told => asItIs(part > 0 && part < 0.005 ? '< 1 %' : `${(100 * part).toFixed(0)} %`);
 
 /** In the shop's own money, as the reader's language writes figures. */
 const figure = (money: string): Told => asItIs(asRead(money));
@@ -97,11 +100,7 @@ function timeBlocks(items: readonly CostItem[], seconds: number): readonly Block
     {
       kind: 'table',
       columns: [column(HEADS.what), figuresColumn(HEADS.time), figuresColumn(HEADS.share)],
-      rows: work.map((item) => [
-        asItIs(WORK[item.work]),
-        tell(say.time(item), 'mm'),
-        asItIs(`${((100 * item.seconds) / seconds).toFixed(0)} %`),
-      ]),
+      rows: work.map((item) => [asItIs(WORK[item.work]), tell(say.time(item), 'mm'), shareOf(item.seconds / seconds)]),
     },
   ];
 }

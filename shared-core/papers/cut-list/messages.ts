@@ -41,6 +41,6 @@ export const say = messages('cut-list', {
     `${counted(pieces, 'piece')}, ${squareMetres.toFixed(2)} m²`,
   /** 'front and back white-1, top or right end birch-2' */
   bands: ({ bands }: { readonly bands: readonly { readonly band: string; readonly edges: readonly string[] }[] }) =>
-    bands.map(({ band, edges }) => `${listed(edges)} ${band}`).join(', '),
+    bands.map(({ band, edges }) => `${edges.length === 4 ? 'all round' : listed(edges)} ${band}`).join(', '),
   noBand: () => 'none',
 });

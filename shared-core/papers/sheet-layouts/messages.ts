@@ -11,11 +11,21 @@ export const HEADS = labels('layout-heads', {
   pieces: 'Pieces',
   panels: 'Panels',
   gives: 'Gives',
-  size: 'Along x across',
+  size: 'Along × across',
+  offcut: 'Offcut',
+  sheet: 'Sheet',
 });
 
 /** What comes of a cut that is no piece. */
-export const PARTS = labels('layout-parts', { part: 'part', kept: 'offcut, kept', waste: 'waste', turned: 'turned' });
+export const PARTS = labels('layout-parts', { part: 'part', turned: 'turned' });
+
+/** Sheets that are cut alike, by their numbers among all of a board. */
+interface NumberedSheet {
+  readonly first: number;
+  readonly last: number;
+  readonly sheets: number;
+  readonly stock: string;
+}
 
 /** What the sheet layouts say. Costs are in the shop's own money. */
 export const say = messages('sheet-layouts', {
@@ -29,17 +39,13 @@ export const say = messages('sheet-layouts', {
     `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}: no layout costs less`,
   notLeast: ({ sheets, cost, bound }: { readonly sheets: number; readonly cost: number; readonly bound: number }) =>
     `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}; no layout costs under ${bound.toFixed(2)}`,
-  firstCuts: ({
-    copies,
-    stock,
-    cuts,
-  }: {
-    readonly copies: number;
-    readonly stock: string;
-    readonly cuts: 'along' | 'across';
-  }) => `${copies} of ${stock}, first cuts ${cuts} the sheet`,
-  copies: ({ copies, stock }: { readonly copies: number; readonly stock: string }) => `${copies} of ${stock}`,
+  firstCuts: ({ first, last, sheets, stock, cuts }: NumberedSheet & { readonly cuts: 'along' | 'across' }) =>
+    `${first === last ? `Sheet ${first}` : `Sheets ${first} to ${last}`} of ${sheets}: ${stock}, first cuts ${cuts} the sheet`,
+  sheet: ({ first, last, sheets, stock }: NumberedSheet) =>
+    `${first === last ? `Sheet ${first}` : `Sheets ${first} to ${last}, cut alike,`} of ${sheets}: ${stock}`,
   picture: ({ stock }: { readonly stock: string }) =>
     `${stock} with its pieces; the table below lists them in the order of the cuts.`,
-  offcut: ({ size }: { readonly size: string }) => `offcut ${size}`,
+  offcut: ({ names }: { readonly names: readonly string[] }) => `offcut ${names.join(', ')}`,
+  keep: ({ board }: { readonly board: string }) =>
+    `Mark these offcuts and keep them. Written under \`sheets\` of ${board} in the shop file, each with a name and how many there are, they are used first where that is cheapest.`,
 });

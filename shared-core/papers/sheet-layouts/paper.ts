@@ -3,13 +3,14 @@ import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
 import { COINS } from '../../sheets/board-problem.js';
 import type { CutSize } from '../../sheets/cut-list.js';
-import type { CuttingPlan, Part, SheetLayout } from '../../sheets/model.js';
+import type { CuttingPlan, Part } from '../../sheets/model.js';
 import type { Board, PanelSaw, Shop } from '../../shop/model.js';
-import { tellerTo, type Message } from '../../words/message.js';
+import { tell, tellerTo, type Message } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
 import { milledWords } from '../cut-list/milled.js';
 import { letters } from '../letters.js';
 import { HEADS, PARTS, say } from './messages.js';
+import { numbered, type NumberedSheets } from './numbered.js';
 import { sheetScene } from './scene.js';
 import { panelsNamed } from '../pieces.js';
 import { UNNAMED, column, figuresColumn, heading, paragraph, type Block, type Paper } from '../paper.js';
@@ -39,7 +40,7 @@ export function layoutsPaper(boards: readonly BoardLayouts[], saw: PanelSaw, sho
 function boardBlocks({ board, sizes, plan }: BoardLayouts, reader: Reader): readonly Block[] {
   const figures = sizes.flatMap((one) => [one.length, one.width, one.finishedLength, one.finishedWidth]);
   const write = inOneNotation(figures, reader);
-  const size = (length: Micrometres, width: Micrometres): Told => asItIs(`${write(length)} x ${write(width)}`);
+  const size = (length: Micrometres, width: Micrometres): Told => asItIs(`${write(length)} × ${write(width)}`);
   const told = tellerTo(reader);
   const list: Block = {
     kind: 'table',
@@ -58,17 +59,52 @@ function boardBlocks({ board, sizes, plan }: BoardLayouts, reader: Reader): read
     heading(2, name, told(costOf(plan))),
     list,
     ...plan.misfits.map((id) => paragraph(told(say.misfit({ letter: letters(Number(id)) })))),
-    ...alike(plan.sheets).flatMap(({ sheet, copies }): readonly Block[] => [
-      heading(3, told(say.firstCuts({ copies, stock: sheet.stock, cuts: firstCuts(sheet.part) }))),
-      {
-        kind: 'picture',
-        name: told(say.copies({ copies, stock: sheet.stock })),
-        about: told(say.picture({ stock: sheet.stock })),
-        scene: sheetScene(sheet, sizes, reader),
-        file: null,
-      },
-      cutsTable(sheet.part, size),
-    ]),
+    ...numbered(plan.sheets).flatMap((one) => sheetBlocks(one, plan.sheets.length, sizes, size, reader)),
+    ...keptBlocks(board.name, numbered(plan.sheets), size, reader),
+  ];
+}
+
+type SizeWords = (length: Micrometres, width: Micrometres) => Told;
+
+function sheetBlocks(
+  one: NumberedSheets,
+  sheets: number,
+  sizes: readonly CutSize[],
+  size: SizeWords,
+  reader: Reader,
+): readonly Block[] {
+  const { sheet, first, last, offcuts } = one;
+  const told = tellerTo(reader);
+  const which = { first, last, sheets, stock: sheet.stock };
+  return [
+    heading(3, told(say.firstCuts({ ...which, cuts: firstCuts(sheet.part) }))),
+    {
+      kind: 'picture',
+      name: told(say.sheet(which)),
+      about: told(say.picture({ stock: sheet.stock })),
+      scene: sheetScene(one, sizes, reader),
+      file: null,
+    },
+    cutsTable(sheet.part, size, (part) => told(say.offcut({ names: offcuts.get(part) ?? [] }))),
+  ];
+}
+
+/** What is kept of all sheets of a board, by its names. */
+function keptBlocks(
+  board: string,
+  sheets: readonly NumberedSheets[],
+  size: SizeWords,
+  reader: Reader,
+): readonly Block[] {
+  const rows = sheets.flatMap(({ first, offcuts }) =>
+    [...offcuts].flatMap(([part, names]) =>
+      names.map((name, i) => [asItIs(name), size(part.size.length, part.size.width), asItIs(String(first + i))]),
+    ),
+  );
+  if (rows.length === 0) return [];
+  return [
+    paragraph(tell(say.keep({ board }), reader)),
+    { kind: 'table', columns: [column(HEADS.offcut), column(HEADS.size), figuresColumn(HEADS.sheet)], rows },
   ];
 }
 
@@ -79,41 +115,21 @@ function costOf({ cost, bound, sheets }: CuttingPlan): Message {
   return cost === bound ? say.least(figures) : say.notLeast({ ...figures, bound: bound / COINS });
 }
 
-/** Sheets that are cut alike are told once. */
-function alike(sheets: readonly SheetLayout[]): readonly { readonly sheet: SheetLayout; readonly copies: number }[] {
-  const seen = new Map<string, { sheet: SheetLayout; copies: number }>();
-  for (const sheet of sheets) {
-    const key = JSON.stringify(sheet);
-    const same = seen.get(key) ?? { sheet, copies: 0 };
-    same.copies += 1;
-    seen.set(key, same);
-  }
-  return [...seen.values()];
-}
-
-/** The cuts in the order of the saw: under each part what it is cut into. */
-function cutsTable(part: Part, size: (length: Micrometres, width: Micrometres) => Told): Block {
+/** The cuts in the order of the saw: under each part what it is cut into. What falls off and is not kept goes unsaid. */
+function cutsTable(part: Part, size: SizeWords, offcut: (part: Part) => Told): Block {
   const rows: (Told | '')[][] = [];
   const tellPart = (each: Part, number: string): void => {
+    if (each.kind === 'offcut' && !each.kept) return;
     const turned = each.kind === 'piece' && each.turned ? PARTS.turned : '';
-    rows.push([asItIs(number), partNamed(each), size(each.size.length, each.size.width), turned]);
+    rows.push([asItIs(number), named(each), size(each.size.length, each.size.width), turned]);
     if (each.kind === 'cut') each.parts.forEach((inner, i) => tellPart(inner, `${number}.${i + 1}`));
   };
+  const named = (each: Part): Told =>
+    each.kind === 'piece' ? letters(Number(each.piece)) : each.kind === 'cut' ? PARTS.part : offcut(each);
   if (part.kind === 'cut') part.parts.forEach((each, i) => tellPart(each, String(i + 1)));
   return {
     kind: 'table',
     columns: [column(HEADS.number), column(HEADS.gives), column(HEADS.size), UNNAMED],
     rows,
   };
-}
-
-function partNamed(part: Part): Told {
-  switch (part.kind) {
-    case 'piece':
-      return letters(Number(part.piece));
-    case 'cut':
-      return PARTS.part;
-    case 'offcut':
-      return part.kept ? PARTS.kept : PARTS.waste;
-  }
 }

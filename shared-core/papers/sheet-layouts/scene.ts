@@ -1,32 +1,37 @@
 import { figure } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
-import { fitText, textWidth } from '../../drawing/scene/lettering.js';
+import { textWidth } from '../../drawing/scene/lettering.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
 import type { LineType, PathShape, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
 import type { CutSize } from '../../sheets/cut-list.js';
-import type { Part, SheetLayout } from '../../sheets/model.js';
+import type { Part } from '../../sheets/model.js';
 import { letters } from '../letters.js';
 import { tell } from '../../words/message.js';
 import { asItIs } from '../../words/told.js';
 import { say } from './messages.js';
+import type { NumberedSheets } from './numbered.js';
 import { pictureScene } from '../picture-scene.js';
 
 /** Room of a sheet on paper, in millimetres. */
 const ROOM = { width: 170, height: 110 };
 const HEIGHT = 2.5;
+/** For a piece that is too narrow for the other: still as high as the figures of a tape measure. */
+const SMALL = 1.8;
 
 /** One sheet with its pieces: letters and cut sizes of the list, what is kept of it, and what is waste (crossed). */
-export function sheetScene({ stock, part }: SheetLayout, sizes: readonly CutSize[], reader: Reader): Scene {
+export function sheetScene({ sheet, offcuts }: NumberedSheets, sizes: readonly CutSize[], reader: Reader): Scene {
+  const { stock, part } = sheet;
   const { length, width } = part.size;
   const scale = Math.max(scaleFor(length / 1000, ROOM.width), scaleFor(width / 1000, ROOM.height));
   const shapes: Shape[] = [];
-  draw(part, '', shapes, { sizes, reader, scale, height: width });
+  draw(part, '', shapes, { sizes, offcuts, reader, scale, height: width });
   return pictureScene(asItIs(stock), shapes, scale, 1, reader);
 }
 
 interface Drawing {
   readonly sizes: readonly CutSize[];
+  readonly offcuts: NumberedSheets['offcuts'];
   readonly reader: Reader;
   readonly scale: number;
   /** Of the sheet: y of the layout runs up, that of the page down. */
@@ -69,16 +74,10 @@ function draw(part: Part, key: string, shapes: Shape[], drawing: Drawing): void 
       return;
     case 'offcut':
       shapes.push(path('offcut', 'thin', 'paper', around));
-      if (part.kept)
-        label(
-          tell(say.offcut({ size: sizeWords(part, drawing.reader) }), drawing.reader),
-          '',
-          key,
-          box,
-          shapes,
-          drawing.scale,
-        );
-      else
+      if (part.kept) {
+        const names = tell(say.offcut({ names: drawing.offcuts.get(part) ?? [] }), drawing.reader);
+        label(names, sizeWords(part, drawing.reader), key, box, shapes, drawing.scale);
+      } else
         shapes.push(
           path('waste', 'thin', 'none', [
             [box.left, box.bottom],
@@ -103,27 +102,29 @@ interface Box {
   readonly bottom: number;
 }
 
-/** In the middle of a part: the letter and under it the size, along the longer side, each where it has room. */
+/** In the middle of a part: the letter and under it the size, along the longer side, each where it has room; small where it has little. */
 function label(first: string, second: string, key: string, box: Box, shapes: Shape[], scale: number): void {
   const [across, down] = [box.right - box.left, box.bottom - box.top];
   const turned = down > across;
-  const room = (turned ? down : across) / scale - 2;
-  const rows = Math.floor(((turned ? across : down) / scale - 1) / (HEIGHT * 1.6));
-  const wanted = [first, second].filter((words) => words !== '' && textWidth(words, HEIGHT, words === first) <= room);
-  const lines = rows < wanted.length && wanted.length === 2 ? oneLine(wanted, room) : wanted;
-  if (rows < 1) return;
+  const extent = { along: (turned ? down : across) / scale, over: (turned ? across : down) / scale };
+  const height = extent.over < HEIGHT * 1.6 + 1 ? SMALL : HEIGHT;
+  if (extent.over < height + 0.4) return;
+  const room = extent.along - (height === SMALL ? 0.6 : 2);
+  const rows = Math.max(1, Math.floor((extent.over - 1) / (height * 1.6)));
+  const wanted = [first, second].filter((words) => words !== '' && textWidth(words, height, words === first) <= room);
+  const lines = rows < wanted.length && wanted.length === 2 ? oneLine(wanted, height, room) : wanted;
   const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
   lines.forEach((words, i) => {
-    const off = ((i - (lines.length - 1) / 2) * HEIGHT * 1.6 + HEIGHT / 2) * scale;
+    const off = ((i - (lines.length - 1) / 2) * height * 1.6 + height / 2) * scale;
     const text: TextShape = {
       kind: 'text',
       key: `sheet${key}:text-${i}`,
       class: 'label',
       panel: '',
-      text: fitText(words, HEIGHT, false, room),
+      text: words,
       x: middle.x + (turned ? off : 0),
       y: middle.y + (turned ? 0 : off),
-      height: HEIGHT,
+      height,
       anchor: 'middle',
       turn: turned ? -90 : 0,
       strong: i === 0 && words === first,
@@ -132,7 +133,7 @@ function label(first: string, second: string, key: string, box: Box, shapes: Sha
   });
 }
 
-function oneLine(words: readonly string[], room: number): readonly string[] {
+function oneLine(words: readonly string[], height: number, room: number): readonly string[] {
   const joined = words.join('  ');
-  return textWidth(joined, HEIGHT, false) <= room ? [joined] : words.slice(0, 1);
+  return textWidth(joined, height, false) <= room ? [joined] : words.slice(0, 1);
 }

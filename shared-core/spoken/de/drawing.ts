@@ -56,9 +56,9 @@ export const drawing = {
       'Stirnen sind herausgeklappt; quer dazu zählen Maße ab der Außenfläche. Gestrichelte Kreise werden von der Fläche gebohrt, die unten liegt.',
     allFigures: () =>
       'Maße längs einer Platte zählen bei aufrechten ab dem unteren Ende, bei allen anderen ab dem linken.',
-    groove: ({ kind, from: start, to, depth }, show) => {
+    groove: ({ kind, from: start, to, depth, edge }, show) => {
       const write = inOneNotation([start, to], show.reader);
-      return `${kind === 'groove' ? 'Nut' : 'Falz'} in der Innenfläche, ${write(start)} bis ${write(to)} ${show.unit} von der Vorderkante, ${show.exact(depth)} tief.`;
+      return `${kind === 'groove' ? 'Nut' : 'Falz'} in der Innenfläche, ${write(start)} bis ${write(to)} ${show.unit} ${from(edge)}, ${show.exact(depth)} tief.`;
     },
     note: ({ note }) => `Bemerkung: ${note}`,
     described: ({ title, caption, facts, bores, findings }) =>

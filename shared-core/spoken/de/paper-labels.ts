@@ -89,8 +89,10 @@ export const paperLabels: PaperLabels = {
     pieces: 'Stück',
     panels: 'Platten',
     gives: 'Ergibt',
-    size: 'Längs x quer',
+    size: 'Längs × quer',
+    offcut: 'Rest',
+    sheet: 'Rohplatte',
   },
-  'layout-parts': { part: 'Teil', kept: 'Rest, aufheben', waste: 'Abfall', turned: 'gedreht' },
+  'layout-parts': { part: 'Teil', turned: 'gedreht' },
   'print-heads': { part: 'Teil', toChange: 'umzustellen' },
 };

@@ -100,7 +100,8 @@ export const papers = {
     board: ({ board, thickness, hasGrain }, show) =>
       `${board}, ${show.exact(thickness)} dick, ${hasGrain ? 'mit Maserung' : 'ohne Maserung'}`,
     total: ({ pieces, squareMetres }) => `${pieces} Stück, ${geld(squareMetres)} m²`,
-    bands: ({ bands }) => bands.map(({ band, edges }) => `${und(edges.map(bare))} ${band}`).join(', '),
+    bands: ({ bands }) =>
+      bands.map(({ band, edges }) => `${edges.length === 4 ? 'umlaufend' : und(edges.map(bare))} ${band}`).join(', '),
     noBand: () => 'keine',
   },
   'hardware-list': {
@@ -163,11 +164,14 @@ export const papers = {
       `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, Kosten ${geld(cost)}: Keine Aufteilung kostet weniger`,
     notLeast: ({ sheets, cost, bound }) =>
       `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, Kosten ${geld(cost)}; keine Aufteilung kostet weniger als ${geld(bound)}`,
-    firstCuts: ({ copies, stock, cuts }) =>
-      `${copies} × ${stock}, erste Schnitte ${cuts === 'along' ? 'längs' : 'quer'}`,
-    copies: ({ copies, stock }) => `${copies} × ${stock}`,
+    firstCuts: ({ first, last, sheets, stock, cuts }) =>
+      `${first === last ? `Rohplatte ${first}` : `Rohplatten ${first} bis ${last}`} von ${sheets}: ${stock}, erste Schnitte ${cuts === 'along' ? 'längs' : 'quer'}`,
+    sheet: ({ first, last, sheets, stock }) =>
+      `${first === last ? `Rohplatte ${first}` : `Rohplatten ${first} bis ${last}, gleich geschnitten,`} von ${sheets}: ${stock}`,
     picture: ({ stock }) =>
       `${stock} mit ihren Teilen; die Tabelle darunter führt sie in der Reihenfolge der Schnitte auf.`,
-    offcut: ({ size }) => `Rest ${size}`,
+    offcut: ({ names }) => `Rest ${names.join(', ')}`,
+    keep: ({ board }) =>
+      `Diese Reste beschriften und aufheben. Stehen sie in der Werkstattdatei unter \`sheets\` von ${board}, jeder mit Namen und Anzahl, so werden sie zuerst genommen, wo das am wenigsten kostet.`,
   },
 } satisfies Translations;

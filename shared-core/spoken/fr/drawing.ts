@@ -55,9 +55,9 @@ export const drawing = {
       'Les bouts sont dépliés ; en travers, les cotes comptent depuis la face extérieure. Les cercles en tirets sont percés depuis la face de dessous.',
     allFigures: () =>
       'Les cotes le long d’un panneau comptent depuis le bout inférieur d’un montant et le bout gauche de tout autre.',
-    groove: ({ kind, from: start, to, depth }, show) => {
+    groove: ({ kind, from: start, to, depth, edge }, show) => {
       const write = inOneNotation([start, to], show.reader);
-      return `${kind === 'groove' ? 'Rainure' : 'Feuillure'} sur la face intérieure, de ${write(start)} à ${write(to)} ${show.unit} du chant avant, profonde de ${show.exact(depth)}.`;
+      return `${kind === 'groove' ? 'Rainure' : 'Feuillure'} sur la face intérieure, de ${write(start)} à ${write(to)} ${show.unit} ${from(edge)}, profonde de ${show.exact(depth)}.`;
     },
     note: ({ note }) => `Note : ${note}`,
     described: ({ title, caption, facts, bores, findings }) =>

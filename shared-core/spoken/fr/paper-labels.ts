@@ -89,8 +89,10 @@ export const paperLabels: PaperLabels = {
     pieces: 'Pièces',
     panels: 'Panneaux',
     gives: 'Donne',
-    size: 'Long x travers',
+    size: 'Long × travers',
+    offcut: 'Chute',
+    sheet: 'Panneau entier',
   },
-  'layout-parts': { part: 'partie', kept: 'chute, à garder', waste: 'perte', turned: 'tourné' },
+  'layout-parts': { part: 'partie', turned: 'tourné' },
   'print-heads': { part: 'Partie', toChange: 'à changer' },
 };

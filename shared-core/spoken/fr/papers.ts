@@ -102,7 +102,10 @@ export const papers = {
     board: ({ board, thickness, hasGrain }, show) =>
       `${board}, épais de ${show.exact(thickness)}, ${hasGrain ? 'avec sens du fil' : 'sans sens du fil'}`,
     total: ({ pieces, squareMetres }) => `${compte(pieces, 'pièce')}, ${montant(squareMetres)} m²`,
-    bands: ({ bands }) => bands.map(({ band, edges }) => `${et(edges.map(bare))} ${band}`).join(', '),
+    bands: ({ bands }) =>
+      bands
+        .map(({ band, edges }) => `${edges.length === 4 ? 'les quatre chants' : et(edges.map(bare))} ${band}`)
+        .join(', '),
     noBand: () => 'aucun',
   },
   'hardware-list': {
@@ -165,10 +168,13 @@ export const papers = {
       `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)} : aucun plan ne coûte moins`,
     notLeast: ({ sheets, cost, bound }) =>
       `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)} ; aucun plan ne coûte moins de ${montant(bound)}`,
-    firstCuts: ({ copies, stock, cuts }) =>
-      `${copies} × ${stock}, premières coupes en ${cuts === 'along' ? 'long' : 'travers'}`,
-    copies: ({ copies, stock }) => `${copies} × ${stock}`,
+    firstCuts: ({ first, last, sheets, stock, cuts }) =>
+      `${first === last ? `Panneau entier ${first}` : `Panneaux entiers ${first} à ${last}`} sur ${sheets} : ${stock}, premières coupes en ${cuts === 'along' ? 'long' : 'travers'}`,
+    sheet: ({ first, last, sheets, stock }) =>
+      `${first === last ? `Panneau entier ${first}` : `Panneaux entiers ${first} à ${last}, coupés de même,`} sur ${sheets} : ${stock}`,
     picture: ({ stock }) => `${stock} avec ses pièces ; le tableau du dessous les donne dans l’ordre des coupes.`,
-    offcut: ({ size }) => `chute ${size}`,
+    offcut: ({ names }) => `chute ${names.join(', ')}`,
+    keep: ({ board }) =>
+      `Marquer ces chutes et les garder. Inscrites sous \`sheets\` de ${board} dans le fichier d’atelier, chacune avec un nom et un nombre, elles sont prises d’abord là où cela coûte le moins.`,
   },
 } satisfies Translations;

@@ -1,8 +1,11 @@
 import '../../seed.js';
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { coverSolver } from '../../../server/cover-solver.js';
+import { spoken as german } from '../../../server/spoken/de.js';
+import { spoken as french } from '../../../server/spoken/fr.js';
 import { PAGE_NAMES, PAPER_NAMES, papersOf, type PageName } from '../../../shared-core/service.js';
+import { speak } from '../../../shared-core/words/spoken.js';
 import type { JobAnalysis } from '../../../shared-core/engine.js';
 import { analyse } from '../findings/jobs.js';
 import { expectClear, print, readBack, type ReadPage } from './read-pdf.js';
@@ -56,14 +59,22 @@ async function expectPapersClear(analysis: JobAnalysis, page: PageName): Promise
   }
 }
 
+afterEach(() => speak(null));
+
 test('no text of any paper lies on another or leaves its page, whatever names and sizes a job has', async () => {
   let drawn = 0;
   await fc.assert(
-    fc.asyncProperty(job, fc.constantFrom(...PAGE_NAMES), async (text, page) => {
-      const analysis = analyse(text);
-      drawn += analysis.carcasses.filter(({ carcass: built }) => built !== null).length;
-      await expectPapersClear(analysis, page);
-    }),
+    fc.asyncProperty(
+      job,
+      fc.constantFrom(...PAGE_NAMES),
+      fc.constantFrom(null, german, french),
+      async (text, page, language) => {
+        speak(language);
+        const analysis = analyse(text);
+        drawn += analysis.carcasses.filter(({ carcass: built }) => built !== null).length;
+        await expectPapersClear(analysis, page);
+      },
+    ),
     { numRuns: 6 },
   );
   expect(drawn).toBeGreaterThan(5);

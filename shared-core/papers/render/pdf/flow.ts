@@ -23,6 +23,8 @@ export interface Piece {
   readonly opensPage?: boolean;
   /** The heading that it is. */
   readonly mark?: Mark;
+  /** The same, only smaller, where that has room in a height; null where it would be too small to read. */
+  readonly within?: (height: number) => Piece | null;
   /** Is drawn again at the head of the next page where what follows it is parted: the head of a table. */
   readonly again?: Piece;
 }
@@ -60,6 +62,12 @@ export function placed(pieces: readonly Piece[], room: Room): readonly Placed[] 
   };
   pieces.forEach((piece, i) => {
     const needed = together(pieces, i).reduce((sum, one) => sum + one.above + one.height, 0);
+    const left = room.height - y - piece.above;
+    const smaller = page >= 0 && y > 0 && piece.height > left ? (piece.within?.(left) ?? null) : null;
+    if (smaller !== null) {
+      place(smaller);
+      return;
+    }
     if (page < 0 || piece.opensPage === true || y + Math.min(needed, room.height) > room.height) {
       if (page < 0 || y > 0) {
         page += 1;

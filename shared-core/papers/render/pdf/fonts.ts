@@ -10,8 +10,8 @@ export interface FontFiles {
 /** Points of type in a millimetre. */
 export const POINTS_PER_MM = 72 / 25.4;
 
-/** Where a line may be broken: at a space, unless it holds two words together, or a figure and its unit. */
-export const BREAKS = /(?!(?<=\d)\s(?:mm|in|m|m²|kg|h|min|s|%)(?![\p{L}²]))[^\S\u00a0\u202f]+/u;
+/** Where a line may be broken: at a space, unless it holds two words together, or a figure and its sign or unit. */
+export const BREAKS = /(?<!Ø)(?!(?<=\d)\s(?:mm|in|m|m²|kg|h|min|s|%)(?![\p{L}²]))[^\S\u00a0\u202f]+/u;
 
 /** Stands where the font has no letter. */
 const UNKNOWN = '?';
