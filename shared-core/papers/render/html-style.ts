@@ -14,7 +14,7 @@ export const PAGE_STYLE = `  body { font: 16px/1.5 system-ui, sans-serif; margin
   table { border-collapse: collapse; }
   th, td { padding: .2rem .8rem .2rem 0; text-align: left; vertical-align: top; border-bottom: 1px solid #bbb; }
   .figure { text-align: right; }
-  .pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(30rem, 100%), 1fr)); gap: 1rem; }
+  .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(30rem, 100%), 1fr)); gap: 1rem; }
   figure { margin: 0; border: 1px solid #bbb; padding: .5rem; }
   img, figure svg { width: 100%; max-height: 30rem; object-fit: contain; }
   @media print { h2 { break-before: page; } figure, table, .cautions { break-inside: avoid; } }

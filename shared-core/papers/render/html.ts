@@ -97,6 +97,9 @@ function figuresHtml({ figures, note }: Figures<string>): string {
   return `<dl class="figures">\n${lines.join('\n')}\n</dl>${note === '' ? '' : `\n<p class="note">${escaped(note)}</p>`}`;
 }
 
+/** Sizes are read as one: '797 × 285.5' is not parted by the end of a line. */
+const unparted = (text: string): string => text.replace(/(?<=\d) × (?=\d)/g, '\u00a0×\u00a0');
+
 /** A cell that is not said again is one with the cell above. */
 function tableHtml({ columns, rows }: Table<string>): string {
   const classOf = (index: number): string => (columns[index]?.figures === true ? ' class="figure"' : '');
@@ -106,7 +109,7 @@ function tableHtml({ columns, rows }: Table<string>): string {
       if (cell === null) return '';
       const under = rows.slice(row + 1).findIndex((below) => below[index] !== null);
       const height = under < 0 ? rows.length - row : under + 1;
-      return `<td${classOf(index)}${height > 1 ? ` rowspan="${height}"` : ''}>${escaped(cell)}</td>`;
+      return `<td${classOf(index)}${height > 1 ? ` rowspan="${height}"` : ''}>${unparted(escaped(cell))}</td>`;
     });
     return `<tr>${filled.join('')}</tr>`;
   });
