@@ -63,19 +63,28 @@ function tellMissingBays({ spec: { doors, fronts } }: Box, bays: readonly Bay[],
       problems.add(value.bay, say.frontBayMissing({ bay: value.bay.value, bays: bays.length }));
 }
 
-/** The room of each front of one bay, from the top down; what nobody gave a height is shared equally, odd micrometres go to the lowest. */
+/** No saw is set finer than to a tenth of a millimetre. */
+const TENTH = 100;
+
+/** The same for all where it comes out even, as inches may; else whole tenths of a millimetre. */
+function equalShare(room: Micrometres, shares: number): Micrometres {
+  if (room % shares === 0) return room / shares;
+  return Math.floor(room / shares / TENTH) * TENTH;
+}
+
+/** The room of each front of one bay, from the top down; what nobody gave a height is shared equally, what is left over goes to the lowest. */
 function parted(box: Box, fronts: readonly AskedFront[], problems: Problems): readonly Interval[] | null {
   const { gap } = box.spec.doors;
   const whole = heightOf(box);
   const given = fronts.reduce((sum, { height }) => sum + (height?.value ?? 0), 0);
   const left = extent(whole) - (fronts.length - 1) * gap.value - given;
   const sharing = fronts.filter(({ height }) => height === null).length;
-  if (left < sharing) {
+  if (left < sharing * TENTH) {
     const asked = fronts.findLast(({ height }) => height !== null)?.height ?? fronts[0]!.cause;
     problems.add(asked, say.frontsTooHigh({ fronts: fronts.length, given, room: extent(whole), left }));
     return null;
   }
-  const each = sharing === 0 ? 0 : Math.floor(left / sharing);
+  const each = sharing === 0 ? 0 : equalShare(left, sharing);
   const last = fronts.findLastIndex(({ height }) => height === null);
   let top = whole.to;
   return fronts.map(({ height }, i) => {
