@@ -108,7 +108,7 @@ const OTHERS = {
   },
   spare: {
     nouns: ['spare hole', 'spare holes'],
-    use: 'spare, stays empty',
+    use: 'empty spare hole',
     mark: [circle(0.35, false)],
     ink: 'black',
     mate: null,

@@ -32,7 +32,7 @@ export const labels = {
     'screw of the front, clearance': 'Frontschraube, Durchgang',
     'screw of the front, pilot': 'Frontschraube, Vorbohrung',
     'hinge plate': 'Montageplatte',
-    'spare, stays empty': 'Leerbohrung',
+    'empty spare hole': 'Leerbohrung',
     'screw clearance': 'Durchgang der Schraube',
     'screw-head recess': 'Senkung des Schraubenkopfs',
     'screw pilot': 'Vorbohrung der Schraube',

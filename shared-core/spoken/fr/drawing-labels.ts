@@ -32,7 +32,7 @@ export const labels = {
     'hanging bracket': 'suspension',
     'screw beside the cup': 'vis près du boîtier',
     'hinge plate': 'embase',
-    'spare, stays empty': 'trou vide',
+    'empty spare hole': 'trou vide',
     'screw clearance': 'passage de vis',
     'screw-head recess': 'fraisage de tête de vis',
     'screw pilot': 'avant-trou de vis',
