@@ -67,8 +67,8 @@ function fail(as: LengthFault['as'], text: string, instead: string | null = null
 }
 
 function reason(text: string): LengthFault['as'] {
-  if (/^[-+]?\d+,\d+\s*(mm|in|")?$/i.test(text)) return 'comma';
-  if (/^[-+]?[\d.]+\s*(cm|m|dm)$/i.test(text)) return 'unit';
+  if (/^[-+]?[\d.,]+\s*(?:cm|m|dm)$/i.test(text)) return 'unit';
+  if (/^[-+]?\d+,\d+\s*(?:mm|inches|inch|in|")?$/i.test(text)) return 'comma';
   if (/^[-+]?[\d.]+e[-+]?\d+$/i.test(text)) return 'exponent';
   return 'other';
 }
