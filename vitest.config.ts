@@ -24,7 +24,7 @@ export default defineConfig({
         test: {
           name: 'together',
           include: ['test/**/*.test.ts'],
-          exclude: ['**/node_modules/**', 'dist/**', 'test/editor/**', ...ALONE],
+          exclude: ['**/node_modules/**', 'dist/**', 'test/editor/**', 'test/out/**', ...ALONE],
           // Nothing in the core remembers, so one loading of it serves every file: a sixth of the time.
           isolate: false,
         },
