@@ -1,4 +1,4 @@
-// Changes a folder of the core a little at a time and sees whether a test fails: `npm run mutate -- FOLDER... [--tests GLOB]`.
+// Changes a folder of the core a little at a time and sees whether a test fails: `npm run mutate -- FOLDER... [--tests GLOB,GLOB]`.
 // Prints the score of each folder; what survived, with its place, is in test/out/mutation.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -12,7 +12,9 @@ const out = join(root, 'test', 'out', 'mutation');
 
 const { values, positionals } = parseArgs({ allowPositionals: true, options: { tests: { type: 'string' } } });
 if (positionals.length === 0) {
-  console.error('usage: npm run mutate -- FOLDER... [--tests GLOB]; a folder is one of shared-core, such as boring');
+  console.error(
+    'usage: npm run mutate -- FOLDER... [--tests GLOB,GLOB]; a folder or file of shared-core, such as boring',
+  );
   process.exit(2);
 }
 mkdirSync(out, { recursive: true });
@@ -30,7 +32,10 @@ for (const folder of positionals) {
     {
       cwd: root,
       stdio: 'inherit',
-      env: { ...process.env, BOREWRIGHT_MUTATION_TESTS: values.tests ?? `test/core/${folder}/**/*.test.ts` },
+      env: {
+        ...process.env,
+        BOREWRIGHT_MUTATION_TESTS: values.tests ?? `test/core/${folder.replace(/\/[^/]+\.ts$/, '')}/**/*.test.ts`,
+      },
     },
   );
   if (status !== 0) process.exit(status ?? 1);
@@ -40,7 +45,7 @@ for (const line of scores) console.log(line);
 
 function optionsFor(folder, report) {
   return {
-    mutate: [`shared-core/${folder}/**/*.ts`],
+    mutate: [`shared-core/${folder}${folder.endsWith('.ts') ? '' : '/**/*.ts'}`],
     testRunner: 'vitest',
     vitest: { configFile: 'test/mutation/vitest.config.ts', related: false },
     coverageAnalysis: 'perTest',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Severity } from '../../../../shared-core/findings/finding.js';
+import type { JobAnalysis } from '../../../../shared-core/engine.js';
+import type { Finding, Severity } from '../../../../shared-core/findings/finding.js';
 import { repairEdits } from '../../../../shared-core/engine/repairs.js';
 import { inWords } from '../../../in-words.js';
 import { applied } from '../after-repair.js';
@@ -45,6 +46,14 @@ function markedJob({ carcass, unit = 'mm', shop }: Pick<Told, 'carcass' | 'unit'
   return `unit: ${unit}\n${head}carcasses:\n  ${name}:\n    ${carcass.replaceAll('\n', '\n    ')}\n`;
 }
 
+/** What holds of every finding: its bores are bores of the job, its repairs change something, and one at most is preferred. */
+function expectWhole(job: JobAnalysis, { bores = [], repairs }: Finding): void {
+  const known = new Set(job.carcasses.flatMap(({ boring }) => boring?.bores.map(({ id }) => id) ?? []));
+  expect(bores.filter((id) => !known.has(id))).toEqual([]);
+  for (const { changes } of repairs) expect(changes.length).toBeGreaterThan(0);
+  expect(repairs.filter(({ preferred }) => preferred).length).toBeLessThan(2);
+}
+
 /** The tests of one rule: its findings with their places, carcasses that just have it not, its repairs before and after. */
 export function rule(
   name: string,
@@ -67,6 +76,7 @@ export function rule(
       const { finding } = found[0]!;
       const { start, end } = job.locate(finding.place, 0);
       expect(`${job.text.slice(0, start)}«${job.text.slice(start, end)}»${job.text.slice(end)}`).toBe(markedJob(one));
+      expectWhole(job, finding);
       if (one.severity !== undefined) expect(finding.severity).toBe(one.severity);
       if (one.panel !== undefined) expect(finding.panel).toBe(one.panel);
       if (one.related !== undefined) {

@@ -20,6 +20,8 @@ rule('shelf-tips', {
   sound: [
     // 288 apart under 535 of shelf
     { carcass: 'kind: base\nwidth: 600\nrear-row: 325\nloose-shelves: 1' },
+    // 256 apart under 512 of shelf: just half
+    { carcass: 'kind: base\nwidth: 600\nrear-row: 293\nloose-shelves: [{ at: 360, setback: 28 }]' },
   ],
   repairs: [
     [
