@@ -1,5 +1,5 @@
 import type { JobAnalysis } from '../shared-core/service.js';
-import type { Workspace } from './workspace.js';
+import type { OpenFile, Workspace } from './workspace.js';
 
 /** So long at a time a job is worked on before the next message of the client has its turn. */
 const SLICE_MS = 30;
@@ -35,4 +35,17 @@ export async function prepared(workspace: Workspace, uri: string, goesOn: () => 
     if (!goesOn()) return false;
   }
   return true;
+}
+
+/** Sorts the work of a job into set-ups in slices; false where its text was changed meanwhile. */
+export async function sorted(file: OpenFile): Promise<boolean> {
+  if (file.kind === 'shop') return true;
+  const { document, analysis } = file;
+  const { version } = document;
+  for (;;) {
+    const start = performance.now();
+    if (analysis.sortSetUps(() => performance.now() - start > SLICE_MS)) return true;
+    await nextTurn();
+    if (document.version !== version) return false;
+  }
 }

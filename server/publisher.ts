@@ -161,7 +161,8 @@ export class Publisher {
     this.#waiting.set(uri, { since, timer });
   }
 
-  #publish(uri: string): void {
+  /** @param rest so long what takes longer waits for keys that may follow */
+  #publish(uri: string, rest = REST_MS): void {
     if (!preparedIn(this.#workspace, uri, FIRST_MS)) {
       this.#showSoFar(uri);
       this.#prepareOn(uri, performance.now() - FIRST_MS, AGAIN_AFTER * FIRST_MS);
@@ -171,7 +172,7 @@ export class Publisher {
     if (file === null) return;
     const complete = file.kind === 'shop' || completedIn(file.analysis, FIRST_MS);
     this.#show(file, complete);
-    if (!complete) this.#goOn(uri, REST_MS);
+    if (!complete) this.#goOn(uri, rest);
   }
 
   /**
@@ -182,7 +183,8 @@ export class Publisher {
   #prepareOn(uri: string, since: number, tellAfter: number): void {
     this.#later(uri, 0, Number.POSITIVE_INFINITY, () => {
       if (preparedIn(this.#workspace, uri, SLICE_MS)) {
-        this.#publish(uri);
+        // So long nobody has typed.
+        this.#publish(uri, 0);
         return;
       }
       const isTime = performance.now() - since > tellAfter;

@@ -24,6 +24,9 @@ export interface OpenShop {
 }
 export type OpenFile = OpenJob | OpenShop;
 
+/** What is known this soon is part of an answer that cannot wait. */
+const AT_ONCE_MS = 15;
+
 /**
  * The open documents and the files around them, joined with the engine. What it gives is always of the present text: the
  * engine keeps what did not change, so asking again costs next to nothing.
@@ -113,7 +116,12 @@ export class Workspace {
   /** The document, with all that is known of it or, where that would take long, with the carcass at a line. */
   near(uri: string, line: number): OpenFile | null {
     this.cursorAt(uri, line);
-    return this.prepare(uri, () => true) ? this.file(uri) : this.soFar(uri);
+    if (!this.prepare(uri, () => true)) return this.soFar(uri);
+    const file = this.file(uri);
+    const start = performance.now();
+    // Who asks about a carcass does not wait for the set-ups of hundreds.
+    const isSoon = file?.kind !== 'job' || file.analysis.sortSetUps(() => performance.now() - start > AT_ONCE_MS);
+    return isSoon ? file : this.soFar(uri);
   }
 
   /** What is known of a job that is being prepared, to be told meanwhile. */

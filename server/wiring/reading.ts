@@ -1,3 +1,4 @@
+import { sorted } from '../completing.js';
 import type { SemanticTokens } from 'vscode-languageserver';
 import { Moved } from '../answers.js';
 import { codeLenses, lensOwner, resolvedLens } from '../features/code-lens.js';
@@ -35,7 +36,9 @@ export function answerReaders(session: Session): void {
     answer('selection', textDocument.uri, token, null, (file) => selectionRanges(file, positions)),
   );
   connection.languages.inlayHint.on(({ textDocument, range }, token) =>
-    answer('inlay hints', textDocument.uri, token, null, (file) => inlayHints(file, range, client.settings.hints)),
+    answer('inlay hints', textDocument.uri, token, null, async (file) =>
+      (await sorted(file)) ? inlayHints(file, range, client.settings.hints) : null,
+    ),
   );
   const { semanticTokens } = connection.languages;
   semanticTokens.on(({ textDocument }, token) =>
@@ -48,7 +51,9 @@ export function answerReaders(session: Session): void {
     answer('tokens', textDocument.uri, token, NO_TOKENS, (file) => tokens.within(file, range)),
   );
   connection.onCodeLens(({ textDocument }, token) =>
-    answer('lenses', textDocument.uri, token, null, (file) => lastLenses.of(file.document, codeLenses(file))),
+    answer('lenses', textDocument.uri, token, null, async (file) =>
+      (await sorted(file)) ? lastLenses.of(file.document, codeLenses(file)) : null,
+    ),
   );
   connection.onCodeLensResolve((lens, token) => {
     const owner = lensOwner(lens);

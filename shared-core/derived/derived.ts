@@ -1,3 +1,5 @@
+import type { Steps } from './steps.js';
+
 /** Of answers to questions that are no objects so many are kept for each kind of work; the oldest goes first. */
 const MOST_ANSWERS = 512;
 
@@ -29,12 +31,28 @@ export class Derived {
    * @param question holds all of that; equal for equals
    */
   answer<T, R>(work: (of: T) => R, of: T, question: string): R {
-    const answers = this.#answers.get(work) ?? new Map<string, unknown>();
-    this.#answers.set(work, answers);
-    if (!answers.has(question)) {
-      answers.set(question, work(of));
-      if (answers.size > MOST_ANSWERS) answers.delete(answers.keys().next().value!);
-    }
+    const answers = this.#answersOf(work);
+    if (!answers.has(question)) keep(answers, question, work(of));
     return answers.get(question) as R;
   }
+
+  /** The same where the work is done a step at a time. */
+  *answerInSteps<T, R>(work: (of: T) => Steps<R>, of: T, question: string): Steps<R> {
+    const answers = this.#answersOf(work);
+    if (answers.has(question)) return answers.get(question) as R;
+    const answer = yield* work(of);
+    keep(answers, question, answer);
+    return answer;
+  }
+
+  #answersOf(work: object): Map<string, unknown> {
+    const answers = this.#answers.get(work) ?? new Map<string, unknown>();
+    this.#answers.set(work, answers);
+    return answers;
+  }
+}
+
+function keep(answers: Map<string, unknown>, question: string, answer: unknown): void {
+  answers.set(question, answer);
+  if (answers.size > MOST_ANSWERS) answers.delete(answers.keys().next().value!);
 }

@@ -1,7 +1,7 @@
 import type { JobParts } from '../document/cut.js';
 import { depthOf, type Place } from '../document/place.js';
 import type { TreeNode } from '../document/tree.js';
-import type { Finding } from '../findings/finding.js';
+import { otherwise, type Finding } from '../findings/finding.js';
 import { ALONE, type Lineage } from '../job/lineage.js';
 import type { JobHead } from '../job/model.js';
 import { readerOf, type Reader } from '../length/reader.js';
@@ -86,6 +86,11 @@ export class JobAnalysis {
   /** The set-ups of all planned carcasses; the order to run is another matter. */
   setUps(): readonly BatchedSetUp[] {
     return this.planning.setUps();
+  }
+
+  /** Works on the set-ups until they are known (true) or `enough` says so. */
+  sortSetUps(enough: () => boolean): boolean {
+    return this.planning.sort(enough);
   }
 
   /** Whether the order to run is known, and set-ups have its letters. */
@@ -198,7 +203,7 @@ export class JobAnalysis {
       if (enough()) return false;
       carcass.finish();
     }
-    if (this.planning.forOneKnown === null && enough()) return false;
+    if (this.planning.forOneKnown === null && (enough() || !this.planning.sort(enough))) return false;
     this.planning.forOne();
     return true;
   }
@@ -241,7 +246,7 @@ export class JobAnalysis {
       const [{ one, where }] = alike as [Placed];
       const carcasses = [...new Set(alike.map(({ one: { carcass } }) => this.carcasses[carcass!]!.name))];
       const message = jobMessages.ofLikes({ carcasses, message: one.finding.message });
-      return [{ one: { ...one, finding: { ...one.finding, message } }, where }];
+      return [{ one: { ...one, finding: otherwise(one.finding, { message }) }, where }];
     });
   }
 

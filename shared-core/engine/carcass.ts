@@ -140,6 +140,8 @@ function rulesSay(
         return all({ ...context, ...late });
       } catch (fault) {
         return failed(fault);
+      } finally {
+        alone.rest();
       }
     };
     return { quick, all: allOrFault };

@@ -6,8 +6,9 @@ import {
   type Plan,
   type SetUpOrder,
 } from '../machining/plan/plan.js';
-import { setUpsOf, type BatchedSetUp } from '../machining/plan/set-ups.js';
+import { setUpsInSteps, type BatchedSetUp } from '../machining/plan/set-ups.js';
 import type { Derived } from '../derived/derived.js';
+import type { Steps } from '../derived/steps.js';
 import type { Shop } from '../shop/model.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import { findSetUpsForOne } from './set-ups-for-one.js';
@@ -20,6 +21,7 @@ export class Planning {
   #namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
   /** The set-ups before they were ordered. */
   #sorted: readonly BatchedSetUp[] | null;
+  #sorting: Steps<readonly BatchedSetUp[]> | null = null;
   #setUpsMade: readonly BatchedSetUp[] | null;
   #planMade: Plan | null = null;
   #forOneMade: readonly FileFinding[] | null = null;
@@ -62,12 +64,24 @@ export class Planning {
   }
 
   setUps(): readonly BatchedSetUp[] {
-    this.#sorted ??= setUpsOf(
-      this.planned().flatMap((one) => (one.operations ? [one.operations] : [])),
-      this.derived,
-    );
+    this.sort();
+    return this.#setUpsMade!;
+  }
+
+  /** Works on the set-ups until they are known (true) or `enough` says so. At least one step is done. */
+  sort(enough: () => boolean = () => false): boolean {
+    while (this.#sorted === null) {
+      this.#sorting ??= setUpsInSteps(
+        this.planned().flatMap((one) => (one.operations ? [one.operations] : [])),
+        this.derived,
+      );
+      const step = this.#sorting.next();
+      if (step.done === true) this.#sorted = step.value;
+      else if (enough()) return false;
+    }
+    this.#sorting = null;
     this.#setUpsMade ??= this.#sorted;
-    return this.#setUpsMade;
+    return true;
   }
 
   plan(): Plan {

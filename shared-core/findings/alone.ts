@@ -18,6 +18,11 @@ export class Alone {
     readonly derived: Derived,
   ) {}
 
+  /** Lets go of what was made: no rule asks again for a while. */
+  rest(): void {
+    [this.#setUps, this.#strokes] = [null, null];
+  }
+
   get setUps(): readonly BatchedSetUp[] {
     this.#setUps ??= setUpsOf([this.operations], this.derived);
     return this.#setUps;

@@ -12,3 +12,9 @@ export interface Finding extends TextFinding {
 
 /** The bores that a finding is about. */
 export const boresConcerned = ({ bores }: Pick<Finding, 'bores'>): readonly string[] => bores ?? [];
+
+/** A finding that differs from another in so much. Its repairs are still tried only when they are looked at. */
+export function otherwise(finding: Finding, changes: Partial<Pick<Finding, 'message' | 'severity'>>): Finding {
+  const [own, changed] = [Object.getOwnPropertyDescriptors(finding), Object.getOwnPropertyDescriptors(changes)];
+  return Object.defineProperties({}, { ...own, ...changed }) as Finding;
+}

@@ -1,4 +1,4 @@
-import type { Finding, Severity } from './finding.js';
+import { otherwise, type Finding, type Severity } from './finding.js';
 
 /** How loudly a reader wants the findings of a rule told, by its name; null for not at all. A rule that is not here is as it is. */
 export type WantedFindings = ReadonlyMap<string, Severity | null>;
@@ -17,6 +17,6 @@ export function wantedOf(findings: readonly Finding[], wanted: WantedFindings): 
   if (wanted.size === 0) return findings;
   return findings.flatMap((finding) => {
     const severity = loudness(finding, wanted);
-    return severity === null ? [] : [severity === finding.severity ? finding : { ...finding, severity }];
+    return severity === null ? [] : [severity === finding.severity ? finding : otherwise(finding, { severity })];
   });
 }

@@ -36,7 +36,7 @@ export function knownFindings(file: AnalysedFile, most: number): readonly (ToldF
       where: { file: 'shop', start: place.start, end: place.end } as const,
       message: tell(message, reader),
     }));
-    return told({ ...finding, severity }, tell(finding.message, reader), { start, end }, related, null);
+    return told(finding, severity, tell(finding.message, reader), { start, end }, related, null);
   });
 }
 
@@ -59,18 +59,20 @@ export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]):
     });
     const name = carcass === null ? null : (analysis.carcasses[carcass]?.name ?? null);
     const at = shownAt(analysis, { finding, carcass });
-    return told({ ...finding, severity }, tell(finding.message, analysis.reader), at, related, name);
+    return told(finding, severity, tell(finding.message, analysis.reader), at, related, name);
   });
 }
 
+/** Its repairs are not looked at: that tries them. */
 function told(
   finding: Finding,
+  severity: Severity,
   message: Told,
   at: Span,
   related: ToldFinding['related'],
   carcass: string | null,
 ): ToldFinding {
-  const { rule, severity, panel } = finding;
+  const { rule, panel } = finding;
   return { rule, severity, message, at, related, carcass, panel: panel ?? null, bores: boresConcerned(finding) };
 }
 

@@ -1,3 +1,4 @@
+import type { Steps } from '../../derived/steps.js';
 import { emptyBatch, join, type Batch } from './batch.js';
 import type { Operation } from './operation.js';
 
@@ -20,17 +21,18 @@ export interface Fewest {
  * of each hand, and where that leaves a gap, searched to the end so far as the tries go.
  * @param isRunnable whether batches can run one after the other: of what is found only that is taken
  */
-export function fewest(
+export function* fewest(
   operations: readonly Operation[],
   known: readonly Batch[],
   isRunnable: (batches: readonly Batch[]) => boolean,
-): Fewest {
+): Steps<Fewest> {
   if (known.length <= 1) return { batches: null, least: known.length };
   if (operations.length > MOST_COMPARED) return { batches: null, least: leastByStops(operations) };
-  const together = sharing(operations);
+  const together = yield* sharing(operations);
   let least = 0;
   let batches = [...known];
   for (const part of partsOf(operations, together)) {
+    yield;
     const inPart = new Set(part);
     const own = batches.filter(({ chosen }) => chosen.some(({ operation }) => inPart.has(operation)));
     const apart = apartIn(part, together);
@@ -57,12 +59,13 @@ export function fewest(
 type Sharing = ReadonlyMap<Operation, ReadonlySet<Operation>>;
 
 /** For each operation those that it can share a batch with, if with nothing else. */
-function sharing(operations: readonly Operation[]): Sharing {
+function* sharing(operations: readonly Operation[]): Steps<Sharing> {
   const together = new Map(operations.map((operation) => [operation, new Set<Operation>()]));
   const alone = operations.map((operation) =>
     operation.ways.flatMap((way) => join(emptyBatch(operation), operation, way) ?? []),
   );
   for (const [i, one] of operations.entries()) {
+    yield;
     for (const other of operations.slice(i + 1)) {
       if (!alone[i]!.some((batch) => other.ways.some((way) => join(batch, other, way)))) continue;
       together.get(one)!.add(other);

@@ -1,4 +1,5 @@
-import { Derived } from '../../derived/derived.js';
+import type { Derived } from '../../derived/derived.js';
+import type { Steps } from '../../derived/steps.js';
 import type { Stop } from '../../shop/model.js';
 import { fewest } from './fewest.js';
 import { emptyBatch, join, thicknessFor, type Batch, type Chosen } from './batch.js';
@@ -12,19 +13,24 @@ import { canRun, precedentsOf, type Precedents } from './pins.js';
  * first operation, or, where fewer batches come of that, with the last. Where a bound leaves room for fewer, they are searched
  * for, to the end where there are few operations. No batches wait for each other's holes.
  */
-export function groupOperations(operations: readonly Operation[], derived = new Derived()): Batch[] {
+export function* groupOperations(operations: readonly Operation[], derived: Derived): Steps<Batch[]> {
   const likeness = (operation: Operation): string => derived.get(asked, operation).likeness;
   const batches: Batch[] = [];
-  for (const { group, alike } of sortedByWork(operations, derived)) {
+  for (const { group, alike } of yield* sortedByWork(operations, derived)) {
     const size = (o: Operation): number => o.ways[0]?.strokes[0]?.wanted.length ?? 0;
     const ordered = [...alike.values()]
       .flatMap(([operation], index) => (operation ? [{ operation, index }] : []))
       .sort((a, b) => size(b.operation) - size(a.operation) || a.index - b.index);
     const representatives = ordered.map(({ operation }) => operation);
     const precedents = precedentsOf(group, (operation) => alike.get(likeness(operation))?.[0] ?? operation);
-    const { batches: found, least } = sortedAsBefore({ operations: representatives, precedents }, likeness, derived);
+    const { batches: found, least } = yield* sortedAsBefore(
+      { operations: representatives, precedents },
+      likeness,
+      derived,
+    );
     const among = { least };
     batches.push(...found.map((batch) => withAll({ ...batch, among }, likeness, alike)));
+    yield;
   }
   return batches;
 }
@@ -36,9 +42,12 @@ interface Settled {
   readonly alike: Map<string, Operation[]>;
 }
 
-function sortedByWork(operations: readonly Operation[], derived: Derived): Iterable<Settled> {
+/** So many operations are looked at in a step. */
+const AT_A_TIME = 500;
+
+function* sortedByWork(operations: readonly Operation[], derived: Derived): Steps<Iterable<Settled>> {
   const found = new Map<string, Settled>();
-  for (const operation of operations) {
+  for (const [index, operation] of operations.entries()) {
     const { settings, likeness } = derived.get(asked, operation);
     let settled = found.get(settings);
     if (settled === undefined) {
@@ -49,6 +58,7 @@ function sortedByWork(operations: readonly Operation[], derived: Derived): Itera
     const like = settled.alike.get(likeness);
     if (like === undefined) settled.alike.set(likeness, [operation]);
     else like.push(operation);
+    if (index % AT_A_TIME === 0) yield;
   }
   return found.values();
 }
@@ -79,13 +89,13 @@ interface Sorted {
   readonly least: number;
 }
 
-function sorted({ operations, precedents }: ToSort): Sorted {
-  const usual = firstFit(operations, 'best', precedents);
+function* sorted({ operations, precedents }: ToSort): Steps<Sorted> {
+  const usual = yield* firstFit(operations, 'best', precedents);
   // One batch cannot become fewer.
   if (usual.length === 1) return { batches: usual, least: 1 };
-  const other = firstFit(operations, 'last', precedents);
+  const other = yield* firstFit(operations, 'last', precedents);
   const known = other.length < usual.length ? other : usual;
-  const few = fewest(operations, known, (batches) => canRun(batches, precedents));
+  const few = yield* fewest(operations, known, (batches) => canRun(batches, precedents));
   return { batches: few.batches ?? known, least: few.least };
 }
 
@@ -95,8 +105,8 @@ interface SortedByPlace {
   readonly least: number;
 }
 
-function sortedByPlace(toSort: ToSort): SortedByPlace {
-  const { batches, least } = sorted(toSort);
+function* sortedByPlace(toSort: ToSort): Steps<SortedByPlace> {
+  const { batches, least } = yield* sorted(toSort);
   const places = new Map(toSort.operations.map((operation, index) => [operation, index]));
   return {
     batches: batches.map(({ chosen }) =>
@@ -109,9 +119,9 @@ function sortedByPlace(toSort: ToSort): SortedByPlace {
 type Likeness = (operation: Operation) => string;
 
 /** Sorted once for operations that ask the same of machines with the same stops: an edit changes few groups of a job. */
-function sortedAsBefore(toSort: ToSort, likeness: Likeness, derived: Derived): Sorted {
+function* sortedAsBefore(toSort: ToSort, likeness: Likeness, derived: Derived): Steps<Sorted> {
   const { operations } = toSort;
-  const { batches, least } = derived.answer(sortedByPlace, toSort, questionOf(toSort, likeness));
+  const { batches, least } = yield* derived.answerInSteps(sortedByPlace, toSort, questionOf(toSort, likeness));
   const joined = batches.map((chosen) =>
     chosen.reduce<Batch | null>((batch, [index, nth]) => {
       const operation = operations[index];
@@ -136,9 +146,14 @@ function questionOf({ operations, precedents }: ToSort, likeness: Likeness): str
 const stopLikeness = ({ side, range, lowers }: Stop): readonly unknown[] => [side, range.min, range.max, lowers];
 
 /** @param beginning with which of an operation's ways a new batch begins */
-function firstFit(operations: readonly Operation[], beginning: 'best' | 'last', precedents: Precedents): Batch[] {
+function* firstFit(
+  operations: readonly Operation[],
+  beginning: 'best' | 'last',
+  precedents: Precedents,
+): Steps<Batch[]> {
   const open: Batch[] = [];
   for (const operation of operations) {
+    yield;
     const placed = best(open, operation, precedents);
     if (placed) open[placed.index] = placed.batch;
     else {
@@ -147,7 +162,7 @@ function firstFit(operations: readonly Operation[], beginning: 'best' | 'last', 
       if (batch) open.push(batch);
     }
   }
-  return mergeBatches(open, precedents);
+  return yield* mergeBatches(open, precedents);
 }
 
 /** Equal for operations that ask the same of the machine's settings, stops and spindles in every one of their ways. */
@@ -198,9 +213,10 @@ function best(
 }
 
 /** Takes batches together, smallest into largest, as long as any two go together. */
-function mergeBatches(batches: readonly Batch[], precedents: Precedents): Batch[] {
+function* mergeBatches(batches: readonly Batch[], precedents: Precedents): Steps<Batch[]> {
   const left = [...batches];
   for (let from = left.length - 1; from > 0; from--) {
+    yield;
     for (let into = 0; into < from; into++) {
       const source = left[from];
       const target = left[into];

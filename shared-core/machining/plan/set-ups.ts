@@ -1,4 +1,5 @@
 import { Derived } from '../../derived/derived.js';
+import { inOneGo, type Steps } from '../../derived/steps.js';
 import type { LoadedSpindle, PlannedHole, Run, SetUp, Step } from '../set-up.js';
 import type { Batch, Chosen } from './batch.js';
 import { groupOperations } from './group.js';
@@ -20,23 +21,26 @@ export interface BatchedSetUp {
  * @param derived keeps what an edit of one carcass leaves as it is
  */
 export function setUpsOf(carcasses: readonly CarcassOperations[], derived = new Derived()): BatchedSetUp[] {
-  const batches = inJobOrder(
-    carcasses,
-    groupOperations(
-      carcasses.flatMap((carcass) => carcass.operations),
-      derived,
-    ),
-  );
+  return inOneGo(setUpsInSteps(carcasses, derived));
+}
+
+/** The same a step at a time: of hundreds of carcasses it takes a while. */
+export function* setUpsInSteps(carcasses: readonly CarcassOperations[], derived: Derived): Steps<BatchedSetUp[]> {
+  const operations = carcasses.flatMap((carcass) => carcass.operations);
+  const batches = inJobOrder(carcasses, yield* groupOperations(operations, derived));
+  yield;
   const nameOf = lettering();
   const before = batchesBefore(batches.map(({ batch }) => batch));
-  return orderByPairs(batches.length, before)
-    .flatMap((index) => batches[index] ?? [])
-    .map(({ batch, inOrder }) => {
-      const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
-      const runs = runsOf(batch, inOrder, derived);
-      const id = nameOf(machine.name);
-      return { setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch };
-    });
+  const order = orderByPairs(batches.length, before);
+  const setUps: BatchedSetUp[] = [];
+  for (const { batch, inOrder } of order.flatMap((index) => batches[index] ?? [])) {
+    yield;
+    const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
+    const runs = runsOf(batch, inOrder, derived);
+    const id = nameOf(machine.name);
+    setUps.push({ setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch });
+  }
+  return setUps;
 }
 
 /** A batch with what it holds in the order of the job, and how many pieces of each. */

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { Derived } from '../../../../shared-core/derived/derived.js';
+import { inOneGo } from '../../../../shared-core/derived/steps.js';
 import type { Bore } from '../../../../shared-core/boring/model.js';
 import { groupOperations, leastBatches } from '../../../../shared-core/machining/plan/group.js';
 import type { Operation, Way } from '../../../../shared-core/machining/plan/operation.js';
@@ -152,7 +154,7 @@ test('few operations are sorted into the fewest set-ups that the replay carries 
         const own = all.filter(({ machine }) => machine.kind === kind);
         const some = [...new Set(picked.flatMap((index) => own[index % own.length] ?? []))];
         if (some.length < 2 || some.reduce((product, { ways }) => product * ways.length, 1) > 100) continue;
-        const batches = groupOperations(some);
+        const batches = inOneGo(groupOperations(some, new Derived()));
         const fewest = fewestParts(some);
         expect([kind, batches.length, leastBatches(batches)]).toEqual([kind, fewest, fewest]);
         shared += Number(fewest < some.length);
@@ -174,7 +176,7 @@ test('the bound of larger jobs never passes what is planned, and little lies bet
       jobsArbitrary(6).chain((made) => fc.tuple(fc.constant(made), machinesArbitrary(made.shop.habits.pitch))),
       ([{ shop, specs }, machines]) => {
         const operations = specs.flatMap((spec) => bored(spec, withMachines(shop, machines)).operations.operations);
-        const batches = groupOperations(operations);
+        const batches = inOneGo(groupOperations(operations, new Derived()));
         expect(leastBatches(batches)).toBeLessThanOrEqual(batches.length);
         planned += batches.length;
         least += leastBatches(batches);
