@@ -12,5 +12,5 @@ export function jobOf(count: number): string {
     const width = 400 + ((index * 7) % 61) * 10;
     return `  box-${index}:\n    ${bodies[index % bodies.length]!(width)}\n`;
   });
-  return `title: Bench\nshop: shed.shop.yaml\n\ndefaults:\n  loose-shelves: 2\n\ncarcasses:\n${blocks.join('\n')}`;
+  return `title: Bench\nshop: shed.shop.yaml\n\ndefaults:\n  plinth: 100\n\ncarcasses:\n${blocks.join('\n')}`;
 }

@@ -69,18 +69,14 @@ async function ours(size: number): Promise<Readonly<Record<string, Outcome>>> {
     return () => client.type(of, [{ text: content }]);
   };
   const body = await timed(client, uri, edit(uri, text.replace('width: 400', 'width: 401')));
-  const defaults = await timed(
-    client,
-    uri,
-    edit(uri, text.replace('loose-shelves: 2\n\ncar', 'loose-shelves: 1\n\ncar')),
-  );
+  const defaults = await timed(client, uri, edit(uri, text.replace('plinth: 100\n\ncar', 'plinth: 90\n\ncar')));
   await timed(client, uri, () => client.opened(shop, demo('shed.shop.yaml'), 'borewright-shop'));
   const priced = demo('shed.shop.yaml').replace(/changeover: \{ stop: (\d+)/, 'changeover: { stop: 1$1');
   if (priced === demo('shed.shop.yaml')) throw new Error('the shop of the demo has no such line');
   const changeover = await timed(client, uri, edit(shop, priced));
   const wider = demo('shed.shop.yaml').replace(/tolerances:\n {2}thickness: [\d.]+/, 'tolerances:\n  thickness: 0.35');
   const tolerances = await timed(client, uri, edit(shop, wider));
-  const again = timed(client, uri, edit(shop, demo('shed.shop.yaml').replace('setback: 37', 'setback: 38')));
+  const again = timed(client, uri, edit(shop, demo('shed.shop.yaml').replace('habits:\n', 'habits:\n  setback: 38\n')));
   const hover = await longestAnswer(client, uri, again);
   const row = await again;
   await client.stop();
