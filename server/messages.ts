@@ -45,7 +45,7 @@ export const say = messages('server', {
   describedElsewhere: ({ name }: { readonly name: string }) =>
     `${quoted(name)} is not described in a file that can be changed.`,
   notDescribed: ({ of, name }: { readonly of: string; readonly name: string }) => `No ${of} is called ${quoted(name)}.`,
-  nameEmpty: ({ of }: { readonly of: string }) => `A ${of} needs a name.`,
+  nameEmpty: ({ of }: { readonly of: string }) => `A ${of.replaceAll('-', ' ')} needs a name.`,
   nameOfLines: () => 'A name stands on one line.',
   nameNone: () => '‘none’ means nothing at all, so it cannot be a name.',
   nameTaken: ({ of, name }: { readonly of: string; readonly name: string }) =>

@@ -4,6 +4,7 @@ import type { Shop } from '../shop/model.js';
 import { hangOnBrackets } from '../hung/brackets.js';
 import { hangDoors } from '../hung/hang.js';
 import { placePulls } from '../hung/pulls.js';
+import { placeWardrobeRails } from '../hung/wardrobe-rails.js';
 import { runDrawers } from '../hung/slides.js';
 import { boreBrackets } from './brackets.js';
 import { boreJoints } from './construction.js';
@@ -12,6 +13,7 @@ import { boreHinges } from './hinges.js';
 import { borePulls } from './pulls.js';
 import { boreSlides } from './slides.js';
 import type { Bore, BoreMap, Surface } from './model.js';
+import { boreWardrobeRails } from './wardrobe-rails.js';
 import { layRows, rowBores } from './rows.js';
 
 const SURFACES: readonly Surface[] = ['inside', 'outside', 'reference-end', 'far-end'];
@@ -28,7 +30,9 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
   const hung = hangDoors(spec, carcass, shop, running);
   const pulls = placePulls(spec, carcass, shop, running);
   const brackets = hangOnBrackets(spec, carcass, shop);
+  const wardrobeRails = placeWardrobeRails(spec, carcass, shop);
   const hanging = [
+    ...boreWardrobeRails(wardrobeRails, holes),
     ...boreBrackets(brackets, holes),
     ...boreHinges(hung, holes),
     ...boreSlides(running, holes),
@@ -43,5 +47,5 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
   const bores = [...joints.bores, ...holes, ...hanging].sort(byPlace);
-  return { rows, bores, hung, running, pulls, brackets, unused: joints.unused, crowded: joints.crowded };
+  return { rows, bores, hung, running, pulls, brackets, wardrobeRails, unused: joints.unused, crowded: joints.crowded };
 }

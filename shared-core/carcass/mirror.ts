@@ -31,6 +31,12 @@ export function mirror(said: CarcassSaid): CarcassSaid {
     ...(rowHoles?.value.bays && {
       'row-holes': withValue(rowHoles, { ...rowHoles.value, bays: inOtherBays(rowHoles.value.bays, bays) }),
     }),
+    ...(said['wardrobe-rails'] && {
+      'wardrobe-rails': withValue(
+        said['wardrobe-rails'],
+        said['wardrobe-rails'].value.map((one) => withValue(one, inOtherBay(one.value, bays))),
+      ),
+    }),
     ...shelvesInBays(said, 'fixed-shelves', bays),
     ...shelvesInBays(said, 'loose-shelves', bays),
   };

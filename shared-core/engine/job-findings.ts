@@ -88,7 +88,7 @@ export function brokenShop(
 function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
   if (unread === undefined) return [];
   const plain = (
-    sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket',
+    sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail',
     names: Iterable<string>,
   ): readonly UnreadName[] => [...names].map((name) => ({ sort, name }));
   return [
@@ -99,6 +99,7 @@ function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
     ...plain('slide', unread.slides),
     ...plain('pull', unread.pulls),
     ...plain('bracket', unread.brackets),
+    ...plain('wardrobe-rail', unread.wardrobeRails),
     ...[...unread.machines].map(([name, kind]): UnreadName => ({ sort: 'machine', kind, name })),
   ];
 }

@@ -2,12 +2,15 @@ import type { FittingKind } from '../fittings/names.js';
 import { kindOf } from '../fittings/kinds.js';
 import { KIND_WORDS } from '../shop/kind-words.js';
 import type { MachineKind } from '../shop/model.js';
-import { counted, listed, quoted } from '../words/english.js';
+import { counted, listed, quoted, sortNoun } from '../words/english.js';
 import { messages, type Words } from '../words/message.js';
 
 /** Something of a shop file that could not be read. */
 export type UnreadName =
-  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket'; readonly name: string }
+  | {
+      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail';
+      readonly name: string;
+    }
   | { readonly sort: 'fitting'; readonly kind: FittingKind; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: MachineKind; readonly name: string };
 
@@ -51,7 +54,8 @@ function named(unread: UnreadName): string {
     case 'slide':
     case 'pull':
     case 'bracket':
-      return `the ${unread.sort} ${quoted(unread.name)}`;
+    case 'wardrobe-rail':
+      return `the ${sortNoun(unread.sort)} ${quoted(unread.name)}`;
     case 'fitting':
       return `the ${kindOf(unread).item.noun} ${quoted(unread.name)}`;
     case 'machine':

@@ -16,6 +16,9 @@ import { bracketUnknown } from './rules/bracket-unknown.js';
 import { bracketWithoutRoom } from './rules/bracket-without-room.js';
 import { breakThrough } from './rules/break-through.js';
 import { cannotBeBored } from './rules/cannot-be-bored.js';
+import { clothesWithoutDepth } from './rules/clothes-without-depth.js';
+import { wardrobeRailUnknown } from './rules/wardrobe-rail-unknown.js';
+import { wardrobeRailWithoutRoom } from './rules/wardrobe-rail-without-room.js';
 import { clampMissesPanel } from './rules/clamp-misses-panel.js';
 import { clampTooSmall } from './rules/clamp-too-small.js';
 import { drawerLowerThanSlide } from './rules/drawer-lower-than-slide.js';
@@ -70,6 +73,7 @@ export const rules: readonly CarcassRule[] = [
   slideUnknown,
   pullUnknown,
   bracketUnknown,
+  wardrobeRailUnknown,
   machineUnknown,
   rowPastReach,
   rowDistance,
@@ -102,6 +106,8 @@ export const rules: readonly CarcassRule[] = [
   tipsWhenOpen,
   hangsTooHeavy,
   bracketWithoutRoom,
+  wardrobeRailWithoutRoom,
+  clothesWithoutDepth,
   boresCollide,
   boreInGroove,
   breakThrough,

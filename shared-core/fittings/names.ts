@@ -18,6 +18,7 @@ export type BorePurpose =
   | 'slide-in-box'
   | 'pull'
   | 'bracket'
+  | 'rail-socket'
   | 'front-clearance'
   | 'front-pilot'
   | 'spare';

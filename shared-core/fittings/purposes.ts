@@ -86,6 +86,16 @@ const OTHERS = {
     driven: null,
     machine: null,
   },
+  'rail-socket': {
+    nouns: ['socket bore of a wardrobe rail', 'socket bores of wardrobe rails'],
+    use: 'wardrobe rail',
+    mark: [circle(0.6, false), line([-0.6, 0], [0.6, 0])],
+    ink: 'green',
+    mate: null,
+    depthChosen: false,
+    driven: null,
+    machine: null,
+  },
   'front-clearance': {
     nouns: ['clearance hole for the front', 'clearance holes for the front'],
     use: 'screw of the front, clearance',

@@ -1,8 +1,8 @@
 import type { Drawer, Panel } from '../carcass/model.js';
 import type { Extents } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
-import type { Place } from '../document/place.js';
-import type { Bracket, Hand, Hinge, Pull } from '../shop/model.js';
+import type { Located, Place } from '../document/place.js';
+import type { Bracket, Hand, Hinge, Pull, WardrobeRail } from '../shop/model.js';
 
 /** How a hinge is put together so that the door covers what it is to cover. */
 export interface Reach {
@@ -111,4 +111,30 @@ export interface SideBracket {
   readonly isOn: boolean;
   /** The room that it takes, in the carcass frame. */
   readonly body: Extents;
+}
+
+/** A rail for clothes between two uprights. */
+export interface WardrobeRailAt {
+  /** 'wardrobe-rail-1', with '-bay-2' where the carcass has bays. */
+  readonly key: string;
+  readonly rail: WardrobeRail;
+  /** The height that the job gives it, and its distance from the front where the job gives one. */
+  readonly at: Located<Micrometres>;
+  readonly fromFront: Located<Micrometres> | undefined;
+  /** Its centre line in the carcass frame. */
+  readonly y: Micrometres;
+  readonly z: Micrometres;
+  /** What it is cut to. */
+  readonly length: Micrometres;
+  /** The left one, then the right one. */
+  readonly sockets: readonly RailSocket[];
+  /** In the carcass frame. */
+  readonly body: Extents;
+}
+
+/** A socket of a wardrobe rail: the upright that it is screwed to, on which face, and where its screws stand there. */
+export interface RailSocket {
+  readonly upright: Panel;
+  readonly face: 'inside' | 'outside';
+  readonly holes: readonly OnFace[];
 }

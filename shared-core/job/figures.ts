@@ -33,11 +33,7 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     carcass.fillers.band ?? carcass.band,
     ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {})),
   ].map(({ value }) => value);
-  const fittings = [
-    carcass.joint,
-    carcass.drawers.joint,
-    ...panels.flatMap(({ joint, referenceEnd, farEnd }) => [joint, referenceEnd?.value.joint, farEnd?.value.joint]),
-  ].map((one) => one?.value ?? carcass.joint.value);
+  const fittings = fittingsOf(carcass);
   const companions = fittings.flatMap((name) => {
     const fitting = shop.fittings.get(name);
     return fitting === undefined ? [] : companionsOf(fitting);
@@ -62,6 +58,9 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     [carcass.brackets.value]
       .filter((name) => name !== NO_BRACKET)
       .every(have(shop.brackets, unread?.brackets, habits.bracket)) &&
+    (carcass.wardrobeRails?.value ?? [])
+      .map(({ value: { rail } }) => rail?.value ?? habits.wardrobeRail)
+      .every(have(shop.wardrobeRails, unread?.wardrobeRails, habits.wardrobeRail)) &&
     [...fittings, ...companions].every(have(shop.fittings, unread?.fittings, habits.joint))
   );
 }
@@ -73,4 +72,16 @@ function pullsOf({ pulls, panels, fronts }: JobCarcass): readonly string[] {
     ...[...panels.values()].map(({ pull }) => pull),
     ...(fronts?.value ?? []).map(({ value }) => value.pull),
   ].flatMap((one) => one?.value ?? []);
+}
+
+function fittingsOf({ joint: usual, drawers, panels }: JobCarcass): readonly string[] {
+  return [
+    usual,
+    drawers.joint,
+    ...[...panels.values()].flatMap(({ joint, referenceEnd, farEnd }) => [
+      joint,
+      referenceEnd?.value.joint,
+      farEnd?.value.joint,
+    ]),
+  ].map((one) => one?.value ?? usual.value);
 }

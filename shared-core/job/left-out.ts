@@ -464,6 +464,7 @@ export const LEFT_OUT = {
   'fixed-shelves': { as: 'items', item: shelf(() => 0) },
   'loose-shelves': { as: 'items', item: shelf(({ habits }) => habits.shelfSetback) },
   fronts: nothing(() => say.asDoorsSay()),
+  'wardrobe-rails': nothing(() => say.none()),
   panels: { as: 'parts' },
   note: nothing(() => null),
 } as const satisfies LeftOutFields<typeof carcassSchema.fields>;

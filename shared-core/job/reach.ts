@@ -201,6 +201,7 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
   'fixed-shelves': shelf,
   'loose-shelves': shelf,
   fronts: { own: always, inside: { front: always, pull: 'front-place', height: always, bay: 'bays' } },
+  'wardrobe-rails': { own: always, inside: { at: always, bay: 'bays', 'from-front': always, rail: always } },
   panels: {
     own: always,
     inside: {

@@ -199,6 +199,15 @@ const front = record('front', 'One front, in its place among those before a bay.
   bay: optional(count('The bay it stands before, counted from the left; all bays when left out.', 1, 20)),
 });
 
+const wardrobeRail = record('wardrobe rail in a bay', 'One rail for clothes.', {
+  at: required(length('Height of its centre line above the bottom end of the side.', 1)),
+  bay: optional(count('The bay it stands in, counted from the left; all bays when left out.', 1, 20)),
+  'from-front': optional(
+    length('From the front of the carcass to its centre line; in the middle of the depth when left out.', 10, 3000),
+  ),
+  rail: optional(name('wardrobe-rail', 'The rail, where it is another one.')),
+});
+
 const drawers = record('drawers', 'How the drawers are made.', {
   slide: optional(name('slide', 'The slide that the drawers run on.')),
   board: optional(name('board', 'Board of the sides, the front and the back of the box.')),
@@ -398,6 +407,17 @@ const ownCarcass = record(
         'What closes each bay, from the top down: each a word, or a map with more about it. How fronts stand to the carcass is said under `doors`.',
         either('A front.', front.fields.front.schema, front),
         60,
+      ),
+    ),
+    'wardrobe-rails': optional(
+      list(
+        'Rails for clothes, each between the two uprights of a bay.',
+        either(
+          'A rail for clothes.',
+          length('Height of its centre line above the bottom end of the side.', 1),
+          wardrobeRail,
+        ),
+        20,
       ),
     ),
     panels: optional(

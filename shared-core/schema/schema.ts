@@ -28,6 +28,7 @@ export type NameOf =
   | 'slide'
   | 'pull'
   | 'bracket'
+  | 'wardrobe-rail'
   | 'machine'
   | 'shop-file'
   | 'stop'

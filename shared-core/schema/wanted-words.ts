@@ -17,6 +17,7 @@ const THINGS: Readonly<Record<NameOf, string>> = {
   slide: 'a slide',
   pull: 'a pull',
   bracket: 'a bracket',
+  'wardrobe-rail': 'a wardrobe rail',
   machine: 'a machine',
   'shop-file': 'a shop file',
   stop: 'a stop',

@@ -1,6 +1,6 @@
 import { writtenUnit } from '../length/reader.js';
 import type { Micrometres } from '../length/units.js';
-import { counted, listed, verb } from '../words/english.js';
+import { counted, listed, verb, sortNoun } from '../words/english.js';
 import { showSizes } from '../length/show.js';
 import type { Span } from '../schema/schema.js';
 import { spanExample } from '../schema/wanted-words.js';
@@ -73,7 +73,7 @@ export const say = messages('file', {
 
 /** The things of a shop in one line each, and what may be written for a key: for hovers and completion. */
 export const line = messages('shop-line', {
-  faulty: ({ of }: { readonly of: string }) => `${of} with a fault in the shop file`,
+  faulty: ({ of }: { readonly of: string }) => `${sortNoun(of)} with a fault in the shop file`,
   board: (
     {
       thickness,
@@ -113,6 +113,8 @@ export const line = messages('shop-line', {
     show,
   ) =>
     `hanging bracket, ${counted(holes.length, 'bore')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, a pair carries ${rating} kg`}`,
+  wardrobeRail: ({ width, height }: { readonly width: Micrometres; readonly height: Micrometres }, show) =>
+    `wardrobe rail, ${show.exact(width)} × ${show.exact(height)}`,
   oneHead: (
     { kind, spindles, pitch }: { readonly kind: string; readonly spindles: number; readonly pitch: Micrometres },
     show,
@@ -154,7 +156,7 @@ export const form = messages('form', {
   flag: () => 'yes or no',
   text: () => 'a text',
   shopFile: () => 'the name of a shop file',
-  name: ({ of }: { readonly of: string }) => `the name of a ${of}`,
+  name: ({ of }: { readonly of: string }) => `the name of a ${sortNoun(of)}`,
   choice: ({ options }: { readonly options: readonly string[] }) => `one of ${listed(options, 'or')}`,
   list: ({ item, most }: { readonly item: Message; readonly most: number }, show) =>
     `a list of no more than ${most}, each ${show.tell(item)}`,

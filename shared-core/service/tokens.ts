@@ -38,7 +38,7 @@ export function tokensOf(file: AnalysedFile, mentions: readonly Mention[]): read
   const { text, shop } = file.analysis;
   const names = mentions.flatMap((mention): readonly Token[] => {
     // Hinges, slides and pulls are fittings to the eye.
-    const of = ['hinge', 'slide', 'pull', 'bracket'].includes(mention.of) ? 'fitting' : mention.of;
+    const of = ['hinge', 'slide', 'pull', 'bracket', 'wardrobe-rail'].includes(mention.of) ? 'fitting' : mention.of;
     const sort = TOKEN_SORTS.find((one) => one === of);
     const { start, end, gives } = mention;
     if (sort === undefined) return [];
@@ -72,6 +72,7 @@ const STOCKED = {
   slide: 'slides',
   pull: 'pulls',
   bracket: 'brackets',
+  'wardrobe-rail': 'wardrobeRails',
   machine: 'machines',
 } as const;
 

@@ -18,53 +18,34 @@ export function namesOf(
   of: NameOf,
   reader: Reader,
 ): readonly { readonly name: string; readonly line: Told }[] {
-  const { boards, bands, fittings, hinges, slides, brackets, pulls, machines, unread } = shop;
-  const faulty = (names: Iterable<string> | undefined): readonly { readonly name: string; readonly line: Told }[] =>
-    [...(names ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), reader) }));
+  const { unread } = shop;
+  const all = <T extends { readonly name: string }>(
+    things: ReadonlyMap<string, T>,
+    told: (one: T) => Told,
+    unreadable: Iterable<string> | undefined,
+  ): readonly { readonly name: string; readonly line: Told }[] => [
+    ...[...things.values()].map((one) => ({ name: one.name, line: told(one) })),
+    ...[...(unreadable ?? [])].map((name) => ({ name, line: tell(line.faulty({ of }), reader) })),
+  ];
   switch (of) {
     case 'board':
-      return [
-        ...[...boards.values()].map((board) => ({ name: board.name, line: boardLine(board, reader) })),
-        ...faulty(unread?.boards),
-      ];
+      return all(shop.boards, (one) => boardLine(one, reader), unread?.boards);
     case 'band':
-      return [
-        ...[...bands.values()].map((band) => ({ name: band.name, line: tell(line.band(band), reader) })),
-        ...faulty(unread?.bands),
-      ];
+      return all(shop.bands, (one) => tell(line.band(one), reader), unread?.bands);
     case 'fitting':
-      return [
-        ...[...fittings.values()].map((fitting) => ({
-          name: fitting.name,
-          line: tell(kindOf(fitting).described(fitting), reader),
-        })),
-        ...faulty(unread?.fittings.keys()),
-      ];
+      return all(shop.fittings, (one) => tell(kindOf(one).described(one), reader), unread?.fittings.keys());
     case 'hinge':
-      return [
-        ...[...hinges.values()].map((hinge) => ({ name: hinge.name, line: tell(line.hinge(hinge), reader) })),
-        ...faulty(unread?.hinges),
-      ];
+      return all(shop.hinges, (one) => tell(line.hinge(one), reader), unread?.hinges);
     case 'slide':
-      return [
-        ...[...slides.values()].map((slide) => ({ name: slide.name, line: slideLine(slide, reader) })),
-        ...faulty(unread?.slides),
-      ];
+      return all(shop.slides, (one) => slideLine(one, reader), unread?.slides);
     case 'pull':
-      return [
-        ...[...pulls.values()].map((pull) => ({ name: pull.name, line: tell(line.pull(pull), reader) })),
-        ...faulty(unread?.pulls),
-      ];
+      return all(shop.pulls, (one) => tell(line.pull(one), reader), unread?.pulls);
     case 'bracket':
-      return [
-        ...[...brackets.values()].map((one) => ({ name: one.name, line: tell(line.bracket(one), reader) })),
-        ...faulty(unread?.brackets),
-      ];
+      return all(shop.brackets, (one) => tell(line.bracket(one), reader), unread?.brackets);
+    case 'wardrobe-rail':
+      return all(shop.wardrobeRails, (one) => tell(line.wardrobeRail(one), reader), unread?.wardrobeRails);
     case 'machine':
-      return [
-        ...[...machines.values()].map((machine) => ({ name: machine.name, line: machineLine(machine, reader) })),
-        ...faulty(unread?.machines.keys()),
-      ];
+      return all(shop.machines, (one) => machineLine(one, reader), unread?.machines.keys());
     case 'stop':
     case 'shop-file':
     case 'panel':

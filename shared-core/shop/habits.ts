@@ -61,16 +61,7 @@ export function namedHabits(
   const chooser = new Chooser(findings, place);
   const boards = [...stock.boards.values()];
   const fittings = [...stock.fittings.values()];
-  const { unread } = stock;
-  const names = {
-    boards: [...stock.boards.keys(), ...(unread?.boards ?? [])],
-    bands: [...stock.bands.keys(), ...(unread?.bands ?? [])],
-    fittings: [...stock.fittings.keys(), ...(unread?.fittings.keys() ?? [])],
-    hinges: [...stock.hinges.keys(), ...(unread?.hinges ?? []), NO_HINGE],
-    slides: [...stock.slides.keys(), ...(unread?.slides ?? [])],
-    brackets: [...stock.brackets.keys(), ...(unread?.brackets ?? []), NO_BRACKET],
-    pulls: [...stock.pulls.keys(), ...(unread?.pulls ?? []), NO_PULL],
-  };
+  const names = namesIn(stock);
   const thinnest = boards
     .filter((board) => board.thickness <= THICKEST_BACK)
     .toSorted((a, b) => a.thickness - b.thickness)[0];
@@ -100,6 +91,14 @@ export function namedHabits(
     slide: chooser.choose('slide', 'slide', written.slide, said.slide, names.slides, names.slides[0]),
     pull: chooser.choose('pull', 'pull', written.pull, said.pull, names.pulls, NO_PULL),
     bracket: chooser.choose('bracket', 'bracket', written.bracket, said.bracket, names.brackets, NO_BRACKET),
+    wardrobeRail: chooser.choose(
+      'wardrobe-rail',
+      'wardrobe-rail',
+      written['wardrobe-rail'],
+      said.wardrobeRail,
+      names.wardrobeRails,
+      names.wardrobeRails[0],
+    ),
     machines: {
       faces: machine('faces'),
       ends: machine('ends'),
@@ -108,6 +107,21 @@ export function namedHabits(
       clamp: machine('clamp'),
       saw: machine('saw'),
     },
+  };
+}
+
+/** The names that habits may take, sort by sort. */
+function namesIn(stock: Known) {
+  const { unread } = stock;
+  return {
+    boards: [...stock.boards.keys(), ...(unread?.boards ?? [])],
+    bands: [...stock.bands.keys(), ...(unread?.bands ?? [])],
+    fittings: [...stock.fittings.keys(), ...(unread?.fittings.keys() ?? [])],
+    hinges: [...stock.hinges.keys(), ...(unread?.hinges ?? []), NO_HINGE],
+    slides: [...stock.slides.keys(), ...(unread?.slides ?? [])],
+    brackets: [...stock.brackets.keys(), ...(unread?.brackets ?? []), NO_BRACKET],
+    wardrobeRails: [...stock.wardrobeRails.keys(), ...(unread?.wardrobeRails ?? [])],
+    pulls: [...stock.pulls.keys(), ...(unread?.pulls ?? []), NO_PULL],
   };
 }
 

@@ -1,12 +1,13 @@
 import type { FittingKind } from '../fittings/names.js';
 import { kindOf } from '../fittings/kinds.js';
-import { aNoun, listed, quoted } from '../words/english.js';
+import { aNoun, listed, quoted, sortNoun } from '../words/english.js';
 import { messages } from '../words/message.js';
 import { KIND_WORDS } from './kind-words.js';
 import type { MachineKind } from './model.js';
 
 /** What a name of the shop is the name of. */
-export type NamedSort = 'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'machine';
+export type NamedSort =
+  'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'machine';
 export type Sort =
   Exclude<NamedSort, 'machine'> | { readonly fitting: FittingKind } | { readonly machine: MachineKind };
 
@@ -25,6 +26,7 @@ const HABITS = {
   hinge: 'hinge',
   slide: 'slide',
   pull: 'pull',
+  'wardrobe-rail': 'wardrobe rail',
   bracket: 'bracket',
 } as const;
 
@@ -40,7 +42,7 @@ export const say = messages('shop', {
   usualMissing: ({ habit, taken }: { readonly habit: NamingHabit; readonly taken: string }) =>
     `The shop file does not name the usual ${HABITS[habit]}, so ${quoted(taken)} is used. Write \`${habit}\` under \`habits\`.`,
   twice: ({ name, sort }: { readonly name: string; readonly sort: NamedSort }) =>
-    `Another ${sort} is already called ${quoted(name)}. Give this one another name.`,
+    `Another ${sortNoun(sort)} is already called ${quoted(name)}. Give this one another name.`,
   first: ({ name }: { readonly name: string }) => `${quoted(name)} is first used here.`,
   use: ({ name }: { readonly name: string }) => `Use ${quoted(name)}`,
   addHabit: ({ habit, name }: { readonly habit: string; readonly name: string }) =>
@@ -53,6 +55,6 @@ function known({ sort, known: names }: Unknown): string {
 }
 
 function nounOf(sort: Sort): string {
-  if (typeof sort === 'string') return sort;
+  if (typeof sort === 'string') return sortNoun(sort);
   return 'machine' in sort ? KIND_WORDS[sort.machine] : kindOf({ kind: sort.fitting }).item.noun;
 }

@@ -8,6 +8,7 @@ import type * as machines from './machine-schemas.js';
 import type * as materials from './material-schemas.js';
 import type * as papers from './paper-schemas.js';
 import type * as bracketSchemas from './bracket-schemas.js';
+import type * as wardrobeRailSchemas from './wardrobe-rail-schemas.js';
 import type * as pullSchemas from './pull-schemas.js';
 import type * as slideSchemas from './slide-schemas.js';
 
@@ -30,6 +31,8 @@ export type SlideLength = Slide['lengths'][number];
 export interface Pull extends Named, Model<typeof pullSchemas.pull> {}
 
 export interface Bracket extends Named, Model<typeof bracketSchemas.bracket> {}
+
+export interface WardrobeRail extends Named, Model<typeof wardrobeRailSchemas.wardrobeRail> {}
 
 export type PanelRange = Model<typeof machines.panelSpans>;
 export interface Stop extends Named, Model<typeof machines.stop> {}
@@ -86,6 +89,7 @@ export interface Unread {
   readonly slides: ReadonlySet<string>;
   readonly pulls: ReadonlySet<string>;
   readonly brackets: ReadonlySet<string>;
+  readonly wardrobeRails: ReadonlySet<string>;
   readonly machines: ReadonlyMap<string, MachineKind>;
 }
 
@@ -101,6 +105,7 @@ export interface Shop {
   readonly slides: ReadonlyMap<string, Slide>;
   readonly pulls: ReadonlyMap<string, Pull>;
   readonly brackets: ReadonlyMap<string, Bracket>;
+  readonly wardrobeRails: ReadonlyMap<string, WardrobeRail>;
   readonly machines: ReadonlyMap<string, Machine>;
   readonly unread?: Unread;
   /** True where its text does not tell what the shop has (broken, or of no known unit): nothing can be worked out by it. */

@@ -109,6 +109,10 @@ brackets:
     reach: 30
     width: 18
 
+# spacing: from screw to screw of a socket, which stand one over the other; left out for one screw.
+wardrobe-rails:
+  tube-25: { width: 25, height: 25, spacing: 32, diameter: 5, depth: 11, play: 2, over: 30, hanger: 450 }
+
 vertical-heads:
   face-head:
     # Where one machine turns its head level, give both heads the same 'body: NAME'; these are two machines.
@@ -284,6 +288,7 @@ habits:
   pull: none
   # 'none', or the hanging bracket that the sides of wall carcasses are usually bored for.
   bracket: none
+  wardrobe-rail: tube-25
   # From the edge that opens, and from the end of the door, to the nearest screw; tall doors have it at the height of the hand.
   pull-from-edge: 40
   pull-from-end: 60

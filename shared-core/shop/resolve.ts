@@ -58,6 +58,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     slides: filled(own.slides, written.slides, base?.slides),
     pulls: filled(own.pulls, written.pulls, base?.pulls),
     brackets: filled(own.brackets, written.brackets, base?.brackets),
+    wardrobeRails: filled(own.wardrobeRails, written.wardrobeRails, base?.wardrobeRails),
     machines: filled(withAllStops(own.machines, root), written.machines, base?.machines),
   };
   const unread = unreadOf(written, stock);

@@ -8,6 +8,7 @@ import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHe
 import { band, board } from './material-schemas.js';
 import { labelSheet, rates } from './paper-schemas.js';
 import { bracket } from './bracket-schemas.js';
+import { wardrobeRail } from './wardrobe-rail-schemas.js';
 import { pull } from './pull-schemas.js';
 import { slide } from './slide-schemas.js';
 
@@ -27,6 +28,9 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   slides: orEmpty(things('slide', null, 'slide', 'Slides for drawers.', slide)),
   pulls: orEmpty(things('pull', null, 'pull', 'Pulls and knobs of doors and drawer fronts.', pull)),
   brackets: orEmpty(things('bracket', null, 'bracket', 'Hanging brackets of wall carcasses.', bracket)),
+  'wardrobe-rails': orEmpty(
+    things('wardrobe-rail', null, 'wardrobe rail', 'Rails for clothes, with their sockets.', wardrobeRail),
+  ),
   bits: optional(list('Diameters of the bits that the shop has.', length('Diameter.', 1, 60))),
   'vertical-heads': orEmpty(things('machine', 'vertical', 'vertical head', 'Heads for bores in faces.', verticalHead)),
   'horizontal-heads': orEmpty(

@@ -8,7 +8,7 @@ import { shopSchema } from './schema.js';
 type ShopModel = Model<typeof shopSchema>;
 export type Stock = Pick<
   Shop,
-  'boards' | 'bands' | 'fittings' | 'hinges' | 'slides' | 'pulls' | 'brackets' | 'machines'
+  'boards' | 'bands' | 'fittings' | 'hinges' | 'slides' | 'pulls' | 'brackets' | 'wardrobeRails' | 'machines'
 >;
 
 /** The named things of a shop, each sort by name; a name that is taken is told, and the first thing keeps it. */
@@ -21,6 +21,7 @@ export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
     slides: byName(shop.slides, 'slide', findings),
     pulls: byName(shop.pulls, 'pull', findings),
     brackets: byName(shop.brackets, 'bracket', findings),
+    wardrobeRails: byName(shop.wardrobeRails, 'wardrobe-rail', findings),
     machines: byName(thingsOf(shopSchema, shop, 'machine'), 'machine', findings),
   };
 }

@@ -18,6 +18,7 @@ const SECTIONS = [
   'slides',
   'pulls',
   'brackets',
+  'wardrobe-rails',
   ...[...FITTINGS, ...MACHINES].map(([section]) => section),
 ];
 
@@ -40,6 +41,7 @@ export function writtenNames(root: TreeNode | null): Unread {
     slides: new Set(names('slides')),
     pulls: new Set(names('pulls')),
     brackets: new Set(names('brackets')),
+    wardrobeRails: new Set(names('wardrobe-rails')),
     machines: byKind(MACHINES),
   };
 }
@@ -64,7 +66,7 @@ export function withAllStops(
 /** Of the written names those that nothing could be read for. */
 export function unreadOf(
   written: Unread,
-  { boards, bands, fittings, hinges, slides, pulls, brackets, machines }: Stock,
+  { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, machines }: Stock,
 ): Unread {
   const without = <K>(all: ReadonlyMap<string, K>, read: ReadonlyMap<string, unknown>): ReadonlyMap<string, K> =>
     new Map([...all].filter(([name]) => !read.has(name)));
@@ -76,6 +78,7 @@ export function unreadOf(
     slides: new Set([...written.slides].filter((name) => !slides.has(name))),
     pulls: new Set([...written.pulls].filter((name) => !pulls.has(name))),
     brackets: new Set([...written.brackets].filter((name) => !brackets.has(name))),
+    wardrobeRails: new Set([...written.wardrobeRails].filter((name) => !wardrobeRails.has(name))),
     machines: without(written.machines, machines),
   };
 }

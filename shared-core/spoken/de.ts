@@ -10,6 +10,7 @@ import { findingsOfPulls } from './de/findings-of-pulls.js';
 import { findingsOfRows } from './de/findings-of-rows.js';
 import { findingsOfBeside } from './de/findings-of-beside.js';
 import { findingsOfHanging } from './de/findings-of-hanging.js';
+import { findingsOfWardrobes } from './de/findings-of-wardrobes.js';
 import { job } from './de/job.js';
 import { jobKeys } from './de/job-keys.js';
 import { loadKeys } from './de/load-keys.js';
@@ -36,6 +37,7 @@ export const de: Spoken = {
     ...findingsOfPanels,
     ...findingsOfBeside,
     ...findingsOfHanging,
+    ...findingsOfWardrobes,
     ...findingsOfPulls,
     ...findingsOfRows,
     ...machines,

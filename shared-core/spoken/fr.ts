@@ -10,6 +10,7 @@ import { findingsOfPulls } from './fr/findings-of-pulls.js';
 import { findingsOfRows } from './fr/findings-of-rows.js';
 import { findingsOfBeside } from './fr/findings-of-beside.js';
 import { findingsOfHanging } from './fr/findings-of-hanging.js';
+import { findingsOfWardrobes } from './fr/findings-of-wardrobes.js';
 import { job } from './fr/job.js';
 import { jobKeys } from './fr/job-keys.js';
 import { loadKeys } from './fr/load-keys.js';
@@ -37,6 +38,7 @@ export const fr: Spoken = allInType({
     ...findingsOfPanels,
     ...findingsOfBeside,
     ...findingsOfHanging,
+    ...findingsOfWardrobes,
     ...findingsOfPulls,
     ...findingsOfRows,
     ...machines,

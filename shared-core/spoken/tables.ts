@@ -90,6 +90,8 @@ import type { say as pullScrewMeets } from '../findings/rules/pull-screw-meets.j
 import type { say as partialRowsCost } from '../findings/rules/partial-rows-cost.js';
 import type { bracketChoices } from '../findings/bracket-choices.js';
 import type { say as bracketWithoutRoom } from '../findings/rules/bracket-without-room.js';
+import type { say as wardrobeRailWithoutRoom } from '../findings/rules/wardrobe-rail-without-room.js';
+import type { say as clothesWithoutDepth } from '../findings/rules/clothes-without-depth.js';
 import type { say as besideTooNear } from '../findings/rules/beside-too-near.js';
 import type { valueUnusedMessages as valueUnused } from '../findings/rules/value-unused.js';
 import type { say as cam } from '../fittings/kinds/cam.js';
@@ -262,6 +264,8 @@ export interface Tables {
   readonly 'partial-rows-cost': typeof partialRowsCost;
   readonly 'bracket-choices': typeof bracketChoices;
   readonly 'bracket-without-room': typeof bracketWithoutRoom;
+  readonly 'wardrobe-rail-without-room': typeof wardrobeRailWithoutRoom;
+  readonly 'clothes-without-depth': typeof clothesWithoutDepth;
   readonly 'beside-too-near': typeof besideTooNear;
   readonly 'value-unused': typeof valueUnused;
   readonly 'value-unused-in-shop': typeof valueUnusedInShop;

@@ -48,3 +48,6 @@ export function quoted(text: string): string {
   const line = text.replace(/\s+/g, ' ').trim();
   return `‘${line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line}’`;
 }
+
+/** A sort of things as a sentence calls it: 'wardrobe rail' of 'wardrobe-rail'. */
+export const sortNoun = (sort: string): string => sort.replaceAll('-', ' ');

@@ -24,6 +24,7 @@ import type {
   CarcassKind,
   Hinge,
   Pull,
+  WardrobeRail,
   Bracket,
   Shop,
   Slide,
@@ -123,6 +124,7 @@ export interface ShopWish {
   readonly slides: readonly Slide[];
   readonly pulls: readonly Pull[];
   readonly brackets: readonly Bracket[];
+  readonly wardrobeRails: readonly WardrobeRail[];
   readonly spindles: number;
   readonly habits: Partial<Shop['habits']>;
 }
@@ -199,13 +201,32 @@ const WISH: ShopWish = {
   ],
   pulls: [pull('bar-160', { spacing: mm(160), diameter: mm(4.5) }), pull('knob', { spacing: 0, diameter: mm(4.5) })],
   brackets: [],
+  wardrobeRails: [
+    {
+      name: 'tube',
+      place: nowhere,
+      width: mm(25),
+      height: mm(25),
+      spacing: mm(32),
+      lies: 'upright',
+      diameter: mm(5),
+      depth: mm(11),
+      play: mm(2),
+      over: mm(30),
+      hanger: mm(450),
+      price: null,
+    },
+  ],
   spindles: 21,
   habits: {},
 };
 
 /** An invented shop with one vertical head; the parts that geometry looks at can be given. */
 export function shopOf(wish: Partial<ShopWish> = {}): Shop {
-  const { boards, bands, fittings, hinges, slides, pulls, brackets, spindles, habits } = { ...WISH, ...wish };
+  const { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, spindles, habits } = {
+    ...WISH,
+    ...wish,
+  };
   const head: VerticalHead = {
     kind: 'vertical',
     name: 'face-head',
@@ -237,6 +258,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     slides: byName(slides),
     pulls: byName(pulls),
     brackets: byName(brackets),
+    wardrobeRails: byName(wardrobeRails),
     bits: null,
     habits: {
       board: boards[0]!.name,
@@ -286,6 +308,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       slide: slides[0]?.name ?? 'none',
       pull: 'none',
       bracket: 'none',
+      wardrobeRail: 'tube',
       pullFromEdge: mm(40),
       pullFromEnd: mm(60),
       handHeight: mm(1050),
@@ -367,6 +390,7 @@ export interface CarcassWish {
   readonly pulls: PullsWish;
   readonly brackets?: string;
   readonly aboveFloor?: Micrometres;
+  readonly wardrobeRails?: readonly Micrometres[];
   readonly endPanels: EndPanelsOn;
   readonly fillers: { readonly left?: Micrometres; readonly right?: Micrometres };
   readonly panels: Readonly<Record<string, ChoiceWish>>;
@@ -517,6 +541,8 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     fronts: frontsOf(wish),
     drawers: drawersOf(shop, wish),
     pulls: pullsOf(shop, wish),
+    wardrobeRails:
+      wish.wardrobeRails === undefined ? null : located(wish.wardrobeRails.map((at) => located({ at: located(at) }))),
     brackets: located(wish.brackets ?? shop.habits.bracket, ['brackets']),
     endPanels: {
       on: located(wish.endPanels),

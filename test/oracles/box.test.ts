@@ -11,6 +11,7 @@ import {
   boundsOf,
   clear,
   interferences,
+  openingsAlongX,
   panelsHolding,
   pegFrom,
   pinsIn,
@@ -43,10 +44,15 @@ function expectClosedBox({ spec, shop }: Pick<Job, 'spec' | 'shop'>, carcass: Ca
   expect(volumeInTheOpen(assembly)).toBe(0);
 
   // No hole is left without its connector: one a pair of bores, one a cam, and one a head.
-  const alone = new Set(['row', 'cam', 'recess', 'spare', 'bracket']);
+  const alone = new Set(['row', 'cam', 'recess', 'spare', 'bracket', 'rail-socket']);
   const wanted = bores.filter(({ purpose }) => !alone.has(purpose)).length / 2;
   expect(assembly.connectors.filter(({ kind }) => kind !== 'cam' && kind !== 'head')).toHaveLength(wanted);
 }
+
+const isBored =
+  (bores: readonly Bore[]) =>
+  ({ upright }: { readonly upright: { readonly key: string } }): boolean =>
+    bores.some(({ panel, purpose }) => panel === upright.key && purpose === 'rail-socket');
 
 describe('the box as solids', () => {
   // In four tests, so that a slow machine does not meet the time limit of one.
@@ -149,6 +155,47 @@ describe('the box as solids', () => {
       { numRuns: 25 },
     );
     expect(hung).toBeGreaterThan(5);
+  });
+
+  test('takes wardrobe rails of the length that is listed, and their screws go into holes of both uprights', () => {
+    let rails = 0;
+    fc.assert(
+      fc.property(jobArbitrary, ({ shop: plain, wish }) => {
+        const tube = shopOf().wardrobeRails.get('tube')!;
+        const shop = {
+          ...plain,
+          wardrobeRails: new Map([['tube', tube]]),
+          habits: { ...plain.habits, wardrobeRail: 'tube' },
+        };
+        const at = Math.round((wish.height ?? mm(720)) / 2) + 137;
+        const spec = specOf(shop, { ...wish, wardrobeRails: [at], rows: 'none', fixedShelves: [], looseShelves: [] });
+        const { carcass, problems } = buildCarcass(spec, shop);
+        expect(problems).toEqual([]);
+        const { bores, wardrobeRails } = boreCarcass(spec, carcass!, shop);
+        const { panels } = assemble(carcass!, bores, shop);
+        for (const { length, y, z } of wardrobeRails.filter(({ sockets }) => sockets.every(isBored(bores)))) {
+          const named = (start: string) => panels.filter(({ name }) => name.startsWith(start));
+          const walls = [...named('left'), ...named('right'), ...named('divider')];
+          const opening = openingsAlongX(walls, y, z).find((one) => one.to - one.from === length + 2 * tube.play);
+          expect(opening).toBeDefined();
+          for (const [x, along] of [
+            [opening!.from, -1],
+            [opening!.to, 1],
+          ] as const)
+            for (const off of [-tube.spacing / 2, tube.spacing / 2]) {
+              const screw = (longer: number) => pegFrom([x, y, z + off], along, tube.diameter, tube.depth + longer);
+              expect(standsClearOf(screw(0), walls)).toBe(true);
+              // Two that meet in a divider have one hole through it.
+              if (x === walls[0]!.box.max[0] || x === walls[1]!.box.min[0])
+                expect(standsClearOf(screw(mm(1)), walls)).toBe(false);
+            }
+          rails += 1;
+        }
+        clear();
+      }),
+      { numRuns: 25 },
+    );
+    expect(rails).toBeGreaterThan(5);
   });
 });
 

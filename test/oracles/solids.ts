@@ -252,6 +252,18 @@ export function pegFrom(
   return part('peg', prism.transform([0, r, 0, 0, 0, 0, r, 0, along * length, 0, 0, 0, x, y, z, 1]));
 }
 
+/** What lies open between solids along a line that runs along x, from one to the next, by the boxes around them. */
+export function openingsAlongX(
+  parts: readonly Part[],
+  y: number,
+  z: number,
+): readonly { readonly from: number; readonly to: number }[] {
+  const met = parts
+    .filter(({ box: { min, max } }) => min[1] < y && y < max[1] && min[2] < z && z < max[2])
+    .sort((a, b) => a.box.min[0] - b.box.min[0]);
+  return met.slice(1).map(({ box }, i) => ({ from: met[i]!.box.max[0], to: box.min[0] }));
+}
+
 /** Whether a solid shares no room with any of the others. */
 export function standsClearOf({ solid, box }: Part, others: readonly Part[]): boolean {
   return others.every((one) => apart(one.box, box) || solid.intersect(one.solid).volume() <= NOTHING);

@@ -93,7 +93,8 @@ function followers(analysis: JobAnalysis, spec: CarcassSpec, size: Size, by: Mic
     return spec.rowOffset.value + Math.round((scaled(at) - spec.rowOffset.value) / pitch) * pitch;
   };
   const shelves = [...spec.fixedShelves, ...spec.looseShelves].flatMap(({ at }) => move(at, onGrid(at.value)));
-  return [...shelves, ...frontHeights(spec, by, step).flatMap(({ of, to }) => move(of, to))];
+  const rails = (spec.wardrobeRails?.value ?? []).flatMap(({ value: { at } }) => move(at, onGrid(at.value)));
+  return [...shelves, ...rails, ...frontHeights(spec, by, step).flatMap(({ of, to }) => move(of, to))];
 }
 
 /** Where a place comes to when an opening grows: it keeps its proportion. */

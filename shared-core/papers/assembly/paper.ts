@@ -97,6 +97,7 @@ function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[]
     ...(has('fixed-front') > 0 ? [say.fixedFronts({ count: has('fixed-front') })] : []),
     ...(boring.pulls.length > 0 ? [say.pulls({ count: boring.pulls.length })] : []),
     ...(boring.brackets.length > 0 ? [say.brackets({ count: boring.brackets.length })] : []),
+    ...(boring.wardrobeRails.length > 0 ? [say.wardrobeRails({ count: boring.wardrobeRails.length })] : []),
     ...(loose > 0 ? [say.looseShelves({ count: loose })] : []),
   ];
 }

@@ -103,8 +103,13 @@ function fittingItems({ hardware, shop, pins }: CostedJob): readonly CostItem[] 
     each:
       name === pins
         ? shop.rates.pin
-        : ((shop.fittings.get(name) ?? shop.hinges.get(name) ?? shop.pulls.get(name) ?? shop.brackets.get(name))
-            ?.price ?? null),
+        : ((
+            shop.fittings.get(name) ??
+            shop.hinges.get(name) ??
+            shop.pulls.get(name) ??
+            shop.brackets.get(name) ??
+            shop.wardrobeRails.get(name)
+          )?.price ?? null),
   }));
 }
 

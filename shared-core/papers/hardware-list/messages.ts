@@ -20,6 +20,7 @@ export const say = messages('hardware-list', {
     `with ${counted(screws, 'bore')} ${show.exact(depth)} deep`,
   brackets: ({ rating }: { readonly rating: number | null }) =>
     `one in each side${rating === null ? '' : `, a pair for ${rating} kg`}; what holds them at the wall is not counted`,
+  wardrobeRails: ({ long }: { readonly long: Micrometres }, show) => `cut ${show.exact(long)} long, with two sockets`,
   frontScrews: ({ pilot, depth }: { readonly pilot: Micrometres; readonly depth: Micrometres }, show) =>
     `for pilot holes of ${show.nominal(pilot)}, ${show.exact(depth)} deep`,
   pins: ({ diameter }: { readonly diameter: Micrometres }, show) => `for holes of ${show.nominal(diameter)}`,

@@ -40,6 +40,7 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, r
     ...slidesNeeded(carcasses, reader),
     ...pullsNeeded(carcasses, reader),
     ...bracketsNeeded(carcasses, reader),
+    ...wardrobeRailsNeeded(carcasses, reader),
   ];
 }
 
@@ -112,6 +113,23 @@ function bracketsNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): rea
         each: new Map<string, number>(),
       };
       sorts.set(bracket.name, sort);
+      sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
+    }
+  return [...sorts.values()];
+}
+
+/** Wardrobe rails by name and length, since they are cut so. */
+function wardrobeRailsNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readonly Needed[] {
+  const sorts = new Map<string, { readonly name: Told; readonly about: Told; readonly each: Map<string, number> }>();
+  for (const { name, carcass, boring } of carcasses)
+    for (const { rail, length } of boring.wardrobeRails) {
+      const key = `${rail.name} ${length}`;
+      const sort = sorts.get(key) ?? {
+        name: asItIs(rail.name),
+        about: tell(say.wardrobeRails({ long: length }), reader),
+        each: new Map<string, number>(),
+      };
+      sorts.set(key, sort);
       sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
     }
   return [...sorts.values()];

@@ -93,6 +93,15 @@ carcasses:
     fixed-shelves: [1100]
     loose-shelves: 3
 
+  oilskins:
+    kind: tall
+    width: 1100
+    depth: 600
+    dividers: 1
+    wardrobe-rails:
+      - { at: 1700, bay: 1, from-front: 290, rail: pole }
+      - { at: 1500, bay: 2 }
+
   sea-chart-box:
     kind: wall
     width: 700
@@ -181,6 +190,9 @@ pulls:
     head-height: 3
     price: 4.2
   knob: { diameter: 5, depth: 12 }
+
+wardrobe-rails:
+  pole: { width: 30, height: 30, spacing: 24, lies: level, diameter: 5, depth: 11, play: 3, over: 35, hanger: 460, price: 7.5 }
 
 brackets:
   hook-200:

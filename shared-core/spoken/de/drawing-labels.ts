@@ -25,6 +25,7 @@ export const labels = {
     row: 'Reihe',
     'hinge cup': 'Topf',
     pull: 'Griff',
+    'wardrobe rail': 'Kleiderstange',
     'hanging bracket': 'Aufhänger',
     'screw beside the cup': 'Schraube neben dem Topf',
     'drawer slide': 'Auszug',

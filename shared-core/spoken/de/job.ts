@@ -235,7 +235,10 @@ const faulty = (errors: number, line: number): string =>
     : `Die Werkstattdatei hat ${errors} Fehler, den ersten in Zeile ${line}.`;
 
 type Unread =
-  | { readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket'; readonly name: string }
+  | {
+      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail';
+      readonly name: string;
+    }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: keyof typeof MACHINES; readonly name: string };
 function unread(one: Unread): string {

@@ -48,4 +48,29 @@ export const loadKeys: Readonly<Record<string, string>> = {
     'Die größte Durchbiegung eines Bodens, die hingenommen wird, je Meter seiner Länge.',
   'What the brackets of one wall carcass carry together, in kilograms, where the bracket does not say it; not checked when left out.':
     'Was die Aufhänger eines Hängeschranks zusammen tragen, in Kilogramm; ohne Angabe nicht geprüft.',
+  'A rail for clothes, between two sockets that are screwed to uprights.':
+    'Eine Kleiderstange zwischen zwei Lagern, die an Seiten oder Mittelwände geschraubt werden.',
+  'Size of the rail from front to back.': 'Maß der Stange von vorn nach hinten.',
+  'Height of the rail itself.': 'Höhe der Stange selbst.',
+  'From the one screw of a socket to the other; 0 where it has but one.':
+    'Von der einen Schraube eines Lagers zur anderen; 0, wo es nur eine hat.',
+  'How the two screws of a socket stand.': 'Wie die zwei Schrauben eines Lagers stehen.',
+  'One over the other.': 'Übereinander.',
+  'One behind the other.': 'Hintereinander.',
+  'Diameter of the bores for these screws.': 'Durchmesser der Bohrungen für diese Schrauben.',
+  'How much shorter than the opening the rail is at each end, for the floor of its socket.':
+    'Um wie viel die Stange an jedem Ende kürzer als die Öffnung ist, für den Boden ihres Lagers.',
+  'Room over the rail that is needed to lift a coat hanger off it.':
+    'Platz über der Stange, den ein Kleiderbügel zum Abheben braucht.',
+  'Width of the coat hangers, across which the carcass must be deep.':
+    'Breite der Kleiderbügel, für die der Korpus tief genug sein muss.',
+  'Rails for clothes, with their sockets.': 'Kleiderstangen mit ihren Lagern.',
+  'The usual rail for clothes, where a job asks for one.': 'Die übliche Kleiderstange, wo ein Auftrag eine verlangt.',
+  'One rail for clothes.': 'Eine Kleiderstange.',
+  'From the front of the carcass to its centre line; in the middle of the depth when left out.':
+    'Von der Vorderseite des Korpus zu ihrer Mittellinie; ohne Angabe in der Mitte der Tiefe.',
+  'The rail, where it is another one.': 'Die Stange, wo es eine andere ist.',
+  'Rails for clothes, each between the two uprights of a bay.':
+    'Kleiderstangen, jede zwischen den beiden Seiten oder Mittelwänden eines Feldes.',
+  'A rail for clothes.': 'Eine Kleiderstange.',
 };

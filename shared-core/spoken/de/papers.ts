@@ -32,6 +32,8 @@ export const papers = {
       `${anzahl(count, 'Schubkasten', 'Schubkästen')} neben dem Korpus zusammenbauen: Vorderstück und Rückwand an eine Seite${bottom === 'grooved' ? ', den Boden in ihre Nuten' : ''}, dann die andere Seite${bottom === 'applied' ? ', und den Boden von unten' : ''}; beide Diagonalen gleich. Die Auszüge an Korpus und Schubkästen schrauben, jeden Schubkasten einschieben und seine Front von innen anschrauben, wenn die Fugen stimmen. Nicht mehrere herausziehen, ehe der Schrank befestigt ist: Er kann kippen.`,
     brackets: ({ count }) =>
       `Die ${anzahl(count, 'Aufhänger', 'Aufhänger')} an die Seiten schrauben, bevor der Korpus gehoben wird, und die Rückwand ausklinken, wo einer hindurchreicht. Wand und Befestigung von jemand Sachkundigem beurteilen lassen; den Korpus zu zweit hängen und erst füllen, wenn er fest ist.`,
+    wardrobeRails: ({ count }) =>
+      `Die Lager der ${anzahl(count, 'Kleiderstange', 'Kleiderstangen')} anschrauben und ${count === 1 ? 'sie' : 'die Stangen'} einlegen; die Öffnung messen, bevor eine Stange geschnitten wird.`,
     pulls: ({ count }) =>
       `${anzahl(count, 'Griff', 'Griffe')} von innen anschrauben, wenn die Fronten hängen; einen zuerst von Hand probieren, da eine zu lange Schraube durchkommt.`,
     endPanels: ({ count }) =>
@@ -112,6 +114,7 @@ export const papers = {
     pulls: ({ screws, through }, show) => `mit ${anzahl(screws, 'Schraube', 'Schrauben')} durch ${show.exact(through)}`,
     brackets: ({ rating }) =>
       `einer in jeder Seite${rating === null ? '' : `, ein Paar für ${rating} kg`}; was sie an der Wand hält, ist nicht mitgezählt`,
+    wardrobeRails: ({ long }, show) => `auf ${show.exact(long)} geschnitten, mit zwei Lagern`,
     pullsBlind: ({ screws, depth }, show) => `mit ${anzahl(screws, 'Bohrung', 'Bohrungen')}, ${show.exact(depth)} tief`,
     pins: ({ diameter }, show) => `für Löcher von ${show.nominal(diameter)}`,
   },

@@ -60,6 +60,7 @@ export const service = {
         : `Griff, Bohrungen Ø ${show.nominal(diameter)}, ${show.nominal(spacing)} auseinander`,
     bracket: ({ diameter, holes, rating }, show) =>
       `Aufhänger, ${anzahl(holes.length, 'Bohrung', 'Bohrungen')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, ein Paar trägt ${rating} kg`}`,
+    wardrobeRail: ({ width, height }, show) => `Kleiderstange, ${show.exact(width)} × ${show.exact(height)}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${anzahl(spindles, 'Spindel', 'Spindeln')} alle ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>

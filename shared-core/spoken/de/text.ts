@@ -196,6 +196,7 @@ const HABITS = {
   slide: 'Auszug',
   pull: 'Griff',
   bracket: 'Aufhänger',
+  'wardrobe-rail': 'Kleiderstange',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

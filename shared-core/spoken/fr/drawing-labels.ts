@@ -29,6 +29,7 @@ export const labels = {
     'screw of the front, pilot': 'vis de façade, avant-trou',
     'hinge cup': 'boîtier',
     pull: 'poignée',
+    'wardrobe rail': 'tringle',
     'hanging bracket': 'suspension',
     'screw beside the cup': 'vis près du boîtier',
     'hinge plate': 'embase',

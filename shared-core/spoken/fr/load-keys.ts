@@ -48,4 +48,29 @@ export const loadKeys: Readonly<Record<string, string>> = {
     'La plus grande flèche admise d’une tablette, par mètre de sa longueur.',
   'What the brackets of one wall carcass carry together, in kilograms, where the bracket does not say it; not checked when left out.':
     'Ce que portent ensemble les ferrures de suspension d’un caisson mural, en kilogrammes ; à défaut, non contrôlé.',
+  'A rail for clothes, between two sockets that are screwed to uprights.':
+    'Une tringle entre deux supports vissés à des montants.',
+  'Size of the rail from front to back.': 'Dimension de la tringle d’avant en arrière.',
+  'Height of the rail itself.': 'Hauteur de la tringle elle-même.',
+  'From the one screw of a socket to the other; 0 where it has but one.':
+    'D’une vis d’un support à l’autre ; 0 s’il n’en a qu’une.',
+  'How the two screws of a socket stand.': 'Comment se placent les deux vis d’un support.',
+  'One over the other.': 'L’une au-dessus de l’autre.',
+  'One behind the other.': 'L’une derrière l’autre.',
+  'Diameter of the bores for these screws.': 'Diamètre des perçages pour ces vis.',
+  'How much shorter than the opening the rail is at each end, for the floor of its socket.':
+    'De combien la tringle est plus courte que l’ouverture à chaque bout, pour le fond de son support.',
+  'Room over the rail that is needed to lift a coat hanger off it.':
+    'Place au-dessus de la tringle qu’il faut pour décrocher un cintre.',
+  'Width of the coat hangers, across which the carcass must be deep.':
+    'Largeur des cintres, pour laquelle le caisson doit être assez profond.',
+  'Rails for clothes, with their sockets.': 'Tringles avec leurs supports.',
+  'The usual rail for clothes, where a job asks for one.': 'La tringle usuelle, quand un travail en demande une.',
+  'One rail for clothes.': 'Une tringle.',
+  'From the front of the carcass to its centre line; in the middle of the depth when left out.':
+    'De l’avant du caisson à son axe ; au milieu de la profondeur à défaut.',
+  'The rail, where it is another one.': 'La tringle, si c’en est une autre.',
+  'Rails for clothes, each between the two uprights of a bay.':
+    'Tringles, chacune entre les deux montants d’une travée.',
+  'A rail for clothes.': 'Une tringle.',
 };

@@ -30,6 +30,8 @@ export const papers = {
       `Monter ${nombre(count, 'le tiroir (1)', `les ${count} tiroirs`)} à côté du caisson : devant et arrière sur un côté${bottom === 'grooved' ? ', le fond dans leurs rainures' : ''}, puis l’autre côté${bottom === 'applied' ? ', et le fond par-dessous' : ''} ; les deux diagonales égales. Visser les coulisses au caisson et aux tiroirs, engager chaque tiroir, et visser sa façade de l’intérieur quand ses jeux sont bons. Ne pas en tirer plusieurs avant que le meuble soit fixé : il peut basculer.`,
     brackets: ({ count }) =>
       `Visser ${count === 1 ? 'la ferrure' : `les ${count} ferrures`} de suspension aux côtés avant de lever le caisson, et entailler le fond là où l’une le traverse. Faire juger le mur et la fixation par une personne compétente ; suspendre le caisson à deux, et ne le remplir qu’une fois fixé.`,
+    wardrobeRails: ({ count }) =>
+      `Visser les supports (${compte(count, 'tringle')}) et poser ${count === 1 ? 'la tringle' : 'les tringles'} ; mesurer l’ouverture avant de couper une tringle.`,
     pulls: ({ count }) =>
       `Visser ${nombre(count, 'la poignée (1)', `les ${count} poignées`)} de l’intérieur quand les façades sont posées ; en essayer d’abord une à la main, car une vis trop longue ressort.`,
     endPanels: ({ count }) =>
@@ -116,6 +118,7 @@ export const papers = {
     pulls: ({ screws, through }, show) => `avec ${compte(screws, 'vis', 'vis')} à travers ${show.exact(through)}`,
     brackets: ({ rating }) =>
       `une dans chaque côté${rating === null ? '' : `, une paire pour ${rating} kg`} ; ce qui les tient au mur n’est pas compté`,
+    wardrobeRails: ({ long }, show) => `à couper à ${show.exact(long)}, avec deux supports`,
     pullsBlind: ({ screws, depth }, show) =>
       `avec ${compte(screws, 'perçage', 'perçages')} de ${show.exact(depth)} de profondeur`,
     pins: ({ diameter }, show) => `pour des trous de ${show.nominal(diameter)}`,

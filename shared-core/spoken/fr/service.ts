@@ -58,6 +58,7 @@ export const service = {
         : `poignée, perçages Ø ${show.nominal(diameter)}, entraxe ${show.nominal(spacing)}`,
     bracket: ({ diameter, holes, rating }, show) =>
       `ferrure de suspension, ${compte(holes.length, 'perçage')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, une paire porte ${rating} kg`}`,
+    wardrobeRail: ({ width, height }, show) => `tringle, ${show.exact(width)} × ${show.exact(height)}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${compte(spindles, 'broche')} tous les ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>

@@ -191,6 +191,7 @@ const HABITS = {
   slide: 'coulisse',
   pull: 'poignée',
   bracket: 'ferrure de suspension',
+  'wardrobe-rail': 'tringle',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

@@ -158,7 +158,17 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
   }
   const line = { first: um(53), pitch: um(32), count: 24, nearest: 0, shared: null };
   const carcass: Carcass = { count: 1, panels, joints, bays: [], doors: [], drawers: [], back: 'grooved', line };
-  const boring: BoreMap = { rows, bores, hung: [], running: [], pulls: [], brackets: [], unused: [], crowded: [] };
+  const boring: BoreMap = {
+    rows,
+    bores,
+    hung: [],
+    running: [],
+    pulls: [],
+    brackets: [],
+    wardrobeRails: [],
+    unused: [],
+    crowded: [],
+  };
   return { name: 'sink', carcass, boring, findings, reader: unit };
 }
 

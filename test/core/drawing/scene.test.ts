@@ -349,7 +349,17 @@ describe('a bore map', () => {
     const scene = boreMapScene(
       {
         ...base,
-        boring: { rows: [], bores: odd, hung: [], running: [], pulls: [], brackets: [], unused: [], crowded: [] },
+        boring: {
+          rows: [],
+          bores: odd,
+          hung: [],
+          running: [],
+          pulls: [],
+          brackets: [],
+          wardrobeRails: [],
+          unused: [],
+          crowded: [],
+        },
       },
       'left',
     )!;
@@ -450,7 +460,17 @@ describe('a bore map', () => {
               boreMapScene(
                 {
                   ...base,
-                  boring: { rows, bores, hung: [], running: [], pulls: [], brackets: [], unused: [], crowded: [] },
+                  boring: {
+                    rows,
+                    bores,
+                    hung: [],
+                    running: [],
+                    pulls: [],
+                    brackets: [],
+                    wardrobeRails: [],
+                    unused: [],
+                    crowded: [],
+                  },
                 },
                 'left',
               )!,

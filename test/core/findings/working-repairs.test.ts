@@ -31,7 +31,17 @@ function bored(ids: readonly string[]): BoreMap {
     fitting: null,
     place,
   }));
-  return { bores, rows: [], hung: [], running: [], pulls: [], brackets: [], unused: [], crowded: [] };
+  return {
+    bores,
+    rows: [],
+    hung: [],
+    running: [],
+    pulls: [],
+    brackets: [],
+    wardrobeRails: [],
+    unused: [],
+    crowded: [],
+  };
 }
 
 /** How many repairs are left, and how often the slow rules were run on the changed carcass. */

@@ -104,6 +104,8 @@ function namesFor(of: string, shop: Shop, path: readonly string[]): readonly str
       return [...shop.pulls.keys(), 'none'];
     case 'bracket':
       return [...shop.brackets.keys(), 'none'];
+    case 'wardrobe-rail':
+      return [...shop.wardrobeRails.keys()];
     case 'slide':
       return [...shop.slides.keys()];
     case 'fitting':

@@ -40,6 +40,7 @@ const VALUES: Said = {
     ],
   ],
   drawers: [{ bottom: 'applied' }, { height: 90 }],
+  'wardrobe-rails': [[500], [{ at: 420, bay: 1 }]],
   load: [12, { 'on-shelf': 5, lipping: 30 }],
 };
 

@@ -65,12 +65,16 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
     ['base', 'wall', 'tall', 'for-drawers', 'open'].map((kind) => [`habits sizes ${kind} batch`, [{ value: 40 }]]),
   ),
   // So near the edge of a door that the heads of its screws come before the side.
+  'wardrobe-rails pole over': [{ value: 150, on: 'robe' }],
+  'wardrobe-rails pole hanger': [{ value: 500, on: 'robe' }],
   'pulls rod head': [{ value: 30, beside: [[['habits', 'pull-from-edge'], 20]] }],
   'pulls rod head-height': [{ value: 1, beside: [[['habits', 'pull-from-edge'], 15]] }],
   'boards white-16 modulus': [{ value: 4000 }],
   'screws screw-7x50 price': [{ value: 9, on: 'screwed' }],
   'cams cam-15 price': [{ value: 9, on: 'cams' }],
   'hinges cast-hinge price': [{ value: 9, on: 'doors' }],
+  'brackets wall-hook price': [{ value: 9, on: 'doors' }],
+  'wardrobe-rails pole price': [{ value: 9, on: 'robe' }],
   'pulls rod price': [{ value: 9, on: 'doors' }],
   'handling index-move': [{ value: 900, on: 'cams' }],
   'hinges cast-hinge usual-distance': [{ value: 24 }],
@@ -88,6 +92,7 @@ const JOBS = {
   screwed: ['hung: { kind: wall, width: 800, joint: screw-7x50, fixed-shelves: 1 }'],
   cams: ['high: { kind: tall, width: 500, joint: cam-15 }'],
   doors: ['press: { kind: wall, width: 900, doors: pair, pulls: rod }'],
+  robe: ['robe: { kind: tall, width: 800, depth: 480, fixed-shelves: [1600], wardrobe-rails: [1500] }'],
   drawers: ['desk: { kind: base, width: 500, fronts: [{ front: drawer, height: 140 }, drawer] }'],
   all: [
     LOW,
@@ -98,6 +103,7 @@ const JOBS = {
     'press: { kind: wall, width: 900, doors: pair, loose-shelves: 3, pulls: rod }',
     'desk: { kind: base, width: 500, pulls: rod, fronts: [{ front: drawer, height: 140 }, drawer] }',
     'closet: { kind: tall, width: 400, doors: left, pulls: rod }',
+    'robe: { kind: tall, width: 800, depth: 480, fixed-shelves: [1600], wardrobe-rails: [1500] }',
     'laden: { kind: wall, width: 900, load: 12, fixed-shelves: 2 }',
   ],
 } satisfies Readonly<Record<string, readonly string[]>>;
