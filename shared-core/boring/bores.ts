@@ -2,12 +2,14 @@ import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Shop } from '../shop/model.js';
 import { hangOnBrackets } from '../hung/brackets.js';
+import { standOnFeet } from '../hung/feet.js';
 import { hangDoors } from '../hung/hang.js';
 import { placePulls } from '../hung/pulls.js';
 import { placeWardrobeRails } from '../hung/wardrobe-rails.js';
 import { runDrawers } from '../hung/slides.js';
 import { boreBrackets } from './brackets.js';
 import { boreJoints } from './construction.js';
+import { boreFeet } from './feet.js';
 import { boreFrontScrews } from './front-screws.js';
 import { boreHinges } from './hinges.js';
 import { borePulls } from './pulls.js';
@@ -31,7 +33,9 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
   const pulls = placePulls(spec, carcass, shop, running);
   const brackets = hangOnBrackets(spec, carcass, shop);
   const wardrobeRails = placeWardrobeRails(spec, carcass, shop);
+  const feet = standOnFeet(spec, carcass, shop);
   const hanging = [
+    ...boreFeet(feet),
     ...boreWardrobeRails(wardrobeRails, holes),
     ...boreBrackets(brackets, holes),
     ...boreHinges(hung, holes),
@@ -47,5 +51,16 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
   const bores = [...joints.bores, ...holes, ...hanging].sort(byPlace);
-  return { rows, bores, hung, running, pulls, brackets, wardrobeRails, unused: joints.unused, crowded: joints.crowded };
+  return {
+    rows,
+    bores,
+    hung,
+    running,
+    pulls,
+    brackets,
+    wardrobeRails,
+    feet,
+    unused: joints.unused,
+    crowded: joints.crowded,
+  };
 }

@@ -88,7 +88,7 @@ export function brokenShop(
 function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
   if (unread === undefined) return [];
   const plain = (
-    sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail',
+    sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot',
     names: Iterable<string>,
   ): readonly UnreadName[] => [...names].map((name) => ({ sort, name }));
   return [
@@ -100,6 +100,7 @@ function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
     ...plain('pull', unread.pulls),
     ...plain('bracket', unread.brackets),
     ...plain('wardrobe-rail', unread.wardrobeRails),
+    ...plain('foot', unread.feet),
     ...[...unread.machines].map(([name, kind]): UnreadName => ({ sort: 'machine', kind, name })),
   ];
 }

@@ -8,7 +8,7 @@ import { messages, type Words } from '../words/message.js';
 /** Something of a shop file that could not be read. */
 export type UnreadName =
   | {
-      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail';
+      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot';
       readonly name: string;
     }
   | { readonly sort: 'fitting'; readonly kind: FittingKind; readonly name: string }
@@ -55,6 +55,7 @@ function named(unread: UnreadName): string {
     case 'pull':
     case 'bracket':
     case 'wardrobe-rail':
+    case 'foot':
       return `the ${sortNoun(unread.sort)} ${quoted(unread.name)}`;
     case 'fitting':
       return `the ${kindOf(unread).item.noun} ${quoted(unread.name)}`;

@@ -61,6 +61,7 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   'own-lying-pull': ({ boring }, isMeant) =>
     boring.pulls.some(({ front }) => front.role !== 'door' && isMeant(front.key)),
   like: ({ spec }) => spec.like !== null,
+  'on-plinth': ({ spec }) => spec.plinth.value > 0,
   hanging: ({ spec }) => isAboveFloor(spec),
   'end-panels': ({ spec }) => spec.endPanels.on.value !== 'none',
   'end-panels-beside-plinth': ({ spec }) => spec.endPanels.on.value !== 'none' && spec.plinth.value > 0,

@@ -28,7 +28,11 @@ import { doorTooHeavy } from './rules/door-too-heavy.js';
 import { dowelDepths } from './rules/dowel-depths.js';
 import { dowelPlaceUnused } from './rules/dowel-place-unused.js';
 import { dowelsUnmatched } from './rules/dowels-unmatched.js';
+import { feetOverloaded } from './rules/feet-overloaded.js';
 import { fittingUnknown } from './rules/fitting-unknown.js';
+import { footOutOfRange } from './rules/foot-out-of-range.js';
+import { footUnknown } from './rules/foot-unknown.js';
+import { footWithoutRoom } from './rules/foot-without-room.js';
 import { frontsLeaveOpen } from './rules/fronts-leave-open.js';
 import { hangsTooHeavy } from './rules/hangs-too-heavy.js';
 import { hingeOutOfReach } from './rules/hinge-out-of-reach.js';
@@ -73,6 +77,7 @@ export const rules: readonly CarcassRule[] = [
   slideUnknown,
   pullUnknown,
   bracketUnknown,
+  footUnknown,
   wardrobeRailUnknown,
   machineUnknown,
   rowPastReach,
@@ -106,6 +111,9 @@ export const rules: readonly CarcassRule[] = [
   tipsWhenOpen,
   hangsTooHeavy,
   bracketWithoutRoom,
+  footOutOfRange,
+  feetOverloaded,
+  footWithoutRoom,
   wardrobeRailWithoutRoom,
   clothesWithoutDepth,
   boresCollide,

@@ -19,6 +19,8 @@ export type BorePurpose =
   | 'pull'
   | 'bracket'
   | 'rail-socket'
+  | 'foot'
+  | 'plinth-clip'
   | 'front-clearance'
   | 'front-pilot'
   | 'spare';

@@ -2,7 +2,7 @@ import type { Drawer, Panel } from '../carcass/model.js';
 import type { Extents } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import type { Located, Place } from '../document/place.js';
-import type { Bracket, Hand, Hinge, Pull, WardrobeRail } from '../shop/model.js';
+import type { Bracket, Foot, Hand, Hinge, Pull, WardrobeRail } from '../shop/model.js';
 
 /** How a hinge is put together so that the door covers what it is to cover. */
 export interface Reach {
@@ -137,4 +137,22 @@ export interface RailSocket {
   readonly upright: Panel;
   readonly face: 'inside' | 'outside';
   readonly holes: readonly OnFace[];
+}
+
+/** A foot under the bottom of a carcass. */
+export interface StandingFoot {
+  /** 'foot-1' */
+  readonly key: string;
+  readonly foot: Foot;
+  /** The text that asks for it. */
+  readonly place: Place;
+  readonly bottom: Panel;
+  /** Its bores in the underside of the bottom. */
+  readonly holes: readonly OnFace[];
+  /** Whether all of them are in the bottom; it is not bored otherwise. */
+  readonly isOn: boolean;
+  /** The bores of the clip that it holds the plinth by, on the inside face of that; null for a foot without one. */
+  readonly clip: { readonly plinth: Panel; readonly holes: readonly OnFace[] } | null;
+  /** The room that it takes, in the carcass frame. */
+  readonly body: Extents;
 }

@@ -1,5 +1,5 @@
 import { companionsOf } from '../fittings/read.js';
-import { NO_BAND, NO_BRACKET, NO_HINGE, NO_PULL } from '../shop/habits.js';
+import { NO_BAND, NO_BRACKET, NO_FOOT, NO_HINGE, NO_PULL } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
 import type { JobCarcass } from './model.js';
 
@@ -55,6 +55,7 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     pullsOf(carcass)
       .filter((name) => name !== NO_PULL)
       .every(have(shop.pulls, unread?.pulls, habits.pull)) &&
+    [carcass.feet.value].filter((name) => name !== NO_FOOT).every(have(shop.feet, unread?.feet, habits.foot)) &&
     [carcass.brackets.value]
       .filter((name) => name !== NO_BRACKET)
       .every(have(shop.brackets, unread?.brackets, habits.bracket)) &&

@@ -2,7 +2,7 @@ import type { Micrometres } from '../length/units.js';
 import type { LongForm, Unfolded } from '../schema/unfold.js';
 import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
 import type { CarcassKind, Habits } from '../shop/model.js';
-import { NO_BRACKET, NO_PULL, sizeOfKind } from '../shop/habits.js';
+import { NO_BRACKET, NO_FOOT, NO_PULL, sizeOfKind } from '../shop/habits.js';
 import { usuallyHasRails } from '../shop/usual-top.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
@@ -155,6 +155,7 @@ export const leftOutMessages = messages('left-out', {
   everyHole: () => 'When left out: every hole.',
   usualPull: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual pull.`,
   usualBracket: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual bracket.`,
+  usualFoot: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual foot.`,
   pullOfDoors: () => 'When left out: that of the doors.',
   pullByHand: ({ height, kind }: { readonly height: Micrometres; readonly kind: CarcassKind }, show) =>
     kind === 'wall'
@@ -389,6 +390,10 @@ export const LEFT_OUT = {
     },
     told: (usage) => pull.told(pull.value(usage), usage),
   },
+  feet: usual(
+    ({ habits }) => habits.foot,
+    (name) => (name === NO_FOOT ? say.none() : say.usualFoot({ name })),
+  ),
   brackets: usual(
     ({ habits }) => habits.bracket,
     (name) => (name === NO_BRACKET ? say.none() : say.usualBracket({ name })),

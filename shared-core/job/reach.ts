@@ -39,6 +39,7 @@ export const CIRCUMSTANCES = {
   like: 'with `like`',
 
   hanging: 'where the carcass hangs above the floor',
+  'on-plinth': 'where the carcass stands on a plinth',
   'end-panels': 'where there are end panels',
   'end-panels-beside-plinth': 'where end panels stand beside a plinth',
   fillers: 'where there are fillers',
@@ -159,6 +160,7 @@ const SHARED: ReachTable<SharedFields> = {
       'from-top': 'drawer-pulls',
     },
   },
+  feet: 'on-plinth',
   brackets: 'hanging',
   'end-panels': {
     own: always,

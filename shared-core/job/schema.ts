@@ -307,6 +307,7 @@ const shared = {
   doors: optional(either('The doors: a word, or a map with more about them.', doors.fields.hung.schema, doors)),
   drawers: optional(drawers),
   pulls: optional(either('The pulls: a name, or a map with more about them.', pulls.fields.pull.schema, pulls)),
+  feet: optional(name('foot', 'The feet that the bottom and the plinth are bored for; `none` bores for none.')),
   brackets: optional(name('bracket', 'The hanging brackets that both sides are bored for; `none` bores for none.')),
   'end-panels': optional(
     either(

@@ -29,6 +29,7 @@ export type NameOf =
   | 'pull'
   | 'bracket'
   | 'wardrobe-rail'
+  | 'foot'
   | 'machine'
   | 'shop-file'
   | 'stop'

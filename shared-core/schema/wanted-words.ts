@@ -18,6 +18,7 @@ const THINGS: Readonly<Record<NameOf, string>> = {
   pull: 'a pull',
   bracket: 'a bracket',
   'wardrobe-rail': 'a wardrobe rail',
+  foot: 'a foot',
   machine: 'a machine',
   'shop-file': 'a shop file',
   stop: 'a stop',

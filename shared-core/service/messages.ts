@@ -115,6 +115,8 @@ export const line = messages('shop-line', {
     `hanging bracket, ${counted(holes.length, 'bore')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, a pair carries ${rating} kg`}`,
   wardrobeRail: ({ width, height }: { readonly width: Micrometres; readonly height: Micrometres }, show) =>
     `wardrobe rail, ${show.exact(width)} × ${show.exact(height)}`,
+  foot: ({ range, rating }: { readonly range: Span; readonly rating: number | null }, show) =>
+    `foot, ${show.span(range)}${rating === null ? '' : `, carries ${rating} kg`}`,
   oneHead: (
     { kind, spindles, pitch }: { readonly kind: string; readonly spindles: number; readonly pitch: Micrometres },
     show,
@@ -349,6 +351,7 @@ export const offer = messages('offer', {
   bare: () => 'the edge stays bare',
   unhung: () => 'no bores for hinges',
   unbracketed: () => 'no bores for brackets',
+  unfooted: () => 'no bores for feet',
   unpulled: () => 'no pull',
   onGrid: ({ hole, of }: { readonly hole: number; readonly of: number }) => `hole ${hole} of ${of}, on the pitch grid`,
 });

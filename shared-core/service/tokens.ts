@@ -38,7 +38,9 @@ export function tokensOf(file: AnalysedFile, mentions: readonly Mention[]): read
   const { text, shop } = file.analysis;
   const names = mentions.flatMap((mention): readonly Token[] => {
     // Hinges, slides and pulls are fittings to the eye.
-    const of = ['hinge', 'slide', 'pull', 'bracket', 'wardrobe-rail'].includes(mention.of) ? 'fitting' : mention.of;
+    const of = ['hinge', 'slide', 'pull', 'bracket', 'wardrobe-rail', 'foot'].includes(mention.of)
+      ? 'fitting'
+      : mention.of;
     const sort = TOKEN_SORTS.find((one) => one === of);
     const { start, end, gives } = mention;
     if (sort === undefined) return [];
@@ -73,6 +75,7 @@ const STOCKED = {
   pull: 'pulls',
   bracket: 'brackets',
   'wardrobe-rail': 'wardrobeRails',
+  foot: 'feet',
   machine: 'machines',
 } as const;
 

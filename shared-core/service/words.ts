@@ -44,6 +44,8 @@ export function namesOf(
       return all(shop.brackets, (one) => tell(line.bracket(one), reader), unread?.brackets);
     case 'wardrobe-rail':
       return all(shop.wardrobeRails, (one) => tell(line.wardrobeRail(one), reader), unread?.wardrobeRails);
+    case 'foot':
+      return all(shop.feet, (one) => tell(line.foot(one), reader), unread?.feet);
     case 'machine':
       return all(shop.machines, (one) => machineLine(one, reader), unread?.machines.keys());
     case 'stop':

@@ -33,6 +33,9 @@ export const NO_PULL = 'none';
 /** Bracket name that leaves the sides without bores for hanging brackets. */
 export const NO_BRACKET = 'none';
 
+/** Foot name that leaves the bottom without bores for feet. */
+export const NO_FOOT = 'none';
+
 /** The kind of machine that each use asks for. */
 export const KIND_FOR_USE = {
   faces: 'vertical',
@@ -99,6 +102,7 @@ export function namedHabits(
       names.wardrobeRails,
       names.wardrobeRails[0],
     ),
+    foot: chooser.choose('foot', 'foot', written.foot, said.foot, names.feet, NO_FOOT),
     machines: {
       faces: machine('faces'),
       ends: machine('ends'),
@@ -121,6 +125,7 @@ function namesIn(stock: Known) {
     slides: [...stock.slides.keys(), ...(unread?.slides ?? [])],
     brackets: [...stock.brackets.keys(), ...(unread?.brackets ?? []), NO_BRACKET],
     wardrobeRails: [...stock.wardrobeRails.keys(), ...(unread?.wardrobeRails ?? [])],
+    feet: [...stock.feet.keys(), ...(unread?.feet ?? []), NO_FOOT],
     pulls: [...stock.pulls.keys(), ...(unread?.pulls ?? []), NO_PULL],
   };
 }

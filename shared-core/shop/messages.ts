@@ -7,7 +7,7 @@ import type { MachineKind } from './model.js';
 
 /** What a name of the shop is the name of. */
 export type NamedSort =
-  'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'machine';
+  'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot' | 'machine';
 export type Sort =
   Exclude<NamedSort, 'machine'> | { readonly fitting: FittingKind } | { readonly machine: MachineKind };
 
@@ -26,6 +26,7 @@ const HABITS = {
   hinge: 'hinge',
   slide: 'slide',
   pull: 'pull',
+  foot: 'foot',
   'wardrobe-rail': 'wardrobe rail',
   bracket: 'bracket',
 } as const;

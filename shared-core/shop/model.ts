@@ -9,6 +9,7 @@ import type * as materials from './material-schemas.js';
 import type * as papers from './paper-schemas.js';
 import type * as bracketSchemas from './bracket-schemas.js';
 import type * as wardrobeRailSchemas from './wardrobe-rail-schemas.js';
+import type * as footSchemas from './foot-schemas.js';
 import type * as pullSchemas from './pull-schemas.js';
 import type * as slideSchemas from './slide-schemas.js';
 
@@ -33,6 +34,8 @@ export interface Pull extends Named, Model<typeof pullSchemas.pull> {}
 export interface Bracket extends Named, Model<typeof bracketSchemas.bracket> {}
 
 export interface WardrobeRail extends Named, Model<typeof wardrobeRailSchemas.wardrobeRail> {}
+
+export interface Foot extends Named, Model<typeof footSchemas.foot> {}
 
 export type PanelRange = Model<typeof machines.panelSpans>;
 export interface Stop extends Named, Model<typeof machines.stop> {}
@@ -90,6 +93,7 @@ export interface Unread {
   readonly pulls: ReadonlySet<string>;
   readonly brackets: ReadonlySet<string>;
   readonly wardrobeRails: ReadonlySet<string>;
+  readonly feet: ReadonlySet<string>;
   readonly machines: ReadonlyMap<string, MachineKind>;
 }
 
@@ -106,6 +110,7 @@ export interface Shop {
   readonly pulls: ReadonlyMap<string, Pull>;
   readonly brackets: ReadonlyMap<string, Bracket>;
   readonly wardrobeRails: ReadonlyMap<string, WardrobeRail>;
+  readonly feet: ReadonlyMap<string, Foot>;
   readonly machines: ReadonlyMap<string, Machine>;
   readonly unread?: Unread;
   /** True where its text does not tell what the shop has (broken, or of no known unit): nothing can be worked out by it. */

@@ -109,6 +109,21 @@ brackets:
     reach: 30
     width: 18
 
+# range: heights that it can be set to. The distances are those of the feet under the bottom; apart: the greatest along the front.
+feet:
+  level-foot:
+    range: 90 to 160
+    from-front: 110
+    from-back: 70
+    from-side: 60
+    apart: 650
+    spacing: 32
+    diameter: 8
+    depth: 11
+    base: 70
+    rating: 120
+    clip: { from-top: 40, spacing: 32, diameter: 3, depth: 10 }
+
 # spacing: from screw to screw of a socket, which stand one over the other; left out for one screw.
 wardrobe-rails:
   tube-25: { width: 25, height: 25, spacing: 32, diameter: 5, depth: 11, play: 2, over: 30, hanger: 450 }
@@ -289,6 +304,8 @@ habits:
   # 'none', or the hanging bracket that the sides of wall carcasses are usually bored for.
   bracket: none
   wardrobe-rail: tube-25
+  # 'none', or the foot that bottoms of carcasses on a plinth are usually bored for.
+  foot: none
   # From the edge that opens, and from the end of the door, to the nearest screw; tall doors have it at the height of the hand.
   pull-from-edge: 40
   pull-from-end: 60

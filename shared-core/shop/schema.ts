@@ -9,6 +9,7 @@ import { band, board } from './material-schemas.js';
 import { labelSheet, rates } from './paper-schemas.js';
 import { bracket } from './bracket-schemas.js';
 import { wardrobeRail } from './wardrobe-rail-schemas.js';
+import { foot } from './foot-schemas.js';
 import { pull } from './pull-schemas.js';
 import { slide } from './slide-schemas.js';
 
@@ -31,6 +32,7 @@ export const shopSchema = record('shop', 'A workshop: its machines, materials an
   'wardrobe-rails': orEmpty(
     things('wardrobe-rail', null, 'wardrobe rail', 'Rails for clothes, with their sockets.', wardrobeRail),
   ),
+  feet: orEmpty(things('foot', null, 'foot', 'Feet of carcasses on a plinth, and the clips of the plinth.', foot)),
   bits: optional(list('Diameters of the bits that the shop has.', length('Diameter.', 1, 60))),
   'vertical-heads': orEmpty(things('machine', 'vertical', 'vertical head', 'Heads for bores in faces.', verticalHead)),
   'horizontal-heads': orEmpty(

@@ -19,6 +19,7 @@ const SECTIONS = [
   'pulls',
   'brackets',
   'wardrobe-rails',
+  'feet',
   ...[...FITTINGS, ...MACHINES].map(([section]) => section),
 ];
 
@@ -42,6 +43,7 @@ export function writtenNames(root: TreeNode | null): Unread {
     pulls: new Set(names('pulls')),
     brackets: new Set(names('brackets')),
     wardrobeRails: new Set(names('wardrobe-rails')),
+    feet: new Set(names('feet')),
     machines: byKind(MACHINES),
   };
 }
@@ -66,7 +68,7 @@ export function withAllStops(
 /** Of the written names those that nothing could be read for. */
 export function unreadOf(
   written: Unread,
-  { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, machines }: Stock,
+  { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, feet, machines }: Stock,
 ): Unread {
   const without = <K>(all: ReadonlyMap<string, K>, read: ReadonlyMap<string, unknown>): ReadonlyMap<string, K> =>
     new Map([...all].filter(([name]) => !read.has(name)));
@@ -79,6 +81,7 @@ export function unreadOf(
     pulls: new Set([...written.pulls].filter((name) => !pulls.has(name))),
     brackets: new Set([...written.brackets].filter((name) => !brackets.has(name))),
     wardrobeRails: new Set([...written.wardrobeRails].filter((name) => !wardrobeRails.has(name))),
+    feet: new Set([...written.feet].filter((name) => !feet.has(name))),
     machines: without(written.machines, machines),
   };
 }

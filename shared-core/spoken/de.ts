@@ -9,6 +9,7 @@ import { findingsOfPanels } from './de/findings-of-panels.js';
 import { findingsOfPulls } from './de/findings-of-pulls.js';
 import { findingsOfRows } from './de/findings-of-rows.js';
 import { findingsOfBeside } from './de/findings-of-beside.js';
+import { findingsOfFeet } from './de/findings-of-feet.js';
 import { findingsOfHanging } from './de/findings-of-hanging.js';
 import { findingsOfWardrobes } from './de/findings-of-wardrobes.js';
 import { job } from './de/job.js';
@@ -36,6 +37,7 @@ export const de: Spoken = {
     ...findingsOfLoads,
     ...findingsOfPanels,
     ...findingsOfBeside,
+    ...findingsOfFeet,
     ...findingsOfHanging,
     ...findingsOfWardrobes,
     ...findingsOfPulls,

@@ -9,6 +9,7 @@ import { findingsOfPanels } from './fr/findings-of-panels.js';
 import { findingsOfPulls } from './fr/findings-of-pulls.js';
 import { findingsOfRows } from './fr/findings-of-rows.js';
 import { findingsOfBeside } from './fr/findings-of-beside.js';
+import { findingsOfFeet } from './fr/findings-of-feet.js';
 import { findingsOfHanging } from './fr/findings-of-hanging.js';
 import { findingsOfWardrobes } from './fr/findings-of-wardrobes.js';
 import { job } from './fr/job.js';
@@ -37,6 +38,7 @@ export const fr: Spoken = allInType({
     ...findingsOfLoads,
     ...findingsOfPanels,
     ...findingsOfBeside,
+    ...findingsOfFeet,
     ...findingsOfHanging,
     ...findingsOfWardrobes,
     ...findingsOfPulls,

@@ -24,6 +24,7 @@ import type {
   CarcassKind,
   Hinge,
   Pull,
+  Foot,
   WardrobeRail,
   Bracket,
   Shop,
@@ -116,6 +117,25 @@ export function bracketOf(name: string, holes: Bracket['holes'], sizes: Partial<
   };
 }
 
+export function footOf(name: string): Foot {
+  return {
+    name,
+    place: nowhere,
+    range: { min: mm(90), max: mm(150) },
+    fromFront: mm(110),
+    fromBack: mm(70),
+    fromSide: mm(60),
+    apart: mm(500),
+    spacing: 0,
+    diameter: mm(8),
+    depth: mm(8),
+    base: mm(60),
+    rating: null,
+    clip: { fromTop: mm(40), spacing: 0, diameter: mm(3), depth: mm(6) },
+    price: null,
+  };
+}
+
 export interface ShopWish {
   readonly boards: readonly Board[];
   readonly bands: readonly Band[];
@@ -125,6 +145,7 @@ export interface ShopWish {
   readonly pulls: readonly Pull[];
   readonly brackets: readonly Bracket[];
   readonly wardrobeRails: readonly WardrobeRail[];
+  readonly feet: readonly Foot[];
   readonly spindles: number;
   readonly habits: Partial<Shop['habits']>;
 }
@@ -217,13 +238,14 @@ const WISH: ShopWish = {
       price: null,
     },
   ],
+  feet: [],
   spindles: 21,
   habits: {},
 };
 
 /** An invented shop with one vertical head; the parts that geometry looks at can be given. */
 export function shopOf(wish: Partial<ShopWish> = {}): Shop {
-  const { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, spindles, habits } = {
+  const { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, feet, spindles, habits } = {
     ...WISH,
     ...wish,
   };
@@ -259,6 +281,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     pulls: byName(pulls),
     brackets: byName(brackets),
     wardrobeRails: byName(wardrobeRails),
+    feet: byName(feet),
     bits: null,
     habits: {
       board: boards[0]!.name,
@@ -308,6 +331,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       slide: slides[0]?.name ?? 'none',
       pull: 'none',
       bracket: 'none',
+      foot: 'none',
       wardrobeRail: 'tube',
       pullFromEdge: mm(40),
       pullFromEnd: mm(60),
@@ -390,6 +414,7 @@ export interface CarcassWish {
   readonly pulls: PullsWish;
   readonly brackets?: string;
   readonly aboveFloor?: Micrometres;
+  readonly feet?: string;
   readonly wardrobeRails?: readonly Micrometres[];
   readonly endPanels: EndPanelsOn;
   readonly fillers: { readonly left?: Micrometres; readonly right?: Micrometres };
@@ -543,6 +568,7 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     pulls: pullsOf(shop, wish),
     wardrobeRails:
       wish.wardrobeRails === undefined ? null : located(wish.wardrobeRails.map((at) => located({ at: located(at) }))),
+    feet: located(wish.feet ?? shop.habits.foot, ['feet']),
     brackets: located(wish.brackets ?? shop.habits.bracket, ['brackets']),
     endPanels: {
       on: located(wish.endPanels),

@@ -5,7 +5,7 @@ import type { Bore } from '../../shared-core/boring/model.js';
 import { buildCarcass } from '../../shared-core/carcass/build.js';
 import type { Carcass } from '../../shared-core/carcass/model.js';
 import { jobArbitrary, type Job } from '../core/arbitraries.js';
-import { bracketOf, mm, shopOf, specOf, type CarcassWish } from '../core/specs.js';
+import { bracketOf, footOf, mm, shopOf, specOf, type CarcassWish } from '../core/specs.js';
 import {
   assemble,
   boundsOf,
@@ -14,6 +14,7 @@ import {
   openingsAlongX,
   panelsHolding,
   pegFrom,
+  pegInto,
   pinsIn,
   pinsUnder,
   standsClearOf,
@@ -44,7 +45,7 @@ function expectClosedBox({ spec, shop }: Pick<Job, 'spec' | 'shop'>, carcass: Ca
   expect(volumeInTheOpen(assembly)).toBe(0);
 
   // No hole is left without its connector: one a pair of bores, one a cam, and one a head.
-  const alone = new Set(['row', 'cam', 'recess', 'spare', 'bracket', 'rail-socket']);
+  const alone = new Set(['row', 'cam', 'recess', 'spare', 'bracket', 'rail-socket', 'foot', 'plinth-clip']);
   const wanted = bores.filter(({ purpose }) => !alone.has(purpose)).length / 2;
   expect(assembly.connectors.filter(({ kind }) => kind !== 'cam' && kind !== 'head')).toHaveLength(wanted);
 }
@@ -196,6 +197,43 @@ describe('the box as solids', () => {
       { numRuns: 25 },
     );
     expect(rails).toBeGreaterThan(5);
+  });
+
+  test('stands on feet that are set out from its outside, each clip before its foot', () => {
+    const foot = footOf('stub');
+    let stood = 0;
+    fc.assert(
+      fc.property(jobArbitrary, ({ shop: plain, wish }) => {
+        const shop = { ...plain, feet: new Map([['stub', foot]]) };
+        const spec = specOf(shop, { ...wish, plinth: mm(110), feet: 'stub', rows: 'none' });
+        const { carcass, problems } = buildCarcass(spec, shop);
+        if (problems.length > 0) return;
+        const { bores, feet } = boreCarcass(spec, carcass!, shop);
+        if (feet.some(({ isOn }) => !isOn)) return;
+        const { panels } = assemble(carcass!, bores, shop);
+        const [bottom, plinth] = ['bottom', 'plinth'].map((name) => panels.find((one) => one.name === name)!);
+        const inner = feet.length / 2;
+        for (const row of [0, 1])
+          for (let i = 0; i < inner; i += 1) {
+            const x = foot.fromSide + Math.round(((spec.width.value - 2 * foot.fromSide) * i) / (inner - 1));
+            const y = row === 0 ? foot.fromFront : spec.depth.value - foot.fromBack;
+            const peg = (longer: number) =>
+              pegInto([x, y, bottom!.box.min[2]], '+z', foot.diameter, foot.depth + longer);
+            expect(standsClearOf(peg(0), [bottom!])).toBe(true);
+            expect(standsClearOf(peg(mm(1)), [bottom!])).toBe(false);
+            const at = [x, plinth!.box.max[1], plinth!.box.max[2] - foot.clip!.fromTop] as const;
+            const screw = (longer: number) => pegInto(at, '-y', foot.clip!.diameter, foot.clip!.depth + longer);
+            expect(standsClearOf(screw(0), [plinth!])).toBe(true);
+            expect(standsClearOf(screw(mm(0.5)), [plinth!])).toBe(
+              plinth!.box.max[1] - plinth!.box.min[1] <= foot.clip!.depth,
+            );
+          }
+        stood += 1;
+        clear();
+      }),
+      { numRuns: 25 },
+    );
+    expect(stood).toBeGreaterThan(5);
   });
 });
 

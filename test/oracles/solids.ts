@@ -252,6 +252,19 @@ export function pegFrom(
   return part('peg', prism.transform([0, r, 0, 0, 0, 0, r, 0, along * length, 0, 0, 0, x, y, z, 1]));
 }
 
+/** The same, running up or to the front. */
+export function pegInto(
+  [x, y, z]: readonly [number, number, number],
+  along: '+z' | '-y',
+  diameter: number,
+  length: number,
+): Part {
+  const r = (diameter / 2) * SLIMMER;
+  const columns =
+    along === '+z' ? [r, 0, 0, 0, 0, r, 0, 0, 0, 0, length, 0] : [r, 0, 0, 0, 0, 0, r, 0, 0, -length, 0, 0];
+  return part('peg', prism.transform([...columns, x, y, z, 1] as unknown as Mat4));
+}
+
 /** What lies open between solids along a line that runs along x, from one to the next, by the boxes around them. */
 export function openingsAlongX(
   parts: readonly Part[],

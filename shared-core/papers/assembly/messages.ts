@@ -46,6 +46,8 @@ export const say = messages('assembly', {
     `Screw the ${counted(count, 'hanging bracket')} to the sides before the box is lifted, and cut the back out where one reaches through it. Let someone competent judge the wall and its fixing; hang the box with two people, and fill it only when it is fixed.`,
   wardrobeRails: ({ count }: { readonly count: number }) =>
     `Screw on the sockets of the ${counted(count, 'wardrobe rail')}, and put ${count === 1 ? 'it' : 'them'} in; measure the opening before a rail is cut.`,
+  feet: ({ count, hasClips }: { readonly count: number; readonly hasClips: boolean }) =>
+    `Put the ${count} feet on while the box lies on its back, lift it upright with two people, and set it level${hasClips ? '; clip the plinth on last' : ''}. Do not push it along on its feet.`,
   fixedFronts: ({ count }: { readonly count: number }) =>
     `Fix the ${counted(count, 'front that does not move', 'fronts that do not move')} last, when those beside ${count === 1 ? 'it' : 'them'} hang.`,
   looseShelves: ({ count }: { readonly count: number }) =>

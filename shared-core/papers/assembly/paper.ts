@@ -87,6 +87,9 @@ function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[]
   const loose = has('loose-shelf');
   return [
     ...back,
+    ...(boring.feet.length > 0
+      ? [say.feet({ count: boring.feet.length, hasClips: boring.feet.some(({ clip }) => clip !== null) })]
+      : []),
     ...(has('plinth') > 0 ? [say.plinth()] : []),
     ...(carcass.doors.length > 0 ? [say.hangDoors({ count: carcass.doors.length })] : []),
     ...(carcass.drawers.length > 0

@@ -108,7 +108,8 @@ function fittingItems({ hardware, shop, pins }: CostedJob): readonly CostItem[] 
             shop.hinges.get(name) ??
             shop.pulls.get(name) ??
             shop.brackets.get(name) ??
-            shop.wardrobeRails.get(name)
+            shop.wardrobeRails.get(name) ??
+            shop.feet.get(name)
           )?.price ?? null),
   }));
 }

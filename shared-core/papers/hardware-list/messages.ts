@@ -21,6 +21,8 @@ export const say = messages('hardware-list', {
   brackets: ({ rating }: { readonly rating: number | null }) =>
     `one in each side${rating === null ? '' : `, a pair for ${rating} kg`}; what holds them at the wall is not counted`,
   wardrobeRails: ({ long }: { readonly long: Micrometres }, show) => `cut ${show.exact(long)} long, with two sockets`,
+  feet: ({ high, hasClip }: { readonly high: Micrometres; readonly hasClip: boolean }, show) =>
+    `to be set to ${show.exact(high)}${hasClip ? ', with a clip for the plinth' : ''}`,
   frontScrews: ({ pilot, depth }: { readonly pilot: Micrometres; readonly depth: Micrometres }, show) =>
     `for pilot holes of ${show.nominal(pilot)}, ${show.exact(depth)} deep`,
   pins: ({ diameter }: { readonly diameter: Micrometres }, show) => `for holes of ${show.nominal(diameter)}`,

@@ -41,6 +41,7 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, r
     ...pullsNeeded(carcasses, reader),
     ...bracketsNeeded(carcasses, reader),
     ...wardrobeRailsNeeded(carcasses, reader),
+    ...feetNeeded(carcasses, reader),
   ];
 }
 
@@ -127,6 +128,24 @@ function wardrobeRailsNeeded(carcasses: readonly BuiltCarcass[], reader: Reader)
       const sort = sorts.get(key) ?? {
         name: asItIs(rail.name),
         about: tell(say.wardrobeRails({ long: length }), reader),
+        each: new Map<string, number>(),
+      };
+      sorts.set(key, sort);
+      sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
+    }
+  return [...sorts.values()];
+}
+
+/** Feet by the height that they are set to, and whether they hold a clip. */
+function feetNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readonly Needed[] {
+  const sorts = new Map<string, { readonly name: Told; readonly about: Told; readonly each: Map<string, number> }>();
+  for (const { name, spec, carcass, boring } of carcasses)
+    for (const { foot, clip } of boring.feet) {
+      const high = spec.plinth.value;
+      const key = `${foot.name} ${high} ${clip === null ? '' : 'clip'}`;
+      const sort = sorts.get(key) ?? {
+        name: asItIs(foot.name),
+        about: tell(say.feet({ high, hasClip: clip !== null }), reader),
         each: new Map<string, number>(),
       };
       sorts.set(key, sort);

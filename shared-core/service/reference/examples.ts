@@ -107,6 +107,12 @@ carcasses:
     width: 700
     brackets: hook-200
 
+  sea-bench:
+    kind: base
+    width: 1300
+    plinth: 120
+    feet: stub
+
   oar-locker:
     like: sail-locker
     mirrored: yes
@@ -190,6 +196,21 @@ pulls:
     head-height: 3
     price: 4.2
   knob: { diameter: 5, depth: 12 }
+
+feet:
+  stub:
+    range: 80 to 140
+    from-front: 120
+    from-back: 112
+    from-side: 90
+    apart: 600
+    spacing: 40
+    diameter: 5
+    depth: 12
+    base: 80
+    rating: 150
+    clip: { from-top: 45, spacing: 20, diameter: 3, depth: 10 }
+    price: 1.6
 
 wardrobe-rails:
   pole: { width: 30, height: 30, spacing: 24, lies: level, diameter: 5, depth: 11, play: 3, over: 35, hanger: 460, price: 7.5 }

@@ -31,6 +31,7 @@ export const CIRCUMSTANCES = {
   'own-pull-by-end': 'an einer Tür, deren Griff nahe einem Ende steht',
   'own-lying-pull': 'an einer Schubkastenfront oder festen Front mit einem Griff',
   like: 'mit `like`',
+  'on-plinth': 'wo der Korpus auf einem Sockel steht',
   hanging: 'wo der Korpus über dem Boden hängt',
   'end-panels': 'wo es Wangen gibt',
   'end-panels-beside-plinth': 'wo Wangen neben einem Sockel stehen',

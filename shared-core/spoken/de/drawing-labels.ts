@@ -25,6 +25,8 @@ export const labels = {
     row: 'Reihe',
     'hinge cup': 'Topf',
     pull: 'Griff',
+    'clip of the plinth': 'Sockelklammer',
+    foot: 'Fuß',
     'wardrobe rail': 'Kleiderstange',
     'hanging bracket': 'Aufhänger',
     'screw beside the cup': 'Schraube neben dem Topf',

@@ -164,6 +164,7 @@ export const job = {
     everyHole: () => 'Ohne Angabe: jedes Loch.',
     usualPull: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Griff der Werkstatt.`,
     usualBracket: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Aufhänger der Werkstatt.`,
+    usualFoot: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Fuß der Werkstatt.`,
     pullOfDoors: () => 'Ohne Angabe: der der Türen.',
     pullByHand: ({ height, kind }, show) =>
       kind === 'wall'
@@ -236,7 +237,7 @@ const faulty = (errors: number, line: number): string =>
 
 type Unread =
   | {
-      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail';
+      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot';
       readonly name: string;
     }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }

@@ -73,4 +73,31 @@ export const loadKeys: Readonly<Record<string, string>> = {
   'Rails for clothes, each between the two uprights of a bay.':
     'Kleiderstangen, jede zwischen den beiden Seiten oder Mittelwänden eines Feldes.',
   'A rail for clothes.': 'Eine Kleiderstange.',
+  'What holds the plinth to the front feet.': 'Was den Sockel an den vorderen Füßen hält.',
+  'From the upper edge of the plinth to its screws.': 'Von der Oberkante des Sockels zu ihren Schrauben.',
+  'From the one screw to the other, side by side; 0 where it has but one.':
+    'Von der einen Schraube zur anderen, nebeneinander; 0, wo sie nur eine hat.',
+  'A foot under the bottom of carcasses that have a plinth.': 'Ein Fuß unter dem Unterboden von Korpussen mit Sockel.',
+  'Least and greatest height that it can be set to.': 'Kleinste und größte Höhe, auf die er sich stellen lässt.',
+  'From the front of the carcass to the centres of the front feet.':
+    'Von der Vorderseite des Korpus zur Mitte der vorderen Füße.',
+  'From the back of the carcass to the centres of the rear feet.':
+    'Von der Rückseite des Korpus zur Mitte der hinteren Füße.',
+  'From the outside of the carcass to the centres of the outer feet.':
+    'Von außen am Korpus zur Mitte der äußeren Füße.',
+  'Greatest distance between two feet of a row; wider carcasses have more of them.':
+    'Größter Abstand zweier Füße einer Reihe; breitere Korpusse haben mehr davon.',
+  'From screw to screw of a foot, which has four in a square; 0 where it has one bore.':
+    'Von Schraube zu Schraube eines Fußes, der vier im Quadrat hat; 0, wo er eine Bohrung hat.',
+  'Diameter of its bores in the bottom.': 'Durchmesser seiner Bohrungen im Unterboden.',
+  'Diameter of the room that it takes under the bottom.':
+    'Durchmesser des Platzes, den er unter dem Unterboden braucht.',
+  'What one foot carries, in kilograms; not checked when left out.':
+    'Was ein Fuß trägt, in Kilogramm; ohne Angabe nicht geprüft.',
+  'Feet of carcasses on a plinth, and the clips of the plinth.':
+    'Füße von Korpussen auf einem Sockel, und die Klammern des Sockels.',
+  'The usual foot of carcasses on a plinth; `none` bores for none.':
+    'Der übliche Fuß von Korpussen auf einem Sockel; `none` bohrt für keinen.',
+  'The feet that the bottom and the plinth are bored for; `none` bores for none.':
+    'Die Füße, für die Unterboden und Sockel gebohrt werden; `none` bohrt für keine.',
 };

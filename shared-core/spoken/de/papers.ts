@@ -34,6 +34,8 @@ export const papers = {
       `Die ${anzahl(count, 'Aufhänger', 'Aufhänger')} an die Seiten schrauben, bevor der Korpus gehoben wird, und die Rückwand ausklinken, wo einer hindurchreicht. Wand und Befestigung von jemand Sachkundigem beurteilen lassen; den Korpus zu zweit hängen und erst füllen, wenn er fest ist.`,
     wardrobeRails: ({ count }) =>
       `Die Lager der ${anzahl(count, 'Kleiderstange', 'Kleiderstangen')} anschrauben und ${count === 1 ? 'sie' : 'die Stangen'} einlegen; die Öffnung messen, bevor eine Stange geschnitten wird.`,
+    feet: ({ count, hasClips }) =>
+      `Die ${count} Füße ansetzen, solange der Korpus auf dem Rücken liegt, ihn zu zweit aufrichten und ausrichten${hasClips ? '; den Sockel zuletzt anklammern' : ''}. Nicht auf den Füßen schieben.`,
     pulls: ({ count }) =>
       `${anzahl(count, 'Griff', 'Griffe')} von innen anschrauben, wenn die Fronten hängen; einen zuerst von Hand probieren, da eine zu lange Schraube durchkommt.`,
     endPanels: ({ count }) =>
@@ -115,6 +117,8 @@ export const papers = {
     brackets: ({ rating }) =>
       `einer in jeder Seite${rating === null ? '' : `, ein Paar für ${rating} kg`}; was sie an der Wand hält, ist nicht mitgezählt`,
     wardrobeRails: ({ long }, show) => `auf ${show.exact(long)} geschnitten, mit zwei Lagern`,
+    feet: ({ high, hasClip }, show) =>
+      `auf ${show.exact(high)} zu stellen${hasClip ? ', mit einer Klammer für den Sockel' : ''}`,
     pullsBlind: ({ screws, depth }, show) => `mit ${anzahl(screws, 'Bohrung', 'Bohrungen')}, ${show.exact(depth)} tief`,
     pins: ({ diameter }, show) => `für Löcher von ${show.nominal(diameter)}`,
   },

@@ -61,6 +61,7 @@ export const service = {
     bracket: ({ diameter, holes, rating }, show) =>
       `Aufhänger, ${anzahl(holes.length, 'Bohrung', 'Bohrungen')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, ein Paar trägt ${rating} kg`}`,
     wardrobeRail: ({ width, height }, show) => `Kleiderstange, ${show.exact(width)} × ${show.exact(height)}`,
+    foot: ({ range, rating }, show) => `Fuß, ${show.span(range)}${rating === null ? '' : `, trägt ${rating} kg`}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${anzahl(spindles, 'Spindel', 'Spindeln')} alle ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>
@@ -80,6 +81,7 @@ export const service = {
     bare: () => 'die Kante bleibt unbekantet',
     unhung: () => 'keine Bohrungen für Bänder',
     unbracketed: () => 'keine Bohrungen für Aufhänger',
+    unfooted: () => 'keine Bohrungen für Füße',
     unpulled: () => 'kein Griff',
     onGrid: ({ hole, of }) => `Loch ${hole} von ${of}, auf dem Raster`,
   },

@@ -197,6 +197,7 @@ const HABITS = {
   pull: 'Griff',
   bracket: 'Aufhänger',
   'wardrobe-rail': 'Kleiderstange',
+  foot: 'Fuß',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

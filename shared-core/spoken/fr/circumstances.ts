@@ -31,6 +31,7 @@ export const CIRCUMSTANCES = {
   'own-long-pull': 'sur une façade avec une poignée à deux vis',
   'own-pull-by-end': 'sur une porte dont la poignée est près d’un bout',
   'own-lying-pull': 'sur une façade de tiroir ou une façade fixe avec une poignée',
+  'on-plinth': 'là où le caisson est sur une plinthe',
   hanging: 'là où le caisson est suspendu au-dessus du sol',
   'end-panels': 'là où il y a des joues',
   'end-panels-beside-plinth': 'là où des joues sont à côté d’un socle',

@@ -29,6 +29,8 @@ export const labels = {
     'screw of the front, pilot': 'vis de façade, avant-trou',
     'hinge cup': 'boîtier',
     pull: 'poignée',
+    'clip of the plinth': 'agrafe de plinthe',
+    foot: 'pied',
     'wardrobe rail': 'tringle',
     'hanging bracket': 'suspension',
     'screw beside the cup': 'vis près du boîtier',

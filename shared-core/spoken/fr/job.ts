@@ -165,6 +165,7 @@ export const job = {
     everyHole: () => 'À défaut : tous les trous.',
     usualPull: ({ name }) => `À défaut : ${quoted(name)}, la poignée habituelle de l’atelier.`,
     usualBracket: ({ name }) => `À défaut : ${quoted(name)}, la ferrure de suspension usuelle de l’atelier.`,
+    usualFoot: ({ name }) => `À défaut : ${quoted(name)}, le pied usuel de l’atelier.`,
     pullOfDoors: () => 'À défaut : celle des portes.',
     pullByHand: ({ height, kind }, show) =>
       kind === 'wall'
@@ -236,7 +237,7 @@ const faulty = (errors: number, line: number): string =>
 
 type Unread =
   | {
-      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail';
+      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot';
       readonly name: string;
     }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }

@@ -73,4 +73,29 @@ export const loadKeys: Readonly<Record<string, string>> = {
   'Rails for clothes, each between the two uprights of a bay.':
     'Tringles, chacune entre les deux montants d’une travée.',
   'A rail for clothes.': 'Une tringle.',
+  'What holds the plinth to the front feet.': 'Ce qui tient la plinthe aux pieds avant.',
+  'From the upper edge of the plinth to its screws.': 'Du chant haut de la plinthe à ses vis.',
+  'From the one screw to the other, side by side; 0 where it has but one.':
+    'D’une vis à l’autre, côte à côte ; 0 si elle n’en a qu’une.',
+  'A foot under the bottom of carcasses that have a plinth.': 'Un pied sous le dessous des caissons à plinthe.',
+  'Least and greatest height that it can be set to.': 'Plus petite et plus grande hauteur à laquelle il se règle.',
+  'From the front of the carcass to the centres of the front feet.': 'De l’avant du caisson au centre des pieds avant.',
+  'From the back of the carcass to the centres of the rear feet.':
+    'De l’arrière du caisson au centre des pieds arrière.',
+  'From the outside of the carcass to the centres of the outer feet.':
+    'De l’extérieur du caisson au centre des pieds extérieurs.',
+  'Greatest distance between two feet of a row; wider carcasses have more of them.':
+    'Plus grande distance entre deux pieds d’une rangée ; les caissons plus larges en ont davantage.',
+  'From screw to screw of a foot, which has four in a square; 0 where it has one bore.':
+    'De vis à vis d’un pied, qui en a quatre en carré ; 0 s’il a un seul perçage.',
+  'Diameter of its bores in the bottom.': 'Diamètre de ses perçages dans le dessous.',
+  'Diameter of the room that it takes under the bottom.': 'Diamètre de la place qu’il prend sous le dessous.',
+  'What one foot carries, in kilograms; not checked when left out.':
+    'Ce que porte un pied, en kilogrammes ; non vérifié à défaut.',
+  'Feet of carcasses on a plinth, and the clips of the plinth.':
+    'Pieds des caissons à plinthe, et agrafes de la plinthe.',
+  'The usual foot of carcasses on a plinth; `none` bores for none.':
+    'Le pied usuel des caissons à plinthe ; `none` ne perce pour aucun.',
+  'The feet that the bottom and the plinth are bored for; `none` bores for none.':
+    'Les pieds pour lesquels le dessous et la plinthe sont percés ; `none` ne perce pour aucun.',
 };

@@ -32,6 +32,8 @@ export const papers = {
       `Visser ${count === 1 ? 'la ferrure' : `les ${count} ferrures`} de suspension aux côtés avant de lever le caisson, et entailler le fond là où l’une le traverse. Faire juger le mur et la fixation par une personne compétente ; suspendre le caisson à deux, et ne le remplir qu’une fois fixé.`,
     wardrobeRails: ({ count }) =>
       `Visser les supports (${compte(count, 'tringle')}) et poser ${count === 1 ? 'la tringle' : 'les tringles'} ; mesurer l’ouverture avant de couper une tringle.`,
+    feet: ({ count, hasClips }) =>
+      `Monter les ${count} pieds tant que le caisson est couché sur le dos, le redresser à deux et le mettre de niveau${hasClips ? ' ; agrafer la plinthe en dernier' : ''}. Ne pas le pousser sur ses pieds.`,
     pulls: ({ count }) =>
       `Visser ${nombre(count, 'la poignée (1)', `les ${count} poignées`)} de l’intérieur quand les façades sont posées ; en essayer d’abord une à la main, car une vis trop longue ressort.`,
     endPanels: ({ count }) =>
@@ -119,6 +121,8 @@ export const papers = {
     brackets: ({ rating }) =>
       `une dans chaque côté${rating === null ? '' : `, une paire pour ${rating} kg`} ; ce qui les tient au mur n’est pas compté`,
     wardrobeRails: ({ long }, show) => `à couper à ${show.exact(long)}, avec deux supports`,
+    feet: ({ high, hasClip }, show) =>
+      `à régler à ${show.exact(high)}${hasClip ? ', avec une agrafe pour la plinthe' : ''}`,
     pullsBlind: ({ screws, depth }, show) =>
       `avec ${compte(screws, 'perçage', 'perçages')} de ${show.exact(depth)} de profondeur`,
     pins: ({ diameter }, show) => `pour des trous de ${show.nominal(diameter)}`,

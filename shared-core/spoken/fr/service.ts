@@ -59,6 +59,7 @@ export const service = {
     bracket: ({ diameter, holes, rating }, show) =>
       `ferrure de suspension, ${compte(holes.length, 'perçage')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, une paire porte ${rating} kg`}`,
     wardrobeRail: ({ width, height }, show) => `tringle, ${show.exact(width)} × ${show.exact(height)}`,
+    foot: ({ range, rating }, show) => `pied, ${show.span(range)}${rating === null ? '' : `, porte ${rating} kg`}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${compte(spindles, 'broche')} tous les ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>
@@ -78,6 +79,7 @@ export const service = {
     bare: () => 'le chant reste nu',
     unhung: () => 'aucun perçage de charnière',
     unbracketed: () => 'pas de perçages de suspension',
+    unfooted: () => 'pas de perçages de pieds',
     unpulled: () => 'pas de poignée',
     onGrid: ({ hole, of }) => `trou ${hole} sur ${of}, sur la grille`,
   },

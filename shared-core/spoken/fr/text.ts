@@ -192,6 +192,7 @@ const HABITS = {
   pull: 'poignée',
   bracket: 'ferrure de suspension',
   'wardrobe-rail': 'tringle',
+  foot: 'pied',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

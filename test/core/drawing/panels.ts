@@ -166,6 +166,7 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
     pulls: [],
     brackets: [],
     wardrobeRails: [],
+    feet: [],
     unused: [],
     crowded: [],
   };

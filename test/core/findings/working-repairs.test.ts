@@ -39,6 +39,7 @@ function bored(ids: readonly string[]): BoreMap {
     pulls: [],
     brackets: [],
     wardrobeRails: [],
+    feet: [],
     unused: [],
     crowded: [],
   };

@@ -56,6 +56,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   slide: ['other-slide'],
   pull: ['knob', 'none'],
   bracket: ['hook-130', 'none'],
+  foot: ['level-foot', 'none'],
   'wardrobe-rail': ['tube-25'],
   faces: ['other-head'],
   ends: ['other-end'],

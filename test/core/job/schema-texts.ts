@@ -106,6 +106,8 @@ function namesFor(of: string, shop: Shop, path: readonly string[]): readonly str
       return [...shop.brackets.keys(), 'none'];
     case 'wardrobe-rail':
       return [...shop.wardrobeRails.keys()];
+    case 'foot':
+      return [...shop.feet.keys(), 'none'];
     case 'slide':
       return [...shop.slides.keys()];
     case 'fitting':

@@ -363,6 +363,7 @@ export const SHEETLESS = NEUTRAL_SHOP_TEXT.replace(/, sheet-length: \d+, sheet-w
   .replace('\nrates:\n', '\nrates:\n  hour: 40\n')
   .replace('  pull: none', '  pull: blind')
   .replace('  bracket: none', '  bracket: hook-130')
+  .replace('  foot: none', '  foot: level-foot')
   .replace('\npulls:\n', '\npulls:\n  blind: { diameter: 5, depth: 12 }\n');
 
 /** The built-in shop without its saw. */
@@ -381,5 +382,7 @@ export const OFFERED: readonly string[] = [
   carcass('kind: base\nwidth: 600\nband: \npanels:\n  left: { \n'),
   carcass('kind: base\nwidth: 600\nfixed-shelves:\n  - 200\n  \n'),
   carcass('kind: base\nwidth: 600\npanels:\n  \n'),
-  carcass('kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }\npulls: knob\nbrackets: none'),
+  carcass(
+    'kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }\npulls: knob\nbrackets: none\nplinth: 100\nfeet: none',
+  ),
 ];

@@ -74,6 +74,10 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'cams cam-15 price': [{ value: 9, on: 'cams' }],
   'hinges cast-hinge price': [{ value: 9, on: 'doors' }],
   'brackets wall-hook price': [{ value: 9, on: 'doors' }],
+  'feet stub price': [{ value: 9, on: 'footed' }],
+  'feet stub rating': [{ value: 3, on: 'footed' }],
+  'feet stub range': [{ value: '130 to 150', on: 'footed' }],
+  'feet stub base': [{ value: 140, on: 'footed' }],
   'wardrobe-rails pole price': [{ value: 9, on: 'robe' }],
   'pulls rod price': [{ value: 9, on: 'doors' }],
   'handling index-move': [{ value: 900, on: 'cams' }],
@@ -93,6 +97,7 @@ const JOBS = {
   cams: ['high: { kind: tall, width: 500, joint: cam-15 }'],
   doors: ['press: { kind: wall, width: 900, doors: pair, pulls: rod }'],
   robe: ['robe: { kind: tall, width: 800, depth: 480, fixed-shelves: [1600], wardrobe-rails: [1500] }'],
+  footed: ['bench: { kind: base, width: 900, plinth: 100, feet: stub }'],
   drawers: ['desk: { kind: base, width: 500, fronts: [{ front: drawer, height: 140 }, drawer] }'],
   all: [
     LOW,
@@ -104,6 +109,7 @@ const JOBS = {
     'desk: { kind: base, width: 500, pulls: rod, fronts: [{ front: drawer, height: 140 }, drawer] }',
     'closet: { kind: tall, width: 400, doors: left, pulls: rod }',
     'robe: { kind: tall, width: 800, depth: 480, fixed-shelves: [1600], wardrobe-rails: [1500] }',
+    'bench: { kind: base, width: 900, plinth: 100, feet: stub }',
     'laden: { kind: wall, width: 900, load: 12, fixed-shelves: 2 }',
   ],
 } satisfies Readonly<Record<string, readonly string[]>>;
