@@ -69,6 +69,8 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'wardrobe-rails pole hanger': [{ value: 500, on: 'robe' }],
   'pulls rod head': [{ value: 30, beside: [[['habits', 'pull-from-edge'], 20]] }],
   'pulls rod head-height': [{ value: 1, beside: [[['habits', 'pull-from-edge'], 15]] }],
+  // It counts where the bracket itself says nothing.
+  'habits bracket-rating': [{ value: 3, beside: [[['habits', 'bracket'], 'none']] }],
   'boards white-16 modulus': [{ value: 4000 }],
   'screws screw-7x50 price': [{ value: 9, on: 'screwed' }],
   'cams cam-15 price': [{ value: 9, on: 'cams' }],
