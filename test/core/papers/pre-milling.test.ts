@@ -35,8 +35,8 @@ describe('what is milled off an edge before it is banded', () => {
 
   test('reaches the pieces on the sheets, and the areas of the list', async () => {
     const layouts = asText(await paper('sheet-layouts'));
-    expect(layouts).toContain('298.8 x 248.3');
-    expect(layouts).toContain('300 x 249.5');
+    expect(layouts).toContain('298.8 × 248.3');
+    expect(layouts).toContain('300 × 249.5');
     expect(layouts).toContain('large mills 0.8 mm');
     const bare = SHOP.replaceAll(/, pre-milling: [\d.]+/g, '');
     const plain = await paper('cut-list', bare);
