@@ -79,7 +79,7 @@ const OTHERS = {
   bracket: {
     nouns: ['bracket bore', 'bracket bores'],
     use: 'hanging bracket',
-    mark: [line([-1, 0.6], [0, -0.6], [1, 0.6]), line([-1, 0.6], [1, 0.6])],
+    mark: [line([-0.8, 0.6], [0, -0.6], [0.8, 0.6], [-0.8, 0.6])],
     ink: 'green',
     mate: null,
     depthChosen: false,
@@ -109,7 +109,7 @@ const OTHERS = {
   'plinth-clip': {
     nouns: ['clip bore', 'clip bores'],
     use: 'clip of the plinth',
-    mark: [line([-1, -0.5], [1, -0.5]), line([-1, 0.5], [1, 0.5])],
+    mark: [line([-0.86, -0.5], [0.86, -0.5]), line([-0.86, 0.5], [0.86, 0.5])],
     ink: 'green',
     mate: null,
     depthChosen: false,

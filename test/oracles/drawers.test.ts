@@ -62,20 +62,20 @@ function expectFrontsAsAsked(one: Made): void {
       if (box === null) return;
       const above = shown[i - 1];
       if (above !== null && above !== undefined) expect(above.min[2] - box.max[2]).toBe(gap);
-      expect(box.max[1]).toBe(how === 'inset' ? box.max[1] - box.min[1] : -buffer);
+      expect(box.max[1]).toBe(how === 'inset' ? box.max[1] - box.min[1] : 0 - buffer);
       const { left, right } = one.carcass.bays[bay]!;
       if (how === 'inset') expect(box.min[0] - boxOf(one, left).max[0]).toBe(gap);
       else if (left === 'left') expect(box.min[0]).toBe(reveal);
       if (how === 'inset') expect(boxOf(one, right).min[0] - box.max[0]).toBe(gap);
       else if (right === 'right') expect(wish.width! - box.max[0]).toBe(reveal);
     });
-    // Those that are given no height are equal, but for the micrometres that cannot be shared.
+    // Those that are given no height are equal, but for the tenths of a millimetre that cannot be shared.
     const asked = wish.fronts!.filter(({ bay: own }) => own === undefined || own === bay + 1);
     const heights = shown.flatMap((box, i) =>
       box === null || asked[i]!.height !== undefined ? [] : [box.max[2] - box.min[2]],
     );
     if (asked.every(({ front }) => front !== 'open'))
-      expect(Math.max(0, ...heights) - Math.min(Infinity, ...heights)).toBeLessThan(Math.max(1, heights.length));
+      expect(Math.max(0, ...heights) - Math.min(Infinity, ...heights)).toBeLessThan(100 * Math.max(1, heights.length));
     asked.forEach(({ height }, i) => {
       const box = shown[i];
       if (height !== undefined && box) expect(box.max[2] - box.min[2]).toBe(height);

@@ -63,7 +63,7 @@ describe('layouts', () => {
     const first = run('layouts', 'kitchen.carcass.yaml');
     expect(first.code).toBe(0);
     expect(first.out).toContain('white-16');
-    expect(first.out).toMatch(/\d+ of white-16, first cuts (along|across) the sheet/);
+    expect(first.out).toMatch(/Sheet \d+ of \d+: white-16, first cuts (along|across) the sheet/);
     expect(first.out).toContain('no layout costs less');
     expect(run('layouts', 'kitchen.carcass.yaml').out).toBe(first.out);
   });
