@@ -116,12 +116,16 @@ export class Workspace {
   /** The document, with all that is known of it or, where that would take long, with the carcass at a line. */
   near(uri: string, line: number): OpenFile | null {
     this.cursorAt(uri, line);
-    if (!this.prepare(uri, () => true)) return this.soFar(uri);
-    const file = this.file(uri);
+    return this.prepare(uri, () => true) ? this.file(uri) : this.soFar(uri);
+  }
+
+  /** A file with its set-ups where they are known at once, else what is known without those of hundreds of other carcasses. */
+  withSetUps(file: OpenFile): OpenFile {
+    const { uri } = file.document;
+    if (file.kind !== 'job' || !this.prepare(uri, () => true)) return file;
     const start = performance.now();
-    // Who asks about a carcass does not wait for the set-ups of hundreds.
-    const isSoon = file?.kind !== 'job' || file.analysis.sortSetUps(() => performance.now() - start > AT_ONCE_MS);
-    return isSoon ? file : this.soFar(uri);
+    const areSoon = file.analysis.sortSetUps(() => performance.now() - start > AT_ONCE_MS);
+    return areSoon ? file : (this.soFar(uri) ?? file);
   }
 
   /** What is known of a job that is being prepared, to be told meanwhile. */

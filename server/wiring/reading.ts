@@ -1,6 +1,6 @@
-import { sorted } from '../completing.js';
 import type { SemanticTokens } from 'vscode-languageserver';
 import { Moved } from '../answers.js';
+import { sorted } from '../completing.js';
 import { codeLenses, lensOwner, resolvedLens } from '../features/code-lens.js';
 import { folding } from '../features/folding.js';
 import { hover } from '../features/hover.js';
@@ -14,14 +14,15 @@ const NO_TOKENS: SemanticTokens = { data: [] };
 
 /** What a reader of a text is shown in it and about it. */
 export function answerReaders(session: Session): void {
-  const { connection, answer, client, lastLenses, lastPlans, tokens, orders } = session;
+  const { connection, answer, client, workspace, lastLenses, lastPlans, tokens, orders } = session;
   connection.onHover(({ textDocument, position }, token) =>
     answer(
       'hover',
       textDocument.uri,
       token,
       null,
-      async (file) => {
+      async (near) => {
+        const file = workspace.withSetUps(near);
         await waitForLetters(file, orders);
         return hover(file, position, session.abilities);
       },
