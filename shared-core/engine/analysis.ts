@@ -203,7 +203,7 @@ export class JobAnalysis {
       if (enough()) return false;
       carcass.finish();
     }
-    if (this.planning.forOneKnown === null && (enough() || !this.planning.sort(enough))) return false;
+    if (!this.planning.prepareForOne(enough)) return false;
     this.planning.forOne();
     return true;
   }

@@ -11,7 +11,7 @@ import type { Derived } from '../derived/derived.js';
 import type { Steps } from '../derived/steps.js';
 import type { Shop } from '../shop/model.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
-import { findSetUpsForOne } from './set-ups-for-one.js';
+import { areToldOf, findSetUpsForOne } from './set-ups-for-one.js';
 
 /**
  * What the carcasses of a job ask of the machines together. It goes with them from one text to the next while none of them
@@ -114,6 +114,11 @@ export class Planning {
     this.#setUpsMade = named;
     this.#planMade = plan;
     return plan;
+  }
+
+  /** Works on what `forOne` needs until it is known (true) or `enough` says so. */
+  prepareForOne(enough: () => boolean): boolean {
+    return this.#forOneMade !== null || !areToldOf(this.carcasses) || (!enough() && this.sort(enough));
   }
 
   /** Findings of set-ups that serve a single panel. */

@@ -65,10 +65,13 @@ interface PlannedJob {
   setUps(): readonly BatchedSetUp[];
 }
 
+/** Whether such set-ups are told of a job of this size, so that its set-ups must be known for it. */
+export const areToldOf = (carcasses: readonly CarcassAnalysis[]): boolean => carcasses.length <= MOST_CARCASSES;
+
 /** Set-ups of a job that serve a single panel, each with the value that would save it. */
 export function findSetUpsForOne(analysis: PlannedJob): readonly FileFinding[] {
   const { carcasses, shop } = analysis;
-  if (carcasses.length > MOST_CARCASSES || analysis.planned().length < 2) return [];
+  if (!areToldOf(carcasses) || analysis.planned().length < 2) return [];
   return setUpsForOne(analysis.setUps(), shop.changeover, shop.habits.rearMargin).flatMap((one) =>
     found(analysis, one),
   );
