@@ -1,5 +1,6 @@
+import { boreMapOf } from './bore-map-of.js';
 import type { BorePurpose } from '../../../shared-core/fittings/names.js';
-import type { Bore, BoreMap, Row, Surface } from '../../../shared-core/boring/model.js';
+import type { Bore, Row, Surface } from '../../../shared-core/boring/model.js';
 import type { Carcass, Joint, Panel, PanelRole, Pose } from '../../../shared-core/carcass/model.js';
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';
 import type { Finding } from '../../../shared-core/findings/finding.js';
@@ -158,18 +159,7 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
   }
   const line = { first: um(53), pitch: um(32), count: 24, nearest: 0, shared: null };
   const carcass: Carcass = { count: 1, panels, joints, bays: [], doors: [], drawers: [], back: 'grooved', line };
-  const boring: BoreMap = {
-    rows,
-    bores,
-    hung: [],
-    running: [],
-    pulls: [],
-    brackets: [],
-    wardrobeRails: [],
-    feet: [],
-    unused: [],
-    crowded: [],
-  };
+  const boring = boreMapOf(rows, bores);
   return { name: 'sink', carcass, boring, findings, reader: unit };
 }
 

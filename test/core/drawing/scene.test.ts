@@ -1,3 +1,4 @@
+import { boreMapOf } from './bore-map-of.js';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Bore } from '../../../shared-core/boring/model.js';
@@ -349,18 +350,7 @@ describe('a bore map', () => {
     const scene = boreMapScene(
       {
         ...base,
-        boring: {
-          rows: [],
-          bores: odd,
-          hung: [],
-          running: [],
-          pulls: [],
-          brackets: [],
-          wardrobeRails: [],
-          feet: [],
-          unused: [],
-          crowded: [],
-        },
+        boring: boreMapOf([], odd),
       },
       'left',
     )!;
@@ -461,18 +451,7 @@ describe('a bore map', () => {
               boreMapScene(
                 {
                   ...base,
-                  boring: {
-                    rows,
-                    bores,
-                    hung: [],
-                    running: [],
-                    pulls: [],
-                    brackets: [],
-                    wardrobeRails: [],
-                    feet: [],
-                    unused: [],
-                    crowded: [],
-                  },
+                  boring: boreMapOf(rows, bores),
                 },
                 'left',
               )!,

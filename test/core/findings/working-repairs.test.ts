@@ -1,3 +1,4 @@
+import { boreMapOf } from '../drawing/bore-map-of.js';
 import { expect, test } from 'vitest';
 import type { BoreMap } from '../../../shared-core/boring/model.js';
 import type { Finding, Repair } from '../../../shared-core/findings/finding.js';
@@ -31,18 +32,7 @@ function bored(ids: readonly string[]): BoreMap {
     fitting: null,
     place,
   }));
-  return {
-    bores,
-    rows: [],
-    hung: [],
-    running: [],
-    pulls: [],
-    brackets: [],
-    wardrobeRails: [],
-    feet: [],
-    unused: [],
-    crowded: [],
-  };
+  return boreMapOf([], bores);
 }
 
 /** How many repairs are left, and how often the slow rules were run on the changed carcass. */
