@@ -31,10 +31,9 @@ interface Wanted {
 
 function inUpright(
   { key, rail, at }: WardrobeRailAt,
-  { upright, face, holes }: RailSocket,
+  { upright, face, holes, isOn }: RailSocket,
   end: number,
 ): readonly Wanted[] {
-  const isOn = holes.every(({ u, v }) => u > 0 && u < upright.width && v > 0 && v < upright.length);
   if (!isOn) return [];
   return holes.map((hole, i) => ({
     thickness: upright.thickness,

@@ -1,5 +1,5 @@
 import type { Micrometres } from '../length/units.js';
-import type { Interval } from './interval.js';
+import { overlaps, type Interval } from './interval.js';
 import type { Axis, Handedness, Panel, Point3, Pose } from './model.js';
 
 /** A point of a panel's solid frame: u from the front edge, v from the reference end, t from the outside face. */
@@ -81,11 +81,16 @@ export function handedness({ u, v, t }: Pose): Handedness {
 
 /** Where a panel's finished solid (grooves not counted) lies in the carcass. */
 export function extentsOf({ pose, width, length, thickness }: Panel): Extents {
-  const near = pose.origin;
-  const far = toCarcass(pose, { u: width, v: length, t: thickness });
-  const run = (axis: CarcassAxis): Interval => ({
-    from: Math.min(near[axis], far[axis]),
-    to: Math.max(near[axis], far[axis]),
-  });
+  return spanning(pose.origin, toCarcass(pose, { u: width, v: length, t: thickness }));
+}
+
+/** The room between two opposite corners. */
+export function spanning(a: Point3, b: Point3): Extents {
+  const run = (axis: CarcassAxis): Interval => ({ from: Math.min(a[axis], b[axis]), to: Math.max(a[axis], b[axis]) });
   return { x: run('x'), y: run('y'), z: run('z') };
+}
+
+/** True where the two share room; those that only touch do not. */
+export function meet(a: Extents, b: Extents): boolean {
+  return overlaps(a.x, b.x) && overlaps(a.y, b.y) && overlaps(a.z, b.z);
 }

@@ -9,7 +9,7 @@ import type { Unread } from '../shop/model.js';
 import { preferred } from '../schema/tell.js';
 import type { ReadShop } from '../shop/read.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
-import { jobMessages, type UnreadName } from './messages.js';
+import { jobMessages, type PlainSort, type UnreadName } from './messages.js';
 import type { Message } from '../words/message.js';
 
 const MOST_RELATED = 5;
@@ -87,10 +87,8 @@ export function brokenShop(
 
 function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
   if (unread === undefined) return [];
-  const plain = (
-    sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot',
-    names: Iterable<string>,
-  ): readonly UnreadName[] => [...names].map((name) => ({ sort, name }));
+  const plain = (sort: PlainSort, names: Iterable<string>): readonly UnreadName[] =>
+    [...names].map((name) => ({ sort, name }));
   return [
     ...plain('board', unread.boards),
     ...plain('band', unread.bands),

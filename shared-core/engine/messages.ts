@@ -5,12 +5,12 @@ import type { MachineKind } from '../shop/model.js';
 import { counted, listed, quoted, sortNoun } from '../words/english.js';
 import { messages, type Words } from '../words/message.js';
 
+/** Sorts of things in a shop file that have no kinds. */
+export type PlainSort = 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot';
+
 /** Something of a shop file that could not be read. */
 export type UnreadName =
-  | {
-      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot';
-      readonly name: string;
-    }
+  | { readonly sort: PlainSort; readonly name: string }
   | { readonly sort: 'fitting'; readonly kind: FittingKind; readonly name: string }
   | { readonly sort: 'machine'; readonly kind: MachineKind; readonly name: string };
 

@@ -1,11 +1,12 @@
 import type { Carcass, Panel } from '../carcass/model.js';
-import { toCarcass, type Extents } from '../carcass/pose.js';
+import { spanning, toCarcass, type Extents } from '../carcass/pose.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import { half, type Micrometres } from '../length/units.js';
 import { NO_BRACKET } from '../shop/habits.js';
 import type { Bracket, Shop } from '../shop/model.js';
 import { isAboveFloor } from '../wall/line-up.js';
 import type { OnFace, SideBracket } from './model.js';
+import { isOnFace } from './on-face.js';
 
 /** The brackets that a carcass above the floor hangs by, the left one first; none for one that stands. */
 export function hangOnBrackets(spec: CarcassSpec, { panels }: Carcass, shop: Shop): readonly SideBracket[] {
@@ -25,7 +26,7 @@ export function hangOnBrackets(spec: CarcassSpec, { panels }: Carcass, shop: Sho
       bracket,
       place: name.written ? name.place : side.place,
       holes,
-      isOn: holes.every((hole) => isInside(side, hole, half(bracket.diameter))),
+      isOn: holes.every((hole) => isOnFace(side, hole, half(bracket.diameter))),
       body: bodyOf(side, bracket, holes),
     };
   });
@@ -34,10 +35,6 @@ export function hangOnBrackets(spec: CarcassSpec, { panels }: Carcass, shop: Sho
 /** The bracket of a name, the usual one where the shop has none of it; null for none. */
 export function bracketNamed({ brackets, habits }: Shop, name: string): Bracket | null {
   return brackets.get(name) ?? (name === NO_BRACKET ? null : (brackets.get(habits.bracket) ?? null));
-}
-
-function isInside({ width, length }: Panel, { u, v }: OnFace, margin: Micrometres): boolean {
-  return u >= margin && u <= width - margin && v >= margin && v <= length - margin;
 }
 
 /** The room that it takes beside the side, in the carcass frame. */
@@ -49,6 +46,5 @@ function bodyOf(side: Panel, { height, reach, width }: Bracket, holes: readonly 
   const [u, v] = [middle('u'), middle('v')];
   const a = toCarcass(side.pose, { u: u - half(reach), v: v - half(height), t: side.thickness });
   const b = toCarcass(side.pose, { u: u + half(reach), v: v + half(height), t: side.thickness + width });
-  const run = (axis: 'x' | 'y' | 'z') => ({ from: Math.min(a[axis], b[axis]), to: Math.max(a[axis], b[axis]) });
-  return { x: run('x'), y: run('y'), z: run('z') };
+  return spanning(a, b);
 }

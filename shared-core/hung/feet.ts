@@ -5,6 +5,7 @@ import { half, type Micrometres } from '../length/units.js';
 import { NO_FOOT } from '../shop/habits.js';
 import type { Foot, Shop } from '../shop/model.js';
 import type { OnFace, StandingFoot } from './model.js';
+import { isOnFace } from './on-face.js';
 
 /** The feet under the bottom of a carcass on a plinth: those of the front row from the left, then those of the rear row. */
 export function standOnFeet(spec: CarcassSpec, { panels }: Carcass, shop: Shop): readonly StandingFoot[] {
@@ -27,7 +28,7 @@ export function standOnFeet(spec: CarcassSpec, { panels }: Carcass, shop: Shop):
         place,
         bottom,
         holes,
-        isOn: holes.every((hole) => isInside(bottom, hole, half(foot.diameter))),
+        isOn: holes.every((hole) => isOnFace(bottom, hole, half(foot.diameter))),
         clip:
           row === 0 && foot.clip !== null && plinth !== null ? { plinth, holes: onPlinth(plinth, foot.clip, x) } : null,
         body: bodyOf(foot, spec.plinth.value, { x, y }),
@@ -57,10 +58,6 @@ function squareAbout({ u, v }: OnFace, spacing: Micrometres): readonly OnFace[] 
 function onPlinth(plinth: Panel, clip: NonNullable<Foot['clip']>, x: Micrometres): readonly OnFace[] {
   const [u, v] = [clip.fromTop, x - plinth.pose.origin.x];
   return clip.spacing === 0 ? [{ u, v }] : [0, clip.spacing].map((by) => ({ u, v: v - half(clip.spacing) + by }));
-}
-
-function isInside({ width, length }: Panel, { u, v }: OnFace, margin: Micrometres): boolean {
-  return u >= margin && u <= width - margin && v >= margin && v <= length - margin;
 }
 
 function bodyOf({ base }: Foot, height: Micrometres, { x, y }: { readonly x: number; readonly y: number }): Extents {

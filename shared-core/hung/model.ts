@@ -137,6 +137,8 @@ export interface RailSocket {
   readonly upright: Panel;
   readonly face: 'inside' | 'outside';
   readonly holes: readonly OnFace[];
+  /** Whether the middles of all of them are on the upright; it is not bored otherwise. */
+  readonly isOn: boolean;
 }
 
 /** A foot under the bottom of a carcass. */

@@ -1,11 +1,12 @@
 import { chosen } from '../carcass/choices.js';
 import { mayHavePull, pullNamed, pullNames } from '../carcass/fronts/pull.js';
 import type { Carcass, Panel } from '../carcass/model.js';
-import { extentsOf, toCarcass, toPanel, type Extents } from '../carcass/pose.js';
+import { extentsOf, spanning, toCarcass, toPanel, type Extents } from '../carcass/pose.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import { half, type Micrometres } from '../length/units.js';
 import type { Pull, Shop } from '../shop/model.js';
 import type { FrontPull, OnFace, RunningDrawer } from './model.js';
+import { isOnFace } from './on-face.js';
 
 /** How a pull is to stand on its front: what its screws are apart along u and along v, and the next one to the origin. */
 interface Stand {
@@ -41,7 +42,7 @@ export function placePulls(
         place,
         byEnd,
         holes,
-        isOn: holes.every((hole) => isInside(front, hole, half(pull.diameter))),
+        isOn: holes.every((hole) => isOnFace(front, hole, half(pull.diameter))),
         boxHoles: boxFront === null ? null : { boxFront, holes: throughBox(front, boxFront, pull, holes) },
         body: bodyOf(front, pull, first, last),
       };
@@ -85,17 +86,13 @@ function onLying(spec: CarcassSpec, { habits }: Shop, front: Panel, { spacing }:
   return two ? [left, { ...left, first: { u, v: length - left.first.v - apart.v } }] : [left];
 }
 
-function isInside({ width, length }: Panel, { u, v }: OnFace, margin: Micrometres): boolean {
-  return u >= margin && u <= width - margin && v >= margin && v <= length - margin;
-}
-
 /** Where the screws come through the front of the box, on its outside face; those that do not pass wholly inside it are left out. */
 function throughBox(front: Panel, boxFront: Panel, pull: Pull, holes: readonly OnFace[]): readonly OnFace[] {
   if (!pull.throughBox || pull.depth !== null) return [];
   return holes
     .map(({ u, v }) => toPanel(boxFront.pose, toCarcass(front.pose, { u, v, t: 0 })))
     .map(({ u, v }) => ({ u, v }))
-    .filter((hole) => isInside(boxFront, hole, half(pull.diameter)));
+    .filter((hole) => isOnFace(boxFront, hole, half(pull.diameter)));
 }
 
 /** The room that it takes before the front, in the carcass frame. */
@@ -105,8 +102,7 @@ function bodyOf(front: Panel, pull: Pull, first: OnFace, last: OnFace): Extents 
   const [du, dv] = along === 'u' ? [half(beyond), half(pull.width)] : [half(pull.width), half(beyond)];
   const a = toCarcass(front.pose, { u: first.u - du, v: first.v - dv, t: 0 });
   const b = toCarcass(front.pose, { u: last.u + du, v: last.v + dv, t: 0 });
-  const run = (axis: 'x' | 'z') => ({ from: Math.min(a[axis], b[axis]), to: Math.max(a[axis], b[axis]) });
-  return { x: run('x'), y: { from: a.y - pull.projection, to: a.y }, z: run('z') };
+  return { ...spanning(a, b), y: { from: a.y - pull.projection, to: a.y } };
 }
 
 /** Along the line of its screws. */

@@ -72,7 +72,8 @@ function socketsOf(
     const middle = { u: y - upright.pose.origin.y, v: z - upright.pose.origin.z };
     const first = { u: middle.u - half(apart.u), v: middle.v - half(apart.v) };
     const holes: readonly OnFace[] = spacing === 0 ? [middle] : [first, { u: first.u + apart.u, v: first.v + apart.v }];
-    return { upright, face: upright.pose.t === inward ? 'inside' : 'outside', holes };
+    const isOn = holes.every(({ u, v }) => u > 0 && u < upright.width && v > 0 && v < upright.length);
+    return { upright, face: upright.pose.t === inward ? 'inside' : 'outside', holes, isOn };
   });
 }
 

@@ -1,7 +1,7 @@
 import { boreAxis } from '../../boring/axis.js';
 import type { Bore } from '../../boring/model.js';
 import type { Groove, Panel } from '../../carcass/model.js';
-import { extentsOf, toCarcass, type Extents } from '../../carcass/pose.js';
+import { extentsOf, spanning, toCarcass, type Extents } from '../../carcass/pose.js';
 import { roleOf } from '../../carcass/roles.js';
 import type { Severity } from '../../findings/finding.js';
 import { purposeOf } from '../../fittings/purposes.js';
@@ -116,8 +116,7 @@ function boreOf(
 function roomOf({ pose, length, thickness }: Panel, { from, to, depth, along }: Groove): Extents {
   const a = toCarcass(pose, { u: from, v: along?.from ?? 0, t: thickness });
   const b = toCarcass(pose, { u: to, v: along?.to ?? length, t: thickness - depth });
-  const run = (axis: keyof Extents) => ({ from: Math.min(a[axis], b[axis]), to: Math.max(a[axis], b[axis]) });
-  return { x: run('x'), y: run('y'), z: run('z') };
+  return spanning(a, b);
 }
 
 function gravestByBore(findings: readonly SceneFinding[]): ReadonlyMap<string, Severity> {

@@ -1,4 +1,4 @@
-import { extentsOf, type Extents } from '../../carcass/pose.js';
+import { extentsOf, meet } from '../../carcass/pose.js';
 import type { Panel } from '../../carcass/model.js';
 import type { SideBracket } from '../../hung/model.js';
 import type { Micrometres } from '../../length/units.js';
@@ -72,13 +72,9 @@ function meeting(
 
 /** Panels and slides in the room of a bracket. A bracket reaches through the back, which is cut out for it. */
 function inRoomOf({ carcass, boring }: CarcassContext, { side, body }: SideBracket): readonly string[] {
-  const isInWay = (panel: Panel): boolean => panel !== side && panel.role !== 'back' && overlap(extentsOf(panel), body);
+  const isInWay = (panel: Panel): boolean => panel !== side && panel.role !== 'back' && meet(extentsOf(panel), body);
   const slides = boring.running.flatMap(({ drawer, slides: both }) =>
-    both.some((slide) => overlap(slide.body, body)) ? [drawer.key] : [],
+    both.some((slide) => meet(slide.body, body)) ? [drawer.key] : [],
   );
   return distinct([...carcass.panels.filter(isInWay).map(({ key }) => key), ...slides]);
-}
-
-function overlap(a: Extents, b: Extents): boolean {
-  return (['x', 'y', 'z'] as const).every((axis) => a[axis].from < b[axis].to && b[axis].from < a[axis].to);
 }

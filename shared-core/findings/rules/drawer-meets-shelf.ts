@@ -1,5 +1,4 @@
-import { overlaps } from '../../carcass/interval.js';
-import { extentsOf, type Extents } from '../../carcass/pose.js';
+import { extentsOf, meet } from '../../carcass/pose.js';
 import { isInDrawer } from '../../carcass/roles.js';
 import { means, wholeOf } from '../../job/panel-key.js';
 import { listed, verb } from '../../words/english.js';
@@ -14,8 +13,6 @@ export const say = messages('drawer-meets-shelf', {
     `${shelf} lies in the way of ${listed(drawers)}, which ${verb(drawers.length, 'runs', 'run')} through the same room. Move the shelf to where no drawer runs, or remove it.`,
   remove: ({ shelf }: { readonly shelf: string }) => `Remove ${shelf}`,
 });
-
-const meet = (a: Extents, b: Extents): boolean => overlaps(a.x, b.x) && overlaps(a.y, b.y) && overlaps(a.z, b.z);
 
 export const drawerMeetsShelf: CarcassRule = {
   name: 'drawer-meets-shelf',

@@ -1,4 +1,4 @@
-import { extentsOf, type Extents } from '../../carcass/pose.js';
+import { extentsOf, meet, type Extents } from '../../carcass/pose.js';
 import type { WardrobeRailAt } from '../../hung/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { listed } from '../../words/english.js';
@@ -57,12 +57,7 @@ export const wardrobeRailWithoutRoom: CarcassRule = {
 };
 
 function offUprights(all: readonly WardrobeRailAt[]): readonly Found[] {
-  const off = all.flatMap((one) =>
-    one.sockets.flatMap(({ upright, holes }) => {
-      const isOn = holes.every(({ u, v }) => u > 0 && u < upright.width && v > 0 && v < upright.length);
-      return isOn ? [] : [{ one, upright }];
-    }),
-  );
+  const off = all.flatMap((one) => one.sockets.flatMap(({ upright, isOn }) => (isOn ? [] : [{ one, upright }])));
   const [first] = off;
   if (first === undefined) return [];
   const rails = distinct(off.map(({ one }) => one.key));
@@ -108,7 +103,5 @@ function inWayOf({ carcass, boring }: CarcassContext, { body, rail, sockets }: W
   const slides = boring.running.flatMap(({ drawer, slides: both }) =>
     both.map((slide) => ({ key: drawer.key, run: slide.body })),
   );
-  return [...panels, ...slides].filter(({ run }) =>
-    (['x', 'y', 'z'] as const).every((axis) => run[axis].from < room[axis].to && room[axis].from < run[axis].to),
-  );
+  return [...panels, ...slides].filter(({ run }) => meet(run, room));
 }

@@ -1,0 +1,8 @@
+import type { Panel } from '../carcass/model.js';
+import type { Micrometres } from '../length/units.js';
+import type { OnFace } from './model.js';
+
+/** Whether a place of a face stands so far from every edge of its panel, or further. */
+export function isOnFace({ width, length }: Panel, { u, v }: OnFace, margin: Micrometres): boolean {
+  return u >= margin && u <= width - margin && v >= margin && v <= length - margin;
+}
