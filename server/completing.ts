@@ -7,45 +7,44 @@ const SLICE_MS = 30;
 /** Lets what the client has sent meanwhile come in first. */
 export const nextTurn = (): Promise<void> => new Promise((resume) => setTimeout(resume, 0));
 
-/** Works out what the slow rules say of a job, in slices; false where `goesOn` said that nobody wants to know any more. */
-export async function completed(analysis: JobAnalysis, goesOn: () => boolean): Promise<boolean> {
-  while (!completedIn(analysis, SLICE_MS)) {
+/** True once so many milliseconds have gone by. */
+function after(milliseconds: number): () => boolean {
+  const start = performance.now();
+  return () => performance.now() - start > milliseconds;
+}
+
+/** Works in slices until `work` is done; false where `goesOn` said meanwhile that nobody wants it any more. */
+async function inSlices(work: (enough: () => boolean) => boolean, goesOn: () => boolean): Promise<boolean> {
+  while (!work(after(SLICE_MS))) {
     await nextTurn();
     if (!goesOn()) return false;
   }
   return true;
 }
+
+/** Works out what the slow rules say of a job, in slices; false where `goesOn` said that nobody wants to know any more. */
+export const completed = (analysis: JobAnalysis, goesOn: () => boolean): Promise<boolean> =>
+  inSlices((enough) => analysis.complete(enough), goesOn);
 
 /** True where all is known after so many milliseconds. */
-export function completedIn(analysis: JobAnalysis, milliseconds: number): boolean {
-  const start = performance.now();
-  return analysis.complete(() => performance.now() - start > milliseconds);
-}
+export const completedIn = (analysis: JobAnalysis, milliseconds: number): boolean =>
+  analysis.complete(after(milliseconds));
 
 /** True where the present text of a document is ready to be asked about after so many milliseconds. */
-export function preparedIn(workspace: Workspace, uri: string, milliseconds: number): boolean {
-  const start = performance.now();
-  return workspace.prepare(uri, () => performance.now() - start > milliseconds);
-}
+export const preparedIn = (workspace: Workspace, uri: string, milliseconds: number): boolean =>
+  workspace.prepare(uri, after(milliseconds));
 
 /** Prepares a document in slices, whatever its text becomes; false where `goesOn` said that nobody waits any more. */
-export async function prepared(workspace: Workspace, uri: string, goesOn: () => boolean): Promise<boolean> {
-  while (!preparedIn(workspace, uri, SLICE_MS)) {
-    await nextTurn();
-    if (!goesOn()) return false;
-  }
-  return true;
-}
+export const prepared = (workspace: Workspace, uri: string, goesOn: () => boolean): Promise<boolean> =>
+  inSlices((enough) => workspace.prepare(uri, enough), goesOn);
 
 /** Sorts the work of a job into set-ups in slices; false where its text was changed meanwhile. */
 export async function sorted(file: OpenFile): Promise<boolean> {
   if (file.kind === 'shop') return true;
   const { document, analysis } = file;
   const { version } = document;
-  for (;;) {
-    const start = performance.now();
-    if (analysis.sortSetUps(() => performance.now() - start > SLICE_MS)) return true;
-    await nextTurn();
-    if (document.version !== version) return false;
-  }
+  return inSlices(
+    (enough) => analysis.sortSetUps(enough),
+    () => document.version === version,
+  );
 }
