@@ -1,19 +1,11 @@
 // Bundles everything that ships into dist/: the extension, the server, the command line and the page in the panel.
 // `node .build/bundle.mjs [--watch] [--production]`
 import { execFileSync } from 'node:child_process';
-import {
-  chmodSync,
-  copyFileSync,
-  mkdirSync,
-  readFileSync,
-  readdirSync,
-  rmSync,
-  symlinkSync,
-  writeFileSync,
-} from 'node:fs';
+import { chmodSync, copyFileSync, mkdirSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as esbuild from 'esbuild';
+import { writeNotices } from './notices.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const production = process.argv.includes('--production');
@@ -53,8 +45,6 @@ const bundles = [
     target: 'es2022',
   },
   { entryPoints: ['server/main.ts'], outfile: 'dist/server/server.cjs', ...commonJs },
-  { entryPoints: ['server/server-thread.ts'], outfile: 'dist/server/server-thread.cjs', ...commonJs },
-  { entryPoints: ['server/orders-thread.ts'], outfile: 'dist/server/orders-thread.cjs', ...commonJs },
   // Read only by those who speak the language.
   {
     entryPoints: ['de', 'fr'].map((language) => ({ in: `server/spoken/${language}.ts`, out: `words-${language}` })),
@@ -70,12 +60,12 @@ const bundles = [
     target: 'es2022',
   },
   {
-    // The thread that makes papers stands beside the command line, and serves the language server too.
-    entryPoints: ['server/cli.ts', 'server/papers-thread.ts'],
+    // The command line and the threads of the server share one core.
+    entryPoints: ['cli', 'server-thread', 'orders-thread', 'papers-thread'].map((name) => `server/${name}.ts`),
     outdir: 'dist/server',
-    // What only some commands need is a file of its own, read when it is asked for.
+    // What only some need is a file of its own, read when it is asked for.
     splitting: true,
-    chunkNames: 'cli-[name]-[hash]',
+    chunkNames: 'shared-[name]-[hash]',
     platform: 'node',
     format: 'esm',
     target: 'node20',
@@ -161,16 +151,7 @@ if (!watch) {
     written.add(path);
   }
 
-  // The packages inside the bundles, with their licences, as these ask for.
-  const notices = [...bundled].sort().map((folder) => {
-    const { name, version, license } = JSON.parse(readFileSync(join(root, folder, 'package.json'), 'utf8'));
-    const file = readdirSync(join(root, folder)).find((entry) => /^licen[cs]e/i.test(entry));
-    const text = file === undefined ? '' : readFileSync(join(root, folder, file), 'utf8').trim();
-    return `${name} ${version} (${license})\n\n${text}\n`;
-  });
-  const licences = join(root, 'dist', 'LICENCES.txt');
-  writeFileSync(licences, notices.join(`\n${'-'.repeat(80)}\n\n`));
-  written.add(licences);
+  for (const path of writeNotices(root, bundled)) written.add(path);
 
   // What ships is only what this build made.
   for (const entry of readdirSync(join(root, 'dist'), { recursive: true, withFileTypes: true })) {

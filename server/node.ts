@@ -11,7 +11,7 @@ const PATIENCE = { stuck: 20_000, shutdown: 2000 };
  */
 export function startServer(): void {
   const { reader, writer } = transportOf(process.argv);
-  const thread = new URL('./server-thread.cjs', import.meta.url);
+  const thread = new URL('./server-thread.js', import.meta.url);
   new Supervisor(
     reader,
     writer,

@@ -20,7 +20,7 @@ export function serveInThread(files: Files): void {
   // The reference lies beside the bundles of a packed extension.
   const folder = new URL('../reference/', import.meta.url);
   const reference = existsSync(fileURLToPath(folder)) ? folder.href : null;
-  const orders = ordersInThread(new URL('./orders-thread.cjs', import.meta.url));
+  const orders = ordersInThread(new URL('./orders-thread.js', import.meta.url));
   const connection = createConnection(new PortMessageReader(port), new PortMessageWriter(port));
   serve(connection, version, {
     files,

@@ -27,19 +27,17 @@ async function stepTo(step: RegExp): Promise<void> {
 }
 
 suite('machine pictures', () => {
-  test('the machine view, light and dark, and the set-up list', async () => {
+  test('the machine view and the set-up list', async () => {
     await resizeWindow(1440, 860);
     await vscode.commands.executeCommand('workbench.action.closeSidebar');
     const editor = await openFile('kitchen.carcass.yaml');
     const uri = editor.document.uri.toString();
-    for (const theme of ['dark', 'light'] as const) {
-      await setTheme(theme);
-      await vscode.commands.executeCommand('borewright.showMachineView', uri, 'pan-drawers', 'left');
-      await focusInWebview('svg.drawing');
-      await stepTo(/^pillar-[A-Z]+\/pan-drawers\/left\//);
-      await focusInWebview('.steps .go-after');
-      await screenshot(`machine-view-${theme}`);
-    }
+    await setTheme('light');
+    await vscode.commands.executeCommand('borewright.showMachineView', uri, 'pan-drawers', 'left');
+    await focusInWebview('svg.drawing');
+    await stepTo(/^pillar-[A-Z]+\/pan-drawers\/left\//);
+    await focusInWebview('.steps .go-after');
+    await screenshot('machine-view-light');
     await vscode.commands.executeCommand('borewright.showSetupList', uri);
     await rest(1000);
     await screenshot('set-up-list');
