@@ -94,6 +94,16 @@ export class ClientSide {
     }, REFRESH_MS);
   }
 
+  /** Whether the client asks for hints again when it is told to. */
+  get canRefreshHints(): boolean {
+    return this.#can.refreshHints;
+  }
+
+  refreshHints(): void {
+    const { languages } = this.#connection;
+    languages.inlayHint.refresh().catch((fault: unknown) => this.#log('refreshing', fault));
+  }
+
   async #readSettings(): Promise<void> {
     const said: unknown = await this.#connection.workspace.getConfiguration('borewright');
     const before = this.settings;

@@ -2,7 +2,7 @@ import type { JobAnalysis } from '../shared-core/service.js';
 import type { OpenFile, Workspace } from './workspace.js';
 
 /** So long at a time a job is worked on before the next message of the client has its turn. */
-const SLICE_MS = 30;
+const SLICE_MS = 12;
 
 /** Lets what the client has sent meanwhile come in first. */
 export const nextTurn = (): Promise<void> => new Promise((resume) => setTimeout(resume, 0));

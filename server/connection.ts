@@ -13,6 +13,7 @@ import { tell, type FaceCutter } from '../shared-core/service.js';
 import { TokenTeller } from './features/semantic-tokens.js';
 import { BoundedFiles } from './bounded-files.js';
 import type { Files } from './files.js';
+import { LastHints } from './last-hints.js';
 import { LastLenses } from './last-lenses.js';
 import { LastPlans } from './last-plans.js';
 import { say } from './messages.js';
@@ -112,6 +113,7 @@ function sessionOn(connection: Connection, around: Surroundings): Session {
     publisher,
     wholeWorkspace,
     lastPlans: new LastPlans(),
+    lastHints: new LastHints(),
     lastLenses: new LastLenses(),
     tokens: new TokenTeller(names),
     orders,

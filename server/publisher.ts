@@ -13,10 +13,11 @@ const QUIET_MS = 50;
 /** ...but no later than this after the first of them, however long the burst. */
 const LATEST_MS = 200;
 
-/** What slow rules say goes out with the rest where it is known this soon; else later, worked out a slice at a time. */
+/** What slow rules say goes out with the rest where it is known this soon; else later. */
 const FIRST_MS = 80;
-const SLICE_MS = 30;
-/** The slices begin when the keys have rested. */
+/** Whoever asks something meanwhile waits for a slice to end. */
+const SLICE_MS = 12;
+/** What takes longer goes on when the keys have rested. */
 const REST_MS = 120;
 /** What is known of a text that takes long to prepare is told again when it has taken so many times as long. */
 const AGAIN_AFTER = 3;
@@ -32,6 +33,17 @@ export interface CursorParams {
 interface Writing {
   readonly lines: Lines;
   readonly timer: ReturnType<typeof setTimeout>;
+}
+
+/** When and how what is known of a text is told before all of it is. */
+interface Telling {
+  readonly since: number;
+  /** So long after that it is due. */
+  readonly after: number;
+  /** So long what takes longer waits for keys that may follow. */
+  readonly rest: number;
+  /** Whether all but what slow rules say was told. */
+  readonly isPrepared: boolean;
 }
 
 interface Waiting {
@@ -145,7 +157,9 @@ export class Publisher {
   #soon(uri: string): void {
     const now = performance.now();
     const since = Math.min(this.#waiting.get(uri)?.since ?? now, now);
-    this.#later(uri, Math.max(0, Math.min(QUIET_MS, since + LATEST_MS - now)), since, () => this.#publish(uri));
+    this.#later(uri, Math.max(0, Math.min(QUIET_MS, since + LATEST_MS - now)), since, () =>
+      this.#workOn(uri, { since: performance.now(), after: FIRST_MS, rest: REST_MS, isPrepared: false }),
+    );
   }
 
   #later(uri: string, delay: number, since: number, work: () => void): void {
@@ -161,58 +175,31 @@ export class Publisher {
     this.#waiting.set(uri, { since, timer });
   }
 
-  /** @param rest so long what takes longer waits for keys that may follow */
-  #publish(uri: string, rest = REST_MS): void {
-    if (!preparedIn(this.#workspace, uri, FIRST_MS)) {
-      this.#showSoFar(uri);
-      this.#prepareOn(uri, performance.now() - FIRST_MS, AGAIN_AFTER * FIRST_MS);
+  /** Works on a text for a slice at a time, and tells what is known when that is due; a change takes the place of what waits. */
+  #workOn(uri: string, telling: Telling): void {
+    const goOn = (next: Telling, delay = 0): void =>
+      this.#later(uri, delay, Number.POSITIVE_INFINITY, () => this.#workOn(uri, next));
+    const isTime = (): boolean => performance.now() - telling.since > telling.after;
+    if (!preparedIn(this.#workspace, uri, SLICE_MS)) {
+      const isDue = isTime();
+      if (isDue) this.#showSoFar(uri);
+      // Who has not typed for so long is not waited for.
+      goOn(isDue ? { ...telling, after: AGAIN_AFTER * telling.after, rest: 0 } : telling);
       return;
     }
     const file = this.#workspace.file(uri);
     if (file === null) return;
-    const complete = file.kind === 'shop' || completedIn(file.analysis, FIRST_MS);
-    this.#show(file, complete);
-    if (!complete) this.#goOn(uri, rest);
-  }
-
-  /**
-   * Prepares a slice more.
-   * @param since when it began
-   * @param tellAfter what is known is told when it has taken so long
-   */
-  #prepareOn(uri: string, since: number, tellAfter: number): void {
-    this.#later(uri, 0, Number.POSITIVE_INFINITY, () => {
-      if (preparedIn(this.#workspace, uri, SLICE_MS)) {
-        // So long nobody has typed.
-        this.#publish(uri, 0);
-        return;
-      }
-      const isTime = performance.now() - since > tellAfter;
-      if (isTime) this.#showSoFar(uri);
-      this.#prepareOn(uri, since, isTime ? AGAIN_AFTER * tellAfter : tellAfter);
-    });
+    if (file.kind === 'shop' || completedIn(file.analysis, SLICE_MS)) this.#show(file, true);
+    else if (telling.isPrepared || !isTime()) goOn(telling);
+    else {
+      this.#show(file, false);
+      goOn({ ...telling, isPrepared: true }, telling.rest);
+    }
   }
 
   #showSoFar(uri: string): void {
     const file = this.#workspace.soFar(uri);
     if (file !== null) this.#show(file, false);
-  }
-
-  /** Works out a slice more; a change of the text takes the place of what is waiting here. */
-  #goOn(uri: string, delay: number): void {
-    this.#later(uri, delay, Number.POSITIVE_INFINITY, () => {
-      if (!preparedIn(this.#workspace, uri, SLICE_MS)) {
-        this.#goOn(uri, 0);
-        return;
-      }
-      const file = this.#workspace.job(uri);
-      if (file === null) return;
-      if (!completedIn(file.analysis, SLICE_MS)) {
-        this.#goOn(uri, 0);
-        return;
-      }
-      this.#show(file, true);
-    });
   }
 
   #show(file: OpenFile, isAll: boolean): void {

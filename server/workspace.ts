@@ -123,9 +123,16 @@ export class Workspace {
   withSetUps(file: OpenFile): OpenFile {
     const { uri } = file.document;
     if (file.kind !== 'job' || !this.prepare(uri, () => true)) return file;
+    return this.readySetUps(uri) ?? this.soFar(uri) ?? file;
+  }
+
+  /** A file with its set-ups where they are known at once; null where that takes longer, or it is not open. */
+  readySetUps(uri: string): OpenFile | null {
+    if (!this.prepare(uri, () => true)) return null;
+    const file = this.file(uri);
+    if (file?.kind !== 'job') return file;
     const start = performance.now();
-    const areSoon = file.analysis.sortSetUps(() => performance.now() - start > AT_ONCE_MS);
-    return areSoon ? file : (this.soFar(uri) ?? file);
+    return file.analysis.sortSetUps(() => performance.now() - start > AT_ONCE_MS) ? file : null;
   }
 
   /** What is known of a job that is being prepared, to be told meanwhile. */

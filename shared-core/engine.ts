@@ -53,6 +53,13 @@ interface Opened {
 }
 
 /** A shop text that was read, and the job-level view of how it was found. */
+interface Preparing {
+  readonly opened: Opened;
+  readonly near: number;
+  /** Those that were not worked out yet, the nearest last. */
+  readonly left: Lined[];
+}
+
 interface FoundShop {
   readonly used: UsedShop;
   readonly findings: readonly FileFinding[];
@@ -71,7 +78,7 @@ export class Engine {
 
   readonly #jobs = new Map<string, JobState>();
   /** Texts that are worked out in slices and were not analysed yet. */
-  readonly #preparing = new Map<string, Opened>();
+  readonly #preparing = new Map<string, Preparing>();
   /** By text: several jobs share a shop, and a job asks again at every key. */
   readonly #shops = new Map<string, ReadShop & { readonly settled: Shop }>();
 
@@ -115,17 +122,17 @@ export class Engine {
    */
   prepare(uri: string, text: string, near: number, enough: () => boolean): boolean {
     const opened = this.#open(uri, text);
-    const { parts, lined, worked } = opened;
-    // All of it was analysed already, as it is at nearly every question.
-    if (opened === this.#jobs.get(uri)?.opened) return true;
-    const left = lined.filter((one) => worked.known(one) === undefined);
-    // A text that could not be cut is read at once.
-    if (left.length === 0 || parts.whole !== null) return true;
-    this.#preparing.set(uri, opened);
-    const from = ({ part: { start, end } }: Lined): number => Math.max(start - near, near - end, 0);
-    for (const [done, one] of left.sort((a, b) => from(a) - from(b)).entries()) {
-      worked.of(one);
-      if (done < left.length - 1 && enough()) return false;
+    const { parts, worked } = opened;
+    // All of it was analysed already, as it is at nearly every question. A text that could not be cut is read at once.
+    if (opened === this.#jobs.get(uri)?.opened || parts.whole !== null) return true;
+    const before = this.#preparing.get(uri);
+    const isGoingOn = before?.opened === opened && before.near === near;
+    const left = isGoingOn ? before.left : leftOf(opened, near);
+    if (left.length === 0) return true;
+    this.#preparing.set(uri, { opened, near, left });
+    for (let next = left.pop(); next !== undefined; next = left.pop()) {
+      worked.of(next);
+      if (left.length > 0 && enough()) return false;
     }
     return true;
   }
@@ -158,7 +165,7 @@ export class Engine {
   /** The same object as before while neither the text nor the shop is another. */
   #open(uri: string, text: string): Opened {
     const before = this.#jobs.get(uri)?.opened;
-    const preparing = this.#preparing.get(uri);
+    const preparing = this.#preparing.get(uri)?.opened;
     const last = [preparing, before].find((one) => one?.text === text) ?? preparing ?? before;
     const parts = last?.text === text ? last.parts : cutJob(text);
     const head = last !== undefined && sameHead(last.parts, parts) ? last.head : readHead(parts);
@@ -236,6 +243,12 @@ export class Engine {
 const SHOPS_KEPT = 16;
 
 /** What a text says as a whole: its head, its shop, its carcasses' names and what they say of one another. */
+/** The carcasses that are not worked out yet, the nearest to an offset last. */
+function leftOf({ lined, worked }: Opened, near: number): Lined[] {
+  const from = ({ part: { start, end } }: Lined): number => Math.max(start - near, near - end, 0);
+  return lined.filter((one) => worked.known(one) === undefined).sort((a, b) => from(b) - from(a));
+}
+
 function saysOfItself(opened: Opened, carcasses: readonly CarcassAnalysis[]): readonly FileFinding[] {
   const { head, shop, parts, lines } = opened;
   return [

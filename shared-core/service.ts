@@ -6,7 +6,7 @@ export type { JobAnalysis, ShopAnalysis, ShopReading } from './engine.js';
 
 // What stands at a place, and what is said of it.
 export { explain } from './service/hover.js';
-export { hintsIn, HINT_CHOICES, type HintChoice } from './service/hints.js';
+export { hintsIn, HINT_CHOICES, type HintChoice, type ShownHint } from './service/hints.js';
 export { offersAt, type OfferSort, type PlacedOffer } from './service/completion.js';
 export { outlineOf, type Outlined } from './service/outline.js';
 export { spansAt } from './service/spans.js';

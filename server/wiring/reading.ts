@@ -4,17 +4,17 @@ import { sorted } from '../completing.js';
 import { codeLenses, lensOwner, resolvedLens } from '../features/code-lens.js';
 import { folding } from '../features/folding.js';
 import { hover } from '../features/hover.js';
-import { inlayHints } from '../features/inlay-hints.js';
 import { selectionRanges } from '../features/selection-ranges.js';
 import { symbols } from '../features/symbols.js';
 import { waitForLetters } from '../letters.js';
+import { answerHints } from './hints.js';
 import type { Session } from './session.js';
 
 const NO_TOKENS: SemanticTokens = { data: [] };
 
 /** What a reader of a text is shown in it and about it. */
 export function answerReaders(session: Session): void {
-  const { connection, answer, client, workspace, lastLenses, lastPlans, tokens, orders } = session;
+  const { connection, answer, workspace, lastLenses, lastPlans, tokens, orders } = session;
   connection.onHover(({ textDocument, position }, token) =>
     answer(
       'hover',
@@ -36,11 +36,7 @@ export function answerReaders(session: Session): void {
   connection.onSelectionRanges(({ textDocument, positions }, token) =>
     answer('selection', textDocument.uri, token, null, (file) => selectionRanges(file, positions)),
   );
-  connection.languages.inlayHint.on(({ textDocument, range }, token) =>
-    answer('inlay hints', textDocument.uri, token, null, async (file) =>
-      (await sorted(file)) ? inlayHints(file, range, client.settings.hints) : null,
-    ),
-  );
+  answerHints(session);
   const { semanticTokens } = connection.languages;
   semanticTokens.on(({ textDocument }, token) =>
     answer('tokens', textDocument.uri, token, NO_TOKENS, (file) => tokens.all(file)),

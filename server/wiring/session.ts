@@ -5,6 +5,7 @@ import type { Answer } from '../answers.js';
 import type { ClientSide } from '../client-side.js';
 import type { TokenTeller } from '../features/semantic-tokens.js';
 import type { BoundedFiles } from '../bounded-files.js';
+import type { LastHints } from '../last-hints.js';
 import type { LastLenses } from '../last-lenses.js';
 import type { LastPlans } from '../last-plans.js';
 import type { Names } from '../names.js';
@@ -24,6 +25,7 @@ export interface Session {
   /** What is wrong in files that are not open. */
   readonly wholeWorkspace: WholeWorkspace;
   readonly lastPlans: LastPlans;
+  readonly lastHints: LastHints;
   readonly lastLenses: LastLenses;
   readonly tokens: TokenTeller;
   /** Where the order of set-ups is sought. */

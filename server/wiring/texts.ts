@@ -10,7 +10,8 @@ const LEAVE_OUT = 'borewright/leaveOut';
 
 /** Follows the texts: those that are open, the cursor in them, and the files on the disk. */
 export function followTexts(session: Session, documents: TextDocuments<TextDocument>): void {
-  const { connection, workspace, names, publisher, wholeWorkspace, lastPlans, lastLenses, tokens, client } = session;
+  const { connection, workspace, names, publisher, wholeWorkspace, lastPlans, lastHints, lastLenses, tokens, client } =
+    session;
   documents.onDidOpen(({ document }) => {
     workspace.open(document);
     wholeWorkspace.forget(document.uri);
@@ -25,6 +26,7 @@ export function followTexts(session: Session, documents: TextDocuments<TextDocum
   documents.onDidClose(({ document }) => {
     workspace.close(document.uri);
     lastPlans.forget(document.uri);
+    lastHints.forget(document.uri);
     lastLenses.forget(document.uri);
     tokens.forget(document.uri);
     names.forget(document.uri);

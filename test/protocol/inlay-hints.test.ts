@@ -123,3 +123,31 @@ test('a change of the shop refreshes the hints of its jobs', async () => {
   await client.until(() => refreshed > before, 'a refresh of the hints');
   expect(await hints(uri)).toContain('fixed-shelves: [712 | far-stop and long-right 712 mm');
 });
+
+test('hints of a long job stay where they are while its shop is followed, and are asked for again when they are known', async () => {
+  setting = 'all';
+  const kitchen = demo('kitchen.carcass.yaml');
+  const [head, bodies] = [
+    kitchen.slice(0, kitchen.indexOf('carcasses:')),
+    kitchen.slice(kitchen.indexOf('carcasses:')),
+  ];
+  const others = Array.from({ length: 60 }, (_, i) => `  more-${i}: { kind: base, width: ${400 + i} }\n`).join('');
+  const uri = folder.uri('long.carcass.yaml');
+  const shop = folder.uri('shed.shop.yaml');
+  await client.open(uri, `${head}${bodies.trimEnd()}\n${others}`);
+  await client.open(shop, demo('shed.shop.yaml'), 'borewright-shop');
+  await client.until(() => client.changed.some((one) => one.uri === uri && one.complete), 'all findings');
+  const before = await hints(uri);
+  expect(before).toContain('fixed-shelves: [712 | long-left and long-right 712 mm');
+  const told = client.changed.length;
+  const asked = refreshed;
+  const text = demo('shed.shop.yaml').replaceAll('long-left', 'near-stop');
+  await client.type(shop, [{ text }]);
+  await client.type(uri, [{ text: `# One line more.\n${client.text(uri)}` }]);
+  expect(await hints(uri)).toEqual(before);
+  const isKnown = (): boolean => client.changed.slice(told).some((one) => one.uri === uri && one.complete);
+  expect(isKnown()).toBe(false);
+  await client.until(() => isKnown() && refreshed > asked + 1, 'the hints asked for again');
+  const after = await hints(uri);
+  expect(after).toEqual(before.map((one) => one.replaceAll('long-left', 'near-stop')));
+});
