@@ -21,6 +21,7 @@ import { WRITE_PAPERS, writePapers } from './papers/write-papers.js';
 import { openReference } from './reference.js';
 import { openJobOfShop, openShop } from './shop-files.js';
 import { StatusItem } from './status.js';
+import { watchOver } from './watch-over.js';
 
 const BOX: BoxMethod = 'borewright/box';
 const DRAWING: DrawingMethod = 'borewright/drawing';
@@ -88,6 +89,7 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
     ),
     ...commandsOf(language, context.workspaceState, ask, { previews, boxes, machines, shops }),
   );
+  language.clientOptions.errorHandler = watchOver(language);
   const started = language.start().catch((fault: unknown) => {
     void vscode.window.showErrorMessage(say.notStarted(wordsOf(fault)));
   });

@@ -16,6 +16,9 @@ export const NAMES = labels({
 
 export const say = phrases({
   stopped: () => 'Der Sprachserver steht still. Führen Sie den Befehl „Borewright: Sprachserver neu starten“ aus.',
+  startsAgain: () => 'Der Sprachserver ist zu Ende gegangen und wird wieder gestartet.',
+  endsTooOften: () =>
+    'Borewright: Der Sprachserver ist in drei Minuten fünfmal zu Ende gegangen und wird nicht wieder gestartet. Seine Ausgabe sagt, warum. Schließen Sie die Datei, an der er scheitert, und führen Sie dann den Befehl „Borewright: Sprachserver neu starten“ aus.',
   notStarted: (why: string) => `Borewright: Der Sprachserver ist nicht gestartet: ${why}`,
   restarted: () => 'Borewright: Der Sprachserver ist neu gestartet.',
   notRestarted: (why: string) => `Borewright: Der Sprachserver ließ sich nicht neu starten: ${why}`,

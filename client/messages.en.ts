@@ -18,6 +18,9 @@ export const NAMES = labels({
 /** What the extension says outside its panels. */
 export const say = phrases({
   stopped: () => 'The language server has stopped. Run the command “Borewright: Restart Language Server”.',
+  startsAgain: () => 'The language server has ended and is started again.',
+  endsTooOften: () =>
+    'Borewright: the language server has ended five times within three minutes and is not started again. Its output says why. Close the file that it fails at, then run the command “Borewright: Restart Language Server”.',
   notStarted: (why: string) => `Borewright: the language server did not start: ${why}`,
   restarted: () => 'Borewright: the language server has been restarted.',
   notRestarted: (why: string) => `Borewright: the language server could not be restarted: ${why}`,

@@ -17,6 +17,9 @@ export const NAMES = labels({
 export const say = phrases({
   stopped: () =>
     'Le serveur de langage s’est arrêté. Lancez la commande « Borewright : Redémarrer le serveur de langage ».',
+  startsAgain: () => 'Le serveur de langage s’est arrêté et il est relancé.',
+  endsTooOften: () =>
+    'Borewright : le serveur de langage s’est arrêté cinq fois en trois minutes et n’est plus relancé. Sa sortie dit pourquoi. Fermez le fichier sur lequel il échoue, puis lancez la commande « Borewright : Redémarrer le serveur de langage ».',
   notStarted: (why: string) => `Borewright : le serveur de langage n’a pas démarré : ${why}`,
   restarted: () => 'Borewright : le serveur de langage a redémarré.',
   notRestarted: (why: string) => `Borewright : le serveur de langage n’a pas pu redémarrer : ${why}`,
