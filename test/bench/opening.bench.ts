@@ -8,15 +8,11 @@ import { pathToFileURL } from 'node:url';
 import type { MessageConnection } from 'vscode-jsonrpc/node';
 import { Client, demo, Folder, root } from '../protocol/client.js';
 import { jobOf } from './jobs.js';
+import { writePage, type Measured, type Outcome } from './page.js';
 
 const SIZES = (process.env.BOREWRIGHT_SIZES ?? '20,200,2000,10000').split(',').map(Number);
 const GENERAL = join(root, 'test', 'bench', 'general-server');
 const LIMIT_MS = 600_000;
-
-interface Outcome {
-  readonly first: number;
-  readonly all: number;
-}
 
 /** Waits, as long as it takes, until `done` says when. */
 async function waited(done: () => boolean): Promise<number> {
@@ -57,7 +53,7 @@ async function longestAnswer(client: Client, uri: string, work: Promise<unknown>
 const residentMegabytes = (pid: number): number =>
   Number(/VmHWM:\s*(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1] ?? 0) / 1024;
 
-async function ours(size: number): Promise<Readonly<Record<string, Outcome>>> {
+async function ours(size: number): Promise<Pick<Measured, 'ours' | 'megabytes'>> {
   const folder = new Folder();
   const shop = folder.write('shed.shop.yaml', demo('shed.shop.yaml'));
   const client = await Client.start();
@@ -84,7 +80,7 @@ async function ours(size: number): Promise<Readonly<Record<string, Outcome>>> {
   console.log(
     `${String(size).padStart(6)} carcasses: ${memory.toFixed(0)} MB at most when opened; a hover took ${hover.toFixed(0)} ms at most while a key of the shop was followed`,
   );
-  return { opened, body, defaults, changeover, tolerances, row };
+  return { megabytes: memory, ours: { opened, body, defaults, changeover, tolerances, row } };
 }
 
 async function general(size: number): Promise<Outcome> {
@@ -128,16 +124,20 @@ function ensureGeneral(): void {
 async function main(): Promise<void> {
   ensureGeneral();
   console.log('ms to the first findings / to all of them; in brackets, how many times the general server’s');
+  const measured: Measured[] = [];
   for (const size of SIZES) {
     const beside = await general(size);
     const found = await ours(size);
+    measured.push({ size, general: beside, ...found });
     const line = (name: string, { first, all }: Outcome): void =>
       console.log(
         `${String(size).padStart(6)}  ${name.padEnd(24)} ${first.toFixed(0).padStart(7)} / ${all.toFixed(0).padStart(7)}   (${(first / beside.first).toFixed(1)} / ${(all / beside.all).toFixed(1)})`,
       );
     line('general server', beside);
-    for (const [name, outcome] of Object.entries(found)) line(name, outcome);
+    for (const [name, outcome] of Object.entries(found.ours)) line(name, outcome);
   }
+  // Other sizes are for trying something out.
+  if (process.env.BOREWRIGHT_SIZES === undefined) writePage(measured);
 }
 
 await main();
