@@ -3,7 +3,7 @@ import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { completedIn, preparedIn } from './completing.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
-import { identityOf, withoutUnfinished, type Lines } from './writing.js';
+import { identityOf, matterOf, withoutUnfinished, type Lines } from './writing.js';
 
 /**
  * Findings come this long after the last key: a burst of keys is analysed once, and the drawing of a key, which is asked for at
@@ -75,8 +75,8 @@ export class Publisher {
   readonly #waiting = new Map<string, Waiting>();
   /** The lines in the making of documents that are being typed in. */
   readonly #writing = new Map<string, Writing>();
-  /** The findings sent last, and whether some were held back. */
-  readonly #shown = new Map<string, { readonly found: ReadonlySet<string>; readonly heldBack: boolean }>();
+  /** The findings told last, and those held back. */
+  readonly #shown = new Map<string, { readonly told: ReadonlySet<string>; readonly heldBack: ReadonlySet<string> }>();
 
   readonly #workspace: Workspace;
   readonly #find: (file: OpenFile) => Diagnostic[];
@@ -100,8 +100,13 @@ export class Publisher {
 
   /** A document is being changed, in these lines; null for a change that nobody types. */
   edited(uri: string, lines: Lines | null): void {
+    const before = this.#writing.get(uri)?.lines;
     this.#finished(uri);
     if (lines === null) return;
+    const shown = this.#shown.get(uri);
+    // What an earlier line has brought is not of this one.
+    if (before?.first !== lines.first && shown !== undefined)
+      this.#shown.set(uri, { ...shown, told: new Set([...shown.told, ...shown.heldBack]) });
     const timer = setTimeout(() => this.#release(uri), UNFINISHED_MS);
     this.#writing.set(uri, { lines, timer });
   }
@@ -115,7 +120,7 @@ export class Publisher {
 
   #release(uri: string): void {
     this.#finished(uri);
-    if (this.#shown.get(uri)?.heldBack === true) this.#soon(uri);
+    if ((this.#shown.get(uri)?.heldBack.size ?? 0) > 0) this.#soon(uri);
   }
 
   #finished(uri: string): void {
@@ -206,11 +211,12 @@ export class Publisher {
     const { uri, version } = file.document;
     const found = this.#find(file);
     const lines = this.#writing.get(uri)?.lines;
-    const before = this.#shown.get(uri)?.found ?? new Set();
-    const shown = lines === undefined ? found : withoutUnfinished(found, lines, file.document, before);
-    const heldBack = shown.length < found.length;
-    this.#shown.set(uri, { found: new Set(shown.map(identityOf)), heldBack });
-    this.#send({ uri, version, found: shown, about: aboutOf(file), complete: isAll && !heldBack });
+    const before = this.#shown.get(uri)?.told ?? new Set();
+    const shown = lines === undefined ? found : withoutUnfinished(found, lines, file, before);
+    const told = new Set(shown.map(identityOf));
+    const heldBack = new Set(found.map(identityOf).filter((one) => !told.has(one)));
+    this.#shown.set(uri, { told: new Set([...told, ...shown.map(matterOf)]), heldBack });
+    this.#send({ uri, version, found: shown, about: aboutOf(file), complete: isAll && shown.length === found.length });
   }
 }
 

@@ -1,5 +1,7 @@
 import type { Diagnostic, TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { DiagnosticData } from './features/diagnostics.js';
+import type { OpenFile } from './workspace.js';
 
 /** Lines of a text, both counted. */
 export interface Lines {
@@ -32,23 +34,50 @@ export function writtenLines(changes: readonly TextDocumentContentChangeEvent[])
 /** How findings are told apart from one text to the next. */
 export const identityOf = ({ code, message }: Diagnostic): string => `${String(code)}|${JSON.stringify(message)}`;
 
+/** What findings are of: the same one with other figures has the same matter. */
+export const matterOf = ({ code, data }: Diagnostic): string => {
+  const { carcass = null, panel = null } = (data ?? {}) as Partial<DiagnosticData>;
+  return JSON.stringify([code, carcass, panel]);
+};
+
 /**
- * The findings without those that the lines in the making bring: what touches these lines, or the lines of the keys that they
- * stand under, and was not shown before.
+ * The findings without those that the lines in the making bring: what touches these lines, the lines of the keys that they
+ * stand under, or whatever else follows from them, and was not shown before. What was shown elsewhere goes on with its figures.
  */
 export function withoutUnfinished(
   found: readonly Diagnostic[],
   lines: Lines,
-  document: TextDocument,
+  file: OpenFile,
   shown: ReadonlySet<string>,
 ): Diagnostic[] {
-  const owners = ownersOf(document, lines.first);
+  const owners = ownersOf(file.document, lines.first);
+  const follows = followingFrom(file, lines);
   return found.filter((one) => {
     const { start, end } = one.range;
     const touches =
       (start.line <= lines.last && end.line >= lines.first) || (start.line === end.line && owners.has(start.line));
-    return !touches || shown.has(identityOf(one));
+    if (shown.has(identityOf(one))) return true;
+    return !touches && (!follows(one) || shown.has(matterOf(one)));
   });
+}
+
+/**
+ * What can follow from what is being written elsewhere than there: of a carcass, all that is said in it and in those that are
+ * like it; of what stands before and behind the carcasses of a job, whatever is said of the file. From a blank line nothing
+ * follows.
+ */
+function followingFrom(file: OpenFile, { first, last }: Lines): (found: Diagnostic) => boolean {
+  const { document } = file;
+  const written = document.getText({ start: { line: first, character: 0 }, end: { line: last + 1, character: 0 } });
+  if (file.kind === 'shop' || /^[\s-]*(?:#.*)?$/.test(written)) return () => false;
+  const { analysis } = file;
+  const carcassOf = (offset: number): number | null => analysis.carcassAt(offset);
+  const own = carcassOf(document.offsetAt({ line: first, character: 0 }) + written.search(/\S/));
+  if (own === null) return () => true;
+  return ({ range }) => {
+    const other = carcassOf(document.offsetAt(range.start));
+    return other !== null && (other === own || analysis.lineageOf(other).bases.includes(own));
+  };
 }
 
 /** The lines of the keys that a line stands under. A blank line stands where its own blanks say. */

@@ -17,6 +17,9 @@ const KINDS: Readonly<Record<OfferSort, CompletionItemKind>> = {
   skeleton: CompletionItemKind.Snippet,
 };
 
+/** What an editor finds no figure in. */
+const NO_FIGURE = 'height';
+
 /** Keys, words, names and heights that fit where the cursor stands, also in a line that is not whole yet. */
 export function completion(
   file: OpenFile,
@@ -49,7 +52,7 @@ function reindented(document: TextDocument, start: number, shift: number): reado
 }
 
 function item(
-  { label, sort, detail, documentation, text, snippet, tried = [] }: PlacedOffer,
+  { label, sort, detail, documentation, text, snippet, tried = [], beforeAll }: PlacedOffer,
   index: number,
   range: TextEdit['range'],
   moved: readonly TextEdit[],
@@ -68,7 +71,7 @@ function item(
     ...(detail !== undefined && { detail }),
     ...(documentation !== undefined && { documentation: { kind: MarkupKind.Markdown, value: documentation } }),
     sortText: String(index).padStart(4, '0'),
-    filterText: [label, ...tried].join(' '),
+    filterText: beforeAll === true ? NO_FIGURE : [label, ...tried].join(' '),
     insertTextFormat: isSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
     insertTextMode: InsertTextMode.adjustIndentation,
     textEdit: { range, newText },

@@ -20,11 +20,14 @@ const MOVED_FILES = [
   { scheme: 'file', pattern: { glob: '**', matches: FileOperationPatternKind.folder } },
 ];
 
+/** A colon is none of them: Enter behind `doors:` goes on below it, and must not take the first word that is offered. */
+const VALUE_SIGNS = [' ', '-', '{', ','];
+
 const CAPABILITIES: InitializeResult['capabilities'] = {
   positionEncoding: 'utf-16',
   textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
   hoverProvider: true,
-  completionProvider: { triggerCharacters: [':', ' ', '-', '{', ','] },
+  completionProvider: { triggerCharacters: VALUE_SIGNS },
   signatureHelpProvider: { triggerCharacters: [' ', '[', ','] },
   documentSymbolProvider: true,
   workspaceSymbolProvider: true,

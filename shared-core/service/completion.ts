@@ -42,6 +42,8 @@ interface Offer {
   readonly snippet?: string;
   /** Other words that it is found by. */
   readonly tried?: readonly string[];
+  /** Goes as soon as something is written: Enter behind a figure of one's own must not make another of it. */
+  readonly beforeAll?: true;
 }
 
 /** What can be written at the cursor in the place of the word there. */
@@ -307,6 +309,7 @@ function heightOffers({ file, context, offset, unit, shop }: Asked): readonly Of
   if (file.kind !== 'job' || (list !== 'fixed-shelves' && list !== 'loose-shelves')) return [];
   // The count of shelves is asked for, not a height.
   if (context.what === 'value' && context.path.at(-1) === list) return [];
+  if (context.end > context.start) return [];
   const index = file.analysis.carcassAt(offset);
   const drawable = index === null ? null : file.analysis.drawable(index);
   const spec = drawable?.carcass.spec ?? null;
@@ -321,6 +324,7 @@ function heightOffers({ file, context, offset, unit, shop }: Asked): readonly Of
       label: writeLength(height, unit, inches),
       sort: 'name',
       detail: tell(offer.onGrid({ hole: k + 2, of: grid.count }), 'mm'),
+      beforeAll: true,
     }));
 }
 

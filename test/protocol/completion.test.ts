@@ -136,6 +136,13 @@ describe('values', () => {
     expect(await labels(`${box}    fixed-shelves:\n      - |\n`, 'carcass', box)).toContain('328');
   });
 
+  test('Enter behind a figure of one’s own, or behind a key that goes on below, takes no offer', async () => {
+    // An editor takes the first offer that the written word leads to.
+    for (const offer of await offered(`${box}    loose-shelves: [|]\n`)) expect(offer.filterText).not.toMatch(/\d/);
+    expect(await labels(`${box}    loose-shelves:\n      - at: 12|\n`, 'carcass', box)).toEqual([]);
+    expect(client.capabilities.completionProvider?.triggerCharacters).not.toContain(':');
+  });
+
   test('none in a comment, and none for a plain length', async () => {
     expect(await labels(`${box}    # kind: |\n`)).toEqual([]);
     expect(await labels(`${box}    depth: |\n`)).toEqual([]);

@@ -68,6 +68,55 @@ test('what is said elsewhere is not held back', async () => {
   );
 });
 
+const box = 'carcasses:\n  sink:\n    kind: base\n    width: 600\n';
+const wide = `carcasses:
+  bench:
+    kind: base
+    width: 800
+    dividers: [400]
+    doors: { bays: [left, right] }
+  twin:
+    like: bench
+    height: 760
+  other:
+    kind: base
+    width: 600
+    doors: left
+`;
+
+test('what follows elsewhere from a figure in the making waits with it', async () => {
+  const uri = await opened(wide.replace('width: 800', 'width: '));
+  // 80 mm is a width that a carcass can have, and neither its divider nor its doors.
+  for (const figure of ['8', '0', '0']) {
+    await typed(uri, '\n    dividers', figure);
+    expect(errors(uri).filter((code) => code !== 'like-unread')).toEqual([]);
+  }
+  expect(await client.findings(uri)).not.toContainEqual(expect.objectContaining({ severity: 1 }));
+});
+
+test('what was shown elsewhere stays, with the figures of the moment', async () => {
+  // 500 mm is before no hole of the rows, wherever these are.
+  const uri = await opened(`${box}    row-offset: 50\n    loose-shelves:\n      - at: 500\n`);
+  const said = (): string[] =>
+    client.diagnostics.get(uri)!.diagnostics.flatMap((one) => (one.code === 'shelf-off-grid' ? [wordsOf(one)] : []));
+  const before = said();
+  expect(before).toHaveLength(1);
+  await typed(uri, '\n    loose', '.5');
+  expect(said()).toHaveLength(1);
+  expect(said()).not.toEqual(before);
+});
+
+test('it comes where the cursor leaves the figure, also while one writes on in the same carcass', async () => {
+  const uri = await opened(wide);
+  const at = client.at(uri, '0\n    dividers');
+  const end = { ...at, character: at.character + 1 };
+  await client.type(uri, [{ range: { start: at, end }, text: '' }]);
+  await client.until(() => !client.changed.at(-1)!.complete, 'what is held back');
+  expect(errors(uri)).toEqual([]);
+  await typed(uri, '\n    dividers', '\n    plinth: 9');
+  expect(errors(uri)).not.toEqual([]);
+});
+
 test('what was shown of a line stays while one goes on in it', async () => {
   const uri = await opened(job.replace('kind: base', 'kind: bose'));
   expect(errors(uri)).toEqual(['value-wrong']);
@@ -118,7 +167,6 @@ test('an empty shop file offers a beginning without a fault', async () => {
   }
 });
 
-const box = 'carcasses:\n  sink:\n    kind: base\n    width: 600\n';
 test.each([
   ['shelves: 2', ['Rename to loose-shelves', 'Rename to fixed-shelves']],
   ['shelf: 1', ['Rename to loose-shelves', 'Rename to fixed-shelves']],
