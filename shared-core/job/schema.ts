@@ -1,7 +1,7 @@
 import { SORTS_OF_FITTING } from '../fittings/kinds.js';
 import { optional, required } from '../schema/fields.js';
 import { choice, count, either, flag, length, list, name, named, number, record, text } from '../schema/schema.js';
-import { TRIED_OF_CARCASS, TRIED_OF_JOB } from './tried-words.js';
+import { TRIED_OF_CARCASS, TRIED_OF_DEFAULTS, TRIED_OF_JOB } from './tried-words.js';
 
 const unitChoice = choice('Unit of every bare number in this file.', {
   mm: 'Millimetres.',
@@ -446,7 +446,15 @@ export const jobSchema = record(
     shop: optional(
       name('shop-file', 'The shop file, in the same folder. Without one, a neutral built-in shop is used.'),
     ),
-    defaults: optional(record('defaults', 'Values for every carcass of this file that has none of its own.', shared)),
+    defaults: optional(
+      record(
+        'defaults',
+        'Values for every carcass of this file that has none of its own.',
+        shared,
+        {},
+        TRIED_OF_DEFAULTS,
+      ),
+    ),
     carcasses: required(named('carcass', 'The carcasses, each under its name.', carcassSchema)),
   },
   {},

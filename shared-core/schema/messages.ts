@@ -95,8 +95,19 @@ export const say = messages('reading', {
       near.map((one) => `\`${one}\``),
       'or',
     )}?`,
-  keyTried: ({ key, noun, instead }: { readonly key: string; readonly noun: string; readonly instead: string }) =>
-    `${quoted(key)} is not a key of ${aNoun(noun)}. ${instead}`,
+  keyOfNothing: ({ key, noun }: { readonly key: string; readonly noun: string }) =>
+    `${quoted(key)} is not a key of ${aNoun(noun)}, and these files have nothing for it. Remove the line.`,
+  keyFurtherIn: ({
+    key,
+    noun,
+    outer,
+    inner,
+  }: {
+    readonly key: string;
+    readonly noun: string;
+    readonly outer: string;
+    readonly inner: string;
+  }) => `${quoted(key)} is not a key of ${aNoun(noun)}. Write \`${inner}\` under \`${outer}\`.`,
   keyUnknown: ({
     key,
     noun,

@@ -138,7 +138,12 @@ export interface RecordSchema<F extends Fields> {
   readonly standIn?: keyof F & string;
 }
 /** What a word that is no key was most likely meant to be: one of some keys, or something that cannot be written. */
-export type Tried<K extends string> = { readonly keys: readonly K[] } | { readonly instead: string };
+export type Tried<K extends string> =
+  | { readonly keys: readonly K[] }
+  /** A key of a map that stands under one of the keys. */
+  | { readonly under: readonly [K, string] }
+  /** These files have nothing for it. */
+  | { readonly nothing: true };
 /** The first alternative whose shape (scalar, list, map) and form fit is taken; put the commonest first. */
 export interface EitherSchema<A extends readonly Schema[]> {
   readonly type: 'either';

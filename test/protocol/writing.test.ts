@@ -172,6 +172,11 @@ test.each([
   ['shelf: 1', ['Rename to loose-shelves', 'Rename to fixed-shelves']],
   ['hight: 720', ['Rename to height']],
   ['material: board-18', ['Rename to board']],
+  ['toe-kick: 100', ['Rename to plinth']],
+  ['weight: 20', ['Rename to load']],
+  ['handles: none', ['Rename to pulls']],
+  ['uprights: 1', ['Rename to dividers']],
+  ['hinges: none', []],
   ['worktop: 2', ['Remove ‘worktop’']],
 ])('the word %s leads to what is meant', async (written, titles) => {
   const uri = await opened(`${box}    ${written}\n`);

@@ -2,7 +2,7 @@ import type { Repair } from '../../document/finding.js';
 import type { MapEntry, TreeNode } from '../../document/tree.js';
 import { say } from '../messages.js';
 import { nearestName } from '../nearest.js';
-import type { Fields, RecordSchema, Schema } from '../schema.js';
+import type { Fields, RecordSchema, Schema, Tried } from '../schema.js';
 import { errorAt } from '../tell.js';
 import { keysOf, wantedOf } from '../wanted.js';
 import { located, type At, type Context } from './context.js';
@@ -81,7 +81,7 @@ function missing(
   const misspelt = entries.some(
     (entry) =>
       !Object.hasOwn(schema.fields, entry.key) &&
-      meantBy(schema, entry.key, Object.keys(schema.fields)).keys[0] === key,
+      firstOf(meantBy(schema, entry.key, Object.keys(schema.fields))) === key,
   );
   // The misspelt key is told already, and its repair brings this one.
   if (misspelt) {
@@ -100,18 +100,16 @@ function missing(
   context.fault(errorAt('key-missing', at.place, message, { repairs }));
 }
 
-/** The keys that a word most likely stands for, of those that are `free`, and what there is to say where none is. */
-function meantBy(
-  schema: AnyRecord,
-  word: string,
-  free: readonly string[],
-): { readonly keys: readonly string[]; readonly instead: string | null } {
+const firstOf = (meant: Tried<string>): string | undefined => ('keys' in meant ? meant.keys[0] : undefined);
+
+/** What a word most likely stands for: some of the keys that are `free`, a key further in, or nothing. */
+function meantBy(schema: AnyRecord, word: string, free: readonly string[]): Tried<string> {
   const tried = schema.tried !== undefined && Object.hasOwn(schema.tried, word) ? schema.tried[word]! : null;
-  if (tried !== null && 'instead' in tried) return { keys: [], instead: tried.instead };
+  if (tried !== null && !('keys' in tried)) return tried;
   const known = tried?.keys.filter((key) => free.includes(key)) ?? [];
-  if (known.length > 0) return { keys: known, instead: null };
+  if (known.length > 0) return { keys: known };
   const near = nearestName(word, free);
-  return { keys: near === null ? [] : [near], instead: null };
+  return { keys: near === null ? [] : [near] };
 }
 
 /** `free` are the keys that are not written yet. */
@@ -119,7 +117,8 @@ function unknownKey(context: Context, schema: AnyRecord, entry: MapEntry, free: 
   if (context.isFull) return;
   const { key } = entry;
   const { noun } = schema;
-  const { keys, instead } = meantBy(schema, key, free);
+  const meant = meantBy(schema, key, free);
+  const keys = 'keys' in meant ? meant.keys : [];
   const path = [...at.path, key];
   const renamed = (text: string): Repair => ({
     title: say.rename({ text }),
@@ -132,11 +131,13 @@ function unknownKey(context: Context, schema: AnyRecord, entry: MapEntry, free: 
     preferred: false,
   };
   const message =
-    instead !== null
-      ? say.keyTried({ key, noun, instead })
-      : keys.length === 0
-        ? say.keyUnknown({ key, noun, keys: keysOf(schema) })
-        : say.keyMisspelt({ key, noun, near: keys });
-  const repairs = instead === null ? keys.map(renamed) : [takenOut];
+    'under' in meant
+      ? say.keyFurtherIn({ key, noun, outer: meant.under[0], inner: meant.under[1] })
+      : 'nothing' in meant
+        ? say.keyOfNothing({ key, noun })
+        : keys.length === 0
+          ? say.keyUnknown({ key, noun, keys: keysOf(schema) })
+          : say.keyMisspelt({ key, noun, near: keys });
+  const repairs = 'nothing' in meant ? [takenOut] : keys.map(renamed);
   context.tell([errorAt('key-unknown', entry.keyPlace, message, { repairs })]);
 }

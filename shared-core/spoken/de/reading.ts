@@ -53,7 +53,10 @@ export const reading = {
     keyMissing: ({ noun: of, key, wanted }, show) => `\`${key}\` fehlt (${noun(of).bare}). ${toWrite(wanted, show)}`,
     keyMisspelt: ({ key, noun: of, near }) =>
       `${quoted(key)} ist kein Schlüssel ${noun(of).of}. Meinen Sie ${oder(near.map((one) => `\`${one}\``))}?`,
-    keyTried: ({ key, noun: of, instead }) => `${quoted(key)} ist kein Schlüssel ${noun(of).of}. ${instead}`,
+    keyOfNothing: ({ key, noun: of }) =>
+      `${quoted(key)} ist kein Schlüssel ${noun(of).of}, und diese Dateien haben nichts dafür. Entfernen Sie die Zeile.`,
+    keyFurtherIn: ({ key, noun: of, outer, inner }) =>
+      `${quoted(key)} ist kein Schlüssel ${noun(of).of}. Schreiben Sie \`${inner}\` unter \`${outer}\`.`,
     keyUnknown: ({ key, noun: of, keys }) =>
       `${quoted(key)} ist kein Schlüssel ${noun(of).of}. Nehmen Sie ${oder(keys)}.`,
     writtenTwice: ({ key }) => `${quoted(key)} steht zweimal da; nur das erste zählt. Entfernen Sie eines davon.`,

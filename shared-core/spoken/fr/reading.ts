@@ -52,7 +52,10 @@ export const reading = {
     keyMissing: ({ noun: of, key, wanted }, show) => `\`${key}\` manque (${noun(of).bare}). ${toWrite(wanted, show)}`,
     keyMisspelt: ({ key, noun: of, near }) =>
       `${quoted(key)} n’est pas une clé ${noun(of).of}. Vouliez-vous dire ${ou(near.map((one) => `\`${one}\``))} ?`,
-    keyTried: ({ key, noun: of, instead }) => `${quoted(key)} n’est pas une clé ${noun(of).of}. ${instead}`,
+    keyOfNothing: ({ key, noun: of }) =>
+      `${quoted(key)} n’est pas une clé ${noun(of).of}, et ces fichiers n’ont rien pour cela. Retirez la ligne.`,
+    keyFurtherIn: ({ key, noun: of, outer, inner }) =>
+      `${quoted(key)} n’est pas une clé ${noun(of).of}. Écrivez \`${inner}\` sous \`${outer}\`.`,
     keyUnknown: ({ key, noun: of, keys }) => `${quoted(key)} n’est pas une clé ${noun(of).of}. Prenez ${ou(keys)}.`,
     writtenTwice: ({ key }) => `${quoted(key)} est écrit deux fois ; seul le premier compte. Retirez l’un des deux.`,
     nameWrittenTwice: ({ key }) =>

@@ -78,6 +78,7 @@ export const JOBS: readonly Text[] = [
   carcass('kind: base\nwidth: 600\ncolour: white'),
   carcass('kind: base\nwidth: 600\ndrawers: 3'),
   carcass('kind: base\nwidth: 600\nworktop: oak'),
+  carcass('kind: base\nwidth: 600\nhinges: oak'),
   carcass('kind: base\nwidth: 600\npanels: { left:rows }'),
   carcass('kind: base\nwidth: 600\nback: how:none'),
   'title: A\ntitle: B\n' + SOUND,
