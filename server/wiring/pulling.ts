@@ -7,6 +7,7 @@ import {
 } from 'vscode-languageserver';
 import { Moved } from '../answers.js';
 import { completed } from '../completing.js';
+import { normalUri } from '../files.js';
 import { diagnostics } from '../features/diagnostics.js';
 import type { Session } from './session.js';
 
@@ -43,10 +44,16 @@ export function answerPulls(session: Session): void {
     return reported(uri, found, previousResultId);
   });
   connection.languages.diagnostics.onWorkspace(async ({ previousResultIds }, token) => {
-    if (!session.client.settings.wholeWorkspace) return { items: [] };
     const before = new Map(previousResultIds.map(({ uri, value }) => [uri, value]));
     const items: WorkspaceDocumentDiagnosticReport[] = [];
-    for (const file of wholeWorkspace.closed()) {
+    const files = session.client.settings.wholeWorkspace ? wholeWorkspace.closed() : [];
+    const known = new Set(files.map(({ uri }) => uri));
+    // What a client was told of a file that counts no more stays there until it is told otherwise.
+    for (const uri of before.keys()) {
+      if (known.has(normalUri(uri)) || workspace.document(uri) !== undefined) continue;
+      items.push({ ...reported(uri, [], before.get(uri)), uri, version: null });
+    }
+    for (const file of files) {
       const found = await wholeWorkspace.foundIn(file, () => !token.isCancellationRequested);
       if (found === null) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
       if (workspace.document(file.uri) !== undefined) continue;

@@ -199,6 +199,13 @@ describe('a client that asks for findings', () => {
     expect(items.map((one) => [one.uri, one.kind])).toEqual([[uri, 'full']]);
     const again = await ask([{ uri, value: items[0]!.resultId }]);
     expect(again.items.map(({ kind }) => kind)).toEqual(['unchanged']);
+    // What it was told is taken back where the whole workspace is wanted no more.
+    await set({});
+    const told = [{ uri, value: again.items[0]!.resultId! }];
+    let back: object | undefined;
+    for (let tries = 0; tries < 100 && !JSON.stringify(back ?? null).includes('[]'); tries += 1)
+      [back] = (await ask(told)).items;
+    expect(back).toMatchObject({ uri, kind: 'full', items: [] });
   });
 
   test('is sent them where it says so', async () => {
