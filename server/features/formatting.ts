@@ -8,9 +8,11 @@ export function formatting({ document }: OpenFile): TextEdit[] {
   return asEdits(document, formatEdits(document.getText()));
 }
 
-/** The same in the lines of a range. */
+/** The same in the lines of a range; where these cannot be moved without the lines around them, within each line. */
 export function rangeFormatting({ document }: OpenFile, range: Range): TextEdit[] {
-  return within(document, offsetOf(document, range.start), offsetOf(document, range.end), () => true);
+  const [from, to] = [offsetOf(document, range.start), offsetOf(document, range.end)];
+  const all = within(document, from, to, () => true);
+  return all.length > 0 ? all : within(document, from, to, ({ indents }) => !indents);
 }
 
 /**

@@ -64,6 +64,13 @@ test('some lines that would say something else without the others are left', asy
   expect(await after(await opened(text), 'textDocument/rangeFormatting', { range })).toBe(text);
 });
 
+test('some lines that cannot be moved without the others are put right within', async () => {
+  const text = 'a:\n    b: {x: 1}\n    c: 2\n';
+  const range = { start: at(1), end: at(1) };
+  const now = await after(await opened(text), 'textDocument/rangeFormatting', { range });
+  expect(now).toBe(text.replace('{x: 1}', '{ x: 1 }'));
+});
+
 test('the line that Enter has left, its indentation as it was', async () => {
   const uri = await opened(uneven);
   const now = await after(uri, 'textDocument/onTypeFormatting', { position: at(3, 5), ch: '\n' });
