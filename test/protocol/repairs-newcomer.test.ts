@@ -99,6 +99,11 @@ describe('a list where a map belongs', () => {
       'carcasses:\n    sink:\n      kind: base\n      width: 600\n',
     ],
     [
+      'the doors of a carcass, which may be a word',
+      'carcasses:\n  sink:\n    kind: base\n    width: 600\n    doors:\n      - hung: left\n      - gap: 3\n',
+      'carcasses:\n  sink:\n    kind: base\n    width: 600\n    doors:\n        hung: left\n        gap: 3\n',
+    ],
+    [
       'defaults',
       'defaults:\n  - depth: 560\n  - height: 720\ncarcasses:\n  sink: { kind: base, width: 600 }\n',
       'defaults:\n    depth: 560\n    height: 720\ncarcasses:\n  sink: { kind: base, width: 600 }\n',

@@ -4,6 +4,7 @@ import type { EitherSchema, Schema } from '../schema.js';
 import { subjectAt } from '../subject.js';
 import { wantedOf } from '../wanted.js';
 import type { At, Context } from './context.js';
+import { withoutDashes } from './dashes.js';
 import { offersOfList } from './list.js';
 import { firstLineOf, isNothing, shapeOf } from './shape.js';
 
@@ -28,7 +29,9 @@ export function readEither(
   if (first === undefined) {
     const place = node === null ? at.place : firstLineOf(node);
     const asked = { subject: subjectAt(at.path), wanted: wantedOf(schema) };
-    return context.wrong(place, node === null || isNothing(node) ? say.noValue(asked) : NOT_TAKEN[node.kind](asked));
+    if (node === null || isNothing(node)) return context.wrong(place, say.noValue(asked));
+    const takesKeys = schema.of.some(({ type }) => type === 'record');
+    return context.wrong(place, NOT_TAKEN[node.kind](asked), takesKeys ? withoutDashes(node, context.part) : []);
   }
   const list = schema.of.find((one) => one.type === 'list');
   const asList = list === undefined ? [] : offersOfList(context, list.item, node, at.path);
