@@ -46,6 +46,15 @@ interface Telling {
   readonly isPrepared: boolean;
 }
 
+/** Findings as they were told, by how they are told apart. */
+interface Shown {
+  readonly told: ReadonlySet<string>;
+  /** What followed elsewhere from the lines in the making, and waits. */
+  readonly following: readonly string[];
+  /** False where something waits. */
+  readonly isAll: boolean;
+}
+
 interface Waiting {
   readonly timer: ReturnType<typeof setTimeout>;
   readonly since: number;
@@ -75,8 +84,8 @@ export class Publisher {
   readonly #waiting = new Map<string, Waiting>();
   /** The lines in the making of documents that are being typed in. */
   readonly #writing = new Map<string, Writing>();
-  /** The findings told last, and those held back. */
-  readonly #shown = new Map<string, { readonly told: ReadonlySet<string>; readonly heldBack: ReadonlySet<string> }>();
+  /** What was told last. */
+  readonly #shown = new Map<string, Shown>();
 
   readonly #workspace: Workspace;
   readonly #find: (file: OpenFile) => Diagnostic[];
@@ -106,7 +115,7 @@ export class Publisher {
     const shown = this.#shown.get(uri);
     // What an earlier line has brought is not of this one.
     if (before?.first !== lines.first && shown !== undefined)
-      this.#shown.set(uri, { ...shown, told: new Set([...shown.told, ...shown.heldBack]) });
+      this.#shown.set(uri, { ...shown, told: new Set([...shown.told, ...shown.following]) });
     const timer = setTimeout(() => this.#release(uri), UNFINISHED_MS);
     this.#writing.set(uri, { lines, timer });
   }
@@ -120,7 +129,7 @@ export class Publisher {
 
   #release(uri: string): void {
     this.#finished(uri);
-    if ((this.#shown.get(uri)?.heldBack.size ?? 0) > 0) this.#soon(uri);
+    if (this.#shown.get(uri)?.isAll === false) this.#soon(uri);
   }
 
   #finished(uri: string): void {
@@ -212,11 +221,15 @@ export class Publisher {
     const found = this.#find(file);
     const lines = this.#writing.get(uri)?.lines;
     const before = this.#shown.get(uri)?.told ?? new Set();
-    const shown = lines === undefined ? found : withoutUnfinished(found, lines, file, before);
-    const told = new Set(shown.map(identityOf));
-    const heldBack = new Set(found.map(identityOf).filter((one) => !told.has(one)));
-    this.#shown.set(uri, { told: new Set([...told, ...shown.map(matterOf)]), heldBack });
-    this.#send({ uri, version, found: shown, about: aboutOf(file), complete: isAll && shown.length === found.length });
+    const { shown, following } =
+      lines === undefined ? { shown: found, following: [] } : withoutUnfinished(found, lines, file, before);
+    const isAllShown = shown.length === found.length;
+    this.#shown.set(uri, {
+      told: new Set(shown.flatMap((one) => [identityOf(one), matterOf(one)])),
+      following: following.map(identityOf),
+      isAll: isAllShown,
+    });
+    this.#send({ uri, version, found: shown, about: aboutOf(file), complete: isAll && isAllShown });
   }
 }
 

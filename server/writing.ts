@@ -40,6 +40,13 @@ export const matterOf = ({ code, data }: Diagnostic): string => {
   return JSON.stringify([code, carcass, panel]);
 };
 
+/** The findings of a text that is being written in. */
+export interface WhileWriting {
+  readonly shown: Diagnostic[];
+  /** What waits because it follows from the lines in the making, and stands elsewhere. */
+  readonly following: readonly Diagnostic[];
+}
+
 /**
  * The findings without those that the lines in the making bring: what touches these lines, the lines of the keys that they
  * stand under, or whatever else follows from them, and was not shown before. What was shown elsewhere goes on with its figures.
@@ -49,16 +56,20 @@ export function withoutUnfinished(
   lines: Lines,
   file: OpenFile,
   shown: ReadonlySet<string>,
-): Diagnostic[] {
+): WhileWriting {
   const owners = ownersOf(file.document, lines.first);
   const follows = followingFrom(file, lines);
-  return found.filter((one) => {
-    const { start, end } = one.range;
-    const touches =
-      (start.line <= lines.last && end.line >= lines.first) || (start.line === end.line && owners.has(start.line));
-    if (shown.has(identityOf(one))) return true;
-    return !touches && (!follows(one) || shown.has(matterOf(one)));
-  });
+  const touches = ({ range: { start, end } }: Diagnostic): boolean =>
+    (start.line <= lines.last && end.line >= lines.first) || (start.line === end.line && owners.has(start.line));
+  const wanted: Diagnostic[] = [];
+  const following: Diagnostic[] = [];
+  for (const one of found) {
+    if (shown.has(identityOf(one))) wanted.push(one);
+    else if (touches(one)) continue;
+    else if (follows(one) && !shown.has(matterOf(one))) following.push(one);
+    else wanted.push(one);
+  }
+  return { shown: wanted, following };
 }
 
 /**

@@ -111,6 +111,33 @@ if (driverAvailable) {
       }
     });
 
+    test('maps below keys that take a word too, and items of several keys, key by key', async () => {
+      const { editor, errors, end } = await emptyFile('items.carcass.yaml');
+      const text = `unit: in
+carcasses:
+  bench:
+    kind: base
+    width: 36
+    doors:
+      hung: pair
+      gap: 1/8
+    dividers:
+      - at: 18
+    loose-shelves:
+      - at: 12
+        bay: 1
+      - at: 14
+        bay: 2
+    panels:
+      left:
+        bands:
+          back: none`;
+      await typeAsAPerson(editor, text);
+      end();
+      assert.equal(editor.document.getText(), text);
+      assert.deepEqual(errors, []);
+    });
+
     test('the long job of the README, key by key', async () => {
       const repository = process.env.BOREWRIGHT_EDITOR_REPOSITORY!;
       const folder = vscode.workspace.workspaceFolders![0]!.uri;
