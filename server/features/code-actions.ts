@@ -46,7 +46,7 @@ export function codeActions(
     context.only === undefined ||
     context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
   const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, { abilities, files }) : [];
-  if (wants(CodeActionKind.RefactorRewrite) && file.kind === 'job') actions.push(...refactors(file, range, abilities));
+  if (wants(CodeActionKind.RefactorRewrite)) actions.push(...refactors(file, range, abilities));
   // Offered only where it is asked for: beside every single fault it would be noise.
   if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities));
   return actions;
@@ -113,9 +113,10 @@ function withEdit(file: OpenJob, action: CodeAction, abilities: ClientAbilities)
   return edit === null ? [] : [{ ...action, edit }];
 }
 
-function refactors(file: OpenJob, range: Range, abilities: ClientAbilities): CodeAction[] {
-  return refactorsIn(file.analysis, offsetOf(file.document, range.start)).flatMap(({ title, edits }): CodeAction[] => {
-    const edit = editOf(file, { job: edits, shop: [] }, abilities);
+function refactors(file: OpenFile, range: Range, abilities: ClientAbilities): CodeAction[] {
+  return refactorsIn(file, offsetOf(file.document, range.start)).flatMap(({ title, edits }): CodeAction[] => {
+    const own = file.kind === 'job' ? { job: edits, shop: [] } : { job: [], shop: edits };
+    const edit = editOf(file, own, abilities);
     return edit === null ? [] : [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
   });
 }

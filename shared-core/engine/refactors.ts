@@ -1,21 +1,17 @@
-import { lineEnd, lineStart } from '../document/lines.js';
 import { readCarcassTree } from '../document/parts.js';
-import { keyText } from '../document/scalar-text.js';
 import { carcassEdits } from '../job/edits.js';
 import { carcassSchema, jobSchema } from '../job/schema.js';
-import { parseLength } from '../length/parse.js';
-import type { Unit } from '../length/units.js';
-import { decimalInches, fraction, thousandths } from '../length/write.js';
 import { schemaAt } from '../schema/at.js';
-import type { Schema } from '../schema/schema.js';
 import { messages } from '../words/message.js';
 import type { JobAnalysis } from './analysis.js';
+import { copyBelow } from './copy-below.js';
 import { cursorAt } from './cursor.js';
 import { distributed } from './moves/distributed.js';
 import { mirroredText } from './moves/mirrored.js';
 import { stretched } from './moves/stretched.js';
 import { asVariant } from './moves/variant.js';
 import { writtenOut } from './moves/written-out.js';
+import { inOtherUnit, takesLength } from './other-unit.js';
 import type { Refactor } from './refactor.js';
 import { toDefaults } from './to-defaults.js';
 
@@ -29,7 +25,7 @@ export const say = messages('refactors', {
 /** What can be made of what stands at an offset. */
 export function refactorsAt(analysis: JobAnalysis, offset: number): readonly Refactor[] {
   return [
-    ...inOtherUnit(analysis, offset),
+    ...lengthConverted(analysis, offset),
     ...spreadEvenly(analysis, offset),
     ...distributed(analysis, offset),
     ...stretched(analysis, offset),
@@ -41,26 +37,15 @@ export function refactorsAt(analysis: JobAnalysis, offset: number): readonly Ref
   ];
 }
 
-/** A length written in the other unit, of exactly the same micrometres. */
-function inOtherUnit(analysis: JobAnalysis, offset: number): readonly Refactor[] {
+/** A length written in the other unit. */
+function lengthConverted(analysis: JobAnalysis, offset: number): readonly Refactor[] {
   const { part, carcass, path, scalar } = cursorAt(analysis, offset);
   if (scalar === null || !scalar.plain || analysis.head.unitUnknown) return [];
   const spot = schemaAt(part === 'self' ? carcassSchema : jobSchema, path);
-  if (spot === null || !takesLength(spot.schema)) return [];
-  const parsed = parseLength(scalar.text, analysis.unit);
-  if (!parsed.ok) return [];
-  const other: Unit =
-    /mm\s*$/i.test(scalar.text) || (analysis.unit === 'mm' && /[\d.]$/.test(scalar.text)) ? 'in' : 'mm';
-  const figure = other === 'mm' ? thousandths(parsed.value) : (fraction(parsed.value) ?? decimalInches(parsed.value));
-  const text = other === analysis.unit ? figure : `${figure} ${other}`;
-  const back = parseLength(text, analysis.unit);
-  if (!back.ok || back.value !== parsed.value) return [];
+  const other = spot === null || !takesLength(spot.schema) ? null : inOtherUnit(scalar.text, analysis.unit);
+  if (other === null) return [];
   const { start, end } = analysis.locate(scalar.place, carcass);
-  return [{ title: say.inUnit({ text: `${figure} ${other}` }), edits: [{ start, end, text }] }];
-}
-
-function takesLength(schema: Schema): boolean {
-  return schema.type === 'length' || (schema.type === 'either' && schema.of.some(({ type }) => type === 'length'));
+  return [{ title: say.inUnit({ text: other.figure }), edits: [{ start, end, text: other.text }] }];
 }
 
 /** A list of heights as a number of shelves, where nothing else is said of them. */
@@ -88,20 +73,8 @@ function duplicate(analysis: JobAnalysis, offset: number): readonly Refactor[] {
   const own = analysis.parts.carcasses[carcass]!;
   const { entry, problems } = readCarcassTree(own);
   if (entry === null || problems.length > 0) return [];
-  const { text } = analysis;
-  const start = own.origin + entry.keyPlace.start;
-  const end = lineEnd(text, own.origin + entry.place.end);
-  const indent = text.slice(lineStart(text, start), start);
-  const lines = text.slice(own.origin + entry.keyPlace.end, end).replace(/\r$/, '');
-  // What a mark names is named once, and in brackets there are no lines.
-  if (!/^\uFEFF?[ ]*$/.test(indent) || /(?:^|[\s[{,])[&*]/.test(lines)) return [];
   const names = new Set(analysis.carcasses.map(({ name }) => name));
-  const stem = entry.key.replace(/-\d+$/, '');
-  let number = 2;
-  while (names.has(`${stem}-${number}`)) number += 1;
-  const free = `${stem}-${number}`;
-  const eol = text.includes('\r\n') ? '\r\n' : '\n';
-  const at = end - (text[end - 1] === '\r' ? 1 : 0);
-  const copy = `${eol}${indent}${keyText(free, false)}${lines}`;
-  return [{ title: say.duplicate({ name: entry.key, free }), edits: [{ start: at, end: at, text: copy }] }];
+  const copied = copyBelow(analysis.text, entry, own.origin, { names, number: /-\d+$/ });
+  if (copied === null) return [];
+  return [{ title: say.duplicate({ name: entry.key, free: copied.free }), edits: [copied.edit] }];
 }

@@ -1,12 +1,16 @@
-import type { JobAnalysis } from '../engine.js';
 import { refactorsAt } from '../engine/refactors.js';
 import type { RepairEdits } from '../engine/repairs.js';
+import { shopRefactorsAt } from '../engine/shop-refactors.js';
 import { tell } from '../words/message.js';
+import type { AnalysedFile } from './file.js';
 
-/** What can be made of what stands at an offset of a job, in words, with edits of its text. */
+/** What can be made of what stands at an offset of a file, in words, with edits of its text. */
 export function refactorsIn(
-  analysis: JobAnalysis,
+  file: AnalysedFile,
   offset: number,
 ): readonly { readonly title: string; readonly edits: RepairEdits['job'] }[] {
-  return refactorsAt(analysis, offset).map(({ title, edits }) => ({ title: tell(title, analysis.unit), edits }));
+  const isShop = file.kind === 'shop';
+  const unit = isShop ? file.analysis.shop.unit : file.analysis.unit;
+  const found = isShop ? shopRefactorsAt(file.analysis, offset) : refactorsAt(file.analysis, offset);
+  return found.map(({ title, edits }) => ({ title: tell(title, unit), edits }));
 }

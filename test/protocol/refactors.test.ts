@@ -10,10 +10,10 @@ session((one) => {
 });
 
 /** Title and outcome of every refactor at a piece of a text. */
-async function outcomes(text: string, piece: string): Promise<[string, string][]> {
+async function outcomes(text: string, piece: string, kind = 'carcass'): Promise<[string, string][]> {
   count += 1;
-  const uri = folder.uri(`refactor-${count}.carcass.yaml`);
-  await client.open(uri, text);
+  const uri = folder.uri(`refactor-${count}.${kind}.yaml`);
+  await client.open(uri, text, kind === 'shop' ? 'borewright-shop' : 'borewright-job');
   const at = client.at(uri, piece, 1);
   const actions = await client.codeActions(uri, { start: at, end: at }, ['refactor']);
   return actions.map(({ title, edit }) => [title, client.applied(uri, edit!)]);
@@ -53,6 +53,37 @@ test('a length is written in the other unit, and back', async () => {
   expect(await outcomes(whole, '24')).toEqual([['Write it as 609.6 mm', whole.replace('24', '609.6 mm')]]);
   const [[title] = []] = await outcomes(job, '600');
   expect(title).toBe('Write it as 23.62205 in');
+});
+
+const shop = `boards:
+  white-16: { thickness: 16, sheet-length: 2800, sheet-width: 2070 }
+line-drills:
+  comb: # the old one
+    spindles: 29
+    pitch: 1.25 in
+    stops:
+      comb-left: { side: left, range: 0 to 260 }
+      comb-left-2: { side: right, range: 0 to 260 }
+`;
+
+test('a shop file, too: its things are duplicated, and its lengths written in the other unit', async () => {
+  const board = '  white-16: { thickness: 16, sheet-length: 2800, sheet-width: 2070 }\n';
+  expect(await outcomes(shop, 'white-16', 'shop')).toEqual([
+    ['Duplicate white-16 as white-16-2', shop.replace(board, board + board.replace('white-16', 'white-16-2'))],
+  ]);
+  const drill = shop.slice(shop.indexOf('  comb:'));
+  expect(await outcomes(shop, 'comb: #', 'shop')).toEqual([
+    ['Duplicate comb as comb-2', shop + drill.replace('comb:', 'comb-2:')],
+  ]);
+  const stop = '      comb-left: { side: left, range: 0 to 260 }\n';
+  expect(await outcomes(shop, 'comb-left:', 'shop')).toEqual([
+    ['Duplicate comb-left as comb-left-3', shop.replace(stop, stop + stop.replace('left:', 'left-3:'))],
+  ]);
+  expect(await outcomes(shop, '1.25 in', 'shop')).toEqual([['Write it as 31.75 mm', shop.replace('1.25 in', '31.75')]]);
+  expect(await outcomes(shop, '2800', 'shop')).toEqual([
+    ['Write it as 110.23622 in', shop.replace('2800', '110.23622 in')],
+  ]);
+  expect(await outcomes(shop.replace('boards', 'unit: ft\nboards'), '2800', 'shop')).toEqual([]);
 });
 
 test('shelves are spread evenly where nothing else is said of them', async () => {
