@@ -19,7 +19,6 @@ const TABLES: Readonly<Record<string, string>> = {
   'shared-core/findings/reference-page.ts': 'the page of all findings',
   'shared-core/job/schema.ts': 'what the keys of a job mean',
   'shared-core/job/reach.ts': 'where a key of a job counts',
-  'shared-core/job/tried-words.ts': 'keys that people try, and what to do',
   'shared-core/job/skeletons.ts': 'texts to begin with',
   'shared-core/shop/skeletons.ts': 'texts to begin with',
   'shared-core/shop/neutral-text.ts': 'the built-in shop file',
