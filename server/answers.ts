@@ -1,9 +1,31 @@
-import { LSPErrorCodes, ResponseError, type CancellationToken, type Position } from 'vscode-languageserver';
+import {
+  LSPErrorCodes,
+  ResponseError,
+  type CancellationToken,
+  type Disposable,
+  type Position,
+} from 'vscode-languageserver';
 import { prepared } from './completing.js';
 import type { OpenFile, Workspace } from './workspace.js';
 
 /** The request is about an older text. */
 export class Moved extends Error {}
+
+/** Nobody waits for the answer any more. */
+class Cancelled extends Error {}
+
+/** Waits for what is worked on elsewhere, as long as somebody waits for the answer. Not for work that must end by itself. */
+export async function whileAwaited<R>(work: Promise<R>, token: CancellationToken): Promise<R> {
+  let listening: Disposable | undefined;
+  const cancelled = new Promise<never>((_, refuse) => {
+    listening = token.onCancellationRequested(() => refuse(new Cancelled()));
+  });
+  try {
+    return await Promise.race([work, cancelled]);
+  } finally {
+    listening?.dispose();
+  }
+}
 
 /** Tells whoever looks at the server's log of a fault, and where it came up. */
 export type Log = (what: string, fault: unknown) => void;
@@ -48,6 +70,7 @@ export function answering(workspace: Workspace, log: Log): Answer {
       return file === null ? nothing : await work(file);
     } catch (fault) {
       if (fault instanceof Moved) return moved;
+      if (fault instanceof Cancelled) return cancelled();
       log(what, fault);
       return nothing;
     }

@@ -1,5 +1,5 @@
 import type { SemanticTokens } from 'vscode-languageserver';
-import { Moved } from '../answers.js';
+import { Moved, whileAwaited } from '../answers.js';
 import { sorted } from '../completing.js';
 import { codeLenses, lensOwner, resolvedLens } from '../features/code-lens.js';
 import { folding } from '../features/folding.js';
@@ -57,7 +57,8 @@ export function answerReaders(session: Session): void {
     if (owner === null) return lens;
     return answer('lens', owner.uri, token, lens, async (file) => {
       if (file.kind !== 'job' || file.document.version !== owner.version) throw new Moved();
-      return resolvedLens(lens, owner.uri, await lastPlans.of(file).job.analysis.planBy(orders));
+      const plan = await whileAwaited(lastPlans.of(file).job.analysis.planBy(orders), token);
+      return resolvedLens(lens, owner.uri, plan);
     });
   });
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { TextDocumentContentChangeEvent } from 'vscode-languageserver-protocol';
+import { CancellationTokenSource, type TextDocumentContentChangeEvent } from 'vscode-languageserver-protocol';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { updated } from '../../server/text.js';
 import { type Client, demo, type Folder } from './client.js';
@@ -116,6 +116,38 @@ test('a request about a text that has moved on, or that is cancelled, is refused
   // ContentModified, or, where the answer was quicker than the change, an answer.
   expect(outcome === -32801 || typeof outcome === 'string').toBe(true);
   await client.findings(uri);
+});
+
+test('set-ups that are cancelled, or whose text goes on, while their order is sought are not answered', async () => {
+  const carcasses = Array.from(
+    { length: 60 },
+    (_, i) =>
+      `  box-${i}:\n    kind: ${i % 3 === 0 ? 'tall' : 'base'}\n    width: ${500 + i}\n    dividers: [${200 + i}]\n`,
+  );
+  const uri = folder.uri('ordered.carcass.yaml');
+  await client.open(uri, `carcasses:\n${carcasses.join('')}`);
+  const outcome = (asked: Promise<unknown>): Promise<unknown> =>
+    asked.then(
+      () => 'answered',
+      (error: unknown) => (error as { code: number }).code,
+    );
+  const rest = (): Promise<void> => new Promise((done) => setTimeout(done, 40));
+  const ask = (source = new CancellationTokenSource()): Promise<unknown> =>
+    outcome(client.connection.sendRequest('borewright/setUps', { uri }, source.token));
+  const source = new CancellationTokenSource();
+  const cancelled = ask(source);
+  // Long enough for the server to have begun, and far from enough to be done.
+  await rest();
+  source.cancel();
+  expect(await cancelled).toBe(-32800);
+  const outdated = ask();
+  await rest();
+  await client.type(uri, [
+    { range: { start: { line: 3, character: 11 }, end: { line: 3, character: 14 } }, text: '640' },
+  ]);
+  expect(await outdated).toBe(-32801);
+  expect(await ask()).toBe('answered');
+  await client.close(uri);
 });
 
 test('a long job is told of before all of it is worked out, and questions are answered meanwhile', async () => {
