@@ -227,6 +227,11 @@ export class SetUpList {
     if (this.#current === null) return;
     const { element, row } = this.#current;
     element.open = true;
+    // Whoever begins reads the list from its head, however little of it there is room for.
+    if (row === this.#cards[0]?.runs[0]?.row) {
+      this.element.scrollTop = 0;
+      return;
+    }
     element.scrollIntoView({ block: 'nearest' });
     row.scrollIntoView({ block: 'nearest' });
   }

@@ -142,5 +142,27 @@ if (driverAvailable) {
         await vscode.window.tabGroups.close(tabs.filter(({ input }) => input instanceof vscode.TabInputWebview));
       }
     });
+
+    test('the list opens at its head also where the first panel has no room in sight', async () => {
+      try {
+        await resizeWindow(700, 500);
+        const editor = await openFile('pantry.carcass.yaml');
+        await vscode.commands.executeCommand('borewright.showSetupList', editor.document.uri.toString());
+        const stands = (): Promise<{ readonly top: number; readonly row: number; readonly foot: number } | null> =>
+          evaluateInWebview('.set-ups', () => {
+            const list = document.querySelector<HTMLElement>('.set-ups')!;
+            const row = list.querySelector('[aria-current]')?.getBoundingClientRect();
+            if (row === undefined) return null;
+            return { top: list.scrollTop, row: row.top, foot: list.getBoundingClientRect().bottom };
+          });
+        const { top, row, foot } = await until('the list', stands);
+        assert.ok(row > foot, 'the panel is further down than there is room for');
+        assert.equal(top, 0);
+      } finally {
+        await resizeWindow(WINDOW.width, WINDOW.height);
+        const tabs = vscode.window.tabGroups.all.flatMap((group) => group.tabs);
+        await vscode.window.tabGroups.close(tabs.filter(({ input }) => input instanceof vscode.TabInputWebview));
+      }
+    });
   });
 }
