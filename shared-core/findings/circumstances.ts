@@ -41,6 +41,9 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   'front-gaps': ({ spec }) => hasFronts(spec) && (spec.doors.how.value === 'inset' || hasNeighbours(spec)),
   'whole-front': ({ spec }) => spec.doors.bays === null && spec.fronts === null,
   'no-fronts': ({ spec }) => spec.fronts === null,
+  'shared-heights': ({ spec }) => shareHeights(spec),
+  'stepped-fronts': ({ spec }) => spec.frontHeights.how.value === 'stepped' && shareHeights(spec),
+  'no-height': ({ spec }, _, [, index]) => spec.fronts?.value[Number(index)]?.value.height === undefined,
   drawers: ({ spec }) => keysOfKind(spec, 'drawer').length > 0,
   'pulled-here': (made) =>
     withoutOwnPull(made).some(
@@ -102,6 +105,12 @@ function hasNeighbours(spec: Made['spec']): boolean {
     (stacks.some(({ bay }) => bay !== null) && spec.dividers.length > 0)
   );
 }
+
+/** Whether before one bay there are two fronts or more that share what is left of its height. */
+const shareHeights = (spec: Made['spec']): boolean =>
+  stacksAsked(spec).some(
+    ({ fronts }) => fronts.filter(({ height, pitches }) => height === null && pitches === null).length > 1,
+  );
 
 /** The fronts that take their pull from what is said of all. */
 function withoutOwnPull({ spec, carcass }: Made): readonly Panel[] {

@@ -33,6 +33,7 @@ import { fittingUnknown } from './rules/fitting-unknown.js';
 import { footOutOfRange } from './rules/foot-out-of-range.js';
 import { footUnknown } from './rules/foot-unknown.js';
 import { footWithoutRoom } from './rules/foot-without-room.js';
+import { frontOffPitch } from './rules/front-off-pitch.js';
 import { frontsLeaveOpen } from './rules/fronts-leave-open.js';
 import { hangsTooHeavy } from './rules/hangs-too-heavy.js';
 import { hingeOutOfReach } from './rules/hinge-out-of-reach.js';
@@ -102,6 +103,7 @@ export const rules: readonly CarcassRule[] = [
   hingeWithoutRoom,
   doorSwingMeets,
   frontsLeaveOpen,
+  frontOffPitch,
   besideTooNear,
   drawerMeetsShelf,
   drawerLowerThanSlide,

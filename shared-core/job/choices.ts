@@ -5,6 +5,7 @@ export type TopHow = 'between' | 'over' | 'rails';
 export type BottomHow = 'between' | 'under';
 export type HungWord = 'none' | 'left' | 'right' | 'pair';
 export type FrontWord = 'drawer' | 'left' | 'right' | 'pair' | 'fixed' | 'open';
+export type FrontHeights = 'equal' | 'on-pitch' | 'stepped';
 export type DrawerBottom = 'grooved' | 'applied';
 export type DoorHow = 'overlay' | 'inset';
 export type PullLies = 'upright' | 'level';

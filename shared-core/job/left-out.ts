@@ -13,6 +13,7 @@ import type {
   DoorHow,
   DrawerBottom,
   EndPanelsOn,
+  FrontHeights,
   HungWord,
   PullEnd,
   PullLies,
@@ -233,6 +234,11 @@ const backHow = usual(
   (word) => say.word({ word }),
 );
 
+const frontHeights = usual(
+  (): FrontHeights => 'equal',
+  (word) => say.word({ word }),
+);
+
 const hung = usual(
   (): HungWord => 'none',
   () => say.none(),
@@ -342,6 +348,17 @@ export const LEFT_OUT = {
       buffer: length(({ habits }) => habits.doorBuffer),
     },
     told: (usage) => hung.told(hung.value(usage), usage),
+  },
+  'front-heights': {
+    as: 'each',
+    fields: {
+      how: frontHeights,
+      step: usual(
+        () => 1,
+        () => say.one(),
+      ),
+    },
+    told: (usage) => frontHeights.told(frontHeights.value(usage), usage),
   },
   drawers: {
     as: 'each',

@@ -11,6 +11,7 @@ export type {
   EdgeName,
   EndName,
   EndPanelsOn,
+  FrontHeights,
   FrontWord,
   HungWord,
   PullEnd,

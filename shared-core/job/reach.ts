@@ -28,6 +28,10 @@ export const CIRCUMSTANCES = {
   'front-gaps': 'with inset doors and fronts, or two of them side by side or one over the other',
   'whole-front': 'where neither `bays` nor `fronts` says what hangs before each bay',
   'no-fronts': 'where `fronts` does not say what closes each bay',
+  'shared-heights': 'where two fronts or more before one bay have no height of their own',
+  'stepped-fronts':
+    'with `front-heights: stepped`, where two fronts or more before one bay have no height of their own',
+  'no-height': 'where `height` does not say it',
   drawers: 'where the carcass has drawers',
   'pulled-here': 'where a door or a drawer has no other pull of its own',
   'pulled-drawers': 'where a drawer has no other pull of its own',
@@ -136,6 +140,7 @@ const SHARED: ReachTable<SharedFields> = {
       buffer: 'overlay-fronts',
     },
   },
+  'front-heights': { own: always, inside: { how: 'shared-heights', step: 'stepped-fronts' } },
   drawers: {
     own: always,
     inside: {
@@ -202,7 +207,10 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
   dividers: { own: always, inside: { at: always, board: always } },
   'fixed-shelves': shelf,
   'loose-shelves': shelf,
-  fronts: { own: always, inside: { front: always, pull: 'front-place', height: always, bay: 'bays' } },
+  fronts: {
+    own: always,
+    inside: { front: always, pull: 'front-place', height: always, pitches: 'no-height', bay: 'bays' },
+  },
   'wardrobe-rails': { own: always, inside: { at: always, bay: 'bays', 'from-front': always, rail: always } },
   panels: {
     own: always,

@@ -196,7 +196,22 @@ const front = record('front', 'One front, in its place among those before a bay.
   ),
   pull: optional(name('pull', 'Its pull or its knob, where it is another one; `none` bores for none.')),
   height: optional(length('Height of the front itself; those without one share what is left equally.', 10, 5000)),
+  pitches: optional(
+    count('The same in pitches: so high that with the gap under it it comes to so many of them.', 1, 200),
+  ),
   bay: optional(count('The bay it stands before, counted from the left; all bays when left out.', 1, 20)),
+});
+
+const frontHeights = record('front heights', 'How the fronts before a bay that have no height of their own share it.', {
+  how: optional(
+    choice('How they share it, from the top down.', {
+      equal: 'All alike, to the tenth of a millimetre.',
+      'on-pitch':
+        'Each a whole number of pitches with the gap under it, as alike as can be, the higher ones below. So slides and plates stand at one place behind all of them.',
+      stepped: 'The same, but each higher than the one above it.',
+    }),
+  ),
+  step: optional(count('By how many pitches each is higher than the one above it.', 1, 20)),
 });
 
 const wardrobeRail = record('wardrobe rail in a bay', 'One rail for clothes.', {
@@ -305,6 +320,13 @@ const shared = {
   plinth: optional(length('Height of the plinth under the carcass; 0 for none.', 0, 400)),
   back: optional(either('The back: a word, or a map with more about it.', back.fields.how.schema, back)),
   doors: optional(either('The doors: a word, or a map with more about them.', doors.fields.hung.schema, doors)),
+  'front-heights': optional(
+    either(
+      'How the fronts before a bay share its height: a word, or a map with more about it.',
+      frontHeights.fields.how.schema,
+      frontHeights,
+    ),
+  ),
   drawers: optional(drawers),
   pulls: optional(either('The pulls: a name, or a map with more about them.', pulls.fields.pull.schema, pulls)),
   feet: optional(name('foot', 'The feet that the bottom and the plinth are bored for; `none` bores for none.')),

@@ -58,6 +58,7 @@ import type { say as dowelsUnmatched } from '../findings/rules/dowels-unmatched.
 import type { say as doorSwingMeets } from '../findings/rules/door-swing-meets.js';
 import type { say as drawerLowerThanSlide } from '../findings/rules/drawer-lower-than-slide.js';
 import type { say as drawerMeetsShelf } from '../findings/rules/drawer-meets-shelf.js';
+import type { say as frontOffPitch } from '../findings/rules/front-off-pitch.js';
 import type { say as frontsLeaveOpen } from '../findings/rules/fronts-leave-open.js';
 import type { say as slideBesideRow } from '../findings/rules/slide-beside-row.js';
 import type { say as doorTooHeavy } from '../findings/rules/door-too-heavy.js';
@@ -208,6 +209,7 @@ export interface Tables {
   readonly 'door-swing-meets': typeof doorSwingMeets;
   readonly 'drawer-lower-than-slide': typeof drawerLowerThanSlide;
   readonly 'drawer-meets-shelf': typeof drawerMeetsShelf;
+  readonly 'front-off-pitch': typeof frontOffPitch;
   readonly 'fronts-leave-open': typeof frontsLeaveOpen;
   readonly 'slide-beside-row': typeof slideBesideRow;
   readonly 'hinge-without-room': typeof hingeWithoutRoom;

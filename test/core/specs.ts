@@ -5,6 +5,7 @@ import type {
   DoorHow,
   DrawerBottom,
   EndPanelsOn,
+  FrontHeights,
   FrontWord,
   HungWord,
   JointChoice,
@@ -410,6 +411,7 @@ export interface CarcassWish {
   readonly looseShelves: readonly Standing[];
   readonly doors: DoorsWish;
   readonly fronts: readonly FrontWish[] | null;
+  readonly frontHeights?: { readonly how: FrontHeights; readonly step?: number };
   readonly drawers: DrawersWish;
   readonly pulls: PullsWish;
   readonly brackets?: string;
@@ -564,6 +566,10 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     },
     doors: doorsOf(shop, wish),
     fronts: frontsOf(wish),
+    frontHeights: {
+      how: located(wish.frontHeights?.how ?? 'equal', ['front-heights', 'how']),
+      step: located(wish.frontHeights?.step ?? 1, ['front-heights', 'step']),
+    },
     drawers: drawersOf(shop, wish),
     pulls: pullsOf(shop, wish),
     wardrobeRails:

@@ -12,8 +12,10 @@ export type FrontKind = Exclude<HungWord, 'none'> | 'drawer' | 'fixed' | 'open';
 /** One front as the job asks for it. */
 export interface AskedFront {
   readonly kind: FrontKind;
-  /** null: it shares what is left with its like. */
+  /** null with `pitches` null: it shares what is left with its like. */
   readonly height: Located<Micrometres> | null;
+  /** Its height in pitches, with the gap under it; `height` comes first. */
+  readonly pitches: Located<number> | null;
   /** The pull that the item names for it; null where it names none. */
   readonly pull: Located<string> | null;
   /** The text that asks for it. */
@@ -43,16 +45,17 @@ export function stacksAsked({ doors, dividers, fronts }: Asking): readonly Asked
       bay,
       fronts: fronts.value
         .filter(({ value }) => value.bay === undefined || value.bay.value === bay + 1)
-        .map(({ value: { front, height, pull } }) => ({
+        .map(({ value: { front, height, pitches, pull } }) => ({
           kind: front.value,
           height: height ?? null,
+          pitches: pitches ?? null,
           pull: pull ?? null,
           cause: front,
         })),
     }));
   const hung = (bay: number | null, word: Located<HungWord>): AskedStack => ({
     bay,
-    fronts: word.value === 'none' ? [] : [{ kind: word.value, height: null, pull: null, cause: word }],
+    fronts: word.value === 'none' ? [] : [{ kind: word.value, height: null, pitches: null, pull: null, cause: word }],
   });
   return doors.bays === null
     ? [hung(null, doors.hung)]
@@ -91,9 +94,10 @@ export function namedStacks(spec: Asking): readonly (readonly NamedFront[])[] {
 
 const namedFronts = (spec: Asking): readonly NamedFront[] => namedStacks(spec).flat();
 
-/** The height that the job gives the front of a key, or the front of a drawer’s panel; null where it gives none. */
-export function heightGiven(spec: Asking, panel: string): Located<Micrometres> | null {
-  return namedFronts(spec).find(({ keys }) => keys.includes(wholeOf(panel)))?.front.height ?? null;
+/** What of the job gives the front of a key, or the front of a drawer’s panel, its height; null where nothing does. */
+export function heightGiven(spec: Asking, panel: string): Located<unknown> | null {
+  const front = namedFronts(spec).find(({ keys }) => keys.includes(wholeOf(panel)))?.front;
+  return front?.height ?? front?.pitches ?? null;
 }
 
 /** The pulls that items of `fronts` name, by the keys of their doors, drawers and fixed fronts. */

@@ -7,6 +7,7 @@ import { say } from '../messages.js';
 import type { Bay } from '../model.js';
 import type { Problems } from '../problems.js';
 import { stacksAsked, type AskedFront, type FrontKind } from './asked.js';
+import { frontHeights } from './heights.js';
 
 /** Where a front stands, seen from before the carcass. */
 export interface FrontPlace {
@@ -63,34 +64,21 @@ function tellMissingBays({ spec: { doors, fronts } }: Box, bays: readonly Bay[],
       problems.add(value.bay, say.frontBayMissing({ bay: value.bay.value, bays: bays.length }));
 }
 
-/** No saw is set finer than to a tenth of a millimetre. */
-const TENTH = 100;
-
-/** The same for all where it comes out even, as inches may; else whole tenths of a millimetre. */
-function equalShare(room: Micrometres, shares: number): Micrometres {
-  if (room % shares === 0) return room / shares;
-  return Math.floor(room / shares / TENTH) * TENTH;
-}
-
-/** The room of each front of one bay, from the top down; what nobody gave a height is shared equally, what is left over goes to the lowest. */
+/** The room of each front of one bay, from the top down. */
 function parted(box: Box, fronts: readonly AskedFront[], problems: Problems): readonly Interval[] | null {
-  const { gap } = box.spec.doors;
   const whole = heightOf(box);
-  const given = fronts.reduce((sum, { height }) => sum + (height?.value ?? 0), 0);
-  const left = extent(whole) - (fronts.length - 1) * gap.value - given;
-  const sharing = fronts.filter(({ height }) => height === null).length;
-  if (left < sharing * TENTH) {
-    const asked = fronts.findLast(({ height }) => height !== null)?.height ?? fronts[0]!.cause;
-    problems.add(asked, say.frontsTooHigh({ fronts: fronts.length, given, room: extent(whole), left }));
+  const heights = frontHeights(box.spec, box.shop, fronts, extent(whole));
+  if (heights.as === 'too-high') {
+    const { given, left } = heights;
+    const asked = fronts.findLast(({ height, pitches }) => height !== null || pitches !== null);
+    const cause = asked?.height ?? asked?.pitches ?? fronts[0]!.cause;
+    problems.add(cause, say.frontsTooHigh({ fronts: fronts.length, given, room: extent(whole), left }));
     return null;
   }
-  const each = sharing === 0 ? 0 : equalShare(left, sharing);
-  const last = fronts.findLastIndex(({ height }) => height === null);
   let top = whole.to;
-  return fronts.map(({ height }, i) => {
-    const own = height?.value ?? (i === last ? left - each * (sharing - 1) : each);
+  return heights.each.map((own) => {
     const place = { from: top - own, to: top };
-    top = place.from - gap.value;
+    top = place.from - box.spec.doors.gap.value;
     return place;
   });
 }

@@ -1,3 +1,4 @@
+import { ownHeight } from '../../carcass/fronts/heights.js';
 import { stacksAsked } from '../../carcass/fronts/asked.js';
 import { extentsOf } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
@@ -27,19 +28,20 @@ export const frontsLeaveOpen: CarcassRule = {
     if (spec.fronts === null) return [];
     return stacksAsked(spec).flatMap(({ bay, fronts }): readonly Found[] => {
       const lowest = fronts.at(-1);
-      const height = lowest?.height;
-      if (height === null || height === undefined || fronts.some((one) => one.height === null)) return [];
-      const given = fronts.reduce((sum, one) => sum + one.height!.value, 0);
+      const own = fronts.map((one) => ownHeight(spec, context.shop, one));
+      const height = lowest?.height ?? lowest?.pitches ?? null;
+      if (height === null || own.includes(null)) return [];
+      const given = own.reduce<Micrometres>((sum, one) => sum + one!, 0);
       const open = heightToClose(context) - given - (fronts.length - 1) * spec.doors.gap.value;
       // A place that is said to stay open may as well stand at the bottom.
       if (open <= 0 || lowest!.kind === 'open') return [];
-      const to = height.value + open;
-      const repairs = ownText(height)
-        ? [
-            { title: say.share(), changes: [remove(height.path)], preferred: true },
-            { title: say.higher({ to }), changes: [setLength(context, height.path, to)], preferred: false },
-          ]
-        : [];
+      const share = { title: say.share(), changes: [remove(height.path)], preferred: true };
+      const to = own.at(-1)! + open;
+      const repairs = !ownText(height)
+        ? []
+        : lowest!.height === null
+          ? [share]
+          : [share, { title: say.higher({ to }), changes: [setLength(context, height.path, to)], preferred: false }];
       const number = spec.dividers.length === 0 || bay === null ? null : bay + 1;
       return [{ place: height.place, message: say.open({ bay: number, open }), repairs }];
     });
@@ -47,7 +49,7 @@ export const frontsLeaveOpen: CarcassRule = {
 };
 
 /** As the builder has it: between the reveals, or all that an inset front can close. */
-function heightToClose(context: CarcassContext): Micrometres {
+export function heightToClose(context: CarcassContext): Micrometres {
   const { doors, height } = context.spec;
   if (doors.how.value === 'overlay') return height.value - doors.topReveal.value - doors.bottomReveal.value;
   const above = panelOf(context, 'top') ?? panelOf(context, 'rail-front');

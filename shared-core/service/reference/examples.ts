@@ -72,10 +72,13 @@ carcasses:
     width: 1000
     dividers: 1
     fronts:
-      - { front: drawer, height: 140, bay: 1, pull: knob }
+      - { front: drawer, height: 157, bay: 1, pull: knob }
+      - { front: drawer, pitches: 5 }
       - drawer
-    drawers: { slide: runner, board: ash-18, band: none, bottom: grooved, bottom-board: back-8, joint: dowel-8x30, height: 100 }
-    pulls: { on-drawers: bar-160, from-top: 50 }
+      - drawer
+    front-heights: { how: stepped, step: 1 }
+    drawers: { slide: runner, board: ash-18, band: none, bottom: grooved, bottom-board: back-8, joint: dowel-8x30, height: 80 }
+    pulls: { on-drawers: bar-160, from-top: 45 }
     panels:
       drawer-2-front: { pull-from-top: 40 }
 

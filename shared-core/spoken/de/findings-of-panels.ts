@@ -47,6 +47,18 @@ export const findingsOfPanels = {
     share: () => 'Die unterste Front nehmen lassen, was übrig ist',
     higher: ({ to }, show) => `Die unterste Front ${show.exact(to)} hoch machen`,
   },
+  'front-off-pitch': {
+    off: ({ height, gap, over, pitches, to }, show) =>
+      `Eine Höhe von ${show.length(height)} und die Fuge von ${show.length(gap)} darunter sind ${show.length(Math.abs(over))} ${over > 0 ? 'mehr' : 'weniger'} als ${anzahl(pitches, 'Teilung', 'Teilungen')}; so stehen Auszüge und Montageplatten hinter den Fronten darunter anders als hinter denen darüber. Machen Sie sie ${show.length(to)} hoch.`,
+    few: ({ bay, fronts, step, pitches, wanted }) =>
+      `${fronts} Fronten${bay === null ? '' : ` vor Feld ${bay}`} teilen sich ${anzahl(pitches, 'Teilung', 'Teilungen')}, und ${step === 0 ? 'in ganzen Teilungen' : `um je ${step} gestuft`} brauchen sie ${wanted}; so werden sie gleich hoch und stehen neben der Teilung. Machen Sie den Korpus höher, oder nehmen Sie ${step === 0 ? 'weniger Fronten' : 'eine kleinere Stufe'}.`,
+    pitches: ({ pitches, to }, show) =>
+      `Ihr ${anzahl(pitches, 'Teilung', 'Teilungen')} geben, womit sie ${show.exact(to)} hoch ist`,
+    high: ({ to }, show) => `Sie ${show.exact(to)} hoch machen`,
+    step: ({ step }) => `Die Fronten um ${step} stufen`,
+    how: ({ word }) => `Die Fronten mit \`${word}\` teilen`,
+    higher: ({ to }, show) => `Den Korpus ${show.exact(to)} hoch machen`,
+  },
   'slide-beside-row': {
     beside: ({ count, panels, places }, show) =>
       `${anzahl(count, 'Schraube', 'Schrauben')} von Auszügen in ${und(panels)} ${zahl(count, 'findet', 'finden')} kein Loch einer Reihe und ${zahl(count, 'wird', 'werden')} eigens gebohrt, ${und(places.map(show.length))} von der Vorderkante. Setzen Sie die hintere Reihe dorthin, oder nehmen Sie einen Auszug, dessen Schrauben in den Reihen stehen.`,

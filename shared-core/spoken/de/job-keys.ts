@@ -171,6 +171,18 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'That of drawer fronts, where it is another one.': 'Der von Schubkastenfronten, wo es ein anderer ist.',
   'How pulls lie on doors; on drawer fronts they lie level.':
     'Wie Griffe auf Türen liegen; auf Schubkastenfronten liegen sie waagrecht.',
+  'How the fronts before a bay that have no height of their own share it.':
+    'Wie sich die Fronten vor einem Feld, die keine eigene Höhe haben, dessen Höhe teilen.',
+  'How they share it, from the top down.': 'Wie sie sie teilen, von oben nach unten.',
+  'All alike, to the tenth of a millimetre.': 'Alle gleich, auf den Zehntelmillimeter.',
+  'Each a whole number of pitches with the gap under it, as alike as can be, the higher ones below. So slides and plates stand at one place behind all of them.':
+    'Jede mit der Fuge darunter ganze Teilungen hoch, so gleich es geht, die höheren unten. So stehen Auszüge und Montageplatten hinter allen an einer Stelle.',
+  'The same, but each higher than the one above it.': 'Ebenso, aber jede höher als die darüber.',
+  'By how many pitches each is higher than the one above it.': 'Um wie viele Teilungen jede höher ist als die darüber.',
+  'The same in pitches: so high that with the gap under it it comes to so many of them.':
+    'Dasselbe in Teilungen: so hoch, dass es mit der Fuge darunter so viele sind.',
+  'How the fronts before a bay share its height: a word, or a map with more about it.':
+    'Wie sich die Fronten vor einem Feld dessen Höhe teilen: ein Wort, oder Schlüssel mit mehr Angaben.',
   'Its screws stand one over the other.': 'Seine Schrauben stehen übereinander.',
   'Its screws stand side by side.': 'Seine Schrauben stehen nebeneinander.',
   'Where in the height of a door its pull stands.': 'Wo in der Höhe einer Tür ihr Griff steht.',

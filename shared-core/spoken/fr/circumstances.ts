@@ -17,6 +17,10 @@ export const CIRCUMSTANCES = {
   'front-gaps': 'avec des portes et des façades encastrées, ou deux côte à côte ou l’une sur l’autre',
   'whole-front': 'là où ni `bays` ni `fronts` ne dit ce qui est monté devant chaque travée',
   'no-fronts': 'là où `fronts` ne dit pas ce qui ferme chaque travée',
+  'shared-heights': 'là où deux façades ou plus devant une travée n’ont pas de hauteur à elles',
+  'stepped-fronts':
+    'avec `front-heights: stepped`, là où deux façades ou plus devant une travée n’ont pas de hauteur à elles',
+  'no-height': 'là où `height` ne le dit pas',
   drawers: 'là où le caisson a des tiroirs',
   like: 'avec `like`',
   'pulled-here': 'là où une porte ou un tiroir n’a pas d’autre poignée à lui',

@@ -46,6 +46,17 @@ export const findingsOfPanels = {
     share: () => 'Laisser la façade du bas prendre ce qui reste',
     higher: ({ to }, show) => `Faire la façade du bas haute de ${show.exact(to)}`,
   },
+  'front-off-pitch': {
+    off: ({ height, gap, over, pitches, to }, show) =>
+      `Une hauteur de ${show.length(height)} et le jeu de ${show.length(gap)} dessous font ${show.length(Math.abs(over))} de ${over > 0 ? 'plus' : 'moins'} que ${pitches} pas ; coulisses et embases sont donc autrement derrière les façades du dessous que derrière celles du dessus. Faites-la haute de ${show.length(to)}.`,
+    few: ({ bay, fronts, step, pitches, wanted }) =>
+      `${fronts} façades${bay === null ? '' : ` devant la travée ${bay}`} se partagent ${pitches} pas, et ${step === 0 ? 'en pas entiers' : `étagées de ${step}`} il leur en faut ${wanted} ; elles sont donc égales et hors du pas. Faites le caisson plus haut, ou prenez ${step === 0 ? 'moins de façades' : 'un étage plus petit'}.`,
+    pitches: ({ pitches, to }, show) => `Lui donner ${pitches} pas, soit une hauteur de ${show.exact(to)}`,
+    high: ({ to }, show) => `La faire haute de ${show.exact(to)}`,
+    step: ({ step }) => `Étager les façades de ${step}`,
+    how: ({ word }) => `Partager les façades avec \`${word}\``,
+    higher: ({ to }, show) => `Faire le caisson haut de ${show.exact(to)}`,
+  },
   'slide-beside-row': {
     beside: ({ count, panels, places }, show) =>
       `${count} ${nombre(count, 'vis', 'vis')} de coulisses dans ${et(panels)} ne ${nombre(count, 'trouve', 'trouvent')} pas de trou de rangée et ${nombre(count, 'est percée', 'sont percées')} à part, à ${et(places.map(show.length))} du chant avant. Mettez la rangée arrière là, ou prenez une coulisse dont les vis sont dans les rangées.`,

@@ -173,6 +173,19 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'That of drawer fronts, where it is another one.': 'Celle des façades de tiroirs, où c’en est une autre.',
   'How pulls lie on doors; on drawer fronts they lie level.':
     'Comment les poignées sont sur les portes ; sur les façades de tiroirs elles sont couchées.',
+  'How the fronts before a bay that have no height of their own share it.':
+    'Comment les façades devant une travée qui n’ont pas de hauteur à elles se la partagent.',
+  'How they share it, from the top down.': 'Comment elles se la partagent, de haut en bas.',
+  'All alike, to the tenth of a millimetre.': 'Toutes égales, au dixième de millimètre.',
+  'Each a whole number of pitches with the gap under it, as alike as can be, the higher ones below. So slides and plates stand at one place behind all of them.':
+    'Chacune haute de pas entiers avec le jeu dessous, aussi égales que possible, les plus hautes en bas. Ainsi coulisses et embases sont au même endroit derrière toutes.',
+  'The same, but each higher than the one above it.': 'De même, mais chacune plus haute que celle du dessus.',
+  'By how many pitches each is higher than the one above it.':
+    'De combien de pas chacune est plus haute que celle du dessus.',
+  'The same in pitches: so high that with the gap under it it comes to so many of them.':
+    'La même en pas : si haute qu’avec le jeu dessous cela en fasse autant.',
+  'How the fronts before a bay share its height: a word, or a map with more about it.':
+    'Comment les façades devant une travée se partagent sa hauteur : un mot, ou des clés qui en disent plus.',
   'Its screws stand one over the other.': 'Ses vis sont l’une au-dessus de l’autre.',
   'Its screws stand side by side.': 'Ses vis sont côte à côte.',
   'Where in the height of a door its pull stands.': 'Où est la poignée dans la hauteur d’une porte.',

@@ -40,7 +40,8 @@ export const BASES: readonly (readonly string[])[] = [
   [
     'kind: base',
     'width: 700',
-    'fronts: [left, { front: drawer, height: 200 }]',
+    'fronts: [left, { front: drawer, height: 200 }, fixed]',
+    'front-heights: { how: stepped }',
     'pulls: { pull: bar-160 }',
     'plinth: 80',
     'end-panels: { on: both }',
@@ -160,6 +161,7 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
     back,
     doors,
     drawers,
+    'front-heights': frontHeights,
     pulls,
     'row-holes': rowHoles,
     'end-panels': endPanels,
@@ -174,6 +176,9 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
     ...own(long.fields, ['back'], (line) => [`back: { how: HOW, ${line} }`]),
     ...own(recordOf(doors.schema.of.find((one) => one.type === 'record')!), ['doors'], (line) => [
       `doors: { DOORS, ${line} }`,
+    ]),
+    ...own(recordOf(frontHeights.schema.of.find((one) => one.type === 'record')!), ['front-heights'], (line) => [
+      `front-heights: { HEIGHTS, ${line} }`,
     ]),
     ...own(drawers.schema.fields, ['drawers'], (line) => [`drawers: { ${line} }`]),
     ...own(recordOf(pulls.schema.of.find((one) => one.type === 'record')!), ['pulls'], (line) => [
@@ -198,7 +203,13 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
 }
 
 /** What is written in a map of a base stays beside a key that is tried in it. */
-const MAPS = { DOORS: 'doors', PULLS: 'pulls', FILLERS: 'fillers', ENDS: 'end-panels' } as const;
+const MAPS = {
+  DOORS: 'doors',
+  PULLS: 'pulls',
+  FILLERS: 'fillers',
+  ENDS: 'end-panels',
+  HEIGHTS: 'front-heights',
+} as const;
 const inMap = (map: string): RegExp => new RegExp(`^${map}: \\{ (.*) \\}$`);
 const DOORS = inMap('doors');
 
@@ -217,7 +228,9 @@ function writtenWithout(map: RegExp, keys: string, lines: readonly string[]): st
 
 /** The base without a key, nor what of the doors counts only without it. */
 export function withoutKey(plain: readonly string[], key: string): readonly string[] {
-  return plain.filter((line) => !line.startsWith(`${key}:`) && !(key === 'fronts' && line.startsWith('doors:')));
+  return plain.filter(
+    (line) => !line.startsWith(`${key}:`) && !(key === 'fronts' && /^(?:doors|front-heights):/.test(line)),
+  );
 }
 
 /** The base with a key written in it, or written otherwise. */

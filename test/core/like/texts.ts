@@ -39,6 +39,7 @@ const VALUES: Said = {
       { front: 'left', bay: 1 },
     ],
   ],
+  'front-heights': ['on-pitch', { how: 'stepped', step: 2 }],
   drawers: [{ bottom: 'applied' }, { height: 90 }],
   'wardrobe-rails': [[500], [{ at: 420, bay: 1 }]],
   load: [12, { 'on-shelf': 5, lipping: 30 }],

@@ -311,6 +311,9 @@ export const JOBS: readonly Text[] = [
     'kind: wall\nwidth: 600\nfixed-shelves: [{ at: 360, setback: 290 }]\npanels: { shelf-1: { far-end: { dowels: 2 } } }',
   ),
   carcass('kind: tall\nwidth: 800\nwardrobe-rails: [{ at: 1700, from-front: 200 }]'),
+  carcass(
+    'kind: base\nwidth: 600\nheight: 1136\nfront-heights: { how: stepped, step: 12 }\nfronts: [fixed, fixed, fixed]',
+  ),
   carcass('kind: wall\nwidth: 600\nloose-shelves: [680]'),
   carcass('kind: tall\nwidth: 600\nloose-shelves: [1900]\npanels: { left: { row-offset: 600 } }'),
   carcass('kind: wall\nwidth: 600\nloose-shelves: 2\npanels: { left: { row-offset: 50 } }'),
