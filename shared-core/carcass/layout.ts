@@ -1,6 +1,7 @@
 import { layBays, type PlacedDivider } from './bays.js';
 import type { Box } from './box.js';
 import { placeDrawers, type PlacedDrawer } from './drawers/place.js';
+import { placeBlind, type PlacedBlind } from './fronts/blind-panels.js';
 import { placeDoors, placeFixed, type PlacedDoor, type PlacedFront } from './fronts/doors.js';
 import { frontPlaces } from './fronts/places.js';
 import type { Bay } from './model.js';
@@ -22,6 +23,7 @@ export interface Layout {
   readonly doors: readonly PlacedDoor[];
   readonly drawers: readonly PlacedDrawer[];
   readonly fixedFronts: readonly PlacedFront[];
+  readonly blindPanels: readonly PlacedBlind[];
   /** For what does not find its place. */
   readonly problems: Problems;
 }
@@ -34,5 +36,6 @@ export function layOut(box: Box, line: SpindleLine, problems: Problems): Layout 
   const doors = placeDoors(box, places, problems);
   const drawers = placeDrawers(box, places, shelves.fixed, problems);
   const fixedFronts = placeFixed(box, places, problems);
-  return { box, line, dividers, bays, shelves, doors, drawers, fixedFronts, problems };
+  const blindPanels = placeBlind(box, problems);
+  return { box, line, dividers, bays, shelves, doors, drawers, fixedFronts, blindPanels, problems };
 }

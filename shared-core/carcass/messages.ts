@@ -117,6 +117,18 @@ export const say = messages('size', {
     show,
   ) =>
     `The heights of ${fronts} fronts come to ${show.length(given)} without their gaps, and the room for them is ${show.length(room)} high: ${show.length(Math.max(0, left))} is left for the others. Make one lower, or leave its height out.`,
+  blindTooWide: ({ reach, width }: { readonly reach: Micrometres; readonly width: Micrometres }, show) =>
+    `The blind panel would reach ${show.length(reach)} from the side with its strip, and leaves nothing to open in a carcass ${show.length(width)} wide. Make the carcass wider, or less of it blind.`,
+  drawerBehindBlind: (
+    {
+      drawer,
+      from,
+      to,
+      box,
+    }: { readonly drawer: string; readonly from: Micrometres; readonly to: Micrometres; readonly box: Run },
+    show,
+  ) =>
+    `The box of ${drawer} would stand between ${show.length(box[0])} and ${show.length(box[1])} from the left, and cannot come out past the blind panel, beside which the front is open from ${show.length(from)} to ${show.length(to)}. Part the carcass with a divider there, and stand the drawer before the other bay.`,
   noSlides: () => 'The shop has no slides. Add one to the shop file.',
   drawerNoDepth: (
     {

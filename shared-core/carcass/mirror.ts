@@ -2,6 +2,7 @@ import type { Located } from '../document/place.js';
 import type { CarcassSaid } from '../job/like.js';
 import type { HungWord } from '../job/model.js';
 import { mirroredEdges, mirroredKey } from '../job/panel-key.js';
+import type { Micrometres } from '../length/units.js';
 import { namedStacks, type Asking } from './fronts/asked.js';
 
 type Said<K extends keyof CarcassSaid> = NonNullable<CarcassSaid[K]>;
@@ -12,7 +13,7 @@ type ListOf<K extends 'dividers' | 'fixed-shelves'> = Extract<Said<K>, { readonl
  * is chosen for single panels. Values keep their places in the text. Depths and heights are the same on either hand.
  */
 export function mirror(said: CarcassSaid): CarcassSaid {
-  const { width, dividers, doors, fronts, 'end-panels': endPanels, fillers, 'row-holes': rowHoles } = said;
+  const { width, dividers, doors, fronts, 'end-panels': endPanels, fillers, blind, 'row-holes': rowHoles } = said;
   const bays = bayCount(said);
   const other = {
     ...said,
@@ -28,6 +29,7 @@ export function mirror(said: CarcassSaid): CarcassSaid {
       'end-panels': withValue(endPanels, { ...endPanels.value, on: otherHand(endPanels.value.on) }),
     }),
     ...(fillers && { fillers: withValue(fillers, changedOver(fillers.value)) }),
+    ...(blind && { blind: withValue(blind, changedOver(blind.value)) }),
     ...(rowHoles?.value.bays && {
       'row-holes': withValue(rowHoles, { ...rowHoles.value, bays: inOtherBays(rowHoles.value.bays, bays) }),
     }),
@@ -78,7 +80,11 @@ const inOtherBays = (list: Located<readonly Located<number>[]>, bays: number) =>
     list.value.map((one) => withValue(one, bays + 1 - one.value)),
   );
 
-function changedOver({ left, right, ...rest }: Said<'fillers'>['value']): Said<'fillers'>['value'] {
+/** What is said of the left is said of the right, and the other way round. */
+function changedOver<V extends { readonly left?: Located<Micrometres>; readonly right?: Located<Micrometres> }>(
+  one: V,
+): Omit<V, 'left' | 'right'> & { readonly left?: Located<Micrometres>; readonly right?: Located<Micrometres> } {
+  const { left, right, ...rest } = one;
   return { ...rest, ...(right && { left: right }), ...(left && { right: left }) };
 }
 

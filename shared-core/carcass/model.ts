@@ -20,6 +20,7 @@ export type PanelRole =
   | 'door'
   | 'drawer-front'
   | 'fixed-front'
+  | 'blind-panel'
   | 'end-panel'
   | 'filler'
   | 'drawer-side'

@@ -8,6 +8,7 @@ import { divider } from './roles/divider.js';
 import { drawerBack, drawerBottom, drawerBoxFront, drawerSide } from './roles/drawers.js';
 import { door, drawerFront, fixedFront } from './roles/fronts.js';
 import { endPanel, filler } from './roles/beside.js';
+import { blindPanel } from './roles/blind.js';
 import { bottom, top } from './roles/horizontals.js';
 import { plinth } from './roles/plinth.js';
 import { rail } from './roles/rail.js';
@@ -33,6 +34,7 @@ export const ROLES = {
   door,
   'drawer-front': drawerFront,
   'fixed-front': fixedFront,
+  'blind-panel': blindPanel,
   'end-panel': endPanel,
   filler,
   'drawer-side': drawerSide,

@@ -74,6 +74,7 @@ function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
     },
     endPanels: { ...job.endPanels, ...ofFronts(job, job.endPanels) },
     fillers: { ...job.fillers, ...ofFronts(job, job.fillers) },
+    blind: { ...job.blind, ...ofFronts(job, job.blind) },
     height: job.height ?? unwritten(height, 'height'),
     rowOffset: job.rowOffset ?? unwritten(rowOffset, 'row-offset'),
     dividers: [],

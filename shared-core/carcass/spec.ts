@@ -32,8 +32,8 @@ export interface DrawersSpec extends Omit<JobCarcass['drawers'], 'board' | 'band
   readonly joint: Located<string>;
 }
 
-/** What stands beside the carcass, with its board and band. */
-type Beside<K extends 'endPanels' | 'fillers'> = Omit<JobCarcass[K], 'board' | 'band'> & {
+/** What stands beside the carcass or closes the blind end of it, with its board and band. */
+type Beside<K extends 'endPanels' | 'fillers' | 'blind'> = Omit<JobCarcass[K], 'board' | 'band'> & {
   readonly board: Located<string>;
   readonly band: Located<string>;
 };
@@ -45,6 +45,7 @@ type Settled =
   | 'drawers'
   | 'endPanels'
   | 'fillers'
+  | 'blind'
   | 'dividers'
   | 'fixedShelves'
   | 'looseShelves'
@@ -62,6 +63,7 @@ export interface CarcassSpec extends Omit<JobCarcass, Settled> {
   readonly drawers: DrawersSpec;
   readonly endPanels: Beside<'endPanels'>;
   readonly fillers: Beside<'fillers'>;
+  readonly blind: Beside<'blind'>;
   readonly dividers: readonly DividerSpec[];
   readonly fixedShelves: readonly ShelfSpec[];
   readonly looseShelves: readonly ShelfSpec[];

@@ -6,6 +6,7 @@ import type { EndName } from '../job/model.js';
 import { means, wholeOf } from '../job/panel-key.js';
 import { chosen, chosenAtEnd } from '../carcass/choices.js';
 import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked } from '../carcass/fronts/asked.js';
+import { blindHands } from '../carcass/fronts/blind.js';
 import { mayHavePull } from '../carcass/fronts/pull.js';
 import type { Joint, Panel } from '../carcass/model.js';
 import { roleOf, setsGrid } from '../carcass/roles.js';
@@ -36,9 +37,12 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
     boring.hung.some(({ hinges, upright }) => hinges.length > 0 && isMeant(upright.key)),
   'rear-rows': ({ boring }, isMeant) => boring.rows.some(({ panel, line }) => line === 'rear' && isMeant(panel)),
   doors: ({ spec }) => doorKeys(spec).length > 0,
-  fronts: ({ spec }) => hasFronts(spec),
-  'overlay-fronts': ({ spec }) => hasFronts(spec) && spec.doors.how.value === 'overlay',
-  'front-gaps': ({ spec }) => hasFronts(spec) && (spec.doors.how.value === 'inset' || hasNeighbours(spec)),
+  fronts: ({ spec }) => hasFronts(spec) || isBlind(spec),
+  'overlay-fronts': ({ spec }) => (hasFronts(spec) || isBlind(spec)) && spec.doors.how.value === 'overlay',
+  'front-gaps': ({ spec }) =>
+    (spec.doors.how.value === 'inset' && (hasFronts(spec) || isBlind(spec))) ||
+    (hasFronts(spec) && (isBlind(spec) || hasNeighbours(spec))),
+  blind: ({ spec }) => isBlind(spec),
   'whole-front': ({ spec }) => spec.doors.bays === null && spec.fronts === null,
   'no-fronts': ({ spec }) => spec.fronts === null,
   'shared-heights': ({ spec }) => shareHeights(spec),
@@ -105,6 +109,8 @@ function hasNeighbours(spec: Made['spec']): boolean {
     (stacks.some(({ bay }) => bay !== null) && spec.dividers.length > 0)
   );
 }
+
+const isBlind = (spec: Made['spec']): boolean => blindHands(spec).length > 0;
 
 /** Whether before one bay there are two fronts or more that share what is left of its height. */
 const shareHeights = (spec: Made['spec']): boolean =>

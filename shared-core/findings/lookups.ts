@@ -85,11 +85,16 @@ export function boredSpan(context: CarcassContext, row: Row): Span {
   return { min: at(holes[0]!), max: at(holes.at(-1)!) };
 }
 
-/** What is said of end panels and fillers, where there are any. */
-export function besideNamed({ endPanels, fillers }: CarcassSpec): readonly CarcassSpec['fillers' | 'endPanels'][] {
+/** What is said of end panels, fillers and blind panels, where there are any. */
+export function besideNamed({
+  endPanels,
+  fillers,
+  blind,
+}: CarcassSpec): readonly CarcassSpec['fillers' | 'endPanels' | 'blind'][] {
   return [
     ...(endPanels.on.value === 'none' ? [] : [endPanels]),
     ...(fillers.left === null && fillers.right === null ? [] : [fillers]),
+    ...(blind.left === null && blind.right === null ? [] : [blind]),
   ];
 }
 

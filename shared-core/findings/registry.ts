@@ -34,6 +34,8 @@ import { footOutOfRange } from './rules/foot-out-of-range.js';
 import { footUnknown } from './rules/foot-unknown.js';
 import { footWithoutRoom } from './rules/foot-without-room.js';
 import { frontOffPitch } from './rules/front-off-pitch.js';
+import { doorHungOnBlind } from './rules/door-hung-on-blind.js';
+import { pullMeetsCorner } from './rules/pull-meets-corner.js';
 import { frontsLeaveOpen } from './rules/fronts-leave-open.js';
 import { hangsTooHeavy } from './rules/hangs-too-heavy.js';
 import { hingeOutOfReach } from './rules/hinge-out-of-reach.js';
@@ -99,6 +101,7 @@ export const rules: readonly CarcassRule[] = [
   jointNotHeld,
   jointOffLoad,
   screwsHidden,
+  doorHungOnBlind,
   hingeOutOfReach,
   hingeWithoutRoom,
   doorSwingMeets,
@@ -109,6 +112,7 @@ export const rules: readonly CarcassRule[] = [
   drawerLowerThanSlide,
   pullOffFront,
   pullScrewMeets,
+  pullMeetsCorner,
   doorTooHeavy,
   tipsWhenOpen,
   hangsTooHeavy,

@@ -20,6 +20,7 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     carcass.drawers.board,
     carcass.endPanels.board,
     carcass.fillers.board,
+    carcass.blind.board,
     ...parts.map(({ board }) => board),
   ].map((one) => one?.value ?? carcass.board.value);
   const backs = [carcass.drawers.bottomBoard, ...(carcass.back.how.value === 'none' ? [] : [carcass.back.board])].map(
@@ -31,6 +32,7 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     carcass.drawers.band ?? carcass.band,
     carcass.endPanels.band ?? carcass.band,
     carcass.fillers.band ?? carcass.band,
+    carcass.blind.band ?? carcass.band,
     ...panels.flatMap((panel) => Object.values(panel.bands?.value ?? {})),
   ].map(({ value }) => value);
   const fittings = fittingsOf(carcass);

@@ -220,6 +220,9 @@ const shelf = (setback: (usage: Usage) => Micrometres) =>
 
 const usualTop = ({ kind }: Usage): TopHow => (usuallyHasRails(kind) ? 'rails' : 'between');
 
+/** Seen of a blind panel in a corner: the depth of a usual pull, and a finger’s room (common practice, no source). */
+const USUAL_STRIP: Micrometres = 60_000;
+
 /** In an open carcass rows would show. */
 const usualRows = ({ kind, hasLooseShelves }: Usage): RowChoice =>
   kind !== 'open' || hasLooseShelves ? 'both' : 'none';
@@ -486,6 +489,17 @@ export const LEFT_OUT = {
   'fixed-shelves': { as: 'items', item: shelf(() => 0) },
   'loose-shelves': { as: 'items', item: shelf(({ habits }) => habits.shelfSetback) },
   fronts: nothing(() => say.asDoorsSay()),
+  blind: {
+    as: 'each',
+    fields: {
+      left: nothing(() => say.none()),
+      right: nothing(() => say.none()),
+      strip: length(() => USUAL_STRIP),
+      board: boardOfFronts,
+      band: bandOfFronts,
+    },
+    told: () => say.none(),
+  },
   'wardrobe-rails': nothing(() => say.none()),
   panels: { as: 'parts' },
   note: nothing(() => null),

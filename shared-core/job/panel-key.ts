@@ -19,8 +19,8 @@ export function keyInDrawer(drawer: string, part: DrawerPart): string {
   return `${drawer}-${part}`;
 }
 
-/** Key of an end panel, or of a filler. */
-export function keyBeside(thing: 'end' | 'filler', hand: 'left' | 'right'): string {
+/** Key of an end panel, of a filler, or of a blind panel. */
+export function keyBeside(thing: 'end' | 'filler' | 'blind', hand: 'left' | 'right'): string {
   return `${thing}-${hand}`;
 }
 
@@ -48,7 +48,7 @@ export interface Renaming {
 export function mirroredKey(key: string, { bays, areSpread, fronts }: Renaming): string {
   if (key === 'left') return 'right';
   if (key === 'right') return 'left';
-  for (const thing of ['end', 'filler'] as const) {
+  for (const thing of ['end', 'filler', 'blind'] as const) {
     if (key === keyBeside(thing, 'left')) return keyBeside(thing, 'right');
     if (key === keyBeside(thing, 'right')) return keyBeside(thing, 'left');
   }
@@ -68,7 +68,7 @@ const OTHER_PART: Partial<Record<DrawerPart, DrawerPart>> = { left: 'right', rig
 
 /** Panels whose edges keep their names in a mirror, as they change over with the panel: uprights, and what hangs on a hand. */
 const HANDED =
-  /^(?:left|right|(?:end|filler)-(?:left|right)|divider-\d+|door-\d+|drawer-\d+|drawer-\d+-(?:left|right))$/;
+  /^(?:left|right|(?:end|filler|blind)-(?:left|right)|divider-\d+|door-\d+|drawer-\d+|drawer-\d+-(?:left|right))$/;
 
 /** What the edges of a panel that change over where left and right do become; the others stay. A back has its front edge on the left. */
 export function mirroredEdges(key: string): ReadonlyMap<string, string> {

@@ -47,6 +47,7 @@ export const CIRCUMSTANCES = {
   'end-panels': 'where there are end panels',
   'end-panels-beside-plinth': 'where end panels stand beside a plinth',
   fillers: 'where there are fillers',
+  blind: 'where `left` or `right` says how much is covered',
 
   upright: 'on a side or a divider',
   joined: 'on a panel with a joint that does not say it itself',
@@ -211,6 +212,7 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
     own: always,
     inside: { front: always, pull: 'front-place', height: always, pitches: 'no-height', bay: 'bays' },
   },
+  blind: { own: always, inside: { left: always, right: always, strip: 'blind', board: 'blind', band: 'blind' } },
   'wardrobe-rails': { own: always, inside: { at: always, bay: 'bays', 'from-front': always, rail: always } },
   panels: {
     own: always,

@@ -175,6 +175,26 @@ const fillers = record('fillers', 'Strips that close what is left beside the car
   band: optional(name('band', 'Band of their edges toward the carcass; `none` leaves them bare.')),
 });
 
+const blind = record(
+  'blind',
+  'In a corner, what of the front lies behind the run along the other wall, and the panel that closes it.',
+  {
+    left: optional(
+      length('How much of the front that run covers on the left, from the outside of the side.', 50, 2000),
+    ),
+    right: optional(length('The same on the right.', 50, 2000)),
+    strip: optional(
+      length(
+        'How much of the panel is left to be seen beside that run, so that pulls find room in the corner.',
+        0,
+        500,
+      ),
+    ),
+    board: optional(name('board', 'Board of the panel.')),
+    band: optional(name('band', 'Band of its edge toward the fronts; `none` leaves it bare.')),
+  },
+);
+
 const place = record('place', 'Where the carcass stands along a wall.', {
   at: optional(length('From the left end of the wall to the outside of its left side.', 0, 100_000)),
   wall: optional(count('The wall, counted as the owner likes.', 1, 50)),
@@ -432,6 +452,7 @@ const ownCarcass = record(
         60,
       ),
     ),
+    blind: optional(blind),
     'wardrobe-rails': optional(
       list(
         'Rails for clothes, each between the two uprights of a bay.',

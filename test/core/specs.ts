@@ -411,6 +411,7 @@ export interface CarcassWish {
   readonly looseShelves: readonly Standing[];
   readonly doors: DoorsWish;
   readonly fronts: readonly FrontWish[] | null;
+  readonly blind?: { readonly left?: Micrometres; readonly right?: Micrometres; readonly strip?: Micrometres };
   readonly frontHeights?: { readonly how: FrontHeights; readonly step?: number };
   readonly drawers: DrawersWish;
   readonly pulls: PullsWish;
@@ -585,6 +586,13 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     fillers: {
       left: wish.fillers.left === undefined ? null : located(wish.fillers.left),
       right: wish.fillers.right === undefined ? null : located(wish.fillers.right),
+      board: located(wish.doors.board ?? wish.board),
+      band: located(wish.band),
+    },
+    blind: {
+      left: wish.blind?.left === undefined ? null : located(wish.blind.left, ['blind', 'left']),
+      right: wish.blind?.right === undefined ? null : located(wish.blind.right, ['blind', 'right']),
+      strip: located(wish.blind?.strip ?? mm(60), ['blind', 'strip']),
       board: located(wish.doors.board ?? wish.board),
       band: located(wish.band),
     },

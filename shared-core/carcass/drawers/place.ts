@@ -4,6 +4,7 @@ import { type Micrometres } from '../../length/units.js';
 import type { Slide, SlideLength } from '../../shop/model.js';
 import type { Box } from '../box.js';
 import { chosen, slideNamed } from '../choices.js';
+import { openFront } from '../fronts/blind.js';
 import { frontAt, type PlacedFront } from '../fronts/doors.js';
 import { heightOf, type FrontPlace } from '../fronts/places.js';
 import { extent, overlaps, type Interval } from '../interval.js';
@@ -78,6 +79,11 @@ function behindFront(
   const least = 3 * box.shop.habits.leastWall + 2 * box.boards.left.thickness;
   if (extent(x) < least) {
     problems.add(cause, say.drawerNoWidth({ drawer: key, bay: extent(place.bay), taken: 2 * slide.sideClearance }));
+    return null;
+  }
+  const open = openFront(box.spec);
+  if (x.from < open.from || x.to > open.to) {
+    problems.add(cause, say.drawerBehindBlind({ drawer: key, from: open.from, to: open.to, box: [x.from, x.to] }));
     return null;
   }
   const clear = clearHeight(box, place, front.z, fixed);

@@ -2,7 +2,7 @@ import type { Located } from '../../document/place.js';
 import type { HungWord } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Board, Hand, Shop } from '../../shop/model.js';
-import { keyInDrawer, keyOf, wholeOf } from '../../job/panel-key.js';
+import { keyBeside, keyInDrawer, keyOf, wholeOf } from '../../job/panel-key.js';
 import { boardFor } from '../choices.js';
 import type { CarcassSpec } from '../spec.js';
 
@@ -128,9 +128,11 @@ export const hasFronts = (spec: Asking): boolean => allFronts(spec).some(({ kind
  */
 export function insetBefore(spec: CarcassSpec, shop: Shop, bay: number | null): Micrometres {
   const before = stacksAsked(spec).filter((one) => bay === null || one.bay === null || one.bay === bay);
-  if (spec.doors.how.value !== 'inset' || before.every(({ fronts }) => fronts.every(({ kind }) => kind === 'open')))
-    return 0;
+  const blind = (['left', 'right'] as const).filter((hand) => spec.blind[hand] !== null);
+  const isOpen = before.every(({ fronts }) => fronts.every(({ kind }) => kind === 'open'));
+  if (spec.doors.how.value !== 'inset' || (isOpen && blind.length === 0)) return 0;
   const keys = [
+    ...blind.map((hand) => keyBeside('blind', hand)),
     ...doorKeys(spec),
     ...keysOfKind(spec, 'drawer').map((key) => keyInDrawer(key, 'front')),
     ...keysOfKind(spec, 'fixed'),

@@ -5,7 +5,8 @@ import type { Board, Hand } from '../../shop/model.js';
 import type { Box } from '../box.js';
 import type { Interval } from '../interval.js';
 import type { Problems } from '../problems.js';
-import { frontBoard, HANDS } from './asked.js';
+import { boardFor } from '../choices.js';
+import { HANDS } from './asked.js';
 import { facePlane, hasRoom, type FrontPlace } from './places.js';
 
 /** A front before the carcass, closed. */
@@ -49,14 +50,15 @@ export function placeFixed(box: Box, places: readonly FrontPlace[], problems: Pr
     .flatMap((place, i) => frontAt(box, keyOf('fixed', i + 1), place, problems) ?? []);
 }
 
-/** The front of a key in its place; null where there is no room. */
+/** The front of a key in its place; null where there is no room. `usual` names its board where nothing is said of it alone. */
 export function frontAt(
   box: Box,
   key: string,
   { x, z, cause }: Pick<FrontPlace, 'x' | 'z' | 'cause'>,
   problems: Problems,
+  usual = box.spec.doors.board,
 ): PlacedFront | null {
-  const board = frontBoard(box.spec, box.shop, key);
+  const board = boardFor(box.spec, box.shop, key, usual);
   if (z === null || !hasRoom(box, key, board, { x, z }, cause, problems)) return null;
   return { key, board, x, z, front: facePlane(box, board), cause };
 }

@@ -6,6 +6,7 @@ import { extent, type Interval } from '../interval.js';
 import { say } from '../messages.js';
 import type { Bay } from '../model.js';
 import type { Problems } from '../problems.js';
+import { besideBlind } from './blind.js';
 import { stacksAsked, type AskedFront, type FrontKind } from './asked.js';
 import { frontHeights } from './heights.js';
 
@@ -38,7 +39,7 @@ export function frontPlaces(box: Box, bays: readonly Bay[], problems: Problems):
   return stacksAsked(spec).flatMap(({ bay: index, fronts: asked }) => {
     const bay = index === null ? whole : bays[index];
     if (bay === undefined || asked.length === 0) return [];
-    const x = widthOf(box, bay);
+    const x = besideBlind(spec, widthOf(box, bay));
     const heights = parted(box, asked, problems);
     return asked.map(({ kind, cause }, i) => ({
       kind,

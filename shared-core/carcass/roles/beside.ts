@@ -113,14 +113,14 @@ const outsideOf = ({ width }: CarcassSpec, hand: Hand, by: Micrometres): Microme
   hand === 'left' ? 0 - by : width.value + by;
 
 /** Where what closes the carcass has its outside face, in the carcass frame; its front edges where nothing stands before them. */
-function frontPlane({ doors, drawers, fixedFronts }: Layout): Micrometres {
-  const fronts = [...doors, ...drawers.map(({ front }) => front), ...fixedFronts];
+function frontPlane({ doors, drawers, fixedFronts, blindPanels }: Layout): Micrometres {
+  const fronts = [...doors, ...drawers.map(({ front }) => front), ...fixedFronts, ...blindPanels];
   return Math.min(0, ...fronts.map(({ front }) => front));
 }
 
 /** As high as overlay fronts, else as the carcass. */
 function alongFronts(layout: Layout): Interval {
-  const { box, doors, drawers, fixedFronts } = layout;
-  const hasFronts = doors.length + drawers.length + fixedFronts.length > 0;
+  const { box, doors, drawers, fixedFronts, blindPanels } = layout;
+  const hasFronts = doors.length + drawers.length + fixedFronts.length + blindPanels.length > 0;
   return hasFronts && box.spec.doors.how.value === 'overlay' ? heightOf(box) : { from: 0, to: box.spec.height.value };
 }

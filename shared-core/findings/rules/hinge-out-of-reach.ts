@@ -9,6 +9,7 @@ import type { Show } from '../../words/show.js';
 import { replaceName } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { distinct, grouped } from '../lookups.js';
+import { isHungOnBlind } from './door-hung-on-blind.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
 interface Misses {
@@ -52,7 +53,11 @@ export const hingeOutOfReach: CarcassRule = {
     example: 'kind: wall\nwidth: 600\ndoors: { hung: left, reveal: 4.5 }\nboard: board-16',
   },
   check(context) {
-    const missing = context.boring.hung.filter(({ reach }) => reach === null);
+    // Where no upright stands at all, that is told.
+    const missing = context.boring.hung.filter(
+      ({ reach, door, upright }) =>
+        reach === null && !isHungOnBlind(context.spec, door.pose.u === '+x' ? 'left' : 'right', upright),
+    );
     return grouped(missing, ({ overlay, door }) => `${door.place.start} ${overlay}`).map((same): Found => {
       const one = same[0]!;
       const { door, overlay, hinge } = one;

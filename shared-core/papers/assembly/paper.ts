@@ -85,6 +85,7 @@ function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[]
   const has = (role: string): number => carcass.panels.filter((panel) => panel.role === role).length;
   const back = { applied: [say.fixBack()], rebated: [say.layBack()], grooved: [], none: [] }[carcass.back];
   const loose = has('loose-shelf');
+  const still = has('fixed-front') + has('blind-panel');
   return [
     ...back,
     ...(boring.feet.length > 0
@@ -97,7 +98,7 @@ function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[]
       : []),
     ...(has('end-panel') > 0 ? [say.endPanels({ count: has('end-panel') })] : []),
     ...(has('filler') > 0 ? [say.fillers({ count: has('filler') })] : []),
-    ...(has('fixed-front') > 0 ? [say.fixedFronts({ count: has('fixed-front') })] : []),
+    ...(still > 0 ? [say.fixedFronts({ count: still })] : []),
     ...(boring.pulls.length > 0 ? [say.pulls({ count: boring.pulls.length })] : []),
     ...(boring.brackets.length > 0 ? [say.brackets({ count: boring.brackets.length })] : []),
     ...(boring.wardrobeRails.length > 0 ? [say.wardrobeRails({ count: boring.wardrobeRails.length })] : []),

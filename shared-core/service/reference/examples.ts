@@ -110,6 +110,18 @@ carcasses:
     width: 700
     brackets: hook-200
 
+  corner-bench:
+    kind: base
+    width: 1150
+    blind: { right: 590, strip: 70, board: ash-18, band: ash-1 }
+    doors: left
+
+  left-corner:
+    kind: base
+    width: 1150
+    blind: { left: 590 }
+    doors: right
+
   sea-bench:
     kind: base
     width: 1300

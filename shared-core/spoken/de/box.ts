@@ -50,6 +50,7 @@ const ROLES: Readonly<Record<string, string>> = {
   'drawer side': 'Schubkastenseite',
   'fixed front': 'Feste Front',
   'end panel': 'Wange',
+  'blind panel': 'Blende der blinden Ecke',
   filler: 'Passleiste',
   'front of a drawer’s box': 'Vorderstück des Schubkastens',
 };

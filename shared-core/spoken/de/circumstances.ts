@@ -38,6 +38,7 @@ export const CIRCUMSTANCES = {
   hanging: 'wo der Korpus über dem Boden hängt',
   'end-panels': 'wo es Wangen gibt',
   'end-panels-beside-plinth': 'wo Wangen neben einem Sockel stehen',
+  blind: 'wo `left` oder `right` sagt, wie viel verdeckt ist',
   fillers: 'wo es Passleisten gibt',
   upright: 'an einer Seite oder Mittelwand',
   joined: 'an einer Platte mit einer Verbindung, die es nicht selbst sagt',

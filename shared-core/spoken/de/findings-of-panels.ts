@@ -47,6 +47,16 @@ export const findingsOfPanels = {
     share: () => 'Die unterste Front nehmen lassen, was übrig ist',
     higher: ({ to }, show) => `Die unterste Front ${show.exact(to)} hoch machen`,
   },
+  'door-hung-on-blind': {
+    hung: ({ door, hand, at }, show) =>
+      `${door} ist ${HAND[hand]} angeschlagen, neben der Blende, wo keine senkrechte Platte ihre Bänder trägt. Schlagen Sie sie ${HAND[hand === 'left' ? 'right' : 'left']} an, oder stellen Sie eine Mittelwand auf ${show.length(at)} (\`dividers\`), hinter die Kante der Blende.`,
+    hang: ({ hand }) => `Sie ${HAND[hand]} anschlagen`,
+  },
+  'pull-meets-corner': {
+    meets: ({ pull, front, projection, room }, show) =>
+      `${quoted(pull)} auf ${front} steht ${show.length(projection)} vor, und zwischen der Zeile in der Ecke und der nächsten Front sind ${show.length(room)}: Mit solchen Griffen an beiden Zeilen öffnet keine an denen der anderen vorbei. Machen Sie den Streifen der Blende (\`strip\`) breiter, und die Passleiste der anderen Zeile ebenso breit.`,
+    wider: ({ to }, show) => `${show.exact(to)} der Blende zu sehen lassen`,
+  },
   'front-off-pitch': {
     off: ({ height, gap, over, pitches, to }, show) =>
       `Eine Höhe von ${show.length(height)} und die Fuge von ${show.length(gap)} darunter sind ${show.length(Math.abs(over))} ${over > 0 ? 'mehr' : 'weniger'} als ${anzahl(pitches, 'Teilung', 'Teilungen')}; so stehen Auszüge und Montageplatten hinter den Fronten darunter anders als hinter denen darüber. Machen Sie sie ${show.length(to)} hoch.`,

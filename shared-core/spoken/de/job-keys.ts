@@ -183,6 +183,16 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Dasselbe in Teilungen: so hoch, dass es mit der Fuge darunter so viele sind.',
   'How the fronts before a bay share its height: a word, or a map with more about it.':
     'Wie sich die Fronten vor einem Feld dessen Höhe teilen: ein Wort, oder Schlüssel mit mehr Angaben.',
+  'In a corner, what of the front lies behind the run along the other wall, and the panel that closes it.':
+    'In einer Ecke: was von der Front hinter der Zeile an der anderen Wand liegt, und die Blende, die es schließt.',
+  'How much of the front that run covers on the left, from the outside of the side.':
+    'Wie viel der Front jene Zeile links verdeckt, von der Außenfläche der Seite.',
+  'The same on the right.': 'Dasselbe rechts.',
+  'How much of the panel is left to be seen beside that run, so that pulls find room in the corner.':
+    'Wie viel der Blende neben jener Zeile zu sehen bleibt, damit Griffe in der Ecke Platz finden.',
+  'Board of the panel.': 'Plattenwerkstoff der Blende.',
+  'Band of its edge toward the fronts; `none` leaves it bare.':
+    'Kantenband ihrer Kante zu den Fronten hin; `none` lässt sie unbekantet.',
   'Its screws stand one over the other.': 'Seine Schrauben stehen übereinander.',
   'Its screws stand side by side.': 'Seine Schrauben stehen nebeneinander.',
   'Where in the height of a door its pull stands.': 'Wo in der Höhe einer Tür ihr Griff steht.',

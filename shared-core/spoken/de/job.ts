@@ -45,6 +45,10 @@ export const job = {
       bays === 1
         ? `Vor Feld ${bay} kann keine Front stehen, weil der Korpus keine Mittelwände hat. Nehmen Sie Feld 1, oder fügen Sie eine Mittelwand hinzu.`
         : `Vor Feld ${bay} kann keine Front stehen, weil der Korpus ${bays} Felder hat. Nehmen Sie ein Feld zwischen 1 und ${bays}.`,
+    blindTooWide: ({ reach, width }, show) =>
+      `Die Blende der blinden Ecke reichte mit ihrem Streifen ${show.length(reach)} von der Seite her und ließe in einem ${show.length(width)} breiten Korpus nichts zu öffnen. Machen Sie den Korpus breiter, oder weniger davon blind.`,
+    drawerBehindBlind: ({ drawer, from, to, box }, show) =>
+      `Der Kasten von ${drawer} stünde zwischen ${show.length(box[0])} und ${show.length(box[1])} von links und kommt nicht an der Blende vorbei, neben der die Front von ${show.length(from)} bis ${show.length(to)} offen ist. Teilen Sie den Korpus dort mit einer Mittelwand, und stellen Sie den Schubkasten vor das andere Feld.`,
     frontsTooHigh: ({ fronts, given, room, left }, show) =>
       `Die Höhen von ${fronts} Fronten ergeben ohne ihre Fugen ${show.length(given)}, und der Raum für sie ist ${show.length(room)} hoch: ${show.length(Math.max(0, left))} bleiben für die anderen. Machen Sie eine niedriger, oder lassen Sie ihre Höhe weg.`,
     noSlides: () => 'Die Werkstatt hat keine Auszüge. Nehmen Sie einen in die Werkstattdatei auf.',

@@ -50,6 +50,7 @@ const ROLES: Readonly<Record<string, string>> = {
   'drawer side': 'Côté de tiroir',
   'fixed front': 'Façade fixe',
   'end panel': 'Joue',
+  'blind panel': 'Panneau aveugle',
   filler: 'Fileur',
   'front of a drawer’s box': 'Devant de la caisse du tiroir',
 };

@@ -39,6 +39,7 @@ export const CIRCUMSTANCES = {
   hanging: 'là où le caisson est suspendu au-dessus du sol',
   'end-panels': 'là où il y a des joues',
   'end-panels-beside-plinth': 'là où des joues sont à côté d’un socle',
+  blind: 'là où `left` ou `right` dit ce qui est couvert',
   fillers: 'là où il y a des fileurs',
   upright: 'sur un côté ou une séparation',
   joined: 'sur un panneau dont un assemblage ne le dit pas lui-même',

@@ -46,6 +46,16 @@ export const findingsOfPanels = {
     share: () => 'Laisser la façade du bas prendre ce qui reste',
     higher: ({ to }, show) => `Faire la façade du bas haute de ${show.exact(to)}`,
   },
+  'door-hung-on-blind': {
+    hung: ({ door, hand, at }, show) =>
+      `${door} est ferrée à ${hand === 'left' ? 'gauche' : 'droite'}, près du panneau aveugle, où aucun montant ne porte ses charnières. Ferrez-la à ${hand === 'left' ? 'droite' : 'gauche'}, ou mettez une séparation à ${show.length(at)} (\`dividers\`), derrière le bord du panneau aveugle.`,
+    hang: ({ hand }) => `La ferrer à ${hand === 'left' ? 'gauche' : 'droite'}`,
+  },
+  'pull-meets-corner': {
+    meets: ({ pull, front, projection, room }, show) =>
+      `${quoted(pull)} sur ${front} avance de ${show.length(projection)}, et entre les meubles de l’angle et la façade suivante il y a ${show.length(room)} : avec de telles poignées des deux côtés, rien ne s’ouvre devant celles de l’autre. Faites la bande (\`strip\`) du panneau aveugle plus large, et le fileur de l’autre côté aussi large.`,
+    wider: ({ to }, show) => `Laisser voir ${show.exact(to)} du panneau aveugle`,
+  },
   'front-off-pitch': {
     off: ({ height, gap, over, pitches, to }, show) =>
       `Une hauteur de ${show.length(height)} et le jeu de ${show.length(gap)} dessous font ${show.length(Math.abs(over))} de ${over > 0 ? 'plus' : 'moins'} que ${pitches} pas ; coulisses et embases sont donc autrement derrière les façades du dessous que derrière celles du dessus. Faites-la haute de ${show.length(to)}.`,

@@ -186,6 +186,16 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'La même en pas : si haute qu’avec le jeu dessous cela en fasse autant.',
   'How the fronts before a bay share its height: a word, or a map with more about it.':
     'Comment les façades devant une travée se partagent sa hauteur : un mot, ou des clés qui en disent plus.',
+  'In a corner, what of the front lies behind the run along the other wall, and the panel that closes it.':
+    'Dans un angle, ce qui de la façade est derrière les meubles de l’autre mur, et le panneau qui le ferme.',
+  'How much of the front that run covers on the left, from the outside of the side.':
+    'Ce que ces meubles couvrent de la façade à gauche, depuis l’extérieur du côté.',
+  'The same on the right.': 'De même à droite.',
+  'How much of the panel is left to be seen beside that run, so that pulls find room in the corner.':
+    'Ce qui reste à voir du panneau à côté de ces meubles, pour que les poignées aient leur place dans l’angle.',
+  'Board of the panel.': 'Panneau brut de ce panneau.',
+  'Band of its edge toward the fronts; `none` leaves it bare.':
+    'Bande de son chant vers les façades ; `none` le laisse nu.',
   'Its screws stand one over the other.': 'Ses vis sont l’une au-dessus de l’autre.',
   'Its screws stand side by side.': 'Ses vis sont côte à côte.',
   'Where in the height of a door its pull stands.': 'Où est la poignée dans la hauteur d’une porte.',

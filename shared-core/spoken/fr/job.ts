@@ -45,6 +45,10 @@ export const job = {
       bays === 1
         ? `Une façade ne peut pas être devant la travée ${bay}, car le caisson n’a pas de séparation. Prenez la travée 1, ou ajoutez une séparation.`
         : `Une façade ne peut pas être devant la travée ${bay}, car le caisson a ${bays} travées. Prenez une travée entre 1 et ${bays}.`,
+    blindTooWide: ({ reach, width }, show) =>
+      `Le panneau aveugle irait avec sa bande jusqu’à ${show.length(reach)} du côté, et ne laisse rien à ouvrir dans un caisson large de ${show.length(width)}. Faites le caisson plus large, ou moins aveugle.`,
+    drawerBehindBlind: ({ drawer, from, to, box }, show) =>
+      `La caisse de ${drawer} serait entre ${show.length(box[0])} et ${show.length(box[1])} depuis la gauche, et ne peut passer le panneau aveugle, à côté duquel la façade est ouverte de ${show.length(from)} à ${show.length(to)}. Partagez là le caisson par une séparation, et mettez le tiroir devant l’autre travée.`,
     frontsTooHigh: ({ fronts, given, room, left }, show) =>
       `Les hauteurs de ${fronts} façades font ${show.length(given)} sans leurs jeux, et la place pour elles a ${show.length(room)} de haut : il reste ${show.length(Math.max(0, left))} pour les autres. Faites-en une plus basse, ou ne donnez pas sa hauteur.`,
     noSlides: () => 'L’atelier n’a pas de coulisses. Ajoutez-en une au fichier d’atelier.',

@@ -26,6 +26,7 @@ export const BASES: readonly (readonly string[])[] = [
     'plinth: 100',
     'loose-shelves: 2',
     'doors: { hung: right, how: inset }',
+    'blind: { left: 90 }',
   ],
   [
     'kind: open',
@@ -40,7 +41,7 @@ export const BASES: readonly (readonly string[])[] = [
   [
     'kind: base',
     'width: 700',
-    'fronts: [left, { front: drawer, height: 200 }, fixed]',
+    'fronts: [left, { front: drawer, height: 230 }, fixed]',
     'front-heights: { how: stepped }',
     'pulls: { pull: bar-160 }',
     'plinth: 80',
@@ -166,6 +167,7 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
     'row-holes': rowHoles,
     'end-panels': endPanels,
     fillers,
+    blind,
     machines,
     ...rest
   } = carcassSchema.fields;
@@ -184,6 +186,7 @@ export function keysOf(made: CarcassAnalysis): readonly Tried[] {
     ...own(recordOf(pulls.schema.of.find((one) => one.type === 'record')!), ['pulls'], (line) => [
       `pulls: { PULLS, ${line} }`,
     ]),
+    ...own(blind.schema.fields, ['blind'], (line) => [`blind: { BLIND, ${line} }`]),
     ...own(fillers.schema.fields, ['fillers'], (line) => [`fillers: { FILLERS, ${line} }`]),
     ...own(recordOf(endPanels.schema.of.find((one) => one.type === 'record')!), ['end-panels'], (line) => [
       `end-panels: { ENDS, ${line} }`,
@@ -207,6 +210,7 @@ const MAPS = {
   DOORS: 'doors',
   PULLS: 'pulls',
   FILLERS: 'fillers',
+  BLIND: 'blind',
   ENDS: 'end-panels',
   HEIGHTS: 'front-heights',
 } as const;

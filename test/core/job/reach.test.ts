@@ -35,7 +35,7 @@ describe.each(BASES.map((lines) => [lines.join(', '), lines] as const))('%s', (_
     const key = path[0]!;
     const without = withoutKey(plain, key);
     const reference = analysed(
-      ['kind', 'width', 'back', 'doors', 'pulls', 'fillers', 'end-panels', 'front-heights'].includes(key)
+      ['kind', 'width', 'back', 'doors', 'pulls', 'fillers', 'blind', 'end-panels', 'front-heights'].includes(key)
         ? plain
         : without,
     );

@@ -39,6 +39,7 @@ const VALUES: Said = {
       { front: 'left', bay: 1 },
     ],
   ],
+  blind: [{ right: 300 }, { left: 250, strip: 40 }],
   'front-heights': ['on-pitch', { how: 'stepped', step: 2 }],
   drawers: [{ bottom: 'applied' }, { height: 90 }],
   'wardrobe-rails': [[500], [{ at: 420, bay: 1 }]],
