@@ -117,6 +117,7 @@ export const say = messages('size', {
     show,
   ) =>
     `The heights of ${fronts} fronts come to ${show.length(given)} without their gaps, and the room for them is ${show.length(room)} high: ${show.length(Math.max(0, left))} is left for the others. Make one lower, or leave its height out.`,
+  backAllOpen: () => 'The place that is left open takes the whole of the back. Write `back: none`, or leave less open.',
   blindTooWide: ({ reach, width }: { readonly reach: Micrometres; readonly width: Micrometres }, show) =>
     `The blind panel would reach ${show.length(reach)} from the side with its strip, and leaves nothing to open in a carcass ${show.length(width)} wide. Make the carcass wider, or less of it blind.`,
   drawerBehindBlind: (

@@ -24,8 +24,12 @@ export function keyBeside(thing: 'end' | 'filler' | 'blind', hand: 'left' | 'rig
   return `${thing}-${hand}`;
 }
 
+/** Key of what of a back stands over the place that is left open, where some of it stands under that too. */
+export const UPPER_BACK = 'back-upper';
+
 /** The key of all that one thing of the job makes: 'shelf-1' of 'shelf-1-bay-2', 'drawer-1' of 'drawer-1-left'. Any other key is its own. */
 export function wholeOf(key: string): string {
+  if (key === UPPER_BACK) return 'back';
   return key.replace(/-bay-\d+$/, '').replace(/^(drawer-\d+)-.*$/, '$1');
 }
 
@@ -72,7 +76,7 @@ const HANDED =
 
 /** What the edges of a panel that change over where left and right do become; the others stay. A back has its front edge on the left. */
 export function mirroredEdges(key: string): ReadonlyMap<string, string> {
-  const [a, b] = key === 'back' ? (['front', 'back'] as const) : (['reference-end', 'far-end'] as const);
+  const [a, b] = wholeOf(key) === 'back' ? (['front', 'back'] as const) : (['reference-end', 'far-end'] as const);
   return new Map(
     HANDED.test(key)
       ? []

@@ -124,7 +124,10 @@ const SHARED: ReachTable<SharedFields> = {
   bottom: always,
   'rail-width': 'rails',
   plinth: always,
-  back: { own: always, inside: { how: always, board: 'back', groove: 'recess', inset: 'groove' } },
+  back: {
+    own: always,
+    inside: { how: always, board: 'back', groove: 'recess', inset: 'groove', 'open-from': 'back', 'open-to': 'back' },
+  },
   doors: {
     own: always,
     inside: {

@@ -411,6 +411,7 @@ export interface CarcassWish {
   readonly looseShelves: readonly Standing[];
   readonly doors: DoorsWish;
   readonly fronts: readonly FrontWish[] | null;
+  readonly backOpen?: { readonly from?: Micrometres; readonly to?: Micrometres };
   readonly blind?: { readonly left?: Micrometres; readonly right?: Micrometres; readonly strip?: Micrometres };
   readonly frontHeights?: { readonly how: FrontHeights; readonly step?: number };
   readonly drawers: DrawersWish;
@@ -556,6 +557,8 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
       board: located(wish.backBoard),
       groove: located(wish.groove, ['back', 'groove']),
       inset: located(wish.inset),
+      openFrom: wish.backOpen?.from === undefined ? null : located(wish.backOpen.from, ['back', 'open-from']),
+      openTo: wish.backOpen?.to === undefined ? null : located(wish.backOpen.to, ['back', 'open-to']),
     },
     load: {
       onShelf: null,

@@ -88,6 +88,47 @@ describe('the box as solids', () => {
     expect(shelves).toBeGreaterThan(20);
   });
 
+  test('closes with a back that is left open in places, which nothing of it stands in', () => {
+    let parts = 0;
+    fc.assert(
+      fc.property(
+        jobArbitrary,
+        fc.option(fc.integer({ min: 0, max: 100 }), { freq: 3 }),
+        fc.option(fc.integer({ min: 0, max: 100 }), { freq: 3 }),
+        ({ shop, wish }, from, to) => {
+          if (from === null && to === null) return;
+          const at = (percent: number) => Math.round((wish.height! * percent) / 100);
+          const backOpen = { ...(from !== null && { from: at(from) }), ...(to !== null && { to: at(to) }) };
+          const spec = specOf(shop, { ...wish, backOpen });
+          const { carcass, problems } = buildCarcass(spec, shop);
+          const whole = buildCarcass(specOf(shop, wish), shop).carcass!;
+          const [backs, plain] = [carcass!, whole].map(({ panels }) => panels.filter(({ role }) => role === 'back'));
+          if (plain!.length === 0) return;
+          expect(problems).toHaveLength(backs!.length === 0 ? 1 : 0);
+          if (backs!.length === 0) return;
+          const { bores } = boreCarcass(spec, carcass!, shop);
+          const assembly = assemble(carcass!, bores, shop);
+          expect(interferences(assembly)).toEqual([]);
+          const base = assembly.panels.find(({ name }) => name === 'left')!.box.min[2];
+          const open = { from: base + (backOpen.from ?? -base), to: base + (backOpen.to ?? wish.height! * 2) };
+          const here = assembly.panels.filter(({ name }) => name.startsWith('back'));
+          if (open.from < open.to) {
+            for (const { box } of here) expect(box.max[2] <= open.from || box.min[2] >= open.to).toBe(true);
+            // What is not left open is closed as it would be.
+            const full = assemble(whole, [], shop).panels.find(({ name }) => name === 'back')!.box;
+            const closed = here.reduce((sum, { box }) => sum + box.max[2] - box.min[2], 0);
+            const left = Math.max(0, Math.min(open.to, full.max[2]) - Math.max(open.from, full.min[2]));
+            expect(closed).toBe(full.max[2] - full.min[2] - left);
+          }
+          parts += here.length;
+          clear();
+        },
+      ),
+      { numRuns: 40 },
+    );
+    expect(parts).toBeGreaterThan(20);
+  });
+
   const constructions: Partial<CarcassWish>[] = (['dowel-8x30', 'screw-7x50', 'screw-sunk', 'cam-15'] as const).flatMap(
     (joint) =>
       (['grooved', 'rebated', 'applied', 'none'] as const).map((back, index) => ({

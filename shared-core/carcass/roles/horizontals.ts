@@ -1,5 +1,6 @@
 import type { Board } from '../../shop/model.js';
 import { EDGES } from '../../words/names.js';
+import { backReaches } from '../back-runs.js';
 import type { Box } from '../box.js';
 import { extent } from '../interval.js';
 import type { Groove } from '../model.js';
@@ -51,7 +52,8 @@ function outline(box: Box, key: 'bottom' | 'top', board: Board, across: boolean)
     // A rebated back covers the rear edge of what stands between the sides; all else is as deep as the sides.
     width: box.back?.how === 'rebated' && !across ? box.clearDepth : box.sideDepth,
     seen: ['front'],
-    grooves: grooveAcross(box, across),
+    // Where the back is left open there is nothing to take.
+    grooves: backReaches(box)[key] ? grooveAcross(box, across) : [],
     cause: spec.name,
     pose: {
       origin: { x: run.from, y: 0, z: key === 'bottom' ? 0 : spec.height.value },

@@ -26,7 +26,7 @@ carcasses:
     fillers: { left: 40, right: 30, board: ash-18, band: ash-1 }
     bottom: between
     plinth: 90
-    back: { how: grooved, board: back-8, groove: 8, inset: 18 }
+    back: { how: grooved, board: back-8, groove: 8, inset: 18, open-from: 420, open-to: 620 }
     doors:
       bays: [left, none]
       how: overlay

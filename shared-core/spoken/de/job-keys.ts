@@ -193,6 +193,10 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Board of the panel.': 'Plattenwerkstoff der Blende.',
   'Band of its edge toward the fronts; `none` leaves it bare.':
     'Kantenband ihrer Kante zu den Fronten hin; `none` lässt sie unbekantet.',
+  'Height above the bottom end of the side from which on the back is left out, for pipes or for air; up to the top where `open-to` is left out.':
+    'Höhe über dem unteren Ende der Seite, ab der die Rückwand wegbleibt, für Rohre oder Luft; bis oben, wo `open-to` fehlt.',
+  'Height up to which it is left out; from the bottom on where `open-from` is left out.':
+    'Höhe, bis zu der sie wegbleibt; von unten an, wo `open-from` fehlt.',
   'Its screws stand one over the other.': 'Seine Schrauben stehen übereinander.',
   'Its screws stand side by side.': 'Seine Schrauben stehen nebeneinander.',
   'Where in the height of a door its pull stands.': 'Wo in der Höhe einer Tür ihr Griff steht.',

@@ -45,6 +45,8 @@ export const job = {
       bays === 1
         ? `Vor Feld ${bay} kann keine Front stehen, weil der Korpus keine Mittelwände hat. Nehmen Sie Feld 1, oder fügen Sie eine Mittelwand hinzu.`
         : `Vor Feld ${bay} kann keine Front stehen, weil der Korpus ${bays} Felder hat. Nehmen Sie ein Feld zwischen 1 und ${bays}.`,
+    backAllOpen: () =>
+      'Was offen bleibt, nimmt die ganze Rückwand ein. Schreiben Sie `back: none`, oder lassen Sie weniger offen.',
     blindTooWide: ({ reach, width }, show) =>
       `Die Blende der blinden Ecke reichte mit ihrem Streifen ${show.length(reach)} von der Seite her und ließe in einem ${show.length(width)} breiten Korpus nichts zu öffnen. Machen Sie den Korpus breiter, oder weniger davon blind.`,
     drawerBehindBlind: ({ drawer, from, to, box }, show) =>
@@ -164,6 +166,7 @@ export const job = {
     usualFitting: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Verbinder der Werkstatt.`,
     usualHinge: ({ name }) => `Ohne Angabe: ${quoted(name)}, das übliche Topfband der Werkstatt.`,
     everyRowBay: () => 'Ohne Angabe: jedes Feld.',
+    wholeBack: () => 'Ohne Angabe: die Rückwand ist ganz, oder was der andere der beiden sagt.',
     wholeRow: () => 'Ohne Angabe: so weit die Reihe geht.',
     everyHole: () => 'Ohne Angabe: jedes Loch.',
     usualPull: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Griff der Werkstatt.`,

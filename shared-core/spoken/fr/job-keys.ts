@@ -196,6 +196,10 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Board of the panel.': 'Panneau brut de ce panneau.',
   'Band of its edge toward the fronts; `none` leaves it bare.':
     'Bande de son chant vers les façades ; `none` le laisse nu.',
+  'Height above the bottom end of the side from which on the back is left out, for pipes or for air; up to the top where `open-to` is left out.':
+    'Hauteur au-dessus du bout bas du côté à partir de laquelle le fond est laissé de côté, pour des tuyaux ou de l’air ; jusqu’en haut sans `open-to`.',
+  'Height up to which it is left out; from the bottom on where `open-from` is left out.':
+    'Hauteur jusqu’à laquelle il est laissé de côté ; depuis le bas sans `open-from`.',
   'Its screws stand one over the other.': 'Ses vis sont l’une au-dessus de l’autre.',
   'Its screws stand side by side.': 'Ses vis sont côte à côte.',
   'Where in the height of a door its pull stands.': 'Où est la poignée dans la hauteur d’une porte.',

@@ -45,6 +45,7 @@ export const job = {
       bays === 1
         ? `Une façade ne peut pas être devant la travée ${bay}, car le caisson n’a pas de séparation. Prenez la travée 1, ou ajoutez une séparation.`
         : `Une façade ne peut pas être devant la travée ${bay}, car le caisson a ${bays} travées. Prenez une travée entre 1 et ${bays}.`,
+    backAllOpen: () => 'Ce qui reste ouvert prend tout le fond. Écrivez `back: none`, ou laissez-en moins ouvert.',
     blindTooWide: ({ reach, width }, show) =>
       `Le panneau aveugle irait avec sa bande jusqu’à ${show.length(reach)} du côté, et ne laisse rien à ouvrir dans un caisson large de ${show.length(width)}. Faites le caisson plus large, ou moins aveugle.`,
     drawerBehindBlind: ({ drawer, from, to, box }, show) =>
@@ -165,6 +166,7 @@ export const job = {
     usualFitting: ({ name }) => `À défaut : ${quoted(name)}, la ferrure habituelle de l’atelier.`,
     usualHinge: ({ name }) => `À défaut : ${quoted(name)}, la charnière habituelle de l’atelier.`,
     everyRowBay: () => 'À défaut : toutes les travées.',
+    wholeBack: () => 'Sans indication : le fond est entier, ou ce que dit l’autre des deux.',
     wholeRow: () => 'À défaut : aussi loin que va la rangée.',
     everyHole: () => 'À défaut : tous les trous.',
     usualPull: ({ name }) => `À défaut : ${quoted(name)}, la poignée habituelle de l’atelier.`,

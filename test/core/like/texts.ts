@@ -14,7 +14,7 @@ const VALUES: Said = {
   top: ['between', 'over', 'rails'],
   bottom: ['under'],
   plinth: [100],
-  back: ['none', 'applied', { how: 'rebated', board: 'back-8' }, { inset: 20 }],
+  back: ['none', 'applied', { how: 'rebated', board: 'back-8' }, { inset: 20 }, { 'open-from': 200, 'open-to': 400 }],
   rows: ['front', 'none', 'both'],
   'row-offset': [20],
   dividers: [1, 2, [350], [{ at: 300, board: 'board-18' }, 620]],
