@@ -3,7 +3,7 @@ import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { completedIn, preparedIn } from './completing.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
-import { identityOf, matterOf, withoutUnfinished, type Lines } from './writing.js';
+import { identityOf, matterOf, toldAlready, withoutUnfinished, type Lines, type WhileWriting } from './writing.js';
 
 /**
  * Findings come this long after the last key: a burst of keys is analysed once, and the drawing of a key, which is asked for at
@@ -112,12 +112,19 @@ export class Publisher {
     const before = this.#writing.get(uri)?.lines;
     this.#finished(uri);
     if (lines === null) return;
-    const shown = this.#shown.get(uri);
-    // What an earlier line has brought is not of this one.
-    if (before?.first !== lines.first && shown !== undefined)
-      this.#shown.set(uri, { ...shown, told: new Set([...shown.told, ...shown.following]) });
+    if (before?.first !== lines.first) this.#letGo(uri);
     const timer = setTimeout(() => this.#release(uri), UNFINISHED_MS);
     this.#writing.set(uri, { lines, timer });
+  }
+
+  /** What an earlier line has brought, there and in the jobs of a shop file, is not of the next one. */
+  #letGo(uri: string): void {
+    const document = this.#workspace.document(uri);
+    const isShop = document !== undefined && kindOf(document) === 'shop';
+    for (const [of, shown] of this.#shown) {
+      if (of !== uri && !(isShop && !this.#writing.has(of))) continue;
+      this.#shown.set(of, { ...shown, told: new Set([...shown.told, ...shown.following]) });
+    }
   }
 
   /** The cursor has moved: whatever it has left is finished. */
@@ -129,7 +136,8 @@ export class Publisher {
 
   #release(uri: string): void {
     this.#finished(uri);
-    if (this.#shown.get(uri)?.isAll === false) this.#soon(uri);
+    // Those of its jobs wait with a shop file.
+    for (const [of, { isAll }] of this.#shown) if (!isAll && !this.#writing.has(of)) this.#soon(of);
   }
 
   #finished(uri: string): void {
@@ -216,13 +224,21 @@ export class Publisher {
     if (file !== null) this.#show(file, false);
   }
 
+  /** Without what follows from lines in the making, of the file itself or of the shop file of a job. */
+  #finishedOf(file: OpenFile, found: Diagnostic[]): WhileWriting {
+    const { uri } = file.document;
+    const told = this.#shown.get(uri)?.told ?? new Set();
+    const lines = this.#writing.get(uri)?.lines;
+    if (lines !== undefined) return withoutUnfinished(found, lines, file, told);
+    const shop = file.kind === 'job' ? file.analysis.used.uri : null;
+    const isShopWritten = shop !== null && this.#shown.has(uri) && this.#writing.has(shop);
+    return isShopWritten ? toldAlready(found, told) : { shown: found, following: [] };
+  }
+
   #show(file: OpenFile, isAll: boolean): void {
     const { uri, version } = file.document;
     const found = this.#find(file);
-    const lines = this.#writing.get(uri)?.lines;
-    const before = this.#shown.get(uri)?.told ?? new Set();
-    const { shown, following } =
-      lines === undefined ? { shown: found, following: [] } : withoutUnfinished(found, lines, file, before);
+    const { shown, following } = this.#finishedOf(file, found);
     const isAllShown = shown.length === found.length;
     this.#shown.set(uri, {
       told: new Set(shown.flatMap((one) => [identityOf(one), matterOf(one)])),

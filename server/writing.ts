@@ -72,6 +72,12 @@ export function withoutUnfinished(
   return { shown: wanted, following };
 }
 
+/** Those that were shown before, with the figures of the moment: all others follow from what is being written. */
+export function toldAlready(found: readonly Diagnostic[], shown: ReadonlySet<string>): WhileWriting {
+  const isTold = (one: Diagnostic): boolean => shown.has(identityOf(one)) || shown.has(matterOf(one));
+  return { shown: found.filter(isTold), following: found.filter((one) => !isTold(one)) };
+}
+
 /**
  * What can follow from what is being written elsewhere than there: of a carcass, all that is said in it and in those that are
  * like it; of what stands before and behind the carcasses of a job, whatever is said of the file. From a blank line nothing

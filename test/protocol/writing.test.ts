@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type Client, type Folder, wordsOf } from './client.js';
+import { type Client, demo, type Folder, wordsOf } from './client.js';
 import { session } from './session.js';
 
 let client: Client;
@@ -104,6 +104,22 @@ test('what was shown elsewhere stays, with the figures of the moment', async () 
   await typed(uri, '\n    loose', '.5');
   expect(said()).toHaveLength(1);
   expect(said()).not.toEqual(before);
+});
+
+test('a job is not told of what is being written in its shop file', async () => {
+  const shopUri = folder.uri('written.shop.yaml');
+  await client.open(shopUri, demo('shed.shop.yaml'), 'borewright-shop');
+  const uri = await opened(`shop: written.shop.yaml\n${job.replace('unit: mm\n', '')}`);
+  expect(errors(uri)).toEqual([]);
+  // From 16 mm to 1 mm, and to 19 mm: of 1 mm nothing can be bored.
+  const six = client.at(shopUri, 'thickness: 16', 'thickness: 1'.length);
+  const sent = client.changed.length;
+  await client.type(shopUri, [{ range: { start: six, end: { ...six, character: six.character + 1 } }, text: '' }]);
+  await client.until(() => client.changed.slice(sent).some((one) => one.uri === uri), 'the job with its new shop');
+  expect(errors(uri)).toEqual([]);
+  await client.connection.sendNotification('borewright/cursor', { uri: shopUri, line: six.line + 1 });
+  await client.until(() => errors(uri).length > 0, 'what is wrong with it');
+  await client.close(shopUri);
 });
 
 test('it comes where the cursor leaves the figure, also while one writes on in the same carcass', async () => {
