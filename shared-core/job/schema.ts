@@ -1,18 +1,37 @@
 import { SORTS_OF_FITTING } from '../fittings/kinds.js';
 import { optional, required } from '../schema/fields.js';
 import { choice, count, either, flag, length, list, name, named, number, record, text } from '../schema/schema.js';
-import { TRIED_OF_CARCASS, TRIED_OF_DEFAULTS, TRIED_OF_JOB } from './tried-words.js';
+import {
+  TRIED_BACKS,
+  TRIED_DOORS,
+  TRIED_KINDS,
+  TRIED_OF_CARCASS,
+  TRIED_OF_DEFAULTS,
+  TRIED_OF_JOB,
+  TRIED_ROWS,
+  TRIED_UNITS,
+} from './tried-words.js';
 
-const unitChoice = choice('Unit of every bare number in this file.', {
-  mm: 'Millimetres.',
-  in: 'Inches, decimal or with fractions such as 23 5/8.',
-});
+const unitChoice = choice(
+  'Unit of every bare number in this file.',
+  {
+    mm: 'Millimetres.',
+    in: 'Inches, decimal or with fractions such as 23 5/8.',
+  },
+  {},
+  TRIED_UNITS,
+);
 
-const rowChoice = choice('Which rows of holes are bored.', {
-  none: 'No rows.',
-  front: 'The front row only.',
-  both: 'Front and rear rows.',
-});
+const rowChoice = choice(
+  'Which rows of holes are bored.',
+  {
+    none: 'No rows.',
+    front: 'The front row only.',
+    both: 'Front and rear rows.',
+  },
+  {},
+  TRIED_ROWS,
+);
 
 const bands = record('bands', 'Edge bands of this panel, edge by edge; `none` leaves an edge bare.', {
   front: optional(name('band', 'Band on the front edge, the reference of every bore.')),
@@ -55,12 +74,17 @@ const divider = record('divider', 'One divider.', {
 
 const back = record('back', 'How the back is held.', {
   how: optional(
-    choice('How the back is held.', {
-      grooved: 'In grooves, set in from the back edges.',
-      rebated: 'In rebates of the back edges.',
-      applied: 'On the back edges of the carcass.',
-      none: 'No back.',
-    }),
+    choice(
+      'How the back is held.',
+      {
+        grooved: 'In grooves, set in from the back edges.',
+        rebated: 'In rebates of the back edges.',
+        applied: 'On the back edges of the carcass.',
+        none: 'No back.',
+      },
+      {},
+      TRIED_BACKS,
+    ),
   ),
   board: optional(name('board', 'Board of the back.')),
   groove: optional(length('Depth of the groove, or width of the rebate, in the sides.', 1, 30)),
@@ -117,8 +141,14 @@ const hung = {
 } as const;
 
 const doors = record('doors', 'The doors, and how they hang.', {
-  hung: optional(choice('What hangs before the whole front.', hung)),
-  bays: optional(list('What hangs before each bay, from the left.', choice('What hangs before this bay.', hung), 20)),
+  hung: optional(choice('What hangs before the whole front.', hung, {}, TRIED_DOORS)),
+  bays: optional(
+    list(
+      'What hangs before each bay, from the left.',
+      choice('What hangs before this bay.', hung, {}, TRIED_DOORS),
+      20,
+    ),
+  ),
   how: optional(
     choice('How doors stand to the carcass.', {
       overlay: 'Before the front edges, which they cover.',
@@ -416,6 +446,7 @@ const ownCarcass = record(
           open: 'Without fronts: rows only where a loose shelf needs them.',
         },
         { drawer: 'for-drawers' },
+        TRIED_KINDS,
       ),
     ),
     width: required(length('Overall width of the carcass.', 50, 5000)),

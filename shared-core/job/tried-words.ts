@@ -108,3 +108,56 @@ export const TRIED_OF_JOB = {
   depth: { under: ['defaults', 'depth'] },
   plinth: { under: ['defaults', 'plinth'] },
 } as const;
+
+// Words that newcomers try for the words of a job.
+
+export const TRIED_UNITS = { inch: ['in'], inches: ['in'], millimetres: ['mm'], millimeters: ['mm'] } as const;
+
+export const TRIED_KINDS = {
+  floor: ['base'],
+  lower: ['base'],
+  cabinet: ['base'],
+  upper: ['wall'],
+  top: ['wall'],
+  hanging: ['wall'],
+  larder: ['tall'],
+  pantry: ['tall'],
+  wardrobe: ['tall'],
+  high: ['tall'],
+  drawers: ['for-drawers'],
+  bookcase: ['open'],
+  shelves: ['open'],
+} as const;
+
+export const TRIED_DOORS = {
+  yes: ['left', 'right', 'pair'],
+  one: ['left', 'right'],
+  single: ['left', 'right'],
+  '1': ['left', 'right'],
+  two: ['pair'],
+  both: ['pair'],
+  double: ['pair'],
+  '2': ['pair'],
+  no: ['none'],
+  '0': ['none'],
+} as const;
+
+export const TRIED_BACKS = {
+  yes: ['grooved', 'rebated', 'applied'],
+  groove: ['grooved'],
+  dado: ['grooved'],
+  rabbet: ['rebated'],
+  screwed: ['applied'],
+  nailed: ['applied'],
+  no: ['none'],
+  open: ['none'],
+} as const;
+
+export const TRIED_ROWS = {
+  yes: ['both', 'front'],
+  two: ['both'],
+  '2': ['both'],
+  one: ['front'],
+  '1': ['front'],
+  no: ['none'],
+} as const;

@@ -85,6 +85,8 @@ export interface ChoiceSchema<K extends string> {
   readonly options: Readonly<Record<K, string>>;
   /** Words of earlier versions, and what is written now in their place: they are still read, and told. */
   readonly formerly?: Readonly<Record<string, K>>;
+  /** Words that a newcomer tries, and those that he most likely means. */
+  readonly tried?: Readonly<Record<string, readonly K[]>>;
 }
 export interface ListSchema<S extends Schema> {
   readonly type: 'list';
@@ -223,11 +225,13 @@ export const choice = <const K extends string>(
   about: string,
   options: Readonly<Record<K, string>>,
   formerly: Readonly<Record<string, NoInfer<K>>> = {},
+  tried: Readonly<Record<string, readonly NoInfer<K>[]>> = {},
 ): ChoiceSchema<K> => ({
   type: 'choice',
   about,
   options,
   formerly,
+  tried,
 });
 export const list = <S extends Schema>(about: string, item: S, most = 100): ListSchema<S> => ({
   type: 'list',

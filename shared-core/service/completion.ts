@@ -309,7 +309,7 @@ function heightOffers({ file, context, offset, unit, shop }: Asked): readonly Of
   if (file.kind !== 'job' || (list !== 'fixed-shelves' && list !== 'loose-shelves')) return [];
   // The count of shelves is asked for, not a height.
   if (context.what === 'value' && context.path.at(-1) === list) return [];
-  if (context.end > context.start) return [];
+  if (offset > context.start) return [];
   const index = file.analysis.carcassAt(offset);
   const drawable = index === null ? null : file.analysis.drawable(index);
   const spec = drawable?.carcass.spec ?? null;

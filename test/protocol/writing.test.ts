@@ -206,6 +206,26 @@ test.each([
   }
 });
 
+test.each([
+  ['doors: one', ['Write left', 'Write right']],
+  ['doors: Double', ['Write pair']],
+  ['doors: { bays: [2] }', ['Write pair']],
+  ['back: no', ['Write none']],
+  ['rows: yes', ['Write both', 'Write front']],
+])('the value %s leads to what is meant', async (written, titles) => {
+  const uri = await opened(`${box}    ${written}\n`);
+  const [found] = (await client.findings(uri)).filter(({ code }) => code === 'value-wrong');
+  const actions = await client.codeActions(uri, found!.range);
+  expect(actions.map(({ title }) => title)).toEqual(titles);
+  for (const { edit } of actions) {
+    const after = await client.open(await opened(''), client.applied(uri, edit!));
+    expect(after.filter(({ severity }) => severity === 1).map(wordsOf)).toEqual([]);
+  }
+  // Where there is a choice, nothing is taken without asking.
+  const all = await client.codeActions(uri, found!.range, ['source.fixAll']);
+  expect(all).toHaveLength(titles.length === 1 ? 1 : 0);
+});
+
 test('a word that newcomers try finds its key in completion', async () => {
   const uri = await opened(`${box}    she\n`);
   const list = await client.completion(uri, client.at(uri, 'she', 3));

@@ -1,10 +1,10 @@
+import type { Repair } from '../../document/finding.js';
 import type { Path, Place } from '../../document/place.js';
 import type { TreeNode } from '../../document/tree.js';
 import { say } from '../messages.js';
 import { nearestName } from '../nearest.js';
 import type { ChoiceSchema, CountSchema, NumberSchema, Schema } from '../schema.js';
 import { subjectAt } from '../subject.js';
-import { preferred } from '../tell.js';
 import { wantedOf } from '../wanted.js';
 import { located, type At, type Context } from './context.js';
 import { replacedBy } from './formerly.js';
@@ -85,8 +85,18 @@ function readChoice(
   if (Object.hasOwn(schema.options, text)) return text;
   const now = replacedBy(context, schema.formerly, text, place, (word) => context.set(path, word));
   if (now !== null) return now;
-  const words = Object.keys(schema.options);
-  const near = nearestName(text, words);
-  const repairs = near === null ? [] : [preferred(say.write({ text: near }), context.set(path, near))];
+  const repairs = meantBy(schema, text).map((word, _, { length }): Repair => ({
+    title: say.write({ text: word }),
+    changes: [context.set(path, word)],
+    preferred: length === 1,
+  }));
   return context.wrong(place, say.notValid({ subject: subjectAt(path), text, wanted: wantedOf(schema) }), repairs);
+}
+
+/** The words that a word which is none of them most likely stands for. */
+function meantBy({ options, tried = {} }: ChoiceSchema<string>, text: string): readonly string[] {
+  const word = text.toLowerCase();
+  if (Object.hasOwn(tried, word)) return tried[word]!;
+  const near = nearestName(text, Object.keys(options));
+  return near === null ? [] : [near];
 }
