@@ -41,7 +41,7 @@ export function buildCarcass(
     if (panel.cutWidth <= 0 || panel.cutLength <= 0) {
       problems.add(panel, say.nothingToCut({ panel: panel.key, length: panel.length, width: panel.width }));
     }
-  const { bays } = layout;
+  const { bays, appliances } = layout;
   const joints = buildJoints(new Standing(spec, panels, bays), shop);
   const doors = layout.doors.map(({ key, hung, upright }) => ({ key, hung, upright }));
   const drawers = layout.drawers.map(({ key, slide, length, left, right, line: at, behind, cause }) => {
@@ -49,7 +49,7 @@ export function buildCarcass(
   });
   const back = box.back?.how ?? 'none';
   return {
-    carcass: { count: spec.count.value, panels, joints, bays, doors, drawers, back, line },
+    carcass: { count: spec.count.value, panels, joints, bays, doors, drawers, appliances, back, line },
     problems: problems.found,
   };
 }

@@ -4,7 +4,7 @@ import { placeDrawers, type PlacedDrawer } from './drawers/place.js';
 import { placeBlind, type PlacedBlind } from './fronts/blind-panels.js';
 import { placeDoors, placeFixed, type PlacedDoor, type PlacedFront } from './fronts/doors.js';
 import { frontPlaces } from './fronts/places.js';
-import type { Bay } from './model.js';
+import type { Appliance, Bay } from './model.js';
 import type { Problems } from './problems.js';
 import { placeShelves, type PlacedShelf } from './shelves.js';
 import type { SpindleLine } from './spindle-line.js';
@@ -23,6 +23,7 @@ export interface Layout {
   readonly doors: readonly PlacedDoor[];
   readonly drawers: readonly PlacedDrawer[];
   readonly fixedFronts: readonly PlacedFront[];
+  readonly appliances: readonly Appliance[];
   readonly blindPanels: readonly PlacedBlind[];
   /** For what does not find its place. */
   readonly problems: Problems;
@@ -36,6 +37,9 @@ export function layOut(box: Box, line: SpindleLine, problems: Problems): Layout 
   const doors = placeDoors(box, places, problems);
   const drawers = placeDrawers(box, places, shelves.fixed, problems);
   const fixedFronts = placeFixed(box, places, problems);
+  const appliances = places.flatMap(({ kind, bay, z, cause }): readonly Appliance[] =>
+    kind !== 'appliance' || z === null ? [] : [{ x: bay, z, place: cause.place, path: cause.path }],
+  );
   const blindPanels = placeBlind(box, problems);
-  return { box, line, dividers, bays, shelves, doors, drawers, fixedFronts, blindPanels, problems };
+  return { box, line, dividers, bays, shelves, doors, drawers, fixedFronts, appliances, blindPanels, problems };
 }

@@ -139,6 +139,16 @@ export interface Drawer {
   readonly path: Path;
 }
 
+/** The place of an appliance in the front: open, on a shelf or on the bottom. */
+export interface Appliance {
+  /** From the left and from below, as far as the front is open for it, in the carcass frame. */
+  readonly x: { readonly from: Micrometres; readonly to: Micrometres };
+  readonly z: { readonly from: Micrometres; readonly to: Micrometres };
+  /** The text that asks for it. */
+  readonly place: Place;
+  readonly path: Path;
+}
+
 export interface Carcass {
   /** How many equal ones are made. */
   readonly count: number;
@@ -150,6 +160,7 @@ export interface Carcass {
   readonly doors: readonly Door[];
   /** In the same order. */
   readonly drawers: readonly Drawer[];
+  readonly appliances: readonly Appliance[];
   readonly back: BackHow;
   /** What its construction bores are placed on. */
   readonly line: SpindleLine;

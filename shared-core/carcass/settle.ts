@@ -7,6 +7,7 @@ import type { Shop } from '../shop/model.js';
 import { sizeOfKind } from '../shop/habits.js';
 import { measureBox, type Box } from './box.js';
 import { boardFor, boardNamed } from './choices.js';
+import { underAppliances } from './appliances.js';
 import { insetBefore } from './fronts/asked.js';
 import { extent, type Interval } from './interval.js';
 import { say } from './messages.js';
@@ -40,7 +41,9 @@ export function settle(job: JobCarcass, shop: Shop): Settled {
     openings: readonly Interval[],
   ): readonly ShelfSpec[] | null =>
     listed(thing, asked, bare) ?? countedShelves(thing, asked, kind, openings, box, problems);
-  const fixed = shelves('shelf', job.fixedShelves, FIXED, opening === null ? [] : [opening]);
+  const asked = shelves('shelf', job.fixedShelves, FIXED, opening === null ? [] : [opening]);
+  const under = box === null ? [] : underAppliances({ ...bare, dividers: dividers ?? [] }, box, asked ?? []);
+  const fixed = asked === null ? null : [...asked, ...under];
   const taken = box === null ? [] : (fixed ?? []).map((shelf) => runOf(shelf, box));
   const left = opening === null ? [] : openingsBetween(opening, taken);
   const loose = shelves('loose', job.looseShelves, looseOn(shop.habits), left);

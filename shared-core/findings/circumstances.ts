@@ -5,7 +5,7 @@ import { reachAt, type Circumstance } from '../job/reach.js';
 import type { EndName } from '../job/model.js';
 import { means, wholeOf } from '../job/panel-key.js';
 import { chosen, chosenAtEnd } from '../carcass/choices.js';
-import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked } from '../carcass/fronts/asked.js';
+import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked, staysOpen } from '../carcass/fronts/asked.js';
 import { blindHands } from '../carcass/fronts/blind.js';
 import { mayHavePull } from '../carcass/fronts/pull.js';
 import type { Joint, Panel } from '../carcass/model.js';
@@ -29,7 +29,9 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   'rows-asked': asksForRows,
   'rows-in-bays': (made) => asksForRows(made) && made.spec.dividers.length > 0,
   grid: ({ boring, spec: { fixedShelves, looseShelves } }) =>
-    boring.rows.length > 0 || hasHinges(boring) || [...fixedShelves, ...looseShelves].some(({ at }) => !at.written),
+    boring.rows.length > 0 ||
+    hasHinges(boring) ||
+    [...fixedShelves, ...looseShelves].some(({ at }) => !at.written && at.path[0] !== 'fronts'),
   'own-grid': ({ spec, boring }, isMeant) =>
     boring.rows.some(({ panel }) => isMeant(panel)) ||
     // The places on a divider follow from those of one side.
@@ -129,7 +131,7 @@ function withoutOwnPull({ spec, carcass }: Made): readonly Panel[] {
 /** Whether the pull that an item of `fronts` names, or may name, is that of any front which the item makes. */
 function takesPull({ spec, carcass }: Made, [, index]: Path): boolean {
   const item = spec.fronts?.value[Number(index)]?.value;
-  if (item === undefined || item.front.value === 'open') return item === undefined;
+  if (item === undefined || staysOpen(item.front.value)) return item === undefined;
   const keys = [...pullsGiven(spec)].flatMap(([key, pull]) => (pull === item.pull ? [key] : []));
   const fronts = carcass.panels.filter((panel) => mayHavePull(panel) && keys.includes(wholeOf(panel.key)));
   return fronts.length === 0 || fronts.some(({ key }) => chosen(spec, key, 'pull') === undefined);

@@ -34,6 +34,8 @@ import { footOutOfRange } from './rules/foot-out-of-range.js';
 import { footUnknown } from './rules/foot-unknown.js';
 import { footWithoutRoom } from './rules/foot-without-room.js';
 import { frontOffPitch } from './rules/front-off-pitch.js';
+import { applianceWithoutAir } from './rules/appliance-without-air.js';
+import { applianceWithoutRoom } from './rules/appliance-without-room.js';
 import { doorHungOnBlind } from './rules/door-hung-on-blind.js';
 import { pullMeetsCorner } from './rules/pull-meets-corner.js';
 import { frontsLeaveOpen } from './rules/fronts-leave-open.js';
@@ -108,6 +110,8 @@ export const rules: readonly CarcassRule[] = [
   frontsLeaveOpen,
   frontOffPitch,
   besideTooNear,
+  applianceWithoutRoom,
+  applianceWithoutAir,
   drawerMeetsShelf,
   drawerLowerThanSlide,
   pullOffFront,

@@ -252,6 +252,7 @@ const front = record('front', 'One front, in its place among those before a bay.
       pair: 'Two doors that meet in the middle.',
       fixed: 'A fixed front.',
       open: 'Nothing: the place stays open.',
+      appliance: 'An appliance: the place stays open, and a fixed shelf is put in under it, unless one stands there.',
     }),
   ),
   pull: optional(name('pull', 'Its pull or its knob, where it is another one; `none` bores for none.')),

@@ -58,6 +58,8 @@ import type { say as dowelsUnmatched } from '../findings/rules/dowels-unmatched.
 import type { say as doorSwingMeets } from '../findings/rules/door-swing-meets.js';
 import type { say as drawerLowerThanSlide } from '../findings/rules/drawer-lower-than-slide.js';
 import type { say as drawerMeetsShelf } from '../findings/rules/drawer-meets-shelf.js';
+import type { say as applianceWithoutAir } from '../findings/rules/appliance-without-air.js';
+import type { say as applianceWithoutRoom } from '../findings/rules/appliance-without-room.js';
 import type { say as doorHungOnBlind } from '../findings/rules/door-hung-on-blind.js';
 import type { say as pullMeetsCorner } from '../findings/rules/pull-meets-corner.js';
 import type { say as frontOffPitch } from '../findings/rules/front-off-pitch.js';
@@ -211,6 +213,8 @@ export interface Tables {
   readonly 'door-swing-meets': typeof doorSwingMeets;
   readonly 'drawer-lower-than-slide': typeof drawerLowerThanSlide;
   readonly 'drawer-meets-shelf': typeof drawerMeetsShelf;
+  readonly 'appliance-without-air': typeof applianceWithoutAir;
+  readonly 'appliance-without-room': typeof applianceWithoutRoom;
   readonly 'door-hung-on-blind': typeof doorHungOnBlind;
   readonly 'pull-meets-corner': typeof pullMeetsCorner;
   readonly 'front-off-pitch': typeof frontOffPitch;

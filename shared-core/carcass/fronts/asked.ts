@@ -7,7 +7,10 @@ import { boardFor } from '../choices.js';
 import type { CarcassSpec } from '../spec.js';
 
 /** What stands in one place before a bay. */
-export type FrontKind = Exclude<HungWord, 'none'> | 'drawer' | 'fixed' | 'open';
+export type FrontKind = Exclude<HungWord, 'none'> | 'drawer' | 'fixed' | 'open' | 'appliance';
+
+/** Whether the place stays open. */
+export const staysOpen = (kind: FrontKind): boolean => kind === 'open' || kind === 'appliance';
 
 /** One front as the job asks for it. */
 export interface AskedFront {
@@ -70,6 +73,7 @@ export const HANDS: Readonly<Record<FrontKind, readonly Hand[]>> = {
   drawer: [],
   fixed: [],
   open: [],
+  appliance: [],
 };
 
 const allFronts = (spec: Asking): readonly AskedFront[] => stacksAsked(spec).flatMap(({ fronts }) => fronts);
@@ -86,7 +90,7 @@ export function namedStacks(spec: Asking): readonly (readonly NamedFront[])[] {
   const next = (thing: keyof typeof count): string => keyOf(thing, (count[thing] += 1));
   const named = (front: AskedFront): NamedFront => {
     const { kind } = front;
-    if (kind === 'open') return { front, keys: [] };
+    if (kind === 'open' || kind === 'appliance') return { front, keys: [] };
     return { front, keys: kind === 'drawer' || kind === 'fixed' ? [next(kind)] : HANDS[kind].map(() => next('door')) };
   };
   return stacksAsked(spec).map(({ fronts }) => fronts.map(named));
@@ -120,7 +124,7 @@ export function keysOfKind(spec: Asking, kind: 'drawer' | 'fixed'): readonly str
 }
 
 /** Whether anything is to close the carcass, or any bay of it. */
-export const hasFronts = (spec: Asking): boolean => allFronts(spec).some(({ kind }) => kind !== 'open');
+export const hasFronts = (spec: Asking): boolean => allFronts(spec).some(({ kind }) => !staysOpen(kind));
 
 /**
  * How far back from the front of the carcass inset fronts reach before a bay, counted from 0; 0 where there are none. Where
@@ -129,7 +133,7 @@ export const hasFronts = (spec: Asking): boolean => allFronts(spec).some(({ kind
 export function insetBefore(spec: CarcassSpec, shop: Shop, bay: number | null): Micrometres {
   const before = stacksAsked(spec).filter((one) => bay === null || one.bay === null || one.bay === bay);
   const blind = (['left', 'right'] as const).filter((hand) => spec.blind[hand] !== null);
-  const isOpen = before.every(({ fronts }) => fronts.every(({ kind }) => kind === 'open'));
+  const isOpen = before.every(({ fronts }) => fronts.every(({ kind }) => staysOpen(kind)));
   if (spec.doors.how.value !== 'inset' || (isOpen && blind.length === 0)) return 0;
   const keys = [
     ...blind.map((hand) => keyBeside('blind', hand)),

@@ -39,8 +39,8 @@ export const drawerMeetsShelf: CarcassRule = {
 };
 
 /** A shelf of a list can be taken out of it; one of a number cannot be told from the others. */
-function withoutShelf({ spec }: CarcassContext, panel: string): readonly Repair[] {
-  const shelf = spec.looseShelves.find(({ key }) => means(key, panel));
+export function withoutShelf({ spec }: CarcassContext, panel: string): readonly Repair[] {
+  const shelf = [...spec.fixedShelves, ...spec.looseShelves].find(({ key }) => means(key, panel));
   if (shelf === undefined || !ownText(shelf.at)) return [];
   const path = shelf.at.path.at(-1) === 'at' ? shelf.at.path.slice(0, -1) : shelf.at.path;
   return [{ title: say.remove({ shelf: shelf.key }), changes: [remove(path)], preferred: false }];

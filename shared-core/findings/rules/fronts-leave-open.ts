@@ -1,5 +1,5 @@
 import { ownHeight } from '../../carcass/fronts/heights.js';
-import { stacksAsked } from '../../carcass/fronts/asked.js';
+import { stacksAsked, staysOpen } from '../../carcass/fronts/asked.js';
 import { extentsOf } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
 import { messages } from '../../words/message.js';
@@ -34,7 +34,7 @@ export const frontsLeaveOpen: CarcassRule = {
       const given = own.reduce<Micrometres>((sum, one) => sum + one!, 0);
       const open = heightToClose(context) - given - (fronts.length - 1) * spec.doors.gap.value;
       // A place that is said to stay open may as well stand at the bottom.
-      if (open <= 0 || lowest!.kind === 'open') return [];
+      if (open <= 0 || staysOpen(lowest!.kind)) return [];
       const share = { title: say.share(), changes: [remove(height.path)], preferred: true };
       const to = own.at(-1)! + open;
       const repairs = !ownText(height)

@@ -122,6 +122,12 @@ carcasses:
     blind: { left: 590 }
     doors: right
 
+  galley:
+    kind: tall
+    width: 600
+    back: { open-from: 560, open-to: 1150 }
+    fronts: [left, { front: appliance, height: 595 }, { front: drawer, height: 280 }, { front: drawer, height: 280 }]
+
   sea-bench:
     kind: base
     width: 1300

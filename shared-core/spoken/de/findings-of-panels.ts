@@ -47,6 +47,15 @@ export const findingsOfPanels = {
     share: () => 'Die unterste Front nehmen lassen, was übrig ist',
     higher: ({ to }, show) => `Die unterste Front ${show.exact(to)} hoch machen`,
   },
+  'appliance-without-air': {
+    closed: ({ from, to }, show) =>
+      `Die Rückwand ist hinter dem Gerät geschlossen; Wärme und Leitungen haben keinen Weg hinaus. Lassen Sie sie von ${show.length(from)} bis ${show.length(to)} offen, oder wie die Anleitung des Geräts sagt.`,
+    open: ({ from, to }, show) => `Die Rückwand von ${show.exact(from)} bis ${show.exact(to)} offen lassen`,
+  },
+  'appliance-without-room': {
+    meets: ({ shelves, high }, show) =>
+      `${und(shelves)} ${zahl(shelves.length, 'steht', 'stehen')} im Platz des Geräts, der ${show.length(high)} hoch ist. Setzen Sie ${zahl(shelves.length, 'ihn', 'sie')} dorthin, wo das Gerät nicht steht, oder entfernen Sie ${zahl(shelves.length, 'ihn', 'sie')}.`,
+  },
   'door-hung-on-blind': {
     hung: ({ door, hand, at }, show) =>
       `${door} ist ${HAND[hand]} angeschlagen, neben der Blende, wo keine senkrechte Platte ihre Bänder trägt. Schlagen Sie sie ${HAND[hand === 'left' ? 'right' : 'left']} an, oder stellen Sie eine Mittelwand auf ${show.length(at)} (\`dividers\`), hinter die Kante der Blende.`,

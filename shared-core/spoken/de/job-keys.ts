@@ -197,6 +197,8 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Höhe über dem unteren Ende der Seite, ab der die Rückwand wegbleibt, für Rohre oder Luft; bis oben, wo `open-to` fehlt.',
   'Height up to which it is left out; from the bottom on where `open-from` is left out.':
     'Höhe, bis zu der sie wegbleibt; von unten an, wo `open-from` fehlt.',
+  'An appliance: the place stays open, and a fixed shelf is put in under it, unless one stands there.':
+    'Ein Gerät: Der Platz bleibt offen, und darunter kommt ein fester Boden, wo keiner steht.',
   'Its screws stand one over the other.': 'Seine Schrauben stehen übereinander.',
   'Its screws stand side by side.': 'Seine Schrauben stehen nebeneinander.',
   'Where in the height of a door its pull stands.': 'Wo in der Höhe einer Tür ihr Griff steht.',

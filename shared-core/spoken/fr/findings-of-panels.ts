@@ -46,6 +46,15 @@ export const findingsOfPanels = {
     share: () => 'Laisser la façade du bas prendre ce qui reste',
     higher: ({ to }, show) => `Faire la façade du bas haute de ${show.exact(to)}`,
   },
+  'appliance-without-air': {
+    closed: ({ from, to }, show) =>
+      `Le fond est fermé derrière l’appareil ; sa chaleur et ses conduites n’ont pas d’issue. Laissez-le ouvert de ${show.length(from)} à ${show.length(to)}, ou comme le dit la notice de l’appareil.`,
+    open: ({ from, to }, show) => `Laisser le fond ouvert de ${show.exact(from)} à ${show.exact(to)}`,
+  },
+  'appliance-without-room': {
+    meets: ({ shelves, high }, show) =>
+      `${et(shelves)} ${nombre(shelves.length, 'est', 'sont')} à la place de l’appareil, haute de ${show.length(high)}. ${nombre(shelves.length, 'Mettez-la', 'Mettez-les')} là où l’appareil n’est pas, ou ${nombre(shelves.length, 'enlevez-la', 'enlevez-les')}.`,
+  },
   'door-hung-on-blind': {
     hung: ({ door, hand, at }, show) =>
       `${door} est ferrée à ${hand === 'left' ? 'gauche' : 'droite'}, près du panneau aveugle, où aucun montant ne porte ses charnières. Ferrez-la à ${hand === 'left' ? 'droite' : 'gauche'}, ou mettez une séparation à ${show.length(at)} (\`dividers\`), derrière le bord du panneau aveugle.`,

@@ -200,6 +200,8 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Hauteur au-dessus du bout bas du côté à partir de laquelle le fond est laissé de côté, pour des tuyaux ou de l’air ; jusqu’en haut sans `open-to`.',
   'Height up to which it is left out; from the bottom on where `open-from` is left out.':
     'Hauteur jusqu’à laquelle il est laissé de côté ; depuis le bas sans `open-from`.',
+  'An appliance: the place stays open, and a fixed shelf is put in under it, unless one stands there.':
+    'Un appareil : la place reste ouverte, et une tablette fixe se met dessous, sauf s’il y en a une.',
   'Its screws stand one over the other.': 'Ses vis sont l’une au-dessus de l’autre.',
   'Its screws stand side by side.': 'Ses vis sont côte à côte.',
   'Where in the height of a door its pull stands.': 'Où est la poignée dans la hauteur d’une porte.',

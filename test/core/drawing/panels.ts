@@ -158,7 +158,17 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
       bores.push(bore(`${id}:${k}`, side, 'inside', u / 1000, 8 + 32 * k, 5, 13, 'row', id, 50));
   }
   const line = { first: um(53), pitch: um(32), count: 24, nearest: 0, shared: null };
-  const carcass: Carcass = { count: 1, panels, joints, bays: [], doors: [], drawers: [], back: 'grooved', line };
+  const carcass: Carcass = {
+    count: 1,
+    panels,
+    joints,
+    bays: [],
+    doors: [],
+    drawers: [],
+    appliances: [],
+    back: 'grooved',
+    line,
+  };
   const boring = boreMapOf(rows, bores);
   return { name: 'sink', carcass, boring, findings, reader: unit };
 }
