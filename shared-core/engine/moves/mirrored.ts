@@ -8,6 +8,7 @@ import { over, type CarcassSaid } from '../../job/like.js';
 import { inchesOf } from '../../job/notation.js';
 import { mirroredEdges } from '../../job/panel-key.js';
 import type { JobAnalysis } from '../analysis.js';
+import type { Hand } from '../../shop/model.js';
 import { cursorAt } from '../cursor.js';
 import type { Refactor } from '../refactor.js';
 import { editsInCarcass } from '../repairs.js';
@@ -33,11 +34,15 @@ export function mirroredText(analysis: JobAnalysis, offset: number): readonly Re
   const how = { unit: analysis.unit, inches: inchesOf(entry.value) };
   const length = (key: 'height' | 'row-offset', value: number): readonly Change[] =>
     isUnlike && whole[key] === undefined ? [setLength(how, [key], value)] : [];
-  const { panels: _, ...rest } = image;
+  const handed = ONE_HANDED.flatMap((key) => oneHand(key, whole));
+  // What the job's defaults say of one hand cannot be unsaid here.
+  if (handed.some(({ key, hand }) => own[key]?.value[hand] === undefined)) return [];
+  const { panels: _, ...rest } = { ...image, ...stillHanded(handed, whole) };
   const { origin, text } = analysis.parts.carcasses[carcass]!;
   const edits = [
     ...editsInCarcass(analysis, carcass, [
       ...changesTo(rest, own, whole, how),
+      ...handed.map(({ key, hand }) => renamedHand(key, hand)),
       ...length('height', spec.height.value),
       ...length('row-offset', spec.rowOffset.value),
     ]),
@@ -48,6 +53,30 @@ export function mirroredText(analysis: JobAnalysis, offset: number): readonly Re
     })),
   ];
   return edits.length === 0 ? [] : [{ title: say.mirrored(), edits }];
+}
+
+/** Maps that say something of the left and of the right. */
+const ONE_HANDED = ['fillers', 'blind'] as const;
+
+interface Handed {
+  readonly key: (typeof ONE_HANDED)[number];
+  readonly hand: Hand;
+}
+
+/** The hand that alone is spoken of. */
+function oneHand(key: Handed['key'], said: CarcassSaid): readonly Handed[] {
+  const { left, right } = said[key]?.value ?? {};
+  if ((left === undefined) === (right === undefined)) return [];
+  return [{ key, hand: left === undefined ? 'right' : 'left' }];
+}
+
+/** Their maps as they are, since the hand in them is renamed where it stands. */
+function stillHanded(handed: readonly Handed[], said: CarcassSaid): CarcassSaid {
+  return Object.fromEntries(handed.map(({ key }) => [key, said[key]]));
+}
+
+function renamedHand(key: Handed['key'], hand: Hand): Change {
+  return { kind: 'rename-key', part: 'self', path: [key, hand], text: hand === 'left' ? 'right' : 'left' };
 }
 
 function hasOwnRows({ panels }: CarcassSaid): boolean {

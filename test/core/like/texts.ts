@@ -40,6 +40,7 @@ const VALUES: Said = {
     ],
   ],
   blind: [{ right: 300 }, { left: 250, strip: 40 }],
+  fillers: [{ right: 40 }, { left: 30, right: 25 }],
   'front-heights': ['on-pitch', { how: 'stepped', step: 2 }],
   drawers: [{ bottom: 'applied' }, { height: 90 }],
   'wardrobe-rails': [[500], [{ at: 420, bay: 1 }]],
