@@ -120,6 +120,8 @@ export const say = messages('size', {
   backAllOpen: () => 'The place that is left open takes the whole of the back. Write `back: none`, or leave less open.',
   blindTooWide: ({ reach, width }: { readonly reach: Micrometres; readonly width: Micrometres }, show) =>
     `The blind panel would reach ${show.length(reach)} from the side with its strip, and leaves nothing to open in a carcass ${show.length(width)} wide. Make the carcass wider, or less of it blind.`,
+  frontBehindBlind: ({ front }: { readonly front: string }) =>
+    `${front} would lie wholly behind the blind panel. Say with \`bay\` before which bay it stands, or make less of the carcass blind.`,
   drawerBehindBlind: (
     {
       drawer,

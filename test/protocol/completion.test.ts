@@ -62,8 +62,21 @@ describe('keys', () => {
   });
 
   test('of maps within, in block and in bracket style', async () => {
-    expect(await labels(`${box}    back:\n      |\n`)).toEqual(['how', 'board', 'groove', 'inset']);
-    expect(await labels(`${box}    back: { how: grooved, | }\n`)).toEqual(['board', 'groove', 'inset']);
+    expect(await labels(`${box}    back:\n      |\n`)).toEqual([
+      'how',
+      'board',
+      'groove',
+      'inset',
+      'open-from',
+      'open-to',
+    ]);
+    expect(await labels(`${box}    back: { how: grooved, | }\n`)).toEqual([
+      'board',
+      'groove',
+      'inset',
+      'open-from',
+      'open-to',
+    ]);
     // Without dividers there are no bays to choose from.
     expect(await labels(`${box}    loose-shelves:\n      - at: 328\n        |\n`)).toEqual(['board', 'setback']);
     // Of a text that never could be read nothing is known: all is offered.

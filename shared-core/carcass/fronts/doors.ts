@@ -3,10 +3,12 @@ import { keyOf } from '../../job/panel-key.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Board, Hand } from '../../shop/model.js';
 import type { Box } from '../box.js';
-import type { Interval } from '../interval.js';
+import { extent, type Interval } from '../interval.js';
 import type { Problems } from '../problems.js';
 import { boardFor } from '../choices.js';
+import { say } from '../messages.js';
 import { HANDS } from './asked.js';
+import { blindHands } from './blind.js';
 import { facePlane, hasRoom, type FrontPlace } from './places.js';
 
 /** A front before the carcass, closed. */
@@ -58,6 +60,10 @@ export function frontAt(
   problems: Problems,
   usual = box.spec.doors.board,
 ): PlacedFront | null {
+  if (extent(x) <= 0 && blindHands(box.spec).length > 0) {
+    problems.add(cause, say.frontBehindBlind({ front: key }));
+    return null;
+  }
   const board = boardFor(box.spec, box.shop, key, usual);
   if (z === null || !hasRoom(box, key, board, { x, z }, cause, problems)) return null;
   return { key, board, x, z, front: facePlane(box, board), cause };

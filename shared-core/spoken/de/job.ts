@@ -49,6 +49,8 @@ export const job = {
       'Was offen bleibt, nimmt die ganze Rückwand ein. Schreiben Sie `back: none`, oder lassen Sie weniger offen.',
     blindTooWide: ({ reach, width }, show) =>
       `Die Blende der blinden Ecke reichte mit ihrem Streifen ${show.length(reach)} von der Seite her und ließe in einem ${show.length(width)} breiten Korpus nichts zu öffnen. Machen Sie den Korpus breiter, oder weniger davon blind.`,
+    frontBehindBlind: ({ front }) =>
+      `${front} läge ganz hinter der Blende. Sagen Sie mit \`bay\`, vor welchem Feld sie steht, oder machen Sie weniger vom Korpus blind.`,
     drawerBehindBlind: ({ drawer, from, to, box }, show) =>
       `Der Kasten von ${drawer} stünde zwischen ${show.length(box[0])} und ${show.length(box[1])} von links und kommt nicht an der Blende vorbei, neben der die Front von ${show.length(from)} bis ${show.length(to)} offen ist. Teilen Sie den Korpus dort mit einer Mittelwand, und stellen Sie den Schubkasten vor das andere Feld.`,
     frontsTooHigh: ({ fronts, given, room, left }, show) =>

@@ -48,6 +48,8 @@ export const job = {
     backAllOpen: () => 'Ce qui reste ouvert prend tout le fond. Écrivez `back: none`, ou laissez-en moins ouvert.',
     blindTooWide: ({ reach, width }, show) =>
       `Le panneau aveugle irait avec sa bande jusqu’à ${show.length(reach)} du côté, et ne laisse rien à ouvrir dans un caisson large de ${show.length(width)}. Faites le caisson plus large, ou moins aveugle.`,
+    frontBehindBlind: ({ front }) =>
+      `${front} serait tout entière derrière le panneau aveugle. Dites avec \`bay\` devant quelle travée elle est, ou faites le caisson moins aveugle.`,
     drawerBehindBlind: ({ drawer, from, to, box }, show) =>
       `La caisse de ${drawer} serait entre ${show.length(box[0])} et ${show.length(box[1])} depuis la gauche, et ne peut passer le panneau aveugle, à côté duquel la façade est ouverte de ${show.length(from)} à ${show.length(to)}. Partagez là le caisson par une séparation, et mettez le tiroir devant l’autre travée.`,
     frontsTooHigh: ({ fronts, given, room, left }, show) =>

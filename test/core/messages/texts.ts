@@ -315,6 +315,7 @@ export const JOBS: readonly Text[] = [
     'kind: base\nwidth: 600\nheight: 1136\nfront-heights: { how: stepped, step: 12 }\nfronts: [fixed, fixed, fixed]',
   ),
   carcass('kind: base\nwidth: 600\nblind: { left: 700 }'),
+  carcass('kind: base\nwidth: 1100\ndividers: [458]\nblind: { right: 580 }\nfronts: [drawer]'),
   carcass('kind: base\nwidth: 600\nback: { open-from: 0 }'),
   carcass('kind: base\nwidth: 1200\nblind: { right: 580 }\nfronts: [drawer]'),
   carcass('kind: wall\nwidth: 600\nloose-shelves: [680]'),
