@@ -47,27 +47,34 @@ export interface Extension {
 export function start(context: vscode.ExtensionContext, language: BaseLanguageClient): Extension {
   client = language;
   const status = new StatusItem();
-  const ask = async (method: string, params: object): Promise<unknown> => {
+  const ask = async (method: string, params: object, outdated?: AbortSignal): Promise<unknown> => {
     await started;
+    if (outdated?.aborted === true) return undefined;
+    const cancellation = new vscode.CancellationTokenSource();
+    const cancel = (): void => cancellation.cancel();
+    outdated?.addEventListener('abort', cancel);
     try {
-      return await language.sendRequest<unknown>(method, params);
+      return await language.sendRequest<unknown>(method, params, cancellation.token);
     } catch (fault) {
       // The text went on meanwhile: the server says when it has worked that out.
       if (fault instanceof ResponseError && PASSED_BY.has(fault.code)) return undefined;
       throw fault;
+    } finally {
+      outdated?.removeEventListener('abort', cancel);
+      cancellation.dispose();
     }
   };
   const previews = previewPanels(context, {
-    drawing: (params) => ask(DRAWING, params),
+    drawing: (params, outdated) => ask(DRAWING, params, outdated),
     picture: (params) => ask(PICTURE, params),
     moveShelf: (params) => ask(MOVE_SHELF, params),
   });
   const machines = machinePanels(context.extensionUri, context.workspaceState, {
-    setUps: (params) => ask(SET_UPS, params),
+    setUps: (params, outdated) => ask(SET_UPS, params, outdated),
     step: (params) => ask(MACHINE_STEP, params),
   });
-  const shops = shopPanels(context.extensionUri, (params) => ask(SHOP_VIEW, params));
-  const boxes = boxPanels(context.extensionUri, (params) => ask(BOX, params));
+  const shops = shopPanels(context.extensionUri, (params, outdated) => ask(SHOP_VIEW, params, outdated));
+  const boxes = boxPanels(context.extensionUri, (params, outdated) => ask(BOX, params, outdated));
   const panels = [previews, boxes, machines, shops];
   context.subscriptions.push(
     status,

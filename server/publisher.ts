@@ -1,5 +1,6 @@
 import type { Diagnostic } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
+import { normalUri } from './files.js';
 import { completedIn, preparedIn } from './completing.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
@@ -12,6 +13,8 @@ import { identityOf, matterOf, toldAlready, withoutUnfinished, type Lines, type 
 const QUIET_MS = 50;
 /** ...but no later than this after the first of them, however long the burst. */
 const LATEST_MS = 200;
+/** So long the window of who is sent a drawing is busy with painting it; what it is told of findings would hold that up. */
+const PAINTING_MS = 60;
 
 /** What slow rules say goes out with the rest where it is known this soon; else later. */
 const FIRST_MS = 80;
@@ -85,6 +88,8 @@ export class Publisher {
   /** The lines in the making of documents that are being typed in. */
   readonly #writing = new Map<string, Writing>();
   /** What was told last. */
+  /** When the last drawing of a document went out. */
+  readonly #drawn = new Map<string, number>();
   readonly #shown = new Map<string, Shown>();
 
   readonly #workspace: Workspace;
@@ -145,6 +150,11 @@ export class Publisher {
     this.#writing.delete(uri);
   }
 
+  /** A drawing of a document goes out to its reader. */
+  drawn(uri: string): void {
+    this.#drawn.set(normalUri(uri), performance.now());
+  }
+
   /** A document was opened or its text has changed. */
   changed(document: TextDocument): void {
     this.#soon(document.uri);
@@ -165,6 +175,7 @@ export class Publisher {
     this.#stop(document.uri);
     this.#finished(document.uri);
     this.#shown.delete(document.uri);
+    this.#drawn.delete(normalUri(document.uri));
     this.#clear(document.uri);
     // What an open shop file said counts no more; what is on the disk does.
     if (kindOf(document) === 'shop') this.shopsChanged();
@@ -179,7 +190,13 @@ export class Publisher {
   #soon(uri: string): void {
     const now = performance.now();
     const since = Math.min(this.#waiting.get(uri)?.since ?? now, now);
-    this.#later(uri, Math.max(0, Math.min(QUIET_MS, since + LATEST_MS - now)), since, () =>
+    this.#later(uri, Math.max(0, Math.min(QUIET_MS, since + LATEST_MS - now)), since, () => this.#begin(uri, since));
+  }
+
+  #begin(uri: string, since: number): void {
+    const now = performance.now();
+    const painted = Math.min((this.#drawn.get(normalUri(uri)) ?? 0) + PAINTING_MS, since + LATEST_MS);
+    this.#later(uri, Math.max(0, painted - now), since, () =>
       this.#workOn(uri, { since: performance.now(), after: FIRST_MS, rest: REST_MS, isPrepared: false }),
     );
   }

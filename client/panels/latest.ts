@@ -1,32 +1,34 @@
 /**
  * Keeps one request at a time in the air: calls that come while an answer is awaited make one more request after it, so the
- * last state is always asked for and none piles up.
+ * last state is always asked for and none piles up. The one in the air is told that it is out of date: whoever has not begun
+ * to answer it need not. An answer that comes all the same is newer than what is shown.
  */
 export class Latest {
-  readonly #ask: () => Promise<void>;
+  readonly #ask: (outdated: AbortSignal) => Promise<void>;
   readonly #isDone: () => boolean;
-  #asking = false;
+  #asking: AbortController | null = null;
   #again = false;
 
   /** @param isDone true where nobody wants an answer any more */
-  constructor(ask: () => Promise<void>, isDone: () => boolean) {
+  constructor(ask: (outdated: AbortSignal) => Promise<void>, isDone: () => boolean) {
     this.#ask = ask;
     this.#isDone = isDone;
   }
 
   async refresh(): Promise<void> {
-    if (this.#asking) {
+    if (this.#asking !== null) {
       this.#again = true;
+      this.#asking.abort();
       return;
     }
-    this.#asking = true;
     try {
       do {
         this.#again = false;
-        await this.#ask();
+        this.#asking = new AbortController();
+        await this.#ask(this.#asking.signal);
       } while (this.#again && !this.#isDone());
     } finally {
-      this.#asking = false;
+      this.#asking = null;
     }
   }
 }

@@ -53,7 +53,7 @@ export abstract class Panel<
     this.#panel = panel;
     this.#make = make;
     this.#latest = new Latest(
-      () => this.#ask(),
+      (outdated) => this.#ask(outdated),
       () => this.#closed,
     );
     const { webview } = panel;
@@ -77,7 +77,7 @@ export abstract class Panel<
   protected abstract receive(message: From): Promise<void>;
 
   /** Asks the server for what the page shows, and posts it. */
-  protected abstract update(): Promise<void>;
+  protected abstract update(outdated: AbortSignal): Promise<void>;
 
   /** What is to be done where the panel is closed. */
   protected closed(): void {
@@ -128,9 +128,9 @@ export abstract class Panel<
     this.#panel.reveal(undefined, !this.#make.takesFocus);
   }
 
-  async #ask(): Promise<void> {
+  async #ask(outdated: AbortSignal): Promise<void> {
     try {
-      await this.update();
+      await this.update(outdated);
     } catch (fault) {
       this.trouble(this.#make.failure(wordsOf(fault)));
     }

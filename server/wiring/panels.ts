@@ -23,9 +23,20 @@ const SET_UPS: SetUpsMethod = 'borewright/setUps';
 const MACHINE_STEP: MachineStepMethod = 'borewright/machineStep';
 
 /** What the client's panels show beside the text: bore maps, set-ups and the machines at work. */
-export function answerPanels({ connection, answer, lastPlans, orders, face }: Session): void {
+export function answerPanels({ connection, answer, publisher, lastPlans, orders, face }: Session): void {
   connection.onRequest(DRAWING, (params: DrawingParams, token: CancellationToken) =>
-    answer('drawing', params.uri, token, null, (file) => drawing(file, params), params.position),
+    answer(
+      'drawing',
+      params.uri,
+      token,
+      null,
+      (file) => {
+        const drawn = drawing(file, params);
+        publisher.drawn(params.uri);
+        return drawn;
+      },
+      params.position,
+    ),
   );
   connection.onRequest(PICTURE, (params: PictureParams, token: CancellationToken) =>
     answer('picture', params.uri, token, null, (file) => picture(file, params, face())),

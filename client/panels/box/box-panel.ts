@@ -16,7 +16,7 @@ import { savePicture } from '../preview/pictures.js';
 import { editorOf, fileName, goTo, keysOnLine, openText } from '../text.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
-export type AskForBox = (params: BoxParams) => Promise<unknown>;
+export type AskForBox = (params: BoxParams, outdated: AbortSignal) => Promise<unknown>;
 
 /** The cabinets of one job file beside its text: in step with it and its cursor, and led back to it by clicks. */
 export class BoxPanel extends Panel<BoxSubject, FromBoxPage, ToBoxPage> {
@@ -57,12 +57,12 @@ export class BoxPanel extends Panel<BoxSubject, FromBoxPage, ToBoxPage> {
     void this.refresh();
   }
 
-  protected async update(): Promise<void> {
+  protected async update(outdated: AbortSignal): Promise<void> {
     const { subject } = this;
     await openText(subject.uri);
     const cursor = this.#heldOn === null ? this.#cursor() : undefined;
     const position = cursor === undefined ? null : { line: cursor.line, character: cursor.character };
-    const reply = await this.#ask({ ...subject, position });
+    const reply = await this.#ask({ ...subject, position }, outdated);
     if (this.isClosed || subject !== this.subject || !isBoxReply(reply) || reply.uri !== subject.uri) return;
     this.#reply = reply;
     if (reply.kind === 'box') this.subject = { ...subject, carcass: reply.carcass };

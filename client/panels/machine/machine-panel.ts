@@ -19,7 +19,7 @@ import type { Ticks } from './ticks.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
 export interface AskForSetUps {
-  readonly setUps: (params: SetUpsParams) => Promise<unknown>;
+  readonly setUps: (params: SetUpsParams, outdated: AbortSignal) => Promise<unknown>;
   readonly step: (params: MachineStepParams) => Promise<unknown>;
 }
 
@@ -82,10 +82,10 @@ export class MachinePanel extends Panel<MachineSubject, FromMachinePage, ToMachi
     this.#rest = setTimeout(() => void this.refresh(), REST_MS);
   }
 
-  protected async update(): Promise<void> {
+  protected async update(outdated: AbortSignal): Promise<void> {
     const { uri } = this.subject;
     await openText(uri);
-    const reply = await this.#ask.setUps({ uri });
+    const reply = await this.#ask.setUps({ uri }, outdated);
     if (this.isClosed || uri !== this.subject.uri || !isSetUpsReply(reply) || reply.uri !== uri) return;
     this.#reply = reply;
     this.post({ type: 'set-ups', reply });

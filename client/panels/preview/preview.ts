@@ -23,7 +23,7 @@ import { editorOf, fileName, goTo, keysOnLine, openText } from '../text.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
 export interface AskForDrawings {
-  readonly drawing: (params: DrawingParams) => Promise<unknown>;
+  readonly drawing: (params: DrawingParams, outdated: AbortSignal) => Promise<unknown>;
   readonly picture: (params: PictureParams) => Promise<unknown>;
   readonly moveShelf: (params: MoveShelfParams) => Promise<unknown>;
 }
@@ -158,13 +158,13 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
     void this.refresh();
   }
 
-  protected async update(): Promise<void> {
+  protected async update(outdated: AbortSignal): Promise<void> {
     const subject = this.subject;
     const screen = this.#screen;
     // The page is asked first how much room it has.
     if (screen === null) return;
     await openText(subject.uri);
-    const reply = await this.#means.ask.drawing(this.#params(screen));
+    const reply = await this.#means.ask.drawing(this.#params(screen), outdated);
     // A newer subject or text has its own request behind this one.
     if (this.isClosed || subject !== this.subject || !isReply(reply) || reply.uri !== subject.uri) return;
     if (this.#reply?.uri === reply.uri && reply.version < this.#reply.version) return;

@@ -12,7 +12,7 @@ import { Panel } from '../panel.js';
 import { editorOf, fileName, goTo, keysOnLine, openText } from '../text.js';
 
 /** Asks the server; undefined where it has no answer for the present text and will say so again when it has. */
-export type AskForShop = (params: ShopViewParams) => Promise<unknown>;
+export type AskForShop = (params: ShopViewParams, outdated: AbortSignal) => Promise<unknown>;
 
 /** The machines of one shop file beside its text: in step with it, and led back to it by clicks. */
 export class ShopPanel extends Panel<ShopSubject, FromShopPage, ToShopPage> {
@@ -51,11 +51,11 @@ export class ShopPanel extends Panel<ShopSubject, FromShopPage, ToShopPage> {
     void this.refresh();
   }
 
-  protected async update(): Promise<void> {
+  protected async update(outdated: AbortSignal): Promise<void> {
     const { uri } = this.subject;
     if (this.#width === null) return;
     await openText(uri);
-    const reply = await this.#ask({ uri, width: this.#width });
+    const reply = await this.#ask({ uri, width: this.#width }, outdated);
     if (this.isClosed || !isShopReply(reply) || reply.uri !== this.subject.uri) return;
     this.#reply = reply;
     this.#post();
