@@ -58,7 +58,6 @@ const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
   'joint-off-load.wide': 'not brought up by the texts yet',
   'shared-load.impossible': 'not brought up by the texts yet',
   'shared-load.placed': 'not brought up by the texts yet',
-  'set-up.extensionOff': 'not brought up by the texts yet',
   'set-up.nothingToChange': 'not brought up by the texts yet',
   'set-up.withheld': 'not brought up by the texts yet',
   'size.noSlides': 'a safety net: a shop that names none has those of the built-in shop',
