@@ -33,10 +33,13 @@ export function plotted(title: string, unit: string, curves: readonly Curve[]): 
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" font-family="sans-serif" font-size="12">`,
     `<title>${title}</title><rect width="${WIDTH}" height="${HEIGHT}" fill="#fff"/>`,
     `<text x="${left}" y="22" font-size="14">${title}, ${unit}</text>`,
-    ...y.ticks(4).map((tick) => {
-      const at = y(tick).toFixed(1);
-      return `<path d="M${left} ${at}H${right}" stroke="#ddd"/><text x="${left - 8}" y="${at}" dy="4" text-anchor="end">${tick.toLocaleString('en')}</text>`;
-    }),
+    ...y
+      .ticks()
+      .filter(isRound)
+      .map((tick) => {
+        const at = y(tick).toFixed(1);
+        return `<path d="M${left} ${at}H${right}" stroke="#ddd"/><text x="${left - 8}" y="${at}" dy="4" text-anchor="end">${tick.toLocaleString('en')}</text>`;
+      }),
     ...[...new Set(sizes)].map((size) => {
       const at = x(size).toFixed(1);
       return `<path d="M${at} ${bottom}v5" stroke="#000"/><text x="${at}" y="${bottom + 18}" text-anchor="middle">${size.toLocaleString('en')}</text>`;
@@ -52,6 +55,9 @@ export function plotted(title: string, unit: string, curves: readonly Curve[]): 
   ];
   return `${parts.join('\n')}\n`;
 }
+
+/** One, two or five of a power of ten: more lines would stand on each other. */
+const isRound = (tick: number): boolean => [1, 2, 5].includes(tick / 10 ** Math.floor(Math.log10(tick)));
 
 /** Heights of labels moved down where they would stand on each other. */
 function spread(heights: readonly number[]): readonly number[] {
