@@ -184,6 +184,23 @@ describe('a shop file that is not there', () => {
   const creations = async (uri: string): Promise<CodeAction[]> =>
     (await client.codeActions(uri, whole, ['quickfix'])).filter(({ title }) => title.startsWith('Create'));
 
+  test('is created where its ending is left out, and the job gets its whole name', async () => {
+    const uri = folder.uri('bare.carcass.yaml');
+    const text = job.replace('bench.shop.yaml', 'attic');
+    await client.open(uri, text);
+    const [action] = await creations(uri);
+    expect(action!.title).toBe('Create attic.shop.yaml from the built-in shop');
+    const [create, write, name] = action!.edit!.documentChanges!;
+    expect(create).toMatchObject({ kind: 'create', uri: folder.uri('attic.shop.yaml') });
+    expect((write as TextDocumentEdit).edits).toMatchObject([{ newText: NEUTRAL_SHOP_TEXT }]);
+    expect(client.applied(uri, { documentChanges: [name as TextDocumentEdit] })).toBe(
+      job.replace('bench.shop.yaml', 'attic.shop.yaml'),
+    );
+    folder.write('attic.shop.yaml', NEUTRAL_SHOP_TEXT);
+    const after = await client.open(uri, job.replace('bench.shop.yaml', 'attic.shop.yaml'));
+    expect(after.map(({ code }) => code)).not.toContain('shop-missing');
+  });
+
   test('is created from the built-in shop, beside the job', async () => {
     const uri = folder.uri('lonely.carcass.yaml');
     const found = await client.open(uri, job);
