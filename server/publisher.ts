@@ -1,7 +1,7 @@
 import type { Diagnostic } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { normalUri } from './files.js';
 import { completedIn, preparedIn } from './completing.js';
+import { normalUri } from './files.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
 import { identityOf, matterOf, toldAlready, withoutUnfinished, type Lines, type WhileWriting } from './writing.js';
@@ -87,9 +87,9 @@ export class Publisher {
   readonly #waiting = new Map<string, Waiting>();
   /** The lines in the making of documents that are being typed in. */
   readonly #writing = new Map<string, Writing>();
-  /** What was told last. */
   /** When the last drawing of a document went out. */
   readonly #drawn = new Map<string, number>();
+  /** What was told last. */
   readonly #shown = new Map<string, Shown>();
 
   readonly #workspace: Workspace;

@@ -52,7 +52,7 @@ interface Opened {
   readonly lined: readonly Lined[];
 }
 
-/** A shop text that was read, and the job-level view of how it was found. */
+/** A text that is worked out in slices. */
 interface Preparing {
   readonly opened: Opened;
   readonly near: number;
@@ -60,6 +60,7 @@ interface Preparing {
   readonly left: Lined[];
 }
 
+/** A shop text that was read, and the job-level view of how it was found. */
 interface FoundShop {
   readonly used: UsedShop;
   readonly findings: readonly FileFinding[];
@@ -242,13 +243,13 @@ export class Engine {
 
 const SHOPS_KEPT = 16;
 
-/** What a text says as a whole: its head, its shop, its carcasses' names and what they say of one another. */
 /** The carcasses that are not worked out yet, the nearest to an offset last. */
 function leftOf({ lined, worked }: Opened, near: number): Lined[] {
   const from = ({ part: { start, end } }: Lined): number => Math.max(start - near, near - end, 0);
   return lined.filter((one) => worked.known(one) === undefined).sort((a, b) => from(b) - from(a));
 }
 
+/** What a text says as a whole: its head, its shop, its carcasses' names and what they say of one another. */
 function saysOfItself(opened: Opened, carcasses: readonly CarcassAnalysis[]): readonly FileFinding[] {
   const { head, shop, parts, lines } = opened;
   return [
