@@ -1,11 +1,11 @@
 import { CancellationToken, type InlayHint, type InlayHintParams, type ResponseError } from 'vscode-languageserver';
-import { sorted } from '../completing.js';
+import { nextTurn, sorted } from '../completing.js';
 import type { Session } from './session.js';
 
 type Hints = InlayHint[] | null | ResponseError;
 
 /** Hints are not waited for: where they take long, the last ones stay meanwhile, and the client is told when to ask again. */
-export function answerHints({ connection, answer, client, workspace, lastHints }: Session): void {
+export function answerHints({ connection, answer, guarded, client, workspace, lastHints }: Session): void {
   const worked = ({ textDocument, range }: InlayHintParams, token: CancellationToken): Promise<Hints> =>
     answer('inlay hints', textDocument.uri, token, null, async (file) =>
       (await sorted(file)) ? lastHints.of(file, range, client.settings.hints) : null,
@@ -22,23 +22,18 @@ export function answerHints({ connection, answer, client, workspace, lastHints }
     if (Array.isArray(hints)) client.refreshHints();
   };
 
-  connection.languages.inlayHint.on((params, token) => {
+  const meanwhile = ({ textDocument: { uri }, range }: InlayHintParams): InlayHint[] | null => {
+    const document = workspace.document(uri);
+    if (document === undefined || workspace.readySetUps(uri) !== null) return null;
+    return lastHints.meanwhile(document, range, client.settings.hints);
+  };
+
+  connection.languages.inlayHint.on(async (params, token) => {
     if (!client.canRefreshHints) return worked(params, token);
-    const { textDocument, range } = params;
-    return answer(
-      'inlay hints',
-      textDocument.uri,
-      token,
-      null,
-      ({ document }): Hints | Promise<Hints> => {
-        const ready = workspace.readySetUps(document.uri);
-        if (ready !== null) return lastHints.of(ready, range, client.settings.hints);
-        const last = lastHints.meanwhile(document, range, client.settings.hints);
-        if (last === null) return worked(params, token);
-        void refreshWhenKnown(params);
-        return last;
-      },
-      range.start,
-    );
+    await nextTurn();
+    const last = token.isCancellationRequested ? null : guarded('inlay hints', null, () => meanwhile(params));
+    if (last === null) return worked(params, token);
+    void refreshWhenKnown(params);
+    return last;
   });
 }
