@@ -4,7 +4,7 @@ import { half } from '../length/units.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
 import { stacksAsked } from './fronts/asked.js';
-import { frontHeights } from './fronts/heights.js';
+import { frontHeights, stackedDown } from './fronts/heights.js';
 import { heightOf } from './fronts/places.js';
 import { extent, overlaps } from './interval.js';
 import { FIXED } from './shelf-kinds.js';
@@ -21,10 +21,9 @@ export function underAppliances(spec: CarcassSpec, box: Box, asked: readonly She
     const heights = frontHeights(spec, box.shop, fronts, extent(whole));
     // Building tells that they find no room.
     if (heights.as === 'too-high') return [];
-    let top = whole.to;
+    const rooms = stackedDown(heights.each, whole.to, spec.doors.gap.value);
     return fronts.flatMap(({ kind, cause }, i) => {
-      const floor = top - heights.each[i]!;
-      top = floor - spec.doors.gap.value;
+      const floor = rooms[i]!.from;
       return kind === 'appliance' && floor > box.clearZ.from ? [{ bay, floor, cause }] : [];
     });
   });

@@ -1,6 +1,7 @@
 import type { MapEntry, TreeNode } from '../document/tree.js';
 import { mentionsInShop } from '../mentions/files.js';
 import { schemaAt } from '../schema/at.js';
+import { isUnknownUnit, unitEntry } from '../schema/file-unit.js';
 import { shopSchema } from '../shop/schema.js';
 import type { ShopAnalysis } from './analysis.js';
 import { copyBelow } from './copy-below.js';
@@ -54,6 +55,5 @@ function entryAt(root: TreeNode | null, path: readonly (string | number)[]): Map
 
 /** False where the file names a unit that there is none of. */
 function knowsUnit(root: TreeNode | null): boolean {
-  const unit = entryAt(root, ['unit'])?.value;
-  return unit === undefined || unit === null || (unit.kind === 'scalar' && /^(?:mm|in)$/.test(unit.text));
+  return root?.kind !== 'map' || !isUnknownUnit(unitEntry(root.entries));
 }

@@ -7,6 +7,7 @@ import { means, wholeOf } from '../job/panel-key.js';
 import { chosen, chosenAtEnd } from '../carcass/choices.js';
 import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked, staysOpen } from '../carcass/fronts/asked.js';
 import { blindHands } from '../carcass/fronts/blind.js';
+import { sharesHeight } from '../carcass/fronts/heights.js';
 import { mayHavePull } from '../carcass/fronts/pull.js';
 import type { Joint, Panel } from '../carcass/model.js';
 import { roleOf, setsGrid } from '../carcass/roles.js';
@@ -116,9 +117,7 @@ const isBlind = (spec: Made['spec']): boolean => blindHands(spec).length > 0;
 
 /** Whether before one bay there are two fronts or more that share what is left of its height. */
 const shareHeights = (spec: Made['spec']): boolean =>
-  stacksAsked(spec).some(
-    ({ fronts }) => fronts.filter(({ height, pitches }) => height === null && pitches === null).length > 1,
-  );
+  stacksAsked(spec).some(({ fronts }) => fronts.filter(sharesHeight).length > 1);
 
 /** The fronts that take their pull from what is said of all. */
 function withoutOwnPull({ spec, carcass }: Made): readonly Panel[] {

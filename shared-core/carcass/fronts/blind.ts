@@ -1,13 +1,11 @@
 import type { Micrometres } from '../../length/units.js';
 import type { Hand } from '../../shop/model.js';
+import { handsSaid } from '../hands.js';
 import type { Interval } from '../interval.js';
 import type { CarcassSpec } from '../spec.js';
 
-const HANDS: readonly Hand[] = ['left', 'right'];
-
 /** The hands on which a carcass is blind, from the left. */
-export const blindHands = ({ blind }: Pick<CarcassSpec, 'blind'>): readonly Hand[] =>
-  HANDS.filter((hand) => blind[hand] !== null);
+export const blindHands = ({ blind }: Pick<CarcassSpec, 'blind'>): readonly Hand[] => handsSaid(blind);
 
 /** How far from the outside of the side the edge of the blind panel stands: what is covered, and the strip that is seen. */
 export function reachOf({ blind }: CarcassSpec, hand: Hand): Micrometres {

@@ -1,5 +1,6 @@
 import type { Micrometres } from '../../length/units.js';
 import type { Shop } from '../../shop/model.js';
+import type { Interval } from '../interval.js';
 import type { CarcassSpec } from '../spec.js';
 import type { AskedFront } from './asked.js';
 
@@ -23,6 +24,10 @@ function equalShare(room: Micrometres, shares: number): Micrometres {
   if (room % shares === 0) return room / shares;
   return Math.floor(room / shares / TENTH) * TENTH;
 }
+
+/** Whether a front has no height of its own, and takes a share of what the others leave. */
+export const sharesHeight = ({ height, pitches }: Pick<AskedFront, 'height' | 'pitches'>): boolean =>
+  height === null && pitches === null;
 
 /** The height that a front has by itself; null where it shares what is left. */
 export function ownHeight(
@@ -73,15 +78,28 @@ export function frontHeights(
   return { as: 'heights', each, isOnPitch: isOnPitch || how.value === 'equal' || sharing < 2, pitches };
 }
 
+/** The rooms of fronts over each other, from the top down, with a gap between two. */
+export function stackedDown(heights: readonly Micrometres[], from: Micrometres, gap: Micrometres): readonly Interval[] {
+  let top = from;
+  return heights.map((height) => {
+    const room = { from: top - height, to: top };
+    top = room.from - gap;
+    return room;
+  });
+}
+
 /** By how many pitches each is to be higher than the one above it. */
 export const stepOf = (how: 'equal' | 'on-pitch' | 'stepped', step: number): number => (how === 'stepped' ? step : 0);
+
+/** What the steps between so many fronts come to, in pitches. */
+export const pitchesOfSteps = (fronts: number, step: number): number => (step * fronts * (fronts - 1)) / 2;
 
 /**
  * Whole pitches for so many fronts from the top down, each so many more than the one above; what is over goes to the lowest
  * ones, one to each. null where the uppermost would have none.
  */
 export function pitchShares(pitches: number, fronts: number, step: number): readonly number[] | null {
-  const steps = (step * fronts * (fronts - 1)) / 2;
+  const steps = pitchesOfSteps(fronts, step);
   const least = Math.floor((pitches - steps) / fronts);
   if (least < 1) return null;
   const over = pitches - steps - least * fronts;

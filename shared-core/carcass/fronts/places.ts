@@ -8,7 +8,7 @@ import type { Bay } from '../model.js';
 import type { Problems } from '../problems.js';
 import { besideBlind } from './blind.js';
 import { stacksAsked, type AskedFront, type FrontKind } from './asked.js';
-import { frontHeights } from './heights.js';
+import { frontHeights, sharesHeight, stackedDown } from './heights.js';
 
 /** Where a front stands, seen from before the carcass. */
 export interface FrontPlace {
@@ -71,17 +71,12 @@ function parted(box: Box, fronts: readonly AskedFront[], problems: Problems): re
   const heights = frontHeights(box.spec, box.shop, fronts, extent(whole));
   if (heights.as === 'too-high') {
     const { given, left } = heights;
-    const asked = fronts.findLast(({ height, pitches }) => height !== null || pitches !== null);
+    const asked = fronts.findLast((front) => !sharesHeight(front));
     const cause = asked?.height ?? asked?.pitches ?? fronts[0]!.cause;
     problems.add(cause, say.frontsTooHigh({ fronts: fronts.length, given, room: extent(whole), left }));
     return null;
   }
-  let top = whole.to;
-  return heights.each.map((own) => {
-    const place = { from: top - own, to: top };
-    top = place.from - box.spec.doors.gap.value;
-    return place;
-  });
+  return stackedDown(heights.each, whole.to, box.spec.doors.gap.value);
 }
 
 /**

@@ -5,13 +5,12 @@ import { keyBeside } from '../../job/panel-key.js';
 import type { Hand } from '../../shop/model.js';
 import { boardFor } from '../choices.js';
 import { heightOf } from '../fronts/places.js';
+import { HANDS, handsSaid } from '../hands.js';
 import { extent, type Interval } from '../interval.js';
 import type { Layout } from '../layout.js';
 import type { Outline } from '../panel.js';
 import type { Role } from '../role.js';
 import type { CarcassSpec } from '../spec.js';
-
-const HANDS: readonly Hand[] = ['left', 'right'];
 
 const beside = {
   stands: 'upright',
@@ -24,7 +23,7 @@ const beside = {
 
 const endHands = ({ endPanels: { on } }: CarcassSpec): readonly Hand[] =>
   HANDS.filter((hand) => on.value === hand || on.value === 'both');
-const fillerHands = ({ fillers }: CarcassSpec): readonly Hand[] => HANDS.filter((hand) => fillers[hand] !== null);
+const fillerHands = ({ fillers }: CarcassSpec): readonly Hand[] => handsSaid(fillers);
 
 /** A loose panel against the outside of a side, its own outside face away from it, u from the plane of the fronts back. */
 export const endPanel: Role = {

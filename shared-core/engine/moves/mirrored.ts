@@ -1,3 +1,4 @@
+import { otherHand } from '../../carcass/hands.js';
 import { mirror } from '../../carcass/mirror.js';
 import type { Change } from '../../document/finding.js';
 import { keyText } from '../../document/scalar-text.js';
@@ -76,7 +77,7 @@ function stillHanded(handed: readonly Handed[], said: CarcassSaid): CarcassSaid 
 }
 
 function renamedHand(key: Handed['key'], hand: Hand): Change {
-  return { kind: 'rename-key', part: 'self', path: [key, hand], text: hand === 'left' ? 'right' : 'left' };
+  return { kind: 'rename-key', part: 'self', path: [key, hand], text: otherHand(hand) };
 }
 
 function hasOwnRows({ panels }: CarcassSaid): boolean {

@@ -1,4 +1,5 @@
 import { openFront } from '../../carcass/fronts/blind.js';
+import { otherHand } from '../../carcass/hands.js';
 import type { Panel } from '../../carcass/model.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
 import { extentsOf } from '../../carcass/pose.js';
@@ -11,11 +12,9 @@ import type { CarcassRule, Found } from '../rule.js';
 
 export const say = messages('door-hung-on-blind', {
   hung: ({ door, hand, at }: { readonly door: string; readonly hand: Hand; readonly at: Micrometres }, show) =>
-    `${door} is hung on the ${hand}, beside the blind panel, where no upright stands to carry its hinges. Hang it on the ${other(hand)}, or stand a divider at ${show.length(at)} (\`dividers\`), behind the edge of the blind panel.`,
+    `${door} is hung on the ${hand}, beside the blind panel, where no upright stands to carry its hinges. Hang it on the ${otherHand(hand)}, or stand a divider at ${show.length(at)} (\`dividers\`), behind the edge of the blind panel.`,
   hang: ({ hand }: { readonly hand: Hand }) => `Hang it on the ${hand}`,
 });
-
-const other = (hand: Hand): Hand => (hand === 'left' ? 'right' : 'left');
 
 /** Whether an upright that is to carry a door on a hand stands wholly behind the blind panel there. */
 export function isHungOnBlind(spec: CarcassSpec, hung: Hand, upright: Panel): boolean {
@@ -39,7 +38,7 @@ export const doorHungOnBlind: CarcassRule = {
     return carcass.doors.flatMap(({ key, hung, upright }): readonly Found[] => {
       const door = panelOf(context, key)!;
       if (!isHungOnBlind(spec, hung, panelOf(context, upright)!)) return [];
-      const to = other(hung);
+      const to = otherHand(hung);
       const { gap } = spec.doors;
       const at = hung === 'left' ? open.from + half(gap.value) : open.to - half(gap.value);
       const { part, start, end } = door.place;

@@ -1,5 +1,12 @@
 import { stacksAsked, type AskedFront } from '../../carcass/fronts/asked.js';
-import { frontHeights, pitchShares, stepOf, type FrontHeights } from '../../carcass/fronts/heights.js';
+import {
+  frontHeights,
+  pitchesOfSteps,
+  pitchShares,
+  sharesHeight,
+  stepOf,
+  type FrontHeights,
+} from '../../carcass/fronts/heights.js';
 import type { Micrometres } from '../../length/units.js';
 import { counted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
@@ -55,7 +62,7 @@ export const frontOffPitch: CarcassRule = {
     const room = heightToClose(context);
     const stacks = stacksAsked(spec).flatMap((stack) => {
       const heights = frontHeights(spec, shop, stack.fronts, room);
-      const shares = stack.fronts.filter(({ height, pitches }) => height === null && pitches === null).length;
+      const shares = stack.fronts.filter(sharesHeight).length;
       return heights.as === 'too-high' || shares < 2 ? [] : [{ ...stack, heights, shares }];
     });
     // All bays have one height, so that the first tells of them all.
@@ -102,7 +109,7 @@ function tooFew(context: CarcassContext, { bay, shares, heights: { pitches } }: 
   const { spec, shop } = context;
   const { how, step } = spec.frontHeights;
   const by = stepOf(how.value, step.value);
-  const steps = (by * shares * (shares - 1)) / 2;
+  const steps = pitchesOfSteps(shares, by);
   const fits = (one: number): boolean => pitchShares(pitches, shares, one) !== null;
   const most = Array.from({ length: Math.max(0, by - 1) }, (_, i) => by - 1 - i).find(fits);
   // The greatest step leaves the uppermost front very low.

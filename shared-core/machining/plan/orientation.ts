@@ -1,9 +1,8 @@
+import { otherHand } from '../../carcass/hands.js';
 import type { Hand } from '../../shop/model.js';
 import type { Handedness } from '../../carcass/model.js';
 
 type End = 'reference-end' | 'far-end';
-
-const other = (hand: Hand): Hand => (hand === 'left' ? 'right' : 'left');
 
 /**
  * The hand on which an end lies when the front edge is against the fence. With the outside face down, t points up; with a
@@ -12,10 +11,10 @@ const other = (hand: Hand): Hand => (hand === 'left' ? 'right' : 'left');
  */
 export function handOfEnd(end: End, down: 'inside' | 'outside', panel: Handedness, fence: 'far' | 'near'): Hand {
   let hand: Hand = 'left';
-  if (down === 'inside') hand = other(hand);
-  if (panel === 'left') hand = other(hand);
-  if (fence === 'near') hand = other(hand);
-  return end === 'reference-end' ? hand : other(hand);
+  if (down === 'inside') hand = otherHand(hand);
+  if (panel === 'left') hand = otherHand(hand);
+  if (fence === 'near') hand = otherHand(hand);
+  return end === 'reference-end' ? hand : otherHand(hand);
 }
 
 /**
@@ -25,7 +24,7 @@ export function handOfEnd(end: End, down: 'inside' | 'outside', panel: Handednes
  */
 export function handOfFrontEdge(pressed: End, down: 'inside' | 'outside', panel: Handedness): Hand {
   let hand: Hand = 'left';
-  if (down === 'inside') hand = other(hand);
-  if (panel === 'left') hand = other(hand);
-  return pressed === 'far-end' ? hand : other(hand);
+  if (down === 'inside') hand = otherHand(hand);
+  if (panel === 'left') hand = otherHand(hand);
+  return pressed === 'far-end' ? hand : otherHand(hand);
 }
