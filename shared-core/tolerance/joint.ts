@@ -9,6 +9,7 @@ import { edgeAt, endAt, realSolid, solidNames, type Solid, type SolidNames } fro
 import { NOTHING, type Stray } from '../machining/replay/stray.js';
 import type { Spindle } from '../machining/replay/table.js';
 import type { Blank } from '../machining/set-up.js';
+import { loneLikeness, type Likeness } from './likeness.js';
 
 /** The spindle that makes a bore, and the stroke in which it does. */
 export interface BoredBy {
@@ -57,6 +58,7 @@ export interface LoneJoint {
   readonly contact: Contact;
   /** What the joint's play is called among the strays. */
   readonly names: { readonly along: string; readonly across: string };
+  readonly likeness: Likeness;
 }
 
 /** Which stroke and spindle make each hole of a panel as drawn, by the key of the hole. */
@@ -86,7 +88,7 @@ export function loneJoint(
   });
   if (pairs.length === 0) return null;
   const { face, end } = panels;
-  return {
+  const made = {
     joint,
     face: halfOf(
       face,
@@ -104,6 +106,7 @@ export function loneJoint(
     contact: contactOf(face, end),
     names: { along: `${joint.id} along`, across: `${joint.id} across` },
   };
+  return { ...made, likeness: loneLikeness(made) };
 }
 
 function halfOf(panel: Panel, by: readonly BoredBy[], drawn: readonly DrawnHole[]): Half {

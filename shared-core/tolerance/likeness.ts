@@ -5,32 +5,58 @@ import type { JointCase, Rival } from './rivals.js';
 /** The number of a name: names count by which of them are the same, not by what they say. */
 type NumberOf = (name: string) => number;
 
-/**
- * Equal for joints at which things that stray do the same, wherever the joints stand and however long their panels are: no
- * more is left out than where things lie along the axes in which they are only moved. What is worked out of two of them is the
- * same but for the last bits of floating-point numbers.
- */
-export function likenessOf(joint: JointCase): string {
-  const numbers = new Map<string, number>();
+/** What a joint by itself is like. */
+export interface Likeness {
+  /**
+   * Equal for joints at which things that stray do the same, wherever the joints stand and however long their panels are: no
+   * more is left out than where things lie along the axes in which they are only moved. Names stand in it as numbers.
+   */
+  readonly shape: string;
+  /** What strays there, by its number in `shape`. */
+  readonly names: readonly string[];
+}
+
+/** Numbers names in the order in which they are met. */
+function numbering(): { readonly names: ReadonlyMap<string, number>; readonly numberOf: NumberOf } {
+  const names = new Map<string, number>();
   const numberOf = (name: string): number => {
-    const known = numbers.get(name);
+    const known = names.get(name);
     if (known !== undefined) return known;
-    numbers.set(name, numbers.size);
-    return numbers.size - 1;
+    names.set(name, names.size);
+    return names.size - 1;
   };
-  const parts = [loneLikeness(joint, numberOf)];
-  for (const other of joint.standing.values()) {
-    parts.push(`${other.end.panel.pose.origin[other.front.axis]}@${loneLikeness(other, numberOf)}`);
-  }
+  return { names, numberOf };
+}
+
+/** Equal for joints that are alike among others that are alike; the same is worked out of both. */
+export function likenessOf(joint: JointCase): string {
+  const { numberOf } = numbering();
+  const said = ({ likeness: { shape, names } }: LoneJoint): string => `${shape} ${names.map(numberOf).join()}`;
+  const parts = [said(joint)];
+  for (const other of joint.standing.values()) parts.push(`${setBack(other)}@${said(other)}`);
   for (const rival of joint.rivals) parts.push(rivalLikeness(rival, numberOf));
   return parts.join('\n');
 }
 
-function loneLikeness({ joint, face, end, ties, front, outside, contact, names }: LoneJoint, of: NumberOf): string {
+/** Equal for joints that are alike, stand equally far back, and have the same names for what strays. */
+export function namedLikeness(joint: LoneJoint): string {
+  const { shape, names } = joint.likeness;
+  return `${setBack(joint)}@${shape} ${names.join()}`;
+}
+
+/** How far back the front edge of the end panel stands. */
+const setBack = ({ end, front }: LoneJoint): number => end.panel.pose.origin[front.axis];
+
+/** What a joint is like before anything is known of the others of its carcass. */
+export function loneLikeness(of: Omit<LoneJoint, 'likeness'>): Likeness {
+  const { joint, face, end, ties, front, outside, contact, names } = of;
+  const { names: numbered, numberOf } = numbering();
   const datums = [front, outside].map(({ side, axis, drawn }) => `${side} ${axis} ${drawn === 0}`);
+  const play = [names.along, names.across].map(numberOf);
   const lengths = ties.map(({ dowelLength }) => dowelLength);
-  const own = [joint.end, contact.from, contact.to, of(names.along), of(names.across), ...datums, ...lengths];
-  return `${own.join()};${halfLikeness(face, of)};${halfLikeness(end, of)}`;
+  const own = [joint.end, contact.from, contact.to, ...play, ...datums, ...lengths];
+  const shape = `${own.join()};${halfLikeness(face, numberOf)};${halfLikeness(end, numberOf)}`;
+  return { shape, names: [...numbered.keys()] };
 }
 
 /** A panel, and how each of its holes at the joint comes about. Along the panel holes are only moved. */

@@ -7,6 +7,10 @@ export interface Variable {
   readonly of: string;
 }
 
+/** Steps to the micrometre in which figures are given, so that joints that are alike have the same wherever they stand. */
+const STEPS = 10_000;
+const inSteps = (micrometres: number): number => Math.round(micrometres * STEPS) / STEPS;
+
 /** How much of a figure one variable can cause by itself, within its bound; micrometres. */
 export interface Cause extends Variable {
   readonly rise: number;
@@ -239,9 +243,10 @@ class Greatest<Value> {
   }
 
   end(reading: Reading<Value>): void {
-    this.rootSumSquare = Math.max(this.rootSumSquare, this.#drawn + Math.sqrt(this.#squares));
-    if (this.#drawn + this.#sum <= this.worst) return;
-    this.worst = this.#drawn + this.#sum;
+    this.rootSumSquare = Math.max(this.rootSumSquare, inSteps(this.#drawn + Math.sqrt(this.#squares)));
+    const worst = inSteps(this.#drawn + this.#sum);
+    if (worst <= this.worst) return;
+    this.worst = worst;
     this.#reading = reading;
   }
 
@@ -249,6 +254,6 @@ class Greatest<Value> {
   riseOf({ up, down }: Run<Value>, nominal: Value): number {
     if (this.#reading === null) return 0;
     const { read } = this.#reading;
-    return Math.max(0, this.#way * (read(up) - read(nominal)), this.#way * (read(down) - read(nominal)));
+    return inSteps(Math.max(0, this.#way * (read(up) - read(nominal)), this.#way * (read(down) - read(nominal))));
   }
 }

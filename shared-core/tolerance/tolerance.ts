@@ -6,15 +6,14 @@ import type { Carcass, Panel } from '../carcass/model.js';
 import { kindOf } from '../fittings/kinds.js';
 import { blankOf } from '../machining/blank.js';
 import { strokesOf, type ReplayProblem, type Strokes } from '../machining/replay/replay.js';
-import { boundOf } from '../machining/replay/stray.js';
 import type { SetUp } from '../machining/set-up.js';
 import type { Shop, Tolerances } from '../shop/model.js';
 import type { Micrometres } from '../length/units.js';
-import { besideOthers, GAUGES, putTogether, standOf, type FigureName, type Readings } from './assemble.js';
-import type { Stand } from './faces.js';
-import { boredBy, loneJoint, makeReal, type BoredBy, type LoneJoint, type RealHalf } from './joint.js';
+import { GAUGES, type FigureName } from './assemble.js';
+import { boredBy, loneJoint, type BoredBy, type LoneJoint } from './joint.js';
+import { JointProbes } from './joint-probes.js';
 import { amongOthers, rivalsOf, type JointCase } from './rivals.js';
-import { probing, spread, type Cause, type Figure, type Probe, type Probing } from './spread.js';
+import { spread, type Cause, type Figure } from './spread.js';
 
 /** One carcass with the set-ups that it is to be bored by. */
 export interface ToleranceCase {
@@ -133,51 +132,22 @@ export function toleranceOf(of: ToleranceCase): CarcassTolerance {
   return { joints: cases.map(spreading(of.shop.tolerances)), unknown };
 }
 
-/** Gives worst case and root-sum-square of joints of one carcass, and works out once what several of them have in common. */
-export function spreading(tolerances: Tolerances): (joint: JointCase) => JointTolerance {
-  const modelOf = models(probing((kind) => boundOf(tolerances, kind)));
+/**
+ * Gives worst case and root-sum-square of joints.
+ * @param probes under the same tolerances; what it knows of other joints is not worked out again
+ */
+export function spreading(
+  tolerances: Tolerances,
+  probes: JointProbes = new JointProbes(tolerances),
+): (joint: JointCase) => JointTolerance {
   return (joint) => {
-    const figures = spread(GAUGES, modelOf(joint));
+    const figures = spread(GAUGES, probes.of(joint));
     return {
       joint: joint.joint.id,
       ...figures,
       ...flushOf(joint),
       closes: closingOf(figures.play, tolerances),
     };
-  };
-}
-
-/** Models of joints; what several of them ask for is made once. */
-function models(probe: Probing): (joint: JointCase) => Probe<Readings> {
-  const halves = new Map<string, Readonly<Record<'face' | 'end', Probe<RealHalf>>>>();
-  const halvesOf = ({ joint: { id }, face, end }: LoneJoint): Readonly<Record<'face' | 'end', Probe<RealHalf>>> => {
-    const known = halves.get(id);
-    if (known !== undefined) return known;
-    const made = {
-      face: probe([], (stray) => makeReal(face, stray)),
-      end: probe([], (stray) => makeReal(end, stray)),
-    };
-    halves.set(id, made);
-    return made;
-  };
-  const stands = new Map<string, Probe<Stand>>();
-  const standing = (joint: LoneJoint): Probe<Stand> => {
-    const known = stands.get(joint.joint.id);
-    if (known !== undefined) return known;
-    const { face, end } = halvesOf(joint);
-    const made = probe([face, end], (stray, ...real: [RealHalf, RealHalf]) => standOf(joint, ...real, stray));
-    stands.set(joint.joint.id, made);
-    return made;
-  };
-  return (joint) => {
-    const { face, end } = halvesOf(joint);
-    const lone = probe([face, end], (stray, ...real: [RealHalf, RealHalf]) => putTogether(joint, ...real, stray));
-    const ids = [...joint.standing.keys()];
-    const others = probe<Stand[], ReadonlyMap<string, Stand>>(
-      [...joint.standing.values()].map(standing),
-      (_, ...made) => new Map(ids.map((id, i) => [id, made[i]!])),
-    );
-    return probe([lone, others], (stray, own, beside) => besideOthers(joint, own, beside, stray));
   };
 }
 

@@ -1,5 +1,5 @@
-import { likelyOverLimits } from '../../tolerance/likely.js';
-import type { OverLimit } from '../../tolerance/tolerance.js';
+import type { FigureName } from '../../tolerance/assemble.js';
+import { likelyOverLimits, type JointMisfit } from '../../tolerance/likely.js';
 import type { StrayKind } from '../../machining/replay/stray.js';
 import type { Micrometres } from '../../length/units.js';
 import { noteAll, unwatched } from '../../shop/watched.js';
@@ -11,7 +11,7 @@ import { boresOfGroups, distinct, grouped } from '../lookups.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
 interface Misfit {
-  readonly figure: OverLimit['figure'];
+  readonly figure: FigureName;
   /** The worst first. */
   readonly joints: readonly JointPanels[];
   readonly likely: Micrometres;
@@ -32,7 +32,7 @@ const CAUSES: Readonly<Record<StrayKind, string>> = {
 };
 
 /** The figures that a joint is judged by, and the keys of their limits. */
-const FIGURES: Readonly<Record<OverLimit['figure'], { readonly name: string; readonly key: string }>> = {
+const FIGURES: Readonly<Record<FigureName, { readonly name: string; readonly key: string }>> = {
   front: { name: 'offset at the front edge', key: 'front-limit' },
   step: { name: 'step at the outside face', key: 'step-limit' },
   gap: { name: 'gap', key: 'gap-limit' },
@@ -71,12 +71,12 @@ export const misfitPastLimit: CarcassRule = {
   },
 };
 
-function likelyMisfits({ carcass, matings, alone, shop, derived }: CarcassContext): readonly OverLimit[] {
+function likelyMisfits({ carcass, matings, alone, shop, derived }: CarcassContext): readonly JointMisfit[] {
   const { strokes } = alone;
   return likelyOverLimits({ carcass, matings, strokes, shop: unwatched(shop) }, keptForShop(derived, shop));
 }
 
-function found(context: CarcassContext, same: readonly OverLimit[]): Found {
+function found(context: CarcassContext, same: readonly JointMisfit[]): Found {
   const worst = same.reduce((a, b) => (b.rootSumSquare > a.rootSumSquare ? b : a));
   const joints = distinct(same.map((one) => one.joint));
   return {
@@ -87,7 +87,7 @@ function found(context: CarcassContext, same: readonly OverLimit[]): Found {
       likely: worst.rootSumSquare,
       worst: worst.worst,
       limit: worst.limit,
-      causes: distinct(worst.causes.map((cause) => cause.kind)).slice(0, 2),
+      causes: worst.causes.slice(0, 2),
     }),
     bores: boresOfGroups(context, new Set(joints)),
   };

@@ -81,14 +81,18 @@ it('joints that are alike have the same figures, and the same is told of them as
           const figures = spreadOf(joint);
           const like = known.get(likenessOf(joint));
           for (const name of like === undefined ? [] : FIGURE_NAMES) {
-            expect(figures[name].worst).toBeCloseTo(like![name].worst, 5);
-            expect(figures[name].rootSumSquare).toBeCloseTo(like![name].rootSumSquare, 5);
+            expect(figures[name].worst).toBeCloseTo(like![name].worst, 3);
+            expect(figures[name].rootSumSquare).toBeCloseTo(like![name].rootSumSquare, 3);
           }
           shared += Number(like !== undefined);
           known.set(likenessOf(joint), figures);
           return figures;
         });
-        const over = all.flatMap((one) => overLimits(one, of.shop.tolerances).filter(({ asARule }) => asARule));
+        const over = all
+          .flatMap((one) => overLimits(one, of.shop.tolerances).filter(({ asARule }) => asARule))
+          .map(({ joint, figure, limit, worst, rootSumSquare, causes }) => {
+            return { joint, figure, limit, worst, rootSumSquare, causes: [...new Set(causes.map(({ kind }) => kind))] };
+          });
         expect(likelyOverLimits(of, derived)).toEqual(over);
         told += over.length;
       }
