@@ -23,19 +23,14 @@ export interface StopPlan {
 export function assignStops(machine: BoringMachine, places: readonly StopPlace[]): StopPlan | null {
   // Most of what is asked asks for too many stops.
   if (HANDS.some((side) => countOf(machine.stops, side) < countOf(places, side))) return null;
-  const extension = machine.kind === 'vertical' ? machine.extension : 0;
-  for (const beyond of extension > 0 ? [0, extension] : [0]) {
-    const left = assignHand(machine, 'left', places, beyond);
-    const right = left && assignHand(machine, 'right', places, beyond);
-    if (!left || !right) continue;
-    const set = new Map([...left, ...right]);
-    const stops = machine.stops.flatMap((stop) => {
-      const position = set.get(stop);
-      return position === undefined ? [] : [{ name: stop.name, side: stop.side, position }];
-    });
-    return { stops, extension: beyond > 0 };
-  }
-  return null;
+  const left = assignHand(machine, 'left', places);
+  const right = left && assignHand(machine, 'right', places);
+  if (!left || !right) return null;
+  const stops = machine.stops.flatMap((stop) => {
+    const position = left.set.get(stop) ?? right.set.get(stop);
+    return position === undefined ? [] : [{ name: stop.name, side: stop.side, position }];
+  });
+  return { stops, extension: left.price + right.price > 0 };
 }
 
 const HANDS = ['left', 'right'] as const;
@@ -53,49 +48,58 @@ export function outward(machine: BoringMachine, side: Hand): Stop[] {
     .sort((a, b) => a.range.min - b.range.min || a.range.max - b.range.max);
 }
 
-/** From what a stop costs that stands beyond its plain range: it is taken only where no other can be. */
+/** What a stop costs that stands beyond its plain range: it is taken only where no other can be. */
 const BEYOND = 1;
+
+/** Stops of a hand set to places, and how many of them stand beyond their plain range. */
+interface HandPlan {
+  readonly set: ReadonlyMap<Stop, Micrometres>;
+  readonly price: number;
+}
+
+const NO_STOPS: HandPlan = { set: new Map(), price: 0 };
 
 /**
  * Places of one hand and stops of that hand, both from the spindles outward, paired so that no two cross: of all such
  * pairings one with the fewest stops beyond their plain range, and of these the one with the stops nearest to the spindles.
  */
-function assignHand(
-  machine: BoringMachine,
-  side: Hand,
-  all: readonly StopPlace[],
-  extension: Micrometres,
-): Map<Stop, Micrometres> | null {
-  const places = all.filter((place) => place.side === side).sort((a, b) => a.position - b.position);
-  if (places.length === 0) return new Map();
+function assignHand(machine: BoringMachine, side: Hand, all: readonly StopPlace[]): HandPlan | null {
+  const places = all.filter((place) => place.side === side);
+  if (places.length === 0) return NO_STOPS;
+  if (places.length > 1) places.sort((a, b) => a.position - b.position);
   const stops = outward(machine, side);
   const furthest = stops.reduce((a, b) => (b.range.max >= a.range.max ? b : a), stops[0]!);
+  const extension = machine.kind === 'vertical' ? machine.extension : 0;
   const priceOf = (stop: Stop, { position, lowers }: StopPlace): number => {
     if (lowers && !stop.lowers) return Infinity;
     if (within(position, stop.range)) return 0;
     const beyond = stop === furthest && position > stop.range.max && position <= stop.range.max + extension;
     return beyond ? BEYOND : Infinity;
   };
-  // least[s][p]: the least price of the places from p on with the stops from s on.
-  const least = Array.from({ length: stops.length + 1 }, () => new Array<number>(places.length + 1).fill(Infinity));
+  // At [s * across + p] the least price of the places from p on with the stops from s on.
+  const across = places.length + 1;
+  const least = new Array<number>((stops.length + 1) * across).fill(Infinity);
   for (let s = stops.length; s >= 0; s -= 1) {
-    least[s]![places.length] = 0;
+    const own = s * across;
+    least[own + places.length] = 0;
     if (s === stops.length) continue;
     for (let p = 0; p < places.length; p += 1) {
-      const taken = priceOf(stops[s]!, places[p]!) + least[s + 1]![p + 1]!;
-      least[s]![p] = Math.min(taken, least[s + 1]![p]!);
+      const passed = least[own + across + p]!;
+      const then = least[own + across + p + 1]!;
+      least[own + p] = then < passed ? Math.min(passed, then + priceOf(stops[s]!, places[p]!)) : passed;
     }
   }
-  if (least[0]![0] === Infinity) return null;
+  const price = least[0]!;
+  if (price === Infinity) return null;
   const set = new Map<Stop, Micrometres>();
   let p = 0;
   for (const [s, stop] of stops.entries()) {
     if (p === places.length) break;
-    if (priceOf(stop, places[p]!) + least[s + 1]![p + 1]! > least[s]![p]!) continue;
+    if (priceOf(stop, places[p]!) + least[(s + 1) * across + p + 1]! > least[s * across + p]!) continue;
     set.set(stop, places[p]!.position);
     p += 1;
   }
-  return set;
+  return { set, price };
 }
 
 /** The set stop that a way lies against, if it is set. */
