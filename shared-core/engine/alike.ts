@@ -6,31 +6,57 @@ import type { CarcassAnalysis } from './carcass-analysis.js';
 /** A plain name, as nearly all are: nothing about it can mean anything to YAML. */
 const NAMED = /^( *)(\p{L}[\p{L}\p{N}_-]*)(?=:)/u;
 const NO_NAME = /^(?:true|false|null)$/i;
+/** What stands for a name where texts are compared. */
+const STAND_IN = 'x';
 
-/** A carcass's text with the name taken out of it. */
+/** A carcass's text with something else in the place of its name. */
 export interface Unnamed {
   readonly name: string;
-  /** Equal for texts that differ in a name of the same length alone, so that every place in them is the same. */
-  readonly likeness: string;
+  /** Its text is equal for carcasses that differ in their names alone. */
+  readonly part: CarcassPart;
+  readonly standIn: StandIn;
+}
+
+/** How the places of a text with another name stand in that with its own. */
+export interface StandIn {
+  /** Where the name begins. */
+  readonly at: number;
+  /** How much further on all that follows it stands. */
+  readonly by: number;
 }
 
 /** Null where the name cannot be taken out. */
-export function unnamed({ text, whole }: CarcassPart): Unnamed | null {
+export function unnamed(part: CarcassPart): Unnamed | null {
+  const { text, whole } = part;
   const [head, indent, name] = (whole === null && NAMED.exec(text)) || [];
-  if (head === undefined || name === undefined || NO_NAME.test(name)) return null;
-  return { name, likeness: `${indent}${name.length}${text.slice(head.length)}` };
+  if (head === undefined || indent === undefined || name === undefined || NO_NAME.test(name)) return null;
+  return {
+    name,
+    part: { ...part, text: `${indent}${STAND_IN}${text.slice(head.length)}` },
+    standIn: { at: indent.length, by: name.length - STAND_IN.length },
+  };
 }
 
+/** An offset of a text with another name, in that with its own. */
+export const withOwnName = ({ at, by }: StandIn, offset: number): number => (offset > at ? offset + by : offset);
+
 /**
- * What is known of a carcass, as that of another whose text differs in its name alone. Only operations go by the name, and no
- * message has it.
- * @returns null where the carcass is not sound enough for its name to be no more than that
+ * What is known of a carcass without its name, as that of one that has a name. Only operations go by the name, and no message
+ * has it.
+ * @returns null where the text is not sound enough for the name to be no more than that
  */
-export function renamed(of: CarcassAnalysis, name: string): CarcassAnalysis | null {
+export function named(of: CarcassAnalysis, { name, standIn }: Unnamed): CarcassAnalysis | null {
   const { nameAt: before, spec, operations } = of;
-  if (before === null || spec === null || operations === null) return null;
+  // Faults of the text are told in words of the text.
+  if (before === null || (spec === null && of.known.some(({ rule }) => rule === 'yaml-syntax'))) return null;
   const nameAt = { ...before, value: name };
-  return of.like({ name, nameAt, spec: { ...spec, name: nameAt }, operations: operationsFor(operations, name) });
+  return of.like({
+    name,
+    nameAt,
+    standIn,
+    spec: spec && { ...spec, name: nameAt },
+    operations: operations && operationsFor(operations, name),
+  });
 }
 
 function operationsFor(of: CarcassOperations, carcass: string): CarcassOperations {

@@ -7,6 +7,7 @@ import type { JobHead } from '../job/model.js';
 import { readerOf, type Reader } from '../length/reader.js';
 import type { Unit } from '../length/units.js';
 import type { OrderTask, Plan, SetUpOrder } from '../machining/plan/plan.js';
+import { withOwnName } from './alike.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import type { Derived } from '../derived/derived.js';
 import type { Planning } from './planning.js';
@@ -160,7 +161,7 @@ export class JobAnalysis {
       case 'shop':
         return clamp('shop', place, 0, this.used.text.length);
       case 'self':
-        return clamp('job', place, carcass === null ? 0 : (carcasses[carcass]?.origin ?? 0), this.text.length);
+        return this.locateWritten(carcass === null ? place : this.#written(place, carcass), carcass);
       case 'head':
         return clamp('job', place, fromDefaults, this.text.length);
       case 'tail':
@@ -170,6 +171,19 @@ export class JobAnalysis {
         return clamp('job', place, base === null ? 0 : carcasses[base]!.origin, this.text.length);
       }
     }
+  }
+
+  /** The same for a place that was read from the text of the carcass itself. */
+  locateWritten(place: Place, carcass: number | null): Where {
+    if (place.part !== 'self') return this.locate(place, carcass);
+    return clamp('job', place, carcass === null ? 0 : (this.parts.carcasses[carcass]?.origin ?? 0), this.text.length);
+  }
+
+  /** A place of what is known of a carcass, in its own text. */
+  #written(place: Place, carcass: number): Place {
+    const standIn = this.carcasses[carcass]?.standIn ?? null;
+    if (standIn === null) return place;
+    return { ...place, start: withOwnName(standIn, place.start), end: withOwnName(standIn, place.end) };
   }
 
   /** The carcass in whose text a place of this one is, be it its own or of one that it is like; null for no carcass. */

@@ -6,6 +6,7 @@ import type { Finding } from '../findings/finding.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
 import type { ShopChanges } from '../shop/watched.js';
+import type { StandIn } from './alike.js';
 
 /** What reading, building and boring give for one carcass. */
 export interface CarcassWork {
@@ -13,6 +14,8 @@ export interface CarcassWork {
   readonly name: string;
   /** Where the name stands; null where the text is too broken to tell. */
   readonly nameAt: Located<string> | null;
+  /** Where its places are counted in a text with another name; null where they are in its own. */
+  readonly standIn: StandIn | null;
   /** Null where a required value is missing or a value is invalid. */
   readonly spec: CarcassSpec | null;
   /** Null where no box can be made of the spec. */
@@ -32,6 +35,7 @@ export type Elsewhere = (changes: ShopChanges, mayTake: boolean) => CarcassAnaly
 export class CarcassAnalysis implements CarcassWork {
   readonly name: string;
   readonly nameAt: Located<string> | null;
+  readonly standIn: StandIn | null;
   readonly spec: CarcassSpec | null;
   readonly carcass: Carcass | null;
   readonly boring: BoreMap | null;
@@ -56,6 +60,7 @@ export class CarcassAnalysis implements CarcassWork {
   ) {
     this.name = work.name;
     this.nameAt = work.nameAt;
+    this.standIn = work.standIn;
     this.spec = work.spec;
     this.carcass = work.carcass;
     this.boring = work.boring;
@@ -67,8 +72,8 @@ export class CarcassAnalysis implements CarcassWork {
 
   /** The same with some of it otherwise, where the findings are the same. */
   like(otherwise: Partial<CarcassWork>): CarcassAnalysis {
-    const { name, nameAt, spec, carcass, boring, operations } = this;
-    const work = { name, nameAt, spec, carcass, boring, operations, ...otherwise };
+    const { name, nameAt, standIn, spec, carcass, boring, operations } = this;
+    const work = { name, nameAt, standIn, spec, carcass, boring, operations, ...otherwise };
     const elsewhere = (changes: ShopChanges, mayTake: boolean): CarcassAnalysis | null => {
       const other = this.in(changes, mayTake);
       return other === null || other.carcass !== this.carcass ? null : other.like(otherwise);

@@ -82,7 +82,7 @@ function told(
   const slowReads = new ShopReads();
   let isAsked = false;
   return new CarcassAnalysis(
-    { name, nameAt: read.name, spec: read.spec, carcass, boring, operations },
+    { name, nameAt: read.name, standIn: null, spec: read.spec, carcass, boring, operations },
     withOthers(quick),
     () => {
       isAsked = true;

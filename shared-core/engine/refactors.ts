@@ -44,7 +44,7 @@ function lengthConverted(analysis: JobAnalysis, offset: number): readonly Refact
   const spot = schemaAt(part === 'self' ? carcassSchema : jobSchema, path);
   const other = spot === null || !takesLength(spot.schema) ? null : inOtherUnit(scalar.text, analysis.unit);
   if (other === null) return [];
-  const { start, end } = analysis.locate(scalar.place, carcass);
+  const { start, end } = analysis.locateWritten(scalar.place, carcass);
   return [{ title: say.inUnit({ text: other.figure }), edits: [{ start, end, text: other.text }] }];
 }
 

@@ -1,6 +1,6 @@
 import type { Shop } from '../shop/model.js';
 import { ShopChanges } from '../shop/watched.js';
-import { renamed, unnamed } from './alike.js';
+import { named, unnamed } from './alike.js';
 import type { CarcassAnalysis } from './carcass-analysis.js';
 import type { Lined } from './lined.js';
 
@@ -88,15 +88,15 @@ export class WorkedOut {
     if (this.#alike.size > most) this.#alike = new Map([...this.#alike].slice(-most));
   }
 
-  /** As one of those known by what they say without their names; else worked out, and known from then on. */
+  /** By what it says without its name, which is worked out once for all that say the same; of one that is not sound by its own text. */
   #likeAnother(lined: Lined): CarcassAnalysis {
     const own = unnamed(lined.part);
     if (own === null) return this.#work(lined);
-    const likeness = withBases(lined, own.likeness);
-    const other = this.#alike.get(likeness);
-    const carcass = (other && renamed(other, own.name)) ?? this.#work(lined);
-    if (other === undefined) this.#alike.set(likeness, carcass);
-    return carcass;
+    const likeness = withBases(lined, own.part.text);
+    const known = this.#alike.get(likeness);
+    const alike = known ?? this.#work({ ...lined, part: own.part });
+    if (known === undefined) this.#alike.set(likeness, alike);
+    return named(alike, own) ?? this.#work(lined);
   }
 }
 

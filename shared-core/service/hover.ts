@@ -135,7 +135,7 @@ function answer(
   if (value === '') return null;
   const place = key?.place ?? scalar?.place;
   if (place === undefined) return { words: value, about: null, reference: null };
-  const { start, end } = file.kind === 'shop' ? place : file.analysis.locate({ ...place, part }, carcass);
+  const { start, end } = file.kind === 'shop' ? place : file.analysis.locateWritten({ ...place, part }, carcass);
   return { words: value, about: { start, end }, reference: referenceAt(file.kind, path, carcass) };
 }
 
