@@ -5,9 +5,11 @@ import type { Place } from './place.js';
 import { readTree, writtenEnd, type ReadTree } from './read.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
 
-/** A job beyond either figure is no workshop's, and would only keep the editor busy. */
-const LONGEST_JOB = 2_000_000;
-const MOST_CARCASSES = 2_000;
+/** A job beyond any of these figures is no workshop's, and would only keep the editor busy. */
+const LONGEST_JOB = 5_000_000;
+const MOST_CARCASSES = 50_000;
+/** What says something of its own is worked out and kept by itself. */
+const MOST_UNLIKE = 5_000;
 
 /** A job text cut apart so that an edit inside one carcass leaves the texts of all the others as they are. */
 export interface JobParts {
@@ -67,11 +69,31 @@ export function cutJob(text: string): JobParts {
     return { head: nothing, carcasses: [], tail: nothing, whole: null, problems: [{ message, place }] };
   }
   const parts = cutByLines(text) ?? leaveWhole(text);
-  const beyond = parts.carcasses[MOST_CARCASSES];
+  const { carcasses } = parts;
+  const { unlike, read } = countUnlike(carcasses);
+  const beyond = carcasses[read];
   if (beyond === undefined) return parts;
-  const message = say.tooManyCarcasses({ carcasses: parts.carcasses.length, most: MOST_CARCASSES });
+  const isUnlike = read < MOST_CARCASSES;
+  const message = say.tooManyCarcasses({
+    carcasses: isUnlike ? unlike : carcasses.length,
+    most: isUnlike ? MOST_UNLIKE : MOST_CARCASSES,
+    isUnlike,
+  });
   const place: Place = { part: 'head', start: beyond.start, end: beyond.start + 1 };
-  return { ...parts, carcasses: parts.carcasses.slice(0, MOST_CARCASSES), problems: [{ message, place }] };
+  return { ...parts, carcasses: carcasses.slice(0, read), problems: [{ message, place }] };
+}
+
+/** How many carcasses say something else than all others, and how many of all can be read. */
+function countUnlike(carcasses: readonly CarcassPart[]): { readonly unlike: number; readonly read: number } {
+  const most = Math.min(carcasses.length, MOST_CARCASSES);
+  if (carcasses.length <= MOST_UNLIKE) return { unlike: carcasses.length, read: most };
+  const said = new Set<string>();
+  let read = most;
+  for (const [index, { text, whole }] of carcasses.entries()) {
+    said.add(whole === null ? text.slice(text.indexOf(':')) : String(index));
+    if (said.size > MOST_UNLIKE) read = Math.min(read, index);
+  }
+  return { unlike: said.size, read };
 }
 
 /** An entry among the carcasses that has its value on its line, as a carcass never has: a key that stands in their column. */

@@ -6,6 +6,13 @@ interface KeyAndValue {
   readonly value: string;
 }
 
+interface CarcassCount {
+  readonly carcasses: number;
+  readonly most: number;
+  /** Whether of those that are alike only one is counted. */
+  readonly isUnlike: boolean;
+}
+
 /** What is wrong with the text itself, for someone who knows no YAML. */
 export const say = messages('text', {
   // The size of a file.
@@ -13,8 +20,8 @@ export const say = messages('text', {
     `The file is ${millions(length)} million characters long; the maximum is ${millions(most)} million. Split it into several jobs.`,
   partTooLong: ({ length, most }: { readonly length: number; readonly most: number }) =>
     `This text is ${millions(length)} million characters long; the maximum is ${millions(most)} million. Split the file.`,
-  tooManyCarcasses: ({ carcasses, most }: { readonly carcasses: number; readonly most: number }) =>
-    `The job has ${carcasses} carcasses; the maximum is ${most}. Split the file: the carcasses from here on are not read.`,
+  tooManyCarcasses: ({ carcasses, most, isUnlike }: CarcassCount) =>
+    `The job has ${carcasses} carcasses${isUnlike ? ' that are not alike' : ''}; the maximum is ${most}. Split the file: the carcasses from here on are not read.`,
   beyondMeasure: () => 'This text cannot be read as YAML, because it nests or repeats too much. Write it plainly.',
   tooDeep: ({ most }: { readonly most: number }) =>
     `Lists and maps are nested more than ${most} deep here. Remove some levels.`,

@@ -62,7 +62,7 @@ function pageOf(measured: readonly Measured[]): string {
     '',
     '![Memory over the number of carcasses](memory.svg)',
     '',
-    'Milliseconds to the first findings / to all of them. A job of over 2,000 carcasses is worked out as far as that.',
+    'Milliseconds to the first findings / to all of them.',
     '',
     row('', ...measured.map(({ size }) => `${whole(size)} carcasses`)),
     row('---', ...measured.map(() => '---:')),

@@ -13,8 +13,8 @@ export const text = {
       `Die Datei ist ${millions(length)} Millionen Zeichen lang; höchstens ${millions(most)} Millionen sind möglich. Teilen Sie sie in mehrere Aufträge.`,
     partTooLong: ({ length, most }) =>
       `Dieser Text ist ${millions(length)} Millionen Zeichen lang; höchstens ${millions(most)} Millionen sind möglich. Teilen Sie die Datei.`,
-    tooManyCarcasses: ({ carcasses, most }) =>
-      `Der Auftrag hat ${carcasses} Korpusse; höchstens ${most} sind möglich. Teilen Sie die Datei: Ab hier wird kein Korpus gelesen.`,
+    tooManyCarcasses: ({ carcasses, most, isUnlike }) =>
+      `Der Auftrag hat ${carcasses} ${isUnlike ? 'verschiedene ' : ''}Korpusse; höchstens ${most} sind möglich. Teilen Sie die Datei: Ab hier wird kein Korpus gelesen.`,
     beyondMeasure: () =>
       'Dieser Text lässt sich nicht als YAML lesen, weil er zu viel verschachtelt oder wiederholt. Schreiben Sie ihn schlicht.',
     tooDeep: ({ most }) =>

@@ -13,8 +13,8 @@ export const text = {
       `Le fichier a ${millions(length)} millions de caractères ; le maximum est ${millions(most)} millions. Partagez-le en plusieurs travaux.`,
     partTooLong: ({ length, most }) =>
       `Ce texte a ${millions(length)} millions de caractères ; le maximum est ${millions(most)} millions. Partagez le fichier.`,
-    tooManyCarcasses: ({ carcasses, most }) =>
-      `Le travail a ${carcasses} caissons ; le maximum est ${most}. Partagez le fichier : les caissons à partir d’ici ne sont pas lus.`,
+    tooManyCarcasses: ({ carcasses, most, isUnlike }) =>
+      `Le travail a ${carcasses} caissons${isUnlike ? ' différents' : ''} ; le maximum est ${most}. Partagez le fichier : les caissons à partir d’ici ne sont pas lus.`,
     beyondMeasure: () =>
       'Ce texte ne peut être lu comme YAML, car il s’imbrique ou se répète trop. Écrivez-le simplement.',
     tooDeep: ({ most }) => `Ici, listes et clés s’imbriquent à plus de ${most} niveaux. Retirez quelques niveaux.`,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cutJob } from '../../../shared-core/document/cut.js';
+import { cutJob, type JobParts } from '../../../shared-core/document/cut.js';
 import { readCarcassTree, readHeadTrees } from '../../../shared-core/document/parts.js';
 import { readTree } from '../../../shared-core/document/read.js';
 import { job, writeJob } from '../job/job-texts.js';
@@ -160,9 +160,18 @@ test('a carcass that is an alias reads as what it names', () => {
 });
 
 test('too many carcasses, or too long a file, are told and read as far as they go', () => {
-  const many = cutJob(`carcasses:\n${Array.from({ length: 2500 }, (_, i) => `  c${i}:\n    kind: base\n`).join('')}`);
-  expect(many.carcasses).toHaveLength(2000);
-  expect(inWords(readHeadTrees(many).head.problems[0]!.message)).toContain('2500 carcasses');
+  const jobOf = (count: number, line: (index: number) => string): JobParts =>
+    cutJob(`carcasses:\n${Array.from({ length: count }, (_, i) => `  c${i}:\n    ${line(i)}\n`).join('')}`);
+  const toldOf = (parts: JobParts): string => inWords(readHeadTrees(parts).head.problems[0]!.message);
+  // 100,000 lines.
+  expect(jobOf(50_000, () => 'kind: base').problems).toEqual([]);
+  const many = jobOf(50_002, () => 'kind: base');
+  expect(many.carcasses).toHaveLength(50_000);
+  expect(toldOf(many)).toContain('50002 carcasses; the maximum is 50000');
+  expect(jobOf(6000, (i) => `width: ${i % 5000}`).problems).toEqual([]);
+  const unlike = jobOf(6000, (i) => `width: ${i % 5001}`);
+  expect(unlike.carcasses.at(-1)?.text).toContain('width: 4999');
+  expect(toldOf(unlike)).toContain('5001 carcasses that are not alike; the maximum is 5000');
   const long = readAll(`carcasses:\n${'  a:\n    kind: base\n'.repeat(300_000)}`);
   expect(long.carcasses).toEqual([]);
   expect(long.findings.map(({ rule, place }) => [rule, place.end > place.start])).toEqual([['yaml-syntax', true]]);

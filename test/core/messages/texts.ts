@@ -260,8 +260,8 @@ export const JOBS: readonly Text[] = [
   ].flatMap((text) => [`${text}\n`, `carcasses:\n  sink:\n    kind: base\n    ${text.replaceAll('\n', '\n    ')}\n`]),
   `a: ${'['.repeat(80)}${']'.repeat(80)}\n`,
   `a: ${'&a '.repeat(20_000)}\n`,
-  `carcasses:\n${Array.from({ length: 2600 }, (_, i) => `  c${i}: { kind: base, width: 600 }\n`).join('')}`,
-  `# ${'x'.repeat(2_100_000)}\n`,
+  `carcasses:\n${Array.from({ length: 5010 }, (_, i) => `  c: { width: ${i} }\n`).join('')}`,
+  `# ${'x'.repeat(5_100_000)}\n`,
   `carcasses:\n  sink:\n    note: ${'x'.repeat(2_100_000)}\n`,
 
   '',
