@@ -3,7 +3,7 @@ import { groupBy, modulo } from '../machining/plan/numbers.js';
 import type { Bore, Row } from '../boring/model.js';
 import { boredHoles } from '../boring/rows.js';
 import type { Span } from '../schema/schema.js';
-import type { Panel } from '../carcass/model.js';
+import type { Carcass, Panel } from '../carcass/model.js';
 import type { CarcassSpec, ShelfSpec } from '../carcass/spec.js';
 import { means } from '../job/panel-key.js';
 import type { Micrometres } from '../length/units.js';
@@ -25,9 +25,12 @@ export function machineFor<U extends keyof MachineForUse>(context: CarcassContex
   return machine?.kind === KIND_FOR_USE[use] ? (machine as MachineForUse[U]) : null;
 }
 
+const panelsByKey = ({ panels }: Carcass): ReadonlyMap<string, Panel> =>
+  new Map(panels.map((panel) => [panel.key, panel]));
+
 /** The panel of a key. */
-export function panelOf(context: CarcassContext, key: string): Panel | undefined {
-  return context.carcass.panels.find((panel) => panel.key === key);
+export function panelOf({ carcass, derived }: CarcassContext, key: string): Panel | undefined {
+  return derived.get(panelsByKey, carcass).get(key);
 }
 
 /** The panels that one shelf of the job makes: one, or one in every bay. */

@@ -45,7 +45,8 @@ export function measure(joint: JointCase, stray: Stray): Readings {
     makeReal(end, stray),
   ];
   const stands = new Map([...joint.standing].map(([id, other]) => [id, standOf(other, ...real(other), stray)]));
-  return besideOthers(joint, putTogether(joint, ...real(joint), stray), stands, stray);
+  const assembled = putTogether(joint, ...real(joint), stray);
+  return { ...assembled.readings, gap: gapBesideOthers(joint, assembled, stands, stray) };
 }
 
 /** What is measured on a joint, and how far the end stands out at the corners of its contact, beyond its corner at the front edge. */
@@ -96,18 +97,18 @@ export function standOf(joint: LoneJoint, face: RealHalf, end: RealHalf, stray: 
 }
 
 /** The gap of a joint as its rivals have it, beside what it would be by itself. */
-export function besideOthers(
+export function gapBesideOthers(
   { rivals }: JointCase,
   { readings, standsOut }: Assembled,
   stands: ReadonlyMap<string, Stand>,
   stray: Stray,
-): Readings {
-  if (rivals.length === 0) return readings;
+): Readings['gap'] {
+  if (rivals.length === 0) return readings.gap;
   const held = rivals.map((rival) => {
     const touch = rival.touching === null ? 0 : standsOut[rival.touching];
     return touch + heldOpen(rival, stray, stands) - standsOut[rival.corner];
   });
-  return { ...readings, gap: [...readings.gap, ...held] };
+  return [...readings.gap, ...held];
 }
 
 function spotsOf({ front, outside }: LoneJoint): (point: Point3) => Spot {

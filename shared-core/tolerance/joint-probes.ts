@@ -1,22 +1,30 @@
 import { boundOf } from '../machining/replay/stray.js';
 import type { Tolerances } from '../shop/model.js';
-import { besideOthers, putTogether, standOf, type Assembled, type Readings } from './assemble.js';
+import { GAUGES, gapBesideOthers, putTogether, standOf, type Assembled, type FigureName } from './assemble.js';
 import type { Stand } from './faces.js';
 import { makeReal, type LoneJoint, type RealHalf } from './joint.js';
 import { namedLikeness } from './likeness.js';
 import type { JointCase } from './rivals.js';
-import { probing, type Probe, type Probing } from './spread.js';
+import { probing, spread, type Figure, type Probe, type Probing } from './spread.js';
 
 /** Of so many joints that are not alike the probes are kept; with more, all begins anew. */
 const MOST_JOINTS = 256;
 
-/** A joint by itself: what is measured on it, and how it holds its end panel for others. */
+/** A joint by itself: what is measured on it, how it holds its end panel for others, and what others have no part in. */
 interface LoneProbes {
   readonly assembled: Probe<Assembled>;
   readonly stand: Probe<Stand>;
+  /** Known once they were asked for. */
+  figures: OwnFigures | null;
 }
 
-/** Probes of joints under the tolerances of one shop. What several joints have in common is bored and put together once. */
+const { gap: GAP, ...OWN } = GAUGES;
+type OwnFigures = Readonly<Record<Exclude<FigureName, 'gap'>, Figure>>;
+
+/**
+ * How the figures of joints spread under the tolerances of one shop. What several joints have in common is bored and put
+ * together once.
+ */
 export class JointProbes {
   readonly #tolerances: Tolerances;
   #probe: Probing;
@@ -27,8 +35,8 @@ export class JointProbes {
     this.#probe = this.#anew();
   }
 
-  /** What is measured on a joint among others. */
-  of(joint: JointCase): Probe<Readings> {
+  /** The figures of a joint among others. */
+  figuresOf(joint: JointCase): Readonly<Record<FigureName, Figure>> {
     // Probes know their variables by identity, so those of one joint must all be of one time.
     if (this.#lone.size > MOST_JOINTS) {
       this.#lone.clear();
@@ -39,9 +47,13 @@ export class JointProbes {
       [...joint.standing.values()].map((other) => this.#of(other).stand),
       (_, ...made) => new Map(ids.map((id, i) => [id, made[i]!])),
     );
-    return this.#probe([this.#of(joint).assembled, others], (stray, own, beside) =>
-      besideOthers(joint, own, beside, stray),
-    );
+    const lone = this.#of(joint);
+    const own = this.#probe([lone.assembled], (_, { readings }) => readings);
+    lone.figures ??= spread(OWN, own);
+    const gap = this.#probe([lone.assembled, others], (stray, assembled, beside) => ({
+      gap: gapBesideOthers(joint, assembled, beside, stray),
+    }));
+    return { ...lone.figures, ...spread({ gap: GAP }, gap) };
   }
 
   #of(joint: LoneJoint): LoneProbes {
@@ -51,10 +63,9 @@ export class JointProbes {
     const face = this.#probe([], (stray) => makeReal(joint.face, stray));
     const end = this.#probe([], (stray) => makeReal(joint.end, stray));
     const made: LoneProbes = {
-      assembled: this.#probe([face, end], (stray, ...real: [RealHalf, RealHalf]) =>
-        putTogether(joint, ...real, stray),
-      ),
+      assembled: this.#probe([face, end], (stray, ...real: [RealHalf, RealHalf]) => putTogether(joint, ...real, stray)),
       stand: this.#probe([face, end], (stray, ...real: [RealHalf, RealHalf]) => standOf(joint, ...real, stray)),
+      figures: null,
     };
     this.#lone.set(key, made);
     return made;

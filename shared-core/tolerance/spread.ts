@@ -156,7 +156,7 @@ interface Run<Value> {
  */
 export function spread<Values extends object>(
   gauges: { readonly [Name in keyof Values]: Gauge<Values[Name]> },
-  model: Probe<Values>,
+  model: Probe<Readonly<Values>>,
 ): { readonly [Name in keyof Values]: Figure } {
   const all = [...model.variables].map((variable) => ({
     variable,

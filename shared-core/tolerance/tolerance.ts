@@ -9,11 +9,11 @@ import { strokesOf, type ReplayProblem, type Strokes } from '../machining/replay
 import type { SetUp } from '../machining/set-up.js';
 import type { Shop, Tolerances } from '../shop/model.js';
 import type { Micrometres } from '../length/units.js';
-import { GAUGES, type FigureName } from './assemble.js';
+import type { FigureName } from './assemble.js';
 import { boredBy, loneJoint, type BoredBy, type LoneJoint } from './joint.js';
 import { JointProbes } from './joint-probes.js';
 import { amongOthers, rivalsOf, type JointCase } from './rivals.js';
-import { spread, type Cause, type Figure } from './spread.js';
+import type { Cause, Figure } from './spread.js';
 
 /** One carcass with the set-ups that it is to be bored by. */
 export interface ToleranceCase {
@@ -141,7 +141,7 @@ export function spreading(
   probes: JointProbes = new JointProbes(tolerances),
 ): (joint: JointCase) => JointTolerance {
   return (joint) => {
-    const figures = spread(GAUGES, probes.of(joint));
+    const figures = probes.figuresOf(joint);
     return {
       joint: joint.joint.id,
       ...figures,

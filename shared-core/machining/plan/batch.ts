@@ -51,13 +51,20 @@ export function emptyBatch(operation: Operation): Batch {
   };
 }
 
-/** The batch with one more operation in it, or null where it does not go. */
-export function join(batch: Batch, operation: Operation, way: Way): Batch | null {
+/** The stops of a batch with one more way in it, or null where it does not go. */
+export function stopsWith(batch: Batch, way: Way): Pick<Batch, 'places' | 'stops' | 'extension'> | null {
   if (!goTogether(batch.load, way.load)) return null;
   const places = placesWith(batch, way);
-  const plan = places === batch.places ? batch : assignStops(batch.machine, places);
+  if (places === batch.places) return batch;
+  const plan = assignStops(batch.machine, places);
+  return plan && { places, ...plan };
+}
+
+/** The batch with one more operation in it, or null where it does not go. */
+export function join(batch: Batch, operation: Operation, way: Way): Batch | null {
+  const plan = stopsWith(batch, way);
   if (plan === null) return null;
-  const { stops, extension } = plan;
+  const { places, stops, extension } = plan;
   const load = mergeLoads(batch.load, way.load);
   const depth = Math.max(batch.depth, operation.depth);
   return { ...batch, depth, load, chosen: [...batch.chosen, { operation, way }], places, stops, extension };
@@ -77,4 +84,4 @@ function placesWith({ machine, places, chosen }: Batch, way: Way): readonly Stop
 
 /** Whether an operation can be run at all, with no other in its set-up. */
 export const standsAlone = (operation: Operation): boolean =>
-  operation.ways.some((way) => join(emptyBatch(operation), operation, way) !== null);
+  operation.ways.some((way) => stopsWith(emptyBatch(operation), way) !== null);

@@ -1,5 +1,5 @@
 import type { Steps } from '../../derived/steps.js';
-import { emptyBatch, join, type Batch } from './batch.js';
+import { emptyBatch, join, stopsWith, type Batch } from './batch.js';
 import type { Operation } from './operation.js';
 
 /** Pairs of operations beyond which the bound is counted without asking which of them go together. */
@@ -67,7 +67,7 @@ function* sharing(operations: readonly Operation[]): Steps<Sharing> {
   for (const [i, one] of operations.entries()) {
     yield;
     for (const other of operations.slice(i + 1)) {
-      if (!alone[i]!.some((batch) => other.ways.some((way) => join(batch, other, way)))) continue;
+      if (!alone[i]!.some((batch) => other.ways.some((way) => stopsWith(batch, way) !== null))) continue;
       together.get(one)!.add(other);
       together.get(other)!.add(one);
     }

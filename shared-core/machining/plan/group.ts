@@ -2,7 +2,7 @@ import type { Derived } from '../../derived/derived.js';
 import type { Steps } from '../../derived/steps.js';
 import type { Stop } from '../../shop/model.js';
 import { fewest } from './fewest.js';
-import { emptyBatch, join, thicknessFor, type Batch, type Chosen } from './batch.js';
+import { emptyBatch, join, stopsWith, thicknessFor, type Batch, type Chosen } from './batch.js';
 import type { Operation, Way } from './operation.js';
 import { canRun, precedentsOf, type Precedents } from './pins.js';
 
@@ -196,13 +196,14 @@ function best(
   let least = Infinity;
   for (const [index, batch] of open.entries()) {
     for (const way of operation.ways) {
-      const joined = join(batch, operation, way);
-      if (!joined) continue;
+      const plan = stopsWith(batch, way);
+      if (plan === null) continue;
       const price =
-        (joined.stops.length - batch.stops.length) * 2 +
-        Number(joined.extension !== batch.extension) * 8 +
+        (plan.stops.length - batch.stops.length) * 2 +
+        Number(plan.extension !== batch.extension) * 8 +
         Number(way !== operation.ways[0]);
-      if (price < least && canRun(open.with(index, joined), precedents)) {
+      const joined = price < least ? join(batch, operation, way) : null;
+      if (joined && canRun(open.with(index, joined), precedents)) {
         least = price;
         found = { index, batch: joined };
       }
