@@ -1,7 +1,7 @@
 import { chosen, chosenAtEnd } from '../carcass/choices.js';
 import type { Interval } from '../carcass/interval.js';
 import type { Carcass, Joint, Panel } from '../carcass/model.js';
-import { frontOf, sharedDepth } from '../carcass/panel.js';
+import { frontOf, runsAlong, sharedDepth } from '../carcass/panel.js';
 import { isInDrawer } from '../carcass/roles.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Located, Place } from '../document/place.js';
@@ -47,7 +47,11 @@ export class JointPlacesOf {
     const overlap = sharedDepth(face, end);
     if (overlap === null) return [];
     const own = askedFor(this.#spec, panel, end, joint);
-    if (own?.asked.as === 'list') return this.#listed(own.asked.is.value, own.of.key, frontOf(own.of), overlap);
+    if (own?.asked.as === 'list') {
+      // Places on a face that the joint runs along count from the front of the panel that stands there.
+      const front = frontOf(runsAlong(face, end) ? end : own.of);
+      return this.#listed(own.asked.is.value, own.of.key, front, overlap);
+    }
     if (own?.asked.as === 'count') return this.#counted(own.asked.is, joint, overlap, fitting, panel);
     const { dowels } = this.#spec;
     if (dowels !== null && !isInDrawer(panel)) return this.#listed(dowels.value, null, overlap.from, overlap);

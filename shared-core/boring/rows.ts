@@ -33,6 +33,7 @@ type Wishes = (spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Panel) =>
 const WISHES: Readonly<Record<Role['rows'], Wishes>> = {
   'set-grid': (spec, carcass, _, panel) => [sideWish(spec, carcass, panel)],
   'keep-to-grid': dividerWish,
+  'one-for-shelves': backWish,
   none: () => [],
 };
 
@@ -111,6 +112,27 @@ function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Pan
       face: oneSide && before !== undefined ? 'outside' : 'inside',
       through: !oneSide,
       shelves: [...shelvesBefore, ...shelvesBehind],
+      offset: offsetOfDivider(spec, carcass, shop, panel),
+      board: panel.board,
+      place: cause.place,
+      path: cause.path,
+    },
+  ];
+}
+
+/** A back that carries loose shelves has one row for them, near its front edge, unless the job asks for another choice. */
+function backWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Panel): readonly RowWish[] {
+  const asked: Located<RowChoice> | undefined = chosen(spec, panel.key, 'rows');
+  const shelves = looseIn(carcass, carcass.bays[0]);
+  const cause = asked ?? shelves[0];
+  if (cause === undefined) return [];
+  return [
+    {
+      panel,
+      lines: asked?.value ?? 'front',
+      face: 'inside',
+      through: false,
+      shelves,
       offset: offsetOfDivider(spec, carcass, shop, panel),
       board: panel.board,
       place: cause.place,

@@ -41,7 +41,13 @@ export function backReaches(box: Box): { readonly bottom: boolean; readonly top:
 function backExtents(box: Box, how: NonNullable<Box['back']>['how']): { x: Interval; z: Interval } {
   const { spec, shop, clearX, clearZ } = box;
   const [width, height] = [spec.width.value, spec.height.value];
-  if (how === 'applied') return { x: { from: 0, to: width }, z: { from: 0, to: height } };
+  if (how === 'applied') {
+    // The back along the other wall of a corner covers its edge.
+    const behind = box.back!.board.thickness;
+    const hand = box.diagonal?.hand;
+    const x = { from: hand === 'left' ? behind : 0, to: hand === 'right' ? width - behind : width };
+    return { x, z: { from: 0, to: height } };
+  }
   const into = box.groove?.depth ?? 0;
   const play = shop.habits.backPlay;
   const left = half(play);

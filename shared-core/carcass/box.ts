@@ -3,7 +3,10 @@ import type { BackHow } from '../job/model.js';
 import { takenByBack } from '../shop/back.js';
 import type { Micrometres } from '../length/units.js';
 import type { Board, Shop } from '../shop/model.js';
+import type { Hand } from '../shop/model.js';
 import { backBoardFor, boardFor } from './choices.js';
+import { diagonalOf, type Diagonal } from './diagonal.js';
+import { otherHand } from './hands.js';
 import { extent, type Interval } from './interval.js';
 import { say } from './messages.js';
 import type { Groove } from './model.js';
@@ -22,12 +25,14 @@ export interface Box {
     readonly railFront: Board;
     readonly railBack: Board;
   };
-  /** Between the inside faces of the sides. */
+  /** Between the inside faces of the sides; across a corner from that of the side there to the back along the other wall. */
   readonly clearX: Interval;
   /** Between the inside face of the bottom and that of the top or of the thicker rail. */
   readonly clearZ: Interval;
   /** The sides, from end to end. */
   readonly sideZ: Interval;
+  /** How it stands across a corner of the room; null where it does not. */
+  readonly diagonal: Diagonal | null;
   /** How far back the sides reach. */
   readonly sideDepth: Micrometres;
   /** Front of the back; everything inside the box ends here at the latest. */
@@ -50,7 +55,6 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
     railBack: boardFor(spec, shop, 'rail-back', spec.board),
   };
   const above = boards.top?.thickness ?? Math.max(boards.railFront.thickness, boards.railBack.thickness);
-  const clearX = { from: boards.left.thickness, to: width - boards.right.thickness };
   const clearZ = { from: boards.bottom.thickness, to: height - above };
   const sideZ = {
     from: spec.bottom.value === 'under' ? boards.bottom.thickness : 0,
@@ -61,6 +65,10 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
   const board = backBoardFor(spec, shop);
   const behind = takenByBack(how, board.thickness, spec.back.inset.value);
   const clearDepth = depth - behind;
+  const diagonal = diagonalOf(spec);
+  const beside = (hand: Hand): Micrometres => (diagonal?.hand === hand ? behind : boards[hand].thickness);
+  const clearX = { from: beside('left'), to: width - beside('right') };
+  if (diagonal !== null && !hasFront(spec, boards, diagonal, problems)) return null;
 
   if (extent(clearX) <= 0)
     problems.add(
@@ -95,12 +103,34 @@ export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): B
     clearX,
     clearZ,
     sideZ,
+    diagonal,
     sideDepth: how === 'applied' ? clearDepth : depth,
     clearDepth,
     // A back whose groove cannot be cut is left out; what stands in front of it is still right.
     back: tooThin === undefined ? held : null,
     groove: tooThin === undefined ? groove : null,
   };
+}
+
+/** Whether both wings of a corner are longer than they are deep, by more than the side that ends the front there is thick. */
+function hasFront(
+  spec: CarcassSpec,
+  boards: Box['boards'],
+  { hand, across, out }: Diagonal,
+  problems: Problems,
+): boolean {
+  const reach = spec.diagonal[hand]!;
+  const wings = [
+    { size: spec.width, front: across, side: boards[otherHand(hand)] },
+    { size: reach, front: out, side: boards[hand] },
+  ];
+  const short = wings.filter(({ front, side }) => front <= side.thickness);
+  for (const { size, side } of short)
+    problems.add(
+      size,
+      say.noDiagonal({ size: size.value, depth: spec.depth.value, least: spec.depth.value + side.thickness }),
+    );
+  return short.length === 0;
 }
 
 /** A groove has its play behind the back, so that its front side keeps its place; a rebate is open there. */

@@ -49,7 +49,18 @@ export function buildCarcass(
   });
   const back = box.back?.how ?? 'none';
   return {
-    carcass: { count: spec.count.value, panels, joints, bays, doors, drawers, appliances, back, line },
+    carcass: {
+      count: spec.count.value,
+      panels,
+      joints,
+      bays,
+      doors,
+      drawers,
+      appliances,
+      back,
+      line,
+      diagonal: box.diagonal,
+    },
     problems: problems.found,
   };
 }

@@ -22,6 +22,11 @@ export const say = messages('size', {
     `Bottom and top, ${show.length(bottom)} and ${show.length(top)} thick, leave no room in a carcass ${show.length(size)} high. Make it higher than ${show.length(least)}.`,
   noDepth: ({ behind, size }: { readonly behind: Micrometres; readonly size: Micrometres }, show) =>
     `The back takes ${show.length(behind)} and leaves no room in a carcass ${show.length(size)} deep. Make it deeper than ${show.length(behind)}.`,
+  noDiagonal: (
+    { size, depth, least }: { readonly size: Micrometres; readonly depth: Micrometres; readonly least: Micrometres },
+    show,
+  ) =>
+    `A carcass ${show.length(depth)} deep that reaches ${show.length(size)} along a wall has no front across the corner. Make it reach more than ${show.length(least)}, or less deep.`,
   grooveThrough: (
     {
       panel,
@@ -89,6 +94,8 @@ export const say = messages('size', {
     show,
   ) =>
     `${shelf} has no width left: the clear depth is ${show.length(clear)}, and the setback of the shelf takes ${show.length(setback)}. Make the setback smaller.`,
+  shelfAllCut: ({ shelf, setback }: { readonly shelf: string; readonly setback: Micrometres }, show) =>
+    `The setback of ${show.length(setback)} leaves ${shelf} no straight edges at the sides. Make it smaller.`,
   shelfInDoor: (
     { shelf, setback, inset }: { readonly shelf: string; readonly setback: Micrometres; readonly inset: Micrometres },
     show,

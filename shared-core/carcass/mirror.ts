@@ -13,7 +13,17 @@ type ListOf<K extends 'dividers' | 'fixed-shelves'> = Extract<Said<K>, { readonl
  * is chosen for single panels. Values keep their places in the text. Depths and heights are the same on either hand.
  */
 export function mirror(said: CarcassSaid): CarcassSaid {
-  const { width, dividers, doors, fronts, 'end-panels': endPanels, fillers, blind, 'row-holes': rowHoles } = said;
+  const {
+    width,
+    dividers,
+    doors,
+    fronts,
+    'end-panels': endPanels,
+    fillers,
+    blind,
+    diagonal,
+    'row-holes': rowHoles,
+  } = said;
   const bays = bayCount(said);
   const other = {
     ...said,
@@ -30,6 +40,7 @@ export function mirror(said: CarcassSaid): CarcassSaid {
     }),
     ...(fillers && { fillers: withValue(fillers, changedOver(fillers.value)) }),
     ...(blind && { blind: withValue(blind, changedOver(blind.value)) }),
+    ...(diagonal && { diagonal: withValue(diagonal, changedOver(diagonal.value)) }),
     ...(rowHoles?.value.bays && {
       'row-holes': withValue(rowHoles, { ...rowHoles.value, bays: inOtherBays(rowHoles.value.bays, bays) }),
     }),

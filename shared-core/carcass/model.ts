@@ -3,6 +3,7 @@ import type { Micrometres } from '../length/units.js';
 import type { BackHow, EdgeName } from '../job/model.js';
 import type { Fitting } from '../fittings/kinds.js';
 import type { Band, Board, Hand, Slide, SlideLength } from '../shop/model.js';
+import type { Diagonal } from './diagonal.js';
 import type { SpindleLine } from './spindle-line.js';
 
 /** The parts that a panel can play. */
@@ -16,6 +17,7 @@ export type PanelRole =
   | 'fixed-shelf'
   | 'loose-shelf'
   | 'back'
+  | 'corner-back'
   | 'plinth'
   | 'door'
   | 'drawer-front'
@@ -62,6 +64,26 @@ export interface Groove {
   readonly along?: { readonly from: Micrometres; readonly to: Micrometres };
 }
 
+/**
+ * The corner at the front edge and one end that is sawn off along a straight line once the panel is bored, so that it is sized, bored
+ * and laid against fence and stops as a whole rectangle.
+ */
+export interface CornerCut {
+  readonly end: 'reference-end' | 'far-end';
+  /** Of the finished edge: so much of the end, from the front edge on, and so much of the front edge, from the end on, is gone. */
+  readonly u: Micrometres;
+  readonly v: Micrometres;
+  /** On the edge that the cut makes; it is thinner than what is written by as much as is sawn off more. */
+  readonly band: Band | null;
+}
+
+/** A turn about an upright line of the carcass frame. */
+export interface Turn {
+  readonly at: { readonly x: Micrometres; readonly y: Micrometres };
+  /** Against the clock, seen from above. */
+  readonly degrees: number;
+}
+
 export interface Panel {
   /** Unique in the carcass: left, right, bottom, top, rail-front, rail-back, divider-1, shelf-1[-bay-2], loose-1[-bay-2], back, plinth, door-1, drawer-1-left. */
   readonly key: string;
@@ -79,6 +101,10 @@ export interface Panel {
   /** Edges that are seen, and carry the carcass's band unless the job says otherwise. */
   readonly seen: readonly EdgeName[];
   readonly grooves: readonly Groove[];
+  /** Left out where all corners stay. */
+  readonly corner?: CornerCut;
+  /** How it stands turned, once it stands as the pose says; left out where it does not. */
+  readonly turn?: Turn;
   /** The text that makes it: the shelf's line, or the carcass's name. */
   readonly place: Place;
   readonly path: Path;
@@ -164,4 +190,6 @@ export interface Carcass {
   readonly back: BackHow;
   /** What its construction bores are placed on. */
   readonly line: SpindleLine;
+  /** How it stands across a corner of the room; null where it does not. */
+  readonly diagonal: Diagonal | null;
 }

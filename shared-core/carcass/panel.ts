@@ -7,8 +7,8 @@ import { answerOf } from '../shop/watched.js';
 import type { Box } from './box.js';
 import { bandNamed, chosenBand } from './choices.js';
 import { shared, type Interval } from './interval.js';
-import { alongAxis } from './pose.js';
-import type { Groove, Panel, Pose, PanelRole } from './model.js';
+import { alongAxis, toCarcass, toPanel } from './pose.js';
+import type { CornerCut, Groove, Panel, Pose, PanelRole, Turn } from './model.js';
 
 /** A panel before its bands are known. */
 export interface Outline {
@@ -22,23 +22,26 @@ export interface Outline {
   /** Of the edges that are seen; the carcass's where it is left out. */
   readonly band?: Located<string>;
   readonly grooves: readonly Groove[];
+  readonly corner?: Omit<CornerCut, 'band'>;
+  readonly turn?: Turn;
   /** The text that makes it. */
   readonly cause: Pick<Located<unknown>, 'place' | 'path'>;
 }
 
 /**
  * Fills in bands and cut size: the finished size less the bands on the edges across, and what is milled off before they are
- * glued on put to it again. A rebate runs out of the back edge.
+ * glued on put to it again. A rebate runs out of the back edge. What is said of the front band of a panel with a cut corner is
+ * said of the cut, which takes the place of the front that is seen.
  */
 export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline): Panel {
-  const { key, pose, length, width, board, seen, grooves, cause } = outline;
+  const { key, pose, length, width, board, seen, grooves, corner, turn, cause } = outline;
   const band = (edge: EdgeName): Band | null => {
     const choice = chosenBand(spec, key, edge);
     if (choice !== undefined) return bandNamed(shop, choice.value);
     return seen.includes(edge) ? bandNamed(shop, (outline.band ?? spec.band).value) : null;
   };
   const bands = {
-    front: band('front'),
+    front: corner === undefined ? band('front') : null,
     back: band('back'),
     'reference-end': band('reference-end'),
     'far-end': band('far-end'),
@@ -64,6 +67,8 @@ export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline
     bands,
     seen,
     grooves: grooves.map((groove) => (groove.kind === 'rebate' ? { ...groove, to: width } : groove)),
+    ...(corner && { corner: { ...corner, band: band('front') } }),
+    ...(turn && { turn }),
     place: cause.place,
     path: cause.path,
   };
@@ -82,8 +87,24 @@ export function frontOf({ pose }: Pick<Panel, 'pose'>): Micrometres {
   return alongAxis(pose.u) === 'y' ? pose.origin.y : 0;
 }
 
-/** Where two panels stand side by side, counted from that line, in front of the groove of either; null: nowhere. */
-export function sharedDepth(a: Panel, b: Panel): Interval | null {
-  const run = (panel: Panel): Interval => ({ from: frontOf(panel), to: frontOf(panel) + clearDepth(panel) });
-  return shared(run(a), run(b));
+/**
+ * Where a panel and the face that its end stands against run side by side, counted from that line, in front of the groove of
+ * either; null: nowhere.
+ */
+export function sharedDepth(face: Panel, end: Panel): Interval | null {
+  const front = frontOf(end);
+  return shared(runOn(face, end), { from: front, to: front + clearDepth(end) });
 }
+
+/** How far a face reaches along the depth of a panel that stands against it, in front of its groove. */
+function runOn(face: Panel, end: Panel): Interval {
+  if (!runsAlong(face, end)) return { from: frontOf(face), to: frontOf(face) + clearDepth(face) };
+  const [a, b] = [0, face.length].map(
+    (v) => frontOf(end) + toPanel(end.pose, toCarcass(face.pose, { u: 0, v, t: 0 })).u,
+  );
+  return { from: Math.min(a!, b!), to: Math.max(a!, b!) };
+}
+
+/** Whether a joint runs along the face that the end stands against, not across it. */
+export const runsAlong = (face: Pick<Panel, 'pose'>, end: Pick<Panel, 'pose'>): boolean =>
+  alongAxis(end.pose.u) === alongAxis(face.pose.v);

@@ -1,6 +1,7 @@
 import type { Micrometres } from '../length/units.js';
 import { overlaps, type Interval } from './interval.js';
 import type { Axis, Handedness, Panel, Point3, Pose } from './model.js';
+import { turned } from './turn.js';
 
 /** A point of a panel's solid frame: u from the front edge, v from the reference end, t from the outside face. */
 export interface PanelPoint {
@@ -79,8 +80,25 @@ export function handedness({ u, v, t }: Pose): Handedness {
   return dot(cross, UNIT[t]) > 0 ? 'right' : 'left';
 }
 
-/** Where a panel's finished solid (grooves not counted) lies in the carcass. */
-export function extentsOf({ pose, width, length, thickness }: Panel): Extents {
+/**
+ * The room that a panel's finished solid (grooves and a cut corner not counted) takes in the carcass; of one that stands turned the
+ * least that holds it, in whole micrometres.
+ */
+export function extentsOf(panel: Panel): Extents {
+  const straight = straightExtents(panel);
+  const { turn } = panel;
+  if (turn === undefined) return straight;
+  const { x, y, z } = straight;
+  const spots = [x.from, x.to].flatMap((px) => [y.from, y.to].map((py) => turned(turn, { x: px, y: py })));
+  const run = (axis: 'x' | 'y'): Interval => {
+    const places = spots.map((spot) => spot[axis]);
+    return { from: Math.floor(Math.min(...places)), to: Math.ceil(Math.max(...places)) };
+  };
+  return { x: run('x'), y: run('y'), z };
+}
+
+/** The same before the panel is turned, as its pose says. */
+export function straightExtents({ pose, width, length, thickness }: Omit<Panel, 'turn'>): Extents {
   return spanning(pose.origin, toCarcass(pose, { u: width, v: length, t: thickness }));
 }
 

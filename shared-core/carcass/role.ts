@@ -16,9 +16,9 @@ export interface Role {
   readonly stands: 'upright' | 'level';
   /**
    * The rows of sides set the pitch grid of the carcass. Those of a divider keep to it, and are there where a loose shelf
-   * stands beside it or the job asks for them.
+   * stands beside it or the job asks for them; so has a back that carries them one row, for one pin of each shelf.
    */
-  readonly rows: 'set-grid' | 'keep-to-grid' | 'none';
+  readonly rows: 'set-grid' | 'keep-to-grid' | 'one-for-shelves' | 'none';
   /** Whether it is one of the panels that the box is pressed together from; a plinth stands under it, a door hangs before it, an end panel stands beside it. */
   readonly belongs: 'to-box' | 'under-box' | 'before-box' | 'beside-box' | 'in-drawer';
   /** The face that a fitting is put in from, so that it does not show. */

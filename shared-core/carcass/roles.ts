@@ -3,7 +3,7 @@ import type { Told } from '../words/told.js';
 import type { Panel, PanelRole } from './model.js';
 import type { Materials, Role } from './role.js';
 import { keysOfKind } from './fronts/asked.js';
-import { back } from './roles/back.js';
+import { back, cornerBack } from './roles/back.js';
 import { divider } from './roles/divider.js';
 import { drawerBack, drawerBottom, drawerBoxFront, drawerSide } from './roles/drawers.js';
 import { door, drawerFront, fixedFront } from './roles/fronts.js';
@@ -30,6 +30,7 @@ export const ROLES = {
   'fixed-shelf': fixedShelf,
   'loose-shelf': looseShelf,
   back,
+  'corner-back': cornerBack,
   plinth,
   door,
   'drawer-front': drawerFront,

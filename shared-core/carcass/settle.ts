@@ -14,6 +14,7 @@ import { say } from './messages.js';
 import { Problems, type Problem } from './problems.js';
 import { bodyOf, FIXED, looseOn, type ShelfKind } from './shelf-kinds.js';
 import type { CarcassSpec, DividerSpec, ShelfSpec } from './spec.js';
+import { withoutInCorner } from './without.js';
 import { openingsBetween, spreadDividers, spreadShelves } from './spread.js';
 
 export interface Settled {
@@ -28,7 +29,8 @@ export interface Settled {
  * What a carcass is to be once all that follows from sizes is settled: its height, its rows, and the places of shelves and
  * dividers of which only the number is given. Where there is no box to find places in, building it says so. Never throws.
  */
-export function settle(job: JobCarcass, shop: Shop): Settled {
+export function settle(asked: JobCarcass, shop: Shop): Settled {
+  const { job, without } = withoutInCorner(asked);
   const problems = new Problems();
   const bare = withSizes(job, shop);
   const box = shop.boards.size === 0 ? null : measureBox(bare, shop, new Problems());
@@ -41,9 +43,9 @@ export function settle(job: JobCarcass, shop: Shop): Settled {
     openings: readonly Interval[],
   ): readonly ShelfSpec[] | null =>
     listed(thing, asked, bare) ?? countedShelves(thing, asked, kind, openings, box, problems);
-  const asked = shelves('shelf', job.fixedShelves, FIXED, opening === null ? [] : [opening]);
-  const under = box === null ? [] : underAppliances({ ...bare, dividers: dividers ?? [] }, box, asked ?? []);
-  const fixed = asked === null ? null : [...asked, ...under];
+  const onOwn = shelves('shelf', job.fixedShelves, FIXED, opening === null ? [] : [opening]);
+  const under = box === null ? [] : underAppliances({ ...bare, dividers: dividers ?? [] }, box, onOwn ?? []);
+  const fixed = onOwn === null ? null : [...onOwn, ...under];
   const taken = box === null ? [] : (fixed ?? []).map((shelf) => runOf(shelf, box));
   const left = opening === null ? [] : openingsBetween(opening, taken);
   const loose = shelves('loose', job.looseShelves, looseOn(shop.habits), left);
@@ -51,7 +53,7 @@ export function settle(job: JobCarcass, shop: Shop): Settled {
   const behind = (some: readonly ShelfSpec[] | null): readonly ShelfSpec[] =>
     (some ?? []).map((one) => behindDoors(one, parted, shop));
   return {
-    spec: { ...parted, fixedShelves: behind(fixed), looseShelves: behind(loose) },
+    spec: { ...parted, without, fixedShelves: behind(fixed), looseShelves: behind(loose) },
     problems: problems.found,
     isWhole: dividers !== null && fixed !== null && loose !== null,
   };
@@ -83,6 +85,7 @@ function withSizes(job: JobCarcass, shop: Shop): CarcassSpec {
     dividers: [],
     fixedShelves: [],
     looseShelves: [],
+    without: [],
     note: job.note?.value ?? '',
   });
   const spec = sized(0, 0);

@@ -4,10 +4,13 @@ import type { Micrometres } from '../length/units.js';
 import type { Board } from '../shop/model.js';
 import type { Box } from './box.js';
 import { boardFor } from './choices.js';
+import { cutBehind, cutEnd, type Diagonal } from './diagonal.js';
 import { insetBefore } from './fronts/asked.js';
+import { otherHand } from './hands.js';
 import { extent, overlaps, within, type Interval } from './interval.js';
 import { say } from './messages.js';
 import type { Bay, Point3 } from './model.js';
+import type { Outline } from './panel.js';
 import type { Problems } from './problems.js';
 import { FIXED, looseOn, type ShelfKind } from './shelf-kinds.js';
 import type { ShelfSpec } from './spec.js';
@@ -22,6 +25,7 @@ export interface PlacedShelf {
   readonly width: Micrometres;
   /** Its left, front, lower corner. */
   readonly origin: Point3;
+  readonly corner?: Outline['corner'];
 }
 
 /** Fixed shelves, then loose ones among them, each from the bottom up. One that cannot stand is left out. */
@@ -77,16 +81,25 @@ function tryShelf(room: Room, shelf: ShelfSpec, kind: ShelfKind, bay: Bay, index
   const underside = box.sideZ.from + at.value - kind.below(board.thickness);
   const run = { from: underside - kind.pins, to: underside + board.thickness };
   const length = extent(bay) - 2 * kind.play;
-  const width = box.clearDepth - setback.value - kind.play;
+  const cut = box.diagonal === null ? null : cutFor(box, box.diagonal, setback.value, kind.play);
+  const width = box.clearDepth - (cut?.front ?? setback.value) - kind.play;
   if (
     !isBehindDoors(room, key, shelf, index) ||
     !hasHeight(room, key, at, run, index) ||
-    !hasSize(room, key, shelf, bay, kind, { length, width })
+    !hasSize(room, key, shelf, bay, kind, { length, width, corner: cut?.corner })
   )
     return null;
   taken[index]!.push({ key, run });
-  const origin = { x: bay.from + kind.play, y: setback.value, z: underside };
-  return { key, board, cause: at, length, width, origin };
+  const origin = { x: bay.from + kind.play, y: cut?.front ?? setback.value, z: underside };
+  return { key, board, cause: at, length, width, origin, ...(cut && { corner: cut.corner }) };
+}
+
+/** Across a corner: where the front edge of a shelf lies, and what is cut off of it, its edge the setback behind the diagonal. */
+function cutFor({ boards }: Box, diagonal: Diagonal, setback: Micrometres, play: Micrometres) {
+  const { hand, out } = diagonal;
+  const inside = { end: boards[otherHand(hand)].thickness + play, front: boards[hand].thickness + play };
+  const corner = { end: cutEnd(diagonal), ...cutBehind(diagonal, inside, setback) };
+  return { front: inside.front - out, corner };
 }
 
 /** Whether a shelf leaves room to the inset doors before its bay. */
@@ -127,10 +140,14 @@ function hasSize(
   { at, setback }: ShelfSpec,
   bay: Bay,
   { play }: ShelfKind,
-  { length, width }: Pick<PlacedShelf, 'length' | 'width'>,
+  { length, width, corner }: Pick<PlacedShelf, 'length' | 'width'> & { readonly corner: PlacedShelf['corner'] },
 ): boolean {
   if (length <= 0) {
     problems.add(at, say.shelfNoLength({ shelf: key, bay: extent(bay), play: 2 * play }));
+    return false;
+  }
+  if (corner !== undefined && (corner.u >= width || corner.v >= length)) {
+    problems.add(setback, say.shelfAllCut({ shelf: key, setback: setback.value }));
     return false;
   }
   if (width > 0) return true;

@@ -1,6 +1,7 @@
 import type { Located } from '../document/place.js';
 import type { Counted } from '../job/fill.js';
 import type { JobCarcass } from '../job/model.js';
+import type { Without } from './without.js';
 import type { Micrometres } from '../length/units.js';
 
 type ItemOf<C> = NonNullable<C> extends Counted<infer I> ? I : never;
@@ -68,4 +69,6 @@ export interface CarcassSpec extends Omit<JobCarcass, Settled> {
   readonly fixedShelves: readonly ShelfSpec[];
   readonly looseShelves: readonly ShelfSpec[];
   readonly note: string;
+  /** What the job asks for that a carcass across a corner cannot have. */
+  readonly without: readonly Without[];
 }

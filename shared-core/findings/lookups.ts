@@ -56,7 +56,7 @@ export function bayOf(
 export function rowsTowards(context: CarcassContext, key: string, bayLies: 'left' | 'right'): readonly Row[] {
   const panel = panelOf(context, key);
   if (panel === undefined) return [];
-  const insideLooks = panel.pose.t === '+x' ? 'right' : 'left';
+  const insideLooks = panel.role === 'left-side' || panel.pose.t === '+x' ? 'right' : 'left';
   return context.boring.rows.filter(
     (row) => row.panel === key && (row.through || (row.face === 'inside') === (insideLooks === bayLies)),
   );

@@ -1,14 +1,16 @@
 import { gridOn } from '../carcass/grid.js';
 import type { Carcass, Panel } from '../carcass/model.js';
+import { slantAt, type Diagonal } from '../carcass/diagonal.js';
 import { overlaps } from '../carcass/interval.js';
-import { extentsOf, toPanel, type Extents } from '../carcass/pose.js';
+import { frontOf } from '../carcass/panel.js';
+import { extentsOf, spanning, straightExtents, toCarcass, toPanel, type Extents } from '../carcass/pose.js';
 import { isInDrawer, isOfBox } from '../carcass/roles.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import { placeAt, type GridLine } from '../length/grid.js';
 import { half, type Micrometres } from '../length/units.js';
 import { weightOf } from '../loads/weight.js';
 import { NO_HINGE } from '../shop/habits.js';
-import type { CupBorer, Hinge, Shop } from '../shop/model.js';
+import type { CupBorer, Hand, Hinge, Shop } from '../shop/model.js';
 import type { HungDoor, HungHinge, OnFace, Reach, RunningDrawer } from './model.js';
 import { reachFor } from './reach.js';
 
@@ -22,8 +24,6 @@ interface Hanging {
   readonly face: HungDoor['face'];
   readonly hinge: Hinge;
   readonly reach: Reach;
-  /** The hand that it is hung on: the opening lies to the right of its upright, or to the left. */
-  readonly sign: 1 | -1;
   readonly grid: GridLine;
   /** How far back the closed door reaches into the carcass; 0 for an overlay door. */
   readonly behind: Micrometres;
@@ -46,19 +46,40 @@ export function hangDoors(
   const hung: HungDoor[] = [];
   for (const { key, hung: hand, upright: on } of carcass.doors) {
     const [door, upright] = [panels.get(key)!, panels.get(on)!];
-    const sign = hand === 'left' ? 1 : -1;
-    const [edge, side] = [extentsOf(door).x, extentsOf(upright).x];
-    const overlay = hand === 'left' ? side.to - edge.from : edge.to - side.from;
-    const face = upright.pose.t === (sign === 1 ? '+x' : '-x') ? 'inside' : 'outside';
+    const { overlay, face, slant } = standsTo(door, upright, hand, carcass.diagonal);
     const reach = reachFor(hinge, overlay, borerOf(shop)?.distance ?? null);
     const wanted = hingesWanted(door, shop);
-    const behind = Math.max(0, extentsOf(door).y.to);
+    const behind = door.turn === undefined ? Math.max(0, extentsOf(door).y.to) : 0;
     const grid = gridOn(spec, carcass, shop, upright);
-    const hanging = { carcass, running, shop, door, upright, face, hinge, sign, grid, behind } as const;
+    const hanging = { carcass, running, shop, door, upright, face, hinge, grid, behind } as const;
     const hinges = reach === null ? [] : placeHinges({ ...hanging, reach }, wanted, hung);
-    hung.push({ door, upright, face, hinge, overlay, reach, wanted, hinges });
+    hung.push({ door, upright, face, hinge, overlay, slant, reach, wanted, hinges });
   }
   return hung;
+}
+
+/** How a door that is hung on a hand stands to its upright. A door across a corner reaches over the side there as it would were both
+ * straight, but for what it turns away: counted at its inside face, where the cup opens. */
+function standsTo(
+  door: Panel,
+  upright: Panel,
+  hand: Hand,
+  diagonal: Diagonal | null,
+): Pick<HungDoor, 'overlay' | 'face' | 'slant'> {
+  const isLeft = hand === 'left';
+  const edge = straightExtents(door);
+  if (door.turn === undefined || diagonal === null) {
+    const side = extentsOf(upright).x;
+    const overlay = isLeft ? side.to - edge.x.from : edge.x.to - side.from;
+    return { overlay, face: upright.pose.t === (isLeft ? '+x' : '-x') ? 'inside' : 'outside', slant: 0 };
+  }
+  const { at } = door.turn;
+  const begins = isLeft ? edge.x.from - at.x : at.x + diagonal.long - edge.x.to;
+  const slant = slantAt(diagonal, hand);
+  const angle = (slant * Math.PI) / 180;
+  const before = at.y - edge.y.to;
+  const reached = (upright.thickness + before * Math.sin(angle)) / Math.cos(angle);
+  return { overlay: Math.round(reached) - begins, face: 'inside', slant };
 }
 
 /** How many hinges the shop has on a door of this height and this weight. */
@@ -122,16 +143,19 @@ function stepsOf(hanging: Hanging): readonly number[] {
   });
 }
 
-function hingeAt({ upright, door, hinge, reach, sign, grid, behind }: Hanging, id: string, k: number): HungHinge {
+function hingeAt({ upright, face, door, hinge, reach, grid, behind }: Hanging, id: string, k: number): HungHinge {
   const low = placeAt(grid, k);
-  const z = upright.pose.origin.z + low + half(hinge.platePitches * grid.pitch);
-  const side = extentsOf(upright).x;
-  const foot = sign === 1 ? side.to : side.from;
-  const far = foot + sign * (reach.arm + reach.plate + half(hinge.cupDiameter));
+  const along = low + half(hinge.platePitches * grid.pitch);
+  const z = upright.pose.origin.z + along;
+  const far = reach.arm + reach.plate + half(hinge.cupDiameter);
+  const front = behind - frontOf(upright);
+  // From the face under the plate into the opening.
+  const [foot, inOpening] = face === 'inside' ? [upright.thickness, upright.thickness + far] : [0, 0 - far];
+  const corner = (u: Micrometres, v: Micrometres, t: Micrometres) => toCarcass(upright.pose, { u, v, t });
   // A plate has two screws, whatever the pitches between.
   const cup = { u: reach.distance, v: toPanel(door.pose, { x: 0, y: 0, z }).v };
   const screws = [0, hinge.platePitches].map((i): OnFace => ({
-    u: hinge.setback + behind - upright.pose.origin.y,
+    u: hinge.setback + front,
     v: low + i * grid.pitch,
   }));
   return {
@@ -140,11 +164,10 @@ function hingeAt({ upright, door, hinge, reach, sign, grid, behind }: Hanging, i
     cup,
     cupScrews: besideCup(cup, hinge),
     screws,
-    body: {
-      x: { from: Math.min(foot, far), to: Math.max(foot, far) },
-      y: { from: behind, to: behind + hinge.bodyDepth },
-      z: { from: z - half(hinge.bodyHeight), to: z + half(hinge.bodyHeight) },
-    },
+    body: spanning(
+      corner(front, along - half(hinge.bodyHeight), foot),
+      corner(front + hinge.bodyDepth, along + half(hinge.bodyHeight), inOpening),
+    ),
     meets: null,
   };
 }

@@ -43,8 +43,10 @@ export interface HungDoor {
   /** The face of the upright that the plates are on. */
   readonly face: 'inside' | 'outside';
   readonly hinge: Hinge;
-  /** How far the door reaches over that face's edge; negative where its edge lies inside the opening. */
+  /** How far the door reaches over that face's edge, along the door at its inside face; negative where its edge lies inside the opening. */
   readonly overlay: Micrometres;
+  /** By how many degrees it slants away from a front square to the upright. */
+  readonly slant: number;
   /** null where no arm and no plate of the hinge bring the door there; it then has no hinges. */
   readonly reach: Reach | null;
   /** How many hinges its height asks for. */

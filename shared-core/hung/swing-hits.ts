@@ -1,3 +1,4 @@
+import { footprintOf } from '../carcass/footprint.js';
 import { overlaps } from '../carcass/interval.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { extentsOf } from '../carcass/pose.js';
@@ -10,11 +11,10 @@ export interface SwingHit {
   readonly angle: number;
 }
 
-/** In plan, seen from above, from the axis: x away from the hinge edge along the closed door, y to the back. */
-interface Plan {
-  readonly x: { readonly from: number; readonly to: number };
-  readonly y: { readonly from: number; readonly to: number };
-}
+type Point = readonly [x: number, y: number];
+
+/** A convex shape in plan, seen from above, from the axis: x away from the hinge edge along the closed door, y to the back. */
+type Plan = readonly Point[];
 
 /** Less than this is rounding, in micrometres. */
 const NOTHING = 5;
@@ -26,19 +26,26 @@ const NOTHING = 5;
 export function swingHits({ door, hinge }: HungDoor, carcass: Carcass): readonly SwingHit[] {
   const own = extentsOf(door);
   const { axis, way, degrees } = swingOf({ door, hinge });
-  const planOf = (panel: Panel): Plan => {
-    const { x, y } = extentsOf(panel);
-    const away = way === 'clockwise' ? [x.from - axis.x, x.to - axis.x] : [axis.x - x.to, axis.x - x.from];
-    return { x: { from: away[0]!, to: away[1]! }, y: { from: y.from - axis.y, to: y.to - axis.y } };
-  };
+  const back = ((door.turn?.degrees ?? 0) * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(back), Math.sin(back)];
+  const planOf = (panel: Panel): Plan =>
+    footprintOf(panel).map(({ x, y }) => {
+      const [dx, dy] = [x - axis.x, y - axis.y];
+      const along = dx * cos + dy * sin;
+      return [way === 'clockwise' ? along : -along, dy * cos - dx * sin];
+    });
   const leaf = planOf(door);
-  const furthest = Math.hypot(leaf.x.to, Math.max(-leaf.y.from, leaf.y.to));
-  // No corner comes further back than these two do on their arcs.
-  const deepest = Math.max(Math.hypot(leaf.x.from, leaf.y.to), Math.hypot(leaf.x.from, leaf.y.from));
+  const furthest = Math.max(...leaf.map(([x, y]) => Math.hypot(x, y)));
+  const nearEdge = Math.min(...leaf.map(([x]) => x));
+  // No corner comes further back than those of the hinge edge do on their arcs.
+  const deepest = Math.max(...leaf.filter(([x]) => x < nearEdge + NOTHING).map(([x, y]) => Math.hypot(x, y)));
   const near = carcass.panels
     .filter((panel) => panel.key !== door.key && overlaps(extentsOf(panel).z, own.z))
     .map((panel) => ({ panel, plan: planOf(panel) }))
-    .filter(({ plan: { x, y } }) => y.from < deepest && x.from < furthest && x.to > -furthest);
+    .filter(({ plan }) => {
+      const xs = plan.map(([x]) => x);
+      return Math.min(...plan.map(([, y]) => y)) < deepest && Math.min(...xs) < furthest && Math.max(...xs) > -furthest;
+    });
   const hits = near.flatMap(({ panel, plan }) => {
     for (let angle = 1; angle <= degrees; angle += 1) if (touches(leaf, plan, angle)) return [{ panel, angle }];
     return [];
@@ -46,23 +53,24 @@ export function swingHits({ door, hinge }: HungDoor, carcass: Carcass): readonly
   return hits.toSorted((a, b) => a.angle - b.angle);
 }
 
-/** Whether the leaf, turned so far about the origin, shares room with a block: by the axes of both, none of which parts them. */
+/** Whether the leaf, turned so far about the origin, shares room with a block: by the edges of both, none of which parts them. */
 function touches(leaf: Plan, block: Plan, degrees: number): boolean {
   const turn = (degrees * Math.PI) / 180;
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const corners = ({ x, y }: Plan) => [x.from, x.to].flatMap((a) => [y.from, y.to].map((b) => [a, b] as const));
   // Opening takes the far edge to the front, against y.
-  const open = corners(leaf).map(([x, y]) => [x * cos + y * sin, y * cos - x * sin] as const);
-  const fixed = corners(block);
-  const axes = [
-    [1, 0],
-    [0, 1],
-    [cos, -sin],
-    [sin, cos],
-  ] as const;
-  return axes.every(([ax, ay]) => {
-    const along = (points: readonly (readonly [number, number])[]) => points.map(([x, y]) => x * ax + y * ay);
-    const [a, b] = [along(open), along(fixed)];
+  const open = leaf.map(([x, y]): Point => [x * cos + y * sin, y * cos - x * sin]);
+  return [...acrossEdges(open), ...acrossEdges(block)].every(([ax, ay]) => {
+    const along = (points: Plan) => points.map(([x, y]) => x * ax + y * ay);
+    const [a, b] = [along(open), along(block)];
     return Math.max(...a) - Math.min(...b) > NOTHING && Math.max(...b) - Math.min(...a) > NOTHING;
+  });
+}
+
+/** A direction across each edge of a shape, of length one. */
+function acrossEdges(shape: Plan): readonly Point[] {
+  return shape.map(([x, y], i) => {
+    const [nx, ny] = shape[(i + 1) % shape.length]!;
+    const long = Math.hypot(nx - x, ny - y);
+    return [(ny - y) / long, (x - nx) / long];
   });
 }

@@ -1,4 +1,5 @@
-import { extentsOf } from '../carcass/pose.js';
+import { straightExtents } from '../carcass/pose.js';
+import { turned } from '../carcass/turn.js';
 import type { Micrometres } from '../length/units.js';
 import type { HungDoor } from './model.js';
 
@@ -17,12 +18,14 @@ export interface Swing {
  * closing edge, and from the outside face toward the inside one.
  */
 export function swingOf({ door, hinge }: Pick<HungDoor, 'door' | 'hinge'>): Swing {
-  const { x, y } = extentsOf(door);
+  const { x, y } = straightExtents(door);
   // The bores of a door count from its hinge edge.
   const isLeft = door.pose.u === '+x';
   const { axisFromEdge, axisFromFront, opening } = hinge;
+  const line = { x: isLeft ? x.from + axisFromEdge : x.to - axisFromEdge, y: y.from + axisFromFront };
+  const axis = door.turn === undefined ? line : turned(door.turn, line);
   return {
-    axis: { x: isLeft ? x.from + axisFromEdge : x.to - axisFromEdge, y: y.from + axisFromFront },
+    axis: { x: Math.round(axis.x), y: Math.round(axis.y) },
     way: isLeft ? 'clockwise' : 'anticlockwise',
     degrees: opening,
   };

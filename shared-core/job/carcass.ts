@@ -89,6 +89,7 @@ function fill(
     habits: shop.habits,
     kind: said.kind.value,
     hasLooseShelves: loose !== undefined && (loose.as === 'list' ? loose.is.value.length : loose.is.value) > 0,
+    isDiagonal: said.diagonal?.value.left !== undefined || said.diagonal?.value.right !== undefined,
   };
   // What is mirrored has been when it is filled in.
   const { mirrored: _, ...filled } = fillIn(said, usage, name.place);

@@ -29,6 +29,8 @@ export interface Usage {
   readonly habits: Habits;
   readonly kind: CarcassKind;
   readonly hasLooseShelves: boolean;
+  /** It stands across a corner of the room. */
+  readonly isDiagonal: boolean;
 }
 
 /** Puts a default into words; null where there is nothing to say. */
@@ -219,7 +221,8 @@ const shelf = (setback: (usage: Usage) => Micrometres) =>
     setback: length(setback),
   }) as const;
 
-const usualTop = ({ kind }: Usage): TopHow => (usuallyHasRails(kind) ? 'rails' : 'between');
+const usualTop = ({ kind, isDiagonal }: Usage): TopHow =>
+  isDiagonal ? 'over' : usuallyHasRails(kind) ? 'rails' : 'between';
 
 /** Seen of a blind panel in a corner: the depth of a usual pull, and a finger’s room (common practice, no source). */
 const USUAL_STRIP: Micrometres = 60_000;
@@ -234,7 +237,7 @@ const tellRows = (_: RowChoice, usage: Usage): Message => {
 };
 
 const backHow = usual(
-  (): BackHow => USUAL_BACK,
+  ({ isDiagonal }): BackHow => (isDiagonal ? 'applied' : USUAL_BACK),
   (word) => say.word({ word }),
 );
 
@@ -309,7 +312,7 @@ export const LEFT_OUT = {
   ),
   top: usual(usualTop, (word) => say.word({ word })),
   bottom: usual(
-    (): BottomHow => 'between',
+    ({ isDiagonal }): BottomHow => (isDiagonal ? 'under' : 'between'),
     (word) => say.word({ word }),
   ),
   'rail-width': length(({ habits }) => habits.railWidth),
@@ -322,8 +325,9 @@ export const LEFT_OUT = {
     fields: {
       how: backHow,
       board: usual(
-        ({ habits }) => habits.backBoard,
-        (name) => say.usualBackBoard({ name }),
+        // Where loose shelves need a pin in the corner, the back carries it.
+        ({ habits, isDiagonal }) => (isDiagonal ? habits.board : habits.backBoard),
+        (name, { isDiagonal }) => (isDiagonal ? say.usualBoard({ name }) : say.usualBackBoard({ name })),
       ),
       groove: length(({ habits }) => habits.grooveDepth),
       inset: length(({ habits }) => habits.backInset),
@@ -501,6 +505,11 @@ export const LEFT_OUT = {
       board: boardOfFronts,
       band: bandOfFronts,
     },
+    told: () => say.none(),
+  },
+  diagonal: {
+    as: 'each',
+    fields: { left: nothing(() => say.none()), right: nothing(() => say.none()) },
     told: () => say.none(),
   },
   'wardrobe-rails': nothing(() => say.none()),

@@ -1,4 +1,4 @@
-// The keys of panels, as the owner writes them under `panels`: 'left', 'divider-1', 'door-1', 'end-left', 'shelf-2', 'shelf-2-bay-3' where a
+// The keys of panels, as the owner writes them under `panels`: 'left', 'divider-1', 'door-1', 'end-left', 'back-right', 'shelf-2', 'shelf-2-bay-3' where a
 // shelf stands in several bays, and 'drawer-1-left' of the parts of a drawer. Nowhere else is one put together or taken apart.
 
 /** The parts of a drawer: its front, and the pieces of its box. */
@@ -19,8 +19,8 @@ export function keyInDrawer(drawer: string, part: DrawerPart): string {
   return `${drawer}-${part}`;
 }
 
-/** Key of an end panel, of a filler, or of a blind panel. */
-export function keyBeside(thing: 'end' | 'filler' | 'blind', hand: 'left' | 'right'): string {
+/** Key of an end panel, of a filler, of a blind panel, or of the back along the other wall of a corner. */
+export function keyBeside(thing: 'end' | 'filler' | 'blind' | 'back', hand: 'left' | 'right'): string {
   return `${thing}-${hand}`;
 }
 
@@ -29,7 +29,7 @@ export const UPPER_BACK = 'back-upper';
 
 /** The key of all that one thing of the job makes: 'shelf-1' of 'shelf-1-bay-2', 'drawer-1' of 'drawer-1-left'. Any other key is its own. */
 export function wholeOf(key: string): string {
-  if (key === UPPER_BACK) return 'back';
+  if (key === UPPER_BACK || key === keyBeside('back', 'left') || key === keyBeside('back', 'right')) return 'back';
   return key.replace(/-bay-\d+$/, '').replace(/^(drawer-\d+)-.*$/, '$1');
 }
 
@@ -52,7 +52,7 @@ export interface Renaming {
 export function mirroredKey(key: string, { bays, areSpread, fronts }: Renaming): string {
   if (key === 'left') return 'right';
   if (key === 'right') return 'left';
-  for (const thing of ['end', 'filler', 'blind'] as const) {
+  for (const thing of ['end', 'filler', 'blind', 'back'] as const) {
     if (key === keyBeside(thing, 'left')) return keyBeside(thing, 'right');
     if (key === keyBeside(thing, 'right')) return keyBeside(thing, 'left');
   }

@@ -216,6 +216,7 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
     inside: { front: always, pull: 'front-place', height: always, pitches: 'no-height', bay: 'bays' },
   },
   blind: { own: always, inside: { left: always, right: always, strip: 'blind', board: 'blind', band: 'blind' } },
+  diagonal: { own: always, inside: { left: always, right: always } },
   'wardrobe-rails': { own: always, inside: { at: always, bay: 'bays', 'from-front': always, rail: always } },
   panels: {
     own: always,

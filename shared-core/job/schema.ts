@@ -235,6 +235,17 @@ const blind = record(
   },
 );
 
+const diagonal = record(
+  'diagonal',
+  'Stands the carcass in a corner of the room with its front across that: from the front edge of the one side to that of the other. Its `depth` is that of both wings, its `width` the reach along the first wall. Both sides stand between bottom and top, and of these and the shelves the front corner is cut off; what is said of their front band is said of that cut.',
+  {
+    left: optional(
+      length('How far it reaches along the other wall, with the corner of the room at its back left.', 100, 3000),
+    ),
+    right: optional(length('The same with the corner of the room at its back right.', 100, 3000)),
+  },
+);
+
 const place = record('place', 'Where the carcass stands along a wall.', {
   at: optional(length('From the left end of the wall to the outside of its left side.', 0, 100_000)),
   wall: optional(count('The wall, counted as the owner likes.', 1, 50)),
@@ -495,6 +506,7 @@ const ownCarcass = record(
       ),
     ),
     blind: optional(blind),
+    diagonal: optional(diagonal),
     'wardrobe-rails': optional(
       list(
         'Rails for clothes, each between the two uprights of a bay.',

@@ -33,9 +33,9 @@ function toldOf(leftOut: LeftOut, habits: Habits, kind: CarcassKind): Message | 
     case 'items':
       return leftOutMessages.none();
     case 'each':
-      return leftOut.told({ habits, kind, hasLooseShelves: false });
+      return leftOut.told({ habits, kind, hasLooseShelves: false, isDiagonal: false });
     default: {
-      const usage: Usage = { habits, kind, hasLooseShelves: false };
+      const usage: Usage = { habits, kind, hasLooseShelves: false, isDiagonal: false };
       return leftOut.told(leftOut.value(usage) as never, usage);
     }
   }

@@ -1,5 +1,6 @@
 import type { Surface } from '../boring/model.js';
 import type { Handedness } from '../carcass/model.js';
+import type { EdgeName } from '../job/model.js';
 import type { Micrometres } from '../length/units.js';
 import type { CupBorer, HorizontalHead, LineDrill, VerticalHead } from '../shop/model.js';
 
@@ -76,10 +77,13 @@ export interface Run {
 export interface Step {
   /** Face on the table. */
   readonly down: 'inside' | 'outside';
-  /** Edge against the fence (against the squaring stop on a horizontal head). Anything but 'front' breaks the reference. */
-  readonly edge: 'front' | 'back';
-  /** The end that is at the stop, or pressed against a horizontal head. */
-  readonly end: 'reference-end' | 'far-end';
+  /**
+   * Edge against the fence (against the squaring stop on a horizontal head). 'back' breaks the reference; an end only where the
+   * panel lies turned by a quarter, for bores in a line along it.
+   */
+  readonly edge: EdgeName;
+  /** What is at the stop, or pressed against a horizontal head: an end; the front edge of a panel that lies turned by a quarter. */
+  readonly end: EdgeName;
   readonly stop: string;
   /** Index move: how far the panel is moved along X from contact with the stop; to the right positive. Line drills only. */
   readonly moved: Micrometres;

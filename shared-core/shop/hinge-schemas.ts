@@ -19,7 +19,7 @@ export const hinge = record('hinge', 'A hinge with a cup in the door and a plate
   'usual-distance': required(length('The distance that is taken unless the overlay asks for another one.', 5, 100)),
   arms: required(
     list(
-      'For each arm that the hinge comes with: how far the centre of the cup stands from the face under the plate, with a plate of height 0.',
+      'For each arm that the hinge comes with: how far the centre of the cup stands from the face under the plate, with a plate of height 0; of a front that slants, along that.',
       length('From the face under the plate to the centre of the cup.', -50, 100),
       6,
     ),
@@ -40,6 +40,14 @@ export const hinge = record('hinge', 'A hinge with a cup in the door and a plate
       0.1,
       200,
     ),
+  ),
+  slant: usually(
+    number(
+      'By how many degrees the fronts that it is made for slant away from one square to the side, as across a corner; 0 for those that do not.',
+      0,
+      80,
+    ),
+    0,
   ),
   opening: usually(number('How far the door opens, in degrees.', 30, 270), 110),
   'axis-from-edge': usually(

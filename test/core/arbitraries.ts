@@ -416,7 +416,58 @@ export const jobWithDrawersArbitrary: fc.Arbitrary<Job> = fc
     return { shop, wish, spec: specOf(shop, wish) };
   });
 
-/** The same, several in one shop. */
+/** Carcasses across a corner of either hand, the wings alike or not, with a door whose hinge is made for the slant of the front. */
+export const diagonalJobArbitrary: fc.Arbitrary<Job> = fc
+  .tuple(
+    shopArbitrary,
+    shape,
+    fc.record({
+      hand: fc.constantFrom('left' as const, 'right' as const),
+      across: between(180, 420),
+      out: between(180, 420),
+      alike: fc.boolean(),
+      depth: between(250, 450),
+      back: fc.constantFrom('applied', 'applied', 'none'),
+      thickBack: fc.boolean(),
+      hung: fc.constantFrom<HungWord>('none', 'left', 'right'),
+      reveal: between(0, 4),
+    }),
+    hinging,
+  )
+  .map(([plainShop, drawn, corner, ofHinge]) => {
+    const { hand, across, alike, depth, back, thickBack, hung, reveal } = corner;
+    const out = alike ? across : corner.out;
+    const slant =
+      (Math.atan2(...(hung === hand ? ([across, out] as const) : ([out, across] as const))) * 180) / Math.PI;
+    const { hinges, ...shop } = withHinge(plainShop, { ...ofHinge, arms: ofHinge.arms.map((arm) => arm + mm(15)) });
+    const slanting = new Map([...hinges].map(([name, one]) => [name, { ...one, slant }]));
+    const plain = wishFor(plainShop, {
+      ...drawn,
+      depth,
+      back,
+      top: 'over',
+      bottom: 'under',
+      plinth: 0,
+      endPanels: 'none',
+      filler: null,
+      bays: drawn.bays.slice(0, 1),
+      // High enough for two hinges that do not meet.
+      levels: [...drawn.levels, ...Array.from({ length: 4 }, () => ({ ...level0, board: drawn.board }))],
+      swapped: drawn.swapped.filter((key) => key !== 'plinth'),
+    });
+    const wish: Partial<CarcassWish> = {
+      ...plain,
+      width: depth + across,
+      diagonal: { [hand]: depth + out },
+      fixedShelves: [],
+      backBoard: thickBack ? drawn.board : 'back',
+      doors: { hung, reveal },
+    };
+    const own = { ...shop, hinges: slanting };
+    return { shop: own, wish, spec: specOf(own, wish) };
+  });
+
+/** Plain carcasses, several in one shop. */
 export const jobsArbitrary = (
   most: number,
 ): fc.Arbitrary<{ readonly shop: Shop; readonly specs: readonly CarcassSpec[] }> =>

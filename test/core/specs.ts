@@ -194,6 +194,7 @@ const WISH: ShopWish = {
       bodyHeight: mm(62),
       bodyDepth: mm(80),
       rating: null,
+      slant: 0,
       opening: 110,
       axisFromEdge: 0,
       axisFromFront: 0,
@@ -413,6 +414,7 @@ export interface CarcassWish {
   readonly fronts: readonly FrontWish[] | null;
   readonly backOpen?: { readonly from?: Micrometres; readonly to?: Micrometres };
   readonly blind?: { readonly left?: Micrometres; readonly right?: Micrometres; readonly strip?: Micrometres };
+  readonly diagonal?: { readonly left?: Micrometres; readonly right?: Micrometres };
   readonly frontHeights?: { readonly how: FrontHeights; readonly step?: number };
   readonly drawers: DrawersWish;
   readonly pulls: PullsWish;
@@ -619,6 +621,11 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     fixedShelves: wish.fixedShelves.map(shelf('shelf', 0)),
     looseShelves: wish.looseShelves.map(shelf('loose', shop.habits.shelfSetback)),
     panels: new Map(Object.entries(wish.panels).map(([key, choice]) => [key, choiceOf(key, choice)])),
+    diagonal: {
+      left: wish.diagonal?.left === undefined ? null : located(wish.diagonal.left, ['diagonal', 'left']),
+      right: wish.diagonal?.right === undefined ? null : located(wish.diagonal.right, ['diagonal', 'right']),
+    },
+    without: [],
     note: '',
   };
 }

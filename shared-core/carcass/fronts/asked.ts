@@ -5,6 +5,7 @@ import type { Board, Hand, Shop } from '../../shop/model.js';
 import { keyBeside, keyInDrawer, keyOf, wholeOf } from '../../job/panel-key.js';
 import { boardFor } from '../choices.js';
 import type { CarcassSpec } from '../spec.js';
+import { blindHands } from './blind.js';
 
 /** What stands in one place before a bay. */
 export type FrontKind = Exclude<HungWord, 'none'> | 'drawer' | 'fixed' | 'open' | 'appliance';
@@ -132,11 +133,15 @@ export const hasFronts = (spec: Asking): boolean => allFronts(spec).some(({ kind
  */
 export function insetBefore(spec: CarcassSpec, shop: Shop, bay: number | null): Micrometres {
   const before = stacksAsked(spec).filter((one) => bay === null || one.bay === null || one.bay === bay);
-  const blind = (['left', 'right'] as const).filter((hand) => spec.blind[hand] !== null);
   const isOpen = before.every(({ fronts }) => fronts.every(({ kind }) => staysOpen(kind)));
-  if (spec.doors.how.value !== 'inset' || (isOpen && blind.length === 0)) return 0;
+  if (spec.doors.how.value !== 'inset' || (isOpen && blindHands(spec).length === 0)) return 0;
+  return thickestFront(spec, shop);
+}
+
+/** The thickness of the thickest of the fronts and blind panels of a carcass; 0 where it has none. */
+export function thickestFront(spec: CarcassSpec, shop: Shop): Micrometres {
   const keys = [
-    ...blind.map((hand) => keyBeside('blind', hand)),
+    ...blindHands(spec).map((hand) => keyBeside('blind', hand)),
     ...doorKeys(spec),
     ...keysOfKind(spec, 'drawer').map((key) => keyInDrawer(key, 'front')),
     ...keysOfKind(spec, 'fixed'),

@@ -4,6 +4,7 @@ import type { Micrometres } from '../../length/units.js';
 import type { Board, Hand } from '../../shop/model.js';
 import type { Box } from '../box.js';
 import { extent, type Interval } from '../interval.js';
+import type { Turn } from '../model.js';
 import type { Problems } from '../problems.js';
 import { boardFor } from '../choices.js';
 import { say } from '../messages.js';
@@ -17,8 +18,10 @@ export interface PlacedFront {
   readonly board: Board;
   readonly x: Interval;
   readonly z: Interval;
-  /** Of its outside face, in the carcass frame; it reaches its thickness back from there. */
+  /** Of its outside face, in the carcass frame before any turn; it reaches its thickness back from there. */
   readonly front: Micrometres;
+  /** How it stands turned, once it stands so; left out where it does not. */
+  readonly turn?: Turn;
   /** The text that asks for it. */
   readonly cause: Located<unknown>;
 }
@@ -66,7 +69,11 @@ export function frontAt(
   }
   const board = boardFor(box.spec, box.shop, key, usual);
   if (z === null || !hasRoom(box, key, board, { x, z }, cause, problems)) return null;
-  return { key, board, x, z, front: facePlane(box, board), cause };
+  const { diagonal } = box;
+  if (diagonal === null) return { key, board, x, z, front: facePlane(box, board), cause };
+  const { at } = diagonal.turn;
+  const along = { from: at.x + x.from, to: at.x + x.to };
+  return { key, board, x: along, z, front: at.y + facePlane(box, board), turn: diagonal.turn, cause };
 }
 
 /** One run for each door, equal ones, with the gap between two; an odd micrometre goes to the gap. */

@@ -1,16 +1,17 @@
 import type { Located } from '../../document/place.js';
 import { half, type Micrometres } from '../../length/units.js';
-import type { Board } from '../../shop/model.js';
+import type { Board, Hand } from '../../shop/model.js';
 import type { Box } from '../box.js';
 import { extent, type Interval } from '../interval.js';
 import { say } from '../messages.js';
 import type { Bay } from '../model.js';
 import type { Problems } from '../problems.js';
 import { besideBlind } from './blind.js';
-import { stacksAsked, type AskedFront, type FrontKind } from './asked.js';
+import { frontBegins, type Diagonal } from '../diagonal.js';
+import { stacksAsked, thickestFront, type AskedFront, type FrontKind } from './asked.js';
 import { frontHeights, sharesHeight, stackedDown } from './heights.js';
 
-/** Where a front stands, seen from before the carcass. */
+/** Where a front stands, seen from before the carcass; across a corner its x counts along the diagonal from its left end. */
 export interface FrontPlace {
   readonly kind: FrontKind;
   readonly cause: Located<unknown>;
@@ -39,7 +40,7 @@ export function frontPlaces(box: Box, bays: readonly Bay[], problems: Problems):
   return stacksAsked(spec).flatMap(({ bay: index, fronts: asked }) => {
     const bay = index === null ? whole : bays[index];
     if (bay === undefined || asked.length === 0) return [];
-    const x = besideBlind(spec, widthOf(box, bay));
+    const x = box.diagonal === null ? besideBlind(spec, widthOf(box, bay)) : alongDiagonal(box, box.diagonal);
     const heights = parted(box, asked, problems);
     return asked.map(({ kind, cause }, i) => ({
       kind,
@@ -92,6 +93,14 @@ function widthOf({ spec }: Box, { from, to, left, right }: Bay): Interval {
     from: left === 'left' ? doors.reveal.value : middleOf(left) + (gap - half(gap)),
     to: right === 'right' ? width.value - doors.reveal.value : middleOf(right) - half(gap),
   };
+}
+
+/** From edge to edge of what closes the front across a corner: nothing of it stands before the neighbours on either hand. */
+function alongDiagonal({ spec, shop }: Box, diagonal: Diagonal): Interval {
+  const { reveal, buffer } = spec.doors;
+  const before = buffer.value + thickestFront(spec, shop);
+  const off = (hand: Hand): Micrometres => frontBegins(diagonal, hand, reveal.value, before);
+  return { from: off('left'), to: diagonal.long - off('right') };
 }
 
 /** From the lower edge of the fronts to the upper one; inset, under the front rail where there is one. */

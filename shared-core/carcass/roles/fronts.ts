@@ -81,13 +81,14 @@ function lyingOutline(one: PlacedFront, spec: CarcassSpec): Outline {
   };
 }
 
-function shared({ key, board, cause }: PlacedFront, { doors }: CarcassSpec) {
+function shared({ key, board, turn, cause }: PlacedFront, { doors }: CarcassSpec) {
   return {
     key,
     board,
     seen: ['front', 'back', 'reference-end', 'far-end'],
     band: doors.band,
     grooves: [],
+    ...(turn && { turn }),
     cause,
   } as const satisfies Partial<Outline>;
 }

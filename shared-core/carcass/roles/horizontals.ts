@@ -2,7 +2,8 @@ import type { Board } from '../../shop/model.js';
 import { EDGES } from '../../words/names.js';
 import { backReaches } from '../back-runs.js';
 import type { Box } from '../box.js';
-import { extent } from '../interval.js';
+import { cutEnd, type Diagonal } from '../diagonal.js';
+import { extent, type Interval } from '../interval.js';
 import type { Groove } from '../model.js';
 import type { Outline } from '../panel.js';
 import type { Role } from '../role.js';
@@ -43,25 +44,34 @@ export const top: Role = {
 };
 
 function outline(box: Box, key: 'bottom' | 'top', board: Board, across: boolean): Outline {
-  const { spec, clearX } = box;
-  const run = across ? { from: 0, to: spec.width.value } : clearX;
+  const { spec, clearX, diagonal } = box;
+  const run = diagonal !== null ? acrossCorner(box, diagonal) : across ? { from: 0, to: spec.width.value } : clearX;
+  const out = diagonal?.out ?? 0;
   return {
     key,
     board,
     length: extent(run),
     // A rebated back covers the rear edge of what stands between the sides; all else is as deep as the sides.
-    width: box.back?.how === 'rebated' && !across ? box.clearDepth : box.sideDepth,
+    width: out + (box.back?.how === 'rebated' && !across ? box.clearDepth : box.sideDepth),
     seen: ['front'],
+    ...(diagonal && { corner: { end: cutEnd(diagonal), u: out, v: diagonal.across } }),
     // Where the back is left open there is nothing to take.
     grooves: backReaches(box)[key] ? grooveAcross(box, across) : [],
     cause: spec.name,
     pose: {
-      origin: { x: run.from, y: 0, z: key === 'bottom' ? 0 : spec.height.value },
+      origin: { x: run.from, y: 0 - out, z: key === 'bottom' ? 0 : spec.height.value },
       u: '+y',
       v: '+x',
       t: key === 'bottom' ? '+z' : '-z',
     },
   };
+}
+
+/** Over the whole width but for the back along the other wall, which covers that edge. */
+function acrossCorner({ spec, back }: Box, { hand }: Diagonal): Interval {
+  const behind = back?.board.thickness ?? 0;
+  const width = spec.width.value;
+  return hand === 'right' ? { from: 0, to: width - behind } : { from: behind, to: width };
 }
 
 /** Between the sides the groove runs through; across them it stops where theirs do, so that no end shows it. */

@@ -64,7 +64,7 @@ function namesOf({ dividers }: CarcassSpec, shelves: readonly ShelfSpec[]): read
   ]);
 }
 
-function outline({ key, cause, board, length, width, origin }: PlacedShelf): Outline {
+function outline({ key, cause, board, length, width, origin, corner }: PlacedShelf): Outline {
   return {
     key,
     board,
@@ -72,6 +72,7 @@ function outline({ key, cause, board, length, width, origin }: PlacedShelf): Out
     width,
     seen: ['front'],
     grooves: [],
+    ...(corner && { corner }),
     cause,
     pose: { origin, u: '+y', v: '+x', t: '+z' },
   };

@@ -2,7 +2,9 @@ import type { Board } from '../../shop/model.js';
 import { EDGES } from '../../words/names.js';
 import type { Box } from '../box.js';
 import { extent } from '../interval.js';
-import type { Axis } from '../model.js';
+import type { Diagonal } from '../diagonal.js';
+import type { Axis, Pose } from '../model.js';
+import type { Hand } from '../../shop/model.js';
 import type { Outline } from '../panel.js';
 import type { Role } from '../role.js';
 
@@ -35,7 +37,7 @@ export const rightSide: Role = {
 };
 
 /** Outside face outward, reference end down. */
-function outline(box: Box, key: string, board: Board, x: number, t: Axis): Outline {
+function outline(box: Box, key: Hand, board: Board, x: number, t: Axis): Outline {
   return {
     key,
     board,
@@ -44,6 +46,15 @@ function outline(box: Box, key: string, board: Board, x: number, t: Axis): Outli
     seen: ['front'],
     grooves: box.groove === null ? [] : [box.groove],
     cause: box.spec.name,
-    pose: { origin: { x, y: 0, z: box.sideZ.from }, u: '+y', v: '+z', t },
+    pose:
+      box.diagonal?.hand === key
+        ? inOtherWing(box, box.diagonal)
+        : { origin: { x, y: 0, z: box.sideZ.from }, u: '+y', v: '+z', t },
   };
+}
+
+/** The side at the end of the wing along the other wall: it looks to the front, u toward that wall. */
+function inOtherWing({ spec, sideZ }: Box, { hand, across, out }: Diagonal): Pose {
+  const front = hand === 'right' ? across : spec.depth.value;
+  return { origin: { x: front, y: 0 - out, z: sideZ.from }, u: hand === 'right' ? '+x' : '-x', v: '+z', t: '+y' };
 }

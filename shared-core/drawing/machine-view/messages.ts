@@ -197,6 +197,8 @@ export const say = messages('machine-view', {
     `Turn it through 180 degrees on the table: the ${face} stays down, the ${end} comes to the head, the ${edge} to ${stop}.`,
   turnHalf: ({ face, end, stop }: Pick<Lie, 'end' | 'stop'> & { readonly face: string }) =>
     `Turn it through 180 degrees on the table: the ${face} stays down, the ${end} comes to ${stop}.`,
+  turnQuarter: ({ face, end, edge, stop }: Omit<Lie, 'up'> & { readonly face: string }) =>
+    `Turn it through 90 degrees on the table: the ${face} stays down, the ${edge} comes to the fence, the ${end} to ${stop}.`,
   slideToHead: ({ end, edge, stop }: Omit<Lie, 'up'>) =>
     `Slide it along, do not turn it: the ${end} comes to the head, the ${edge} to ${stop}.`,
   slide: ({ end, stop }: Pick<Lie, 'end' | 'stop'>) => `Slide it along, do not turn it: the ${end} comes to ${stop}.`,

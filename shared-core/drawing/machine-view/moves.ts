@@ -8,7 +8,7 @@ import { boxOf } from '../scene/boxes.js';
 import { figure } from '../../length/show.js';
 import { textWidth } from '../scene/lettering.js';
 import type { Box, Point } from '../scene/scene.js';
-import { isSameLay, type Stage } from './stage.js';
+import { cornerAt, isSameLay, type Stage } from './stage.js';
 import { turnOf } from './words.js';
 
 /** What was done with the panel before this stroke, drawn on the operator's side of the table. */
@@ -32,7 +32,7 @@ const beside = (stage: Stage, table: Box, off: number): number =>
 
 /** X of the end that was pushed against the stop. */
 function endOf(stage: Stage, stroke: Stroke, layout: TableLayout): number {
-  const corner = layout.panel[stroke.step.end === 'reference-end' ? 0 : 1]!;
+  const corner = layout.panel[cornerAt(stroke.step.end)]!;
   return stage.x(corner[0]);
 }
 

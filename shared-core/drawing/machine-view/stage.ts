@@ -137,7 +137,7 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
   for (const [px, py] of layout.panel) seen(px, py, 30);
   // An index move is drawn from where the end lay before.
   const was = before !== null && isSameLay(before.stroke.step, stroke.step) ? before.layout.panel : [];
-  const end = was[stroke.step.end === 'reference-end' ? 0 : 1];
+  const end = was[cornerAt(stroke.step.end)];
   if (end !== undefined) seen(end[0], end[1], 20);
   // A panel that is not long is seen whole.
   const xs = layout.panel.map(([px]) => mm(px));
@@ -166,7 +166,13 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
 }
 
 /** The panel lies as before, but for an index move. */
-export const isSameLay = (a: Step, b: Step): boolean => a.end === b.end && a.down === b.down && a.stop === b.stop;
+export const isSameLay = (a: Step, b: Step): boolean =>
+  a.edge === b.edge && a.end === b.end && a.down === b.down && a.stop === b.stop;
+
+const CORNERS: Readonly<Record<Step['end'], number>> = { 'reference-end': 0, 'far-end': 1, front: 0, back: 2 };
+
+/** A corner of the panel, by its index in the layout, that lies where this end or edge does. */
+export const cornerAt = (end: Step['end']): number => CORNERS[end];
 
 const uncut = (needed: readonly Stretch[], room: number): number =>
   (Math.max(...needed.map(({ to }) => to)) - Math.min(...needed.map(({ from }) => from))) / room;

@@ -5,7 +5,7 @@ import type { Micrometres } from '../../length/units.js';
 import type { TableLayout } from '../../machining/replay/layout.js';
 import type { LoadedSpindle, SetUp, Step } from '../../machining/set-up.js';
 import { described, headsSet } from '../../machining/described.js';
-import { edgeWord, endWord, stopCalled, surfaceWord } from '../words.js';
+import { edgeWord, stopCalled, surfaceWord } from '../words.js';
 import { FACES } from '../../words/names.js';
 import type { Told } from '../../words/told.js';
 import { NAMES, say, type IndexMove, type OffStop, type SpindlesTold } from './messages.js';
@@ -21,7 +21,7 @@ export function lieWords(panel: Panel, setUp: SetUp, step: Step, reader: Reader)
   const lie = {
     up: surfaceWord(panel, OTHER[step.down]),
     edge: edgeWord(panel, step.edge),
-    end: endWord(panel, step.end),
+    end: edgeWord(panel, step.end),
     stop: stopCalled(step.stop),
   };
   if (described(setUp.machine).bores === 'ends') return tell(say.liesAtHead(lie), reader);
@@ -44,18 +44,21 @@ export function indexMove({ machine }: SetUp, by: Micrometres): IndexMove {
 }
 
 /** Which way the panel's length runs on the table, from the reference end. */
-function headingOf({ panel: [reference, far] }: TableLayout): string {
+function headingOf({ panel: [reference, far] }: TableLayout): { readonly dx: number; readonly dy: number } {
   const [dx, dy] = [far![0] - reference![0], far![1] - reference![1]];
-  return `${Math.sign(Math.round(dx))} ${Math.sign(Math.round(dy))}`;
+  return { dx: Math.sign(Math.round(dx)), dy: Math.sign(Math.round(dy)) };
 }
 
 /**
  * How a panel comes from one lay on the table to the next, seen by where its corners come to lie. Another end at a stop is no
  * turn by itself: a panel that is slid from a left stop to a right one shows the right one its other end.
  */
-export function turnOf(before: TableLayout, after: TableLayout): 'over' | 'half' | 'none' {
+export function turnOf(before: TableLayout, after: TableLayout): 'over' | 'half' | 'quarter' | 'none' {
   if (before.up !== after.up) return 'over';
-  return headingOf(before) === headingOf(after) ? 'none' : 'half';
+  const [was, is] = [headingOf(before), headingOf(after)];
+  // To the right, to the left, or across the table.
+  if ((was.dx === 0) !== (is.dx === 0)) return 'quarter';
+  return was.dx === is.dx && was.dy === is.dy ? 'none' : 'half';
 }
 
 /** What is done with the panel between two strokes of one set-up; the words of its first where there is none before. */
@@ -66,14 +69,18 @@ export function moveWords(panel: Panel, acted: Acted, reader: Reader): Told | nu
 
 function moveTold(panel: Panel, { stroke, layout, before }: Acted): Message | null {
   const { setUp, step } = stroke;
-  const to = { end: endWord(panel, step.end), edge: edgeWord(panel, step.edge), stop: stopCalled(step.stop) };
+  const to = { end: edgeWord(panel, step.end), edge: edgeWord(panel, step.edge), stop: stopCalled(step.stop) };
   const atHead = described(setUp.machine).bores === 'ends';
   if (before === null) {
     return step.moved === 0 ? null : say.pushThenMove({ stop: to.stop, ...indexMove(setUp, step.moved) });
   }
   const { step: last } = before.stroke;
   const turn = turnOf(before.layout, layout);
-  if (turn === 'over') return say.turnOver({ face: FACES[OTHER[step.down]], edge: to.edge });
+  if (turn === 'over') {
+    const edge = edgeWord(panel, step.edge === 'back' ? 'back' : 'front');
+    return say.turnOver({ face: FACES[OTHER[step.down]], edge });
+  }
+  if (turn === 'quarter') return say.turnQuarter({ ...to, face: FACES[step.down] });
   if (turn === 'half') return (atHead ? say.turnHalfToHead : say.turnHalf)({ ...to, face: FACES[step.down] });
   if (last.stop !== step.stop || last.end !== step.end) return (atHead ? say.slideToHead : say.slide)(to);
   const by = step.moved - last.moved;

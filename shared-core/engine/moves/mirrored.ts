@@ -57,7 +57,7 @@ export function mirroredText(analysis: JobAnalysis, offset: number): readonly Re
 }
 
 /** Maps that say something of the left and of the right. */
-const ONE_HANDED = ['fillers', 'blind'] as const;
+const ONE_HANDED = ['fillers', 'blind', 'diagonal'] as const;
 
 interface Handed {
   readonly key: (typeof ONE_HANDED)[number];

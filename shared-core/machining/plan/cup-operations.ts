@@ -32,6 +32,7 @@ export function cupOperations(
       const ways = (['reference-end', 'far-end'] as const)
         .map((end): Way => ({
           down,
+          edge: 'front',
           end,
           side: handOfEnd(end, down, blank.hand, 'far'),
           position: end === 'reference-end' ? bore.v : panel.length - bore.v,

@@ -48,6 +48,7 @@ export function endOperations(
         const wanted = line.map((bore) => ({ head: 0, spindle: counted((bore.u - offset) / head.pitch), bore }));
         return {
           down: 'outside',
+          edge: 'front',
           end: pressed,
           side,
           position: offset,

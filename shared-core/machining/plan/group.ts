@@ -170,8 +170,8 @@ function likenessOf({ depth, ways }: Operation): string {
   return `${depth}#${ways.map(wayLikeness).join('#')}`;
 }
 
-const wayLikeness = ({ down, end, side, position, extent, load, strokes }: Way): string =>
-  `${down}|${end}|${side}|${position}|${extent}|${load.wanted.join()}|${load.limit.join()}|${strokes.map(({ moved }) => moved).join()}`;
+const wayLikeness = ({ down, edge, end, side, position, extent, load, strokes }: Way): string =>
+  `${down}|${edge}|${end}|${side}|${position}|${extent}|${load.wanted.join()}|${load.limit.join()}|${strokes.map(({ moved }) => moved).join()}`;
 
 /** A batch of operations, one of each likeness, with all that are like them. */
 function withAll(batch: Batch, likeness: Likeness, alike: ReadonlyMap<string, readonly Operation[]>): Batch {

@@ -24,8 +24,8 @@ const worst = (all: readonly Held[]): Held =>
   all.includes('not') ? 'not' : all.includes('in-part') ? 'in-part' : 'held';
 
 /** How far the panel reaches away from the fence, or from the plate of a horizontal head. */
-export const depthOnTable = ({ machine, blank }: Operation): Micrometres =>
-  machine.kind === 'horizontal' ? blank.length : blank.width;
+export const depthOnTable = ({ machine, blank, ways }: Operation): Micrometres =>
+  machine.kind === 'horizontal' || ways[0]?.edge !== 'front' ? blank.length : blank.width;
 
 /** In the table frame of the set-up: X from the first spindle, and the distance from the fence. */
 function heldAt(operation: Operation, way: Way, { moved }: PlannedStroke): Held {

@@ -73,11 +73,11 @@ export const travelFor = (
   allowance: Micrometres,
 ): Micrometres => depth + (through ? allowance : 0);
 
-/** The fewest runs of a line, from the front edge on, that can each be made at once. */
+/** The fewest runs of a line, from the front edge or the reference end on, that can each be made at once. */
 function strokesOf(line: readonly Bore[], goes: (part: readonly Bore[]) => boolean): readonly (readonly Bore[])[] {
   if (line.length === 0 || goes(line)) return line.length === 0 ? [] : [line];
   const runs: Bore[][] = [];
-  for (const bore of [...line].sort((a, b) => a.u - b.u)) {
+  for (const bore of [...line].sort((a, b) => a.u - b.u || a.v - b.v)) {
     const run = runs.at(-1);
     if (run && goes([...run, bore])) run.push(bore);
     else runs.push([bore]);

@@ -1,4 +1,5 @@
 import type { Bore } from '../../boring/model.js';
+import type { EdgeName } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { CupBorer, Hand, HorizontalHead, LineDrill, VerticalHead } from '../../shop/model.js';
 import type { Blank } from '../set-up.js';
@@ -40,13 +41,16 @@ export interface PlannedStroke {
  */
 export interface Way {
   readonly down: 'inside' | 'outside';
-  readonly end: 'reference-end' | 'far-end';
-  /** The hand on which that end (on a horizontal head: the front edge) lies, so the hand of the stop. */
+  /** What lies against the fence, or against the squaring stop: the front edge, or an end of a panel turned by a quarter. */
+  readonly edge: Exclude<EdgeName, 'back'>;
+  /** What is at the stop, or pressed against the head: an end, or the front edge of a panel turned by a quarter. */
+  readonly end: Exclude<EdgeName, 'back'>;
+  /** The hand on which that (on a horizontal head: the front edge) lies, so the hand of the stop. */
   readonly side: Hand;
   /** From the face of the stop to the nearest spindle on its side. */
   readonly position: Micrometres;
   readonly strokes: readonly PlannedStroke[];
-  /** What lies along X in contact with the stop: the panel's length, or its width on a horizontal head. */
+  /** What lies along X in contact with the stop: the panel's length, or its width on a horizontal head or turned by a quarter. */
   readonly extent: Micrometres;
   /** What all strokes ask of the spindles. */
   readonly load: Load;

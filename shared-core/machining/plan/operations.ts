@@ -1,7 +1,8 @@
 import { isFace } from '../../boring/surface.js';
 import { Derived } from '../../derived/derived.js';
 import type { Bore, BoreMap } from '../../boring/model.js';
-import type { Carcass, Panel } from '../../carcass/model.js';
+import type { Carcass, Joint, Panel } from '../../carcass/model.js';
+import { runsAlong } from '../../carcass/panel.js';
 import { purposeOf } from '../../fittings/purposes.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
 import { KIND_FOR_USE } from '../../shop/habits.js';
@@ -43,6 +44,7 @@ export function operationsOf(
   const operations: Operation[] = [];
   const unreachable: Unreachable[] = [];
   const boresOf = groupBy(boring.bores, (bore) => bore.panel);
+  const alongPanel = jointsAlong(carcass);
   for (const panel of carcass.panels) {
     const blank = blankOf(panel);
     const all = boresOf.get(panel.key) ?? [];
@@ -81,7 +83,7 @@ export function operationsOf(
         });
         continue;
       }
-      const found = onMachine(name, panel, blank, bores, machine, boring, shop, derived);
+      const found = onMachine(name, panel, blank, bores, alongPanel, machine, boring, shop, derived);
       unreachable.push(...found.unreachable);
       for (const operation of found.operations) {
         if (standsAlone(operation)) operations.push(operation);
@@ -90,6 +92,13 @@ export function operationsOf(
     }
   }
   return { operations, unreachable, count: carcass.count };
+}
+
+/** Ids of the joints whose bores in the face run along the panel of that, not across it. */
+function jointsAlong({ panels, joints }: Carcass): ReadonlySet<string> {
+  const byKey = new Map(panels.map((panel) => [panel.key, panel]));
+  const isAlong = ({ endPanel, facePanel }: Joint): boolean => runsAlong(byKey.get(facePanel)!, byKey.get(endPanel)!);
+  return new Set(joints.filter(isAlong).map(({ id }) => id));
 }
 
 /** Whether a bore's centre stands on the surface that it enters, and its end where it says. */
@@ -136,6 +145,7 @@ function onMachine(
   panel: Panel,
   blank: Blank,
   bores: readonly Bore[],
+  alongPanel: ReadonlySet<string>,
   machine: BoringMachine,
   boring: BoreMap,
   shop: Shop,
@@ -148,6 +158,7 @@ function onMachine(
         panel,
         blank,
         bores,
+        alongPanel,
         machine,
         shop.habits.firstDowel,
         shop.habits.throughAllowance,

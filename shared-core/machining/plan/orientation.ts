@@ -18,6 +18,20 @@ export function handOfEnd(end: End, down: 'inside' | 'outside', panel: Handednes
 }
 
 /**
+ * The hand on which the front edge lies when an end is against the fence, the panel turned by a quarter. With the outside face
+ * down and a right-handed frame, v = t x u; the reference end at a far fence has v point to the operator and u to the left, so
+ * the front edge lies right. Each of the three turned about turns the answer about, and so does the other end.
+ */
+export function handOfFrontAtFence(
+  end: End,
+  down: 'inside' | 'outside',
+  panel: Handedness,
+  fence: 'far' | 'near',
+): Hand {
+  return otherHand(handOfEnd(end, down, panel, fence));
+}
+
+/**
  * The hand on which the front edge lies when an end is pressed away from the operator against a horizontal head. Far end
  * away: v points away, and u = v x t points to the right for a right-handed frame with the outside face down, so the front
  * edge lies left.

@@ -1,5 +1,6 @@
 import type { Bore, Row } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
+import type { EndName } from '../../job/model.js';
 import type { Derived } from '../../derived/derived.js';
 import type { Micrometres } from '../../length/units.js';
 import type { LineDrill } from '../../shop/model.js';
@@ -46,7 +47,7 @@ export interface RowWays {
 }
 
 /** The strokes from one end of the panel. */
-export function waysFrom(setting: Setting, end: Way['end']): RowWays | Obstacle {
+export function waysFrom(setting: Setting, end: EndName): RowWays | Obstacle {
   const approach = approachFrom(setting, end);
   const { side, nearest } = approach;
   const contact = contactStarts(approach);
@@ -61,7 +62,7 @@ export function waysFrom(setting: Setting, end: Way['end']): RowWays | Obstacle 
 /** A lane as it lies with one end at a stop. */
 interface Approach {
   readonly setting: Setting;
-  readonly end: Way['end'];
+  readonly end: EndName;
   readonly down: Way['down'];
   /** The hand on which the end lies. */
   readonly side: Way['side'];
@@ -71,7 +72,7 @@ interface Approach {
   readonly holes: readonly number[];
 }
 
-function approachFrom(setting: Setting, end: Way['end']): Approach {
+function approachFrom(setting: Setting, end: EndName): Approach {
   const { panel, blank, drill, row, lines } = setting;
   const down = (drill.from === 'above') === (row.face === 'inside') ? 'outside' : 'inside';
   const places = [...(lines[0]?.bores.keys() ?? [])].map((v) => fromEnd(panel, end, v)).sort((a, b) => a - b);
@@ -81,7 +82,7 @@ function approachFrom(setting: Setting, end: Way['end']): Approach {
 }
 
 /** From a distance along v to the distance from an end, and back. */
-function fromEnd(panel: Panel, end: Way['end'], v: Micrometres): Micrometres {
+function fromEnd(panel: Panel, end: EndName, v: Micrometres): Micrometres {
   return end === 'reference-end' ? v : panel.length - v;
 }
 
@@ -158,7 +159,8 @@ function wayOf(approach: Approach, run: readonly RowStroke[], contactStart: numb
         Math.min(...run.map(({ start }) => beside(approach, start + fromStop(approach, spindle)))),
       ),
   );
-  return { down, end, side, position: nearest + contactStart * drill.pitch, strokes, extent: panel.length, load };
+  const position = nearest + contactStart * drill.pitch;
+  return { down, edge: 'front', end, side, position, strokes, extent: panel.length, load };
 }
 
 function plannedStroke(approach: Approach, { start, bores }: RowStroke, contactStart: number): PlannedStroke {

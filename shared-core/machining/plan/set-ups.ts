@@ -114,7 +114,7 @@ function stepsOf(batch: Batch, way: Way, spindles: readonly LoadedSpindle[], der
   const stop = stopOf(batch.stops, way);
   return way.strokes.map((stroke) => ({
     down: way.down,
-    edge: 'front',
+    edge: way.edge,
     end: way.end,
     stop: stop?.name ?? '',
     moved: stroke.moved,

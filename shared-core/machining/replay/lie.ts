@@ -1,3 +1,4 @@
+import type { EdgeName } from '../../job/model.js';
 import type { Solid } from './solid.js';
 import { edgeAt, endAt, faceAt, inWood, outward } from './solid.js';
 import type { Contact } from './table.js';
@@ -15,12 +16,12 @@ export function findTurn(hand: Solid['hand'], sides: readonly Pick<Contact, 'sid
 }
 
 /** The point of a side, in the panel's frame, that comes against the machine first. */
-function touching(solid: Solid, contact: Contact, edge: 'front' | 'back'): Vector {
+function touching(solid: Solid, contact: Contact, edge: EdgeName): Vector {
   const { side } = contact;
   if (side === 'inside' || side === 'outside') return [0, 0, faceAt(solid, side)];
   if (side === 'front' || side === 'back') return [edgeAt(solid, side), 0, 0];
   const corner = (u: number): Vector => [u, endAt(solid, side, u), 0];
-  if (contact.touches === 'at-the-edge') return corner(edgeAt(solid, edge));
+  if (contact.touches === 'at-the-edge' && (edge === 'front' || edge === 'back')) return corner(edgeAt(solid, edge));
   const [front, back] = [corner(0), corner(solid.width)];
   const out = side === 'far-end' ? 1 : -1;
   return out * back[1] > out * front[1] ? back : front;
@@ -35,7 +36,7 @@ export function push(
   solid: Solid,
   rotation: Rotation,
   contacts: readonly Contact[],
-  edge: 'front' | 'back',
+  edge: EdgeName,
   moved: number,
 ): Lie {
   const shift = contacts.reduce<Vector>(

@@ -1,5 +1,5 @@
 import type { Blank, LoadedSpindle, SetStop, SetUp, Step } from '../set-up.js';
-import type { End, Side } from './solid.js';
+import type { Side } from './solid.js';
 import type { Stray } from './stray.js';
 import { dot, type Vector } from './vector.js';
 
@@ -82,7 +82,7 @@ export function contacts(
 ): readonly [Contact, Contact, Contact] {
   const down: Contact = { side: step.down, push: DOWN, at: 0, touches: 'all' };
   const stopAt = stopFace(setUp, stop) + stray('stop', names.stop);
-  const end: End = step.end;
+  const { end } = step;
   if (setUp.machine.kind === 'horizontal') {
     return [
       down,

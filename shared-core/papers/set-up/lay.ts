@@ -1,11 +1,11 @@
 import { described } from '../../machining/described.js';
 import { tell } from '../../words/message.js';
-import { EDGES, FACES } from '../../words/names.js';
+import { EDGES, FACES, LYING_ENDS } from '../../words/names.js';
 import type { Told } from '../../words/told.js';
 import { AGAINST, say, type Handled, type Lay } from './messages.js';
 import type { Panel } from '../../carcass/model.js';
 import { indexMove, offStop, turnOf } from '../../drawing/machine-view/words.js';
-import { edgeWord, endWord, facesExplained, stopCalled, surfaceWord } from '../../drawing/words.js';
+import { edgeWord, facesExplained, stopCalled, surfaceWord } from '../../drawing/words.js';
 import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
 import { blankOf } from '../../machining/blank.js';
@@ -80,8 +80,9 @@ function endsOf({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, 
   const isAtHead = described(machine).bores === 'ends';
   return {
     face: null,
-    end: endWord(panel, end),
+    end: edgeWord(panel, end),
     edge: isAtHead ? edgeWord(panel, edge) : null,
+    atFence: edge === 'reference-end' || edge === 'far-end' ? edgeWord(panel, edge) : null,
     stop: stopCalled(stop),
   };
 }
@@ -113,7 +114,7 @@ function handledFrom(setUp: SetUp, lay: Lay, now: Laid & { readonly step: Step }
 }
 
 function isAtSameStop(step: Step, before: Step): boolean {
-  return before.stop === step.stop && before.end === step.end && before.down === step.down;
+  return before.stop === step.stop && before.edge === step.edge && before.end === step.end && before.down === step.down;
 }
 
 /** How the panels of a set-up lie; one sentence each. */
@@ -123,7 +124,7 @@ export function layRules(setUp: SetUp, words: JobWords): readonly Told[] {
   const [down, other] = facesDown(setUp);
   const laid = setUp.runs.map((run) => ({ run, panel: words.panel(run.carcass, run.panel) }));
   const edges = laid.flatMap(({ run, panel }) =>
-    run.steps.map(({ edge }) => (panel === undefined ? EDGES[edge] : edgeWord(panel, edge))),
+    run.steps.map(({ edge }) => (panel === undefined ? { ...EDGES, ...LYING_ENDS }[edge] : edgeWord(panel, edge))),
   );
   const lies =
     other === undefined && down !== undefined

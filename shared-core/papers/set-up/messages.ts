@@ -119,6 +119,8 @@ export interface Lay {
   readonly stop: string;
   /** The edge at the stop, where the end comes to a level head; null where the end comes to the stop. */
   readonly edge: string | null;
+  /** The end at the fence, of a panel that lies turned by a quarter; null where the front edge lies there. */
+  readonly atFence: string | null;
 }
 
 /** What an operator does with a panel before a stroke. */
@@ -128,7 +130,7 @@ export type Handled =
   /** It is laid, coming from another lay by this turn, and moved along from there where there is a move. */
   | {
       readonly kind: 'laid';
-      readonly turn: 'over' | 'half' | 'slide' | null;
+      readonly turn: 'over' | 'half' | 'quarter' | 'slide' | null;
       readonly lay: Lay;
       readonly move: IndexMove | null;
     };
@@ -143,12 +145,14 @@ interface StrokeTold {
 export const TURNS = labels('turns', {
   over: 'turn it over, front edge to the same side again',
   half: 'turn it through half a turn, flat on the table',
+  quarter: 'turn it through a quarter turn, flat on the table',
   slide: 'slide it along',
 });
 
-/** 'outside face down, bottom end at near-left'; 'left end to the head, front edge at square-left' */
-function layWords({ face, end, stop, edge }: Lay): string {
-  const against = edge === null ? `${end} at ${stop}` : `${end} to the head, ${edge} at ${stop}`;
+/** 'outside face down, bottom end at near-left'; 'left end to the head, front edge at square-left'; 'left end to the fence, front edge at near-left' */
+function layWords({ face, end, stop, edge, atFence }: Lay): string {
+  const fence = atFence === null ? '' : `${atFence} to the fence, `;
+  const against = edge === null ? `${fence}${end} at ${stop}` : `${end} to the head, ${edge} at ${stop}`;
   return face === null ? against : `${face} down, ${against}`;
 }
 

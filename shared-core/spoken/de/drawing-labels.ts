@@ -181,6 +181,7 @@ export const labels = {
   turns: {
     over: 'wenden, Vorderkante wieder zur selben Seite',
     half: 'flach auf dem Tisch eine halbe Umdrehung drehen',
+    quarter: 'flach auf dem Tisch eine Viertelumdrehung drehen',
     slide: 'verschieben',
   },
 } satisfies LabelTranslations;

@@ -114,6 +114,8 @@ export const drawing = {
       `Auf dem Tisch um 180 Grad drehen: ${die(face)} bleibt unten, ${die(end)} kommt an den Kopf, ${die(edge)} an ${stop}.`,
     turnHalf: ({ face, end, stop }) =>
       `Auf dem Tisch um 180 Grad drehen: ${die(face)} bleibt unten, ${die(end)} kommt an ${stop}.`,
+    turnQuarter: ({ face, end, edge, stop }) =>
+      `Auf dem Tisch um 90 Grad drehen: ${die(face)} bleibt unten, ${die(edge)} kommt ans Lineal, ${die(end)} an ${stop}.`,
     slideToHead: ({ end, edge, stop }) =>
       `Verschieben, nicht drehen: ${die(end)} kommt an den Kopf, ${die(edge)} an ${stop}.`,
     slide: ({ end, stop }) => `Verschieben, nicht drehen: ${die(end)} kommt an ${stop}.`,

@@ -155,9 +155,11 @@ interface Lay {
   readonly end: string;
   readonly stop: string;
   readonly edge: string | null;
+  readonly atFence: string | null;
 }
-function layWords({ face, end, stop, edge }: Lay): string {
-  const against = edge === null ? `${bare(end)} an ${stop}` : `${bare(end)} an den Kopf, ${bare(edge)} an ${stop}`;
+function layWords({ face, end, stop, edge, atFence }: Lay): string {
+  const fence = atFence === null ? '' : `${bare(atFence)} ans Lineal, `;
+  const against = edge === null ? `${fence}${bare(end)} an ${stop}` : `${bare(end)} an den Kopf, ${bare(edge)} an ${stop}`;
   return face === null ? against : `${bare(face)} unten, ${against}`;
 }
 

@@ -175,6 +175,7 @@ export const labels = {
   turns: {
     over: 'le retourner, le chant avant du même côté',
     half: 'le tourner d’un demi-tour, à plat sur la table',
+    quarter: 'le tourner d’un quart de tour, à plat sur la table',
     slide: 'le glisser',
   },
 } satisfies LabelTranslations;

@@ -113,6 +113,8 @@ export const drawing = {
       `Le tourner de 180 degrés sur la table : ${le(face)} reste dessous, ${le(end)} vient à la tête, ${le(edge)} contre ${stop}.`,
     turnHalf: ({ face, end, stop }) =>
       `Le tourner de 180 degrés sur la table : ${le(face)} reste dessous, ${le(end)} vient contre ${stop}.`,
+    turnQuarter: ({ face, end, edge, stop }) =>
+      `Le tourner de 90 degrés sur la table : ${le(face)} reste dessous, ${le(edge)} vient au guide, ${le(end)} contre ${stop}.`,
     slideToHead: ({ end, edge, stop }) =>
       `Le glisser, sans le tourner : ${le(end)} vient à la tête, ${le(edge)} contre ${stop}.`,
     slide: ({ end, stop }) => `Le glisser, sans le tourner : ${le(end)} vient contre ${stop}.`,

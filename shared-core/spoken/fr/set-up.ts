@@ -154,10 +154,12 @@ interface Lay {
   readonly end: string;
   readonly stop: string;
   readonly edge: string | null;
+  readonly atFence: string | null;
 }
-function layWords({ face, end, stop, edge }: Lay): string {
+function layWords({ face, end, stop, edge, atFence }: Lay): string {
+  const fence = atFence === null ? '' : `${bare(atFence)} au guide, `;
   const against =
-    edge === null ? `${bare(end)} contre ${stop}` : `${bare(end)} contre la tête, ${bare(edge)} contre ${stop}`;
+    edge === null ? `${fence}${bare(end)} contre ${stop}` : `${bare(end)} contre la tête, ${bare(edge)} contre ${stop}`;
   return face === null ? against : `${bare(face)} dessous, ${against}`;
 }
 

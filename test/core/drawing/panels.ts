@@ -168,6 +168,7 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
     appliances: [],
     back: 'grooved',
     line,
+    diagonal: null,
   };
   const boring = boreMapOf(rows, bores);
   return { name: 'sink', carcass, boring, findings, reader: unit };

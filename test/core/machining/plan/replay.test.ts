@@ -6,7 +6,7 @@ import { compareHoles } from '../../../../shared-core/machining/replay/compare.j
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
 import type { SetUp } from '../../../../shared-core/machining/set-up.js';
 import { neutralShop } from '../../../../shared-core/shop/neutral.js';
-import { jobArbitrary } from '../../arbitraries.js';
+import { diagonalJobArbitrary, jobArbitrary } from '../../arbitraries.js';
 import { bored, demoJob, shed, type Bored } from './jobs.js';
 import { machinesArbitrary, withMachines } from './machines.js';
 import { inWords } from '../../../in-words.js';
@@ -47,26 +47,41 @@ describe('carrying the set-ups out gives the bore maps', () => {
     expect(holes).toBe(carcasses.reduce((sum, one) => sum + one.boring.bores.length, 0));
   });
 
-  test('2,000 random carcasses in random shops', () => {
-    let made = 0;
-    let missed = 0;
-    fc.assert(
-      fc.property(
-        jobArbitrary.chain((job) => machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines }))),
-        ({ job, machines }) => {
-          const carcasses = [bored(job.spec, withMachines(job.shop, machines))];
-          const { messages, holes } = faults(carcasses, setUpsIn(carcasses));
-          made += holes;
-          missed += missedBy(carcasses).length;
-          expect(messages).toEqual([]);
-        },
-      ),
-      { numRuns: 2000 },
-    );
-    // Neither of the two may be empty, or the test would prove nothing.
-    expect(made).toBeGreaterThan(20_000);
-    expect(missed).toBeGreaterThan(1000);
-  }, 240_000);
+  test.each([
+    ['2,000 random carcasses', jobArbitrary, 2000],
+    ['500 random carcasses across a corner', diagonalJobArbitrary, 500],
+  ])(
+    '%s in random shops',
+    (_title, jobs, numRuns) => {
+      let made = 0;
+      let missed = 0;
+      let turned = 0;
+      fc.assert(
+        fc.property(
+          jobs.chain((job) => machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines }))),
+          ({ job, machines }) => {
+            const carcasses = [bored(job.spec, withMachines(job.shop, machines))];
+            const setUps = setUpsIn(carcasses);
+            turned += setUps
+              .flatMap(({ runs }) => runs.flatMap(({ steps }) => steps))
+              .filter(({ edge }) => edge !== 'front').length;
+            const { messages, holes } = faults(carcasses, setUps);
+            made += holes;
+            missed += missedBy(carcasses).length;
+            expect(messages).toEqual([]);
+          },
+        ),
+        { numRuns },
+      );
+      // Neither of the two may be empty, or the test would prove nothing.
+      expect(made).toBeGreaterThan(numRuns * 10);
+      expect(missed).toBeGreaterThan(numRuns / 2);
+      // Only a joint that runs along a panel has it turned by a quarter.
+      if (jobs === diagonalJobArbitrary) expect(turned).toBeGreaterThan(numRuns / 2);
+      else expect(turned).toBe(0);
+    },
+    240_000,
+  );
 
   test('a set-up with its stops one micrometre off is found out', () => {
     const carcasses = demoJob('studio.carcass.yaml', neutralShop);

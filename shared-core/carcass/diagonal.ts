@@ -1,0 +1,79 @@
+import type { Micrometres } from '../length/units.js';
+import type { Hand } from '../shop/model.js';
+import { handsSaid } from './hands.js';
+import type { CornerCut, Turn } from './model.js';
+import type { CarcassSpec } from './spec.js';
+
+/**
+ * A carcass across a corner of the room. In its frame the front runs from the front edge of the side on the one hand, at y = 0, to
+ * that of the side on the hand of the corner, which comes forward.
+ */
+export interface Diagonal {
+  /** The hand at whose back the corner of the room is. */
+  readonly hand: Hand;
+  /** How far the front runs along the first wall, and how far forward of the front edges of neighbours there. */
+  readonly across: Micrometres;
+  readonly out: Micrometres;
+  /** From end to end of the front, to the micrometre. */
+  readonly long: Micrometres;
+  /** What turns a front that is square to the left side, with its left end where the diagonal begins, into the diagonal. */
+  readonly turn: Turn;
+}
+
+/** Whether a carcass is to stand across a corner. */
+export const isDiagonal = ({ diagonal }: Pick<CarcassSpec, 'diagonal'>): boolean => handsSaid(diagonal).length > 0;
+
+/** The figures of a carcass across a corner; null for any other. Where there is no room for a front they are not positive. */
+export function diagonalOf(spec: Pick<CarcassSpec, 'diagonal' | 'width' | 'depth'>): Diagonal | null {
+  const [hand] = handsSaid(spec.diagonal);
+  if (hand === undefined) return null;
+  const [width, depth] = [spec.width.value, spec.depth.value];
+  const [across, out] = [width - depth, spec.diagonal[hand]!.value - depth];
+  const degrees = (Math.atan2(out, across) * 180) / Math.PI;
+  return {
+    hand,
+    across,
+    out,
+    long: Math.round(Math.hypot(across, out)),
+    turn: hand === 'right' ? { at: { x: 0, y: 0 }, degrees: -degrees } : { at: { x: depth, y: 0 - out }, degrees },
+  };
+}
+
+/** The end of a panel that lies, at which its front corner is cut off. */
+export const cutEnd = ({ hand }: Diagonal): CornerCut['end'] => (hand === 'right' ? 'reference-end' : 'far-end');
+
+/**
+ * By how many degrees the front slants away from one that is square to the side of a hand. A quarter less what it slants from the
+ * other.
+ */
+export function slantAt({ hand, turn }: Diagonal, side: Hand): number {
+  const fromFirst = Math.abs(turn.degrees);
+  return side === hand ? 90 - fromFirst : fromFirst;
+}
+
+/**
+ * How far from the end of the diagonal at a side a front begins, along the front, so that it leaves a reveal of that side and
+ * nothing of it stands before the neighbour: its outer face lies so far before the diagonal.
+ */
+export function frontBegins(diagonal: Diagonal, side: Hand, reveal: Micrometres, before: Micrometres): Micrometres {
+  const slant = (slantAt(diagonal, side) * Math.PI) / 180;
+  return Math.ceil((reveal + before * Math.sin(slant)) / Math.cos(slant));
+}
+
+/**
+ * The legs of the cut of a panel whose straight edges stand so far inside those of the bottom, its slanting one so far behind the
+ * diagonal: along u of the panel, and along v.
+ * @param inside from the end that is cut, and from the front edge
+ */
+export function cutBehind(
+  { across, out }: Diagonal,
+  inside: { readonly end: Micrometres; readonly front: Micrometres },
+  behind: Micrometres,
+): { readonly u: Micrometres; readonly v: Micrometres } {
+  // The line is x * out + y * across = behind * hypot, x from the end, y from the front edges of the neighbours.
+  const far = behind * Math.hypot(across, out);
+  return {
+    u: Math.round((far - inside.end * out) / across + out - inside.front),
+    v: Math.round((far - inside.front * across) / out + across - inside.end),
+  };
+}

@@ -1,0 +1,61 @@
+import type { Micrometres } from '../length/units.js';
+import type { Panel } from './model.js';
+import { toCarcass } from './pose.js';
+import { turned, type Spot } from './turn.js';
+
+/** The corners of a panel’s face in (u, v), one after the other; five where one is cut off. */
+export function outlineOf({ width, length, corner }: Pick<Panel, 'width' | 'length' | 'corner'>): readonly {
+  readonly u: Micrometres;
+  readonly v: Micrometres;
+}[] {
+  const [front, back] = [0, width];
+  if (corner === undefined)
+    return [
+      { u: front, v: 0 },
+      { u: front, v: length },
+      { u: back, v: length },
+      { u: back, v: 0 },
+    ];
+  return corner.end === 'reference-end'
+    ? [
+        { u: front, v: corner.v },
+        { u: front, v: length },
+        { u: back, v: length },
+        { u: back, v: 0 },
+        { u: corner.u, v: 0 },
+      ]
+    : [
+        { u: front, v: 0 },
+        { u: front, v: length - corner.v },
+        { u: corner.u, v: length },
+        { u: back, v: length },
+        { u: back, v: 0 },
+      ];
+}
+
+/** The outline of a panel seen from above, as it stands: a convex shape, its corners one after the other. */
+export function footprintOf(panel: Panel): readonly Spot[] {
+  const { pose, thickness, width, length, turn } = panel;
+  const isLevel = pose.t.endsWith('z');
+  const points = isLevel
+    ? outlineOf(panel).map(({ u, v }) => toCarcass(pose, { u, v, t: 0 }))
+    : crossSection(pose.v.endsWith('z') ? { u: width, v: 0 } : { u: 0, v: length }).map((point) =>
+        toCarcass(pose, { ...point, t: point.t * thickness }),
+      );
+  return points.map(({ x, y }) => (turn === undefined ? { x, y } : turned(turn, { x, y })));
+}
+
+/** Of a panel on its edge: its run along one of its axes, and its thickness. */
+function crossSection({ u, v }: { readonly u: Micrometres; readonly v: Micrometres }) {
+  return [
+    { u: 0, v: 0, t: 0 },
+    { u, v, t: 0 },
+    { u, v, t: 1 },
+    { u: 0, v: 0, t: 1 },
+  ];
+}
+
+/** What the corner that is cut off takes of a panel’s face, in square micrometres. */
+export function areaCutOff({ corner }: Pick<Panel, 'corner'>): number {
+  return corner === undefined ? 0 : (corner.u * corner.v) / 2;
+}
