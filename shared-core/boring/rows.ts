@@ -120,11 +120,15 @@ function dividerWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Pan
   ];
 }
 
-/** A back that carries loose shelves has one row for them, near its front edge, unless the job asks for another choice. */
+/**
+ * A back that carries loose shelves has one row for them, near its front edge, unless the job asks for another choice or it is too
+ * thin.
+ */
 function backWish(spec: CarcassSpec, carcass: Carcass, shop: Shop, panel: Panel): readonly RowWish[] {
   const asked: Located<RowChoice> | undefined = chosen(spec, panel.key, 'rows');
+  const { rowDepth, leastWall } = shop.habits;
   const shelves = looseIn(carcass, carcass.bays[0]);
-  const cause = asked ?? shelves[0];
+  const cause = asked ?? (panel.thickness >= rowDepth + leastWall ? shelves[0] : undefined);
   if (cause === undefined) return [];
   return [
     {

@@ -82,8 +82,22 @@ function pin({ length, thickness }: Panel, bore: Bore, diameter: number, from: n
   }
 }
 
-function blankOf({ width, length, thickness }: Panel): Manifold {
-  return block([0, 0, 0], [width, length, thickness]);
+function blankOf({ width, length, thickness, corner }: Panel): Manifold {
+  const whole = block([0, 0, 0], [width, length, thickness]);
+  if (corner === undefined) return whole;
+  // What is kept lies behind the line from (u, 0) to (0, v), counted from the end.
+  const { u, v } = corner;
+  const far = corner.end === 'far-end';
+  const offset = (u * v - (far ? length * u : 0)) / Math.hypot(u, v);
+  return whole.trimByPlane([v, far ? -u : u, 0], offset);
+}
+
+/** A solid as it stands in the carcass: placed as the pose says, then turned about an upright line where the panel is. */
+function standing(panel: Panel, solid: Manifold): Manifold {
+  const placed = solid.transform(placing(panel));
+  if (panel.turn === undefined) return placed;
+  const { at, degrees } = panel.turn;
+  return placed.translate([-at.x, -at.y, 0]).rotate([0, 0, degrees]).translate([at.x, at.y, 0]);
 }
 
 /** The panel in its own frame with everything taken out of it. */
@@ -107,9 +121,9 @@ function part(name: string, solid: Manifold): Part {
 export function assemble(carcass: Carcass, bores: readonly Bore[], shop: Shop): Assembly {
   const panels = carcass.panels.map((panel) => {
     const own = bores.filter((bore) => bore.panel === panel.key);
-    return part(panel.key, boredPanel(panel, own).transform(placing(panel)));
+    return part(panel.key, standing(panel, boredPanel(panel, own)));
   });
-  const blanks = carcass.panels.map((panel) => part(panel.key, blankOf(panel).transform(placing(panel))));
+  const blanks = carcass.panels.map((panel) => part(panel.key, standing(panel, blankOf(panel))));
   const byKey = new Map(carcass.panels.map((panel) => [panel.key, panel]));
   const connectors = bores.flatMap((bore) => connectorIn(byKey.get(bore.panel)!, bore, shop));
   return { panels, blanks, connectors };
@@ -126,7 +140,7 @@ export function clear(): void {
  */
 function connectorIn(panel: Panel, bore: Bore, shop: Shop): readonly Connector[] {
   const made = (kind: Connector['kind'], diameter: number, from: number, to: number): readonly Connector[] => {
-    const solid = pin(panel, bore, diameter * SLIMMER, from, to).transform(placing(panel));
+    const solid = standing(panel, pin(panel, bore, diameter * SLIMMER, from, to));
     return [{ ...part(bore.id, solid), kind }];
   };
   const fitting = bore.fitting === null ? undefined : shop.fittings.get(bore.fitting);
@@ -287,6 +301,15 @@ export function standsClear({ min, max }: Box, parts: readonly Part[]): boolean 
   const body = block(min, max);
   return parts.every(({ solid, box }) => apart(box, { min, max }) || body.intersect(solid).volume() <= NOTHING);
 }
+
+/** Where a pin in a bore has its middle, as the panel stands. */
+export function middleOf(panel: Panel, bore: Bore): Vec3 {
+  const { min, max } = standing(panel, pin(panel, bore, bore.diameter, 0, bore.depth)).boundingBox();
+  return [0, 1, 2].map((axis) => (min[axis]! + max[axis]!) / 2) as Vec3;
+}
+
+/** How much smaller than the block that it is cut of a solid is, in cubic micrometres. */
+export const volumeOf = ({ solid }: Part): number => solid.volume();
 
 /** A block of a panel, thinner by so much on every side: what it then meets the panel does more than touch. */
 export function thinner({ name, box: { min, max } }: Part, by: number): Part {
