@@ -1,5 +1,5 @@
 import type { Micrometres } from '../length/units.js';
-import type { Panel } from './model.js';
+import type { CornerCut, Panel } from './model.js';
 import { toCarcass } from './pose.js';
 import { turned, type Spot } from './turn.js';
 
@@ -59,3 +59,26 @@ function crossSection({ u, v }: { readonly u: Micrometres; readonly v: Micrometr
 export function areaCutOff({ corner }: Pick<Panel, 'corner'>): number {
   return corner === undefined ? 0 : (corner.u * corner.v) / 2;
 }
+
+/** The middle of a shape, where it would be balanced. */
+export function middleOf(shape: readonly Spot[]): Spot {
+  let [area, x, y] = [0, 0, 0];
+  shape.forEach((a, i) => {
+    const b = shape[(i + 1) % shape.length]!;
+    const cross = a.x * b.y - b.x * a.y;
+    area += cross;
+    x += (a.x + b.x) * cross;
+    y += (a.y + b.y) * cross;
+  });
+  return { x: x / (3 * area), y: y / (3 * area) };
+}
+
+/** Where the saw goes for a cut corner, counted as its legs are: its band is glued on afterwards. */
+export function sawnAt({ u, v, band }: CornerCut): { readonly u: Micrometres; readonly v: Micrometres } {
+  if (band === null) return { u, v };
+  const further = band.thickness * Math.hypot(u, v);
+  return { u: u + Math.round(further / v), v: v + Math.round(further / u) };
+}
+
+/** How long the slanting edge of a cut corner is. */
+export const cutLong = ({ u, v }: CornerCut): Micrometres => Math.round(Math.hypot(u, v));

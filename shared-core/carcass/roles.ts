@@ -59,6 +59,9 @@ export function isOfBox(panel: Pick<Panel, 'role'>): boolean {
   return roleOf(panel).belongs === 'to-box';
 }
 
+/** Whether it is a back of the box, or a part of one. */
+export const isBack = ({ role }: Pick<Panel, 'role'>): boolean => role === 'back' || role === 'corner-back';
+
 /** Whether it is a piece of a drawer’s box. */
 export function isInDrawer(panel: Pick<Panel, 'role'>): boolean {
   return roleOf(panel).belongs === 'in-drawer';

@@ -37,6 +37,8 @@ import { frontOffPitch } from './rules/front-off-pitch.js';
 import { applianceWithoutAir } from './rules/appliance-without-air.js';
 import { applianceWithoutRoom } from './rules/appliance-without-room.js';
 import { doorHungOnBlind } from './rules/door-hung-on-blind.js';
+import { hingeNotForSlant } from './rules/hinge-not-for-slant.js';
+import { notInDiagonal } from './rules/not-in-diagonal.js';
 import { pullMeetsCorner } from './rules/pull-meets-corner.js';
 import { frontsLeaveOpen } from './rules/fronts-leave-open.js';
 import { hangsTooHeavy } from './rules/hangs-too-heavy.js';
@@ -103,7 +105,9 @@ export const rules: readonly CarcassRule[] = [
   jointNotHeld,
   jointOffLoad,
   screwsHidden,
+  notInDiagonal,
   doorHungOnBlind,
+  hingeNotForSlant,
   hingeOutOfReach,
   hingeWithoutRoom,
   doorSwingMeets,

@@ -82,6 +82,12 @@ function standsTo(
   return { overlay: Math.round(reached) - begins, face: 'inside', slant };
 }
 
+/** Hinges take up so much of a slant, in degrees (common practice, no source). */
+const SLANT_TAKEN = 1;
+
+/** Whether a hinge is made for fronts that slant so. */
+export const isForSlant = ({ slant }: Hinge, wanted: number): boolean => Math.abs(slant - wanted) <= SLANT_TAKEN;
+
 /** How many hinges the shop has on a door of this height and this weight. */
 function hingesWanted(door: Panel, { habits }: Shop): number {
   const weight = weightOf(door);

@@ -1,3 +1,4 @@
+import { areaCutOff } from '../carcass/footprint.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import { MICROMETRES_PER_MM, type Micrometres } from '../length/units.js';
@@ -48,14 +49,16 @@ export function sagsOf(spec: CarcassSpec, carcass: Carcass, habits: Habits): rea
 
 /**
  * What a shelf would sag of another board. It is reckoned as long as it is between its ends, which the supports shorten a little; of
- * a bottom that dividers tie to the top, its longest part between two of them, which carries its share of the load.
+ * a bottom that dividers tie to the top, its longest part between two of them, which carries its share of the load. One across a
+ * corner is reckoned as a strip from end to end of its longer wall and no deeper than a wing, though what lies in the corner and at the
+ * other side carries it too: it sags less.
  */
 export function sagOf(spec: CarcassSpec, carcass: Carcass, panel: Panel, board: Board, habits: Habits): Sag {
   const { ends, back, lipping } = spec.load;
   const length = spanOf(carcass, panel);
-  const [span, depth, thickness] = [length, panel.width, board.thickness].map((one) => one / MICROMETRES_PER_MM);
+  const [span, depth, thickness] = [length, depthOf(panel), board.thickness].map((one) => one / MICROMETRES_PER_MM);
   const load = loadOn(spec, panel, board);
-  const spread = ((load.own + load.spread) * GRAVITY * length) / panel.length;
+  const spread = ((load.own + load.spread) * GRAVITY * length) / longSideOf(panel);
   const layers = [{ width: depth!, height: thickness!, down: 0, modulus: modulusOf(board) }];
   if (lipping !== null) {
     const height = lipping.value / MICROMETRES_PER_MM;
@@ -75,16 +78,24 @@ export function sagOf(spec: CarcassSpec, carcass: Carcass, panel: Panel, board: 
 }
 
 /** Between the ends of a shelf, or between dividers on a bottom. */
-function spanOf({ bays }: Carcass, { role, length }: Panel): Micrometres {
-  if (role !== 'bottom' || bays.length < 2) return length;
+function spanOf({ bays }: Carcass, panel: Panel): Micrometres {
+  if (panel.role !== 'bottom' || bays.length < 2) return longSideOf(panel);
   return Math.max(...bays.map(({ from, to }) => to - from));
 }
 
-function loadOn({ load }: CarcassSpec, { length, width }: Panel, board: Board): ShelfLoad {
-  const [long, deep] = [length / 1e6, width / 1e6];
-  const named = { none: 0, books: BOOKS_PER_METRE * long, 'a161-1': PER_SQUARE_METRE * long * deep };
+/** How long the strip is that a shelf is reckoned as, and how deep. */
+const longSideOf = ({ length, width, corner }: Panel): Micrometres =>
+  corner === undefined ? length : Math.max(length, width);
+const depthOf = ({ length, width, corner }: Panel): Micrometres =>
+  corner === undefined ? width : Math.min(width - corner.u, length - corner.v);
+
+function loadOn({ load }: CarcassSpec, panel: Panel, board: Board): ShelfLoad {
+  const { length, width } = panel;
+  const area = (length * width - areaCutOff(panel)) / 1e12;
+  const long = longSideOf(panel) / 1e6;
+  const named = { none: 0, books: BOOKS_PER_METRE * long, 'a161-1': PER_SQUARE_METRE * area };
   return {
-    own: long * deep * (board.thickness / 1e6) * densityOf(board),
+    own: area * (board.thickness / 1e6) * densityOf(board),
     spread: (load.onShelf?.value ?? 0) + named[load.standard.value],
     middle: load.atMiddle?.value ?? 0,
   };

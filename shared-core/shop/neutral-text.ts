@@ -66,6 +66,22 @@ hinges:
     body-depth: 80
     # Degrees. Where the line that the door turns about is not its outer corner, write axis-from-edge and axis-from-front.
     opening: 110
+  # For a front across a corner. slant: by how many degrees that slants away from a front square to the side.
+  hinge-corner-45:
+    slant: 45
+    cup-diameter: 35
+    cup-depth: 12
+    distance: 20.5 to 24.5
+    usual-distance: 22.5
+    arms: [14, 19]
+    plates: [0, 2, 3]
+    setback: 37
+    plate-pitches: 1
+    plate-diameter: 5
+    plate-depth: 13
+    body-height: 62
+    body-depth: 80
+    opening: 95
 
 # From the maker's figures for the slide. holes: from the front edge of the carcass; box-holes: from the front of the drawer's box.
 # height-offset: from the lower edge of the box up to the line of the screws. under, over, behind: the room that the box needs.

@@ -15,7 +15,8 @@ export type LongEdge =
   | 'upper edge'
   | 'lower edge'
   | 'inner edge'
-  | 'outer edge';
+  | 'outer edge'
+  | 'slanting edge';
 export type MixedEnd = 'bottom or left end';
 export type SideName = LongEdge | 'inside face' | 'outside face' | EndName;
 
@@ -28,6 +29,8 @@ export const DOOR_EDGES = labels({ front: 'hinge edge', back: 'closing edge' });
 export const UPPER_EDGES = labels({ front: 'upper edge', back: 'lower edge' });
 /** Of a strip beside a carcass, counted from the edge toward that. */
 export const INNER_EDGES = labels({ front: 'inner edge', back: 'outer edge' });
+/** The edge that a cut corner leaves. */
+export const CUT_EDGE: LongEdge & Told = labels({ edge: 'slanting edge' }).edge;
 export const FACES = labels({ inside: 'inside face', outside: 'outside face' });
 /** The reference end of panels of which some stand upright and some do not. */
 export const MIXED_END: MixedEnd & Told = labels({ end: 'bottom or left end' }).end;

@@ -3,13 +3,16 @@ import {
   BufferGeometry,
   CylinderGeometry,
   EdgesGeometry,
+  ExtrudeGeometry,
   Group,
   InstancedMesh,
   LineSegments,
   Matrix4,
   Mesh,
   Quaternion,
+  Shape,
   TorusGeometry,
+  Vector2,
   Vector3,
 } from 'three';
 import type { StandingBox } from '../../../shared-core/drawing/messages/box-view.js';
@@ -64,9 +67,10 @@ export class PartSolid {
     looks: Looks,
   ) {
     this.#looks = looks;
-    this.face = new Mesh(CUBE, looks.faces[part.belongs]);
-    this.#edges = new LineSegments(CUBE_EDGES, looks.edges);
-    for (const one of [this.face, this.#edges]) fillRoom(one, part.extents);
+    const body = part.outline === null ? null : prismOn(part.outline, part.extents.z);
+    this.face = new Mesh(body ?? CUBE, looks.faces[part.belongs]);
+    this.#edges = new LineSegments(body === null ? CUBE_EDGES : new EdgesGeometry(body), looks.edges);
+    if (body === null) for (const one of [this.face, this.#edges]) fillRoom(one, part.extents);
     this.group.add(this.face, this.#edges);
     for (const groove of part.grooves) {
       const lines = new LineSegments(CUBE_EDGES, looks.fineEdges);
@@ -139,6 +143,12 @@ export function solidsOf({ at, scene }: StandingBox, looks: Looks): readonly Par
         ),
     ),
   );
+}
+
+/** An upright block on an outline. */
+function prismOn(outline: NonNullable<BoxPart['outline']>, { from, to }: Extents['z']): BufferGeometry {
+  const shape = new Shape(outline.map(({ x, y }) => new Vector2(mm(x), mm(y))));
+  return new ExtrudeGeometry(shape, { depth: mm(to - from), bevelEnabled: false }).translate(0, 0, mm(from));
 }
 
 function fillRoom(one: Mesh | LineSegments, { x, y, z }: Extents): void {

@@ -20,7 +20,8 @@ import { mm, scaleFor } from '../scene/scale.js';
 import { PanelView } from './panel-view.js';
 import { tell, type Message } from '../../words/message.js';
 import { asItIs, type Told } from '../../words/told.js';
-import { FACES } from '../../words/names.js';
+import { CUT_EDGE, FACES } from '../../words/names.js';
+import { sawnAt } from '../../carcass/footprint.js';
 import { FACTS, say } from './messages.js';
 import { edgeWord, endWord, surfaceWord } from '../words.js';
 
@@ -158,6 +159,8 @@ export function bandedEdges(panel: Panel): Told | null {
     const band = panel.bands[edge];
     if (band !== null) byBand.set(band.name, [...(byBand.get(band.name) ?? []), edgeWord(panel, edge)]);
   }
+  const cut = panel.corner?.band ?? null;
+  if (cut !== null) byBand.set(cut.name, [...(byBand.get(cut.name) ?? []), CUT_EDGE]);
   if (byBand.size === 0) return null;
   return tell(say.banded({ bands: [...byBand].map(([band, edges]) => ({ band, edges })) }), 'mm');
 }
@@ -188,6 +191,7 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] 
   return [
     ...ownNote(drawn),
     ...grooveNotes(panel, reader),
+    ...cornerNotes(panel, reader),
     ...notes.map((note) => tell(note, reader)),
     ...(bores.length > 0 ? [inShort()] : []),
   ];
@@ -196,6 +200,22 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] 
 /** Where each groove or rebate of a panel runs, one sentence each. */
 export function grooveNotes(panel: Panel, reader: Reader): readonly Told[] {
   return panel.grooves.map((groove) => tell(say.groove({ ...groove, edge: edgeWord(panel, 'front') }), reader));
+}
+
+/** What is sawn off a panel once it is bored; nothing where it stays whole. */
+export function cornerNotes(panel: Panel, reader: Reader): readonly Told[] {
+  const { corner } = panel;
+  if (corner === undefined) return [];
+  const sawn = sawnAt(corner);
+  const told = say.corner({
+    edge: edgeWord(panel, 'front'),
+    end: endWord(panel, corner.end),
+    along: sawn.v,
+    across: sawn.u,
+    finished: [corner.v, corner.u],
+    band: corner.band?.name ?? null,
+  });
+  return [tell(told, reader)];
 }
 
 /** The remark that the job has for the carcass. */

@@ -88,6 +88,31 @@ export const say = messages('bore-map', {
     const write = inOneNotation([from, to], show.reader);
     return `${sentence(kind)} on the inside face, ${write(from)} to ${write(to)} ${show.unit} from the ${edge}, ${show.exact(depth)} deep.`;
   },
+  corner: (
+    {
+      edge,
+      end,
+      along,
+      across,
+      finished,
+      band,
+    }: {
+      readonly edge: string;
+      readonly end: string;
+      /** Along the edge and along the end, as sawn. */
+      readonly along: Micrometres;
+      readonly across: Micrometres;
+      readonly finished: readonly [along: Micrometres, across: Micrometres];
+      readonly band: string | null;
+    },
+    show,
+  ) => {
+    const write = inOneNotation([along, across, ...finished], show.reader);
+    const sawn = `Bore it whole, then saw off the corner of ${edge} and ${end}: ${write(along)} ${show.unit} along the ${edge}, ${write(across)} ${show.unit} along the ${end}`;
+    return band === null
+      ? `${sawn}.`
+      : `${sawn}. With ${band} on it the slanting edge then ends at ${write(finished[0])} and ${write(finished[1])} ${show.unit}.`;
+  },
   note: ({ note }: { readonly note: string }) => `Note: ${note}`,
 
   // The whole, for a reader who cannot see it.

@@ -32,7 +32,9 @@ interface Work {
  */
 export function drawDimensions(pen: Pen, view: PanelView, drawn: Drawn, bores: readonly Bore[]): void {
   const { reader } = drawn;
-  const sizes = [view.panel.length, view.panel.width, ...bores.flatMap(({ u, v }) => [u, v])];
+  const { corner } = view.panel;
+  const cut = corner === undefined ? [] : [corner.u, corner.v];
+  const sizes = [view.panel.length, view.panel.width, ...cut, ...bores.flatMap(({ u, v }) => [u, v])];
   const write = inOneNotation(sizes, reader);
   const [uAxis, vAxis] = view.standing ? (['x', 'y'] as const) : (['y', 'x'] as const);
   const work: Work = { pen, view, bores, reader, write, uAxis, vAxis };
@@ -51,7 +53,9 @@ function alongPanel({ pen, view, bores, reader, write, vAxis }: Work, rows: read
   const backEdge = view.alongU(view.width) + back * pen.paper(1);
   const onFaces = bores.filter(({ face }) => isFace(face));
   const rowEnds = rows.flatMap(({ offset, pitch, count }) => [offset, offset + (count - 1) * pitch]);
-  const vs = ascending([...onFaces.filter((bore) => !isRow(bore)).map(({ v }) => v), ...rowEnds]);
+  const { corner } = panel;
+  const cut = corner === undefined ? [] : [corner.end === 'reference-end' ? corner.v : panel.length - corner.v];
+  const vs = ascending([...onFaces.filter((bore) => !isRow(bore)).map(({ v }) => v), ...rowEnds, ...cut]);
   const feature = (v: Micrometres): Feature => ({ at: view.alongV(mm(v)), text: write(v), from: backEdge });
   let line = backEdge + back * pen.paper(6);
   rows.forEach(({ offset, pitch, count }) => {
@@ -98,9 +102,9 @@ function acrossPanel({ pen, view, bores, write, uAxis }: Work): void {
     const fold = ends.includes(end) ? view.alongEnd(end, view.seen === 'inside' ? 0 : view.thickness) : face;
     return { edge: fold + out * pen.paper(1), out };
   };
-  const us = ascending([...bores.map(({ u }) => u), ...panel.grooves.flatMap(({ from, to }) => [from, to])]).filter(
-    (u) => u > 0 && u < panel.width,
-  );
+  const cut = panel.corner === undefined ? [] : [panel.corner.u];
+  const grooves = panel.grooves.flatMap(({ from, to }) => [from, to]);
+  const us = ascending([...bores.map(({ u }) => u), ...grooves, ...cut]).filter((u) => u > 0 && u < panel.width);
   const reference = beyond('reference-end');
   const at = (u: Micrometres): Feature => ({ at: view.alongU(mm(u)), text: write(u), from: reference.edge });
   if (us.length > 0) {

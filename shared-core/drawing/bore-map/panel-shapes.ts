@@ -1,7 +1,8 @@
 import { isFace } from '../../boring/surface.js';
 import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
-import type { Panel } from '../../carcass/model.js';
+import { outlineOf } from '../../carcass/footprint.js';
+import type { CornerCut, Panel } from '../../carcass/model.js';
 import type { EdgeName } from '../../job/model.js';
 import { boxOf, grow } from '../scene/boxes.js';
 import { boresOf, type Drawn, type Sources } from '../drawn.js';
@@ -28,7 +29,9 @@ export function drawPanel(
   const source = sources.key(panel.place);
   const bores = boresOf(drawn, panel);
   const name = panel.key;
-  pen.rectangle({ key: `${name}:face`, class: 'panel', source }, 'outline', view.face, 'board');
+  const face = { key: `${name}:face`, class: 'panel', source } as const;
+  if (panel.corner === undefined) pen.rectangle(face, 'outline', view.face, 'board');
+  else drawCutFace(pen, view, panel.corner, face);
   for (const end of shownEnds(bores)) {
     pen.rectangle({ key: `${name}:${end}`, class: 'end-view', source }, 'outline', view.endBox(end), 'board');
   }
@@ -36,6 +39,17 @@ export function drawPanel(
   drawBands(pen, view);
   for (const group of groups) drawGroup(pen, view, drawn, group, sources);
   drawMarks(pen, view, bores, findings);
+}
+
+/** The face as it is in the end, and its corner as it is bored: by the line that ISO 128-2 has for outlines before forming (05.1). */
+function drawCutFace(pen: Pen, view: PanelView, { end, u, v }: CornerCut, what: Parameters<Pen['path']>[0]): void {
+  const points = outlineOf(view.panel).map((one) => view.at(mm(one.u), mm(one.v)));
+  pen.path(what, 'outline', points, 'board');
+  points.forEach((point, i) => pen.take(boxOf([point, points[(i + 1) % points.length]!], pen.paper(0.6))));
+  const [at, along] = end === 'reference-end' ? [0, mm(v)] : [view.length, view.length - mm(v)];
+  const off = [view.at(0, along), view.at(0, at), view.at(mm(u), at)];
+  pen.path({ key: `${view.panel.key}:cut-off`, class: 'cut-off' }, 'phantom', off, 'none', false);
+  for (const part of [off.slice(0, 2), off.slice(1)]) pen.take(boxOf(part, pen.paper(0.6)));
 }
 
 /** Ends are folded out where they have bores. */
@@ -95,6 +109,18 @@ function drawBands(pen: Pen, view: PanelView): void {
     pen.line({ key: `${panel.key}:band-${edge}`, class: 'band' }, 'band', a, b);
     pen.take(boxOf([a, b], pen.paper(0.8)));
   }
+  const { corner } = panel;
+  if (corner === undefined || corner.band === null) return;
+  // Outside of the slanting edge, in what is sawn off.
+  const [cu, cv] = [mm(corner.u), mm(corner.v)];
+  const [du, dv] = [(off * cv) / Math.hypot(cu, cv), (off * cu) / Math.hypot(cu, cv)];
+  const along = (v: number): number => (corner.end === 'reference-end' ? v : l - v);
+  pen.line(
+    { key: `${panel.key}:band-cut`, class: 'band' },
+    'band',
+    view.at(-du, along(cv - dv)),
+    view.at(cu - du, along(-dv)),
+  );
 }
 /** Millimetres of paper from an edge to its band mark. */
 const BAND_OFFSET = 1;

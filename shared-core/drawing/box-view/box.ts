@@ -1,7 +1,8 @@
 import { boreAxis } from '../../boring/axis.js';
 import type { Bore } from '../../boring/model.js';
 import type { Groove, Panel } from '../../carcass/model.js';
-import { extentsOf, spanning, toCarcass, type Extents } from '../../carcass/pose.js';
+import { footprintOf } from '../../carcass/footprint.js';
+import { extentsOf, spanning, straightExtents, toCarcass, type Extents } from '../../carcass/pose.js';
 import { roleOf } from '../../carcass/roles.js';
 import type { Severity } from '../../findings/finding.js';
 import { purposeOf } from '../../fittings/purposes.js';
@@ -81,7 +82,9 @@ function partsOf(
       called: told(say.part(called)),
       described: told(say.partDescribed(about)),
       belongs: role.belongs,
-      extents: extentsOf(panel),
+      extents: straightExtents(panel),
+      outline: panel.corner === undefined ? null : footprintOf(panel),
+      turned: panel.turn ?? null,
       grooves: panel.grooves.map((groove) => roomOf(panel, groove)),
       bores: own.map((bore) => boreOf(drawn, panel, bore, marks.get(bore.id) ?? null, sources)),
       apart: away.get(key)!,

@@ -1,4 +1,4 @@
-import type { Axis, Point3 } from '../../carcass/model.js';
+import type { Axis, Point3, Turn } from '../../carcass/model.js';
 import type { Role } from '../../carcass/role.js';
 import type { Extents } from '../../carcass/pose.js';
 import type { Place } from '../../document/place.js';
@@ -36,7 +36,12 @@ export interface BoxPart {
   readonly described: Told;
   /** What hangs before the box is drawn thinner, so that the box is seen. */
   readonly belongs: Role['belongs'];
+  /** Before any turn. */
   readonly extents: Extents;
+  /** Seen from above, where a corner is cut off: its outline, one corner after the other. */
+  readonly outline: readonly { readonly x: Micrometres; readonly y: Micrometres }[] | null;
+  /** How it stands turned, with all that is in it; null where it does not. */
+  readonly turned: Turn | null;
   /** The room of each groove and rebate. */
   readonly grooves: readonly Extents[];
   readonly bores: readonly BoxBore[];

@@ -16,6 +16,12 @@ import type { StrokeHole } from './strokes.js';
 /** The panel as it lies, its banded edges marked inside the outline, where no fence hides the mark. */
 export function drawPanelOnTable(stage: Stage, panel: Panel): void {
   stage.pen.rectangle({ key: 'panel', class: 'panel' }, 'outline', stage.panel, 'board');
+  if (panel.corner !== undefined) {
+    // What is sawn off once all is bored.
+    const { end, u, v } = panel.corner;
+    const at = (along: number): number => (end === 'reference-end' ? along : panel.length - along);
+    stage.pen.line({ key: 'cut', class: 'cut-off' }, 'phantom', stage.onPanel(0, at(v)), stage.onPanel(u, at(0)));
+  }
   const off = stage.sign(1);
   for (const edge of ['front', 'back', 'reference-end', 'far-end'] as const) {
     if (panel.bands[edge] === null) continue;

@@ -10,6 +10,7 @@ const LAYERS: readonly ShapeClass[] = [
   'end-view',
   'band',
   'groove',
+  'cut-off',
   'end-bore-run',
   'zone',
   'stop-standing',

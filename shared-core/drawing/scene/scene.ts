@@ -90,6 +90,7 @@ export type ShapeClass =
   | 'panel'
   | 'end-view'
   | 'groove'
+  | 'cut-off'
   | 'centre-line'
   | 'end-bore-run'
   | 'bore'

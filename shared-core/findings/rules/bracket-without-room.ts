@@ -1,5 +1,6 @@
 import { extentsOf, meet } from '../../carcass/pose.js';
 import type { Panel } from '../../carcass/model.js';
+import { isBack } from '../../carcass/roles.js';
 import type { SideBracket } from '../../hung/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { listed, quoted } from '../../words/english.js';
@@ -72,7 +73,7 @@ function meeting(
 
 /** Panels and slides in the room of a bracket. A bracket reaches through the back, which is cut out for it. */
 function inRoomOf({ carcass, boring }: CarcassContext, { side, body }: SideBracket): readonly string[] {
-  const isInWay = (panel: Panel): boolean => panel !== side && panel.role !== 'back' && meet(extentsOf(panel), body);
+  const isInWay = (panel: Panel): boolean => panel !== side && !isBack(panel) && meet(extentsOf(panel), body);
   const slides = boring.running.flatMap(({ drawer, slides: both }) =>
     both.some((slide) => meet(slide.body, body)) ? [drawer.key] : [],
   );

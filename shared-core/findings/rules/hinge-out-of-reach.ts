@@ -1,4 +1,4 @@
-import { borerOf } from '../../hung/hang.js';
+import { borerOf, isForSlant } from '../../hung/hang.js';
 import type { HungDoor } from '../../hung/model.js';
 import { overlaysOf, reachFor, whatWouldDo, type WouldDo } from '../../hung/reach.js';
 import type { Micrometres } from '../../length/units.js';
@@ -53,10 +53,12 @@ export const hingeOutOfReach: CarcassRule = {
     example: 'kind: wall\nwidth: 600\ndoors: { hung: left, reveal: 4.5 }\nboard: board-16',
   },
   check(context) {
-    // Where no upright stands at all, that is told.
+    // Where no upright stands at all, or the hinge is made for another slant, that is told.
     const missing = context.boring.hung.filter(
-      ({ reach, door, upright }) =>
-        reach === null && !isHungOnBlind(context.spec, door.pose.u === '+x' ? 'left' : 'right', upright),
+      ({ reach, door, upright, hinge, slant }) =>
+        reach === null &&
+        isForSlant(hinge, slant) &&
+        !isHungOnBlind(context.spec, door.pose.u === '+x' ? 'left' : 'right', upright),
     );
     return grouped(missing, ({ overlay, door }) => `${door.place.start} ${overlay}`).map((same): Found => {
       const one = same[0]!;
@@ -88,7 +90,9 @@ function toldOf(misses: Misses, would: WouldDo, range: Span) {
 function otherHinges({ shop, spec }: CarcassContext, doors: readonly HungDoor[]): readonly Repair[] {
   const borer = borerOf(shop)?.distance ?? null;
   return [...shop.hinges.values()]
-    .filter((hinge) => doors.every(({ overlay }) => reachFor(hinge, overlay, borer) !== null))
+    .filter((hinge) =>
+      doors.every(({ overlay, slant }) => isForSlant(hinge, slant) && reachFor(hinge, overlay, borer) !== null),
+    )
     .flatMap(({ name }): readonly Repair[] => {
       const change = replaceName(spec.doors.hinge, name);
       return change === null ? [] : [{ title: say.use({ hinge: name }), changes: [change], preferred: false }];

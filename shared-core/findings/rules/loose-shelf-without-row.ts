@@ -1,7 +1,6 @@
 import type { Row } from '../../boring/model.js';
 import { chosen } from '../../carcass/choices.js';
 import type { Panel } from '../../carcass/model.js';
-import { extentsOf } from '../../carcass/pose.js';
 import type { Located } from '../../document/place.js';
 import type { ShelfSpec } from '../../carcass/spec.js';
 import type { RowChoice } from '../../job/model.js';
@@ -12,7 +11,8 @@ import { messages } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 import { ownText, remove, setLength, setWord } from '../changes.js';
 import type { Repair } from '../finding.js';
-import { besides, boredSpan, distinct, grouped, panelsOfShelf } from '../lookups.js';
+import { besides, boredSpan, distinct, grouped, panelOf, panelsOfShelf } from '../lookups.js';
+import { runAgainst } from '../pins-under.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
 interface NoRow {
@@ -203,11 +203,15 @@ function bareRows(context: CarcassContext): readonly Found[] {
   return spec.looseShelves.flatMap((shelf): readonly Found[] => {
     const panel = panelsOfShelf(context, shelf)[0];
     if (panel === undefined) return [];
-    const { from, to } = extentsOf(panel).y;
     const bare = besides(context, panel)
       .flatMap(({ rows }) => rows)
-      .find((row) => row.u - half(row.diameter) < from || row.u + half(row.diameter) > to);
+      .flatMap((row) => {
+        const { from, to } = runAgainst(panel, panelOf(context, row.panel)!);
+        const isUnder = row.u - half(row.diameter) >= from && row.u + half(row.diameter) <= to;
+        return isUnder ? [] : [{ ...row, from, to }];
+      })[0];
     if (bare === undefined) return [];
+    const { from, to } = bare;
     const atFront = bare.u - half(bare.diameter) < from;
     const cause = atFront ? shelf.setback : (spec.rearRow ?? shelf.setback);
     return [

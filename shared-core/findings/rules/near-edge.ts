@@ -4,7 +4,7 @@ import type { Panel } from '../../carcass/model.js';
 import { endNamed } from '../../carcass/roles.js';
 import { verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
-import type { SideName } from '../../words/names.js';
+import { CUT_EDGE, type SideName } from '../../words/names.js';
 import type { BoresTold } from '../../fittings/fitting.js';
 import { theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
@@ -34,7 +34,7 @@ export const nearEdge: CarcassRule = {
   name: 'near-edge',
   severity: 'error',
   about: {
-    what: 'A bore lies too near an edge of the surface that it enters.',
+    what: 'A bore lies too near an edge of the surface that it enters, or in a corner that is cut off.',
     why: 'Chipboard and plywood split between a bore and an edge that is too close. The shop’s `least-wall` is what must remain beside a bore (3 mm unless the shop says otherwise; common practice, no source). A small part that splits under the head is thrown: hold it down, keep hands away, and follow the machine’s manual.',
     remedy: 'Move the bores further in, or take a thinner fitting or a thicker board.',
     example: 'kind: base\nwidth: 600\nrow-offset: 4',
@@ -46,7 +46,7 @@ export const nearEdge: CarcassRule = {
       if (panel === undefined) return [];
       const nearest = wallsAround(panel, bore).beside.reduce((a, b) => (b.wall < a.wall ? b : a));
       if (nearest.wall >= least) return [];
-      const axis = onFace(bore) && nearest.border !== 'front' && nearest.border !== 'back' ? 'v' : 'u';
+      const axis = onFace(bore) && (nearest.border === 'reference-end' || nearest.border === 'far-end') ? 'v' : 'u';
       const causes = causesOf(context, bore, axis);
       return [{ panel, bore, ...nearest, causes, place: causes[0]?.value.place ?? bore.place }];
     });
@@ -79,6 +79,8 @@ function borderOf(panel: Panel, border: Border): SideName {
     case 'front':
     case 'back':
       return `${border} edge`;
+    case 'cut':
+      return CUT_EDGE;
     case 'inside':
     case 'outside':
       return `${border} face`;

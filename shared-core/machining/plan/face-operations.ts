@@ -1,4 +1,5 @@
 import type { Bore } from '../../boring/model.js';
+import { otherHand } from '../../carcass/hands.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { VerticalHead } from '../../shop/model.js';
@@ -63,7 +64,12 @@ type Laid = Pick<Way, 'edge' | 'end' | 'side' | 'position'> & {
   readonly fromFence: (bore: Bore) => Micrometres;
 };
 
-function square({ length, width }: Panel, { hand }: Blank, { fence }: VerticalHead): Lies {
+/**
+ * Across the table as usual, the front edge at the fence. A panel with a cut corner has no front that anything is flush with, so its
+ * back edge may lie there where the spindles do not reach from the front.
+ */
+function square({ length, width, corner }: Panel, { hand }: Blank, { fence }: VerticalHead): Lies {
+  const edges = corner === undefined ? (['front'] as const) : (['front', 'back'] as const);
   return {
     underHead: ({ u }) => u,
     atStop: ({ v }) => v,
@@ -72,13 +78,18 @@ function square({ length, width }: Panel, { hand }: Blank, { fence }: VerticalHe
     laid: (at, down) => {
       const fromFarEnd = length - at < Math.min(at, BELONGS_TO_END);
       const ends = fromFarEnd ? (['far-end', 'reference-end'] as const) : (['reference-end', 'far-end'] as const);
-      return ends.map((end) => ({
-        edge: 'front',
-        end,
-        side: handOfEnd(end, down, hand, fence),
-        position: end === 'reference-end' ? at : length - at,
-        fromFence: ({ u }) => u,
-      }));
+      return edges.flatMap((edge) =>
+        ends.map((end): Laid => {
+          const side = handOfEnd(end, down, hand, fence);
+          return {
+            edge,
+            end,
+            side: edge === 'front' ? side : otherHand(side),
+            position: end === 'reference-end' ? at : length - at,
+            fromFence: ({ u }) => (edge === 'front' ? u : width - u),
+          };
+        }),
+      );
     },
   };
 }

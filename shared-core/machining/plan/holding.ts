@@ -25,7 +25,9 @@ const worst = (all: readonly Held[]): Held =>
 
 /** How far the panel reaches away from the fence, or from the plate of a horizontal head. */
 export const depthOnTable = ({ machine, blank, ways }: Operation): Micrometres =>
-  machine.kind === 'horizontal' || ways[0]?.edge !== 'front' ? blank.length : blank.width;
+  machine.kind === 'horizontal' || isEnd(ways[0]?.edge) ? blank.length : blank.width;
+
+const isEnd = (edge: Way['edge'] | undefined): boolean => edge === 'reference-end' || edge === 'far-end';
 
 /** In the table frame of the set-up: X from the first spindle, and the distance from the fence. */
 function heldAt(operation: Operation, way: Way, { moved }: PlannedStroke): Held {

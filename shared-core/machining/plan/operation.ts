@@ -41,8 +41,11 @@ export interface PlannedStroke {
  */
 export interface Way {
   readonly down: 'inside' | 'outside';
-  /** What lies against the fence, or against the squaring stop: the front edge, or an end of a panel turned by a quarter. */
-  readonly edge: Exclude<EdgeName, 'back'>;
+  /**
+   * What lies against the fence, or against the squaring stop: the front edge, or an end of a panel turned by a quarter; the back
+   * edge only of a panel with a cut corner.
+   */
+  readonly edge: EdgeName;
   /** What is at the stop, or pressed against the head: an end, or the front edge of a panel turned by a quarter. */
   readonly end: Exclude<EdgeName, 'back'>;
   /** The hand on which that (on a horizontal head: the front edge) lies, so the hand of the stop. */

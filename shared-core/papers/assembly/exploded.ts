@@ -1,6 +1,8 @@
 import { roleOf, ROLES } from '../../carcass/roles.js';
 import type { Panel } from '../../carcass/model.js';
+import { footprintOf, middleOf } from '../../carcass/footprint.js';
 import { extentsOf, type Extents } from '../../carcass/pose.js';
+import type { Spot } from '../../carcass/turn.js';
 import type { Reader } from '../../length/reader.js';
 import { apart } from '../../drawing/apart.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
@@ -33,7 +35,7 @@ export function explodedScene(
     scaleFor(Math.max(...xs) - Math.min(...xs), ROOM.width),
     scaleFor(Math.max(...ys) - Math.min(...ys), ROOM.height),
   );
-  const shapes: Shape[] = behindFirst(placed).flatMap(({ panel, at }) => facesOf(panel, at));
+  const shapes: Shape[] = behindFirst(placed).flatMap(facesOf);
   for (const { panel, at } of placed) {
     const number = numbers.get(panel.key);
     if (number !== undefined) shapes.push(...numberOf(panel, at, String(number), scale));
@@ -45,6 +47,8 @@ interface Placed {
   readonly panel: Panel;
   /** Millimetres of the carcass frame. */
   readonly at: Extents;
+  /** Its outline seen from above, in the same. */
+  readonly outline: readonly Spot[];
 }
 
 const mm = (length: number): number => length / 1000;
@@ -58,7 +62,8 @@ function placedApart(panels: readonly Panel[]): readonly Placed[] {
       from: mm(box[axis].from + move[axis]),
       to: mm(box[axis].to + move[axis]),
     });
-    return { panel, at: { x: moved('x'), y: moved('y'), z: moved('z') } };
+    const outline = footprintOf(panel).map(({ x, y }) => ({ x: (x + move.x) / 1000, y: (y + move.y) / 1000 }));
+    return { panel, at: { x: moved('x'), y: moved('y'), z: moved('z') }, outline };
   });
 }
 
@@ -71,41 +76,52 @@ function corners({ x, y, z }: Extents): readonly Point[] {
   return [x.from, x.to].flatMap((a) => [y.from, y.to].flatMap((b) => [z.from, z.to].map((c) => project(a, b, c))));
 }
 
-/** Front, right and upper face: all that is seen of a box from there. */
-function facesOf(panel: Panel, { x, y, z }: Extents): readonly PathShape[] {
+/** The upper face, and those that look to the front and the right: all that is seen of an upright block from there. */
+function facesOf({ panel, at: { z }, outline }: Placed): readonly PathShape[] {
   const { key } = panel;
   // What hangs before the box is drawn as if it were of glass, so that the box is seen.
   const isBefore = roleOf(panel).belongs === 'before-box';
-  const face = (name: string, points: readonly (readonly [number, number, number])[]): PathShape => ({
+  const face = (name: string, points: readonly Point[]): PathShape => ({
     kind: 'path',
     key: `${key}:${name}`,
     class: 'panel',
     panel: key,
     line: 'fine',
-    points: points.map(([a, b, c]) => project(a, b, c)),
+    points,
     closed: true,
-    fill: isBefore ? 'none' : name === 'front' ? 'paper' : 'board',
+    fill: isBefore ? 'none' : name.startsWith('front') ? 'paper' : 'board',
+  });
+  const top = face(
+    'top',
+    outline.map(({ x, y }) => project(x, y, z.to)),
+  );
+  const inside = middleOf(outline);
+  const sides = outline.flatMap((a, i): readonly { readonly toRight: number; readonly points: readonly Point[] }[] => {
+    const b = outline[(i + 1) % outline.length]!;
+    const [nx, ny] = outward(a, b, inside);
+    // Whoever looks stands to the right of the front, as far from the one as from the other.
+    if (nx - ny <= 1e-9) return [];
+    const points = [
+      project(a.x, a.y, z.from),
+      project(b.x, b.y, z.from),
+      project(b.x, b.y, z.to),
+      project(a.x, a.y, z.to),
+    ];
+    return [{ toRight: nx + ny, points }];
   });
   return [
-    face('top', [
-      [x.from, y.from, z.to],
-      [x.to, y.from, z.to],
-      [x.to, y.to, z.to],
-      [x.from, y.to, z.to],
-    ]),
-    face('right', [
-      [x.to, y.from, z.from],
-      [x.to, y.to, z.from],
-      [x.to, y.to, z.to],
-      [x.to, y.from, z.to],
-    ]),
-    face('front', [
-      [x.from, y.from, z.from],
-      [x.to, y.from, z.from],
-      [x.to, y.from, z.to],
-      [x.from, y.from, z.to],
-    ]),
+    top,
+    ...sides
+      .toSorted((a, b) => b.toRight - a.toRight)
+      .map(({ toRight, points }, i) => face(`${toRight > 0 ? 'right' : 'front'}${i > 1 ? `-${i}` : ''}`, points)),
   ];
+}
+
+/** Which way a side of an outline looks, in a vector of length one. */
+function outward(a: Spot, b: Spot, inside: Spot): readonly [number, number] {
+  const long = Math.hypot(b.x - a.x, b.y - a.y);
+  const [nx, ny] = [(b.y - a.y) / long, (a.x - b.x) / long];
+  return nx * (a.x - inside.x) + ny * (a.y - inside.y) > 0 ? [nx, ny] : [-nx, -ny];
 }
 
 /** Each before all that stand to its right, in front of it or above it. */

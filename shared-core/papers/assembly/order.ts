@@ -1,6 +1,6 @@
 import type { Axis, Carcass, Joint, Panel } from '../../carcass/model.js';
 import { opposite } from '../../carcass/pose.js';
-import { isOfBox } from '../../carcass/roles.js';
+import { isBack, isOfBox } from '../../carcass/roles.js';
 
 /** Panels that go on together in one move, and the joints that it closes. */
 export interface AssemblyStep {
@@ -19,7 +19,7 @@ export interface AssemblyStep {
 export function assemblyOrder({ panels, joints, back }: Carcass): readonly AssemblyStep[] {
   const inGrooves = back === 'grooved';
   const parts = panels.filter(
-    (panel) => isOfBox(panel) && panel.role !== 'loose-shelf' && (panel.role !== 'back' || inGrooves),
+    (panel) => isOfBox(panel) && panel.role !== 'loose-shelf' && (!isBack(panel) || inGrooves),
   );
   const left = new Map(parts.map((panel) => [panel.key, panel]));
   const steps: AssemblyStep[] = [];

@@ -11,6 +11,7 @@ export const say = messages('banding-list', {
     'Hot glue, rollers and trimming knives burn, draw in and cut: keep hands and sleeves away from the feed, and let no piece through that is shorter or narrower than the bander takes. The machine’s manual and local rules decide.',
   order: () =>
     'Band the ends of a panel first, then its back edge, and its front edge last: its band covers the others.',
+  cutLast: () => 'A slanting edge is there to be banded once its panel is bored and the corner is sawn off.',
   nothingBanded: () => 'No edge of this job is banded.',
   band: ({ band, thickness }: { readonly band: string; readonly thickness: Micrometres }, show) =>
     `${band}, ${show.exact(thickness)} thick`,

@@ -8,6 +8,7 @@ import { asItIs, worded, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
 import { panelsNamed, piecesIn } from '../pieces.js';
 import { column, figuresColumn, heading, list, paragraph, type Block, type Paper } from '../paper.js';
+import { CUT_EDGE } from '../../words/names.js';
 import { edgeWord } from '../../drawing/words.js';
 import { BANDING_ORDER, edgesOf, type BandedEdge } from './edges.js';
 import { HEADS, say } from './messages.js';
@@ -32,6 +33,9 @@ export function bandingPaper(
     blocks: [
       { kind: 'cautions', items: [told(say.caution())] },
       paragraph(told(say.order())),
+      ...([...edges.values()].some((of) => of.some(({ edge }) => edge === 'cut'))
+        ? [paragraph(told(say.cutLast()))]
+        : []),
       ...list(troubles),
       ...(edges.size === 0 ? [paragraph(told(say.nothingBanded()))] : []),
       ...[...edges].flatMap(([band, of]) => bandBlocks(band, of, allowance, reader)),
@@ -59,16 +63,18 @@ function bandBlocks(
       rows: alike(edges).map((same) => [
         asItIs(String(piecesIn(same))),
         asItIs(figure(same[0]!.length, reader)),
-        worded('sides', edgeWord(same[0]!.panel, same[0]!.edge)),
+        worded('sides', wordOf(same[0]!)),
         panelsNamed(same.map((one) => ({ ...one, panel: one.panel.key }))),
       ]),
     },
   ];
 }
 
+const wordOf = ({ panel, edge }: BandedEdge): Told => (edge === 'cut' ? CUT_EDGE : edgeWord(panel, edge));
+
 /** Edges of one length and kind, the ends before the fronts, the longest first. */
 function alike(edges: readonly BandedEdge[]): readonly (readonly BandedEdge[])[] {
-  return [...grouped(edges, (one) => `${one.length} ${edgeWord(one.panel, one.edge)}`)].sort(
+  return [...grouped(edges, (one) => `${one.length} ${wordOf(one)}`)].sort(
     ([a], [b]) => BANDING_ORDER.indexOf(a!.edge) - BANDING_ORDER.indexOf(b!.edge) || b!.length - a!.length,
   );
 }

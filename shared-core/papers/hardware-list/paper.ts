@@ -8,7 +8,7 @@ import { asItIs, type Told } from '../../words/told.js';
 import { UNNAMED, column, figuresColumn, type Paper } from '../paper.js';
 import { HEADS, say, THINGS } from './messages.js';
 
-/** A loose shelf lies on two pins at each end; common practice, no source. */
+/** A loose shelf lies on two pins at each end, and across a corner on one more in that; common practice, no source. */
 const PINS_OF_A_SHELF = 4;
 
 /** A thing to have ready, and how many of it each carcass takes. */
@@ -27,8 +27,11 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, r
   };
   for (const one of carcasses) {
     for (const [fitting, count] of fittingsIn(one)) add(fitting, one.name, count * one.carcass.count);
-    const pins =
-      one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length * PINS_OF_A_SHELF * one.carcass.count;
+    const shelves = one.carcass.panels.filter(({ role }) => role === 'loose-shelf').length;
+    const inCorner = one.carcass.panels.filter(
+      ({ key, role }) => role === 'corner-back' && one.boring.rows.some(({ panel }) => panel === key),
+    ).length;
+    const pins = shelves * (PINS_OF_A_SHELF + inCorner) * one.carcass.count;
     if (pins > 0) add(THINGS.pins, one.name, pins);
     const screws = one.boring.bores.filter(({ purpose }) => purpose === 'front-clearance').length * one.carcass.count;
     if (screws > 0) add(THINGS.frontScrews, one.name, screws);

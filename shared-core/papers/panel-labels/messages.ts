@@ -19,7 +19,12 @@ export const HEADS = labels('label-heads', {
 export const MARKS = labels('label-marks', { front: 'front', up: 'up', facesUp: 'faces up', facesDown: 'faces down' });
 
 /** What is done with a panel beside boring. */
-export const OPERATIONS = labels('label-operations', { band: 'band', groove: 'groove', assemble: 'assemble' });
+export const OPERATIONS = labels('label-operations', {
+  band: 'band',
+  groove: 'groove',
+  corner: 'saw off the corner',
+  assemble: 'assemble',
+});
 
 /** What the panel labels say. */
 export const say = messages('panel-labels', {

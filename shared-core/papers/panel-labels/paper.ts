@@ -119,6 +119,7 @@ function operationsOf({ carcass, panel }: Piece, setUps: readonly SetUp[]): read
     ...(Object.values(panel.bands).some((band) => band !== null) ? [OPERATIONS.band] : []),
     ...(panel.grooves.length > 0 ? [OPERATIONS.groove] : []),
     ...bored.map(({ id }) => asItIs(id)),
+    ...(panel.corner === undefined ? [] : [OPERATIONS.corner]),
     OPERATIONS.assemble,
   ] as unknown as readonly [Told, ...Told[]];
 }

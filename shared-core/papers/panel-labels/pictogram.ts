@@ -1,4 +1,4 @@
-import type { Panel } from '../../carcass/model.js';
+import type { CornerCut, Panel } from '../../carcass/model.js';
 import { fitText } from '../../drawing/scene/lettering.js';
 import type { Box, LineType, PathShape, Point, Shape, TextShape } from '../../drawing/scene/scene.js';
 import type { EdgeName } from '../../job/model.js';
@@ -18,12 +18,32 @@ export function pictogram(panel: Panel, box: Box): readonly Shape[] {
   const inner = { x: box.x + 1, y: box.y + 1, width: box.width - 2, height: box.height - 2 };
   return [
     path('face', 'panel', 'fine', cornersOf(inner), true, 'paper'),
+    ...(panel.corner === undefined ? [] : [cutLine(panel.corner, edges, inner)]),
     ...(Object.keys(panel.bands) as EdgeName[]).flatMap((edge) =>
       panel.bands[edge] === null ? [] : [bandBar(edge, edges[edge], box)],
     ),
     ...(front === null ? [] : frontArrow(front, inner)),
     ...(looks === 'aside' ? upArrow(front, inner) : [faceMark(looks, inner)]),
   ];
+}
+
+/** The corner that is sawn off, in a third of each edge. */
+function cutLine({ end }: CornerCut, edges: Readonly<Record<EdgeName, Side>>, inner: Box): Shape {
+  const [a, b] = [edges.front, edges[end]];
+  const isAt = (side: Side): boolean => a === side || b === side;
+  const corner = {
+    x: isAt('right') ? inner.x + inner.width : inner.x,
+    y: isAt('foot') ? inner.y + inner.height : inner.y,
+  };
+  const [dx, dy] = [
+    isAt('right') ? -inner.width / 3 : inner.width / 3,
+    isAt('foot') ? -inner.height / 3 : inner.height / 3,
+  ];
+  const points = [
+    { x: corner.x + dx, y: corner.y },
+    { x: corner.x, y: corner.y + dy },
+  ];
+  return path('cut', 'panel', 'hidden', points, false, 'none');
 }
 
 /** A black bar along the edge. */

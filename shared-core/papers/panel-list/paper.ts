@@ -1,6 +1,6 @@
 import type { BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
-import { grooveNotes, ownNote } from '../../drawing/bore-map/bore-map.js';
+import { cornerNotes, grooveNotes, ownNote } from '../../drawing/bore-map/bore-map.js';
 import { holeGroups, tableCells, tableHeads } from '../../drawing/bore-map/hole-table.js';
 import { edgeWord, endWord } from '../../drawing/words.js';
 import type { CarcassSpec } from '../../carcass/spec.js';
@@ -40,7 +40,7 @@ function panelBlocks(panel: Panel, carcass: Carcass, boring: BoreMap, reader: Re
   const size = [length, width, thickness];
   return [
     heading(3, tell(say.panel({ panel: panel.key, size, cut: [cutLength, cutWidth], board: board.name }), reader)),
-    ...list(grooveNotes(panel, reader)),
+    ...list([...grooveNotes(panel, reader), ...cornerNotes(panel, reader)]),
     ...holeTable(panel, carcass, boring, reader),
   ];
 }

@@ -82,7 +82,7 @@ function endsOf({ machine }: Pick<SetUp, 'machine'>, { end, edge, stop }: Step, 
     face: null,
     end: edgeWord(panel, end),
     edge: isAtHead ? edgeWord(panel, edge) : null,
-    atFence: edge === 'reference-end' || edge === 'far-end' ? edgeWord(panel, edge) : null,
+    atFence: isAtHead || edge === 'front' ? null : edgeWord(panel, edge),
     stop: stopCalled(stop),
   };
 }
@@ -131,7 +131,12 @@ export function layRules(setUp: SetUp, words: JobWords): readonly Told[] {
       ? say.sameFaceDown({ face: FACES[down], edges: [...new Set(edges)], against })
       : say.facesDiffer({ edges: [...new Set(edges)], against });
   const explained = facesExplained(laid.flatMap(({ panel }) => panel ?? []));
-  return [tell(lies, words.reader), ...(explained === null ? [] : [explained])];
+  const cut = laid.flatMap(({ run, panel }) => (panel?.corner === undefined ? [] : [`${run.carcass} ${run.panel}`]));
+  return [
+    tell(lies, words.reader),
+    ...(explained === null ? [] : [explained]),
+    ...(cut.length === 0 ? [] : [tell(say.cornersLater({ panels: cut }), words.reader)]),
+  ];
 }
 
 /** 'slide it along: top end at near-right'; 'bottom end at row-left, then move it along …'. */

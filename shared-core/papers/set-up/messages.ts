@@ -119,7 +119,7 @@ export interface Lay {
   readonly stop: string;
   /** The edge at the stop, where the end comes to a level head; null where the end comes to the stop. */
   readonly edge: string | null;
-  /** The end at the fence, of a panel that lies turned by a quarter; null where the front edge lies there. */
+  /** What lies at the fence where it is not the front edge: an end of a panel turned by a quarter, or the back edge. */
   readonly atFence: string | null;
 }
 
@@ -209,6 +209,8 @@ export const say = messages('set-up', {
   }) => `The ${face} lies down in every stroke; only the ${listed(edges)} touches ${against}.`,
   facesDiffer: ({ edges, against }: { readonly edges: readonly string[]; readonly against: string }) =>
     `The list says which face lies down in each stroke; only the ${listed(edges)} touches ${against}.`,
+  cornersLater: ({ panels }: { readonly panels: readonly string[] }) =>
+    `${listed(panels)}: bore ${verb(panels.length, 'it', 'them')} whole; the corner is sawn off when all of ${verb(panels.length, 'it', 'them')} is bored.`,
   unheld: () => 'Where the list says ‘no clamp reaches’, hold the panel in a fixture.',
   doNotBore: () => 'DO NOT BORE: its bores have errors',
   lay: (lay: Lay) => layWords(lay),

@@ -11,6 +11,7 @@ export const labels = {
     'lower edge': 'Unterkante',
     'inner edge': 'innere Kante',
     'outer edge': 'äußere Kante',
+    'slanting edge': 'Schrägkante',
     'inside face': 'Innenfläche',
     'outside face': 'Außenfläche',
     'bottom end': 'unteres Ende',

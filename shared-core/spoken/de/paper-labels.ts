@@ -81,7 +81,7 @@ export const paperLabels: PaperLabels = {
     code: 'Code',
   },
   'label-marks': { front: 'vorn', up: 'oben', facesUp: 'sieht nach oben', facesDown: 'sieht nach unten' },
-  'label-operations': { band: 'bekanten', groove: 'nuten', assemble: 'zusammenbauen' },
+  'label-operations': { band: 'bekanten', groove: 'nuten', corner: 'Ecke absägen', assemble: 'zusammenbauen' },
   'layout-heads': {
     cut: 'Zuschnitt',
     number: 'Schnitt',

@@ -159,7 +159,8 @@ interface Lay {
 }
 function layWords({ face, end, stop, edge, atFence }: Lay): string {
   const fence = atFence === null ? '' : `${bare(atFence)} ans Lineal, `;
-  const against = edge === null ? `${fence}${bare(end)} an ${stop}` : `${bare(end)} an den Kopf, ${bare(edge)} an ${stop}`;
+  const against =
+    edge === null ? `${fence}${bare(end)} an ${stop}` : `${bare(end)} an den Kopf, ${bare(edge)} an ${stop}`;
   return face === null ? against : `${bare(face)} unten, ${against}`;
 }
 

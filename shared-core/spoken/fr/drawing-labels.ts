@@ -11,6 +11,7 @@ export const labels = {
     'lower edge': 'chant inférieur',
     'inner edge': 'chant intérieur',
     'outer edge': 'chant extérieur',
+    'slanting edge': 'chant en biais',
     'inside face': 'face intérieure',
     'outside face': 'face extérieure',
     'bottom end': 'bout inférieur',

@@ -81,7 +81,7 @@ export const paperLabels: PaperLabels = {
     code: 'Code',
   },
   'label-marks': { front: 'avant', up: 'haut', facesUp: 'vers le haut', facesDown: 'vers le bas' },
-  'label-operations': { band: 'plaquer', groove: 'rainurer', assemble: 'monter' },
+  'label-operations': { band: 'plaquer', groove: 'rainurer', corner: 'scier le coin', assemble: 'monter' },
   'layout-heads': {
     cut: 'Débit',
     number: 'Coupe',

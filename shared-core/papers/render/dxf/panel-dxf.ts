@@ -1,6 +1,7 @@
 import { DxfWriter, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabiri/dxf';
 import type { Bore } from '../../../boring/model.js';
 import { isFace } from '../../../boring/surface.js';
+import { sawnAt } from '../../../carcass/footprint.js';
 import type { Panel } from '../../../carcass/model.js';
 import { handedness } from '../../../carcass/pose.js';
 import { PURPOSES } from '../../../fittings/purposes.js';
@@ -10,6 +11,8 @@ import { MICROMETRES_PER_MM } from '../../../length/units.js';
 /** Layers that every file has, whatever is bored. */
 const OUTLINE = 'panel';
 const GROOVE = 'groove';
+/** The line that a corner is sawn off along, once all is bored. */
+const CUT = 'corner cut';
 /** Colour numbers of the format: 7 is drawn black or white, 8 is grey; bores take 1 to 6 in turn. */
 const BLACK = 7;
 const GREY = 8;
@@ -50,6 +53,12 @@ class Drawing {
     for (const { from, to, along } of grooves) {
       this.#rectangle(GROOVE, GREY, from, to, along?.from ?? 0, along?.to ?? length);
     }
+    const { corner } = this.#panel;
+    if (corner === undefined) return;
+    const { u, v } = sawnAt(corner);
+    const at = (along: number): number => (corner.end === 'reference-end' ? along : length - along);
+    this.#on(CUT, GREY);
+    this.#writer.addLWPolyline([{ point: point2d(this.#x(0), mm(at(v))) }, { point: point2d(this.#x(u), mm(at(0))) }]);
   }
 
   bore(bore: Bore): void {
