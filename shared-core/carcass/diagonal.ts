@@ -51,13 +51,17 @@ export function slantAt({ hand, turn }: Diagonal, side: Hand): number {
   return side === hand ? 90 - fromFirst : fromFirst;
 }
 
+/** No saw is set finer than to a tenth of a millimetre; rounded so that less wood is left. */
+const roundedUp = (length: number): Micrometres => Math.ceil(length / TENTH - 1e-6) * TENTH;
+const TENTH: Micrometres = 100;
+
 /**
  * How far from the end of the diagonal at a side a front begins, along the front, so that it leaves a reveal of that side and
  * nothing of it stands before the neighbour: its outer face lies so far before the diagonal.
  */
 export function frontBegins(diagonal: Diagonal, side: Hand, reveal: Micrometres, before: Micrometres): Micrometres {
   const slant = (slantAt(diagonal, side) * Math.PI) / 180;
-  return Math.ceil((reveal + before * Math.sin(slant)) / Math.cos(slant));
+  return roundedUp((reveal + before * Math.sin(slant)) / Math.cos(slant));
 }
 
 /**
@@ -73,7 +77,7 @@ export function cutBehind(
   // The line is x * out + y * across = behind * hypot, x from the end, y from the front edges of the neighbours.
   const far = behind * Math.hypot(across, out);
   return {
-    u: Math.round((far - inside.end * out) / across + out - inside.front),
-    v: Math.round((far - inside.front * across) / out + across - inside.end),
+    u: roundedUp((far - inside.end * out) / across + out - inside.front),
+    v: roundedUp((far - inside.front * across) / out + across - inside.end),
   };
 }

@@ -77,7 +77,9 @@ export function middleOf(shape: readonly Spot[]): Spot {
 export function sawnAt({ u, v, band }: CornerCut): { readonly u: Micrometres; readonly v: Micrometres } {
   if (band === null) return { u, v };
   const further = band.thickness * Math.hypot(u, v);
-  return { u: u + Math.round(further / v), v: v + Math.round(further / u) };
+  // To the tenth of a millimetre, as no saw is set finer.
+  const tenths = (length: number): Micrometres => Math.round(length / 100) * 100;
+  return { u: tenths(u + further / v), v: tenths(v + further / u) };
 }
 
 /** How long the slanting edge of a cut corner is. */

@@ -13,3 +13,9 @@ export function outerSize({ panels }: Carcass): Readonly<Record<'width' | 'heigh
     Math.max(...box.map((one) => one[axis].to)) - Math.min(...box.map((one) => one[axis].from));
   return { width: along('x'), height: along('z'), depth: along('y') };
 }
+
+/** From corner to corner of the front of the box; across a corner of the room that is the slanting one. */
+export function frontDiagonal(carcass: Carcass): Micrometres {
+  const { width, height } = outerSize(carcass);
+  return Math.round(Math.hypot(carcass.diagonal?.long ?? width, height));
+}

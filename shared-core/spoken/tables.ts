@@ -60,6 +60,8 @@ import type { say as drawerLowerThanSlide } from '../findings/rules/drawer-lower
 import type { say as drawerMeetsShelf } from '../findings/rules/drawer-meets-shelf.js';
 import type { say as applianceWithoutAir } from '../findings/rules/appliance-without-air.js';
 import type { say as applianceWithoutRoom } from '../findings/rules/appliance-without-room.js';
+import type { say as hingeNotForSlant } from '../findings/rules/hinge-not-for-slant.js';
+import type { say as notInDiagonal } from '../findings/rules/not-in-diagonal.js';
 import type { say as doorHungOnBlind } from '../findings/rules/door-hung-on-blind.js';
 import type { say as pullMeetsCorner } from '../findings/rules/pull-meets-corner.js';
 import type { say as frontOffPitch } from '../findings/rules/front-off-pitch.js';
@@ -215,6 +217,8 @@ export interface Tables {
   readonly 'drawer-meets-shelf': typeof drawerMeetsShelf;
   readonly 'appliance-without-air': typeof applianceWithoutAir;
   readonly 'appliance-without-room': typeof applianceWithoutRoom;
+  readonly 'hinge-not-for-slant': typeof hingeNotForSlant;
+  readonly 'not-in-diagonal': typeof notInDiagonal;
   readonly 'door-hung-on-blind': typeof doorHungOnBlind;
   readonly 'pull-meets-corner': typeof pullMeetsCorner;
   readonly 'front-off-pitch': typeof frontOffPitch;

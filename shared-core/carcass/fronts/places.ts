@@ -100,7 +100,9 @@ function alongDiagonal({ spec, shop }: Box, diagonal: Diagonal): Interval {
   const { reveal, buffer } = spec.doors;
   const before = buffer.value + thickestFront(spec, shop);
   const off = (hand: Hand): Micrometres => frontBegins(diagonal, hand, reveal.value, before);
-  return { from: off('left'), to: diagonal.long - off('right') };
+  const from = off('left');
+  // As wide as a saw can be set to.
+  return { from, to: from + Math.floor((diagonal.long - off('right') - from) / 100) * 100 };
 }
 
 /** From the lower edge of the fronts to the upper one; inset, under the front rail where there is one. */

@@ -1,6 +1,6 @@
 import { matings, type Mating } from '../../boring/matings.js';
 import type { Joint } from '../../carcass/model.js';
-import { outerSize } from '../../carcass/outer-size.js';
+import { frontDiagonal, outerSize } from '../../carcass/outer-size.js';
 import { isInDrawer } from '../../carcass/roles.js';
 import { showSizes } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
@@ -123,6 +123,5 @@ function clamping({ spec, carcass }: BuiltCarcass, { machines, habits }: Shop): 
 }
 
 function diagonals({ carcass }: BuiltCarcass): Message {
-  const { width, height } = outerSize(carcass);
-  return say.diagonals({ diagonal: Math.round(Math.hypot(width, height) / 100) * 100 });
+  return say.diagonals({ diagonal: Math.round(frontDiagonal(carcass) / 100) * 100 });
 }

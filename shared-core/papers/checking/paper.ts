@@ -1,6 +1,6 @@
 import { isRow } from '../../fittings/purposes.js';
 import type { Panel } from '../../carcass/model.js';
-import { outerSize } from '../../carcass/outer-size.js';
+import { frontDiagonal, outerSize } from '../../carcass/outer-size.js';
 import { grouped } from '../../findings/lookups.js';
 import { figure, showLength } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
@@ -96,7 +96,7 @@ function panelRows(panel: Panel, { boring }: BuiltCarcass, tolerances: Tolerance
 function boxRows({ name, spec, carcass }: BuiltCarcass, tolerances: Tolerances, reader: Reader): readonly Row[] {
   const box = asItIs(name);
   const { width, height, depth } = outerSize(carcass);
-  const diagonal = Math.round(Math.hypot(width, height));
+  const diagonal = frontDiagonal(carcass);
   const { length, width: across, frontLimit, stepLimit, gapLimit } = tolerances;
   const between = (what: Told, size: Micrometres, stray: Micrometres): Row => [
     box,

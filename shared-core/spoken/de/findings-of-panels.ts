@@ -4,6 +4,9 @@ import { CIRCUMSTANCES } from './circumstances.js';
 import { anzahl, FROM, HAND, LINE, quoted, und, work, zahl } from './words.js';
 
 /** Befunde über Platten, Böden, Reihen und Türen. */
+/** '45°' */
+const degrees = (angle: number): string => `${String(Math.round(angle * 10) / 10).replace('.', ',')}°`;
+
 export const findingsOfPanels = {
   'band-missing': {
     bare: ({ panels }) =>
@@ -55,6 +58,43 @@ export const findingsOfPanels = {
   'appliance-without-room': {
     meets: ({ shelves, high }, show) =>
       `${und(shelves)} ${zahl(shelves.length, 'steht', 'stehen')} im Platz des Geräts, der ${show.length(high)} hoch ist. Setzen Sie ${zahl(shelves.length, 'ihn', 'sie')} dorthin, wo das Gerät nicht steht, oder entfernen Sie ${zahl(shelves.length, 'ihn', 'sie')}.`,
+  },
+  'not-in-diagonal': {
+    otherHand: () =>
+      'Ein Korpus steht über einer Ecke, und `diagonal` nennt `left` und `right`. Entfernen Sie eines davon; es gilt `left`.',
+    dividers: () =>
+      'Ein Korpus über Eck wird ohne Mittelwände gebaut, da die Felder daneben keine eigene Front hätten. Entfernen Sie sie, oder stellen Sie einen anderen Korpus daneben.',
+    fixedShelves: () =>
+      'Ein Korpus über Eck wird ohne feste Böden gebaut, da eine seiner Seiten an ihre Vorderkante stieße, die nicht gebohrt wird. Machen Sie Einlegeböden daraus (`loose-shelves`).',
+    drawer: () =>
+      'Zwischen den Seiten eines Korpus über Eck, die rechtwinklig zueinander stehen, läuft kein Schubkasten. Setzen Sie dort eine Tür, und den Schubkasten in einen Korpus daneben.',
+    appliance: () => 'Zwischen den Seiten eines Korpus über Eck steht kein Gerät. Geben Sie ihm einen eigenen Korpus.',
+    blind: () => 'Ein Korpus über Eck hat kein blindes Ende. Entfernen Sie `blind`, oder entfernen Sie `diagonal`.',
+    wardrobeRails: () =>
+      'Zwischen den Seiten eines Korpus über Eck, die einander nicht gegenüberstehen, hängt keine Kleiderstange. Entfernen Sie sie.',
+    plinth: () =>
+      'Ein Korpus über Eck wird ohne eigenen Sockel gebaut. Führen Sie den Sockel der Zeile unter ihm durch, und setzen Sie `plinth: 0`.',
+    endPanels: () =>
+      'Ein Korpus über Eck wird ohne Wangen gebaut, da an beiden Seiten ein Nachbar steht. Geben Sie sie dem letzten Korpus jeder Zeile.',
+    fillers: () =>
+      'Ein Korpus über Eck wird ohne Passleisten gebaut, da seine Front nicht in der Ebene der Nachbarn liegt. Geben Sie sie den Nachbarn.',
+    top: () => 'Beide Seiten eines Korpus über Eck stehen unter seinem Oberboden. Schreiben Sie `top: over`.',
+    bottom: () => 'Beide Seiten eines Korpus über Eck stehen auf seinem Unterboden. Schreiben Sie `bottom: under`.',
+    back: () =>
+      'Die Rückwände eines Korpus über Eck liegen auf den Hinterkanten: Eine Nut oder ein Falz läuft nicht an beiden Wänden. Schreiben Sie `applied` oder `none`.',
+    backOpen: () =>
+      'Die Rückwände eines Korpus über Eck sind ganz. Entfernen Sie es, und schneiden Sie an der Wand aus, was nötig ist.',
+    inset: () =>
+      'Die Front über Eck liegt vor den Kanten: Zwischen Seiten, die rechtwinklig zueinander stehen, hat sie keinen Platz. Schreiben Sie `overlay`.',
+    remove: ({ key }) => `\`${key}\` entfernen`,
+    write: ({ key, word }) => `\`${key}: ${word}\` schreiben`,
+  },
+  'hinge-not-for-slant': {
+    slants: ({ doors, hinge, slant, made }) =>
+      `${und(doors)} ${zahl(doors.length, 'weicht', 'weichen')} um ${degrees(slant)} von einer Front ab, die rechtwinklig zur Seite steht, und ${quoted(hinge)} ist für ${made === 0 ? 'gerade Fronten' : degrees(made)} gemacht (\`slant\`). Wählen Sie ein Band, das dafür gemacht ist (\`doors: hinge\`).`,
+    square: ({ doors, hinge, made }) =>
+      `${und(doors)} ${zahl(doors.length, 'steht', 'stehen')} rechtwinklig zur Seite, und ${quoted(hinge)} ist für Fronten gemacht, die um ${degrees(made)} schräg stehen (\`slant\`). Wählen Sie ein anderes Band (\`doors: hinge\`).`,
+    use: ({ hinge }) => `Mit ${quoted(hinge)} anschlagen`,
   },
   'door-hung-on-blind': {
     hung: ({ door, hand, at }, show) =>
@@ -197,6 +237,9 @@ export const findingsOfPanels = {
       `${shelf} auf ${show.exact(at)} hinaufsetzen (Loch ${hole}), wohin ein Anschlag reicht`,
   },
   'shelf-tips': {
+    intoCorner: ({ shelves, behind, least }, show) =>
+      `${und(shelves)} ${zahl(shelves.length, 'kippt', 'kippen')} in die Ecke: ${zahl(shelves.length, 'Seine', 'Ihre')} Mitte liegt ${show.length(behind)} hinter den Bodenträgern in den beiden Seiten. Geben Sie dem Korpus Rückwände, die mindestens ${show.length(least)} dick sind (\`back: board\`), damit dort eine Lochreihe für einen Bodenträger gebohrt wird.`,
+    giveBack: ({ board }) => `Die Rückwände aus ${quoted(board)} machen`,
     tips: ({ shelves, deep, apart, front, rear }, show) =>
       `${und(shelves)} ${zahl(shelves.length, 'kippt', 'kippen')}: Die Bodenträger, ${show.length(front)} und ${show.length(rear)} von der Vorderkante, stehen ${show.length(apart)} auseinander, mindestens die halbe Tiefe von ${show.length(deep)} ist nötig. Rücken Sie die hintere Reihe nach hinten (\`rear-row\`), oder machen Sie den Boden zu einem festen.`,
   },

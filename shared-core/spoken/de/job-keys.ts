@@ -183,6 +183,11 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Dasselbe in Teilungen: so hoch, dass es mit der Fuge darunter so viele sind.',
   'How the fronts before a bay share its height: a word, or a map with more about it.':
     'Wie sich die Fronten vor einem Feld dessen Höhe teilen: ein Wort, oder Schlüssel mit mehr Angaben.',
+  'Stands the carcass in a corner of the room with its front across that: from the front edge of the one side to that of the other. Its `depth` is that of both wings, its `width` the reach along the first wall. Both sides stand between bottom and top, and of these and the shelves the front corner is cut off; what is said of their front band is said of that cut.':
+    'Stellt den Korpus in eine Ecke des Raums, die Front quer davor: von der Vorderkante der einen Seite zu der der anderen. Seine Tiefe (`depth`) ist die beider Flügel, seine Breite (`width`) die Reichweite an der ersten Wand. Beide Seiten stehen zwischen Unterboden und Oberboden, und von diesen und den Einlegeböden ist die vordere Ecke abgeschnitten; was vom Kantenband ihrer Vorderkante gesagt ist, gilt für diesen Schnitt.',
+  'How far it reaches along the other wall, with the corner of the room at its back left.':
+    'Wie weit er an der anderen Wand reicht, mit der Ecke des Raums hinten links.',
+  'The same with the corner of the room at its back right.': 'Dasselbe mit der Ecke des Raums hinten rechts.',
   'In a corner, what of the front lies behind the run along the other wall, and the panel that closes it.':
     'In einer Ecke: was von der Front hinter der Zeile an der anderen Wand liegt, und die Blende, die es schließt.',
   'How much of the front that run covers on the left, from the outside of the side.':

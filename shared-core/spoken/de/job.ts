@@ -35,6 +35,10 @@ export const job = {
       `Von ${shelf} bleibt keine Länge: Das Feld ist ${show.length(bay)} breit, und das Spiel an beiden Enden nimmt ${show.length(play)}. Machen Sie das Feld breiter.`,
     shelfNoWidth: ({ shelf, clear, setback }, show) =>
       `Von ${shelf} bleibt keine Breite: Die lichte Tiefe ist ${show.length(clear)}, und der Rücksprung des Bodens nimmt ${show.length(setback)}. Machen Sie den Rücksprung kleiner.`,
+    noDiagonal: ({ size, depth, least }, show) =>
+      `Ein Korpus, der ${show.length(depth)} tief ist und ${show.length(size)} an einer Wand entlang reicht, hat keine Front über Eck. Lassen Sie ihn mehr als ${show.length(least)} weit reichen, oder machen Sie ihn weniger tief.`,
+    shelfAllCut: ({ shelf, setback }, show) =>
+      `Der Rücksprung von ${show.length(setback)} lässt ${shelf} an den Seiten keine geraden Kanten. Machen Sie ihn kleiner.`,
     shelfInDoor: ({ shelf, setback, inset }, show) =>
       `${shelf} liegt ${show.length(setback)} hinter der Vorderseite und stößt an eine einliegende Tür, die ${show.length(inset)} weit hineinreicht. Machen Sie seinen Rücksprung mindestens ${show.length(inset)} groß.`,
     doorsBeforeDividers: ({ bays }) =>

@@ -63,6 +63,7 @@ export const papers = {
       `Heißer Leim, Rollen und Messer verbrennen, ziehen ein und schneiden: Hände und Ärmel vom Einzug fernhalten, und kein Stück durchlassen, das kürzer oder schmaler ist, als die Maschine nimmt. ${ANLEITUNG}`,
     order: () =>
       'Zuerst die Enden einer Platte bekanten, dann die Hinterkante, zuletzt die Vorderkante: Deren Kantenband deckt die anderen.',
+    cutLast: () => 'Eine Schrägkante gibt es erst zu bekanten, wenn ihre Platte gebohrt und die Ecke abgesägt ist.',
     nothingBanded: () => 'In diesem Auftrag wird keine Kante bekantet.',
     band: ({ band, thickness }, show) => `${band}, ${show.exact(thickness)} dick`,
     tape: ({ edges, length, allowance }, show) =>

@@ -36,6 +36,7 @@ export const setUp = {
       `In jedem Hub liegt ${die(face)} unten; nur ${und(edges.map(die))} berührt ${against}.`,
     facesDiffer: ({ edges, against }) =>
       `Die Liste sagt, welche Fläche in jedem Hub unten liegt; nur ${und(edges.map(die))} berührt ${against}.`,
+    cornersLater: ({ panels }) => `${und(panels)}: ganz bohren; die Ecke wird abgesägt, wenn alles gebohrt ist.`,
     unheld: () => 'Wo in der Liste „kein Niederhalter reicht hin“ steht, die Platte in einer Vorrichtung halten.',
     doNotBore: () => 'NICHT BOHREN: Ihre Bohrungen haben Fehler',
     lay: (lay) => layWords(lay),

@@ -62,8 +62,10 @@ export const shopKeys: Readonly<Record<string, string>> = {
     'Kleinster bis größter Abstand der Topfmitte von der Kante der Tür.',
   'The distance that is taken unless the overlay asks for another one.':
     'Der Abstand, wenn die Auflage keinen anderen verlangt.',
-  'For each arm that the hinge comes with: how far the centre of the cup stands from the face under the plate, with a plate of height 0.':
-    'Für jeden Arm des Bands: wie weit die Topfmitte von der Fläche unter der Montageplatte steht, bei einer Platte der Höhe 0.',
+  'For each arm that the hinge comes with: how far the centre of the cup stands from the face under the plate, with a plate of height 0; of a front that slants, along that.':
+    'Für jeden Arm des Bands: wie weit die Topfmitte von der Fläche unter der Montageplatte steht, bei einer Platte der Höhe 0; bei einer schrägen Front dieser entlang.',
+  'By how many degrees the fronts that it is made for slant away from one square to the side, as across a corner; 0 for those that do not.':
+    'Um wie viel Grad die Fronten, für die es gemacht ist, von einer abweichen, die rechtwinklig zur Seite steht, wie über Eck; 0 für gerade.',
   'From the face under the plate to the centre of the cup.': 'Von der Fläche unter der Montageplatte zur Topfmitte.',
   'Heights of the plates that the shop has.': 'Höhen der Montageplatten, die die Werkstatt hat.',
   'Height of a plate.': 'Höhe einer Montageplatte.',

@@ -4,6 +4,9 @@ import { CIRCUMSTANCES } from './circumstances.js';
 import { compte, et, FROM, HAND, LINE, nombre, OUR_FAULT, quoted, work } from './words.js';
 
 /** Constats sur les panneaux, les tablettes, les rangées et les portes. */
+/** '45°' */
+const degrees = (angle: number): string => `${String(Math.round(angle * 10) / 10).replace('.', ',')}°`;
+
 export const findingsOfPanels = {
   'band-missing': {
     bare: ({ panels }) =>
@@ -54,6 +57,42 @@ export const findingsOfPanels = {
   'appliance-without-room': {
     meets: ({ shelves, high }, show) =>
       `${et(shelves)} ${nombre(shelves.length, 'est', 'sont')} à la place de l’appareil, haute de ${show.length(high)}. ${nombre(shelves.length, 'Mettez-la', 'Mettez-les')} là où l’appareil n’est pas, ou ${nombre(shelves.length, 'enlevez-la', 'enlevez-les')}.`,
+  },
+  'not-in-diagonal': {
+    otherHand: () =>
+      'Un caisson est en biais dans un seul angle, et `diagonal` dit `left` et `right`. Enlevez l’un des deux ; c’est `left` qui compte.',
+    dividers: () =>
+      'Un caisson en biais dans un angle se fait sans séparations, car les travées n’auraient pas de façade à elles. Enlevez-les, ou mettez un autre caisson à côté.',
+    fixedShelves: () =>
+      'Un caisson en biais dans un angle se fait sans tablettes fixes, car un de ses côtés en toucherait le chant avant, qui n’est pas percé. Faites-en des tablettes mobiles (`loose-shelves`).',
+    drawer: () =>
+      'Un tiroir ne coulisse pas entre les côtés d’un caisson en biais, qui sont d’équerre l’un à l’autre. Mettez-y une porte, et le tiroir dans un caisson à côté.',
+    appliance: () => 'Un appareil ne tient pas entre les côtés d’un caisson en biais. Donnez-lui un caisson à lui.',
+    blind: () => 'Un caisson en biais n’a pas de bout aveugle. Enlevez `blind`, ou enlevez `diagonal`.',
+    wardrobeRails: () =>
+      'Aucune tringle ne tient entre les côtés d’un caisson en biais, qui ne se font pas face. Enlevez-la.',
+    plinth: () =>
+      'Un caisson en biais se fait sans plinthe à lui. Faites passer dessous celle des meubles voisins, et mettez `plinth: 0`.',
+    endPanels: () =>
+      'Un caisson en biais se fait sans joues, car il a un voisin de chaque côté. Donnez-les au dernier caisson de chaque mur.',
+    fillers: () =>
+      'Un caisson en biais se fait sans fileurs, car sa façade n’est pas dans le plan de ses voisins. Donnez-les aux voisins.',
+    top: () => 'Les deux côtés d’un caisson en biais sont sous son dessus. Écrivez `top: over`.',
+    bottom: () => 'Les deux côtés d’un caisson en biais sont sur son bas. Écrivez `bottom: under`.',
+    back: () =>
+      'Les fonds d’un caisson en biais sont sur les chants arrière : une rainure ou une feuillure ne court pas le long des deux murs. Écrivez `applied`, ou `none`.',
+    backOpen: () => 'Les fonds d’un caisson en biais sont entiers. Enlevez-le, et découpez au mur ce qu’il faut.',
+    inset: () =>
+      'La façade en biais est devant les chants : entre des côtés d’équerre l’un à l’autre elle n’a pas de place. Écrivez `overlay`.',
+    remove: ({ key }) => `Enlever \`${key}\``,
+    write: ({ key, word }) => `Écrire \`${key}: ${word}\``,
+  },
+  'hinge-not-for-slant': {
+    slants: ({ doors, hinge, slant, made }) =>
+      `${et(doors)} ${nombre(doors.length, 's’écarte', 's’écartent')} de ${degrees(slant)} d’une façade d’équerre au côté, et ${quoted(hinge)} est faite pour ${made === 0 ? 'des façades droites' : degrees(made)} (\`slant\`). Choisissez une charnière faite pour cela (\`doors: hinge\`).`,
+    square: ({ doors, hinge, made }) =>
+      `${et(doors)} ${nombre(doors.length, 'est', 'sont')} d’équerre au côté, et ${quoted(hinge)} est faite pour des façades en biais de ${degrees(made)} (\`slant\`). Choisissez une autre charnière (\`doors: hinge\`).`,
+    use: ({ hinge }) => `Ferrer sur ${quoted(hinge)}`,
   },
   'door-hung-on-blind': {
     hung: ({ door, hand, at }, show) =>
@@ -195,6 +234,9 @@ export const findingsOfPanels = {
     moveUp: ({ shelf, at, hole }, show) => `Monter ${shelf} à ${show.exact(at)} (trou ${hole}), où une butée atteint`,
   },
   'shelf-tips': {
+    intoCorner: ({ shelves, behind, least }, show) =>
+      `${et(shelves)} ${nombre(shelves.length, 'bascule', 'basculent')} dans l’angle : ${nombre(shelves.length, 'son', 'leur')} milieu est ${show.length(behind)} derrière les taquets des deux côtés. Donnez au caisson des fonds épais d’au moins ${show.length(least)} (\`back: board\`), pour qu’une rangée y soit percée pour un taquet.`,
+    giveBack: ({ board }) => `Faire les fonds en ${quoted(board)}`,
     tips: ({ shelves, deep, apart, front, rear }, show) =>
       `${et(shelves)} ${nombre(shelves.length, 'bascule', 'basculent')} : les taquets, à ${show.length(front)} et ${show.length(rear)} du chant avant, sont écartés de ${show.length(apart)}, et il faut au moins la moitié de la profondeur de ${show.length(deep)}. Déplacez la rangée arrière vers le fond (\`rear-row\`), ou faites la tablette fixe.`,
   },

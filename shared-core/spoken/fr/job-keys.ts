@@ -186,6 +186,11 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'La même en pas : si haute qu’avec le jeu dessous cela en fasse autant.',
   'How the fronts before a bay share its height: a word, or a map with more about it.':
     'Comment les façades devant une travée se partagent sa hauteur : un mot, ou des clés qui en disent plus.',
+  'Stands the carcass in a corner of the room with its front across that: from the front edge of the one side to that of the other. Its `depth` is that of both wings, its `width` the reach along the first wall. Both sides stand between bottom and top, and of these and the shelves the front corner is cut off; what is said of their front band is said of that cut.':
+    'Met le caisson dans un angle de la pièce, la façade en biais devant : du chant avant d’un côté à celui de l’autre. Sa profondeur (`depth`) est celle des deux ailes, sa largeur (`width`) ce qu’il prend le long du premier mur. Les deux côtés sont entre le bas et le dessus, et de ceux-ci et des tablettes le coin avant est coupé ; ce qui est dit de leur bande avant vaut pour cette coupe.',
+  'How far it reaches along the other wall, with the corner of the room at its back left.':
+    'Ce qu’il prend le long de l’autre mur, avec l’angle de la pièce derrière à gauche.',
+  'The same with the corner of the room at its back right.': 'De même avec l’angle de la pièce derrière à droite.',
   'In a corner, what of the front lies behind the run along the other wall, and the panel that closes it.':
     'Dans un angle, ce qui de la façade est derrière les meubles de l’autre mur, et le panneau qui le ferme.',
   'How much of the front that run covers on the left, from the outside of the side.':

@@ -35,6 +35,10 @@ export const job = {
       `${shelf} n’a plus de longueur : la travée est large de ${show.length(bay)}, et le jeu aux deux bouts prend ${show.length(play)}. Faites la travée plus large.`,
     shelfNoWidth: ({ shelf, clear, setback }, show) =>
       `${shelf} n’a plus de largeur : la profondeur libre est ${show.length(clear)}, et le retrait de la tablette prend ${show.length(setback)}. Réduisez le retrait.`,
+    noDiagonal: ({ size, depth, least }, show) =>
+      `Un caisson profond de ${show.length(depth)} qui va sur ${show.length(size)} le long d’un mur n’a pas de façade en biais. Faites-le aller sur plus de ${show.length(least)}, ou moins profond.`,
+    shelfAllCut: ({ shelf, setback }, show) =>
+      `Le retrait de ${show.length(setback)} ne laisse à ${shelf} aucun bord droit près des côtés. Faites-le plus petit.`,
     shelfInDoor: ({ shelf, setback, inset }, show) =>
       `${shelf} est en retrait de ${show.length(setback)} et heurte une porte encastrée, qui entre de ${show.length(inset)}. Donnez-lui un retrait d’au moins ${show.length(inset)}.`,
     doorsBeforeDividers: ({ bays }) =>

@@ -62,6 +62,7 @@ export const papers = {
       `Colle chaude, rouleaux et couteaux brûlent, happent et coupent : garder mains et manches loin de l’entraînement, et ne passer aucune pièce plus courte ou plus étroite que la plaqueuse n’en prend. ${NOTICE}`,
     order: () =>
       'Plaquer d’abord les bouts d’un panneau, puis le chant arrière, et le chant avant en dernier : sa bande couvre les autres.',
+    cutLast: () => 'Un chant en biais n’est à plaquer qu’une fois son panneau percé et le coin scié.',
     nothingBanded: () => 'Aucun chant de ce travail n’est plaqué.',
     band: ({ band, thickness }, show) => `${band}, épaisse de ${show.exact(thickness)}`,
     tape: ({ edges, length, allowance }, show) =>

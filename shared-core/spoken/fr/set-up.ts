@@ -35,6 +35,7 @@ export const setUp = {
       `${upper(le(face))} est dessous à chaque descente ; seul ${et(edges.map(le))} touche ${against}.`,
     facesDiffer: ({ edges, against }) =>
       `La liste dit quelle face est dessous à chaque descente ; seul ${et(edges.map(le))} touche ${against}.`,
+    cornersLater: ({ panels }) => `${et(panels)} : percer en entier ; le coin est scié quand tout est percé.`,
     unheld: () => 'Là où la liste dit « aucun presseur n’y arrive », tenir le panneau dans un gabarit.',
     doNotBore: () => 'NE PAS PERCER : ses perçages ont des erreurs',
     lay: (lay) => layWords(lay),

@@ -62,8 +62,10 @@ export const shopKeys: Readonly<Record<string, string>> = {
     'Distance minimale à maximale du chant de la porte au centre du boîtier.',
   'The distance that is taken unless the overlay asks for another one.':
     'La distance prise si le recouvrement n’en demande pas une autre.',
-  'For each arm that the hinge comes with: how far the centre of the cup stands from the face under the plate, with a plate of height 0.':
-    'Pour chaque bras de la charnière : distance du centre du boîtier à la face sous l’embase, avec une embase de hauteur 0.',
+  'For each arm that the hinge comes with: how far the centre of the cup stands from the face under the plate, with a plate of height 0; of a front that slants, along that.':
+    'Pour chaque bras de la charnière : distance du centre du boîtier à la face sous l’embase, avec une embase de hauteur 0 ; d’une façade en biais, le long de celle-ci.',
+  'By how many degrees the fronts that it is made for slant away from one square to the side, as across a corner; 0 for those that do not.':
+    'De combien de degrés les façades pour lesquelles elle est faite s’écartent de l’équerre au côté, comme en biais dans un angle ; 0 pour les droites.',
   'From the face under the plate to the centre of the cup.': 'De la face sous l’embase au centre du boîtier.',
   'Heights of the plates that the shop has.': 'Hauteurs des embases que l’atelier a.',
   'Height of a plate.': 'Hauteur d’une embase.',
