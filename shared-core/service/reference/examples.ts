@@ -122,6 +122,19 @@ carcasses:
     blind: { left: 590 }
     doors: right
 
+  chart-corner:
+    kind: wall
+    width: 640
+    depth: 330
+    diagonal: { right: 640 }
+    loose-shelves: 2
+
+  berth-corner:
+    kind: wall
+    width: 640
+    depth: 330
+    diagonal: { left: 640 }
+
   galley:
     kind: tall
     width: 600
@@ -183,6 +196,7 @@ hinges:
     body-depth: 80
     rating: 4.5
     opening: 105
+    slant: 0
     axis-from-edge: -1
     axis-from-front: -1.5
     price: 1.9

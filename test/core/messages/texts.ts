@@ -316,6 +316,8 @@ export const JOBS: readonly Text[] = [
   ),
   carcass('kind: base\nwidth: 600\nblind: { left: 700 }'),
   carcass('kind: base\nwidth: 1100\ndividers: [458]\nblind: { right: 580 }\nfronts: [drawer]'),
+  carcass('kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { right: 330 }'),
+  carcass('kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { right: 600 }\nloose-shelves: [{ at: 328, setback: 300 }]'),
   carcass('kind: base\nwidth: 600\nback: { open-from: 0 }'),
   carcass('kind: base\nwidth: 1200\nblind: { right: 580 }\nfronts: [drawer]'),
   carcass('kind: wall\nwidth: 600\nloose-shelves: [680]'),

@@ -27,6 +27,13 @@ rule('near-edge', {
       severity: 'error',
       panel: 'left',
     },
+    {
+      // 281 from the front edge and 8 from the end, of a corner of 280 by 280: 9 / sqrt 2 is 6.36 from the cut
+      carcass: 'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { right: 600 }\npanels:\n  bottom: { dowels: «[281]» }',
+      says: 'The dowel bore in bottom, 6.36 mm from the slanting edge and 8 mm wide, leaves 2.36 mm of wood; the minimum is 3 mm (`least-wall`). Move it further in.',
+      severity: 'warning',
+      panel: 'bottom',
+    },
   ],
   sound: [
     // 5.5 less half of 5 is 3.

@@ -16,14 +16,29 @@ rule('shelf-tips', {
       severity: 'warning',
       panel: 'loose-1',
     },
+    {
+      // 579 x 579 less a corner of 253.1: its middle is 311.2 from both, so x + y = 376.3; of the rear pins 16 + 261 = 277; 99.3 / sqrt 2.
+      carcass:
+        'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { right: 600 }\nback: { board: back-3 }\nloose-shelves: [«328»]',
+      says: 'loose-1 tips into the corner: its middle lies 70.24 mm behind the pins in the two sides. Give the carcass backs of a board at least 16 mm thick (`back: board`), so that a row is bored for a pin there.',
+      severity: 'warning',
+      panel: 'loose-1',
+    },
   ],
   sound: [
+    // In the corner a third pin holds it.
+    { carcass: 'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { left: 600 }\nloose-shelves: 2' },
     // 288 apart under 535 of shelf
     { carcass: 'kind: base\nwidth: 600\nrear-row: 325\nloose-shelves: 1' },
     // 256 apart under 512 of shelf: just half
     { carcass: 'kind: base\nwidth: 600\nrear-row: 293\nloose-shelves: [{ at: 360, setback: 28 }]' },
   ],
   repairs: [
+    [
+      'Make the backs of ‘board-16’',
+      'carcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: none\n    loose-shelves: 1\n',
+      'carcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: { how: applied, board: board-16 }\n    loose-shelves: 1\n',
+    ],
     [
       'Remove `rear-row` and use the usual place of the rear row',
       'carcasses:\n  a:\n    kind: base\n    width: 600\n    rear-row: 293\n    loose-shelves: 2\n',
