@@ -1,12 +1,14 @@
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Shop } from '../shop/model.js';
+import { placeAngles } from '../hung/angles.js';
 import { hangOnBrackets } from '../hung/brackets.js';
 import { standOnFeet } from '../hung/feet.js';
 import { hangDoors } from '../hung/hang.js';
 import { placePulls } from '../hung/pulls.js';
 import { placeWardrobeRails } from '../hung/wardrobe-rails.js';
 import { runDrawers } from '../hung/slides.js';
+import { boreAngles, keepClearOf } from './angles.js';
 import { boreBrackets } from './brackets.js';
 import { boreJoints } from './construction.js';
 import { boreFeet } from './feet.js';
@@ -43,6 +45,14 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     ...boreFrontScrews(running, shop),
     ...borePulls(pulls),
   ];
+  const angles = placeAngles(spec, carcass, shop, {
+    taken: [
+      ...running.flatMap(({ slides }) => slides.map(({ body }) => body)),
+      ...hung.flatMap(({ hinges }) => hinges.map(({ body }) => body)),
+      ...wardrobeRails.map(({ body }) => body),
+    ],
+    isFree: keepClearOf([...joints.bores, ...holes, ...hanging], shop.habits.leastWall),
+  });
   const order = new Map(carcass.panels.map((panel, index) => [panel.key, index]));
   const byPlace = (a: Bore, b: Bore): number =>
     order.get(a.panel)! - order.get(b.panel)! ||
@@ -50,7 +60,7 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.v - b.v ||
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
-  const bores = [...joints.bores, ...holes, ...hanging].sort(byPlace);
+  const bores = [...joints.bores, ...holes, ...hanging, ...boreAngles(angles, holes)].sort(byPlace);
   return {
     rows,
     bores,
@@ -60,6 +70,7 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     brackets,
     wardrobeRails,
     feet,
+    angles,
     unused: joints.unused,
     crowded: joints.crowded,
   };

@@ -1,6 +1,14 @@
 import type { Located, Path, Place } from '../document/place.js';
 import type { BorePurpose } from '../fittings/names.js';
-import type { FrontPull, HungDoor, RunningDrawer, SideBracket, StandingFoot, WardrobeRailAt } from '../hung/model.js';
+import type {
+  FrontAngle,
+  FrontPull,
+  HungDoor,
+  RunningDrawer,
+  SideBracket,
+  StandingFoot,
+  WardrobeRailAt,
+} from '../hung/model.js';
 import type { Micrometres } from '../length/units.js';
 
 export type Surface = 'inside' | 'outside' | 'reference-end' | 'far-end';
@@ -21,7 +29,7 @@ export interface Bore {
   /** True where it comes out on the other side; its depth is then the thickness of the panel. */
   readonly through: boolean;
   readonly purpose: BorePurpose;
-  /** Id of the joint, the row, the hinge, the pull, the bracket, the wardrobe rail or the foot, or key of the drawer. */
+  /** Id of the joint, the row, the hinge, the pull, the bracket, the wardrobe rail, the foot or the angle, or key of the drawer. */
   readonly group: string;
   /** Name of the fitting it is bored for; null for rows. */
   readonly fitting: string | null;
@@ -67,6 +75,8 @@ export interface BoreMap {
   readonly wardrobeRails: readonly WardrobeRailAt[];
   /** The feet under its bottom. */
   readonly feet: readonly StandingFoot[];
+  /** The angles behind its fronts that do not move. */
+  readonly angles: readonly FrontAngle[];
   /** Places that the job lists under `dowels` or `end-dowels` and that no joint of the panel reaches, so that nothing is bored there. */
   readonly unused: readonly UnusedPlace[];
   /** Joints in which fewer places find room than the job asks for. */

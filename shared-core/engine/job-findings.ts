@@ -99,6 +99,7 @@ function unreadNames(unread: Unread | undefined): readonly UnreadName[] {
     ...plain('bracket', unread.brackets),
     ...plain('wardrobe-rail', unread.wardrobeRails),
     ...plain('foot', unread.feet),
+    ...plain('angle', unread.angles),
     ...[...unread.machines].map(([name, kind]): UnreadName => ({ sort: 'machine', kind, name })),
   ];
 }

@@ -6,7 +6,7 @@ import { counted, listed, quoted, sortNoun } from '../words/english.js';
 import { messages, type Words } from '../words/message.js';
 
 /** Sorts of things in a shop file that have no kinds. */
-export type PlainSort = 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot';
+export type PlainSort = 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot' | 'angle';
 
 /** Something of a shop file that could not be read. */
 export type UnreadName =
@@ -56,6 +56,7 @@ function named(unread: UnreadName): string {
     case 'bracket':
     case 'wardrobe-rail':
     case 'foot':
+    case 'angle':
       return `the ${sortNoun(unread.sort)} ${quoted(unread.name)}`;
     case 'fitting':
       return `the ${kindOf(unread).item.noun} ${quoted(unread.name)}`;

@@ -7,6 +7,7 @@ import { means, wholeOf } from '../job/panel-key.js';
 import { chosen, chosenAtEnd } from '../carcass/choices.js';
 import { doorKeys, hasFronts, keysOfKind, pullsGiven, stacksAsked, staysOpen } from '../carcass/fronts/asked.js';
 import { blindHands } from '../carcass/fronts/blind.js';
+import { standsStill } from '../carcass/fronts/still.js';
 import { sharesHeight } from '../carcass/fronts/heights.js';
 import { mayHavePull } from '../carcass/fronts/pull.js';
 import type { Joint, Panel } from '../carcass/model.js';
@@ -32,11 +33,13 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   grid: ({ boring, spec: { fixedShelves, looseShelves } }) =>
     boring.rows.length > 0 ||
     hasHinges(boring) ||
+    boring.angles.length > 0 ||
     [...fixedShelves, ...looseShelves].some(({ at }) => !at.written && at.path[0] !== 'fronts'),
   'own-grid': ({ spec, boring }, isMeant) =>
     boring.rows.some(({ panel }) => isMeant(panel)) ||
     // The places on a divider follow from those of one side.
-    (hasHinges(boring) && isMeant(spec.leading)) ||
+    ((hasHinges(boring) || boring.angles.length > 0) && isMeant(spec.leading)) ||
+    boring.angles.some(({ on }) => isMeant(on.key)) ||
     boring.hung.some(({ hinges, upright }) => hinges.length > 0 && isMeant(upright.key)),
   'rear-rows': ({ boring }, isMeant) => boring.rows.some(({ panel, line }) => line === 'rear' && isMeant(panel)),
   doors: ({ spec }) => doorKeys(spec).length > 0,
@@ -72,6 +75,7 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
     boring.pulls.some(({ front }) => front.role !== 'door' && isMeant(front.key)),
   like: ({ spec }) => spec.like !== null,
   'on-plinth': ({ spec }) => spec.plinth.value > 0,
+  still: ({ carcass }) => carcass.panels.some(standsStill),
   hanging: ({ spec }) => isAboveFloor(spec),
   'end-panels': ({ spec }) => spec.endPanels.on.value !== 'none',
   'end-panels-beside-plinth': ({ spec }) => spec.endPanels.on.value !== 'none' && spec.plinth.value > 0,

@@ -33,7 +33,9 @@ import { fittingUnknown } from './rules/fitting-unknown.js';
 import { footOutOfRange } from './rules/foot-out-of-range.js';
 import { footUnknown } from './rules/foot-unknown.js';
 import { footWithoutRoom } from './rules/foot-without-room.js';
+import { frontNotHeld } from './rules/front-not-held.js';
 import { frontOffPitch } from './rules/front-off-pitch.js';
+import { angleUnknown } from './rules/angle-unknown.js';
 import { applianceWithoutAir } from './rules/appliance-without-air.js';
 import { applianceWithoutRoom } from './rules/appliance-without-room.js';
 import { doorHungOnBlind } from './rules/door-hung-on-blind.js';
@@ -85,6 +87,7 @@ export const rules: readonly CarcassRule[] = [
   pullUnknown,
   bracketUnknown,
   footUnknown,
+  angleUnknown,
   wardrobeRailUnknown,
   machineUnknown,
   rowPastReach,
@@ -113,6 +116,7 @@ export const rules: readonly CarcassRule[] = [
   doorSwingMeets,
   frontsLeaveOpen,
   frontOffPitch,
+  frontNotHeld,
   besideTooNear,
   applianceWithoutRoom,
   applianceWithoutAir,

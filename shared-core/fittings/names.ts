@@ -21,6 +21,8 @@ export type BorePurpose =
   | 'rail-socket'
   | 'foot'
   | 'plinth-clip'
+  | 'angle'
+  | 'angle-in-front'
   | 'front-clearance'
   | 'front-pilot'
   | 'spare';

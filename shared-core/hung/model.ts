@@ -2,7 +2,7 @@ import type { Drawer, Panel } from '../carcass/model.js';
 import type { Extents } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import type { Located, Place } from '../document/place.js';
-import type { Bracket, Foot, Hand, Hinge, Pull, WardrobeRail } from '../shop/model.js';
+import type { Angle, Bracket, Foot, Hand, Hinge, Pull, WardrobeRail } from '../shop/model.js';
 
 /** How a hinge is put together so that the door covers what it is to cover. */
 export interface Reach {
@@ -141,6 +141,24 @@ export interface RailSocket {
   readonly holes: readonly OnFace[];
   /** Whether the middles of all of them are on the upright; it is not bored otherwise. */
   readonly isOn: boolean;
+}
+
+/** An angle behind a front that does not move. */
+export interface FrontAngle {
+  /** 'fixed-1:angle-2' */
+  readonly id: string;
+  readonly angle: Angle;
+  readonly front: Panel;
+  /** The upright, the bottom or the top that its other leg is on, and the face of that. */
+  readonly on: Panel;
+  readonly face: 'inside' | 'outside';
+  /** The text that asks for it. */
+  readonly place: Place;
+  /** Where its screws stand there, and on the inside face of the front. */
+  readonly holes: readonly OnFace[];
+  readonly frontHoles: readonly OnFace[];
+  /** The room that it takes, in the carcass frame. */
+  readonly body: Extents;
 }
 
 /** A foot under the bottom of a carcass. */

@@ -1,5 +1,5 @@
 import { companionsOf } from '../fittings/read.js';
-import { NO_BAND, NO_BRACKET, NO_FOOT, NO_HINGE, NO_PULL } from '../shop/habits.js';
+import { NO_ANGLE, NO_BAND, NO_BRACKET, NO_FOOT, NO_HINGE, NO_PULL } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
 import type { JobCarcass } from './model.js';
 
@@ -58,6 +58,7 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
       .filter((name) => name !== NO_PULL)
       .every(have(shop.pulls, unread?.pulls, habits.pull)) &&
     [carcass.feet.value].filter((name) => name !== NO_FOOT).every(have(shop.feet, unread?.feet, habits.foot)) &&
+    [carcass.angles.value].filter((name) => name !== NO_ANGLE).every(have(shop.angles, unread?.angles, habits.angle)) &&
     [carcass.brackets.value]
       .filter((name) => name !== NO_BRACKET)
       .every(have(shop.brackets, unread?.brackets, habits.bracket)) &&

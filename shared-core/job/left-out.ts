@@ -2,7 +2,7 @@ import type { Micrometres } from '../length/units.js';
 import type { LongForm, Unfolded } from '../schema/unfold.js';
 import type { EitherSchema, Fields, ListSchema, NamedSchema, RecordSchema, Schema } from '../schema/schema.js';
 import type { CarcassKind, Habits } from '../shop/model.js';
-import { NO_BRACKET, NO_FOOT, NO_PULL, sizeOfKind } from '../shop/habits.js';
+import { NO_ANGLE, NO_BRACKET, NO_FOOT, NO_PULL, sizeOfKind } from '../shop/habits.js';
 import { usuallyHasRails } from '../shop/usual-top.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
@@ -160,6 +160,7 @@ export const leftOutMessages = messages('left-out', {
   usualPull: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual pull.`,
   usualBracket: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual bracket.`,
   usualFoot: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual foot.`,
+  usualAngle: ({ name }: { readonly name: string }) => `When left out: ${quoted(name)}, the shop’s usual angle.`,
   pullOfDoors: () => 'When left out: that of the doors.',
   pullByHand: ({ height, kind }: { readonly height: Micrometres; readonly kind: CarcassKind }, show) =>
     kind === 'wall'
@@ -420,6 +421,10 @@ export const LEFT_OUT = {
   feet: usual(
     ({ habits }) => habits.foot,
     (name) => (name === NO_FOOT ? say.none() : say.usualFoot({ name })),
+  ),
+  angles: usual(
+    ({ habits }) => habits.angle,
+    (name) => (name === NO_ANGLE ? say.none() : say.usualAngle({ name })),
   ),
   brackets: usual(
     ({ habits }) => habits.bracket,

@@ -19,8 +19,8 @@ export const CIRCUMSTANCES = {
   rows: 'where rows are bored',
   'rows-asked': 'where rows are asked for',
   'rows-in-bays': 'where rows are asked for and dividers part the carcass into bays',
-  grid: 'where rows are bored, doors hang on hinges, or shelves are spread by their number',
-  'own-grid': 'where rows are bored, or plates of hinges',
+  grid: 'where rows are bored, doors hang on hinges, fronts are screwed on with angles, or shelves are spread by their number',
+  'own-grid': 'where rows are bored, or plates of hinges or angles of fronts',
   'rear-rows': 'where rear rows are bored (`rows: both`)',
   doors: 'where doors hang before the carcass',
   fronts: 'where doors, drawers or fixed fronts close the carcass',
@@ -43,6 +43,7 @@ export const CIRCUMSTANCES = {
   like: 'with `like`',
 
   hanging: 'where the carcass hangs above the floor',
+  still: 'where there are fixed fronts, blind panels or fillers',
   'on-plinth': 'where the carcass stands on a plinth',
   'end-panels': 'where there are end panels',
   'end-panels-beside-plinth': 'where end panels stand beside a plinth',
@@ -170,6 +171,7 @@ const SHARED: ReachTable<SharedFields> = {
     },
   },
   feet: 'on-plinth',
+  angles: 'still',
   brackets: 'hanging',
   'end-panels': {
     own: always,

@@ -402,6 +402,9 @@ const shared = {
   drawers: optional(drawers),
   pulls: optional(either('The pulls: a name, or a map with more about them.', pulls.fields.pull.schema, pulls)),
   feet: optional(name('foot', 'The feet that the bottom and the plinth are bored for; `none` bores for none.')),
+  angles: optional(
+    name('angle', 'The angles that fixed fronts, blind panels and fillers are screwed on with; `none` bores for none.'),
+  ),
   brackets: optional(name('bracket', 'The hanging brackets that both sides are bored for; `none` bores for none.')),
   'end-panels': optional(
     either(

@@ -30,6 +30,7 @@ export type NameOf =
   | 'bracket'
   | 'wardrobe-rail'
   | 'foot'
+  | 'angle'
   | 'machine'
   | 'shop-file'
   | 'stop'

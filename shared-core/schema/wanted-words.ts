@@ -19,6 +19,7 @@ const THINGS: Readonly<Record<NameOf, string>> = {
   bracket: 'a bracket',
   'wardrobe-rail': 'a wardrobe rail',
   foot: 'a foot',
+  angle: 'an angle',
   machine: 'a machine',
   'shop-file': 'a shop file',
   stop: 'a stop',

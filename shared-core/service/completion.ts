@@ -17,7 +17,7 @@ import { wouldCount, type Made } from '../findings/circumstances.js';
 import { schemaAt } from '../schema/at.js';
 import type { ListSchema, NamedSchema, NameOf, NameSchema, RecordSchema, Fields, Schema } from '../schema/schema.js';
 import { filledIn, type Skeleton } from '../schema/skeleton.js';
-import { KIND_FOR_USE, NO_BAND, NO_HINGE, NO_PULL, NO_FOOT, NO_BRACKET } from '../shop/habits.js';
+import { KIND_FOR_USE, NO_ANGLE, NO_BAND, NO_HINGE, NO_PULL, NO_FOOT, NO_BRACKET } from '../shop/habits.js';
 import type { Shop } from '../shop/model.js';
 import { newShop } from '../shop/skeletons.js';
 import { shopSchema } from '../shop/schema.js';
@@ -300,6 +300,7 @@ function nameOffers({ of }: NameSchema, { file, shopFiles, context, offset, shop
   if (of === 'pull') return [...known, { label: NO_PULL, sort: 'name', detail: tell(offer.unpulled(), 'mm') }];
   if (of === 'bracket') return [...known, { label: NO_BRACKET, sort: 'name', detail: tell(offer.unbracketed(), 'mm') }];
   if (of === 'foot') return [...known, { label: NO_FOOT, sort: 'name', detail: tell(offer.unfooted(), 'mm') }];
+  if (of === 'angle') return [...known, { label: NO_ANGLE, sort: 'name', detail: tell(offer.unangled(), 'mm') }];
   return of === 'hinge' ? [...known, { label: NO_HINGE, sort: 'name', detail: tell(offer.unhung(), 'mm') }] : known;
 }
 

@@ -117,6 +117,8 @@ export const line = messages('shop-line', {
     `wardrobe rail, ${show.exact(width)} × ${show.exact(height)}`,
   foot: ({ range, rating }: { readonly range: Span; readonly rating: number | null }, show) =>
     `foot, ${show.span(range)}${rating === null ? '' : `, carries ${rating} kg`}`,
+  angle: ({ diameter, spacing }: { readonly diameter: Micrometres; readonly spacing: Micrometres }, show) =>
+    `angle, ${spacing === 0 ? 'one screw' : `two screws ${show.nominal(spacing)} apart`} in each leg, bores Ø ${show.nominal(diameter)}`,
   oneHead: (
     { kind, spindles, pitch }: { readonly kind: string; readonly spindles: number; readonly pitch: Micrometres },
     show,
@@ -352,6 +354,7 @@ export const offer = messages('offer', {
   unhung: () => 'no bores for hinges',
   unbracketed: () => 'no bores for brackets',
   unfooted: () => 'no bores for feet',
+  unangled: () => 'no bores for angles',
   unpulled: () => 'no pull',
   onGrid: ({ hole, of }: { readonly hole: number; readonly of: number }) => `hole ${hole} of ${of}, on the pitch grid`,
 });

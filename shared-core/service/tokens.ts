@@ -38,7 +38,7 @@ export function tokensOf(file: AnalysedFile, mentions: readonly Mention[]): read
   const { text, shop } = file.analysis;
   const names = mentions.flatMap((mention): readonly Token[] => {
     // Hinges, slides and pulls are fittings to the eye.
-    const of = ['hinge', 'slide', 'pull', 'bracket', 'wardrobe-rail', 'foot'].includes(mention.of)
+    const of = ['hinge', 'slide', 'pull', 'bracket', 'wardrobe-rail', 'foot', 'angle'].includes(mention.of)
       ? 'fitting'
       : mention.of;
     const sort = TOKEN_SORTS.find((one) => one === of);
@@ -76,6 +76,7 @@ const STOCKED = {
   bracket: 'brackets',
   'wardrobe-rail': 'wardrobeRails',
   foot: 'feet',
+  angle: 'angles',
   machine: 'machines',
 } as const;
 

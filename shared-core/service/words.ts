@@ -46,6 +46,8 @@ export function namesOf(
       return all(shop.wardrobeRails, (one) => tell(line.wardrobeRail(one), reader), unread?.wardrobeRails);
     case 'foot':
       return all(shop.feet, (one) => tell(line.foot(one), reader), unread?.feet);
+    case 'angle':
+      return all(shop.angles, (one) => tell(line.angle(one), reader), unread?.angles);
     case 'machine':
       return all(shop.machines, (one) => machineLine(one, reader), unread?.machines.keys());
     case 'stop':

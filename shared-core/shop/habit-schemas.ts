@@ -154,6 +154,12 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   bracket: orBefore(name('bracket', 'The usual hanging bracket of wall carcasses; `none` bores for none.')),
   'wardrobe-rail': orBefore(name('wardrobe-rail', 'The usual rail for clothes, where a job asks for one.')),
   foot: orBefore(name('foot', 'The usual foot of carcasses on a plinth; `none` bores for none.')),
+  angle: orBefore(
+    name(
+      'angle',
+      'The usual angle that fixed fronts, blind panels and fillers are screwed on with; `none` bores for none.',
+    ),
+  ),
   'pull-from-edge': orBefore(
     length('Usual distance from the edge of a door that opens to the nearest screw of its pull.', 5, 1000),
   ),

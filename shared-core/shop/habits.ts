@@ -36,6 +36,9 @@ export const NO_BRACKET = 'none';
 /** Foot name that leaves the bottom without bores for feet. */
 export const NO_FOOT = 'none';
 
+/** Angle name that leaves fronts that do not move without bores for angles. */
+export const NO_ANGLE = 'none';
+
 /** The kind of machine that each use asks for. */
 export const KIND_FOR_USE = {
   faces: 'vertical',
@@ -103,6 +106,7 @@ export function namedHabits(
       names.wardrobeRails[0],
     ),
     foot: chooser.choose('foot', 'foot', written.foot, said.foot, names.feet, NO_FOOT),
+    angle: chooser.choose('angle', 'angle', written.angle, said.angle, names.angles, names.angles[0]),
     machines: {
       faces: machine('faces'),
       ends: machine('ends'),
@@ -125,6 +129,7 @@ function namesIn(stock: Known) {
     slides: [...stock.slides.keys(), ...(unread?.slides ?? [])],
     brackets: [...stock.brackets.keys(), ...(unread?.brackets ?? []), NO_BRACKET],
     wardrobeRails: [...stock.wardrobeRails.keys(), ...(unread?.wardrobeRails ?? [])],
+    angles: [...stock.angles.keys(), ...(unread?.angles ?? []), NO_ANGLE],
     feet: [...stock.feet.keys(), ...(unread?.feet ?? []), NO_FOOT],
     pulls: [...stock.pulls.keys(), ...(unread?.pulls ?? []), NO_PULL],
   };

@@ -7,7 +7,17 @@ import type { MachineKind } from './model.js';
 
 /** What a name of the shop is the name of. */
 export type NamedSort =
-  'board' | 'band' | 'fitting' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot' | 'machine';
+  | 'board'
+  | 'band'
+  | 'fitting'
+  | 'hinge'
+  | 'slide'
+  | 'pull'
+  | 'bracket'
+  | 'wardrobe-rail'
+  | 'foot'
+  | 'angle'
+  | 'machine';
 export type Sort =
   Exclude<NamedSort, 'machine'> | { readonly fitting: FittingKind } | { readonly machine: MachineKind };
 
@@ -27,6 +37,7 @@ const HABITS = {
   slide: 'slide',
   pull: 'pull',
   foot: 'foot',
+  angle: 'angle',
   'wardrobe-rail': 'wardrobe rail',
   bracket: 'bracket',
 } as const;

@@ -9,6 +9,7 @@ import type * as materials from './material-schemas.js';
 import type * as papers from './paper-schemas.js';
 import type * as bracketSchemas from './bracket-schemas.js';
 import type * as wardrobeRailSchemas from './wardrobe-rail-schemas.js';
+import type * as angleSchemas from './angle-schemas.js';
 import type * as footSchemas from './foot-schemas.js';
 import type * as pullSchemas from './pull-schemas.js';
 import type * as slideSchemas from './slide-schemas.js';
@@ -34,6 +35,8 @@ export interface Pull extends Named, Model<typeof pullSchemas.pull> {}
 export interface Bracket extends Named, Model<typeof bracketSchemas.bracket> {}
 
 export interface WardrobeRail extends Named, Model<typeof wardrobeRailSchemas.wardrobeRail> {}
+
+export interface Angle extends Named, Model<typeof angleSchemas.angle> {}
 
 export interface Foot extends Named, Model<typeof footSchemas.foot> {}
 
@@ -94,6 +97,7 @@ export interface Unread {
   readonly brackets: ReadonlySet<string>;
   readonly wardrobeRails: ReadonlySet<string>;
   readonly feet: ReadonlySet<string>;
+  readonly angles: ReadonlySet<string>;
   readonly machines: ReadonlyMap<string, MachineKind>;
 }
 
@@ -111,6 +115,7 @@ export interface Shop {
   readonly brackets: ReadonlyMap<string, Bracket>;
   readonly wardrobeRails: ReadonlyMap<string, WardrobeRail>;
   readonly feet: ReadonlyMap<string, Foot>;
+  readonly angles: ReadonlyMap<string, Angle>;
   readonly machines: ReadonlyMap<string, Machine>;
   readonly unread?: Unread;
   /** True where its text does not tell what the shop has (broken, or of no known unit): nothing can be worked out by it. */

@@ -125,6 +125,11 @@ brackets:
     reach: 30
     width: 18
 
+# Fixed fronts, blind panels and fillers are screwed on with them from inside. behind-front: 37 and the buffers, so that the screws
+# find holes of the front row behind an overlay front; spacing: a pitch. front-: their bores in the front.
+angles:
+  angle-32: { in-front: 18, behind-front: 39, spacing: 32, from-end: 64, apart: 600, diameter: 5, depth: 11, front-diameter: 3, front-depth: 10 }
+
 # range: heights that it can be set to. The distances are those of the feet under the bottom; apart: the greatest along the front.
 feet:
   level-foot:
@@ -322,6 +327,8 @@ habits:
   wardrobe-rail: tube-25
   # 'none', or the foot that bottoms of carcasses on a plinth are usually bored for.
   foot: none
+  # 'none', or the angle that fronts which do not move are usually screwed on with.
+  angle: angle-32
   # From the edge that opens, and from the end of the door, to the nearest screw; tall doors have it at the height of the hand.
   pull-from-edge: 40
   pull-from-end: 60

@@ -59,6 +59,7 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     pulls: filled(own.pulls, written.pulls, base?.pulls),
     brackets: filled(own.brackets, written.brackets, base?.brackets),
     wardrobeRails: filled(own.wardrobeRails, written.wardrobeRails, base?.wardrobeRails),
+    angles: filled(own.angles, written.angles, base?.angles),
     feet: filled(own.feet, written.feet, base?.feet),
     machines: filled(withAllStops(own.machines, root), written.machines, base?.machines),
   };

@@ -7,6 +7,7 @@ import { hinge } from './hinge-schemas.js';
 import { bander, caseClamp, cupBorer, horizontalHead, lineDrill, saw, verticalHead } from './machine-schemas.js';
 import { band, board } from './material-schemas.js';
 import { labelSheet, rates } from './paper-schemas.js';
+import { angle } from './angle-schemas.js';
 import { bracket } from './bracket-schemas.js';
 import { wardrobeRail } from './wardrobe-rail-schemas.js';
 import { foot } from './foot-schemas.js';
@@ -37,6 +38,9 @@ export const shopSchema = record(
       things('wardrobe-rail', null, 'wardrobe rail', 'Rails for clothes, with their sockets.', wardrobeRail),
     ),
     feet: orEmpty(things('foot', null, 'foot', 'Feet of carcasses on a plinth, and the clips of the plinth.', foot)),
+    angles: orEmpty(
+      things('angle', null, 'angle', 'Angles that fixed fronts, blind panels and fillers are screwed on with.', angle),
+    ),
     bits: optional(list('Diameters of the bits that the shop has.', length('Diameter.', 1, 60))),
     'vertical-heads': orEmpty(
       things('machine', 'vertical', 'vertical head', 'Heads for bores in faces.', verticalHead),

@@ -8,7 +8,17 @@ import { shopSchema } from './schema.js';
 type ShopModel = Model<typeof shopSchema>;
 export type Stock = Pick<
   Shop,
-  'boards' | 'bands' | 'fittings' | 'hinges' | 'slides' | 'pulls' | 'brackets' | 'wardrobeRails' | 'feet' | 'machines'
+  | 'boards'
+  | 'bands'
+  | 'fittings'
+  | 'hinges'
+  | 'slides'
+  | 'pulls'
+  | 'brackets'
+  | 'wardrobeRails'
+  | 'feet'
+  | 'angles'
+  | 'machines'
 >;
 
 /** The named things of a shop, each sort by name; a name that is taken is told, and the first thing keeps it. */
@@ -23,6 +33,7 @@ export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
     brackets: byName(shop.brackets, 'bracket', findings),
     wardrobeRails: byName(shop.wardrobeRails, 'wardrobe-rail', findings),
     feet: byName(shop.feet, 'foot', findings),
+    angles: byName(shop.angles, 'angle', findings),
     machines: byName(thingsOf(shopSchema, shop, 'machine'), 'machine', findings),
   };
 }

@@ -20,6 +20,7 @@ const SECTIONS = [
   'brackets',
   'wardrobe-rails',
   'feet',
+  'angles',
   ...[...FITTINGS, ...MACHINES].map(([section]) => section),
 ];
 
@@ -44,6 +45,7 @@ export function writtenNames(root: TreeNode | null): Unread {
     brackets: new Set(names('brackets')),
     wardrobeRails: new Set(names('wardrobe-rails')),
     feet: new Set(names('feet')),
+    angles: new Set(names('angles')),
     machines: byKind(MACHINES),
   };
 }
@@ -68,7 +70,7 @@ export function withAllStops(
 /** Of the written names those that nothing could be read for. */
 export function unreadOf(
   written: Unread,
-  { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, feet, machines }: Stock,
+  { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, feet, angles, machines }: Stock,
 ): Unread {
   const without = <K>(all: ReadonlyMap<string, K>, read: ReadonlyMap<string, unknown>): ReadonlyMap<string, K> =>
     new Map([...all].filter(([name]) => !read.has(name)));
@@ -82,6 +84,7 @@ export function unreadOf(
     brackets: new Set([...written.brackets].filter((name) => !brackets.has(name))),
     wardrobeRails: new Set([...written.wardrobeRails].filter((name) => !wardrobeRails.has(name))),
     feet: new Set([...written.feet].filter((name) => !feet.has(name))),
+    angles: new Set([...written.angles].filter((name) => !angles.has(name))),
     machines: without(written.machines, machines),
   };
 }

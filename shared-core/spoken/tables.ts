@@ -100,6 +100,7 @@ import type { say as bracketWithoutRoom } from '../findings/rules/bracket-withou
 import type { say as wardrobeRailWithoutRoom } from '../findings/rules/wardrobe-rail-without-room.js';
 import type { say as clothesWithoutDepth } from '../findings/rules/clothes-without-depth.js';
 import type { footChoices } from '../findings/foot-choices.js';
+import type { say as frontNotHeld } from '../findings/rules/front-not-held.js';
 import type { say as feetOverloaded } from '../findings/rules/feet-overloaded.js';
 import type { say as footOutOfRange } from '../findings/rules/foot-out-of-range.js';
 import type { say as footWithoutRoom } from '../findings/rules/foot-without-room.js';
@@ -285,6 +286,7 @@ export interface Tables {
   readonly 'wardrobe-rail-without-room': typeof wardrobeRailWithoutRoom;
   readonly 'clothes-without-depth': typeof clothesWithoutDepth;
   readonly 'foot-choices': typeof footChoices;
+  readonly 'front-not-held': typeof frontNotHeld;
   readonly 'feet-overloaded': typeof feetOverloaded;
   readonly 'foot-out-of-range': typeof footOutOfRange;
   readonly 'foot-without-room': typeof footWithoutRoom;

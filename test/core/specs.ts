@@ -25,6 +25,7 @@ import type {
   CarcassKind,
   Hinge,
   Pull,
+  Angle,
   Foot,
   WardrobeRail,
   Bracket,
@@ -118,6 +119,26 @@ export function bracketOf(name: string, holes: Bracket['holes'], sizes: Partial<
   };
 }
 
+export function angleOf(name: string, sizes: Partial<Angle> = {}): Angle {
+  return {
+    name,
+    place: nowhere,
+    inFront: mm(18),
+    behindFront: mm(39),
+    spacing: mm(32),
+    fromEnd: mm(60),
+    apart: mm(400),
+    diameter: mm(5),
+    depth: mm(8),
+    frontDiameter: mm(3),
+    frontDepth: mm(9),
+    height: mm(50),
+    reach: mm(45),
+    price: null,
+    ...sizes,
+  };
+}
+
 export function footOf(name: string): Foot {
   return {
     name,
@@ -147,6 +168,7 @@ export interface ShopWish {
   readonly brackets: readonly Bracket[];
   readonly wardrobeRails: readonly WardrobeRail[];
   readonly feet: readonly Foot[];
+  readonly angles: readonly Angle[];
   readonly spindles: number;
   readonly habits: Partial<Shop['habits']>;
 }
@@ -241,13 +263,14 @@ const WISH: ShopWish = {
     },
   ],
   feet: [],
+  angles: [],
   spindles: 21,
   habits: {},
 };
 
 /** An invented shop with one vertical head; the parts that geometry looks at can be given. */
 export function shopOf(wish: Partial<ShopWish> = {}): Shop {
-  const { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, feet, spindles, habits } = {
+  const { boards, bands, fittings, hinges, slides, pulls, brackets, wardrobeRails, feet, angles, spindles, habits } = {
     ...WISH,
     ...wish,
   };
@@ -284,6 +307,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
     brackets: byName(brackets),
     wardrobeRails: byName(wardrobeRails),
     feet: byName(feet),
+    angles: byName(angles),
     bits: null,
     habits: {
       board: boards[0]!.name,
@@ -334,6 +358,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       pull: 'none',
       bracket: 'none',
       foot: 'none',
+      angle: angles[0]?.name ?? 'none',
       wardrobeRail: 'tube',
       pullFromEdge: mm(40),
       pullFromEnd: mm(60),
@@ -421,6 +446,7 @@ export interface CarcassWish {
   readonly brackets?: string;
   readonly aboveFloor?: Micrometres;
   readonly feet?: string;
+  readonly angles?: string;
   readonly wardrobeRails?: readonly Micrometres[];
   readonly endPanels: EndPanelsOn;
   readonly fillers: { readonly left?: Micrometres; readonly right?: Micrometres };
@@ -580,6 +606,7 @@ export function specOf(shop: Shop, given: Partial<CarcassWish> = {}): CarcassSpe
     pulls: pullsOf(shop, wish),
     wardrobeRails:
       wish.wardrobeRails === undefined ? null : located(wish.wardrobeRails.map((at) => located({ at: located(at) }))),
+    angles: located(wish.angles ?? shop.habits.angle, ['angles']),
     feet: located(wish.feet ?? shop.habits.foot, ['feet']),
     brackets: located(wish.brackets ?? shop.habits.bracket, ['brackets']),
     endPanels: {

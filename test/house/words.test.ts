@@ -29,6 +29,7 @@ const TABLES: Readonly<Record<string, string>> = {
   'shared-core/shop/material-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/hinge-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/paper-schemas.ts': 'what the keys of a shop mean',
+  'shared-core/shop/angle-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/foot-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/wardrobe-rail-schemas.ts': 'what the keys of a shop mean',
   'shared-core/shop/bracket-schemas.ts': 'what the keys of a shop mean',

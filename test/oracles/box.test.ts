@@ -45,7 +45,18 @@ function expectClosedBox({ spec, shop }: Pick<Job, 'spec' | 'shop'>, carcass: Ca
   expect(volumeInTheOpen(assembly)).toBe(0);
 
   // No hole is left without its connector: one a pair of bores, one a cam, and one a head.
-  const alone = new Set(['row', 'cam', 'recess', 'spare', 'bracket', 'rail-socket', 'foot', 'plinth-clip']);
+  const alone = new Set([
+    'row',
+    'cam',
+    'recess',
+    'spare',
+    'bracket',
+    'rail-socket',
+    'foot',
+    'plinth-clip',
+    'angle',
+    'angle-in-front',
+  ]);
   const wanted = bores.filter(({ purpose }) => !alone.has(purpose)).length / 2;
   expect(assembly.connectors.filter(({ kind }) => kind !== 'cam' && kind !== 'head')).toHaveLength(wanted);
 }

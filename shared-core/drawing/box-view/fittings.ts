@@ -12,7 +12,7 @@ import { asItIs } from '../../words/told.js';
 import type { Drawn } from '../drawn.js';
 import type { BoxFitting } from './scene.js';
 
-/** What holds the carcass together, and what its doors hang on and are opened by, what it hangs by or stands on itself, and what clothes hang on. */
+/** What holds the carcass together, and what its doors hang on and are opened by, what it hangs by or stands on itself, what its still fronts are screwed on with, and what clothes hang on. */
 export function fittingsOf(drawn: Drawn): readonly BoxFitting[] {
   const panels = new Map(drawn.carcass.panels.map((panel) => [panel.key, panel]));
   return [
@@ -21,6 +21,7 @@ export function fittingsOf(drawn: Drawn): readonly BoxFitting[] {
     ...drawn.boring.pulls.map(({ id, front, pull, body }) => roomOn(front, 'pull', id, pull.name, body)),
     ...drawn.boring.brackets.map(({ id, side, bracket, body }) => roomOn(side, 'bracket', id, bracket.name, body)),
     ...drawn.boring.feet.map(({ key, foot, bottom, body }) => roomOn(bottom, 'foot', key, foot.name, body)),
+    ...drawn.boring.angles.map(({ id, on, angle, body }) => roomOn(on, 'angle', id, angle.name, body)),
     ...drawn.boring.wardrobeRails.map(({ key, sockets, rail, body }) =>
       roomOn(sockets[0]!.upright, 'rail-socket', key, rail.name, body),
     ),

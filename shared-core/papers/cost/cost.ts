@@ -109,7 +109,8 @@ function fittingItems({ hardware, shop, pins }: CostedJob): readonly CostItem[] 
             shop.pulls.get(name) ??
             shop.brackets.get(name) ??
             shop.wardrobeRails.get(name) ??
-            shop.feet.get(name)
+            shop.feet.get(name) ??
+            shop.angles.get(name)
           )?.price ?? null),
   }));
 }

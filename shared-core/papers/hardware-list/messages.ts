@@ -23,6 +23,8 @@ export const say = messages('hardware-list', {
   wardrobeRails: ({ long }: { readonly long: Micrometres }, show) => `cut ${show.exact(long)} long, with two sockets`,
   feet: ({ high, hasClip }: { readonly high: Micrometres; readonly hasClip: boolean }, show) =>
     `to be set to ${show.exact(high)}${hasClip ? ', with a clip for the plinth' : ''}`,
+  angles: ({ screws }: { readonly screws: number }) =>
+    `for fronts that do not move, with ${counted(screws, 'screw')} each`,
   frontScrews: ({ pilot, depth }: { readonly pilot: Micrometres; readonly depth: Micrometres }, show) =>
     `for pilot holes of ${show.nominal(pilot)}, ${show.exact(depth)} deep`,
   pins: ({ diameter }: { readonly diameter: Micrometres }, show) => `for holes of ${show.nominal(diameter)}`,

@@ -45,6 +45,7 @@ export function hardwareNeeded(carcasses: readonly BuiltCarcass[], shop: Shop, r
     ...bracketsNeeded(carcasses, reader),
     ...wardrobeRailsNeeded(carcasses, reader),
     ...feetNeeded(carcasses, reader),
+    ...anglesNeeded(carcasses, reader),
   ];
 }
 
@@ -152,6 +153,22 @@ function feetNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readonl
         each: new Map<string, number>(),
       };
       sorts.set(key, sort);
+      sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
+    }
+  return [...sorts.values()];
+}
+
+/** Angles one by one, with the screws of both legs. */
+function anglesNeeded(carcasses: readonly BuiltCarcass[], reader: Reader): readonly Needed[] {
+  const sorts = new Map<string, { readonly name: Told; readonly about: Told; readonly each: Map<string, number> }>();
+  for (const { name, carcass, boring } of carcasses)
+    for (const { angle, holes, frontHoles } of boring.angles) {
+      const sort = sorts.get(angle.name) ?? {
+        name: asItIs(angle.name),
+        about: tell(say.angles({ screws: holes.length + frontHoles.length }), reader),
+        each: new Map<string, number>(),
+      };
+      sorts.set(angle.name, sort);
       sort.each.set(name, (sort.each.get(name) ?? 0) + carcass.count);
     }
   return [...sorts.values()];

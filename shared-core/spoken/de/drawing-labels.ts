@@ -28,6 +28,8 @@ export const labels = {
     pull: 'Griff',
     'clip of the plinth': 'Sockelklammer',
     foot: 'Fuß',
+    angle: 'Winkel',
+    'angle on the front': 'Winkel an der Front',
     'wardrobe rail': 'Kleiderstange',
     'hanging bracket': 'Aufhänger',
     'screw beside the cup': 'Schraube neben dem Topf',

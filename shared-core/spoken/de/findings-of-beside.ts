@@ -1,8 +1,13 @@
 import type { Translations } from '../tables.js';
-import { und, zahl } from './words.js';
+import { quoted, und, zahl } from './words.js';
 
 /** Was von dem zu sagen ist, was neben einem Korpus steht. */
 export const findingsOfBeside = {
+  'front-not-held': {
+    loose: ({ fronts, angle }) =>
+      `Kein ${quoted(angle)} findet hinter ${und(fronts)} Platz, so dass nichts ${zahl(fronts.length, 'diese Platte', 'diese Platten')} hält. Machen Sie sie größer, die Ecke dahinter frei, oder nehmen Sie einen anderen Winkel.`,
+    none: () => '`angles: none` schreiben und sie anders befestigen',
+  },
   'beside-too-near': {
     near: ({ fronts, beside, gap, usual }, show) =>
       `${und(fronts)} ${zahl(fronts.length, 'steht', 'stehen')} ${show.length(gap)} neben ${beside}, und zwischen zwei Fronten sind es ${show.length(usual)} (\`gap\`). Neben einer Platte, die so weit nach vorn reicht wie die Fronten, ist die ganze Fuge nötig: Machen Sie \`reveal\` ebenso groß.`,

@@ -178,6 +178,7 @@ export const job = {
     usualPull: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Griff der Werkstatt.`,
     usualBracket: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Aufhänger der Werkstatt.`,
     usualFoot: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Fuß der Werkstatt.`,
+    usualAngle: ({ name }) => `Ohne Angabe: ${quoted(name)}, der übliche Winkel der Werkstatt.`,
     pullOfDoors: () => 'Ohne Angabe: der der Türen.',
     pullByHand: ({ height, kind }, show) =>
       kind === 'wall'
@@ -250,7 +251,7 @@ const faulty = (errors: number, line: number): string =>
 
 type Unread =
   | {
-      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot';
+      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot' | 'angle';
       readonly name: string;
     }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }

@@ -100,4 +100,29 @@ export const loadKeys: Readonly<Record<string, string>> = {
     'Der übliche Fuß von Korpussen auf einem Sockel; `none` bohrt für keinen.',
   'The feet that the bottom and the plinth are bored for; `none` bores for none.':
     'Die Füße, für die Unterboden und Sockel gebohrt werden; `none` bohrt für keine.',
+  'An angle that a front which does not move is screwed on with, from inside.':
+    'Ein Winkel, mit dem eine Front, die sich nicht bewegt, von innen angeschraubt wird.',
+  'From the face of the upright, or of the bottom or top, to its screws in the front.':
+    'Von der Fläche der Seite oder Mittelwand, des Unter- oder Oberbodens, zu seinen Schrauben in der Front.',
+  'From the inside face of the front to its screws in the upright, or in the bottom or top.':
+    'Von der Innenfläche der Front zu seinen Schrauben in der Seite oder Mittelwand, im Unter- oder Oberboden.',
+  'From screw to screw of one leg, along the corner; 0 where it has but one.':
+    'Von Schraube zu Schraube eines Schenkels, die Ecke entlang; 0, wo er nur eine hat.',
+  'From an end of the front to the middle of the next one, or a little more.':
+    'Von einem Ende der Front zur Mitte des nächsten, oder etwas mehr.',
+  'Greatest distance between two of them; higher fronts have more of them.':
+    'Größter Abstand zweier davon; höhere Fronten haben mehr.',
+  'Diameter of its bores in the upright, or in the bottom or top.':
+    'Durchmesser seiner Bohrungen in der Seite oder Mittelwand, im Unter- oder Oberboden.',
+  'Diameter of its bores in the front.': 'Durchmesser seiner Bohrungen in der Front.',
+  'Depth of its bores in the front.': 'Tiefe seiner Bohrungen in der Front.',
+  'Overall size along the corner, its screws in the middle of it.':
+    'Gesamtmaß die Ecke entlang, die Schrauben in seiner Mitte.',
+  'How far its legs reach from the corner.': 'Wie weit seine Schenkel von der Ecke reichen.',
+  'The usual angle that fixed fronts, blind panels and fillers are screwed on with; `none` bores for none.':
+    'Der übliche Winkel, mit dem feste Fronten, Blenden und Passleisten angeschraubt werden; `none` bohrt für keinen.',
+  'Angles that fixed fronts, blind panels and fillers are screwed on with.':
+    'Winkel, mit denen feste Fronten, Blenden und Passleisten angeschraubt werden.',
+  'The angles that fixed fronts, blind panels and fillers are screwed on with; `none` bores for none.':
+    'Die Winkel, mit denen feste Fronten, Blenden und Passleisten angeschraubt werden; `none` bohrt für keine.',
 };

@@ -120,6 +120,7 @@ export const papers = {
     wardrobeRails: ({ long }, show) => `auf ${show.exact(long)} geschnitten, mit zwei Lagern`,
     feet: ({ high, hasClip }, show) =>
       `auf ${show.exact(high)} zu stellen${hasClip ? ', mit einer Klammer für den Sockel' : ''}`,
+    angles: ({ screws }) => `für feste Fronten, mit je ${anzahl(screws, 'Schraube', 'Schrauben')}`,
     pullsBlind: ({ screws, depth }, show) => `mit ${anzahl(screws, 'Bohrung', 'Bohrungen')}, ${show.exact(depth)} tief`,
     pins: ({ diameter }, show) => `für Löcher von ${show.nominal(diameter)}`,
   },

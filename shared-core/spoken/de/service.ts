@@ -62,6 +62,8 @@ export const service = {
       `Aufhänger, ${anzahl(holes.length, 'Bohrung', 'Bohrungen')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, ein Paar trägt ${rating} kg`}`,
     wardrobeRail: ({ width, height }, show) => `Kleiderstange, ${show.exact(width)} × ${show.exact(height)}`,
     foot: ({ range, rating }, show) => `Fuß, ${show.span(range)}${rating === null ? '' : `, trägt ${rating} kg`}`,
+    angle: ({ diameter, spacing }, show) =>
+      `Winkel, ${spacing === 0 ? 'eine Schraube' : `zwei Schrauben im Abstand von ${show.nominal(spacing)}`} je Schenkel, Bohrungen Ø ${show.nominal(diameter)}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${anzahl(spindles, 'Spindel', 'Spindeln')} alle ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>
@@ -82,6 +84,7 @@ export const service = {
     unhung: () => 'keine Bohrungen für Bänder',
     unbracketed: () => 'keine Bohrungen für Aufhänger',
     unfooted: () => 'keine Bohrungen für Füße',
+    unangled: () => 'keine Bohrungen für Winkel',
     unpulled: () => 'kein Griff',
     onGrid: ({ hole, of }) => `Loch ${hole} von ${of}, auf dem Raster`,
   },

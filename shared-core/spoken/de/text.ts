@@ -198,6 +198,7 @@ const HABITS = {
   bracket: 'Aufhänger',
   'wardrobe-rail': 'Kleiderstange',
   foot: 'Fuß',
+  angle: 'Winkel',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

@@ -32,6 +32,8 @@ export const labels = {
     pull: 'poignée',
     'clip of the plinth': 'agrafe de plinthe',
     foot: 'pied',
+    angle: 'équerre',
+    'angle on the front': 'équerre sur la façade',
     'wardrobe rail': 'tringle',
     'hanging bracket': 'suspension',
     'screw beside the cup': 'vis près du boîtier',

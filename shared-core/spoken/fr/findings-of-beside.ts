@@ -1,8 +1,13 @@
 import type { Translations } from '../tables.js';
-import { et, nombre } from './words.js';
+import { et, nombre, quoted } from './words.js';
 
 /** Ce qui est à dire de ce qui est à côté d’un caisson. */
 export const findingsOfBeside = {
+  'front-not-held': {
+    loose: ({ fronts, angle }) =>
+      `Aucune ${quoted(angle)} ne trouve place derrière ${et(fronts)}, donc rien ne tient ${nombre(fronts.length, 'ce panneau', 'ces panneaux')}. Faites-${nombre(fronts.length, 'le', 'les')} plus ${nombre(fronts.length, 'grand', 'grands')}, dégagez le coin derrière, ou prenez une autre équerre.`,
+    none: () => 'Écrire `angles: none` et les fixer autrement',
+  },
   'beside-too-near': {
     near: ({ fronts, beside, gap, usual }, show) =>
       `${et(fronts)} ${nombre(fronts.length, 'est', 'sont')} à ${show.length(gap)} de ${beside}, et entre deux façades il y a ${show.length(usual)} (\`gap\`). À côté d’un panneau qui avance autant que les façades, il faut le jeu entier : donnez autant à \`reveal\`.`,

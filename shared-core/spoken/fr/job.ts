@@ -178,6 +178,7 @@ export const job = {
     usualPull: ({ name }) => `À défaut : ${quoted(name)}, la poignée habituelle de l’atelier.`,
     usualBracket: ({ name }) => `À défaut : ${quoted(name)}, la ferrure de suspension usuelle de l’atelier.`,
     usualFoot: ({ name }) => `À défaut : ${quoted(name)}, le pied usuel de l’atelier.`,
+    usualAngle: ({ name }) => `À défaut : ${quoted(name)}, l’équerre usuelle de l’atelier.`,
     pullOfDoors: () => 'À défaut : celle des portes.',
     pullByHand: ({ height, kind }, show) =>
       kind === 'wall'
@@ -249,7 +250,7 @@ const faulty = (errors: number, line: number): string =>
 
 type Unread =
   | {
-      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot';
+      readonly sort: 'board' | 'band' | 'hinge' | 'slide' | 'pull' | 'bracket' | 'wardrobe-rail' | 'foot' | 'angle';
       readonly name: string;
     }
   | { readonly sort: 'fitting'; readonly kind: keyof typeof FITTINGS; readonly name: string }

@@ -98,4 +98,28 @@ export const loadKeys: Readonly<Record<string, string>> = {
     'Le pied usuel des caissons à plinthe ; `none` ne perce pour aucun.',
   'The feet that the bottom and the plinth are bored for; `none` bores for none.':
     'Les pieds pour lesquels le dessous et la plinthe sont percés ; `none` ne perce pour aucun.',
+  'An angle that a front which does not move is screwed on with, from inside.':
+    'Une équerre par laquelle une façade qui ne bouge pas est vissée de l’intérieur.',
+  'From the face of the upright, or of the bottom or top, to its screws in the front.':
+    'De la face du montant, du dessous ou du dessus, à ses vis dans la façade.',
+  'From the inside face of the front to its screws in the upright, or in the bottom or top.':
+    'De la face intérieure de la façade à ses vis dans le montant, le dessous ou le dessus.',
+  'From screw to screw of one leg, along the corner; 0 where it has but one.':
+    'De vis à vis d’une aile, le long du coin ; 0 là où elle n’en a qu’une.',
+  'From an end of the front to the middle of the next one, or a little more.':
+    'D’un bout de la façade au milieu de la plus proche, ou un peu plus.',
+  'Greatest distance between two of them; higher fronts have more of them.':
+    'Plus grande distance entre deux d’entre elles ; les façades plus hautes en ont davantage.',
+  'Diameter of its bores in the upright, or in the bottom or top.':
+    'Diamètre de ses perçages dans le montant, le dessous ou le dessus.',
+  'Diameter of its bores in the front.': 'Diamètre de ses perçages dans la façade.',
+  'Depth of its bores in the front.': 'Profondeur de ses perçages dans la façade.',
+  'Overall size along the corner, its screws in the middle of it.': 'Encombrement le long du coin, ses vis au milieu.',
+  'How far its legs reach from the corner.': 'Jusqu’où ses ailes vont depuis le coin.',
+  'The usual angle that fixed fronts, blind panels and fillers are screwed on with; `none` bores for none.':
+    'L’équerre usuelle par laquelle façades fixes, panneaux aveugles et fileurs sont vissés ; `none` ne perce pour aucune.',
+  'Angles that fixed fronts, blind panels and fillers are screwed on with.':
+    'Équerres par lesquelles façades fixes, panneaux aveugles et fileurs sont vissés.',
+  'The angles that fixed fronts, blind panels and fillers are screwed on with; `none` bores for none.':
+    'Les équerres par lesquelles façades fixes, panneaux aveugles et fileurs sont vissés ; `none` ne perce pour aucune.',
 };

@@ -124,6 +124,7 @@ export const papers = {
     wardrobeRails: ({ long }, show) => `à couper à ${show.exact(long)}, avec deux supports`,
     feet: ({ high, hasClip }, show) =>
       `à régler à ${show.exact(high)}${hasClip ? ', avec une agrafe pour la plinthe' : ''}`,
+    angles: ({ screws }) => `pour façades qui ne bougent pas, avec ${compte(screws, 'vis', 'vis')} chacune`,
     pullsBlind: ({ screws, depth }, show) =>
       `avec ${compte(screws, 'perçage', 'perçages')} de ${show.exact(depth)} de profondeur`,
     pins: ({ diameter }, show) => `pour des trous de ${show.nominal(diameter)}`,

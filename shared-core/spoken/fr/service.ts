@@ -60,6 +60,8 @@ export const service = {
       `ferrure de suspension, ${compte(holes.length, 'perçage')} Ø ${show.nominal(diameter)}${rating === null ? '' : `, une paire porte ${rating} kg`}`,
     wardrobeRail: ({ width, height }, show) => `tringle, ${show.exact(width)} × ${show.exact(height)}`,
     foot: ({ range, rating }, show) => `pied, ${show.span(range)}${rating === null ? '' : `, porte ${rating} kg`}`,
+    angle: ({ diameter, spacing }, show) =>
+      `équerre, ${spacing === 0 ? 'une vis' : `deux vis écartées de ${show.nominal(spacing)}`} par aile, perçages Ø ${show.nominal(diameter)}`,
     oneHead: ({ kind, spindles, pitch }, show) =>
       `${noun(kind).bare}, ${compte(spindles, 'broche')} tous les ${show.nominal(pitch)}`,
     manyHeads: ({ kind, heads, spindles, pitch }, show) =>
@@ -80,6 +82,7 @@ export const service = {
     unhung: () => 'aucun perçage de charnière',
     unbracketed: () => 'pas de perçages de suspension',
     unfooted: () => 'pas de perçages de pieds',
+    unangled: () => 'pas de perçages d’équerres',
     unpulled: () => 'pas de poignée',
     onGrid: ({ hole, of }) => `trou ${hole} sur ${of}, sur la grille`,
   },

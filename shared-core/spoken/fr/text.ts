@@ -193,6 +193,7 @@ const HABITS = {
   bracket: 'ferrure de suspension',
   'wardrobe-rail': 'tringle',
   foot: 'pied',
+  angle: 'équerre',
 } as const;
 
 type Sort = string | { readonly fitting: keyof typeof FITTINGS } | { readonly machine: keyof typeof MACHINES };

@@ -10,6 +10,7 @@ export const boreMapOf = (rows: readonly Row[], bores: readonly Bore[]): BoreMap
   brackets: [],
   wardrobeRails: [],
   feet: [],
+  angles: [],
   unused: [],
   crowded: [],
 });

@@ -59,6 +59,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   pull: ['knob', 'none'],
   bracket: ['hook-130', 'none'],
   foot: ['level-foot', 'none'],
+  angle: ['angle-32', 'none'],
   'wardrobe-rail': ['tube-25'],
   faces: ['other-head'],
   ends: ['other-end'],

@@ -106,6 +106,8 @@ function namesFor(of: string, shop: Shop, path: readonly string[]): readonly str
       return [...shop.brackets.keys(), 'none'];
     case 'wardrobe-rail':
       return [...shop.wardrobeRails.keys()];
+    case 'angle':
+      return [...shop.angles.keys(), 'none'];
     case 'foot':
       return [...shop.feet.keys(), 'none'];
     case 'slide':
