@@ -39,7 +39,7 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
     boring.rows.some(({ panel }) => isMeant(panel)) ||
     // The places on a divider follow from those of one side.
     ((hasHinges(boring) || boring.angles.length > 0) && isMeant(spec.leading)) ||
-    boring.angles.some(({ on }) => isMeant(on.key)) ||
+    boring.angles.some(({ on }) => roleOf(on).rows !== 'none' && isMeant(on.key)) ||
     boring.hung.some(({ hinges, upright }) => hinges.length > 0 && isMeant(upright.key)),
   'rear-rows': ({ boring }, isMeant) => boring.rows.some(({ panel, line }) => line === 'rear' && isMeant(panel)),
   doors: ({ spec }) => doorKeys(spec).length > 0,

@@ -4,7 +4,9 @@ import { bottomsOf, crossPiecesOf, sidesOf } from '../drawers/pieces.js';
 import { heightGiven, keysOfKind } from '../fronts/asked.js';
 import { acrossFront } from './fronts.js';
 import type { Located } from '../../document/place.js';
+import type { Micrometres } from '../../length/units.js';
 import type { Panel } from '../model.js';
+import { extentsOf } from '../pose.js';
 import type { Role } from '../role.js';
 import type { CarcassSpec } from '../spec.js';
 import type { Meeting, Standing } from '../standing.js';
@@ -14,9 +16,19 @@ const named =
   (spec: CarcassSpec): readonly string[] =>
     keysOfKind(spec, 'drawer').flatMap((key) => parts.map((part) => keyInDrawer(key, part)));
 
-/** That of all boxes where the job gives them one, else that of the front, else that of the carcass. */
-function heightOfBox(spec: CarcassSpec, { key }: Pick<Panel, 'key'>): Located<unknown> {
-  return spec.drawers.height ?? heightGiven(spec, key) ?? spec.height;
+/** That of all boxes where the job gives them one, else the shelf over it or the height of the front, else that of the carcass. */
+function heightOfBox(spec: CarcassSpec, panel: Panel): Located<unknown> {
+  return spec.drawers.height ?? shelfOver(spec, panel) ?? heightGiven(spec, panel.key) ?? spec.height;
+}
+
+/** The place of a fixed shelf that stands behind the front of a drawer, over its box; null where none is written. */
+function shelfOver(spec: CarcassSpec, panel: Panel): Located<Micrometres> | null {
+  const given = heightGiven(spec, panel.key)?.value;
+  const { from, to } = extentsOf(panel).z;
+  const behind = spec.fixedShelves.filter(
+    ({ at }) => at.written && at.value > to && typeof given === 'number' && at.value < from + given,
+  );
+  return behind.toSorted((a, b) => a.at.value - b.at.value)[0]?.at ?? null;
 }
 
 const piece = {

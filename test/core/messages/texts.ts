@@ -393,6 +393,6 @@ export const OFFERED: readonly string[] = [
   carcass('kind: base\nwidth: 600\nfixed-shelves:\n  - 200\n  \n'),
   carcass('kind: base\nwidth: 600\npanels:\n  \n'),
   carcass(
-    'kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }\npulls: knob\nbrackets: none\nplinth: 100\nfeet: none',
+    'kind: wall\nwidth: 600\ndoors: { hung: left, hinge: hinge-110 }\npulls: knob\nbrackets: none\nplinth: 100\nfeet: none\nfillers: { left: 60 }\nangles: none',
   ),
 ];

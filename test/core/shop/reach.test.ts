@@ -76,6 +76,7 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
   'cams cam-15 price': [{ value: 9, on: 'cams' }],
   'hinges cast-hinge price': [{ value: 9, on: 'doors' }],
   'brackets wall-hook price': [{ value: 9, on: 'doors' }],
+  'angles clip-on price': [{ value: 9, on: 'still' }],
   'feet stub price': [{ value: 9, on: 'footed' }],
   'feet stub rating': [{ value: 3, on: 'footed' }],
   'feet stub range': [{ value: '130 to 150', on: 'footed' }],
@@ -100,6 +101,9 @@ const JOBS = {
   doors: ['press: { kind: wall, width: 900, doors: pair, pulls: rod }'],
   robe: ['robe: { kind: tall, width: 800, depth: 480, fixed-shelves: [1600], wardrobe-rails: [1500] }'],
   footed: ['bench: { kind: base, width: 900, plinth: 100, feet: stub }'],
+  still: [
+    'corner: { kind: base, width: 1150, blind: { right: 580 }, fillers: { left: 80 }, fronts: [{ front: fixed, height: 140 }, left] }',
+  ],
   drawers: ['desk: { kind: base, width: 500, fronts: [{ front: drawer, height: 140 }, drawer] }'],
   all: [
     LOW,
@@ -112,6 +116,7 @@ const JOBS = {
     'closet: { kind: tall, width: 400, doors: left, pulls: rod }',
     'robe: { kind: tall, width: 800, depth: 480, fixed-shelves: [1600], wardrobe-rails: [1500] }',
     'bench: { kind: base, width: 900, plinth: 100, feet: stub }',
+    'corner: { kind: base, width: 1150, blind: { right: 580 }, fillers: { left: 80 }, fronts: [{ front: fixed, height: 140 }, left] }',
     'laden: { kind: wall, width: 900, load: 12, fixed-shelves: 2 }',
   ],
 } satisfies Readonly<Record<string, readonly string[]>>;

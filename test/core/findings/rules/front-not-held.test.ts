@@ -1,0 +1,29 @@
+import { rule } from './rule-tests.js';
+
+/** Screws 80 in from the upright, 3 thick with 3 of wood beside them: fillers of 84.5 and more take them. */
+const SHOP =
+  'angles: { wide: { in-front: 80, behind-front: 39, from-end: 64, apart: 600, diameter: 5, depth: 11, front-diameter: 3, front-depth: 10 } }\n';
+const filler = (width: string): string =>
+  `kind: base\nwidth: 600\ndoors: { hung: left, reveal: 3 }\nfillers: { right: ${width} }`;
+
+rule('front-not-held', {
+  tells: [
+    {
+      carcass: filler('«84.4»'),
+      shop: SHOP,
+      says: 'No ‘wide’ finds a place behind filler-right, so nothing holds it. Make it larger, clear the corner behind, or use another angle.',
+      severity: 'warning',
+      panel: 'filler-right',
+    },
+    {
+      // The shelf fills the whole corner behind a front that is no higher than it.
+      carcass:
+        'kind: tall\nwidth: 600\nfixed-shelves: [1096, 1160]\nfronts: [left, { front: «fixed», height: 60 }, { front: left, height: 1100 }]',
+      says: 'No ‘angle-32’ finds a place behind fixed-1, so nothing holds it. Make it larger, clear the corner behind, or use another angle.',
+    },
+  ],
+  sound: [
+    { carcass: filler('84.5'), shop: SHOP },
+    { carcass: `${filler('84.4')}\nangles: none`, shop: SHOP },
+  ],
+});
