@@ -1,4 +1,6 @@
+import type { Bore } from '../boring/model.js';
 import type { Place } from '../document/place.js';
+import { isRow } from '../fittings/purposes.js';
 import { setUpsForOne, type Difference, type SetUpForOne } from '../machining/plan/for-one.js';
 import { timeWords } from '../papers/set-up/words.js';
 import { quoted } from '../words/english.js';
@@ -86,12 +88,10 @@ function found(
   const carcass = carcasses[index];
   if (run === undefined || carcass === undefined || carcass.nameAt === null) return [];
   const bores = new Set(run.steps.flatMap(({ holes }) => holes.map(({ bore }) => bore)));
-  // Where hinges are bored follows from how the door hangs: no key moves them alone.
-  if (
-    carcass.boring?.bores.some(({ id, purpose }) => bores.has(id) && (purpose === 'cup' || purpose === 'plate')) ===
-    true
-  )
-    return [];
+  // Where fittings are bored that hold no joint follows from how they are made: no key moves their bores alone.
+  const joints = new Set(carcass.carcass?.joints.map(({ id }) => id));
+  const isMoved = (bore: Bore): boolean => isRow(bore) || bore.purpose === 'spare' || joints.has(bore.group);
+  if (carcass.boring?.bores.every((bore) => !bores.has(bore.id) || isMoved(bore)) !== true) return [];
   const isRows = own.setUp.machine.kind === 'line';
   const message = say.saved({
     panel: run.panel,

@@ -15,7 +15,14 @@ import { asHtml } from '../../shared-core/papers/render/html.js';
 const root = resolve(import.meta.dirname, '..', '..');
 const out = join(root, 'demo-out');
 const FAULTY = join('..', 'fixtures', 'every-finding.carcass.yaml');
-const JOBS = ['kitchen.carcass.yaml', 'studio.carcass.yaml', 'office.carcass.yaml', 'seeds.carcass.yaml', FAULTY];
+const JOBS = [
+  'kitchen.carcass.yaml',
+  'studio.carcass.yaml',
+  'office.carcass.yaml',
+  'seeds.carcass.yaml',
+  'canteen.carcass.yaml',
+  FAULTY,
+];
 const ANSWER_LIMIT_MS = 60_000;
 const SEVERITIES = ['', 'error', 'warning', 'information', 'hint'];
 
