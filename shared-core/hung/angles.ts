@@ -151,7 +151,7 @@ function cornersBehind(spec: CarcassSpec, carcass: Carcass, shop: Shop, angle: A
       out,
       plane: out === '+x' ? face.x.to : face.x.from,
       along: 'z',
-      aims: spread({ from: z.from + angle.fromEnd, to: z.to - angle.fromEnd }, angle.apart),
+      aims: spread({ from: z.from + angle.fromEnd, to: z.to - angle.fromEnd }, angle),
       places: onPitch(spec, carcass, shop, on, half(angle.spacing)),
     };
   });
@@ -187,8 +187,8 @@ function onPitch(spec: CarcassSpec, carcass: Carcass, shop: Shop, on: Panel, toM
 }
 
 /** The fewest places that are nowhere further apart, spread evenly; one in the middle where there is no room for two. */
-function spread({ from, to }: Interval, apart: Micrometres): readonly Micrometres[] {
-  if (to <= from) return [half(from + to)];
+function spread({ from, to }: Interval, { apart, height }: Angle): readonly Micrometres[] {
+  if (to - from < height) return [half(from + to)];
   const gaps = Math.ceil((to - from) / apart);
   return Array.from({ length: gaps + 1 }, (_, i) => from + Math.round(((to - from) * i) / gaps));
 }

@@ -11,6 +11,7 @@ const TYPES: Readonly<Record<string, string>> = {
 
 /** What the window in the browser fetches for itself: the files of the repository, as an extension on the web is served. */
 export async function serveRepository(root: string): Promise<{ readonly origin: string; close(): void }> {
+  const fetched = new Set<string>();
   const server: Server = createServer((request, response) => {
     response.setHeader('Access-Control-Allow-Origin', '*');
     const { pathname } = new URL(request.url ?? '/', 'http://127.0.0.1');
@@ -25,11 +26,18 @@ export async function serveRepository(root: string): Promise<{ readonly origin: 
       });
       return;
     }
+    if (pathname === '/fetched') {
+      // So that a test can tell what a page loads, and when.
+      response.setHeader('Content-Type', 'application/json');
+      response.end(JSON.stringify([...fetched]));
+      return;
+    }
     const path = join(root, normalize(decodeURIComponent(pathname)));
     if (!path.startsWith(root) || !existsSync(path) || !statSync(path).isFile()) {
       response.writeHead(404).end();
       return;
     }
+    fetched.add(pathname);
     response.setHeader('Content-Type', TYPES[extname(path)] ?? 'application/octet-stream');
     createReadStream(path).pipe(response);
   });

@@ -70,6 +70,18 @@ suite('web', () => {
     );
   });
 
+  test('the box view is fetched when it is opened, and not before', async () => {
+    const { authority } = vscode.extensions.getExtension('borewright.borewright')!.extensionUri;
+    const fetched = async (): Promise<boolean> => {
+      const paths = (await (await fetch(`http://${authority}/fetched`)).json()) as readonly string[];
+      return paths.some((path) => path.endsWith('/box.js'));
+    };
+    await openJob('carcasses:\n  desk: { kind: base, width: 600, doors: pair }\n');
+    equal(await fetched(), false, 'the box view before it is opened');
+    await vscode.commands.executeCommand('borewright.showBoxView');
+    await until('the box view', fetched);
+  });
+
   test('a shop file counts while it is open', async () => {
     const folder = vscode.workspace.workspaceFolders?.[0];
     if (folder === undefined) throw new Error('no folder is open');
