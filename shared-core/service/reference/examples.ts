@@ -115,6 +115,7 @@ carcasses:
     width: 1150
     blind: { right: 590, strip: 70, board: ash-18, band: ash-1 }
     doors: left
+    angles: brace
 
   left-corner:
     kind: base
@@ -246,6 +247,21 @@ feet:
     rating: 150
     clip: { from-top: 45, spacing: 20, diameter: 3, depth: 10 }
     price: 1.6
+
+angles:
+  brace:
+    in-front: 22
+    behind-front: 40
+    spacing: 20
+    from-end: 70
+    apart: 500
+    diameter: 5
+    depth: 11
+    front-diameter: 3
+    front-depth: 10
+    height: 40
+    reach: 55
+    price: 0.3
 
 wardrobe-rails:
   pole: { width: 30, height: 30, spacing: 24, lies: level, diameter: 5, depth: 11, play: 3, over: 35, hanger: 460, price: 7.5 }
