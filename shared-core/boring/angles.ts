@@ -1,5 +1,8 @@
 import type { Around } from '../hung/angles.js';
 import type { FrontAngle } from '../hung/model.js';
+import type { Panel } from '../carcass/model.js';
+import type { Shop } from '../shop/model.js';
+import { answerOf } from '../shop/watched.js';
 import { half, type Micrometres } from '../length/units.js';
 import { takesScrew } from './in-row.js';
 import { isFace } from './surface.js';
@@ -7,11 +10,24 @@ import type { Bore } from './model.js';
 
 /**
  * The bores for the angles of fronts that do not move: in the fronts, and in what stands behind them. A screw that comes on a hole of
- * a row that takes it needs no bore of its own.
+ * a row that takes it needs no bore of its own. A filler narrower than the usual head takes is not bored: its screws are driven by
+ * hand through the angle, when it has been fitted to the wall (common practice, no source).
  * @param rows the holes of the rows of the carcass
  */
-export function boreAngles(angles: readonly FrontAngle[], rows: readonly Bore[]): readonly Bore[] {
-  return angles.flatMap((one) => [...inFront(one), ...behind(one).filter((bore) => !isInRow(bore, rows))]);
+export function boreAngles(angles: readonly FrontAngle[], rows: readonly Bore[], shop: Shop): readonly Bore[] {
+  return angles.flatMap((one) => [
+    ...(one.front.role === 'filler' && !isTaken(one.front, shop) ? [] : inFront(one)),
+    ...behind(one).filter((bore) => !isInRow(bore, rows)),
+  ]);
+}
+
+/** Whether the usual vertical head takes a panel of such a width; where the shop does not say, it does. */
+function isTaken({ width }: Panel, shop: Shop): boolean {
+  // Of all the machines of a shop no more counts than this.
+  return answerOf(shop, `taken\n${width}`, ({ machines, habits }) => {
+    const head = habits.machines.faces === null ? undefined : machines.get(habits.machines.faces);
+    return head?.kind !== 'vertical' || head.panel.width === null || width >= head.panel.width.min;
+  });
 }
 
 const isInRow = (bore: Bore, rows: readonly Bore[]): boolean => rows.some((hole) => takesScrew(hole, bore));

@@ -60,7 +60,7 @@ export function boreCarcass(spec: CarcassSpec, carcass: Carcass, shop: Shop): Bo
     a.v - b.v ||
     a.u - b.u ||
     (a.id < b.id ? -1 : 1);
-  const bores = [...joints.bores, ...holes, ...hanging, ...boreAngles(angles, holes)].sort(byPlace);
+  const bores = [...joints.bores, ...holes, ...hanging, ...boreAngles(angles, holes, shop)].sort(byPlace);
   return {
     rows,
     bores,

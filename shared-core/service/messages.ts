@@ -1,6 +1,6 @@
 import { writtenUnit } from '../length/reader.js';
 import type { Micrometres } from '../length/units.js';
-import { counted, listed, verb, sortNoun } from '../words/english.js';
+import { aNoun, counted, listed, verb, sortNoun } from '../words/english.js';
 import { showSizes } from '../length/show.js';
 import type { Span } from '../schema/schema.js';
 import { spanExample } from '../schema/wanted-words.js';
@@ -160,7 +160,7 @@ export const form = messages('form', {
   flag: () => 'yes or no',
   text: () => 'a text',
   shopFile: () => 'the name of a shop file',
-  name: ({ of }: { readonly of: string }) => `the name of a ${sortNoun(of)}`,
+  name: ({ of }: { readonly of: string }) => `the name of ${aNoun(sortNoun(of))}`,
   choice: ({ options }: { readonly options: readonly string[] }) => `one of ${listed(options, 'or')}`,
   list: ({ item, most }: { readonly item: Message; readonly most: number }, show) =>
     `a list of no more than ${most}, each ${show.tell(item)}`,

@@ -45,6 +45,13 @@ test('a filler is held from outside, between the holes of the row on the other f
   expect(bored(lines, 'angle-in-front').every(([panel, , u]) => panel === 'filler-left' && u === 20)).toBe(true);
 });
 
+test('a filler that the head does not take is not bored, what stands behind it is', () => {
+  const lines = (width: number) => `kind: base\nwidth: 600\nfillers: { left: ${width} }`;
+  // The built-in head takes panels of 50 and more.
+  expect([49, 50].map((width) => bored(lines(width), 'angle-in-front').length > 0)).toEqual([false, true]);
+  expect(bored(lines(49), 'angle')).toEqual(bored(lines(50), 'angle'));
+});
+
 test('an end panel carries the filler beside it', () => {
   const lines = 'kind: base\nwidth: 600\nend-panels: left\nfillers: { left: 80 }';
   const panels = new Set(bored(lines, 'angle').map(([panel]) => panel));
