@@ -44,24 +44,23 @@ export function hasFigures(carcass: JobCarcass, shop: Shop): boolean {
     (known: ReadonlyMap<string, unknown>, waiting: { has(name: string): boolean } | undefined, usual: string) =>
     (name: string): boolean =>
       known.has(name) || (waiting?.has(name) !== true && shop.standsIn !== true && waiting?.has(usual) !== true);
+  const single = [
+    [carcass.doors.hinge.value, NO_HINGE, shop.hinges, unread?.hinges, habits.hinge],
+    [carcass.feet.value, NO_FOOT, shop.feet, unread?.feet, habits.foot],
+    [carcass.angles.value, NO_ANGLE, shop.angles, unread?.angles, habits.angle],
+    [carcass.brackets.value, NO_BRACKET, shop.brackets, unread?.brackets, habits.bracket],
+  ] as const;
   const machines = Object.values(carcass.machines).flatMap((name) => (name === null ? [] : [name.value]));
   if (shop.standsIn === true && !machines.every((name) => shop.machines.has(name))) return false;
   return (
     boards.every(have(shop.boards, unread?.boards, habits.board)) &&
     backs.every(have(shop.boards, unread?.boards, habits.backBoard)) &&
     bands.filter((name) => name !== NO_BAND).every(have(shop.bands, unread?.bands, habits.band)) &&
-    [carcass.doors.hinge.value]
-      .filter((name) => name !== NO_HINGE)
-      .every(have(shop.hinges, unread?.hinges, habits.hinge)) &&
     have(shop.slides, unread?.slides, habits.slide)(carcass.drawers.slide.value) &&
     pullsOf(carcass)
       .filter((name) => name !== NO_PULL)
       .every(have(shop.pulls, unread?.pulls, habits.pull)) &&
-    [carcass.feet.value].filter((name) => name !== NO_FOOT).every(have(shop.feet, unread?.feet, habits.foot)) &&
-    [carcass.angles.value].filter((name) => name !== NO_ANGLE).every(have(shop.angles, unread?.angles, habits.angle)) &&
-    [carcass.brackets.value]
-      .filter((name) => name !== NO_BRACKET)
-      .every(have(shop.brackets, unread?.brackets, habits.bracket)) &&
+    single.every(([name, none, known, waiting, usual]) => name === none || have(known, waiting, usual)(name)) &&
     (carcass.wardrobeRails?.value ?? [])
       .map(({ value: { rail } }) => rail?.value ?? habits.wardrobeRail)
       .every(have(shop.wardrobeRails, unread?.wardrobeRails, habits.wardrobeRail)) &&

@@ -65,18 +65,8 @@ export function namedHabits(
   findings: Finding[],
 ): Habits {
   const chooser = new Chooser(findings, place);
-  const boards = [...stock.boards.values()];
-  const fittings = [...stock.fittings.values()];
   const names = namesIn(stock);
-  const thinnest = boards
-    .filter((board) => board.thickness <= THICKEST_BACK)
-    .toSorted((a, b) => a.thickness - b.thickness)[0];
-  const thickest = boards.find((board) => board.thickness > THICKEST_BACK);
-  const first = {
-    board: (thickest ?? boards[0])?.name ?? names.boards[0],
-    backBoard: (thinnest ?? boards[0])?.name ?? names.boards[0],
-    joint: fittings[0]?.name ?? names.fittings[0],
-  };
+  const first = firstOf(stock, names);
   const bands = [...names.bands, NO_BAND];
   const machine = (use: MachineUse): string | null =>
     machineFor(use, written.machines?.value[use], usualMachines?.[use] ?? null, stock, chooser);
@@ -115,6 +105,21 @@ export function namedHabits(
       clamp: machine('clamp'),
       saw: machine('saw'),
     },
+  };
+}
+
+/** What stands for a habit that names nothing of the shop: the first that would do. */
+function firstOf(stock: Known, names: ReturnType<typeof namesIn>) {
+  const boards = [...stock.boards.values()];
+  const fittings = [...stock.fittings.values()];
+  const thinnest = boards
+    .filter((board) => board.thickness <= THICKEST_BACK)
+    .toSorted((a, b) => a.thickness - b.thickness)[0];
+  const thickest = boards.find((board) => board.thickness > THICKEST_BACK);
+  return {
+    board: (thickest ?? boards[0])?.name ?? names.boards[0],
+    backBoard: (thinnest ?? boards[0])?.name ?? names.boards[0],
+    joint: fittings[0]?.name ?? names.fittings[0],
   };
 }
 
