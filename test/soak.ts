@@ -1,8 +1,9 @@
 // The property tests at many seeds: `npm run soak -- [COUNT] [FIRST]`. Prints each seed that fails, with its tests, and how
-// to run it again.
+// to run it again. `npm run soak -- documents [COUNT] [FIRST]` reads damaged files, a million unless it is told how many.
 import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { readDamaged } from './fuzz/run.js';
 
 interface Outcome {
   readonly testResults: readonly {
@@ -12,7 +13,12 @@ interface Outcome {
 }
 
 const root = join(import.meta.dirname, '..');
-const [count = 20, first = Math.floor(Math.random() * 2 ** 31)] = process.argv.slice(2).map(Number);
+const words = process.argv.slice(2);
+if (words[0] === 'documents') {
+  const [count = 1_000_000, first = Math.floor(Math.random() * 2 ** 30)] = words.slice(1).map(Number);
+  process.exit((await readDamaged(count, first)) > 0 ? 1 : 0);
+}
+const [count = 20, first = Math.floor(Math.random() * 2 ** 31)] = words.map(Number);
 const files = execFileSync('git', ['grep', '-l', 'fast-check', '--', 'test/**/*.test.ts'], {
   cwd: root,
   encoding: 'utf8',

@@ -33,9 +33,9 @@ export function readRecord(context: Context, schema: AnyRecord, node: TreeNode |
     const value = context.read(field.schema, entry.value, { path: [...at.path, one.key], place: entry.keyPlace });
     if (value !== null) values[entry.key] = value;
   }
-  const required = written.has(schema.standIn ?? '')
-    ? []
-    : Object.entries(schema.fields).filter(([, field]) => field.required);
+  // A key may be empty too: `: 5`.
+  const isStoodFor = schema.standIn !== undefined && written.has(schema.standIn);
+  const required = isStoodFor ? [] : Object.entries(schema.fields).filter(([, field]) => field.required);
   for (const [key, field] of required) if (!seen.has(key)) missing(context, schema, key, field.schema, at, entries);
   return required.some(([key]) => values[key] === undefined) ? null : located(values, node?.place ?? at.place, at.path);
 }

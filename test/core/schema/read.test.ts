@@ -112,6 +112,13 @@ describe('what is wrong is told at its place', () => {
       ],
     ],
     ['kind: base', ['key-missing @@ The box has no `width`. Write a length between 50 mm and 5000 mm.']],
+    [
+      'kind: base\n: 5',
+      [
+        'key-unknown @@ ‘’ is not a key of a box. Use kind, width, range, turns, seconds, lowers, note, shelves or boards.',
+        'key-missing @@ The box has no `width`. Write a length between 50 mm and 5000 mm.',
+      ],
+    ],
     ['kind: bse\nwidth: 600', ['value-wrong @bse@ ‘bse’ is not a valid `kind`. Use base or wall.']],
     [
       'kind: base\nwidth: -5',
