@@ -19,6 +19,8 @@ import { previewPanels, showPanel, showPreview, withPreview } from './panels/pre
 import { openScanned } from './papers/scanned.js';
 import { WRITE_PAPERS, writePapers } from './papers/write-papers.js';
 import { openReference } from './reference.js';
+import { Heard } from './report/heard.js';
+import { writeReport } from './report/write-report.js';
 import { openJobOfShop, openShop } from './shop-files.js';
 import { StatusItem } from './status.js';
 import { watchOver } from './watch-over.js';
@@ -47,6 +49,7 @@ export interface Extension {
 export function start(context: vscode.ExtensionContext, language: BaseLanguageClient): Extension {
   client = language;
   const status = new StatusItem();
+  const heard = new Heard(language);
   const ask = async (method: string, params: object, outdated?: AbortSignal): Promise<unknown> => {
     await started;
     if (outdated?.aborted === true) return undefined;
@@ -77,11 +80,12 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
   const boxes = boxPanels(context.extensionUri, (params, outdated) => ask(BOX, params, outdated));
   const panels = [previews, boxes, machines, shops];
   context.subscriptions.push(
-    status,
+    ...[status, heard],
     tellsCursor(language),
     language.onNotification(CHANGED, (said: unknown) => {
       if (!isOfFile(said)) return;
       status.changed(said);
+      heard.changed(said, versionOf(said));
       for (const one of panels) one.changed(said.uri, versionOf(said));
     }),
     language.onDidChangeState(({ newState }) => {
@@ -94,6 +98,7 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
     vscode.commands.registerCommand(REFERENCE_COMMAND, (page: unknown, anchor: unknown) =>
       openReference(context.extensionUri, page, anchor),
     ),
+    ...commandsOfServer(language, context.extension, heard),
     ...commandsOf(language, context.workspaceState, ask, { previews, boxes, machines, shops }),
   );
   language.clientOptions.errorHandler = watchOver(language);
@@ -103,7 +108,20 @@ export function start(context: vscode.ExtensionContext, language: BaseLanguageCl
   return { status };
 }
 
-/** Every command of the extension. */
+function commandsOfServer(
+  language: BaseLanguageClient,
+  extension: vscode.Extension<unknown>,
+  heard: Heard,
+): readonly vscode.Disposable[] {
+  return [
+    vscode.commands.registerCommand('borewright.writeReport', () => writeReport(extension, heard)),
+    vscode.commands.registerCommand('borewright.restartServer', () => restart(language, heard)),
+    // What a window may read the server is told when it starts.
+    vscode.workspace.onDidGrantWorkspaceTrust(() => restart(language, heard)),
+  ];
+}
+
+/** Every command about a file. */
 function commandsOf(
   language: BaseLanguageClient,
   state: vscode.Memento,
@@ -141,9 +159,6 @@ function commandsOf(
     command('borewright.openJobOfShop', (given: unknown) => openJobOfShop(ask, given)),
     command('borewright.newJob', () => newFile('job', ask)),
     command('borewright.newShop', () => newFile('shop', ask)),
-    command('borewright.restartServer', () => restart(language)),
-    // What a window may read the server is told when it starts.
-    vscode.workspace.onDidGrantWorkspaceTrust(() => restart(language)),
   ];
 }
 
@@ -192,9 +207,12 @@ const PASSED_BY: ReadonlySet<number> = new Set([
 ]);
 
 /** Also after the client has given up restarting a server that failed too often. */
-async function restart(language: BaseLanguageClient): Promise<void> {
+async function restart(language: BaseLanguageClient, heard: Heard): Promise<void> {
   try {
-    if (language.isRunning()) await language.stop();
+    if (language.isRunning()) {
+      heard.stops();
+      await language.stop();
+    }
     await language.start();
     void vscode.window.setStatusBarMessage(say.restarted(), 3000);
   } catch (fault) {

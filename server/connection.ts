@@ -22,6 +22,7 @@ import { ordersHere, remembering, type Orders } from './orders.js';
 import type { WritePapers } from './papers/writing.js';
 import { Publisher } from './publisher.js';
 import { updated } from './text.js';
+import { FAULT, toldFault } from './told-fault.js';
 import { greet, type WordsIn } from './wiring/greeting.js';
 import { answerNames } from './wiring/naming.js';
 import { answerPanels } from './wiring/panels.js';
@@ -81,6 +82,7 @@ function sessionOn(connection: Connection, around: Surroundings): Session {
   const log: Log = (what, fault) => {
     const words = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
     connection.console.error(`${what}: ${words}`);
+    void connection.sendNotification(FAULT, toldFault('failed', fault));
   };
   const workspace = new Workspace(files, begins);
   const names = new Names(workspace);

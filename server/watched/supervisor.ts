@@ -16,6 +16,7 @@ import { languageOf } from '../../shared-core/words/language.js';
 import { tell } from '../../shared-core/words/message.js';
 import { speak } from '../../shared-core/words/spoken.js';
 import { say } from '../messages.js';
+import { FAULT, toldFault, type ToldFault } from '../told-fault.js';
 import { wordsBeside } from '../words-beside.js';
 import { LifeCycle } from './life-cycle.js';
 import { opening, OpenTexts } from './open-texts.js';
@@ -91,7 +92,7 @@ export class Supervisor {
     thread.on('message', (message: unknown) => {
       if (thread === this.#thread) this.#fromThread(message);
     });
-    thread.on('error', () => undefined);
+    thread.on('error', (fault: unknown) => this.#tellFault(toldFault('ended', fault)));
     thread.on('exit', () => {
       if (thread === this.#thread) this.#lost();
     });
@@ -160,8 +161,8 @@ export class Supervisor {
 
   #look(): void {
     if (performance.now() - this.#heard < this.#patience.stuck) return;
-    const blamed = this.#atWork;
-    this.#replace(blamed);
+    this.#tellFault(toldFault('stuck', null));
+    this.#replace(this.#atWork);
   }
 
   /** The thread has ended by itself: out of memory, or by a fault of ours. */
@@ -170,6 +171,12 @@ export class Supervisor {
     if (this.#life.isEnding || this.#isLeft) return;
     if (this.#ends > MOST_ENDS) this.#leave(1);
     else this.#replace(this.#atWork);
+  }
+
+  /** For a report that the owner may send. */
+  #tellFault(fault: ToldFault): void {
+    if (this.#isInitialized)
+      void this.#writer.write({ jsonrpc: '2.0', method: FAULT, params: fault } as NotificationMessage);
   }
 
   #replace(blamed: string | null): void {

@@ -95,7 +95,7 @@ function checkJob(analysis: JobAnalysis, findings: readonly FileFinding[]): void
     if (place.part === 'self') within(place, own.length, rule);
     else if (place.part === 'shop') within(place, analysis.used.text.length, rule);
     else within(place, text.length, rule);
-    sound(rule, tell(message, 'mm'), text);
+    sound(rule, tell(message, 'mm'), text + analysis.used.text);
   }
   if (findings.length === 0 && isNoYaml(text)) throw new Error('nothing is said of what is no YAML');
   analysis.carcasses.forEach(({ boring }, index) => {

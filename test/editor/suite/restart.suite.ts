@@ -1,3 +1,4 @@
+import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import * as vscode from 'vscode';
 import { driverAvailable, openFile, pressKey, readyToType, typeText, until } from '../driver.js';
@@ -35,3 +36,22 @@ if (driverAvailable) {
     });
   });
 }
+
+suite('a report to send', () => {
+  test('opens as a text that is not saved, with versions and findings by rule, and nothing out of the files', async () => {
+    const { document } = await openFile('pantry.carcass.yaml');
+    const extension = vscode.extensions.getExtension('borewright.borewright')!;
+    const { version } = extension.packageJSON as { version: string };
+    await vscode.commands.executeCommand('borewright.writeReport');
+    const shown = vscode.window.activeTextEditor!.document;
+    assert.ok(shown.isUntitled);
+    const report = shown.getText();
+    assert.match(report, /nothing was sent/);
+    assert.ok(report.includes(`Borewright ${version}`), report);
+    assert.match(report, /job files: [1-9]/);
+    const { fsPath } = document.uri;
+    for (const word of ['pantry', fsPath.slice(0, fsPath.lastIndexOf('/')), 'width'])
+      assert.ok(!report.includes(word), `${word} in\n${report}`);
+    await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
+  });
+});

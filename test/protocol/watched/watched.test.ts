@@ -116,3 +116,18 @@ test('a server that nobody asked to shut down ends with 1', async () => {
   await client.connection.sendNotification('exit');
   expect(await gone).toBe(1);
 });
+
+test('a thread that fails tells the client where, without words of the fault or paths', async () => {
+  const faults: unknown[] = [];
+  client.connection.onNotification('borewright/fault', (told: unknown) => {
+    faults.push(told);
+  });
+  await opens('oven.carcass.yaml', 'uncaught.shop.yaml');
+  await client.until(() => faults.length > 0, 'the fault');
+  expect(faults[0]).toEqual({
+    how: 'ended',
+    kind: 'RangeError',
+    frames: expect.arrayContaining([expect.stringMatching(/^fail\d* \(thread\.cjs:\d+:\d+\)$/)]) as unknown,
+  });
+  expect(JSON.stringify(faults)).not.toMatch(/oven|uncaught|tmp|\/|\\\\/);
+});
