@@ -50,6 +50,18 @@ describe('rows', () => {
     expect([row!.offset, mm(730) - last]).toEqual([mm(8), mm(18)]);
   });
 
+  test('the last hole of a divider keeps half its own thickness from its end, not that of the sides', () => {
+    // It stands on the bottom, so hole 1 is 54 - 16 = 38 up it; 718.5 - 2 x 16 = 686.5 long, less 38 + 20 x 32 leaves 8.5.
+    const wish = { height: mm(718.5), rowOffset: mm(54), dividers: [{ at: mm(300) }], looseShelves: [{ at: mm(300) }] };
+    for (const [board, count] of [
+      ['board-16', 21],
+      ['board-19', 20],
+    ] as const) {
+      const { rows } = bored({ ...wish, panels: { 'divider-1': { board } } });
+      expect(rows.filter(({ panel }) => panel === 'divider-1').map((row) => row.count)).toEqual([count, count]);
+    }
+  });
+
   test('sides of unlike boards carry the same holes, also where only one has room for the last by itself', () => {
     // 54 + 21 x 32 = 726, which is 8.5 short of the top end: half of 16 is less, half of 19 more.
     for (const side of ['left', 'right']) {
@@ -387,5 +399,20 @@ describe('where bores stand', () => {
     // Half of an odd diameter counts up.
     expect(walls.beside[0]).toEqual({ border: 'front', wall: 2000 - 2501 });
     expect(walls.under).toBe(mm(-1));
+  });
+});
+
+describe('a list of places', () => {
+  const ends = (map: ReturnType<typeof bored>, panel: string, face: string): readonly number[] =>
+    map.bores.filter((one) => one.panel === face && one.group.startsWith(`${panel}/`)).map(({ u }) => u);
+
+  test('has nothing on the very edges of what meets', () => {
+    const rails = { top: 'rails', rows: 'none' } as const;
+    const wide = { ...rails, railWidth: mm(60) };
+    const { y } = bored(wide).carcass.panels.find(({ key }) => key === 'rail-back')!.pose.origin;
+    const at = (u: number): readonly number[] =>
+      ends(bored({ ...wide, panels: { left: { dowels: [u] } } }), 'rail-back', 'left');
+    expect([at(y), at(y + mm(60))]).toEqual([[], []]);
+    expect([at(y + 1), at(y + mm(60) - 1)]).toEqual([[y + 1], [y + mm(60) - 1]]);
   });
 });
