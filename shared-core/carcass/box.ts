@@ -43,17 +43,22 @@ export interface Box {
   readonly groove: Groove | null;
 }
 
+function boardsOf(spec: CarcassSpec, shop: Shop): Box['boards'] {
+  const of = (key: string): Board => boardFor(spec, shop, key, spec.board);
+  return {
+    left: of('left'),
+    right: of('right'),
+    bottom: of('bottom'),
+    top: spec.top.value === 'rails' ? null : of('top'),
+    railFront: of('rail-front'),
+    railBack: of('rail-back'),
+  };
+}
+
 /** Measures the box. null where a clear size comes to nothing: then no panel could be placed. */
 export function measureBox(spec: CarcassSpec, shop: Shop, problems: Problems): Box | null {
   const [width, height, depth] = [spec.width.value, spec.height.value, spec.depth.value];
-  const boards = {
-    left: boardFor(spec, shop, 'left', spec.board),
-    right: boardFor(spec, shop, 'right', spec.board),
-    bottom: boardFor(spec, shop, 'bottom', spec.board),
-    top: spec.top.value === 'rails' ? null : boardFor(spec, shop, 'top', spec.board),
-    railFront: boardFor(spec, shop, 'rail-front', spec.board),
-    railBack: boardFor(spec, shop, 'rail-back', spec.board),
-  };
+  const boards = boardsOf(spec, shop);
   const above = boards.top?.thickness ?? Math.max(boards.railFront.thickness, boards.railBack.thickness);
   const clearZ = { from: boards.bottom.thickness, to: height - above };
   const sideZ = {

@@ -53,9 +53,7 @@ test('random carcasses across a corner close without a gap, and nothing in them 
         // The diagonal is as far behind its inside face as its buffers are thick.
         const nearest = Math.min(
           ...[min, max].flatMap(([x]) =>
-            [min, max].map(
-              ([, y]) => ((isRight ? x! : wish.width! - x!) * out + y! * across) / Math.hypot(across, out),
-            ),
+            [min, max].map(([, y]) => ((isRight ? x : wish.width! - x) * out + y * across) / Math.hypot(across, out)),
           ),
         );
         expect(nearest).toBeLessThan(0);
