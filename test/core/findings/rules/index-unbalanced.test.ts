@@ -32,6 +32,12 @@ rule('index-unbalanced', {
   ],
   repairs: [
     [
+      // 8 + 16; 880 - 2 x 24 = 26 x 32
+      'Start the rows half a pitch further in, 24 mm from the ends (27 holes)',
+      'carcasses:\n  a:\n    kind: tall\n    width: 600\n    height: 880\n',
+      'carcasses:\n  a:\n    kind: tall\n    width: 600\n    height: 880\n    row-offset: 24\n',
+    ],
+    [
       'Make the carcass 848 mm high, one pitch lower (27 holes)',
       'carcasses:\n  a:\n    kind: tall\n    width: 600\n    height: 880\n',
       'carcasses:\n  a:\n    kind: tall\n    width: 600\n    height: 848\n',

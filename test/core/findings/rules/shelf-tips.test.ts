@@ -28,6 +28,11 @@ rule('shelf-tips', {
   sound: [
     // In the corner a third pin holds it.
     { carcass: 'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { left: 600 }\nloose-shelves: 2' },
+    // no rear row: another rule speaks of it
+    {
+      carcass: 'kind: base\nwidth: 600\nrows: front\nloose-shelves: 1',
+      besides: ['loose-shelf-without-row'],
+    },
     // 288 apart under 535 of shelf
     { carcass: 'kind: base\nwidth: 600\nrear-row: 325\nloose-shelves: 1' },
     // 256 apart under 512 of shelf: just half

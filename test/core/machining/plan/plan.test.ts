@@ -70,6 +70,22 @@ describe('sides and their mirror images', () => {
   });
 });
 
+test.each([
+  // Two pitches of 32 from the top end are 64: a line nearer than that belongs to what closes the box there.
+  [640, ['reference-end', mm(640)]],
+  [640.1, ['far-end', mm(79.9 - 16)]],
+  [600, ['reference-end', mm(600)]],
+])('a shelf %d up a side 704 long is set out from the end that it belongs to', (at, wanted) => {
+  const text = `unit: mm
+carcasses:
+  a: { kind: base, width: 600, height: 720, top: over, rows: none, fixed-shelves: [${at}] }
+`;
+  const ways = readJob(text, shed).flatMap(({ operations }) =>
+    operations.operations.filter(({ panel }) => panel === 'left').flatMap(({ ways: [way] }) => (way ? [way] : [])),
+  );
+  expect(ways.map(({ end, position }) => [end, position])).toContainEqual(wanted);
+});
+
 describe('one depth stop, one thickness', () => {
   const mixed = `carcasses:
   thin: { kind: wall, width: 600, joint: dowel-8x30 }
