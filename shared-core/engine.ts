@@ -256,7 +256,7 @@ function saysOfItself(opened: Opened, carcasses: readonly CarcassAnalysis[]): re
     ...head.findings.map((finding) => ({ finding, carcass: null })),
     ...shop.findings,
     ...duplicates(carcasses),
-    ...likeFindings(parts, lines),
+    ...likeFindings(parts, lines, carcasses),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { CarcassPart } from '../document/cut.js';
+import type { Place } from '../document/place.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Operation } from '../machining/plan/operation.js';
 import type { CarcassAnalysis } from './carcass-analysis.js';
@@ -39,6 +40,14 @@ export function unnamed(part: CarcassPart): Unnamed | null {
 
 /** An offset of a text with another name, in that with its own. */
 export const withOwnName = ({ at, by }: StandIn, offset: number): number => (offset > at ? offset + by : offset);
+
+/** A place of a text with its own name, as it is known where another name stands there. */
+export function withoutOwnName(place: Place, standIn: StandIn | null): Place {
+  if (standIn === null || place.part !== 'self') return place;
+  const { at, by } = standIn;
+  const moved = (offset: number): number => (offset > at ? Math.max(at + 1, offset - by) : offset);
+  return { ...place, start: moved(place.start), end: moved(place.end) };
+}
 
 /**
  * What is known of a carcass without its name, as that of one that has a name. Only operations go by the name, and no message

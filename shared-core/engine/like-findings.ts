@@ -8,6 +8,7 @@ import { nearestName } from '../schema/nearest.js';
 import { errorAt, preferred } from '../schema/tell.js';
 import { listed, quoted } from '../words/english.js';
 import { messages } from '../words/message.js';
+import { withoutOwnName } from './alike.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 
 /** So many names a message can bear. */
@@ -34,14 +35,23 @@ export const say = messages('like', {
 });
 
 /** What is wrong with what carcasses say they are like, by their names alone. */
-export function likeFindings(parts: JobParts, lines: Lines | null): readonly FileFinding[] {
+export function likeFindings(
+  parts: JobParts,
+  lines: Lines | null,
+  carcasses: readonly CarcassAnalysis[],
+): readonly FileFinding[] {
   if (lines === null) return [];
   return lines.links.flatMap((link, carcass): readonly FileFinding[] => {
     if (link.like === null) return [];
-    const finding = findingOf(carcass, link.like, parts, lines);
+    const finding = findingOf(carcass, knownAt(link.like, carcasses[carcass]!), parts, lines);
     return finding === null ? [] : [{ finding, carcass }];
   });
 }
+
+/** What was read from the text of a carcass, where what is known of the carcass has its places. */
+const knownAt = (like: Located<string>, { standIn }: CarcassAnalysis): Located<string> => {
+  return { ...like, place: withoutOwnName(like.place, standIn) };
+};
 
 function findingOf(
   carcass: number,
@@ -92,7 +102,8 @@ export function unreadBases(lines: Lines | null, carcasses: readonly CarcassAnal
     if (at === undefined) return [];
     const { name, nameAt } = carcasses[at]!;
     const related = nameAt === null ? [] : [{ place: nameAt.place, message: say.unreadHere({ name }), carcass: at }];
-    return [{ finding: errorAt('like-unread', like.place, say.unread({ name }), { related }), carcass }];
+    const { place } = knownAt(like, own);
+    return [{ finding: errorAt('like-unread', place, say.unread({ name }), { related }), carcass }];
   });
 }
 
