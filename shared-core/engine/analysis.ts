@@ -194,10 +194,11 @@ export class JobAnalysis {
     return this.lineageOf(carcass).bases[depth - 1] ?? null;
   }
 
-  /** Where the text of a part begins in its file: what offsets of a repair's rewrites are counted from. */
-  offsetIn(part: Place['part'], carcass: number | null): number {
-    if (part === 'tail') return this.parts.tail.start;
-    return part === 'self' && carcass !== null ? (this.parts.carcasses[carcass]?.origin ?? 0) : 0;
+  /** Where what a repair writes anew stands in its file. */
+  rewritten(place: Place, carcass: number | null): Pick<Where, 'start' | 'end'> {
+    if (place.part === 'self') return this.locate(place, carcass);
+    const from = place.part === 'tail' ? this.parts.tail.start : 0;
+    return { start: from + place.start, end: from + place.end };
   }
 
   /** Every finding, in the order of the text; one that only repeats another (same rule, words and place) is left out. */

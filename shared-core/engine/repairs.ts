@@ -60,8 +60,8 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
     if (places.some((place) => taken.has(place))) continue;
     for (const place of places) taken.add(place);
     for (const rewrite of rewrites) {
-      const where = analysis.offsetIn(rewrite.part, carcass);
-      const edit = { start: where + rewrite.start, end: where + rewrite.end, text: rewrite.text };
+      const { start, end } = analysis.rewritten(rewrite, carcass);
+      const edit = { start, end, text: rewrite.text };
       (rewrite.part === 'shop' ? shopRewrites : rewritten).push(edit);
     }
     for (const change of repair.changes) {

@@ -239,7 +239,8 @@ describe('bore maps of the demo jobs', () => {
           .map(({ text }) => um(Number(text)))
           .sort((a, b) => a - b);
       const grooves = panel.grooves.flatMap(({ from, to }) => [from, to]).filter((u) => u > 0 && u < panel.width);
-      const us = distinct([...bores.map(({ u }) => u), ...grooves]);
+      const cut = panel.corner;
+      const us = distinct([...bores.map(({ u }) => u), ...grooves, ...(cut ? [cut.u] : [])]);
       expect(figures('u'), what).toEqual(us.length === 0 ? [] : distinct([0, ...us]));
       const onFaces = bores.filter(({ face }) => face === 'inside' || face === 'outside');
       const rows = one.boring.rows.filter(({ panel: owner }) => owner === panel.key);
@@ -249,6 +250,7 @@ describe('bore maps of the demo jobs', () => {
           const [first, last] = [holes?.[0] ?? 0, holes?.at(-1) ?? count - 1];
           return [offset + first * pitch, offset + last * pitch];
         }),
+        ...(cut ? [cut.end === 'reference-end' ? cut.v : panel.length - cut.v] : []),
       ]);
       expect(figures('v'), what).toEqual(vs.length === 0 ? [] : distinct([0, ...vs]));
     }

@@ -61,10 +61,10 @@ function isForNoPanel(path: readonly unknown[], { carcass }: CarcassAnalysis): b
   return path[0] === 'panels' && carcass?.panels.some(({ key }) => means(String(path[1]), key)) === false;
 }
 
-/** Paths of the values that are told to do nothing. */
+/** Paths of the values that are told to do nothing, or refused. */
 function toldPaths({ known }: CarcassAnalysis): readonly string[] {
   return known
-    .filter(({ rule }) => rule === 'value-unused')
+    .filter(({ rule }) => rule === 'value-unused' || rule === 'not-in-diagonal')
     .flatMap(({ repairs }) => repairs.flatMap(({ changes }) => changes.map((change) => JSON.stringify(change.path))));
 }
 

@@ -59,6 +59,7 @@ const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
   'shared-load.impossible': 'not brought up by the texts yet',
   'shared-load.placed': 'not brought up by the texts yet',
   'set-up.nothingToChange': 'not brought up by the texts yet',
+  'set-up.extensionOff': 'an order that takes it off again before the end costs more in all texts here',
   'set-up.withheld': 'not brought up by the texts yet',
   'size.noSlides': 'a safety net: a shop that names none has those of the built-in shop',
   'tolerance.notCarriedOut': 'the planner’s own set-ups can always be carried out',

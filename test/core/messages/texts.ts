@@ -260,6 +260,9 @@ export const JOBS: readonly Text[] = [
   ].flatMap((text) => [`${text}\n`, `carcasses:\n  sink:\n    kind: base\n    ${text.replaceAll('\n', '\n    ')}\n`]),
   `a: ${'['.repeat(80)}${']'.repeat(80)}\n`,
   `a: ${'&a '.repeat(20_000)}\n`,
+  carcass(
+    'kind: base\nwidth: 600\nheight: 720\nfront-heights: { how: stepped, step: 9 }\nfronts: [fixed, fixed, fixed]',
+  ),
   `carcasses:\n${Array.from({ length: 5010 }, (_, i) => `  c: { width: ${i} }\n`).join('')}`,
   `# ${'x'.repeat(5_100_000)}\n`,
   `carcasses:\n  sink:\n    note: ${'x'.repeat(2_100_000)}\n`,
