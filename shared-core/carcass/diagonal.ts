@@ -1,30 +1,14 @@
 import type { Micrometres } from '../length/units.js';
+import type { JobCarcass } from '../job/model.js';
 import type { Hand } from '../shop/model.js';
 import { handsSaid } from './hands.js';
-import type { CornerCut, Turn } from './model.js';
-import type { CarcassSpec } from './spec.js';
-
-/**
- * A carcass across a corner of the room. In its frame the front runs from the front edge of the side on the one hand, at y = 0, to
- * that of the side on the hand of the corner, which comes forward.
- */
-export interface Diagonal {
-  /** The hand at whose back the corner of the room is. */
-  readonly hand: Hand;
-  /** How far the front runs along the first wall, and how far forward of the front edges of neighbours there. */
-  readonly across: Micrometres;
-  readonly out: Micrometres;
-  /** From end to end of the front, to the micrometre. */
-  readonly long: Micrometres;
-  /** What turns a front that is square to the left side, with its left end where the diagonal begins, into the diagonal. */
-  readonly turn: Turn;
-}
+import type { CornerCut, Diagonal } from './model.js';
 
 /** Whether a carcass is to stand across a corner. */
-export const isDiagonal = ({ diagonal }: Pick<CarcassSpec, 'diagonal'>): boolean => handsSaid(diagonal).length > 0;
+export const isDiagonal = ({ diagonal }: Pick<JobCarcass, 'diagonal'>): boolean => handsSaid(diagonal).length > 0;
 
 /** The figures of a carcass across a corner; null for any other. Where there is no room for a front they are not positive. */
-export function diagonalOf(spec: Pick<CarcassSpec, 'diagonal' | 'width' | 'depth'>): Diagonal | null {
+export function diagonalOf(spec: Pick<JobCarcass, 'diagonal' | 'width' | 'depth'>): Diagonal | null {
   const [hand] = handsSaid(spec.diagonal);
   if (hand === undefined) return null;
   const [width, depth] = [spec.width.value, spec.depth.value];

@@ -3,7 +3,6 @@ import type { Micrometres } from '../length/units.js';
 import type { BackHow, EdgeName } from '../job/model.js';
 import type { Fitting } from '../fittings/kinds.js';
 import type { Band, Board, Hand, Slide, SlideLength } from '../shop/model.js';
-import type { Diagonal } from './diagonal.js';
 import type { SpindleLine } from './spindle-line.js';
 
 /** The parts that a panel can play. */
@@ -62,6 +61,22 @@ export interface Groove {
   readonly depth: Micrometres;
   /** Stopped groove: v in [from, to]. Left out where it runs through from end to end. */
   readonly along?: { readonly from: Micrometres; readonly to: Micrometres };
+}
+
+/**
+ * A carcass across a corner of the room. In its frame the front runs from the front edge of the side on the one hand, at y = 0, to
+ * that of the side on the hand of the corner, which comes forward.
+ */
+export interface Diagonal {
+  /** The hand at whose back the corner of the room is. */
+  readonly hand: Hand;
+  /** How far the front runs along the first wall, and how far forward of the front edges of neighbours there. */
+  readonly across: Micrometres;
+  readonly out: Micrometres;
+  /** From end to end of the front, to the micrometre. */
+  readonly long: Micrometres;
+  /** What turns a front that is square to the left side, with its left end where the diagonal begins, into the diagonal. */
+  readonly turn: Turn;
 }
 
 /**

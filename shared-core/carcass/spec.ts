@@ -1,7 +1,7 @@
 import type { Located } from '../document/place.js';
 import type { Counted } from '../job/fill.js';
 import type { JobCarcass } from '../job/model.js';
-import type { Without } from './without.js';
+import type { Without } from './lacking.js';
 import type { Micrometres } from '../length/units.js';
 
 type ItemOf<C> = NonNullable<C> extends Counted<infer I> ? I : never;

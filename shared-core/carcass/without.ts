@@ -1,30 +1,7 @@
 import type { Located } from '../document/place.js';
 import type { JobCarcass } from '../job/model.js';
 import { isDiagonal } from './diagonal.js';
-
-/** What a carcass across a corner cannot have. */
-export type Lacking =
-  | 'other-hand'
-  | 'dividers'
-  | 'fixed-shelves'
-  | 'drawer'
-  | 'appliance'
-  | 'blind'
-  | 'wardrobe-rails'
-  | 'plinth'
-  | 'end-panels'
-  | 'fillers'
-  | 'top'
-  | 'bottom'
-  | 'back'
-  | 'back-open'
-  | 'inset';
-
-/** Something that the job asks for and the carcass cannot have, so that it is made without it, or with what is usual. */
-export interface Without {
-  readonly what: Lacking;
-  readonly at: Pick<Located<unknown>, 'place' | 'path'>;
-}
+import type { Lacking, Without } from './lacking.js';
 
 /** The same carcass without what cannot be in one that stands across a corner; any other as it is. */
 export function withoutInCorner(job: JobCarcass): {

@@ -1,8 +1,8 @@
 import type { CarcassPart } from '../document/cut.js';
-import type { Place } from '../document/place.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Operation } from '../machining/plan/operation.js';
 import type { CarcassAnalysis } from './carcass-analysis.js';
+import type { StandIn } from './stand-in.js';
 
 /** A plain name, as nearly all are: nothing about it can mean anything to YAML. */
 const NAMED = /^( *)(\p{L}[\p{L}\p{N}_-]*)(?=:)/u;
@@ -18,14 +18,6 @@ export interface Unnamed {
   readonly standIn: StandIn;
 }
 
-/** How the places of a text with another name stand in that with its own. */
-export interface StandIn {
-  /** Where the name begins. */
-  readonly at: number;
-  /** How much further on all that follows it stands. */
-  readonly by: number;
-}
-
 /** Null where the name cannot be taken out. */
 export function unnamed(part: CarcassPart): Unnamed | null {
   const { text, whole } = part;
@@ -36,17 +28,6 @@ export function unnamed(part: CarcassPart): Unnamed | null {
     part: { ...part, text: `${indent}${STAND_IN}${text.slice(head.length)}` },
     standIn: { at: indent.length, by: name.length - STAND_IN.length },
   };
-}
-
-/** An offset of a text with another name, in that with its own. */
-export const withOwnName = ({ at, by }: StandIn, offset: number): number => (offset > at ? offset + by : offset);
-
-/** A place of a text with its own name, as it is known where another name stands there. */
-export function withoutOwnName(place: Place, standIn: StandIn | null): Place {
-  if (standIn === null || place.part !== 'self') return place;
-  const { at, by } = standIn;
-  const moved = (offset: number): number => (offset > at ? Math.max(at + 1, offset - by) : offset);
-  return { ...place, start: moved(place.start), end: moved(place.end) };
 }
 
 /**

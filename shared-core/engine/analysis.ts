@@ -7,7 +7,7 @@ import type { JobHead } from '../job/model.js';
 import { readerOf, type Reader } from '../length/reader.js';
 import type { Unit } from '../length/units.js';
 import type { OrderTask, Plan, SetUpOrder } from '../machining/plan/plan.js';
-import { withOwnName } from './alike.js';
+import { withOwnName } from './stand-in.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import type { Derived } from '../derived/derived.js';
 import type { Planning } from './planning.js';

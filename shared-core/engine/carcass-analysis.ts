@@ -6,7 +6,7 @@ import type { Finding } from '../findings/finding.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
 import type { ShopChanges } from '../shop/watched.js';
-import type { StandIn } from './alike.js';
+import type { StandIn } from './stand-in.js';
 
 /** What reading, building and boring give for one carcass. */
 export interface CarcassWork {

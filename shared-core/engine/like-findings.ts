@@ -8,7 +8,7 @@ import { nearestName } from '../schema/nearest.js';
 import { errorAt, preferred } from '../schema/tell.js';
 import { listed, quoted } from '../words/english.js';
 import { messages } from '../words/message.js';
-import { withoutOwnName } from './alike.js';
+import { withoutOwnName } from './stand-in.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 
 /** So many names a message can bear. */

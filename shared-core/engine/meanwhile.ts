@@ -11,7 +11,14 @@ import { CarcassAnalysis } from './carcass-analysis.js';
 export function meanwhile(part: CarcassPart, before: CarcassAnalysis | undefined): CarcassAnalysis {
   const ofItself = (before?.known ?? []).filter(isOfItself);
   const name = before?.name ?? nameIn(part.text);
-  const nothing = { nameAt: null, standIn: before?.standIn ?? null, spec: null, carcass: null, boring: null, operations: null };
+  const nothing = {
+    nameAt: null,
+    standIn: before?.standIn ?? null,
+    spec: null,
+    carcass: null,
+    boring: null,
+    operations: null,
+  };
   return new CarcassAnalysis({ name, ...nothing }, ofItself, () => ofItself);
 }
 

@@ -1,6 +1,7 @@
 import { gridOn } from '../carcass/grid.js';
 import type { Carcass, Panel } from '../carcass/model.js';
-import { slantAt, type Diagonal } from '../carcass/diagonal.js';
+import type { Diagonal } from '../carcass/model.js';
+import { slantAt } from '../carcass/diagonal.js';
 import { overlaps } from '../carcass/interval.js';
 import { frontOf } from '../carcass/panel.js';
 import { extentsOf, spanning, straightExtents, toCarcass, toPanel, type Extents } from '../carcass/pose.js';

@@ -1,5 +1,5 @@
 import { panelsOfDrawer } from '../carcass/drawers/panels.js';
-import type { Diagonal } from '../carcass/diagonal.js';
+import type { Diagonal } from '../carcass/model.js';
 import { footprintOf, middleOf } from '../carcass/footprint.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { extentsOf, straightExtents } from '../carcass/pose.js';

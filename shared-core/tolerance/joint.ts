@@ -1,15 +1,15 @@
 import type { Mate } from '../boring/matings.js';
 import type { Joint, Panel, Point3 } from '../carcass/model.js';
-import { alongAxis, toCarcass, toPanel, type CarcassAxis, type PanelPoint } from '../carcass/pose.js';
+import { alongAxis, toCarcass, toPanel, type PanelPoint } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
 import { bore, type Hole, type Stroke } from '../machining/replay/bore.js';
 import { holeKey } from '../machining/replay/compare.js';
-import { edgeAt, endAt, realSolid, solidNames, type Solid, type SolidNames } from '../machining/replay/solid.js';
+import { edgeAt, endAt, realSolid, solidNames, type Solid } from '../machining/replay/solid.js';
 import { NOTHING, type Stray } from '../machining/replay/stray.js';
 import type { Spindle } from '../machining/replay/table.js';
-import type { Blank } from '../machining/set-up.js';
-import { loneLikeness, type Likeness } from './likeness.js';
+import type { Contact, Datum, DrawnHole, Half, LoneJoint } from './lone-joint.js';
+import { loneLikeness } from './lone-likeness.js';
 
 /** The spindle that makes a bore, and the stroke in which it does. */
 export interface BoredBy {
@@ -17,48 +17,10 @@ export interface BoredBy {
   readonly spindle: Spindle;
 }
 
-/** Where a hole is drawn. */
-export type DrawnHole = Pick<Hole, 'face' | 'u' | 'v' | 'depth'>;
-
-/** One of the two panels of a joint, with the strokes that bore it there. */
-export interface Half {
-  readonly panel: Panel;
-  readonly blank: Blank;
-  readonly names: SolidNames;
-  /** Its holes as drawn, in the order of the ties. */
-  readonly drawn: readonly DrawnHole[];
-  /** By stroke, so that the panel is laid down once for all its spindles; `ties` tells which tie each spindle bores for. */
-  readonly strokes: readonly {
-    readonly stroke: Stroke;
-    readonly spindles: readonly Spindle[];
-    readonly ties: readonly number[];
-  }[];
-}
-
 /** A half as it really comes from the machines: its holes in the order of the ties. */
 export interface RealHalf {
   readonly solid: Solid;
   readonly holes: readonly Hole[];
-}
-
-/** A dowel, or whatever else holds a joint at one place. */
-export interface Tie {
-  /** Length of a dowel, which may touch bottom in its bores; null for what cannot. */
-  readonly dowelLength: Micrometres | null;
-}
-
-/** All that is needed to put one joint together out of two real panels, whatever stands beside them. */
-export interface LoneJoint {
-  readonly joint: Joint;
-  readonly face: Half;
-  readonly end: Half;
-  readonly ties: readonly Tie[];
-  readonly front: Datum;
-  readonly outside: Datum;
-  readonly contact: Contact;
-  /** What the joint's play is called among the strays. */
-  readonly names: { readonly along: string; readonly across: string };
-  readonly likeness: Likeness;
 }
 
 /** Which stroke and spindle make each hole of a panel as drawn, by the key of the hole. */
@@ -126,12 +88,6 @@ export function makeReal({ blank, names, strokes }: Half, stray: Stray): RealHal
   return { solid: realSolid(blank, names, stray), holes };
 }
 
-/** Where an end stands on a face as drawn, along u of the end panel; `to` null: as far as its back edge. */
-export interface Contact {
-  readonly from: Micrometres;
-  readonly to: Micrometres | null;
-}
-
 /** Where the end of one panel stands on a face of another, both as drawn. */
 export function contactOf(face: Panel, end: Panel): Contact {
   const corners = [
@@ -140,16 +96,6 @@ export function contactOf(face: Panel, end: Panel): Contact {
   ].map((corner) => toPanel(end.pose, toCarcass(face.pose, corner)).u);
   const to = Math.max(...corners);
   return { from: Math.max(0, Math.min(...corners)), to: to < end.width ? to : null };
-}
-
-/** What the front edge, or the outside face, of an end panel is to keep its place by. */
-export interface Datum {
-  /** The side of the face panel. */
-  readonly side: 'front' | 'back' | 'reference-end' | 'far-end';
-  /** The axis of the carcass in which a misfit shows. */
-  readonly axis: CarcassAxis;
-  /** How far from that side it lies as drawn, on that axis. 0: the two are flush, so that a misfit is seen and felt. */
-  readonly drawn: Micrometres;
 }
 
 /** Where a side of a real face panel stands on an axis of the carcass, beside a point of the carcass. */

@@ -1,7 +1,7 @@
 import type { Carcass } from '../carcass/model.js';
 import type { Stray } from '../machining/replay/stray.js';
 import { amountOf, excessBetween, facesOf, meet, total, type Met, type Stand, type Sum } from './faces.js';
-import type { LoneJoint } from './joint.js';
+import type { LoneJoint } from './lone-joint.js';
 
 /** A joint among the others of its carcass. */
 export interface JointCase extends LoneJoint {

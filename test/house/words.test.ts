@@ -69,6 +69,8 @@ const NO_WORDS: Readonly<Record<string, string>> = {
   'client/panels/page.ts': 'marks of HTML',
   'client/panels/preview/print-page.ts': 'marks of HTML',
   'server/cover-solver.ts': 'a linear program',
+  'server/told-fault.ts': 'names of faults of the program',
+  'client/report/write-report.ts': 'names of systems',
   'server/whole-workspace.ts': 'names of work for the log',
   'server/answers.ts': 'answers of the protocol, and names of work for the log',
   'server/client-side.ts': 'names of work for the log',

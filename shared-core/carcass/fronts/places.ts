@@ -7,7 +7,8 @@ import { say } from '../messages.js';
 import type { Bay } from '../model.js';
 import type { Problems } from '../problems.js';
 import { besideBlind } from './blind.js';
-import { frontBegins, type Diagonal } from '../diagonal.js';
+import type { Diagonal } from '../model.js';
+import { frontBegins } from '../diagonal.js';
 import { stacksAsked, thickestFront, type AskedFront, type FrontKind } from './asked.js';
 import { frontHeights, sharesHeight, stackedDown } from './heights.js';
 

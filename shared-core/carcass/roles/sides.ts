@@ -2,7 +2,7 @@ import type { Board } from '../../shop/model.js';
 import { EDGES } from '../../words/names.js';
 import type { Box } from '../box.js';
 import { extent } from '../interval.js';
-import type { Diagonal } from '../diagonal.js';
+import type { Diagonal } from '../model.js';
 import type { Axis, Pose } from '../model.js';
 import type { Hand } from '../../shop/model.js';
 import type { Outline } from '../panel.js';

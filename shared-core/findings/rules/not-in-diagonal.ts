@@ -1,5 +1,5 @@
 import type { CarcassSpec } from '../../carcass/spec.js';
-import type { Lacking, Without } from '../../carcass/without.js';
+import type { Lacking, Without } from '../../carcass/lacking.js';
 import type { Path } from '../../document/place.js';
 import { messages, type Message } from '../../words/message.js';
 import { remove, setWord } from '../changes.js';
