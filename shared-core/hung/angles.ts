@@ -10,7 +10,7 @@ import { half, type Micrometres } from '../length/units.js';
 import { NO_ANGLE } from '../shop/habits.js';
 import type { Angle, Shop } from '../shop/model.js';
 import type { FrontAngle, OnFace } from './model.js';
-import { isOnFace } from './on-face.js';
+import { isOnFace, type Screws } from './on-face.js';
 
 /** A face that stands behind a front, and the side of it on which angles lie. */
 interface Corner {
@@ -26,15 +26,6 @@ interface Corner {
   readonly aims: readonly Micrometres[];
   /** Where they may be, the better ones first: places on the pitch, and then those between. */
   readonly places: readonly (readonly Micrometres[])[];
-}
-
-/** Screws in one face of a panel. */
-interface Screws {
-  readonly panel: Panel;
-  readonly face: FrontAngle['face'];
-  readonly holes: readonly OnFace[];
-  readonly diameter: Micrometres;
-  readonly depth: Micrometres;
 }
 
 /** What an angle must keep clear of. */

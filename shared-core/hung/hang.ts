@@ -13,6 +13,7 @@ import { weightOf } from '../loads/weight.js';
 import { NO_HINGE } from '../shop/habits.js';
 import type { CupBorer, Hand, Hinge, Shop } from '../shop/model.js';
 import type { HungDoor, HungHinge, OnFace, Reach, RunningDrawer } from './model.js';
+import type { Screws } from './on-face.js';
 import { reachFor } from './reach.js';
 
 /** A hinge before its place in the height is known. */
@@ -193,17 +194,8 @@ interface Other {
   readonly hinge: HungHinge;
 }
 
-/** Screws in the face of an upright. */
-interface Screwed {
-  readonly upright: Panel;
-  readonly face: HungDoor['face'];
-  readonly holes: readonly OnFace[];
-  readonly diameter: Micrometres;
-  readonly depth: Micrometres;
-}
-
-const screwsOf = ({ one: { upright, face, hinge }, hinge: { screws } }: Other): Screwed => ({
-  upright,
+const screwsOf = ({ one: { upright, face, hinge }, hinge: { screws } }: Other): Screws => ({
+  panel: upright,
   face,
   holes: screws,
   diameter: hinge.plateDiameter,
@@ -223,15 +215,15 @@ function inTheWay(
   const slide = running.find(({ slides }) => slides.some(({ body }) => meet(body, at.body)));
   if (slide !== undefined) return slide.drawer.key;
   const { leastWall } = shop.habits;
-  const meetsScrews = (on: Screwed): boolean => {
-    if (on.upright.key !== upright.key) return false;
+  const meetsScrews = (on: Screws): boolean => {
+    if (on.panel.key !== upright.key) return false;
     const isThrough = hinge.plateDepth + on.depth + leastWall > upright.thickness;
     if (on.face !== face && !isThrough) return false;
     const clear = half(hinge.plateDiameter) + half(on.diameter) + leastWall;
     return at.screws.some((a) => on.holes.some((b) => Math.abs(a.u - b.u) < clear && Math.abs(a.v - b.v) < clear));
   };
   const ofSlides = running.find(({ drawer: { slide: one }, slides }) =>
-    slides.some((side) => meetsScrews({ ...side, ...one })),
+    slides.some((side) => meetsScrews({ ...side, ...one, panel: side.upright })),
   );
   if (ofSlides !== undefined) return ofSlides.drawer.key;
   return others.find((other) => meet(other.hinge.body, at.body) || meetsScrews(screwsOf(other)))?.hinge.id ?? null;

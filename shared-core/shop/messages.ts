@@ -1,23 +1,13 @@
 import type { FittingKind } from '../fittings/names.js';
 import { kindOf } from '../fittings/kinds.js';
+import type { NameOf } from '../schema/schema.js';
 import { aNoun, listed, quoted, sortNoun } from '../words/english.js';
 import { messages } from '../words/message.js';
 import { KIND_WORDS } from './kind-words.js';
 import type { MachineKind } from './model.js';
 
 /** What a name of the shop is the name of. */
-export type NamedSort =
-  | 'board'
-  | 'band'
-  | 'fitting'
-  | 'hinge'
-  | 'slide'
-  | 'pull'
-  | 'bracket'
-  | 'wardrobe-rail'
-  | 'foot'
-  | 'angle'
-  | 'machine';
+export type NamedSort = Exclude<NameOf, 'shop-file' | 'stop' | 'panel' | 'carcass'>;
 export type Sort =
   Exclude<NamedSort, 'machine'> | { readonly fitting: FittingKind } | { readonly machine: MachineKind };
 

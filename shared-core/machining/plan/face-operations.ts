@@ -143,12 +143,10 @@ function planLine(
     return [{ offset, way }];
   });
   if (able.length === 0) return tooFar(head, lies, line);
-  const way = firstReachable(
-    able.map((one) => one.way),
-    head,
-  );
+  const ways = able.map((one) => one.way);
+  const way = firstReachable(ways, head);
   if (way) return { fence: [able.find((one) => one.way === way)!.offset], height: null, ways: [way] };
-  const { side, position: needed } = able.map((one) => one.way).reduce((a, b) => (b.position < a.position ? b : a));
+  const { side, position: needed } = ways.reduce((a, b) => (b.position < a.position ? b : a));
   return { parameter: 'stops', needed, reason: say.faceStops({ machine: head.name, side, needed }) };
 }
 
