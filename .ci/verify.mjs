@@ -17,7 +17,7 @@ const bin = join(root, 'node_modules', '.bin');
 const env = { ...process.env, PATH: [dirname(node24Path()), bin, process.env.PATH].join(delimiter) };
 
 /** A step that takes longer than this hangs. */
-const LIMIT_MINUTES = 20;
+const LIMIT_MINUTES = 40;
 
 const running = new Set();
 for (const signal of ['SIGINT', 'SIGTERM']) {
