@@ -98,13 +98,16 @@ const sidesOf = ({ carcass }: CarcassAnalysis): ReadonlyMap<string, number> =>
     ]),
   );
 
+const PITCH = 32_000;
+
 /**
  * A panel's size is blamed on a value that makes it larger, and on one of its own where it has one. Every written length of a
- * job of one carcass is made a millimetre larger for that. Gives the number of sizes that are blamed on a value.
+ * job of one carcass is made a millimetre larger for that; where that is too little, since drawers stand on the grid, a
+ * pitch. Gives the number of sizes that are blamed on a value.
  */
 export function expectRightBlame(job: JobAnalysis, analyse: (text: string) => JobAnalysis): number {
   const box = job.carcasses[0]!;
-  const growing = growingSizes(job, analyse);
+  const growing = growingSizes(job, analyse, 1000);
   const context = { spec: box.spec!, carcass: box.carcass } as CarcassContext;
   let blamed = 0;
   for (const panel of box.carcass!.panels)
@@ -116,6 +119,10 @@ export function expectRightBlame(job: JobAnalysis, analyse: (text: string) => Jo
       if (mine.length === 0 && (values.length === 0 || place.start === panel.place.start)) continue;
       blamed += 1;
       const places = (mine.length > 0 ? mine : values).map((value) => value.place);
+      if (panel.key.startsWith('drawer-') && !places.some(({ start }) => start === place.start))
+        places.push(
+          ...(growingSizes(job, analyse, PITCH).get(`${panel.key} ${side}`) ?? []).map((value) => value.place),
+        );
       expect(places, `${panel.key} ${side}\n${job.text}`).toContainEqual(place);
     }
   return blamed;
@@ -125,12 +132,13 @@ export function expectRightBlame(job: JobAnalysis, analyse: (text: string) => Jo
 function growingSizes(
   job: JobAnalysis,
   analyse: (text: string) => JobAnalysis,
+  by: number,
 ): ReadonlyMap<string, readonly Located<number>[]> {
   const box = job.carcasses[0]!;
   const was = sidesOf(box);
   const growing = new Map<string, Located<number>[]>();
   for (const value of writtenLengths(box.spec)) {
-    const text = writeLength(value.value + 1000, 'mm');
+    const text = writeLength(value.value + by, 'mm');
     const changes = [{ kind: 'set', part: 'self', path: value.path, text }] as const;
     const edits = repairEdits(job, { carcass: 0, repair: { title: asMessage(''), changes, preferred: false } });
     const grown = edits === null ? null : analyse(applied(job.text, edits.job)).carcasses[0]!;

@@ -28,14 +28,18 @@ test('boxes of random jobs share no wood, fill their size, and blame the right v
 /** Blame asks for several analyses, so each base tries it with every so many of its texts, and other ones than the last. */
 const BLAME_EVERY = 8;
 
+/** Two of them, other ones for every base. */
+const some = <T>(all: readonly T[], from: number): readonly T[] =>
+  all.length <= 2 ? all : [all[(2 * from) % all.length]!, all[(2 * from + 1) % all.length]!];
+
 describe.each(BASES.map((lines, index) => [lines.join(', '), lines, index] as const))('%s', (_title, base, index) => {
   const before = analysed(base);
   const how = before.spec!.back.how.value;
 
   test('the same with each key of the schema written in it', () => {
     let boxes = 0;
-    for (const tried of keysOf(before))
-      for (const written of tried.lines) {
+    for (const [place, tried] of keysOf(before).entries())
+      for (const written of some(tried.lines, place + index)) {
         const text = jobOf(withKey(plainLines(base, how), tried, written, how));
         const job = analysedJob(text);
         const box = job.carcasses[0]!;

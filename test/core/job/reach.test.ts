@@ -39,20 +39,25 @@ describe.each(BASES.map((lines) => [lines.join(', '), lines] as const))('%s', (_
         ? plain
         : without,
     );
-    const outcomes = lines.map((written) => {
+    const trial = (written: string): { read: boolean; told: boolean; changes: boolean } => {
       const after = analysed(withKey(plain, tried, written, how));
-      return { after, changes: outcome(after) !== outcome(reference) };
-    });
-    const read = outcomes.filter(({ after }) => after.spec !== null && after.carcass !== null);
-    const told = read.filter(({ after }) => after.known.some(({ rule }) => rule === 'value-unused'));
+      const read = after.spec !== null && after.carcass !== null;
+      const told = read && after.known.some(({ rule }) => rule === 'value-unused');
+      return { read, told, changes: outcome(after) !== outcome(reference) };
+    };
     if (wouldCount(path, [made])) {
-      expect(told.length).toBeLessThan(Math.max(1, read.length));
-      // A rails' width and the like: some value must show.
-      expect(outcomes.some(({ changes }) => changes)).toBe(true);
+      // Of a rail's width and the like some value must show; the first that does is enough.
+      const trials: ReturnType<typeof trial>[] = [];
+      const shows = (): boolean =>
+        trials.some(({ changes }) => changes) && trials.some(({ read, told }) => read && !told);
+      for (const written of lines) if (!shows()) trials.push(trial(written));
+      expect(trials.some(({ changes }) => changes)).toBe(true);
+      expect(trials.some(({ read }) => read) && trials.every(({ read, told }) => told || !read)).toBe(false);
     } else {
+      const read = lines.map(trial).filter((one) => one.read);
       expect(reachAt(path)).not.toBe('always');
       expect(read.length).toBeGreaterThan(0);
-      expect(told).toHaveLength(read.length);
+      expect(read.filter(({ told }) => !told)).toHaveLength(0);
       expect(read.filter(({ changes }) => changes)).toHaveLength(0);
     }
   });
