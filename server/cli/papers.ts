@@ -8,7 +8,7 @@ import type { NamedFile, PapersTask, Stage } from '../papers/task.js';
 import { openJob } from './files.js';
 import { CouldNotRun, readArguments, type Outcome } from './run.js';
 import { troubles } from './troubles.js';
-import { writeMade } from './write.js';
+import { expectToWrite, writeMade } from './write.js';
 
 const MOST_SECONDS = 3600;
 
@@ -28,6 +28,7 @@ export async function papers(args: readonly string[]): Promise<Outcome> {
     page: readPage(options.page),
     seconds: readSeconds(options.seconds),
   };
+  expectToWrite(options.out);
   const job = openJob(path);
   const { uri, languageId: language } = job.document;
   const text = job.document.getText();

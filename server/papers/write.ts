@@ -1,6 +1,17 @@
 import { say } from './messages.js';
 import { createHash } from 'node:crypto';
-import { existsSync, lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  accessSync,
+  constants,
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  opendirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { faultOf } from '../disk.js';
 import { CannotWrite, type NamedFile } from './task.js';
@@ -26,6 +37,18 @@ export function writeAll(folder: string, files: readonly NamedFile[]): void {
     writeWhole(join(folder, LEDGER), `${JSON.stringify({ ...ledger, ...Object.fromEntries(hashes) }, null, 2)}\n`);
   } catch (error) {
     if (error instanceof CannotWrite) throw error;
+    throw new CannotWrite(say.fault({ path: folder, fault: faultOf(error) }));
+  }
+}
+
+/** Throws `CannotWrite` where no files can come into a folder, or into one that is to be made, so that none are worked out. */
+export function expectFolder(folder: string): void {
+  let there = resolve(folder);
+  while (!existsSync(there)) there = dirname(there);
+  try {
+    opendirSync(there).closeSync();
+    accessSync(there, constants.W_OK | constants.X_OK);
+  } catch (error) {
     throw new CannotWrite(say.fault({ path: folder, fault: faultOf(error) }));
   }
 }

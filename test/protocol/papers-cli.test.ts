@@ -63,10 +63,11 @@ describe('papers', () => {
     }
   });
 
+  const write = (out: string, ...more: string[]): Ran =>
+    run('papers', 'studio.carcass.yaml', '--out', out, '--as', 'pdf,html,text,csv,json,dxf', ...more);
+
   test.each(['de', 'fr'])('are written in %s for people, and in English for programs', async (language) => {
-    const write = (out: string, ...more: string[]): Ran =>
-      run('papers', 'studio.carcass.yaml', '--out', out, '--as', 'pdf,html,text,csv,json,dxf', ...more);
-    expect(write('en').code).toBe(0);
+    if (!existsSync(inside('en'))) expect(write('en').code).toBe(0);
     expect(write(language, '--language', language).code).toBe(0);
     const files = readdirSync(inside(language)).filter((name) => !name.startsWith('.'));
     const read = (name: string, out = language): string => readFileSync(inside(out, name), 'utf8');
