@@ -6,6 +6,7 @@ import {
   type Position,
 } from 'vscode-languageserver';
 import { prepared } from './completing.js';
+import { nextTurn } from './next-turn.js';
 import type { OpenFile, Workspace } from './workspace.js';
 
 /** The request is about an older text. */
@@ -52,7 +53,7 @@ export function answering(workspace: Workspace, log: Log): Answer {
     if (typeof uri !== 'string') return nothing;
     const asked = workspace.document(uri)?.version;
     // Lets what the client has sent since (a cancellation, the next key) come in first.
-    await new Promise((resume) => setTimeout(resume, 0));
+    await nextTurn();
     if (token.isCancellationRequested) return cancelled();
     const moved = new ResponseError(LSPErrorCodes.ContentModified, 'the text has changed');
     const isPresent = (): boolean => workspace.document(uri)?.version === asked;

@@ -1,11 +1,9 @@
 import type { JobAnalysis } from '../shared-core/service.js';
+import { nextTurn } from './next-turn.js';
 import type { OpenFile, Workspace } from './workspace.js';
 
 /** So long at a time a job is worked on before the next message of the client has its turn. */
-const SLICE_MS = 12;
-
-/** Lets what the client has sent meanwhile come in first. */
-export const nextTurn = (): Promise<void> => new Promise((resume) => setTimeout(resume, 0));
+const SLICE_MS = 4;
 
 /** True once so many milliseconds have gone by. */
 function after(milliseconds: number): () => boolean {

@@ -2,7 +2,7 @@ import type { Orders } from './orders.js';
 import type { OpenFile } from './workspace.js';
 
 /** Longer than this nobody waits for the letters of set-ups. */
-const MOST_MS = 25;
+const MOST_MS = 15;
 
 /** Waits a little for the order to run, so that set-ups can be told by the letters that it gives them. */
 export async function waitForLetters(file: OpenFile, orders: Orders): Promise<void> {

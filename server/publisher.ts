@@ -2,6 +2,7 @@ import type { Diagnostic } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { completedIn, preparedIn } from './completing.js';
 import { normalUri } from './files.js';
+import { atNextTurn } from './next-turn.js';
 import type { OpenFile, Workspace } from './workspace.js';
 import { kindOf } from './workspace.js';
 import { identityOf, matterOf, toldAlready, withoutUnfinished, type Lines, type WhileWriting } from './writing.js';
@@ -19,7 +20,7 @@ const PAINTING_MS = 60;
 /** What slow rules say goes out with the rest where it is known this soon; else later. */
 const FIRST_MS = 80;
 /** Whoever asks something meanwhile waits for a slice to end. */
-const SLICE_MS = 12;
+const SLICE_MS = 4;
 /** What takes longer goes on when the keys have rested. */
 const REST_MS = 120;
 /** What is known of a text that takes long to prepare is told again when it has taken so many times as long. */
@@ -59,7 +60,7 @@ interface Shown {
 }
 
 interface Waiting {
-  readonly timer: ReturnType<typeof setTimeout>;
+  readonly callOff: () => void;
   readonly since: number;
 }
 
@@ -182,8 +183,7 @@ export class Publisher {
   }
 
   #stop(uri: string): void {
-    const waiting = this.#waiting.get(uri);
-    if (waiting !== undefined) clearTimeout(waiting.timer);
+    this.#waiting.get(uri)?.callOff();
     this.#waiting.delete(uri);
   }
 
@@ -203,15 +203,15 @@ export class Publisher {
 
   #later(uri: string, delay: number, since: number, work: () => void): void {
     this.#stop(uri);
-    const timer = setTimeout(() => {
+    const worked = (): void => {
       this.#waiting.delete(uri);
       try {
         work();
       } catch (fault) {
         this.#log('findings', fault);
       }
-    }, delay);
-    this.#waiting.set(uri, { since, timer });
+    };
+    this.#waiting.set(uri, { since, callOff: delay > 0 ? timed(worked, delay) : atNextTurn(worked) });
   }
 
   /** Works on a text for a slice at a time, and tells what is known when that is due; a change takes the place of what waits. */
@@ -264,6 +264,11 @@ export class Publisher {
     });
     this.#send({ uri, version, found: shown, about: aboutOf(file), complete: isAll && isAllShown });
   }
+}
+
+function timed(work: () => void, delay: number): () => void {
+  const timer = setTimeout(work, delay);
+  return () => clearTimeout(timer);
 }
 
 function aboutOf(file: OpenFile): AboutFile {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from 'vscode-languageserver';
 import type { Log } from './answers.js';
-import { completed, nextTurn } from './completing.js';
+import { completed } from './completing.js';
+import { nextTurn } from './next-turn.js';
 import { normalUri } from './files.js';
 import type { NamedFile, Names } from './names.js';
 import type { OpenFile, Workspace } from './workspace.js';

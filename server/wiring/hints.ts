@@ -1,5 +1,6 @@
 import { CancellationToken, type InlayHint, type InlayHintParams, type ResponseError } from 'vscode-languageserver';
-import { nextTurn, sorted } from '../completing.js';
+import { sorted } from '../completing.js';
+import { nextTurn } from '../next-turn.js';
 import type { Session } from './session.js';
 
 type Hints = InlayHint[] | null | ResponseError;

@@ -8,3 +8,8 @@ export function inOneGo<R>(steps: Steps<R>): R {
     if (done === true) return value;
   }
 }
+
+/** What takes no step. */
+export function* known<R>(result: R): Steps<R> {
+  return result;
+}

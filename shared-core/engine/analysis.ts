@@ -215,8 +215,7 @@ export class JobAnalysis {
   complete(enough: () => boolean = () => false): boolean {
     for (const carcass of this.carcasses) {
       if (carcass.isComplete) continue;
-      if (enough()) return false;
-      carcass.finish();
+      if (enough() || !carcass.finish(enough)) return false;
     }
     if (!this.planning.prepareForOne(enough)) return false;
     this.planning.forOne();

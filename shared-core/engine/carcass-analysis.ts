@@ -2,6 +2,7 @@ import type { BoreMap } from '../boring/model.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Located } from '../document/place.js';
+import type { Steps } from '../derived/steps.js';
 import type { Finding } from '../findings/finding.js';
 import type { CarcassOperations } from '../machining/plan/operations.js';
 import type { Shop } from '../shop/model.js';
@@ -42,7 +43,9 @@ export class CarcassAnalysis implements CarcassWork {
   readonly operations: CarcassOperations | null;
   readonly #quick: readonly Finding[];
   /** Let go once it was asked: it holds much. */
-  #find: (() => readonly Finding[]) | null;
+  #find: (() => Steps<readonly Finding[]>) | null;
+  /** What is being found, where it was begun. */
+  #finding: Steps<readonly Finding[]> | null = null;
   readonly #elsewhere: Elsewhere | null;
   #all: readonly Finding[] | null = null;
   /** What it became in another shop last, for all that are like it. */
@@ -55,7 +58,7 @@ export class CarcassAnalysis implements CarcassWork {
   constructor(
     work: CarcassWork,
     quick: readonly Finding[],
-    find: () => readonly Finding[],
+    find: () => Steps<readonly Finding[]>,
     elsewhere: Elsewhere | null = null,
   ) {
     this.name = work.name;
@@ -81,7 +84,7 @@ export class CarcassAnalysis implements CarcassWork {
     return new CarcassAnalysis(
       work,
       this.#quick,
-      () => this.findings,
+      () => this.#inSteps(),
       // What is the same there stays the same object.
       (changes, mayTake) => (this.in(changes, false) === this ? 'same' : elsewhere(changes, mayTake)),
     );
@@ -112,10 +115,24 @@ export class CarcassAnalysis implements CarcassWork {
     return this.#all ?? this.#quick;
   }
 
-  /** Works out what the slow rules say. */
-  finish(): void {
-    this.#all ??= this.#find?.() ?? this.#quick;
-    this.#find = null;
+  /** Works out what the slow rules say, until all is known (true) or `enough` says so. */
+  finish(enough: () => boolean = () => false): boolean {
+    while (this.#all === null) {
+      if (this.#find === null) this.#all = this.#quick;
+      else {
+        this.#finding ??= this.#find();
+        const { done, value } = this.#finding.next();
+        if (done === true) this.#all = value;
+        else if (enough()) return false;
+      }
+    }
+    [this.#find, this.#finding] = [null, null];
+    return true;
+  }
+
+  *#inSteps(): Steps<readonly Finding[]> {
+    while (!this.finish(() => true)) yield;
+    return this.known;
   }
 
   get isComplete(): boolean {

@@ -8,6 +8,7 @@ import type { Path } from '../document/place.js';
 import type { TreeNode } from '../document/tree.js';
 import { applyEdits } from '../document/pieces.js';
 import type { Derived } from '../derived/derived.js';
+import { inOneGo, known, type Steps } from '../derived/steps.js';
 import { Alone } from '../findings/alone.js';
 import type { Change, Finding } from '../findings/finding.js';
 import { checkCarcass } from '../findings/registry.js';
@@ -71,7 +72,7 @@ function told(
   standing: Standing,
   quickReads: ShopReads,
   quick: readonly Finding[],
-  all: (shop: Shop, noting: ShopReads) => readonly Finding[],
+  all: (shop: Shop, noting: ShopReads) => Steps<readonly Finding[]>,
   shop: Shop,
 ): CarcassAnalysis {
   const { lined, read, built, reads } = standing;
@@ -84,9 +85,10 @@ function told(
   return new CarcassAnalysis(
     { name, nameAt: read.name, standIn: null, spec: read.spec, carcass, boring, operations },
     withOthers(quick),
-    () => {
+    function* () {
+      const found = withOthers(yield* all(shop, slowReads));
       isAsked = true;
-      return withOthers(all(shop, slowReads));
+      return found;
     },
     (changes, mayTake) => {
       if (changes.touch(reads)) return null;
@@ -125,7 +127,7 @@ function rulesSay(
   { head: { unit } }: Basis,
   seen: Seen,
   derived: Derived,
-): { readonly quick: readonly Finding[]; readonly all: (late?: Seen) => readonly Finding[] } {
+): { readonly quick: readonly Finding[]; readonly all: (late?: Seen) => Steps<readonly Finding[]> } {
   if (spec === null || carcass === null || boring === null || operations === null) return NOTHING_FOUND;
   const failed = (fault: unknown): readonly Finding[] => [faultOfOurs(name!.place, fault)];
   try {
@@ -135,9 +137,9 @@ function rulesSay(
     const alone = new Alone(spec, carcass, operations, derived);
     const context = { spec, carcass, boring, matings, operations, alone, unit, inches, derived, written };
     const { quick, all } = checkCarcass({ ...context, ...seen });
-    const allOrFault = (late: Seen = seen): readonly Finding[] => {
+    const allOrFault = function* (late: Seen = seen): Steps<readonly Finding[]> {
       try {
-        return all({ ...context, ...late });
+        return yield* all({ ...context, ...late });
       } catch (fault) {
         return failed(fault);
       } finally {
@@ -147,11 +149,11 @@ function rulesSay(
     return { quick, all: allOrFault };
   } catch (fault) {
     const found = failed(fault);
-    return { quick: found, all: () => found };
+    return { quick: found, all: () => known(found) };
   }
 }
 
-const NOTHING_FOUND = { quick: [], all: () => [] };
+const NOTHING_FOUND = { quick: [], all: () => known<readonly Finding[]>([]) };
 
 /** A fault of ours in one carcass must not take the others' findings away, nor pass in silence. */
 function faultOfOurs(place: Finding['place'], fault: unknown): Finding {
@@ -193,7 +195,7 @@ function isInListElsewhere(path: Path, own: TreeNode | null): boolean {
 function trialOf(read: ReadCarcass, basis: Basis, shop: Shop, derived: Derived): Trial {
   const built = build(read, shop, derived);
   const { quick, all } = rulesSay(read, built, basis, { shop }, derived);
-  return { quick: [...built.problems, ...quick], all: () => [...built.problems, ...all()] };
+  return { quick: [...built.problems, ...quick], all: () => [...built.problems, ...inOneGo(all())] };
 }
 
 function error(rule: string, place: Finding['place'], message: Message): Finding {

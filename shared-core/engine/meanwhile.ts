@@ -1,3 +1,4 @@
+import { known } from '../derived/steps.js';
 import type { CarcassPart } from '../document/cut.js';
 import type { Finding } from '../findings/finding.js';
 import { nameIn } from '../document/parts.js';
@@ -19,7 +20,7 @@ export function meanwhile(part: CarcassPart, before: CarcassAnalysis | undefined
     boring: null,
     operations: null,
   };
-  return new CarcassAnalysis({ name, ...nothing }, ofItself, () => ofItself);
+  return new CarcassAnalysis({ name, ...nothing }, ofItself, () => known(ofItself));
 }
 
 const isOfItself = ({ place, related }: Finding): boolean =>

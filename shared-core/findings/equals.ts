@@ -1,5 +1,6 @@
 import type { CarcassSpec } from '../carcass/spec.js';
 import { Derived } from '../derived/derived.js';
+import type { Steps } from '../derived/steps.js';
 import type { Shop } from '../shop/model.js';
 import { unwatched } from '../shop/watched.js';
 import type { CarcassContext } from './rule.js';
@@ -10,9 +11,9 @@ import type { CarcassContext } from './rule.js';
  * @param work must depend on nothing of the context but panels, bores, operations and shop, which follow from its spec, and
  * give nothing that holds the carcass's name or places of its text; what it asks of the shop beside that, its rule notes
  */
-export function onceForEquals<R>(work: (context: CarcassContext) => R, context: CarcassContext): R {
+export function onceForEquals<R>(work: (context: CarcassContext) => Steps<R>, context: CarcassContext): Steps<R> {
   const { derived, shop, spec } = context;
-  return keptForShop(derived, shop).answer(work, context, derived.get(askedFor, spec));
+  return keptForShop(derived, shop).answerInSteps(work, context, derived.get(askedFor, spec));
 }
 
 /** A store of what holds in one shop. */

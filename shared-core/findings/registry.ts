@@ -1,7 +1,8 @@
 import { byPlace } from './by-place.js';
+import type { Steps } from '../derived/steps.js';
 import { boresConcerned, type Finding } from './finding.js';
 import { workingRepairs } from './working-repairs.js';
-import type { CarcassContext, CarcassRule } from './rule.js';
+import type { CarcassContext, CarcassRule, Found } from './rule.js';
 import { bandMissing } from './rules/band-missing.js';
 import { bandTooNarrow } from './rules/band-too-narrow.js';
 import { bandUnknown } from './rules/band-unknown.js';
@@ -163,10 +164,10 @@ export interface Checked {
   /** What the rules find that take no time. */
   readonly quick: readonly Finding[];
   /**
-   * What all find; what takes too long to be run at every key is worked out when it is asked for.
+   * What all find; what takes too long to be run at every key is worked out when it is asked for, a little at a time.
    * @param late the same context where the slow rules get another shop, that is the same to the quick ones
    */
-  readonly all: (late?: CarcassContext) => readonly Finding[];
+  readonly all: (late?: CarcassContext) => Steps<readonly Finding[]>;
 }
 
 /**
@@ -175,27 +176,29 @@ export interface Checked {
  */
 export function checkCarcass(context: CarcassContext): Checked {
   const said = new Set<string>();
-  const ask = (rule: CarcassRule, of: CarcassContext, heard: Set<string>): readonly Finding[] =>
-    rule.check(of, heard).map((one) => {
+  const named = (rule: CarcassRule, found: readonly Found[], heard: Set<string>): readonly Finding[] =>
+    found.map((one) => {
       const finding: Finding = { rule: rule.name, severity: rule.severity, related: [], repairs: [], ...one };
       if (finding.severity === 'error') boresConcerned(finding).forEach((bore) => heard.add(bore));
       return finding;
     });
   const working = (found: readonly Finding[], of: CarcassContext): readonly Finding[] =>
     workingRepairs(found, of, HIDING, SLOW).toSorted(byPlace);
-  const quick = rules.map((rule) => (rule.slow === true ? null : ask(rule, context, said)));
+  const quick = rules.map((rule) => (rule.slow === true ? null : named(rule, rule.check(context, said), said)));
   return {
     quick: working(
       quick.flatMap((found) => found ?? []),
       context,
     ),
     // No quick rule asks what a slow one has said.
-    all: (late = context) => {
+    *all(late = context) {
       const heard = new Set(said);
-      return working(
-        rules.flatMap((rule, index) => quick[index] ?? ask(rule, late, heard)),
-        late,
-      );
+      const found: Finding[] = [];
+      for (const [index, rule] of rules.entries()) {
+        if (rule.slow === true) found.push(...named(rule, yield* rule.check(late, heard), heard));
+        else found.push(...quick[index]!);
+      }
+      return working(found, late);
     },
   };
 }

@@ -2,6 +2,7 @@ import type { Mating } from '../boring/matings.js';
 import type { BoreMap } from '../boring/model.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
+import type { Steps } from '../derived/steps.js';
 import type { Derived } from '../derived/derived.js';
 import type { ConditionalValue } from '../job/reach.js';
 import type { Unit } from '../length/units.js';
@@ -63,15 +64,25 @@ export type Found = Omit<Finding, 'rule' | 'severity' | 'related' | 'bores' | 'r
  * A rule over one carcass. Pure: same context, same findings, in a fixed order. Never throws. `said` holds the bores that
  * earlier rules of the list have given errors for, so that a general rule need not repeat a precise one.
  */
-export interface CarcassRule {
+export type CarcassRule = QuickRule | SlowRule;
+
+interface AnyCarcassRule {
   readonly name: string;
   readonly severity: Severity;
   /** True where its fault hides others (a name taken for the usual one, rows that are not there): a repair may bring them to light. */
   readonly hides?: boolean;
-  /** True where it takes more than a few milliseconds: an editor then shows what the others say first. */
-  readonly slow?: boolean;
   readonly about: About;
+}
+
+export interface QuickRule extends AnyCarcassRule {
+  readonly slow?: false;
   check(context: CarcassContext, said: ReadonlySet<string>): readonly Found[];
+}
+
+/** One that takes more than a few milliseconds: an editor shows what the others say first, and works on it in slices. */
+export interface SlowRule extends AnyCarcassRule {
+  readonly slow: true;
+  check(context: CarcassContext, said: ReadonlySet<string>): Steps<readonly Found[]>;
 }
 
 /** A rule whose findings come from reading the text (syntax, schema, names); it only describes itself. */

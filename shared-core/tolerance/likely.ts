@@ -1,4 +1,5 @@
 import type { Derived } from '../derived/derived.js';
+import type { Steps } from '../derived/steps.js';
 import type { StrayKind } from '../machining/replay/stray.js';
 import type { Shop, Tolerances } from '../shop/model.js';
 import { JointProbes } from './joint-probes.js';
@@ -29,14 +30,16 @@ interface Question {
  * each likeness is worked out.
  * @param derived keeps for one shop what came out
  */
-export function likelyOverLimits(of: StrokesCase, derived: Derived): readonly JointMisfit[] {
+export function* likelyOverLimits(of: StrokesCase, derived: Derived): Steps<readonly JointMisfit[]> {
   const { tolerances } = of.shop;
   const probes = derived.get(probesFor, of.shop);
-  return casesFrom(of).cases.flatMap((joint) =>
-    derived
-      .answer(misfitsOf, { joint, tolerances, probes }, likenessOf(joint))
-      .map((misfit) => ({ ...misfit, joint: joint.joint.id })),
-  );
+  const misfits: JointMisfit[] = [];
+  for (const joint of casesFrom(of).cases) {
+    yield;
+    for (const misfit of derived.answer(misfitsOf, { joint, tolerances, probes }, likenessOf(joint)))
+      misfits.push({ ...misfit, joint: joint.joint.id });
+  }
+  return misfits;
 }
 
 const probesFor = ({ tolerances }: Shop): JointProbes => new JointProbes(tolerances);

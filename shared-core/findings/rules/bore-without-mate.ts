@@ -5,14 +5,14 @@ import { toCarcass } from '../../carcass/pose.js';
 import { reaches } from '../../fittings/purposes.js';
 import { messages } from '../../words/message.js';
 import type { Micrometres } from '../../length/units.js';
-import type { CarcassRule, Found } from '../rule.js';
+import type { QuickRule, Found } from '../rule.js';
 
 export const say = messages('bore-without-mate', {
   alone: ({ panel, fromFront }: { readonly panel: string; readonly fromFront: Micrometres }, show) =>
     `A bore in ${panel}, ${show.length(fromFront)} from the front edge, opens against solid wood, and no other finding says so. The fault is Borewright’s, not yours: do not bore this panel.`,
 });
 
-export const boreWithoutMate: CarcassRule = {
+export const boreWithoutMate: QuickRule = {
   name: 'bore-without-mate',
   severity: 'error',
   about: {

@@ -9,12 +9,12 @@ import type { Micrometres } from '../../length/units.js';
 import { remove, setWord } from '../changes.js';
 import type { Change, RelatedPlace, Repair } from '../finding.js';
 import { distinct, grouped, panelOf } from '../lookups.js';
-import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import type { CarcassContext, QuickRule, Found } from '../rule.js';
 import { aNoun, counted, listed, quoted } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 
-export const dowelsUnmatched: CarcassRule = {
+export const dowelsUnmatched: QuickRule = {
   name: 'dowels-unmatched',
   severity: 'error',
   about: {

@@ -1,6 +1,7 @@
 import type { FigureName } from '../../tolerance/assemble.js';
 import { likelyOverLimits, type JointMisfit } from '../../tolerance/likely.js';
 import type { StrayKind } from '../../machining/replay/stray.js';
+import type { Steps } from '../../derived/steps.js';
 import type { Micrometres } from '../../length/units.js';
 import { noteAll, unwatched } from '../../shop/watched.js';
 import { counted, listed, verb } from '../../words/english.js';
@@ -8,7 +9,7 @@ import { messages } from '../../words/message.js';
 import type { JointPanels } from '../../words/names.js';
 import { keptForShop, onceForEquals } from '../equals.js';
 import { boresOfGroups, distinct, grouped } from '../lookups.js';
-import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import type { CarcassContext, Found, SlowRule } from '../rule.js';
 
 interface Misfit {
   readonly figure: FigureName;
@@ -53,7 +54,7 @@ function jointPanels({ carcass }: CarcassContext, id: string): JointPanels {
   return [joint.endPanel, joint.facePanel];
 }
 
-export const misfitPastLimit: CarcassRule = {
+export const misfitPastLimit: SlowRule = {
   name: 'misfit-past-limit',
   severity: 'warning',
   slow: true,
@@ -64,16 +65,17 @@ export const misfitPastLimit: CarcassRule = {
     example: 'kind: base\nwidth: 600',
     shop: 'tolerances: { stop: 0.6, drill: 0.6, front-limit: 0.3 }',
   },
-  check(context) {
+  *check(context) {
     noteAll(context.shop.tolerances);
-    const over = onceForEquals(likelyMisfits, context);
+    const over = yield* onceForEquals(likelyMisfits, context);
     return grouped(over, (one) => one.figure).map((same) => found(context, same));
   },
 };
 
-function likelyMisfits({ carcass, matings, alone, shop, derived }: CarcassContext): readonly JointMisfit[] {
+function* likelyMisfits({ carcass, matings, alone, shop, derived }: CarcassContext): Steps<readonly JointMisfit[]> {
+  yield* alone.making();
   const { strokes } = alone;
-  return likelyOverLimits({ carcass, matings, strokes, shop: unwatched(shop) }, keptForShop(derived, shop));
+  return yield* likelyOverLimits({ carcass, matings, strokes, shop: unwatched(shop) }, keptForShop(derived, shop));
 }
 
 function found(context: CarcassContext, same: readonly JointMisfit[]): Found {

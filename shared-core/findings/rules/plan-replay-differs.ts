@@ -1,17 +1,18 @@
+import type { Steps } from '../../derived/steps.js';
 import { blankOf } from '../../machining/blank.js';
 import { groupBy } from '../../machining/plan/numbers.js';
 import { compareHoles } from '../../machining/replay/compare.js';
 import { replayStrokes } from '../../machining/replay/replay.js';
 import { messages, type Message } from '../../words/message.js';
 import { onceForEquals } from '../equals.js';
-import type { CarcassContext, CarcassRule } from '../rule.js';
+import type { CarcassContext, SlowRule } from '../rule.js';
 
 export const planReplayMessages = messages('plan-replay-differs', {
   differs: ({ panel, fault }: { readonly panel: string; readonly fault: Message }, show) =>
     `The set-ups do not make the bore map of ${panel}. ${show.tell(fault)} The fault is Borewright’s, not yours: do not bore this panel from them.`,
 });
 
-export const planReplayDiffers: CarcassRule = {
+export const planReplayDiffers: SlowRule = {
   name: 'plan-replay-differs',
   severity: 'error',
   slow: true,
@@ -21,11 +22,12 @@ export const planReplayDiffers: CarcassRule = {
     remedy: 'Report it with the job file and the shop file.',
     example: '# No job shows this: it must never be seen.',
   },
-  check(context, said) {
+  *check(context, said) {
     const { spec, boring } = context;
     // A bore that is wrong in itself (through an edge, or twice in one place) can have no set-up that is right.
     const sound = (panel: string): boolean => !boring.bores.some((bore) => bore.panel === panel && said.has(bore.id));
-    return onceForEquals(differing, context)
+    const differ = yield* onceForEquals(differing, context);
+    return differ
       .filter(({ panel }) => sound(panel))
       .map(({ panel, fault }) => ({
         place: spec.name.place,
@@ -35,16 +37,25 @@ export const planReplayDiffers: CarcassRule = {
   },
 };
 
+interface Differing {
+  readonly panel: string;
+  readonly fault: Message;
+}
+
 /** The panels whose holes would not be those of the bore map. */
-function differing(context: CarcassContext): readonly { readonly panel: string; readonly fault: Message }[] {
+function* differing(context: CarcassContext): Steps<readonly Differing[]> {
   const { carcass, boring, operations, alone } = context;
+  yield* alone.making();
   const { strokes } = alone;
   const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
   const boresOf = groupBy(boring.bores, (bore) => bore.panel);
-  return carcass.panels.flatMap((panel) => {
+  const differ: Differing[] = [];
+  for (const panel of carcass.panels) {
+    yield;
     const wanted = (boresOf.get(panel.key) ?? []).filter((bore) => !missed.has(bore.id));
     const replay = replayStrokes(strokes.get(panel.key)!, panel.key, blankOf(panel));
     const fault = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
-    return fault === undefined ? [] : [{ panel: panel.key, fault }];
-  });
+    if (fault !== undefined) differ.push({ panel: panel.key, fault });
+  }
+  return differ;
 }

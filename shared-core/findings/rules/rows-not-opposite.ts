@@ -4,14 +4,14 @@ import type { Panel, Point3 } from '../../carcass/model.js';
 import { setsGrid } from '../../carcass/roles.js';
 import { extentsOf, toCarcass, UNIT } from '../../carcass/pose.js';
 import { messages } from '../../words/message.js';
-import type { CarcassContext, CarcassRule, Found } from '../rule.js';
+import type { CarcassContext, QuickRule, Found } from '../rule.js';
 
 export const say = messages('rows-not-opposite', {
   apart: ({ left, right }: { readonly left: string; readonly right: string }) =>
     `The rows of ${left} and ${right} do not stand opposite each other, so a shelf between them would not lie level. The fault is Borewright’s, not yours: do not bore these panels.`,
 });
 
-export const rowsNotOpposite: CarcassRule = {
+export const rowsNotOpposite: QuickRule = {
   name: 'rows-not-opposite',
   severity: 'error',
   about: {

@@ -39,7 +39,7 @@ describe.each(BASES.map((lines) => [lines.join(', '), lines] as const))('%s', (_
         ? plain
         : without,
     );
-    const trial = (written: string): { read: boolean; told: boolean; changes: boolean } => {
+    const trial = (written: (typeof lines)[number]): { read: boolean; told: boolean; changes: boolean } => {
       const after = analysed(withKey(plain, tried, written, how));
       const read = after.spec !== null && after.carcass !== null;
       const told = read && after.known.some(({ rule }) => rule === 'value-unused');
