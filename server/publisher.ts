@@ -190,14 +190,17 @@ export class Publisher {
   #soon(uri: string): void {
     const now = performance.now();
     const since = Math.min(this.#waiting.get(uri)?.since ?? now, now);
-    this.#later(uri, Math.max(0, Math.min(QUIET_MS, since + LATEST_MS - now)), since, () => this.#begin(uri, since));
+    // Of what was just opened nobody has read anything yet, so nobody types in it.
+    const isTyped = this.#shown.has(uri);
+    const quiet = isTyped ? Math.max(0, Math.min(QUIET_MS, since + LATEST_MS - now)) : 0;
+    this.#later(uri, quiet, since, () => this.#begin(uri, since, isTyped ? REST_MS : 0));
   }
 
-  #begin(uri: string, since: number): void {
+  #begin(uri: string, since: number, rest: number): void {
     const now = performance.now();
     const painted = Math.min((this.#drawn.get(normalUri(uri)) ?? 0) + PAINTING_MS, since + LATEST_MS);
     this.#later(uri, Math.max(0, painted - now), since, () =>
-      this.#workOn(uri, { since: performance.now(), after: FIRST_MS, rest: REST_MS, isPrepared: false }),
+      this.#workOn(uri, { since: performance.now(), after: FIRST_MS, rest, isPrepared: false }),
     );
   }
 
