@@ -61,7 +61,9 @@ const bundles = [
   },
   {
     // The command line and the threads of the server share one core.
-    entryPoints: ['cli', 'server-thread', 'orders-thread', 'papers-thread'].map((name) => `server/${name}.ts`),
+    entryPoints: ['cli', 'server-thread', 'orders-thread', 'papers-thread', 'check-thread'].map(
+      (name) => `server/${name}.ts`,
+    ),
     outdir: 'dist/server',
     // What only some need is a file of its own, read when it is asked for.
     splitting: true,

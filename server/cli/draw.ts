@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { mapsToLookAt } from '../../shared-core/service.js';
 import { cutterIfBeside } from '../face-cutter.js';
 import { baseName } from '../files.js';
-import { findingLine, findingsOf } from './check.js';
+import { findingLine, findingsOf } from './found.js';
 import { fileName, freeName } from '../papers/file-names.js';
 import { openJob } from './files.js';
 import { CouldNotRun, readArguments, type Outcome } from './run.js';

@@ -10,38 +10,29 @@ import type { OpenFile, OpenJob } from '../workspace.js';
 import { Workspace } from '../workspace.js';
 import { CouldNotRun } from './run.js';
 
-/** A file that was asked for, under the path that its owner gave. */
-export interface FoundFile {
-  readonly path: string;
-  readonly file: OpenFile;
-}
-
-/** What could be opened, and a message for each thing that could not. */
-export interface OpenedFiles {
-  readonly found: readonly FoundFile[];
+/** The paths of files, and a message for each thing that is not there. */
+export interface Expanded {
+  readonly paths: readonly string[];
   readonly missing: readonly string[];
 }
 
-/** Opens files, and of folders every job file below them, in the order given and then by name. */
-export function openAll(paths: readonly string[]): OpenedFiles {
-  const workspace = new Workspace(new Disk());
+/** The files themselves, and of folders every job file below them, in the order given and then by name; each once. */
+export function expandAll(paths: readonly string[]): Expanded {
   const missing: string[] = [];
-  const attempt = <T>(work: () => readonly T[]): readonly T[] => {
+  const all = paths.flatMap((path) => {
     try {
-      return work();
+      return expand(path);
     } catch (error) {
       if (!(error instanceof CouldNotRun)) throw error;
       missing.push(error.message);
       return [];
     }
-  };
-  const expanded = [...new Set(paths.flatMap((path) => attempt(() => expand(path))))];
-  const found = expanded.flatMap((path) => attempt(() => [{ path, file: open(workspace, path) }]));
-  return { found, missing };
+  });
+  return { paths: [...new Set(all)], missing };
 }
 
 /** Stands for a job that comes by standard input. */
-const INPUT = '-';
+export const INPUT = '-';
 
 function readInput(): FileReading {
   try {
@@ -89,7 +80,8 @@ function jobsBelow(folder: string): readonly string[] {
   });
 }
 
-function open(workspace: Workspace, path: string): OpenFile {
+/** Opens one file from disk, or from standard input. Throws `CouldNotRun` where there is none. */
+export function open(workspace: Workspace, path: string): OpenFile {
   // What comes by standard input is read as if it lay where the command is run.
   const lies = path === INPUT ? 'standard-input.carcass.yaml' : path;
   const uri = normalUri(pathToFileURL(resolve(lies)).href);

@@ -1,6 +1,6 @@
 import { say } from './messages.js';
 import { replayedPlan } from '../../shared-core/service.js';
-import { findingLine, findingsOf } from './check.js';
+import { findingLine, findingsOf } from './found.js';
 import { openJob } from './files.js';
 import { CouldNotRun, formed, oneFile, readArguments, readFormat, type Outcome } from './run.js';
 

@@ -1,6 +1,6 @@
 import { unbuiltOf } from '../../shared-core/service.js';
 import type { OpenJob } from '../workspace.js';
-import { findingLine, findingsOf } from './check.js';
+import { findingLine, findingsOf } from './found.js';
 import type { Outcome } from './run.js';
 
 /** What keeps carcasses from being worked out, for stderr. */

@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { expect, test } from 'vitest';
-import { findingLine } from '../../server/cli/check.js';
+import { findingLine } from '../../server/cli/found.js';
 import { readingRules } from '../../shared-core/findings/reading-rules.js';
 import { rules } from '../../shared-core/findings/registry.js';
 

@@ -84,7 +84,7 @@ async function sayRefusals(): Promise<void> {
 
 async function sayFiles(): Promise<void> {
   reference(['--out', 'reference']);
-  check(['empty']);
+  await check(['empty']);
   draw(['kitchen.carcass.yaml', '--out', 'drawn']);
   await papers(['kitchen.carcass.yaml', '--out', 'out', '--only', 'cut-list', '--as', 'csv']);
   writeFileSync('out/kitchen-cut-list.csv', 'changed');
