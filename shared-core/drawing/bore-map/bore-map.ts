@@ -191,7 +191,7 @@ function notesOf(view: PanelView, drawn: Drawn, bores: readonly Bore[]): Told[] 
   return [
     ...ownNote(drawn),
     ...grooveNotes(panel, reader),
-    ...cornerNotes(panel, reader),
+    ...cornerNotes(panel, bores.length > 0, reader),
     ...notes.map((note) => tell(note, reader)),
     ...(bores.length > 0 ? [inShort()] : []),
   ];
@@ -202,14 +202,15 @@ export function grooveNotes(panel: Panel, reader: Reader): readonly Told[] {
   return panel.grooves.map((groove) => tell(say.groove({ ...groove, edge: edgeWord(panel, 'front') }), reader));
 }
 
-/** What is sawn off a panel once it is bored; nothing where it stays whole. */
-export function cornerNotes(panel: Panel, reader: Reader): readonly Told[] {
+/** What is sawn off a panel, once it is bored where it has bores; nothing where it stays whole. */
+export function cornerNotes(panel: Panel, bored: boolean, reader: Reader): readonly Told[] {
   const { corner } = panel;
   if (corner === undefined) return [];
   const sawn = sawnAt(corner);
   const told = say.corner({
     edge: edgeWord(panel, 'front'),
     end: endWord(panel, corner.end),
+    bored,
     along: sawn.v,
     across: sawn.u,
     finished: [corner.v, corner.u],

@@ -1,5 +1,6 @@
 import type { Panel } from '../../carcass/model.js';
-import { extentsOf, signOf, toPanel, type Extents } from '../../carcass/pose.js';
+import { footprintOf } from '../../carcass/footprint.js';
+import { extentsOf, signOf, toPanel } from '../../carcass/pose.js';
 import type { Drawn, Sources } from '../drawn.js';
 import type { Pen } from '../scene/pen.js';
 import { mm } from '../scene/scale.js';
@@ -18,7 +19,7 @@ export function drawLooseShelves(pen: Pen, view: PanelView, drawn: Drawn, source
   if (row === undefined || row.pitch <= 0) return [];
   const beside = drawn.carcass.panels.filter((one) => one.role === 'loose-shelf' && liesAgainst(one, view, drawn));
   return beside.map((shelf): SceneShelf => {
-    const run = onUpright(extentsOf(shelf), panel);
+    const run = onUpright(shelf, panel);
     const key = `shelf:${shelf.key}`;
     const points = [
       view.at(run.u[0], run.v[0]),
@@ -41,22 +42,27 @@ export function drawLooseShelves(pen: Pen, view: PanelView, drawn: Drawn, source
   });
 }
 
-/** Whether a shelf ends at the face of an upright that is seen. */
+/** Whether a shelf stands against the face of an upright that is seen. */
 function liesAgainst(shelf: Panel, { panel, seen }: PanelView, { carcass }: Drawn): boolean {
+  if (panel.role === 'corner-back') return seen === 'inside';
   const { x } = extentsOf(shelf);
   const bay = carcass.bays.find((one) => one.from <= x.from && x.to <= one.to);
   if (bay === undefined) return false;
+  if (panel.role !== 'divider') return seen === 'inside' && (bay.left === panel.key || bay.right === panel.key);
   const towardRight = signOf(panel.pose.t) > 0 === (seen === 'inside');
   return (towardRight ? bay.left : bay.right) === panel.key;
 }
 
-/** The ends of a shelf in the frame of an upright, in millimetres; ascending. */
-function onUpright({ x, y, z }: Extents, panel: Panel): Readonly<Record<'u' | 'v', readonly [number, number]>> {
-  const near = toPanel(panel.pose, { x: x.from, y: y.from, z: z.from });
-  const far = toPanel(panel.pose, { x: x.to, y: y.to, z: z.to });
-  const run = (axis: 'u' | 'v'): readonly [number, number] => [
-    mm(Math.min(near[axis], far[axis])),
-    mm(Math.max(near[axis], far[axis])),
-  ];
-  return { u: run('u'), v: run('v') };
+/** The edge of a shelf that stands against an upright, end on in the frame of that, in millimetres; ascending. */
+function onUpright(shelf: Panel, panel: Panel): Readonly<Record<'u' | 'v', readonly [number, number]>> {
+  const { z } = extentsOf(shelf);
+  const corners = footprintOf(shelf).map((spot) => toPanel(panel.pose, { ...spot, z: z.from }));
+  const off = ({ t }: { readonly t: number }): number => Math.abs(t - panel.thickness / 2);
+  const nearest = Math.min(...corners.map(off));
+  const us = corners.filter((corner) => off(corner) <= nearest).map(({ u }) => u);
+  const low = corners[0]!.v;
+  return {
+    u: [mm(Math.min(...us)), mm(Math.max(...us))],
+    v: [mm(low), mm(low + z.to - z.from)],
+  };
 }

@@ -92,6 +92,7 @@ export const say = messages('bore-map', {
     {
       edge,
       end,
+      bored,
       along,
       across,
       finished,
@@ -99,6 +100,7 @@ export const say = messages('bore-map', {
     }: {
       readonly edge: string;
       readonly end: string;
+      readonly bored: boolean;
       /** Along the edge and along the end, as sawn. */
       readonly along: Micrometres;
       readonly across: Micrometres;
@@ -108,7 +110,7 @@ export const say = messages('bore-map', {
     show,
   ) => {
     const write = inOneNotation([along, across, ...finished], show.reader);
-    const sawn = `Bore it whole, then saw off the corner of ${edge} and ${end}: ${write(along)} ${show.unit} along the ${edge}, ${write(across)} ${show.unit} along the ${end}`;
+    const sawn = `${bored ? 'Bore it whole, then saw off' : 'Saw off'} the corner of ${edge} and ${end}: ${write(along)} ${show.unit} along the ${edge}, ${write(across)} ${show.unit} along the ${end}`;
     return band === null
       ? `${sawn}.`
       : `${sawn}. With ${band} on it the slanting edge then ends at ${write(finished[0])} and ${write(finished[1])} ${show.unit}.`;

@@ -38,9 +38,10 @@ function carcassBlocks({ name, spec, carcass, boring }: ListedCarcass, reader: R
 function panelBlocks(panel: Panel, carcass: Carcass, boring: BoreMap, reader: Reader): readonly Block[] {
   const { length, width, thickness, cutLength, cutWidth, board } = panel;
   const size = [length, width, thickness];
+  const isBored = boring.bores.some((bore) => bore.panel === panel.key);
   return [
     heading(3, tell(say.panel({ panel: panel.key, size, cut: [cutLength, cutWidth], board: board.name }), reader)),
-    ...list([...grooveNotes(panel, reader), ...cornerNotes(panel, reader)]),
+    ...list([...grooveNotes(panel, reader), ...cornerNotes(panel, isBored, reader)]),
     ...holeTable(panel, carcass, boring, reader),
   ];
 }

@@ -56,9 +56,9 @@ export const drawing = {
       'Stirnen sind herausgeklappt; quer dazu zählen Maße ab der Außenfläche. Gestrichelte Kreise werden von der Fläche gebohrt, die unten liegt.',
     allFigures: () =>
       'Maße längs einer Platte zählen bei aufrechten ab dem unteren Ende, bei allen anderen ab dem linken.',
-    corner: ({ edge, end, along, across, finished, band }, show) => {
+    corner: ({ edge, end, bored, along, across, finished, band }, show) => {
       const write = inOneNotation([along, across, ...finished], show.reader);
-      const sawn = `Ganz bohren, dann die Ecke von ${bare(edge)} und ${bare(end)} absägen: ${write(along)} ${show.unit} entlang ${bare(edge)}, ${write(across)} ${show.unit} entlang ${bare(end)}`;
+      const sawn = `${bored ? 'Ganz bohren, dann die' : 'Die'} Ecke von ${bare(edge)} und ${bare(end)} absägen: ${write(along)} ${show.unit} entlang ${bare(edge)}, ${write(across)} ${show.unit} entlang ${bare(end)}`;
       return band === null
         ? `${sawn}.`
         : `${sawn}. Mit ${band} darauf endet die Schrägkante dann bei ${write(finished[0])} und ${write(finished[1])} ${show.unit}.`;

@@ -55,9 +55,9 @@ export const drawing = {
       'Les bouts sont dépliés ; en travers, les cotes comptent depuis la face extérieure. Les cercles en tirets sont percés depuis la face de dessous.',
     allFigures: () =>
       'Les cotes le long d’un panneau comptent depuis le bout inférieur d’un montant et le bout gauche de tout autre.',
-    corner: ({ edge, end, along, across, finished, band }, show) => {
+    corner: ({ edge, end, bored, along, across, finished, band }, show) => {
       const write = inOneNotation([along, across, ...finished], show.reader);
-      const sawn = `Le percer entier, puis scier le coin de ${bare(edge)} et ${bare(end)} : ${write(along)} ${show.unit} le long de ${bare(edge)}, ${write(across)} ${show.unit} le long de ${bare(end)}`;
+      const sawn = `${bored ? 'Le percer entier, puis scier' : 'Scier'} le coin de ${bare(edge)} et ${bare(end)} : ${write(along)} ${show.unit} le long de ${bare(edge)}, ${write(across)} ${show.unit} le long de ${bare(end)}`;
       return band === null
         ? `${sawn}.`
         : `${sawn}. Avec ${band} dessus, le chant en biais finit alors à ${write(finished[0])} et ${write(finished[1])} ${show.unit}.`;

@@ -42,6 +42,36 @@ describe('loose shelves on the drawing of an upright', () => {
     expect(drawn('bottom', bays).shelves).toEqual([]);
   });
 
+  test.each(['left', 'right'])(
+    'across a corner at the %s, along the edge by which it lies at either side and in the corner',
+    (hand) => {
+      const [one] = drawnOf(
+        `carcasses:\n  box:\n    kind: wall\n    width: 640\n    depth: 320\n    diagonal: { ${hand}: 600 }\n    loose-shelves: [328]\n`,
+        shop,
+      );
+      const { carcass } = one!;
+      const shelf = carcass.panels.find(({ key }) => key === 'loose-1')!;
+      const { corner, width, length } = shelf;
+      for (const [panel, long] of [
+        // The wing along the first wall ends at the other side.
+        [hand === 'left' ? 'right' : 'left', width - corner!.u],
+        [hand, length - corner!.v],
+        ['back', length],
+      ] as const) {
+        const scene = boreMapScene(one!, panel, SCREEN)!;
+        expect(scene.shelves).toHaveLength(1);
+        const { points } = outline(scene, scene.shelves[0]!);
+        const sides = [points[0]!, points[1]!, points[2]!].map(({ x, y }, i, all) =>
+          i === 0 ? 0 : Math.hypot(x - all[i - 1]!.x, y - all[i - 1]!.y),
+        );
+        const [a, b] = sides.slice(1).toSorted((p, q) => p - q);
+        expect(a).toBeCloseTo(16, 6);
+        expect(b).toBeCloseTo(long / 1000, 6);
+      }
+      expect(boreMapScene(one!, `back-${hand}`, SCREEN)!.shelves).toEqual([]);
+    },
+  );
+
   test('not on paper, where nothing can be moved', () => {
     const [only] = drawnOf(`carcasses:\n  box:\n    kind: base\n    width: 900\n${one}`, shop);
     const scene = boreMapScene(only!, 'left')!;
