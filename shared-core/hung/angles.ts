@@ -44,10 +44,10 @@ export function angleNamed({ angles, habits }: Shop, name: string): Angle | null
 /**
  * The angles behind the fronts that do not move, in the order of the panels. On uprights they stand on the pitch grid where that is
  * free, so that they find holes of the rows, and else half a pitch from it. The free edge of a blind panel is held to the bottom and
- * to the top. Where an angle finds no place there is none.
+ * to the top. Where an angle finds no place there is none, nor behind a front across a corner, whose corners are not square.
  */
 export function placeAngles(spec: CarcassSpec, carcass: Carcass, shop: Shop, around: Around): readonly FrontAngle[] {
-  const fronts = carcass.panels.filter(standsStill);
+  const fronts = carcass.panels.filter((panel) => standsStill(panel) && panel.turn === undefined);
   const angle = fronts.length === 0 ? null : angleNamed(shop, spec.angles.value);
   if (angle === null) return [];
   const placed: FrontAngle[] = [];

@@ -9,6 +9,8 @@ import type { CarcassRule } from '../rule.js';
 export const say = messages('front-not-held', {
   loose: ({ fronts, angle }: { readonly fronts: readonly string[]; readonly angle: string }) =>
     `No ${quoted(angle)} finds a place behind ${listed(fronts)}, so nothing holds ${verb(fronts.length, 'it', 'them')}. Make ${verb(fronts.length, 'it', 'them')} larger, clear the corner behind, or use another angle.`,
+  slants: ({ fronts, angle }: { readonly fronts: readonly string[]; readonly angle: string }) =>
+    `${listed(fronts)} ${verb(fronts.length, 'slants', 'slant')} across the corner, and ${quoted(angle)} is made for a square one, so nothing holds ${verb(fronts.length, 'it', 'them')}. Write \`angles: none\`, and screw ${verb(fronts.length, 'it', 'them')} on from inside, to bottom and top.`,
   none: () => 'Write `angles: none` and fix them in another way',
 });
 
@@ -16,7 +18,7 @@ export const frontNotHeld: CarcassRule = {
   name: 'front-not-held',
   severity: 'warning',
   about: {
-    what: 'Behind a fixed front, a blind panel or a filler no angle finds a place.',
+    what: 'Behind a fixed front, a blind panel or a filler no angle finds a place, or none fits as the front stands across a corner.',
     why: 'Such a front hangs on no hinge and on no slide: it is screwed on from inside, in the corner behind it. Where that is too narrow, or a shelf or a slide stands in it, this is noticed on site, where a front is then glued on, or screwed on from outside.',
     remedy: 'Make the front larger, move what stands behind it, or use a smaller angle.',
     example: 'kind: base\nwidth: 600\ndoors: left\nfillers: { right: 18 }',
@@ -29,11 +31,13 @@ export const frontNotHeld: CarcassRule = {
     const [first] = loose;
     if (angle === null || first === undefined) return [];
     const change = ownText(spec.angles) ? replaceName(spec.angles, NO_ANGLE) : setWord(['angles'], NO_ANGLE);
+    const told = { fronts: loose.map(({ key }) => key), angle: angle.name };
     return [
       {
         place: first.place,
         panel: first.key,
-        message: say.loose({ fronts: loose.map(({ key }) => key), angle: angle.name }),
+        // A carcass across a corner has no other front than those that slant.
+        message: first.turn === undefined ? say.loose(told) : say.slants(told),
         repairs: change === null ? [] : [{ title: say.none(), changes: [change], preferred: false }],
       },
     ];

@@ -1,4 +1,4 @@
-import { extentsOf } from '../../carcass/pose.js';
+import { straightExtents } from '../../carcass/pose.js';
 import type { FrontPull } from '../../hung/model.js';
 import { overallLength } from '../../hung/pulls.js';
 import type { Micrometres } from '../../length/units.js';
@@ -34,7 +34,7 @@ export const pullOffFront: CarcassRule = {
   check(context) {
     return context.boring.pulls.flatMap((one): readonly Found[] => {
       const { front, pull, place, isOn } = one;
-      const { x, z } = extentsOf(front);
+      const { x, z } = straightExtents(front);
       const by = pastEdge(one);
       if (isOn && by <= 0) return [];
       const told = { pull: pull.name, front: front.key, size: [x.to - x.from, z.to - z.from] } as const;
@@ -48,8 +48,8 @@ export const pullOffFront: CarcassRule = {
   },
 };
 
-/** How far it reaches past the edge of its front, at most; negative where it does not. */
+/** How far it reaches past the edge of its front, at most; negative where it does not. Both as they stand before any turn. */
 function pastEdge({ front, body }: FrontPull): Micrometres {
-  const { x, z } = extentsOf(front);
+  const { x, z } = straightExtents(front);
   return Math.max(x.from - body.x.from, body.x.to - x.to, z.from - body.z.from, body.z.to - z.to);
 }

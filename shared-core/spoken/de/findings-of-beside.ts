@@ -6,6 +6,8 @@ export const findingsOfBeside = {
   'front-not-held': {
     loose: ({ fronts, angle }) =>
       `Kein ${quoted(angle)} findet hinter ${und(fronts)} Platz, so dass nichts ${zahl(fronts.length, 'diese Platte', 'diese Platten')} hält. Machen Sie sie größer, die Ecke dahinter frei, oder nehmen Sie einen anderen Winkel.`,
+    slants: ({ fronts, angle }) =>
+      `${und(fronts)} ${zahl(fronts.length, 'steht', 'stehen')} schräg über der Ecke, und ${quoted(angle)} ist für eine rechtwinklige gemacht, so dass nichts ${zahl(fronts.length, 'diese Platte', 'diese Platten')} hält. Schreiben Sie \`angles: none\` und schrauben Sie sie von innen an Boden und Deckel.`,
     none: () => '`angles: none` schreiben und sie anders befestigen',
   },
   'beside-too-near': {

@@ -6,6 +6,8 @@ export const findingsOfBeside = {
   'front-not-held': {
     loose: ({ fronts, angle }) =>
       `Aucune ${quoted(angle)} ne trouve place derrière ${et(fronts)}, donc rien ne tient ${nombre(fronts.length, 'ce panneau', 'ces panneaux')}. Faites-${nombre(fronts.length, 'le', 'les')} plus ${nombre(fronts.length, 'grand', 'grands')}, dégagez le coin derrière, ou prenez une autre équerre.`,
+    slants: ({ fronts, angle }) =>
+      `${et(fronts)} ${nombre(fronts.length, 'est', 'sont')} en biais devant l’angle, et ${quoted(angle)} est faite pour un coin d’équerre, donc rien ne ${nombre(fronts.length, 'le', 'les')} tient. Écrivez \`angles: none\` et vissez-${nombre(fronts.length, 'le', 'les')} de l’intérieur, au fond et au dessus.`,
     none: () => 'Écrire `angles: none` et les fixer autrement',
   },
   'beside-too-near': {

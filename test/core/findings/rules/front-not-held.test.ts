@@ -21,9 +21,15 @@ rule('front-not-held', {
         'kind: tall\nwidth: 600\nfixed-shelves: [1096, 1160]\nfronts: [left, { front: «fixed», height: 60 }, { front: left, height: 1100 }]',
       says: 'No ‘angle-32’ finds a place behind fixed-1, so nothing holds it. Make it larger, clear the corner behind, or use another angle.',
     },
+    {
+      carcass: 'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { left: 600 }\nfronts: [«fixed»]',
+      says: 'fixed-1 slants across the corner, and ‘angle-32’ is made for a square one, so nothing holds it. Write `angles: none`, and screw it on from inside, to bottom and top.',
+      panel: 'fixed-1',
+    },
   ],
   sound: [
     { carcass: filler('84.5'), shop: SHOP },
     { carcass: `${filler('84.4')}\nangles: none`, shop: SHOP },
+    { carcass: 'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { left: 600 }\nfronts: [fixed]\nangles: none' },
   ],
 });

@@ -19,8 +19,18 @@ rule('pull-off-front', {
       severity: 'warning',
       panel: 'door-1',
     },
+    {
+      // The front is 355.5 wide before it is turned: 280 × √2 is the diagonal.
+      carcass:
+        'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { right: 600 }\ndoors: { hung: left, hinge: hinge-corner-45 }\npulls: { pull: «bar-160», lies: level, from-edge: 5 }',
+      says: '‘bar-160’ is 180 mm long and reaches 5 mm past the edge of door-1, which is 355.5 mm wide and 749 mm high. Put it further in, or use a shorter pull.',
+    },
   ],
   sound: [
+    {
+      carcass:
+        'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { right: 600 }\ndoors: { hung: left, hinge: hinge-corner-45 }\npulls: knob',
+    },
     {
       carcass: 'kind: base\nwidth: 600\ndoors: left\npulls: { pull: bar-160, lies: level, from-edge: 10 }',
       besides: ['pull-screw-meets'],
