@@ -1,6 +1,7 @@
 import type { Micrometres } from '../length/units.js';
 import type { CornerCut, Panel } from './model.js';
 import { toCarcass } from './pose.js';
+import type { Interval } from './interval.js';
 import { turned, type Spot } from './turn.js';
 
 /** The corners of a panel’s face in (u, v), one after the other; five where one is cut off. */
@@ -58,6 +59,27 @@ function crossSection({ u, v }: { readonly u: Micrometres; readonly v: Micrometr
 /** What the corner that is cut off takes of a panel’s face, in square micrometres. */
 export function areaCutOff({ corner }: Pick<Panel, 'corner'>): number {
   return corner === undefined ? 0 : (corner.u * corner.v) / 2;
+}
+
+/** What of a convex shape lies between two lines along x; nothing where it only touches them. */
+export function inBand(shape: readonly Spot[], { from, to }: Interval): readonly Spot[] {
+  const ys = shape.map(({ y }) => y);
+  if (Math.max(...ys) <= from || Math.min(...ys) >= to) return [];
+  return beyond(
+    beyond(shape, ({ y }) => y - from),
+    ({ y }) => to - y,
+  );
+}
+
+/** What of a convex shape lies where a linear measure is not negative (Sutherland and Hodgman, 1974). */
+function beyond(shape: readonly Spot[], measure: (spot: Spot) => number): readonly Spot[] {
+  return shape.flatMap((a, i) => {
+    const b = shape[(i + 1) % shape.length]!;
+    const [ma, mb] = [measure(a), measure(b)];
+    const part = ma / (ma - mb);
+    const crossing = ma < 0 !== mb < 0 ? [{ x: a.x + (b.x - a.x) * part, y: a.y + (b.y - a.y) * part }] : [];
+    return ma < 0 ? crossing : [a, ...crossing];
+  });
 }
 
 /** The middle of a shape, where it would be balanced. */

@@ -6,6 +6,9 @@ export interface Spot {
   readonly y: number;
 }
 
+/** The turn that takes a turn back. */
+export const turnedBack = ({ at, degrees }: Turn): Turn => ({ at, degrees: -degrees });
+
 /** A point turned about an upright line. */
 export function turned({ at, degrees }: Turn, { x, y }: Spot): Spot {
   const angle = (degrees * Math.PI) / 180;

@@ -3,7 +3,7 @@ import type { Diagonal } from '../carcass/model.js';
 import { footprintOf, middleOf } from '../carcass/footprint.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { extentsOf, straightExtents } from '../carcass/pose.js';
-import { turned } from '../carcass/turn.js';
+import { turned, turnedBack } from '../carcass/turn.js';
 import { roleOf } from '../carcass/roles.js';
 import type { Micrometres } from '../length/units.js';
 import { weightOf, weightOfAll } from './weight.js';
@@ -70,8 +70,8 @@ function middle(panel: Panel, diagonal: Diagonal | null): number {
     const { y } = extentsOf(panel);
     return (y.from + y.to) / 2;
   }
-  const { at, degrees } = diagonal.turn;
-  return turned({ at, degrees: -degrees }, middleOf(footprintOf(panel))).y - at.y;
+  const { turn } = diagonal;
+  return turned(turnedBack(turn), middleOf(footprintOf(panel))).y - turn.at.y;
 }
 
 function centre(parts: readonly Opened[]): number {

@@ -1,5 +1,7 @@
 import type { Panel } from '../../carcass/model.js';
-import { extentsOf, toCarcass } from '../../carcass/pose.js';
+import { footprintOf, inBand } from '../../carcass/footprint.js';
+import { extentsOf, straightExtents, toCarcass } from '../../carcass/pose.js';
+import { turned, turnedBack } from '../../carcass/turn.js';
 import type { FrontPull, OnFace } from '../../hung/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { listed, quoted } from '../../words/english.js';
@@ -56,7 +58,10 @@ interface Behind {
   readonly room: Micrometres;
 }
 
-/** The panels that the head of a screw has no room before; it lies behind the front, or behind that of the box where it is bored. */
+/**
+ * The panels that the head of a screw has no room before; it lies behind the front, or behind that of the box where it is bored. All
+ * is seen as it would stand were the front not turned.
+ */
 function behind({ carcass }: CarcassContext, { front, pull, boxHoles }: FrontPull, hole: OnFace): readonly Behind[] {
   const { x, z } = toCarcass(front.pose, { ...hole, t: 0 });
   const isAt = (panel: Panel, { u, v }: OnFace): boolean => {
@@ -64,13 +69,18 @@ function behind({ carcass }: CarcassContext, { front, pull, boxHoles }: FrontPul
     return at.x === x && at.z === z;
   };
   const through = boxHoles?.holes.some((at) => isAt(boxHoles.boxFront, at)) === true ? boxHoles.boxFront : front;
-  const from = extentsOf(through).y.to;
+  const from = straightExtents(through).y.to;
+  const { turn } = front;
+  const deep = { from, to: from + pull.headHeight };
   return carcass.panels.flatMap((panel): readonly Behind[] => {
     if (panel === front || panel === through) return [];
-    const run = extentsOf(panel);
-    const [dx, dz] = [Math.max(run.x.from - x, x - run.x.to, 0), Math.max(run.z.from - z, z - run.z.to, 0)];
+    const run = extentsOf(panel).z;
+    const plan = footprintOf(panel);
+    const near = inBand(turn === undefined ? plan : plan.map((spot) => turned(turnedBack(turn), spot)), deep);
+    const xs = near.map((spot) => spot.x);
+    const [dx, dz] = [Math.max(Math.min(...xs) - x, x - Math.max(...xs), 0), Math.max(run.from - z, z - run.to, 0)];
     const isBeside = 4 * (dx * dx + dz * dz) >= pull.head * pull.head;
-    if (isBeside || run.y.to <= from || run.y.from >= from + pull.headHeight) return [];
-    return [{ panel, room: Math.max(0, run.y.from - from) }];
+    if (near.length === 0 || isBeside) return [];
+    return [{ panel, room: Math.round(Math.min(...near.map((spot) => spot.y)) - from) }];
   });
 }
