@@ -3,6 +3,7 @@ import type { JobCarcass } from '../job/model.js';
 import type { Hand } from '../shop/model.js';
 import { handsSaid } from './hands.js';
 import type { CornerCut, Diagonal } from './model.js';
+import type { Spot } from './turn.js';
 
 /** Whether a carcass is to stand across a corner. */
 export const isDiagonal = ({ diagonal }: Pick<JobCarcass, 'diagonal'>): boolean => handsSaid(diagonal).length > 0;
@@ -21,6 +22,21 @@ export function diagonalOf(spec: Pick<JobCarcass, 'diagonal' | 'width' | 'depth'
     long: Math.round(Math.hypot(across, out)),
     turn: hand === 'right' ? { at: { x: 0, y: 0 }, degrees: -degrees } : { at: { x: depth, y: 0 - out }, degrees },
   };
+}
+
+/** The front edges of a bottom across a corner, seen from above, from its left end to its right one. */
+export function frontLine({ hand, across, out }: Diagonal, width: Micrometres): readonly Spot[] {
+  return hand === 'right'
+    ? [
+        { x: 0, y: 0 },
+        { x: across, y: -out },
+        { x: width, y: -out },
+      ]
+    : [
+        { x: 0, y: -out },
+        { x: width - across, y: -out },
+        { x: width, y: 0 },
+      ];
 }
 
 /** The end of a panel that lies, at which its front corner is cut off. */

@@ -1,7 +1,10 @@
+import { frontLine } from '../carcass/diagonal.js';
+import type { Interval } from '../carcass/interval.js';
 import { extentsOf, type Extents } from '../carcass/pose.js';
 import type { Carcass, Point3 } from '../carcass/model.js';
 import { isOfBox } from '../carcass/roles.js';
 import type { CarcassSpec } from '../carcass/spec.js';
+import type { Spot } from '../carcass/turn.js';
 import type { Micrometres } from '../length/units.js';
 import type { Habits } from '../shop/model.js';
 
@@ -29,7 +32,14 @@ export interface Wall<T extends ToStand> {
   /** In the order of the file. */
   readonly stands: readonly Stand<T>[];
   /** Each over neighbours of one height and depth without a gap, from the left. */
-  readonly worktops: readonly Extents[];
+  readonly worktops: readonly Worktop[];
+}
+
+/** In the frame of the wall. */
+export interface Worktop {
+  /** Seen from above, its corners one after the other. */
+  readonly outline: readonly Spot[];
+  readonly z: Interval;
 }
 
 /**
@@ -91,17 +101,43 @@ export function topOf<T extends ToStand>({ one, at }: Stand<T>): Micrometres {
   return at[0]!.z + Math.max(...one.carcass.panels.filter(isOfBox).map((panel) => extentsOf(panel).z.to));
 }
 
-function worktopsOver<T extends ToStand>(stands: readonly Stand<T>[], thickness: Micrometres): readonly Extents[] {
+function worktopsOver<T extends ToStand>(stands: readonly Stand<T>[], thickness: Micrometres): readonly Worktop[] {
   if (thickness === 0) return [];
   const under = stands.filter(({ one }) => bearsWorktop(one.spec)).toSorted((a, b) => a.run.from - b.run.from);
-  const tops: Extents[] = [];
+  const tops: { front: readonly Spot[]; readonly low: Micrometres }[] = [];
   for (const stand of under) {
-    const z = topOf(stand);
-    const top = { x: stand.run, y: { from: stand.at[0]!.y, to: 0 }, z: { from: z, to: z + thickness } };
-    const last = tops.at(-1);
-    const goesOn = last?.x.to === top.x.from && last.y.from === top.y.from && last.z.from === top.z.from;
-    if (goesOn) tops[tops.length - 1] = { ...last, x: { from: last.x.from, to: top.x.to } };
-    else tops.push(top);
+    const low = topOf(stand);
+    for (const front of frontsOf(stand)) {
+      const last = tops.at(-1);
+      const end = last?.front.at(-1);
+      if (last?.low === low && end?.x === front[0]!.x && end.y === front[0]!.y)
+        last.front = straightened([...last.front.slice(0, -1), ...front]);
+      else tops.push({ front, low });
+    }
   }
-  return tops;
+  return tops.map(({ front, low }) => ({
+    outline: [...front, { x: front.at(-1)!.x, y: 0 }, { x: front[0]!.x, y: 0 }],
+    z: { from: low, to: low + thickness },
+  }));
+}
+
+/** The front edge of what lies over a carcass, from the left: one for all equal ones, but for each one across a corner. */
+function frontsOf<T extends ToStand>({ one, at, run }: Stand<T>): readonly (readonly Spot[])[] {
+  const { diagonal } = one.carcass;
+  const { y } = at[0]!;
+  if (diagonal !== null)
+    return at.map((origin) =>
+      frontLine(diagonal, one.spec.width.value).map((spot) => ({ x: origin.x + spot.x, y: y + spot.y })),
+    );
+  return [
+    [
+      { x: run.from, y },
+      { x: run.to, y },
+    ],
+  ];
+}
+
+/** The same line without the points between two stretches that are parallel to the wall. */
+function straightened(line: readonly Spot[]): readonly Spot[] {
+  return line.filter(({ y }, i) => line[i - 1]?.y !== y || line[i + 1]?.y !== y);
 }

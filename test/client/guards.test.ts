@@ -113,7 +113,7 @@ describe('messages between the extension and the page of the box view', () => {
     title: 't',
     described: 'd',
     boxes: [{ at: [{ x: 0, y: 0, z: 0 }], scene, ranges: { 'self:0-4': range }, spoken: [{ range, parts: ['left'] }] }],
-    worktops: [drawing.extents],
+    worktops: [{ outline: [{ x: 0, y: -560_000 }], z: drawing.extents.z }],
   } as const;
   const to: readonly ToBoxPage[] = [
     { type: 'reply', subject: box, reply: nothing },

@@ -17,6 +17,7 @@ import {
 } from 'three';
 import type { StandingBox } from '../../../shared-core/drawing/messages/box-view.js';
 import type { BoxBore, BoxFitting, BoxPart } from '../../../shared-core/drawing/box-view/scene.js';
+import type { Worktop } from '../../../shared-core/wall/line-up.js';
 import type { Looks, Stress } from './looks.js';
 
 type Extents = BoxPart['extents'];
@@ -117,10 +118,8 @@ export class PartSolid {
 }
 
 /** The worktop, as its edges. */
-export function worktop(extents: Extents, looks: Looks): LineSegments {
-  const lines = new LineSegments(CUBE_EDGES, looks.edges);
-  fillRoom(lines, extents);
-  return lines;
+export function worktop({ outline, z }: Worktop, looks: Looks): LineSegments {
+  return new LineSegments(new EdgesGeometry(prismOn(outline, z)), looks.edges);
 }
 
 /** The line of the floor along a wall. */

@@ -25,6 +25,7 @@ export type BoxSubject = Of<typeof isBoxSubject>;
 
 const isPoint: Shape<StandingBox['at'][number]> = object({ x: number, y: number, z: number });
 const isRun = object({ from: number, to: number });
+const isSpot = object({ x: number, y: number });
 const isStanding: Shape<StandingBox> = object({
   at: list(isPoint),
   scene: outline<Omit<BoxScene, 'sources'>>(['parts', 'fittings', 'moves', 'findings'], ['extents']),
@@ -44,7 +45,7 @@ export const isBoxReply: Shape<BoxReply> = variants('kind', {
     title: text,
     described: text,
     boxes: list(isStanding),
-    worktops: list(object({ x: isRun, y: isRun, z: isRun })),
+    worktops: list(object({ outline: list(isSpot), z: isRun })),
   },
   nothing: { uri: text, version: number, reason: text },
 });

@@ -1,5 +1,5 @@
 import type { Point3 } from '../../carcass/model.js';
-import type { Extents } from '../../carcass/pose.js';
+import type { Worktop } from '../../wall/line-up.js';
 import type { BoxScene } from '../box-view/scene.js';
 import type { SourceKey } from '../scene/scene.js';
 import type { DrawingParams, TextRange } from './drawing.js';
@@ -34,7 +34,7 @@ export type BoxReply =
       readonly described: string;
       readonly boxes: readonly StandingBox[];
       /** In the frame of the wall, as the places of the boxes. */
-      readonly worktops: readonly Extents[];
+      readonly worktops: readonly Worktop[];
     }
   | {
       readonly kind: 'nothing';

@@ -55,7 +55,8 @@ describe('what stands beside a carcass', () => {
       [656, 640, 1072],
       [1072, 1072, 1372],
     ]);
-    expect(wall!.worktops.map(({ x }) => [x.from / 1000, x.to / 1000])).toEqual([[0, 1372]]);
+    const ends = wall!.worktops.map(({ outline }) => [outline[0]!, outline[1]!].map(({ x }) => x / 1000));
+    expect(ends).toEqual([[0, 1372]]);
   });
 
   test('its place along a wall is that of its left side', () => {

@@ -107,8 +107,15 @@ describe('carcasses along a wall', () => {
 });
 
 describe('the worktop', () => {
+  const outlines = ([wall]: ReturnType<typeof walls>) =>
+    wall!.worktops.map(({ outline }) => outline.map(({ x, y }) => [x / 1000, y / 1000]));
+  /** Of those that are rectangles. */
   const tops = ([wall]: ReturnType<typeof walls>) =>
-    wall!.worktops.map(({ x, y, z }) => [x.from, x.to, y.from, y.to, z.from, z.to].map((one) => one / 1000));
+    wall!.worktops.map(({ outline, z }) => {
+      expect(outline).toHaveLength(4);
+      const [left, right] = [outline[0]!, outline[2]!];
+      return [left.x, right.x, left.y, right.y, z.from, z.to].map((one) => one / 1000);
+    });
 
   test('lies over neighbours of one height in one piece, and not over tall carcasses', () => {
     const found = walls(
@@ -134,6 +141,44 @@ describe('the worktop', () => {
       [0, 600, 720],
       [640, 1240, 720],
       [1240, 1840, 800],
+    ]);
+  });
+
+  test('covers both wings of a carcass across a corner, in one piece with its neighbours', () => {
+    const left = walls(
+      'a: { kind: base, width: 900, diagonal: { left: 1000 } }',
+      'b: { kind: base, width: 600, height: 752 }',
+    );
+    expect(outlines(left)).toEqual([
+      [
+        [0, -1000],
+        [560, -1000],
+        [900, -560],
+        [1500, -560],
+        [1500, 0],
+        [0, 0],
+      ],
+    ]);
+    const right = walls(
+      'b: { kind: base, width: 600, height: 752 }',
+      'a: { kind: base, width: 900, diagonal: { right: 1000 } }',
+      'c: { kind: base, width: 300, height: 752 }',
+    );
+    expect(outlines(right)).toEqual([
+      [
+        [0, -560],
+        [600, -560],
+        [940, -1000],
+        [1500, -1000],
+        [1500, 0],
+        [0, 0],
+      ],
+      [
+        [1500, -560],
+        [1800, -560],
+        [1800, 0],
+        [1500, 0],
+      ],
     ]);
   });
 });
