@@ -1,3 +1,4 @@
+import { wingsOf, writtenSize } from '../carcass/outer-size.js';
 import { loadWords } from './load-words.js';
 import { HEADS, hover as say } from './messages.js';
 import { listed, sentence } from '../words/english.js';
@@ -268,7 +269,8 @@ function boxLine({ name, spec, carcass, boring }: CarcassAnalysis, reader: Reade
     name: plain(name),
     count: carcass.count,
     kind: spec.kind.value,
-    size: [spec.width.value, spec.height.value, spec.depth.value],
+    size: writtenSize(spec),
+    wings: wingsOf(spec),
     plinth: spec.plinth.value,
     panels: carcass.panels.length,
     bores: boring?.bores.length ?? 0,

@@ -205,6 +205,7 @@ export const hover = messages('hover', {
       count,
       kind,
       size,
+      wings,
       plinth,
       panels,
       bores,
@@ -213,6 +214,8 @@ export const hover = messages('hover', {
       readonly count: number;
       readonly kind: string;
       readonly size: readonly Micrometres[];
+      /** How deep those of one across a corner are. */
+      readonly wings: Micrometres | null;
       readonly plinth: Micrometres;
       readonly panels: number;
       readonly bores: number;
@@ -221,7 +224,8 @@ export const hover = messages('hover', {
   ) => {
     const many = count === 1 ? '' : `${count} equal ones of it; `;
     const on = plinth > 0 ? `, on a plinth of ${show.exact(plinth)}` : '';
-    return `**${name}**: ${many}${kind} carcass, ${showSizes(size, show.reader)} over all${on}; ${counted(panels, 'panel')}, ${counted(bores, 'bore')}.`;
+    const across = wings === null ? '' : `, across a corner with wings ${show.exact(wings)} deep`;
+    return `**${name}**: ${many}${kind} carcass, ${showSizes(size, show.reader)} over all${across}${on}; ${counted(panels, 'panel')}, ${counted(bores, 'bore')}.`;
   },
   panel: (
     {

@@ -1,3 +1,4 @@
+import { writtenSize } from '../carcass/outer-size.js';
 import { tell } from '../words/message.js';
 import { hint, UNNAMED } from './messages.js';
 import type { Panel } from '../carcass/model.js';
@@ -54,7 +55,7 @@ function titled(name: string): string {
 
 function detailOf({ spec }: CarcassAnalysis, reader: Reader): string {
   if (spec === null) return '';
-  const size = [spec.width.value, spec.height.value, spec.depth.value];
+  const size = writtenSize(spec);
   return tell(hint.carcass({ count: spec.count.value, kind: spec.kind.value, size }), reader);
 }
 

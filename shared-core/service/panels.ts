@@ -1,4 +1,5 @@
 import type { Bore } from '../boring/model.js';
+import { handsSaid } from '../carcass/hands.js';
 import type { Panel, Point3 } from '../carcass/model.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { panelList } from '../papers/panel-list/paper.js';
@@ -21,6 +22,7 @@ export function unbuiltOf({ carcasses }: JobAnalysis): readonly string[] {
 
 function carcassData({ name, spec, carcass, boring }: CarcassAnalysis): readonly object[] {
   if (spec === null || carcass === null || boring === null) return [];
+  const [hand] = handsSaid(spec.diagonal);
   return [
     {
       name,
@@ -28,6 +30,8 @@ function carcassData({ name, spec, carcass, boring }: CarcassAnalysis): readonly
       width: mm(spec.width.value),
       height: mm(spec.height.value),
       depth: mm(spec.depth.value),
+      // How far it reaches along the other wall of a corner, by the hand at whose back that is.
+      ...(hand === undefined ? {} : { diagonal: { [hand]: mm(spec.diagonal[hand]!.value) } }),
       ...(spec.note === '' ? {} : { note: spec.note }),
       panels: carcass.panels.map((panel) => panelData(panel, boring.bores)),
     },

@@ -1,3 +1,4 @@
+import { writtenSize } from '../carcass/outer-size.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { JobAnalysis } from '../engine.js';
 import { kindOf } from '../fittings/kinds.js';
@@ -74,7 +75,7 @@ export function carcassesFor(
 
 function carcassLine(spec: CarcassSpec | null, reader: Reader): Told {
   if (spec === null) return tell(line.carcassUnread(), reader);
-  const size = asItIs(showSizes([spec.width.value, spec.height.value, spec.depth.value], reader));
+  const size = asItIs(showSizes(writtenSize(spec), reader));
   return tell(line.carcass({ kind: spec.kind.value, size }), reader);
 }
 

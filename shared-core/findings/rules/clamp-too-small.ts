@@ -8,14 +8,15 @@ import { messages } from '../../words/message.js';
 
 interface OutOfRange {
   readonly side: 'width' | 'height' | 'depth';
+  readonly key: string;
   readonly size: Micrometres;
   readonly clamp: string;
   readonly range: Span;
 }
 
 export const say = messages('clamp-too-small', {
-  outOfRange: ({ side, size, clamp, range }: OutOfRange, show) =>
-    `The box is ${show.length(size)} ${{ width: 'wide', height: 'high', depth: 'deep' }[side]}; ${quoted(clamp)} holds between ${show.length(range.min)} and ${show.length(range.max)}. Change \`${side}\`, or choose another clamp (\`machines: clamp\`).`,
+  outOfRange: ({ side, key, size, clamp, range }: OutOfRange, show) =>
+    `The box is ${show.length(size)} ${{ width: 'wide', height: 'high', depth: 'deep' }[side]}; ${quoted(clamp)} holds between ${show.length(range.min)} and ${show.length(range.max)}. Change \`${key}\`, or choose another clamp (\`machines: clamp\`).`,
 });
 
 export const clampTooSmall: CarcassRule = {
@@ -32,10 +33,16 @@ export const clampTooSmall: CarcassRule = {
     const clamp = machineFor(context, 'clamp');
     if (clamp === null) return [];
     const sizes = outerSize(context.carcass);
+    const { spec } = context;
+    const reach = spec.diagonal.left ?? spec.diagonal.right;
     return (['width', 'height', 'depth'] as const).flatMap((side) => {
       const [size, range] = [sizes[side], clamp[side]];
       if (range === null || (size >= range.min && size <= range.max)) return [];
-      return [{ place: context.spec[side].place, message: say.outOfRange({ side, size, clamp: clamp.name, range }) }];
+      // Across a corner it is as deep as its other wing reaches.
+      const isReach = side === 'depth' && reach !== null;
+      const said = isReach ? reach : spec[side];
+      const key = isReach ? 'diagonal' : side;
+      return [{ place: said.place, message: say.outOfRange({ side, key, size, clamp: clamp.name, range }) }];
     });
   },
 };

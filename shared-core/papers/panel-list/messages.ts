@@ -6,9 +6,21 @@ import { messages } from '../../words/message.js';
 export const say = messages('panel-list', {
   notWorkedOut: ({ carcass }: { readonly carcass: string }) => `${carcass}: cannot be worked out`,
   carcass: (
-    { carcass, kind, box }: { readonly carcass: string; readonly kind: string; readonly box: readonly Micrometres[] },
-    { reader },
-  ) => `${carcass}: ${kind}, ${showSizes(box, reader)}`,
+    {
+      carcass,
+      kind,
+      box,
+      wings,
+    }: {
+      readonly carcass: string;
+      readonly kind: string;
+      readonly box: readonly Micrometres[];
+      /** How deep those of one across a corner are. */
+      readonly wings: Micrometres | null;
+    },
+    show,
+  ) =>
+    `${carcass}: ${kind}, ${showSizes(box, show.reader)}${wings === null ? '' : `, across a corner with wings ${show.exact(wings)} deep`}`,
   panel: (
     {
       panel,

@@ -1,3 +1,4 @@
+import { wingsOf, writtenSize } from '../../carcass/outer-size.js';
 import type { BoreMap } from '../../boring/model.js';
 import type { Carcass, Panel } from '../../carcass/model.js';
 import { cornerNotes, grooveNotes, ownNote } from '../../drawing/bore-map/bore-map.js';
@@ -27,9 +28,18 @@ function carcassBlocks({ name, spec, carcass, boring }: ListedCarcass, reader: R
   const told = tellerTo(reader);
   if (spec === null || carcass === null || boring === null)
     return [heading(2, told(say.notWorkedOut({ carcass: name })))];
-  const box = [spec.width.value, spec.height.value, spec.depth.value];
   return [
-    heading(2, told(say.carcass({ carcass: carcassNamed(name, carcass.count), kind: spec.kind.value, box }))),
+    heading(
+      2,
+      told(
+        say.carcass({
+          carcass: carcassNamed(name, carcass.count),
+          kind: spec.kind.value,
+          box: writtenSize(spec),
+          wings: wingsOf(spec),
+        }),
+      ),
+    ),
     ...ownNote(spec).map(paragraph),
     ...carcass.panels.flatMap((panel) => panelBlocks(panel, carcass, boring, reader)),
   ];

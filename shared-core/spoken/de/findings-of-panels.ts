@@ -27,8 +27,8 @@ export const findingsOfPanels = {
       `${comesDown(loose)}, wo sie am Anschlag ${zahl(loose.panels.length, 'liegt', 'liegen')}. Halten Sie sie in einer Vorrichtung, oder stellen Sie einen Niederhalter näher an die Spindeln (\`along\`).`,
   },
   'clamp-too-small': {
-    outOfRange: ({ side, size, clamp, range }, show) =>
-      `Der Korpus ist ${show.length(size)} ${{ width: 'breit', height: 'hoch', depth: 'tief' }[side]}; ${quoted(clamp)} fasst zwischen ${show.length(range.min)} und ${show.length(range.max)}. Ändern Sie \`${side}\`, oder wählen Sie eine andere Korpuspresse (\`machines: clamp\`).`,
+    outOfRange: ({ side, key, size, clamp, range }, show) =>
+      `Der Korpus ist ${show.length(size)} ${{ width: 'breit', height: 'hoch', depth: 'tief' }[side]}; ${quoted(clamp)} fasst zwischen ${show.length(range.min)} und ${show.length(range.max)}. Ändern Sie \`${key}\`, oder wählen Sie eine andere Korpuspresse (\`machines: clamp\`).`,
   },
   'door-swing-meets': {
     meets: ({ door, hung, others, angle }) =>

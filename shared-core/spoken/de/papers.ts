@@ -152,7 +152,8 @@ export const papers = {
   },
   'panel-list': {
     notWorkedOut: ({ carcass }) => `${carcass}: lässt sich nicht berechnen`,
-    carcass: ({ carcass, kind, box }, { reader }) => `${carcass}: Art ${kind}, ${showSizes(box, reader)}`,
+    carcass: ({ carcass, kind, box, wings }, show) =>
+      `${carcass}: Art ${kind}, ${showSizes(box, show.reader)}${wings === null ? '' : `, über Eck mit ${show.exact(wings)} tiefen Flügeln`}`,
     panel: ({ panel, size, cut, board }, { reader }) =>
       `${panel}: ${showSizes(size, reader)}, Zuschnitt ${showSizes(cut, reader)}, ${board}`,
   },

@@ -104,10 +104,11 @@ export const service = {
     pinHoles: ({ holes }) => holesTold(holes),
     onMachines: ({ strokes, setUps }) =>
       `**An den Maschinen:** ${anzahl(strokes, 'Hub', 'Hübe')} in ${anzahl(setUps, 'Rüstung', 'Rüstungen')}.`,
-    carcass: ({ name, count, kind, size, plinth, panels, bores }, show) => {
+    carcass: ({ name, count, kind, size, wings, plinth, panels, bores }, show) => {
       const many = count === 1 ? '' : `${count} gleiche davon; `;
+      const across = wings === null ? '' : `, über Eck mit ${show.exact(wings)} tiefen Flügeln`;
       const on = plinth > 0 ? `, auf einem Sockel von ${show.exact(plinth)}` : '';
-      return `**${name}**: ${many}Korpus der Art ${kind}, außen ${showSizes(size, show.reader)}${on}; ${anzahl(panels, 'Platte', 'Platten')}, ${anzahl(bores, 'Bohrung', 'Bohrungen')}.`;
+      return `**${name}**: ${many}Korpus der Art ${kind}, außen ${showSizes(size, show.reader)}${across}${on}; ${anzahl(panels, 'Platte', 'Platten')}, ${anzahl(bores, 'Bohrung', 'Bohrungen')}.`;
     },
     panel: ({ panel, board, size, cut, banded }, { reader }) =>
       `**${panel}**: ${board}, Fertigmaß ${showSizes(size, reader)}, Zuschnitt ${showSizes(cut, reader)}${banded === null ? ', keine Kante bekantet' : `; bekantet: ${banded}`}.`,

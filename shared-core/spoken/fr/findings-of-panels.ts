@@ -26,8 +26,8 @@ export const findingsOfPanels = {
       `${comesDown(loose)} là où ${nombre(loose.panels.length, 'il repose', 'ils reposent')} contre la butée. ${nombre(loose.panels.length, 'Tenez-le', 'Tenez-les')} dans un gabarit, ou réglez un presseur plus près des broches (\`along\`).`,
   },
   'clamp-too-small': {
-    outOfRange: ({ side, size, clamp, range }, show) =>
-      `Le caisson mesure ${show.length(size)} ${{ width: 'de largeur', height: 'de hauteur', depth: 'de profondeur' }[side]} ; ${quoted(clamp)} tient entre ${show.length(range.min)} et ${show.length(range.max)}. Changez \`${side}\`, ou choisissez une autre cadreuse (\`machines: clamp\`).`,
+    outOfRange: ({ side, key, size, clamp, range }, show) =>
+      `Le caisson mesure ${show.length(size)} ${{ width: 'de largeur', height: 'de hauteur', depth: 'de profondeur' }[side]} ; ${quoted(clamp)} tient entre ${show.length(range.min)} et ${show.length(range.max)}. Changez \`${key}\`, ou choisissez une autre cadreuse (\`machines: clamp\`).`,
   },
   'door-swing-meets': {
     meets: ({ door, hung, others, angle }) =>

@@ -156,7 +156,8 @@ export const papers = {
   },
   'panel-list': {
     notWorkedOut: ({ carcass }) => `${carcass} : ne peut être calculé`,
-    carcass: ({ carcass, kind, box }, { reader }) => `${carcass} : genre ${kind}, ${showSizes(box, reader)}`,
+    carcass: ({ carcass, kind, box, wings }, show) =>
+      `${carcass} : genre ${kind}, ${showSizes(box, show.reader)}${wings === null ? '' : `, en angle avec des ailes profondes de ${show.exact(wings)}`}`,
     panel: ({ panel, size, cut, board }, { reader }) =>
       `${panel} : ${showSizes(size, reader)}, débit ${showSizes(cut, reader)}, ${board}`,
   },

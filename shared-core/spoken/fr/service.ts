@@ -102,10 +102,11 @@ export const service = {
     pinHoles: ({ holes }) => holesTold(holes),
     onMachines: ({ strokes, setUps }) =>
       `**Sur les machines :** ${compte(strokes, 'descente')} en ${compte(setUps, 'réglage')}.`,
-    carcass: ({ name, count, kind, size, plinth, panels, bores }, show) => {
+    carcass: ({ name, count, kind, size, wings, plinth, panels, bores }, show) => {
       const many = count === 1 ? '' : `${count} pareils ; `;
+      const across = wings === null ? '' : `, en angle avec des ailes profondes de ${show.exact(wings)}`;
       const on = plinth > 0 ? `, sur un socle de ${show.exact(plinth)}` : '';
-      return `**${name}** : ${many}caisson de genre ${kind}, ${showSizes(size, show.reader)} hors tout${on} ; ${compte(panels, 'panneau', 'panneaux')}, ${compte(bores, 'perçage')}.`;
+      return `**${name}** : ${many}caisson de genre ${kind}, ${showSizes(size, show.reader)} hors tout${across}${on} ; ${compte(panels, 'panneau', 'panneaux')}, ${compte(bores, 'perçage')}.`;
     },
     panel: ({ panel, board, size, cut, banded }, { reader }) =>
       `**${panel}** : ${board}, fini ${showSizes(size, reader)}, à débiter ${showSizes(cut, reader)}${banded === null ? ', aucun chant plaqué' : ` ; plaqué : ${banded}`}.`,
