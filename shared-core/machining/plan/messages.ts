@@ -81,8 +81,6 @@ export const say = messages('no-set-up', {
     `The heads of ${quoted(machine)} can be set between ${between(range, show)} apart (\`head-distance\`); ${show.length(needed)} is needed. Move the rear row (\`rear-row\`). ${BY_MANUAL}`,
   rowStops: ({ machine, side, needed }: ByStops, show) =>
     `No stop of ${quoted(machine)} on the ${side} (\`stops\`) puts a spindle over the first hole, ${show.length(needed)} from that end. Change \`row-offset\`, or list the stop if the machine has one there.`,
-  firstStrokeStops: ({ machine, side, needed }: ByStops, show) =>
-    `No stop of ${quoted(machine)} on the ${side} can be set ${show.length(needed)} from the first spindle, where the first stroke needs it (\`stops\`). Make the row shorter, or list the stop if the machine has one there.`,
   noIndexPins: ({ machine, holes, spindles }: LongRow) =>
     `The row has ${holes} holes, more than the ${counted(spindles, 'spindle')} of ${quoted(machine)} ${verb(spindles, 'bores', 'bore')} from its stops, and the drill has no index pins (\`index-pins\`). Make the row shorter, or choose a drill with index pins (\`machines: rows\`).`,
   indexRange: (

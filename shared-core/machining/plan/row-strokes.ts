@@ -25,8 +25,7 @@ export interface RowRequest {
  * The strokes of one row, in one or two ways, the better first. One is the plan with the fewest strokes and changes of bits in
  * which every spindle over no hole is empty. The other, for an unbroken row, keeps every spindle loaded and goes on by whole
  * heads; what is past the row in the last stroke stands in the air past the end of the panel. That has as few strokes as
- * holes by spindles allow and no change, and its bits serve rows of any length: the first is left out where it needs a change
- * or more strokes.
+ * holes by spindles allow and no change, and its bits serve rows of any length: the first is left out where it needs a change.
  */
 export function rowStrokes(request: RowRequest, derived: Derived): readonly (readonly RowStroke[])[] | StrokeProblem {
   const { holes, spindles, starts, meetsHolesTwice } = request;
@@ -36,7 +35,7 @@ export function rowStrokes(request: RowRequest, derived: Derived): readonly (rea
   const full = fullStrokes(request);
   if (plan.kind !== 'plan') return full === null ? plan : [full];
   if (full === null) return [plan.strokes];
-  return plan.toolChanges === 0 && plan.strokes.length === full.length ? [plan.strokes, full] : [full];
+  return plan.toolChanges === 0 ? [plan.strokes, full] : [full];
 }
 
 function fullStrokes({ holes, spindles, starts, isAir }: RowRequest): readonly RowStroke[] | null {

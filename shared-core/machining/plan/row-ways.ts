@@ -105,7 +105,7 @@ function fromStops(approach: Approach, contact: readonly number[]): RowWays | Ob
 
 /** The first stroke at a stop, the others after index moves. */
 function alongPins(approach: Approach, contact: readonly number[]): RowWays | Obstacle {
-  const { setting, side, nearest, holes } = approach;
+  const { setting, holes } = approach;
   const { pitch, spindles, indexRange } = setting.drill;
   const last = holes.at(-1) ?? 0;
   const tooFar = (pitches: number): Obstacle => {
@@ -115,27 +115,19 @@ function alongPins(approach: Approach, contact: readonly number[]): RowWays | Ob
   };
   const canMove = (pitches: number): boolean => pitches * pitch <= (indexRange ?? Infinity);
 
-  const travel = Math.floor((indexRange ?? setting.panel.length) / pitch);
-  const found = strokesAt(
-    approach,
-    Array.from({ length: last + travel }, (_, k) => contact[0]! + k),
-  );
-  if ('kind' in found) return tooFar(last - spindles + 1);
+  // The first stroke bores the nearest hole, so it starts there or before it: it alone must lie at a stop.
+  const moved = Array.from({ length: last }, (_, k) => k + 1);
+  const found = strokesAt(approach, [...contact, ...moved]);
+  if ('kind' in found) return tooFar(last);
   const [strokes = [], others = null] = found;
   const starts = strokes.map(({ start }) => start);
   const first = Math.min(...starts);
   const travelled = Math.max(...starts) - first;
   if (!canMove(travelled)) return tooFar(travelled);
-  if (!contact.includes(first)) {
-    const needed = nearest + first * pitch;
-    const reason = say.firstStrokeStops({ machine: setting.drill.name, side, needed });
-    return { parameter: 'stops', needed, reason };
-  }
   const ways = runsOfEqualLoad(strokes).map((run) => wayOf(approach, run, first));
-  // The other begins and ends at the row's own ends, which may lie further apart than the panel can be moved.
-  const start = others?.[0]?.start ?? 0;
-  const goes = ways.length === 1 && contact.includes(start) && canMove((others?.at(-1)?.start ?? start) - start);
-  return { ways, other: others !== null && goes ? wayOf(approach, others, start) : null };
+  // The other begins at the nearest hole, and may go on further than the panel can be moved.
+  const goes = others !== null && canMove(others.at(-1)!.start);
+  return { ways, other: goes ? wayOf(approach, others, 0) : null };
 }
 
 function strokesAt(approach: Approach, starts: readonly number[]): ReturnType<typeof rowStrokes> {
@@ -184,15 +176,14 @@ function fromStop({ side, setting }: Approach, spindle: number): number {
 }
 
 /** Starts, in pitches from the nearest hole, at which the panel can lie in contact with a stop of this side. */
-function contactStarts({ setting: { drill }, side, nearest, holes }: Approach): number[] {
-  const last = holes.at(-1) ?? 0;
+function contactStarts({ setting: { drill }, side, nearest }: Approach): number[] {
   const starts = new Set<number>();
   for (const stop of drill.stops) {
     if (stop.side !== side) continue;
     const rest = modulo(nearest - stop.range.min, drill.pitch);
     for (let position = stop.range.min + rest; position <= stop.range.max; position += drill.pitch) {
       const start = (position - nearest) / drill.pitch;
-      if (start > -drill.spindles && start <= last) starts.add(start);
+      if (start > -drill.spindles) starts.add(start);
     }
   }
   return [...starts].sort((a, b) => a - b);

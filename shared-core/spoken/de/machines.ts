@@ -44,8 +44,6 @@ export const machines = {
       `Die Köpfe von ${quoted(machine)} lassen sich zwischen ${between(range, show)} auseinander stellen (\`head-distance\`); nötig sind ${show.length(needed)}. Rücken Sie die hintere Reihe (\`rear-row\`). ${BY_MANUAL}`,
     rowStops: ({ machine, side, needed }, show) =>
       `Kein Anschlag von ${quoted(machine)} ${handOf(side)} (\`stops\`) bringt eine Spindel über das erste Loch, ${show.length(needed)} von diesem Ende. Ändern Sie \`row-offset\`, oder führen Sie den Anschlag auf, wenn die Maschine dort einen hat.`,
-    firstStrokeStops: ({ machine, side, needed }, show) =>
-      `Kein Anschlag von ${quoted(machine)} ${handOf(side)} lässt sich ${show.length(needed)} von der ersten Spindel stellen, wo der erste Hub ihn braucht (\`stops\`). Machen Sie die Reihe kürzer, oder führen Sie den Anschlag auf, wenn die Maschine dort einen hat.`,
     noIndexPins: ({ machine, holes, spindles }) =>
       `Die Reihe hat ${holes} Löcher, mehr als die ${anzahl(spindles, 'Spindel', 'Spindeln')} von ${quoted(machine)} von den Anschlägen aus ${zahl(spindles, 'bohrt', 'bohren')}, und die Maschine hat keine Stifte zum Weiterrücken (\`index-pins\`). Machen Sie die Reihe kürzer, oder wählen Sie eine Maschine mit solchen Stiften (\`machines: rows\`).`,
     indexRange: ({ machine, holes, spindles, most, needed }, show) =>

@@ -44,8 +44,6 @@ export const machines = {
       `Les têtes de ${quoted(machine)} se règlent à un écart entre ${between(range, show)} (\`head-distance\`) ; il faut ${show.length(needed)}. Déplacez la rangée arrière (\`rear-row\`). ${BY_MANUAL}`,
     rowStops: ({ machine, side, needed }, show) =>
       `Aucune butée de ${quoted(machine)} ${handOf(side)} (\`stops\`) ne met une broche sur le premier trou, à ${show.length(needed)} de ce bout. Changez \`row-offset\`, ou indiquez la butée si la machine en a une là.`,
-    firstStrokeStops: ({ machine, side, needed }, show) =>
-      `Aucune butée de ${quoted(machine)} ${handOf(side)} ne se règle à ${show.length(needed)} de la première broche, où la première descente la demande (\`stops\`). Faites la rangée plus courte, ou indiquez la butée si la machine en a une là.`,
     noIndexPins: ({ machine, holes, spindles }) =>
       `La rangée a ${holes} trous, plus que n’en ${nombre(spindles, 'perce', 'percent')} depuis les butées ${nombre(spindles, 'la broche', `les ${spindles} broches`)} de ${quoted(machine)}, et la perceuse n’a pas de pions pour l’avance (\`index-pins\`). Faites la rangée plus courte, ou choisissez une perceuse qui a ces pions (\`machines: rows\`).`,
     indexRange: ({ machine, holes, spindles, most, needed }, show) =>

@@ -47,7 +47,6 @@ const NEVER_BROUGHT_UP: Readonly<Record<string, string>> = {
   'text.tabForSpaces': 'a safety net behind the faults of layout, which are told first',
   'shop.usualUnknown': 'a safety net: the built-in shop has every usual thing',
   'size.plinthTooThick': 'a safety net behind other faults of size',
-  'no-set-up.firstStrokeStops': 'a safety net of the planner',
   'dowel-depths.removeFitting': 'not brought up by the texts yet',
   'dowel-depths.holdWhole': 'not brought up by the texts yet',
   'dowels-unmatched.fittings': 'not brought up by the texts yet',

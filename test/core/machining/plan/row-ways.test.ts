@@ -1,0 +1,306 @@
+import { describe, expect, test } from 'vitest';
+import { buildCarcass } from '../../../../shared-core/carcass/build.js';
+import { layRows } from '../../../../shared-core/boring/rows.js';
+import { Derived } from '../../../../shared-core/derived/derived.js';
+import type { Obstacle } from '../../../../shared-core/machining/plan/lines.js';
+import { waysFrom, type RowWays } from '../../../../shared-core/machining/plan/row-ways.js';
+import { blankOf } from '../../../../shared-core/machining/blank.js';
+import type { Bore } from '../../../../shared-core/boring/model.js';
+import type { EndName } from '../../../../shared-core/job/model.js';
+import type { LineDrill, Stop } from '../../../../shared-core/shop/model.js';
+import { mm, shopOf, specOf } from '../../specs.js';
+import { shed } from './jobs.js';
+
+/*
+ * A head of five spindles, 32 apart, over the left side of a carcass: with its outside face down at a far fence its reference
+ * end lies left, so a stop `position` from the first spindle puts spindle k at position + 32 k from that end.
+ */
+const shop = shopOf();
+const spec = specOf(shop, { rows: 'front' });
+const { carcass } = buildCarcass(spec, shop);
+const side = carcass!.panels.find(({ key }) => key === 'left')!;
+const row = layRows(spec, carcass!, shop).find(({ panel }) => panel === 'left')!;
+const plain: LineDrill = {
+  ...(shed.machines.get('row-drill') as LineDrill),
+  spindles: 5,
+  heads: 1,
+  indexPins: 'row',
+  indexRange: null,
+};
+const stopsOf =
+  (hand: Stop['side']) =>
+  ([min, max]: readonly [number, number], index: number): Stop => ({
+    ...plain.stops[0]!,
+    name: `${hand}-${index}`,
+    side: hand,
+    range: { min: mm(min), max: mm(max) },
+  });
+
+interface Case {
+  /** From the end to hole 0, and which holes there are, in pitches from there. */
+  readonly nearest: number;
+  readonly holes: readonly number[];
+  /** From the last hole to the other end; none of it where nothing is said. */
+  readonly behind?: number;
+  /** Ranges of those on the left, and of those on the right. */
+  readonly stops: readonly (readonly [number, number])[];
+  readonly onRight?: readonly (readonly [number, number])[];
+  readonly drill?: Partial<LineDrill>;
+  readonly fence?: readonly number[];
+  readonly end?: EndName;
+}
+
+const upTo = (count: number): readonly number[] => Array.from({ length: count }, (_, k) => k);
+
+function ways(one: Case): RowWays | Obstacle {
+  const {
+    nearest,
+    holes,
+    behind = nearest,
+    stops,
+    onRight = [],
+    drill = {},
+    fence = [37],
+    end = 'reference-end',
+  } = one;
+  const length = mm(nearest + holes.at(-1)! * 32 + behind);
+  const panel = { ...side, length };
+  const bores = holes.map((k): readonly [number, Bore] => {
+    const v = mm(nearest + 32 * k);
+    const { face, u, diameter, depth, through, place } = row;
+    const bore = { id: `${k}`, panel: side.key, face, u, v, diameter, depth, through, purpose: 'row', place } as const;
+    return [v, { ...bore, group: row.id, fitting: null }];
+  });
+  const setting = {
+    panel,
+    blank: blankOf(panel),
+    drill: { ...plain, stops: [...stops.map(stopsOf('left')), ...onRight.map(stopsOf('right'))], ...drill },
+    row,
+    depth: row.depth,
+    lines: [{ u: row.u, bores: new Map(bores) }],
+    derived: new Derived(),
+    fence: fence.map(mm),
+    over: [0],
+  };
+  return waysFrom(setting, end);
+}
+
+/** Of each way where the stop stands, and of its strokes the index move and where the bores stand, in mm from the end. */
+function laid(one: Case) {
+  const found = ways(one);
+  if ('parameter' in found) return [found.parameter, found.needed === null ? null : found.needed / 1000];
+  return found.ways.map(({ position, strokes }) => ({
+    stop: position / 1000,
+    strokes: strokes.map(({ moved, wanted }) => [moved / 1000, wanted.map(({ spindle }) => spindle).join('')]),
+  }));
+}
+
+describe('where a stop must stand for a row', () => {
+  test('over the first hole at the least: a stop one pitch further leaves it unbored', () => {
+    const holes = upTo(5);
+    expect(laid({ nearest: 16, holes, stops: [[16, 16]] })).toEqual([{ stop: 16, strokes: [[0, '01234']] }]);
+    expect(laid({ nearest: 16, holes, stops: [[48, 48]] })).toEqual(['stops', 16]);
+  });
+  test('with the last spindle over the first hole at the most', () => {
+    // 176 - 4 x 32 = 48
+    const holes = [0];
+    expect(laid({ nearest: 176, holes, stops: [[48, 48]] })).toEqual([{ stop: 48, strokes: [[0, '4']] }]);
+    expect(laid({ nearest: 176, holes, stops: [[16, 16]] })).toEqual(['stops', 176]);
+  });
+  test('on the row’s own pitch, anywhere in its range to the very end', () => {
+    const one = { nearest: 16, holes: upTo(5) };
+    expect(laid({ ...one, stops: [[0, 16]] })).toEqual([{ stop: 16, strokes: [[0, '01234']] }]);
+    expect(laid({ ...one, stops: [[0, 15.999]] })).toEqual(['stops', 16]);
+    expect(laid({ ...one, stops: [[16.001, 40]] })).toEqual(['stops', 16]);
+    expect(laid({ ...one, nearest: 40, stops: [[30, 48]] })).toEqual([{ stop: 40, strokes: [[0, '01234']] }]);
+  });
+  test('on the hand on which the end comes to lie', () => {
+    const one = { nearest: 16, holes: upTo(5), stops: [[48, 48]], onRight: [[16, 16]] } as const;
+    expect(laid(one)).toEqual(['stops', 16]);
+    // The far end lies right: the last spindle is the nearest, and every second one bores twice, one pitch to the right.
+    expect(laid({ ...one, holes: upTo(6), end: 'far-end' })).toEqual([
+      {
+        stop: 16,
+        strokes: [
+          [0, '420'],
+          [32, '420'],
+        ],
+      },
+    ]);
+  });
+  test('not between two that it has, though the row would lie in the middle of the head from there', () => {
+    // Three holes in the middle of five spindles would ask for 112.
+    expect(
+      laid({
+        nearest: 144,
+        holes: upTo(3),
+        stops: [
+          [16, 16],
+          [144, 144],
+        ],
+      }),
+    ).toEqual([{ stop: 144, strokes: [[0, '012']] }]);
+  });
+  test('so that a hole before the first spindle needs another stroke', () => {
+    // Spindles 2 to 4 over holes 0 to 2; moved along by 3 pitches the same three bore the next.
+    expect(laid({ nearest: 80, holes: upTo(6), stops: [[16, 16]] })).toEqual([
+      {
+        stop: 16,
+        strokes: [
+          [0, '234'],
+          [-96, '234'],
+        ],
+      },
+    ]);
+  });
+});
+
+describe('a row that goes on by index moves', () => {
+  // 10 holes: 0 to 4, and 5 pitches on 5 to 9
+  const ten = { nearest: 16, holes: upTo(10), stops: [[16, 16]] } as const;
+  const both = [
+    {
+      stop: 16,
+      strokes: [
+        [0, '01234'],
+        [-160, '01234'],
+      ],
+    },
+  ];
+  test('does so as far as the panel can just be moved', () => {
+    expect(laid({ ...ten, drill: { indexRange: mm(160) } })).toEqual(both);
+    expect(laid({ ...ten, drill: { indexRange: mm(159.999) } })).toEqual(['index-range', 160]);
+    // From one pitch before the first hole to three past it.
+    const before = { ...ten, nearest: 48, holes: upTo(8) };
+    expect(laid({ ...before, drill: { indexRange: mm(127.999) } })).toEqual(['index-range', 128]);
+    expect(laid({ ...before, drill: { indexRange: mm(128) } })).toHaveLength(1);
+  });
+  test('needs no index move where one stroke does', () => {
+    expect(laid({ ...ten, holes: upTo(5), drill: { indexRange: 0 } })).toEqual([{ stop: 16, strokes: [[0, '01234']] }]);
+    expect(laid({ nearest: 176, holes: [0], stops: [[48, 48]], drill: { indexRange: 0 } })).toEqual([
+      { stop: 48, strokes: [[0, '4']] },
+    ]);
+  });
+  test('goes on to the last hole, to bore it alone', () => {
+    const single = { nearest: 16, holes: [0, 3], stops: [[16, 16]], drill: { spindles: 1 } } as const;
+    const strokes = [
+      [0, '0'],
+      [-96, '0'],
+    ];
+    expect(laid(single)).toEqual([{ stop: 16, strokes }]);
+  });
+  test('has a way for each load of the spindles, the later ones moved along from the same stop', () => {
+    // 9 holes cannot be shared out evenly, and the wood goes on under place 9: five and four, four pitches on.
+    expect(laid({ ...ten, holes: upTo(9), behind: 48 })).toEqual([
+      { stop: 16, strokes: [[0, '01234']] },
+      { stop: 16, strokes: [[-128, '1234']] },
+    ]);
+  });
+});
+
+describe('a row without index moves', () => {
+  const none = { nearest: 16, holes: upTo(6), drill: { indexPins: 'none' } } as const;
+  test('is bored from a stop for each stroke, the last hole too', () => {
+    const stops = [
+      [16, 16],
+      [176, 176],
+    ] as const;
+    expect(laid({ ...none, stops })).toEqual([
+      { stop: 16, strokes: [[0, '01234']] },
+      { stop: 176, strokes: [[0, '0']] },
+    ]);
+  });
+  test('has no way where no stop reaches the last hole', () => {
+    const stops = [
+      [16, 16],
+      [208, 400],
+    ] as const;
+    expect(laid({ ...none, stops })).toEqual(['index-pins', null]);
+  });
+});
+
+describe('a full head that bores past the row', () => {
+  // 8 holes: four and four, or five and three with two spindles past the row, over places 8 and 9.
+  const eight = { nearest: 16, holes: upTo(8), stops: [[16, 16]] } as const;
+  const other = (one: Case): unknown => {
+    const found = ways(one);
+    if ('parameter' in found) return found.parameter;
+    return found.other && found.other.strokes.map(({ moved, wanted }) => [moved / 1000, wanted.length]);
+  };
+  test('is a second way where what is past the row clears the end, if only by touching it', () => {
+    // Place 8 is 32 past the last hole; a bit of 5 there reaches back to 29.5.
+    const full = [
+      [0, 5],
+      [-160, 3],
+    ];
+    expect(other({ ...eight, behind: 29.5 })).toEqual(full);
+    expect(other({ ...eight, behind: 29.501 })).toBeNull();
+  });
+  test('goes further than an even share: not where the panel cannot be moved so far', () => {
+    expect(laid({ ...eight, drill: { indexRange: mm(128) } })).toEqual([
+      {
+        stop: 16,
+        strokes: [
+          [0, '0123'],
+          [-128, '0123'],
+        ],
+      },
+    ]);
+    expect(other({ ...eight, drill: { indexRange: mm(159.999) } })).toBeNull();
+    expect(other({ ...eight, drill: { indexRange: mm(160) } })).not.toBeNull();
+  });
+  test('begins at the first hole: not where no stop puts the first spindle there', () => {
+    // From 16 spindles 1 to 4 bore four and four.
+    expect(laid({ ...eight, nearest: 48 })).toEqual([
+      {
+        stop: 16,
+        strokes: [
+          [0, '1234'],
+          [-128, '1234'],
+        ],
+      },
+    ]);
+    expect(other({ ...eight, nearest: 48 })).toBeNull();
+  });
+  test('is the only way where an even share would need a change of bits', () => {
+    // 9 holes: five and four, the fifth spindle 32 - 16 past the end.
+    expect(laid({ ...eight, holes: upTo(9) })).toEqual([
+      {
+        stop: 16,
+        strokes: [
+          [0, '01234'],
+          [-160, '0123'],
+        ],
+      },
+    ]);
+    expect(other({ ...eight, holes: upTo(9) })).toBeNull();
+  });
+  test('is none where one stroke bores the row, or the row is broken', () => {
+    expect(other({ ...eight, holes: upTo(5) })).toBeNull();
+    expect(other({ ...eight, holes: [...upTo(5), 6, 7, 8, 9, 10] })).toBeNull();
+  });
+});
+
+describe('a spindle that bores nothing', () => {
+  const limits = (one: Case): readonly number[] => {
+    const found = ways(one);
+    return 'parameter' in found ? [] : found.ways[0]!.load.limit.map((limit) => limit / 1000);
+  };
+  const three = { nearest: 16, holes: upTo(3), stops: [[16, 16]] } as const;
+
+  test('may carry a bit that clears the end of the panel, twice as thick as that is far', () => {
+    // Places 3 and 4 are 32 and 64 past the last hole, 16 and 48 past the end.
+    expect(limits(three)).toEqual([Infinity, Infinity, Infinity, 32, 96]);
+  });
+  test('may carry none that any stroke has over wood', () => {
+    // Four and four: the last spindle over place 4, then 16 past the end.
+    expect(limits({ ...three, holes: upTo(8) }).at(-1)).toBe(0);
+  });
+  test('of a head past the back edge may carry what clears that, and of a head out of the way anything', () => {
+    const far = { ...three, drill: { heads: 3 }, fence: [37, 700] };
+    expect(side.width).toBe(mm(560));
+    expect(limits(far).slice(5)).toEqual([280, 280, 280, 280, 280, ...new Array<number>(5).fill(Infinity)]);
+    // Over the panel it is the end that counts.
+    expect(limits({ ...far, fence: [37, 300] }).slice(5, 10)).toEqual([0, 0, 0, 32, 96]);
+  });
+});
