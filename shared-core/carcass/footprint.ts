@@ -95,10 +95,10 @@ export function middleOf(shape: readonly Spot[]): Spot {
   return { x: x / (3 * area), y: y / (3 * area) };
 }
 
-/** Where the saw goes for a cut corner, counted as its legs are: its band is glued on afterwards. */
-export function sawnAt({ u, v, band }: CornerCut): { readonly u: Micrometres; readonly v: Micrometres } {
+/** Where the saw goes for a cut corner, counted as its legs are: it is milled, and its band is glued on, afterwards. */
+export function sawnAt({ u, v, band, milled }: CornerCut): { readonly u: Micrometres; readonly v: Micrometres } {
   if (band === null) return { u, v };
-  const further = band.thickness * Math.hypot(u, v);
+  const further = (band.thickness - milled) * Math.hypot(u, v);
   // To the tenth of a millimetre, as no saw is set finer.
   const tenths = (length: number): Micrometres => Math.round(length / 100) * 100;
   return { u: tenths(u + further / v), v: tenths(v + further / u) };

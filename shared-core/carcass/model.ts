@@ -90,6 +90,8 @@ export interface CornerCut {
   readonly v: Micrometres;
   /** On the edge that the cut makes; it is thinner than what is written by as much as is sawn off more. */
   readonly band: Band | null;
+  /** What the bander mills off it before that. */
+  readonly milled: Micrometres;
 }
 
 /** A turn about an upright line of the carcass frame. */

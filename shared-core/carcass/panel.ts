@@ -22,7 +22,7 @@ export interface Outline {
   /** Of the edges that are seen; the carcass's where it is left out. */
   readonly band?: Located<string>;
   readonly grooves: readonly Groove[];
-  readonly corner?: Omit<CornerCut, 'band'>;
+  readonly corner?: Omit<CornerCut, 'band' | 'milled'>;
   readonly turn?: Turn;
   /** The text that makes it. */
   readonly cause: Pick<Located<unknown>, 'place' | 'path'>;
@@ -49,6 +49,7 @@ export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline
   const milled = (band: Band): Micrometres =>
     // Of all the machines of a shop no more counts than this.
     answerOf(shop, `milled\n${band.name}\n${board.thickness}`, (asked) => preMillingFor(asked, band, board.thickness));
+  const onCut = corner === undefined ? null : band('front');
   const taken = (...edges: EdgeName[]): Micrometres =>
     edges.reduce((sum, edge) => {
       const on = bands[edge];
@@ -67,7 +68,7 @@ export function makePanel({ spec, shop }: Box, role: PanelRole, outline: Outline
     bands,
     seen,
     grooves: grooves.map((groove) => (groove.kind === 'rebate' ? { ...groove, to: width } : groove)),
-    ...(corner && { corner: { ...corner, band: band('front') } }),
+    ...(corner && { corner: { ...corner, band: onCut, milled: onCut === null ? 0 : milled(onCut) } }),
     ...(turn && { turn }),
     place: cause.place,
     path: cause.path,

@@ -1,6 +1,7 @@
 import type { Bore } from '../boring/model.js';
 import { handsSaid } from '../carcass/hands.js';
-import type { Panel, Point3 } from '../carcass/model.js';
+import { sawnAt } from '../carcass/footprint.js';
+import type { CornerCut, Panel, Point3 } from '../carcass/model.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { panelList } from '../papers/panel-list/paper.js';
 import { asText } from '../papers/render/text.js';
@@ -51,11 +52,19 @@ function panelData(panel: Panel, bores: readonly Bore[]): object {
     cutWidth: mm(panel.cutWidth),
     board: panel.board.name,
     bands: Object.fromEntries(bands) as Record<string, string>,
+    ...(panel.corner === undefined ? {} : { corner: cornerData(panel.corner) }),
     grooves: panel.grooves.map(({ from, to, depth }) => ({ from: mm(from), to: mm(to), depth: mm(depth) })),
     // Where u = v = t = 0 stands in the carcass, and which way each runs; t from the outside face to the inside one.
     pose: { origin: pointData(origin), u, v, t },
     bores: bores.filter((bore) => bore.panel === panel.key).map(boreData),
   };
+}
+
+/** The corner that is sawn off once the panel is bored: the legs of the finished edge, and of the saw cut. */
+function cornerData(corner: CornerCut): object {
+  const { end, u, v, band } = corner;
+  const sawn = sawnAt(corner);
+  return { end, u: mm(u), v: mm(v), sawn: { u: mm(sawn.u), v: mm(sawn.v) }, ...(band && { band: band.name }) };
 }
 
 function pointData({ x, y, z }: Point3): object {

@@ -1,5 +1,5 @@
+import { edgesWithBand } from '../../carcass/banded.js';
 import { chosenBand } from '../../carcass/choices.js';
-import type { EdgeName } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import { listed, quoted, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
@@ -30,10 +30,11 @@ export const bandTooNarrow: CarcassRule = {
   },
   check({ carcass, spec }) {
     const narrow = carcass.panels.flatMap((panel) =>
-      (Object.keys(panel.bands) as EdgeName[]).flatMap((edge) => {
-        const band = panel.bands[edge];
-        if (band === null || band.height === null || band.height >= panel.thickness) return [];
-        return [{ panel, band, height: band.height, place: (chosenBand(spec, panel.key, edge) ?? spec.band).place }];
+      edgesWithBand(panel).flatMap(({ edge, band }) => {
+        if (band.height === null || band.height >= panel.thickness) return [];
+        // What is said of the front edge is said of a cut.
+        const chosen = chosenBand(spec, panel.key, edge === 'cut' ? 'front' : edge);
+        return [{ panel, band, height: band.height, place: (chosen ?? spec.band).place }];
       }),
     );
     return grouped(

@@ -1,7 +1,7 @@
 import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
+import { edgesWithBand, type EdgeWithBand } from '../../carcass/banded.js';
 import type { Panel } from '../../carcass/model.js';
-import type { EdgeName } from '../../job/model.js';
 import type { Micrometres } from '../../length/units.js';
 import type { EdgeBander } from '../../shop/model.js';
 import { listed, quoted } from '../../words/english.js';
@@ -129,22 +129,21 @@ function useOf(bore: Bore): 'rows' | 'faces' | 'ends' {
 
 /** What keeps the panel from the bander that suits it best; nothing where one bander takes all its edges. */
 function onBanders(context: CarcassContext, panel: Panel): readonly Misfit[] {
-  const edges = (Object.keys(panel.bands) as EdgeName[]).filter((edge) => panel.bands[edge] !== null);
+  const edges = edgesWithBand(panel);
   if (edges.length === 0) return [];
   const tries = [...context.shop.machines.values()]
     .filter((machine) => machine.kind === 'bander')
-    .map((bander) => edges.flatMap((edge) => onBander(bander, panel, edge)));
+    .map((bander) => edges.flatMap((one) => onBander(bander, panel, one)));
   return tries.toSorted((a, b) => a.length - b.length)[0] ?? [];
 }
 
-function onBander(bander: EdgeBander, panel: Panel, edge: EdgeName): readonly Misfit[] {
-  const along = edge === 'front' || edge === 'back';
+function onBander(bander: EdgeBander, panel: Panel, { band, long, across }: EdgeWithBand): readonly Misfit[] {
   const least = (min: Micrometres | null): Misfit['range'] | null => (min === null ? null : { min, max: Infinity });
   const sizes: readonly (Omit<Misfit, 'machine' | 'bores' | 'range'> & { readonly range: Misfit['range'] | null })[] = [
-    { what: 'edge', size: along ? panel.length : panel.width, range: least(bander.shortestEdge) },
-    { what: 'across', size: along ? panel.width : panel.length, range: least(bander.narrowestPanel) },
+    { what: 'edge', size: long, range: least(bander.shortestEdge) },
+    { what: 'across', size: across, range: least(bander.narrowestPanel) },
     { what: 'thickness', size: panel.thickness, range: bander.thickness },
-    { what: 'band', size: panel.bands[edge]!.thickness, range: bander.band },
+    { what: 'band', size: band.thickness, range: bander.band },
   ];
   return sizes.flatMap((one) => outside({ machine: bander.name, bores: [], ...one }));
 }

@@ -1,3 +1,4 @@
+import { BANDING_ORDER } from '../../carcass/banded.js';
 import { grouped } from '../../findings/lookups.js';
 import { figure } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
@@ -10,7 +11,7 @@ import { panelsNamed, piecesIn } from '../pieces.js';
 import { column, figuresColumn, heading, list, paragraph, type Block, type Paper } from '../paper.js';
 import { CUT_EDGE } from '../../words/names.js';
 import { edgeWord } from '../../drawing/words.js';
-import { BANDING_ORDER, edgesOf, type BandedEdge } from './edges.js';
+import { edgesOf, type BandedEdge } from './edges.js';
 import { HEADS, say } from './messages.js';
 
 /**

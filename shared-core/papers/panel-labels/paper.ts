@@ -1,3 +1,4 @@
+import { edgesWithBand } from '../../carcass/banded.js';
 import type { Panel } from '../../carcass/model.js';
 import { edgeWord } from '../../drawing/words.js';
 import { showSizes } from '../../length/show.js';
@@ -5,7 +6,7 @@ import type { Reader } from '../../length/reader.js';
 import type { SetUp } from '../../machining/set-up.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import { LABEL_PAGES, labelRuns } from '../../shop/label-sheet.js';
-import type { LabelSheet, Board } from '../../shop/model.js';
+import type { Band, LabelSheet, Board } from '../../shop/model.js';
 import { tellerTo } from '../../words/message.js';
 import { asItIs, joined, type Told } from '../../words/told.js';
 import type { BuiltCarcass } from '../built.js';
@@ -98,7 +99,7 @@ function piecesOf({ carcasses, boards }: LabelledJob, reader: Reader): readonly 
       size.panels.flatMap(({ carcass, panel: key, pieces }) => {
         const panel = panels.get(`${carcass}\n${key}`);
         if (panel === undefined) return [];
-        const bands = tellerTo(reader)(bandsOf(panel.bands, (edge) => edgeWord(panel, edge)));
+        const bands = tellerTo(reader)(bandsOf(panel.bands, (edge) => edgeWord(panel, edge), onCut(panel)));
         return Array.from({ length: pieces }, (_, at): Piece => ({
           carcass,
           panel,
@@ -112,6 +113,9 @@ function piecesOf({ carcasses, boards }: LabelledJob, reader: Reader): readonly 
   );
 }
 
+/** The band on the edge of a corner that is sawn off. */
+const onCut = ({ corner }: Panel): Band | null => corner?.band ?? null;
+
 /** What is done with a panel once it is cut, in order: the set-ups by their names, as the set-up list has them. */
 function operationsOf({ carcass, panel }: Piece, setUps: readonly SetUp[]): readonly [Told, ...Told[]] {
   const bored = setUps.filter(({ runs }) => runs.some((run) => run.carcass === carcass && run.panel === panel.key));
@@ -120,6 +124,7 @@ function operationsOf({ carcass, panel }: Piece, setUps: readonly SetUp[]): read
     ...(panel.grooves.length > 0 ? [OPERATIONS.groove] : []),
     ...bored.map(({ id }) => asItIs(id)),
     ...(panel.corner === undefined ? [] : [OPERATIONS.corner]),
+    ...(onCut(panel) === null ? [] : [OPERATIONS.band]),
     OPERATIONS.assemble,
   ] as unknown as readonly [Told, ...Told[]];
 }
@@ -139,7 +144,7 @@ function labelOf(
   const size = asItIs(showSizes([panel.length, panel.width, panel.thickness], reader));
   const code = codeText({ file, carcass, panel: panel.key });
   const count = told(say.piece({ number, of }));
-  const banded = Object.values(panel.bands).some((band) => band !== null);
+  const banded = edgesWithBand(panel).length > 0;
   const line = (text: Told, height: number, strong = false): Line => ({ text, height, strong });
   const lines = [
     line(name, 4, true),

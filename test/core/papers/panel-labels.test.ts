@@ -222,3 +222,18 @@ describe('the sheet of labels', () => {
     }
   });
 });
+
+test('a corner that is sawn off is banded after that, and its band is named', async () => {
+  const corner = analyse(
+    'unit: mm\ncarcasses:\n  box: { kind: wall, width: 600, depth: 320, diagonal: { left: 600 }, loose-shelves: 1 }\n',
+  );
+  const { table } = await labelsOf(corner);
+  const cells = (panel: string) => {
+    const row = table.rows.find((one) => one[2] === panel)!;
+    return [row[7], row[8]].map(String);
+  };
+  const [bands, done] = cells('bottom');
+  expect(bands).toBe('slanting edge band-1');
+  expect(done).toMatch(/, saw off the corner, band, assemble$/);
+  expect(cells('loose-1')).toEqual(['slanting edge band-1', 'saw off the corner, band, assemble']);
+});

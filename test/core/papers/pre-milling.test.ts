@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { coverSolver } from '../../../server/cover-solver.js';
 import type { Block, Paper, Table } from '../../../shared-core/papers/paper.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
-import { papersOf, type PaperName } from '../../../shared-core/service.js';
+import { panelsOf, papersOf, type PaperName } from '../../../shared-core/service.js';
 import { analyse } from '../findings/jobs.js';
 
 const SHOP = `boards: { white-16: { thickness: 16, sheet-length: 1000, sheet-width: 1000, price: 20 } }
@@ -31,6 +31,19 @@ describe('what is milled off an edge before it is banded', () => {
     expect(sizes['box right']).toEqual(['300', '249.5', '300', '250']);
     expect(asText(list)).toContain('small mills 0.5 mm off each edge before it bands it');
     expect(asText(list)).toContain('large mills 0.8 mm off each edge before it bands it');
+  });
+
+  test('is left on the slanting edge of a corner that is sawn off', () => {
+    const corner = analyse(
+      'shop: s.shop.yaml\ncarcasses:\n  box: { kind: wall, width: 700, depth: 300, diagonal: { right: 600 }, back: none }\n',
+      { 's.shop.yaml': SHOP },
+    );
+    const { carcasses } = panelsOf(corner).asData() as {
+      carcasses: { panels: { name: string; corner?: { u: number; v: number; sawn: { u: number; v: number } } }[] }[];
+    };
+    const cut = carcasses[0]!.panels.find(({ name }) => name === 'bottom')!.corner!;
+    // Legs of 300 and 400, so 500 along the slant; 1 of band less 0.5 milled is 0.5 × 500 / 400 along the one, 0.5 × 500 / 300 along the other.
+    expect(cut).toEqual({ end: 'reference-end', u: 300, v: 400, sawn: { u: 300.6, v: 400.8 }, band: 'tape' });
   });
 
   test('reaches the pieces on the sheets, and the areas of the list', async () => {

@@ -20,6 +20,14 @@ rule('band-too-narrow', {
       severity: 'error',
       panel: 'bottom',
     },
+    {
+      // On the edge that the cut of a corner makes.
+      carcass:
+        'kind: wall\nwidth: 600\ndepth: 320\nback: none\nband: wide\ndiagonal: { left: 600 }\npanels:\n  bottom: { board: board-18, bands: { front: «tape» } }',
+      shop,
+      says: '‘tape’ is 17 mm wide and does not cover an edge of bottom, 18 mm thick. Choose a wider band.',
+      panel: 'bottom',
+    },
   ],
   sound: [
     { carcass: 'kind: base\nwidth: 600\nback: none\nband: tape', shop },

@@ -15,6 +15,21 @@ rule('panel-out-of-range', {
       severity: 'error',
       panel: 'rail-front',
     },
+    {
+      // The slanting edge is 80 × √2 long.
+      carcass: 'kind: wall\nwidth: «400»\ndepth: 320\nback: none\nbrackets: none\ndiagonal: { right: 400 }',
+      says: 'The length of a banded edge of bottom and top is 113.14 mm; the minimum of ‘edge-bander’ is 120 mm. Do not force it: band it before it is cut to size, or choose another machine.',
+      panel: 'bottom',
+    },
   ],
-  sound: [{ carcass: 'kind: base\nwidth: 600\nrail-width: 100' }],
+  sound: [
+    { carcass: 'kind: base\nwidth: 600\nrail-width: 100' },
+    // 85 × √2 = 120.2.
+    { carcass: 'kind: wall\nwidth: 405\ndepth: 320\nback: none\nbrackets: none\ndiagonal: { right: 405 }' },
+    {
+      carcass:
+        'kind: wall\nwidth: 400\ndepth: 320\nback: none\nbrackets: none\ndiagonal: { right: 400 }\npanels: { bottom: { bands: { front: none } }, top: { bands: { front: none } } }',
+      besides: ['band-missing', 'band-missing'],
+    },
+  ],
 });
