@@ -15,9 +15,9 @@ import type { CarcassSpec, ShelfSpec } from './spec.js';
  * job stands there, or where the appliance stands on the bottom. They are counted on from those of the job.
  */
 export function underAppliances(spec: CarcassSpec, box: Box, asked: readonly ShelfSpec[]): readonly ShelfSpec[] {
-  const whole = heightOf(box);
   const found = stacksAsked(spec).flatMap(({ bay, fronts }) => {
     if (bay === null || fronts.every(({ kind }) => kind !== 'appliance')) return [];
+    const whole = heightOf(box, fronts);
     const heights = frontHeights(spec, box.shop, fronts, extent(whole));
     // Building tells that they find no room.
     if (heights.as === 'too-high') return [];

@@ -3,6 +3,7 @@ import { half, type Micrometres } from '../../length/units.js';
 import type { Board, Hand } from '../../shop/model.js';
 import type { Box } from '../box.js';
 import { extent, type Interval } from '../interval.js';
+import type { CarcassSpec } from '../spec.js';
 import { say } from '../messages.js';
 import type { Bay } from '../model.js';
 import type { Problems } from '../problems.js';
@@ -69,7 +70,7 @@ function tellMissingBays({ spec: { doors, fronts } }: Box, bays: readonly Bay[],
 
 /** The room of each front of one bay, from the top down. */
 function parted(box: Box, fronts: readonly AskedFront[], problems: Problems): readonly Interval[] | null {
-  const whole = heightOf(box);
+  const whole = heightOf(box, fronts);
   const heights = frontHeights(box.spec, box.shop, fronts, extent(whole));
   if (heights.as === 'too-high') {
     const { given, left } = heights;
@@ -106,13 +107,29 @@ function alongDiagonal({ spec, shop }: Box, diagonal: Diagonal): Interval {
   return { from, to: from + Math.floor((diagonal.long - off('right') - from) / 100) * 100 };
 }
 
-/** From the lower edge of the fronts to the upper one; inset, under the front rail where there is one. */
-export function heightOf({ spec, boards, clearZ }: Box): Interval {
-  const { doors, height } = spec;
-  if (doors.how.value === 'overlay')
-    return { from: doors.bottomReveal.value, to: height.value - doors.topReveal.value };
-  const above = boards.top ?? boards.railFront;
-  return { from: clearZ.from + doors.gap.value, to: height.value - above.thickness - doors.gap.value };
+/** From the lower edge of the fronts of a stack to the upper one; of any that are no appliances where none is named. */
+export function heightOf({ spec, boards, clearZ }: Box, fronts: readonly Pick<AskedFront, 'kind'>[] = []): Interval {
+  return stackHeight(spec, clearZ, (boards.top ?? boards.railFront).thickness, fronts);
+}
+
+/**
+ * The same of a box that is clear between two heights, and closed above at the front by a panel so thick: between the reveals, or a gap
+ * within the box where fronts are inset. An appliance stands on the bottom and under the top or the rails, without a gap.
+ */
+export function stackHeight(
+  { doors, height }: Pick<CarcassSpec, 'doors' | 'height'>,
+  clear: Interval,
+  above: Micrometres,
+  fronts: readonly Pick<AskedFront, 'kind'>[],
+): Interval {
+  const isOverlay = doors.how.value === 'overlay';
+  const isAppliance = (front: Pick<AskedFront, 'kind'> | undefined): boolean => front?.kind === 'appliance';
+  const from = isOverlay ? doors.bottomReveal.value : clear.from + doors.gap.value;
+  const to = height.value - (isOverlay ? doors.topReveal.value : above + doors.gap.value);
+  return {
+    from: isAppliance(fronts.at(-1)) ? clear.from : from,
+    to: isAppliance(fronts[0]) ? clear.to : to,
+  };
 }
 
 /** The outside face of a front in the carcass frame. */

@@ -59,9 +59,8 @@ export const frontOffPitch: CarcassRule = {
   check(context) {
     const { spec, shop } = context;
     if (spec.frontHeights.how.value === 'equal') return [];
-    const room = heightToClose(context);
     const stacks = stacksAsked(spec).flatMap((stack) => {
-      const heights = frontHeights(spec, shop, stack.fronts, room);
+      const heights = frontHeights(spec, shop, stack.fronts, heightToClose(context, stack.fronts));
       const shares = stack.fronts.filter(sharesHeight).length;
       return heights.as === 'too-high' || shares < 2 ? [] : [{ ...stack, heights, shares }];
     });

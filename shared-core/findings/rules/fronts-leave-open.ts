@@ -1,5 +1,7 @@
 import { ownHeight } from '../../carcass/fronts/heights.js';
-import { stacksAsked, staysOpen } from '../../carcass/fronts/asked.js';
+import { stacksAsked, staysOpen, type AskedFront } from '../../carcass/fronts/asked.js';
+import { stackHeight } from '../../carcass/fronts/places.js';
+import { extent } from '../../carcass/interval.js';
 import { extentsOf } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
 import { messages } from '../../words/message.js';
@@ -32,7 +34,7 @@ export const frontsLeaveOpen: CarcassRule = {
       const height = lowest?.height ?? lowest?.pitches ?? null;
       if (height === null || own.includes(null)) return [];
       const given = own.reduce<Micrometres>((sum, one) => sum + one!, 0);
-      const open = heightToClose(context) - given - (fronts.length - 1) * spec.doors.gap.value;
+      const open = heightToClose(context, fronts) - given - (fronts.length - 1) * spec.doors.gap.value;
       // A place that is said to stay open may as well stand at the bottom.
       if (open <= 0 || staysOpen(lowest!.kind)) return [];
       const share = { title: say.share(), changes: [remove(height.path)], preferred: true };
@@ -48,11 +50,14 @@ export const frontsLeaveOpen: CarcassRule = {
   },
 };
 
-/** As the builder has it: between the reveals, or all that an inset front can close. */
-export function heightToClose(context: CarcassContext): Micrometres {
-  const { doors, height } = context.spec;
-  if (doors.how.value === 'overlay') return height.value - doors.topReveal.value - doors.bottomReveal.value;
-  const above = panelOf(context, 'top') ?? panelOf(context, 'rail-front');
-  const floor = extentsOf(panelOf(context, 'bottom')!).z.to;
-  return height.value - (above?.thickness ?? 0) - floor - 2 * doors.gap.value;
+/** What fronts of one stack have to close, gaps between them included. */
+export function heightToClose(context: CarcassContext, fronts: readonly AskedFront[]): Micrometres {
+  const { spec, carcass } = context;
+  const over = carcass.panels.filter(({ role }) => role === 'top' || role === 'rail');
+  const clear = {
+    from: extentsOf(panelOf(context, 'bottom')!).z.to,
+    to: Math.min(...over.map((panel) => extentsOf(panel).z.from)),
+  };
+  const above = (panelOf(context, 'top') ?? panelOf(context, 'rail-front'))!.thickness;
+  return extent(stackHeight(spec, clear, above, fronts));
 }

@@ -50,6 +50,39 @@ test('an appliance stands on a shelf flush with the edge of its place, joined an
   expect(shelves).toBeGreaterThan(25);
 });
 
+test('an appliance at an end of the stack has the whole height that is asked for between the panels there', () => {
+  const ends = fc.record({
+    kind: fc.constantFrom('base', 'tall'),
+    how: fc.constantFrom('overlay', 'inset'),
+    top: fc.constantFrom('rails', 'between', 'over'),
+    bottom: fc.constantFrom('between', 'under'),
+    at: fc.constantFrom('top', 'bottom', 'both'),
+    height: fc.integer({ min: 300, max: 600 }),
+    thickRail: fc.boolean(),
+  });
+  fc.assert(
+    fc.property(ends, ({ kind, how, top, bottom, at, height, thickRail }) => {
+      const appliance = at === 'both' ? 'appliance' : `{ front: appliance, height: ${height} }`;
+      const fronts = { top: `[${appliance}, left]`, bottom: `[left, ${appliance}]`, both: '[appliance]' }[at];
+      const panels = thickRail && top === 'rails' ? ', panels: { rail-back: { board: board-19 } }' : '';
+      const [one] = analyse(
+        `carcasses:\n  a: { kind: ${kind}, width: 600, back: none, top: ${top}, bottom: ${bottom}, doors: { how: ${how} }, fronts: ${fronts}${panels} }\n`,
+      ).carcasses;
+      const { panels: all, appliances } = one!.carcass!;
+      const [{ z }] = appliances as [(typeof appliances)[number]];
+      const runs = all.filter(({ role }) => role !== 'door').map((panel) => extentsOf(panel).z);
+      // Nothing reaches into it, and a panel bounds it at the end where it stands.
+      expect(runs.filter((run) => run.to > z.from && run.from < z.to && run.to - run.from < 30_000)).toEqual([]);
+      if (at !== 'top') expect(runs.map(({ to }) => to)).toContain(z.from);
+      if (at !== 'bottom') expect(runs.map(({ from }) => from)).toContain(z.to);
+      if (at !== 'both') expect(z.to - z.from).toBe(height * 1000);
+      const door = all.find(({ role }) => role === 'door');
+      if (at === 'bottom') expect(extentsOf(door!).z.from).toBe(z.to + 3000);
+    }),
+    { numRuns: 40 },
+  );
+});
+
 test('no second shelf is put in where one of the job stands, nor under what stands on the bottom', () => {
   const shelvesOf = (lines: string): readonly string[] =>
     analyse(`carcasses:\n  a: { kind: tall, width: 600, back: none, ${lines} }\n`)
