@@ -1,5 +1,5 @@
 import type { Located } from '../document/place.js';
-import type { CarcassSaid } from '../job/like.js';
+import { standsAcross, type CarcassSaid } from '../job/like.js';
 import type { HungWord } from '../job/model.js';
 import { mirroredEdges, mirroredKey } from '../job/panel-key.js';
 import type { Micrometres } from '../length/units.js';
@@ -56,8 +56,9 @@ export function mirror(said: CarcassSaid): CarcassSaid {
   return said.panels === undefined ? other : { ...other, panels: mirroredPanels(said, other) };
 }
 
-function bayCount({ dividers }: CarcassSaid): number {
-  if (dividers === undefined) return 1;
+function bayCount({ dividers, diagonal }: CarcassSaid): number {
+  // Across a corner there are no dividers, whatever is said.
+  if (dividers === undefined || standsAcross({ ...(diagonal && { diagonal }) })) return 1;
   return 1 + (dividers.as === 'list' ? dividers.is.value.length : dividers.is.value);
 }
 
@@ -126,13 +127,14 @@ function mirroredDoors(doors: Said<'doors'>, count: number): Said<'doors'> {
 function mirroredPanels(said: CarcassSaid, other: CarcassSaid): Said<'panels'> {
   const panels = said.panels!;
   const names = { bays: bayCount(said), areSpread: said.dividers?.as === 'count', fronts: frontNames(said, other) };
+  const diagonal = standsAcross(said);
   const entries = panels.value.map(({ name, value }) => {
     const { bands, 'reference-end': atReference, 'far-end': atFar, ...rest } = value.value;
-    const turned = mirroredEdges(name.value).size > 0;
-    const [reference, far] = turned ? [atFar, atReference] : [atReference, atFar];
+    const edges = mirroredEdges(name.value, diagonal);
+    const [reference, far] = edges.has('far-end') ? [atFar, atReference] : [atReference, atFar];
     const choice = {
       ...rest,
-      ...(bands && { bands: mirroredBands(name.value, bands) }),
+      ...(bands && { bands: mirroredBands(edges, bands) }),
       ...(reference && { 'reference-end': reference }),
       ...(far && { 'far-end': far }),
     };
@@ -143,8 +145,7 @@ function mirroredPanels(said: CarcassSaid, other: CarcassSaid): Said<'panels'> {
 
 type Bands = NonNullable<Said<'panels'>['value'][number]['value']['value']['bands']>;
 
-function mirroredBands(panel: string, bands: Bands): Bands {
-  const other = mirroredEdges(panel);
+function mirroredBands(other: ReadonlyMap<string, string>, bands: Bands): Bands {
   return withValue(
     bands,
     Object.fromEntries(Object.entries(bands.value).map(([edge, band]) => [other.get(edge) ?? edge, band])),

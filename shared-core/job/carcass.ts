@@ -13,7 +13,7 @@ import { hasFigures } from './figures.js';
 import { fillIn } from './fill.js';
 import type { Defaults } from './head.js';
 import type { Usage } from './left-out.js';
-import { withBases, type CarcassSaid, type Likeness } from './like.js';
+import { standsAcross, withBases, type CarcassSaid, type Likeness } from './like.js';
 import type { JobCarcass, JobHead, JointChoice, JointPlaces, PanelChoice } from './model.js';
 import { carcassSchema, jobSchema } from './schema.js';
 
@@ -89,7 +89,7 @@ function fill(
     habits: shop.habits,
     kind: said.kind.value,
     hasLooseShelves: loose !== undefined && (loose.as === 'list' ? loose.is.value.length : loose.is.value) > 0,
-    isDiagonal: said.diagonal?.value.left !== undefined || said.diagonal?.value.right !== undefined,
+    isDiagonal: standsAcross(said),
   };
   // What is mirrored has been when it is filled in.
   const { mirrored: _, ...filled } = fillIn(said, usage, name.place);

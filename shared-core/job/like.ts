@@ -11,6 +11,10 @@ import { carcassSchema } from './schema.js';
 /** What a text says of a carcass, in its long form. One that is like another may leave anything out. */
 export type CarcassSaid = Partial<UnfoldedFields<typeof carcassSchema.fields>>;
 
+/** Whether it is to stand across a corner. */
+export const standsAcross = ({ diagonal }: Pick<CarcassSaid, 'diagonal'>): boolean =>
+  diagonal?.value.left !== undefined || diagonal?.value.right !== undefined;
+
 /** What is said, with left and right changed over. */
 export type Mirror = (said: CarcassSaid) => CarcassSaid;
 

@@ -74,11 +74,15 @@ const OTHER_PART: Partial<Record<DrawerPart, DrawerPart>> = { left: 'right', rig
 const HANDED =
   /^(?:left|right|(?:end|filler|blind)-(?:left|right)|divider-\d+|door-\d+|drawer-\d+|drawer-\d+-(?:left|right))$/;
 
-/** What the edges of a panel that change over where left and right do become; the others stay. A back has its front edge on the left. */
-export function mirroredEdges(key: string): ReadonlyMap<string, string> {
-  const [a, b] = wholeOf(key) === 'back' ? (['front', 'back'] as const) : (['reference-end', 'far-end'] as const);
+/**
+ * What the edges of a panel that change over where left and right do become; the others stay. A back has its front edge on the left;
+ * of a carcass across a corner, where that is.
+ */
+export function mirroredEdges(key: string, isDiagonal: boolean): ReadonlyMap<string, string> {
+  const isBack = wholeOf(key) === 'back';
+  const [a, b] = isBack ? (['front', 'back'] as const) : (['reference-end', 'far-end'] as const);
   return new Map(
-    HANDED.test(key)
+    HANDED.test(key) || (isBack && isDiagonal)
       ? []
       : [
           [a, b],

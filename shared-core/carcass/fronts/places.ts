@@ -102,9 +102,12 @@ function alongDiagonal({ spec, shop }: Box, diagonal: Diagonal): Interval {
   const { reveal, buffer } = spec.doors;
   const before = buffer.value + thickestFront(spec, shop);
   const off = (hand: Hand): Micrometres => frontBegins(diagonal, hand, reveal.value, before);
-  const from = off('left');
-  // As wide as a saw can be set to.
-  return { from, to: from + Math.floor((diagonal.long - off('right') - from) / 100) * 100 };
+  const room = { from: off('left'), to: diagonal.long - off('right') };
+  // As wide as a saw can be set to; what is over lies toward the corner, so that the mirror image is one.
+  const width = Math.floor(extent(room) / 100) * 100;
+  return diagonal.hand === 'right'
+    ? { from: room.from, to: room.from + width }
+    : { from: room.to - width, to: room.to };
 }
 
 /** From the lower edge of the fronts of a stack to the upper one; of any that are no appliances where none is named. */

@@ -5,7 +5,7 @@ import { keyText } from '../../document/scalar-text.js';
 import type { TextEdit } from '../../document/pieces.js';
 import type { MapEntry, MapNode } from '../../document/tree.js';
 import { setLength } from '../../findings/changes.js';
-import { over, type CarcassSaid } from '../../job/like.js';
+import { over, standsAcross, type CarcassSaid } from '../../job/like.js';
 import { inchesOf } from '../../job/notation.js';
 import { mirroredEdges } from '../../job/panel-key.js';
 import type { JobAnalysis } from '../analysis.js';
@@ -88,9 +88,11 @@ function hasOwnRows({ panels }: CarcassSaid): boolean {
 function renamedPanels(
   text: string,
   { value }: MapEntry,
-  { panels: before }: CarcassSaid,
+  own: CarcassSaid,
   { panels: after }: CarcassSaid,
 ): readonly TextEdit[] {
+  const { panels: before } = own;
+  const isDiagonal = standsAcross(own);
   const written = entryOf(value, 'panels')?.value;
   if (before === undefined || after === undefined || written?.kind !== 'map') return [];
   return before.value.flatMap(({ name }, i): readonly TextEdit[] => {
@@ -98,7 +100,7 @@ function renamedPanels(
     const to = after.value[i]!.name.value;
     if (entry === undefined) return [];
     const renamed = to === name.value ? [] : [renaming(text, entry, to, written)];
-    const other = mirroredEdges(name.value);
+    const other = mirroredEdges(name.value, isDiagonal);
     const swapped = [entry.value, entryOf(entry.value, 'bands')?.value].flatMap((map) =>
       map?.kind !== 'map'
         ? []

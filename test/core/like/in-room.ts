@@ -11,7 +11,15 @@ export function inRoom({ carcass, boring }: CarcassAnalysis, width: number | nul
     panels: carcass!.panels
       .map((panel) => {
         const { x, y, z } = extentsOf(panel);
-        const run = [at(x.from), at(x.to)].toSorted((a, b) => a - b);
+        // What the saw cannot share out lies at the right of a front across a corner, in either carcass.
+        const plan =
+          panel.turn === undefined
+            ? [
+                [at(x.from), at(x.to)].toSorted((a, b) => a - b),
+                y,
+                panel.corner === undefined ? null : [panel.corner.u, panel.corner.v, panel.corner.band?.name],
+              ]
+            : [panel.width, panel.length];
         const { u, v } = panel.pose;
         const bands = [
           [opposite(u), panel.bands.front],
@@ -20,7 +28,7 @@ export function inRoom({ carcass, boring }: CarcassAnalysis, width: number | nul
           [v, panel.bands['far-end']],
         ] as const;
         const banded = bands.map(([axis, band]) => `${side(axis)} ${band?.name}`).toSorted();
-        return JSON.stringify([panel.role.replace('right-side', 'left-side'), panel.board.name, run, y, z, banded]);
+        return JSON.stringify([panel.role.replace('right-side', 'left-side'), panel.board.name, plan, z, banded]);
       })
       .toSorted(),
     bores: boring!.bores
@@ -30,6 +38,8 @@ export function inRoom({ carcass, boring }: CarcassAnalysis, width: number | nul
         const { entry, direction, length } = boreAxis(panels.get(bore.panel)!, bore);
         const { diameter, depth, through, purpose } = bore;
         const along = side(direction);
+        const { turn } = panels.get(bore.panel)!;
+        if (turn !== undefined) return JSON.stringify([bore.u, bore.v, along, diameter, depth, through, purpose]);
         // A hole through a panel is the same from either face.
         const x = through && along === '-x' ? at(entry.x) - length : at(entry.x);
         return JSON.stringify([x, entry.y, entry.z, through ? along[1] : along, diameter, depth, through, purpose]);
