@@ -148,9 +148,10 @@ function stays({ name, side, position }: SetStop, { stops, extension, rail, cove
   const stop = rail[own];
   if (stop === undefined || stops.some((set) => set.name === name)) return false;
   if (position > stop.furthest && !extension) return false;
-  const isPassed = stops.some(
-    (set) => set.side === side && own > rail.findIndex((one) => one.name === set.name) !== position > set.position,
-  );
+  const isPassed = stops.some((set) => {
+    const isOuter = own > rail.findIndex((one) => one.name === set.name);
+    return set.side === side && (isOuter ? position <= set.position : position >= set.position);
+  });
   return !isPassed && (stop.lowers || !covered[side].some(([from, to]) => position > from && position < to));
 }
 

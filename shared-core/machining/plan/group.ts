@@ -162,7 +162,7 @@ function* firstFit(
       if (batch) open.push(batch);
     }
   }
-  return yield* mergeBatches(open, precedents);
+  return open;
 }
 
 /** Equal for operations that ask the same of the machine's settings, stops and spindles in every one of their ways. */
@@ -211,27 +211,4 @@ function best(
     }
   }
   return found;
-}
-
-/** Takes batches together, smallest into largest, as long as any two go together. */
-function* mergeBatches(batches: readonly Batch[], precedents: Precedents): Steps<Batch[]> {
-  const left = [...batches];
-  for (let from = left.length - 1; from > 0; from--) {
-    yield;
-    for (let into = 0; into < from; into++) {
-      const source = left[from];
-      const target = left[into];
-      if (!source || !target) continue;
-      const merged = source.chosen.reduce<Batch | null>(
-        (sum, { operation, way }) => sum && join(sum, operation, way),
-        target,
-      );
-      if (merged && canRun(left.with(into, merged).toSpliced(from, 1), precedents)) {
-        left[into] = merged;
-        left.splice(from, 1);
-        break;
-      }
-    }
-  }
-  return left;
 }

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { assignStops, type StopPlace } from '../../../../shared-core/machining/plan/stops.js';
-import type { Stop, VerticalHead } from '../../../../shared-core/shop/model.js';
+import { assignStops, coveredBy, liesOver, type StopPlace } from '../../../../shared-core/machining/plan/stops.js';
+import type { Way } from '../../../../shared-core/machining/plan/operation.js';
+import type { CupBorer, LineDrill, Stop, VerticalHead } from '../../../../shared-core/shop/model.js';
 import { mm } from '../../specs.js';
 import { shed } from './jobs.js';
 
@@ -125,4 +126,50 @@ test('stops are found for places wherever some pairing of them has none past its
     { numRuns: 2000 },
   );
   expect(found).toBeGreaterThan(400);
+});
+
+describe('where a panel comes to lie over stops', () => {
+  /*
+   * A panel 720 long against a left stop 16 from the first of five spindles, 32 apart: it covers X from -16 to 704, and keeps 2
+   * of room beyond. A left stop at p has its face at X = -p; a right one at X = 128 + p on the line drill, where the last spindle
+   * stands at 128, and at X = p where all spindles stand at 0.
+   */
+  const drill: LineDrill = { ...(shed.machines.get('row-drill') as LineDrill), spindles: 5, pitch: mm(32) };
+  const cups = shed.machines.get('cup-press') as CupBorer;
+  const way = (side: Way['side'], position: number, ...moves: readonly number[]): Way => ({
+    down: 'outside',
+    edge: 'front',
+    end: 'reference-end',
+    side,
+    position: mm(position),
+    strokes: moves.map((moved) => ({ moved: mm(moved), wanted: [] })),
+    extent: mm(720),
+    load: { wanted: [], limit: [] },
+  });
+
+  test.each([
+    ['stops of both hands', drill, [0], [-706, 16], [-144, 578]],
+    ['its own stop too, moved along past it', drill, [0, -160], [-706, 176], [-304, 578]],
+    ['more on the other hand, moved the other way', drill, [0, 160], [-866, 16], [-144, 738]],
+    ['the same where it is moved so in all', drill, [160], [-866, 16], [-144, 738]],
+    // It came against its stop before it was moved along.
+    ['the same where only the second stroke is run', drill, [-160], [-706, 176], [-304, 578]],
+    ['both hands from one line', borer, [0], [-706, 16], [-16, 706]],
+    ['both hands from one cup', cups, [0], [-706, 16], [-16, 706]],
+  ] as const)('%s', (_, machine, moves, own, other) => {
+    expect(coveredBy(machine, way('left', 16, ...moves), 'left')).toEqual(own.map(mm));
+    expect(coveredBy(machine, way('left', 16, ...moves), 'right')).toEqual(other.map(mm));
+    // A panel at a right stop is the mirror image, its moves turned about.
+    const mirrored = moves.map((moved) => 0 - moved);
+    expect(coveredBy(machine, way('right', 16, ...mirrored), 'right')).toEqual(own.map(mm));
+    expect(coveredBy(machine, way('right', 16, ...mirrored), 'left')).toEqual(other.map(mm));
+  });
+  test('a stop that just touches what is covered is not lain over', () => {
+    const over = (side: Stop['side'], position: number, from = 16): boolean =>
+      liesOver(borer, way('left', from, 0), { side, position: mm(position) });
+    expect([over('right', 706), over('right', 705.999)]).toEqual([false, true]);
+    expect([over('left', 16), over('left', 15.999)]).toEqual([false, true]);
+    // From a stop 800 out the other end lies 80 from the spindles.
+    expect([over('left', 78, 800), over('left', 78.001, 800)]).toEqual([false, true]);
+  });
 });
