@@ -105,3 +105,16 @@ export function applyEdits(text: string, edits: readonly TextEdit[]): string {
   pieces.apply(edits);
   return pieces.text();
 }
+
+/** The edits in the order of the text, without those that meet one before them that is kept. One may begin where another ends. */
+export function withoutOverlaps(edits: readonly TextEdit[]): readonly TextEdit[] {
+  const kept: TextEdit[] = [];
+  for (const edit of [...edits].sort((a, b) => a.start - b.start || a.end - b.end)) {
+    const before = kept.at(-1);
+    // Two that only put something in at one place would have no order.
+    const follows =
+      before === undefined || edit.start > before.end || (edit.start === before.end && before.start < before.end);
+    if (follows) kept.push(edit);
+  }
+  return kept;
+}

@@ -2,7 +2,7 @@ import { nthOf } from '../document/edit/edits-for.js';
 import type { JobParts } from '../document/cut.js';
 import { editsFor } from '../document/edit/edits-for.js';
 import { readCarcassTree } from '../document/parts.js';
-import type { TextEdit } from '../document/pieces.js';
+import { withoutOverlaps, type TextEdit } from '../document/pieces.js';
 import { readTree } from '../document/read.js';
 import type { Change, Finding, Repair } from '../findings/finding.js';
 import { carcassEdits, headEdits } from '../job/edits.js';
@@ -79,6 +79,7 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
     ...editsInTop(tail, 'tail', inTail),
     ...[...inCarcass].flatMap(([carcass, changes]) => editsInCarcass(analysis, carcass, changes)),
   ];
+  // Of an uncut text, edits of two carcasses may meet in a shared value.
   return {
     job: withoutOverlaps(job),
     shop: uri === null ? [] : withoutOverlaps([...shopRewrites, ...editsInShop(shop, inShop)]),
@@ -207,13 +208,4 @@ function placeOf(change: Change, carcass: number | null): string {
   const { part, path } = change;
   const nth = nthOf(change);
   return JSON.stringify([part, part === 'self' ? carcass : null, ...path, ...(nth > 0 ? [{ nth }] : [])]);
-}
-
-/** Of an uncut text, edits of two carcasses may meet in a shared value: the first is kept. */
-function withoutOverlaps(edits: readonly TextEdit[]): readonly TextEdit[] {
-  const ordered = [...edits].sort((a, b) => a.start - b.start || a.end - b.end);
-  return ordered.filter((edit, index) => {
-    const before = ordered[index - 1];
-    return before === undefined || edit.start > before.end || (edit.start === before.end && before.start < before.end);
-  });
 }

@@ -6,7 +6,9 @@ import { patternPlaces } from '../../../shared-core/boring/pattern.js';
 import { wallsAround } from '../../../shared-core/boring/walls.js';
 import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import type { Carcass } from '../../../shared-core/carcass/model.js';
-import { mm, shopOf, specOf, type CarcassWish, type ShopWish } from '../specs.js';
+import type { Surroundings } from '../../../shared-core/fittings/fitting.js';
+import { cam as cams } from '../../../shared-core/fittings/kinds/cam.js';
+import { cam, dowel, mm, shopOf, specOf, type CarcassWish, type ShopWish } from '../specs.js';
 
 function bored(wish: Partial<CarcassWish> = {}, shopWish: Partial<ShopWish> = {}): BoreMap & { carcass: Carcass } {
   const shop = shopOf(shopWish);
@@ -48,6 +50,20 @@ describe('rows', () => {
     const [row] = bored({ height: mm(730) }).rows;
     const last = row!.offset + (row!.count - 1) * row!.pitch;
     expect([row!.offset, mm(730) - last]).toEqual([mm(8), mm(18)]);
+  });
+
+  test('there is a rear row from the depth on at which it stands one pitch behind the front row', () => {
+    // 37 to the front row, a pitch of 32, and a margin of 37 behind.
+    const lines = (depth: number): readonly number[] =>
+      bored({ depth: mm(depth), back: 'none', joint: 'screw-7x50' })
+        .rows.filter(({ panel }) => panel === 'left')
+        .map(({ u }) => u);
+    expect(lines(106)).toEqual([mm(37), mm(69)]);
+    expect(lines(105.999)).toEqual([mm(37)]);
+    expect([lines(137.999), lines(138)]).toEqual([
+      [mm(37), mm(69)],
+      [mm(37), mm(101)],
+    ]);
   });
 
   test('the last hole of a divider keeps half its own thickness from its end, not that of the sides', () => {
@@ -349,6 +365,31 @@ describe('screws and cams', () => {
       ['dowel', mm(12)],
       ['cam-stud', mm(11)],
     ]);
+  });
+
+  test('a joint of cams begins where both the cam and the thickest of dowel and bolt have room to the edge', () => {
+    // Half a cam and a wall of 3; one and a half times the thickness of a bolt or dowel (12 for 8, 15 for 10).
+    const sizes = {
+      camDepth: mm(12.5),
+      distance: mm(34),
+      studDiameter: mm(5),
+      studDepth: mm(11),
+      boltDiameter: mm(8),
+    };
+    const around = (guide: number): Surroundings => ({
+      glueGap: mm(1),
+      leastWall: mm(3),
+      named: (name) => dowel(name, guide, mm(30), mm(12)),
+    });
+    const edge = (camDiameter: number, guide: number | null): number =>
+      cams.joint.edgeDistance(
+        cam('cam', { ...sizes, camDiameter, guide: guide === null ? null : 'guide' }),
+        around(guide ?? 0),
+      );
+    expect([edge(mm(15), null), edge(mm(18), null), edge(mm(20), null)]).toEqual([mm(12), mm(12), mm(13)]);
+    // What is half a micrometre goes up: the wall must not be less.
+    expect(edge(mm(20) + 1, null)).toBe(mm(13) + 1);
+    expect([edge(mm(15), mm(10)), edge(mm(15), mm(6)), edge(mm(28), mm(10))]).toEqual([mm(15), mm(12), mm(17)]);
   });
 
   test('the cam of a side that stands on the bottom opens inside', () => {

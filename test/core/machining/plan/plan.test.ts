@@ -72,15 +72,20 @@ describe('sides and their mirror images', () => {
 
 test.each([
   // Two pitches of 32 from the top end are 64: a line nearer than that belongs to what closes the box there.
-  [640, ['reference-end', mm(640)]],
-  [640.1, ['far-end', mm(79.9 - 16)]],
-  [600, ['reference-end', mm(600)]],
-])('a shelf %d up a side 704 long is set out from the end that it belongs to', (at, wanted) => {
+  [720, 640, ['reference-end', mm(640)]],
+  [720, 640.001, ['far-end', mm(703.999 - 640)]],
+  [720, 600, ['reference-end', mm(600)]],
+  // Of a side 88 long too, but to the end that is nearer: the very middle to the bottom.
+  [104, 44, ['reference-end', mm(44)]],
+  [104, 44.001, ['far-end', mm(43.999)]],
+])('in a carcass %d high a shelf %d up is set out from the end that it belongs to', (height, at, wanted) => {
   const text = `unit: mm
 carcasses:
-  a: { kind: base, width: 600, height: 720, top: over, rows: none, fixed-shelves: [${at}] }
+  a: { kind: base, width: 600, height: ${height}, top: over, rows: none, fixed-shelves: [${at}] }
 `;
-  const ways = readJob(text, shed).flatMap(({ operations }) =>
+  // However small a panel is.
+  const anySize = shedWith('vertical', { panel: { length: null, width: null, thickness: null } });
+  const ways = readJob(text, anySize).flatMap(({ operations }) =>
     operations.operations.filter(({ panel }) => panel === 'left').flatMap(({ ways: [way] }) => (way ? [way] : [])),
   );
   expect(ways.map(({ end, position }) => [end, position])).toContainEqual(wanted);

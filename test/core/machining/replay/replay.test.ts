@@ -408,6 +408,55 @@ describe('a set-up that cannot be carried out says why', () => {
     ]);
   });
 
+  it('a panel is moved along either way as far as the index range, and no further', () => {
+    const near = { ...LINE, indexRange: mm(320) };
+    const stops = { 'end-left': 8, 'end-right': 8 };
+    const rightLies = { ...rowLies, end: 'far-end', stop: 'end-right' } as const;
+    const toLeft = (moved: number): string[] =>
+      onLine({ stops }, [step(rowLies, [0], 5), step(rowLies, [1], 5, mm(-moved))], near);
+    const toRight = (moved: number): string[] =>
+      onLine({ stops }, [step(rightLies, [20], 5), step(rightLies, [19], 5, mm(moved))], near);
+    expect(toLeft(320)).toEqual(['inside 37 8 5 13', 'inside 37 360 5 13']);
+    expect(toRight(320)).toEqual(['inside 37 712 5 13', 'inside 37 360 5 13']);
+    for (const run of [toLeft, toRight]) expect(run(352)[0]).toMatch(/^PROBLEM .*352 mm.*320 mm/);
+  });
+
+  it('spindles are counted from 1 to as many as there are', () => {
+    expect(onVertical({}, [step(lies, [15], 8)])).toEqual(['inside 533 8 8 12']);
+    expect(onVertical({}, [step(lies, [-1], 8)])[0]).toBe('PROBLEM ‘upright’ has spindles 1 to 21, not 0.');
+  });
+
+  it('a bit that only touches the panel from beside it bores air; one that reaches in cuts the edge', () => {
+    // Spindle 16 stands 565 from the fence, 5 past the back edge.
+    expect(onVertical({}, [step(lies, [0, 16], 10)])).toEqual(['inside 53 8 10 12']);
+    expect(onVertical({}, [step(lies, [0, 16], 10.001)])[0]).toMatch(
+      /^PROBLEM The 10\.001 mm hole at 565 mm, 8 mm .* cuts into an edge/,
+    );
+    // Spindle 20 at 648 and the head at 37 stand 8 and 6 beside the corner of 640 by 31: 10 from it.
+    const atCorner = (diameter: number): string[] =>
+      replay(
+        setUp(LINE, { fence: [37], stops: { 'end-left': 8 }, depth: 13 }, { left: [step(rowLies, [20], diameter)] }),
+        'left',
+        blank(640, 31, 16, 'right'),
+      );
+    expect(atCorner(20)).toEqual(['PROBLEM Every bit comes down beside the panel.']);
+    expect(atCorner(20.001)[0]).toMatch(/cuts into an edge/);
+  });
+
+  it('a hole whose middle is on an edge cuts into it', () => {
+    const anywhere = { ...VERTICAL, fenceOffset: { min: 0, max: mm(80) } };
+    const at = (fence: number, stop: number, spindle: number): string[] =>
+      onVertical({ fence: [fence], stops: { 'near-left': stop } }, [step(lies, [spindle], 8)], anywhere);
+    // 48 + 16 x 32 = 560, the width
+    for (const [fence, stop, spindle] of [
+      [0, 8, 0],
+      [48, 8, 16],
+      [53, 0, 0],
+    ] as const)
+      expect(at(fence, stop, spindle)[0]).toMatch(/cuts into an edge/);
+    expect(at(0.001, 0.001, 0)).toEqual(['inside 0.001 0.001 8 12']);
+  });
+
   it('index pins stand in holes that were bored from the same stop, not from the panel’s other end', () => {
     const stops = { 'end-left': 8, 'end-right': 8 };
     const fromFarEnd = step({ ...rowLies, end: 'far-end', stop: 'end-right' }, [20], 5);
