@@ -312,7 +312,7 @@ export function middleOf(panel: Panel, bore: Bore): Vec3 {
 export const volumeOf = ({ solid }: Part): number => solid.volume();
 
 /** A block of a panel, thinner by so much on every side: what it then meets the panel does more than touch. */
-export function thinner({ name, box: { min, max } }: Part, by: number): Part {
+export function thinner({ name, box: { min, max } }: Pick<Part, 'name' | 'box'>, by: number): Part {
   const box: Box = { min: min.map((at) => at + by) as Vec3, max: max.map((at) => at - by) as Vec3 };
   return { name, box, solid: block(box.min, box.max) };
 }

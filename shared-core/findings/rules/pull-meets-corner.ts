@@ -1,11 +1,13 @@
-import { blindHands } from '../../carcass/fronts/blind.js';
+import { blindHands, openFront } from '../../carcass/fronts/blind.js';
+import { extentsOf } from '../../carcass/pose.js';
 import type { Micrometres } from '../../length/units.js';
+import type { Hand } from '../../shop/model.js';
 import { quoted } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { setLength } from '../changes.js';
 import { boresOfGroups } from '../lookups.js';
 import { movedPull } from '../pull-places.js';
-import type { CarcassRule, Found } from '../rule.js';
+import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 
 interface Meets {
   readonly pull: string;
@@ -34,14 +36,15 @@ export const pullMeetsCorner: CarcassRule = {
   },
   check(context) {
     const { spec, boring } = context;
-    if (blindHands(spec).length === 0) return [];
     const { strip } = spec.blind;
-    const room = strip.value + spec.doors.gap.value;
+    const rooms = blindHands(spec).flatMap((hand) => roomBeside(context, hand));
+    if (rooms.length === 0) return [];
+    const room = Math.min(...rooms);
     const furthest = boring.pulls.toSorted((a, b) => b.pull.projection - a.pull.projection)[0];
     if (furthest === undefined || furthest.pull.projection <= room) return [];
     const { front, pull, id } = furthest;
     const millimetre = 1000;
-    const to = Math.ceil((pull.projection + PASSES - spec.doors.gap.value) / millimetre) * millimetre;
+    const to = Math.ceil((pull.projection + PASSES - (room - strip.value)) / millimetre) * millimetre;
     const found: Found = {
       place: strip.written ? strip.place : (spec.blind.right ?? spec.blind.left)!.place,
       panel: front.key,
@@ -55,3 +58,16 @@ export const pullMeetsCorner: CarcassRule = {
     return [found];
   },
 };
+
+/** From what the run along the other wall covers to the nearest front that opens; an inset one may hang beside a divider further on. */
+function roomBeside({ spec, carcass }: CarcassContext, hand: Hand): readonly Micrometres[] {
+  const open = openFront(spec);
+  const strip = spec.blind.strip.value;
+  const fronts = carcass.panels
+    .filter(({ role }) => role === 'door' || role === 'drawer-front')
+    .map((one) => extentsOf(one).x);
+  if (fronts.length === 0) return [];
+  return hand === 'left'
+    ? [Math.min(...fronts.map(({ from }) => from)) - open.from + strip]
+    : [open.to - Math.max(...fronts.map(({ to }) => to)) + strip];
+}

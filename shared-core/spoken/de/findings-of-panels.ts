@@ -33,6 +33,10 @@ export const findingsOfPanels = {
   'door-swing-meets': {
     meets: ({ door, hung, others, angle }) =>
       `${door}, ${HAND[hung]} angeschlagen, stößt an ${und(others)}, wenn sie ${angle}° offen steht. Machen Sie dort die Fuge oder die Luft zum Rand größer, schlagen Sie sie auf der anderen Seite an, oder nehmen Sie ein Topfband, das ihre Kante frei hält.`,
+    byPull: ({ door, hung, pull, others, angle }) =>
+      `${quoted(pull)} auf ${door}, ${HAND[hung]} angeschlagen, stößt an ${und(others)}, wenn die Tür ${angle}° offen steht. Setzen Sie den Griff näher an die Schließkante, nehmen Sie einen flacheren oder ein Topfband, das weniger weit öffnet.`,
+    onPull: ({ door, hung, pull, others, angle }) =>
+      `${door}, ${HAND[hung]} angeschlagen, stößt an ${quoted(pull)} auf ${und(others)}, wenn sie ${angle}° offen steht. Setzen Sie diesen Griff weiter von der Kante, nehmen Sie einen flacheren oder ein Topfband, das weniger weit öffnet.`,
   },
   'drawer-lower-than-slide': {
     low: ({ drawers, height, slide, needs }, show) =>

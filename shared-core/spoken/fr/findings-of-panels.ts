@@ -32,6 +32,10 @@ export const findingsOfPanels = {
   'door-swing-meets': {
     meets: ({ door, hung, others, angle }) =>
       `${door}, montée ${HAND[hung]}, touche ${et(others)} quand elle est ouverte de ${angle}°. Agrandissez le jeu ou la marge à cet endroit, montez-la de l’autre côté, ou prenez une charnière qui dégage son chant.`,
+    byPull: ({ door, hung, pull, others, angle }) =>
+      `${quoted(pull)} sur ${door}, montée ${HAND[hung]}, touche ${et(others)} quand la porte est ouverte de ${angle}°. Placez la poignée plus près du chant de fermeture, prenez-en une plus plate, ou une charnière qui ouvre moins.`,
+    onPull: ({ door, hung, pull, others, angle }) =>
+      `${door}, montée ${HAND[hung]}, touche ${quoted(pull)} sur ${et(others)} quand elle est ouverte de ${angle}°. Placez cette poignée plus loin du chant, prenez-en une plus plate, ou une charnière qui ouvre moins.`,
   },
   'drawer-lower-than-slide': {
     low: ({ drawers, height, slide, needs }, show) =>
