@@ -35,12 +35,13 @@ export const boreTooShort: CarcassRule = {
 
 function shortBores(context: CarcassContext, { face, end }: Mate): readonly TooShort<Bore>[] {
   const fitting = end.fitting === null ? undefined : context.shop.fittings.get(end.fitting);
-  const [facePanel, endPanel] = [panelOf(context, face.panel), panelOf(context, end.panel)];
-  if (fitting === undefined || facePanel === undefined || endPanel === undefined) return [];
+  if (fitting === undefined) return [];
+  const faceThickness = panelOf(context, face.panel)!.thickness;
+  const endThickness = panelOf(context, end.panel)!.thickness;
   const crossing = context.boring.bores
     .filter(({ meets }) => meets === end.id)
-    .map((bore) => ({ bore, under: bore.face === 'outside' ? end.v : endPanel.thickness - end.v }));
-  const mates = { face, end, faceThickness: facePanel.thickness, endThickness: endPanel.thickness, crossing };
+    .map((bore) => ({ bore, under: bore.face === 'outside' ? end.v : endThickness - end.v }));
+  const mates = { face, end, faceThickness, endThickness, crossing };
   return kindOf(fitting).joint.tooShort(fitting, mates);
 }
 

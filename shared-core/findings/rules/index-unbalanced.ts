@@ -128,9 +128,10 @@ function cheaperCounts(context: CarcassContext, row: Row, panels: readonly strin
   return ways
     .flatMap(({ laid, title, changes }): Cheaper[] => {
       const other = rowWork(context, laid);
-      const less = other && workMore(work, other);
+      if (other === null) return [];
+      const less = workMore(work, other);
       // Fewer strokes at the price of another set-up are no gain, nor the other way about, unless time says so.
-      if (other === null || less === null || other.seconds >= work.seconds) return [];
+      if (less === null || other.seconds >= work.seconds) return [];
       return [{ count: laid.count, less, repair: { title, changes, preferred: false } }];
     })
     .sort((a, b) => b.less.seconds - a.less.seconds);

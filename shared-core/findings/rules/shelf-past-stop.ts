@@ -4,7 +4,7 @@ import { handedness } from '../../carcass/pose.js';
 import { means } from '../../job/panel-key.js';
 import type { Micrometres } from '../../length/units.js';
 import { handOfEnd } from '../../machining/plan/orientation.js';
-import type { Hand, Stop, VerticalHead } from '../../shop/model.js';
+import type { Hand, VerticalHead } from '../../shop/model.js';
 import { setLength } from '../changes.js';
 import type { Repair } from '../finding.js';
 import { distinct, grouped, machineFor, onFace, panelOf, rowStart } from '../lookups.js';
@@ -87,77 +87,68 @@ export const shelfPastStop: CarcassRule = {
     if (head === null) return [];
     const bores = context.boring.bores.filter((bore) => onFace(bore) && !isRow(bore));
     const past = grouped(bores, (bore) => `${bore.panel} ${bore.face} ${bore.v}`).flatMap((line) => {
-      const miss = missOf(context, head, line[0]!);
-      return miss === null ? [] : [{ line, ...miss }];
+      const ways = missOf(context, head, line[0]!);
+      return ways === null ? [] : [{ line, of: lineOf(context, line[0]!), ways }];
     });
-    return grouped(past, ({ line, ways }) => `${line[0]!.place.part} ${line[0]!.place.start} ${ways[0].at}`).map(
-      (same): Found => {
-        const { line, ways } = same[0]!;
-        const [near, far] = ways;
-        const bore = line[0]!;
-        const joint = context.carcass.joints.find((one) => one.id === bore.group);
-        return {
-          place: bore.place,
-          panel: bore.panel,
-          message: say.pastStop({
-            line: joint === undefined || joint.endPanel === bore.panel ? null : joint.endPanel,
-            panels: distinct(same.map((one) => one.line[0]!.panel)),
-            ways: [wayTold(head, near), wayTold(head, far)],
-            machine: head.name,
-            extension: head.extension,
-          }),
-          bores: same.flatMap((one) => one.line.map((each) => each.id)),
-          repairs: joint === undefined ? [] : moveShelf(context, head, joint.endPanel),
-        };
-      },
-    );
+    return grouped(past, ({ line, of, ways: [near, far] }) =>
+      [line[0]!.place.part, line[0]!.place.start, of, near.at, near.end, near.reach, far.reach].join(' '),
+    ).map((same): Found => {
+      const { line, of, ways } = same[0]!;
+      const bore = line[0]!;
+      const joint = context.carcass.joints.find((one) => one.id === bore.group);
+      return {
+        place: bore.place,
+        panel: bore.panel,
+        message: say.pastStop({
+          line: of,
+          panels: distinct(same.map((one) => one.line[0]!.panel)),
+          ways,
+          machine: head.name,
+          extension: head.extension,
+        }),
+        bores: same.flatMap((one) => one.line.map((each) => each.id)),
+        repairs: joint === undefined ? [] : moveShelf(context, head, joint.endPanel),
+      };
+    });
   },
 };
 
-/** A line of bores from one end of its panel, which lies against a stop on that hand. */
-interface EndWay {
-  readonly at: Micrometres;
-  readonly hand: Hand;
-  readonly end: EndName;
-}
-
-const stopsOn = (head: VerticalHead, hand: Hand): readonly Stop[] => head.stops.filter(({ side }) => side === hand);
-
-function wayTold(head: VerticalHead, { at, hand, end }: EndWay): WayTold {
-  const stops = stopsOn(head, hand);
-  const reach = stops.length === 0 ? null : Math.max(...stops.map(({ range }) => range.max));
-  return { at, end, hand, stops: stops.length, reach };
+/** The panel that a line in a face is for; null for a line of the panel's own. */
+function lineOf({ carcass }: CarcassContext, { group, panel }: Bore): string | null {
+  const joint = carcass.joints.find((one) => one.id === group);
+  return joint === undefined || joint.endPanel === panel ? null : joint.endPanel;
 }
 
 /** The ways from the nearer and the farther end, where neither can lie against a stop; null where one can. */
-function missOf(
-  context: CarcassContext,
-  head: VerticalHead,
-  bore: Bore,
-): { readonly ways: readonly [EndWay, EndWay] } | null {
-  const panel = panelOf(context, bore.panel);
-  if (panel === undefined) return null;
+function missOf(context: CarcassContext, head: VerticalHead, bore: Bore): PastStop['ways'] | null {
+  const panel = panelOf(context, bore.panel)!;
   const worked = bore.face === 'inside' ? 'inside' : 'outside';
   const other = worked === 'inside' ? 'outside' : 'inside';
   const down = head.from === 'above' ? other : worked;
-  const ways = (['reference-end', 'far-end'] as const).map((end) => ({
-    at: end === 'reference-end' ? bore.v : panel.length - bore.v,
-    hand: handOfEnd(end, down, handedness(panel.pose), head.fence),
-    end: endNamed(panel, end),
-  }));
-  const reached = ways.some(({ at, hand }) =>
-    head.stops.some((stop) => stop.side === hand && at >= stop.range.min && at <= stop.range.max + head.extension),
-  );
-  if (reached) return null;
+  const ways = (['reference-end', 'far-end'] as const).map((end): WayTold & { readonly reached: boolean } => {
+    const at = end === 'reference-end' ? bore.v : panel.length - bore.v;
+    const hand = handOfEnd(end, down, handedness(panel.pose), head.fence);
+    const stops = head.stops.filter(({ side }) => side === hand);
+    return {
+      at,
+      hand,
+      end: endNamed(panel, end),
+      stops: stops.length,
+      reach: stops.length === 0 ? null : Math.max(...stops.map(({ range }) => range.max)),
+      reached: stops.some(({ range }) => at >= range.min && at <= range.max + head.extension),
+    };
+  });
+  if (ways.some(({ reached }) => reached)) return null;
   const [nearer, farther] = ways.toSorted((a, b) => a.at - b.at);
-  return { ways: [nearer!, farther!] };
+  return [nearer!, farther!];
 }
 
 /** Offers to move a fixed shelf to the nearest places of its grid, below and above, whose lines a stop reaches. */
 function moveShelf(context: CarcassContext, head: VerticalHead, panel: string): readonly Repair[] {
   const shelf = context.spec.fixedShelves.find(({ key }) => means(key, panel));
-  const row = shelf === undefined ? undefined : rowsBeside(context, shelf)[0];
-  if (shelf === undefined || row === undefined) return [];
+  if (shelf === undefined) return [];
+  const [row] = rowsBeside(context, shelf);
+  if (row === undefined) return [];
   const { at } = shelf;
   const lines = context.boring.bores.filter((bore) => onFace(bore) && bore.group.startsWith(`${panel}/`));
   const start = rowStart(context, row);

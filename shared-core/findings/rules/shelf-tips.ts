@@ -52,7 +52,7 @@ export const shelfTips: CarcassRule = {
     if (context.carcass.diagonal !== null) return tippingIntoCorner(context);
     const tipping = context.spec.looseShelves.flatMap((shelf) =>
       panelsOfShelf(context, shelf).flatMap((panel) => {
-        const pins = closestPins(context, panel);
+        const pins = closePins(context, panel);
         return pins === null ? [] : [{ shelf, panel, ...pins }];
       }),
     );
@@ -71,8 +71,8 @@ interface Tipping {
   readonly deep: Micrometres;
 }
 
-/** The side on which the shelf's pins stand closest together, where that is too close; null where it lies well on both. */
-function closestPins(context: CarcassContext, panel: Panel): Pick<Tipping, 'rows' | 'apart' | 'deep'> | null {
+/** The pins of a shelf where they stand too close together; null where it lies well. The rows of both sides stand alike. */
+function closePins(context: CarcassContext, panel: Panel): Pick<Tipping, 'rows' | 'apart' | 'deep'> | null {
   const { from, to } = extentsOf(panel).y;
   const deep = to - from;
   const sides = besides(context, panel).flatMap(({ rows }) => {
@@ -81,8 +81,7 @@ function closestPins(context: CarcassContext, panel: Panel): Pick<Tipping, 'rows
     // Where a row is missing another rule says so.
     return front && rear ? [{ rows: [front, rear], apart: rear.u - front.u, deep }] : [];
   });
-  const tight = sides.filter(({ apart }) => apart < half(deep));
-  return tight.length === 0 ? null : tight.reduce((a, b) => (b.apart < a.apart ? b : a));
+  return sides.find(({ apart }) => apart < half(deep)) ?? null;
 }
 
 function placeOf({ spec }: CarcassContext, shelf: ShelfSpec): Place {

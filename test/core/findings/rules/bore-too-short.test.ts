@@ -1,11 +1,46 @@
 import { rule } from './rule-tests.js';
 
+/** Cams in boards of 20.001: the bolts lie half of that from the outside face, rounded down. */
+const oddBoards = (camDepth: number): string =>
+  `boards: { back-3: { thickness: 3 }, odd: { thickness: 20.001 } }
+habits: { board: odd }
+cams: { cam-15: { cam-diameter: 15, cam-depth: ${camDepth}, distance: 34, bolt-diameter: 8, stud-diameter: 5, stud-depth: 11 } }`;
+
 rule('bore-too-short', {
   tells: [
     {
       // 50 less the 12 that the side has under the head
       carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: «37» }',
       says: 'The 8 pilot holes in bottom are 37 mm deep; the minimum is 38 mm, since ‘screw-7x50’ is 50 mm long and passes 12 mm of board. Bore deeper, or leave the depth to the fitting.',
+      severity: 'error',
+      panel: 'bottom',
+      offers: ['> Leave the depth in bottom to the fitting'],
+      marks: { 'bottom/left': 4, 'bottom/right': 4 },
+    },
+    {
+      // each depth by itself
+      carcass:
+        'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: «37» }\n  top: { end-depth: 36 }',
+      says: 'The 8 pilot holes in bottom are 37 mm deep; the minimum is 38 mm, since ‘screw-7x50’ is 50 mm long and passes 12 mm of board. Bore deeper, or leave the depth to the fitting.',
+      also: [
+        'The 8 pilot holes in top are 36 mm deep; the minimum is 38 mm, since ‘screw-7x50’ is 50 mm long and passes 12 mm of board. Bore deeper, or leave the depth to the fitting.',
+      ],
+      marks: { 'bottom/left': 4, 'bottom/right': 4 },
+    },
+    {
+      // 10 from the outside face is 10.001 from the inside face, where the cams of a side are, and half of the stud 2.5
+      carcass: 'kind: wall\nwidth: 600\njoint: cam-15\nbottom: under\ntop: over',
+      shop: oddBoards(12.5),
+      says: 'The 8 cam bores in left and right are 12.5 mm deep; the minimum is 12.501 mm in a board 20 mm thick, where the bolt of ‘cam-15’ lies 10 mm under the face. Use a fitting made for this thickness, or a thinner board.',
+      severity: 'error',
+      panel: 'left',
+      offers: [],
+    },
+    {
+      // and of a bottom at the outside face
+      carcass: 'kind: wall\nwidth: 600\njoint: cam-15',
+      shop: oddBoards(12.499),
+      says: 'The 8 cam bores in bottom and top are 12.499 mm deep; the minimum is 12.5 mm in a board 20 mm thick, where the bolt of ‘cam-15’ lies 10 mm under the face. Use a fitting made for this thickness, or a thinner board.',
       severity: 'error',
       panel: 'bottom',
     },
@@ -49,6 +84,12 @@ rule('bore-too-short', {
   sound: [
     { carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50' },
     { carcass: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 38 }' },
+    {
+      carcass: 'kind: wall\nwidth: 600\njoint: cam-15\nbottom: under\ntop: over',
+      shop: oddBoards(12.501),
+      besides: ['joint-not-held'],
+    },
+    { carcass: 'kind: wall\nwidth: 600\njoint: cam-15', shop: oddBoards(12.5), besides: ['joint-not-held'] },
   ],
   repairs: [
     [

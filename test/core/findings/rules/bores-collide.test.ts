@@ -16,6 +16,28 @@ rule('bores-collide', {
       ],
     },
     {
+      // Shelf-1 stands on hole 12, 8 + 11 x 32, and one pair is all there is.
+      carcass:
+        'kind: base\nwidth: 600\nfixed-shelves: [360]\npanels: { shelf-1: { far-end: { dowels: [«37», 200, 300, 450] } } }',
+      says: 'The dowel bore for shelf-1 (37 mm from the front edge and 360 mm from the bottom end) meets hole 12 of the front row (37 mm from the front edge and 360 mm from the bottom end) in right. Move one of the two.',
+      severity: 'error',
+      panel: 'right',
+      offers: ['Remove `dowels` of this joint of shelf-1 and bore it like the panel’s others'],
+      marks: { 'shelf-1/right': 1, 'right:row-front': 1 },
+    },
+    {
+      // As shelf-1 is 8 off the holes, 1.5 is left there; the others meet, and so it is an error.
+      carcass: 'kind: base\nwidth: 600\nfixed-shelves: [368]\ndowels: [«37», 300, 480]',
+      says: 'The dowel bore for bottom (37 mm from the front edge and 8 mm from the bottom end) meets hole 1 of the front row (37 mm from the front edge and 8 mm from the bottom end) in left and right. The same is true of 5 more pairs, for the same reason. Move one of the two.',
+      // 5 before the rear row at 485
+      also: [
+        'The dowel bore for bottom (480 mm from the front edge and 8 mm from the bottom end) meets hole 1 of the rear row (485 mm from the front edge and 8 mm from the bottom end) in left and right. The same is true of 3 more pairs, for the same reason. Move one of the two.',
+      ],
+      severity: 'error',
+      panel: 'left',
+      offers: ['Remove `dowels` and use the usual places'],
+    },
+    {
       // dowels at 21: 8 apart less radii of 4 and 2.5
       carcass: 'kind: base\nwidth: 600\nrow-setback: «29»',
       says: 'Hole 1 of the front row (29 mm from the front edge and 8 mm from the bottom end) and the dowel bore for bottom (21 mm from the front edge and 8 mm from the bottom end) leave 1.5 mm of wood between them in left and right; the minimum is 3 mm (`least-wall`). The same is true of 3 more pairs, for the same reason. Move one of the two.',

@@ -19,6 +19,12 @@ export interface Told {
   readonly shop?: string;
   /** The places that explain it: the words that they mark, and what is said of them. */
   readonly related?: readonly (readonly [words: string, says: string])[];
+  /** What the rule says besides, of other places of the same carcass. */
+  readonly also?: readonly string[];
+  /** All of the repairs that it offers, in order; the preferred one begins with '> '. */
+  readonly offers?: readonly string[];
+  /** The groups that the bores which it marks are of, each once, with how many of it. */
+  readonly marks?: Readonly<Record<string, number>>;
 }
 
 /** A carcass that just has it not: nothing is said of it, by this rule or another, but what `besides` names. */
@@ -54,6 +60,15 @@ function expectWhole(job: JobAnalysis, { bores = [], repairs }: Finding): void {
   expect(repairs.filter(({ preferred }) => preferred).length).toBeLessThan(2);
 }
 
+function marked(job: JobAnalysis, { bores = [] }: Finding): Readonly<Record<string, number>> {
+  const groups = new Map(
+    job.carcasses.flatMap(({ boring }) => boring?.bores.map(({ id, group }) => [id, group]) ?? []),
+  );
+  const counts: Record<string, number> = {};
+  for (const id of new Set(bores)) counts[groups.get(id)!] = (counts[groups.get(id)!] ?? 0) + 1;
+  return counts;
+}
+
 /** The tests of one rule: its findings with their places, carcasses that just have it not, its repairs before and after. */
 export function rule(
   name: string,
@@ -72,13 +87,20 @@ export function rule(
         const { start, end } = job.locate(place, 0);
         return job.text.slice(start, end);
       };
-      expect(found.map(({ finding }) => inWords(finding.message, one.unit))).toEqual([one.says]);
+      expect(found.map(({ finding }) => inWords(finding.message, one.unit))).toEqual([one.says, ...(one.also ?? [])]);
       const { finding } = found[0]!;
       const { start, end } = job.locate(finding.place, 0);
       expect(`${job.text.slice(0, start)}«${job.text.slice(start, end)}»${job.text.slice(end)}`).toBe(markedJob(one));
       expectWhole(job, finding);
       if (one.severity !== undefined) expect(finding.severity).toBe(one.severity);
       if (one.panel !== undefined) expect(finding.panel).toBe(one.panel);
+      if (one.offers !== undefined) {
+        const offers = finding.repairs.map(
+          ({ title: offer, preferred }) => `${preferred ? '> ' : ''}${inWords(offer, one.unit)}`,
+        );
+        expect(offers).toEqual(one.offers);
+      }
+      if (one.marks !== undefined) expect(marked(job, finding)).toEqual(one.marks);
       if (one.related !== undefined) {
         const related = finding.related.map(({ place, message }) => [wordsAt(place), inWords(message, one.unit)]);
         expect(related).toEqual(one.related);

@@ -8,6 +8,17 @@ rule('shelf-tips', {
       says: 'loose-1 and loose-2 tip: the pins, 37 mm and 293 mm from the front edge, stand 256 mm apart, and the minimum is half the depth of 535 mm. Move the rear row toward the back (`rear-row`), or make the shelf a fixed one.',
       severity: 'warning',
       panel: 'loose-1',
+      offers: ['Remove `rear-row` and use the usual place of the rear row'],
+      marks: { 'left:row-front': 23, 'left:row-rear': 23 },
+    },
+    {
+      // One further back is 530 deep, and told by itself.
+      carcass: 'kind: base\nwidth: 600\nrear-row: «293»\nloose-shelves: [{ at: 200 }, { at: 424, setback: 10 }]',
+      says: 'loose-1 tips: the pins, 37 mm and 293 mm from the front edge, stand 256 mm apart, and the minimum is half the depth of 535 mm. Move the rear row toward the back (`rear-row`), or make the shelf a fixed one.',
+      also: [
+        'loose-2 tips: the pins, 37 mm and 293 mm from the front edge, stand 256 mm apart, and the minimum is half the depth of 530 mm. Move the rear row toward the back (`rear-row`), or make the shelf a fixed one.',
+      ],
+      panel: 'loose-1',
     },
     {
       // too shallow for two rows that hold it: 131 clear, so 37 and 69
@@ -23,12 +34,28 @@ rule('shelf-tips', {
       says: 'loose-1 tips into the corner: its middle lies 70.24 mm behind the pins in the two sides. Give the carcass backs of a board at least 16 mm thick (`back: board`), so that a row is bored for a pin there.',
       severity: 'warning',
       panel: 'loose-1',
+      offers: ['> Make the backs of ‘board-16’'],
+      marks: { 'left:row-front': 23, 'left:row-rear': 23, 'right:row-front': 23, 'right:row-rear': 23 },
+    },
+    {
+      // 13 deep and a wall of 3 are more than the board of the carcass has.
+      carcass: 'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { right: 600 }\nloose-shelves: [«328»]',
+      shop: 'boards: { back-3: { thickness: 3 }, thin: { thickness: 15.9 } }\nhabits: { board: thin }',
+      says: 'loose-1 tips into the corner: its middle lies 61.72 mm behind the pins in the two sides. Give the carcass backs of a board at least 16 mm thick (`back: board`), so that a row is bored for a pin there.',
+      severity: 'warning',
+      panel: 'loose-1',
+      offers: [],
     },
   ],
   sound: [
     // In the corner a third pin holds it.
     { carcass: 'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { left: 600 }\nloose-shelves: 2' },
-    // no rear row: another rule speaks of it
+    // no rows on one side, or no rear row: another rule speaks of it
+    {
+      carcass:
+        'kind: wall\nwidth: 600\ndepth: 320\ndiagonal: { right: 600 }\npanels: { left: { rows: none } }\nback: none\nloose-shelves: [328]',
+      besides: ['loose-shelf-without-row'],
+    },
     {
       carcass: 'kind: base\nwidth: 600\nrows: front\nloose-shelves: 1',
       besides: ['loose-shelf-without-row'],
@@ -39,6 +66,31 @@ rule('shelf-tips', {
     { carcass: 'kind: base\nwidth: 600\nrear-row: 293\nloose-shelves: [{ at: 360, setback: 28 }]' },
   ],
   repairs: [
+    [
+      'Make the backs of ‘board-16’',
+      'carcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: { board: back-3 }\n    loose-shelves: [328]\n',
+      'carcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: { board: board-16 }\n    loose-shelves: [328]\n',
+    ],
+    [
+      'Make the backs of ‘board-16’',
+      'defaults:\n  back: { board: back-3 }\ncarcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    loose-shelves: [328]\n',
+      'defaults:\n  back: { board: back-3 }\ncarcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    loose-shelves: [328]\n    back:\n      board: board-16\n',
+    ],
+    [
+      'Make the backs of ‘board-16’',
+      'defaults:\n  back: { board: back-3 }\ncarcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: applied\n    loose-shelves: [328]\n',
+      'defaults:\n  back: { board: back-3 }\ncarcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: { how: applied, board: board-16 }\n    loose-shelves: [328]\n',
+    ],
+    [
+      'Make the backs of ‘board-16’',
+      'defaults:\n  back: { how: applied, board: back-3 }\ncarcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: { inset: 10 }\n    loose-shelves: [328]\n',
+      'defaults:\n  back: { how: applied, board: back-3 }\ncarcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: { inset: 10, board: board-16 }\n    loose-shelves: [328]\n',
+    ],
+    [
+      'Make the backs of ‘board-16’',
+      'defaults:\n  back: none\ncarcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    loose-shelves: [328]\n',
+      'defaults:\n  back: none\ncarcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    loose-shelves: [328]\n    back: { how: applied, board: board-16 }\n',
+    ],
     [
       'Make the backs of ‘board-16’',
       'carcasses:\n  a:\n    kind: wall\n    width: 600\n    depth: 320\n    diagonal: { right: 600 }\n    back: none\n    loose-shelves: 1\n',
