@@ -72,7 +72,7 @@ export function inBand(shape: readonly Spot[], { from, to }: Interval): readonly
 }
 
 /** What of a convex shape lies where a linear measure is not negative (Sutherland and Hodgman, 1974). */
-function beyond(shape: readonly Spot[], measure: (spot: Spot) => number): readonly Spot[] {
+export function beyond(shape: readonly Spot[], measure: (spot: Spot) => number): readonly Spot[] {
   return shape.flatMap((a, i) => {
     const b = shape[(i + 1) % shape.length]!;
     const [ma, mb] = [measure(a), measure(b)];

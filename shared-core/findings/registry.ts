@@ -76,6 +76,7 @@ import { rowsNotOpposite } from './rules/rows-not-opposite.js';
 import { tipsWhenOpen } from './rules/tips-when-open.js';
 import { valueUnused } from './rules/value-unused.js';
 import { shelfSags } from './rules/shelf-sags.js';
+import { shelfShutIn } from './rules/shelf-shut-in.js';
 import { shelfTips } from './rules/shelf-tips.js';
 
 /** Every rule over a carcass; findings at one place come in this order. A new rule is added here and nowhere else. */
@@ -100,6 +101,7 @@ export const rules: readonly CarcassRule[] = [
   shelfOffGrid,
   shelfPastStop,
   shelfTips,
+  shelfShutIn,
   shelfSags,
   dowelsUnmatched,
   dowelDepths,

@@ -90,6 +90,7 @@ import type { say as rowsNotOpposite } from '../findings/rules/rows-not-opposite
 import type { say as screwsHidden } from '../findings/rules/screws-hidden.js';
 import type { say as shelfOffGrid } from '../findings/rules/shelf-off-grid.js';
 import type { say as shelfPastStop } from '../findings/rules/shelf-past-stop.js';
+import type { say as shelfShutIn } from '../findings/rules/shelf-shut-in.js';
 import type { say as shelfTips } from '../findings/rules/shelf-tips.js';
 import type { pullPlaceMessages as pullPlaces } from '../findings/pull-places.js';
 import type { say as pullOffFront } from '../findings/rules/pull-off-front.js';
@@ -268,6 +269,7 @@ export interface Tables {
   readonly 'sheet-layouts': typeof sheetLayouts;
   readonly 'shelf-off-grid': typeof shelfOffGrid;
   readonly 'shelf-past-stop': typeof shelfPastStop;
+  readonly 'shelf-shut-in': typeof shelfShutIn;
   readonly 'shelf-tips': typeof shelfTips;
   readonly shop: typeof shop;
   readonly 'shop-empty': typeof shopEmpty;

@@ -240,6 +240,10 @@ export const findingsOfPanels = {
     moveUp: ({ shelf, at, hole }, show) =>
       `${shelf} auf ${show.exact(at)} hinaufsetzen (Loch ${hole}), wohin ein Anschlag reicht`,
   },
+  'shelf-shut-in': {
+    shut: ({ shelf, size, open }, show) =>
+      `${shelf} misst ${show.length(size[0])} × ${show.length(size[1])}, und neben der Blende sind ${show.length(open[0])} × ${show.length(open[1])} offen: Er geht weder flach hindurch noch an einer Kante oder einem Ende angehoben. Legen Sie ihn ein, bevor die Blende angeschraubt wird, oder lassen Sie über oder unter ihm mehr Platz.`,
+  },
   'shelf-tips': {
     intoCorner: ({ shelves, behind, least }, show) =>
       `${und(shelves)} ${zahl(shelves.length, 'kippt', 'kippen')} in die Ecke: ${zahl(shelves.length, 'Seine', 'Ihre')} Mitte liegt ${show.length(behind)} hinter den Bodenträgern in den beiden Seiten. Geben Sie dem Korpus Rückwände, die mindestens ${show.length(least)} dick sind (\`back: board\`), damit dort eine Lochreihe für einen Bodenträger gebohrt wird.`,

@@ -237,6 +237,10 @@ export const findingsOfPanels = {
       `Descendre ${shelf} à ${show.exact(at)} (trou ${hole}), où une butée atteint`,
     moveUp: ({ shelf, at, hole }, show) => `Monter ${shelf} à ${show.exact(at)} (trou ${hole}), où une butée atteint`,
   },
+  'shelf-shut-in': {
+    shut: ({ shelf, size, open }, show) =>
+      `${shelf} mesure ${show.length(size[0])} × ${show.length(size[1])}, et à côté du panneau aveugle ${show.length(open[0])} × ${show.length(open[1])} sont ouverts : elle ne passe ni à plat ni levée par un chant ou un bout. Posez-la avant de visser le panneau aveugle, ou laissez plus de place au-dessus ou au-dessous d’elle.`,
+  },
   'shelf-tips': {
     intoCorner: ({ shelves, behind, least }, show) =>
       `${et(shelves)} ${nombre(shelves.length, 'bascule', 'basculent')} dans l’angle : ${nombre(shelves.length, 'son', 'leur')} milieu est ${show.length(behind)} derrière les taquets des deux côtés. Donnez au caisson des fonds épais d’au moins ${show.length(least)} (\`back: board\`), pour qu’une rangée y soit percée pour un taquet.`,
