@@ -77,8 +77,13 @@ function sideBySide<T extends ToStand>(all: readonly T[], hangHeight: Micrometre
   });
 }
 
-export function isAboveFloor(spec: CarcassSpec): boolean {
-  return spec.place.aboveFloor.value > 0;
+/** No higher is a plinth that runs through under several carcasses (common practice, no source). */
+const HIGHEST_PLINTH: Micrometres = 250_000;
+
+/** Whether it hangs. One of a kind that stands on the floor may stand on a plinth that is not its own. */
+export function isAboveFloor({ kind, place }: CarcassSpec): boolean {
+  const hangs = kind.value === 'wall' || kind.value === 'open';
+  return place.aboveFloor.value > (hangs ? 0 : HIGHEST_PLINTH);
 }
 
 /** What the box and what stands under it and beside it take up in the carcass frame; doors hang before it. */

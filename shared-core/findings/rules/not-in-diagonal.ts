@@ -21,7 +21,7 @@ export const say = messages('not-in-diagonal', {
   wardrobeRails: () =>
     'No rail for clothes runs between the sides of a carcass across a corner, which do not face each other. Remove it.',
   plinth: () =>
-    'A carcass across a corner is made without a plinth of its own. Carry the plinth of the run through under it, and set `plinth: 0`.',
+    'A carcass across a corner is made without a plinth of its own. Carry the plinth of the run through under it, and say how high that is with `plinth: 0` and `place: { above-floor: … }`.',
   endPanels: () =>
     'A carcass across a corner is made without end panels, as a neighbour stands at both of its sides. Give them to the last carcass of each run.',
   fillers: () =>

@@ -77,7 +77,7 @@ export const findingsOfPanels = {
     wardrobeRails: () =>
       'Zwischen den Seiten eines Korpus über Eck, die einander nicht gegenüberstehen, hängt keine Kleiderstange. Entfernen Sie sie.',
     plinth: () =>
-      'Ein Korpus über Eck wird ohne eigenen Sockel gebaut. Führen Sie den Sockel der Zeile unter ihm durch, und setzen Sie `plinth: 0`.',
+      'Ein Korpus über Eck wird ohne eigenen Sockel gebaut. Führen Sie den Sockel der Zeile unter ihm durch, und sagen Sie mit `plinth: 0` und `place: { above-floor: … }`, wie hoch der ist.',
     endPanels: () =>
       'Ein Korpus über Eck wird ohne Wangen gebaut, da an beiden Seiten ein Nachbar steht. Geben Sie sie dem letzten Korpus jeder Zeile.',
     fillers: () =>

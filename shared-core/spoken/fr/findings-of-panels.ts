@@ -76,7 +76,7 @@ export const findingsOfPanels = {
     wardrobeRails: () =>
       'Aucune tringle ne tient entre les côtés d’un caisson en biais, qui ne se font pas face. Enlevez-la.',
     plinth: () =>
-      'Un caisson en biais se fait sans plinthe à lui. Faites passer dessous celle des meubles voisins, et mettez `plinth: 0`.',
+      'Un caisson en biais se fait sans plinthe à lui. Faites passer dessous celle des meubles voisins, et dites sa hauteur avec `plinth: 0` et `place: { above-floor: … }`.',
     endPanels: () =>
       'Un caisson en biais se fait sans joues, car il a un voisin de chaque côté. Donnez-les au dernier caisson de chaque mur.',
     fillers: () =>

@@ -144,6 +144,24 @@ describe('the worktop', () => {
     ]);
   });
 
+  test('lies in one piece over a carcass across a corner that stands on the plinth of its neighbours', () => {
+    const found = walls(
+      'a: { kind: base, width: 900, height: 720, diagonal: { left: 1000 }, place: { above-floor: 120 } }',
+      'b: { kind: base, width: 600, plinth: 120 }',
+      'c: { kind: wall, width: 600 }',
+    );
+    expect(placesOf(found)).toEqual([
+      ['a', 0, 120],
+      ['b', 900, 120],
+      ['c', 0, 1450],
+    ]);
+    expect(outlines(found)).toHaveLength(1);
+    // Higher up it hangs, with nothing on it.
+    const hung = walls('a: { kind: base, width: 600, place: { above-floor: 251 } }', 'b: { kind: wall, width: 600 }');
+    expect(placesOf(hung).map(([, x]) => x)).toEqual([0, 600]);
+    expect(hung[0]!.worktops).toEqual([]);
+  });
+
   test('covers both wings of a carcass across a corner, in one piece with its neighbours', () => {
     const left = walls(
       'a: { kind: base, width: 900, diagonal: { left: 1000 } }',

@@ -33,7 +33,7 @@ rule('not-in-diagonal', {
     ),
     told(
       'plinth: «100»',
-      'A carcass across a corner is made without a plinth of its own. Carry the plinth of the run through under it, and set `plinth: 0`.',
+      'A carcass across a corner is made without a plinth of its own. Carry the plinth of the run through under it, and say how high that is with `plinth: 0` and `place: { above-floor: … }`.',
     ),
     told(
       'end-panels: «left»',
