@@ -103,9 +103,7 @@ const LAST: Phase = 3;
 
 /** The steps from where it lies along the back to where it slides out to the right, or null. */
 function turnedOut(rod: Rod, room: ShelfRoom): readonly Turned[] | null {
-  // Its corners come furthest where a diagonal runs along a wall.
-  const tight = (Math.atan2(rod.across, rod.length) * 180) / Math.PI;
-  const yaws = [...Array.from({ length: QUARTER / STEP + 1 }, (_, i) => i * STEP), tight].toSorted((a, b) => a - b);
+  const yaws = Array.from({ length: QUARTER / STEP + 1 }, (_, i) => i * STEP);
   let reached: readonly Steps[] = PHASES.map((phase) => (phase === 0 ? [] : null));
   let before = PHASES.map((phase) => boundsAt(rod, room, 0, phase));
   for (const yaw of yaws) {
@@ -144,20 +142,24 @@ function onward(steps: Steps, { width, y }: ShelfRoom, yaw: number, bounds: read
 }
 
 /**
- * Of the place of its rear left corner, in one phase: the left end in the room; then all of it in the room, or the inner edge of what
- * closes the front before it; the right end left of what stands there, or the front edge of that behind it.
+ * Of the place of its rear left corner, in one phase: the left end right of the upright there; then all of it in the room, or the
+ * inner edge of what closes the front before it; the right end left of what stands there, or the front edge of that behind it.
  */
 function boundsAt({ length, across }: Rod, room: ShelfRoom, yaw: number, phase: Phase): readonly Bound[] {
   const [cos, sin] = [Math.cos(radians(yaw)), Math.sin(radians(yaw))];
   const { width, y, open, outer, edge } = room;
-  const inRoom: readonly Bound[] = [
-    [1, 0, -across * sin],
-    [0, 1, -across * cos - y.from],
-  ];
+  const rightOfUpright: Bound = [1, 0, -across * sin];
   const leftOfUpright: Bound = [-1, 0, width - length * cos];
   const behindFront: Bound = [sin, cos, -across - open.from * sin - y.from * cos];
-  if (phase === 0) return [...inRoom, leftOfUpright, [0, 1, -across * cos - length * sin - y.from]];
-  const isBeside = open.to < width;
-  if (phase === 1) return [...inRoom, leftOfUpright, behindFront, [0, 1, -length * sin - (isBeside ? y.from : edge)]];
-  return [...inRoom, behindFront, [-sin, -cos, open.to * sin + (isBeside ? outer : edge) * cos]];
+  if (phase === 0) return [rightOfUpright, leftOfUpright, [0, 1, -across * cos - length * sin - y.from]];
+  const isClosedBeside = open.to < width;
+  const out = isClosedBeside ? outer : edge;
+  // Its right end before the inner edge of what closes the front there; that of an upright it cannot meet.
+  const beforeFront: Bound = [-cos, sin, open.to * cos - y.from * sin - length];
+  if (phase === 1)
+    return isClosedBeside
+      ? [rightOfUpright, leftOfUpright, behindFront, beforeFront, [0, 1, -length * sin - y.from]]
+      : [rightOfUpright, leftOfUpright, behindFront, [0, 1, -length * sin - edge]];
+  if (phase === 2) return [rightOfUpright, behindFront, [-1, 0, open.to - length * cos], [0, 1, -length * sin - out]];
+  return [rightOfUpright, behindFront, [-sin, -cos, open.to * sin + out * cos]];
 }

@@ -17,7 +17,7 @@ const drawn = fc
     width: between(500, 1300),
     deep: between(300, 600),
     height: between(60, 800),
-    play: between(1, 30),
+    play: between(0, 30),
     thickness: fc.constantFrom(mm(16), mm(19)),
     opening: between(200, 700),
     before: between(0, 400),
@@ -224,4 +224,26 @@ test('where no way is found for a shelf that cannot be lifted, a search of its w
   expect(count.neither).toBeGreaterThan(5);
   // The grid is coarse, and misses little of what is found.
   expect(count.planned).toBeLessThan(count.both);
+});
+
+test('it goes out where the opening is a millimetre wider, and not where it is one narrower', () => {
+  const place = (from: number, to: number): ShelfRoom => ({
+    width: mm(1000),
+    y: { from: 0, to: mm(500) },
+    outer: -BLOCK,
+    edge: 0,
+    height: mm(16),
+    open: { from: mm(from), to: mm(to) },
+  });
+  // Flat, turned by a right angle: 250 of it cross the opening, at either end and between two blind panels.
+  const shelf = { length: mm(400), width: mm(250), thickness: mm(16) };
+  expect(wayOut(shelf, place(749, 1000))).toMatchObject({ how: 'edge-up', roll: 0 });
+  expect(wayOut(shelf, place(751, 1000))).toBeNull();
+  expect(wayOut(shelf, place(0, 251))).toMatchObject({ how: 'edge-up', roll: 0 });
+  expect(wayOut(shelf, place(0, 249))).toBeNull();
+  expect(wayOut(shelf, place(450, 701))).not.toBeNull();
+  expect(wayOut(shelf, place(450, 699))).toBeNull();
+  // Longer than the room is deep, so that its end must come into the opening before all of it is turned.
+  const middle = { ...place(179, 379), width: mm(500), y: { from: -mm(2), to: mm(298) }, outer: -mm(18) };
+  expect(wayOut({ length: mm(468), width: mm(10), thickness: mm(16) }, middle)).not.toBeNull();
 });
