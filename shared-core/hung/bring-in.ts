@@ -53,9 +53,9 @@ export function wayOut(shelf: ShelfSize, room: ShelfRoom): WayOut | null {
   const { open, height } = room;
   const opening = open.to - open.from;
   // Laid down again within the room, it is at its longest where its diagonal is level.
-  const pitch = Math.hypot(length, thickness) > room.width ? 0 : bestLift(length, thickness, height);
+  const pitch = Math.hypot(length, thickness) > room.width ? 0 : lifted(length, thickness, height);
   if (acrossOf(length, thickness, pitch) <= opening) return { how: 'end-up', pitch };
-  const roll = Math.hypot(width, thickness) > deep ? 0 : bestLift(width, thickness, height);
+  const roll = Math.hypot(width, thickness) > deep ? 0 : lifted(width, thickness, height);
   const rod = { length, across: acrossOf(width, thickness, roll) };
   for (const mirrored of [false, true]) {
     const steps = turnedOut(rod, mirrored ? mirrorOf(room) : room);
@@ -68,19 +68,12 @@ export function wayOut(shelf: ShelfSize, room: ShelfRoom): WayOut | null {
 const acrossOf = (size: number, thickness: number, degrees: number): number =>
   size * Math.cos(radians(degrees)) + thickness * Math.sin(radians(degrees));
 
-/** By how much it is lifted best to cover the least: not at all, or as far as can be. */
-function bestLift(size: number, thickness: number, height: number): number {
-  const most = lifted(size, thickness, height);
-  return acrossOf(size, thickness, most) < size ? most : 0;
-}
-
 /** How far it can be lifted under a height, all the way; in steps of half a degree. */
 function lifted(size: number, thickness: number, height: number): number {
   let degrees = 0;
   const high = (at: number): number => size * Math.sin(radians(at)) + thickness * Math.cos(radians(at));
   while (degrees < QUARTER && high(degrees + STEP) <= height) degrees += STEP;
-  // At its highest its diagonal is upright, which no step need meet.
-  return degrees === QUARTER && Math.hypot(size, thickness) > height ? QUARTER - STEP : degrees;
+  return degrees;
 }
 
 function mirrorOf(room: ShelfRoom): ShelfRoom {
@@ -109,13 +102,12 @@ function turnedOut(rod: Rod, room: ShelfRoom): readonly Turned[] | null {
   for (const yaw of yaws) {
     const bounds = PHASES.map((phase) => boundsAt(rod, room, yaw, phase));
     const now = PHASES.map((phase) => onward(reached[phase]!, room, yaw, [...before[phase]!, ...bounds[phase]!]));
-    // At one angle it may also go from one phase to the next, and back.
+    // At one angle it may also go from one phase to the next.
     const pass = (from: number, to: number): void => {
       now[to] ??= onward(now[from]!, room, yaw, [...bounds[from]!, ...bounds[to]!]);
     };
     for (const phase of PHASES.slice(1)) pass(phase - 1, phase);
     if (now[LAST] !== null) return now[LAST]!;
-    for (const phase of PHASES.slice(0, LAST).toReversed()) pass(phase + 1, phase);
     reached = now;
     before = bounds;
   }
@@ -161,5 +153,6 @@ function boundsAt({ length, across }: Rod, room: ShelfRoom, yaw: number, phase: 
       ? [rightOfUpright, leftOfUpright, behindFront, beforeFront, [0, 1, -length * sin - y.from]]
       : [rightOfUpright, leftOfUpright, behindFront, [0, 1, -length * sin - edge]];
   if (phase === 2) return [rightOfUpright, behindFront, [-1, 0, open.to - length * cos], [0, 1, -length * sin - out]];
-  return [rightOfUpright, behindFront, [-sin, -cos, open.to * sin + out * cos]];
+  // Clear of all else it is as it comes from the phase before.
+  return [[-sin, -cos, open.to * sin + out * cos]];
 }
