@@ -13,7 +13,7 @@ test('repairs that need no choice come to rest, taken one by one or all at once:
     fc.property(faultyJob, fc.nat(), (text, pick) => {
       const steps: string[] = [];
       const met = new Set<string>();
-      for (let now = text; ; ) {
+      for (let now = text; ;) {
         expect(met, steps.join('\n')).not.toContain(now);
         expect(met.size, steps.join('\n')).toBeLessThan(25);
         met.add(now);
@@ -26,7 +26,7 @@ test('repairs that need no choice come to rest, taken one by one or all at once:
         taken += 1;
       }
       const seen: string[] = [];
-      for (let now = text; !seen.includes(now); ) {
+      for (let now = text; !seen.includes(now);) {
         seen.push(now);
         const job = read(now);
         now = applied(now, batchEdits(job, preferredRepairs(job)).job);
