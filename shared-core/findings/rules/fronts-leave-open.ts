@@ -56,8 +56,9 @@ export function heightToClose(context: CarcassContext, fronts: readonly AskedFro
   const over = carcass.panels.filter(({ role }) => role === 'top' || role === 'rail');
   const clear = {
     from: extentsOf(panelOf(context, 'bottom')!).z.to,
-    to: Math.min(...over.map((panel) => extentsOf(panel).z.from)),
+    // Rails that there is no room for are told of elsewhere; the fronts go up to where they would be flush.
+    to: Math.min(spec.height.value, ...over.map((panel) => extentsOf(panel).z.from)),
   };
-  const above = (panelOf(context, 'top') ?? panelOf(context, 'rail-front'))!.thickness;
+  const above = (panelOf(context, 'top') ?? panelOf(context, 'rail-front'))?.thickness ?? 0;
   return extent(stackHeight(spec, clear, above, fronts));
 }
