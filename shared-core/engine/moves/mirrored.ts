@@ -5,6 +5,7 @@ import { keyText } from '../../document/scalar-text.js';
 import type { TextEdit } from '../../document/pieces.js';
 import type { MapEntry, MapNode } from '../../document/tree.js';
 import { setLength } from '../../findings/changes.js';
+import { wouldCount } from '../../findings/circumstances.js';
 import { over, standsAcross, type CarcassSaid } from '../../job/like.js';
 import { inchesOf } from '../../job/notation.js';
 import { mirroredEdges } from '../../job/panel-key.js';
@@ -22,7 +23,7 @@ export function mirroredText(analysis: JobAnalysis, offset: number): readonly Re
   const { part, carcass, path } = cursorAt(analysis, offset);
   if (part !== 'self' || carcass === null || path.length > 0 || analysis.parts.whole !== null) return [];
   const said = ownSaid(analysis, carcass);
-  const { spec } = analysis.carcasses[carcass]!;
+  const { spec, carcass: built, boring } = analysis.carcasses[carcass]!;
   // What is like another one is mirrored by a word; and which side leads can only be said there.
   if (said === null || spec === null || said.own.like !== undefined) return [];
   const { entry, own } = said;
@@ -33,8 +34,9 @@ export function mirroredText(analysis: JobAnalysis, offset: number): readonly Re
   const image = mirror(whole);
   if (bare(image) === bare(whole)) return [];
   const how = { unit: analysis.unit, inches: inchesOf(entry.value) };
+  const made = built === null || boring === null ? [] : [{ spec, carcass: built, boring }];
   const length = (key: 'height' | 'row-offset', value: number): readonly Change[] =>
-    isUnlike && whole[key] === undefined ? [setLength(how, [key], value)] : [];
+    isUnlike && whole[key] === undefined && wouldCount([key], made) ? [setLength(how, [key], value)] : [];
   const handed = ONE_HANDED.flatMap((key) => oneHand(key, whole));
   // What the job's defaults say of one hand cannot be unsaid here.
   if (handed.some(({ key, hand }) => own[key]?.value[hand] === undefined)) return [];

@@ -37,6 +37,19 @@ test('the text is mirrored line by line, and comments stay where they are', () =
 `);
 });
 
+test('where no rows are bored, no place is written for them', () => {
+  const text = `carcasses:
+  a:
+    kind: open
+    width: 700
+    panels:
+      right: { board: board-16 }
+`;
+  const mirrored = after(text, 'a:', TITLE)!;
+  expect(mirrored).toContain('left: { board: board-16 }');
+  expect(mirrored).not.toContain('row-offset');
+});
+
 test('what the defaults say of hands is answered in the carcass', () => {
   const text = 'defaults:\n  doors: left\ncarcasses:\n  a:\n    kind: wall\n    width: 400\n';
   expect(after(text, 'a:\n    kind', TITLE, 0)).toBe(`${text}    doors: right\n`);
