@@ -5,15 +5,15 @@ import type { OpenFile, Workspace } from './workspace.js';
 /** So long at a time a job is worked on before the next message of the client has its turn. */
 const SLICE_MS = 4;
 
-/** True once so many milliseconds have gone by. */
-function after(milliseconds: number): () => boolean {
+/** Begins a slice: true once it has lasted long enough. */
+function slice(): () => boolean {
   const start = performance.now();
-  return () => performance.now() - start > milliseconds;
+  return () => performance.now() - start > SLICE_MS;
 }
 
 /** Works in slices until `work` is done; false where `goesOn` said meanwhile that nobody wants it any more. */
 async function inSlices(work: (enough: () => boolean) => boolean, goesOn: () => boolean): Promise<boolean> {
-  while (!work(after(SLICE_MS))) {
+  while (!work(slice())) {
     await nextTurn();
     if (!goesOn()) return false;
   }
@@ -24,13 +24,11 @@ async function inSlices(work: (enough: () => boolean) => boolean, goesOn: () => 
 export const completed = (analysis: JobAnalysis, goesOn: () => boolean): Promise<boolean> =>
   inSlices((enough) => analysis.complete(enough), goesOn);
 
-/** True where all is known after so many milliseconds. */
-export const completedIn = (analysis: JobAnalysis, milliseconds: number): boolean =>
-  analysis.complete(after(milliseconds));
+/** Works on what the slow rules say for one slice; true where all is known then. */
+export const completedInSlice = (analysis: JobAnalysis): boolean => analysis.complete(slice());
 
-/** True where the present text of a document is ready to be asked about after so many milliseconds. */
-export const preparedIn = (workspace: Workspace, uri: string, milliseconds: number): boolean =>
-  workspace.prepare(uri, after(milliseconds));
+/** Works on the present text of a document for one slice; true where it is ready to be asked about then. */
+export const preparedInSlice = (workspace: Workspace, uri: string): boolean => workspace.prepare(uri, slice());
 
 /** Prepares a document in slices, whatever its text becomes; false where `goesOn` said that nobody waits any more. */
 export const prepared = (workspace: Workspace, uri: string, goesOn: () => boolean): Promise<boolean> =>

@@ -1,6 +1,6 @@
 import type { Diagnostic } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { completedIn, preparedIn } from './completing.js';
+import { completedInSlice, preparedInSlice } from './completing.js';
 import { normalUri } from './files.js';
 import { atNextTurn } from './next-turn.js';
 import type { OpenFile, Workspace } from './workspace.js';
@@ -19,8 +19,6 @@ const PAINTING_MS = 60;
 
 /** What slow rules say goes out with the rest where it is known this soon; else later. */
 const FIRST_MS = 80;
-/** Whoever asks something meanwhile waits for a slice to end. */
-const SLICE_MS = 4;
 /** What takes longer goes on when the keys have rested. */
 const REST_MS = 120;
 /** What is known of a text that takes long to prepare is told again when it has taken so many times as long. */
@@ -222,7 +220,7 @@ export class Publisher {
     const goOn = (next: Telling, delay = 0): void =>
       this.#later(uri, delay, Number.POSITIVE_INFINITY, () => this.#workOn(uri, next));
     const isTime = (): boolean => performance.now() - telling.since > telling.after;
-    if (!preparedIn(this.#workspace, uri, SLICE_MS)) {
+    if (!preparedInSlice(this.#workspace, uri)) {
       const isDue = isTime();
       if (isDue) this.#showSoFar(uri);
       // Who has not typed for so long is not waited for.
@@ -231,7 +229,7 @@ export class Publisher {
     }
     const file = this.#workspace.file(uri);
     if (file === null) return;
-    if (file.kind === 'shop' || completedIn(file.analysis, SLICE_MS)) this.#show(file, true);
+    if (file.kind === 'shop' || completedInSlice(file.analysis)) this.#show(file, true);
     else if (telling.isPrepared || !isTime()) goOn(telling);
     else {
       this.#show(file, false);

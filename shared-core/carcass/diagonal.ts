@@ -24,6 +24,10 @@ export function diagonalOf(spec: Pick<JobCarcass, 'diagonal' | 'width' | 'depth'
   };
 }
 
+/** How far a carcass across a corner reaches along the other wall, as it is written; of any other nothing is. */
+export const reachOf = ({ diagonal }: Pick<JobCarcass, 'diagonal'>): JobCarcass['diagonal']['left'] =>
+  diagonal.left ?? diagonal.right;
+
 /** The front edges of a bottom across a corner, seen from above, from its left end to its right one. */
 export function frontLine({ hand, across, out }: Diagonal, width: Micrometres): readonly Spot[] {
   return hand === 'right'

@@ -56,9 +56,10 @@ export function mirror(said: CarcassSaid): CarcassSaid {
   return said.panels === undefined ? other : { ...other, panels: mirroredPanels(said, other) };
 }
 
-function bayCount({ dividers, diagonal }: CarcassSaid): number {
+function bayCount(said: CarcassSaid): number {
+  const { dividers } = said;
   // Across a corner there are no dividers, whatever is said.
-  if (dividers === undefined || standsAcross({ ...(diagonal && { diagonal }) })) return 1;
+  if (dividers === undefined || standsAcross(said)) return 1;
   return 1 + (dividers.as === 'list' ? dividers.is.value.length : dividers.is.value);
 }
 

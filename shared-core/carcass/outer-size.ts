@@ -1,5 +1,5 @@
 import type { Micrometres } from '../length/units.js';
-import { isDiagonal } from './diagonal.js';
+import { isDiagonal, reachOf } from './diagonal.js';
 import type { Carcass } from './model.js';
 import { extentsOf, type CarcassAxis } from './pose.js';
 import { isOfBox } from './roles.js';
@@ -17,17 +17,10 @@ export function outerSize({ panels }: Carcass): Readonly<Record<'width' | 'heigh
 }
 
 /** Width, height and depth over all as they are written; across a corner the depth is the reach along the other wall. */
-export function writtenSize({
-  width,
-  height,
-  depth,
-  diagonal,
-}: Pick<CarcassSpec, 'width' | 'height' | 'depth' | 'diagonal'>): readonly [
-  width: Micrometres,
-  height: Micrometres,
-  depth: Micrometres,
-] {
-  return [width.value, height.value, (diagonal.left ?? diagonal.right ?? depth).value];
+export function writtenSize(
+  spec: Pick<CarcassSpec, 'width' | 'height' | 'depth' | 'diagonal'>,
+): readonly [width: Micrometres, height: Micrometres, depth: Micrometres] {
+  return [spec.width.value, spec.height.value, (reachOf(spec) ?? spec.depth).value];
 }
 
 /** How deep both wings of a carcass across a corner are; null for any other. */

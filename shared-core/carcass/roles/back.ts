@@ -4,7 +4,7 @@ import { EDGES } from '../../words/names.js';
 import { backRuns } from '../back-runs.js';
 import type { Box } from '../box.js';
 import type { Diagonal } from '../model.js';
-import { isDiagonal } from '../diagonal.js';
+import { isDiagonal, reachOf } from '../diagonal.js';
 import { handsSaid } from '../hands.js';
 import { extent } from '../interval.js';
 import { say } from '../messages.js';
@@ -34,7 +34,7 @@ export const back: Role = {
     how.value === 'none' ? [] : isDiagonal(spec) ? handsSaid(spec.diagonal).map(alongOtherWall) : ['back'],
   sizes: {
     length: ({ height }) => height,
-    width: ({ width, diagonal }) => diagonal.left ?? diagonal.right ?? width,
+    width: (spec) => reachOf(spec) ?? spec.width,
   },
   outlines({ box, problems }) {
     if (box.back === null) return [];

@@ -1,3 +1,4 @@
+import { reachOf } from '../../carcass/diagonal.js';
 import { outerSize } from '../../carcass/outer-size.js';
 import type { Micrometres } from '../../length/units.js';
 import { machineFor } from '../lookups.js';
@@ -34,7 +35,7 @@ export const clampTooSmall: CarcassRule = {
     if (clamp === null) return [];
     const sizes = outerSize(context.carcass);
     const { spec } = context;
-    const reach = spec.diagonal.left ?? spec.diagonal.right;
+    const reach = reachOf(spec);
     return (['width', 'height', 'depth'] as const).flatMap((side) => {
       const [size, range] = [sizes[side], clamp[side]];
       if (range === null || (size >= range.min && size <= range.max)) return [];
