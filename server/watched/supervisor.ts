@@ -30,6 +30,9 @@ export interface Patience {
   readonly shutdown: number;
 }
 
+/** So often it is looked, in that time, whether anything was heard. */
+const LOOKS = 8;
+
 /** So many threads in a row that end by themselves are a fault that another thread does not mend. */
 const MOST_ENDS = 5;
 
@@ -54,7 +57,8 @@ export class Supervisor {
   #thread: Worker;
   #generation = 0;
   #ends = 0;
-  #heard = performance.now();
+  /** How often nothing was heard since the look before: a clock goes on while a computer sleeps, and this does not. */
+  #silent = 0;
   #atWork: string | null = null;
   #initialize: RequestMessage | null = null;
   #isInitialized = false;
@@ -82,12 +86,12 @@ export class Supervisor {
     this.#thread = this.#started();
     reader.listen((message) => this.#fromClient(message));
     reader.onClose(() => this.#leave(this.#life.isEnding ? 0 : 1));
-    this.#watch = setInterval(() => this.#look(), Math.max(20, patience.stuck / 8));
+    this.#watch = setInterval(() => this.#look(), Math.max(20, patience.stuck / LOOKS));
   }
 
   #started(): Worker {
     const thread = this.#start();
-    this.#heard = performance.now();
+    this.#silent = 0;
     this.#atWork = null;
     thread.on('message', (message: unknown) => {
       if (thread === this.#thread) this.#fromThread(message);
@@ -143,7 +147,7 @@ export class Supervisor {
   }
 
   #fromThread(message: unknown): void {
-    this.#heard = performance.now();
+    this.#silent = 0;
     if (isReport(message)) {
       this.#atWork = message.watch === 'begins' ? message.uri : null;
       return;
@@ -160,7 +164,8 @@ export class Supervisor {
   }
 
   #look(): void {
-    if (performance.now() - this.#heard < this.#patience.stuck) return;
+    this.#silent += 1;
+    if (this.#silent < LOOKS) return;
     this.#tellFault(toldFault('stuck', null));
     this.#replace(this.#atWork);
   }

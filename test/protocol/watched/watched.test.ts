@@ -131,3 +131,21 @@ test('a thread that fails tells the client where, without words of the fault or 
   });
   expect(JSON.stringify(faults)).not.toMatch(/oven|uncaught|tmp|\/|\\\\/);
 });
+
+test.skipIf(process.platform === 'win32')('a server that was asleep with its computer goes on as it was', async () => {
+  const faults: unknown[] = [];
+  client.connection.onNotification('borewright/fault', (told: unknown) => {
+    faults.push(told);
+  });
+  const uri = folder.uri('slept.carcass.yaml');
+  await client.open(uri, job(''));
+  client.process.kill('SIGSTOP');
+  // Longer than the patience with a thread that says nothing.
+  await new Promise((next) => setTimeout(next, 2500));
+  client.process.kill('SIGCONT');
+  const found = await client.change(uri, [{ text: `${job('')}    hight: 700\n` }]);
+  expect(found.map(({ code }) => code)).toContain('key-unknown');
+  await new Promise((next) => setTimeout(next, 500));
+  expect(faults).toEqual([]);
+  expect(await client.stop()).toBe(0);
+});
