@@ -22,6 +22,8 @@ export interface GrooveCollision {
 
 interface Solid {
   readonly bore: Bore;
+  /** Which of the panel's bores it is in the bore map. */
+  readonly index: number;
   readonly cylinder: Cylinder;
   /** Its run along v. */
   readonly from: Micrometres;
@@ -50,23 +52,22 @@ function solidsByPanel(carcass: Carcass, boreMap: BoreMap): readonly (readonly [
   const solids = new Map(carcass.panels.map((panel) => [panel.key, { panel, list: [] as Solid[] }]));
   for (const bore of boreMap.bores) {
     const { panel, list } = solids.get(bore.panel)!;
-    list.push(solidOf(panel, bore));
+    list.push(solidOf(panel, bore, list.length));
   }
   return [...solids.values()].map(({ panel, list }) => [panel, list] as const);
 }
 
-function solidOf(panel: Panel, bore: Bore): Solid {
+function solidOf(panel: Panel, bore: Bore, index: number): Solid {
   const cylinder = cylinderOf(panel, bore);
   const radius = bore.diameter / 2;
   const { along, across, span } = cylinder;
   return along === 't'
-    ? { bore, cylinder, from: across - radius, to: across + radius }
-    : { bore, cylinder, from: span.from, to: span.to };
+    ? { bore, index, cylinder, from: across - radius, to: across + radius }
+    : { bore, index, cylinder, from: span.from, to: span.to };
 }
 
 /** Sweeps along v, where rows spread out, and compares each bore with those whose run is not yet passed. */
 function betweenBores(panel: Panel, solids: readonly Solid[], leastWall: Micrometres): readonly BoreCollision[] {
-  const rank = new Map(solids.map((solid, index) => [solid, index]));
   const found: { readonly collision: BoreCollision; readonly order: readonly [number, number] }[] = [];
   let near: Solid[] = [];
   for (const solid of [...solids].sort((a, b) => a.from - b.from)) {
@@ -76,10 +77,10 @@ function betweenBores(panel: Panel, solids: readonly Solid[], leastWall: Microme
       if (beside > leastWall || meetByDesign(solid.bore, other.bore)) continue;
       const separation = betweenCylinders(solid.cylinder, other.cylinder);
       if (!isNearerThan(separation, leastWall)) continue;
-      const [first, second] = rank.get(solid)! < rank.get(other)! ? [solid, other] : [other, solid];
+      const [first, second] = solid.index < other.index ? [solid, other] : [other, solid];
       found.push({
         collision: { panel: panel.key, bores: [first.bore, second.bore], wall: wallBetween(separation) },
-        order: [rank.get(first)!, rank.get(second)!],
+        order: [first.index, second.index],
       });
     }
     near.push(solid);

@@ -18,10 +18,11 @@ export function workingRepairs(
 ): readonly Finding[] {
   if (retry === undefined) return found;
   let start: Trial | undefined;
-  const bored = new Set(boring.bores.map(({ id }) => id));
+  let bored: ReadonlySet<string> | undefined;
   const works = (finding: Finding, repair: Repair): boolean => {
     if (repair.changes.some((change) => change.part !== 'self')) return true;
     start ??= once(retry([]) ?? { quick: found, all: () => found });
+    bored ??= new Set(boring.bores.map(({ id }) => id));
     const after = retry(repair.changes);
     if (after === null) return false;
     const hides = hiding.has(finding.rule);

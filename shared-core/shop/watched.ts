@@ -81,28 +81,33 @@ export function noteAll(section: object): void {
 }
 
 function record<T extends object>(of: T, section: string, reads: ShopReads): T {
+  const note = noteIn(section, reads);
   return new Proxy(of, {
     get(target, key): unknown {
-      if (typeof key === 'string') reads.paths.add(pathIn(section, key));
+      if (typeof key === 'string') note(key);
       return Reflect.get(target, key);
     },
   });
 }
 
+/** Notes the keys of a section. The same are asked for again and again, so a path is made for the first time only. */
+function noteIn(section: string, { paths }: ShopReads): (key: string) => void {
+  const noted = new Set<string>();
+  return (key) => {
+    if (noted.has(key)) return;
+    noted.add(key);
+    paths.add(pathIn(section, key));
+  };
+}
+
 /** A section of a shop that notes which of its things are asked for. */
 class WatchedMap<T> implements ReadonlyMap<string, T> {
   readonly #of: ReadonlyMap<string, T>;
-  readonly #section: string;
-  readonly #reads: ShopReads;
+  readonly #note: (key: string) => void;
 
   constructor(of: ReadonlyMap<string, T>, section: string, reads: ShopReads) {
     this.#of = of;
-    this.#section = section;
-    this.#reads = reads;
-  }
-
-  #note(key: string): void {
-    this.#reads.paths.add(pathIn(this.#section, key));
+    this.#note = noteIn(section, reads);
   }
 
   get(name: string): T | undefined {

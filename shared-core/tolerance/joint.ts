@@ -4,7 +4,7 @@ import { alongAxis, toCarcass, toPanel, type PanelPoint } from '../carcass/pose.
 import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
 import { bore, type Hole, type Stroke } from '../machining/replay/bore.js';
-import { holeKey } from '../machining/replay/compare.js';
+import { HoleMap } from '../machining/replay/hole-map.js';
 import { edgeAt, endAt, realSolid, solidNames, type Solid } from '../machining/replay/solid.js';
 import { NOTHING, type Stray } from '../machining/replay/stray.js';
 import type { Spindle } from '../machining/replay/table.js';
@@ -23,13 +23,12 @@ export interface RealHalf {
   readonly holes: readonly Hole[];
 }
 
-/** Which stroke and spindle make each hole of a panel as drawn, by the key of the hole. */
-export function boredBy(strokes: readonly Stroke[]): ReadonlyMap<string, BoredBy> {
-  const found = new Map<string, BoredBy>();
+/** Which stroke and spindle make each hole of a panel as drawn. */
+export function boredBy(strokes: readonly Stroke[]): HoleMap<BoredBy> {
+  const found = new HoleMap<BoredBy>();
   for (const stroke of strokes) {
     bore(stroke, NOTHING).forEach((hole, i) => {
-      const key = holeKey(hole);
-      if (!found.has(key)) found.set(key, { stroke, spindle: stroke.spindles[i]! });
+      if (!found.has(hole)) found.set(hole, { stroke, spindle: stroke.spindles[i]! });
     });
   }
   return found;
@@ -40,11 +39,11 @@ export function loneJoint(
   joint: Joint,
   panels: Readonly<Record<'face' | 'end', Panel>>,
   mates: readonly Mate[],
-  by: Readonly<Record<'face' | 'end', ReadonlyMap<string, BoredBy>>>,
+  by: Readonly<Record<'face' | 'end', HoleMap<BoredBy>>>,
   lengthInBoth: (fitting: string | null) => Micrometres | null,
 ): LoneJoint | null {
   const pairs = mates.flatMap((mate) => {
-    const [face, end] = [by.face.get(holeKey(mate.face)), by.end.get(holeKey(mate.end))];
+    const [face, end] = [by.face.get(mate.face), by.end.get(mate.end)];
     if (face === undefined || end === undefined) return [];
     return [{ mate, face, end, tie: { dowelLength: lengthInBoth(mate.end.fitting) } }];
   });

@@ -5,6 +5,7 @@ import { matings, type Mating } from '../boring/matings.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import { kindOf } from '../fittings/kinds.js';
 import { blankOf } from '../machining/blank.js';
+import type { HoleMap } from '../machining/replay/hole-map.js';
 import { strokesOf, type ReplayProblem, type Strokes } from '../machining/replay/replay.js';
 import type { SetUp } from '../machining/set-up.js';
 import type { Shop, Tolerances } from '../shop/model.js';
@@ -88,9 +89,9 @@ export interface JointCases {
 /** The same where the strokes are known. */
 export function casesFrom({ carcass, matings, strokes, shop }: StrokesCase): JointCases {
   const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
-  const bits = new Map<string, ReadonlyMap<string, BoredBy>>();
+  const bits = new Map<string, HoleMap<BoredBy>>();
   const broken = new Map<string, readonly ReplayProblem[]>();
-  const bitsFor = ({ key }: Panel): ReadonlyMap<string, BoredBy> | null => {
+  const bitsFor = ({ key }: Panel): HoleMap<BoredBy> | null => {
     if (broken.has(key)) return null;
     const known = bits.get(key);
     if (known !== undefined) return known;

@@ -3,7 +3,7 @@ import type { Panel } from '../../carcass/model.js';
 import { blankOf } from '../../machining/blank.js';
 import { bore, lieOf, type Hole, type Stroke } from '../../machining/replay/bore.js';
 import { isBeside } from '../../machining/replay/check-step.js';
-import { holeKey } from '../../machining/replay/compare.js';
+import { HoleMap } from '../../machining/replay/hole-map.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
 import { toTable } from '../../machining/replay/lie.js';
 import { strokesOf } from '../../machining/replay/replay.js';
@@ -58,27 +58,27 @@ export function act(
   const stroke = read.strokes[at];
   if (stroke === undefined) return null;
   const solid = realSolid(blank, solidNames(panel.key), NOTHING);
-  const wanted = new Map(boring.bores.filter((one) => one.panel === panel.key).map((one) => [holeKey(one), one]));
-  const made = new Set(read.strokes.slice(0, at).flatMap((one) => madeBy(one, solid)));
-  const now = new Set(madeBy(stroke, solid));
-  const stateOf = (key: string): HoleState => (now.has(key) ? 'now' : made.has(key) ? 'made' : 'to-come');
+  const bores = boring.bores.filter((one) => one.panel === panel.key);
+  const wanted = new HoleMap(bores.map((one) => [one, one]));
+  const states = new HoleMap<HoleState>([
+    ...read.strokes.slice(0, at).flatMap((one) => madeBy(one, solid).map((hole) => [hole, 'made'] as const)),
+    ...madeBy(stroke, solid).map((hole) => [hole, 'now'] as const),
+  ]);
   const previous = step > 0 ? read.strokes[at - 1] : undefined;
   const lie = lieOf(stroke, solid, NOTHING);
   return {
     stroke,
     layout: layOut(stroke),
     before: previous === undefined ? null : { stroke: previous, layout: layOut(previous) },
-    holes: [...wanted].map(([key, one]) => ({ bore: one, state: stateOf(key) })),
+    holes: bores.map((one) => ({ bore: one, state: states.get(one) ?? 'to-come' })),
     working: bore(stroke, NOTHING).map((hole, index) => ({
       ...stroke.step.spindles[index]!,
-      makes: isBeside(solid, hole) ? null : (wanted.get(holeKey(hole)) ?? null),
+      makes: isBeside(solid, hole) ? null : (wanted.get(hole) ?? null),
     })),
     steps: read.strokes.filter((one) => one.setUp.id === setUp).length,
     place: (u, v, t) => toTable(blank.hand, lie, [u, v, t]),
   };
 }
 
-const madeBy = (stroke: Stroke, solid: Solid): string[] =>
-  bore(stroke, NOTHING)
-    .filter((hole: Hole) => !isBeside(solid, hole))
-    .map(holeKey);
+const madeBy = (stroke: Stroke, solid: Solid): readonly Hole[] =>
+  bore(stroke, NOTHING).filter((hole) => !isBeside(solid, hole));

@@ -2,6 +2,7 @@ import type { Mate } from '../../boring/matings.js';
 import type { Bore } from '../../boring/model.js';
 import type { TooShort } from '../../fittings/fitting.js';
 import { fittingKinds, kindOf } from '../../fittings/kinds.js';
+import { groupBy } from '../../machining/plan/numbers.js';
 import { identityOf, messages } from '../../words/message.js';
 import { boresTold, depthOf } from '../bores.js';
 import { ownText, remove } from '../changes.js';
@@ -23,8 +24,11 @@ export const boreTooShort: CarcassRule = {
     example: 'kind: wall\nwidth: 600\njoint: screw-7x50\npanels:\n  bottom: { end-depth: 10 }',
   },
   check(context) {
+    const meeting = groupBy(context.boring.bores, ({ meets }) => meets);
     const short = context.matings.flatMap(({ mates }) =>
-      mates.flatMap((mate) => (mate.faults.length > 0 ? [] : shortBores(context, mate))),
+      mates.flatMap((mate) =>
+        mate.faults.length > 0 ? [] : shortBores(context, mate, meeting.get(mate.end.id) ?? []),
+      ),
     );
     return grouped(short, ({ bore, told }) => {
       const place = depthOf(context, bore)?.place ?? bore.place;
@@ -33,14 +37,13 @@ export const boreTooShort: CarcassRule = {
   },
 };
 
-function shortBores(context: CarcassContext, { face, end }: Mate): readonly TooShort<Bore>[] {
+/** @param meeting the bores that meet that in the end by design */
+function shortBores(context: CarcassContext, { face, end }: Mate, meeting: readonly Bore[]): readonly TooShort<Bore>[] {
   const fitting = end.fitting === null ? undefined : context.shop.fittings.get(end.fitting);
   if (fitting === undefined) return [];
   const faceThickness = panelOf(context, face.panel)!.thickness;
   const endThickness = panelOf(context, end.panel)!.thickness;
-  const crossing = context.boring.bores
-    .filter(({ meets }) => meets === end.id)
-    .map((bore) => ({ bore, under: bore.face === 'outside' ? end.v : endThickness - end.v }));
+  const crossing = meeting.map((bore) => ({ bore, under: bore.face === 'outside' ? end.v : endThickness - end.v }));
   const mates = { face, end, faceThickness, endThickness, crossing };
   return kindOf(fitting).joint.tooShort(fitting, mates);
 }

@@ -1,4 +1,4 @@
-import { wallsAround } from '../../boring/walls.js';
+import { wallUnder } from '../../boring/walls.js';
 import type { BoresTold } from '../../fittings/fitting.js';
 import { isRow, theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
@@ -51,7 +51,7 @@ export const breakThrough: CarcassRule = {
     const least = context.shop.habits.leastWall;
     const thin = context.boring.bores.flatMap((bore) => {
       const panel = panelOf(context, bore.panel);
-      const under = panel === undefined ? null : wallsAround(panel, bore).under;
+      const under = panel === undefined ? null : wallUnder(panel, bore);
       return panel === undefined || under === null || under >= least ? [] : [{ bore, panel, under }];
     });
     const cause = ({ bore, under }: (typeof thin)[number]): string => {

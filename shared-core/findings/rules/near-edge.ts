@@ -1,4 +1,4 @@
-import { wallsAround, type Border } from '../../boring/walls.js';
+import { wallsBeside, type Border } from '../../boring/walls.js';
 import { half } from '../../length/units.js';
 import type { Panel } from '../../carcass/model.js';
 import { endNamed } from '../../carcass/roles.js';
@@ -44,7 +44,7 @@ export const nearEdge: CarcassRule = {
     const close = context.boring.bores.flatMap((bore) => {
       const panel = panelOf(context, bore.panel);
       if (panel === undefined) return [];
-      const nearest = wallsAround(panel, bore).beside.reduce((a, b) => (b.wall < a.wall ? b : a));
+      const nearest = wallsBeside(panel, bore).reduce((a, b) => (b.wall < a.wall ? b : a));
       if (nearest.wall >= least) return [];
       const axis = onFace(bore) && (nearest.border === 'reference-end' || nearest.border === 'far-end') ? 'v' : 'u';
       const causes = causesOf(context, bore, axis);

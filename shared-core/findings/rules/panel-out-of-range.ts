@@ -3,6 +3,7 @@ import type { Bore } from '../../boring/model.js';
 import { edgesWithBand, type EdgeWithBand } from '../../carcass/banded.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
+import { groupBy } from '../../machining/plan/numbers.js';
 import type { EdgeBander } from '../../shop/model.js';
 import { listed, quoted } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
@@ -22,8 +23,9 @@ export const panelOutOfRange: CarcassRule = {
     example: 'kind: base\nwidth: 130',
   },
   check(context) {
+    const boresOf = groupBy(context.boring.bores, (bore) => bore.panel);
     const misfits = context.carcass.panels.flatMap((panel) =>
-      misfitsOf(context, panel).map((misfit) => ({ panel, ...misfit })),
+      misfitsOf(context, panel, boresOf.get(panel.key) ?? []).map((misfit) => ({ panel, ...misfit })),
     );
     return grouped(
       misfits,
@@ -108,10 +110,11 @@ interface Misfit {
   readonly range: { readonly min: Micrometres; readonly max: Micrometres };
 }
 
-function misfitsOf(context: CarcassContext, panel: Panel): readonly Misfit[] {
+/** @param all the bores of the panel */
+function misfitsOf(context: CarcassContext, panel: Panel, all: readonly Bore[]): readonly Misfit[] {
   const visits = (['rows', 'faces', 'ends'] as const).map((use) => ({
     machine: machineFor(context, use),
-    bores: context.boring.bores.filter((bore) => bore.panel === panel.key && useOf(bore) === use),
+    bores: all.filter((bore) => useOf(bore) === use),
   }));
   const onBorers = visits.flatMap(({ machine, bores }) =>
     machine === null || bores.length === 0

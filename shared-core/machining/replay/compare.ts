@@ -1,4 +1,5 @@
 import type { Hole } from './bore.js';
+import { HoleMap } from './hole-map.js';
 import type { Message } from '../../words/message.js';
 import { say } from './messages.js';
 
@@ -12,27 +13,23 @@ export interface Difference<B extends Hole> {
   readonly message: Message;
 }
 
-/** Two holes are one where the keys are equal. */
-export const holeKey = ({ face, u, v, diameter, depth, through }: Hole): string =>
-  `${face} ${u} ${v} ${diameter} ${through ? 'through' : depth}`;
-
 /**
  * Holes made against bores wanted, as multisets: each bore once, and nothing else.
  * @returns null where they are the same.
  */
 export function compareHoles<B extends Hole>(made: readonly Hole[], wanted: readonly B[]): Difference<B> | null {
-  const left = new Map<string, number>();
-  for (const hole of made) left.set(holeKey(hole), (left.get(holeKey(hole)) ?? 0) + 1);
-  const missing = wanted.filter((bore) => !take(left, holeKey(bore)));
-  const extra = made.filter((hole) => take(left, holeKey(hole)));
+  const left = new HoleMap<number>();
+  for (const hole of made) left.set(hole, (left.get(hole) ?? 0) + 1);
+  const missing = wanted.filter((bore) => !take(left, bore));
+  const extra = made.filter((hole) => take(left, hole));
   if (missing.length === 0 && extra.length === 0) return null;
   const holes = { missing, extra };
   const tell = extra.length === 0 ? say.missing : missing.length === 0 ? say.extra : say.missingAndExtra;
   return { ...holes, message: tell(holes) };
 }
 
-function take(counts: Map<string, number>, key: string): boolean {
-  const count = counts.get(key) ?? 0;
-  if (count > 0) counts.set(key, count - 1);
+function take(counts: HoleMap<number>, hole: Hole): boolean {
+  const count = counts.get(hole) ?? 0;
+  if (count > 0) counts.set(hole, count - 1);
   return count > 0;
 }

@@ -2,7 +2,7 @@ import type { Blank, SetUp, Step } from '../set-up.js';
 import { bore, type Hole, type Stroke } from './bore.js';
 import { checkSetUp } from './check-setup.js';
 import { checkBlank, checkStep, checkStroke, isBeside } from './check-step.js';
-import { holeKey } from './compare.js';
+import { HoleMap } from './hole-map.js';
 import { findTurn } from './lie.js';
 import { realSolid, solidNames, type Side } from './solid.js';
 import { NOTHING } from './stray.js';
@@ -131,7 +131,7 @@ export function replayStrokes(read: Strokes, panel: string, blank: Blank): Repla
   const holes: ReplayedHole[] = [];
   const boredSo: { hole: Hole; lay: string }[] = [];
   const problems: ReplayProblem[] = [];
-  const met = new Set<string>();
+  const met = new HoleMap<true>();
   const solid = realSolid(blank, solidNames(panel), NOTHING);
   for (const stroke of read.strokes) {
     const bored = bore(stroke, NOTHING).map((hole, i) => ({ hole, by: stroke.step.spindles[i]! }));
@@ -145,10 +145,9 @@ export function replayStrokes(read: Strokes, panel: string, blank: Blank): Repla
       messages.push(say.noHoleForPins());
     }
     made.forEach(({ hole, by: { head, spindle } }) => {
-      const key = holeKey(hole);
-      if (!met.has(key)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });
+      if (!met.has(hole)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });
       else if (!mayMeetTwice(stroke.setUp)) messages.push(say.boredTwice({ hole }));
-      met.add(key);
+      met.set(hole, true);
       boredSo.push({ hole, lay: layOf(stroke) });
     });
     problems.push(...messages.map((message) => ({ setUp: stroke.setUp.id, step: stroke.index, message })));

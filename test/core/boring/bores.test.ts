@@ -3,7 +3,7 @@ import { boreAxis, mouths } from '../../../shared-core/boring/axis.js';
 import { boreCarcass } from '../../../shared-core/boring/bores.js';
 import type { Bore, BoreMap } from '../../../shared-core/boring/model.js';
 import { patternPlaces } from '../../../shared-core/boring/pattern.js';
-import { wallsAround } from '../../../shared-core/boring/walls.js';
+import { wallsBeside, wallUnder } from '../../../shared-core/boring/walls.js';
 import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import type { Carcass } from '../../../shared-core/carcass/model.js';
 import type { Surroundings } from '../../../shared-core/fittings/fitting.js';
@@ -147,7 +147,7 @@ describe('dowels', () => {
     const [end] = inGroup(map, 'bottom', 'bottom/left');
     expect([face!.diameter, face!.depth, end!.diameter, end!.depth]).toEqual([mm(8), mm(12), mm(8), mm(19)]);
     const [left] = map.carcass.panels;
-    expect(wallsAround(left!, face!).under).toBe(mm(4));
+    expect(wallUnder(left!, face!)).toBe(mm(4));
   });
 
   test('stand on the spindle line, first and last that find room, and the fewest between', () => {
@@ -425,21 +425,18 @@ describe('where bores stand', () => {
     const map = bored({ rows: 'none', rowSetback: mm(2) });
     const bottom = map.carcass.panels.find(({ key }) => key === 'bottom')!;
     const [bore] = inGroup(map, 'bottom', 'bottom/left');
-    expect(wallsAround(bottom, bore!)).toEqual({
-      beside: [
-        { border: 'front', wall: mm(49) },
-        { border: 'back', wall: mm(560 - 53 - 4) },
-        { border: 'outside', wall: mm(4) },
-        { border: 'inside', wall: mm(4) },
-      ],
-      under: mm(568 - 19),
-    });
+    expect(wallsBeside(bottom, bore!)).toEqual([
+      { border: 'front', wall: mm(49) },
+      { border: 'back', wall: mm(560 - 53 - 4) },
+      { border: 'outside', wall: mm(4) },
+      { border: 'inside', wall: mm(4) },
+    ]);
+    expect(wallUnder(bottom, bore!)).toBe(mm(568 - 19));
     const [left] = map.carcass.panels;
     const off: Bore = { ...bore!, face: 'inside', u: mm(2), diameter: 5001, depth: mm(17) };
-    const walls = wallsAround(left!, off);
     // Half of an odd diameter counts up.
-    expect(walls.beside[0]).toEqual({ border: 'front', wall: 2000 - 2501 });
-    expect(walls.under).toBe(mm(-1));
+    expect(wallsBeside(left!, off)[0]).toEqual({ border: 'front', wall: 2000 - 2501 });
+    expect(wallUnder(left!, off)).toBe(mm(-1));
   });
 });
 

@@ -4,7 +4,7 @@ import { boreCarcass } from '../../../shared-core/boring/bores.js';
 import { boreCollisions, grooveCollisions } from '../../../shared-core/boring/collisions.js';
 import { matings } from '../../../shared-core/boring/matings.js';
 import type { Bore } from '../../../shared-core/boring/model.js';
-import { wallsAround } from '../../../shared-core/boring/walls.js';
+import { wallsBeside, wallUnder } from '../../../shared-core/boring/walls.js';
 import { buildCarcass } from '../../../shared-core/carcass/build.js';
 import { jobArbitrary, type Job } from '../arbitraries.js';
 import { specOf } from '../specs.js';
@@ -48,8 +48,9 @@ describe('bores of any carcass that can be built', () => {
         expect(grooveCollisions(carcass, boreMap, 1000)).toEqual([]);
         const panels = new Map(carcass.panels.map((panel) => [panel.key, panel]));
         for (const bore of boreMap.bores) {
-          const { beside, under } = wallsAround(panels.get(bore.panel)!, bore);
-          expect(Math.min(...beside.map(({ wall }) => wall))).toBeGreaterThan(0);
+          const panel = panels.get(bore.panel)!;
+          expect(Math.min(...wallsBeside(panel, bore).map(({ wall }) => wall))).toBeGreaterThan(0);
+          const under = wallUnder(panel, bore);
           if (under !== null) expect(under).toBeGreaterThan(0);
           const { u, v, diameter, depth } = bore;
           for (const length of [u, v, diameter, depth]) expect(Number.isSafeInteger(length)).toBe(true);
