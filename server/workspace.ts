@@ -116,14 +116,24 @@ export class Workspace {
   /** The document, with all that is known of it or, where that would take long, with the carcass at a line. */
   near(uri: string, line: number): OpenFile | null {
     this.cursorAt(uri, line);
-    return this.prepare(uri, () => true) ? this.file(uri) : this.soFar(uri);
+    const document = this.#jobAt(uri);
+    if (document === null) return this.file(uri);
+    this.#begins(document.uri);
+    const at = document.offsetAt({ line, character: 0 });
+    return { kind: 'job', document, analysis: this.#engine.near(document.uri, document.getText(), at) };
   }
 
-  /** A file with its set-ups where they are known at once, else what is known without those of hundreds of other carcasses. */
-  withSetUps(file: OpenFile): OpenFile {
-    const { uri } = file.document;
-    if (file.kind !== 'job' || !this.prepare(uri, () => true)) return file;
-    return this.readySetUps(uri) ?? this.soFar(uri) ?? file;
+  /**
+   * A file with its set-ups where they are known at once, else what is known without those of hundreds of other carcasses.
+   * @param near as `near` gave it
+   */
+  withSetUps(near: OpenFile): { readonly file: OpenFile; readonly areKnown: boolean } {
+    const { kind, document } = near;
+    const { uri } = document;
+    if (kind === 'shop') return { file: near, areKnown: true };
+    if (!this.#engine.isAnalysed(uri, document.getText())) return { file: near, areKnown: false };
+    const ready = this.readySetUps(uri);
+    return ready === null ? { file: this.soFar(uri) ?? near, areKnown: false } : { file: ready, areKnown: true };
   }
 
   /** A file with its set-ups where they are known at once; null where that takes longer, or it is not open. */

@@ -1,3 +1,4 @@
+import { carcassAt } from './document/carcass-at.js';
 import type { JobParts } from './document/cut.js';
 import { cutJob } from './document/cut.js';
 import { Derived } from './derived/derived.js';
@@ -80,6 +81,8 @@ export class Engine {
   readonly #jobs = new Map<string, JobState>();
   /** Texts that are worked out in slices and were not analysed yet. */
   readonly #preparing = new Map<string, Preparing>();
+  /** What was known of such a text when somebody asked about a place of it. */
+  readonly #asked = new Map<string, JobState>();
   /** By text: several jobs share a shop, and a job asks again at every key. */
   readonly #shops = new Map<string, ReadShop & { readonly settled: Shop }>();
 
@@ -112,6 +115,7 @@ export class Engine {
     const analysis = this.#analysisOf(uri, opened, carcasses, findings, planning);
     this.#jobs.set(uri, { analysis, opened });
     this.#preparing.delete(uri);
+    this.#asked.delete(uri);
     return analysis;
   }
 
@@ -126,16 +130,47 @@ export class Engine {
     const { parts, worked } = opened;
     // All of it was analysed already, as it is at nearly every question. A text that could not be cut is read at once.
     if (opened === this.#jobs.get(uri)?.opened || parts.whole !== null) return true;
-    const before = this.#preparing.get(uri);
-    const isGoingOn = before?.opened === opened && before.near === near;
-    const left = isGoingOn ? before.left : leftOf(opened, near);
-    if (left.length === 0) return true;
-    this.#preparing.set(uri, { opened, near, left });
+    const left = this.#left(uri, opened, near);
     for (let next = left.pop(); next !== undefined; next = left.pop()) {
       worked.of(next);
       if (left.length > 0 && enough()) return false;
     }
     return true;
+  }
+
+  /**
+   * A text for whoever asks about a place in it and cannot wait: all that is known of it where only the carcass there was left to
+   * be worked out; else that carcass, the rest as `soFar` gave it when it was last asked about.
+   */
+  near(uri: string, text: string, offset: number): JobAnalysis {
+    const opened = this.#open(uri, text);
+    const { parts, worked, lined } = opened;
+    if (opened === this.#jobs.get(uri)?.opened || parts.whole !== null) return this.analyse(uri, text);
+    const left = this.#left(uri, opened, offset);
+    const index = carcassAt(parts, text.length, offset);
+    const there = index === null ? null : worked.of(lined[index]!);
+    while (left.length > 0 && worked.known(left.at(-1)!) !== undefined) left.pop();
+    if (left.length === 0) return this.analyse(uri, text);
+    const last = this.#asked.get(uri);
+    const isAsLast = last?.opened === opened && last.analysis.wishes === this.wishes;
+    if (isAsLast && (index === null || last.analysis.carcasses[index] === there)) return last.analysis;
+    const analysis = this.soFar(uri, text);
+    this.#asked.set(uri, { analysis, opened });
+    return analysis;
+  }
+
+  /** Whether the very text was analysed. */
+  isAnalysed(uri: string, text: string): boolean {
+    return this.#open(uri, text) === this.#jobs.get(uri)?.opened;
+  }
+
+  /** The carcasses that are still to be worked out, the nearest to an offset last; whoever works one out takes it off. */
+  #left(uri: string, opened: Opened, near: number): Lined[] {
+    const before = this.#preparing.get(uri);
+    if (before?.opened === opened && before.near === near) return before.left;
+    const left = leftOf(opened, near);
+    this.#preparing.set(uri, { opened, near, left });
+    return left;
   }
 
   /**
@@ -161,6 +196,7 @@ export class Engine {
   forget(uri: string): void {
     this.#jobs.delete(uri);
     this.#preparing.delete(uri);
+    this.#asked.delete(uri);
   }
 
   /** The same object as before while neither the text nor the shop is another. */

@@ -22,8 +22,8 @@ export function answerReaders(session: Session): void {
       token,
       null,
       async (near) => {
-        const file = workspace.withSetUps(near);
-        await waitForLetters(file, orders);
+        const { file, areKnown } = workspace.withSetUps(near);
+        if (areKnown) await waitForLetters(file, orders);
         return hover(file, position, session.abilities);
       },
       position,

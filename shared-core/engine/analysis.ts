@@ -1,3 +1,4 @@
+import { carcassAt } from '../document/carcass-at.js';
 import type { JobParts } from '../document/cut.js';
 import { depthOf, type Place } from '../document/place.js';
 import type { TreeNode } from '../document/tree.js';
@@ -266,19 +267,7 @@ export class JobAnalysis {
 
   /** The carcass whose text holds the offset (its blank and comment lines included), or null. */
   carcassAt(offset: number): number | null {
-    const parts = this.parts.carcasses;
-    let low = 0;
-    let high = parts.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (parts[middle]!.start <= offset) low = middle + 1;
-      else high = middle;
-    }
-    const index = low - 1;
-    const part = parts[index];
-    return part !== undefined && (offset < part.end || (offset === part.end && offset === this.text.length))
-      ? index
-      : null;
+    return carcassAt(this.parts, this.text.length, offset);
   }
 
   /**
