@@ -121,6 +121,21 @@ function interrupted(engine: Engine, text: string, near: number, after: number):
   return engine.prepare(URI, text, near, () => (done += 1) > after);
 }
 
+/** The carcass at a place is as a cold analysis has it, however much of the rest is known. */
+function asksNear(engine: Engine, text: string, near: number): void {
+  const at = Math.min(near, text.length);
+  const found = engine.near(URI, text, at);
+  const index = found.carcassAt(at);
+  if (index === null) return;
+  const host = { readShop: () => ({ ok: true, uri: found.used.uri!, text: found.used.text }) as const };
+  const cold = new Engine(found.used.uri === null ? shops : host).near(URI, text, at);
+  const shown = ({ carcasses }: JobAnalysis): unknown => {
+    const { name, carcass, boring, known } = carcasses[index]!;
+    return { name, carcass, boring, known };
+  };
+  expect(shown(found)).toEqual(shown(cold));
+}
+
 // A text full of faults takes longest: each of its repairs is tried.
 const RUNS = { 'kitchen.carcass.yaml': 10, 'studio.carcass.yaml': 30, 'every-finding.carcass.yaml': 3 };
 
@@ -138,6 +153,7 @@ for (const [file, numRuns] of Object.entries(RUNS)) {
           shop = SHOPS[chosen[index]!]!;
           if (after === null) warm.analyse(URI, now);
           else interrupted(warm, now, near, after);
+          asksNear(warm, now, near);
         }
         // The last text again, after a detour, comes from memory in part.
         const cold = new Engine(shopOf(() => shop)).analyse(URI, now);
@@ -150,6 +166,24 @@ for (const [file, numRuns] of Object.entries(RUNS)) {
 
 test('the shops differ', () => {
   expect(new Set(SHOPS).size).toBe(SHOPS.length);
+});
+
+test('who asks about a place while a job is worked out has the carcass there at once, and nothing else is done for that', () => {
+  const names = Array.from({ length: 20 }, (_, i) => `box-${i}`);
+  const text = `shop: shed.shop.yaml\ncarcasses:\n${names.map((name, i) => `  ${name}:\n    kind: base\n    width: ${400 + i}\n`).join('')}`;
+  const engine = new Engine(shops);
+  const asked = (name: string): JobAnalysis => engine.near(URI, text, text.indexOf(`${name}:`));
+  expect(asked('box-7').carcasses[7]!.carcass).not.toBeNull();
+  expect(engine.computed).toBe(1);
+  expect(asked('box-7')).toBe(asked('box-7'));
+  expect(engine.near(URI, text, 0).carcasses).toHaveLength(20);
+  expect(asked('box-12').carcasses[12]!.carcass).not.toBeNull();
+  expect(engine.computed).toBe(2);
+  // Where hers is the only one left, all is known.
+  const two = `shop: shed.shop.yaml\ncarcasses:\n  one: { kind: base, width: 600 }\n`;
+  expect(engine.near('file:///jobs/two.carcass.yaml', two, two.indexOf('one')).findings()).toEqual(
+    new Engine(shops).analyse('file:///jobs/two.carcass.yaml', two).findings(),
+  );
 });
 
 test('what is prepared is worked out around the reader first, once, and told before all is known', () => {
