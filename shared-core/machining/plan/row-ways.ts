@@ -103,34 +103,85 @@ function fromStops(approach: Approach, contact: readonly number[]): RowWays | Ob
   return { ways: strokes.map((stroke) => wayOf(approach, [stroke], stroke.start)), other: null };
 }
 
-/** The first stroke at a stop, the others after index moves. */
+/**
+ * The first stroke at a stop, the others after index moves. Where the plan with the fewest strokes and changes of bits would
+ * move the panel further than it can be moved, one with other bits that does not.
+ */
 function alongPins(approach: Approach, contact: readonly number[]): RowWays | Obstacle {
   const { setting, holes } = approach;
   const { pitch, spindles, indexRange } = setting.drill;
   const last = holes.at(-1) ?? 0;
-  const tooFar = (pitches: number): Obstacle => {
-    const needed = pitches * pitch;
-    const figures = { machine: setting.drill.name, holes: holes.length, spindles, most: indexRange, needed };
-    return { parameter: 'index-range', needed, reason: say.indexRange(figures) };
-  };
-  const canMove = (pitches: number): boolean => pitches * pitch <= (indexRange ?? Infinity);
-
+  const most = indexRange === null ? Infinity : Math.floor(indexRange / pitch);
   // The first stroke bores the nearest hole, so it starts there or before it: it alone must lie at a stop.
   const moved = Array.from({ length: last }, (_, k) => k + 1);
-  const found = strokesAt(approach, [...contact, ...moved]);
-  if ('kind' in found) return tooFar(last);
-  const [strokes = [], others = null] = found;
-  const starts = strokes.map(({ start }) => start);
-  const first = Math.min(...starts);
-  const travelled = Math.max(...starts) - first;
-  if (!canMove(travelled)) return tooFar(travelled);
+  const usual = strokesAt(approach, [...contact, ...moved]);
+  const within = (found: RowStrokes): boolean => !('kind' in found) && travelOf(found[0] ?? []) <= most;
+  // Whoever starts at the nearest stop has the least way to the last hole.
+  const nearest = contact.findLast((start) => start <= 0) ?? 0;
+  const least = 'kind' in usual ? last : last - spindles + 1 - nearest;
+  const others = (): readonly RowStrokes[] =>
+    contact
+      .filter((from) => from <= 0 && last - spindles + 1 - from <= most)
+      .map((from) => [...contact.filter((one) => one >= from), ...moved.filter((one) => one <= from + most)])
+      .map((starts) => strokesAt(approach, starts));
+  const found = within(usual) ? usual : (bestOf(others()) ?? (least <= most ? [shortMove(approach, nearest)] : null));
+  if (found === null || 'kind' in found) {
+    const needed = least * pitch;
+    const figures = { machine: setting.drill.name, holes: holes.length, spindles, most: indexRange, needed };
+    return { parameter: 'index-range', needed, reason: say.indexRange(figures) };
+  }
+  const [strokes = [], full = null] = found;
+  const first = Math.min(...strokes.map(({ start }) => start));
   const ways = runsOfEqualLoad(strokes).map((run) => wayOf(approach, run, first));
   // The other begins at the nearest hole, and may go on further than the panel can be moved.
-  const goes = others !== null && canMove(others.at(-1)!.start);
-  return { ways, other: goes ? wayOf(approach, others, 0) : null };
+  const goes = full !== null && travelOf(full) <= most;
+  return { ways, other: goes ? wayOf(approach, full, 0) : null };
 }
 
-function strokesAt(approach: Approach, starts: readonly number[]): ReturnType<typeof rowStrokes> {
+/** One stroke at the stop, and one moved along from there until the last spindle is over the last hole. */
+function shortMove({ setting, holes }: Approach, first: number): readonly RowStroke[] {
+  const { spindles } = setting.drill;
+  const bored = (hole: number): boolean => hole < first + spindles;
+  return [
+    { start: first, bores: holes.filter(bored) },
+    { start: (holes.at(-1) ?? 0) - spindles + 1, bores: holes.filter((hole) => !bored(hole)) },
+  ].map(({ start, bores }) => ({
+    start,
+    bores,
+    loaded: Array.from({ length: spindles }, (_, spindle) => bores.includes(start + spindle)),
+  }));
+}
+
+/** How far the panel is moved along in all, in pitches. */
+function travelOf(strokes: readonly RowStroke[]): number {
+  const starts = strokes.map(({ start }) => start);
+  return Math.max(...starts) - Math.min(...starts);
+}
+
+/** Of several plans of one row one with the fewest strokes, then changes of bits, then the least travel; null where none goes. */
+function bestOf(plans: readonly RowStrokes[]): readonly (readonly RowStroke[])[] | null {
+  const going = plans.flatMap((plan) => ('kind' in plan ? [] : [plan]));
+  const cost = ([strokes = []]: (typeof going)[number]): readonly number[] => [
+    strokes.length,
+    runsOfEqualLoad(strokes).length,
+    bitChanges(strokes),
+    travelOf(strokes),
+  ];
+  const order = (a: readonly number[], b: readonly number[]): number =>
+    a.map((one, i) => one - b[i]!).find((d) => d !== 0) ?? 0;
+  return going.toSorted((a, b) => order(cost(a), cost(b)))[0] ?? null;
+}
+
+/** Spindles that are loaded or emptied between strokes. */
+function bitChanges(strokes: readonly RowStroke[]): number {
+  return strokes
+    .slice(1)
+    .reduce((sum, { loaded }, i) => sum + loaded.filter((one, k) => one !== strokes[i]!.loaded[k]).length, 0);
+}
+
+type RowStrokes = ReturnType<typeof rowStrokes>;
+
+function strokesAt(approach: Approach, starts: readonly number[]): RowStrokes {
   const { setting, holes } = approach;
   const { spindles, meetsHolesTwice } = setting.drill;
   const isAir = (place: number): boolean => 2 * beside(approach, place) >= setting.row.diameter;

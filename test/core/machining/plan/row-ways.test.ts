@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildCarcass } from '../../../../shared-core/carcass/build.js';
 import { layRows } from '../../../../shared-core/boring/rows.js';
@@ -174,6 +175,64 @@ describe('a row that goes on by index moves', () => {
     const before = { ...ten, nearest: 48, holes: upTo(8) };
     expect(laid({ ...before, drill: { indexRange: mm(127.999) } })).toEqual(['index-range', 128]);
     expect(laid({ ...before, drill: { indexRange: mm(128) } })).toHaveLength(1);
+  });
+  test('changes bits where the same ones would ask for a longer move than there is', () => {
+    // Four and four are moved by four pitches; five, and then the last three of the head, by three.
+    const eight = { ...ten, holes: upTo(8), behind: 16 };
+    expect(laid({ ...eight, drill: { indexRange: mm(96) } })).toEqual([
+      { stop: 16, strokes: [[0, '01234']] },
+      { stop: 16, strokes: [[-96, '234']] },
+    ]);
+    expect(laid({ ...eight, drill: { indexRange: mm(95.999) } })).toEqual(['index-range', 96]);
+  });
+  test('is refused only where no stroke after a move of whole pitches reaches a hole, with the least range that would do', () => {
+    let [refused, saved] = [0, 0];
+    const rows = fc.record({
+      holes: fc
+        .uniqueArray(fc.integer({ min: 1, max: 17 }), { maxLength: 12 })
+        .map((some) => [0, ...some].sort((a, b) => a - b)),
+      spindles: fc.integer({ min: 1, max: 6 }),
+      range: fc.nat(12),
+      // The stop stands so many pitches before the first hole, over a stretch.
+      before: fc.nat(4),
+      stretch: fc.nat(3),
+      meetsHolesTwice: fc.boolean(),
+    });
+    fc.assert(
+      fc.property(rows, ({ holes, spindles, range, before, stretch, meetsHolesTwice }) => {
+        const nearest = 16 + 32 * (before + stretch);
+        const stops = [[16, 16 + 32 * stretch]] as const;
+        const drill = { spindles, indexRange: mm(32 * range), meetsHolesTwice };
+        const found = ways({ nearest, holes, stops, drill });
+        const starts = Array.from({ length: stretch + 1 }, (_, k) => -before - k).filter((start) => start > -spindles);
+        if (starts.length === 0) {
+          expect(found).toMatchObject({ parameter: 'stops' });
+          return;
+        }
+        const goes = (most: number): boolean =>
+          starts.some((first) => holes.every((hole) => hole >= first && hole <= first + most + spindles - 1));
+        const least = Array.from({ length: 40 }, (_, most) => most).find(goes)!;
+        if ('parameter' in found) {
+          refused += 1;
+          expect([found.parameter, found.needed]).toEqual(['index-range', mm(32 * least)]);
+          expect(range).toBeLessThan(least);
+          return;
+        }
+        expect(range).toBeGreaterThanOrEqual(least);
+        const strokes = found.ways.flatMap((way) => way.strokes);
+        for (const { moved } of strokes) expect(Math.abs(moved)).toBeLessThanOrEqual(mm(32 * range));
+        const bored = strokes.flatMap(({ wanted }) => wanted.map(({ bore }) => Number(bore.id)));
+        expect([...new Set(bored)].sort((a, b) => a - b)).toEqual(holes);
+        if (!meetsHolesTwice) expect(bored).toHaveLength(holes.length);
+        const free = ways({ nearest, holes, stops, drill: { ...drill, indexRange: null } });
+        const furthest =
+          'ways' in free ? free.ways.flatMap((way) => way.strokes.map(({ moved }) => Math.abs(moved))) : [];
+        if (Math.max(...furthest) > mm(32 * range)) saved += 1;
+      }),
+      { numRuns: 1000 },
+    );
+    expect(refused).toBeGreaterThan(50);
+    expect(saved).toBeGreaterThan(10);
   });
   test('needs no index move where one stroke does', () => {
     expect(laid({ ...ten, holes: upTo(5), drill: { indexRange: 0 } })).toEqual([{ stop: 16, strokes: [[0, '01234']] }]);
