@@ -6,6 +6,8 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as esbuild from 'esbuild';
 import { writeNotices } from './notices.mjs';
+import { writePacked } from './packed.mjs';
+import { shortNamesInPackages, withoutPackedFonts } from './packages.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const production = process.argv.includes('--production');
@@ -20,6 +22,7 @@ const common = {
   // Names stay what they are, for traces of faults. `keepNames` would do it too, but takes a third of the server's time.
   minifyWhitespace: production,
   minifySyntax: production,
+  plugins: [withoutPackedFonts, ...(production ? [shortNamesInPackages] : [])],
   legalComments: 'linked',
   logLevel: 'warning',
   charset: 'utf8',
@@ -98,11 +101,10 @@ const bundles = [
 ];
 
 const written = new Set();
-// The library finds its compiled code beside the bundle that it is in.
-const wasm = join(root, 'dist', 'server', 'highs.wasm');
-mkdirSync(dirname(wasm), { recursive: true });
-copyFileSync(join(root, 'node_modules', 'highs', 'build', 'highs.wasm'), wasm);
-written.add(wasm);
+// The library's compiled code, beside the bundle that it is in.
+written.add(
+  writePacked(join(root, 'node_modules', 'highs', 'build', 'highs.wasm'), join(root, 'dist', 'server'), production),
+);
 // Its widths are those of the faces that drawings are laid out for.
 for (const name of ['LiberationSans-Regular.ttf', 'LiberationSans-Bold.ttf', 'LICENSE_LIBERATION']) {
   const font = join(root, 'dist', 'server', 'fonts', name);
@@ -111,9 +113,8 @@ for (const name of ['LiberationSans-Regular.ttf', 'LiberationSans-Bold.ttf', 'LI
   written.add(font);
 }
 // What cuts those faces down to the letters of one drawing; its own JavaScript is not needed.
-const subsetter = join(root, 'dist', 'server', 'harfbuzz-subset.wasm');
-copyFileSync(join(root, 'node_modules', 'harfbuzzjs', 'dist', 'harfbuzz-subset.wasm'), subsetter);
-written.add(subsetter);
+const subsetter = join(root, 'node_modules', 'harfbuzzjs', 'dist', 'harfbuzz-subset.wasm');
+written.add(writePacked(subsetter, join(root, 'dist', 'server'), production));
 const bundled = new Set([join('node_modules', 'harfbuzzjs')]);
 for (const bundle of bundles) {
   const options = { ...common, ...bundle };

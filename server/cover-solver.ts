@@ -1,4 +1,5 @@
 import type { HighsSolution } from 'highs';
+import { isPackedBeside, packedBeside } from './beside.js';
 import type { CoverProgram, CoverSolver } from '../shared-core/service.js';
 
 /** Branches after which the best whole solution so far is taken. */
@@ -6,10 +7,23 @@ const MOST_NODES = 2000;
 /** With less time the solver would not come as far as a first solution. */
 const LEAST_SECONDS = 0.2;
 
+const COMPILED = 'highs.wasm';
+
+/**
+ * How the library takes its compiled code from elsewhere than a plain file: the hook that Emscripten, which made it, asks for.
+ * The `wasmBinary` that its types speak of is not looked at.
+ */
+const PACKED: object = {
+  instantiateWasm(imports: WebAssembly.Imports, done: (instance: WebAssembly.Instance) => void): object {
+    done(new WebAssembly.Instance(new WebAssembly.Module(packedBeside(COMPILED)), imports));
+    return {};
+  },
+};
+
 /** The covering programs of sheet layouts, solved by HiGHS (an open linear programming library). Loaded when first asked for. */
 export async function coverSolver(): Promise<CoverSolver> {
   const { default: loadHighs } = await import('highs');
-  const highs = await loadHighs();
+  const highs = await loadHighs(isPackedBeside(COMPILED) ? PACKED : {});
   return {
     relaxed(program) {
       const solution = highs.solve(written(program, false));

@@ -16,7 +16,8 @@ import {
 import { speak, type Spoken } from '../../shared-core/words/spoken.js';
 import { coverSolver } from '../cover-solver.js';
 import { Disk } from '../disk.js';
-import { cutterIfBeside, facesBeside, ProgramNotWhole } from '../face-cutter.js';
+import { ProgramNotWhole } from '../beside.js';
+import { cutterIfBeside, facesBeside } from '../face-cutter.js';
 import { baseName } from '../files.js';
 import { Workspace } from '../workspace.js';
 import { fileName, freeName } from './file-names.js';
