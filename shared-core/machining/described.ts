@@ -13,6 +13,7 @@ export interface MachineDescribed {
   readonly against: 'fence' | 'head';
   /** Its spindles: one alone, a line away from the fence, or a line along it. */
   readonly spindles: 'one' | 'away' | 'along';
+  readonly heads: number;
   /** How many spindles stand on each of its heads. */
   readonly onEachHead: number;
   /** Whether it has heads that are set one by one. */
@@ -37,6 +38,7 @@ export function described(machine: SetUp['machine']): MachineDescribed {
     case 'line':
       return {
         ...FLAT,
+        heads: machine.heads,
         onEachHead: machine.spindles,
         manyHeads: true,
         bitsCome: machine.from === 'below' ? 'up' : 'down',
@@ -51,6 +53,7 @@ const FLAT = {
   bores: 'faces',
   against: 'fence',
   spindles: 'along',
+  heads: 1,
   manyHeads: false,
   bitsCome: 'down',
   index: null,

@@ -35,7 +35,7 @@ function drawn(count: number): Settings[] {
       depth: [12_000, 19_000, 11_000][draw(3)]!,
       thickness: level ? null : [16_000, 19_000][draw(2)]!,
       through: false,
-      bits,
+      bits: [bits],
       rail: RAIL,
       covered: { left: [], right: [] },
       headDistance: null,

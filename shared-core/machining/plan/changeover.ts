@@ -15,8 +15,8 @@ export interface Settings extends Pick<
   readonly machine: string;
   /** Heads with the same body are one machine. */
   readonly body: string;
-  /** The diameter in every spindle, head by head; 0 where there is no bit. */
-  readonly bits: readonly Micrometres[];
+  /** For each head the diameter in every spindle of it; 0 where there is no bit. */
+  readonly bits: readonly (readonly Micrometres[])[];
   /** The stops of the machine, those of each hand from the spindles outward. */
   readonly rail: readonly RailStop[];
   /** Where panels come to lie: a stop of the hand that stands between two such positions and does not lower is in the way. */
@@ -54,7 +54,7 @@ export function settingsOf(batch: Batch): Settings {
   return {
     machine: machine.name,
     body: machine.body,
-    bits: load.wanted,
+    bits: byHead(machine, load.wanted),
     fence,
     height,
     stops,
@@ -67,6 +67,16 @@ export function settingsOf(batch: Batch): Settings {
     headDistance: machine.kind === 'line' ? (machine.headDistance ?? ANY_DISTANCE) : null,
     stands: standingOf(machine, rail),
   };
+}
+
+/** What is in the spindles of a machine, told head by head. */
+function byHead(machine: BoringMachine, loaded: readonly Micrometres[]): Micrometres[][] {
+  const heads: Micrometres[][] = [];
+  loaded.forEach((diameter, index) => {
+    const { head } = placeAt(machine, index);
+    (heads[head] ??= []).push(diameter);
+  });
+  return heads;
 }
 
 /** What is not known to be set: no setting of a set-up is this. */
@@ -87,7 +97,10 @@ function standingOf(machine: BoringMachine, rail: readonly RailStop[]): Settings
   return {
     machine: name,
     body,
-    bits: emptyLoad(machine).wanted.map((_, index) => (bit !== null && isLoaded(index) ? bit : 0)),
+    bits: byHead(
+      machine,
+      emptyLoad(machine).wanted.map((_, index) => (bit !== null && isLoaded(index) ? bit : 0)),
+    ),
     fence: fence ?? [],
     height: height ?? UNSET,
     stops,
@@ -184,13 +197,15 @@ export function changesBetween(before: Settings | null, after: Settings): Change
     .filter((stop) => !stood?.stops.some((s) => s.name === stop.name && s.position === stop.position))
     .map((stop) => stop.name);
   const fences = after.fence.flatMap((place, head) => (stood?.fence[head] === place ? [] : [head]));
-  // A level head carries the same spindles as the upright one, so bits stay in it when it turns.
-  const loaded = found?.bits ?? [];
+  // A level head carries the same spindles as the upright one, so bits stay in it when it turns; those that the one has more
+  // than the other do not count.
   let bits = 0;
-  after.bits.forEach((diameter, place) => {
-    const had = loaded[place] ?? 0;
-    if (had !== diameter) bits += Number(had > 0) + Number(diameter > 0);
-  });
+  after.bits.forEach((spindles, head) =>
+    spindles.forEach((diameter, spindle) => {
+      const had = found?.bits[head]?.[spindle] ?? 0;
+      if (had !== diameter) bits += Number(had > 0) + Number(diameter > 0);
+    }),
+  );
   return {
     machine: !isThere,
     turnHead,

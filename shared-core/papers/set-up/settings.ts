@@ -152,10 +152,15 @@ export function bitChanges({ planned: { setUp, found } }: Pick<InOrder, 'planned
   readonly into: readonly LoadedSpindle[];
 } {
   const { machine } = setUp;
-  const { onEachHead: onEach } = described(machine);
-  const had = (found?.bits ?? []).flatMap((diameter, index): LoadedSpindle[] =>
-    diameter === 0 ? [] : [{ head: Math.floor(index / onEach), spindle: index % onEach, diameter }],
-  );
+  const { heads, onEachHead } = described(machine);
+  // Spindles that only the head turned away from has are left alone.
+  const had = (found?.bits ?? [])
+    .slice(0, heads)
+    .flatMap((spindles, head) =>
+      spindles
+        .slice(0, onEachHead)
+        .flatMap((diameter, spindle): LoadedSpindle[] => (diameter === 0 ? [] : [{ head, spindle, diameter }])),
+    );
   const wanted = loadedIn(setUp);
   return { out: without(had, wanted), into: without(wanted, had) };
 }

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
+import { orderSetUps } from '../../../shared-core/machining/plan/plan.js';
 import { setUpsOf } from '../../../shared-core/machining/plan/set-ups.js';
 import { standingSpindles, stopFace } from '../../../shared-core/machining/replay/table.js';
 import type { LoadedSpindle, SetUp } from '../../../shared-core/machining/set-up.js';
@@ -180,6 +181,33 @@ test('a divider with shelves on both hands is turned over, and the list says so'
 });
 
 describe('random carcasses in random shops', () => {
+  test('as many bits come out and go in as the planner counts, where the heads of one body differ too', () => {
+    const counted = { changes: 0, turned: 0 };
+    fc.assert(
+      fc.property(
+        jobArbitrary.chain((job) => machinesArbitrary(job.shop.habits.pitch).map((machines) => ({ job, machines }))),
+        ({ job, machines: [faces, ends, rows] }) => {
+          const body = 'one';
+          const shop = withMachines(job.shop, [
+            { ...faces, body },
+            { ...ends, body },
+            { ...rows, body },
+          ]);
+          const { operations } = bored(job.spec, shop);
+          for (const planned of orderSetUps(setUpsOf([operations]), shop.changeover).setUps) {
+            const { out, into } = bitChanges({ planned });
+            expect(out.length + into.length).toBe(planned.changes.bits);
+            counted.changes += planned.changes.bits;
+            counted.turned += Number(planned.changes.turnHead);
+          }
+        },
+      ),
+      { numRuns: 60 },
+    );
+    expect(counted.changes).toBeGreaterThan(200);
+    expect(counted.turned).toBeGreaterThan(40);
+  });
+
   test('every stroke is told: turned over, turned half a turn, slid or moved on, as the set-up has it', () => {
     const told = { strokes: 0, half: 0, slid: 0, along: 0 };
     fc.assert(

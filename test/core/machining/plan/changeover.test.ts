@@ -24,7 +24,7 @@ const at = (name: string, position: number): SetStop => ({ name, side: 'left', p
 const PLAIN: Settings = {
   machine: 'borer',
   body: 'borer',
-  bits: [8, 0, 5].map(mm),
+  bits: [[8, 0, 5].map(mm)],
   fence: [mm(53)],
   height: null,
   stops: [at('near', 8)],
@@ -60,7 +60,12 @@ describe('from one set-up to the next', () => {
     ['a bit exchanged: one out, one in', { bits: [10, 0, 5] }, 2],
     ['all taken out and one put in elsewhere', { bits: [0, 5, 0] }, 3],
   ])('%s', (_, { bits }, count) => {
-    expect(changesBetween(PLAIN, other({ bits: bits.map(mm) }))).toEqual({ ...NOTHING, bits: count });
+    expect(changesBetween(PLAIN, other({ bits: [bits.map(mm)] }))).toEqual({ ...NOTHING, bits: count });
+  });
+  test('spindles of other heads than the one turned to are left alone', () => {
+    const line = other({ machine: 'drill', bits: [[8, 0].map(mm), [5, 5].map(mm)] });
+    expect(changesBetween(line, PLAIN).bits).toBe(1);
+    expect(changesBetween(PLAIN, line).bits).toBe(2);
   });
   test.each([
     ['another depth', { depth: mm(13) }],
