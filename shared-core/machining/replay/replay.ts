@@ -95,12 +95,16 @@ export function strokesOf(setUps: readonly SetUp[], carcass: string, panel: stri
   return problems.length === 0 ? { ok: true, strokes } : { ok: false, problems };
 }
 
-/** How a panel lies against its stop: holes bored while it lay otherwise stand where its length and width put them. */
-const layOf = ({ step, stop }: Stroke): string => `${step.down} ${step.edge} ${step.end} ${stop.side}`;
+/**
+ * How a panel lies against its stop: holes bored while it lay otherwise stand where its length and width put them, and those
+ * that another machine bored, where a stop of that puts them.
+ */
+const layOf = ({ setUp, step, stop }: Stroke): string =>
+  `${step.down} ${step.edge} ${step.end} ${stop.side} ${setUp.machine.name}`;
 
 /**
- * Pins that register in the row need a hole of it: one bored before, in the same face and line, whole pitches away, while the
- * panel lay the same way against a stop of the same hand.
+ * Pins that register in the row need a hole of it: one bored before on the same machine, as wide as the pins, in the same face
+ * and line, whole pitches away, while the panel lay the same way against a stop of the same hand.
  */
 function hasHolesForPins(
   stroke: Stroke,
@@ -111,8 +115,12 @@ function hasHolesForPins(
   if (stroke.step.moved === 0 || machine.kind !== 'line' || machine.indexPins !== 'row' || next === undefined)
     return true;
   return bored.some(
-    ({ hole: { face, u, v }, lay }) =>
-      lay === layOf(stroke) && face === next.face && u === next.u && (v - next.v) % machine.pitch === 0,
+    ({ hole: { face, u, v, diameter }, lay }) =>
+      lay === layOf(stroke) &&
+      diameter === next.diameter &&
+      face === next.face &&
+      u === next.u &&
+      (v - next.v) % machine.pitch === 0,
   );
 }
 

@@ -84,6 +84,25 @@ describe('a tall unit whose rows are bored from both ends', () => {
   });
 });
 
+test('pins wait for a hole of their own row, though another machine has bored one in line with it', () => {
+  const shop = shedWithDrill({ from: 'above', spindles: 8 });
+  const job =
+    'carcasses:\n  a: { kind: tall, width: 600, height: 1680, rows: front, row-holes: { from: 800, to: 1280 }, doors: left }\n';
+  const [one] = readJob(job, shop);
+  const inLine = (panel: string) => one!.boring.bores.filter((bore) => bore.panel === panel && bore.u === mm(37));
+  const purposes = new Set(inLine('left').map(({ purpose }) => purpose));
+  expect([...purposes].sort()).toEqual(['plate', 'row']);
+  const left = one!.operations.operations.filter(
+    ({ panel, machine }) => panel === 'left' && machine.kind !== 'horizontal',
+  );
+  const carcasses = [{ ...one!, operations: { ...one!.operations, operations: left } }];
+  const setUps = setUpsIn(carcasses);
+  expect(onDrill(setUps)).toHaveLength(2);
+  const all = everyOrder(carcasses, setUps, shop);
+  expect(all.filter(({ replayed }) => replayed)).toHaveLength(all.length / 2);
+  for (const { allowed, replayed } of all) expect(allowed).toBe(replayed);
+});
+
 /** Short heads that go on by index moves on pins in the row, not far. */
 const shortDrill = fc.record({
   spindles: fc.integer({ min: 3, max: 14 }),

@@ -471,6 +471,27 @@ describe('a set-up that cannot be carried out says why', () => {
     ]);
   });
 
+  it('index pins stand in holes of their own machine, which are as wide as they are', () => {
+    const movedAlong = setUp(
+      LINE,
+      { id: 'moved', fence: [37], stops: { 'end-left': 8 }, depth: 13 },
+      { left: [step(rowLies, [10], 5, mm(-32))] },
+    );
+    const first = (spindle: number, diameter: number): SetUp =>
+      setUp(LINE, { fence: [37], stops: { 'end-left': 8 }, depth: 13 }, { left: [step(rowLies, [spindle], diameter)] });
+    const elsewhere = (diameter: number): SetUp =>
+      setUp(
+        VERTICAL,
+        { fence: [37], stops: { 'near-left': 8 }, depth: 13 },
+        { left: [step({ ...rowLies, stop: 'near-left' }, [0], diameter)] },
+      );
+    const refused = 'PROBLEM No hole of the row is bored yet for the index pins.';
+    expect(replay([first(0, 5), movedAlong], 'left', LEFT)).toEqual(['inside 37 8 5 13', 'inside 37 360 5 13']);
+    expect(replay([first(0, 8), movedAlong], 'left', LEFT)).toEqual([refused]);
+    expect(replay([elsewhere(5), movedAlong], 'left', LEFT)).toEqual([refused]);
+    expect(replay([elsewhere(5), first(1, 5), movedAlong], 'left', LEFT)).toHaveLength(3);
+  });
+
   it('names the set-up and the step', () => {
     const given = setUp(
       VERTICAL,
