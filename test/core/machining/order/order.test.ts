@@ -2,15 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LARGEST_TABLE, orderInWindows } from '../../../../shared-core/machining/order/index.js';
 import { LARGEST_COST } from '../../../../shared-core/machining/order/request.js';
-import {
-  orderByChangeover,
-  tripFor,
-  type ChangeoverOrder,
-  type OrderOptions,
-} from '../../../oracles/order-by-changeover.js';
 import { search } from '../../../../shared-core/machining/order/search.js';
 import { orders, tables } from './arbitrary.js';
 import { cheapest, costOf, obeys } from './brute-force.js';
+import { orderByChangeover, tripFor, type ChangeoverOrder, type OrderOptions } from './plain-tables.js';
 import { readInstance } from './tsplib.js';
 
 function solve(cost: readonly (readonly number[])[], options?: OrderOptions): ChangeoverOrder {

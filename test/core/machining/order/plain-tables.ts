@@ -1,12 +1,12 @@
-import { completions } from '../../shared-core/machining/order/held-karp.js';
-import { banImpossibleArcs, closePrecedence } from '../../shared-core/machining/order/precedence.js';
+import { completions } from '../../../../shared-core/machining/order/held-karp.js';
+import { banImpossibleArcs, closePrecedence } from '../../../../shared-core/machining/order/precedence.js';
 import {
   readRequest,
   type OrderOptions as OpenOptions,
   type OrderProblem,
-} from '../../shared-core/machining/order/request.js';
-import { routeCost, type RoundTrip } from '../../shared-core/machining/order/round-trip.js';
-import { search } from '../../shared-core/machining/order/search.js';
+} from '../../../../shared-core/machining/order/request.js';
+import { routeCost, type RoundTrip } from '../../../../shared-core/machining/order/round-trip.js';
+import { search } from '../../../../shared-core/machining/order/search.js';
 
 export interface OrderOptions extends OpenOptions {
   /** A closed tour, beginning and ending at set-up 0. Otherwise a sequence with two free ends. */
@@ -42,6 +42,8 @@ export interface ChangeoverOrder {
  * the same order on every machine.
  *
  * Bad input gives an `OrderProblem` that says what is wrong; nothing is thrown.
+ *
+ * It is made of the core's own parts, so it is what the tests look at, and no check of anything.
  */
 export function orderByChangeover(
   cost: readonly (readonly number[])[],
