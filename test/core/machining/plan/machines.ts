@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Micrometres } from '../../../../shared-core/length/units.js';
+import type { SetUp } from '../../../../shared-core/machining/set-up.js';
 import type { HorizontalHead, LineDrill, Shop, Stop, VerticalHead } from '../../../../shared-core/shop/model.js';
 import { mm } from '../../specs.js';
 
@@ -104,4 +105,28 @@ export function withMachines(
     },
     changeover: { stop: 60, fence: 90, bit: 45, depth: 30, turnHead: 180, extension: 240, machine: 120 },
   };
+}
+
+/** The shop with each machine standing as one of these set-ups, or less of it, leaves it. */
+export function standingAs(setUps: readonly SetUp[], picked: number, shop: Shop): Shop {
+  const machines = [...shop.machines].map(([name, machine], index) => {
+    const own = setUps.filter((one) => one.machine.name === name);
+    const setUp = own[picked % Math.max(1, own.length)];
+    if (setUp === undefined || !('stops' in machine) || (picked + index) % 4 === 0) return [name, machine] as const;
+    const bits = setUp.runs[0]!.steps[0]!.spindles;
+    const stands = {
+      bit: bits[0]?.diameter ?? null,
+      spindles: picked % 3 === 0 ? null : [...new Set(bits.map(({ spindle }) => spindle + 1))],
+      fence: picked % 5 === 0 ? null : setUp.fence,
+      height: setUp.height,
+      depth: picked % 7 === 0 || setUp.through ? null : setUp.depth,
+      thickness: setUp.thickness,
+    };
+    const stops = machine.stops.map((stop) => ({
+      ...stop,
+      stands: setUp.stops.find(({ name: set }) => set === stop.name)?.position ?? null,
+    }));
+    return [name, { ...machine, stands, stops }] as const;
+  });
+  return { ...shop, machines: new Map(machines) };
 }
