@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import type { Micrometres } from '../../../../shared-core/length/units.js';
 import type { SetUp } from '../../../../shared-core/machining/set-up.js';
-import type { HorizontalHead, LineDrill, Shop, Stop, VerticalHead } from '../../../../shared-core/shop/model.js';
+import type {
+  CupBorer,
+  HorizontalHead,
+  LineDrill,
+  Shop,
+  Stop,
+  VerticalHead,
+} from '../../../../shared-core/shop/model.js';
 import { mm } from '../../specs.js';
 
 const nowhere = { part: 'shop', start: 0, end: 0 } as const;
@@ -106,6 +113,26 @@ export function withMachines(
     changeover: { stop: 60, fence: 90, bit: 45, depth: 30, turnHead: 180, extension: 240, machine: 120 },
   };
 }
+
+/** Cup borers that take most doors. */
+export const cupBorerArbitrary: fc.Arbitrary<CupBorer> = fc.record({
+  kind: fc.constant('cup' as const),
+  name: fc.constant('cups'),
+  place: fc.constant(nowhere),
+  body: fc.constantFrom('one', 'cups'),
+  depth: fc.constant(depths),
+  panel: fc.constant(anything),
+  stands: fc.constant(null),
+  stops: stopsArbitrary(0, 1200),
+  distance: fc.oneof(fc.constant({ min: mm(15), max: mm(60) }), span(15, 60)),
+});
+
+/** A shop with this one as its usual cup borer. */
+export const withCups = (shop: Shop, cups: CupBorer): Shop => ({
+  ...shop,
+  machines: new Map(shop.machines).set(cups.name, cups),
+  habits: { ...shop.habits, machines: { ...shop.habits.machines, cups: cups.name } },
+});
 
 /** The shop with each machine standing as one of these set-ups, or less of it, leaves it. */
 export function standingAs(setUps: readonly SetUp[], picked: number, shop: Shop): Shop {
