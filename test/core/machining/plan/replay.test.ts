@@ -2,13 +2,18 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { blankOf } from '../../../../shared-core/machining/blank.js';
 import { setUpsOf } from '../../../../shared-core/machining/plan/set-ups.js';
-import { compareHoles } from '../../../../shared-core/machining/replay/compare.js';
+import { compareHoles, holeKey } from '../../../../shared-core/machining/replay/compare.js';
 import { replayPanel } from '../../../../shared-core/machining/replay/replay.js';
 import type { SetUp } from '../../../../shared-core/machining/set-up.js';
 import { neutralShop } from '../../../../shared-core/shop/neutral.js';
-import { diagonalJobArbitrary, jobArbitrary } from '../../arbitraries.js';
+import {
+  diagonalJobArbitrary,
+  jobArbitrary,
+  jobWithDoorsArbitrary,
+  jobWithDrawersArbitrary,
+} from '../../arbitraries.js';
 import { bored, demoJob, shed, type Bored } from './jobs.js';
-import { machinesArbitrary, withMachines } from './machines.js';
+import { cupBorerArbitrary, machinesArbitrary, withCups, withMachines } from './machines.js';
 import { inWords } from '../../../in-words.js';
 
 const setUpsIn = (carcasses: readonly Bored[]): SetUp[] =>
@@ -33,6 +38,15 @@ function faults(carcasses: readonly Bored[], setUps: readonly SetUp[]): { messag
     });
   });
   return { messages, holes };
+}
+
+/** Panels that have several bores in one place. */
+function inOnePlace({ carcass, boring }: Bored): ReadonlySet<string> {
+  const crowded = carcass.panels.filter(({ key }) => {
+    const own = boring.bores.filter(({ panel }) => panel === key);
+    return new Set(own.map(holeKey)).size < own.length;
+  });
+  return new Set(crowded.map(({ key }) => key));
 }
 
 describe('carrying the set-ups out gives the bore maps', () => {
@@ -79,6 +93,41 @@ describe('carrying the set-ups out gives the bore maps', () => {
       // Only a joint that runs along a panel has it turned by a quarter.
       if (jobs === diagonalJobArbitrary) expect(turned).toBeGreaterThan(numRuns / 2);
       else expect(turned).toBe(0);
+    },
+    240_000,
+  );
+
+  test.each([
+    ['doors', jobWithDoorsArbitrary, ['cup', 'cup-screw', 'plate', 'pull']],
+    ['drawers', jobWithDrawersArbitrary, ['slide', 'slide-in-box', 'front-clearance', 'front-pilot', 'pull', 'cup']],
+  ] as const)(
+    '500 random carcasses with %s in random shops',
+    (_title, jobs, purposes) => {
+      const made = new Map<string, number>();
+      fc.assert(
+        fc.property(
+          jobs.chain((job) =>
+            fc.record({
+              job: fc.constant(job),
+              machines: machinesArbitrary(job.shop.habits.pitch),
+              cups: cupBorerArbitrary,
+            }),
+          ),
+          ({ job, machines, cups }) => {
+            const one = bored(job.spec, withCups(withMachines(job.shop, machines), cups));
+            const missed = new Set(missedBy([one]));
+            const twice = inOnePlace(one);
+            const { messages } = faults([one], setUpsIn([one]));
+            // Of hinges that a low door has no room for, both bores are made in one place; a rule tells of it.
+            expect(messages.filter((message) => !twice.has(message.split(':')[0]!))).toEqual([]);
+            for (const { id, purpose } of one.boring.bores)
+              if (!missed.has(id)) made.set(purpose, (made.get(purpose) ?? 0) + 1);
+          },
+        ),
+        { numRuns: 500 },
+      );
+      // None may be empty, or the test would prove nothing.
+      expect(purposes.filter((purpose) => (made.get(purpose) ?? 0) < 100)).toEqual([]);
     },
     240_000,
   );
