@@ -9,9 +9,11 @@ import { movesOf } from '../../shared-core/drawing/box-view/moves.js';
 import type { HungDoor } from '../../shared-core/hung/model.js';
 import { densityOf } from '../../shared-core/loads/boards.js';
 import { balanceOf, tips } from '../../shared-core/loads/tipping.js';
+import { checkCarcass } from '../../shared-core/findings/registry.js';
+import { contextOf } from '../core/findings/contexts.js';
 import { analyse } from '../core/findings/jobs.js';
 import { jobWithDrawersArbitrary, type Job } from '../core/arbitraries.js';
-import { assemble, axisOf, clear, interferences, travelHits, type Assembly } from './solids.js';
+import { assemble, axisOf, clear, interferences, pegInto, standsClearOf, travelHits, type Assembly } from './solids.js';
 
 afterEach(clear);
 
@@ -219,6 +221,48 @@ test('the screws of a slide stand at one height in both uprights and on both sid
   expect(slides).toBeGreaterThan(80);
   expect(shared).toBeGreaterThan(5);
   expect(fronts).toBeGreaterThan(40);
+});
+
+// The screws are set out from the holes in the front alone; what they meet is left to the solids.
+test('the screws of pulls go through the front, and the box where it is bored, and their heads meet nothing, or it is told', () => {
+  const screws = { fronts: 0, boxes: 0, told: 0 };
+  fc.assert(
+    fc.property(jobWithDrawersArbitrary, (job) => {
+      const { carcass, bores, assembly, shop } = made(job);
+      const pull = shop.pulls.get('pull')!;
+      const told = new Set(
+        checkCarcass(contextOf(job)!)
+          .quick.filter(({ rule }) => rule === 'pull-screw-meets')
+          .map(({ panel }) => panel),
+      );
+      const part = (key: string) => assembly.panels.find(({ name }) => name === key);
+      const isOfPull = (bore: Bore): boolean => bore.purpose === 'pull' && bore.through;
+      for (const bore of bores.filter((one) => isOfPull(one) && !one.panel.endsWith('box-front'))) {
+        const front = carcass.panels.find(({ key }) => key === bore.panel)!;
+        const [x, , z] = axisOf(front, bore).at;
+        const box = carcass.panels.find(({ key }) => key === bore.panel.replace(/front$/, 'box-front'));
+        const goesOn = bores.some((one) => {
+          if (!isOfPull(one) || one.panel !== box?.key) return false;
+          const { at } = axisOf(box, one);
+          return at[0] === x && at[2] === z;
+        });
+        const outside = part(front.key)!.box.min[1];
+        const inside = part(goesOn ? box!.key : front.key)!.box.max[1];
+        const screw = pegInto([x, inside, z], '-y', bore.diameter, inside - outside);
+        const head = pegInto([x, inside + pull.headHeight, z], '-y', pull.head, pull.headHeight);
+        const isClear = [screw, head].every((peg) => standsClearOf(peg, assembly.panels));
+        expect([bore.id, isClear || told.has(front.key)]).toEqual([bore.id, true]);
+        screws.fronts += Number(isClear);
+        screws.boxes += Number(isClear && goesOn);
+        screws.told += Number(!isClear);
+      }
+      clear();
+    }),
+    { numRuns: 60 },
+  );
+  expect(screws.fronts).toBeGreaterThan(60);
+  expect(screws.boxes).toBeGreaterThan(15);
+  expect(screws.told).toBeGreaterThan(5);
 });
 
 const text = fc

@@ -117,6 +117,47 @@ function part(name: string, solid: Manifold): Part {
   return { name, solid, box: solid.boundingBox() };
 }
 
+/** A bit's way from outside the wood to its deepest, along an axis of the carcass. */
+export interface BitPath {
+  readonly from: Vec3;
+  readonly to: Vec3;
+  readonly diameter: number;
+}
+
+function swept({ from, to, diameter }: BitPath): Manifold {
+  const axis = [0, 1, 2].find((one) => from[one] !== to[one])!;
+  const low = from.map((at, one) => Math.min(at, to[one]!));
+  const column = (one: number, size: number): number[] => [0, 1, 2].map((row) => (row === one % 3 ? size : 0));
+  const [r, h] = [diameter / 2, Math.abs(from[axis]! - to[axis]!)];
+  const columns = [column(axis + 1, r), column(axis + 2, r), column(axis, h)].flatMap((one) => [...one, 0]);
+  return prism.transform([...columns, ...low, 1] as unknown as Mat4);
+}
+
+/** How much wood bits take from a panel that its bores leave, and the other way round: cubic micrometres, without the grooves. */
+export function differenceOf(panel: Panel, bits: readonly BitPath[], bores: readonly Bore[]): number {
+  const blank = blankOf(panel).transform(placing(panel));
+  const box = blank.boundingBox();
+  // Many bits come down beside the panel.
+  const within = bits.filter(({ from, to, diameter }) => {
+    const ends = [0, 1, 2].map((axis) => [from[axis]!, to[axis]!].sort((a, b) => a - b) as [number, number]);
+    return !apart(box, {
+      min: ends.map(([at]) => at - diameter) as Vec3,
+      max: ends.map(([, at]) => at + diameter) as Vec3,
+    });
+  });
+  const asBored = Solid.difference([blank, ...within.map(swept)]);
+  const asDrawn = boredPanel({ ...panel, grooves: [] }, bores).transform(placing(panel));
+  const tooMuch = asDrawn.subtract(asBored).volume();
+  const tooLittle = asBored.volume() - asDrawn.volume() + tooMuch;
+  return Math.max(tooMuch, tooLittle) > NOTHING ? tooMuch + tooLittle : 0;
+}
+
+/** A point of a panel's frame as it stands in the carcass, were it not turned. */
+export function pointOf({ pose: { origin, ...axes } }: Panel, [u, v, t]: Vec3): Vec3 {
+  const at = [origin.x, origin.y, origin.z];
+  return at.map((from, i) => from + u * VECTOR[axes.u][i]! + v * VECTOR[axes.v][i]! + t * VECTOR[axes.t][i]!) as Vec3;
+}
+
 /** The finished box as solids. Only one assembly stands at a time: `clear` takes it down. */
 export function assemble(carcass: Carcass, bores: readonly Bore[], shop: Shop): Assembly {
   const panels = carcass.panels.map((panel) => {
