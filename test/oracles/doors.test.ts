@@ -58,7 +58,7 @@ function expectGapsAsAsked(one: Hung): void {
     }
     if (left === 'left' && !meets) expect(box.min[0]).toBe(reveal);
     if (right === 'right' && i === doors.length - 1) expect(wish.width! - box.max[0]).toBe(reveal);
-    expect([box.min[2], wish.height! - box.max[2], -box.max[1]]).toEqual([bottomReveal, topReveal, buffer]);
+    expect([box.min[2], wish.height! - box.max[2], 0 - box.max[1]]).toEqual([bottomReveal, topReveal, buffer]);
   });
 }
 
