@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { afterEach, expect, test } from 'vitest';
 import type { SetUp } from '../../shared-core/machining/set-up.js';
 import { setUpsOf } from '../../shared-core/machining/plan/set-ups.js';
-import { jobArbitrary, jobWithDoorsArbitrary, jobWithDrawersArbitrary, type Job } from '../core/arbitraries.js';
+import {
+  diagonalJobArbitrary,
+  jobArbitrary,
+  jobWithDoorsArbitrary,
+  jobWithDrawersArbitrary,
+  type Job,
+} from '../core/arbitraries.js';
 import { bored, type Bored } from '../core/machining/plan/jobs.js';
 import { cupBorerArbitrary, machinesArbitrary, withCups, withMachines } from '../core/machining/plan/machines.js';
 import { bitsInto } from './at-the-machines.js';
@@ -30,6 +36,7 @@ function whatIsMade({ spec, carcass, boring, operations }: Bored) {
 
 test.each([
   ['plain ones', jobArbitrary, ['dowel', 'row']],
+  ['across a corner', diagonalJobArbitrary, ['dowel', 'row']],
   ['with doors', jobWithDoorsArbitrary, ['cup', 'cup-screw', 'plate', 'pull']],
   ['with drawers', jobWithDrawersArbitrary, ['slide', 'slide-in-box', 'front-clearance', 'front-pilot', 'pull', 'cup']],
 ] as const)('what set-ups take out of the panels of carcasses, %s, is what their bores take', (_, jobs, purposes) => {
