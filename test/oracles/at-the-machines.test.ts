@@ -92,5 +92,5 @@ test('the check fails where a stop, a fence or a depth is a tenth of a millimetr
     }),
     { numRuns: 4 },
   );
-  expect([...seen]).toEqual(expect.arrayContaining(['drawer-front', 'left-side']));
+  expect(seen.size).toBeGreaterThan(4);
 });

@@ -103,7 +103,7 @@ test.each([1, 2, 3])('doors on random carcasses keep the gaps asked for and clos
     }),
     { numRuns: 40 },
   );
-  expect(doors).toBeGreaterThan(40);
+  expect(doors).toBeGreaterThan(25);
 });
 
 test('the check fails where a door is moved or made larger by a micrometre', () => {
