@@ -4,8 +4,11 @@ import { defineConfig } from 'vitest/config';
 /** The tests that a run of `run.mjs` is about, as globs. */
 const include = (process.env['BOREWRIGHT_MUTATION_TESTS'] ?? '').split(',');
 
+/** The server is loaded only where tests speak to it. */
+const setUp = include.some((glob) => glob.startsWith('test/protocol')) ? ['test/mutation/server-here.ts'] : [];
+
 export default defineConfig({
   // Stryker runs this in a copy of the repository.
   root: resolve(import.meta.dirname, '..', '..'),
-  test: { setupFiles: ['test/seed.ts'], include, testTimeout: 60_000, isolate: false },
+  test: { setupFiles: ['test/seed.ts', ...setUp], include, testTimeout: 60_000, isolate: false },
 });

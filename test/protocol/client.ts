@@ -1,8 +1,9 @@
-import type { ChildProcess } from 'node:child_process';
+import type { ChildProcessByStdio } from 'node:child_process';
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import type { Readable, Writable } from 'node:stream';
 import { pathToFileURL } from 'node:url';
 import type { MessageConnection } from 'vscode-jsonrpc/node';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
@@ -61,6 +62,12 @@ interface Changed {
   readonly complete: boolean;
 }
 
+/** A process, as far as a client asks. */
+export type Launched = Pick<
+  ChildProcessByStdio<Writable, Readable, null>,
+  'pid' | 'stdin' | 'stdout' | 'once' | 'kill'
+>;
+
 /** An editor in small: the built server on the other end of two pipes, and the documents that it was told of. */
 export class Client {
   readonly diagnostics = new Map<string, PublishDiagnosticsParams>();
@@ -70,8 +77,14 @@ export class Client {
   readonly #documents = new Map<string, TextDocument>();
   #waiting: (() => void)[] = [];
 
+  /** Starts what is to be spoken to; a run that needs the server's own modules puts another in its place. */
+  static launch: (command: readonly string[]) => Launched = (command) => {
+    if (!existsSync(SERVER)) throw new Error(`${SERVER} is missing: npm run build`);
+    return spawn(process.execPath, command, { stdio: ['pipe', 'pipe', 'inherit'] });
+  };
+
   private constructor(
-    readonly process: ChildProcess,
+    readonly process: Launched,
     readonly connection: MessageConnection,
   ) {}
 
@@ -83,8 +96,7 @@ export class Client {
     answers: (connection: MessageConnection) => void = () => undefined,
     locale?: string,
   ): Promise<Client> {
-    if (!existsSync(SERVER)) throw new Error(`${SERVER} is missing: npm run build`);
-    const child = spawn(process.execPath, command, { stdio: ['pipe', 'pipe', 'inherit'] });
+    const child = Client.launch(command);
     const connection = createMessageConnection(
       new StreamMessageReader(child.stdout),
       new StreamMessageWriter(child.stdin),
