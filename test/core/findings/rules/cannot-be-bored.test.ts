@@ -1,3 +1,4 @@
+import { demoText } from '../jobs.js';
 import { rule } from './rule-tests.js';
 
 const HIGH_FENCE = `vertical-heads:
@@ -21,6 +22,14 @@ rule('cannot-be-bored', {
       says: 'The 12 dowel bores in left and right cannot be bored. No fence offset of ‘upright’ between 60 mm and 80 mm (`fence-offset`) puts spindles over these bores, the first 53 mm from the front edge. Move the bores to places under the spindles (`dowels`). Widen the range in the shop file only if the machine’s manual allows it.',
       severity: 'error',
       panel: 'left',
+    },
+    {
+      // the built-in hinge has its cup 22.5 mm from the edge of the door
+      carcass: 'kind: wall\nwidth: 600\ndoors: { hung: «left» }',
+      shop: demoText('shed.shop.yaml').replace('distance: 18 to 26', 'distance: 30 to 40'),
+      says: 'The 2 cup bores in door-1 cannot be bored. The fence of ‘cup-press’ can be set between 30 mm and 40 mm from the cup (`distance`); 22.5 mm is needed. Move the cups. Widen the range in the shop file only if the machine’s manual allows it.',
+      severity: 'error',
+      panel: 'door-1',
     },
   ],
   sound: [
