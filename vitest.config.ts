@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
  * Tests that need modules that no other test has loaded: two put a module of the core aside for one of their own; the others
  * count steps, which the engine does only in code that it compiles after it was told to.
  */
-const ALONE = [
+export const ALONE = [
   'test/core/job/dropped.test.ts',
   'test/core/messages/page.test.ts',
   'test/core/engine/hostile.test.ts',

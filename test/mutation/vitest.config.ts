@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { defineConfig } from 'vitest/config';
+import { ALONE } from '../../vitest.config.js';
 
 /** The tests that a run of `run.mjs` is about, as globs. */
 const include = (process.env['BOREWRIGHT_MUTATION_TESTS'] ?? '').split(',');
@@ -10,5 +11,5 @@ const setUp = include.some((glob) => glob.startsWith('test/protocol')) ? ['test/
 export default defineConfig({
   // Stryker runs this in a copy of the repository.
   root: resolve(import.meta.dirname, '..', '..'),
-  test: { setupFiles: ['test/seed.ts', ...setUp], include, testTimeout: 60_000, isolate: false },
+  test: { setupFiles: ['test/seed.ts', ...setUp], include, exclude: ALONE, testTimeout: 60_000, isolate: false },
 });
