@@ -189,6 +189,46 @@ describe('a carcass', () => {
     expect(sag('on-shelf: 20, lipping: 40')).toBeLessThan(sag('on-shelf: 20') / 3);
   });
 
+  test('a lipping bends with its shelf', () => {
+    const sag = (load: string): number =>
+      sags(`kind: open, width: 832, depth: 300, back: none, load: { ${load} }, fixed-shelves: 1`).get('shelf-1')!.sag;
+    // Solid wood of 8500 N/mm², 16 x 40 mm, flush with the top of 300 x 16 mm of 1600 N/mm²: axis (7.68·8 + 5.44·20)/13.12 = 12.976 mm
+    // down; EI = 1.638e8 + 7.68e6·4.976² + 7.253e8 + 5.44e6·7.024² = 13.477e8, against 1.638e8 without.
+    expect(sag('on-shelf: 20') / sag('on-shelf: 20, lipping: 40')).toBeCloseTo(8.226, 2);
+  });
+
+  test('a back that holds a shelf', () => {
+    const sag = (size: string, back: string): number =>
+      sags(`kind: open, ${size}, back: none, load: { on-shelf: 20, back: ${back} }`).get('bottom')!.sag / 1000;
+    // Of 800 x 400 mm, 3.482 kg itself: 0.0071·q·a⁴/D by the table above, D = 1600·16³/(12·0.91) = 600 147 N·mm and
+    // q = 23.482·9.80665/(800·400) N/mm²: 3.487 mm, and half as much again in years.
+    expect(Math.abs(sag('width: 832, depth: 400', 'held') / 5.231 - 1)).toBeLessThan(0.006);
+    // One twice as deep as long carries from side to side; by the table it would sag more (0.01507·0.91 against 5/384).
+    expect(sag('width: 332, depth: 600', 'held')).toBe(sag('width: 332, depth: 600', 'free'));
+  });
+
+  test('a bottom sags between its dividers, where it has the greatest span', () => {
+    const open = 'kind: open, width: 1648, depth: 300, back: none, load: 40';
+    const bottom = (dividers: string) => sags(`${open}, dividers: ${dividers}`).get('bottom')!;
+    // 1616 mm and 5.275 kg itself; parts of 800 mm: 5·(45.275·9.80665/1616)·800⁴/(384·1.6384e8) = 8.943 mm, half as much again in years.
+    expect(bottom('1').sag / 1000).toBeCloseTo(13.415, 2);
+    // Parts of 1108 and 492 mm: 32.909 mm, half as much again; 2.6 mm in a metre of the greater.
+    expect(bottom('[1132]').sag / 1000).toBeCloseTo(49.363, 2);
+    expect(bottom('[1132]').limit).toBe(2881);
+  });
+
+  test('a bottom across a corner counts as a strip along its longer wall, as deep as a wing', () => {
+    const corner = 'kind: base, width: 900, depth: 300, back: none, diagonal: { right: 1000 }';
+    const bottom = (load: string) => sags(`${corner}, load: { ${load} }`).get('bottom')!;
+    // 900 x 1000 mm less a triangle of 600 x 700 mm is 0.69 m², 7.507 kg. Evenly 5·(27.507·9.80665/1000)·1000⁴/(384·1.6384e8) = 21.438 mm,
+    // of 3 kg at the middle 3·9.80665·1000³/(48·1.6384e8) = 3.741 mm; half as much again in years.
+    expect(bottom('on-shelf: 20, at-middle: 3').load.own).toBeCloseTo(7.507, 3);
+    expect(bottom('on-shelf: 20, at-middle: 3').sag / 1000).toBeCloseTo(37.769, 2);
+    // 59.5 kg on a metre; 73.2 kg on a square metre, of 0.69.
+    expect(bottom('standard: books').load.spread).toBeCloseTo(59.5, 6);
+    expect(bottom('standard: a161-1').load.spread).toBeCloseTo(50.508, 6);
+  });
+
   test('takes loads by name: books by the metre, the test load of a standard by the square metre', () => {
     const load = (lines: string): number => sags(`${lines}, fixed-shelves: 1`).get('shelf-1')!.load.spread;
     // 40 lb a running foot on 0.8 m; 15 lb/sq ft on 0.8 x 0.3 m (ANSI/KCMA A161.1, 0.718 kPa).
