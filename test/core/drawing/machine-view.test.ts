@@ -5,13 +5,15 @@ import type { Drawn } from '../../../shared-core/drawing/drawn.js';
 import { textBox } from '../../../shared-core/drawing/scene/lettering.js';
 import { Interrupted, kept } from '../../../shared-core/drawing/machine-view/interrupted.js';
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
-import { turnOf } from '../../../shared-core/drawing/machine-view/words.js';
+import { moveWords, turnOf } from '../../../shared-core/drawing/machine-view/words.js';
+import { act } from '../../../shared-core/drawing/machine-view/strokes.js';
 import { unionOutline } from '../../../shared-core/drawing/machine-view/union.js';
 import { machineScene } from '../../../shared-core/drawing/machine-view/view.js';
 import type { Box, CircleShape, PathShape, Shape, TextShape } from '../../../shared-core/drawing/scene/scene.js';
 import { Engine } from '../../../shared-core/engine.js';
 import type { TableLayout } from '../../../shared-core/machining/replay/layout.js';
 import type { SetUp, Step } from '../../../shared-core/machining/set-up.js';
+import { setUp, step, VERTICAL } from '../machining/replay/set-ups.js';
 import { demoText } from './demo.js';
 
 /** One stroke of a job with its scene. */
@@ -27,9 +29,9 @@ interface Shown {
 }
 
 /** A job with every one of its set-ups, in an order of its own: the order to run takes a while to find. */
-function jobOf(file: string, shop: string) {
+function jobOf(text: string, shop: string) {
   const engine = new Engine({ readShop: () => ({ ok: true, uri: 'shop', text: shop }) });
-  const analysis = engine.analyse('job', demoText(file));
+  const analysis = engine.analyse('job', text);
   const setUps = analysis.setUps().map(({ setUp }) => setUp);
   const drawnOf = (name: string): Drawn => {
     const { carcass, boring } = analysis.carcasses.find((one) => one.name === name)!;
@@ -52,12 +54,13 @@ function jobOf(file: string, shop: string) {
 const shed = demoText('shed.shop.yaml');
 /** The same machines with their fences on the operator's side and the bits coming from under the table. */
 const turned = shed.replaceAll('fence: far', 'fence: near').replaceAll('from: above', 'from: below');
-const kitchen = jobOf('kitchen.carcass.yaml', shed);
-const studio = jobOf('studio.carcass.yaml', '');
+const kitchenText = demoText('kitchen.carcass.yaml');
+const kitchen = jobOf(kitchenText, shed);
+const studio = jobOf(demoText('studio.carcass.yaml'), '');
 const JOBS = [
   ['the kitchen', kitchen.shown],
   ['the studio, in inches', studio.shown],
-  ['the kitchen, fences near', jobOf('kitchen.carcass.yaml', turned).shown],
+  ['the kitchen, fences near', jobOf(kitchenText, turned).shown],
 ] as const;
 
 const stepOf = (carcass: string, panel: string, wanted: (one: Shown) => boolean): Shown =>
@@ -260,7 +263,15 @@ describe('a stroke in words', () => {
       '130 holes are still to come.',
     ]);
     expect(strokes.map(({ scene }) => scene.stop)).toEqual(['near-left', 'long-left', 'near-right']);
+    expect(strokes[1]!.scene.words.described).toContain(`by 16 mm. ${strokes[1]!.scene.words.move} Inside face up,`);
     for (const { scene } of strokes) expect(byKey(scene).has('move:arc')).toBe(false);
+  });
+
+  it('bits that come down beside a panel are none of those that bore', () => {
+    // The line of a shallow side ends before spindles 14 and 16.
+    const { scene } = stepOf('glasses', 'left', ({ setUp }) => setUp.machine.kind === 'vertical');
+    expect(scene.words.bore).toBe('Spindles 1, 3, 6 and 8 bore 4 holes Ø 8 mm, 12 mm deep.');
+    expect(scene.words.notes).toContain('Spindles 14 and 16 are loaded too, and come down beside the panel.');
   });
 
   it('an end against a level head, with the height over the table', () => {
@@ -328,7 +339,20 @@ describe('a turn', () => {
   it('is seen by how the corners lie, not by which end is at the stop', () => {
     expect(turnOf(left, lay('inside', [-4, 0], [0, 0], [0, -2], [-4, -2]))).toBe('none');
     expect(turnOf(left, lay('inside', [4, -2], [0, -2], [0, 0], [4, 0]))).toBe('half');
+    expect(turnOf(left, lay('inside', [0, -4], [0, 0], [2, 0], [2, -4]))).toBe('quarter');
     expect(turnOf(left, lay('outside', [4, 0], [0, 0], [0, -2], [4, -2]))).toBe('over');
+  });
+
+  it('by a quarter is told with the edges that come to the fence and to the stop', () => {
+    const { carcass, boring } = kitchen.drawnOf('larder');
+    const side = carcass.panels.find(({ key }) => key === 'left')!;
+    const lying = { down: 'outside', edge: 'front', end: 'reference-end', stop: 'near-left' } as const;
+    const across = { ...lying, edge: 'far-end', end: 'front' } as const;
+    const steps = [step(lying, [0], 8), step(across, [0], 8)];
+    const sheet = setUp(VERTICAL, { fence: [53], stops: { 'near-left': 8 }, depth: 12 }, { left: steps });
+    expect(moveWords(side, act([sheet], sheet.id, 'box', side, boring, 1)!, 'mm')).toBe(
+      'Turn it through 90 degrees on the table: the outside face stays down, the top end comes to the fence, the front edge to near-left.',
+    );
   });
 });
 

@@ -75,6 +75,27 @@ describe('the machines of a shop as their operator sees them', () => {
     expect(tableOf(near)).toBeLessThan(0);
   });
 
+  test('the stop of each hand that reaches furthest has its range extended, by as much as the table', () => {
+    const machine = readShop(TEXTS.shed).shop.machines.get('borer-up')!;
+    const scene = shopMachineScene(machine, 'mm', 140)!;
+    const extended = scene.shapes.filter(({ key }) => key.endsWith(':extended')).map(({ key }) => key);
+    expect(extended).toEqual(['range:long-left:extended', 'range:long-right:extended']);
+    // 1200 mm from the end of its range on, away from the spindles.
+    const [range, more] = ['range:long-left', 'range:long-left:extended'].map((key) => boxOfPath(scene, key));
+    expect(more!.width).toBeCloseTo(1200, 3);
+    expect(more!.x + more!.width).toBeCloseTo(range!.x, 3);
+  });
+
+  test('how far a drill reaches is told beyond the line that it reaches to', () => {
+    const drill = readShop(TEXTS.shed).shop.machines.get('row-drill')!;
+    const scene = shopMachineScene(drill, 'mm', 140)!;
+    // The operator stands where y grows; the lettering is 2.5 mm high on paper, its foot at y.
+    const [line, name] = ['throat', 'throat:name'].map((key) => shapeOf(scene, key));
+    if (line?.kind !== 'line' || name?.kind !== 'text') throw new Error('no line with its name');
+    expect(line.y1).toBe(650);
+    expect(name.y - 2.5 * scene.scale).toBeGreaterThan(line.y1);
+  });
+
   test('a range that was typed ten times too long is seen: all else shrinks beside it', () => {
     const wrong = readShop(TEXTS.shed.replace('range: 20 to 80 }', 'range: 20 to 8000 }')).shop.machines.get(
       'borer-level',

@@ -13,6 +13,12 @@ rule('front-off-pitch', {
       severity: 'warning',
     },
     {
+      // 120 and 3 are 123, 5 short of 128.
+      carcass:
+        'kind: base\nwidth: 600\nfront-heights: on-pitch\nfronts: [{ front: fixed, height: «120» }, { front: left, pitches: 8 }, fixed, fixed]',
+      says: 'A height of 120 mm and the gap of 3 mm under it come to 5 mm less than 4 pitches, so slides and plates stand otherwise behind the fronts under it than behind those above. Make it 125 mm high.',
+    },
+    {
       // 150 - 3 + 3 is 4.7 pitches: three stepped by 1 take 1, 2 and 3.
       carcass:
         'kind: open\nwidth: 600\nheight: 150\nrows: none\nfront-heights: «stepped»\nfronts: [fixed, fixed, fixed]',

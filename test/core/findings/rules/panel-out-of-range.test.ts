@@ -1,3 +1,4 @@
+import { NEUTRAL_SHOP_TEXT } from '../../../../shared-core/shop/neutral-text.js';
 import { rule } from './rule-tests.js';
 
 rule('panel-out-of-range', {
@@ -24,6 +25,11 @@ rule('panel-out-of-range', {
   ],
   sound: [
     { carcass: 'kind: base\nwidth: 600\nrail-width: 100' },
+    // The second of two banders takes it.
+    {
+      carcass: 'kind: wall\nwidth: 400\ndepth: 320\nback: none\nbrackets: none\ndiagonal: { right: 400 }',
+      shop: NEUTRAL_SHOP_TEXT.replace('narrowest-panel: 60 }', '$&\n  small-bander: { shortest-edge: 100 }'),
+    },
     // 85 × √2 = 120.2.
     { carcass: 'kind: wall\nwidth: 405\ndepth: 320\nback: none\nbrackets: none\ndiagonal: { right: 405 }' },
     {
