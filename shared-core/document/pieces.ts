@@ -33,7 +33,7 @@ export class Pieces {
     let from = 0;
     let text = '';
     const flush = (to: number): void => {
-      if (to > from || text !== '') edits.push(this.#trimmed({ start: from, end: to, text }));
+      edits.push(this.#trimmed({ start: from, end: to, text }));
       text = '';
     };
     for (const piece of this.#pieces) {

@@ -84,10 +84,14 @@ test('an appliance at an end of the stack has the whole height that is asked for
 });
 
 test('no second shelf is put in where one of the job stands, nor under what stands on the bottom', () => {
-  const shelvesOf = (lines: string): readonly string[] =>
-    analyse(`carcasses:\n  a: { kind: tall, width: 600, back: none, ${lines} }\n`)
-      .carcasses[0]!.carcass!.panels.filter(({ role }) => role === 'fixed-shelf')
+  const shelvesOf = (lines: string): readonly string[] => {
+    const [one] = analyse(`carcasses:\n  a: { kind: tall, width: 600, back: none, ${lines} }\n`).carcasses;
+    // One that ran into another would be told, and left out.
+    expect(one!.findings.filter(({ rule }) => rule === 'size-impossible')).toEqual([]);
+    return one!
+      .carcass!.panels.filter(({ role }) => role === 'fixed-shelf')
       .map(({ key, pose }) => `${key} ${pose.origin.z / 1000}`);
+  };
   // The front under it is 560 and 3 high: 563 is its floor, and 555 the middle of a shelf under that.
   const fronts = 'fronts: [left, { front: appliance, height: 595 }, { front: drawer, height: 560 }]';
   expect(shelvesOf(fronts)).toEqual(['shelf-1 547']);

@@ -40,6 +40,23 @@ carcasses:
 `);
 });
 
+test('remarks of several lines go with the line below that starts in their column', () => {
+  const uneven = `a:
+    b:
+        c: 1
+    # of d,
+    # in two lines
+    d: 2
+`;
+  expect(formatted(uneven)).toBe(`a:
+  b:
+    c: 1
+  # of d,
+  # in two lines
+  d: 2
+`);
+});
+
 test.each([
   ['a text of several lines', 'a:\n    b: |\n        one  \n          two\n\n        # three\n    c: 1\n'],
   ['its mark with a number', 'a:\n    b: |2-\n         one\n    c: 1\n'],

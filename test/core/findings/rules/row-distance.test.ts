@@ -82,6 +82,16 @@ rule('row-distance', {
   ],
   repairs: [
     [
+      'Set the front row 80 mm from the front edge',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n    rows: front\n    row-setback: 90 # far\n',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n    rows: front\n    row-setback: 80 # far\n',
+    ],
+    [
+      'Set the front row 37 mm from the front edge, the usual row setback',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n    row-setback: 90\n    rows: front\n',
+      'carcasses:\n  a:\n    kind: base\n    width: 600\n    rows: front\n',
+    ],
+    [
       'Move the rear row to 293 mm from the front edge, 8 pitches behind the front row',
       'carcasses:\n  a:\n    kind: base\n    width: 600\n    rear-row: 101 # near\n',
       'carcasses:\n  a:\n    kind: base\n    width: 600\n    rear-row: 293 # near\n',

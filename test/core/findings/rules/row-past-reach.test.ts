@@ -7,6 +7,10 @@ rule('row-past-reach', {
       says: 'The rear row of left and right stands 741 mm from the front edge; the maximum of ‘row-drill’ is 700 mm (`throat`). Move the row toward the front, or choose a drill with a deeper throat.',
       severity: 'error',
       panel: 'left',
+      offers: [
+        '> Move the rear row to 677 mm from the front edge, 20 pitches behind the front row',
+        'Leave the rear row out',
+      ],
     },
     {
       // 900 deep: clear 881, less the margin of 37: 37 + 25 x 32 = 837
