@@ -54,7 +54,10 @@ describe('a paper as PDF', () => {
     const bytes = await print(paper);
     expect(Buffer.from(await print(paper)).equals(Buffer.from(bytes))).toBe(true);
     const task = getDocument({ data: Uint8Array.from(bytes), verbosity: 0, fontExtraProperties: true });
-    const page = await (await task.promise).getPage(1);
+    const document = await task.promise;
+    const { info } = await document.getMetadata();
+    expect(info).toMatchObject({ Title: 'One', Producer: 'Borewright', Creator: 'Borewright', Language: 'en' });
+    const page = await document.getPage(1);
     await page.getOperatorList();
     const names = (await page.getTextContent()).items.flatMap((item) => ('fontName' in item ? [item.fontName] : []));
     const embedded = new Set(

@@ -9,6 +9,7 @@ import {
   type Block,
   type Paper,
 } from '../../../shared-core/papers/paper.js';
+import { asCsv } from '../../../shared-core/papers/render/csv.js';
 import { asHtml } from '../../../shared-core/papers/render/html.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
 import { handMade } from '../drawing/panels.js';
@@ -140,5 +141,14 @@ describe('a paper as a page', () => {
     const here = asHtml({ title: 'x', blocks: [{ kind: 'picture', name: 'left', about: '', scene, file: null }] });
     expect(here).toMatch(/<figure><svg [\s\S]*<\/svg>\s*<figcaption>left<\/figcaption><\/figure>/);
     expect(here).not.toContain('<?xml');
+  });
+});
+
+describe('a paper as CSV', () => {
+  it('is its tables, what is as above written out; none without a table', () => {
+    expect(asCsv(PAPER)).toBe(
+      'Panel,Stroke,What to do\r\nleft,1,Bottom end at near-left\r\nleft,2,Slide it along\r\nright,10,\r\n',
+    );
+    expect(asCsv({ title: 'Kitchen', blocks: [paragraph(LONG)] })).toBeNull();
   });
 });

@@ -180,6 +180,21 @@ test('a divider with shelves on both hands is turned over, and the list says so'
   ).toEqual([['divider-1', 'turn it over, front edge to the same side again']]);
 });
 
+test('a panel that is moved on has its end told only once the stop is left behind', () => {
+  const analysis = analyse('shop: shed.shop.yaml\ncarcasses:\n  a: { kind: tall, width: 600 }\n');
+  const told = analysis
+    .setUps()
+    .filter(({ setUp: { machine } }) => machine.kind === 'line')
+    .flatMap(({ setUp }) => laidRuns(setUp, wordsOf(analysis)))
+    .flatMap(({ panel, steps }) => (panel === 'left' ? steps.map(({ handled }) => handledWords(handled, 'mm')) : []));
+  // 23 spindles 32 mm apart: 736 mm each time.
+  expect(told).toEqual([
+    'bottom end at row-left',
+    'move it along 736 mm to the left, 23 pitches, onto the pins in the row',
+    'move it along 736 mm to the left, 23 pitches, onto the pins in the row; its end is then 1472 mm past row-left',
+  ]);
+});
+
 describe('random carcasses in random shops', () => {
   test('as many bits come out and go in as the planner counts, where the heads of one body differ too', () => {
     const counted = { changes: 0, turned: 0 };
@@ -280,12 +295,12 @@ test('the proof is told where each head is gone to once', () => {
 });
 
 describe('the strokes of a row, seen through the replay', () => {
-  function frontRow(carcass: string) {
+  function frontRow(carcass: string, side: 0 | 1 = 0) {
     const analysis = analyse(
       `unit: mm\nshop: shed.shop.yaml\ncarcasses:\n  a: { ${carcass}, width: 600, rows: both }\n`,
     );
     const [one] = analysis.carcasses;
-    const panel = one!.carcass!.panels[0]!;
+    const panel = one!.carcass!.panels[side]!;
     const row = one!.boring!.rows.find((each) => each.panel === panel.key && each.line === 'front')!;
     const bores = new Set(one!.boring!.bores.filter(({ group }) => group === row.id).map(({ id }) => id));
     const setUps = analysis.setUps().map(({ setUp }) => setUp);
@@ -313,12 +328,15 @@ describe('the strokes of a row, seen through the replay', () => {
   });
 
   // The stroke planner's own worked example: 63 holes, 23 spindles, strokes at -1, 20 and 41 pitches.
-  test('63 holes, with room for the stop one pitch before the first: three strokes of 21, centred', () => {
-    const { row, made } = frontRow('kind: tall, height: 2048, row-offset: 40');
-    expect(row.count).toBe(63);
-    expect(made.strokes).toHaveLength(3);
-    expect(made.moves).toEqual([672_000, 672_000]);
-    expect(made.setUps).toBe(1);
-    expect(made.centred).toBe(true);
-  });
+  test.each([0, 1] as const)(
+    '63 holes, with room for the stop one pitch before the first: three strokes of 21, centred; side %i',
+    (side) => {
+      const { row, made } = frontRow('kind: tall, height: 2048, row-offset: 40', side);
+      expect(row.count).toBe(63);
+      expect(made.strokes).toHaveLength(3);
+      expect(made.moves).toEqual([672_000, 672_000]);
+      expect(made.setUps).toBe(1);
+      expect(made.centred).toBe(true);
+    },
+  );
 });

@@ -19,6 +19,7 @@ const texts = ({ shapes }: Scene) => shapes.filter((shape) => shape.kind === 'te
 
 test('every piece that is drawn has its letter inside it, however narrow it is', () => {
   let narrow = 0;
+  let inOneLine = 0;
   for (const { scene } of pictures) {
     const pieces = scene.shapes.filter((shape) => shape.key.endsWith(':piece'));
     expect(pieces.length).toBeGreaterThan(0);
@@ -27,10 +28,13 @@ test('every piece that is drawn has its letter inside it, however narrow it is',
       const named = texts(scene).filter((text) => text.key.startsWith(piece.key.replace(/piece$/, 'text')));
       expect(named[0]?.text, piece.key).toMatch(/^[A-Z]+\b/);
       for (const text of named) expect(contains(grow(box, 1e-6), shapeBox(text, scene.scale)), text.text).toBe(true);
+      if (named.length === 1 && / {2}./.test(named[0]!.text)) inOneLine += 1;
       if (Math.min(box.width, box.height) / scene.scale < 5) narrow += 1;
     }
   }
   expect(narrow).toBeGreaterThan(3);
+  // One too low for two lines that is long enough has both in one.
+  expect(inOneLine).toBeGreaterThan(3);
 });
 
 test('sheets are counted through, and what is kept of them has a name in the drawing, in the cuts and in a list', () => {
