@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { Bore } from '../../../../shared-core/boring/model.js';
 import { orderSetUps } from '../../../../shared-core/machining/plan/plan.js';
 import { setUpsOf, type BatchedSetUp } from '../../../../shared-core/machining/plan/set-ups.js';
-import { holeKey } from '../../../../shared-core/machining/replay/compare.js';
+import { holeKey } from '../hole-key.js';
 import type { SetUp } from '../../../../shared-core/machining/set-up.js';
 import type { LineDrill, Shop } from '../../../../shared-core/shop/model.js';
 import { jobWithDoorsArbitrary } from '../../arbitraries.js';

@@ -2,18 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cross, dot, QUARTER_TURNS } from '../../../../shared-core/machining/replay/vector.js';
 import { replayPanel, strokesOf, type ReplayedHole } from '../../../../shared-core/machining/replay/replay.js';
-import { bore, type Hole } from '../../../../shared-core/machining/replay/bore.js';
+import { bore } from '../../../../shared-core/machining/replay/bore.js';
 import type { Blank, SetUp, Step } from '../../../../shared-core/machining/set-up.js';
 import { HORIZONTAL, LINE, mm, setUp, step, VERTICAL } from './set-ups.js';
 import { inWords } from '../../../in-words.js';
+import { holeKey } from '../hole-key.js';
 
 const holes = (given: SetUp, of: Blank): readonly ReplayedHole[] => {
   const replay = replayPanel([given], 'box', 'p', of);
   if (!replay.ok) throw new Error(replay.problems.map(({ message }) => inWords(message)).join('; '));
   return replay.holes;
 };
-const holeKey = ({ face, u, v, diameter, depth, through }: Hole): string =>
-  `${face} ${u} ${v} ${diameter} ${through ? 'through' : depth}`;
 const keys = (given: SetUp, of: Blank): string[] => holes(given, of).map(holeKey).sort();
 const mirrored = (of: Blank): Blank => ({ ...of, hand: of.hand === 'right' ? 'left' : 'right' });
 const otherEnd = (end: Step['end']): Step['end'] => (end === 'far-end' ? 'reference-end' : 'far-end');
