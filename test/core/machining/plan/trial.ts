@@ -19,7 +19,7 @@ export class Trial {
     const claimed = new Set<string>();
     for (const { carcass, panel, steps } of setUps.flatMap(({ runs }) => runs))
       for (const { bore } of steps.flatMap(({ holes }) => holes)) claimed.add(`${carcass}\n${panel}\n${bore}`);
-    this.#panels = carcasses.flatMap(({ spec, carcass, boring }) =>
+    const panels = carcasses.flatMap(({ spec, carcass, boring }) =>
       carcass.panels.map((panel) => {
         const name = spec.name.value;
         const wanted = boring.bores.filter(
@@ -34,6 +34,7 @@ export class Trial {
         };
       }),
     );
+    this.#panels = panels.filter(({ isIn }) => setUps.some(isIn));
     this.#known = this.#panels.map(() => new Map<string, boolean>());
   }
 
