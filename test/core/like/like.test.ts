@@ -148,3 +148,11 @@ describe('an edit', () => {
     );
   });
 });
+
+test('a carcass in whose text the word stands for something else can be what another is like', () => {
+  const read = opened();
+  for (const own of ['note: like the old one', 'like: [other]', 'width: 600 # like the old one']) {
+    const job = read(`carcasses:\n  a:\n    ${own}\n  b: { like: a, width: 500 }\n`);
+    expect(job.lineageOf(1), own).toEqual({ bases: [0], fault: null });
+  }
+});
