@@ -93,6 +93,10 @@ describe('keys', () => {
     const found = await labels(`${box}    fixed-shelves: 1\n    panels:\n      left: { rows: none }\n      |\n`);
     expect(found).toContain('rail-front');
     expect(found).toContain('shelf-1');
+    // In brackets too what is there already is not offered again, whatever brackets stand between.
+    const others = await labels(`${box}    fixed-shelves: 1\n    panels: { left: { rows: none }, | }\n`);
+    expect(others).toContain('right');
+    expect(others).not.toContain('left');
     expect(found).not.toContain('left');
     expect(found).not.toContain('top');
   });
