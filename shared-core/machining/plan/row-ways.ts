@@ -122,7 +122,7 @@ function alongPins(approach: Approach, contact: readonly number[]): RowWays | Ob
   const others = (): readonly RowStrokes[] =>
     contact
       .filter((from) => from <= 0 && last - spindles + 1 - from <= most)
-      .map((from) => [...contact.filter((one) => one >= from), ...moved.filter((one) => one <= from + most)])
+      .map((from) => [...contact, ...moved].filter((one) => one >= from && one <= from + most))
       .map((starts) => strokesAt(approach, starts));
   const found = within(usual) ? usual : (bestOf(others()) ?? (least <= most ? [shortMove(approach, nearest)] : null));
   if (found === null || 'kind' in found) {

@@ -196,12 +196,17 @@ describe('a row that goes on by index moves', () => {
       // The stop stands so many pitches before the first hole, over a stretch.
       before: fc.nat(4),
       stretch: fc.nat(3),
+      // Another stop stands past it.
+      past: fc.nat(9),
       meetsHolesTwice: fc.boolean(),
     });
     fc.assert(
-      fc.property(rows, ({ holes, spindles, range, before, stretch, meetsHolesTwice }) => {
+      fc.property(rows, ({ holes, spindles, range, before, stretch, past, meetsHolesTwice }) => {
         const nearest = 16 + 32 * (before + stretch);
-        const stops = [[16, 16 + 32 * stretch]] as const;
+        const stops = [
+          [16, 16 + 32 * stretch],
+          [nearest + 32, nearest + 32 * past],
+        ] as const;
         const drill = { spindles, indexRange: mm(32 * range), meetsHolesTwice };
         const found = ways({ nearest, holes, stops, drill });
         const starts = Array.from({ length: stretch + 1 }, (_, k) => -before - k).filter((start) => start > -spindles);
