@@ -22,3 +22,6 @@ export function lineEnd(text: string, offset: number): number {
 export function columnOf(text: string, offset: number): number {
   return offset - lineStart(text, offset);
 }
+
+/** Whether there is nothing but what YAML takes for blank: other white signs, such as a vertical tab, are none. */
+export const isBlank = (text: string): boolean => !/[^ \t\r\n]/.test(text);

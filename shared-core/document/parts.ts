@@ -1,4 +1,5 @@
 import type { CarcassPart, JobParts } from './cut.js';
+import { isBlank } from './lines.js';
 import { say } from './messages.js';
 import { readTree, type ReadTree } from './read.js';
 import type { Part, Place } from './place.js';
@@ -39,7 +40,7 @@ export function readHeadTrees({ head, carcasses, tail, whole, problems: ofFile }
   readonly head: ReadTree;
   readonly tail: ReadTree;
 } {
-  const below = tail.text.trim() === '' ? NOTHING : readTree(tail.text, 'tail');
+  const below = isBlank(tail.text) ? NOTHING : readTree(tail.text, 'tail');
   if (whole === null) {
     const { root, problems } = readTree(head.text, 'head');
     return { head: { root, problems: [...ofFile, ...problems] }, tail: below };

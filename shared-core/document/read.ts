@@ -3,7 +3,7 @@ import { Composer, isAlias, isMap, isScalar, isSeq, Lexer, Parser } from 'yaml';
 import { explain } from './explain.js';
 import type { Repair } from './finding.js';
 import { layoutFault, type LayoutFault } from './layout-fault.js';
-import { lineEnd, lineStart } from './lines.js';
+import { isBlank, lineEnd, lineStart } from './lines.js';
 import { say } from './messages.js';
 import type { Part, Place } from './place.js';
 import type { MapEntry, TextProblem, TreeNode } from './tree.js';
@@ -256,7 +256,7 @@ class Reader {
     if (to <= from) {
       to = Math.min(from + 1, length);
       // At the end of a line or of the text there is nothing to underline but what stands before.
-      if (this.#text.slice(from, to).trim() === '') {
+      if (isBlank(this.#text.slice(from, to))) {
         const before = this.#text.slice(0, from).trimEnd().length;
         from = Math.max(0, before - 1);
         to = Math.max(from, before);

@@ -1,3 +1,4 @@
+import { isBlank } from '../../document/lines.js';
 import type { Place } from '../../document/place.js';
 import type { TreeNode } from '../../document/tree.js';
 import type { Schema } from '../schema.js';
@@ -19,7 +20,7 @@ export function shapeOf(schema: Schema): TreeNode['kind'] | null {
 
 /** True where nothing is written. */
 export function isNothing(node: TreeNode | null): boolean {
-  return node === null || (node.kind === 'scalar' && node.text.trim() === '');
+  return node === null || (node.kind === 'scalar' && isBlank(node.text));
 }
 
 /** An indented block is blamed by its first key or item, so that its lines are not all underlined. */

@@ -171,6 +171,9 @@ test.each([
   ['carcasses:\n  a: 5\n', ['value-wrong']],
   ['carcasses:\n  a:\n', ['key-missing', 'key-missing']],
   ['carcasses:\n  a\n', ['yaml-syntax']],
+  // White signs that YAML does not take for blank.
+  ['carcasses:\n  a: { kind: base, width: 600 }\n\v', ['value-wrong']],
+  ['carcasses:\n  a: { kind: base, width: 600 }\n\u00a0\n', ['value-wrong']],
   ['carcasses: { : { kind: base, width: 600 } }\n', ['yaml-syntax']],
 ])('%j', (text, rules) => {
   expect(readAll(text).findings.map(({ rule }) => rule)).toEqual(rules);
