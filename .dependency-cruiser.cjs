@@ -209,7 +209,8 @@ module.exports = {
     {
       name: 'not-resolvable',
       severity: 'error',
-      from: {},
+      // Mutation runs have packages of their own, which are fetched when one is asked for.
+      from: { pathNot: '^test/mutation/' },
       to: { couldNotResolve: true, pathNot: '^vscode$' },
     },
   ],
