@@ -3,7 +3,7 @@ import { nextTurn } from './next-turn.js';
 import type { OpenFile, Workspace } from './workspace.js';
 
 /** So long at a time a job is worked on before the next message of the client has its turn. */
-const SLICE_MS = 4;
+const SLICE_MS = 2;
 
 /** Begins a slice: true once it has lasted long enough. */
 function slice(): () => boolean {
