@@ -248,11 +248,14 @@ const LIKELY: readonly (readonly [RegExp, JobName])[] = [
   [/^slides |^habits (?:drawer|slide)/, 'drawers'],
   [/^screws /, 'screwed'],
   [/^cams /, 'cams'],
-  [/^habits (?:hang|bracket)/, 'screwed'],
+  [/^habits (?:hang|bracket)|^brackets /, 'screwed'],
+  [/^wardrobe-rails /, 'robe'],
+  [/^feet /, 'footed'],
+  [/^angles /, 'still'],
 ];
 /** Times, prices and limits show on papers alone. */
 const isOnPaper = (path: Path): boolean =>
-  ['changeover', 'handling', 'tolerances', 'rates'].includes(path[0]!) || path.at(-1) === 'price';
+  ['changeover', 'handling', 'label-sheet', 'tolerances', 'rates'].includes(path[0]!) || path.at(-1) === 'price';
 function trialsOf(path: Path): typeof TRIALS {
   const [, likely] = LIKELY.find(([keys]) => keys.test(path.join(' '))) ?? [];
   const first: typeof TRIALS = likely === undefined ? [] : [[likely, QUICK]];
