@@ -55,6 +55,13 @@ test('what the defaults say of hands is answered in the carcass', () => {
   expect(after(text, 'a:\n    kind', TITLE, 0)).toBe(`${text}    doors: right\n`);
 });
 
+test('what stands on one hand changes over; what the defaults put there cannot be unsaid, and nothing is offered', () => {
+  const own = 'carcasses:\n  a:\n    kind: base\n    width: 600\n    fillers: { left: 40 } # by the wall\n';
+  expect(after(own, 'a:\n    kind', TITLE)).toBe(own.replace('left: 40', 'right: 40'));
+  const given = 'defaults:\n  fillers: { left: 40 }\ncarcasses:\n  a:\n    kind: base\n    width: 600\n';
+  expect(offered(given, 'a:\n    kind').includes(TITLE)).toBe(false);
+});
+
 test('nothing is offered for what is its own mirror image, or like another one', () => {
   const text = 'carcasses:\n  a:\n    kind: wall\n    width: 400\n  b:\n    like: a\n    doors: left\n';
   expect(offered(text, '  a:\n').includes(TITLE)).toBe(false);
