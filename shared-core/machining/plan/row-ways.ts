@@ -112,30 +112,47 @@ function alongPins(approach: Approach, contact: readonly number[]): RowWays | Ob
   const { pitch, spindles, indexRange } = setting.drill;
   const last = holes.at(-1) ?? 0;
   const most = indexRange === null ? Infinity : Math.floor(indexRange / pitch);
-  // The first stroke bores the nearest hole, so it starts there or before it: it alone must lie at a stop.
-  const moved = Array.from({ length: last }, (_, k) => k + 1);
-  const usual = strokesAt(approach, [...contact, ...moved]);
-  const within = (found: RowStrokes): boolean => !('kind' in found) && travelOf(found[0] ?? []) <= most;
-  // Whoever starts at the nearest stop has the least way to the last hole.
-  const nearest = contact.findLast((start) => start <= 0) ?? 0;
-  const least = 'kind' in usual ? last : last - spindles + 1 - nearest;
-  const others = (): readonly RowStrokes[] =>
-    contact
-      .filter((from) => from <= 0 && last - spindles + 1 - from <= most)
-      .map((from) => [...contact, ...moved].filter((one) => one >= from && one <= from + most))
-      .map((starts) => strokesAt(approach, starts));
-  const found = within(usual) ? usual : (bestOf(others()) ?? (least <= most ? [shortMove(approach, nearest)] : null));
-  if (found === null || 'kind' in found) {
-    const needed = least * pitch;
+  const tooFar = (pitches: number): Obstacle => {
+    const needed = pitches * pitch;
     const figures = { machine: setting.drill.name, holes: holes.length, spindles, most: indexRange, needed };
     return { parameter: 'index-range', needed, reason: say.indexRange(figures) };
-  }
+  };
+
+  // The first stroke bores the nearest hole, so it starts there or before it: it alone must lie at a stop.
+  const starts = [...contact, ...Array.from({ length: last }, (_, k) => k + 1)];
+  const usual = strokesAt(approach, starts);
+  if ('kind' in usual) return tooFar(last);
+  const firsts = contact.filter((start) => start <= 0);
+  // Whoever starts at the nearest stop has the least way to the last hole.
+  const nearest = firsts.at(-1) ?? 0;
+  const least = last - spindles + 1 - nearest;
+  const [plan = []] = usual;
+  if (travelOf(plan) > most && least > most) return tooFar(least);
+  const found =
+    travelOf(plan) <= most ? usual : (within(approach, firsts, starts, most) ?? [shortMove(approach, nearest)]);
   const [strokes = [], full = null] = found;
   const first = Math.min(...strokes.map(({ start }) => start));
   const ways = runsOfEqualLoad(strokes).map((run) => wayOf(approach, run, first));
   // The other begins at the nearest hole, and may go on further than the panel can be moved.
   const goes = full !== null && travelOf(full) <= most;
   return { ways, other: goes ? wayOf(approach, full, 0) : null };
+}
+
+/** The best plan that moves the panel no further than `most` pitches from one of the `firsts`; null where none is found so. */
+function within(
+  approach: Approach,
+  firsts: readonly number[],
+  starts: readonly number[],
+  most: number,
+): readonly (readonly RowStroke[])[] | null {
+  return bestOf(
+    firsts.map((first) =>
+      strokesAt(
+        approach,
+        starts.filter((start) => start >= first && start <= first + most),
+      ),
+    ),
+  );
 }
 
 /** One stroke at the stop, and one moved along from there until the last spindle is over the last hole. */
