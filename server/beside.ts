@@ -11,11 +11,11 @@ export class ProgramNotWhole extends Error {
 const placeOf = (name: string): URL => new URL(`./${name}`, import.meta.url);
 const packedName = (name: string): string => `${name}.br`;
 
-/** Whether files stand beside the program: they do not where it runs from its sources. */
-export const areBeside = (names: readonly string[]): boolean => names.every((name) => existsSync(placeOf(name)));
+/** Whether a file stands beside the program: none does where it runs from its sources. */
+export const isBeside = (name: string): boolean => existsSync(placeOf(name));
 
-/** Whether a packed file stands beside the program. */
-export const isPackedBeside = (name: string): boolean => areBeside([packedName(name)]);
+/** The same of a packed file. */
+export const isPackedBeside = (name: string): boolean => isBeside(packedName(name));
 
 /** A file beside the program. Throws `ProgramNotWhole`. */
 export function beside(name: string): Uint8Array<ArrayBuffer> {
@@ -26,5 +26,5 @@ export function beside(name: string): Uint8Array<ArrayBuffer> {
 
 /** A file that the build packed, unpacked. Throws `ProgramNotWhole`. */
 export function packedBeside(name: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(brotliDecompressSync(beside(packedName(name))));
+  return brotliDecompressSync(beside(packedName(name)));
 }

@@ -1,5 +1,5 @@
 import type { FaceCutter, Print } from '../shared-core/service.js';
-import { areBeside, beside, isPackedBeside, packedBeside } from './beside.js';
+import { beside, isBeside, isPackedBeside, packedBeside } from './beside.js';
 import { faceCutter } from './face-subset.js';
 
 /** The faces that all lettering is measured with. */
@@ -21,6 +21,6 @@ export function cutterBeside(): FaceCutter {
 
 /** The same where the program is whole; null where it runs from its sources, and drawings go without their face. */
 export function cutterIfBeside(): FaceCutter | null {
-  const isWhole = areBeside([FACES.regular, FACES.bold]) && isPackedBeside(SUBSETTER);
+  const isWhole = Object.values(FACES).every(isBeside) && isPackedBeside(SUBSETTER);
   return isWhole ? cutterBeside() : null;
 }

@@ -1,6 +1,6 @@
 import { isFace } from '../boring/surface.js';
 import { groupBy, modulo } from '../machining/plan/numbers.js';
-import type { Bore, Row } from '../boring/model.js';
+import type { Bore, BoreMap, Row } from '../boring/model.js';
 import { boredHoles } from '../boring/rows.js';
 import type { Span } from '../schema/schema.js';
 import type { Carcass, Panel } from '../carcass/model.js';
@@ -31,6 +31,13 @@ const panelsByKey = ({ panels }: Carcass): ReadonlyMap<string, Panel> =>
 /** The panel of a key. */
 export function panelOf({ carcass, derived }: CarcassContext, key: string): Panel | undefined {
   return derived.get(panelsByKey, carcass).get(key);
+}
+
+const boresByPanel = ({ bores }: BoreMap): ReadonlyMap<string, readonly Bore[]> => groupBy(bores, ({ panel }) => panel);
+
+/** The bores of a panel, in the order of the bore map. */
+export function boresOfPanel({ boring, derived }: CarcassContext, key: string): readonly Bore[] {
+  return derived.get(boresByPanel, boring).get(key) ?? [];
 }
 
 /** The panels that one shelf of the job makes: one, or one in every bay. */

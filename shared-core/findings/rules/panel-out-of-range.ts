@@ -3,12 +3,11 @@ import type { Bore } from '../../boring/model.js';
 import { edgesWithBand, type EdgeWithBand } from '../../carcass/banded.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
-import { groupBy } from '../../machining/plan/numbers.js';
 import type { EdgeBander } from '../../shop/model.js';
 import { listed, quoted } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
-import { grouped, machineFor, onFace } from '../lookups.js';
+import { boresOfPanel, grouped, machineFor, onFace } from '../lookups.js';
 import type { Finding } from '../finding.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { sizeCause, type PanelSide } from '../size-cause.js';
@@ -23,9 +22,8 @@ export const panelOutOfRange: CarcassRule = {
     example: 'kind: base\nwidth: 130',
   },
   check(context) {
-    const boresOf = groupBy(context.boring.bores, (bore) => bore.panel);
     const misfits = context.carcass.panels.flatMap((panel) =>
-      misfitsOf(context, panel, boresOf.get(panel.key) ?? []).map((misfit) => ({ panel, ...misfit })),
+      misfitsOf(context, panel).map((misfit) => ({ panel, ...misfit })),
     );
     return grouped(
       misfits,
@@ -110,8 +108,8 @@ interface Misfit {
   readonly range: { readonly min: Micrometres; readonly max: Micrometres };
 }
 
-/** @param all the bores of the panel */
-function misfitsOf(context: CarcassContext, panel: Panel, all: readonly Bore[]): readonly Misfit[] {
+function misfitsOf(context: CarcassContext, panel: Panel): readonly Misfit[] {
+  const all = boresOfPanel(context, panel.key);
   const visits = (['rows', 'faces', 'ends'] as const).map((use) => ({
     machine: machineFor(context, use),
     bores: all.filter((bore) => useOf(bore) === use),

@@ -1,10 +1,10 @@
 import type { Steps } from '../../derived/steps.js';
 import { blankOf } from '../../machining/blank.js';
-import { groupBy } from '../../machining/plan/numbers.js';
 import { compareHoles } from '../../machining/replay/compare.js';
 import { replayStrokes } from '../../machining/replay/replay.js';
 import { messages, type Message } from '../../words/message.js';
 import { onceForEquals } from '../equals.js';
+import { boresOfPanel } from '../lookups.js';
 import type { CarcassContext, SlowRule } from '../rule.js';
 
 export const planReplayMessages = messages('plan-replay-differs', {
@@ -44,15 +44,14 @@ interface Differing {
 
 /** The panels whose holes would not be those of the bore map. */
 function* differing(context: CarcassContext): Steps<readonly Differing[]> {
-  const { carcass, boring, operations, alone } = context;
+  const { carcass, operations, alone } = context;
   yield* alone.making();
   const { strokes } = alone;
   const missed = new Set(operations.unreachable.flatMap((one) => one.bores.map((bore) => bore.id)));
-  const boresOf = groupBy(boring.bores, (bore) => bore.panel);
   const differ: Differing[] = [];
   for (const panel of carcass.panels) {
     yield;
-    const wanted = (boresOf.get(panel.key) ?? []).filter((bore) => !missed.has(bore.id));
+    const wanted = boresOfPanel(context, panel.key).filter((bore) => !missed.has(bore.id));
     const replay = replayStrokes(strokes.get(panel.key)!, panel.key, blankOf(panel));
     const fault = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
     if (fault !== undefined) differ.push({ panel: panel.key, fault });
