@@ -2,7 +2,7 @@ import type { Point3 } from '../carcass/model.js';
 import { toCarcass } from '../carcass/pose.js';
 import { endAt } from '../machining/replay/solid.js';
 import type { Stray } from '../machining/replay/stray.js';
-import type { Stand } from './faces.js';
+import { AS_DRAWN, type Stand } from './faces.js';
 import { levelOf, makeReal, type RealHalf } from './joint.js';
 import type { Datum, LoneJoint } from './lone-joint.js';
 import { PLAY, type Misses } from './play.js';
@@ -47,7 +47,7 @@ export function measure(joint: JointCase, stray: Stray): Readings {
   ];
   const stands = new Map([...joint.standing].map(([id, other]) => [id, standOf(other, ...real(other), stray)]));
   const assembled = putTogether(joint, ...real(joint), stray);
-  return { ...assembled.readings, gap: gapBesideOthers(joint, assembled, stands, stray) };
+  return { ...assembled.readings, gap: gapBesideOthers(joint, assembled, (id) => stands.get(id) ?? AS_DRAWN, stray) };
 }
 
 /** What is measured on a joint, and how far the end stands out at the corners of its contact, beyond its corner at the front edge. */
@@ -101,13 +101,13 @@ export function standOf(joint: LoneJoint, face: RealHalf, end: RealHalf, stray: 
 export function gapBesideOthers(
   { rivals }: JointCase,
   { readings, standsOut }: Assembled,
-  stands: ReadonlyMap<string, Stand>,
+  standOf: (joint: string) => Stand,
   stray: Stray,
 ): Readings['gap'] {
   if (rivals.length === 0) return readings.gap;
   const held = rivals.map((rival) => {
     const touch = rival.touching === null ? 0 : standsOut[rival.touching];
-    return touch + heldOpen(rival, stray, stands) - standsOut[rival.corner];
+    return touch + heldOpen(rival, stray, standOf) - standsOut[rival.corner];
   });
   return [...readings.gap, ...held];
 }

@@ -23,13 +23,13 @@ export type Sum = readonly Share[];
 export type Stand = (along: number) => number;
 
 /** A joint that is not known leaves its panel where it is drawn. */
-const AS_DRAWN: Stand = () => 0;
+export const AS_DRAWN: Stand = () => 0;
 
 /** What a sum comes to, in micrometres. */
-export function amountOf(sum: Sum, stray: Stray, stands: ReadonlyMap<string, Stand>): number {
+export function amountOf(sum: Sum, stray: Stray, standOf: (joint: string) => Stand): number {
   let amount = 0;
   for (const one of sum) {
-    const size = one.kind === 'stand' ? (stands.get(one.of) ?? AS_DRAWN)(one.along) : stray(one.kind, one.of);
+    const size = one.kind === 'stand' ? standOf(one.of)(one.along) : stray(one.kind, one.of);
     amount += one.share * size;
   }
   return amount;

@@ -1,7 +1,15 @@
 import { boundOf } from '../machining/replay/stray.js';
 import type { Tolerances } from '../shop/model.js';
-import { GAUGES, gapBesideOthers, putTogether, standOf, type Assembled, type FigureName } from './assemble.js';
-import type { Stand } from './faces.js';
+import {
+  GAUGES,
+  gapBesideOthers,
+  putTogether,
+  standOf,
+  type Assembled,
+  type FigureName,
+  type Readings,
+} from './assemble.js';
+import { AS_DRAWN, type Stand } from './faces.js';
 import { makeReal, type RealHalf } from './joint.js';
 import type { LoneJoint } from './lone-joint.js';
 import { namedLikeness } from './likeness.js';
@@ -43,17 +51,17 @@ export class JointProbes {
       this.#lone.clear();
       this.#probe = this.#anew();
     }
-    const ids = [...joint.standing.keys()];
-    const others = this.#probe<Stand[], ReadonlyMap<string, Stand>>(
-      [...joint.standing.values()].map((other) => this.#of(other).stand),
-      (_, ...made) => new Map(ids.map((id, i) => [id, made[i]!])),
-    );
     const lone = this.#of(joint);
+    const others = [...joint.standing.values()].map((other) => this.#of(other).stand);
+    const numbers = new Map([...joint.standing.keys()].map((id, i) => [id, i]));
     const own = this.#probe([lone.assembled], (_, { readings }) => readings);
     lone.figures ??= spread(OWN, own);
-    const gap = this.#probe([lone.assembled, others], (stray, assembled, beside) => ({
-      gap: gapBesideOthers(joint, assembled, beside, stray),
-    }));
+    const gap = this.#probe<[Assembled, ...Stand[]], Pick<Readings, 'gap'>>(
+      [lone.assembled, ...others],
+      (stray, assembled, ...stands) => ({
+        gap: gapBesideOthers(joint, assembled, (id) => stands[numbers.get(id) ?? stands.length] ?? AS_DRAWN, stray),
+      }),
+    );
     return { ...lone.figures, ...spread({ gap: GAP }, gap) };
   }
 

@@ -29,8 +29,8 @@ export interface Rival {
 }
 
 /** How far a rival holds a joint open at least, in micrometres; negative where it leaves it room. */
-export function heldOpen({ shares }: Rival, stray: Stray, stands: ReadonlyMap<string, Stand>): number {
-  return amountOf(shares, stray, stands);
+export function heldOpen({ shares }: Rival, stray: Stray, standOf: (joint: string) => Stand): number {
+  return amountOf(shares, stray, standOf);
 }
 
 /** The rivals at every joint that has any, by the joint's id. */

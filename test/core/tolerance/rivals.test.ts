@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { AS_DRAWN } from '../../../shared-core/tolerance/faces.js';
 import { heldOpen, rivalsOf } from '../../../shared-core/tolerance/rivals.js';
 import { toleranceOf, type JointTolerance, type ToleranceCase } from '../../../shared-core/tolerance/tolerance.js';
 import { mm } from '../specs.js';
@@ -36,7 +37,7 @@ describe('panels between the same two faces', () => {
     }
     const rivals = rivalsOf(made.carcass);
     const short = (kind: string, panel: string): number => (kind === 'length' && panel === 'shelf-1' ? -300 : 0);
-    const open = (joint: string): number[] => rivals.get(joint)!.map((rival) => heldOpen(rival, short, new Map()));
+    const open = (joint: string): number[] => rivals.get(joint)!.map((rival) => heldOpen(rival, short, () => AS_DRAWN));
     expect(open('shelf-1/left')).toEqual([300, 300]);
     expect(open('top/right')).toEqual([-300, -300]);
   });
@@ -60,7 +61,7 @@ describe('panels between the same two faces', () => {
     const rivals = rivalsOf(carcass);
     const longer = (panel: string) => (kind: string, of: string) => (kind === 'length' && of === panel ? 500 : 0);
     const open = (joint: string, by: string): number =>
-      Math.max(...rivals.get(joint)!.map((rival) => heldOpen(rival, longer(by), new Map())));
+      Math.max(...rivals.get(joint)!.map((rival) => heldOpen(rival, longer(by), () => AS_DRAWN)));
     expect(open('rail-front/left', 'rail-back')).toBe(500);
     expect(open('rail-back/right', 'rail-front')).toBe(500);
   });
