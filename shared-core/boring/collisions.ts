@@ -36,7 +36,7 @@ interface Solid {
  * by design. Ordered by panel, then as the bore map is.
  */
 export function boreCollisions(carcass: Carcass, boreMap: BoreMap, leastWall: Micrometres): readonly BoreCollision[] {
-  return solidsByPanel(carcass, boreMap).flatMap(([panel, solids]) => betweenBores(panel, solids, leastWall));
+  return solidsByPanel(carcass.panels, boreMap).flatMap(([panel, solids]) => betweenBores(panel, solids, leastWall));
 }
 
 /** Bores with less than `leastWall` between them and a groove or rebate of their panel; else as `boreCollisions`. */
@@ -45,14 +45,15 @@ export function grooveCollisions(
   boreMap: BoreMap,
   leastWall: Micrometres,
 ): readonly GrooveCollision[] {
-  return solidsByPanel(carcass, boreMap).flatMap(([panel, solids]) => withGrooves(panel, solids, leastWall));
+  const grooved = carcass.panels.filter(({ grooves }) => grooves.length > 0);
+  return solidsByPanel(grooved, boreMap).flatMap(([panel, solids]) => withGrooves(panel, solids, leastWall));
 }
 
-function solidsByPanel(carcass: Carcass, boreMap: BoreMap): readonly (readonly [Panel, readonly Solid[]])[] {
-  const solids = new Map(carcass.panels.map((panel) => [panel.key, { panel, list: [] as Solid[] }]));
+function solidsByPanel(panels: readonly Panel[], boreMap: BoreMap): readonly (readonly [Panel, readonly Solid[]])[] {
+  const solids = new Map(panels.map((panel) => [panel.key, { panel, list: [] as Solid[] }]));
   for (const bore of boreMap.bores) {
-    const { panel, list } = solids.get(bore.panel)!;
-    list.push(solidOf(panel, bore, list.length));
+    const of = solids.get(bore.panel);
+    of?.list.push(solidOf(of.panel, bore, of.list.length));
   }
   return [...solids.values()].map(({ panel, list }) => [panel, list] as const);
 }

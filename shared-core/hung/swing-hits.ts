@@ -101,8 +101,12 @@ function opened(plan: Plan, degrees: number): Plan {
 
 function roomOf(plan: Plan): Room {
   const along = (axis: 0 | 1): Interval => {
-    const places = plan.map((point) => point[axis]);
-    return { from: Math.min(...places), to: Math.max(...places) };
+    let [from, to] = [Infinity, -Infinity];
+    for (const point of plan) {
+      from = Math.min(from, point[axis]);
+      to = Math.max(to, point[axis]);
+    }
+    return { from, to };
   };
   return [along(0), along(1)];
 }

@@ -44,7 +44,7 @@ export function boredWithin(
       }));
     });
     const drawnSolid = realSolid(blank, names, NOTHING);
-    return bore(stroke, NOTHING).flatMap((hole, index): readonly BoredWithin[] => {
+    return stroke.holes.flatMap((hole, index): readonly BoredWithin[] => {
       if (isBeside(drawnSolid, hole)) return [];
       const worst = (measure: Measure): number => {
         const drawn = made.asDrawn[index]![measure];

@@ -3,7 +3,7 @@ import type { Joint, Panel, Point3 } from '../carcass/model.js';
 import { alongAxis, toCarcass, toPanel, type PanelPoint } from '../carcass/pose.js';
 import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
-import { bore, type Hole, type Stroke } from '../machining/replay/bore.js';
+import { bore, type Hole, type NominalStroke, type Stroke } from '../machining/replay/bore.js';
 import { HoleMap } from '../machining/replay/hole-map.js';
 import { edgeAt, endAt, realSolid, solidNames, type Solid } from '../machining/replay/solid.js';
 import { NOTHING, type Stray } from '../machining/replay/stray.js';
@@ -24,10 +24,10 @@ export interface RealHalf {
 }
 
 /** Which stroke and spindle make each hole of a panel as drawn. */
-export function boredBy(strokes: readonly Stroke[]): HoleMap<BoredBy> {
+export function boredBy(strokes: readonly NominalStroke[]): HoleMap<BoredBy> {
   const found = new HoleMap<BoredBy>();
   for (const stroke of strokes) {
-    bore(stroke, NOTHING).forEach((hole, i) => {
+    stroke.holes.forEach((hole, i) => {
       if (!found.has(hole)) found.set(hole, { stroke, spindle: stroke.spindles[i]! });
     });
   }

@@ -1,7 +1,7 @@
 import type { Bore, BoreMap } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
 import { blankOf } from '../../machining/blank.js';
-import { bore, lieOf, type Hole, type Stroke } from '../../machining/replay/bore.js';
+import { lieOf, type Hole, type NominalStroke, type Stroke } from '../../machining/replay/bore.js';
 import { isBeside } from '../../machining/replay/check-step.js';
 import { HoleMap } from '../../machining/replay/hole-map.js';
 import { layOut, type TableLayout } from '../../machining/replay/layout.js';
@@ -71,7 +71,7 @@ export function act(
     layout: layOut(stroke),
     before: previous === undefined ? null : { stroke: previous, layout: layOut(previous) },
     holes: bores.map((one) => ({ bore: one, state: states.get(one) ?? 'to-come' })),
-    working: bore(stroke, NOTHING).map((hole, index) => ({
+    working: stroke.holes.map((hole, index) => ({
       ...stroke.step.spindles[index]!,
       makes: isBeside(solid, hole) ? null : (wanted.get(hole) ?? null),
     })),
@@ -80,5 +80,5 @@ export function act(
   };
 }
 
-const madeBy = (stroke: Stroke, solid: Solid): readonly Hole[] =>
-  bore(stroke, NOTHING).filter((hole) => !isBeside(solid, hole));
+const madeBy = ({ holes }: NominalStroke, solid: Solid): readonly Hole[] =>
+  holes.filter((hole) => !isBeside(solid, hole));

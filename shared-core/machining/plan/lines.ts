@@ -59,10 +59,14 @@ export function planLines(
       continue;
     }
     const made = planned(line);
-    const able = 'ways' in made ? line : line.filter((bore) => 'ways' in planned([bore]));
+    if ('ways' in made) {
+      add(line, made);
+      continue;
+    }
+    const able = line.filter((bore) => 'ways' in planned([bore]));
     const rest = line.filter((bore) => !able.includes(bore));
     if (rest.length > 0) add(rest, planned(rest));
-    for (const stroke of strokesOf(able, (part) => 'ways' in planned(part))) add(stroke, planned(stroke));
+    for (const { part, as } of partsOf(able, planned)) add(part, as);
   }
   return { operations, unreachable };
 }
@@ -73,14 +77,24 @@ export const travelFor = (
   allowance: Micrometres,
 ): Micrometres => depth + (through ? allowance : 0);
 
+/** A part of a line, and how it is made. */
+interface Part {
+  readonly part: readonly Bore[];
+  readonly as: LinePlan | Obstacle;
+}
+
 /** The fewest runs of a line, from the front edge or the reference end on, that can each be made at once. */
-function strokesOf(line: readonly Bore[], goes: (part: readonly Bore[]) => boolean): readonly (readonly Bore[])[] {
-  if (line.length === 0 || goes(line)) return line.length === 0 ? [] : [line];
-  const runs: Bore[][] = [];
+function partsOf(line: readonly Bore[], plan: (part: readonly Bore[]) => LinePlan | Obstacle): readonly Part[] {
+  if (line.length === 0) return [];
+  const planned = (part: readonly Bore[]): Part => ({ part, as: plan(part) });
+  const whole = planned(line);
+  if ('ways' in whole.as) return [whole];
+  const parts: Part[] = [];
   for (const bore of [...line].sort((a, b) => a.u - b.u || a.v - b.v)) {
-    const run = runs.at(-1);
-    if (run && goes([...run, bore])) run.push(bore);
-    else runs.push([bore]);
+    const last = parts.at(-1);
+    const longer = last && planned([...last.part, bore]);
+    if (longer !== undefined && 'ways' in longer.as) parts[parts.length - 1] = longer;
+    else parts.push(planned([bore]));
   }
-  return runs;
+  return parts;
 }

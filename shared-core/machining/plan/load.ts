@@ -25,7 +25,7 @@ export function loadFor(
   wanted: readonly WantedSpindle[],
   clearance: (place: SpindlePlace) => Micrometres,
 ): Load {
-  const diameters = [...emptyLoad(machine).wanted];
+  const diameters = new Array<number>(heads(machine) * spindlesPerHead(machine)).fill(0);
   for (const { head, spindle, bore } of wanted) diameters[head * spindlesPerHead(machine) + spindle] = bore.diameter;
   const limit = diameters.map((diameter, i) => (diameter > 0 ? Infinity : 2 * clearance(placeAt(machine, i))));
   return { wanted: diameters, limit };

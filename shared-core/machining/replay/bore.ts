@@ -31,6 +31,11 @@ export interface Stroke {
   readonly names: { readonly solid: SolidNames; readonly setting: SettingNames };
 }
 
+/** A stroke with the holes that it makes in a panel as drawn, one a spindle; some may be beside the panel. */
+export interface NominalStroke extends Stroke {
+  readonly holes: readonly Hole[];
+}
+
 /** A bit's path as it lies in the wood of a real panel. */
 function holeOf(solid: Solid, lie: Lie, bit: Bit, diameter: number, through: boolean): Hole {
   const [u, v, t] = toPanel(solid.hand, lie, bit.tip);

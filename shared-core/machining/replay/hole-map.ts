@@ -12,9 +12,16 @@ const areOne = (a: Hole, b: Hole): boolean =>
   a.through === b.through &&
   (a.through || a.depth === b.depth);
 
+/** A hole with what it has, and the next one that stands at the same place. */
+interface Entry<V> {
+  readonly hole: Hole;
+  value: V;
+  readonly next: Entry<V> | undefined;
+}
+
 /** Holes as drawn, each with something; one that is the same as another has what that has. */
 export class HoleMap<V> {
-  readonly #places = new Map<number, [Hole, V][]>();
+  readonly #places = new Map<number, Entry<V>>();
 
   /** @param entries where two are one hole, the last counts */
   constructor(entries: Iterable<readonly [Hole, V]> = []) {
@@ -22,7 +29,7 @@ export class HoleMap<V> {
   }
 
   get(hole: Hole): V | undefined {
-    return this.#entryOf(hole)?.[1];
+    return this.#entryOf(hole)?.value;
   }
 
   has(hole: Hole): boolean {
@@ -32,16 +39,16 @@ export class HoleMap<V> {
   set(hole: Hole, value: V): void {
     const known = this.#entryOf(hole);
     if (known !== undefined) {
-      known[1] = value;
+      known.value = value;
       return;
     }
     const place = placeOf(hole);
-    const there = this.#places.get(place);
-    if (there === undefined) this.#places.set(place, [[hole, value]]);
-    else there.push([hole, value]);
+    this.#places.set(place, { hole, value, next: this.#places.get(place) });
   }
 
-  #entryOf(hole: Hole): [Hole, V] | undefined {
-    return this.#places.get(placeOf(hole))?.find(([one]) => areOne(one, hole));
+  #entryOf(hole: Hole): Entry<V> | undefined {
+    let entry = this.#places.get(placeOf(hole));
+    while (entry !== undefined && !areOne(entry.hole, hole)) entry = entry.next;
+    return entry;
   }
 }

@@ -1,5 +1,5 @@
 import type { Blank, SetUp, Step } from '../set-up.js';
-import { bore, type Hole, type Stroke } from './bore.js';
+import { bore, type Hole, type NominalStroke, type Stroke } from './bore.js';
 import { checkSetUp } from './check-setup.js';
 import { checkBlank, checkStep, checkStroke, isBeside } from './check-step.js';
 import { HoleMap } from './hole-map.js';
@@ -33,10 +33,10 @@ export type Replay =
 
 /** The strokes of one panel over all set-ups, in order; or why they cannot be made. */
 export type Strokes =
-  | { readonly ok: true; readonly strokes: readonly Stroke[] }
+  | { readonly ok: true; readonly strokes: readonly NominalStroke[] }
   | { readonly ok: false; readonly problems: readonly ReplayProblem[] };
 
-type StepFit = { readonly stroke: Stroke } | { readonly messages: readonly Message[] };
+type StepFit = { readonly stroke: NominalStroke } | { readonly messages: readonly Message[] };
 
 /** The other one of the two sides of a kind: what comes to the stop when the named one does not. */
 const OPPOSITE: Readonly<Record<Side, Side>> = {
@@ -59,7 +59,8 @@ function layDown(setUp: SetUp, step: Step, index: number, blank: Blank, panel: s
       const name = `${setUp.id} ${panel} step ${index} head ${loaded.head} spindle ${loaded.spindle}`;
       return { ...loaded, across: `${name} across`, along: `${name} along` };
     });
-    return { stroke: { setUp, step, index, stop, blank, panel, rotation, spindles, names } };
+    const stroke: Stroke = { setUp, step, index, stop, blank, panel, rotation, spindles, names };
+    return { stroke: { ...stroke, holes: bore(stroke, NOTHING) } };
   }
   // What comes to the stop is decided by the other two contacts.
   const atStop = setUp.machine.kind === 'horizontal' ? second : third;
@@ -78,7 +79,7 @@ function stepsOf({ runs }: SetUp, carcass: string, panel: string): readonly Step
  * the set-up and the blank; of a step, not the holes that it claims.
  */
 export function strokesOf(setUps: readonly SetUp[], carcass: string, panel: string, blank: Blank): Strokes {
-  const strokes: Stroke[] = [];
+  const strokes: NominalStroke[] = [];
   const problems: ReplayProblem[] = [];
   for (const setUp of setUps) {
     const steps = stepsOf(setUp, carcass, panel);
@@ -102,25 +103,28 @@ export function strokesOf(setUps: readonly SetUp[], carcass: string, panel: stri
 const layOf = ({ setUp, step, stop }: Stroke): string =>
   `${step.down} ${step.edge} ${step.end} ${stop.side} ${setUp.machine.name}`;
 
+/** What one stroke bored, and how the panel lay for it. */
+interface Bored {
+  readonly lay: string;
+  readonly holes: readonly Hole[];
+}
+
 /**
  * Pins that register in the row need a hole of it: one bored before on the same machine, as wide as the pins, in the same face
  * and line, whole pitches away, while the panel lay the same way against a stop of the same hand.
  */
-function hasHolesForPins(
-  stroke: Stroke,
-  next: Hole | undefined,
-  bored: readonly { readonly hole: Hole; readonly lay: string }[],
-): boolean {
+function hasHolesForPins(stroke: Stroke, next: Hole | undefined, bored: readonly Bored[]): boolean {
   const { machine } = stroke.setUp;
   if (stroke.step.moved === 0 || machine.kind !== 'line' || machine.indexPins !== 'row' || next === undefined)
     return true;
+  const own = layOf(stroke);
   return bored.some(
-    ({ hole: { face, u, v, diameter }, lay }) =>
-      lay === layOf(stroke) &&
-      diameter === next.diameter &&
-      face === next.face &&
-      u === next.u &&
-      (v - next.v) % machine.pitch === 0,
+    ({ lay, holes }) =>
+      lay === own &&
+      holes.some(
+        ({ face, u, v, diameter }) =>
+          diameter === next.diameter && face === next.face && u === next.u && (v - next.v) % machine.pitch === 0,
+      ),
   );
 }
 
@@ -137,27 +141,24 @@ export function replayPanel(setUps: readonly SetUp[], carcass: string, panel: st
 export function replayStrokes(read: Strokes, panel: string, blank: Blank): Replay {
   if (!read.ok) return read;
   const holes: ReplayedHole[] = [];
-  const boredSo: { hole: Hole; lay: string }[] = [];
+  const before: Bored[] = [];
   const problems: ReplayProblem[] = [];
   const met = new HoleMap<true>();
   const solid = realSolid(blank, solidNames(panel), NOTHING);
   for (const stroke of read.strokes) {
-    const bored = bore(stroke, NOTHING).map((hole, i) => ({ hole, by: stroke.step.spindles[i]! }));
-    const made = bored.filter(({ hole }) => !isBeside(solid, hole));
-    const messages = checkStroke(
-      stroke,
-      solid,
-      made.map(({ hole }) => hole),
-    );
-    if (!hasHolesForPins(stroke, made[0]?.hole, boredSo)) {
+    const made = stroke.holes.filter((hole) => !isBeside(solid, hole));
+    const messages = checkStroke(stroke, solid, made);
+    if (!hasHolesForPins(stroke, made[0], before)) {
       messages.push(say.noHoleForPins());
     }
-    made.forEach(({ hole, by: { head, spindle } }) => {
+    stroke.holes.forEach((hole, i) => {
+      if (isBeside(solid, hole)) return;
+      const { head, spindle } = stroke.step.spindles[i]!;
       if (!met.has(hole)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });
       else if (!mayMeetTwice(stroke.setUp)) messages.push(say.boredTwice({ hole }));
       met.set(hole, true);
-      boredSo.push({ hole, lay: layOf(stroke) });
     });
+    before.push({ lay: layOf(stroke), holes: made });
     problems.push(...messages.map((message) => ({ setUp: stroke.setUp.id, step: stroke.index, message })));
   }
   return problems.length === 0 ? { ok: true, holes } : { ok: false, problems };
