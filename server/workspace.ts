@@ -25,7 +25,7 @@ export interface OpenShop {
 export type OpenFile = OpenJob | OpenShop;
 
 /** What is known this soon is part of an answer that cannot wait. */
-const AT_ONCE_MS = 15;
+const AT_ONCE_MS = 5;
 
 /**
  * The open documents and the files around them, joined with the engine. What it gives is always of the present text: the
