@@ -28,6 +28,17 @@ export async function whileAwaited<R>(work: Promise<R>, token: CancellationToken
   }
 }
 
+/**
+ * Waits for what is worked out of a file elsewhere. Throws `Moved` where its text has gone on meanwhile: the document is the new
+ * text then, and the analysis is of the old one.
+ */
+export async function ofPresent<R>({ document }: OpenFile, work: Promise<R>): Promise<R> {
+  const { version } = document;
+  const done = await work;
+  if (document.version !== version) throw new Moved();
+  return done;
+}
+
 /** Tells whoever looks at the server's log of a fault, and where it came up. */
 export type Log = (what: string, fault: unknown) => void;
 

@@ -6,7 +6,7 @@ import type { PictureMethod, PictureParams } from '../../shared-core/drawing/mes
 import type { MoveShelfMethod, MoveShelfParams } from '../../shared-core/drawing/messages/shelves.js';
 import type { ShopViewMethod, ShopViewParams } from '../../shared-core/drawing/messages/shop-view.js';
 import type { SetUpsMethod, SetUpsParams } from '../../shared-core/drawing/messages/set-ups.js';
-import { Moved, whileAwaited } from '../answers.js';
+import { ofPresent, whileAwaited } from '../answers.js';
 import { boxes } from '../features/box-view.js';
 import { drawing, moveShelf, picture } from '../features/drawing.js';
 import { machineStep } from '../features/machine-view.js';
@@ -53,11 +53,8 @@ export function answerPanels({ connection, answer, publisher, lastPlans, orders,
   connection.onRequest(SET_UPS, (params: SetUpsParams, token: CancellationToken) =>
     answer('set-ups', params.uri, token, null, async (file) => {
       if (file.kind === 'shop') return setUps(file, null);
-      const { version } = file.document;
       const { job, stale } = lastPlans.of(file);
-      const plan = await whileAwaited(job.analysis.planBy(orders), token);
-      // Of a text that has gone on meanwhile nobody wants to see the set-ups.
-      if (file.document.version !== version) throw new Moved();
+      const plan = await ofPresent(file, whileAwaited(job.analysis.planBy(orders), token));
       return setUps(job, plan, stale);
     }),
   );
@@ -65,7 +62,7 @@ export function answerPanels({ connection, answer, publisher, lastPlans, orders,
     answer('machine view', params.uri, token, null, async (file) => {
       if (file.kind === 'shop') return null;
       const plannable = lastPlans.of(file);
-      const plan = await whileAwaited(plannable.job.analysis.planBy(orders), token);
+      const plan = await ofPresent(file, whileAwaited(plannable.job.analysis.planBy(orders), token));
       return machineStep(plannable, plan, params);
     }),
   );

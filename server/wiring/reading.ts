@@ -1,5 +1,5 @@
 import type { SemanticTokens } from 'vscode-languageserver';
-import { Moved, whileAwaited } from '../answers.js';
+import { Moved, ofPresent, whileAwaited } from '../answers.js';
 import { sorted } from '../completing.js';
 import { codeLenses, lensOwner, resolvedLens } from '../features/code-lens.js';
 import { folding } from '../features/folding.js';
@@ -23,7 +23,7 @@ export function answerReaders(session: Session): void {
       null,
       async (near) => {
         const { file, areKnown } = workspace.withSetUps(near);
-        if (areKnown) await waitForLetters(file, orders);
+        if (areKnown) await ofPresent(file, waitForLetters(file, orders));
         return hover(file, position, session.abilities);
       },
       position,
