@@ -10,7 +10,7 @@ import {
   type NamesOfText,
 } from '../shared-core/service.js';
 import { baseName, isJob, isShop, normalUri, shopUri } from './files.js';
-import { offsetOf, rangeOf } from './text.js';
+import { NOT_OPEN, offsetOf, rangeOf } from './text.js';
 import { kindOf, type OpenFile, type Workspace } from './workspace.js';
 
 /** A job or shop file by its present text: that of the editor where it is open, else that of the disk. */
@@ -105,7 +105,11 @@ export class Names {
     const kind = isJob(baseName(uri)) ? 'job' : isShop(baseName(uri)) ? 'shop' : null;
     const reading = kind === null ? null : this.workspace.files.read(uri);
     if (kind === null || reading?.ok !== true) return null;
-    return { uri: normalUri(uri), kind, document: TextDocument.create(uri, `borewright-${kind}`, 0, reading.text) };
+    return {
+      uri: normalUri(uri),
+      kind,
+      document: TextDocument.create(uri, `borewright-${kind}`, NOT_OPEN, reading.text),
+    };
   }
 
   forget(uri: string): void {

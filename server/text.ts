@@ -2,6 +2,9 @@ import type { Position, Range, TextDocumentContentChangeEvent } from 'vscode-lan
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { DrawnDocument } from '../shared-core/service.js';
 
+/** The version of a document that is not open: it has none, and 0 is one that a client may give. */
+export const NOT_OPEN = -1;
+
 /** A position as a client sent it may be anything: made whole, and put inside the document. */
 export function offsetOf(document: TextDocument, position: Position): number {
   return document.offsetAt({ line: whole(position.line), character: whole(position.character) });

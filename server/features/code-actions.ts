@@ -1,14 +1,6 @@
 import { tell } from '../../shared-core/words/message.js';
 import { say } from '../messages.js';
-import type {
-  CodeAction,
-  CodeActionContext,
-  Diagnostic,
-  Range,
-  TextDocumentEdit,
-  TextEdit,
-  WorkspaceEdit,
-} from 'vscode-languageserver';
+import type { CodeAction, CodeActionContext, Diagnostic, Range, WorkspaceEdit } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import {
@@ -21,10 +13,11 @@ import {
 } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
 import type { Files } from '../files.js';
-import { offsetOf, rangeOf } from '../text.js';
+import { NOT_OPEN, offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { shopCreation } from './create-shop.js';
 import { diagnosticsInOrder } from './diagnostics.js';
+import { workspaceEdit, type DocumentEdits } from './workspace-edit.js';
 
 /** Takes every repair that may be taken without asking. */
 export const FIX_ALL = `${CodeActionKind.SourceFixAll}.borewright`;
@@ -126,42 +119,21 @@ function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
   return edit === null ? [] : [{ title: tell(say.takeRepairs(), 'mm'), kind: FIX_ALL, edit }];
 }
 
-function editOf(file: OpenFile, edits: RepairEdits, abilities: ClientAbilities): WorkspaceEdit | null {
+function editOf(file: OpenFile, edits: RepairEdits, { versionedEdits }: ClientAbilities): WorkspaceEdit | null {
   const { document } = file;
-  if (file.kind === 'shop') return workspaceEdit([{ document, edits: edits.shop }], abilities);
+  if (file.kind === 'shop') return workspaceEdit([inDocument(document, edits.shop)], versionedEdits);
   const { uri, text } = file.analysis.used;
+  // The shop file may not be open.
+  const shop = uri === null ? null : TextDocument.create(uri, 'borewright-shop', NOT_OPEN, text);
   return workspaceEdit(
-    [
-      { document, edits: edits.job },
-      // The shop file may not be open: it has no version then.
-      ...(uri === null
-        ? []
-        : [{ document: TextDocument.create(uri, 'borewright-shop', NO_VERSION, text), edits: edits.shop }]),
-    ],
-    abilities,
+    [inDocument(document, edits.job), ...(shop === null ? [] : [inDocument(shop, edits.shop)])],
+    versionedEdits,
   );
 }
 
-const NO_VERSION = -1;
-
-/** Null where there is nothing to change. */
-function workspaceEdit(
-  files: readonly { readonly document: TextDocument; readonly edits: RepairEdits['job'] }[],
-  { versionedEdits }: ClientAbilities,
-): WorkspaceEdit | null {
-  const changed = files
-    .filter(({ edits }) => edits.length > 0)
-    .map(({ document, edits }) => ({
-      document,
-      edits: edits.map(({ start, end, text }): TextEdit => ({ range: rangeOf(document, start, end), newText: text })),
-    }));
-  if (changed.length === 0) return null;
-  if (!versionedEdits)
-    return { changes: Object.fromEntries(changed.map(({ document, edits }) => [document.uri, edits])) };
+function inDocument(document: TextDocument, edits: RepairEdits['job']): DocumentEdits {
   return {
-    documentChanges: changed.map(({ document: { uri, version }, edits }): TextDocumentEdit => ({
-      textDocument: { uri, version: version === NO_VERSION ? null : version },
-      edits,
-    })),
+    document,
+    edits: edits.map(({ start, end, text }) => ({ range: rangeOf(document, start, end), newText: text })),
   };
 }

@@ -1,9 +1,9 @@
-import type { FileRename, TextEdit, WorkspaceEdit } from 'vscode-languageserver';
+import type { FileRename, WorkspaceEdit } from 'vscode-languageserver';
 import { writtenInPlace } from '../../shared-core/service.js';
 import { normalUri, shopUri } from '../files.js';
-import type { NamedFile, Names } from '../names.js';
+import type { Names } from '../names.js';
 import { rangeOf } from '../text.js';
-import { workspaceEdit } from './rename.js';
+import { workspaceEdit, type DocumentEdits } from './workspace-edit.js';
 
 /** What files asked to be renamed or moved must change in jobs, so that each `shop:` still means the same file. */
 export function fileRenames(renames: readonly FileRename[], names: Names, versioned: boolean): WorkspaceEdit | null {
@@ -16,7 +16,7 @@ export function fileRenames(renames: readonly FileRename[], names: Names, versio
     }
     return uri;
   };
-  const edits = new Map<NamedFile, TextEdit[]>();
+  const edits: DocumentEdits[] = [];
   for (const file of names.files()) {
     if (file.kind !== 'job') continue;
     const said = names.in(file).find(({ of }) => of === 'shop-file');
@@ -25,10 +25,11 @@ export function fileRenames(renames: readonly FileRename[], names: Names, versio
     const job = afterwards(file.uri);
     const wanted = wayTo(job, afterwards(shop));
     if (wanted === null || shopUri(job, said.name) === afterwards(shop)) continue;
-    const range = rangeOf(file.document, said.start, said.end);
-    edits.set(file, [{ range, newText: writtenInPlace(wanted, said, file.document.getText()) }]);
+    const { document } = file;
+    const range = rangeOf(document, said.start, said.end);
+    edits.push({ document, edits: [{ range, newText: writtenInPlace(wanted, said, document.getText()) }] });
   }
-  return edits.size === 0 ? null : workspaceEdit(edits, versioned);
+  return workspaceEdit(edits, versioned);
 }
 
 /** The way from a job to a shop file, as `shop:` writes it. Null where no relative way leads there. */

@@ -1,11 +1,11 @@
 import { tell, type Message } from '../../shared-core/words/message.js';
 import { say } from '../messages.js';
 import { LSPErrorCodes, ResponseError, type Position, type Range, type WorkspaceEdit } from 'vscode-languageserver';
-import type { TextDocumentEdit, TextEdit } from 'vscode-languageserver';
 import { isFixed, writtenInPlace, type Mention } from '../../shared-core/service.js';
-import { named, type NamedFile, type Names, type Stand } from '../names.js';
+import { named, type Names, type Stand } from '../names.js';
 import { rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
+import { workspaceEdit, type DocumentEdits } from './workspace-edit.js';
 
 type Refusal = ResponseError<never>;
 
@@ -35,8 +35,7 @@ export function rename(
   const name = newName.trim();
   const why = whyNot(file, mention, names) ?? whyNotTo(file, mention, name, names);
   if (why !== null) return refusal(why);
-  const stands = names.everywhere(file, mention);
-  return workspaceEdit(editsByFile(stands, name), versioned);
+  return workspaceEdit(editsByFile(names.everywhere(file, mention), name), versioned);
 }
 
 /** Null where it can be renamed. */
@@ -63,43 +62,19 @@ function whyNotTo(file: OpenFile, mention: Mention, name: string, names: Names):
   return taken ? say.nameTaken({ of, name }) : null;
 }
 
-function editsByFile(stands: readonly Stand[], name: string): ReadonlyMap<NamedFile, TextEdit[]> {
-  const edits = new Map<NamedFile, TextEdit[]>();
+/** By URI: every question for a file that is not open makes another document of it. */
+function editsByFile(stands: readonly Stand[], name: string): readonly DocumentEdits[] {
+  const byFile = new Map<string, DocumentEdits>();
   for (const { file, mention } of stands) {
-    const { document } = file;
-    const edit = {
+    const known = byFile.get(file.uri) ?? { document: file.document, edits: [] };
+    const { document } = known;
+    known.edits.push({
       range: rangeOf(document, mention.start, mention.end),
       newText: writtenInPlace(name, mention, document.getText()),
-    };
-    const kept = [...edits.keys()].find(({ uri }) => uri === file.uri) ?? file;
-    edits.set(kept, [...(edits.get(kept) ?? []), edit]);
+    });
+    byFile.set(file.uri, known);
   }
-  return edits;
-}
-
-/** Edits of several files, as the client can take them. */
-export function workspaceEdit(edits: ReadonlyMap<NamedFile, TextEdit[]>, versioned: boolean): WorkspaceEdit {
-  const files = [...edits];
-  if (!versioned)
-    return {
-      changes: Object.fromEntries(
-        files.map(
-          ([
-            {
-              document: { uri },
-            },
-            list,
-          ]) => [uri, list],
-        ),
-      ),
-    };
-  return {
-    documentChanges: files.map(([{ document }, list]): TextDocumentEdit => {
-      // A file that is not open has no version.
-      const version = document.version === 0 ? null : document.version;
-      return { textDocument: { uri: document.uri, version }, edits: list };
-    }),
-  };
+  return [...byFile.values()];
 }
 
 function refusal(why: Message): Refusal {

@@ -99,6 +99,21 @@ test('a renamed board changes in all three files, open or not, quoted where it h
   expect(shopAfter).toBe(SHOP.replaceAll('birch-19', '"birch: 19 mm"'));
 });
 
+test('an editor that counts the versions of a text from 0 gets edits of that version', async () => {
+  const uri = folder.uri('from-nought.carcass.yaml');
+  const text = 'carcasses:\n  a: { kind: base, width: 600 }\n  b: { like: a }\n';
+  await client.connection.sendNotification('textDocument/didOpen', {
+    textDocument: { uri, languageId: 'borewright-job', version: 0, text },
+  });
+  const edit = await client.ask<WorkspaceEdit>('textDocument/rename', {
+    textDocument: { uri },
+    position: { line: 1, character: 2 },
+    newName: 'oven',
+  });
+  expect(edit.documentChanges).toEqual([expect.objectContaining({ textDocument: { uri, version: 0 } })]);
+  await client.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
+});
+
 test('a name that is taken, empty or has a meaning is refused with the reason', async () => {
   await expect(rename(kitchen, 'birch-19', 'white-16')).rejects.toThrow('There is a board called ‘white-16’ already.');
   await expect(rename(kitchen, 'birch-19', ' ')).rejects.toThrow('A board needs a name.');
