@@ -30,11 +30,16 @@ export function writeAll(folder: string, files: readonly NamedFile[]): void {
     makeFolder(folder);
     const ledger = readLedger(folder);
     for (const { name } of files) refuseOthers(folder, name, ledger);
-    const hashes = files.map(({ name, content }) => {
-      writeWhole(join(folder, name), content);
-      return [name, hashOf(content)] as const;
-    });
-    writeWhole(join(folder, LEDGER), `${JSON.stringify({ ...ledger, ...Object.fromEntries(hashes) }, null, 2)}\n`);
+    const now = new Map(Object.entries(ledger));
+    try {
+      for (const { name, content } of files) {
+        writeWhole(join(folder, name), content);
+        now.set(name, hashOf(content));
+      }
+    } finally {
+      // Also where the disk had no room for all: those that are there are ours.
+      writeWhole(join(folder, LEDGER), `${JSON.stringify(Object.fromEntries(now), null, 2)}\n`);
+    }
   } catch (error) {
     if (error instanceof CannotWrite) throw error;
     throw new CannotWrite(say.fault({ path: folder, fault: faultOf(error) }));
