@@ -49,7 +49,7 @@ export function writeAll(folder: string, files: readonly NamedFile[]): void {
 /** Throws `CannotWrite` where no files can come into a folder, or into one that is to be made, so that none are worked out. */
 export function expectFolder(folder: string): void {
   let there = resolve(folder);
-  while (!existsSync(there)) there = dirname(there);
+  while (!existsSync(there) && !isRoot(there)) there = dirname(there);
   try {
     opendirSync(there).closeSync();
     accessSync(there, constants.W_OK | constants.X_OK);
@@ -61,9 +61,13 @@ export function expectFolder(folder: string): void {
 /** Step by step: where a step can never be made (below `/proc`), the recursive way of Node 24 does not come back. */
 function makeFolder(folder: string): void {
   if (existsSync(folder)) return;
-  makeFolder(dirname(resolve(folder)));
+  const whole = resolve(folder);
+  if (!isRoot(whole)) makeFolder(dirname(whole));
   mkdirSync(folder);
 }
+
+/** Nothing stands above it: a drive, which need not be there. */
+const isRoot = (path: string): boolean => dirname(path) === path;
 
 function refuseOthers(folder: string, name: string, ledger: Ledger): void {
   const path = join(folder, name);
