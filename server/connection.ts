@@ -145,10 +145,10 @@ function wantsDiffer({ client, abilities, publisher, wholeWorkspace, workspace }
   client.refreshSoon();
 }
 
-/** Shows how far the search through the workspace has come, to a client that can. */
+/** Shows how far the search through the workspace has come, to a client that can and does not refuse. */
 async function progressOn(connection: Connection, isShown: boolean): Promise<Progress> {
-  if (!isShown) return { report: () => undefined, done: () => undefined };
-  const shown = await connection.window.createWorkDoneProgress();
+  const shown = isShown ? await connection.window.createWorkDoneProgress().catch(() => null) : null;
+  if (shown === null) return { report: () => undefined, done: () => undefined };
   shown.begin(tell(say.checkingFiles(), 'mm'), 0);
   return {
     report: (done, of) => shown.report(Math.round((done * 100) / of), `${done}/${of}`),

@@ -18,6 +18,8 @@ let folder: Folder;
 /** What the client keeps as its settings. */
 let settings: object;
 const progress: string[] = [];
+/** Whether the client shows it. */
+let showsProgress = true;
 
 async function start(more: object = {}, options: object = {}): Promise<void> {
   client = await Client.start(
@@ -37,7 +39,10 @@ async function start(more: object = {}, options: object = {}): Promise<void> {
     [folder.uri('one'), folder.uri('two')],
     (connection) => {
       connection.onRequest('workspace/configuration', () => [settings]);
-      connection.onRequest('window/workDoneProgress/create', () => null);
+      connection.onRequest('window/workDoneProgress/create', () => {
+        if (!showsProgress) throw new Error('not now');
+        return null;
+      });
       connection.onNotification('$/progress', ({ value }: { value: { kind: string } }) => {
         progress.push(value.kind);
       });
@@ -62,6 +67,7 @@ beforeEach(() => {
   folder = new Folder();
   settings = {};
   progress.length = 0;
+  showsProgress = true;
 });
 afterEach(async () => {
   expect(client.errors).toEqual([]);
@@ -90,6 +96,16 @@ describe('findings of files that are not open', () => {
     expect([...client.diagnostics.keys()].some((uri) => uri.includes('node_modules'))).toBe(false);
     await set({});
     await client.until(() => uris.every((uri) => codes(uri).length === 0), 'nothing of files that are not open');
+  });
+
+  test('are told to a client that refuses to show how far the search has come', async () => {
+    showsProgress = false;
+    const uri = put('one/width.carcass.yaml', WIDTH_OFF);
+    for (let index = 0; index < 5; index += 1) put(`one/sound-${index}.carcass.yaml`, SOUND);
+    await start();
+    await set(ON);
+    await client.until(() => codes(uri).length > 0, 'the finding');
+    expect(progress).toEqual([]);
   });
 
   test('follow the disk, and those that are open while they are', async () => {
