@@ -45,9 +45,14 @@ export function folderOf(file) {
   return APART.test(path) ? `${top}/${below}` : top;
 }
 
-/** The tests, as globs, that most likely see a change of a folder. */
+/** Sees that a result has changed, in whatever folder. */
+const WATCHES_ALL = 'core/recorded';
+
+/** The tests, as globs, that most likely see a change of a folder: its own, which say what is wrong, come first. */
 export const testsOf = (folder) =>
-  (WATCHED_BY[folder] ?? [`core/${folder}`]).map((at) => `test/${at}${at.endsWith('.ts') ? '' : '/**/*.test.ts'}`);
+  [...(WATCHED_BY[folder] ?? [`core/${folder}`]), WATCHES_ALL].map(
+    (at) => `test/${at}${at.endsWith('.ts') ? '' : '/**/*.test.ts'}`,
+  );
 
 /** Every mutant of the folders, or of the whole core, that a run could try. */
 export async function mutantsOf(root, folders, excludedMutations) {
