@@ -102,9 +102,12 @@ function operationsFor(carcass: string, setting: Setting): Made {
   const tries = found.map((ways) => operationsOf(carcass, setting, ways));
   const good = tries.find((operations) => operations.every(standsAlone));
   if (good) return { operations: good };
-  const bothEnds = fromBothEnds(setting);
-  const split = bothEnds && operationsOf(carcass, setting, bothEnds);
-  if (split?.every(standsAlone)) return { operations: split };
+  let split: readonly Operation[] | undefined;
+  for (const ways of fromBothEnds(setting)) {
+    const operations = operationsOf(carcass, setting, ways);
+    if (operations.every(standsAlone)) return { operations };
+    split ??= operations;
+  }
   const held = tries[0] ?? split;
   if (held) return { operations: held };
   return 'ways' in reference ? { operations: [] } : reference;
@@ -132,10 +135,9 @@ function operationsOf(carcass: string, setting: Setting, { ways, other }: RowWay
   return operations;
 }
 
-/** One stroke from each end, each for half of the row; null where that cannot be. */
-function fromBothEnds(setting: Setting): RowWays | null {
+/** Some of the row from the reference end and the rest from the far end, wherever both go: the most even shares first. */
+function* fromBothEnds(setting: Setting): Generator<RowWays> {
   const places = [...(setting.lines[0]?.bores.keys() ?? [])].sort((a, b) => a - b);
-  const half = Math.ceil(places.length / 2);
   const only = (kept: readonly Micrometres[]): Setting => ({
     ...setting,
     lines: setting.lines.map(({ u, bores }) => ({
@@ -143,7 +145,12 @@ function fromBothEnds(setting: Setting): RowWays | null {
       bores: new Map([...bores].filter(([place]) => kept.includes(place))),
     })),
   });
-  const near = waysFrom(only(places.slice(0, half)), 'reference-end');
-  const far = waysFrom(only(places.slice(half)), 'far-end');
-  return 'ways' in near && 'ways' in far ? { ways: [...near.ways, ...far.ways], other: null } : null;
+  const half = Math.ceil(places.length / 2);
+  const shares = Array.from({ length: places.length - 1 }, (_, index) => index + 1);
+  for (const near of shares.sort((a, b) => Math.abs(a - half) - Math.abs(b - half))) {
+    const own = waysFrom(only(places.slice(0, near)), 'reference-end');
+    if (!('ways' in own)) continue;
+    const rest = waysFrom(only(places.slice(near)), 'far-end');
+    if ('ways' in rest) yield { ways: [...own.ways, ...rest.ways], other: null };
+  }
 }

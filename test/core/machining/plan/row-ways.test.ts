@@ -1,84 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { buildCarcass } from '../../../../shared-core/carcass/build.js';
-import { layRows } from '../../../../shared-core/boring/rows.js';
 import { Derived } from '../../../../shared-core/derived/derived.js';
 import type { Obstacle } from '../../../../shared-core/machining/plan/lines.js';
 import { waysFrom, type RowWays } from '../../../../shared-core/machining/plan/row-ways.js';
 import { blankOf } from '../../../../shared-core/machining/blank.js';
-import type { Bore } from '../../../../shared-core/boring/model.js';
-import type { EndName } from '../../../../shared-core/job/model.js';
-import type { LineDrill, Stop } from '../../../../shared-core/shop/model.js';
-import { mm, shopOf, specOf } from '../../specs.js';
-import { shed } from './jobs.js';
-
-/*
- * A head of five spindles, 32 apart, over the left side of a carcass: with its outside face down at a far fence its reference
- * end lies left, so a stop `position` from the first spindle puts spindle k at position + 32 k from that end.
- */
-const shop = shopOf();
-const spec = specOf(shop, { rows: 'front' });
-const { carcass } = buildCarcass(spec, shop);
-const side = carcass!.panels.find(({ key }) => key === 'left')!;
-const row = layRows(spec, carcass!, shop).find(({ panel }) => panel === 'left')!;
-const plain: LineDrill = {
-  ...(shed.machines.get('row-drill') as LineDrill),
-  spindles: 5,
-  heads: 1,
-  indexPins: 'row',
-  indexRange: null,
-};
-const stopsOf =
-  (hand: Stop['side']) =>
-  ([min, max]: readonly [number, number], index: number): Stop => ({
-    ...plain.stops[0]!,
-    name: `${hand}-${index}`,
-    side: hand,
-    range: { min: mm(min), max: mm(max) },
-  });
-
-interface Case {
-  /** From the end to hole 0, and which holes there are, in pitches from there. */
-  readonly nearest: number;
-  readonly holes: readonly number[];
-  /** From the last hole to the other end; none of it where nothing is said. */
-  readonly behind?: number;
-  /** Ranges of those on the left, and of those on the right. */
-  readonly stops: readonly (readonly [number, number])[];
-  readonly onRight?: readonly (readonly [number, number])[];
-  readonly drill?: Partial<LineDrill>;
-  readonly fence?: readonly number[];
-  readonly end?: EndName;
-}
-
-const upTo = (count: number): readonly number[] => Array.from({ length: count }, (_, k) => k);
+import { mm } from '../../specs.js';
+import { rowCase, side, upTo, type Case } from './row-case.js';
 
 function ways(one: Case): RowWays | Obstacle {
-  const {
-    nearest,
-    holes,
-    behind = nearest,
-    stops,
-    onRight = [],
-    drill = {},
-    fence = [37],
-    end = 'reference-end',
-  } = one;
-  const length = mm(nearest + holes.at(-1)! * 32 + behind);
-  const panel = { ...side, length };
-  const bores = holes.map((k): readonly [number, Bore] => {
-    const v = mm(nearest + 32 * k);
-    const { face, u, diameter, depth, through, place } = row;
-    const bore = { id: `${k}`, panel: side.key, face, u, v, diameter, depth, through, purpose: 'row', place } as const;
-    return [v, { ...bore, group: row.id, fitting: null }];
-  });
+  const { fence = [37], end = 'reference-end' } = one;
+  const { panel, row, bores, drill } = rowCase(one);
   const setting = {
     panel,
     blank: blankOf(panel),
-    drill: { ...plain, stops: [...stops.map(stopsOf('left')), ...onRight.map(stopsOf('right'))], ...drill },
+    drill,
     row,
     depth: row.depth,
-    lines: [{ u: row.u, bores: new Map(bores) }],
+    lines: [{ u: row.u, bores: new Map(bores.map((bore) => [bore.v, bore])) }],
     derived: new Derived(),
     fence: fence.map(mm),
     over: [0],
