@@ -19,6 +19,7 @@ import { say } from '../messages.js';
 import { FAULT, toldFault, type ToldFault } from '../told-fault.js';
 import { wordsBeside } from '../words-beside.js';
 import { LifeCycle } from './life-cycle.js';
+import { OpenProgress } from './open-progress.js';
 import { opening, OpenTexts } from './open-texts.js';
 import { isReport } from './report.js';
 
@@ -48,6 +49,7 @@ type Id = RequestMessage['id'];
  */
 export class Supervisor {
   readonly #texts = new OpenTexts();
+  readonly #progress = new OpenProgress();
   /** Documents that no thread is told of. */
   readonly #aside = new Set<string>();
   /** Files that are not open and that no thread came to an end with: each new thread is told to leave them. */
@@ -160,7 +162,10 @@ export class Supervisor {
       void this.#writer.write(spoken);
     } else if (isRequest(spoken)) {
       void this.#writer.write({ ...spoken, id: `${this.#generation}:${String(spoken.id)}` } as RequestMessage);
-    } else void this.#writer.write(spoken);
+    } else {
+      if (isNotification(spoken)) this.#progress.told(spoken);
+      void this.#writer.write(spoken);
+    }
   }
 
   #look(): void {
@@ -189,6 +194,7 @@ export class Supervisor {
     this.#generation += 1;
     this.#thread = this.#started();
     void old.terminate();
+    for (const end of this.#progress.ends()) void this.#writer.write(end);
     for (const [id, method] of this.#asked) {
       if (method !== 'shutdown') this.#refuse(id);
     }

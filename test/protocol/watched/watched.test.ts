@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { Client, Folder, root, wordsOf } from '../client.js';
+import { CAPABILITIES, Client, Folder, root, wordsOf } from '../client.js';
 
 // The real supervisor over a server whose disk never comes back from one shop file, as a text would that never ends.
 let bundles: string;
@@ -103,6 +103,35 @@ test('a file that is not open is left out after it once kept the server, and the
   expect(stopped(bad)).toBe(true);
   folder.remove('closed-bad.carcass.yaml');
   folder.remove('closed-good.carcass.yaml');
+  expect(await client.stop()).toBe(0);
+});
+
+test('what a thread shows of how far it has come ends with the thread', async () => {
+  client.process.kill('SIGKILL');
+  const names = ['bad', 'c', 'd', 'e', 'f'].map((name) => `progress-${name}.carcass.yaml`);
+  for (const name of names) folder.write(name, job(name.includes('bad') ? 'endless.shop.yaml' : ''));
+  const open = new Set<unknown>();
+  let begun = 0;
+  client = await Client.start(
+    { ...CAPABILITIES, window: { workDoneProgress: true } },
+    { settings: { findings: { wholeWorkspace: true } } },
+    [join(bundles, 'main.cjs'), '--stdio'],
+    [folder.uri('')],
+    (connection) => {
+      connection.onRequest('window/workDoneProgress/create', () => null);
+      connection.onNotification('$/progress', ({ token, value }: { token: unknown; value: { kind: string } }) => {
+        if (value.kind === 'begin') {
+          open.add(token);
+          begun += 1;
+        }
+        if (value.kind === 'end') open.delete(token);
+      });
+    },
+  );
+  await client.until(() => begun === 1, 'the begin of the search');
+  await client.until(() => stopped(folder.uri(names[0]!)), 'the finding of the file that was left out');
+  await client.until(() => open.size === 0, 'the end of what was shown');
+  for (const name of names) folder.remove(name);
   expect(await client.stop()).toBe(0);
 });
 
