@@ -1,3 +1,4 @@
+import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { JobAnalysis } from '../shared-core/service.js';
 import { nextTurn } from './next-turn.js';
 import type { OpenFile, Workspace } from './workspace.js';
@@ -33,6 +34,13 @@ export const preparedInSlice = (workspace: Workspace, uri: string): boolean => w
 /** Prepares a document in slices, whatever its text becomes; false where `goesOn` said that nobody waits any more. */
 export const prepared = (workspace: Workspace, uri: string, goesOn: () => boolean): Promise<boolean> =>
   inSlices((enough) => workspace.prepare(uri, enough), goesOn);
+
+/** The same of a document that need not be open, and whose text stays as it is. */
+export const preparedToLookAt = (
+  workspace: Workspace,
+  document: TextDocument,
+  goesOn: () => boolean,
+): Promise<boolean> => inSlices((enough) => workspace.prepareToLookAt(document, enough), goesOn);
 
 /** Sorts the work of a job into set-ups in slices; false where its text was changed meanwhile. */
 export async function sorted(file: OpenFile): Promise<boolean> {

@@ -1,6 +1,6 @@
 import type { Diagnostic } from 'vscode-languageserver';
 import type { Log } from './answers.js';
-import { completed } from './completing.js';
+import { completed, preparedToLookAt } from './completing.js';
 import { nextTurn } from './next-turn.js';
 import { normalUri } from './files.js';
 import type { NamedFile, Names } from './names.js';
@@ -92,14 +92,17 @@ export class WholeWorkspace {
       .filter(({ uri }) => this.#workspace.document(uri) === undefined && !this.#leftOut.has(uri));
   }
 
-  /** What is wrong in a file that is not open; null where `goesOn` says that nobody wants to know any more. */
+  /** What is wrong in a file that is not open; null where it was opened, or `goesOn` says that nobody wants to know any more. */
   async foundIn({ document }: NamedFile, goesOn: () => boolean): Promise<Diagnostic[] | null> {
-    const file = this.#workspace.lookAt(document);
+    const isClosed = (): boolean => this.#workspace.document(document.uri) === undefined;
+    const isWanted = (): boolean => isClosed() && goesOn();
     try {
-      if (file?.kind === 'job' && !(await completed(file.analysis, goesOn))) return null;
+      if (!(await preparedToLookAt(this.#workspace, document, isWanted))) return null;
+      const file = this.#workspace.lookAt(document);
+      if (file?.kind === 'job' && !(await completed(file.analysis, isWanted))) return null;
       return file === null ? [] : this.#teller.find(file);
     } finally {
-      if (this.#workspace.document(document.uri) === undefined) this.#workspace.close(document.uri);
+      if (isClosed()) this.#workspace.close(document.uri);
     }
   }
 

@@ -106,11 +106,17 @@ export class Workspace {
    * says so. At least one carcass is done.
    */
   prepare(uri: string, enough: () => boolean): boolean {
-    const document = this.#jobAt(uri);
-    if (document === null) return true;
-    this.#begins(document.uri);
+    const document = this.document(uri);
+    return document === undefined || this.prepareToLookAt(document, enough);
+  }
+
+  /** The same for `lookAt`: the document need not be open. */
+  prepareToLookAt(document: TextDocument, enough: () => boolean): boolean {
+    if (kindOf(document) !== 'job') return true;
+    const { uri } = document;
+    this.#begins(uri);
     const near = document.offsetAt({ line: this.#cursors.get(normalUri(uri)) ?? 0, character: 0 });
-    return this.#engine.prepare(document.uri, document.getText(), near, enough);
+    return this.#engine.prepare(uri, document.getText(), near, enough);
   }
 
   /** The document, with all that is known of it or, where that would take long, with the carcass at a line. */

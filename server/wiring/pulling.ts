@@ -55,8 +55,8 @@ export function answerPulls(session: Session): void {
     }
     for (const file of files) {
       const found = await wholeWorkspace.foundIn(file, () => !token.isCancellationRequested);
-      if (found === null) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
       if (workspace.document(file.uri) !== undefined) continue;
+      if (found === null) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
       const { uri } = file.document;
       items.push({ ...reported(uri, found, before.get(uri)), uri, version: null });
     }
