@@ -167,7 +167,6 @@ export class Preview extends Panel<Subject, FromPage, ToPage> {
     const reply = await this.#means.ask.drawing(this.#params(screen), outdated);
     // A newer subject or text has its own request behind this one.
     if (this.isClosed || subject !== this.subject || !isReply(reply) || reply.uri !== subject.uri) return;
-    if (this.#reply?.uri === reply.uri && reply.version < this.#reply.version) return;
     this.#reply = reply;
     this.#replyScreen = screen;
     // When the findings of a text have come it is asked for again; where they change nothing, it is not drawn again.

@@ -24,7 +24,6 @@ type Boxes = Extract<BoxReply, { kind: 'box' }>;
 
 const editor = editorSide<FromBoxPage>();
 let subject: BoxSubject | null = null;
-let version = -1;
 let boxes: Boxes | null = null;
 let pointed: readonly Pointed[] = [];
 let chosen: Thing | null = null;
@@ -108,9 +107,8 @@ function showEmpty(isEmpty: boolean): void {
 }
 
 function receive({ subject: of, reply }: Extract<ToBoxPage, { type: 'reply' }>): void {
-  if (reply.uri === subject?.uri && reply.version < version) return;
-  [subject, version] = [of, reply.version];
-  document.body.dataset.version = String(version);
+  subject = of;
+  document.body.dataset.version = String(reply.version);
   editor.setState({ subject });
   show(trouble, '');
   const isEmpty = reply.kind === 'nothing';
