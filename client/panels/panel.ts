@@ -61,7 +61,7 @@ export abstract class Panel<
     const subscription = webview.onDidReceiveMessage((message: unknown) => {
       if (!make.isFromPage(message)) return;
       if (message.type === 'ready') this.#listens = true;
-      void this.receive(message);
+      this.receive(message).catch((fault: unknown) => this.trouble(make.failure(wordsOf(fault))));
     });
     panel.onDidDispose(() => {
       this.#closed = true;

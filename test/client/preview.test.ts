@@ -1,5 +1,5 @@
 import { beforeEach, expect, test, vi } from 'vitest';
-import type * as vscode from 'vscode';
+import * as vscode from 'vscode';
 import type { DrawingReply } from '../../shared-core/drawing/messages/drawing.js';
 import { Preview } from '../../client/panels/preview/preview.js';
 
@@ -64,7 +64,7 @@ beforeEach(() => {
   };
   preview = new Preview(
     panel as unknown as vscode.WebviewPanel,
-    {} as vscode.Uri,
+    vscode.Uri.parse(''),
     { uri: URI, view: 'panel', follow: true, carcass: 'sink', panel: 'left' },
     {
       ask: {
@@ -73,7 +73,7 @@ beforeEach(() => {
         moveShelf: () => Promise.reject(new Error('the server is gone')),
       },
       share: { get: () => 30, set: () => undefined } as never,
-      printStore: {} as vscode.Uri,
+      printStore: vscode.Uri.parse(''),
       another: () => undefined,
       onClosed: () => undefined,
     },
@@ -90,4 +90,11 @@ test('a file that was closed and opened again, and is counted from 1 again, is d
     await preview.refresh();
   }
   expect(versions()).toEqual([1, 8, 1, 2]);
+});
+
+test('what fails in answer to the page is told to it', async () => {
+  await settled();
+  page({ type: 'move-shelf', shelf: 'shelf-1', holes: 1 });
+  await settled();
+  expect(posted.at(-1)).toEqual({ type: 'trouble', message: 'The drawing could not be made: the server is gone' });
 });
