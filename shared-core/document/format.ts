@@ -1,3 +1,4 @@
+import { isBlank } from './lines.js';
 import { applyEdits, type TextEdit } from './pieces.js';
 import { readTree, writtenEnd } from './read.js';
 import type { ListNode, MapNode, TreeNode } from './tree.js';
@@ -72,6 +73,8 @@ class Layout {
   readonly #text: string;
   readonly #lines: readonly Line[];
   readonly #edits: Blanks[] = [];
+  /** Those of them that stand between two things of a line, by the line. */
+  readonly #gaps = new Map<number, Blanks[]>();
   /** Where the first thing of a line is to start. */
   readonly #starts = new Map<number, number>();
   /** How the last thing of a line that more may hang on is moved: what goes on below it is moved with it. */
@@ -191,56 +194,73 @@ class Layout {
   /** Writes what is to stand between two things, where nothing else does, such as a mark or a remark. */
   #gap(start: number, end: number, usual: RegExp, wanted: string): void {
     const now = this.#text.slice(start, end);
-    if (now !== wanted && usual.test(now)) this.#edits.push({ start, end, text: wanted, indents: false });
+    if (now === wanted || !usual.test(now)) return;
+    const edit = { start, end, text: wanted, indents: false };
+    this.#edits.push(edit);
+    const line = this.#lineOf(start);
+    const gaps = this.#gaps.get(line) ?? [];
+    gaps.push(edit);
+    this.#gaps.set(line, gaps);
   }
 
   #moveLines(): void {
     let moved: Moved = { from: 0, to: 0 };
+    const below = this.#startsBelow();
+    // The nearest lines above that something starts in, and that are not blank.
+    let [above, written] = [-1, -1];
     for (const [index, { start, end, column }] of this.#lines.entries()) {
       const isWithin = this.#within.has(index);
-      const isBlank = start + column === end;
-      if (isBlank) {
+      if (start + column === end) {
         // Below a text over several lines its own blank lines may go on.
-        if (!isWithin && !this.#within.has(this.#writtenAbove(index))) this.#cut(start, end);
+        if (!isWithin && !this.#within.has(written)) this.#cut(index, start, end);
         continue;
       }
+      written = index;
       const to = isWithin
         ? Math.max(0, column + moved.to - moved.from)
         : this.#text[start + column] === '#'
-          ? this.#remarkColumn(index, column)
+          ? this.#remarkColumn(column, below[index]!, above)
           : (this.#starts.get(index) ?? Math.max(0, column + moved.to - moved.from));
+      if (this.#starts.has(index)) above = index;
       if (to !== column) this.#edits.push({ start, end: start + column, text: ' '.repeat(to), indents: true });
       moved = this.#moved.get(index) ?? moved;
-      if (isWithin) continue;
-      const written = this.#text.slice(start, end).replace(/[ \t]+$/, '').length;
       // The last line of a text over several lines, and the mark before its first, end as they are.
-      if (!this.#within.has(index + 1)) this.#cut(start + written, end);
+      if (!isWithin && !this.#within.has(index + 1)) this.#cut(index, this.#withoutBlanks(start, end), end);
     }
   }
 
-  #cut(start: number, end: number): void {
-    if (end > start && !this.#edits.some((edit) => edit.start < end && edit.end > start))
-      this.#edits.push({ start, end, text: '', indents: false });
+  /** Of each line the nearest below it that something starts in; -1 where there is none. */
+  #startsBelow(): readonly number[] {
+    const below: number[] = [];
+    for (let index = this.#lines.length - 1, next = -1; index >= 0; index -= 1) {
+      below[index] = next;
+      if (this.#starts.has(index)) next = index;
+    }
+    return below;
   }
 
-  #writtenAbove(index: number): number {
-    let above = index - 1;
-    while (above >= 0 && this.#lines[above]!.start + this.#lines[above]!.column === this.#lines[above]!.end) above -= 1;
-    return above;
+  /** The end of a stretch of a line without the blanks at its end. */
+  #withoutBlanks(start: number, end: number): number {
+    let written = end;
+    while (written > start && isBlank(this.#text[written - 1]!)) written -= 1;
+    return written;
   }
 
-  /** A remark goes with the line beside it that starts in its column; at the margin it stays. */
-  #remarkColumn(index: number, column: number): number {
+  #cut(line: number, start: number, end: number): void {
+    const isTaken = this.#gaps.get(line)?.some((gap) => gap.start < end && gap.end > start) === true;
+    if (end > start && !isTaken) this.#edits.push({ start, end, text: '', indents: false });
+  }
+
+  /**
+   * A remark goes with the line beside it that starts in its column; at the margin it stays.
+   * @param beside the lines below and above it that something starts in; -1 where there is none
+   */
+  #remarkColumn(column: number, ...beside: readonly [below: number, above: number]): number {
     if (column === 0) return 0;
-    const beside = (step: 1 | -1): number => {
-      for (let at = index + step; at >= 0 && at < this.#lines.length; at += step) {
-        if (this.#starts.has(at)) return at;
-      }
-      return -1;
-    };
-    const [below, above] = [beside(1), beside(-1)];
-    for (const line of [below, above])
+    for (const line of beside) {
       if (line !== -1 && this.#lines[line]!.column === column) return this.#starts.get(line)!;
+    }
+    const [below, above] = beside;
     return this.#starts.get(below === -1 ? above : below) ?? column;
   }
 

@@ -24,7 +24,7 @@ export class Pieces {
 
   /** `edits` are of the present text, and do not overlap. */
   apply(edits: readonly TextEdit[]): void {
-    for (const edit of edits.toSorted((a, b) => b.start - a.start || b.end - a.end)) this.#replace(edit);
+    for (const edit of edits.toSorted(fromTheEnd)) this.#replace(edit);
   }
 
   /** Edits of the source, in its order, none touching another, without what they would leave as it is. */
@@ -88,6 +88,9 @@ export class Pieces {
   }
 }
 
+/** The order in which edits can be made one after the other, each where it is said to be. */
+const fromTheEnd = (a: TextEdit, b: TextEdit): number => b.start - a.start || b.end - a.end;
+
 function part(piece: Piece, from: number, to: number): Piece {
   return piece.old
     ? { old: true, start: piece.start + from, end: piece.start + to }
@@ -101,9 +104,13 @@ function splitsPair(text: string, at: number): boolean {
 
 /** The text with the edits done; they do not overlap. */
 export function applyEdits(text: string, edits: readonly TextEdit[]): string {
-  const pieces = new Pieces(text);
-  pieces.apply(edits);
-  return pieces.text();
+  let done = '';
+  let at = 0;
+  for (const { start, end, text: by } of edits.toSorted(fromTheEnd).reverse()) {
+    done += text.slice(at, start) + by;
+    at = end;
+  }
+  return done + text.slice(at);
 }
 
 /** The edits in the order of the text, without those that meet one before them that is kept. One may begin where another ends. */
