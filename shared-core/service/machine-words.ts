@@ -4,6 +4,7 @@ import { HEADS, hover } from './messages.js';
 import { isRow } from '../fittings/purposes.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import type { Path } from '../document/place.js';
+import { stopCalled } from '../drawing/words.js';
 import { fine } from '../length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
 import { means } from '../job/panel-key.js';
@@ -124,7 +125,7 @@ export function stepTable(carcass: CarcassAnalysis, steps: readonly PanelStep[],
 }
 
 function stopWords({ name, position }: SetUp['stops'][number], reader: Reader): Told {
-  return tell(hover.stop({ stop: name, at: position }), reader);
+  return tell(hover.stop({ stop: stopCalled(name), at: position }), reader);
 }
 
 /** '12 mm'; 'through 16 mm'; '19 mm at 8 mm height' */

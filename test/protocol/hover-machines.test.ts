@@ -141,6 +141,6 @@ test('sizes in inches where the job is, machines in millimetres where the shop f
   await client.open(uri, demo('studio.carcass.yaml'));
   const words = await over(uri, 'paper:');
   // 19 mm board: half of it is 9.5 mm.
-  expect(words).toContain('A 9.5 mm, C 9.5 mm');
+  expect(words).toContain('stop A 9.5 mm, stop C 9.5 mm');
   expect(words).toMatch(/front edge 0\.\d{3} \(0\.\d{3}\) in/);
 });

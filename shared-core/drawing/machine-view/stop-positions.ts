@@ -3,6 +3,7 @@ import { boxOf } from '../scene/boxes.js';
 import { figure } from '../../length/show.js';
 import { textWidth } from '../scene/lettering.js';
 import type { Point } from '../scene/scene.js';
+import { stopCalled } from '../words.js';
 import { BAR, type Stage } from './stage.js';
 
 const FIRST = 6;
@@ -43,7 +44,7 @@ export function drawStopPositions(stage: Stage, reader: Reader): void {
     const [from, face] = [origin(stop.side), stage.x(standing.x)];
     const y = barEnd + out * stage.p(FIRST + STEP * lane);
     const key = `position:${name}`;
-    const text = `${name}  ${figure(stop.position, reader)}`;
+    const text = `${stopCalled(name)}  ${figure(stop.position, reader)}`;
     const width = stage.p(textWidth(text, 2.5, standing.used));
     const length = Math.abs(face - from);
     const inside = length >= width + stage.p(7);
