@@ -220,9 +220,19 @@ const blind = record(
   'In a corner, what of the front lies behind the run along the other wall, and the panel that closes it.',
   {
     left: optional(
-      length('How much of the front that run covers on the left, from the outside of the side.', 50, 2000),
+      length(
+        'How much of the front the run along the other wall covers on the left, from the outside of the side.',
+        50,
+        2000,
+      ),
     ),
-    right: optional(length('The same on the right.', 50, 2000)),
+    right: optional(
+      length(
+        'How much of the front the run along the other wall covers on the right, from the outside of the side.',
+        50,
+        2000,
+      ),
+    ),
     strip: optional(
       length(
         'How much of the panel is left to be seen beside that run, so that pulls find room in the corner.',
@@ -242,7 +252,9 @@ const diagonal = record(
     left: optional(
       length('How far it reaches along the other wall, with the corner of the room at its back left.', 100, 3000),
     ),
-    right: optional(length('The same with the corner of the room at its back right.', 100, 3000)),
+    right: optional(
+      length('How far it reaches along the other wall, with the corner of the room at its back right.', 100, 3000),
+    ),
   },
 );
 

@@ -22,7 +22,10 @@ export const slide = record('slide', 'A pair of slides for a drawer.', {
   'height-offset': required(
     length('From the lower edge of the drawer’s box up to the line of the screws in the uprights.', -50, 300),
   ),
-  'box-offset': usually(length('The same up to the line of the screws in the sides of the drawer.', 0, 300), 0),
+  'box-offset': usually(
+    length('From the lower edge of the drawer’s box up to the line of the screws in the sides of the drawer.', 0, 300),
+    0,
+  ),
   under: required(length('Minimum room under the drawer’s box.', 0, 100)),
   over: required(length('Minimum room over the drawer’s box, so that it can be lifted in.', 0, 100)),
   behind: required(length('Minimum room behind the drawer’s box.', 0, 200)),

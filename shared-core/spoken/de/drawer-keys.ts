@@ -42,8 +42,8 @@ export const drawerKeys: Readonly<Record<string, string>> = {
     'Platz, den er auf jeder Seite braucht, von Korpusseite oder Mittelwand zur Seite des Schubkastens.',
   'From the lower edge of the drawer’s box up to the line of the screws in the uprights.':
     'Von der Unterkante des Schubkastens hinauf zur Schraubenlinie in Korpusseite oder Mittelwand.',
-  'The same up to the line of the screws in the sides of the drawer.':
-    'Dasselbe bis zur Schraubenlinie in den Seiten des Schubkastens.',
+  'From the lower edge of the drawer’s box up to the line of the screws in the sides of the drawer.':
+    'Von der Unterkante des Schubkastens hinauf zur Schraubenlinie in seinen Seiten.',
   'Minimum room under the drawer’s box.': 'Kleinster Freiraum unter dem Schubkasten.',
   'Minimum room over the drawer’s box, so that it can be lifted in.':
     'Kleinster Freiraum über dem Schubkasten, damit er sich einheben lässt.',

@@ -187,12 +187,14 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Stellt den Korpus in eine Ecke des Raums, die Front quer davor: von der Vorderkante der einen Seite zu der der anderen. Seine Tiefe (`depth`) ist die beider Flügel, seine Breite (`width`) die Reichweite an der ersten Wand. Beide Seiten stehen zwischen Unterboden und Oberboden, und von diesen und den Einlegeböden ist die vordere Ecke abgeschnitten; was vom Kantenband ihrer Vorderkante gesagt ist, gilt für diesen Schnitt.',
   'How far it reaches along the other wall, with the corner of the room at its back left.':
     'Wie weit er an der anderen Wand reicht, mit der Ecke des Raums hinten links.',
-  'The same with the corner of the room at its back right.': 'Dasselbe mit der Ecke des Raums hinten rechts.',
+  'How far it reaches along the other wall, with the corner of the room at its back right.':
+    'Wie weit er an der anderen Wand reicht, mit der Ecke des Raums hinten rechts.',
   'In a corner, what of the front lies behind the run along the other wall, and the panel that closes it.':
     'In einer Ecke: was von der Front hinter der Zeile an der anderen Wand liegt, und die Blende, die es schließt.',
-  'How much of the front that run covers on the left, from the outside of the side.':
-    'Wie viel der Front jene Zeile links verdeckt, von der Außenfläche der Seite.',
-  'The same on the right.': 'Dasselbe rechts.',
+  'How much of the front the run along the other wall covers on the left, from the outside of the side.':
+    'Wie viel der Front die Zeile an der anderen Wand links verdeckt, von der Außenfläche der Seite.',
+  'How much of the front the run along the other wall covers on the right, from the outside of the side.':
+    'Wie viel der Front die Zeile an der anderen Wand rechts verdeckt, von der Außenfläche der Seite.',
   'How much of the panel is left to be seen beside that run, so that pulls find room in the corner.':
     'Wie viel der Blende neben jener Zeile zu sehen bleibt, damit Griffe in der Ecke Platz finden.',
   'Board of the panel.': 'Plattenwerkstoff der Blende.',

@@ -43,8 +43,8 @@ export const drawerKeys: Readonly<Record<string, string>> = {
     'Place qu’elle prend de chaque côté, du montant au côté du tiroir.',
   'From the lower edge of the drawer’s box up to the line of the screws in the uprights.':
     'Du chant inférieur de la caisse à la ligne des vis dans les montants.',
-  'The same up to the line of the screws in the sides of the drawer.':
-    'De même jusqu’à la ligne des vis dans les côtés du tiroir.',
+  'From the lower edge of the drawer’s box up to the line of the screws in the sides of the drawer.':
+    'Du chant inférieur de la caisse à la ligne des vis dans ses côtés.',
   'Minimum room under the drawer’s box.': 'Place minimale sous la caisse du tiroir.',
   'Minimum room over the drawer’s box, so that it can be lifted in.':
     'Place minimale au-dessus de la caisse du tiroir, pour la mettre en place.',

@@ -190,12 +190,14 @@ export const jobKeys: Readonly<Record<string, string>> = {
     'Met le caisson dans un angle de la pièce, la façade en biais devant : du chant avant d’un côté à celui de l’autre. Sa profondeur (`depth`) est celle des deux ailes, sa largeur (`width`) ce qu’il prend le long du premier mur. Les deux côtés sont entre le bas et le dessus, et de ceux-ci et des tablettes le coin avant est coupé ; ce qui est dit de leur bande avant vaut pour cette coupe.',
   'How far it reaches along the other wall, with the corner of the room at its back left.':
     'Ce qu’il prend le long de l’autre mur, avec l’angle de la pièce derrière à gauche.',
-  'The same with the corner of the room at its back right.': 'De même avec l’angle de la pièce derrière à droite.',
+  'How far it reaches along the other wall, with the corner of the room at its back right.':
+    'Ce qu’il prend le long de l’autre mur, avec l’angle de la pièce derrière à droite.',
   'In a corner, what of the front lies behind the run along the other wall, and the panel that closes it.':
     'Dans un angle, ce qui de la façade est derrière les meubles de l’autre mur, et le panneau qui le ferme.',
-  'How much of the front that run covers on the left, from the outside of the side.':
-    'Ce que ces meubles couvrent de la façade à gauche, depuis l’extérieur du côté.',
-  'The same on the right.': 'De même à droite.',
+  'How much of the front the run along the other wall covers on the left, from the outside of the side.':
+    'Ce que les meubles de l’autre mur couvrent de la façade à gauche, depuis l’extérieur du côté.',
+  'How much of the front the run along the other wall covers on the right, from the outside of the side.':
+    'Ce que les meubles de l’autre mur couvrent de la façade à droite, depuis l’extérieur du côté.',
   'How much of the panel is left to be seen beside that run, so that pulls find room in the corner.':
     'Ce qui reste à voir du panneau à côté de ces meubles, pour que les poignées aient leur place dans l’angle.',
   'Board of the panel.': 'Panneau brut de ce panneau.',

@@ -44,6 +44,11 @@ describe.each(FILES)('the page of %s files', (kind, page, schema) => {
     await expect(text).toMatchFileSnapshot(`../../../server/reference/${page}.md`);
   });
 
+  test('says of every key what it is by itself, as a hover shows no other key beside it', () => {
+    for (const line of text.split('\n').filter((one) => one.startsWith('The same')))
+      expect(line).toMatch(/^The same [^:]+: ./);
+  });
+
   test('has every key under a heading of its own, with an example or the keys of the map', () => {
     for (const path of keysUnder(schema)) {
       const anchor = anchorAt(schema, path);
