@@ -3,7 +3,12 @@ import { readFileSync } from 'node:fs';
 
 /** What tells one mutant from all others: the same for the list of all and for a run of a few. */
 export const keyOf = ({ fileName, location: { start, end }, mutatorName, replacement }) =>
-  JSON.stringify([fileName.slice(fileName.lastIndexOf('shared-core/')), start, end, mutatorName, replacement]);
+  JSON.stringify([
+    fileName.slice(fileName.lastIndexOf('shared-core/')),
+    ...[start, end].flatMap(({ line, column }) => [line, column]),
+    mutatorName,
+    replacement,
+  ]);
 
 class Chosen {
   #keys;

@@ -41,32 +41,49 @@ function wholeFolders() {
 }
 
 async function sample(count, seed) {
-  const { folderOf, mutantsOf, pick, testsOf, wilson } = await import('./sample.mjs');
+  const { folderOf, mutantsOf, pick, testsOf, WATCHES_ALL, wilson } = await import('./sample.mjs');
   const { keyOf } = await import('./chosen.mjs');
   const all = await mutantsOf(root, positionals, EXCLUDED);
-  const chosen = Object.groupBy(pick(all, count, seed), ({ fileName }) => folderOf(fileName));
-  const lines = [];
-  const tried = Object.entries(chosen).flatMap(([folder, mutants]) => {
+  const chosen = pick(all, count, seed);
+  const statuses = new Map();
+  const attempt = (name, mutants, tests) => {
     const list = join(out, 'chosen.json');
     writeFileSync(list, JSON.stringify(mutants.map(keyOf)));
     process.env.BOREWRIGHT_CHOSEN_MUTANTS = list;
-    const found = run(folder, values.tests ?? testsOf(folder).join(), {
+    const found = run(name, tests, {
       mutate: mutants.map(rangeOf),
       reporters: ['json'],
       plugins: ['@stryker-mutator/vitest-runner', join(here, 'chosen.mjs')],
       checkers: ['chosen'],
     });
-    lines.push(scoreLine(folder, found));
-    console.log(lines.at(-1));
-    return found;
-  });
+    for (const one of found) if (isCaught(one) || isLeft(one)) statuses.set(keyOf(asInstrumented(one)), one);
+  };
+  const statusOf = (mutant) => statuses.get(keyOf(mutant)) ?? {};
+  // All at once against the tests that see most; what is left then goes to the tests of its folder.
+  if (values.tests === undefined) attempt('first', chosen, WATCHES_ALL);
+  const left = Object.groupBy(
+    chosen.filter((mutant) => !isCaught(statusOf(mutant))),
+    ({ fileName }) => folderOf(fileName),
+  );
+  for (const [folder, mutants] of Object.entries(left)) {
+    attempt(folder, mutants, values.tests ?? testsOf(folder).join());
+    console.log(`${folder}: ${mutants.filter((mutant) => isLeft(statusOf(mutant))).length} of ${mutants.length} left`);
+  }
+  const tried = chosen.flatMap((mutant) => statuses.get(keyOf(mutant)) ?? []);
   const survivors = tried.filter(isLeft).map(told).join('\n');
   writeFileSync(join(out, 'survivors.txt'), `${survivors}\n`);
   console.log(`\n${survivors}\n`);
-  for (const line of lines) console.log(line);
+  for (const [folder, of] of Object.entries(Object.groupBy(tried, ({ file }) => folderOf(file))))
+    console.log(scoreLine(folder, of));
   const caught = tried.filter(isCaught).length;
   const [least, most] = wilson(caught, caught + tried.filter(isLeft).length);
   console.log(`${scoreLine('all', tried)}; with 95 % ${percent(least)} to ${percent(most)}, of ${all.length} changes`);
+}
+
+/** A mutant of a report as it was listed: there lines and columns count from nought. */
+function asInstrumented({ file, location: { start, end }, ...mutant }) {
+  const fromNought = ({ line, column }) => ({ line: line - 1, column: column - 1 });
+  return { fileName: file, location: { start: fromNought(start), end: fromNought(end) }, ...mutant };
 }
 
 /** Where a mutant lies, as Stryker asks for it: lines from one, columns from nought. */

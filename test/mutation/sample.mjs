@@ -45,14 +45,13 @@ export function folderOf(file) {
   return APART.test(path) ? `${top}/${below}` : top;
 }
 
-/** Sees that a result has changed, in whatever folder. */
-const WATCHES_ALL = 'core/recorded';
+const below = (at) => `test/${at}${at.endsWith('.ts') ? '' : '/**/*.test.ts'}`;
 
-/** The tests, as globs, that most likely see a change of a folder: its own, which say what is wrong, come first. */
-export const testsOf = (folder) =>
-  [...(WATCHED_BY[folder] ?? [`core/${folder}`]), WATCHES_ALL].map(
-    (at) => `test/${at}${at.endsWith('.ts') ? '' : '/**/*.test.ts'}`,
-  );
+/** The tests, as globs, that see of most changes that a result is another. */
+export const WATCHES_ALL = below('core/recorded');
+
+/** The tests, as globs, that most likely see a change of a folder. */
+export const testsOf = (folder) => (WATCHED_BY[folder] ?? [`core/${folder}`]).map(below);
 
 /** Every mutant of the folders, or of the whole core, that a run could try. */
 export async function mutantsOf(root, folders, excludedMutations) {
