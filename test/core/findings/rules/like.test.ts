@@ -28,6 +28,13 @@ describe('carcass-unknown', () => {
     ]);
   });
 
+  test('never names the carcass itself, nor one without a name', () => {
+    const job = jobOf(A, '  sinks:\n    like: sinkz\n', '  "":\n    kind: wall\n    width: 600\n');
+    expect(told(job, 'carcass-unknown')).toEqual([
+      ['sinkz', 'No carcass of this file is named ‘sinkz’. Use another one, such as a.'],
+    ]);
+  });
+
   test('is mended by the name that was meant', () => {
     const job = jobOf(A, '  b:\n    like: aa # as on the left\n');
     const { finding, carcass } = job.findings().find((one) => one.finding.rule === 'carcass-unknown')!;
@@ -56,6 +63,17 @@ describe('like-circular', () => {
     expect(told(job, 'like-unread')).toEqual([
       ['c', '‘c’, which this carcass is like, has faults of its own. Correct them first.'],
     ]);
+  });
+
+  test.each([
+    ['kind: wall\n    width: 600', 1],
+    ['kind: wall', 0],
+    ['width: 600', 0],
+    ['kind: wall\n    width: 600\n    mirrored: yes', 0],
+  ])('%j stands alone where that says all that a carcass must, and is no mirror image', (lines, offers) => {
+    const job = jobOf(`  b:\n    like: b\n    ${lines}\n`);
+    const found = job.findings().find(({ finding }) => finding.rule === 'like-circular')!;
+    expect(found.finding.repairs).toHaveLength(offers);
   });
 
   test('a row may be long, but not endless', () => {
