@@ -6,6 +6,7 @@ import { rules } from '../../../shared-core/findings/registry.js';
 import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral-text.js';
 import { asMessage } from '../../in-words.js';
 import { BARE, JOBS, OFFERED, SHOPS, type Text } from '../messages/texts.js';
+import { SELDOM } from './texts.js';
 
 const HERE = join(import.meta.dirname, 'jobs');
 const FOLDERS = [HERE, join(import.meta.dirname, '../../fixtures'), join(import.meta.dirname, '../../demo')];
@@ -25,6 +26,13 @@ export function opened(text: string, shops: Readonly<Record<string, string>> = {
     },
   });
   return engine.analyse('file:///job.carcass.yaml', text);
+}
+
+/** The shop file of this name. */
+export function shopText(name: string): string {
+  const text = found(name);
+  if (text === null) throw new Error(`There is no shop file ${name}`);
+  return text;
 }
 
 /** A shop file as it is opened. */
@@ -66,7 +74,7 @@ const examples = [...rules, ...readingRules].map(({ about }): Text => {
 });
 
 /** Short texts with a fault each. */
-export const FAULTY: readonly Text[] = [...examples, ...JOBS, ...OFFERED, BARE].filter(
+export const FAULTY: readonly Text[] = [...examples, ...JOBS, ...OFFERED, BARE, ...SELDOM].filter(
   (text) => (typeof text === 'string' ? text : text[0]).length < LONGEST,
 );
 export const FAULTY_SHOPS: readonly string[] = SHOPS;

@@ -39,13 +39,14 @@ export function flat(value: unknown): string {
 /** So much of a hash that a change shows, for what is too long to be read. */
 export function digest(value: unknown): string {
   const text = typeof value === 'string' ? value : JSON.stringify(plain(value));
-  return createHash('sha256').update(text).digest('hex').slice(0, 10);
+  return createHash('sha256').update(text).digest('hex').slice(0, 8);
 }
 
-/** Lines under a head, or nothing where there are none. */
-export function under(head: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : [head, ...lines.map((line) => `  ${line}`)];
-}
+/** Lines under a head, which stands there also where there are none. */
+export const under = (head: string, lines: readonly string[]): readonly string[] => [
+  head,
+  ...lines.map((line) => `  ${line}`),
+];
 
 /** '12:5', counted from 1. */
 export function lineAndColumn(text: string, offset: number): string {

@@ -34,13 +34,12 @@ export function inText(file: AnalysedFile): readonly string[] {
     ),
     ...under(
       'names',
-      names.map(({ start, end, ...name }) => `${at(start)} ${text.slice(start, end)} ${flat(name)}`),
+      names.map(
+        ({ start, end, of, name, within, gives, inFlow }) =>
+          `${at(start)}-${at(end)} ${of} ${[...within, name].join('/')}${gives ? ', given' : ''}${inFlow ? ', in flow' : ''}`,
+      ),
     ),
-    ...under('tokens', [
-      tokensOf(file, names)
-        .map(({ start, end, ...token }) => `${at(start)} ${text.slice(start, end)} ${flat(token)}`)
-        .join('; '),
-    ]),
+    `tokens: ${digest(tokensOf(file, names))}`,
     `folds: ${flat(foldsOf(text))}`,
     `blanks: ${edited(text, formatEdits(text))}`,
     ...atWords(file),
@@ -75,10 +74,11 @@ function atWords(file: AnalysedFile): readonly string[] {
     const found = isFirst || /[\d\]]$/.test(word) ? refactorsIn(file, index) : [];
     const makes = found.map(({ title, edits }) => `${title}: ${digest(edited(text, edits))}`);
     if (isShort) hovers.add(explain(file, index)?.words ?? '-');
+    const help = writingHelpAt(file, end);
     spans.push(spansAt(file, index));
     const said = {
-      hover: hover === null ? null : `${digest(hover)} ${hover.reference?.anchor ?? '-'}`,
-      help: writingHelpAt(file, end)?.label ?? null,
+      hover: hover === null ? null : digest(hover),
+      help: help === null ? null : digest(help),
       offers: offers === null ? null : `${offers.offers.length} ${digest(offers)}`,
       makes: makes.length === 0 ? null : makes.join('; '),
     };
@@ -93,4 +93,16 @@ function atWords(file: AnalysedFile): readonly string[] {
       [...hovers].map((words) => words.replaceAll('\n', '⏎')),
     ),
   ];
+}
+
+/** What is said and offered at each place of a short text, also between its words. */
+export function atEachPlace(file: AnalysedFile): readonly string[] {
+  const { text } = file.analysis;
+  return Array.from({ length: text.length + 1 }, (_, offset) => {
+    const offers = offersAt(file, offset, (folder) => (folder === '' ? ['own.shop.yaml'] : []));
+    const said = [explain(file, offset), writingHelpAt(file, offset), spansAt(file, offset), refactorsIn(file, offset)];
+    const first = offers?.offers.slice(0, 3).map(({ label }) => label);
+    const placed = offers === null ? '-' : flat([offers.start, offers.end, offers.shift, offers.offers.length, first]);
+    return `${lineAndColumn(text, offset)} ${placed} ${digest([said, offers])}`;
+  });
 }

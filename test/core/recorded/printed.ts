@@ -2,6 +2,8 @@ import { coverSolver } from '../../../server/cover-solver.js';
 import type { JobAnalysis } from '../../../shared-core/engine.js';
 import type { PaperName } from '../../../shared-core/papers/asked.js';
 import { PAPER_NAMES, papersOf, writePaper } from '../../../shared-core/service.js';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { print } from '../papers/read-pdf.js';
 import { digest } from './flat.js';
 
 const LETTERING = {
@@ -15,8 +17,8 @@ const LETTERING = {
 const IN_FULL: ReadonlySet<PaperName> = new Set(['cut-list', 'hardware-list', 'assembly']);
 
 /** These wait for the order to run. */
-export const IN_ORDER: readonly PaperName[] = ['set-ups', 'panel-labels'];
-export const AT_ONCE: readonly PaperName[] = PAPER_NAMES.filter((name) => !IN_ORDER.includes(name) && name !== 'cost');
+export const IN_ORDER: readonly PaperName[] = ['set-ups', 'panel-labels', 'cost'];
+export const AT_ONCE: readonly PaperName[] = PAPER_NAMES.filter((name) => !IN_ORDER.includes(name));
 
 /** A few rounds find layouts that are not the best; they are the same each time all the same. */
 const FEW_ROUNDS = () => ({ rounds: 3, mayGoOn: () => true });
@@ -37,6 +39,23 @@ export async function printed(job: JobAnalysis, names: readonly PaperName[]): Pr
     const forms = await Promise.all((['html', 'csv', 'json'] as const).map(write));
     lines.push(`== ${name}: ${[text, ...forms].map(digest).join(' ')}`);
     if (IN_FULL.has(name)) lines.push(text);
+  }
+  return lines;
+}
+
+/** Every paper as PDF: what is drawn on each of its pages, read back. */
+export async function pages(job: JobAnalysis): Promise<readonly string[]> {
+  const paperOf = papersOf(job, coverSolver, FEW_ROUNDS);
+  const lines: string[] = [];
+  for (const name of PAPER_NAMES) {
+    const paper = await paperOf(name);
+    if (paper === null) continue;
+    const { promise } = getDocument({ data: Uint8Array.from(await print(paper)), verbosity: 0 });
+    const document = await promise;
+    for (let number = 1; number <= document.numPages; number += 1) {
+      const { fnArray, argsArray } = await (await document.getPage(number)).getOperatorList();
+      lines.push(`${name} ${number}: ${fnArray.length} ${digest([fnArray, argsArray])}`);
+    }
   }
   return lines;
 }

@@ -3,13 +3,15 @@
 // test/core/recorded -u` writes the files in `results` anew: read the difference before you commit it.
 import { describe, expect, test } from 'vitest';
 import { sharedLoadOf } from '../../../shared-core/service.js';
-import { FAULTY, FAULTY_SHOPS, LONG_JOBS, opened, openedShop, SHOP_FILES, WHOLE_JOBS } from './corpus.js';
+import { FAULTY, FAULTY_SHOPS, LONG_JOBS, opened, openedShop, SHOP_FILES, shopText, WHOLE_JOBS } from './corpus.js';
 import { drawn, drawnShop } from './drawn.js';
-import { inText } from './in-text.js';
+import { followed, wished } from './followed.js';
+import { atEachPlace, inText } from './in-text.js';
 import { digest } from './flat.js';
 import { inOrder, machines, sampled } from './machines.js';
 import { made } from './made.js';
-import { AT_ONCE, IN_ORDER, printed } from './printed.js';
+import { AT_ONCE, IN_ORDER, pages, printed } from './printed.js';
+import { HALF_WRITTEN } from './texts.js';
 import { told } from './told.js';
 
 async function expectAsRecorded(name: string, lines: readonly string[]): Promise<void> {
@@ -27,6 +29,9 @@ const OF_FEW_SET_UPS = new Set([
   'trays',
   'inset-drawers',
 ]);
+
+/** Small ones with most of what pages can have on them. */
+const PRINTED = new Set(['ledge', 'corner']);
 
 // Each result has a test of its own, which works out all that it needs: so a change of the core is tried on those alone that come by it.
 describe.each(WHOLE_JOBS)('%s', (name, text) => {
@@ -50,6 +55,22 @@ test.each(WHOLE_JOBS.filter(([name]) => OF_FEW_SET_UPS.has(name)))('%s in order'
   const job = opened(text);
   await expectAsRecorded(`${name}-order`, [...inOrder(job), ...(await printed(job, IN_ORDER))]);
 });
+
+test.each(HALF_WRITTEN.map((text, i) => [i, text] as const))('a text that is being written, %i', (i, text) =>
+  expectAsRecorded(`half-written-${i}`, atEachPlace({ kind: 'job', analysis: opened(text) })),
+);
+
+test.each(WHOLE_JOBS.filter(([name]) => PRINTED.has(name)))('%s on paper', async (name, text) =>
+  expectAsRecorded(`${name}-pages`, await pages(opened(text))),
+);
+
+test.each(WHOLE_JOBS.filter(([name]) => OF_FEW_SET_UPS.has(name)))('%s while it is edited', (name, text) =>
+  expectAsRecorded(`${name}-edited`, followed(text, shopText)),
+);
+
+test.each(WHOLE_JOBS.filter(([name]) => PRINTED.has(name)))('%s for a reader with wishes', (name, text) =>
+  expectAsRecorded(`${name}-wished`, wished(text, shopText)),
+);
 
 const GROUP = 12;
 const groups = Array.from({ length: Math.ceil(FAULTY.length / GROUP) }, (_, i) => i);

@@ -33,10 +33,7 @@ export function told(file: AnalysedFile, how: 'whole' | 'without repairs' = 'who
         }),
       ]);
     }),
-    ...under(
-      'without asking',
-      how === 'whole' ? [editWords(file, editsWithoutChoice(file))].filter((words) => words !== '') : [],
-    ),
+    ...(how === 'whole' ? [`without asking: ${editWords(file, editsWithoutChoice(file))}`] : []),
   ];
 }
 
