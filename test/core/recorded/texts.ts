@@ -14,7 +14,7 @@ export const SELDOM: readonly Text[] = [
   'carcasses:\n  sink: { like: sink, kind: base }\n  bar: { like: bar, width: 600 }\n  low: { like: low, kind: base, width: 600, mirrored: yes }\n',
   [
     carcass('kind: wall\nwidth: 640\ndiagonal: { left: 660 }\nloose-shelves: 1', 'shop: own.shop.yaml\n'),
-    NEUTRAL_SHOP_TEXT.replace('narrowest-panel: 60', 'narrowest-panel: 640'),
+    NEUTRAL_SHOP_TEXT.replace('narrowest-panel: 60', 'narrowest-panel: 700'),
   ],
   // Fronts whose shares come to no more than the gap under them.
   [
