@@ -29,7 +29,7 @@ export const say = messages('cost', {
     `In all ${cost.toFixed(2)} in the shop’s own money, and ${timeWords(seconds)} of work.`,
   timeOnly: ({ seconds }: { readonly seconds: number }) => `In all ${timeWords(seconds)} of work.`,
   about: () =>
-    'By the prices and times of the shop file. Sheets count whole, with the offcuts that are kept; bands count with their allowance. Screws of backs, glue, feet and what the job file does not name are not counted.',
+    'By the prices and times of the shop file. Sheets count whole, with the offcuts that are kept; bands count with their allowance. Screws of backs, glue and what the job file does not name are not counted.',
   unpriced: ({ count }: { readonly count: number }) =>
     count === 1
       ? 'One line has no price in the shop file, and is not in the sum.'

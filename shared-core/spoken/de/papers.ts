@@ -83,7 +83,7 @@ export const papers = {
     total: ({ cost, seconds }) => `Im Ganzen ${geld(cost)} im Geld der Werkstatt, und ${zeit(seconds)} Arbeit.`,
     timeOnly: ({ seconds }) => `Im Ganzen ${zeit(seconds)} Arbeit.`,
     about: () =>
-      'Nach den Preisen und Zeiten der Werkstattdatei. Rohplatten zählen ganz, mit den Resten, die aufgehoben werden; Kantenbänder mit ihrer Zugabe. Schrauben der Rückwände, Leim, Füße und was die Auftragsdatei nicht nennt, sind nicht gerechnet.',
+      'Nach den Preisen und Zeiten der Werkstattdatei. Rohplatten zählen ganz, mit den Resten, die aufgehoben werden; Kantenbänder mit ihrer Zugabe. Schrauben der Rückwände, Leim und was die Auftragsdatei nicht nennt, sind nicht gerechnet.',
     unpriced: ({ count }) =>
       count === 1
         ? 'Eine Zeile hat in der Werkstattdatei keinen Preis und ist nicht in der Summe.'

@@ -83,7 +83,7 @@ export const papers = {
       `En tout ${montant(cost)} dans la monnaie de l’atelier, et ${temps(seconds)} de travail.`,
     timeOnly: ({ seconds }) => `En tout ${temps(seconds)} de travail.`,
     about: () =>
-      'D’après les prix et les temps du fichier d’atelier. Les panneaux comptent entiers, avec les chutes qui sont gardées ; les bandes avec leur surlongueur. Vis des fonds, colle, pieds et ce que le fichier de travail ne nomme pas ne sont pas comptés.',
+      'D’après les prix et les temps du fichier d’atelier. Les panneaux comptent entiers, avec les chutes qui sont gardées ; les bandes avec leur surlongueur. Vis des fonds, colle et ce que le fichier de travail ne nomme pas ne sont pas comptés.',
     unpriced: ({ count }) =>
       count === 1
         ? 'Une ligne n’a pas de prix dans le fichier d’atelier et n’est pas dans la somme.'

@@ -128,6 +128,14 @@ describe('cost and time', () => {
     expect(asText(costPaper(items, false, asItIs('Cost')))).toContain('nothing to make');
   });
 
+  test('feet that the job names are counted, and the paper does not say that they are not', async () => {
+    const job = 'carcasses:\n  a: { kind: base, width: 600, plinth: 120, feet: level-foot }\n';
+    const paper = await costOf(job, {});
+    // At 60 mm from either side, one in front and one behind.
+    expect(rowsOf(paper)['level-foot']?.[0]).toBe('4');
+    expect(asText(paper)).not.toMatch(/feet[^.]*not counted/);
+  });
+
   test('a sheet that has no price of its own costs as much as its area does at the price of the usual one', () => {
     const { shop } = readShop(
       'boards:\n  b:\n    thickness: 16\n    sheet-length: 2000\n    sheet-width: 1000\n    price: 40\n    sheets: { half: { length: 1000, width: 1000 }, left: { length: 500, width: 400, price: 1 } }\n  c: { thickness: 16, sheet-length: 1000, sheet-width: 1000, sheets: { d: { length: 300, width: 300 } } }\n',
