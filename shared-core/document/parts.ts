@@ -31,7 +31,7 @@ export function readCarcassTree({ text, start, end, whole }: CarcassPart): Carca
 /** The name of a carcass whose text is not read as a whole, or cannot be; '' where it has none. */
 export function nameIn(text: string): string {
   const [, double, single, plain] =
-    /^\s*(?:"([^"\n]*)"|'([^'\n]*)'|([^\s:#'"][^:#\n]*?))\s*(?::|\n|$)/.exec(text) ?? [];
+    /^\s*(?:"([^"\n]*)"|'([^'\n]*)'|([^\s:#'"](?:[^:#\n]*[^\s:#])?))\s*(?::|\n|$)/.exec(text) ?? [];
   return double ?? single ?? plain ?? '';
 }
 

@@ -32,7 +32,8 @@ interface Line {
   readonly content: string;
 }
 
-const KEY = /^("[^"]*"|'[^']*'|[^\s:#][^:#]*?)\s*:(?:\s|$)/;
+/** That a key ends with no blank keeps a long run of blanks from being tried at each of them. */
+const KEY = /^("[^"]*"|'[^']*'|[^\s:#](?:[^:#]*[^\s:#])?)\s*:(?:\s|$)/;
 
 const keyOf = (content: string): string | null => KEY.exec(content)?.[1] ?? null;
 
@@ -121,8 +122,8 @@ function restLength(rest: string, what: LineContext['what'], inFlow: boolean): n
   const stop = inFlow ? /\s#|[,[\]{}]|$/ : /\s#|$/;
   const value = rest.slice(0, rest.search(stop)).trimEnd();
   if (what === 'value') return value.length;
-  const key = /^(.*?)\s*:(?:\s|$)/.exec(value)?.[1];
-  return (key ?? value).length;
+  const colon = value.search(/:(?:\s|$)/);
+  return (colon === -1 ? value : value.slice(0, colon).trimEnd()).length;
 }
 
 function inComment(before: string): boolean {
@@ -273,6 +274,12 @@ interface Flow {
   readonly start: number;
 }
 
+/** The key whose value is to begin behind this text; null where none is. */
+function keyBefore(before: string): string | null {
+  const written = before.trimEnd();
+  return written.length < before.length && written.endsWith(':') ? written.slice(0, -1).trimEnd() : null;
+}
+
 /** Follows the brackets of one line up to its end. */
 function scanFlow(content: string): Flow {
   const stack: { readonly map: boolean; key: string | null }[] = [];
@@ -289,7 +296,7 @@ function scanFlow(content: string): Flow {
     const top = stack.at(-1);
     if ((sign === '"' || sign === "'") && content.slice(start, index).trim() === '') quote = sign;
     else if ((sign === '{' || sign === '[') && (stack.length > 0 || /(?::\s+|^)$/.test(content.slice(0, index)))) {
-      if (stack.length === 0) leadKey = /^(.*?)\s*:\s+$/.exec(content.slice(0, index))?.[1] ?? null;
+      if (stack.length === 0) leadKey = keyBefore(content.slice(0, index));
       stack.push({ map: sign === '{', key: null });
       start = index + 1;
       closed = false;

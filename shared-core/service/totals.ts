@@ -34,7 +34,7 @@ export function carcassTotals(analysis: JobAnalysis): readonly CarcassTotals[] {
 
 /** Where the first line that says something begins. */
 export function firstWords(text: string): number {
-  return /^(?!\s*(?:#.*)?$).*\S/m.exec(text)?.index ?? 0;
+  return /^[^\S\r\n]*[^\s#]/m.exec(text)?.index ?? 0;
 }
 
 /** What the whole job takes: '37 set-ups · changeovers 2 h 50 min 30 s', and how near that is to the least. */
