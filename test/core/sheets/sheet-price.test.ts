@@ -3,11 +3,13 @@ import { sheetPrice } from '../../../shared-core/sheets/board-problem.js';
 import type { Board } from '../../../shared-core/shop/model.js';
 import { board, mm } from '../specs.js';
 
+const white = board('white', mm(16));
+const { place } = white;
 const sheets = [
-  { name: 'half', length: mm(1400), width: mm(2000), price: null, count: null },
-  { name: 'left-over', length: mm(700), width: mm(500), price: 3, count: 1 },
+  { name: 'half', place, length: mm(1400), width: mm(2000), price: null, count: null },
+  { name: 'left-over', place, length: mm(700), width: mm(500), price: 3, count: 1 },
 ];
-const usual: Board = { ...board('white', mm(16)), sheetLength: mm(2800), sheetWidth: mm(2000), price: 56, sheets };
+const usual: Board = { ...white, sheetLength: mm(2800), sheetWidth: mm(2000), price: 56, sheets };
 
 test.each([
   ['the usual sheet has its own', usual, 'white', 56],
