@@ -27,13 +27,14 @@ export const panelOutOfRange: CarcassRule = {
     );
     return grouped(
       misfits,
-      (one) => `${one.machine} ${one.what} ${one.size} ${sizeCause(context, one.panel, SIDES[one.what]).place.start}`,
+      (one) => `${one.machine} ${one.what} ${one.size} ${sizeCause(context, one.panel, one.side).place.start}`,
     ).map((same): Found => {
-      const { panel, machine, what, size, range } = same[0]!;
-      const panels = same.map((one) => one.panel.key);
+      const { panel, machine, what, side, size, range } = same[0]!;
+      // Two edges of one panel may have the same misfit.
+      const panels = [...new Set(same.map((one) => one.panel.key))];
       const figures = { panels, size, machine, range };
       return {
-        place: sizeCause(context, panel, SIDES[what]).place,
+        place: sizeCause(context, panel, side).place,
         panel: panel.key,
         message: tellerFor(same[0]!)({ ...figures, what }),
         bores: same.flatMap((one) => one.bores.map((bore) => bore.id)),
@@ -90,20 +91,13 @@ function outOfRange({ panels, size, what, machine, range: { min, max } }: OutOfR
     : `${subject}; ${quoted(machine)} takes ${show.length(min)} to ${show.length(max)}.`;
 }
 
-const SIDES: Readonly<Record<Measure, PanelSide>> = {
-  length: 'length',
-  width: 'width',
-  thickness: 'thickness',
-  edge: 'length',
-  across: 'width',
-  band: 'band',
-};
-
 interface Misfit {
   /** What it is to bore in the panel; nothing on a bander. */
   readonly bores: readonly Bore[];
   readonly machine: string;
   readonly what: Measure;
+  /** Which side of the panel is to blame. */
+  readonly side: PanelSide;
   readonly size: Micrometres;
   readonly range: { readonly min: Micrometres; readonly max: Micrometres };
 }
@@ -118,7 +112,7 @@ function misfitsOf(context: CarcassContext, panel: Panel): readonly Misfit[] {
     machine === null || bores.length === 0
       ? []
       : (['length', 'width', 'thickness'] as const).flatMap((what) =>
-          outside({ machine: machine.name, what, size: panel[what], range: machine.panel[what], bores }),
+          outside({ machine: machine.name, what, side: what, size: panel[what], range: machine.panel[what], bores }),
         ),
   );
   return [...onBorers, ...onBanders(context, panel)];
@@ -138,13 +132,14 @@ function onBanders(context: CarcassContext, panel: Panel): readonly Misfit[] {
   return tries.toSorted((a, b) => a.length - b.length)[0] ?? [];
 }
 
-function onBander(bander: EdgeBander, panel: Panel, { band, long, across }: EdgeWithBand): readonly Misfit[] {
+function onBander(bander: EdgeBander, panel: Panel, { edge, band, long, across }: EdgeWithBand): readonly Misfit[] {
+  const isEnd = edge === 'reference-end' || edge === 'far-end';
   const least = (min: Micrometres | null): Misfit['range'] | null => (min === null ? null : { min, max: Infinity });
   const sizes: readonly (Omit<Misfit, 'machine' | 'bores' | 'range'> & { readonly range: Misfit['range'] | null })[] = [
-    { what: 'edge', size: long, range: least(bander.shortestEdge) },
-    { what: 'across', size: across, range: least(bander.narrowestPanel) },
-    { what: 'thickness', size: panel.thickness, range: bander.thickness },
-    { what: 'band', size: band.thickness, range: bander.band },
+    { what: 'edge', side: isEnd ? 'width' : 'length', size: long, range: least(bander.shortestEdge) },
+    { what: 'across', side: isEnd ? 'length' : 'width', size: across, range: least(bander.narrowestPanel) },
+    { what: 'thickness', side: 'thickness', size: panel.thickness, range: bander.thickness },
+    { what: 'band', side: 'band', size: band.thickness, range: bander.band },
   ];
   return sizes.flatMap((one) => outside({ machine: bander.name, bores: [], ...one }));
 }

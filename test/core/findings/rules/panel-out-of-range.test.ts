@@ -22,6 +22,12 @@ rule('panel-out-of-range', {
       says: 'The length of a banded edge of bottom and top is 113.14 mm; the minimum of ‘edge-bander’ is 120 mm. Do not force it: band it before it is cut to size, or choose another machine.',
       panel: 'bottom',
     },
+    {
+      // Both its ends are too short, and it is named once.
+      carcass: 'kind: base\nwidth: 600\nrows: none\nangles: none\nfronts: [{ front: fixed, height: «100» }, left]',
+      says: 'The length of a banded edge of fixed-1 is 100 mm; the minimum of ‘edge-bander’ is 120 mm. Do not force it: band it before it is cut to size, or choose another machine.',
+      panel: 'fixed-1',
+    },
   ],
   sound: [
     { carcass: 'kind: base\nwidth: 600\nrail-width: 100' },
