@@ -25,3 +25,14 @@ export function columnOf(text: string, offset: number): number {
 
 /** Whether there is nothing but what YAML takes for blank: other white signs, such as a vertical tab, are none. */
 export const isBlank = (text: string): boolean => !/[^ \t\r\n]/.test(text);
+
+/** Where the lines begin that begin in [from, to) and are not blank; `from` is where one begins. */
+export function writtenLines(text: string, from: number, to: number): readonly number[] {
+  const lines: number[] = [];
+  for (let at = from; at < to;) {
+    const next = nextLineStart(text, at);
+    if (!isBlank(text.slice(at, next))) lines.push(at);
+    at = next;
+  }
+  return lines;
+}

@@ -1,6 +1,6 @@
 import { isOnLine } from '../document/cut.js';
 import type { Rewrite } from '../document/finding.js';
-import { columnOf, lineStart, nextLineStart } from '../document/lines.js';
+import { columnOf, lineStart, writtenLines } from '../document/lines.js';
 import type { MapEntry, TextProblem } from '../document/tree.js';
 import { nearestName } from '../schema/nearest.js';
 import { freeNames, lineFeedOf } from './free-names.js';
@@ -93,14 +93,8 @@ function besideValue(text: string, owner: MapEntry, astray: readonly MapEntry[])
 
 /** Where the lines that entries take up begin, blank ones left out. */
 function linesOf(text: string, entries: readonly MapEntry[]): readonly number[] {
-  const lines: number[] = [];
-  const last = Math.max(entries[0]!.place.end, entries.at(-1)!.place.end);
-  for (let at = lineStart(text, entries[0]!.keyPlace.start); at < last;) {
-    const next = nextLineStart(text, at);
-    if (text.slice(at, next).trim() !== '') lines.push(at);
-    at = next;
-  }
-  return lines;
+  const [first, last] = [entries[0]!, entries.at(-1)!];
+  return writtenLines(text, lineStart(text, first.keyPlace.start), Math.max(first.place.end, last.place.end));
 }
 
 function indented(lines: readonly number[], by: number): readonly Rewrite[] {

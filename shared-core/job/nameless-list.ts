@@ -1,5 +1,5 @@
 import type { Repair, Rewrite } from '../document/finding.js';
-import { columnOf, nextLineStart } from '../document/lines.js';
+import { columnOf, nextLineStart, writtenLines } from '../document/lines.js';
 import type { Part } from '../document/place.js';
 import type { MapNode, TreeNode } from '../document/tree.js';
 import { freeNames, lineFeedOf } from './free-names.js';
@@ -38,10 +38,6 @@ export function namesForList(text: string, node: TreeNode, owner: number, part: 
 
 /** Every line that begins in this run and is not blank, so many columns farther in. */
 function shifted(text: string, from: number, to: number, by: number): readonly Omit<Rewrite, 'part'>[] {
-  const lines: Omit<Rewrite, 'part'>[] = [];
-  if (by === 0) return lines;
-  for (let at = from; at < to; at = nextLineStart(text, at)) {
-    if (text.slice(at, nextLineStart(text, at)).trim() !== '') lines.push({ start: at, end: at, text: ' '.repeat(by) });
-  }
-  return lines;
+  if (by === 0) return [];
+  return writtenLines(text, from, to).map((at) => ({ start: at, end: at, text: ' '.repeat(by) }));
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { columnOf, lineEnd, lineStart, nextLineStart } from '../../../shared-core/document/lines.js';
+import { columnOf, lineEnd, lineStart, nextLineStart, writtenLines } from '../../../shared-core/document/lines.js';
 
 test('lines of texts that begin, go on and end with line feeds', () => {
   fc.assert(
@@ -22,4 +22,15 @@ test('lines of texts that begin, go on and end with line feeds', () => {
 test('an offset before the text counts as its beginning', () => {
   expect(lineStart('\na', -1)).toBe(0);
   expect(lineStart('\na', 0)).toBe(0);
+});
+
+test('lines are written where anything stands in them but what YAML takes for blank', () => {
+  const text = 'a\n \t\r\n\n\u00A0\n b\nc';
+  expect(writtenLines(text, 0, text.length).map((at) => text.slice(at, lineEnd(text, at)))).toEqual([
+    'a',
+    '\u00A0',
+    ' b',
+    'c',
+  ]);
+  expect(writtenLines(text, 2, text.length - 1)).toEqual([text.indexOf('\u00A0'), text.indexOf(' b')]);
 });
