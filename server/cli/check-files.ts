@@ -5,7 +5,7 @@ import { Disk } from '../disk.js';
 import { Workspace } from '../workspace.js';
 import { INPUT, open } from './files.js';
 import { findingsOf, type ShownFinding } from './found.js';
-import { CouldNotRun } from './run.js';
+import { orElse } from './run.js';
 
 /** What came of one file: its findings, or why it could not be read. */
 export type CheckedFile = { readonly findings: readonly ShownFinding[] } | { readonly missing: string };
@@ -16,14 +16,11 @@ const LEAST_FOR_THREADS = 20_000;
 /** Checks one file after the other, with what they share (a shop file) read once. Faults of ours are thrown. */
 export function checker(): (path: string) => CheckedFile {
   const workspace = new Workspace(new Disk());
-  return (path) => {
-    try {
-      return { findings: findingsOf(open(workspace, path)) };
-    } catch (error) {
-      if (!(error instanceof CouldNotRun)) throw error;
-      return { missing: error.message };
-    }
-  };
+  return (path) =>
+    orElse<CheckedFile>(
+      () => ({ findings: findingsOf(open(workspace, path)) }),
+      (missing) => ({ missing }),
+    );
 }
 
 /** Checks files, in threads where that is quicker; the results are in the order of the paths. */

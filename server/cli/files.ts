@@ -8,7 +8,7 @@ import { Disk, faultOf } from '../disk.js';
 import { isJob, isShop, normalUri, type FileReading } from '../files.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { Workspace } from '../workspace.js';
-import { CouldNotRun } from './run.js';
+import { CouldNotRun, orElse } from './run.js';
 
 /** The paths of files, and a message for each thing that is not there. */
 export interface Expanded {
@@ -19,15 +19,15 @@ export interface Expanded {
 /** The files themselves, and of folders every job file below them, in the order given and then by name; each once. */
 export function expandAll(paths: readonly string[]): Expanded {
   const missing: string[] = [];
-  const all = paths.flatMap((path) => {
-    try {
-      return expand(path);
-    } catch (error) {
-      if (!(error instanceof CouldNotRun)) throw error;
-      missing.push(error.message);
-      return [];
-    }
-  });
+  const all = paths.flatMap((path) =>
+    orElse(
+      () => expand(path),
+      (why) => {
+        missing.push(why);
+        return [];
+      },
+    ),
+  );
   return { paths: [...new Set(all)], missing };
 }
 

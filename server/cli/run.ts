@@ -18,6 +18,16 @@ export class CouldNotRun extends Error {
   }
 }
 
+/** Does some work, or something else with the reason why it could not be done. Faults of ours are thrown. */
+export function orElse<R>(work: () => R, otherwise: (why: string) => R): R {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof CouldNotRun) return otherwise(error.message);
+    throw error;
+  }
+}
+
 /** Whether whoever read the output has gone, as `head` does: no fault of ours. */
 export function isBrokenPipe(error: Error): boolean {
   return 'code' in error && error.code === 'EPIPE';
