@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
 /**
- * Tests that need modules that no other test has loaded: two put a module of the core aside for one of their own; the others
+ * Tests that need modules that no other test has loaded: three put a module aside for one of their own; the others
  * count steps, which the engine does only in code that it compiles after it was told to.
  */
 export const ALONE = [
@@ -9,6 +9,7 @@ export const ALONE = [
   'test/core/messages/page.test.ts',
   'test/core/engine/hostile.test.ts',
   'test/core/tolerance/many-dowels.test.ts',
+  'test/protocol/papers-no-drive.test.ts',
 ];
 
 export default defineConfig({
