@@ -8,6 +8,9 @@ import type { CarcassSpec, ShelfSpec } from '../carcass/spec.js';
 import { means } from '../job/panel-key.js';
 import type { Micrometres } from '../length/units.js';
 import type { CaseClamp, HorizontalHead, LineDrill, Shop, VerticalHead } from '../shop/model.js';
+import { borerOf } from '../hung/hang.js';
+import type { BoringMachine } from '../machining/plan/operation.js';
+import { taskOf } from '../machining/plan/operations.js';
 import { KIND_FOR_USE } from '../shop/habits.js';
 import type { CarcassContext } from './rule.js';
 
@@ -23,6 +26,12 @@ export function machineFor<U extends keyof MachineForUse>(context: CarcassContex
   const name = context.spec.machines[use];
   const machine = name === null ? undefined : context.shop.machines.get(name.value);
   return machine?.kind === KIND_FOR_USE[use] ? (machine as MachineForUse[U]) : null;
+}
+
+/** The machine that a bore is planned on; null where none is named or the name is wrong (another rule says so). */
+export function machineThatBores(context: CarcassContext, bore: Bore): BoringMachine | null {
+  const task = taskOf(bore);
+  return task === 'cups' ? borerOf(context.shop) : machineFor(context, task);
 }
 
 const panelsByKey = ({ panels }: Carcass): ReadonlyMap<string, Panel> =>

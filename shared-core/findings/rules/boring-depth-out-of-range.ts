@@ -7,7 +7,7 @@ import { quoted, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 import { boresTold, depthOf } from '../bores.js';
-import { grouped, machineFor, onFace } from '../lookups.js';
+import { grouped, machineThatBores } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
 
 interface OutOfRange extends BoresTold {
@@ -37,7 +37,7 @@ export const boringDepthOutOfRange: CarcassRule = {
   },
   check(context) {
     const out = context.boring.bores.flatMap((bore) => {
-      const machine = machineFor(context, isRow(bore) ? 'rows' : onFace(bore) ? 'faces' : 'ends');
+      const machine = machineThatBores(context, bore);
       if (machine === null) return [];
       const travel = travelFor(bore, context.shop.habits.throughAllowance);
       return travel >= machine.depth.min && travel <= machine.depth.max ? [] : [{ bore, machine, travel }];

@@ -1,13 +1,13 @@
-import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import { edgesWithBand, type EdgeWithBand } from '../../carcass/banded.js';
 import type { Panel } from '../../carcass/model.js';
 import type { Micrometres } from '../../length/units.js';
+import { groupBy } from '../../machining/plan/numbers.js';
 import type { EdgeBander } from '../../shop/model.js';
 import { listed, quoted } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
-import { boresOfPanel, grouped, machineFor, onFace } from '../lookups.js';
+import { boresOfPanel, grouped, machineThatBores } from '../lookups.js';
 import type { Finding } from '../finding.js';
 import type { CarcassContext, CarcassRule, Found } from '../rule.js';
 import { sizeCause, type PanelSide } from '../size-cause.js';
@@ -103,23 +103,15 @@ interface Misfit {
 }
 
 function misfitsOf(context: CarcassContext, panel: Panel): readonly Misfit[] {
-  const all = boresOfPanel(context, panel.key);
-  const visits = (['rows', 'faces', 'ends'] as const).map((use) => ({
-    machine: machineFor(context, use),
-    bores: all.filter((bore) => useOf(bore) === use),
-  }));
-  const onBorers = visits.flatMap(({ machine, bores }) =>
-    machine === null || bores.length === 0
+  const visits = groupBy(boresOfPanel(context, panel.key), (bore) => machineThatBores(context, bore));
+  const onBorers = [...visits].flatMap(([machine, bores]) =>
+    machine === null
       ? []
       : (['length', 'width', 'thickness'] as const).flatMap((what) =>
           outside({ machine: machine.name, what, side: what, size: panel[what], range: machine.panel[what], bores }),
         ),
   );
   return [...onBorers, ...onBanders(context, panel)];
-}
-
-function useOf(bore: Bore): 'rows' | 'faces' | 'ends' {
-  return isRow(bore) ? 'rows' : onFace(bore) ? 'faces' : 'ends';
 }
 
 /** What keeps the panel from the bander that suits it best; nothing where one bander takes all its edges. */

@@ -1,3 +1,4 @@
+import { NEUTRAL_SHOP_TEXT } from '../../../../shared-core/shop/neutral-text.js';
 import { rule } from './rule-tests.js';
 
 /** Heads in a chain: with the first at 20 to 80 and one left empty between, rows 192 to 480 apart can be bored in one stroke. */
@@ -21,6 +22,19 @@ rule('boring-depth-out-of-range', {
       severity: 'error',
       panel: 'bottom',
     },
+    {
+      carcass: 'kind: wall\nwidth: 600\ndoors: «left»\npulls: none',
+      shop: NEUTRAL_SHOP_TEXT.replace('depth: 0 to 15', 'depth: 0 to 10'),
+      says: 'The 2 cup bores in door-1 are 12 mm deep; ‘hinge-borer’ bores between 0 mm and 10 mm deep. Choose another depth, fitting or machine.',
+      panel: 'door-1',
+    },
   ],
-  sound: [{ carcass: 'kind: wall\nwidth: 600\ndepth: 330\njoint: dowel-10x40\nboard: board-19' }],
+  sound: [
+    // The vertical head bores no cups, so that its depth is not theirs.
+    {
+      carcass: 'kind: wall\nwidth: 600\ndoors: left\npulls: none',
+      shop: NEUTRAL_SHOP_TEXT.replace('depth: 0 to 65', 'depth: 12 to 65').replace('cup-depth: 12', 'cup-depth: 11'),
+    },
+    { carcass: 'kind: wall\nwidth: 600\ndepth: 330\njoint: dowel-10x40\nboard: board-19' },
+  ],
 });

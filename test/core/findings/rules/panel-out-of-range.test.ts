@@ -28,8 +28,31 @@ rule('panel-out-of-range', {
       says: 'The length of a banded edge of fixed-1 is 100 mm; the minimum of ‘edge-bander’ is 120 mm. Do not force it: band it before it is cut to size, or choose another machine.',
       panel: 'fixed-1',
     },
+    {
+      // 1000 less two gaps of 1.5; cups alone are bored in it.
+      carcass: 'kind: wall\nwidth: «1000»\nheight: 722\ndoors: left\npulls: none',
+      says: 'The width of door-1 is 997 mm; ‘hinge-borer’ takes 150 mm to 900 mm. Change the size, or choose another machine.',
+      panel: 'door-1',
+      marks: { 'door-1:hinge-1': 1, 'door-1:hinge-2': 1 },
+    },
+    {
+      // The bores of its pull are not made where its cups are.
+      carcass: 'kind: wall\nwidth: «1000»\nheight: 722\ndoors: left\npulls: knob',
+      says: 'The width of door-1 is 997 mm; ‘hinge-borer’ takes 150 mm to 900 mm. Change the size, or choose another machine.',
+      also: [
+        'The width of door-1 is 997 mm; ‘face-head’ takes 50 mm to 900 mm. Change the size, or choose another machine.',
+      ],
+    },
   ],
   sound: [
+    {
+      // A borer of cups that takes any panel.
+      carcass: 'kind: wall\nwidth: 1000\nheight: 722\ndoors: left\npulls: none',
+      shop: NEUTRAL_SHOP_TEXT.replace(
+        '    panel: { length: 200 to 2800, width: 150 to 900, thickness: 15 to 30 }\n',
+        '',
+      ),
+    },
     { carcass: 'kind: base\nwidth: 600\nrail-width: 100' },
     // The second of two banders takes it.
     {
