@@ -1,12 +1,14 @@
-import type { Bore } from '../boring/model.js';
+import type { Bore, Row } from '../boring/model.js';
 import type { Place } from '../document/place.js';
 import { isRow } from '../fittings/purposes.js';
+import type { Micrometres } from '../length/units.js';
 import { setUpsForOne, type Difference, type SetUpForOne } from '../machining/plan/for-one.js';
 import { timeWords } from '../papers/set-up/words.js';
 import { quoted } from '../words/english.js';
 import { messages } from '../words/message.js';
 import type { Show } from '../words/show.js';
 import type { BatchedSetUp } from '../machining/plan/set-ups.js';
+import type { Run } from '../machining/set-up.js';
 import type { Shop } from '../shop/model.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 
@@ -20,8 +22,8 @@ interface ForOne {
   readonly other: string;
   readonly seconds: number;
   readonly difference: Difference;
-  /** Whether its bores are rows. */
-  readonly isRows: boolean;
+  /** The row that would move; null where the difference is not in a row. */
+  readonly line: Row['line'] | null;
 }
 
 export const say = messages('set-up-for-one', {
@@ -40,13 +42,13 @@ function differs({ difference }: ForOne, show: Show): string {
   return `Only its ${what} differs: ${show.exact(is)} instead of ${show.exact(instead)}.`;
 }
 
-function remedy({ difference, isRows }: ForOne, show: Show): string {
+function remedy({ difference, line }: ForOne, show: Show): string {
   const { is, instead } = difference;
   switch (difference.in) {
     case 'fence': {
-      if (!isRows)
+      if (line === null)
         return `bores ${show.exact(Math.abs(instead - is))} ${instead > is ? 'further back' : 'further to the front'} (\`dowels\`)`;
-      return difference.head === 0
+      return line === 'front'
         ? `the front row ${show.exact(instead)} from the front edge (\`row-setback\`)`
         : `the rear row ${show.exact(instead)} from the front edge (\`rear-row\`)`;
     }
@@ -92,21 +94,27 @@ function found(
   const joints = new Set(carcass.carcass?.joints.map(({ id }) => id));
   const isMoved = (bore: Bore): boolean => isRow(bore) || bore.purpose === 'spare' || joints.has(bore.group);
   if (carcass.boring?.bores.every((bore) => !bores.has(bore.id) || isMoved(bore)) !== true) return [];
-  const isRows = own.setUp.machine.kind === 'line';
+  const others = other.setUp.runs.find((one) => one.carcass !== run.carcass);
+  const planned = carcasses.find(({ name, operations }) => name === others?.carcass && operations !== null);
+  const isInRow = own.setUp.machine.kind === 'line' && difference.in === 'fence';
+  const line = isInRow ? lineOf(carcass, run, difference.is) : null;
+  // A row does not go where others have their other row, nor past its own other one.
+  if (isInRow && (line === null || lineOf(planned, others, difference.instead) !== line)) return [];
+  if (isInRow && isPastOther(carcass, run, line, difference.instead)) return [];
   const message = say.saved({
     panel: run.panel,
     machine: own.setUp.machine.name,
-    other: other.setUp.runs.find(({ carcass: name }) => name !== run.carcass)?.carcass ?? run.carcass,
+    other: others?.carcass ?? run.carcass,
     seconds,
     difference,
-    isRows,
+    line,
   });
   return [
     {
       finding: {
         rule: 'set-up-for-one',
         severity: 'info',
-        place: placeOf(carcass, run.panel, difference, isRows) ?? carcass.nameAt.place,
+        place: placeOf(carcass, run.panel, difference, line) ?? carcass.nameAt.place,
         // The figures are those of the machine's scales.
         message: message.in(shop.unit),
         panel: run.panel,
@@ -119,11 +127,21 @@ function found(
   ];
 }
 
+/** Which row of a panel stands so far from its front edge. */
+const lineOf = (carcass: CarcassAnalysis | undefined, run: Run | undefined, u: Micrometres): ForOne['line'] =>
+  carcass?.boring?.rows.find((row) => row.panel === run?.panel && row.u === u)?.line ?? null;
+
+/** Whether a row of a panel would not stand before, or behind, its other row any more. */
+const isPastOther = (carcass: CarcassAnalysis, run: Run, line: ForOne['line'], to: Micrometres): boolean =>
+  carcass.boring?.rows.some(
+    (row) => row.panel === run.panel && row.line !== line && (line === 'front' ? to >= row.u : to <= row.u),
+  ) ?? false;
+
 /** Where the value stands that makes the difference, if the carcass writes it itself. */
-function placeOf({ spec }: CarcassAnalysis, panel: string, difference: Difference, isRows: boolean): Place | null {
+function placeOf({ spec }: CarcassAnalysis, panel: string, difference: Difference, line: ForOne['line']): Place | null {
   const own = spec?.panels.get(panel);
   const candidates = {
-    fence: isRows ? [difference.in === 'fence' && difference.head > 0 ? spec?.rearRow : spec?.rowSetback] : [],
+    fence: line === null ? [] : [line === 'rear' ? spec?.rearRow : spec?.rowSetback],
     height: [own?.board, spec?.board],
     depth: [own?.faceDepth, own?.endDepth],
     thickness: [own?.board, spec?.board],

@@ -139,8 +139,8 @@ export const job = {
       count === 1 ? 'Borewright den Boden legen lassen' : `Die ${count} Böden gleichmäßig verteilen`,
   },
   'set-up-for-one': {
-    saved: ({ machine, panel, seconds, other, difference, isRows }, show) =>
-      `${panel} hat an ${machine} eine Rüstung für sich, die ${zeit(seconds)} mehr kostet als die von ${quoted(other)}. Nur ${DIFFERS[difference.in]} ist anders: ${show.exact(difference.is)} statt ${show.exact(difference.instead)}. Mit ${instead(difference, isRows, show)} ließe sich die Platte mit ${quoted(other)} bohren.`,
+    saved: ({ machine, panel, seconds, other, difference, line }, show) =>
+      `${panel} hat an ${machine} eine Rüstung für sich, die ${zeit(seconds)} mehr kostet als die von ${quoted(other)}. Nur ${DIFFERS[difference.in]} ist anders: ${show.exact(difference.is)} statt ${show.exact(difference.instead)}. Mit ${instead(difference, line, show)} ließe sich die Platte mit ${quoted(other)} bohren.`,
   },
   'to-defaults': {
     move: ({ path, text, carcasses }) =>
@@ -272,13 +272,13 @@ const DIFFERS = {
   depth: 'die Tiefe',
   thickness: 'die Dicke der Platte',
 } as const;
-function instead(difference: Difference & { readonly head?: number }, isRows: boolean, show: Show): string {
+function instead(difference: Difference, line: 'front' | 'rear' | null, show: Show): string {
   const { is, instead: other } = difference;
   switch (difference.in) {
     case 'fence':
-      if (!isRows)
+      if (line === null)
         return `Bohrungen ${show.exact(Math.abs(other - is))} weiter ${other > is ? 'hinten' : 'vorn'} (\`dowels\`)`;
-      return difference.head === 0
+      return line === 'front'
         ? `der vorderen Reihe ${show.exact(other)} von der Vorderkante (\`row-setback\`)`
         : `der hinteren Reihe ${show.exact(other)} von der Vorderkante (\`rear-row\`)`;
     case 'height':

@@ -139,8 +139,8 @@ export const job = {
       count === 1 ? 'Laisser Borewright placer la tablette' : `Répartir également les ${count} tablettes`,
   },
   'set-up-for-one': {
-    saved: ({ machine, panel, seconds, other, difference, isRows }, show) =>
-      `${panel} a sur ${machine} un réglage pour lui seul, qui prend ${temps(seconds)} de plus que celui de ${quoted(other)}. Seule ${DIFFERS[difference.in]} diffère : ${show.exact(difference.is)} au lieu de ${show.exact(difference.instead)}. Avec ${instead(difference, isRows, show)}, le panneau pourrait être percé avec ${quoted(other)}.`,
+    saved: ({ machine, panel, seconds, other, difference, line }, show) =>
+      `${panel} a sur ${machine} un réglage pour lui seul, qui prend ${temps(seconds)} de plus que celui de ${quoted(other)}. Seule ${DIFFERS[difference.in]} diffère : ${show.exact(difference.is)} au lieu de ${show.exact(difference.instead)}. Avec ${instead(difference, line, show)}, le panneau pourrait être percé avec ${quoted(other)}.`,
   },
   'to-defaults': {
     move: ({ path, text, carcasses }) =>
@@ -271,13 +271,13 @@ const DIFFERS = {
   depth: 'la profondeur',
   thickness: 'l’épaisseur du panneau',
 } as const;
-function instead(difference: Difference & { readonly head?: number }, isRows: boolean, show: Show): string {
+function instead(difference: Difference, line: 'front' | 'rear' | null, show: Show): string {
   const { is, instead: other } = difference;
   switch (difference.in) {
     case 'fence':
-      if (!isRows)
+      if (line === null)
         return `des perçages ${show.exact(Math.abs(other - is))} plus ${other > is ? 'au fond' : 'en avant'} (\`dowels\`)`;
-      return difference.head === 0
+      return line === 'front'
         ? `la rangée avant à ${show.exact(other)} du chant avant (\`row-setback\`)`
         : `la rangée arrière à ${show.exact(other)} du chant avant (\`rear-row\`)`;
     case 'height':

@@ -44,6 +44,33 @@ test('a row that one panel alone has elsewhere: told in the words of the machine
   expect(read(like).setUps()).toHaveLength(read(alone).setUps().length - 1);
 });
 
+test('a drill with one head: the row that would move is named, not the head', () => {
+  const drill = `line-drills:
+  single: { spindles: 27, pitch: 32, heads: 1, fence: far, from: above, setback: 20 to 640, throat: 700, depth: 0 to 60, index-pins: row,
+    stops: { G: { side: left, range: 0 to 300 }, H: { side: right, range: 0 to 300 } } }`;
+  const onOneHead = (tools: string): readonly string[] => {
+    const text = `shop: one.shop.yaml\ncarcasses:\n  sink: { kind: wall, width: 600, panels: { right: { rows: none } } }\n  tools:\n    kind: wall\n    width: 700\n    panels: { right: { rows: none } }\n${tools}`;
+    const analysis = analyse(text, { 'one.shop.yaml': drill });
+    return analysis
+      .findings()
+      .filter(({ finding }) => finding.rule === 'set-up-for-one' && finding.bores?.[0]?.includes('row'))
+      .map(({ finding, carcass }) => {
+        const { start, end } = analysis.locate(finding.place, carcass);
+        return `${text.slice(start, end)}: ${inWords(finding.message)}`;
+      });
+  };
+  expect(onOneHead('    rear-row: 229\n')).toEqual([
+    'sink: left has a set-up of single to itself, which takes 1 min more than that of ‘tools’. Only its distance from the fence differs: 261 mm instead of 229 mm. With the rear row 229 mm from the front edge (`rear-row`) the panel could be bored along with ‘tools’.',
+    '229: left has a set-up of single to itself, which takes 1 min more than that of ‘sink’. Only its distance from the fence differs: 229 mm instead of 261 mm. With the rear row 261 mm from the front edge (`rear-row`) the panel could be bored along with ‘sink’.',
+  ]);
+  expect(onOneHead('    row-setback: 69\n    rear-row: 261\n')).toEqual([
+    'sink: left has a set-up of single to itself, which takes 1 min more than that of ‘tools’. Only its distance from the fence differs: 37 mm instead of 69 mm. With the front row 69 mm from the front edge (`row-setback`) the panel could be bored along with ‘tools’.',
+    '69: left has a set-up of single to itself, which takes 1 min more than that of ‘sink’. Only its distance from the fence differs: 69 mm instead of 37 mm. With the front row 37 mm from the front edge (`row-setback`) the panel could be bored along with ‘sink’.',
+  ]);
+  // The rear row of sink is no place for the front row of tools.
+  expect(onOneHead('    rows: front\n    row-setback: 261\n')).toEqual([]);
+});
+
 test.each([
   [
     'a job of one carcass',
