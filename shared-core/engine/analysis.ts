@@ -85,9 +85,14 @@ export class JobAnalysis {
     return this.planning.byName().get(carcass.name) === carcass;
   }
 
-  /** The set-ups of all planned carcasses; the order to run is another matter. */
+  /** The set-ups of all planned carcasses that are run; the order to run is another matter. */
   setUps(): readonly BatchedSetUp[] {
     return this.planning.setUps();
+  }
+
+  /** The set-ups of panels alone that must not be bored. */
+  setUpsNotRun(): readonly BatchedSetUp[] {
+    return this.planning.notRun();
   }
 
   /** Works on the set-ups until they are known (true) or `enough` says so. */

@@ -11,6 +11,7 @@ import type { Derived } from '../derived/derived.js';
 import type { Steps } from '../derived/steps.js';
 import type { Shop } from '../shop/model.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
+import { refusedPanels } from './refused.js';
 import { areToldOf, findSetUpsForOne } from './set-ups-for-one.js';
 
 /**
@@ -19,10 +20,10 @@ import { areToldOf, findSetUpsForOne } from './set-ups-for-one.js';
  */
 export class Planning {
   #namesMade: ReadonlyMap<string, CarcassAnalysis> | null = null;
-  /** The set-ups before they were ordered. */
+  /** The set-ups before they were ordered, and with those whose panels must not be bored. */
   #sorted: readonly BatchedSetUp[] | null;
   #sorting: Steps<readonly BatchedSetUp[]> | null = null;
-  #setUpsMade: readonly BatchedSetUp[] | null;
+  #setUpsMade: readonly BatchedSetUp[] | null = null;
   #planMade: Plan | null = null;
   #forOneMade: readonly FileFinding[] | null = null;
 
@@ -34,7 +35,6 @@ export class Planning {
     sorted: readonly BatchedSetUp[] | null = null,
   ) {
     this.#sorted = sorted;
-    this.#setUpsMade = sorted;
   }
 
   /**
@@ -63,6 +63,7 @@ export class Planning {
     return this.#namesMade;
   }
 
+  /** All that are run: without those whose panels must not be bored. */
   setUps(): readonly BatchedSetUp[] {
     this.sort();
     return this.#setUpsMade!;
@@ -80,8 +81,25 @@ export class Planning {
       else if (enough()) return false;
     }
     this.#sorting = null;
-    this.#setUpsMade ??= this.#sorted;
+    if (this.#setUpsMade === null) {
+      const run = this.#sorted.filter((one) => this.#isRun(one));
+      // What hangs on the set-ups is kept by their list.
+      this.#setUpsMade = run.length === this.#sorted.length ? this.#sorted : run;
+    }
     return true;
+  }
+
+  /** The set-ups of panels that must not be bored: to change over to one would be for nothing. */
+  notRun(): readonly BatchedSetUp[] {
+    this.sort();
+    return this.#sorted!.filter((one) => !this.#isRun(one));
+  }
+
+  #isRun({ setUp }: BatchedSetUp): boolean {
+    return setUp.runs.some(({ carcass, panel }) => {
+      const own = this.byName().get(carcass);
+      return own === undefined || !this.derived.get(refusedPanels, own).has(panel);
+    });
   }
 
   plan(): Plan {
@@ -106,7 +124,7 @@ export class Planning {
   /** From now on set-ups have the letters of the plan, wherever they are shown. */
   #keep(found: SetUpOrder): Plan {
     const batched = this.setUps();
-    const plan = planInOrder(batched, this.shop.changeover, found);
+    const plan = planInOrder(batched, this.shop.changeover, found, this.notRun());
     const named = [...batched];
     found.order.forEach((index, run) => {
       named[index] = { ...batched[index]!, setUp: plan.setUps[run]!.setUp };

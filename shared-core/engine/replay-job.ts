@@ -1,11 +1,10 @@
-import { boresConcerned } from '../findings/finding.js';
 import { blankOf } from '../machining/blank.js';
 import { compareHoles } from '../machining/replay/compare.js';
 import { replayPanel } from '../machining/replay/replay.js';
 import type { SetUp } from '../machining/set-up.js';
 import type { Message } from '../words/message.js';
 import type { JobAnalysis } from './analysis.js';
-import type { CarcassAnalysis } from './carcass-analysis.js';
+import { refusedPanels } from './refused.js';
 
 /** Name of the finding that a difference is. It is a fault of ours. */
 export const PLAN_REPLAY_DIFFERS = 'plan-replay-differs';
@@ -31,14 +30,15 @@ export function replayJob(analysis: JobAnalysis, setUps: readonly SetUp[]): JobR
   const notReplayed: PanelName[] = [];
   let [panels, holes] = [0, 0];
   for (const one of analysis.planned()) {
-    const { wrong, unreachable } = boresApart(one);
+    const refused = refusedPanels(one);
+    const unreachable = new Set(one.operations?.unreachable.flatMap(({ bores }) => bores.map(({ id }) => id)));
     for (const panel of one.carcass?.panels ?? []) {
       const name = { carcass: one.name, panel: panel.key };
-      const bores = one.boring?.bores.filter((bore) => bore.panel === panel.key) ?? [];
-      if (bores.some(({ id }) => wrong.has(id))) {
+      if (refused.has(panel.key)) {
         notReplayed.push(name);
         continue;
       }
+      const bores = one.boring?.bores.filter((bore) => bore.panel === panel.key) ?? [];
       const wanted = bores.filter(({ id }) => !unreachable.has(id));
       const replay = replayPanel(setUps, one.name, panel.key, blankOf(panel));
       const message = replay.ok ? compareHoles(replay.holes, wanted)?.message : replay.problems[0]?.message;
@@ -50,15 +50,4 @@ export function replayJob(analysis: JobAnalysis, setUps: readonly SetUp[]): JobR
     }
   }
   return { panels, holes, differences, notReplayed };
-}
-
-/** Bores that no set-up makes, and others that a finding calls wrong. */
-function boresApart({ operations, findings }: CarcassAnalysis): {
-  readonly wrong: ReadonlySet<string>;
-  readonly unreachable: ReadonlySet<string>;
-} {
-  const unreachable = new Set(operations?.unreachable.flatMap(({ bores }) => bores.map(({ id }) => id)) ?? []);
-  const errors = findings.filter(({ severity }) => severity === 'error');
-  const wrong = new Set(errors.flatMap((error) => boresConcerned(error).filter((id) => !unreachable.has(id))));
-  return { wrong, unreachable };
 }

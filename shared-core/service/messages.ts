@@ -50,6 +50,7 @@ export const say = messages('file', {
   noCarcasses: () => 'This job has no carcasses yet. Write one under `carcasses:` with its `kind` and `width`.',
   nothingBored: ({ carcasses }: { readonly carcasses: readonly string[] }) =>
     `Nothing is bored in ${listed(carcasses)}.`,
+  panelRefused: () => 'Its bores have errors; correct these first.',
   noPanelNow: ({ carcass, panel }: { readonly carcass: string; readonly panel: string }) =>
     `The job has no panel ‘${panel}’ in a carcass ‘${carcass}’ any more.`,
   noStepNow: ({

@@ -7,6 +7,7 @@ import { unitFor, type Reader } from '../length/reader.js';
 import type { JobAnalysis } from '../engine.js';
 import { cautionsFor } from '../machining/caution.js';
 import { costOf } from '../machining/plan/cost.js';
+import { groupBy } from '../machining/plan/numbers.js';
 import type { Plan } from '../machining/plan/plan.js';
 import { wholeSentence } from '../papers/set-up/cost.js';
 import type { SetUp } from '../machining/set-up.js';
@@ -151,7 +152,7 @@ function sum(numbers: readonly number[]): number {
 
 /** What no set-up bores, told with what stands in the way. */
 export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
-  return analysis.planned().flatMap(({ name, operations }) =>
+  const unreachable = analysis.planned().flatMap(({ name, operations }) =>
     (operations?.unreachable ?? []).map(({ panel, bores, machine, reason }): UnboredHoles => ({
       carcass: name,
       panel,
@@ -160,6 +161,20 @@ export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
       reason: tell(reason, analysis.shopReader),
     })),
   );
+  return [...unreachable, ...refusedHoles(analysis)];
+}
+
+/** Holes of set-ups that are not run, as all of their panels have bores with errors. */
+function refusedHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
+  const runs = analysis.setUpsNotRun().flatMap(({ setUp }) => setUp.runs);
+  const byPanel = groupBy(runs, ({ carcass, panel }) => JSON.stringify([carcass, panel]));
+  return [...byPanel.values()].map((of): UnboredHoles => ({
+    carcass: of[0]!.carcass,
+    panel: of[0]!.panel,
+    count: sum(of.flatMap(({ steps }) => steps.map(({ holes }) => holes.length))),
+    machine: null,
+    reason: tell(say.panelRefused(), analysis.reader),
+  }));
 }
 
 function reasonFor(analysis: JobAnalysis): Told {

@@ -331,7 +331,7 @@ describe('exit codes', () => {
     expect(code).toBe(1);
     expect(err).toContain('error bores-collide');
     expect(err).toContain('do not bore left of a, right of a from these set-ups');
-    expect(out).toContain('DO NOT BORE');
+    expect(out).toContain('NOT BORED: 51 holes of a left. Its bores have errors; correct these first.');
     expect(out).not.toMatch(/a left +720 × 560 × 16 mm +1 /);
   });
 

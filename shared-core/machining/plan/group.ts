@@ -73,9 +73,16 @@ const asked = (operation: Operation): { readonly settings: string; readonly like
 const settingsOf = (one: Operation): string =>
   `${one.machine.kind}|${one.machine.name}|${one.fence.join()}|${one.height}|${one.through ? 'through' : one.depth}|${thicknessFor(one)}`;
 
-/** How few set-ups the work of these batches needs, by the bounds of the groups that they are sorted from. */
-export function leastBatches(batches: readonly Batch[]): number {
-  return [...new Set(batches.map(({ among }) => among))].reduce((sum, { least }) => sum + least, 0);
+/**
+ * How few set-ups the work of these batches needs, by the bounds of the groups that they are sorted from.
+ * @param others batches that are not run, which those groups had besides
+ */
+export function leastBatches(batches: readonly Batch[], others: readonly Batch[] = []): number {
+  const groups = new Set(batches.map(({ among }) => among));
+  return [...groups].reduce(
+    (sum, group) => sum + Math.max(1, group.least - others.filter(({ among }) => among === group).length),
+    0,
+  );
 }
 
 /** What is to be sorted, and what must wait for what. */

@@ -242,7 +242,12 @@ export function orderSetUps(batched: readonly BatchedSetUp[], times: Changeover)
 }
 
 /** The plan that runs the set-ups in an order, those of each machine lettered anew in it. */
-export function planInOrder(batched: readonly BatchedSetUp[], times: Changeover, ordered: SetUpOrder): Plan {
+export function planInOrder(
+  batched: readonly BatchedSetUp[],
+  times: Changeover,
+  ordered: SetUpOrder,
+  notRun: readonly BatchedSetUp[] = [],
+): Plan {
   let stands: Settings | null = null;
   const setUps: PlannedSetUp[] = [];
   const nameOf = lettering();
@@ -262,7 +267,10 @@ export function planInOrder(batched: readonly BatchedSetUp[], times: Changeover,
   }
   return {
     setUps,
-    leastSetUps: leastBatches(batched.map(({ batch }) => batch)),
+    leastSetUps: leastBatches(
+      batched.map(({ batch }) => batch),
+      notRun.map(({ batch }) => batch),
+    ),
     seconds: ordered.cost,
     leastSeconds: ordered.lowerBound,
     proven: ordered.proven,

@@ -31,6 +31,7 @@ export const service = {
     noCarcasses: () =>
       'Dieser Auftrag hat noch keinen Korpus. Schreiben Sie einen unter `carcasses:`, mit `kind` und `width`.',
     nothingBored: ({ carcasses }) => `In ${und(carcasses)} wird nichts gebohrt.`,
+    panelRefused: () => 'Ihre Bohrungen haben Fehler; berichtigen Sie diese zuerst.',
     noPanelNow: ({ carcass, panel }) => `Der Auftrag hat keine Platte „${panel}“ in einem Korpus „${carcass}“ mehr.`,
     noStepNow: ({ setUp, carcass, panel, step }) =>
       `Rüstung ${setUp} hat keinen Schritt ${step} für ${carcass}, ${panel} mehr.`,

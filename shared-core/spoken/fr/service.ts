@@ -30,6 +30,7 @@ export const service = {
     notPlannedYet: ({ fault }, show) => `Rien ne peut encore être prévu : ${show.tell(fault)}`,
     noCarcasses: () => 'Ce travail n’a pas encore de caisson. Écrivez-en un sous `carcasses:`, avec `kind` et `width`.',
     nothingBored: ({ carcasses }) => `Rien n’est percé dans ${et(carcasses)}.`,
+    panelRefused: () => 'Ses perçages ont des erreurs ; corrigez-les d’abord.',
     noPanelNow: ({ carcass, panel }) => `Le travail n’a plus de panneau « ${panel} » dans un caisson « ${carcass} ».`,
     noStepNow: ({ setUp, carcass, panel, step }) =>
       `Le réglage ${setUp} n’a plus d’étape ${step} pour ${carcass}, ${panel}.`,
