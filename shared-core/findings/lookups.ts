@@ -6,7 +6,8 @@ import type { Span } from '../schema/schema.js';
 import type { Carcass, Panel } from '../carcass/model.js';
 import type { CarcassSpec, ShelfSpec } from '../carcass/spec.js';
 import { means } from '../job/panel-key.js';
-import type { Micrometres } from '../length/units.js';
+import { SHOWN_WITHIN } from '../length/show.js';
+import type { Micrometres, Unit } from '../length/units.js';
 import type { CaseClamp, HorizontalHead, LineDrill, Shop, VerticalHead } from '../shop/model.js';
 import { borerOf } from '../hung/hang.js';
 import type { BoringMachine } from '../machining/plan/operation.js';
@@ -137,10 +138,10 @@ export function isBalanced({ length }: Panel, { offset, pitch }: Row, { toleranc
   return onPitch(between, pitch) || modulo(between, pitch) <= tolerances.stop;
 }
 
-/** Where a value on the pitch may be off by a micrometre because halves are rounded. */
-export function onPitch(distance: Micrometres, pitch: Micrometres): boolean {
+/** Whether a distance is on the pitch, as nearly as one that is shown in this unit tells. */
+export function onPitch(distance: Micrometres, pitch: Micrometres, unit: Unit = 'mm'): boolean {
   const rest = modulo(distance, pitch);
-  return rest <= 1 || rest === pitch - 1;
+  return Math.min(rest, pitch - rest) <= SHOWN_WITHIN[unit];
 }
 
 export const onFace = (bore: Bore): boolean => isFace(bore.face);

@@ -21,7 +21,9 @@ export function rowsBeside(context: CarcassContext, shelf: ShelfSpec): readonly 
 
 /** The row that the shelf's height does not fit, or undefined where it fits every row beside it. */
 export function misfit(context: CarcassContext, shelf: ShelfSpec): Row | undefined {
-  return rowsBeside(context, shelf).find((row) => !onPitch(shelf.at.value - rowStart(context, row), row.pitch));
+  return rowsBeside(context, shelf).find(
+    (row) => !onPitch(shelf.at.value - rowStart(context, row), row.pitch, context.unit),
+  );
 }
 
 /** Changes that take the shelves with a pitch grid that moves, so that those on it stay on it. */

@@ -8,6 +8,15 @@ const INCH_DECIMALS = 3;
 
 const TENTH = 100;
 
+/**
+ * How far a length that is written as it was shown may be from the one that was shown: half of the last digit, of inches rounded
+ * up as lengths are whole micrometres (0.0005 in is 12.7). Of millimetres every micrometre is shown; halves were rounded.
+ */
+export const SHOWN_WITHIN: Readonly<Record<Unit, Micrometres>> = {
+  mm: 1,
+  in: Math.ceil(MICROMETRES_PER_INCH / 10 ** INCH_DECIMALS / 2),
+};
+
 /** A length to be read, without its unit: whole fractions of an inch as such, all else to a micrometre or a thousandth of an inch. */
 export function figure(length: Micrometres, reader: Reader): string {
   if (unitFor(reader) === 'mm') return decimalsFor(thousandths(length), reader);

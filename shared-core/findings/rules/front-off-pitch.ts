@@ -76,7 +76,7 @@ function offPitch(context: CarcassContext, { height }: AskedFront): readonly Fou
   const { spec, shop } = context;
   const { pitch } = shop.habits;
   const gap = spec.doors.gap.value;
-  if (height === null || onPitch(height.value + gap, pitch)) return [];
+  if (height === null || onPitch(height.value + gap, pitch, context.unit)) return [];
   const pitches = Math.max(1, Math.round((height.value + gap) / pitch));
   const to = pitches * pitch - gap;
   const item = spec.fronts?.value.find(({ value }) => value.height === height)?.value;

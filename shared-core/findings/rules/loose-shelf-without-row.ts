@@ -1,3 +1,4 @@
+import { SHOWN_WITHIN } from '../../length/show.js';
 import type { Row } from '../../boring/model.js';
 import { chosen } from '../../carcass/choices.js';
 import type { Panel } from '../../carcass/model.js';
@@ -169,7 +170,10 @@ function shortRows(context: CarcassContext): readonly Found[] {
     for (const panel of panelsOfShelf(context, shelf)) {
       const short = besides(context, panel)
         .flatMap(({ rows }) => rows)
-        .find((row) => at < boredSpan(context, row).min - 1 || at > boredSpan(context, row).max + 1);
+        .find((row) => {
+          const { min, max } = boredSpan(context, row);
+          return at < min - SHOWN_WITHIN[context.unit] || at > max + SHOWN_WITHIN[context.unit];
+        });
       if (short === undefined) continue;
       const { min: first, max: last } = boredSpan(context, short);
       const nearest = at < first ? first : last;

@@ -30,6 +30,7 @@ export interface Told {
 /** A carcass that just has it not: nothing is said of it, by this rule or another, but what `besides` names. */
 export interface Sound {
   readonly carcass: string;
+  readonly unit?: 'mm' | 'in';
   readonly shop?: string;
   readonly besides?: readonly string[];
 }

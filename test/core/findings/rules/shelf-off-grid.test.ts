@@ -16,8 +16,21 @@ rule('shelf-off-grid', {
       panel: 'loose-1-bay-2',
       related: [['24', 'The rows start 24 mm from the bottom end.']],
     },
+    {
+      // 12.914 in is 328.016 mm: a figure that no hole is shown as.
+      carcass: 'kind: base\nwidth: 24\nloose-shelves: [«12.914»]',
+      unit: 'in',
+      says: 'loose-1 stands at 12.914 in, between the holes of left at 12.913 in and 14.173 in (first hole 0.315 in, pitch 32 mm). Move the shelf to one of them.',
+    },
   ],
   sound: [
+    // 12.913 in is 327.99 mm, and the hole at 328 mm is shown as 12.913 in.
+    { carcass: 'kind: base\nwidth: 24\nloose-shelves: [12.913]', unit: 'in' },
+    {
+      carcass: 'kind: base\nwidth: 24\nloose-shelves: [12.913]\nrow-holes: { from: 12.913, to: 24 }',
+      unit: 'in',
+      besides: ['partial-rows-cost'],
+    },
     { carcass: 'kind: wall\nwidth: 600\nloose-shelves: [328, 488]' },
     { carcass: 'kind: base\nwidth: 900\ndividers: 1\nfixed-shelves: 1' },
     // A fixed shelf has bores of its own: here half way between two holes of the rows.
