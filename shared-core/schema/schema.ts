@@ -44,9 +44,13 @@ export interface LengthSchema {
   readonly min: Micrometres;
   readonly max: Micrometres;
 }
-/** Two lengths written `20 to 80`; one length alone is a span of no width. Both bounds inclusive. */
+/**
+ * Two lengths written `20 to 80`; one length alone is a span of no width, or with `alone: 'maximum'` one from the least that may
+ * be written. Both bounds inclusive.
+ */
 export interface SpanSchema {
   readonly type: 'span';
+  readonly alone?: 'maximum';
   readonly about: string;
   readonly min: Micrometres;
   readonly max: Micrometres;
@@ -216,6 +220,12 @@ export const span = (about: string, minMm = 0, maxMm = 10_000): SpanSchema => ({
   about,
   min: mm(minMm),
   max: mm(maxMm),
+});
+
+/** The same where nothing could be done with a span of no width, so that one length alone is its maximum. */
+export const spanUpTo = (about: string, minMm: number, maxMm: number): SpanSchema => ({
+  ...span(about, minMm, maxMm),
+  alone: 'maximum',
 });
 export const count = (about: string, min = 0, max = 100): CountSchema => ({ type: 'count', about, min, max });
 export const number = (about: string, min = 0, max = 1_000_000): NumberSchema => ({ type: 'number', about, min, max });

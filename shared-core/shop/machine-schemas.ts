@@ -1,11 +1,25 @@
 import { optional, orEmpty, orOwnName, required, usually } from '../schema/fields.js';
-import { choice, count, flag, length, list, named, record, span, text } from '../schema/schema.js';
+import {
+  choice,
+  count,
+  flag,
+  length,
+  list,
+  named,
+  record,
+  span,
+  spanUpTo,
+  text,
+  type SpanSchema,
+} from '../schema/schema.js';
 
 export const panelSpans = record('panel range', 'The panels that the machine takes.', {
   length: optional(span('Minimum to maximum length, along the fence.')),
   width: optional(span('Minimum to maximum width, away from the fence.')),
   thickness: optional(span('Minimum to maximum thickness.', 1, 200)),
 });
+const boringDepth = (maxMm: number): SpanSchema =>
+  spanUpTo('Minimum to maximum boring depth; one length alone is the maximum, and the minimum is 0.', 0, maxMm);
 const sideChoice = choice('On which side of the spindles, as seen by the operator.', {
   left: 'To the left.',
   right: 'To the right.',
@@ -56,7 +70,7 @@ const headParts = {
   body: orOwnName(text('Heads with the same body are one machine whose head is turned; turning it costs time.')),
   spindles: required(count('Number of spindles in the line.', 1, 100)),
   pitch: required(length('From spindle to spindle.', 10, 100)),
-  depth: required(span('Minimum to maximum boring depth.', 0, 200)),
+  depth: required(boringDepth(200)),
   'depth-stops': optional(count('Number of places on the depth turret.', 1, 24)),
   panel: orEmpty(panelSpans),
   clamps: orEmpty(named('clamp', 'Where the machine holds the panel down.', clamp)),
@@ -111,7 +125,7 @@ export const lineDrill = record('line drill', 'Heads of spindles along the fence
 export const cupBorer = record('cup borer', 'A borer for hinge cups.', {
   body: orOwnName(text('Heads with the same body are one machine.')),
   distance: required(span('From the fence to the centre of the cup.', 0, 200)),
-  depth: required(span('Minimum to maximum boring depth.', 0, 50)),
+  depth: required(boringDepth(50)),
   stops: orEmpty(named('stop', 'The end stops along the fence: without one no cup can be set out.', stop)),
   panel: orEmpty(panelSpans),
   stands: standsOnTable,

@@ -10,7 +10,7 @@ import { wantedOf } from '../wanted.js';
 import { isBounded } from './bounds.js';
 import type { Context } from './context.js';
 
-/** Two lengths, `20 to 80`; one alone is a span of no width. */
+/** Two lengths, `20 to 80`; one alone is a span of no width, or the maximum where the schema says so. */
 export function readSpan(context: Context, schema: SpanSchema, text: string, place: Place, path: Path): Span | null {
   const { unit } = context;
   const fault = (message: Message): null => context.fault(errorAt('length-impossible', place, message));
@@ -25,13 +25,14 @@ export function readSpan(context: Context, schema: SpanSchema, text: string, pla
   const max = parseLength(last, unit);
   if (!min.ok) return fault(say.spanOfNoLengths({ fault: min.fault, unit, max: schema.max }));
   if (!max.ok) return fault(say.spanOfNoLengths({ fault: max.fault, unit, max: schema.max }));
+  const least = second === undefined && schema.alone === 'maximum' ? schema.min : min.value;
   if (min.value > max.value) {
     fault(say.spanBackwards({ from: min.value, to: max.value }));
     return mended(context, schema, max.value, min.value);
   }
   if (!isBounded(context, schema, min.value, place, path) || !isBounded(context, schema, max.value, place, path))
-    return mended(context, schema, min.value, max.value);
-  return { min: min.value, max: max.value };
+    return mended(context, schema, least, max.value);
+  return { min: least, max: max.value };
 }
 
 /** What of a span lies within its bounds, where it is wanted. */

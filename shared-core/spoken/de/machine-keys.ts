@@ -7,7 +7,8 @@ export const machineKeys: Readonly<Record<string, string>> = {
     'Köpfe mit demselben Gestell sind eine Maschine, deren Kopf geschwenkt wird; das kostet Zeit.',
   'Number of spindles in the line.': 'Zahl der Spindeln in der Reihe.',
   'From spindle to spindle.': 'Von Spindel zu Spindel.',
-  'Minimum to maximum boring depth.': 'Kleinste bis größte Bohrtiefe.',
+  'Minimum to maximum boring depth; one length alone is the maximum, and the minimum is 0.':
+    'Kleinste bis größte Bohrtiefe; ein Maß allein ist die größte, und die kleinste ist 0.',
   'Number of places on the depth turret.': 'Zahl der Stellen am Tiefenrevolver.',
   'The panels that the machine takes.': 'Die Platten, die die Maschine nimmt.',
   'Minimum to maximum length, along the fence.': 'Kleinste bis größte Länge, längs des Lineals.',

@@ -7,7 +7,8 @@ export const machineKeys: Readonly<Record<string, string>> = {
     'Les têtes d’un même bâti sont une machine dont on tourne la tête ; cela prend du temps.',
   'Number of spindles in the line.': 'Nombre de broches de la ligne.',
   'From spindle to spindle.': 'De broche à broche.',
-  'Minimum to maximum boring depth.': 'Profondeur de perçage minimale à maximale.',
+  'Minimum to maximum boring depth; one length alone is the maximum, and the minimum is 0.':
+    'Profondeur de perçage minimale à maximale ; une seule mesure est la maximale, et la minimale est 0.',
   'Number of places on the depth turret.': 'Nombre de places de la tourelle de profondeur.',
   'The panels that the machine takes.': 'Les panneaux que prend la machine.',
   'Minimum to maximum length, along the fence.': 'Longueur minimale à maximale, le long du guide.',

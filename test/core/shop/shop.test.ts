@@ -234,3 +234,18 @@ test('the shop to start from says, at every range of a machine, what to measure'
     ).toBe(true);
   }
 });
+
+test('one depth alone is the greatest that a machine bores; a span from it to itself is what it says', () => {
+  const depthOf = (written: string) => {
+    const text = `vertical-heads:\n  head: { spindles: 21, pitch: 32, fence: far, from: above, fence-offset: 50, depth: ${written}, stops: { A: { side: left, range: 0 to 900 } } }\n`;
+    const { shop, findings } = readShop(text);
+    const head = shop.machines.get('head');
+    return {
+      findings: findings.length,
+      ...(head?.kind === 'vertical' && { depth: head.depth, fence: head.fenceOffset }),
+    };
+  };
+  const fence = { min: 50_000, max: 50_000 };
+  expect(depthOf('60')).toEqual({ findings: 0, depth: { min: 0, max: 60_000 }, fence });
+  expect(depthOf('60 to 60')).toEqual({ findings: 0, depth: { min: 60_000, max: 60_000 }, fence });
+});
