@@ -11,7 +11,7 @@ export function removal(walk: Walk, lines: TextLines): readonly TextEdit[] | nul
   while (depth > 1 && sizeOf(walk.steps[depth]!.parent) === 1) depth -= 1;
   const step = walk.steps[depth]!;
   if (depth === 0 || step.parent === null) return null;
-  if (step.parent.flow) return removalInBrackets(step);
+  if (step.parent.flow) return removalInBrackets(step, lines);
   if (walk.steps.slice(0, depth).some((one) => isFlow(one.node))) return null;
   if (!('entry' in step)) {
     const dash = lines.dashOf(step.node!);
@@ -25,7 +25,7 @@ export function removal(walk: Walk, lines: TextLines): readonly TextEdit[] | nul
   return next === undefined ? null : [{ start: keyPlace.start, end: next.keyPlace.start, text: '' }];
 }
 
-function removalInBrackets(step: Exclude<Step, { parent: null }>): readonly TextEdit[] {
+function removalInBrackets(step: Exclude<Step, { parent: null }>, lines: TextLines): readonly TextEdit[] {
   const places =
     'entry' in step
       ? step.parent.entries.map((entry) => entry.place)
@@ -33,9 +33,33 @@ function removalInBrackets(step: Exclude<Step, { parent: null }>): readonly Text
   const own = places[step.index]!;
   const next = places[step.index + 1];
   const before = places[step.index - 1];
-  if (next !== undefined) return [{ start: own.start, end: next.start, text: '' }];
-  return [{ start: before?.end ?? own.start, end: own.end, text: '' }];
+  if (next !== undefined) return [upTo(next.start, own, lines)];
+  return [before === undefined ? { start: own.start, end: own.end, text: '' } : backTo(before.end, own, lines)];
 }
+
+/** What goes with one that others follow: all up to the next, but for remarks on lines between, which are of that one. */
+function upTo(next: number, { start, end }: Span, lines: TextLines): TextEdit {
+  const between = lines.text.slice(end, next);
+  const behind = /^[ \t]*,[ \t]*(?:#.*)?(?=\r?\n)/.exec(between)?.[0].length ?? null;
+  if (behind === null || !between.slice(behind).includes('#')) return { start, end: next, text: '' };
+  return beginsLine(start, lines) ? lines.wholeLines(start, end) : { start, end: end + behind, text: '' };
+}
+
+/** What goes with the last one: all from the one before, but for remarks between, which are of that one. Its comma may stay. */
+function backTo(before: number, { start, end }: Span, lines: TextLines): TextEdit {
+  const between = lines.text.slice(before, start);
+  if (!between.includes('#')) return { start: before, end, text: '' };
+  const comma = /,[^#\n]*$/.exec(between);
+  if (comma !== null) return { start: before + comma.index, end, text: '' };
+  const endsLine = /^[ \t]*,?[ \t]*(?:#.*)?$/.test(lines.text.slice(end, lines.lineEnd(end)));
+  if (beginsLine(start, lines) && endsLine) return lines.wholeLines(start, end);
+  return { start, end: end + (/^\s*,/.exec(lines.text.slice(end))?.[0].length ?? 0), text: '' };
+}
+
+type Span = Pick<TextEdit, 'start' | 'end'>;
+
+const beginsLine = (start: number, lines: TextLines): boolean =>
+  lines.text.slice(lines.lineStart(start), start).trim() === '';
 
 function sizeOf(node: MapNode | ListNode | null): number {
   return node === null ? 0 : node.kind === 'map' ? node.entries.length : node.items.length;

@@ -136,6 +136,17 @@ describe('taking out', () => {
     ['the first key of an item', 'l:\n  - bay: 1\n    at: 2\n', remove(['l', 0, 'bay']), 'l:\n  - at: 2\n'],
     ['first in brackets', 'l: [1, 2, 3]\n', remove(['l', 0]), 'l: [2, 3]\n'],
     ['last in brackets', 'm: { a: 1, b: 2 }\n', remove(['m', 'b']), 'm: { a: 1 }\n'],
+    ['last in brackets, a remark before it', 'l: [\n  1, # a\n  2, # b\n]\n', remove(['l', 1]), 'l: [\n  1, # a\n]\n'],
+    ['last, the bracket behind it', 'l: [ 1, # a\n  2 ]\n', remove(['l', 1]), 'l: [ 1, # a\n   ]\n'],
+    ['last, commas leading', 'l: [\n  1 # a\n  , 2 # b\n]\n', remove(['l', 1]), 'l: [\n  1 # a\n   # b\n]\n'],
+    [
+      'first, a remark over the next',
+      'm: {\n  a: 1, # a\n  # b\n  b: 2\n}\n',
+      remove(['m', 'a']),
+      'm: {\n  # b\n  b: 2\n}\n',
+    ],
+    ['first beside its bracket', 'l: [1, # a\n  # b\n  2]\n', remove(['l', 0]), 'l: [\n  # b\n  2]\n'],
+    ['first, its remark with it', 'l: [\r\n  1, # a\r\n  2\r\n]\r\n', remove(['l', 0]), 'l: [\r\n  2\r\n]\r\n'],
   ])('%s', (_, text, change, wanted) => {
     expect(after(text, change)).toBe(wanted);
   });
