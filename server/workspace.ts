@@ -10,6 +10,7 @@ import {
 import type { Files } from './files.js';
 import { say } from './messages.js';
 import { baseName, isJob, isShop, normalUri, shopUri } from './files.js';
+import { offsetOf } from './text.js';
 
 /** A job or shop file that is open, with what is known of its present text. */
 export interface OpenJob {
@@ -115,7 +116,7 @@ export class Workspace {
     if (kindOf(document) !== 'job') return true;
     const { uri } = document;
     this.#begins(uri);
-    const near = document.offsetAt({ line: this.#cursors.get(normalUri(uri)) ?? 0, character: 0 });
+    const near = offsetOf(document, { line: this.#cursors.get(normalUri(uri)) ?? 0, character: 0 });
     return this.#engine.prepare(uri, document.getText(), near, enough);
   }
 
@@ -125,7 +126,7 @@ export class Workspace {
     const document = this.#jobAt(uri);
     if (document === null) return this.file(uri);
     this.#begins(document.uri);
-    const at = document.offsetAt({ line, character: 0 });
+    const at = offsetOf(document, { line, character: 0 });
     return { kind: 'job', document, analysis: this.#engine.near(document.uri, document.getText(), at) };
   }
 
