@@ -280,6 +280,13 @@ function keyBefore(before: string): string | null {
   return written.length < before.length && written.endsWith(':') ? written.slice(0, -1).trimEnd() : null;
 }
 
+/** Whether a bracket there is the first of a value: at the beginning, or behind a colon and a blank. */
+function mayOpenAt(content: string, index: number): boolean {
+  let before = index;
+  while (before > 0 && /\s/.test(content[before - 1]!)) before -= 1;
+  return index === 0 || (before < index && content[before - 1] === ':');
+}
+
 /** Follows the brackets of one line up to its end. */
 function scanFlow(content: string): Flow {
   const stack: { readonly map: boolean; key: string | null }[] = [];
@@ -295,7 +302,7 @@ function scanFlow(content: string): Flow {
     }
     const top = stack.at(-1);
     if ((sign === '"' || sign === "'") && content.slice(start, index).trim() === '') quote = sign;
-    else if ((sign === '{' || sign === '[') && (stack.length > 0 || /(?::\s+|^)$/.test(content.slice(0, index)))) {
+    else if ((sign === '{' || sign === '[') && (stack.length > 0 || mayOpenAt(content, index))) {
       if (stack.length === 0) leadKey = keyBefore(content.slice(0, index));
       stack.push({ map: sign === '{', key: null });
       start = index + 1;
