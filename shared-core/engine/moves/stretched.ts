@@ -40,8 +40,8 @@ export function stretched(analysis: JobAnalysis, offset: number): readonly Refac
   if (spec === null || !ownText(spec[size])) return [];
   return wishes(analysis, carcass, spec, size).flatMap(({ to, title }): readonly Refactor[] => {
     const follow = followers(analysis, spec, size, to - spec[size].value);
-    // Without any, the figure alone says it.
-    if (follow.length === 0) return [];
+    // Without any, the figure alone says it; and what would end in front of its edge, or have no height, cannot follow.
+    if (follow.length === 0 || follow.some((one) => one.to <= 0)) return [];
     const how = notationIn(analysis, carcass);
     const changes = [{ of: spec[size], to }, ...follow].map((one) => setLength(how, one.of.path, one.to));
     const edits = editsInCarcass(analysis, carcass, changes);

@@ -80,6 +80,25 @@ describe('another size', () => {
     expect(after(fronts('[{ front: drawer, height: 140 }, drawer]'), 'height: 720', 'Stretch')).toBeNull();
   });
 
+  test('is not offered where what follows would come to stand in front of the carcass, or have no height', () => {
+    const stretches = (text: string, piece: string) =>
+      offered(text, piece).filter((title) => title.startsWith('Stretch'));
+    const row = job(
+      box('kind: base\nwidth: 600\ndepth: 600\nrear-row: 320'),
+      box('kind: base\nwidth: 600\ndepth: 250', 'b'),
+    );
+    expect(stretches(row, 'depth: 600')).toEqual([]);
+    const fronts = 'fronts: [{ front: drawer, height: 150 }, { front: drawer, height: 150 }]';
+    const high = job(
+      box(`kind: base\nwidth: 600\nheight: 2000\n${fronts}`),
+      box('kind: base\nwidth: 600\nheight: 700', 'b'),
+    );
+    expect(stretches(high, 'height: 2000')).toEqual([
+      'Stretch to 2032 mm, a pitch more, with what is inside',
+      'Stretch to 1968 mm, a pitch less, with what is inside',
+    ]);
+  });
+
   test('is not offered where nothing inside would follow', () => {
     expect(offered(job(box('kind: base\nwidth: 600\nheight: 720\nloose-shelves: 2')), 'height: 720')).toEqual([]);
   });
