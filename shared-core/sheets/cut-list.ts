@@ -1,5 +1,6 @@
 import type { Carcass, Panel } from '../carcass/model.js';
 import type { Micrometres } from '../length/units.js';
+import { groupBy } from '../machining/plan/numbers.js';
 import type { Board } from '../shop/model.js';
 
 /** Panels of one board that are cut and banded alike. */
@@ -43,8 +44,7 @@ export function cutList(
       same.panels.push({ carcass: name, panel: panel.key, pieces: carcass.count });
       same.pieces += carcass.count;
     }
-  const boards = new Map<Board, CutSize[]>();
-  for (const size of sizes.values()) boards.set(size.board, [...(boards.get(size.board) ?? []), size]);
+  const boards = groupBy<CutSize, Board>(sizes.values(), ({ board }) => board);
   for (const list of boards.values()) list.sort((a, b) => b.length - a.length || b.width - a.width);
   return boards;
 }

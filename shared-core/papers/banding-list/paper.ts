@@ -3,6 +3,7 @@ import { grouped } from '../../findings/lookups.js';
 import { figure } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
+import { groupBy } from '../../machining/plan/numbers.js';
 import type { Band } from '../../shop/model.js';
 import { tellerTo } from '../../words/message.js';
 import { asItIs, worded, type Told } from '../../words/told.js';
@@ -26,8 +27,7 @@ export function bandingPaper(
   title: Told,
   reader: Reader,
 ): Paper {
-  const edges = new Map<Band, BandedEdge[]>();
-  for (const one of edgesOf(carcasses)) edges.set(one.band, [...(edges.get(one.band) ?? []), one]);
+  const edges = groupBy(edgesOf(carcasses), ({ band }) => band);
   const told = tellerTo(reader);
   return {
     title,
