@@ -42,7 +42,13 @@ export function mirror(said: CarcassSaid): CarcassSaid {
     ...(blind && { blind: withValue(blind, changedOver(blind.value)) }),
     ...(diagonal && { diagonal: withValue(diagonal, changedOver(diagonal.value)) }),
     ...(rowHoles?.value.bays && {
-      'row-holes': withValue(rowHoles, { ...rowHoles.value, bays: inOtherBays(rowHoles.value.bays, bays) }),
+      'row-holes': withValue(rowHoles, {
+        ...rowHoles.value,
+        bays: withValue(
+          rowHoles.value.bays,
+          rowHoles.value.bays.value.map((one) => otherBay(one, bays)),
+        ),
+      }),
     }),
     ...(said['wardrobe-rails'] && {
       'wardrobe-rails': withValue(
@@ -81,17 +87,13 @@ function acrossWidth(list: ListOf<'dividers'>, width: number): ListOf<'dividers'
   return { ...list, is: withValue(list.is, mirrored) };
 }
 
-/** Bays are counted from the left. One that is not there stays as it is, and is told. */
 function inOtherBay<T extends { readonly bay?: Located<number> }>(one: T, bays: number): T {
-  if (one.bay === undefined || one.bay.value > bays) return one;
-  return { ...one, bay: withValue(one.bay, bays + 1 - one.bay.value) };
+  return one.bay === undefined ? one : { ...one, bay: otherBay(one.bay, bays) };
 }
 
-const inOtherBays = (list: Located<readonly Located<number>[]>, bays: number) =>
-  withValue(
-    list,
-    list.value.map((one) => withValue(one, bays + 1 - one.value)),
-  );
+/** Bays are counted from the left. One that is not there stays as it is. */
+const otherBay = (bay: Located<number>, bays: number): Located<number> =>
+  bay.value > bays ? bay : withValue(bay, bays + 1 - bay.value);
 
 /** What is said of the left is said of the right, and the other way round. */
 function changedOver<V extends { readonly left?: Located<Micrometres>; readonly right?: Located<Micrometres> }>(

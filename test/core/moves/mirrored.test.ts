@@ -37,6 +37,19 @@ test('the text is mirrored line by line, and comments stay where they are', () =
 `);
 });
 
+test('a bay that is not there stays the one that it is', () => {
+  const text = `carcasses:
+  a:
+    kind: base
+    width: 900
+    dividers: 1
+    row-holes: { bays: [1, 3] }
+    loose-shelves: [{ at: 300, bay: 1 }, { at: 300, bay: 3 }]
+`;
+  const mirrored = text.replace('[1, 3]', '[2, 3]').replace('bay: 1', 'bay: 2');
+  expect(after(text, 'a:', TITLE)).toBe(mirrored);
+});
+
 test('where no rows are bored, no place is written for them', () => {
   const text = `carcasses:
   a:
