@@ -5,7 +5,7 @@ import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
 import { secondsOf, workOf } from '../machining/plan/cost.js';
 import type { Operation } from '../machining/plan/operation.js';
-import { bestOrder, orderTask } from '../machining/plan/plan.js';
+import { bestOrder, orderTask, secondsAsTheyCome } from '../machining/plan/plan.js';
 import { rowOperations } from '../machining/plan/row-operations.js';
 import { setUpsOf } from '../machining/plan/set-ups.js';
 import type { LineDrill } from '../shop/model.js';
@@ -61,11 +61,12 @@ export function rowWork(context: CarcassContext, laid: RowsLaid): RowWork | null
   const { changeover, handling } = context.shop;
   const setUps = setUpsOf([{ operations, unreachable: [], count: 1 }], context.derived);
   const work = workOf({ runs: setUps.flatMap(({ setUp }) => setUp.runs) });
-  const task = orderTask(setUps.length > MOST_ORDERED ? setUps.slice(0, MOST_ORDERED) : setUps, changeover);
+  const task = orderTask(setUps, changeover);
+  const toChange = setUps.length > MOST_ORDERED ? secondsAsTheyCome(task) : bestOrder(task).cost;
   return {
     setUps: setUps.length,
     strokes: work.strokes,
-    seconds: bestOrder(task).cost + secondsOf(work, handling),
+    seconds: toChange + secondsOf(work, handling),
   };
 }
 

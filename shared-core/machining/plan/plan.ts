@@ -116,14 +116,23 @@ function orderOnOne({ setUps, times, before }: OrderTask): StatefulOrder {
   });
   if (found !== null) return found;
   // Times that nothing can be summed with: the set-ups as they come, of which nothing is claimed.
-  let state: Settings | null = null;
-  let cost = 0;
-  for (const to of setUps.keys()) {
-    const next = step(state, to);
-    cost += next.cost;
-    state = next.state;
+  return {
+    order: [...setUps.keys()],
+    cost: secondsAsTheyCome({ setUps, times }),
+    lowerBound: 0,
+    bestInStages: false,
+  };
+}
+
+/** Seconds of changeover where set-ups are run in the order in which they come. */
+export function secondsAsTheyCome({ setUps, times }: Pick<OrderTask, 'setUps' | 'times'>): number {
+  let stands: Settings | null = null;
+  let seconds = 0;
+  for (const setUp of setUps) {
+    seconds += changeoverTime(changesBetween(stands, setUp), times);
+    stands = left(stands, setUp);
   }
-  return { order: [...setUps.keys()], cost, lowerBound: 0, bestInStages: false };
+  return seconds;
 }
 
 /**
