@@ -27,7 +27,7 @@ export { knownFindings, allFindings, findingTotals, findingWords, type ToldFindi
 export type { Severity } from './findings/finding.js';
 export { editsOfBatch, editsWithoutChoice, repairsFor, type BatchKey } from './service/repairs.js';
 export { refactorsIn } from './service/refactors.js';
-export type { RepairEdits } from './engine/repairs.js';
+export type { TextEdit } from './document/pieces.js';
 
 // Files to begin with, and what may stand in them.
 export { templateOf } from './service/templates.js';

@@ -2,18 +2,18 @@ import { tell } from '../../shared-core/words/message.js';
 import { say } from '../messages.js';
 import type { CodeAction, CodeActionContext, Diagnostic, Range, WorkspaceEdit } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
-import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
 import {
   editsOfBatch,
   editsWithoutChoice,
   refactorsIn,
   repairsFor,
   type BatchKey,
-  type RepairEdits,
+  type TextEdit,
 } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
 import type { Files } from '../files.js';
-import { NOT_OPEN, offsetOf, rangeOf } from '../text.js';
+import { offsetOf, rangeOf } from '../text.js';
 import type { OpenFile, OpenJob } from '../workspace.js';
 import { shopCreation } from './create-shop.js';
 import { diagnosticsInOrder } from './diagnostics.js';
@@ -108,8 +108,7 @@ function withEdit(file: OpenJob, action: CodeAction, abilities: ClientAbilities)
 
 function refactors(file: OpenFile, range: Range, abilities: ClientAbilities): CodeAction[] {
   return refactorsIn(file, offsetOf(file.document, range.start)).flatMap(({ title, edits }): CodeAction[] => {
-    const own = file.kind === 'job' ? { job: edits, shop: [] } : { job: [], shop: edits };
-    const edit = editOf(file, own, abilities);
+    const edit = editOf(file, edits, abilities);
     return edit === null ? [] : [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
   });
 }
@@ -119,19 +118,15 @@ function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
   return edit === null ? [] : [{ title: tell(say.takeRepairs(), 'mm'), kind: FIX_ALL, edit }];
 }
 
-function editOf(file: OpenFile, edits: RepairEdits, { versionedEdits }: ClientAbilities): WorkspaceEdit | null {
-  const { document } = file;
-  if (file.kind === 'shop') return workspaceEdit([inDocument(document, edits.shop)], versionedEdits);
-  const { uri, text } = file.analysis.used;
-  // The shop file may not be open.
-  const shop = uri === null ? null : TextDocument.create(uri, 'borewright-shop', NOT_OPEN, text);
-  return workspaceEdit(
-    [inDocument(document, edits.job), ...(shop === null ? [] : [inDocument(shop, edits.shop)])],
-    versionedEdits,
-  );
+function editOf(
+  { document }: OpenFile,
+  edits: readonly TextEdit[],
+  { versionedEdits }: ClientAbilities,
+): WorkspaceEdit | null {
+  return workspaceEdit([inDocument(document, edits)], versionedEdits);
 }
 
-function inDocument(document: TextDocument, edits: RepairEdits['job']): DocumentEdits {
+function inDocument(document: TextDocument, edits: readonly TextEdit[]): DocumentEdits {
   return {
     document,
     edits: edits.map(({ start, end, text }) => ({ range: rangeOf(document, start, end), newText: text })),

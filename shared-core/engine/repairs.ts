@@ -11,12 +11,6 @@ import type { JobAnalysis } from './analysis.js';
 import type { FileFinding } from './carcass-analysis.js';
 import { jobMessages } from './messages.js';
 
-/** Edits of the two files that a repair may touch, in offsets of the whole files; none overlap. */
-export interface RepairEdits {
-  readonly job: readonly TextEdit[];
-  readonly shop: readonly TextEdit[];
-}
-
 /** A repair and the carcass whose text its changes are counted in. */
 export interface PlacedRepair {
   readonly carcass: number | null;
@@ -33,23 +27,21 @@ export interface Batch {
   readonly repairs: readonly PlacedRepair[];
 }
 
-/** The edits that carry out a repair; null where the text does not allow it. */
-export function repairEdits(analysis: JobAnalysis, repair: PlacedRepair): RepairEdits | null {
+/** The edits of the job file that carry out a repair; null where the text does not allow it. */
+export function repairEdits(analysis: JobAnalysis, repair: PlacedRepair): readonly TextEdit[] | null {
   const edits = batchEdits(analysis, [repair]);
-  return edits.job.length + edits.shop.length > 0 ? edits : null;
+  return edits.length > 0 ? edits : null;
 }
 
 /**
- * The edits that carry out several repairs at once. Where two want the same place the first is taken; where a text does not
+ * The edits of the job file that carry out several repairs at once; none overlap. No repair of a job touches its shop. Where two want the same place the first is taken; where a text does not
  * allow its changes, that text is left as it is.
  */
-export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair[]): RepairEdits {
+export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair[]): readonly TextEdit[] {
   const inCarcass = new Map<number, Change[]>();
   const inHead: Change[] = [];
   const inTail: Change[] = [];
-  const inShop: Change[] = [];
   const rewritten: TextEdit[] = [];
-  const shopRewrites: TextEdit[] = [];
   const taken = new Set<string>();
   for (const { carcass, repair } of repairs) {
     const rewrites = repair.rewrites ?? [];
@@ -61,18 +53,15 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
     for (const place of places) taken.add(place);
     for (const rewrite of rewrites) {
       const { start, end } = analysis.rewritten(rewrite, carcass);
-      const edit = { start, end, text: rewrite.text };
-      (rewrite.part === 'shop' ? shopRewrites : rewritten).push(edit);
+      rewritten.push({ start, end, text: rewrite.text });
     }
     for (const change of repair.changes) {
       if (change.part === 'head') inHead.push(change);
       else if (change.part === 'tail') inTail.push(change);
-      else if (change.part === 'shop') inShop.push(change);
       else if (carcass !== null) inCarcass.set(carcass, [...(inCarcass.get(carcass) ?? []), change]);
     }
   }
   const { head, tail } = analysis.parts;
-  const { text: shop, uri } = analysis.used;
   const job = [
     ...rewritten,
     ...editsInTop(head, 'head', inHead),
@@ -80,10 +69,7 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
     ...[...inCarcass].flatMap(([carcass, changes]) => editsInCarcass(analysis, carcass, changes)),
   ];
   // Of an uncut text, edits of two carcasses may meet in a shared value.
-  return {
-    job: withoutOverlaps(job),
-    shop: uri === null ? [] : withoutOverlaps([...shopRewrites, ...editsInShop(shop, inShop)]),
-  };
+  return withoutOverlaps(job);
 }
 
 /**
@@ -163,17 +149,13 @@ export function preferredRepairs(
   });
 }
 
-function editsInShop(text: string, changes: readonly Change[]): readonly TextEdit[] {
-  return changes.length === 0 ? [] : editsFor(text, readTree(text, 'shop').root, changes);
-}
-
 /** All edits of a shop file that carry out repairs of its own findings, in order; none overlap. */
 export function shopRepairEdits(text: string, repairs: readonly Repair[]): readonly TextEdit[] {
   const rewrites = repairs.flatMap((repair) => repair.rewrites ?? []);
   const changes = repairs.flatMap((repair) => repair.changes);
   return withoutOverlaps([
     ...rewrites.map(({ start, end, text }) => ({ start, end, text })),
-    ...editsInShop(text, changes),
+    ...(changes.length === 0 ? [] : editsFor(text, readTree(text, 'shop').root, changes)),
   ]);
 }
 

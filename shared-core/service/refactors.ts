@@ -1,5 +1,5 @@
 import { refactorsAt } from '../engine/refactors.js';
-import type { RepairEdits } from '../engine/repairs.js';
+import type { TextEdit } from '../document/pieces.js';
 import { shopRefactorsAt } from '../engine/shop-refactors.js';
 import { tell } from '../words/message.js';
 import type { AnalysedFile } from './file.js';
@@ -8,7 +8,7 @@ import type { AnalysedFile } from './file.js';
 export function refactorsIn(
   file: AnalysedFile,
   offset: number,
-): readonly { readonly title: string; readonly edits: RepairEdits['job'] }[] {
+): readonly { readonly title: string; readonly edits: readonly TextEdit[] }[] {
   const isShop = file.kind === 'shop';
   const unit = isShop ? file.analysis.shop.unit : file.analysis.unit;
   const found = isShop ? shopRefactorsAt(file.analysis, offset) : refactorsAt(file.analysis, offset);

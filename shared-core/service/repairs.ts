@@ -1,4 +1,4 @@
-import type { RepairEdits } from '../engine/repairs.js';
+import type { TextEdit } from '../document/pieces.js';
 import {
   batchEdits,
   batchesFor,
@@ -22,7 +22,7 @@ export interface BatchKey {
 
 /** A repair of one finding, with its edits; or a batch that it belongs to, whose edits take a while to work out. */
 export type OfferedRepair =
-  | { readonly title: string; readonly preferred: boolean; readonly edits: RepairEdits }
+  | { readonly title: string; readonly preferred: boolean; readonly edits: readonly TextEdit[] }
   | { readonly title: string; readonly batch: BatchKey };
 
 /**
@@ -42,7 +42,7 @@ export function repairsFor(
       const offered = look({ finding: one }).map((repair): OfferedRepair => ({
         title: tell(repair.title, shop.unit),
         preferred: repair.preferred,
-        edits: { job: [], shop: shopRepairEdits(text, [repair]) },
+        edits: shopRepairEdits(text, [repair]),
       }));
       return [{ finding, repairs: offered }];
     });
@@ -69,12 +69,12 @@ export function repairsFor(
 }
 
 /** The edits of a batch: each of its repairs is tried. */
-export function editsOfBatch(analysis: JobAnalysis, batch: BatchKey): RepairEdits {
+export function editsOfBatch(analysis: JobAnalysis, batch: BatchKey): readonly TextEdit[] {
   return batchEdits(analysis, repairsOf(analysis, batch));
 }
 
 /** The edits that may be taken without asking: the preferred repair of every finding that has one and that the reader wants told. */
-export function editsWithoutChoice(file: AnalysedFile): RepairEdits {
+export function editsWithoutChoice(file: AnalysedFile): readonly TextEdit[] {
   const isWanted = (rule: string): boolean => file.analysis.wishes.findings.get(rule) !== null;
   if (file.kind === 'job') return batchEdits(file.analysis, preferredRepairs(file.analysis, isWanted));
   const { text, findings } = file.analysis;
@@ -82,5 +82,5 @@ export function editsWithoutChoice(file: AnalysedFile): RepairEdits {
   const repairs = findings.flatMap((finding) =>
     isWanted(finding.rule) ? (look({ finding }).find(({ preferred }) => preferred) ?? []) : [],
   );
-  return { job: [], shop: shopRepairEdits(text, repairs) };
+  return shopRepairEdits(text, repairs);
 }

@@ -141,7 +141,7 @@ function growingSizes(
     const text = writeLength(value.value + by, 'mm');
     const changes = [{ kind: 'set', part: 'self', path: value.path, text }] as const;
     const edits = repairEdits(job, { carcass: 0, repair: { title: asMessage(''), changes, preferred: false } });
-    const grown = edits === null ? null : analyse(applied(job.text, edits.job)).carcasses[0]!;
+    const grown = edits === null ? null : analyse(applied(job.text, edits)).carcasses[0]!;
     if (grown === null || !stands(grown)) continue;
     for (const [side, size] of sidesOf(grown))
       if (size > (was.get(side) ?? Infinity)) growing.set(side, [...(growing.get(side) ?? []), value]);

@@ -14,7 +14,7 @@ const analyse = (text: string) =>
 /** The text after every repair that needs no choice, as an editor takes them at each save. */
 function saved(text: string): string {
   const analysis = analyse(text);
-  return applyEdits(text, batchEdits(analysis, preferredRepairs(analysis)).job);
+  return applyEdits(text, batchEdits(analysis, preferredRepairs(analysis)));
 }
 
 function errors(text: string): readonly string[] {
@@ -32,7 +32,7 @@ function offers(text: string): readonly (readonly [string, string])[] {
   const [one, ...more] = analysis.findings().filter(({ finding }) => finding.severity === 'error');
   expect(more).toEqual([]);
   return one!.finding.repairs.map((repair) => {
-    const edits = repairEdits(analysis, { carcass: one!.carcass, repair })!.job;
+    const edits = repairEdits(analysis, { carcass: one!.carcass, repair })!;
     return [`${repair.preferred ? '* ' : ''}${inWords(repair.title)}`, applyEdits(text, edits)];
   });
 }

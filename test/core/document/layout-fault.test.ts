@@ -18,7 +18,7 @@ function look(text: string): { readonly told: readonly string[]; readonly repair
       const { start, end } = analysis.locate(finding.place, carcass);
       return `${JSON.stringify(text.slice(start, end))} ${inWords(finding.message)}`;
     });
-  const edits = preferredRepairs(analysis).flatMap((one) => repairEdits(analysis, one)?.job ?? []);
+  const edits = preferredRepairs(analysis).flatMap((one) => repairEdits(analysis, one) ?? []);
   return { told, repaired: applyEdits(text, edits) };
 }
 
@@ -188,6 +188,6 @@ test('a name between two columns is left to its owner: both are offered', () => 
     ['Indent it like `kind`', 'Indent it like `sink`'],
   ]);
   const [one] = found;
-  const edits = repairEdits(analysis, { carcass: one!.carcass, repair: one!.finding.repairs[1]! })!.job;
+  const edits = repairEdits(analysis, { carcass: one!.carcass, repair: one!.finding.repairs[1]! })!;
   expect(applyEdits(text, edits)).toBe(SOUND);
 });

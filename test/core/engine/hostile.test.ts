@@ -60,7 +60,7 @@ describe.each(HOSTILE)('$name', ({ text }) => {
     let now = text(40);
     for (let round = 0; ; round += 1) {
       const analysis = analysed(now);
-      const after = applyEdits(now, batchEdits(analysis, preferredRepairs(analysis)).job);
+      const after = applyEdits(now, batchEdits(analysis, preferredRepairs(analysis)));
       if (after === now) break;
       now = after;
       expect(round).toBeLessThan(6);

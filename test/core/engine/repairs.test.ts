@@ -14,5 +14,5 @@ test('a key below the carcasses is repaired where it stands', () => {
   const repair = found?.finding.repairs[0];
   if (!found || !repair) throw new Error('the misspelt key is not found');
   const edits = repairEdits(analysis, { carcass: found.carcass, repair });
-  expect(applyEdits(text, edits?.job ?? [])).toBe(text.replace('titel', 'title'));
+  expect(applyEdits(text, edits ?? [])).toBe(text.replace('titel', 'title'));
 });

@@ -138,7 +138,7 @@ carcasses:
     ['shelf-off-grid', '(whole file)', { 'left-one': 0, 'right-one': 0 }],
   ] as const)('%s %s', (rule, scope, left) => {
     const batch = batchesFor(before, of(rule)[0]!).find(({ title }) => inWords(title).endsWith(scope));
-    const after = analyse(applied(broken, batchEdits(before, batch!.repairs).job));
+    const after = analyse(applied(broken, batchEdits(before, batch!.repairs)));
     const still = after.carcasses.map(({ name, findings: found }) => [
       name,
       found.filter((one) => one.rule === rule).length,
@@ -152,7 +152,7 @@ carcasses:
     const batch = batchesFor(before, of('shelf-off-grid')[0]!).find(({ title }) =>
       inWords(title).endsWith('(whole file)'),
     );
-    expect(applied(broken, batchEdits(before, batch!.repairs).job)).toBe(
+    expect(applied(broken, batchEdits(before, batch!.repairs))).toBe(
       broken.replace('[330, 490]', '[328, 488]').replace('- 341', '- 328').replace('at: 500', 'at: 488'),
     );
   });
@@ -161,7 +161,7 @@ carcasses:
     const batch = batchesFor(before, of('band-missing')[0]!).find(({ title }) =>
       inWords(title).endsWith('(whole file)'),
     );
-    const text = applied(broken, batchEdits(before, batch!.repairs).job);
+    const text = applied(broken, batchEdits(before, batch!.repairs));
     expect(text).toBe(broken.replace('band: none', 'band: band-1').replace('front: none', 'front: band-1'));
     expect(
       analyse(text)
@@ -186,7 +186,7 @@ describe('a repair is written in the unit of the file', () => {
     const repair = found.finding.repairs[0]!;
     expect(inWords(repair.title, 'in')).toBe(title);
     const batch = batchEdits(before, [{ carcass: found.carcass, repair }]);
-    const after = applied(inches, batch.job);
+    const after = applied(inches, batch);
     expect(after).toBe(inches.replace(`[${at}]`, `[${written}]`));
     const shelf = read(after).carcasses[0]!.spec!.looseShelves[0]!;
     expect(shelf.at.value).toBe(9525 + 10 * 32000);

@@ -22,14 +22,14 @@ test('repairs that need no choice come to rest, taken one by one or all at once:
         if (repairs.length === 0) break;
         const next = repairs[(pick + met.size) % repairs.length]!;
         steps.push(`${inWords(next.repair.title)}\n${now}`);
-        now = applied(now, repairEdits(job, next)!.job);
+        now = applied(now, repairEdits(job, next)!);
         taken += 1;
       }
       const seen: string[] = [];
       for (let now = text; !seen.includes(now);) {
         seen.push(now);
         const job = read(now);
-        now = applied(now, batchEdits(job, preferredRepairs(job)).job);
+        now = applied(now, batchEdits(job, preferredRepairs(job)));
         // What is left as it is has come to rest.
         if (now === seen.at(-1)) break;
         expect(seen, seen.join('\n')).not.toContain(now);

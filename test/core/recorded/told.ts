@@ -6,7 +6,7 @@ import {
   findingTotals,
   findingWords,
   repairsFor,
-  type RepairEdits,
+  type TextEdit,
 } from '../../../shared-core/service.js';
 import { digest, edited, flat, lineAndColumn, under } from './flat.js';
 
@@ -42,9 +42,7 @@ function jobOf(file: AnalysedFile) {
   return file.analysis;
 }
 
-function editWords(file: AnalysedFile, { job, shop }: RepairEdits): string {
-  const shopText = file.kind === 'shop' ? file.analysis.text : file.analysis.used.text;
-  return [edited(file.analysis.text, job), ...(shop.length === 0 ? [] : [`in the shop ${edited(shopText, shop)}`])]
-    .join(' ')
-    .trim();
+function editWords(file: AnalysedFile, edits: readonly TextEdit[]): string {
+  const words = edited(file.analysis.text, edits).trim();
+  return file.kind === 'shop' && edits.length > 0 ? `in the shop ${words}` : words;
 }

@@ -45,7 +45,7 @@ test('another hinge of the shop that reaches is offered, and reaches', () => {
   const found = job.findings().filter(({ finding }) => finding.rule === 'hinge-out-of-reach');
   const [repair] = found[0]!.finding.repairs;
   expect(inWords(repair!.title)).toBe('Hang the doors on ‘cranked’');
-  const after = applied(text, repairEdits(job, { carcass: 0, repair: repair! })!.job);
+  const after = applied(text, repairEdits(job, { carcass: 0, repair: repair! })!);
   expect(after).toBe(text.replace('hinge: straight', 'hinge: cranked'));
   const mended = analyse(after, { 'two.shop.yaml': TWO });
   expect(mended.findings().map(({ finding }) => finding.rule)).not.toContain('hinge-out-of-reach');

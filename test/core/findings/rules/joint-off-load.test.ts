@@ -40,7 +40,7 @@ test('offers the nearest depths that the load holds', () => {
     'Make the carcass 468 mm deep instead of 440 mm',
   ]);
   const edits = repairEdits(job, { carcass: found!.carcass, repair: found!.finding.repairs[0]! })!;
-  expect(applied(before, edits.job)).toBe(before.replace('440', '433'));
+  expect(applied(before, edits)).toBe(before.replace('440', '433'));
 });
 
 test('offers the nearest setbacks of a shelf that stands back by its own', () => {
@@ -56,5 +56,5 @@ test('offers the nearest setbacks of a shelf that stands back by its own', () =>
     'Set shelf-1 71 mm back instead of 100 mm',
   ]);
   const edits = repairEdits(job, { carcass: found!.carcass, repair: found!.finding.repairs[0]! })!;
-  expect(applied(before, edits.job)).toBe(before.replace('setback: 100', 'setback: 128'));
+  expect(applied(before, edits)).toBe(before.replace('setback: 100', 'setback: 128'));
 });

@@ -40,9 +40,7 @@ describe('carcass-unknown', () => {
     const { finding, carcass } = job.findings().find((one) => one.finding.rule === 'carcass-unknown')!;
     const [repair] = finding.repairs;
     expect(inWords(repair!.title)).toBe('Use ‘a’');
-    expect(applied(job.text, repairEdits(job, { carcass, repair: repair! })!.job)).toContain(
-      'like: a # as on the left',
-    );
+    expect(applied(job.text, repairEdits(job, { carcass, repair: repair! })!)).toContain('like: a # as on the left');
   });
 });
 

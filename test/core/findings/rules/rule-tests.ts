@@ -124,7 +124,7 @@ export function rule(
           .flatMap(({ finding, carcass }) => finding.repairs.map((repair) => ({ carcass, repair })));
         expect(offers.map(({ repair }) => inWords(repair.title))).toContain(offer);
         const chosen = offers.find(({ repair }) => inWords(repair.title) === offer)!;
-        expect(applied(before, repairEdits(job, chosen)!.job)).toBe(after);
+        expect(applied(before, repairEdits(job, chosen)!)).toBe(after);
       });
   });
 }
