@@ -27,12 +27,16 @@ export class Awake {
   async #ask(): Promise<void> {
     try {
       const lock = await navigator.wakeLock.request('screen');
-      if (!this.#wanted) {
+      // Let go of meanwhile; or asked for once more meanwhile, and a second hold would outlive the first.
+      if (!this.#wanted || this.#lock !== null) {
         await lock.release();
         return;
       }
       this.#lock = lock;
-      lock.addEventListener('release', () => this.#told(false));
+      lock.addEventListener('release', () => {
+        if (this.#lock === lock) this.#lock = null;
+        this.#told(false);
+      });
       this.#told(true);
     } catch {
       // Not allowed here, or not known to this platform.
