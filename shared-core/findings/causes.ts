@@ -2,6 +2,7 @@ import type { Bore } from '../boring/model.js';
 import { chosen, chosenAtEnd } from '../carcass/choices.js';
 import type { Located } from '../document/place.js';
 import { isRow } from '../fittings/purposes.js';
+import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import { ownText, remove } from './changes.js';
 import type { Repair } from './finding.js';
@@ -78,6 +79,23 @@ function placesAsked({ spec, carcass }: CarcassContext, bore: Bore): readonly (C
     ofEnd && end !== undefined ? { value: ofEnd.is, what: 'end-dowels', panel: end } : null,
     spec.dowels && { value: spec.dowels, what: 'dowels' },
   ];
+}
+
+/** The key of a fitting in the shop file that puts a bore where it is. */
+export interface FittingKey {
+  readonly key: 'box-offset' | 'box-holes';
+  readonly fitting: string;
+}
+
+/** The key that puts a bore where it is along `axis`, for a bore that the job has no say in; null for all others. */
+export function fittingKeyOf({ purpose, fitting }: Bore, axis: 'u' | 'v'): FittingKey | null {
+  if (purpose !== 'slide-in-box' || fitting === null) return null;
+  return { key: axis === 'u' ? 'box-offset' : 'box-holes', fitting };
+}
+
+/** ' (`box-offset` of ‘slide-45’)', or nothing. */
+export function inKey(key: FittingKey | null): string {
+  return key === null ? '' : ` (\`${key.key}\` of ${quoted(key.fitting)})`;
 }
 
 /** Offers to take a written value out, so that the shop's habit comes back. */

@@ -18,6 +18,9 @@ import {
 } from './words.js';
 
 const isRow = ({ purpose }: { readonly purpose: string }): boolean => purpose === 'row';
+const inKey = (key: { readonly key: string; readonly fitting: string } | null): string =>
+  key === null ? '' : ` (\`${key.key}\` von ${quoted(key.fitting)})`;
+const GROOVE_OF = { back: 'der Rückwand', 'drawer bottom': 'des Schubkastenbodens' };
 const SAME = 'Geben Sie beiden dieselben Stellen und denselben Verbinder.';
 const named = (fitting: string | null): string => (fitting === null ? 'nichts' : quoted(fitting));
 
@@ -40,10 +43,10 @@ export const findings = {
       `${theBores(bores)} ${zahl(bores.count, 'braucht', 'brauchen')} einen Bohrer von ${show.exact(bit)}, den die Werkstatt nicht hat (sie hat ${und(bits.map(show.exact))}). Wählen Sie einen anderen \`row-diameter\`, oder nehmen Sie den Bohrer unter \`bits\` auf.`,
   },
   'bore-in-groove': {
-    meet: ({ at, groove, ...bores }, show) =>
-      `${theBores(bores)}, ${show.length(at)} von der Vorderkante, ${zahl(bores.count, 'trifft', 'treffen')} die Nut der Rückwand, die von ${show.span(groove)} reicht. Rücken Sie die ${zahl(bores.count, 'Bohrung', 'Bohrungen')} nach vorn.`,
-    thin: ({ at, groove, wall, least, ...bores }, show) =>
-      `${theBores(bores)}, ${show.length(at)} von der Vorderkante, ${zahl(bores.count, 'lässt', 'lassen')} ${show.length(wall)} Holz vor der Nut der Rückwand, die von ${show.span(groove)} reicht; mindestens ${show.length(least)} müssen bleiben (\`least-wall\`). Rücken Sie die ${zahl(bores.count, 'Bohrung', 'Bohrungen')} nach vorn.`,
+    meet: ({ at, edge, holds, key, groove, ...bores }, show) =>
+      `${theBores(bores)}, ${show.length(at)} ${FROM[edge]}, ${zahl(bores.count, 'trifft', 'treffen')} die Nut ${GROOVE_OF[holds]}, die von ${show.span(groove)} reicht. Rücken Sie die ${zahl(bores.count, 'Bohrung', 'Bohrungen')} näher an ${SIDES[edge]}${inKey(key)}.`,
+    thin: ({ at, edge, holds, key, groove, wall, least, ...bores }, show) =>
+      `${theBores(bores)}, ${show.length(at)} ${FROM[edge]}, ${zahl(bores.count, 'lässt', 'lassen')} ${show.length(wall)} Holz vor der Nut ${GROOVE_OF[holds]}, die von ${show.span(groove)} reicht; mindestens ${show.length(least)} müssen bleiben (\`least-wall\`). Rücken Sie die ${zahl(bores.count, 'Bohrung', 'Bohrungen')} näher an ${SIDES[edge]}${inKey(key)}.`,
     grooveHere: () => 'Hier ist der Platz der Nut festgelegt.',
   },
   'bore-too-short': { leaveDepth: ({ panel }) => `Die Tiefe in ${panel} dem Verbinder überlassen` },
@@ -161,12 +164,12 @@ export const findings = {
       ].join(' '),
   },
   'near-edge': {
-    beyond: ({ border, fromEdge, ...bores }, show) =>
-      `${theBores(bores)} ${zahl(bores.count, 'liegt', 'liegen')} ${show.length(fromEdge)} über ${SIDES[border]} hinaus, wo keine Platte ist. Rücken Sie sie weiter nach innen.`,
-    opens: ({ border, fromEdge, diameter, ...bores }, show) =>
-      `${theBores(bores)} ${zahl(bores.count, 'bricht', 'brechen')} ${SIDES[border]} auf: ${zahl(bores.count, 'Sie liegt', 'Sie liegen')} ${show.length(fromEdge)} davon entfernt und ${zahl(bores.count, 'ist', 'sind')} ${show.length(diameter)} weit. Rücken Sie sie weiter nach innen.`,
-    thin: ({ border, fromEdge, diameter, wall, least, ...bores }, show) =>
-      `${theBores(bores)}, ${show.length(fromEdge)} ${FROM[border]} und ${show.length(diameter)} weit, ${zahl(bores.count, 'lässt', 'lassen')} ${show.length(wall)} Holz; mindestens ${show.length(least)} müssen bleiben (\`least-wall\`). Rücken Sie sie weiter nach innen.`,
+    beyond: ({ border, key, fromEdge, ...bores }, show) =>
+      `${theBores(bores)} ${zahl(bores.count, 'liegt', 'liegen')} ${show.length(fromEdge)} über ${SIDES[border]} hinaus, wo keine Platte ist. Rücken Sie sie weiter nach innen${inKey(key)}.`,
+    opens: ({ border, key, fromEdge, diameter, ...bores }, show) =>
+      `${theBores(bores)} ${zahl(bores.count, 'bricht', 'brechen')} ${SIDES[border]} auf: ${zahl(bores.count, 'Sie liegt', 'Sie liegen')} ${show.length(fromEdge)} davon entfernt und ${zahl(bores.count, 'ist', 'sind')} ${show.length(diameter)} weit. Rücken Sie sie weiter nach innen${inKey(key)}.`,
+    thin: ({ border, key, fromEdge, diameter, wall, least, ...bores }, show) =>
+      `${theBores(bores)}, ${show.length(fromEdge)} ${FROM[border]} und ${show.length(diameter)} weit, ${zahl(bores.count, 'lässt', 'lassen')} ${show.length(wall)} Holz; mindestens ${show.length(least)} müssen bleiben (\`least-wall\`). Rücken Sie sie weiter nach innen${inKey(key)}.`,
   },
   'plan-replay-differs': {
     differs: ({ panel, fault }, show) =>

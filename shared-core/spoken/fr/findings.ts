@@ -17,6 +17,12 @@ import {
   theBores,
 } from './words.js';
 
+interface KeyOfFitting {
+  readonly key: string;
+  readonly fitting: string;
+}
+const inKey = (key: KeyOfFitting | null): string => (key === null ? '' : ` (\`${key.key}\` de ${quoted(key.fitting)})`);
+const GROOVE_OF = { back: 'du fond', 'drawer bottom': 'du fond du tiroir' };
 const SAME = 'Donnez aux deux les mêmes places et la même ferrure.';
 const named = (fitting: string | null): string => (fitting === null ? 'rien' : quoted(fitting));
 
@@ -39,10 +45,10 @@ export const findings = {
       `${theBores(bores)} ${nombre(bores.count, 'demande', 'demandent')} une mèche de ${show.exact(bit)}, que l’atelier n’a pas (il a ${et(bits.map(show.exact))}). Choisissez un autre \`row-diameter\`, ou ajoutez la mèche à \`bits\`.`,
   },
   'bore-in-groove': {
-    meet: ({ at, groove, ...bores }, show) =>
-      `${theBores(bores)}, à ${show.length(at)} du chant avant, ${nombre(bores.count, 'rencontre', 'rencontrent')} la rainure du fond, qui va de ${show.span(groove)}. Déplacez ${nombre(bores.count, 'le perçage', 'les perçages')} vers l’avant.`,
-    thin: ({ at, groove, wall, least, ...bores }, show) =>
-      `${theBores(bores)}, à ${show.length(at)} du chant avant, ${nombre(bores.count, 'laisse', 'laissent')} ${show.length(wall)} de matière devant la rainure du fond, qui va de ${show.span(groove)} ; il en faut au moins ${show.length(least)} (\`least-wall\`). Déplacez ${nombre(bores.count, 'le perçage', 'les perçages')} vers l’avant.`,
+    meet: ({ at, edge, holds, key, groove, ...bores }, show) =>
+      `${theBores(bores)}, à ${show.length(at)} ${FROM[edge]}, ${nombre(bores.count, 'rencontre', 'rencontrent')} la rainure ${GROOVE_OF[holds]}, qui va de ${show.span(groove)}. Déplacez ${nombre(bores.count, 'le perçage', 'les perçages')} plus près ${FROM[edge]}${inKey(key)}.`,
+    thin: ({ at, edge, holds, key, groove, wall, least, ...bores }, show) =>
+      `${theBores(bores)}, à ${show.length(at)} ${FROM[edge]}, ${nombre(bores.count, 'laisse', 'laissent')} ${show.length(wall)} de matière devant la rainure ${GROOVE_OF[holds]}, qui va de ${show.span(groove)} ; il en faut au moins ${show.length(least)} (\`least-wall\`). Déplacez ${nombre(bores.count, 'le perçage', 'les perçages')} plus près ${FROM[edge]}${inKey(key)}.`,
     grooveHere: () => 'La place de la rainure est fixée ici.',
   },
   'bore-too-short': { leaveDepth: ({ panel }) => `Laisser la profondeur dans ${panel} à la ferrure` },
@@ -161,12 +167,12 @@ export const findings = {
       ].join(' '),
   },
   'near-edge': {
-    beyond: ({ border, fromEdge, ...bores }, show) =>
-      `${theBores(bores)} ${nombre(bores.count, 'se trouve', 'se trouvent')} à ${show.length(fromEdge)} au-delà ${FROM[border]}, où il n’y a pas de panneau. ${inward(bores.count)}`,
-    opens: ({ border, fromEdge, diameter, ...bores }, show) =>
-      `${theBores(bores)} ${nombre(bores.count, 'ouvre', 'ouvrent')} ${SIDES[border]} : ${nombre(bores.count, 'il en est', 'ils en sont')} à ${show.length(fromEdge)}, pour un diamètre de ${show.length(diameter)}. ${inward(bores.count)}`,
-    thin: ({ border, fromEdge, diameter, wall, least, ...bores }, show) =>
-      `${theBores(bores)}, à ${show.length(fromEdge)} ${FROM[border]} et d’un diamètre de ${show.length(diameter)}, ${nombre(bores.count, 'laisse', 'laissent')} ${show.length(wall)} de matière ; il en faut au moins ${show.length(least)} (\`least-wall\`). ${inward(bores.count)}`,
+    beyond: ({ border, key, fromEdge, ...bores }, show) =>
+      `${theBores(bores)} ${nombre(bores.count, 'se trouve', 'se trouvent')} à ${show.length(fromEdge)} au-delà ${FROM[border]}, où il n’y a pas de panneau. ${inward(bores.count, key)}`,
+    opens: ({ border, key, fromEdge, diameter, ...bores }, show) =>
+      `${theBores(bores)} ${nombre(bores.count, 'ouvre', 'ouvrent')} ${SIDES[border]} : ${nombre(bores.count, 'il en est', 'ils en sont')} à ${show.length(fromEdge)}, pour un diamètre de ${show.length(diameter)}. ${inward(bores.count, key)}`,
+    thin: ({ border, key, fromEdge, diameter, wall, least, ...bores }, show) =>
+      `${theBores(bores)}, à ${show.length(fromEdge)} ${FROM[border]} et d’un diamètre de ${show.length(diameter)}, ${nombre(bores.count, 'laisse', 'laissent')} ${show.length(wall)} de matière ; il en faut au moins ${show.length(least)} (\`least-wall\`). ${inward(bores.count, key)}`,
   },
   'plan-replay-differs': {
     differs: ({ panel, fault }, show) =>
@@ -180,7 +186,8 @@ export const findings = {
 } satisfies Translations;
 
 const MOVE = 'Déplacez l’un des deux.';
-const inward = (count: number): string => `${nombre(count, 'Déplacez-le', 'Déplacez-les')} vers l’intérieur.`;
+const inward = (count: number, key: KeyOfFitting | null): string =>
+  `${nombre(count, 'Déplacez-le', 'Déplacez-les')} vers l’intérieur${inKey(key)}.`;
 
 interface Bore {
   readonly purpose: keyof typeof BORES;

@@ -1,3 +1,4 @@
+import { NEUTRAL_SHOP_TEXT } from '../../../../shared-core/shop/neutral-text.js';
 import { rule } from './rule-tests.js';
 
 rule('near-edge', {
@@ -33,6 +34,13 @@ rule('near-edge', {
       says: 'The dowel bore in bottom, 6.36 mm from the slanting edge and 8 mm wide, leaves 2.36 mm of wood; the minimum is 3 mm (`least-wall`). Move it further in.',
       severity: 'warning',
       panel: 'bottom',
+    },
+    {
+      carcass: 'kind: for-drawers\nwidth: 600\nfronts: [«drawer»]\ndrawers: { height: 100 }',
+      shop: NEUTRAL_SHOP_TEXT.replace('    box-offset: 30\n', ''),
+      says: 'The 6 slide bores in drawer-1-left and drawer-1-right open the lower edge: they stand 0 mm from it and are 3 mm wide. Move them further in (`box-offset` of ‘slide-45’).',
+      severity: 'error',
+      panel: 'drawer-1-left',
     },
   ],
   sound: [
