@@ -2,10 +2,11 @@ import { boreCollisions, type BoreCollision } from '../../boring/collisions.js';
 import type { Bore } from '../../boring/model.js';
 import type { Place } from '../../document/place.js';
 import { isRow } from '../../fittings/purposes.js';
+import type { BorePurpose } from '../../fittings/names.js';
 import { backToHabit, causesOf } from '../causes.js';
 import type { Micrometres } from '../../length/units.js';
-import { counted, listed, sentence } from '../../words/english.js';
-import { messages } from '../../words/message.js';
+import { counted, listed, quoted, sentence } from '../../words/english.js';
+import { messages, type Message } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 import { boreAt, boreTold, theBore, type BoreTold } from '../bores.js';
 import { distinct, grouped } from '../lookups.js';
@@ -21,12 +22,33 @@ interface Collision {
   readonly least: Micrometres;
 }
 
+/** A screw at a hole of a row that it would go into, were it not for one figure of its fitting. */
+interface NotTaken {
+  readonly panels: readonly string[];
+  readonly bore: BoreTold;
+  readonly hole: BoreTold;
+  readonly more: number;
+  readonly differs: 'diameter' | 'depth';
+  readonly own: Micrometres;
+  readonly ofRow: Micrometres;
+  readonly key: string;
+  readonly fitting: string;
+}
+
 export const say = messages('bores-collide', {
   meet: ({ panels, first, second, more }: Collision, show) =>
     [
       `${sentence(placed(first, show))} meets ${placed(second, show)} in ${listed(panels)}.`,
       ...alike(more),
       'Move one of the two.',
+    ].join(' '),
+  notTaken: ({ panels, bore, hole, more, differs, own, ofRow, key, fitting }: NotTaken, show) =>
+    [
+      `${sentence(theBore(bore))} stands where ${placed(hole, show)} does in ${listed(panels)}, but is ${show.length(own)} ${differs === 'depth' ? 'deep' : 'wide'} and the hole ${show.length(ofRow)}.`,
+      ...alike(more),
+      differs === 'depth'
+        ? `Make \`${key}\` of ${quoted(fitting)} no more than ${show.length(ofRow)}, so that its screws go into the holes of the row, or move one of the two.`
+        : `Make \`${key}\` of ${quoted(fitting)} ${show.length(ofRow)}, so that its screws go into the holes of the row, or move one of the two.`,
     ].join(' '),
   thin: ({ panels, first, second, more, wall, least }: Collision, show) =>
     [
@@ -62,14 +84,16 @@ export const boresCollide: CarcassRule = {
         place: first.place,
         panel,
         severity: same.some((one) => one.wall === 0) ? 'error' : 'warning',
-        message: (wall === 0 ? say.meet : say.thin)({
-          panels: distinct(same.map((one) => one.panel)),
-          first: boreTold(context, first.bore),
-          second: boreTold(context, second.bore),
-          more: same.length - 1,
-          wall,
-          least: context.shop.habits.leastWall,
-        }),
+        message:
+          notTaken(context, same, first.bore, second.bore) ??
+          (wall === 0 ? say.meet : say.thin)({
+            panels: distinct(same.map((one) => one.panel)),
+            first: boreTold(context, first.bore),
+            second: boreTold(context, second.bore),
+            more: same.length - 1,
+            wall,
+            least: context.shop.habits.leastWall,
+          }),
         related: samePlace(first.place, second.place)
           ? []
           : [
@@ -86,6 +110,37 @@ export const boresCollide: CarcassRule = {
     });
   },
 };
+
+/** The keys of the fittings whose screws go into holes of rows. */
+const SCREW_KEYS: Partial<Readonly<Record<BorePurpose, Readonly<Record<'diameter' | 'depth', string>>>>> = {
+  slide: { diameter: 'diameter', depth: 'depth' },
+  angle: { diameter: 'diameter', depth: 'depth' },
+  plate: { diameter: 'plate-diameter', depth: 'plate-depth' },
+};
+
+/** The message for a screw that stands at a hole of a row and does not go into it; null for other pairs. */
+function notTaken(
+  context: CarcassContext,
+  same: readonly BoreCollision[],
+  ...pair: readonly [Bore, Bore]
+): Message | null {
+  const [hole, bore] = isRow(pair[0]) ? pair : [pair[1], pair[0]];
+  const keys = SCREW_KEYS[bore.purpose];
+  if (!isRow(hole) || keys === undefined || bore.fitting === null) return null;
+  if (hole.u !== bore.u || hole.v !== bore.v || hole.face !== bore.face) return null;
+  const differs = hole.diameter === bore.diameter ? 'depth' : 'diameter';
+  return say.notTaken({
+    panels: distinct(same.map((one) => one.panel)),
+    bore: boreTold(context, bore),
+    hole: boreTold(context, hole),
+    more: same.length - 1,
+    differs,
+    own: bore[differs],
+    ofRow: hole[differs],
+    key: keys[differs],
+    fitting: bore.fitting,
+  });
+}
 
 const samePlace = (a: Place, b: Place): boolean => a.part === b.part && a.start === b.start;
 

@@ -1,4 +1,5 @@
 import type { Bore, Row } from '../../boring/model.js';
+import { isRow } from '../../fittings/purposes.js';
 import { groupBy, modulo } from '../../machining/plan/numbers.js';
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed, verb } from '../../words/english.js';
@@ -32,9 +33,14 @@ export const slideBesideRow: CarcassRule = {
   },
   check(context) {
     const { boring, carcass } = context;
+    // A screw at a hole that it does not fit is told by `bores-collide`.
+    const holes = boring.bores.filter(isRow);
     const rows = groupBy(boring.rows, ({ panel }) => panel);
     const extra = boring.bores.filter(
-      (bore) => bore.purpose === 'slide' && rows.get(bore.panel)?.every((row) => !isLeftOut(row, bore)) === true,
+      (bore) =>
+        bore.purpose === 'slide' &&
+        rows.get(bore.panel)?.every((row) => !isLeftOut(row, bore)) === true &&
+        !holes.some(({ panel, u, v }) => panel === bore.panel && u === bore.u && v === bore.v),
     );
     const [drawer] = carcass.drawers;
     if (extra.length === 0 || drawer === undefined) return [];

@@ -59,6 +59,12 @@ export const findings = {
       [`In ${und(panels)} treffen sich ${placed(first, show)} und ${placed(second, show)}.`, ...alike(more), MOVE].join(
         ' ',
       ),
+    notTaken: ({ panels, bore, hole, more, differs, own, ofRow, key, fitting }, show) =>
+      [
+        `In ${und(panels)} liegen ${placed(bore, show)} und ${placed(hole, show)} an derselben Stelle, aber mit ${show.length(own)} und ${show.length(ofRow)} ${differs === 'depth' ? 'Tiefe' : 'Durchmesser'}.`,
+        ...alike(more),
+        `Schreiben Sie ${differs === 'depth' ? 'höchstens ' : ''}${show.length(ofRow)} als \`${key}\` von ${quoted(fitting)}, damit die Schrauben in die Löcher der Reihe gehen, oder versetzen Sie eine der beiden.`,
+      ].join(' '),
     thin: ({ panels, first, second, more, wall, least }, show) =>
       [
         `In ${und(panels)} lassen ${placed(first, show)} und ${placed(second, show)} nur ${show.length(wall)} Holz zwischen sich; mindestens ${show.length(least)} müssen bleiben (\`least-wall\`).`,

@@ -59,6 +59,12 @@ export const findings = {
   'bores-collide': {
     meet: ({ panels, first, second, more }, show) =>
       [`Dans ${et(panels)}, ${placed(first, show)} rencontre ${placed(second, show)}.`, ...alike(more), MOVE].join(' '),
+    notTaken: ({ panels, bore, hole, more, differs, own, ofRow, key, fitting }, show) =>
+      [
+        `Dans ${et(panels)}, ${placed(bore, show)} et ${placed(hole, show)} sont à la même place, mais avec ${show.length(own)} et ${show.length(ofRow)} de ${differs === 'depth' ? 'profondeur' : 'diamètre'}.`,
+        ...alike(more),
+        `Écrivez ${differs === 'depth' ? 'au plus ' : ''}${show.length(ofRow)} pour \`${key}\` de ${quoted(fitting)}, pour que les vis aillent dans les trous de la rangée, ou déplacez l’un des deux.`,
+      ].join(' '),
     thin: ({ panels, first, second, more, wall, least }, show) =>
       [
         `Dans ${et(panels)}, ${placed(first, show)} et ${placed(second, show)} ne laissent que ${show.length(wall)} de matière entre eux ; il en faut au moins ${show.length(least)} (\`least-wall\`).`,

@@ -1,3 +1,4 @@
+import { NEUTRAL_SHOP_TEXT } from '../../../../shared-core/shop/neutral-text.js';
 import { rule } from './rule-tests.js';
 
 rule('bores-collide', {
@@ -49,6 +50,25 @@ rule('bores-collide', {
           'The dowel bore for bottom stands 21 mm from the front edge and 8 mm from the bottom end because of this.',
         ],
       ],
+    },
+    {
+      // the front screw of the slide stands in the front row, 37 back, and is 3 wide
+      carcass: 'kind: base\nwidth: 600\nrear-row: 389\nfronts: [«drawer»]',
+      shop: NEUTRAL_SHOP_TEXT.replace('body-height: 46\n    diameter: 5', 'body-height: 46\n    diameter: 3'),
+      says: 'The slide bore stands where hole 3 of the front row (37 mm from the front edge and 72 mm from the bottom end) does in left and right, but is 3 mm wide and the hole 5 mm. The same is true of 1 more pair, for the same reason. Make `diameter` of ‘slide-45’ 5 mm, so that its screws go into the holes of the row, or move one of the two.',
+      also: [
+        'The slide bore stands where hole 3 of the rear row (389 mm from the front edge and 72 mm from the bottom end) does in left and right, but is 3 mm wide and the hole 5 mm. The same is true of 1 more pair, for the same reason. Make `diameter` of ‘slide-45’ 5 mm, so that its screws go into the holes of the row, or move one of the two.',
+      ],
+      severity: 'error',
+    },
+    {
+      carcass: 'kind: base\nwidth: 600\nrear-row: 389\nfronts: [«drawer»]',
+      shop: NEUTRAL_SHOP_TEXT.replace('diameter: 5\n    depth: 13\n    box', 'diameter: 5\n    depth: 14\n    box'),
+      says: 'The slide bore stands where hole 3 of the front row (37 mm from the front edge and 72 mm from the bottom end) does in left and right, but is 14 mm deep and the hole 13 mm. The same is true of 1 more pair, for the same reason. Make `depth` of ‘slide-45’ no more than 13 mm, so that its screws go into the holes of the row, or move one of the two.',
+      also: [
+        'The slide bore stands where hole 3 of the rear row (389 mm from the front edge and 72 mm from the bottom end) does in left and right, but is 14 mm deep and the hole 13 mm. The same is true of 1 more pair, for the same reason. Make `depth` of ‘slide-45’ no more than 13 mm, so that its screws go into the holes of the row, or move one of the two.',
+      ],
+      severity: 'error',
     },
   ],
   sound: [

@@ -1,3 +1,4 @@
+import { NEUTRAL_SHOP_TEXT } from '../../../../shared-core/shop/neutral-text.js';
 import { rule } from './rule-tests.js';
 
 rule('slide-beside-row', {
@@ -14,6 +15,12 @@ rule('slide-beside-row', {
     },
   ],
   sound: [
+    // They stand at holes that they do not fit.
+    {
+      carcass: 'kind: base\nwidth: 600\nrear-row: 389\nfronts: [drawer]',
+      shop: NEUTRAL_SHOP_TEXT.replace('body-height: 46\n    diameter: 5', 'body-height: 46\n    diameter: 3'),
+      besides: ['bores-collide', 'bores-collide'],
+    },
     { carcass: 'kind: base\nwidth: 600\nrear-row: 389\nfronts: [drawer, drawer]' },
     // Without rows nothing stands beside them.
     { carcass: 'kind: base\nwidth: 600\nrows: none\nfronts: [drawer, drawer]' },
