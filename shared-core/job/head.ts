@@ -9,8 +9,8 @@ import { isUnknownUnit, sayUnit, unitEntry, unitOf } from '../schema/file-unit.j
 import { namedWithoutDashes } from '../schema/reading/dashes.js';
 import { readBySchema } from '../schema/read.js';
 import { errorAt, syntaxFinding } from '../schema/tell.js';
-import { nearestName } from '../schema/nearest.js';
-import type { Infer } from '../schema/schema.js';
+import { asKey, nearestName } from '../schema/nearest.js';
+import type { Infer, Tried } from '../schema/schema.js';
 import { optional } from '../schema/fields.js';
 import { record } from '../schema/schema.js';
 import { emptyJob, withoutCarcasses } from './empty.js';
@@ -35,10 +35,13 @@ export interface ReadHead {
 }
 
 // The carcasses are read one by one elsewhere; their key stays known, so that a misspelt one is recognised.
-const headSchema = record('job', jobSchema.about, {
-  ...jobSchema.fields,
-  carcasses: optional(jobSchema.fields.carcasses.schema),
-});
+const headSchema = record(
+  'job',
+  jobSchema.about,
+  { ...jobSchema.fields, carcasses: optional(jobSchema.fields.carcasses.schema) },
+  jobSchema.formerly,
+  jobSchema.tried,
+);
 
 /** Reads all of a job but its carcasses. Never throws. */
 export function readHead(parts: JobParts): ReadHead {
@@ -129,6 +132,13 @@ function writtenTwice(above: readonly MapEntry[], below: readonly MapEntry[]): r
   return found;
 }
 
+function meansCarcasses(word: string): boolean {
+  const tried: Readonly<Record<string, Tried<string>>> = jobSchema.tried ?? {};
+  const meant = Object.hasOwn(tried, asKey(word)) ? tried[asKey(word)]! : null;
+  if (meant !== null) return 'keys' in meant && meant.keys.includes(CARCASSES_KEY);
+  return nearestName(word, [CARCASSES_KEY]) !== null;
+}
+
 function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], unit: Unit, place: Place): readonly Finding[] {
   if (parts.carcasses.length > 0) return [];
   const key = entries.find((entry) => entry.key === CARCASSES_KEY);
@@ -136,7 +146,7 @@ function carcassesMissing(parts: JobParts, entries: readonly MapEntry[], unit: U
   // Below a tail nothing can be added to the head.
   const whole = parts.tail.text === '' ? text : null;
   // A misspelt key is told as that.
-  if (key === undefined && entries.some((entry) => nearestName(entry.key, [CARCASSES_KEY]) !== null)) return [];
+  if (key === undefined && entries.some((entry) => meansCarcasses(entry.key))) return [];
   if (key === undefined && entries.length === 0) return [emptyJob(text, place)];
   if (key === undefined || key.value === null || (key.value.kind === 'map' && key.value.entries.length === 0))
     return [withoutCarcasses(whole, unit, place, key?.keyPlace ?? null)];

@@ -5,6 +5,8 @@
  */
 export function nearestName(word: string, candidates: Iterable<string>): string | null {
   if (word.length > 60) return null;
+  const named = byLastWords(word, candidates);
+  if (named !== null) return named;
   const limit = Math.max(1, Math.floor(word.length / 3));
   let best: string | null = null;
   let least = limit + 1;
@@ -17,6 +19,29 @@ export function nearestName(word: string, candidates: Iterable<string>): string 
     }
   }
   return best ?? byFigures(word, candidates);
+}
+
+/** 'edge bands' as 'edge-bands': words as keys have them. */
+export function asKey(words: string): string {
+  return words
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_]+/g, '-');
+}
+
+/**
+ * Of several words the candidate that is all of them, or else the longest that is the last of them: 'edge bands' are `bands`
+ * rather than `edge-banders`, which is no more than letters away. Null where a candidate is nearly all of the words.
+ */
+function byLastWords(word: string, candidates: Iterable<string>): string | null {
+  const key = asKey(word);
+  const parts = key.split('-');
+  if (parts.length < 2) return null;
+  const all = [...candidates];
+  if (all.some((one) => distance(key, one.toLowerCase()) === 1)) return null;
+  const tails = parts.map((_, i) => parts.slice(i).join('-'));
+  const tail = tails.find((one) => all.some((candidate) => candidate.toLowerCase() === one));
+  return tail === undefined ? null : all.find((candidate) => candidate.toLowerCase() === tail)!;
 }
 
 /** The only candidate with the word as one of its parts; null where the word has no figure, or several candidates have it. */

@@ -7,6 +7,7 @@ export const TRIED_OF_SHOP = {
   panels: { keys: ['boards'] },
   edges: { keys: ['bands'] },
   edging: { keys: ['bands'] },
+  'edge-band': { keys: ['bands'] },
   'edge-bands': { keys: ['bands'] },
   machine: { keys: ['vertical-heads', 'horizontal-heads', 'line-drills'] },
   machines: { keys: ['vertical-heads', 'horizontal-heads', 'line-drills'] },
@@ -20,6 +21,10 @@ export const TRIED_OF_SHOP = {
   clamps: { keys: ['case-clamps'] },
   press: { keys: ['case-clamps'] },
   runners: { keys: ['slides'] },
+  'hinge-borer': { keys: ['cup-borers'] },
+  'hinge-borers': { keys: ['cup-borers'] },
+  'hinge-drill': { keys: ['cup-borers'] },
+  'cup-drill': { keys: ['cup-borers'] },
   handles: { keys: ['pulls'] },
   knobs: { keys: ['pulls'] },
   hangers: { keys: ['brackets'] },
@@ -28,4 +33,14 @@ export const TRIED_OF_SHOP = {
   prices: { keys: ['rates'] },
   wages: { keys: ['rates'] },
   glue: { nothing: true },
+} as const;
+
+export const TRIED_OF_BOARD = {
+  length: { keys: ['sheet-length'] },
+  width: { keys: ['sheet-width'] },
+  size: { keys: ['sheet-length', 'sheet-width'] },
+  depth: { keys: ['thickness'] },
+  thick: { keys: ['thickness'] },
+  cost: { keys: ['price'] },
+  weight: { keys: ['density'] },
 } as const;

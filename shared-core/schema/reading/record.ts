@@ -1,7 +1,7 @@
 import type { Repair } from '../../document/finding.js';
 import type { MapEntry, TreeNode } from '../../document/tree.js';
 import { say } from '../messages.js';
-import { nearestName } from '../nearest.js';
+import { asKey, nearestName } from '../nearest.js';
 import type { Fields, RecordSchema, Schema, Tried } from '../schema.js';
 import { errorAt } from '../tell.js';
 import { keysOf, wantedOf } from '../wanted.js';
@@ -104,7 +104,8 @@ const firstOf = (meant: Tried<string>): string | undefined => ('keys' in meant ?
 
 /** What a word most likely stands for: some of the keys that are `free`, a key further in, or nothing. */
 function meantBy(schema: AnyRecord, word: string, free: readonly string[]): Tried<string> {
-  const tried = schema.tried !== undefined && Object.hasOwn(schema.tried, word) ? schema.tried[word]! : null;
+  const asked = asKey(word);
+  const tried = schema.tried !== undefined && Object.hasOwn(schema.tried, asked) ? schema.tried[asked]! : null;
   if (tried !== null && !('keys' in tried)) return tried;
   const known = tried?.keys.filter((key) => free.includes(key)) ?? [];
   if (known.length > 0) return { keys: known };

@@ -37,6 +37,15 @@ test('finds what was meant, and nothing where nothing is near', () => {
   expect(nearestName('x'.repeat(100_000), ['x'.repeat(99_999)])).toBeNull();
 });
 
+test('of several words the last ones are a name before another that is only letters away', () => {
+  const keys = ['bands', 'boards', 'edge-banders', 'cup-borers', 'sheet-width'];
+  expect(nearestName('edge bands', keys)).toBe('bands');
+  expect(nearestName('Edge_Banders', keys)).toBe('edge-banders');
+  expect(nearestName('edge-bander', keys)).toBe('edge-banders');
+  expect(nearestName('white boards', keys)).toBe('boards');
+  expect(nearestName('x sheet width', [...keys, 'width'])).toBe('sheet-width');
+});
+
 test('figures alone stand for the one name that has them', () => {
   const boards = ['board-16', 'board-18', 'board-19', 'back-3', 'white-18'];
   expect(['19', '19mm', '19 mm', '3'].map((word) => nearestName(word, boards))).toEqual([
