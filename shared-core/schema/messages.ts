@@ -46,6 +46,8 @@ export const say = messages('reading', {
   decimalCommaOrTwo: ({ written, meant }: { readonly written: string; readonly meant: string }) =>
     `${quoted(written)} reads as two values, because a comma separates values inside brackets. Write ${meant} for one length, or a space after the comma for two.`,
   notASpan: ({ text, wanted }: WrongText, show) => `${quoted(text)} is not a span. ${toWrite(wanted, show)}`,
+  spanWithoutTo: ({ text, meant }: { readonly text: string; readonly meant: string }) =>
+    `${quoted(text)} is not a span, which has ‘to’ between its two lengths. Write ${meant}.`,
   spanOfNoLengths: (
     { fault, unit, max }: { readonly fault: LengthFault; readonly unit: Unit; readonly max: Micrometres },
     show,

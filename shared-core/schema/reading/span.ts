@@ -5,7 +5,7 @@ import type { Message } from '../../words/message.js';
 import { say } from '../messages.js';
 import type { Span, SpanSchema } from '../schema.js';
 import { subjectAt } from '../subject.js';
-import { errorAt } from '../tell.js';
+import { errorAt, preferred } from '../tell.js';
 import { wantedOf } from '../wanted.js';
 import { isBounded } from './bounds.js';
 import type { Context } from './context.js';
@@ -18,6 +18,11 @@ export function readSpan(context: Context, schema: SpanSchema, text: string, pla
   const [first, second] = parts;
   if (first === undefined || parts.length > 2)
     return fault(say.notASpan({ subject: subjectAt(path), text, wanted: wantedOf(schema) }));
+  const dashed = second === undefined ? joinedByDash(context, schema, first, place) : null;
+  if (dashed !== null) {
+    const repairs = [preferred(say.write({ text: dashed }), context.set(path, dashed))];
+    return context.fault(errorAt('length-impossible', place, say.spanWithoutTo({ text, meant: dashed }), { repairs }));
+  }
   const last = second ?? first;
   // In `20 to 80 mm` the unit counts for both.
   const unitOfBoth = /mm$/i.test(last) ? 'mm' : /(in|inch|inches|")$/i.test(last) ? 'in' : unit;
@@ -33,6 +38,15 @@ export function readSpan(context: Context, schema: SpanSchema, text: string, pla
   if (!isBounded(context, schema, min.value, place, path) || !isBounded(context, schema, max.value, place, path))
     return mended(context, schema, least, max.value);
   return { min: least, max: max.value };
+}
+
+/** `0-300` or `0..300` as it is to be written, where that is a span; a whole length such as `1-3/4` is none. */
+function joinedByDash(context: Context, schema: SpanSchema, text: string, place: Place): string | null {
+  if (text.length > 60 || parseLength(text, context.unit).ok) return null;
+  const ends = /^(.*[^\s.–—-])\s*(?:[-–—]|\.\.+|…)\s*(.+)$/.exec(text);
+  if (ends === null) return null;
+  const meant = `${ends[1]!} to ${ends[2]!}`;
+  return context.fits(schema, meant, place) ? meant : null;
 }
 
 /** What of a span lies within its bounds, where it is wanted. */

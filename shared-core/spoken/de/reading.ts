@@ -20,6 +20,8 @@ export const reading = {
     decimalCommaOrTwo: ({ written, meant }) =>
       `${quoted(written)} liest sich als zwei Werte, weil in Klammern ein Komma Werte trennt. Schreiben Sie ${meant} für eine Länge, oder ein Leerzeichen nach dem Komma für zwei.`,
     notASpan: ({ text, wanted }, show) => `${quoted(text)} ist kein Bereich. ${toWrite(wanted, show)}`,
+    spanWithoutTo: ({ text, meant }) =>
+      `${quoted(text)} ist keine Spanne; zwischen deren beiden Längen steht „to“. Schreiben Sie ${meant}.`,
     spanOfNoLengths: ({ fault, unit, max }, show) =>
       `${notALength(fault, unit)} Ein Bereich hat zwei Längen, etwa ${spanExample({ max }, writtenUnit(show.reader))}.`,
     spanBackwards: ({ from, to }, show) =>

@@ -19,6 +19,8 @@ export const reading = {
     decimalCommaOrTwo: ({ written, meant }) =>
       `${quoted(written)} se lit comme deux valeurs, car entre crochets une virgule sépare les valeurs. Écrivez ${meant} pour une longueur, ou une espace après la virgule pour deux.`,
     notASpan: ({ text, wanted }, show) => `${quoted(text)} n’est pas une plage. ${toWrite(wanted, show)}`,
+    spanWithoutTo: ({ text, meant }) =>
+      `${quoted(text)} n’est pas une plage, dont les deux longueurs sont séparées par « to ». Écrivez ${meant}.`,
     spanOfNoLengths: ({ fault, unit, max }, show) =>
       `${notALength(fault, unit)} Une plage a deux longueurs, par exemple ${spanExample({ max }, writtenUnit(show.reader))}.`,
     spanBackwards: ({ from, to }, show) =>

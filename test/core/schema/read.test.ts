@@ -278,3 +278,32 @@ test('words and keys of earlier versions are read as what stands in their place,
     ['word-replaced', 'warning', { kind: 'set', part: 'self', path: ['hwo'], text: 'new' }],
   ]);
 });
+
+test('a span with a dash is written with to', () => {
+  const dashed = read(box, 'kind: base\nwidth: 600\nrange: 0-300');
+  expect(dashed.told).toEqual([
+    'length-impossible @0-300@ ‘0-300’ is not a span, which has ‘to’ between its two lengths. Write 0 to 300.',
+  ]);
+  expect(dashed.findings[0]!.repairs).toMatchObject([{ changes: [{ text: '0 to 300' }], preferred: true }]);
+  const meant = (text: string, unit: Unit = 'mm'): unknown =>
+    read(box, `kind: base\nwidth: 100\nrange: "${text}"`, unit).findings.flatMap(({ repairs }) =>
+      repairs.map(({ changes }) => changes[0]),
+    );
+  expect(meant('1/4 – 1 1/2', 'in')).toMatchObject([{ text: '1/4 to 1 1/2' }]);
+  expect(meant('20mm..80mm')).toMatchObject([{ text: '20mm to 80mm' }]);
+  // One length in inches, a span that is too wide, and no lengths.
+  expect([meant('1-3/4', 'in'), meant('0-900'), meant('near-far'), meant('-'), meant('5-')]).toEqual([
+    [],
+    [],
+    [],
+    [],
+    [],
+  ]);
+});
+
+test('a word for a key that is put together of several', () => {
+  const { findings } = read(box, 'kind: base\nthe width: 600');
+  expect(findings.map(({ message }) => inWords(message, 'mm'))).toEqual([
+    '‘the width’ is not a key of a box. Did you mean `width`?',
+  ]);
+});
