@@ -102,8 +102,8 @@ const back = record('back', 'How the back is held.', {
 });
 
 const load = record('load', 'What stands on each shelf and on the bottom, and how shelves are held.', {
-  'on-shelf': optional(number('Kilograms, spread evenly over each shelf.', 0, 2000)),
-  'at-middle': optional(number('Kilograms that stand at the middle of each shelf.', 0, 1000)),
+  'on-shelf': optional(number('Kilograms, spread evenly over each shelf.', 0, 2000, 'kilograms')),
+  'at-middle': optional(number('Kilograms that stand at the middle of each shelf.', 0, 1000, 'kilograms')),
   standard: optional(
     choice('A load that has a name, spread evenly; it is added to the kilograms.', {
       none: 'None.',

@@ -4,10 +4,11 @@ import type { Micrometres, Unit } from '../length/units.js';
 import { aNoun, listed, quoted } from '../words/english.js';
 import { messages } from '../words/message.js';
 import type { Show } from '../words/show.js';
+import type { NumberOf } from './schema.js';
 import type { Subject } from './subject.js';
 import { notALength } from './length-words.js';
 import type { Wanted } from './wanted.js';
-import { between, someKeys, spanExample, thing, toWrite } from './wanted-words.js';
+import { between, counting, someKeys, spanExample, thing, toWrite } from './wanted-words.js';
 
 interface OutOfBounds {
   readonly subject: Subject;
@@ -23,6 +24,8 @@ interface NumberOutOfBounds {
   readonly text: string;
   readonly min: number;
   readonly max: number;
+  /** What the number counts. */
+  readonly of: NumberOf | null;
 }
 
 interface Asked {
@@ -144,8 +147,8 @@ function lengthBounds({ subject, meant, ...bounds }: Omit<OutOfBounds, 'value'>,
   return meant === null ? `${must}.` : `${must}; did you mean ${meant}?`;
 }
 
-function numberBounds({ subject, min, max }: Omit<NumberOutOfBounds, 'text'>): string {
-  return `${sentenceOf(subject)} must be between ${min} and ${max}.`;
+function numberBounds({ subject, min, max, of }: Omit<NumberOutOfBounds, 'text'>): string {
+  return `${sentenceOf(subject)} must be between ${min} and ${max}${counting(of)}.`;
 }
 
 /** '`width`', or 'item of `dowels`'. */

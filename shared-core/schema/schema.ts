@@ -62,12 +62,17 @@ export interface CountSchema {
   readonly min: number;
   readonly max: number;
 }
+/** What a number that is no length may count. */
+export type NumberOf =
+  'kilograms' | 'kilograms per cubic metre' | 'newtons per square millimetre' | 'seconds' | 'degrees';
 /** A plain decimal number (seconds, degrees, a factor). */
 export interface NumberSchema {
   readonly type: 'number';
   readonly about: string;
   readonly min: number;
   readonly max: number;
+  /** What it counts; null for a factor and for money. */
+  readonly of: NumberOf | null;
 }
 /** `yes` or `no`. */
 export interface FlagSchema {
@@ -228,7 +233,13 @@ export const spanUpTo = (about: string, minMm: number, maxMm: number): SpanSchem
   alone: 'maximum',
 });
 export const count = (about: string, min = 0, max = 100): CountSchema => ({ type: 'count', about, min, max });
-export const number = (about: string, min = 0, max = 1_000_000): NumberSchema => ({ type: 'number', about, min, max });
+export const number = (about: string, min = 0, max = 1_000_000, of: NumberOf | null = null): NumberSchema => ({
+  type: 'number',
+  about,
+  min,
+  max,
+  of,
+});
 export const flag = (about: string): FlagSchema => ({ type: 'flag', about });
 export const text = (about: string): TextSchema => ({ type: 'text', about });
 export const name = (of: NameOf, about: string): NameSchema => ({ type: 'name', about, of });

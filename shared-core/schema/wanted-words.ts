@@ -3,7 +3,7 @@ import type { Micrometres, Unit } from '../length/units.js';
 import { aNoun, listed } from '../words/english.js';
 import { otherUnit } from './length-words.js';
 import type { Show } from '../words/show.js';
-import type { NameOf } from './schema.js';
+import type { NameOf, NumberOf } from './schema.js';
 import type { Wanted } from './wanted.js';
 
 /** As many as a message can bear. */
@@ -42,7 +42,7 @@ export function thing(wanted: Wanted, show: Show): string {
     case 'count':
       return `a whole number between ${wanted.min} and ${wanted.max}`;
     case 'number':
-      return `a number between ${wanted.min} and ${wanted.max}`;
+      return `a number between ${wanted.min} and ${wanted.max}${counting(wanted.of)}`;
     case 'flag':
       return 'yes or no';
     case 'text':
@@ -61,6 +61,9 @@ export function thing(wanted: Wanted, show: Show): string {
       return wanted.of.map((one) => thing(one, show)).join(', or ');
   }
 }
+
+/** ', in kilograms', or nothing. */
+export const counting = (of: NumberOf | null): string => (of === null ? '' : `, in ${of}`);
 
 /** 'between 50 mm and 5000 mm'. */
 export function between({ min, max }: { readonly min: Micrometres; readonly max: Micrometres }, show: Show): string {

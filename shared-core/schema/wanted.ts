@@ -1,10 +1,11 @@
 import type { Micrometres } from '../length/units.js';
-import type { Fields, NameOf, RecordSchema, Schema } from './schema.js';
+import type { Fields, NameOf, NumberOf, RecordSchema, Schema } from './schema.js';
 
 /** What a schema takes, as figures of a message: no more of it than the message needs. */
 export type Wanted =
   | { readonly type: 'length' | 'span'; readonly min: Micrometres; readonly max: Micrometres }
-  | { readonly type: 'count' | 'number'; readonly min: number; readonly max: number }
+  | { readonly type: 'count'; readonly min: number; readonly max: number }
+  | { readonly type: 'number'; readonly min: number; readonly max: number; readonly of: NumberOf | null }
   | { readonly type: 'flag' | 'text' }
   | { readonly type: 'name'; readonly of: NameOf }
   | { readonly type: 'choice'; readonly words: readonly string[] }
@@ -19,8 +20,9 @@ export function wantedOf(schema: Schema): Wanted {
     case 'span':
       return { type: schema.type, min: schema.min, max: schema.max };
     case 'count':
+      return { type: 'count', min: schema.min, max: schema.max };
     case 'number':
-      return { type: schema.type, min: schema.min, max: schema.max };
+      return { type: 'number', min: schema.min, max: schema.max, of: schema.of };
     case 'flag':
     case 'text':
       return { type: schema.type };

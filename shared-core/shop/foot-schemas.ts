@@ -23,7 +23,7 @@ export const foot = record('foot', 'A foot under the bottom of carcasses that ha
   diameter: required(length('Diameter of its bores in the bottom.', 1, 40)),
   depth: required(length('Depth of these bores.', 3, 60)),
   base: usually(length('Diameter of the room that it takes under the bottom.', 5, 300), 60_000),
-  rating: optional(number('What one foot carries, in kilograms; not checked when left out.', 1, 2000)),
+  rating: optional(number('What one foot carries, in kilograms; not checked when left out.', 1, 2000, 'kilograms')),
   clip: optional(clip),
   price,
 });

@@ -123,7 +123,7 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'hinges-by-weight': orBefore(
     list(
       'Weights of doors in kilograms, in rising order: up to the first a door has two hinges, up to the next three, and so on. Of this and the height the one that asks for more counts.',
-      number('Weight of a door, in kilograms.', 0.1, 500),
+      number('Weight of a door, in kilograms.', 0.1, 500, 'kilograms'),
       12,
     ),
   ),
@@ -136,6 +136,7 @@ export const habits = record('habits', 'What the shop does unless a job says oth
       'What the brackets of one wall carcass carry together, in kilograms, where the bracket does not say it; not checked when left out.',
       1,
       2000,
+      'kilograms',
     ),
   ),
   'hang-height': orBefore(
@@ -183,20 +184,22 @@ export const habits = record('habits', 'What the shop does unless a job says oth
 });
 
 export const changeover = record('changeover', 'What a change costs, in seconds.', {
-  stop: orBefore(number('To set one stop.', 0, 3600)),
-  fence: orBefore(number('To set a fence, a head or its height.', 0, 3600)),
-  bit: orBefore(number('To put in or take out one bit.', 0, 3600)),
-  depth: orBefore(number('To change the depth stop.', 0, 3600)),
-  'turn-head': orBefore(number('To turn a head level or upright.', 0, 3600)),
-  extension: orBefore(number('To put on or take off the fence extension.', 0, 3600)),
-  machine: orBefore(number('To go to another machine.', 0, 3600)),
+  stop: orBefore(number('To set one stop.', 0, 3600, 'seconds')),
+  fence: orBefore(number('To set a fence, a head or its height.', 0, 3600, 'seconds')),
+  bit: orBefore(number('To put in or take out one bit.', 0, 3600, 'seconds')),
+  depth: orBefore(number('To change the depth stop.', 0, 3600, 'seconds')),
+  'turn-head': orBefore(number('To turn a head level or upright.', 0, 3600, 'seconds')),
+  extension: orBefore(number('To put on or take off the fence extension.', 0, 3600, 'seconds')),
+  machine: orBefore(number('To go to another machine.', 0, 3600, 'seconds')),
 });
 
 export const handling = record('handling', 'How long the boring of panels takes, in seconds.', {
-  panel: orBefore(number('To pick up a panel, lay it against the stop for the first time, and put it away.', 0, 3600)),
-  lay: orBefore(number('To lay it again: turned, or slid to another stop.', 0, 3600)),
-  stroke: orBefore(number('For one stroke, with clamping.', 0, 3600)),
-  'index-move': orBefore(number('To move a panel along by an index move.', 0, 3600)),
+  panel: orBefore(
+    number('To pick up a panel, lay it against the stop for the first time, and put it away.', 0, 3600, 'seconds'),
+  ),
+  lay: orBefore(number('To lay it again: turned, or slid to another stop.', 0, 3600, 'seconds')),
+  stroke: orBefore(number('For one stroke, with clamping.', 0, 3600, 'seconds')),
+  'index-move': orBefore(number('To move a panel along by an index move.', 0, 3600, 'seconds')),
 });
 
 export const tolerances = record('tolerances', 'How far real panels and machines deviate, plus or minus.', {

@@ -39,6 +39,7 @@ export const hinge = record('hinge', 'A hinge with a cup in the door and a plate
       'How heavy a door may be for each hinge that it hangs on, in kilograms; not checked when left out.',
       0.1,
       200,
+      'kilograms',
     ),
   ),
   slant: usually(
@@ -46,10 +47,11 @@ export const hinge = record('hinge', 'A hinge with a cup in the door and a plate
       'By how many degrees the fronts that it is made for slant away from one square to the side, as across a corner; 0 for those that do not.',
       0,
       80,
+      'degrees',
     ),
     0,
   ),
-  opening: usually(number('How far the door opens, in degrees.', 30, 270), 110),
+  opening: usually(number('How far the door opens, in degrees.', 30, 270, 'degrees'), 110),
   'axis-from-edge': usually(
     length('From the hinge edge of the door to the line that it turns about; negative beyond the edge.', -60, 60),
     0,

@@ -34,12 +34,20 @@ export const board = record(
       }),
       'particleboard',
     ),
-    density: optional(number('Density in kilograms per cubic metre; by its material when left out.', 50, 3000)),
+    density: optional(
+      number(
+        'Density in kilograms per cubic metre; by its material when left out.',
+        50,
+        3000,
+        'kilograms per cubic metre',
+      ),
+    ),
     modulus: optional(
       number(
         'Modulus of elasticity in bending, in newtons per square millimetre; by its material when left out.',
         100,
         100_000,
+        'newtons per square millimetre',
       ),
     ),
     grain: usually(

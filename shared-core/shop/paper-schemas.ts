@@ -23,13 +23,15 @@ export const rates = record(
   {
     hour: optional(number('Price of an hour of work.', 0.01, 100_000)),
     pin: optional(number('Price of one shelf pin.', 0.001, 1000)),
-    sheet: orBefore(number('Seconds to lay a sheet on the panel saw and to clear away what is left of it.', 0, 36_000)),
-    cut: orBefore(number('Seconds for one cut on the panel saw.', 0, 3600)),
-    edge: orBefore(number('Seconds to bring one edge to the edge bander and to look it over.', 0, 3600)),
-    'band-metre': orBefore(number('Seconds that one metre of edge takes on the edge bander.', 0, 3600)),
-    carcass: orBefore(
-      number('Seconds to lay out one carcass, to close it in the clamp and to take it out.', 0, 36_000),
+    sheet: orBefore(
+      number('Seconds to lay a sheet on the panel saw and to clear away what is left of it.', 0, 36_000, 'seconds'),
     ),
-    fitting: orBefore(number('Seconds to put in one fitting while a carcass is put together.', 0, 3600)),
+    cut: orBefore(number('Seconds for one cut on the panel saw.', 0, 3600, 'seconds')),
+    edge: orBefore(number('Seconds to bring one edge to the edge bander and to look it over.', 0, 3600, 'seconds')),
+    'band-metre': orBefore(number('Seconds that one metre of edge takes on the edge bander.', 0, 3600, 'seconds')),
+    carcass: orBefore(
+      number('Seconds to lay out one carcass, to close it in the clamp and to take it out.', 0, 36_000, 'seconds'),
+    ),
+    fitting: orBefore(number('Seconds to put in one fitting while a carcass is put together.', 0, 3600, 'seconds')),
   },
 );

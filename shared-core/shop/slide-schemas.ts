@@ -34,5 +34,5 @@ export const slide = record('slide', 'A pair of slides for a drawer.', {
   depth: required(length('Depth of these bores.', 3, 60)),
   'box-diameter': usually(length('Diameter of the bores in the sides of the drawer.', 1, 15), 3000),
   'box-depth': usually(length('Depth of these bores.', 3, 60), 8000),
-  rating: required(number('What the pair of them carries, drawer and load, in kilograms.', 1, 500)),
+  rating: required(number('What the pair of them carries, drawer and load, in kilograms.', 1, 500, 'kilograms')),
 });

@@ -64,14 +64,15 @@ function readNumber(
 ): number | null {
   const form = schema.type === 'count' ? /^[-+]?\d{1,15}$/ : /^[-+]?(?:\d{1,15}(?:\.\d{0,15})?|\.\d{1,15})$/;
   const { type, min, max } = schema;
+  const of = schema.type === 'number' ? schema.of : null;
   const subject = subjectAt(path);
   if (!form.test(text)) {
     const figures = { subject, text, wanted: wantedOf(schema) };
     return context.wrong(place, type === 'count' ? say.notAWholeNumber(figures) : say.notANumber(figures));
   }
   const value = Number(text);
-  if (value < min) return context.wrong(place, say.numberBelow({ subject, text, min, max }));
-  if (value > max) return context.wrong(place, say.numberAbove({ subject, text, min, max }));
+  if (value < min) return context.wrong(place, say.numberBelow({ subject, text, min, max, of }));
+  if (value > max) return context.wrong(place, say.numberAbove({ subject, text, min, max, of }));
   return value === 0 ? 0 : value;
 }
 

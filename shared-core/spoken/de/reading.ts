@@ -128,8 +128,13 @@ function lengthBounds(
   const must = `${sentenceOf(subject)} muss ${between(bounds, show)} liegen`;
   return meant === null ? `${must}.` : `${must}; meinen Sie ${meant}?`;
 }
-const numberBounds = ({ subject, min, max }: Bounds & { readonly subject: Subject }): string =>
-  `${sentenceOf(subject)} muss zwischen ${min} und ${max} liegen.`;
+const numberBounds = ({
+  subject,
+  min,
+  max,
+  of,
+}: Bounds & { readonly subject: Subject; readonly of: keyof typeof NUMBERS | null }): string =>
+  `${sentenceOf(subject)} muss zwischen ${min} und ${max} liegen${counting(of)}.`;
 
 const FORMS: Readonly<Record<Unit, string>> = {
   mm: 'Schreiben Sie sie wie 600, 600.5 mm, 23 5/8 in oder 1\' 11 5/8".',
@@ -164,7 +169,8 @@ function spanExample({ max }: { readonly max: number }, unit: Unit): string {
 }
 
 type Wanted =
-  | { readonly type: 'length' | 'span' | 'count' | 'number'; readonly min: number; readonly max: number }
+  | { readonly type: 'length' | 'span' | 'count'; readonly min: number; readonly max: number }
+  | { readonly type: 'number'; readonly min: number; readonly max: number; readonly of: keyof typeof NUMBERS | null }
   | { readonly type: 'flag' | 'text' }
   | { readonly type: 'name'; readonly of: string }
   | { readonly type: 'choice'; readonly words: readonly string[] }
@@ -172,6 +178,15 @@ type Wanted =
   | { readonly type: 'named'; readonly noun: string }
   | { readonly type: 'record'; readonly noun: string; readonly keys: readonly string[] }
   | { readonly type: 'either'; readonly of: readonly Wanted[] };
+
+const NUMBERS = {
+  kilograms: 'Kilogramm',
+  'kilograms per cubic metre': 'Kilogramm je Kubikmeter',
+  'newtons per square millimetre': 'Newton je Quadratmillimeter',
+  seconds: 'Sekunden',
+  degrees: 'Grad',
+};
+const counting = (of: keyof typeof NUMBERS | null): string => (of === null ? '' : `, in ${NUMBERS[of]}`);
 
 const toWrite = (wanted: Wanted, show: Show): string =>
   `${wanted.type === 'choice' ? 'Nehmen Sie' : 'Schreiben Sie'} ${thing(wanted, show)}.`;
@@ -185,7 +200,7 @@ function thing(wanted: Wanted, show: Show): string {
     case 'count':
       return `eine ganze Zahl zwischen ${wanted.min} und ${wanted.max}`;
     case 'number':
-      return `eine Zahl zwischen ${wanted.min} und ${wanted.max}`;
+      return `eine Zahl zwischen ${wanted.min} und ${wanted.max}${counting(wanted.of)}`;
     case 'flag':
       return 'yes oder no';
     case 'text':

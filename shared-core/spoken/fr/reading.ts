@@ -126,8 +126,13 @@ function lengthBounds(
   const must = `${sentenceOf(subject)} doit être ${between(bounds, show)}`;
   return meant === null ? `${must}.` : `${must} ; vouliez-vous dire ${meant} ?`;
 }
-const numberBounds = ({ subject, min, max }: Bounds & { readonly subject: Subject }): string =>
-  `${sentenceOf(subject)} doit être entre ${min} et ${max}.`;
+const numberBounds = ({
+  subject,
+  min,
+  max,
+  of,
+}: Bounds & { readonly subject: Subject; readonly of: keyof typeof NUMBERS | null }): string =>
+  `${sentenceOf(subject)} doit être entre ${min} et ${max}${counting(of)}.`;
 
 const FORMS: Readonly<Record<Unit, string>> = {
   mm: 'Écrivez-la comme 600, 600.5 mm, 23 5/8 in ou 1\' 11 5/8".',
@@ -162,7 +167,8 @@ function spanExample({ max }: { readonly max: number }, unit: Unit): string {
 }
 
 type Wanted =
-  | { readonly type: 'length' | 'span' | 'count' | 'number'; readonly min: number; readonly max: number }
+  | { readonly type: 'length' | 'span' | 'count'; readonly min: number; readonly max: number }
+  | { readonly type: 'number'; readonly min: number; readonly max: number; readonly of: keyof typeof NUMBERS | null }
   | { readonly type: 'flag' | 'text' }
   | { readonly type: 'name'; readonly of: string }
   | { readonly type: 'choice'; readonly words: readonly string[] }
@@ -170,6 +176,15 @@ type Wanted =
   | { readonly type: 'named'; readonly noun: string }
   | { readonly type: 'record'; readonly noun: string; readonly keys: readonly string[] }
   | { readonly type: 'either'; readonly of: readonly Wanted[] };
+
+const NUMBERS = {
+  kilograms: 'kilogrammes',
+  'kilograms per cubic metre': 'kilogrammes par mètre cube',
+  'newtons per square millimetre': 'newtons par millimètre carré',
+  seconds: 'secondes',
+  degrees: 'degrés',
+};
+const counting = (of: keyof typeof NUMBERS | null): string => (of === null ? '' : `, en ${NUMBERS[of]}`);
 
 const toWrite = (wanted: Wanted, show: Show): string =>
   `${wanted.type === 'choice' ? 'Prenez' : 'Écrivez'} ${thing(wanted, show)}.`;
@@ -183,7 +198,7 @@ function thing(wanted: Wanted, show: Show): string {
     case 'count':
       return `un nombre entier entre ${wanted.min} et ${wanted.max}`;
     case 'number':
-      return `un nombre entre ${wanted.min} et ${wanted.max}`;
+      return `un nombre entre ${wanted.min} et ${wanted.max}${counting(wanted.of)}`;
     case 'flag':
       return 'yes ou no';
     case 'text':

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-
 import { Engine } from '../../../shared-core/engine.js';
 import { asMessage, inWords } from '../../in-words.js';
 import { analyse } from '../findings/jobs.js';

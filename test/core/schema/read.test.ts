@@ -307,3 +307,12 @@ test('a word for a key that is put together of several', () => {
     '‘the width’ is not a key of a box. Did you mean `width`?',
   ]);
 });
+
+test('a number that is no length is asked for with its unit', () => {
+  const slide = record('slide', 'A slide.', { rating: required(number('Carries.', 1, 500, 'kilograms')) });
+  expect(['rating: 100 lb', 'rating: 900', '{}'].map((text) => read(slide, text).told[0])).toEqual([
+    'value-wrong @100 lb@ ‘100 lb’ is not a number. Write a number between 1 and 500, in kilograms.',
+    'value-wrong @900@ 900 is above the maximum. `rating` must be between 1 and 500, in kilograms.',
+    'key-missing @@ The slide has no `rating`. Write a number between 1 and 500, in kilograms.',
+  ]);
+});
