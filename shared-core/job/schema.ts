@@ -307,7 +307,7 @@ const wardrobeRail = record('wardrobe rail in a bay', 'One rail for clothes.', {
   rail: optional(name('wardrobe-rail', 'The rail, where it is another one.')),
 });
 
-const drawers = record('drawers', 'How the drawers are made.', {
+const howDrawersAreMade = record('drawers', 'How the drawers are made.', {
   slide: optional(name('slide', 'The slide that the drawers run on.')),
   board: optional(name('board', 'Board of the sides, the front and the back of the box.')),
   band: optional(name('band', 'Band of the upper edges of the box; `none` leaves them bare.')),
@@ -321,6 +321,11 @@ const drawers = record('drawers', 'How the drawers are made.', {
   joint: optional(name('fitting', 'The fitting that holds the corners of the box.')),
   height: optional(length('Height of the box; as high as its place allows when left out.', 20, 1000)),
 });
+
+const drawers: typeof howDrawersAreMade = {
+  ...howDrawersAreMade,
+  counted: { key: 'fronts', item: 'drawer', not: ['doors'] },
+};
 
 const jointPlaces = (what: string) =>
   either(

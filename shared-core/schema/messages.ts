@@ -83,6 +83,8 @@ export const say = messages('reading', {
   nameless: ({ noun }: { readonly noun: string }) => `Each ${noun} needs a name before the colon.`,
   notKeys: ({ noun, keys }: { readonly noun: string; readonly keys: readonly string[] }) =>
     `The keys of ${aNoun(noun)} are missing here. Write each on a line of its own: ${someKeys(keys)}.`,
+  howMany: ({ key, count, meant }: { readonly key: string; readonly count: number; readonly meant: string }) =>
+    `\`${key}\` says how they are made, not that there are ${count}. Write \`${meant}\`.`,
   spaceMissing: ({ key, value }: { readonly key: string; readonly value: string }) =>
     `A space is missing after the colon. Write \`${key}: ${value}\`.`,
   keyMissing: ({ noun, key, wanted }: { readonly noun: string; readonly key: string; readonly wanted: Wanted }, show) =>

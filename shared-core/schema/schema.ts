@@ -148,6 +148,15 @@ export interface RecordSchema<F extends Fields> {
   readonly tried?: Readonly<Record<string, Tried<keyof F & string>>>;
   /** A key that names another such map to take the rest from: where it is written nothing else is required. */
   readonly standIn?: keyof F & string;
+  /** Where how many there are is written instead: as items of a list beside this map. */
+  readonly counted?: CountedBy;
+}
+/** A list beside a map, with one item for each. */
+export interface CountedBy {
+  readonly key: string;
+  readonly item: string;
+  /** Keys that would say the same, so that the list is not offered beside them. */
+  readonly not: readonly string[];
 }
 /** What a word that is no key was most likely meant to be: one of some keys, or something that cannot be written. */
 export type Tried<K extends string> =

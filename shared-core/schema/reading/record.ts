@@ -30,6 +30,7 @@ export function readRecord(context: Context, schema: AnyRecord, node: TreeNode |
     }
     if (isDuplicate(context, seen, entry, at)) continue;
     const field = schema.fields[entry.key]!;
+    if (isHowMany(context, schema, entry, written)) continue;
     const value = context.read(field.schema, entry.value, { path: [...at.path, one.key], place: entry.keyPlace });
     if (value !== null) values[entry.key] = value;
   }
@@ -50,6 +51,25 @@ function underNewKey(context: Context, { fields, formerly }: AnyRecord, entry: M
     text,
   }));
   return now === null ? entry : { ...entry, key: now };
+}
+
+/** The most that are written out in a message. */
+const MOST_COUNTED = 12;
+
+/** True where a map has a number in its place, as if that were how many there are, which is told with the list that says it. */
+function isHowMany(context: Context, { fields }: AnyRecord, entry: MapEntry, written: ReadonlySet<string>): boolean {
+  const { schema } = fields[entry.key]!;
+  const { value: node, keyPlace } = entry;
+  if (schema.type !== 'record' || schema.counted === undefined || node?.kind !== 'scalar') return false;
+  const { key, item, not } = schema.counted;
+  const count = /^\d{1,2}$/.test(node.text.trim()) ? Number(node.text) : 0;
+  if (count < 1 || count > MOST_COUNTED || !Object.hasOwn(fields, key)) return false;
+  const meant = `${key}: [${Array.from({ length: count }, () => item).join(', ')}]`;
+  const rewrite = { part: context.part, start: keyPlace.start, end: node.place.end, text: meant };
+  const repair: Repair = { title: say.write({ text: meant }), changes: [], rewrites: [rewrite], preferred: true };
+  const isFree = [key, ...not].every((one) => !written.has(one));
+  context.wrong(node.place, say.howMany({ key: entry.key, count, meant }), isFree ? [repair] : []);
+  return true;
 }
 
 function noMap(context: Context, schema: AnyRecord, node: Exclude<TreeNode, { kind: 'map' }>): null {

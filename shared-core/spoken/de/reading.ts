@@ -51,6 +51,8 @@ export const reading = {
     nameless: ({ noun: of }) => `Vor dem Doppelpunkt fehlt ein Name (${noun(of).bare}).`,
     notKeys: ({ noun: of, keys }) =>
       `Hier fehlen die Schlüssel ${noun(of).of}. Schreiben Sie jeden auf eine eigene Zeile: ${someKeys(keys)}.`,
+    howMany: ({ key, count, meant }) =>
+      `\`${key}\` sagt, wie sie gemacht sind, und nicht, dass es ${count} sind. Schreiben Sie \`${meant}\`.`,
     spaceMissing: ({ key, value }) => `Nach dem Doppelpunkt fehlt ein Leerzeichen. Schreiben Sie \`${key}: ${value}\`.`,
     keyMissing: ({ noun: of, key, wanted }, show) => `\`${key}\` fehlt (${noun(of).bare}). ${toWrite(wanted, show)}`,
     keyMisspelt: ({ key, noun: of, near }) =>

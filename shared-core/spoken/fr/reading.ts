@@ -50,6 +50,8 @@ export const reading = {
     nameless: ({ noun: of }) => `Il manque un nom avant le deux-points (${noun(of).bare}).`,
     notKeys: ({ noun: of, keys }) =>
       `Il manque ici les clés ${noun(of).of}. Écrivez chacune sur sa ligne : ${someKeys(keys)}.`,
+    howMany: ({ key, count, meant }) =>
+      `\`${key}\` dit comment ils sont faits, et non qu’il y en a ${count}. Écrivez \`${meant}\`.`,
     spaceMissing: ({ key, value }) => `Il manque une espace après le deux-points. Écrivez \`${key}: ${value}\`.`,
     keyMissing: ({ noun: of, key, wanted }, show) => `\`${key}\` manque (${noun(of).bare}). ${toWrite(wanted, show)}`,
     keyMisspelt: ({ key, noun: of, near }) =>

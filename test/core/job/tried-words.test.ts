@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { Engine } from '../../../shared-core/engine.js';
 import { asMessage, inWords } from '../../in-words.js';
+import { repairEdits } from '../../../shared-core/engine/repairs.js';
+import { applied } from '../findings/after-repair.js';
 import { analyse } from '../findings/jobs.js';
 
 test('a word tried for the carcasses of a job leads to them, and says nothing else', () => {
@@ -34,4 +36,26 @@ test('a board has the sizes of its sheets', () => {
     '‘length’ is not a key of a board. Did you mean `sheet-length`?',
     '‘width’ is not a key of a board. Did you mean `sheet-width`?',
   ]);
+});
+
+test('how many drawers there are is said by the fronts', () => {
+  const before = 'carcasses:\n  a:\n    kind: for-drawers\n    width: 600\n    drawers: 3\n';
+  const job = analyse(before);
+  const [told] = job.findings().filter(({ finding }) => finding.rule === 'value-wrong');
+  expect(inWords(told!.finding.message)).toBe(
+    '`drawers` says how they are made, not that there are 3. Write `fronts: [drawer, drawer, drawer]`.',
+  );
+  const repaired = { carcass: told!.carcass, repair: told!.finding.repairs[0]! };
+  expect(applied(before, repairEdits(job, repaired)!.job)).toBe(
+    before.replace('drawers: 3', 'fronts: [drawer, drawer, drawer]'),
+  );
+  const repairsOf = (line: string): number[] =>
+    analyse(before.replace('drawers: 3', line))
+      .findings()
+      .filter(({ finding }) => finding.rule === 'value-wrong')
+      .map(({ finding }) => finding.repairs.length);
+  // Nothing is offered beside what closes the carcass already, nor for a number that is none of drawers.
+  expect(repairsOf('drawers: 3\n    fronts: [drawer]')).toEqual([0]);
+  expect(repairsOf('drawers: 3\n    doors: pair')).toEqual([0]);
+  expect(repairsOf('drawers: 0')).toEqual([0]);
 });
