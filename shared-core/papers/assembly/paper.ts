@@ -62,7 +62,7 @@ function carcassBlocks(one: BuiltCarcass, shop: Shop, reader: Reader): readonly 
         fittingWords(step.joints, mated),
       ]),
     },
-    ...[...afterwards(one), clamping(one, shop), diagonals(one)].map((message) => paragraph(told(message))),
+    ...[clamping(one, shop), diagonals(one), ...afterwards(one)].map((message) => paragraph(told(message))),
   ];
 }
 
@@ -81,6 +81,7 @@ function fittingWords(joints: readonly Joint[], mated: readonly Mating[]): Told 
   return asItIs([...counts].map(([name, count]) => `${count} ${name}`).join(', '));
 }
 
+/** What follows once the box is pressed and square. */
 function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[] {
   const has = (role: string): number => carcass.panels.filter((panel) => panel.role === role).length;
   const back = { applied: [say.fixBack()], rebated: [say.layBack()], grooved: [], none: [] }[carcass.back];
