@@ -35,11 +35,13 @@ export function drawBed(pen: Pen, stand: Standing, reader: Reader, width: number
   pen.takeSolid({ x: fence.x, width: fence.width, y: stand.down > 0 ? -pen.paper(BAR) : 0, height: pen.paper(BAR) });
   const page = { left: stops.x, right: stops.x + Math.max(stops.width, width) };
   const drawn = stand.heads.map((head) => drawHead(pen, stand, head));
-  // No name stands on another head.
+  drawClamps(pen, stand);
+  const throat = stand.throat === null ? null : drawThroat(pen, stand, stand.throat);
+  // No name stands on another head, nor on the line of the throat.
   if (stand.machine.kind !== 'horizontal')
     stand.heads.forEach((head, index) => nameHead(pen, stand, head, index, drawn[index]!, reader, write, page));
-  drawClamps(pen, stand);
-  if (stand.throat !== null) drawThroat(pen, stand, stand.throat, reader, write);
+  nameClamps(pen, stand);
+  if (throat !== null) nameThroat(pen, stand, throat, reader, write);
   drawTable(pen, stand);
 }
 
@@ -95,13 +97,13 @@ function nameHead(
   const over = furthest.y - pen.paper(0.9);
   const half = (WIDER * pen.paper(textWidth(words, 2.5, false))) / 2;
   const middle = Math.max(page.left + half, Math.min(furthest.x + furthest.width / 2, page.right - half));
+  const [outer, inner] = down > 0 ? [below, over] : [over, below];
   const places = [
     ...(heads.length > 1 ? levels.map((y) => pen.lettering(what, words, right, y)) : []),
-    pen.lettering(what, words, middle, down > 0 ? below : over, { anchor: 'middle' }),
+    pen.lettering(what, words, middle, outer, { anchor: 'middle' }),
+    ...(heads.length === 1 ? [pen.lettering(what, words, middle, inner, { anchor: 'middle' })] : []),
     ...levels.map((y) => pen.lettering(what, words, right, y)),
-    ...rowsFrom(pen, down > 0 ? below : over, down).map((y) =>
-      pen.lettering(what, words, middle, y, { anchor: 'middle' }),
-    ),
+    ...rowsFrom(pen, outer, down).map((y) => pen.lettering(what, words, middle, y, { anchor: 'middle' })),
   ];
   const inPage = places.filter((shape) => {
     const { x, width } = textBox(shape, pen.scale);
@@ -141,6 +143,11 @@ function drawClamps(pen: Pen, stand: Standing): void {
     pen.line({ key: `${key}:rising`, class: 'clamp', source }, 'fine', b, d);
     pen.takeSolid({ x: x - half, y: y - half, width: 2 * half, height: 2 * half });
   }
+}
+
+function nameClamps(pen: Pen, stand: Standing): void {
+  const { machine } = stand;
+  const half = pen.paper(FOOT);
   for (const { name, x, fromFence } of stand.clamps) {
     const y = stand.down * fromFence;
     const what = { key: `clamp:${name}:name`, class: 'label', source: sourceOf(machine, 'clamps', name) } as const;
@@ -162,29 +169,44 @@ function drawClamps(pen: Pen, stand: Standing): void {
   }
 }
 
+/** The line of the throat, in scene coordinates. */
+interface ThroatLine {
+  readonly x: number;
+  readonly width: number;
+  readonly y: number;
+  /** How far from the fence, in millimetres. */
+  readonly throat: number;
+}
+
 /** How deep a row can be: a line across the table. */
-function drawThroat(
-  pen: Pen,
-  stand: Standing,
-  throat: number,
-  reader: Reader,
-  write: (length: number) => string,
-): void {
-  const source = sourceOf(stand.machine, 'throat');
+function drawThroat(pen: Pen, stand: Standing, throat: number): ThroatLine {
   const { x, width } = frameOf(
     pen.shapes.filter(({ kind }) => kind !== 'text'),
     pen.scale,
   );
   const y = stand.down * throat;
+  const source = sourceOf(stand.machine, 'throat');
   pen.line({ key: 'throat', class: 'zone', source }, 'phantom', { x, y }, { x: x + width, y });
+  pen.take({ x, y, width, height: 0 });
+  return { x, width, y, throat };
+}
+
+function nameThroat(
+  pen: Pen,
+  { machine, down }: Standing,
+  { x, width, y, throat }: ThroatLine,
+  reader: Reader,
+  write: (length: number) => string,
+): void {
   const words = tell(say.reaches({ throat: write(throat * 1000) }), reader);
-  const what = { key: 'throat:name', class: 'label', source } as const;
+  const what = { key: 'throat:name', class: 'label', source: sourceOf(machine, 'throat') } as const;
   // On the outer side of the line first: within it stand the heads.
-  const outer = stand.down > 0 ? y + pen.paper(3.2) : y - pen.paper(0.9);
-  const inner = stand.down > 0 ? y - pen.paper(0.9) : y + pen.paper(3.2);
+  const below = y + pen.paper(3.2);
+  const over = y - pen.paper(0.9);
+  const [outer, inner] = down > 0 ? [below, over] : [over, below];
   putWhereFree(
     pen,
-    [outer, inner, ...rowsFrom(pen, outer, stand.down)].flatMap((level) => [
+    [outer, inner, ...rowsFrom(pen, outer, down)].flatMap((level) => [
       pen.lettering(what, words, x + width, level, { anchor: 'end' }),
       pen.lettering(what, words, x, level),
     ]),
@@ -204,16 +226,24 @@ function drawTable(pen: Pen, stand: Standing): void {
   pen.path({ key: 'table', class: 'table', source: sourceOf(machine) }, 'fine', corners(table));
   pen.path({ key: 'fence', class: 'fence', source }, 'outline', corners(bar), 'paper');
   hatch(pen, 'fence:hatch', bar, pen.paper(2.6));
-  const beside = { key: 'fence:name', class: 'label', source } as const;
-  const inside = down > 0 ? pen.paper(3.6) : -pen.paper(1.2);
-  const far = down > 0 ? edge - pen.paper(1.4) : -edge + pen.paper(3.4);
-  const words = sentence(worded('sides', against));
-  putWhereFree(pen, [
-    pen.lettering(beside, words, x + pen.paper(1), inside),
-    pen.lettering(beside, words, x + width - pen.paper(1), inside, { anchor: 'end' }),
-    pen.lettering(beside, words, x + pen.paper(1), far),
-  ]);
+  nameFence(pen, stand, bar, { key: 'fence:name', class: 'label', source }, sentence(worded('sides', against)));
   const below = around([table, bar, drawn])!;
   const stands = { key: 'operator', class: 'label' } as const;
   pen.text(stands, NAMES.operator, x + width / 2, below.y + below.height + pen.paper(3.8), { anchor: 'middle' });
+}
+
+/** On the table along the fence, from its left end on, or a little further out, but never at the other edge. */
+function nameFence(pen: Pen, { down }: Standing, bar: Box, what: Parameters<Pen['lettering']>[0], words: string): void {
+  const step = pen.paper(2);
+  const long = WIDER * pen.paper(textWidth(words, 2.5, false));
+  const count = Math.max(1, Math.floor((bar.width - long - pen.paper(2)) / step) + 1);
+  const first = down > 0 ? pen.paper(3.6) : -pen.paper(1.2);
+  putWhereFree(
+    pen,
+    [0, 1, 2].flatMap((row) =>
+      Array.from({ length: count }, (_, index) =>
+        pen.lettering(what, words, bar.x + pen.paper(1) + index * step, first + down * row * pen.paper(3.6)),
+      ),
+    ),
+  );
 }

@@ -76,7 +76,7 @@ function drawLane(pen: Pen, stand: Standing, stop: RangedStop, text: string, wid
   const key = `range:${stop.name}`;
   const source = sourceOfStop(stand, stop);
   const lanes = Array.from({ length: LANES }, (_, lane) => -down * pen.paper(BAR + FIRST + STEP * lane));
-  const laid = lanes.map((middle) => ({ middle, ...laidIn(pen, stop, middle, text, source, width) }));
+  const laid = lanes.map((middle) => ({ middle, ...laidIn(pen, stop, { middle, down }, text, source, width) }));
   const { middle, range, extended, name } = laid.find(({ room }) => pen.isFree(room, 0.5)) ?? laid.at(-1)!;
   pen.path({ key, class: 'stop-standing', source }, 'outline', corners(range), 'paper');
   pen.takeSolid(range);
@@ -104,10 +104,17 @@ interface Laid {
 }
 
 /**
- * A range at one level: its name over it, or, where it is longer than the range, behind it on the outward side. In a narrow
- * pane it stands over the range and runs on inwards.
+ * A range at one level: its name on the side away from the fence, or, where it is longer than the range, behind it on the outward side. In a narrow
+ * pane it stands on that side of the range and runs on inwards.
  */
-function laidIn(pen: Pen, stop: RangedStop, middle: number, text: string, source: string, width: number): Laid {
+function laidIn(
+  pen: Pen,
+  stop: RangedStop,
+  { middle, down }: Pick<Standing, 'down'> & { readonly middle: number },
+  text: string,
+  source: string,
+  width: number,
+): Laid {
   const half = pen.paper(HIGH / 2);
   const bar = (from: number, to: number): Box => ({
     x: Math.min(from, to),
@@ -121,13 +128,13 @@ function laidIn(pen: Pen, stop: RangedStop, middle: number, text: string, source
   const sign = stop.side === 'left' ? -1 : 1;
   const beyond = (stop.extended ?? stop.to) + sign * pen.paper(1.2);
   const long = pen.paper(textWidth(text, 2.5, false));
-  const over = middle - half - pen.paper(0.7);
+  const away = down > 0 ? middle - half - pen.paper(0.7) : middle + half + pen.paper(3.2);
   const [inward, outward] = sign < 0 ? (['start', 'end'] as const) : (['end', 'start'] as const);
   const name =
     long <= Math.abs(stop.to - stop.from)
-      ? pen.lettering(what, text, (stop.from + stop.to) / 2, over, { anchor: 'middle' })
+      ? pen.lettering(what, text, (stop.from + stop.to) / 2, away, { anchor: 'middle' })
       : long > BESIDE_PART * width
-        ? pen.lettering(what, text, stop.to, over, { anchor: inward })
+        ? pen.lettering(what, text, stop.to, away, { anchor: inward })
         : pen.lettering(what, text, beyond, middle + pen.paper(0.9), { anchor: outward });
   const room = around([range, ...(extended === null ? [] : [extended]), wider(textBox(name, pen.scale))])!;
   return { range, extended, name, room };

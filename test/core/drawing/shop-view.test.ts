@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { boxOf } from '../../../shared-core/drawing/scene/boxes.js';
+import { boxOf, overlap } from '../../../shared-core/drawing/scene/boxes.js';
 import { isLegible } from '../../../shared-core/drawing/scene/extent.js';
-import type { Shape } from '../../../shared-core/drawing/scene/scene.js';
+import { textBox } from '../../../shared-core/drawing/scene/lettering.js';
+import type { Box, Point, Shape, TextShape } from '../../../shared-core/drawing/scene/scene.js';
 import { factsOf } from '../../../shared-core/drawing/shop-view/facts.js';
 import { shopMachineScene, type ShopMachineScene } from '../../../shared-core/drawing/shop-view/scene.js';
 import { isBoring } from '../../../shared-core/drawing/shop-view/standing.js';
@@ -16,16 +17,48 @@ const TEXTS = {
   yard: readFileSync('test/demo/yard.shop.yaml', 'utf8'),
   neutral: NEUTRAL_SHOP_TEXT,
 };
+/** A drill with one head whose throat ends where the head stands furthest. */
+const DEEP = `
+line-drills:
+  deep:
+    spindles: 13
+    heads: 1
+    pitch: 32
+    fence: far
+    from: above
+    setback: 37 to 550
+    throat: 560
+    depth: 0 to 40
+    index-pins: row
+    stops: { L: { side: left, range: 0 to 150 }, R: { side: right, range: 0 to 150 } }
+`;
 const machines = Object.entries(TEXTS).flatMap(([shop, text]) => {
   const read = readShop(text).shop;
   return [...read.machines.values()].map((machine) => [`${shop}, ${machine.name}`, machine, read.unit] as const);
 });
+/** Each with its fence at the far side and at the near one, where it can be at either. */
+const BOTH_WAYS = Object.entries({ ...TEXTS, deep: DEEP }).flatMap(([shop, text]) =>
+  (['far', 'near'] as const).flatMap((side) => {
+    const read = readShop(text.replaceAll(/fence: (far|near)/g, `fence: ${side}`)).shop;
+    return [...read.machines.values()]
+      .filter(isBoring)
+      .map((machine) => [`${shop}, ${side}, ${machine.name}`, machine, read.unit] as const);
+  }),
+);
 const boring = machines.filter(([, machine]) => isBoring(machine));
 const shapeOf = (scene: ShopMachineScene, key: string): Shape => scene.shapes.find((shape) => shape.key === key)!;
+const pathOf = (shapes: readonly Shape[], key: string): readonly Point[] => {
+  const shape = shapes.find((one) => one.key === key);
+  if (shape?.kind !== 'path') throw new Error(`${key} is no path`);
+  return shape.points;
+};
+/** The room of a text, but for the tails of letters. */
+const capitals = (shape: TextShape, scale: number): Box => ({
+  ...textBox(shape, scale),
+  height: shape.height * scale,
+});
 const boxOfPath = (scene: ShopMachineScene, key: string): ReturnType<typeof boxOf> => {
-  const shape = shapeOf(scene, key);
-  if (shape.kind !== 'path') throw new Error(`${key} is no path`);
-  return boxOf(shape.points, 0);
+  return boxOf(pathOf(scene.shapes, key), 0);
 };
 
 describe('the machines of a shop as their operator sees them', () => {
@@ -62,6 +95,34 @@ describe('the machines of a shop as their operator sees them', () => {
       expect(scene.frame.width / scene.scale).toBeLessThan(width * (width < 100 ? 1.1 : 1.02));
     }
   });
+
+  test.each(BOTH_WAYS)(
+    '%s: the fence is named beside the fence, and nothing is lettered across a line',
+    (_, machine, unit) => {
+      for (const width of [86, 140, 240]) {
+        const { shapes, scale } = shopMachineScene(machine, unit, width)!;
+        const boxOfName = (key: string): Box | null => {
+          const shape = shapes.find((one) => one.key === key);
+          return shape?.kind === 'text' ? capitals(shape, scale) : null;
+        };
+        // The fence ends where y is 0; its name stands within a little more than the length of a stop from there.
+        const fence = boxOfName('fence:name')!;
+        expect(Math.max(Math.abs(fence.y), Math.abs(fence.y + fence.height)) / scale, `${width}`).toBeLessThan(13);
+        const throat = shapes.find(({ key }) => key === 'throat');
+        for (const shape of shapes) {
+          if (shape.kind !== 'text') continue;
+          const box = capitals(shape, scale);
+          if (throat?.kind === 'line')
+            expect(box.y < throat.y1 && box.y + box.height > throat.y1, shape.text).toBe(false);
+        }
+        for (const { key } of shapes.filter((one) => /^range:.*:name$/.test(one.key))) {
+          const [name, bar] = [boxOfName(key)!, boxOf(pathOf(shapes, key.replace(':name', '')), 0)];
+          expect(overlap(name, bar), key).toBe(false);
+          expect(overlap(name, boxOf(pathOf(shapes, 'fence'), 0)), key).toBe(false);
+        }
+      }
+    },
+  );
 
   test('the table lies on the side of the fence that the shop says', () => {
     const text = TEXTS.shed;
