@@ -18,9 +18,7 @@ export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
   markReference(stage, panel);
   for (const end of ['reference-end', 'far-end'] as const) {
     const words = sentence(worded('sides', endWord(panel, end)));
-    const found = besideEdge(stage, panel, end, words, table) || inCorner(stage, panel, end, words, table);
-    if (found) stage.pen.put(found);
-    else byLeader(stage, panel, end, words, table);
+    nameEnd(stage, panel, end, words, table);
   }
   const names = front === null ? [name] : [`${name}, ${front.name}`, name];
   for (const words of names) {
@@ -35,7 +33,23 @@ export function nameEdges(stage: Stage, panel: Panel, table: Box): void {
   const fence = stage.pen.shapes.find(({ key }) => key === 'fence:name');
   if (fence?.kind !== 'text') return;
   const { x, anchor } = fence;
-  stage.pen.text({ key: 'edge:front', class: 'label' }, name, x, fence.y - stage.out * stage.p(4), { anchor });
+  const rows = [4, 8, 12, 16].map((down) =>
+    stage.pen.lettering({ key: 'edge:front', class: 'label' }, name, x, fence.y - stage.out * stage.p(down), {
+      anchor,
+    }),
+  );
+  const free = rows.find((shape) => stage.pen.isFree(textBox(shape, stage.pen.scale), 0.2));
+  if (free !== undefined) stage.pen.put(free);
+}
+
+/** At the end itself or with a line that leads to it; in a corner, where it may seem to be the long edge's, only where all else fails. */
+function nameEnd(stage: Stage, panel: Panel, end: EdgeName, words: string, table: Box): void {
+  const found = besideEdge(stage, panel, end, words, table) ?? atEnd(stage, panel, end, words, table);
+  if (found === undefined && isUpright(edgeLine(stage, panel, end, 0)) && leaderTo(stage, panel, end, words, table))
+    return;
+  const shape = found ?? inCorner(stage, panel, end, words, table);
+  if (shape !== undefined) stage.pen.put(shape);
+  else byLeader(stage, panel, end, words, table);
 }
 
 const isUpright = ([a, b]: readonly [Point, Point]): boolean => Math.abs(a.x - b.x) < Math.abs(a.y - b.y);
@@ -93,6 +107,26 @@ function besideEdge(stage: Stage, panel: Panel, edge: EdgeName, words: string, t
     }
   }
   return undefined;
+}
+
+/** The name of a short end that runs up the page: across the page, outside the end and within its height. */
+function atEnd(stage: Stage, panel: Panel, end: EdgeName, words: string, table: Box): TextShape | undefined {
+  const { pen } = stage;
+  const line = edgeLine(stage, panel, end, 0);
+  if (!isUpright(line)) return undefined;
+  const out = outOf(stage, line);
+  const what = { key: `edge:${end}`, class: 'label' } as const;
+  const shapes = [1.2, 4].flatMap((away) =>
+    ALONG.map((part) => {
+      const { x, y } = between(line, part);
+      const anchor = out > 0 ? 'start' : 'end';
+      return pen.lettering(what, words, x + out * stage.p(away), y + stage.p(1.25), { anchor });
+    }),
+  );
+  return shapes.find((shape) => {
+    const box = textBox(shape, pen.scale);
+    return contains(table, box) && pen.isFree(box, 0.4);
+  });
 }
 
 /** The name of an end across the page in a corner of the panel, outside it: along its free side, or beside it at the end's level. */

@@ -1,6 +1,7 @@
 import type { Panel } from '../../carcass/model.js';
 import { contains, overlap } from '../scene/boxes.js';
-import { textWidth } from '../scene/lettering.js';
+import { textBox, textWidth } from '../scene/lettering.js';
+import { wider, WIDER } from '../scene/wider.js';
 import type { Box, Point } from '../scene/scene.js';
 import { say } from '../messages.js';
 import { tell } from '../../words/message.js';
@@ -17,11 +18,12 @@ export function nameFace(stage: Stage, { role }: Pick<Panel, 'role'>, title: str
   const put = (x: number, y: number, turn: 0 | -90, named: boolean): void => {
     const at = (by: number): [number, number] => (turn === 0 ? [x, y + by] : [x + by, y]);
     const style = { anchor: 'middle', turn } as const;
-    pen.text(face, up, ...at(stage.p(named ? -0.4 : 1.75)), { ...style, height: 3.5, strong: true });
-    if (named) pen.text({ key: 'panel:name', class: 'label' }, title, ...at(stage.p(3.8)), style);
+    const lines = [pen.text(face, up, ...at(stage.p(named ? -0.4 : 1.75)), { ...style, height: 3.5, strong: true })];
+    if (named) lines.push(pen.text({ key: 'panel:name', class: 'label' }, title, ...at(stage.p(3.8)), style));
+    if (turn === 0) for (const line of lines) pen.takeSolid(wider(textBox(line, pen.scale)));
   };
-  const shortest = stage.p(textWidth(up, 3.5, true));
-  const longest = Math.max(shortest, stage.p(textWidth(title, 2.5, false)));
+  const shortest = WIDER * stage.p(textWidth(up, 3.5, true));
+  const longest = Math.max(shortest, WIDER * stage.p(textWidth(title, 2.5, false)));
   for (const named of [true, false]) {
     const [long, high] = named ? [longest, stage.p(8.4)] : [shortest, stage.p(4.8)];
     for (const turn of [0, -90] as const) {
@@ -40,8 +42,21 @@ export function nameFace(stage: Stage, { role }: Pick<Panel, 'role'>, title: str
     put(place.x, place.y, 0, true);
     return;
   }
-  const place = freePlace(stage, table, longest, stage.p(8.4));
-  if (place !== null) put(place.x, place.y, 0, true);
+  for (const named of [true, false]) {
+    const place = besidePanel(stage, table, named ? longest : shortest, stage.p(named ? 8.4 : 4.8));
+    if (place === null) continue;
+    put(place.x, place.y, 0, named);
+    return;
+  }
+}
+
+/** On the table, across the outline of the panel only where there is no other room. */
+function besidePanel(stage: Stage, table: Box, width: number, height: number): Point | null {
+  return (
+    placeIn(stage, table, width, height, [...zoneBorders(stage), stage.panel]) ??
+    placeIn(stage, table, width, height, [stage.panel]) ??
+    placeIn(stage, table, width, height, [])
+  );
 }
 
 const FROM_MIDDLE = outward(15);

@@ -14,7 +14,7 @@ import { tell } from '../../words/message.js';
 import { NAMES, say } from './messages.js';
 import { sourceOf } from './source-of.js';
 import type { Standing, StandingHead } from './standing.js';
-import { WIDER } from './wider.js';
+import { WIDER } from '../scene/wider.js';
 import { worded } from '../../words/told.js';
 
 /** Half a clamp's foot, in millimetres of lettering. */

@@ -10,7 +10,7 @@ import { tell } from '../../words/message.js';
 import type { Told } from '../../words/told.js';
 import { say } from './messages.js';
 import { sourceOf } from './source-of.js';
-import { wider } from './wider.js';
+import { wider } from '../scene/wider.js';
 import type { RangedStop, Standing } from './standing.js';
 
 /** Lanes beyond the fence, in millimetres of lettering: to the first, from one to the next, and how high a range is. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { contains, overlap } from '../../../shared-core/drawing/scene/boxes.js';
+import { boxOf, contains, overlap } from '../../../shared-core/drawing/scene/boxes.js';
+import { wider } from '../../../shared-core/drawing/scene/wider.js';
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';
 import { textBox } from '../../../shared-core/drawing/scene/lettering.js';
 import { Interrupted, kept } from '../../../shared-core/drawing/machine-view/interrupted.js';
@@ -182,6 +183,31 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
         expect(sign.line, `${name} ${stop.name}`).toBe(inTheWay ? 'hidden' : 'outline');
       }
     }
+  });
+
+  it('names the face on the panel or clear of it, and no end of a panel under its long edge, in any face of lettering', () => {
+    let beside = 0;
+    for (const { name, setUp, scene } of all) {
+      const panel = scene.shapes.find(({ key }) => key === 'panel') as PathShape;
+      const outline = boxOf(panel.points, 0);
+      const face = texts(scene).find(({ key }) => key === 'panel:face')!;
+      if (face.turn === 0) {
+        const room = wider(textBox(face, scene.scale));
+        expect(contains(outline, room) || !overlap(outline, room), name).toBe(true);
+      }
+      for (const end of texts(scene).filter(({ key }) => /^edge:.*-end$/.test(key))) {
+        const box = textBox(end, scene.scale);
+        const isUnder =
+          box.x > outline.x && box.x + box.width < outline.x + outline.width && box.y > outline.y + outline.height;
+        const hasLine = scene.shapes.some(({ key }) => key === `${end.key}:leader`);
+        const isAcross = setUp.machine.kind === 'horizontal';
+        if (outline.width > outline.height && !hasLine && !isAcross) {
+          beside += 1;
+          expect(isUnder, name).toBe(false);
+        }
+      }
+    }
+    expect(beside).toBeGreaterThan(10);
   });
 
   it('says in words which face is up, and names both ends, the fence or head and where to stand', () => {

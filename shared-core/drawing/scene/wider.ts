@@ -1,4 +1,4 @@
-import type { Box } from '../scene/scene.js';
+import type { Box } from './scene.js';
 
 /** A page may have a face whose letters are so much wider than those that are measured. */
 export const WIDER = 1.15;
