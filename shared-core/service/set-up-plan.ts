@@ -202,12 +202,12 @@ function setUpsPaper(
 function onPaper(analysis: JobAnalysis, setUps: readonly SetUp[]): OnPaper {
   const built = new Map(analysis.planned().map((one) => [one.name, one]));
   return {
-    machine(setUp, { carcass: name, panel }, step) {
+    machine(setUp, { carcass: name, panel }, step, room) {
       const { carcass = null, boring = null } = built.get(name) ?? {};
       if (carcass === null || boring === null) return null;
       // As the scales of the machine show them.
       const drawn = { name, carcass, boring, findings: [], reader: analysis.shopReader };
-      return machineScene(drawn, { setUps, setUp: setUp.id, panel, step });
+      return machineScene(drawn, { setUps, setUp: setUp.id, panel, step }, 1, room);
     },
     bored(setUp, { carcass, panel: key }) {
       const panel = built.get(carcass)?.carcass?.panels.find((one) => one.key === key);

@@ -9,8 +9,16 @@ import { mm } from '../scene/scale.js';
 import { Interrupted, kept, type Stretch } from './interrupted.js';
 import type { Acted } from './strokes.js';
 
-/** Room for the table on the page, in millimetres of lettering, where all of it is to be read in a pane. */
-const ROOM = { x: 128, y: 82 } as const;
+/** Room for the table on the page, in millimetres of lettering. */
+export interface TableRoom {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Where all of it is to be read in a pane. */
+export const IN_PANE: TableRoom = { x: 128, y: 82 };
+/** Where it stands on a page with all that is said of a set-up. */
+export const ON_PAGE: TableRoom = { x: 128, y: 42 };
 /** Length of a break on the page, in the same. */
 const GAP = { x: 18, y: 14 } as const;
 /** A panel up to this long, in millimetres, has no break; on a level head it may be broken behind the end that is bored. */
@@ -42,13 +50,14 @@ export class Stage {
   constructor(
     readonly acted: Acted,
     nearer: number,
+    room: TableRoom,
   ) {
     const { layout } = acted;
     this.out = layout.fence === 'far' ? -1 : 1;
     const needed = neededPlaces(acted);
-    const least = Math.min(uncut(needed.x, ROOM.x), uncut(needed.y, ROOM.y));
-    const y = interrupted(needed.y, ROOM.y, GAP.y, least);
-    const x = interrupted(needed.x, ROOM.x, GAP.x, y.scale);
+    const least = Math.min(uncut(needed.x, room.x), uncut(needed.y, room.y));
+    const y = interrupted(needed.y, room.y, GAP.y, least);
+    const x = interrupted(needed.x, room.x, GAP.x, y.scale);
     this.whole = Math.max(x.scale, y.scale);
     this.#xs = new Interrupted(x.stretches, GAP.x * this.whole);
     this.#ys = new Interrupted(y.stretches, GAP.y * this.whole);

@@ -16,7 +16,7 @@ import { drawLevelHead } from './level-head.js';
 import { aboutHoles, drawHoles, drawPanelOnTable } from './panel.js';
 import type { MachineScene, Sign, StepWords } from './scene.js';
 import { aboutSpindles, drawHeads, drawSpindleLines, drawTags, spindleTags, tagRoom } from './spindles.js';
-import { Stage } from './stage.js';
+import { IN_PANE, Stage, type TableRoom } from './stage.js';
 import { drawStopPositions, lanesReach } from './stop-positions.js';
 import { act, type Acted } from './strokes.js';
 import { drawClamps, drawStops, drawTable, drawZone, handsClear, nameClamps, nameZone } from './table.js';
@@ -37,12 +37,17 @@ export interface MachineViewOf {
  * or the replay cannot make it.
  * @param nearer lettering so many times smaller, for a reader who has zoomed in; the machine and its signs stay as they are
  */
-export function machineScene(drawn: Drawn, of: MachineViewOf, nearer = 1): MachineScene | null {
+export function machineScene(
+  drawn: Drawn,
+  of: MachineViewOf,
+  nearer = 1,
+  room: TableRoom = IN_PANE,
+): MachineScene | null {
   const panel = drawn.carcass.panels.find(({ key }) => key === of.panel);
   if (panel === undefined) return null;
   const acted = act(of.setUps, of.setUp, drawn.name, panel, drawn.boring, of.step);
   if (acted === null) return null;
-  const stage = new Stage(acted, nearer);
+  const stage = new Stage(acted, nearer, room);
   const { setUp } = acted.stroke;
   const title = `${drawn.name}, ${panel.key}`;
   const level = described(setUp.machine).bores === 'ends';

@@ -1,4 +1,7 @@
 import type { MachineScene } from '../../drawing/machine-view/scene.js';
+import { IN_PANE, ON_PAGE, type TableRoom } from '../../drawing/machine-view/stage.js';
+import { boxOf, contains } from '../../drawing/scene/boxes.js';
+import { textBox } from '../../drawing/scene/lettering.js';
 import type { Reader } from '../../length/reader.js';
 import type { Run, SetUp } from '../../machining/set-up.js';
 import type { BoredWithin } from '../../tolerance/bores.js';
@@ -13,26 +16,38 @@ import type { JobWords } from './words.js';
 /** What the set-up list has on paper beside its words. */
 export interface OnPaper {
   /** The machine at a step of a run, as its operator sees it; null where it cannot be drawn. */
-  readonly machine: (setUp: SetUp, run: Run, step: number) => MachineScene | null;
+  readonly machine: (setUp: SetUp, run: Run, step: number, room: TableRoom) => MachineScene | null;
   /** The holes of a run with their limits; null where it cannot be carried out. */
   readonly bored: (setUp: SetUp, run: Run) => readonly BoredWithin[] | null;
 }
 
+/** About a picture, in millimetres of lettering: a page has blank space of its own. */
+const MARGIN = 1;
 /** How many pictures a set-up has at most: one for each stop that panels come to. */
 const MOST_PICTURES = 2;
 
 /** The machine with its stops and spindles, once for each stop that panels come to, with what is seen there. */
 export function machinePictures(setUp: SetUp, { machine }: OnPaper, reader: Reader): readonly Block[] {
   const seen = new Set<string>();
+  const stops = new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ stop }) => stop)));
   return setUp.runs.flatMap((run) =>
     run.steps.flatMap((step, index): readonly Block[] => {
       if (seen.has(step.stop) || seen.size >= MOST_PICTURES) return [];
-      const scene = machine(setUp, run, index);
+      // Two pictures take a second page in any case.
+      const low = stops.size > 1 ? null : machine(setUp, run, index, ON_PAGE);
+      const scene = low !== null && namesFaceOnPanel(low) ? low : machine(setUp, run, index, IN_PANE);
       if (scene === null) return [];
       seen.add(step.stop);
       return [pictureOf(scene, run, index, reader)];
     }),
   );
+}
+
+/** False where the panel comes out too small for it, so that a larger picture tells more. */
+function namesFaceOnPanel({ shapes, scale }: MachineScene): boolean {
+  const face = shapes.find(({ class: of }) => of === 'panel-name');
+  const panel = shapes.find(({ class: of }) => of === 'panel');
+  return face?.kind === 'text' && panel?.kind === 'path' && contains(boxOf(panel.points, 0), textBox(face, scale));
 }
 
 function pictureOf(scene: MachineScene, run: Run, step: number, reader: Reader): Picture {
@@ -41,7 +56,7 @@ function pictureOf(scene: MachineScene, run: Run, step: number, reader: Reader):
     kind: 'picture',
     name,
     about: asItIs(scene.words.described),
-    scene: { ...pictureScene(name, scene.shapes, scene.scale, 0, reader), view: 'all-panels', frame: scene.frame },
+    scene: { ...pictureScene(name, scene.shapes, scene.scale, MARGIN, reader), view: 'all-panels' },
     file: null,
   };
 }

@@ -130,6 +130,34 @@ describe('a paper as PDF', () => {
     for (const page of pages) expectClear(page);
   });
 
+  test('a short table is never parted, nor from what is said before it', async () => {
+    const rows = ['a', 'b', 'c', 'd'].map((name) => [`row ${name}`, '1']);
+    const short: Block<string> = { kind: 'table', columns: [column('Short'), column('Figure')], rows };
+    for (let above = 30; above < 46; above += 1) {
+      const before = Array.from({ length: above }, (_, i) => paragraph(`Line ${i}`));
+      const pages = await readBack(await print({ title: 'T', blocks: [...before, paragraph('Measure:'), short] }));
+      const on = ['Measure:', 'Short', 'row a', 'row d'].map((text) =>
+        pages.findIndex(({ words }) => words.some((word) => word.text === text)),
+      );
+      expect(new Set(on).size, `${above} lines before it`).toBe(1);
+    }
+  });
+
+  test('parts that go on one page together share it, and none of them is parted', async () => {
+    const lines = (part: number, count: number): readonly Block<string>[] => [
+      heading(1, `Part ${part}`),
+      ...Array.from({ length: count }, (_, i) => paragraph(`Line ${part}.${i}`)),
+    ];
+    const lengths = [5, 12, 8, 30, 30, 10, 60, 3];
+    const blocks = lengths.flatMap((count, part) => lines(part, count));
+    const pages = await readBack(await print({ title: '', blocks }));
+    const pagesOf = (part: number): readonly number[] =>
+      pages.flatMap(({ words }, page) => (words.some(({ text }) => text.startsWith(`Line ${part}.`)) ? [page] : []));
+    // 38 lines go on a page with their heading, as a line takes 6.22 mm of 261.
+    expect(lengths.map((_, part) => pagesOf(part))).toEqual([[0], [0], [0], [1], [2], [3], [4, 5], [6]]);
+    for (const page of pages) expectClear(page);
+  });
+
   test('columns of long texts share the width, and none pays for the others', async () => {
     const long = 'word '.repeat(40).trim();
     const table: Block<string> = { kind: 'table', columns: ['A', 'B', 'C'].map(column), rows: [[long, long, '1']] };

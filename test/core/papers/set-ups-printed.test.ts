@@ -88,6 +88,20 @@ describe('the printed set-up list', () => {
     expect(textOf(pages)).toContain('First piece');
   });
 
+  test('a set-up with one picture and a few strokes stands on one page', async () => {
+    const list = await paperFor(kitchen);
+    const pages = await readBack(await print(list));
+    const pageOf = (text: string): number => pages.findIndex(({ words }) => words.some((word) => word.text === text));
+    const sheets = parts(list);
+    const begins = sheets.map(([title]) => (title?.kind === 'heading' ? pageOf(title.text) : -1));
+    const last = (i: number): number => (begins[i + 1] ?? pages.length) - 1;
+    const small = sheets.flatMap((blocks, i) =>
+      blocks.filter(({ kind }) => kind === 'picture').length === 1 && tables(blocks)[1]!.rows.length <= 2 ? [i] : [],
+    );
+    expect(small.length).toBeGreaterThan(5);
+    for (const i of small) expect(Math.max(last(i), begins[i]!), `set-up ${i + 1}`).toBe(begins[i]);
+  });
+
   test('a box to tick is a sign of its own in every form', async () => {
     const paper = await paperFor(studio);
     expect(asText(paper)).toContain('[ ]');

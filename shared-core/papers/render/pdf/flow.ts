@@ -25,6 +25,8 @@ export interface Piece {
   readonly mark?: Mark;
   /** The same, only smaller, where that has room in a height; null where it would be too small to read. */
   readonly within?: (height: number) => Piece | null;
+  /** The smallest height that `within` takes. */
+  readonly least?: number;
   /** Is drawn again at the head of the next page where what follows it is parted: the head of a table. */
   readonly again?: Piece;
 }
@@ -61,14 +63,14 @@ export function placed(pieces: readonly Piece[], room: Room): readonly Placed[] 
     y += above + piece.height;
   };
   pieces.forEach((piece, i) => {
-    const needed = together(pieces, i).reduce((sum, one) => sum + one.above + one.height, 0);
+    const needed = heightOf(together(pieces, i));
     const left = room.height - y - piece.above;
     const smaller = page >= 0 && y > 0 && piece.height > left ? (piece.within?.(left) ?? null) : null;
     if (smaller !== null) {
       place(smaller);
       return;
     }
-    if (page < 0 || piece.opensPage === true || y + Math.min(needed, room.height) > room.height) {
+    if (page < 0 || piece.opensPage === true || y + Math.min(needed, room.height) > room.height + SLACK) {
       if (page < 0 || y > 0) {
         page += 1;
         y = 0;
@@ -79,6 +81,13 @@ export function placed(pieces: readonly Piece[], room: Room): readonly Placed[] 
   });
   return found;
 }
+
+/** Sums of the same heights in another order differ by less, in millimetres. */
+export const SLACK = 1e-6;
+
+/** Of pieces that stand under each other. */
+export const heightOf = (pieces: readonly Piece[]): number =>
+  pieces.reduce((sum, { above, height }) => sum + above + height, 0);
 
 /** Room at the foot of each page for its number. */
 const FOOT = 8;

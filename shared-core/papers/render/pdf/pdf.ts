@@ -1,11 +1,12 @@
 import { PDFDocument } from '@cantoo/pdf-lib';
 import type { Block, Heading, Paper } from '../../paper.js';
 import { withContents, type ContentsLine } from './contents.js';
-import { MARGIN, placed, roomOn, type Mark, type Piece, type Placed, type Room } from './flow.js';
+import { heightOf, MARGIN, placed, roomOn, type Mark, type Piece, type Placed, type Room } from './flow.js';
 import { Fonts, POINTS_PER_MM, type FontFiles } from './fonts.js';
 import type { PageSize } from '../page-size.js';
 import { labelPages } from './label-pages.js';
 import { addLink, addOutline } from './outline.js';
+import { packed } from './parts.js';
 import { hex, Pen } from './pen.js';
 import { piecesOf } from './pieces.js';
 import { TEXT } from './text-pieces.js';
@@ -21,7 +22,7 @@ export interface PdfOptions {
 const NO_DATE = new Date(0);
 
 /**
- * A paper as a PDF to be printed: fonts embedded, each part on a page of its own, tables with their heads on every page, page
+ * A paper as a PDF to be printed: fonts embedded, each part on a page of its own where it does not go on one with others, tables with their heads on every page, page
  * numbers, bookmarks of its headings, and of a long paper a list of its parts with their pages. Same paper, same bytes. A drawing is true to its scale where a page has room for it.
  */
 export async function asPdf(
@@ -48,12 +49,10 @@ export async function asPdf(
 /** Places all pieces, then draws them, with what a reader is led by: list of contents, bookmarks, page numbers. */
 function draw(document: PDFDocument, title: string, pieces: readonly Piece[], fonts: Fonts, size: PageSize): void {
   const room = roomOn(size);
-  let laid = placed(pieces, room);
+  let laid = placed(packed(pieces, room), room);
   const targetOf = (mark: Mark): Placed => laid.find(({ piece }) => piece.mark === mark)!;
-  laid = placed(
-    withContents(pieces, laid, fonts, room, (mark) => targetOf(mark).page),
-    room,
-  );
+  const listed = withContents(pieces, laid, fonts, room, (mark) => targetOf(mark).page);
+  laid = placed(packed(listed, room), room);
   const pages = Math.max(1, (laid.at(-1)?.page ?? 0) + 1);
   const pens = Array.from({ length: pages }, () => {
     const page = document.addPage([size.width * POINTS_PER_MM, size.height * POINTS_PER_MM]);
@@ -94,23 +93,23 @@ function allPieces(title: string, blocks: readonly Block<string>[], fonts: Fonts
   let group: Piece[] = [];
   let picture = 0;
   const close = (): void => {
-    const height = group.reduce((sum, one) => sum + one.above + one.height, 0);
-    const led = height <= room.height ? group.length - 1 : picture;
+    const led = heightOf(group) <= room.height ? group.length - 1 : picture;
     pieces.push(...group.map((one, i) => (i < led ? { ...one, leads: true } : one)));
     group = [];
     picture = 0;
   };
   let grouping = false;
-  for (const block of opens) {
+  opens.forEach((block, index) => {
     if (block.kind === 'heading') {
       close();
       grouping = block.level === 3;
     }
     if (block.kind === 'picture' && picture === 0) picture = group.length;
     const made = piecesOf(block, fonts, room);
-    if (grouping) group.push(...made);
-    else pieces.push(...made);
-  }
+    // What is said just before a table is said of it.
+    const leads = block.kind === 'paragraph' && opens[index + 1]?.kind === 'table';
+    (grouping ? group : pieces).push(...(leads ? made.map((one) => ({ ...one, leads })) : made));
+  });
   close();
   return pieces;
 }

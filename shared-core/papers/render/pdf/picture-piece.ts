@@ -2,7 +2,7 @@ import { tell } from '../../../words/message.js';
 import { say } from '../messages.js';
 import { SCALES } from '../../../drawing/scene/scale.js';
 import type { Picture } from '../../paper.js';
-import type { Piece, Room } from './flow.js';
+import { SLACK, type Piece, type Room } from './flow.js';
 import type { Fonts } from './fonts.js';
 import { hex } from './pen.js';
 import { drawScene } from './scene.js';
@@ -40,11 +40,13 @@ export function picturePiece({ name, scene }: Picture<string>, fonts: Fonts, roo
   };
   if (isTrue) return drawnAt(scale / printed);
   const most = Math.min(LARGER, fits);
+  const least = Math.min(1, most);
   return {
     ...drawnAt(most),
+    least: (frame.height / scale) * least + under,
     within: (height) => {
       const shrink = (height - under) / (frame.height / scale);
-      return shrink < Math.min(1, most) ? null : drawnAt(Math.min(most, shrink));
+      return shrink < least - SLACK ? null : drawnAt(Math.min(most, shrink));
     },
   };
 }

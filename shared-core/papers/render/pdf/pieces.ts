@@ -9,9 +9,9 @@ import type { Fonts } from './fonts.js';
 export function piecesOf(block: Block<string>, fonts: Fonts, room: Room): readonly Piece[] {
   switch (block.kind) {
     case 'table':
-      return tablePieces(block, fonts, room.width);
+      return tablePieces(block, fonts, room);
     case 'labels':
-      return tablePieces(block.table, fonts, room.width);
+      return tablePieces(block.table, fonts, room);
     case 'picture':
       return [picturePiece(block, fonts, room)];
     default:

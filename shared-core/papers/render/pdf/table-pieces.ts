@@ -1,5 +1,5 @@
 import { TICK, type Table } from '../../paper.js';
-import type { Piece } from './flow.js';
+import { heightOf, type Piece, type Room } from './flow.js';
 import { BREAKS, type Fonts } from './fonts.js';
 import { hex, TICK_SIDE } from './pen.js';
 import { TEXT } from './text-pieces.js';
@@ -10,8 +10,11 @@ const GAP = 3;
 const RULE = { width: 0.15, colour: hex('#aaaaaa') };
 const HEAD_RULE = { width: 0.4, colour: hex('#1f1f1f') };
 
+/** A table that takes up no more of a page than this is not parted. */
+const SHORT_PART = 1 / 3;
+
 /** The head, which comes again on every page, and a piece for each row. */
-export function tablePieces({ columns, rows }: Table<string>, fonts: Fonts, width: number): readonly Piece[] {
+export function tablePieces({ columns, rows }: Table<string>, fonts: Fonts, { width, height }: Room): readonly Piece[] {
   const heads = columns.map(({ head }) => head);
   const isFigures = columns.map(({ figures }) => figures);
   const said = rows.map((cells) => cells.map((cell) => cell ?? ''));
@@ -19,7 +22,9 @@ export function tablePieces({ columns, rows }: Table<string>, fonts: Fonts, widt
   const line = (cells: readonly string[], strong: boolean): Piece =>
     rowPiece(cells, widths, isFigures, strong, fonts, width);
   const head: Piece = { ...line(heads, true), above: 2.5, leads: true };
-  return [head, ...said.map((cells): Piece => ({ ...line(cells, false), again: head }))];
+  const body = said.map((cells): Piece => ({ ...line(cells, false), again: head }));
+  const isShort = heightOf([head, ...body]) <= SHORT_PART * height;
+  return [head, ...body.map((row, i) => (isShort && i < body.length - 1 ? { ...row, leads: true } : row))];
 }
 
 function rowPiece(
