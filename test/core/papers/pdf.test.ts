@@ -158,6 +158,24 @@ describe('a paper as PDF', () => {
     for (const page of pages) expectClear(page);
   });
 
+  test('a long paper of few parts lists what is in them', async () => {
+    const blocks = ['left', 'right'].flatMap((part): readonly Block<string>[] => [
+      heading(2, part),
+      ...Array.from({ length: 12 }, (_, i): readonly Block<string>[] => [
+        heading(3, `${part} ${i}`),
+        ...Array.from({ length: 12 }, (_line, n) => paragraph(`Line ${n}`)),
+      ]).flat(),
+    ]);
+    const pages = await readBack(await print({ title: 'Parts', blocks }));
+    const words = pages[0]!.words.map(({ text }) => text);
+    expect(words).toContain('Contents');
+    for (const part of ['left', 'right'])
+      for (let i = 0; i < 12; i += 1) {
+        const listed = Number(words[words.indexOf(`${part} ${i}`) + 1]);
+        expect(pages[listed - 1]!.words.map(({ text }) => text)).toContain(`${part} ${i}`);
+      }
+  });
+
   test('columns of long texts share the width, and none pays for the others', async () => {
     const long = 'word '.repeat(40).trim();
     const table: Block<string> = { kind: 'table', columns: ['A', 'B', 'C'].map(column), rows: [[long, long, '1']] };
@@ -182,7 +200,12 @@ describe('a paper as PDF', () => {
     for (let lines = 0; lines < fill.length; lines += 6) {
       const pages = await readBack(await print({ title: 'Maps', blocks: [...fill.slice(0, lines), ...blocks] }));
       const of = (title: string): readonly number[] =>
-        pages.flatMap(({ words }, page) => words.flatMap(({ text }) => (text === title ? [page] : [])));
+        pages.flatMap(({ words }, page) =>
+          // The contents name them, too.
+          words.some(({ text }) => text === 'Contents')
+            ? []
+            : words.flatMap(({ text }) => (text === title ? [page] : [])),
+        );
       for (const { title } of scenes) expect(of(title)).toEqual(of(`${title} – scale 1:${scaleOf(pages, title)}`));
     }
   });

@@ -23,7 +23,10 @@ export function withContents(
   pageOf: (mark: Mark) => number,
 ): readonly Piece[] {
   const [first] = pieces;
-  const parts = pieces.filter(({ mark }) => mark !== undefined && mark.level < 3 && mark !== first?.mark);
+  const marked = pieces.filter(({ mark }) => mark !== undefined && mark !== first?.mark);
+  // Few large parts are found without a list, but what is in them is not.
+  const large = marked.filter(({ mark }) => mark!.level < 3);
+  const parts = large.length < FEWEST_PARTS ? marked : large;
   const pages = (laid.at(-1)?.page ?? 0) + 1;
   if (pages < FEWEST_PAGES || parts.length < FEWEST_PARTS) return pieces;
   const at = pieces.indexOf(parts[0]!);
