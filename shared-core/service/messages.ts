@@ -226,7 +226,7 @@ export const hover = messages('hover', {
     const many = count === 1 ? '' : `${count} equal ones of it; `;
     const on = plinth > 0 ? `, on a plinth of ${show.exact(plinth)}` : '';
     const across = wings === null ? '' : `, across a corner with wings ${show.exact(wings)} deep`;
-    return `**${name}**: ${many}${kind} carcass, ${showSizes(size, show.reader)} over all${across}${on}; ${counted(panels, 'panel')}, ${counted(bores, 'bore')}.`;
+    return `**${name}**: ${many}${kind} carcass, ${showSizes(size, show.reader)} over all without plinth and fronts${across}${on}; ${counted(panels, 'panel')}, ${counted(bores, 'bore')}.`;
   },
   panel: (
     {

@@ -21,7 +21,9 @@ const over = async (uri: string, piece: string, on = 0, nth = 0): Promise<string
 describe('a hover over a job', () => {
   test('a name: the box, and every panel with its sizes', async () => {
     const words = await over(kitchen, 'corner-base:');
-    expect(words).toContain('**corner-base**: base carcass, 900 × 720 × 560 mm over all, on a plinth of 120 mm');
+    expect(words).toContain(
+      '**corner-base**: base carcass, 900 × 720 × 560 mm over all without plinth and fronts, on a plinth of 120 mm',
+    );
     // Sides are 720 long; what lies between them is 900 less two boards of 16; a band of 1 comes off one edge.
     expect(words).toContain('| left | white-16 | 720 × 560 × 16 | 720 × 559 |');
     expect(words).toContain('| bottom | white-16 | 868 × 560 × 16 | 868 × 559 |');

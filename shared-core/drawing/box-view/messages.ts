@@ -25,7 +25,8 @@ interface Part {
 
 /** What the box view says. */
 export const say = messages('box-view', {
-  title: ({ carcass, size }: { readonly carcass: string; readonly size: Told }) => `${carcass}, ${size}`,
+  title: ({ carcass, size }: { readonly carcass: string; readonly size: Told }) =>
+    `${carcass}, ${size} with all that is on it`,
   part: ({ role, key }: { readonly role: string; readonly key: string }) =>
     key === role ? sentence(role) : `${sentence(role)} ${quoted(key)}`,
   partDescribed: ({ role, key, size, board, bores, found, move }: Part, show) =>

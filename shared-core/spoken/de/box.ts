@@ -5,7 +5,7 @@ import { anzahl, quoted, und } from './words.js';
 /** Was von Körpern im Raum zu sagen ist. */
 export const box = {
   'box-view': {
-    title: ({ carcass, size }) => `${carcass}, ${size}`,
+    title: ({ carcass, size }) => `${carcass}, ${size}, mit allem, was daran ist`,
     part: ({ role, key }) => part(role, key),
     partDescribed: ({ role, key, size, board, bores, found, move }, show) =>
       [

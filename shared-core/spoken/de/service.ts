@@ -109,7 +109,7 @@ export const service = {
       const many = count === 1 ? '' : `${count} gleiche davon; `;
       const across = wings === null ? '' : `, über Eck mit ${show.exact(wings)} tiefen Flügeln`;
       const on = plinth > 0 ? `, auf einem Sockel von ${show.exact(plinth)}` : '';
-      return `**${name}**: ${many}Korpus der Art ${kind}, außen ${showSizes(size, show.reader)}${across}${on}; ${anzahl(panels, 'Platte', 'Platten')}, ${anzahl(bores, 'Bohrung', 'Bohrungen')}.`;
+      return `**${name}**: ${many}Korpus der Art ${kind}, außen ${showSizes(size, show.reader)}, ohne Sockel und Fronten${across}${on}; ${anzahl(panels, 'Platte', 'Platten')}, ${anzahl(bores, 'Bohrung', 'Bohrungen')}.`;
     },
     panel: ({ panel, board, size, cut, banded }, { reader }) =>
       `**${panel}**: ${board}, Fertigmaß ${showSizes(size, reader)}, Zuschnitt ${showSizes(cut, reader)}${banded === null ? ', keine Kante bekantet' : `; bekantet: ${banded}`}.`,

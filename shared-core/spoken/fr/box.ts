@@ -5,7 +5,7 @@ import { compte, et, quoted } from './words.js';
 /** Ce qu’il y a à dire des caissons dans l’espace. */
 export const box = {
   'box-view': {
-    title: ({ carcass, size }) => `${carcass}, ${size}`,
+    title: ({ carcass, size }) => `${carcass}, ${size}, tout ce qui y est monté compris`,
     part: ({ role, key }) => part(role, key),
     partDescribed: ({ role, key, size, board, bores, found, move }, show) =>
       [

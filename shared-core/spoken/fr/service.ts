@@ -107,7 +107,7 @@ export const service = {
       const many = count === 1 ? '' : `${count} pareils ; `;
       const across = wings === null ? '' : `, en angle avec des ailes profondes de ${show.exact(wings)}`;
       const on = plinth > 0 ? `, sur un socle de ${show.exact(plinth)}` : '';
-      return `**${name}** : ${many}caisson de genre ${kind}, ${showSizes(size, show.reader)} hors tout${across}${on} ; ${compte(panels, 'panneau', 'panneaux')}, ${compte(bores, 'perçage')}.`;
+      return `**${name}** : ${many}caisson de genre ${kind}, ${showSizes(size, show.reader)} hors tout, sans socle ni façades${across}${on} ; ${compte(panels, 'panneau', 'panneaux')}, ${compte(bores, 'perçage')}.`;
     },
     panel: ({ panel, board, size, cut, banded }, { reader }) =>
       `**${panel}** : ${board}, fini ${showSizes(size, reader)}, à débiter ${showSizes(cut, reader)}${banded === null ? ', aucun chant plaqué' : ` ; plaqué : ${banded}`}.`,

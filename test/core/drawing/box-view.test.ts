@@ -167,7 +167,7 @@ describe('a carcass in three dimensions', () => {
   test('says in words what is to be seen', () => {
     const { described, parts } = boxScene(office()[0]!);
     expect(described).toMatch(
-      /^files, 900 × 2147 × 581 mm: 12 panels \(left, right, .*\), \d+ bores, \d+ fittings\. 2 doors can be opened\. No findings\.$/,
+      /^files, 900 × 2147 × 581 mm with all that is on it: 12 panels \(left, right, .*\), \d+ bores, \d+ fittings\. 2 doors can be opened\. No findings\.$/,
     );
     expect(parts[0]!.described).toBe('Left side ‘left’: 2067 × 560 × 19 mm, board-19. 142 bores.');
     expect(parts.at(-1)!.described).toMatch(/It opens by 110 degrees\./);
@@ -205,4 +205,10 @@ describe('a carcass in three dimensions', () => {
     expect(parts.find(({ key }) => key === 'drawer-1-bottom')!.described).toContain('It comes out by 500 mm.');
     expect(described).toContain('1 door and 1 drawer can be opened.');
   });
+});
+
+test('its title says that its size is with plinth and doors, which the size of a carcass is without', () => {
+  const text = 'carcasses:\n  a: { kind: base, width: 600, plinth: 120, doors: pair }\n';
+  const [one] = drawnOf(text, shop);
+  expect(boxScene(one!).title).toMatch(/^a, 600 × 840 × \d{3}(?:\.\d)? mm with all that is on it$/);
 });

@@ -20,9 +20,11 @@ const file = { kind: 'job', analysis } as const;
 describe('the size of a carcass across a corner is its two reaches, and its depth is that of its wings', () => {
   test('in a hover', () => {
     const hover = JSON.stringify(explain(file, TEXT.indexOf('corner')));
-    expect(hover).toContain('700 × 752 × 600 mm over all, across a corner with wings 320 mm deep;');
+    expect(hover).toContain(
+      '700 × 752 × 600 mm over all without plinth and fronts, across a corner with wings 320 mm deep;',
+    );
     const other = JSON.stringify(explain(file, TEXT.indexOf('straight')));
-    expect(other).toContain('700 × 720 × 320 mm over all;');
+    expect(other).toContain('700 × 720 × 320 mm over all without plinth and fronts;');
   });
 
   test('in the outline, and where it is offered to be like', () => {
