@@ -46,7 +46,7 @@ test('how many drawers there are is said by the fronts', () => {
     '`drawers` says how they are made, not that there are 3. Write `fronts: [drawer, drawer, drawer]`.',
   );
   const repaired = { carcass: told!.carcass, repair: told!.finding.repairs[0]! };
-  expect(applied(before, repairEdits(job, repaired)!.job)).toBe(
+  expect(applied(before, repairEdits(job, repaired)!)).toBe(
     before.replace('drawers: 3', 'fronts: [drawer, drawer, drawer]'),
   );
   const repairsOf = (line: string): number[] =>
