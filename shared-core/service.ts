@@ -50,6 +50,7 @@ export { drawStep } from './service/machine-step.js';
 export { listSetUps } from './service/set-ups.js';
 export { carcassTotals, firstWords, planTotals } from './service/totals.js';
 export { bestOrder, type OrderTask, type Plan, type SetUpOrder } from './machining/plan/plan.js';
+export { sawOf } from './sheets/board-problem.js';
 export type { CoverProgram, CoverSolver } from './sheets/plan/cover.js';
 
 // What is printed of a job.

@@ -1,7 +1,7 @@
 import { say } from './messages.js';
 import { LANGUAGES, type Language } from '../../shared-core/words/language.js';
 import { tell } from '../../shared-core/words/message.js';
-import { PAGE_NAMES, PAPER_FORMS, PAPER_NAMES, type PageName } from '../../shared-core/service.js';
+import { PAGE_NAMES, PAPER_FORMS, PAPER_NAMES, sawOf, type PageName } from '../../shared-core/service.js';
 import { makeInThread, Refused, type Making } from '../papers/in-thread.js';
 import { stageWords } from '../papers/stage-words.js';
 import type { NamedFile, PapersTask, Stage } from '../papers/task.js';
@@ -35,9 +35,12 @@ export async function papers(args: readonly string[]): Promise<Outcome> {
   const { wishes } = job.analysis;
   const task = { uri, texts: [{ uri, language, text }], wishes, wanted, language: readLanguage(options.language) };
   const files = await made(task, options.out);
+  const unlaid = wanted.only.includes('sheet-layouts') && sawOf(job.analysis.shop) === null;
+  if (unlaid && files.length === 0) throw new CouldNotRun(say.noSaw());
   const done = say.written({ files: files.length, folder: options.out });
   const lines = files.map(({ name }) => `  ${name}`).join('\n');
-  return { output: `${tell(done, 'mm')}\n${lines}\n`, ...troubles(path, job) };
+  const missing = unlaid ? `${tell(say.noSaw(), 'mm')}\n` : '';
+  return { output: `${tell(done, 'mm')}\n${lines}\n${missing}`, ...troubles(path, job) };
 }
 
 /** Makes and writes the files. Ctrl-C takes the layouts found so far; pressed again, or past them, it ends the command. */

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { NEUTRAL_SHOP_TEXT } from '../../shared-core/shop/neutral-text.js';
 import { demo, Folder } from './client.js';
 import { borewright, type Ran } from './command-line.js';
 import { inEnglish } from './no-english.js';
@@ -32,6 +33,27 @@ interface Panels {
 }
 
 describe('papers', () => {
+  test('says why there are no sheet layouts in a shop without a saw', () => {
+    folder.write('bench.shop.yaml', NEUTRAL_SHOP_TEXT.replace(/^panel-saws:\n(?: .*\n|\n)+/m, ''));
+    folder.write('sawless.carcass.yaml', 'shop: bench.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600 }\n');
+    const why = 'The shop has no panel saw, so nothing can be laid out. Add one under `panel-saws`.';
+    const alone = run('papers', 'sawless.carcass.yaml', '--out', 'sawless', '--only', 'sheet-layouts', '--as', 'text');
+    expect({ code: alone.code, out: alone.out }).toEqual({ code: 2, out: '' });
+    expect(alone.err).toContain(why);
+    const beside = run(
+      'papers',
+      'sawless.carcass.yaml',
+      '--out',
+      'sawless',
+      '--only',
+      'sheet-layouts,cut-list',
+      '--as',
+      'text',
+    );
+    expect(beside.code).toBe(0);
+    expect(beside.out).toBe(`1 file in sawless:\n  sawless-cut-list.txt\n${why}\n`);
+  });
+
   test('writes every paper that is asked for in every form, and says which', () => {
     const { code, out, err } = run('papers', 'kitchen.carcass.yaml', '--out', 'all', '--as', 'pdf,html,text');
     expect({ code, err }).toEqual({ code: 0, err: '' });
