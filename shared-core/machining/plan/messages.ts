@@ -99,7 +99,7 @@ export const say = messages('no-set-up', {
 
   // Cup borers.
   cupDistance: ({ machine, range, needed }: OnMachine, show) =>
-    `The fence of ${quoted(machine)} can be set between ${between(range, show)} from the cup (\`distance\`); ${show.length(needed)} is needed. Move the cups. ${BY_MANUAL}`,
+    `The fence of ${quoted(machine)} can be set between ${between(range, show)} from the cup (\`distance\`); ${show.length(needed)} is needed. Move the cups (\`reveal\` or \`gap\` of the doors). ${BY_MANUAL}`,
   cupNoStops: ({ machine }: { readonly machine: string }) =>
     `${quoted(machine)} has no stops in the shop file (\`stops\`), so nothing says where along the edge a cup comes. Add its stops.`,
   cupStops: ({ machine, needed }: Omit<ByStops, 'side'>, show) =>

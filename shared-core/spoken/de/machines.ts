@@ -51,7 +51,7 @@ export const machines = {
     stopHeld: ({ machine }) =>
       `Der Anschlag von ${quoted(machine)}, an dem die Platte liegt, lässt sich für das Weiterrücken nicht absenken (\`lowers\`). Schreiben Sie in der Werkstattdatei \`lowers: yes\` dazu, wenn die Maschine es erlaubt.`,
     cupDistance: ({ machine, range, needed }, show) =>
-      `Das Lineal von ${quoted(machine)} lässt sich zwischen ${between(range, show)} vom Topf stellen (\`distance\`); nötig sind ${show.length(needed)}. Rücken Sie die Töpfe. ${BY_MANUAL}`,
+      `Das Lineal von ${quoted(machine)} lässt sich zwischen ${between(range, show)} vom Topf stellen (\`distance\`); nötig sind ${show.length(needed)}. Rücken Sie die Töpfe (\`reveal\` oder \`gap\` der Türen). ${BY_MANUAL}`,
     cupNoStops: ({ machine }) =>
       `${quoted(machine)} hat in der Werkstattdatei keine Anschläge (\`stops\`), sodass nichts sagt, wo entlang der Kante ein Topf zu liegen kommt. Führen Sie seine Anschläge auf.`,
     cupStops: ({ machine, needed }, show) =>

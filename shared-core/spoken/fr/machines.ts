@@ -51,7 +51,7 @@ export const machines = {
     stopHeld: ({ machine }) =>
       `La butée de ${quoted(machine)} contre laquelle repose le panneau ne peut être abaissée pour l’avance (\`lowers\`). Écrivez \`lowers: yes\` à côté d’elle dans le fichier d’atelier si la machine le permet.`,
     cupDistance: ({ machine, range, needed }, show) =>
-      `Le guide de ${quoted(machine)} se règle entre ${between(range, show)} du boîtier (\`distance\`) ; il faut ${show.length(needed)}. Déplacez les boîtiers. ${BY_MANUAL}`,
+      `Le guide de ${quoted(machine)} se règle entre ${between(range, show)} du boîtier (\`distance\`) ; il faut ${show.length(needed)}. Déplacez les boîtiers (\`reveal\` ou \`gap\` des portes). ${BY_MANUAL}`,
     cupNoStops: ({ machine }) =>
       `${quoted(machine)} n’a pas de butées dans le fichier d’atelier (\`stops\`) ; rien ne dit donc où vient un boîtier le long du chant. Ajoutez ses butées.`,
     cupStops: ({ machine, needed }, show) =>

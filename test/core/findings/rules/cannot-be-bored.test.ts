@@ -27,7 +27,7 @@ rule('cannot-be-bored', {
       // the built-in hinge has its cup 22.5 mm from the edge of the door
       carcass: 'kind: wall\nwidth: 600\ndoors: { hung: «left» }',
       shop: demoText('shed.shop.yaml').replace('distance: 18 to 26', 'distance: 30 to 40'),
-      says: 'The 2 cup bores in door-1 cannot be bored. The fence of ‘cup-press’ can be set between 30 mm and 40 mm from the cup (`distance`); 22.5 mm is needed. Move the cups. Widen the range in the shop file only if the machine’s manual allows it.',
+      says: 'The 2 cup bores in door-1 cannot be bored. The fence of ‘cup-press’ can be set between 30 mm and 40 mm from the cup (`distance`); 22.5 mm is needed. Move the cups (`reveal` or `gap` of the doors). Widen the range in the shop file only if the machine’s manual allows it.',
       severity: 'error',
       panel: 'door-1',
     },
