@@ -346,6 +346,7 @@ export const SHOPS: readonly string[] = [
   changed('    height: 4 to 40', '    height: 40 to 4'),
   changed('    height: 4 to 40', '    height: 4 to'),
   changed('    height: 4 to 40', '    height: low to high'),
+  changed('    height: 4 to 40', '    height: 4-40'),
   changed('    height: 4 to 40', '    height: low'),
   changed('  row-drill:', '  face-head:'),
   changed('    height: 4 to 40', '    height: 4'),
