@@ -2,7 +2,6 @@ import type { Bore } from '../boring/model.js';
 import { chosen, chosenAtEnd } from '../carcass/choices.js';
 import type { Located } from '../document/place.js';
 import { isRow } from '../fittings/purposes.js';
-import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import { ownText, remove } from './changes.js';
 import type { Repair } from './finding.js';
@@ -91,11 +90,6 @@ export interface FittingKey {
 export function fittingKeyOf({ purpose, fitting }: Bore, axis: 'u' | 'v'): FittingKey | null {
   if (purpose !== 'slide-in-box' || fitting === null) return null;
   return { key: axis === 'u' ? 'box-offset' : 'box-holes', fitting };
-}
-
-/** ' (`box-offset` of ‘slide-45’)', or nothing. */
-export function inKey(key: FittingKey | null): string {
-  return key === null ? '' : ` (\`${key.key}\` of ${quoted(key.fitting)})`;
 }
 
 /** Offers to take a written value out, so that the shop's habit comes back. */

@@ -51,3 +51,8 @@ export function quoted(text: string): string {
 
 /** A sort of things as a sentence calls it: 'wardrobe rail' of 'wardrobe-rail'. */
 export const sortNoun = (sort: string): string => sort.replaceAll('-', ' ');
+
+/** ' (`box-offset` of ‘slide-45’)', or nothing. */
+export function inKey(of: { readonly key: string; readonly fitting: string } | null): string {
+  return of === null ? '' : ` (\`${of.key}\` of ${quoted(of.fitting)})`;
+}

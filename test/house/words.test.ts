@@ -65,6 +65,7 @@ const NO_WORDS: Readonly<Record<string, string>> = {
   'shared-core/papers/render/pdf/pdf.ts': 'the name of the program',
   'shared-core/papers/render/pdf/outline.ts': 'names of the PDF format',
   'shared-core/length/': 'units',
+  'shared-core/schema/reading/span.ts': 'how a span is written in a file',
   'shared-core/engine/repairs.ts': 'keys of places',
   'client/panels/page.ts': 'marks of HTML',
   'client/panels/preview/print-page.ts': 'marks of HTML',

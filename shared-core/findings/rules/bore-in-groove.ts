@@ -4,11 +4,11 @@ import type { BoresTold } from '../../fittings/fitting.js';
 import { theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
 import type { Span } from '../../schema/schema.js';
-import { verb } from '../../words/english.js';
+import { inKey, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import type { LongEdge } from '../../words/names.js';
 import { boresTold } from '../bores.js';
-import { backToHabit, causesOf, fittingKeyOf, inKey, type FittingKey } from '../causes.js';
+import { backToHabit, causesOf, fittingKeyOf, type FittingKey } from '../causes.js';
 import { grouped, panelOf } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
 

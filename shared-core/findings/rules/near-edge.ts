@@ -2,14 +2,14 @@ import { wallsBeside, type Border } from '../../boring/walls.js';
 import { half } from '../../length/units.js';
 import type { Panel } from '../../carcass/model.js';
 import { edgeNamed, endNamed } from '../../carcass/roles.js';
-import { verb } from '../../words/english.js';
+import { inKey, verb } from '../../words/english.js';
 import { messages } from '../../words/message.js';
 import { CUT_EDGE, type SideName } from '../../words/names.js';
 import type { BoresTold } from '../../fittings/fitting.js';
 import { theBores } from '../../fittings/purposes.js';
 import type { Micrometres } from '../../length/units.js';
 import { boresTold } from '../bores.js';
-import { backToHabit, causesOf, fittingKeyOf, inKey, type FittingKey } from '../causes.js';
+import { backToHabit, causesOf, fittingKeyOf, type FittingKey } from '../causes.js';
 import { grouped, onFace, panelOf } from '../lookups.js';
 import type { CarcassRule, Found } from '../rule.js';
 

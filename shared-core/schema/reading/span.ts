@@ -45,7 +45,7 @@ function joinedByDash(context: Context, schema: SpanSchema, text: string, place:
   if (text.length > 60 || parseLength(text, context.unit).ok) return null;
   const ends = /^(.*[^\s.–—-])\s*(?:[-–—]|\.\.+|…)\s*(.+)$/.exec(text);
   if (ends === null) return null;
-  const meant = `${ends[1]!} to ${ends[2]!}`;
+  const meant = ends.slice(1).join(' to ');
   return context.fits(schema, meant, place) ? meant : null;
 }
 
