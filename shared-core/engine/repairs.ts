@@ -34,8 +34,8 @@ export function repairEdits(analysis: JobAnalysis, repair: PlacedRepair): readon
 }
 
 /**
- * The edits of the job file that carry out several repairs at once; none overlap. No repair of a job touches its shop. Where two want the same place the first is taken; where a text does not
- * allow its changes, that text is left as it is.
+ * The edits of the job file that carry out several repairs at once; none overlap. No repair of a job touches its shop. Where two
+ * want the same place the first is taken; where a text does not allow its changes, that text is left as it is.
  */
 export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair[]): readonly TextEdit[] {
   const inCarcass = new Map<number, Change[]>();

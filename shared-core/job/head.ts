@@ -9,8 +9,9 @@ import { isUnknownUnit, sayUnit, unitEntry, unitOf } from '../schema/file-unit.j
 import { namedWithoutDashes } from '../schema/reading/dashes.js';
 import { readBySchema } from '../schema/read.js';
 import { errorAt, syntaxFinding } from '../schema/tell.js';
-import { asKey, nearestName } from '../schema/nearest.js';
-import type { Infer, Tried } from '../schema/schema.js';
+import { nearestName } from '../schema/nearest.js';
+import { triedOf } from '../schema/tried.js';
+import type { Infer } from '../schema/schema.js';
 import { optional } from '../schema/fields.js';
 import { record } from '../schema/schema.js';
 import { emptyJob, withoutCarcasses } from './empty.js';
@@ -133,8 +134,7 @@ function writtenTwice(above: readonly MapEntry[], below: readonly MapEntry[]): r
 }
 
 function meansCarcasses(word: string): boolean {
-  const tried: Readonly<Record<string, Tried<string>>> = jobSchema.tried ?? {};
-  const meant = Object.hasOwn(tried, asKey(word)) ? tried[asKey(word)]! : null;
+  const meant = triedOf(jobSchema, word);
   if (meant !== null) return 'keys' in meant && meant.keys.includes(CARCASSES_KEY);
   return nearestName(word, [CARCASSES_KEY]) !== null;
 }

@@ -101,13 +101,13 @@ export function standOf(joint: LoneJoint, face: RealHalf, end: RealHalf, stray: 
 export function gapBesideOthers(
   { rivals }: JointCase,
   { readings, standsOut }: Assembled,
-  standOf: (joint: string) => Stand,
+  standing: (joint: string) => Stand,
   stray: Stray,
 ): Readings['gap'] {
   if (rivals.length === 0) return readings.gap;
   const held = rivals.map((rival) => {
     const touch = rival.touching === null ? 0 : standsOut[rival.touching];
-    return touch + heldOpen(rival, stray, standOf) - standsOut[rival.corner];
+    return touch + heldOpen(rival, stray, standing) - standsOut[rival.corner];
   });
   return [...readings.gap, ...held];
 }

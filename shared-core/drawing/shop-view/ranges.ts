@@ -104,8 +104,8 @@ interface Laid {
 }
 
 /**
- * A range at one level: its name on the side away from the fence, or, where it is longer than the range, behind it on the outward side. In a narrow
- * pane it stands on that side of the range and runs on inwards.
+ * A range at one level: its name on the side away from the fence, or, where it is longer than the range, behind it on the outward
+ * side. In a narrow pane it stands on that side of the range and runs on inwards.
  */
 function laidIn(
   pen: Pen,

@@ -146,13 +146,14 @@ export function replayStrokes(read: Strokes, panel: string, blank: Blank): Repla
   const met = new HoleMap<true>();
   const solid = realSolid(blank, solidNames(panel), NOTHING);
   for (const stroke of read.strokes) {
-    const made = stroke.holes.filter((hole) => !isBeside(solid, hole));
+    const beside = stroke.holes.map((hole) => isBeside(solid, hole));
+    const made = stroke.holes.filter((_, i) => !beside[i]);
     const messages = checkStroke(stroke, solid, made);
     if (!hasHolesForPins(stroke, made[0], before)) {
       messages.push(say.noHoleForPins());
     }
     stroke.holes.forEach((hole, i) => {
-      if (isBeside(solid, hole)) return;
+      if (beside[i]) return;
       const { head, spindle } = stroke.step.spindles[i]!;
       if (!met.has(hole)) holes.push({ ...hole, setUp: stroke.setUp.id, step: stroke.index, head, spindle });
       else if (!mayMeetTwice(stroke.setUp)) messages.push(say.boredTwice({ hole }));

@@ -1,9 +1,10 @@
 import type { Repair } from '../../document/finding.js';
 import type { MapEntry, TreeNode } from '../../document/tree.js';
 import { say } from '../messages.js';
-import { asKey, nearestName } from '../nearest.js';
+import { nearestName } from '../nearest.js';
 import type { Fields, RecordSchema, Schema, Tried } from '../schema.js';
 import { errorAt } from '../tell.js';
+import { triedOf } from '../tried.js';
 import { keysOf, wantedOf } from '../wanted.js';
 import { located, type At, type Context } from './context.js';
 import { withoutDashes } from './dashes.js';
@@ -124,8 +125,7 @@ const firstOf = (meant: Tried<string>): string | undefined => ('keys' in meant ?
 
 /** What a word most likely stands for: some of the keys that are `free`, a key further in, or nothing. */
 function meantBy(schema: AnyRecord, word: string, free: readonly string[]): Tried<string> {
-  const asked = asKey(word);
-  const tried = schema.tried !== undefined && Object.hasOwn(schema.tried, asked) ? schema.tried[asked]! : null;
+  const tried = triedOf(schema, word);
   if (tried !== null && !('keys' in tried)) return tried;
   const known = tried?.keys.filter((key) => free.includes(key)) ?? [];
   if (known.length > 0) return { keys: known };

@@ -22,8 +22,9 @@ export interface PdfOptions {
 const NO_DATE = new Date(0);
 
 /**
- * A paper as a PDF to be printed: fonts embedded, each part on a page of its own where it does not go on one with others, tables with their heads on every page, page
- * numbers, bookmarks of its headings, and of a long paper a list of its parts with their pages. Same paper, same bytes. A drawing is true to its scale where a page has room for it.
+ * A paper as a PDF to be printed: fonts embedded, each part on a page of its own where it does not go on one with others, tables
+ * with their heads on every page, page numbers, bookmarks of its headings, and of a long paper a list of its parts with their
+ * pages. Same paper, same bytes. A drawing is true to its scale where a page has room for it.
  */
 export async function asPdf(
   { title, blocks }: Paper<string>,
