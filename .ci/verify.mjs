@@ -4,14 +4,12 @@ import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { delimiter, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { ensureChromium, ensureHost, ensureNode24, node24Path } from '../test/editor/host/ensure.mjs';
+import { ensureNode24, node24Path } from '../test/editor/host/ensure.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const outcomes = [];
 
 ensureNode24();
-ensureChromium();
-ensureHost();
 
 const bin = join(root, 'node_modules', '.bin');
 const env = { ...process.env, PATH: [dirname(node24Path()), bin, process.env.PATH].join(delimiter) };
@@ -56,6 +54,7 @@ function run(command, args) {
 async function check(name, command, args) {
   const code = await run(command, args);
   outcomes.push({ name, passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1 });
+  return code === 0;
 }
 
 /** A suite that leaves its counts in a file. One that ends badly without naming a failed test has failed all the same. */
@@ -72,9 +71,10 @@ async function suite(name, file, count, command, args) {
 const out = join(root, 'test', 'out');
 mkdirSync(out, { recursive: true });
 
-await check('build', 'node', ['.build/bundle.mjs', '--production']);
+// The editor and its browser are fetched meanwhile: only the last suite needs them.
+const fetched = run('node', ['test/editor/host/ensure.mjs']);
 // Without the bundles nothing else means anything.
-if (outcomes[0].failed === 0) {
+if (await check('build', 'node', ['.build/bundle.mjs', '--production'])) {
   // Each of the two keeps one core busy.
   await Promise.all([
     check('types', 'npm', ['run', '--silent', 'typecheck']),
@@ -88,6 +88,8 @@ if (outcomes[0].failed === 0) {
     'vitest',
     ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${vitest}`],
   );
+  // What is missing is told by the suite itself, which looks once more.
+  await fetched;
   await suite('editor', join(root, 'test', 'editor', 'out', 'total.json'), (total) => total, 'node', [
     'test/editor/run.mjs',
   ]);
