@@ -148,7 +148,7 @@ test('both packages hold what runs, and nothing of the workshop', () => {
     expect(files).toContain('dist/server/worker.js');
     expect(files).toContain(manifest.bin.borewright);
     const allowed =
-      /^(dist\/|syntaxes\/|package\.nls(\.(de|fr))?\.json$|client\/media\/(icon|readme\/[\w-]+)\.png$|package\.json$|README\.md$|LICENSE$|CHANGELOG\.md$)/;
+      /^(dist\/|syntaxes\/|package\.nls(\.(de|fr))?\.json$|client\/media\/(icon\.png|readme\/[\w-]+\.webp)$|package\.json$|README\.md$|LICENSE$|CHANGELOG\.md$)/;
     expect(files.filter((path) => !allowed.test(path))).toEqual([]);
   }
 });
