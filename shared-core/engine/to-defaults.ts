@@ -4,6 +4,8 @@ import type { Path } from '../document/place.js';
 import type { TextEdit } from '../document/pieces.js';
 import { readTree } from '../document/read.js';
 import type { MapNode, TreeNode } from '../document/tree.js';
+import type { CarcassSpec } from '../carcass/spec.js';
+import { isAboveFloor } from '../job/above-floor.js';
 import { headEdits } from '../job/edits.js';
 import { jobSchema } from '../job/schema.js';
 import { schemaAt } from '../schema/at.js';
@@ -61,13 +63,18 @@ export function toDefaults(analysis: JobAnalysis, offset: number): readonly Refa
 /** What each carcass writes at a path, null where it may not be moved; null where one of them does not write it itself. */
 function saidAt(analysis: JobAnalysis, path: Path): readonly (string | null)[] | null {
   const said: (string | null)[] = [];
-  for (const part of analysis.parts.carcasses) {
+  for (const [index, part] of analysis.parts.carcasses.entries()) {
     const { entry, problems } = readCarcassTree(part);
     const node = problems.length > 0 ? undefined : valueAt(entry?.value ?? null, path);
     if (node === undefined) return null;
-    said.push(textOf(part.text, node));
+    said.push(takesDefault(analysis.carcasses[index]?.spec ?? null, path) ? textOf(part.text, node) : null);
   }
   return said;
+}
+
+/** What hangs takes no plinth from the defaults. */
+function takesDefault(spec: CarcassSpec | null, [key]: Path): boolean {
+  return key !== 'plinth' || (spec !== null && !isAboveFloor(spec));
 }
 
 /** The value at a path of maps, each key written once; undefined where nothing stands there, or a map that is laid over another. */

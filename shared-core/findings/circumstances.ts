@@ -1,7 +1,8 @@
 import { isFace } from '../boring/surface.js';
 import { isRow, purposeOf } from '../fittings/purposes.js';
 import type { Path } from '../document/place.js';
-import { reachAt, type Circumstance } from '../job/reach.js';
+import { isAboveFloor } from '../job/above-floor.js';
+import { reachAt, type Circumstance, type Reach } from '../job/reach.js';
 import type { EndName } from '../job/model.js';
 import { means, wholeOf } from '../job/panel-key.js';
 import { chosen, chosenAtEnd } from '../carcass/choices.js';
@@ -12,7 +13,6 @@ import { sharesHeight } from '../carcass/fronts/heights.js';
 import { mayHavePull } from '../carcass/fronts/pull.js';
 import type { Joint, Panel } from '../carcass/model.js';
 import { roleOf, setsGrid } from '../carcass/roles.js';
-import { isAboveFloor } from '../wall/line-up.js';
 import type { CarcassContext } from './rule.js';
 
 /** What of a carcass a circumstance is read off. */
@@ -77,6 +77,7 @@ const HOLDS: Readonly<Record<Circumstance, Test>> = {
   'on-plinth': ({ spec }) => spec.plinth.value > 0,
   still: ({ carcass }) => carcass.panels.some(standsStill),
   hanging: ({ spec }) => isAboveFloor(spec),
+  standing: ({ spec }) => !isAboveFloor(spec),
   'end-panels': ({ spec }) => spec.endPanels.on.value !== 'none',
   'end-panels-beside-plinth': ({ spec }) => spec.endPanels.on.value !== 'none' && spec.plinth.value > 0,
   fillers: ({ spec: { fillers } }) => fillers.left !== null || fillers.right !== null,
@@ -154,10 +155,9 @@ export function holds(circumstance: Circumstance, made: Made, panel: string | nu
 
 /**
  * Whether a key at a path of a carcass would count in any of these; true where there are none to ask. The path is that of the
- * key from the carcass's root.
+ * key from the carcass's root, and so it is in the job's defaults, whose reach is told apart.
  */
-export function wouldCount(path: Path, made: readonly Made[]): boolean {
-  const reach = reachAt(path);
+export function wouldCount(path: Path, made: readonly Made[], reach: Reach = reachAt(path)): boolean {
   if (reach === 'always' || made.length === 0) return true;
   const panel = path[0] === 'panels' && typeof path[1] === 'string' ? path[1] : null;
   return made.some((one) => holds(reach, one, panel, path));

@@ -4,7 +4,7 @@ import type { CarcassSpec } from '../carcass/spec.js';
 import { half, type Micrometres } from '../length/units.js';
 import { NO_BRACKET } from '../shop/habits.js';
 import type { Bracket, Shop } from '../shop/model.js';
-import { isAboveFloor } from '../wall/line-up.js';
+import { isAboveFloor } from '../job/above-floor.js';
 import type { OnFace, SideBracket } from './model.js';
 import { isOnFace } from './on-face.js';
 

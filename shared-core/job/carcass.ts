@@ -1,16 +1,17 @@
 import type { CarcassPart } from '../document/cut.js';
 import { readCarcassTree } from '../document/parts.js';
 import type { Finding } from '../document/finding.js';
-import { depthOf, type Located } from '../document/place.js';
+import { depthOf, type Located, type Place } from '../document/place.js';
 import type { MapEntry } from '../document/tree.js';
 import { readBySchema } from '../schema/read.js';
 import { syntaxFinding } from '../schema/tell.js';
 import { laidOver, unfold, type UnfoldedFields } from '../schema/unfold.js';
 import type { Hand, Shop } from '../shop/model.js';
+import { isAboveFloor } from './above-floor.js';
 import { astrayKeys } from './astray.js';
 import { distinctPlaces, type Places } from './distinct.js';
 import { hasFigures } from './figures.js';
-import { fillIn } from './fill.js';
+import { fillIn, type FilledCarcass } from './fill.js';
 import type { Defaults } from './head.js';
 import type { Usage } from './left-out.js';
 import { standsAcross, withBases, type CarcassSaid, type Likeness } from './like.js';
@@ -78,6 +79,13 @@ function isWhole(said: CarcassSaid): said is WholeCarcass {
   return said.kind !== undefined && said.width !== undefined;
 }
 
+/** Filled in; what hangs has a plinth only where it says so, not because the defaults do. */
+function filledWhereItStands({ plinth, ...said }: WholeCarcass, usage: Usage, place: Place): FilledCarcass {
+  const without = fillIn(said, usage, place);
+  const isOfDefaults = plinth?.place.part === 'head' || plinth?.place.part === 'tail';
+  return plinth === undefined || (isOfDefaults && isAboveFloor(without)) ? without : { ...without, plinth };
+}
+
 function fill(
   name: Located<string>,
   said: WholeCarcass,
@@ -92,7 +100,7 @@ function fill(
     isDiagonal: standsAcross(said),
   };
   // What is mirrored has been when it is filled in.
-  const { mirrored: _, ...filled } = fillIn(said, usage, name.place);
+  const { mirrored: _, ...filled } = filledWhereItStands(said, usage, name.place);
   const twice: Finding[] = [];
   const once = (places: Places | null | undefined): Places | null => {
     const distinct = distinctPlaces(places ?? null);

@@ -18,7 +18,7 @@ import { emptyJob, withoutCarcasses } from './empty.js';
 import { say } from './messages.js';
 import { namesForList } from './nameless-list.js';
 import type { JobHead } from './model.js';
-import { conditionalValues, type ConditionalValue } from './reach.js';
+import { conditionalDefaults, type ConditionalValue } from './reach.js';
 import { jobSchema } from './schema.js';
 
 /** The job's `defaults`, as read; null where the job has none. */
@@ -79,7 +79,7 @@ export function readHead(parts: JobParts): ReadHead {
   return {
     head,
     defaults: (first.defaults ?? second.defaults)?.value ?? null,
-    conditional: conditionalValues(defaults),
+    conditional: conditionalDefaults(defaults),
     findings,
     shopUnread,
   };

@@ -43,6 +43,7 @@ export const CIRCUMSTANCES = {
   like: 'with `like`',
 
   hanging: 'where the carcass hangs above the floor',
+  standing: 'where the carcass stands on the floor',
   still: 'where there are fixed fronts, blind panels or fillers',
   'on-plinth': 'where the carcass stands on a plinth',
   'end-panels': 'where there are end panels',
@@ -245,6 +246,9 @@ export const REACH: ReachTable<(typeof carcassSchema)['fields']> = {
   note: always,
 };
 
+/** The same of the job's defaults: what hangs has a plinth only where it is its own. */
+const IN_DEFAULTS: AnyTable = { ...SHARED, plinth: 'standing' };
+
 /** A written value that counts only in some circumstance. */
 export interface ConditionalValue {
   readonly path: Path;
@@ -255,9 +259,14 @@ export interface ConditionalValue {
   readonly panel: string | null;
 }
 
-/** The values under a carcass, or under `defaults`, that count only in some circumstance; in the order of the text. */
+/** The values under a carcass that count only in some circumstance; in the order of the text. */
 export function conditionalValues(node: TreeNode | null): readonly ConditionalValue[] {
   return node?.kind === 'map' ? inMap(node.entries, REACH, [], null) : [];
+}
+
+/** The same of those under `defaults`. */
+export function conditionalDefaults(node: TreeNode | null): readonly ConditionalValue[] {
+  return node?.kind === 'map' ? inMap(node.entries, IN_DEFAULTS, [], null) : [];
 }
 
 function inMap(
@@ -300,7 +309,16 @@ function inside(node: TreeNode, table: AnyTable, path: Path, panel: string | nul
 
 /** The circumstance in which the value at a path of a carcass counts; `always`, also for a path that leads nowhere. */
 export function reachAt(path: Path): Reach {
-  let table: AnyTable = REACH;
+  return reachIn(REACH, path);
+}
+
+/** The same of a value at a path of the defaults. */
+export function reachInDefaults(path: Path): Reach {
+  return reachIn(IN_DEFAULTS, path);
+}
+
+function reachIn(all: AnyTable, path: Path): Reach {
+  let table = all;
   let reach: Reach = always;
   path.forEach((step, i) => {
     // Numbers of items and names of panels are the owner's.
@@ -317,13 +335,12 @@ function arePanels(path: Path): boolean {
 }
 
 /** 'It counts only with `top: rails`.' Null where it counts wherever it may be written. */
-export function reachWords(path: Path): Message | null {
-  const reach = reachAt(path);
+export function reachWords(reach: Reach): Message | null {
   return reach === always ? null : say.only({ circumstance: reach });
 }
 
 /** The same for a path from the root of a job file. */
 export function reachInJob([first, ...rest]: Path): Message | null {
-  if (first === 'defaults') return reachWords(rest);
-  return first === CARCASSES_KEY ? reachWords(rest.slice(1)) : null;
+  if (first === 'defaults') return reachWords(reachInDefaults(rest));
+  return first === CARCASSES_KEY ? reachWords(reachAt(rest.slice(1))) : null;
 }

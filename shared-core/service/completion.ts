@@ -8,6 +8,7 @@ import { companionKindAt } from '../fittings/read.js';
 import { panelKeys } from '../carcass/roles.js';
 import { scalarText } from '../document/scalar-text.js';
 import { carcassSkeletons, newJob } from '../job/skeletons.js';
+import { reachInDefaults } from '../job/reach.js';
 import { jobSchema } from '../job/schema.js';
 import { placesOf } from '../length/grid.js';
 import type { Unit } from '../length/units.js';
@@ -193,8 +194,9 @@ function countingAt({ file, context: { path }, offset }: Asked): (key: string) =
     const { spec, carcass, boring } = analysis.drawable(one)?.carcass ?? NOT_MADE;
     return spec === null || carcass === null || boring === null ? [] : [{ spec, carcass, boring }];
   });
-  const own = first === 'defaults' ? path.slice(1) : path.slice(2);
-  return (key) => wouldCount([...own, key], made);
+  if (first !== 'defaults') return (key) => wouldCount([...path.slice(2), key], made);
+  const own = path.slice(1);
+  return (key) => wouldCount([...own, key], made, reachInDefaults([...own, key]));
 }
 
 const NOT_MADE = { spec: null, carcass: null, boring: null } as const;

@@ -16,7 +16,7 @@ import { cursorAt, descend, namesPanels, panelsAt, rowFacts } from '../engine/cu
 import { unitFor, writtenUnit, type Reader } from '../length/reader.js';
 import { parseLength } from '../length/parse.js';
 import { inOtherUnit, inOneNotation, showLength } from '../length/show.js';
-import { reachWords } from '../job/reach.js';
+import { reachAt, reachInJob, reachWords } from '../job/reach.js';
 import type { CarcassKind } from '../shop/model.js';
 import { unusedWords } from '../shop/unused.js';
 import { whenLeftOut } from '../job/when-left-out.js';
@@ -88,12 +88,13 @@ function jobHover(file: JobFile, offset: number, pictures: boolean): Explained |
 function leftOut({ analysis }: JobFile, { carcass, key, path }: Cursor): string {
   const { reader, shop } = analysis;
   if (key === null) return '';
-  const said = (own: Path, kind: CarcassKind | null): string => {
-    const words: Message | null = whenLeftOut(own, kind, shop.habits);
-    return paragraphs(...[reachWords(own), words].map((one) => (one === null ? '' : withCode(tell(one, reader)))));
+  const said = (reach: Message | null, own: Path, kind: CarcassKind | null): string => {
+    const words = whenLeftOut(own, kind, shop.habits);
+    return paragraphs(...[reach, words].map((one) => (one === null ? '' : withCode(tell(one, reader)))));
   };
-  if (carcass !== null) return said(path, analysis.carcasses[carcass]?.spec?.kind.value ?? null);
-  return path[0] === 'defaults' ? said(path.slice(1), null) : '';
+  if (carcass !== null)
+    return said(reachWords(reachAt(path)), path, analysis.carcasses[carcass]?.spec?.kind.value ?? null);
+  return path[0] === 'defaults' ? said(reachInJob(path), path.slice(1), null) : '';
 }
 
 /** A line without key or value, such as a comment: nothing is under the pointer. */

@@ -5,6 +5,7 @@ import type { Carcass, Point3 } from '../carcass/model.js';
 import { isOfBox } from '../carcass/roles.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Spot } from '../carcass/turn.js';
+import { isAboveFloor } from '../job/above-floor.js';
 import type { Micrometres } from '../length/units.js';
 import type { Habits } from '../shop/model.js';
 
@@ -75,15 +76,6 @@ function sideBySide<T extends ToStand>(all: readonly T[], hangHeight: Micrometre
     for (const level of levels) next[level] = to;
     return { one, at, run: { from, to } };
   });
-}
-
-/** No higher is a plinth that runs through under several carcasses (common practice, no source). */
-const HIGHEST_PLINTH: Micrometres = 250_000;
-
-/** Whether it hangs. One of a kind that stands on the floor may stand on a plinth that is not its own. */
-export function isAboveFloor({ kind, place }: CarcassSpec): boolean {
-  const hangs = kind.value === 'wall' || kind.value === 'open';
-  return place.aboveFloor.value > (hangs ? 0 : HIGHEST_PLINTH);
 }
 
 /** What the box and what stands under it and beside it take up in the carcass frame; doors hang before it. */

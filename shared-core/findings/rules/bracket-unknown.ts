@@ -1,5 +1,5 @@
 import { NO_BRACKET } from '../../shop/habits.js';
-import { isAboveFloor } from '../../wall/line-up.js';
+import { isAboveFloor } from '../../job/above-floor.js';
 import type { CarcassRule } from '../rule.js';
 import { unknownNames } from '../unknown-names.js';
 

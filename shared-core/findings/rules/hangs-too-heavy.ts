@@ -2,7 +2,7 @@ import { kilograms, say as sayOfLoads } from '../../loads/messages.js';
 import { loadIn } from '../../loads/shelf.js';
 import { weightOfAll } from '../../loads/weight.js';
 import { messages, type Message } from '../../words/message.js';
-import { isAboveFloor } from '../../wall/line-up.js';
+import { isAboveFloor } from '../../job/above-floor.js';
 import { quoted } from '../../words/english.js';
 import { otherBrackets } from '../bracket-choices.js';
 import type { CarcassRule } from '../rule.js';

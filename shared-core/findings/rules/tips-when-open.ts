@@ -2,7 +2,8 @@ import { kilograms, say as sayOfLoads } from '../../loads/messages.js';
 import { balanceOf, tips, type Balance } from '../../loads/tipping.js';
 import { listed } from '../../words/english.js';
 import { messages, type Message } from '../../words/message.js';
-import { bearsWorktop, isAboveFloor } from '../../wall/line-up.js';
+import { isAboveFloor } from '../../job/above-floor.js';
+import { bearsWorktop } from '../../wall/line-up.js';
 import type { CarcassRule } from '../rule.js';
 
 interface Tipping extends Balance {

@@ -37,6 +37,7 @@ export const CIRCUMSTANCES = {
   'on-plinth': 'wo der Korpus auf einem Sockel steht',
   still: 'wo es feste Fronten, Blenden oder Passleisten gibt',
   hanging: 'wo der Korpus über dem Boden hängt',
+  standing: 'wo der Korpus auf dem Boden steht',
   'end-panels': 'wo es Wangen gibt',
   'end-panels-beside-plinth': 'wo Wangen neben einem Sockel stehen',
   blind: 'wo `left` oder `right` sagt, wie viel verdeckt ist',

@@ -38,6 +38,7 @@ export const CIRCUMSTANCES = {
   'on-plinth': 'là où le caisson est sur une plinthe',
   still: 'là où il y a des façades fixes, des panneaux aveugles ou des fileurs',
   hanging: 'là où le caisson est suspendu au-dessus du sol',
+  standing: 'là où le caisson est posé au sol',
   'end-panels': 'là où il y a des joues',
   'end-panels-beside-plinth': 'là où des joues sont à côté d’un socle',
   blind: 'là où `left` ou `right` dit ce qui est couvert',

@@ -53,6 +53,15 @@ test('a comment beside the value keeps it where it is', () => {
   );
 });
 
+test('a plinth of what hangs keeps its place, as that has none from the defaults', () => {
+  const plinth = '    plinth: 100\n';
+  const third = `  over:\n    kind: wall\n    width: 600\n${plinth}`;
+  expect(after(two('unit: mm\n', plinth, `${plinth}${third}`), 'base\n    width: 800\n    plinth')).toBeNull();
+  expect(after(two('unit: mm\n', plinth, `${plinth}${third}`), 'plinth: 100\n  hob')).toBe(
+    two('unit: mm\ndefaults:\n  plinth: 100\n', '', third),
+  );
+});
+
 test.each([
   ['a carcass does not say it, so that the default would change it', two('', '    depth: 560\n', ''), 'depth'],
   ['only one says it so', two('', '    depth: 560\n', '    depth: 300\n'), 'depth'],

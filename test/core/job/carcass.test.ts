@@ -8,6 +8,7 @@ import type { CarcassSpec } from '../../../shared-core/carcass/spec.js';
 import { half } from '../../../shared-core/length/units.js';
 import { writeLength } from '../../../shared-core/length/write.js';
 import { readShop } from '../../../shared-core/shop/read.js';
+import { analyse } from '../findings/jobs.js';
 import { job, writeJob } from './job-texts.js';
 import { readAll, values } from './read-all.js';
 import { inWords } from '../../in-words.js';
@@ -338,4 +339,29 @@ test('odd halves are rounded alike everywhere', () => {
     'boards: { odd: { thickness: 15.873 } }\nhabits: { board: odd, back-board: odd }\n',
   );
   expect(spec.rowOffset.value).toBe(half(15_873));
+});
+
+describe('a plinth from the defaults', () => {
+  const made = (body: string, like = '') => {
+    const defaults = 'defaults: { plinth: 100, feet: level-foot }\n';
+    const { spec, boring } = analyse(`${defaults}carcasses:\n  one: { width: 600, ${body} }\n${like}`).carcasses[0]!;
+    return [spec!.plinth.value / 1000, boring!.feet.length];
+  };
+
+  test.each([
+    ['what stands has it', 'kind: base', [100, 4]],
+    ['a wall carcass has none', 'kind: wall', [0, 0]],
+    ['nor has one of another kind that hangs', 'kind: open, place: { above-floor: 1200 }', [0, 0]],
+    ['one of the same kind that stands has it', 'kind: open', [100, 4]],
+    ['one across a corner that hangs has none', 'kind: wall, diagonal: { right: 600 }', [0, 0]],
+    ['a wall carcass has its own, with the feet that the defaults name', 'kind: wall, plinth: 90', [90, 4]],
+  ])('%s', (_title, body, found) => {
+    expect(made(body)).toEqual(found);
+  });
+
+  test('a wall carcass has none by way of one that it mirrors, but has what that one says itself', () => {
+    const base = (own: string): string => `  two: { kind: base, width: 600${own} }\n`;
+    expect(made('kind: wall, like: two, mirrored: yes', base(''))).toEqual([0, 0]);
+    expect(made('kind: wall, like: two, mirrored: yes', base(', plinth: 120'))).toEqual([120, 4]);
+  });
 });

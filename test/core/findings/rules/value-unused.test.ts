@@ -70,3 +70,12 @@ test('a default is told only where it counts in no carcass', () => {
     '`rail-width` does nothing in any carcass of this job: it counts only with `top: rails`. Remove it, or change what it depends on.',
   ]);
 });
+
+test('a default plinth is told where all carcasses hang, which take none from the defaults', () => {
+  const job = (second: string): string =>
+    `defaults: { plinth: 100 }\ncarcasses:\n  a: { kind: wall, width: 600 }\n  b: { width: 600, ${second} }\n`;
+  expect(told(job('kind: base'))).toEqual([]);
+  expect(told(job('kind: wall, plinth: 80'))).toEqual([
+    '`plinth` does nothing in any carcass of this job: it counts only where the carcass stands on the floor. Remove it, or change what it depends on.',
+  ]);
+});
