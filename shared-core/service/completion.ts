@@ -88,17 +88,30 @@ export function offersAt(file: AnalysedFile, offset: number, shopFiles: ShopFile
   const asked: Asked = { file, shopFiles, context, offset, unit, reader, shop };
   const spot = schemaAt(file.kind === 'job' ? jobSchema : shopSchema, context.path);
   if (spot === null) return null;
-  const found = alternatives(spot.schema).flatMap((schema) => offersFor(schema, asked));
+  const forms = alternatives(spot.schema);
+  const found = forms.flatMap((schema) =>
+    context.what === 'value' && (schema.type === 'record' || schema.type === 'named' || schema.type === 'list')
+      ? openedOffers(schema, forms.length === 1, asked)
+      : offersFor(schema, asked),
+  );
   // A skeleton takes the place of no word that is there, nor a value that of a key.
   const room = context.quote === null && context.end === offset;
   const fitting = found.filter(({ sort }) => (context.hasColon ? isKey(sort) : room || sort !== 'skeleton'));
-  const offers = distinct(fitting).map((offer): PlacedOffer => ({
-    ...offer,
-    ...(offer.documentation !== undefined && { documentation: withCode(offer.documentation) }),
-    text: inPlace(offer, context, whole),
-  }));
+  const offers = besideWritten(distinct(fitting), whole.slice(context.start, context.end).trim()).map(
+    (offer): PlacedOffer => ({
+      ...offer,
+      ...(offer.documentation !== undefined && { documentation: withCode(offer.documentation) }),
+      text: inPlace(offer, context, whole),
+    }),
+  );
   const { start, end, shift } = context;
   return { start, end, shift, offers };
+}
+
+/** Found by the word at the cursor too, where that is one of them: they are what may stand in its place. */
+function besideWritten(offers: readonly Offer[], written: string): readonly Offer[] {
+  if (!offers.some(({ label, sort }) => label === written && !isKey(sort))) return offers;
+  return offers.map((one) => (one.label === written ? one : { ...one, tried: [...(one.tried ?? []), written] }));
 }
 
 function isKey(sort: OfferSort): boolean {
@@ -117,6 +130,7 @@ function inPlace({ label, sort, text = label }: Offer, context: LineContext, who
   }
   // Straight behind its colon or dash a value would be glued to it.
   const glued = !inFlow && what === 'item' ? whole[start - 1] === '-' : what === 'value' && whole[start - 1] === ':';
+  if (text.startsWith('\n')) return text;
   return `${glued ? ' ' : ''}${writesKey || text !== label ? text : scalarText(text, inFlow)}`;
 }
 
@@ -127,11 +141,10 @@ function alternatives(schema: Schema): readonly Schema[] {
 function offersFor(schema: Schema, asked: Asked): readonly Offer[] {
   const { what, inFlow } = asked.context;
   if (schema.type === 'record') {
-    if (what === 'value') return [];
     if (what === 'item' && inFlow) return mapOffers(schema, asked);
     return [...keyOffers(schema, asked), ...fileOffers(asked)];
   }
-  if (schema.type === 'named') return what === 'value' ? [] : entryOffers(schema, asked);
+  if (schema.type === 'named') return entryOffers(schema, asked);
   if (schema.type === 'list') return what === 'key' && !inFlow ? dashOffers(schema) : [];
   if (what === 'key') return [];
   switch (schema.type) {
@@ -152,6 +165,47 @@ function offersFor(schema: Schema, asked: Asked): readonly Offer[] {
   }
 }
 
+/**
+ * A map or a list in the place of a value: on the lines below, or in brackets where there is no room.
+ * @param isAlone nothing else could stand there, so that all keys are offered, and not the map as such
+ */
+function openedOffers(
+  schema: RecordSchema<Fields> | NamedSchema<Schema> | ListSchema<Schema>,
+  isAlone: boolean,
+  asked: Asked,
+): readonly Offer[] {
+  const { start, end, quote, below } = asked.context;
+  if (start !== end || quote !== null) return [];
+  if (schema.type === 'list') {
+    const inBrackets: Offer = {
+      label: '[ ]',
+      sort: 'skeleton',
+      detail: tell(offer.listOnOneLine(), 'mm'),
+      text: '[$0]',
+    };
+    const dashes = below === null ? [] : dashOffers(schema, tell(offer.listBelow(), 'mm'));
+    return [...dashes.map((one) => lower(one, below!)), inBrackets];
+  }
+  if (below === null) return schema.type === 'record' ? mapOffers(schema, asked) : [];
+  if (schema.type === 'named') return entryOffers(schema, asked).map((one) => lower(one, below));
+  const counting = keyOffers(schema, asked);
+  // Where none would do anything yet, it is told once it is written.
+  const keys = (counting.length > 0 ? counting : keyOffers(schema, asked, () => true)).map((one) => lower(one, below));
+  const [first] = keys;
+  if (isAlone || first === undefined) return keys;
+  return [{ ...first, detail: tell(offer.withMore({ noun: schema.noun }), 'mm') }];
+}
+
+/** The same on the line below, deeper than its key. */
+function lower({ text, snippet, ...one }: Offer, below: number): Offer {
+  const lowered = (lines: string): string => `\n${lines}`.replaceAll('\n', `\n${' '.repeat(below + 2)}`);
+  return {
+    ...one,
+    text: lowered(text ?? one.label),
+    ...(snippet !== undefined && { snippet: lowered(snippet) }),
+  };
+}
+
 /** A whole file, where nothing is written yet but the word at the cursor. */
 function fileOffers({ file, context: { path, start, end } }: Asked): readonly Offer[] {
   const text = file.analysis.text;
@@ -164,9 +218,12 @@ function skeletonOffer({ label, about, text }: Skeleton): Offer {
   return { label, sort: 'skeleton', documentation: about, text: filledIn(text), snippet: text };
 }
 
-function keyOffers({ fields, tried = {}, standIn }: RecordSchema<Fields>, asked: Asked): readonly Offer[] {
+function keyOffers(
+  { fields, tried = {}, standIn }: RecordSchema<Fields>,
+  asked: Asked,
+  counts = countingAt(asked),
+): readonly Offer[] {
   const { context, reader } = asked;
-  const counts = countingAt(asked);
   const open = Object.entries(fields).filter(([key]) => !context.present.has(key) && counts(key));
   // What must be there comes first.
   const ordered = [...open.filter(([, field]) => field.required), ...open.filter(([, field]) => !field.required)];
@@ -210,10 +267,10 @@ function mapOffers(schema: RecordSchema<Fields>, asked: Asked): readonly Offer[]
 }
 
 /** The next item of a list over several lines. */
-function dashOffers({ item: schema }: ListSchema<Schema>): readonly Offer[] {
+function dashOffers({ item: schema }: ListSchema<Schema>, detail = tell(offer.nextItem(), 'mm')): readonly Offer[] {
   const keys = alternatives(schema).flatMap((one) => (one.type === 'record' ? Object.entries(one.fields) : []));
   const [key] = keys.find(([, { required }]) => required) ?? keys[0] ?? [];
-  const dash: Offer = { label: '-', sort: 'skeleton', detail: tell(offer.nextItem(), 'mm'), text: '- ' };
+  const dash: Offer = { label: '-', sort: 'skeleton', detail, text: '- ' };
   return key === undefined
     ? [dash]
     : [dash, { label: `- ${key}`, sort: 'skeleton', detail: worded('keys', schema.about), text: `- ${key}: ` }];

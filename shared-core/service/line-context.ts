@@ -19,6 +19,8 @@ export interface LineContext {
   readonly present: ReadonlySet<string>;
   /** In brackets on one line. */
   readonly inFlow: boolean;
+  /** Room for more on the lines below, under the key of an empty value: how far its key stands in from the indentation, behind dashes. Null elsewhere. */
+  readonly below: number | null;
 }
 
 /** Lines further than this from the cursor are not looked at: a file's outline is never that deep. */
@@ -59,7 +61,7 @@ export function lineContext(text: string, offset: number): LineContext | null {
     const what = line.dashes.length > 0 && present.size === 0 ? 'item' : 'key';
     const word = wordAt(line.content, rest, offset, what, false);
     if (word === null || (line.content === '' && !isFree)) return null;
-    return { path: outer.path, what, ...word, present, inFlow: false, shift: outer.shift };
+    return { path: outer.path, what, ...word, present, inFlow: false, shift: outer.shift, below: null };
   }
   if (flow.open) {
     const written = line.content.slice(flow.start);
@@ -72,6 +74,7 @@ export function lineContext(text: string, offset: number): LineContext | null {
       present: flow.what === 'key' ? flowKeys(line.content, rest) : new Set<string>(),
       inFlow: true,
       shift: 0,
+      below: null,
     };
   }
   const value = line.content.slice(line.content.indexOf(':', key!.length) + 1).trimStart();
@@ -80,7 +83,9 @@ export function lineContext(text: string, offset: number): LineContext | null {
   if (word === null || /^[[{]/.test(value)) return null;
   const isEmpty = word.end === word.start;
   if (isEmpty && columnBelow(text, lineStart, line.column, Infinity) !== null) return null;
-  return { path: [...outer.path, unquoted(key!)], what: 'value', ...word, present: new Set(), inFlow: false, shift: 0 };
+  const path = [...outer.path, unquoted(key!)];
+  const below = isEmpty && rest.trim() === '' ? line.column - (line.dashes[0] ?? line.column) : null;
+  return { path, what: 'value', ...word, present: new Set(), inFlow: false, shift: 0, below };
 }
 
 type Word = Pick<LineContext, 'start' | 'end' | 'quote' | 'hasColon'>;

@@ -143,6 +143,17 @@ describe('an offer', () => {
       `${box}    fixed-shelves: [360, |]\n`,
       `${box}    fixed-shelves: [360, { at:  }]\n`,
     ],
+    [
+      'begins a list below its key',
+      `${box}    loose-shelves: |\n    depth: 560\n`,
+      `${box}    loose-shelves: \n      - at: \n    depth: 560\n`,
+    ],
+    ['begins a map below its key', `${box}    back: |\n`, `${box}    back: \n      how: \n`],
+    [
+      'is a carcass below its key',
+      `${head.trimEnd()} |\n`,
+      `${head.trimEnd()} \n  carcass-1:\n    kind: \n    width:\n`,
+    ],
     ['is the next item of a list', `${box}    fixed-shelves:\n      |\n`, `${box}    fixed-shelves:\n      - \n`],
   ])('%s', async (_, marked, wanted) => {
     // The heights are those of the last good text.

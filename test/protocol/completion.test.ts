@@ -160,6 +160,46 @@ describe('values', () => {
     expect(client.capabilities.completionProvider?.triggerCharacters).not.toContain(':');
   });
 
+  test('maps and lists, begun on the lines below', async () => {
+    const texts = async (marked: string): Promise<unknown[]> =>
+      (await offered(marked)).map(({ textEdit }) => textEdit?.newText);
+    expect(await texts(`${box}    fronts: |\n`)).toEqual(['\n  - ', '\n  - front: ', '[$0]']);
+    expect(await labels(`${box}    loose-shelves: |\n`)).toEqual(['-', '- at', '[ ]']);
+    expect(await texts(`${box}    fronts: [drawer]\n    drawers: |\n`)).toContain('\n  slide: ');
+    // What would do nothing yet is offered where nothing else could be.
+    expect(await labels(`${box}    drawers: |\n`)).toContain('slide');
+    expect(await texts(`${box}    machines: |\n`)).toEqual(['\n  faces: ', '\n  ends: ', '\n  rows: ', '\n  clamp: ']);
+    expect(await texts(`${box}    panels: |\n`)).toContain('\n  left:\n    ');
+    expect((await texts('carcasses: |\n'))[0]).toBe('\n  carcass-1:\n    kind: $0\n    width:');
+    const [item] = await offered('slides:\n  run:\n    lengths:\n      - holes: |\n', 'shop');
+    expect(item!.textEdit?.newText).toBe('\n    - ');
+    // Where a word may stand too, the map is one offer.
+    expect(await texts(`${box}    back: |\n`)).toEqual(['grooved', 'rebated', 'applied', 'none', '\n  how: ']);
+    expect(await texts(`${box}    load: |\n`)).toEqual(['\n  on-shelf: ']);
+  });
+
+  test('maps and lists in brackets where there is no room below', async () => {
+    const texts = async (marked: string): Promise<unknown[]> =>
+      (await offered(marked)).map(({ textEdit }) => textEdit?.newText);
+    expect(await texts(`${head}  sink: { kind: base, width: 600, fronts: | }\n`)).toEqual(['[$0]']);
+    expect(await texts(`${head}  sink: { kind: base, width: 600, machines: | }\n`)).toEqual(['{ faces: $0 }']);
+    expect(await texts(`${box}    fronts: | # all\n`)).toEqual(['[$0]']);
+    expect(await texts(`${box}    fronts: |[drawer]\n`)).toEqual([]);
+    expect(await texts(`${box}    fronts: |\n      - drawer\n`)).toEqual([]);
+  });
+
+  test.each(['base|', 'ba|se', '|base', 'base |'])('in the place of one that is there: %s', async (word) => {
+    const found = await offered(`${head}  sink:\n    kind: ${word}\n    width: 600\n`);
+    expect(found.map(({ label }) => label)).toEqual(['base', 'wall', 'tall', 'for-drawers', 'open']);
+    // An editor shows only what the written word leads to.
+    for (const { filterText, textEdit } of found) {
+      expect(filterText!.split(' ')).toContain('base');
+      expect(textEdit).toMatchObject({ range: { start: { line: 4, character: 10 } } });
+    }
+    const half = await offered(`${head}  sink:\n    kind: ba|\n    width: 600\n`);
+    expect(half.find(({ label }) => label === 'wall')!.filterText).toBe('wall');
+  });
+
   test('none in a comment, and none for a plain length', async () => {
     expect(await labels(`${box}    # kind: |\n`)).toEqual([]);
     expect(await labels(`${box}    depth: |\n`)).toEqual([]);

@@ -390,6 +390,7 @@ export const BARE = carcass('kind: base\nwidth: 600\njoint: none\nrows: none');
 export const OFFERED: readonly string[] = [
   carcass('kind: base\nwidth: 600\ncount: 2\nloose-shelves: [328, 520]\nband: band-1'),
   carcass('kind: base\nwidth: 600\nloose-shelves: [ ]\n'),
+  carcass('kind: base\nwidth: 600\nfronts: \n'),
   carcass('kind: base\nwidth: 600\nloose-shelves: 2'),
   carcass('kind: base\nwidth: 600\nloose-shelves:\n  - '),
   carcass('kind: base\nwidth: 900\ndividers: 1\nloose-shelves: [328]'),
