@@ -1,3 +1,4 @@
+import type { BorePurpose } from '../../fittings/names.js';
 import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import { handedness } from '../../carcass/pose.js';
@@ -32,6 +33,8 @@ interface PastStop {
   readonly ways: readonly [near: WayTold, far: WayTold];
   readonly machine: string;
   readonly extension: Micrometres;
+  /** Where a stop may reach what the line is for; null where it stands at its place, as a bottom does. */
+  readonly move: 'nearer' | 'farther' | null;
 }
 interface Moved {
   readonly shelf: string;
@@ -40,11 +43,11 @@ interface Moved {
 }
 
 export const say = messages('shelf-past-stop', {
-  pastStop: ({ line, panels, ways: [near, far], machine, extension }: PastStop, show) =>
+  pastStop: ({ line, panels, ways: [near, far], machine, extension, move }: PastStop, show) =>
     [
       `${line === null ? 'A line of bores' : `The line of ${line}`} in ${listed(panels)} stands ${show.length(near.at)} from the ${near.end} and ${show.length(far.at)} from the ${far.end}.`,
       `On ${quoted(machine)}, ${reaches(near, extension, show)} and ${reaches(far, extension, show)}.`,
-      remedy(near, extension, show),
+      remedy(near, extension, move, show),
     ].join(' '),
   moveDown: ({ shelf, at, hole }: Moved, show) =>
     `Move ${shelf} down to ${show.exact(at)} (hole ${hole}), where a stop reaches`,
@@ -59,11 +62,17 @@ function reaches({ hand, stops, reach }: WayTold, extension: Micrometres, show: 
   return `${stops === 1 ? 'the stop' : `the ${counted(stops, 'stop')}`} on the ${hand} ${verb(stops, 'reaches', 'reach')} ${show.length(reach)}${longer}`;
 }
 
-function remedy({ at, hand, reach }: WayTold, extension: Micrometres, show: Show): string {
+const GIVE: Readonly<Record<NonNullable<PastStop['move']> | 'none', string>> = {
+  nearer: 'Move it nearer to an end, or give',
+  farther: 'Move it farther from the end, or give',
+  none: 'Give',
+};
+
+function remedy({ at, hand, reach }: WayTold, extension: Micrometres, move: PastStop['move'], show: Show): string {
   const past = reach === null ? 0 : at - reach;
   return past > extension
-    ? `Move it nearer to an end, or give the machine an extension of ${show.length(past)} or a stop that reaches ${show.length(at)}.`
-    : `Move it nearer to an end, or give the machine a stop on the ${hand} whose range holds ${show.length(at)}.`;
+    ? `${GIVE[move ?? 'none']} the machine an extension of ${show.length(past)} or a stop that reaches ${show.length(at)}.`
+    : `${GIVE[move ?? 'none']} the machine a stop on the ${hand} whose range holds ${show.length(at)}.`;
 }
 
 export const shelfPastStop: CarcassRule = {
@@ -88,12 +97,14 @@ export const shelfPastStop: CarcassRule = {
     const bores = context.boring.bores.filter((bore) => onFace(bore) && !isRow(bore));
     const past = grouped(bores, (bore) => `${bore.panel} ${bore.face} ${bore.v}`).flatMap((line) => {
       const ways = missOf(context, head, line[0]!);
-      return ways === null ? [] : [{ line, of: lineOf(context, line[0]!), ways }];
+      return ways === null
+        ? []
+        : [{ line, of: lineOf(context, line[0]!), ways, move: moveOf(context, head, line[0]!, ways) }];
     });
-    return grouped(past, ({ line, of, ways: [near, far] }) =>
-      [line[0]!.place.part, line[0]!.place.start, of, near.at, near.end, near.reach, far.reach].join(' '),
+    return grouped(past, ({ line, of, ways: [near, far], move }) =>
+      [line[0]!.place.part, line[0]!.place.start, of, near.at, near.end, near.reach, far.reach, move].join(' '),
     ).map((same): Found => {
-      const { line, of, ways } = same[0]!;
+      const { line, of, ways, move } = same[0]!;
       const bore = line[0]!;
       const joint = context.carcass.joints.find((one) => one.id === bore.group);
       return {
@@ -105,6 +116,7 @@ export const shelfPastStop: CarcassRule = {
           ways,
           machine: head.name,
           extension: head.extension,
+          move,
         }),
         bores: same.flatMap((one) => one.line.map((each) => each.id)),
         repairs: joint === undefined ? [] : moveShelf(context, head, joint.endPanel),
@@ -117,6 +129,25 @@ export const shelfPastStop: CarcassRule = {
 function lineOf({ carcass }: CarcassContext, { group, panel }: Bore): string | null {
   const joint = carcass.joints.find((one) => one.id === group);
   return joint === undefined || joint.endPanel === panel ? null : joint.endPanel;
+}
+
+/** What has bores of its own in a panel, and keys that say where. */
+const OWN_PLACES: ReadonlySet<BorePurpose> = new Set(['rail-socket', 'pull']);
+
+/** Where what a line is for may be moved to; null where no key of the job says its place. */
+function moveOf(
+  { spec, carcass }: CarcassContext,
+  { stops }: VerticalHead,
+  { group, purpose }: Bore,
+  [near]: PastStop['ways'],
+): PastStop['move'] {
+  const joint = carcass.joints.find((one) => one.id === group);
+  // A shelf under an appliance follows from the fronts.
+  const placed = [...spec.fixedShelves.filter(({ at }) => at.path[0] !== 'fronts'), ...spec.dividers];
+  const isPlaced = joint === undefined ? OWN_PLACES.has(purpose) : placed.some(({ key }) => means(key, joint.endPanel));
+  if (!isPlaced) return null;
+  const least = Math.min(...stops.flatMap(({ side, range }) => (side === near.hand ? [range.min] : [])));
+  return near.reach !== null && near.at < least ? 'farther' : 'nearer';
 }
 
 /** The ways from the nearer and the farther end, where neither can lie against a stop; null where one can. */

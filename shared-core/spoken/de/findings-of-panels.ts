@@ -229,11 +229,11 @@ export const findingsOfPanels = {
       `Die Reihen von ${und(panels)} beginnen lassen, wo die des Korpus beginnen, und ${shelf} auf ${show.exact(at)} legen`,
   },
   'shelf-past-stop': {
-    pastStop: ({ line, panels, ways: [near, far], machine, extension }, show) =>
+    pastStop: ({ line, panels, ways: [near, far], machine, extension, move }, show) =>
       [
         `${line === null ? 'Eine Linie von Bohrungen' : `Die Linie von ${line}`} in ${und(panels)} liegt ${show.length(near.at)} ${FROM[near.end]} und ${show.length(far.at)} ${FROM[far.end]}.`,
         `An ${quoted(machine)} ${reaches(near, extension, show)}, und ${thenReaches(far, extension, show)}.`,
-        remedy(near, extension, show),
+        remedy(near, extension, move, show),
       ].join(' '),
     moveDown: ({ shelf, at, hole }, show) =>
       `${shelf} auf ${show.exact(at)} hinuntersetzen (Loch ${hole}), wohin ein Anschlag reicht`,
@@ -366,9 +366,15 @@ const theStops = ({ hand, stops }: Pick<Way, 'hand' | 'stops'>): string =>
   `${zahl(stops, 'der Anschlag', `die ${stops} Anschläge`)} ${HAND[hand]}`;
 const far = (reach: number, extension: number, show: Show): string =>
   `${show.length(reach)} weit${extension === 0 ? '' : ` (${show.length(reach + extension)} mit der Verlängerung)`}`;
-function remedy({ at, hand, reach }: Way, extension: number, show: Show): string {
+const GIVE = {
+  nearer: 'Rücken Sie sie näher an ein Ende, oder geben Sie',
+  farther: 'Rücken Sie sie weiter vom Ende weg, oder geben Sie',
+  none: 'Geben Sie',
+} as const;
+
+function remedy({ at, hand, reach }: Way, extension: number, move: 'nearer' | 'farther' | null, show: Show): string {
   const past = reach === null ? 0 : at - reach;
   return past > extension
-    ? `Rücken Sie sie näher an ein Ende, oder geben Sie der Maschine eine Verlängerung von ${show.length(past)} oder einen Anschlag, der ${show.length(at)} weit reicht.`
-    : `Rücken Sie sie näher an ein Ende, oder geben Sie der Maschine ${HAND[hand]} einen Anschlag, dessen Bereich ${show.length(at)} enthält.`;
+    ? `${GIVE[move ?? 'none']} der Maschine eine Verlängerung von ${show.length(past)} oder einen Anschlag, der ${show.length(at)} weit reicht.`
+    : `${GIVE[move ?? 'none']} der Maschine ${HAND[hand]} einen Anschlag, dessen Bereich ${show.length(at)} enthält.`;
 }

@@ -227,11 +227,11 @@ export const findingsOfPanels = {
       `Commencer les rangées de ${et(panels)} là où commencent celles du caisson, et mettre ${shelf} à ${show.exact(at)}`,
   },
   'shelf-past-stop': {
-    pastStop: ({ line, panels, ways: [near, far], machine, extension }, show) =>
+    pastStop: ({ line, panels, ways: [near, far], machine, extension, move }, show) =>
       [
         `${line === null ? 'Une ligne de perçages' : `La ligne de ${line}`} dans ${et(panels)} est à ${show.length(near.at)} ${FROM[near.end]} et à ${show.length(far.at)} ${FROM[far.end]}.`,
         `Sur ${quoted(machine)}, ${reaches(near, extension, show)}, et ${reaches(far, extension, show)}.`,
-        remedy(near, extension, show),
+        remedy(near, extension, move, show),
       ].join(' '),
     moveDown: ({ shelf, at, hole }, show) =>
       `Descendre ${shelf} à ${show.exact(at)} (trou ${hole}), où une butée atteint`,
@@ -355,9 +355,15 @@ function reaches({ hand, stops, reach }: Way, extension: number, show: Show): st
   const longer = extension === 0 ? '' : ` (${show.length(reach + extension)} avec la rallonge)`;
   return `${stops === 1 ? 'la butée' : `les ${compte(stops, 'butée')}`} ${HAND[hand]} ${nombre(stops, 'atteint', 'atteignent')} ${show.length(reach)}${longer}`;
 }
-function remedy({ at, hand, reach }: Way, extension: number, show: Show): string {
+const GIVE = {
+  nearer: 'Rapprochez-la d’un bout, ou donnez',
+  farther: 'Éloignez-la du bout, ou donnez',
+  none: 'Donnez',
+} as const;
+
+function remedy({ at, hand, reach }: Way, extension: number, move: 'nearer' | 'farther' | null, show: Show): string {
   const past = reach === null ? 0 : at - reach;
   return past > extension
-    ? `Rapprochez-la d’un bout, ou donnez à la machine une rallonge de ${show.length(past)} ou une butée qui atteigne ${show.length(at)}.`
-    : `Rapprochez-la d’un bout, ou donnez à la machine ${HAND[hand]} une butée dont la plage contienne ${show.length(at)}.`;
+    ? `${GIVE[move ?? 'none']} à la machine une rallonge de ${show.length(past)} ou une butée qui atteigne ${show.length(at)}.`
+    : `${GIVE[move ?? 'none']} à la machine ${HAND[hand]} une butée dont la plage contienne ${show.length(at)}.`;
 }

@@ -97,10 +97,38 @@ rule('shelf-past-stop', {
       shop: withHead(
         'A: { side: left, range: 8.001 to 2000, lowers: yes }, B: { side: right, range: 8 to 2000, lowers: yes }',
       ),
-      says: 'The line of bottom in left stands 8 mm from the bottom end and 2056 mm from the top end. On ‘upright’, the stop on the left reaches 2000 mm and the stop on the right reaches 2000 mm. Move it nearer to an end, or give the machine a stop on the left whose range holds 8 mm.',
+      says: 'The line of bottom in left stands 8 mm from the bottom end and 2056 mm from the top end. On ‘upright’, the stop on the left reaches 2000 mm and the stop on the right reaches 2000 mm. Give the machine a stop on the left whose range holds 8 mm.',
       also: [
-        'The line of top in right stands 8 mm from the top end and 2056 mm from the bottom end. On ‘upright’, the stop on the left reaches 2000 mm and the stop on the right reaches 2000 mm. Move it nearer to an end, or give the machine a stop on the left whose range holds 8 mm.',
+        'The line of top in right stands 8 mm from the top end and 2056 mm from the bottom end. On ‘upright’, the stop on the left reaches 2000 mm and the stop on the right reaches 2000 mm. Give the machine a stop on the left whose range holds 8 mm.',
       ],
+    },
+    {
+      // A shelf too near, not too far.
+      carcass: 'kind: tall\nwidth: 600\nrows: none\nfixed-shelves: [«100»]\ntop: over\nbottom: under',
+      shop: withHead(
+        'A: { side: left, range: 150 to 2000, lowers: yes }, B: { side: right, range: 150 to 900, lowers: yes }',
+      ),
+      says: 'The line of shelf-1 in left stands 100 mm from the bottom end and 1964 mm from the top end. On ‘upright’, the stop on the left reaches 2000 mm and the stop on the right reaches 900 mm. Move it farther from the end, or give the machine a stop on the left whose range holds 100 mm.',
+    },
+    {
+      // A shelf under an appliance stands where the fronts leave it room.
+      carcass:
+        'kind: tall\nwidth: 600\nfronts:\n  - fixed\n  - { front: «appliance», height: 595 }\n  - { front: drawer, height: 700 }',
+      shop: withHead(
+        'A: { side: left, range: 0 to 600, lowers: yes }, B: { side: right, range: 0 to 600, lowers: yes }',
+      ),
+      says: 'The line of shelf-1 in left and right stands 695 mm from the bottom end and 1369 mm from the top end. On ‘upright’, the stop on the left reaches 600 mm and the stop on the right reaches 600 mm. Give the machine an extension of 95 mm or a stop that reaches 695 mm.',
+      offers: [],
+    },
+    {
+      // A knob has keys that say its place; the hinges of its door are where the door needs them.
+      carcass: 'kind: tall\nwidth: 600\ndoors: «left»\npulls: { pull: knob, end: middle }',
+      shop: 'faults.shop.yaml',
+      says: 'A line of bores in door-1 stands 1016 mm from the bottom end and 1045 mm from the top end. On ‘upright’, the 2 stops on the right reach 700 mm (900 mm with the extension) and the 2 stops on the left reach 700 mm (900 mm with the extension). Give the machine an extension of 316 mm or a stop that reaches 1016 mm.',
+      also: [
+        'A line of bores in door-1 stands 1030.5 mm from the bottom end and 1030.5 mm from the top end. On ‘upright’, the 2 stops on the left reach 700 mm (900 mm with the extension) and the 2 stops on the right reach 700 mm (900 mm with the extension). Move it nearer to an end, or give the machine an extension of 330.5 mm or a stop that reaches 1030.5 mm.',
+      ],
+      offers: [],
     },
     {
       // 0.1 past stop and extension; from the top end it is farther
