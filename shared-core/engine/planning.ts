@@ -6,7 +6,8 @@ import {
   type Plan,
   type SetUpOrder,
 } from '../machining/plan/plan.js';
-import { setUpsInSteps, type BatchedSetUp } from '../machining/plan/set-ups.js';
+import { refusing, setUpsInSteps, type BatchedSetUp } from '../machining/plan/set-ups.js';
+import type { Run } from '../machining/set-up.js';
 import type { Derived } from '../derived/derived.js';
 import type { Steps } from '../derived/steps.js';
 import type { Shop } from '../shop/model.js';
@@ -63,7 +64,7 @@ export class Planning {
     return this.#namesMade;
   }
 
-  /** All that are run: without those whose panels must not be bored. */
+  /** All that are run, with the panels that may be bored: without those whose panels must all not be. */
   setUps(): readonly BatchedSetUp[] {
     this.sort();
     return this.#setUpsMade!;
@@ -82,9 +83,12 @@ export class Planning {
     }
     this.#sorting = null;
     if (this.#setUpsMade === null) {
-      const run = this.#sorted.filter((one) => this.#isRun(one));
+      const run = this.#sorted
+        .map((one) => refusing(one, (run) => this.#isRefused(run)))
+        .filter(({ setUp }) => setUp.runs.length > 0);
       // What hangs on the set-ups is kept by their list.
-      this.#setUpsMade = run.length === this.#sorted.length ? this.#sorted : run;
+      const isSame = run.length === this.#sorted.length && run.every((one, index) => one === this.#sorted![index]);
+      this.#setUpsMade = isSame ? this.#sorted : run;
     }
     return true;
   }
@@ -92,14 +96,12 @@ export class Planning {
   /** The set-ups of panels that must not be bored: to change over to one would be for nothing. */
   notRun(): readonly BatchedSetUp[] {
     this.sort();
-    return this.#sorted!.filter((one) => !this.#isRun(one));
+    return this.#sorted!.filter(({ setUp }) => setUp.runs.every((run) => this.#isRefused(run)));
   }
 
-  #isRun({ setUp }: BatchedSetUp): boolean {
-    return setUp.runs.some(({ carcass, panel }) => {
-      const own = this.byName().get(carcass);
-      return own === undefined || !this.derived.get(refusedPanels, own).has(panel);
-    });
+  #isRefused({ carcass, panel }: Run): boolean {
+    const own = this.byName().get(carcass);
+    return own !== undefined && this.derived.get(refusedPanels, own).has(panel);
   }
 
   plan(): Plan {

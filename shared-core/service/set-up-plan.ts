@@ -115,7 +115,7 @@ function planData(analysis: JobAnalysis, plan: Plan, replay: JobReplay, isWanted
   };
 }
 
-function setUpData({ setUp, changes, seconds }: PlannedSetUp): object {
+function setUpData({ setUp, refused, changes, seconds }: PlannedSetUp): object {
   const { id, machine, fence, height, stops, extension, depth, thickness, through, runs } = setUp;
   return {
     id,
@@ -134,6 +134,8 @@ function setUpData({ setUp, changes, seconds }: PlannedSetUp): object {
     changeoverSeconds: seconds,
     changes,
     panels: runs.map(runData),
+    // Not to be bored, as their bores have errors.
+    refused: refused.map(({ carcass, panel, pieces }) => ({ carcass, panel, pieces })),
   };
 }
 
@@ -191,11 +193,9 @@ function setUpsPaper(
     ...leftOut(analysis).map((carcass) => tell(say.leftOut({ carcass }), reader)),
     ...unreachableText(analysis),
   ];
-  const isRefused = (carcass: string, panel: string): boolean =>
-    replay.notReplayed.some((one) => one.carcass === carcass && one.panel === panel);
   return {
     title: asItIs(title),
-    blocks: [...list(lines), ...setUpBlocks(plan, jobWords(analysis), isRefused, isWanted, onPaper)],
+    blocks: [...list(lines), ...setUpBlocks(plan, jobWords(analysis), isWanted, onPaper)],
   };
 }
 

@@ -11,6 +11,7 @@ import { groupBy } from '../machining/plan/numbers.js';
 import type { Plan } from '../machining/plan/plan.js';
 import { wholeSentence } from '../papers/set-up/cost.js';
 import type { SetUp } from '../machining/set-up.js';
+import { say as sayOfSetUps } from '../papers/set-up/messages.js';
 import { contentOf } from '../papers/set-up/content.js';
 import { firstPiece } from '../papers/set-up/first-piece.js';
 import { handledWords, laidRuns, layRules, type LaidRun } from '../papers/set-up/lay.js';
@@ -62,7 +63,7 @@ export function listSetUps(
 }
 
 function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): ListedSetUp {
-  const { setUp, seconds, strokes } = one.planned;
+  const { setUp, refused, seconds, strokes } = one.planned;
   const { machineReader: reader } = words;
   const runs = laidRuns(setUp, words).map((run) => listedRun(run, reader, ranges));
   return {
@@ -83,6 +84,14 @@ function listedSetUp(one: InOrder, words: JobWords, ranges: PanelRanges): Listed
     through: setUp.through,
     spindles: loadedIn(setUp),
     runs,
+    refused: laidRuns({ ...setUp, runs: refused }, words).map(({ carcass, panel, pieces, size }) => ({
+      carcass,
+      panel,
+      pieces,
+      size,
+      range: ranges(carcass, panel),
+      words: tell(sayOfSetUps.doNotBore(), reader),
+    })),
     firstPiece: firstPieceOf(setUp, words),
     strokes,
     holes: sum(runs.flatMap(({ pieces, steps }) => steps.map(({ holes }) => pieces * holes))),
@@ -164,9 +173,12 @@ export function unboredHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
   return [...unreachable, ...refusedHoles(analysis)];
 }
 
-/** Holes of set-ups that are not run, as all of their panels have bores with errors. */
+/** Holes of panels that have bores with errors, whether they would be in a set-up with others or alone. */
 function refusedHoles(analysis: JobAnalysis): readonly UnboredHoles[] {
-  const runs = analysis.setUpsNotRun().flatMap(({ setUp }) => setUp.runs);
+  const runs = [
+    ...analysis.setUps().flatMap(({ refused }) => refused),
+    ...analysis.setUpsNotRun().flatMap(({ setUp }) => setUp.runs),
+  ];
   const byPanel = groupBy(runs, ({ carcass, panel }) => JSON.stringify([carcass, panel]));
   return [...byPanel.values()].map((of): UnboredHoles => ({
     carcass: of[0]!.carcass,

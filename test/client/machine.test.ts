@@ -38,6 +38,7 @@ const setUp = (id: string, ...runs: readonly ListedRun[]): ListedSetUp => ({
   through: false,
   spindles: [],
   runs,
+  refused: [],
   firstPiece: [{ name: 'from front edge', value: '37 mm' }],
   strokes: 0,
   holes: 0,

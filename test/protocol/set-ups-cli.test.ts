@@ -211,6 +211,7 @@ test('the shape of a set-up, in millimetres', () => {
     changeoverSeconds: null,
     changes: null,
     panels: [],
+    refused: [],
   });
   const shelf = setUp.panels
     .find(({ carcass, panel }) => carcass === 'larder' && panel === 'left')!

@@ -1,4 +1,10 @@
-import type { ListedRun, ListedSetUp, ListedStep, SetUpsReply } from '../../../shared-core/drawing/messages/set-ups.js';
+import type {
+  ListedRun,
+  ListedSetUp,
+  ListedStep,
+  RefusedRun,
+  SetUpsReply,
+} from '../../../shared-core/drawing/messages/set-ups.js';
 import { stopCalled } from '../../../shared-core/drawing/words.js';
 import { h, say } from '../page/dom.js';
 import { LABELS as OF_PAGE } from '../page/messages.js';
@@ -113,7 +119,7 @@ export class SetUpList {
       toSet(setUp, set),
       h('ul', { class: 'lay' }, ...setUp.lay.map((words) => h('li', {}, words))),
       this.#runsHead(setUp),
-      h('ul', { class: 'runs' }, ...runs.map(({ row }) => row)),
+      h('ul', { class: 'runs' }, ...runs.map(({ row }) => row), ...setUp.refused.map((run) => this.#refusedRow(run))),
     );
     const element = h(
       'details',
@@ -154,6 +160,23 @@ export class SetUpList {
       ),
     );
     open.addEventListener('click', () => this.#actions.choose(setUp, run));
+    const text = this.#toText(run);
+    return { run, box, row: h('li', { 'data-run': `${setUp.id}/${run.carcass}/${run.panel}` }, box, open, text) };
+  }
+
+  /** One that must not be bored: nothing to tick, and no step to show. */
+  #refusedRow(run: RefusedRun): HTMLElement {
+    const head = h(
+      'span',
+      { class: 'run-head' },
+      h('span', { class: 'run-name' }, PHRASES.runName(run, run.pieces)),
+      h('span', { class: 'run-size' }, run.size),
+    );
+    const why = h('span', { class: 'run-lay' }, run.words);
+    return h('li', { class: 'refused' }, h('span', { class: 'run-refused' }, head, why), this.#toText(run));
+  }
+
+  #toText(run: RefusedRun | ListedRun): HTMLElement {
     const text = h(
       'button',
       {
@@ -165,7 +188,7 @@ export class SetUpList {
       LABELS.text,
     );
     text.addEventListener('click', () => this.#actions.reveal(run.carcass, run.panel));
-    return { run, box, row: h('li', { 'data-run': `${setUp.id}/${run.carcass}/${run.panel}` }, box, open, text) };
+    return text;
   }
 
   /** How much there is to bore in a set-up, and one button to tick it all off. */

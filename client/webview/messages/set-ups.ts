@@ -3,6 +3,7 @@ import type {
   ListedSetUp,
   ListedStep,
   ListedStop,
+  RefusedRun,
   SetUpSetting,
   SetUpsReply,
   SetUpTotals,
@@ -27,6 +28,15 @@ const isRun: Shape<ListedRun> = object({
   steps: list(isStep),
 });
 
+const isRefused: Shape<RefusedRun> = object({
+  carcass: text,
+  panel: text,
+  pieces: number,
+  size: text,
+  range: orNull(isRange),
+  words: text,
+});
+
 const isSetUp: Shape<ListedSetUp> = object({
   id: text,
   content: text,
@@ -45,6 +55,7 @@ const isSetUp: Shape<ListedSetUp> = object({
   through: flag,
   spindles: list(object({ head: number, spindle: number, diameter: number })),
   runs: list(isRun),
+  refused: list(isRefused),
   firstPiece: list(object({ name: text, value: text })),
   strokes: number,
   holes: number,

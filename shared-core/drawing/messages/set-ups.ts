@@ -64,6 +64,7 @@ export interface ListedSetUp {
   /** Heads and spindles are counted from 0 here, from 1 in all words. */
   readonly spindles: readonly { readonly head: number; readonly spindle: number; readonly diameter: Micrometres }[];
   readonly runs: readonly ListedRun[];
+  readonly refused: readonly RefusedRun[];
   /** What is measured on the first panel when it is bored: 'from front edge', '37, 485 mm'. */
   readonly firstPiece: readonly { readonly name: string; readonly value: string }[];
   readonly strokes: number;
@@ -106,6 +107,12 @@ export interface ListedRun {
   /** The text that makes the panel; null where it stands in another file. */
   readonly range: TextRange | null;
   readonly steps: readonly ListedStep[];
+}
+
+/** A panel that would be bored in the set-up too, and must not be as it is. */
+export interface RefusedRun extends Pick<ListedRun, 'carcass' | 'panel' | 'pieces' | 'size' | 'range'> {
+  /** 'DO NOT BORE: its bores have errors' */
+  readonly words: string;
 }
 
 /** One stroke. */

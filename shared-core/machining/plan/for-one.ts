@@ -32,7 +32,7 @@ export function setUpsForOne(
   return batched.flatMap((own): SetUpForOne[] => {
     const { machine, runs } = own.setUp;
     const [run, ...others] = runs;
-    if (run === undefined || others.length > 0 || run.pieces > 1) return [];
+    if (run === undefined || others.length > 0 || own.refused.length > 0 || run.pieces > 1) return [];
     let best: { readonly other: BatchedSetUp; readonly difference: Difference } | null = null;
     for (const other of batched) {
       if (other === own || other.setUp.machine.name !== machine.name) continue;

@@ -1,6 +1,6 @@
 import type { Changeover } from '../../shop/model.js';
 import { orderWithState, type StatefulOrder } from '../order/index.js';
-import type { SetStop, SetUp } from '../set-up.js';
+import type { Run, SetStop, SetUp } from '../set-up.js';
 import {
   changeoverTime,
   changesBetween,
@@ -17,6 +17,8 @@ import { batchesBefore, lettering, type BatchedSetUp } from './set-ups.js';
 /** A set-up in its place in the order to run, with what is changed to come to it. */
 export interface PlannedSetUp {
   readonly setUp: SetUp;
+  /** See `BatchedSetUp`. */
+  readonly refused: readonly Run[];
   readonly changes: Changes;
   /** How its machine stands as one comes to it, on whichever head; null where it is bare, or nobody knows. */
   readonly found: Settings | null;
@@ -267,6 +269,7 @@ export function planInOrder(
     const changes = changesBetween(stands, settings);
     setUps.push({
       setUp: { ...own.setUp, id: nameOf(own.setUp.machine.name) },
+      refused: own.refused,
       changes,
       found: foundBy(stands, settings),
       seconds: changeoverTime(changes, times),

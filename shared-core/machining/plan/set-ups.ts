@@ -13,6 +13,8 @@ import { stopOf } from './stops.js';
 export interface BatchedSetUp {
   readonly setUp: SetUp;
   readonly batch: Batch;
+  /** What would be run in it too, were it not of panels that must not be bored. */
+  readonly refused: readonly Run[];
 }
 
 /**
@@ -38,9 +40,20 @@ export function* setUpsInSteps(carcasses: readonly CarcassOperations[], derived:
     const { machine, fence, height, stops, extension, depth, thickness, through } = batch;
     const runs = runsOf(batch, inOrder, derived);
     const id = nameOf(machine.name);
-    setUps.push({ setUp: { id, machine, fence, height, stops, extension, depth, thickness, through, runs }, batch });
+    const setUp = { id, machine, fence, height, stops, extension, depth, thickness, through, runs };
+    setUps.push({ setUp, batch, refused: [] });
   }
   return setUps;
+}
+
+/** The same set-up for the other panels alone, without the stops that none of them comes to; itself where none is refused. */
+export function refusing(one: BatchedSetUp, isRefused: (run: Run) => boolean): BatchedSetUp {
+  const refused = one.setUp.runs.filter(isRefused);
+  if (refused.length === 0) return one;
+  const runs = one.setUp.runs.filter((run) => !isRefused(run));
+  const used = new Set(runs.flatMap(({ steps }) => steps.map(({ stop }) => stop)));
+  const stops = one.batch.stops.filter(({ name }) => used.has(name));
+  return { setUp: { ...one.setUp, stops, runs }, batch: { ...one.batch, stops }, refused };
 }
 
 /** A batch with what it holds in the order of the job, and how many pieces of each. */

@@ -29,24 +29,19 @@ import { CHECK_HEADS, HEADS, say } from './messages.js';
 import { firstPieceBlocks, machinePictures, type OnPaper } from './printed.js';
 import type { JobWords } from './words.js';
 
-/** A panel by the names that a set-up has for it. */
-export type PanelTest = (carcass: string, panel: string) => boolean;
-
 /**
  * The set-ups of a job, in the order to run: what to set, then panel by panel.
- * @param isRefused panels that must not be bored as they are; the list says so in the place of their strokes
  * @param isWanted which set-ups; they keep their numbers in the whole order
  * @param onPaper what is printed beside the words; null for words alone
  */
 export function setUpBlocks(
   plan: Plan,
   words: JobWords,
-  isRefused: PanelTest,
   isWanted: (setUp: SetUp) => boolean = () => true,
   onPaper: OnPaper | null = null,
 ): readonly Block[] {
   return inOrder(plan).flatMap((one, index) =>
-    isWanted(one.planned.setUp) ? setUpPart(one, index + 1, plan.setUps.length, words, isRefused, onPaper) : [],
+    isWanted(one.planned.setUp) ? setUpPart(one, index + 1, plan.setUps.length, words, onPaper) : [],
   );
 }
 
@@ -55,10 +50,9 @@ function setUpPart(
   number: number,
   of: number,
   words: JobWords,
-  isRefused: PanelTest,
   onPaper: OnPaper | null,
 ): readonly Block[] {
-  const { setUp, seconds } = one.planned;
+  const { setUp, refused, seconds } = one.planned;
   const { machineReader: reader } = words;
   const laid = laidRuns(setUp, words);
   const settings = settingsOf(one, reader);
@@ -78,8 +72,8 @@ function setUpPart(
     ...(onPaper === null ? [] : machinePictures(setUp, onPaper, reader)),
     paragraph(tell(say.thenWork({ work, seconds: secondsOf(work, words.handling) }), reader)),
     ...layRules(setUp, words).map(paragraph),
-    ...(onPaper === null ? [] : firstPieceBlocks(setUp, onPaper, words, isRefused)),
-    runs(laid, isRefused, words, onPaper !== null),
+    ...(onPaper === null ? [] : firstPieceBlocks(setUp, onPaper, words)),
+    runs(laid, laidRuns({ ...setUp, runs: refused }, words), words, onPaper !== null),
   ];
 }
 
@@ -119,15 +113,20 @@ function restWords({ machine, stops }: SetUp, reader: Reader): readonly Told[] {
   ];
 }
 
-/** Stroke by stroke; panels that are equal, and are laid and bored alike, are one line with their number. */
+/** Stroke by stroke; panels that are equal, and are laid and bored alike, are one line with their number. Then those that are refused. */
 function runs(
   laid: readonly LaidRun[],
-  isRefused: PanelTest,
+  refused: readonly LaidRun[],
   { machineReader: reader }: JobWords,
   isTicked: boolean,
 ): Table {
-  const isOut = ({ carcass, panel }: LaidRun): boolean => isRefused(carcass, panel);
-  const alike = grouped(laid, (run) => JSON.stringify([isOut(run), run.size, run.steps]));
+  const headOf = (same: readonly LaidRun[], { size }: LaidRun): Cell[] => [
+    tell(say.piecesOf({ pieces: piecesIn(same) }), reader),
+    panelsNamed(same),
+    size,
+  ];
+  const alike = grouped(laid, (run) => JSON.stringify([run.size, run.steps]));
+  const notBored = grouped(refused, ({ size }) => size);
   return {
     kind: 'table',
     columns: [
@@ -138,19 +137,22 @@ function runs(
       column(HEADS.doing),
       ...(isTicked ? [column(CHECK_HEADS.done)] : []),
     ],
-    rows: alike.flatMap((same): Cell[][] => {
-      const [first] = same;
-      if (first === undefined) return [];
-      const { size, steps } = first;
-      const head = [tell(say.piecesOf({ pieces: piecesIn(same) }), reader), panelsNamed(same), size];
-      if (isOut(first)) return [[...head, '', tell(say.doNotBore(), reader), ...(isTicked ? ([''] as const) : [])]];
-      return steps.map((step, at) => [
-        ...(at === 0 ? head : [null, null, null]),
-        asItIs(String(at + 1)),
-        strokeWords(step, reader),
-        ...(isTicked ? [at === 0 ? TICK : ('' as const)] : []),
-      ]);
-    }),
+    rows: [
+      ...alike.flatMap((same): Cell[][] =>
+        same[0]!.steps.map((step, at) => [
+          ...(at === 0 ? headOf(same, same[0]!) : [null, null, null]),
+          asItIs(String(at + 1)),
+          strokeWords(step, reader),
+          ...(isTicked ? [at === 0 ? TICK : ('' as const)] : []),
+        ]),
+      ),
+      ...notBored.map((same): Cell[] => [
+        ...headOf(same, same[0]!),
+        '',
+        tell(say.doNotBore(), reader),
+        ...(isTicked ? ([''] as const) : []),
+      ]),
+    ],
   };
 }
 

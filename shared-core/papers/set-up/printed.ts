@@ -62,13 +62,8 @@ function pictureOf(scene: MachineScene, run: Run, step: number, reader: Reader):
 }
 
 /** What to measure on the first piece, with a place to write and a box to tick. */
-export function firstPieceBlocks(
-  setUp: SetUp,
-  { bored }: OnPaper,
-  { panel, reader }: JobWords,
-  isRefused: (carcass: string, panel: string) => boolean,
-): readonly Block[] {
-  const run = setUp.runs.find((one) => !isRefused(one.carcass, one.panel));
+export function firstPieceBlocks(setUp: SetUp, { bored }: OnPaper, { panel, reader }: JobWords): readonly Block[] {
+  const [run] = setUp.runs;
   const piece = run && panel(run.carcass, run.panel);
   const holes = run && bored(setUp, run);
   if (run === undefined || piece === undefined || !holes || holes.length === 0) return [];

@@ -41,11 +41,8 @@ test('equal panels are one line of a set-up, whichever way they are written', ()
   const setUps = (analysis: JobAnalysis): string => {
     const panel = (carcass: string, key: string) =>
       analysis.carcasses.find(({ name }) => name === carcass)?.carcass?.panels.find((one) => one.key === key);
-    const blocks = setUpBlocks(
-      analysis.plan(),
-      { reader: 'mm', machineReader: 'mm', handling: analysis.shop.handling, panel },
-      () => false,
-    );
+    const words = { reader: 'mm', machineReader: 'mm', handling: analysis.shop.handling, panel } as const;
+    const blocks = setUpBlocks(analysis.plan(), words);
     return asText({ title: '', blocks });
   };
   expect(setUps(four)).toMatch(/^ *4 of {2}a left \(4\) +720 × 560 × 16 mm /m);

@@ -129,8 +129,7 @@ describe.each(DEMOS)('the plan of %s in words', (file) => {
 
   test('gives the same paper again', () => {
     const again = analyse(demo(file));
-    const refused = (): boolean => false;
-    expect(setUpBlocks(again.plan(), wordsOf(again), refused)).toEqual(setUpBlocks(plan, words, refused));
+    expect(setUpBlocks(again.plan(), wordsOf(again))).toEqual(setUpBlocks(plan, words));
   });
 
   test('every set-up has a content of its own, which keeps while nothing in it changes', () => {
