@@ -248,7 +248,8 @@ export class JobAnalysis {
       }
       all.push(placed);
     };
-    for (const { finding, carcass } of [...this.jobFindings, ...ofSetUps]) add(finding, carcass);
+    for (const { finding, carcass } of [...this.jobFindings, ...this.planning.alongWalls(), ...ofSetUps])
+      add(finding, carcass);
     this.carcasses.forEach((carcass, index) => {
       for (const finding of of(carcass)) add(finding, index);
     });

@@ -13,6 +13,7 @@ import type { Steps } from '../derived/steps.js';
 import type { Shop } from '../shop/model.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
 import { refusedPanels } from './refused.js';
+import { findAlongWalls } from './along-walls.js';
 import { areToldOf, findSetUpsForOne } from './set-ups-for-one.js';
 
 /**
@@ -27,6 +28,7 @@ export class Planning {
   #setUpsMade: readonly BatchedSetUp[] | null = null;
   #planMade: Plan | null = null;
   #forOneMade: readonly FileFinding[] | null = null;
+  #alongWallsMade: readonly FileFinding[] | null = null;
 
   /** @param sorted their set-ups, where they are known */
   constructor(
@@ -147,7 +149,13 @@ export class Planning {
     return this.#forOneMade;
   }
 
-  /** The same where they are known already; null where not. */
+  /** Findings of carcasses that do not stand along their walls as they should. */
+  alongWalls(): readonly FileFinding[] {
+    this.#alongWallsMade ??= findAlongWalls(this.carcasses, this.shop.habits);
+    return this.#alongWallsMade;
+  }
+
+  /** Those of set-ups where they are known already; null where not. */
   get forOneKnown(): readonly FileFinding[] | null {
     return this.#forOneMade;
   }

@@ -155,6 +155,22 @@ export const readingRules: readonly ReadingRule[] = [
     'carcasses:\n  sink: { kind: wall, width: 600 }\n  tools:\n    kind: wall\n    width: 600\n    panels:\n      left: { face-depth: 11.5 }   # the others are 12 deep',
   ),
   rule(
+    'carcasses-overlap',
+    'warning',
+    'Two carcasses stand in each other along a wall.',
+    'All stand with their backs at the wall, so that two which share a stretch of it at one height cannot both be there. One without a place stands right of the one before it; one with a place, or one that hangs lower than usual, may come to stand in another.',
+    'Give one of them another place, or another wall.',
+    'carcasses:\n  sink: { kind: base, width: 600 }\n  hob: { kind: base, width: 600, place: 400 }   # in the sink by 200',
+  ),
+  rule(
+    'past-wall-end',
+    'warning',
+    'A carcass stands past the end of its wall: past the corner of the room, or left of where the wall begins.',
+    'The blind end of a corner carcass, and the hand on which one stands across a corner, are where the wall ends and the next begins. What follows in the file is lined up past it, unless it says on which wall it stands. It is told in a job that places carcasses, as the order of others need not be that of a wall.',
+    'Say on which wall it stands, or move it.',
+    'carcasses:\n  corner: { kind: base, width: 1100, blind: { right: 580 }, doors: left, place: 0 }\n  next: { kind: base, width: 600 }   # on the other wall',
+  ),
+  rule(
     'size-impossible',
     'error',
     'The sizes do not make a box: a panel would have no length or width, or two panels would stand in the same place.',

@@ -34,6 +34,7 @@ import type { say as shopView } from '../drawing/shop-view/messages.js';
 import type { say as like } from '../engine/like-findings.js';
 import type { jobMessages as job } from '../engine/messages.js';
 import type { say as refactors } from '../engine/refactors.js';
+import type { sayOverlap, sayPast } from '../engine/along-walls.js';
 import type { say as setUpForOne } from '../engine/set-ups-for-one.js';
 import type { say as moves } from '../engine/moves/messages.js';
 import type { say as toDefaults } from '../engine/to-defaults.js';
@@ -265,6 +266,8 @@ export interface Tables {
   readonly 'screws-hidden': typeof screwsHidden;
   readonly 'set-up': typeof setUp;
   readonly 'set-up-for-one': typeof setUpForOne;
+  readonly 'carcasses-overlap': typeof sayOverlap;
+  readonly 'past-wall-end': typeof sayPast;
   readonly 'shared-load': typeof sharedLoad;
   readonly 'sheet-layouts': typeof sheetLayouts;
   readonly 'shelf-off-grid': typeof shelfOffGrid;

@@ -25,7 +25,9 @@ export interface Stand<T extends ToStand> {
   readonly one: T;
   readonly at: readonly Point3[];
   /** What all of them take up along the wall. */
-  readonly run: { readonly from: Micrometres; readonly to: Micrometres };
+  readonly run: Interval;
+  /** And above the floor. */
+  readonly high: Interval;
 }
 
 export interface Wall<T extends ToStand> {
@@ -67,14 +69,15 @@ function sideBySide<T extends ToStand>(all: readonly T[], hangHeight: Micrometre
     // The place of a carcass is that of its left side; what stands beside that begins before it.
     const from =
       spec.place.at === null ? Math.max(...levels.map((level) => next[level])) : spec.place.at.value + x.from;
+    const low = spec.place.aboveFloor.value;
     const at = Array.from({ length: carcass.count }, (_, i): Point3 => ({
       x: from - x.from + i * width,
       y: 0 - y.to,
-      z: spec.place.aboveFloor.value - z.from,
+      z: low - z.from,
     }));
     const to = from + carcass.count * width;
     for (const level of levels) next[level] = to;
-    return { one, at, run: { from, to } };
+    return { one, at, run: { from, to }, high: { from: low, to: low + z.to - z.from } };
   });
 }
 

@@ -142,6 +142,16 @@ export const job = {
     saved: ({ machine, panel, seconds, other, difference, line }, show) =>
       `${panel} hat an ${machine} eine Rüstung für sich, die ${zeit(seconds)} mehr kostet als die von ${quoted(other)}. Nur ${DIFFERS[difference.in]} ist anders: ${show.exact(difference.is)} statt ${show.exact(difference.instead)}. Mit ${instead(difference, line, show)} ließe sich die Platte mit ${quoted(other)} bohren.`,
   },
+  'carcasses-overlap': {
+    overlap: ({ name, other, wall, own, others, by }, show) =>
+      `${quoted(name)} steht an Wand ${wall} von ${show.length(own.from)} bis ${show.length(own.to)} und ${quoted(other)} auf gleicher Höhe von ${show.length(others.from)} bis ${show.length(others.to)}: Sie stehen ${show.length(by)} ineinander. Versetzen Sie einen von beiden (\`place\`).`,
+  },
+  'past-wall-end': {
+    corner: ({ name, other, wall, hand }) =>
+      `${quoted(name)} steht an Wand ${wall} ${hand === 'left' ? 'links' : 'rechts'} von ${quoted(other)}, dessen ${hand === 'left' ? 'linkes' : 'rechtes'} Ende in der Ecke des Raums steht. Geben Sie an, an welcher anderen Wand er steht (\`place: wall\`), oder versetzen Sie ihn.`,
+    end: ({ name, wall, by }, show) =>
+      `${quoted(name)} steht mit dem, was neben seiner linken Seite steht, ${show.length(by)} über das linke Ende von Wand ${wall} hinaus. Rücken Sie ihn so weit nach rechts (\`place\`).`,
+  },
   'to-defaults': {
     move: ({ path, text, carcasses }) =>
       `${written(path, text)} von ${carcasses} Korpussen in die Vorgaben verschieben`,

@@ -142,6 +142,16 @@ export const job = {
     saved: ({ machine, panel, seconds, other, difference, line }, show) =>
       `${panel} a sur ${machine} un réglage pour lui seul, qui prend ${temps(seconds)} de plus que celui de ${quoted(other)}. Seule ${DIFFERS[difference.in]} diffère : ${show.exact(difference.is)} au lieu de ${show.exact(difference.instead)}. Avec ${instead(difference, line, show)}, le panneau pourrait être percé avec ${quoted(other)}.`,
   },
+  'carcasses-overlap': {
+    overlap: ({ name, other, wall, own, others, by }, show) =>
+      `${quoted(name)} va de ${show.length(own.from)} à ${show.length(own.to)} le long du mur ${wall}, et ${quoted(other)}, à la même hauteur, de ${show.length(others.from)} à ${show.length(others.to)} : ils sont l’un dans l’autre de ${show.length(by)}. Déplacez l’un des deux (\`place\`).`,
+  },
+  'past-wall-end': {
+    corner: ({ name, other, wall, hand }) =>
+      `${quoted(name)} est à ${hand === 'left' ? 'gauche' : 'droite'} de ${quoted(other)} le long du mur ${wall}, et le bout ${hand === 'left' ? 'gauche' : 'droit'} de celui-ci est dans l’angle de la pièce. Dites contre quel autre mur il est (\`place: wall\`), ou déplacez-le.`,
+    end: ({ name, wall, by }, show) =>
+      `${quoted(name)} dépasse de ${show.length(by)} le bout gauche du mur ${wall} avec ce qui est à côté de son côté gauche. Décalez-le d’autant vers la droite (\`place\`).`,
+  },
   'to-defaults': {
     move: ({ path, text, carcasses }) =>
       `Déplacer ${written(path, text)} de ${carcasses} caissons dans les valeurs par défaut`,

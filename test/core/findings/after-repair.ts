@@ -13,15 +13,15 @@ export function applied(text: string, edits: readonly TextEdit[]): string {
     .reduce((now, { start, end, text: put }) => now.slice(0, start) + put + now.slice(end), text);
 }
 
-/** What is weighed over the set-ups of the whole job: any change may make a set-up that serves a single panel. */
-const OF_THE_WHOLE = 'set-up-for-one';
+/** What is weighed over the whole job: any change may make a set-up that serves a single panel, or move the neighbours along a wall. */
+const OF_THE_WHOLE = new Set(['set-up-for-one', 'carcasses-overlap', 'past-wall-end']);
 
 /** Findings as they are told apart from one text to the next: by carcass and rule; their figures may move. */
 export function countsOf(analysis: JobAnalysis): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   for (const { finding, carcass } of analysis.findings()) {
     const key = `${carcass ?? 'job'} ${finding.rule}`;
-    if (finding.rule !== OF_THE_WHOLE) counts.set(key, (counts.get(key) ?? 0) + 1);
+    if (!OF_THE_WHOLE.has(finding.rule)) counts.set(key, (counts.get(key) ?? 0) + 1);
   }
   return counts;
 }
