@@ -4,10 +4,11 @@ import { handsSaid } from '../carcass/hands.js';
 import { overlaps } from '../carcass/interval.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
+import type { Place } from '../document/place.js';
 import type { Severity } from '../findings/finding.js';
 import type { Micrometres } from '../length/units.js';
 import type { Habits, Hand } from '../shop/model.js';
-import { lineUp, type Stand, type Wall } from '../wall/line-up.js';
+import { lineUp, topOf, underWorktop, type Stand, type Wall } from '../wall/line-up.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
@@ -47,6 +48,19 @@ export const sayPast = messages('past-wall-end', {
     `${quoted(name)} stands ${show.length(by)} past the left end of wall ${wall} with what stands beside its left side. Move it that far to the right (\`place\`).`,
 });
 
+export const sayUneven = messages('worktop-uneven', {
+  uneven: (
+    {
+      name,
+      other,
+      top,
+      beside,
+    }: { readonly name: string; readonly other: string; readonly top: Micrometres; readonly beside: Micrometres },
+    show,
+  ) =>
+    `The top of ${quoted(name)} stands ${show.length(top)} above the floor, and that of ${quoted(other)} beside it ${show.length(beside)}: a worktop over both would not lie level. Make them equally high (\`height\`, \`plinth\`).`,
+});
+
 /** A carcass that was made, with its place in the file. */
 interface Placed {
   readonly spec: CarcassSpec;
@@ -72,7 +86,11 @@ export function findAlongWalls(carcasses: readonly CarcassAnalysis[], habits: Ha
   const isPlaced = made.some(({ spec }) => hasPlace(spec));
   return lineUp(made, habits)
     .map((wall) => ({ ...wall, stands: wall.stands.filter(({ one }) => one.isCertain) }))
-    .flatMap((wall) => [...overlapsOn(wall), ...(isPlaced ? [...pastCorners(wall), ...pastLeftEnd(wall)] : [])]);
+    .flatMap((wall) => [
+      ...overlapsOn(wall),
+      ...(isPlaced ? [...pastCorners(wall), ...pastLeftEnd(wall)] : []),
+      ...(habits.worktopThickness === 0 ? [] : unevenOn(wall, habits.worktopThickness)),
+    ]);
 }
 
 const hasPlace = ({ place }: CarcassSpec): boolean => place.at !== null || place.wall.written;
@@ -136,7 +154,37 @@ function pastLeftEnd({ number, stands }: Wall<Placed>): readonly FileFinding[] {
     );
 }
 
-function found(rule: string, severity: Severity, { one: { spec, index } }: Standing, message: Message): FileFinding {
-  const { place } = spec.place.at ?? (spec.place.wall.written ? spec.place.wall : spec.name);
-  return { carcass: index, finding: { rule, severity, place, message, related: [], repairs: [] } };
+/** So much no worktop shows (common practice, no source). */
+const LEVEL: Micrometres = 100;
+
+/**
+ * Neighbours under a worktop of which one is higher, told of the later one in the file. A step that is higher than the worktop is
+ * thick may be meant: it is told of what has a place of its own alone.
+ */
+function unevenOn({ stands }: Wall<Placed>, thickness: Micrometres): readonly FileFinding[] {
+  const under = underWorktop(stands);
+  return under.flatMap((right, i): FileFinding[] => {
+    const left = under[i - 1];
+    if (left?.run.to !== right.run.from) return [];
+    const step = Math.abs(topOf(left) - topOf(right));
+    const mayBeMeant = step > thickness;
+    if (step <= LEVEL || (mayBeMeant && ![left, right].some(({ one }) => hasPlace(one.spec)))) return [];
+    const [other, then] = left.one.index < right.one.index ? [left, right] : [right, left];
+    const names = { name: then.one.name, other: other.one.name };
+    const message = sayUneven.uneven({ ...names, top: topOf(then), beside: topOf(other) });
+    const at = [then.one.spec.height, then.one.spec.plinth].find(({ written, place }) => written && isOwn(place));
+    return [found('worktop-uneven', mayBeMeant ? 'info' : 'warning', then, message, at?.place)];
+  });
+}
+
+const isOwn = ({ part }: Place): boolean => part === 'self';
+
+function found(
+  rule: string,
+  severity: Severity,
+  { one: { spec, index } }: Standing,
+  message: Message,
+  at: Place | undefined = (spec.place.at ?? (spec.place.wall.written ? spec.place.wall : spec.name)).place,
+): FileFinding {
+  return { carcass: index, finding: { rule, severity, place: at, message, related: [], repairs: [] } };
 }

@@ -171,6 +171,14 @@ export const readingRules: readonly ReadingRule[] = [
     'carcasses:\n  corner: { kind: base, width: 1100, blind: { right: 580 }, doors: left, place: 0 }\n  next: { kind: base, width: 600 }   # on the other wall',
   ),
   rule(
+    'worktop-uneven',
+    'warning',
+    'Neighbours under a worktop are not equally high.',
+    'A worktop over both would lie on the higher one and hang over the other. A thicker board or another plinth is enough for it, since heights that follow from the pitch have the thickness of the board in them. Where one is higher by more than the worktop is thick the step may be meant; that is told as an info, and of carcasses with a place alone.',
+    'Make them equally high.',
+    'carcasses:\n  sink: { kind: base, width: 600, plinth: 100 }\n  hob: { kind: base, width: 600, plinth: 100, board: board-19 }   # 3 mm higher',
+  ),
+  rule(
     'size-impossible',
     'error',
     'The sizes do not make a box: a panel would have no length or width, or two panels would stand in the same place.',

@@ -34,7 +34,7 @@ import type { say as shopView } from '../drawing/shop-view/messages.js';
 import type { say as like } from '../engine/like-findings.js';
 import type { jobMessages as job } from '../engine/messages.js';
 import type { say as refactors } from '../engine/refactors.js';
-import type { sayOverlap, sayPast } from '../engine/along-walls.js';
+import type { sayOverlap, sayPast, sayUneven } from '../engine/along-walls.js';
 import type { say as setUpForOne } from '../engine/set-ups-for-one.js';
 import type { say as moves } from '../engine/moves/messages.js';
 import type { say as toDefaults } from '../engine/to-defaults.js';
@@ -268,6 +268,7 @@ export interface Tables {
   readonly 'set-up-for-one': typeof setUpForOne;
   readonly 'carcasses-overlap': typeof sayOverlap;
   readonly 'past-wall-end': typeof sayPast;
+  readonly 'worktop-uneven': typeof sayUneven;
   readonly 'shared-load': typeof sharedLoad;
   readonly 'sheet-layouts': typeof sheetLayouts;
   readonly 'shelf-off-grid': typeof shelfOffGrid;

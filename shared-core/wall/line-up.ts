@@ -101,9 +101,14 @@ export function topOf<T extends ToStand>({ one, at }: Stand<T>): Micrometres {
   return at[0]!.z + Math.max(...one.carcass.panels.filter(isOfBox).map((panel) => extentsOf(panel).z.to));
 }
 
+/** Those that a worktop lies on, from the left. */
+export function underWorktop<T extends ToStand>(stands: readonly Stand<T>[]): readonly Stand<T>[] {
+  return stands.filter(({ one }) => bearsWorktop(one.spec)).toSorted((a, b) => a.run.from - b.run.from);
+}
+
 function worktopsOver<T extends ToStand>(stands: readonly Stand<T>[], thickness: Micrometres): readonly Worktop[] {
   if (thickness === 0) return [];
-  const under = stands.filter(({ one }) => bearsWorktop(one.spec)).toSorted((a, b) => a.run.from - b.run.from);
+  const under = underWorktop(stands);
   const tops: { front: readonly Spot[]; readonly low: Micrometres }[] = [];
   for (const stand of under) {
     const low = topOf(stand);

@@ -152,6 +152,10 @@ export const job = {
     end: ({ name, wall, by }, show) =>
       `${quoted(name)} steht mit dem, was neben seiner linken Seite steht, ${show.length(by)} über das linke Ende von Wand ${wall} hinaus. Rücken Sie ihn so weit nach rechts (\`place\`).`,
   },
+  'worktop-uneven': {
+    uneven: ({ name, other, top, beside }, show) =>
+      `Die Oberkante von ${quoted(name)} liegt ${show.length(top)} über dem Boden und die von ${quoted(other)} daneben ${show.length(beside)}: Eine Arbeitsplatte über beiden läge nicht waagerecht. Machen Sie beide gleich hoch (\`height\`, \`plinth\`).`,
+  },
   'to-defaults': {
     move: ({ path, text, carcasses }) =>
       `${written(path, text)} von ${carcasses} Korpussen in die Vorgaben verschieben`,

@@ -152,6 +152,10 @@ export const job = {
     end: ({ name, wall, by }, show) =>
       `${quoted(name)} dépasse de ${show.length(by)} le bout gauche du mur ${wall} avec ce qui est à côté de son côté gauche. Décalez-le d’autant vers la droite (\`place\`).`,
   },
+  'worktop-uneven': {
+    uneven: ({ name, other, top, beside }, show) =>
+      `Le dessus de ${quoted(name)} est à ${show.length(top)} du sol, et celui de ${quoted(other)} à côté à ${show.length(beside)} : un plan de travail sur les deux ne serait pas de niveau. Donnez-leur la même hauteur (\`height\`, \`plinth\`).`,
+  },
   'to-defaults': {
     move: ({ path, text, carcasses }) =>
       `Déplacer ${written(path, text)} de ${carcasses} caissons dans les valeurs par défaut`,

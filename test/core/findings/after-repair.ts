@@ -14,7 +14,7 @@ export function applied(text: string, edits: readonly TextEdit[]): string {
 }
 
 /** What is weighed over the whole job: any change may make a set-up that serves a single panel, or move the neighbours along a wall. */
-const OF_THE_WHOLE = new Set(['set-up-for-one', 'carcasses-overlap', 'past-wall-end']);
+const OF_THE_WHOLE = new Set(['set-up-for-one', 'carcasses-overlap', 'past-wall-end', 'worktop-uneven']);
 
 /** Findings as they are told apart from one text to the next: by carcass and rule; their figures may move. */
 export function countsOf(analysis: JobAnalysis): ReadonlyMap<string, number> {

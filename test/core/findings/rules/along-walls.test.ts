@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { inWords } from '../../../in-words.js';
 import { analyse } from '../jobs.js';
 
-const RULES: readonly string[] = ['carcasses-overlap', 'past-wall-end'];
+const RULES: readonly string[] = ['carcasses-overlap', 'past-wall-end', 'worktop-uneven'];
 
 /** What is told of how carcasses stand along walls: where, how gravely, and in words. */
 function told(...carcasses: readonly string[]): readonly (readonly [at: string, severity: string, words: string])[] {
@@ -102,7 +102,30 @@ test('an end panel stands past the left end of the wall', () => {
   expect(words(`a: { ${BASE}, end-panels: left }`)).toEqual([]);
 });
 
+test('neighbours under a worktop that are not equally high are told of the later one', () => {
+  expect(told(`sink: { ${BASE}, plinth: 100 }`, `hob: { ${BASE}, plinth: 100, board: board-19 }`)).toEqual([
+    [
+      '100',
+      'warning',
+      'The top of ‘hob’ stands 823 mm above the floor, and that of ‘sink’ beside it 820 mm: a worktop over both would not lie level. Make them equally high (`height`, `plinth`).',
+    ],
+  ]);
+  expect(told(`sink: { ${BASE} }`, `hob: { ${BASE}, height: 752 }`)).toMatchObject([['752', 'warning', {}]]);
+  expect(words(`sink: { ${BASE}, plinth: 32 }`, `hob: { ${BASE}, height: 752 }`)).toEqual([]);
+  // Under a tall one, on the wall, or with a gap between them no worktop lies over both.
+  expect(words(`sink: { ${BASE} }`, 'tall: { kind: tall, width: 600 }', `hob: { ${BASE}, height: 752 }`)).toEqual([]);
+  expect(words(`sink: { ${BASE} }`, `hob: { ${BASE}, height: 752, place: 601 }`)).toEqual([]);
+});
+
+test('a step higher than the worktop is thick may be meant, and is told of what has a place', () => {
+  const hob = (more: string): string => `hob: { ${BASE}, height: 816${more} }`;
+  expect(told(`sink: { ${BASE} }`, hob(''))).toEqual([]);
+  expect(told(`sink: { ${BASE} }`, hob(', place: 600'))).toMatchObject([['816', 'info', {}]]);
+});
+
 test('a carcass that cannot be made leaves what follows it without a certain place', () => {
   const broken = 'broken: { kind: base, width: wide }';
+  expect(words(broken, `sink: { ${BASE} }`, `hob: { ${BASE}, height: 752 }`)).toEqual([]);
+  expect(words(`sink: { ${BASE} }`, `hob: { ${BASE}, height: 752 }`, broken)).toHaveLength(1);
   expect(words(broken, `sink: { ${BASE}, place: 0 }`, `hob: { ${BASE}, place: 500 }`)).toHaveLength(1);
 });
