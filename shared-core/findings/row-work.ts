@@ -5,7 +5,7 @@ import type { Micrometres } from '../length/units.js';
 import { blankOf } from '../machining/blank.js';
 import { secondsOf, workOf } from '../machining/plan/cost.js';
 import type { Operation } from '../machining/plan/operation.js';
-import { bestOrder, orderTask, secondsAsTheyCome } from '../machining/plan/plan.js';
+import { secondsToChange } from '../machining/plan/plan.js';
 import { rowOperations } from '../machining/plan/row-operations.js';
 import { setUpsOf } from '../machining/plan/set-ups.js';
 import type { LineDrill } from '../shop/model.js';
@@ -45,9 +45,6 @@ export function workWords({ setUps, strokes, seconds }: RowWork): string {
   ]);
 }
 
-/** Of more set-ups than this the order in which they come has to do: an editor asks at every key. */
-const MOST_ORDERED = 6;
-
 /** The work of all rows of a carcass with those of some panels laid so; null where a row cannot be bored, or no drill is known. */
 export function rowWork(context: CarcassContext, laid: RowsLaid): RowWork | null {
   const drill = machineFor(context, 'rows');
@@ -61,12 +58,10 @@ export function rowWork(context: CarcassContext, laid: RowsLaid): RowWork | null
   const { changeover, handling } = context.shop;
   const setUps = setUpsOf([{ operations, unreachable: [], count: 1 }], context.derived);
   const work = workOf({ runs: setUps.flatMap(({ setUp }) => setUp.runs) });
-  const task = orderTask(setUps, changeover);
-  const toChange = setUps.length > MOST_ORDERED ? secondsAsTheyCome(task) : bestOrder(task).cost;
   return {
     setUps: setUps.length,
     strokes: work.strokes,
-    seconds: toChange + secondsOf(work, handling),
+    seconds: secondsToChange(setUps, changeover) + secondsOf(work, handling),
   };
 }
 

@@ -2,7 +2,7 @@ import { jointsOffLoad } from '../../boring/off-load.js';
 import type { Joint, Panel } from '../../carcass/model.js';
 import type { Located, Path } from '../../document/place.js';
 import type { Micrometres } from '../../length/units.js';
-import { bestOrder, orderTask } from '../../machining/plan/plan.js';
+import { secondsToChange } from '../../machining/plan/plan.js';
 import type { Operation } from '../../machining/plan/operation.js';
 import { setUpsOf, type BatchedSetUp } from '../../machining/plan/set-ups.js';
 import { counted, listed } from '../../words/english.js';
@@ -86,16 +86,9 @@ function priceOf(context: CarcassContext, groups: ReadonlySet<string>): Pick<Off
   const others = setUpsOf([{ operations: rest, unreachable: [], count: 1 }], context.derived);
   const setUps = all.length - others.length;
   if (setUps <= 0) return null;
-  return { setUps, seconds: Math.max(0, changing(context, all) - changing(context, others)) };
-}
-
-/** Of more set-ups than this the order in which they come has to do: an editor asks at every key. */
-const MOST_ORDERED = 8;
-
-/** How many seconds it takes to change from one set-up to the next. */
-function changing({ shop }: CarcassContext, sheets: readonly BatchedSetUp[]): number {
-  const task = orderTask(sheets.length > MOST_ORDERED ? sheets.slice(0, MOST_ORDERED) : sheets, shop.changeover);
-  return bestOrder(task).cost;
+  const changing = (some: readonly BatchedSetUp[]): number =>
+    secondsToChange(some, context.shop.changeover, all.length);
+  return { setUps, seconds: Math.max(0, changing(all) - changing(others)) };
 }
 
 /** What one would change so that the load holds joints, and what it does to a panel. */

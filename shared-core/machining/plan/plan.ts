@@ -126,8 +126,24 @@ function orderOnOne({ setUps, times, before }: OrderTask): StatefulOrder {
   };
 }
 
+/** Of more set-ups than this the order in which they come has to do: an editor asks at every key. */
+const MOST_ORDERED = 8;
+
+/**
+ * Seconds of changeover of a few set-ups in their best order, of more as they come.
+ * @param among the most that they are compared with, so that both are taken alike
+ */
+export function secondsToChange(
+  batched: readonly BatchedSetUp[],
+  times: Changeover,
+  among: number = batched.length,
+): number {
+  const task = orderTask(batched, times);
+  return Math.max(batched.length, among) > MOST_ORDERED ? secondsAsTheyCome(task) : bestOrder(task).cost;
+}
+
 /** Seconds of changeover where set-ups are run in the order in which they come. */
-export function secondsAsTheyCome({ setUps, times }: Pick<OrderTask, 'setUps' | 'times'>): number {
+function secondsAsTheyCome({ setUps, times }: Pick<OrderTask, 'setUps' | 'times'>): number {
   let stands: Settings | null = null;
   let seconds = 0;
   for (const setUp of setUps) {

@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import { repairEdits } from '../../../../shared-core/engine/repairs.js';
+import type { FileFinding } from '../../../../shared-core/engine.js';
+import { setUpsOf, type BatchedSetUp } from '../../../../shared-core/machining/plan/set-ups.js';
 import { inWords } from '../../../in-words.js';
 import { applied } from '../after-repair.js';
+import { secondsOf } from '../../machining/plan/jobs.js';
 import { analyse } from '../jobs.js';
 import { rule } from './rule-tests.js';
 
@@ -57,4 +60,23 @@ test('offers the nearest setbacks of a shelf that stands back by its own', () =>
   ]);
   const edits = repairEdits(job, { carcass: found!.carcass, repair: found!.finding.repairs[0]! })!;
   expect(applied(before, edits)).toBe(before.replace('setback: 100', 'setback: 128'));
+});
+
+test('of many set-ups all count in the order in which they come', () => {
+  const job = analyse(
+    'shop: bench.shop.yaml\ncarcasses:\n  a:\n    kind: tall\n    width: 600\n    depth: 440\n    fronts: [drawer, drawer, left]\n    fixed-shelves: [{ at: 712, board: board-19 }]\n',
+    { 'bench.shop.yaml': 'title: Bench\n' },
+  );
+  const [{ finding }] = job.findings().filter((one) => one.finding.rule === 'joint-off-load') as [FileFinding];
+  expect(inWords(finding.message)).toContain('2 set-ups, 8 min.');
+  const { operations } = job.carcasses[0]!.operations!;
+  const off = new Set(finding.bores);
+  const rest = operations.filter(({ ways: [way] }) =>
+    way!.strokes.some(({ wanted }) => wanted.some(({ bore }) => !off.has(bore.id))),
+  );
+  const [all, others] = [operations, rest].map((some) =>
+    setUpsOf([{ operations: some, unreachable: [], count: 1 }]),
+  ) as [BatchedSetUp[], BatchedSetUp[]];
+  expect([all.length, others.length]).toEqual([24, 22]);
+  expect(secondsOf(all, job.shop) - secondsOf(others, job.shop)).toBe(8 * 60);
 });
