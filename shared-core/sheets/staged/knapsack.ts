@@ -52,19 +52,21 @@ export function fill(items: readonly Item[], capacity: number, effort = EFFORT):
       best = worth;
       bestTaken = taken.slice();
     }
-    if (at >= size.length || room < smallest[at]!) return;
-    const promise = worth + poured(at, room);
-    if (promise <= best + EPSILON) return;
-    steps += 1;
-    if (steps > effort) {
-      missed = Math.max(missed, promise);
-      return;
+    // Items that are left out are passed in a loop: there can be more of them than calls may be nested.
+    for (; at < size.length && room >= smallest[at]!; at += 1) {
+      const promise = worth + poured(at, room);
+      if (promise <= best + EPSILON) return;
+      steps += 1;
+      if (steps > effort) {
+        missed = Math.max(missed, promise);
+        return;
+      }
+      for (let count = Math.min(most[at]!, Math.floor(room / size[at]!)); count > 0; count -= 1) {
+        taken[at] = count;
+        walk(at + 1, room - count * size[at]!, worth + count * value[at]!);
+      }
+      taken[at] = 0;
     }
-    for (let count = Math.min(most[at]!, Math.floor(room / size[at]!)); count >= 0; count -= 1) {
-      taken[at] = count;
-      walk(at + 1, room - count * size[at]!, worth + count * value[at]!);
-    }
-    taken[at] = 0;
   };
   walk(0, capacity, 0);
 
