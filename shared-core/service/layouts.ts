@@ -86,6 +86,7 @@ function boardData({ board, sizes, plan }: BoardLayouts): object {
       cost: plan.cost / COINS,
       atLeast: plan.bound / COINS,
       misfits: plan.misfits,
+      lacking: plan.lacking,
       sheets: plan.sheets.map(({ stock, part }) => ({ sheet: stock, ...partData(part) })),
     }),
   };

@@ -95,4 +95,6 @@ export interface CuttingPlan {
   readonly bound: number;
   /** Ids of pieces that no sheet can hold. */
   readonly misfits: readonly string[];
+  /** Pieces that no sheet is left for, where no plan was found that has one for all. */
+  readonly lacking: readonly { readonly piece: string; readonly count: number }[];
 }

@@ -1,8 +1,9 @@
 import type { Micrometres } from '../../length/units.js';
 import type { JobCost } from '../../machining/plan/cost.js';
 import { sheetPrice } from '../../sheets/board-problem.js';
+import type { CutSize } from '../../sheets/cut-list.js';
 import type { Part } from '../../sheets/model.js';
-import type { Band, PanelSaw, Shop } from '../../shop/model.js';
+import type { Band, Board, PanelSaw, Shop } from '../../shop/model.js';
 import type { BuiltCarcass } from '../built.js';
 import { edgesOf } from '../banding-list/edges.js';
 import type { Needed } from '../hardware-list/paper.js';
@@ -69,20 +70,34 @@ export function dearestFirst(items: readonly CostItem[]): readonly CostItem[] {
 
 function sheetItems({ layouts }: CostedJob): readonly CostItem[] {
   return (layouts?.boards ?? []).flatMap(({ board, sizes, plan }): readonly CostItem[] => {
-    if (plan === null) {
-      const squareMetres = sizes.reduce((sum, one) => sum + (one.length / 1e6) * (one.width / 1e6) * one.pieces, 0);
-      return [{ kind: 'board-unlaid', board: board.name, squareMetres, each: null }];
-    }
+    if (plan === null) return unlaid(board, sizes, ({ pieces }) => pieces);
     const counts = new Map<string, number>();
     for (const { stock } of plan.sheets) counts.set(stock, (counts.get(stock) ?? 0) + 1);
-    return [...counts].map(([stock, count]) => ({
-      kind: 'sheet',
-      board: board.name,
-      stock,
-      count,
-      each: sheetPrice(board, stock),
-    }));
+    const lacking = new Map(plan.lacking.map(({ piece, count }) => [piece, count]));
+    return [
+      ...[...counts].map(([stock, count]): CostItem => ({
+        kind: 'sheet',
+        board: board.name,
+        stock,
+        count,
+        each: sheetPrice(board, stock),
+      })),
+      ...unlaid(board, sizes, ({ pieces }, id) => (plan.misfits.includes(id) ? pieces : (lacking.get(id) ?? 0))),
+    ];
   });
+}
+
+/** What is cut from no sheet. */
+function unlaid(
+  board: Board,
+  sizes: readonly CutSize[],
+  copies: (size: CutSize, id: string) => number,
+): readonly CostItem[] {
+  const squareMetres = sizes.reduce(
+    (sum, one, i) => sum + (one.length / 1e6) * (one.width / 1e6) * copies(one, String(i)),
+    0,
+  );
+  return squareMetres === 0 ? [] : [{ kind: 'board-unlaid', board: board.name, squareMetres, each: null }];
 }
 
 function bandItems({ carcasses, shop }: CostedJob): readonly CostItem[] {

@@ -38,7 +38,7 @@ export const say = messages('cost', {
   nothing: () => 'There is nothing to make.',
   sheet: ({ board, stock }: { readonly board: string; readonly stock: string }) =>
     board === stock ? `sheets of ${board}` : `sheets of ${board}, ${stock}`,
-  unlaid: ({ board }: { readonly board: string }) => `${board}, of which no sheet is known`,
+  unlaid: ({ board }: { readonly board: string }) => `${board} without a sheet`,
   band: ({ band }: { readonly band: string }) => `band ${band}`,
   squareMetres: ({ amount }: { readonly amount: number }) => `${amount.toFixed(2)} m²`,
   metres: ({ amount }: { readonly amount: number }) => `${amount.toFixed(2)} m`,

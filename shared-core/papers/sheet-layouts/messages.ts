@@ -35,6 +35,10 @@ export const say = messages('sheet-layouts', {
     'Guards and riving knife stay on the saw; hands stay clear of the blade. The saw’s manual and local rules decide.',
   noSize: () => 'No layout: the shop file gives no size of sheet for this board.',
   misfit: ({ letter }: { readonly letter: string }) => `${letter} cannot be cut from any sheet on this saw.`,
+  lacking: ({ letter, count }: { readonly letter: string; readonly count: number }) =>
+    `${count} of ${letter} ${count === 1 ? 'has' : 'have'} no sheet: those that would hold ${count === 1 ? 'it' : 'them'} are used up. Add sheets of the board to the shop file.`,
+  tooFew: ({ sheets, cost }: { readonly sheets: number; readonly cost: number }) =>
+    `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}, and pieces that have no sheet`,
   least: ({ sheets, cost }: { readonly sheets: number; readonly cost: number }) =>
     `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}: no layout costs less`,
   notLeast: ({ sheets, cost, bound }: { readonly sheets: number; readonly cost: number; readonly bound: number }) =>

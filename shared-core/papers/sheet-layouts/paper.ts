@@ -59,6 +59,7 @@ function boardBlocks({ board, sizes, plan }: BoardLayouts, reader: Reader): read
     heading(2, name, told(costOf(plan))),
     list,
     ...plan.misfits.map((id) => paragraph(told(say.misfit({ letter: letters(Number(id)) })))),
+    ...plan.lacking.map(({ piece, count }) => paragraph(told(say.lacking({ letter: letters(Number(piece)), count })))),
     ...numbered(plan.sheets).flatMap((one) => sheetBlocks(one, plan.sheets.length, sizes, size, reader)),
     ...keptBlocks(board.name, numbered(plan.sheets), size, reader),
   ];
@@ -110,8 +111,9 @@ function keptBlocks(
 
 const firstCuts = (part: Part): 'along' | 'across' => (part.kind === 'cut' ? part.cuts : 'along');
 
-function costOf({ cost, bound, sheets }: CuttingPlan): Message {
+function costOf({ cost, bound, sheets, lacking }: CuttingPlan): Message {
   const figures = { sheets: sheets.length, cost: cost / COINS };
+  if (lacking.length > 0) return say.tooFew(figures);
   return cost === bound ? say.least(figures) : say.notLeast({ ...figures, bound: bound / COINS });
 }
 

@@ -62,8 +62,11 @@ export function planCutting(
     if (search.best !== null && (search.best.cost < before.cost || bound > before.bound))
       effort.found?.(search.best.cost, bound);
   }
-  const sheets = (search.best?.patterns ?? []).map((pattern) => layOut(pattern, problem));
-  return { sheets, cost: search.best?.cost ?? 0, bound: Math.min(bound, search.best?.cost ?? bound), misfits };
+  const { patterns, left } = search.best === null ? search.asFarAsItGoes() : { ...search.best, left: [] };
+  const sheets = patterns.map((pattern) => layOut(pattern, problem));
+  const cost = costOf(patterns);
+  const lacking = left.flatMap((count, i) => (count > 0 ? [{ piece: problem.pieces[i]!.id, count }] : []));
+  return { sheets, cost, bound: Math.min(bound, cost), misfits, lacking };
 }
 
 interface Plan {
@@ -71,6 +74,12 @@ interface Plan {
   readonly cost: number;
   /** Squares of the areas that no strip takes: the greater, the more in one piece. */
   readonly free: number;
+}
+
+/** Sheets, and how many copies of each piece are in none of them. */
+interface Filled {
+  readonly patterns: readonly SheetPattern[];
+  readonly left: readonly number[];
 }
 
 const POOL_LIMIT = 3000;
@@ -136,13 +145,24 @@ class Search {
     if (rest !== null) this.#take([...patterns, ...rest]);
   }
 
-  /** Fills sheets until nothing is left: each time the sheet whose pieces are worth most for its price. null where stock runs out. */
+  /** What the stock is enough for, where no plan was found for all. */
+  asFarAsItGoes(): Filled {
+    return this.#fill(this.wanted, this.areas, 4);
+  }
+
+  /** Fills sheets until nothing is left; null where stock runs out. */
   #fillAll(
     wanted: readonly number[],
     values: readonly number[],
     width: number,
-    used = new Map<string, number>(),
-  ): SheetPattern[] | null {
+    used?: Map<string, number>,
+  ): readonly SheetPattern[] | null {
+    const { patterns, left } = this.#fill(wanted, values, width, used);
+    return left.some((count) => count > 0) ? null : patterns;
+  }
+
+  /** Fills sheets while any holds what is left: each time the sheet whose pieces are worth most for its price. */
+  #fill(wanted: readonly number[], values: readonly number[], width: number, used = new Map<string, number>()): Filled {
     const patterns: SheetPattern[] = [];
     let left = wanted;
     while (left.some((count) => count > 0)) {
@@ -150,13 +170,13 @@ class Search {
       const tried = free.map((bed) => goodPattern(bed, left, values, width)).filter(({ value }) => value > 0);
       const whole = tried.filter(({ counts }) => counts.every((count, i) => count === left[i]));
       const [pattern] = whole.length > 0 ? whole.sort(byPrice) : tried.sort(byWorth);
-      if (pattern === undefined) return null;
+      if (pattern === undefined) break;
       patterns.push(pattern);
       this.#remember(pattern);
       used.set(pattern.bed.stock.name, (used.get(pattern.bed.stock.name) ?? 0) + 1);
       left = less(left, pattern.counts);
     }
-    return patterns;
+    return { patterns, left };
   }
 
   /**
@@ -170,7 +190,7 @@ class Search {
   }
 
   /** Empties a few sheets, the badly used ones more often, and fills their pieces in anew. */
-  #refill(plan: Plan): SheetPattern[] | null {
+  #refill(plan: Plan): readonly SheetPattern[] | null {
     const count = Math.min(plan.patterns.length, 2 + Math.floor(this.#random() * 3));
     const order = plan.patterns
       .map((pattern) => ({ pattern, key: this.#use(pattern) * (0.6 + this.#random()) }))
@@ -214,7 +234,7 @@ class Search {
 
   #take(patterns: readonly SheetPattern[] | null): void {
     if (patterns === null) return;
-    const cost = patterns.reduce((sum, { bed }) => sum + bed.stock.price, 0);
+    const cost = costOf(patterns);
     const free = patterns.reduce((sum, { bed, strips }) => {
       const room = bed.rise - strips.reduce((high, { rise }) => high + rise, 0);
       return sum + (room * bed.run) ** 2;
@@ -224,6 +244,9 @@ class Search {
       this.best = { patterns, cost, free };
   }
 }
+
+const costOf = (patterns: readonly SheetPattern[]): number =>
+  patterns.reduce((sum, { bed }) => sum + bed.stock.price, 0);
 
 const byPrice = (a: SheetPattern, b: SheetPattern): number =>
   a.bed.stock.price - b.bed.stock.price || b.value - a.value;

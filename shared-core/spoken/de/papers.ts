@@ -91,7 +91,7 @@ export const papers = {
     noSaw: () => 'Rohplatten und ihr Zuschnitt sind nicht gerechnet: Die Werkstattdatei hat keine Plattensäge.',
     nothing: () => 'Es gibt nichts zu fertigen.',
     sheet: ({ board, stock }) => (board === stock ? `Rohplatten ${board}` : `Rohplatten ${board}, ${stock}`),
-    unlaid: ({ board }) => `${board}, dessen Rohplatten nicht bekannt sind`,
+    unlaid: ({ board }) => `${board} ohne Rohplatte`,
     band: ({ band }) => `Kantenband ${band}`,
     squareMetres: ({ amount }) => `${geld(amount)} m²`,
     metres: ({ amount }) => `${geld(amount)} m`,
@@ -170,6 +170,10 @@ export const papers = {
       'Schutzhaube und Spaltkeil bleiben an der Säge; Hände weg vom Blatt. Es gelten die Anleitung der Säge und die örtlichen Vorschriften.',
     noSize: () => 'Keine Aufteilung: Die Werkstattdatei nennt für diesen Plattenwerkstoff keine Plattengröße.',
     misfit: ({ letter }) => `${letter} lässt sich auf dieser Säge aus keiner Rohplatte schneiden.`,
+    lacking: ({ letter, count }) =>
+      `Für ${count} von ${letter} fehlt die Rohplatte: Die passenden sind aufgebraucht. Rohplatten dieses Plattenwerkstoffs in der Werkstattdatei ergänzen.`,
+    tooFew: ({ sheets, cost }) =>
+      `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, Kosten ${geld(cost)}, und Teile ohne Rohplatte`,
     least: ({ sheets, cost }) =>
       `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, Kosten ${geld(cost)}: Keine Aufteilung kostet weniger`,
     notLeast: ({ sheets, cost, bound }) =>

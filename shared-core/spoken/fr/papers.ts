@@ -93,7 +93,7 @@ export const papers = {
     nothing: () => 'Il n’y a rien à fabriquer.',
     sheet: ({ board, stock }) =>
       board === stock ? `panneaux entiers ${board}` : `panneaux entiers ${board}, ${stock}`,
-    unlaid: ({ board }) => `${board}, dont aucun panneau entier n’est connu`,
+    unlaid: ({ board }) => `${board} sans panneau entier`,
     band: ({ band }) => `bande ${band}`,
     squareMetres: ({ amount }) => `${montant(amount)} m²`,
     metres: ({ amount }) => `${montant(amount)} m`,
@@ -174,6 +174,10 @@ export const papers = {
       'Capot et couteau diviseur restent sur la scie ; garder les mains loin de la lame. La notice de la scie et les règles locales font foi.',
     noSize: () => 'Pas de plan de découpe : le fichier d’atelier ne donne aucune taille pour ce panneau brut.',
     misfit: ({ letter }) => `${letter} ne peut être coupé dans aucun panneau entier sur cette scie.`,
+    lacking: ({ letter, count }) =>
+      `${count} de ${letter} sans panneau entier : ceux qui conviennent sont épuisés. Ajouter des panneaux entiers de ce panneau brut au fichier d’atelier.`,
+    tooFew: ({ sheets, cost }) =>
+      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)}, et des pièces sans panneau entier`,
     least: ({ sheets, cost }) =>
       `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)} : aucun plan ne coûte moins`,
     notLeast: ({ sheets, cost, bound }) =>

@@ -35,7 +35,7 @@ import { sayHandMadeStrokes } from './strokes.js';
 import { sayServer } from './server-words.js';
 import { differences, faultsOfSheets, obstacles } from './sheets.js';
 import { faultsOfOurs } from './spoilt.js';
-import { BARE, JOBS, PAPERS, SAWLESS, SHEETLESS, SHOPS, SOUND } from './texts.js';
+import { BARE, FEW, JOBS, PAPERS, SAWLESS, SHEETLESS, SHOPS, SOUND } from './texts.js';
 
 /** The templates that a rule's findings and their repairs are told with, and what they first said there. */
 export interface OfRule {
@@ -93,7 +93,9 @@ export async function sayAll(ofRules: readonly RuleText[]): Promise<ReadonlyMap<
   const demos = ['kitchen', 'studio', 'every-finding'].map((name) => analyse(demoText(`${name}.carcass.yaml`)));
   for (const job of [
     ...demos,
-    ...PAPERS.map((text) => analyse(text, { 'own.shop.yaml': SHEETLESS, 'sawless.shop.yaml': SAWLESS })),
+    ...PAPERS.map((text) =>
+      analyse(text, { 'own.shop.yaml': SHEETLESS, 'sawless.shop.yaml': SAWLESS, 'few.shop.yaml': FEW }),
+    ),
   ])
     await sayPapers(job);
   sayNothing();

@@ -369,6 +369,7 @@ export const PAPERS: readonly string[] = [
   carcass('kind: base\nwidth: 2600\nheight: 2000'),
   carcass('kind: base\nwidth: 600\ndoors: pair', 'shop: own.shop.yaml\n'),
   carcass('kind: base\nwidth: 600', 'shop: sawless.shop.yaml\n'),
+  carcass('kind: base\nwidth: 600\ncount: 8', 'shop: few.shop.yaml\n'),
   'title: Empty\n',
 ];
 
@@ -379,6 +380,12 @@ export const SHEETLESS = NEUTRAL_SHOP_TEXT.replace(/, sheet-length: \d+, sheet-w
   .replace('  bracket: none', '  bracket: hook-130')
   .replace('  foot: none', '  foot: level-foot')
   .replace('\npulls:\n', '\npulls:\n  blind: { diameter: 5, depth: 12 }\n');
+
+/** The built-in shop with one sheet of a board left. */
+export const FEW = NEUTRAL_SHOP_TEXT.replace(
+  'sheet-length: 2800, sheet-width: 2070, grain: none }\n  board-18',
+  'sheets: { last: { length: 2800, width: 2070, count: 1 } }, grain: none }\n  board-18',
+);
 
 /** The built-in shop without its saw. */
 export const SAWLESS = NEUTRAL_SHOP_TEXT.replace(/\npanel-saws:\n.*\n/, '\n').replace(', saw: bench-saw', '');

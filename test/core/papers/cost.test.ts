@@ -52,6 +52,23 @@ describe('cost and time', () => {
     expect(rows['putting together']![2]).toBe((seconds / 100).toFixed(2));
   });
 
+  test('what no sheet is left for is in no sum, and is told', async () => {
+    const shop = SHOP.replace(
+      'sheet-length: 1000, sheet-width: 1000, price: 20',
+      'sheets: { left-over: { length: 1000, width: 600, count: 1, price: 5 } }',
+    );
+    const rows = rowsOf(await costOf(BOX, { 's.shop.yaml': shop }));
+    expect(rows['sheets of white-16, left-over']!.slice(0, 3)).toEqual(['1', '5.00', '5.00']);
+    // Eight pieces of 300 or 468 by 299, of which one side at least goes on a sheet of 1000 by 600.
+    const area = Number(/^([\d.]+) m²$/.exec(String(rows['white-16 without a sheet']![0]))![1]);
+    expect(area).toBeGreaterThan(0.9183 - 0.6);
+    expect(area).toBeLessThan(0.9183 - 0.0897);
+    const layouts = (await papersOf(analyse(BOX, { 's.shop.yaml': shop }), coverSolver)('sheet-layouts'))!;
+    expect(asText(layouts)).toMatch(/1 sheet, cost 5\.00, and pieces that have no sheet/);
+    expect(asText(layouts)).toMatch(/\d of B ha(?:s|ve) no sheet/);
+    expect(asText(layouts)).not.toMatch(/no layout costs/);
+  });
+
   test('cuts are those of the layout: between each two parts that lie side by side, and four trims a sheet', async () => {
     // To part eight pieces that lie on two sheets takes six cuts at least, and offcuts take more.
     const seconds = async (saw: string): Promise<number> => {

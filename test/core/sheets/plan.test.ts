@@ -144,6 +144,30 @@ describe('a plan of sheets', () => {
   });
 });
 
+test('where sheets run out the rest is cut all the same, and what has none is told', () => {
+  let short = 0;
+  fc.assert(
+    fc.property(problem, fc.integer({ min: 1, max: 3 }), (each, count) => {
+      const scarce = { ...each, stocks: each.stocks.map((stock) => ({ ...stock, count })) };
+      const plan = planCutting(scarce, null, 1, rounds(4));
+      expect(faultsOf(scarce, plan)).toEqual([]);
+      if (plan.lacking.length === 0) return;
+      short += 1;
+      // What one more sheet would take is only left where there is none.
+      for (const { piece } of plan.lacking) {
+        const own = { ...each.pieces.find(({ id }) => id === piece)!, count: 1 };
+        for (const stock of each.stocks) {
+          const used = plan.sheets.filter((sheet) => sheet.stock === stock.name).length;
+          const alone = planCutting({ ...each, pieces: [own], stocks: [stock] }, null, 1, rounds(1));
+          if (alone.misfits.length === 0) expect(used).toBe(count);
+        }
+      }
+    }),
+    { numRuns: 60 },
+  );
+  expect(short).toBeGreaterThan(5);
+});
+
 test('with no trim, a kerf is the same as none on a sheet and pieces larger by it', () => {
   // The sum of n pieces and n - 1 cuts is within the sheet just when n pieces larger by a cut are within a sheet larger by a cut.
   fc.assert(

@@ -38,9 +38,12 @@ export function faultsOf(problem: CuttingProblem, plan: CuttingPlan): readonly s
       }),
     );
   }
-  for (const { id, count } of problem.pieces)
-    if (!plan.misfits.includes(id) && made.get(id) !== count)
-      faults.push(`${id} is cut ${made.get(id) ?? 0} times, not ${count}`);
+  const lacking = new Map(plan.lacking.map(({ piece, count }) => [piece, count]));
+  for (const { id, count } of problem.pieces) {
+    const wanted = count - (lacking.get(id) ?? 0);
+    if (!plan.misfits.includes(id) && (made.get(id) ?? 0) !== wanted)
+      faults.push(`${id} is cut ${made.get(id) ?? 0} times, not ${wanted}`);
+  }
   for (const { name, count } of problem.stocks)
     if (count !== null && (used.get(name) ?? 0) > count) faults.push(`more of ${name} than there are`);
   if (cost !== plan.cost) faults.push(`the sheets cost ${cost}, not ${plan.cost}`);
