@@ -146,12 +146,12 @@ const fileOf = (stem: string, name: PaperName, form: FileForm): string => `${ste
 /** With a time to keep, each board gets its part of what is left; without, all the same rounds. */
 function effortOf(seconds: number | null, { tell, mayImprove }: Meanwhile): EffortOn {
   const end = performance.now() + (seconds ?? 0) * 1000;
-  return (board, index, boards) => {
-    const stage = { kind: 'layouts', board, index, boards } as const;
+  return (board, index, boards, priced) => {
+    const stage = { kind: 'layouts', board, index, boards, priced } as const;
     tell({ ...stage, found: null });
     const now = performance.now();
     const until = now + (end - now) / (boards - index);
-    const usual = usualEffort(board, index, boards);
+    const usual = usualEffort(board, index, boards, priced);
     return {
       rounds: seconds === null ? usual.rounds : Infinity,
       mayGoOn: () => mayImprove() && (seconds === null || performance.now() < until),

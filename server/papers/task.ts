@@ -27,13 +27,14 @@ export interface NamedFile {
   readonly content: string | Uint8Array;
 }
 
-/** How far it has come. Costs are in the smallest coins of the shop's money. */
+/** How far it has come. Costs are in the smallest coins of the shop's money, or a hundredth of a square metre where it has no prices. */
 export type Stage =
   | {
       readonly kind: 'layouts';
       readonly board: string;
       readonly index: number;
       readonly boards: number;
+      readonly priced: boolean;
       /** null before the first layout. */
       readonly found: { readonly cost: number; readonly bound: number } | null;
     }

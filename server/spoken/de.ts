@@ -70,10 +70,12 @@ const writingPapers: TranslationOf<typeof sayOfWriting> = {
   stopped: () => 'Abgebrochen; nichts wurde geschrieben.',
   boards: ({ board, place, boards }) =>
     boards === 1 ? `Rohplatten ${board}` : `Rohplatten ${board}, ${place} von ${boards} Plattenwerkstoffen`,
-  found: ({ what, cost, bound }) =>
-    cost <= bound
-      ? `${what}: Kosten ${money(cost)}, keine Aufteilung kostet weniger`
-      : `${what}: Kosten ${money(cost)}, mindestens ${money(bound)}`,
+  found: ({ what, cost, bound, priced }) => {
+    const amount = priced ? `Kosten ${money(cost)}` : `${money(cost)} m²`;
+    return cost <= bound
+      ? `${what}: ${amount}, keine Aufteilung ${priced ? 'kostet' : 'braucht'} weniger`
+      : `${what}: ${amount}, mindestens ${money(bound)}${priced ? '' : ' m²'}`;
+  },
   paper: ({ name, place, papers }) =>
     `${de.labels['paper-titles']?.[name.replaceAll(' ', '-')] ?? name}, ${place} von ${papers}`,
 };

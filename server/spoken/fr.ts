@@ -71,10 +71,12 @@ const writingPapers: TranslationOf<typeof sayOfWriting> = {
   stopped: () => 'Arrêté ; rien n’a été écrit.',
   boards: ({ board, place, boards }) =>
     boards === 1 ? `panneaux entiers ${board}` : `panneaux entiers ${board}, ${place} sur ${boards} panneaux bruts`,
-  found: ({ what, cost, bound }) =>
-    cost <= bound
-      ? `${what} : coût ${money(cost)}, aucun plan ne coûte moins`
-      : `${what} : coût ${money(cost)}, au moins ${money(bound)}`,
+  found: ({ what, cost, bound, priced }) => {
+    const amount = priced ? `coût ${money(cost)}` : `${money(cost)} m²`;
+    return cost <= bound
+      ? `${what} : ${amount}, aucun plan ${priced ? 'ne coûte' : 'n’en prend'} moins`
+      : `${what} : ${amount}, au moins ${money(bound)}${priced ? '' : ' m²'}`;
+  },
   paper: ({ name, place, papers }) =>
     `${fr.labels['paper-titles']?.[name.replaceAll(' ', '-')] ?? name}, ${place} sur ${papers}`,
 };

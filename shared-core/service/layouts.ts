@@ -3,7 +3,7 @@ import type { Reader } from '../length/reader.js';
 import type { Paper } from '../papers/paper.js';
 import { asText } from '../papers/render/text.js';
 import { layoutsPaper, type BoardLayouts } from '../papers/sheet-layouts/paper.js';
-import { boardProblem, COINS, sawOf } from '../sheets/board-problem.js';
+import { boardProblem, COINS, isPriced, sawOf } from '../sheets/board-problem.js';
 import { cutList } from '../sheets/cut-list.js';
 import type { Part } from '../sheets/model.js';
 import type { CoverSolver } from '../sheets/plan/cover.js';
@@ -18,9 +18,9 @@ const SEED = 1;
 
 /**
  * How long the layouts of a board are sought, and who is told of each better one. Asked once of each board that there are sheets
- * of, in their order: `index` of `boards`.
+ * of, in their order: `index` of `boards`. What is found is in money where the shop prices every size, else in square metres.
  */
-export type EffortOn = (board: string, index: number, boards: number) => Effort;
+export type EffortOn = (board: string, index: number, boards: number, priced: boolean) => Effort;
 
 /** The same layouts each time. */
 export const usualEffort: EffortOn = () => ({ rounds: ROUNDS, mayGoOn: () => true });
@@ -55,7 +55,7 @@ export async function layoutsOf(
   let index = 0;
   const boards = problems.map(({ board, sizes, problem }): BoardLayouts => {
     if (problem === null) return { board, sizes, plan: null };
-    const effort = effortOn(board.name, index, count);
+    const effort = effortOn(board.name, index, count, isPriced(board));
     index += 1;
     return { board, sizes, plan: planCutting(problem, lp, SEED, effort) };
   });
@@ -83,7 +83,8 @@ function boardData({ board, sizes, plan }: BoardLayouts): object {
       panels,
     })),
     ...(plan !== null && {
-      cost: plan.cost / COINS,
+      // In money, or in square metres where the shop does not price every size.
+      [isPriced(board) ? 'cost' : 'squareMetres']: plan.cost / COINS,
       atLeast: plan.bound / COINS,
       misfits: plan.misfits,
       lacking: plan.lacking,

@@ -4,7 +4,7 @@ import type { CuttingProblem, Stock } from './model.js';
 
 /** Smallest coins in one of the shop's money: prices are whole numbers in the search. */
 export const COINS = 100;
-/** Price of a square metre, in coins, where the shop says no price: then least cost is least area. */
+/** What a square metre counts, in coins, where the shop does not price every size: then least cost is least area. */
 const COINS_PER_SQUARE_METRE = 100;
 
 /** The saw that the shop cuts its panels with: the usual one, else the first; null where it has none. */
@@ -56,13 +56,26 @@ export function sheetPrice(board: Board, stock: string): number | null {
   return (price * area(own)) / area({ length: sheetLength, width: sheetWidth });
 }
 
-/** Every size in which the board is had. A size with no price costs as much as its area does at the price of the usual sheet. */
+/** The usual size of a board’s sheets; null where the shop gives none. */
+const usualSize = ({ sheetLength, sheetWidth }: Board): { length: number; width: number } | null =>
+  sheetLength !== null && sheetWidth !== null ? { length: sheetLength, width: sheetWidth } : null;
+
+/** Whether every size of a board has a price, its own or by its area; money and square metres cannot be weighed against each other. */
+export function isPriced(board: Board): boolean {
+  return usualSize(board) === null ? board.sheets.every(({ price }) => price !== null) : board.price !== null;
+}
+
+/**
+ * Every size in which the board is had. A size with no price costs as much as its area does at the price of the usual sheet; where
+ * that has none either, all count by their area.
+ */
 function stocksOf(board: Board): readonly Stock[] {
-  const { sheetLength, sheetWidth, price } = board;
-  const usual = sheetLength !== null && sheetWidth !== null ? { length: sheetLength, width: sheetWidth } : null;
+  const { price } = board;
+  const usual = usualSize(board);
+  const inMoney = isPriced(board);
   const perSquareMetre = usual !== null && price !== null ? (price * COINS) / area(usual) : COINS_PER_SQUARE_METRE;
   const coins = (size: { length: number; width: number }, said: number | null): number =>
-    Math.max(1, Math.round(said === null ? area(size) * perSquareMetre : said * COINS));
+    Math.max(1, Math.round(inMoney && said !== null ? said * COINS : area(size) * perSquareMetre));
   return [
     ...(usual === null ? [] : [{ name: board.name, ...usual, price: coins(usual, price), count: null }]),
     ...board.sheets.map(({ name, length, width, price: said, count }) => ({

@@ -27,7 +27,15 @@ interface NumberedSheet {
   readonly stock: string;
 }
 
-/** What the sheet layouts say. Costs are in the shop's own money. */
+/** What sheets cost in the shop's own money, or what they measure in all where it does not price every size. */
+interface Cost {
+  readonly cost: number;
+  readonly priced: boolean;
+}
+
+const amount = ({ cost, priced }: Cost): string => (priced ? `cost ${cost.toFixed(2)}` : `${cost.toFixed(2)} m²`);
+
+/** What the sheet layouts say. */
 export const say = messages('sheet-layouts', {
   about: ({ saw, kerf, stages }: { readonly saw: string; readonly kerf: Micrometres; readonly stages: number }, show) =>
     `Sizes as cut, bands taken off, in ${inUnit(show.unit)}. Saw: ${saw}, kerf ${show.exact(kerf)}, ${counted(stages, 'stage')}.`,
@@ -37,12 +45,12 @@ export const say = messages('sheet-layouts', {
   misfit: ({ letter }: { readonly letter: string }) => `${letter} cannot be cut from any sheet on this saw.`,
   lacking: ({ letter, count }: { readonly letter: string; readonly count: number }) =>
     `${count} of ${letter} ${count === 1 ? 'has' : 'have'} no sheet: those that would hold ${count === 1 ? 'it' : 'them'} are used up. Add sheets of the board to the shop file.`,
-  tooFew: ({ sheets, cost }: { readonly sheets: number; readonly cost: number }) =>
-    `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}, and pieces that have no sheet`,
-  least: ({ sheets, cost }: { readonly sheets: number; readonly cost: number }) =>
-    `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}: no layout costs less`,
-  notLeast: ({ sheets, cost, bound }: { readonly sheets: number; readonly cost: number; readonly bound: number }) =>
-    `${counted(sheets, 'sheet')}, cost ${cost.toFixed(2)}; no layout costs under ${bound.toFixed(2)}`,
+  tooFew: ({ sheets, ...cost }: Cost & { readonly sheets: number }) =>
+    `${counted(sheets, 'sheet')}, ${amount(cost)}, and pieces that have no sheet`,
+  least: ({ sheets, ...cost }: Cost & { readonly sheets: number }) =>
+    `${counted(sheets, 'sheet')}, ${amount(cost)}: no layout ${cost.priced ? 'costs' : 'takes'} less`,
+  notLeast: ({ sheets, bound, ...cost }: Cost & { readonly sheets: number; readonly bound: number }) =>
+    `${counted(sheets, 'sheet')}, ${amount(cost)}; no layout ${cost.priced ? `costs under ${bound.toFixed(2)}` : `takes under ${bound.toFixed(2)} m²`}`,
   firstCuts: ({ first, last, sheets, stock, cuts }: NumberedSheet & { readonly cuts: 'along' | 'across' }) =>
     `${first === last ? `Sheet ${first}` : `Sheets ${first} to ${last}`} of ${sheets}: ${stock}, first cuts ${cuts} the sheet`,
   sheet: ({ first, last, sheets, stock }: NumberedSheet) =>

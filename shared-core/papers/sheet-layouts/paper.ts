@@ -1,7 +1,7 @@
 import { inOneNotation } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
-import { COINS } from '../../sheets/board-problem.js';
+import { COINS, isPriced } from '../../sheets/board-problem.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { CuttingPlan, Part } from '../../sheets/model.js';
 import type { Board, PanelSaw, Shop } from '../../shop/model.js';
@@ -56,7 +56,7 @@ function boardBlocks({ board, sizes, plan }: BoardLayouts, reader: Reader): read
   const name = asItIs(board.name);
   if (plan === null) return [heading(2, name), list, paragraph(told(say.noSize()))];
   return [
-    heading(2, name, told(costOf(plan))),
+    heading(2, name, told(costOf(plan, isPriced(board)))),
     list,
     ...plan.misfits.map((id) => paragraph(told(say.misfit({ letter: letters(Number(id)) })))),
     ...plan.lacking.map(({ piece, count }) => paragraph(told(say.lacking({ letter: letters(Number(piece)), count })))),
@@ -111,8 +111,8 @@ function keptBlocks(
 
 const firstCuts = (part: Part): 'along' | 'across' => (part.kind === 'cut' ? part.cuts : 'along');
 
-function costOf({ cost, bound, sheets, lacking }: CuttingPlan): Message {
-  const figures = { sheets: sheets.length, cost: cost / COINS };
+function costOf({ cost, bound, sheets, lacking }: CuttingPlan, priced: boolean): Message {
+  const figures = { sheets: sheets.length, cost: cost / COINS, priced };
   if (lacking.length > 0) return say.tooFew(figures);
   return cost === bound ? say.least(figures) : say.notLeast({ ...figures, bound: bound / COINS });
 }

@@ -7,6 +7,8 @@ const ANLEITUNG = 'Es gelten die Anleitung der Maschine und die örtlichen Vorsc
 const SEITEN = { width: 'Breite', height: 'Höhe', depth: 'Tiefe' } as const;
 const SCHWERE = { error: 'Fehler', warning: 'Warnung', info: 'Hinweis' } as const;
 const geld = (amount: number): string => komma(amount.toFixed(2));
+const betrag = ({ cost, priced }: { readonly cost: number; readonly priced: boolean }): string =>
+  priced ? `Kosten ${geld(cost)}` : `${geld(cost)} m²`;
 const prozent = (part: number): string => komma(percent(part));
 
 /** Was die Werkstattpapiere sagen, außer denen der Maschinen. */
@@ -172,12 +174,12 @@ export const papers = {
     misfit: ({ letter }) => `${letter} lässt sich auf dieser Säge aus keiner Rohplatte schneiden.`,
     lacking: ({ letter, count }) =>
       `Für ${count} von ${letter} fehlt die Rohplatte: Die passenden sind aufgebraucht. Rohplatten dieses Plattenwerkstoffs in der Werkstattdatei ergänzen.`,
-    tooFew: ({ sheets, cost }) =>
-      `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, Kosten ${geld(cost)}, und Teile ohne Rohplatte`,
-    least: ({ sheets, cost }) =>
-      `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, Kosten ${geld(cost)}: Keine Aufteilung kostet weniger`,
-    notLeast: ({ sheets, cost, bound }) =>
-      `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, Kosten ${geld(cost)}; keine Aufteilung kostet weniger als ${geld(bound)}`,
+    tooFew: ({ sheets, ...cost }) =>
+      `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, ${betrag(cost)}, und Teile ohne Rohplatte`,
+    least: ({ sheets, ...cost }) =>
+      `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, ${betrag(cost)}: Keine Aufteilung ${cost.priced ? 'kostet' : 'braucht'} weniger`,
+    notLeast: ({ sheets, bound, ...cost }) =>
+      `${anzahl(sheets, 'Rohplatte', 'Rohplatten')}, ${betrag(cost)}; keine Aufteilung ${cost.priced ? `kostet weniger als ${geld(bound)}` : `braucht weniger als ${geld(bound)} m²`}`,
     firstCuts: ({ first, last, sheets, stock, cuts }) =>
       `${first === last ? `Rohplatte ${first}` : `Rohplatten ${first} bis ${last}`} von ${sheets}: ${stock}, erste Schnitte ${cuts === 'along' ? 'längs' : 'quer'}`,
     sheet: ({ first, last, sheets, stock }) =>

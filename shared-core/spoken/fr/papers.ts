@@ -7,6 +7,8 @@ const NOTICE = 'La notice de la machine et les règles locales font foi.';
 const CÔTÉS = { width: 'largeur', height: 'hauteur', depth: 'profondeur' } as const;
 const GRAVITÉ = { error: 'Erreur', warning: 'Avertissement', info: 'Remarque' } as const;
 const montant = (amount: number): string => virgule(amount.toFixed(2));
+const coût = ({ cost, priced }: { readonly cost: number; readonly priced: boolean }): string =>
+  priced ? `coût ${montant(cost)}` : `${montant(cost)} m²`;
 const pourCent = (part: number): string => virgule(percent(part));
 
 /** Ce que disent les documents d’atelier, hors ceux des machines. */
@@ -176,12 +178,12 @@ export const papers = {
     misfit: ({ letter }) => `${letter} ne peut être coupé dans aucun panneau entier sur cette scie.`,
     lacking: ({ letter, count }) =>
       `${count} de ${letter} sans panneau entier : ceux qui conviennent sont épuisés. Ajouter des panneaux entiers de ce panneau brut au fichier d’atelier.`,
-    tooFew: ({ sheets, cost }) =>
-      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)}, et des pièces sans panneau entier`,
-    least: ({ sheets, cost }) =>
-      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)} : aucun plan ne coûte moins`,
-    notLeast: ({ sheets, cost, bound }) =>
-      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, coût ${montant(cost)} ; aucun plan ne coûte moins de ${montant(bound)}`,
+    tooFew: ({ sheets, ...cost }) =>
+      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, ${coût(cost)}, et des pièces sans panneau entier`,
+    least: ({ sheets, ...cost }) =>
+      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, ${coût(cost)} : aucun plan ${cost.priced ? 'ne coûte' : 'n’en prend'} moins`,
+    notLeast: ({ sheets, bound, ...cost }) =>
+      `${compte(sheets, 'panneau entier', 'panneaux entiers')}, ${coût(cost)} ; aucun plan ${cost.priced ? `ne coûte moins de ${montant(bound)}` : `ne prend moins de ${montant(bound)} m²`}`,
     firstCuts: ({ first, last, sheets, stock, cuts }) =>
       `${first === last ? `Panneau entier ${first}` : `Panneaux entiers ${first} à ${last}`} sur ${sheets} : ${stock}, premières coupes en ${cuts === 'along' ? 'long' : 'travers'}`,
     sheet: ({ first, last, sheets, stock }) =>

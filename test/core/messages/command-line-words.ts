@@ -58,9 +58,10 @@ function sayWriting(): void {
   tell(sayPapers.noDisk(), 'mm');
   tell(sayPapers.fault({ path: 'out', fault: 'forbidden' }), 'mm');
   tell(sayPapers.stopped(), 'mm');
-  const stage = { kind: 'layouts', board: 'white-16', index: 0, boards: 2 } as const;
+  const stage = { kind: 'layouts', board: 'white-16', index: 0, boards: 2, priced: true } as const;
   stageWords({ ...stage, found: null });
   stageWords({ ...stage, found: { cost: 21240, bound: 20310 } });
+  stageWords({ ...stage, priced: false, found: { cost: 1160, bound: 1160 } });
   stageWords({ kind: 'paper', name: 'cut-list', index: 0, papers: 10 });
 }
 

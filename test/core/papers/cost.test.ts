@@ -69,6 +69,24 @@ describe('cost and time', () => {
     expect(asText(layouts)).not.toMatch(/no layout costs/);
   });
 
+  test.each([
+    ['no size has a price', 'sheet-length: 1000, sheet-width: 1000', /2 sheets, 2\.00 m²: no layout takes less/],
+    [
+      'only a further size has a price, however dear it is or cheap',
+      'sheet-length: 1000, sheet-width: 1000, sheets: { half: { length: 1000, width: 500, price: 0.01 } }',
+      /\d sheets, (?:1\.50|2\.00) m²[:;] no layout takes/,
+    ],
+    [
+      'the usual size has a price',
+      'sheet-length: 1000, sheet-width: 1000, price: 20',
+      /2 sheets, cost 40\.00: no layout/,
+    ],
+  ])('layouts are counted in money only where every size has a price: %s', async (_, board, said) => {
+    const shop = SHOP.replace('sheet-length: 1000, sheet-width: 1000, price: 20', board);
+    const layouts = (await papersOf(analyse(BOX, { 's.shop.yaml': shop }), coverSolver)('sheet-layouts'))!;
+    expect(asText(layouts)).toMatch(said);
+  });
+
   test('cuts are those of the layout: between each two parts that lie side by side, and four trims a sheet', async () => {
     // To part eight pieces that lie on two sheets takes six cuts at least, and offcuts take more.
     const seconds = async (saw: string): Promise<number> => {
