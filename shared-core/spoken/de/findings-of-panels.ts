@@ -1,7 +1,7 @@
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
 import { CIRCUMSTANCES } from './circumstances.js';
-import { anzahl, FROM, HAND, LINE, quoted, und, work, zahl } from './words.js';
+import { anzahl, FROM, HAND, LINE, oder, quoted, und, work, zahl } from './words.js';
 
 /** Befunde über Platten, Böden, Reihen und Türen. */
 /** '45°' */
@@ -181,8 +181,8 @@ export const findingsOfPanels = {
       `${outOfRange(out, show)} Erzwingen Sie es nicht: Bekanten Sie vor dem Zuschnitt, oder wählen Sie eine andere Maschine.`,
   },
   'panel-past-sheet': {
-    pastSheet: ({ panels, cut, board, sheet, grainAlong }, show) =>
-      `${und(panels)} ${zahl(panels.length, 'wird', 'werden')} auf ${by(cut, show)} geschnitten, und eine Rohplatte von ${quoted(board)} misst ${by(sheet, show)}${grainAlong ? ', mit der Maserung längs' : ''}. Ändern Sie die Größe, oder wählen Sie einen anderen Plattenwerkstoff.`,
+    pastSheet: ({ panels, cut, board, sheets, grainAlong }, show) =>
+      `${und(panels)} ${zahl(panels.length, 'wird', 'werden')} auf ${by(cut, show)} geschnitten, und eine Rohplatte von ${quoted(board)} misst ${oder(sheets.map((sheet) => by(sheet, show)))}${grainAlong ? ', mit der Maserung längs' : ''}. Ändern Sie die Größe, oder wählen Sie einen anderen Plattenwerkstoff.`,
   },
   'row-distance': {
     setback: ({ machine, alone, setback, ...row }, show) =>

@@ -1,7 +1,7 @@
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
 import { CIRCUMSTANCES } from './circumstances.js';
-import { compte, et, FROM, HAND, LINE, nombre, OUR_FAULT, quoted, work } from './words.js';
+import { compte, et, FROM, HAND, LINE, nombre, ou, OUR_FAULT, quoted, work } from './words.js';
 
 /** Constats sur les panneaux, les tablettes, les rangées et les portes. */
 /** '45°' */
@@ -179,8 +179,8 @@ export const findingsOfPanels = {
       `${outOfRange(out, show)} Ne forcez pas : plaquez avant de mettre à la cote, ou choisissez une autre machine.`,
   },
   'panel-past-sheet': {
-    pastSheet: ({ panels, cut, board, sheet, grainAlong }, show) =>
-      `${et(panels)} ${nombre(panels.length, 'est débité', 'sont débités')} à ${by(cut, show)}, et un panneau entier de ${quoted(board)} mesure ${by(sheet, show)}${grainAlong ? ', le fil dans la longueur' : ''}. Changez la taille, ou choisissez un autre panneau brut.`,
+    pastSheet: ({ panels, cut, board, sheets, grainAlong }, show) =>
+      `${et(panels)} ${nombre(panels.length, 'est débité', 'sont débités')} à ${by(cut, show)}, et un panneau entier de ${quoted(board)} mesure ${ou(sheets.map((sheet) => by(sheet, show)))}${grainAlong ? ', le fil dans la longueur' : ''}. Changez la taille, ou choisissez un autre panneau brut.`,
   },
   'row-distance': {
     setback: ({ machine, alone, setback, ...row }, show) =>

@@ -18,8 +18,30 @@ rule('panel-past-sheet', {
       severity: 'error',
       panel: 'bottom',
     },
+    {
+      // too long for one size, too wide for the other; of the third there is none
+      carcass: 'kind: tall\nwidth: 600\nheight: «2512»\nback: none',
+      shop: 'boards: { board-16: { thickness: 16, sheet-length: 2440, sheet-width: 1220, sheets: { strip: { length: 3000, width: 300 }, gone: { length: 3000, width: 2000, count: 0 } } } }',
+      says: 'left and right are cut to 2512 mm × 559 mm, and a sheet of ‘board-16’ measures 2440 mm × 1220 mm or 3000 mm × 300 mm. Change the size, or choose another board.',
+      severity: 'error',
+      panel: 'left',
+    },
+    {
+      // the board is had in further sizes alone
+      carcass: 'kind: tall\nwidth: 600\nheight: «2512»\nback: none',
+      shop: 'boards: { board-16: { thickness: 16, sheets: { half: { length: 2440, width: 1220 } } } }',
+      says: 'left and right are cut to 2512 mm × 559 mm, and a sheet of ‘board-16’ measures 2440 mm × 1220 mm. Change the size, or choose another board.',
+      severity: 'error',
+      panel: 'left',
+    },
   ],
   sound: [
+    {
+      // on a further size
+      carcass: 'kind: tall\nwidth: 600\nheight: 2512\nback: none',
+      shop: 'boards: { board-16: { thickness: 16, sheet-length: 2440, sheet-width: 1220, sheets: { long: { length: 3000, width: 1220 } } } }',
+      besides: ['clamp-too-small'],
+    },
     {
       carcass: 'kind: tall\nwidth: 600\nheight: 2440\nback: none',
       shop: 'boards: { board-16: { thickness: 16, sheet-length: 2440, sheet-width: 1220 } }',
