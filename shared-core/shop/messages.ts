@@ -45,6 +45,8 @@ export const say = messages('shop', {
     `The shop file does not name the usual ${HABITS[habit]}, so ${quoted(taken)} is used. Write \`${habit}\` under \`habits\`.`,
   twice: ({ name, sort }: { readonly name: string; readonly sort: NamedSort }) =>
     `Another ${sortNoun(sort)} is already called ${quoted(name)}. Give this one another name.`,
+  sheetLikeBoard: ({ name }: { readonly name: string }) =>
+    `The usual sheet of ${quoted(name)} is called so already, and this one is left out. Give it another name.`,
   first: ({ name }: { readonly name: string }) => `${quoted(name)} is first used here.`,
   use: ({ name }: { readonly name: string }) => `Use ${quoted(name)}`,
   addHabit: ({ habit, name }: { readonly habit: string; readonly name: string }) =>

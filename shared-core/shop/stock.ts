@@ -24,7 +24,11 @@ export type Stock = Pick<
 /** The named things of a shop, each sort by name; a name that is taken is told, and the first thing keeps it. */
 export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
   return {
-    boards: byName(shop.boards.map(boardOf), 'board', findings),
+    boards: byName(
+      shop.boards.map((board) => boardOf(board, findings)),
+      'board',
+      findings,
+    ),
     bands: byName(shop.bands, 'band', findings),
     fittings: byName(thingsOf(shopSchema, shop, 'fitting'), 'fitting', findings),
     hinges: byName(shop.hinges, 'hinge', findings),
@@ -38,8 +42,14 @@ export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
   };
 }
 
-function boardOf({ measured, thickness, ...board }: ShopModel['boards'][number]): Board {
-  return { ...board, thickness: measured ?? thickness, nominal: thickness };
+function boardOf({ measured, thickness, ...board }: ShopModel['boards'][number], findings: Finding[]): Board {
+  const { name, sheetLength, sheetWidth } = board;
+  // The usual sheet goes by the name of its board.
+  const clash =
+    sheetLength !== null && sheetWidth !== null ? board.sheets.find((sheet) => sheet.name === name) : undefined;
+  if (clash !== undefined) findings.push(errorAt('name-duplicate', clash.place, say.sheetLikeBoard({ name })));
+  const sheets = board.sheets.filter((sheet) => sheet !== clash);
+  return { ...board, sheets, thickness: measured ?? thickness, nominal: thickness };
 }
 
 function byName<T extends Named>(things: readonly T[], sort: NamedSort, findings: Finding[]): ReadonlyMap<string, T> {

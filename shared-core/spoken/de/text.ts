@@ -153,6 +153,8 @@ export const text = {
       `Die Werkstattdatei sagt nicht, was üblich ist (${HABITS[habit]}); genommen wird ${quoted(taken)}. Schreiben Sie \`${habit}\` unter \`habits\`.`,
     twice: ({ name, sort: of }) =>
       `${quoted(name)} heißt hier schon etwas (${noun(of).bare}). Geben Sie diesem einen anderen Namen.`,
+    sheetLikeBoard: ({ name }) =>
+      `So heißt schon die übliche Rohplatte von ${quoted(name)}; diese wird nicht gezählt. Geben Sie ihr einen anderen Namen.`,
     first: ({ name }) => `${quoted(name)} ist zuerst hier vergeben.`,
     use: ({ name }) => `${quoted(name)} nehmen`,
     addHabit: ({ habit, name }) => `${habit}: ${name} zu den Gewohnheiten hinzufügen`,

@@ -147,6 +147,8 @@ export const text = {
       `Le fichier d’atelier ne dit pas ce qui est habituel (${HABITS[habit]}) ; ${quoted(taken)} sert donc. Écrivez \`${habit}\` sous \`habits\`.`,
     twice: ({ name, sort: of }) =>
       `${quoted(name)} désigne déjà autre chose (${noun(of).bare}). Donnez à celui-ci un autre nom.`,
+    sheetLikeBoard: ({ name }) =>
+      `Le panneau entier usuel de ${quoted(name)} s’appelle déjà ainsi ; celui-ci n’est pas compté. Donnez-lui un autre nom.`,
     first: ({ name }) => `${quoted(name)} est d’abord employé ici.`,
     use: ({ name }) => `Prendre ${quoted(name)}`,
     addHabit: ({ habit, name }) => `Ajouter ${habit}: ${name} aux habitudes`,

@@ -340,6 +340,7 @@ export const SHOPS: readonly string[] = [
   '',
   'boards: { a: { thickness: 16 }, a: { thickness: 18 } }\n',
   'boards: { a-16: { thickness: 16 } }\nhabits: { board: b-16 }\n',
+  'boards: { a-16: { thickness: 16, sheet-length: 2800, sheet-width: 2070, sheets: { a-16: { length: 900, width: 600 } } } }\n',
   'boards: { a-16: { thickness: 16 }, b-18: { thickness: 18 } }\n',
   'boards: 16\n',
   'boards:\n  a-16: 16\n  b-16: { thickness: wide }\n  c-16: { thickness: 16, sheet-length: }\n  : { thickness: 3 }\n',

@@ -249,3 +249,22 @@ test('one depth alone is the greatest that a machine bores; a span from it to it
   expect(depthOf('60')).toEqual({ findings: 0, depth: { min: 0, max: 60_000 }, fence });
   expect(depthOf('60 to 60')).toEqual({ findings: 0, depth: { min: 60_000, max: 60_000 }, fence });
 });
+
+test('a further sheet that is called as its board is left out and told, where the usual sheet goes by that name', () => {
+  const board = (usual: string): string =>
+    `boards: { oak: { thickness: 16, ${usual}sheets: { oak: { length: 900, width: 600, price: 5 }, half: { length: 1400, width: 2070 } } } }\n`;
+  const clash = board('sheet-length: 2800, sheet-width: 2070, price: 60, ');
+  expect(told(clash).filter((one) => one.startsWith('name-duplicate'))).toEqual([
+    'name-duplicate error @oak@ The usual sheet of ‘oak’ is called so already, and this one is left out. Give it another name.',
+  ]);
+  expect(
+    readShop(clash)
+      .shop.boards.get('oak')!
+      .sheets.map(({ name }) => name),
+  ).toEqual(['half']);
+  expect(
+    readShop(board(''))
+      .shop.boards.get('oak')!
+      .sheets.map(({ name }) => name),
+  ).toEqual(['oak', 'half']);
+});
