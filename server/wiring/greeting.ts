@@ -2,6 +2,7 @@ import {
   CodeActionKind,
   FileOperationPatternKind,
   TextDocumentSyncKind,
+  type InitializeParams,
   type InitializeResult,
 } from 'vscode-languageserver';
 import { languageOf, type Language } from '../../shared-core/words/language.js';
@@ -57,6 +58,13 @@ const CAPABILITIES: InitializeResult['capabilities'] = {
 /** A job's findings follow from its shop file too. */
 const PULLS = { identifier: 'borewright', interFileDependencies: true, workspaceDiagnostics: true };
 
+/** The folders that are open. */
+function foldersOf(params: InitializeParams): readonly string[] {
+  if (params.workspaceFolders) return params.workspaceFolders.map(({ uri }) => uri);
+  // eslint-disable-next-line @typescript-eslint/no-deprecated -- An older client names one folder alone, and so.
+  return params.rootUri ? [params.rootUri] : [];
+}
+
 /**
  * Client and server say what they can do, and the client which folders are open.
  * @param reference where the reference page is, unless the client says otherwise
@@ -70,7 +78,7 @@ export function greet(session: Session, version: string, reference: string | nul
     session.files.isRestricted = session.abilities.isRestricted;
     client.meet(params);
     session.workspace.takeWishes(client.settings.wishes);
-    names.folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
+    names.folders = foldersOf(params);
     const capabilities = session.abilities.pulls ? { ...CAPABILITIES, diagnosticProvider: PULLS } : CAPABILITIES;
     return { serverInfo: { name: 'borewright', version }, capabilities };
   });

@@ -56,6 +56,9 @@ export class Folder {
   }
 }
 
+const namedFolders = (folders: readonly string[] | null): object =>
+  folders === null ? {} : { workspaceFolders: folders.map((uri) => ({ uri, name: uri })) };
+
 interface Changed {
   readonly uri: string;
   readonly version: number;
@@ -92,7 +95,7 @@ export class Client {
     capabilities: object = CAPABILITIES,
     initializationOptions?: unknown,
     command: readonly string[] = [SERVER, '--stdio'],
-    folders: readonly string[] | null = null,
+    folders: readonly string[] | string | null = null,
     answers: (connection: MessageConnection) => void = () => undefined,
     locale?: string,
   ): Promise<Client> {
@@ -118,11 +121,11 @@ export class Client {
     connection.listen();
     const result = await connection.sendRequest<InitializeResult>('initialize', {
       processId: process.pid,
-      rootUri: null,
+      // An older client names one folder alone.
+      ...(typeof folders === 'string' ? { rootUri: folders } : { rootUri: null, ...namedFolders(folders) }),
       capabilities,
       initializationOptions,
       ...(locale !== undefined && { locale }),
-      ...(folders !== null && { workspaceFolders: folders.map((uri) => ({ uri, name: uri })) }),
     });
     client.capabilities = result.capabilities;
     await connection.sendNotification('initialized', {});

@@ -21,7 +21,11 @@ const progress: string[] = [];
 /** Whether the client shows it. */
 let showsProgress = true;
 
-async function start(more: object = {}, options: object = {}): Promise<void> {
+async function start(
+  more: object = {},
+  options: object = {},
+  folders: readonly string[] | string = [folder.uri('one'), folder.uri('two')],
+): Promise<void> {
   client = await Client.start(
     {
       ...CAPABILITIES,
@@ -36,7 +40,7 @@ async function start(more: object = {}, options: object = {}): Promise<void> {
     },
     options,
     undefined,
-    [folder.uri('one'), folder.uri('two')],
+    folders,
     (connection) => {
       connection.onRequest('workspace/configuration', () => [settings]);
       connection.onRequest('window/workDoneProgress/create', () => {
@@ -96,6 +100,14 @@ describe('findings of files that are not open', () => {
     expect([...client.diagnostics.keys()].some((uri) => uri.includes('node_modules'))).toBe(false);
     await set({});
     await client.until(() => uris.every((uri) => codes(uri).length === 0), 'nothing of files that are not open');
+  });
+
+  test('are told of the one folder that an older client names', async () => {
+    const uri = put('one/shelf.carcass.yaml', SHELF_OFF);
+    await start({}, {}, folder.uri('one'));
+    await set(ON);
+    await client.until(() => codes(uri).length > 0, 'findings of a file in the folder');
+    expect(codes(uri)).toEqual(['shelf-off-grid']);
   });
 
   test('are told to a client that refuses to show how far the search has come', async () => {

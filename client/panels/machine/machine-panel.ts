@@ -146,8 +146,9 @@ export class MachinePanel extends Panel<MachineSubject, FromMachinePage, ToMachi
   /** At the machine nothing else is looked at: the view gets all the room that the editor has. */
   async #giveRoom(all: boolean): Promise<void> {
     const command = all ? 'workbench.action.maximizeEditorHideSidebar' : 'workbench.action.evenEditorWidths';
-    // In and out at once are done one after the other; both commands take the keys from the page.
-    this.#room = this.#room.then(async () => {
+    // In and out at once are done one after the other, also after one that failed; both commands take the keys from the page.
+    const before = this.#room.catch(() => undefined);
+    this.#room = before.then(async () => {
       if (this.isClosed) return;
       this.reveal();
       await vscode.commands.executeCommand(command);
