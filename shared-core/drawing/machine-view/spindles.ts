@@ -61,7 +61,8 @@ export function drawHeads(stage: Stage): void {
     const those = layout.spindles.filter((one) => one.head === head);
     const box = grow(around(those.map(({ at }) => ({ ...stage.at(at[0], at[1]), width: 0, height: 0 })))!, HEAD_HALF);
     stage.pen.path({ key: `head:${head}`, class: 'head' }, 'phantom', corners(box));
-    for (const one of those) drawSpindle(stage, spindleKey(one), stage.at(one.at[0], one.at[1]), one.diameter);
+    for (const one of those.filter(({ at }) => !stage.inBreak(at[0], at[1])))
+      drawSpindle(stage, spindleKey(one), stage.at(one.at[0], one.at[1]), one.diameter);
   }
 }
 const HEAD_HALF = 22;

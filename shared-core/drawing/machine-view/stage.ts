@@ -13,14 +13,16 @@ import type { Acted } from './strokes.js';
 export interface TableRoom {
   readonly x: number;
   readonly y: number;
+  /** Length of a break, in the same. */
+  readonly gaps: { readonly x: number; readonly y: number };
+  /** Whether an upright head may be broken where it stands empty beyond the panel. */
+  readonly breaksHead: boolean;
 }
 
 /** Where all of it is to be read in a pane. */
-export const IN_PANE: TableRoom = { x: 128, y: 82 };
+export const IN_PANE: TableRoom = { x: 128, y: 82, gaps: { x: 18, y: 14 }, breaksHead: false };
 /** Where it stands on a page with all that is said of a set-up. */
-export const ON_PAGE: TableRoom = { x: 128, y: 42 };
-/** Length of a break on the page, in the same. */
-const GAP = { x: 18, y: 14 } as const;
+export const ON_PAGE: TableRoom = { x: 128, y: 42, gaps: { x: 18, y: 8 }, breaksHead: true };
 /** A panel up to this long, in millimetres, has no break; on a level head it may be broken behind the end that is bored. */
 const SEEN_WHOLE = 1000;
 /** The fewest breaks are made that come within this factor of the largest scale to be had. */
@@ -30,6 +32,9 @@ const NEARLY = 1.12;
  * manual decides.
  */
 export const HANDS_CLEAR = 120;
+
+/** What is seen about the last spindle of a head that is broken before it. */
+const HEAD_END = 24;
 
 /** Millimetres of lettering from the fence line to the outer side of the fence as it is drawn. */
 export const BAR = 4.5;
@@ -54,13 +59,13 @@ export class Stage {
   ) {
     const { layout } = acted;
     this.out = layout.fence === 'far' ? -1 : 1;
-    const needed = neededPlaces(acted);
+    const needed = neededPlaces(acted, room);
     const least = Math.min(uncut(needed.x, room.x), uncut(needed.y, room.y));
-    const y = interrupted(needed.y, room.y, GAP.y, least);
-    const x = interrupted(needed.x, room.x, GAP.x, y.scale);
+    const y = interrupted(needed.y, room.y, room.gaps.y, least);
+    const x = interrupted(needed.x, room.x, room.gaps.x, y.scale);
     this.whole = Math.max(x.scale, y.scale);
-    this.#xs = new Interrupted(x.stretches, GAP.x * this.whole);
-    this.#ys = new Interrupted(y.stretches, GAP.y * this.whole);
+    this.#xs = new Interrupted(x.stretches, room.gaps.x * this.whole);
+    this.#ys = new Interrupted(y.stretches, room.gaps.y * this.whole);
     this.breaks = { x: this.#xs.breaks, y: this.#ys.breaks };
     this.pen = new Pen(acted.stroke.panel, this.whole / nearer);
     this.panel = boxOf(
@@ -135,7 +140,10 @@ export class Stage {
 export const STOP_LONG = 3.6;
 
 /** What must be seen on each axis, in millimetres of the page before it is interrupted. */
-function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Stretch[]; y: Stretch[] } {
+function neededPlaces(
+  { layout, holes, place, stroke, before }: Acted,
+  { breaksHead }: TableRoom,
+): { x: Stretch[]; y: Stretch[] } {
   const isLevel = described(stroke.setUp.machine).bores === 'ends';
   const x: Stretch[] = [];
   const y: Stretch[] = [];
@@ -155,7 +163,13 @@ function neededPlaces({ layout, holes, place, stroke, before }: Acted): { x: Str
   const ys = layout.panel.map(([, py]) => -mm(py));
   const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
   if (!isLevel && bottom - top <= SEEN_WHOLE) y.push({ from: top, to: bottom });
-  for (const { at } of layout.spindles) seen(at[0], at[1], isLevel ? 40 : HANDS_CLEAR / 2);
+  for (const one of layout.spindles) {
+    const [sx, sy] = one.at;
+    const isBesidePanel = -mm(sy) < top || -mm(sy) > bottom;
+    if (!breaksHead || stroke.setUp.machine.kind !== 'vertical' || one.diameter !== null || !isBesidePanel)
+      seen(sx, sy, isLevel ? 40 : HANDS_CLEAR / 2);
+    else if (one.spindle === layout.spindles.length - 1) seen(sx, sy, HEAD_END);
+  }
   for (const stop of layout.stops) x.push({ from: mm(stop.x) - 40, to: mm(stop.x) + 40 });
   for (const clamp of layout.clamps) seen(clamp.x, clamp.y, 40);
   y.push({ from: -10, to: 10 });

@@ -25,25 +25,25 @@ export interface OnPaper {
 const MARGIN = 1;
 /** How many pictures a set-up has at most: one for each stop that panels come to. */
 const MOST_PICTURES = 2;
+/** The least that names the panel's face on the panel is enough; where none does, no larger one tells more. */
+const ROOMS: readonly TableRoom[] = [ON_PAGE, { ...ON_PAGE, y: 56 }, IN_PANE];
 
 /** The machine with its stops and spindles, once for each stop that panels come to, with what is seen there. */
 export function machinePictures(setUp: SetUp, { machine }: OnPaper, reader: Reader): readonly Block[] {
   const seen = new Set<string>();
-  const stops = new Set(setUp.runs.flatMap(({ steps }) => steps.map(({ stop }) => stop)));
   return setUp.runs.flatMap((run) =>
     run.steps.flatMap((step, index): readonly Block[] => {
       if (seen.has(step.stop) || seen.size >= MOST_PICTURES) return [];
-      // Two pictures take a second page in any case.
-      const low = stops.size > 1 ? null : machine(setUp, run, index, ON_PAGE);
-      const scene = low !== null && namesFaceOnPanel(low) ? low : machine(setUp, run, index, IN_PANE);
-      if (scene === null) return [];
+      const scenes = ROOMS.flatMap((room) => machine(setUp, run, index, room) ?? []);
+      const scene = scenes.find(namesFaceOnPanel) ?? scenes[0];
+      if (scene === undefined) return [];
       seen.add(step.stop);
       return [pictureOf(scene, run, index, reader)];
     }),
   );
 }
 
-/** False where the panel comes out too small for it, so that a larger picture tells more. */
+/** False where the panel comes out too small for it, so that a larger picture may tell more. */
 function namesFaceOnPanel({ shapes, scale }: MachineScene): boolean {
   const face = shapes.find(({ class: of }) => of === 'panel-name');
   const panel = shapes.find(({ class: of }) => of === 'panel');

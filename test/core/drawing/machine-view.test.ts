@@ -8,6 +8,7 @@ import { Interrupted, kept } from '../../../shared-core/drawing/machine-view/int
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
 import { moveWords, turnOf } from '../../../shared-core/drawing/machine-view/words.js';
 import { act } from '../../../shared-core/drawing/machine-view/strokes.js';
+import { ON_PAGE } from '../../../shared-core/drawing/machine-view/stage.js';
 import { unionOutline } from '../../../shared-core/drawing/machine-view/union.js';
 import { machineScene } from '../../../shared-core/drawing/machine-view/view.js';
 import type { Box, CircleShape, PathShape, Shape, TextShape } from '../../../shared-core/drawing/scene/scene.js';
@@ -87,6 +88,35 @@ function endSide(scene: MachineScene): string {
   const across = Math.abs(right) / Math.abs(corner.x - panel!.x) > Math.abs(down) / Math.abs(corner.y - panel!.y);
   return across ? (right > 0 ? 'right' : 'left') : down > 0 ? 'near' : 'far';
 }
+
+describe('on a page', () => {
+  const upright = kitchen.shown.filter(({ setUp }) => setUp.machine.kind === 'vertical');
+  const onPage = ({ drawn, setUp, panel, index }: Shown): MachineScene =>
+    machineScene(drawn, { setUps: kitchen.setUps, setUp: setUp.id, panel, step: index }, 1, ON_PAGE)!;
+  const isBroken = ({ shapes }: MachineScene): boolean => shapes.some(({ key }) => key.startsWith('break-y'));
+  const emptyOf = ({ shapes }: MachineScene): readonly Shape[] =>
+    shapes.filter((one) => one.class === 'spindle-empty' && one.key.startsWith('spindle:'));
+
+  it('an upright head is broken where it stands empty beyond the panel, and nothing else of it is left out', () => {
+    const broken = upright.filter((one) => isBroken(onPage(one)) && !isBroken(one.scene));
+    expect(broken.length).toBeGreaterThan(5);
+    for (const one of broken) {
+      const scene = onPage(one);
+      const loaded = (of: MachineScene): readonly string[] =>
+        of.shapes.filter((shape) => shape.class === 'spindle-loaded').map(({ key }) => key);
+      expect(loaded(scene), one.name).toEqual(loaded(one.scene));
+      const all = new Map(emptyOf(one.scene).map((shape) => [shape.key, middle(shape)]));
+      const kept = new Set(emptyOf(scene).map(({ key }) => key));
+      const panel = boxOf((byKey(one.scene).get('panel') as PathShape).points, 0);
+      const last = one.scene.spindles.length - 1;
+      expect(kept, one.name).toContain(`spindle:0:${last}`);
+      const out = [...all].filter(([key]) => !kept.has(key));
+      expect(out.length, one.name).toBeGreaterThan(0);
+      for (const [key, { y }] of out)
+        expect(y < panel.y || y > panel.y + panel.height, `${one.name} ${key}`).toBe(true);
+    }
+  });
+});
 
 describe.each(JOBS)('every stroke of %s', (_, all) => {
   it('has every loaded spindle once, and every other one empty', () => {
