@@ -9,6 +9,7 @@ import type { ShopAnalysis, UsedShop } from './engine/analysis.js';
 import type { CarcassAnalysis, FileFinding } from './engine/carcass-analysis.js';
 import { JobAnalysis } from './engine/analysis.js';
 import { likeFindings, unreadBases } from './engine/like-findings.js';
+import { incompleteShop, type NamedShop } from './engine/incomplete-shop.js';
 import { linedUp, linesIn, type Lined, type Lines } from './engine/lined.js';
 import { meanwhile } from './engine/meanwhile.js';
 import type { EngineHost } from './engine/host.js';
@@ -65,6 +66,8 @@ interface Preparing {
 interface FoundShop {
   readonly used: UsedShop;
   readonly findings: readonly FileFinding[];
+  /** null for the built-in shop. */
+  readonly named: NamedShop | null;
 }
 
 /**
@@ -108,6 +111,7 @@ export class Engine {
       ...saysOfItself(opened, carcasses),
       ...unreadBases(lines, carcasses),
       ...unusedDefaults(head.conditional, carcasses),
+      ...(shop.named === null ? [] : incompleteShop(shop.named, carcasses, this.#derived)),
     ];
     const planning =
       before?.analysis.planning.for(carcasses, shop.used.shop) ??
@@ -259,9 +263,11 @@ export class Engine {
     const reading = this.#host.readShop(jobUri, reference.value);
     if (!reading.ok) return builtIn(missingShop(reference, reading.message, reading.instead), standIn);
     const read = this.#read(reading.text);
+    const { uri, text } = reading;
     return {
-      used: { shop: read.settled, uri: reading.uri, text: reading.text },
-      findings: brokenShop(reference, read, reading.text),
+      used: { shop: read.settled, uri, text },
+      findings: brokenShop(reference, read, text),
+      named: { reference, text, read },
     };
   }
 
@@ -300,7 +306,7 @@ function saysOfItself(opened: Opened, carcasses: readonly CarcassAnalysis[]): re
 const standIn: Shop = { ...neutralShop, standsIn: true };
 
 function builtIn(findings: readonly FileFinding[], shop = neutralShop): FoundShop {
-  return { used: { shop, uri: null, text: '' }, findings };
+  return { used: { shop, uri: null, text: '' }, findings, named: null };
 }
 
 /** True where reading the heads of both would give the same. An uncut text is all head. */

@@ -12,11 +12,10 @@ import {
   type TextEdit,
 } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
-import type { Files } from '../files.js';
 import { offsetOf, rangeOf } from '../text.js';
-import type { OpenFile, OpenJob } from '../workspace.js';
+import type { OpenFile, OpenJob, Workspace } from '../workspace.js';
 import { shopCreation } from './create-shop.js';
-import { diagnosticsInOrder } from './diagnostics.js';
+import { diagnosticsInOrder, shopOf } from './diagnostics.js';
 import { workspaceEdit, type DocumentEdits } from './workspace-edit.js';
 
 /** Takes every repair that may be taken without asking. */
@@ -25,7 +24,7 @@ export const FIX_ALL = `${CodeActionKind.SourceFixAll}.borewright`;
 /** What repairs are offered by, beside the file. */
 interface Around {
   readonly abilities: ClientAbilities;
-  readonly files: Files;
+  readonly workspace: Workspace;
 }
 
 /** The repairs of the findings that the range touches, the batches that they belong to, and, when asked for, all at once. */
@@ -33,19 +32,19 @@ export function codeActions(
   file: OpenFile,
   range: Range,
   context: CodeActionContext,
-  { abilities, files }: Around,
+  { abilities, workspace }: Around,
 ): CodeAction[] {
   const wants = (kind: string): boolean =>
     context.only === undefined ||
     context.only.some((only) => only === '' || kind === only || kind.startsWith(`${only}.`));
-  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, { abilities, files }) : [];
+  const actions = wants(CodeActionKind.QuickFix) ? quickFixes(file, range, { abilities, workspace }) : [];
   if (wants(CodeActionKind.RefactorRewrite)) actions.push(...refactors(file, range, abilities));
   // Offered only where it is asked for: beside every single fault it would be noise.
   if (context.only !== undefined && wants(FIX_ALL)) actions.push(...fixAll(file, abilities));
   return actions;
 }
 
-function quickFixes(file: OpenFile, range: Range, { abilities, files }: Around): CodeAction[] {
+function quickFixes(file: OpenFile, range: Range, { abilities, workspace }: Around): CodeAction[] {
   const start = offsetOf(file.document, range.start);
   const end = Math.max(start, offsetOf(file.document, range.end));
   const touches = ({ range: found }: Diagnostic): boolean =>
@@ -56,12 +55,13 @@ function quickFixes(file: OpenFile, range: Range, { abilities, files }: Around):
     return one !== undefined && one !== null && touches(one);
   };
   const missing = abilities.createsFiles ? shown.find((one) => one?.code === SHOP_MISSING && touches(one)) : null;
-  const creations = missing === null || missing === undefined ? [] : shopCreation(file, missing, files);
+  const creations = missing === null || missing === undefined ? [] : shopCreation(file, missing, workspace.files);
   const repairs = repairsFor(file, isTouched).flatMap(({ finding, repairs }) =>
     repairs.flatMap((repair): CodeAction[] => {
       const action = { title: repair.title, kind: CodeActionKind.QuickFix, diagnostics: [shown[finding]!] };
       if ('edits' in repair) {
-        const edit = editOf(file, repair.edits, abilities);
+        const document = repair.in === 'shop' ? shopDocument(file, workspace) : file.document;
+        const edit = document === null ? null : editOf(document, repair.edits, abilities);
         return edit === null ? [] : [{ ...action, ...(repair.preferred && { isPreferred: true }), edit }];
       }
       const { uri, version } = file.document;
@@ -102,24 +102,30 @@ export function resolvedAction(file: OpenFile, action: CodeAction, abilities: Cl
 /** Empty where there is nothing to change. */
 function withEdit(file: OpenJob, action: CodeAction, abilities: ClientAbilities): CodeAction[] {
   if (!isBatchData(action.data)) return [];
-  const edit = editOf(file, editsOfBatch(file.analysis, action.data), abilities);
+  const edit = editOf(file.document, editsOfBatch(file.analysis, action.data), abilities);
   return edit === null ? [] : [{ ...action, edit }];
 }
 
 function refactors(file: OpenFile, range: Range, abilities: ClientAbilities): CodeAction[] {
   return refactorsIn(file, offsetOf(file.document, range.start)).flatMap(({ title, edits }): CodeAction[] => {
-    const edit = editOf(file, edits, abilities);
+    const edit = editOf(file.document, edits, abilities);
     return edit === null ? [] : [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
   });
 }
 
 function fixAll(file: OpenFile, abilities: ClientAbilities): CodeAction[] {
-  const edit = editOf(file, editsWithoutChoice(file), abilities);
+  const edit = editOf(file.document, editsWithoutChoice(file), abilities);
   return edit === null ? [] : [{ title: tell(say.takeRepairs(), 'mm'), kind: FIX_ALL, edit }];
 }
 
+/** The shop file of a job, as it is open where it is. */
+function shopDocument(file: OpenFile, workspace: Workspace): TextDocument | null {
+  const shop = shopOf(file);
+  return shop === null ? null : (workspace.document(shop.uri) ?? shop);
+}
+
 function editOf(
-  { document }: OpenFile,
+  document: TextDocument,
   edits: readonly TextEdit[],
   { versionedEdits }: ClientAbilities,
 ): WorkspaceEdit | null {

@@ -3,7 +3,7 @@ import { DiagnosticSeverity } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { knownFindings, type Severity, type ToldFinding } from '../../shared-core/service.js';
 import type { ClientAbilities } from '../abilities.js';
-import { rangeOf } from '../text.js';
+import { NOT_OPEN, rangeOf } from '../text.js';
 import type { OpenFile } from '../workspace.js';
 
 const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
@@ -40,11 +40,11 @@ export function diagnosticsInOrder(file: OpenFile, abilities: Abilities): readon
   return found.map((one) => (one === null ? null : diagnostic(one, file.document, shop, abilities)));
 }
 
-/** The shop file that a job is read with, which need not be open. */
-function shopOf(file: OpenFile): TextDocument | null {
+/** The shop file that a job is read with, which need not be open; null for the built-in shop. */
+export function shopOf(file: OpenFile): TextDocument | null {
   if (file.kind === 'shop') return file.document;
   const { uri, text } = file.analysis.used;
-  return uri === null ? null : TextDocument.create(uri, 'borewright-shop', 0, text);
+  return uri === null ? null : TextDocument.create(uri, 'borewright-shop', NOT_OPEN, text);
 }
 
 function diagnostic(

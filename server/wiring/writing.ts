@@ -10,7 +10,7 @@ const TEMPLATE = 'borewright/template';
 
 /** What helps to write a text: what may stand at the cursor, an even form, repairs and files to begin with. */
 export function answerWriters(session: Session): void {
-  const { connection, answer, files } = session;
+  const { connection, answer, files, workspace } = session;
   connection.onCompletion(({ textDocument, position }, token) =>
     answer(
       'completion',
@@ -37,7 +37,7 @@ export function answerWriters(session: Session): void {
     answer('code actions', textDocument.uri, token, null, (file) =>
       codeActions(file, range, context, {
         abilities: session.abilities,
-        files,
+        workspace,
       }),
     ),
   );

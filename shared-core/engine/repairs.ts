@@ -27,14 +27,19 @@ export interface Batch {
   readonly repairs: readonly PlacedRepair[];
 }
 
-/** The edits of the job file that carry out a repair; null where the text does not allow it. */
+/** Whether a repair of a job is made in its shop file. Such a one is never preferred, and belongs to no batch. */
+export function isOfShop({ changes, rewrites = [] }: Repair): boolean {
+  return [...changes, ...rewrites].some(({ part }) => part === 'shop');
+}
+
+/** The edits of the job file that carry out a repair; null where the text does not allow it, or it is made in the shop file. */
 export function repairEdits(analysis: JobAnalysis, repair: PlacedRepair): readonly TextEdit[] | null {
   const edits = batchEdits(analysis, [repair]);
   return edits.length > 0 ? edits : null;
 }
 
 /**
- * The edits of the job file that carry out several repairs at once; none overlap. No repair of a job touches its shop. Where two
+ * The edits of the job file that carry out several repairs at once; none overlap. None of them is of its shop file. Where two
  * want the same place the first is taken; where a text does not allow its changes, that text is left as it is.
  */
 export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair[]): readonly TextEdit[] {
@@ -44,6 +49,7 @@ export function batchEdits(analysis: JobAnalysis, repairs: readonly PlacedRepair
   const rewritten: TextEdit[] = [];
   const taken = new Set<string>();
   for (const { carcass, repair } of repairs) {
+    if (isOfShop(repair)) continue;
     const rewrites = repair.rewrites ?? [];
     const places = [
       ...repair.changes.map((change) => placeOf(change, carcass)),
@@ -149,7 +155,7 @@ export function preferredRepairs(
   });
 }
 
-/** All edits of a shop file that carry out repairs of its own findings, in order; none overlap. */
+/** All edits of a shop file that carry out repairs of its own findings, or of those of a job with it, in order; none overlap. */
 export function shopRepairEdits(text: string, repairs: readonly Repair[]): readonly TextEdit[] {
   const rewrites = repairs.flatMap((repair) => repair.rewrites ?? []);
   const changes = repairs.flatMap((repair) => repair.changes);

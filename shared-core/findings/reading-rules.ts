@@ -139,6 +139,15 @@ export const readingRules: readonly ReadingRule[] = [
     'boards:\n  board-16: { thickness: sixteen }',
   ),
   rule(
+    'shop-incomplete',
+    'warning',
+    'The shop file leaves out a whole list that the job uses, so that of the built-in shop is used.',
+    'Machines, boards, bands, fittings for joints, hinges, slides and all other things of a shop come list by list: one of which the shop file writes nothing comes from the built-in shop. Its machines are invented, and its hinges and slides are not those that you buy, so stops and bores may be wrong. Nothing is said of lists that the job does not use.',
+    'Write your own into the shop file. A quick fix writes the built-in ones there, to be corrected.',
+    'shop: bench.shop.yaml\ncarcasses:\n  sink: { kind: base, width: 600, fronts: [drawer, drawer] }',
+    'boards:\n  birch-18: { thickness: 18 }\n  back-8: { thickness: 8 }\nhabits: { board: birch-18, back-board: back-8 }',
+  ),
+  rule(
     'shop-neutral',
     'info',
     'The job names no shop file, so the built-in neutral shop is used.',

@@ -3,6 +3,7 @@ import {
   batchEdits,
   batchesFor,
   inOneGo,
+  isOfShop,
   lengthOfText,
   preferredRepairs,
   repairEdits,
@@ -22,7 +23,13 @@ export interface BatchKey {
 
 /** A repair of one finding, with its edits; or a batch that it belongs to, whose edits take a while to work out. */
 export type OfferedRepair =
-  | { readonly title: string; readonly preferred: boolean; readonly edits: readonly TextEdit[] }
+  | {
+      readonly title: string;
+      readonly preferred: boolean;
+      /** The file itself, or the shop file of a job. */
+      readonly in: 'own' | 'shop';
+      readonly edits: readonly TextEdit[];
+    }
   | { readonly title: string; readonly batch: BatchKey };
 
 /**
@@ -42,6 +49,7 @@ export function repairsFor(
       const offered = look({ finding: one }).map((repair): OfferedRepair => ({
         title: tell(repair.title, shop.unit),
         preferred: repair.preferred,
+        in: 'own',
         edits: shopRepairEdits(text, [repair]),
       }));
       return [{ finding, repairs: offered }];
@@ -55,8 +63,12 @@ export function repairsFor(
     const repairs = look(one);
     if (repairs.length === 0) return [];
     const own = repairs.flatMap((repair): OfferedRepair[] => {
+      const { preferred } = repair;
+      const title = tell(repair.title, analysis.unit);
+      if (isOfShop(repair))
+        return [{ title, preferred, in: 'shop', edits: shopRepairEdits(analysis.used.text, [repair]) }];
       const edits = repairEdits(analysis, { carcass: one.carcass, repair });
-      return edits === null ? [] : [{ title: tell(repair.title, analysis.unit), preferred: repair.preferred, edits }];
+      return edits === null ? [] : [{ title, preferred, in: 'own', edits }];
     });
     const batches = batchesFor(analysis, one).flatMap(({ title: words, key, rule, carcass }): OfferedRepair[] => {
       const title = tell(words, analysis.unit);

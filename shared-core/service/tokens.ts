@@ -4,6 +4,7 @@ import { means } from '../job/panel-key.js';
 import type { Mention } from '../mentions/mention.js';
 import type { Shop } from '../shop/model.js';
 import { neutralShop } from '../shop/neutral.js';
+import { listOf } from '../shop/stock.js';
 import type { AnalysedFile } from './file.js';
 
 /** What runs of a text can be that its grammar cannot tell: things by their names, and keys that do nothing. */
@@ -65,30 +66,13 @@ function hasPanel(analysis: JobAnalysis, { name, start }: Mention): boolean {
   return panels?.some(({ key }) => means(name, key)) === true;
 }
 
-/** Where a shop keeps the things of each sort. */
-const STOCKED = {
-  board: 'boards',
-  band: 'bands',
-  fitting: 'fittings',
-  hinge: 'hinges',
-  slide: 'slides',
-  pull: 'pulls',
-  bracket: 'brackets',
-  'wardrobe-rail': 'wardrobeRails',
-  foot: 'feet',
-  angle: 'angles',
-  machine: 'machines',
-} as const;
-
-const isStocked = (of: string): of is keyof typeof STOCKED => Object.hasOwn(STOCKED, of);
-
 /** Null where the shop has nothing of that name. */
 function knownIn(shop: Shop, { of, name }: Mention): { readonly builtIn: boolean } | null {
-  if (!isStocked(of)) return null;
-  const sort = STOCKED[of];
-  const thing = shop[sort].get(name);
-  if (thing === undefined) return shop.unread?.[sort].has(name) === true ? { builtIn: false } : null;
-  return { builtIn: neutralShop[sort].get(name) === thing };
+  const list = listOf(of);
+  if (list === null) return null;
+  const thing = shop[list].get(name);
+  if (thing === undefined) return shop.unread?.[list].has(name) === true ? { builtIn: false } : null;
+  return { builtIn: neutralShop[list].get(name) === thing };
 }
 
 /** Where the keys stand of which a finding says that they do nothing. */

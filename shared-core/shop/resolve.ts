@@ -14,7 +14,7 @@ import { checkCompanions, namedHabits } from './habits.js';
 import { soundLabelSheet } from './label-sheet.js';
 import type { Shop } from './model.js';
 import { shopSchema, type ShopInput } from './schema.js';
-import { stockOf } from './stock.js';
+import { STOCK_LISTS, stockOf, type Stock, type StockList } from './stock.js';
 import { unusedValues } from './unused.js';
 import { hidesNames, unreadOf, withAllStops, writtenNames } from './unread.js';
 
@@ -23,6 +23,8 @@ const NOWHERE: Place = { part: 'shop', start: 0, end: 0 };
 export interface ReadShop {
   /** Always usable: what could not be read is filled in from the built-in shop. */
   readonly shop: Shop;
+  /** The lists of which the file writes nothing, so that those of the built-in shop stand for them. */
+  readonly leftOut: readonly StockList[];
   readonly findings: readonly Finding[];
   readonly root: TreeNode | null;
 }
@@ -49,20 +51,11 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     { place: ({ name }) => (base === null ? NOWHERE : name.place), before: base && filling(base) },
   );
   const written = writtenNames(root);
-  const own = stockOf(model, findings);
-  const stock = {
-    boards: filled(own.boards, written.boards, base?.boards),
-    bands: filled(own.bands, written.bands, base?.bands),
-    fittings: filled(own.fittings, written.fittings, base?.fittings),
-    hinges: filled(own.hinges, written.hinges, base?.hinges),
-    slides: filled(own.slides, written.slides, base?.slides),
-    pulls: filled(own.pulls, written.pulls, base?.pulls),
-    brackets: filled(own.brackets, written.brackets, base?.brackets),
-    wardrobeRails: filled(own.wardrobeRails, written.wardrobeRails, base?.wardrobeRails),
-    angles: filled(own.angles, written.angles, base?.angles),
-    feet: filled(own.feet, written.feet, base?.feet),
-    machines: filled(withAllStops(own.machines, root), written.machines, base?.machines),
-  };
+  const stocked = stockOf(model, findings);
+  const own = { ...stocked, machines: withAllStops(stocked.machines, root) };
+  // A list comes wholly from the file, or wholly from the base where the file writes nothing of it.
+  const leftOut = base === null ? [] : STOCK_LISTS.filter((list) => own[list].size + written[list].size === 0);
+  const stock: Stock = { ...own, ...Object.fromEntries(leftOut.map((list) => [list, base![list]])) };
   const unread = unreadOf(written, stock);
   const known = { ...stock, unread };
   const blamed = habitsPlace(root) ?? place;
@@ -89,21 +82,12 @@ export function readOver(text: string, base: Shop | null): ReadShop {
     rates,
   };
   // What a broken text seems to say is not worth telling.
-  return { shop, findings: broken.length > 0 ? broken : findings, root };
+  return { shop, leftOut, findings: broken.length > 0 ? broken : findings, root };
 }
 
 /** What stands for the keys that a shop leaves out. */
 function filling({ habits, changeover, handling, tolerances, labelSheet, rates }: Shop) {
   return { habits, changeover, handling, tolerances, labelSheet, rates };
-}
-
-/** A sort of things comes wholly from the file, or wholly from the base where the file writes none of it. */
-function filled<T>(
-  own: ReadonlyMap<string, T>,
-  { size: written }: { readonly size: number },
-  base: ReadonlyMap<string, T> | undefined,
-): ReadonlyMap<string, T> {
-  return own.size + written > 0 ? own : (base ?? own);
 }
 
 /** What a shop says where no figure of it can be trusted: its title and the names of its habits. */

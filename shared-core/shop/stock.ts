@@ -21,6 +21,37 @@ export type Stock = Pick<
   | 'machines'
 >;
 
+/** Where a shop keeps the things of each sort: in one list, be it of one section of the file or of several. */
+export const STOCKED = {
+  board: 'boards',
+  band: 'bands',
+  fitting: 'fittings',
+  hinge: 'hinges',
+  slide: 'slides',
+  pull: 'pulls',
+  bracket: 'brackets',
+  'wardrobe-rail': 'wardrobeRails',
+  foot: 'feet',
+  angle: 'angles',
+  machine: 'machines',
+} as const satisfies Readonly<Record<NamedSort, keyof Stock>>;
+
+export type StockList = keyof Stock;
+
+export const STOCK_LISTS: readonly StockList[] = Object.values(STOCKED);
+
+const isStocked = (of: string): of is NamedSort => Object.hasOwn(STOCKED, of);
+
+/** The list that things of a sort are in; null for what is no thing of a shop. */
+export const listOf = (sort: string): StockList | null => (isStocked(sort) ? STOCKED[sort] : null);
+
+/** The keys of a shop file that hold the things of a list, in the order of the schema. */
+export function sectionsOf(list: StockList): readonly string[] {
+  return Object.entries(shopSchema.fields).flatMap(([section, { schema }]) =>
+    schema.type === 'named' && listOf(schema.sort.of) === list ? [section] : [],
+  );
+}
+
 /** The named things of a shop, each sort by name; a name that is taken is told, and the first thing keeps it. */
 export function stockOf(shop: ShopModel, findings: Finding[]): Stock {
   return {

@@ -94,6 +94,11 @@ export const job = {
       `${faulty(errors, line)} ${show.tell(first)} Mit ${und(names.map(unread))} wird nichts berechnet oder geplant, bis die Werkstattdatei berichtigt ist.`,
     unusableShop: ({ errors, line, first }, show) =>
       `${faulty(errors, line)} ${show.tell(first)} Für diesen Auftrag wird nichts berechnet, bis die Werkstattdatei berichtigt ist.`,
+    incompleteShop: ({ list, names, sections, carcasses, more }) =>
+      `Die Werkstattdatei hat keine ${LISTS[list]}; darum ${zahl(names.length, 'gilt', 'gelten')} in ${und([...carcasses.map(quoted), ...(more > 0 ? [`${more} weiteren`] : [])])} ${und(names.map(quoted))} der eingebauten Werkstatt. Deren Maße sind nicht die Ihrer Werkstatt: Schreiben Sie Ihre eigenen unter ${und(sections.map((key) => `\`${key}\``))}.`,
+    usedHere: ({ names }) => `Hier ${zahl(names.length, 'gilt', 'gelten')} ${und(names.map(quoted))}.`,
+    writeBuiltIn: ({ list }) =>
+      `Die ${LISTS[list]} der eingebauten Werkstatt in die Werkstattdatei schreiben, um sie zu berichtigen`,
     useShop: ({ file }) => `${quoted(file)} nehmen`,
     internalFault: ({ words }) =>
       `Borewright ist beim Prüfen dieses Korpus gescheitert (${words}); darum ist nicht alles daran geprüft. ${OUR_FAULT}: Melden Sie ihn mit Auftrag und Werkstattdatei.`,
@@ -257,6 +262,20 @@ export const job = {
 
 const BELOW = 'unteren Boden';
 const ABOVE = { top: 'oberen Boden', rails: 'Traversen' } as const;
+
+const LISTS = {
+  boards: 'Plattenwerkstoffe',
+  bands: 'Kantenbänder',
+  fittings: 'Verbinder',
+  hinges: 'Topfbänder',
+  slides: 'Auszüge',
+  pulls: 'Griffe',
+  brackets: 'Aufhänger',
+  wardrobeRails: 'Kleiderstangen',
+  feet: 'Füße',
+  angles: 'Winkel',
+  machines: 'Maschinen',
+} as const;
 
 const faulty = (errors: number, line: number): string =>
   errors === 1

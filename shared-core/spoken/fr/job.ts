@@ -94,6 +94,11 @@ export const job = {
       `${faulty(errors, line)} ${show.tell(first)} Rien n’est calculé ni prévu avec ${et(names.map(unread))} tant que le fichier d’atelier n’est pas corrigé.`,
     unusableShop: ({ errors, line, first }, show) =>
       `${faulty(errors, line)} ${show.tell(first)} Rien n’est calculé pour ce travail tant que le fichier d’atelier n’est pas corrigé.`,
+    incompleteShop: ({ list, names, sections, carcasses, more }) =>
+      `Le fichier d’atelier n’a pas ${list === 'angles' ? 'd’' : 'de '}${LISTS[list]} ; ${et(names.map(quoted))} de l’atelier intégré ${nombre(names.length, 'sert', 'servent')} donc dans ${et([...carcasses.map(quoted), ...(more > 0 ? [`${more} autres`] : [])])}. ${nombre(names.length, 'Ses cotes ne sont pas celles', 'Leurs cotes ne sont pas celles')} de votre atelier : écrivez les vôtres sous ${et(sections.map((key) => `\`${key}\``))}.`,
+    usedHere: ({ names }) => `${et(names.map(quoted))} ${nombre(names.length, 'sert', 'servent')} ici.`,
+    writeBuiltIn: ({ list }) =>
+      `Écrire les ${LISTS[list]} de l’atelier intégré dans le fichier d’atelier, pour les corriger`,
     useShop: ({ file }) => `Prendre ${quoted(file)}`,
     internalFault: ({ words }) =>
       `Borewright a échoué en contrôlant ce caisson (${words}) ; tout n’y est donc pas contrôlé. ${OUR_FAULT} : signalez-la avec le fichier de travail et le fichier d’atelier.`,
@@ -256,6 +261,20 @@ export const job = {
 } satisfies Translations;
 
 const ABOVE = { top: 'le dessus', rails: 'les traverses' } as const;
+
+const LISTS = {
+  boards: 'panneaux bruts',
+  bands: 'bandes de chant',
+  fittings: 'ferrures d’assemblage',
+  hinges: 'charnières',
+  slides: 'coulisses',
+  pulls: 'poignées',
+  brackets: 'ferrures de suspension',
+  wardrobeRails: 'tringles',
+  feet: 'pieds',
+  angles: 'équerres',
+  machines: 'machines',
+} as const;
 
 const faulty = (errors: number, line: number): string =>
   errors === 1

@@ -205,7 +205,7 @@ test('whatever happens to the text, the shop is usable and the findings stand in
         (all, [at, length, instead]) => all.slice(0, at) + instead + all.slice(at + length),
         NEUTRAL_SHOP_TEXT,
       );
-      const { shop, findings } = readShop(text);
+      const { shop, leftOut, findings } = readShop(text);
       const { habits, unread } = shop;
       for (const board of [habits.board, habits.backBoard])
         expect(shop.boards.has(board) || unread?.boards.has(board)).toBe(true);
@@ -215,7 +215,7 @@ test('whatever happens to the text, the shop is usable and the findings stand in
         expect(place.part).toBe('shop');
         expect(0 <= place.start && place.start <= place.end && place.end <= text.length).toBe(true);
       }
-      expect(readShop(text)).toEqual({ shop, findings, root: readShop(text).root });
+      expect(readShop(text)).toEqual({ shop, leftOut, findings, root: readShop(text).root });
     }),
     { numRuns: 150 },
   );

@@ -5,6 +5,7 @@ import { repairEdits } from '../../../../shared-core/engine/repairs.js';
 import { inWords } from '../../../in-words.js';
 import { applied } from '../after-repair.js';
 import { analyse } from '../jobs.js';
+import { wholeShop } from '../../shop/whole-shop.js';
 
 /** One carcass called `sink` and the one thing that the rule must say of it. Figures were worked by hand. */
 export interface Told {
@@ -15,7 +16,7 @@ export interface Told {
   readonly severity?: Severity;
   readonly panel?: string;
   readonly unit?: 'mm' | 'in';
-  /** A shop file, or the name of one in the demo folder; the built-in shop where it is left out. */
+  /** What differs of a shop file from the built-in shop, list by list, or the name of one in the demo folder; the built-in shop where it is left out. */
   readonly shop?: string;
   /** The places that explain it: the words that they mark, and what is said of them. */
   readonly related?: readonly (readonly [words: string, says: string])[];
@@ -42,7 +43,7 @@ export type Repaired = readonly [title: string, before: string, after: string];
 export function jobOf({ carcass, unit = 'mm', shop }: Pick<Told, 'carcass' | 'unit' | 'shop'>) {
   const marked = markedJob({ carcass, unit, ...(shop !== undefined && { shop }) });
   const shops: Readonly<Record<string, string>> =
-    shop === undefined || shop.endsWith('.yaml') ? {} : { 'bench.shop.yaml': shop };
+    shop === undefined || shop.endsWith('.yaml') ? {} : { 'bench.shop.yaml': wholeShop(shop) };
   return analyse(marked.replace(/[«»]/g, ''), shops);
 }
 
