@@ -3,6 +3,7 @@ import { applyEdits } from '../../../shared-core/document/pieces.js';
 import { Engine } from '../../../shared-core/engine.js';
 import { preferredRepairs, repairEdits } from '../../../shared-core/engine/repairs.js';
 import { asMessage, inWords } from '../../in-words.js';
+import { wholeShop } from '../shop/whole-shop.js';
 
 const SOUND =
   'unit: mm\ncarcasses:\n  sink:\n    kind: base\n    width: 600\n    depth: 560\n  bar:\n    kind: wall\n    width: 800\n';
@@ -114,7 +115,7 @@ describe('a title with a colon', () => {
     const host = {
       readShop: (_: string, ref: string) => {
         asked.push(ref);
-        return { ok: true as const, uri: 'file:///bench.shop.yaml', text: 'title: Bench\n' };
+        return { ok: true as const, uri: 'file:///bench.shop.yaml', text: wholeShop('title: Bench\n') };
       },
     };
     const analysis = new Engine(host).analyse('file:///x.carcass.yaml', text);

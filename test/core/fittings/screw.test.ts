@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { Engine, type JobAnalysis } from '../../../shared-core/engine.js';
 import { readShop } from '../../../shared-core/shop/read.js';
+import { wholeShop } from '../shop/whole-shop.js';
 import { inWords } from '../../in-words.js';
 
 const SHOP = `
@@ -11,7 +12,7 @@ habits: { board: board-16, back-board: back-3, joint: sunk }
 `;
 
 function analysed(shop: string): JobAnalysis {
-  const engine = new Engine({ readShop: (_, name) => ({ ok: true, uri: `file:///${name}`, text: shop }) });
+  const engine = new Engine({ readShop: (_, name) => ({ ok: true, uri: `file:///${name}`, text: wholeShop(shop) }) });
   return engine.analyse(
     'file:///any.carcass.yaml',
     'shop: any.shop.yaml\ncarcasses:\n  a: { kind: wall, width: 600, rows: none }\n',
