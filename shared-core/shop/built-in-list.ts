@@ -40,7 +40,7 @@ function* inMillimetres(node: TreeNode | null, path: Path): Generator<TextEdit> 
   else if (node?.kind === 'list')
     for (const [i, item] of node.items.entries()) yield* inMillimetres(item, [...path, i]);
   else if (node?.kind === 'scalar' && isLength(path))
-    yield { ...node.place, text: node.text.replace(/\d+(?:\.\d+)?/g, '$& mm') };
+    yield { ...node.place, text: node.text.replace(/\d+(?:\.\d+)?/g, (figure) => [figure, 'mm'].join(' ')) };
 }
 
 const isLength = (path: Path): boolean => ['length', 'span'].includes(schemaAt(shopSchema, path)?.schema.type ?? '');
