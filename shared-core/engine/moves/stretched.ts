@@ -38,7 +38,7 @@ export function stretched(analysis: JobAnalysis, offset: number): readonly Refac
   if (part !== 'self' || carcass === null || size === undefined) return [];
   const { spec } = analysis.carcasses[carcass]!;
   if (spec === null || !ownText(spec[size])) return [];
-  return wishes(analysis, carcass, spec, size).flatMap(({ to, title }): readonly Refactor[] => {
+  return wishes(analysis, spec, size).flatMap(({ to, title }): readonly Refactor[] => {
     const follow = followers(analysis, spec, size, to - spec[size].value);
     // Without any, the figure alone says it; and what would end in front of its edge, or have no height, cannot follow.
     if (follow.length === 0 || follow.some((one) => one.to <= 0)) return [];
@@ -55,19 +55,18 @@ interface Wish {
 }
 
 /** A pitch more and less of height; and the next smaller and the next larger size that another carcass has. */
-function wishes(analysis: JobAnalysis, carcass: number, spec: CarcassSpec, size: Size): readonly Wish[] {
+function wishes(analysis: JobAnalysis, spec: CarcassSpec, size: Size): readonly Wish[] {
   const now = spec[size].value;
   const { pitch } = analysis.shop.habits;
   const byPitch = [1, -1].map((pitches): Wish => {
     const to = now + pitches * pitch;
     return { to, title: say.pitches({ size: to, pitches }) };
   });
-  const others = analysis.carcasses.flatMap((one, i) => {
-    const to = one.spec?.[size].value;
-    return i === carcass || to === undefined || to === now ? [] : [{ to, name: one.name }];
-  });
+  const all = analysis.carcasses.flatMap((one) =>
+    one.spec === null ? [] : [{ to: one.spec[size].value, name: one.name }],
+  );
   const next = (side: 1 | -1) =>
-    others.filter(({ to }) => (to - now) * side > 0).toSorted((a, b) => (a.to - b.to) * side)[0];
+    all.filter(({ to }) => (to - now) * side > 0).toSorted((a, b) => (a.to - b.to) * side)[0];
   const asOthers = [next(1), next(-1)].flatMap((one): readonly Wish[] =>
     one === undefined ? [] : [{ to: one.to, title: say.asOther({ size: one.to, name: one.name }) }],
   );

@@ -54,6 +54,15 @@ describe('another size', () => {
     );
   });
 
+  test('as the next larger and the next smaller carcass, past those of its own size', () => {
+    const others = [1400, 1000, 1200, 700, 900].map((width, i) => box(`kind: base\nwidth: ${width}`, `b${i}`));
+    const text = job(box('kind: base\nwidth: 1000\ndividers: [258]'), ...others);
+    expect(offered(text, 'width: 1000\n    dividers').filter((title) => title.startsWith('Stretch'))).toEqual([
+      'Stretch to 1200 mm, as ‘b2’, with what is inside',
+      'Stretch to 900 mm, as ‘b4’, with what is inside',
+    ]);
+  });
+
   test('of depth: what stands in the rear half keeps its distance from the back', () => {
     const text = job(
       box('kind: base\nwidth: 600\ndepth: 560\nrear-row: 485\ndowels: [21, 85, 437, 501]'),

@@ -44,6 +44,10 @@ describe('a carcass that repeats another', () => {
       'it is of another kind',
       '  far:\n    kind: base\n    width: 600\n    plinth: 80\n    doors: left\n    loose-shelves: 4\n',
     ],
+    [
+      'it is a variant already',
+      '  far:\n    like: tower\n    kind: tall\n    width: 600\n    plinth: 80\n    doors: left\n    loose-shelves: 4\n',
+    ],
   ])('is left as it is where %s', (_, other) => {
     expect(offered(`${HEAD}${TOWER}${other}`, 'far').filter((title) => /variant/.test(title))).toEqual([]);
   });
