@@ -99,6 +99,10 @@ describe('inset doors', () => {
     expect(setbacks('doors: left\n')).toEqual([0, 5, 5]);
     expect(setbacks('doors: { hung: left, how: inset, board: board-19 }\n')).toEqual([19, 24, 24]);
     expect(setbacks('doors: { hung: none, how: inset, board: board-19 }\n')).toEqual([0, 5, 5]);
+    // One door is enough to stand in the way, whatever else of the front stays open.
+    const inset = 'doors: { how: inset, board: board-19 }\n';
+    expect(setbacks(`${inset}fronts: [open, left]\n`)).toEqual([19, 24, 24]);
+    expect(setbacks(`${inset}fronts: [open, open]\n`)).toEqual([0, 5, 5]);
   });
 });
 

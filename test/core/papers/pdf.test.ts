@@ -123,9 +123,31 @@ describe('a paper as PDF', () => {
       expect(listed.includes(title), title).toBe(isListed);
       if (isListed) expect(listed[listed.indexOf(title) + 1]).toBe(String((await target(dest)) + 1));
     }
-    const links = (await (await document.getPage(1)).getAnnotations()) as readonly { readonly dest: Mark['dest'] }[];
+    interface Link {
+      readonly dest: Mark['dest'];
+      readonly rect: readonly [number, number, number, number];
+    }
+    const links = (await (await document.getPage(1)).getAnnotations()) as readonly Link[];
     expect(links.length).toBeGreaterThan(30);
     expect(await target(links[0]!.dest)).toBe(begins);
+    // A link lies over one line of the list, from the name to the page that it leads to.
+    const { words, width, height } = pages[0]!;
+    for (const { dest, rect } of links) {
+      const [left, bottom, right, top] = rect.map((points) => (points / 72) * 25.4) as [number, number, number, number];
+      expect(left).toBeGreaterThan(0);
+      expect(right).toBeLessThan(width);
+      const under = words.filter(
+        (word) =>
+          word.left >= left - 0.1 &&
+          word.right <= right + 0.1 &&
+          word.top >= height - top &&
+          word.bottom <= height - bottom,
+      );
+      expect(under.map(({ text }) => text)).toEqual([
+        expect.stringMatching(/^Teil /),
+        String((await target(dest)) + 1),
+      ]);
+    }
     await task.destroy();
     for (const page of pages) expectClear(page);
   });
