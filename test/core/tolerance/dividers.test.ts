@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { figureIn, measure } from '../../../shared-core/tolerance/assemble.js';
+import { likenessOf } from '../../../shared-core/tolerance/likeness.js';
 import { sampleTolerance } from '../../../shared-core/tolerance/sample.js';
 import {
   jointCases,
@@ -80,6 +81,8 @@ describe('a shelf beside a divider, by thickness only', () => {
 });
 
 describe('by length only', () => {
+  const farEnd = (_: string, __: unknown, joint: string): Reference =>
+    joint.startsWith('divider-1/') ? { end: 'far-end' } : {};
   const right = (part: number): number => 200 * Math.sqrt(1 + (1 - part) ** 2 + part ** 2);
 
   /**
@@ -106,14 +109,25 @@ describe('by length only', () => {
 
   /** From the right the two bays change places: 0.6 of the bottom and 0.4 of the top on the left. */
   it('a divider bored from the right', () => {
-    const farEnd = (_: string, __: unknown, joint: string): Reference =>
-      joint.startsWith('divider-1/') ? { end: 'far-end' } : {};
     const made = box({ length: 200 }, DIVIDED, farEnd);
     for (const joint of LEFT_BAY) {
       expect(causes(of(made, joint))).toEqual(['length shelf-1-bay-1 200', 'length bottom 120', 'length top 80']);
       expect(of(made, joint).gap.rootSumSquare).toBeCloseTo(right(0.4), 4);
     }
     for (const joint of RIGHT_BAY) expect(causes(of(made, joint))).toEqual(['length shelf-2-bay-2 200']);
+  });
+
+  /** Nothing differs at the shelf itself, so that only what stands beside it tells the two apart. */
+  it('shelves are not alike beside dividers that are bored from different ends', () => {
+    const likenesses = (made: ToleranceCase): readonly string[] =>
+      jointCases(made).cases.flatMap((one) => (LEFT_BAY.includes(one.joint.id) ? [likenessOf(one)] : []));
+    const fromLeft = likenesses(box({ length: 200 }, DIVIDED));
+    const fromRight = likenesses(box({ length: 200 }, DIVIDED, farEnd));
+    expect(fromLeft).toEqual(likenesses(box({ length: 200 }, DIVIDED)));
+    expect(fromLeft).toHaveLength(2);
+    fromLeft.forEach((likeness, i) => {
+      expect(fromRight[i]).not.toBe(likeness);
+    });
   });
 
   /** The left one of two is bored from the left, the right one from the right: only the bay between them knows of lengths. */
