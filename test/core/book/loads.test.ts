@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { bookFor } from '../../../shared-core/book/loads.js';
+import type { Cost } from '../../../shared-core/book/pattern.js';
 import type { LoadTask, UsualDepth } from '../../../shared-core/book/usual.js';
-import { judged } from './judged.js';
+import { judged, leastOfAll } from './judged.js';
 import '../../seed.js';
 
 /** A depth with rails or none, its back one pitch in front of its whole depth. */
@@ -112,4 +113,57 @@ test('the loads of a small head are the fewest that serve every usual depth from
   // Cases that need two loads are rarer, but there.
   expect(counted.get(1)).toBeGreaterThan(100);
   expect(counted.get(2)).toBeGreaterThan(3);
+});
+
+/** Every way to share out depths among so many groups. */
+function groupings(depths: readonly UsualDepth[], count: number): readonly (readonly UsualDepth[])[][] {
+  const all = Array.from({ length: count ** depths.length }, (_, code) =>
+    Array.from({ length: count }, (_unused, group) =>
+      depths.filter((_depth, index) => Math.floor(code / count ** index) % count === group),
+    ),
+  );
+  return all.filter((groups) => groups.every(({ length }) => length > 0));
+}
+
+const roomsOf = (depths: readonly UsualDepth[]): readonly number[] => [
+  ...new Set(depths.flatMap(({ rooms }) => rooms)),
+];
+
+/** What the best load for some depths costs, over as many spindles as one can lie; null where there is none. */
+function leastFor(depths: readonly UsualDepth[], task: LoadTask): Cost | null {
+  const rooms = roomsOf(depths);
+  for (let spindles = task.spindles; Math.max(...rooms) - (spindles - 1) <= task.tail && spindles > 0; spindles -= 1) {
+    const cost = leastOfAll({ ...task, spindles, rooms, never: depths.flatMap(({ behind }) => behind) });
+    if (cost !== null) return cost;
+  }
+  return null;
+}
+
+type Sum = readonly [dowels: number, behind: number];
+const summed = (costs: readonly Cost[]): Sum =>
+  costs.reduce<Sum>(([dowels, behind], cost) => [dowels + cost[0], behind + cost[1]], [0, 0]);
+const byParts = (a: Sum, b: Sum): number => a[0] - b[0] || a[1] - b[1];
+
+test('of ways to share out depths among as few loads, it is one with the fewest dowels, and then with the least wood behind', () => {
+  let chosen = 0;
+  fc.assert(
+    fc.property(taskArbitrary, (task) => {
+      const book = bookFor(task);
+      if (book === null || fewestBySearch(task) === null) return;
+      const sums = groupings(task.depths, book.loads.length).flatMap((groups) => {
+        const costs = groups.map((group) => leastFor(group, task)).filter((cost) => cost !== null);
+        return costs.length === groups.length ? [summed(costs)] : [];
+      });
+      const least = sums.toSorted(byParts)[0];
+      const costs = book.loads.map(({ load, depths }) => {
+        const rooms = roomsOf(task.depths.filter(({ depth }) => depths.includes(depth)));
+        return judged(new Set(load), new Set(), { ...task, spindles: load.at(-1)! + 1, rooms })!;
+      });
+      expect(summed(costs)).toEqual(least);
+      chosen += Number(sums.some((sum) => String(sum) !== String(least)));
+    }),
+    { numRuns: 2000 },
+  );
+  // Ways that differ are rare.
+  expect(chosen).toBeGreaterThan(10);
 });
