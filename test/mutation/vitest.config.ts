@@ -11,5 +11,12 @@ const setUp = include.some((glob) => glob.startsWith('test/protocol')) ? ['test/
 export default defineConfig({
   // Stryker runs this in a copy of the repository.
   root: resolve(import.meta.dirname, '..', '..'),
-  test: { setupFiles: ['test/seed.ts', ...setUp], include, exclude: ALONE, testTimeout: 600_000, isolate: false },
+  test: {
+    setupFiles: ['test/seed.ts', ...setUp],
+    include,
+    exclude: ALONE,
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
+    isolate: false,
+  },
 });
