@@ -35,7 +35,7 @@ function wholeFolders() {
   const lines = positionals.map((folder) => {
     const mutate = [`shared-core/${folder}${folder.endsWith('.ts') ? '' : '/**/*.ts'}`];
     const tests = values.tests ?? `test/core/${folder.replace(/\/[^/]+\.ts$/, '')}/**/*.test.ts`;
-    return scoreLine(folder, run(folder, tests, { mutate, reporters: ['json', 'clear-text'] }));
+    return scoreLine(folder, run(folder, tests, { mutate, reporters: ['json', 'clear-text'] }) ?? []);
   });
   for (const line of lines) console.log(line);
 }
@@ -46,6 +46,7 @@ async function sample(count, seed) {
   const all = await mutantsOf(root, positionals, EXCLUDED);
   const chosen = pick(all, count, seed);
   const statuses = new Map();
+  const untested = [];
   const attempt = (name, mutants, tests) => {
     const list = join(out, 'chosen.json');
     writeFileSync(list, JSON.stringify(mutants.map(keyOf)));
@@ -56,7 +57,8 @@ async function sample(count, seed) {
       plugins: ['@stryker-mutator/vitest-runner', join(here, 'chosen.mjs')],
       checkers: ['chosen'],
     });
-    for (const one of found) if (isCaught(one) || isLeft(one)) statuses.set(keyOf(asInstrumented(one)), one);
+    if (found === null) untested.push(name);
+    for (const one of found ?? []) if (isCaught(one) || isLeft(one)) statuses.set(keyOf(asInstrumented(one)), one);
   };
   const statusOf = (mutant) => statuses.get(keyOf(mutant)) ?? {};
   // All at once against the tests that see most; what is left then goes to the tests of its folder.
@@ -75,6 +77,7 @@ async function sample(count, seed) {
   console.log(`\n${survivors}\n`);
   for (const [folder, of] of Object.entries(Object.groupBy(tried, ({ file }) => folderOf(file))))
     console.log(scoreLine(folder, of));
+  if (untested.length > 0) console.log(`without the tests of ${untested.join(', ')}, which could not be run`);
   const caught = tried.filter(isCaught).length;
   const [least, most] = wilson(caught, caught + tried.filter(isLeft).length);
   console.log(`${scoreLine('all', tried)}; with 95 % ${percent(least)} to ${percent(most)}, of ${all.length} changes`);
@@ -98,7 +101,7 @@ const percent = (share) => `${(100 * share).toFixed(1)} %`;
 const told = ({ file, location: { start }, mutatorName, status, replacement }) =>
   `${file}:${start.line}:${start.column} ${mutatorName}${status === 'NoCoverage' ? ' (no test comes here)' : ''}\n    ${replacement}`;
 
-/** The mutants of a run of Stryker with these tests. */
+/** The mutants of a run of Stryker with these tests; null where it did not come to its end. */
 function run(folder, tests, options) {
   const report = join(out, `${folder.replaceAll('/', '-')}.json`);
   const config = join(out, 'stryker.json');
@@ -110,7 +113,7 @@ function run(folder, tests, options) {
   );
   if (status !== 0) {
     process.exitCode = 1;
-    return [];
+    return null;
   }
   return Object.entries(JSON.parse(readFileSync(report, 'utf8')).files).flatMap(([file, { mutants }]) =>
     mutants.map((mutant) => ({ file, ...mutant })),

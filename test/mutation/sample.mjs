@@ -19,7 +19,7 @@ const WATCHED_BY = {
   boring: ['core/boring', 'oracles/hinges.test.ts', 'oracles/separation.test.ts'],
   derived: ['core/engine'],
   drawing: ['core/drawing', ...SHOWN],
-  engine: ['core/engine', 'core/like', 'core/moves'],
+  engine: ['core/engine', 'core/like', 'core/moves', 'protocol/refactors.test.ts'],
   findings: ['core/findings'],
   'findings/rules': ['core/findings/rules', 'core/findings/every-finding.test.ts'],
   fittings: ['core/fittings', 'core/shop', 'core/findings/rules'],
