@@ -1,4 +1,4 @@
-import type { Box, Scene, Shape } from '../drawing/scene/scene.js';
+import type { Box, PrintedScene, Shape } from '../drawing/scene/scene.js';
 import { asItIs, type Told } from '../words/told.js';
 
 /**
@@ -82,7 +82,7 @@ export interface Picture<T extends string = Told> {
   readonly name: T;
   /** What it shows, for a reader who cannot see it. */
   readonly about: T;
-  readonly scene: Scene;
+  readonly scene: PrintedScene;
   /** The file that has it, by its path from the paper's; null where it stands in the paper itself. */
   readonly file: string | null;
 }

@@ -1,6 +1,6 @@
 import { grow } from '../drawing/scene/boxes.js';
 import { frameOf } from '../drawing/scene/extent.js';
-import type { Scene, Shape } from '../drawing/scene/scene.js';
+import type { PrintedScene, Shape } from '../drawing/scene/scene.js';
 import type { Reader } from '../length/reader.js';
 import type { Told } from '../words/told.js';
 
@@ -14,11 +14,9 @@ export function pictureScene(
   scale: number,
   margin: number,
   reader: Reader,
-): Scene {
+): PrintedScene {
   return {
     view: 'panel',
-    carcass: title,
-    panel: null,
     title,
     facts: [],
     caption: '',
@@ -29,8 +27,6 @@ export function pictureScene(
     heads: [],
     table: [],
     findings: [],
-    shelves: [],
     notes: [],
-    sources: {},
   };
 }

@@ -4,7 +4,7 @@ import { isRow } from '../../fittings/purposes.js';
 import { inOneNotation, nominalFigure } from '../../length/show.js';
 import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
-import type { HoleLine, Scene } from '../scene/scene.js';
+import type { HoleLine, PrintedScene } from '../scene/scene.js';
 import { sourceKey } from '../scene/source.js';
 import { useOf } from '../about-bore.js';
 import { tell, tellerTo } from '../../words/message.js';
@@ -128,7 +128,7 @@ export function listFigures(
 }
 
 /** What a reader who cannot see the drawing gets: what it shows, in sentences. The hole table goes with it. */
-export function describe({ title, caption, facts, table, findings, reader }: Scene): Told {
+export function describe({ title, caption, facts, table, findings, reader }: PrintedScene): Told {
   const bores = table.reduce((sum, { count }) => sum + count, 0);
   return tell(
     say.described({ title, caption, facts, bores, findings: findings.map(({ message }) => message) }),

@@ -3,7 +3,7 @@ import { say } from '../messages.js';
 import { SCALES } from '../scene/scale.js';
 import { describe, tableCells } from '../bore-map/hole-table.js';
 import { CAP_HEIGHT, fitText, textWidth } from '../scene/lettering.js';
-import type { Scene } from '../scene/scene.js';
+import type { PrintedScene } from '../scene/scene.js';
 import { sentence } from '../../words/english.js';
 import { LettersUsed, type FaceCutter } from './embedded-face.js';
 import { WIDE_LINE } from './print-look.js';
@@ -27,12 +27,12 @@ const TEXT = 2.5;
  * A file of its own: ink on light paper, sizes in millimetres of paper, so that a print at 100 % is true to the scale that
  * its head states. Same scene, same bytes.
  */
-export function toSvg(scene: Scene, { table = true, face = null }: SvgOptions = {}): string {
+export function toSvg(scene: PrintedScene, { table = true, face = null }: SvgOptions = {}): string {
   return `<?xml version="1.0" encoding="UTF-8"?>\n${writeNode(svgTree(scene, table, face))}\n`;
 }
 
 /** The same as a tree, for a page that it stands in. */
-export function svgTree(scene: Scene, withTable: boolean, face: FaceCutter | null): SvgNode {
+export function svgTree(scene: PrintedScene, withTable: boolean, face: FaceCutter | null): SvgNode {
   const { scale, frame } = scene;
   const paper = (length: number): number => length / scale;
   const head = headNodes(scene);
@@ -122,11 +122,11 @@ function text(key: string, x: number, y: number, words: string, height = TEXT, s
 }
 
 /** A scene that is lettered for a screen has no scale that a ruler could use. */
-function scaleText({ scale }: Scene): string {
+function scaleText({ scale }: PrintedScene): string {
   return tell(SCALES.some((one) => one === scale) ? say.scale({ scale }) : say.notToScale(), 'mm');
 }
 
-function headNodes(scene: Scene): Block {
+function headNodes(scene: PrintedScene): Block {
   const facts = [...scene.facts.map(({ word, value }) => `${word} ${value}`), scaleText(scene)].join('   ·   ');
   const lines = [scene.title, facts, scene.caption];
   const nodes = [
@@ -142,7 +142,7 @@ function headNodes(scene: Scene): Block {
 const MOST_CELL = 70;
 
 /** The hole table, and under it what is found and noted. */
-function tableNodes(scene: Scene): Block {
+function tableNodes(scene: PrintedScene): Block {
   const heads = ['', ...scene.heads];
   const ofAll = scene.view === 'all-panels';
   const rows = scene.table.map((line) =>
@@ -172,7 +172,7 @@ function tableNodes(scene: Scene): Block {
 const NO_BLOCK: Block = { nodes: [], width: 0, height: 0 };
 
 function holeRows(
-  scene: Scene,
+  scene: PrintedScene,
   heads: readonly string[],
   rows: readonly (readonly string[])[],
   { starts, width }: { readonly starts: readonly number[]; readonly width: number },
@@ -201,7 +201,7 @@ function holeRows(
 }
 
 /** How the bores of a line are drawn. */
-function signNode(key: string, purpose: Scene['table'][number]['purpose'], y: number, scale: number): SvgNode {
+function signNode(key: string, purpose: PrintedScene['table'][number]['purpose'], y: number, scale: number): SvgNode {
   return {
     tag: 'g',
     key,
@@ -217,7 +217,7 @@ function signNode(key: string, purpose: Scene['table'][number]['purpose'], y: nu
 }
 
 /** Findings and notes in lines of a width, from `top` down; the height is that of their last line. */
-function noteLines({ findings, notes }: Scene, width: number, top: number): Block {
+function noteLines({ findings, notes }: PrintedScene, width: number, top: number): Block {
   const nodes: SvgNode[] = [];
   let y = top;
   const all = [...findings.map(({ severity, message }) => `${sentence(severity)}: ${message}`), ...notes];

@@ -40,6 +40,9 @@ export interface Scene {
   readonly sources: Readonly<Record<SourceKey, Place>>;
 }
 
+/** What of a scene is printed; the rest is for a screen, where things can be pointed at. */
+export type PrintedScene = Omit<Scene, 'carcass' | 'panel' | 'shelves' | 'sources'>;
+
 /**
  * What a drawing is for. On paper it is true to a scale of ISO 5455; on a screen, which has no scale, it fills a pane with
  * lettering of one size.

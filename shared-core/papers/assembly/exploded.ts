@@ -6,7 +6,7 @@ import type { Spot } from '../../carcass/turn.js';
 import type { Reader } from '../../length/reader.js';
 import { apart } from '../../drawing/apart.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
-import type { PathShape, Point, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
+import type { PathShape, Point, PrintedScene, Shape, TextShape } from '../../drawing/scene/scene.js';
 import { asItIs } from '../../words/told.js';
 import { pictureScene } from '../picture-scene.js';
 
@@ -26,7 +26,7 @@ export function explodedScene(
   panels: readonly Panel[],
   numbers: ReadonlyMap<string, number>,
   reader: Reader,
-): Scene {
+): PrintedScene {
   const placed = placedApart(panels);
   const box = placed.map(({ at }) => corners(at)).flat();
   const xs = box.map(({ x }) => x);

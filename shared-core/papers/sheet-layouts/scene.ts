@@ -3,7 +3,7 @@ import type { Reader } from '../../length/reader.js';
 import type { Micrometres } from '../../length/units.js';
 import { textWidth } from '../../drawing/scene/lettering.js';
 import { scaleFor } from '../../drawing/scene/scale.js';
-import type { LineType, PathShape, Scene, Shape, TextShape } from '../../drawing/scene/scene.js';
+import type { LineType, PathShape, PrintedScene, Shape, TextShape } from '../../drawing/scene/scene.js';
 import type { CutSize } from '../../sheets/cut-list.js';
 import type { Part } from '../../sheets/model.js';
 import { letters } from '../letters.js';
@@ -20,7 +20,11 @@ const HEIGHT = 2.5;
 const SMALL = 1.8;
 
 /** One sheet with its pieces: letters and cut sizes of the list, what is kept of it, and what is waste (crossed). */
-export function sheetScene({ sheet, offcuts }: NumberedSheets, sizes: readonly CutSize[], reader: Reader): Scene {
+export function sheetScene(
+  { sheet, offcuts }: NumberedSheets,
+  sizes: readonly CutSize[],
+  reader: Reader,
+): PrintedScene {
   const { stock, part } = sheet;
   const { length, width } = part.size;
   const scale = Math.max(scaleFor(length / 1000, ROOM.width), scaleFor(width / 1000, ROOM.height));

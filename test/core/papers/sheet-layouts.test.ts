@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { coverSolver } from '../../../server/cover-solver.js';
 import { contains, grow } from '../../../shared-core/drawing/scene/boxes.js';
 import { shapeBox } from '../../../shared-core/drawing/scene/extent.js';
-import type { Scene } from '../../../shared-core/drawing/scene/scene.js';
+import type { PrintedScene } from '../../../shared-core/drawing/scene/scene.js';
 import type { Block, Paper } from '../../../shared-core/papers/paper.js';
 import { papersOf } from '../../../shared-core/service.js';
 import { analyse } from '../findings/jobs.js';
@@ -15,7 +15,7 @@ const paper: Paper = (await papersOf(job, coverSolver, () => ({ rounds: 0, mayGo
 
 const pictures = paper.blocks.filter((block) => block.kind === 'picture');
 const tables = paper.blocks.filter((block) => block.kind === 'table');
-const texts = ({ shapes }: Scene) => shapes.filter((shape) => shape.kind === 'text');
+const texts = ({ shapes }: PrintedScene) => shapes.filter((shape) => shape.kind === 'text');
 
 test('every piece that is drawn has its letter inside it, however narrow it is', () => {
   let narrow = 0;
