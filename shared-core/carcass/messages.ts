@@ -161,10 +161,21 @@ export const say = messages('size', {
   ) =>
     `${drawer} finds no room between uprights ${show.length(bay)} apart, of which the slides take ${show.length(taken)}. Make the bay wider.`,
   drawerNoHeight: (
-    { drawer, height, most }: { readonly drawer: string; readonly height: Micrometres; readonly most: Micrometres },
+    {
+      drawer,
+      height,
+      most,
+      canBeLower,
+    }: {
+      readonly drawer: string;
+      readonly height: Micrometres;
+      readonly most: Micrometres;
+      /** Whether there is room for the lowest box that is made. */
+      readonly canBeLower: boolean;
+    },
     show,
   ) =>
-    `The box of ${drawer} would have to be ${show.length(height)} high, and behind its front, on the pitch, there is room for ${show.length(Math.max(0, most))}. Make the front higher, or the box lower.`,
+    `The box of ${drawer} would have to be ${show.length(height)} high, and behind its front, on the pitch, there is room for ${show.length(Math.max(0, most))}. Make the front higher${canBeLower ? ', or the box lower' : ''}.`,
   doorNoSize: (
     { door, width, height }: { readonly door: string; readonly width: Micrometres; readonly height: Micrometres },
     show,

@@ -2,6 +2,7 @@ import type { Located } from '../../document/place.js';
 import { keyInDrawer, keyOf } from '../../job/panel-key.js';
 import { type Micrometres } from '../../length/units.js';
 import type { Slide, SlideLength } from '../../shop/model.js';
+import type { Message } from '../../words/message.js';
 import type { Box } from '../box.js';
 import { chosen, slideNamed } from '../choices.js';
 import { openFront } from '../fronts/blind.js';
@@ -93,7 +94,7 @@ function behindFront(
   const wanted = box.spec.drawers.height?.value ?? most;
   if (most < Math.max(LEAST_HEIGHT, wanted)) {
     const where = most < LEAST_HEIGHT ? cause : box.spec.drawers.height!;
-    problems.add(where, say.drawerNoHeight({ drawer: key, height: Math.max(LEAST_HEIGHT, wanted), most }));
+    problems.add(where, noHeight(key, wanted, most));
     return null;
   }
   return {
@@ -111,6 +112,9 @@ function behindFront(
     cause,
   };
 }
+
+const noHeight = (drawer: string, wanted: Micrometres, most: Micrometres): Message =>
+  say.drawerNoHeight({ drawer, height: Math.max(LEAST_HEIGHT, wanted), most, canBeLower: most >= LEAST_HEIGHT });
 
 /** From floor to ceiling of what stands behind a front: as high as the front, less what of bottom, top, rails and fixed shelves is there. */
 function clearHeight(box: Box, { bay }: FrontPlace, z: Interval, fixed: readonly PlacedShelf[]): Interval {

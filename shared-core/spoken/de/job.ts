@@ -64,8 +64,8 @@ export const job = {
       `${drawer} findet keinen Auszug: Der kürzeste von ${quoted(slide)} ist ${show.length(least)} lang, und der Raum hinter der Front ist ${show.length(room)}. Machen Sie den Korpus tiefer, oder nehmen Sie einen anderen Auszug.`,
     drawerNoWidth: ({ drawer, bay, taken }, show) =>
       `${drawer} findet keinen Raum zwischen Seiten, die ${show.length(bay)} auseinander stehen und von denen die Auszüge ${show.length(taken)} nehmen. Machen Sie das Feld breiter.`,
-    drawerNoHeight: ({ drawer, height, most }, show) =>
-      `Der Kasten von ${drawer} müsste ${show.length(height)} hoch sein, und hinter der Front ist auf der Teilung Raum für ${show.length(Math.max(0, most))}. Machen Sie die Front höher, oder den Kasten niedriger.`,
+    drawerNoHeight: ({ drawer, height, most, canBeLower }, show) =>
+      `Der Kasten von ${drawer} müsste ${show.length(height)} hoch sein, und hinter der Front ist auf der Teilung Raum für ${show.length(Math.max(0, most))}. Machen Sie die Front höher${canBeLower ? ', oder den Kasten niedriger' : ''}.`,
     doorNoSize: ({ door, width, height }, show) =>
       `${door} würde ${show.length(width)} breit und ${show.length(height)} hoch. Machen Sie Luft und Fugen kleiner, oder den Korpus größer.`,
     doorTooThick: ({ door, thickness, clear }, show) =>

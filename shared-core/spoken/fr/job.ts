@@ -63,8 +63,8 @@ export const job = {
       `${drawer} ne trouve pas de coulisse : la plus courte de ${quoted(slide)} a ${show.length(least)} de long, et la place derrière sa façade est de ${show.length(room)}. Faites le caisson plus profond, ou prenez une autre coulisse.`,
     drawerNoWidth: ({ drawer, bay, taken }, show) =>
       `${drawer} ne trouve pas de place entre des montants écartés de ${show.length(bay)}, dont les coulisses prennent ${show.length(taken)}. Faites la travée plus large.`,
-    drawerNoHeight: ({ drawer, height, most }, show) =>
-      `La caisse de ${drawer} devrait avoir ${show.length(height)} de haut, et derrière sa façade, sur le pas, il y a place pour ${show.length(Math.max(0, most))}. Faites la façade plus haute, ou la caisse plus basse.`,
+    drawerNoHeight: ({ drawer, height, most, canBeLower }, show) =>
+      `La caisse de ${drawer} devrait avoir ${show.length(height)} de haut, et derrière sa façade, sur le pas, il y a place pour ${show.length(Math.max(0, most))}. Faites la façade plus haute${canBeLower ? ', ou la caisse plus basse' : ''}.`,
     doorNoSize: ({ door, width, height }, show) =>
       `${door} aurait ${show.length(width)} de large et ${show.length(height)} de haut. Réduisez les marges et les jeux, ou agrandissez le caisson.`,
     doorTooThick: ({ door, thickness, clear }, show) =>
