@@ -51,7 +51,7 @@ describe('papers asked for by an editor', () => {
     expect(readFileSync(inside('one', 'kitchen-cost.txt'), 'utf8')).toContain('Unsaved');
     expect(told.every(({ token }) => token === 'one')).toBe(true);
     const words = told.map(({ message }) => message).join('\n');
-    expect(words).toMatch(/sheets of \S+, 1 of \d boards: cost \d+\.\d\d, /);
+    expect(words).toMatch(/sheets of \S+, 1 of \d boards: \d+\.\d\d m², /);
     expect(words).toContain('cost, 2 of 2 papers');
     await client.open(kitchen, demo('kitchen.carcass.yaml'));
   });
@@ -78,7 +78,7 @@ describe('papers asked for by an editor', () => {
     const source = new CancellationTokenSource();
     const params = wanted('three', { uri, only: ['sheet-layouts'], seconds: 600 });
     const asked = client.connection.sendRequest<PapersReply>('borewright/papers', params, source.token);
-    await client.until(() => told.some(({ message }) => message.includes('cost')), 'a first layout');
+    await client.until(() => told.some(({ message }) => message.includes('m²')), 'a first layout');
     expect(await client.hover(kitchen, client.at(kitchen, 'plates:'))).toContain('plates');
     source.cancel();
     await expect(asked).rejects.toMatchObject({ code: -32800 });
