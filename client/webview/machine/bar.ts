@@ -1,6 +1,7 @@
 import type { MachineScene } from '../../../shared-core/drawing/machine-view/scene.js';
 import { h, icon, say, svg } from '../page/dom.js';
 import { figuresOf } from './figures.js';
+import { unparted } from '../page/unparted.js';
 import { LABELS, PHRASES } from './messages.js';
 import type { OrderedStep } from './order.js';
 
@@ -146,7 +147,7 @@ export class Bar {
             'div',
             { class: aside ? 'aside' : used ? 'used' : null },
             h('dt', {}, name),
-            h('dd', {}, h('span', { class: 'value' }, value), ' ', h('span', { class: 'about' }, about)),
+            h('dd', {}, h('span', { class: 'value' }, value), ' ', h('span', { class: 'about' }, unparted(about))),
           ),
         ),
       );

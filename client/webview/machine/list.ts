@@ -9,6 +9,7 @@ import { stopCalled } from '../../../shared-core/drawing/words.js';
 import { h, say } from '../page/dom.js';
 import { LABELS as OF_PAGE } from '../page/messages.js';
 import { measuredAlike } from './figures.js';
+import { unparted } from '../page/unparted.js';
 import { LABELS, PHRASES } from './messages.js';
 
 export interface ListActions {
@@ -287,7 +288,7 @@ function toSet(setUp: ListedSetUp, set: HTMLInputElement): HTMLElement {
             {},
             h('span', { class: 'value' }, value),
             ' ',
-            ...(about === measured ? [] : [h('span', { class: 'about' }, about)]),
+            ...(about === measured ? [] : [h('span', { class: 'about' }, unparted(about))]),
             ...(changed ? [' ', h('span', { class: 'unseen' }, OF_PAGE.change)] : []),
           ),
         ),

@@ -3,6 +3,7 @@ import type { HoleLine, Scene, SceneFinding, SourceKey } from '../../../shared-c
 import { boreClass, patternNodes } from '../../../shared-core/drawing/render/svg-tree.js';
 import { h, icon } from '../page/dom.js';
 import { patch } from '../page/patch.js';
+import { unparted } from '../page/unparted.js';
 import { findingButton } from './finding-button.js';
 import { LABELS, PHRASES } from './messages.js';
 
@@ -14,7 +15,7 @@ export interface ListActions {
 }
 
 /** After the number: count, face, u, v, diameter, depth, use. Lists of places may be broken into lines. */
-const COLUMNS = [[], ['whole'], ['places', 'across'], ['places'], [], [], ['use']];
+const COLUMNS = [[], ['whole'], ['places', 'across'], ['places'], ['whole'], ['whole'], ['use']];
 
 /** Findings, hole table and notes under the drawing: all that it shows, as text. Rebuilt only where its content differs. */
 export class Lists {
@@ -82,7 +83,7 @@ export class Lists {
         { 'data-line': number! },
         ...(ofAll ? [h('td', { class: 'whole' }, line.panel)] : []),
         h('th', { scope: 'row' }, button),
-        ...cells.map((cell, index) => h('td', { class: COLUMNS[index]?.join(' ') || null }, cell)),
+        ...cells.map((cell, index) => h('td', { class: COLUMNS[index]?.join(' ') || null }, unparted(cell))),
       );
       this.#wire(row, line.bores, line.source);
       return row;
