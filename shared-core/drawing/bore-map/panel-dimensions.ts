@@ -76,9 +76,8 @@ function alongPanel({ pen, view, bores, reader, write, vAxis }: Work, rows: read
   });
   if (vs.length > 0) {
     const lane: Lane = { axis: vAxis, line, out: back };
-    line +=
-      back *
-      runningDimension(pen, `${name}:v`, lane, { at: view.alongV(0), text: '0', from: backEdge }, vs.map(feature));
+    const origin: Feature = { at: view.alongV(0), text: '0', from: backEdge };
+    line += back * runningDimension(pen, `${name}:v`, lane, origin, vs.map(feature), view.alongV(view.length));
     line += back * pen.paper(4.5);
   }
   spanDimension(

@@ -1,10 +1,10 @@
 import type { Bore } from '../../boring/model.js';
-import { around, boxOf, contains } from '../scene/boxes.js';
+import { around, boxOf, contains, overlap } from '../scene/boxes.js';
 import { widestRoom } from '../scene/dimensions.js';
 import { textBox, textWidth } from '../scene/lettering.js';
 import { shownEnds } from './panel-shapes.js';
 import type { Pen } from '../scene/pen.js';
-import type { Point, TextShape } from '../scene/scene.js';
+import type { Box, Point, TextShape } from '../scene/scene.js';
 import { mm } from '../scene/scale.js';
 import type { PanelView } from './panel-view.js';
 import { sentence } from '../../words/english.js';
@@ -13,6 +13,7 @@ import { say as sayOf } from '../messages.js';
 import { say } from './messages.js';
 import { edgeWord, endWord, surfaceWord } from '../words.js';
 import { worded } from '../../words/told.js';
+import { wider } from '../scene/wider.js';
 
 /** 'Bottom end' beside each folded-out end, between the face and the end, clear of the centre lines. */
 export function drawEndNames(pen: Pen, view: PanelView, bores: readonly Bore[]): void {
@@ -130,7 +131,7 @@ function drawEdgeDatum(pen: Pen, view: PanelView, at: number): void {
   pen.path({ key, class: 'datum' }, 'thin', corners, 'ink');
 }
 
-/** 'Inside face up' on the face itself, where it finds room. */
+/** 'Inside face up' on the face itself, where it finds room; across a loose shelf only where there is none beside it. */
 export function drawFaceName(pen: Pen, view: PanelView): void {
   const text = tell(sayOf.faceUp({ face: surfaceWord(view.panel, view.seen) }), 'mm');
   const centre = around([view.face])!;
@@ -140,24 +141,23 @@ export function drawFaceName(pen: Pen, view: PanelView): void {
     steps.map((right) => ({ x: middle.x + (right * centre.width) / 10, y: middle.y + (down * centre.height) / 10 })),
   );
   places.sort((a, b) => Math.hypot(a.x - middle.x, a.y - middle.y) - Math.hypot(b.x - middle.x, b.y - middle.y));
-  for (const turn of [0, -90] as const) {
-    for (const height of [3.5, 2.5]) {
-      for (const { x, y } of places) {
+  const what = { key: `${view.panel.key}:face-name`, class: 'label' } as const;
+  const shapes = ([0, -90] as const).flatMap((turn) =>
+    [3.5, 2.5].flatMap((height) =>
+      places.map(({ x, y }) => {
         const half = pen.paper(height / 2);
-        const shape: TextShape = pen.lettering(
-          { key: `${view.panel.key}:face-name`, class: 'label' },
-          text,
-          turn === 0 ? x : x + half,
-          turn === 0 ? y + half : y,
-          { anchor: 'middle', turn, height },
-        );
-        const box = textBox(shape, pen.scale);
-        const inside =
-          box.x > 0 && box.y > 0 && box.x + box.width < view.face.width && box.y + box.height < view.face.height;
-        if (!inside || !pen.isFree(box, 1)) continue;
-        pen.put(shape);
-        return;
-      }
-    }
-  }
+        const [across, down] = turn === 0 ? [x, y + half] : [x + half, y];
+        return pen.lettering(what, text, across, down, { anchor: 'middle', turn, height });
+      }),
+    ),
+  );
+  const stands = (box: Box): boolean => contains(view.face, box) && pen.isFree(box, 1);
+  const free = shapes.filter((shape) => stands(textBox(shape, pen.scale)));
+  const shelves = pen.shapes.flatMap((shape) =>
+    shape.class === 'loose-shelf' && shape.kind === 'path' ? [boxOf(shape.points, pen.paper(1))] : [],
+  );
+  const offShelves = free.filter((shape) => !shelves.some((shelf) => overlap(shelf, textBox(shape, pen.scale))));
+  const inAnyFace = offShelves.find((shape) => shape.turn === 0 && stands(wider(textBox(shape, pen.scale))));
+  const clear = inAnyFace ?? offShelves[0] ?? free[0];
+  if (clear !== undefined) pen.put(clear);
 }

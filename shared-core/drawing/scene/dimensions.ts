@@ -3,10 +3,13 @@ import { boxOf } from './boxes.js';
 import type { Pen } from './pen.js';
 import type { Point } from './scene.js';
 import { spread } from './spread.js';
+import { WIDER } from './wider.js';
 
 const HEIGHT = 2.5;
 const LABEL_GAP = 3.8;
 const JOG = 3;
+/** From the middle of a figure to a line that is not to run through it. */
+const CLEAR = 2;
 
 /** A direction on the page that dimensions are counted along, and the place across it where they stand. */
 export interface Lane {
@@ -58,6 +61,8 @@ export interface Feature {
 /**
  * Running dimensions from one origin (ISO 129-1, superimposed running dimensioning): one line, a circle at the origin, and
  * each figure at the end of its extension line. Figures that would touch are moved apart and led back by a bent line.
+ * @param crossing where along the axis, beyond every feature, the extension line of another dimension runs through the lane:
+ * no figure stands on it
  * Gives how far the figures reach beyond the lane, in scene units.
  */
 export function runningDimension(
@@ -66,15 +71,18 @@ export function runningDimension(
   lane: Lane,
   origin: Feature,
   features: readonly Feature[],
+  crossing: number | null = null,
 ): number {
   if (features.length === 0) return 0;
   const all = [origin, ...features].sort((a, b) => a.at - b.at);
-  const places = spread(
+  const gap = pen.paper(LABEL_GAP);
+  const apart = spread(
     all.map(({ at }) => at),
-    pen.paper(LABEL_GAP),
+    gap,
   );
-  const ends = lane.line + lane.out * pen.paper(JOG);
   const sign = features[0]!.at > origin.at ? 1 : -1;
+  const places = crossing === null ? apart : within(crossing - sign * pen.paper(CLEAR), apart, gap, sign);
+  const ends = lane.line + lane.out * pen.paper(JOG);
   const last = features.reduce((far, { at }) => (sign * (at - far) > 0 ? at : far), origin.at);
   ruled(pen, `${key}:line`, [point(lane, origin.at, lane.line), point(lane, last, lane.line)]);
   pen.add({
@@ -108,9 +116,24 @@ export function runningDimension(
     if (lane.axis === 'x')
       pen.text(label, feature.text, place + half, ends, { turn: -90, anchor: lane.out > 0 ? 'end' : 'start' });
     else pen.text(label, feature.text, ends, place + half, { anchor: lane.out > 0 ? 'start' : 'end' });
-    reach = Math.max(reach, pen.paper(JOG + textWidth(feature.text, HEIGHT, false)));
+    reach = Math.max(reach, pen.paper(JOG + WIDER * textWidth(feature.text, HEIGHT, false)));
   });
   return reach;
+}
+
+/**
+ * Places, ascending and a gap apart, of which none goes further than `end` in the direction of `sign`: those beyond it are moved
+ * back, and others before them.
+ */
+export function within(end: number, places: readonly number[], gap: number, sign: number): readonly number[] {
+  const furthestFirst = sign > 0 ? [...places].reverse() : places;
+  let bound = end;
+  const moved = furthestFirst.map((place) => {
+    const at = sign * (place - bound) > 0 ? bound : place;
+    bound = at - sign * gap;
+    return at;
+  });
+  return sign > 0 ? moved.reverse() : moved;
 }
 
 /**

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import * as fontkit from 'fontkit';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { widestRoom } from '../../../shared-core/drawing/scene/dimensions.js';
+import { widestRoom, within } from '../../../shared-core/drawing/scene/dimensions.js';
 import { crosses } from '../../../shared-core/drawing/scene/boxes.js';
 import { figure, showLength } from '../../../shared-core/length/show.js';
 import { listFigures } from '../../../shared-core/drawing/bore-map/hole-table.js';
@@ -49,6 +49,18 @@ describe('spread', () => {
         },
       ),
     );
+  });
+});
+
+describe('within', () => {
+  it('moves back what goes too far, and what is then too close, on either hand', () => {
+    expect(within(100, [0, 60, 98, 108], 10, 1)).toEqual([0, 60, 90, 100]);
+    expect(within(100, [0, 85, 91, 101], 10, 1)).toEqual([0, 80, 90, 100]);
+    expect(within(-100, [-108, -60, 0], 10, -1)).toEqual([-100, -60, 0]);
+  });
+
+  it('leaves alone what goes no further', () => {
+    expect(within(100, [0, 40], 10, 1)).toEqual([0, 40]);
   });
 });
 

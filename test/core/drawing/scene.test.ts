@@ -5,10 +5,11 @@ import type { Bore } from '../../../shared-core/boring/model.js';
 import type { Axis, Panel } from '../../../shared-core/carcass/model.js';
 import { boreMapScene } from '../../../shared-core/drawing/bore-map/bore-map.js';
 import { shapeBox } from '../../../shared-core/drawing/scene/extent.js';
-import { contains, grow, overlap } from '../../../shared-core/drawing/scene/boxes.js';
+import { boxOf, contains, grow, overlap } from '../../../shared-core/drawing/scene/boxes.js';
 import type { Drawn } from '../../../shared-core/drawing/drawn.js';
 import { describe as inWords } from '../../../shared-core/drawing/bore-map/hole-table.js';
 import { textBox } from '../../../shared-core/drawing/scene/lettering.js';
+import { wider } from '../../../shared-core/drawing/scene/wider.js';
 import {
   SCREEN,
   type BoreShape,
@@ -205,6 +206,24 @@ describe('bore maps of the demo jobs', () => {
     expect(all.flatMap(({ what, scene }) => clashes(scene).map((clash) => `${what}: ${clash}`))).toEqual([]);
   });
 
+  it('keep the figures along a panel off its length, in a wide face too, and off the line that its length ends at', () => {
+    let figures = 0;
+    for (const { what, scene, panel } of scenes()) {
+      if (panel === null) continue;
+      const length = textsIn(scene).find(({ key }) => key === `${panel.key}:length:figure`)!;
+      const end = scene.shapes.find(({ key }) => key === `${panel.key}:length:to:extension`);
+      if (end?.kind !== 'path') throw new Error(`${what}: no line`);
+      for (const one of textsIn(scene).filter(({ key }) => new RegExp(`^${panel.key}:v:.*:figure$`).test(key))) {
+        figures += 1;
+        const box = textBox(one, scene.scale);
+        if (one.turn === 0)
+          expect(overlap(wider(box), textBox(length, scene.scale)), `${what}: ${one.text}`).toBe(false);
+        expect(overlap(box, boxOf(end.points, 0)), `${what}: ${one.text} at the end`).toBe(false);
+      }
+    }
+    expect(figures).toBeGreaterThan(100);
+  });
+
   it('put the number of a line into a circle that covers neither bores nor lettering', () => {
     let circles = 0;
     let lines = 0;
@@ -310,6 +329,16 @@ describe('a bore map', () => {
     expect(boresIn(scene).find(({ bore: id }) => id === 'left:bottom/left:1')?.about).toBe(
       'Dowel to bottom, dowel-8x30: Ø 8 mm, 12 mm deep. Inside face, 213 mm from the front edge, 8 mm from the bottom end.',
     );
+  });
+
+  it('has the name of the face beside its loose shelves', () => {
+    const one = drawn.find(({ name }) => name === 'corner-base')!;
+    const scene = boreMapScene(one, 'left', SCREEN)!;
+    const name = textsIn(scene).find(({ key }) => key === 'left:face-name')!;
+    const shelves = scene.shapes.filter(({ class: kind }) => kind === 'loose-shelf');
+    expect(shelves).not.toEqual([]);
+    for (const shelf of shelves)
+      expect(overlap(shapeBox(shelf, scene.scale), textBox(name, scene.scale)), shelf.key).toBe(false);
   });
 
   it('has a hole table with rows and joints', () => {
