@@ -15,7 +15,7 @@ import { NAMES, say } from './messages.js';
 import { sourceOf } from './source-of.js';
 import type { Standing, StandingHead } from './standing.js';
 import { WIDER } from '../scene/wider.js';
-import { worded } from '../../words/told.js';
+import { asItIs, worded } from '../../words/told.js';
 
 /** Half a clamp's foot, in millimetres of lettering. */
 const FOOT = 1.8;
@@ -37,6 +37,7 @@ export function drawBed(pen: Pen, stand: Standing, reader: Reader, width: number
   const drawn = stand.heads.map((head) => drawHead(pen, stand, head));
   drawClamps(pen, stand);
   const throat = stand.throat === null ? null : drawThroat(pen, stand, stand.throat);
+  if (stand.heads.length > 1) drawn.forEach(({ near }, index) => numberHead(pen, stand, index, near));
   // No name stands on another head, nor on the line of the throat.
   if (stand.machine.kind !== 'horizontal')
     stand.heads.forEach((head, index) => nameHead(pen, stand, head, index, drawn[index]!, reader, write, page));
@@ -74,6 +75,20 @@ function drawHead(pen: Pen, { down, machine }: Standing, head: StandingHead): Dr
   });
   pen.takeSolid(near);
   return { near, furthest };
+}
+
+/** Heads at their nearest lie close together, further from their names than from each other: each has its number beside it. */
+function numberHead(pen: Pen, { down, machine, heads }: Standing, index: number, near: Box): void {
+  const { key, path } = heads[index]!;
+  const what = { key: `${key}:number`, class: 'label', source: sourceOf(machine, ...path) } as const;
+  const middle = near.y + near.height / 2 + pen.paper(0.9);
+  // Beside a head that is close to the fence, clear of that.
+  const y = down > 0 ? Math.max(middle, pen.paper(3.1)) : Math.min(middle, -pen.paper(1.2));
+  const places = [1.2, 2.4, 3.6, 4.8, 6, 8.4].flatMap((away) => [
+    pen.lettering(what, asItIs(String(index + 1)), near.x - pen.paper(away), y, { anchor: 'end' }),
+    pen.lettering(what, asItIs(String(index + 1)), near.x + near.width + pen.paper(away), y),
+  ]);
+  putWhereFree(pen, places);
 }
 
 /** How far from the fence a head can stand, beside it or beyond it. */

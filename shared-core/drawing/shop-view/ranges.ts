@@ -10,7 +10,7 @@ import { tell } from '../../words/message.js';
 import type { Told } from '../../words/told.js';
 import { say } from './messages.js';
 import { sourceOf } from './source-of.js';
-import { wider } from '../scene/wider.js';
+import { WIDER, wider } from '../scene/wider.js';
 import type { RangedStop, Standing } from './standing.js';
 
 /** Lanes beyond the fence, in millimetres of lettering: to the first, from one to the next, and how high a range is. */
@@ -76,7 +76,7 @@ function drawLane(pen: Pen, stand: Standing, stop: RangedStop, text: string, wid
   const key = `range:${stop.name}`;
   const source = sourceOfStop(stand, stop);
   const lanes = Array.from({ length: LANES }, (_, lane) => -down * pen.paper(BAR + FIRST + STEP * lane));
-  const laid = lanes.map((middle) => ({ middle, ...laidIn(pen, stop, { middle, down }, text, source, width) }));
+  const laid = lanes.map((middle) => ({ middle, ...laidIn(pen, stand, stop, middle, text, width) }));
   const { middle, range, extended, name } = laid.find(({ room }) => pen.isFree(room, 0.5)) ?? laid.at(-1)!;
   pen.path({ key, class: 'stop-standing', source }, 'outline', corners(range), 'paper');
   pen.takeSolid(range);
@@ -105,16 +105,10 @@ interface Laid {
 
 /**
  * A range at one level: its name on the side away from the fence, or, where it is longer than the range, behind it on the outward
- * side. In a narrow pane it stands on that side of the range and runs on inwards.
+ * side. In a narrow pane it runs outwards from the inner end of the range, so that it stays on the hand of its stop; inwards only
+ * where there is no room for that.
  */
-function laidIn(
-  pen: Pen,
-  stop: RangedStop,
-  { middle, down }: Pick<Standing, 'down'> & { readonly middle: number },
-  text: string,
-  source: string,
-  width: number,
-): Laid {
+function laidIn(pen: Pen, stand: Standing, stop: RangedStop, middle: number, text: string, width: number): Laid {
   const half = pen.paper(HIGH / 2);
   const bar = (from: number, to: number): Box => ({
     x: Math.min(from, to),
@@ -124,17 +118,21 @@ function laidIn(
   });
   const range = bar(stop.from, stop.to);
   const extended = stop.extended === null ? null : bar(stop.to, stop.extended);
-  const what = { key: `range:${stop.name}:name`, class: 'label', source } as const;
+  const what = { key: `range:${stop.name}:name`, class: 'label', source: sourceOfStop(stand, stop) } as const;
   const sign = stop.side === 'left' ? -1 : 1;
   const beyond = (stop.extended ?? stop.to) + sign * pen.paper(1.2);
   const long = pen.paper(textWidth(text, 2.5, false));
-  const away = down > 0 ? middle - half - pen.paper(0.7) : middle + half + pen.paper(3.2);
+  const away = stand.down > 0 ? middle - half - pen.paper(0.7) : middle + half + pen.paper(3.2);
   const [inward, outward] = sign < 0 ? (['start', 'end'] as const) : (['end', 'start'] as const);
+  const ends = stand.stops.flatMap(({ side, to, extended: more }) => (side === stop.side ? [more ?? to] : []));
+  const outwards = Math.max(...ends.map((end) => Math.abs(end - stop.from)));
   const name =
     long <= Math.abs(stop.to - stop.from)
       ? pen.lettering(what, text, (stop.from + stop.to) / 2, away, { anchor: 'middle' })
       : long > BESIDE_PART * width
-        ? pen.lettering(what, text, stop.to, away, { anchor: inward })
+        ? WIDER * long <= outwards
+          ? pen.lettering(what, text, stop.from, away, { anchor: outward })
+          : pen.lettering(what, text, stop.to, away, { anchor: inward })
         : pen.lettering(what, text, beyond, middle + pen.paper(0.9), { anchor: outward });
   const room = around([range, ...(extended === null ? [] : [extended]), wider(textBox(name, pen.scale))])!;
   return { range, extended, name, room };

@@ -124,6 +124,40 @@ describe('the machines of a shop as their operator sees them', () => {
     },
   );
 
+  test.each(BOTH_WAYS)('%s: the name of a stop stands on its own hand, in panes of any size', (_, machine, unit) => {
+    for (const width of [86, 90, 140, 240]) {
+      const { shapes, scale } = shopMachineScene(machine, unit, width)!;
+      const spindles = shapes.flatMap((one) =>
+        one.class === 'spindle-loaded' && one.kind === 'circle' ? [one.cx] : [],
+      );
+      const middle = (Math.min(...spindles) + Math.max(...spindles)) / 2;
+      for (const { name, side } of machine.stops) {
+        const lettered = shapes.find(({ key }) => key === `range:${name}:name`);
+        if (lettered?.kind !== 'text') throw new Error(`${name} has no name`);
+        const { x, width: long } = textBox(lettered, scale);
+        expect(x + long / 2 < middle ? 'left' : 'right', `${name} at ${width}`).toBe(side);
+      }
+    }
+  });
+
+  test('each of several heads has its number beside it, level with its spindles', () => {
+    for (const [name, machine, unit] of BOTH_WAYS) {
+      const heads = machine.kind === 'line' && machine.heads > 1 ? machine.heads : 0;
+      const { shapes, scale } = shopMachineScene(machine, unit, 90)!;
+      const numbers = shapes.filter(({ key }) => key.endsWith(':number'));
+      expect(numbers, name).toHaveLength(heads);
+      numbers.forEach((number, head) => {
+        if (number.kind !== 'text') throw new Error('a number that is no text');
+        const box = boxOf(pathOf(shapes, `head-${head}`), 0);
+        expect(number.text).toBe(String(head + 1));
+        expect(capitals(number, scale).y).toBeLessThan(box.y + box.height);
+        expect(number.y).toBeGreaterThan(box.y);
+        expect(overlap(capitals(number, scale), box)).toBe(false);
+      });
+    }
+    expect(BOTH_WAYS.some(([, machine]) => machine.kind === 'line' && machine.heads > 1)).toBe(true);
+  });
+
   test('the table lies on the side of the fence that the shop says', () => {
     const text = TEXTS.shed;
     const near = text.replace('fence: far', 'fence: near');
