@@ -3,6 +3,7 @@ import { sentence } from '../../words/english.js';
 import { described } from '../../machining/described.js';
 import { around, boxOf, grow, overlap } from '../scene/boxes.js';
 import { textBox, textWidth } from '../scene/lettering.js';
+import { wider } from '../scene/wider.js';
 import type { Pen } from '../scene/pen.js';
 import type { Box, Point } from '../scene/scene.js';
 import { BAR, HANDS_CLEAR, STOP_LONG, type Stage } from './stage.js';
@@ -144,7 +145,7 @@ export function drawZone(stage: Stage): void {
   });
 }
 
-/** The words of the zone, along its border on the operator's side. */
+/** The words of the zone, along its border on the operator's side; over it where they are longer than it is wide. */
 export function nameZone(stage: Stage): void {
   const { pen } = stage;
   const whole = around(handsClear(stage))!;
@@ -153,6 +154,7 @@ export function nameZone(stage: Stage): void {
     whole.y + whole.height - stage.p(1.6),
     whole.y + whole.height + stage.p(3.6),
     ...Array.from({ length: 12 }, (_, index) => whole.y + stage.p(4) + (index / 12) * (whole.height - stage.p(6))),
+    whole.y - stage.p(1.2),
   ];
   const steps = Array.from({ length: 41 }, (_, index) => index / 40);
   const places = rows.flatMap((y) =>
@@ -161,7 +163,8 @@ export function nameZone(stage: Stage): void {
   const shapes = places.map(({ x, y }) => pen.lettering({ key: 'zone:name', class: 'label' }, NAMES.keepClear, x, y));
   const free = shapes.filter((shape) => pen.isFree(textBox(shape, pen.scale), 0.5));
   const borders = zoneBorders(stage);
-  const clear = free.find((shape) => !borders.some((border) => overlap(border, textBox(shape, pen.scale)))) ?? free[0];
+  const clear =
+    free.find((shape) => !borders.some((border) => overlap(border, wider(textBox(shape, pen.scale))))) ?? free[0];
   if (clear !== undefined) pen.put(clear);
 }
 

@@ -281,6 +281,24 @@ describe.each(JOBS)('every stroke of %s', (_, all) => {
     expect(slid).toBeGreaterThan(0);
   });
 
+  it('has the words of the zone across no border of it, in a wide face too', () => {
+    let zones = 0;
+    for (const { name, scene } of all) {
+      const words = texts(scene).find(({ key }) => key === 'zone:name');
+      if (words === undefined) continue;
+      zones += 1;
+      const box = wider(textBox(words, scene.scale));
+      for (const shape of scene.shapes) {
+        if (shape.kind !== 'path' || shape.class !== 'zone') continue;
+        shape.points.forEach((corner, index) => {
+          const border = boxOf([corner, shape.points[(index + 1) % shape.points.length]!], 0);
+          expect(overlap(box, border), `${name}: ${words.text}`).toBe(false);
+        });
+      }
+    }
+    expect(zones).toBeGreaterThan(10);
+  });
+
   it('has no lettering over other lettering, and none outside the frame', () => {
     for (const { name, scene } of all) {
       const boxes = texts(scene).map((shape) => ({ text: shape.text, box: textBox(shape, scene.scale) }));
