@@ -23,7 +23,14 @@ export { tell } from './words/message.js';
 export type { WantedFindings } from './findings/wanted.js';
 export type { Wishes } from './engine/wishes.js';
 export type { LengthWish } from './length/reader.js';
-export { knownFindings, allFindings, findingTotals, findingWords, type ToldFinding } from './service/findings.js';
+export {
+  knownFindings,
+  allFindings,
+  errorsOf,
+  findingTotals,
+  findingWords,
+  type ToldFinding,
+} from './service/findings.js';
 export type { Severity } from './findings/finding.js';
 export { editsOfBatch, editsWithoutChoice, repairsFor, type BatchKey } from './service/repairs.js';
 export { refactorsIn } from './service/refactors.js';

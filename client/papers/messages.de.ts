@@ -17,5 +17,7 @@ export const say = phrases({
     `Borewright: ${counted(files, 'Datei', 'Dateien')} nach ${folder} geschrieben.`,
   without: (files: number, folder: string, broken: readonly string[]) =>
     `Borewright: ${counted(files, 'Datei', 'Dateien')} nach ${folder} geschrieben, ohne ${listed(broken, 'und')}. Dort hat der Text Fehler.`,
+  withErrors: (files: number, folder: string, errors: number) =>
+    `Borewright: ${counted(files, 'Datei', 'Dateien')} nach ${folder} geschrieben. Der Auftrag hat ${errors} Fehler: nicht zuschneiden und nicht bohren, bevor ${errors === 1 ? 'er behoben ist' : 'sie behoben sind'}.`,
   failed: (why: string) => `Die Papiere konnten nicht geschrieben werden: ${why}`,
 });

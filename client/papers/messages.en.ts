@@ -18,5 +18,7 @@ export const say = phrases({
   written: (files: number, folder: string) => `Borewright: ${counted(files, 'file')} written to ${folder}.`,
   without: (files: number, folder: string, broken: readonly string[]) =>
     `Borewright: ${counted(files, 'file')} written to ${folder}, without ${listed(broken)}. The text has errors there.`,
+  withErrors: (files: number, folder: string, errors: number) =>
+    `Borewright: ${counted(files, 'file')} written to ${folder}. The job has ${counted(errors, 'error')}: do not cut or bore before ${errors === 1 ? 'it is' : 'they are'} mended.`,
   failed: (why: string) => `The papers could not be written: ${why}`,
 });

@@ -17,5 +17,7 @@ export const say = phrases({
     `Borewright : ${counted(files, 'fichier écrit', 'fichiers écrits')} dans ${folder}.`,
   without: (files: number, folder: string, broken: readonly string[]) =>
     `Borewright : ${counted(files, 'fichier écrit', 'fichiers écrits')} dans ${folder}, sans ${listed(broken, 'et')}. Le texte y a des erreurs.`,
+  withErrors: (files: number, folder: string, errors: number) =>
+    `Borewright : ${counted(files, 'fichier écrit', 'fichiers écrits')} dans ${folder}. Le travail a ${counted(errors, 'erreur', 'erreurs')} : ne rien débiter ni percer avant de ${errors === 1 ? 'l’avoir corrigée' : 'les avoir corrigées'}.`,
   failed: (why: string) => `Les documents n’ont pas pu être écrits : ${why}`,
 });

@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import { WorkDoneProgress, type BaseLanguageClient } from 'vscode-languageclient';
 import type { PaperName, PapersMethod, PapersParams, PapersReply } from '../../shared-core/papers/asked.js';
-import { list, text, variants, type Shape } from '../webview/shape.js';
+import { index, list, text, variants, type Shape } from '../webview/shape.js';
 import { wordsOf } from '../panels/latest.js';
 import { fileName, openText } from '../panels/text.js';
 import { LABELS, PAPERS, say } from './messages.js';
@@ -14,7 +14,7 @@ const METHOD: PapersMethod = 'borewright/papers';
 const CHOSEN = 'borewright.papers';
 
 const isReply: Shape<PapersReply> = variants('kind', {
-  written: { files: list(text), broken: list(text) },
+  written: { files: list(text), broken: list(text), errors: index },
   nothing: { reason: text },
 });
 
@@ -107,10 +107,18 @@ function asked(language: BaseLanguageClient, params: PapersParams): Thenable<Pap
   });
 }
 
-async function tell({ files, broken }: Extract<PapersReply, { kind: 'written' }>, folder: vscode.Uri): Promise<void> {
+type Written = Extract<PapersReply, { kind: 'written' }>;
+
+async function tell({ files, broken, errors }: Written, folder: vscode.Uri): Promise<void> {
   const where = vscode.workspace.asRelativePath(folder);
-  const words = broken.length === 0 ? say.written(files.length, where) : say.without(files.length, where, broken);
-  const show = broken.length === 0 ? vscode.window.showInformationMessage : vscode.window.showWarningMessage;
+  const words =
+    broken.length > 0
+      ? say.without(files.length, where, broken)
+      : errors > 0
+        ? say.withErrors(files.length, where, errors)
+        : say.written(files.length, where);
+  const show =
+    errors === 0 && broken.length === 0 ? vscode.window.showInformationMessage : vscode.window.showWarningMessage;
   const choice = await show(words, LABELS.showFolder);
   if (choice === undefined) return;
   const isHere = vscode.workspace.getWorkspaceFolder(folder) !== undefined;

@@ -101,6 +101,8 @@ export const say = messages('command-line', {
   // What was done.
   written: ({ files, folder }: { readonly files: number; readonly folder: string }) =>
     `${counted(files, 'file')} in ${folder}:`,
+  withErrors: ({ errors, path }: OfPath & { readonly errors: number }) =>
+    `These papers are of a job with ${counted(errors, 'error')}: do not cut or bore before ${errors === 1 ? 'it is' : 'they are'} mended. See borewright check ${path}.`,
   referenceWritten: ({
     files,
     folder,

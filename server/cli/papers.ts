@@ -1,10 +1,11 @@
 import { say } from './messages.js';
 import { LANGUAGES, type Language } from '../../shared-core/words/language.js';
 import { tell } from '../../shared-core/words/message.js';
-import { PAGE_NAMES, PAPER_FORMS, PAPER_NAMES, sawOf, type PageName } from '../../shared-core/service.js';
+import { errorsOf, PAGE_NAMES, PAPER_FORMS, PAPER_NAMES, sawOf, type PageName } from '../../shared-core/service.js';
 import { makeInThread, Refused, type Making } from '../papers/in-thread.js';
 import { stageWords } from '../papers/stage-words.js';
 import type { NamedFile, PapersTask, Stage } from '../papers/task.js';
+import type { OpenJob } from '../workspace.js';
 import { openJob } from './files.js';
 import { CouldNotRun, readArguments, type Outcome } from './run.js';
 import { troubles } from './troubles.js';
@@ -40,7 +41,16 @@ export async function papers(args: readonly string[]): Promise<Outcome> {
   const done = say.written({ files: files.length, folder: options.out });
   const lines = files.map(({ name }) => `  ${name}`).join('\n');
   const missing = unlaid ? `${tell(say.noSaw(), 'mm')}\n` : '';
-  return { output: `${tell(done, 'mm')}\n${lines}\n${missing}`, ...troubles(path, job) };
+  return { output: `${tell(done, 'mm')}\n${lines}\n${missing}`, ...faults(path, job) };
+}
+
+/** What is left out, and that what is there is of a job with errors. */
+function faults(path: string, job: OpenJob): Pick<Outcome, 'errors' | 'code'> {
+  const { errors, code } = troubles(path, job);
+  const count = errorsOf(job.analysis);
+  return count === 0
+    ? { errors, code }
+    : { errors: `${errors}${tell(say.withErrors({ errors: count, path }), 'mm')}\n`, code: 1 };
 }
 
 /** Makes and writes the files. Ctrl-C takes the layouts found so far; pressed again, or past them, it ends the command. */

@@ -1,4 +1,11 @@
-import { PAGE_NAMES, PAPER_FORMS, PAPER_NAMES, unbuiltOf, type WantedPapers } from '../../shared-core/service.js';
+import {
+  errorsOf,
+  PAGE_NAMES,
+  PAPER_FORMS,
+  PAPER_NAMES,
+  unbuiltOf,
+  type WantedPapers,
+} from '../../shared-core/service.js';
 import { languageSpoken } from '../../shared-core/words/spoken.js';
 import { normalUri } from '../files.js';
 import type { PapersTask } from '../papers/task.js';
@@ -21,8 +28,11 @@ export function papersTask({ document, analysis }: OpenJob, workspace: Workspace
   };
 }
 
-/** Carcasses that are in no paper. */
-export const brokenIn = ({ analysis }: OpenJob): readonly string[] => unbuiltOf(analysis);
+/** Carcasses that are in no paper, and how many errors the job has. */
+export const faultsIn = ({ analysis }: OpenJob): { readonly broken: readonly string[]; readonly errors: number } => ({
+  broken: unbuiltOf(analysis),
+  errors: errorsOf(analysis),
+});
 
 /** What a client wants, as far as it makes sense: of lists what is known, else what is usual. Never throws. */
 export function wantedFrom(said: Readonly<Record<string, unknown>>): WantedPapers {

@@ -1,6 +1,6 @@
 import { LSPErrorCodes, ResponseError, type CancellationToken, type ProgressToken } from 'vscode-languageserver';
 import { tell, type PapersMethod, type PapersParams, type PapersReply } from '../../shared-core/service.js';
-import { brokenIn, papersTask, wantedFrom } from '../features/papers.js';
+import { faultsIn, papersTask, wantedFrom } from '../features/papers.js';
 import { say } from '../papers/messages.js';
 import type { Session } from './session.js';
 
@@ -15,13 +15,13 @@ export function answerPapers({ connection, answer, workspace, writePapers }: Ses
         if (file.kind === 'shop' || typeof params.folder !== 'string') return null;
         if (writePapers === null || !/^file:/i.test(params.folder))
           return { kind: 'nothing', reason: tell(say.noDisk(), 'mm') };
-        const broken = brokenIn(file);
+        const faults = faultsIn(file);
         const shown = connection.window.attachWorkDoneProgress(params.workDoneToken);
         shown.begin('', undefined, undefined, true);
         try {
           const task = papersTask(file, workspace, wantedFrom({ ...params }));
           const reply = await writePapers(task, params.folder, (words) => shown.report(words), token);
-          if (reply.kind === 'written') return { ...reply, broken };
+          if (reply.kind === 'written') return { ...reply, ...faults };
           return token.isCancellationRequested ? new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled') : reply;
         } finally {
           shown.done();

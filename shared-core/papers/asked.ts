@@ -47,6 +47,8 @@ export type PapersReply =
       readonly files: readonly string[];
       /** Carcasses that are in no paper, because their text has errors. */
       readonly broken: readonly string[];
+      /** How many errors the job has. */
+      readonly errors: number;
     }
   | {
       readonly kind: 'nothing';

@@ -46,6 +46,10 @@ export function allFindings(file: AnalysedFile): readonly ToldFinding[] {
   return all.filter((one) => one !== null);
 }
 
+/** How many errors a job has, of those that the reader wants told. */
+export const errorsOf = (analysis: JobAnalysis): number =>
+  analysis.findings().filter(({ finding }) => loudness(finding, analysis.wishes.findings) === 'error').length;
+
 /** Findings of a job in words; null for those that the reader does not want told. */
 export function toldOf(analysis: JobAnalysis, findings: readonly FileFinding[]): readonly (ToldFinding | null)[] {
   return findings.map(({ finding, carcass }) => {

@@ -17,6 +17,8 @@ export const SCHEMAS = labels({ job: 'Carcass job', shop: 'Shop' });
 /** What a reader of a file is told that belongs to no paper: titles, totals, and why there is nothing to show. */
 export const say = messages('file', {
   titled: ({ paper, job }: { readonly paper: string; readonly job: string }) => `${paper}: ${job}`,
+  withErrors: ({ errors }: { readonly errors: number }) =>
+    `The job has ${counted(errors, 'error')}: do not cut or bore before ${errors === 1 ? 'it is' : 'they are'} mended. The editor and borewright check list ${errors === 1 ? 'it' : 'them'}.`,
   findingTotals: ({
     files,
     errors,

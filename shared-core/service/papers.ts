@@ -12,7 +12,7 @@ import { costItems } from '../papers/cost/cost.js';
 import { costPaper } from '../papers/cost/paper.js';
 import { THINGS } from '../papers/hardware-list/messages.js';
 import { hardwareNeeded, hardwarePaper } from '../papers/hardware-list/paper.js';
-import type { Paper } from '../papers/paper.js';
+import { paragraph, type Block, type Paper } from '../papers/paper.js';
 import { asCsv } from '../papers/render/csv.js';
 import { asHtml } from '../papers/render/html.js';
 import { asJson, paperSchema } from '../papers/render/json.js';
@@ -28,7 +28,7 @@ import { asItIs, labels, type Told } from '../words/told.js';
 import { PAPER_TITLES } from '../words/paper-titles/en.js';
 import { say } from './messages.js';
 import { mapsOf } from './bore-maps.js';
-import { findingWords, toldOf } from './findings.js';
+import { errorsOf, findingWords, toldOf } from './findings.js';
 import { layoutsOf, usualEffort, type EffortOn, type Layouts } from './layouts.js';
 import { replayedPlan } from './set-up-plan.js';
 
@@ -63,12 +63,21 @@ export function papersOf(
     const title =
       head.title === '' ? TITLES[name] : tell(say.titled({ paper: TITLES[name], job: head.title }), analysis.reader);
     const paper = await paperAlone(name, title, analysis, layouts);
-    if (paper === null || analysis.shop.title === '') return paper;
-    return { ...paper, blocks: [{ kind: 'paragraph', text: asItIs(analysis.shop.title) }, ...paper.blocks] };
+    return paper === null ? null : { ...paper, blocks: [...headOf(analysis), ...paper.blocks] };
   };
 }
 
-/** The same without the title of the shop. */
+/** What stands over every paper of the job: that it has errors, and whose shop it is. */
+function headOf(analysis: JobAnalysis): readonly Block[] {
+  const errors = errorsOf(analysis);
+  const { shop, reader } = analysis;
+  return [
+    ...(errors === 0 ? [] : [paragraph(tell(say.withErrors({ errors }), reader))]),
+    ...(shop.title === '' ? [] : [paragraph(asItIs(shop.title))]),
+  ];
+}
+
+/** The same without its head. */
 async function paperAlone(name: PaperName, title: Told, analysis: JobAnalysis, layouts: LayOut): Promise<Paper | null> {
   const { shop, reader } = analysis;
   const built = builtOf(analysis);

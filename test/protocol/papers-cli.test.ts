@@ -54,6 +54,24 @@ describe('papers', () => {
     expect(beside.out).toBe(`1 file in sawless:\n  sawless-cut-list.txt\n${why}\n`);
   });
 
+  test('tells of errors that the job has, in the terminal and on every paper', () => {
+    folder.write(
+      'faulty.carcass.yaml',
+      'shop: shed.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, loose-shelves: [{ at: 712 }] }\n',
+    );
+    const found = run('check', 'faulty.carcass.yaml');
+    const errors = Number(/(\d+) error/.exec(found.out)?.[1]);
+    expect(errors).toBeGreaterThan(0);
+    const { code, err, out } = run('papers', 'faulty.carcass.yaml', '--out', 'faulty', '--as', 'text');
+    expect(code).toBe(1);
+    expect(err).toContain(`These papers are of a job with ${errors} error`);
+    expect(out).toContain('faulty-cut-list.txt');
+    const files = readdirSync(inside('faulty')).filter((name) => name.endsWith('.txt'));
+    expect(files.length).toBe(10);
+    for (const name of files)
+      expect(readFileSync(inside('faulty', name), 'utf8'), name).toContain(`The job has ${errors} error`);
+  });
+
   test('writes every paper that is asked for in every form, and says which', () => {
     const { code, out, err } = run('papers', 'kitchen.carcass.yaml', '--out', 'all', '--as', 'pdf,html,text');
     expect({ code, err }).toEqual({ code: 0, err: '' });

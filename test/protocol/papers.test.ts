@@ -46,7 +46,7 @@ describe('papers asked for by an editor', () => {
     await client.open(kitchen, changed);
     const reply = await write(wanted('one', { only: ['cut-list', 'cost'], as: ['csv', 'text'] }));
     const files = ['kitchen-cut-list.csv', 'kitchen-cut-list.txt', 'kitchen-cost.csv', 'kitchen-cost.txt'];
-    expect(reply).toEqual({ kind: 'written', files, broken: [] });
+    expect(reply).toEqual({ kind: 'written', files, broken: [], errors: 0 });
     expect(readdirSync(inside('one')).filter((name) => !name.startsWith('.'))).toEqual(files.toSorted());
     expect(readFileSync(inside('one', 'kitchen-cost.txt'), 'utf8')).toContain('Unsaved');
     expect(told.every(({ token }) => token === 'one')).toBe(true);
@@ -92,6 +92,7 @@ describe('papers asked for by an editor', () => {
       kind: 'written',
       files: ['broken-cut-list.csv'],
       broken: ['b'],
+      errors: 1,
     });
     const odd = { uri, folder: 7 } as unknown as PapersParams;
     expect(await write(odd)).toBeNull();

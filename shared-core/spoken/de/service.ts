@@ -6,6 +6,8 @@ import { anzahl, fromEnd, lineOf, LINE, noun, und, zahl, zeit } from './words.js
 export const service = {
   file: {
     titled: ({ paper, job }) => `${paper}: ${job}`,
+    withErrors: ({ errors }) =>
+      `Der Auftrag hat ${errors} Fehler: nicht zuschneiden und nicht bohren, bevor ${errors === 1 ? 'er behoben ist' : 'sie behoben sind'}. Der Editor und borewright check führen ${errors === 1 ? 'ihn' : 'sie'} auf.`,
     findingTotals: ({ files, errors, warnings, infos }) =>
       `${[
         anzahl(files, 'Datei', 'Dateien'),

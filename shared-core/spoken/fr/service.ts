@@ -6,6 +6,8 @@ import { compte, et, fromEnd, LINE, lineOf, nombre, noun, temps } from './words.
 export const service = {
   file: {
     titled: ({ paper, job }) => `${paper} : ${job}`,
+    withErrors: ({ errors }) =>
+      `Le travail a ${compte(errors, 'erreur')} : ne rien débiter ni percer avant de ${errors === 1 ? 'l’avoir corrigée' : 'les avoir corrigées'}. L’éditeur et borewright check ${errors === 1 ? 'la' : 'les'} signalent.`,
     findingTotals: ({ files, errors, warnings, infos }) =>
       `${[
         compte(files, 'fichier'),
