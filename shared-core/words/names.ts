@@ -15,6 +15,7 @@ export type LongEdge =
   | 'upper edge'
   | 'lower edge'
   | 'inner edge'
+  | 'corner edge'
   | 'outer edge'
   | 'slanting edge';
 export type MixedEnd = 'bottom or left end';
@@ -29,6 +30,8 @@ export const DOOR_EDGES = labels({ front: 'hinge edge', back: 'closing edge' });
 export const UPPER_EDGES = labels({ front: 'upper edge', back: 'lower edge' });
 /** Of a strip beside a carcass, counted from the edge toward that. */
 export const INNER_EDGES = labels({ front: 'inner edge', back: 'outer edge' });
+/** Of a back in the corner of a room, counted from that corner. */
+export const CORNER_EDGES = labels({ front: 'corner edge', back: 'outer edge' });
 /** The edge that a cut corner leaves. */
 export const CUT_EDGE: LongEdge & Told = labels({ edge: 'slanting edge' }).edge;
 export const FACES = labels({ inside: 'inside face', outside: 'outside face' });

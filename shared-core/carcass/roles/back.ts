@@ -1,6 +1,6 @@
 import { keyBeside, UPPER_BACK } from '../../job/panel-key.js';
 import type { Hand } from '../../shop/model.js';
-import { EDGES } from '../../words/names.js';
+import { CORNER_EDGES, EDGES } from '../../words/names.js';
 import { backRuns } from '../back-runs.js';
 import type { Box } from '../box.js';
 import type { Diagonal } from '../model.js';
@@ -84,6 +84,7 @@ function inOtherWing(box: Box, { board }: NonNullable<Box['back']>, { hand, out 
  */
 export const cornerBack: Role = {
   ...applied,
+  edges: CORNER_EDGES,
   rows: 'one-for-shelves',
   names: ({ back: { how }, ...spec }) => (how.value === 'none' || !isDiagonal(spec) ? [] : ['back']),
   keys: { back: 'all', rows: 'all', 'row-offset': 'all', 'row-setback': 'all' },

@@ -1,5 +1,5 @@
 import type { Micrometres } from '../../length/units.js';
-import { EDGES } from '../../words/names.js';
+import { UPPER_EDGES } from '../../words/names.js';
 import { say } from '../messages.js';
 import { boardFor } from '../choices.js';
 import type { Role } from '../role.js';
@@ -14,7 +14,7 @@ export const plinth: Role = {
   rows: 'none',
   belongs: 'under-box',
   hiddenFace: 'outside',
-  edges: EDGES,
+  edges: UPPER_EDGES,
   looks: null,
   names: (spec) => (spec.plinth.value > 0 ? ['plinth'] : []),
   keys: { plinth: 'all' },

@@ -10,6 +10,7 @@ export const labels = {
     'upper edge': 'Oberkante',
     'lower edge': 'Unterkante',
     'inner edge': 'innere Kante',
+    'corner edge': 'Eckkante',
     'outer edge': 'äußere Kante',
     'slanting edge': 'Schrägkante',
     'inside face': 'Innenfläche',

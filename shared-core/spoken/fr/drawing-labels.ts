@@ -10,6 +10,7 @@ export const labels = {
     'upper edge': 'chant supérieur',
     'lower edge': 'chant inférieur',
     'inner edge': 'chant intérieur',
+    'corner edge': 'chant côté angle',
     'outer edge': 'chant extérieur',
     'slanting edge': 'chant en biais',
     'inside face': 'face intérieure',
