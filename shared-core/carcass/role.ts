@@ -1,6 +1,6 @@
 import type { Located } from '../document/place.js';
 import type { carcassSchema } from '../job/schema.js';
-import type { LongEdge } from '../words/names.js';
+import type { EndName, LongEdge } from '../words/names.js';
 import type { Told } from '../words/told.js';
 import type { Layout } from './layout.js';
 import type { Bay, Panel } from './model.js';
@@ -25,6 +25,8 @@ export interface Role {
   readonly hiddenFace: 'inside' | 'outside';
   /** What its long edges are called: `front` is the one that bores are counted from. */
   readonly edges: Readonly<Record<'front' | 'back', LongEdge & Told>>;
+  /** What its ends are called, where it is not by how it stands. */
+  readonly ends?: Readonly<Record<'reference-end' | 'far-end', EndName & Told>>;
   /** Which way its faces look, for a panel that has an inside of the box on both; null where inside and outside say it. */
   readonly looks: Looks | null;
   /** The keys that such panels of a carcass may have under `panels`; see `job/panel-key.ts`. */

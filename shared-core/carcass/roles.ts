@@ -82,9 +82,9 @@ export function edgeNamed(panel: Pick<Panel, 'role'>, edge: 'front' | 'back'): L
   return roleOf(panel).edges[edge];
 }
 
-/** What an end is called by how the panel stands. */
+/** What an end is called. */
 export function endNamed(panel: Pick<Panel, 'role'>, end: 'reference-end' | 'far-end'): EndName & Told {
-  return (isUpright(panel) ? UPRIGHT_ENDS : LYING_ENDS)[end];
+  return (roleOf(panel).ends ?? (isUpright(panel) ? UPRIGHT_ENDS : LYING_ENDS))[end];
 }
 
 /** The keys that `panels` of a carcass may have, in the order of its panels. */

@@ -1,4 +1,4 @@
-import type { SideName } from '../words/names.js';
+import type { MixedEnd, SideName } from '../words/names.js';
 import type { FACE_COLUMN as faceColumnLabels } from '../drawing/messages.js';
 import type {
   FACTS as factsLabels,
@@ -357,7 +357,7 @@ interface LabelTables {
   readonly turns: typeof turnsLabels;
   readonly 'hover-heads': typeof hoverHeadsLabels;
   readonly unnamed: typeof unnamedLabels;
-  readonly sides: Readonly<Record<SideName | 'bottom or left end' | 'fence' | 'head', string>>;
+  readonly sides: Readonly<Record<SideName | MixedEnd | 'fence' | 'head', string>>;
   readonly uses: Readonly<Record<string, string>>;
   readonly explained: Readonly<Record<string, string>>;
 }

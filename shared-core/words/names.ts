@@ -3,10 +3,10 @@ import { listed } from './english.js';
 import { labels, type Told } from './told.js';
 
 /**
- * What the sides of a panel are called, by how it stands in the carcass: an upright has a bottom and a top end, all else a left
- * and a right one. In files the two are `reference-end` and `far-end`.
+ * What the sides of a panel are called, by how it stands in the carcass: an upright has a bottom and a top end, a drawer’s side a
+ * front and a back one, all else a left and a right one. In files the two are `reference-end` and `far-end`.
  */
-export type EndName = 'bottom end' | 'top end' | 'left end' | 'right end';
+export type EndName = 'bottom end' | 'top end' | 'left end' | 'right end' | 'front end' | 'back end';
 export type LongEdge =
   | 'front edge'
   | 'back edge'
@@ -18,11 +18,13 @@ export type LongEdge =
   | 'corner edge'
   | 'outer edge'
   | 'slanting edge';
-export type MixedEnd = 'bottom or left end';
+export type MixedEnd = 'bottom or left end' | 'bottom, left or front end';
 export type SideName = LongEdge | 'inside face' | 'outside face' | EndName;
 
 export const UPRIGHT_ENDS = labels({ 'reference-end': 'bottom end', 'far-end': 'top end' });
 export const LYING_ENDS = labels({ 'reference-end': 'left end', 'far-end': 'right end' });
+/** Of a side of a drawer, which runs from the front to the back. */
+export const DRAWER_SIDE_ENDS = labels({ 'reference-end': 'front end', 'far-end': 'back end' });
 export const EDGES = labels({ front: 'front edge', back: 'back edge' });
 /** Of a door, whose bores are counted from the edge that it hangs on. */
 export const DOOR_EDGES = labels({ front: 'hinge edge', back: 'closing edge' });
@@ -35,8 +37,8 @@ export const CORNER_EDGES = labels({ front: 'corner edge', back: 'outer edge' })
 /** The edge that a cut corner leaves. */
 export const CUT_EDGE: LongEdge & Told = labels({ edge: 'slanting edge' }).edge;
 export const FACES = labels({ inside: 'inside face', outside: 'outside face' });
-/** The reference end of panels of which some stand upright and some do not. */
-export const MIXED_END: MixedEnd & Told = labels({ end: 'bottom or left end' }).end;
+/** The reference end of panels of which some stand upright and some do not, without sides of drawers and with them. */
+export const MIXED_ENDS = labels({ boxes: 'bottom or left end', drawers: 'bottom, left or front end' });
 
 /** The end panel of a joint and the face panel that it meets. */
 export type JointPanels = readonly [end: string, face: string];

@@ -1,4 +1,4 @@
-import { EDGES, UPPER_EDGES } from '../../words/names.js';
+import { DRAWER_SIDE_ENDS, EDGES, UPPER_EDGES } from '../../words/names.js';
 import { keyInDrawer, wholeOf, type DrawerPart } from '../../job/panel-key.js';
 import { bottomsOf, crossPiecesOf, sidesOf } from '../drawers/pieces.js';
 import { heightGiven, keysOfKind } from '../fronts/asked.js';
@@ -49,6 +49,7 @@ const piece = {
 export const drawerSide: Role = {
   ...piece,
   called: 'drawer side',
+  ends: DRAWER_SIDE_ENDS,
   names: named('left', 'right'),
   sizes: { length: ({ depth }) => depth, width: heightOfBox },
   outlines: sidesOf,

@@ -1,5 +1,5 @@
 import { tellerTo } from '../../words/message.js';
-import { MIXED_END } from '../../words/names.js';
+import { MIXED_ENDS } from '../../words/names.js';
 import { asItIs } from '../../words/told.js';
 import { edgeWord } from '../words.js';
 import { FACTS, say } from './messages.js';
@@ -37,6 +37,8 @@ interface Cell extends Box {
 export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
   // Uprights first: rows of panels that are alike in height waste the least room.
   const panels = [...drawn.carcass.panels].sort((a, b) => Number(isUpright(b)) - Number(isUpright(a)));
+  const hasDrawers = panels.some(({ role }) => role === 'drawer-side');
+  const ends = hasDrawers ? MIXED_ENDS.drawers : MIXED_ENDS.boxes;
   const sources = new Sources();
   const findings = findingsFor(drawn, panels, sources);
   const groups = panels.map((panel) => holeGroups(drawn.carcass, drawn.boring, panel, drawn.reader));
@@ -80,11 +82,16 @@ export function allPanelsScene(drawn: Drawn, medium: Medium = 'paper'): Scene {
     scale,
     frame: grow(frameOf(shapes, scale), MARGIN * scale),
     shapes,
-    heads: tableHeads(drawn.reader, [...new Set(panels.map((panel) => edgeWord(panel, 'front')))], MIXED_END, true),
+    heads: tableHeads(drawn.reader, [...new Set(panels.map((panel) => edgeWord(panel, 'front')))], ends, true),
     table: numbered.flat().map(({ line }) => line),
     findings,
     shelves: [],
-    notes: [...ownNote(drawn), told(say.allFolded()), told(say.allFigures()), ...(bores > 0 ? [inShort()] : [])],
+    notes: [
+      ...ownNote(drawn),
+      told(say.allFolded()),
+      told(say.allFigures({ hasDrawers })),
+      ...(bores > 0 ? [inShort()] : []),
+    ],
     sources: sources.record(),
   };
 }

@@ -68,7 +68,8 @@ export const say = messages('bore-map', {
     `Figures in ${unit === 'mm' ? 'millimetres' : 'inches, decimals to a thousandth'}, from the ${edge} and the ${end}.`,
   allFolded: () =>
     'Ends are folded out; across them, figures count from the outside face. Dashed circles are bored from the face that lies down.',
-  allFigures: () => 'Figures along a panel count from the bottom end of an upright one and the left end of any other.',
+  allFigures: ({ hasDrawers }: { readonly hasDrawers: boolean }) =>
+    `Figures along a panel count from the bottom end of an upright one${hasDrawers ? ', the front end of a drawer’s side' : ''} and the left end of any other.`,
   groove: (
     {
       kind,

@@ -54,8 +54,8 @@ export const drawing = {
       `Maße in ${unit === 'mm' ? 'Millimetern' : 'Zoll, Dezimalen auf ein Tausendstel'}, ${from(edge)} und ${from(end)}.`,
     allFolded: () =>
       'Stirnen sind herausgeklappt; quer dazu zählen Maße ab der Außenfläche. Gestrichelte Kreise werden von der Fläche gebohrt, die unten liegt.',
-    allFigures: () =>
-      'Maße längs einer Platte zählen bei aufrechten ab dem unteren Ende, bei allen anderen ab dem linken.',
+    allFigures: ({ hasDrawers }) =>
+      `Maße längs einer Platte zählen bei aufrechten ab dem unteren Ende, ${hasDrawers ? 'bei Seiten von Schubkästen ab dem vorderen, ' : ''}bei allen anderen ab dem linken.`,
     corner: ({ edge, end, bored, along, across, finished, band }, show) => {
       const write = inOneNotation([along, across, ...finished], show.reader);
       const sawn = `${bored ? 'Ganz bohren, dann die' : 'Die'} Ecke von ${bare(edge)} und ${bare(end)} absägen: ${write(along)} ${show.unit} entlang ${bare(edge)}, ${write(across)} ${show.unit} entlang ${bare(end)}`;

@@ -77,6 +77,9 @@ export const FROM: Readonly<Record<SideName | MixedEnd, string>> = {
   'top end': 'vom oberen Ende',
   'left end': 'vom linken Ende',
   'right end': 'vom rechten Ende',
+  'front end': 'vom vorderen Ende',
+  'back end': 'vom hinteren Ende',
+  'bottom, left or front end': 'vom unteren, linken oder vorderen Ende',
   'bottom or left end': 'vom unteren oder linken Ende',
 };
 /** 'die Vorderkante'. */
@@ -97,6 +100,9 @@ export const SIDES: Readonly<Record<SideName | MixedEnd, string>> = {
   'top end': 'das obere Ende',
   'left end': 'das linke Ende',
   'right end': 'das rechte Ende',
+  'front end': 'das vordere Ende',
+  'back end': 'das hintere Ende',
+  'bottom, left or front end': 'das untere, linke oder vordere Ende',
   'bottom or left end': 'das untere oder linke Ende',
 };
 /** 'Vorderkante', auch für Namen, die schon deutsch sind. */

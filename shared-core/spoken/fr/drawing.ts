@@ -53,8 +53,8 @@ export const drawing = {
       `Cotes en ${unit === 'mm' ? 'millimètres' : 'pouces, décimales au millième'}, depuis ${le(edge)} et ${le(end)}.`,
     allFolded: () =>
       'Les bouts sont dépliés ; en travers, les cotes comptent depuis la face extérieure. Les cercles en tirets sont percés depuis la face de dessous.',
-    allFigures: () =>
-      'Les cotes le long d’un panneau comptent depuis le bout inférieur d’un montant et le bout gauche de tout autre.',
+    allFigures: ({ hasDrawers }) =>
+      `Les cotes le long d’un panneau comptent depuis le bout inférieur d’un montant${hasDrawers ? ', le bout avant d’un côté de tiroir' : ''} et le bout gauche de tout autre.`,
     corner: ({ edge, end, bored, along, across, finished, band }, show) => {
       const write = inOneNotation([along, across, ...finished], show.reader);
       const sawn = `${bored ? 'Le percer entier, puis scier' : 'Scier'} le coin de ${bare(edge)} et ${bare(end)} : ${write(along)} ${show.unit} le long de ${bare(edge)}, ${write(across)} ${show.unit} le long de ${bare(end)}`;

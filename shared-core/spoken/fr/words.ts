@@ -77,6 +77,9 @@ export const FROM: Readonly<Record<SideName | MixedEnd, string>> = {
   'top end': 'du bout supérieur',
   'left end': 'du bout gauche',
   'right end': 'du bout droit',
+  'front end': 'du bout avant',
+  'back end': 'du bout arrière',
+  'bottom, left or front end': 'du bout inférieur, gauche ou avant',
   'bottom or left end': 'du bout inférieur ou gauche',
 };
 /** 'le chant avant'. */
@@ -97,6 +100,9 @@ export const SIDES: Readonly<Record<SideName | MixedEnd, string>> = {
   'top end': 'le bout supérieur',
   'left end': 'le bout gauche',
   'right end': 'le bout droit',
+  'front end': 'le bout avant',
+  'back end': 'le bout arrière',
+  'bottom, left or front end': 'le bout inférieur, gauche ou avant',
   'bottom or left end': 'le bout inférieur ou gauche',
 };
 /** 'chant avant', aussi pour les noms déjà français. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Axis, Panel, PanelRole } from '../../../shared-core/carcass/model.js';
-import { edgeNamed } from '../../../shared-core/carcass/roles.js';
+import { edgeNamed, endNamed } from '../../../shared-core/carcass/roles.js';
 import { analyse, demoText } from '../findings/jobs.js';
 
 /** Named after what they are for, not after where they look. */
@@ -35,4 +35,15 @@ test('the edge that bores are counted from is called by where it looks', () => {
   for (const role of ['left-side', 'plinth', 'drawer-side', 'drawer-front', 'bottom'] as const)
     expect(roles).toContain(role);
   for (const panel of panels) expect(edgeNamed(panel, 'front'), panel.key).toBe(EDGE[panel.pose.u]);
+});
+
+test('so is the end that they are counted from', () => {
+  const END: Partial<Record<Axis, string>> = { '+z': 'bottom end', '+x': 'left end', '+y': 'front end' };
+  const OTHER: Partial<Record<Axis, string>> = { '+z': 'top end', '+x': 'right end', '+y': 'back end' };
+  const panels = bored();
+  expect(new Set(panels.map(({ pose }) => pose.v))).toEqual(new Set(['+x', '+y', '+z']));
+  for (const panel of panels) {
+    expect(endNamed(panel, 'reference-end'), panel.key).toBe(END[panel.pose.v]);
+    expect(endNamed(panel, 'far-end'), panel.key).toBe(OTHER[panel.pose.v]);
+  }
 });
