@@ -27,8 +27,11 @@ export function writtenSize(
 export const wingsOf = (spec: Pick<CarcassSpec, 'depth' | 'diagonal'>): Micrometres | null =>
   isDiagonal(spec) ? spec.depth.value : null;
 
-/** From corner to corner of the front of the box; across a corner of the room that is the slanting one. */
+/**
+ * From corner to corner of the front of the box; across a corner of the room that is the slanting one. In whole tenths of a
+ * millimetre, as nobody measures it finer.
+ */
 export function frontDiagonal(carcass: Carcass): Micrometres {
   const { width, height } = outerSize(carcass);
-  return Math.round(Math.hypot(carcass.diagonal?.long ?? width, height));
+  return Math.round(Math.hypot(carcass.diagonal?.long ?? width, height) / 100) * 100;
 }

@@ -32,6 +32,8 @@ export const say = messages('assembly', {
   fixBack: () => 'Fix the back when the box is square; it keeps it square.',
   layBack: () => 'Lay the back into its rebates and fix it when the box is square; it keeps it square.',
   plinth: () => 'Put on the plinth when the box stands.',
+  clipPlinth: () =>
+    'Clip the plinth onto the feet once the cabinet stands level and nothing has to be screwed on any more.',
   hangDoors: ({ count }: { readonly count: number }) =>
     `Hang the ${counted(count, 'door', 'doors')} when the box stands and can no longer tip; have a second person hold a large one.`,
   drawers: ({ count, bottom }: { readonly count: number; readonly bottom: 'grooved' | 'applied' }) =>
@@ -46,8 +48,8 @@ export const say = messages('assembly', {
     `Screw the ${counted(count, 'hanging bracket')} to the sides before the box is lifted, and cut the back out where one reaches through it. Let someone competent judge the wall and its fixing; hang the box with two people, and fill it only when it is fixed.`,
   wardrobeRails: ({ count }: { readonly count: number }) =>
     `Screw on the sockets of the ${counted(count, 'wardrobe rail')}, and put ${count === 1 ? 'it' : 'them'} in; measure the opening before a rail is cut.`,
-  feet: ({ count, hasClips }: { readonly count: number; readonly hasClips: boolean }) =>
-    `Put the ${count} feet on while the box lies on its back, lift it upright with two people, and set it level${hasClips ? '; clip the plinth on last' : ''}. Do not push it along on its feet.`,
+  feet: ({ count }: { readonly count: number }) =>
+    `Put the ${count} feet on while the box lies on its back, lift it upright with two people, and set it level. Do not push it along on its feet.`,
   fixedFronts: ({ count }: { readonly count: number }) =>
     `Fix the ${counted(count, 'front that does not move', 'fronts that do not move')} last, when those beside ${count === 1 ? 'it' : 'them'} hang.`,
   looseShelves: ({ count }: { readonly count: number }) =>

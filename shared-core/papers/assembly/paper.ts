@@ -86,13 +86,12 @@ function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[]
   const has = (role: string): number => carcass.panels.filter((panel) => panel.role === role).length;
   const back = { applied: [say.fixBack()], rebated: [say.layBack()], grooved: [], none: [] }[carcass.back];
   const loose = has('loose-shelf');
+  const isClipped = boring.feet.some(({ clip }) => clip !== null);
   const still = has('fixed-front') + has('blind-panel');
   return [
     ...back,
-    ...(boring.feet.length > 0
-      ? [say.feet({ count: boring.feet.length, hasClips: boring.feet.some(({ clip }) => clip !== null) })]
-      : []),
-    ...(has('plinth') > 0 ? [say.plinth()] : []),
+    ...(boring.feet.length > 0 ? [say.feet({ count: boring.feet.length })] : []),
+    ...(has('plinth') > 0 && !isClipped ? [say.plinth()] : []),
     ...(carcass.doors.length > 0 ? [say.hangDoors({ count: carcass.doors.length })] : []),
     ...(carcass.drawers.length > 0
       ? [say.drawers({ count: carcass.drawers.length, bottom: spec.drawers.bottom.value })]
@@ -103,6 +102,8 @@ function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[]
     ...(boring.pulls.length > 0 ? [say.pulls({ count: boring.pulls.length })] : []),
     ...(boring.brackets.length > 0 ? [say.brackets({ count: boring.brackets.length })] : []),
     ...(boring.wardrobeRails.length > 0 ? [say.wardrobeRails({ count: boring.wardrobeRails.length })] : []),
+    // Clipped on before, it would hide the screws of the feet.
+    ...(has('plinth') > 0 && isClipped ? [say.clipPlinth()] : []),
     ...(loose > 0 ? [say.looseShelves({ count: loose })] : []),
   ];
 }
@@ -124,5 +125,5 @@ function clamping({ spec, carcass }: BuiltCarcass, { machines, habits }: Shop): 
 }
 
 function diagonals({ carcass }: BuiltCarcass): Message {
-  return say.diagonals({ diagonal: Math.round(frontDiagonal(carcass) / 100) * 100 });
+  return say.diagonals({ diagonal: frontDiagonal(carcass) });
 }

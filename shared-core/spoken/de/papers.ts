@@ -28,6 +28,8 @@ export const papers = {
     layBack: () =>
       'Die Rückwand in ihre Falze legen und befestigen, wenn der Korpus im Winkel steht; sie hält ihn im Winkel.',
     plinth: () => 'Den Sockel anbringen, wenn der Korpus steht.',
+    clipPlinth: () =>
+      'Den Sockel an die Füße klammern, sobald der Schrank waagrecht steht und nichts mehr anzuschrauben ist.',
     hangDoors: ({ count }) =>
       `${anzahl(count, 'Tür', 'Türen')} einhängen, wenn der Korpus steht und nicht mehr kippen kann; eine große hält eine zweite Person.`,
     drawers: ({ count, bottom }) =>
@@ -36,8 +38,8 @@ export const papers = {
       `Die ${anzahl(count, 'Aufhänger', 'Aufhänger')} an die Seiten schrauben, bevor der Korpus gehoben wird, und die Rückwand ausklinken, wo einer hindurchreicht. Wand und Befestigung von jemand Sachkundigem beurteilen lassen; den Korpus zu zweit hängen und erst füllen, wenn er fest ist.`,
     wardrobeRails: ({ count }) =>
       `Die Lager der ${anzahl(count, 'Kleiderstange', 'Kleiderstangen')} anschrauben und ${count === 1 ? 'sie' : 'die Stangen'} einlegen; die Öffnung messen, bevor eine Stange geschnitten wird.`,
-    feet: ({ count, hasClips }) =>
-      `Die ${count} Füße ansetzen, solange der Korpus auf dem Rücken liegt, ihn zu zweit aufrichten und ausrichten${hasClips ? '; den Sockel zuletzt anklammern' : ''}. Nicht auf den Füßen schieben.`,
+    feet: ({ count }) =>
+      `Die ${count} Füße ansetzen, solange der Korpus auf dem Rücken liegt, ihn zu zweit aufrichten und ausrichten. Nicht auf den Füßen schieben.`,
     pulls: ({ count }) =>
       `${anzahl(count, 'Griff', 'Griffe')} von innen anschrauben, wenn die Fronten hängen; einen zuerst von Hand probieren, da eine zu lange Schraube durchkommt.`,
     endPanels: ({ count }) =>

@@ -26,6 +26,7 @@ export const papers = {
     fixBack: () => 'Fixer le fond quand le caisson est d’équerre ; il l’y maintient.',
     layBack: () => 'Poser le fond dans ses feuillures et le fixer quand le caisson est d’équerre ; il l’y maintient.',
     plinth: () => 'Poser le socle quand le caisson est debout.',
+    clipPlinth: () => 'Agrafer le socle sur les pieds quand le meuble est de niveau et qu’il ne reste rien à visser.',
     hangDoors: ({ count }) =>
       `Poser ${nombre(count, 'la porte (1)', `les ${count} portes`)} quand le caisson est debout et ne peut plus basculer ; une grande porte se tient à deux.`,
     drawers: ({ count, bottom }) =>
@@ -34,8 +35,8 @@ export const papers = {
       `Visser ${count === 1 ? 'la ferrure' : `les ${count} ferrures`} de suspension aux côtés avant de lever le caisson, et entailler le fond là où l’une le traverse. Faire juger le mur et la fixation par une personne compétente ; suspendre le caisson à deux, et ne le remplir qu’une fois fixé.`,
     wardrobeRails: ({ count }) =>
       `Visser les supports (${compte(count, 'tringle')}) et poser ${count === 1 ? 'la tringle' : 'les tringles'} ; mesurer l’ouverture avant de couper une tringle.`,
-    feet: ({ count, hasClips }) =>
-      `Monter les ${count} pieds tant que le caisson est couché sur le dos, le redresser à deux et le mettre de niveau${hasClips ? ' ; agrafer la plinthe en dernier' : ''}. Ne pas le pousser sur ses pieds.`,
+    feet: ({ count }) =>
+      `Monter les ${count} pieds tant que le caisson est couché sur le dos, le redresser à deux et le mettre de niveau. Ne pas le pousser sur ses pieds.`,
     pulls: ({ count }) =>
       `Visser ${nombre(count, 'la poignée (1)', `les ${count} poignées`)} de l’intérieur quand les façades sont posées ; en essayer d’abord une à la main, car une vis trop longue ressort.`,
     endPanels: ({ count }) =>
