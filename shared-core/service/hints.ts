@@ -15,7 +15,8 @@ import type { Micrometres } from '../length/units.js';
 import { means } from '../job/panel-key.js';
 import { layWords } from '../papers/set-up/lay.js';
 import type { AnalysedFile } from './file.js';
-import { jointsOf, pinHoles, pinNumbers, pinWords, stepsBoring, stepsOf, type PanelStep } from './machine-words.js';
+import { pinNumbers } from '../papers/pins.js';
+import { jointsOf, pinHoles, pinWords, stepsBoring, stepsOf, type PanelStep } from './machine-words.js';
 
 /** Which hints the reader wants: the setting `borewright.inlayHints`. */
 export type HintChoice = 'all' | 'stops' | 'holes' | 'none';

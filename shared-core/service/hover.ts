@@ -28,13 +28,13 @@ import { tell, type Message } from '../words/message.js';
 import { code, paragraphs, plain, table, withCode } from './markdown.js';
 import type { Span } from '../document/structure.js';
 import type { AnalysedFile, JobFile, ShopFile } from './file.js';
+import { pinNumbers } from '../papers/pins.js';
 import {
   boresAt,
   onMachines,
   isAboutRows,
   jointsOf,
   pinHoles,
-  pinNumbers,
   rowStrokeWords,
   setUpTable,
   stepsBoring,

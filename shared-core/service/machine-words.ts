@@ -2,16 +2,15 @@ import { tell } from '../words/message.js';
 import type { Told } from '../words/told.js';
 import { HEADS, hover } from './messages.js';
 import { isRow } from '../fittings/purposes.js';
-import type { Carcass, Panel } from '../carcass/model.js';
+import type { Panel } from '../carcass/model.js';
 import type { Path } from '../document/place.js';
 import { stopCalled } from '../drawing/words.js';
 import { fine } from '../length/show.js';
 import type { CarcassAnalysis, JobAnalysis } from '../engine.js';
-import { means } from '../job/panel-key.js';
-import { stepsTo } from '../length/grid.js';
 import type { Reader } from '../length/reader.js';
 import type { BatchedSetUp } from '../machining/plan/set-ups.js';
 import type { SetUp, Step } from '../machining/set-up.js';
+import { pinHoles as pinsOf, pinNumbers, type PinHole } from '../papers/pins.js';
 import { layWords } from '../papers/set-up/lay.js';
 import { rowStrokes, type RowStrokes } from '../papers/set-up/row-strokes.js';
 import { bitWords, loadedIn } from '../papers/set-up/spindles.js';
@@ -263,44 +262,9 @@ function worstOf(joints: readonly JointTolerance[], name: FigureName): Figure | 
   );
 }
 
-/** A hole of the rows of one upright, counted from 1 at its bottom end. */
-export interface PinHole {
-  readonly upright: string;
-  readonly number: number;
-}
-
-/** The holes that the pins of loose shelves stand in, one for each upright beside them; none where a shelf is off the grid. */
+/** The holes that the pins of loose shelves stand in; none in a carcass that cannot be bored. */
 export function pinHoles({ carcass, spec, boring }: CarcassAnalysis, panels: readonly Panel[]): readonly PinHole[] {
-  if (spec === null || carcass === null || boring === null) return [];
-  const side = carcass.panels.find(({ role }) => role === 'left-side');
-  const found = panels.flatMap((panel) => {
-    const shelf = spec.looseShelves.find(({ key }) => means(key, panel.key));
-    return carcass.panels.flatMap((upright): PinHole[] => {
-      const row = boring.rows.find((one) => one.panel === upright.key);
-      if (shelf === undefined || side === undefined || row === undefined) return [];
-      if (!isBeside(carcass, panel, upright.key)) return [];
-      // Heights of shelves are counted from the bottom end of the sides; a divider stands higher.
-      const steps = stepsTo(row, shelf.at.value - (upright.pose.origin.z - side.pose.origin.z));
-      return Number.isInteger(steps) && steps >= 0 && steps < row.count
-        ? [{ upright: upright.key, number: steps + 1 }]
-        : [];
-    });
-  });
-  return [...new Map(found.map((one) => [`${one.upright} ${one.number}`, one])).values()];
-}
-
-function isBeside({ bays }: Carcass, { pose, length }: Panel, upright: string): boolean {
-  const [from, to] = [pose.origin.x, pose.origin.x + length];
-  return bays.some((bay) => bay.from <= from && to <= bay.to && (bay.left === upright || bay.right === upright));
-}
-
-/** The same by their numbers, with the uprights that have each. */
-export function pinNumbers(
-  holes: readonly PinHole[],
-): readonly { readonly number: number; readonly uprights: readonly string[] }[] {
-  const byNumber = new Map<number, string[]>();
-  for (const { number, upright } of holes) byNumber.set(number, [...(byNumber.get(number) ?? []), upright]);
-  return [...byNumber].map(([number, uprights]) => ({ number, uprights }));
+  return spec === null || carcass === null || boring === null ? [] : pinsOf({ carcass, spec, boring }, panels);
 }
 
 /** 'hole 11'; 'hole 11 in left and right, 10 in divider-1'; '' for none. */

@@ -4,6 +4,8 @@ import { aNoun, counted, listed, verb, sortNoun } from '../words/english.js';
 import { showSizes } from '../length/show.js';
 import type { Span } from '../schema/schema.js';
 import { spanExample } from '../schema/wanted-words.js';
+import { holesTold } from '../papers/assembly/messages.js';
+import type { NumberedHoles } from '../papers/pins.js';
 import { messages, type Message } from '../words/message.js';
 import { timeWords } from '../words/time.js';
 import { labels, type Told } from '../words/told.js';
@@ -184,22 +186,16 @@ export const HEADS = labels('hover-heads', {
   lie: 'How it lies',
 });
 
-type Holes = readonly { readonly number: number; readonly uprights: readonly string[] }[];
-
-const holesTold = (holes: Holes): string =>
-  holes.length === 1
-    ? `hole ${holes[0]!.number}`
-    : `hole ${holes.map(({ number, uprights }) => `${number} in ${listed(uprights)}`).join(', ')}`;
-
 /** What hovers say. Names are given as Markdown has them. */
 export const hover = messages('hover', {
   finished: (_: unknown, { unit }) => `Finished, ${unit}`,
   toCut: (_: unknown, { unit }) => `To cut, ${unit}`,
   notWorkedOut: () => 'The panels of this carcass cannot be worked out while its text or its shop file has errors.',
-  pins: ({ holes }: { readonly holes: Holes }) => `Its pins stand in ${holesTold(holes)}, counted from the bottom end.`,
-  pinsOf: ({ panel, holes }: { readonly panel: string; readonly holes: Holes }) =>
+  pins: ({ holes }: { readonly holes: NumberedHoles }) =>
+    `Its pins stand in ${holesTold(holes)}, counted from the bottom end.`,
+  pinsOf: ({ panel, holes }: { readonly panel: string; readonly holes: NumberedHoles }) =>
     `- ${panel}: ${holesTold(holes)}, counted from the bottom end.`,
-  pinHoles: ({ holes }: { readonly holes: Holes }) => holesTold(holes),
+  pinHoles: ({ holes }: { readonly holes: NumberedHoles }) => holesTold(holes),
   onMachines: ({ strokes, setUps }: { readonly strokes: number; readonly setUps: number }) =>
     `**On the machines:** ${counted(strokes, 'stroke')} in ${counted(setUps, 'set-up')}.`,
   carcass: (

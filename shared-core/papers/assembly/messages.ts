@@ -1,5 +1,6 @@
 import type { Micrometres } from '../../length/units.js';
 import { counted, listed, quoted } from '../../words/english.js';
+import type { NumberedHoles, ShelfOnPins } from '../pins.js';
 import { messages } from '../../words/message.js';
 import { labels } from '../../words/told.js';
 
@@ -16,6 +17,12 @@ interface ClampedSide {
   readonly size: Micrometres;
   readonly range: { readonly min: Micrometres; readonly max: Micrometres } | null;
 }
+
+/** 'hole 11'; 'hole 11 in left and right, 10 in divider-1'. */
+export const holesTold = (holes: NumberedHoles): string =>
+  holes.length === 1
+    ? `hole ${holes[0]!.number}`
+    : `hole ${holes.map(({ number, uprights }) => `${number} in ${listed(uprights)}`).join(', ')}`;
 
 /** What the assembly sheet says. */
 export const say = messages('assembly', {
@@ -52,8 +59,12 @@ export const say = messages('assembly', {
     `Put the ${count} feet on while the box lies on its back, lift it upright with two people, and set it level. Do not push it along on its feet.`,
   fixedFronts: ({ count }: { readonly count: number }) =>
     `Fix the ${counted(count, 'front that does not move', 'fronts that do not move')} last, when those beside ${count === 1 ? 'it' : 'them'} hang.`,
-  looseShelves: ({ count }: { readonly count: number }) =>
-    `Put in ${counted(count, 'loose shelf', 'loose shelves')} last.`,
+  looseShelves: ({ shelves }: { readonly shelves: readonly ShelfOnPins[] }, show) => {
+    const told = shelves.map(
+      ({ panel, at, holes }) => `${panel} ${show.exact(at)}${holes.length === 0 ? '' : ` (${holesTold(holes)})`}`,
+    );
+    return `Put in ${counted(shelves.length, 'loose shelf', 'loose shelves')} last. Their pins stand this far from the bottom end of the sides, holes counted from there: ${told.join('; ')}.`;
+  },
   noClamp: () => 'The shop file names no case clamp: press the box with hand clamps, square to it.',
   clamp: ({ clamp, sides }: { readonly clamp: string; readonly sides: readonly ClampedSide[] }, show) => {
     const told = sides.map(({ side, size, range }) => {

@@ -13,6 +13,7 @@ import { fittingsOf } from '../hardware-list/paper.js';
 import { column, heading, paragraph, type Block, type Paper } from '../paper.js';
 import { carcassNamed } from '../pieces.js';
 import { explodedScene } from './exploded.js';
+import { shelvesOnPins } from '../pins.js';
 import { HEADS, say } from './messages.js';
 import { assemblyOrder, type AssemblyStep } from './order.js';
 
@@ -82,10 +83,11 @@ function fittingWords(joints: readonly Joint[], mated: readonly Mating[]): Told 
 }
 
 /** What follows once the box is pressed and square. */
-function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[] {
+function afterwards(one: BuiltCarcass): readonly Message[] {
+  const { carcass, spec, boring } = one;
   const has = (role: string): number => carcass.panels.filter((panel) => panel.role === role).length;
   const back = { applied: [say.fixBack()], rebated: [say.layBack()], grooved: [], none: [] }[carcass.back];
-  const loose = has('loose-shelf');
+  const loose = shelvesOnPins(one);
   const isClipped = boring.feet.some(({ clip }) => clip !== null);
   const still = has('fixed-front') + has('blind-panel');
   return [
@@ -104,7 +106,7 @@ function afterwards({ carcass, spec, boring }: BuiltCarcass): readonly Message[]
     ...(boring.wardrobeRails.length > 0 ? [say.wardrobeRails({ count: boring.wardrobeRails.length })] : []),
     // Clipped on before, it would hide the screws of the feet.
     ...(has('plinth') > 0 && isClipped ? [say.clipPlinth()] : []),
-    ...(loose > 0 ? [say.looseShelves({ count: loose })] : []),
+    ...(loose.length > 0 ? [say.looseShelves({ shelves: loose })] : []),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { percent } from '../../papers/joints/percent.js';
 import { showSizes } from '../../length/show.js';
 import type { Translations } from '../tables.js';
-import { anzahl, bare, im, komma, maßeinheit, quoted, und, zahl, zeit } from './words.js';
+import { anzahl, bare, holesTold, im, komma, maßeinheit, quoted, und, zahl, zeit } from './words.js';
 
 const ANLEITUNG = 'Es gelten die Anleitung der Maschine und die örtlichen Vorschriften.';
 const SEITEN = { width: 'Breite', height: 'Höhe', depth: 'Tiefe' } as const;
@@ -48,7 +48,12 @@ export const papers = {
       `${anzahl(count, 'Passleiste', 'Passleisten')} zuletzt der Wand anpassen: hinhalten, den Verlauf der Wand anreißen und außerhalb davon sägen.`,
     fixedFronts: ({ count }) =>
       `${anzahl(count, 'feste Front', 'feste Fronten')} zuletzt befestigen, wenn die Fronten daneben hängen.`,
-    looseShelves: ({ count }) => `${anzahl(count, 'Einlegeboden', 'Einlegeböden')} zuletzt einlegen.`,
+    looseShelves: ({ shelves }, show) => {
+      const told = shelves.map(
+        ({ panel, at, holes }) => `${panel} ${show.exact(at)}${holes.length === 0 ? '' : ` (${holesTold(holes)})`}`,
+      );
+      return `${anzahl(shelves.length, 'Einlegeboden', 'Einlegeböden')} zuletzt einlegen. So weit vom unteren Ende der Seiten stecken die Bodenträger, Löcher von dort gezählt: ${told.join('; ')}.`;
+    },
     noClamp: () =>
       'Die Werkstattdatei nennt keine Korpuspresse: Den Korpus mit Zwingen pressen, und dabei im Winkel halten.',
     clamp: ({ clamp, sides }, show) => {

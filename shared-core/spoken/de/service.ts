@@ -1,6 +1,6 @@
 import { showSizes } from '../../length/show.js';
 import type { Translations } from '../tables.js';
-import { anzahl, fromEnd, lineOf, LINE, noun, und, zahl, zeit } from './words.js';
+import { anzahl, fromEnd, holesTold, LINE, lineOf, noun, und, zahl, zeit } from './words.js';
 
 /** Was auf Fragen nach einer Stelle der Datei zu sagen ist. */
 export const service = {
@@ -152,9 +152,3 @@ export const service = {
     },
   },
 } satisfies Translations;
-
-type Holes = readonly { readonly number: number; readonly uprights: readonly string[] }[];
-const holesTold = (holes: Holes): string =>
-  holes.length === 1
-    ? `Loch ${holes[0]!.number}`
-    : `Loch ${holes.map(({ number, uprights }) => `${number} in ${und(uprights)}`).join(', ')}`;

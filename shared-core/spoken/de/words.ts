@@ -1,3 +1,4 @@
+import type { NumberedHoles } from '../../papers/pins.js';
 import type { BoresTold } from '../../fittings/fitting.js';
 import type { BorePurpose } from '../../fittings/names.js';
 import { kilograms } from '../../loads/messages.js';
@@ -131,6 +132,11 @@ export const fromEnd = (end: string): string => (end in FROM ? FROM[end as SideN
 
 export const LINE = { front: 'vordere', rear: 'hintere' } as const;
 export const lineOf = (line: string): string => (line === 'front' ? LINE.front : line === 'rear' ? LINE.rear : line);
+/** 'Loch 11'; 'Loch 11 in left und right, 10 in divider-1'. */
+export const holesTold = (holes: NumberedHoles): string =>
+  holes.length === 1
+    ? `Loch ${holes[0]!.number}`
+    : `Loch ${holes.map(({ number, uprights }) => `${number} in ${und(uprights)}`).join(', ')}`;
 export const HAND = { left: 'links', right: 'rechts' } as const;
 export const handOf = (hand: string): string => (hand === 'left' ? HAND.left : hand === 'right' ? HAND.right : hand);
 

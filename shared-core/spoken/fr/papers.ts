@@ -1,7 +1,7 @@
 import { percent } from '../../papers/joints/percent.js';
 import { showSizes } from '../../length/show.js';
 import type { Translations } from '../tables.js';
-import { bare, compte, dans, et, le, nombre, quoted, temps, unité, virgule } from './words.js';
+import { bare, compte, dans, et, holesTold, le, nombre, quoted, temps, unité, virgule } from './words.js';
 
 const NOTICE = 'La notice de la machine et les règles locales font foi.';
 const CÔTÉS = { width: 'largeur', height: 'hauteur', depth: 'profondeur' } as const;
@@ -45,8 +45,12 @@ export const papers = {
       `Ajuster ${compte(count, 'fileur')} au mur en dernier : présenter, tracer le profil du mur et scier à l’extérieur du trait.`,
     fixedFronts: ({ count }) =>
       `Fixer ${nombre(count, 'la façade fixe (1)', `les ${count} façades fixes`)} en dernier, quand les voisines sont posées.`,
-    looseShelves: ({ count }) =>
-      `Poser ${nombre(count, 'la tablette mobile (1)', `les ${count} tablettes mobiles`)} en dernier.`,
+    looseShelves: ({ shelves }, show) => {
+      const told = shelves.map(
+        ({ panel, at, holes }) => `${panel} ${show.exact(at)}${holes.length === 0 ? '' : ` (${holesTold(holes)})`}`,
+      );
+      return `Poser ${nombre(shelves.length, 'la tablette mobile (1)', `les ${shelves.length} tablettes mobiles`)} en dernier. Les taquets sont à cette distance du bout inférieur des côtés, trous comptés de là : ${told.join(' ; ')}.`;
+    },
     noClamp: () =>
       'Le fichier d’atelier ne nomme aucune cadreuse : serrer le caisson aux serre-joints, et le garder d’équerre.',
     clamp: ({ clamp, sides }, show) => {

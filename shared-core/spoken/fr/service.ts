@@ -1,6 +1,6 @@
 import { showSizes } from '../../length/show.js';
 import type { Translations } from '../tables.js';
-import { compte, et, fromEnd, LINE, lineOf, nombre, noun, temps } from './words.js';
+import { compte, et, fromEnd, holesTold, LINE, lineOf, nombre, noun, temps } from './words.js';
 
 /** Ce qu’il y a à dire d’un endroit du fichier. */
 export const service = {
@@ -148,9 +148,3 @@ export const service = {
     },
   },
 } satisfies Translations;
-
-type Holes = readonly { readonly number: number; readonly uprights: readonly string[] }[];
-const holesTold = (holes: Holes): string =>
-  holes.length === 1
-    ? `trou ${holes[0]!.number}`
-    : `trou ${holes.map(({ number, uprights }) => `${number} dans ${et(uprights)}`).join(', ')}`;

@@ -1,3 +1,4 @@
+import type { NumberedHoles } from '../../papers/pins.js';
 import type { BoresTold } from '../../fittings/fitting.js';
 import type { BorePurpose } from '../../fittings/names.js';
 import { kilograms } from '../../loads/messages.js';
@@ -121,6 +122,11 @@ export const fromEnd = (end: string): string => (end in FROM ? FROM[end as SideN
 
 export const LINE = { front: 'avant', rear: 'arrière' } as const;
 export const lineOf = (line: string): string => (line === 'front' ? LINE.front : line === 'rear' ? LINE.rear : line);
+/** 'trou 11' ; 'trou 11 dans left et right, 10 dans divider-1'. */
+export const holesTold = (holes: NumberedHoles): string =>
+  holes.length === 1
+    ? `trou ${holes[0]!.number}`
+    : `trou ${holes.map(({ number, uprights }) => `${number} dans ${et(uprights)}`).join(', ')}`;
 export const HAND = { left: 'à gauche', right: 'à droite' } as const;
 export const handOf = (hand: string): string => (hand === 'left' ? HAND.left : hand === 'right' ? HAND.right : hand);
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { coverSolver } from '../../../server/cover-solver.js';
+import type { JobAnalysis } from '../../../shared-core/engine.js';
 import { asText } from '../../../shared-core/papers/render/text.js';
 import { papersOf, type PaperName } from '../../../shared-core/service.js';
 import { analyse } from '../findings/jobs.js';
@@ -9,9 +10,11 @@ const SHOP = `feet:
   peg: { range: 90 to 150, from-front: 110, from-back: 70, from-side: 60, apart: 300, diameter: 10, depth: 12 }
 `;
 
+const job = (carcass: string): JobAnalysis =>
+  analyse(`shop: s.shop.yaml\ncarcasses:\n  a: { ${carcass} }\n`, { 's.shop.yaml': SHOP });
+
 async function paper(name: PaperName, carcass: string): Promise<string> {
-  const job = analyse(`shop: s.shop.yaml\ncarcasses:\n  a: { ${carcass} }\n`, { 's.shop.yaml': SHOP });
-  return asText((await papersOf(job, coverSolver)(name))!).replace(/\s+/g, ' ');
+  return asText((await papersOf(job(carcass), coverSolver)(name))!).replace(/\s+/g, ' ');
 }
 
 test('a plinth is put on once: a clipped one after all that is screwed on', async () => {
@@ -26,4 +29,14 @@ test('a plinth is put on once: a clipped one after all that is screwed on', asyn
 test('diagonals to check are rounded to what can be measured', async () => {
   // The root of 600² + 720² is 937.23…
   expect(await paper('checking', 'kind: base, width: 600, height: 720')).toMatch(/\b937\.2 /);
+});
+
+test('loose shelves are put where their pins have been planned', async () => {
+  const said = await paper('assembly', 'kind: base, width: 600, loose-shelves: 2');
+  const [, first, hole, second, other] =
+    /loose-1 ([\d.]+) mm \(hole (\d+)\); loose-2 ([\d.]+) mm \(hole (\d+)\)\./.exec(said)!;
+  const { offset, pitch } = job('kind: base, width: 600, loose-shelves: 2').carcasses[0]!.boring!.rows[0]!;
+  const heightOf = (number: string | undefined): number => (offset + pitch * (Number(number) - 1)) / 1000;
+  expect([first, second].map(Number)).toEqual([heightOf(hole), heightOf(other)]);
+  expect(Number(other)).toBeGreaterThan(Number(hole));
 });
