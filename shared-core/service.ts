@@ -63,7 +63,7 @@ export type { CoverProgram, CoverSolver } from './sheets/plan/cover.js';
 // What is printed of a job.
 export type { Answer } from './service/answer.js';
 export { jointsOf } from './service/joints.js';
-export { layoutsOf, usualEffort, type EffortOn } from './service/layouts.js';
+export { cutListOf, layoutsOf, usualEffort, type EffortOn } from './service/layouts.js';
 export { mapsToLookAt } from './service/bore-maps.js';
 export { panelsOf, unbuiltOf } from './service/panels.js';
 export {

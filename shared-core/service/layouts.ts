@@ -1,5 +1,6 @@
 import type { JobAnalysis } from '../engine.js';
 import type { Reader } from '../length/reader.js';
+import { cutListPaper } from '../papers/cut-list/paper.js';
 import type { Paper } from '../papers/paper.js';
 import { asText } from '../papers/render/text.js';
 import { layoutsPaper, type BoardLayouts } from '../papers/sheet-layouts/paper.js';
@@ -9,6 +10,7 @@ import type { Part } from '../sheets/model.js';
 import type { CoverSolver } from '../sheets/plan/cover.js';
 import { planCutting, type Effort } from '../sheets/plan/plan.js';
 import type { PanelSaw } from '../shop/model.js';
+import { asItIs } from '../words/told.js';
 import type { Answer } from './answer.js';
 import { mm } from './mm.js';
 
@@ -66,6 +68,16 @@ export async function layoutsOf(
     paper,
     inWords: () => asText(paper(reader)),
     asData: () => ({ boards: boards.map(boardData) }),
+  };
+}
+
+/** The cut list alone, where no saw says how sheets are parted; as data it has the form of layouts, without their sheets. */
+export function cutListOf({ carcasses, shop, reader }: JobAnalysis): Answer {
+  const built = carcasses.flatMap(({ name, carcass }) => (carcass === null ? [] : [{ name, carcass }]));
+  const list = cutList(built);
+  return {
+    inWords: () => asText(cutListPaper(list, shop, asItIs(''), reader)),
+    asData: () => ({ boards: [...list].map(([board, sizes]) => boardData({ board, sizes, plan: null })) }),
   };
 }
 

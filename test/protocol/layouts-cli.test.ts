@@ -73,8 +73,14 @@ describe('layouts', () => {
   });
 
   test('tells a shop that has no saw', () => {
-    const { code, err } = run('layouts', 'no-saw.carcass.yaml');
+    const { code, err, out } = run('layouts', 'no-saw.carcass.yaml');
     expect(code).toBe(2);
     expect(err).toContain('The shop has no panel saw');
+    // The cut list needs no saw.
+    expect(out).toMatch(/\bleft\b.*\bright\b/);
+    const data = JSON.parse(run('layouts', 'no-saw.carcass.yaml', '--format', 'json').out) as Layouts;
+    const named = data.boards.flatMap(({ pieces }) => pieces.flatMap(({ panels }) => panels.map(({ panel }) => panel)));
+    expect(named).toContain('left');
+    expect(data.boards.every(({ sheets }) => sheets === undefined)).toBe(true);
   });
 });
