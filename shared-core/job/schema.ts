@@ -88,7 +88,13 @@ const back = record('back', 'How the back is held.', {
   ),
   board: optional(name('board', 'Board of the back.')),
   groove: optional(length('Depth of the groove, or width of the rebate, in the sides.', 1, 30)),
-  inset: optional(length('Distance from the back edges of the sides to the groove.', 0, 100)),
+  inset: optional(
+    length(
+      'Distance from the back edges of the sides to a back in a groove; the play of the groove is behind the back.',
+      0,
+      100,
+    ),
+  ),
   'open-from': optional(
     length(
       'Height above the bottom end of the side from which on the back is left out, for pipes or for air; up to the top where `open-to` is left out.',

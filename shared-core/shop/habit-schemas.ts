@@ -55,7 +55,13 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'row-offset': optional(
     length('First hole of a row, from the bottom end; half the nominal thickness of the board when left out.', 1, 500),
   ),
-  'rear-margin': orBefore(length('Minimum distance from the back edge to the rear row.', 5, 500)),
+  'rear-margin': orBefore(
+    length(
+      'Minimum distance from the groove of the back to the rear row, from the back edge where there is none; with `share-places` every back counts as the usual one. The row stands whole pitches behind the front row.',
+      5,
+      500,
+    ),
+  ),
   'first-dowel': orBefore(length('Distance from the front edge to the first construction bore.', 8, 500)),
   'dowel-spacing': orBefore(length('Maximum distance between neighbouring construction bores.', 32, 1000)),
   'share-places': orBefore(
@@ -85,7 +91,9 @@ export const habits = record('habits', 'What the shop does unless a job says oth
   'back-play': orBefore(
     length('How much shorter and narrower a back is than the room in its grooves or rebates.', 0, 10),
   ),
-  'back-inset': orBefore(length('Distance from the back edges to the groove of a back.', 0, 100)),
+  'back-inset': orBefore(
+    length('Distance from the back edges to a back in a groove; the play of the groove is behind the back.', 0, 100),
+  ),
   'offcut-length': orBefore(length('Minimum length of an offcut that is kept.', 0, 5000)),
   'offcut-width': orBefore(length('Minimum width of an offcut that is kept.', 0, 5000)),
   'band-allowance': orBefore(

@@ -35,7 +35,8 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'No back.': 'Keine Rückwand.',
   'Board of the back.': 'Plattenwerkstoff der Rückwand.',
   'Depth of the groove, or width of the rebate, in the sides.': 'Tiefe der Nut oder Breite des Falzes in den Seiten.',
-  'Distance from the back edges of the sides to the groove.': 'Abstand der Nut von den Hinterkanten der Seiten.',
+  'Distance from the back edges of the sides to a back in a groove; the play of the groove is behind the back.':
+    'Abstand einer eingenuteten Rückwand von den Hinterkanten der Seiten; die Luft der Nut liegt hinter der Rückwand.',
   'The doors: a word, or a map with more about them.': 'Die Türen: ein Wort, oder Schlüssel mit mehr Angaben.',
   'What hangs before the whole front.': 'Was vor der ganzen Front hängt.',
   'No door.': 'Keine Tür.',

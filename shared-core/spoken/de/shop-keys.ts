@@ -109,7 +109,8 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'Depth of row holes.': 'Tiefe der Reihenbohrungen.',
   'First hole of a row, from the bottom end; half the nominal thickness of the board when left out.':
     'Erstes Loch einer Reihe, vom unteren Ende; ohne Angabe die halbe Nenndicke der Platte.',
-  'Minimum distance from the back edge to the rear row.': 'Kleinster Abstand der hinteren Reihe von der Hinterkante.',
+  'Minimum distance from the groove of the back to the rear row, from the back edge where there is none; with `share-places` every back counts as the usual one. The row stands whole pitches behind the front row.':
+    'Kleinster Abstand der hinteren Reihe von der Nut der Rückwand, ohne Nut von der Hinterkante; mit `share-places` zählt jede Rückwand als die übliche. Die Reihe steht ganze Teilungen hinter der vorderen.',
   'Distance from the front edge to the first construction bore.':
     'Abstand der ersten Konstruktionsbohrung von der Vorderkante.',
   'Maximum distance between neighbouring construction bores.': 'Größter Abstand benachbarter Konstruktionsbohrungen.',
@@ -135,7 +136,8 @@ export const shopKeys: Readonly<Record<string, string>> = {
     'Wie viel die Nut einer Rückwand breiter ist, als diese dick ist.',
   'How much shorter and narrower a back is than the room in its grooves or rebates.':
     'Wie viel kürzer und schmaler eine Rückwand ist als der Raum in ihren Nuten oder Falzen.',
-  'Distance from the back edges to the groove of a back.': 'Abstand der Nut einer Rückwand von den Hinterkanten.',
+  'Distance from the back edges to a back in a groove; the play of the groove is behind the back.':
+    'Abstand einer eingenuteten Rückwand von den Hinterkanten; die Luft der Nut liegt hinter der Rückwand.',
   'Minimum length of an offcut that is kept.': 'Kleinste Länge eines Rests, der aufgehoben wird.',
   'Minimum width of an offcut that is kept.': 'Kleinste Breite eines Rests, der aufgehoben wird.',
   'Band that is counted beyond the length of each edge, as it overhangs at both ends.':

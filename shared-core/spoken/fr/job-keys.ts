@@ -37,7 +37,8 @@ export const jobKeys: Readonly<Record<string, string>> = {
   'Board of the back.': 'Panneau brut du fond.',
   'Depth of the groove, or width of the rebate, in the sides.':
     'Profondeur de la rainure, ou largeur de la feuillure, dans les côtés.',
-  'Distance from the back edges of the sides to the groove.': 'Distance des chants arrière des côtés à la rainure.',
+  'Distance from the back edges of the sides to a back in a groove; the play of the groove is behind the back.':
+    'Distance des chants arrière des côtés à un fond en rainure ; le jeu de la rainure est derrière le fond.',
   'The doors: a word, or a map with more about them.': 'Les portes : un mot, ou des clés qui en disent plus.',
   'What hangs before the whole front.': 'Ce qui est monté devant toute la façade.',
   'No door.': 'Pas de porte.',

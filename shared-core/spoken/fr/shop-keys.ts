@@ -107,7 +107,8 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'Depth of row holes.': 'Profondeur des trous de rangée.',
   'First hole of a row, from the bottom end; half the nominal thickness of the board when left out.':
     'Premier trou d’une rangée, depuis le bout inférieur ; à défaut la moitié de l’épaisseur nominale.',
-  'Minimum distance from the back edge to the rear row.': 'Distance minimale du chant arrière à la rangée arrière.',
+  'Minimum distance from the groove of the back to the rear row, from the back edge where there is none; with `share-places` every back counts as the usual one. The row stands whole pitches behind the front row.':
+    'Distance minimale de la rainure du fond à la rangée arrière, du chant arrière sans rainure ; avec `share-places`, tout fond compte comme le fond usuel. La rangée est à un nombre entier de pas derrière la rangée avant.',
   'Distance from the front edge to the first construction bore.':
     'Distance du chant avant au premier perçage d’assemblage.',
   'Maximum distance between neighbouring construction bores.': 'Distance maximale entre perçages d’assemblage voisins.',
@@ -133,7 +134,8 @@ export const shopKeys: Readonly<Record<string, string>> = {
     'De combien la rainure d’un fond est plus large que le fond n’est épais.',
   'How much shorter and narrower a back is than the room in its grooves or rebates.':
     'De combien un fond est plus court et plus étroit que la place dans ses rainures ou feuillures.',
-  'Distance from the back edges to the groove of a back.': 'Distance des chants arrière à la rainure d’un fond.',
+  'Distance from the back edges to a back in a groove; the play of the groove is behind the back.':
+    'Distance des chants arrière à un fond en rainure ; le jeu de la rainure est derrière le fond.',
   'Minimum length of an offcut that is kept.': 'Longueur minimale d’une chute gardée.',
   'Minimum width of an offcut that is kept.': 'Largeur minimale d’une chute gardée.',
   'Band that is counted beyond the length of each edge, as it overhangs at both ends.':

@@ -97,6 +97,8 @@ describe('rows', () => {
     expect([front!.u, front!.pitch, front!.diameter]).toEqual([mm(37), mm(32), mm(5)]);
     // 541 clear less a rear margin of 37 is 504: 37 + 14 x 32 = 485 fits, 517 does not.
     expect(rear!.u).toBe(mm(37 + 14 * 32));
+    // 560 less 37 is 523, where no groove takes of the depth: 517 fits.
+    expect(bored({ back: 'none' }).rows[1]!.u).toBe(mm(37 + 15 * 32));
   });
 
   test('on a divider only where a shelf needs them, toward it, at the heights of the sides', () => {
