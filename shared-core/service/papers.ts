@@ -117,6 +117,7 @@ function costOfJob(
     layouts,
     hardware: hardwareNeeded(carcasses, shop, reader),
     pins: THINGS.pins,
+    frontScrews: THINGS.frontScrews,
     boring: costOf(analysis.plan(), shop),
     shop,
   });

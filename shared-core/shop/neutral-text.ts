@@ -386,7 +386,7 @@ label-sheet:
   gap-down: 2
 
 # Seconds that work takes beside boring: time a few with a watch. For money write the price of an 'hour' of work, of a shelf 'pin',
-# and a 'price' with boards, bands and fittings.
+# of a 'front-screw' of drawers, and a 'price' with boards, bands and fittings.
 rates:
   # To lay a sheet on the saw, and to clear away what is left.
   sheet: 180

@@ -23,6 +23,7 @@ export const rates = record(
   {
     hour: optional(number('Price of an hour of work.', 0.01, 100_000)),
     pin: optional(number('Price of one shelf pin.', 0.001, 1000)),
+    'front-screw': optional(number('Price of one screw that holds the front of a drawer.', 0.001, 1000)),
     sheet: orBefore(
       number('Seconds to lay a sheet on the panel saw and to clear away what is left of it.', 0, 36_000, 'seconds'),
     ),

@@ -1,3 +1,4 @@
+import { price } from '../fittings/price.js';
 import { orEmpty, required, usually } from '../schema/fields.js';
 import { length, list, number, record } from '../schema/schema.js';
 
@@ -35,4 +36,5 @@ export const slide = record('slide', 'A pair of slides for a drawer.', {
   'box-diameter': usually(length('Diameter of the bores in the sides of the drawer.', 1, 15), 3000),
   'box-depth': usually(length('Depth of these bores.', 3, 60), 8000),
   rating: required(number('What the pair of them carries, drawer and load, in kilograms.', 1, 500, 'kilograms')),
+  price,
 });

@@ -242,6 +242,7 @@ const WISH: ShopWish = {
         holes: [mm(37), mm(length - 53)],
         boxHoles: [mm(35), mm(length - 49)],
       })),
+      price: null,
     }),
   ],
   pulls: [pull('bar-160', { spacing: mm(160), diameter: mm(4.5) }), pull('knob', { spacing: 0, diameter: mm(4.5) })],
@@ -393,7 +394,7 @@ export function shopOf(wish: Partial<ShopWish> = {}): Shop {
       gapAcross: 0,
       gapDown: 0,
     },
-    rates: { hour: null, pin: null, sheet: 0, cut: 0, edge: 0, bandMetre: 0, carcass: 0, fitting: 0 },
+    rates: { hour: null, pin: null, frontScrew: null, sheet: 0, cut: 0, edge: 0, bandMetre: 0, carcass: 0, fitting: 0 },
   };
 }
 

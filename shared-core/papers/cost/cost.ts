@@ -38,6 +38,8 @@ export interface CostedJob {
   readonly hardware: readonly Needed[];
   /** What stands for shelf pins in the hardware. */
   readonly pins: string;
+  /** What stands there for screws of drawer fronts. */
+  readonly frontScrews: string;
   readonly boring: JobCost;
   readonly shop: Shop;
 }
@@ -107,26 +109,22 @@ function bandItems({ carcasses, shop }: CostedJob): readonly CostItem[] {
   return [...lengths].map(([band, length]) => ({ kind: 'band', band: band.name, length, each: band.price }));
 }
 
-/** By name, since the shop has one price for a hinge, whatever its arm and its plate, and for a pull, whatever its screws. */
-function fittingItems({ hardware, shop, pins }: CostedJob): readonly CostItem[] {
+/** By name, since the shop has one price for a hinge, whatever its arm and its plate, for a pull, whatever its screws, and for a pair of slides, whatever its length. */
+function fittingItems({ hardware, shop, pins, frontScrews }: CostedJob): readonly CostItem[] {
+  const priceOf = (name: Told): Price => {
+    if (name === pins) return shop.rates.pin;
+    if (name === frontScrews) return shop.rates.frontScrew;
+    const { fittings, hinges, slides, pulls, brackets, wardrobeRails, feet, angles } = shop;
+    const sections = [fittings, hinges, slides, pulls, brackets, wardrobeRails, feet, angles];
+    return sections.map((section) => section.get(name)).find((one) => one !== undefined)?.price ?? null;
+  };
   const counts = new Map<Told, number>();
   for (const { name, each } of hardware) counts.set(name, (counts.get(name) ?? 0) + countOf(each));
   return [...counts].map(([name, count]) => ({
     kind: 'fitting',
     name,
     count,
-    each:
-      name === pins
-        ? shop.rates.pin
-        : ((
-            shop.fittings.get(name) ??
-            shop.hinges.get(name) ??
-            shop.pulls.get(name) ??
-            shop.brackets.get(name) ??
-            shop.wardrobeRails.get(name) ??
-            shop.feet.get(name) ??
-            shop.angles.get(name)
-          )?.price ?? null),
+    each: priceOf(name),
   }));
 }
 

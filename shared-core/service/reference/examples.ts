@@ -216,6 +216,7 @@ slides:
     box-diameter: 3
     box-depth: 9
     rating: 25
+    price: 12.4
     lengths:
       - { length: 400, holes: [37, 261], box-holes: [32, 160] }
 
@@ -370,6 +371,7 @@ label-sheet:
 rates:
   hour: 48
   pin: 0.06
+  front-screw: 0.04
   sheet: 150
   cut: 20
   edge: 15

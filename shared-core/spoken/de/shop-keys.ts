@@ -207,6 +207,8 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'What work takes and costs beside boring, for the paper of cost and time. Prices are in the shop’s own money.':
     'Was Arbeit außer dem Bohren braucht und kostet, für das Papier über Kosten und Zeit. Preise sind im Geld der Werkstatt.',
   'Price of an hour of work.': 'Preis einer Arbeitsstunde.',
+  'Price of one screw that holds the front of a drawer.':
+    'Preis einer Schraube, die die Front eines Schubkastens hält.',
   'Price of one shelf pin.': 'Preis eines Bodenträgers.',
   'Seconds to lay a sheet on the panel saw and to clear away what is left of it.':
     'Sekunden, um eine Rohplatte auf die Plattensäge zu legen und ihren Rest wegzuräumen.',

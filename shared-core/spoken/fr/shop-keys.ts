@@ -203,6 +203,7 @@ export const shopKeys: Readonly<Record<string, string>> = {
   'What work takes and costs beside boring, for the paper of cost and time. Prices are in the shop’s own money.':
     'Ce que le travail prend et coûte hors perçage, pour le document des coûts et des temps. Les prix sont dans la monnaie de l’atelier.',
   'Price of an hour of work.': 'Prix d’une heure de travail.',
+  'Price of one screw that holds the front of a drawer.': 'Prix d’une vis qui tient la façade d’un tiroir.',
   'Price of one shelf pin.': 'Prix d’un taquet.',
   'Seconds to lay a sheet on the panel saw and to clear away what is left of it.':
     'Secondes pour poser un panneau entier sur la scie et en ranger les restes.',

@@ -141,6 +141,18 @@ describe('cost and time', () => {
     expect(rows['hinge-110']!.slice(1, 3)).toEqual(['3.50', (Number(rows['hinge-110']![0]) * 3.5).toFixed(2)]);
   });
 
+  test('pairs of slides and screws of drawer fronts have prices', async () => {
+    const text = 'shop: own.shop.yaml\ncarcasses:\n  a: { kind: base, width: 600, fronts: [drawer, drawer] }\n';
+    const priced = NEUTRAL_SHOP_TEXT.replace('    rating: 30\n', '    rating: 30\n    price: 14\n').replace(
+      'rates:\n',
+      'rates:\n  front-screw: 0.05\n',
+    );
+    const rows = rowsOf(await costOf(text, { 'own.shop.yaml': priced }));
+    expect(rows['slide-45']!.slice(0, 3)).toEqual(['2', '14.00', '28.00']);
+    const [screws, each, money] = rows['screws of drawer fronts']!;
+    expect([each, money]).toEqual(['0.050', (Number(screws) * 0.05).toFixed(2)]);
+  });
+
   test('without prices it tells time alone, without a saw no sheets', async () => {
     const bare = await costOf(BOX, { 's.shop.yaml': SHOP.replace(/, price: [\d.]+/g, '').replace('hour: 36, ', '') });
     expect(asText(bare)).toMatch(/In all [\dhmins ]+ of work\./);
@@ -150,6 +162,7 @@ describe('cost and time', () => {
       layouts: null,
       hardware: [],
       pins: 'pins',
+      frontScrews: asItIs('screws'),
       boring: {
         changeover: 0,
         boring: 0,
