@@ -16,17 +16,22 @@ import type { Bore } from './model.js';
  */
 export function boreAngles(angles: readonly FrontAngle[], rows: readonly Bore[], shop: Shop): readonly Bore[] {
   return angles.flatMap((one) => [
-    ...(one.front.role === 'filler' && !isTaken(one.front, shop) ? [] : inFront(one)),
+    ...(headTooWideFor(one.front, shop) === null ? inFront(one) : []),
     ...behind(one).filter((bore) => !isInRow(bore, rows)),
   ]);
 }
 
-/** Whether the usual vertical head takes a panel of such a width; where the shop does not say, it does. */
-function isTaken({ width }: Panel, shop: Shop): boolean {
+/** The usual vertical head where it takes no filler of such a width, and the least that it takes; null where it takes it. */
+export function headTooWideFor(
+  { role, width }: Pick<Panel, 'role' | 'width'>,
+  shop: Shop,
+): { readonly machine: string; readonly least: Micrometres } | null {
+  if (role !== 'filler') return null;
   // Of all the machines of a shop no more counts than this.
   return answerOf(shop, `taken\n${width}`, ({ machines, habits }) => {
     const head = habits.machines.faces === null ? undefined : machines.get(habits.machines.faces);
-    return head?.kind !== 'vertical' || head.panel.width === null || width >= head.panel.width.min;
+    const least = head?.kind === 'vertical' ? (head.panel.width?.min ?? 0) : 0;
+    return head === undefined || width >= least ? null : { machine: head.name, least };
   });
 }
 

@@ -81,6 +81,8 @@ function nearest(
   placed: readonly FrontAngle[],
 ): FrontAngle | null {
   const { front, on } = corner;
+  // Beside a filler is a wall.
+  if (front.role === 'filler' && angle.reach > front.width) return null;
   const solid = panels.filter((one) => one !== front && one !== on).map(extentsOf);
   const inTheWay = [...solid, ...taken, ...placed.map(({ body }) => body)];
   for (const places of corner.places)

@@ -8,6 +8,8 @@ export const findingsOfBeside = {
       `Kein ${quoted(angle)} findet hinter ${und(fronts)} Platz, so dass nichts ${zahl(fronts.length, 'diese Platte', 'diese Platten')} hält. Machen Sie sie größer, die Ecke dahinter frei, oder nehmen Sie einen anderen Winkel.`,
     slants: ({ fronts, angle }) =>
       `${und(fronts)} ${zahl(fronts.length, 'steht', 'stehen')} schräg über der Ecke, und ${quoted(angle)} ist für eine rechtwinklige gemacht, so dass nichts ${zahl(fronts.length, 'diese Platte', 'diese Platten')} hält. Schreiben Sie \`angles: none\` und schrauben Sie sie von innen an Boden und Deckel.`,
+    byHand: ({ fronts, angle, width, machine, least }, show) =>
+      `Für ${quoted(angle)} wird gebohrt, was hinter ${und(fronts)} steht, aber nicht ${zahl(fronts.length, 'diese Platte', 'diese Platten')} selbst: ${show.length(width)} breit, und ${quoted(machine)} nimmt ${show.length(least)} und mehr (\`panel\`). Drehen Sie die Schrauben von Hand durch die Winkel, wenn sie an die Wand angepasst ${zahl(fronts.length, 'ist', 'sind')}.`,
     none: () => '`angles: none` schreiben und sie anders befestigen',
   },
   'beside-too-near': {

@@ -8,6 +8,8 @@ export const findingsOfBeside = {
       `Aucune ${quoted(angle)} ne trouve place derrière ${et(fronts)}, donc rien ne tient ${nombre(fronts.length, 'ce panneau', 'ces panneaux')}. Faites-${nombre(fronts.length, 'le', 'les')} plus ${nombre(fronts.length, 'grand', 'grands')}, dégagez le coin derrière, ou prenez une autre équerre.`,
     slants: ({ fronts, angle }) =>
       `${et(fronts)} ${nombre(fronts.length, 'est', 'sont')} en biais devant l’angle, et ${quoted(angle)} est faite pour un coin d’équerre, donc rien ne ${nombre(fronts.length, 'le', 'les')} tient. Écrivez \`angles: none\` et vissez-${nombre(fronts.length, 'le', 'les')} de l’intérieur, au fond et au dessus.`,
+    byHand: ({ fronts, angle, width, machine, least }, show) =>
+      `Les perçages pour ${quoted(angle)} se font dans ce qui est derrière ${et(fronts)}, mais pas dans ${nombre(fronts.length, 'ce panneau', 'ces panneaux')} : ${show.length(width)} de large, et ${quoted(machine)} prend ${show.length(least)} et plus (\`panel\`). Vissez à la main à travers les équerres, une fois ${nombre(fronts.length, 'ce panneau ajusté', 'ces panneaux ajustés')} au mur.`,
     none: () => 'Écrire `angles: none` et les fixer autrement',
   },
   'beside-too-near': {

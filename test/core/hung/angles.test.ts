@@ -5,6 +5,7 @@ import { analyse } from '../findings/jobs.js';
 
 const SHOP = `angles:
   two: { in-front: 20, behind-front: 39, spacing: 32, from-end: 60, apart: 400, diameter: 5, depth: 11, front-diameter: 3, front-depth: 9 }
+  short: { in-front: 20, behind-front: 39, spacing: 32, from-end: 60, apart: 400, diameter: 5, depth: 11, front-diameter: 3, front-depth: 9, reach: 40 }
 `;
 const job = (lines: string) =>
   analyse(`shop: s.shop.yaml\ncarcasses:\n  a:\n    ${lines.replaceAll('\n', '\n    ')}\n`, { 's.shop.yaml': SHOP });
@@ -46,10 +47,18 @@ test('a filler is held from outside, between the holes of the row on the other f
 });
 
 test('a filler that the head does not take is not bored, what stands behind it is', () => {
-  const lines = (width: number) => `kind: base\nwidth: 600\nfillers: { left: ${width} }`;
+  const lines = (width: number) => `kind: base\nwidth: 600\nfillers: { left: ${width} }\nangles: short`;
   // The built-in head takes panels of 50 and more.
   expect([49, 50].map((width) => bored(lines(width), 'angle-in-front').length > 0)).toEqual([false, true]);
   expect(bored(lines(49), 'angle')).toEqual(bored(lines(50), 'angle'));
+});
+
+test('an angle that reaches further than a filler is wide holds it not, and nothing is bored or bought for it', async () => {
+  const lines = (width: number) => `kind: base\nwidth: 600\nfillers: { left: ${width} }\nangles: short`;
+  expect([39, 40].map((width) => bored(lines(width), 'angle').length > 0)).toEqual([false, true]);
+  const bought = async (width: number) =>
+    JSON.stringify(await papersOf(job(lines(width)), coverSolver)('hardware-list')).includes('short');
+  expect([await bought(39), await bought(40)]).toEqual([false, true]);
 });
 
 test('an end panel carries the filler beside it', () => {

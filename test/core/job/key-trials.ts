@@ -46,7 +46,7 @@ export const BASES: readonly (readonly string[])[] = [
     'pulls: { pull: bar-160 }',
     'plinth: 80',
     'end-panels: { on: both }',
-    'fillers: { left: 40 }',
+    'fillers: { left: 60 }',
   ],
 ];
 
