@@ -25,6 +25,8 @@ export interface PatternWish {
  * front edge. One too narrow for two places, or left with fewer by the end of the line, takes those in front of its first
  * spindle too: the fence is then set nearer. One that is set back keeps clear of what the head for ends cannot bore so near to
  * its front edge, while two places remain.
+ * Where the rear would be left open behind a short line, the line goes on as far as fence and stops reach, over twice its length at
+ * most: the joint then takes a second set-up.
  * One that lies beyond the last spindle is bored as if the line went on: a rule says that it is past the reach.
  * Where the shop shares one load among all depths, the joint takes what that load bores in its wood, unless that holds it badly.
  * Where the job says how many there are to be, so many are spread evenly instead, as far as there are spindles.
@@ -42,7 +44,9 @@ export function choosePlaces(line: SpindleLine, wish: PatternWish): Chosen {
   const datum = wish.overlap.from % pitch === 0 ? wish.overlap.from / pitch : 0;
   const nearest = Math.ceil((room.from - first) / pitch);
   const furthest = Math.floor((room.to - first) / pitch);
-  const last = nearest < line.count ? Math.min(furthest, line.count - 1) : furthest;
+  const onLine = nearest < line.count ? Math.min(furthest, line.count - 1) : furthest;
+  const isOpen = wish.overlap.to - first - onLine * pitch > wish.spacing;
+  const last = isOpen ? Math.max(onLine, Math.min(furthest, line.reached - 1, 2 * line.count - 1)) : onLine;
   const reached = Math.max(nearest, Math.ceil((wish.overlap.from + line.nearest - first) / pitch));
   const least = reached < last ? reached : nearest;
   const usual = Math.max(least, datum);

@@ -10,6 +10,8 @@ export interface SpindleLine {
   readonly first: Micrometres;
   readonly pitch: Micrometres;
   readonly count: number;
+  /** How many of them both heads reach where fence and squaring stop are set further; at least `count`. */
+  readonly reached: number;
   /** How near to its own front edge the end of a panel can be bored, whichever end it is; 0 where that is not known. */
   readonly nearest: Micrometres;
   /** The spindles that the joints of the carcass share with others, counted from a front edge; null where each joint takes its own. */
@@ -21,14 +23,30 @@ export function spindleLine(spec: CarcassSpec, shop: Shop, derived: Derived): Sp
   const head = machineFor('faces', spec, shop);
   const first = shop.habits.firstDowel;
   const nearest = nearestInEnds(spec, shop);
-  if (head?.kind !== 'vertical') return { first, pitch: shop.habits.pitch, count: Infinity, nearest, shared: null };
-  return { first, pitch: head.pitch, count: head.spindles, nearest, shared: sharedBy(head, spec, shop, derived) };
+  if (head?.kind !== 'vertical')
+    return { first, pitch: shop.habits.pitch, count: Infinity, reached: Infinity, nearest, shared: null };
+  const count = head.spindles;
+  const reached = Math.max(count, Math.floor((reachOf(head, spec, shop) - first) / head.pitch) + 1);
+  return { first, pitch: head.pitch, count, reached, nearest, shared: sharedBy(head, spec, shop, derived) };
 }
 
 function sharedBy(head: VerticalHead, spec: CarcassSpec, shop: Shop, derived: Derived): SharedLoad | null {
   const ends = machineFor('ends', spec, shop);
   if (!shop.habits.sharePlaces || ends?.kind !== 'horizontal') return null;
   return sharedLoad(head, ends, shop, fittingNamed(shop, spec.joint.value), spec.depth.value, derived);
+}
+
+/** How far from a front edge faces and both ends of a panel can be bored. */
+function reachOf(faces: VerticalHead, spec: CarcassSpec, shop: Shop): Micrometres {
+  const far = faces.fenceOffset.max + (faces.spindles - 1) * faces.pitch;
+  const ends = machineFor('ends', spec, shop);
+  if (ends?.kind !== 'horizontal') return far;
+  const onHands = (['left', 'right'] as const).map(
+    (hand) =>
+      Math.max(0, ...ends.stops.filter(({ side }) => side === hand).map(({ range }) => range.max)) +
+      (ends.spindles - 1) * ends.pitch,
+  );
+  return Math.min(far, ...onHands);
 }
 
 /** The front edge lies against a stop of either hand, as one end or the other is bored. */

@@ -107,7 +107,8 @@ function told(shop: Shop): readonly Message[] {
 /** The places of one load, in the depths that it is for, in rails and back to back. */
 function toldOf(shared: BookLoad, { faces }: Heads, shop: Shop): readonly Message[] {
   const { railWidth, firstDowel, joint } = shop.habits;
-  const line: SpindleLine = { first: firstDowel, pitch: faces.pitch, count: faces.spindles, nearest: 0, shared };
+  const count = faces.spindles;
+  const line: SpindleLine = { first: firstDowel, pitch: faces.pitch, count, reached: count, nearest: 0, shared };
   const within = (to: Micrometres): readonly Micrometres[] =>
     patternPlaces(line, wishIn(shop, { from: 0, to }, fittingNamed(shop, joint), false));
   return [

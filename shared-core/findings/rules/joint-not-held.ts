@@ -14,16 +14,23 @@ interface NotHeld {
   readonly open: Micrometres;
   readonly from: Micrometres;
   readonly limit: Micrometres;
+  /** Whether the carcass lists its places, which then rule all its joints. */
+  readonly isListed: boolean;
 }
 
 export const say = messages('joint-not-held', {
-  none: ({ joints, open }: NotHeld, show) =>
-    `${jointsTold(joints)}, ${show.length(open)} deep, ${verb(joints.length, 'has', 'have')} no bore. Add places with \`dowels\`, or make the panel wider.`,
-  one: ({ joints, open, from }: NotHeld, show) =>
-    `${jointsTold(joints)}, ${show.length(open)} deep, ${verb(joints.length, 'has', 'have')} one bore only, at ${show.length(from)}, and the panel can turn about it. Give two places with \`dowels\`, or make the panel wider.`,
-  gap: ({ joints, open, from, limit }: NotHeld, show) =>
-    `${jointsTold(joints)} ${verb(joints.length, 'has', 'have')} no bore for ${show.length(open)} behind the one at ${show.length(from)} (limit ${show.length(limit)}, \`dowel-spacing\`). Add places with \`dowels\`, or choose a head with more spindles.`,
+  none: ({ joints, open, isListed }: NotHeld, show) =>
+    `${jointsTold(joints)}, ${show.length(open)} deep, ${verb(joints.length, 'has', 'have')} no bore. Add places ${withKey(isListed)}, or make the panel wider.`,
+  one: ({ joints, open, from, isListed }: NotHeld, show) =>
+    `${jointsTold(joints)}, ${show.length(open)} deep, ${verb(joints.length, 'has', 'have')} one bore only, at ${show.length(from)}, and the panel can turn about it. Give two places ${withKey(isListed)}, or make the panel wider.`,
+  gap: ({ joints, open, from, limit, isListed }: NotHeld, show) =>
+    `${jointsTold(joints)} ${verb(joints.length, 'has', 'have')} no bore for ${show.length(open)} behind the one at ${show.length(from)} (limit ${show.length(limit)}, \`dowel-spacing\`). Add places ${withKey(isListed)}, or choose a head with more spindles.`,
 });
+
+/** Places of the carcass would rule its narrow panels too, so those of one panel are named unless there are such. */
+function withKey(isListed: boolean): string {
+  return isListed ? 'with `dowels`' : 'with `end-dowels` of the panel (under `panels`)';
+}
 
 export const jointNotHeld: CarcassRule = {
   name: 'joint-not-held',
@@ -31,7 +38,8 @@ export const jointNotHeld: CarcassRule = {
   about: {
     what: 'A joint has no bore at all, one only, or none over a long stretch of its depth.',
     why: 'Bores of a joint stand under the spindles of the vertical head: one diameter of wood beside each, neighbours no farther apart than the shop’s `dowel-spacing`. A panel that is too narrow gets none, or a single one that it can turn about. Behind the last spindle of a short line nothing holds the joint, which opens there in the clamp.',
-    remedy: 'Give the places (`dowels`), take another fitting or a head with more spindles, or make the panel wider.',
+    remedy:
+      'Give the places (`end-dowels` of a panel, `dowels` of the carcass), take another fitting or a head with more spindles, or make the panel wider.',
     example: 'kind: base\nwidth: 600\ndowels: [53, 85]',
   },
   check(context) {
@@ -53,6 +61,7 @@ export const jointNotHeld: CarcassRule = {
           open,
           from,
           limit: context.shop.habits.dowelSpacing,
+          isListed: context.spec.dowels !== null,
         }),
         bores: same.flatMap((one) => one.mating.mates.flatMap(({ face, end }) => [face.id, end.id])),
       };

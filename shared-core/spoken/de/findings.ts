@@ -144,12 +144,12 @@ export const findings = {
     holdWhole: ({ fitting }) => `Den ganzen Korpus mit ${quoted(fitting)} verbinden`,
   },
   'joint-not-held': {
-    none: ({ joints: of, open }, show) =>
-      `${joints(of)}, ${show.length(open)} tief, ${zahl(of.length, 'hat', 'haben')} keine Bohrung. Geben Sie mit \`dowels\` Stellen an, oder machen Sie die Platte breiter.`,
-    one: ({ joints: of, open, from }, show) =>
-      `${joints(of)}, ${show.length(open)} tief, ${zahl(of.length, 'hat', 'haben')} nur eine Bohrung, bei ${show.length(from)}, um die sich die Platte drehen kann. Geben Sie mit \`dowels\` zwei Stellen an, oder machen Sie die Platte breiter.`,
-    gap: ({ joints: of, open, from, limit }, show) =>
-      `${joints(of)} ${zahl(of.length, 'hat', 'haben')} hinter der Bohrung bei ${show.length(from)} auf ${show.length(open)} keine mehr (Grenze ${show.length(limit)}, \`dowel-spacing\`). Geben Sie mit \`dowels\` weitere Stellen an, oder wählen Sie einen Bohrkopf mit mehr Spindeln.`,
+    none: ({ joints: of, open, isListed }, show) =>
+      `${joints(of)}, ${show.length(open)} tief, ${zahl(of.length, 'hat', 'haben')} keine Bohrung. Geben Sie ${mitStellen(isListed)} Stellen an, oder machen Sie die Platte breiter.`,
+    one: ({ joints: of, open, from, isListed }, show) =>
+      `${joints(of)}, ${show.length(open)} tief, ${zahl(of.length, 'hat', 'haben')} nur eine Bohrung, bei ${show.length(from)}, um die sich die Platte drehen kann. Geben Sie ${mitStellen(isListed)} zwei Stellen an, oder machen Sie die Platte breiter.`,
+    gap: ({ joints: of, open, from, limit, isListed }, show) =>
+      `${joints(of)} ${zahl(of.length, 'hat', 'haben')} hinter der Bohrung bei ${show.length(from)} auf ${show.length(open)} keine mehr (Grenze ${show.length(limit)}, \`dowel-spacing\`). Geben Sie ${mitStellen(isListed)} weitere Stellen an, oder wählen Sie einen Bohrkopf mit mehr Spindeln.`,
   },
   'joint-off-load': {
     own: ({ panels, spindles, setUps, seconds }) =>
@@ -261,3 +261,7 @@ const MISFITS = {
   gap: { name: 'Die Fuge', key: 'gap-limit' },
   play: { name: 'Die Abweichung der Dübelstellen', key: 'dowel-play' },
 } as const;
+
+function mitStellen(isListed: boolean): string {
+  return isListed ? 'mit `dowels`' : 'mit `end-dowels` der Platte (unter `panels`)';
+}

@@ -145,12 +145,12 @@ export const findings = {
     holdWhole: ({ fitting }) => `Assembler tout le caisson avec ${quoted(fitting)}`,
   },
   'joint-not-held': {
-    none: ({ joints: of, open }, show) =>
-      `${joints(of)}, sur ${show.length(open)} de profondeur, ${nombre(of.length, 'n’a', 'n’ont')} aucun perçage. Ajoutez des places avec \`dowels\`, ou faites le panneau plus large.`,
-    one: ({ joints: of, open, from }, show) =>
-      `${joints(of)}, sur ${show.length(open)} de profondeur, ${nombre(of.length, 'n’a', 'n’ont')} qu’un perçage, à ${show.length(from)}, autour duquel le panneau peut tourner. Donnez deux places avec \`dowels\`, ou faites le panneau plus large.`,
-    gap: ({ joints: of, open, from, limit }, show) =>
-      `${joints(of)} ${nombre(of.length, 'n’a', 'n’ont')} aucun perçage sur ${show.length(open)} derrière celui à ${show.length(from)} (limite ${show.length(limit)}, \`dowel-spacing\`). Ajoutez des places avec \`dowels\`, ou choisissez une tête à plus de broches.`,
+    none: ({ joints: of, open, isListed }, show) =>
+      `${joints(of)}, sur ${show.length(open)} de profondeur, ${nombre(of.length, 'n’a', 'n’ont')} aucun perçage. Ajoutez des places ${avecPlaces(isListed)}, ou faites le panneau plus large.`,
+    one: ({ joints: of, open, from, isListed }, show) =>
+      `${joints(of)}, sur ${show.length(open)} de profondeur, ${nombre(of.length, 'n’a', 'n’ont')} qu’un perçage, à ${show.length(from)}, autour duquel le panneau peut tourner. Donnez deux places ${avecPlaces(isListed)}, ou faites le panneau plus large.`,
+    gap: ({ joints: of, open, from, limit, isListed }, show) =>
+      `${joints(of)} ${nombre(of.length, 'n’a', 'n’ont')} aucun perçage sur ${show.length(open)} derrière celui à ${show.length(from)} (limite ${show.length(limit)}, \`dowel-spacing\`). Ajoutez des places ${avecPlaces(isListed)}, ou choisissez une tête à plus de broches.`,
   },
   'joint-off-load': {
     own: ({ panels, spindles, setUps, seconds }) =>
@@ -267,3 +267,7 @@ const MISFITS = {
   gap: { name: 'Le jour', key: 'gap-limit' },
   play: { name: 'L’écart des places de tourillons', key: 'dowel-play' },
 } as const;
+
+function avecPlaces(isListed: boolean): string {
+  return isListed ? 'avec `dowels`' : 'avec `end-dowels` du panneau (sous `panels`)';
+}

@@ -266,14 +266,29 @@ describe('dowels', () => {
 describe('the pattern', () => {
   const line = { first: mm(53), pitch: mm(32), count: 21, nearest: 0, shared: null };
   const wish = { edge: mm(12), spacing: mm(160), stagger: false };
-  const run = (from: number, to: number, other: Partial<typeof wish & typeof line> = {}): number[] =>
-    patternPlaces({ ...line, ...other }, { ...wish, ...other, overlap: { from: mm(from), to: mm(to) } }).map(
-      (y) => y / 1000,
-    );
+  const run = (
+    from: number,
+    to: number,
+    other: Partial<typeof wish & typeof line & { reached: number }> = {},
+  ): number[] =>
+    patternPlaces(
+      { ...line, reached: other.count ?? line.count, ...other },
+      { ...wish, ...other, overlap: { from: mm(from), to: mm(to) } },
+    ).map((y) => y / 1000);
 
   test.each([
     { what: 'keeps its distance from the ends', from: 0, to: 160, gives: [53, 117] },
     { what: 'stops at the last spindle', from: 0, to: 560, count: 4, gives: [53, 149] },
+    // The rear of 541 is open by 296 behind 245; of twice seven places the last is 53 + 13 x 32 = 469.
+    { what: 'goes on as far as heads reach', from: 0, to: 541, count: 7, reached: 15, gives: [53, 181, 341, 469] },
+    {
+      what: 'stops at the last spindle where the rear is held',
+      from: 0,
+      to: 340,
+      count: 7,
+      reached: 15,
+      gives: [53, 149, 245],
+    },
     { what: 'goes on past the last spindle where none reaches', from: 320, to: 420, count: 4, gives: [373, 405] },
     { what: 'takes two within reach where the usual ones are past the last', from: 640, to: 740, gives: [661, 693] },
     { what: 'starts behind a setback off the pitch, on the spindles', from: 20, to: 200, gives: [53, 181] },
@@ -284,8 +299,8 @@ describe('the pattern', () => {
     // 53 would be 17 behind the front edge of a panel set back 36, where no stop of the head for ends can be set.
     { what: 'keeps to what the head for ends reaches', from: 36, to: 200, nearest: 20, gives: [85, 181] },
     { what: 'does not where it leaves one place only', from: 36, to: 112, nearest: 20, gives: [53, 85] },
-  ])('$what', ({ from, to, gives, count = 21, nearest = 0 }) => {
-    expect(run(from, to, { count, nearest: mm(nearest) })).toEqual(gives);
+  ])('$what', ({ from, to, gives, count = 21, reached = count, nearest = 0 }) => {
+    expect(run(from, to, { count, reached, nearest: mm(nearest) })).toEqual(gives);
   });
 
   test('keeps neighbours within the spacing with as few as that takes', () => {

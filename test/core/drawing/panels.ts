@@ -157,7 +157,7 @@ export function handMade(findings: readonly Finding[] = [], unit: 'mm' | 'in' = 
     for (let k = 0; k < count; k += 1)
       bores.push(bore(`${id}:${k}`, side, 'inside', u / 1000, 8 + 32 * k, 5, 13, 'row', id, 50));
   }
-  const line = { first: um(53), pitch: um(32), count: 24, nearest: 0, shared: null };
+  const line = { first: um(53), pitch: um(32), count: 24, reached: 24, nearest: 0, shared: null };
   const carcass: Carcass = {
     count: 1,
     panels,

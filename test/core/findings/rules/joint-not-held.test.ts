@@ -12,7 +12,7 @@ rule('joint-not-held', {
     {
       // 60 of depth takes one spindle of 21, 53, ... with 12 beside it
       carcass: 'kind: base\nwidth: 600\nrail-width: 60',
-      says: 'The joints of rail-front and left, of rail-front and right and 2 more, 60 mm deep, have one bore only, at 21 mm, and the panel can turn about it. Give two places with `dowels`, or make the panel wider.',
+      says: 'The joints of rail-front and left, of rail-front and right and 2 more, 60 mm deep, have one bore only, at 21 mm, and the panel can turn about it. Give two places with `end-dowels` of the panel (under `panels`), or make the panel wider.',
       severity: 'warning',
       panel: 'rail-front',
     },
