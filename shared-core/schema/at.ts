@@ -49,16 +49,15 @@ export function shorthandAt(schema: Schema, path: Path): string | null {
 }
 
 /**
- * The key that a single value stands for where a map may stand too: the first required field of that map, or its first where
- * none is ('at' of a shelf, 'how' of a back). Null where a single value is all there can be.
+ * The key that a single value stands for where a map may stand too: the first required field of that map, or, where none is, the
+ * first that takes such a value ('at' of a shelf, 'how' of a back). Null where a single value is all there can be.
  */
 export function shorthandOf({ of }: EitherSchema<readonly Schema[]>): string | null {
   for (const one of of) {
     if (one.type !== 'record') continue;
-    const keys = Object.keys(one.fields);
-    const key = keys.find((field) => one.fields[field]!.required) ?? keys[0];
-    const stands = key !== undefined && of.some((other) => other.type === one.fields[key]!.schema.type);
-    if (stands) return key;
+    const standing = Object.entries(one.fields).filter(([, { schema }]) => of.some(({ type }) => type === schema.type));
+    const [key] = standing.find(([, { required }]) => required) ?? standing[0] ?? [];
+    if (key !== undefined) return key;
   }
   return null;
 }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { carcassSchema, jobSchema } from '../../../shared-core/job/schema.js';
-import { schemaAt, shorthandAt } from '../../../shared-core/schema/at.js';
+import { schemaAt, shorthandAt, shorthandOf } from '../../../shared-core/schema/at.js';
+import type { EitherSchema, Schema } from '../../../shared-core/schema/schema.js';
 import { shopSchema } from '../../../shared-core/shop/schema.js';
 
 test.each([
@@ -40,4 +41,35 @@ test('the key that a single value stands for', () => {
   expect(shorthandAt(carcassSchema, ['loose-shelves'])).toBeNull();
   expect(shorthandAt(carcassSchema, ['width'])).toBeNull();
   expect(shorthandAt(jobSchema, ['defaults', 'back'])).toBe('how');
+  // Not the first key of its map.
+  expect(shorthandAt(carcassSchema, ['row-holes'])).toBe('round-shelves');
 });
+
+/** Every choice of forms of a schema that has a map among them, under the path that leads to it. */
+function choicesWithMap(schema: Schema, path = ''): readonly (readonly [string, EitherSchema<readonly Schema[]>])[] {
+  switch (schema.type) {
+    case 'record':
+      return Object.entries(schema.fields).flatMap(([key, field]) => choicesWithMap(field.schema, `${path}/${key}`));
+    case 'list':
+    case 'named':
+      return choicesWithMap(schema.item, `${path}/*`);
+    case 'either':
+      return [
+        ...(schema.of.some(({ type }) => type === 'record') ? [[path, schema] as const] : []),
+        ...schema.of.flatMap((one) => choicesWithMap(one, path)),
+      ];
+    default:
+      return [];
+  }
+}
+
+const CHOICES = [...choicesWithMap(jobSchema), ...choicesWithMap(shopSchema)];
+
+test.each(CHOICES)(
+  'a single value at %s stands for a key of the map there, which takes that very value',
+  (_, schema) => {
+    const record = schema.of.find((one) => one.type === 'record')!;
+    const single = schema.of.find((one) => one !== record)!;
+    expect({ ...record.fields[shorthandOf(schema)!]?.schema, about: '' }).toEqual({ ...single, about: '' });
+  },
+);

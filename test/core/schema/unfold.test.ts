@@ -26,6 +26,13 @@ test('a single value that stands for a map is that map with one key', () => {
   expect(short.dividers).toMatchObject({ as: 'list', is: { value: [{ value: { at: { path: ['dividers', 0] } } }] } });
 });
 
+test('a single value stands for a key that is not the first of its map', () => {
+  const short = said('{ kind: wall, width: 600, loose-shelves: 2, row-holes: 1 }');
+  expect(plain(short)).toEqual(
+    plain(said('{ kind: wall, width: 600, loose-shelves: 2, row-holes: { round-shelves: 1 } }')),
+  );
+});
+
 test('maps are laid over each other key by key, lists and single values as they are', () => {
   const upper = said('{ kind: base, width: 600, back: applied, dowels: [50], machines: { clamp: a } }');
   const lower = said(
