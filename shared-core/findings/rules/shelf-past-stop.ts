@@ -1,9 +1,9 @@
 import type { BorePurpose } from '../../fittings/names.js';
-import { isRow } from '../../fittings/purposes.js';
 import type { Bore } from '../../boring/model.js';
 import { handedness } from '../../carcass/pose.js';
 import { means } from '../../job/panel-key.js';
 import type { Micrometres } from '../../length/units.js';
+import { taskOf } from '../../machining/plan/operations.js';
 import { handOfEnd } from '../../machining/plan/orientation.js';
 import type { Hand, VerticalHead } from '../../shop/model.js';
 import { setLength } from '../changes.js';
@@ -94,7 +94,8 @@ export const shelfPastStop: CarcassRule = {
   check(context) {
     const head = machineFor(context, 'faces');
     if (head === null) return [];
-    const bores = context.boring.bores.filter((bore) => onFace(bore) && !isRow(bore));
+    // Rows and cups are bored on machines of their own, with stops of their own.
+    const bores = context.boring.bores.filter((bore) => taskOf(bore) === 'faces');
     const past = grouped(bores, (bore) => `${bore.panel} ${bore.face} ${bore.v}`).flatMap((line) => {
       const ways = missOf(context, head, line[0]!);
       return ways === null

@@ -1,5 +1,6 @@
 import type { Bore } from '../../boring/model.js';
 import type { Panel } from '../../carcass/model.js';
+import type { Micrometres } from '../../length/units.js';
 import type { CupBorer } from '../../shop/model.js';
 import type { Blank } from '../set-up.js';
 import { loadFor } from './load.js';
@@ -45,8 +46,10 @@ export function cupOperations(
       const reason =
         borer.stops.length === 0
           ? say.cupNoStops({ machine: borer.name })
-          : say.cupStops({ machine: borer.name, needed: bore.v });
+          : say.cupStops({ machine: borer.name, ends: nearerFirst(bore.v, panel.length - bore.v) });
       return { parameter: 'stops', needed: bore.v, reason };
     },
   );
 }
+
+const nearerFirst = (a: Micrometres, b: Micrometres): readonly [Micrometres, Micrometres] => (a <= b ? [a, b] : [b, a]);

@@ -102,9 +102,15 @@ export const say = messages('no-set-up', {
     `The fence of ${quoted(machine)} can be set between ${between(range, show)} from the cup (\`distance\`); ${show.length(needed)} is needed. Move the cups (\`reveal\` or \`gap\` of the doors). ${BY_MANUAL}`,
   cupNoStops: ({ machine }: { readonly machine: string }) =>
     `${quoted(machine)} has no stops in the shop file (\`stops\`), so nothing says where along the edge a cup comes. Add its stops.`,
-  cupStops: ({ machine, needed }: Omit<ByStops, 'side'>, show) =>
-    `No stop of ${quoted(machine)} can be set ${show.length(needed)} from the cup (\`stops\`). Move the cup, or list the stop if the machine has one there.`,
+  cupStops: ({ machine, ends: [near, far] }: CupStops, show) =>
+    `The cup stands ${show.length(near)} from one end of the door and ${show.length(far)} from the other, and no stop of ${quoted(machine)} can be set there (\`stops\`). List the stop if the machine has one there, or have lower doors, one over another (\`fronts\`).`,
 });
+
+interface CupStops {
+  readonly machine: string;
+  /** How far a cup is from either end of its door, the nearer one first. */
+  readonly ends: readonly [Micrometres, Micrometres];
+}
 
 interface LongLine {
   readonly machine: string;

@@ -54,8 +54,8 @@ export const machines = {
       `Das Lineal von ${quoted(machine)} lässt sich zwischen ${between(range, show)} vom Topf stellen (\`distance\`); nötig sind ${show.length(needed)}. Rücken Sie die Töpfe (\`reveal\` oder \`gap\` der Türen). ${BY_MANUAL}`,
     cupNoStops: ({ machine }) =>
       `${quoted(machine)} hat in der Werkstattdatei keine Anschläge (\`stops\`), sodass nichts sagt, wo entlang der Kante ein Topf zu liegen kommt. Führen Sie seine Anschläge auf.`,
-    cupStops: ({ machine, needed }, show) =>
-      `Kein Anschlag von ${quoted(machine)} lässt sich ${show.length(needed)} vom Topf stellen (\`stops\`). Rücken Sie den Topf, oder führen Sie den Anschlag auf, wenn die Maschine dort einen hat.`,
+    cupStops: ({ machine, ends: [near, far] }, show) =>
+      `Der Topf liegt ${show.length(near)} von einem Ende der Tür und ${show.length(far)} vom anderen, und kein Anschlag von ${quoted(machine)} lässt sich dorthin stellen (\`stops\`). Führen Sie den Anschlag auf, wenn die Maschine dort einen hat, oder nehmen Sie niedrigere Türen übereinander (\`fronts\`).`,
   },
   tolerance: {
     notCarriedOut: ({ panel }) => `Die Rüstungen für ${panel} lassen sich nicht ausführen.`,

@@ -54,8 +54,8 @@ export const machines = {
       `Le guide de ${quoted(machine)} se règle entre ${between(range, show)} du boîtier (\`distance\`) ; il faut ${show.length(needed)}. Déplacez les boîtiers (\`reveal\` ou \`gap\` des portes). ${BY_MANUAL}`,
     cupNoStops: ({ machine }) =>
       `${quoted(machine)} n’a pas de butées dans le fichier d’atelier (\`stops\`) ; rien ne dit donc où vient un boîtier le long du chant. Ajoutez ses butées.`,
-    cupStops: ({ machine, needed }, show) =>
-      `Aucune butée de ${quoted(machine)} ne se règle à ${show.length(needed)} du boîtier (\`stops\`). Déplacez le boîtier, ou indiquez la butée si la machine en a une là.`,
+    cupStops: ({ machine, ends: [near, far] }, show) =>
+      `Le boîtier est à ${show.length(near)} d’un bout de la porte et à ${show.length(far)} de l’autre, et aucune butée de ${quoted(machine)} ne s’y règle (\`stops\`). Indiquez la butée si la machine en a une là, ou prenez des portes moins hautes, l’une sur l’autre (\`fronts\`).`,
   },
   tolerance: {
     notCarriedOut: ({ panel }) => `Les réglages pour ${panel} ne peuvent être exécutés.`,

@@ -6,6 +6,11 @@ const HIGH_FENCE = `vertical-heads:
 horizontal-heads:
   level: { spindles: 21, pitch: 32, height: 4 to 40, depth: 0 to 80, stops: { E: { side: left, range: 20 to 80 }, F: { side: right, range: 20 to 80 } } }`;
 
+/** A head that reaches the middle of a tall door, and a cup borer that does not. */
+const SHORT_PRESS = `${HIGH_FENCE.replace('60 to 80', '20 to 80').replaceAll('0 to 1300', '0 to 2000')}
+cup-borers:
+  press: { distance: 18 to 26, depth: 5 to 15, stops: { C: { side: left, range: 0 to 1000 }, D: { side: right, range: 0 to 1000 } } }`;
+
 rule('cannot-be-bored', {
   tells: [
     {
@@ -28,6 +33,14 @@ rule('cannot-be-bored', {
       carcass: 'kind: wall\nwidth: 600\ndoors: { hung: «left» }',
       shop: demoText('shed.shop.yaml').replace('distance: 18 to 26', 'distance: 30 to 40'),
       says: 'The 2 cup bores in door-1 cannot be bored. The fence of ‘cup-press’ can be set between 30 mm and 40 mm from the cup (`distance`); 22.5 mm is needed. Move the cups (`reveal` or `gap` of the doors). Widen the range in the shop file only if the machine’s manual allows it.',
+      severity: 'error',
+      panel: 'door-1',
+    },
+    {
+      // The middle one of five: 31 pitches of 32 and half of one over the first hole, 8 from the end of a side.
+      carcass: 'kind: tall\nwidth: 600\nrows: none\ndoors: «left»',
+      shop: SHORT_PRESS,
+      says: 'The cup bore in door-1 cannot be bored. The cup stands 1016 mm from one end of the door and 1045 mm from the other, and no stop of ‘press’ can be set there (`stops`). List the stop if the machine has one there, or have lower doors, one over another (`fronts`).',
       severity: 'error',
       panel: 'door-1',
     },

@@ -8,6 +8,16 @@ const withHead = (stops: string, how: { readonly from?: string; readonly fence?:
 `;
 /** Further on the left than on the right. */
 const UNEVEN = 'A: { side: left, range: 0 to 700, lowers: yes }, B: { side: right, range: 0 to 300, lowers: yes }';
+/** A head that reaches 900, and a cup borer with stops of its own. */
+const withCups = (range: string): string =>
+  `${withHead('A: { side: left, range: 0 to 900, lowers: yes }, B: { side: right, range: 0 to 900, lowers: yes }')}
+cup-borers:
+  press: { distance: 18 to 26, depth: 5 to 15, stops: { C: { side: left, range: ${range} }, D: { side: right, range: ${range} } } }
+hinges:
+  hinge-110: { cup-diameter: 35, cup-depth: 12, cup-screws: { apart: 45, behind: 9.5, diameter: 8, depth: 12 }, distance: 20.5 to 24.5,
+    usual-distance: 22.5, arms: [5, 14, 24], plates: [0, 2, 3], setback: 37, plate-pitches: 1, plate-diameter: 5, plate-depth: 13,
+    body-height: 62, body-depth: 80, opening: 110 }
+`;
 const shelf500 = (panel: 'left' | 'right'): string =>
   `The line of shelf-1 in ${panel} stands 500 mm from the bottom end and 1564 mm from the top end. On ‘upright’, the stop on the right reaches 300 mm and the stop on the left reaches 700 mm. Move it nearer to an end, or give the machine an extension of 200 mm or a stop that reaches 500 mm.`;
 
@@ -121,13 +131,21 @@ rule('shelf-past-stop', {
       offers: [],
     },
     {
-      // A knob has keys that say its place; the hinges of its door are where the door needs them.
-      carcass: 'kind: tall\nwidth: 600\ndoors: «left»\npulls: { pull: knob, end: middle }',
+      // A knob has keys that say its place. The cups at its door are bored on the cup borer.
+      carcass: 'kind: tall\nwidth: 600\ndoors: left\npulls: { pull: «knob», end: middle }',
       shop: 'faults.shop.yaml',
-      says: 'A line of bores in door-1 stands 1016 mm from the bottom end and 1045 mm from the top end. On ‘upright’, the 2 stops on the right reach 700 mm (900 mm with the extension) and the 2 stops on the left reach 700 mm (900 mm with the extension). Give the machine an extension of 316 mm or a stop that reaches 1016 mm.',
+      says: 'A line of bores in door-1 stands 1030.5 mm from the bottom end and 1030.5 mm from the top end. On ‘upright’, the 2 stops on the left reach 700 mm (900 mm with the extension) and the 2 stops on the right reach 700 mm (900 mm with the extension). Move it nearer to an end, or give the machine an extension of 330.5 mm or a stop that reaches 1030.5 mm.',
+      offers: [],
+    },
+    {
+      // The screws beside the cups are bored on the head, and have no place of their own: the middle hinge is 1016 from the bottom end.
+      carcass: 'kind: tall\nwidth: 600\ndoors: «left»',
+      shop: withCups('0 to 1500'),
+      says: 'A line of bores in door-1 stands 993.5 mm from the bottom end and 1067.5 mm from the top end. On ‘upright’, the stop on the right reaches 900 mm and the stop on the left reaches 900 mm. Give the machine an extension of 93.5 mm or a stop that reaches 993.5 mm.',
       also: [
-        'A line of bores in door-1 stands 1030.5 mm from the bottom end and 1030.5 mm from the top end. On ‘upright’, the 2 stops on the left reach 700 mm (900 mm with the extension) and the 2 stops on the right reach 700 mm (900 mm with the extension). Move it nearer to an end, or give the machine an extension of 330.5 mm or a stop that reaches 1030.5 mm.',
+        'A line of bores in door-1 stands 1022.5 mm from the top end and 1038.5 mm from the bottom end. On ‘upright’, the stop on the left reaches 900 mm and the stop on the right reaches 900 mm. Give the machine an extension of 122.5 mm or a stop that reaches 1022.5 mm.',
       ],
+      marks: { 'door-1:hinge-3': 1 },
       offers: [],
     },
     {
@@ -156,6 +174,13 @@ rule('shelf-past-stop', {
     },
     // Hole 28 stands 872 from the bottom end: less than the 900 of stop and extension.
     { carcass: 'kind: tall\nwidth: 600\nfixed-shelves: [872]', shop: 'faults.shop.yaml' },
+    // The middle one of five cups stands 1016 from an end: past the stops of the head, which does not bore it.
+    {
+      carcass: 'kind: tall\nwidth: 600\ndoors: left',
+      shop: withCups('0 to 1500').replace(/cup-screws: [{].*?[}], /, ''),
+      // Nothing bores the rows, and the ends of bottom and top.
+      besides: ['cannot-be-bored', 'cannot-be-bored'],
+    },
     // Just the 700 of the stop and the 200 of the extension.
     { carcass: 'kind: tall\nwidth: 600\nfixed-shelves: [900]', shop: 'faults.shop.yaml' },
   ],
