@@ -57,26 +57,21 @@ export interface OutOfHeads {
 }
 
 /**
- * What keeps the drill from boring the line with the panel's other one; null for nothing, and past the throat or the panel's
+ * What keeps the drill from boring the line with the panel's other one; a rear row never stands without a front row. null for nothing, and past the throat or the panel's
  * back edge: another rule's matter.
  */
-export function outOfHeads(
-  context: CarcassContext,
-  drill: LineDrill,
-  line: RowLine,
-  front: Micrometres | null,
-): OutOfHeads | null {
-  const { boring, shop } = context;
+export function outOfHeads(context: CarcassContext, drill: LineDrill, line: RowLine): OutOfHeads | null {
+  const { boring, shop, spec } = context;
   const isInWood = line.panels.some((key) => line.u < (panelOf(context, key)?.width ?? 0));
   if (line.u > drill.throat || !isInWood) return null;
   const alone = !('parameter' in headsOver([line.u], drill, shop.habits.setback));
-  if (line.line === 'front' || front === null) {
+  if (line.line === 'front') {
     if (line.u >= drill.setback.min && line.u <= drill.setback.max) return null;
     const hasRear = boring.rows.some((row) => row.line === 'rear' && line.panels.includes(row.panel));
     return alone && !hasRear ? null : { reason: 'setback', alone };
   }
   if (drill.heads < 2) return alone ? null : { reason: 'one-head', alone };
-  const distance = line.u - front;
+  const distance = line.u - spec.rowSetback.value;
   return standApart(drill, distance) ? null : { reason: 'distance', alone: alone && distance > 0 };
 }
 
@@ -86,11 +81,6 @@ function standApart({ heads, headDistance: range }: LineDrill, distance: Microme
   return Array.from({ length: heads - 1 }, (_, k) => k + 1).some(
     (gaps) => distance >= gaps * range.min && distance <= gaps * range.max,
   );
-}
-
-/** Setback of the front row on the panels of a rear line; null where they have none. */
-export function frontOf(context: CarcassContext, line: RowLine): Micrometres | null {
-  return context.boring.rows.find((row) => row.line === 'front' && line.panels.includes(row.panel))?.u ?? null;
 }
 
 /** Offers to bring a line to places that the drill reaches; the nearest first. */
@@ -118,15 +108,14 @@ function frontRepairs(context: CarcassContext, drill: LineDrill, line: RowLine):
 
 /** Never to a place in the front half of the clear depth: a shelf on pins there would tip. */
 function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): readonly Repair[] {
-  const front = frontOf(context, line);
-  const start = front ?? context.spec.rowSetback.value;
+  const start = context.spec.rowSetback.value;
   const panels = line.panels.map((key) => panelOf(context, key)).filter((panel) => panel !== undefined);
   const clear = Math.min(...panels.map(clearDepth));
   const last = Math.min(drill.throat, clear - context.shop.habits.rearMargin);
   const pitch = context.shop.habits.pitch;
   const places: Micrometres[] = [];
   for (let u = start + pitch; u <= last; u += pitch) {
-    if (u >= half(clear) && outOfHeads(context, drill, { ...line, u }, front) === null) places.push(u);
+    if (u >= half(clear) && outOfHeads(context, drill, { ...line, u }) === null) places.push(u);
   }
   const below = places.filter((u) => u < line.u).at(-1);
   const above = places.find((u) => u > line.u);
@@ -138,7 +127,7 @@ function rearRepairs(context: CarcassContext, drill: LineDrill, line: RowLine): 
     changes: [setLength(context, ['rear-row'], u)],
     preferred: index === 0,
   }));
-  return front === null ? moved : [...moved, ...leaveOut(context, line)];
+  return [...moved, ...leaveOut(context, line)];
 }
 
 /** Offers to bore the front row only; where a loose shelf needs both, trying it shows that it does not do. */

@@ -4,7 +4,7 @@ import { listed, quoted } from '../../words/english.js';
 import { messages, type Template } from '../../words/message.js';
 import type { Show } from '../../words/show.js';
 import { boresOfGroups, machineFor } from '../lookups.js';
-import { frontOf, outOfHeads, reachRepairs, rowLines, type OutOfHeads } from '../row-reach.js';
+import { outOfHeads, reachRepairs, rowLines, type OutOfHeads } from '../row-reach.js';
 import type { CarcassRule, Found } from '../rule.js';
 
 interface Distance {
@@ -51,8 +51,7 @@ export const rowDistance: CarcassRule = {
     if (drill === null) return [];
     const found: Found[] = [];
     for (const line of rowLines(context)) {
-      const front = frontOf(context, line);
-      const out = outOfHeads(context, drill, line, front);
+      const out = outOfHeads(context, drill, line);
       if (out === null) continue;
       const { reason, alone } = out;
       const figures = {
@@ -62,7 +61,7 @@ export const rowDistance: CarcassRule = {
         machine: drill.name,
         alone,
         setback: drill.setback,
-        behind: line.u - (front ?? 0),
+        behind: line.u - context.spec.rowSetback.value,
         heads: drill.heads,
         apart: drill.headDistance,
       };
