@@ -6,7 +6,7 @@ import { textBox } from '../../../shared-core/drawing/scene/lettering.js';
 import type { Box, Point, Shape, TextShape } from '../../../shared-core/drawing/scene/scene.js';
 import { factsOf } from '../../../shared-core/drawing/shop-view/facts.js';
 import { shopMachineScene, type ShopMachineScene } from '../../../shared-core/drawing/shop-view/scene.js';
-import { isBoring } from '../../../shared-core/drawing/shop-view/standing.js';
+import { isBoring, standing } from '../../../shared-core/drawing/shop-view/standing.js';
 import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral.js';
 import { readShop } from '../../../shared-core/shop/read.js';
 import type { Machine } from '../../../shared-core/shop/model.js';
@@ -216,4 +216,12 @@ describe('the machines of a shop as their operator sees them', () => {
     expect(shapeOf(scene, 'range:long-left:name')).toMatchObject({ text: 'long-left: 60 to 1300' });
     expect(scene.described).toContain('Stop near-right on the right, 0 mm to 60 mm.');
   });
+});
+
+test('heads that stand one behind the other, with no distance told, are led back to the setback', () => {
+  const [drill] = [...readShop(DEEP.replace('heads: 1', 'heads: 2')).shop.machines.values()].filter(isBoring);
+  expect(standing(drill!).heads.map(({ fromFence, path }) => [fromFence, path])).toEqual([
+    [{ min: 37_000, max: 550_000 }, ['setback']],
+    [{ min: 37_000, max: 550_000 }, ['setback']],
+  ]);
 });
