@@ -49,6 +49,7 @@ export async function sayCommandLine(): Promise<void> {
   tell(say.ownFault({ words: 'out of memory' }), 'mm');
   tell(say.notOpened({ path: 'kitchen.carcass.yaml' }), 'mm');
   tell(say.enough(), 'mm');
+  tell(say.withErrors({ errors: 2, path: 'kitchen.carcass.yaml' }), 'mm');
   sayWriting();
 }
 
@@ -87,6 +88,7 @@ async function sayFiles(): Promise<void> {
   reference(['--out', 'reference']);
   await check(['empty']);
   draw(['kitchen.carcass.yaml', '--out', 'drawn']);
+  await layouts(['sawless.carcass.yaml']);
   await papers(['kitchen.carcass.yaml', '--out', 'out', '--only', 'cut-list', '--as', 'csv']);
   writeFileSync('out/kitchen-cut-list.csv', 'changed');
   for (const refused of [
@@ -95,7 +97,6 @@ async function sayFiles(): Promise<void> {
     () => setUps(['bench.shop.yaml']),
     () => setUps(['bath.carcass.yaml']),
     () => shop(['kitchen.carcass.yaml']),
-    () => layouts(['sawless.carcass.yaml']),
     () => writeMade('out', [{ name: 'kitchen-cut-list.csv', content: 'anew' }]),
     () => setUps(['notes.txt']),
   ])

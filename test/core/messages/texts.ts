@@ -365,6 +365,7 @@ export const SHOPS: readonly string[] = [
 
 /** Jobs whose papers say what those of the demo jobs do not. */
 export const PAPERS: readonly string[] = [
+  carcass('kind: base\nwidth: 600\nplinth: 100\nfeet: level-foot'),
   carcass('kind: base\nwidth: 600\nfronts: [{ front: fixed, height: 130 }, drawer]'),
   carcass('kind: base\nwidth: 600\nband: none\nback: { how: rebated }\nend-panels: left\nfillers: { right: 40 }'),
   carcass('kind: base\nwidth: 2600\nheight: 2000'),
