@@ -57,5 +57,5 @@ test('they are planned, replayed and bought by the height that they are set to',
   const hardware = JSON.stringify(await papersOf(made, coverSolver)('hardware-list'));
   expect(hardware).toContain('to be set to 110 mm, with a clip for the plinth');
   expect(hardware.match(/"a 4"/g)).toHaveLength(2);
-  expect(JSON.stringify(await papersOf(made, coverSolver)('assembly'))).toContain('clip the plinth on last');
+  expect(JSON.stringify(await papersOf(made, coverSolver)('assembly'))).toContain('Clip the plinth onto the feet');
 });
