@@ -4,11 +4,12 @@ import { handsSaid } from '../carcass/hands.js';
 import { overlaps } from '../carcass/interval.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
+import type { Derived } from '../derived/derived.js';
 import type { Place } from '../document/place.js';
 import type { Severity } from '../findings/finding.js';
 import type { Micrometres } from '../length/units.js';
 import type { Habits, Hand } from '../shop/model.js';
-import { lineUp, topOf, underWorktop, type Stand, type Wall } from '../wall/line-up.js';
+import { lineUp, underWorktop, type Stand, type Wall } from '../wall/line-up.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
@@ -74,7 +75,11 @@ interface Placed {
 type Standing = Stand<Placed>;
 
 /** What cannot stand along its wall as the job has it. */
-export function findAlongWalls(carcasses: readonly CarcassAnalysis[], habits: Habits): readonly FileFinding[] {
+export function findAlongWalls(
+  carcasses: readonly CarcassAnalysis[],
+  habits: Habits,
+  derived: Derived,
+): readonly FileFinding[] {
   let isWhole = true;
   const made: Placed[] = [];
   carcasses.forEach(({ spec, carcass, name }, index) => {
@@ -84,7 +89,7 @@ export function findAlongWalls(carcasses: readonly CarcassAnalysis[], habits: Ha
   });
   // Where nothing is placed, the order of the file need not be that of a wall.
   const isPlaced = made.some(({ spec }) => hasPlace(spec));
-  return lineUp(made, habits)
+  return lineUp(made, habits, derived)
     .map((wall) => ({ ...wall, stands: wall.stands.filter(({ one }) => one.isCertain) }))
     .flatMap((wall) => [
       ...overlapsOn(wall),
@@ -166,12 +171,12 @@ function unevenOn({ stands }: Wall<Placed>, thickness: Micrometres): readonly Fi
   return under.flatMap((right, i): FileFinding[] => {
     const left = under[i - 1];
     if (left?.run.to !== right.run.from) return [];
-    const step = Math.abs(topOf(left) - topOf(right));
+    const step = Math.abs(left.top - right.top);
     const mayBeMeant = step > thickness;
     if (step <= LEVEL || (mayBeMeant && ![left, right].some(({ one }) => hasPlace(one.spec)))) return [];
     const [other, then] = left.one.index < right.one.index ? [left, right] : [right, left];
     const names = { name: then.one.name, other: other.one.name };
-    const message = sayUneven.uneven({ ...names, top: topOf(then), beside: topOf(other) });
+    const message = sayUneven.uneven({ ...names, top: then.top, beside: other.top });
     const at = [then.one.spec.height, then.one.spec.plinth].find(({ written, place }) => written && isOwn(place));
     return [found('worktop-uneven', mayBeMeant ? 'info' : 'warning', then, message, at?.place)];
   });

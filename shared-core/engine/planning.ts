@@ -151,7 +151,7 @@ export class Planning {
 
   /** Findings of carcasses that do not stand along their walls as they should. */
   alongWalls(): readonly FileFinding[] {
-    this.#alongWallsMade ??= findAlongWalls(this.carcasses, this.shop.habits);
+    this.#alongWallsMade ??= findAlongWalls(this.carcasses, this.shop.habits, this.derived);
     return this.#alongWallsMade;
   }
 

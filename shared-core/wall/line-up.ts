@@ -5,6 +5,7 @@ import type { Carcass, Point3 } from '../carcass/model.js';
 import { isOfBox } from '../carcass/roles.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Spot } from '../carcass/turn.js';
+import { Derived } from '../derived/derived.js';
 import { isAboveFloor } from '../job/above-floor.js';
 import type { Micrometres } from '../length/units.js';
 import type { Habits } from '../shop/model.js';
@@ -28,6 +29,8 @@ export interface Stand<T extends ToStand> {
   readonly run: Interval;
   /** And above the floor. */
   readonly high: Interval;
+  /** How high above the floor its box ends, where a worktop would lie. */
+  readonly top: Micrometres;
 }
 
 export interface Wall<T extends ToStand> {
@@ -48,21 +51,30 @@ export interface Worktop {
 /**
  * The walls of a job in the order of their numbers. A carcass without a place stands right of the last one at its level: on the
  * floor or above it. One that stands on the floor and reaches up to where wall carcasses hang is at both.
+ * @param derived keeps what a carcass takes up, for the next asking
  */
-export function lineUp<T extends ToStand>(all: readonly T[], habits: Habits): readonly Wall<T>[] {
+export function lineUp<T extends ToStand>(
+  all: readonly T[],
+  habits: Habits,
+  derived: Derived = new Derived(),
+): readonly Wall<T>[] {
   const numbers = [...new Set(all.map(({ spec }) => spec.place.wall.value))].sort((a, b) => a - b);
   return numbers.map((number) => {
     const here = all.filter(({ spec }) => spec.place.wall.value === number);
-    const stands = sideBySide(here, habits.hangHeight);
+    const stands = sideBySide(here, habits.hangHeight, derived);
     return { number, stands, worktops: worktopsOver(stands, habits.worktopThickness) };
   });
 }
 
-function sideBySide<T extends ToStand>(all: readonly T[], hangHeight: Micrometres): readonly Stand<T>[] {
+function sideBySide<T extends ToStand>(
+  all: readonly T[],
+  hangHeight: Micrometres,
+  derived: Derived,
+): readonly Stand<T>[] {
   const next = { floor: 0, above: 0 };
   return all.map((one) => {
     const { spec, carcass } = one;
-    const { x, y, z } = roomOf(carcass);
+    const { x, y, z, top } = derived.get(roomOf, carcass);
     const width = x.to - x.from;
     const isTall = !isAboveFloor(spec) && z.to - z.from > hangHeight;
     const levels = isTall ? LEVELS : isAboveFloor(spec) ? (['above'] as const) : (['floor'] as const);
@@ -77,28 +89,24 @@ function sideBySide<T extends ToStand>(all: readonly T[], hangHeight: Micrometre
     }));
     const to = from + carcass.count * width;
     for (const level of levels) next[level] = to;
-    return { one, at, run: { from, to }, high: { from: low, to: low + z.to - z.from } };
+    return { one, at, run: { from, to }, high: { from: low, to: low + z.to - z.from }, top: low + top - z.from };
   });
 }
 
-/** What the box and what stands under it and beside it take up in the carcass frame; doors hang before it. */
-function roomOf({ panels }: Carcass): Extents {
-  const boxes = panels.filter((panel) => panel.role !== 'door').map(extentsOf);
+/** What the box and what stands under it and beside it take up in the carcass frame, and where the box ends; doors hang before it. */
+function roomOf({ panels }: Carcass): Extents & { readonly top: Micrometres } {
+  const standing = panels.filter((panel) => panel.role !== 'door').map((panel) => ({ panel, box: extentsOf(panel) }));
   const run = (axis: keyof Extents) => ({
-    from: Math.min(...boxes.map((box) => box[axis].from)),
-    to: Math.max(...boxes.map((box) => box[axis].to)),
+    from: Math.min(...standing.map(({ box }) => box[axis].from)),
+    to: Math.max(...standing.map(({ box }) => box[axis].to)),
   });
-  return { x: run('x'), y: run('y'), z: run('z') };
+  const top = Math.max(...standing.map(({ panel, box }) => (isOfBox(panel) ? box.z.to : -Infinity)));
+  return { x: run('x'), y: run('y'), z: run('z'), top };
 }
 
 /** Whether a worktop lies on it. */
 export function bearsWorktop(spec: CarcassSpec): boolean {
   return (spec.kind.value === 'base' || spec.kind.value === 'for-drawers') && !isAboveFloor(spec);
-}
-
-/** Where the top of a carcass stands above the floor. */
-export function topOf<T extends ToStand>({ one, at }: Stand<T>): Micrometres {
-  return at[0]!.z + Math.max(...one.carcass.panels.filter(isOfBox).map((panel) => extentsOf(panel).z.to));
 }
 
 /** Those that a worktop lies on, from the left. */
@@ -111,7 +119,7 @@ function worktopsOver<T extends ToStand>(stands: readonly Stand<T>[], thickness:
   const under = underWorktop(stands);
   const tops: { front: readonly Spot[]; readonly low: Micrometres }[] = [];
   for (const stand of under) {
-    const low = topOf(stand);
+    const low = stand.top;
     for (const front of frontsOf(stand)) {
       const last = tops.at(-1);
       const end = last?.front.at(-1);
