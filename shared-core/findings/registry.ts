@@ -45,6 +45,7 @@ import { notInDiagonal } from './rules/not-in-diagonal.js';
 import { pullMeetsCorner } from './rules/pull-meets-corner.js';
 import { frontsLeaveOpen } from './rules/fronts-leave-open.js';
 import { hangsTooHeavy } from './rules/hangs-too-heavy.js';
+import { hingeFarOff } from './rules/hinge-far-off.js';
 import { hingeOutOfReach } from './rules/hinge-out-of-reach.js';
 import { hingeUnknown } from './rules/hinge-unknown.js';
 import { hingeWithoutRoom } from './rules/hinge-without-room.js';
@@ -116,6 +117,7 @@ export const rules: readonly CarcassRule[] = [
   hingeNotForSlant,
   hingeOutOfReach,
   hingeWithoutRoom,
+  hingeFarOff,
   doorSwingMeets,
   frontsLeaveOpen,
   frontOffPitch,

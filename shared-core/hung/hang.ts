@@ -133,7 +133,9 @@ function placeHinges(hanging: Hanging, wanted: number, before: readonly HungDoor
       .map((step) => hingeAt(hanging, id, step))
       .toSorted((a, b) => Math.abs(a.z - aim) - Math.abs(b.z - aim) || a.z - b.z)
       .map((hinge) => ({ ...hinge, meets: inTheWay(hanging, hinge, others) }));
-    placed.set(index, tries.find(({ meets }) => meets === null) ?? tries[0]!);
+    const free = tries.findIndex(({ meets }) => meets === null);
+    const gaveWayTo = tries.slice(0, Math.max(0, free)).flatMap(({ meets }) => meets ?? []);
+    placed.set(index, { ...tries[Math.max(0, free)]!, gaveWayTo: [...new Set(gaveWayTo)] });
   }
   return [...placed.values()].toSorted((a, b) => a.z - b.z);
 }
@@ -177,6 +179,7 @@ function hingeAt({ upright, face, door, hinge, reach, grid, behind }: Hanging, i
       corner(front + hinge.bodyDepth, along + half(hinge.bodyHeight), inOpening),
     ),
     meets: null,
+    gaveWayTo: [],
   };
 }
 

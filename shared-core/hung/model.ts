@@ -34,6 +34,8 @@ export interface HungHinge {
   readonly body: Extents;
   /** The key of a panel, or the id of another hinge, that stands in its room; null where it has a place of its own. */
   readonly meets: string | null;
+  /** The same of the places that would be nearer to where it usually stands. */
+  readonly gaveWayTo: readonly string[];
 }
 
 /** A door on its hinges. */

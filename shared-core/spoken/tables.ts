@@ -73,6 +73,7 @@ import type { say as hangsTooHeavy } from '../findings/rules/hangs-too-heavy.js'
 import type { say as shelfSags } from '../findings/rules/shelf-sags.js';
 import type { say as tipsWhenOpen } from '../findings/rules/tips-when-open.js';
 import type { say as loads } from '../loads/messages.js';
+import type { say as hingeFarOff } from '../findings/rules/hinge-far-off.js';
 import type { say as hingeOutOfReach } from '../findings/rules/hinge-out-of-reach.js';
 import type { say as hingeWithoutRoom } from '../findings/rules/hinge-without-room.js';
 import type { say as indexUnbalanced } from '../findings/rules/index-unbalanced.js';
@@ -214,6 +215,7 @@ export interface Tables {
   readonly 'shelf-sags': typeof shelfSags;
   readonly 'tips-when-open': typeof tipsWhenOpen;
   readonly loads: typeof loads;
+  readonly 'hinge-far-off': typeof hingeFarOff;
   readonly 'hinge-out-of-reach': typeof hingeOutOfReach;
   readonly 'door-swing-meets': typeof doorSwingMeets;
   readonly 'drawer-lower-than-slide': typeof drawerLowerThanSlide;

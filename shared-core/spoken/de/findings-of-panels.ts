@@ -134,6 +134,21 @@ export const findingsOfPanels = {
       `${missed(misses, show)} Der Topf müsste ${show.length(distance)} von der Kante der Tür stehen, und seine \`distance\` ist ${show.span(range)}. Machen Sie die Luft zum Rand oder die Fuge größer, oder nehmen Sie ein anderes Topfband.`,
     use: ({ hinge }) => `Die Türen mit ${quoted(hinge)} anschlagen`,
   },
+  'hinge-far-off': {
+    fromEnd: ({ doors, end, distance, usual, others, room }, show) =>
+      [
+        `${zahl(doors.length, `Das ${OUTER[end]} Band`, `Die ${OUTER[end]}n Bänder`)} von ${und(doors)} ${zahl(doors.length, 'steht', 'stehen')} ${show.length(distance)} ${FROM[`${end} end`]}, üblich sind ${show.length(usual)} (\`hinge-end\`).`,
+        others.length === 0
+          ? 'Die Teilung hat keinen Platz, der näher liegt. Beginnen Sie die Reihen näher am Ende (`row-offset`).'
+          : `Näher daran ${zahl(others.length, 'ist', 'sind')} ${und(others)} im Weg. Lassen Sie dort ${show.length(room)} in der Höhe frei: Darin hat ein Band Platz, wo immer die Teilung liegt.`,
+      ].join(' '),
+    apart: ({ doors, distance, usual, others, room, below }, show) =>
+      [
+        `Über dem Band, das ${show.length(below)} ${FROM['bottom end']} von ${und(doors)} steht, kommt das nächste nach ${show.length(distance)}, gleichmäßig wären ${show.length(usual)}.`,
+        ...(others.length === 0 ? [] : [`Dazwischen ${zahl(others.length, 'ist', 'sind')} ${und(others)} im Weg.`]),
+        `Lassen Sie dort ${show.length(room)} in der Höhe frei: Darin hat ein Band Platz, wo immer die Teilung liegt.`,
+      ].join(' '),
+  },
   'hinge-without-room': {
     meets: ({ hinges, door, others }) =>
       hinges.length === 1
@@ -262,6 +277,8 @@ export const findingsOfPanels = {
     remove: ({ key }) => `\`${key}\` entfernen`,
   },
 } satisfies Translations;
+
+const OUTER = { top: 'obere', bottom: 'untere' } as const;
 
 const ELSEWHERE = 'Ändern Sie die Größe, oder wählen Sie eine andere Maschine.';
 const parity = (count: number): string => (count % 2 === 0 ? 'gerade' : 'ungerade');

@@ -131,6 +131,21 @@ export const findingsOfPanels = {
       `${missed(misses, show)} Le boîtier devrait être à ${show.length(distance)} du chant de la porte, et sa \`distance\` est ${show.span(range)}. Agrandissez la marge ou le jeu, ou prenez une autre charnière.`,
     use: ({ hinge }) => `Monter les portes sur ${quoted(hinge)}`,
   },
+  'hinge-far-off': {
+    fromEnd: ({ doors, end, distance, usual, others, room }, show) =>
+      [
+        `${nombre(doors.length, `La charnière ${OUTER[end]}`, `Les charnières ${OUTER[end]}s`)} de ${et(doors)} ${nombre(doors.length, 'est', 'sont')} à ${show.length(distance)} ${FROM[`${end} end`]}, l’usage étant ${show.length(usual)} (\`hinge-end\`).`,
+        others.length === 0
+          ? 'Le pas n’a pas de place plus près. Commencez les rangées plus près du bout (`row-offset`).'
+          : `Plus près, ${et(others)} ${nombre(others.length, 'gêne', 'gênent')}. Laissez-y ${show.length(room)} de hauteur libre : une charnière y tient où que tombe le pas.`,
+      ].join(' '),
+    apart: ({ doors, distance, usual, others, room, below }, show) =>
+      [
+        `Au-dessus de la charnière à ${show.length(below)} ${FROM['bottom end']} de ${et(doors)}, la suivante vient après ${show.length(distance)}, quand ${show.length(usual)} serait régulier.`,
+        ...(others.length === 0 ? [] : [`Entre elles, ${et(others)} ${nombre(others.length, 'gêne', 'gênent')}.`]),
+        `Laissez-y ${show.length(room)} de hauteur libre : une charnière y tient où que tombe le pas.`,
+      ].join(' '),
+  },
   'hinge-without-room': {
     meets: ({ hinges, door, others }) =>
       hinges.length === 1
@@ -259,6 +274,8 @@ export const findingsOfPanels = {
     remove: ({ key }) => `Retirer \`${key}\``,
   },
 } satisfies Translations;
+
+const OUTER = { top: 'supérieure', bottom: 'inférieure' } as const;
 
 const ELSEWHERE = 'Changez la taille, ou choisissez une autre machine.';
 const parity = (count: number): string => (count % 2 === 0 ? 'pair' : 'impair');
