@@ -3,6 +3,7 @@ import { reachInJob } from '../../job/reach.js';
 import { jobSchema } from '../../job/schema.js';
 import { whenLeftOut } from '../../job/when-left-out.js';
 import { leftOutMessages } from '../../job/left-out.js';
+import { figure } from '../../length/show.js';
 import { groupBy } from '../../machining/plan/numbers.js';
 import { camel } from '../../schema/model.js';
 import type { Schema } from '../../schema/schema.js';
@@ -152,8 +153,15 @@ function valueWords(schema: Schema, value: unknown): string {
   if (value === null) return tell(leftOutMessages.none(), 'mm');
   if (schema.type === 'length' && typeof value === 'number')
     return tell(leftOutMessages.length({ length: value }), 'mm');
-  const word = typeof value === 'boolean' ? (value ? 'yes' : 'no') : `${value as string | number}`;
-  return tell(leftOutMessages.word({ word }), 'mm');
+  return tell(leftOutMessages.word({ word: writtenAs(schema, value) }), 'mm');
+}
+
+/** As it would be written in a file of millimetres. */
+function writtenAs(schema: Schema, value: unknown): string {
+  if (schema.type === 'list' && Array.isArray(value))
+    return `[${value.map((one: unknown) => writtenAs(schema.item, one)).join(', ')}]`;
+  if (schema.type === 'length' && typeof value === 'number') return figure(value, 'mm');
+  return typeof value === 'boolean' ? (value ? 'yes' : 'no') : `${value as string | number}`;
 }
 
 /** '`carcasses` › NAME › `back`'; places in a list are left out. */

@@ -6,6 +6,7 @@ import { parseLength } from '../../../shared-core/length/parse.js';
 import type { Schema, SpanSchema } from '../../../shared-core/schema/schema.js';
 import { spanExample } from '../../../shared-core/schema/wanted-words.js';
 import { tell } from '../../../shared-core/words/message.js';
+import { NEUTRAL_SHOP_TEXT } from '../../../shared-core/shop/neutral-text.js';
 import { shopSchema } from '../../../shared-core/shop/schema.js';
 import { EXAMPLES, JOB_EXAMPLE, SHOP_EXAMPLE } from '../../../shared-core/service/reference/examples.js';
 import { anchorAt } from '../../../shared-core/service/reference/keys.js';
@@ -84,6 +85,15 @@ test('the whole files of the pages have no fault, and nothing in them is unknown
   expect(told.filter((line) => /^error|unknown|unused/.test(line))).toEqual([]);
   const shop = engine.analyseShop('file:///boathouse.shop.yaml', SHOP_EXAMPLE).findings;
   expect(shop.filter(({ severity }) => severity === 'error').map(({ message }) => tell(message, 'mm'))).toEqual([]);
+});
+
+test('a list that stands where a key is left out is told as a shop file has it', () => {
+  const { habits } = parse(NEUTRAL_SHOP_TEXT) as { readonly habits: Readonly<Record<string, unknown>> };
+  const text = referenceText('shop-files');
+  for (const key of ['hinges-by-height', 'hinges-by-weight']) {
+    const told = new RegExp(`### Habits: \`${key}\`[^#]*When left out: \`(.*)\``).exec(text)?.[1];
+    expect(parse(told ?? ''), key).toEqual(habits[key]);
+  }
 });
 
 test('the example of a range lies within its bounds, in either unit', () => {
