@@ -16,7 +16,7 @@ export interface Expanded {
   readonly missing: readonly string[];
 }
 
-/** The files themselves, and of folders every job file below them, in the order given and then by name; each once. */
+/** The files themselves, and of folders every job file below them (or shop file, where there are none), in the order given and then by name; each once. */
 export function expandAll(paths: readonly string[]): Expanded {
   const missing: string[] = [];
   const all = paths.flatMap((path) =>
@@ -51,19 +51,19 @@ export function openJob(path: string): OpenJob {
   return file;
 }
 
-/** The text of a shop file. Throws `CouldNotRun` where there is none. */
-export function shopText(path: string): string {
+/** Opens one shop file from disk. Throws `CouldNotRun` where there is none. */
+export function openShop(path: string): OpenFile {
   if (!isShop(path)) throw new CouldNotRun(say.notAShop({ path }));
-  const reading = new Workspace(new Disk()).files.read(normalUri(pathToFileURL(resolve(path)).href));
-  if (!reading.ok) throw new CouldNotRun(say.fault({ path, fault: reading.fault }));
-  return reading.text;
+  return open(new Workspace(new Disk()), path);
 }
 
 function expand(path: string): readonly string[] {
   if (path === INPUT || !statOf(path).isDirectory()) return [path];
-  const jobs = jobsBelow(path);
-  if (jobs.length === 0) throw new CouldNotRun(say.noJobIn({ path }));
-  return jobs;
+  const jobs = below(path, isJob);
+  // Of a folder of shop files alone those are meant.
+  const files = jobs.length > 0 ? jobs : below(path, isShop);
+  if (files.length === 0) throw new CouldNotRun(say.noJobIn({ path }));
+  return files;
 }
 
 function statOf(path: string) {
@@ -74,8 +74,8 @@ function statOf(path: string) {
   }
 }
 
-function jobsBelow(folder: string): readonly string[] {
-  return filesBelow(folder, isJob, (path, fault) => {
+function below(folder: string, isWanted: (path: string) => boolean): readonly string[] {
+  return filesBelow(folder, isWanted, (path, fault) => {
     throw new CouldNotRun(say.fault({ path, fault: faultOf(fault) }));
   });
 }

@@ -17,8 +17,8 @@ export const USAGES = labels({
 });
 
 export const HELP = labels({
-  commands: `  borewright check PATH... [--format text|json]   findings of job files; of a folder, every *.carcass.yaml below it;
-                                                  of -, a job that comes by standard input
+  commands: `  borewright check PATH... [--format text|json]   findings of job and shop files; of a folder, every *.carcass.yaml
+                                                  below it; of -, a job that comes by standard input
   borewright panels FILE [--format text|json]     panels of a job with their sizes and bores
   borewright setups FILE [--format text|json]     set-ups of a job in the order to run, replayed before they are printed;
       [--machine NAME]                            only those of one machine
@@ -89,7 +89,8 @@ export const say = messages('command-line', {
   isFolder: ({ path }: OfPath) => `${path}: this is a folder; name one job file.`,
   isShop: ({ path }: OfPath) => `${path}: this is a shop file; name a job file (NAME.carcass.yaml).`,
   notAShop: ({ path }: OfPath) => `${path}: this is not a shop file (NAME.shop.yaml).`,
-  noJobIn: ({ path }: OfPath) => `${path}: there is no job file (*.carcass.yaml) in this folder.`,
+  noJobIn: ({ path }: OfPath) =>
+    `${path}: there is no job file (*.carcass.yaml) in this folder, and no shop file (*.shop.yaml).`,
   fault: ({ path, fault }: OfPath & { readonly fault: FileFault }) => `${path}: ${because(fault)}.`,
   notOpened: ({ path }: OfPath) => `${path}: it cannot be opened.`,
   noSaw: () => 'The shop has no panel saw, so nothing can be laid out. Add one under `panel-saws`.',

@@ -10,7 +10,8 @@ import {
   sharedLoadOf,
   tell,
 } from '../../shared-core/service.js';
-import { shopText } from './files.js';
+import { openShop } from './files.js';
+import { findingLine, findingsOf } from './found.js';
 import type { Outcome } from './run.js';
 import { asJson, CouldNotRun, readArguments } from './run.js';
 import { writeMade } from './write.js';
@@ -37,8 +38,14 @@ export function reference(args: readonly string[]): Outcome {
 export function shop([file, earlier, ...more]: readonly string[]): Outcome {
   if (more.length > 0) throw new CouldNotRun(say.shopArguments());
   if (file === undefined) return { output: builtInShop(), errors: '', code: 0 };
-  const output = sharedLoadOf(shopText(file), earlier === undefined ? null : shopText(earlier));
-  return { output, errors: '', code: 0 };
+  const shops = [file, ...(earlier === undefined ? [] : [earlier])].map((path) => ({ path, shop: openShop(path) }));
+  // A load of machines that stand in for those of the owner would be none of his.
+  const errors = shops.flatMap(({ path, shop }) =>
+    findingsOf(shop).flatMap((finding) => (finding.severity === 'error' ? [`${findingLine(path, finding)}\n`] : [])),
+  );
+  if (errors.length > 0) return { output: '', errors: errors.join(''), code: 1 };
+  const [now, then = null] = shops.map(({ shop }) => shop.document.getText());
+  return { output: sharedLoadOf(now!, then), errors: '', code: 0 };
 }
 
 /** `borewright schema job|shop|paper` */

@@ -305,6 +305,18 @@ test('shop prints the load that a shop file shares, and what an earlier one had'
   expect(run('shop', 'with.carcass.yaml').code).toBe(2);
 });
 
+test('shop tells what is wrong in a shop file, and no load then', () => {
+  folder.write('odd.shop.yaml', 'line-drils: {}\n');
+  expect(run('shop', 'odd.shop.yaml')).toMatchObject({ code: 1, out: '' });
+  expect(run('shop', 'odd.shop.yaml').err).toMatch(/^odd\.shop\.yaml:1:1: error .*line-drils/);
+});
+
+test('a folder of shop files alone is checked too', () => {
+  mkdirSync(join(folder.path, 'shops'));
+  folder.write('shops/odd.shop.yaml', 'line-drils: {}\n');
+  expect(run('check', 'shops')).toMatchObject({ code: 1, out: expect.stringContaining('line-drils') as string });
+});
+
 test('reference explains every rule that the fault job shows', () => {
   const { code, out } = run('reference');
   expect(code).toBe(0);

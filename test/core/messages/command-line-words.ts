@@ -43,7 +43,7 @@ export async function sayCommandLine(): Promise<void> {
   // Said where the program starts, and where it was not installed whole.
   const commands = ['check', 'draw'];
   tell(say.about({ version: '1.0.0' }), 'mm');
-  tell(say.refused({ why: 'empty: there is no job file (*.carcass.yaml) in this folder.' }), 'mm');
+  tell(say.refused({ why: tell(say.noJobIn({ path: 'empty' }), 'mm') }), 'mm');
   tell(say.noCommand({ commands }), 'mm');
   tell(say.unknownCommand({ command: 'cheque', commands }), 'mm');
   tell(say.ownFault({ words: 'out of memory' }), 'mm');

@@ -110,7 +110,7 @@ if (driverAvailable) {
       await replaceAll(editor, `shop: pantry.shop.yaml\ncarcasses:\n${some.join('')}`);
       void vscode.commands.executeCommand('borewright.writePapers');
       await takeAll();
-      await until('a first layout', async () => /Shop papers of pantry[\s\S]*cost \d/.test(await notices()));
+      await until('a first layout', async () => /Shop papers of pantry[\s\S]*\d m²/.test(await notices()));
       await screenshot('papers-in-the-making');
       await evaluateInWorkbench(() => {
         const buttons = [
