@@ -34,13 +34,23 @@ export function machinePictures(setUp: SetUp, { machine }: OnPaper, reader: Read
   return setUp.runs.flatMap((run) =>
     run.steps.flatMap((step, index): readonly Block[] => {
       if (seen.has(step.stop) || seen.size >= MOST_PICTURES) return [];
-      const scenes = ROOMS.flatMap((room) => machine(setUp, run, index, room) ?? []);
-      const scene = scenes.find(namesFaceOnPanel) ?? scenes[0];
-      if (scene === undefined) return [];
+      const scene = largeEnough((room) => machine(setUp, run, index, room));
+      if (scene === null) return [];
       seen.add(step.stop);
       return [pictureOf(scene, run, index, reader)];
     }),
   );
+}
+
+/** The picture in the least room that will do; a larger one is drawn only where that does not. */
+function largeEnough(drawnIn: (room: TableRoom) => MachineScene | null): MachineScene | null {
+  let least: MachineScene | null = null;
+  for (const room of ROOMS) {
+    const scene = drawnIn(room);
+    if (scene !== null && namesFaceOnPanel(scene)) return scene;
+    least ??= scene;
+  }
+  return least;
 }
 
 /** False where the panel comes out too small for it, so that a larger picture may tell more. */
