@@ -1,7 +1,7 @@
 import { isDiagonal } from '../carcass/diagonal.js';
 import { blindHands } from '../carcass/fronts/blind.js';
 import { handsSaid } from '../carcass/hands.js';
-import { overlaps } from '../carcass/interval.js';
+import { overlaps, type Interval } from '../carcass/interval.js';
 import type { Carcass } from '../carcass/model.js';
 import type { CarcassSpec } from '../carcass/spec.js';
 import type { Derived } from '../derived/derived.js';
@@ -9,7 +9,7 @@ import type { Place } from '../document/place.js';
 import type { Severity } from '../findings/finding.js';
 import type { Micrometres } from '../length/units.js';
 import type { Habits, Hand } from '../shop/model.js';
-import { lineUp, underWorktop, type Stand, type Wall } from '../wall/line-up.js';
+import { linesOf, underWorktop, type Line, type Stand } from '../wall/line-up.js';
 import { quoted } from '../words/english.js';
 import { messages, type Message } from '../words/message.js';
 import type { CarcassAnalysis, FileFinding } from './carcass-analysis.js';
@@ -18,13 +18,9 @@ interface Overlap {
   readonly name: string;
   readonly other: string;
   readonly wall: number;
-  readonly own: Stretch;
-  readonly others: Stretch;
+  readonly own: Interval;
+  readonly others: Interval;
   readonly by: Micrometres;
-}
-interface Stretch {
-  readonly from: Micrometres;
-  readonly to: Micrometres;
 }
 
 export const sayOverlap = messages('carcasses-overlap', {
@@ -89,7 +85,7 @@ export function findAlongWalls(
   });
   // Where nothing is placed, the order of the file need not be that of a wall.
   const isPlaced = made.some(({ spec }) => hasPlace(spec));
-  return lineUp(made, habits, derived)
+  return linesOf(made, habits, derived)
     .map((wall) => ({ ...wall, stands: wall.stands.filter(({ one }) => one.isCertain) }))
     .flatMap((wall) => [
       ...overlapsOn(wall),
@@ -101,7 +97,7 @@ export function findAlongWalls(
 const hasPlace = ({ place }: CarcassSpec): boolean => place.at !== null || place.wall.written;
 
 /** Each that stands in one before it in the file, told of the first of those. All stand with their backs at the wall. */
-function overlapsOn({ number, stands }: Wall<Placed>): readonly FileFinding[] {
+function overlapsOn({ number, stands }: Line<Placed>): readonly FileFinding[] {
   const met = new Map<Standing, Standing>();
   let open: Standing[] = [];
   for (const stand of stands.toSorted((a, b) => a.run.from - b.run.from)) {
@@ -129,7 +125,7 @@ function overlapsOn({ number, stands }: Wall<Placed>): readonly FileFinding[] {
 const standsInside = (a: Standing, b: Standing): boolean => overlaps(a.run, b.run) && overlaps(a.high, b.high);
 
 /** The first in the file that stands past each end of a carcass which is in a corner of the room. */
-function pastCorners({ number, stands }: Wall<Placed>): readonly FileFinding[] {
+function pastCorners({ number, stands }: Line<Placed>): readonly FileFinding[] {
   return stands.flatMap((corner): FileFinding[] => {
     const { spec, carcass, name: other } = corner.one;
     // Several equal ones are not all in this corner.
@@ -151,7 +147,7 @@ function pastCorners({ number, stands }: Wall<Placed>): readonly FileFinding[] {
 }
 
 /** Those whose end panel or filler stands past the left end of the wall. */
-function pastLeftEnd({ number, stands }: Wall<Placed>): readonly FileFinding[] {
+function pastLeftEnd({ number, stands }: Line<Placed>): readonly FileFinding[] {
   return stands
     .filter(({ run }) => run.from < 0)
     .map((one) =>
@@ -166,7 +162,7 @@ const LEVEL: Micrometres = 100;
  * Neighbours under a worktop of which one is higher, told of the later one in the file. A step that is higher than the worktop is
  * thick may be meant: it is told of what has a place of its own alone.
  */
-function unevenOn({ stands }: Wall<Placed>, thickness: Micrometres): readonly FileFinding[] {
+function unevenOn({ stands }: Line<Placed>, thickness: Micrometres): readonly FileFinding[] {
   const under = underWorktop(stands);
   return under.flatMap((right, i): FileFinding[] => {
     const left = under[i - 1];

@@ -33,10 +33,13 @@ export interface Stand<T extends ToStand> {
   readonly top: Micrometres;
 }
 
-export interface Wall<T extends ToStand> {
+/** What stands along a wall, in the order of the file. */
+export interface Line<T extends ToStand> {
   readonly number: number;
-  /** In the order of the file. */
   readonly stands: readonly Stand<T>[];
+}
+
+export interface Wall<T extends ToStand> extends Line<T> {
   /** Each over neighbours of one height and depth without a gap, from the left. */
   readonly worktops: readonly Worktop[];
 }
@@ -53,17 +56,24 @@ export interface Worktop {
  * floor or above it. One that stands on the floor and reaches up to where wall carcasses hang is at both.
  * @param derived keeps what a carcass takes up, for the next asking
  */
-export function lineUp<T extends ToStand>(
+export function linesOf<T extends ToStand>(
   all: readonly T[],
-  habits: Habits,
+  { hangHeight }: Habits,
   derived: Derived = new Derived(),
-): readonly Wall<T>[] {
+): readonly Line<T>[] {
   const numbers = [...new Set(all.map(({ spec }) => spec.place.wall.value))].sort((a, b) => a - b);
   return numbers.map((number) => {
     const here = all.filter(({ spec }) => spec.place.wall.value === number);
-    const stands = sideBySide(here, habits.hangHeight, derived);
-    return { number, stands, worktops: worktopsOver(stands, habits.worktopThickness) };
+    return { number, stands: sideBySide(here, hangHeight, derived) };
   });
+}
+
+/** The same, with the worktops that lie on what stands there. */
+export function lineUp<T extends ToStand>(all: readonly T[], habits: Habits): readonly Wall<T>[] {
+  return linesOf(all, habits).map((line) => ({
+    ...line,
+    worktops: worktopsOver(line.stands, habits.worktopThickness),
+  }));
 }
 
 function sideBySide<T extends ToStand>(
