@@ -59,11 +59,12 @@ export function papersOf(
   layouts: LayOut = laidOutOnce(analysis, solver, effortOn),
 ): (name: PaperName) => Promise<Paper | null> {
   const { head } = analysis;
+  const over = headOf(analysis);
   return async (name) => {
     const title =
       head.title === '' ? TITLES[name] : tell(say.titled({ paper: TITLES[name], job: head.title }), analysis.reader);
     const paper = await paperAlone(name, title, analysis, layouts);
-    return paper === null ? null : { ...paper, blocks: [...headOf(analysis), ...paper.blocks] };
+    return paper === null ? null : { ...paper, blocks: [...over, ...paper.blocks] };
   };
 }
 
