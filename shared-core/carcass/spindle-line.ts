@@ -3,7 +3,7 @@ import type { Derived } from '../derived/derived.js';
 import { fittingNamed } from './choices.js';
 import type { CarcassSpec } from './spec.js';
 import type { Micrometres } from '../length/units.js';
-import type { Machine, Shop, VerticalHead } from '../shop/model.js';
+import type { HorizontalHead, Machine, Shop, VerticalHead } from '../shop/model.js';
 
 /** Places for construction bores, counted from the carcass front: first + k * pitch for k = 0 .. count - 1. */
 export interface SpindleLine {
@@ -41,23 +41,21 @@ function reachOf(faces: VerticalHead, spec: CarcassSpec, shop: Shop): Micrometre
   const far = faces.fenceOffset.max + (faces.spindles - 1) * faces.pitch;
   const ends = machineFor('ends', spec, shop);
   if (ends?.kind !== 'horizontal') return far;
-  const onHands = (['left', 'right'] as const).map(
-    (hand) =>
-      Math.max(0, ...ends.stops.filter(({ side }) => side === hand).map(({ range }) => range.max)) +
-      (ends.spindles - 1) * ends.pitch,
-  );
-  return Math.min(far, ...onHands);
+  const furthest = rangesOnHands(ends).map((ranges) => Math.max(0, ...ranges.map(({ max }) => max)));
+  return Math.min(far, Math.min(...furthest) + (ends.spindles - 1) * ends.pitch);
 }
 
 /** The front edge lies against a stop of either hand, as one end or the other is bored. */
 function nearestInEnds(spec: CarcassSpec, shop: Shop): Micrometres {
   const head = machineFor('ends', spec, shop);
   if (head?.kind !== 'horizontal') return 0;
-  const onHands = (['left', 'right'] as const).map((hand) =>
-    head.stops.filter(({ side }) => side === hand).map(({ range }) => range.min),
-  );
-  return Math.max(0, ...onHands.filter((least) => least.length > 0).map((least) => Math.min(...least)));
+  const onHands = rangesOnHands(head).filter((ranges) => ranges.length > 0);
+  return Math.max(0, ...onHands.map((ranges) => Math.min(...ranges.map(({ min }) => min))));
 }
+
+/** Where the stops of either hand can be set. */
+const rangesOnHands = ({ stops }: HorizontalHead): readonly (readonly HorizontalHead['stops'][number]['range'][])[] =>
+  (['left', 'right'] as const).map((hand) => stops.flatMap(({ side, range }) => (side === hand ? [range] : [])));
 
 function machineFor(use: 'faces' | 'ends', spec: CarcassSpec, shop: Shop): Machine | undefined {
   const named = spec.machines[use]?.value ?? shop.habits.machines[use];

@@ -27,6 +27,7 @@ interface NumberOutOfBounds {
   /** What the number counts. */
   readonly of: NumberOf | null;
 }
+export type NumberBounds = Omit<NumberOutOfBounds, 'text'>;
 
 interface Asked {
   readonly subject: Subject;
@@ -149,7 +150,7 @@ function lengthBounds({ subject, meant, ...bounds }: Omit<OutOfBounds, 'value'>,
   return meant === null ? `${must}.` : `${must}; did you mean ${meant}?`;
 }
 
-function numberBounds({ subject, min, max, of }: Omit<NumberOutOfBounds, 'text'>): string {
+function numberBounds({ subject, min, max, of }: NumberBounds): string {
   return `${sentenceOf(subject)} must be between ${min} and ${max}${counting(of)}.`;
 }
 

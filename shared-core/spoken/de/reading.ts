@@ -1,6 +1,7 @@
 import type { LengthFault } from '../../length/parse.js';
 import { writtenUnit } from '../../length/reader.js';
 import type { Unit } from '../../length/units.js';
+import type { NumberBounds } from '../../schema/messages.js';
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
 import { anzahl, noun, oder, quoted, und, zahl } from './words.js';
@@ -130,12 +131,7 @@ function lengthBounds(
   const must = `${sentenceOf(subject)} muss ${between(bounds, show)} liegen`;
   return meant === null ? `${must}.` : `${must}; meinen Sie ${meant}?`;
 }
-const numberBounds = ({
-  subject,
-  min,
-  max,
-  of,
-}: Bounds & { readonly subject: Subject; readonly of: keyof typeof NUMBERS | null }): string =>
+const numberBounds = ({ subject, min, max, of }: NumberBounds): string =>
   `${sentenceOf(subject)} muss zwischen ${min} und ${max} liegen${counting(of)}.`;
 
 const FORMS: Readonly<Record<Unit, string>> = {

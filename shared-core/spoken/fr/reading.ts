@@ -1,6 +1,7 @@
 import type { LengthFault } from '../../length/parse.js';
 import { writtenUnit } from '../../length/reader.js';
 import type { Unit } from '../../length/units.js';
+import type { NumberBounds } from '../../schema/messages.js';
 import type { Show } from '../../words/show.js';
 import type { Translations } from '../tables.js';
 import { compte, et, nombre, noun, ou, quoted } from './words.js';
@@ -128,12 +129,7 @@ function lengthBounds(
   const must = `${sentenceOf(subject)} doit être ${between(bounds, show)}`;
   return meant === null ? `${must}.` : `${must} ; vouliez-vous dire ${meant} ?`;
 }
-const numberBounds = ({
-  subject,
-  min,
-  max,
-  of,
-}: Bounds & { readonly subject: Subject; readonly of: keyof typeof NUMBERS | null }): string =>
+const numberBounds = ({ subject, min, max, of }: NumberBounds): string =>
   `${sentenceOf(subject)} doit être entre ${min} et ${max}${counting(of)}.`;
 
 const FORMS: Readonly<Record<Unit, string>> = {
